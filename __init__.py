@@ -1,0 +1,1 @@
+"""spotline reviews strength-training programmes kept as YAML files."""

@@ -1,0 +1,1 @@
+"""The engine: reads, counts and reports; it knows no rule by name."""

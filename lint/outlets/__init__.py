@@ -1,0 +1,1 @@
+"""The forms a review can take: one module a form."""

@@ -1,0 +1,108 @@
+"""Texts and places in them: the ground floor on which every finding stands."""
+
+from __future__ import annotations
+
+from bisect import bisect_right
+
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from collections.abc import Iterator
+
+
+class Text:
+    """One file's text.
+
+    ``name`` is the path as the user wrote it; ``content`` is the decoded text without a byte order mark.
+    Lines end at LF, CRLF or CR only, as editors and YAML 1.2 have it.
+    """
+
+    __slots__ = ("_starts", "content", "name")
+
+    def __init__(self, name: str, content: str) -> None:
+        self.name = name
+        self.content = content
+        self._starts: list[int] | None = None
+
+    def position(self, offset: int) -> tuple[int, int]:
+        """Line and column of a code-point offset; both start at 1, columns count code points."""
+        if self._starts is None:
+            self._starts = list(_line_starts(self.content))
+        row = bisect_right(self._starts, offset) - 1
+        return row + 1, offset - self._starts[row] + 1
+
+    def place(self, start: int, end: int) -> Place:
+        """The place from offset ``start`` up to, not including, ``end``."""
+        return Place(self, start, end)
+
+    def whole_line(self, line: int) -> str:
+        """The text of a line (from 1), without its ending."""
+        self.position(0)
+        assert self._starts is not None
+        end = self._starts[line] if line < len(self._starts) else len(self.content)
+        return self.content[self._starts[line - 1] : end].rstrip("\r\n")
+
+
+def _line_starts(content: str) -> Iterator[int]:
+    yield 0
+    at = content.find("\n")
+    if "\r" not in content:
+        while at >= 0:
+            yield at + 1
+            at = content.find("\n", at + 1)
+        return
+    for index, char in enumerate(content):
+        if char == "\n" or (char == "\r" and content[index + 1 : index + 2] != "\n"):
+            yield index + 1
+
+
+class Place:
+    """A stretch of a text, as code-point offsets ``start`` and ``end`` (not included).
+
+    ``through`` names the aliases or merge keys by which the text came to be used, outermost first:
+    the place itself is where the words stand written.
+    """
+
+    __slots__ = ("end", "start", "text", "through")
+
+    def __init__(self, text: Text, start: int, end: int, through: tuple[Place, ...] = ()) -> None:
+        self.text = text
+        self.start = start
+        self.end = end
+        self.through = through
+
+    @property
+    def line(self) -> int:
+        """Line of the first character, from 1."""
+        return self.text.position(self.start)[0]
+
+    @property
+    def column(self) -> int:
+        """Column of the first character, from 1, in code points."""
+        return self.text.position(self.start)[1]
+
+    @property
+    def finish(self) -> tuple[int, int]:
+        """Line and column just past the last character."""
+        return self.text.position(self.end)
+
+    @property
+    def excerpt(self) -> str:
+        """The words at this place."""
+        return self.text.content[self.start : self.end]
+
+    def reached(self, through: tuple[Place, ...]) -> Place:
+        """The same words, used through these aliases or merge keys."""
+        return Place(self.text, self.start, self.end, through) if through else self
+
+    def __eq__(self, other: object) -> bool:
+        return isinstance(other, Place) and (self.text.name, self.start, self.end) == (
+            other.text.name,
+            other.start,
+            other.end,
+        )
+
+    def __hash__(self) -> int:
+        return hash((self.text.name, self.start, self.end))
+
+    def __repr__(self) -> str:
+        return f"{self.text.name}:{self.line}:{self.column}"

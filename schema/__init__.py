@@ -1,0 +1,1 @@
+"""JSON Schemas (2020-12) of every file that spotline reads or writes."""
