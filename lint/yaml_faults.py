@@ -1,0 +1,276 @@
+"""What a coach is told about a text that is not read as meant: one function for each fault."""
+
+from __future__ import annotations
+
+from .finding import Edit, Finding, Related
+from .places import Place, Text
+
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from collections.abc import Iterable
+
+MORE = "And {count} more of this kind in this file."
+
+
+def file_too_large(place: Place, limit: int) -> Finding:
+    """The file is larger than what is read."""
+    return Finding(
+        "file-too-large",
+        "error",
+        place,
+        f"The file holds more than {limit // 1_000_000} MB, so it was not read.",
+        wanted=f"At most {limit // 1_000_000} MB.",
+        change="Split it: one file for each programme.",
+    )
+
+
+def file_empty(place: Place) -> Finding:
+    """Nothing stands in the file."""
+    return Finding(
+        "file-empty",
+        "error",
+        place,
+        "Nothing is written in this file.",
+        wanted="A list of keys with their values, one on each line.",
+        change="Write the first line, such as programme: and its name, or delete the file.",
+    )
+
+
+def top_not_a_list_of_keys(place: Place, is_list: bool) -> Finding:
+    """The file holds a list or a single value where keys should stand."""
+    found = "The file starts with a list" if is_list else "The file holds a single value"
+    return Finding(
+        "top-not-a-list-of-keys",
+        "error",
+        Place(place.text, place.start, _line_end(place.text.content, place.start, place.end)),
+        f"{found}, not with keys.",
+        wanted="Lines such as programme: Winter base, each with a key and a colon.",
+        change="Put a key and a colon before it" + (", and indent the list below." if is_list else "."),
+    )
+
+
+def second_document(place: Place) -> Finding:
+    """A line of three dashes begins a second document."""
+    return Finding(
+        "second-document",
+        "error",
+        place,
+        "A second document starts here; from here on nothing was read.",
+        wanted="One document in each file.",
+        change="Move what follows into a file of its own, or delete this line.",
+    )
+
+
+def duplicate_key(first: Place, second: Place, key: str) -> Finding:
+    """One key stands twice in one group; the first one counts."""
+    return Finding(
+        "duplicate-key",
+        "error",
+        second,
+        f"{_shown(key)} is written a second time here; it stands on line {first.line} already.",
+        wanted="Each key once in a group.",
+        change="Delete or rename one of the two. Until then the first one counts.",
+        related=(Related(first, f"{_shown(key)} stands here first"),),
+    )
+
+
+def key_missing(place: Place) -> Finding:
+    """A colon without a key before it."""
+    return Finding(
+        "key-missing",
+        "error",
+        place,
+        "No key stands before this colon.",
+        wanted="A key, a colon, a value.",
+        change="Write the key, or delete the line.",
+    )
+
+
+def key_not_text(place: Place) -> Finding:
+    """A list or a group of keys stands where a key should."""
+    content = place.text.content
+    if content[place.start - 1 : place.start + 1] == "{{":
+        return template(place.text.place(place.start - 1, place.end))
+    return Finding(
+        "key-not-text",
+        "error",
+        place,
+        "A list or a group of keys stands before the colon.",
+        wanted="A key is one word or a few, without brackets.",
+        change="Write the key as plain words; if the brackets are meant as words, put quotes around them.",
+    )
+
+
+def template(place: Place) -> Finding:
+    """Double braces that some other tool was to fill in."""
+    return Finding(
+        "template-not-filled",
+        "error",
+        place,
+        "These double braces look like a template that nobody has filled in yet.",
+        wanted="The value itself.",
+        change="Fill the template in before the review, or put quotes around it if it is meant as words.",
+    )
+
+
+def merge_of_no_keys(place: Place) -> Finding:
+    """The value of ``<<`` holds no keys."""
+    return Finding(
+        "merge-of-no-keys",
+        "error",
+        place,
+        "<< takes over the keys of another group, but this is no group of keys.",
+        wanted="<<: *name, where &name stands before a group of keys, or a list of such names.",
+        change="Point it at a group of keys, or delete the line.",
+    )
+
+
+def alias_unknown(place: Place, known: Iterable[str]) -> Finding:
+    """``*name`` without ``&name`` before it."""
+    name = place.excerpt[1:]
+    names = sorted(set(known))
+    listed = ", ".join(f"*{other}" for other in names[:6]) + (" ..." if len(names) > 6 else "")
+    return Finding(
+        "alias-unknown",
+        "error",
+        place,
+        f"*{name} repeats the part named &{name}, but nothing above this line is named so.",
+        wanted=f"One of the names given above: {listed}." if names else f"&{name} before the part to repeat.",
+        change=f"Correct the name, write &{name} before the part meant, or put quotes around the words.",
+    )
+
+
+def alias_loop(place: Place, anchor: Place) -> Finding:
+    """A part that repeats itself inside itself."""
+    return Finding(
+        "alias-loop",
+        "error",
+        place,
+        f"{_shown(place.excerpt)} repeats a part inside that very part; it would never end.",
+        wanted="A part repeats only what is finished above it.",
+        change="Write out here what is meant.",
+        related=(Related(anchor, "the part starts here and is not finished yet"),),
+    )
+
+
+def too_much_repetition(place: Place, limit: int) -> Finding:
+    """The aliases of the file bring in more than is read."""
+    return Finding(
+        "too-much-repetition",
+        "error",
+        place,
+        f"With this one the repeated parts of the file come to more than {limit} values; reading stopped.",
+        wanted=f"At most {limit} values by repeated parts.",
+        change="Repeat smaller parts, or parts that do not repeat others in turn.",
+    )
+
+
+def too_much_nesting(place: Place, limit: int) -> Finding:
+    """More levels inside one another than are read."""
+    return Finding(
+        "too-much-nesting",
+        "error",
+        place,
+        f"More than {limit} levels stand inside one another here; reading stopped.",
+        wanted=f"At most {limit} levels; a programme needs about ten.",
+        change="Check for brackets or dashes that are there by mistake.",
+    )
+
+
+def number_out_of_range(place: Place) -> Finding:
+    """Too long or not finite: kept as the words that stand there."""
+    return Finding(
+        "number-out-of-range",
+        "error",
+        place,
+        f"{_shown(place.excerpt)} is no number that can be reckoned with.",
+        wanted="A number of at most 18 digits.",
+        change="Write the number that is meant, or put quotes around it if it is meant as words.",
+    )
+
+
+def quote_this(place: Place, elsewhere: str) -> Finding:
+    """Words that programs of the older YAML 1.1 take for something else."""
+    words = place.excerpt
+    return Finding(
+        "quote-this",
+        "note",
+        place,
+        f"Other programs read {words} as {elsewhere}.",
+        wanted="Words that every program reads alike.",
+        change=f"Write '{words}' in quotes.",
+        edits=(Edit(place, f"'{words}'", f"put quotes around {words}"),),
+    )
+
+
+def tag_unsupported(place: Place) -> Finding:
+    """A ``!tag`` other than the core ones, or one that its value does not fit."""
+    return Finding(
+        "tag-unsupported",
+        "error",
+        place,
+        f"{_shown(place.excerpt)} is a tag that does not fit here.",
+        wanted="Values without tags; words, numbers, lists and keys are told apart by how they are written.",
+        change="Delete the tag; if the ! is meant as part of the words, put quotes around them.",
+        edits=(Edit(place, "", "delete the tag"),),
+    )
+
+
+def and_more(last: Finding, count: int) -> Finding:
+    """Stands for the findings of one name that are too many to list."""
+    return Finding(last.rule, last.severity, last.place, MORE.format(count=count), subject="more")
+
+
+def _shown(words: str) -> str:
+    """Words short enough for a message."""
+    one_line = " ".join(words.split())
+    return one_line if len(one_line) <= 40 else one_line[:37] + "..."
+
+
+def _line_end(content: str, start: int, limit: int) -> int:
+    """Offset of the end of the line at ``start``, but not beyond ``limit``."""
+    ends = [at for at in (content.find("\n", start, limit), content.find("\r", start, limit)) if at >= 0]
+    return min(ends, default=limit)
+
+
+def explain(text: Text, error: Exception, opened: list[int]) -> list[Finding]:
+    """What stopped the parser. ``opened`` are the offsets of the lists and groups it was inside of."""
+    return [Finding("yaml-unreadable", "error", text.place(0, 0), "The file cannot be read from here on.")]
+
+
+def file_not_opened(place: Place, reason: str) -> Finding:
+    """The file itself could not be opened."""
+    return Finding(
+        "file-not-opened",
+        "error",
+        place,
+        f"The file could not be opened: {reason}.",
+        wanted="A file that can be read.",
+        change="Check the name and who may read it.",
+    )
+
+
+def other_encoding(place: Place, encoding: str) -> Finding:
+    """The file is text, but in an encoding of wider units."""
+    return Finding(
+        "not-utf-8",
+        "error",
+        place,
+        f"The file is saved as {encoding}, so it was not read.",
+        wanted="Text saved as UTF-8.",
+        change="Save it again with the encoding UTF-8.",
+    )
+
+
+def not_utf8(place: Place, byte: int) -> Finding:
+    """A byte that cannot stand there in UTF-8."""
+    likely = bytes([byte]).decode("cp1252", "replace")
+    guess = f" (it would be {likely} in Windows-1252)" if likely.isprintable() and likely != "\ufffd" else ""
+    return Finding(
+        "not-utf-8",
+        "error",
+        place,
+        f"The byte {byte:02X} here is not UTF-8{guess}, so the file was not read.",
+        wanted="Text saved as UTF-8.",
+        change="Save the file again with the encoding UTF-8.",
+    )

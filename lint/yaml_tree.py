@@ -1,0 +1,527 @@
+"""YAML text to a tree in which every key and every value knows where it stands.
+
+One pass over the parser's events, never recursing on what a user nests. Scalars follow the YAML 1.2 core
+schema, keys stay text as written, aliases keep both their own place and that of what they stand for.
+"""
+
+from __future__ import annotations
+
+import re
+
+from yaml.error import YAMLError
+from yaml.events import (
+    AliasEvent,
+    DocumentStartEvent,
+    MappingStartEvent,
+    ScalarEvent,
+    SequenceStartEvent,
+    StreamEndEvent,
+)
+
+from . import yaml_faults as faults
+from .finding import Finding
+from .places import Place, Text
+from .yaml_scalars import OutOfRangeError, core_value, taken_elsewhere
+
+try:
+    from yaml.cyaml import CParser as Parser  # type: ignore[attr-defined]
+except ImportError:  # PyYAML built without libyaml: the same events, more slowly
+    from yaml.loader import BaseLoader as Parser  # type: ignore[assignment]
+
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from typing import Any, NoReturn
+
+    Event = Any  # the stubs call marks optional, but a parser sets them always
+
+LONGEST_FILE = 4_000_000
+"""Bytes of a file, and characters of a text, that are still read."""
+DEEPEST = 64
+"""Lists and groups of keys inside one another."""
+MOST_REPEATED = 200_000
+"""Values that all aliases and merge keys of a file may bring in together."""
+MOST_ALIKE = 50
+"""Findings of one name in one file; the rest is counted."""
+
+_CORE = "tag:yaml.org,2002:"
+_KINDS = {"int": int, "float": float, "bool": bool, "null": type(None)}
+_TAG = r"(?<![^ \t\r\n])!(?:<[^>]*>|[^ \t\r\n]*)"
+_PROPERTIES = rf"(?:&[^ \t\r\n,\[\]{{}}]*|{_TAG}|\#[^\r\n]*|[ \t\r\n]+)*"
+
+
+class Node:
+    """What stands at one place: a scalar, a sequence or a mapping.
+
+    ``plain`` is the bare Python data; ``size`` counts it and all it holds, aliases followed. For an alias
+    the place is that of ``*name`` and ``defined`` is where the words stand; otherwise ``defined`` is None.
+    """
+
+    __slots__ = ("defined", "end", "plain", "source", "start")
+    size: int
+
+    def __init__(self, source: Text, start: int, end: int, plain: Any, defined: Place | None = None) -> None:
+        self.source = source
+        self.start = start
+        self.end = end
+        self.plain = plain
+        self.defined = defined
+
+    @property
+    def place(self) -> Place:
+        """Where it is used."""
+        return Place(self.source, self.start, self.end)
+
+    def used_at(self, start: int, end: int) -> Node:
+        """The same, used by an alias at this place."""
+        raise NotImplementedError
+
+
+class Scalar(Node):
+    """A single value: ``text`` as written, without its quotes; ``style`` is "", "'", '"', "|" or ">".
+
+    The style "*" marks an alias that leads nowhere; a finding has told so already.
+    """
+
+    __slots__ = ("style", "text")
+    size = 1
+
+    def __init__(
+        self,
+        source: Text,
+        start: int,
+        end: int,
+        text: str,
+        style: str,
+        plain: Any,
+        defined: Place | None = None,
+    ) -> None:
+        self.source = source
+        self.start = start
+        self.end = end
+        self.text = text
+        self.style = style
+        self.plain = plain
+        self.defined = defined
+
+    def used_at(self, start: int, end: int) -> Scalar:
+        """The same value, used by an alias at this place."""
+        return Scalar(self.source, start, end, self.text, self.style, self.plain, self.place)
+
+
+class Sequence(Node):
+    """A list of values."""
+
+    __slots__ = ("items", "size")
+
+    def __init__(
+        self,
+        source: Text,
+        start: int,
+        end: int,
+        items: list[Node],
+        plain: Any,
+        size: int,
+        defined: Place | None = None,
+    ) -> None:
+        super().__init__(source, start, end, plain, defined)
+        self.items = items
+        self.size = size
+
+    def used_at(self, start: int, end: int) -> Sequence:
+        """The same list, used by an alias at this place."""
+        return Sequence(self.source, start, end, self.items, self.plain, self.size, self.place)
+
+
+class Mapping(Node):
+    """Keys with their values, in the order of the file; merged ones follow the mapping's own."""
+
+    __slots__ = ("entries", "size")
+
+    def __init__(
+        self,
+        source: Text,
+        start: int,
+        end: int,
+        entries: dict[str, Entry],
+        plain: Any,
+        size: int,
+        defined: Place | None = None,
+    ) -> None:
+        super().__init__(source, start, end, plain, defined)
+        self.entries = entries
+        self.size = size
+
+    def used_at(self, start: int, end: int) -> Mapping:
+        """The same keys, used by an alias at this place."""
+        return Mapping(self.source, start, end, self.entries, self.plain, self.size, self.place)
+
+
+class Entry:
+    """A key and its value. ``merged`` names the ``<<`` values by which it came, outermost first."""
+
+    __slots__ = ("key", "merged", "value")
+
+    def __init__(self, key: Scalar, value: Node, merged: tuple[Place, ...] = ()) -> None:
+        self.key = key
+        self.value = value
+        self.merged = merged
+
+
+class Anchor:
+    """A ``&name`` in the file: its place, and how many aliases use it."""
+
+    __slots__ = ("name", "node", "place", "used")
+
+    def __init__(self, name: str, place: Place) -> None:
+        self.name = name
+        self.place = place
+        self.used = 0
+        self.node: Node | None = None  # None while what it names is still being read
+
+
+class Reading:
+    """What came of reading one file.
+
+    ``root`` is None where nothing could be read, and whatever stands at the top otherwise: where it is no
+    Mapping a finding has told so. ``opened`` is False if the file itself could not be opened.
+    ``anchors`` are in the order of the file; a name may come twice.
+    """
+
+    __slots__ = ("anchors", "findings", "opened", "root", "text")
+
+    def __init__(self, text: Text, *, opened: bool = True) -> None:
+        self.text = text
+        self.root: Node | None = None
+        self.findings: list[Finding] = []
+        self.anchors: list[Anchor] = []
+        self.opened = opened
+
+
+def parse(name: str, content: str) -> Reading:
+    """The tree of a text, with findings for whatever is wrong in it; never raises on any text."""
+    content = content.removeprefix("\ufeff")
+    if len(content) > LONGEST_FILE:
+        text = Text(name, "")
+        reading = Reading(text)
+        reading.findings.append(faults.file_too_large(text.place(0, 0), LONGEST_FILE))
+        return reading
+    return _Builder(name, content).reading
+
+
+class _StopError(Exception):
+    """The rest of the text is not read; a finding tells why."""
+
+
+class _OpenList:
+    """A list that is still being read."""
+
+    __slots__ = ("anchor", "last", "node")
+    wants_key = False
+
+    def __init__(self, node: Sequence, anchor: Anchor | None) -> None:
+        self.node = node
+        self.anchor = anchor
+        self.last: Node = node
+
+    def add(self, item: Node) -> None:
+        node = self.node
+        node.items.append(item)
+        node.plain.append(item.plain)
+        node.size += item.size
+        self.last = item
+
+    def close(self) -> Sequence:
+        return self.node
+
+
+class _OpenKeys:
+    """A group of keys that is still being read."""
+
+    __slots__ = ("anchor", "builder", "key", "last", "merges", "node", "wants_key")
+
+    def __init__(self, node: Mapping, anchor: Anchor | None, builder: _Builder) -> None:
+        self.node = node
+        self.anchor = anchor
+        self.builder = builder
+        self.wants_key = True
+        self.key: Node = node
+        self.last: Node = node
+        self.merges: list[Node] = []
+
+    def add(self, node: Node) -> None:
+        self.last = node
+        if self.wants_key:
+            self.wants_key = False
+            self.key = node
+            return
+        self.wants_key = True
+        key = self.key
+        if key.__class__ is not Scalar:
+            self.builder.add(faults.key_not_text(key.place))
+            return
+        text = key.text
+        mapping = self.node
+        if text in mapping.entries:
+            self.builder.add(faults.duplicate_key(mapping.entries[text].key.place, key.place, text))
+        elif key.style == "" and text in ("<<", ""):
+            self.unusual(key, node)
+        elif key.style != "*":
+            mapping.entries[text] = Entry(key, node)
+            mapping.plain[text] = node.plain
+            mapping.size += node.size + 1
+
+    def unusual(self, key: Scalar, value: Node) -> None:
+        if key.text == "<<":
+            self.merges.append(value)
+        else:
+            self.builder.add(faults.key_missing(key.place))
+
+    def close(self) -> Mapping:
+        for value in self.merges:
+            for source in value.items if isinstance(value, Sequence) else (value,):
+                self.merge(source)
+        return self.node
+
+    def merge(self, source: Node) -> None:
+        """Takes over the keys that this group does not have yet."""
+        if not isinstance(source, Mapping):
+            self.builder.add(faults.merge_of_no_keys(source.place))
+            return
+        mapping = self.node
+        place = source.place
+        for text, entry in source.entries.items():
+            if text not in mapping.entries:
+                self.builder.repeat(len(entry.merged), place)
+                mapping.entries[text] = Entry(entry.key, entry.value, (place, *entry.merged))
+                mapping.plain[text] = entry.value.plain
+                mapping.size += entry.value.size + 1
+
+
+class _Builder:
+    """Reads one text; the outcome is ``reading``."""
+
+    __slots__ = ("anchors", "counts", "known", "reading", "repeated", "stand_ins", "text")
+
+    def __init__(self, name: str, content: str) -> None:
+        self.stand_ins: dict[int, int] = {}
+        self.text = Text(name, content)
+        self.reading = Reading(self.text)
+        self.anchors: dict[str, Anchor] = {}
+        self.counts: dict[str, int] = {}
+        self.known: dict[str, Any] = {}
+        self.repeated = 0
+        self.read(content)
+
+    def read(self, content: str) -> None:
+        documents = Sequence(self.text, 0, 0, [], [], 0)
+        stack: list[_OpenList | _OpenKeys] = [_OpenList(documents, None)]
+        try:
+            self.walk(Parser(content), stack)
+            self.top(documents)
+        except _StopError:
+            pass
+        except YAMLError as error:
+            for finding in faults.explain(self.text, error, [frame.node.start for frame in stack[1:]]):
+                self.add(finding)
+        self.finish()
+
+    def walk(self, parser: Any, stack: list[_OpenList | _OpenKeys]) -> None:
+        """Turns events into nodes, until the text ends or a second document starts."""
+        frame = stack[0]
+        next_event = parser.get_event
+        begun = False
+        while True:
+            event = next_event()
+            kind = event.__class__
+            if kind is ScalarEvent:
+                frame.add(self.scalar(event, frame.wants_key))
+            elif kind is MappingStartEvent or kind is SequenceStartEvent:
+                if len(stack) > DEEPEST:
+                    self.stop(faults.too_much_nesting(self.spot(event), DEEPEST))
+                frame = self.open(event)
+                stack.append(frame)
+            elif kind is AliasEvent:
+                frame.add(self.alias(event))
+            elif kind is DocumentStartEvent:
+                if begun:
+                    self.add(faults.second_document(self.spot(event)))
+                    return
+                begun = True
+            elif kind is StreamEndEvent:
+                return
+            elif len(stack) > 1:
+                node = self.close(stack.pop(), event)
+                frame = stack[-1]
+                frame.add(node)
+
+    def scalar(self, event: Event, is_key: bool) -> Scalar:
+        words: str = event.value
+        start: int = event.start_mark.index
+        end: int = event.end_mark.index
+        style: str = event.style or ""
+        if self.stand_ins:
+            words = words.translate(self.stand_ins)
+        if event.tag is not None or event.anchor is not None:
+            return self.dressed(event, words, is_key)
+        if style == "":
+            value = self.known[words] if words in self.known else self.value(words, start, end, is_key)
+            return Scalar(self.text, start, end, words, "", words if is_key else value)
+        if style in "|>":
+            end = self.without_blank_end(start, end)
+        return Scalar(self.text, start, end, words, style, words)
+
+    def value(self, words: str, start: int, end: int, is_key: bool) -> Any:
+        """The value of plain words not met before; reports what other programs would make of them."""
+        try:
+            value = core_value(words)
+        except OutOfRangeError:
+            if not is_key:
+                self.add(faults.number_out_of_range(self.text.place(start, end)))
+            return words
+        elsewhere = taken_elsewhere(words)
+        if not elsewhere:
+            self.known[words] = value
+        elif not (is_key and words == "<<"):
+            self.add(faults.quote_this(self.text.place(start, end), elsewhere))
+        return value
+
+    def dressed(self, event: Event, words: str, is_key: bool) -> Scalar:
+        """A scalar that carries an anchor, a tag or both."""
+        start = self.past_properties(event)
+        end = event.end_mark.index
+        style = event.style or ""
+        if style in ("|", ">"):
+            end = self.without_blank_end(start, end)
+        value: Any = words
+        if event.tag is not None:
+            value = self.tagged(event, words, start)
+        elif style == "":
+            value = self.value(words, start, end, is_key)
+        node = Scalar(self.text, start, end, words, style, words if is_key else value)
+        anchor = self.anchor(event)
+        if anchor is not None:
+            anchor.node = node
+        return node
+
+    def tagged(self, event: Event, words: str, start: int) -> Any:
+        tag = str(event.tag)
+        if tag in ("!", _CORE + "str"):
+            return words
+        try:
+            value = core_value(words)
+        except OutOfRangeError:
+            self.add(faults.number_out_of_range(self.text.place(start, event.end_mark.index)))
+            return words
+        kind = tag.removeprefix(_CORE)
+        if kind == "float" and type(value) is int:
+            return float(value)
+        if tag != kind and kind in _KINDS and type(value) is _KINDS[kind]:
+            return value
+        self.tag_unsupported(event, start)
+        return value if event.style in ("", None) else words
+
+    def open(self, event: Event) -> _OpenList | _OpenKeys:
+        start = event.start_mark.index
+        anchor = None
+        is_list = event.__class__ is SequenceStartEvent
+        if event.tag is not None or event.anchor is not None:
+            start = self.past_properties(event)
+            anchor = self.anchor(event)
+            if event.tag not in (None, "!", _CORE + ("seq" if is_list else "map")):
+                self.tag_unsupported(event, start)
+        if is_list:
+            return _OpenList(Sequence(self.text, start, start, [], [], 1), anchor)
+        return _OpenKeys(Mapping(self.text, start, start, {}, {}, 1), anchor, self)
+
+    def close(self, frame: _OpenList | _OpenKeys, event: Event) -> Node:
+        node = frame.close()
+        end: int = event.end_mark.index
+        # Only a closing bracket has a width; otherwise the event stands at whatever comes next.
+        node.end = end if end > event.start_mark.index else frame.last.end
+        if frame.anchor is not None:
+            frame.anchor.node = node
+        return node
+
+    def alias(self, event: Event) -> Node:
+        place = self.spot(event)
+        anchor = self.anchors.get(event.anchor)
+        if anchor is None:
+            self.add(faults.alias_unknown(place, self.anchors))
+            return self.nowhere(place)
+        anchor.used += 1
+        node = anchor.node
+        if node is None:
+            self.add(faults.alias_loop(place, anchor.place))
+            return self.nowhere(place)
+        self.repeat(node.size, place)
+        return node.used_at(place.start, place.end)
+
+    def nowhere(self, place: Place) -> Scalar:
+        return Scalar(self.text, place.start, place.end, place.excerpt, "*", None)
+
+    def repeat(self, size: int, place: Place) -> None:
+        """Counts what an alias brings in; stops when that is too much."""
+        self.repeated += size
+        if self.repeated > MOST_REPEATED:
+            self.stop(faults.too_much_repetition(place, MOST_REPEATED))
+
+    def anchor(self, event: Event) -> Anchor | None:
+        """Remembers the ``&name`` before a value; a name given twice means the later one from here on."""
+        if event.anchor is None:
+            return None
+        word = f"&{event.anchor}"
+        at = self.text.content.find(word, event.start_mark.index)
+        anchor = Anchor(event.anchor, self.text.place(at, at + len(word)))
+        self.anchors[event.anchor] = anchor
+        self.reading.anchors.append(anchor)
+        return anchor
+
+    def tag_unsupported(self, event: Event, start: int) -> None:
+        """Reports the tag that stands between an event's start and its value's."""
+        found = re.compile(_TAG).search(self.text.content, event.start_mark.index, start)
+        span = found.span() if found else (event.start_mark.index, start)
+        self.add(faults.tag_unsupported(self.text.place(*span)))
+
+    def spot(self, event: Event) -> Place:
+        return self.text.place(event.start_mark.index, event.end_mark.index)
+
+    def stop(self, finding: Finding) -> NoReturn:
+        self.add(finding)
+        raise _StopError
+
+    def past_properties(self, event: Any) -> int:
+        """Where the value itself starts, behind its anchor and tag."""
+        found = re.compile(_PROPERTIES).match(self.text.content, event.start_mark.index)
+        past = found.end() if found else 0
+        if event.__class__ is ScalarEvent:
+            end: int = event.end_mark.index
+            return min(past, end)
+        return past
+
+    def without_blank_end(self, start: int, end: int) -> int:
+        return start + len(self.text.content[start:end].rstrip(" \t\r\n"))
+
+    def top(self, documents: Sequence) -> None:
+        """Sets the root, and says so if it is not what a file should hold."""
+        root = documents.items[0] if documents.items else None
+        if root is None or (isinstance(root, Scalar) and root.start == root.end):
+            self.add(faults.file_empty(self.text.place(0, 0)))
+            return
+        self.reading.root = root
+        if not isinstance(root, Mapping):
+            self.add(faults.top_not_a_list_of_keys(root.place, isinstance(root, Sequence)))
+
+    def add(self, finding: Finding) -> None:
+        """Keeps a finding, unless there are many of its name already."""
+        count = self.counts.get(finding.rule, 0) + 1
+        self.counts[finding.rule] = count
+        if count <= MOST_ALIKE:
+            self.reading.findings.append(finding)
+
+    def finish(self) -> None:
+        """Puts the findings in the order of the text, and counts those that were left out."""
+        findings = self.reading.findings
+        findings.sort(key=lambda finding: finding.place.start)
+        for last in {finding.rule: finding for finding in findings}.values():
+            if self.counts[last.rule] > MOST_ALIKE:
+                findings.append(faults.and_more(last, self.counts[last.rule] - MOST_ALIKE))
