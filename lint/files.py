@@ -1,4 +1,4 @@
-"""Files to readings: only regular files, of a bearable size, in UTF-8."""
+"""The text of a file: only regular files, of a bearable size, in UTF-8."""
 
 from __future__ import annotations
 
@@ -8,7 +8,9 @@ import stat
 from . import yaml_faults as faults
 from .finding import Finding
 from .places import Text
-from .yaml_tree import LONGEST_FILE, Reading, parse
+
+LONGEST_FILE = 4_000_000
+"""Bytes of a file, and characters of a text, that are still read."""
 
 _MARKS = (
     (b"\xff\xfe\x00\x00", "UTF-32"),
@@ -18,40 +20,44 @@ _MARKS = (
 )
 
 
-def read(path: str) -> Reading:
-    """The tree of the file at ``path``; whatever keeps it from being read becomes a finding.
+class UnreadableError(Exception):
+    """A file that gives no text. ``opened`` is False where the file itself could not be opened."""
 
-    ``Reading.opened`` is False where there was no regular file to read, or it could not be opened.
-    """
+    def __init__(self, finding: Finding, *, opened: bool) -> None:
+        super().__init__(finding.counted)
+        self.finding = finding
+        self.opened = opened
+
+
+def content(path: str) -> str:
+    """The text of the file at ``path``, without a byte order mark. Raises UnreadableError."""
     try:
         data = _bytes_of(path)
-    except _NoFileError as error:
-        return _unopened(path, str(error))
     except OSError as error:
-        return _unopened(path, _reason(path, error))
-    except ValueError:  # a zero byte in the name
-        return _unopened(path, "no file can have this name")
+        raise _unopened(path, _reason(path, error)) from error
+    except ValueError as error:  # a zero byte in the name
+        raise _unopened(path, "no file can have this name") from error
+    return decoded(path, data)
+
+
+def decoded(name: str, data: bytes) -> str:
+    """The text that a file's bytes hold. Raises UnreadableError."""
+    nowhere = Text(name, "").place(0, 0)
     if len(data) > LONGEST_FILE:
-        text = Text(path, "")
-        return _reading(text, faults.file_too_large(text.place(0, 0), LONGEST_FILE))
-    return decode(path, data)
-
-
-def decode(name: str, data: bytes) -> Reading:
-    """The tree of a file's bytes."""
+        raise UnreadableError(faults.file_too_large(nowhere, LONGEST_FILE), opened=True)
     encoding = _other_encoding(data)
     if encoding:
-        text = Text(name, "")
-        return _reading(text, faults.other_encoding(text.place(0, 0), encoding))
+        raise UnreadableError(faults.other_encoding(nowhere, encoding), opened=True)
+    data = data.removeprefix(b"\xef\xbb\xbf")
     try:
-        content = data.decode("utf-8-sig")
-    except UnicodeDecodeError:
-        return _not_utf8(name, data.removeprefix(b"\xef\xbb\xbf"))
-    return parse(name, content)
-
-
-class _NoFileError(Exception):
-    """There is something at the path, but no file that can be read to its end."""
+        return data.decode()
+    except UnicodeDecodeError as error:
+        before = data[: error.start].decode()
+        at = len(before)
+        text = Text(name, before + data[error.start :].decode(errors="replace"))
+        raise UnreadableError(
+            faults.not_utf8(text.place(at, at + 1), data[error.start]), opened=True
+        ) from error
 
 
 def _bytes_of(path: str) -> bytes:
@@ -60,10 +66,9 @@ def _bytes_of(path: str) -> bytes:
     handle = os.open(path, flags)
     try:
         mode = os.fstat(handle).st_mode
-        if stat.S_ISDIR(mode):
-            raise _NoFileError("it is a folder")
         if not stat.S_ISREG(mode):
-            raise _NoFileError("it is a pipe or a device, not a file")
+            kind = "it is a folder" if stat.S_ISDIR(mode) else "it is a pipe or a device, not a file"
+            raise _unopened(path, kind)
         with open(handle, "rb", closefd=False) as file:
             return file.read(LONGEST_FILE + 1)
     finally:
@@ -80,17 +85,8 @@ def _reason(path: str, error: OSError) -> str:
     return (error.strerror or "the system gives no reason").lower()
 
 
-def _unopened(path: str, reason: str) -> Reading:
-    text = Text(path, "")
-    reading = _reading(text, faults.file_not_opened(text.place(0, 0), reason))
-    reading.opened = False
-    return reading
-
-
-def _reading(text: Text, finding: Finding) -> Reading:
-    reading = Reading(text)
-    reading.findings.append(finding)
-    return reading
+def _unopened(path: str, reason: str) -> UnreadableError:
+    return UnreadableError(faults.file_not_opened(Text(path, "").place(0, 0), reason), opened=False)
 
 
 def _other_encoding(data: bytes) -> str:
@@ -102,15 +98,3 @@ def _other_encoding(data: bytes) -> str:
     if len(zeros) * 3 < len(data[:64]) or not zeros:
         return ""
     return "UTF-16" if len(set(zeros)) == 1 else "UTF-32"
-
-
-def _not_utf8(name: str, data: bytes) -> Reading:
-    """Points at the first byte that is not UTF-8; the text behind it keeps what can be read of it."""
-    try:
-        data.decode("utf-8")
-    except UnicodeDecodeError as error:
-        before = data[: error.start].decode("utf-8")
-        text = Text(name, before + data[error.start :].decode("utf-8", "replace"))
-        at = len(before)
-        return _reading(text, faults.not_utf8(text.place(at, at + 1), data[error.start]))
-    raise AssertionError("called for bytes that are UTF-8")

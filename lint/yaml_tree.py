@@ -18,7 +18,9 @@ from yaml.events import (
     StreamEndEvent,
 )
 
+from . import files
 from . import yaml_faults as faults
+from .files import LONGEST_FILE
 from .finding import Finding
 from .places import Place, Text
 from .yaml_scalars import OutOfRangeError, core_value, taken_elsewhere
@@ -34,8 +36,6 @@ if TYPE_CHECKING:
 
     Event = Any  # the stubs call marks optional, but a parser sets them always
 
-LONGEST_FILE = 4_000_000
-"""Bytes of a file, and characters of a text, that are still read."""
 DEEPEST = 64
 """Lists and groups of keys inside one another."""
 MOST_REPEATED = 200_000
@@ -201,11 +201,21 @@ def parse(name: str, content: str) -> Reading:
     """The tree of a text, with findings for whatever is wrong in it; never raises on any text."""
     content = content.removeprefix("\ufeff")
     if len(content) > LONGEST_FILE:
-        text = Text(name, "")
-        reading = Reading(text)
-        reading.findings.append(faults.file_too_large(text.place(0, 0), LONGEST_FILE))
+        reading = Reading(Text(name, ""))
+        reading.findings.append(faults.file_too_large(reading.text.place(0, 0), LONGEST_FILE))
         return reading
     return _Builder(name, content).reading
+
+
+def read(path: str) -> Reading:
+    """The tree of the file at ``path``; whatever keeps it from being read becomes a finding."""
+    try:
+        content = files.content(path)
+    except files.UnreadableError as error:
+        reading = Reading(error.finding.place.text, opened=error.opened)
+        reading.findings.append(error.finding)
+        return reading
+    return parse(path, content)
 
 
 class _StopError(Exception):
@@ -489,14 +499,11 @@ class _Builder:
         self.add(finding)
         raise _StopError
 
-    def past_properties(self, event: Any) -> int:
+    def past_properties(self, event: Event) -> int:
         """Where the value itself starts, behind its anchor and tag."""
+        end: int = event.end_mark.index
         found = re.compile(_PROPERTIES).match(self.text.content, event.start_mark.index)
-        past = found.end() if found else 0
-        if event.__class__ is ScalarEvent:
-            end: int = event.end_mark.index
-            return min(past, end)
-        return past
+        return min(found.end(), end) if found else end
 
     def without_blank_end(self, start: int, end: int) -> int:
         return start + len(self.text.content[start:end].rstrip(" \t\r\n"))
