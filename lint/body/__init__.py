@@ -1,0 +1,1 @@
+"""What the trade knows: muscles, joint actions, exercises, mechanics, strength curves, sources."""

@@ -1,0 +1,121 @@
+"""Joint actions, muscles and length curves, as the derivation reads them."""
+
+from __future__ import annotations
+
+from .mechanics import Curve
+
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from collections.abc import Iterable, Mapping
+    from typing import Any
+
+
+class Action:
+    """A joint action. ``turns`` is (joint, +1 or -1): the angle that it changes in a path, or None."""
+
+    __slots__ = ("joint", "name", "opposes", "turns")
+
+    def __init__(self, name: str, joint: str, opposes: str | None, turns: tuple[str, int] | None) -> None:
+        self.name = name
+        self.joint = joint
+        self.opposes = opposes
+        self.turns = turns
+
+
+class Part:
+    """What a muscle is to one action: role prime, helper or minor, in the postures of ``when``.
+
+    ``when`` is {joint: (lowest, highest)} in degrees; ``because`` is "" where nothing needs saying.
+    """
+
+    __slots__ = ("because", "role", "when")
+
+    def __init__(self, role: str, when: Mapping[str, tuple[float, float]], because: str) -> None:
+        self.role = role
+        self.when = when
+        self.because = because
+
+    def fits(self, posture: Mapping[str, float]) -> bool:
+        """Whether this line holds in a posture; a joint of which nothing is known fits."""
+        for joint, (low, high) in self.when.items():
+            angle = posture.get(joint)
+            if angle is not None and not low <= angle <= high:
+                return False
+        return True
+
+
+class Muscle:
+    """A muscle or head: ``acts`` is {action: (Part, ...)}, ``mechanics`` the name of its length curve or ""."""
+
+    __slots__ = ("acts", "crosses", "groups", "mechanics", "name", "region", "sources")
+
+    def __init__(
+        self,
+        name: str,
+        region: str,
+        groups: tuple[str, ...],
+        crosses: tuple[str, ...],
+        mechanics: str,
+        acts: Mapping[str, tuple[Part, ...]],
+        sources: tuple[str, ...],
+    ) -> None:
+        self.name = name
+        self.region = region
+        self.groups = groups
+        self.crosses = crosses
+        self.mechanics = mechanics
+        self.acts = acts
+        self.sources = sources
+
+    def part(self, action: str, posture: Mapping[str, float]) -> Part | None:
+        """What the muscle is to an action in a posture (mean angles, degrees), or None."""
+        for part in self.acts.get(action, ()):
+            if part.fits(posture):
+                return part
+        return None
+
+
+class Anatomy:
+    """All actions, muscles and curves, with the muscles of each action and of each group at hand."""
+
+    __slots__ = ("actions", "curves", "groups", "movers", "muscles", "regions")
+
+    def __init__(self, actions: Iterable[Action], muscles: Iterable[Muscle], curves: Iterable[Curve]) -> None:
+        self.actions = {action.name: action for action in actions}
+        self.muscles = {muscle.name: muscle for muscle in muscles}
+        self.curves = {curve.name: curve for curve in curves}
+        self.groups: dict[str, list[str]] = {}
+        self.regions: dict[str, list[str]] = {}
+        self.movers: dict[str, list[str]] = {name: [] for name in self.actions}
+        for muscle in self.muscles.values():
+            self.regions.setdefault(muscle.region, []).append(muscle.name)
+            for group in muscle.groups:
+                self.groups.setdefault(group, []).append(muscle.name)
+            for action in muscle.acts:
+                self.movers[action].append(muscle.name)
+
+
+def anatomy_of(actions: Iterable[Any], muscles: Iterable[Any], curves: Iterable[Any]) -> Anatomy:
+    """An Anatomy from plain rows, as build writes them (see rows_of for their form)."""
+    return Anatomy(
+        (Action(*row) for row in actions),
+        (
+            Muscle(
+                name,
+                region,
+                groups,
+                crosses,
+                mechanics,
+                {
+                    action: tuple(Part(role, dict(when), why) for role, when, why in parts)
+                    for action, parts in acts
+                },
+                sources,
+            )
+            for name, region, groups, crosses, mechanics, acts, sources in muscles
+        ),
+        (
+            Curve(name, source, dict(angles), least, most, dict(trusted))
+            for name, source, angles, least, most, trusted in curves
+        ),
+    )

@@ -1,0 +1,236 @@
+"""The catalogue at run time: exercises by name or alias, muscles, areas of the body, sources.
+
+Everything comes from built.py, which build writes from data/. Rows stay plain tuples; an object is made when it is
+first asked for. Names are compared without regard to case, hyphens, blanks and a plural s.
+"""
+
+from __future__ import annotations
+
+from . import built
+from .anatomy import Action, Anatomy, Muscle, anatomy_of
+from .mechanics import length_class
+from .names import fold
+
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from typing import Any
+
+    from .derive import Profile
+
+INDIRECT_SET = 0.5
+
+#: Groups that coaches speak of, and regions of the body, each with its muscles.
+groups: dict[str, tuple[str, ...]] = built.GROUPS
+regions: dict[str, tuple[str, ...]] = built.REGIONS
+#: The regions that guidelines want trained (us-pag-2018): all but the neck.
+major_regions: tuple[str, ...] = tuple(region for region in regions if region != "neck")
+
+
+class Exercise:
+    """One exercise. ``kind`` is dynamic, isometric, plyometric, ballistic or carry.
+
+    ``pattern`` is the stated movement pattern ("" if none), ``patterns`` also holds what the joint path shows;
+    ``direct`` and ``indirect`` are muscles; ``positions`` {muscle: mean place in its own range, 0 to 1} and
+    ``lengths`` {muscle: "long", "middle" or "short"} for those that have a length curve; ``hands`` says whether
+    the grip carries the load; ``station`` what it occupies; ``path`` {joint: angles in degrees}.
+    """
+
+    __slots__ = (
+        "actions",
+        "aliases",
+        "assists",
+        "axial",
+        "because",
+        "capacity",
+        "direct",
+        "easier",
+        "grip",
+        "hands",
+        "harder",
+        "implement",
+        "indirect",
+        "kind",
+        "lengths",
+        "level",
+        "name",
+        "path",
+        "pattern",
+        "patterns",
+        "positions",
+        "sources",
+        "stance",
+        "stated",
+        "station",
+        "unilateral",
+    )
+
+    def __init__(self, row: tuple[Any, ...]) -> None:
+        (
+            self.name,
+            self.aliases,
+            self.implement,
+            self.kind,
+            self.stance,
+            self.grip,
+            self.unilateral,
+            self.pattern,
+            self.patterns,
+            self.actions,
+            self.assists,
+            path,
+            stated,
+            self.direct,
+            self.indirect,
+            positions,
+            self.axial,
+            self.level,
+            self.capacity,
+            self.station,
+            self.hands,
+            self.easier,
+            self.harder,
+            self.because,
+            self.sources,
+        ) = row
+        self.path: dict[str, tuple[float, ...]] = dict(path)
+        self.stated: dict[str, tuple[str, str]] = {muscle: (credit, why) for muscle, credit, why in stated}
+        self.positions: dict[str, float] = dict(positions)
+        self.lengths = {muscle: length_class(position)[0] for muscle, position in positions}
+
+    def weight(self, muscle: str, indirect: float = INDIRECT_SET) -> float:
+        """What one set counts for a muscle: 1 direct, ``indirect`` (pelland-2026: 0.5) as a helper, else 0."""
+        if muscle in self.direct:
+            return 1.0
+        return indirect if muscle in self.indirect else 0.0
+
+    def length_is_sure(self, muscle: str) -> bool:
+        """Whether the length class stands clear of its limits by more than two models differ."""
+        return length_class(self.positions[muscle])[1]
+
+    def profile(self) -> Profile:
+        """The derivation behind ``direct`` and ``indirect``, with the reason for each muscle."""
+        from .derive import derive
+
+        return derive(anatomy(), self.actions, self.assists, self.path, self.kind, self.stated)
+
+    def __repr__(self) -> str:
+        return f"<{self.name}>"
+
+
+class Pair:
+    """Two opposing kinds of work: each side is (words, joint actions, patterns)."""
+
+    __slots__ = ("more_than_a_note", "name", "sides", "sources")
+
+    def __init__(
+        self,
+        name: str,
+        sides: tuple[tuple[str, tuple[str, ...], tuple[str, ...]], ...],
+        more_than_a_note: bool,
+        sources: tuple[str, ...],
+    ) -> None:
+        self.name = name
+        self.sides = sides
+        self.more_than_a_note = more_than_a_note
+        self.sources = sources
+
+    def side_of(self, exercise: Exercise) -> int | None:
+        """0 or 1 for the side that an exercise's main actions or patterns fall on; None for neither or both."""
+        on = [
+            index
+            for index, (_, actions, patterns) in enumerate(self.sides)
+            if not set(actions).isdisjoint(exercise.actions)
+            or not set(patterns).isdisjoint(exercise.patterns)
+        ]
+        return on[0] if len(on) == 1 else None
+
+
+class Source:
+    """A source: ``short`` for messages, ``reference`` in full; ``kind`` trial, guideline, anatomy, model, convention
+    or common practice; ``grade`` V, V2, C or M (how sure: read, read second-hand, computed, from memory); ``read``
+    says what of it was read.
+    """
+
+    __slots__ = ("grade", "id", "kind", "read", "reference", "short")
+
+    def __init__(self, id: str, short: str, reference: str, kind: str, grade: str, read: str) -> None:
+        self.id = id
+        self.short = short
+        self.reference = reference
+        self.kind = kind
+        self.grade = grade
+        self.read = read
+
+
+pairs: tuple[Pair, ...] = tuple(Pair(*row) for row in built.PAIRS)
+
+_exercises: dict[int, Exercise] = {}
+_named: dict[str, Exercise | None] = {}
+_anatomy: list[Anatomy] = []
+
+
+def exercise(name: str) -> Exercise | None:
+    """The exercise of this name or alias, or None."""
+    try:
+        return _named[name]
+    except KeyError:
+        row = built.NAMES.get(fold(name))
+        found = _named[name] = None if row is None else _at(row)
+        return found
+
+
+def _at(row: int) -> Exercise:
+    found = _exercises.get(row)
+    if found is None:
+        found = _exercises[row] = Exercise(built.EXERCISES[row])
+    return found
+
+
+def exercises() -> list[Exercise]:
+    """All exercises, in the order of the catalogue."""
+    return [_at(row) for row in range(len(built.EXERCISES))]
+
+
+def nearest_exercises(name: str, most: int = 3) -> list[str]:
+    """Names of the exercises nearest to a name that is none, word by word, the nearest first."""
+    from .nearest import nearest
+
+    named = ((word, row[0]) for row in built.EXERCISES for word in (row[0], *row[1]))
+    return nearest(name, named, most)
+
+
+def anatomy() -> Anatomy:
+    """Muscles, actions and length curves together, as derive wants them."""
+    if not _anatomy:
+        _anatomy.append(anatomy_of(built.ACTIONS, built.MUSCLES, built.CURVES))
+    return _anatomy[0]
+
+
+def actions() -> dict[str, Action]:
+    """All joint actions by name."""
+    return anatomy().actions
+
+
+def muscles() -> dict[str, Muscle]:
+    """All muscles and heads by name."""
+    return anatomy().muscles
+
+
+def area(name: str) -> tuple[str, ...] | None:
+    """The muscles of an area by its name or a coach's other word for it, or None."""
+    return built.AREAS.get(fold(name))
+
+
+def area_names() -> tuple[str, ...]:
+    """Names of all areas, as they are written."""
+    return built.AREA_NAMES
+
+
+def source(id: str) -> Source:
+    """The source of this id; KeyError if there is none."""
+    return Source(id, *built.SOURCES[id])
+
+
+def source_ids() -> tuple[str, ...]:
+    """All source ids."""
+    return tuple(built.SOURCES)

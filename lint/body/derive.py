@@ -1,0 +1,241 @@
+"""Which muscles a lift trains, and at what length, from its joint actions and joint path.
+
+A pure function on data, the same for the catalogue and for a team's own exercises. A muscle is credited only for
+an action that it has. Where its length curve covers the action, it must shorten as well:
+
+- prime mover of a main action, shortening by 1 cm or more: direct;
+- helper in a main action, or prime mover of an assisting action, shortening by 1 cm or more: indirect;
+- within 0.5 cm of that limit: one step less than it would have been, since the models differ by as much;
+- less than that, or stretched: none.
+
+Isometric work, and actions that no joint angle of the path shows, go by the action table alone. A credit stated by
+hand, with its reason, stands above all of these.
+"""
+
+from __future__ import annotations
+
+from .mechanics import DOUBT, SHORTENS, mean_angle, travel
+
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from collections.abc import Iterable, Mapping, Sequence
+
+    from .anatomy import Anatomy, Muscle
+    from .mechanics import Path
+
+DIRECT, INDIRECT, NONE = "direct", "indirect", "none"
+_ROLE = {"prime": 2, "helper": 1, "minor": 0}
+_CREDIT = (NONE, INDIRECT, DIRECT)
+HINGE_KNEE, HINGE_HIP = 40, 40
+
+
+class Credit:
+    """What one muscle gets from a lift: ``credit`` direct, indirect or none, and why.
+
+    ``net`` is the length change over the lift and ``position`` the mean place in the muscle's own range (0 to 1);
+    both None where no curve reaches. ``derived`` is the credit before anything stated by hand.
+    """
+
+    __slots__ = ("because", "credit", "derived", "muscle", "net", "position")
+
+    def __init__(
+        self, muscle: str, credit: str, because: str, net: float | None = None, position: float | None = None
+    ) -> None:
+        self.muscle = muscle
+        self.credit = credit
+        self.derived = credit
+        self.because = because
+        self.net = net
+        self.position = position
+
+
+class Profile:
+    """What a lift trains: ``credits`` {muscle: Credit} in the order of the muscle table, and whether it hinges."""
+
+    __slots__ = ("credits", "hinge")
+
+    def __init__(self, credits: dict[str, Credit], hinge: bool) -> None:
+        self.credits = credits
+        self.hinge = hinge
+
+    def muscles(self, credit: str) -> tuple[str, ...]:
+        """Names of the muscles with this credit."""
+        return tuple(name for name, given in self.credits.items() if given.credit == credit)
+
+    @property
+    def positions(self) -> dict[str, float]:
+        """Mean place in its own range of each credited muscle that has one, to two decimals."""
+        return {
+            name: round(given.position, 2)
+            for name, given in self.credits.items()
+            if given.position is not None and given.credit != NONE
+        }
+
+
+def derive(
+    anatomy: Anatomy,
+    actions: Sequence[str],
+    assists: Sequence[str] = (),
+    path: Path | None = None,
+    kind: str = "dynamic",
+    stated: Mapping[str, tuple[str, str]] | None = None,
+) -> Profile:
+    """The profile of a lift.
+
+    ``actions`` and ``assists`` are joint actions, main and assisting; ``path`` is a full path (see
+    mechanics.full_path) or None; ``stated`` is {muscle or group: (credit, reason)}.
+    Raises KeyError for an unknown action, and ValueError, in plain words, for an unknown muscle or credit for a
+    muscle that has none of the actions.
+    """
+    path = path or {}
+    posture = {joint: mean_angle(angles) for joint, angles in path.items()}
+    credits: dict[str, Credit] = {}
+    for level, names in ((2, actions), (1, assists)):
+        for action in names:
+            for muscle in anatomy.movers[action]:
+                given = _credit(anatomy, anatomy.muscles[muscle], action, level, posture, path, kind)
+                if given is not None and _better(given, credits.get(muscle)):
+                    credits[muscle] = given
+    for name, (credit, because) in (stated or {}).items():
+        _state(anatomy, credits, name, credit, because, {*actions, *assists}, path)
+    ordered = {name: credits[name] for name in anatomy.muscles if name in credits}
+    return Profile(ordered, "hip extension" in actions and is_hinge(path))
+
+
+def _credit(
+    anatomy: Anatomy,
+    muscle: Muscle,
+    action: str,
+    level: int,
+    posture: Mapping[str, float],
+    path: Path,
+    kind: str,
+) -> Credit | None:
+    part = muscle.part(action, posture)
+    if part is None:
+        return None
+    curve = anatomy.curves.get(muscle.mechanics)
+    position = curve.position(path) if curve else None
+    main = level == 2
+    word = f"{'prime mover' if part.role == 'prime' else 'helper'} in {action}"
+    if part.role == "minor":
+        return Credit(
+            muscle.name, NONE, f"has a part in {action}, not counted: {part.because}", None, position
+        )
+    rank = _ROLE[part.role] + level - 2
+    if rank <= 0:
+        return None
+    if not main:
+        word += ", which assists"
+    if part.because:
+        word += f": {part.because}"
+    turns = anatomy.actions[action].turns
+    if kind == "isometric":
+        return Credit(muscle.name, _CREDIT[rank], f"{word}; held, not moved", None, position)
+    if curve is None or turns is None or turns[0] not in curve.angles or not curve.reaches(path):
+        return Credit(muscle.name, _CREDIT[rank], word, None, position)
+    net = curve.net(path)
+    if net <= -SHORTENS - DOUBT:
+        return Credit(muscle.name, _CREDIT[rank], f"{word}; shortens by {-net:.1f} cm", net, position)
+    if net <= -SHORTENS + DOUBT:
+        words = f"{word}; shortens by about 1 cm ({-net:.1f}), too little to be sure of: one step less"
+        return Credit(muscle.name, _CREDIT[rank - 1], words, net, position)
+    words = (
+        f"{word}, but the lift stretches it by {net:.1f} cm"
+        if net >= SHORTENS
+        else f"{word}, but it hardly changes length"
+    )
+    return Credit(muscle.name, NONE, words, net, position)
+
+
+def _better(new: Credit, old: Credit | None) -> bool:
+    return old is None or _CREDIT.index(new.credit) > _CREDIT.index(old.credit)
+
+
+def _state(
+    anatomy: Anatomy,
+    credits: dict[str, Credit],
+    name: str,
+    credit: str,
+    because: str,
+    loaded: set[str],
+    path: Path,
+) -> None:
+    members = anatomy.groups.get(name) or ([name] if name in anatomy.muscles else None)
+    if members is None:
+        raise ValueError(f"{name} is no muscle or group")
+    for member in members:
+        muscle = anatomy.muscles[member]
+        if credit != NONE and not loaded & set(muscle.acts):
+            raise ValueError(f"{member} has none of the actions that this exercise loads")
+        before = credits.get(member)
+        if before is None:
+            curve = anatomy.curves.get(muscle.mechanics)
+            before = Credit(member, NONE, "", None, curve.position(path) if curve else None)
+        stated = Credit(member, credit, because, before.net, before.position)
+        stated.derived = before.credit
+        credits[member] = stated
+
+
+def is_hinge(path: Path) -> bool:
+    """Whether a path hinges at the hip: the knee nearly straight (mean 40 degrees at most), the hip travelling 40
+    degrees or more and further than the knee, and ending straighter than it began.
+    """
+    if "hip" not in path or "knee" not in path:
+        return False
+    hip, knee = path["hip"], path["knee"]
+    return (
+        mean_angle(knee) <= HINGE_KNEE
+        and hip[-1] < hip[0]
+        and travel(hip) >= HINGE_HIP
+        and travel(hip) > travel(knee)
+    )
+
+
+def actions_of(path: Path) -> tuple[tuple[str, ...], tuple[str, ...]]:
+    """Main and assisting joint actions of a lift known by its path alone.
+
+    The joints that turn by 20 degrees or more (15 at the ankle) are loaded, with the trade's usual reading of
+    joints that move together: in a hinge the knee assists; the ankle counts only where it moves alone or points
+    the foot; a knee that folds while the hip bends goes along unloaded; the elbow assists the shoulder when
+    pulling (shoulder extending, elbow bending) and pressing (shoulder flexing, elbow straightening).
+    """
+    turn = {joint: angles[-1] - angles[0] for joint, angles in path.items()}
+    hip = _sense(turn, "hip", 20)
+    knee = _sense(turn, "knee", 20)
+    ankle = _sense(turn, "ankle", 15)
+    shoulder = _sense(turn, "shoulder", 20)
+    elbow = _sense(turn, "elbow", 20)
+    main: list[str] = []
+    assist: list[str] = []
+    if hip:
+        main.append("hip flexion" if hip > 0 else "hip extension")
+    if knee and not (hip > 0 and knee > 0):
+        action = "knee flexion" if knee > 0 else "knee extension"
+        (assist if hip < 0 and knee < 0 and is_hinge(path) else main).append(action)
+    if ankle and not main:
+        main.append("dorsiflexion" if ankle > 0 else "plantarflexion")
+    elif ankle < 0 and path["ankle"][-1] <= -15:
+        assist.append("plantarflexion")
+    if shoulder:
+        main.append("shoulder flexion" if shoulder > 0 else "shoulder extension")
+    if elbow:
+        action = "elbow flexion" if elbow > 0 else "elbow extension"
+        (assist if shoulder * elbow < 0 else main).append(action)
+    return tuple(main), tuple(assist)
+
+
+def _sense(turn: Mapping[str, float], joint: str, least: float) -> int:
+    degrees = turn.get(joint, 0.0)
+    return 0 if abs(degrees) < least else 1 if degrees > 0 else -1
+
+
+def patterns_of(stated: str, profile: Profile) -> tuple[str, ...]:
+    """The movement patterns of a lift: the stated one ("" if none), and hip hinge where the path is one."""
+    patterns = (stated,) if stated else ()
+    return patterns if not profile.hinge or stated == "hip hinge" else (*patterns, "hip hinge")
+
+
+def unknown_actions(anatomy: Anatomy, names: Iterable[str]) -> list[str]:
+    """Those names that are no joint action."""
+    return [name for name in names if name not in anatomy.actions]

@@ -1,0 +1,148 @@
+"""How long a muscle is, and how far a lift shortens it, from the joint angles of the lift.
+
+A joint path is ``{joint: (angle, angle, ...)}``: the way-points of the lifting phase from start to end, in degrees;
+hip, knee and shoulder flexion, elbow flexion and dorsiflexion are positive, and the hip is thigh against pelvis.
+Lengths are in cm. The curves are one cubic per joint, after Rajagopal and others 2016 (legs) and the open model
+arm26 (arm); they stand in data/mechanics.yaml.
+"""
+
+from __future__ import annotations
+
+from math import radians
+
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from collections.abc import Mapping, Sequence
+
+    Path = Mapping[str, Sequence[float]]
+
+#: The angles a path may name, in degrees. A knee beyond ``DEEPEST_KNEE`` is taken as that deep: the curves end there.
+RANGES = {"hip": (-30, 120), "knee": (0, 150), "ankle": (-40, 25), "shoulder": (-60, 180), "elbow": (0, 150)}
+DEEPEST_KNEE = 120
+
+LONG, SHORT, BAND = 0.60, 0.40, 0.07
+SHORTENS, DOUBT = 1.0, 0.5
+STEPS = 20
+
+
+class Curve:
+    """One muscle's length change against the neutral posture, as a sum of one cubic per joint.
+
+    ``least`` and ``most`` (cm) are the ends of the muscle's own range, None where no place in it can be given;
+    ``trusted`` narrows the angles over which a moving joint is believed.
+    """
+
+    __slots__ = ("angles", "least", "most", "name", "source", "trusted")
+
+    def __init__(
+        self,
+        name: str,
+        source: str,
+        angles: Mapping[str, Sequence[float]],
+        least: float | None,
+        most: float | None,
+        trusted: Mapping[str, Sequence[float]],
+    ) -> None:
+        self.name = name
+        self.source = source
+        self.angles = angles
+        self.least = least
+        self.most = most
+        self.trusted = trusted
+
+    def length(self, posture: Mapping[str, float]) -> float:
+        """Length against neutral, in cm, at joint angles in degrees; a joint not named is taken as 0."""
+        total = 0.0
+        for joint, (first, second, third) in self.angles.items():
+            angle = posture.get(joint, 0.0)
+            q = radians(min(angle, DEEPEST_KNEE) if joint == "knee" else angle)
+            total += q * (first + q * (second + q * third))
+        return total
+
+    def reaches(self, path: Path) -> bool:
+        """Whether the path names every joint of the curve and moves each only where the curve is trusted."""
+        for joint in self.angles:
+            if joint not in path:
+                return False
+            low, high = self.trusted.get(joint, RANGES[joint])
+            angles = path[joint]
+            if min(angles) != max(angles) and not (low <= min(angles) and max(angles) <= high):
+                return False
+        return True
+
+    def net(self, path: Path) -> float:
+        """Length change from the first to the last way-point, in cm; negative when the lift shortens the muscle."""
+        return self.length(at(path, -1)) - self.length(at(path, 0))
+
+    def excursion(self, path: Path) -> float:
+        """Longest less shortest length along the path, in cm."""
+        lengths = [self.length(posture) for posture in along(path)]
+        return max(lengths) - min(lengths)
+
+    def position(self, path: Path) -> float | None:
+        """Mean place along the path in the muscle's own range: 0 shortest, 1 longest; None if it has none."""
+        if self.least is None or self.most is None or any(joint not in path for joint in self.angles):
+            return None
+        postures = along(path)
+        mean = sum(map(self.length, postures)) / len(postures)
+        return (mean - self.least) / (self.most - self.least)
+
+
+def length_class(position: float) -> tuple[str, bool]:
+    """ "long" (0.60 and above), "short" (0.40 and below) or "middle", and whether that is sure.
+
+    Two published models differ by up to 0.12 in the place of a muscle in its range, so within 0.07 of a limit
+    the class may be either.
+    """
+    sure = abs(position - LONG) >= BAND and abs(position - SHORT) >= BAND
+    return ("long" if position >= LONG else "short" if position <= SHORT else "middle"), sure
+
+
+def full_path(path: Mapping[str, float | Sequence[float]]) -> dict[str, tuple[float, ...]]:
+    """The path with every joint given at every way-point: a single number is held throughout.
+
+    Raises ValueError, in plain words, for an unknown joint, an angle out of range or lists of unequal length.
+    """
+    points = {j: (v,) if isinstance(v, (int, float)) else tuple(v) for j, v in path.items()}
+    count = max((len(angles) for angles in points.values()), default=1)
+    for joint, angles in points.items():
+        if joint not in RANGES:
+            raise ValueError(f"{joint} is no joint of a path; those are {', '.join(RANGES)}")
+        if len(angles) not in (1, count):
+            raise ValueError(f"{joint} has {len(angles)} way-points where another joint has {count}")
+        low, high = RANGES[joint]
+        for angle in angles:
+            if not low <= angle <= high:
+                raise ValueError(f"{joint} at {angle:g} degrees is out of range, {low} to {high}")
+    return {joint: angles if len(angles) == count else angles * count for joint, angles in points.items()}
+
+
+def at(path: Path, index: int) -> dict[str, float]:
+    """The posture at one way-point."""
+    return {joint: angles[index] for joint, angles in path.items()}
+
+
+def along(path: Path) -> list[dict[str, float]]:
+    """Postures along the straight lines between way-points, evenly spaced on each line."""
+    count = max((len(angles) for angles in path.values()), default=1)
+    if count == 1 or all(min(angles) == max(angles) for angles in path.values()):
+        return [at(path, 0)]
+    postures = [at(path, 0)]
+    for index in range(count - 1):
+        start, end = at(path, index), at(path, index + 1)
+        for step in range(1, STEPS + 1):
+            part = step / STEPS
+            postures.append({joint: start[joint] + part * (end[joint] - start[joint]) for joint in start})
+    return postures
+
+
+def mean_angle(angles: Sequence[float]) -> float:
+    """Mean angle over the way-points, each straight line counting alike."""
+    if len(angles) == 1:
+        return angles[0]
+    return sum(a + b for a, b in zip(angles, angles[1:], strict=False)) / (2 * (len(angles) - 1))
+
+
+def travel(angles: Sequence[float]) -> float:
+    """Largest less smallest angle of a joint over the path, in degrees."""
+    return max(angles) - min(angles)

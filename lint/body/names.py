@@ -1,0 +1,21 @@
+"""How names are compared: without regard to case, hyphens, blanks and a plural s."""
+
+from __future__ import annotations
+
+
+def fold(name: str) -> str:
+    """A name as it is compared: "Push-Ups", "push up" and "pushup" are all "pushup"."""
+    return "".join(map(_singular, words(name)))
+
+
+def words(name: str) -> list[str]:
+    """The words of a name, in small letters."""
+    return name.lower().replace("-", " ").replace("’", "").replace("'", "").split()
+
+
+def _singular(word: str) -> str:
+    if len(word) < 4 or not word.endswith("s") or word.endswith("ss"):
+        return word
+    if word.endswith("ies"):
+        return word[:-3] + "y"
+    return word[:-2] if word.endswith(("sses", "ches", "shes", "xes")) else word[:-1]

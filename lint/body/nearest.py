@@ -1,0 +1,59 @@
+"""Names near to a misspelt or half-remembered one, compared word by word."""
+
+from __future__ import annotations
+
+from difflib import SequenceMatcher
+
+from .names import words
+
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from collections.abc import Iterable
+
+LIKE = 0.7
+ENOUGH = 0.55
+
+
+def nearest(name: str, named: Iterable[tuple[str, str]], most: int) -> list[str]:
+    """Up to ``most`` results, nearest first, from pairs of (name or alias, result).
+
+    A word counts by how like it is to its best partner; words of the candidate that were not asked for count
+    against it, but lightly: "bulgarian split" finds "Bulgarian split squat".
+    """
+    asked = words(name)
+    if not asked:
+        return []
+    likeness: dict[str, dict[str, float]] = {word: {} for word in asked}
+    best: dict[str, float] = {}
+    for candidate, result in named:
+        has = words(candidate)
+        score = max(
+            _score(asked, has, likeness), _alike("".join(asked), "".join(has)) if len(has) < 3 else 0.0
+        )
+        if score > best.get(result, ENOUGH):
+            best[result] = score
+    return sorted(best, key=lambda result: (-best[result], len(result), result))[:most]
+
+
+def _score(asked: list[str], has: list[str], likeness: dict[str, dict[str, float]]) -> float:
+    total = 0.0
+    for word in asked:
+        known = likeness[word]
+        for other in has:
+            if other not in known:
+                known[other] = _alike(word, other)
+        total += max(known[other] for other in has)
+    extra = max(0, len(has) - len(asked))
+    return total / len(asked) - 0.04 * extra
+
+
+def _alike(word: str, other: str) -> float:
+    if word == other:
+        return 1.0
+    if len(word) > 2 and other.startswith(word):
+        return 0.95
+    matcher = SequenceMatcher(None, word, other)
+    if matcher.real_quick_ratio() < LIKE or matcher.quick_ratio() < LIKE:
+        return 0.0
+    ratio = matcher.ratio()
+    return ratio if ratio >= LIKE else 0.0
