@@ -1,0 +1,132 @@
+"""Slips of the pen in quantities, keys and names, and what was most likely meant."""
+
+from __future__ import annotations
+
+import re
+
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from collections.abc import Callable, Iterable, Iterator
+
+_OTHER_WORDS = {
+    "weight": ("load",),
+    "intensity": ("load",),
+    "repetitions": ("reps",),
+    "warm-up": ("preparation", "warm-up sets"),
+    "warmup": ("preparation", "warm-up sets"),
+    "comment": ("note",),
+    "name": ("session", "activity", "exercise", "programme"),
+    "title": ("programme", "name", "session"),
+    "duration": ("minutes", "hold"),
+    "when": ("day",),
+    "weekday": ("day",),
+    "bodyweight": ("body mass",),
+    "alternatives": ("or",),
+    "start": ("starts",),
+    "beginner": ("novice",),
+    "expert": ("advanced",),
+    "size": ("hypertrophy",),
+    "both": ("each",),
+    "alternating": ("each",),
+    "medium": ("moderate",),
+    "dropset": ("drop set",),
+}
+"""What coaches write for a word of ours; common practice, no source."""
+
+_STEPS: tuple[tuple[str, str], ...] = (
+    (r"[\u2010-\u2015\u2212]", "-"),
+    ("\u00d7", "x"),
+    (r"\s+", " "),
+    (r"(?<=\d),(?=\d)", "."),
+    (r"(?<=[0-9]) ?(?:-|to|till|until) ?(?=[0-9])", "-"),
+    (r"(?i)\bas many as possible\b|\bamrap\b", "amrap"),
+    (r"(?i)\b(?:bw|body ?weight|body mass|bodyweight)\b", "bodyweight"),
+    (r"(?i)\bof (?=bodyweight)", ""),
+    (r"(?i)(?<=%) (?:of )?(?:1 ?RM|max)$", ""),
+    (r"(?i) ?\b(?:percent|per cent|pct)\b", " %"),
+    (r"(?i)(?<=[0-9 ])(?:kgs?|kilos?|kilograms?)\b", "kg"),
+    (r"(?i)(?<=[0-9 ])(?:lbs?|pounds?)\b", "lb"),
+    (r"(?i)(?<=[0-9 ])(?:seconds?|secs?|s)\b", "s"),
+    (r"(?i)(?<=[0-9 ])(?:minutes?|mins?|mn)\b", "min"),
+    (r"(?i)(?<=[0-9 ])(?:metres?|meters?|m)$", "m"),
+    (r"(?i)(?<=[0-9])( ?)RM\b", r"\1RM"),
+    (r"(?i)^(?:rpe|rir|@|reps?|sets?|weeks?|wk|w) ?(?=[0-9])", ""),
+    (r"(?i) ?(?:reps?|repetitions?|sets?|rounds?|rir|rpe|years?|kg each)$", ""),
+)
+"""Each step makes words plainer; the first outcome that can be read is what was meant."""
+
+
+def repairs(words: str) -> Iterator[str]:
+    """Ever plainer readings of ``words``, to be tried in turn; units are never made up."""
+    yield words.lower()
+    yield words.upper()
+    yield from _tempo(words)
+    yield from _seconds(words)
+    for pattern, replacement in _STEPS:
+        plainer = re.sub(pattern, replacement, words).strip()
+        if plainer != words:
+            words = plainer
+            yield words
+            yield words.lower()
+
+
+def _tempo(words: str) -> Iterator[str]:
+    """``30X1`` and ``3/0/x/1`` with hyphens between the parts."""
+    parts = (
+        re.findall(r"[0-9xX]", words) if re.fullmatch(r"[0-9xX]{4}", words) else re.split("[-/: ]+", words)
+    )
+    if len(parts) == 4:
+        yield "-".join(parts).upper()
+
+
+def _seconds(words: str) -> Iterator[str]:
+    """``1:30`` and ``1 min 30 s`` in seconds."""
+    found = re.fullmatch(r"([0-9]{1,2}) ?(?::|min|m|') ?([0-5]?[0-9]) ?(?:s|sec|min|\")?", words)
+    if found:
+        yield f"{int(found[1]) * 60 + int(found[2])} s"
+
+
+_UNITS = (" %", " kg", " lb", " s", " min", " m", " km", " m/s", " weeks", " sessions", " reps", " sets")
+
+
+def with_units(words: str, readable: Callable[[str], bool]) -> list[str]:
+    """``words`` with each unit that makes them readable, the commonest first."""
+    if not re.fullmatch(r"[0-9.]+(?:[-/][0-9.]+)*", words):
+        return []
+    return [words + unit for unit in _UNITS if readable(words + unit)]
+
+
+def sets_and_reps(words: str) -> tuple[str, str] | None:
+    """``3x8`` or ``3 x 8-10`` taken apart."""
+    found = re.fullmatch(r"([0-9]{1,2}) ?[xX\u00d7*] ?([0-9]{1,3}(?:-[0-9]{1,3})?)(?: ?reps?)?", words)
+    return (found[1], found[2]) if found else None
+
+
+def effort(words: str) -> tuple[str, str] | None:
+    """``@8``, ``RPE 8`` and ``2 RIR`` as key and value."""
+    found = re.fullmatch(r"(?i)(?:@ ?|(rpe|rir) ?)?([0-9](?:\.5)?|10)(?: ?(rpe|rir))?", words)
+    if found is None or not (found[1] or found[3] or words.startswith("@")):
+        return None
+    return (found[1] or found[3] or "rpe").lower(), found[2]
+
+
+def nearest(word: str, known: Iterable[str], likeness: float = 0.7) -> str | None:
+    """The known word that ``word`` most likely stands for, or None."""
+    from difflib import SequenceMatcher
+
+    known = list(known)
+    plain = word.casefold().replace("_", " ").strip()
+    spellings = {one: one for one in known}
+    for said, ours in _OTHER_WORDS.items():
+        target = next((one for one in ours if one in spellings), None)
+        if target is not None:
+            spellings.setdefault(said, target)
+    if plain in spellings:
+        return spellings[plain]
+    if len(plain) >= 2:
+        begun = [one for one in known if one.startswith(plain) or plain.rstrip("s") == one.rstrip("s")]
+        if len(begun) == 1:
+            return begun[0]
+    rated = [(SequenceMatcher(None, plain, one).ratio(), one) for one in spellings]
+    best = max(rated, default=(0.0, ""), key=lambda pair: pair[0])
+    return spellings[best[1]] if best[0] >= likeness else None
