@@ -44,6 +44,7 @@ MOST_ALIKE = 50
 """Findings of one name in one file; the rest is counted."""
 
 _CORE = "tag:yaml.org,2002:"
+_UNUSUAL_KEYS = frozenset({"<<", ""})
 _KINDS = {"int": int, "float": float, "bool": bool, "null": type(None)}
 _TAG = r"(?<![^ \t\r\n])!(?:<[^>]*>|[^ \t\r\n]*)"
 _PROPERTIES = rf"(?:&[^ \t\r\n,\[\]{{}}]*|{_TAG}|\#[^\r\n]*|[ \t\r\n]+)*"
@@ -79,7 +80,7 @@ class Node:
 class Scalar(Node):
     """A single value: ``text`` as written, without its quotes; ``style`` is "", "'", '"', "|" or ">".
 
-    The style "*" marks an alias that leads nowhere; a finding has told so already.
+    The style "*" marks an alias that leads nowhere: without text or value, and a finding has told so already.
     """
 
     __slots__ = ("style", "text")
@@ -226,7 +227,6 @@ class _OpenList:
     """A list that is still being read."""
 
     __slots__ = ("anchor", "last", "node")
-    wants_key = False
 
     def __init__(self, node: Sequence, anchor: Anchor | None) -> None:
         self.node = node
@@ -247,43 +247,47 @@ class _OpenList:
 class _OpenKeys:
     """A group of keys that is still being read."""
 
-    __slots__ = ("anchor", "builder", "key", "last", "merges", "node", "wants_key")
+    __slots__ = ("anchor", "builder", "entries", "key", "last", "merges", "node", "plain")
 
     def __init__(self, node: Mapping, anchor: Anchor | None, builder: _Builder) -> None:
         self.node = node
         self.anchor = anchor
         self.builder = builder
-        self.wants_key = True
-        self.key: Node = node
+        self.entries = node.entries
+        self.plain = node.plain
+        self.key: Node | None = None
         self.last: Node = node
         self.merges: list[Node] = []
 
     def add(self, node: Node) -> None:
+        """Takes a key and its value in turn."""
         self.last = node
-        if self.wants_key:
-            self.wants_key = False
+        key = self.key
+        if key is None:
             self.key = node
             return
-        self.wants_key = True
-        key = self.key
+        self.key = None
         if key.__class__ is not Scalar:
             self.builder.add(faults.key_not_text(key.place))
-            return
-        text = key.text
-        mapping = self.node
-        if text in mapping.entries:
-            self.builder.add(faults.duplicate_key(mapping.entries[text].key.place, key.place, text))
-        elif key.style == "" and text in ("<<", ""):
-            self.unusual(key, node)
-        elif key.style != "*":
-            mapping.entries[text] = Entry(key, node)
-            mapping.plain[text] = node.plain
-            mapping.size += node.size + 1
-
-    def unusual(self, key: Scalar, value: Node) -> None:
-        if key.text == "<<":
-            self.merges.append(value)
+        elif key.text in self.entries:
+            self.builder.add(faults.duplicate_key(self.entries[key.text].key.place, key.place, key.text))
+        elif key.text in _UNUSUAL_KEYS:
+            self.add_unusual(key, node)
         else:
+            self.put(Entry(key, node))
+
+    def put(self, entry: Entry) -> None:
+        text = entry.key.text
+        self.entries[text] = entry
+        self.plain[text] = entry.value.plain
+        self.node.size += entry.value.size + 1
+
+    def add_unusual(self, key: Scalar, value: Node) -> None:
+        if key.style not in ("", "*"):  # in quotes it is a key like any other
+            self.put(Entry(key, value))
+        elif key.text == "<<":
+            self.merges.append(value)
+        elif key.style == "":
             self.builder.add(faults.key_missing(key.place))
 
     def close(self) -> Mapping:
@@ -294,17 +298,16 @@ class _OpenKeys:
 
     def merge(self, source: Node) -> None:
         """Takes over the keys that this group does not have yet."""
+        if isinstance(source, Scalar) and source.style == "*":
+            return
         if not isinstance(source, Mapping):
             self.builder.add(faults.merge_of_no_keys(source.place))
             return
-        mapping = self.node
         place = source.place
         for text, entry in source.entries.items():
-            if text not in mapping.entries:
+            if text not in self.entries:
                 self.builder.repeat(len(entry.merged), place)
-                mapping.entries[text] = Entry(entry.key, entry.value, (place, *entry.merged))
-                mapping.plain[text] = entry.value.plain
-                mapping.size += entry.value.size + 1
+                self.put(Entry(entry.key, entry.value, (place, *entry.merged)))
 
 
 class _Builder:
@@ -318,7 +321,7 @@ class _Builder:
         self.reading = Reading(self.text)
         self.anchors: dict[str, Anchor] = {}
         self.counts: dict[str, int] = {}
-        self.known: dict[str, Any] = {}
+        self.known: dict[str, Any] = {"<<": "<<"}
         self.repeated = 0
         self.read(content)
 
@@ -337,14 +340,20 @@ class _Builder:
 
     def walk(self, parser: Any, stack: list[_OpenList | _OpenKeys]) -> None:
         """Turns events into nodes, until the text ends or a second document starts."""
-        frame = stack[0]
+        text, known = self.text, self.known
         next_event = parser.get_event
+        frame = stack[0]
         begun = False
         while True:
             event = next_event()
             kind = event.__class__
             if kind is ScalarEvent:
-                frame.add(self.scalar(event, frame.wants_key))
+                words = event.value
+                if words in known and not event.style and event.anchor is None and event.tag is None:
+                    start, end = event.start_mark.index, event.end_mark.index
+                    frame.add(Scalar(text, start, end, words, "", known[words]))
+                else:
+                    frame.add(self.scalar(event))
             elif kind is MappingStartEvent or kind is SequenceStartEvent:
                 if len(stack) > DEEPEST:
                     self.stop(faults.too_much_nesting(self.spot(event), DEEPEST))
@@ -364,71 +373,59 @@ class _Builder:
                 frame = stack[-1]
                 frame.add(node)
 
-    def scalar(self, event: Event, is_key: bool) -> Scalar:
+    def scalar(self, event: Event) -> Scalar:
+        """A scalar in quotes, with an anchor or a tag, or met for the first time."""
         words: str = event.value
-        start: int = event.start_mark.index
         end: int = event.end_mark.index
         style: str = event.style or ""
+        bare = event.anchor is None and event.tag is None
+        start: int = event.start_mark.index if bare else self.past_properties(event)
         if self.stand_ins:
             words = words.translate(self.stand_ins)
-        if event.tag is not None or event.anchor is not None:
-            return self.dressed(event, words, is_key)
-        if style == "":
-            value = self.known[words] if words in self.known else self.value(words, start, end, is_key)
-            return Scalar(self.text, start, end, words, "", words if is_key else value)
-        if style in "|>":
-            end = self.without_blank_end(start, end)
-        return Scalar(self.text, start, end, words, style, words)
+        if style in ("|", ">"):
+            end = start + len(self.text.content[start:end].rstrip(" \t\r\n"))
+        place = self.text.place(start, end)
+        value: Any = words
+        if event.tag is not None:
+            value = self.tagged(event, words, place)
+        elif style == "":
+            value = self.value(words, place)
+        node = Scalar(self.text, start, end, words, style, value)
+        if event.anchor is not None:
+            self.anchor(event).node = node
+        return node
 
-    def value(self, words: str, start: int, end: int, is_key: bool) -> Any:
-        """The value of plain words not met before; reports what other programs would make of them."""
+    def value(self, words: str, place: Place) -> Any:
+        """The value of plain words; reports what other programs would make of them."""
         try:
             value = core_value(words)
         except OutOfRangeError:
-            if not is_key:
-                self.add(faults.number_out_of_range(self.text.place(start, end)))
+            self.add(faults.number_out_of_range(place))
             return words
         elsewhere = taken_elsewhere(words)
-        if not elsewhere:
+        if elsewhere:
+            self.add(faults.quote_this(place, elsewhere))
+        elif not self.stand_ins:
             self.known[words] = value
-        elif not (is_key and words == "<<"):
-            self.add(faults.quote_this(self.text.place(start, end), elsewhere))
         return value
 
-    def dressed(self, event: Event, words: str, is_key: bool) -> Scalar:
-        """A scalar that carries an anchor, a tag or both."""
-        start = self.past_properties(event)
-        end = event.end_mark.index
-        style = event.style or ""
-        if style in ("|", ">"):
-            end = self.without_blank_end(start, end)
-        value: Any = words
-        if event.tag is not None:
-            value = self.tagged(event, words, start)
-        elif style == "":
-            value = self.value(words, start, end, is_key)
-        node = Scalar(self.text, start, end, words, style, words if is_key else value)
-        anchor = self.anchor(event)
-        if anchor is not None:
-            anchor.node = node
-        return node
-
-    def tagged(self, event: Event, words: str, start: int) -> Any:
+    def tagged(self, event: Event, words: str, place: Place) -> Any:
+        """The value of a scalar with a tag, if that is one of the core tags and fits."""
         tag = str(event.tag)
         if tag in ("!", _CORE + "str"):
             return words
         try:
             value = core_value(words)
         except OutOfRangeError:
-            self.add(faults.number_out_of_range(self.text.place(start, event.end_mark.index)))
+            self.add(faults.number_out_of_range(place))
             return words
         kind = tag.removeprefix(_CORE)
         if kind == "float" and type(value) is int:
             return float(value)
         if tag != kind and kind in _KINDS and type(value) is _KINDS[kind]:
             return value
-        self.tag_unsupported(event, start)
-        return value if event.style in ("", None) else words
+        self.tag_unsupported(event, place.start)
+        return words if event.style else value
 
     def open(self, event: Event) -> _OpenList | _OpenKeys:
         start = event.start_mark.index
@@ -436,7 +433,7 @@ class _Builder:
         is_list = event.__class__ is SequenceStartEvent
         if event.tag is not None or event.anchor is not None:
             start = self.past_properties(event)
-            anchor = self.anchor(event)
+            anchor = self.anchor(event) if event.anchor is not None else None
             if event.tag not in (None, "!", _CORE + ("seq" if is_list else "map")):
                 self.tag_unsupported(event, start)
         if is_list:
@@ -467,7 +464,7 @@ class _Builder:
         return node.used_at(place.start, place.end)
 
     def nowhere(self, place: Place) -> Scalar:
-        return Scalar(self.text, place.start, place.end, place.excerpt, "*", None)
+        return Scalar(self.text, place.start, place.end, "", "*", None)
 
     def repeat(self, size: int, place: Place) -> None:
         """Counts what an alias brings in; stops when that is too much."""
@@ -475,10 +472,8 @@ class _Builder:
         if self.repeated > MOST_REPEATED:
             self.stop(faults.too_much_repetition(place, MOST_REPEATED))
 
-    def anchor(self, event: Event) -> Anchor | None:
+    def anchor(self, event: Event) -> Anchor:
         """Remembers the ``&name`` before a value; a name given twice means the later one from here on."""
-        if event.anchor is None:
-            return None
         word = f"&{event.anchor}"
         at = self.text.content.find(word, event.start_mark.index)
         anchor = Anchor(event.anchor, self.text.place(at, at + len(word)))
@@ -504,9 +499,6 @@ class _Builder:
         end: int = event.end_mark.index
         found = re.compile(_PROPERTIES).match(self.text.content, event.start_mark.index)
         return min(found.end(), end) if found else end
-
-    def without_blank_end(self, start: int, end: int) -> int:
-        return start + len(self.text.content[start:end].rstrip(" \t\r\n"))
 
     def top(self, documents: Sequence) -> None:
         """Sets the root, and says so if it is not what a file should hold."""
