@@ -153,6 +153,8 @@ def _table_faults(data: Data, known: _Known) -> Iterator[str]:
             for action in side.get("actions", ()):
                 if action not in known.actions:
                     yield entry.fault(f"{action} is no joint action", "sides", index, "actions")
+            if side["area"] not in known.areas:
+                yield entry.fault(f"{side['area']} is no area", "sides", index, "area")
 
 
 def _twice(table: list[Entry], key: str) -> Iterator[str]:
@@ -314,7 +316,8 @@ def _pair_rows(data: Data) -> list[Row]:
         (
             e["name"],
             tuple(
-                (s["words"], tuple(s.get("actions", ())), tuple(s.get("patterns", ()))) for s in e["sides"]
+                (s["words"], s["area"], tuple(s.get("actions", ())), tuple(s.get("patterns", ())))
+                for s in e["sides"]
             ),
             e["more than a note"],
             tuple(e["sources"]),

@@ -117,32 +117,35 @@ class Exercise:
         return f"<{self.name}>"
 
 
-class Pair:
-    """Two opposing kinds of work: each side is (words, joint actions, patterns)."""
+class Side:
+    """One side of a pair: ``words`` are what a message calls it, ``area`` what it trains, ``trained_by`` the
+    joint actions and movement patterns that count for it.
+    """
 
-    __slots__ = ("more_than_a_note", "name", "sides", "sources")
+    __slots__ = ("area", "trained_by", "words")
+
+    def __init__(self, words: str, area: str, actions: tuple[str, ...], patterns: tuple[str, ...]) -> None:
+        self.words = words
+        self.area = area
+        self.trained_by = (*actions, *patterns)
+
+
+class Pair:
+    """Two opposing kinds of work; ``serious`` where the ground carries more than a note."""
+
+    __slots__ = ("name", "serious", "sides", "sources")
 
     def __init__(
         self,
         name: str,
-        sides: tuple[tuple[str, tuple[str, ...], tuple[str, ...]], ...],
-        more_than_a_note: bool,
+        sides: tuple[tuple[str, str, tuple[str, ...], tuple[str, ...]], ...],
+        serious: bool,
         sources: tuple[str, ...],
     ) -> None:
         self.name = name
-        self.sides = sides
-        self.more_than_a_note = more_than_a_note
+        self.sides = tuple(Side(*side) for side in sides)
+        self.serious = serious
         self.sources = sources
-
-    def side_of(self, exercise: Exercise) -> int | None:
-        """0 or 1 for the side that an exercise's main actions or patterns fall on; None for neither or both."""
-        on = [
-            index
-            for index, (_, actions, patterns) in enumerate(self.sides)
-            if not set(actions).isdisjoint(exercise.actions)
-            or not set(patterns).isdisjoint(exercise.patterns)
-        ]
-        return on[0] if len(on) == 1 else None
 
 
 class Source:
@@ -197,6 +200,13 @@ def nearest_exercises(name: str, most: int = 3) -> list[str]:
 
     named = ((word, row[0]) for row in built.EXERCISES for word in (row[0], *row[1]))
     return nearest(name, named, most)
+
+
+def nearest_areas(name: str, most: int = 3) -> list[str]:
+    """Names of the areas nearest to a name that is none, the nearest first."""
+    from .nearest import nearest
+
+    return nearest(name, ((area, area) for area in built.AREA_NAMES), most)
 
 
 def anatomy() -> Anatomy:
