@@ -98,3 +98,34 @@ class Finding:
         self.why = why
         self.sources = sources
         self.confidence: Confidence = confidence
+
+
+def found(
+    place: Place,
+    counted: str,
+    *,
+    severity: Severity = "error",
+    wanted: str = "",
+    change: str = "",
+    where: str = "",
+    subject: str = "",
+    related: tuple[Related, ...] = (),
+    edits: tuple[Edit, ...] = (),
+    weeks: tuple[int, ...] = (),
+    excess: float = 0.0,
+) -> Finding:
+    """A finding as a rule yields it: as serious as the rule is, unless a lesser ``severity`` is given."""
+    return Finding(
+        "",
+        severity,
+        place,
+        counted,
+        wanted=wanted,
+        change=change,
+        where=where,
+        subject=subject,
+        related=related,
+        edits=edits,
+        weeks=weeks,
+        excess=excess,
+    )

@@ -1,0 +1,161 @@
+"""The command line: one short function a command, which imports what it needs when it is called."""
+
+from __future__ import annotations
+
+import sys
+
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from collections.abc import Callable
+
+    from .review import Review
+
+USAGE = """\
+usage: spotline review [--as cards|lines|json] [--] [PATH ...]
+       spotline schema NAME
+       spotline --help | --version
+
+review   reviews programme and athlete files (*.programme.yaml, *.athlete.yaml), or all of them below
+         the folders named; without a path, below this folder. Cards are for people and the default on a
+         terminal, lines the default elsewhere.
+schema   prints a JSON Schema: {schemas}.
+
+Exit code: 0 nothing blocks, 1 a finding blocks, 2 the job could not be done.
+spotline reviews what is written down. It clears nobody to train: questions of health belong to the
+athlete's clinician or another licensed professional, and local rules come first.
+"""
+
+FORMS = ("cards", "lines", "json")
+
+
+def main(arguments: list[str] | None = None) -> int:
+    """Runs a command and returns its exit code."""
+    import gc
+
+    gc.disable()  # one short run: collecting costs a third of the time of a large file
+    words = sys.argv[1:] if arguments is None else arguments
+    try:
+        code = _command(words)
+        sys.stdout.flush()
+    except BrokenPipeError:
+        # The reader has gone, as with `| head`: nothing is left to say, nor to flush at exit.
+        import os
+
+        os.dup2(os.open(os.devnull, os.O_WRONLY), sys.stdout.fileno())
+        return 1
+    return code
+
+
+def _command(words: list[str]) -> int:
+    for stream in (sys.stdout, sys.stderr):
+        if hasattr(stream, "reconfigure"):
+            stream.reconfigure(errors="backslashreplace")
+    if not words or words[0] in ("--help", "-h", "help"):
+        print(_usage(), end="")
+        return 0 if words else 2
+    if words[0] == "--version":
+        from .version import VERSION
+
+        print(f"spotline {VERSION}")
+        return 0
+    command = COMMANDS.get(words[0])
+    if command is None:
+        return _refuse(f"there is no command {words[0]!r}")
+    return command(words[1:])
+
+
+def _usage() -> str:
+    from ..schema import names
+
+    return USAGE.format(schemas=", ".join(names()))
+
+
+def _refuse(reason: str) -> int:
+    print(f"spotline: {reason}", file=sys.stderr)
+    print(_usage().partition("\n\n")[0], file=sys.stderr)
+    return 2
+
+
+class _RefusedError(Exception):
+    """Words of the command line that cannot be followed."""
+
+
+def _options(words: list[str], known: dict[str, tuple[str, ...]]) -> tuple[dict[str, str], list[str]]:
+    """Options with their values, and the other words; ``--`` ends the options."""
+    chosen: dict[str, str] = {}
+    others: list[str] = []
+    rest = iter(words)
+    for word in rest:
+        if word == "--":
+            others.extend(rest)
+        elif word.startswith("-") and word != "-":
+            name, equals, value = word.partition("=")
+            if name not in known:
+                raise _RefusedError(f"there is no option {name}")
+            value = value if equals else next(rest, "")
+            if value not in known[name]:
+                raise _RefusedError(f"{name} takes one of {', '.join(known[name])}")
+            chosen[name] = value
+        else:
+            others.append(word)
+    return chosen, others
+
+
+def _review(words: list[str]) -> int:
+    try:
+        chosen, paths = _options(words, {"--as": FORMS})
+    except _RefusedError as refused:
+        return _refuse(str(refused))
+    from datetime import date
+
+    from .review import review
+
+    result = review(paths or ["."], date.today())
+    form = chosen.get("--as") or ("cards" if sys.stdout.isatty() else "lines")
+    PRINTERS[form](result)
+    return result.exit_code
+
+
+def _print_cards(result: Review) -> None:
+    import os
+    import shutil
+
+    from .outlets.cards import cards
+
+    bold = sys.stdout.isatty() and not os.environ.get("NO_COLOR")
+    width = min(shutil.get_terminal_size((96, 24)).columns, 110)
+    print("\n".join(cards(result, width, bold=bold)))
+
+
+def _print_lines(result: Review) -> None:
+    from .outlets.lines import lines
+    from .outlets.wording import closing
+
+    for line in lines(result):
+        print(line)
+    sys.stdout.flush()
+    print(closing(result), file=sys.stderr)
+
+
+def _print_json(result: Review) -> None:
+    from .outlets.json_text import json_text
+
+    print(json_text(result))
+
+
+def _schema(words: list[str]) -> int:
+    from ..schema import names, text
+
+    if len(words) != 1 or words[0] not in names():
+        return _refuse(f"name one schema: {', '.join(names())}")
+    print(text(words[0]), end="")
+    return 0
+
+
+COMMANDS: dict[str, Callable[[list[str]], int]] = {"review": _review, "schema": _schema}
+
+PRINTERS: dict[str, Callable[[Review], None]] = {
+    "cards": _print_cards,
+    "lines": _print_lines,
+    "json": _print_json,
+}

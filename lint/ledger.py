@@ -1,0 +1,382 @@
+"""Programme -> what each week really holds. The one place that counts; rules read numbers and judge.
+
+A `Tally` holds visits (sessions on their days) and answers how many sets they bring to an area, a joint
+action or a pattern. `Week`, `Visit` and the tallies of a day, a block or the programme are all tallies, so
+the same questions can be put to each. Every answer is a `Count`, which knows the lines that it came from.
+"""
+
+from __future__ import annotations
+
+from datetime import timedelta
+
+from .body import catalogue
+from .quantities import NOTHING, Range, plain
+
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from collections.abc import Callable, Iterable, Iterator
+    from datetime import date
+
+    from .body.catalogue import Exercise
+    from .programme import Block, Prescription, Programme, Session, Work
+
+DIRECT, FRACTIONAL, TOTAL = "direct", "fractional", "total"
+INDIRECT_WEIGHT = {DIRECT: 0.0, FRACTIONAL: 0.5, TOTAL: 1.0}
+"""What an indirect set counts in each kind of count (pelland-2026-frac)."""
+
+LIGHT_FROM = 8
+"""Middle of the repetition range from which a slot is light (cp-spread)."""
+
+EASY_ABOVE = 5
+"""Repetitions in reserve above which a set is no hard set."""
+
+FAST_KINDS = ("plyometric", "ballistic")
+"""Work done for speed: its sets are counted, but never as hard sets."""
+
+
+_CREDITS: dict[str, dict[str, float]] = {}
+
+
+def credit(exercise: Exercise, area: str) -> float:
+    """What one set brings an area: the best weight among its muscles, never the sum; 0 if unknown."""
+    known = _CREDITS.setdefault(exercise.name, {})
+    if area not in known:
+        muscles = catalogue.area(area) or ()
+        known[area] = max((exercise.weight(muscle) for muscle in muscles), default=0.0)
+    return known[area]
+
+
+class Entry:
+    """One group of like sets of one line: how many sets and repetitions, of what, how hard.
+
+    ``sets`` are work sets of one visit; ``reps`` repetitions of all of them together, None where left open;
+    ``slot`` is ``heavy``, ``light`` or empty where no repetitions are stated; ``exercise`` is None where the
+    catalogue does not know it; ``side`` is ``left``, ``right`` or empty for both.
+    """
+
+    __slots__ = ("exercise", "hard", "prescription", "reps", "sets", "side", "slot", "work")
+
+    def __init__(self, prescription: Prescription, work: Work, exercise: Exercise | None) -> None:
+        self.prescription = prescription
+        self.work = work
+        self.exercise = exercise
+        self.sets = work.sets or NOTHING
+        self.side = prescription.side if prescription.side in ("left", "right") else ""
+        self.reps = work.reps.total(self.sets) if work.reps else None
+        self.hard = _is_hard(work, exercise)
+        self.slot = _slot(work)
+
+    @property
+    def name(self) -> str:
+        """The exercise as the coach wrote it."""
+        return self.work.exercise
+
+    @property
+    def stated_effort(self) -> bool:
+        """Whether the coach wrote how hard it is meant to be."""
+        return self.work.rir is not None or self.work.rpe is not None
+
+    @property
+    def sure(self) -> bool:
+        """Whether its sets and its muscles are both known."""
+        return self.exercise is not None and self.work.readable
+
+    def trains(self, actions: Iterable[str]) -> bool:
+        """Whether one of these joint actions or patterns is what the exercise is for."""
+        exercise = self.exercise
+        return exercise is not None and any(
+            action in exercise.actions or action in exercise.patterns for action in actions
+        )
+
+
+def _is_hard(work: Work, exercise: Exercise | None) -> bool:
+    if exercise is not None and exercise.kind in FAST_KINDS:
+        return False
+    if work.rir is not None:
+        return work.rir.low <= EASY_ABOVE
+    return work.rpe is None or 10 - work.rpe.high <= EASY_ABOVE
+
+
+def _slot(work: Work) -> str:
+    reps = work.reps.a_set() if work.reps else None
+    if reps is None and work.load is not None and work.load.kind == "rm":
+        reps = work.load.span
+    if reps is None:
+        return ""
+    return "light" if reps.middle >= LIGHT_FROM else "heavy"
+
+
+class Part:
+    """What one entry of one visit brings to a count: its sets, already weighted."""
+
+    __slots__ = ("entry", "sets", "visit")
+
+    def __init__(self, visit: Visit, entry: Entry, sets: Range) -> None:
+        self.visit = visit
+        self.entry = entry
+        self.sets = sets
+
+
+class Count:
+    """A number of sets (a range where the coach wrote one) and the parts that it came from."""
+
+    __slots__ = ("high", "low", "parts")
+
+    def __init__(self, parts: list[Part]) -> None:
+        self.parts = parts
+        self.low = sum(part.sets.low for part in parts)
+        self.high = sum(part.sets.high for part in parts)
+
+    @property
+    def middle(self) -> float:
+        """Half-way between the ends."""
+        return (self.low + self.high) / 2
+
+    def __str__(self) -> str:
+        return plain(self.low) if self.low == self.high else f"{plain(self.low)}-{plain(self.high)}"
+
+    @property
+    def most(self) -> str:
+        """The high end in words: ``12``, or ``up to 12`` where the count is a range."""
+        return plain(self.high) if self.low == self.high else f"up to {plain(self.high)}"
+
+    def __bool__(self) -> bool:
+        return self.high > 0
+
+    def lines(self) -> list[tuple[Prescription, Range]]:
+        """The prescriptions that it came from, in the order of the file, each with its sets."""
+        found: dict[Prescription, Range] = {}
+        for part in self.parts:
+            line = part.entry.prescription
+            found[line] = found.get(line, NOTHING) + part.sets
+        return sorted(found.items(), key=lambda pair: (pair[0].place.start, pair[0].order))
+
+    def days(self) -> list[int]:
+        """The days it falls on, each once."""
+        return sorted({part.visit.day for part in self.parts if part.visit.day})
+
+    def where(self, test: Callable[[Entry], bool]) -> Count:
+        """The part of it that comes from entries which pass a test."""
+        return Count([part for part in self.parts if test(part.entry)])
+
+    def repetitions(self) -> Range:
+        """Repetitions of all its sets, those left open counting none; indirect sets count in full."""
+        return sum((part.entry.reps for part in self.parts if part.entry.reps), NOTHING)
+
+
+class Tally:
+    """Visits, and how many sets they bring to whatever a rule asks about."""
+
+    __slots__ = ("_by_area", "visits")
+
+    def __init__(self, visits: tuple[Visit, ...]) -> None:
+        self.visits = visits
+        self._by_area: dict[str, list[tuple[Visit, Entry, float]]] = {}
+
+    def entries(self) -> Iterator[tuple[Visit, Entry]]:
+        """Every entry with its visit."""
+        for visit in self.visits:
+            for entry in visit.own:
+                yield visit, entry
+
+    def _credits(self, area: str) -> list[tuple[Visit, Entry, float]]:
+        """Entries that train an area, each with its weight: 1 direct, 0.5 indirect."""
+        known = self._by_area.get(area)
+        if known is None:
+            known = self._by_area[area] = [
+                (visit, entry, weight)
+                for visit, entry in self.entries()
+                if entry.exercise is not None and (weight := credit(entry.exercise, area))
+            ]
+        return known
+
+    def sets(self, area: str, count: str = FRACTIONAL, *, hard: bool = True, side: str = "") -> Count:
+        """Work sets for a muscle or a group, by the kind of count.
+
+        ``hard`` leaves easy and fast work out. Work of one side counts for that side: without ``side`` the
+        side that has more is meant.
+        """
+        indirect = INDIRECT_WEIGHT[count]
+        parts = [
+            Part(visit, entry, entry.sets * (1.0 if weight == 1.0 else indirect))
+            for visit, entry, weight in self._credits(area)
+            if (entry.hard or not hard) and (weight == 1.0 or indirect)
+        ]
+        return _on_side(parts, side)
+
+    def for_actions(self, actions: Iterable[str], *, hard: bool = False, side: str = "") -> Count:
+        """Direct sets of joint actions or patterns; an exercise that serves several of them counts once."""
+        wanted = tuple(actions)
+        parts = [
+            Part(visit, entry, entry.sets)
+            for visit, entry in self.entries()
+            if entry.trains(wanted) and (entry.hard or not hard)
+        ]
+        return _on_side(parts, side)
+
+    def all_sets(self, *, hard: bool = False) -> Count:
+        """Every work set, whatever it trains."""
+        return Count(
+            [Part(visit, entry, entry.sets) for visit, entry in self.entries() if entry.hard or not hard]
+        )
+
+    def could_hold(self, actions: Iterable[str] = (), areas: Iterable[str] = ()) -> bool:
+        """Whether a line that cannot be counted may train one of these: its exercise or sets are unknown."""
+        wanted, muscles = tuple(actions), tuple(areas)
+        for _, entry in self.entries():
+            if entry.sure:
+                continue
+            if entry.exercise is None or entry.trains(wanted):
+                return True
+            if any(credit(entry.exercise, area) for area in muscles):
+                return True
+        return False
+
+
+def _on_side(parts: list[Part], side: str) -> Count:
+    if side:
+        return Count([part for part in parts if part.entry.side in ("", side)])
+    if any(part.entry.side for part in parts):
+        left = Count([part for part in parts if part.entry.side != "right"])
+        right = Count([part for part in parts if part.entry.side != "left"])
+        return left if left.high >= right.high else right
+    return Count(parts)
+
+
+class Visit(Tally):
+    """A session on one day of a week; ``day`` is 1 to 7 from the start day, 0 where none is stated."""
+
+    __slots__ = ("day", "own", "session")
+
+    def __init__(self, session: Session, day: int, own: tuple[Entry, ...]) -> None:
+        super().__init__((self,))
+        self.session = session
+        self.day = day
+        self.own = own
+
+
+class Week(Tally):
+    """A week of the programme: its number, its block and its visits in order."""
+
+    __slots__ = ("block", "ledger", "number", "rehabilitation")
+
+    def __init__(
+        self, ledger: Ledger, number: int, block: Block, visits: tuple[Visit, ...], rehabilitation: bool
+    ) -> None:
+        super().__init__(visits)
+        self.ledger = ledger
+        self.number = number
+        self.block = block
+        self.rehabilitation = rehabilitation
+
+    @property
+    def programme(self) -> Programme:
+        """The programme it belongs to."""
+        return self.ledger.programme
+
+    @property
+    def phase(self) -> str:
+        """The phase of its block, else of the programme."""
+        return self.block.phase or self.programme.phase
+
+    def is_typical(self) -> bool:
+        """Whether its dose is what the block is about: no deload, taper or test."""
+        return not self.block.deload and self.phase not in ("taper", "test")
+
+    def means(self, area: str) -> bool:
+        """Whether its block, or the programme, means to train an area; without a focus it means all."""
+        terms = self.block.focus or self.programme.focus
+        wanted = set(catalogue.area(area) or ())
+        return not terms or any(wanted.intersection(catalogue.area(term.words) or ()) for term in terms)
+
+    def days(self) -> list[tuple[int, Tally]]:
+        """Each training day with all its visits."""
+        by_day: dict[int, list[Visit]] = {}
+        for visit in self.visits:
+            if visit.day:
+                by_day.setdefault(visit.day, []).append(visit)
+        return [(day, Tally(tuple(visits))) for day, visits in sorted(by_day.items())]
+
+
+class Ledger(Tally):
+    """A whole programme on its calendar; ``today`` stands in where it does not say when it starts."""
+
+    __slots__ = ("programme", "today", "weeks")
+
+    def __init__(self, programme: Programme, today: date) -> None:
+        self.programme = programme
+        self.today = today
+        self.weeks = tuple(_weeks(self))
+        super().__init__(tuple(visit for week in self.weeks for visit in week.visits))
+
+    def of_block(self, block: Block) -> Tally:
+        """All visits of a block."""
+        return Tally(tuple(visit for week in self.weeks if week.block is block for visit in week.visits))
+
+    def like_weeks(self) -> list[tuple[Week, tuple[int, ...]]]:
+        """One week for each different content, with the numbers of all weeks that hold the same."""
+        alike: dict[tuple[object, ...], list[Week]] = {}
+        for week in self.weeks:
+            held = tuple((visit.session, visit.day, visit.own) for visit in week.visits)
+            alike.setdefault((week.block, week.rehabilitation, held), []).append(week)
+        return [(weeks[0], tuple(week.number for week in weeks)) for weeks in alike.values()]
+
+    def training_days(self) -> list[tuple[int, Week, Tally]]:
+        """Every day with a session, as the day's number from the start (1: the first day), in order."""
+        return [
+            ((week.number - 1) * 7 + day, week, tally) for week in self.weeks for day, tally in week.days()
+        ]
+
+
+def _weeks(ledger: Ledger) -> Iterator[Week]:
+    programme = ledger.programme
+    for block in programme.blocks:
+        turn = 0
+        known: dict[tuple[Session, int], tuple[Entry, ...]] = {}
+        for week in range(1, block.weeks + 1):
+            visits, turn = _visits(block, week, turn, known)
+            number = block.first + week - 1
+            yield Week(ledger, number, block, tuple(visits), _in_rehabilitation(ledger, number))
+
+
+def _visits(
+    block: Block, week: int, turn: int, known: dict[tuple[Session, int], tuple[Entry, ...]]
+) -> tuple[list[Visit], int]:
+    """The visits of a week of a block, and whose turn it is next in its rotation."""
+    visits = []
+    rotating = [session for session in block.sessions if not session.days] if block.rotation else []
+    for session in block.sessions:
+        days = session.days or ((0,) if session not in rotating else ())
+        visits += [Visit(session, day, _entries(session, week, known)) for day in days]
+    if rotating:
+        for day in block.rotation:
+            session = rotating[turn % len(rotating)]
+            visits.append(Visit(session, day, _entries(session, week, known)))
+            turn += 1
+    visits.sort(key=lambda visit: visit.day or 8)
+    return visits, turn
+
+
+def _entries(
+    session: Session, week: int, known: dict[tuple[Session, int], tuple[Entry, ...]]
+) -> tuple[Entry, ...]:
+    """The entries of a session in a week; one and the same tuple for all weeks in which nothing changes."""
+    key = (session, week if any(line.changes for line in session.prescriptions) else 0)
+    found = known.get(key)
+    if found is None:
+        found = known[key] = tuple(
+            Entry(line, work, catalogue.exercise(work.exercise))
+            for line in session.prescriptions
+            for work in line.in_week(week)
+        )
+    return found
+
+
+def _in_rehabilitation(ledger: Ledger, week: int) -> bool:
+    """Whether stage, adviser and end date are written down and the week begins before that is past."""
+    stage = ledger.programme.rehabilitation
+    if stage is None or not (stage.stage and stage.adviser and stage.until):
+        return False
+    starts = ledger.programme.starts
+    begins = ledger.today if starts is None else starts + timedelta(days=7 * (week - 1))
+    return begins <= stage.until

@@ -1,0 +1,69 @@
+"""What all outlets share: safe text, week numbers, a finding as one sentence, the closing line."""
+
+from __future__ import annotations
+
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from ..finding import Finding
+    from ..review import Review
+
+_HIDDEN = {0x2028, 0x2029, 0xFEFF, 0x061C, 0x200E, 0x200F, *range(0x202A, 0x202F), *range(0x2066, 0x206A)}
+"""Line separators, byte order mark and direction marks: characters that forge what a reader sees."""
+
+
+def safe(words: str) -> str:
+    """Text without what could steer a terminal, forge a line or turn its direction: those are spelled out."""
+    if words.isascii() and words.isprintable():
+        return words
+    return "".join(
+        char if char.isprintable() and ord(char) not in _HIDDEN else f"\\u{ord(char):04x}" for char in words
+    )
+
+
+def week_list(weeks: tuple[int, ...]) -> str:
+    """``Week 3``, ``Weeks 1-4, 6``: week numbers in words, runs drawn together."""
+    runs: list[list[int]] = []
+    for week in weeks:
+        if runs and week == runs[-1][1] + 1:
+            runs[-1][1] = week
+        else:
+            runs.append([week, week])
+    words = ", ".join(str(first) if first == last else f"{first}-{last}" for first, last in runs)
+    return f"Week{'' if len(weeks) == 1 else 's'} {words}"
+
+
+def counted(finding: Finding) -> str:
+    """What was counted, with the weeks it holds for in front."""
+    return f"{week_list(finding.weeks)}: {finding.counted}" if finding.weeks else finding.counted
+
+
+def sentence(finding: Finding) -> str:
+    """The whole finding in one line: what was counted, what was wanted, what to change."""
+    wanted = f"Wanted: {finding.wanted.rstrip('.')}." if finding.wanted else ""
+    return safe(" ".join(part for part in (counted(finding), wanted, finding.change) if part))
+
+
+def closing(review: Review) -> str:
+    """The line that sums a review up."""
+    files = ", ".join(
+        _many(sum(one.kind == kind for one in review.files), word)
+        for kind, word in (("programme", "programme"), ("athlete", "athlete file"), ("team", "settings file"))
+        if any(one.kind == kind for one in review.files)
+    )
+    found = ", ".join(
+        _many(review.count(severity), severity)
+        for severity in ("error", "warning", "note")
+        if review.count(severity)
+    )
+    if not review.files:
+        return "Nothing to review: no programme or athlete file found."
+    verdict = "Blocked." if review.blocked else "Nothing blocks."
+    faults = sum(len(one.faults) for one in review.files)
+    broken = f" {_many(faults, 'rule')} failed; the rest was reviewed." if faults else ""
+    return (
+        f"Reviewed {files or _many(len(review.files), 'file')}: {found or 'nothing found'}. {verdict}{broken}"
+    )
+
+
+def _many(number: int, word: str) -> str:
+    return f"{number} {word}{'' if number == 1 else 's'}"

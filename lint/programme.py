@@ -1,0 +1,402 @@
+"""The typed, located model of a programme and its athletes: what the coach wrote, nothing counted yet."""
+
+from __future__ import annotations
+
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from collections.abc import Iterator
+    from datetime import date
+
+    from .places import Place
+    from .quantities import Load, Range, Reps, Tempo
+
+WEEKDAYS = ("monday", "tuesday", "wednesday", "thursday", "friday", "saturday", "sunday")
+
+
+class Term:
+    """A word of the coach's (a muscle, an area, an exercise, a piece of equipment) and its place."""
+
+    __slots__ = ("place", "words")
+
+    def __init__(self, words: str, place: Place) -> None:
+        self.words = words
+        self.place = place
+
+
+class Slice:
+    """A value that holds from week ``first`` to week ``last`` of its block, both included."""
+
+    __slots__ = ("first", "last", "place", "value")
+
+    def __init__(self, first: int, last: int, value: object, place: Place) -> None:
+        self.first = first
+        self.last = last
+        self.value = value
+        self.place = place
+
+
+class Work:
+    """One group of like sets, as it stands in one week: the values of a prescription, resolved.
+
+    ``places`` tells where each value was written, by key. ``readable`` is False where a value that decides
+    the number of sets could not be read.
+    """
+
+    __slots__ = (
+        "distance",
+        "exercise",
+        "hold",
+        "load",
+        "places",
+        "readable",
+        "reps",
+        "rest",
+        "rir",
+        "rpe",
+        "sets",
+        "tempo",
+        "velocity",
+    )
+
+    exercise: str
+    sets: Range | None
+    reps: Reps | None
+    load: Load | None
+    rir: Range | None
+    rpe: Range | None
+    rest: Range | None
+    tempo: Tempo | None
+    hold: Range | None
+    distance: Range | None
+    velocity: Range | None
+
+    def __init__(self, values: dict[str, Slice], readable: bool) -> None:
+        self.places = {key: held.place for key, held in values.items()}
+        self.readable = readable
+        for key in WORK_KEYS:
+            held = values.get(key)
+            setattr(self, key, held.value if held else ("" if key == "exercise" else None))
+
+
+WORK_KEYS = (
+    "exercise",
+    "sets",
+    "reps",
+    "load",
+    "rir",
+    "rpe",
+    "rest",
+    "tempo",
+    "hold",
+    "distance",
+    "velocity",
+)
+"""Keys of a prescription that may change from week to week, or from one group of sets to the next."""
+
+
+class Progression:
+    """How the coach means the line to move on, as written."""
+
+    __slots__ = ("add", "every", "note", "place", "when")
+
+    def __init__(
+        self, place: Place, *, add: str = "", when: str = "", every: str = "", note: str = ""
+    ) -> None:
+        self.place = place
+        self.add = add
+        self.when = when
+        self.every = every
+        self.note = note
+
+
+class Pairing:
+    """A superset or circuit to which prescriptions belong: ``kind``, its rest and note."""
+
+    __slots__ = ("kind", "note", "place", "rest")
+
+    def __init__(self, kind: str, place: Place, rest: Range | None, note: str) -> None:
+        self.kind = kind
+        self.place = place
+        self.rest = rest
+        self.note = note
+
+
+class Prescription:
+    """One line of a session.
+
+    ``place`` is that of the exercise's name, ``groups`` the groups of like sets, each with its values by
+    week, ``paired`` the superset or circuit it stands in. Values that only describe the line are kept as
+    read; ``unread`` are keys whose values could not be read.
+    """
+
+    __slots__ = (
+        "alternates",
+        "cluster_rest",
+        "every",
+        "groups",
+        "lasts",
+        "method",
+        "note",
+        "order",
+        "paired",
+        "place",
+        "progression",
+        "session",
+        "side",
+        "unread",
+        "velocity_loss",
+        "warm_up_sets",
+    )
+
+    session: Session
+    every: Range | None
+    lasts: Range | None
+    side: str
+    warm_up_sets: Range | None
+    cluster_rest: Range | None
+    velocity_loss: Range | None
+    method: str
+    note: str
+    alternates: tuple[Term, ...]
+    progression: Progression | None
+    paired: Pairing | None
+
+    def __init__(self, place: Place, order: int, groups: tuple[dict[str, tuple[Slice, ...]], ...]) -> None:
+        self.place = place
+        self.order = order
+        self.groups = groups
+        self.unread: frozenset[str] = frozenset()
+
+    def in_week(self, week: int) -> tuple[Work, ...]:
+        """The groups of sets of this line in a week of its block, counted from 1; empty where it rests."""
+        works = []
+        for group in self.groups:
+            values = {}
+            for key, slices in group.items():
+                for held in slices:
+                    if held.first <= week <= held.last:
+                        values[key] = held
+                        break
+            if "exercise" in values:
+                works.append(Work(values, not self.unread & _COUNTED))
+        return tuple(works)
+
+    @property
+    def changes(self) -> bool:
+        """Whether anything about the line differs between the weeks of its block."""
+        return any(len(slices) > 1 for group in self.groups for slices in group.values())
+
+
+_COUNTED = frozenset({"exercise", "sets", "rounds", "every", "for", "work"})
+
+
+class Session:
+    """One visit to the gym: its name, its days (1 to 7 from the start day; none: not stated), its lines."""
+
+    __slots__ = ("block", "days", "name", "note", "place", "preparation", "prescriptions")
+
+    block: Block
+
+    def __init__(self, name: str, place: Place, days: tuple[int, ...]) -> None:
+        self.name = name
+        self.place = place
+        self.days = days
+        self.preparation: tuple[Term, ...] = ()
+        self.prescriptions: tuple[Prescription, ...] = ()
+        self.note = ""
+
+
+class Activity:
+    """Something that loads the body but is no lifting: field sessions, matches, shifts."""
+
+    __slots__ = ("days", "effort", "loads", "minutes", "name", "note", "place")
+
+    def __init__(
+        self,
+        name: str,
+        place: Place,
+        days: tuple[int, ...],
+        *,
+        minutes: Range | None,
+        effort: Range | None,
+        loads: tuple[tuple[Term, str], ...],
+        note: str,
+    ) -> None:
+        self.name = name
+        self.place = place
+        self.days = days
+        self.minutes = minutes
+        self.effort = effort
+        self.loads = loads
+        self.note = note
+
+
+class Block:
+    """A run of like weeks; ``first`` is its first week in the programme, from 1, ``rotation`` its days."""
+
+    __slots__ = (
+        "activities",
+        "deload",
+        "first",
+        "focus",
+        "name",
+        "note",
+        "phase",
+        "place",
+        "programme",
+        "rotation",
+        "sessions",
+        "weeks",
+    )
+
+    programme: Programme
+
+    def __init__(self, name: str, place: Place, first: int, weeks: int) -> None:
+        self.name = name
+        self.place = place
+        self.first = first
+        self.weeks = weeks
+        self.phase = ""
+        self.deload = False
+        self.rotation: tuple[int, ...] = ()
+        self.sessions: tuple[Session, ...] = ()
+        self.activities: tuple[Activity, ...] = ()
+        self.focus: tuple[Term, ...] = ()
+        self.note = ""
+
+
+class Rehabilitation:
+    """A stage of rehabilitation that somebody licensed advises, and the day it ends."""
+
+    __slots__ = ("adviser", "place", "stage", "until")
+
+    def __init__(self, place: Place, stage: str, adviser: str, until: date | None) -> None:
+        self.place = place
+        self.stage = stage
+        self.adviser = adviser
+        self.until = until
+
+
+class Event:
+    """A dated event: a match, a regatta, a test."""
+
+    __slots__ = ("date", "name", "note", "place")
+
+    def __init__(self, name: str, place: Place, date: date | None, note: str) -> None:
+        self.name = name
+        self.place = place
+        self.date = date
+        self.note = note
+
+
+class BestLift:
+    """A best lift on file: the exercise as written, the load, for how many repetitions, the day tested."""
+
+    __slots__ = ("exercise", "load", "reps", "tested")
+
+    def __init__(self, exercise: Term, load: Load, reps: int, tested: date | None) -> None:
+        self.exercise = exercise
+        self.load = load
+        self.reps = reps
+        self.tested = tested
+
+    @property
+    def kilograms(self) -> float:
+        """The load in kilograms."""
+        span = self.load.span
+        return span.middle if span else 0.0
+
+
+class Restriction:
+    """An area or movement that an athlete protects, on whose advice, and when that is looked at again."""
+
+    __slots__ = ("adviser", "kind", "note", "review_on", "subject")
+
+    def __init__(self, kind: str, subject: Term, adviser: str, review_on: date | None, note: str) -> None:
+        self.kind = kind
+        self.subject = subject
+        self.adviser = adviser
+        self.review_on = review_on
+        self.note = note
+
+
+class Athlete:
+    """A lifter, as far as the programme needs to know; body mass in kg, minutes a session."""
+
+    __slots__ = (
+        "age",
+        "best_lifts",
+        "body_mass",
+        "clearance",
+        "days",
+        "equipment",
+        "level",
+        "minutes",
+        "name",
+        "note",
+        "place",
+        "protect",
+        "screening",
+        "supervision",
+    )
+
+    def __init__(self, name: str, place: Place) -> None:
+        self.name = name
+        self.place = place
+        self.level = ""
+        self.age: float | None = None
+        self.body_mass: float | None = None
+        self.best_lifts: tuple[BestLift, ...] = ()
+        self.equipment: tuple[Term, ...] = ()
+        self.days: tuple[str, ...] | int | None = None
+        self.minutes: float | None = None
+        self.protect: tuple[Restriction, ...] = ()
+        self.clearance: date | None = None
+        self.screening: date | None = None
+        self.supervision = ""
+        self.note = ""
+
+
+class Programme:
+    """A whole programme: what it is for, whom it is for, and its blocks in order."""
+
+    __slots__ = (
+        "athletes",
+        "blocks",
+        "events",
+        "focus",
+        "goal",
+        "name",
+        "note",
+        "phase",
+        "place",
+        "priority",
+        "rehabilitation",
+        "starts",
+        "weeks",
+    )
+
+    def __init__(self, name: str, place: Place) -> None:
+        self.name = name
+        self.place = place
+        self.athletes: tuple[Athlete, ...] = ()
+        self.goal = ""
+        self.phase = ""
+        self.focus: tuple[Term, ...] = ()
+        self.priority: tuple[Term, ...] = ()
+        self.starts: date | None = None
+        self.weeks = 1
+        self.events: tuple[Event, ...] = ()
+        self.note = ""
+        self.blocks: tuple[Block, ...] = ()
+        self.rehabilitation: Rehabilitation | None = None
+
+    def sessions(self) -> Iterator[Session]:
+        """Every session, in the order of the file."""
+        for block in self.blocks:
+            yield from block.sessions
+
+    def prescriptions(self) -> Iterator[Prescription]:
+        """Every prescription, in the order of the file."""
+        for session in self.sessions():
+            yield from session.prescriptions

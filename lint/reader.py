@@ -1,0 +1,558 @@
+"""Tree -> programme and athlete: typed values at their places, and findings for what cannot be meant."""
+
+from __future__ import annotations
+
+from datetime import date
+
+from . import quantities
+from .finding import Finding
+from .fits import fits
+from .programme import (
+    WEEKDAYS,
+    WORK_KEYS,
+    Activity,
+    Athlete,
+    BestLift,
+    Block,
+    Event,
+    Pairing,
+    Prescription,
+    Programme,
+    Progression,
+    Rehabilitation,
+    Restriction,
+    Session,
+    Slice,
+    Term,
+)
+from .quantities import Range
+from .yaml_tree import Mapping, Scalar, Sequence
+
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from collections.abc import Callable, Iterator
+
+    from .finding import Severity
+    from .places import Place
+    from .yaml_tree import Node, Reading
+
+    OpenAthlete = Callable[[Term], "Athlete | Finding"]
+    """Takes the path as written in a programme; gives the athlete, or the finding that says why not."""
+
+_READ: dict[str, Callable[[object], object]] = {
+    "exercise": lambda value: value if isinstance(value, str) else None,
+    "sets": quantities.number_or_range,
+    "reps": quantities.reps,
+    "load": quantities.load,
+    "rir": quantities.number_or_range,
+    "rpe": quantities.number_or_range,
+    "rest": quantities.duration,
+    "tempo": quantities.tempo,
+    "hold": quantities.duration,
+    "distance": quantities.distance,
+    "velocity": quantities.velocity,
+}
+
+
+def checked(reading: Reading, schema: str) -> list[Finding]:
+    """What reading a file found, and what its schema has against it.
+
+    The quick check is right whenever it says that all is well; else the jsonschema library decides.
+    """
+    found = list(reading.findings)
+    if reading.root is not None and not fits(schema)(reading.root.plain):
+        from .explain import explain
+
+        found += explain(reading.root, schema)
+    return found
+
+
+class _At:
+    """A node of the tree and the aliases and merge keys by which it was reached."""
+
+    __slots__ = ("node", "through")
+
+    def __init__(self, node: Node, through: tuple[Place, ...] = ()) -> None:
+        self.node = node
+        self.through = through
+
+    @property
+    def place(self) -> Place:
+        return self.node.place.reached(self.through)
+
+    @property
+    def plain(self) -> object:
+        return self.node.plain
+
+    @property
+    def words(self) -> str:
+        """The text of a single value, as written; empty for anything else."""
+        return self.node.text if isinstance(self.node, Scalar) else ""
+
+    def __contains__(self, key: str) -> bool:
+        return isinstance(self.node, Mapping) and key in self.node.entries
+
+    def get(self, key: str) -> _At | None:
+        if not isinstance(self.node, Mapping):
+            return None
+        entry = self.node.entries.get(key)
+        return None if entry is None else _At(entry.value, self._inner() + entry.merged)
+
+    def pairs(self) -> Iterator[tuple[str, Place, _At]]:
+        if isinstance(self.node, Mapping):
+            inner = self._inner()
+            for key, entry in self.node.entries.items():
+                yield (
+                    key,
+                    entry.key.place.reached(inner + entry.merged),
+                    _At(entry.value, inner + entry.merged),
+                )
+
+    def items(self) -> list[_At]:
+        """The members of a list; a single value counts as a list of one."""
+        if isinstance(self.node, Sequence):
+            inner = self._inner()
+            return [_At(item, inner) for item in self.node.items]
+        return [self]
+
+    def _inner(self) -> tuple[Place, ...]:
+        return self.through if self.node.defined is None else (*self.through, self.node.place)
+
+
+class _Reader:
+    """Gathers findings while the model is built."""
+
+    def __init__(self) -> None:
+        self.findings: list[Finding] = []
+
+    def say(
+        self,
+        rule: str,
+        place: Place,
+        counted: str,
+        *,
+        change: str,
+        severity: Severity = "error",
+        where: str = "",
+    ) -> None:
+        self.findings.append(Finding(rule, severity, place, counted, change=change, where=where))
+
+    def day(self, at: _At | None) -> date | None:
+        """A calendar date; one that the calendar lacks is a finding."""
+        if at is None or not at.words:
+            return None
+        parts = at.words.split("-")
+        if [len(part) for part in parts] != [4, 2, 2] or not all(part.isdecimal() for part in parts):
+            return None
+        try:
+            return date(*map(int, parts))
+        except ValueError:
+            self.say(
+                "date-impossible",
+                at.place,
+                f"{at.words} is not in the calendar.",
+                change="Write the date as year-month-day, a day that the month has.",
+            )
+            return None
+
+
+def _text(at: _At | None) -> str:
+    return "" if at is None else at.words
+
+
+def _term(at: _At) -> Term:
+    return Term(at.words, at.place)
+
+
+def _terms(at: _At | None) -> tuple[Term, ...]:
+    return () if at is None else tuple(_term(item) for item in at.items() if item.words)
+
+
+def _range(at: _At | None) -> Range | None:
+    return None if at is None else quantities.number_or_range(at.plain)
+
+
+def _duration(at: _At | None) -> Range | None:
+    return None if at is None else quantities.duration(at.plain)
+
+
+# Programme
+
+
+def read_programme(root: Node, open_athlete: OpenAthlete) -> tuple[Programme | None, list[Finding]]:
+    """The programme of a tree and what cannot be meant in it.
+
+    The tree may break the schema anywhere: what cannot be read is left out, and the lines it belongs to
+    say so (`Prescription.unread`). None where not even a list of keys is there.
+    """
+    if not isinstance(root, Mapping):
+        return None, []
+    return _ProgrammeReader(open_athlete).programme(_At(root))
+
+
+class _ProgrammeReader(_Reader):
+    def __init__(self, open_athlete: OpenAthlete) -> None:
+        super().__init__()
+        self.open_athlete = open_athlete
+        self.start_weekday = 0
+
+    def programme(self, at: _At) -> tuple[Programme, list[Finding]]:
+        name = at.get("programme")
+        programme = Programme(_text(name), name.place if name else at.place)
+        programme.goal = _text(at.get("goal"))
+        programme.phase = _text(at.get("phase"))
+        programme.focus = _terms(at.get("focus"))
+        programme.priority = _terms(at.get("priority"))
+        programme.note = _text(at.get("note"))
+        programme.starts = self.day(at.get("starts"))
+        if programme.starts:
+            self.start_weekday = programme.starts.weekday()
+        programme.blocks = self.blocks(at, programme)
+        programme.weeks = sum(block.weeks for block in programme.blocks)
+        programme.events = tuple(self.event(item) for item in _list(at.get("events")))
+        programme.rehabilitation = self.rehabilitation(at.get("rehabilitation"))
+        programme.athletes = tuple(self.athletes(at))
+        return programme, self.findings
+
+    def athletes(self, at: _At) -> Iterator[Athlete]:
+        named = [one for one in (at.get("athlete"),) if one is not None] + _list(at.get("athletes"))
+        for one in named:
+            if isinstance(one.node, Mapping):
+                yield _AthleteReader(self.findings).athlete(one)
+            elif one.words:
+                found = self.open_athlete(_term(one))
+                if isinstance(found, Finding):
+                    self.findings.append(found)
+                else:
+                    yield found
+
+    def event(self, at: _At) -> Event:
+        name = at.get("event")
+        place = name.place if name else at.place
+        return Event(_text(name), place, self.day(at.get("date")), _text(at.get("note")))
+
+    def rehabilitation(self, at: _At | None) -> Rehabilitation | None:
+        if at is None or not isinstance(at.node, Mapping):
+            return None
+        return Rehabilitation(
+            at.place, _text(at.get("stage")), _text(at.get("advised by")), self.day(at.get("until"))
+        )
+
+    # Blocks and sessions
+
+    def blocks(self, at: _At, programme: Programme) -> tuple[Block, ...]:
+        stated = at.get("weeks")
+        weeks = _whole(stated, 1)
+        listed = at.get("blocks")
+        if listed is None:
+            return (self.block(at, Block("", programme.place, 1, weeks), programme),)
+        blocks: list[Block] = []
+        first = 1
+        for item in _list(listed):
+            name = item.get("name")
+            place = name.place if name else item.place
+            block = Block(_text(name), place, first, _whole(item.get("weeks"), 1))
+            blocks.append(self.block(item, block, programme))
+            first += block.weeks
+        if stated is not None and blocks and weeks != first - 1:
+            self.say(
+                "weeks-disagree",
+                stated.place,
+                f"The programme says {weeks} weeks; its blocks add up to {first - 1}.",
+                change="Correct one of the two, or leave the weeks of the programme out.",
+            )
+        return tuple(blocks)
+
+    def block(self, at: _At, block: Block, programme: Programme) -> Block:
+        block.programme = programme
+        block.phase = _text(at.get("phase"))
+        deload = at.get("deload")
+        block.deload = deload is not None and deload.plain is True
+        block.note = _text(at.get("note"))
+        block.focus = _terms(at.get("focus"))
+        block.rotation = tuple(sorted(self.days(at.get("rotation"))))
+        visits = _list(at.get("sessions"))
+        block.sessions = tuple(self.session(item, block) for item in visits if "activity" not in item)
+        block.activities = tuple(self.activity(item) for item in visits if "activity" in item)
+        return block
+
+    def days(self, at: _At | None) -> tuple[int, ...]:
+        """Day numbers, 1 being the start day of the programme; each day once, in the order written."""
+        days: list[int] = []
+        for item in _list(at):
+            day = item.plain
+            if isinstance(day, str) and day.lower() in WEEKDAYS:
+                day = (WEEKDAYS.index(day.lower()) - self.start_weekday) % 7 + 1
+            if isinstance(day, int) and not isinstance(day, bool) and 1 <= day <= 7 and day not in days:
+                days.append(day)
+        return tuple(days)
+
+    def activity(self, at: _At) -> Activity:
+        name = at.get("activity")
+        loads = at.get("loads")
+        return Activity(
+            _text(name),
+            name.place if name else at.place,
+            self.days(at.get("day")),
+            minutes=_range(at.get("minutes")),
+            effort=_range(at.get("effort")),
+            loads=tuple((Term(area, place), how.words) for area, place, how in loads.pairs())
+            if loads
+            else (),
+            note=_text(at.get("note")),
+        )
+
+    def session(self, at: _At, block: Block) -> Session:
+        name = at.get("session")
+        session = Session(_text(name), name.place if name else at.place, self.days(at.get("day")))
+        session.block = block
+        session.preparation = _terms(at.get("preparation"))
+        session.note = _text(at.get("note"))
+        lines: list[Prescription] = []
+        for item in _list(at.get("exercises")):
+            lines.extend(self.lines(item, session, len(lines)))
+        session.prescriptions = tuple(lines)
+        return session
+
+    def lines(self, at: _At, session: Session, order: int) -> Iterator[Prescription]:
+        """The prescriptions of one item: itself, or the members of its superset or circuit."""
+        superset, circuit = at.get("superset"), at.get("circuit")
+        members, head = [at], None
+        if superset is not None:
+            members, head = superset.items(), at
+        elif circuit is not None:
+            members, head = _list(circuit.get("exercises")), circuit
+        paired = rounds = None
+        if head is not None:
+            kind = "superset" if superset is not None else "circuit"
+            paired = Pairing(kind, head.place, _duration(head.get("rest")), _text(head.get("note")))
+            rounds = head.get("rounds")
+        for member in members:
+            if isinstance(member.node, Mapping):
+                yield self.prescription(member, session, order, paired, rounds)
+                order += 1
+
+    # A line
+
+    def prescription(
+        self, at: _At, session: Session, order: int, paired: Pairing | None, rounds: _At | None
+    ) -> Prescription:
+        weeks = session.block.weeks
+        unread: set[str] = set()
+        own = self.values(at, weeks, unread)
+        if "sets" not in at and rounds is not None:
+            self.value(own, "sets", rounds, weeks, unread)
+        line = Prescription(_place_of(at, "exercise"), order, self.groups(at, own, weeks, unread))
+        line.session = session
+        line.paired = paired
+        line.side = _text(at.get("side"))
+        line.every = _duration(at.get("every"))
+        line.lasts = _duration(at.get("for"))
+        line.warm_up_sets = _range(at.get("warm-up sets"))
+        line.cluster_rest = _duration(at.get("cluster rest"))
+        loss = at.get("velocity loss")
+        line.velocity_loss = None if loss is None else quantities.percent(loss.plain)
+        line.method = _text(at.get("method"))
+        line.note = _text(at.get("note"))
+        line.alternates = _terms(at.get("or"))
+        line.progression = _progression(at.get("progression"))
+        if "exercise" not in at:
+            unread.add("exercise")
+        line.unread = frozenset(unread)
+        return line
+
+    def groups(
+        self, at: _At, own: dict[str, tuple[Slice, ...]], weeks: int, unread: set[str]
+    ) -> tuple[dict[str, tuple[Slice, ...]], ...]:
+        """The groups of like sets of a line: those under ``work``, else the line itself."""
+        if "work" in at:
+            return tuple({**own, **self.values(group, weeks, unread)} for group in _list(at.get("work")))
+        if "sets" not in own:
+            implied = self.implied_sets(at, own, weeks, unread)
+            if implied:
+                own["sets"] = implied
+        return (own,)
+
+    def implied_sets(
+        self, at: _At, own: dict[str, tuple[Slice, ...]], weeks: int, unread: set[str]
+    ) -> tuple[Slice, ...]:
+        """Sets that follow from the rest of the line: one every so often, or one number for each set."""
+        every, lasts = _duration(at.get("every")), _duration(at.get("for"))
+        if every is not None and lasts is not None and every.low > 0:
+            sets = Range(float(int(lasts.low / every.high)), float(int(lasts.high / every.low)))
+            return (Slice(1, weeks, sets, _place_of(at, "for")),)
+        listed = own.get("reps", ())
+        if listed and all(isinstance(held.value, quantities.Reps) and held.value.each_set for held in listed):
+            return tuple(
+                Slice(held.first, held.last, Range(len(held.value.sets), len(held.value.sets)), held.place)
+                for held in listed
+                if isinstance(held.value, quantities.Reps)
+            )
+        unread.add("sets")
+        return ()
+
+    def values(self, at: _At, weeks: int, unread: set[str]) -> dict[str, tuple[Slice, ...]]:
+        held: dict[str, tuple[Slice, ...]] = {}
+        for key in WORK_KEYS:
+            found = at.get(key)
+            if found is not None:
+                self.value(held, key, found, weeks, unread)
+        return held
+
+    def value(
+        self, held: dict[str, tuple[Slice, ...]], key: str, at: _At, weeks: int, unread: set[str]
+    ) -> None:
+        """Adds the value of a key, one or one a week, to ``held``."""
+        slices = []
+        for first, last, part in self.by_week(at, weeks):
+            value = _READ[key](part.plain)
+            if value is None:
+                unread.add(key)
+            else:
+                slices.append(Slice(first, last, value, part.place))
+        if slices:
+            held[key] = tuple(slices)
+
+    def by_week(self, at: _At, weeks: int) -> list[tuple[int, int, _At]]:
+        """First week, last week and value; weeks left out, stated twice or not there are findings."""
+        if not isinstance(at.node, Mapping):
+            return [(1, weeks, at)]
+        parts: list[tuple[int, int, _At]] = []
+        taken: dict[int, str] = {}
+        for key, place, value in at.pairs():
+            span = quantities.weeks(key)
+            if span is None:
+                continue
+            twice = [week for week in range(span[0], min(span[1], weeks) + 1) if week in taken]
+            if twice:
+                self.say(
+                    "weeks-overlap",
+                    place,
+                    f"Week {twice[0]} stands under {taken[twice[0]]} and under {key}.",
+                    change="Give each week one value.",
+                )
+            if span[1] > weeks:
+                self.say(
+                    "weeks-beyond",
+                    place,
+                    f"{key} goes past week {weeks}, the last one here.",
+                    change="Correct the weeks, or the length of the block or programme.",
+                )
+            taken.update(dict.fromkeys(range(span[0], min(span[1], weeks) + 1), key))
+            parts.append((span[0], min(span[1], weeks), value))
+        left_out = [week for week in range(1, weeks + 1) if week not in taken]
+        if parts and left_out:
+            self.say(
+                "weeks-left-out",
+                at.place,
+                f"No value for {week_list(left_out)}; the values here must cover weeks 1-{weeks}.",
+                change="Add the missing weeks.",
+            )
+        return parts
+
+
+def week_list(weeks: list[int] | tuple[int, ...]) -> str:
+    """``week 3``, ``weeks 1-4, 6``: week numbers in words, runs drawn together."""
+    runs: list[list[int]] = []
+    for week in weeks:
+        if runs and week == runs[-1][1] + 1:
+            runs[-1][1] = week
+        else:
+            runs.append([week, week])
+    words = ", ".join(str(a) if a == b else f"{a}-{b}" for a, b in runs)
+    return f"week{'' if len(weeks) == 1 else 's'} {words}"
+
+
+def _list(at: _At | None) -> list[_At]:
+    return [] if at is None else at.items()
+
+
+def _whole(at: _At | None, default: int) -> int:
+    value = None if at is None else at.plain
+    sound = isinstance(value, int) and not isinstance(value, bool) and 1 <= value <= 104
+    return value if sound and isinstance(value, int) else default
+
+
+def _place_of(at: _At, key: str) -> Place:
+    found = at.get(key)
+    return at.place if found is None else found.place
+
+
+def _progression(at: _At | None) -> Progression | None:
+    if at is None:
+        return None
+    if not isinstance(at.node, Mapping):
+        return Progression(at.place, note=at.words)
+    add, when, every, note = (_text(at.get(key)) for key in ("add", "when", "every", "note"))
+    return Progression(at.place, add=add, when=when, every=every, note=note)
+
+
+# Athlete
+
+
+def read_athlete(root: Node) -> tuple[Athlete | None, list[Finding]]:
+    """The athlete of a tree and what cannot be meant in it; None where not even a list of keys is there."""
+    if not isinstance(root, Mapping):
+        return None, []
+    reader = _AthleteReader([])
+    return reader.athlete(_At(root)), reader.findings
+
+
+class _AthleteReader(_Reader):
+    def __init__(self, findings: list[Finding]) -> None:
+        super().__init__()
+        self.findings = findings
+
+    def athlete(self, at: _At) -> Athlete:
+        name = at.get("name")
+        athlete = Athlete(_text(name), name.place if name else at.place)
+        athlete.level = _text(at.get("level"))
+        athlete.age = _number(at.get("age"))
+        mass = at.get("body mass")
+        athlete.body_mass = None if mass is None else quantities.mass(mass.plain)
+        athlete.best_lifts = tuple(self.best_lifts(at.get("best lifts")))
+        athlete.equipment = _terms(at.get("equipment"))
+        athlete.days = _days(at.get("days"))
+        athlete.minutes = _number(at.get("minutes"))
+        athlete.protect = tuple(self.restriction(item) for item in _list(at.get("protect")))
+        athlete.clearance = self.day(at.get("clearance on file"))
+        athlete.screening = self.day(at.get("screening on file"))
+        athlete.supervision = _text(at.get("supervision"))
+        athlete.note = _text(at.get("note"))
+        return athlete
+
+    def best_lifts(self, at: _At | None) -> Iterator[BestLift]:
+        if at is None:
+            return
+        for exercise, place, value in at.pairs():
+            stated = value.get("load") or value
+            load = quantities.load(stated.plain)
+            if load is None or load.kind != "mass":
+                continue
+            yield BestLift(
+                Term(exercise, place), load, _whole(value.get("reps"), 1), self.day(value.get("tested"))
+            )
+
+    def restriction(self, at: _At) -> Restriction:
+        kind = "movement" if "movement" in at else "area"
+        subject = at.get(kind) or at
+        return Restriction(
+            kind,
+            _term(subject),
+            _text(at.get("advised by")),
+            self.day(at.get("review on")),
+            _text(at.get("note")),
+        )
+
+
+def _number(at: _At | None) -> float | None:
+    value = None if at is None else at.plain
+    return float(value) if isinstance(value, (int, float)) and not isinstance(value, bool) else None
+
+
+def _days(at: _At | None) -> tuple[str, ...] | int | None:
+    if at is None:
+        return None
+    if isinstance(at.plain, int):
+        return at.plain
+    return tuple(item.words.lower() for item in at.items() if item.words)

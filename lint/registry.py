@@ -1,0 +1,229 @@
+"""Rules: how they are declared, found, limited and run.
+
+A rule is one function with one parameter for what it looks at and one for its limits. What it looks at
+is read off the parameter's type: a `Ledger` (the whole programme), a `Week`, a `Visit` (a session) or an
+`Entry` (a group of sets of one line). The registry feeds it each different one once and notes the weeks.
+"""
+
+from __future__ import annotations
+
+from importlib import import_module
+
+from .finding import SEVERITIES
+from .ledger import Entry, Ledger, Visit, Week
+
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from collections.abc import Callable, Iterator, Mapping
+
+    from .finding import Confidence, Finding, Severity
+
+    Subject = Ledger | Week | Visit | Entry
+    Default = float | tuple[str, ...] | dict[str, float]
+    Check = Callable[..., Iterator[Finding]]
+
+SCOPES = {"Ledger": "programme", "Week": "week", "Visit": "session", "Entry": "prescription"}
+
+
+class Option:
+    """A limit of a rule: name, default, unit and the ground on which the default stands."""
+
+    __slots__ = ("default", "ground", "name", "unit")
+
+    def __init__(self, name: str, default: Default, unit: str, ground: str) -> None:
+        self.name = name
+        self.default = default
+        self.unit = unit
+        self.ground = ground
+
+
+class Limits:
+    """The limits a rule is run with: its defaults, moved where the team has set them."""
+
+    __slots__ = ("_values",)
+
+    def __init__(self, options: tuple[Option, ...], moved: Mapping[str, Default]) -> None:
+        self._values: dict[str, Default] = {
+            option.name: moved.get(option.name, option.default) for option in options
+        }
+
+    def number(self, name: str) -> float:
+        """A limit that is one number."""
+        value = self._values[name]
+        assert isinstance(value, (int, float))
+        return value
+
+    def names(self, name: str) -> tuple[str, ...]:
+        """A limit that lists names."""
+        value = self._values[name]
+        assert isinstance(value, tuple)
+        return value
+
+    def table(self, name: str) -> dict[str, float]:
+        """A limit that gives a number for each of several names."""
+        value = self._values[name]
+        assert isinstance(value, dict)
+        return value
+
+
+class Rule:
+    """A rule as declared; see `rule`."""
+
+    __slots__ = (
+        "check",
+        "confidence",
+        "family",
+        "name",
+        "options",
+        "scope",
+        "severity",
+        "sources",
+        "stands_back",
+        "why",
+    )
+
+    def __init__(
+        self,
+        name: str,
+        family: str,
+        severity: Severity,
+        confidence: Confidence,
+        why: str,
+        sources: tuple[str, ...],
+        options: tuple[Option, ...],
+        stands_back: bool,
+        check: Check,
+    ) -> None:
+        self.name = name
+        self.family = family
+        self.severity: Severity = severity
+        self.confidence: Confidence = confidence
+        self.why = why
+        self.sources = sources
+        self.options = options
+        self.stands_back = stands_back
+        self.check = check
+        self.scope = SCOPES[next(iter(check.__annotations__.values()))]
+
+    @property
+    def page(self) -> str:
+        """What the rule counts, what it flags and what it passes: the text beside its code."""
+        return self.check.__doc__ or ""
+
+
+_RULES: dict[str, Rule] = {}
+
+
+def rule(
+    name: str,
+    *,
+    family: str,
+    severity: Severity,
+    confidence: Confidence,
+    why: str,
+    sources: tuple[str, ...],
+    options: tuple[Option, ...] = (),
+    stands_back: bool = False,
+) -> Callable[[Check], Check]:
+    """Declares a rule.
+
+    ``why`` is the reason in a sentence or two, ``sources`` the ids it rests on, ``confidence`` how sure that
+    ground is. With ``stands_back`` the rule leaves weeks under a stated rehabilitation stage alone.
+    """
+
+    def declare(check: Check) -> Check:
+        if name in _RULES:
+            raise ValueError(f"two rules are called {name}")
+        _RULES[name] = Rule(name, family, severity, confidence, why, sources, options, stands_back, check)
+        return check
+
+    return declare
+
+
+def all_rules() -> list[Rule]:
+    """Every rule, by family and name."""
+    families = import_module("..rules", __package__).FAMILIES
+    for family in families:
+        import_module(f"..rules.{family}", __package__)
+    return sorted(_RULES.values(), key=lambda rule: (families.index(rule.family), rule.name))
+
+
+class Fault:
+    """A rule that raised: which, and what it said."""
+
+    __slots__ = ("rule", "words")
+
+    def __init__(self, rule: str, words: str) -> None:
+        self.rule = rule
+        self.words = words
+
+
+def run(
+    rules: list[Rule], ledger: Ledger, moved: Mapping[str, Mapping[str, Default]]
+) -> tuple[list[Finding], list[Fault]]:
+    """Findings of the rules on a programme, each once with the weeks it holds for, and rules that raised.
+
+    ``moved`` holds, by rule and option, the limits that the team has set.
+    """
+    merged: dict[tuple[object, ...], Finding] = {}
+    faults: list[Fault] = []
+    units = {scope: _units(ledger, scope) for scope in {rule.scope for rule in rules}}
+    for one in rules:
+        limits = Limits(one.options, moved.get(one.name, {}))
+        for unit, weeks in units[one.scope]:
+            if one.stands_back:
+                weeks = tuple(week for week in weeks if not ledger.weeks[week - 1].rehabilitation)
+                if not weeks:
+                    continue
+            try:
+                for finding in one.check(unit, limits):
+                    _merge(merged, _stamped(finding, one, weeks, ledger))
+            except Exception as fault:
+                faults.append(Fault(one.name, f"{type(fault).__name__}: {fault}"))
+                break
+    return list(merged.values()), faults
+
+
+def _units(ledger: Ledger, scope: str) -> list[tuple[Subject, tuple[int, ...]]]:
+    """What rules of a scope are run on, each different thing once, with its week numbers."""
+    if scope == "programme":
+        return [(ledger, tuple(week.number for week in ledger.weeks))]
+    alike = ledger.like_weeks()
+    if scope == "week":
+        return list(alike)
+    found: dict[object, tuple[Subject, list[int]]] = {}
+    for week, numbers in alike:
+        for visit in week.visits:
+            if scope == "session":
+                found.setdefault((visit.session, visit.day, visit.own), (visit, []))[1].extend(numbers)
+                continue
+            for entry in visit.own:
+                found.setdefault(entry, (entry, []))[1].extend(numbers)
+    return [(unit, tuple(sorted(set(numbers)))) for unit, numbers in found.values()]
+
+
+def _stamped(finding: Finding, rule: Rule, weeks: tuple[int, ...], ledger: Ledger) -> Finding:
+    """The finding with what is the rule's own; its severity is never above the rule's."""
+    finding.rule = rule.name
+    if SEVERITIES.index(finding.severity) > SEVERITIES.index(rule.severity):
+        finding.severity = rule.severity
+    finding.why = finding.why or rule.why
+    finding.sources = rule.sources
+    finding.confidence = rule.confidence
+    if not finding.weeks and rule.scope != "programme":
+        finding.weeks = weeks
+    if len(ledger.weeks) == 1:
+        finding.weeks = ()
+    return finding
+
+
+def _merge(merged: dict[tuple[object, ...], Finding], finding: Finding) -> None:
+    """Draws findings on one subject at one place together: all their weeks, the words of the worst."""
+    key = (finding.rule, finding.place, finding.subject)
+    known = merged.get(key)
+    if known is None:
+        merged[key] = finding
+        return
+    worse = max(known, finding, key=lambda one: (SEVERITIES.index(one.severity), one.excess))
+    worse.weeks = tuple(sorted({*known.weeks, *finding.weeks}))
+    merged[key] = worse

@@ -1,0 +1,48 @@
+"""Where a file belongs: its repository, the team's settings above it, and the paths that it may name."""
+
+from __future__ import annotations
+
+import os
+
+SETTINGS = "spotline.yaml"
+
+
+def root_of(folder: str) -> str:
+    """The root of the repository that holds a folder.
+
+    The nearest folder above that git or the team's settings mark; without either the working folder where
+    it lies above, else the folder's parent.
+    """
+    folder = os.path.realpath(folder)
+    settings = ""
+    above = folder
+    while True:
+        if os.path.exists(os.path.join(above, ".git")):
+            return above
+        if not settings and os.path.isfile(os.path.join(above, SETTINGS)):
+            settings = above
+        parent = os.path.dirname(above)
+        if parent == above:
+            break
+        above = parent
+    if settings:
+        return settings
+    here = os.path.realpath(os.curdir)
+    return here if is_inside(here, folder) else os.path.dirname(folder)
+
+
+def is_inside(root: str, path: str) -> bool:
+    """Whether a real path lies in a folder, or is the folder itself."""
+    return path == root or path.startswith(root.rstrip(os.sep) + os.sep)
+
+
+def settings_above(folder: str, root: str) -> str | None:
+    """The settings file nearest above a folder, up to the root of the repository, or None."""
+    above = os.path.realpath(folder)
+    while True:
+        path = os.path.join(above, SETTINGS)
+        if os.path.isfile(path):
+            return path
+        if above == root or os.path.dirname(above) == above:
+            return None
+        above = os.path.dirname(above)

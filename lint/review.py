@@ -1,0 +1,268 @@
+"""Files in, findings out: the same review behind the command, the hook and the editor."""
+
+from __future__ import annotations
+
+import os
+
+from . import registry, repository
+from .finding import SEVERITIES, Finding, Related
+from .ledger import Ledger
+from .reader import checked, read_athlete, read_programme
+from .team import Team, read_team
+from .yaml_tree import read
+
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from collections.abc import Iterator
+    from datetime import date
+
+    from .programme import Athlete, Term
+    from .registry import Fault, Rule
+    from .yaml_tree import Reading
+
+ENDINGS = {
+    ".programme.yaml": "programme",
+    ".programme.yml": "programme",
+    ".athlete.yaml": "athlete",
+    ".athlete.yml": "athlete",
+}
+
+
+def kind_of(path: str) -> str:
+    """``programme``, ``athlete``, ``team``, or empty for any other file."""
+    name = os.path.basename(path)
+    if name == repository.SETTINGS:
+        return "team"
+    return next((kind for ending, kind in ENDINGS.items() if name.endswith(ending)), "")
+
+
+class FileReview:
+    """What a review says of one file.
+
+    ``opened`` is False where the file could not be read at all; ``ledger`` is None where it is no programme
+    or could not be counted.
+    """
+
+    __slots__ = ("faults", "findings", "kind", "ledger", "name", "opened", "team")
+
+    def __init__(self, name: str, kind: str, team: Team) -> None:
+        self.name = name
+        self.kind = kind
+        self.team = team
+        self.opened = True
+        self.findings: list[Finding] = []
+        self.faults: list[Fault] = []
+        self.ledger: Ledger | None = None
+
+    @property
+    def blocked(self) -> bool:
+        """Whether one of its findings blocks under the team's settings."""
+        return any(finding.severity in self.team.blocking for finding in self.findings)
+
+
+class Review:
+    """The reviews of all files, in order, and what they come to."""
+
+    __slots__ = ("files",)
+
+    def __init__(self, files: list[FileReview]) -> None:
+        self.files = files
+
+    def count(self, severity: str) -> int:
+        """How many findings of a severity there are."""
+        return sum(finding.severity == severity for one in self.files for finding in one.findings)
+
+    @property
+    def blocked(self) -> bool:
+        """Whether any finding blocks."""
+        return any(one.blocked for one in self.files)
+
+    @property
+    def failed(self) -> bool:
+        """Whether the job could not be done: no file, a file unread, settings broken, a rule failed."""
+        return not self.files or any(not one.opened or one.faults or one.team.broken for one in self.files)
+
+    @property
+    def exit_code(self) -> int:
+        """2 where the job could not be done, else 1 where a finding blocks, else 0."""
+        return 2 if self.failed else int(self.blocked)
+
+
+class Desk:
+    """What one run shares between its files: the settings and athletes already read, the rules, the day."""
+
+    def __init__(self, today: date) -> None:
+        self.today = today
+        self.rules: list[Rule] = registry.all_rules()
+        self._roots: dict[str, str] = {}
+        self._teams: dict[str, Team] = {}
+        self._athletes: dict[str, tuple[Reading, Athlete | None, list[Finding]]] = {}
+
+    def root_of(self, folder: str) -> str:
+        """The root of the repository that holds a folder."""
+        if folder not in self._roots:
+            self._roots[folder] = repository.root_of(folder)
+        return self._roots[folder]
+
+    def team_of(self, folder: str) -> Team:
+        """The settings that hold for the files of a folder."""
+        path = repository.settings_above(folder, self.root_of(folder))
+        if path is None:
+            return Team()
+        if path not in self._teams:
+            self._teams[path] = read_team(os.path.relpath(path))
+        return self._teams[path]
+
+    def athlete_at(self, path: str) -> tuple[Reading, Athlete | None, list[Finding]]:
+        """Reading, athlete and findings of an athlete file, read once."""
+        real = os.path.realpath(path)
+        if real not in self._athletes:
+            reading = read(path)
+            athlete, findings = read_athlete(reading.root) if reading.root else (None, [])
+            self._athletes[real] = (reading, athlete, checked(reading, "athlete") + findings)
+        return self._athletes[real]
+
+    def named_athlete(self, folder: str, term: Term) -> Athlete | Finding:
+        """The athlete whose file a programme of a folder names, or the finding that says why not."""
+        path = os.path.join(folder, *term.words.split("/"))
+        if not repository.is_inside(self.root_of(folder), os.path.realpath(path)):
+            return _no_athlete(
+                "athlete-outside",
+                term,
+                f"{term.words} lies outside the repository.",
+                "Name an athlete file inside it.",
+            )
+        if not os.path.exists(path):
+            return _no_athlete(
+                "athlete-missing",
+                term,
+                f"There is no file {term.words} (paths start at the folder of this file).",
+                "Correct the path, or add the athlete file; only the name is required in it.",
+            )
+        reading, athlete, _ = self.athlete_at(os.path.relpath(path))
+        if athlete is None:
+            first = tuple(Related(finding.place, finding.counted) for finding in reading.findings[:1])
+            finding = _no_athlete(
+                "athlete-unreadable",
+                term,
+                f"{term.words} cannot be read as an athlete file.",
+                "Review that file on its own and mend it.",
+            )
+            finding.related = first
+            return finding
+        return athlete
+
+    def review_file(self, path: str) -> FileReview:
+        """The review of one file, which is shown by the path given."""
+        folder = os.path.dirname(path) or os.curdir
+        kind = kind_of(path)
+        if kind == "team":
+            team = self._teams[os.path.realpath(path)] = read_team(path)
+            one = FileReview(path, kind, team)
+            one.findings = _in_order(team.findings)
+            return one
+        one = FileReview(path, kind, self.team_of(folder))
+        if kind == "athlete":
+            reading, _, findings = self.athlete_at(path)
+            one.opened = reading.opened
+            one.findings = _in_order(findings)
+            return one
+        self._review_programme(one, read(path), folder)
+        return one
+
+    def _review_programme(self, one: FileReview, reading: Reading, folder: str) -> None:
+        one.opened = reading.opened
+        found = checked(reading, "programme")
+        if reading.root is not None:
+            programme, meant = read_programme(reading.root, lambda term: self.named_athlete(folder, term))
+            found += meant
+            if programme is not None:
+                one.ledger = Ledger(programme, self.today)
+                ruled, one.faults = registry.run(self.rules, one.ledger, one.team.moved)
+                found += ruled
+        one.findings = _in_order(found)
+
+
+def _no_athlete(rule: str, term: Term, counted: str, change: str) -> Finding:
+    return Finding(rule, "error", term.place, counted, change=change, where="athlete")
+
+
+def _in_order(findings: list[Finding]) -> list[Finding]:
+    """By place, the more serious first where two share one."""
+    return sorted(
+        findings,
+        key=lambda one: (one.place.start, -SEVERITIES.index(one.severity), one.rule, one.subject),
+    )
+
+
+def review(paths: list[str], today: date) -> Review:
+    """The review of files, and of the programme and athlete files in folders.
+
+    An athlete file brings the programmes along that name it. ``today`` stands in where a programme does not
+    say when it starts.
+    """
+    desk = Desk(today)
+    return Review([desk.review_file(path) for path in _gathered(desk, paths)])
+
+
+def _gathered(desk: Desk, paths: list[str]) -> list[str]:
+    """Every file to review, each once, in the order asked for; folders in the order of their names."""
+    found: dict[str, str] = {}
+    for path in paths:
+        is_folder = os.path.isdir(path) and not kind_of(path)
+        for one in _searched(desk, path, asked=os.path.realpath(path)) if is_folder else [path]:
+            found.setdefault(os.path.realpath(one), one)
+    for one in list(found.values()):
+        if kind_of(one) == "athlete":
+            for naming in _naming(desk, one):
+                found.setdefault(os.path.realpath(naming), naming)
+    return list(found.values())
+
+
+def _searched(desk: Desk, folder: str, asked: str) -> Iterator[str]:
+    """Programme and athlete files below a folder, but for hidden folders and what the team leaves out.
+
+    What was ``asked`` for by name is searched even where it is left out.
+    """
+    try:
+        entries = sorted(os.scandir(folder), key=lambda entry: entry.name)
+    except OSError:
+        yield folder
+        return
+    team = desk.team_of(folder)
+    for entry in entries:
+        path = entry.path.removeprefix("./")
+        if team.leaves_out(os.path.realpath(path)) and not team.leaves_out(asked):
+            continue
+        if kind_of(path) in ("programme", "athlete"):
+            yield path
+        elif entry.is_dir(follow_symlinks=False) and not entry.name.startswith("."):
+            yield from _searched(desk, path, asked)
+
+
+def _naming(desk: Desk, athlete: str) -> Iterator[str]:
+    """Programme files of the repository that name an athlete file."""
+    real = os.path.realpath(athlete)
+    root = desk.root_of(os.path.dirname(athlete) or os.curdir)
+    for path in _searched(desk, os.path.relpath(root), asked=root):
+        if kind_of(path) != "programme" or not os.path.isfile(path):
+            continue
+        with open(path, "rb") as file:
+            text = file.read()
+        if os.fsencode(os.path.basename(athlete)) in text and _names(path, real):
+            yield path
+
+
+def _names(path: str, athlete: str) -> bool:
+    """Whether a programme names the athlete file with this real path."""
+    reading = read(path)
+    folder = os.path.dirname(path)
+    plain = reading.root.plain if reading.root else None
+    if not isinstance(plain, dict):
+        return False
+    listed = plain.get("athletes")
+    named = [plain.get("athlete"), *(listed if isinstance(listed, list) else [])]
+    return any(
+        isinstance(one, str) and os.path.realpath(os.path.join(folder, *one.split("/"))) == athlete
+        for one in named
+    )

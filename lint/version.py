@@ -1,0 +1,3 @@
+"""The version, as the package's metadata has it."""
+
+VERSION = "0.1.0"

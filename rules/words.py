@@ -1,0 +1,49 @@
+"""Wordings that several rules share: places in the week, lines that were counted."""
+
+from __future__ import annotations
+
+from ..lint.finding import Related
+from ..lint.programme import WEEKDAYS
+from ..lint.quantities import plain
+
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from collections.abc import Sequence
+
+    from ..lint.ledger import Count
+    from ..lint.programme import Prescription, Programme
+    from ..lint.quantities import Range
+
+
+def line_name(line: Prescription) -> str:
+    """``Lower A, back squat``."""
+    return ", ".join(part for part in (line.session.name, line.place.excerpt) if part)
+
+
+def counted_lines(*counts: Count) -> tuple[Related, ...]:
+    """The lines that counts came from, each with its sets, in the order of the file and once each."""
+    seen: dict[Prescription, Range] = {}
+    for count in counts:
+        for line, sets in count.lines():
+            seen.setdefault(line, sets)
+    return tuple(
+        Related(line.place, f"{line_name(line)}: {sets} {'set' if str(sets) == '1' else 'sets'}")
+        for line, sets in sorted(seen.items(), key=lambda pair: (pair[0].place.start, pair[0].order))
+    )
+
+
+def day_name(programme: Programme, day: int) -> str:
+    """The weekday of a day, ``Monday``, counted from 1, the day on which the programme starts."""
+    first = programme.starts.weekday() if programme.starts else 0
+    return WEEKDAYS[(first + day - 1) % 7].capitalize()
+
+
+def listed(names: Sequence[str]) -> str:
+    """``a``, ``a and b``, ``a, b and c``."""
+    return " and ".join([", ".join(names[:-1]), names[-1]]) if len(names) > 1 else "".join(names)
+
+
+def sets_of(number: float | str) -> str:
+    """``1 set``, ``12 sets``, ``up to 12 sets``."""
+    words = number if isinstance(number, str) else plain(number)
+    return f"{words} set" if words == "1" else f"{words} sets"
