@@ -45,7 +45,7 @@ class Part:
 
 
 class Muscle:
-    """A muscle or head: ``acts`` is {action: (Part, ...)}, ``mechanics`` the name of its length curve or ""."""
+    """A muscle or head: ``acts`` {action: (Part, ...)}, ``mechanics`` the name of its length curve or ""."""
 
     __slots__ = ("acts", "crosses", "groups", "mechanics", "name", "region", "sources")
 
@@ -96,7 +96,7 @@ class Anatomy:
 
 
 def anatomy_of(actions: Iterable[Any], muscles: Iterable[Any], curves: Iterable[Any]) -> Anatomy:
-    """An Anatomy from plain rows, as build writes them (see rows_of for their form)."""
+    """An Anatomy from plain rows: the arguments of each class in order, tables as tuples of pairs."""
     return Anatomy(
         (Action(*row) for row in actions),
         (

@@ -16,9 +16,11 @@ from jsonschema import Draft202012Validator
 from jsonschema.exceptions import best_match
 
 from .anatomy import Anatomy, anatomy_of
-from .derive import NONE, Profile, derive, is_hinge, patterns_of
+from .derive import Profile, derive, is_hinge, patterns_of
 from .mechanics import full_path
 from .names import fold
+from .rows import encode
+from .rows import names as names_in
 
 HERE = os.path.dirname(os.path.abspath(__file__))
 DATA = os.path.join(HERE, "data")
@@ -27,6 +29,7 @@ SCHEMAS = os.path.join(os.path.dirname(os.path.dirname(HERE)), "schema")
 TABLES = ("actions", "mechanics", "muscles", "areas", "pairs", "sources")
 
 Row = tuple[Any, ...]
+Lines = dict[tuple[Any, ...], int]
 
 
 class Entry(dict[str, Any]):
@@ -71,12 +74,12 @@ def entries(path: str, name: str) -> list[Entry]:
         line = node.start_mark.line + 1
         if not isinstance(node, yaml.MappingNode):
             raise ValueError(f"{name}:{line}: an entry with keys is wanted")
-        lines: dict[tuple[Any, ...], int] = {}
+        lines: Lines = {}
         found.append(Entry(_plain(node, (), lines, name), name, line, lines))
     return found
 
 
-def _plain(node: Any, path: tuple[Any, ...], lines: dict[tuple[Any, ...], int], name: str) -> Any:
+def _plain(node: Any, path: tuple[Any, ...], lines: Lines, name: str) -> Any:
     if isinstance(node, yaml.SequenceNode):
         for index, item in enumerate(node.value):
             lines[(*path, index)] = item.start_mark.line + 1
@@ -91,11 +94,11 @@ def _plain(node: Any, path: tuple[Any, ...], lines: dict[tuple[Any, ...], int], 
             plain[key.value] = _plain(value, (*path, key.value), lines, name)
         return plain
     loader = yaml.SafeLoader("")
-    return loader.construct_object(node)  # type: ignore[no-untyped-call]
+    return loader.construct_object(node)
 
 
 def faults(data: Data) -> list[str]:
-    """Everything wrong with the data, in order of the files: what the schemas say first, then what does not fit."""
+    """Everything wrong with the data: what the schemas say, or if they are content, what does not fit."""
     found = [fault for name in (*TABLES, "exercises") for fault in _schema_faults(name, data[name])]
     if found:
         return found
@@ -256,9 +259,12 @@ def _anatomy(data: Data) -> Anatomy:
 
 
 def _profile(entry: Entry, anatomy: Anatomy) -> Profile:
-    stated = {name: (given["as"], given["because"]) for name, given in entry.get("credit", {}).items()}
     path = full_path(entry.get("path", {}))
-    return derive(anatomy, entry["actions"], entry["assists"], path, entry["kind"], stated)
+    return derive(anatomy, entry["actions"], entry["assists"], path, entry["kind"], _stated(entry))
+
+
+def _stated(entry: Mapping[str, Any]) -> dict[str, tuple[str, str]]:
+    return {name: (given["as"], given["because"]) for name, given in entry.get("credit", {}).items()}
 
 
 def _action_rows(data: Data) -> list[Row]:
@@ -313,49 +319,41 @@ def _frozen(data: Mapping[str, Sequence[float]]) -> Row:
 
 def _pair_rows(data: Data) -> list[Row]:
     return [
-        (
-            e["name"],
-            tuple(
-                (s["words"], s["area"], tuple(s.get("actions", ())), tuple(s.get("patterns", ())))
-                for s in e["sides"]
-            ),
-            e["more than a note"],
-            tuple(e["sources"]),
-        )
+        (e["name"], tuple(map(_side_row, e["sides"])), e["more than a note"], tuple(e["sources"]))
         for e in data["pairs"]
     ]
 
 
-def exercise_row(entry: Mapping[str, Any], profile: Profile) -> Row:
-    """The row of one exercise, in the order that catalogue.Exercise unpacks."""
-    path = full_path(entry.get("path", {}))
-    return (
-        entry["name"],
-        tuple(entry.get("also", ())),
-        entry["implement"],
-        entry["kind"],
-        entry["stance"],
-        entry.get("grip", ""),
-        entry["unilateral"],
-        entry.get("pattern", ""),
-        patterns_of(entry.get("pattern", ""), profile),
-        tuple(entry["actions"]),
-        tuple(entry["assists"]),
-        tuple(path.items()),
-        tuple((name, given["as"], given["because"]) for name, given in entry.get("credit", {}).items()),
-        profile.muscles("direct"),
-        profile.muscles("indirect"),
-        tuple(profile.positions.items()),
-        entry["axial"],
-        entry["level"],
-        entry["capacity"],
-        tuple(entry["station"]),
-        entry["hands"],
-        tuple(entry["easier"]),
-        tuple(entry["harder"]),
-        entry.get("because", entry.get("note", "")),
-        tuple(entry.get("sources", ())),
-    )
+def _side_row(side: Mapping[str, Any]) -> Row:
+    return (side["words"], side["area"], tuple(side.get("actions", ())), tuple(side.get("patterns", ())))
+
+
+def _source_row(source: Mapping[str, Any]) -> Row:
+    return tuple(source[key] for key in ("short", "reference", "kind", "grade", "read"))
+
+
+def exercise_fields(entry: Mapping[str, Any], profile: Profile) -> dict[str, Any]:
+    """The fields of one exercise, by the names of rows.FIELDS."""
+    pattern = entry.get("pattern", "")
+    return {
+        **{
+            field: tuple(entry.get(field, ()))
+            for field in ("actions", "assists", "station", "easier", "harder")
+        },
+        **{field: entry[field] for field in ("name", "implement", "kind", "stance", "unilateral")},
+        **{field: entry[field] for field in ("axial", "level", "capacity", "hands")},
+        "aliases": tuple(entry.get("also", ())),
+        "grip": entry.get("grip", ""),
+        "pattern": pattern,
+        "patterns": patterns_of(pattern, profile),
+        "path": full_path(entry.get("path", {})),
+        "stated": _stated(entry),
+        "direct": profile.muscles("direct"),
+        "indirect": profile.muscles("indirect"),
+        "positions": profile.positions,
+        "because": entry.get("because", entry.get("note", "")),
+        "sources": tuple(entry.get("sources", ())),
+    }
 
 
 def _areas(data: Data, anatomy: Anatomy) -> tuple[dict[str, tuple[str, ...]], tuple[str, ...]]:
@@ -380,8 +378,8 @@ def _areas(data: Data, anatomy: Anatomy) -> tuple[dict[str, tuple[str, ...]], tu
 def render(data: Data) -> str:
     """The text of built.py. The data must be without faults."""
     anatomy = _anatomy(data)
-    exercises = [exercise_row(entry, _profile(entry, anatomy)) for entry in data["exercises"]]
-    names = {fold(name): index for index, row in enumerate(exercises) for name in (row[0], *row[1])}
+    exercises = [encode(exercise_fields(entry, _profile(entry, anatomy))) for entry in data["exercises"]]
+    names = {fold(name): index for index, line in enumerate(exercises) for name in names_in(line)}
     areas, area_names = _areas(data, anatomy)
     parts = [
         '"""Written by python -m spotline.lint.body.build from data/*.yaml: change those, not this."""\n',
@@ -403,15 +401,15 @@ def render(data: Data) -> str:
                 for e in data["sources"]
             },
         ),
-        _rows("EXERCISES", exercises),
+        _rows("EXERCISES", exercises, "str"),
         _table("NAMES", "int", names),
     ]
     return "\n".join(parts)
 
 
-def _rows(name: str, rows: Sequence[Row]) -> str:
+def _rows(name: str, rows: Sequence[Row | str], kind: str = "tuple[Any, ...]") -> str:
     lines = "".join(f"    {row!r},\n" for row in rows)
-    return f"{name}: tuple[tuple[Any, ...], ...] = (\n{lines})\n"
+    return f"{name}: tuple[{kind}, ...] = (\n{lines})\n"
 
 
 def _table(name: str, kind: str, table: Mapping[str, Any]) -> str:
@@ -428,7 +426,7 @@ def current() -> str:
 
 
 def main(arguments: Sequence[str], say: Callable[[str], object] = print) -> int:
-    """Builds or, with --check, compares. Returns the exit code: 1 for faults in the data or a stale built.py."""
+    """Builds or, with --check, compares. Returns the exit code: 1 for faults or a stale built.py."""
     try:
         data = read()
         found = faults(data)

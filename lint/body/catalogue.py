@@ -1,6 +1,6 @@
 """The catalogue at run time: exercises by name or alias, muscles, areas of the body, sources.
 
-Everything comes from built.py, which build writes from data/. Rows stay plain tuples; an object is made when it is
+Everything comes from built.py, which build writes from data/. An exercise stays a line of text until it is
 first asked for. Names are compared without regard to case, hyphens, blanks and a plural s.
 """
 
@@ -10,6 +10,8 @@ from . import built
 from .anatomy import Action, Anatomy, Muscle, anatomy_of
 from .mechanics import length_class
 from .names import fold
+from .rows import FIELDS, decode
+from .rows import names as names_in
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -29,76 +31,48 @@ major_regions: tuple[str, ...] = tuple(region for region in regions if region !=
 class Exercise:
     """One exercise. ``kind`` is dynamic, isometric, plyometric, ballistic or carry.
 
-    ``pattern`` is the stated movement pattern ("" if none), ``patterns`` also holds what the joint path shows;
-    ``direct`` and ``indirect`` are muscles; ``positions`` {muscle: mean place in its own range, 0 to 1} and
-    ``lengths`` {muscle: "long", "middle" or "short"} for those that have a length curve; ``hands`` says whether
-    the grip carries the load; ``station`` what it occupies; ``path`` {joint: angles in degrees}.
+    ``pattern`` is the stated movement pattern ("" if none), ``patterns`` also holds what the joint path
+    shows; ``direct`` and ``indirect`` are muscles; ``positions`` {muscle: mean place in its own range, 0 to
+    1} and ``lengths`` {muscle: "long", "middle" or "short"} for those that have a length curve; ``stated``
+    {muscle or group: (credit, reason)} as stated by hand; ``hands`` says whether the grip carries the load;
+    ``station`` what it occupies; ``path`` {joint: angles in degrees}. Made from the fields of rows.FIELDS.
     """
 
-    __slots__ = (
-        "actions",
-        "aliases",
-        "assists",
-        "axial",
-        "because",
-        "capacity",
-        "direct",
-        "easier",
-        "grip",
-        "hands",
-        "harder",
-        "implement",
-        "indirect",
-        "kind",
-        "lengths",
-        "level",
-        "name",
-        "path",
-        "pattern",
-        "patterns",
-        "positions",
-        "sources",
-        "stance",
-        "stated",
-        "station",
-        "unilateral",
-    )
+    __slots__ = (*FIELDS, "lengths")
 
-    def __init__(self, row: tuple[Any, ...]) -> None:
-        (
-            self.name,
-            self.aliases,
-            self.implement,
-            self.kind,
-            self.stance,
-            self.grip,
-            self.unilateral,
-            self.pattern,
-            self.patterns,
-            self.actions,
-            self.assists,
-            path,
-            stated,
-            self.direct,
-            self.indirect,
-            positions,
-            self.axial,
-            self.level,
-            self.capacity,
-            self.station,
-            self.hands,
-            self.easier,
-            self.harder,
-            self.because,
-            self.sources,
-        ) = row
-        self.path: dict[str, tuple[float, ...]] = dict(path)
-        self.stated: dict[str, tuple[str, str]] = {muscle: (credit, why) for muscle, credit, why in stated}
-        self.positions: dict[str, float] = dict(positions)
-        self.lengths = {muscle: length_class(position)[0] for muscle, position in positions}
+    name: str
+    aliases: tuple[str, ...]
+    implement: str
+    kind: str
+    stance: str
+    grip: str
+    unilateral: bool
+    pattern: str
+    patterns: tuple[str, ...]
+    actions: tuple[str, ...]
+    assists: tuple[str, ...]
+    path: dict[str, tuple[float, ...]]
+    stated: dict[str, tuple[str, str]]
+    direct: tuple[str, ...]
+    indirect: tuple[str, ...]
+    positions: dict[str, float]
+    axial: str
+    level: str
+    capacity: str
+    station: tuple[str, ...]
+    hands: bool
+    easier: tuple[str, ...]
+    harder: tuple[str, ...]
+    because: str
+    sources: tuple[str, ...]
+
+    def __init__(self, fields: dict[str, Any]) -> None:
+        for name, value in fields.items():
+            setattr(self, name, value)
+        self.lengths = {muscle: length_class(position)[0] for muscle, position in self.positions.items()}
 
     def weight(self, muscle: str, indirect: float = INDIRECT_SET) -> float:
-        """What one set counts for a muscle: 1 direct, ``indirect`` (pelland-2026: 0.5) as a helper, else 0."""
+        """What one set counts for a muscle: 1 direct, ``indirect`` (0.5: pelland-2026-frac) or 0."""
         if muscle in self.direct:
             return 1.0
         return indirect if muscle in self.indirect else 0.0
@@ -149,9 +123,9 @@ class Pair:
 
 
 class Source:
-    """A source: ``short`` for messages, ``reference`` in full; ``kind`` trial, guideline, anatomy, model, convention
-    or common practice; ``grade`` V, V2, C or M (how sure: read, read second-hand, computed, from memory); ``read``
-    says what of it was read.
+    """A source: ``short`` for messages, ``reference`` in full; ``kind`` trial, guideline, anatomy, model,
+    convention or common practice; ``grade`` how sure: V read, V2 read second-hand, C computed, M from memory;
+    ``read`` says what of it was read.
     """
 
     __slots__ = ("grade", "id", "kind", "read", "reference", "short")
@@ -185,7 +159,7 @@ def exercise(name: str) -> Exercise | None:
 def _at(row: int) -> Exercise:
     found = _exercises.get(row)
     if found is None:
-        found = _exercises[row] = Exercise(built.EXERCISES[row])
+        found = _exercises[row] = Exercise(decode(built.EXERCISES[row]))
     return found
 
 
@@ -198,8 +172,8 @@ def nearest_exercises(name: str, most: int = 3) -> list[str]:
     """Names of the exercises nearest to a name that is none, word by word, the nearest first."""
     from .nearest import nearest
 
-    named = ((word, row[0]) for row in built.EXERCISES for word in (row[0], *row[1]))
-    return nearest(name, named, most)
+    rows = map(names_in, built.EXERCISES)
+    return nearest(name, ((word, row[0]) for row in rows for word in row), most)
 
 
 def nearest_areas(name: str, most: int = 3) -> list[str]:

@@ -1,15 +1,15 @@
 """Which muscles a lift trains, and at what length, from its joint actions and joint path.
 
-A pure function on data, the same for the catalogue and for a team's own exercises. A muscle is credited only for
-an action that it has. Where its length curve covers the action, it must shorten as well:
+A pure function on data, the same for the catalogue and for a team's own exercises. A muscle is credited only
+for an action that it has. Where its length curve covers the action, it must shorten as well:
 
 - prime mover of a main action, shortening by 1 cm or more: direct;
 - helper in a main action, or prime mover of an assisting action, shortening by 1 cm or more: indirect;
 - within 0.5 cm of that limit: one step less than it would have been, since the models differ by as much;
 - less than that, or stretched: none.
 
-Isometric work, and actions that no joint angle of the path shows, go by the action table alone. A credit stated by
-hand, with its reason, stands above all of these.
+Isometric work, and actions that no joint angle of the path shows, go by the action table alone. A credit
+stated by hand, with its reason, stands above all of these.
 """
 
 from __future__ import annotations
@@ -18,7 +18,7 @@ from .mechanics import DOUBT, SHORTENS, mean_angle, travel
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
-    from collections.abc import Iterable, Mapping, Sequence
+    from collections.abc import Mapping, Sequence
 
     from .anatomy import Anatomy, Muscle
     from .mechanics import Path
@@ -32,8 +32,8 @@ HINGE_KNEE, HINGE_HIP = 40, 40
 class Credit:
     """What one muscle gets from a lift: ``credit`` direct, indirect or none, and why.
 
-    ``net`` is the length change over the lift and ``position`` the mean place in the muscle's own range (0 to 1);
-    both None where no curve reaches. ``derived`` is the credit before anything stated by hand.
+    ``net`` is the length change over the lift and ``position`` the mean place in the muscle's own range (0 to
+    1); both None where no curve reaches. ``derived`` is the credit before anything stated by hand.
     """
 
     __slots__ = ("because", "credit", "derived", "muscle", "net", "position")
@@ -50,7 +50,7 @@ class Credit:
 
 
 class Profile:
-    """What a lift trains: ``credits`` {muscle: Credit} in the order of the muscle table, and whether it hinges."""
+    """What a lift trains: ``credits`` {muscle: Credit} in the order of the muscles; whether it is a hinge."""
 
     __slots__ = ("credits", "hinge")
 
@@ -84,8 +84,8 @@ def derive(
 
     ``actions`` and ``assists`` are joint actions, main and assisting; ``path`` is a full path (see
     mechanics.full_path) or None; ``stated`` is {muscle or group: (credit, reason)}.
-    Raises KeyError for an unknown action, and ValueError, in plain words, for an unknown muscle or credit for a
-    muscle that has none of the actions.
+    Raises KeyError for an unknown action, and ValueError, in plain words, for an unknown muscle or credit for
+    a muscle that has none of the actions.
     """
     path = path or {}
     posture = {joint: mean_angle(angles) for joint, angles in path.items()}
@@ -178,7 +178,7 @@ def _state(
 
 
 def is_hinge(path: Path) -> bool:
-    """Whether a path hinges at the hip: the knee nearly straight (mean 40 degrees at most), the hip travelling 40
+    """Whether a path hinges at the hip: the knee nearly straight (mean 40 degrees at most), the hip moving 40
     degrees or more and further than the knee, and ending straighter than it began.
     """
     if "hip" not in path or "knee" not in path:
@@ -196,9 +196,9 @@ def actions_of(path: Path) -> tuple[tuple[str, ...], tuple[str, ...]]:
     """Main and assisting joint actions of a lift known by its path alone.
 
     The joints that turn by 20 degrees or more (15 at the ankle) are loaded, with the trade's usual reading of
-    joints that move together: in a hinge the knee assists; the ankle counts only where it moves alone or points
-    the foot; a knee that folds while the hip bends goes along unloaded; the elbow assists the shoulder when
-    pulling (shoulder extending, elbow bending) and pressing (shoulder flexing, elbow straightening).
+    joints that move together: in a hinge the knee assists; the ankle counts only where it moves alone or
+    points the foot; a knee that folds while the hip bends goes along unloaded; the elbow assists the shoulder
+    when pulling (shoulder extending, elbow bending) and pressing (shoulder flexing, elbow straightening).
     """
     turn = {joint: angles[-1] - angles[0] for joint, angles in path.items()}
     hip = _sense(turn, "hip", 20)
@@ -234,8 +234,3 @@ def patterns_of(stated: str, profile: Profile) -> tuple[str, ...]:
     """The movement patterns of a lift: the stated one ("" if none), and hip hinge where the path is one."""
     patterns = (stated,) if stated else ()
     return patterns if not profile.hinge or stated == "hip hinge" else (*patterns, "hip hinge")
-
-
-def unknown_actions(anatomy: Anatomy, names: Iterable[str]) -> list[str]:
-    """Those names that are no joint action."""
-    return [name for name in names if name not in anatomy.actions]

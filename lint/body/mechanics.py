@@ -1,13 +1,14 @@
 """How long a muscle is, and how far a lift shortens it, from the joint angles of the lift.
 
-A joint path is ``{joint: (angle, angle, ...)}``: the way-points of the lifting phase from start to end, in degrees;
-hip, knee and shoulder flexion, elbow flexion and dorsiflexion are positive, and the hip is thigh against pelvis.
-Lengths are in cm. The curves are one cubic per joint, after Rajagopal and others 2016 (legs) and the open model
-arm26 (arm); they stand in data/mechanics.yaml.
+A joint path is ``{joint: (angle, angle, ...)}``: the way-points of the lifting phase from start to end, in
+degrees; flexion of hip, knee, shoulder and elbow and dorsiflexion are positive, and the hip is thigh against
+pelvis. Lengths are in cm. The curves are one cubic per joint, after Rajagopal and others 2016 (legs) and the
+open model arm26 (arm); they stand in data/mechanics.yaml.
 """
 
 from __future__ import annotations
 
+from itertools import pairwise
 from math import radians
 
 TYPE_CHECKING = False
@@ -16,7 +17,8 @@ if TYPE_CHECKING:
 
     Path = Mapping[str, Sequence[float]]
 
-#: The angles a path may name, in degrees. A knee beyond ``DEEPEST_KNEE`` is taken as that deep: the curves end there.
+#: The angles a path may name, in degrees. A knee beyond ``DEEPEST_KNEE`` is taken as that deep: the curves
+#: end there.
 RANGES = {"hip": (-30, 120), "knee": (0, 150), "ankle": (-40, 25), "shoulder": (-60, 180), "elbow": (0, 150)}
 DEEPEST_KNEE = 120
 
@@ -28,8 +30,8 @@ STEPS = 20
 class Curve:
     """One muscle's length change against the neutral posture, as a sum of one cubic per joint.
 
-    ``least`` and ``most`` (cm) are the ends of the muscle's own range, None where no place in it can be given;
-    ``trusted`` narrows the angles over which a moving joint is believed.
+    ``least`` and ``most`` (cm) are the ends of the muscle's own range, None where no place in it can be
+    given; ``trusted`` narrows the angles over which a moving joint is believed.
     """
 
     __slots__ = ("angles", "least", "most", "name", "source", "trusted")
@@ -71,7 +73,7 @@ class Curve:
         return True
 
     def net(self, path: Path) -> float:
-        """Length change from the first to the last way-point, in cm; negative when the lift shortens the muscle."""
+        """Length change from the first way-point to the last, in cm; negative where the muscle shortens."""
         return self.length(at(path, -1)) - self.length(at(path, 0))
 
     def excursion(self, path: Path) -> float:
@@ -140,7 +142,7 @@ def mean_angle(angles: Sequence[float]) -> float:
     """Mean angle over the way-points, each straight line counting alike."""
     if len(angles) == 1:
         return angles[0]
-    return sum(a + b for a, b in zip(angles, angles[1:], strict=False)) / (2 * (len(angles) - 1))
+    return sum(a + b for a, b in pairwise(angles)) / (2 * (len(angles) - 1))
 
 
 def travel(angles: Sequence[float]) -> float:
