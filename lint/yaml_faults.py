@@ -7,6 +7,7 @@ from .places import Place, Text
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
+    import re
     from collections.abc import Iterable
 
 MORE = "And {count} more of this kind in this file."
@@ -67,10 +68,10 @@ def duplicate_key(first: Place, second: Place, key: str) -> Finding:
         "duplicate-key",
         "error",
         second,
-        f"{_shown(key)} is written a second time here; it stands on line {first.line} already.",
+        f"{shown(key)} is written a second time here; it stands on line {first.line} already.",
         wanted="Each key once in a group.",
         change="Delete or rename one of the two. Until then the first one counts.",
-        related=(Related(first, f"{_shown(key)} stands here first"),),
+        related=(Related(first, f"{shown(key)} stands here first"),),
     )
 
 
@@ -146,7 +147,7 @@ def alias_loop(place: Place, anchor: Place) -> Finding:
         "alias-loop",
         "error",
         place,
-        f"{_shown(place.excerpt)} repeats a part inside that very part; it would never end.",
+        f"{shown(place.excerpt)} repeats a part inside that very part; it would never end.",
         wanted="A part repeats only what is finished above it.",
         change="Write out here what is meant.",
         related=(Related(anchor, "the part starts here and is not finished yet"),),
@@ -183,7 +184,7 @@ def number_out_of_range(place: Place) -> Finding:
         "number-out-of-range",
         "error",
         place,
-        f"{_shown(place.excerpt)} is no number that can be reckoned with.",
+        f"{shown(place.excerpt)} is no number that can be reckoned with.",
         wanted="A number of at most 18 digits.",
         change="Write the number that is meant, or put quotes around it if it is meant as words.",
     )
@@ -209,7 +210,7 @@ def tag_unsupported(place: Place) -> Finding:
         "tag-unsupported",
         "error",
         place,
-        f"{_shown(place.excerpt)} is a tag that does not fit here.",
+        f"{shown(place.excerpt)} is a tag that does not fit here.",
         wanted="Values without tags; words, numbers, lists and keys are told apart by how they are written.",
         change="Delete the tag; if the ! is meant as part of the words, put quotes around them.",
         edits=(Edit(place, "", "delete the tag"),),
@@ -221,7 +222,7 @@ def and_more(last: Finding, count: int) -> Finding:
     return Finding(last.rule, last.severity, last.place, MORE.format(count=count), subject="more")
 
 
-def _shown(words: str) -> str:
+def shown(words: str) -> str:
     """Words short enough for a message."""
     one_line = " ".join(words.split())
     return one_line if len(one_line) <= 40 else one_line[:37] + "..."
@@ -233,9 +234,39 @@ def _line_end(content: str, start: int, limit: int) -> int:
     return min(ends, default=limit)
 
 
-def explain(text: Text, error: Exception, opened: list[int]) -> list[Finding]:
-    """What stopped the parser. ``opened`` are the offsets of the lists and groups it was inside of."""
-    return [Finding("yaml-unreadable", "error", text.place(0, 0), "The file cannot be read from here on.")]
+def merge_conflicts(text: Text) -> list[Finding]:
+    """One finding for each place where two versions were left side by side by version control."""
+    import re
+
+    lines = re.compile(r"^(<{7}|\|{7}|={7}|>{7})(?: ([^\r\n]*))?\r?$", re.MULTILINE)
+    findings: list[Finding] = []
+    opened: re.Match[str] | None = None
+    for found in lines.finditer(text.content):
+        sign = found[1][0]
+        if sign == "<":
+            opened = found
+        elif sign == ">":
+            findings.append(_conflict(text, opened, found))
+            opened = None
+    if opened is not None:
+        findings.append(_conflict(text, opened, None))
+    return findings
+
+
+def _conflict(text: Text, ours: re.Match[str] | None, theirs: re.Match[str] | None) -> Finding:
+    first = ours or theirs
+    assert first is not None
+    sides = " and ".join(shown(side[2] or "a version without a name") for side in (ours, theirs) if side)
+    related = (Related(text.place(*theirs.span()), "the other version ends here"),) if ours and theirs else ()
+    return Finding(
+        "merge-conflict",
+        "error",
+        text.place(*first.span()),
+        f"Two versions were left side by side here: {sides}.",
+        wanted="One version, without the lines of <, = and >.",
+        change="Keep the right lines, and delete the others together with the marks.",
+        related=related,
+    )
 
 
 def file_not_opened(place: Place, reason: str) -> Finding:

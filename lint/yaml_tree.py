@@ -205,7 +205,20 @@ def parse(name: str, content: str) -> Reading:
         reading = Reading(Text(name, ""))
         reading.findings.append(faults.file_too_large(reading.text.place(0, 0), LONGEST_FILE))
         return reading
-    return _Builder(name, content).reading
+    plain = content.replace("\n", " ").replace("\t", " ").replace("\r", " ").isprintable()
+    builder = _Builder(Text(name, content if plain else _without_halves(content)))
+    conflicts = "<<<<<<<" in content or ">>>>>>>" in content
+    for finding in faults.merge_conflicts(builder.text) if conflicts else ():
+        builder.add(finding)
+    if not builder.counts:
+        builder.read(content) if plain else builder.read_odd(content)
+    builder.finish()
+    return builder.reading
+
+
+def _without_halves(content: str) -> str:
+    """The text with halves of characters, which no file can hold, replaced by U+FFFD."""
+    return re.sub("[\ud800-\udfff]", "\ufffd", content)
 
 
 def read(path: str) -> Reading:
@@ -313,19 +326,20 @@ class _OpenKeys:
 class _Builder:
     """Reads one text; the outcome is ``reading``."""
 
-    __slots__ = ("anchors", "counts", "known", "reading", "repeated", "stand_ins", "text")
+    __slots__ = ("anchors", "counts", "known", "odd", "reading", "repeated", "stand_ins", "text")
 
-    def __init__(self, name: str, content: str) -> None:
-        self.stand_ins: dict[int, int] = {}
-        self.text = Text(name, content)
-        self.reading = Reading(self.text)
+    def __init__(self, text: Text) -> None:
+        self.text = text
+        self.reading = Reading(text)
         self.anchors: dict[str, Anchor] = {}
         self.counts: dict[str, int] = {}
         self.known: dict[str, Any] = {"<<": "<<"}
         self.repeated = 0
-        self.read(content)
+        self.odd = False
+        self.stand_ins: dict[int, int] = {}
 
     def read(self, content: str) -> None:
+        """Fills the reading; ``content`` is the text as the parser is to see it."""
         documents = Sequence(self.text, 0, 0, [], [], 0)
         stack: list[_OpenList | _OpenKeys] = [_OpenList(documents, None)]
         try:
@@ -334,9 +348,21 @@ class _Builder:
         except _StopError:
             pass
         except YAMLError as error:
-            for finding in faults.explain(self.text, error, [frame.node.start for frame in stack[1:]]):
+            from .yaml_syntax import explain
+
+            for finding in explain(self.text, error, [frame.node.start for frame in stack[1:]]):
                 self.add(finding)
-        self.finish()
+
+    def read_odd(self, content: str) -> None:
+        """Reads a text that holds characters which do not print."""
+        from . import yaml_characters as characters
+
+        for finding in characters.strange(self.text, content):
+            self.add(finding)
+        self.odd = True
+        there = characters.stand_ins(self.text.content)
+        self.stand_ins = {stand_in: char for char, stand_in in there.items()}
+        self.read(self.text.content.translate(there))
 
     def walk(self, parser: Any, stack: list[_OpenList | _OpenKeys]) -> None:
         """Turns events into nodes, until the text ends or a second document starts."""
@@ -384,6 +410,8 @@ class _Builder:
             words = words.translate(self.stand_ins)
         if style in ("|", ">"):
             end = start + len(self.text.content[start:end].rstrip(" \t\r\n"))
+        if self.odd and style == "":
+            words, start, end = self.without_odd_blanks(words, start, end)
         place = self.text.place(start, end)
         value: Any = words
         if event.tag is not None:
@@ -394,6 +422,18 @@ class _Builder:
         if event.anchor is not None:
             self.anchor(event).node = node
         return node
+
+    def without_odd_blanks(self, words: str, start: int, end: int) -> tuple[str, int, int]:
+        """Plain words without the blanks around them that YAML takes for letters; reports those."""
+        from .yaml_characters import SPACES, odd_blanks
+
+        left = len(words) - len(words.lstrip(SPACES))
+        right = len(words) - max(left, len(words.rstrip(SPACES)))
+        if left:
+            self.add(odd_blanks(self.text, start, start + left))
+        if right:
+            self.add(odd_blanks(self.text, end - right, end))
+        return words[left : len(words) - right], start + left, end - right
 
     def value(self, words: str, place: Place) -> Any:
         """The value of plain words; reports what other programs would make of them."""

@@ -1,0 +1,408 @@
+"""What stopped the parser, in a coach's words.
+
+The parser says where it gave up and in half a sentence why. Each function here knows one way of writing
+that leads there; the first that recognises it tells what to do. None of this is loaded for a sound file.
+"""
+
+from __future__ import annotations
+
+import re
+
+from .finding import Edit, Finding, Related
+from .places import Text
+from .yaml_characters import SPACES, odd_blanks
+from .yaml_faults import key_missing, shown
+
+_LONGEST_KEY = 1024
+_TAB = re.compile(r"^ *\t[ \t]*", re.MULTILINE)
+
+
+class _Stop:
+    """Where and why the parser gave up: ``at`` the offset, ``began`` the offset of what it was reading."""
+
+    __slots__ = ("at", "began", "content", "doing", "opened", "problem", "text")
+
+    def __init__(self, text: Text, error: Exception, opened: list[int]) -> None:
+        self.text = text
+        self.content = text.content
+        self.problem = str(getattr(error, "problem", None) or "")
+        self.doing = str(getattr(error, "context", None) or "")
+        self.at = _index(getattr(error, "problem_mark", None), 0)
+        self.began = _index(getattr(error, "context_mark", None), self.at)
+        self.opened = [at for at in opened if self.content[at : at + 1] in ("[", "{")]
+
+    @property
+    def char(self) -> str:
+        return self.content[self.at : self.at + 1]
+
+    @property
+    def line_start(self) -> int:
+        return max(self.content.rfind("\n", 0, self.at), self.content.rfind("\r", 0, self.at)) + 1
+
+    @property
+    def line_end(self) -> int:
+        ends = [self.content.find(char, self.at) for char in "\n\r"]
+        return min((end for end in ends if end >= 0), default=len(self.content))
+
+    @property
+    def before(self) -> str:
+        """What stands on the line before the place."""
+        return self.content[self.line_start : self.at]
+
+    def finding(
+        self,
+        rule: str,
+        counted: str,
+        wanted: str,
+        change: str,
+        *,
+        at: int | None = None,
+        end: int | None = None,
+        related: tuple[Related, ...] = (),
+        edits: tuple[Edit, ...] = (),
+    ) -> Finding:
+        start = self.at if at is None else at
+        stop = end if end is not None else min(start + 1, len(self.content))
+        place = self.text.place(start, max(start, stop))
+        return Finding(
+            rule, "error", place, counted, wanted=wanted, change=change, related=related, edits=edits
+        )
+
+
+def _index(mark: object, default: int) -> int:
+    index = getattr(mark, "index", None)
+    return index if isinstance(index, int) else default
+
+
+def explain(text: Text, error: Exception, opened: list[int]) -> list[Finding]:
+    """Findings for the one place where the parser gave up (or for every line with the same fault).
+
+    ``opened`` are the offsets of the lists and groups of keys it was inside of, outermost first.
+    """
+    stop = _Stop(text, error, opened)
+    for kind in _KINDS:
+        found = kind(stop)
+        if found:
+            return found if isinstance(found, list) else [found]
+    return [_unreadable(stop)]
+
+
+def _tabs(stop: _Stop) -> list[Finding]:
+    if stop.char != "\t" and "tab character" not in stop.problem:
+        return []
+    lines = [found.span() for found in _TAB.finditer(stop.content) if found.end() > stop.at]
+    return [
+        Finding(
+            "tab-in-indentation",
+            "error",
+            stop.text.place(start, end),
+            "This line is indented with a tab.",
+            wanted="Blanks; a tab is not as wide everywhere.",
+            change="Replace the tab by blanks, as many as in the lines beside it.",
+            edits=(
+                Edit(
+                    stop.text.place(start, end),
+                    stop.content[start:end].replace("\t", "  "),
+                    "replace each tab by two blanks",
+                ),
+            ),
+        )
+        for start, end in lines
+    ]
+
+
+def _odd_blank(stop: _Stop) -> Finding | None:
+    start = stop.at
+    if stop.char not in SPACES or not stop.char:
+        line = stop.content[stop.line_start : stop.line_end]
+        indent = len(line) - len(line.lstrip(" " + SPACES))
+        start = next((stop.line_start + i for i in range(indent) if line[i] in SPACES), -1)
+    if start < 0:
+        return None
+    end = start + len(stop.content[start:]) - len(stop.content[start:].lstrip(SPACES))
+    return odd_blanks(stop.text, start, end)
+
+
+def _quote(stop: _Stop) -> Finding | None:
+    if "quoted scalar" not in stop.doing or not (
+        "end of stream" in stop.problem or "document" in stop.problem
+    ):
+        return None
+    quote = stop.content[stop.began : stop.began + 1]
+    return stop.finding(
+        "quote-not-closed",
+        f"The text ends here, but the {quote} from line {stop.text.position(stop.began)[0]} is not closed.",
+        f"A second {quote} at the end of the quoted words.",
+        f"Close it, or leave both out. A {quote} inside the quotes is written "
+        + ("twice." if quote == "'" else 'as \\".'),
+        related=(Related(stop.text.place(stop.began, stop.began + 1), "the quote opens here"),),
+    )
+
+
+def _escape(stop: _Stop) -> Finding | None:
+    if "quoted scalar" not in stop.doing:
+        return None
+    slash = stop.content.rfind("\\", stop.began, stop.at + 1)
+    pair = re.compile(r"\\u(d[89ab]..)\\u(d[c-f]..)", re.IGNORECASE).match(stop.content, max(slash, 0))
+    if pair:
+        high, low = (int(half, 16) - 0xD800 for half in pair.groups())
+        char = chr(0x10000 + (high << 10) + low - 0x400)
+        place = stop.text.place(*pair.span())
+        return stop.finding(
+            "escape-unknown",
+            "These two codes stand for one character together in JSON, but not in YAML.",
+            "The character itself.",
+            f"Write {char} here.",
+            at=slash,
+            end=pair.end(),
+            edits=(Edit(place, char, f"write {char}"),),
+        )
+    end = max(stop.at + 1, slash + 2)
+    return stop.finding(
+        "escape-unknown",
+        f"{stop.content[slash:end]} inside double quotes stands for no character.",
+        'A backslash only before n, t, ", \\ or a code such as u00e9.',
+        "Use single quotes if the backslash is meant as such, or write it twice.",
+        at=slash,
+        end=end,
+    )
+
+
+def _directive(stop: _Stop) -> Finding | None:
+    at = stop.began if stop.content[stop.began : stop.began + 1] == "%" else stop.line_start
+    if stop.content[at : at + 1] != "%":
+        return None
+    end = stop.content.find("\n", at)
+    return stop.finding(
+        "directive-unsupported",
+        "This line asks for another version or extension of YAML.",
+        "YAML 1.2, which needs no such line.",
+        "Delete the line; if it is meant as words, put quotes around them.",
+        at=at,
+        end=end if end >= 0 else len(stop.content),
+    )
+
+
+def _sign(stop: _Stop) -> Finding | None:
+    if "an alias" in stop.doing or "an anchor" in stop.doing:
+        at = stop.began
+    elif "cannot start any token" in stop.problem:
+        at = stop.at
+    else:
+        return None
+    words = stop.content[at : stop.line_end].split(" #")[0].rstrip()
+    return stop.finding(
+        "sign-needs-quotes",
+        f"{shown(words)} begins with {stop.content[at : at + 1]}, which means something else to YAML.",
+        "Quotes around words that begin with * & ! % @ ` or |.",
+        "Put the words in quotes.",
+        at=at,
+        end=at + len(words),
+        edits=() if stop.opened else (_quoting(stop, at, words),),
+    )
+
+
+def _quoting(stop: _Stop, at: int, words: str) -> Edit:
+    quoted = "'" + words.replace("'", "''") + "'"
+    return Edit(stop.text.place(at, at + len(words)), quoted, "put quotes around the words")
+
+
+def _tag(stop: _Stop) -> Finding | None:
+    if "tag" not in stop.problem and " tag" not in stop.doing:
+        return None
+    return stop.finding(
+        "tag-unsupported",
+        "The ! here begins a tag that cannot be read.",
+        "Values without tags.",
+        "Delete it; if the ! is meant as part of the words, put quotes around them.",
+        at=stop.began,
+    )
+
+
+def _block_words(stop: _Stop) -> Finding | None:
+    if "block scalar" not in stop.doing:
+        return None
+    return stop.finding(
+        "words-after-bar",
+        "Words stand behind the | or > on the same line.",
+        "The words on the lines below, further indented.",
+        "Start them on the next line, or put quotes around all of them.",
+        at=stop.began,
+        end=stop.line_end,
+    )
+
+
+def _bracket_left_over(stop: _Stop) -> Finding | None:
+    if stop.char not in ("]", "}") or stop.opened:
+        return None
+    return stop.finding(
+        "bracket-not-opened",
+        f"This {stop.char} closes nothing.",
+        "As many opening as closing brackets.",
+        "Delete it, or open the bracket where the list begins.",
+        edits=(Edit(stop.text.place(stop.at, stop.at + 1), "", "delete the bracket"),),
+    )
+
+
+def _bracket(stop: _Stop) -> Finding | None:
+    if not stop.opened:
+        return None
+    opened = stop.opened[-1]
+    bracket = stop.content[opened]
+    closing = "]" if bracket == "[" else "}"
+    related = (Related(stop.text.place(opened, opened + 1), f"the {bracket} opens here"),)
+    if opened >= stop.line_start and stop.char and stop.char not in "\r\n":
+        if stop.char in "]}":
+            counted = f"This {stop.char} does not fit the {bracket} that is open."
+            change = f"Close with {closing}."
+        else:
+            counted = f"A comma is missing between the {bracket} and this place, or a value that holds signs."
+            change = "Put a comma between two values, and quotes around words that hold : , [ ] { or }."
+        wanted = f"Values with commas between them, then {closing}."
+        return stop.finding("bracket-not-fitting", counted, wanted, change, related=related)
+    line = stop.text.position(opened)[0]
+    return stop.finding(
+        "bracket-not-closed",
+        f"The {bracket} from line {line} is not closed before this place.",
+        f"A {closing} behind the last value.",
+        f"Close it with {closing} on line {line}, or where the last value ends.",
+        related=related,
+    )
+
+
+def _long_key(stop: _Stop) -> Finding | None:
+    start = stop.began if "simple key" in stop.doing else stop.line_start
+    length = stop.content.find(":", start) - start
+    if length <= _LONGEST_KEY:
+        return None
+    return stop.finding(
+        "key-too-long",
+        f"{length} characters stand before this colon.",
+        f"A key of at most {_LONGEST_KEY} characters.",
+        "Shorten the key, or put quotes around the whole text if it is no key.",
+        at=start + length,
+    )
+
+
+def _colon(stop: _Stop) -> Finding | None:
+    if "mapping values" not in stop.problem:
+        return None
+    key = re.compile(r"[ \t]*(?:- +)*[^#]*?:[ \t]+").match(stop.content, stop.line_start, stop.at)
+    if key is None:
+        return _indented(stop)
+    words = stop.content[key.end() : stop.line_end].split(" #")[0].rstrip()
+    return stop.finding(
+        "colon-needs-quotes",
+        f"A second colon with a blank behind it stands in this line, inside {shown(words)}.",
+        "One key and one value in a line.",
+        "Put quotes around the value, or start a new line.",
+        edits=() if words[:1] in ("'", '"') else (_quoting(stop, key.end(), words),),
+    )
+
+
+def _indented(stop: _Stop) -> Finding:
+    start = stop.line_start + len(stop.before) - len(stop.before.lstrip())
+    return stop.finding(
+        "indentation-uneven",
+        "This line goes on with the value of the line above, but holds a key of its own.",
+        "Keys of one group in one column; below a key with a value nothing is indented further.",
+        "Move it to the column of the key above, or put quotes around words that hold a colon.",
+        at=start,
+        end=stop.at + 1,
+    )
+
+
+def _no_colon(stop: _Stop) -> Finding | None:
+    if "expected ':'" not in stop.problem:
+        return None
+    end = stop.content.find("\n", stop.began)
+    end = end if end >= 0 else len(stop.content)
+    return stop.finding(
+        "colon-missing",
+        f"No colon stands behind {shown(stop.content[stop.began : end])}.",
+        "A key, a colon, a blank, a value.",
+        "Put a colon and a blank behind the key; words that go on from the line above are indented further.",
+        at=stop.began,
+        end=end,
+    )
+
+
+def _dash(stop: _Stop) -> Finding | None:
+    if "sequence entries" not in stop.problem:
+        return None
+    return stop.finding(
+        "dash-out-of-place",
+        "A list begins here on the line of its key, or in another column than the rest of it.",
+        "Each dash on a line of its own, all of one list in one column.",
+        "Start the list on the next line, or write it in brackets: [a, b].",
+    )
+
+
+def _stray(stop: _Stop) -> Finding | None:
+    """A line, or the rest of one, that fits neither the list nor the keys around it."""
+    if not stop.problem.startswith(("did not find expected", "expected")):
+        return None
+    if stop.char == ":":
+        return key_missing(stop.text.place(stop.at, stop.at + 1))
+    behind = stop.before.strip()
+    if behind and behind[-1:] in "'\"]}" and stop.char not in "-":
+        return stop.finding(
+            "words-after-quote" if behind[-1] in "'\"" else "words-after-bracket",
+            f"Words stand behind the closing {behind[-1]}.",
+            "Nothing more in the line, or a blank and # before a remark.",
+            "Move the words inside, or put one pair of quotes around all of it.",
+            end=stop.line_end,
+        )
+    column = stop.text.position(stop.at)[1]
+    around = stop.text.position(stop.began)
+    if behind or column == around[1]:
+        return _mixed(stop)
+    return stop.finding(
+        "indentation-uneven",
+        f"This line begins in column {column}; no group of keys and no list above stands in that column.",
+        f"The column of the lines it belongs to, such as {around[1]} from line {around[0]}.",
+        "Move it under the line it belongs to.",
+        related=(Related(stop.text.place(stop.began, stop.began + 1), "this group or list begins here"),),
+    )
+
+
+def _mixed(stop: _Stop) -> Finding:
+    list_around = stop.content[stop.began : stop.began + 1] == "-"
+    here = "a dash" if stop.char == "-" else "words"
+    wanted = "a dash before each value of the list" if list_around else "a key with a colon"
+    return stop.finding(
+        "list-and-keys-mixed",
+        f"Here stand {here}, where {wanted} should be.".replace("stand a", "stands a"),
+        "In one column either a list, each line with a dash, or keys, each with a colon.",
+        "Write the line as the others around it, or indent it below the key it belongs to.",
+        end=stop.line_end,
+        related=(Related(stop.text.place(stop.began, stop.began + 1), "the lines around it begin here"),),
+    )
+
+
+def _unreadable(stop: _Stop) -> Finding:
+    return stop.finding(
+        "yaml-unreadable",
+        "From here on the file cannot be read.",
+        "Keys with a colon and a blank, lists with dashes, both neatly in columns.",
+        "Check this line and the one above it: colons, dashes, quotes, columns.",
+    )
+
+
+_KINDS = (
+    _tabs,
+    _odd_blank,
+    _quote,
+    _escape,
+    _directive,
+    _sign,
+    _tag,
+    _block_words,
+    _bracket_left_over,
+    _long_key,
+    _bracket,
+    _colon,
+    _no_colon,
+    _dash,
+    _stray,
+)
