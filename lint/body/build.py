@@ -402,7 +402,7 @@ def render(data: Data) -> str:
             },
         ),
         _rows("EXERCISES", exercises, "str"),
-        _table("NAMES", "int", names),
+        _lines("NAMES", [f"{name}\t{index}" for name, index in names.items()]),
     ]
     return "\n".join(parts)
 
@@ -410,6 +410,12 @@ def render(data: Data) -> str:
 def _rows(name: str, rows: Sequence[Row | str], kind: str = "tuple[Any, ...]") -> str:
     lines = "".join(f"    {row!r},\n" for row in rows)
     return f"{name}: tuple[{kind}, ...] = (\n{lines})\n"
+
+
+def _lines(name: str, lines: Sequence[str]) -> str:
+    """One text of all lines, each between line breaks: finding a line in it needs no table."""
+    text = "".join(f"    {line + chr(10)!r}\n" for line in lines)
+    return f'{name}: str = (\n    "\\n"\n{text})\n'
 
 
 def _table(name: str, kind: str, table: Mapping[str, Any]) -> str:

@@ -643,7 +643,7 @@ EXERCISES: tuple[str, ...] = (
     'cable wrist curl\tcable forearm curl\tcable\tdynamic\tstanding\tunderhand\t\t\t\twrist flexion\t\t\t\twrist flexors\tfinger flexors\t\tnone\tnovice\tlight\tcable\t1\t\twrist curl\t\t',
     'isometric wrist extension\twrist extension hold|isometric wrist extensor hold\tdumbbell\tisometric\tseated\t\t1\t\t\twrist extension\t\t\t\twrist extensors\t\t\tnone\tnovice\tlight\tdumbbell|bench\t1\t\treverse wrist curl\t\t',
     'eccentric wrist extension\tslow-lowering wrist extension|wrist extension lowering|eccentric reverse wrist curl\tdumbbell\tdynamic\tseated\toverhand\t1\t\t\twrist extension\t\t\t\twrist extensors\t\t\tnone\tnovice\tlight\tdumbbell|bench\t1\tisometric wrist extension\treverse wrist curl\t\t',
-    'wrist roller\twrist roller up|forearm roller|wrist roll-up\tplate\tdynamic\tstanding\toverhand\t\t\t\twrist extension\twrist flexion|grip|shoulder flexion\t\t\twrist extensors\tanterior deltoid|wrist flexors|finger flexors\t\tnone\tintermediate\tlight\twrist roller|plate\t1\treverse wrist curl\t\t\t',
+    'wrist roller\twrist roller up|forearm roller|wrist roll-up\tplate\tdynamic\tstanding\toverhand\t\t\t\twrist extension\twrist flexion|grip\t\t\twrist extensors\twrist flexors|finger flexors\t\tnone\tintermediate\tlight\twrist roller|plate\t1\treverse wrist curl\t\t\t',
     'forearm pronation\tdumbbell pronation|hammer pronation|pronation with a lever\tdumbbell\tdynamic\tseated\t\t1\t\t\tpronation\t\telbow~90\t\tpronators\t\t\tnone\tnovice\tlight\tdumbbell|bench\t1\t\t\t\t',
     'forearm supination\tdumbbell supination|hammer supination|supination with a lever\tdumbbell\tdynamic\tseated\t\t1\t\t\tsupination\t\telbow~90\t\tbiceps long head|biceps short head|supinator\t\t\tnone\tnovice\tlight\tdumbbell|bench\t1\t\t\t\t',
     'dead hang\tbar hang|passive hang|hang|straight-arm hang|pull-up bar hang\tbodyweight\tisometric\thanging\toverhand\t\t\t\tgrip\t\t\t\tfinger flexors\twrist flexors|wrist extensors\t\tnone\tnovice\theavy\tpull-up bar\t1\t\ttowel hang|one-arm hang\t\t',
@@ -661,7 +661,7 @@ EXERCISES: tuple[str, ...] = (
     "suitcase carry\tsuitcase walk|one-arm farmer's carry|single-arm farmer's carry|one-sided carry|offset carry\tkettlebell\tcarry\tstanding\tneutral\t1\tcarry\tcarry\ttrunk side bend|grip\tscapular elevation\t\t\texternal oblique|internal oblique|quadratus lumborum|finger flexors\trectus abdominis|erector spinae|upper trapezius|wrist flexors|wrist extensors\t\tmoderate\tnovice\theavy\tkettlebell\t1\tside plank|farmer's carry\tsuitcase deadlift\t\t",
     'Turkish get-up\tTGU|get-up|kettlebell get-up|dumbbell get-up\tkettlebell\tdynamic\tstanding\t\t1\t\t\tscapular upward rotation|trunk flexion\tshoulder abduction|elbow extension|trunk rotation|hip abduction|hip extension|knee extension\thip~90 0|knee~90 0|ankle~10 0\tquadriceps~none~What the arm can hold overhead is far too light for the thigh.|gluteus maximus~none~What the arm can hold overhead is far too light for the hip.|adductor magnus~none~What the arm can hold overhead is far too light for the hip.\trectus abdominis|upper trapezius|serratus anterior\tgluteus medius|gluteus minimus|external oblique|internal oblique|middle trapezius|lower trapezius|middle deltoid|triceps long head|triceps lateral head|triceps medial head\t\tlow\tadvanced\tlight\tkettlebell|floor\t\thalf get-up|Turkish sit-up\tbottoms-up Turkish get-up\tWhole-body skill: the path is the last part, from half-kneeling to standing. The load is what the arm can hold overhead, light for the legs.\t',
     'medicine ball slam\tball slam|overhead slam|med ball slam|slam ball|overhead medicine ball slam|MB slam\tmedicine ball\tballistic\tstanding\t\t\tthrow\tthrow\tshoulder extension\ttrunk flexion|elbow extension\tshoulder~165 40|elbow~60 10\t\tlatissimus dorsi|teres major\trectus abdominis|posterior deltoid|triceps long head|triceps lateral head|triceps medial head\ttriceps long head~0.7|triceps lateral head~0.28|triceps medial head~0.28\tnone\tnovice\tlight\tmedicine ball\t\tstraight-arm pulldown\trotational medicine ball slam\t\t',
-    'medicine ball chest pass\tchest pass|med ball chest pass|medicine ball chest throw|MB chest pass|wall chest pass|standing chest throw\tmedicine ball\tballistic\tstanding\t\t\tthrow\tthrow\tshoulder horizontal adduction|elbow extension\tshoulder flexion\telbow~110 5\t\tsternocostal chest|triceps long head|triceps lateral head|triceps medial head\tclavicular chest|anterior deltoid|coracobrachialis\ttriceps lateral head~0.47|triceps medial head~0.47\tnone\tnovice\tlight\tmedicine ball|wall\t\tpush-up\tplyometric push-up|lying medicine ball chest throw\t\t',
+    'medicine ball chest pass\tchest pass|med ball chest pass|medicine ball chest throw|MB chest pass|wall chest pass|standing chest throw\tmedicine ball\tballistic\tstanding\t\t\tthrow\tthrow\tshoulder horizontal adduction\tshoulder flexion|elbow extension\telbow~110 5\t\tsternocostal chest\tclavicular chest|anterior deltoid|coracobrachialis|triceps long head|triceps lateral head|triceps medial head\ttriceps lateral head~0.47|triceps medial head~0.47\tnone\tnovice\tlight\tmedicine ball|wall\t\tpush-up\tplyometric push-up|lying medicine ball chest throw\t\t',
     'rotational medicine ball throw\trotational throw|med ball rotational throw|side throw|medicine ball side toss|MB rotational throw|rotational wall throw|side toss\tmedicine ball\tballistic\tstanding\t\t1\tthrow\tthrow\ttrunk rotation\tshoulder horizontal adduction\t\t\texternal oblique|internal oblique\ttransversus abdominis|sternocostal chest\t\tnone\tnovice\tlight\tmedicine ball|wall\t\tcable rotation\tstep-behind rotational throw\t\t',
     "trap bar carry\ttrap bar farmer's walk|trap bar walk|hex bar carry|frame carry\ttrap bar\tcarry\tstanding\tneutral\t\tcarry\tcarry\tgrip\tscapular elevation|trunk extension\t\t\tfinger flexors\terector spinae|multifidus|upper trapezius|wrist flexors|wrist extensors\t\thigh\tintermediate\theavy\ttrap bar\t1\tfarmer's carry\t\t\t",
     "kettlebell farmer's carry\tkettlebell carry|KB farmer's walk|kettlebell walk|KB carry\tkettlebell\tcarry\tstanding\tneutral\t\tcarry\tcarry\tgrip\tscapular elevation|trunk extension\t\t\tfinger flexors\terector spinae|multifidus|upper trapezius|wrist flexors|wrist extensors\t\tmoderate\tnovice\theavy\tkettlebell\t1\tfarmer's hold\ttrap bar carry\t\t",
@@ -693,11 +693,11 @@ EXERCISES: tuple[str, ...] = (
     'medicine ball overhead throw\toverhead throw|soccer throw|overhead medicine ball pass|two-hand overhead throw|med ball overhead throw|football throw-in\tmedicine ball\tballistic\tstanding\t\t\tthrow\tthrow\tshoulder extension\ttrunk flexion|elbow extension\tshoulder~170 90|elbow~100 10\t\tlatissimus dorsi|teres major\trectus abdominis|posterior deltoid|triceps long head|triceps lateral head|triceps medial head\ttriceps long head~0.81|triceps lateral head~0.45|triceps medial head~0.45\tnone\tnovice\tlight\tmedicine ball|wall\t\tkneeling medicine ball slam\tstep-in overhead throw\t\t',
     'step-in overhead throw\tstepping overhead throw|step-in medicine ball overhead throw\tmedicine ball\tballistic\tsplit\t\t\tthrow\tthrow\tshoulder extension\ttrunk flexion|elbow extension\tshoulder~170 90|elbow~100 10\t\tlatissimus dorsi|teres major\trectus abdominis|posterior deltoid|triceps long head|triceps lateral head|triceps medial head\ttriceps long head~0.81|triceps lateral head~0.45|triceps medial head~0.45\tnone\tintermediate\tlight\tmedicine ball|wall\t\tmedicine ball overhead throw\t\t\t',
     'medicine ball pullover throw\tlying overhead throw|supine overhead throw|pullover pass|sit-up throw\tmedicine ball\tballistic\tlying\t\t\tthrow\tthrow\tshoulder extension|trunk flexion\telbow extension|hip flexion\tshoulder~170 90|elbow~60 10|hip~45 95|knee~90 90|ankle~0 0\t\trectus abdominis|latissimus dorsi|teres major\tiliacus|psoas major|external oblique|internal oblique|posterior deltoid|triceps long head|triceps lateral head|triceps medial head\tiliacus~0.34|psoas major~0.34|triceps long head~0.75|triceps lateral head~0.28|triceps medial head~0.28\tnone\tintermediate\tlight\tmedicine ball|floor\t\tsit-up|kneeling medicine ball slam\t\t\t',
-    'kneeling medicine ball chest pass\ttall-kneeling chest pass|kneeling chest throw|half-kneeling chest pass\tmedicine ball\tballistic\tkneeling\t\t\tthrow\tthrow\tshoulder horizontal adduction|elbow extension\tshoulder flexion\telbow~110 5\t\tsternocostal chest|triceps long head|triceps lateral head|triceps medial head\tclavicular chest|anterior deltoid|coracobrachialis\ttriceps lateral head~0.47|triceps medial head~0.47\tnone\tnovice\tlight\tmedicine ball|wall\t\tpush-up\tmedicine ball chest pass\t\t',
-    'seated medicine ball chest pass\tseated chest pass|seated medicine ball throw|seated chest throw\tmedicine ball\tballistic\tseated\t\t\tthrow\tthrow\tshoulder horizontal adduction|elbow extension\tshoulder flexion\telbow~110 5\t\tsternocostal chest|triceps long head|triceps lateral head|triceps medial head\tclavicular chest|anterior deltoid|coracobrachialis\ttriceps lateral head~0.47|triceps medial head~0.47\tnone\tnovice\tlight\tmedicine ball|wall\t\t\tmedicine ball chest pass\t\t',
-    'lying medicine ball chest throw\tsupine chest throw|supine medicine ball throw|lying chest throw|medicine ball bench throw|vertical chest throw\tmedicine ball\tballistic\tlying\t\t\tthrow\tthrow\tshoulder horizontal adduction|elbow extension\tshoulder flexion\telbow~110 5\t\tsternocostal chest|triceps long head|triceps lateral head|triceps medial head\tclavicular chest|anterior deltoid|coracobrachialis\ttriceps lateral head~0.47|triceps medial head~0.47\tnone\tintermediate\tlight\tmedicine ball|floor\t\tmedicine ball chest pass\tbench press throw\t\t',
-    'one-arm medicine ball put\tmedicine ball put|shot put throw|medicine ball shot put|rotational put|med ball punch throw\tmedicine ball\tballistic\tsplit\t\t1\tthrow\tthrow\tshoulder horizontal adduction|elbow extension\tshoulder flexion|trunk rotation\telbow~110 5\t\tsternocostal chest|triceps long head|triceps lateral head|triceps medial head\texternal oblique|internal oblique|clavicular chest|anterior deltoid|coracobrachialis\ttriceps lateral head~0.47|triceps medial head~0.47\tnone\tintermediate\tlight\tmedicine ball|wall\t\tmedicine ball chest pass\t\t\t',
-    'medicine ball push throw\tstep-in chest pass|jump-in chest pass|broad jump chest pass\tmedicine ball\tballistic\tstanding\t\t\tthrow\tthrow\tshoulder horizontal adduction|elbow extension\tshoulder flexion\telbow~110 5\t\tsternocostal chest|triceps long head|triceps lateral head|triceps medial head\tclavicular chest|anterior deltoid|coracobrachialis\ttriceps lateral head~0.47|triceps medial head~0.47\tnone\tintermediate\tlight\tmedicine ball|wall\t\tmedicine ball chest pass\t\t\t',
+    'kneeling medicine ball chest pass\ttall-kneeling chest pass|kneeling chest throw|half-kneeling chest pass\tmedicine ball\tballistic\tkneeling\t\t\tthrow\tthrow\tshoulder horizontal adduction\tshoulder flexion|elbow extension\telbow~110 5\t\tsternocostal chest\tclavicular chest|anterior deltoid|coracobrachialis|triceps long head|triceps lateral head|triceps medial head\ttriceps lateral head~0.47|triceps medial head~0.47\tnone\tnovice\tlight\tmedicine ball|wall\t\tpush-up\tmedicine ball chest pass\t\t',
+    'seated medicine ball chest pass\tseated chest pass|seated medicine ball throw|seated chest throw\tmedicine ball\tballistic\tseated\t\t\tthrow\tthrow\tshoulder horizontal adduction\tshoulder flexion|elbow extension\telbow~110 5\t\tsternocostal chest\tclavicular chest|anterior deltoid|coracobrachialis|triceps long head|triceps lateral head|triceps medial head\ttriceps lateral head~0.47|triceps medial head~0.47\tnone\tnovice\tlight\tmedicine ball|wall\t\t\tmedicine ball chest pass\t\t',
+    'lying medicine ball chest throw\tsupine chest throw|supine medicine ball throw|lying chest throw|medicine ball bench throw|vertical chest throw\tmedicine ball\tballistic\tlying\t\t\tthrow\tthrow\tshoulder horizontal adduction\tshoulder flexion|elbow extension\telbow~110 5\t\tsternocostal chest\tclavicular chest|anterior deltoid|coracobrachialis|triceps long head|triceps lateral head|triceps medial head\ttriceps lateral head~0.47|triceps medial head~0.47\tnone\tintermediate\tlight\tmedicine ball|floor\t\tmedicine ball chest pass\tbench press throw\t\t',
+    'one-arm medicine ball put\tmedicine ball put|shot put throw|medicine ball shot put|rotational put|med ball punch throw\tmedicine ball\tballistic\tsplit\t\t1\tthrow\tthrow\tshoulder horizontal adduction\tshoulder flexion|elbow extension|trunk rotation\telbow~110 5\t\tsternocostal chest\texternal oblique|internal oblique|clavicular chest|anterior deltoid|coracobrachialis|triceps long head|triceps lateral head|triceps medial head\ttriceps lateral head~0.47|triceps medial head~0.47\tnone\tintermediate\tlight\tmedicine ball|wall\t\tmedicine ball chest pass\t\t\t',
+    'medicine ball push throw\tstep-in chest pass|jump-in chest pass|broad jump chest pass\tmedicine ball\tballistic\tstanding\t\t\tthrow\tthrow\tshoulder horizontal adduction\tshoulder flexion|elbow extension\telbow~110 5\t\tsternocostal chest\tclavicular chest|anterior deltoid|coracobrachialis|triceps long head|triceps lateral head|triceps medial head\ttriceps lateral head~0.47|triceps medial head~0.47\tnone\tintermediate\tlight\tmedicine ball|wall\t\tmedicine ball chest pass\t\t\t',
     'half-kneeling rotational throw\thalf-kneeling medicine ball throw|half-kneeling side toss|kneeling rotational throw\tmedicine ball\tballistic\tkneeling\t\t1\tthrow\tthrow\ttrunk rotation\tshoulder horizontal adduction\t\t\texternal oblique|internal oblique\ttransversus abdominis|sternocostal chest\t\tnone\tnovice\tlight\tmedicine ball|wall\t\thalf-kneeling chop\trotational medicine ball throw\t\t',
     'step-behind rotational throw\tstep-behind throw|shuffle rotational throw|running rotational throw\tmedicine ball\tballistic\tstanding\t\t1\tthrow\tthrow\ttrunk rotation\tshoulder horizontal adduction\t\t\texternal oblique|internal oblique\ttransversus abdominis|sternocostal chest\t\tnone\tadvanced\tlight\tmedicine ball|wall\t\trotational medicine ball throw\t\t\t',
     'scoop throw to the side\trotational scoop toss|side scoop toss|scoop toss|medicine ball scoop toss\tmedicine ball\tballistic\tstanding\t\t1\tthrow\tthrow\ttrunk rotation\tshoulder flexion\t\t\texternal oblique|internal oblique\ttransversus abdominis|anterior deltoid\t\tnone\tintermediate\tlight\tmedicine ball|wall\t\trotational medicine ball throw\t\t\t',
@@ -733,7 +733,7 @@ EXERCISES: tuple[str, ...] = (
     'jump rope\tskipping rope|rope skipping|rope jump|rope jumping|double unders|skip rope\trope\tplyometric\tstanding\t\t\tjump\tjump\tplantarflexion\t\thip~10 5|knee~15 5|ankle~12 -25\t\tgastrocnemius|soleus\t\tgastrocnemius~0.71|soleus~0.54\tnone\tnovice\tlight\tfloor|rope\t\tbodyweight calf raise\tpogo jump\t\t',
     'seated box jump\tseated jump|seated jump to box|box-seated jump|seated vertical jump\tbodyweight\tplyometric\tseated\t\t\tjump\tjump\tknee extension|hip extension|plantarflexion\t\thip~85 0|knee~90 0|ankle~15 -30\thamstrings~none~As in a squat: what they shorten at the hip they are stretched by at the knee.\tvastus lateralis|vastus medialis|vastus intermedius|gluteus maximus|adductor magnus|soleus\t\tvastus lateralis~0.43|vastus medialis~0.43|vastus intermedius~0.43|gluteus maximus~0.61|adductor magnus~0.33|soleus~0.53\tnone\tintermediate\tlight\tbox\t\tsquat jump|box jump\tkneeling jump\t\t',
     'kneeling jump\tknee jump|jump from knees|kneeling jump to squat|kneeling to box jump\tbodyweight\tplyometric\tkneeling\t\t\tjump\tjump\thip extension|knee extension\tplantarflexion\thip~90 0|knee~110 20|ankle~-20 0\thamstrings~none~As in a squat: what they shorten at the hip they are stretched by at the knee.\tvastus lateralis|vastus medialis|vastus intermedius|gluteus maximus|adductor magnus\t\tvastus lateralis~0.6|vastus medialis~0.6|vastus intermedius~0.6|gluteus maximus~0.63|adductor magnus~0.35\tnone\tadvanced\tlight\tfloor\t\tseated box jump\t\t\t',
-    'repeated broad jump\tcontinuous broad jump|consecutive broad jumps|triple broad jump|multiple broad jumps|frog jump|frog leap\tbodyweight\tplyometric\tstanding\t\t\tjump\tjump|hip hinge\thip extension|knee extension|plantarflexion\t\thip~85 0|knee~80 0|ankle~25 -30\thamstrings~none~As in a squat: what they shorten at the hip they are stretched by at the knee.\tvastus lateralis|vastus medialis|vastus intermedius|gluteus maximus|adductor magnus|soleus\tgastrocnemius\tvastus lateralis~0.39|vastus medialis~0.39|vastus intermedius~0.39|gluteus maximus~0.61|adductor magnus~0.33|gastrocnemius~0.6|soleus~0.6\tnone\tintermediate\tlight\tfloor\t\tbroad jump\tbounding\t\t',
+    'repeated broad jump\tcontinuous broad jump|consecutive broad jumps|triple broad jump|multiple broad jumps|frog jump|frog leap\tbodyweight\tplyometric\tstanding\t\t\tjump\tjump\thip extension|knee extension|plantarflexion\t\thip~85 0|knee~85 0|ankle~25 -30\thamstrings~none~As in a squat: what they shorten at the hip they are stretched by at the knee.\tvastus lateralis|vastus medialis|vastus intermedius|gluteus maximus|adductor magnus|soleus\t\tvastus lateralis~0.41|vastus medialis~0.41|vastus intermedius~0.41|gluteus maximus~0.61|adductor magnus~0.33|soleus~0.6\tnone\tintermediate\tlight\tfloor\t\tbroad jump\tbounding\t\t',
     'lateral hurdle jump\tside-to-side jump|lateral barrier jump|lateral line hop|lateral jump|lateral box jump\tbodyweight\tplyometric\tstanding\t\t\tjump\tjump\tplantarflexion|knee extension|hip extension\thip abduction\thip~45 0|knee~50 0|ankle~20 -30\t\tvastus lateralis|vastus medialis|vastus intermedius|gluteus maximus|adductor magnus|gastrocnemius|soleus\tgluteus medius|gluteus minimus\tvastus lateralis~0.25|vastus medialis~0.25|vastus intermedius~0.25|gluteus maximus~0.45|adductor magnus~0.14|gastrocnemius~0.65|soleus~0.56\tnone\tintermediate\tlight\thurdles|floor\t\tpogo jump|lateral bound\t\t\t',
     'rotational jump\t180-degree jump|jump turn|90-degree jump|quarter-turn jump|rotational box jump\tbodyweight\tplyometric\tstanding\t\t\tjump\tjump\tknee extension|hip extension|plantarflexion\t\thip~75 0|knee~80 0|ankle~20 -30\t\tvastus lateralis|vastus medialis|vastus intermedius|gluteus maximus|adductor magnus|soleus\t\tvastus lateralis~0.39|vastus medialis~0.39|vastus intermedius~0.39|gluteus maximus~0.58|adductor magnus~0.28|soleus~0.56\tnone\tintermediate\tlight\tfloor\t\tcountermovement jump\t\t\t',
     'band-assisted jump\tassisted jump|overspeed jump|accelerated jump|band-assisted vertical jump\tband\tplyometric\tstanding\t\t\tjump\tjump\tknee extension|hip extension|plantarflexion\t\thip~65 0|knee~70 0|ankle~20 -30\t\tvastus lateralis|vastus medialis|vastus intermedius|gluteus maximus|adductor magnus|soleus\tgastrocnemius\tvastus lateralis~0.34|vastus medialis~0.34|vastus intermedius~0.34|gluteus maximus~0.54|adductor magnus~0.23|gastrocnemius~0.6|soleus~0.56\tnone\tintermediate\tlight\tband|rack\t\tcountermovement jump\t\t\t',
@@ -742,7 +742,7 @@ EXERCISES: tuple[str, ...] = (
     'dumbbell squat jump\tDB squat jump|dumbbell jump squat|dumbbell countermovement jump|kettlebell squat jump|goblet squat jump\tdumbbell\tballistic\tstanding\tneutral\t\tjump\tjump\tknee extension|hip extension|plantarflexion\t\thip~75 0|knee~80 0|ankle~20 -30\t\tvastus lateralis|vastus medialis|vastus intermedius|gluteus maximus|adductor magnus|soleus\t\tvastus lateralis~0.39|vastus medialis~0.39|vastus intermedius~0.39|gluteus maximus~0.58|adductor magnus~0.28|soleus~0.56\tlow\tnovice\tlight\tdumbbell\t1\tcountermovement jump\ttrap bar jump|barbell squat jump\t\t',
     'band-resisted jump\tbanded jump|resistance band jump|band-resisted broad jump|banded broad jump\tband\tballistic\tstanding\t\t\tjump\tjump\tknee extension|hip extension|plantarflexion\t\thip~75 0|knee~80 0|ankle~20 -30\t\tvastus lateralis|vastus medialis|vastus intermedius|gluteus maximus|adductor magnus|soleus\t\tvastus lateralis~0.39|vastus medialis~0.39|vastus intermedius~0.39|gluteus maximus~0.58|adductor magnus~0.28|soleus~0.56\tlow\tintermediate\tlight\tband|floor\t\tcountermovement jump\t\t\t',
     'guided-bar squat jump\tguided-bar jump squat|fixed-track jump squat\tguided bar\tballistic\tstanding\t\t\tjump\tjump\tknee extension|hip extension|plantarflexion\t\thip~75 0|knee~85 0|ankle~18 -30\t\tvastus lateralis|vastus medialis|vastus intermedius|gluteus maximus|adductor magnus|soleus\t\tvastus lateralis~0.41|vastus medialis~0.41|vastus intermedius~0.41|gluteus maximus~0.58|adductor magnus~0.28|soleus~0.55\tmoderate\tintermediate\tlight\tguided bar\t\tcountermovement jump\tbarbell squat jump\t\t',
-    'leg press jump\thorizontal jump on leg press|leg press throw|ballistic leg press|sled jump\tmachine\tballistic\tsupported\t\t\tjump\tjump\tknee extension|hip extension|plantarflexion\t\thip~100 55|knee~95 5|ankle~15 -25\t\trectus femoris|vastus lateralis|vastus medialis|vastus intermedius|gluteus maximus|adductor magnus|soleus\t\trectus femoris~0.34|vastus lateralis~0.47|vastus medialis~0.47|vastus intermedius~0.47|gluteus maximus~0.88|adductor magnus~0.66|soleus~0.57\tlow\tintermediate\tlight\tmachine leg press\t\tleg press\tcountermovement jump\t\t',
+    'leg press jump\thorizontal jump on leg press|leg press throw|ballistic leg press|sled jump\tmachine\tballistic\tsupported\t\t\tjump\tjump\tknee extension|hip extension|plantarflexion\t\thip~100 55|knee~95 5|ankle~15 -25\trectus femoris~indirect~It shortens little, and would bend the very hip that the press straightens.\tvastus lateralis|vastus medialis|vastus intermedius|gluteus maximus|adductor magnus|soleus\trectus femoris\trectus femoris~0.34|vastus lateralis~0.47|vastus medialis~0.47|vastus intermedius~0.47|gluteus maximus~0.88|adductor magnus~0.66|soleus~0.57\tlow\tintermediate\tlight\tmachine leg press\t\tleg press\tcountermovement jump\t\t',
     'split squat jump\tjump lunge|lunge jump|jumping lunge|split jump|scissor jump|alternating split squat jump|cycled split squat jump|split lunge jump\tbodyweight\tplyometric\tsplit\t\t1\tjump\tjump\tknee extension|hip extension\tplantarflexion|hip abduction\thip~85 10|knee~90 15|ankle~15 -20\thamstrings~none~As in a squat: what they shorten at the hip they are stretched by at the knee.\tvastus lateralis|vastus medialis|vastus intermedius|gluteus maximus|adductor magnus\tgluteus medius|gluteus minimus|soleus\tvastus lateralis~0.5|vastus medialis~0.5|vastus intermedius~0.5|gluteus maximus~0.66|adductor magnus~0.36|soleus~0.61\tnone\tintermediate\tlight\tfloor\t\tsplit squat|countermovement jump\tsingle-leg box jump\t\t',
     'single-leg hop\thop|one-leg hop|forward hop|single-leg forward hop|single-leg broad jump|hop for distance|single-leg jump|single-leg vertical jump\tbodyweight\tplyometric\tsingle leg\t\t1\tjump\tjump\tknee extension|hip extension|plantarflexion\thip abduction\thip~60 0|knee~60 0|ankle~22 -30\thamstrings~none~As in a squat: what they shorten at the hip they are stretched by at the knee.\tvastus lateralis|vastus medialis|vastus intermedius|gluteus maximus|adductor magnus|soleus\tgluteus medius|gluteus minimus|gastrocnemius\tvastus lateralis~0.3|vastus medialis~0.3|vastus intermedius~0.3|gluteus maximus~0.51|adductor magnus~0.21|gastrocnemius~0.64|soleus~0.58\tnone\tintermediate\tlight\tfloor\t\thop and stick\ttriple hop\t\t',
     'hop and stick\tsingle-leg hop and stick|hop and hold|single-leg hop and hold|multidirectional hop and stick\tbodyweight\tplyometric\tsingle leg\t\t1\tjump\tjump\tknee extension|hip extension|plantarflexion\thip abduction\thip~50 0|knee~50 0|ankle~20 -30\thamstrings~none~As in a squat: what they shorten at the hip they are stretched by at the knee.\tvastus lateralis|vastus medialis|vastus intermedius|gluteus maximus|adductor magnus|gastrocnemius|soleus\tgluteus medius|gluteus minimus\tvastus lateralis~0.25|vastus medialis~0.25|vastus intermedius~0.25|gluteus maximus~0.47|adductor magnus~0.16|gastrocnemius~0.65|soleus~0.56\tnone\tnovice\tlight\tfloor\t\tsingle-leg landing|snap-down\tsingle-leg hop\t\t',
@@ -751,28 +751,28 @@ EXERCISES: tuple[str, ...] = (
     'single-leg pogo\tsingle-leg pogo jump|single-leg pogo hop|single-leg ankle hop|one-leg pogo\tbodyweight\tplyometric\tsingle leg\t\t1\tjump\tjump\tplantarflexion\thip abduction\thip~10 0|knee~15 5|ankle~15 -30\t\tgastrocnemius|soleus\tgluteus medius|gluteus minimus\tgastrocnemius~0.7|soleus~0.53\tnone\tintermediate\tlight\tfloor\t\tpogo jump|single-leg calf raise\ttriple hop\t\t',
     'lateral bound\tskater jump|skater hop|skater bound|side bound|lateral bound and stick|speed skater jump\tbodyweight\tplyometric\tsingle leg\t\t1\tjump\tjump\thip extension|knee extension|hip abduction\tplantarflexion\thip~65 0|knee~65 0|ankle~20 -25\thamstrings~none~As in a squat: what they shorten at the hip they are stretched by at the knee.\tvastus lateralis|vastus medialis|vastus intermedius|gluteus maximus|gluteus medius|gluteus minimus|adductor magnus\ttensor fasciae latae|soleus\tvastus lateralis~0.32|vastus medialis~0.32|vastus intermedius~0.32|gluteus maximus~0.54|tensor fasciae latae~0.74|adductor magnus~0.23|soleus~0.6\tnone\tintermediate\tlight\tfloor\t\thop and stick|lateral lunge\tlateral hurdle jump\t\t',
     'bounding\tbounds|alternate-leg bound|alternating bounds|power bound|horizontal bounds|running bounds\tbodyweight\tplyometric\tsingle leg\t\t1\tjump\tjump|hip hinge\thip extension|plantarflexion|knee extension\thip abduction\thip~45 -10|knee~45 5|ankle~20 -30\t\tbiceps femoris long head|semitendinosus|semimembranosus|vastus lateralis|vastus medialis|vastus intermedius|gluteus maximus|adductor magnus|gastrocnemius|soleus\tgluteus medius|gluteus minimus\tbiceps femoris long head~0.51|semitendinosus~0.51|semimembranosus~0.51|vastus lateralis~0.25|vastus medialis~0.25|vastus intermedius~0.25|gluteus maximus~0.39|adductor magnus~0.12|gastrocnemius~0.65|soleus~0.56\tnone\tadvanced\tlight\ttrack\t\tpower skip|single-leg hop\t\t\t',
-    'power skip\tskip for height|skipping for height|skip for distance|A-skip\tbodyweight\tplyometric\tsingle leg\t\t1\tjump\tjump|hip hinge\tplantarflexion|hip extension|knee extension\thip flexion\thip~35 -5|knee~35 0|ankle~18 -30\thamstrings~none~As in a squat: what they shorten at the hip they are stretched by at the knee.\tvastus lateralis|vastus medialis|vastus intermedius|gluteus maximus|gastrocnemius|soleus\tadductor magnus\tvastus lateralis~0.18|vastus medialis~0.18|vastus intermedius~0.18|gluteus maximus~0.37|adductor magnus~0.09|gastrocnemius~0.68|soleus~0.55\tnone\tnovice\tlight\ttrack\t\tjump rope\tbounding\t\t',
+    'power skip\tskip for height|skipping for height|skip for distance|A-skip\tbodyweight\tplyometric\tsingle leg\t\t1\tjump\tjump\tplantarflexion|hip extension|knee extension\thip flexion\thip~35 0|knee~35 0|ankle~18 -30\thamstrings~none~As in a squat: what they shorten at the hip they are stretched by at the knee.\tvastus lateralis|vastus medialis|vastus intermedius|gluteus maximus|gastrocnemius|soleus\tadductor magnus\tvastus lateralis~0.18|vastus medialis~0.18|vastus intermedius~0.18|gluteus maximus~0.4|adductor magnus~0.1|gastrocnemius~0.68|soleus~0.55\tnone\tnovice\tlight\ttrack\t\tjump rope\tbounding\t\t',
     'explosive step-up\tstep-up jump|jumping step-up|alternating push-off|box push-off|plyometric step-up|alternating step-up jump\tbox\tplyometric\tsingle leg\t\t1\tjump\tjump\tknee extension|hip extension|plantarflexion\thip abduction\thip~75 0|knee~80 0|ankle~18 -30\t\tvastus lateralis|vastus medialis|vastus intermedius|gluteus maximus|adductor magnus|soleus\tgluteus medius|gluteus minimus\tvastus lateralis~0.39|vastus medialis~0.39|vastus intermedius~0.39|gluteus maximus~0.58|adductor magnus~0.28|soleus~0.55\tnone\tintermediate\tlight\tbox\t\tbodyweight step-up\tsingle-leg box jump\t\t',
     'drop landing\tdepth drop|altitude landing|altitude drop|drop and stick|box drop landing|landing from box|drop squat landing\tbox\tplyometric\tstanding\t\t\tjump\tjump\tknee extension|hip extension\tplantarflexion\thip~70 0|knee~75 0|ankle~20 0\t\tvastus lateralis|vastus medialis|vastus intermedius|gluteus maximus|adductor magnus\t\tvastus lateralis~0.36|vastus medialis~0.36|vastus intermedius~0.36|gluteus maximus~0.56|adductor magnus~0.25\tnone\tnovice\tlight\tbox|floor\t\tsnap-down\tdepth jump|single-leg landing\tThe work is the landing; the path is run from the caught position back to standing.\t',
     'single-leg landing\tsingle-leg drop landing|single-leg drop and stick|single-leg depth drop|single-leg altitude landing\tbox\tplyometric\tsingle leg\t\t1\tjump\tjump\tknee extension|hip extension\tplantarflexion|hip abduction\thip~50 0|knee~55 0|ankle~20 0\t\tvastus lateralis|vastus medialis|vastus intermedius|gluteus maximus|adductor magnus\tgluteus medius|gluteus minimus\tvastus lateralis~0.27|vastus medialis~0.27|vastus intermedius~0.27|gluteus maximus~0.47|adductor magnus~0.16\tnone\tintermediate\tlight\tbox|floor\t\tdrop landing\thop and stick\t\t',
     'snap-down\tdrop squat|rapid squat drop|landing drill|snap-down to landing\tbodyweight\tplyometric\tstanding\t\t\tjump\tjump\tknee extension|hip extension\t\thip~70 0|knee~75 0|ankle~18 0\t\tvastus lateralis|vastus medialis|vastus intermedius|gluteus maximus|adductor magnus\t\tvastus lateralis~0.36|vastus medialis~0.36|vastus intermedius~0.36|gluteus maximus~0.56|adductor magnus~0.25\tnone\tnovice\tlight\tfloor\t\tbodyweight squat\tdrop landing|squat jump\t\t',
     'sled push\theavy sled push|push sled|weighted sled push|sled drive|sled march\tsled\tdynamic\tstanding\t\t1\t\t\tknee extension|hip extension|plantarflexion\t\thip~100 20|knee~95 15|ankle~25 -20\t\tvastus lateralis|vastus medialis|vastus intermedius|gluteus maximus|adductor magnus|soleus\t\tvastus lateralis~0.52|vastus medialis~0.52|vastus intermedius~0.52|gluteus maximus~0.75|adductor magnus~0.49|soleus~0.68\tlow\tnovice\theavy\tsled|track\t\tsled drag|step-up\tsled sprint\t\t',
-    'sled drag\tforward sled drag|sled pull forward|sled pull|harness sled drag|sled tow|sled walk|forward sled pull\tsled\tdynamic\tstanding\t\t1\t\thip hinge\thip extension|knee extension|plantarflexion\t\thip~60 -10|knee~50 10|ankle~20 -25\t\tbiceps femoris long head|semitendinosus|semimembranosus|vastus lateralis|vastus medialis|vastus intermedius|gluteus maximus|adductor magnus|gastrocnemius|soleus\t\tbiceps femoris long head~0.53|semitendinosus~0.53|semimembranosus~0.53|vastus lateralis~0.3|vastus medialis~0.3|vastus intermedius~0.3|gluteus maximus~0.46|adductor magnus~0.18|gastrocnemius~0.65|soleus~0.6\tnone\tnovice\theavy\tsled|track|harness\t\t\tsled push|resisted sprint\t\t',
+    'sled drag\tforward sled drag|sled pull forward|sled pull|harness sled drag|sled tow|sled walk|forward sled pull\tsled\tdynamic\tstanding\t\t1\t\t\thip extension|knee extension|plantarflexion\t\thip~65 0|knee~65 20|ankle~22 -25\t\tbiceps femoris long head|semitendinosus|semimembranosus|vastus lateralis|vastus medialis|vastus intermedius|gluteus maximus|adductor magnus|soleus\tgastrocnemius\tbiceps femoris long head~0.51|semitendinosus~0.51|semimembranosus~0.51|vastus lateralis~0.42|vastus medialis~0.42|vastus intermedius~0.42|gluteus maximus~0.54|adductor magnus~0.23|gastrocnemius~0.6|soleus~0.62\tnone\tnovice\theavy\tsled|track|harness\t\t\tsled push|resisted sprint\t\t',
     'backward sled drag\treverse sled drag|backward sled pull|backward sled walk|reverse sled pull|backward sled|reverse sled walk\tsled\tdynamic\tstanding\t\t1\t\t\tknee extension\tplantarflexion\thip~60 25|knee~85 20|ankle~25 0\t\tvastus lateralis|vastus medialis|vastus intermedius\trectus femoris|soleus\trectus femoris~0.53|vastus lateralis~0.5|vastus medialis~0.5|vastus intermedius~0.5|soleus~0.84\tnone\tnovice\theavy\tsled|track\t1\tterminal knee extension\tsled push\t\t',
     'lateral sled drag\tside sled drag|lateral sled pull|sideways sled drag|crossover sled drag|lateral sled walk\tsled\tdynamic\tstanding\t\t1\t\t\thip abduction|hip adduction\tknee extension\thip~35 15|knee~35 10|ankle~15 0\t\tgracilis|gluteus medius|gluteus minimus|adductor magnus|adductor longus|adductor brevis|pectineus\tvastus lateralis|vastus medialis|vastus intermedius|gluteus maximus|tensor fasciae latae\tvastus lateralis~0.23|vastus medialis~0.23|vastus intermedius~0.23|gracilis~0.53|gluteus maximus~0.48|tensor fasciae latae~0.79|adductor magnus~0.15|adductor longus~0.35|adductor brevis~0.35\tnone\tnovice\tlight\tsled|track|harness\t\tlateral band walk\t\t\t',
     'sled sprint\tlight sled push|sled push sprint|sprint sled push|sled push for speed|fast sled push\tsled\tballistic\tstanding\t\t1\t\t\thip extension|knee extension|plantarflexion\t\thip~90 5|knee~85 15|ankle~20 -25\t\tbiceps femoris long head|semitendinosus|semimembranosus|vastus lateralis|vastus medialis|vastus intermedius|gluteus maximus|adductor magnus|soleus\t\tbiceps femoris long head~0.54|semitendinosus~0.54|semimembranosus~0.54|vastus lateralis~0.48|vastus medialis~0.48|vastus intermedius~0.48|gluteus maximus~0.66|adductor magnus~0.37|soleus~0.6\tlow\tintermediate\tlight\tsled|track\t\tsled push\tresisted sprint\t\t',
-    'resisted sprint\tsled-towing sprint|sled sprint tow|towed sprint|resisted sprinting|sled pull sprint|sled-resisted sprint|sled tow sprint\tsled\tballistic\tstanding\t\t1\t\thip hinge\thip extension|plantarflexion|knee extension\t\thip~60 -10|knee~50 15|ankle~20 -30\t\tbiceps femoris long head|semitendinosus|semimembranosus|vastus lateralis|vastus medialis|vastus intermedius|gluteus maximus|adductor magnus|gastrocnemius|soleus\t\tbiceps femoris long head~0.52|semitendinosus~0.52|semimembranosus~0.52|vastus lateralis~0.32|vastus medialis~0.32|vastus intermedius~0.32|gluteus maximus~0.46|adductor magnus~0.18|gastrocnemius~0.62|soleus~0.56\tnone\tintermediate\tlight\tsled|track|harness\t\tsled drag|hill sprint\t\t\t',
+    'resisted sprint\tsled-towing sprint|sled sprint tow|towed sprint|resisted sprinting|sled pull sprint|sled-resisted sprint|sled tow sprint\tsled\tballistic\tstanding\t\t1\t\t\thip extension|plantarflexion|knee extension\t\thip~75 -10|knee~70 15|ankle~20 -30\t\tbiceps femoris long head|semitendinosus|semimembranosus|vastus lateralis|vastus medialis|vastus intermedius|gluteus maximus|adductor magnus|soleus\tgastrocnemius\tbiceps femoris long head~0.51|semitendinosus~0.51|semimembranosus~0.51|vastus lateralis~0.41|vastus medialis~0.41|vastus intermedius~0.41|gluteus maximus~0.53|adductor magnus~0.25|gastrocnemius~0.57|soleus~0.56\tnone\tintermediate\tlight\tsled|track|harness\t\tsled drag|hill sprint\t\t\t',
     'bear-crawl sled drag\tbear crawl sled pull|sled bear crawl|quadruped sled drag\tsled\tdynamic\tquadruped\t\t1\t\t\tknee extension|hip extension\tplantarflexion\thip~105 60|knee~100 45|ankle~20 -15\t\tvastus lateralis|vastus medialis|vastus intermedius|gluteus maximus|adductor magnus\tsoleus\tvastus lateralis~0.67|vastus medialis~0.67|vastus intermedius~0.67|gluteus maximus~0.9|adductor magnus~0.72|soleus~0.69\tnone\tintermediate\tlight\tsled|floor|harness\t\tsled drag\tsled push\t\t',
     'sled hip extension walk\tlong-stride sled drag|sled powerwalk|sled lunge walk|straight-leg sled drag|strap between legs sled walk\tsled\tdynamic\tstanding\t\t1\t\thip hinge\thip extension\tplantarflexion|knee extension\thip~65 -10|knee~25 5|ankle~15 -20\t\tbiceps femoris long head|semitendinosus|semimembranosus|gluteus maximus|adductor magnus\tgastrocnemius|soleus\tbiceps femoris long head~0.6|semitendinosus~0.6|semimembranosus~0.6|gluteus maximus~0.49|adductor magnus~0.2|gastrocnemius~0.72|soleus~0.61\tnone\tnovice\tlight\tsled|track|harness\t\tsled drag\tresisted sprint\t\t',
     'sprint\tflat sprint|sprinting|acceleration|acceleration sprint|flying sprint|build-up sprint\tbodyweight\tplyometric\tsingle leg\t\t1\t\t\thip extension|plantarflexion|knee extension\thip flexion|knee flexion\thip~70 -10|knee~70 15|ankle~20 -30\t\tbiceps femoris long head|semitendinosus|semimembranosus|vastus lateralis|vastus medialis|vastus intermedius|gluteus maximus|adductor magnus|soleus\tgastrocnemius\tbiceps femoris long head~0.49|semitendinosus~0.49|semimembranosus~0.49|vastus lateralis~0.41|vastus medialis~0.41|vastus intermedius~0.41|gluteus maximus~0.51|adductor magnus~0.22|gastrocnemius~0.57|soleus~0.56\tnone\tintermediate\tlight\ttrack\t\thill sprint\tresisted sprint\t\t',
     'hill sprint\tuphill sprint|incline sprint|hill run|uphill run\tbodyweight\tplyometric\tsingle leg\t\t1\t\t\thip extension|plantarflexion|knee extension\thip flexion\thip~75 -5|knee~75 15|ankle~25 -30\t\tbiceps femoris long head|semitendinosus|semimembranosus|vastus lateralis|vastus medialis|vastus intermedius|gluteus maximus|adductor magnus|soleus\tgastrocnemius\tbiceps femoris long head~0.51|semitendinosus~0.51|semimembranosus~0.51|vastus lateralis~0.44|vastus medialis~0.44|vastus intermedius~0.44|gluteus maximus~0.55|adductor magnus~0.26|gastrocnemius~0.58|soleus~0.6\tnone\tnovice\tlight\thill\t\tloaded hill walk\tsprint\t\t',
-    'stair run\tstair sprint|stair running|stadium run|stair bounding|step sprint\tbodyweight\tplyometric\tsingle leg\t\t1\t\t\tknee extension|hip extension|plantarflexion\thip flexion\thip~70 0|knee~75 5|ankle~20 -30\t\tvastus lateralis|vastus medialis|vastus intermedius|gluteus maximus|adductor magnus|soleus\tbiceps femoris long head|semitendinosus|semimembranosus|gastrocnemius\tbiceps femoris long head~0.53|semitendinosus~0.53|semimembranosus~0.53|vastus lateralis~0.39|vastus medialis~0.39|vastus intermedius~0.39|gluteus maximus~0.56|adductor magnus~0.25|gastrocnemius~0.58|soleus~0.56\tnone\tnovice\tlight\tstairs\t\tloaded stair climb\thill sprint\t\t',
+    'stair run\tstair sprint|stair running|stadium run|stair bounding|step sprint\tbodyweight\tplyometric\tsingle leg\t\t1\t\t\tknee extension|hip extension|plantarflexion\thip flexion\thip~70 0|knee~75 5|ankle~20 -30\thamstrings~none~As in a squat: what they shorten at the hip they are stretched by at the knee.\tvastus lateralis|vastus medialis|vastus intermedius|gluteus maximus|adductor magnus|soleus\tgastrocnemius\tvastus lateralis~0.39|vastus medialis~0.39|vastus intermedius~0.39|gluteus maximus~0.56|adductor magnus~0.25|gastrocnemius~0.58|soleus~0.56\tnone\tnovice\tlight\tstairs\t\tloaded stair climb\thill sprint\t\t',
     'yoke carry\tyoke walk|super yoke|yoke|barbell back carry|frame yoke carry\tbarbell\tcarry\tstanding\t\t1\tcarry\tcarry\ttrunk extension\thip extension|knee extension|plantarflexion\thip~25 -5|knee~25 5|ankle~10 -15\t\terector spinae|multifidus\tgluteus maximus|soleus\tgluteus maximus~0.32|soleus~0.61\thigh\tadvanced\theavy\tyoke|floor\t\tsandbag carry\t\t\t',
-    'sandbag carry\tsandbag bear-hug carry|bear-hug carry|sandbag walk|sandbag front carry|odd-object carry|stone carry|keg carry\tsandbag\tcarry\tstanding\t\t1\tcarry\tcarry\ttrunk extension\thip extension|elbow flexion\thip~30 0|knee~25 5|ankle~10 -15\t\terector spinae|multifidus\tgluteus maximus|biceps long head|biceps short head|brachialis\tgluteus maximus~0.37\tmoderate\tnovice\theavy\tsandbag|floor\t1\t\tyoke carry\t\t',
+    'sandbag carry\tsandbag bear-hug carry|bear-hug carry|sandbag walk|sandbag front carry|odd-object carry|stone carry|keg carry\tsandbag\tcarry\tstanding\t\t1\tcarry\tcarry\ttrunk extension\thip extension\thip~30 0|knee~25 5|ankle~10 -15\t\terector spinae|multifidus\tgluteus maximus\tgluteus maximus~0.37\tmoderate\tnovice\theavy\tsandbag|floor\t1\t\tyoke carry\t\t',
     'marching carry\tfarmer march|loaded march in place|high-knee carry|suitcase march|marching farmer carry|loaded high-knee march\tdumbbell\tcarry\tsingle leg\t\t1\tcarry\tcarry\tgrip|hip flexion\thip abduction|trunk side bend\thip~0 90|knee~5 90|ankle~0 0\t\tiliacus|psoas major|finger flexors\tsartorius|gluteus medius|gluteus minimus|tensor fasciae latae|external oblique|internal oblique|quadratus lumborum|wrist flexors|wrist extensors\tsartorius~0.63|tensor fasciae latae~0.65|iliacus~0.55|psoas major~0.55\tmoderate\tnovice\tlight\tdumbbell|floor\t1\tstanding knee raise\t\t\t',
     'ruck\trucking|loaded march|weighted walk|pack march|ruck march|weighted vest walk|backpack walk\tnone\tcarry\tstanding\t\t1\tcarry\tcarry\tplantarflexion\thip extension\thip~30 -10|knee~20 5|ankle~12 -20\t\tgastrocnemius|soleus\tbiceps femoris long head|semitendinosus|semimembranosus|gluteus maximus\tbiceps femoris long head~0.53|semitendinosus~0.53|semimembranosus~0.53|gluteus maximus~0.32|gastrocnemius~0.72|soleus~0.58\tmoderate\tnovice\tlight\ttrack\t\t\tloaded hill walk\t\t',
-    'loaded hill walk\tincline walk|weighted hill walk|uphill walk|incline treadmill walk|uphill ruck|loaded incline walk\tsandbag\tcarry\tstanding\t\t1\tcarry\tcarry|hip hinge\thip extension|plantarflexion\tknee extension\thip~50 -5|knee~40 5|ankle~22 -20\t\tbiceps femoris long head|semitendinosus|semimembranosus|gluteus maximus|adductor magnus|gastrocnemius|soleus\tvastus lateralis|vastus medialis|vastus intermedius\tbiceps femoris long head~0.54|semitendinosus~0.54|semimembranosus~0.54|vastus lateralis~0.23|vastus medialis~0.23|vastus intermedius~0.23|gluteus maximus~0.44|adductor magnus~0.15|gastrocnemius~0.72|soleus~0.66\tlow\tnovice\tlight\thill\t\truck\thill sprint|loaded stair climb\t\t',
-    'loaded stair climb\tstair climb|weighted stair climb|stair climb with load|weighted vest stair climb|stair walk|stair machine\tsandbag\tcarry\tstanding\t\t1\tcarry\tcarry\tknee extension|hip extension\tplantarflexion\thip~65 0|knee~70 5|ankle~18 -20\t\tvastus lateralis|vastus medialis|vastus intermedius|gluteus maximus|adductor magnus\tbiceps femoris long head|semitendinosus|semimembranosus|soleus\tbiceps femoris long head~0.53|semitendinosus~0.53|semimembranosus~0.53|vastus lateralis~0.37|vastus medialis~0.37|vastus intermedius~0.37|gluteus maximus~0.54|adductor magnus~0.23|soleus~0.63\tlow\tnovice\tlight\tstairs\t\tbodyweight step-up\tstep-up|stair run\t\t',
+    'loaded hill walk\tincline walk|weighted hill walk|uphill walk|incline treadmill walk|uphill ruck|loaded incline walk\tsandbag\tcarry\tstanding\t\t1\tcarry\tcarry\thip extension|plantarflexion\tknee extension\thip~48 10|knee~40 10|ankle~22 -20\t\tgluteus maximus|adductor magnus|gastrocnemius|soleus\tbiceps femoris long head|semitendinosus|semimembranosus|vastus lateralis|vastus medialis|vastus intermedius\tbiceps femoris long head~0.56|semitendinosus~0.56|semimembranosus~0.56|vastus lateralis~0.25|vastus medialis~0.25|vastus intermedius~0.25|gluteus maximus~0.51|adductor magnus~0.19|gastrocnemius~0.7|soleus~0.66\tlow\tnovice\tlight\thill\t\truck\thill sprint|loaded stair climb\t\t',
+    'loaded stair climb\tstair climb|weighted stair climb|stair climb with load|weighted vest stair climb|stair walk|stair machine\tsandbag\tcarry\tstanding\t\t1\tcarry\tcarry\tknee extension|hip extension\tplantarflexion\thip~65 0|knee~70 5|ankle~18 -20\thamstrings~none~As in a squat: what they shorten at the hip they are stretched by at the knee.\tvastus lateralis|vastus medialis|vastus intermedius|gluteus maximus|adductor magnus\tsoleus\tvastus lateralis~0.37|vastus medialis~0.37|vastus intermedius~0.37|gluteus maximus~0.54|adductor magnus~0.23|soleus~0.63\tlow\tnovice\tlight\tstairs\t\tbodyweight step-up\tstep-up|stair run\t\t',
     'backward walk\tbackward treadmill walk|reverse walk|backwards walking|retro walk|backward uphill walk|backward walk on unpowered treadmill\tbodyweight\tdynamic\tstanding\t\t1\t\t\tknee extension\tplantarflexion\thip~35 10|knee~50 10|ankle~20 0\t\tvastus lateralis|vastus medialis|vastus intermedius\trectus femoris\trectus femoris~0.53|vastus lateralis~0.3|vastus medialis~0.3|vastus intermedius~0.3\tnone\tnovice\tlight\ttreadmill|track\t\t\tbackward sled drag\t\t',
     'deadlift\tconventional deadlift|barbell deadlift|DL|BB deadlift|deadlift from the floor\tbarbell\tdynamic\tstanding\t\t\thip hinge\thip hinge\thip extension\tknee extension|trunk extension\thip~80 0|knee~60 0|ankle~10 0\t\tbiceps femoris long head|semitendinosus|semimembranosus|gluteus maximus|adductor magnus\tvastus lateralis|vastus medialis|vastus intermedius|erector spinae|multifidus\tbiceps femoris long head~0.6|semitendinosus~0.6|semimembranosus~0.6|vastus lateralis~0.3|vastus medialis~0.3|vastus intermedius~0.3|gluteus maximus~0.6|adductor magnus~0.3\thigh\tintermediate\theavy\tbarbell|floor\t1\tkettlebell deadlift|trap bar deadlift\tdeficit deadlift|paused deadlift\t\t',
     'Romanian deadlift\tRDL|barbell RDL|barbell Romanian deadlift|Romanian\tbarbell\tdynamic\tstanding\toverhand\t\thip hinge\thip hinge\thip extension\ttrunk extension\thip~90 0|knee~15 15|ankle~0 0\t\tbiceps femoris long head|semitendinosus|semimembranosus|gluteus maximus|adductor magnus\terector spinae|multifidus\tbiceps femoris long head~0.69|semitendinosus~0.69|semimembranosus~0.69|gluteus maximus~0.63|adductor magnus~0.35\thigh\tintermediate\theavy\tbarbell\t1\tdumbbell Romanian deadlift|kettlebell deadlift\tdeficit Romanian deadlift|snatch-grip Romanian deadlift\t\t',
@@ -792,7 +792,7 @@ EXERCISES: tuple[str, ...] = (
     'snatch-grip Romanian deadlift\tsnatch-grip RDL|wide-grip RDL\tbarbell\tdynamic\tstanding\twide\t\thip hinge\thip hinge\thip extension\ttrunk extension\thip~95 0|knee~20 15|ankle~0 0\t\tbiceps femoris long head|semitendinosus|semimembranosus|gluteus maximus|adductor magnus\terector spinae|multifidus\tbiceps femoris long head~0.69|semitendinosus~0.69|semimembranosus~0.69|gluteus maximus~0.65|adductor magnus~0.38\thigh\tadvanced\theavy\tbarbell\t1\tRomanian deadlift\t\t\t',
     'deficit Romanian deadlift\tdeficit RDL|RDL off plate\tbarbell\tdynamic\tstanding\toverhand\t\thip hinge\thip hinge\thip extension\ttrunk extension\thip~98 0|knee~15 15|ankle~0 0\t\tbiceps femoris long head|semitendinosus|semimembranosus|gluteus maximus|adductor magnus\terector spinae|multifidus\tbiceps femoris long head~0.7|semitendinosus~0.7|semimembranosus~0.7|gluteus maximus~0.66|adductor magnus~0.39\thigh\tadvanced\theavy\tbarbell|plate\t1\tRomanian deadlift\t\t\t',
     'deficit stiff-leg deadlift\tdeficit SLDL|stiff-leg deadlift off plate\tbarbell\tdynamic\tstanding\toverhand\t\thip hinge\thip hinge\thip extension\ttrunk extension\thip~98 0|knee~10 5|ankle~0 0\t\tbiceps femoris long head|semitendinosus|semimembranosus|gluteus maximus|adductor magnus\terector spinae|multifidus\tbiceps femoris long head~0.73|semitendinosus~0.73|semimembranosus~0.73|gluteus maximus~0.66|adductor magnus~0.39\thigh\tadvanced\theavy\tbarbell|plate|floor\t1\tstiff-leg deadlift\t\t\t',
-    'deficit trap bar deadlift\tlow-handle trap bar deadlift|deficit hex bar deadlift\ttrap bar\tdynamic\tstanding\tneutral\t\thip hinge\thip hinge\thip extension|knee extension\ttrunk extension\thip~90 0|knee~80 0|ankle~18 0\t\tbiceps femoris long head|semitendinosus|semimembranosus|vastus lateralis|vastus medialis|vastus intermedius|gluteus maximus|adductor magnus\terector spinae|multifidus\tbiceps femoris long head~0.57|semitendinosus~0.57|semimembranosus~0.57|vastus lateralis~0.39|vastus medialis~0.39|vastus intermedius~0.39|gluteus maximus~0.63|adductor magnus~0.35\thigh\tintermediate\theavy\ttrap bar|plate|floor\t1\ttrap bar deadlift\t\t\t',
+    'deficit trap bar deadlift\tlow-handle trap bar deadlift|deficit hex bar deadlift\ttrap bar\tdynamic\tstanding\tneutral\t\thip hinge\thip hinge\thip extension|knee extension\ttrunk extension\thip~88 0|knee~80 0|ankle~18 0\t\tvastus lateralis|vastus medialis|vastus intermedius|gluteus maximus|adductor magnus\tbiceps femoris long head|semitendinosus|semimembranosus|erector spinae|multifidus\tbiceps femoris long head~0.57|semitendinosus~0.57|semimembranosus~0.57|vastus lateralis~0.39|vastus medialis~0.39|vastus intermedius~0.39|gluteus maximus~0.62|adductor magnus~0.34\thigh\tintermediate\theavy\ttrap bar|plate|floor\t1\ttrap bar deadlift\t\t\t',
     'trap bar Romanian deadlift\ttrap bar RDL|hex bar RDL|hex bar Romanian deadlift\ttrap bar\tdynamic\tstanding\tneutral\t\thip hinge\thip hinge\thip extension\ttrunk extension\thip~88 0|knee~15 15|ankle~0 0\t\tbiceps femoris long head|semitendinosus|semimembranosus|gluteus maximus|adductor magnus\terector spinae|multifidus\tbiceps femoris long head~0.68|semitendinosus~0.68|semimembranosus~0.68|gluteus maximus~0.62|adductor magnus~0.34\thigh\tnovice\theavy\ttrap bar\t1\tdumbbell Romanian deadlift\tRomanian deadlift\t\t',
     'kettlebell sumo deadlift\tKB sumo deadlift|dumbbell sumo deadlift|sumo kettlebell deadlift\tkettlebell\tdynamic\tstanding\t\t\thip hinge\thip hinge\thip extension\tknee extension|hip adduction|trunk extension\thip~80 0|knee~60 0|ankle~5 0\t\tbiceps femoris long head|semitendinosus|semimembranosus|gluteus maximus|adductor magnus\tvastus lateralis|vastus medialis|vastus intermedius|gracilis|adductor longus|adductor brevis|pectineus|erector spinae|multifidus\tbiceps femoris long head~0.6|semitendinosus~0.6|semimembranosus~0.6|vastus lateralis~0.3|vastus medialis~0.3|vastus intermedius~0.3|gracilis~0.54|gluteus maximus~0.6|adductor magnus~0.3|adductor longus~0.24|adductor brevis~0.24\tlow\tnovice\tlight\tkettlebell\t1\thip hinge drill\tsumo deadlift\t\t',
     'sumo Romanian deadlift\tsumo RDL|wide-stance RDL\tbarbell\tdynamic\tstanding\t\t\thip hinge\thip hinge\thip extension\thip adduction|trunk extension\thip~85 0|knee~15 15|ankle~0 0\t\tbiceps femoris long head|semitendinosus|semimembranosus|gluteus maximus|adductor magnus\tgracilis|adductor longus|adductor brevis|pectineus|erector spinae|multifidus\tbiceps femoris long head~0.67|semitendinosus~0.67|semimembranosus~0.67|gracilis~0.63|gluteus maximus~0.61|adductor magnus~0.33|adductor longus~0.23|adductor brevis~0.23\thigh\tintermediate\theavy\tbarbell\t1\tRomanian deadlift\t\t\t',
@@ -899,7 +899,7 @@ EXERCISES: tuple[str, ...] = (
     'cable hip flexion\tstanding cable hip flexion|cable knee raise|cable knee drive|standing cable knee drive\tcable\tdynamic\tstanding\t\t1\t\t\thip flexion\t\thip~-5 100|knee~20 95|ankle~0 0\t\tiliacus|psoas major\trectus femoris|sartorius|tensor fasciae latae\trectus femoris~0.52|sartorius~0.58|tensor fasciae latae~0.62|iliacus~0.52|psoas major~0.52\tnone\tnovice\tlight\tcable\t\tband hip flexion\tmachine hip flexion\t\t',
     'band hip flexion\tpsoas march|banded march|standing band hip flexion|banded hip flexion|band knee drive|supine band march|banded psoas march\tband\tdynamic\tstanding\t\t1\t\t\thip flexion\t\thip~0 100|knee~10 95|ankle~0 0\t\tiliacus|psoas major\trectus femoris|sartorius|tensor fasciae latae\trectus femoris~0.48|sartorius~0.58|tensor fasciae latae~0.6|iliacus~0.5|psoas major~0.5\tnone\tnovice\tlight\tband\t\tstanding knee raise\tcable hip flexion\t\t',
     'machine hip flexion\tstanding hip flexion machine|multi-hip flexion|hip flexion machine|hip flexor machine\tmachine\tdynamic\tstanding\t\t1\t\t\thip flexion\t\thip~-5 95|knee~30 90|ankle~0 0\t\tiliacus|psoas major\trectus femoris|sartorius|tensor fasciae latae\trectus femoris~0.54|sartorius~0.59|tensor fasciae latae~0.65|iliacus~0.54|psoas major~0.54\tnone\tnovice\theavy\tmachine standing hip\t\tcable hip flexion\t\t\t',
-    'supine straight-leg raise\tSLR|single-leg straight-leg raise|supine straight leg lift|lying single leg raise|single straight-leg raise\tbodyweight\tdynamic\tlying\t\t1\t\t\thip flexion\tknee extension\thip~0 50|knee~0 0|ankle~0 0\t\tiliacus|psoas major\trectus femoris|sartorius|tensor fasciae latae\trectus femoris~0.39|sartorius~0.87|tensor fasciae latae~0.76|iliacus~0.71|psoas major~0.71\tnone\tnovice\tlight\tfloor\t\tquad set\tseated straight-leg lift\t\t',
+    'supine straight-leg raise\tSLR|single-leg straight-leg raise|supine straight leg lift|lying single leg raise|single straight-leg raise\tbodyweight\tdynamic\tlying\t\t1\t\t\thip flexion\tknee extension\thip~0 50|knee~0 0|ankle~0 0\tquadriceps~indirect~It holds the knee straight against the weight of the leg, and that is what the exercise is for.\tiliacus|psoas major\trectus femoris|vastus lateralis|vastus medialis|vastus intermedius|sartorius|tensor fasciae latae\trectus femoris~0.39|vastus lateralis~0.0|vastus medialis~0.0|vastus intermedius~0.0|sartorius~0.87|tensor fasciae latae~0.76|iliacus~0.71|psoas major~0.71\tnone\tnovice\tlight\tfloor\t\tquad set\tseated straight-leg lift\t\t',
     'standing knee raise\tstanding march|high knee march|standing knee lift|marching in place|kettlebell knee raise|foot-loaded knee raise\tbodyweight\tdynamic\tsingle leg\t\t1\t\t\thip flexion\thip abduction\thip~0 100|knee~5 95|ankle~0 0\t\tiliacus|psoas major\trectus femoris|sartorius|gluteus medius|gluteus minimus|tensor fasciae latae\trectus femoris~0.47|sartorius~0.59|tensor fasciae latae~0.6|iliacus~0.5|psoas major~0.5\tnone\tnovice\tlight\tfloor\t\t\tband hip flexion|cable hip flexion\t\t',
     'seated straight-leg lift\tseated leg lift|seated pike lift|pike compression|seated leg raise over object|pike leg lift|compression lift\tbodyweight\tdynamic\tseated\t\t1\t\t\thip flexion\tknee extension\thip~75 100|knee~0 0|ankle~0 0\t\tiliacus|psoas major\trectus femoris|sartorius|tensor fasciae latae\trectus femoris~0.08|sartorius~0.52|tensor fasciae latae~0.25|iliacus~0.18|psoas major~0.18\tnone\tintermediate\tlight\tfloor\t\tsupine straight-leg raise\t\t\t',
     'lying cable knee drive\tlying cable hip flexion|reverse squat|supine cable knee raise|lying banded knee drive\tcable\tdynamic\tlying\t\t\t\t\thip flexion\ttrunk flexion\thip~10 110|knee~30 100|ankle~0 0\t\tiliacus|psoas major\trectus femoris|sartorius|tensor fasciae latae|rectus abdominis\trectus femoris~0.49|sartorius~0.49|tensor fasciae latae~0.53|iliacus~0.42|psoas major~0.42\tnone\tintermediate\tlight\tcable|floor\t\tband hip flexion\tcable hip flexion\t\t',
@@ -981,7 +981,7 @@ EXERCISES: tuple[str, ...] = (
     'short foot\tshort foot exercise|foot doming|arch raise|foot dome|arch lift\tnone\tisometric\tseated\t\t1\t\t\tankle inversion\t\thip~85|knee~90|ankle~0\t\ttibialis posterior\ttibialis anterior|long toe flexors\ttibialis anterior~0.42\tnone\tnovice\tlight\tfloor\t\t\ttowel scrunch|single-leg balance\tMainly the small muscles of the sole, which no count here covers.\t',
     'towel scrunch\ttowel toe curl|towel curl with toes|toe scrunch|towel gathering|toe yoga\tnone\tdynamic\tseated\t\t1\t\t\tankle inversion\t\thip~85|knee~90|ankle~0\t\ttibialis posterior\ttibialis anterior|long toe flexors\ttibialis anterior~0.42\tnone\tnovice\tlight\tfloor\t\tshort foot\tsingle-leg calf raise\tMainly the small muscles of the sole, which no count here covers.\t',
     'single-leg balance\tsingle-leg stance|one-leg balance|single-leg stand|balance on one leg|wobble board balance\tnone\tisometric\tsingle leg\t\t1\t\t\tankle eversion|ankle inversion\thip abduction\thip~5|knee~10|ankle~5\t\ttibialis posterior|peroneals\tgluteus medius|gluteus minimus|tibialis anterior|long toe flexors\ttibialis anterior~0.34\tnone\tnovice\tlight\tfloor\t\t\tsingle-leg calf raise\t\t',
-    'back squat\tsquat|barbell squat|barbell back squat|high-bar squat|high-bar back squat|full squat|deep squat|parallel squat\tbarbell\tdynamic\tstanding\t\t\tsquat\tsquat\tknee extension|hip extension\t\thip~110 0|knee~120 0|ankle~25 0\t\tvastus lateralis|vastus medialis|vastus intermedius|gluteus maximus|adductor magnus\t\tvastus lateralis~0.54|vastus medialis~0.54|vastus intermedius~0.54|gluteus maximus~0.69|adductor magnus~0.45\thigh\tintermediate\theavy\tbarbell|rack\t\tgoblet squat|box squat\tpaused squat|overhead squat\t\t',
+    'back squat\tsquat|barbell squat|barbell back squat|high-bar squat|high-bar back squat|full squat|deep squat|parallel squat|tempo squat\tbarbell\tdynamic\tstanding\t\t\tsquat\tsquat\tknee extension|hip extension\t\thip~110 0|knee~120 0|ankle~25 0\t\tvastus lateralis|vastus medialis|vastus intermedius|gluteus maximus|adductor magnus\t\tvastus lateralis~0.54|vastus medialis~0.54|vastus intermedius~0.54|gluteus maximus~0.69|adductor magnus~0.45\thigh\tintermediate\theavy\tbarbell|rack\t\tgoblet squat|box squat\tpaused squat|overhead squat\t\t',
     'front squat\tbarbell front squat|FS|clean-grip front squat\tbarbell\tdynamic\tstanding\t\t\tsquat\tsquat\tknee extension|hip extension\t\thip~100 0|knee~120 0|ankle~25 0\t\tvastus lateralis|vastus medialis|vastus intermedius|gluteus maximus|adductor magnus\t\tvastus lateralis~0.54|vastus medialis~0.54|vastus intermedius~0.54|gluteus maximus~0.66|adductor magnus~0.4\thigh\tintermediate\theavy\tbarbell|rack\t\tgoblet squat|kettlebell front squat\toverhead squat\t\t',
     'goblet squat\tdumbbell goblet squat|kettlebell goblet squat|DB goblet squat|KB goblet squat\tdumbbell\tdynamic\tstanding\t\t\tsquat\tsquat\tknee extension|hip extension\t\thip~105 0|knee~115 0|ankle~25 0\t\tvastus lateralis|vastus medialis|vastus intermedius|gluteus maximus|adductor magnus\t\tvastus lateralis~0.53|vastus medialis~0.53|vastus intermedius~0.53|gluteus maximus~0.68|adductor magnus~0.43\tlow\tnovice\tlight\tdumbbell\t1\tbodyweight squat\tfront squat|dumbbell squat\t\t',
     'bodyweight squat\tair squat|BW squat|free squat\tbodyweight\tdynamic\tstanding\t\t\tsquat\tsquat\tknee extension|hip extension\t\thip~105 0|knee~115 0|ankle~25 0\t\tvastus lateralis|vastus medialis|vastus intermedius|gluteus maximus|adductor magnus\t\tvastus lateralis~0.53|vastus medialis~0.53|vastus intermedius~0.53|gluteus maximus~0.68|adductor magnus~0.43\tnone\tnovice\tlight\tfloor\t\tchair squat|suspension squat\tgoblet squat\t\t',
@@ -995,6 +995,7 @@ EXERCISES: tuple[str, ...] = (
     'guided-bar squat\tfixed-track squat|guided-bar back squat\tguided bar\tdynamic\tstanding\t\t\tsquat\tsquat\tknee extension|hip extension\t\thip~100 0|knee~110 0|ankle~15 0\t\tvastus lateralis|vastus medialis|vastus intermedius|gluteus maximus|adductor magnus\t\tvastus lateralis~0.51|vastus medialis~0.51|vastus intermedius~0.51|gluteus maximus~0.66|adductor magnus~0.4\thigh\tnovice\theavy\tguided bar\t\tgoblet squat\tback squat\t\t',
     'hack squat\tmachine hack squat|hack squat machine|sled hack squat\tmachine\tdynamic\tsupported\t\t\tsquat\tsquat\tknee extension|hip extension\t\thip~95 5|knee~115 5|ankle~20 0\t\tvastus lateralis|vastus medialis|vastus intermedius|gluteus maximus|adductor magnus\t\tvastus lateralis~0.55|vastus medialis~0.55|vastus intermedius~0.55|gluteus maximus~0.67|adductor magnus~0.4\tmoderate\tnovice\theavy\tmachine hack squat\t\tleg press\tpendulum squat|back squat\t\t',
     'pendulum squat\tmachine pendulum squat\tmachine\tdynamic\tsupported\t\t\tsquat\tsquat\tknee extension|hip extension\t\thip~100 5|knee~120 5|ankle~25 0\t\tvastus lateralis|vastus medialis|vastus intermedius|gluteus maximus|adductor magnus\t\tvastus lateralis~0.57|vastus medialis~0.57|vastus intermedius~0.57|gluteus maximus~0.69|adductor magnus~0.42\tmoderate\tintermediate\theavy\tmachine pendulum squat\t\thack squat\t\t\t',
+    'machine squat\tlever squat machine|V-squat|standing squat machine\tmachine\tdynamic\tsupported\t\t\tsquat\tsquat\tknee extension|hip extension\t\thip~100 0|knee~110 0|ankle~20 0\t\tvastus lateralis|vastus medialis|vastus intermedius|gluteus maximus|adductor magnus\t\tvastus lateralis~0.51|vastus medialis~0.51|vastus intermedius~0.51|gluteus maximus~0.66|adductor magnus~0.4\thigh\tnovice\theavy\tmachine squat\t\thack squat\tback squat\t\t',
     'belt squat\thip-belt squat|belt squat machine\tmachine\tdynamic\tstanding\t\t\tsquat\tsquat\tknee extension|hip extension\t\thip~100 0|knee~110 0|ankle~22 0\t\tvastus lateralis|vastus medialis|vastus intermedius|gluteus maximus|adductor magnus\t\tvastus lateralis~0.51|vastus medialis~0.51|vastus intermedius~0.51|gluteus maximus~0.66|adductor magnus~0.4\tnone\tnovice\theavy\tmachine belt squat\t\tgoblet squat\tback squat\t\t',
     'heel-elevated squat\tcyclist squat|heel-elevated goblet squat|heels-raised squat|wedge squat|slant-board squat\tdumbbell\tdynamic\tstanding\t\t\tsquat\tsquat\tknee extension\thip extension\thip~90 0|knee~120 0|ankle~10 -15\t\tvastus lateralis|vastus medialis|vastus intermedius\tgluteus maximus|adductor magnus\tvastus lateralis~0.54|vastus medialis~0.54|vastus intermedius~0.54|gluteus maximus~0.63|adductor magnus~0.35\tlow\tintermediate\tlight\tdumbbell|plate\t1\tgoblet squat\tfront squat|sissy squat\t\t',
     'overhead squat\tbarbell overhead squat|OHS\tbarbell\tdynamic\tstanding\twide\t\tsquat\tsquat\tknee extension|hip extension\t\thip~105 0|knee~120 0|ankle~25 0\t\tvastus lateralis|vastus medialis|vastus intermedius|gluteus maximus|adductor magnus\t\tvastus lateralis~0.54|vastus medialis~0.54|vastus intermedius~0.54|gluteus maximus~0.68|adductor magnus~0.43\thigh\tadvanced\tlight\tbarbell|rack\t\tfront squat\t\t\t',
@@ -1003,7 +1004,7 @@ EXERCISES: tuple[str, ...] = (
     'sumo squat\tplie squat|wide-stance squat|dumbbell sumo squat|kettlebell sumo squat\tdumbbell\tdynamic\tstanding\t\t\tsquat\tsquat\thip extension|knee extension\thip adduction\thip~90 0|knee~95 0|ankle~10 0\thamstrings~none~As in a squat: what they shorten at the hip they are stretched by at the knee.\tvastus lateralis|vastus medialis|vastus intermedius|gluteus maximus|adductor magnus\tgracilis|adductor longus|adductor brevis|pectineus\tvastus lateralis~0.45|vastus medialis~0.45|vastus intermedius~0.45|gracilis~0.46|gluteus maximus~0.63|adductor magnus~0.35|adductor longus~0.22|adductor brevis~0.22\tlow\tnovice\tlight\tdumbbell\t1\tbodyweight squat\tgoblet squat|sumo deadlift\t\t',
     'landmine squat\tangled-bar squat|landmine goblet squat\tbarbell\tdynamic\tstanding\t\t\tsquat\tsquat\tknee extension|hip extension\t\thip~95 0|knee~105 0|ankle~15 0\t\tvastus lateralis|vastus medialis|vastus intermedius|gluteus maximus|adductor magnus\t\tvastus lateralis~0.49|vastus medialis~0.49|vastus intermedius~0.49|gluteus maximus~0.65|adductor magnus~0.38\tlow\tnovice\tlight\tlandmine|barbell\t1\tgoblet squat\tfront squat\t\t',
     'sandbag squat\tsandbag bear-hug squat|bear-hug squat|sandbag front squat\tsandbag\tdynamic\tstanding\t\t\tsquat\tsquat\tknee extension|hip extension\ttrunk extension\thip~105 0|knee~110 0|ankle~22 0\thamstrings~none~As in a squat: what they shorten at the hip they are stretched by at the knee.\tvastus lateralis|vastus medialis|vastus intermedius|gluteus maximus|adductor magnus\terector spinae|multifidus\tvastus lateralis~0.51|vastus medialis~0.51|vastus intermedius~0.51|gluteus maximus~0.68|adductor magnus~0.43\tmoderate\tintermediate\theavy\tsandbag\t1\tgoblet squat\t\t\t',
-    'elbow-crook squat\tcrook-of-the-elbow squat|bar-in-elbows squat\tbarbell\tdynamic\tstanding\t\t\tsquat\tsquat\tknee extension|hip extension\ttrunk extension|elbow flexion\thip~105 0|knee~115 0|ankle~23 0\t\tvastus lateralis|vastus medialis|vastus intermedius|gluteus maximus|adductor magnus\terector spinae|multifidus|biceps long head|biceps short head|brachialis\tvastus lateralis~0.53|vastus medialis~0.53|vastus intermedius~0.53|gluteus maximus~0.68|adductor magnus~0.43\thigh\tadvanced\theavy\tbarbell|rack\t\tgoblet squat|front squat\t\t\t',
+    'elbow-crook squat\tcrook-of-the-elbow squat|bar-in-elbows squat\tbarbell\tdynamic\tstanding\t\t\tsquat\tsquat\tknee extension|hip extension\ttrunk extension\thip~105 0|knee~115 0|ankle~23 0\t\tvastus lateralis|vastus medialis|vastus intermedius|gluteus maximus|adductor magnus\terector spinae|multifidus\tvastus lateralis~0.53|vastus medialis~0.53|vastus intermedius~0.53|gluteus maximus~0.68|adductor magnus~0.43\thigh\tadvanced\theavy\tbarbell|rack\t\tgoblet squat|front squat\t\t\t',
     'hand-assisted safety bar squat\thands-assisted squat|assisted safety bar squat\tbarbell\tdynamic\tstanding\t\t\tsquat\tsquat\tknee extension|hip extension\t\thip~100 0|knee~115 0|ankle~20 0\t\tvastus lateralis|vastus medialis|vastus intermedius|gluteus maximus|adductor magnus\t\tvastus lateralis~0.53|vastus medialis~0.53|vastus intermedius~0.53|gluteus maximus~0.66|adductor magnus~0.4\thigh\tintermediate\theavy\tbarbell|rack\t\tsafety bar squat\t\t\t',
     'banded squat\tband squat|resistance band squat|band-resisted squat\tband\tdynamic\tstanding\t\t\tsquat\tsquat\tknee extension|hip extension\t\thip~100 0|knee~110 0|ankle~22 0\t\tvastus lateralis|vastus medialis|vastus intermedius|gluteus maximus|adductor magnus\t\tvastus lateralis~0.51|vastus medialis~0.51|vastus intermedius~0.51|gluteus maximus~0.66|adductor magnus~0.4\tlow\tnovice\tlight\tband\t\tbodyweight squat\tgoblet squat\t\t',
     'suspension squat\tassisted squat|suspension-assisted squat|strap squat\tsuspension\tdynamic\tstanding\t\t\tsquat\tsquat\tknee extension|hip extension\t\thip~100 0|knee~110 0|ankle~15 0\t\tvastus lateralis|vastus medialis|vastus intermedius|gluteus maximus|adductor magnus\t\tvastus lateralis~0.51|vastus medialis~0.51|vastus intermedius~0.51|gluteus maximus~0.66|adductor magnus~0.4\tnone\tnovice\tlight\tsuspension\t\tchair squat\tbodyweight squat\t\t',
@@ -1049,9 +1050,9 @@ EXERCISES: tuple[str, ...] = (
     'front-foot-elevated split squat\tFFESS|deficit split squat|front-foot-raised split squat\tdumbbell\tdynamic\tsplit\tneutral\t1\tlunge\tlunge\tknee extension|hip extension\thip abduction\thip~105 10|knee~115 10|ankle~23 0\t\tvastus lateralis|vastus medialis|vastus intermedius|gluteus maximus|adductor magnus\tgluteus medius|gluteus minimus\tvastus lateralis~0.57|vastus medialis~0.57|vastus intermedius~0.57|gluteus maximus~0.72|adductor magnus~0.47\tlow\tintermediate\theavy\tdumbbell|plate\t1\tsplit squat\trear-foot-elevated split squat\t\t',
     'guided-bar split squat\tguided-bar lunge|fixed-track split squat\tguided bar\tdynamic\tsplit\t\t1\tlunge\tlunge\tknee extension|hip extension\t\thip~90 10|knee~100 10|ankle~10 0\t\tvastus lateralis|vastus medialis|vastus intermedius|gluteus maximus|adductor magnus\t\tvastus lateralis~0.51|vastus medialis~0.51|vastus intermedius~0.51|gluteus maximus~0.68|adductor magnus~0.39\tmoderate\tnovice\theavy\tguided bar\t\tsplit squat\tbarbell split squat\t\t',
     'hand-assisted safety bar split squat\thands-assisted split squat|safety bar split squat\tbarbell\tdynamic\tsplit\t\t1\tlunge\tlunge\tknee extension|hip extension\t\thip~90 10|knee~105 10|ankle~18 0\t\tvastus lateralis|vastus medialis|vastus intermedius|gluteus maximus|adductor magnus\t\tvastus lateralis~0.53|vastus medialis~0.53|vastus intermedius~0.53|gluteus maximus~0.68|adductor magnus~0.39\thigh\tintermediate\theavy\tbarbell|rack\t\tdumbbell split squat\tbarbell rear-foot-elevated split squat\t\t',
-    'forward lunge\tlunge|dumbbell lunge|DB lunge|front lunge|dumbbell forward lunge\tdumbbell\tdynamic\tsplit\tneutral\t1\tlunge\tlunge\tknee extension|hip extension\thip abduction\thip~95 10|knee~90 10|ankle~20 0\thamstrings~none~As in a squat: what they shorten at the hip they are stretched by at the knee.\tvastus lateralis|vastus medialis|vastus intermedius|gluteus maximus|adductor magnus\tgluteus medius|gluteus minimus\tvastus lateralis~0.47|vastus medialis~0.47|vastus intermedius~0.47|gluteus maximus~0.69|adductor magnus~0.42\tlow\tnovice\theavy\tdumbbell\t1\tbodyweight lunge|reverse lunge\twalking lunge|barbell lunge\t\t',
+    'forward lunge\tlunge|dumbbell lunge|DB lunge|front lunge|dumbbell forward lunge|goblet lunge|kettlebell lunge\tdumbbell\tdynamic\tsplit\tneutral\t1\tlunge\tlunge\tknee extension|hip extension\thip abduction\thip~95 10|knee~90 10|ankle~20 0\thamstrings~none~As in a squat: what they shorten at the hip they are stretched by at the knee.\tvastus lateralis|vastus medialis|vastus intermedius|gluteus maximus|adductor magnus\tgluteus medius|gluteus minimus\tvastus lateralis~0.47|vastus medialis~0.47|vastus intermedius~0.47|gluteus maximus~0.69|adductor magnus~0.42\tlow\tnovice\theavy\tdumbbell\t1\tbodyweight lunge|reverse lunge\twalking lunge|barbell lunge\t\t',
     'walking lunge\tdumbbell walking lunge|DB walking lunge|lunge walk|travelling lunge\tdumbbell\tdynamic\tsplit\tneutral\t1\tlunge\tlunge\tknee extension|hip extension\thip abduction\thip~95 5|knee~95 5|ankle~20 0\thamstrings~none~As in a squat: what they shorten at the hip they are stretched by at the knee.\tvastus lateralis|vastus medialis|vastus intermedius|gluteus maximus|adductor magnus\tgluteus medius|gluteus minimus\tvastus lateralis~0.47|vastus medialis~0.47|vastus intermedius~0.47|gluteus maximus~0.67|adductor magnus~0.4\tlow\tnovice\theavy\tdumbbell|floor\t1\tforward lunge\tbarbell walking lunge|overhead walking lunge\t\t',
-    'reverse lunge\tdumbbell reverse lunge|DB reverse lunge|backward lunge|step-back lunge|rear lunge\tdumbbell\tdynamic\tsplit\tneutral\t1\tlunge\tlunge\thip extension|knee extension\thip abduction\thip~95 10|knee~95 10|ankle~12 0\thamstrings~none~As in a squat: what they shorten at the hip they are stretched by at the knee.\tvastus lateralis|vastus medialis|vastus intermedius|gluteus maximus|adductor magnus\tgluteus medius|gluteus minimus\tvastus lateralis~0.49|vastus medialis~0.49|vastus intermedius~0.49|gluteus maximus~0.69|adductor magnus~0.42\tlow\tnovice\theavy\tdumbbell\t1\tsplit squat|slider reverse lunge\tdeficit reverse lunge|barbell reverse lunge\t\t',
+    'reverse lunge\tdumbbell reverse lunge|DB reverse lunge|backward lunge|step-back lunge|rear lunge|goblet reverse lunge|kettlebell reverse lunge\tdumbbell\tdynamic\tsplit\tneutral\t1\tlunge\tlunge\thip extension|knee extension\thip abduction\thip~95 10|knee~95 10|ankle~12 0\thamstrings~none~As in a squat: what they shorten at the hip they are stretched by at the knee.\tvastus lateralis|vastus medialis|vastus intermedius|gluteus maximus|adductor magnus\tgluteus medius|gluteus minimus\tvastus lateralis~0.49|vastus medialis~0.49|vastus intermedius~0.49|gluteus maximus~0.69|adductor magnus~0.42\tlow\tnovice\theavy\tdumbbell\t1\tsplit squat|slider reverse lunge\tdeficit reverse lunge|barbell reverse lunge\t\t',
     'bodyweight lunge\tBW lunge|bodyweight walking lunge|bodyweight reverse lunge|alternating lunge\tbodyweight\tdynamic\tsplit\t\t1\tlunge\tlunge\tknee extension|hip extension\thip abduction\thip~95 10|knee~90 10|ankle~20 0\thamstrings~none~As in a squat: what they shorten at the hip they are stretched by at the knee.\tvastus lateralis|vastus medialis|vastus intermedius|gluteus maximus|adductor magnus\tgluteus medius|gluteus minimus\tvastus lateralis~0.47|vastus medialis~0.47|vastus intermedius~0.47|gluteus maximus~0.69|adductor magnus~0.42\tnone\tnovice\tlight\tfloor\t\tsplit squat|suspension lunge\tforward lunge\t\t',
     'lateral lunge\tside lunge|dumbbell lateral lunge|goblet lateral lunge\tdumbbell\tdynamic\tstanding\t\t1\tlunge\tlunge\tknee extension|hip extension\thip adduction|hip abduction\thip~100 0|knee~95 0|ankle~15 0\thamstrings~none~As in a squat: what they shorten at the hip they are stretched by at the knee.\tvastus lateralis|vastus medialis|vastus intermedius|gluteus maximus|adductor magnus\tgracilis|gluteus medius|gluteus minimus|adductor longus|adductor brevis|pectineus\tvastus lateralis~0.45|vastus medialis~0.45|vastus intermedius~0.45|gracilis~0.48|gluteus maximus~0.66|adductor magnus~0.4|adductor longus~0.2|adductor brevis~0.2\tlow\tnovice\tlight\tdumbbell\t1\tslider lateral lunge|sumo squat\tCossack squat\t\t',
     'barbell lunge\tbarbell forward lunge|BB lunge|barbell front lunge\tbarbell\tdynamic\tsplit\t\t1\tlunge\tlunge\tknee extension|hip extension\thip abduction\thip~95 10|knee~90 10|ankle~20 0\thamstrings~none~As in a squat: what they shorten at the hip they are stretched by at the knee.\tvastus lateralis|vastus medialis|vastus intermedius|gluteus maximus|adductor magnus\tgluteus medius|gluteus minimus\tvastus lateralis~0.47|vastus medialis~0.47|vastus intermedius~0.47|gluteus maximus~0.69|adductor magnus~0.42\thigh\tintermediate\theavy\tbarbell|rack\t\tforward lunge\tbarbell walking lunge\t\t',
@@ -1134,7 +1135,7 @@ EXERCISES: tuple[str, ...] = (
     'muscle-up\tbar muscle-up|strict muscle-up\tbodyweight\tdynamic\thanging\toverhand\t\tvertical pull\tvertical pull\tshoulder adduction|elbow extension\tshoulder extension|shoulder horizontal adduction|scapular depression\telbow~115 5\t\tlatissimus dorsi|teres major|triceps long head|triceps lateral head|triceps medial head\tlower trapezius|sternocostal chest\ttriceps lateral head~0.49|triceps medial head~0.49\tnone\tadvanced\theavy\tpull-up bar\t1\tchest-to-bar pull-up|straight-bar dip\tring muscle-up\tA pull over into a dip; the path is that of the dip, in which most attempts fail.\t',
     'ring muscle-up\tstrict ring muscle-up\tsuspension\tdynamic\thanging\toverhand\t\tvertical pull\tvertical pull\tshoulder adduction|elbow extension\tshoulder extension|shoulder horizontal adduction|scapular depression\telbow~115 5\t\tlatissimus dorsi|teres major|triceps long head|triceps lateral head|triceps medial head\tlower trapezius|sternocostal chest\ttriceps lateral head~0.49|triceps medial head~0.49\tnone\tadvanced\theavy\tsuspension\t1\tring dip|chest-to-bar pull-up\t\t\t',
     'pull-up hold\tisometric pull-up|top pull-up hold|pull-up isometric hold\tbodyweight\tisometric\thanging\toverhand\t\tvertical pull\tvertical pull\tshoulder adduction\telbow flexion|scapular depression|scapular downward rotation|scapular retraction\telbow~110\t\tlatissimus dorsi|teres major\tmiddle trapezius|lower trapezius|rhomboids|biceps long head|biceps short head|brachialis\tbrachialis~0.18\tnone\tnovice\theavy\tpull-up bar\t1\tlat pulldown\tnegative pull-up\t\t',
-    'chin-up hold\tflexed-arm hang|bent-arm hang|isometric chin-up|chin-over-bar hold\tbodyweight\tisometric\thanging\tunderhand\t\tvertical pull\tvertical pull\tshoulder extension\telbow flexion|scapular depression|scapular retraction\tshoulder~20|elbow~120\t\tlatissimus dorsi|teres major\tmiddle trapezius|lower trapezius|rhomboids|posterior deltoid|biceps long head|biceps short head|brachialis|triceps long head\tbiceps long head~0.15|brachialis~0.06|triceps long head~0.67\tnone\tnovice\theavy\tpull-up bar\t1\tunderhand lat pulldown\tchin-up\t\t',
+    'chin-up hold\tflexed-arm hang|bent-arm hang|isometric chin-up|chin-over-bar hold\tbodyweight\tisometric\thanging\tunderhand\t\tvertical pull\tvertical pull\tshoulder extension\telbow flexion|scapular depression|scapular retraction\tshoulder~20|elbow~120\ttriceps long head~none~The bending elbow lengthens it while the shoulder extends, and the lift loads bending of the elbow, which it opposes.\tlatissimus dorsi|teres major\tmiddle trapezius|lower trapezius|rhomboids|posterior deltoid|biceps long head|biceps short head|brachialis\tbiceps long head~0.15|brachialis~0.06\tnone\tnovice\theavy\tpull-up bar\t1\tunderhand lat pulldown\tchin-up\t\t',
     'scapular pull-up\tscap pull-up|active hang|hanging shoulder-blade pull|shoulder shrug-down hang\tbodyweight\tdynamic\thanging\toverhand\t\tvertical pull\tvertical pull\tscapular depression\tscapular downward rotation|scapular retraction\telbow~5\t\tlower trapezius\tmiddle trapezius|rhomboids|pectoralis minor\t\tnone\tnovice\tlight\tpull-up bar\t1\tdead hang\tpull-up\t\t',
     'front lever hold\tfront lever|tuck front lever|front lever row hold\tbodyweight\tisometric\thanging\toverhand\t\tvertical pull\tvertical pull\tshoulder extension|trunk flexion\tscapular retraction\tshoulder~70|elbow~0|hip~0|knee~0|ankle~0\t\trectus abdominis|latissimus dorsi|teres major\texternal oblique|internal oblique|middle trapezius|rhomboids|posterior deltoid|triceps long head\ttriceps long head~0.54\tnone\tadvanced\theavy\tpull-up bar\t1\tstraight-arm pulldown|L-sit pull-up\t\t\t',
     'dead-stop row\tdead-stop barbell row|row from the floor|strict floor row|explosive barbell row\tbarbell\tdynamic\tstanding\toverhand\t\thorizontal pull\thorizontal pull\tshoulder extension|scapular retraction\telbow flexion|shoulder horizontal abduction|trunk extension\tshoulder~75 -10|elbow~10 100\ttriceps long head~none~The bending elbow lengthens it while the shoulder extends, and the lift loads bending of the elbow, which it opposes.\tlatissimus dorsi|teres major|middle trapezius|rhomboids\terector spinae|multifidus|lower trapezius|posterior deltoid|biceps long head|biceps short head|brachialis\tbiceps long head~0.55|brachialis~0.67\tmoderate\tintermediate\theavy\tbarbell\t1\tbent-over row\t\t\t',
@@ -1164,7 +1165,7 @@ EXERCISES: tuple[str, ...] = (
     'underhand inverted row\treverse-grip inverted row|supinated inverted row\tbodyweight\tdynamic\tsupported\tunderhand\t\thorizontal pull\thorizontal pull\tshoulder extension|scapular retraction\telbow flexion|shoulder horizontal abduction\tshoulder~80 -5|elbow~5 100\t\tlatissimus dorsi|teres major|middle trapezius|rhomboids\tlower trapezius|posterior deltoid|biceps long head|biceps short head|brachialis\tbiceps long head~0.55|brachialis~0.68\tnone\tnovice\tlight\track|barbell\t1\tinverted row with bent knees\tchin-up\t\t',
     'suspension row\tsuspended row|sling row|ring row|strap row\tsuspension\tdynamic\tsupported\tneutral\t\thorizontal pull\thorizontal pull\tshoulder extension|scapular retraction\telbow flexion|shoulder horizontal abduction\tshoulder~80 -5|elbow~5 100\t\tlatissimus dorsi|teres major|middle trapezius|rhomboids\tlower trapezius|posterior deltoid|biceps long head|biceps short head|brachialis\tbiceps long head~0.55|brachialis~0.68\tnone\tnovice\tlight\tsuspension\t1\tband row\tinverted row\t\t',
     'one-arm suspension row\tsingle-arm suspension row|single-arm ring row|one-arm inverted row\tsuspension\tdynamic\tsupported\tneutral\t1\thorizontal pull\thorizontal pull\tshoulder extension|scapular retraction\telbow flexion|shoulder horizontal abduction|trunk rotation\tshoulder~80 -5|elbow~5 100\t\tlatissimus dorsi|teres major|middle trapezius|rhomboids\texternal oblique|internal oblique|lower trapezius|posterior deltoid|biceps long head|biceps short head|brachialis\tbiceps long head~0.55|brachialis~0.68\tnone\tintermediate\tlight\tsuspension\t1\tsuspension row\t\t\t',
-    'inverted row hold\tisometric inverted row|top inverted row hold\tbodyweight\tisometric\tsupported\toverhand\t\thorizontal pull\thorizontal pull\tscapular retraction|shoulder extension\tshoulder horizontal abduction|elbow flexion\tshoulder~0|elbow~95\t\tlatissimus dorsi|teres major|middle trapezius|rhomboids\tlower trapezius|posterior deltoid|biceps long head|biceps short head|brachialis|triceps long head\tbiceps long head~0.4|brachialis~0.34|triceps long head~0.49\tnone\tnovice\tlight\track|barbell\t1\tinverted row with bent knees\t\t\t',
+    'inverted row hold\tisometric inverted row|top inverted row hold\tbodyweight\tisometric\tsupported\toverhand\t\thorizontal pull\thorizontal pull\tscapular retraction|shoulder extension\tshoulder horizontal abduction|elbow flexion\tshoulder~0|elbow~95\ttriceps long head~none~The bending elbow lengthens it while the shoulder extends, and the lift loads bending of the elbow, which it opposes.\tlatissimus dorsi|teres major|middle trapezius|rhomboids\tlower trapezius|posterior deltoid|biceps long head|biceps short head|brachialis\tbiceps long head~0.4|brachialis~0.34\tnone\tnovice\tlight\track|barbell\t1\tinverted row with bent knees\t\t\t',
     'chest-supported rear-shoulder row\trear delt row|rear-shoulder row|wide chest-supported row|elbows-out dumbbell row|dumbbell rear delt row\tdumbbell\tdynamic\tsupported\toverhand\t\thorizontal pull\thorizontal pull\tshoulder horizontal abduction|scapular retraction\telbow flexion\telbow~10 90\t\tmiddle trapezius|rhomboids|posterior deltoid\tlower trapezius|middle deltoid|infraspinatus|teres minor|biceps long head|biceps short head|brachialis\tbrachialis~0.71\tnone\tnovice\tlight\tdumbbell|bench\t1\tmachine reverse fly\twide-grip bent-over row\t\t',
     'straight-arm pulldown\tstraight-arm cable pulldown|lat pushdown|stiff-arm pulldown|cable pullover|standing cable pullover|rope straight-arm pulldown\tcable\tdynamic\tstanding\toverhand\t\t\t\tshoulder extension\t\tshoulder~150 10|elbow~10 10\t\tlatissimus dorsi|teres major\tposterior deltoid|triceps long head\ttriceps long head~0.56\tnone\tnovice\tlight\tcable\t\tband straight-arm pulldown\tlat pulldown\t\t',
     'band straight-arm pulldown\tbanded straight-arm pulldown|band lat pushdown\tband\tdynamic\tstanding\t\t\t\t\tshoulder extension\t\tshoulder~150 10|elbow~10 10\t\tlatissimus dorsi|teres major\tposterior deltoid|triceps long head\ttriceps long head~0.56\tnone\tnovice\tlight\tband\t\t\tstraight-arm pulldown\t\t',
@@ -1220,8 +1221,8 @@ EXERCISES: tuple[str, ...] = (
     'wide-grip bench press\twide bench press|wide-grip bench\tbarbell\tdynamic\tlying\twide\t\thorizontal push\thorizontal push\tshoulder horizontal adduction\tshoulder flexion|elbow extension\telbow~90 5\t\tsternocostal chest\tclavicular chest|anterior deltoid|coracobrachialis|triceps long head|triceps lateral head|triceps medial head\ttriceps lateral head~0.39|triceps medial head~0.39\tnone\tintermediate\theavy\tbarbell|bench|rack\t\tbench press\t\t\t',
     'bench press stopped above the chest\tshort-stop bench press|hover bench press\tbarbell\tdynamic\tlying\toverhand\t\thorizontal push\thorizontal push\tshoulder horizontal adduction\tshoulder flexion|elbow extension\telbow~90 5\t\tsternocostal chest\tclavicular chest|anterior deltoid|coracobrachialis|triceps long head|triceps lateral head|triceps medial head\ttriceps lateral head~0.39|triceps medial head~0.39\tnone\tadvanced\theavy\tbarbell|bench|rack\t\tpaused bench press\t\t\t',
     'pin bench press\tpin press|bench press off pins|dead-start bench press|rack bench press\tbarbell\tdynamic\tlying\toverhand\t\thorizontal push\thorizontal push\tshoulder horizontal adduction\tshoulder flexion|elbow extension\telbow~90 5\t\tsternocostal chest\tclavicular chest|anterior deltoid|coracobrachialis|triceps long head|triceps lateral head|triceps medial head\ttriceps lateral head~0.39|triceps medial head~0.39\tnone\tintermediate\theavy\tbarbell|bench|rack\t\tbench press\t\t\t',
-    'board bench press\tboard press|partial bench press\tbarbell\tdynamic\tlying\toverhand\t\thorizontal push\thorizontal push\tshoulder horizontal adduction|elbow extension\tshoulder flexion\telbow~75 5\t\tsternocostal chest|triceps long head|triceps lateral head|triceps medial head\tclavicular chest|anterior deltoid|coracobrachialis\ttriceps lateral head~0.32|triceps medial head~0.32\tnone\tintermediate\theavy\tbarbell|bench|rack\t\tbench press\t\t\t',
-    'floor press\tbarbell floor press\tbarbell\tdynamic\tlying\toverhand\t\thorizontal push\thorizontal push\tshoulder horizontal adduction|elbow extension\tshoulder flexion\telbow~90 5\t\tsternocostal chest|triceps long head|triceps lateral head|triceps medial head\tclavicular chest|anterior deltoid|coracobrachialis\ttriceps lateral head~0.39|triceps medial head~0.39\tnone\tintermediate\theavy\tbarbell|rack|floor\t\tdumbbell floor press\tbench press\t\t',
+    'board bench press\tboard press|partial bench press\tbarbell\tdynamic\tlying\toverhand\t\thorizontal push\thorizontal push\tshoulder horizontal adduction|elbow extension\tshoulder flexion\telbow~75 5\ttriceps long head~indirect~The straightening elbow shortens it while the shoulder, moving from extension into flexion, lengthens it by about as much: loaded, but hardly moving, so less than the two short heads.\tsternocostal chest|triceps lateral head|triceps medial head\tclavicular chest|anterior deltoid|coracobrachialis|triceps long head\ttriceps lateral head~0.32|triceps medial head~0.32\tnone\tintermediate\theavy\tbarbell|bench|rack\t\tbench press\t\t\t',
+    'floor press\tbarbell floor press\tbarbell\tdynamic\tlying\toverhand\t\thorizontal push\thorizontal push\tshoulder horizontal adduction|elbow extension\tshoulder flexion\telbow~90 5\ttriceps long head~indirect~The straightening elbow shortens it while the shoulder, moving from extension into flexion, lengthens it by about as much: loaded, but hardly moving, so less than the two short heads.\tsternocostal chest|triceps lateral head|triceps medial head\tclavicular chest|anterior deltoid|coracobrachialis|triceps long head\ttriceps lateral head~0.39|triceps medial head~0.39\tnone\tintermediate\theavy\tbarbell|rack|floor\t\tdumbbell floor press\tbench press\t\t',
     'underhand-grip bench press\treverse-grip bench press|supinated bench press\tbarbell\tdynamic\tlying\tunderhand\t\thorizontal push\thorizontal push\tshoulder horizontal adduction\tshoulder flexion|elbow extension\tshoulder~-20 75|elbow~105 5\ttriceps long head~indirect~The straightening elbow shortens it while the shoulder, moving from extension into flexion, lengthens it by about as much: loaded, but hardly moving, so less than the two short heads.\tsternocostal chest\tclavicular chest|anterior deltoid|coracobrachialis|triceps long head|triceps lateral head|triceps medial head\ttriceps long head~0.51|triceps lateral head~0.45|triceps medial head~0.45\tnone\tadvanced\theavy\tbarbell|bench|rack\t\tbench press\t\t\t',
     'speed bench press\tdynamic-effort bench press|DE bench press|fast bench press\tbarbell\tdynamic\tlying\toverhand\t\thorizontal push\thorizontal push\tshoulder horizontal adduction\tshoulder flexion|elbow extension\telbow~100 5\t\tsternocostal chest\tclavicular chest|anterior deltoid|coracobrachialis|triceps long head|triceps lateral head|triceps medial head\ttriceps lateral head~0.43|triceps medial head~0.43\tnone\tintermediate\theavy\tbarbell|bench|rack\t\tbench press\t\t\t',
     'bench press with bands\tbanded bench press|bench press against bands\tbarbell\tdynamic\tlying\toverhand\t\thorizontal push\thorizontal push\tshoulder horizontal adduction\tshoulder flexion|elbow extension\telbow~100 5\t\tsternocostal chest\tclavicular chest|anterior deltoid|coracobrachialis|triceps long head|triceps lateral head|triceps medial head\ttriceps lateral head~0.43|triceps medial head~0.43\tnone\tadvanced\theavy\tbarbell|bench|rack|band\t\tbench press\t\t\t',
@@ -1233,8 +1234,8 @@ EXERCISES: tuple[str, ...] = (
     'neutral-grip dumbbell bench press\tneutral-grip dumbbell press|hammer-grip dumbbell press|neutral-grip DB press|parallel-grip dumbbell press\tdumbbell\tdynamic\tlying\tneutral\t\thorizontal push\thorizontal push\tshoulder horizontal adduction\tshoulder flexion|elbow extension\tshoulder~-20 75|elbow~105 5\ttriceps long head~indirect~The straightening elbow shortens it while the shoulder, moving from extension into flexion, lengthens it by about as much: loaded, but hardly moving, so less than the two short heads.\tsternocostal chest\tclavicular chest|anterior deltoid|coracobrachialis|triceps long head|triceps lateral head|triceps medial head\ttriceps long head~0.51|triceps lateral head~0.45|triceps medial head~0.45\tnone\tnovice\theavy\tdumbbell|bench\t\tdumbbell floor press\t\t\t',
     'one-arm dumbbell bench press\tsingle-arm dumbbell bench press|one-arm DB press|single-arm DB bench press\tdumbbell\tdynamic\tlying\t\t1\thorizontal push\thorizontal push\tshoulder horizontal adduction\tshoulder flexion|elbow extension|trunk rotation\telbow~100 5\t\tsternocostal chest\texternal oblique|internal oblique|clavicular chest|anterior deltoid|coracobrachialis|triceps long head|triceps lateral head|triceps medial head\ttriceps lateral head~0.43|triceps medial head~0.43\tnone\tintermediate\theavy\tdumbbell|bench\t\tdumbbell bench press\t\t\t',
     'alternating dumbbell bench press\talternating DB bench press|alternating dumbbell press\tdumbbell\tdynamic\tlying\t\t1\thorizontal push\thorizontal push\tshoulder horizontal adduction\tshoulder flexion|elbow extension\telbow~100 5\t\tsternocostal chest\tclavicular chest|anterior deltoid|coracobrachialis|triceps long head|triceps lateral head|triceps medial head\ttriceps lateral head~0.43|triceps medial head~0.43\tnone\tintermediate\theavy\tdumbbell|bench\t\tdumbbell bench press\t\t\t',
-    'dumbbell floor press\tDB floor press\tdumbbell\tdynamic\tlying\t\t\thorizontal push\thorizontal push\tshoulder horizontal adduction|elbow extension\tshoulder flexion\telbow~90 5\t\tsternocostal chest|triceps long head|triceps lateral head|triceps medial head\tclavicular chest|anterior deltoid|coracobrachialis\ttriceps lateral head~0.39|triceps medial head~0.39\tnone\tnovice\theavy\tdumbbell|floor\t\t\tdumbbell bench press|floor press\t\t',
-    'kettlebell floor press\tKB floor press|one-arm kettlebell floor press\tkettlebell\tdynamic\tlying\t\t1\thorizontal push\thorizontal push\tshoulder horizontal adduction|elbow extension\tshoulder flexion\telbow~90 5\t\tsternocostal chest|triceps long head|triceps lateral head|triceps medial head\tclavicular chest|anterior deltoid|coracobrachialis\ttriceps lateral head~0.39|triceps medial head~0.39\tnone\tnovice\theavy\tkettlebell|floor\t\t\tdumbbell bench press\t\t',
+    'dumbbell floor press\tDB floor press\tdumbbell\tdynamic\tlying\t\t\thorizontal push\thorizontal push\tshoulder horizontal adduction|elbow extension\tshoulder flexion\telbow~90 5\ttriceps long head~indirect~The straightening elbow shortens it while the shoulder, moving from extension into flexion, lengthens it by about as much: loaded, but hardly moving, so less than the two short heads.\tsternocostal chest|triceps lateral head|triceps medial head\tclavicular chest|anterior deltoid|coracobrachialis|triceps long head\ttriceps lateral head~0.39|triceps medial head~0.39\tnone\tnovice\theavy\tdumbbell|floor\t\t\tdumbbell bench press|floor press\t\t',
+    'kettlebell floor press\tKB floor press|one-arm kettlebell floor press\tkettlebell\tdynamic\tlying\t\t1\thorizontal push\thorizontal push\tshoulder horizontal adduction|elbow extension\tshoulder flexion\telbow~90 5\ttriceps long head~indirect~The straightening elbow shortens it while the shoulder, moving from extension into flexion, lengthens it by about as much: loaded, but hardly moving, so less than the two short heads.\tsternocostal chest|triceps lateral head|triceps medial head\tclavicular chest|anterior deltoid|coracobrachialis|triceps long head\ttriceps lateral head~0.39|triceps medial head~0.39\tnone\tnovice\theavy\tkettlebell|floor\t\t\tdumbbell bench press\t\t',
     'dumbbell squeeze press\tsqueeze press|DB squeeze press|hex press|crush press\tdumbbell\tdynamic\tlying\tneutral\t\thorizontal push\thorizontal push\tshoulder horizontal adduction\tshoulder flexion|elbow extension\tshoulder~-10 80|elbow~105 5\ttriceps long head~indirect~The straightening elbow shortens it while the shoulder, moving from extension into flexion, lengthens it by about as much: loaded, but hardly moving, so less than the two short heads.\tsternocostal chest\tclavicular chest|anterior deltoid|coracobrachialis|triceps long head|triceps lateral head|triceps medial head\ttriceps long head~0.55|triceps lateral head~0.45|triceps medial head~0.45\tnone\tnovice\tlight\tdumbbell|bench\t\t\t\t\t',
     'plate squeeze press\tplate press-out|standing plate press\tplate\tdynamic\tstanding\t\t\thorizontal push\thorizontal push\tshoulder horizontal adduction\tshoulder flexion|elbow extension\tshoulder~40 85|elbow~115 5\t\tsternocostal chest\tclavicular chest|anterior deltoid|coracobrachialis|triceps long head|triceps lateral head|triceps medial head\ttriceps long head~0.7|triceps lateral head~0.49|triceps medial head~0.49\tnone\tnovice\tlight\tplate\t\tmachine fly\t\t\t',
     'steep incline dumbbell press\thigh incline dumbbell press|high incline DB press|60-degree incline press\tdumbbell\tdynamic\tincline\t\t\thorizontal push\thorizontal push\tshoulder flexion\tshoulder horizontal adduction|elbow extension|scapular upward rotation\telbow~115 5\t\tanterior deltoid\tupper trapezius|serratus anterior|clavicular chest|sternocostal chest|coracobrachialis|triceps long head|triceps lateral head|triceps medial head\ttriceps lateral head~0.49|triceps medial head~0.49\tnone\tnovice\theavy\tdumbbell|bench\t\tincline dumbbell press\tseated dumbbell shoulder press\tBench at 50 to 60 degrees: the front of the shoulder leads.\tridao-2020',
@@ -1346,7 +1347,7 @@ EXERCISES: tuple[str, ...] = (
     'double band external rotation\ttwo-arm band external rotation|bilateral band external rotation\tband\tdynamic\tstanding\t\t\t\t\tshoulder external rotation\tscapular retraction\telbow~90\t\tinfraspinatus|teres minor\tmiddle trapezius|rhomboids|posterior deltoid\t\tnone\tnovice\tlight\tband\t\t\tcable external rotation\t\t',
     'internal rotation at 90 degrees\t90/90 internal rotation|90-90 internal rotation|abducted internal rotation\tcable\tdynamic\tstanding\t\t1\t\t\tshoulder internal rotation\tshoulder abduction\telbow~90\t\tsubscapularis\tmiddle deltoid\t\tnone\tintermediate\tlight\tcable\t\tcable internal rotation\t\t\t',
     'isometric internal rotation\tinternal rotation hold|wall internal rotation|isometric IR\tbodyweight\tisometric\tstanding\t\t1\t\t\tshoulder internal rotation\t\telbow~90\t\tsubscapularis\t\t\tnone\tnovice\tlight\twall\t\t\tband internal rotation\t\t',
-    'high pull with external rotation\tCuban rotation|Cuban press|muscle rotation|dumbbell scarecrow\tdumbbell\tdynamic\tstanding\t\t\t\t\tshoulder external rotation\tshoulder abduction|elbow flexion|scapular upward rotation\telbow~90\t\tinfraspinatus|teres minor\tupper trapezius|serratus anterior|middle deltoid|posterior deltoid|biceps long head|biceps short head\t\tnone\tintermediate\tlight\tdumbbell\t\texternal rotation at 90 degrees\t\t\t',
+    'high pull with external rotation\tCuban rotation|Cuban press|muscle rotation|dumbbell scarecrow\tdumbbell\tdynamic\tstanding\t\t\t\t\tshoulder external rotation\tshoulder abduction|scapular upward rotation\telbow~90\t\tinfraspinatus|teres minor\tupper trapezius|serratus anterior|middle deltoid|posterior deltoid\t\tnone\tintermediate\tlight\tdumbbell\t\texternal rotation at 90 degrees\t\t\t',
     'Y raise\tprone Y raise|incline Y raise|prone Y|lower trap raise|dumbbell Y raise|chest-supported Y raise\tdumbbell\tdynamic\tprone\t\t\t\t\tscapular upward rotation\tscapular retraction|shoulder abduction\telbow~5\tlower trapezius~direct~The arm is raised in line with its fibres, with the blade tilted back against gravity.|serratus anterior~indirect~Lying face down the blade is drawn back as it turns up; the serratus turns it but does not lead.\tupper trapezius|lower trapezius\tmiddle trapezius|rhomboids|serratus anterior|middle deltoid\t\tnone\tnovice\tlight\tdumbbell|bench\t\twall slide\tcable Y raise\t\t',
     'cable Y raise\tstanding cable Y raise|low cable Y raise\tcable\tdynamic\tstanding\t\t\t\t\tscapular upward rotation\tscapular retraction|shoulder abduction\telbow~5\tlower trapezius~direct~The arm is raised in line with its fibres, with the blade tilted back against gravity.\tupper trapezius|lower trapezius|serratus anterior\tmiddle trapezius|rhomboids|middle deltoid\t\tnone\tintermediate\tlight\tcable\t\tY raise\t\t\t',
     'suspension Y raise\tring Y raise|suspension Y fly\tsuspension\tdynamic\tstanding\t\t\t\t\tscapular upward rotation\tscapular retraction|shoulder abduction\telbow~5\tlower trapezius~direct~The arm is raised in line with its fibres, with the blade tilted back against gravity.\tupper trapezius|lower trapezius|serratus anterior\tmiddle trapezius|rhomboids|middle deltoid\t\tnone\tintermediate\tlight\tsuspension\t\tY raise\t\t\t',
@@ -1376,7 +1377,7 @@ EXERCISES: tuple[str, ...] = (
     'crunch\tab crunch|floor crunch|abdominal crunch|curl-up to the shoulder blades|basic crunch\tbodyweight\tdynamic\tlying\t\t\t\t\ttrunk flexion\t\t\t\trectus abdominis\texternal oblique|internal oblique\t\tnone\tnovice\tlight\tfloor\t\tcurl-up\tweighted crunch|stability-ball crunch\t\t',
     'hanging leg raise\thanging straight-leg raise|straight-leg hanging raise|HLR|leg raise on the bar\tbodyweight\tdynamic\thanging\toverhand\t\t\t\thip flexion|trunk flexion\t\thip~0 90|knee~0 0|ankle~0 0\t\tiliacus|psoas major|rectus abdominis\trectus femoris|sartorius|tensor fasciae latae|external oblique|internal oblique\trectus femoris~0.29|sartorius~0.76|tensor fasciae latae~0.61|iliacus~0.55|psoas major~0.55\tnone\tadvanced\theavy\tpull-up bar\t1\thanging knee raise|lying leg raise\ttoes to bar\tThe last part, where the pelvis curls up, is what loads the abdominals; without it the hip flexors do the work.\t',
     'hanging knee raise\tHKR|hanging knee tuck|knee raise on the bar|hanging bent-leg raise\tbodyweight\tdynamic\thanging\toverhand\t\t\t\thip flexion|trunk flexion\t\thip~0 110|knee~0 110|ankle~0 0\t\tiliacus|psoas major|rectus abdominis\tsartorius|tensor fasciae latae|external oblique|internal oblique\tsartorius~0.54|tensor fasciae latae~0.56|iliacus~0.46|psoas major~0.46\tnone\tintermediate\theavy\tpull-up bar\t1\tsupported knee raise|reverse crunch\thanging leg raise\tThe last part, where the pelvis curls up, is what loads the abdominals; without it the hip flexors do the work.\t',
-    'bird dog\tquadruped arm and leg raise|alternating bird dog|all-fours arm and leg reach\tbodyweight\tisometric\tquadruped\t\t1\t\t\ttrunk extension\thip extension|trunk rotation\thip~0|knee~0|ankle~0\t\terector spinae|multifidus\tbiceps femoris long head|semitendinosus|semimembranosus|gluteus maximus|adductor magnus|external oblique|internal oblique\tbiceps femoris long head~0.53|semitendinosus~0.53|semimembranosus~0.53|gluteus maximus~0.21|adductor magnus~0.02\tnone\tnovice\tlight\tfloor\t\tquadruped leg reach\tbird dog row|prone back extension hold\t\t',
+    'bird dog\tquadruped arm and leg raise|alternating bird dog|all-fours arm and leg reach\tbodyweight\tisometric\tquadruped\t\t1\t\t\ttrunk extension\ttrunk rotation\thip~0|knee~0|ankle~0\t\terector spinae|multifidus\texternal oblique|internal oblique\t\tnone\tnovice\tlight\tfloor\t\tquadruped leg reach\tbird dog row|prone back extension hold\t\t',
     'ab wheel rollout\trollout|ab rollout|kneeling rollout|wheel rollout|ab wheel|kneeling ab wheel rollout\tab wheel\tdynamic\tkneeling\t\t\t\t\ttrunk flexion\tshoulder extension\thip~0 50|knee~90 90|ankle~0 0|shoulder~165 80|elbow~5 5\t\trectus abdominis\texternal oblique|internal oblique|latissimus dorsi|teres major\t\tnone\tintermediate\theavy\tab wheel\t\tstability-ball rollout|long-lever plank\tstanding ab wheel rollout\t\t',
     'anti-rotation press\tcable anti-rotation press|press-out|cable press-out|standing anti-rotation press|anti-rotation hold\tcable\tisometric\tstanding\t\t1\trotation\trotation\ttrunk rotation\t\t\t\texternal oblique|internal oblique\ttransversus abdominis\t\tnone\tnovice\tlight\tcable\t\tband anti-rotation press\tanti-rotation press overhead|half-kneeling anti-rotation press\t\t',
     'cable woodchop\twoodchop|high-to-low chop|cable chop|high-to-low woodchop|cable wood chopper|woodchopper\tcable\tdynamic\tstanding\t\t1\trotation\trotation\ttrunk rotation\ttrunk flexion\t\t\texternal oblique|internal oblique\trectus abdominis|transversus abdominis\t\tnone\tnovice\tlight\tcable\t\tband rotation\thalf-kneeling chop\t\t',
@@ -1391,7 +1392,7 @@ EXERCISES: tuple[str, ...] = (
     'weighted plank\tloaded plank|plate plank\tplate\tisometric\tprone\t\t\t\t\ttrunk flexion\t\thip~0|knee~0|ankle~0|shoulder~90|elbow~90\t\trectus abdominis\texternal oblique|internal oblique\t\tnone\tintermediate\theavy\tfloor|plate\t\tplank\tab wheel rollout\t\t',
     'feet-elevated plank\tdecline plank\tbodyweight\tisometric\tprone\t\t\t\t\ttrunk flexion\t\thip~0|knee~0|ankle~0|shoulder~90|elbow~90\t\trectus abdominis\texternal oblique|internal oblique\t\tnone\tintermediate\tlight\tfloor|bench\t\tplank\t\t\t',
     'plank shoulder tap\tshoulder tap|plank tap\tbodyweight\tisometric\tprone\t\t1\t\t\ttrunk flexion|trunk rotation\tscapular protraction\thip~0|knee~0|ankle~0|shoulder~85|elbow~5\t\trectus abdominis|external oblique|internal oblique\ttransversus abdominis|serratus anterior\t\tnone\tnovice\tlight\tfloor\t\thigh plank\tplank row\t\t',
-    'plank with leg lift\tsingle-leg plank|three-point plank|plank leg raise\tbodyweight\tisometric\tprone\t\t1\t\t\ttrunk flexion\ttrunk rotation|hip extension\thip~0|knee~0|ankle~0|shoulder~90|elbow~90\t\trectus abdominis\tbiceps femoris long head|semitendinosus|semimembranosus|gluteus maximus|adductor magnus|external oblique|internal oblique\tbiceps femoris long head~0.53|semitendinosus~0.53|semimembranosus~0.53|gluteus maximus~0.21|adductor magnus~0.02\tnone\tnovice\tlight\tfloor\t\tplank\t\t\t',
+    'plank with leg lift\tsingle-leg plank|three-point plank|plank leg raise\tbodyweight\tisometric\tprone\t\t1\t\t\ttrunk flexion\ttrunk rotation\thip~0|knee~0|ankle~0|shoulder~90|elbow~90\t\trectus abdominis\texternal oblique|internal oblique\t\tnone\tnovice\tlight\tfloor\t\tplank\t\t\t',
     'plank with arm reach\tplank reach|plank arm lift|two-point plank\tbodyweight\tisometric\tprone\t\t1\t\t\ttrunk flexion|trunk rotation\t\thip~0|knee~0|ankle~0|shoulder~90|elbow~90\t\trectus abdominis|external oblique|internal oblique\ttransversus abdominis\t\tnone\tintermediate\tlight\tfloor\t\tplank shoulder tap\t\t\t',
     'plank drag\tplank pull-through|dumbbell drag|kettlebell drag|plank dumbbell pull-through\tdumbbell\tisometric\tprone\t\t1\t\t\ttrunk flexion|trunk rotation\t\thip~0|knee~0|ankle~0|shoulder~85|elbow~5\t\trectus abdominis|external oblique|internal oblique\ttransversus abdominis\t\tnone\tintermediate\tlight\tdumbbell|floor\t\tplank shoulder tap\t\t\t',
     'stability-ball plank\tSwiss ball plank|exercise ball plank|ball plank\tbodyweight\tisometric\tprone\t\t\t\t\ttrunk flexion\t\thip~0|knee~0|ankle~0|shoulder~90|elbow~90\t\trectus abdominis\texternal oblique|internal oblique\t\tnone\tintermediate\tlight\tstability ball\t\tplank\tstability-ball circle plank\t\t',
@@ -1401,7 +1402,7 @@ EXERCISES: tuple[str, ...] = (
     'plank up-down\tup-down plank|plank to push-up|walking plank|commando plank\tbodyweight\tdynamic\tprone\t\t1\t\t\ttrunk flexion\telbow extension|trunk rotation\thip~0 0|knee~0 0|ankle~0 0|elbow~90 5\t\trectus abdominis\texternal oblique|internal oblique|triceps long head|triceps lateral head|triceps medial head\ttriceps lateral head~0.39|triceps medial head~0.39\tnone\tnovice\tlight\tfloor\t\tplank\t\t\t',
     'plank with hip dips\tplank hip dip|plank twist|rotating plank\tbodyweight\tdynamic\tprone\t\t1\trotation\trotation\ttrunk rotation|trunk flexion\t\thip~0|knee~0|ankle~0|shoulder~90|elbow~90\t\trectus abdominis|external oblique|internal oblique\ttransversus abdominis\t\tnone\tnovice\tlight\tfloor\t\tplank\t\t\t',
     'bear hold\tbear plank|hovering quadruped hold|beast hold|quadruped hover\tbodyweight\tisometric\tquadruped\t\t\t\t\ttrunk flexion\tscapular protraction\thip~90|knee~90|ankle~15|shoulder~90|elbow~5\t\trectus abdominis\texternal oblique|internal oblique|serratus anterior\t\tnone\tnovice\tlight\tfloor\t\tbird dog\tbear crawl\t\t',
-    'reverse plank\tback plank|supine plank|reverse bridge hold|Chinese plank\tbodyweight\tisometric\tsupported\t\t\t\t\thip extension|trunk extension\tshoulder extension\thip~0|knee~0|ankle~0\t\tbiceps femoris long head|semitendinosus|semimembranosus|gluteus maximus|adductor magnus|erector spinae|multifidus\tlatissimus dorsi|teres major\tbiceps femoris long head~0.53|semitendinosus~0.53|semimembranosus~0.53|gluteus maximus~0.21|adductor magnus~0.02\tnone\tnovice\tlight\tfloor\t\t\tback extension hold\t\t',
+    'reverse plank\tback plank|supine plank|reverse bridge hold|Chinese plank\tbodyweight\tisometric\tsupported\t\t\t\t\ttrunk extension\thip extension|shoulder extension\thip~0|knee~0|ankle~0\t\terector spinae|multifidus\tbiceps femoris long head|semitendinosus|semimembranosus|gluteus maximus|adductor magnus|latissimus dorsi|teres major\tbiceps femoris long head~0.53|semitendinosus~0.53|semimembranosus~0.53|gluteus maximus~0.21|adductor magnus~0.02\tnone\tnovice\tlight\tfloor\t\t\tback extension hold\t\t',
     'knee side plank\tkneeling side plank|short side plank|bent-knee side plank|half side plank\tbodyweight\tisometric\tside-lying\t\t1\t\t\ttrunk side bend\thip abduction\thip~0|knee~90|ankle~0\t\texternal oblique|internal oblique|quadratus lumborum\tgluteus medius|gluteus minimus|rectus abdominis|erector spinae\t\tnone\tnovice\tlight\tfloor\t\t\tside plank\t\t',
     'straight-arm side plank\thigh side plank|hand side plank\tbodyweight\tisometric\tside-lying\t\t1\t\t\ttrunk side bend\thip abduction\thip~0|knee~0|ankle~0\t\texternal oblique|internal oblique|quadratus lumborum\tgluteus medius|gluteus minimus|rectus abdominis|erector spinae\t\tnone\tintermediate\tlight\tfloor\t\tside plank\t\t\t',
     'side plank with leg raise\tside plank leg lift|star plank\tbodyweight\tisometric\tside-lying\t\t1\t\t\ttrunk side bend|hip abduction\t\thip~0|knee~0|ankle~0\t\tgluteus medius|gluteus minimus|external oblique|internal oblique|quadratus lumborum\tgluteus maximus|tensor fasciae latae|rectus abdominis|erector spinae\tgluteus maximus~0.21|tensor fasciae latae~0.88\tnone\tintermediate\tlight\tfloor\t\tside plank\t\t\t',
@@ -1493,4124 +1494,4134 @@ EXERCISES: tuple[str, ...] = (
     'anti-rotation press overhead\toverhead press-out|anti-rotation press and lift|overhead anti-rotation press\tcable\tisometric\tstanding\t\t1\trotation\trotation\ttrunk rotation\ttrunk side bend|shoulder flexion\t\t\texternal oblique|internal oblique\ttransversus abdominis|quadratus lumborum|anterior deltoid\t\tnone\tintermediate\tlight\tcable\t\tanti-rotation press\t\t\t',
     'anti-rotation walk-out\tanti-rotation side step|press-out walk|cable walk-out|anti-rotation walk\tband\tisometric\tstanding\t\t1\trotation\trotation\ttrunk rotation\t\t\t\texternal oblique|internal oblique\ttransversus abdominis\t\tnone\tnovice\tlight\tband\t\tband anti-rotation press\t\t\t',
     'one-arm plank\tsingle-arm plank|one-arm plank hold\tbodyweight\tisometric\tprone\t\t1\trotation\trotation\ttrunk rotation|trunk flexion\t\thip~0|knee~0|ankle~0|shoulder~85|elbow~5\t\trectus abdominis|external oblique|internal oblique\ttransversus abdominis\t\tnone\tintermediate\tlight\tfloor\t\tplank shoulder tap\t\t\t',
-    'prone back extension hold\tprone hold|prone extension hold|prone lift hold|prone arch hold|arch hold\tbodyweight\tisometric\tprone\t\t\t\t\ttrunk extension\thip extension\thip~0|knee~0|ankle~0\t\terector spinae|multifidus\tbiceps femoris long head|semitendinosus|semimembranosus|gluteus maximus|adductor magnus\tbiceps femoris long head~0.53|semitendinosus~0.53|semimembranosus~0.53|gluteus maximus~0.21|adductor magnus~0.02\tnone\tnovice\tlight\tfloor\t\tbird dog\tback extension hold\t\t',
-    'prone alternating arm and leg raise\tswimmer|prone swimmer|prone alternating raise|opposite arm and leg raise\tbodyweight\tdynamic\tprone\t\t1\t\t\ttrunk extension\thip extension|shoulder flexion\thip~5 -15|knee~0 0|ankle~0 0\t\terector spinae|multifidus\tgluteus maximus|anterior deltoid\tgluteus maximus~0.16\tnone\tnovice\tlight\tfloor\t\tbird dog\tprone back extension\t\t',
+    'prone back extension hold\tprone hold|prone extension hold|prone lift hold|prone arch hold|arch hold\tbodyweight\tisometric\tprone\t\t\t\t\ttrunk extension\t\thip~0|knee~0|ankle~0\t\terector spinae|multifidus\t\t\tnone\tnovice\tlight\tfloor\t\tbird dog\tback extension hold\t\t',
+    'prone alternating arm and leg raise\tswimmer|prone swimmer|prone alternating raise|opposite arm and leg raise\tbodyweight\tdynamic\tprone\t\t1\t\t\ttrunk extension\tshoulder flexion\t\t\terector spinae|multifidus\tanterior deltoid\t\tnone\tnovice\tlight\tfloor\t\tbird dog\tprone back extension\t\t',
     'prone cobra hold\tprone cobra|cobra hold|prone shoulder-blade squeeze hold\tbodyweight\tisometric\tprone\t\t\t\t\ttrunk extension|scapular retraction\tshoulder external rotation\thip~0|knee~0|ankle~0\t\terector spinae|multifidus|middle trapezius|rhomboids\tlower trapezius|infraspinatus|teres minor\t\tnone\tnovice\tlight\tfloor\t\tprone back extension\t\t\t',
     'machine back extension\tback extension machine|lower back machine|seated back extension|lumbar extension machine|seated machine back extension\tmachine\tdynamic\tseated\t\t\t\t\ttrunk extension\thip extension\thip~100 60|knee~80 80|ankle~0 0\t\terector spinae|multifidus\tgluteus maximus|adductor magnus\tgluteus maximus~0.89|adductor magnus~0.69\tnone\tnovice\theavy\tmachine back extension\t\tprone back extension\tback extension\t\t',
     'stability-ball back extension\tball back extension|Swiss ball back extension\tbodyweight\tdynamic\tprone\t\t\t\t\ttrunk extension\thip extension\thip~45 0|knee~10 10|ankle~0 0\t\terector spinae|multifidus\tbiceps femoris long head|semitendinosus|semimembranosus|gluteus maximus|adductor magnus\tbiceps femoris long head~0.6|semitendinosus~0.6|semimembranosus~0.6|gluteus maximus~0.45|adductor magnus~0.14\tnone\tnovice\tlight\tstability ball\t\tprone back extension\tback extension\t\t',
     'loaded spinal roll-down\tspinal roll-down|roll-down|segmental roll-down|weighted roll-down\tdumbbell\tdynamic\tstanding\t\t\t\t\ttrunk extension\thip extension\thip~70 0|knee~0 0|ankle~0 0\t\terector spinae|multifidus\tbiceps femoris long head|semitendinosus|semimembranosus|gluteus maximus|adductor magnus\tbiceps femoris long head~0.69|semitendinosus~0.69|semimembranosus~0.69|gluteus maximus~0.56|adductor magnus~0.25\tlow\tadvanced\tlight\tdumbbell|box\t\tprone back extension\t\tLoaded rounding of the whole spine: light, slow, by small steps, and not where the back is hurt.\t',
-    'quadruped leg reach\tquadruped hip extension hold|all-fours leg reach|bird dog leg only\tbodyweight\tisometric\tquadruped\t\t1\t\t\ttrunk extension\thip extension\thip~0|knee~0|ankle~0\t\terector spinae|multifidus\tbiceps femoris long head|semitendinosus|semimembranosus|gluteus maximus|adductor magnus\tbiceps femoris long head~0.53|semitendinosus~0.53|semimembranosus~0.53|gluteus maximus~0.21|adductor magnus~0.02\tnone\tnovice\tlight\tfloor\t\t\tbird dog\t\t',
-    'bird dog row\tbird dog dumbbell row|bench bird dog row\tdumbbell\tisometric\tquadruped\t\t1\t\t\ttrunk extension|trunk rotation\thip extension|shoulder extension|scapular retraction\thip~0|knee~0|ankle~0\t\texternal oblique|internal oblique|erector spinae|multifidus\tbiceps femoris long head|semitendinosus|semimembranosus|gluteus maximus|adductor magnus|transversus abdominis|latissimus dorsi|teres major|middle trapezius|rhomboids\tbiceps femoris long head~0.53|semitendinosus~0.53|semimembranosus~0.53|gluteus maximus~0.21|adductor magnus~0.02\tnone\tintermediate\tlight\tdumbbell|bench\t\tbird dog\tplank row\t\t',
-    'bird dog with band\tbanded bird dog|weighted bird dog|resisted bird dog\tband\tisometric\tquadruped\t\t1\t\t\ttrunk extension\thip extension|trunk rotation\thip~0|knee~0|ankle~0\t\terector spinae|multifidus\tbiceps femoris long head|semitendinosus|semimembranosus|gluteus maximus|adductor magnus|external oblique|internal oblique\tbiceps femoris long head~0.53|semitendinosus~0.53|semimembranosus~0.53|gluteus maximus~0.21|adductor magnus~0.02\tnone\tintermediate\tlight\tband|floor\t\tbird dog\t\t\t',
+    'quadruped leg reach\tquadruped hip extension hold|all-fours leg reach|bird dog leg only\tbodyweight\tisometric\tquadruped\t\t1\t\t\ttrunk extension\t\thip~0|knee~0|ankle~0\t\terector spinae|multifidus\t\t\tnone\tnovice\tlight\tfloor\t\t\tbird dog\t\t',
+    'bird dog row\tbird dog dumbbell row|bench bird dog row\tdumbbell\tisometric\tquadruped\t\t1\t\t\ttrunk extension|trunk rotation\tshoulder extension|scapular retraction\thip~0|knee~0|ankle~0\t\texternal oblique|internal oblique|erector spinae|multifidus\ttransversus abdominis|latissimus dorsi|teres major|middle trapezius|rhomboids\t\tnone\tintermediate\tlight\tdumbbell|bench\t\tbird dog\tplank row\t\t',
+    'bird dog with band\tbanded bird dog|weighted bird dog|resisted bird dog\tband\tisometric\tquadruped\t\t1\t\t\ttrunk extension\ttrunk rotation\thip~0|knee~0|ankle~0\t\terector spinae|multifidus\texternal oblique|internal oblique\t\tnone\tintermediate\tlight\tband|floor\t\tbird dog\t\t\t',
 )
 
-NAMES: dict[str, int] = {
-    'barbellcurl': 0,
-    'curl': 0,
-    'bbcurl': 0,
-    'standingbarbellcurl': 0,
-    'straightbarcurl': 0,
-    'bicepcurl': 0,
-    'standingcurl': 0,
-    'dumbbellcurl': 1,
-    'dbcurl': 1,
-    'standingdumbbellcurl': 1,
-    'dumbbellbicepcurl': 1,
-    'supinatingcurl': 1,
-    'dbbicepcurl': 1,
-    'hammercurl': 2,
-    'dumbbellhammercurl': 2,
-    'dbhammercurl': 2,
-    'neutralgripcurl': 2,
-    'standinghammercurl': 2,
-    'cablepushdown': 3,
-    'triceppushdown': 3,
-    'pushdown': 3,
-    'cabletriceppushdown': 3,
-    'pressdown': 3,
-    'triceppressdown': 3,
-    'barpushdown': 3,
-    'tricepextension': 3,
-    'ropepushdown': 4,
-    'ropetriceppushdown': 4,
-    'ropepressdown': 4,
-    'overheadcabletricepextension': 5,
-    'overheadtricepextension': 5,
-    'overheadropeextension': 5,
-    'overheadcableextension': 5,
-    'cableoverheadextension': 5,
-    'ropeoverheadextension': 5,
-    'frenchpresswithcable': 5,
-    'lyingtricepextension': 6,
-    'skullcrusher': 6,
-    'lyingbarbelltricepextension': 6,
-    'bentbarskullcrusher': 6,
-    'ezbarskullcrusher': 6,
-    'nosebreaker': 6,
-    'lyingextension': 6,
-    'inclinedumbbellcurl': 7,
-    'inclinecurl': 7,
-    'inclinedbcurl': 7,
-    'inclinebenchcurl': 7,
-    'seatedinclinecurl': 7,
-    'preachercurl': 8,
-    'bentbarpreachercurl': 8,
-    'barbellpreachercurl': 8,
-    'ezbarpreachercurl': 8,
-    'preacherbenchcurl': 8,
-    'cablecurl': 9,
-    'standingcablecurl': 9,
-    'lowcablecurl': 9,
-    'cablebicepcurl': 9,
-    'barcablecurl': 9,
-    'bentbarcurl': 10,
-    'ezbarcurl': 10,
-    'ezcurl': 10,
-    'camberedbarcurl': 10,
-    'angledbarcurl': 10,
-    'overheaddumbbelltricepextension': 11,
-    'dumbbelloverheadextension': 11,
-    'overheaddumbbellextension': 11,
-    'twohandoverheadextension': 11,
-    'seatedoverheadtricepextension': 11,
-    'dboverheadextension': 11,
-    'overheaddbtricepextension': 11,
-    'seateddumbbelltricepextension': 11,
-    'frenchpress': 11,
-    'machinecurl': 12,
-    'machinebicepcurl': 12,
-    'bicepcurlmachine': 12,
-    'armcurlmachine': 12,
-    'seatedmachinecurl': 12,
-    'machinepreachercurl': 13,
-    'preachercurlmachine': 13,
-    'plateloadedpreachercurl': 13,
-    'dumbbellpreachercurl': 14,
-    'onearmpreachercurl': 14,
-    'singlearmpreachercurl': 14,
-    'dbpreachercurl': 14,
-    'cablepreachercurl': 15,
-    'preachercablecurl': 15,
-    'concentrationcurl': 16,
-    'seatedconcentrationcurl': 16,
-    'dumbbellconcentrationcurl': 16,
-    'proneinclinecurl': 17,
-    'spidercurl': 17,
-    'chestsupportedcurl': 17,
-    'pronecurl': 17,
-    'alternatingdumbbellcurl': 18,
-    'alternatingcurl': 18,
-    'alternatedumbbellcurl': 18,
-    'alternatingdbcurl': 18,
-    'seateddumbbellcurl': 19,
-    'seatedcurl': 19,
-    'seateddbcurl': 19,
-    'seatedalternatingdumbbellcurl': 19,
-    'onearmcablecurl': 20,
-    'singlearmcablecurl': 20,
-    'onearmlowcablecurl': 20,
-    'behindthebodycablecurl': 21,
-    'faceawaycablecurl': 21,
-    'cablecurlfacingaway': 21,
-    'behindbackcablecurl': 21,
-    'highcablecurl': 22,
-    'overheadcablecurl': 22,
-    'doublebicepcablecurl': 22,
-    'latmachinecurl': 22,
-    'lyingcablecurl': 23,
-    'supinecablecurl': 23,
-    'floorcablecurl': 23,
-    'dragcurl': 24,
-    'barbelldragcurl': 24,
-    'elbowbackcurl': 24,
-    'strictcurlagainstthewall': 25,
-    'strictcurl': 25,
-    'wallcurl': 25,
-    'backtowallcurl': 25,
-    'cheatcurl': 26,
-    'bodyswingcurl': 26,
-    'cheatingcurl': 26,
-    'partialrangebarbellcurl': 27,
-    '21s': 27,
-    'twentyone': 27,
-    'curl21s': 27,
-    'curlinthird': 27,
-    'widegripbarbellcurl': 28,
-    'widecurl': 28,
-    'widegripcurl': 28,
-    'closegripbarbellcurl': 29,
-    'narrowgripcurl': 29,
-    'closegripcurl': 29,
-    'bandcurl': 30,
-    'bandedcurl': 30,
-    'resistancebandcurl': 30,
-    'bandbicepcurl': 30,
-    'kettlebellcurl': 31,
-    'kbcurl': 31,
-    'gobletcurl': 31,
-    'twohandkettlebellcurl': 31,
-    'suspensioncurl': 32,
-    'ringcurl': 32,
-    'suspendedbicepcurl': 32,
-    'bodyweightcurl': 32,
-    'suspensionbicepcurl': 32,
-    'curlhold': 33,
-    'isometriccurl': 33,
-    'staticcurl': 33,
-    'curlisohold': 33,
-    '90degreecurlhold': 33,
-    'eccentriccurl': 34,
-    'negativecurl': 34,
-    'slowloweringcurl': 34,
-    'curlnegative': 34,
-    'ropehammercurl': 35,
-    'cablehammercurl': 35,
-    'cableropecurl': 35,
-    'crossbodyhammercurl': 36,
-    'pinwheelcurl': 36,
-    'crossbodycurl': 36,
-    'alternatingcrossbodycurl': 36,
-    'seatedhammercurl': 37,
-    'inclinehammercurl': 37,
-    'seateddumbbellhammercurl': 37,
-    'preacherhammercurl': 38,
-    'neutralgrippreachercurl': 38,
-    'reversecurl': 39,
-    'overhandcurl': 39,
-    'reversebarbellcurl': 39,
-    'pronatedcurl': 39,
-    'bentbarreversecurl': 39,
-    'reversegripcurl': 39,
-    'reversebicepcurl': 39,
-    'reversecablecurl': 40,
-    'cablereversecurl': 40,
-    'overhandcablecurl': 40,
-    'reversedumbbellcurl': 41,
-    'dumbbellreversecurl': 41,
-    'dbreversecurl': 41,
-    'rotatingcurl': 42,
-    'palmuppalmdowncurl': 42,
-    'turnovercurl': 42,
-    'supinationpronationcurl': 42,
-    'straightbarpushdown': 43,
-    'vbarpushdown': 43,
-    'angledbarpushdown': 43,
-    'onearmcablepushdown': 44,
-    'singlearmpushdown': 44,
-    'singlearmcablepushdown': 44,
-    'onearmpushdown': 44,
-    'singlearmtriceppushdown': 44,
-    'onearmtricepextension': 44,
-    'reversegrippushdown': 45,
-    'underhandpushdown': 45,
-    'supinatedpushdown': 45,
-    'underhandtriceppushdown': 45,
-    'bandpushdown': 46,
-    'bandedpushdown': 46,
-    'bandtriceppushdown': 46,
-    'bandtricepextension': 46,
-    'resistancebandpushdown': 46,
-    'crosscabletricepextension': 47,
-    'crossbodycableextension': 47,
-    'crosscableextension': 47,
-    'cablecrossbodytricepextension': 47,
-    'tricepkickback': 48,
-    'dumbbellkickback': 48,
-    'kickback': 48,
-    'dbkickback': 48,
-    'bentovertricepextension': 48,
-    'cablekickbackfortricep': 49,
-    'cabletricepkickback': 49,
-    'machinetricepextension': 50,
-    'tricepextensionmachine': 50,
-    'machinetricep': 50,
-    'seatedtricepmachine': 50,
-    'tricepmachine': 50,
-    'lyingdumbbelltricepextension': 51,
-    'dumbbellskullcrusher': 51,
-    'dbskullcrusher': 51,
-    'dumbbelllyingextension': 51,
-    'dbtricepextension': 51,
-    'inclinetricepextension': 52,
-    'inclineskullcrusher': 52,
-    'inclinebarbelltricepextension': 52,
-    'inclinedumbbelltricepextension': 52,
-    'lyingtricepextensionbehindthehead': 53,
-    'deepskullcrusher': 53,
-    'behindtheheadskullcrusher': 53,
-    'deadstoptricepextension': 53,
-    'declinetricepextension': 54,
-    'declineskullcrusher': 54,
-    'lyingcabletricepextension': 55,
-    'cableskullcrusher': 55,
-    'cablelyingextension': 55,
-    'onearmlyingtricepextension': 56,
-    'crossfaceextension': 56,
-    'crossbodydumbbellextension': 56,
-    'singlearmskullcrusher': 56,
-    'rollingdumbbellextension': 57,
-    'rollbacktricepextension': 57,
-    'dumbbellrollback': 57,
-    'rollbackextension': 57,
-    'elbowouttricepextension': 58,
-    'elbowoutextension': 58,
-    'flaredtricepextension': 58,
-    'overheadbarbelltricepextension': 59,
-    'barbelloverheadextension': 59,
-    'bentbaroverheadextension': 59,
-    'ezbaroverheadextension': 59,
-    'standingbarbelltricepextension': 59,
-    'barbellfrenchpress': 59,
-    'onearmoverheadtricepextension': 60,
-    'singlearmoverheadextension': 60,
-    'singlearmoverheadtricepextension': 60,
-    'onearmdumbbelloverheadextension': 60,
-    'singlearmdumbbelltricepextension': 60,
-    'onearmoverheadcableextension': 61,
-    'singlearmcableoverheadextension': 61,
-    'singlearmoverheadcabletricepextension': 61,
-    'bandoverheadtricepextension': 62,
-    'bandedoverheadextension': 62,
-    'bandoverheadextension': 62,
-    'kettlebelloverheadtricepextension': 63,
-    'kboverheadextension': 63,
-    'kettlebelltricepextension': 63,
-    'machineoverheadtricepextension': 64,
-    'overheadtricepmachine': 64,
-    'bodyweighttricepextension': 65,
-    'bodyweightskullcrusher': 65,
-    'triceppushout': 65,
-    'bartricepextension': 65,
-    'suspensiontricepextension': 66,
-    'ringtricepextension': 66,
-    'suspendedtricepextension': 66,
-    'tricepextensionhold': 67,
-    'isometrictricepextension': 67,
-    'pushdownhold': 67,
-    'wristcurl': 68,
-    'barbellwristcurl': 68,
-    'seatedwristcurl': 68,
-    'palmupwristcurl': 68,
-    'forearmcurl': 68,
-    'dumbbellwristcurl': 68,
-    'reversewristcurl': 69,
-    'wristextension': 69,
-    'palmdownwristcurl': 69,
-    'dumbbellreversewristcurl': 69,
-    'barbellreversewristcurl': 69,
-    'seatedreversewristcurl': 69,
-    'behindthebackwristcurl': 70,
-    'standingwristcurl': 70,
-    'behindbackbarbellwristcurl': 70,
-    'cablewristcurl': 71,
-    'cableforearmcurl': 71,
-    'isometricwristextension': 72,
-    'wristextensionhold': 72,
-    'isometricwristextensorhold': 72,
-    'eccentricwristextension': 73,
-    'slowloweringwristextension': 73,
-    'wristextensionlowering': 73,
-    'eccentricreversewristcurl': 73,
-    'wristroller': 74,
-    'wristrollerup': 74,
-    'forearmroller': 74,
-    'wristrollup': 74,
-    'forearmpronation': 75,
-    'dumbbellpronation': 75,
-    'hammerpronation': 75,
-    'pronationwithalever': 75,
-    'forearmsupination': 76,
-    'dumbbellsupination': 76,
-    'hammersupination': 76,
-    'supinationwithalever': 76,
-    'deadhang': 77,
-    'barhang': 77,
-    'passivehang': 77,
-    'hang': 77,
-    'straightarmhang': 77,
-    'pullupbarhang': 77,
-    'towelhang': 78,
-    'towelgriphang': 78,
-    'ropehang': 78,
-    'onearmhang': 79,
-    'singlearmhang': 79,
-    'onearmdeadhang': 79,
-    'singlearmdeadhang': 79,
-    'fingertiphang': 80,
-    'fingerboardhang': 80,
-    'fingerhang': 80,
-    'edgehang': 80,
-    'hangboardhang': 80,
-    'platepinch': 81,
-    'pinchgriphold': 81,
-    'platepinchhold': 81,
-    'pinchhold': 81,
-    'barbellhold': 82,
-    'griphold': 82,
-    'staticbarbellhold': 82,
-    'timedbarbellhold': 82,
-    'thickbarhold': 82,
-    'fatgriphold': 82,
-    'farmerhold': 83,
-    'dumbbellhold': 83,
-    'staticfarmerhold': 83,
-    'dumbbellgriphold': 83,
-    'handgrippersqueeze': 84,
-    'gripper': 84,
-    'handgripper': 84,
-    'crushgrip': 84,
-    'gripperclose': 84,
-    'fingercurl': 85,
-    'barbellfingercurl': 85,
-    'fingerroll': 85,
-    'fingerrollup': 85,
-    'fingerextensionwithband': 86,
-    'bandfingerextension': 86,
-    'fingeropening': 86,
-    'rubberbandfingerextension': 86,
-    'wristdeviationwithalever': 87,
-    'radialdeviation': 87,
-    'ulnardeviation': 87,
-    'sledgehammerlever': 87,
-    'leverlift': 87,
-    'farmercarry': 88,
-    'farmerwalk': 88,
-    'dumbbellfarmercarry': 88,
-    'loadedcarry': 88,
-    'dumbbellcarry': 88,
-    'farmer': 88,
-    'suitcasecarry': 89,
-    'suitcasewalk': 89,
-    'onearmfarmercarry': 89,
-    'singlearmfarmercarry': 89,
-    'onesidedcarry': 89,
-    'offsetcarry': 89,
-    'turkishgetup': 90,
-    'tgu': 90,
-    'getup': 90,
-    'kettlebellgetup': 90,
-    'dumbbellgetup': 90,
-    'medicineballslam': 91,
-    'ballslam': 91,
-    'overheadslam': 91,
-    'medballslam': 91,
-    'slamball': 91,
-    'overheadmedicineballslam': 91,
-    'mbslam': 91,
-    'medicineballchestpass': 92,
-    'chestpass': 92,
-    'medballchestpass': 92,
-    'medicineballchestthrow': 92,
-    'mbchestpass': 92,
-    'wallchestpass': 92,
-    'standingchestthrow': 92,
-    'rotationalmedicineballthrow': 93,
-    'rotationalthrow': 93,
-    'medballrotationalthrow': 93,
-    'sidethrow': 93,
-    'medicineballsidetoss': 93,
-    'mbrotationalthrow': 93,
-    'rotationalwallthrow': 93,
-    'sidetoss': 93,
-    'trapbarcarry': 94,
-    'trapbarfarmerwalk': 94,
-    'trapbarwalk': 94,
-    'hexbarcarry': 94,
-    'framecarry': 94,
-    'kettlebellfarmercarry': 95,
-    'kettlebellcarry': 95,
-    'kbfarmerwalk': 95,
-    'kettlebellwalk': 95,
-    'kbcarry': 95,
-    'farmerhandlecarry': 96,
-    'farmerhandle': 96,
-    'handlecarry': 96,
-    'farmerwalkwithhandle': 96,
-    'overheadcarry': 97,
-    'twoarmoverheadcarry': 97,
-    'overheadwalk': 97,
-    'doubleoverheadcarry': 97,
-    'barbelloverheadcarry': 97,
-    'waiterwalk': 98,
-    'waitercarry': 98,
-    'onearmoverheadcarry': 98,
-    'singlearmoverheadcarry': 98,
-    'rackcarry': 99,
-    'frontrackcarry': 99,
-    'kettlebellrackcarry': 99,
-    'doublekettlebellrackcarry': 99,
-    'rackwalk': 99,
-    'onearmrackcarry': 100,
-    'singlearmrackcarry': 100,
-    'onearmfrontrackcarry': 100,
-    'offsetrackcarry': 100,
-    'gobletcarry': 101,
-    'gobletwalk': 101,
-    'bearhugkettlebellcarry': 101,
-    'sandbagshouldercarry': 102,
-    'shouldercarry': 102,
-    'sandbagovertheshouldercarry': 102,
-    'platecarry': 103,
-    'platehugcarry': 103,
-    'platepinchcarry': 103,
-    'huggedplatecarry': 103,
-    'frontloadedbarcarry': 104,
-    'crookoftheelbowcarry': 104,
-    'elbowcrookcarry': 104,
-    'frontheldbarbellcarry': 104,
-    'bottomupcarry': 105,
-    'bottomupkettlebellcarry': 105,
-    'bottomupwalk': 105,
-    'bottomuprackcarry': 105,
-    'mixedcarry': 106,
-    'crossbodycarry': 106,
-    'highlowcarry': 106,
-    'oneuponedowncarry': 106,
-    'overheadandsuitcasecarry': 106,
-    'bucketcarry': 107,
-    'frontbucketcarry': 107,
-    'watercancarry': 107,
-    'jerrycancarry': 107,
-    'towelfarmercarry': 108,
-    'towelcarry': 108,
-    'thickhandlefarmercarry': 108,
-    'fatgripcarry': 108,
-    'pinchcarry': 109,
-    'platepinchcarrywalk': 109,
-    'platepinchwalk': 109,
-    'halfgetup': 110,
-    'halfturkishgetup': 110,
-    'getuptothehand': 110,
-    'partialgetup': 110,
-    'getuptoelbow': 110,
-    'bottomupturkishgetup': 111,
-    'bottomupgetup': 111,
-    'sandbaggetup': 112,
-    'shoulderedgetup': 112,
-    'sandbagturkishgetup': 112,
-    'armbar': 113,
-    'kettlebellarmbar': 113,
-    'kbarmbar': 113,
-    'screwdriver': 113,
-    'lyingarmbar': 113,
-    'kettlebellcleanandpress': 114,
-    'kbcleanandpress': 114,
-    'onearmcleanandpress': 114,
-    'singlearmkettlebellcleanandpress': 114,
-    'c&p': 114,
-    'doublekettlebellcleanandpress': 115,
-    'doublecleanandpress': 115,
-    'doublekbcleanandpress': 115,
-    'twokettlebellcleanandpress': 115,
-    'kettlebellpushpress': 116,
-    'kbpushpress': 116,
-    'onearmkettlebellpushpress': 116,
-    'kettlebelljerk': 117,
-    'kbjerk': 117,
-    'onearmkettlebelljerk': 117,
-    'kettlebellpushjerk': 117,
-    'kettlebellpullover': 118,
-    'kbpullover': 118,
-    'floorpulloverwithkettlebell': 118,
-    'rotationalmedicineballslam': 119,
-    'rotationalslam': 119,
-    'sideslam': 119,
-    'medicineballsideslam': 119,
-    'medballsideslam': 119,
-    'rainbowslam': 119,
-    'kneelingmedicineballslam': 120,
-    'tallkneelingslam': 120,
-    'halfkneelingslam': 120,
-    'kneelingslam': 120,
-    'medicineballoverheadthrow': 121,
-    'overheadthrow': 121,
-    'soccerthrow': 121,
-    'overheadmedicineballpass': 121,
-    'twohandoverheadthrow': 121,
-    'medballoverheadthrow': 121,
-    'footballthrowin': 121,
-    'stepinoverheadthrow': 122,
-    'steppingoverheadthrow': 122,
-    'stepinmedicineballoverheadthrow': 122,
-    'medicineballpulloverthrow': 123,
-    'lyingoverheadthrow': 123,
-    'supineoverheadthrow': 123,
-    'pulloverpass': 123,
-    'situpthrow': 123,
-    'kneelingmedicineballchestpass': 124,
-    'tallkneelingchestpass': 124,
-    'kneelingchestthrow': 124,
-    'halfkneelingchestpass': 124,
-    'seatedmedicineballchestpass': 125,
-    'seatedchestpass': 125,
-    'seatedmedicineballthrow': 125,
-    'seatedchestthrow': 125,
-    'lyingmedicineballchestthrow': 126,
-    'supinechestthrow': 126,
-    'supinemedicineballthrow': 126,
-    'lyingchestthrow': 126,
-    'medicineballbenchthrow': 126,
-    'verticalchestthrow': 126,
-    'onearmmedicineballput': 127,
-    'medicineballput': 127,
-    'shotputthrow': 127,
-    'medicineballshotput': 127,
-    'rotationalput': 127,
-    'medballpunchthrow': 127,
-    'medicineballpushthrow': 128,
-    'stepinchestpass': 128,
-    'jumpinchestpass': 128,
-    'broadjumpchestpass': 128,
-    'halfkneelingrotationalthrow': 129,
-    'halfkneelingmedicineballthrow': 129,
-    'halfkneelingsidetoss': 129,
-    'kneelingrotationalthrow': 129,
-    'stepbehindrotationalthrow': 130,
-    'stepbehindthrow': 130,
-    'shufflerotationalthrow': 130,
-    'runningrotationalthrow': 130,
-    'scoopthrowtotheside': 131,
-    'rotationalscooptoss': 131,
-    'sidescooptoss': 131,
-    'scooptoss': 131,
-    'medicineballscooptoss': 131,
-    'seatedrotationalthrow': 132,
-    'seatedmedicineballsidethrow': 132,
-    'seatedsidetoss': 132,
-    'russiantwistthrow': 132,
-    'medicineballwalltap': 133,
-    'backtowallrotationpass': 133,
-    'behindthebackballpass': 133,
-    'backtobackballpass': 133,
-    'backwardoverheadthrow': 134,
-    'overheadbackwardthrow': 134,
-    'backwardmedicineballthrow': 134,
-    'backwardoverheadtoss': 134,
-    'bombthrow': 134,
-    'overheadbacktoss': 134,
-    'forwardscoopthrow': 135,
-    'underhandforwardthrow': 135,
-    'betweenthelegthrow': 135,
-    'forwardmedicineballscoop': 135,
-    'grannytoss': 135,
-    'medicineballsquatthrow': 136,
-    'squatthrow': 136,
-    'verticaltoss': 136,
-    'medicineballverticalthrow': 136,
-    'squattopressthrow': 136,
-    'overheadverticalthrow': 136,
-    'ropeclimb': 137,
-    'climbingrope': 137,
-    'ropeclimbing': 137,
-    'ropeascent': 137,
-    'armonlyropeclimb': 137,
-    'alternatingropewave': 138,
-    'battleropewave': 138,
-    'battlerope': 138,
-    'battlingrope': 138,
-    'alternatingwave': 138,
-    'battleropealternatingwave': 138,
-    'heavyropewave': 138,
-    'ropewave': 138,
-    'doubleropewave': 139,
-    'doublearmwave': 139,
-    'battleropedoublewave': 139,
-    'twoarmropewave': 139,
-    'ropeslam': 140,
-    'battleropeslam': 140,
-    'heavyropeslam': 140,
-    'doublearmropeslam': 140,
-    'powerslamwithrope': 140,
-    'ropeoutwardcircle': 141,
-    'ropecircle': 141,
-    'battleropecircle': 141,
-    'outsidecircle': 141,
-    'sledrow': 142,
-    'standingsledrow': 142,
-    'sledpullrow': 142,
-    'backwardsledrow': 142,
-    'strapsledrow': 142,
-    'ropesledpull': 143,
-    'armoverarmsledpull': 143,
-    'handoverhandsledpull': 143,
-    'handoverhandropepull': 143,
-    'seatedropesledpull': 143,
-    'armoverarmpull': 143,
-    'sledchestpress': 144,
-    'sledpressout': 144,
-    'explosivesledpress': 144,
-    'sledpushout': 144,
-    'sledfacepull': 145,
-    'strapsledfacepull': 145,
-    'sledrearshoulderrow': 145,
-    'sledtricepextension': 146,
-    'sledoverheadextension': 146,
-    'strapsledtricepextension': 146,
-    'bearcrawl': 147,
-    'bearwalk': 147,
-    'forwardbearcrawl': 147,
-    'babybearcrawl': 147,
-    'leopardcrawl': 147,
-    'bearcrawlwithdrag': 148,
-    'loadedbearcrawl': 148,
-    'sandbagdragbearcrawl': 148,
-    'lateralbearcrawl': 149,
-    'sidewaybearcrawl': 149,
-    'sidebearcrawl': 149,
-    'crabwalk': 150,
-    'crabcrawl': 150,
-    'backwardcrawl': 150,
-    'reversecrawl': 150,
-    'inchworm': 151,
-    'walkout': 151,
-    'handwalkout': 151,
-    'inchwormwalkout': 151,
-    'plankwalkout': 151,
-    'countermovementjump': 152,
-    'cmj': 152,
-    'verticaljump': 152,
-    'bodyweightsquatjump': 152,
-    'jump': 152,
-    'verticalleap': 152,
-    'bodyweightjumpsquat': 152,
-    'boxjump': 153,
-    'jumptobox': 153,
-    'boxjumpontobox': 153,
-    'standingboxjump': 153,
-    'broadjump': 154,
-    'standinglongjump': 154,
-    'standingbroadjump': 154,
-    'slj': 154,
-    'longjumpstanding': 154,
-    'horizontaljump': 154,
-    'squatjump': 155,
-    'staticsquatjump': 155,
-    'pausedsquatjump': 155,
-    'noncountermovementjump': 155,
-    'staticjump': 155,
-    'sj': 155,
-    'depthjump': 156,
-    'dropjumpforheight': 156,
-    'depthdropjump': 156,
-    'boxdepthjump': 156,
-    'depthjumptobox': 156,
-    'dropjump': 157,
-    'fastdropjump': 157,
-    'reactivedropjump': 157,
-    'dj': 157,
-    'rebounddropjump': 157,
-    'tuckjump': 158,
-    'kneetuckjump': 158,
-    'tuckjumpinplace': 158,
-    'repeatedtuckjump': 158,
-    'hurdlejump': 159,
-    'doubleleghurdlejump': 159,
-    'hurdlehop': 159,
-    'repeatedhurdlejump': 159,
-    'barrierjump': 159,
-    'pogojump': 160,
-    'pogo': 160,
-    'pogohop': 160,
-    'anklehop': 160,
-    'anklejump': 160,
-    'stiffleghop': 160,
-    'anklebounce': 160,
-    'doublelegpogo': 160,
-    'jumprope': 161,
-    'skippingrope': 161,
-    'ropeskipping': 161,
-    'ropejump': 161,
-    'ropejumping': 161,
-    'doubleunder': 161,
-    'skiprope': 161,
-    'seatedboxjump': 162,
-    'seatedjump': 162,
-    'seatedjumptobox': 162,
-    'boxseatedjump': 162,
-    'seatedverticaljump': 162,
-    'kneelingjump': 163,
-    'kneejump': 163,
-    'jumpfromknee': 163,
-    'kneelingjumptosquat': 163,
-    'kneelingtoboxjump': 163,
-    'repeatedbroadjump': 164,
-    'continuoubroadjump': 164,
-    'consecutivebroadjump': 164,
-    'triplebroadjump': 164,
-    'multiplebroadjump': 164,
-    'frogjump': 164,
-    'frogleap': 164,
-    'lateralhurdlejump': 165,
-    'sidetosidejump': 165,
-    'lateralbarrierjump': 165,
-    'laterallinehop': 165,
-    'lateraljump': 165,
-    'lateralboxjump': 165,
-    'rotationaljump': 166,
-    '180degreejump': 166,
-    'jumpturn': 166,
-    '90degreejump': 166,
-    'quarterturnjump': 166,
-    'rotationalboxjump': 166,
-    'bandassistedjump': 167,
-    'assistedjump': 167,
-    'overspeedjump': 167,
-    'acceleratedjump': 167,
-    'bandassistedverticaljump': 167,
-    'barbellsquatjump': 168,
-    'barbelljumpsquat': 168,
-    'jumpsquat': 168,
-    'loadedsquatjump': 168,
-    'weightedjumpsquat': 168,
-    'loadedjumpsquat': 168,
-    'loadedjump': 168,
-    'trapbarjump': 169,
-    'hexbarjump': 169,
-    'trapbarjumpsquat': 169,
-    'hexbarjumpsquat': 169,
-    'trapbarsquatjump': 169,
-    'dumbbellsquatjump': 170,
-    'dbsquatjump': 170,
-    'dumbbelljumpsquat': 170,
-    'dumbbellcountermovementjump': 170,
-    'kettlebellsquatjump': 170,
-    'gobletsquatjump': 170,
-    'bandresistedjump': 171,
-    'bandedjump': 171,
-    'resistancebandjump': 171,
-    'bandresistedbroadjump': 171,
-    'bandedbroadjump': 171,
-    'guidedbarsquatjump': 172,
-    'guidedbarjumpsquat': 172,
-    'fixedtrackjumpsquat': 172,
-    'legpressjump': 173,
-    'horizontaljumponlegpress': 173,
-    'legpressthrow': 173,
-    'ballisticlegpress': 173,
-    'sledjump': 173,
-    'splitsquatjump': 174,
-    'jumplunge': 174,
-    'lungejump': 174,
-    'jumpinglunge': 174,
-    'splitjump': 174,
-    'scissorjump': 174,
-    'alternatingsplitsquatjump': 174,
-    'cycledsplitsquatjump': 174,
-    'splitlungejump': 174,
-    'singleleghop': 175,
-    'hop': 175,
-    'oneleghop': 175,
-    'forwardhop': 175,
-    'singlelegforwardhop': 175,
-    'singlelegbroadjump': 175,
-    'hopfordistance': 175,
-    'singlelegjump': 175,
-    'singlelegverticaljump': 175,
-    'hopandstick': 176,
-    'singleleghopandstick': 176,
-    'hopandhold': 176,
-    'singleleghopandhold': 176,
-    'multidirectionalhopandstick': 176,
-    'triplehop': 177,
-    'singlelegtriplehop': 177,
-    'repeatedhop': 177,
-    'repeatedsingleleghop': 177,
-    'continuouhop': 177,
-    'speedhop': 177,
-    'crossoverhop': 177,
-    'singlelegboxjump': 178,
-    'onelegboxjump': 178,
-    'singlelegjumptobox': 178,
-    'singleleghoptobox': 178,
-    'singlelegpogo': 179,
-    'singlelegpogojump': 179,
-    'singlelegpogohop': 179,
-    'singleleganklehop': 179,
-    'onelegpogo': 179,
-    'lateralbound': 180,
-    'skaterjump': 180,
-    'skaterhop': 180,
-    'skaterbound': 180,
-    'sidebound': 180,
-    'lateralboundandstick': 180,
-    'speedskaterjump': 180,
-    'bounding': 181,
-    'bound': 181,
-    'alternatelegbound': 181,
-    'alternatingbound': 181,
-    'powerbound': 181,
-    'horizontalbound': 181,
-    'runningbound': 181,
-    'powerskip': 182,
-    'skipforheight': 182,
-    'skippingforheight': 182,
-    'skipfordistance': 182,
-    'askip': 182,
-    'explosivestepup': 183,
-    'stepupjump': 183,
-    'jumpingstepup': 183,
-    'alternatingpushoff': 183,
-    'boxpushoff': 183,
-    'plyometricstepup': 183,
-    'alternatingstepupjump': 183,
-    'droplanding': 184,
-    'depthdrop': 184,
-    'altitudelanding': 184,
-    'altitudedrop': 184,
-    'dropandstick': 184,
-    'boxdroplanding': 184,
-    'landingfrombox': 184,
-    'dropsquatlanding': 184,
-    'singleleglanding': 185,
-    'singlelegdroplanding': 185,
-    'singlelegdropandstick': 185,
-    'singlelegdepthdrop': 185,
-    'singlelegaltitudelanding': 185,
-    'snapdown': 186,
-    'dropsquat': 186,
-    'rapidsquatdrop': 186,
-    'landingdrill': 186,
-    'snapdowntolanding': 186,
-    'sledpush': 187,
-    'heavysledpush': 187,
-    'pushsled': 187,
-    'weightedsledpush': 187,
-    'sleddrive': 187,
-    'sledmarch': 187,
-    'sleddrag': 188,
-    'forwardsleddrag': 188,
-    'sledpullforward': 188,
-    'sledpull': 188,
-    'harnesssleddrag': 188,
-    'sledtow': 188,
-    'sledwalk': 188,
-    'forwardsledpull': 188,
-    'backwardsleddrag': 189,
-    'reversesleddrag': 189,
-    'backwardsledpull': 189,
-    'backwardsledwalk': 189,
-    'reversesledpull': 189,
-    'backwardsled': 189,
-    'reversesledwalk': 189,
-    'lateralsleddrag': 190,
-    'sidesleddrag': 190,
-    'lateralsledpull': 190,
-    'sidewaysleddrag': 190,
-    'crossoversleddrag': 190,
-    'lateralsledwalk': 190,
-    'sledsprint': 191,
-    'lightsledpush': 191,
-    'sledpushsprint': 191,
-    'sprintsledpush': 191,
-    'sledpushforspeed': 191,
-    'fastsledpush': 191,
-    'resistedsprint': 192,
-    'sledtowingsprint': 192,
-    'sledsprinttow': 192,
-    'towedsprint': 192,
-    'resistedsprinting': 192,
-    'sledpullsprint': 192,
-    'sledresistedsprint': 192,
-    'sledtowsprint': 192,
-    'bearcrawlsleddrag': 193,
-    'bearcrawlsledpull': 193,
-    'sledbearcrawl': 193,
-    'quadrupedsleddrag': 193,
-    'sledhipextensionwalk': 194,
-    'longstridesleddrag': 194,
-    'sledpowerwalk': 194,
-    'sledlungewalk': 194,
-    'straightlegsleddrag': 194,
-    'strapbetweenlegsledwalk': 194,
-    'sprint': 195,
-    'flatsprint': 195,
-    'sprinting': 195,
-    'acceleration': 195,
-    'accelerationsprint': 195,
-    'flyingsprint': 195,
-    'buildupsprint': 195,
-    'hillsprint': 196,
-    'uphillsprint': 196,
-    'inclinesprint': 196,
-    'hillrun': 196,
-    'uphillrun': 196,
-    'stairrun': 197,
-    'stairsprint': 197,
-    'stairrunning': 197,
-    'stadiumrun': 197,
-    'stairbounding': 197,
-    'stepsprint': 197,
-    'yokecarry': 198,
-    'yokewalk': 198,
-    'superyoke': 198,
-    'yoke': 198,
-    'barbellbackcarry': 198,
-    'frameyokecarry': 198,
-    'sandbagcarry': 199,
-    'sandbagbearhugcarry': 199,
-    'bearhugcarry': 199,
-    'sandbagwalk': 199,
-    'sandbagfrontcarry': 199,
-    'oddobjectcarry': 199,
-    'stonecarry': 199,
-    'kegcarry': 199,
-    'marchingcarry': 200,
-    'farmermarch': 200,
-    'loadedmarchinplace': 200,
-    'highkneecarry': 200,
-    'suitcasemarch': 200,
-    'marchingfarmercarry': 200,
-    'loadedhighkneemarch': 200,
-    'ruck': 201,
-    'rucking': 201,
-    'loadedmarch': 201,
-    'weightedwalk': 201,
-    'packmarch': 201,
-    'ruckmarch': 201,
-    'weightedvestwalk': 201,
-    'backpackwalk': 201,
-    'loadedhillwalk': 202,
-    'inclinewalk': 202,
-    'weightedhillwalk': 202,
-    'uphillwalk': 202,
-    'inclinetreadmillwalk': 202,
-    'uphillruck': 202,
-    'loadedinclinewalk': 202,
-    'loadedstairclimb': 203,
-    'stairclimb': 203,
-    'weightedstairclimb': 203,
-    'stairclimbwithload': 203,
-    'weightedveststairclimb': 203,
-    'stairwalk': 203,
-    'stairmachine': 203,
-    'backwardwalk': 204,
-    'backwardtreadmillwalk': 204,
-    'reversewalk': 204,
-    'backwardwalking': 204,
-    'retrowalk': 204,
-    'backwarduphillwalk': 204,
-    'backwardwalkonunpoweredtreadmill': 204,
-    'deadlift': 205,
-    'conventionaldeadlift': 205,
-    'barbelldeadlift': 205,
-    'dl': 205,
-    'bbdeadlift': 205,
-    'deadliftfromthefloor': 205,
-    'romaniandeadlift': 206,
-    'rdl': 206,
-    'barbellrdl': 206,
-    'barbellromaniandeadlift': 206,
-    'romanian': 206,
-    'stifflegdeadlift': 207,
-    'sldl': 207,
-    'stiffleggeddeadlift': 207,
-    'straightlegdeadlift': 207,
-    'barbellstifflegdeadlift': 207,
-    'stifflegdl': 207,
-    'dumbbellromaniandeadlift': 208,
-    'dbrdl': 208,
-    'dumbbellrdl': 208,
-    'dbromaniandeadlift': 208,
-    'kettlebellromaniandeadlift': 208,
-    'kbrdl': 208,
-    'trapbardeadlift': 209,
-    'hexbardeadlift': 209,
-    'tbdl': 209,
-    'trapbardl': 209,
-    'highhandletrapbardeadlift': 209,
-    'hbdl': 209,
-    'sumodeadlift': 210,
-    'widestancedeadlift': 210,
-    'sumodl': 210,
-    'barbellsumodeadlift': 210,
-    'singlelegromaniandeadlift': 211,
-    'slrdl': 211,
-    'singlelegrdl': 211,
-    'onelegrdl': 211,
-    'dumbbellsinglelegrdl': 211,
-    'singlelegdeadlift': 211,
-    'singlelegstifflegdeadlift': 211,
-    'goodmorning': 212,
-    'barbellgoodmorning': 212,
-    'gm': 212,
-    'bentkneegoodmorning': 212,
-    'kettlebelldeadlift': 213,
-    'kbdeadlift': 213,
-    'kbdl': 213,
-    'dumbbelldeadlift': 214,
-    'dbdeadlift': 214,
-    'twodumbbelldeadlift': 214,
-    'dumbbellstifflegdeadlift': 215,
-    'dbsldl': 215,
-    'dbstifflegdeadlift': 215,
-    'dumbbellstraightlegdeadlift': 215,
-    'dumbbellsldl': 215,
-    'rackpull': 216,
-    'blockpull': 216,
-    'deadliftfromblock': 216,
-    'deadliftfrompin': 216,
-    'partialdeadlift': 216,
-    'blockdeadlift': 216,
-    'deficitdeadlift': 217,
-    'deadliftoffplate': 217,
-    'deadliftfromdeficit': 217,
-    'pauseddeadlift': 218,
-    'pausedeadlift': 218,
-    'deadliftwithpauseattheknee': 218,
-    'snatchgripdeadlift': 219,
-    'widegripdeadlift': 219,
-    'snatchgripdl': 219,
-    'sgdl': 219,
-    'snatchgripromaniandeadlift': 220,
-    'snatchgriprdl': 220,
-    'widegriprdl': 220,
-    'deficitromaniandeadlift': 221,
-    'deficitrdl': 221,
-    'rdloffplate': 221,
-    'deficitstifflegdeadlift': 222,
-    'deficitsldl': 222,
-    'stifflegdeadliftoffplate': 222,
-    'deficittrapbardeadlift': 223,
-    'lowhandletrapbardeadlift': 223,
-    'deficithexbardeadlift': 223,
-    'trapbarromaniandeadlift': 224,
-    'trapbarrdl': 224,
-    'hexbarrdl': 224,
-    'hexbarromaniandeadlift': 224,
-    'kettlebellsumodeadlift': 225,
-    'kbsumodeadlift': 225,
-    'dumbbellsumodeadlift': 225,
-    'sumokettlebelldeadlift': 225,
-    'sumoromaniandeadlift': 226,
-    'sumordl': 226,
-    'widestancerdl': 226,
-    'bstanceromaniandeadlift': 227,
-    'bstancerdl': 227,
-    'kickstandrdl': 227,
-    'kickstandromaniandeadlift': 227,
-    'staggeredstancerdl': 227,
-    'splitstancerdl': 227,
-    'barbellsinglelegromaniandeadlift': 228,
-    'barbellsinglelegrdl': 228,
-    'bbslrdl': 228,
-    'barbellslrdl': 228,
-    'landminesinglelegromaniandeadlift': 229,
-    'landminesinglelegrdl': 229,
-    'landmineslrdl': 229,
-    'angledbarsinglelegrdl': 229,
-    'bodyweightsinglelegromaniandeadlift': 230,
-    'bodyweightsinglelegrdl': 230,
-    'singleleghinge': 230,
-    'singleleghiphinge': 230,
-    'singlelegreach': 230,
-    'bodyweightslrdl': 230,
-    'suitcasedeadlift': 231,
-    'onearmdeadlift': 231,
-    'singlearmdeadlift': 231,
-    'kettlebellsuitcasedeadlift': 231,
-    'guidedbarromaniandeadlift': 232,
-    'guidedbarrdl': 232,
-    'fixedtrackrdl': 232,
-    'guidedbarstifflegdeadlift': 232,
-    'cableromaniandeadlift': 233,
-    'cablerdl': 233,
-    'cablestifflegdeadlift': 233,
-    'cabledeadlift': 233,
-    'cablepullthrough': 234,
-    'pullthrough': 234,
-    'cablehiphinge': 234,
-    'ropepullthrough': 234,
-    'bandpullthrough': 235,
-    'bandedpullthrough': 235,
-    'resistancebandpullthrough': 235,
-    'hiphingedrill': 236,
-    'hingedrill': 236,
-    'dowelhiphinge': 236,
-    'broomstickhinge': 236,
-    'wallhinge': 236,
-    'bodyweighthiphinge': 236,
-    'bodyweightgoodmorning': 236,
-    'bandgoodmorning': 237,
-    'bandedgoodmorning': 237,
-    'resistancebandgoodmorning': 237,
-    'safetybargoodmorning': 238,
-    'ssbgoodmorning': 238,
-    'safetysquatbargoodmorning': 238,
-    'seatedgoodmorning': 239,
-    'seatedbarbellgoodmorning': 239,
-    'sandbagdeadlift': 240,
-    'sandbaglift': 240,
-    'oddobjectdeadlift': 240,
-    'isometricmidthighpull': 241,
-    'imtp': 241,
-    'isometricdeadlift': 241,
-    'rackisometricpull': 241,
-    'backextension': 242,
-    '45degreebackextension': 242,
-    'hyperextension': 242,
-    '45degreehyperextension': 242,
-    '45degreehipextension': 242,
-    'inclinebackextension': 242,
-    'weightedbackextension': 243,
-    'weightedhyperextension': 243,
-    'loadedbackextension': 243,
-    'barbellbackextension': 243,
-    'platebackextension': 243,
-    'singlelegbackextension': 244,
-    'onelegbackextension': 244,
-    'singleleghyperextension': 244,
-    'singleleghipextensiononbench': 244,
-    'horizontalbackextension': 245,
-    'romanchairbackextension': 245,
-    '90degreebackextension': 245,
-    'ghdbackextension': 245,
-    'hipextensiononromanchair': 245,
-    'ghdhipextension': 245,
-    'backextensionhold': 246,
-    'isometricbackextension': 246,
-    'trunkextensionhold': 246,
-    'romanchairhold': 246,
-    'isometrichipextensionhold': 246,
-    'singlelegbackextensionhold': 247,
-    'singlelegromanchairhold': 247,
-    'singlelegisometricbackextension': 247,
-    'reversehyperextension': 248,
-    'reversehyper': 248,
-    'reversebackextension': 248,
-    'benchreversehyperextension': 249,
-    'bodyweightreversehyper': 249,
-    'ballreversehyper': 249,
-    'bodyweightreversehyperextension': 249,
-    'hipthrust': 250,
-    'barbellhipthrust': 250,
-    'bht': 250,
-    'bbhipthrust': 250,
-    'thrust': 250,
-    'benchhipthrust': 250,
-    'glutebridge': 251,
-    'bridge': 251,
-    'hipbridge': 251,
-    'bodyweightglutebridge': 251,
-    'bodyweightbridge': 251,
-    'hipraise': 251,
-    'twolegbridge': 251,
-    'singleleghipthrust': 252,
-    'oneleghipthrust': 252,
-    'slhipthrust': 252,
-    'singlelegbenchhipthrust': 252,
-    'dumbbellhipthrust': 253,
-    'dbhipthrust': 253,
-    'kettlebellhipthrust': 253,
-    'bodyweighthipthrust': 253,
-    'hipthrustmachine': 254,
-    'machinehipthrust': 254,
-    'glutebridgemachine': 254,
-    'leverhipthrust': 254,
-    'guidedbarhipthrust': 255,
-    'fixedtrackhipthrust': 255,
-    'barbellglutebridge': 256,
-    'bbglutebridge': 256,
-    'floorhipthrust': 256,
-    'weightedglutebridge': 256,
-    'singlelegglutebridge': 257,
-    'onelegbridge': 257,
-    'slglutebridge': 257,
-    'singlelegbridge': 257,
-    'singleleghipbridge': 257,
-    'bstancehipthrust': 258,
-    'kickstandhipthrust': 258,
-    'staggeredstancehipthrust': 258,
-    'bandhipthrust': 259,
-    'bandedhipthrust': 259,
-    'bandedglutebridge': 259,
-    'bandglutebridge': 259,
-    'minibandglutebridge': 259,
-    'feetelevatedglutebridge': 260,
-    'footelevatedbridge': 260,
-    'elevatedbridge': 260,
-    'feetraisedbridge': 260,
-    'frogpump': 261,
-    'frogbridge': 261,
-    'weightedfrogpump': 261,
-    'longleverbridge': 262,
-    'hamstringbridge': 262,
-    'longleverhamstringbridge': 262,
-    'straightlegbridge': 262,
-    'longleverglutebridge': 262,
-    'singleleghamstringbridge': 263,
-    'singleleglongleverbridge': 263,
-    'slhb': 263,
-    'singlelegbridgefrombox': 263,
-    'slhamstringbridge': 263,
-    'glutebridgehold': 264,
-    'bridgehold': 264,
-    'isometricglutebridge': 264,
-    'isometricbridge': 264,
-    'longleverbridgehold': 265,
-    'hamstringbridgehold': 265,
-    'isometrichamstringbridge': 265,
-    'isometriclongleverbridge': 265,
-    'hamstringisohold': 265,
-    'singleleglongleverbridgehold': 266,
-    'singleleghamstringbridgehold': 266,
-    'singlelegisometrichamstringbridge': 266,
-    'slhamstringiso': 266,
-    'cablehipextension': 267,
-    'cablekickback': 267,
-    'cableglutekickback': 267,
-    'glutekickback': 267,
-    'standinghipextension': 267,
-    'multihipextension': 267,
-    'machineglutekickback': 268,
-    'glutemachine': 268,
-    'rearkickmachine': 268,
-    'kneelingglutemachine': 268,
-    'machinekickback': 268,
-    'machinehipextension': 268,
-    'bandkickback': 269,
-    'bandedkickback': 269,
-    'bandhipextension': 269,
-    'standingbandhipextension': 269,
-    'donkeykick': 270,
-    'quadrupedhipextension': 270,
-    'bentkneekickback': 270,
-    'glutekickbackonallfour': 270,
-    'birddogleglift': 270,
-    'pronehipextension': 271,
-    'proneleglift': 271,
-    'lyinghipextension': 271,
-    'pronelegraise': 271,
-    'kettlebellswing': 272,
-    'swing': 272,
-    'kbswing': 272,
-    'kbs': 272,
-    'russianswing': 272,
-    'twohandswing': 272,
-    'twohandkettlebellswing': 272,
-    'hiphingeswing': 272,
-    'dumbbellswing': 272,
-    'singlearmkettlebellswing': 273,
-    'onearmswing': 273,
-    'singlearmswing': 273,
-    'onehandswing': 273,
-    'onearmkettlebellswing': 273,
-    'overheadkettlebellswing': 274,
-    'overheadswing': 274,
-    'fullswing': 274,
-    'kettlebellswingoverhead': 274,
-    'heavykettlebellswing': 275,
-    'doublekettlebellswing': 275,
-    'heavyswing': 275,
-    'doubleswing': 275,
-    'bandswing': 276,
-    'bandedhipsnap': 276,
-    'bandresistedhingejump': 276,
-    'bandresistedswing': 276,
-    'powerclean': 277,
-    'pc': 277,
-    'barbellpowerclean': 277,
-    'powercleanfromthefloor': 277,
-    'clean': 278,
-    'fullclean': 278,
-    'squatclean': 278,
-    'barbellclean': 278,
-    'cleanfromthefloor': 278,
-    'hangpowerclean': 279,
-    'hpc': 279,
-    'hangpowercleanfromabovetheknee': 279,
-    'hangclean': 280,
-    'hangsquatclean': 280,
-    'cleanfromthehang': 280,
-    'hangfullclean': 280,
-    'blockpowerclean': 281,
-    'powercleanfromblock': 281,
-    'cleanfromblock': 281,
-    'blockclean': 281,
-    'muscleclean': 282,
-    'hangmuscleclean': 282,
-    'cleanandjerk': 283,
-    'c&j': 283,
-    'clean&jerk': 283,
-    'cj': 283,
-    'cleanandsplitjerk': 283,
-    'powercleanandjerk': 283,
-    'cleanpull': 284,
-    'cleangrippull': 284,
-    'cleanpullfromthefloor': 284,
-    'hangcleanpull': 285,
-    'hangpull': 285,
-    'cleanpullfromthehang': 285,
-    'cleanhighpull': 286,
-    'highpull': 286,
-    'barbellhighpull': 286,
-    'highpullfromthefloor': 286,
-    'cleangriphighpull': 286,
-    'hanghighpull': 287,
-    'hangcleanhighpull': 287,
-    'highpullfromthehang': 287,
-    'midthighpull': 288,
-    'cleanmidthighpull': 288,
-    'midthighcleanpull': 288,
-    'dynamicmidthighpull': 288,
-    'jumpshrug': 289,
-    'hangjumpshrug': 289,
-    'barbelljumpshrug': 289,
-    'dumbbellhangclean': 290,
-    'dbhangclean': 290,
-    'dumbbellpowerclean': 290,
-    'dumbbellclean': 290,
-    'dbclean': 290,
-    'kettlebellclean': 291,
-    'kbclean': 291,
-    'singlearmkettlebellclean': 291,
-    'doublekettlebellclean': 291,
-    'onearmclean': 291,
-    'sandbagovershoulder': 292,
-    'sandbagtoshoulder': 292,
-    'sandbagclean': 292,
-    'sandbagshouldering': 292,
-    'sandbagtossovershoulder': 292,
-    'powersnatch': 293,
-    'barbellpowersnatch': 293,
-    'powersnatchfromthefloor': 293,
-    'snatch': 294,
-    'fullsnatch': 294,
-    'squatsnatch': 294,
-    'barbellsnatch': 294,
-    'snatchfromthefloor': 294,
-    'hangpowersnatch': 295,
-    'hangpowersnatchfromabovetheknee': 295,
-    'hps': 295,
-    'hangsnatch': 296,
-    'hangsquatsnatch': 296,
-    'snatchfromthehang': 296,
-    'hangmusclesnatch': 297,
-    'musclesnatch': 297,
-    'snatchpull': 298,
-    'snatchgrippull': 298,
-    'snatchpullfromthefloor': 298,
-    'snatchhighpull': 299,
-    'snatchgriphighpull': 299,
-    'widegriphighpull': 299,
-    'dumbbellsnatch': 300,
-    'dbsnatch': 300,
-    'singlearmdumbbellsnatch': 300,
-    'onearmdumbbellsnatch': 300,
-    'dumbbellhangsnatch': 300,
-    'kettlebellsnatch': 301,
-    'kbsnatch': 301,
-    'singlearmkettlebellsnatch': 301,
-    'onearmsnatch': 301,
-    'kettlebellhighpull': 302,
-    'kbhighpull': 302,
-    'singlearmkettlebellhighpull': 302,
-    'sumodeadlifthighpull': 302,
-    'hipabductionmachine': 303,
-    'machinehipabduction': 303,
-    'seatedhipabduction': 303,
-    'abductormachine': 303,
-    'hipabduction': 303,
-    'abductionmachine': 303,
-    'seatedabduction': 303,
-    'cablehipabduction': 304,
-    'standingcablehipabduction': 304,
-    'cableabduction': 304,
-    'standinghipabduction': 304,
-    'multihipabduction': 304,
-    'sidelyinghipabduction': 305,
-    'sidelyinglegraise': 305,
-    'sidelegraise': 305,
-    'lyinghipabduction': 305,
-    'sidelyingabduction': 305,
-    'lateralbandwalk': 306,
-    'bandwalk': 306,
-    'sidestepwithband': 306,
-    'minibandwalk': 306,
-    'xbandwalk': 306,
-    'lateralwalk': 306,
-    'crabwalkwithband': 306,
-    'bandedsidestep': 306,
-    'sidewaybandwalk': 306,
-    'monsterwalk': 307,
-    'bandedmonsterwalk': 307,
-    'forwardbandwalk': 307,
-    'diagonalbandwalk': 307,
-    'clamshell': 308,
-    'clam': 308,
-    'clamshellexercise': 308,
-    'bandedclamshell': 308,
-    'bandclamshell': 308,
-    'sidelyingclam': 308,
-    'seatedbandhipabduction': 309,
-    'bandedseatedabduction': 309,
-    'seatedbandabduction': 309,
-    'bandhipabductionseated': 309,
-    'seatedbandedhipabduction': 309,
-    'standingbandhipabduction': 310,
-    'bandhipabduction': 310,
-    'bandedstandingabduction': 310,
-    'bandabduction': 310,
-    'leaninghipabductionmachine': 311,
-    'leanforwardhipabduction': 311,
-    'forwardleanabductionmachine': 311,
-    'hoveringhipabduction': 311,
-    'firehydrant': 312,
-    'quadrupedhipabduction': 312,
-    'bandedfirehydrant': 312,
-    'hydrant': 312,
-    'standingmachinehipabduction': 313,
-    'standingabductionmachine': 313,
-    'standinghipabductionmachine': 313,
-    'multihipmachineabduction': 313,
-    'pelvicdrop': 314,
-    'hiphike': 314,
-    'hiphitch': 314,
-    'pelvichike': 314,
-    'pelvichitch': 314,
-    'standinghiphike': 314,
-    'wallpressabductionhold': 315,
-    'standingwallpress': 315,
-    'isometrichipabduction': 315,
-    'wallpresshold': 315,
-    'singlelegwallpress': 315,
-    'isometrichipabductionatwall': 315,
-    'frograise': 316,
-    'pronefroglift': 316,
-    'frogreversehyper': 316,
-    'pronefrograise': 316,
-    'hipadductionmachine': 317,
-    'machinehipadduction': 317,
-    'seatedhipadduction': 317,
-    'adductormachine': 317,
-    'hipadduction': 317,
-    'adductionmachine': 317,
-    'seatedadduction': 317,
-    'copenhagensideplank': 318,
-    'copenhagenplank': 318,
-    'copenhagenhold': 318,
-    'csp': 318,
-    'longlevercopenhagenplank': 318,
-    'copenhagenplankhold': 318,
-    'isometriccopenhagen': 318,
-    'copenhagenadduction': 319,
-    'copenhagenadductorraise': 319,
-    'copenhagenadductionexercise': 319,
-    'copenhagenhipadduction': 319,
-    'dynamiccopenhagenplank': 319,
-    'copenhagenraise': 319,
-    'copenhagen': 319,
-    'shortlevercopenhagensideplank': 320,
-    'bentkneecopenhagenplank': 320,
-    'shortcopenhagenplank': 320,
-    'shortlevercopenhagenplank': 320,
-    'halfcopenhagenplank': 320,
-    'kneecopenhagenplank': 320,
-    'shortlevercopenhagenadduction': 321,
-    'bentkneecopenhagenadduction': 321,
-    'shortlevercopenhagenraise': 321,
-    'halfcopenhagenadduction': 321,
-    'cablehipadduction': 322,
-    'standingcablehipadduction': 322,
-    'cableadduction': 322,
-    'standinghipadduction': 322,
-    'multihipadduction': 322,
-    'bandhipadduction': 323,
-    'standingbandhipadduction': 323,
-    'bandedadduction': 323,
-    'bandadduction': 323,
-    'ballsqueeze': 324,
-    'adductorsqueeze': 324,
-    'isometrichipadduction': 324,
-    'groinsqueeze': 324,
-    'kneesqueeze': 324,
-    'adductorballsqueeze': 324,
-    'isometricadduction': 324,
-    'longleversqueeze': 324,
-    'sidelyinghipadduction': 325,
-    'sidelyingadduction': 325,
-    'innerthighraise': 325,
-    'lyinghipadduction': 325,
-    'sidelyinginnerthighlift': 325,
-    'slideradduction': 326,
-    'slidinghipadduction': 326,
-    'slideinadduction': 326,
-    'sliderhipadduction': 326,
-    'slideboardadduction': 326,
-    'cablehipflexion': 327,
-    'standingcablehipflexion': 327,
-    'cablekneeraise': 327,
-    'cablekneedrive': 327,
-    'standingcablekneedrive': 327,
-    'bandhipflexion': 328,
-    'psoamarch': 328,
-    'bandedmarch': 328,
-    'standingbandhipflexion': 328,
-    'bandedhipflexion': 328,
-    'bandkneedrive': 328,
-    'supinebandmarch': 328,
-    'bandedpsoamarch': 328,
-    'machinehipflexion': 329,
-    'standinghipflexionmachine': 329,
-    'multihipflexion': 329,
-    'hipflexionmachine': 329,
-    'hipflexormachine': 329,
-    'supinestraightlegraise': 330,
-    'slr': 330,
-    'singlelegstraightlegraise': 330,
-    'supinestraightleglift': 330,
-    'lyingsinglelegraise': 330,
-    'singlestraightlegraise': 330,
-    'standingkneeraise': 331,
-    'standingmarch': 331,
-    'highkneemarch': 331,
-    'standingkneelift': 331,
-    'marchinginplace': 331,
-    'kettlebellkneeraise': 331,
-    'footloadedkneeraise': 331,
-    'seatedstraightleglift': 332,
-    'seatedleglift': 332,
-    'seatedpikelift': 332,
-    'pikecompression': 332,
-    'seatedlegraiseoverobject': 332,
-    'pikeleglift': 332,
-    'compressionlift': 332,
-    'lyingcablekneedrive': 333,
-    'lyingcablehipflexion': 333,
-    'reversesquat': 333,
-    'supinecablekneeraise': 333,
-    'lyingbandedkneedrive': 333,
-    'hipflexionhold': 334,
-    'isometrichipflexion': 334,
-    'kneeraisehold': 334,
-    'standinghipflexionhold': 334,
-    'isometrickneeraise': 334,
-    'hipflexorlowering': 335,
-    'kneelinghipflexoreccentric': 335,
-    'eccentrichipflexion': 335,
-    'strapassistedleglowering': 335,
-    'lyingleglowering': 335,
-    'singleleglowering': 335,
-    'seatedhipinternalrotation': 336,
-    'seatedbandhipinternalrotation': 336,
-    'bandhipinternalrotation': 336,
-    'hipinternalrotation': 336,
-    'cablehipinternalrotation': 336,
-    'seatedinternalhiprotation': 336,
-    'seatedhipexternalrotation': 337,
-    'seatedbandhipexternalrotation': 337,
-    'bandhipexternalrotation': 337,
-    'hipexternalrotation': 337,
-    'cablehipexternalrotation': 337,
-    'seatedexternalhiprotation': 337,
-    'pronehipinternalrotation': 338,
-    'lyinghipinternalrotation': 338,
-    'pronebandhipinternalrotation': 338,
-    'proneinternalrotationofthehip': 338,
-    'pronehipexternalrotation': 339,
-    'lyinghipexternalrotation': 339,
-    'pronebandhipexternalrotation': 339,
-    'proneexternalrotationofthehip': 339,
-    'heelsqueezerotation': 339,
-    'reverseclamshell': 340,
-    'reverseclam': 340,
-    'sidelyinghipinternalrotation': 340,
-    'reverseclamshellexercise': 340,
-    'hipairplane': 341,
-    'hipaeroplane': 341,
-    'singleleghiprotation': 341,
-    'standinghipairplane': 341,
-    '90/90hipliftoff': 342,
-    '9090liftoff': 342,
-    '90/90hiprotation': 342,
-    'hip9090': 342,
-    'shinboxliftoff': 342,
-    '9090internalrotationlift': 342,
-    'seatedlegcurl': 343,
-    'seatedhamstringcurl': 343,
-    'machineseatedlegcurl': 343,
-    'seatedkneeflexion': 343,
-    'slc': 343,
-    'lyinglegcurl': 344,
-    'legcurl': 344,
-    'pronelegcurl': 344,
-    'hamstringcurl': 344,
-    'lyinghamstringcurl': 344,
-    'machinelegcurl': 344,
-    'pronehamstringcurl': 344,
-    'llc': 344,
-    'kneeflexion': 344,
-    'singlelegseatedlegcurl': 345,
-    'onelegseatedlegcurl': 345,
-    'unilateralseatedlegcurl': 345,
-    'singlelegseatedhamstringcurl': 345,
-    'singleleglyinglegcurl': 346,
-    'oneleglyinglegcurl': 346,
-    'singlelegpronelegcurl': 346,
-    'unilaterallegcurl': 346,
-    'singleleglegcurl': 346,
-    'standinglegcurl': 347,
-    'standinghamstringcurl': 347,
-    'machinestandinglegcurl': 347,
-    'singlelegstandinglegcurl': 347,
-    'kneelinglegcurl': 348,
-    'kneelinghamstringcurl': 348,
-    'machinekneelinglegcurl': 348,
-    'leaningseatedlegcurl': 349,
-    'leanforwardseatedlegcurl': 349,
-    'forwardleanlegcurl': 349,
-    'lengthenedseatedlegcurl': 349,
-    'eccentricseatedlegcurl': 350,
-    'seatedlegcurltwouponedown': 350,
-    'seatedlegcurleccentric': 350,
-    'eccentricoverloadseatedlegcurl': 350,
-    'eccentriclyinglegcurl': 351,
-    'twouponedownlegcurl': 351,
-    'lyinglegcurleccentric': 351,
-    'eccentriclegcurl': 351,
-    'eccentricoverloadlegcurl': 351,
-    'cablelegcurl': 352,
-    'standingcablelegcurl': 352,
-    'cablehamstringcurl': 352,
-    'anklestraplegcurl': 352,
-    'lyingcablelegcurl': 353,
-    'pronecablelegcurl': 353,
-    'cablelyinglegcurl': 353,
-    'bandlegcurl': 354,
-    'bandedlegcurl': 354,
-    'pronebandlegcurl': 354,
-    'resistancebandlegcurl': 354,
-    'bandhamstringcurl': 354,
-    'lyingbandlegcurl': 354,
-    'seatedbandlegcurl': 355,
-    'bandseatedlegcurl': 355,
-    'seatedresistancebandlegcurl': 355,
-    'bandedseatedlegcurl': 355,
-    'bandstandinglegcurl': 356,
-    'standingbandlegcurl': 356,
-    'ankleweightlegcurl': 356,
-    'standingankleweightlegcurl': 356,
-    'dumbbelllegcurl': 357,
-    'dblegcurl': 357,
-    'dumbbelllyinglegcurl': 357,
-    'dumbbellhamstringcurl': 357,
-    'pronedumbbelllegcurl': 357,
-    'isometriclegcurl': 358,
-    'legcurlhold': 358,
-    'legcurlisometric': 358,
-    'isometrickneeflexion': 358,
-    'hamstringisometric': 358,
-    'seatedisometriclegcurl': 359,
-    'isometricseatedlegcurl': 359,
-    'seatedlegcurlhold': 359,
-    'seatedhamstringisometric': 359,
-    'nordiccurl': 360,
-    'nordic': 360,
-    'nordichamstringcurl': 360,
-    'nordichamstringexercise': 360,
-    'nhe': 360,
-    'nordiclower': 360,
-    'nordiclegcurl': 360,
-    'russianlegcurl': 360,
-    'eccentricnordiccurl': 360,
-    'assistednordiccurl': 361,
-    'bandassistednordiccurl': 361,
-    'bandnordic': 361,
-    'bandassistednordic': 361,
-    'pushupassistednordiccurl': 361,
-    'weightednordiccurl': 362,
-    'loadednordiccurl': 362,
-    'nordiccurlwithplate': 362,
-    'fullnordiccurl': 362,
-    'concentricnordiccurl': 362,
-    'razorcurl': 363,
-    'benthipnordiccurl': 363,
-    'hipflexednordiccurl': 363,
-    'razorhamstringcurl': 363,
-    'nordichold': 364,
-    'isometricnordiccurl': 364,
-    'nordicisometric': 364,
-    'nordiccurlhold': 364,
-    'glutehamraise': 365,
-    'ghr': 365,
-    'glutehamraiseonbench': 365,
-    'glutehamdeveloperraise': 365,
-    'ghdraise': 365,
-    'gluteham': 365,
-    'assistedglutehamraise': 366,
-    'bandassistedglutehamraise': 366,
-    'bandassistedghr': 366,
-    'assistedghr': 366,
-    'weightedglutehamraise': 367,
-    'loadedghr': 367,
-    'weightedghr': 367,
-    'plateglutehamraise': 367,
-    'sliderlegcurl': 368,
-    'slidinglegcurl': 368,
-    'slidelegcurl': 368,
-    'hamstringslide': 368,
-    'sliderhamstringcurl': 368,
-    'towellegcurl': 368,
-    'slideboardlegcurl': 368,
-    'eccentricsliderlegcurl': 369,
-    'sliderlegcurleccentric': 369,
-    'hamstringslideout': 369,
-    'eccentricslidinglegcurl': 369,
-    'singlelegsliderlegcurl': 370,
-    'singlelegslidinglegcurl': 370,
-    'onelegsliderlegcurl': 370,
-    'balllegcurl': 371,
-    'stabilityballlegcurl': 371,
-    'swissballlegcurl': 371,
-    'exerciseballlegcurl': 371,
-    'swissballhamstringcurl': 371,
-    'gymballlegcurl': 371,
-    'physioballcurl': 371,
-    'sblegcurl': 371,
-    'singlelegballlegcurl': 372,
-    'singlelegswissballlegcurl': 372,
-    'singlelegstabilityballlegcurl': 372,
-    'onelegballcurl': 372,
-    'suspensionlegcurl': 373,
-    'straplegcurl': 373,
-    'suspensionhamstringcurl': 373,
-    'suspensiontrainerlegcurl': 373,
-    'ringlegcurl': 373,
-    'hamstringwalkout': 374,
-    'bridgewalkout': 374,
-    'glutebridgewalkout': 374,
-    'hamstringbridgewalkout': 374,
-    'heelwalkout': 374,
-    'standingcalfraise': 375,
-    'calfraise': 375,
-    'machinestandingcalfraise': 375,
-    'standingmachinecalfraise': 375,
-    'standingheelraise': 375,
-    'machinecalfraise': 375,
-    'scr': 375,
-    'bodyweightcalfraise': 376,
-    'heelraise': 376,
-    'doublelegcalfraise': 376,
-    'bodyweightheelraise': 376,
-    'twolegcalfraise': 376,
-    'doublelegheelraise': 376,
-    'bwcalfraise': 376,
-    'singlelegcalfraise': 377,
-    'singlelegheelraise': 377,
-    'onelegcalfraise': 377,
-    'slcalfraise': 377,
-    'bodyweightsinglelegcalfraise': 377,
-    'singlelegstandingcalfraise': 377,
-    'slcr': 377,
-    'dumbbellsinglelegcalfraise': 378,
-    'dbsinglelegcalfraise': 378,
-    'onedumbbellcalfraise': 378,
-    'weightedsinglelegcalfraise': 378,
-    'dumbbellonelegcalfraise': 378,
-    'legpresscalfraise': 379,
-    'calfpress': 379,
-    'calfpressonlegpress': 379,
-    'legpressheelraise': 379,
-    'legpresstoepress': 379,
-    'toepress': 379,
-    'singleleglegpresscalfraise': 380,
-    'singlelegcalfpress': 380,
-    'onelegcalfpress': 380,
-    'donkeycalfraise': 381,
-    'bentovercalfraise': 381,
-    'machinedonkeycalfraise': 381,
-    'donkeyheelraise': 381,
-    'dumbbellcalfraise': 382,
-    'dbcalfraise': 382,
-    'standingdumbbellcalfraise': 382,
-    'dumbbellstandingcalfraise': 382,
-    'kettlebellcalfraise': 382,
-    'guidedbarcalfraise': 383,
-    'fixedtrackcalfraise': 383,
-    'guidedbarstandingcalfraise': 383,
-    'guidedbarsinglelegcalfraise': 384,
-    'fixedtracksinglelegcalfraise': 384,
-    'barbellcalfraise': 385,
-    'bbcalfraise': 385,
-    'standingbarbellcalfraise': 385,
-    'barbellstandingcalfraise': 385,
-    'barbellheelraise': 385,
-    'hacksquatcalfraise': 386,
-    'hackmachinecalfraise': 386,
-    'hacksquatmachinecalfraise': 386,
-    'seatedcalfraise': 387,
-    'machineseatedcalfraise': 387,
-    'seatedheelraise': 387,
-    'seatedsoleuraise': 387,
-    'seatedmachinecalfraise': 387,
-    'singlelegseatedcalfraise': 388,
-    'onelegseatedcalfraise': 388,
-    'singlelegseatedheelraise': 388,
-    'dumbbellseatedcalfraise': 389,
-    'dbseatedcalfraise': 389,
-    'seateddumbbellcalfraise': 389,
-    'plateseatedcalfraise': 389,
-    'kettlebellseatedcalfraise': 389,
-    'barbellseatedcalfraise': 390,
-    'seatedbarbellcalfraise': 390,
-    'bbseatedcalfraise': 390,
-    'guidedbarseatedcalfraise': 390,
-    'bentkneecalfraise': 391,
-    'soleuraise': 391,
-    'bentkneeheelraise': 391,
-    'standingbentkneecalfraise': 391,
-    'soleucalfraise': 391,
-    'bodyweightbentkneecalfraise': 391,
-    'singlelegbentkneecalfraise': 392,
-    'singlelegsoleuraise': 392,
-    'bentkneesinglelegcalfraise': 392,
-    'singlelegbentkneeheelraise': 392,
-    'singlelegsoleucalfraise': 392,
-    'guidedbarbentkneecalfraise': 393,
-    'splitsquatcalfraise': 393,
-    'guidedbarsoleuraise': 393,
-    'bentkneecalfraiseinsplitstance': 393,
-    'heeldrop': 394,
-    'eccentricheeldrop': 394,
-    'eccentriccalfraise': 394,
-    'straightkneeheeldrop': 394,
-    'singlelegheeldrop': 394,
-    'eccentricheellowering': 394,
-    'calflowering': 394,
-    'achilleheeldrop': 394,
-    'heeldropkneestraight': 394,
-    'bentkneeheeldrop': 395,
-    'eccentricbentkneeheeldrop': 395,
-    'heeldropkneebent': 395,
-    'eccentricsoleudrop': 395,
-    'bentkneeeccentriccalfraise': 395,
-    'calfraisehold': 396,
-    'isometriccalfraise': 396,
-    'isometriccalfhold': 396,
-    'calfisohold': 396,
-    'isometricheelraise': 396,
-    'singlelegcalfraisehold': 396,
-    'heelraisehold': 396,
-    'bentkneecalfhold': 397,
-    'soleuhold': 397,
-    'isometricsoleuhold': 397,
-    'bentkneeisometriccalfraise': 397,
-    'wallleansoleuhold': 397,
-    'soleuwallpush': 397,
-    'seatedisometriccalfraise': 397,
-    'isometricplantarflexionpush': 398,
-    'isometricstandingcalfpush': 398,
-    'calfisometricagainstrack': 398,
-    'maximalisometricplantarflexion': 398,
-    'isometricanklepush': 398,
-    'bandplantarflexion': 399,
-    'bandankleplantarflexion': 399,
-    'bandedcalfpress': 399,
-    'resistancebandplantarflexion': 399,
-    'bandcalfpress': 399,
-    'toewalk': 400,
-    'tiptoewalk': 400,
-    'calfwalk': 400,
-    'walkingontoe': 400,
-    'loadedtoewalk': 400,
-    'farmertoewalk': 400,
-    'tibialiraise': 401,
-    'tibraise': 401,
-    'walltibialiraise': 401,
-    'toeraise': 401,
-    'standingtoeraise': 401,
-    'tibialiwallraise': 401,
-    'anteriortibialiraise': 401,
-    'shinraise': 401,
-    'loadedtibialiraise': 402,
-    'tibbarraise': 402,
-    'tibiabarraise': 402,
-    'seatedtibraise': 402,
-    'seatedtibialiraise': 402,
-    'machinetibialiraise': 402,
-    'weightedtibialiraise': 402,
-    'seateddorsiflexionwithplate': 402,
-    'banddorsiflexion': 403,
-    'bandankledorsiflexion': 403,
-    'bandeddorsiflexion': 403,
-    'resistancebanddorsiflexion': 403,
-    'cabledorsiflexion': 403,
-    'ankledorsiflexion': 403,
-    'kettlebelldorsiflexion': 404,
-    'kettlebelltibraise': 404,
-    'footloadeddorsiflexion': 404,
-    'hangingkettlebelltibraise': 404,
-    'dumbbelldorsiflexion': 404,
-    'heelwalk': 405,
-    'walkingonheel': 405,
-    'heelwalking': 405,
-    'shinwalk': 405,
-    'bandankleeversion': 406,
-    'bandeversion': 406,
-    'ankleeversion': 406,
-    'bandedankleeversion': 406,
-    'cableankleeversion': 406,
-    'peronealbandwork': 406,
-    'bandankleinversion': 407,
-    'bandinversion': 407,
-    'ankleinversion': 407,
-    'bandedankleinversion': 407,
-    'cableankleinversion': 407,
-    'ballsqueezecalfraise': 408,
-    'calfraisewithballbetweenheel': 408,
-    'tibialiposteriorcalfraise': 408,
-    'heelsqueezecalfraise': 408,
-    'ballsqueezeheelraise': 408,
-    'shortfoot': 409,
-    'shortfootexercise': 409,
-    'footdoming': 409,
-    'archraise': 409,
-    'footdome': 409,
-    'archlift': 409,
-    'towelscrunch': 410,
-    'toweltoecurl': 410,
-    'towelcurlwithtoe': 410,
-    'toescrunch': 410,
-    'towelgathering': 410,
-    'toeyoga': 410,
-    'singlelegbalance': 411,
-    'singlelegstance': 411,
-    'onelegbalance': 411,
-    'singlelegstand': 411,
-    'balanceononeleg': 411,
-    'wobbleboardbalance': 411,
-    'backsquat': 412,
-    'squat': 412,
-    'barbellsquat': 412,
-    'barbellbacksquat': 412,
-    'highbarsquat': 412,
-    'highbarbacksquat': 412,
-    'fullsquat': 412,
-    'deepsquat': 412,
-    'parallelsquat': 412,
-    'frontsquat': 413,
-    'barbellfrontsquat': 413,
-    'fs': 413,
-    'cleangripfrontsquat': 413,
-    'gobletsquat': 414,
-    'dumbbellgobletsquat': 414,
-    'kettlebellgobletsquat': 414,
-    'dbgobletsquat': 414,
-    'kbgobletsquat': 414,
-    'bodyweightsquat': 415,
-    'airsquat': 415,
-    'bwsquat': 415,
-    'freesquat': 415,
-    'lowbarbacksquat': 416,
-    'lowbarsquat': 416,
-    'lbb': 416,
-    'boxsquat': 417,
-    'barbellboxsquat': 417,
-    'backsquattobox': 417,
-    'safetybarsquat': 418,
-    'ssbsquat': 418,
-    'safetysquatbarsquat': 418,
-    'yokebarsquat': 418,
-    'pausedsquat': 419,
-    'pausesquat': 419,
-    'pausebacksquat': 419,
-    'pausedbacksquat': 419,
-    'halfsquat': 420,
-    'halfbacksquat': 420,
-    'halfdepthsquat': 420,
-    'quartersquat': 421,
-    'quarterbacksquat': 421,
-    'partialsquat': 421,
-    'pinsquat': 422,
-    'deadstopsquat': 422,
-    'bottomupsquat': 422,
-    'squatfrompin': 422,
-    'guidedbarsquat': 423,
-    'fixedtracksquat': 423,
-    'guidedbarbacksquat': 423,
-    'hacksquat': 424,
-    'machinehacksquat': 424,
-    'hacksquatmachine': 424,
-    'sledhacksquat': 424,
-    'pendulumsquat': 425,
-    'machinependulumsquat': 425,
-    'beltsquat': 426,
-    'hipbeltsquat': 426,
-    'beltsquatmachine': 426,
-    'heelelevatedsquat': 427,
-    'cyclistsquat': 427,
-    'heelelevatedgobletsquat': 427,
-    'heelraisedsquat': 427,
-    'wedgesquat': 427,
-    'slantboardsquat': 427,
-    'overheadsquat': 428,
-    'barbelloverheadsquat': 428,
-    'ohs': 428,
-    'dumbbellsquat': 429,
-    'dbsquat': 429,
-    'dumbbellsuitcasesquat': 429,
-    'twodumbbellsquat': 429,
-    'kettlebellfrontsquat': 430,
-    'doublekettlebellfrontsquat': 430,
-    'kbfrontsquat': 430,
-    'kettlebellracksquat': 430,
-    'dumbbellfrontsquat': 430,
-    'sumosquat': 431,
-    'pliesquat': 431,
-    'widestancesquat': 431,
-    'dumbbellsumosquat': 431,
-    'kettlebellsumosquat': 431,
-    'landminesquat': 432,
-    'angledbarsquat': 432,
-    'landminegobletsquat': 432,
-    'sandbagsquat': 433,
-    'sandbagbearhugsquat': 433,
-    'bearhugsquat': 433,
-    'sandbagfrontsquat': 433,
-    'elbowcrooksquat': 434,
-    'crookoftheelbowsquat': 434,
-    'barinelbowsquat': 434,
-    'handassistedsafetybarsquat': 435,
-    'handassistedsquat': 435,
-    'assistedsafetybarsquat': 435,
-    'bandedsquat': 436,
-    'bandsquat': 436,
-    'resistancebandsquat': 436,
-    'bandresistedsquat': 436,
-    'suspensionsquat': 437,
-    'assistedsquat': 437,
-    'suspensionassistedsquat': 437,
-    'strapsquat': 437,
-    'chairsquat': 438,
-    'sittostand': 438,
-    'chairstand': 438,
-    'bodyweightboxsquat': 438,
-    'sittostandfromchair': 438,
-    'wallballsquat': 439,
-    'ballwallsquat': 439,
-    'wallsquatwithball': 439,
-    'stabilityballwallsquat': 439,
-    'spanishsquat': 440,
-    'bandbehindkneesquat': 440,
-    'bandedspanishsquat': 440,
-    'sissysquat': 441,
-    'sissysquatmachine': 441,
-    'sissysquatbench': 441,
-    'thruster': 442,
-    'barbellthruster': 442,
-    'squattopress': 442,
-    'frontsquattopress': 442,
-    'dumbbellthruster': 443,
-    'dbthruster': 443,
-    'dumbbellsquattopress': 443,
-    'kettlebellthruster': 443,
-    'cossacksquat': 444,
-    'sidetosidesquat': 444,
-    'cossacklunge': 444,
-    'pistolsquat': 445,
-    'pistol': 445,
-    'singlelegpistolsquat': 445,
-    'onelegsquat': 445,
-    'singlelegboxsquat': 446,
-    'singlelegsquattobox': 446,
-    'singlelegsittostand': 446,
-    'onelegchairsquat': 446,
-    'singlelegbenchsquat': 446,
-    'singlelegsquat': 447,
-    'singlelegsquatoffbox': 447,
-    'slsquat': 447,
-    'offboxpistol': 447,
-    'skatersquat': 448,
-    'airbornelunge': 448,
-    'skaterlunge': 448,
-    'shrimpsquat': 449,
-    'singlelegshrimpsquat': 449,
-    'wallsit': 450,
-    'wallsquat': 450,
-    'wallsquathold': 450,
-    'wallsithold': 450,
-    'isometricwallsit': 450,
-    'singlelegwallsit': 451,
-    'onelegwallsit': 451,
-    'singlelegwallsquat': 451,
-    'spanishsquathold': 452,
-    'isometricspanishsquat': 452,
-    'spanishsquatisometric': 452,
-    'isometricsquat': 453,
-    'isometricbacksquat': 453,
-    'squatisometric': 453,
-    'squatagainstpin': 453,
-    'isometricpinsquat': 453,
-    'squathold': 454,
-    'deepsquathold': 454,
-    'gobletsquathold': 454,
-    'bodyweightsquathold': 454,
-    'splitsquathold': 455,
-    'isometricsplitsquat': 455,
-    'splitsquatisometric': 455,
-    'lungehold': 455,
-    'isometriclunge': 455,
-    'legpress': 456,
-    '45degreelegpress': 456,
-    'inclinelegpress': 456,
-    'sledlegpress': 456,
-    'lp': 456,
-    'machinelegpress': 456,
-    'horizontallegpress': 457,
-    'seatedlegpress': 457,
-    'selectorisedlegpress': 457,
-    'stacklegpress': 457,
-    'singleleglegpress': 458,
-    'oneleglegpress': 458,
-    'unilaterallegpress': 458,
-    'sllegpress': 458,
-    'highfootlegpress': 459,
-    'highandwidelegpress': 459,
-    'legpressfeethigh': 459,
-    'widestancelegpress': 459,
-    'lowfootlegpress': 460,
-    'legpressfeetlow': 460,
-    'narrowstancelegpress': 460,
-    'quadfocusedlegpress': 460,
-    'legextension': 461,
-    'kneeextension': 461,
-    'seatedlegextension': 461,
-    'machinelegextension': 461,
-    'seatedkneeextension': 461,
-    'quadextension': 461,
-    'singleleglegextension': 462,
-    'oneleglegextension': 462,
-    'singlelegkneeextension': 462,
-    'unilaterallegextension': 462,
-    'reclinedlegextension': 463,
-    'leanedbacklegextension': 463,
-    'leanbacklegextension': 463,
-    'reclinedkneeextension': 463,
-    'reversenordiccurl': 464,
-    'reversenordic': 464,
-    'kneelingquadlean': 464,
-    'reversenordichamstringcurl': 464,
-    'naturallegextension': 464,
-    'bandassistedreversenordiccurl': 465,
-    'assistedreversenordic': 465,
-    'cablelegextension': 466,
-    'standingcablekneeextension': 466,
-    'cablekneeextension': 466,
-    'bandlegextension': 467,
-    'bandedlegextension': 467,
-    'seatedbandkneeextension': 467,
-    'bandkneeextension': 467,
-    'ankleweightlegextension': 468,
-    'longarcquad': 468,
-    'seatedkneeextensionwithankleweight': 468,
-    'ankleweightkneeextension': 468,
-    'terminalkneeextension': 469,
-    'tke': 469,
-    'bandtke': 469,
-    'bandedterminalkneeextension': 469,
-    'cabletke': 469,
-    'isometriclegextension': 470,
-    'isometrickneeextension': 470,
-    'legextensionhold': 470,
-    'kneeextensionisometric': 470,
-    'quadset': 471,
-    'quadricepset': 471,
-    'isometricquadset': 471,
-    'staticquadcontraction': 471,
-    'splitsquat': 472,
-    'bodyweightsplitsquat': 472,
-    'staticlunge': 472,
-    'stationarylunge': 472,
-    'dumbbellsplitsquat': 473,
-    'dbsplitsquat': 473,
-    'gobletsplitsquat': 473,
-    'kettlebellsplitsquat': 473,
-    'rearfootelevatedsplitsquat': 474,
-    'bulgariansplitsquat': 474,
-    'rfess': 474,
-    'bss': 474,
-    'dumbbellbulgariansplitsquat': 474,
-    'dumbbellrearfootelevatedsplitsquat': 474,
-    'rearfootraisedsplitsquat': 474,
-    'barbellsplitsquat': 475,
-    'bbsplitsquat': 475,
-    'barbellstaticlunge': 475,
-    'barbellrearfootelevatedsplitsquat': 476,
-    'barbellbulgariansplitsquat': 476,
-    'barbellrfess': 476,
-    'bbrfess': 476,
-    'frontfootelevatedsplitsquat': 477,
-    'ffess': 477,
-    'deficitsplitsquat': 477,
-    'frontfootraisedsplitsquat': 477,
-    'guidedbarsplitsquat': 478,
-    'guidedbarlunge': 478,
-    'fixedtracksplitsquat': 478,
-    'handassistedsafetybarsplitsquat': 479,
-    'handassistedsplitsquat': 479,
-    'safetybarsplitsquat': 479,
-    'forwardlunge': 480,
-    'lunge': 480,
-    'dumbbelllunge': 480,
-    'dblunge': 480,
-    'frontlunge': 480,
-    'dumbbellforwardlunge': 480,
-    'walkinglunge': 481,
-    'dumbbellwalkinglunge': 481,
-    'dbwalkinglunge': 481,
-    'lungewalk': 481,
-    'travellinglunge': 481,
-    'reverselunge': 482,
-    'dumbbellreverselunge': 482,
-    'dbreverselunge': 482,
-    'backwardlunge': 482,
-    'stepbacklunge': 482,
-    'rearlunge': 482,
-    'bodyweightlunge': 483,
-    'bwlunge': 483,
-    'bodyweightwalkinglunge': 483,
-    'bodyweightreverselunge': 483,
-    'alternatinglunge': 483,
-    'laterallunge': 484,
-    'sidelunge': 484,
-    'dumbbelllaterallunge': 484,
-    'gobletlaterallunge': 484,
-    'barbelllunge': 485,
-    'barbellforwardlunge': 485,
-    'bblunge': 485,
-    'barbellfrontlunge': 485,
-    'barbellreverselunge': 486,
-    'bbreverselunge': 486,
-    'barbellstepbacklunge': 486,
-    'barbellwalkinglunge': 487,
-    'bbwalkinglunge': 487,
-    'deficitreverselunge': 488,
-    'reverselungefrombox': 488,
-    'deficitstepbacklunge': 488,
-    'frontrackreverselunge': 489,
-    'frontracklunge': 489,
-    'barbellfrontracklunge': 489,
-    'frontsquatlunge': 489,
-    'overheadwalkinglunge': 490,
-    'overheadlunge': 490,
-    'plateoverheadlunge': 490,
-    'overheadplatewalkinglunge': 490,
-    'curtsylunge': 491,
-    'crossoverlunge': 491,
-    'curtseylunge': 491,
-    'crossbehindlunge': 491,
-    'sliderreverselunge': 492,
-    'slidingreverselunge': 492,
-    'slideboardreverselunge': 492,
-    'slideboardlunge': 492,
-    'sliderlaterallunge': 493,
-    'slidinglaterallunge': 493,
-    'slideboardlaterallunge': 493,
-    'suspensionlunge': 494,
-    'suspensionassistedlunge': 494,
-    'assistedlunge': 494,
-    'suspensionsplitsquat': 494,
-    'lungewithrotation': 495,
-    'rotationallunge': 495,
-    'medicineballlungewithrotation': 495,
-    'lungetwist': 495,
-    'stepup': 496,
-    'dumbbellstepup': 496,
-    'dbstepup': 496,
-    'boxstepup': 496,
-    'forwardstepup': 496,
-    'bodyweightstepup': 497,
-    'bwstepup': 497,
-    'stepupwithoutload': 497,
-    'stairstepup': 497,
-    'barbellstepup': 498,
-    'bbstepup': 498,
-    'highstepup': 499,
-    'highboxstepup': 499,
-    'lateralstepup': 500,
-    'sidestepup': 500,
-    'dumbbelllateralstepup': 500,
-    'crossoverstepup': 501,
-    'stepdown': 502,
-    'lateralstepdown': 502,
-    'forwardstepdown': 502,
-    'eccentricstepdown': 502,
-    'heeltap': 502,
-    'boxstepdown': 502,
-    'heelraisedstepup': 503,
-    'heelelevatedstepup': 503,
-    'quadstepup': 503,
-    'frontofboxstepup': 503,
-    'wedgestepup': 503,
-    'neckflexion': 504,
-    'lyingneckflexion': 504,
-    'plateneckflexion': 504,
-    'neckcurl': 504,
-    'plateneckcurl': 504,
-    'weightedneckflexion': 504,
-    'neckcrunch': 504,
-    'neckextension': 505,
-    'proneneckextension': 505,
-    'plateneckextension': 505,
-    'lyingneckextension': 505,
-    'weightedneckextension': 505,
-    'isometricneckflexion': 506,
-    'neckflexionhold': 506,
-    'handresistedneckflexion': 506,
-    'manualneckflexion': 506,
-    'frontneckisometric': 506,
-    'isometricneckextension': 507,
-    'neckextensionhold': 507,
-    'handresistedneckextension': 507,
-    'manualneckextension': 507,
-    'rearneckisometric': 507,
-    'isometricnecksidebend': 508,
-    'necksidebendhold': 508,
-    'handresistednecksidebend': 508,
-    'lateralneckisometric': 508,
-    'isometriclateralneckflexion': 508,
-    'sideneckisometric': 508,
-    'isometricneckrotation': 509,
-    'neckrotationhold': 509,
-    'handresistedneckrotation': 509,
-    'manualneckrotation': 509,
-    'chintuck': 510,
-    'deepneckflexorhold': 510,
-    'craniocervicalflexion': 510,
-    'lyingchintuck': 510,
-    'necknod': 510,
-    'lyingheadlifthold': 511,
-    'supineheadhold': 511,
-    'headlift': 511,
-    'supineneckhold': 511,
-    'neckflexorendurancehold': 511,
-    'necksidebend': 512,
-    'lateralneckflexion': 512,
-    'sideneckraise': 512,
-    'lyingnecksidebend': 512,
-    'platenecksidebend': 512,
-    'lateralneckraise': 512,
-    'harnessneckextension': 513,
-    'neckharness': 513,
-    'neckharnessextension': 513,
-    'headharnessextension': 513,
-    'headharness': 513,
-    'harnessneckflexion': 514,
-    'neckharnessflexion': 514,
-    'headharnessflexion': 514,
-    'machineneckextension': 515,
-    'neckmachineextension': 515,
-    'fourwayneckmachineextension': 515,
-    'machineneckflexion': 516,
-    'neckmachine': 516,
-    'neckmachineflexion': 516,
-    'fourwayneck': 516,
-    'fourwayneckmachineflexion': 516,
-    'machinenecksidebend': 517,
-    'neckmachinesidebend': 517,
-    'machinelateralneckflexion': 517,
-    'bandneckextension': 518,
-    'bandedneckextension': 518,
-    'resistancebandneckextension': 518,
-    'bandneckflexion': 519,
-    'bandedneckflexion': 519,
-    'resistancebandneckflexion': 519,
-    'bandnecksidebend': 520,
-    'bandednecksidebend': 520,
-    'resistancebandlateralneckflexion': 520,
-    'bandneckrotation': 521,
-    'bandedneckrotation': 521,
-    'cableneckrotation': 521,
-    'quadrupedneckhold': 522,
-    'allfourneckhold': 522,
-    'fourpointneckhold': 522,
-    'quadrupedheadretraction': 522,
-    'stabilityballneckhold': 523,
-    'ballneckisometric': 523,
-    'wallballneckhold': 523,
-    'neckballpress': 523,
-    'neckbridge': 524,
-    'backneckbridge': 524,
-    'rearneckbridge': 524,
-    'wrestlingbridge': 524,
-    'headbridge': 524,
-    'bentoverrow': 525,
-    'barbellrow': 525,
-    'bentoverbarbellrow': 525,
-    'bbrow': 525,
-    'bentrow': 525,
-    'barbellbentoverrow': 525,
-    'bor': 525,
-    'pullup': 526,
-    'overhandpullup': 526,
-    'strictpullup': 526,
-    'bodyweightpullup': 526,
-    'pronatedpullup': 526,
-    'latpulldown': 527,
-    'pulldown': 527,
-    'lpd': 527,
-    'cablepulldown': 527,
-    'frontpulldown': 527,
-    'overhandpulldown': 527,
-    'overhandlatpulldown': 527,
-    'machinepulldown': 527,
-    'seatedcablerow': 528,
-    'cablerow': 528,
-    'seatedrow': 528,
-    'lowrow': 528,
-    'seatedcablepull': 528,
-    'closegripseatedrow': 528,
-    'closegripcablerow': 528,
-    'onearmdumbbellrow': 529,
-    'dumbbellrow': 529,
-    'dbrow': 529,
-    'singlearmdumbbellrow': 529,
-    'onearmdbrow': 529,
-    'singlearmdbrow': 529,
-    'supporteddumbbellrow': 529,
-    'onearmrow': 529,
-    'singlearmrow': 529,
-    'threepointrow': 529,
-    'chinup': 530,
-    'underhandpullup': 530,
-    'chin': 530,
-    'supinatedpullup': 530,
-    'bodyweightchinup': 530,
-    'invertedrow': 531,
-    'bodyrow': 531,
-    'bodyweightrow': 531,
-    'horizontalpullup': 531,
-    'australianpullup': 531,
-    'supinerow': 531,
-    'facepull': 532,
-    'cablefacepull': 532,
-    'ropefacepull': 532,
-    'chestsupporteddumbbellrow': 533,
-    'chestsupportedrow': 533,
-    'inclinedumbbellrow': 533,
-    'chestsupporteddbrow': 533,
-    'inclinerow': 533,
-    'inclinebenchrow': 533,
-    'csr': 533,
-    'machinerow': 534,
-    'seatedmachinerow': 534,
-    'rowmachine': 534,
-    'chestsupportedmachinerow': 534,
-    'plateloadedrow': 534,
-    'seatedrowmachine': 534,
-    'tbarrow': 535,
-    'landminerow': 535,
-    'tbar': 535,
-    'cornerbarrow': 535,
-    'standingtbarrow': 535,
-    'chestsupportedtbarrow': 536,
-    'supportedtbarrow': 536,
-    'lyingtbarrow': 536,
-    'machinetbarrow': 536,
-    'neutralgriplatpulldown': 537,
-    'neutralgrippulldown': 537,
-    'parallelgrippulldown': 537,
-    'hammergrippulldown': 537,
-    'closegriplatpulldown': 538,
-    'closegrippulldown': 538,
-    'vbarpulldown': 538,
-    'narrowgrippulldown': 538,
-    'narrowgriplatpulldown': 538,
-    'underhandlatpulldown': 539,
-    'underhandpulldown': 539,
-    'reversegrippulldown': 539,
-    'supinatedpulldown': 539,
-    'reversegriplatpulldown': 539,
-    'supinatedlatpulldown': 539,
-    'widegriplatpulldown': 540,
-    'widegrippulldown': 540,
-    'widepulldown': 540,
-    'widelatpulldown': 540,
-    'onearmlatpulldown': 541,
-    'singlearmlatpulldown': 541,
-    'singlearmpulldown': 541,
-    'onearmpulldown': 541,
-    'singlearmcablepulldown': 541,
-    'halfkneelingonearmpulldown': 541,
-    'behindtheneckpulldown': 542,
-    'pulldownbehindtheneck': 542,
-    'btnpulldown': 542,
-    'rearpulldown': 542,
-    'bandpulldown': 543,
-    'bandlatpulldown': 543,
-    'bandedpulldown': 543,
-    'resistancebandpulldown': 543,
-    'plateloadedpulldown': 544,
-    'leverpulldown': 544,
-    'convergingpulldown': 544,
-    'converginglatpulldown': 544,
-    'assistedpullup': 545,
-    'machineassistedpullup': 545,
-    'pullupmachine': 545,
-    'assistedpullupmachine': 545,
-    'assistedchinup': 546,
-    'machineassistedchinup': 546,
-    'assistedchinupmachine': 546,
-    'bandassistedpullup': 547,
-    'bandedpullup': 547,
-    'bandpullup': 547,
-    'pullupwithband': 547,
-    'negativepullup': 548,
-    'eccentricpullup': 548,
-    'pulluplowering': 548,
-    'slowloweringpullup': 548,
-    'jumpingnegativepullup': 548,
-    'weightedpullup': 549,
-    'loadedpullup': 549,
-    'pullupwithaddedweight': 549,
-    'weightedchinup': 550,
-    'loadedchinup': 550,
-    'chinupwithaddedweight': 550,
-    'weightedchin': 550,
-    'neutralgrippullup': 551,
-    'parallelgrippullup': 551,
-    'hammergrippullup': 551,
-    'neutralgripchinup': 551,
-    'neutralpullup': 551,
-    'weightedneutralgrippullup': 552,
-    'loadedneutralgrippullup': 552,
-    'widegrippullup': 553,
-    'widepullup': 553,
-    'widehandpullup': 553,
-    'closegrippullup': 554,
-    'narrowgrippullup': 554,
-    'closegripchinup': 554,
-    'narrowpullup': 554,
-    'mixedgrippullup': 555,
-    'alternatinggrippullup': 555,
-    'commandopullup': 555,
-    'mixedgripchinup': 555,
-    'chesttobarpullup': 556,
-    'c2bpullup': 556,
-    'highpullup': 556,
-    'chesttobar': 556,
-    'ringpullup': 557,
-    'gymnasticringpullup': 557,
-    'suspensionpullup': 557,
-    'towelpullup': 558,
-    'towelgrippullup': 558,
-    'ropepullup': 558,
-    'lsitpullup': 559,
-    'lpullup': 559,
-    'archerpullup': 560,
-    'sidetosidepullup': 560,
-    'typewriterpullup': 560,
-    'onearmchinup': 561,
-    'singlearmchinup': 561,
-    'onearmpullup': 561,
-    'singlearmpullup': 561,
-    'muscleup': 562,
-    'barmuscleup': 562,
-    'strictmuscleup': 562,
-    'ringmuscleup': 563,
-    'strictringmuscleup': 563,
-    'pulluphold': 564,
-    'isometricpullup': 564,
-    'toppulluphold': 564,
-    'pullupisometrichold': 564,
-    'chinuphold': 565,
-    'flexedarmhang': 565,
-    'bentarmhang': 565,
-    'isometricchinup': 565,
-    'chinoverbarhold': 565,
-    'scapularpullup': 566,
-    'scappullup': 566,
-    'activehang': 566,
-    'hangingshoulderbladepull': 566,
-    'shouldershrugdownhang': 566,
-    'frontleverhold': 567,
-    'frontlever': 567,
-    'tuckfrontlever': 567,
-    'frontleverrowhold': 567,
-    'deadstoprow': 568,
-    'deadstopbarbellrow': 568,
-    'rowfromthefloor': 568,
-    'strictfloorrow': 568,
-    'explosivebarbellrow': 568,
-    'underhandbarbellrow': 569,
-    'reversegriprow': 569,
-    'underhandrow': 569,
-    'supinatedbarbellrow': 569,
-    'reversegripbarbellrow': 569,
-    'underhandbentoverrow': 569,
-    'widegripbentoverrow': 570,
-    'widegripbarbellrow': 570,
-    'elbowoutbarbellrow': 570,
-    'snatchgriprow': 571,
-    'snatchgripbarbellrow': 571,
-    'snatchgripbentoverrow': 571,
-    'sealrow': 572,
-    'benchpull': 572,
-    'lyingbenchrow': 572,
-    'pronerow': 572,
-    'pronebarbellrow': 572,
-    'highbenchrow': 572,
-    'guidedbarrow': 573,
-    'guidedbarbentoverrow': 573,
-    'fixedtrackrow': 573,
-    'trapbarrow': 574,
-    'hexbarrow': 574,
-    'trapbarbentoverrow': 574,
-    'tempobentoverrow': 575,
-    'pausedbarbellrow': 575,
-    'slowbarbellrow': 575,
-    'pauserow': 575,
-    'bentoverdumbbellrow': 576,
-    'twoarmdumbbellrow': 576,
-    'doubledumbbellrow': 576,
-    'bentoverdbrow': 576,
-    'dumbbellbentoverrow': 576,
-    'kettlebellrow': 577,
-    'kbrow': 577,
-    'bentoverkettlebellrow': 577,
-    'doublekettlebellrow': 577,
-    'alternatingkettlebellrow': 578,
-    'gorillarow': 578,
-    'widestancekettlebellrow': 578,
-    'onearmkettlebellrow': 579,
-    'singlearmkettlebellrow': 579,
-    'onearmkbrow': 579,
-    'splitstancekettlebellrow': 579,
-    'onearmlandminerow': 580,
-    'singlearmlandminerow': 580,
-    'sideonlandminerow': 580,
-    'onearmtbarrow': 580,
-    'angledbarrow': 580,
-    'plankrow': 581,
-    'renegaderow': 581,
-    'pushuppositionrow': 581,
-    'dumbbellplankrow': 581,
-    'onearmmachinerow': 582,
-    'singlearmmachinerow': 582,
-    'unilateralmachinerow': 582,
-    'isolateralrow': 582,
-    'onearmcablerow': 583,
-    'singlearmcablerow': 583,
-    'onearmseatedcablerow': 583,
-    'singlearmseatedrow': 583,
-    'standingonearmcablerow': 583,
-    'widegripseatedrow': 584,
-    'widegripcablerow': 584,
-    'wideseatedrow': 584,
-    'widegripseatedcablerow': 584,
-    'underhandcablerow': 585,
-    'underhandseatedrow': 585,
-    'reversegripcablerow': 585,
-    'supinatedcablerow': 585,
-    'standingcablerow': 586,
-    'standingrow': 586,
-    'splitstancecablerow': 586,
-    'highrow': 587,
-    'highcablerow': 587,
-    'kneelinghighrow': 587,
-    'machinehighrow': 587,
-    'halfkneelingcablerow': 587,
-    'hightolowrow': 587,
-    'bandrow': 588,
-    'resistancebandrow': 588,
-    'bandedrow': 588,
-    'seatedbandrow': 588,
-    'standingbandrow': 588,
-    'invertedrowwithbentknee': 589,
-    'bentkneeinvertedrow': 589,
-    'bentkneebodyrow': 589,
-    'easyinvertedrow': 589,
-    'feetelevatedinvertedrow': 590,
-    'elevatedinvertedrow': 590,
-    'declineinvertedrow': 590,
-    'weightedinvertedrow': 591,
-    'loadedinvertedrow': 591,
-    'underhandinvertedrow': 592,
-    'reversegripinvertedrow': 592,
-    'supinatedinvertedrow': 592,
-    'suspensionrow': 593,
-    'suspendedrow': 593,
-    'slingrow': 593,
-    'ringrow': 593,
-    'straprow': 593,
-    'onearmsuspensionrow': 594,
-    'singlearmsuspensionrow': 594,
-    'singlearmringrow': 594,
-    'onearminvertedrow': 594,
-    'invertedrowhold': 595,
-    'isometricinvertedrow': 595,
-    'topinvertedrowhold': 595,
-    'chestsupportedrearshoulderrow': 596,
-    'reardeltrow': 596,
-    'rearshoulderrow': 596,
-    'widechestsupportedrow': 596,
-    'elbowoutdumbbellrow': 596,
-    'dumbbellreardeltrow': 596,
-    'straightarmpulldown': 597,
-    'straightarmcablepulldown': 597,
-    'latpushdown': 597,
-    'stiffarmpulldown': 597,
-    'cablepullover': 597,
-    'standingcablepullover': 597,
-    'ropestraightarmpulldown': 597,
-    'bandstraightarmpulldown': 598,
-    'bandedstraightarmpulldown': 598,
-    'bandlatpushdown': 598,
-    'dumbbellpullover': 599,
-    'dbpullover': 599,
-    'pullover': 599,
-    'bentarmpullover': 599,
-    'crossbenchpullover': 599,
-    'barbellpullover': 600,
-    'bentbarpullover': 600,
-    'ezbarpullover': 600,
-    'machinepullover': 601,
-    'pullovermachine': 601,
-    'seatedpullover': 601,
-    'onearmstraightarmpulldown': 602,
-    'singlearmstraightarmpulldown': 602,
-    'singlearmcablepullover': 602,
-    'lyingcablepullover': 603,
-    'cablebenchpullover': 603,
-    'floorcablepullover': 603,
-    'dumbbellreversefly': 604,
-    'reversefly': 604,
-    'reardeltfly': 604,
-    'reardeltraise': 604,
-    'bentoverreversefly': 604,
-    'bentoverlateralraise': 604,
-    'bentoverfly': 604,
-    'rearlateralraise': 604,
-    'dbreversefly': 604,
-    'rearshoulderfly': 604,
-    'reverseflye': 604,
-    'machinereversefly': 605,
-    'reversepecdeck': 605,
-    'reardeltmachine': 605,
-    'machinereardeltfly': 605,
-    'reversemachinefly': 605,
-    'rearshouldermachine': 605,
-    'chestsupportedreversefly': 606,
-    'inclinereversefly': 606,
-    'chestsupportedreardeltfly': 606,
-    'inclinereardeltraise': 606,
-    'inclinebenchreversefly': 606,
-    'cablereversefly': 607,
-    'cablereardeltfly': 607,
-    'reardeltcablefly': 607,
-    'reversecablecrossover': 607,
-    'cablereversecrossover': 607,
-    'onearmcablereversefly': 608,
-    'singlearmcablereardeltfly': 608,
-    'singlearmcablereversefly': 608,
-    'onearmreardeltcablefly': 608,
-    'bandpullapart': 609,
-    'pullapart': 609,
-    'bandreversefly': 609,
-    'bandedpullapart': 609,
-    'suspensionreversefly': 610,
-    'ringreversefly': 610,
-    'suspendedreversefly': 610,
-    'suspensiontfly': 610,
-    'sidelyingreversefly': 611,
-    'sidelyingreardeltraise': 611,
-    'lyingreardeltraise': 611,
-    'sidelyingrearshoulderfly': 611,
-    'bandfacepull': 612,
-    'bandedfacepull': 612,
-    'resistancebandfacepull': 612,
-    'suspensionfacepull': 613,
-    'ringfacepull': 613,
-    'suspendedfacepull': 613,
-    'facepullwithexternalrotation': 614,
-    'facepulltoexternalrotation': 614,
-    'facepullwithrotation': 614,
-    'highfacepull': 614,
-    'barbellshrug': 615,
-    'bbshrug': 615,
-    'shrug': 615,
-    'barbellshouldershrug': 615,
-    'dumbbellshrug': 616,
-    'dbshrug': 616,
-    'dumbbellshouldershrug': 616,
-    'standingdumbbellshrug': 616,
-    'trapbarshrug': 617,
-    'hexbarshrug': 617,
-    'machineshrug': 618,
-    'shrugmachine': 618,
-    'calfmachineshrug': 618,
-    'levershrug': 618,
-    'cableshrug': 619,
-    'lowcableshrug': 619,
-    'guidedbarshrug': 620,
-    'fixedtrackshrug': 620,
-    'kettlebellshrug': 621,
-    'kbshrug': 621,
-    'snatchgripshrug': 622,
-    'widegripshrug': 622,
-    'snatchshrug': 622,
-    'behindthebackshrug': 623,
-    'behindbackbarbellshrug': 623,
-    'rearshrug': 623,
-    'powershrug': 624,
-    'barbellpowershrug': 624,
-    'jumpshrugfromthehang': 624,
-    'explosiveshrug': 624,
-    'chestsupportedshrug': 625,
-    'inclineshrug': 625,
-    'proneshrug': 625,
-    'chestsupporteddumbbellshrug': 625,
-    'retractionshrug': 625,
-    'inclinedumbbellshrug': 625,
-    'shrughold': 626,
-    'isometricshrug': 626,
-    'topshrughold': 626,
-    'benchpress': 627,
-    'barbellbenchpress': 627,
-    'flatbenchpress': 627,
-    'flatbarbellbenchpress': 627,
-    'bench': 627,
-    'bp': 627,
-    'bbbenchpress': 627,
-    'pushup': 628,
-    'pressup': 628,
-    'fullpushup': 628,
-    'floorpushup': 628,
-    'dumbbellbenchpress': 629,
-    'dbbenchpress': 629,
-    'dbbench': 629,
-    'flatdumbbellpress': 629,
-    'flatdbpress': 629,
-    'dumbbellchestpress': 629,
-    'dbpress': 629,
-    'dumbbellpress': 629,
-    'overheadpress': 630,
-    'ohp': 630,
-    'militarypress': 630,
-    'strictpress': 630,
-    'standingpress': 630,
-    'barbelloverheadpress': 630,
-    'standingbarbellpress': 630,
-    'barbellshoulderpress': 630,
-    'standingoverheadpress': 630,
-    'shoulderpress': 630,
-    'overheadbarbellpress': 630,
-    'pressoverhead': 630,
-    'inclinebenchpress': 631,
-    'inclinebarbellpress': 631,
-    'inclinebarbellbenchpress': 631,
-    'inclinepress': 631,
-    'inclinebench': 631,
-    'bbinclinepress': 631,
-    'inclinedumbbellpress': 632,
-    'inclinedbpress': 632,
-    'inclinedumbbellbenchpress': 632,
-    'inclinedbbenchpress': 632,
-    'seateddumbbellshoulderpress': 633,
-    'seateddumbbellpress': 633,
-    'seateddbpress': 633,
-    'seateddbshoulderpress': 633,
-    'dumbbellshoulderpress': 633,
-    'dbshoulderpress': 633,
-    'seateddumbbelloverheadpress': 633,
-    'dbsp': 633,
-    'dip': 634,
-    'parallelbardip': 634,
-    'chestdip': 634,
-    'bardip': 634,
-    'tricepdip': 634,
-    'bodyweightdip': 634,
-    'machinechestpress': 635,
-    'chestpress': 635,
-    'seatedchestpress': 635,
-    'chestpressmachine': 635,
-    'seatedmachinepress': 635,
-    'verticalchestpress': 635,
-    'closegripbenchpress': 636,
-    'cgbp': 636,
-    'closegripbench': 636,
-    'narrowgripbenchpress': 636,
-    'closegripbarbellbenchpress': 636,
-    'machineshoulderpress': 637,
-    'shoulderpressmachine': 637,
-    'machineoverheadpress': 637,
-    'seatedmachineshoulderpress': 637,
-    'overheadpressmachine': 637,
-    'dumbbellfly': 638,
-    'dbfly': 638,
-    'dumbbellflye': 638,
-    'flatdumbbellfly': 638,
-    'chestfly': 638,
-    'dumbbellchestfly': 638,
-    'pecfly': 638,
-    'flatfly': 638,
-    'cablefly': 639,
-    'cablecrossover': 639,
-    'cablechestfly': 639,
-    'standingcablefly': 639,
-    'cableflye': 639,
-    'crossover': 639,
-    'machinefly': 640,
-    'pecdeck': 640,
-    'machinechestfly': 640,
-    'pecdeckfly': 640,
-    'seatedflymachine': 640,
-    'butterflymachine': 640,
-    'pecflymachine': 640,
-    'standingdumbbellshoulderpress': 641,
-    'standingdumbbellpress': 641,
-    'standingdbpress': 641,
-    'dumbbelloverheadpress': 641,
-    'dboverheadpress': 641,
-    'standingdumbbelloverheadpress': 641,
-    'weighteddip': 642,
-    'loadeddip': 642,
-    'dipwithaddedweight': 642,
-    'weightedparallelbardip': 642,
-    'assisteddip': 643,
-    'machineassisteddip': 643,
-    'assisteddipmachine': 643,
-    'declinebenchpress': 644,
-    'declinebarbellpress': 644,
-    'declinebarbellbenchpress': 644,
-    'declinepress': 644,
-    'declinebench': 644,
-    'declinedumbbellpress': 645,
-    'declinedbpress': 645,
-    'declinedumbbellbenchpress': 645,
-    'pausedbenchpress': 646,
-    'pausebench': 646,
-    'pausebenchpress': 646,
-    'competitionbenchpress': 646,
-    'compbench': 646,
-    'benchpresswithalongpause': 647,
-    'longpausebenchpress': 647,
-    '3secondpausebenchpress': 647,
-    'widegripbenchpress': 648,
-    'widebenchpress': 648,
-    'widegripbench': 648,
-    'benchpressstoppedabovethechest': 649,
-    'shortstopbenchpress': 649,
-    'hoverbenchpress': 649,
-    'pinbenchpress': 650,
-    'pinpress': 650,
-    'benchpressoffpin': 650,
-    'deadstartbenchpress': 650,
-    'rackbenchpress': 650,
-    'boardbenchpress': 651,
-    'boardpress': 651,
-    'partialbenchpress': 651,
-    'floorpress': 652,
-    'barbellfloorpress': 652,
-    'underhandgripbenchpress': 653,
-    'reversegripbenchpress': 653,
-    'supinatedbenchpress': 653,
-    'speedbenchpress': 654,
-    'dynamiceffortbenchpress': 654,
-    'debenchpress': 654,
-    'fastbenchpress': 654,
-    'benchpresswithband': 655,
-    'bandedbenchpress': 655,
-    'benchpressagainstband': 655,
-    'benchpresswithchain': 656,
-    'chainbenchpress': 656,
-    'benchpressagainstchain': 656,
-    'tempobenchpress': 657,
-    'slowbenchpress': 657,
-    'slowloweringbenchpress': 657,
-    'guidedbarbenchpress': 658,
-    'guidedbenchpress': 658,
-    'fixedtrackbenchpress': 658,
-    'guidedbarinclinepress': 659,
-    'guidedinclinepress': 659,
-    'fixedtrackinclinepress': 659,
-    'benchpressthrow': 660,
-    'benchthrow': 660,
-    'ballisticbenchpress': 660,
-    'neutralgripdumbbellbenchpress': 661,
-    'neutralgripdumbbellpress': 661,
-    'hammergripdumbbellpress': 661,
-    'neutralgripdbpress': 661,
-    'parallelgripdumbbellpress': 661,
-    'onearmdumbbellbenchpress': 662,
-    'singlearmdumbbellbenchpress': 662,
-    'onearmdbpress': 662,
-    'singlearmdbbenchpress': 662,
-    'alternatingdumbbellbenchpress': 663,
-    'alternatingdbbenchpress': 663,
-    'alternatingdumbbellpress': 663,
-    'dumbbellfloorpress': 664,
-    'dbfloorpress': 664,
-    'kettlebellfloorpress': 665,
-    'kbfloorpress': 665,
-    'onearmkettlebellfloorpress': 665,
-    'dumbbellsqueezepress': 666,
-    'squeezepress': 666,
-    'dbsqueezepress': 666,
-    'hexpress': 666,
-    'crushpress': 666,
-    'platesqueezepress': 667,
-    'platepressout': 667,
-    'standingplatepress': 667,
-    'steepinclinedumbbellpress': 668,
-    'highinclinedumbbellpress': 668,
-    'highinclinedbpress': 668,
-    '60degreeinclinepress': 668,
-    'inclinemachinepress': 669,
-    'machineinclinepress': 669,
-    'inclinechestpressmachine': 669,
-    'inclinemachinechestpress': 669,
-    'declinemachinepress': 670,
-    'declinechestpressmachine': 670,
-    'machinedeclinepress': 670,
-    'onearmmachinechestpress': 671,
-    'singlearmmachinechestpress': 671,
-    'unilateralchestpress': 671,
-    'standingcablechestpress': 672,
-    'cablechestpress': 672,
-    'cablepress': 672,
-    'onearmcablepress': 673,
-    'singlearmcablepress': 673,
-    'singlearmcablechestpress': 673,
-    'splitstancecablepress': 673,
-    'bandchestpress': 674,
-    'bandedchestpress': 674,
-    'resistancebandchestpress': 674,
-    'inclinedumbbellfly': 675,
-    'inclinefly': 675,
-    'inclinedbfly': 675,
-    'inclinechestfly': 675,
-    'declinedumbbellfly': 676,
-    'declinefly': 676,
-    'declinedbfly': 676,
-    'lowtohighcablefly': 677,
-    'lowcablefly': 677,
-    'lowtohighcrossover': 677,
-    'upwardcablefly': 677,
-    'hightolowcablefly': 678,
-    'highcablefly': 678,
-    'hightolowcrossover': 678,
-    'downwardcablefly': 678,
-    'onearmcablefly': 679,
-    'singlearmcablefly': 679,
-    'singlearmcablecrossover': 679,
-    'lyingcablefly': 680,
-    'cablebenchfly': 680,
-    'flatbenchcablefly': 680,
-    'inclinecablefly': 681,
-    'inclinebenchcablefly': 681,
-    'bandfly': 682,
-    'bandchestfly': 682,
-    'resistancebandfly': 682,
-    'suspensionfly': 683,
-    'ringfly': 683,
-    'suspendedchestfly': 683,
-    'slingfly': 683,
-    'inclinepushup': 684,
-    'handelevatedpushup': 684,
-    'elevatedpushup': 684,
-    'pushuponabench': 684,
-    'boxpushup': 684,
-    'kneepushup': 685,
-    'kneelingpushup': 685,
-    'modifiedpushup': 685,
-    'wallpushup': 686,
-    'wallpressup': 686,
-    'standingwallpushup': 686,
-    'declinepushup': 687,
-    'feetelevatedpushup': 687,
-    'feetuppushup': 687,
-    'closegrippushup': 688,
-    'narrowpushup': 688,
-    'closehandpushup': 688,
-    'triceppushup': 688,
-    'diamondpushup': 689,
-    'trianglepushup': 689,
-    'widepushup': 690,
-    'widegrippushup': 690,
-    'widehandpushup': 690,
-    'weightedpushup': 691,
-    'loadedpushup': 691,
-    'pushupwithplate': 691,
-    'weightedpressup': 691,
-    'deficitpushup': 692,
-    'deeppushup': 692,
-    'pushuponhandle': 692,
-    'pushupbetweenblock': 692,
-    'suspensionpushup': 693,
-    'suspendedpushup': 693,
-    'slingpushup': 693,
-    'ringpushup': 694,
-    'gymnasticringpushup': 694,
-    'bandresistedpushup': 695,
-    'bandedpushup': 695,
-    'pushupwithband': 695,
-    'handreleasepushup': 696,
-    'deadstoppushup': 696,
-    'releasepushup': 696,
-    'tempopushup': 697,
-    'slowpushup': 697,
-    'slowloweringpushup': 697,
-    'eccentricpushup': 697,
-    'negativepushup': 697,
-    'pausedpushup': 698,
-    'pausepushup': 698,
-    'pushuphold': 699,
-    'isometricpushup': 699,
-    'lowpushuphold': 699,
-    'midpushuphold': 699,
-    'pushupwithrotation': 700,
-    'tpushup': 700,
-    'rotatingpushup': 700,
-    'plyometricpushup': 701,
-    'plyopushup': 701,
-    'clappushup': 701,
-    'clappingpushup': 701,
-    'explosivepushup': 701,
-    'depthpushup': 702,
-    'droppushup': 702,
-    'depthdroppushup': 702,
-    'archerpushup': 703,
-    'sidetosidepushup': 703,
-    'typewriterpushup': 703,
-    'onearmpushup': 704,
-    'singlearmpushup': 704,
-    'forwardleanpushup': 705,
-    'pseudoplanchepushup': 705,
-    'plancheleanpushup': 705,
-    'swoopingpushup': 706,
-    'hindupushup': 706,
-    'divebomberpushup': 706,
-    'pikepushup': 707,
-    'pikepress': 707,
-    'shoulderpushup': 707,
-    'feetelevatedpikepushup': 708,
-    'elevatedpikepushup': 708,
-    'boxpikepushup': 708,
-    'handstandpushup': 709,
-    'hspu': 709,
-    'wallhandstandpushup': 709,
-    'verticalpushup': 709,
-    'ringdip': 710,
-    'gymnasticringdip': 710,
-    'straightbardip': 711,
-    'barsupportdip': 711,
-    'singlebardip': 711,
-    'machinedip': 712,
-    'seateddipmachine': 712,
-    'dipmachine': 712,
-    'seatedmachinedip': 712,
-    'benchdip': 713,
-    'chairdip': 713,
-    'boxdip': 713,
-    'feetsupporteddip': 713,
-    'bandassisteddip': 714,
-    'bandeddip': 714,
-    'assisteddipwithband': 714,
-    'negativedip': 715,
-    'eccentricdip': 715,
-    'diplowering': 715,
-    'slowloweringdip': 715,
-    'dipsupporthold': 716,
-    'supporthold': 716,
-    'topdiphold': 716,
-    'parallelbarhold': 716,
-    'pushpress': 717,
-    'barbellpushpress': 717,
-    'seatedbarbellshoulderpress': 718,
-    'seatedbarbellpress': 718,
-    'seatedmilitarypress': 718,
-    'seatedoverheadpress': 718,
-    'seatedbarbelloverheadpress': 718,
-    'behindtheneckpress': 719,
-    'btnpress': 719,
-    'pressbehindtheneck': 719,
-    'behindneckpress': 719,
-    'seatedflooroverheadpress': 720,
-    'floorseatedpress': 720,
-    'straightlegseatedpress': 720,
-    'pinoverheadpress': 721,
-    'overheadpinpress': 721,
-    'deadstartoverheadpress': 721,
-    'partialoverheadpress': 721,
-    'pausedoverheadpress': 722,
-    'pauseoverheadpress': 722,
-    'landminepress': 723,
-    'onearmlandminepress': 723,
-    'singlearmlandminepress': 723,
-    'angledbarpress': 723,
-    'cornerpress': 723,
-    'halfkneelinglandminepress': 724,
-    'kneelinglandminepress': 724,
-    'halfkneelingangledbarpress': 724,
-    'twoarmlandminepress': 725,
-    'twohandlandminepress': 725,
-    'doublearmlandminepress': 725,
-    'onearmdumbbelloverheadpress': 726,
-    'singlearmdumbbellpress': 726,
-    'singlearmdboverheadpress': 726,
-    'onearmdumbbellpress': 726,
-    'onearmdbshoulderpress': 726,
-    'singlearmdumbbellshoulderpress': 726,
-    'halfkneelingoverheadpress': 727,
-    'halfkneelingdumbbellpress': 727,
-    'halfkneelingdumbbelloverheadpress': 727,
-    'halfkneelingkettlebellpress': 727,
-    'alternatingdumbbellshoulderpress': 728,
-    'alternatingdbshoulderpress': 728,
-    'alternatingdumbbelloverheadpress': 728,
-    'kettlebelloverheadpress': 729,
-    'kettlebellpress': 729,
-    'kbpress': 729,
-    'onearmkettlebellpress': 729,
-    'kettlebellstrictpress': 729,
-    'singlearmkettlebellpress': 729,
-    'bottomupkettlebellpress': 730,
-    'bottomuppress': 730,
-    'upsidedownkettlebellpress': 730,
-    'doublekettlebelloverheadpress': 731,
-    'doublekettlebellpress': 731,
-    'doublekbpress': 731,
-    'twokettlebellpress': 731,
-    'rotatingdumbbellshoulderpress': 732,
-    'rotationaldumbbellpress': 732,
-    'twistingdumbbellpress': 732,
-    'palmturningpress': 732,
-    'neutralgripdumbbellshoulderpress': 733,
-    'neutralgripshoulderpress': 733,
-    'hammergripshoulderpress': 733,
-    'palminshoulderpress': 733,
-    'neutralgripoverheadpress': 733,
-    'dumbbellpushpress': 734,
-    'dbpushpress': 734,
-    'guidedbarshoulderpress': 735,
-    'guidedbaroverheadpress': 735,
-    'fixedtrackshoulderpress': 735,
-    'cableshoulderpress': 736,
-    'cableoverheadpress': 736,
-    'standingcableshoulderpress': 736,
-    'bandoverheadpress': 737,
-    'bandshoulderpress': 737,
-    'bandedoverheadpress': 737,
-    'resistancebandshoulderpress': 737,
-    'sandbagoverheadpress': 738,
-    'sandbagshoulderpress': 738,
-    'sandbagpress': 738,
-    'lateralraise': 739,
-    'dumbbelllateralraise': 739,
-    'sideraise': 739,
-    'dblateralraise': 739,
-    'sidelateralraise': 739,
-    'latraise': 739,
-    'dumbbellsideraise': 739,
-    'standinglateralraise': 739,
-    'sidedeltraise': 739,
-    'frontraise': 740,
-    'dumbbellfrontraise': 740,
-    'dbfrontraise': 740,
-    'standingfrontraise': 740,
-    'frontdeltraise': 740,
-    'cablelateralraise': 741,
-    'onearmcablelateralraise': 741,
-    'singlearmcablelateralraise': 741,
-    'cablesideraise': 741,
-    'lowcablelateralraise': 741,
-    'machinelateralraise': 742,
-    'lateralraisemachine': 742,
-    'machinesideraise': 742,
-    'cableexternalrotation': 743,
-    'externalrotation': 743,
-    'externalshoulderrotation': 743,
-    'standingexternalrotation': 743,
-    'standingcableexternalrotation': 743,
-    'cableer': 743,
-    'bandexternalrotation': 744,
-    'bandedexternalrotation': 744,
-    'resistancebandexternalrotation': 744,
-    'bander': 744,
-    'rotatorcuffbandwork': 744,
-    'sidelyingexternalrotation': 745,
-    'sidelyingdumbbellexternalrotation': 745,
-    'lyingexternalrotation': 745,
-    'sidelyinger': 745,
-    'dumbbellexternalrotation': 745,
-    'cableinternalrotation': 746,
-    'internalrotation': 746,
-    'internalshoulderrotation': 746,
-    'standinginternalrotation': 746,
-    'cableir': 746,
-    'bandinternalrotation': 747,
-    'bandedinternalrotation': 747,
-    'resistancebandinternalrotation': 747,
-    'bandir': 747,
-    'uprightrow': 748,
-    'barbelluprightrow': 748,
-    'bentbaruprightrow': 748,
-    'ezbaruprightrow': 748,
-    'bbuprightrow': 748,
-    'dumbbelluprightrow': 749,
-    'dbuprightrow': 749,
-    'cableuprightrow': 750,
-    'ropeuprightrow': 750,
-    'lowcableuprightrow': 750,
-    'kettlebelluprightrow': 751,
-    'kbuprightrow': 751,
-    'scapularpushup': 752,
-    'pushupplu': 752,
-    'scappushup': 752,
-    'serratupushup': 752,
-    'shoulderbladepushup': 752,
-    'seatedlateralraise': 753,
-    'seateddumbbelllateralraise': 753,
-    'seatedsideraise': 753,
-    'seateddblateralraise': 753,
-    'leaninglateralraise': 754,
-    'leanawaylateralraise': 754,
-    'leaningcablelateralraise': 754,
-    'leanawaycablelateralraise': 754,
-    'bandlateralraise': 755,
-    'bandedlateralraise': 755,
-    'resistancebandlateralraise': 755,
-    'onearmdumbbelllateralraise': 756,
-    'singlearmlateralraise': 756,
-    'singlearmdumbbelllateralraise': 756,
-    'onearmlateralraise': 756,
-    'sidelyinglateralraise': 757,
-    'lyinglateralraise': 757,
-    'inclinesidelyinglateralraise': 757,
-    'sidelyingabductionraise': 757,
-    'bentarmlateralraise': 758,
-    'bentelbowlateralraise': 758,
-    'shortleverlateralraise': 758,
-    'partiallateralraise': 759,
-    'lateralraisepartial': 759,
-    'bottomhalflateralraise': 759,
-    'fullrangelateralraise': 760,
-    'overheadlateralraise': 760,
-    'thumbuplateralraisetooverhead': 760,
-    'kettlebelllateralraise': 761,
-    'kblateralraise': 761,
-    'lateralraisehold': 762,
-    'isometriclateralraise': 762,
-    'staticlateralraise': 762,
-    'platefrontraise': 763,
-    'weightplatefrontraise': 763,
-    'twohandplateraise': 763,
-    'barbellfrontraise': 764,
-    'bbfrontraise': 764,
-    'cablefrontraise': 765,
-    'ropefrontraise': 765,
-    'lowcablefrontraise': 765,
-    'bandfrontraise': 766,
-    'bandedfrontraise': 766,
-    'resistancebandfrontraise': 766,
-    'inclinefrontraise': 767,
-    'inclinebenchfrontraise': 767,
-    'seatedinclinefrontraise': 767,
-    'alternatingfrontraise': 768,
-    'alternatingdumbbellfrontraise': 768,
-    'onearmfrontraise': 768,
-    'singlearmfrontraise': 768,
-    'scaptionraise': 769,
-    'scaption': 769,
-    'fullcanraise': 769,
-    'thumbupraise': 769,
-    'scapularplaneraise': 769,
-    'dumbbellscaption': 769,
-    'externalrotationat90degree': 770,
-    '90/90externalrotation': 770,
-    '9090externalrotation': 770,
-    'abductedexternalrotation': 770,
-    'highexternalrotation': 770,
-    'seatedexternalrotationontheknee': 771,
-    'kneesupportedexternalrotation': 771,
-    'elbowonkneeexternalrotation': 771,
-    'seateddumbbellexternalrotation': 771,
-    'proneexternalrotation': 772,
-    'prone90/90externalrotation': 772,
-    'facedownexternalrotation': 772,
-    'isometricexternalrotation': 773,
-    'externalrotationhold': 773,
-    'wallexternalrotation': 773,
-    'isometricer': 773,
-    'doublebandexternalrotation': 774,
-    'twoarmbandexternalrotation': 774,
-    'bilateralbandexternalrotation': 774,
-    'internalrotationat90degree': 775,
-    '90/90internalrotation': 775,
-    '9090internalrotation': 775,
-    'abductedinternalrotation': 775,
-    'isometricinternalrotation': 776,
-    'internalrotationhold': 776,
-    'wallinternalrotation': 776,
-    'isometricir': 776,
-    'highpullwithexternalrotation': 777,
-    'cubanrotation': 777,
-    'cubanpress': 777,
-    'musclerotation': 777,
-    'dumbbellscarecrow': 777,
-    'yraise': 778,
-    'proneyraise': 778,
-    'inclineyraise': 778,
-    'proney': 778,
-    'lowertrapraise': 778,
-    'dumbbellyraise': 778,
-    'chestsupportedyraise': 778,
-    'cableyraise': 779,
-    'standingcableyraise': 779,
-    'lowcableyraise': 779,
-    'suspensionyraise': 780,
-    'ringyraise': 780,
-    'suspensionyfly': 780,
-    'traise': 781,
-    'pronetraise': 781,
-    'pronet': 781,
-    'inclinetraise': 781,
-    'pronehorizontalabduction': 781,
-    'wraise': 782,
-    'pronewraise': 782,
-    'pronew': 782,
-    'inclinewraise': 782,
-    'iytraise': 783,
-    'iyt': 783,
-    'ytw': 783,
-    'ytwl': 783,
-    'proneiyt': 783,
-    'ytwraise': 783,
-    'ityw': 783,
-    'kneelingscapularpushup': 784,
-    'quadrupedscapularpushup': 784,
-    'handandkneescapularpushup': 784,
-    'kneepushupplu': 784,
-    'wallscapularpushup': 785,
-    'wallpushupplu': 785,
-    'standingscapularpushup': 785,
-    'feetelevatedscapularpushup': 786,
-    'elevatedpushupplu': 786,
-    'declinescapularpushup': 786,
-    'forearmscapularpushup': 787,
-    'plankscapularpushup': 787,
-    'elbowpushupplu': 787,
-    'forearmpushupplu': 787,
-    'serratupunch': 788,
-    'dumbbellserratupunch': 788,
-    'supineprotraction': 788,
-    'lyingpunch': 788,
-    'supineserratupress': 788,
-    'dumbbellprotraction': 788,
-    'cableserratupunch': 789,
-    'standingcablepunch': 789,
-    'cableprotraction': 789,
-    'bandserratupunch': 789,
-    'wallslide': 790,
-    'scapularwallslide': 790,
-    'forearmwallslide': 790,
-    'wallangel': 790,
-    'floorslide': 790,
-    'wallslidewithband': 791,
-    'bandedwallslide': 791,
-    'bandwallslide': 791,
-    'overheadshrug': 792,
-    'overheadbarbellshrug': 792,
-    'snatchgripoverheadshrug': 792,
-    'presspositionshrug': 792,
-    'scapulardip': 793,
-    'dipshrug': 793,
-    'straightarmdip': 793,
-    'supportshrug': 793,
-    'shoulderdepressiononbar': 793,
-    'machineshoulderdepression': 794,
-    'scapularpulldown': 794,
-    'straightarmscapularpulldown': 794,
-    'pulldownshrug': 794,
-    'latpulldownshrug': 794,
-    'straightarmrow': 795,
-    'scapularrow': 795,
-    'scapularretraction': 795,
-    'seatedscapularretraction': 795,
-    'rowshrug': 795,
-    'cablescapularretraction': 795,
-    'bandscapularretraction': 796,
-    'bandretraction': 796,
-    'bandedretraction': 796,
-    'shoulderbladesqueeze': 796,
-    'scapularsqueeze': 796,
-    'handstandhold': 797,
-    'wallhandstand': 797,
-    'wallhandstandhold': 797,
-    'handstand': 797,
-    'chesttowallhandstand': 797,
-    'pikehold': 798,
-    'pikehandstandhold': 798,
-    'boxpikehold': 798,
-    'feetonboxhandstandhold': 798,
-    'overheadhold': 799,
-    'barbelloverheadhold': 799,
-    'isometricoverheadhold': 799,
-    'overheadlockouthold': 799,
-    'kettlebellhalo': 800,
-    'halo': 800,
-    'kbhalo': 800,
-    'platehalo': 800,
-    'headcircle': 800,
-    'plank': 801,
-    'frontplank': 801,
-    'forearmplank': 801,
-    'elbowplank': 801,
-    'proneplank': 801,
-    'plankhold': 801,
-    'lowplank': 801,
-    'sideplank': 802,
-    'sidebridge': 802,
-    'lateralplank': 802,
-    'forearmsideplank': 802,
-    'sideplankhold': 802,
-    'deadbug': 803,
-    'alternatingdeadbug': 803,
-    'dyingbug': 803,
-    'crunch': 804,
-    'abcrunch': 804,
-    'floorcrunch': 804,
-    'abdominalcrunch': 804,
-    'curluptotheshoulderblade': 804,
-    'basiccrunch': 804,
-    'hanginglegraise': 805,
-    'hangingstraightlegraise': 805,
-    'straightleghangingraise': 805,
-    'hlr': 805,
-    'legraiseonthebar': 805,
-    'hangingkneeraise': 806,
-    'hkr': 806,
-    'hangingkneetuck': 806,
-    'kneeraiseonthebar': 806,
-    'hangingbentlegraise': 806,
-    'birddog': 807,
-    'quadrupedarmandlegraise': 807,
-    'alternatingbirddog': 807,
-    'allfourarmandlegreach': 807,
-    'abwheelrollout': 808,
-    'rollout': 808,
-    'abrollout': 808,
-    'kneelingrollout': 808,
-    'wheelrollout': 808,
-    'abwheel': 808,
-    'kneelingabwheelrollout': 808,
-    'antirotationpress': 809,
-    'cableantirotationpress': 809,
-    'pressout': 809,
-    'cablepressout': 809,
-    'standingantirotationpress': 809,
-    'antirotationhold': 809,
-    'cablewoodchop': 810,
-    'woodchop': 810,
-    'hightolowchop': 810,
-    'cablechop': 810,
-    'hightolowwoodchop': 810,
-    'cablewoodchopper': 810,
-    'woodchopper': 810,
-    'cablecrunch': 811,
-    'kneelingcablecrunch': 811,
-    'ropecrunch': 811,
-    'cableabcrunch': 811,
-    'weightedcablecrunch': 811,
-    'situp': 812,
-    'bentkneesitup': 812,
-    'floorsitup': 812,
-    'fullsitup': 812,
-    'russiantwist': 813,
-    'seatedtwist': 813,
-    'seatedrotation': 813,
-    'medicineballtwist': 813,
-    'platetwist': 813,
-    'pronebackextension': 814,
-    'floorbackextension': 814,
-    'pronebackraise': 814,
-    'pronetrunkraise': 814,
-    'proneextension': 814,
-    'floorbackraise': 814,
-    'kneeplank': 815,
-    'kneelingplank': 815,
-    'halfplank': 815,
-    'shortplank': 815,
-    'highplank': 816,
-    'straightarmplank': 816,
-    'pushuppositionplank': 816,
-    'pushupplank': 816,
-    'handplank': 816,
-    'inclineplank': 817,
-    'elevatedplank': 817,
-    'handelevatedplank': 817,
-    'benchplank': 817,
-    'longleverplank': 818,
-    'hardstyleplank': 818,
-    'extendedplank': 818,
-    'bodytensionplank': 818,
-    'hardplank': 818,
-    'weightedplank': 819,
-    'loadedplank': 819,
-    'plateplank': 819,
-    'feetelevatedplank': 820,
-    'declineplank': 820,
-    'plankshouldertap': 821,
-    'shouldertap': 821,
-    'planktap': 821,
-    'plankwithleglift': 822,
-    'singlelegplank': 822,
-    'threepointplank': 822,
-    'planklegraise': 822,
-    'plankwitharmreach': 823,
-    'plankreach': 823,
-    'plankarmlift': 823,
-    'twopointplank': 823,
-    'plankdrag': 824,
-    'plankpullthrough': 824,
-    'dumbbelldrag': 824,
-    'kettlebelldrag': 824,
-    'plankdumbbellpullthrough': 824,
-    'stabilityballplank': 825,
-    'swissballplank': 825,
-    'exerciseballplank': 825,
-    'ballplank': 825,
-    'stabilityballcircleplank': 826,
-    'stirthepot': 826,
-    'ballcircle': 826,
-    'plankcircleontheball': 826,
-    'bodysaw': 827,
-    'planksaw': 827,
-    'slidingplanksaw': 827,
-    'suspensionbodysaw': 827,
-    'suspensionplank': 828,
-    'feetsuspendedplank': 828,
-    'slingplank': 828,
-    'plankupdown': 829,
-    'updownplank': 829,
-    'planktopushup': 829,
-    'walkingplank': 829,
-    'commandoplank': 829,
-    'plankwithhipdip': 830,
-    'plankhipdip': 830,
-    'planktwist': 830,
-    'rotatingplank': 830,
-    'bearhold': 831,
-    'bearplank': 831,
-    'hoveringquadrupedhold': 831,
-    'beasthold': 831,
-    'quadrupedhover': 831,
-    'reverseplank': 832,
-    'backplank': 832,
-    'supineplank': 832,
-    'reversebridgehold': 832,
-    'chineseplank': 832,
-    'kneesideplank': 833,
-    'kneelingsideplank': 833,
-    'shortsideplank': 833,
-    'bentkneesideplank': 833,
-    'halfsideplank': 833,
-    'straightarmsideplank': 834,
-    'highsideplank': 834,
-    'handsideplank': 834,
-    'sideplankwithlegraise': 835,
-    'sideplankleglift': 835,
-    'starplank': 835,
-    'weightedsideplank': 836,
-    'loadedsideplank': 836,
-    'dumbbellsideplank': 836,
-    'feetelevatedsideplank': 837,
-    'declinesideplank': 837,
-    'sideplankdip': 838,
-    'sideplankhiplift': 838,
-    'sideplankraise': 838,
-    'sidebridgeraise': 838,
-    'sideplankwithrotation': 839,
-    'sideplankthreadthrough': 839,
-    'sideplankreachunder': 839,
-    'threadtheneedleplank': 839,
-    'sideplankrow': 840,
-    'sideplankcablerow': 840,
-    'sideplankbandrow': 840,
-    'sideleanhold': 841,
-    'backextensionbenchsidehold': 841,
-    'horizontalsidehold': 841,
-    'sideholdonthebench': 841,
-    'dumbbellsidebend': 842,
-    'sidebend': 842,
-    'dbsidebend': 842,
-    'standingsidebend': 842,
-    'weightedsidebend': 842,
-    'cablesidebend': 843,
-    'lowcablesidebend': 843,
-    'sidebendonthebackextensionbench': 844,
-    'lateralbackextension': 844,
-    'sideraiseonthebench': 844,
-    'obliqueraise': 844,
-    '45degreesidebend': 844,
-    'sidecrunch': 845,
-    'obliquecrunch': 845,
-    'sidelyingcrunch': 845,
-    'lyingsidecrunch': 845,
-    'kettlebellwindmill': 846,
-    'windmill': 846,
-    'kbwindmill': 846,
-    'overheadwindmill': 846,
-    'overheadsidebend': 847,
-    'waitersidebend': 847,
-    'singlearmoverheadsidebend': 847,
-    'bandsidebend': 847,
-    'curlup': 848,
-    'onekneecurlup': 848,
-    'partialcurlup': 848,
-    'curlupwithhandundertheback': 848,
-    'weightedcrunch': 849,
-    'platecrunch': 849,
-    'dumbbellcrunch': 849,
-    'loadedcrunch': 849,
-    'machinecrunch': 850,
-    'abmachine': 850,
-    'abcrunchmachine': 850,
-    'abdominalmachine': 850,
-    'seatedcrunchmachine': 850,
-    'trunkflexionmachine': 850,
-    'standingcablecrunch': 851,
-    'standingropecrunch': 851,
-    'stabilityballcrunch': 852,
-    'swissballcrunch': 852,
-    'exerciseballcrunch': 852,
-    'ballcrunch': 852,
-    'weightedstabilityballcrunch': 853,
-    'weightedballcrunch': 853,
-    'weightedswissballcrunch': 853,
-    'longarmcrunch': 854,
-    'straightarmcrunch': 854,
-    'longlevercrunch': 854,
-    'armoverheadcrunch': 854,
-    'bicyclecrunch': 855,
-    'bicycle': 855,
-    'elbowtokneecrunch': 855,
-    'alternatingelbowtokneecrunch': 855,
-    'crossbodycrunch': 855,
-    'twistingcrunch': 855,
-    'heeltouchcrunch': 856,
-    'heeltouch': 856,
-    'alternatingheeltouch': 856,
-    'sidetosidecrunch': 856,
-    'penguincrunch': 856,
-    'reversecrunch': 857,
-    'reversecurlup': 857,
-    'pelviccurl': 857,
-    'lyinghipraise': 857,
-    'floorreversecrunch': 857,
-    'inclinereversecrunch': 858,
-    'declinebenchreversecrunch': 858,
-    'slantboardreversecrunch': 858,
-    'cablereversecrunch': 859,
-    'lowcablereversecrunch': 859,
-    'weightedreversecrunch': 859,
-    'declinesitup': 860,
-    'declinebenchsitup': 860,
-    'slantboardsitup': 860,
-    'declinecrunch': 860,
-    'weightedsitup': 861,
-    'loadedsitup': 861,
-    'platesitup': 861,
-    'situpwithweight': 861,
-    'weighteddeclinesitup': 862,
-    'loadeddeclinesitup': 862,
-    'declinesitupwithplate': 862,
-    'situpwithrotation': 863,
-    'twistingsitup': 863,
-    'situpwithtwist': 863,
-    'obliquesitup': 863,
-    'glutehambenchsitup': 864,
-    'hyperextensionbenchsitup': 864,
-    'horizontalbenchsitup': 864,
-    'ghdsitup': 864,
-    'butterflysitup': 865,
-    'soletogethersitup': 865,
-    'vup': 866,
-    'jackknife': 866,
-    'vsitup': 866,
-    'jackknifesitup': 866,
-    'pikeuponthefloor': 866,
-    'tuckup': 867,
-    'kneetucksitup': 867,
-    'tuckcrunch': 867,
-    'seatedkneetuck': 867,
-    'inandout': 867,
-    'turkishsitup': 868,
-    'getupsitup': 868,
-    'kettlebellsitup': 868,
-    'straightarmsitup': 868,
-    'hollowhold': 869,
-    'hollowbodyhold': 869,
-    'hollowbody': 869,
-    'dishhold': 869,
-    'hollowposition': 869,
-    'hollowrock': 870,
-    'hollowbodyrock': 870,
-    'deadbugheeltap': 871,
-    'lyingheeltap': 871,
-    'supinetoetap': 871,
-    'toetap': 871,
-    'bentkneedeadbug': 871,
-    'supinemarch': 871,
-    'banddeadbug': 872,
-    'bandeddeadbug': 872,
-    'deadbugwithpullover': 872,
-    'deadbugwithband': 872,
-    'weighteddeadbug': 873,
-    'loadeddeadbug': 873,
-    'dumbbelldeadbug': 873,
-    'kettlebelldeadbug': 873,
-    'stabilityballdeadbug': 874,
-    'balldeadbug': 874,
-    'swissballdeadbug': 874,
-    'deadbugballsqueeze': 874,
-    '9090breathing': 875,
-    'ninetyninetybreathing': 875,
-    'supinebreathingbrace': 875,
-    'abdominalbrace': 875,
-    'abdominalbracing': 875,
-    'lsit': 876,
-    'lsithold': 876,
-    'lsitonbar': 876,
-    'parallelbarlsit': 876,
-    'tuckholdonbar': 877,
-    'tuckhold': 877,
-    'tuckedlsit': 877,
-    'bentkneelsit': 877,
-    'vsithold': 878,
-    'boathold': 878,
-    'boatpose': 878,
-    'seatedvhold': 878,
-    'lyinglegraise': 879,
-    'legraise': 879,
-    'floorlegraise': 879,
-    'supinelegraise': 879,
-    'lyingdoublelegraise': 879,
-    'lyinglegraisewithhiplift': 880,
-    'legraisewithhiplift': 880,
-    'legraisetocandle': 880,
-    'lyinglegandhipraise': 880,
-    'bentkneelyinglegraise': 881,
-    'lyingkneeraise': 881,
-    'lyingkneetuck': 881,
-    'floorkneeraise': 881,
-    'leglowering': 882,
-    'doubleleglowering': 882,
-    'leglower': 882,
-    'eccentriclegraise': 882,
-    'straightleglowering': 882,
-    'flutterkick': 883,
-    'scissorkick': 883,
-    'legscissor': 883,
-    'bodylengthleglowering': 884,
-    'dragonflag': 884,
-    'dragonflaglowering': 884,
-    'wholebodyleglowering': 884,
-    'inclinelegraise': 885,
-    'inclinebenchlegraise': 885,
-    'slantboardlegraise': 885,
-    'supportedkneeraise': 886,
-    'captainchairkneeraise': 886,
-    'verticalkneeraise': 886,
-    'chairkneeraise': 886,
-    'dipstationkneeraise': 886,
-    'captainchair': 886,
-    'supportedlegraise': 887,
-    'captainchairlegraise': 887,
-    'verticallegraise': 887,
-    'dipstationlegraise': 887,
-    'toetobar': 888,
-    't2b': 888,
-    'ttb': 888,
-    'stricttoetobar': 888,
-    'hangingobliqueraise': 889,
-    'hangingobliquekneeraise': 889,
-    'hangingtwistingkneeraise': 889,
-    'sidetosidekneeraise': 889,
-    'hangingsidekneeraise': 889,
-    'hangingwindshieldwiper': 890,
-    'windshieldwiper': 890,
-    'hangingwiper': 890,
-    'windscreenwiper': 890,
-    'weightedhangingkneeraise': 891,
-    'hangingkneeraisewithweight': 891,
-    'loadedhangingkneeraise': 891,
-    'hangingkneeraisewithdumbbell': 891,
-    'hangingtuckhold': 892,
-    'hangingkneehold': 892,
-    'hanginglhold': 892,
-    'isometrichangingkneeraise': 892,
-    'standingabwheelrollout': 893,
-    'standingrollout': 893,
-    'fullabwheelrollout': 893,
-    'standingwheelrollout': 893,
-    'abwheelrollouttoawall': 894,
-    'shortrangeabwheelrollout': 894,
-    'wallstoppedrollout': 894,
-    'partialrollout': 894,
-    'barbellrollout': 895,
-    'kneelingbarbellrollout': 895,
-    'barbellabrollout': 895,
-    'stabilityballrollout': 896,
-    'ballrollout': 896,
-    'swissballrollout': 896,
-    'exerciseballrollout': 896,
-    'sliderrollout': 897,
-    'slidingrollout': 897,
-    'sliderbodyreach': 897,
-    'kneelingsliderrollout': 897,
-    'suspensionfallout': 898,
-    'suspensionrollout': 898,
-    'fallout': 898,
-    'standingfallout': 898,
-    'ringrollout': 898,
-    'ringfallout': 898,
-    'stabilityballkneetuck': 899,
-    'ballkneetuck': 899,
-    'swissballjackknife': 899,
-    'stabilityballjackknife': 899,
-    'balltuck': 899,
-    'stabilityballpike': 900,
-    'ballpike': 900,
-    'swissballpike': 900,
-    'suspensionkneetuck': 901,
-    'suspendedkneetuck': 901,
-    'suspensiontuck': 901,
-    'slingkneetuck': 901,
-    'suspensionpike': 902,
-    'suspendedpike': 902,
-    'slingpike': 902,
-    'sliderpike': 903,
-    'slidingpike': 903,
-    'sliderpikeup': 903,
-    'sliderkneetuck': 904,
-    'slidingkneetuck': 904,
-    'slidermountainclimber': 904,
-    'mountainclimber': 905,
-    'runningplank': 905,
-    'plankkneedrive': 905,
-    'crossbodymountainclimber': 906,
-    'twistingmountainclimber': 906,
-    'lowtohighcablechop': 907,
-    'reversewoodchop': 907,
-    'lowtohighwoodchop': 907,
-    'cablelift': 907,
-    'lowtohighchop': 907,
-    'reversechop': 907,
-    'cablerotation': 908,
-    'standingcablerotation': 908,
-    'horizontalwoodchop': 908,
-    'cabletwist': 908,
-    'horizontalcablechop': 908,
-    'trunkrotation': 908,
-    'standingtrunkrotation': 908,
-    'halfkneelingchop': 909,
-    'halfkneelingcablechop': 909,
-    'kneelingchop': 909,
-    'tallkneelingchop': 909,
-    'halfkneelingwoodchop': 909,
-    'halfkneelinglift': 910,
-    'halfkneelingcablelift': 910,
-    'kneelinglift': 910,
-    'tallkneelinglift': 910,
-    'bandrotation': 911,
-    'bandwoodchop': 911,
-    'bandedrotation': 911,
-    'bandtwist': 911,
-    'bandchop': 911,
-    'resistancebandwoodchop': 911,
-    'landminerotation': 912,
-    'landminetwist': 912,
-    'landmine180': 912,
-    'angledbarrotation': 912,
-    'barbellrotationinthecorner': 912,
-    'fullcontacttwist': 912,
-    'machinetrunkrotation': 913,
-    'rotarytorso': 913,
-    'torsorotationmachine': 913,
-    'rotationmachine': 913,
-    'twistmachine': 913,
-    'dumbbellwoodchop': 914,
-    'medicineballwoodchop': 914,
-    'platewoodchop': 914,
-    'freeweightwoodchop': 914,
-    'dumbbellchop': 914,
-    'lyingwindshieldwiper': 915,
-    'floorwindshieldwiper': 915,
-    'lyinglegrotation': 915,
-    'supinetrunkrotation': 915,
-    'lyingwiper': 915,
-    'bentkneetrunkrotation': 916,
-    'bentkneewindshieldwiper': 916,
-    'lowertrunkrotation': 916,
-    'kneedrop': 916,
-    'supinekneerotation': 916,
-    'stabilityballrussiantwist': 917,
-    'ballrussiantwist': 917,
-    'bridgedtrunkrotation': 917,
-    'swissballrotation': 917,
-    'bandantirotationpress': 918,
-    'bandpressout': 918,
-    'bandedantirotationpress': 918,
-    'bandantirotationhold': 918,
-    'halfkneelingantirotationpress': 919,
-    'halfkneelingpressout': 919,
-    'kneelingantirotationpress': 919,
-    'tallkneelingantirotationpress': 919,
-    'halfkneelingcablepressout': 919,
-    'splitstanceantirotationpress': 920,
-    'splitstancepressout': 920,
-    'splitsquatantirotationpress': 920,
-    'antirotationpressoverhead': 921,
-    'overheadpressout': 921,
-    'antirotationpressandlift': 921,
-    'overheadantirotationpress': 921,
-    'antirotationwalkout': 922,
-    'antirotationsidestep': 922,
-    'pressoutwalk': 922,
-    'cablewalkout': 922,
-    'antirotationwalk': 922,
-    'onearmplank': 923,
-    'singlearmplank': 923,
-    'onearmplankhold': 923,
-    'pronebackextensionhold': 924,
-    'pronehold': 924,
-    'proneextensionhold': 924,
-    'pronelifthold': 924,
-    'pronearchhold': 924,
-    'archhold': 924,
-    'pronealternatingarmandlegraise': 925,
-    'swimmer': 925,
-    'proneswimmer': 925,
-    'pronealternatingraise': 925,
-    'oppositearmandlegraise': 925,
-    'pronecobrahold': 926,
-    'pronecobra': 926,
-    'cobrahold': 926,
-    'proneshoulderbladesqueezehold': 926,
-    'machinebackextension': 927,
-    'backextensionmachine': 927,
-    'lowerbackmachine': 927,
-    'seatedbackextension': 927,
-    'lumbarextensionmachine': 927,
-    'seatedmachinebackextension': 927,
-    'stabilityballbackextension': 928,
-    'ballbackextension': 928,
-    'swissballbackextension': 928,
-    'loadedspinalrolldown': 929,
-    'spinalrolldown': 929,
-    'rolldown': 929,
-    'segmentalrolldown': 929,
-    'weightedrolldown': 929,
-    'quadrupedlegreach': 930,
-    'quadrupedhipextensionhold': 930,
-    'allfourlegreach': 930,
-    'birddoglegonly': 930,
-    'birddogrow': 931,
-    'birddogdumbbellrow': 931,
-    'benchbirddogrow': 931,
-    'birddogwithband': 932,
-    'bandedbirddog': 932,
-    'weightedbirddog': 932,
-    'resistedbirddog': 932,
-}
+NAMES: str = (
+    "\n"
+    'barbellcurl\t0\n'
+    'curl\t0\n'
+    'bbcurl\t0\n'
+    'standingbarbellcurl\t0\n'
+    'straightbarcurl\t0\n'
+    'bicepcurl\t0\n'
+    'standingcurl\t0\n'
+    'dumbbellcurl\t1\n'
+    'dbcurl\t1\n'
+    'standingdumbbellcurl\t1\n'
+    'dumbbellbicepcurl\t1\n'
+    'supinatingcurl\t1\n'
+    'dbbicepcurl\t1\n'
+    'hammercurl\t2\n'
+    'dumbbellhammercurl\t2\n'
+    'dbhammercurl\t2\n'
+    'neutralgripcurl\t2\n'
+    'standinghammercurl\t2\n'
+    'cablepushdown\t3\n'
+    'triceppushdown\t3\n'
+    'pushdown\t3\n'
+    'cabletriceppushdown\t3\n'
+    'pressdown\t3\n'
+    'triceppressdown\t3\n'
+    'barpushdown\t3\n'
+    'tricepextension\t3\n'
+    'ropepushdown\t4\n'
+    'ropetriceppushdown\t4\n'
+    'ropepressdown\t4\n'
+    'overheadcabletricepextension\t5\n'
+    'overheadtricepextension\t5\n'
+    'overheadropeextension\t5\n'
+    'overheadcableextension\t5\n'
+    'cableoverheadextension\t5\n'
+    'ropeoverheadextension\t5\n'
+    'frenchpresswithcable\t5\n'
+    'lyingtricepextension\t6\n'
+    'skullcrusher\t6\n'
+    'lyingbarbelltricepextension\t6\n'
+    'bentbarskullcrusher\t6\n'
+    'ezbarskullcrusher\t6\n'
+    'nosebreaker\t6\n'
+    'lyingextension\t6\n'
+    'inclinedumbbellcurl\t7\n'
+    'inclinecurl\t7\n'
+    'inclinedbcurl\t7\n'
+    'inclinebenchcurl\t7\n'
+    'seatedinclinecurl\t7\n'
+    'preachercurl\t8\n'
+    'bentbarpreachercurl\t8\n'
+    'barbellpreachercurl\t8\n'
+    'ezbarpreachercurl\t8\n'
+    'preacherbenchcurl\t8\n'
+    'cablecurl\t9\n'
+    'standingcablecurl\t9\n'
+    'lowcablecurl\t9\n'
+    'cablebicepcurl\t9\n'
+    'barcablecurl\t9\n'
+    'bentbarcurl\t10\n'
+    'ezbarcurl\t10\n'
+    'ezcurl\t10\n'
+    'camberedbarcurl\t10\n'
+    'angledbarcurl\t10\n'
+    'overheaddumbbelltricepextension\t11\n'
+    'dumbbelloverheadextension\t11\n'
+    'overheaddumbbellextension\t11\n'
+    'twohandoverheadextension\t11\n'
+    'seatedoverheadtricepextension\t11\n'
+    'dboverheadextension\t11\n'
+    'overheaddbtricepextension\t11\n'
+    'seateddumbbelltricepextension\t11\n'
+    'frenchpress\t11\n'
+    'machinecurl\t12\n'
+    'machinebicepcurl\t12\n'
+    'bicepcurlmachine\t12\n'
+    'armcurlmachine\t12\n'
+    'seatedmachinecurl\t12\n'
+    'machinepreachercurl\t13\n'
+    'preachercurlmachine\t13\n'
+    'plateloadedpreachercurl\t13\n'
+    'dumbbellpreachercurl\t14\n'
+    'onearmpreachercurl\t14\n'
+    'singlearmpreachercurl\t14\n'
+    'dbpreachercurl\t14\n'
+    'cablepreachercurl\t15\n'
+    'preachercablecurl\t15\n'
+    'concentrationcurl\t16\n'
+    'seatedconcentrationcurl\t16\n'
+    'dumbbellconcentrationcurl\t16\n'
+    'proneinclinecurl\t17\n'
+    'spidercurl\t17\n'
+    'chestsupportedcurl\t17\n'
+    'pronecurl\t17\n'
+    'alternatingdumbbellcurl\t18\n'
+    'alternatingcurl\t18\n'
+    'alternatedumbbellcurl\t18\n'
+    'alternatingdbcurl\t18\n'
+    'seateddumbbellcurl\t19\n'
+    'seatedcurl\t19\n'
+    'seateddbcurl\t19\n'
+    'seatedalternatingdumbbellcurl\t19\n'
+    'onearmcablecurl\t20\n'
+    'singlearmcablecurl\t20\n'
+    'onearmlowcablecurl\t20\n'
+    'behindthebodycablecurl\t21\n'
+    'faceawaycablecurl\t21\n'
+    'cablecurlfacingaway\t21\n'
+    'behindbackcablecurl\t21\n'
+    'highcablecurl\t22\n'
+    'overheadcablecurl\t22\n'
+    'doublebicepcablecurl\t22\n'
+    'latmachinecurl\t22\n'
+    'lyingcablecurl\t23\n'
+    'supinecablecurl\t23\n'
+    'floorcablecurl\t23\n'
+    'dragcurl\t24\n'
+    'barbelldragcurl\t24\n'
+    'elbowbackcurl\t24\n'
+    'strictcurlagainstthewall\t25\n'
+    'strictcurl\t25\n'
+    'wallcurl\t25\n'
+    'backtowallcurl\t25\n'
+    'cheatcurl\t26\n'
+    'bodyswingcurl\t26\n'
+    'cheatingcurl\t26\n'
+    'partialrangebarbellcurl\t27\n'
+    '21s\t27\n'
+    'twentyone\t27\n'
+    'curl21s\t27\n'
+    'curlinthird\t27\n'
+    'widegripbarbellcurl\t28\n'
+    'widecurl\t28\n'
+    'widegripcurl\t28\n'
+    'closegripbarbellcurl\t29\n'
+    'narrowgripcurl\t29\n'
+    'closegripcurl\t29\n'
+    'bandcurl\t30\n'
+    'bandedcurl\t30\n'
+    'resistancebandcurl\t30\n'
+    'bandbicepcurl\t30\n'
+    'kettlebellcurl\t31\n'
+    'kbcurl\t31\n'
+    'gobletcurl\t31\n'
+    'twohandkettlebellcurl\t31\n'
+    'suspensioncurl\t32\n'
+    'ringcurl\t32\n'
+    'suspendedbicepcurl\t32\n'
+    'bodyweightcurl\t32\n'
+    'suspensionbicepcurl\t32\n'
+    'curlhold\t33\n'
+    'isometriccurl\t33\n'
+    'staticcurl\t33\n'
+    'curlisohold\t33\n'
+    '90degreecurlhold\t33\n'
+    'eccentriccurl\t34\n'
+    'negativecurl\t34\n'
+    'slowloweringcurl\t34\n'
+    'curlnegative\t34\n'
+    'ropehammercurl\t35\n'
+    'cablehammercurl\t35\n'
+    'cableropecurl\t35\n'
+    'crossbodyhammercurl\t36\n'
+    'pinwheelcurl\t36\n'
+    'crossbodycurl\t36\n'
+    'alternatingcrossbodycurl\t36\n'
+    'seatedhammercurl\t37\n'
+    'inclinehammercurl\t37\n'
+    'seateddumbbellhammercurl\t37\n'
+    'preacherhammercurl\t38\n'
+    'neutralgrippreachercurl\t38\n'
+    'reversecurl\t39\n'
+    'overhandcurl\t39\n'
+    'reversebarbellcurl\t39\n'
+    'pronatedcurl\t39\n'
+    'bentbarreversecurl\t39\n'
+    'reversegripcurl\t39\n'
+    'reversebicepcurl\t39\n'
+    'reversecablecurl\t40\n'
+    'cablereversecurl\t40\n'
+    'overhandcablecurl\t40\n'
+    'reversedumbbellcurl\t41\n'
+    'dumbbellreversecurl\t41\n'
+    'dbreversecurl\t41\n'
+    'rotatingcurl\t42\n'
+    'palmuppalmdowncurl\t42\n'
+    'turnovercurl\t42\n'
+    'supinationpronationcurl\t42\n'
+    'straightbarpushdown\t43\n'
+    'vbarpushdown\t43\n'
+    'angledbarpushdown\t43\n'
+    'onearmcablepushdown\t44\n'
+    'singlearmpushdown\t44\n'
+    'singlearmcablepushdown\t44\n'
+    'onearmpushdown\t44\n'
+    'singlearmtriceppushdown\t44\n'
+    'onearmtricepextension\t44\n'
+    'reversegrippushdown\t45\n'
+    'underhandpushdown\t45\n'
+    'supinatedpushdown\t45\n'
+    'underhandtriceppushdown\t45\n'
+    'bandpushdown\t46\n'
+    'bandedpushdown\t46\n'
+    'bandtriceppushdown\t46\n'
+    'bandtricepextension\t46\n'
+    'resistancebandpushdown\t46\n'
+    'crosscabletricepextension\t47\n'
+    'crossbodycableextension\t47\n'
+    'crosscableextension\t47\n'
+    'cablecrossbodytricepextension\t47\n'
+    'tricepkickback\t48\n'
+    'dumbbellkickback\t48\n'
+    'kickback\t48\n'
+    'dbkickback\t48\n'
+    'bentovertricepextension\t48\n'
+    'cablekickbackfortricep\t49\n'
+    'cabletricepkickback\t49\n'
+    'machinetricepextension\t50\n'
+    'tricepextensionmachine\t50\n'
+    'machinetricep\t50\n'
+    'seatedtricepmachine\t50\n'
+    'tricepmachine\t50\n'
+    'lyingdumbbelltricepextension\t51\n'
+    'dumbbellskullcrusher\t51\n'
+    'dbskullcrusher\t51\n'
+    'dumbbelllyingextension\t51\n'
+    'dbtricepextension\t51\n'
+    'inclinetricepextension\t52\n'
+    'inclineskullcrusher\t52\n'
+    'inclinebarbelltricepextension\t52\n'
+    'inclinedumbbelltricepextension\t52\n'
+    'lyingtricepextensionbehindthehead\t53\n'
+    'deepskullcrusher\t53\n'
+    'behindtheheadskullcrusher\t53\n'
+    'deadstoptricepextension\t53\n'
+    'declinetricepextension\t54\n'
+    'declineskullcrusher\t54\n'
+    'lyingcabletricepextension\t55\n'
+    'cableskullcrusher\t55\n'
+    'cablelyingextension\t55\n'
+    'onearmlyingtricepextension\t56\n'
+    'crossfaceextension\t56\n'
+    'crossbodydumbbellextension\t56\n'
+    'singlearmskullcrusher\t56\n'
+    'rollingdumbbellextension\t57\n'
+    'rollbacktricepextension\t57\n'
+    'dumbbellrollback\t57\n'
+    'rollbackextension\t57\n'
+    'elbowouttricepextension\t58\n'
+    'elbowoutextension\t58\n'
+    'flaredtricepextension\t58\n'
+    'overheadbarbelltricepextension\t59\n'
+    'barbelloverheadextension\t59\n'
+    'bentbaroverheadextension\t59\n'
+    'ezbaroverheadextension\t59\n'
+    'standingbarbelltricepextension\t59\n'
+    'barbellfrenchpress\t59\n'
+    'onearmoverheadtricepextension\t60\n'
+    'singlearmoverheadextension\t60\n'
+    'singlearmoverheadtricepextension\t60\n'
+    'onearmdumbbelloverheadextension\t60\n'
+    'singlearmdumbbelltricepextension\t60\n'
+    'onearmoverheadcableextension\t61\n'
+    'singlearmcableoverheadextension\t61\n'
+    'singlearmoverheadcabletricepextension\t61\n'
+    'bandoverheadtricepextension\t62\n'
+    'bandedoverheadextension\t62\n'
+    'bandoverheadextension\t62\n'
+    'kettlebelloverheadtricepextension\t63\n'
+    'kboverheadextension\t63\n'
+    'kettlebelltricepextension\t63\n'
+    'machineoverheadtricepextension\t64\n'
+    'overheadtricepmachine\t64\n'
+    'bodyweighttricepextension\t65\n'
+    'bodyweightskullcrusher\t65\n'
+    'triceppushout\t65\n'
+    'bartricepextension\t65\n'
+    'suspensiontricepextension\t66\n'
+    'ringtricepextension\t66\n'
+    'suspendedtricepextension\t66\n'
+    'tricepextensionhold\t67\n'
+    'isometrictricepextension\t67\n'
+    'pushdownhold\t67\n'
+    'wristcurl\t68\n'
+    'barbellwristcurl\t68\n'
+    'seatedwristcurl\t68\n'
+    'palmupwristcurl\t68\n'
+    'forearmcurl\t68\n'
+    'dumbbellwristcurl\t68\n'
+    'reversewristcurl\t69\n'
+    'wristextension\t69\n'
+    'palmdownwristcurl\t69\n'
+    'dumbbellreversewristcurl\t69\n'
+    'barbellreversewristcurl\t69\n'
+    'seatedreversewristcurl\t69\n'
+    'behindthebackwristcurl\t70\n'
+    'standingwristcurl\t70\n'
+    'behindbackbarbellwristcurl\t70\n'
+    'cablewristcurl\t71\n'
+    'cableforearmcurl\t71\n'
+    'isometricwristextension\t72\n'
+    'wristextensionhold\t72\n'
+    'isometricwristextensorhold\t72\n'
+    'eccentricwristextension\t73\n'
+    'slowloweringwristextension\t73\n'
+    'wristextensionlowering\t73\n'
+    'eccentricreversewristcurl\t73\n'
+    'wristroller\t74\n'
+    'wristrollerup\t74\n'
+    'forearmroller\t74\n'
+    'wristrollup\t74\n'
+    'forearmpronation\t75\n'
+    'dumbbellpronation\t75\n'
+    'hammerpronation\t75\n'
+    'pronationwithalever\t75\n'
+    'forearmsupination\t76\n'
+    'dumbbellsupination\t76\n'
+    'hammersupination\t76\n'
+    'supinationwithalever\t76\n'
+    'deadhang\t77\n'
+    'barhang\t77\n'
+    'passivehang\t77\n'
+    'hang\t77\n'
+    'straightarmhang\t77\n'
+    'pullupbarhang\t77\n'
+    'towelhang\t78\n'
+    'towelgriphang\t78\n'
+    'ropehang\t78\n'
+    'onearmhang\t79\n'
+    'singlearmhang\t79\n'
+    'onearmdeadhang\t79\n'
+    'singlearmdeadhang\t79\n'
+    'fingertiphang\t80\n'
+    'fingerboardhang\t80\n'
+    'fingerhang\t80\n'
+    'edgehang\t80\n'
+    'hangboardhang\t80\n'
+    'platepinch\t81\n'
+    'pinchgriphold\t81\n'
+    'platepinchhold\t81\n'
+    'pinchhold\t81\n'
+    'barbellhold\t82\n'
+    'griphold\t82\n'
+    'staticbarbellhold\t82\n'
+    'timedbarbellhold\t82\n'
+    'thickbarhold\t82\n'
+    'fatgriphold\t82\n'
+    'farmerhold\t83\n'
+    'dumbbellhold\t83\n'
+    'staticfarmerhold\t83\n'
+    'dumbbellgriphold\t83\n'
+    'handgrippersqueeze\t84\n'
+    'gripper\t84\n'
+    'handgripper\t84\n'
+    'crushgrip\t84\n'
+    'gripperclose\t84\n'
+    'fingercurl\t85\n'
+    'barbellfingercurl\t85\n'
+    'fingerroll\t85\n'
+    'fingerrollup\t85\n'
+    'fingerextensionwithband\t86\n'
+    'bandfingerextension\t86\n'
+    'fingeropening\t86\n'
+    'rubberbandfingerextension\t86\n'
+    'wristdeviationwithalever\t87\n'
+    'radialdeviation\t87\n'
+    'ulnardeviation\t87\n'
+    'sledgehammerlever\t87\n'
+    'leverlift\t87\n'
+    'farmercarry\t88\n'
+    'farmerwalk\t88\n'
+    'dumbbellfarmercarry\t88\n'
+    'loadedcarry\t88\n'
+    'dumbbellcarry\t88\n'
+    'farmer\t88\n'
+    'suitcasecarry\t89\n'
+    'suitcasewalk\t89\n'
+    'onearmfarmercarry\t89\n'
+    'singlearmfarmercarry\t89\n'
+    'onesidedcarry\t89\n'
+    'offsetcarry\t89\n'
+    'turkishgetup\t90\n'
+    'tgu\t90\n'
+    'getup\t90\n'
+    'kettlebellgetup\t90\n'
+    'dumbbellgetup\t90\n'
+    'medicineballslam\t91\n'
+    'ballslam\t91\n'
+    'overheadslam\t91\n'
+    'medballslam\t91\n'
+    'slamball\t91\n'
+    'overheadmedicineballslam\t91\n'
+    'mbslam\t91\n'
+    'medicineballchestpass\t92\n'
+    'chestpass\t92\n'
+    'medballchestpass\t92\n'
+    'medicineballchestthrow\t92\n'
+    'mbchestpass\t92\n'
+    'wallchestpass\t92\n'
+    'standingchestthrow\t92\n'
+    'rotationalmedicineballthrow\t93\n'
+    'rotationalthrow\t93\n'
+    'medballrotationalthrow\t93\n'
+    'sidethrow\t93\n'
+    'medicineballsidetoss\t93\n'
+    'mbrotationalthrow\t93\n'
+    'rotationalwallthrow\t93\n'
+    'sidetoss\t93\n'
+    'trapbarcarry\t94\n'
+    'trapbarfarmerwalk\t94\n'
+    'trapbarwalk\t94\n'
+    'hexbarcarry\t94\n'
+    'framecarry\t94\n'
+    'kettlebellfarmercarry\t95\n'
+    'kettlebellcarry\t95\n'
+    'kbfarmerwalk\t95\n'
+    'kettlebellwalk\t95\n'
+    'kbcarry\t95\n'
+    'farmerhandlecarry\t96\n'
+    'farmerhandle\t96\n'
+    'handlecarry\t96\n'
+    'farmerwalkwithhandle\t96\n'
+    'overheadcarry\t97\n'
+    'twoarmoverheadcarry\t97\n'
+    'overheadwalk\t97\n'
+    'doubleoverheadcarry\t97\n'
+    'barbelloverheadcarry\t97\n'
+    'waiterwalk\t98\n'
+    'waitercarry\t98\n'
+    'onearmoverheadcarry\t98\n'
+    'singlearmoverheadcarry\t98\n'
+    'rackcarry\t99\n'
+    'frontrackcarry\t99\n'
+    'kettlebellrackcarry\t99\n'
+    'doublekettlebellrackcarry\t99\n'
+    'rackwalk\t99\n'
+    'onearmrackcarry\t100\n'
+    'singlearmrackcarry\t100\n'
+    'onearmfrontrackcarry\t100\n'
+    'offsetrackcarry\t100\n'
+    'gobletcarry\t101\n'
+    'gobletwalk\t101\n'
+    'bearhugkettlebellcarry\t101\n'
+    'sandbagshouldercarry\t102\n'
+    'shouldercarry\t102\n'
+    'sandbagovertheshouldercarry\t102\n'
+    'platecarry\t103\n'
+    'platehugcarry\t103\n'
+    'platepinchcarry\t103\n'
+    'huggedplatecarry\t103\n'
+    'frontloadedbarcarry\t104\n'
+    'crookoftheelbowcarry\t104\n'
+    'elbowcrookcarry\t104\n'
+    'frontheldbarbellcarry\t104\n'
+    'bottomupcarry\t105\n'
+    'bottomupkettlebellcarry\t105\n'
+    'bottomupwalk\t105\n'
+    'bottomuprackcarry\t105\n'
+    'mixedcarry\t106\n'
+    'crossbodycarry\t106\n'
+    'highlowcarry\t106\n'
+    'oneuponedowncarry\t106\n'
+    'overheadandsuitcasecarry\t106\n'
+    'bucketcarry\t107\n'
+    'frontbucketcarry\t107\n'
+    'watercancarry\t107\n'
+    'jerrycancarry\t107\n'
+    'towelfarmercarry\t108\n'
+    'towelcarry\t108\n'
+    'thickhandlefarmercarry\t108\n'
+    'fatgripcarry\t108\n'
+    'pinchcarry\t109\n'
+    'platepinchcarrywalk\t109\n'
+    'platepinchwalk\t109\n'
+    'halfgetup\t110\n'
+    'halfturkishgetup\t110\n'
+    'getuptothehand\t110\n'
+    'partialgetup\t110\n'
+    'getuptoelbow\t110\n'
+    'bottomupturkishgetup\t111\n'
+    'bottomupgetup\t111\n'
+    'sandbaggetup\t112\n'
+    'shoulderedgetup\t112\n'
+    'sandbagturkishgetup\t112\n'
+    'armbar\t113\n'
+    'kettlebellarmbar\t113\n'
+    'kbarmbar\t113\n'
+    'screwdriver\t113\n'
+    'lyingarmbar\t113\n'
+    'kettlebellcleanandpress\t114\n'
+    'kbcleanandpress\t114\n'
+    'onearmcleanandpress\t114\n'
+    'singlearmkettlebellcleanandpress\t114\n'
+    'c&p\t114\n'
+    'doublekettlebellcleanandpress\t115\n'
+    'doublecleanandpress\t115\n'
+    'doublekbcleanandpress\t115\n'
+    'twokettlebellcleanandpress\t115\n'
+    'kettlebellpushpress\t116\n'
+    'kbpushpress\t116\n'
+    'onearmkettlebellpushpress\t116\n'
+    'kettlebelljerk\t117\n'
+    'kbjerk\t117\n'
+    'onearmkettlebelljerk\t117\n'
+    'kettlebellpushjerk\t117\n'
+    'kettlebellpullover\t118\n'
+    'kbpullover\t118\n'
+    'floorpulloverwithkettlebell\t118\n'
+    'rotationalmedicineballslam\t119\n'
+    'rotationalslam\t119\n'
+    'sideslam\t119\n'
+    'medicineballsideslam\t119\n'
+    'medballsideslam\t119\n'
+    'rainbowslam\t119\n'
+    'kneelingmedicineballslam\t120\n'
+    'tallkneelingslam\t120\n'
+    'halfkneelingslam\t120\n'
+    'kneelingslam\t120\n'
+    'medicineballoverheadthrow\t121\n'
+    'overheadthrow\t121\n'
+    'soccerthrow\t121\n'
+    'overheadmedicineballpass\t121\n'
+    'twohandoverheadthrow\t121\n'
+    'medballoverheadthrow\t121\n'
+    'footballthrowin\t121\n'
+    'stepinoverheadthrow\t122\n'
+    'steppingoverheadthrow\t122\n'
+    'stepinmedicineballoverheadthrow\t122\n'
+    'medicineballpulloverthrow\t123\n'
+    'lyingoverheadthrow\t123\n'
+    'supineoverheadthrow\t123\n'
+    'pulloverpass\t123\n'
+    'situpthrow\t123\n'
+    'kneelingmedicineballchestpass\t124\n'
+    'tallkneelingchestpass\t124\n'
+    'kneelingchestthrow\t124\n'
+    'halfkneelingchestpass\t124\n'
+    'seatedmedicineballchestpass\t125\n'
+    'seatedchestpass\t125\n'
+    'seatedmedicineballthrow\t125\n'
+    'seatedchestthrow\t125\n'
+    'lyingmedicineballchestthrow\t126\n'
+    'supinechestthrow\t126\n'
+    'supinemedicineballthrow\t126\n'
+    'lyingchestthrow\t126\n'
+    'medicineballbenchthrow\t126\n'
+    'verticalchestthrow\t126\n'
+    'onearmmedicineballput\t127\n'
+    'medicineballput\t127\n'
+    'shotputthrow\t127\n'
+    'medicineballshotput\t127\n'
+    'rotationalput\t127\n'
+    'medballpunchthrow\t127\n'
+    'medicineballpushthrow\t128\n'
+    'stepinchestpass\t128\n'
+    'jumpinchestpass\t128\n'
+    'broadjumpchestpass\t128\n'
+    'halfkneelingrotationalthrow\t129\n'
+    'halfkneelingmedicineballthrow\t129\n'
+    'halfkneelingsidetoss\t129\n'
+    'kneelingrotationalthrow\t129\n'
+    'stepbehindrotationalthrow\t130\n'
+    'stepbehindthrow\t130\n'
+    'shufflerotationalthrow\t130\n'
+    'runningrotationalthrow\t130\n'
+    'scoopthrowtotheside\t131\n'
+    'rotationalscooptoss\t131\n'
+    'sidescooptoss\t131\n'
+    'scooptoss\t131\n'
+    'medicineballscooptoss\t131\n'
+    'seatedrotationalthrow\t132\n'
+    'seatedmedicineballsidethrow\t132\n'
+    'seatedsidetoss\t132\n'
+    'russiantwistthrow\t132\n'
+    'medicineballwalltap\t133\n'
+    'backtowallrotationpass\t133\n'
+    'behindthebackballpass\t133\n'
+    'backtobackballpass\t133\n'
+    'backwardoverheadthrow\t134\n'
+    'overheadbackwardthrow\t134\n'
+    'backwardmedicineballthrow\t134\n'
+    'backwardoverheadtoss\t134\n'
+    'bombthrow\t134\n'
+    'overheadbacktoss\t134\n'
+    'forwardscoopthrow\t135\n'
+    'underhandforwardthrow\t135\n'
+    'betweenthelegthrow\t135\n'
+    'forwardmedicineballscoop\t135\n'
+    'grannytoss\t135\n'
+    'medicineballsquatthrow\t136\n'
+    'squatthrow\t136\n'
+    'verticaltoss\t136\n'
+    'medicineballverticalthrow\t136\n'
+    'squattopressthrow\t136\n'
+    'overheadverticalthrow\t136\n'
+    'ropeclimb\t137\n'
+    'climbingrope\t137\n'
+    'ropeclimbing\t137\n'
+    'ropeascent\t137\n'
+    'armonlyropeclimb\t137\n'
+    'alternatingropewave\t138\n'
+    'battleropewave\t138\n'
+    'battlerope\t138\n'
+    'battlingrope\t138\n'
+    'alternatingwave\t138\n'
+    'battleropealternatingwave\t138\n'
+    'heavyropewave\t138\n'
+    'ropewave\t138\n'
+    'doubleropewave\t139\n'
+    'doublearmwave\t139\n'
+    'battleropedoublewave\t139\n'
+    'twoarmropewave\t139\n'
+    'ropeslam\t140\n'
+    'battleropeslam\t140\n'
+    'heavyropeslam\t140\n'
+    'doublearmropeslam\t140\n'
+    'powerslamwithrope\t140\n'
+    'ropeoutwardcircle\t141\n'
+    'ropecircle\t141\n'
+    'battleropecircle\t141\n'
+    'outsidecircle\t141\n'
+    'sledrow\t142\n'
+    'standingsledrow\t142\n'
+    'sledpullrow\t142\n'
+    'backwardsledrow\t142\n'
+    'strapsledrow\t142\n'
+    'ropesledpull\t143\n'
+    'armoverarmsledpull\t143\n'
+    'handoverhandsledpull\t143\n'
+    'handoverhandropepull\t143\n'
+    'seatedropesledpull\t143\n'
+    'armoverarmpull\t143\n'
+    'sledchestpress\t144\n'
+    'sledpressout\t144\n'
+    'explosivesledpress\t144\n'
+    'sledpushout\t144\n'
+    'sledfacepull\t145\n'
+    'strapsledfacepull\t145\n'
+    'sledrearshoulderrow\t145\n'
+    'sledtricepextension\t146\n'
+    'sledoverheadextension\t146\n'
+    'strapsledtricepextension\t146\n'
+    'bearcrawl\t147\n'
+    'bearwalk\t147\n'
+    'forwardbearcrawl\t147\n'
+    'babybearcrawl\t147\n'
+    'leopardcrawl\t147\n'
+    'bearcrawlwithdrag\t148\n'
+    'loadedbearcrawl\t148\n'
+    'sandbagdragbearcrawl\t148\n'
+    'lateralbearcrawl\t149\n'
+    'sidewaybearcrawl\t149\n'
+    'sidebearcrawl\t149\n'
+    'crabwalk\t150\n'
+    'crabcrawl\t150\n'
+    'backwardcrawl\t150\n'
+    'reversecrawl\t150\n'
+    'inchworm\t151\n'
+    'walkout\t151\n'
+    'handwalkout\t151\n'
+    'inchwormwalkout\t151\n'
+    'plankwalkout\t151\n'
+    'countermovementjump\t152\n'
+    'cmj\t152\n'
+    'verticaljump\t152\n'
+    'bodyweightsquatjump\t152\n'
+    'jump\t152\n'
+    'verticalleap\t152\n'
+    'bodyweightjumpsquat\t152\n'
+    'boxjump\t153\n'
+    'jumptobox\t153\n'
+    'boxjumpontobox\t153\n'
+    'standingboxjump\t153\n'
+    'broadjump\t154\n'
+    'standinglongjump\t154\n'
+    'standingbroadjump\t154\n'
+    'slj\t154\n'
+    'longjumpstanding\t154\n'
+    'horizontaljump\t154\n'
+    'squatjump\t155\n'
+    'staticsquatjump\t155\n'
+    'pausedsquatjump\t155\n'
+    'noncountermovementjump\t155\n'
+    'staticjump\t155\n'
+    'sj\t155\n'
+    'depthjump\t156\n'
+    'dropjumpforheight\t156\n'
+    'depthdropjump\t156\n'
+    'boxdepthjump\t156\n'
+    'depthjumptobox\t156\n'
+    'dropjump\t157\n'
+    'fastdropjump\t157\n'
+    'reactivedropjump\t157\n'
+    'dj\t157\n'
+    'rebounddropjump\t157\n'
+    'tuckjump\t158\n'
+    'kneetuckjump\t158\n'
+    'tuckjumpinplace\t158\n'
+    'repeatedtuckjump\t158\n'
+    'hurdlejump\t159\n'
+    'doubleleghurdlejump\t159\n'
+    'hurdlehop\t159\n'
+    'repeatedhurdlejump\t159\n'
+    'barrierjump\t159\n'
+    'pogojump\t160\n'
+    'pogo\t160\n'
+    'pogohop\t160\n'
+    'anklehop\t160\n'
+    'anklejump\t160\n'
+    'stiffleghop\t160\n'
+    'anklebounce\t160\n'
+    'doublelegpogo\t160\n'
+    'jumprope\t161\n'
+    'skippingrope\t161\n'
+    'ropeskipping\t161\n'
+    'ropejump\t161\n'
+    'ropejumping\t161\n'
+    'doubleunder\t161\n'
+    'skiprope\t161\n'
+    'seatedboxjump\t162\n'
+    'seatedjump\t162\n'
+    'seatedjumptobox\t162\n'
+    'boxseatedjump\t162\n'
+    'seatedverticaljump\t162\n'
+    'kneelingjump\t163\n'
+    'kneejump\t163\n'
+    'jumpfromknee\t163\n'
+    'kneelingjumptosquat\t163\n'
+    'kneelingtoboxjump\t163\n'
+    'repeatedbroadjump\t164\n'
+    'continuoubroadjump\t164\n'
+    'consecutivebroadjump\t164\n'
+    'triplebroadjump\t164\n'
+    'multiplebroadjump\t164\n'
+    'frogjump\t164\n'
+    'frogleap\t164\n'
+    'lateralhurdlejump\t165\n'
+    'sidetosidejump\t165\n'
+    'lateralbarrierjump\t165\n'
+    'laterallinehop\t165\n'
+    'lateraljump\t165\n'
+    'lateralboxjump\t165\n'
+    'rotationaljump\t166\n'
+    '180degreejump\t166\n'
+    'jumpturn\t166\n'
+    '90degreejump\t166\n'
+    'quarterturnjump\t166\n'
+    'rotationalboxjump\t166\n'
+    'bandassistedjump\t167\n'
+    'assistedjump\t167\n'
+    'overspeedjump\t167\n'
+    'acceleratedjump\t167\n'
+    'bandassistedverticaljump\t167\n'
+    'barbellsquatjump\t168\n'
+    'barbelljumpsquat\t168\n'
+    'jumpsquat\t168\n'
+    'loadedsquatjump\t168\n'
+    'weightedjumpsquat\t168\n'
+    'loadedjumpsquat\t168\n'
+    'loadedjump\t168\n'
+    'trapbarjump\t169\n'
+    'hexbarjump\t169\n'
+    'trapbarjumpsquat\t169\n'
+    'hexbarjumpsquat\t169\n'
+    'trapbarsquatjump\t169\n'
+    'dumbbellsquatjump\t170\n'
+    'dbsquatjump\t170\n'
+    'dumbbelljumpsquat\t170\n'
+    'dumbbellcountermovementjump\t170\n'
+    'kettlebellsquatjump\t170\n'
+    'gobletsquatjump\t170\n'
+    'bandresistedjump\t171\n'
+    'bandedjump\t171\n'
+    'resistancebandjump\t171\n'
+    'bandresistedbroadjump\t171\n'
+    'bandedbroadjump\t171\n'
+    'guidedbarsquatjump\t172\n'
+    'guidedbarjumpsquat\t172\n'
+    'fixedtrackjumpsquat\t172\n'
+    'legpressjump\t173\n'
+    'horizontaljumponlegpress\t173\n'
+    'legpressthrow\t173\n'
+    'ballisticlegpress\t173\n'
+    'sledjump\t173\n'
+    'splitsquatjump\t174\n'
+    'jumplunge\t174\n'
+    'lungejump\t174\n'
+    'jumpinglunge\t174\n'
+    'splitjump\t174\n'
+    'scissorjump\t174\n'
+    'alternatingsplitsquatjump\t174\n'
+    'cycledsplitsquatjump\t174\n'
+    'splitlungejump\t174\n'
+    'singleleghop\t175\n'
+    'hop\t175\n'
+    'oneleghop\t175\n'
+    'forwardhop\t175\n'
+    'singlelegforwardhop\t175\n'
+    'singlelegbroadjump\t175\n'
+    'hopfordistance\t175\n'
+    'singlelegjump\t175\n'
+    'singlelegverticaljump\t175\n'
+    'hopandstick\t176\n'
+    'singleleghopandstick\t176\n'
+    'hopandhold\t176\n'
+    'singleleghopandhold\t176\n'
+    'multidirectionalhopandstick\t176\n'
+    'triplehop\t177\n'
+    'singlelegtriplehop\t177\n'
+    'repeatedhop\t177\n'
+    'repeatedsingleleghop\t177\n'
+    'continuouhop\t177\n'
+    'speedhop\t177\n'
+    'crossoverhop\t177\n'
+    'singlelegboxjump\t178\n'
+    'onelegboxjump\t178\n'
+    'singlelegjumptobox\t178\n'
+    'singleleghoptobox\t178\n'
+    'singlelegpogo\t179\n'
+    'singlelegpogojump\t179\n'
+    'singlelegpogohop\t179\n'
+    'singleleganklehop\t179\n'
+    'onelegpogo\t179\n'
+    'lateralbound\t180\n'
+    'skaterjump\t180\n'
+    'skaterhop\t180\n'
+    'skaterbound\t180\n'
+    'sidebound\t180\n'
+    'lateralboundandstick\t180\n'
+    'speedskaterjump\t180\n'
+    'bounding\t181\n'
+    'bound\t181\n'
+    'alternatelegbound\t181\n'
+    'alternatingbound\t181\n'
+    'powerbound\t181\n'
+    'horizontalbound\t181\n'
+    'runningbound\t181\n'
+    'powerskip\t182\n'
+    'skipforheight\t182\n'
+    'skippingforheight\t182\n'
+    'skipfordistance\t182\n'
+    'askip\t182\n'
+    'explosivestepup\t183\n'
+    'stepupjump\t183\n'
+    'jumpingstepup\t183\n'
+    'alternatingpushoff\t183\n'
+    'boxpushoff\t183\n'
+    'plyometricstepup\t183\n'
+    'alternatingstepupjump\t183\n'
+    'droplanding\t184\n'
+    'depthdrop\t184\n'
+    'altitudelanding\t184\n'
+    'altitudedrop\t184\n'
+    'dropandstick\t184\n'
+    'boxdroplanding\t184\n'
+    'landingfrombox\t184\n'
+    'dropsquatlanding\t184\n'
+    'singleleglanding\t185\n'
+    'singlelegdroplanding\t185\n'
+    'singlelegdropandstick\t185\n'
+    'singlelegdepthdrop\t185\n'
+    'singlelegaltitudelanding\t185\n'
+    'snapdown\t186\n'
+    'dropsquat\t186\n'
+    'rapidsquatdrop\t186\n'
+    'landingdrill\t186\n'
+    'snapdowntolanding\t186\n'
+    'sledpush\t187\n'
+    'heavysledpush\t187\n'
+    'pushsled\t187\n'
+    'weightedsledpush\t187\n'
+    'sleddrive\t187\n'
+    'sledmarch\t187\n'
+    'sleddrag\t188\n'
+    'forwardsleddrag\t188\n'
+    'sledpullforward\t188\n'
+    'sledpull\t188\n'
+    'harnesssleddrag\t188\n'
+    'sledtow\t188\n'
+    'sledwalk\t188\n'
+    'forwardsledpull\t188\n'
+    'backwardsleddrag\t189\n'
+    'reversesleddrag\t189\n'
+    'backwardsledpull\t189\n'
+    'backwardsledwalk\t189\n'
+    'reversesledpull\t189\n'
+    'backwardsled\t189\n'
+    'reversesledwalk\t189\n'
+    'lateralsleddrag\t190\n'
+    'sidesleddrag\t190\n'
+    'lateralsledpull\t190\n'
+    'sidewaysleddrag\t190\n'
+    'crossoversleddrag\t190\n'
+    'lateralsledwalk\t190\n'
+    'sledsprint\t191\n'
+    'lightsledpush\t191\n'
+    'sledpushsprint\t191\n'
+    'sprintsledpush\t191\n'
+    'sledpushforspeed\t191\n'
+    'fastsledpush\t191\n'
+    'resistedsprint\t192\n'
+    'sledtowingsprint\t192\n'
+    'sledsprinttow\t192\n'
+    'towedsprint\t192\n'
+    'resistedsprinting\t192\n'
+    'sledpullsprint\t192\n'
+    'sledresistedsprint\t192\n'
+    'sledtowsprint\t192\n'
+    'bearcrawlsleddrag\t193\n'
+    'bearcrawlsledpull\t193\n'
+    'sledbearcrawl\t193\n'
+    'quadrupedsleddrag\t193\n'
+    'sledhipextensionwalk\t194\n'
+    'longstridesleddrag\t194\n'
+    'sledpowerwalk\t194\n'
+    'sledlungewalk\t194\n'
+    'straightlegsleddrag\t194\n'
+    'strapbetweenlegsledwalk\t194\n'
+    'sprint\t195\n'
+    'flatsprint\t195\n'
+    'sprinting\t195\n'
+    'acceleration\t195\n'
+    'accelerationsprint\t195\n'
+    'flyingsprint\t195\n'
+    'buildupsprint\t195\n'
+    'hillsprint\t196\n'
+    'uphillsprint\t196\n'
+    'inclinesprint\t196\n'
+    'hillrun\t196\n'
+    'uphillrun\t196\n'
+    'stairrun\t197\n'
+    'stairsprint\t197\n'
+    'stairrunning\t197\n'
+    'stadiumrun\t197\n'
+    'stairbounding\t197\n'
+    'stepsprint\t197\n'
+    'yokecarry\t198\n'
+    'yokewalk\t198\n'
+    'superyoke\t198\n'
+    'yoke\t198\n'
+    'barbellbackcarry\t198\n'
+    'frameyokecarry\t198\n'
+    'sandbagcarry\t199\n'
+    'sandbagbearhugcarry\t199\n'
+    'bearhugcarry\t199\n'
+    'sandbagwalk\t199\n'
+    'sandbagfrontcarry\t199\n'
+    'oddobjectcarry\t199\n'
+    'stonecarry\t199\n'
+    'kegcarry\t199\n'
+    'marchingcarry\t200\n'
+    'farmermarch\t200\n'
+    'loadedmarchinplace\t200\n'
+    'highkneecarry\t200\n'
+    'suitcasemarch\t200\n'
+    'marchingfarmercarry\t200\n'
+    'loadedhighkneemarch\t200\n'
+    'ruck\t201\n'
+    'rucking\t201\n'
+    'loadedmarch\t201\n'
+    'weightedwalk\t201\n'
+    'packmarch\t201\n'
+    'ruckmarch\t201\n'
+    'weightedvestwalk\t201\n'
+    'backpackwalk\t201\n'
+    'loadedhillwalk\t202\n'
+    'inclinewalk\t202\n'
+    'weightedhillwalk\t202\n'
+    'uphillwalk\t202\n'
+    'inclinetreadmillwalk\t202\n'
+    'uphillruck\t202\n'
+    'loadedinclinewalk\t202\n'
+    'loadedstairclimb\t203\n'
+    'stairclimb\t203\n'
+    'weightedstairclimb\t203\n'
+    'stairclimbwithload\t203\n'
+    'weightedveststairclimb\t203\n'
+    'stairwalk\t203\n'
+    'stairmachine\t203\n'
+    'backwardwalk\t204\n'
+    'backwardtreadmillwalk\t204\n'
+    'reversewalk\t204\n'
+    'backwardwalking\t204\n'
+    'retrowalk\t204\n'
+    'backwarduphillwalk\t204\n'
+    'backwardwalkonunpoweredtreadmill\t204\n'
+    'deadlift\t205\n'
+    'conventionaldeadlift\t205\n'
+    'barbelldeadlift\t205\n'
+    'dl\t205\n'
+    'bbdeadlift\t205\n'
+    'deadliftfromthefloor\t205\n'
+    'romaniandeadlift\t206\n'
+    'rdl\t206\n'
+    'barbellrdl\t206\n'
+    'barbellromaniandeadlift\t206\n'
+    'romanian\t206\n'
+    'stifflegdeadlift\t207\n'
+    'sldl\t207\n'
+    'stiffleggeddeadlift\t207\n'
+    'straightlegdeadlift\t207\n'
+    'barbellstifflegdeadlift\t207\n'
+    'stifflegdl\t207\n'
+    'dumbbellromaniandeadlift\t208\n'
+    'dbrdl\t208\n'
+    'dumbbellrdl\t208\n'
+    'dbromaniandeadlift\t208\n'
+    'kettlebellromaniandeadlift\t208\n'
+    'kbrdl\t208\n'
+    'trapbardeadlift\t209\n'
+    'hexbardeadlift\t209\n'
+    'tbdl\t209\n'
+    'trapbardl\t209\n'
+    'highhandletrapbardeadlift\t209\n'
+    'hbdl\t209\n'
+    'sumodeadlift\t210\n'
+    'widestancedeadlift\t210\n'
+    'sumodl\t210\n'
+    'barbellsumodeadlift\t210\n'
+    'singlelegromaniandeadlift\t211\n'
+    'slrdl\t211\n'
+    'singlelegrdl\t211\n'
+    'onelegrdl\t211\n'
+    'dumbbellsinglelegrdl\t211\n'
+    'singlelegdeadlift\t211\n'
+    'singlelegstifflegdeadlift\t211\n'
+    'goodmorning\t212\n'
+    'barbellgoodmorning\t212\n'
+    'gm\t212\n'
+    'bentkneegoodmorning\t212\n'
+    'kettlebelldeadlift\t213\n'
+    'kbdeadlift\t213\n'
+    'kbdl\t213\n'
+    'dumbbelldeadlift\t214\n'
+    'dbdeadlift\t214\n'
+    'twodumbbelldeadlift\t214\n'
+    'dumbbellstifflegdeadlift\t215\n'
+    'dbsldl\t215\n'
+    'dbstifflegdeadlift\t215\n'
+    'dumbbellstraightlegdeadlift\t215\n'
+    'dumbbellsldl\t215\n'
+    'rackpull\t216\n'
+    'blockpull\t216\n'
+    'deadliftfromblock\t216\n'
+    'deadliftfrompin\t216\n'
+    'partialdeadlift\t216\n'
+    'blockdeadlift\t216\n'
+    'deficitdeadlift\t217\n'
+    'deadliftoffplate\t217\n'
+    'deadliftfromdeficit\t217\n'
+    'pauseddeadlift\t218\n'
+    'pausedeadlift\t218\n'
+    'deadliftwithpauseattheknee\t218\n'
+    'snatchgripdeadlift\t219\n'
+    'widegripdeadlift\t219\n'
+    'snatchgripdl\t219\n'
+    'sgdl\t219\n'
+    'snatchgripromaniandeadlift\t220\n'
+    'snatchgriprdl\t220\n'
+    'widegriprdl\t220\n'
+    'deficitromaniandeadlift\t221\n'
+    'deficitrdl\t221\n'
+    'rdloffplate\t221\n'
+    'deficitstifflegdeadlift\t222\n'
+    'deficitsldl\t222\n'
+    'stifflegdeadliftoffplate\t222\n'
+    'deficittrapbardeadlift\t223\n'
+    'lowhandletrapbardeadlift\t223\n'
+    'deficithexbardeadlift\t223\n'
+    'trapbarromaniandeadlift\t224\n'
+    'trapbarrdl\t224\n'
+    'hexbarrdl\t224\n'
+    'hexbarromaniandeadlift\t224\n'
+    'kettlebellsumodeadlift\t225\n'
+    'kbsumodeadlift\t225\n'
+    'dumbbellsumodeadlift\t225\n'
+    'sumokettlebelldeadlift\t225\n'
+    'sumoromaniandeadlift\t226\n'
+    'sumordl\t226\n'
+    'widestancerdl\t226\n'
+    'bstanceromaniandeadlift\t227\n'
+    'bstancerdl\t227\n'
+    'kickstandrdl\t227\n'
+    'kickstandromaniandeadlift\t227\n'
+    'staggeredstancerdl\t227\n'
+    'splitstancerdl\t227\n'
+    'barbellsinglelegromaniandeadlift\t228\n'
+    'barbellsinglelegrdl\t228\n'
+    'bbslrdl\t228\n'
+    'barbellslrdl\t228\n'
+    'landminesinglelegromaniandeadlift\t229\n'
+    'landminesinglelegrdl\t229\n'
+    'landmineslrdl\t229\n'
+    'angledbarsinglelegrdl\t229\n'
+    'bodyweightsinglelegromaniandeadlift\t230\n'
+    'bodyweightsinglelegrdl\t230\n'
+    'singleleghinge\t230\n'
+    'singleleghiphinge\t230\n'
+    'singlelegreach\t230\n'
+    'bodyweightslrdl\t230\n'
+    'suitcasedeadlift\t231\n'
+    'onearmdeadlift\t231\n'
+    'singlearmdeadlift\t231\n'
+    'kettlebellsuitcasedeadlift\t231\n'
+    'guidedbarromaniandeadlift\t232\n'
+    'guidedbarrdl\t232\n'
+    'fixedtrackrdl\t232\n'
+    'guidedbarstifflegdeadlift\t232\n'
+    'cableromaniandeadlift\t233\n'
+    'cablerdl\t233\n'
+    'cablestifflegdeadlift\t233\n'
+    'cabledeadlift\t233\n'
+    'cablepullthrough\t234\n'
+    'pullthrough\t234\n'
+    'cablehiphinge\t234\n'
+    'ropepullthrough\t234\n'
+    'bandpullthrough\t235\n'
+    'bandedpullthrough\t235\n'
+    'resistancebandpullthrough\t235\n'
+    'hiphingedrill\t236\n'
+    'hingedrill\t236\n'
+    'dowelhiphinge\t236\n'
+    'broomstickhinge\t236\n'
+    'wallhinge\t236\n'
+    'bodyweighthiphinge\t236\n'
+    'bodyweightgoodmorning\t236\n'
+    'bandgoodmorning\t237\n'
+    'bandedgoodmorning\t237\n'
+    'resistancebandgoodmorning\t237\n'
+    'safetybargoodmorning\t238\n'
+    'ssbgoodmorning\t238\n'
+    'safetysquatbargoodmorning\t238\n'
+    'seatedgoodmorning\t239\n'
+    'seatedbarbellgoodmorning\t239\n'
+    'sandbagdeadlift\t240\n'
+    'sandbaglift\t240\n'
+    'oddobjectdeadlift\t240\n'
+    'isometricmidthighpull\t241\n'
+    'imtp\t241\n'
+    'isometricdeadlift\t241\n'
+    'rackisometricpull\t241\n'
+    'backextension\t242\n'
+    '45degreebackextension\t242\n'
+    'hyperextension\t242\n'
+    '45degreehyperextension\t242\n'
+    '45degreehipextension\t242\n'
+    'inclinebackextension\t242\n'
+    'weightedbackextension\t243\n'
+    'weightedhyperextension\t243\n'
+    'loadedbackextension\t243\n'
+    'barbellbackextension\t243\n'
+    'platebackextension\t243\n'
+    'singlelegbackextension\t244\n'
+    'onelegbackextension\t244\n'
+    'singleleghyperextension\t244\n'
+    'singleleghipextensiononbench\t244\n'
+    'horizontalbackextension\t245\n'
+    'romanchairbackextension\t245\n'
+    '90degreebackextension\t245\n'
+    'ghdbackextension\t245\n'
+    'hipextensiononromanchair\t245\n'
+    'ghdhipextension\t245\n'
+    'backextensionhold\t246\n'
+    'isometricbackextension\t246\n'
+    'trunkextensionhold\t246\n'
+    'romanchairhold\t246\n'
+    'isometrichipextensionhold\t246\n'
+    'singlelegbackextensionhold\t247\n'
+    'singlelegromanchairhold\t247\n'
+    'singlelegisometricbackextension\t247\n'
+    'reversehyperextension\t248\n'
+    'reversehyper\t248\n'
+    'reversebackextension\t248\n'
+    'benchreversehyperextension\t249\n'
+    'bodyweightreversehyper\t249\n'
+    'ballreversehyper\t249\n'
+    'bodyweightreversehyperextension\t249\n'
+    'hipthrust\t250\n'
+    'barbellhipthrust\t250\n'
+    'bht\t250\n'
+    'bbhipthrust\t250\n'
+    'thrust\t250\n'
+    'benchhipthrust\t250\n'
+    'glutebridge\t251\n'
+    'bridge\t251\n'
+    'hipbridge\t251\n'
+    'bodyweightglutebridge\t251\n'
+    'bodyweightbridge\t251\n'
+    'hipraise\t251\n'
+    'twolegbridge\t251\n'
+    'singleleghipthrust\t252\n'
+    'oneleghipthrust\t252\n'
+    'slhipthrust\t252\n'
+    'singlelegbenchhipthrust\t252\n'
+    'dumbbellhipthrust\t253\n'
+    'dbhipthrust\t253\n'
+    'kettlebellhipthrust\t253\n'
+    'bodyweighthipthrust\t253\n'
+    'hipthrustmachine\t254\n'
+    'machinehipthrust\t254\n'
+    'glutebridgemachine\t254\n'
+    'leverhipthrust\t254\n'
+    'guidedbarhipthrust\t255\n'
+    'fixedtrackhipthrust\t255\n'
+    'barbellglutebridge\t256\n'
+    'bbglutebridge\t256\n'
+    'floorhipthrust\t256\n'
+    'weightedglutebridge\t256\n'
+    'singlelegglutebridge\t257\n'
+    'onelegbridge\t257\n'
+    'slglutebridge\t257\n'
+    'singlelegbridge\t257\n'
+    'singleleghipbridge\t257\n'
+    'bstancehipthrust\t258\n'
+    'kickstandhipthrust\t258\n'
+    'staggeredstancehipthrust\t258\n'
+    'bandhipthrust\t259\n'
+    'bandedhipthrust\t259\n'
+    'bandedglutebridge\t259\n'
+    'bandglutebridge\t259\n'
+    'minibandglutebridge\t259\n'
+    'feetelevatedglutebridge\t260\n'
+    'footelevatedbridge\t260\n'
+    'elevatedbridge\t260\n'
+    'feetraisedbridge\t260\n'
+    'frogpump\t261\n'
+    'frogbridge\t261\n'
+    'weightedfrogpump\t261\n'
+    'longleverbridge\t262\n'
+    'hamstringbridge\t262\n'
+    'longleverhamstringbridge\t262\n'
+    'straightlegbridge\t262\n'
+    'longleverglutebridge\t262\n'
+    'singleleghamstringbridge\t263\n'
+    'singleleglongleverbridge\t263\n'
+    'slhb\t263\n'
+    'singlelegbridgefrombox\t263\n'
+    'slhamstringbridge\t263\n'
+    'glutebridgehold\t264\n'
+    'bridgehold\t264\n'
+    'isometricglutebridge\t264\n'
+    'isometricbridge\t264\n'
+    'longleverbridgehold\t265\n'
+    'hamstringbridgehold\t265\n'
+    'isometrichamstringbridge\t265\n'
+    'isometriclongleverbridge\t265\n'
+    'hamstringisohold\t265\n'
+    'singleleglongleverbridgehold\t266\n'
+    'singleleghamstringbridgehold\t266\n'
+    'singlelegisometrichamstringbridge\t266\n'
+    'slhamstringiso\t266\n'
+    'cablehipextension\t267\n'
+    'cablekickback\t267\n'
+    'cableglutekickback\t267\n'
+    'glutekickback\t267\n'
+    'standinghipextension\t267\n'
+    'multihipextension\t267\n'
+    'machineglutekickback\t268\n'
+    'glutemachine\t268\n'
+    'rearkickmachine\t268\n'
+    'kneelingglutemachine\t268\n'
+    'machinekickback\t268\n'
+    'machinehipextension\t268\n'
+    'bandkickback\t269\n'
+    'bandedkickback\t269\n'
+    'bandhipextension\t269\n'
+    'standingbandhipextension\t269\n'
+    'donkeykick\t270\n'
+    'quadrupedhipextension\t270\n'
+    'bentkneekickback\t270\n'
+    'glutekickbackonallfour\t270\n'
+    'birddogleglift\t270\n'
+    'pronehipextension\t271\n'
+    'proneleglift\t271\n'
+    'lyinghipextension\t271\n'
+    'pronelegraise\t271\n'
+    'kettlebellswing\t272\n'
+    'swing\t272\n'
+    'kbswing\t272\n'
+    'kbs\t272\n'
+    'russianswing\t272\n'
+    'twohandswing\t272\n'
+    'twohandkettlebellswing\t272\n'
+    'hiphingeswing\t272\n'
+    'dumbbellswing\t272\n'
+    'singlearmkettlebellswing\t273\n'
+    'onearmswing\t273\n'
+    'singlearmswing\t273\n'
+    'onehandswing\t273\n'
+    'onearmkettlebellswing\t273\n'
+    'overheadkettlebellswing\t274\n'
+    'overheadswing\t274\n'
+    'fullswing\t274\n'
+    'kettlebellswingoverhead\t274\n'
+    'heavykettlebellswing\t275\n'
+    'doublekettlebellswing\t275\n'
+    'heavyswing\t275\n'
+    'doubleswing\t275\n'
+    'bandswing\t276\n'
+    'bandedhipsnap\t276\n'
+    'bandresistedhingejump\t276\n'
+    'bandresistedswing\t276\n'
+    'powerclean\t277\n'
+    'pc\t277\n'
+    'barbellpowerclean\t277\n'
+    'powercleanfromthefloor\t277\n'
+    'clean\t278\n'
+    'fullclean\t278\n'
+    'squatclean\t278\n'
+    'barbellclean\t278\n'
+    'cleanfromthefloor\t278\n'
+    'hangpowerclean\t279\n'
+    'hpc\t279\n'
+    'hangpowercleanfromabovetheknee\t279\n'
+    'hangclean\t280\n'
+    'hangsquatclean\t280\n'
+    'cleanfromthehang\t280\n'
+    'hangfullclean\t280\n'
+    'blockpowerclean\t281\n'
+    'powercleanfromblock\t281\n'
+    'cleanfromblock\t281\n'
+    'blockclean\t281\n'
+    'muscleclean\t282\n'
+    'hangmuscleclean\t282\n'
+    'cleanandjerk\t283\n'
+    'c&j\t283\n'
+    'clean&jerk\t283\n'
+    'cj\t283\n'
+    'cleanandsplitjerk\t283\n'
+    'powercleanandjerk\t283\n'
+    'cleanpull\t284\n'
+    'cleangrippull\t284\n'
+    'cleanpullfromthefloor\t284\n'
+    'hangcleanpull\t285\n'
+    'hangpull\t285\n'
+    'cleanpullfromthehang\t285\n'
+    'cleanhighpull\t286\n'
+    'highpull\t286\n'
+    'barbellhighpull\t286\n'
+    'highpullfromthefloor\t286\n'
+    'cleangriphighpull\t286\n'
+    'hanghighpull\t287\n'
+    'hangcleanhighpull\t287\n'
+    'highpullfromthehang\t287\n'
+    'midthighpull\t288\n'
+    'cleanmidthighpull\t288\n'
+    'midthighcleanpull\t288\n'
+    'dynamicmidthighpull\t288\n'
+    'jumpshrug\t289\n'
+    'hangjumpshrug\t289\n'
+    'barbelljumpshrug\t289\n'
+    'dumbbellhangclean\t290\n'
+    'dbhangclean\t290\n'
+    'dumbbellpowerclean\t290\n'
+    'dumbbellclean\t290\n'
+    'dbclean\t290\n'
+    'kettlebellclean\t291\n'
+    'kbclean\t291\n'
+    'singlearmkettlebellclean\t291\n'
+    'doublekettlebellclean\t291\n'
+    'onearmclean\t291\n'
+    'sandbagovershoulder\t292\n'
+    'sandbagtoshoulder\t292\n'
+    'sandbagclean\t292\n'
+    'sandbagshouldering\t292\n'
+    'sandbagtossovershoulder\t292\n'
+    'powersnatch\t293\n'
+    'barbellpowersnatch\t293\n'
+    'powersnatchfromthefloor\t293\n'
+    'snatch\t294\n'
+    'fullsnatch\t294\n'
+    'squatsnatch\t294\n'
+    'barbellsnatch\t294\n'
+    'snatchfromthefloor\t294\n'
+    'hangpowersnatch\t295\n'
+    'hangpowersnatchfromabovetheknee\t295\n'
+    'hps\t295\n'
+    'hangsnatch\t296\n'
+    'hangsquatsnatch\t296\n'
+    'snatchfromthehang\t296\n'
+    'hangmusclesnatch\t297\n'
+    'musclesnatch\t297\n'
+    'snatchpull\t298\n'
+    'snatchgrippull\t298\n'
+    'snatchpullfromthefloor\t298\n'
+    'snatchhighpull\t299\n'
+    'snatchgriphighpull\t299\n'
+    'widegriphighpull\t299\n'
+    'dumbbellsnatch\t300\n'
+    'dbsnatch\t300\n'
+    'singlearmdumbbellsnatch\t300\n'
+    'onearmdumbbellsnatch\t300\n'
+    'dumbbellhangsnatch\t300\n'
+    'kettlebellsnatch\t301\n'
+    'kbsnatch\t301\n'
+    'singlearmkettlebellsnatch\t301\n'
+    'onearmsnatch\t301\n'
+    'kettlebellhighpull\t302\n'
+    'kbhighpull\t302\n'
+    'singlearmkettlebellhighpull\t302\n'
+    'sumodeadlifthighpull\t302\n'
+    'hipabductionmachine\t303\n'
+    'machinehipabduction\t303\n'
+    'seatedhipabduction\t303\n'
+    'abductormachine\t303\n'
+    'hipabduction\t303\n'
+    'abductionmachine\t303\n'
+    'seatedabduction\t303\n'
+    'cablehipabduction\t304\n'
+    'standingcablehipabduction\t304\n'
+    'cableabduction\t304\n'
+    'standinghipabduction\t304\n'
+    'multihipabduction\t304\n'
+    'sidelyinghipabduction\t305\n'
+    'sidelyinglegraise\t305\n'
+    'sidelegraise\t305\n'
+    'lyinghipabduction\t305\n'
+    'sidelyingabduction\t305\n'
+    'lateralbandwalk\t306\n'
+    'bandwalk\t306\n'
+    'sidestepwithband\t306\n'
+    'minibandwalk\t306\n'
+    'xbandwalk\t306\n'
+    'lateralwalk\t306\n'
+    'crabwalkwithband\t306\n'
+    'bandedsidestep\t306\n'
+    'sidewaybandwalk\t306\n'
+    'monsterwalk\t307\n'
+    'bandedmonsterwalk\t307\n'
+    'forwardbandwalk\t307\n'
+    'diagonalbandwalk\t307\n'
+    'clamshell\t308\n'
+    'clam\t308\n'
+    'clamshellexercise\t308\n'
+    'bandedclamshell\t308\n'
+    'bandclamshell\t308\n'
+    'sidelyingclam\t308\n'
+    'seatedbandhipabduction\t309\n'
+    'bandedseatedabduction\t309\n'
+    'seatedbandabduction\t309\n'
+    'bandhipabductionseated\t309\n'
+    'seatedbandedhipabduction\t309\n'
+    'standingbandhipabduction\t310\n'
+    'bandhipabduction\t310\n'
+    'bandedstandingabduction\t310\n'
+    'bandabduction\t310\n'
+    'leaninghipabductionmachine\t311\n'
+    'leanforwardhipabduction\t311\n'
+    'forwardleanabductionmachine\t311\n'
+    'hoveringhipabduction\t311\n'
+    'firehydrant\t312\n'
+    'quadrupedhipabduction\t312\n'
+    'bandedfirehydrant\t312\n'
+    'hydrant\t312\n'
+    'standingmachinehipabduction\t313\n'
+    'standingabductionmachine\t313\n'
+    'standinghipabductionmachine\t313\n'
+    'multihipmachineabduction\t313\n'
+    'pelvicdrop\t314\n'
+    'hiphike\t314\n'
+    'hiphitch\t314\n'
+    'pelvichike\t314\n'
+    'pelvichitch\t314\n'
+    'standinghiphike\t314\n'
+    'wallpressabductionhold\t315\n'
+    'standingwallpress\t315\n'
+    'isometrichipabduction\t315\n'
+    'wallpresshold\t315\n'
+    'singlelegwallpress\t315\n'
+    'isometrichipabductionatwall\t315\n'
+    'frograise\t316\n'
+    'pronefroglift\t316\n'
+    'frogreversehyper\t316\n'
+    'pronefrograise\t316\n'
+    'hipadductionmachine\t317\n'
+    'machinehipadduction\t317\n'
+    'seatedhipadduction\t317\n'
+    'adductormachine\t317\n'
+    'hipadduction\t317\n'
+    'adductionmachine\t317\n'
+    'seatedadduction\t317\n'
+    'copenhagensideplank\t318\n'
+    'copenhagenplank\t318\n'
+    'copenhagenhold\t318\n'
+    'csp\t318\n'
+    'longlevercopenhagenplank\t318\n'
+    'copenhagenplankhold\t318\n'
+    'isometriccopenhagen\t318\n'
+    'copenhagenadduction\t319\n'
+    'copenhagenadductorraise\t319\n'
+    'copenhagenadductionexercise\t319\n'
+    'copenhagenhipadduction\t319\n'
+    'dynamiccopenhagenplank\t319\n'
+    'copenhagenraise\t319\n'
+    'copenhagen\t319\n'
+    'shortlevercopenhagensideplank\t320\n'
+    'bentkneecopenhagenplank\t320\n'
+    'shortcopenhagenplank\t320\n'
+    'shortlevercopenhagenplank\t320\n'
+    'halfcopenhagenplank\t320\n'
+    'kneecopenhagenplank\t320\n'
+    'shortlevercopenhagenadduction\t321\n'
+    'bentkneecopenhagenadduction\t321\n'
+    'shortlevercopenhagenraise\t321\n'
+    'halfcopenhagenadduction\t321\n'
+    'cablehipadduction\t322\n'
+    'standingcablehipadduction\t322\n'
+    'cableadduction\t322\n'
+    'standinghipadduction\t322\n'
+    'multihipadduction\t322\n'
+    'bandhipadduction\t323\n'
+    'standingbandhipadduction\t323\n'
+    'bandedadduction\t323\n'
+    'bandadduction\t323\n'
+    'ballsqueeze\t324\n'
+    'adductorsqueeze\t324\n'
+    'isometrichipadduction\t324\n'
+    'groinsqueeze\t324\n'
+    'kneesqueeze\t324\n'
+    'adductorballsqueeze\t324\n'
+    'isometricadduction\t324\n'
+    'longleversqueeze\t324\n'
+    'sidelyinghipadduction\t325\n'
+    'sidelyingadduction\t325\n'
+    'innerthighraise\t325\n'
+    'lyinghipadduction\t325\n'
+    'sidelyinginnerthighlift\t325\n'
+    'slideradduction\t326\n'
+    'slidinghipadduction\t326\n'
+    'slideinadduction\t326\n'
+    'sliderhipadduction\t326\n'
+    'slideboardadduction\t326\n'
+    'cablehipflexion\t327\n'
+    'standingcablehipflexion\t327\n'
+    'cablekneeraise\t327\n'
+    'cablekneedrive\t327\n'
+    'standingcablekneedrive\t327\n'
+    'bandhipflexion\t328\n'
+    'psoamarch\t328\n'
+    'bandedmarch\t328\n'
+    'standingbandhipflexion\t328\n'
+    'bandedhipflexion\t328\n'
+    'bandkneedrive\t328\n'
+    'supinebandmarch\t328\n'
+    'bandedpsoamarch\t328\n'
+    'machinehipflexion\t329\n'
+    'standinghipflexionmachine\t329\n'
+    'multihipflexion\t329\n'
+    'hipflexionmachine\t329\n'
+    'hipflexormachine\t329\n'
+    'supinestraightlegraise\t330\n'
+    'slr\t330\n'
+    'singlelegstraightlegraise\t330\n'
+    'supinestraightleglift\t330\n'
+    'lyingsinglelegraise\t330\n'
+    'singlestraightlegraise\t330\n'
+    'standingkneeraise\t331\n'
+    'standingmarch\t331\n'
+    'highkneemarch\t331\n'
+    'standingkneelift\t331\n'
+    'marchinginplace\t331\n'
+    'kettlebellkneeraise\t331\n'
+    'footloadedkneeraise\t331\n'
+    'seatedstraightleglift\t332\n'
+    'seatedleglift\t332\n'
+    'seatedpikelift\t332\n'
+    'pikecompression\t332\n'
+    'seatedlegraiseoverobject\t332\n'
+    'pikeleglift\t332\n'
+    'compressionlift\t332\n'
+    'lyingcablekneedrive\t333\n'
+    'lyingcablehipflexion\t333\n'
+    'reversesquat\t333\n'
+    'supinecablekneeraise\t333\n'
+    'lyingbandedkneedrive\t333\n'
+    'hipflexionhold\t334\n'
+    'isometrichipflexion\t334\n'
+    'kneeraisehold\t334\n'
+    'standinghipflexionhold\t334\n'
+    'isometrickneeraise\t334\n'
+    'hipflexorlowering\t335\n'
+    'kneelinghipflexoreccentric\t335\n'
+    'eccentrichipflexion\t335\n'
+    'strapassistedleglowering\t335\n'
+    'lyingleglowering\t335\n'
+    'singleleglowering\t335\n'
+    'seatedhipinternalrotation\t336\n'
+    'seatedbandhipinternalrotation\t336\n'
+    'bandhipinternalrotation\t336\n'
+    'hipinternalrotation\t336\n'
+    'cablehipinternalrotation\t336\n'
+    'seatedinternalhiprotation\t336\n'
+    'seatedhipexternalrotation\t337\n'
+    'seatedbandhipexternalrotation\t337\n'
+    'bandhipexternalrotation\t337\n'
+    'hipexternalrotation\t337\n'
+    'cablehipexternalrotation\t337\n'
+    'seatedexternalhiprotation\t337\n'
+    'pronehipinternalrotation\t338\n'
+    'lyinghipinternalrotation\t338\n'
+    'pronebandhipinternalrotation\t338\n'
+    'proneinternalrotationofthehip\t338\n'
+    'pronehipexternalrotation\t339\n'
+    'lyinghipexternalrotation\t339\n'
+    'pronebandhipexternalrotation\t339\n'
+    'proneexternalrotationofthehip\t339\n'
+    'heelsqueezerotation\t339\n'
+    'reverseclamshell\t340\n'
+    'reverseclam\t340\n'
+    'sidelyinghipinternalrotation\t340\n'
+    'reverseclamshellexercise\t340\n'
+    'hipairplane\t341\n'
+    'hipaeroplane\t341\n'
+    'singleleghiprotation\t341\n'
+    'standinghipairplane\t341\n'
+    '90/90hipliftoff\t342\n'
+    '9090liftoff\t342\n'
+    '90/90hiprotation\t342\n'
+    'hip9090\t342\n'
+    'shinboxliftoff\t342\n'
+    '9090internalrotationlift\t342\n'
+    'seatedlegcurl\t343\n'
+    'seatedhamstringcurl\t343\n'
+    'machineseatedlegcurl\t343\n'
+    'seatedkneeflexion\t343\n'
+    'slc\t343\n'
+    'lyinglegcurl\t344\n'
+    'legcurl\t344\n'
+    'pronelegcurl\t344\n'
+    'hamstringcurl\t344\n'
+    'lyinghamstringcurl\t344\n'
+    'machinelegcurl\t344\n'
+    'pronehamstringcurl\t344\n'
+    'llc\t344\n'
+    'kneeflexion\t344\n'
+    'singlelegseatedlegcurl\t345\n'
+    'onelegseatedlegcurl\t345\n'
+    'unilateralseatedlegcurl\t345\n'
+    'singlelegseatedhamstringcurl\t345\n'
+    'singleleglyinglegcurl\t346\n'
+    'oneleglyinglegcurl\t346\n'
+    'singlelegpronelegcurl\t346\n'
+    'unilaterallegcurl\t346\n'
+    'singleleglegcurl\t346\n'
+    'standinglegcurl\t347\n'
+    'standinghamstringcurl\t347\n'
+    'machinestandinglegcurl\t347\n'
+    'singlelegstandinglegcurl\t347\n'
+    'kneelinglegcurl\t348\n'
+    'kneelinghamstringcurl\t348\n'
+    'machinekneelinglegcurl\t348\n'
+    'leaningseatedlegcurl\t349\n'
+    'leanforwardseatedlegcurl\t349\n'
+    'forwardleanlegcurl\t349\n'
+    'lengthenedseatedlegcurl\t349\n'
+    'eccentricseatedlegcurl\t350\n'
+    'seatedlegcurltwouponedown\t350\n'
+    'seatedlegcurleccentric\t350\n'
+    'eccentricoverloadseatedlegcurl\t350\n'
+    'eccentriclyinglegcurl\t351\n'
+    'twouponedownlegcurl\t351\n'
+    'lyinglegcurleccentric\t351\n'
+    'eccentriclegcurl\t351\n'
+    'eccentricoverloadlegcurl\t351\n'
+    'cablelegcurl\t352\n'
+    'standingcablelegcurl\t352\n'
+    'cablehamstringcurl\t352\n'
+    'anklestraplegcurl\t352\n'
+    'lyingcablelegcurl\t353\n'
+    'pronecablelegcurl\t353\n'
+    'cablelyinglegcurl\t353\n'
+    'bandlegcurl\t354\n'
+    'bandedlegcurl\t354\n'
+    'pronebandlegcurl\t354\n'
+    'resistancebandlegcurl\t354\n'
+    'bandhamstringcurl\t354\n'
+    'lyingbandlegcurl\t354\n'
+    'seatedbandlegcurl\t355\n'
+    'bandseatedlegcurl\t355\n'
+    'seatedresistancebandlegcurl\t355\n'
+    'bandedseatedlegcurl\t355\n'
+    'bandstandinglegcurl\t356\n'
+    'standingbandlegcurl\t356\n'
+    'ankleweightlegcurl\t356\n'
+    'standingankleweightlegcurl\t356\n'
+    'dumbbelllegcurl\t357\n'
+    'dblegcurl\t357\n'
+    'dumbbelllyinglegcurl\t357\n'
+    'dumbbellhamstringcurl\t357\n'
+    'pronedumbbelllegcurl\t357\n'
+    'isometriclegcurl\t358\n'
+    'legcurlhold\t358\n'
+    'legcurlisometric\t358\n'
+    'isometrickneeflexion\t358\n'
+    'hamstringisometric\t358\n'
+    'seatedisometriclegcurl\t359\n'
+    'isometricseatedlegcurl\t359\n'
+    'seatedlegcurlhold\t359\n'
+    'seatedhamstringisometric\t359\n'
+    'nordiccurl\t360\n'
+    'nordic\t360\n'
+    'nordichamstringcurl\t360\n'
+    'nordichamstringexercise\t360\n'
+    'nhe\t360\n'
+    'nordiclower\t360\n'
+    'nordiclegcurl\t360\n'
+    'russianlegcurl\t360\n'
+    'eccentricnordiccurl\t360\n'
+    'assistednordiccurl\t361\n'
+    'bandassistednordiccurl\t361\n'
+    'bandnordic\t361\n'
+    'bandassistednordic\t361\n'
+    'pushupassistednordiccurl\t361\n'
+    'weightednordiccurl\t362\n'
+    'loadednordiccurl\t362\n'
+    'nordiccurlwithplate\t362\n'
+    'fullnordiccurl\t362\n'
+    'concentricnordiccurl\t362\n'
+    'razorcurl\t363\n'
+    'benthipnordiccurl\t363\n'
+    'hipflexednordiccurl\t363\n'
+    'razorhamstringcurl\t363\n'
+    'nordichold\t364\n'
+    'isometricnordiccurl\t364\n'
+    'nordicisometric\t364\n'
+    'nordiccurlhold\t364\n'
+    'glutehamraise\t365\n'
+    'ghr\t365\n'
+    'glutehamraiseonbench\t365\n'
+    'glutehamdeveloperraise\t365\n'
+    'ghdraise\t365\n'
+    'gluteham\t365\n'
+    'assistedglutehamraise\t366\n'
+    'bandassistedglutehamraise\t366\n'
+    'bandassistedghr\t366\n'
+    'assistedghr\t366\n'
+    'weightedglutehamraise\t367\n'
+    'loadedghr\t367\n'
+    'weightedghr\t367\n'
+    'plateglutehamraise\t367\n'
+    'sliderlegcurl\t368\n'
+    'slidinglegcurl\t368\n'
+    'slidelegcurl\t368\n'
+    'hamstringslide\t368\n'
+    'sliderhamstringcurl\t368\n'
+    'towellegcurl\t368\n'
+    'slideboardlegcurl\t368\n'
+    'eccentricsliderlegcurl\t369\n'
+    'sliderlegcurleccentric\t369\n'
+    'hamstringslideout\t369\n'
+    'eccentricslidinglegcurl\t369\n'
+    'singlelegsliderlegcurl\t370\n'
+    'singlelegslidinglegcurl\t370\n'
+    'onelegsliderlegcurl\t370\n'
+    'balllegcurl\t371\n'
+    'stabilityballlegcurl\t371\n'
+    'swissballlegcurl\t371\n'
+    'exerciseballlegcurl\t371\n'
+    'swissballhamstringcurl\t371\n'
+    'gymballlegcurl\t371\n'
+    'physioballcurl\t371\n'
+    'sblegcurl\t371\n'
+    'singlelegballlegcurl\t372\n'
+    'singlelegswissballlegcurl\t372\n'
+    'singlelegstabilityballlegcurl\t372\n'
+    'onelegballcurl\t372\n'
+    'suspensionlegcurl\t373\n'
+    'straplegcurl\t373\n'
+    'suspensionhamstringcurl\t373\n'
+    'suspensiontrainerlegcurl\t373\n'
+    'ringlegcurl\t373\n'
+    'hamstringwalkout\t374\n'
+    'bridgewalkout\t374\n'
+    'glutebridgewalkout\t374\n'
+    'hamstringbridgewalkout\t374\n'
+    'heelwalkout\t374\n'
+    'standingcalfraise\t375\n'
+    'calfraise\t375\n'
+    'machinestandingcalfraise\t375\n'
+    'standingmachinecalfraise\t375\n'
+    'standingheelraise\t375\n'
+    'machinecalfraise\t375\n'
+    'scr\t375\n'
+    'bodyweightcalfraise\t376\n'
+    'heelraise\t376\n'
+    'doublelegcalfraise\t376\n'
+    'bodyweightheelraise\t376\n'
+    'twolegcalfraise\t376\n'
+    'doublelegheelraise\t376\n'
+    'bwcalfraise\t376\n'
+    'singlelegcalfraise\t377\n'
+    'singlelegheelraise\t377\n'
+    'onelegcalfraise\t377\n'
+    'slcalfraise\t377\n'
+    'bodyweightsinglelegcalfraise\t377\n'
+    'singlelegstandingcalfraise\t377\n'
+    'slcr\t377\n'
+    'dumbbellsinglelegcalfraise\t378\n'
+    'dbsinglelegcalfraise\t378\n'
+    'onedumbbellcalfraise\t378\n'
+    'weightedsinglelegcalfraise\t378\n'
+    'dumbbellonelegcalfraise\t378\n'
+    'legpresscalfraise\t379\n'
+    'calfpress\t379\n'
+    'calfpressonlegpress\t379\n'
+    'legpressheelraise\t379\n'
+    'legpresstoepress\t379\n'
+    'toepress\t379\n'
+    'singleleglegpresscalfraise\t380\n'
+    'singlelegcalfpress\t380\n'
+    'onelegcalfpress\t380\n'
+    'donkeycalfraise\t381\n'
+    'bentovercalfraise\t381\n'
+    'machinedonkeycalfraise\t381\n'
+    'donkeyheelraise\t381\n'
+    'dumbbellcalfraise\t382\n'
+    'dbcalfraise\t382\n'
+    'standingdumbbellcalfraise\t382\n'
+    'dumbbellstandingcalfraise\t382\n'
+    'kettlebellcalfraise\t382\n'
+    'guidedbarcalfraise\t383\n'
+    'fixedtrackcalfraise\t383\n'
+    'guidedbarstandingcalfraise\t383\n'
+    'guidedbarsinglelegcalfraise\t384\n'
+    'fixedtracksinglelegcalfraise\t384\n'
+    'barbellcalfraise\t385\n'
+    'bbcalfraise\t385\n'
+    'standingbarbellcalfraise\t385\n'
+    'barbellstandingcalfraise\t385\n'
+    'barbellheelraise\t385\n'
+    'hacksquatcalfraise\t386\n'
+    'hackmachinecalfraise\t386\n'
+    'hacksquatmachinecalfraise\t386\n'
+    'seatedcalfraise\t387\n'
+    'machineseatedcalfraise\t387\n'
+    'seatedheelraise\t387\n'
+    'seatedsoleuraise\t387\n'
+    'seatedmachinecalfraise\t387\n'
+    'singlelegseatedcalfraise\t388\n'
+    'onelegseatedcalfraise\t388\n'
+    'singlelegseatedheelraise\t388\n'
+    'dumbbellseatedcalfraise\t389\n'
+    'dbseatedcalfraise\t389\n'
+    'seateddumbbellcalfraise\t389\n'
+    'plateseatedcalfraise\t389\n'
+    'kettlebellseatedcalfraise\t389\n'
+    'barbellseatedcalfraise\t390\n'
+    'seatedbarbellcalfraise\t390\n'
+    'bbseatedcalfraise\t390\n'
+    'guidedbarseatedcalfraise\t390\n'
+    'bentkneecalfraise\t391\n'
+    'soleuraise\t391\n'
+    'bentkneeheelraise\t391\n'
+    'standingbentkneecalfraise\t391\n'
+    'soleucalfraise\t391\n'
+    'bodyweightbentkneecalfraise\t391\n'
+    'singlelegbentkneecalfraise\t392\n'
+    'singlelegsoleuraise\t392\n'
+    'bentkneesinglelegcalfraise\t392\n'
+    'singlelegbentkneeheelraise\t392\n'
+    'singlelegsoleucalfraise\t392\n'
+    'guidedbarbentkneecalfraise\t393\n'
+    'splitsquatcalfraise\t393\n'
+    'guidedbarsoleuraise\t393\n'
+    'bentkneecalfraiseinsplitstance\t393\n'
+    'heeldrop\t394\n'
+    'eccentricheeldrop\t394\n'
+    'eccentriccalfraise\t394\n'
+    'straightkneeheeldrop\t394\n'
+    'singlelegheeldrop\t394\n'
+    'eccentricheellowering\t394\n'
+    'calflowering\t394\n'
+    'achilleheeldrop\t394\n'
+    'heeldropkneestraight\t394\n'
+    'bentkneeheeldrop\t395\n'
+    'eccentricbentkneeheeldrop\t395\n'
+    'heeldropkneebent\t395\n'
+    'eccentricsoleudrop\t395\n'
+    'bentkneeeccentriccalfraise\t395\n'
+    'calfraisehold\t396\n'
+    'isometriccalfraise\t396\n'
+    'isometriccalfhold\t396\n'
+    'calfisohold\t396\n'
+    'isometricheelraise\t396\n'
+    'singlelegcalfraisehold\t396\n'
+    'heelraisehold\t396\n'
+    'bentkneecalfhold\t397\n'
+    'soleuhold\t397\n'
+    'isometricsoleuhold\t397\n'
+    'bentkneeisometriccalfraise\t397\n'
+    'wallleansoleuhold\t397\n'
+    'soleuwallpush\t397\n'
+    'seatedisometriccalfraise\t397\n'
+    'isometricplantarflexionpush\t398\n'
+    'isometricstandingcalfpush\t398\n'
+    'calfisometricagainstrack\t398\n'
+    'maximalisometricplantarflexion\t398\n'
+    'isometricanklepush\t398\n'
+    'bandplantarflexion\t399\n'
+    'bandankleplantarflexion\t399\n'
+    'bandedcalfpress\t399\n'
+    'resistancebandplantarflexion\t399\n'
+    'bandcalfpress\t399\n'
+    'toewalk\t400\n'
+    'tiptoewalk\t400\n'
+    'calfwalk\t400\n'
+    'walkingontoe\t400\n'
+    'loadedtoewalk\t400\n'
+    'farmertoewalk\t400\n'
+    'tibialiraise\t401\n'
+    'tibraise\t401\n'
+    'walltibialiraise\t401\n'
+    'toeraise\t401\n'
+    'standingtoeraise\t401\n'
+    'tibialiwallraise\t401\n'
+    'anteriortibialiraise\t401\n'
+    'shinraise\t401\n'
+    'loadedtibialiraise\t402\n'
+    'tibbarraise\t402\n'
+    'tibiabarraise\t402\n'
+    'seatedtibraise\t402\n'
+    'seatedtibialiraise\t402\n'
+    'machinetibialiraise\t402\n'
+    'weightedtibialiraise\t402\n'
+    'seateddorsiflexionwithplate\t402\n'
+    'banddorsiflexion\t403\n'
+    'bandankledorsiflexion\t403\n'
+    'bandeddorsiflexion\t403\n'
+    'resistancebanddorsiflexion\t403\n'
+    'cabledorsiflexion\t403\n'
+    'ankledorsiflexion\t403\n'
+    'kettlebelldorsiflexion\t404\n'
+    'kettlebelltibraise\t404\n'
+    'footloadeddorsiflexion\t404\n'
+    'hangingkettlebelltibraise\t404\n'
+    'dumbbelldorsiflexion\t404\n'
+    'heelwalk\t405\n'
+    'walkingonheel\t405\n'
+    'heelwalking\t405\n'
+    'shinwalk\t405\n'
+    'bandankleeversion\t406\n'
+    'bandeversion\t406\n'
+    'ankleeversion\t406\n'
+    'bandedankleeversion\t406\n'
+    'cableankleeversion\t406\n'
+    'peronealbandwork\t406\n'
+    'bandankleinversion\t407\n'
+    'bandinversion\t407\n'
+    'ankleinversion\t407\n'
+    'bandedankleinversion\t407\n'
+    'cableankleinversion\t407\n'
+    'ballsqueezecalfraise\t408\n'
+    'calfraisewithballbetweenheel\t408\n'
+    'tibialiposteriorcalfraise\t408\n'
+    'heelsqueezecalfraise\t408\n'
+    'ballsqueezeheelraise\t408\n'
+    'shortfoot\t409\n'
+    'shortfootexercise\t409\n'
+    'footdoming\t409\n'
+    'archraise\t409\n'
+    'footdome\t409\n'
+    'archlift\t409\n'
+    'towelscrunch\t410\n'
+    'toweltoecurl\t410\n'
+    'towelcurlwithtoe\t410\n'
+    'toescrunch\t410\n'
+    'towelgathering\t410\n'
+    'toeyoga\t410\n'
+    'singlelegbalance\t411\n'
+    'singlelegstance\t411\n'
+    'onelegbalance\t411\n'
+    'singlelegstand\t411\n'
+    'balanceononeleg\t411\n'
+    'wobbleboardbalance\t411\n'
+    'backsquat\t412\n'
+    'squat\t412\n'
+    'barbellsquat\t412\n'
+    'barbellbacksquat\t412\n'
+    'highbarsquat\t412\n'
+    'highbarbacksquat\t412\n'
+    'fullsquat\t412\n'
+    'deepsquat\t412\n'
+    'parallelsquat\t412\n'
+    'temposquat\t412\n'
+    'frontsquat\t413\n'
+    'barbellfrontsquat\t413\n'
+    'fs\t413\n'
+    'cleangripfrontsquat\t413\n'
+    'gobletsquat\t414\n'
+    'dumbbellgobletsquat\t414\n'
+    'kettlebellgobletsquat\t414\n'
+    'dbgobletsquat\t414\n'
+    'kbgobletsquat\t414\n'
+    'bodyweightsquat\t415\n'
+    'airsquat\t415\n'
+    'bwsquat\t415\n'
+    'freesquat\t415\n'
+    'lowbarbacksquat\t416\n'
+    'lowbarsquat\t416\n'
+    'lbb\t416\n'
+    'boxsquat\t417\n'
+    'barbellboxsquat\t417\n'
+    'backsquattobox\t417\n'
+    'safetybarsquat\t418\n'
+    'ssbsquat\t418\n'
+    'safetysquatbarsquat\t418\n'
+    'yokebarsquat\t418\n'
+    'pausedsquat\t419\n'
+    'pausesquat\t419\n'
+    'pausebacksquat\t419\n'
+    'pausedbacksquat\t419\n'
+    'halfsquat\t420\n'
+    'halfbacksquat\t420\n'
+    'halfdepthsquat\t420\n'
+    'quartersquat\t421\n'
+    'quarterbacksquat\t421\n'
+    'partialsquat\t421\n'
+    'pinsquat\t422\n'
+    'deadstopsquat\t422\n'
+    'bottomupsquat\t422\n'
+    'squatfrompin\t422\n'
+    'guidedbarsquat\t423\n'
+    'fixedtracksquat\t423\n'
+    'guidedbarbacksquat\t423\n'
+    'hacksquat\t424\n'
+    'machinehacksquat\t424\n'
+    'hacksquatmachine\t424\n'
+    'sledhacksquat\t424\n'
+    'pendulumsquat\t425\n'
+    'machinependulumsquat\t425\n'
+    'machinesquat\t426\n'
+    'leversquatmachine\t426\n'
+    'vsquat\t426\n'
+    'standingsquatmachine\t426\n'
+    'beltsquat\t427\n'
+    'hipbeltsquat\t427\n'
+    'beltsquatmachine\t427\n'
+    'heelelevatedsquat\t428\n'
+    'cyclistsquat\t428\n'
+    'heelelevatedgobletsquat\t428\n'
+    'heelraisedsquat\t428\n'
+    'wedgesquat\t428\n'
+    'slantboardsquat\t428\n'
+    'overheadsquat\t429\n'
+    'barbelloverheadsquat\t429\n'
+    'ohs\t429\n'
+    'dumbbellsquat\t430\n'
+    'dbsquat\t430\n'
+    'dumbbellsuitcasesquat\t430\n'
+    'twodumbbellsquat\t430\n'
+    'kettlebellfrontsquat\t431\n'
+    'doublekettlebellfrontsquat\t431\n'
+    'kbfrontsquat\t431\n'
+    'kettlebellracksquat\t431\n'
+    'dumbbellfrontsquat\t431\n'
+    'sumosquat\t432\n'
+    'pliesquat\t432\n'
+    'widestancesquat\t432\n'
+    'dumbbellsumosquat\t432\n'
+    'kettlebellsumosquat\t432\n'
+    'landminesquat\t433\n'
+    'angledbarsquat\t433\n'
+    'landminegobletsquat\t433\n'
+    'sandbagsquat\t434\n'
+    'sandbagbearhugsquat\t434\n'
+    'bearhugsquat\t434\n'
+    'sandbagfrontsquat\t434\n'
+    'elbowcrooksquat\t435\n'
+    'crookoftheelbowsquat\t435\n'
+    'barinelbowsquat\t435\n'
+    'handassistedsafetybarsquat\t436\n'
+    'handassistedsquat\t436\n'
+    'assistedsafetybarsquat\t436\n'
+    'bandedsquat\t437\n'
+    'bandsquat\t437\n'
+    'resistancebandsquat\t437\n'
+    'bandresistedsquat\t437\n'
+    'suspensionsquat\t438\n'
+    'assistedsquat\t438\n'
+    'suspensionassistedsquat\t438\n'
+    'strapsquat\t438\n'
+    'chairsquat\t439\n'
+    'sittostand\t439\n'
+    'chairstand\t439\n'
+    'bodyweightboxsquat\t439\n'
+    'sittostandfromchair\t439\n'
+    'wallballsquat\t440\n'
+    'ballwallsquat\t440\n'
+    'wallsquatwithball\t440\n'
+    'stabilityballwallsquat\t440\n'
+    'spanishsquat\t441\n'
+    'bandbehindkneesquat\t441\n'
+    'bandedspanishsquat\t441\n'
+    'sissysquat\t442\n'
+    'sissysquatmachine\t442\n'
+    'sissysquatbench\t442\n'
+    'thruster\t443\n'
+    'barbellthruster\t443\n'
+    'squattopress\t443\n'
+    'frontsquattopress\t443\n'
+    'dumbbellthruster\t444\n'
+    'dbthruster\t444\n'
+    'dumbbellsquattopress\t444\n'
+    'kettlebellthruster\t444\n'
+    'cossacksquat\t445\n'
+    'sidetosidesquat\t445\n'
+    'cossacklunge\t445\n'
+    'pistolsquat\t446\n'
+    'pistol\t446\n'
+    'singlelegpistolsquat\t446\n'
+    'onelegsquat\t446\n'
+    'singlelegboxsquat\t447\n'
+    'singlelegsquattobox\t447\n'
+    'singlelegsittostand\t447\n'
+    'onelegchairsquat\t447\n'
+    'singlelegbenchsquat\t447\n'
+    'singlelegsquat\t448\n'
+    'singlelegsquatoffbox\t448\n'
+    'slsquat\t448\n'
+    'offboxpistol\t448\n'
+    'skatersquat\t449\n'
+    'airbornelunge\t449\n'
+    'skaterlunge\t449\n'
+    'shrimpsquat\t450\n'
+    'singlelegshrimpsquat\t450\n'
+    'wallsit\t451\n'
+    'wallsquat\t451\n'
+    'wallsquathold\t451\n'
+    'wallsithold\t451\n'
+    'isometricwallsit\t451\n'
+    'singlelegwallsit\t452\n'
+    'onelegwallsit\t452\n'
+    'singlelegwallsquat\t452\n'
+    'spanishsquathold\t453\n'
+    'isometricspanishsquat\t453\n'
+    'spanishsquatisometric\t453\n'
+    'isometricsquat\t454\n'
+    'isometricbacksquat\t454\n'
+    'squatisometric\t454\n'
+    'squatagainstpin\t454\n'
+    'isometricpinsquat\t454\n'
+    'squathold\t455\n'
+    'deepsquathold\t455\n'
+    'gobletsquathold\t455\n'
+    'bodyweightsquathold\t455\n'
+    'splitsquathold\t456\n'
+    'isometricsplitsquat\t456\n'
+    'splitsquatisometric\t456\n'
+    'lungehold\t456\n'
+    'isometriclunge\t456\n'
+    'legpress\t457\n'
+    '45degreelegpress\t457\n'
+    'inclinelegpress\t457\n'
+    'sledlegpress\t457\n'
+    'lp\t457\n'
+    'machinelegpress\t457\n'
+    'horizontallegpress\t458\n'
+    'seatedlegpress\t458\n'
+    'selectorisedlegpress\t458\n'
+    'stacklegpress\t458\n'
+    'singleleglegpress\t459\n'
+    'oneleglegpress\t459\n'
+    'unilaterallegpress\t459\n'
+    'sllegpress\t459\n'
+    'highfootlegpress\t460\n'
+    'highandwidelegpress\t460\n'
+    'legpressfeethigh\t460\n'
+    'widestancelegpress\t460\n'
+    'lowfootlegpress\t461\n'
+    'legpressfeetlow\t461\n'
+    'narrowstancelegpress\t461\n'
+    'quadfocusedlegpress\t461\n'
+    'legextension\t462\n'
+    'kneeextension\t462\n'
+    'seatedlegextension\t462\n'
+    'machinelegextension\t462\n'
+    'seatedkneeextension\t462\n'
+    'quadextension\t462\n'
+    'singleleglegextension\t463\n'
+    'oneleglegextension\t463\n'
+    'singlelegkneeextension\t463\n'
+    'unilaterallegextension\t463\n'
+    'reclinedlegextension\t464\n'
+    'leanedbacklegextension\t464\n'
+    'leanbacklegextension\t464\n'
+    'reclinedkneeextension\t464\n'
+    'reversenordiccurl\t465\n'
+    'reversenordic\t465\n'
+    'kneelingquadlean\t465\n'
+    'reversenordichamstringcurl\t465\n'
+    'naturallegextension\t465\n'
+    'bandassistedreversenordiccurl\t466\n'
+    'assistedreversenordic\t466\n'
+    'cablelegextension\t467\n'
+    'standingcablekneeextension\t467\n'
+    'cablekneeextension\t467\n'
+    'bandlegextension\t468\n'
+    'bandedlegextension\t468\n'
+    'seatedbandkneeextension\t468\n'
+    'bandkneeextension\t468\n'
+    'ankleweightlegextension\t469\n'
+    'longarcquad\t469\n'
+    'seatedkneeextensionwithankleweight\t469\n'
+    'ankleweightkneeextension\t469\n'
+    'terminalkneeextension\t470\n'
+    'tke\t470\n'
+    'bandtke\t470\n'
+    'bandedterminalkneeextension\t470\n'
+    'cabletke\t470\n'
+    'isometriclegextension\t471\n'
+    'isometrickneeextension\t471\n'
+    'legextensionhold\t471\n'
+    'kneeextensionisometric\t471\n'
+    'quadset\t472\n'
+    'quadricepset\t472\n'
+    'isometricquadset\t472\n'
+    'staticquadcontraction\t472\n'
+    'splitsquat\t473\n'
+    'bodyweightsplitsquat\t473\n'
+    'staticlunge\t473\n'
+    'stationarylunge\t473\n'
+    'dumbbellsplitsquat\t474\n'
+    'dbsplitsquat\t474\n'
+    'gobletsplitsquat\t474\n'
+    'kettlebellsplitsquat\t474\n'
+    'rearfootelevatedsplitsquat\t475\n'
+    'bulgariansplitsquat\t475\n'
+    'rfess\t475\n'
+    'bss\t475\n'
+    'dumbbellbulgariansplitsquat\t475\n'
+    'dumbbellrearfootelevatedsplitsquat\t475\n'
+    'rearfootraisedsplitsquat\t475\n'
+    'barbellsplitsquat\t476\n'
+    'bbsplitsquat\t476\n'
+    'barbellstaticlunge\t476\n'
+    'barbellrearfootelevatedsplitsquat\t477\n'
+    'barbellbulgariansplitsquat\t477\n'
+    'barbellrfess\t477\n'
+    'bbrfess\t477\n'
+    'frontfootelevatedsplitsquat\t478\n'
+    'ffess\t478\n'
+    'deficitsplitsquat\t478\n'
+    'frontfootraisedsplitsquat\t478\n'
+    'guidedbarsplitsquat\t479\n'
+    'guidedbarlunge\t479\n'
+    'fixedtracksplitsquat\t479\n'
+    'handassistedsafetybarsplitsquat\t480\n'
+    'handassistedsplitsquat\t480\n'
+    'safetybarsplitsquat\t480\n'
+    'forwardlunge\t481\n'
+    'lunge\t481\n'
+    'dumbbelllunge\t481\n'
+    'dblunge\t481\n'
+    'frontlunge\t481\n'
+    'dumbbellforwardlunge\t481\n'
+    'gobletlunge\t481\n'
+    'kettlebelllunge\t481\n'
+    'walkinglunge\t482\n'
+    'dumbbellwalkinglunge\t482\n'
+    'dbwalkinglunge\t482\n'
+    'lungewalk\t482\n'
+    'travellinglunge\t482\n'
+    'reverselunge\t483\n'
+    'dumbbellreverselunge\t483\n'
+    'dbreverselunge\t483\n'
+    'backwardlunge\t483\n'
+    'stepbacklunge\t483\n'
+    'rearlunge\t483\n'
+    'gobletreverselunge\t483\n'
+    'kettlebellreverselunge\t483\n'
+    'bodyweightlunge\t484\n'
+    'bwlunge\t484\n'
+    'bodyweightwalkinglunge\t484\n'
+    'bodyweightreverselunge\t484\n'
+    'alternatinglunge\t484\n'
+    'laterallunge\t485\n'
+    'sidelunge\t485\n'
+    'dumbbelllaterallunge\t485\n'
+    'gobletlaterallunge\t485\n'
+    'barbelllunge\t486\n'
+    'barbellforwardlunge\t486\n'
+    'bblunge\t486\n'
+    'barbellfrontlunge\t486\n'
+    'barbellreverselunge\t487\n'
+    'bbreverselunge\t487\n'
+    'barbellstepbacklunge\t487\n'
+    'barbellwalkinglunge\t488\n'
+    'bbwalkinglunge\t488\n'
+    'deficitreverselunge\t489\n'
+    'reverselungefrombox\t489\n'
+    'deficitstepbacklunge\t489\n'
+    'frontrackreverselunge\t490\n'
+    'frontracklunge\t490\n'
+    'barbellfrontracklunge\t490\n'
+    'frontsquatlunge\t490\n'
+    'overheadwalkinglunge\t491\n'
+    'overheadlunge\t491\n'
+    'plateoverheadlunge\t491\n'
+    'overheadplatewalkinglunge\t491\n'
+    'curtsylunge\t492\n'
+    'crossoverlunge\t492\n'
+    'curtseylunge\t492\n'
+    'crossbehindlunge\t492\n'
+    'sliderreverselunge\t493\n'
+    'slidingreverselunge\t493\n'
+    'slideboardreverselunge\t493\n'
+    'slideboardlunge\t493\n'
+    'sliderlaterallunge\t494\n'
+    'slidinglaterallunge\t494\n'
+    'slideboardlaterallunge\t494\n'
+    'suspensionlunge\t495\n'
+    'suspensionassistedlunge\t495\n'
+    'assistedlunge\t495\n'
+    'suspensionsplitsquat\t495\n'
+    'lungewithrotation\t496\n'
+    'rotationallunge\t496\n'
+    'medicineballlungewithrotation\t496\n'
+    'lungetwist\t496\n'
+    'stepup\t497\n'
+    'dumbbellstepup\t497\n'
+    'dbstepup\t497\n'
+    'boxstepup\t497\n'
+    'forwardstepup\t497\n'
+    'bodyweightstepup\t498\n'
+    'bwstepup\t498\n'
+    'stepupwithoutload\t498\n'
+    'stairstepup\t498\n'
+    'barbellstepup\t499\n'
+    'bbstepup\t499\n'
+    'highstepup\t500\n'
+    'highboxstepup\t500\n'
+    'lateralstepup\t501\n'
+    'sidestepup\t501\n'
+    'dumbbelllateralstepup\t501\n'
+    'crossoverstepup\t502\n'
+    'stepdown\t503\n'
+    'lateralstepdown\t503\n'
+    'forwardstepdown\t503\n'
+    'eccentricstepdown\t503\n'
+    'heeltap\t503\n'
+    'boxstepdown\t503\n'
+    'heelraisedstepup\t504\n'
+    'heelelevatedstepup\t504\n'
+    'quadstepup\t504\n'
+    'frontofboxstepup\t504\n'
+    'wedgestepup\t504\n'
+    'neckflexion\t505\n'
+    'lyingneckflexion\t505\n'
+    'plateneckflexion\t505\n'
+    'neckcurl\t505\n'
+    'plateneckcurl\t505\n'
+    'weightedneckflexion\t505\n'
+    'neckcrunch\t505\n'
+    'neckextension\t506\n'
+    'proneneckextension\t506\n'
+    'plateneckextension\t506\n'
+    'lyingneckextension\t506\n'
+    'weightedneckextension\t506\n'
+    'isometricneckflexion\t507\n'
+    'neckflexionhold\t507\n'
+    'handresistedneckflexion\t507\n'
+    'manualneckflexion\t507\n'
+    'frontneckisometric\t507\n'
+    'isometricneckextension\t508\n'
+    'neckextensionhold\t508\n'
+    'handresistedneckextension\t508\n'
+    'manualneckextension\t508\n'
+    'rearneckisometric\t508\n'
+    'isometricnecksidebend\t509\n'
+    'necksidebendhold\t509\n'
+    'handresistednecksidebend\t509\n'
+    'lateralneckisometric\t509\n'
+    'isometriclateralneckflexion\t509\n'
+    'sideneckisometric\t509\n'
+    'isometricneckrotation\t510\n'
+    'neckrotationhold\t510\n'
+    'handresistedneckrotation\t510\n'
+    'manualneckrotation\t510\n'
+    'chintuck\t511\n'
+    'deepneckflexorhold\t511\n'
+    'craniocervicalflexion\t511\n'
+    'lyingchintuck\t511\n'
+    'necknod\t511\n'
+    'lyingheadlifthold\t512\n'
+    'supineheadhold\t512\n'
+    'headlift\t512\n'
+    'supineneckhold\t512\n'
+    'neckflexorendurancehold\t512\n'
+    'necksidebend\t513\n'
+    'lateralneckflexion\t513\n'
+    'sideneckraise\t513\n'
+    'lyingnecksidebend\t513\n'
+    'platenecksidebend\t513\n'
+    'lateralneckraise\t513\n'
+    'harnessneckextension\t514\n'
+    'neckharness\t514\n'
+    'neckharnessextension\t514\n'
+    'headharnessextension\t514\n'
+    'headharness\t514\n'
+    'harnessneckflexion\t515\n'
+    'neckharnessflexion\t515\n'
+    'headharnessflexion\t515\n'
+    'machineneckextension\t516\n'
+    'neckmachineextension\t516\n'
+    'fourwayneckmachineextension\t516\n'
+    'machineneckflexion\t517\n'
+    'neckmachine\t517\n'
+    'neckmachineflexion\t517\n'
+    'fourwayneck\t517\n'
+    'fourwayneckmachineflexion\t517\n'
+    'machinenecksidebend\t518\n'
+    'neckmachinesidebend\t518\n'
+    'machinelateralneckflexion\t518\n'
+    'bandneckextension\t519\n'
+    'bandedneckextension\t519\n'
+    'resistancebandneckextension\t519\n'
+    'bandneckflexion\t520\n'
+    'bandedneckflexion\t520\n'
+    'resistancebandneckflexion\t520\n'
+    'bandnecksidebend\t521\n'
+    'bandednecksidebend\t521\n'
+    'resistancebandlateralneckflexion\t521\n'
+    'bandneckrotation\t522\n'
+    'bandedneckrotation\t522\n'
+    'cableneckrotation\t522\n'
+    'quadrupedneckhold\t523\n'
+    'allfourneckhold\t523\n'
+    'fourpointneckhold\t523\n'
+    'quadrupedheadretraction\t523\n'
+    'stabilityballneckhold\t524\n'
+    'ballneckisometric\t524\n'
+    'wallballneckhold\t524\n'
+    'neckballpress\t524\n'
+    'neckbridge\t525\n'
+    'backneckbridge\t525\n'
+    'rearneckbridge\t525\n'
+    'wrestlingbridge\t525\n'
+    'headbridge\t525\n'
+    'bentoverrow\t526\n'
+    'barbellrow\t526\n'
+    'bentoverbarbellrow\t526\n'
+    'bbrow\t526\n'
+    'bentrow\t526\n'
+    'barbellbentoverrow\t526\n'
+    'bor\t526\n'
+    'pullup\t527\n'
+    'overhandpullup\t527\n'
+    'strictpullup\t527\n'
+    'bodyweightpullup\t527\n'
+    'pronatedpullup\t527\n'
+    'latpulldown\t528\n'
+    'pulldown\t528\n'
+    'lpd\t528\n'
+    'cablepulldown\t528\n'
+    'frontpulldown\t528\n'
+    'overhandpulldown\t528\n'
+    'overhandlatpulldown\t528\n'
+    'machinepulldown\t528\n'
+    'seatedcablerow\t529\n'
+    'cablerow\t529\n'
+    'seatedrow\t529\n'
+    'lowrow\t529\n'
+    'seatedcablepull\t529\n'
+    'closegripseatedrow\t529\n'
+    'closegripcablerow\t529\n'
+    'onearmdumbbellrow\t530\n'
+    'dumbbellrow\t530\n'
+    'dbrow\t530\n'
+    'singlearmdumbbellrow\t530\n'
+    'onearmdbrow\t530\n'
+    'singlearmdbrow\t530\n'
+    'supporteddumbbellrow\t530\n'
+    'onearmrow\t530\n'
+    'singlearmrow\t530\n'
+    'threepointrow\t530\n'
+    'chinup\t531\n'
+    'underhandpullup\t531\n'
+    'chin\t531\n'
+    'supinatedpullup\t531\n'
+    'bodyweightchinup\t531\n'
+    'invertedrow\t532\n'
+    'bodyrow\t532\n'
+    'bodyweightrow\t532\n'
+    'horizontalpullup\t532\n'
+    'australianpullup\t532\n'
+    'supinerow\t532\n'
+    'facepull\t533\n'
+    'cablefacepull\t533\n'
+    'ropefacepull\t533\n'
+    'chestsupporteddumbbellrow\t534\n'
+    'chestsupportedrow\t534\n'
+    'inclinedumbbellrow\t534\n'
+    'chestsupporteddbrow\t534\n'
+    'inclinerow\t534\n'
+    'inclinebenchrow\t534\n'
+    'csr\t534\n'
+    'machinerow\t535\n'
+    'seatedmachinerow\t535\n'
+    'rowmachine\t535\n'
+    'chestsupportedmachinerow\t535\n'
+    'plateloadedrow\t535\n'
+    'seatedrowmachine\t535\n'
+    'tbarrow\t536\n'
+    'landminerow\t536\n'
+    'tbar\t536\n'
+    'cornerbarrow\t536\n'
+    'standingtbarrow\t536\n'
+    'chestsupportedtbarrow\t537\n'
+    'supportedtbarrow\t537\n'
+    'lyingtbarrow\t537\n'
+    'machinetbarrow\t537\n'
+    'neutralgriplatpulldown\t538\n'
+    'neutralgrippulldown\t538\n'
+    'parallelgrippulldown\t538\n'
+    'hammergrippulldown\t538\n'
+    'closegriplatpulldown\t539\n'
+    'closegrippulldown\t539\n'
+    'vbarpulldown\t539\n'
+    'narrowgrippulldown\t539\n'
+    'narrowgriplatpulldown\t539\n'
+    'underhandlatpulldown\t540\n'
+    'underhandpulldown\t540\n'
+    'reversegrippulldown\t540\n'
+    'supinatedpulldown\t540\n'
+    'reversegriplatpulldown\t540\n'
+    'supinatedlatpulldown\t540\n'
+    'widegriplatpulldown\t541\n'
+    'widegrippulldown\t541\n'
+    'widepulldown\t541\n'
+    'widelatpulldown\t541\n'
+    'onearmlatpulldown\t542\n'
+    'singlearmlatpulldown\t542\n'
+    'singlearmpulldown\t542\n'
+    'onearmpulldown\t542\n'
+    'singlearmcablepulldown\t542\n'
+    'halfkneelingonearmpulldown\t542\n'
+    'behindtheneckpulldown\t543\n'
+    'pulldownbehindtheneck\t543\n'
+    'btnpulldown\t543\n'
+    'rearpulldown\t543\n'
+    'bandpulldown\t544\n'
+    'bandlatpulldown\t544\n'
+    'bandedpulldown\t544\n'
+    'resistancebandpulldown\t544\n'
+    'plateloadedpulldown\t545\n'
+    'leverpulldown\t545\n'
+    'convergingpulldown\t545\n'
+    'converginglatpulldown\t545\n'
+    'assistedpullup\t546\n'
+    'machineassistedpullup\t546\n'
+    'pullupmachine\t546\n'
+    'assistedpullupmachine\t546\n'
+    'assistedchinup\t547\n'
+    'machineassistedchinup\t547\n'
+    'assistedchinupmachine\t547\n'
+    'bandassistedpullup\t548\n'
+    'bandedpullup\t548\n'
+    'bandpullup\t548\n'
+    'pullupwithband\t548\n'
+    'negativepullup\t549\n'
+    'eccentricpullup\t549\n'
+    'pulluplowering\t549\n'
+    'slowloweringpullup\t549\n'
+    'jumpingnegativepullup\t549\n'
+    'weightedpullup\t550\n'
+    'loadedpullup\t550\n'
+    'pullupwithaddedweight\t550\n'
+    'weightedchinup\t551\n'
+    'loadedchinup\t551\n'
+    'chinupwithaddedweight\t551\n'
+    'weightedchin\t551\n'
+    'neutralgrippullup\t552\n'
+    'parallelgrippullup\t552\n'
+    'hammergrippullup\t552\n'
+    'neutralgripchinup\t552\n'
+    'neutralpullup\t552\n'
+    'weightedneutralgrippullup\t553\n'
+    'loadedneutralgrippullup\t553\n'
+    'widegrippullup\t554\n'
+    'widepullup\t554\n'
+    'widehandpullup\t554\n'
+    'closegrippullup\t555\n'
+    'narrowgrippullup\t555\n'
+    'closegripchinup\t555\n'
+    'narrowpullup\t555\n'
+    'mixedgrippullup\t556\n'
+    'alternatinggrippullup\t556\n'
+    'commandopullup\t556\n'
+    'mixedgripchinup\t556\n'
+    'chesttobarpullup\t557\n'
+    'c2bpullup\t557\n'
+    'highpullup\t557\n'
+    'chesttobar\t557\n'
+    'ringpullup\t558\n'
+    'gymnasticringpullup\t558\n'
+    'suspensionpullup\t558\n'
+    'towelpullup\t559\n'
+    'towelgrippullup\t559\n'
+    'ropepullup\t559\n'
+    'lsitpullup\t560\n'
+    'lpullup\t560\n'
+    'archerpullup\t561\n'
+    'sidetosidepullup\t561\n'
+    'typewriterpullup\t561\n'
+    'onearmchinup\t562\n'
+    'singlearmchinup\t562\n'
+    'onearmpullup\t562\n'
+    'singlearmpullup\t562\n'
+    'muscleup\t563\n'
+    'barmuscleup\t563\n'
+    'strictmuscleup\t563\n'
+    'ringmuscleup\t564\n'
+    'strictringmuscleup\t564\n'
+    'pulluphold\t565\n'
+    'isometricpullup\t565\n'
+    'toppulluphold\t565\n'
+    'pullupisometrichold\t565\n'
+    'chinuphold\t566\n'
+    'flexedarmhang\t566\n'
+    'bentarmhang\t566\n'
+    'isometricchinup\t566\n'
+    'chinoverbarhold\t566\n'
+    'scapularpullup\t567\n'
+    'scappullup\t567\n'
+    'activehang\t567\n'
+    'hangingshoulderbladepull\t567\n'
+    'shouldershrugdownhang\t567\n'
+    'frontleverhold\t568\n'
+    'frontlever\t568\n'
+    'tuckfrontlever\t568\n'
+    'frontleverrowhold\t568\n'
+    'deadstoprow\t569\n'
+    'deadstopbarbellrow\t569\n'
+    'rowfromthefloor\t569\n'
+    'strictfloorrow\t569\n'
+    'explosivebarbellrow\t569\n'
+    'underhandbarbellrow\t570\n'
+    'reversegriprow\t570\n'
+    'underhandrow\t570\n'
+    'supinatedbarbellrow\t570\n'
+    'reversegripbarbellrow\t570\n'
+    'underhandbentoverrow\t570\n'
+    'widegripbentoverrow\t571\n'
+    'widegripbarbellrow\t571\n'
+    'elbowoutbarbellrow\t571\n'
+    'snatchgriprow\t572\n'
+    'snatchgripbarbellrow\t572\n'
+    'snatchgripbentoverrow\t572\n'
+    'sealrow\t573\n'
+    'benchpull\t573\n'
+    'lyingbenchrow\t573\n'
+    'pronerow\t573\n'
+    'pronebarbellrow\t573\n'
+    'highbenchrow\t573\n'
+    'guidedbarrow\t574\n'
+    'guidedbarbentoverrow\t574\n'
+    'fixedtrackrow\t574\n'
+    'trapbarrow\t575\n'
+    'hexbarrow\t575\n'
+    'trapbarbentoverrow\t575\n'
+    'tempobentoverrow\t576\n'
+    'pausedbarbellrow\t576\n'
+    'slowbarbellrow\t576\n'
+    'pauserow\t576\n'
+    'bentoverdumbbellrow\t577\n'
+    'twoarmdumbbellrow\t577\n'
+    'doubledumbbellrow\t577\n'
+    'bentoverdbrow\t577\n'
+    'dumbbellbentoverrow\t577\n'
+    'kettlebellrow\t578\n'
+    'kbrow\t578\n'
+    'bentoverkettlebellrow\t578\n'
+    'doublekettlebellrow\t578\n'
+    'alternatingkettlebellrow\t579\n'
+    'gorillarow\t579\n'
+    'widestancekettlebellrow\t579\n'
+    'onearmkettlebellrow\t580\n'
+    'singlearmkettlebellrow\t580\n'
+    'onearmkbrow\t580\n'
+    'splitstancekettlebellrow\t580\n'
+    'onearmlandminerow\t581\n'
+    'singlearmlandminerow\t581\n'
+    'sideonlandminerow\t581\n'
+    'onearmtbarrow\t581\n'
+    'angledbarrow\t581\n'
+    'plankrow\t582\n'
+    'renegaderow\t582\n'
+    'pushuppositionrow\t582\n'
+    'dumbbellplankrow\t582\n'
+    'onearmmachinerow\t583\n'
+    'singlearmmachinerow\t583\n'
+    'unilateralmachinerow\t583\n'
+    'isolateralrow\t583\n'
+    'onearmcablerow\t584\n'
+    'singlearmcablerow\t584\n'
+    'onearmseatedcablerow\t584\n'
+    'singlearmseatedrow\t584\n'
+    'standingonearmcablerow\t584\n'
+    'widegripseatedrow\t585\n'
+    'widegripcablerow\t585\n'
+    'wideseatedrow\t585\n'
+    'widegripseatedcablerow\t585\n'
+    'underhandcablerow\t586\n'
+    'underhandseatedrow\t586\n'
+    'reversegripcablerow\t586\n'
+    'supinatedcablerow\t586\n'
+    'standingcablerow\t587\n'
+    'standingrow\t587\n'
+    'splitstancecablerow\t587\n'
+    'highrow\t588\n'
+    'highcablerow\t588\n'
+    'kneelinghighrow\t588\n'
+    'machinehighrow\t588\n'
+    'halfkneelingcablerow\t588\n'
+    'hightolowrow\t588\n'
+    'bandrow\t589\n'
+    'resistancebandrow\t589\n'
+    'bandedrow\t589\n'
+    'seatedbandrow\t589\n'
+    'standingbandrow\t589\n'
+    'invertedrowwithbentknee\t590\n'
+    'bentkneeinvertedrow\t590\n'
+    'bentkneebodyrow\t590\n'
+    'easyinvertedrow\t590\n'
+    'feetelevatedinvertedrow\t591\n'
+    'elevatedinvertedrow\t591\n'
+    'declineinvertedrow\t591\n'
+    'weightedinvertedrow\t592\n'
+    'loadedinvertedrow\t592\n'
+    'underhandinvertedrow\t593\n'
+    'reversegripinvertedrow\t593\n'
+    'supinatedinvertedrow\t593\n'
+    'suspensionrow\t594\n'
+    'suspendedrow\t594\n'
+    'slingrow\t594\n'
+    'ringrow\t594\n'
+    'straprow\t594\n'
+    'onearmsuspensionrow\t595\n'
+    'singlearmsuspensionrow\t595\n'
+    'singlearmringrow\t595\n'
+    'onearminvertedrow\t595\n'
+    'invertedrowhold\t596\n'
+    'isometricinvertedrow\t596\n'
+    'topinvertedrowhold\t596\n'
+    'chestsupportedrearshoulderrow\t597\n'
+    'reardeltrow\t597\n'
+    'rearshoulderrow\t597\n'
+    'widechestsupportedrow\t597\n'
+    'elbowoutdumbbellrow\t597\n'
+    'dumbbellreardeltrow\t597\n'
+    'straightarmpulldown\t598\n'
+    'straightarmcablepulldown\t598\n'
+    'latpushdown\t598\n'
+    'stiffarmpulldown\t598\n'
+    'cablepullover\t598\n'
+    'standingcablepullover\t598\n'
+    'ropestraightarmpulldown\t598\n'
+    'bandstraightarmpulldown\t599\n'
+    'bandedstraightarmpulldown\t599\n'
+    'bandlatpushdown\t599\n'
+    'dumbbellpullover\t600\n'
+    'dbpullover\t600\n'
+    'pullover\t600\n'
+    'bentarmpullover\t600\n'
+    'crossbenchpullover\t600\n'
+    'barbellpullover\t601\n'
+    'bentbarpullover\t601\n'
+    'ezbarpullover\t601\n'
+    'machinepullover\t602\n'
+    'pullovermachine\t602\n'
+    'seatedpullover\t602\n'
+    'onearmstraightarmpulldown\t603\n'
+    'singlearmstraightarmpulldown\t603\n'
+    'singlearmcablepullover\t603\n'
+    'lyingcablepullover\t604\n'
+    'cablebenchpullover\t604\n'
+    'floorcablepullover\t604\n'
+    'dumbbellreversefly\t605\n'
+    'reversefly\t605\n'
+    'reardeltfly\t605\n'
+    'reardeltraise\t605\n'
+    'bentoverreversefly\t605\n'
+    'bentoverlateralraise\t605\n'
+    'bentoverfly\t605\n'
+    'rearlateralraise\t605\n'
+    'dbreversefly\t605\n'
+    'rearshoulderfly\t605\n'
+    'reverseflye\t605\n'
+    'machinereversefly\t606\n'
+    'reversepecdeck\t606\n'
+    'reardeltmachine\t606\n'
+    'machinereardeltfly\t606\n'
+    'reversemachinefly\t606\n'
+    'rearshouldermachine\t606\n'
+    'chestsupportedreversefly\t607\n'
+    'inclinereversefly\t607\n'
+    'chestsupportedreardeltfly\t607\n'
+    'inclinereardeltraise\t607\n'
+    'inclinebenchreversefly\t607\n'
+    'cablereversefly\t608\n'
+    'cablereardeltfly\t608\n'
+    'reardeltcablefly\t608\n'
+    'reversecablecrossover\t608\n'
+    'cablereversecrossover\t608\n'
+    'onearmcablereversefly\t609\n'
+    'singlearmcablereardeltfly\t609\n'
+    'singlearmcablereversefly\t609\n'
+    'onearmreardeltcablefly\t609\n'
+    'bandpullapart\t610\n'
+    'pullapart\t610\n'
+    'bandreversefly\t610\n'
+    'bandedpullapart\t610\n'
+    'suspensionreversefly\t611\n'
+    'ringreversefly\t611\n'
+    'suspendedreversefly\t611\n'
+    'suspensiontfly\t611\n'
+    'sidelyingreversefly\t612\n'
+    'sidelyingreardeltraise\t612\n'
+    'lyingreardeltraise\t612\n'
+    'sidelyingrearshoulderfly\t612\n'
+    'bandfacepull\t613\n'
+    'bandedfacepull\t613\n'
+    'resistancebandfacepull\t613\n'
+    'suspensionfacepull\t614\n'
+    'ringfacepull\t614\n'
+    'suspendedfacepull\t614\n'
+    'facepullwithexternalrotation\t615\n'
+    'facepulltoexternalrotation\t615\n'
+    'facepullwithrotation\t615\n'
+    'highfacepull\t615\n'
+    'barbellshrug\t616\n'
+    'bbshrug\t616\n'
+    'shrug\t616\n'
+    'barbellshouldershrug\t616\n'
+    'dumbbellshrug\t617\n'
+    'dbshrug\t617\n'
+    'dumbbellshouldershrug\t617\n'
+    'standingdumbbellshrug\t617\n'
+    'trapbarshrug\t618\n'
+    'hexbarshrug\t618\n'
+    'machineshrug\t619\n'
+    'shrugmachine\t619\n'
+    'calfmachineshrug\t619\n'
+    'levershrug\t619\n'
+    'cableshrug\t620\n'
+    'lowcableshrug\t620\n'
+    'guidedbarshrug\t621\n'
+    'fixedtrackshrug\t621\n'
+    'kettlebellshrug\t622\n'
+    'kbshrug\t622\n'
+    'snatchgripshrug\t623\n'
+    'widegripshrug\t623\n'
+    'snatchshrug\t623\n'
+    'behindthebackshrug\t624\n'
+    'behindbackbarbellshrug\t624\n'
+    'rearshrug\t624\n'
+    'powershrug\t625\n'
+    'barbellpowershrug\t625\n'
+    'jumpshrugfromthehang\t625\n'
+    'explosiveshrug\t625\n'
+    'chestsupportedshrug\t626\n'
+    'inclineshrug\t626\n'
+    'proneshrug\t626\n'
+    'chestsupporteddumbbellshrug\t626\n'
+    'retractionshrug\t626\n'
+    'inclinedumbbellshrug\t626\n'
+    'shrughold\t627\n'
+    'isometricshrug\t627\n'
+    'topshrughold\t627\n'
+    'benchpress\t628\n'
+    'barbellbenchpress\t628\n'
+    'flatbenchpress\t628\n'
+    'flatbarbellbenchpress\t628\n'
+    'bench\t628\n'
+    'bp\t628\n'
+    'bbbenchpress\t628\n'
+    'pushup\t629\n'
+    'pressup\t629\n'
+    'fullpushup\t629\n'
+    'floorpushup\t629\n'
+    'dumbbellbenchpress\t630\n'
+    'dbbenchpress\t630\n'
+    'dbbench\t630\n'
+    'flatdumbbellpress\t630\n'
+    'flatdbpress\t630\n'
+    'dumbbellchestpress\t630\n'
+    'dbpress\t630\n'
+    'dumbbellpress\t630\n'
+    'overheadpress\t631\n'
+    'ohp\t631\n'
+    'militarypress\t631\n'
+    'strictpress\t631\n'
+    'standingpress\t631\n'
+    'barbelloverheadpress\t631\n'
+    'standingbarbellpress\t631\n'
+    'barbellshoulderpress\t631\n'
+    'standingoverheadpress\t631\n'
+    'shoulderpress\t631\n'
+    'overheadbarbellpress\t631\n'
+    'pressoverhead\t631\n'
+    'inclinebenchpress\t632\n'
+    'inclinebarbellpress\t632\n'
+    'inclinebarbellbenchpress\t632\n'
+    'inclinepress\t632\n'
+    'inclinebench\t632\n'
+    'bbinclinepress\t632\n'
+    'inclinedumbbellpress\t633\n'
+    'inclinedbpress\t633\n'
+    'inclinedumbbellbenchpress\t633\n'
+    'inclinedbbenchpress\t633\n'
+    'seateddumbbellshoulderpress\t634\n'
+    'seateddumbbellpress\t634\n'
+    'seateddbpress\t634\n'
+    'seateddbshoulderpress\t634\n'
+    'dumbbellshoulderpress\t634\n'
+    'dbshoulderpress\t634\n'
+    'seateddumbbelloverheadpress\t634\n'
+    'dbsp\t634\n'
+    'dip\t635\n'
+    'parallelbardip\t635\n'
+    'chestdip\t635\n'
+    'bardip\t635\n'
+    'tricepdip\t635\n'
+    'bodyweightdip\t635\n'
+    'machinechestpress\t636\n'
+    'chestpress\t636\n'
+    'seatedchestpress\t636\n'
+    'chestpressmachine\t636\n'
+    'seatedmachinepress\t636\n'
+    'verticalchestpress\t636\n'
+    'closegripbenchpress\t637\n'
+    'cgbp\t637\n'
+    'closegripbench\t637\n'
+    'narrowgripbenchpress\t637\n'
+    'closegripbarbellbenchpress\t637\n'
+    'machineshoulderpress\t638\n'
+    'shoulderpressmachine\t638\n'
+    'machineoverheadpress\t638\n'
+    'seatedmachineshoulderpress\t638\n'
+    'overheadpressmachine\t638\n'
+    'dumbbellfly\t639\n'
+    'dbfly\t639\n'
+    'dumbbellflye\t639\n'
+    'flatdumbbellfly\t639\n'
+    'chestfly\t639\n'
+    'dumbbellchestfly\t639\n'
+    'pecfly\t639\n'
+    'flatfly\t639\n'
+    'cablefly\t640\n'
+    'cablecrossover\t640\n'
+    'cablechestfly\t640\n'
+    'standingcablefly\t640\n'
+    'cableflye\t640\n'
+    'crossover\t640\n'
+    'machinefly\t641\n'
+    'pecdeck\t641\n'
+    'machinechestfly\t641\n'
+    'pecdeckfly\t641\n'
+    'seatedflymachine\t641\n'
+    'butterflymachine\t641\n'
+    'pecflymachine\t641\n'
+    'standingdumbbellshoulderpress\t642\n'
+    'standingdumbbellpress\t642\n'
+    'standingdbpress\t642\n'
+    'dumbbelloverheadpress\t642\n'
+    'dboverheadpress\t642\n'
+    'standingdumbbelloverheadpress\t642\n'
+    'weighteddip\t643\n'
+    'loadeddip\t643\n'
+    'dipwithaddedweight\t643\n'
+    'weightedparallelbardip\t643\n'
+    'assisteddip\t644\n'
+    'machineassisteddip\t644\n'
+    'assisteddipmachine\t644\n'
+    'declinebenchpress\t645\n'
+    'declinebarbellpress\t645\n'
+    'declinebarbellbenchpress\t645\n'
+    'declinepress\t645\n'
+    'declinebench\t645\n'
+    'declinedumbbellpress\t646\n'
+    'declinedbpress\t646\n'
+    'declinedumbbellbenchpress\t646\n'
+    'pausedbenchpress\t647\n'
+    'pausebench\t647\n'
+    'pausebenchpress\t647\n'
+    'competitionbenchpress\t647\n'
+    'compbench\t647\n'
+    'benchpresswithalongpause\t648\n'
+    'longpausebenchpress\t648\n'
+    '3secondpausebenchpress\t648\n'
+    'widegripbenchpress\t649\n'
+    'widebenchpress\t649\n'
+    'widegripbench\t649\n'
+    'benchpressstoppedabovethechest\t650\n'
+    'shortstopbenchpress\t650\n'
+    'hoverbenchpress\t650\n'
+    'pinbenchpress\t651\n'
+    'pinpress\t651\n'
+    'benchpressoffpin\t651\n'
+    'deadstartbenchpress\t651\n'
+    'rackbenchpress\t651\n'
+    'boardbenchpress\t652\n'
+    'boardpress\t652\n'
+    'partialbenchpress\t652\n'
+    'floorpress\t653\n'
+    'barbellfloorpress\t653\n'
+    'underhandgripbenchpress\t654\n'
+    'reversegripbenchpress\t654\n'
+    'supinatedbenchpress\t654\n'
+    'speedbenchpress\t655\n'
+    'dynamiceffortbenchpress\t655\n'
+    'debenchpress\t655\n'
+    'fastbenchpress\t655\n'
+    'benchpresswithband\t656\n'
+    'bandedbenchpress\t656\n'
+    'benchpressagainstband\t656\n'
+    'benchpresswithchain\t657\n'
+    'chainbenchpress\t657\n'
+    'benchpressagainstchain\t657\n'
+    'tempobenchpress\t658\n'
+    'slowbenchpress\t658\n'
+    'slowloweringbenchpress\t658\n'
+    'guidedbarbenchpress\t659\n'
+    'guidedbenchpress\t659\n'
+    'fixedtrackbenchpress\t659\n'
+    'guidedbarinclinepress\t660\n'
+    'guidedinclinepress\t660\n'
+    'fixedtrackinclinepress\t660\n'
+    'benchpressthrow\t661\n'
+    'benchthrow\t661\n'
+    'ballisticbenchpress\t661\n'
+    'neutralgripdumbbellbenchpress\t662\n'
+    'neutralgripdumbbellpress\t662\n'
+    'hammergripdumbbellpress\t662\n'
+    'neutralgripdbpress\t662\n'
+    'parallelgripdumbbellpress\t662\n'
+    'onearmdumbbellbenchpress\t663\n'
+    'singlearmdumbbellbenchpress\t663\n'
+    'onearmdbpress\t663\n'
+    'singlearmdbbenchpress\t663\n'
+    'alternatingdumbbellbenchpress\t664\n'
+    'alternatingdbbenchpress\t664\n'
+    'alternatingdumbbellpress\t664\n'
+    'dumbbellfloorpress\t665\n'
+    'dbfloorpress\t665\n'
+    'kettlebellfloorpress\t666\n'
+    'kbfloorpress\t666\n'
+    'onearmkettlebellfloorpress\t666\n'
+    'dumbbellsqueezepress\t667\n'
+    'squeezepress\t667\n'
+    'dbsqueezepress\t667\n'
+    'hexpress\t667\n'
+    'crushpress\t667\n'
+    'platesqueezepress\t668\n'
+    'platepressout\t668\n'
+    'standingplatepress\t668\n'
+    'steepinclinedumbbellpress\t669\n'
+    'highinclinedumbbellpress\t669\n'
+    'highinclinedbpress\t669\n'
+    '60degreeinclinepress\t669\n'
+    'inclinemachinepress\t670\n'
+    'machineinclinepress\t670\n'
+    'inclinechestpressmachine\t670\n'
+    'inclinemachinechestpress\t670\n'
+    'declinemachinepress\t671\n'
+    'declinechestpressmachine\t671\n'
+    'machinedeclinepress\t671\n'
+    'onearmmachinechestpress\t672\n'
+    'singlearmmachinechestpress\t672\n'
+    'unilateralchestpress\t672\n'
+    'standingcablechestpress\t673\n'
+    'cablechestpress\t673\n'
+    'cablepress\t673\n'
+    'onearmcablepress\t674\n'
+    'singlearmcablepress\t674\n'
+    'singlearmcablechestpress\t674\n'
+    'splitstancecablepress\t674\n'
+    'bandchestpress\t675\n'
+    'bandedchestpress\t675\n'
+    'resistancebandchestpress\t675\n'
+    'inclinedumbbellfly\t676\n'
+    'inclinefly\t676\n'
+    'inclinedbfly\t676\n'
+    'inclinechestfly\t676\n'
+    'declinedumbbellfly\t677\n'
+    'declinefly\t677\n'
+    'declinedbfly\t677\n'
+    'lowtohighcablefly\t678\n'
+    'lowcablefly\t678\n'
+    'lowtohighcrossover\t678\n'
+    'upwardcablefly\t678\n'
+    'hightolowcablefly\t679\n'
+    'highcablefly\t679\n'
+    'hightolowcrossover\t679\n'
+    'downwardcablefly\t679\n'
+    'onearmcablefly\t680\n'
+    'singlearmcablefly\t680\n'
+    'singlearmcablecrossover\t680\n'
+    'lyingcablefly\t681\n'
+    'cablebenchfly\t681\n'
+    'flatbenchcablefly\t681\n'
+    'inclinecablefly\t682\n'
+    'inclinebenchcablefly\t682\n'
+    'bandfly\t683\n'
+    'bandchestfly\t683\n'
+    'resistancebandfly\t683\n'
+    'suspensionfly\t684\n'
+    'ringfly\t684\n'
+    'suspendedchestfly\t684\n'
+    'slingfly\t684\n'
+    'inclinepushup\t685\n'
+    'handelevatedpushup\t685\n'
+    'elevatedpushup\t685\n'
+    'pushuponabench\t685\n'
+    'boxpushup\t685\n'
+    'kneepushup\t686\n'
+    'kneelingpushup\t686\n'
+    'modifiedpushup\t686\n'
+    'wallpushup\t687\n'
+    'wallpressup\t687\n'
+    'standingwallpushup\t687\n'
+    'declinepushup\t688\n'
+    'feetelevatedpushup\t688\n'
+    'feetuppushup\t688\n'
+    'closegrippushup\t689\n'
+    'narrowpushup\t689\n'
+    'closehandpushup\t689\n'
+    'triceppushup\t689\n'
+    'diamondpushup\t690\n'
+    'trianglepushup\t690\n'
+    'widepushup\t691\n'
+    'widegrippushup\t691\n'
+    'widehandpushup\t691\n'
+    'weightedpushup\t692\n'
+    'loadedpushup\t692\n'
+    'pushupwithplate\t692\n'
+    'weightedpressup\t692\n'
+    'deficitpushup\t693\n'
+    'deeppushup\t693\n'
+    'pushuponhandle\t693\n'
+    'pushupbetweenblock\t693\n'
+    'suspensionpushup\t694\n'
+    'suspendedpushup\t694\n'
+    'slingpushup\t694\n'
+    'ringpushup\t695\n'
+    'gymnasticringpushup\t695\n'
+    'bandresistedpushup\t696\n'
+    'bandedpushup\t696\n'
+    'pushupwithband\t696\n'
+    'handreleasepushup\t697\n'
+    'deadstoppushup\t697\n'
+    'releasepushup\t697\n'
+    'tempopushup\t698\n'
+    'slowpushup\t698\n'
+    'slowloweringpushup\t698\n'
+    'eccentricpushup\t698\n'
+    'negativepushup\t698\n'
+    'pausedpushup\t699\n'
+    'pausepushup\t699\n'
+    'pushuphold\t700\n'
+    'isometricpushup\t700\n'
+    'lowpushuphold\t700\n'
+    'midpushuphold\t700\n'
+    'pushupwithrotation\t701\n'
+    'tpushup\t701\n'
+    'rotatingpushup\t701\n'
+    'plyometricpushup\t702\n'
+    'plyopushup\t702\n'
+    'clappushup\t702\n'
+    'clappingpushup\t702\n'
+    'explosivepushup\t702\n'
+    'depthpushup\t703\n'
+    'droppushup\t703\n'
+    'depthdroppushup\t703\n'
+    'archerpushup\t704\n'
+    'sidetosidepushup\t704\n'
+    'typewriterpushup\t704\n'
+    'onearmpushup\t705\n'
+    'singlearmpushup\t705\n'
+    'forwardleanpushup\t706\n'
+    'pseudoplanchepushup\t706\n'
+    'plancheleanpushup\t706\n'
+    'swoopingpushup\t707\n'
+    'hindupushup\t707\n'
+    'divebomberpushup\t707\n'
+    'pikepushup\t708\n'
+    'pikepress\t708\n'
+    'shoulderpushup\t708\n'
+    'feetelevatedpikepushup\t709\n'
+    'elevatedpikepushup\t709\n'
+    'boxpikepushup\t709\n'
+    'handstandpushup\t710\n'
+    'hspu\t710\n'
+    'wallhandstandpushup\t710\n'
+    'verticalpushup\t710\n'
+    'ringdip\t711\n'
+    'gymnasticringdip\t711\n'
+    'straightbardip\t712\n'
+    'barsupportdip\t712\n'
+    'singlebardip\t712\n'
+    'machinedip\t713\n'
+    'seateddipmachine\t713\n'
+    'dipmachine\t713\n'
+    'seatedmachinedip\t713\n'
+    'benchdip\t714\n'
+    'chairdip\t714\n'
+    'boxdip\t714\n'
+    'feetsupporteddip\t714\n'
+    'bandassisteddip\t715\n'
+    'bandeddip\t715\n'
+    'assisteddipwithband\t715\n'
+    'negativedip\t716\n'
+    'eccentricdip\t716\n'
+    'diplowering\t716\n'
+    'slowloweringdip\t716\n'
+    'dipsupporthold\t717\n'
+    'supporthold\t717\n'
+    'topdiphold\t717\n'
+    'parallelbarhold\t717\n'
+    'pushpress\t718\n'
+    'barbellpushpress\t718\n'
+    'seatedbarbellshoulderpress\t719\n'
+    'seatedbarbellpress\t719\n'
+    'seatedmilitarypress\t719\n'
+    'seatedoverheadpress\t719\n'
+    'seatedbarbelloverheadpress\t719\n'
+    'behindtheneckpress\t720\n'
+    'btnpress\t720\n'
+    'pressbehindtheneck\t720\n'
+    'behindneckpress\t720\n'
+    'seatedflooroverheadpress\t721\n'
+    'floorseatedpress\t721\n'
+    'straightlegseatedpress\t721\n'
+    'pinoverheadpress\t722\n'
+    'overheadpinpress\t722\n'
+    'deadstartoverheadpress\t722\n'
+    'partialoverheadpress\t722\n'
+    'pausedoverheadpress\t723\n'
+    'pauseoverheadpress\t723\n'
+    'landminepress\t724\n'
+    'onearmlandminepress\t724\n'
+    'singlearmlandminepress\t724\n'
+    'angledbarpress\t724\n'
+    'cornerpress\t724\n'
+    'halfkneelinglandminepress\t725\n'
+    'kneelinglandminepress\t725\n'
+    'halfkneelingangledbarpress\t725\n'
+    'twoarmlandminepress\t726\n'
+    'twohandlandminepress\t726\n'
+    'doublearmlandminepress\t726\n'
+    'onearmdumbbelloverheadpress\t727\n'
+    'singlearmdumbbellpress\t727\n'
+    'singlearmdboverheadpress\t727\n'
+    'onearmdumbbellpress\t727\n'
+    'onearmdbshoulderpress\t727\n'
+    'singlearmdumbbellshoulderpress\t727\n'
+    'halfkneelingoverheadpress\t728\n'
+    'halfkneelingdumbbellpress\t728\n'
+    'halfkneelingdumbbelloverheadpress\t728\n'
+    'halfkneelingkettlebellpress\t728\n'
+    'alternatingdumbbellshoulderpress\t729\n'
+    'alternatingdbshoulderpress\t729\n'
+    'alternatingdumbbelloverheadpress\t729\n'
+    'kettlebelloverheadpress\t730\n'
+    'kettlebellpress\t730\n'
+    'kbpress\t730\n'
+    'onearmkettlebellpress\t730\n'
+    'kettlebellstrictpress\t730\n'
+    'singlearmkettlebellpress\t730\n'
+    'bottomupkettlebellpress\t731\n'
+    'bottomuppress\t731\n'
+    'upsidedownkettlebellpress\t731\n'
+    'doublekettlebelloverheadpress\t732\n'
+    'doublekettlebellpress\t732\n'
+    'doublekbpress\t732\n'
+    'twokettlebellpress\t732\n'
+    'rotatingdumbbellshoulderpress\t733\n'
+    'rotationaldumbbellpress\t733\n'
+    'twistingdumbbellpress\t733\n'
+    'palmturningpress\t733\n'
+    'neutralgripdumbbellshoulderpress\t734\n'
+    'neutralgripshoulderpress\t734\n'
+    'hammergripshoulderpress\t734\n'
+    'palminshoulderpress\t734\n'
+    'neutralgripoverheadpress\t734\n'
+    'dumbbellpushpress\t735\n'
+    'dbpushpress\t735\n'
+    'guidedbarshoulderpress\t736\n'
+    'guidedbaroverheadpress\t736\n'
+    'fixedtrackshoulderpress\t736\n'
+    'cableshoulderpress\t737\n'
+    'cableoverheadpress\t737\n'
+    'standingcableshoulderpress\t737\n'
+    'bandoverheadpress\t738\n'
+    'bandshoulderpress\t738\n'
+    'bandedoverheadpress\t738\n'
+    'resistancebandshoulderpress\t738\n'
+    'sandbagoverheadpress\t739\n'
+    'sandbagshoulderpress\t739\n'
+    'sandbagpress\t739\n'
+    'lateralraise\t740\n'
+    'dumbbelllateralraise\t740\n'
+    'sideraise\t740\n'
+    'dblateralraise\t740\n'
+    'sidelateralraise\t740\n'
+    'latraise\t740\n'
+    'dumbbellsideraise\t740\n'
+    'standinglateralraise\t740\n'
+    'sidedeltraise\t740\n'
+    'frontraise\t741\n'
+    'dumbbellfrontraise\t741\n'
+    'dbfrontraise\t741\n'
+    'standingfrontraise\t741\n'
+    'frontdeltraise\t741\n'
+    'cablelateralraise\t742\n'
+    'onearmcablelateralraise\t742\n'
+    'singlearmcablelateralraise\t742\n'
+    'cablesideraise\t742\n'
+    'lowcablelateralraise\t742\n'
+    'machinelateralraise\t743\n'
+    'lateralraisemachine\t743\n'
+    'machinesideraise\t743\n'
+    'cableexternalrotation\t744\n'
+    'externalrotation\t744\n'
+    'externalshoulderrotation\t744\n'
+    'standingexternalrotation\t744\n'
+    'standingcableexternalrotation\t744\n'
+    'cableer\t744\n'
+    'bandexternalrotation\t745\n'
+    'bandedexternalrotation\t745\n'
+    'resistancebandexternalrotation\t745\n'
+    'bander\t745\n'
+    'rotatorcuffbandwork\t745\n'
+    'sidelyingexternalrotation\t746\n'
+    'sidelyingdumbbellexternalrotation\t746\n'
+    'lyingexternalrotation\t746\n'
+    'sidelyinger\t746\n'
+    'dumbbellexternalrotation\t746\n'
+    'cableinternalrotation\t747\n'
+    'internalrotation\t747\n'
+    'internalshoulderrotation\t747\n'
+    'standinginternalrotation\t747\n'
+    'cableir\t747\n'
+    'bandinternalrotation\t748\n'
+    'bandedinternalrotation\t748\n'
+    'resistancebandinternalrotation\t748\n'
+    'bandir\t748\n'
+    'uprightrow\t749\n'
+    'barbelluprightrow\t749\n'
+    'bentbaruprightrow\t749\n'
+    'ezbaruprightrow\t749\n'
+    'bbuprightrow\t749\n'
+    'dumbbelluprightrow\t750\n'
+    'dbuprightrow\t750\n'
+    'cableuprightrow\t751\n'
+    'ropeuprightrow\t751\n'
+    'lowcableuprightrow\t751\n'
+    'kettlebelluprightrow\t752\n'
+    'kbuprightrow\t752\n'
+    'scapularpushup\t753\n'
+    'pushupplu\t753\n'
+    'scappushup\t753\n'
+    'serratupushup\t753\n'
+    'shoulderbladepushup\t753\n'
+    'seatedlateralraise\t754\n'
+    'seateddumbbelllateralraise\t754\n'
+    'seatedsideraise\t754\n'
+    'seateddblateralraise\t754\n'
+    'leaninglateralraise\t755\n'
+    'leanawaylateralraise\t755\n'
+    'leaningcablelateralraise\t755\n'
+    'leanawaycablelateralraise\t755\n'
+    'bandlateralraise\t756\n'
+    'bandedlateralraise\t756\n'
+    'resistancebandlateralraise\t756\n'
+    'onearmdumbbelllateralraise\t757\n'
+    'singlearmlateralraise\t757\n'
+    'singlearmdumbbelllateralraise\t757\n'
+    'onearmlateralraise\t757\n'
+    'sidelyinglateralraise\t758\n'
+    'lyinglateralraise\t758\n'
+    'inclinesidelyinglateralraise\t758\n'
+    'sidelyingabductionraise\t758\n'
+    'bentarmlateralraise\t759\n'
+    'bentelbowlateralraise\t759\n'
+    'shortleverlateralraise\t759\n'
+    'partiallateralraise\t760\n'
+    'lateralraisepartial\t760\n'
+    'bottomhalflateralraise\t760\n'
+    'fullrangelateralraise\t761\n'
+    'overheadlateralraise\t761\n'
+    'thumbuplateralraisetooverhead\t761\n'
+    'kettlebelllateralraise\t762\n'
+    'kblateralraise\t762\n'
+    'lateralraisehold\t763\n'
+    'isometriclateralraise\t763\n'
+    'staticlateralraise\t763\n'
+    'platefrontraise\t764\n'
+    'weightplatefrontraise\t764\n'
+    'twohandplateraise\t764\n'
+    'barbellfrontraise\t765\n'
+    'bbfrontraise\t765\n'
+    'cablefrontraise\t766\n'
+    'ropefrontraise\t766\n'
+    'lowcablefrontraise\t766\n'
+    'bandfrontraise\t767\n'
+    'bandedfrontraise\t767\n'
+    'resistancebandfrontraise\t767\n'
+    'inclinefrontraise\t768\n'
+    'inclinebenchfrontraise\t768\n'
+    'seatedinclinefrontraise\t768\n'
+    'alternatingfrontraise\t769\n'
+    'alternatingdumbbellfrontraise\t769\n'
+    'onearmfrontraise\t769\n'
+    'singlearmfrontraise\t769\n'
+    'scaptionraise\t770\n'
+    'scaption\t770\n'
+    'fullcanraise\t770\n'
+    'thumbupraise\t770\n'
+    'scapularplaneraise\t770\n'
+    'dumbbellscaption\t770\n'
+    'externalrotationat90degree\t771\n'
+    '90/90externalrotation\t771\n'
+    '9090externalrotation\t771\n'
+    'abductedexternalrotation\t771\n'
+    'highexternalrotation\t771\n'
+    'seatedexternalrotationontheknee\t772\n'
+    'kneesupportedexternalrotation\t772\n'
+    'elbowonkneeexternalrotation\t772\n'
+    'seateddumbbellexternalrotation\t772\n'
+    'proneexternalrotation\t773\n'
+    'prone90/90externalrotation\t773\n'
+    'facedownexternalrotation\t773\n'
+    'isometricexternalrotation\t774\n'
+    'externalrotationhold\t774\n'
+    'wallexternalrotation\t774\n'
+    'isometricer\t774\n'
+    'doublebandexternalrotation\t775\n'
+    'twoarmbandexternalrotation\t775\n'
+    'bilateralbandexternalrotation\t775\n'
+    'internalrotationat90degree\t776\n'
+    '90/90internalrotation\t776\n'
+    '9090internalrotation\t776\n'
+    'abductedinternalrotation\t776\n'
+    'isometricinternalrotation\t777\n'
+    'internalrotationhold\t777\n'
+    'wallinternalrotation\t777\n'
+    'isometricir\t777\n'
+    'highpullwithexternalrotation\t778\n'
+    'cubanrotation\t778\n'
+    'cubanpress\t778\n'
+    'musclerotation\t778\n'
+    'dumbbellscarecrow\t778\n'
+    'yraise\t779\n'
+    'proneyraise\t779\n'
+    'inclineyraise\t779\n'
+    'proney\t779\n'
+    'lowertrapraise\t779\n'
+    'dumbbellyraise\t779\n'
+    'chestsupportedyraise\t779\n'
+    'cableyraise\t780\n'
+    'standingcableyraise\t780\n'
+    'lowcableyraise\t780\n'
+    'suspensionyraise\t781\n'
+    'ringyraise\t781\n'
+    'suspensionyfly\t781\n'
+    'traise\t782\n'
+    'pronetraise\t782\n'
+    'pronet\t782\n'
+    'inclinetraise\t782\n'
+    'pronehorizontalabduction\t782\n'
+    'wraise\t783\n'
+    'pronewraise\t783\n'
+    'pronew\t783\n'
+    'inclinewraise\t783\n'
+    'iytraise\t784\n'
+    'iyt\t784\n'
+    'ytw\t784\n'
+    'ytwl\t784\n'
+    'proneiyt\t784\n'
+    'ytwraise\t784\n'
+    'ityw\t784\n'
+    'kneelingscapularpushup\t785\n'
+    'quadrupedscapularpushup\t785\n'
+    'handandkneescapularpushup\t785\n'
+    'kneepushupplu\t785\n'
+    'wallscapularpushup\t786\n'
+    'wallpushupplu\t786\n'
+    'standingscapularpushup\t786\n'
+    'feetelevatedscapularpushup\t787\n'
+    'elevatedpushupplu\t787\n'
+    'declinescapularpushup\t787\n'
+    'forearmscapularpushup\t788\n'
+    'plankscapularpushup\t788\n'
+    'elbowpushupplu\t788\n'
+    'forearmpushupplu\t788\n'
+    'serratupunch\t789\n'
+    'dumbbellserratupunch\t789\n'
+    'supineprotraction\t789\n'
+    'lyingpunch\t789\n'
+    'supineserratupress\t789\n'
+    'dumbbellprotraction\t789\n'
+    'cableserratupunch\t790\n'
+    'standingcablepunch\t790\n'
+    'cableprotraction\t790\n'
+    'bandserratupunch\t790\n'
+    'wallslide\t791\n'
+    'scapularwallslide\t791\n'
+    'forearmwallslide\t791\n'
+    'wallangel\t791\n'
+    'floorslide\t791\n'
+    'wallslidewithband\t792\n'
+    'bandedwallslide\t792\n'
+    'bandwallslide\t792\n'
+    'overheadshrug\t793\n'
+    'overheadbarbellshrug\t793\n'
+    'snatchgripoverheadshrug\t793\n'
+    'presspositionshrug\t793\n'
+    'scapulardip\t794\n'
+    'dipshrug\t794\n'
+    'straightarmdip\t794\n'
+    'supportshrug\t794\n'
+    'shoulderdepressiononbar\t794\n'
+    'machineshoulderdepression\t795\n'
+    'scapularpulldown\t795\n'
+    'straightarmscapularpulldown\t795\n'
+    'pulldownshrug\t795\n'
+    'latpulldownshrug\t795\n'
+    'straightarmrow\t796\n'
+    'scapularrow\t796\n'
+    'scapularretraction\t796\n'
+    'seatedscapularretraction\t796\n'
+    'rowshrug\t796\n'
+    'cablescapularretraction\t796\n'
+    'bandscapularretraction\t797\n'
+    'bandretraction\t797\n'
+    'bandedretraction\t797\n'
+    'shoulderbladesqueeze\t797\n'
+    'scapularsqueeze\t797\n'
+    'handstandhold\t798\n'
+    'wallhandstand\t798\n'
+    'wallhandstandhold\t798\n'
+    'handstand\t798\n'
+    'chesttowallhandstand\t798\n'
+    'pikehold\t799\n'
+    'pikehandstandhold\t799\n'
+    'boxpikehold\t799\n'
+    'feetonboxhandstandhold\t799\n'
+    'overheadhold\t800\n'
+    'barbelloverheadhold\t800\n'
+    'isometricoverheadhold\t800\n'
+    'overheadlockouthold\t800\n'
+    'kettlebellhalo\t801\n'
+    'halo\t801\n'
+    'kbhalo\t801\n'
+    'platehalo\t801\n'
+    'headcircle\t801\n'
+    'plank\t802\n'
+    'frontplank\t802\n'
+    'forearmplank\t802\n'
+    'elbowplank\t802\n'
+    'proneplank\t802\n'
+    'plankhold\t802\n'
+    'lowplank\t802\n'
+    'sideplank\t803\n'
+    'sidebridge\t803\n'
+    'lateralplank\t803\n'
+    'forearmsideplank\t803\n'
+    'sideplankhold\t803\n'
+    'deadbug\t804\n'
+    'alternatingdeadbug\t804\n'
+    'dyingbug\t804\n'
+    'crunch\t805\n'
+    'abcrunch\t805\n'
+    'floorcrunch\t805\n'
+    'abdominalcrunch\t805\n'
+    'curluptotheshoulderblade\t805\n'
+    'basiccrunch\t805\n'
+    'hanginglegraise\t806\n'
+    'hangingstraightlegraise\t806\n'
+    'straightleghangingraise\t806\n'
+    'hlr\t806\n'
+    'legraiseonthebar\t806\n'
+    'hangingkneeraise\t807\n'
+    'hkr\t807\n'
+    'hangingkneetuck\t807\n'
+    'kneeraiseonthebar\t807\n'
+    'hangingbentlegraise\t807\n'
+    'birddog\t808\n'
+    'quadrupedarmandlegraise\t808\n'
+    'alternatingbirddog\t808\n'
+    'allfourarmandlegreach\t808\n'
+    'abwheelrollout\t809\n'
+    'rollout\t809\n'
+    'abrollout\t809\n'
+    'kneelingrollout\t809\n'
+    'wheelrollout\t809\n'
+    'abwheel\t809\n'
+    'kneelingabwheelrollout\t809\n'
+    'antirotationpress\t810\n'
+    'cableantirotationpress\t810\n'
+    'pressout\t810\n'
+    'cablepressout\t810\n'
+    'standingantirotationpress\t810\n'
+    'antirotationhold\t810\n'
+    'cablewoodchop\t811\n'
+    'woodchop\t811\n'
+    'hightolowchop\t811\n'
+    'cablechop\t811\n'
+    'hightolowwoodchop\t811\n'
+    'cablewoodchopper\t811\n'
+    'woodchopper\t811\n'
+    'cablecrunch\t812\n'
+    'kneelingcablecrunch\t812\n'
+    'ropecrunch\t812\n'
+    'cableabcrunch\t812\n'
+    'weightedcablecrunch\t812\n'
+    'situp\t813\n'
+    'bentkneesitup\t813\n'
+    'floorsitup\t813\n'
+    'fullsitup\t813\n'
+    'russiantwist\t814\n'
+    'seatedtwist\t814\n'
+    'seatedrotation\t814\n'
+    'medicineballtwist\t814\n'
+    'platetwist\t814\n'
+    'pronebackextension\t815\n'
+    'floorbackextension\t815\n'
+    'pronebackraise\t815\n'
+    'pronetrunkraise\t815\n'
+    'proneextension\t815\n'
+    'floorbackraise\t815\n'
+    'kneeplank\t816\n'
+    'kneelingplank\t816\n'
+    'halfplank\t816\n'
+    'shortplank\t816\n'
+    'highplank\t817\n'
+    'straightarmplank\t817\n'
+    'pushuppositionplank\t817\n'
+    'pushupplank\t817\n'
+    'handplank\t817\n'
+    'inclineplank\t818\n'
+    'elevatedplank\t818\n'
+    'handelevatedplank\t818\n'
+    'benchplank\t818\n'
+    'longleverplank\t819\n'
+    'hardstyleplank\t819\n'
+    'extendedplank\t819\n'
+    'bodytensionplank\t819\n'
+    'hardplank\t819\n'
+    'weightedplank\t820\n'
+    'loadedplank\t820\n'
+    'plateplank\t820\n'
+    'feetelevatedplank\t821\n'
+    'declineplank\t821\n'
+    'plankshouldertap\t822\n'
+    'shouldertap\t822\n'
+    'planktap\t822\n'
+    'plankwithleglift\t823\n'
+    'singlelegplank\t823\n'
+    'threepointplank\t823\n'
+    'planklegraise\t823\n'
+    'plankwitharmreach\t824\n'
+    'plankreach\t824\n'
+    'plankarmlift\t824\n'
+    'twopointplank\t824\n'
+    'plankdrag\t825\n'
+    'plankpullthrough\t825\n'
+    'dumbbelldrag\t825\n'
+    'kettlebelldrag\t825\n'
+    'plankdumbbellpullthrough\t825\n'
+    'stabilityballplank\t826\n'
+    'swissballplank\t826\n'
+    'exerciseballplank\t826\n'
+    'ballplank\t826\n'
+    'stabilityballcircleplank\t827\n'
+    'stirthepot\t827\n'
+    'ballcircle\t827\n'
+    'plankcircleontheball\t827\n'
+    'bodysaw\t828\n'
+    'planksaw\t828\n'
+    'slidingplanksaw\t828\n'
+    'suspensionbodysaw\t828\n'
+    'suspensionplank\t829\n'
+    'feetsuspendedplank\t829\n'
+    'slingplank\t829\n'
+    'plankupdown\t830\n'
+    'updownplank\t830\n'
+    'planktopushup\t830\n'
+    'walkingplank\t830\n'
+    'commandoplank\t830\n'
+    'plankwithhipdip\t831\n'
+    'plankhipdip\t831\n'
+    'planktwist\t831\n'
+    'rotatingplank\t831\n'
+    'bearhold\t832\n'
+    'bearplank\t832\n'
+    'hoveringquadrupedhold\t832\n'
+    'beasthold\t832\n'
+    'quadrupedhover\t832\n'
+    'reverseplank\t833\n'
+    'backplank\t833\n'
+    'supineplank\t833\n'
+    'reversebridgehold\t833\n'
+    'chineseplank\t833\n'
+    'kneesideplank\t834\n'
+    'kneelingsideplank\t834\n'
+    'shortsideplank\t834\n'
+    'bentkneesideplank\t834\n'
+    'halfsideplank\t834\n'
+    'straightarmsideplank\t835\n'
+    'highsideplank\t835\n'
+    'handsideplank\t835\n'
+    'sideplankwithlegraise\t836\n'
+    'sideplankleglift\t836\n'
+    'starplank\t836\n'
+    'weightedsideplank\t837\n'
+    'loadedsideplank\t837\n'
+    'dumbbellsideplank\t837\n'
+    'feetelevatedsideplank\t838\n'
+    'declinesideplank\t838\n'
+    'sideplankdip\t839\n'
+    'sideplankhiplift\t839\n'
+    'sideplankraise\t839\n'
+    'sidebridgeraise\t839\n'
+    'sideplankwithrotation\t840\n'
+    'sideplankthreadthrough\t840\n'
+    'sideplankreachunder\t840\n'
+    'threadtheneedleplank\t840\n'
+    'sideplankrow\t841\n'
+    'sideplankcablerow\t841\n'
+    'sideplankbandrow\t841\n'
+    'sideleanhold\t842\n'
+    'backextensionbenchsidehold\t842\n'
+    'horizontalsidehold\t842\n'
+    'sideholdonthebench\t842\n'
+    'dumbbellsidebend\t843\n'
+    'sidebend\t843\n'
+    'dbsidebend\t843\n'
+    'standingsidebend\t843\n'
+    'weightedsidebend\t843\n'
+    'cablesidebend\t844\n'
+    'lowcablesidebend\t844\n'
+    'sidebendonthebackextensionbench\t845\n'
+    'lateralbackextension\t845\n'
+    'sideraiseonthebench\t845\n'
+    'obliqueraise\t845\n'
+    '45degreesidebend\t845\n'
+    'sidecrunch\t846\n'
+    'obliquecrunch\t846\n'
+    'sidelyingcrunch\t846\n'
+    'lyingsidecrunch\t846\n'
+    'kettlebellwindmill\t847\n'
+    'windmill\t847\n'
+    'kbwindmill\t847\n'
+    'overheadwindmill\t847\n'
+    'overheadsidebend\t848\n'
+    'waitersidebend\t848\n'
+    'singlearmoverheadsidebend\t848\n'
+    'bandsidebend\t848\n'
+    'curlup\t849\n'
+    'onekneecurlup\t849\n'
+    'partialcurlup\t849\n'
+    'curlupwithhandundertheback\t849\n'
+    'weightedcrunch\t850\n'
+    'platecrunch\t850\n'
+    'dumbbellcrunch\t850\n'
+    'loadedcrunch\t850\n'
+    'machinecrunch\t851\n'
+    'abmachine\t851\n'
+    'abcrunchmachine\t851\n'
+    'abdominalmachine\t851\n'
+    'seatedcrunchmachine\t851\n'
+    'trunkflexionmachine\t851\n'
+    'standingcablecrunch\t852\n'
+    'standingropecrunch\t852\n'
+    'stabilityballcrunch\t853\n'
+    'swissballcrunch\t853\n'
+    'exerciseballcrunch\t853\n'
+    'ballcrunch\t853\n'
+    'weightedstabilityballcrunch\t854\n'
+    'weightedballcrunch\t854\n'
+    'weightedswissballcrunch\t854\n'
+    'longarmcrunch\t855\n'
+    'straightarmcrunch\t855\n'
+    'longlevercrunch\t855\n'
+    'armoverheadcrunch\t855\n'
+    'bicyclecrunch\t856\n'
+    'bicycle\t856\n'
+    'elbowtokneecrunch\t856\n'
+    'alternatingelbowtokneecrunch\t856\n'
+    'crossbodycrunch\t856\n'
+    'twistingcrunch\t856\n'
+    'heeltouchcrunch\t857\n'
+    'heeltouch\t857\n'
+    'alternatingheeltouch\t857\n'
+    'sidetosidecrunch\t857\n'
+    'penguincrunch\t857\n'
+    'reversecrunch\t858\n'
+    'reversecurlup\t858\n'
+    'pelviccurl\t858\n'
+    'lyinghipraise\t858\n'
+    'floorreversecrunch\t858\n'
+    'inclinereversecrunch\t859\n'
+    'declinebenchreversecrunch\t859\n'
+    'slantboardreversecrunch\t859\n'
+    'cablereversecrunch\t860\n'
+    'lowcablereversecrunch\t860\n'
+    'weightedreversecrunch\t860\n'
+    'declinesitup\t861\n'
+    'declinebenchsitup\t861\n'
+    'slantboardsitup\t861\n'
+    'declinecrunch\t861\n'
+    'weightedsitup\t862\n'
+    'loadedsitup\t862\n'
+    'platesitup\t862\n'
+    'situpwithweight\t862\n'
+    'weighteddeclinesitup\t863\n'
+    'loadeddeclinesitup\t863\n'
+    'declinesitupwithplate\t863\n'
+    'situpwithrotation\t864\n'
+    'twistingsitup\t864\n'
+    'situpwithtwist\t864\n'
+    'obliquesitup\t864\n'
+    'glutehambenchsitup\t865\n'
+    'hyperextensionbenchsitup\t865\n'
+    'horizontalbenchsitup\t865\n'
+    'ghdsitup\t865\n'
+    'butterflysitup\t866\n'
+    'soletogethersitup\t866\n'
+    'vup\t867\n'
+    'jackknife\t867\n'
+    'vsitup\t867\n'
+    'jackknifesitup\t867\n'
+    'pikeuponthefloor\t867\n'
+    'tuckup\t868\n'
+    'kneetucksitup\t868\n'
+    'tuckcrunch\t868\n'
+    'seatedkneetuck\t868\n'
+    'inandout\t868\n'
+    'turkishsitup\t869\n'
+    'getupsitup\t869\n'
+    'kettlebellsitup\t869\n'
+    'straightarmsitup\t869\n'
+    'hollowhold\t870\n'
+    'hollowbodyhold\t870\n'
+    'hollowbody\t870\n'
+    'dishhold\t870\n'
+    'hollowposition\t870\n'
+    'hollowrock\t871\n'
+    'hollowbodyrock\t871\n'
+    'deadbugheeltap\t872\n'
+    'lyingheeltap\t872\n'
+    'supinetoetap\t872\n'
+    'toetap\t872\n'
+    'bentkneedeadbug\t872\n'
+    'supinemarch\t872\n'
+    'banddeadbug\t873\n'
+    'bandeddeadbug\t873\n'
+    'deadbugwithpullover\t873\n'
+    'deadbugwithband\t873\n'
+    'weighteddeadbug\t874\n'
+    'loadeddeadbug\t874\n'
+    'dumbbelldeadbug\t874\n'
+    'kettlebelldeadbug\t874\n'
+    'stabilityballdeadbug\t875\n'
+    'balldeadbug\t875\n'
+    'swissballdeadbug\t875\n'
+    'deadbugballsqueeze\t875\n'
+    '9090breathing\t876\n'
+    'ninetyninetybreathing\t876\n'
+    'supinebreathingbrace\t876\n'
+    'abdominalbrace\t876\n'
+    'abdominalbracing\t876\n'
+    'lsit\t877\n'
+    'lsithold\t877\n'
+    'lsitonbar\t877\n'
+    'parallelbarlsit\t877\n'
+    'tuckholdonbar\t878\n'
+    'tuckhold\t878\n'
+    'tuckedlsit\t878\n'
+    'bentkneelsit\t878\n'
+    'vsithold\t879\n'
+    'boathold\t879\n'
+    'boatpose\t879\n'
+    'seatedvhold\t879\n'
+    'lyinglegraise\t880\n'
+    'legraise\t880\n'
+    'floorlegraise\t880\n'
+    'supinelegraise\t880\n'
+    'lyingdoublelegraise\t880\n'
+    'lyinglegraisewithhiplift\t881\n'
+    'legraisewithhiplift\t881\n'
+    'legraisetocandle\t881\n'
+    'lyinglegandhipraise\t881\n'
+    'bentkneelyinglegraise\t882\n'
+    'lyingkneeraise\t882\n'
+    'lyingkneetuck\t882\n'
+    'floorkneeraise\t882\n'
+    'leglowering\t883\n'
+    'doubleleglowering\t883\n'
+    'leglower\t883\n'
+    'eccentriclegraise\t883\n'
+    'straightleglowering\t883\n'
+    'flutterkick\t884\n'
+    'scissorkick\t884\n'
+    'legscissor\t884\n'
+    'bodylengthleglowering\t885\n'
+    'dragonflag\t885\n'
+    'dragonflaglowering\t885\n'
+    'wholebodyleglowering\t885\n'
+    'inclinelegraise\t886\n'
+    'inclinebenchlegraise\t886\n'
+    'slantboardlegraise\t886\n'
+    'supportedkneeraise\t887\n'
+    'captainchairkneeraise\t887\n'
+    'verticalkneeraise\t887\n'
+    'chairkneeraise\t887\n'
+    'dipstationkneeraise\t887\n'
+    'captainchair\t887\n'
+    'supportedlegraise\t888\n'
+    'captainchairlegraise\t888\n'
+    'verticallegraise\t888\n'
+    'dipstationlegraise\t888\n'
+    'toetobar\t889\n'
+    't2b\t889\n'
+    'ttb\t889\n'
+    'stricttoetobar\t889\n'
+    'hangingobliqueraise\t890\n'
+    'hangingobliquekneeraise\t890\n'
+    'hangingtwistingkneeraise\t890\n'
+    'sidetosidekneeraise\t890\n'
+    'hangingsidekneeraise\t890\n'
+    'hangingwindshieldwiper\t891\n'
+    'windshieldwiper\t891\n'
+    'hangingwiper\t891\n'
+    'windscreenwiper\t891\n'
+    'weightedhangingkneeraise\t892\n'
+    'hangingkneeraisewithweight\t892\n'
+    'loadedhangingkneeraise\t892\n'
+    'hangingkneeraisewithdumbbell\t892\n'
+    'hangingtuckhold\t893\n'
+    'hangingkneehold\t893\n'
+    'hanginglhold\t893\n'
+    'isometrichangingkneeraise\t893\n'
+    'standingabwheelrollout\t894\n'
+    'standingrollout\t894\n'
+    'fullabwheelrollout\t894\n'
+    'standingwheelrollout\t894\n'
+    'abwheelrollouttoawall\t895\n'
+    'shortrangeabwheelrollout\t895\n'
+    'wallstoppedrollout\t895\n'
+    'partialrollout\t895\n'
+    'barbellrollout\t896\n'
+    'kneelingbarbellrollout\t896\n'
+    'barbellabrollout\t896\n'
+    'stabilityballrollout\t897\n'
+    'ballrollout\t897\n'
+    'swissballrollout\t897\n'
+    'exerciseballrollout\t897\n'
+    'sliderrollout\t898\n'
+    'slidingrollout\t898\n'
+    'sliderbodyreach\t898\n'
+    'kneelingsliderrollout\t898\n'
+    'suspensionfallout\t899\n'
+    'suspensionrollout\t899\n'
+    'fallout\t899\n'
+    'standingfallout\t899\n'
+    'ringrollout\t899\n'
+    'ringfallout\t899\n'
+    'stabilityballkneetuck\t900\n'
+    'ballkneetuck\t900\n'
+    'swissballjackknife\t900\n'
+    'stabilityballjackknife\t900\n'
+    'balltuck\t900\n'
+    'stabilityballpike\t901\n'
+    'ballpike\t901\n'
+    'swissballpike\t901\n'
+    'suspensionkneetuck\t902\n'
+    'suspendedkneetuck\t902\n'
+    'suspensiontuck\t902\n'
+    'slingkneetuck\t902\n'
+    'suspensionpike\t903\n'
+    'suspendedpike\t903\n'
+    'slingpike\t903\n'
+    'sliderpike\t904\n'
+    'slidingpike\t904\n'
+    'sliderpikeup\t904\n'
+    'sliderkneetuck\t905\n'
+    'slidingkneetuck\t905\n'
+    'slidermountainclimber\t905\n'
+    'mountainclimber\t906\n'
+    'runningplank\t906\n'
+    'plankkneedrive\t906\n'
+    'crossbodymountainclimber\t907\n'
+    'twistingmountainclimber\t907\n'
+    'lowtohighcablechop\t908\n'
+    'reversewoodchop\t908\n'
+    'lowtohighwoodchop\t908\n'
+    'cablelift\t908\n'
+    'lowtohighchop\t908\n'
+    'reversechop\t908\n'
+    'cablerotation\t909\n'
+    'standingcablerotation\t909\n'
+    'horizontalwoodchop\t909\n'
+    'cabletwist\t909\n'
+    'horizontalcablechop\t909\n'
+    'trunkrotation\t909\n'
+    'standingtrunkrotation\t909\n'
+    'halfkneelingchop\t910\n'
+    'halfkneelingcablechop\t910\n'
+    'kneelingchop\t910\n'
+    'tallkneelingchop\t910\n'
+    'halfkneelingwoodchop\t910\n'
+    'halfkneelinglift\t911\n'
+    'halfkneelingcablelift\t911\n'
+    'kneelinglift\t911\n'
+    'tallkneelinglift\t911\n'
+    'bandrotation\t912\n'
+    'bandwoodchop\t912\n'
+    'bandedrotation\t912\n'
+    'bandtwist\t912\n'
+    'bandchop\t912\n'
+    'resistancebandwoodchop\t912\n'
+    'landminerotation\t913\n'
+    'landminetwist\t913\n'
+    'landmine180\t913\n'
+    'angledbarrotation\t913\n'
+    'barbellrotationinthecorner\t913\n'
+    'fullcontacttwist\t913\n'
+    'machinetrunkrotation\t914\n'
+    'rotarytorso\t914\n'
+    'torsorotationmachine\t914\n'
+    'rotationmachine\t914\n'
+    'twistmachine\t914\n'
+    'dumbbellwoodchop\t915\n'
+    'medicineballwoodchop\t915\n'
+    'platewoodchop\t915\n'
+    'freeweightwoodchop\t915\n'
+    'dumbbellchop\t915\n'
+    'lyingwindshieldwiper\t916\n'
+    'floorwindshieldwiper\t916\n'
+    'lyinglegrotation\t916\n'
+    'supinetrunkrotation\t916\n'
+    'lyingwiper\t916\n'
+    'bentkneetrunkrotation\t917\n'
+    'bentkneewindshieldwiper\t917\n'
+    'lowertrunkrotation\t917\n'
+    'kneedrop\t917\n'
+    'supinekneerotation\t917\n'
+    'stabilityballrussiantwist\t918\n'
+    'ballrussiantwist\t918\n'
+    'bridgedtrunkrotation\t918\n'
+    'swissballrotation\t918\n'
+    'bandantirotationpress\t919\n'
+    'bandpressout\t919\n'
+    'bandedantirotationpress\t919\n'
+    'bandantirotationhold\t919\n'
+    'halfkneelingantirotationpress\t920\n'
+    'halfkneelingpressout\t920\n'
+    'kneelingantirotationpress\t920\n'
+    'tallkneelingantirotationpress\t920\n'
+    'halfkneelingcablepressout\t920\n'
+    'splitstanceantirotationpress\t921\n'
+    'splitstancepressout\t921\n'
+    'splitsquatantirotationpress\t921\n'
+    'antirotationpressoverhead\t922\n'
+    'overheadpressout\t922\n'
+    'antirotationpressandlift\t922\n'
+    'overheadantirotationpress\t922\n'
+    'antirotationwalkout\t923\n'
+    'antirotationsidestep\t923\n'
+    'pressoutwalk\t923\n'
+    'cablewalkout\t923\n'
+    'antirotationwalk\t923\n'
+    'onearmplank\t924\n'
+    'singlearmplank\t924\n'
+    'onearmplankhold\t924\n'
+    'pronebackextensionhold\t925\n'
+    'pronehold\t925\n'
+    'proneextensionhold\t925\n'
+    'pronelifthold\t925\n'
+    'pronearchhold\t925\n'
+    'archhold\t925\n'
+    'pronealternatingarmandlegraise\t926\n'
+    'swimmer\t926\n'
+    'proneswimmer\t926\n'
+    'pronealternatingraise\t926\n'
+    'oppositearmandlegraise\t926\n'
+    'pronecobrahold\t927\n'
+    'pronecobra\t927\n'
+    'cobrahold\t927\n'
+    'proneshoulderbladesqueezehold\t927\n'
+    'machinebackextension\t928\n'
+    'backextensionmachine\t928\n'
+    'lowerbackmachine\t928\n'
+    'seatedbackextension\t928\n'
+    'lumbarextensionmachine\t928\n'
+    'seatedmachinebackextension\t928\n'
+    'stabilityballbackextension\t929\n'
+    'ballbackextension\t929\n'
+    'swissballbackextension\t929\n'
+    'loadedspinalrolldown\t930\n'
+    'spinalrolldown\t930\n'
+    'rolldown\t930\n'
+    'segmentalrolldown\t930\n'
+    'weightedrolldown\t930\n'
+    'quadrupedlegreach\t931\n'
+    'quadrupedhipextensionhold\t931\n'
+    'allfourlegreach\t931\n'
+    'birddoglegonly\t931\n'
+    'birddogrow\t932\n'
+    'birddogdumbbellrow\t932\n'
+    'benchbirddogrow\t932\n'
+    'birddogwithband\t933\n'
+    'bandedbirddog\t933\n'
+    'weightedbirddog\t933\n'
+    'resistedbirddog\t933\n'
+)

@@ -7,8 +7,6 @@ first asked for. Names are compared without regard to case, hyphens, blanks and 
 from __future__ import annotations
 
 from . import built
-from .anatomy import Action, Anatomy, Muscle, anatomy_of
-from .mechanics import length_class
 from .names import fold
 from .rows import FIELDS, decode
 from .rows import names as names_in
@@ -17,6 +15,7 @@ TYPE_CHECKING = False
 if TYPE_CHECKING:
     from typing import Any
 
+    from .anatomy import Action, Anatomy, Muscle
     from .derive import Profile
 
 INDIRECT_SET = 0.5
@@ -33,12 +32,11 @@ class Exercise:
 
     ``pattern`` is the stated movement pattern ("" if none), ``patterns`` also holds what the joint path
     shows; ``direct`` and ``indirect`` are muscles; ``positions`` {muscle: mean place in its own range, 0 to
-    1} and ``lengths`` {muscle: "long", "middle" or "short"} for those that have a length curve; ``stated``
-    {muscle or group: (credit, reason)} as stated by hand; ``hands`` says whether the grip carries the load;
+    1} for those that have a length curve; ``stated`` {muscle or group: (credit, reason)} as stated by hand; ``hands`` says whether the grip carries the load;
     ``station`` what it occupies; ``path`` {joint: angles in degrees}. Made from the fields of rows.FIELDS.
     """
 
-    __slots__ = (*FIELDS, "lengths")
+    __slots__ = tuple(FIELDS)
 
     name: str
     aliases: tuple[str, ...]
@@ -69,7 +67,13 @@ class Exercise:
     def __init__(self, fields: dict[str, Any]) -> None:
         for name, value in fields.items():
             setattr(self, name, value)
-        self.lengths = {muscle: length_class(position)[0] for muscle, position in self.positions.items()}
+
+    @property
+    def lengths(self) -> dict[str, str]:
+        """How long each muscle that has a length curve works on average: "long", "middle" or "short"."""
+        from .mechanics import length_class
+
+        return {muscle: length_class(position)[0] for muscle, position in self.positions.items()}
 
     def weight(self, muscle: str, indirect: float = INDIRECT_SET) -> float:
         """What one set counts for a muscle: 1 direct, ``indirect`` (0.5: pelland-2026-frac) or 0."""
@@ -79,6 +83,8 @@ class Exercise:
 
     def length_is_sure(self, muscle: str) -> bool:
         """Whether the length class stands clear of its limits by more than two models differ."""
+        from .mechanics import length_class
+
         return length_class(self.positions[muscle])[1]
 
     def profile(self) -> Profile:
@@ -148,12 +154,12 @@ _anatomy: list[Anatomy] = []
 
 def exercise(name: str) -> Exercise | None:
     """The exercise of this name or alias, or None."""
-    try:
-        return _named[name]
-    except KeyError:
-        row = built.NAMES.get(fold(name))
-        found = _named[name] = None if row is None else _at(row)
-        return found
+    if name not in _named:
+        key = f"\n{fold(name)}\t"
+        start = built.NAMES.find(key)
+        end = built.NAMES.find("\n", start + len(key))
+        _named[name] = None if start < 0 else _at(int(built.NAMES[start + len(key) : end]))
+    return _named[name]
 
 
 def _at(row: int) -> Exercise:
@@ -186,6 +192,8 @@ def nearest_areas(name: str, most: int = 3) -> list[str]:
 def anatomy() -> Anatomy:
     """Muscles, actions and length curves together, as derive wants them."""
     if not _anatomy:
+        from .anatomy import anatomy_of
+
         _anatomy.append(anatomy_of(built.ACTIONS, built.MUSCLES, built.CURVES))
     return _anatomy[0]
 
