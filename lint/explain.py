@@ -14,7 +14,7 @@ from .yaml_tree import Mapping, Scalar, Sequence
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
-    from collections.abc import Iterator
+    from collections.abc import Callable, Iterator
     from typing import Any
 
     from jsonschema.exceptions import ValidationError
@@ -406,31 +406,24 @@ class _Explainer:
         return ""
 
     def at_odds(self, error: _Break) -> Finding:
-        path = error.path
-        key = path[-1]
+        """Keys that exclude each other; the library names the group they stand in, not the keys."""
         steps = self.kinds.route(error.steps, self.kinds.root) or []
-        before = [step for step, _ in steps[:-2]]
-        if before and before[-1] == "then":
-            beside = steps[-3][1]["if"]["required"][0]
-        elif len(before) > 1 and before[-2] == "dependentSchemas":
-            beside = str(before[-1])
+        part = steps[-1][1]["properties"]
+        group = self.value(error.path)
+        keys = [key for key in group if part.get(key, True) is False]
+        before = [step for step, _ in steps[:-1]]
+        if before[-1] == "then":
+            beside = f"beside `{steps[-2][1]['if']['required'][0]}`"
+        elif "dependentSchemas" in before[-2:]:
+            beside = f"beside `{before[-1]}`"
         else:
-            beside = ""
-        place = self.spot(path).entry_place
-        if not beside:
-            return self.finding(
-                "keys-at-odds",
-                place,
-                f"`{key}` stands on an exercise that is done in rounds.",
-                path,
-                wanted="There the rounds give the number of sets.",
-                change=f"Take `{key}` out, or the rounds.",
-            )
+            beside = "on an exercise whose rounds give its sets"
+        stand = f"{_listed([f'`{key}`' for key in keys])} {'stands' if len(keys) == 1 else 'stand'}"
         return self.finding(
             "keys-at-odds",
-            place,
-            f"`{key}` stands beside `{beside}`.",
-            path,
+            self.spot((*error.path, keys[0])).entry_place,
+            f"{stand} {beside}.",
+            error.path,
             wanted="Only one of the two can hold.",
             change="Take one of them out.",
         )
@@ -444,7 +437,7 @@ class _Explainer:
             return self.finding(
                 "key-empty", place, "The name before the colon is empty.", path, change="Write it."
             )
-        return self.unreadable(error, place, key, path)
+        return self.unreadable(error, place, key, path, "weeks")
 
     def bad_value(self, error: _Break, spot: _Spot) -> Finding:
         path = error.path
@@ -454,7 +447,7 @@ class _Explainer:
             return self.finding(
                 "value-missing",
                 spot.place,
-                f"Nothing stands after `{_last(path)}`.",
+                f"{_called(path)} is empty.",
                 path,
                 change=f"Write it{like}, or take it out.",
             )
@@ -496,16 +489,20 @@ class _Explainer:
         return self.finding(
             "value-out-of-range",
             spot.place,
-            f"`{_last(path)}` is {spot.words}.",
+            f"{_called(path)} is {spot.words}.",
             path,
             wanted=f"It takes {step} from {limits['minimum']} to {limits['maximum']}.",
             change="Correct the number.",
         )
 
-    def unreadable(self, error: _Break, place: Place, words: str, path: Path) -> Finding:
-        """A value, or a week, that does not read as the quantity it should be."""
+    def unreadable(self, error: _Break, place: Place, words: str, path: Path, key: str = "") -> Finding:
+        """A value, or a key that names weeks, that does not read as the quantity it should be."""
         title = error.title
-        change, meant = self.reading(error, words, title)
+
+        def readable(text: str) -> bool:
+            return bool(text) and self.reads(error.part, text, bool(key))
+
+        change, meant = _reading(words, key or _subject(path), readable)
         likes = [str(example) for example in error.part.get("examples", ())][:4]
         return self.finding(
             "value-unreadable",
@@ -517,36 +514,13 @@ class _Explainer:
             edits=(Edit(place, meant, f"Write {meant}"),) if meant else (),
         )
 
-    def reading(self, error: _Break, words: str, title: str) -> tuple[str, str]:
-        """What to write instead, and the edit for it where there is no doubt."""
-
-        def readable(text: str) -> bool:
-            return bool(text) and self.reads(error.part, text)
-
-        pair = sets_and_reps(words)
-        if pair is not None and title in ("number of sets", "number of repetitions"):
-            return f"Write `sets: {pair[0]}` and `reps: {pair[1]}`, each on its own.", ""
-        stated = effort(words)
-        if stated is not None and not readable(stated[1]):
-            return f"Effort stands on its own: write `{stated[0]}: {stated[1]}`.", ""
-        for repaired in (words, *repairs(words)):
-            if readable(repaired):
-                return f"Write `{repaired}`.", repaired
-            units = with_units(repaired, readable)
-            if len(units) == 1:
-                return f"Write `{units[0]}`.", units[0]
-            if units:
-                return f"Say the unit: {_listed([f'`{one}`' for one in units[:3]], 'or')}.", ""
-        return "Correct it, or say it in a `note`.", ""
-
-    def reads(self, part: Schema, text: str) -> bool:
-        """Whether these words, written plain, would be read as this quantity."""
+    def reads(self, part: Schema, text: str, as_key: bool) -> bool:
+        """Whether these words, written plain, would be read as this quantity; keys are always text."""
         try:
-            value: Any = core_value(text)
+            value: Any = text if as_key else core_value(text)
         except OutOfRangeError:
             return False
-        judge = self.validator(self.kinds.whole(part))
-        return judge.is_valid(value)
+        return self.validator(self.kinds.whole(part)).is_valid(value)
 
     def wrong_kind(self, error: _Break, spot: _Spot, path: Path) -> Finding:
         value, wanted = error.value, error.wants
@@ -578,7 +552,7 @@ class _Explainer:
         return self.finding(
             "value-wrong-kind",
             spot.place,
-            f"`{_last(path)}` is {_kind(value)}.",
+            f"{_called(path)} is {_kind(value)}.",
             path,
             wanted=f"It takes {_wanted(kinds, error.part)}.",
             change=change,
@@ -587,6 +561,25 @@ class _Explainer:
 
     def reads_list(self, part: Schema, value: Any) -> bool:
         return self.validator(self.kinds.whole(part)).is_valid([value])
+
+
+def _reading(words: str, key: str, readable: Callable[[str], bool]) -> tuple[str, str]:
+    """What to write instead, and the new words where there is no doubt."""
+    pair = sets_and_reps(words)
+    if pair is not None and key in ("sets", "reps"):
+        return f"Write `sets: {pair[0]}` and `reps: {pair[1]}`, each on its own.", ""
+    stated = effort(words)
+    if stated is not None and stated[0] != key:
+        return f"Effort stands on its own: write `{stated[0]}: {stated[1]}`.", ""
+    for repaired in (words, *repairs(words, key)):
+        if readable(repaired):
+            return f"Write `{repaired}`.", repaired
+        units = with_units(repaired, readable)
+        if len(units) == 1:
+            return f"Write `{units[0]}`.", units[0]
+        if units:
+            return f"Say the unit: {_listed([f'`{one}`' for one in units[:3]], 'or')}.", ""
+    return "Correct it, or say it in a `note`.", ""
 
 
 def _absent(error: _Break, steps: list[tuple[Any, Schema]]) -> list[str]:
@@ -615,6 +608,18 @@ def _name(group: dict[str, Any]) -> str:
 def _last(path: Path) -> str:
     """The last key of a path."""
     return next((step for step in reversed(path) if isinstance(step, str)), "")
+
+
+def _subject(path: Path) -> str:
+    """The last key of a path that does not name weeks."""
+    return next((step for step in reversed(path) if isinstance(step, str) and not step[:1].isdigit()), "")
+
+
+def _called(path: Path) -> str:
+    """What stands at a path, as the start of a sentence."""
+    if path and isinstance(path[-1], int):
+        return f"Item {path[-1] + 1} under `{_last(path)}`"
+    return f"`{_last(path)}`"
 
 
 def _a(noun: str) -> str:

@@ -50,19 +50,34 @@ _STEPS: tuple[tuple[str, str], ...] = (
     (r"(?i)(?<=[0-9 ])(?:minutes?|mins?|mn)\b", "min"),
     (r"(?i)(?<=[0-9 ])(?:metres?|meters?|m)$", "m"),
     (r"(?i)(?<=[0-9])( ?)RM\b", r"\1RM"),
-    (r"(?i)^(?:rpe|rir|@|reps?|sets?|weeks?|wk|w) ?(?=[0-9])", ""),
-    (r"(?i) ?(?:reps?|repetitions?|sets?|rounds?|rir|rpe|years?|kg each)$", ""),
 )
 """Each step makes words plainer; the first outcome that can be read is what was meant."""
 
+_OWN_WORDS = {
+    "sets": "sets?",
+    "warm-up sets": "(?:warm-up )?sets?",
+    "reps": "reps?|repetitions?",
+    "rounds": "rounds?",
+    "rir": "rir|in reserve",
+    "rpe": "rpe|@",
+    "effort": "rpe",
+    "minutes": "minutes?|mins?",
+    "weeks": "weeks?|wk|w",
+    "days": "days?|days? a week",
+    "age": "years?|years old|y",
+}
+"""Words that say no more than their key does."""
 
-def repairs(words: str) -> Iterator[str]:
-    """Ever plainer readings of ``words``, to be tried in turn; units are never made up."""
+
+def repairs(words: str, key: str) -> Iterator[str]:
+    """Ever plainer readings of the ``words`` of a key, to be tried in turn; units are never made up."""
     yield words.lower()
     yield words.upper()
     yield from _tempo(words)
     yield from _seconds(words)
-    for pattern, replacement in _STEPS:
+    yield from _date(words)
+    own = _OWN_WORDS.get(key, "$^")
+    for pattern, replacement in (*_STEPS, (f"(?i)^(?:{own}) ?| ?(?:{own})$", "")):
         plainer = re.sub(pattern, replacement, words).strip()
         if plainer != words:
             words = plainer
@@ -84,6 +99,17 @@ def _seconds(words: str) -> Iterator[str]:
     found = re.fullmatch(r"([0-9]{1,2}) ?(?::|min|m|') ?([0-5]?[0-9]) ?(?:s|sec|min|\")?", words)
     if found:
         yield f"{int(found[1]) * 60 + int(found[2])} s"
+
+
+def _date(words: str) -> Iterator[str]:
+    """``5.1.2026``, ``2026/1/5`` and ``2026-1-5``; ``5/1/2026`` could be two days and is left alone."""
+    found = re.fullmatch(r"(\d{1,2})\. ?(\d{1,2})\. ?(\d{4})", words)
+    day, month, year = found.groups() if found else ("", "", "")
+    found = re.fullmatch(r"(\d{4})[-/.](\d{1,2})[-/.](\d{1,2})", words)
+    if found:
+        year, month, day = found.groups()
+    if year:
+        yield f"{year}-{month:0>2}-{day:0>2}"
 
 
 _UNITS = (" %", " kg", " lb", " s", " min", " m", " km", " m/s", " weeks", " sessions", " reps", " sets")

@@ -39,12 +39,12 @@ def file_empty(place: Place) -> Finding:
 
 def top_not_a_list_of_keys(place: Place, is_list: bool) -> Finding:
     """The file holds a list or a single value where keys should stand."""
-    found = "The file starts with a list" if is_list else "The file holds a single value"
+    found = "The file starts with a list, not with keys" if is_list else "The file holds one value and no keys"
     return Finding(
         "top-not-a-list-of-keys",
         "error",
         Place(place.text, place.start, _line_end(place.text.content, place.start, place.end)),
-        f"{found}, not with keys.",
+        f"{found}.",
         wanted="Lines such as programme: Winter base, each with a key and a colon.",
         change="Put a key and a colon before it" + (", and indent the list below." if is_list else "."),
     )
@@ -91,7 +91,8 @@ def key_not_text(place: Place) -> Finding:
     """A list or a group of keys stands where a key should."""
     content = place.text.content
     if content[place.start - 1 : place.start + 1] == "{{":
-        return template(place.text.place(place.start - 1, place.end))
+        end = place.end + (content[place.end : place.end + 1] == "}")
+        return template(place.text.place(place.start - 1, end))
     return Finding(
         "key-not-text",
         "error",

@@ -11,7 +11,7 @@ import re
 from .finding import Edit, Finding, Related
 from .places import Text
 from .yaml_characters import SPACES, odd_blanks
-from .yaml_faults import key_missing, shown
+from .yaml_faults import file_empty, key_missing, shown, template
 
 _LONGEST_KEY = 1024
 _TAB = re.compile(r"^ *\t[ \t]*", re.MULTILINE)
@@ -87,6 +87,22 @@ def explain(text: Text, error: Exception, opened: list[int]) -> list[Finding]:
     return [_unreadable(stop)]
 
 
+def _nothing(stop: _Stop) -> Finding | None:
+    """Nothing but remarks and the marks between documents."""
+    if re.sub(r"#[^\r\n]*|\.\.\.|---|\s", "", stop.content):
+        return None
+    return file_empty(stop.text.place(0, 0))
+
+
+def _template(stop: _Stop) -> Finding | None:
+    """Words behind double braces: the braces themselves are the fault."""
+    before = stop.before.rstrip()
+    start = before.rfind("{{")
+    if start < 0 or not before.endswith("}}"):
+        return None
+    return template(stop.text.place(stop.line_start + start, stop.line_start + len(before)))
+
+
 def _tabs(stop: _Stop) -> list[Finding]:
     if stop.char != "\t" and "tab character" not in stop.problem:
         return []
@@ -157,7 +173,8 @@ def _escape(stop: _Stop) -> Finding | None:
             end=pair.end(),
             edits=(Edit(place, char, f"write {char}"),),
         )
-    end = max(stop.at + 1, slash + 2)
+    code = re.compile(r"\\(?:x.{,2}|u.{,4}|U.{,8}|.)?").match(stop.content, max(slash, 0))
+    end = code.end() if code else stop.at + 1
     return stop.finding(
         "escape-unknown",
         f"{stop.content[slash:end]} inside double quotes stands for no character.",
@@ -169,7 +186,7 @@ def _escape(stop: _Stop) -> Finding | None:
 
 
 def _directive(stop: _Stop) -> Finding | None:
-    at = stop.began if stop.content[stop.began : stop.began + 1] == "%" else stop.line_start
+    at = stop.began if "directive" in stop.doing else stop.line_start
     if stop.content[at : at + 1] != "%":
         return None
     end = stop.content.find("\n", at)
@@ -247,6 +264,8 @@ def _bracket_left_over(stop: _Stop) -> Finding | None:
 def _bracket(stop: _Stop) -> Finding | None:
     if not stop.opened:
         return None
+    if stop.char == ":" and stop.before.rstrip()[-1:] in "{,":
+        return key_missing(stop.text.place(stop.at, stop.at + 1))
     opened = stop.opened[-1]
     bracket = stop.content[opened]
     closing = "]" if bracket == "[" else "}"
@@ -301,7 +320,13 @@ def _colon(stop: _Stop) -> Finding | None:
 
 
 def _indented(stop: _Stop) -> Finding:
+    above = _line_above(stop)
+    line = stop.content[above[0] : above[1]]
+    if re.match(r"[^:#'\"]+:[^ \t]|-[^- \t]", line):
+        return _blank_missing(stop, *above)
     start = stop.line_start + len(stop.before) - len(stop.before.lstrip())
+    if ":" not in line and stop.text.position(start)[1] <= stop.text.position(above[0])[1]:
+        return _colon_missing(stop, *above)
     return stop.finding(
         "indentation-uneven",
         "This line goes on with the value of the line above, but holds a key of its own.",
@@ -312,19 +337,47 @@ def _indented(stop: _Stop) -> Finding:
     )
 
 
+def _line_above(stop: _Stop) -> tuple[int, int]:
+    """Start and end of the words in the nearest line above that is neither blank nor a remark."""
+    above = re.compile(r"^[ \t]*(?:- +)*([^ \t\r\n#][^\r\n]*)", re.MULTILINE)
+    spans = [found.span(1) for found in above.finditer(stop.content, 0, stop.line_start)]
+    return spans[-1] if spans else (stop.line_start, stop.at)
+
+
+def _blank_missing(stop: _Stop, start: int, end: int) -> Finding:
+    words = stop.content[start:end]
+    at = start if words[0] == "-" else start + words.index(":")
+    sign = stop.content[at]
+    return stop.finding(
+        "blank-missing",
+        f"No blank stands behind the {sign} of {shown(words)}.",
+        "A blank behind a colon and behind a dash.",
+        "Put a blank there.",
+        at=at,
+        end=at + 1,
+        edits=(Edit(stop.text.place(at + 1, at + 1), " ", "put a blank there"),),
+    )
+
+
+def _colon_missing(stop: _Stop, start: int, end: int) -> Finding:
+    return stop.finding(
+        "colon-missing",
+        f"No colon stands behind {shown(stop.content[start:end])}.",
+        "A key, a colon, a blank, a value.",
+        "Put a colon and a blank behind the key; words that go on from the line above are indented further.",
+        at=start,
+        end=end,
+    )
+
+
 def _no_colon(stop: _Stop) -> Finding | None:
     if "expected ':'" not in stop.problem:
         return None
-    end = stop.content.find("\n", stop.began)
-    end = end if end >= 0 else len(stop.content)
-    return stop.finding(
-        "colon-missing",
-        f"No colon stands behind {shown(stop.content[stop.began : end])}.",
-        "A key, a colon, a blank, a value.",
-        "Put a colon and a blank behind the key; words that go on from the line above are indented further.",
-        at=stop.began,
-        end=end,
-    )
+    found = re.compile(r"[^\r\n]*").match(stop.content, stop.began)
+    end = found.end() if found else stop.at
+    if re.match(r"[^:#'\"]+:[^ \t]|-[^- \t]", stop.content[stop.began : end]):
+        return _blank_missing(stop, stop.began, end)
+    return _colon_missing(stop, stop.began, end)
 
 
 def _dash(stop: _Stop) -> Finding | None:
@@ -342,9 +395,11 @@ def _stray(stop: _Stop) -> Finding | None:
     """A line, or the rest of one, that fits neither the list nor the keys around it."""
     if not stop.problem.startswith(("did not find expected", "expected")):
         return None
+    behind = stop.before.strip()
+    if stop.char == ":" and re.search(r"[*&][\w-]+$", behind):
+        return _blank_missing_before(stop)
     if stop.char == ":":
         return key_missing(stop.text.place(stop.at, stop.at + 1))
-    behind = stop.before.strip()
     if behind and behind[-1:] in "'\"]}" and stop.char not in "-":
         return stop.finding(
             "words-after-quote" if behind[-1] in "'\"" else "words-after-bracket",
@@ -354,15 +409,26 @@ def _stray(stop: _Stop) -> Finding | None:
             end=stop.line_end,
         )
     column = stop.text.position(stop.at)[1]
-    around = stop.text.position(stop.began)
-    if behind or column == around[1]:
+    if behind or column == stop.text.position(stop.began)[1]:
         return _mixed(stop)
+    above = _line_above(stop)
+    line, other = stop.text.position(above[0])
     return stop.finding(
         "indentation-uneven",
         f"This line begins in column {column}; no group of keys and no list above stands in that column.",
-        f"The column of the lines it belongs to, such as {around[1]} from line {around[0]}.",
+        f"Column {other}, as on line {line}, or that of another line it belongs to.",
         "Move it under the line it belongs to.",
-        related=(Related(stop.text.place(stop.began, stop.began + 1), "this group or list begins here"),),
+        related=(Related(stop.text.place(*above), f"this stands in column {other}"),),
+    )
+
+
+def _blank_missing_before(stop: _Stop) -> Finding:
+    return stop.finding(
+        "blank-missing",
+        "No blank stands before this colon; a name after * or & ends only at a blank.",
+        "A blank between the name and the colon.",
+        "Put a blank there.",
+        edits=(Edit(stop.text.place(stop.at, stop.at), " ", "put a blank there"),),
     )
 
 
@@ -390,6 +456,8 @@ def _unreadable(stop: _Stop) -> Finding:
 
 
 _KINDS = (
+    _nothing,
+    _template,
     _tabs,
     _odd_blank,
     _quote,

@@ -80,7 +80,8 @@ class Node:
 class Scalar(Node):
     """A single value: ``text`` as written, without its quotes; ``style`` is "", "'", '"', "|" or ">".
 
-    The style "*" marks an alias that leads nowhere: without text or value, and a finding has told so already.
+    The style "*" marks what cannot be used, such as an alias that leads nowhere: it has neither text nor
+    value, and a finding has told so already.
     """
 
     __slots__ = ("style", "text")
@@ -303,7 +304,11 @@ class _OpenKeys:
         elif key.style == "":
             self.builder.add(faults.key_missing(key.place))
 
-    def close(self) -> Mapping:
+    def close(self) -> Node:
+        """What the group comes to, merged keys last."""
+        node = self.node
+        if isinstance(self.last, Scalar) and not self.entries and node.source.content.startswith("{{", node.start):
+            return Scalar(node.source, node.start, node.end, "", "*", None)
         for value in self.merges:
             for source in value.items if isinstance(value, Sequence) else (value,):
                 self.merge(source)
@@ -554,8 +559,10 @@ class _Builder:
         """Keeps a finding, unless there are many of its name already."""
         count = self.counts.get(finding.rule, 0) + 1
         self.counts[finding.rule] = count
-        if count <= MOST_ALIKE:
-            self.reading.findings.append(finding)
+        findings = self.reading.findings
+        again = findings and findings[-1].rule == finding.rule and findings[-1].place == finding.place
+        if count <= MOST_ALIKE and not again:
+            findings.append(finding)
 
     def finish(self) -> None:
         """Puts the findings in the order of the text, and counts those that were left out."""

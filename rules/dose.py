@@ -24,7 +24,7 @@ if TYPE_CHECKING:
     severity="warning",
     confidence="common practice",
     why="More sets bring less and less and must be recovered from. No trial sets a ceiling; this is the"
-    " limit that your team, or common practice, has chosen.",
+    " limit that your team, or common practice, has chosen. A set in which the muscle helps counts half.",
     sources=("cp-cap", "bazvalle-2022", "pelland-2026-frac", "pelland-2026-hyp"),
     options=(
         Option("most", 20, "sets a week for a muscle group", "cp-cap"),
@@ -105,7 +105,9 @@ class _Excess:
         if self.direct == self.count.high:
             share = "all direct"
         else:
-            share = f"{plain(self.direct) if self.direct else 'none'} direct, the rest helping, at half"
+            share = (
+                f"{plain(self.direct)} direct, the rest as a helper" if self.direct else "as a helper only"
+            )
         return f"{sets_of(self.count.most)} for the {self.group} ({share})"
 
     def bound(self) -> str:
