@@ -321,8 +321,10 @@ class _Explainer:
                 owned = " or ".join(_a(owner) for owner in owners[:2])
                 wanted, change = f"`{key}` belongs to {owned}.", "Move it there, or take it out."
             else:
-                wanted = f"It may have {_listed([f'`{one}`' for one in kind.get('properties', ())])}."
-                change = "Take it out, or say it in a `note`."
+                wanted = f"It may have {_listed([f'`{one}`' for one in kind['properties']])}."
+                change = (
+                    "Take it out, or say it in a `note`." if "note" in kind["properties"] else "Take it out."
+                )
             place = self.spot((*path, key)).entry_place
             counted = f"{_a(kind['title']).capitalize()} has no `{key}`."
             yield self.finding("key-unknown", place, counted, path, wanted=wanted, change=change)
@@ -579,7 +581,7 @@ def _reading(words: str, key: str, readable: Callable[[str], bool]) -> tuple[str
             return f"Write `{units[0]}`.", units[0]
         if units:
             return f"Say the unit: {_listed([f'`{one}`' for one in units[:3]], 'or')}.", ""
-    return "Correct it, or say it in a `note`.", ""
+    return "Correct it.", ""
 
 
 def _absent(error: _Break, steps: list[tuple[Any, Schema]]) -> list[str]:
@@ -623,8 +625,6 @@ def _called(path: Path) -> str:
 
 
 def _a(noun: str) -> str:
-    if noun.endswith("settings"):
-        return f"the {noun}"
     return f"{'an' if noun[:1] in 'aeiou' else 'a'} {noun}"
 
 
