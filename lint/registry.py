@@ -218,8 +218,11 @@ def _stamped(finding: Finding, rule: Rule, weeks: tuple[int, ...], ledger: Ledge
 
 
 def _merge(merged: dict[tuple[object, ...], Finding], finding: Finding) -> None:
-    """Draws findings on one subject at one place together: all their weeks, the words of the worst."""
-    key = (finding.rule, finding.place, finding.subject)
+    """Draws findings on one subject together, else those at one place: all their weeks, the words of the worst.
+
+    A muscle that lacks work in each of three blocks is one thing to say, not three.
+    """
+    key = (finding.rule, finding.subject or finding.place)
     known = merged.get(key)
     if known is None:
         merged[key] = finding

@@ -35,7 +35,7 @@ if TYPE_CHECKING:
 def antagonist_imbalance(week: Week, limits: Limits) -> Iterator[Finding]:
     """One side of an opposing pair gets far more direct sets than the other.
 
-    Counts direct sets of each side of a pair (front and back of the thigh, pressing and pulling, elbow
+    Counts direct hard sets of each side of a pair (front and back of the thigh, pressing and pulling, elbow
     flexion and extension, outer and inner hip) in a typical week; compares the middles of ranges. The thigh
     is a note outside 2:3 to 3:2 and a warning outside 1:2 to 2:1; other pairs are a note outside 1:2 to 2:1.
     Silent where a side is empty for the thigh, since other rules say what is missing there.
@@ -66,7 +66,8 @@ def antagonist_imbalance(week: Week, limits: Limits) -> Iterator[Finding]:
 
 def _judged(week: Week, pair: Pair, limits: Limits) -> Iterator[Finding]:
     sides = sorted(
-        ((week.for_actions(side.trained_by), side) for side in pair.sides), key=lambda one: one[0].middle
+        ((week.for_actions(side.trained_by, hard=True), side) for side in pair.sides),
+        key=lambda one: one[0].middle,
     )
     (less, weak), (more, strong) = sides
     if less.middle + more.middle < limits.number("fewest together"):

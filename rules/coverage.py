@@ -69,6 +69,7 @@ def knee_flexion_missing(week: Week, limits: Limits) -> Iterator[Finding]:
         " biceps femoris",
         change=f"Add a leg curl of any kind or a Nordic curl to {_sessions(hamstrings or legs)}.",
         where=_where(hamstrings or legs),
+        subject="knee flexion",
         related=counted_lines(legs),
         excess=legs.high,
     )
@@ -122,6 +123,7 @@ def hip_hinge_missing(week: Week, limits: Limits) -> Iterator[Finding]:
         wanted="at least one set of a hip hinge in the block",
         change=f"Add a hinge, such as a Romanian deadlift, to {_sessions(curls or legs)}.",
         where=_where(curls or legs),
+        subject="hip hinge",
         related=counted_lines(legs),
         excess=legs.high,
     )

@@ -85,6 +85,7 @@ def weekly_sets_over_limit(week: Week, limits: Limits) -> Iterator[Finding]:
             wanted=f"at most {listed(list(dict.fromkeys(one.bound() for one in over)))}",
             change=f"Take {sets_of(worst.sets)} off, or move the limit in spotline.yaml.",
             where=line_name(line),
+            subject=listed([one.group for one in over]),
             related=counted_lines(*(one.count for one in over)),
             excess=worst.sets,
         )

@@ -197,7 +197,6 @@ def _slip(entry: Entry, key: str, counted: str, wanted: str) -> Finding:
         wanted=wanted,
         change="If it is a slip, correct it.",
         where=f"{line_name(entry.prescription)}, {key}",
-        subject=key,
     )
 
 
