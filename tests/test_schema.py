@@ -1,0 +1,655 @@
+"""The schemas themselves: sound, described, and tight about every property."""
+
+from __future__ import annotations
+
+import json
+import os
+
+import pytest
+from jsonschema import Draft202012Validator
+from referencing import Registry, Resource
+
+from spotline import schema as schemas
+from spotline.lint import quantities
+from spotline.lint.yaml_tree import parse
+
+FOLDER = os.path.dirname(schemas.__file__)
+
+PROGRAMME = """\
+programme: Winter base, lower body first
+athlete: ../athletes/mara.athlete.yaml
+goal: hypertrophy
+phase: build
+focus: [legs, trunk]
+priority: [hamstrings]
+starts: 2026-01-05
+weeks: 6
+events: [{date: 2026-02-14, event: regatta}]
+note: one line that every level may carry
+sessions:
+  - session: Lower A
+    day: monday                               # a weekday, a list of weekdays, or a number 1-7
+    preparation: [hip mobility, 5 min bike]   # never counted
+    exercises:
+      - exercise: stiff-leg deadlift
+        sets: {1-3: 3, 4-5: 4, 6: 2}
+        reps: 5-8
+        load: 80-85 %
+        rir: 2
+        rest: 3 min
+        tempo: 3-1-X-0
+        warm-up sets: 2
+        or: [good morning]
+        progression: {add: 2.5 kg, when: top of range in all sets}
+      - exercise: back squat
+        work:
+          - {sets: 1, reps: 3, rpe: 8}
+          - {sets: 3, reps: 5, load: 90 % of top set}
+      - superset:
+          - {exercise: seated leg curl, sets: 3, reps: 10-15, rest: 90 s}
+          - {exercise: standing calf raise, sets: 3, reps: 10-15}
+      - circuit: {rounds: 3, rest: 2 min, exercises: [{exercise: push-up, reps: 12}, {exercise: side plank, hold: 30 s, side: each}]}
+      - {exercise: kettlebell swing, every: 60 s, for: 10 min, reps: 10}
+  - activity: water session
+    day: wednesday
+    minutes: 75
+    effort: 7
+    loads: {hamstrings: high, lower back: high}
+"""
+
+DATE = ("2026-01-05", "5.1.2026")
+TEXT = ("some words", "")
+LINE = {"exercise": "back squat", "sets": 3}
+VISIT = {"session": "Lower A", "exercises": [LINE]}
+POSITION = (14, 0)
+
+PROPERTIES = {
+    ("programme", ""): (
+        {"programme": "Winter", "sessions": [VISIT]},
+        {
+            "programme": TEXT,
+            "athlete": ("../athletes/mara.athlete.yaml", "mara"),
+            "athletes": ([{"name": "Mara"}, "wren.athlete.yml"], "mara.athlete.yaml"),
+            "goal": ("muscular endurance", "Strength"),
+            "phase": ("in-season", "summer"),
+            "focus": (["legs"], "legs"),
+            "priority": (["hamstrings"], []),
+            "starts": DATE,
+            "weeks": (104, 105),
+            "events": ([{"date": "2026-02-14", "event": "regatta"}], ["regatta"]),
+            "note": TEXT,
+            "sessions": ([{"activity": "run"}], {"Lower A": []}),
+            "rotation": (["monday", "friday"], ["monday", 3]),
+            "rehabilitation": (
+                {"stage": "heel drops", "advised by": "physiotherapist", "until": "2026-04-01"},
+                "yes",
+            ),
+        },
+    ),
+    ("programme", "event"): (
+        {"date": "2026-02-14", "event": "regatta"},
+        {"date": DATE, "event": TEXT, "note": TEXT},
+    ),
+    ("programme", "rehabilitation"): (
+        {"stage": "heel drops", "advised by": "physiotherapist", "until": "2026-04-01"},
+        {"stage": TEXT, "advised by": TEXT, "until": DATE},
+    ),
+    ("programme", "block"): (
+        {"name": "Base", "weeks": 4, "sessions": [VISIT]},
+        {
+            "name": TEXT,
+            "weeks": (1, 0),
+            "phase": ("taper", "rest"),
+            "deload": (True, "yes"),
+            "focus": (["legs"], "legs"),
+            "rotation": (["monday"], []),
+            "sessions": ([VISIT, {"activity": "run"}], []),
+            "note": TEXT,
+        },
+    ),
+    ("programme", "session"): (
+        VISIT,
+        {
+            "session": TEXT,
+            "day": (["monday", 3], "mon"),
+            "preparation": ("5 min bike", [""]),
+            "exercises": ([LINE], {"exercise": "back squat"}),
+            "note": TEXT,
+        },
+    ),
+    ("programme", "activity"): (
+        {"activity": "water session"},
+        {
+            "activity": TEXT,
+            "day": (7, 8),
+            "minutes": ("60-75", "75 min"),
+            "effort": (7.5, 11),
+            "loads": ({"lower back": "high"}, {"lower back": "heavy"}),
+            "note": TEXT,
+        },
+    ),
+    ("programme", "superset"): (
+        {"superset": [LINE, LINE]},
+        {
+            "superset": ([LINE, LINE, LINE], [LINE]),
+            "rest": ({"1-3": "90 s", "4": "60 s"}, {"week 1": "90 s"}),
+            "note": TEXT,
+        },
+    ),
+    ("programme", "circuit"): (
+        {"circuit": {"rounds": 3, "exercises": [{"exercise": "push-up"}]}},
+        {"circuit": ({"rounds": 2, "exercises": [{"exercise": "plank"}]}, [{"exercise": "push-up"}])},
+    ),
+    ("programme", "rounds"): (
+        {"rounds": 3, "exercises": [{"exercise": "push-up"}]},
+        {
+            "rounds": ({"1-2": 2, "3-4": "3-4"}, "three"),
+            "rest": ("2 min", 2),
+            "exercises": ([{"exercise": "push-up", "reps": 12}], []),
+            "note": TEXT,
+        },
+    ),
+    ("programme", "prescription"): (
+        {"exercise": "back squat"},
+        {
+            "exercise": ({"1-3": "back squat", "4-6": "front squat"}, 21),
+            "sets": ("3-4", "3x8"),
+            "reps": ("12/10/8+", "8 to 10"),
+            "load": ("bodyweight + 10 kg", 60),
+            "rir": (1.5, 2.3),
+            "rpe": ("7-8.5", 0),
+            "rest": ("2-3 min", 90),
+            "tempo": ("3-1-X-0", "3-1-X"),
+            "hold": ("30 s", 30),
+            "distance": ("30-40 m", "20"),
+            "side": ("each", "both"),
+            "warm-up sets": (2, "two"),
+            "or": (["good morning"], 5),
+            "progression": ("add when it moves well", {}),
+            "work": ([{"sets": 1, "reps": 3}], [{"reps": 3}]),
+            "every": ("60 s", 60),
+            "for": ("10 min", "10"),
+            "velocity": ("0.45-0.55 m/s", 0.5),
+            "velocity loss": ("20 %", 20),
+            "cluster rest": ("20 s", "short"),
+            "method": ("rest-pause", "giant"),
+            "note": TEXT,
+        },
+    ),
+    ("programme", "group"): (
+        {"sets": 3},
+        {
+            "sets": (5, 0),
+            "reps": ("amrap", "many"),
+            "load": ("90 % of top set", "heavy"),
+            "rir": ("0-1", "-1"),
+            "rpe": (9.5, 10.5),
+            "rest": ("3min", "3"),
+            "tempo": ("2-0-2-0", "2020"),
+            "hold": ("20-30 s", "long"),
+            "distance": ("1.5 km", "far"),
+            "side": ("left", "l"),
+            "velocity": ("0.5 m/s", "0.5"),
+            "note": TEXT,
+        },
+    ),
+    ("programme", "progression"): (
+        {},
+        {
+            "add": ("1 rep", "some"),
+            "when": TEXT,
+            "every": ("2 weeks", 2),
+            "note": TEXT,
+        },
+    ),
+    ("athlete", ""): (
+        {"name": "Mara"},
+        {
+            "name": TEXT,
+            "level": ("novice", "beginner"),
+            "age": (5, 4),
+            "body mass": ("72.5 kg", 72),
+            "best lifts": (
+                {"back squat": "100 kg", "chin-up": {"load": "bodyweight + 20 kg"}},
+                {"back squat": 100},
+            ),
+            "equipment": (["barbell"], "barbell"),
+            "days": (["monday", "thursday"], 8),
+            "minutes": (60, "60 min"),
+            "protect": ([{"area": "left shoulder", "advised by": "physiotherapist"}], ["left shoulder"]),
+            "clearance on file": DATE,
+            "screening on file": DATE,
+            "supervision": TEXT,
+            "note": TEXT,
+        },
+    ),
+    ("athlete", "bestLift"): (
+        {"load": "100 kg"},
+        {"load": ("2 x 24 kg", "heavy"), "tested": DATE, "reps": (30, 31)},
+    ),
+    ("athlete", "restriction"): (
+        {"area": "left shoulder", "advised by": "physiotherapist"},
+        {"area": TEXT, "advised by": TEXT, "review on": DATE, "note": TEXT},
+    ),
+    ("team", ""): (
+        {},
+        {
+            "weekly limits": ({"hamstrings": 16.5}, {"hamstrings": "few"}),
+            "block commit on": (["error"], ["fatal"]),
+            "leave out": (["archive", "drafts/*.yaml"], ["../other", "/top"]),
+        },
+    ),
+    ("review", ""): (
+        {
+            "spotline": "0.1.0",
+            "files": 0,
+            "findings": [],
+            "summary": {"error": 0, "warning": 0, "note": 0, "blocked": False},
+            "faults": [],
+        },
+        {
+            "spotline": ("0.1.0", "new"),
+            "files": (3, -1),
+            "findings": ([], None),
+            "summary": ({"error": 1, "warning": 0, "note": 2, "blocked": True}, {"error": 1}),
+            "faults": ([{"file": "a", "rule": "", "fault": "gone"}], ["gone"]),
+        },
+    ),
+    ("review", "finding"): (
+        {
+            "file": "a.programme.yaml",
+            "line": 1,
+            "column": 1,
+            "end line": 1,
+            "end column": 2,
+            "rule": "key-unknown",
+            "severity": "error",
+            "confidence": "fact",
+            "where": "",
+            "weeks": [],
+            "counted": "There it is.",
+            "wanted": "",
+            "change": "",
+            "why": "",
+            "sources": [],
+            "related": [],
+            "edits": [],
+        },
+        {
+            "file": ("a.yaml", None),
+            "line": POSITION,
+            "column": POSITION,
+            "end line": POSITION,
+            "end column": POSITION,
+            "rule": ("knee-flexion-missing", "K1 Missing"),
+            "severity": ("note", "fatal"),
+            "confidence": ("common practice", "sure"),
+            "where": ("Lower A", 1),
+            "weeks": ([1, 2], [0]),
+            "counted": TEXT,
+            "wanted": ("four", 4),
+            "change": ("Add one.", None),
+            "why": ("It helps.", None),
+            "sources": ([{"id": "cp-both", "reference": "a book"}], ["cp-both"]),
+            "related": ([], {}),
+            "edits": ([], "mend"),
+        },
+    ),
+    ("review", "source"): (
+        {"id": "cp-both", "reference": "a book"},
+        {"id": TEXT, "reference": TEXT},
+    ),
+    ("review", "related"): (
+        {"file": "a", "line": 1, "column": 1, "end line": 1, "end column": 1, "words": "here"},
+        {
+            "file": ("b", 1),
+            "line": POSITION,
+            "column": POSITION,
+            "end line": POSITION,
+            "end column": POSITION,
+            "words": ("there", None),
+        },
+    ),
+    ("review", "edit"): (
+        {
+            "label": "Write 3",
+            "file": "a",
+            "line": 1,
+            "column": 1,
+            "end line": 1,
+            "end column": 1,
+            "words": "3",
+        },
+        {
+            "label": TEXT,
+            "file": ("b", 1),
+            "line": POSITION,
+            "column": POSITION,
+            "end line": POSITION,
+            "end column": POSITION,
+            "words": ("", 3),
+        },
+    ),
+    ("review", "summary"): (
+        {"error": 0, "warning": 0, "note": 0, "blocked": False},
+        {"error": (1, -1), "warning": (1, "1"), "note": (1, -1), "blocked": (True, "no")},
+    ),
+    ("review", "fault"): (
+        {"file": "a", "rule": "r", "fault": "broke"},
+        {"file": ("b", 1), "rule": ("", None), "fault": TEXT},
+    ),
+}
+"""For each group of keys: what it holds at least, and for each property one value that passes and one that does not."""
+
+ELSEWHERE = {
+    ("programme", "", "blocks"): "test_a_programme_has_sessions_or_blocks",
+    ("programme", "", "shared"): "test_shared_holds_anything",
+    ("programme", "superset", "rounds"): "test_rounds_are_the_sets",
+    ("athlete", "restriction", "movement"): "test_a_restriction_names_one_thing",
+}
+"""Properties that cannot stand in the least group, and the test that tries them."""
+
+QUANTITIES = {
+    "sets": ([1, 3, "3", "3-4", 100], [0, -1, "3 sets", "3x8", "0", "3-", "", True, 2.5, "3–4"]),
+    "setsOfWeek": ([0, 3, "3-4", "0"], [-1, "none", 101]),
+    "reps": (
+        [5, "5-8", "12/10/8", "2+2+2", "amrap", "5+", "12/10/8+", "5/5/5-8", 999],
+        [0, "8 to 10", "5+5+", "+5", "5-8+", "AMRAP", "12/10/", "5--8", "3x8", 1000, "٣"],
+    ),
+    "load": (
+        [
+            "80 %",
+            "80%",
+            "80-85 %",
+            "82.5 %",
+            "70/75/80 %",
+            "90 % of top set",
+            "85-90 % of top set",
+            "60 kg",
+            "60kg",
+            "132 lb",
+            "60-65 kg",
+            "60/65/70 kg",
+            "2 x 24 kg",
+            "2x24 kg",
+            "bodyweight",
+            "bodyweight + 10 kg",
+            "bodyweight - 20 kg",
+            "20 % bodyweight",
+            "10RM",
+            "8-10RM",
+            "red band",
+            "band red",
+            "light green band",
+            "pin 7",
+        ],
+        [
+            60,
+            "60",
+            "fifty",
+            "62,5 kg",
+            "80",
+            "80 % 1RM",
+            "kg",
+            "60 stone",
+            "bodyweight + 10",
+            "RM",
+            "pin",
+            "band",
+            "x 24 kg",
+        ],
+    ),
+    "rir": ([0, 2, 1.5, 10, "1-2", "0.5-1"], [-1, 11, 2.25, "two", "1–2", True]),
+    "rpe": ([1, 8, 8.5, 10, "7-8", "7.5-8"], [0, 10.5, "@8", "8/9"]),
+    "rest": (
+        ["90 s", "90s", "3 min", "2-3 min", "1.5 min", "0 s"],
+        [90, "90", "1:30", "3 minutes", "2–3 min", "min"],
+    ),
+    "time": (["30 s", "10 min", "20-30 s"], [30, "half a minute"]),
+    "tempo": (["3-1-X-0", "2-0-2-0", "10-0-10-0"], ["3-1-x-0", "3010", 3010, "3-1-X", "3-1-X-0-1"]),
+    "distance": (["20 m", "1.5 km", "30-40 m"], [20, "20", "20 yards"]),
+    "velocity": (["0.5 m/s", "0.45-0.55 m/s"], [0.5, "0.5", "fast"]),
+    "percent": (["20 %", "10-20%"], [20, "20"]),
+    "sessionEffort": ([0, 7, 7.5, "6-8"], [11, "hard"]),
+    "athletePath": (
+        ["mara.athlete.yaml", "../athletes/mara.athlete.yml"],
+        ["mara", "/mara.athlete.yaml", "C:\\mara.athlete.yaml", "~/mara.athlete.yaml", "mara.yaml"],
+    ),
+    "step": (["2.5 kg", "5 %", "1 rep", "2 reps", "1 set", "5 s", "1-2 reps"], ["2.5", 2.5, "a little"]),
+    "turn": (["week", "2 weeks", "session", "3 sessions", "1 week"], [2, "fortnight", "2 week"]),
+    "weekNumbers": (["1", "1-3", "104"], ["0", "week 1", "1–3", "1,3"]),
+    "date": (["2026-01-05"], ["2026-1-5", "5.1.2026", "1026-01-05", 2026]),
+    "mass": (["72 kg", "72.5kg", "158 lb"], [72, "72", "-72 kg"]),
+    "liftedLoad": (["140 kg", "2 x 24 kg", "bodyweight + 20 kg", "bodyweight"], [140, "140", "80 %"]),
+}
+
+READERS = {
+    "sets": quantities.number_or_range,
+    "setsOfWeek": quantities.number_or_range,
+    "reps": quantities.reps,
+    "load": quantities.load,
+    "rir": quantities.number_or_range,
+    "rpe": quantities.number_or_range,
+    "rest": quantities.duration,
+    "time": quantities.duration,
+    "tempo": quantities.tempo,
+    "distance": quantities.distance,
+    "velocity": quantities.velocity,
+    "percent": quantities.percent,
+    "sessionEffort": quantities.number_or_range,
+    "weekNumbers": quantities.weeks,
+    "mass": quantities.mass,
+    "liftedLoad": quantities.load,
+}
+
+
+def groups(name):
+    """Every group of keys that a schema itself defines: definition name (the whole: ""), and the group."""
+    schema = written(name)
+    for key, part in [("", schema), *schema.get("$defs", {}).items()]:
+        if "properties" in part and "additionalProperties" in part:
+            yield key, part
+
+
+def written(name):
+    with open(os.path.join(FOLDER, f"{name}.json"), encoding="utf-8") as file:
+        return json.load(file)
+
+
+def judge(name, definition):
+    schema = schemas.load(name)
+    return Draft202012Validator(
+        {"$ref": f"#/$defs/{definition}", "$defs": schema["$defs"]} if definition else schema
+    )
+
+
+def programme(**keys):
+    return judge("programme", "").is_valid({"programme": "P", **keys})
+
+
+@pytest.mark.parametrize("name", schemas.names())
+def test_the_metaschema_holds(name):
+    Draft202012Validator.check_schema(written(name))
+    Draft202012Validator.check_schema(schemas.load(name))
+    assert written(name)["$schema"] == "https://json-schema.org/draft/2020-12/schema"
+    assert written(name)["$id"] == f"urn:spotline:schema:{name}"
+
+
+def test_a_schema_is_known_by_its_name_and_loads_once():
+    assert schemas.load("team") is schemas.load("team")
+    with pytest.raises(KeyError):
+        schemas.load("recipe")
+
+
+@pytest.mark.parametrize("name", schemas.names())
+def test_what_is_loaded_stands_on_its_own(name):
+    text = schemas.text(name)
+    assert json.loads(text) == schemas.load(name)
+    assert "urn:spotline:schema:" not in text.replace(f'"$id": "urn:spotline:schema:{name}"', "")
+
+
+def test_no_definition_of_the_athlete_hides_one_of_the_programme():
+    assert not {*written("programme")["$defs"]} & {*written("athlete")["$defs"], "athlete"}
+
+
+@pytest.mark.parametrize(
+    "athlete", [{"name": "Mara"}, {"name": "Mara", "age": 4}, {"nam": "Mara"}, "mara", 3]
+)
+def test_the_files_as_written_say_the_same_to_a_library_that_knows_both(athlete):
+    resources = [Resource.from_contents(written(name)) for name in schemas.names()]
+    registry = Registry().with_resources([(one.id(), one) for one in resources])
+    apart = Draft202012Validator(written("programme"), registry=registry)
+    data = {"programme": "P", "athlete": athlete, "sessions": [VISIT]}
+    assert apart.is_valid(data) == judge("programme", "").is_valid(data)
+
+
+@pytest.mark.parametrize("name", schemas.names())
+def test_every_property_and_definition_is_described(name):
+    for key, group in groups(name):
+        assert group["title"], key
+        assert group["additionalProperties"] is False, key
+        for word, part in group["properties"].items():
+            assert part["description"].endswith((".", "}.")), (key, word)
+    for key, part in written(name).get("$defs", {}).items():
+        if "pattern" in part or "minimum" in part or "enum" in part:
+            assert part["title"], key
+            assert part["description"], key
+
+
+@pytest.mark.parametrize("name", schemas.names())
+def test_every_quantity_gives_examples_and_they_are_valid(name):
+    tried = 0
+    for key, part in written(name).get("$defs", {}).items():
+        assert "examples" in part or not ("pattern" in part or "minimum" in part), key
+        for example in part.get("examples", ()):
+            assert judge(name, key).is_valid(example), (key, example)
+            tried += 1
+    assert tried
+
+
+def properties():
+    for name in schemas.names():
+        for key, group in groups(name):
+            for word in group["properties"]:
+                if (name, key, word) not in ELSEWHERE:
+                    yield name, key, word
+
+
+@pytest.mark.parametrize(("name", "key", "word"), list(properties()))
+def test_a_property_takes_what_it_should_and_nothing_else(name, key, word):
+    least, examples = PROPERTIES[name, key]
+    valid, invalid = examples[word]
+    assert judge(name, key).is_valid(
+        {**least, word: valid} if word != "for" else {**least, "every": "60 s", word: valid}
+    )
+    errors = list(judge(name, key).iter_errors({**least, word: invalid}))
+    assert errors
+    assert all(word in error.absolute_path or error.validator == "dependentRequired" for error in errors)
+
+
+def test_the_table_of_examples_names_nothing_that_is_not_there():
+    known = {(name, key): set(group["properties"]) for name in schemas.names() for key, group in groups(name)}
+    assert {place: set(examples) for place, (_, examples) in PROPERTIES.items()}.keys() == known.keys()
+    for (name, key), (_, examples) in PROPERTIES.items():
+        elsewhere = {word for one, other, word in ELSEWHERE if (one, other) == (name, key)}
+        assert set(examples) | elsewhere == known[name, key]
+    assert all(test in globals() for test in ELSEWHERE.values())
+
+
+@pytest.mark.parametrize(("name", "key"), list(PROPERTIES))
+def test_every_group_is_strict_and_misses_what_is_required(name, key):
+    least, _ = PROPERTIES[name, key]
+    if least:
+        assert judge(name, key).is_valid(least)
+    assert not judge(name, key).is_valid({**least, "colour": "red"})
+    for word in dict(groups(name))[key].get("required", ()):
+        assert not judge(name, key).is_valid({one: value for one, value in least.items() if one != word}), (
+            word
+        )
+
+
+def test_the_format_takes_its_own_sample():
+    reading = parse("winter.programme.yaml", PROGRAMME)
+    assert reading.findings == []
+    assert list(judge("programme", "").iter_errors(reading.root.plain)) == []
+
+
+def test_a_programme_has_sessions_or_blocks():
+    block = {"name": "Base", "weeks": 4, "sessions": [VISIT]}
+    assert programme(blocks=[block])
+    assert not programme(blocks=[])
+    assert not programme(blocks=[VISIT])
+    assert not programme(blocks=[block], sessions=[VISIT])
+    assert not programme()
+
+
+def test_shared_holds_anything():
+    for value in ({"any": [1, None]}, [1], "text", None):
+        assert programme(sessions=[VISIT], shared=value)
+    assert not programme(sessions=[VISIT], shade={})
+
+
+def test_an_athlete_or_athletes():
+    mara = "mara.athlete.yaml"
+    assert programme(sessions=[VISIT], athlete=mara)
+    assert not programme(sessions=[VISIT], athlete=mara, athletes=[mara])
+
+
+def test_rounds_are_the_sets():
+    line = {"exercise": "push-up"}
+    superset = judge("programme", "superset")
+    assert superset.is_valid({"superset": [line, line], "rounds": "3-4"})
+    assert not superset.is_valid({"superset": [line, line]})
+    assert not superset.is_valid({"superset": [line, LINE], "rounds": 3})
+    assert not superset.is_valid({"superset": [line, line], "rounds": 0})
+    assert not judge("programme", "rounds").is_valid({"rounds": 3, "exercises": [LINE]})
+
+
+def test_an_exercise_says_its_sets_in_one_way():
+    exercise = judge("programme", "exercise")
+    work = [{"sets": 1}]
+    assert exercise.is_valid({"exercise": "swing", "every": "60 s", "for": "10 min"})
+    assert exercise.is_valid({"exercise": "swing", "every": "60 s", "sets": 10})
+    assert exercise.is_valid({"exercise": "squat", "work": work, "rest": "3 min"})
+    assert not exercise.is_valid({"exercise": "swing"})
+    assert not exercise.is_valid({"exercise": "swing", "every": "60 s"})
+    assert not exercise.is_valid({"exercise": "swing", "for": "10 min"})
+    for key, value in (("sets", 3), ("reps", 5), ("load", "60 kg")):
+        assert not exercise.is_valid({"exercise": "squat", "work": work, key: value})
+
+
+def test_a_restriction_names_one_thing():
+    restriction = judge("athlete", "restriction")
+    assert restriction.is_valid({"movement": "overhead press", "advised by": "physician"})
+    assert not restriction.is_valid({"movement": "", "advised by": "physician"})
+    assert not restriction.is_valid({"movement": "press", "area": "shoulder", "advised by": "physician"})
+
+
+@pytest.mark.parametrize(
+    ("key", "one"),
+    [
+        ("exercise", "back squat"), ("sets", 3), ("reps", "5-8"), ("load", "80 %"), ("rir", 2), ("rpe", 8),
+        ("rest", "3 min"), ("tempo", "3-1-X-0"), ("hold", "30 s"), ("distance", "20 m"),
+    ],
+)  # fmt: skip
+def test_values_by_week(key, one):
+    for line, base in (("prescription", {"exercise": "back squat"}), ("group", {"sets": 3})):
+        if line == "group" and key == "exercise":
+            continue
+        takes = judge("programme", line).is_valid
+        assert takes({**base, key: one})
+        assert takes({**base, key: {"1-3": one, "4": one}})
+        assert not takes({**base, key: {}})
+        assert not takes({**base, key: {"first": one}})
+        assert not takes({**base, key: {"1": {"2": one}}})
+        assert not takes({**base, key: {"1": [one]}})
+
+
+@pytest.mark.parametrize("key", QUANTITIES)
+def test_quantities_are_tight_and_can_be_read(key):
+    valid, invalid = QUANTITIES[key]
+    takes = judge("programme", key)
+    assert [value for value in valid if not takes.is_valid(value)] == []
+    assert [value for value in invalid if takes.is_valid(value)] == []
+    if key in READERS:
+        assert [value for value in valid if READERS[key](value) is None] == []
