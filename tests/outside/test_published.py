@@ -1,0 +1,251 @@
+"""Training prescriptions printed in trials, as programme files, against the sums printed with them.
+
+Each file of tests/published names its source. What a table prints (sets a week or a session, sessions,
+repetitions altogether) must be what the ledger counts.
+"""
+
+from __future__ import annotations
+
+from datetime import date
+from pathlib import Path
+
+import pytest
+
+from spotline.lint.ledger import DIRECT, Ledger, Tally, Week
+from spotline.lint.reader import checked, read_programme
+from spotline.lint.review import review
+from spotline.lint.yaml_tree import parse
+
+PUBLISHED = Path(__file__).parent.parent / "published"
+FILES = sorted(path.name.removesuffix(".programme.yaml") for path in PUBLISHED.iterdir())
+TODAY = date(2026, 1, 5)
+
+
+def path_of(name: str) -> Path:
+    return PUBLISHED / f"{name}.programme.yaml"
+
+
+def no_file(term: object) -> None:
+    raise AssertionError(f"{term} is not written in the programme itself")
+
+
+def ledger(name: str) -> Ledger:
+    reading = parse(name, path_of(name).read_text(encoding="utf-8"))
+    assert reading.root is not None
+    programme, findings = read_programme(reading.root, no_file)
+    said = checked(reading, "programme") + findings
+    assert programme is not None
+    assert not said, [finding.counted for finding in said]
+    return Ledger(programme, TODAY)
+
+
+def sets(tally: Tally) -> float:
+    """All work sets, which must be one number."""
+    count = tally.all_sets()
+    assert count.low == count.high
+    return count.low
+
+
+def weekly_sets(name: str) -> list[float]:
+    return [sets(week) for week in ledger(name).weeks]
+
+
+def session_sets(week: Week) -> set[float]:
+    """The sets of each session of a week; one number where all are alike."""
+    return {sets(visit) for visit in week.visits}
+
+
+def repetitions(tally: Tally) -> tuple[float, float]:
+    span = tally.all_sets().repetitions()
+    return span.low, span.high
+
+
+def rules_of(name: str) -> dict[str, str]:
+    """The rules that speak about a file, each with what it counted."""
+    (one,) = review([str(path_of(name))], TODAY).files
+    assert not one.faults
+    return {finding.rule: finding.counted for finding in one.findings}
+
+
+def test_every_prescription_is_here() -> None:
+    assert len(FILES) == 23
+
+
+@pytest.mark.parametrize("name", FILES)
+def test_every_exercise_is_known(name: str) -> None:
+    assert all(entry.sure for _, entry in ledger(name).entries())
+
+
+@pytest.mark.parametrize("name", FILES)
+def test_no_trial_that_was_run_is_an_error(name: str) -> None:
+    (one,) = review([str(path_of(name))], TODAY).files
+    assert [finding.counted for finding in one.findings if finding.severity == "error"] == []
+
+
+# campos-2002, Eur J Appl Physiol 2002;88:50-60
+
+
+@pytest.mark.parametrize(
+    ("arm", "early", "late"), [("low", 24, 36), ("intermediate", 18, 27), ("high", 12, 18)]
+)
+def test_campos_weekly_sets(arm: str, early: float, late: float) -> None:
+    counted = ledger(f"campos-2002-{arm}")
+    assert weekly_sets(f"campos-2002-{arm}") == [early] * 4 + [late] * 4
+    assert [len(week.visits) for week in counted.weeks] == [2] * 4 + [3] * 4
+    for week in counted.weeks:
+        assert week.sets("quadriceps", DIRECT).low == sets(week)
+        assert not week.sets("hamstrings", DIRECT)
+
+
+@pytest.mark.parametrize("arm", ["low", "intermediate", "high"])
+def test_campos_leaves_out_knee_flexion_hinge_and_upper_body(arm: str) -> None:
+    said = rules_of(f"campos-2002-{arm}")
+    assert {"knee-flexion-missing", "hip-hinge-missing", "region-untrained"} <= said.keys()
+    for region in ("chest", "shoulders", "arms"):
+        assert region in said["region-untrained"]
+
+
+# maeo-2021, Med Sci Sports Exerc 2021;53(4):825-837
+
+
+def test_maeo_sets_a_leg_and_repetitions_a_session() -> None:
+    counted = ledger("maeo-2021")
+    assert len(counted.weeks) == 12
+    for week in counted.weeks:
+        assert week.sets("hamstrings", DIRECT, side="left").low == 10
+        assert week.sets("hamstrings", DIRECT, side="right").low == 10
+        assert [repetitions(visit) for visit in week.visits] == [(100, 100)] * 2  # 50 a leg
+    assert "hip-hinge-missing" in rules_of("maeo-2021")
+    assert "knee-flexion-missing" not in rules_of("maeo-2021")
+
+
+# kinoshita-2023, Front Physiol 2023;14:1272106
+
+
+def test_kinoshita_sets_a_leg() -> None:
+    counted = ledger("kinoshita-2023")
+    assert len(counted.weeks) == 12
+    for week in counted.weeks:
+        assert week.sets("soleus", DIRECT, side="left").low == 10
+        assert week.sets("soleus", DIRECT, side="right").low == 10
+        assert week.sets("gastrocnemius", DIRECT, side="left").low == 10
+        assert not week.sets("gastrocnemius", side="right")
+
+
+# petersen-2011, Am J Sports Med 2011;39:2296-2303, and J Clin Epidemiol 2021
+
+
+def test_petersen_weekly_repetitions_sessions_and_total() -> None:
+    *before, season = ledger("petersen-2011").weeks
+    spans = [repetitions(week) for week in before]
+    assert spans == [(10, 10), (24, 24), (54, 72), (72, 90), *[(90, 90)] * 6]
+    assert sum(len(week.visits) for week in before) == 27
+    low, high = sum(span[0] for span in spans), sum(span[1] for span in spans)
+    assert (low, high) == (700, 736)
+    assert (low + high) / 2 == 718
+    assert repetitions(season) == (30, 30)
+    assert len(season.visits) == 1
+
+
+# van der Horst 2015, in J Clin Epidemiol 2021
+
+
+def test_van_der_horst_weekly_repetitions_and_total() -> None:
+    counted = ledger("van-der-horst-2015")
+    weekly = [10, 24, 36, 42, 54, *[54] * 8]
+    assert [repetitions(week) for week in counted.weeks] == [(one, one) for one in weekly]
+    assert [len(week.visits) for week in counted.weeks] == [1] + [2] * 12
+    assert repetitions(counted) == (598, 598)
+
+
+# Six programmes tabled in Sports Med 2020;50:83-99, PMC6942028, table 2
+
+
+@pytest.mark.parametrize(
+    ("name", "low", "high"),
+    [
+        ("alonso-fernandez", 444, 480),  # printed: 480, the upper end
+        ("alt", 108, 108),
+        ("anastasi-hamzeh", 720, 720),
+        ("clark", 160, 160),
+        ("delahunt", 340, 340),
+        ("freeman", 110, 110),
+    ],
+)
+def test_nordic_totals(name: str, low: float, high: float) -> None:
+    assert repetitions(ledger(name)) == (low, high)
+
+
+# alfredson-type heel drops, Nutrients 2019;11:76, table A2
+
+
+def test_heel_drops_by_session_day_and_week() -> None:
+    (week,) = ledger("alfredson-type").weeks
+    assert {repetitions(visit) for visit in week.visits} == {(90, 90)}
+    assert {repetitions(day) for _, day in week.days()} == {(180, 180)}
+    assert len(week.days()) == 7
+    assert repetitions(week) == (1260, 1260)
+    assert sets(week) == 84
+
+
+def test_heel_drops_are_left_alone_under_rehabilitation(tmp_path: Path) -> None:
+    assert rules_of("alfredson-type") == {}
+    lines = path_of("alfredson-type").read_text(encoding="utf-8").splitlines(keepends=True)
+    alone = tmp_path / "heel-drops.programme.yaml"
+    alone.write_text("".join(line for line in lines if not line.startswith("rehabilitation")), "utf-8")
+    (one,) = review([str(alone)], TODAY).files
+    assert "weekly-sets-over-limit" in {finding.rule for finding in one.findings}
+
+
+# loadit-2020, Pilot Feasibility Stud 2020;6:99, table 1: contraction a set and a session, in seconds
+
+
+@pytest.mark.parametrize(
+    ("arm", "a_set", "altogether"), [(1, 36, 288), (2, 12, 96), (3, 108, 864), (4, 36, 288)]
+)
+def test_loadit_contraction_time(arm: int, a_set: float, altogether: float) -> None:
+    counted = ledger(f"loadit-2020-{arm}")
+    assert len(counted.weeks) == 12
+    for week in counted.weeks:
+        assert [day for day, _ in week.days()] == [1, 3, 5]
+    visit = counted.weeks[0].visits[0]
+    seconds = []
+    for _, entry in visit.entries():
+        assert entry.work.tempo is not None
+        assert entry.reps is not None
+        phases = [phase for phase in entry.work.tempo if phase is not None]
+        assert len(phases) == 4
+        seconds.append(entry.reps.low * sum(phases))
+        assert seconds[-1] / entry.sets.low == a_set
+    assert sum(seconds) == altogether
+
+
+# jphysiol-2015, J Physiol 2015;593:4285-4301, table 2
+
+
+def test_jphysiol_sets_a_session() -> None:
+    counted = ledger("jphysiol-2015")
+    assert [session_sets(week) for week in counted.weeks] == [{18}] * 12
+    lunges = [
+        sum(entry.reps.low for _, entry in week.entries() if entry.name == "walking lunge" and entry.reps)
+        for week in counted.weeks
+    ]
+    assert lunges == [36, 42, 48] * 4  # 10+12+14, 12+14+16, 14+16+18, by turns
+
+
+# botton-2018, J Exerc Sci Fit 2021;19:241-251, table 3
+
+
+def test_botton_sets_a_session() -> None:
+    counted = ledger("botton-2018")
+    assert [session_sets(week) for week in counted.weeks] == [{18}] * 4 + [{27}] * 4 + [{27}] * 4
+    assert {len(week.visits) for week in counted.weeks} == {3}
+
+
+# weiss-1999, JSCR 13:236-241
+
+
+@pytest.mark.parametrize("reps", ["3-5", "13-15", "23-25"])
+def test_weiss_weekly_sets(reps: str) -> None:
+    assert weekly_sets(f"weiss-1999-{reps}") == [12] * 7
+    assert "knee-flexion-missing" in rules_of(f"weiss-1999-{reps}")
