@@ -34,7 +34,7 @@ def cards(review: Review, width: int, *, bold: bool) -> Iterator[str]:
 
 
 def _card(finding: Finding, width: int, bold: bool) -> Iterator[str]:
-    yield _strong(f"{finding.severity.capitalize()}: {finding.rule.replace('-', ' ')}", bold)
+    yield _strong(f"{finding.severity.capitalize()}: {finding.rule}", bold)
     place = f"line {finding.place.line}, column {finding.place.column}"
     yield from _row("place", f"{place}: {finding.where}" if finding.where else place, width)
     for through in finding.place.through:
@@ -52,7 +52,6 @@ def _card(finding: Finding, width: int, bold: bool) -> Iterator[str]:
         yield from _row("", _ground(finding), width)
     if finding.change:
         yield from _row("change", finding.change, width)
-    yield from _row("rule", finding.rule, width)
     yield ""
 
 
@@ -63,9 +62,10 @@ def _related(finding: Finding, related: Related) -> str:
 
 
 def _ground(finding: Finding) -> str:
-    """How sure the ground is, and the sources."""
-    sources = "; ".join(catalogue.source(name).short for name in finding.sources)
-    return f"Ground: {finding.confidence}{' (' + sources + ')' if sources else ''}."
+    """How sure the ground is, and the published work it rests on."""
+    sources = [catalogue.source(name) for name in finding.sources]
+    published = [source.short for source in sources if source.kind != "common practice"]
+    return f"Ground: {finding.confidence} ({'; '.join(published) or 'no source'})."
 
 
 def _quoted(finding: Finding) -> str:
