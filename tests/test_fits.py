@@ -1,0 +1,300 @@
+"""The fast road: it never lets through what the library rejects, and rarely leaves it to be asked."""
+
+from __future__ import annotations
+
+import copy
+import os
+
+import pytest
+from hypothesis import given, settings
+from hypothesis import strategies as st
+from jsonschema import Draft202012Validator
+
+from spotline import schema as schemas
+from spotline.lint.fits import compiled, fits
+from spotline.lint.yaml_tree import parse
+
+EXAMPLES = os.path.join(os.path.dirname(os.path.dirname(os.path.abspath(__file__))), "examples")
+
+EVERYTHING = """\
+programme: Everything that the format knows
+athletes:
+  - ../athletes/mara.athlete.yaml
+  - name: Mara
+    level: intermediate
+    age: 34
+    body mass: 72 kg
+    best lifts: {back squat: 100 kg, bench press: {load: 60 kg, tested: 2026-01-05, reps: 3}}
+    equipment: [barbell, rack]
+    days: [monday, thursday]
+    minutes: 60
+    protect: [{area: left shoulder, advised by: physiotherapist, review on: 2026-03-01, note: n}]
+    clearance on file: 2026-01-02
+    screening on file: 2026-01-02
+    supervision: coach present
+    note: n
+goal: strength
+phase: in-season
+focus: [legs]
+priority: [hamstrings]
+starts: 2026-01-05
+events: [{date: 2026-02-14, event: regatta, note: n}]
+note: n
+rotation: [monday, friday]
+rehabilitation: {stage: heel drops, advised by: physiotherapist, until: 2026-04-01}
+shared: {any: [1, null, {thing: true}]}
+blocks:
+  - name: Base
+    weeks: 4
+    phase: build
+    deload: false
+    focus: [legs]
+    rotation: [monday]
+    note: n
+    sessions:
+      - session: Lower A
+        day: [monday, 4]
+        preparation: 5 min bike
+        note: n
+        exercises:
+          - exercise: {1-2: back squat, 3-4: front squat}
+            sets: {1-3: 3-4, 4: 0}
+            reps: {1-3: 12/10/8+, 4: 5}
+            load: {1-3: 70/75/80 %, 4: bodyweight + 10 kg}
+            rir: {1-3: 1.5, 4: 1-2}
+            rest: 2-3 min
+            tempo: 3-1-X-0
+            warm-up sets: 2
+            or: [leg press]
+            progression: {add: 2.5 kg, when: it moves well, every: 2 weeks, note: n}
+            velocity: 0.5 m/s
+            velocity loss: 20 %
+            cluster rest: 20 s
+            method: cluster
+            side: each
+            note: n
+          - exercise: back squat
+            work:
+              - {sets: 1, reps: 3, rpe: 8.5, tempo: 3-1-X-0, velocity: 0.5 m/s, note: n, side: left}
+              - {sets: 3, hold: 20 s, distance: 20 m, load: 90 % of top set, rest: 90 s, rir: 2}
+          - {superset: [{exercise: push-up, reps: amrap}, {exercise: row, hold: 5 s}], rounds: 3, rest: 60 s, note: n}
+          - {superset: [{exercise: push-up, sets: 3}, {exercise: row, sets: 3, or: lat pulldown}]}
+          - {circuit: {rounds: 3, rest: 2 min, note: n, exercises: [{exercise: plank, hold: 30 s}]}}
+          - {exercise: swing, every: 60 s, for: 10 min, progression: more each week}
+      - {activity: run, day: tuesday, minutes: 60-75, effort: 6-8, loads: {calves: high}, note: n}
+"""
+
+EVERYTHING_ELSE = {
+    "athlete": {"name": "Mara", "days": 3, "protect": [{"movement": "press", "advised by": "physician"}]},
+    "team": {"weekly limits": {"chest": 12.5}, "block commit on": ["error"], "leave out": ["archive"]},
+    "review": {
+        "spotline": "0.1.0",
+        "files": 1,
+        "findings": [
+            {
+                "file": "a",
+                "line": 1,
+                "column": 1,
+                "end line": 1,
+                "end column": 2,
+                "rule": "key-unknown",
+                "severity": "error",
+                "confidence": "fact",
+                "where": "",
+                "weeks": [1],
+                "counted": "c",
+                "wanted": "",
+                "change": "",
+                "why": "",
+                "sources": [{"id": "s", "reference": "r"}],
+                "related": [
+                    {"file": "a", "line": 1, "column": 1, "end line": 1, "end column": 1, "words": "w"}
+                ],
+                "edits": [
+                    {
+                        "label": "l",
+                        "file": "a",
+                        "line": 1,
+                        "column": 1,
+                        "end line": 1,
+                        "end column": 1,
+                        "words": "w",
+                    }
+                ],
+            }
+        ],
+        "summary": {"error": 1, "warning": 0, "note": 0, "blocked": True},
+        "faults": [{"file": "a", "rule": "r", "fault": "f"}],
+    },
+}
+DOCUMENTS = {"programme": parse("p", EVERYTHING).root.plain, **EVERYTHING_ELSE}
+LIBRARY = {name: Draft202012Validator(schemas.load(name)) for name in schemas.names()}
+
+
+def examples():
+    for folder in ("athletes", "programmes"):
+        for file in sorted(os.listdir(os.path.join(EXAMPLES, folder))):
+            yield folder.removesuffix("s"), os.path.join(EXAMPLES, folder, file)
+    yield "team", os.path.join(EXAMPLES, "spotline.yaml")
+
+
+def spots(data, path=()):
+    """The paths of all groups, lists and values in a document."""
+    yield path
+    if isinstance(data, dict):
+        for key, value in data.items():
+            yield from spots(value, (*path, key))
+    elif isinstance(data, list):
+        for index, value in enumerate(data):
+            yield from spots(value, (*path, index))
+
+
+def texts(data):
+    if isinstance(data, dict):
+        return {*data, *(text for value in data.values() for text in texts(value))}
+    if isinstance(data, list):
+        return {text for value in data for text in texts(value)}
+    return {data} if isinstance(data, str) else set()
+
+
+WORDS = sorted({word for document in DOCUMENTS.values() for word in texts(document)})
+VALUES = st.one_of(
+    st.sampled_from(WORDS),
+    st.sampled_from(WORDS).flatmap(lambda word: st.sampled_from([word + "\n", word + " ", word[:-1], " " + word, word + word])),
+    st.sampled_from([None, True, False, 0, 1, 3, 3.0, 1.0, 0.5, 2.25, -1, 8, 10**30, float("nan"), float("inf"), "", [], {}]),
+    st.integers(-2, 200),
+    st.floats(-1, 12),
+    st.text(max_size=6),
+    st.lists(st.sampled_from(WORDS), max_size=2),
+    st.dictionaries(st.sampled_from(WORDS), st.sampled_from([*WORDS, 3, None]), max_size=2),
+    st.sampled_from(list(DOCUMENTS.values())).flatmap(
+        lambda whole: st.sampled_from(list(spots(whole))).map(lambda path: at(whole, path))
+    ),
+)  # fmt: skip
+
+
+def at(data, path):
+    for step in path:
+        data = data[step]
+    return data
+
+
+@st.composite
+def changed(draw):
+    """A schema's name and its document with one to three changes."""
+    name = draw(st.sampled_from(["programme", "programme", "programme", "athlete", "team", "review"]))
+    document = copy.deepcopy(DOCUMENTS[name])
+    for _ in range(draw(st.integers(1, 3))):
+        path = draw(st.sampled_from(list(spots(document))))
+        value = copy.deepcopy(draw(VALUES))
+        if not path:
+            continue
+        group, step = at(document, path[:-1]), path[-1]
+        change = draw(st.sampled_from(["replace", "replace", "remove", "rename", "add", "wrap"]))
+        if change == "replace":
+            group[step] = value
+        elif change == "remove":
+            del group[step]
+        elif change == "wrap":
+            group[step] = [group[step]]
+        elif isinstance(group, list):
+            group.append(value)
+        elif change == "rename":
+            group[draw(st.sampled_from(WORDS))] = group.pop(step)
+        else:
+            group[draw(st.sampled_from(WORDS))] = value
+    return name, document
+
+
+@settings(max_examples=600, deadline=None)
+@given(changed())
+def test_it_never_passes_what_the_library_rejects(case):
+    name, document = case
+    if fits(name)(document):
+        assert LIBRARY[name].is_valid(document)
+
+
+@settings(max_examples=300, deadline=None)
+@given(changed())
+def test_what_it_leaves_to_the_library_is_nearly_always_wrong(case):
+    """Only whole numbers written as decimals and numbers beyond the usual are valid and yet left."""
+    name, document = case
+    if not fits(name)(document) and LIBRARY[name].is_valid(document):
+        assert any(isinstance(at(document, path), float) for path in spots(document))
+
+
+@pytest.mark.parametrize("name", schemas.names())
+def test_a_document_with_every_key_passes(name):
+    assert list(LIBRARY[name].iter_errors(DOCUMENTS[name])) == []
+    assert fits(name)(DOCUMENTS[name])
+
+
+def test_the_document_with_every_key_has_every_key():
+    schema = schemas.load("programme")
+    known = {key for part in [schema, *schema["$defs"].values()] for key in part.get("properties", ())}
+    apart = {"athlete", "weeks", "sessions"}  # where `athletes` and `blocks` stand instead
+    assert known - set(texts(DOCUMENTS["programme"])) <= apart | {"movement"}
+
+
+@pytest.mark.parametrize(
+    ("name", "path"), [pytest.param(*one, id=os.path.basename(one[1])) for one in examples()]
+)
+def test_the_examples_pass(name, path):
+    with open(path, encoding="utf-8") as file:
+        root = parse(path, file.read()).root
+    assert list(LIBRARY[name].iter_errors(root.plain)) == []
+    assert fits(name)(root.plain)
+
+
+@pytest.mark.parametrize(
+    ("schema", "valid", "invalid"),
+    [
+        (True, [1, "a", None, [], {}, 1.5, True], []),
+        (False, [], [1, "a", None, [], {}, 1.5, True]),
+        ({"type": "integer"}, [1], [True, "1", 1.5, None]),
+        ({"type": "boolean"}, [True], [1, 0, "true"]),
+        ({"type": ["number", "null"], "minimum": 1}, [1, 1.5, None], [0, "1", float("nan")]),
+        ({"multipleOf": 0.5}, [0.5, 1, "text"], [0.3]),
+        ({"enum": ["a"]}, ["a"], [1, None, ["a"], "b"]),
+        ({"pattern": "^a$"}, ["a", 3, None], ["b", "ab"]),
+        ({"items": {"type": "string"}, "minItems": 1}, [["a"], "a"], [[], [1]]),
+        ({"properties": {"a": False}}, [{}, {"b": 1}, "a"], [{"a": 1}]),
+        ({"additionalProperties": {"type": "string"}}, [{"a": "b"}, {}], [{"a": 1}]),
+        ({"properties": {"a": True}, "additionalProperties": False}, [{"a": 1}], [{"b": 1}]),
+        ({"propertyNames": {"pattern": "^a"}}, [{"ab": 1}, {}], [{"b": 1}]),
+        ({"propertyNames": False}, [{}], [{"b": 1}]),
+        ({"minProperties": 1, "required": ["a"]}, [{"a": 1}, 3], [{}, {"b": 1}]),
+        ({"required": ["a", "b"]}, [{"a": 1, "b": 1}], [{"a": 1}]),
+        ({"dependentRequired": {"a": ["b"]}}, [{}, {"b": 1}, {"a": 1, "b": 1}], [{"a": 1}]),
+        ({"dependentSchemas": {"a": {"properties": {"b": False}}}}, [{"a": 1}, {"b": 1}], [{"a": 1, "b": 1}]),
+        ({"dependentSchemas": {"a": False}}, [{"b": 1}], [{"a": 1}]),
+        ({"if": {"type": "object"}, "then": {"required": ["a"]}, "else": {"type": "string"}}, [{"a": 1}, "b"], [{}, 1]),
+        ({"if": {"required": ["a"]}, "then": {"required": ["b"]}}, [{}, {"a": 1, "b": 1}, 1], [{"a": 1}]),
+        ({"if": {"required": ["a"]}, "then": False, "else": True}, [{}], [{"a": 1}]),
+        ({"$ref": "#/$defs/a", "required": ["b"], "$defs": {"a": {"required": ["a"]}}}, [{"a": 1, "b": 1}], [{"a": 1}, {"b": 1}]),
+    ],
+)  # fmt: skip
+def test_each_keyword_means_what_it_means_to_the_library(schema, valid, invalid):
+    test = compiled(schema) if isinstance(schema, dict) else compiled({"if": {}, "then": schema})
+    library = Draft202012Validator(schema)
+    assert [value for value in valid if not (test(value) and library.is_valid(value))] == []
+    assert [value for value in invalid if test(value)] == []
+
+
+@pytest.mark.parametrize(
+    "schema",
+    [
+        {"const": 3},
+        {"not": {}},
+        {"properties": {"a": {"anyOf": []}}},
+        {"$ref": "urn:else:where"},
+        {"$defs": {"a": {"oneOf": []}}, "items": {"$ref": "#/$defs/a"}},
+        {"enum": ["a", 1]},
+        {"multipleOf": 0.1},
+        {"if": {"minimum": 3}},
+        {"if": {"type": "integer"}},
+    ],
+)
+def test_a_keyword_that_is_not_known_is_refused_when_compiled(schema):
+    with pytest.raises((ValueError, KeyError)):
+        compiled(schema)
