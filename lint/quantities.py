@@ -141,7 +141,7 @@ def _number(words: str) -> float | None:
 
 
 def number_or_range(value: object) -> Range | None:
-    """``3``, ``3-4``, ``7.5-8`` as a range."""
+    """``3``, ``3-4``, ``7.5-8`` as a range; one that runs backwards is read as if turned round."""
     if isinstance(value, bool):
         return None
     if isinstance(value, (int, float)):
@@ -149,11 +149,22 @@ def number_or_range(value: object) -> Range | None:
     if not isinstance(value, str):
         return None
     first, dash, last = value.partition("-")
-    low = _number(first)
-    high = _number(last) if dash else low
-    if low is None or high is None or high < low:
+    one = _number(first)
+    other = _number(last) if dash else one
+    if one is None or other is None:
         return None
-    return Range(low, high)
+    return Range(min(one, other), max(one, other))
+
+
+def in_order(words: str) -> str:
+    """The words with every range that runs backwards turned round: ``8-5`` becomes ``5-8``."""
+    import re
+
+    def turned(found: re.Match[str]) -> str:
+        first, last = found.groups()
+        return f"{last}-{first}" if float(first) > float(last) else found[0]
+
+    return re.sub(r"([0-9]+(?:\.[0-9]+)?)-([0-9]+(?:\.[0-9]+)?)", turned, words)
 
 
 def _each(words: str, read: Callable[[object], Range | None]) -> tuple[Range, ...] | None:
@@ -188,6 +199,8 @@ def load(value: object) -> Load | None:
         return None
     words = " ".join(value.split())
     low = words.lower()
+    if low.startswith(("band ", "pin ")) or low.endswith(" band"):
+        return Load("label", (), words)
     if low.startswith("bodyweight"):
         return _bodyweight(words, low.removeprefix("bodyweight").strip())
     if low.endswith("bodyweight"):
@@ -302,5 +315,5 @@ def weeks(key: str) -> tuple[int, int] | None:
     first, dash, last = key.partition("-")
     if not first.isdecimal() or (dash and not last.isdecimal()) or len(key) > 9:
         return None
-    pair = (int(first), int(last) if dash else int(first))
-    return pair if 1 <= pair[0] <= pair[1] else None
+    one, other = int(first), int(last) if dash else int(first)
+    return (min(one, other), max(one, other)) if one and other else None

@@ -5,7 +5,7 @@ from __future__ import annotations
 from datetime import date
 
 from . import quantities
-from .finding import Finding
+from .finding import Edit, Finding
 from .fits import fits
 from .programme import (
     WEEKDAYS,
@@ -52,6 +52,9 @@ _READ: dict[str, Callable[[object], object]] = {
     "distance": quantities.distance,
     "velocity": quantities.velocity,
 }
+
+_RANGES = frozenset({"sets", "reps", "load", "rir", "rpe", "rest", "hold", "distance", "velocity"})
+"""Keys whose values may be ranges."""
 
 
 def checked(reading: Reading, schema: str) -> list[Finding]:
@@ -134,8 +137,13 @@ class _Reader:
         change: str,
         severity: Severity = "error",
         where: str = "",
+        edits: tuple[Edit, ...] = (),
     ) -> None:
-        self.findings.append(Finding(rule, severity, place, counted, change=change, where=where))
+        """Notes a finding; words that several lines share by an alias are spoken of once."""
+        if all((known.rule, known.place, known.counted) != (rule, place, counted) for known in self.findings):
+            self.findings.append(
+                Finding(rule, severity, place, counted, change=change, where=where, edits=edits)
+            )
 
     def day(self, at: _At | None) -> date | None:
         """A calendar date; one that the calendar lacks is a finding."""
@@ -409,9 +417,24 @@ class _ProgrammeReader(_Reader):
             if value is None:
                 unread.add(key)
             else:
+                if key in _RANGES and "-" in part.words:
+                    self.order(part.place, part.words)
                 slices.append(Slice(first, last, value, part.place))
         if slices:
             held[key] = tuple(slices)
+
+    def order(self, place: Place, words: str) -> None:
+        """Says so where a range runs from its high end to its low one; it is read as if turned round."""
+        turned = quantities.in_order(words)
+        if turned != words:
+            self.say(
+                "range-backwards",
+                place,
+                f"{words} runs backwards; it was read as {turned}.",
+                severity="warning",
+                change=f"Write {turned}, the smaller number first.",
+                edits=(Edit(place, turned, f"write {turned}"),),
+            )
 
     def by_week(self, at: _At, weeks: int) -> list[tuple[int, int, _At]]:
         """First week, last week and value; weeks left out, stated twice or not there are findings."""
@@ -423,6 +446,7 @@ class _ProgrammeReader(_Reader):
             span = quantities.weeks(key)
             if span is None:
                 continue
+            self.order(place, key)
             twice = [week for week in range(span[0], min(span[1], weeks) + 1) if week in taken]
             if twice:
                 self.say(
@@ -527,7 +551,7 @@ class _AthleteReader(_Reader):
         for exercise, place, value in at.pairs():
             stated = value.get("load") or value
             load = quantities.load(stated.plain)
-            if load is None or load.kind != "mass":
+            if load is None or load.kind not in ("mass", "bodyweight"):
                 continue
             yield BestLift(
                 Term(exercise, place), load, _whole(value.get("reps"), 1), self.day(value.get("tested"))
