@@ -290,7 +290,10 @@ class Event:
 
 
 class BestLift:
-    """A best lift on file: the exercise as written, the load, for how many repetitions, the day tested."""
+    """A best lift on file: the exercise as written, the load, for how many repetitions, the day tested.
+
+    The load is a mass, or what was added to the lifter's own body (kind ``bodyweight``).
+    """
 
     __slots__ = ("exercise", "load", "reps", "tested")
 
@@ -302,7 +305,7 @@ class BestLift:
 
     @property
     def kilograms(self) -> float:
-        """The load in kilograms."""
+        """The load in kilograms; where the body itself is lifted, what was added to it."""
         span = self.load.span
         return span.middle if span else 0.0
 

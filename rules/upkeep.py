@@ -178,7 +178,9 @@ def _too_heavy(entry: Entry, most: float) -> Iterator[Finding]:
     for athlete in entry.prescription.session.block.programme.athletes:
         for best in athlete.best_lifts:
             known = catalogue.exercise(best.exercise.words)
-            if known is not entry.exercise or load.span.high <= best.kilograms * most / 100:
+            if known is not entry.exercise or best.load.kind != "mass":
+                continue
+            if load.span.high <= best.kilograms * most / 100:
                 continue
             finding = _slip(
                 entry,
