@@ -2,10 +2,11 @@
 
 from __future__ import annotations
 
+from math import ceil
+
 from ..lint.body import catalogue
 from ..lint.finding import found
 from ..lint.ledger import Week
-from ..lint.quantities import plain
 from ..lint.registry import Limits, Option, rule
 from .words import counted_lines, line_name, sets_of
 
@@ -77,7 +78,8 @@ def _judged(week: Week, pair: Pair, limits: Limits) -> Iterator[Finding]:
     if pair.serious and not less:
         return
     ratio = more.middle / less.middle if less else float("inf")
-    if ratio <= limits.number("near" if pair.serious else "far"):
+    most = limits.number("near" if pair.serious else "far")
+    if ratio <= most:
         return
     serious: Severity = "warning" if pair.serious and ratio > limits.number("far") else "note"
     line = more.lines()[0][0]
@@ -87,7 +89,7 @@ def _judged(week: Week, pair: Pair, limits: Limits) -> Iterator[Finding]:
         f"{sets_of(str(more))} for {strong.words} against {less} for {weak.words}.",
         severity=serious,
         wanted=f"the two near one another, {bound} (common practice)",
-        change=f"Move about {sets_of(_to_move(more.middle, less.middle))} from the first to the second,"
+        change=f"Move about {sets_of(_to_move(more.middle, less.middle, most))} from the first to the second,"
         f" or add work for {weak.words}.",
         where=line_name(line),
         subject=pair.name,
@@ -96,6 +98,6 @@ def _judged(week: Week, pair: Pair, limits: Limits) -> Iterator[Finding]:
     )
 
 
-def _to_move(more: float, less: float) -> float:
-    """Sets to move for 3:2 between the sides, at least one."""
-    return max(1.0, float(plain(round(more - 0.6 * (more + less)))))
+def _to_move(more: float, less: float, most: float) -> int:
+    """Whole sets to move for no more than ``most`` times as many on one side."""
+    return ceil(round(more - (more + less) * most / (1 + most), 6))
