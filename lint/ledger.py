@@ -11,6 +11,7 @@ from datetime import timedelta
 
 from .body import catalogue
 from .quantities import NOTHING, Range, plain
+from .session_time import NO_TIME, SessionTime, session_time
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -254,6 +255,14 @@ class Visit(Tally):
         self.day = day
         self.own = own
 
+    def time(self) -> SessionTime:
+        """How long it takes."""
+        lines: dict[Prescription, list[tuple[Work, str]]] = {}
+        for entry in self.own:
+            lines.setdefault(entry.prescription, []).append((entry.work, entry.slot))
+        timed = [(line, tuple(works)) for line, works in lines.items()]
+        return session_time(timed, prepared=bool(self.session.preparation))
+
 
 class Week(Tally):
     """A week of the programme: its number, its block and its visits in order."""
@@ -282,6 +291,10 @@ class Week(Tally):
     def is_typical(self) -> bool:
         """Whether its dose is what the block is about: no deload, taper or test."""
         return not self.block.deload and self.phase not in ("taper", "test")
+
+    def time(self) -> SessionTime:
+        """How long its sessions take together."""
+        return sum((visit.time() for visit in self.visits), NO_TIME)
 
     def means(self, area: str) -> bool:
         """Whether its block, or the programme, means to train an area; without a focus it means all."""
