@@ -11,6 +11,10 @@ import unicodedata
 from .finding import Edit, Finding
 from .places import Text
 
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from collections.abc import Callable, Iterator
+
 SPACES = "\u00a0\u1680\u2000\u2001\u2002\u2003\u2004\u2005\u2006\u2007\u2008\u2009\u200a\u202f\u205f\u3000"
 """Blanks other than the ordinary one, which YAML takes for letters."""
 
@@ -32,12 +36,10 @@ def stand_ins(content: str) -> dict[int, int]:
     return {ord(char): next(free) for char in unsafe}
 
 
-def strange(text: Text, content: str) -> list[Finding]:
-    """Findings for control characters, halves, unusual line ends and what nobody can see in ``content``."""
-    return [
-        _MESSAGES[str(found.lastgroup)](text, found.start(), found.group())
-        for found in _STRANGE.finditer(content)
-    ]
+def strange(content: str) -> Iterator[tuple[Callable[[Text, int, str], Finding], int, str]]:
+    """Control characters, halves, unusual line ends, hidden signs: (message, offset, characters)."""
+    for found in _STRANGE.finditer(content):
+        yield _MESSAGES[str(found.lastgroup)], found.start(), found.group()
 
 
 def odd_blanks(text: Text, start: int, end: int) -> Finding:

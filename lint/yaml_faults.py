@@ -8,9 +8,13 @@ from .places import Place, Text
 TYPE_CHECKING = False
 if TYPE_CHECKING:
     import re
-    from collections.abc import Iterable
+    from collections.abc import Callable, Iterable
+    from typing import Any
 
-MORE = "And {count} more of this kind in this file."
+DEEPEST = 64
+"""Lists and groups of keys inside one another that are still read."""
+MOST_ALIKE = 50
+"""Findings of one kind in one file that are told one by one; the rest is counted."""
 
 
 def file_too_large(place: Place, limit: int) -> Finding:
@@ -39,12 +43,12 @@ def file_empty(place: Place) -> Finding:
 
 def top_not_a_list_of_keys(place: Place, is_list: bool) -> Finding:
     """The file holds a list or a single value where keys should stand."""
-    found = "The file starts with a list, not with keys" if is_list else "The file holds one value and no keys"
+    found = "The file starts with a list" if is_list else "The file holds one value"
     return Finding(
         "top-not-a-list-of-keys",
         "error",
         Place(place.text, place.start, _line_end(place.text.content, place.start, place.end)),
-        f"{found}.",
+        f"{found} and has no keys.",
         wanted="Lines such as programme: Winter base, each with a key and a colon.",
         change="Put a key and a colon before it" + (", and indent the list below." if is_list else "."),
     )
@@ -167,14 +171,14 @@ def too_much_repetition(place: Place, limit: int) -> Finding:
     )
 
 
-def too_much_nesting(place: Place, limit: int) -> Finding:
+def too_much_nesting(place: Place) -> Finding:
     """More levels inside one another than are read."""
     return Finding(
         "too-much-nesting",
         "error",
         place,
-        f"More than {limit} levels stand inside one another here; reading stopped.",
-        wanted=f"At most {limit} levels; a programme needs about ten.",
+        f"More than {DEEPEST} levels stand inside one another here; reading stopped.",
+        wanted=f"At most {DEEPEST} levels; a programme needs about ten.",
         change="Check for brackets or dashes that are there by mistake.",
     )
 
@@ -198,10 +202,10 @@ def quote_this(place: Place, elsewhere: str) -> Finding:
         "quote-this",
         "note",
         place,
-        f"Other programs read {words} as {elsewhere}.",
+        f"Other programs read {shown(words)} as {elsewhere}.",
         wanted="Words that every program reads alike.",
-        change=f"Write '{words}' in quotes.",
-        edits=(Edit(place, f"'{words}'", f"put quotes around {words}"),),
+        change=f"Write '{shown(words)}' in quotes.",
+        edits=(Edit(place, f"'{words}'", f"put quotes around {shown(words)}"),),
     )
 
 
@@ -218,9 +222,19 @@ def tag_unsupported(place: Place) -> Finding:
     )
 
 
+def capped(make: Callable[..., Finding], about: list[Any]) -> list[Finding]:
+    """A finding for each of the first in a list, and one that counts the rest."""
+    findings = [make(*one) for one in about[:MOST_ALIKE]]
+    if len(about) > MOST_ALIKE:
+        findings.append(and_more(findings[-1], len(about) - MOST_ALIKE))
+    return findings
+
+
 def and_more(last: Finding, count: int) -> Finding:
     """Stands for the findings of one name that are too many to list."""
-    return Finding(last.rule, last.severity, last.place, MORE.format(count=count), subject="more")
+    return Finding(
+        last.rule, last.severity, last.place, f"And {count} more of this kind in this file.", subject="more"
+    )
 
 
 def shown(words: str) -> str:
@@ -238,20 +252,21 @@ def _line_end(content: str, start: int, limit: int) -> int:
 def merge_conflicts(text: Text) -> list[Finding]:
     """One finding for each place where two versions were left side by side by version control."""
     import re
+    from functools import partial
 
     lines = re.compile(r"^(<{7}|\|{7}|={7}|>{7})(?: ([^\r\n]*))?\r?$", re.MULTILINE)
-    findings: list[Finding] = []
+    pairs: list[tuple[re.Match[str] | None, re.Match[str] | None]] = []
     opened: re.Match[str] | None = None
     for found in lines.finditer(text.content):
         sign = found[1][0]
         if sign == "<":
             opened = found
         elif sign == ">":
-            findings.append(_conflict(text, opened, found))
+            pairs.append((opened, found))
             opened = None
     if opened is not None:
-        findings.append(_conflict(text, opened, None))
-    return findings
+        pairs.append((opened, None))
+    return capped(partial(_conflict, text), pairs)
 
 
 def _conflict(text: Text, ours: re.Match[str] | None, theirs: re.Match[str] | None) -> Finding:

@@ -7,11 +7,12 @@ that leads there; the first that recognises it tells what to do. None of this is
 from __future__ import annotations
 
 import re
+from functools import partial
 
 from .finding import Edit, Finding, Related
 from .places import Text
 from .yaml_characters import SPACES, odd_blanks
-from .yaml_faults import file_empty, key_missing, shown, template
+from .yaml_faults import capped, file_empty, key_missing, shown, template, too_much_nesting
 
 _LONGEST_KEY = 1024
 _TAB = re.compile(r"^ *\t[ \t]*", re.MULTILINE)
@@ -103,28 +104,29 @@ def _template(stop: _Stop) -> Finding | None:
     return template(stop.text.place(stop.line_start + start, stop.line_start + len(before)))
 
 
+def _nesting(stop: _Stop) -> Finding | None:
+    return too_much_nesting(stop.text.place(stop.at, stop.at + 1)) if "nest" in stop.problem else None
+
+
 def _tabs(stop: _Stop) -> list[Finding]:
     if stop.char != "\t" and "tab character" not in stop.problem:
         return []
-    lines = [found.span() for found in _TAB.finditer(stop.content) if found.end() > stop.at]
-    return [
-        Finding(
-            "tab-in-indentation",
-            "error",
-            stop.text.place(start, end),
-            "This line is indented with a tab.",
-            wanted="Blanks; a tab is not as wide everywhere.",
-            change="Replace the tab by blanks, as many as in the lines beside it.",
-            edits=(
-                Edit(
-                    stop.text.place(start, end),
-                    stop.content[start:end].replace("\t", "  "),
-                    "replace each tab by two blanks",
-                ),
-            ),
-        )
-        for start, end in lines
-    ]
+    return capped(
+        partial(_tab, stop.text), [one.span() for one in _TAB.finditer(stop.content) if one.end() > stop.at]
+    )
+
+
+def _tab(text: Text, start: int, end: int) -> Finding:
+    place = text.place(start, end)
+    return Finding(
+        "tab-in-indentation",
+        "error",
+        place,
+        "This line is indented with a tab.",
+        wanted="Blanks; a tab is not as wide everywhere.",
+        change="Replace the tab by blanks, as many as in the lines beside it.",
+        edits=(Edit(place, place.excerpt.replace("\t", "  "), "replace each tab by two blanks"),),
+    )
 
 
 def _odd_blank(stop: _Stop) -> Finding | None:
@@ -458,6 +460,7 @@ def _unreadable(stop: _Stop) -> Finding:
 _KINDS = (
     _nothing,
     _template,
+    _nesting,
     _tabs,
     _odd_blank,
     _quote,

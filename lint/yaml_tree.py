@@ -32,16 +32,13 @@ except ImportError:  # PyYAML built without libyaml: the same events, more slowl
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
+    from collections.abc import Callable
     from typing import Any, NoReturn
 
     Event = Any  # the stubs call marks optional, but a parser sets them always
 
-DEEPEST = 64
-"""Lists and groups of keys inside one another."""
 MOST_REPEATED = 200_000
 """Values that all aliases and merge keys of a file may bring in together."""
-MOST_ALIKE = 50
-"""Findings of one name in one file; the rest is counted."""
 
 _CORE = "tag:yaml.org,2002:"
 _UNUSUAL_KEYS = frozenset({"<<", ""})
@@ -208,10 +205,9 @@ def parse(name: str, content: str) -> Reading:
         return reading
     plain = content.replace("\n", " ").replace("\t", " ").replace("\r", " ").isprintable()
     builder = _Builder(Text(name, content if plain else _without_halves(content)))
-    conflicts = "<<<<<<<" in content or ">>>>>>>" in content
-    for finding in faults.merge_conflicts(builder.text) if conflicts else ():
-        builder.add(finding)
-    if not builder.counts:
+    if "<<<<<<<" in content or ">>>>>>>" in content:
+        builder.reading.findings = faults.merge_conflicts(builder.text)
+    if not builder.reading.findings:
         builder.read(content) if plain else builder.read_odd(content)
     builder.finish()
     return builder.reading
@@ -282,9 +278,9 @@ class _OpenKeys:
             return
         self.key = None
         if key.__class__ is not Scalar:
-            self.builder.add(faults.key_not_text(key.place))
+            self.builder.add(faults.key_not_text, key.place)
         elif key.text in self.entries:
-            self.builder.add(faults.duplicate_key(self.entries[key.text].key.place, key.place, key.text))
+            self.builder.add(faults.duplicate_key, self.entries[key.text].key.place, key.place, key.text)
         elif key.text in _UNUSUAL_KEYS:
             self.add_unusual(key, node)
         else:
@@ -302,24 +298,24 @@ class _OpenKeys:
         elif key.text == "<<":
             self.merges.append(value)
         elif key.style == "":
-            self.builder.add(faults.key_missing(key.place))
+            self.builder.add(faults.key_missing, key.place)
 
     def close(self) -> Node:
         """What the group comes to, merged keys last."""
         node = self.node
-        if isinstance(self.last, Scalar) and not self.entries and node.source.content.startswith("{{", node.start):
+        if not self.entries and node.source.content.startswith("{{", node.start):
             return Scalar(node.source, node.start, node.end, "", "*", None)
         for value in self.merges:
             for source in value.items if isinstance(value, Sequence) else (value,):
                 self.merge(source)
-        return self.node
+        return node
 
     def merge(self, source: Node) -> None:
         """Takes over the keys that this group does not have yet."""
         if isinstance(source, Scalar) and source.style == "*":
             return
         if not isinstance(source, Mapping):
-            self.builder.add(faults.merge_of_no_keys(source.place))
+            self.builder.add(faults.merge_of_no_keys, source.place)
             return
         place = source.place
         for text, entry in source.entries.items():
@@ -331,13 +327,14 @@ class _OpenKeys:
 class _Builder:
     """Reads one text; the outcome is ``reading``."""
 
-    __slots__ = ("anchors", "counts", "known", "odd", "reading", "repeated", "stand_ins", "text")
+    __slots__ = ("anchors", "counts", "known", "lasts", "odd", "reading", "repeated", "stand_ins", "text")
 
     def __init__(self, text: Text) -> None:
         self.text = text
         self.reading = Reading(text)
         self.anchors: dict[str, Anchor] = {}
-        self.counts: dict[str, int] = {}
+        self.counts: dict[Callable[..., Finding], int] = {}
+        self.lasts: dict[Callable[..., Finding], Finding] = {}
         self.known: dict[str, Any] = {"<<": "<<"}
         self.repeated = 0
         self.odd = False
@@ -356,14 +353,14 @@ class _Builder:
             from .yaml_syntax import explain
 
             for finding in explain(self.text, error, [frame.node.start for frame in stack[1:]]):
-                self.add(finding)
+                self.keep(finding)
 
     def read_odd(self, content: str) -> None:
         """Reads a text that holds characters which do not print."""
         from . import yaml_characters as characters
 
-        for finding in characters.strange(self.text, content):
-            self.add(finding)
+        for make, at, chars in characters.strange(content):
+            self.add(make, self.text, at, chars)
         self.odd = True
         there = characters.stand_ins(self.text.content)
         self.stand_ins = {stand_in: char for char, stand_in in there.items()}
@@ -386,15 +383,15 @@ class _Builder:
                 else:
                     frame.add(self.scalar(event))
             elif kind is MappingStartEvent or kind is SequenceStartEvent:
-                if len(stack) > DEEPEST:
-                    self.stop(faults.too_much_nesting(self.spot(event), DEEPEST))
+                if len(stack) > faults.DEEPEST:
+                    self.stop(faults.too_much_nesting, self.spot(event))
                 frame = self.open(event)
                 stack.append(frame)
             elif kind is AliasEvent:
                 frame.add(self.alias(event))
             elif kind is DocumentStartEvent:
                 if begun:
-                    self.add(faults.second_document(self.spot(event)))
+                    self.add(faults.second_document, self.spot(event))
                     return
                 begun = True
             elif kind is StreamEndEvent:
@@ -435,9 +432,9 @@ class _Builder:
         left = len(words) - len(words.lstrip(SPACES))
         right = len(words) - max(left, len(words.rstrip(SPACES)))
         if left:
-            self.add(odd_blanks(self.text, start, start + left))
+            self.add(odd_blanks, self.text, start, start + left)
         if right:
-            self.add(odd_blanks(self.text, end - right, end))
+            self.add(odd_blanks, self.text, end - right, end)
         return words[left : len(words) - right], start + left, end - right
 
     def value(self, words: str, place: Place) -> Any:
@@ -445,11 +442,11 @@ class _Builder:
         try:
             value = core_value(words)
         except OutOfRangeError:
-            self.add(faults.number_out_of_range(place))
+            self.add(faults.number_out_of_range, place)
             return words
         elsewhere = taken_elsewhere(words)
         if elsewhere:
-            self.add(faults.quote_this(place, elsewhere))
+            self.add(faults.quote_this, place, elsewhere)
         elif not self.stand_ins:
             self.known[words] = value
         return value
@@ -462,7 +459,7 @@ class _Builder:
         try:
             value = core_value(words)
         except OutOfRangeError:
-            self.add(faults.number_out_of_range(place))
+            self.add(faults.number_out_of_range, place)
             return words
         kind = tag.removeprefix(_CORE)
         if kind == "float" and type(value) is int:
@@ -498,12 +495,12 @@ class _Builder:
         place = self.spot(event)
         anchor = self.anchors.get(event.anchor)
         if anchor is None:
-            self.add(faults.alias_unknown(place, self.anchors))
+            self.add(faults.alias_unknown, place, self.anchors)
             return self.nowhere(place)
         anchor.used += 1
         node = anchor.node
         if node is None:
-            self.add(faults.alias_loop(place, anchor.place))
+            self.add(faults.alias_loop, place, anchor.place)
             return self.nowhere(place)
         self.repeat(node.size, place)
         return node.used_at(place.start, place.end)
@@ -515,7 +512,7 @@ class _Builder:
         """Counts what an alias brings in; stops when that is too much."""
         self.repeated += size
         if self.repeated > MOST_REPEATED:
-            self.stop(faults.too_much_repetition(place, MOST_REPEATED))
+            self.stop(faults.too_much_repetition, place, MOST_REPEATED)
 
     def anchor(self, event: Event) -> Anchor:
         """Remembers the ``&name`` before a value; a name given twice means the later one from here on."""
@@ -530,13 +527,13 @@ class _Builder:
         """Reports the tag that stands between an event's start and its value's."""
         found = re.compile(_TAG).search(self.text.content, event.start_mark.index, start)
         span = found.span() if found else (event.start_mark.index, start)
-        self.add(faults.tag_unsupported(self.text.place(*span)))
+        self.add(faults.tag_unsupported, self.text.place(*span))
 
     def spot(self, event: Event) -> Place:
         return self.text.place(event.start_mark.index, event.end_mark.index)
 
-    def stop(self, finding: Finding) -> NoReturn:
-        self.add(finding)
+    def stop(self, make: Callable[..., Finding], *about: Any) -> NoReturn:
+        self.add(make, *about)
         raise _StopError
 
     def past_properties(self, event: Event) -> int:
@@ -549,25 +546,32 @@ class _Builder:
         """Sets the root, and says so if it is not what a file should hold."""
         root = documents.items[0] if documents.items else None
         if root is None or (isinstance(root, Scalar) and root.start == root.end):
-            self.add(faults.file_empty(self.text.place(0, 0)))
+            self.add(faults.file_empty, self.text.place(0, 0))
+            return
+        if isinstance(root, Scalar) and root.style == "*":
             return
         self.reading.root = root
         if not isinstance(root, Mapping):
-            self.add(faults.top_not_a_list_of_keys(root.place, isinstance(root, Sequence)))
+            self.add(faults.top_not_a_list_of_keys, root.place, isinstance(root, Sequence))
 
-    def add(self, finding: Finding) -> None:
-        """Keeps a finding, unless there are many of its name already."""
-        count = self.counts.get(finding.rule, 0) + 1
-        self.counts[finding.rule] = count
+    def add(self, make: Callable[..., Finding], *about: Any) -> None:
+        """Keeps the finding that ``make`` makes; one of many alike is only counted."""
+        count = self.counts.get(make, 0) + 1
+        self.counts[make] = count
+        if count <= faults.MOST_ALIKE:
+            self.lasts[make] = make(*about)
+            self.keep(self.lasts[make])
+
+    def keep(self, finding: Finding) -> None:
         findings = self.reading.findings
-        again = findings and findings[-1].rule == finding.rule and findings[-1].place == finding.place
-        if count <= MOST_ALIKE and not again:
+        last = findings[-1] if findings else None
+        if last is None or (last.rule, last.place) != (finding.rule, finding.place):
             findings.append(finding)
 
     def finish(self) -> None:
-        """Puts the findings in the order of the text, and counts those that were left out."""
+        """Counts what was left out, and puts the findings in the order of the text."""
         findings = self.reading.findings
+        for make, count in self.counts.items():
+            if count > faults.MOST_ALIKE:
+                findings.append(faults.and_more(self.lasts[make], count - faults.MOST_ALIKE))
         findings.sort(key=lambda finding: finding.place.start)
-        for last in {finding.rule: finding for finding in findings}.values():
-            if self.counts[last.rule] > MOST_ALIKE:
-                findings.append(faults.and_more(last, self.counts[last.rule] - MOST_ALIKE))
