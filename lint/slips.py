@@ -153,6 +153,10 @@ def nearest(word: str, known: Iterable[str], likeness: float = 0.7) -> str | Non
         begun = [one for one in known if one.startswith(plain) or plain.rstrip("s") == one.rstrip("s")]
         if len(begun) == 1:
             return begun[0]
-    rated = [(SequenceMatcher(None, plain, one).ratio(), one) for one in spellings]
-    best = max(rated, default=(0.0, ""), key=lambda pair: pair[0])
-    return spellings[best[1]] if best[0] >= likeness else None
+    letters = sorted(plain)  # swapped letters are the commonest slip of all
+
+    def likeness_of(spelling: str) -> float:
+        return 1.0 if sorted(spelling) == letters else SequenceMatcher(None, plain, spelling).ratio()
+
+    best = max(spellings, default="", key=likeness_of)
+    return spellings[best] if best and likeness_of(best) >= likeness else None

@@ -1,0 +1,304 @@
+"""Slips of the pen and what is said of them: one finding each, at the very place, in a coach's words."""
+
+from __future__ import annotations
+
+import os
+import re
+
+import pytest
+
+from spotline.lint.explain import explain
+from spotline.lint.slips import nearest, repairs
+from spotline.lint.yaml_tree import parse
+
+EXAMPLES = os.path.join(os.path.dirname(os.path.dirname(os.path.abspath(__file__))), "examples")
+
+
+def told(content, kind="programme"):
+    return explain(parse("p.yaml", content).root, kind)
+
+
+def in_session(item):
+    return f"programme: P\nsessions:\n  - session: Lower A\n    exercises:\n      - {item}\n"
+
+
+def line(words):
+    return in_session(f"{{{words}}}")
+
+
+def one(findings):
+    assert [(finding.place.excerpt, finding.rule, finding.counted) for finding in findings][1:] == []
+    return findings[0]
+
+
+def mended(content, finding):
+    edit = finding.edits[0]
+    return content[: edit.place.start] + edit.words + content[edit.place.end :]
+
+
+# What is written in an exercise: the place of the finding, its name, what was counted, the change.
+IN_A_LINE = [
+    ("exercise: squat, setts: 3", "setts", "key-unknown", "An exercise has no `setts`.", "Write `sets`."),
+    ("exercise: squat, set: 3", "set", "key-unknown", "An exercise has no `set`.", "Write `sets`."),
+    ("exersise: squat, sets: 3", "exersise", "key-unknown", "An exercise has no `exersise`.", "Write `exercise`."),
+    ("exercise: squat, sets: 3, weight: 60 kg", "weight", "key-unknown", "An exercise has no `weight`.", "Write `load`."),
+    ("exercise: squat, sets: 3, rets: 90 s", "rets", "key-unknown", "An exercise has no `rets`.", "Write `rest`."),
+    ("exercise: squat, sets: 3, warm_up_sets: 2", "warm_up_sets", "key-unknown", "An exercise has no `warm_up_sets`.", "Write `warm-up sets`."),
+    ("exercise: squat, sets: 3, day: monday", "day", "key-unknown", "An exercise has no `day`.", "Move it there, or take it out."),
+    ("exercise: squat, sets: 3, colour: red", "colour", "key-unknown", "An exercise has no `colour`.", "Take it out, or say it in a `note`."),
+    ("exercise: squat, sets: 3, set: 4", "set", "key-unknown", "An exercise has no `set`.", "Take one of the two out."),
+    ("exercise: squat", "exercise", "key-missing", "This exercise has neither `sets` nor `work` nor `for`.", "Add `sets`, like `sets: 3`."),
+    ("sets: 3, reps: 5", "sets", "key-missing", "This exercise has no `exercise`.", "Add `exercise`."),
+    ("exercise: swing, for: 10 min", "for", "key-missing", "`for` needs `every` beside it.", "Add `every`, like `every: 30 s`."),
+    ("exercise: squat, sets: 3, work: [{sets: 1}]", "sets", "keys-at-odds", "`sets` stands beside `work`.", "Take one of them out."),
+    ("exercise: squat, load: 5 kg, reps: 5, work: [{sets: 1}]", "load", "keys-at-odds", "`load` and `reps` stand beside `work`.", "Take one of them out."),
+    ("exercise: squat, sets: 3, load: fifty", "fifty", "value-unreadable", "`fifty` is no load.", "Correct it."),
+    ("exercise: squat, sets: 3, load: 60", "60", "value-unreadable", "`60` is no load.", "Say the unit: `60 %`, `60 kg` or `60 lb`."),
+    ("exercise: squat, sets: 3, load: '62,5 kg'", "'62,5 kg'", "value-unreadable", "`62,5 kg` is no load.", "Write `62.5 kg`."),
+    ("exercise: squat, sets: 3, load: 60kgs", "60kgs", "value-unreadable", "`60kgs` is no load.", "Write `60kg`."),
+    ("exercise: squat, sets: 3, load: 80 percent", "80 percent", "value-unreadable", "`80 percent` is no load.", "Write `80 %`."),
+    ("exercise: squat, sets: 3, load: 80 % 1RM", "80 % 1RM", "value-unreadable", "`80 % 1RM` is no load.", "Write `80 %`."),
+    ("exercise: squat, sets: 3, load: BW + 10 kg", "BW + 10 kg", "value-unreadable", "`BW + 10 kg` is no load.", "Write `bodyweight + 10 kg`."),
+    ("exercise: squat, sets: 3, load: RPE 8", "RPE 8", "value-unreadable", "`RPE 8` is no load.", "Effort stands on its own: write `rpe: 8`."),
+    ("exercise: squat, sets: 3, load: '@8'", "'@8'", "value-unreadable", "`@8` is no load.", "Effort stands on its own: write `rpe: 8`."),
+    ("exercise: squat, sets: 3, load: 10 rm", "10 rm", "value-unreadable", "`10 rm` is no load.", "Write `10 RM`."),
+    ("exercise: squat, sets: 3x8", "3x8", "value-unreadable", "`3x8` is no number of sets.", "Write `sets: 3` and `reps: 8`, each on its own."),
+    ("exercise: squat, sets: 3, reps: 3 x 8", "3 x 8", "value-unreadable", "`3 x 8` is no number of repetitions.", "Write `sets: 3` and `reps: 8`, each on its own."),
+    ("exercise: squat, sets: 3 sets", "3 sets", "value-unreadable", "`3 sets` is no number of sets.", "Write `3`."),
+    ("exercise: squat, sets: 8 reps", "8 reps", "value-unreadable", "`8 reps` is no number of sets.", "Correct it."),
+    ("exercise: squat, sets: 3, reps: 8 to 10", "8 to 10", "value-unreadable", "`8 to 10` is no number of repetitions.", "Write `8-10`."),
+    ("exercise: squat, sets: 3, reps: 8–10", "8–10", "value-unreadable", "`8–10` is no number of repetitions.", "Write `8-10`."),
+    ("exercise: squat, sets: 3, reps: 8 — 10", "8 — 10", "value-unreadable", "`8 — 10` is no number of repetitions.", "Write `8-10`."),
+    ("exercise: squat, sets: 3, reps: AMRAP", "AMRAP", "value-unreadable", "`AMRAP` is no number of repetitions.", "Write `amrap`."),
+    ("exercise: squat, sets: 3, rest: 90", "90", "value-unreadable", "`90` is no time of rest.", "Say the unit: `90 s` or `90 min`."),
+    ("exercise: squat, sets: 3, rest: 1:30", "1:30", "value-unreadable", "`1:30` is no time of rest.", "Write `90 s`."),
+    ("exercise: squat, sets: 3, rest: 1 min 30 s", "1 min 30 s", "value-unreadable", "`1 min 30 s` is no time of rest.", "Write `90 s`."),
+    ("exercise: squat, sets: 3, rest: 3 minutes", "3 minutes", "value-unreadable", "`3 minutes` is no time of rest.", "Write `3 min`."),
+    ("exercise: squat, sets: 3, tempo: 3010", "3010", "value-unreadable", "`3010` is no tempo.", "Write `3-0-1-0`."),
+    ("exercise: squat, sets: 3, tempo: 3-1-x-0", "3-1-x-0", "value-unreadable", "`3-1-x-0` is no tempo.", "Write `3-1-X-0`."),
+    ("exercise: squat, sets: 3, tempo: 2-0-1", "2-0-1", "value-unreadable", "`2-0-1` is no tempo.", "Correct it."),
+    ("exercise: squat, sets: 3, velocity: 0.5", "0.5", "value-unreadable", "`0.5` is no velocity.", "Write `0.5 m/s`."),
+    ("exercise: squat, sets: 3, rpe: '@8'", "'@8'", "value-unreadable", "`@8` is no rating of effort.", "Write `8`."),
+    ("exercise: squat, sets: 3, rir: RPE 8", "RPE 8", "value-unreadable", "`RPE 8` is no number of repetitions in reserve.", "Effort stands on its own: write `rpe: 8`."),
+    ("exercise: squat, sets: 3, rir: 11", "11", "value-out-of-range", "`rir` is 11.", "Correct the number."),
+    ("exercise: squat, sets: 3, rir: 2.3", "2.3", "value-out-of-range", "`rir` is 2.3.", "Correct the number."),
+    ("exercise: squat, sets: 0", "0", "value-out-of-range", "`sets` is 0.", "Correct the number."),
+    ("exercise: squat, sets: [3, 4]", "[3, 4]", "value-wrong-kind", "`sets` is a list.", "Write a single value."),
+    ("exercise: squat, sets: ", "", "value-missing", "`sets` is empty.", "Write it, like `sets: 3`, or take it out."),
+    ("exercise: squat, sets: {week 1: 3}", "week 1", "value-unreadable", "`week 1` is no week or run of weeks.", "Write `1`."),
+    ("exercise: squat, sets: {1: three}", "three", "value-unreadable", "`three` is no number of sets.", "Correct it."),
+    ("exercise: 21, sets: 3", "21", "value-wrong-kind", "`exercise` is a number, 21.", "Write '21', in quotes."),
+    ("exercise: squat, sets: 3, side: both", "both", "value-unknown", "`both` is no side.", "Write `each`."),
+    ("supersett: [{exercise: a, sets: 3}, {exercise: b, sets: 3}], rest: 90 s", "supersett", "key-unknown", "A superset has no `supersett`.", "Write `superset`."),
+    ("superset: [{exercise: a, sets: 3}]", "[{exercise: a, sets: 3}]", "value-out-of-range", "`superset` holds 1; it takes at least 2.", "Add what is missing, or write what is there as a line of its own."),
+    ("circuit: {exercises: [{exercise: a}]}", "exercises", "key-missing", "This circuit has no `rounds`.", "Add `rounds`, like `rounds: 3`."),
+    ("circuit: {rounds: 3, exercises: [{exercise: a, sets: 3}]}", "sets", "keys-at-odds", "`sets` stands on an exercise whose rounds give its sets.", "Take one of them out."),
+]  # fmt: skip
+
+A_PROGRAMME = "sessions: [{activity: run}]\n"
+IN_A_FILE = [
+    ("programme", "programme: P\n", "programme", "key-missing", "This programme has neither `sessions` nor `blocks`.", "Add `sessions`."),
+    ("programme", "programme: P\nsessions: []\n", "[]", "value-missing", "`sessions` is empty.", "Write it, or take it out."),
+    ("programme", "programme: P\nsessions: Lower A\n", "Lower A", "value-wrong-kind", "`sessions` is the text `Lower A`.", "Start each line below it with a dash."),
+    ("programme", "programme: P\nsession: [{activity: run}]\n", "session", "key-unknown", "A programme has no `session`.", "Write `sessions`."),
+    ("programme", "programme: P\nsessions: [{sesion: A, exercises: [{exercise: a, sets: 3}]}]\n", "sesion", "key-unknown", "A session has no `sesion`.", "Write `session`."),
+    ("programme", "programme: P\nsessions: [{session: A, load: 5 kg, exercises: [{exercise: a, sets: 3}]}]\n", "load", "key-unknown", "A session has no `load`.", "Move it there, or take it out."),
+    ("programme", "programme: P\nsessions: [{session: A, day: wensday, exercises: [{exercise: a, sets: 3}]}]\n", "wensday", "value-unknown", "`wensday` is no weekday.", "Write `wednesday`."),
+    ("programme", "title: P\n" + A_PROGRAMME, "title", "key-unknown", "A programme has no `title`.", "Write `programme`."),
+    ("programme", "programme: P\ngoal: Strength\n" + A_PROGRAMME, "Strength", "value-unknown", "`Strength` is no goal.", "Write `strength`."),
+    ("programme", "programme: P\ngoal: hypertrofy\n" + A_PROGRAMME, "hypertrofy", "value-unknown", "`hypertrofy` is no goal.", "Write `hypertrophy`."),
+    ("programme", "programme: P\nfocus: legs\n" + A_PROGRAMME, "legs", "value-wrong-kind", "`focus` is the text `legs`.", "Write `[legs]`."),
+    ("programme", "programme: P\nathlete: mara\n" + A_PROGRAMME, "mara", "value-unreadable", "`mara` is no path of an athlete file.", "Correct it."),
+    ("programme", "programme: P\nstarts: 5.1.2026\n" + A_PROGRAMME, "5.1.2026", "value-unreadable", "`5.1.2026` is no date.", "Write `2026-01-05`."),
+    ("programme", "programme: P\nweeks: 6 weeks\n" + A_PROGRAMME, "6 weeks", "value-unreadable", "`6 weeks` is no number of weeks.", "Write `6`."),
+    ("programme", "programme: P\nrotation: [mon]\n" + A_PROGRAMME, "mon", "value-unknown", "`mon` is no weekday.", "Write `monday`."),
+    ("programme", "programme: P\nage: 30\n" + A_PROGRAMME, "age", "key-unknown", "A programme has no `age`.", "Move it there, or take it out."),
+    ("programme", "programme: P\nblocks: [{name: a, weeks: 4, sessions: [{activity: run}]}]\n" + A_PROGRAMME, "sessions", "keys-at-odds", "`sessions` stands beside `blocks`.", "Take one of them out."),
+    ("programme", "programme: P\nblocks: [{name: a, weeks: 4, deload: 'yes', sessions: [{activity: run}]}]\n", "'yes'", "value-wrong-kind", "`deload` is the text `yes`.", "Write `true`."),
+    ("programme", "programme: P\nsessions: [{activity: run, minutes: 75 min}]\n", "75 min", "value-unreadable", "`75 min` is no number of minutes.", "Write `75`."),
+    ("programme", "programme: P\nsessions: [{activity: run, loads: {calves: medium}}]\n", "medium", "value-unknown", "`medium` is no grade of load.", "Write `moderate`."),
+    ("programme", "programme: P\nsessions: [{activity: run, loads: {'': high}}]\n", "''", "key-empty", "The name before the colon is empty.", "Write it."),
+    ("programme", "programme: P\nathlete: {name: Mara, level: begginer}\n" + A_PROGRAMME, "begginer", "value-unknown", "`begginer` is no level.", "Write `novice`."),
+    ("athlete", "level: novice\n", "level", "key-missing", "This athlete has no `name`.", "Add `name`."),
+    ("athlete", "name: M\nbody mass: 72\n", "72", "value-unreadable", "`72` is no mass.", "Say the unit: `72 kg` or `72 lb`."),
+    ("athlete", "name: M\nbodymass: 72 kg\n", "bodymass", "key-unknown", "An athlete has no `bodymass`.", "Write `body mass`."),
+    ("athlete", "name: M\nprotect: [{advised by: physio}]\n", "advised by", "key-missing", "This restriction has neither `movement` nor `area`.", "Add `movement`."),
+    ("athlete", "name: M\nprotect: [{area: knee, movement: jumps, advised by: physio}]\n", "movement", "keys-at-odds", "`movement` stands beside `area`.", "Take one of them out."),
+    ("athlete", "name: M\nbest lifts: {back squat: 140}\n", "140", "value-unreadable", "`140` is no load.", "Say the unit: `140 kg` or `140 lb`."),
+    ("athlete", "name: M\nage: 230\n", "230", "value-out-of-range", "`age` is 230.", "Correct the number."),
+    ("team", "block commit on: error\n", "error", "value-wrong-kind", "`block commit on` is the text `error`.", "Write `[error]`."),
+    ("team", "leave out: [/archive]\n", "/archive", "value-unreadable", "`/archive` is no path below this file.", "Correct it."),
+    ("team", "note: hello\n", "note", "key-unknown", "A settings file has no `note`.", "Take it out."),
+]  # fmt: skip
+SLIPS = [("programme", line(words), *rest) for words, *rest in IN_A_LINE] + IN_A_FILE
+
+
+@pytest.mark.parametrize(("kind", "content", "excerpt", "rule", "counted", "change"), SLIPS)
+def test_one_slip_is_one_finding_at_its_place(kind, content, excerpt, rule, counted, change):
+    finding = one(told(content, kind))
+    assert (finding.place.excerpt, finding.rule, finding.counted, finding.change) == (
+        excerpt,
+        rule,
+        counted,
+        change,
+    )
+    assert finding.severity == "error"
+
+
+@pytest.mark.parametrize(("kind", "content", "change"), [(slip[0], slip[1], slip[5]) for slip in SLIPS])
+def test_an_edit_mends_what_it_is_offered_for(kind, content, change):
+    finding = one(told(content, kind))
+    offered = re.fullmatch(r"Write [`']([^`]*?)[`'](?:, in quotes)?\.", change)
+    assert bool(finding.edits) == bool(offered)
+    if finding.edits:
+        assert finding.edits[0].words.strip("'") == offered[1]
+        assert told(mended(content, finding), kind) == []
+
+
+PROGRAMMING = re.compile(
+    r"\b(mapping|node|schema|regex|null|string|boolean|integer|array|object|property|key)s?\b|!"
+)
+
+
+@pytest.mark.parametrize(("kind", "content"), [(slip[0], slip[1]) for slip in SLIPS])
+def test_the_words_are_a_coachs(kind, content):
+    finding = one(told(content, kind))
+    for words in (finding.counted, finding.wanted, finding.change, *(edit.label for edit in finding.edits)):
+        assert not PROGRAMMING.search(words), words
+
+
+@pytest.mark.parametrize(
+    ("content", "wanted"),
+    [
+        (line("exercise: squat, sets: 3, load: fifty"), "Write it like 80 %, 80-85 %, 60 kg or 8-10RM."),
+        (line("exercise: squat, sets: 3, day: monday"), "`day` belongs to a session or an activity."),
+        (line("exercise: squat, sets: 3, rounds: 3"), "`rounds` belongs to a superset."),
+        (line("exercise: squat, setts: 3"), "The nearest that it has is `sets`."),
+        (line("exercise: squat, sets: 3, set: 4"), "`sets` stands here already."),
+        (line("exercise: squat, sets: 3, rir: 2.3"), "It takes whole and half numbers from 0 to 10."),
+        (line("exercise: squat, sets: 3, side: up"), "It is one of left, right or each."),
+        (in_session("back squat"), "It takes an exercise with its own lines."),
+        ("programme: P\nsessions: 3\n", "It takes a list."),
+    ],
+)
+def test_what_was_wanted(content, wanted):
+    assert one(told(content)).wanted == wanted
+
+
+@pytest.mark.parametrize(
+    ("content", "where"),
+    [
+        (line("exercise: squat, sets: 3, reps: many"), "Lower A, squat, reps"),
+        (line("exercise: squat, sets: {1-3: many}"), "Lower A, squat, sets, week 1-3"),
+        (line("exercise: {1-3: squat, 4: lunge}, sets: many"), "Lower A, squat, sets"),
+        (line("exercise: squat, work: [{sets: 1}, {sets: many}]"), "Lower A, squat, work 2, sets"),
+        (line("superset: [{exercise: a, sets: 3}, {exercise: b, sets: many}]"), "Lower A, b, sets"),
+        (line("exercise: squat, setts: 3"), "Lower A, squat"),
+        (in_session("back squat"), "Lower A, exercises 1"),
+        ("programme: P\ngoal: big\n" + A_PROGRAMME, "goal"),
+        ("programme: P\nblocks: [{name: Base, weeks: 0, sessions: [{activity: run}]}]\n", "Base, weeks"),
+        ("programme: P\nathlete: {name: Mara, age: 2}\n" + A_PROGRAMME, "Mara, age"),
+    ],
+)
+def test_the_place_in_words(content, where):
+    assert one(told(content)).where == where
+
+
+def test_the_value_of_a_misspelt_key_is_judged_as_what_was_meant():
+    first, second = told(line("exercise: squat, setts: many"))
+    assert (first.rule, first.place.excerpt) == ("key-unknown", "setts")
+    assert (second.rule, second.place.excerpt) == ("value-unreadable", "many")
+
+
+def test_a_misspelt_group_is_read_as_what_was_meant():
+    findings = told(line("supersett: [{exercise: a, sets: 3}, {exercise: b, setz: 3}]"))
+    assert [finding.place.excerpt for finding in findings] == ["supersett", "setz"]
+
+
+def test_findings_come_in_the_order_of_their_places():
+    findings = told("goal: big\nweeks: 0\nprogramm: P\nphase: x\nsessions: [{activity: run, minutes: 0}]\n")
+    assert [finding.place.line for finding in findings] == [1, 2, 3, 4, 5]
+
+
+def test_what_fits_has_no_findings():
+    assert told("programme: P\n" + A_PROGRAMME) == []
+
+
+@pytest.mark.parametrize("content", ["- a\n- b\n", "words\n", "3\n"])
+def test_a_file_without_keys_has_been_told_of_already(content):
+    assert told(content) == []
+
+
+def test_numbers_that_no_program_keeps_and_lost_aliases_have_been_told_of_already():
+    reading = parse("p", line("exercise: squat, sets: 99999999999999999999, reps: *lost"))
+    assert len(reading.findings) == 2
+    assert explain(reading.root, "programme") == []
+
+
+ANCHORED = """\
+programme: P
+shared:
+  heavy: &heavy {sets: 3, lod: 80 %, rest: 90}
+  pause: &pause 2 minutes
+sessions:
+  - session: Lower A
+    exercises:
+      - {<<: *heavy, exercise: squat}
+      - {<<: *heavy, exercise: lunge}
+      - {exercise: row, sets: 3, rest: *pause}
+"""
+
+
+def test_a_slip_that_is_used_again_is_told_once_where_it_stands():
+    findings = told(ANCHORED)
+    assert [(one.place.line, one.place.excerpt, one.where) for one in findings] == [
+        (3, "lod", "Lower A, squat"),
+        (3, "90", "Lower A, squat, rest"),
+        (4, "2 minutes", "Lower A, row, rest"),
+    ]
+    assert [[(by.line, by.excerpt) for by in one.place.through] for one in findings] == [
+        [(8, "*heavy")],
+        [(8, "*heavy")],
+        [(10, "*pause")],
+    ]
+
+
+def test_a_whole_line_used_again_through_an_alias():
+    content = in_session("&a {exercise: squat, sets: many}") + "      - *a\n"
+    finding = one(told(content))
+    assert (finding.place.line, finding.place.excerpt, finding.place.through) == (5, "many", ())
+
+
+def test_many_slips_are_all_told_in_bearable_time():
+    lines = "".join(f"      - {{exercise: e{n}, setts: 3, reps: many}}\n" for n in range(300))
+    findings = told("programme: P\nsessions:\n  - session: A\n    exercises:\n" + lines)
+    assert len(findings) == 600
+
+
+@pytest.mark.parametrize("file", ["slips.programme.yaml", "wil.athlete.yaml"])
+def test_the_faulty_examples_have_no_two_findings_at_one_place(file):
+    with open(os.path.join(EXAMPLES, "faulty", file), encoding="utf-8") as opened:
+        findings = told(opened.read(), file.split(".")[1])
+    places = [finding.place for finding in findings]
+    assert len(findings) >= 5
+    assert len(set(places)) == len(places)
+
+
+@pytest.mark.parametrize("folder", ["programmes", "athletes"])
+def test_the_examples_have_none(folder):
+    files = os.listdir(os.path.join(EXAMPLES, folder))
+    assert files
+    for file in files:
+        with open(os.path.join(EXAMPLES, folder, file), encoding="utf-8") as opened:
+            assert told(opened.read(), folder.removesuffix("s")) == [], file
+
+
+def test_words_that_no_known_word_is_near():
+    assert nearest("zzz", ["sets", "reps"]) is None
+    assert nearest("", ["sets"]) is None
+    assert nearest("sets", []) is None
+
+
+def test_a_repair_never_makes_up_a_unit_or_drops_one_that_says_something_else():
+    assert all(re.search("min|MIN", words) for words in repairs("8 min", "sets"))
+    assert all("kg" not in words for words in repairs("60", "load"))
