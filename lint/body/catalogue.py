@@ -32,8 +32,9 @@ class Exercise:
 
     ``pattern`` is the stated movement pattern ("" if none), ``patterns`` also holds what the joint path
     shows; ``direct`` and ``indirect`` are muscles; ``positions`` {muscle: mean place in its own range, 0 to
-    1} for those that have a length curve; ``stated`` {muscle or group: (credit, reason)} as stated by hand; ``hands`` says whether the grip carries the load;
-    ``station`` what it occupies; ``path`` {joint: angles in degrees}. Made from the fields of rows.FIELDS.
+    1} for those that have a length curve; ``stated`` {muscle or group: (credit, reason)} as stated by hand;
+    ``hands`` says whether the grip carries the load; ``station`` what it occupies; ``path`` {joint: angles in
+    degrees}. Made from the fields of rows.FIELDS.
     """
 
     __slots__ = tuple(FIELDS)

@@ -5,7 +5,8 @@ for an action that it has. Where its length curve covers the action, it must sho
 
 - prime mover of a main action, shortening by 1 cm or more: direct;
 - helper in a main action, or prime mover of an assisting action, shortening by 1 cm or more: indirect;
-- within 0.5 cm of that limit: one step less than it would have been, since the models differ by as much;
+- within 0.5 cm of that limit: one step less than it would have been, since the models differ by as much, and
+  none where the muscle's other end is stretched by 1 cm or more, as that of the hamstrings in a squat;
 - less than that, or stretched: none.
 
 Isometric work, and actions that no joint angle of the path shows, go by the action table alone. A credit
@@ -99,7 +100,7 @@ def derive(
     for name, (credit, because) in (stated or {}).items():
         _state(anatomy, credits, name, credit, because, {*actions, *assists}, path)
     ordered = {name: credits[name] for name in anatomy.muscles if name in credits}
-    return Profile(ordered, "hip extension" in actions and is_hinge(path))
+    return Profile(ordered, kind == "dynamic" and "hip extension" in actions and is_hinge(path))
 
 
 def _credit(
@@ -138,7 +139,10 @@ def _credit(
     if net <= -SHORTENS - DOUBT:
         return Credit(muscle.name, _CREDIT[rank], f"{word}; shortens by {-net:.1f} cm", net, position)
     if net <= -SHORTENS + DOUBT:
-        words = f"{word}; shortens by about 1 cm ({-net:.1f}), too little to be sure of: one step less"
+        words = f"{word}; shortens by about 1 cm ({-net:.1f}), too little to be sure of"
+        if curve.stretch_elsewhere(path, turns[0]) >= SHORTENS:
+            words = f"{words}, and its other end is stretched"
+            return Credit(muscle.name, NONE, words, net, position)
         return Credit(muscle.name, _CREDIT[rank - 1], words, net, position)
     words = (
         f"{word}, but the lift stretches it by {net:.1f} cm"

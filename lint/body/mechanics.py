@@ -76,6 +76,11 @@ class Curve:
         """Length change from the first way-point to the last, in cm; negative where the muscle shortens."""
         return self.length(at(path, -1)) - self.length(at(path, 0))
 
+    def stretch_elsewhere(self, path: Path, joint: str) -> float:
+        """Length change, in cm, that the other joints of the curve make while ``joint`` does its work."""
+        start, end = at(path, 0), at(path, -1)
+        return self.length({**end, joint: start[joint]}) - self.length(start)
+
     def excursion(self, path: Path) -> float:
         """Longest less shortest length along the path, in cm."""
         lengths = [self.length(posture) for posture in along(path)]
