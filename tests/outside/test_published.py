@@ -8,6 +8,7 @@ from __future__ import annotations
 
 from datetime import date
 from pathlib import Path
+from typing import NoReturn
 
 import pytest
 
@@ -25,7 +26,7 @@ def path_of(name: str) -> Path:
     return PUBLISHED / f"{name}.programme.yaml"
 
 
-def no_file(term: object) -> None:
+def no_file(term: object) -> NoReturn:
     raise AssertionError(f"{term} is not written in the programme itself")
 
 
