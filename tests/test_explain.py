@@ -6,10 +6,14 @@ import os
 import re
 
 import pytest
+from hypothesis import given, settings
+from hypothesis import strategies as st
+from jsonschema import Draft202012Validator
 
+from spotline import schema as schemas
 from spotline.lint.explain import explain
 from spotline.lint.slips import nearest, repairs
-from spotline.lint.yaml_tree import parse
+from spotline.lint.yaml_tree import Mapping, parse
 
 EXAMPLES = os.path.join(os.path.dirname(os.path.dirname(os.path.abspath(__file__))), "examples")
 
@@ -302,3 +306,36 @@ def test_words_that_no_known_word_is_near():
 def test_a_repair_never_makes_up_a_unit_or_drops_one_that_says_something_else():
     assert all(re.search("min|MIN", words) for words in repairs("8 min", "sets"))
     assert all("kg" not in words for words in repairs("60", "load"))
+
+
+WHOLE = (
+    "programme: P\nathlete: {name: Mara, days: [monday], protect: [{area: knee, advised by: physio}]}\nweeks: 4\n"
+    "shared: {easy: &easy {sets: 3, rest: 90 s}}\nevents: [{date: 2026-02-14, event: regatta}]\nsessions:\n"
+    "  - {activity: run, minutes: 60-75, loads: {calves: high}}\n  - session: Lower A\n    day: [monday, 4]\n"
+    "    exercises:\n      - {<<: *easy, exercise: squat, reps: {1-3: 5, 4: 12/10/8}, progression: {add: 1 rep}}\n"
+    "      - {exercise: press, work: [{sets: 1, load: 80 %}], or: [dip]}\n"
+    "      - {superset: [{exercise: row, reps: 5}, {exercise: dip, hold: 5 s}], rounds: 3}\n"
+    "      - circuit: {rounds: 3, exercises: [{exercise: plank}]}\n      - {exercise: swing, every: 60 s, for: 10 min}\n"
+)
+
+
+@settings(max_examples=400, deadline=None)
+@given(st.data())
+def test_whatever_is_cut_or_put_in_the_library_and_the_findings_agree(data):
+    content = WHOLE
+    for _ in range(data.draw(st.integers(1, 3))):
+        start = data.draw(st.integers(0, len(content)))
+        end = start + data.draw(st.sampled_from([0, 0, 1, 1, 2, 5, 12]))
+        put = data.draw(
+            st.sampled_from(
+                ["", "s", "x", "3", " ", "*easy", "[", "]", "{}", "null", ": ", ", ", "\n", "-", "{1: "]
+            )
+        )
+        content = content[:start] + put + content[end:]
+    reading = parse("p", content)
+    if isinstance(reading.root, Mapping) and not reading.findings:
+        findings = explain(reading.root, "programme")
+        assert bool(findings) != Draft202012Validator(schemas.load("programme")).is_valid(reading.root.plain)
+        for finding in findings:
+            assert 0 <= finding.place.start <= finding.place.end <= len(content)
+            assert finding.change
