@@ -10,6 +10,7 @@ from __future__ import annotations
 from datetime import timedelta
 
 from .body import catalogue
+from .body.known import CATALOGUE
 from .quantities import NOTHING, Range, plain
 from .session_time import NO_TIME, SessionTime, session_time
 
@@ -19,7 +20,8 @@ if TYPE_CHECKING:
     from datetime import date
 
     from .body.catalogue import Exercise
-    from .programme import Block, Prescription, Programme, Session, Work
+    from .body.known import Known
+    from .programme import BestLift, Block, Prescription, Programme, Session, Work
 
 DIRECT, FRACTIONAL, TOTAL = "direct", "fractional", "total"
 INDIRECT_WEIGHT = {DIRECT: 0.0, FRACTIONAL: 0.5, TOTAL: 1.0}
@@ -35,12 +37,12 @@ FAST_KINDS = ("plyometric", "ballistic")
 """Work done for speed: its sets are counted, but never as hard sets."""
 
 
-_CREDITS: dict[str, dict[str, float]] = {}
+_CREDITS: dict[Exercise, dict[str, float]] = {}
 
 
 def credit(exercise: Exercise, area: str) -> float:
     """What one set brings an area: the best weight among its muscles, never the sum; 0 if unknown."""
-    known = _CREDITS.setdefault(exercise.name, {})
+    known = _CREDITS.setdefault(exercise, {})
     if area not in known:
         muscles = catalogue.area(area) or ()
         known[area] = max((exercise.weight(muscle) for muscle in muscles), default=0.0)
@@ -52,12 +54,16 @@ class Entry:
 
     ``sets`` are work sets of one visit; ``reps`` repetitions of all of them together, None where left open;
     ``slot`` is ``heavy``, ``light`` or empty where no repetitions are stated; ``exercise`` is None where the
-    catalogue does not know it; ``side`` is ``left``, ``right`` or empty for both.
+    catalogue does not know it; ``side`` is ``left``, ``right`` or empty for both; ``best`` are the athletes'
+    best lifts on file for the exercise.
     """
 
-    __slots__ = ("exercise", "hard", "prescription", "reps", "sets", "side", "slot", "work")
+    __slots__ = ("best", "exercise", "hard", "prescription", "reps", "sets", "side", "slot", "work")
 
-    def __init__(self, prescription: Prescription, work: Work, exercise: Exercise | None) -> None:
+    def __init__(
+        self, prescription: Prescription, work: Work, exercise: Exercise | None, best: tuple[BestLift, ...]
+    ) -> None:
+        self.best = best
         self.prescription = prescription
         self.work = work
         self.exercise = exercise
@@ -312,14 +318,18 @@ class Week(Tally):
 
 
 class Ledger(Tally):
-    """A whole programme on its calendar; ``today`` stands in where it does not say when it starts."""
+    """A whole programme on its calendar.
 
-    __slots__ = ("programme", "today", "weeks")
+    ``today`` stands in where it does not say when it starts; ``known`` are the exercises it may name.
+    """
 
-    def __init__(self, programme: Programme, today: date) -> None:
+    __slots__ = ("known", "programme", "today", "weeks")
+
+    def __init__(self, programme: Programme, today: date, known: Known = CATALOGUE) -> None:
         self.programme = programme
         self.today = today
-        self.weeks = tuple(_weeks(self))
+        self.known = known
+        self.weeks = tuple(_Calendar(self).weeks())
         super().__init__(tuple(visit for week in self.weeks for visit in week.visits))
 
     def of_block(self, block: Block) -> Tally:
@@ -341,48 +351,61 @@ class Ledger(Tally):
         ]
 
 
-def _weeks(ledger: Ledger) -> Iterator[Week]:
-    programme = ledger.programme
-    for block in programme.blocks:
-        turn = 0
-        known: dict[tuple[Session, int], tuple[Entry, ...]] = {}
-        for week in range(1, block.weeks + 1):
-            visits, turn = _visits(block, week, turn, known)
-            number = block.first + week - 1
-            yield Week(ledger, number, block, tuple(visits), _in_rehabilitation(ledger, number))
+class _Calendar:
+    """Lays a programme out: which sessions fall on which days of which weeks, and what they hold."""
+
+    def __init__(self, ledger: Ledger) -> None:
+        self.ledger = ledger
+        self.best = _best_lifts(ledger)
+        self.known: dict[tuple[Session, int], tuple[Entry, ...]] = {}
+
+    def weeks(self) -> Iterator[Week]:
+        for block in self.ledger.programme.blocks:
+            turn = 0
+            for week in range(1, block.weeks + 1):
+                visits, turn = self.visits(block, week, turn)
+                number = block.first + week - 1
+                rehabilitation = _in_rehabilitation(self.ledger, number)
+                yield Week(self.ledger, number, block, tuple(visits), rehabilitation)
+
+    def visits(self, block: Block, week: int, turn: int) -> tuple[list[Visit], int]:
+        """The visits of a week of a block, and whose turn it is next in its rotation."""
+        visits = []
+        rotating = [session for session in block.sessions if not session.days] if block.rotation else []
+        for session in block.sessions:
+            days = session.days or ((0,) if session not in rotating else ())
+            visits += [Visit(session, day, self.entries(session, week)) for day in days]
+        if rotating:
+            for day in block.rotation:
+                session = rotating[turn % len(rotating)]
+                visits.append(Visit(session, day, self.entries(session, week)))
+                turn += 1
+        visits.sort(key=lambda visit: visit.day or 8)
+        return visits, turn
+
+    def entries(self, session: Session, week: int) -> tuple[Entry, ...]:
+        """The entries of a session in a week; the same tuple for all weeks if nothing changes."""
+        key = (session, week if any(line.changes for line in session.prescriptions) else 0)
+        if key not in self.known:
+            self.known[key] = tuple(
+                self.entry(line, work) for line in session.prescriptions for work in line.in_week(week)
+            )
+        return self.known[key]
+
+    def entry(self, line: Prescription, work: Work) -> Entry:
+        exercise = self.ledger.known.exercise(work.exercise)
+        return Entry(line, work, exercise, self.best.get(exercise, ()) if exercise else ())
 
 
-def _visits(
-    block: Block, week: int, turn: int, known: dict[tuple[Session, int], tuple[Entry, ...]]
-) -> tuple[list[Visit], int]:
-    """The visits of a week of a block, and whose turn it is next in its rotation."""
-    visits = []
-    rotating = [session for session in block.sessions if not session.days] if block.rotation else []
-    for session in block.sessions:
-        days = session.days or ((0,) if session not in rotating else ())
-        visits += [Visit(session, day, _entries(session, week, known)) for day in days]
-    if rotating:
-        for day in block.rotation:
-            session = rotating[turn % len(rotating)]
-            visits.append(Visit(session, day, _entries(session, week, known)))
-            turn += 1
-    visits.sort(key=lambda visit: visit.day or 8)
-    return visits, turn
-
-
-def _entries(
-    session: Session, week: int, known: dict[tuple[Session, int], tuple[Entry, ...]]
-) -> tuple[Entry, ...]:
-    """The entries of a session in a week; one and the same tuple for all weeks in which nothing changes."""
-    key = (session, week if any(line.changes for line in session.prescriptions) else 0)
-    found = known.get(key)
-    if found is None:
-        found = known[key] = tuple(
-            Entry(line, work, catalogue.exercise(work.exercise))
-            for line in session.prescriptions
-            for work in line.in_week(week)
-        )
-    return found
+def _best_lifts(ledger: Ledger) -> dict[Exercise, tuple[BestLift, ...]]:
+    """Best lifts on file of all athletes, by exercise."""
+    best: dict[Exercise, tuple[BestLift, ...]] = {}
+    for athlete in ledger.programme.athletes:
+        for lift in athlete.best_lifts:
+            exercise = ledger.known.exercise(lift.exercise.words)
+            if exercise is not None:
+                best[exercise] = (*best.get(exercise, ()), lift)
+    return best
 
 
 def _in_rehabilitation(ledger: Ledger, week: int) -> bool:

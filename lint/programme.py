@@ -181,10 +181,22 @@ class Prescription:
                 works.append(Work(values, not self.unread & _COUNTED))
         return tuple(works)
 
+    def names(self) -> list[Term]:
+        """Every exercise that the line names over the weeks, in order."""
+        held = [slice_ for group in self.groups for slice_ in group.get("exercise", ())]
+        terms = {one.place: Term(str(one.value), one.place) for one in held}
+        return list(terms.values())
+
     @property
     def changes(self) -> bool:
         """Whether anything about the line differs between the weeks of its block."""
-        return any(len(slices) > 1 for group in self.groups for slices in group.values())
+        weeks = self.session.block.weeks
+        return any(
+            held.first > 1 or held.last < weeks
+            for group in self.groups
+            for slices in group.values()
+            for held in slices
+        )
 
 
 _COUNTED = frozenset({"exercise", "sets", "rounds", "every", "for", "work"})
@@ -243,13 +255,10 @@ class Block:
         "note",
         "phase",
         "place",
-        "programme",
         "rotation",
         "sessions",
         "weeks",
     )
-
-    programme: Programme
 
     def __init__(self, name: str, place: Place, first: int, weeks: int) -> None:
         self.name = name

@@ -253,14 +253,14 @@ class _ProgrammeReader(_Reader):
         weeks = _whole(stated, 1)
         listed = at.get("blocks")
         if listed is None:
-            return (self.block(at, Block("", programme.place, 1, weeks), programme),)
+            return (self.block(at, Block("", programme.place, 1, weeks)),)
         blocks: list[Block] = []
         first = 1
         for item in _list(listed):
             name = item.get("name")
             place = name.place if name else item.place
             block = Block(_text(name), place, first, _whole(item.get("weeks"), 1))
-            blocks.append(self.block(item, block, programme))
+            blocks.append(self.block(item, block))
             first += block.weeks
         if stated is not None and blocks and weeks != first - 1:
             self.say(
@@ -271,8 +271,7 @@ class _ProgrammeReader(_Reader):
             )
         return tuple(blocks)
 
-    def block(self, at: _At, block: Block, programme: Programme) -> Block:
-        block.programme = programme
+    def block(self, at: _At, block: Block) -> Block:
         block.phase = _text(at.get("phase"))
         deload = at.get("deload")
         block.deload = deload is not None and deload.plain is True

@@ -25,7 +25,7 @@ if TYPE_CHECKING:
     why="What nobody knows cannot be counted: until the name is known, rules about missing work keep silent.",
     sources=(),
 )
-def exercise_unknown(entry: Entry, limits: Limits) -> Iterator[Finding]:
+def exercise_unknown(ledger: Ledger, limits: Limits) -> Iterator[Finding]:
     """An exercise, or an alternative to it, that the catalogue does not know by name or alias.
 
     Looks up every name; offers the nearest ones.
@@ -44,22 +44,18 @@ def exercise_unknown(entry: Entry, limits: Limits) -> Iterator[Finding]:
             exercises:
               - {exercise: Seated leg-curls, sets: 3, reps: 10}
     """
-    if entry.exercise is None and entry.name:
-        yield _unknown(entry.name, entry.work.places["exercise"], entry)
-    for term in entry.prescription.alternates:
-        if catalogue.exercise(term.words) is None:
-            yield _unknown(term.words, term.place, entry)
-
-
-def _unknown(name: str, place: Place, entry: Entry) -> Finding:
-    near = catalogue.nearest_exercises(name)
-    return found(
-        place,
-        f"`{name}` is not in the catalogue, so its sets count for no muscle.",
-        change=f"Did you mean {_either(near)}?" if near else "Write the exercise's usual name.",
-        where=line_name(entry.prescription),
-        edits=tuple(Edit(place, other, f"write {other}") for other in near),
-    )
+    for line in ledger.programme.prescriptions():
+        for term in (*line.names(), *line.alternates):
+            if ledger.known.exercise(term.words) is not None:
+                continue
+            near = ledger.known.nearest(term.words)
+            yield found(
+                term.place,
+                f"`{term.words}` is not in the catalogue, so its sets count for no muscle.",
+                change=f"Did you mean {_either(near)}?" if near else "Write the exercise's usual name.",
+                where=line.session.name,
+                edits=tuple(Edit(term.place, other, f"write {other}") for other in near),
+            )
 
 
 def _either(names: list[str]) -> str:
@@ -98,7 +94,7 @@ def area_unknown(ledger: Ledger, limits: Limits) -> Iterator[Finding]:
     terms += [("priority", term) for term in programme.priority]
     terms += [("focus", term) for block in programme.blocks for term in block.focus]
     for where, term in terms:
-        if catalogue.area(term.words) is not None or catalogue.exercise(term.words) is not None:
+        if catalogue.area(term.words) is not None or ledger.known.exercise(term.words):
             continue
         near = catalogue.nearest_areas(term.words)
         yield found(
@@ -169,27 +165,23 @@ def _paired(entry: Entry) -> bool:
 
 def _too_heavy(entry: Entry, most: float) -> Iterator[Finding]:
     load = entry.work.load
-    if load is None or load.span is None or entry.exercise is None:
+    if load is None or load.span is None:
         return
     if load.kind == "percent" and load.span.high > most:
         yield _slip(entry, "load", f"{load.words} of the best lift.", f"at most {plain(most)} %")
     if load.kind != "mass":
         return
-    for athlete in entry.prescription.session.block.programme.athletes:
-        for best in athlete.best_lifts:
-            known = catalogue.exercise(best.exercise.words)
-            if known is not entry.exercise or best.load.kind != "mass":
-                continue
-            if load.span.high <= best.kilograms * most / 100:
-                continue
-            finding = _slip(
-                entry,
-                "load",
-                f"{load.words} where the best on file is {best.load.words}.",
-                f"at most {plain(most)} % of it",
-            )
-            finding.related = (Related(best.exercise.place, f"best lift on file: {best.load.words}"),)
-            yield finding
+    for best in entry.best:
+        if load.span.high <= best.kilograms * most / 100:
+            continue
+        finding = _slip(
+            entry,
+            "load",
+            f"{load.words} where the best on file is {best.load.words}.",
+            f"at most {plain(most)} % of it",
+        )
+        finding.related = (Related(best.exercise.place, f"best lift on file: {best.load.words}"),)
+        yield finding
 
 
 def _slip(entry: Entry, key: str, counted: str, wanted: str) -> Finding:

@@ -1,0 +1,41 @@
+"""The exercises that a programme may name: a team's own first, then the catalogue."""
+
+from __future__ import annotations
+
+from . import catalogue
+from .names import fold
+
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from collections.abc import Iterable
+
+    from .catalogue import Exercise
+
+
+class Known:
+    """Looks exercises up by name or alias, without regard to case, hyphens, blanks and a plural s."""
+
+    __slots__ = ("_own", "own")
+
+    def __init__(self, own: Iterable[Exercise] = ()) -> None:
+        self.own = tuple(own)
+        self._own = {fold(name): one for one in self.own for name in (one.name, *one.aliases)}
+
+    def exercise(self, name: str) -> Exercise | None:
+        """The exercise of this name, or None."""
+        return (self._own.get(fold(name)) if self._own else None) or catalogue.exercise(name)
+
+    def nearest(self, name: str, most: int = 3) -> list[str]:
+        """Names of the exercises nearest to a name that is none, the nearest first."""
+        if not self.own:
+            return catalogue.nearest_exercises(name, most)
+        from .nearest import nearest
+
+        own = nearest(name, ((word, one.name) for one in self.own for word in (one.name, *one.aliases)), most)
+        return [*own, *(other for other in catalogue.nearest_exercises(name, most) if other not in own)][
+            :most
+        ]
+
+
+CATALOGUE = Known()
+"""The catalogue alone."""
