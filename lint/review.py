@@ -188,9 +188,10 @@ def _no_athlete(rule: str, term: Term, counted: str, change: str) -> Finding:
 
 
 def _in_order(findings: list[Finding]) -> list[Finding]:
-    """By place, the more serious first where two share one."""
+    """By place, the more serious first where two share one; no advice on quoting what is wrong anyway."""
+    wrong = {finding.place for finding in findings if finding.severity == "error"}
     return sorted(
-        findings,
+        (one for one in findings if one.rule != "quote-this" or one.place not in wrong),
         key=lambda one: (one.place.start, -SEVERITIES.index(one.severity), one.rule, one.subject),
     )
 
