@@ -85,7 +85,7 @@ def key_missing(place: Place) -> Finding:
         "key-missing",
         "error",
         place,
-        "No key stands before this colon.",
+        "No key stands before this colon in its line.",
         wanted="A key, a colon, a value.",
         change="Write the key, or delete the line.",
     )

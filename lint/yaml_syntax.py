@@ -111,18 +111,20 @@ def _nesting(stop: _Stop) -> Finding | None:
 def _tabs(stop: _Stop) -> list[Finding]:
     if stop.char != "\t" and "tab character" not in stop.problem:
         return []
+    if stop.before.strip():
+        return [_tab(stop.text, stop.at, stop.at + 1, "A tab stands here where a blank is meant.")]
     return capped(
         partial(_tab, stop.text), [one.span() for one in _TAB.finditer(stop.content) if one.end() > stop.at]
     )
 
 
-def _tab(text: Text, start: int, end: int) -> Finding:
+def _tab(text: Text, start: int, end: int, counted: str = "This line is indented with a tab.") -> Finding:
     place = text.place(start, end)
     return Finding(
         "tab-in-indentation",
         "error",
         place,
-        "This line is indented with a tab.",
+        counted,
         wanted="Blanks; a tab is not as wide everywhere.",
         change="Replace the tab by blanks, as many as in the lines beside it.",
         edits=(Edit(place, place.excerpt.replace("\t", "  "), "replace each tab by two blanks"),),
