@@ -61,6 +61,15 @@ def repetitions(tally: Tally) -> tuple[float, float]:
     return span.low, span.high
 
 
+def ranges(tally: Tally) -> set[tuple[str, str]]:
+    """Repetitions a set, and load, of every line, as text."""
+    return {
+        (str(entry.work.reps.a_set()), entry.work.load.words)
+        for _, entry in tally.entries()
+        if entry.work.reps and entry.work.load
+    }
+
+
 def rules_of(name: str) -> dict[str, str]:
     """The rules that speak about a file, each with what it counted."""
     (one,) = review([str(path_of(name))], TODAY).files
@@ -98,6 +107,11 @@ def test_campos_weekly_sets(arm: str, early: float, late: float) -> None:
         assert not week.sets("hamstrings", DIRECT)
 
 
+@pytest.mark.parametrize(("arm", "reps"), [("low", "3-5"), ("intermediate", "9-11"), ("high", "20-28")])
+def test_campos_repetition_maxima(arm: str, reps: str) -> None:
+    assert ranges(ledger(f"campos-2002-{arm}")) == {(reps, f"{reps}RM")}
+
+
 @pytest.mark.parametrize("arm", ["low", "intermediate", "high"])
 def test_campos_leaves_out_knee_flexion_hinge_and_upper_body(arm: str) -> None:
     said = rules_of(f"campos-2002-{arm}")
@@ -127,6 +141,7 @@ def test_kinoshita_sets_a_leg() -> None:
     counted = ledger("kinoshita-2023")
     assert len(counted.weeks) == 12
     for week in counted.weeks:
+        assert ranges(week) == {("10", "70 %")}
         assert week.sets("soleus", DIRECT, side="left").low == 10
         assert week.sets("soleus", DIRECT, side="right").low == 10
         assert week.sets("gastrocnemius", DIRECT, side="left").low == 10
@@ -227,6 +242,10 @@ def test_loadit_contraction_time(arm: int, a_set: float, altogether: float) -> N
 def test_jphysiol_sets_a_session() -> None:
     counted = ledger("jphysiol-2015")
     assert [session_sets(week) for week in counted.weeks] == [{18}] * 12
+    presses = [
+        entry.reps.low for _, entry in counted.weeks[0].entries() if entry.name == "leg press" and entry.reps
+    ]
+    assert sum(presses) == 8 + 8 + 10 + 12 + 10 + 10
     lunges = [
         sum(entry.reps.low for _, entry in week.entries() if entry.name == "walking lunge" and entry.reps)
         for week in counted.weeks
@@ -249,4 +268,5 @@ def test_botton_sets_a_session() -> None:
 @pytest.mark.parametrize("reps", ["3-5", "13-15", "23-25"])
 def test_weiss_weekly_sets(reps: str) -> None:
     assert weekly_sets(f"weiss-1999-{reps}") == [12] * 7
+    assert ranges(ledger(f"weiss-1999-{reps}")) == {(reps, f"{reps}RM")}
     assert "knee-flexion-missing" in rules_of(f"weiss-1999-{reps}")
