@@ -1,0 +1,114 @@
+"""What a review of sound files imports: Python, the YAML reader and our own modules, nothing that costs time."""
+
+from __future__ import annotations
+
+import json
+import os
+import subprocess
+import sys
+from pathlib import Path
+
+import pytest
+import yaml
+
+ROOT = Path(__file__).parent.parent
+SOUND = ROOT / "examples" / "programmes" / "nell-full-body.programme.yaml"
+FAULTY = ROOT / "examples" / "faulty" / "slips.programme.yaml"
+
+COSTLY = (
+    "argparse",
+    "asyncio",
+    "dataclasses",
+    "difflib",
+    "importlib.metadata",
+    "inspect",
+    "jsonschema",
+    "logging",
+    "lsprotocol",
+    "multiprocessing",
+    "pathlib",
+    "pygls",
+    "ruamel",
+    "subprocess",
+    "tempfile",
+    "textwrap",
+    "typing",
+    "urllib",
+)
+"""Modules that a review of sound files has no use for; each costs from one millisecond to three hundred."""
+
+PROBE = """\
+import json, sys
+sys.path[:0] = json.loads(sys.argv.pop(1))
+from spotline.lint.cli import main
+code = main(sys.argv[1:])
+print(json.dumps([code, sorted(sys.modules)]), file=sys.stderr)
+"""
+
+BASELINE = """\
+import json, sys
+sys.path[:0] = json.loads(sys.argv.pop(1))
+import yaml
+print(json.dumps([0, sorted(sys.modules)]), file=sys.stderr)
+"""
+
+
+@pytest.fixture(scope="module")
+def homes(tmp_path_factory: pytest.TempPathFactory) -> list[str]:
+    """Where the package and its libraries are found without help of an installer's finder.
+
+    An editable install brings a finder along that imports pathlib and more in every Python, so the probes run
+    without site-packages and are told of these folders instead.
+    """
+    link = tmp_path_factory.mktemp("home") / "spotline"
+    link.symlink_to(ROOT, target_is_directory=True)
+    return [str(link.parent), os.path.dirname(os.path.dirname(yaml.__file__))]
+
+
+def modules(program: str, homes: list[str], *words: str) -> tuple[int, set[str]]:
+    """The exit code of a probe and the modules that it ended with."""
+    done = subprocess.run(
+        [sys.executable, "-I", "-S", "-c", program, json.dumps(homes), *words], capture_output=True, text=True
+    )
+    assert done.returncode == 0, done.stderr
+    code, names = json.loads(done.stderr.splitlines()[-1])
+    return code, set(names)
+
+
+def costly(names: set[str]) -> list[str]:
+    """Which costly modules, or parts of them, are among some modules."""
+    return sorted(name for name in names if any(f"{name}.".startswith(f"{one}.") for one in COSTLY))
+
+
+@pytest.fixture(scope="module")
+def reviewed(homes: list[str]) -> set[str]:
+    """The modules that a review of a sound file with an athlete's file brings, beyond Python's and PyYAML's."""
+    _, given = modules(BASELINE, homes)
+    code, names = modules(PROBE, homes, "review", "--as", "lines", "--", str(SOUND))
+    assert code == 0
+    return names - given
+
+
+def test_a_sound_file_costs_no_library(reviewed: set[str]) -> None:
+    assert costly(reviewed) == []
+
+
+def test_a_sound_file_calls_no_module_of_ours_that_only_explains_faults(reviewed: set[str]) -> None:
+    ours = {name.removeprefix("spotline.") for name in reviewed if name.startswith("spotline.")}
+    assert {"lint.review", "lint.ledger", "lint.fits", "lint.outlets.lines", "rules.coverage"} <= ours
+    idle = {"lint.explain", "lint.slips", "lint.yaml_syntax", "lint.body.build", "lint.body.nearest"}
+    assert not ours & idle
+    assert not ours & {"lint.outlets.cards", "lint.outlets.json_text"}
+
+
+def test_the_probe_sees_the_libraries_that_a_faulty_file_calls_for(homes: list[str]) -> None:
+    code, names = modules(PROBE, homes, "review", "--as", "lines", "--", str(FAULTY))
+    assert code == 1
+    assert {"jsonschema", "difflib", "spotline.lint.explain"} <= names
+    assert "jsonschema.validators" in costly(names)
+
+
+def test_the_version_and_the_help_read_no_file_format(homes: list[str]) -> None:
+    for words in (["--version"], ["--help"]):
+        _, names = modules(PROBE, homes, *words)
+        assert not names & {"yaml", "spotline.lint.review", "spotline.lint.body.built"}
