@@ -14,7 +14,7 @@ from pathlib import Path, PurePosixPath
 
 import pytest
 
-ROOT = Path(__file__).parent.parent
+ROOT = Path(__file__).parent.parent.parent
 
 UNBALANCED = """\
 programme: Legs, one side of the knee only
