@@ -1,0 +1,97 @@
+"""Builders that the tests share: a text reviewed or counted by the very code that the command runs."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from datetime import date
+from itertools import count
+from pathlib import Path
+
+import pytest
+
+from spotline.lint.finding import Finding
+from spotline.lint.ledger import Ledger
+from spotline.lint.review import Review, review
+
+TODAY = date(2026, 1, 5)
+"""A Monday."""
+
+
+@pytest.fixture(scope="session")
+def today() -> date:
+    """The day on which programmes are reviewed that do not say when they start: a Monday."""
+    return TODAY
+
+
+@pytest.fixture(scope="session")
+def reviewed(tmp_path_factory: pytest.TempPathFactory) -> Callable[..., Review]:
+    """Reviews a programme's text in a repository of its own, with further files beside it by name."""
+    base = tmp_path_factory.mktemp("reviewed")
+    numbers = count()
+
+    def run(text: str, files: dict[str, str] | None = None, *, on: date = TODAY) -> Review:
+        folder = base / str(next(numbers))
+        (folder / ".git").mkdir(parents=True)
+        for name, content in {"plan.programme.yaml": text, **(files or {})}.items():
+            path = folder / name
+            path.parent.mkdir(parents=True, exist_ok=True)
+            path.write_text(content, encoding="utf-8")
+        return review([str(folder / "plan.programme.yaml")], on)
+
+    return run
+
+
+@pytest.fixture(scope="session")
+def findings(reviewed: Callable[..., Review]) -> Callable[..., list[Finding]]:
+    """The findings on a programme's text; with ``rule``, those of one rule."""
+
+    def run(text: str, rule: str = "", files: dict[str, str] | None = None) -> list[Finding]:
+        (one,) = reviewed(text, files).files
+        assert not one.faults, [fault.words for fault in one.faults]
+        return [finding for finding in one.findings if rule in ("", finding.rule)]
+
+    return run
+
+
+@pytest.fixture(scope="session")
+def programme(reviewed: Callable[..., Review]) -> Callable[..., Ledger]:
+    """The ledger of a programme's text, which must be read without a finding of reading or schema."""
+
+    def run(text: str, files: dict[str, str] | None = None, *, on: date = TODAY) -> Ledger:
+        (one,) = reviewed(text, files, on=on).files
+        assert one.ledger is not None
+        unread = [finding.counted for finding in one.findings if not finding.why]
+        assert not unread, unread
+        return one.ledger
+
+    return run
+
+
+@pytest.fixture(scope="session")
+def week() -> Callable[..., str]:
+    """The text of a programme: lines of exercises by day, ``head`` being further keys at its top.
+
+    A line is what follows ``exercise:`` in braces: ``week({"monday": ["back squat, sets: 3"]})``. A weekday
+    may be followed by the session's name, ``monday Heavy``; a name alone is a session without a day.
+    """
+
+    def text(days: dict[str, list[str]], head: str = "") -> str:
+        parts = ["programme: Test", *([head] if head else []), "sessions:"]
+        for at, lines in days.items():
+            day, _, name = at.partition(" ")
+            if day[:1].isupper():
+                day, name = "", at
+            parts.append(f"  - session: {name or day}")
+            if day:
+                parts.append(f"    day: {day}")
+            parts.append("    exercises:")
+            parts += [f"      - {{exercise: {line}}}" for line in lines]
+        return "\n".join(parts) + "\n"
+
+    return text
+
+
+@pytest.fixture(scope="session")
+def root() -> Path:
+    """The root of the project."""
+    return Path(__file__).parent.parent
