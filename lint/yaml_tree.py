@@ -349,7 +349,7 @@ class _Builder:
             self.top(documents)
         except _StopError:
             pass
-        except YAMLError as error:
+        except (YAMLError, ValueError) as error:  # the slower parser lets a ValueError through
             from .yaml_syntax import explain
 
             for finding in explain(self.text, error, [frame.node.start for frame in stack[1:]]):
@@ -410,6 +410,8 @@ class _Builder:
         start: int = event.start_mark.index if bare else self.past_properties(event)
         if self.stand_ins:
             words = words.translate(self.stand_ins)
+        if style == '"':
+            words = _without_halves(words)  # the slower parser makes them of escapes
         if style in ("|", ">"):
             end = start + len(self.text.content[start:end].rstrip(" \t\r\n"))
         if self.odd and style == "":
@@ -565,7 +567,7 @@ class _Builder:
     def keep(self, finding: Finding) -> None:
         findings = self.reading.findings
         last = findings[-1] if findings else None
-        if last is None or (last.rule, last.place) != (finding.rule, finding.place):
+        if last is None or (last.place, last.counted) != (finding.place, finding.counted):
             findings.append(finding)
 
     def finish(self) -> None:
