@@ -84,6 +84,11 @@ class _At:
         return self.node.place.reached(self.through)
 
     @property
+    def written(self) -> Place:
+        """Where the words stand, which for an alias is not where they are used."""
+        return self.place if self.node.defined is None else self.node.defined.reached(self._inner())
+
+    @property
     def plain(self) -> object:
         return self.node.plain
 
@@ -467,7 +472,7 @@ class _ProgrammeReader(_Reader):
         if parts and left_out:
             self.say(
                 "weeks-left-out",
-                at.place,
+                at.written,
                 f"No value for {week_list(left_out)}; the values here must cover weeks 1-{weeks}.",
                 change="Add the missing weeks.",
             )
