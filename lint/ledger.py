@@ -38,15 +38,36 @@ FAST_KINDS = ("plyometric", "ballistic")
 
 
 _CREDITS: dict[Exercise, dict[str, float]] = {}
+_GROUPS_OF: dict[str, tuple[str, ...]] = {}
+
+
+def credits_of(exercise: Exercise) -> dict[str, float]:
+    """What one set brings each muscle and each group: 1 direct, 0.5 indirect.
+
+    A group takes the best weight among its muscles, never the sum.
+    """
+    known = _CREDITS.get(exercise)
+    if known is None:
+        known = _CREDITS[exercise] = {}
+        for muscles, weight in ((exercise.indirect, 0.5), (exercise.direct, 1.0)):
+            for muscle in muscles:
+                known[muscle] = weight
+                known.update(dict.fromkeys(_groups_of(muscle), weight))
+    return known
+
+
+def _groups_of(muscle: str) -> tuple[str, ...]:
+    if muscle not in _GROUPS_OF:
+        _GROUPS_OF[muscle] = tuple(group for group, members in catalogue.groups.items() if muscle in members)
+    return _GROUPS_OF[muscle]
 
 
 def credit(exercise: Exercise, area: str) -> float:
-    """What one set brings an area: the best weight among its muscles, never the sum; 0 if unknown."""
-    known = _CREDITS.setdefault(exercise, {})
-    if area not in known:
-        muscles = catalogue.area(area) or ()
-        known[area] = max((exercise.weight(muscle) for muscle in muscles), default=0.0)
-    return known[area]
+    """What one set brings an area of any kind: the best weight among its muscles; 0 for an unknown area."""
+    known = credits_of(exercise)
+    if area in known or area in catalogue.groups:
+        return known.get(area, 0.0)
+    return max((known.get(muscle, 0.0) for muscle in catalogue.area(area) or ()), default=0.0)
 
 
 class Entry:
@@ -172,13 +193,15 @@ class Count:
 
 
 class Tally:
-    """Visits, and how many sets they bring to whatever a rule asks about."""
+    """Visits, and how many sets they bring to whatever a rule asks about; an answer is worked out once."""
 
-    __slots__ = ("_by_area", "visits")
+    __slots__ = ("_answers", "_by_action", "_by_area", "visits")
 
     def __init__(self, visits: tuple[Visit, ...]) -> None:
         self.visits = visits
-        self._by_area: dict[str, list[tuple[Visit, Entry, float]]] = {}
+        self._by_area: dict[str, list[tuple[Visit, Entry, float]]] | None = None
+        self._by_action: dict[str, list[tuple[Visit, Entry]]] | None = None
+        self._answers: dict[tuple[object, ...], Count] = {}
 
     def entries(self) -> Iterator[tuple[Visit, Entry]]:
         """Every entry with its visit."""
@@ -188,38 +211,67 @@ class Tally:
 
     def _credits(self, area: str) -> list[tuple[Visit, Entry, float]]:
         """Entries that train an area, each with its weight: 1 direct, 0.5 indirect."""
-        known = self._by_area.get(area)
-        if known is None:
-            known = self._by_area[area] = [
+        if self._by_area is None:
+            self._by_area = {}
+            for visit, entry in self.entries():
+                if entry.exercise is not None:
+                    for name, weight in credits_of(entry.exercise).items():
+                        self._by_area.setdefault(name, []).append((visit, entry, weight))
+        if area not in self._by_area:
+            self._by_area[area] = [
                 (visit, entry, weight)
                 for visit, entry in self.entries()
                 if entry.exercise is not None and (weight := credit(entry.exercise, area))
             ]
-        return known
+        return self._by_area[area]
 
     def sets(self, area: str, count: str = FRACTIONAL, *, hard: bool = True, side: str = "") -> Count:
-        """Work sets for a muscle or a group, by the kind of count.
+        """Work sets for a muscle, a group or any other area, by the kind of count.
 
         ``hard`` leaves easy and fast work out. Work of one side counts for that side: without ``side`` the
         side that has more is meant.
         """
-        indirect = INDIRECT_WEIGHT[count]
-        parts = [
-            Part(visit, entry, entry.sets * (1.0 if weight == 1.0 else indirect))
-            for visit, entry, weight in self._credits(area)
-            if (entry.hard or not hard) and (weight == 1.0 or indirect)
-        ]
-        return _on_side(parts, side)
+        asked = (area, count, hard, side)
+        if asked not in self._answers:
+            indirect = INDIRECT_WEIGHT[count]
+            parts = [
+                Part(visit, entry, entry.sets if weight == 1.0 else entry.sets * indirect)
+                for visit, entry, weight in self._credits(area)
+                if (entry.hard or not hard) and (weight == 1.0 or indirect)
+            ]
+            self._answers[asked] = _on_side(parts, side)
+        return self._answers[asked]
+
+    def groups(self) -> list[str]:
+        """Muscle groups that get anything, direct or indirect, in the order of the body."""
+        self._credits("")
+        return [group for group in catalogue.groups if self._by_area and self._by_area.get(group)]
 
     def for_actions(self, actions: Iterable[str], *, hard: bool = False, side: str = "") -> Count:
         """Direct sets of joint actions or patterns; an exercise that serves several of them counts once."""
         wanted = tuple(actions)
-        parts = [
-            Part(visit, entry, entry.sets)
-            for visit, entry in self.entries()
-            if entry.trains(wanted) and (entry.hard or not hard)
-        ]
-        return _on_side(parts, side)
+        asked = (*wanted, hard, side)
+        if asked not in self._answers:
+            parts = [
+                Part(visit, entry, entry.sets)
+                for visit, entry in self._serving(wanted)
+                if entry.hard or not hard
+            ]
+            self._answers[asked] = _on_side(parts, side)
+        return self._answers[asked]
+
+    def _serving(self, actions: tuple[str, ...]) -> list[tuple[Visit, Entry]]:
+        """Entries whose exercise is for one of these joint actions or patterns, in order."""
+        if self._by_action is None:
+            self._by_action = {}
+            for visit, entry in self.entries():
+                if entry.exercise is not None:
+                    for name in dict.fromkeys((*entry.exercise.actions, *entry.exercise.patterns)):
+                        self._by_action.setdefault(name, []).append((visit, entry))
+        if len(actions) == 1:
+            return self._by_action.get(actions[0], [])
+        serving = {pair for action in actions for pair in self._by_action.get(action, ())}
+        return [pair for pair in self.entries() if pair in serving] if serving else []
 
     def all_sets(self, *, hard: bool = False) -> Count:
         """Every work set, whatever it trains."""
@@ -323,31 +375,37 @@ class Ledger(Tally):
     ``today`` stands in where it does not say when it starts; ``known`` are the exercises it may name.
     """
 
-    __slots__ = ("known", "programme", "today", "weeks")
+    __slots__ = ("_blocks", "known", "programme", "today", "weeks")
 
     def __init__(self, programme: Programme, today: date, known: Known = CATALOGUE) -> None:
         self.programme = programme
         self.today = today
         self.known = known
+        self._blocks: dict[Block, Tally] = {}
         self.weeks = tuple(_Calendar(self).weeks())
         super().__init__(tuple(visit for week in self.weeks for visit in week.visits))
 
     def of_block(self, block: Block) -> Tally:
         """All visits of a block."""
-        return Tally(tuple(visit for week in self.weeks if week.block is block for visit in week.visits))
+        if block not in self._blocks:
+            visits = [visit for week in self.weeks if week.block is block for visit in week.visits]
+            self._blocks[block] = Tally(tuple(visits))
+        return self._blocks[block]
 
     def like_weeks(self) -> list[tuple[Week, tuple[int, ...]]]:
         """One week for each different content, with the numbers of all weeks that hold the same."""
         alike: dict[tuple[object, ...], list[Week]] = {}
         for week in self.weeks:
-            held = tuple((visit.session, visit.day, visit.own) for visit in week.visits)
-            alike.setdefault((week.block, week.rehabilitation, held), []).append(week)
+            alike.setdefault((week.block, week.rehabilitation, week.visits), []).append(week)
         return [(weeks[0], tuple(week.number for week in weeks)) for weeks in alike.values()]
 
     def training_days(self) -> list[tuple[int, Week, Tally]]:
         """Every day with a session, as the day's number from the start (1: the first day), in order."""
+        shared: dict[tuple[Visit, ...], Tally] = {}
         return [
-            ((week.number - 1) * 7 + day, week, tally) for week in self.weeks for day, tally in week.days()
+            ((week.number - 1) * 7 + day, week, shared.setdefault(tally.visits, tally))
+            for week in self.weeks
+            for day, tally in week.days()
         ]
 
 
@@ -357,7 +415,8 @@ class _Calendar:
     def __init__(self, ledger: Ledger) -> None:
         self.ledger = ledger
         self.best = _best_lifts(ledger)
-        self.known: dict[tuple[Session, int], tuple[Entry, ...]] = {}
+        self.lines: dict[tuple[Prescription, int], tuple[Entry, ...]] = {}
+        self.seen: dict[tuple[Session, int, tuple[Entry, ...]], Visit] = {}
 
     def weeks(self) -> Iterator[Week]:
         for block in self.ledger.programme.blocks:
@@ -374,23 +433,33 @@ class _Calendar:
         rotating = [session for session in block.sessions if not session.days] if block.rotation else []
         for session in block.sessions:
             days = session.days or ((0,) if session not in rotating else ())
-            visits += [Visit(session, day, self.entries(session, week)) for day in days]
+            visits += [self.visit(session, day, week) for day in days]
         if rotating:
             for day in block.rotation:
                 session = rotating[turn % len(rotating)]
-                visits.append(Visit(session, day, self.entries(session, week)))
+                visits.append(self.visit(session, day, week))
                 turn += 1
         visits.sort(key=lambda visit: visit.day or 8)
         return visits, turn
 
+    def visit(self, session: Session, day: int, week: int) -> Visit:
+        """A session on its day; one and the same object for all weeks in which it holds the same."""
+        own = self.entries(session, week)
+        key = (session, day, own)
+        if key not in self.seen:
+            self.seen[key] = Visit(session, day, own)
+        return self.seen[key]
+
     def entries(self, session: Session, week: int) -> tuple[Entry, ...]:
-        """The entries of a session in a week; the same tuple for all weeks if nothing changes."""
-        key = (session, week if any(line.changes for line in session.prescriptions) else 0)
-        if key not in self.known:
-            self.known[key] = tuple(
-                self.entry(line, work) for line in session.prescriptions for work in line.in_week(week)
-            )
-        return self.known[key]
+        """The entries of a session in a week."""
+        return tuple(entry for line in session.prescriptions for entry in self.of_line(line, week))
+
+    def of_line(self, line: Prescription, week: int) -> tuple[Entry, ...]:
+        """The entries of a line in a week; the same objects for all weeks in which it reads the same."""
+        key = (line, line.version(week))
+        if key not in self.lines:
+            self.lines[key] = tuple(self.entry(line, work) for work in line.in_week(week))
+        return self.lines[key]
 
     def entry(self, line: Prescription, work: Work) -> Entry:
         exercise = self.ledger.known.exercise(work.exercise)

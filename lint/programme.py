@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from bisect import bisect_right
+
 TYPE_CHECKING = False
 if TYPE_CHECKING:
     from collections.abc import Iterator
@@ -130,6 +132,7 @@ class Prescription:
     """
 
     __slots__ = (
+        "_breaks",
         "alternates",
         "cluster_rest",
         "every",
@@ -166,6 +169,7 @@ class Prescription:
         self.order = order
         self.groups = groups
         self.unread: frozenset[str] = frozenset()
+        self._breaks: list[int] | None = None
 
     def in_week(self, week: int) -> tuple[Work, ...]:
         """The groups of sets of this line in a week of its block, counted from 1; empty where it rests."""
@@ -187,16 +191,12 @@ class Prescription:
         terms = {one.place: Term(str(one.value), one.place) for one in held}
         return list(terms.values())
 
-    @property
-    def changes(self) -> bool:
-        """Whether anything about the line differs between the weeks of its block."""
-        weeks = self.session.block.weeks
-        return any(
-            held.first > 1 or held.last < weeks
-            for group in self.groups
-            for slices in group.values()
-            for held in slices
-        )
+    def version(self, week: int) -> int:
+        """A number that is the same for weeks of its block in which the line reads the same."""
+        if self._breaks is None:
+            held = [one for group in self.groups for slices in group.values() for one in slices]
+            self._breaks = sorted({week for one in held for week in (one.first, one.last + 1)})
+        return bisect_right(self._breaks, week)
 
 
 _COUNTED = frozenset({"exercise", "sets", "rounds", "every", "for", "work"})

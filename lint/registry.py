@@ -195,7 +195,7 @@ def _units(ledger: Ledger, scope: str) -> list[tuple[Subject, tuple[int, ...]]]:
     for week, numbers in alike:
         for visit in week.visits:
             if scope == "session":
-                found.setdefault((visit.session, visit.day, visit.own), (visit, []))[1].extend(numbers)
+                found.setdefault(visit, (visit, []))[1].extend(numbers)
                 continue
             for entry in visit.own:
                 found.setdefault(entry, (entry, []))[1].extend(numbers)
@@ -218,7 +218,7 @@ def _stamped(finding: Finding, rule: Rule, weeks: tuple[int, ...], ledger: Ledge
 
 
 def _merge(merged: dict[tuple[object, ...], Finding], finding: Finding) -> None:
-    """Draws findings on one subject together, else those at one place: all their weeks, the words of the worst.
+    """Draws findings on one subject, else at one place, together: all their weeks, the words of the worst.
 
     A muscle that lacks work in each of three blocks is one thing to say, not three.
     """

@@ -279,12 +279,16 @@ class _OpenKeys:
         self.key = None
         if key.__class__ is not Scalar:
             self.builder.add(faults.key_not_text, key.place)
-        elif key.text in self.entries:
-            self.builder.add(faults.duplicate_key, self.entries[key.text].key.place, key.place, key.text)
-        elif key.text in _UNUSUAL_KEYS:
+            return
+        text, entries = key.text, self.entries
+        if text in entries:
+            self.builder.add(faults.duplicate_key, entries[text].key.place, key.place, text)
+        elif text in _UNUSUAL_KEYS:
             self.add_unusual(key, node)
         else:
-            self.put(Entry(key, node))
+            entries[text] = Entry(key, node)
+            self.plain[text] = node.plain
+            self.node.size += node.size + 1
 
     def put(self, entry: Entry) -> None:
         text = entry.key.text

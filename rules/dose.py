@@ -71,7 +71,7 @@ def weekly_sets_over_limit(week: Week, limits: Limits) -> Iterator[Finding]:
     """
     own = {_group_of(name): sets for name, sets in limits.table("groups").items()}
     crossed: dict[Prescription, list[_Excess]] = {}
-    for group in dict.fromkeys([*catalogue.groups, *own]):
+    for group in dict.fromkeys([*week.groups(), *own]):
         limit = own.get(group, None if group in limits.names("without limit") else limits.number("most"))
         count = week.sets(group)
         if limit is not None and count.high > limit:

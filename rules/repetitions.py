@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from ..lint.body import catalogue
 from ..lint.finding import Edit, Related, found
 from ..lint.ledger import DIRECT, Entry, Ledger
 from ..lint.quantities import Range, plain
@@ -91,7 +90,7 @@ def rep_range_narrow(ledger: Ledger, limits: Limits) -> Iterator[Finding]:
 def _only(ledger: Ledger, block: Block, slot: str, limits: Limits) -> Iterator[tuple[str, Count]]:
     """Groups whose direct sets in a block all fall into one slot, with the count of their fullest week."""
     weeks = [week for week in ledger.weeks if week.block is block]
-    for group in catalogue.groups:
+    for group in ledger.of_block(block).groups():
         counts = [week.sets(group, DIRECT) for week in weeks]
         fullest = max(counts, key=lambda count: count.middle)
         enough = fullest.middle >= limits.number("least sets")

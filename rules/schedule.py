@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from ..lint.body import catalogue
 from ..lint.finding import found
 from ..lint.ledger import DIRECT, Ledger
 from ..lint.registry import Limits, Option, rule
@@ -70,55 +69,62 @@ def sessions_too_close(ledger: Ledger, limits: Limits) -> Iterator[Finding]:
             exercises: [{exercise: leg extension, sets: 4, reps: 12}]
     """
     days = ledger.training_days()
-    reach = max(limits.number("hours"), limits.number("hours after failure"))
-    groups = [group for group in catalogue.groups if group not in limits.names("exempt")]
+    hard = {tally: _hard_groups(tally, limits) for _, _, tally in days}
     for index, (number, week, tally) in enumerate(days):
         for earlier, _, before in reversed(days[:index]):
             hours = (number - earlier) * HOURS_A_DAY
-            if hours >= reach:
+            if hours >= max(limits.number("hours"), limits.number("hours after failure")):
                 break
             close = [
-                (group, *pair)
-                for group in groups
-                if (pair := _both_hard(before, tally, group, hours, limits))
+                group
+                for group in hard[tally]
+                if group in hard[before] and hours < _needed(hard[before][group], limits)
             ]
             if not close or week.rehabilitation:
                 continue
             session = tally.visits[0].session
-            first, second = (
-                day_name(week.programme, (earlier - 1) % 7 + 1),
-                day_name(week.programme, (number - 1) % 7 + 1),
-            )
+            first, second = (day_name(week.programme, one) for one in (earlier, number))
             failing = hours >= limits.number("hours")
-            apart = limits.number("hours after failure") if failing else limits.number("hours")
-            worked = listed([group for group, _, _ in close])
             yield found(
                 session.place,
-                f"{first} and {second} both work {worked} hard, {hours} h apart"
+                f"{first} and {second} both work {listed(close)} hard, {hours} h apart"
                 f"{', and ' + first + ' goes to failure' if failing else ''}.",
-                wanted=f"{apart:g} h between two such days",
+                wanted=f"{_needed(hard[before][close[0]], limits):g} h between two such days",
                 change=f"Move one of the two sessions, or bring one of the days below"
                 f" {limits.number('hard day'):g} hard sets for the muscle.",
                 where=session.name,
                 subject=f"{first} {second}",
-                related=counted_lines(*(count for _, *counts in close for count in counts)),
+                related=counted_lines(*(hard[day][group].sets for group in close for day in (before, tally))),
                 weeks=(week.number,),
                 excess=len(close),
             )
 
 
-def _both_hard(
-    before: Tally, after: Tally, group: str, hours: int, limits: Limits
-) -> tuple[Count, Count] | None:
-    """The hard sets of a group on two days where both are hard and too close, else None."""
-    least = limits.number("hard day")
-    first = before.sets(group, DIRECT).where(lambda entry: _leaves(entry) <= limits.number("hard set"))
-    second = after.sets(group, DIRECT).where(lambda entry: _leaves(entry) <= limits.number("hard set"))
-    if first.middle < least or second.middle < least:
-        return None
-    failing = first.where(lambda entry: entry.stated_effort and _leaves(entry) == 0).middle >= least
-    needed = limits.number("hours after failure" if failing else "hours")
-    return (first, second) if hours < needed else None
+class _HardWork:
+    """The hard sets of a group on a day that is hard for it, and whether enough of them go to failure."""
+
+    def __init__(self, sets: Count, failing: bool) -> None:
+        self.sets = sets
+        self.failing = failing
+
+
+def _hard_groups(day: Tally, limits: Limits) -> dict[str, _HardWork]:
+    """Muscle groups for which a day is hard."""
+    least, most_left = limits.number("hard day"), limits.number("hard set")
+    hard = {}
+    for group in day.groups():
+        sets = day.sets(group, DIRECT)
+        if sets.middle < least or group in limits.names("exempt"):
+            continue
+        sets = sets.where(lambda entry: _leaves(entry) <= most_left)
+        if sets.middle >= least:
+            failing = sets.where(lambda entry: entry.stated_effort and _leaves(entry) == 0)
+            hard[group] = _HardWork(sets, failing.middle >= least)
+    return hard
+
+
+def _needed(work: _HardWork, limits: Limits) -> float:
+    return limits.number("hours after failure" if work.failing else "hours")
 
 
 def _leaves(entry: Entry) -> float:
