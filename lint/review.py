@@ -96,6 +96,7 @@ class Desk:
         self.rules: list[Rule] = registry.all_rules()
         self._roots: dict[str, str] = {}
         self._teams: dict[str, Team] = {}
+        self._team_of: dict[str, Team] = {}
         self._athletes: dict[str, tuple[Reading, Athlete | None, list[Finding]]] = {}
 
     def root_of(self, folder: str) -> str:
@@ -106,12 +107,17 @@ class Desk:
 
     def team_of(self, folder: str) -> Team:
         """The settings that hold for the files of a folder."""
-        path = repository.settings_above(folder, self.root_of(folder))
-        if path is None:
-            return Team()
-        if path not in self._teams:
-            self._teams[path] = read_team(os.path.relpath(path))
-        return self._teams[path]
+        if folder not in self._team_of:
+            path = repository.settings_above(folder, self.root_of(folder))
+            self._team_of[folder] = Team() if path is None else self.team_at(path)
+        return self._team_of[folder]
+
+    def team_at(self, path: str) -> Team:
+        """The settings of a file, read once."""
+        real = os.path.realpath(path)
+        if real not in self._teams:
+            self._teams[real] = read_team(os.path.relpath(path))
+        return self._teams[real]
 
     def athlete_at(self, path: str) -> tuple[Reading, Athlete | None, list[Finding]]:
         """Reading, athlete and findings of an athlete file, read once."""
@@ -157,7 +163,7 @@ class Desk:
         folder = os.path.dirname(path) or os.curdir
         kind = kind_of(path)
         if kind == "team":
-            team = self._teams[os.path.realpath(path)] = read_team(path)
+            team = self.team_at(path)
             one = FileReview(path, kind, team)
             one.findings = _in_order(team.findings)
             return one

@@ -69,7 +69,7 @@ def sessions_too_close(ledger: Ledger, limits: Limits) -> Iterator[Finding]:
             exercises: [{exercise: leg extension, sets: 4, reps: 12}]
     """
     days = ledger.training_days()
-    hard = {tally: _hard_groups(tally, limits) for _, _, tally in days}
+    hard = {tally: _hard_groups(tally, limits) for tally in {tally for _, _, tally in days}}
     for index, (number, week, tally) in enumerate(days):
         for earlier, _, before in reversed(days[:index]):
             hours = (number - earlier) * HOURS_A_DAY
