@@ -555,11 +555,9 @@ class _AthleteReader(_Reader):
         for exercise, place, value in at.pairs():
             stated = value.get("load") or value
             load = quantities.load(stated.plain)
-            if load is None or load.kind not in ("mass", "bodyweight"):
-                continue
-            yield BestLift(
-                Term(exercise, place), load, _whole(value.get("reps"), 1), self.day(value.get("tested"))
-            )
+            tested = self.day(value.get("tested"))
+            if load is not None and load.kind in ("mass", "bodyweight"):
+                yield BestLift(Term(exercise, place), load, _whole(value.get("reps"), 1), tested)
 
     def restriction(self, at: _At) -> Restriction:
         kind = "movement" if "movement" in at else "area"

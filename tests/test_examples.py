@@ -1,0 +1,125 @@
+"""The examples as a coach meets them: the sound ones pass, the faulty ones say what is pinned here."""
+
+from __future__ import annotations
+
+import os
+import re
+import subprocess
+import sys
+from datetime import date
+from pathlib import Path
+
+import pytest
+
+from spotline.lint.registry import all_rules
+from spotline.lint.review import Review, review
+
+ROOT = Path(__file__).parent.parent
+EXAMPLES = ROOT / "examples"
+PINNED = Path(__file__).parent / "faulty.txt"
+TODAY = date(2026, 11, 25)
+
+
+def reviewed(*paths: str) -> Review:
+    before = os.getcwd()
+    os.chdir(ROOT)
+    try:
+        return review(list(paths), TODAY)
+    finally:
+        os.chdir(before)
+
+
+def spotline(*words: str) -> subprocess.CompletedProcess[str]:
+    command = [sys.executable, "-m", "spotline", *words]
+    width = {**os.environ, "COLUMNS": "96"}
+    return subprocess.run(
+        command, cwd=ROOT, env=width, capture_output=True, text=True, timeout=120, check=False
+    )
+
+
+def test_a_search_through_the_examples_passes_and_leaves_the_faulty_ones_out() -> None:
+    found = reviewed("examples")
+    assert found.exit_code == 0
+    assert not [
+        finding.counted for one in found.files for finding in one.findings if finding.severity != "note"
+    ]
+    assert not any("faulty" in one.name for one in found.files)
+    kinds = [one.kind for one in found.files]
+    assert kinds.count("programme") >= 8
+    assert kinds.count("athlete") >= 8
+
+
+def test_every_example_is_counted() -> None:
+    for one in reviewed("examples").files:
+        if one.kind == "programme":
+            assert one.ledger is not None
+            assert one.ledger.all_sets(), one.name
+            assert all(entry.sure for _, entry in one.ledger.entries()), one.name
+
+
+def test_the_faulty_examples_say_what_is_pinned() -> None:
+    said = spotline("review", "examples/faulty", "--as", "lines")
+    assert said.returncode == 1
+    assert said.stdout == PINNED.read_text(encoding="utf-8")
+
+
+def test_the_faulty_examples_meet_most_rules() -> None:
+    rules = {finding.rule for one in reviewed("examples/faulty").files for finding in one.findings}
+    assert {
+        "antagonist-imbalance",
+        "exercise-unknown",
+        "hip-hinge-missing",
+        "knee-flexion-missing",
+        "number-implausible",
+        "region-untrained",
+        "rep-range-narrow",
+        "rir-rpe-contradict",
+        "sessions-too-close",
+        "weekly-sets-over-limit",
+        "key-unknown",
+        "value-unreadable",
+        "date-impossible",
+        "duplicate-key",
+    } <= rules
+
+
+def test_the_readme_quotes_a_real_card() -> None:
+    readme = (ROOT / "README.md").read_text(encoding="utf-8")
+    quoted = re.search(r"```text\n(.*?)```", readme, re.DOTALL)
+    assert quoted is not None
+    said = spotline("review", "examples/faulty/unbalanced.programme.yaml", "--as", "cards")
+    assert quoted.group(1).strip() in said.stdout
+
+
+@pytest.mark.parametrize("mended", [False, True])
+def test_a_hand_written_lower_body_programme_lacks_a_curl_until_it_has_one(
+    tmp_path: Path, mended: bool
+) -> None:
+    curl = "      - {exercise: seated leg curl, sets: 3, reps: 10-12}\n" if mended else ""
+    path = tmp_path / "legs.programme.yaml"
+    path.write_text(
+        "programme: Legs\ngoal: hypertrophy\nfocus: [legs]\nweeks: 6\nsessions:\n"
+        "  - session: Lower\n    day: monday\n    exercises:\n"
+        "      - {exercise: back squat, sets: 3, reps: 6-8}\n"
+        "      - {exercise: leg extension, sets: 2, reps: 10-12}\n"
+        "      - {exercise: stiff-leg deadlift, sets: 3, reps: 6-8}\n" + curl,
+        encoding="utf-8",
+    )
+    found = [
+        one for one in review([str(path)], TODAY).files[0].findings if one.rule == "knee-flexion-missing"
+    ]
+    assert bool(found) is not mended
+    for finding in found:
+        assert finding.severity == "warning"
+        assert finding.place.excerpt == "stiff-leg deadlift"
+        assert "short head of biceps femoris" in finding.wanted
+        assert finding.weeks == (1, 2, 3, 4, 5, 6)
+
+
+def test_the_readme_lists_every_rule_as_it_is() -> None:
+    readme = (ROOT / "README.md").read_text(encoding="utf-8")
+    rows = [
+        f"| `{rule.name}` | {rule.severity} | {rule.page.splitlines()[0].rstrip('.')} |"
+        for rule in all_rules()
+    ]
+    assert "\n".join(rows) in readme
