@@ -69,10 +69,6 @@ class Node:
         """Where it is used."""
         return Place(self.source, self.start, self.end)
 
-    def used_at(self, start: int, end: int) -> Node:
-        """The same, used by an alias at this place."""
-        raise NotImplementedError
-
 
 class Scalar(Node):
     """A single value: ``text`` as written, without its quotes; ``style`` is "", "'", '"', "|" or ">".
@@ -175,7 +171,7 @@ class Anchor:
         self.name = name
         self.place = place
         self.used = 0
-        self.node: Node | None = None  # None while what it names is still being read
+        self.node: Scalar | Sequence | Mapping | None = None  # None while what it names is still being read
 
 
 class Reading:
@@ -203,12 +199,14 @@ def parse(name: str, content: str) -> Reading:
         reading = Reading(Text(name, ""))
         reading.findings.append(faults.file_too_large(reading.text.place(0, 0), LONGEST_FILE))
         return reading
+    # One fast look tells texts with nothing but letters, signs, blanks and line ends from the few others.
     plain = content.replace("\n", " ").replace("\t", " ").replace("\r", " ").isprintable()
     builder = _Builder(Text(name, content if plain else _without_halves(content)))
     if "<<<<<<<" in content or ">>>>>>>" in content:
         builder.reading.findings = faults.merge_conflicts(builder.text)
     if not builder.reading.findings:
-        builder.read(content) if plain else builder.read_odd(content)
+        read_it = builder.read if plain else builder.read_odd
+        read_it(content)
     builder.finish()
     return builder.reading
 
@@ -304,7 +302,7 @@ class _OpenKeys:
         elif key.style == "":
             self.builder.add(faults.key_missing, key.place)
 
-    def close(self) -> Node:
+    def close(self) -> Mapping | Scalar:
         """What the group comes to, merged keys last."""
         node = self.node
         if not self.entries and node.source.content.startswith("{{", node.start):
@@ -476,6 +474,7 @@ class _Builder:
         return words if event.style else value
 
     def open(self, event: Event) -> _OpenList | _OpenKeys:
+        """The list or group of keys that begins here, still without what it holds."""
         start = event.start_mark.index
         anchor = None
         is_list = event.__class__ is SequenceStartEvent
@@ -489,6 +488,7 @@ class _Builder:
         return _OpenKeys(Mapping(self.text, start, start, {}, {}, 1), anchor, self)
 
     def close(self, frame: _OpenList | _OpenKeys, event: Event) -> Node:
+        """The finished list or group of keys, with its end and under its name."""
         node = frame.close()
         end: int = event.end_mark.index
         # Only a closing bracket has a width; otherwise the event stands at whatever comes next.
