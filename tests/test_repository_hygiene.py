@@ -1,0 +1,265 @@
+"""What holds for the repository as a whole: what lies in it, who imports whom, and that tests are run."""
+
+from __future__ import annotations
+
+import ast
+import re
+import subprocess
+from collections.abc import Iterator
+from functools import cache
+from graphlib import TopologicalSorter
+from pathlib import Path
+
+import pytest
+
+ROOT = Path(__file__).parent.parent
+
+TOP = {
+    ".ci",
+    ".gitignore",
+    ".pre-commit-hooks.yaml",
+    "DEVELOPERS.md",
+    "LICENSE",
+    "README.md",
+    "__init__.py",
+    "__main__.py",
+    "examples",
+    "lint",
+    "py.typed",
+    "pyproject.toml",
+    "rules",
+    "schema",
+    "tests",
+}
+
+FLOORS = (
+    {"places", "version", "body", "schema"},
+    {"finding"},
+    {"files", "yaml_characters", "yaml_faults", "yaml_scalars", "yaml_syntax", "yaml_tree"},
+    {"quantities"},
+    {"programme"},
+    {"fits", "explain", "slips"},
+    {"reader"},
+    {"session_time", "repository"},
+    {"ledger"},
+    {"registry"},
+    {"rules"},
+    {"team"},
+    {"review"},
+    {"outlets"},
+    {"cli"},
+)
+"""From the ground up; modules of one floor may import each other, but not in a circle."""
+
+HOSTS = ("json-schema.org", "doi.org", "yaml.org", "gnu.org", "pre-commit.com")
+"""Whose addresses may be written: open standards, references, and what carries the hook."""
+
+ADDRESS = re.compile(r"\b[a-z][a-z0-9+.-]*://(?:www\.)?([^/\s\"'<>`)\]]*)")
+MAIL = re.compile(r"[\w.+-]+@(?!example\.invalid)[A-Za-z][\w-]*(?:\.[A-Za-z][\w-]*)+")
+REGISTRY = re.compile(
+    r"(?i)\b(?:pypi[.]org|pythonhosted[.]|npmjs[.]|debian[.]org|github[.]com|githubusercontent[.])"
+)
+PATH = re.compile(r"(?<![\w.~)}\]*/<-])/(?:home|root|work|tmp|Users|mnt|opt|srv|var|private)/|\b[A-Z]:\\\w")
+
+
+@cache
+def tracked() -> list[str]:
+    """The files that git tracks, as paths from the root."""
+    listed = subprocess.run(
+        ["git", "ls-files", "-z"], cwd=ROOT, check=True, capture_output=True, text=True
+    ).stdout
+    return [name for name in listed.split("\0") if name and (ROOT / name).is_file()]
+
+
+def text_of(name: str) -> str:
+    return (ROOT / name).read_text(encoding="utf-8")
+
+
+# What lies in it
+
+
+def test_nothing_else_lies_at_the_top() -> None:
+    assert {name.partition("/")[0] for name in tracked()} <= TOP
+
+
+def test_the_checks_can_be_started() -> None:
+    listed = subprocess.run(
+        ["git", "ls-files", "--stage", ".ci/run"], cwd=ROOT, check=True, capture_output=True, text=True
+    ).stdout
+    assert listed.startswith("100755 ")
+
+
+def strangers(text: str) -> list[str]:
+    """Addresses, mail addresses, hosts of registries and absolute paths that have no place in a text."""
+    addresses = [found[0] for found in ADDRESS.finditer(text) if found[1] not in HOSTS]
+    return addresses + [found[0] for one in (MAIL, REGISTRY, PATH) for found in one.finditer(text)]
+
+
+def test_no_file_names_a_machine_or_a_stranger() -> None:
+    found = {name: strangers(text_of(name)) for name in tracked()}
+    assert {name: words for name, words in found.items() if words} == {}
+
+
+@pytest.mark.parametrize(
+    "parts",
+    [
+        ("https:", "", "club.example", "x"),
+        ("see http:", "", "www.doi.org.example"),
+        ("", "home", "ann", "x"),
+        ("open('", "tmp", "x')"),
+        ("ann" + "@club.example",),
+        ("index on pypi" + ".org", "simple"),
+    ],
+)
+def test_a_stranger_is_found(parts: tuple[str, ...]) -> None:
+    assert strangers("/".join(parts))
+
+
+@pytest.mark.parametrize(
+    "text", ["#!/usr/bin/env bash", "> /dev/null", "https://doi.org/10.1", "a/tmp/b", "8/10"]
+)
+def test_ordinary_words_are_no_strangers(text: str) -> None:
+    assert strangers(text) == []
+
+
+# Who imports whom
+
+
+def modules() -> dict[str, str]:
+    """Dotted name within the package -> file, for all code that is shipped."""
+    files = [name for name in tracked() if name.endswith(".py") and not name.startswith("tests/")]
+    return {name.removesuffix(".py").replace("/", ".").removesuffix(".__init__"): name for name in files}
+
+
+def imports(module: str, known: dict[str, str]) -> Iterator[str]:
+    """The modules of the package that one of them imports, anywhere in it, for types or at run time."""
+    path = known[module].removesuffix(".py").split("/")
+    for node in ast.walk(ast.parse(text_of(known[module]))):
+        if isinstance(node, ast.ImportFrom) and node.level:
+            package = [*path[: -node.level], *(node.module.split(".") if node.module else ())]
+            for alias in node.names:
+                inner = ".".join([*package, alias.name])
+                found = inner if inner in known else ".".join(package)
+                assert found in known, f"{module} imports {found}, which is not there"
+                yield found
+        elif isinstance(node, (ast.Import, ast.ImportFrom)):
+            names = [node.module] if isinstance(node, ast.ImportFrom) else [one.name for one in node.names]
+            assert not any(name and name.startswith("spotline") for name in names), (
+                f"{module}: import relatively"
+            )
+
+
+@cache
+def graph() -> dict[str, set[str]]:
+    """Every module -> the modules that it imports."""
+    known = modules()
+    return {module: set(imports(module, known)) for module in known}
+
+
+def part_of(module: str) -> str:
+    """The part of the house that a module belongs to: `lint.outlets.cards` to outlets, `rules.dose` to rules."""
+    parts = module.split(".")
+    return parts[1] if parts[0] == "lint" and len(parts) > 1 else parts[0]
+
+
+def floor_of(module: str) -> int:
+    (floor,) = [number for number, parts in enumerate(FLOORS) if part_of(module) in parts]
+    return floor
+
+
+def test_every_module_has_its_floor() -> None:
+    parts = {part_of(module) for module in graph()} - {"__init__", "__main__", "lint"}
+    assert parts == {part for floor in FLOORS for part in floor}
+
+
+def test_no_module_imports_a_higher_floor() -> None:
+    climbing = [
+        f"{module} imports {other}"
+        for module, others in graph().items()
+        if part_of(module) not in ("__init__", "__main__", "lint")
+        for other in others
+        if floor_of(other) > floor_of(module)
+    ]
+    assert climbing == []
+
+
+def test_no_modules_import_each_other_in_a_circle() -> None:
+    order = list(TopologicalSorter(graph()).static_order())
+    assert order.index("lint.places") < order.index("lint.finding") < order.index("lint.cli")
+
+
+def test_the_body_stands_by_itself() -> None:
+    others = {other for module, named in graph().items() if part_of(module) == "body" for other in named}
+    assert {part_of(other) for other in others} == {"body"}
+
+
+def test_rules_know_only_what_they_judge() -> None:
+    others = {
+        part_of(other) for module, named in graph().items() if part_of(module) == "rules" for other in named
+    }
+    assert others <= {"places", "finding", "quantities", "programme", "body", "ledger", "registry", "rules"}
+
+
+# That tests are run
+
+WAYS_OUT = {
+    "skip",
+    "skipif",
+    "skipIf",
+    "skipUnless",
+    "skipTest",
+    "SkipTest",
+    "xfail",
+    "importorskip",
+    "expectedFailure",
+}
+
+
+def ways_out(code: str) -> list[str]:
+    """Names in a test by which it could be left out."""
+    nodes = list(ast.walk(ast.parse(code)))
+    named = [node.attr for node in nodes if isinstance(node, ast.Attribute)]
+    named += [alias.name for node in nodes if isinstance(node, ast.ImportFrom) for alias in node.names]
+    named += [node.id for node in nodes if isinstance(node, ast.Name)]
+    return [name for name in named if name in WAYS_OUT]
+
+
+def test_no_test_can_be_skipped() -> None:
+    found = {name: ways_out(text_of(name)) for name in tracked() if re.match(r"tests/.*\.py$", name)}
+    assert {name: words for name, words in found.items() if words} == {}
+
+
+@pytest.mark.parametrize(
+    "code",
+    [
+        "@pytest.mark.skip\ndef test(): ...",
+        "@pytest.mark.skipif(True, reason='')\ndef test(): ...",
+        "from pytest import importorskip",
+        "def test(): pytest.xfail('')",
+    ],
+)
+def test_a_way_out_is_found(code: str) -> None:
+    assert ways_out(code)
+
+
+# What the reader meets first
+
+
+def shell_blocks() -> list[str]:
+    return re.findall(r"^```sh\n(.*?)^```$", text_of("README.md"), re.MULTILINE | re.DOTALL)
+
+
+def test_the_readme_opens_with_the_job_in_one_paragraph() -> None:
+    title, opening = text_of("README.md").split("\n\n")[:2]
+    assert title == "# spotline"
+    assert len(opening.split()) > 50
+    assert "coach" in opening
+    assert not opening.startswith(("#", "-", "`", "|", "!", ">"))
+
+
+def test_the_readmes_first_two_shell_blocks_are_a_command_line_each() -> None:
+    blocks = shell_blocks()[:2]
+    assert [block.count("\n") for block in blocks] == [1, 1]
+    assert not any(block.endswith("\\\n") for block in blocks)
+    assert "spotline review examples" in blocks[0]
+    assert "pytest" in blocks[1]
