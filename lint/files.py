@@ -56,7 +56,8 @@ def decoded(name: str, data: bytes) -> str:
         at = len(before)
         text = Text(name, before + data[error.start :].decode(errors="replace"))
         raise UnreadableError(
-            faults.not_utf8(text.place(at, at + 1), data[error.start]), opened=True
+            faults.not_utf8(text.place(at, at + 1), data[error.start], whole=error.end < len(data)),
+            opened=True,
         ) from error
 
 

@@ -309,10 +309,10 @@ def other_encoding(place: Place, encoding: str) -> Finding:
     )
 
 
-def not_utf8(place: Place, byte: int) -> Finding:
-    """A byte that cannot stand there in UTF-8."""
-    likely = bytes([byte]).decode("cp1252", "replace")
-    guess = f" (it would be {likely} in Windows-1252)" if likely.isprintable() and likely != "\ufffd" else ""
+def not_utf8(place: Place, byte: int, whole: bool) -> Finding:
+    """A byte that cannot stand there in UTF-8; not ``whole``: the file ends within a character."""
+    likely = bytes([byte]).decode("cp1252", "replace") if whole else ""
+    guess = f" (it would be {likely} in Windows-1252)" if likely and likely not in "\ufffd\xa0\xad" else ""
     return Finding(
         "not-utf-8",
         "error",

@@ -290,7 +290,18 @@ def _bracket(stop: _Stop) -> Finding | None:
         f"A {closing} behind the last value.",
         f"Close it with {closing} on line {line}, or where the last value ends.",
         related=related,
+        edits=_closing(stop, opened, closing),
     )
+
+
+def _closing(stop: _Stop, opened: int, closing: str) -> tuple[Edit, ...]:
+    """The bracket at the end of the line that opens it, unless the list visibly goes on below."""
+    found = re.compile(r"[^\r\n]*").match(stop.content, opened)
+    words = found[0].split(" #")[0].rstrip() if found else ""
+    if len(words) < 2 or words[-1] in ",[{":
+        return ()
+    end = stop.text.place(opened + len(words), opened + len(words))
+    return (Edit(end, closing, f"close with {closing} at the end of the line"),)
 
 
 def _long_key(stop: _Stop) -> Finding | None:

@@ -104,6 +104,8 @@ def test_edits_mend_what_they_can():
         "a: [1]]\n",
         "sets:3\nreps: 5\n",
         'a: "\\ud83d\\ude00"',
+        "sets: {1-3: 3, 4: 2  # more\nreps: 5\n",
+        "a: [1, 2",
     ):
         edit = only(content).edits[0]
         mended = content[: edit.place.start] + edit.words + content[edit.place.end :]
@@ -223,6 +225,14 @@ def test_odd_blank_where_the_parser_stops():
     assert told(parse("x", "a:\n  b: 1\n\u00a0 c: @\n"))[0] == ("odd-whitespace", 3, 1)
 
 
+def test_joined_emoji_and_private_letters_are_let_be():
+    content = "\U0001f3cb\ufe0f\u200d\u2640\ufe0f: \U000f0000\ue000\n"
+    reading = parse("x", content)
+    assert reading.findings == []
+    assert reading.root.plain == {"\U0001f3cb\ufe0f\u200d\u2640\ufe0f": "\U000f0000\ue000"}
+    assert parse("x", "a: \U000f0000\x00\u2028\n").root.plain == {"a": "\U000f0000\x00\u2028"}
+
+
 def test_emoji_before_the_fault():
     assert told(parse("x", "\U0001f3cb\U0001f3cb: @\n")) == [("sign-needs-quotes", 1, 5)]
 
@@ -339,6 +349,7 @@ def test_files_in_another_encoding(tmp_path, data, line, column, words):
     reading = read(str(file))
     assert told(reading) == [("not-utf-8", line, column)]
     assert words in reading.findings[0].counted
+    assert ("Windows-1252" in reading.findings[0].counted) == (words in ("E9", "FF", "ED"))
     assert (reading.opened, reading.root) == (True, None)
 
 

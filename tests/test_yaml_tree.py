@@ -3,6 +3,8 @@
 import datetime
 import gc
 import json
+import subprocess
+import sys
 import time
 
 import pytest
@@ -393,6 +395,17 @@ def test_both_parsers_give_the_same_tree(monkeypatch):
     assert [(one.start, one.end, one.text) for one in scalars(first.root)] == [
         (one.start, one.end, one.text) for one in scalars(second.root)
     ]
+
+
+def test_without_the_fast_parser_the_slower_one_steps_in():
+    """As where PyYAML was built without libyaml."""
+    code = (
+        "import sys; sys.modules['yaml._yaml'] = None\n"
+        "from spotline.lint.yaml_tree import Parser, parse\n"
+        "print(Parser.__name__, parse('x', 'a: [1, b]').root.plain)\n"
+    )
+    done = subprocess.run([sys.executable, "-c", code], capture_output=True, text=True, check=True)
+    assert done.stdout.strip() == "BaseLoader {'a': [1, 'b']}"
 
 
 def test_a_long_programme_takes_milliseconds():
