@@ -207,7 +207,7 @@ def _directive(stop: _Stop) -> Finding | None:
 def _sign(stop: _Stop) -> Finding | None:
     if "an alias" in stop.doing or "an anchor" in stop.doing:
         at = stop.began
-    elif "cannot start any token" in stop.problem:
+    elif "cannot start any token" in stop.problem or "mapping keys" in stop.problem:
         at = stop.at
     else:
         return None
@@ -215,7 +215,7 @@ def _sign(stop: _Stop) -> Finding | None:
     return stop.finding(
         "sign-needs-quotes",
         f"{shown(words)} begins with {stop.content[at : at + 1]}, which means something else to YAML.",
-        "Quotes around words that begin with * & ! % @ ` or |.",
+        "Quotes around words that begin with * & ! ? % @ ` or |.",
         "Put the words in quotes.",
         at=at,
         end=at + len(words),

@@ -47,6 +47,7 @@ SYNTAX = [
     ("a: `x`\n", "sign-needs-quotes", 1, 4),
     ("a: **x**\n", "sign-needs-quotes", 1, 4),
     ("a: % x\n", "sign-needs-quotes", 1, 4),
+    ("a: ? x\n", "sign-needs-quotes", 1, 4),
     ("a: - b\n", "dash-out-of-place", 1, 4),
     ("a: | x\n  z\n", "words-after-bar", 1, 4),
     ("a: 1\n  b: 2\n", "indentation-uneven", 2, 3),
