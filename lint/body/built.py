@@ -271,7 +271,7 @@ AREAS: dict[str, tuple[str, ...]] = {
     'delt': ('anterior deltoid', 'middle deltoid', 'posterior deltoid'),
     'bicep': ('biceps long head', 'biceps short head'),
     'bicepbrachii': ('biceps long head', 'biceps short head'),
-    'bis': ('biceps long head', 'biceps short head'),
+    'bi': ('biceps long head', 'biceps short head'),
     'tricep': ('triceps long head', 'triceps lateral head', 'triceps medial head'),
     'tricepbrachii': ('triceps long head', 'triceps lateral head', 'triceps medial head'),
     'tri': ('triceps long head', 'triceps lateral head', 'triceps medial head'),
@@ -281,12 +281,12 @@ AREAS: dict[str, tuple[str, ...]] = {
     'grip': ('brachioradialis', 'supinator', 'pronators', 'wrist flexors', 'wrist extensors', 'finger flexors'),
     'wrist': ('brachioradialis', 'supinator', 'pronators', 'wrist flexors', 'wrist extensors', 'finger flexors'),
     'abdominal': ('rectus abdominis', 'external oblique', 'internal oblique', 'transversus abdominis'),
-    'abs': ('rectus abdominis', 'external oblique', 'internal oblique', 'transversus abdominis'),
+    'ab': ('rectus abdominis', 'external oblique', 'internal oblique', 'transversus abdominis'),
     'stomach': ('rectus abdominis', 'external oblique', 'internal oblique', 'transversus abdominis'),
     'sixpack': ('rectus abdominis', 'external oblique', 'internal oblique', 'transversus abdominis'),
     'oblique': ('external oblique', 'internal oblique'),
     'waist': ('external oblique', 'internal oblique'),
-    'sideabs': ('external oblique', 'internal oblique'),
+    'sideab': ('external oblique', 'internal oblique'),
     'arm': ('coracobrachialis', 'biceps long head', 'biceps short head', 'brachialis', 'brachioradialis', 'triceps long head', 'triceps lateral head', 'triceps medial head', 'supinator', 'pronators', 'wrist flexors', 'wrist extensors', 'finger flexors'),
     'upperarm': ('biceps long head', 'biceps short head', 'brachialis', 'brachioradialis', 'triceps long head', 'triceps lateral head', 'triceps medial head'),
     'leg': ('biceps femoris long head', 'semitendinosus', 'semimembranosus', 'biceps femoris short head', 'rectus femoris', 'vastus lateralis', 'vastus medialis', 'vastus intermedius', 'sartorius', 'gracilis', 'gastrocnemius', 'soleus', 'tibialis anterior', 'toe extensors', 'tibialis posterior', 'peroneals', 'long toe flexors'),
@@ -1637,9 +1637,9 @@ NAMES: str = (
     'bodyswingcurl\t26\n'
     'cheatingcurl\t26\n'
     'partialrangebarbellcurl\t27\n'
-    '21s\t27\n'
+    '21\t27\n'
     'twentyone\t27\n'
-    'curl21s\t27\n'
+    'curl21\t27\n'
     'curlinthird\t27\n'
     'widegripbarbellcurl\t28\n'
     'widecurl\t28\n'
@@ -2798,7 +2798,7 @@ NAMES: str = (
     'kettlebellswing\t274\n'
     'swing\t274\n'
     'kbswing\t274\n'
-    'kbs\t274\n'
+    'kb\t274\n'
     'russianswing\t274\n'
     'twohandswing\t274\n'
     'twohandkettlebellswing\t274\n'
@@ -2902,7 +2902,7 @@ NAMES: str = (
     'snatchfromthefloor\t298\n'
     'hangpowersnatch\t299\n'
     'hangpowersnatchfromabovetheknee\t299\n'
-    'hps\t299\n'
+    'hp\t299\n'
     'hangsnatch\t300\n'
     'hangsquatsnatch\t300\n'
     'snatchfromthehang\t300\n'
@@ -3571,7 +3571,7 @@ NAMES: str = (
     'slantboardsquat\t432\n'
     'overheadsquat\t433\n'
     'barbelloverheadsquat\t433\n'
-    'ohs\t433\n'
+    'oh\t433\n'
     'dumbbellsquat\t434\n'
     'dbsquat\t434\n'
     'dumbbellsuitcasesquat\t434\n'

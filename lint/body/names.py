@@ -14,7 +14,7 @@ def words(name: str) -> list[str]:
 
 
 def _singular(word: str) -> str:
-    if len(word) < 4 or not word.endswith("s") or word.endswith("ss"):
+    if len(word) < 3 or not word.endswith("s") or word.endswith("ss"):
         return word
     if word.endswith("ies"):
         return word[:-3] + "y"

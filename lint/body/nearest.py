@@ -10,15 +10,16 @@ TYPE_CHECKING = False
 if TYPE_CHECKING:
     from collections.abc import Iterable
 
-LIKE = 0.7
-ENOUGH = 0.55
+LIKE = 0.65
+ENOUGH = 0.6
+LIGHTLY = 0.04
 
 
 def nearest(name: str, named: Iterable[tuple[str, str]], most: int) -> list[str]:
     """Up to ``most`` results, nearest first, from pairs of (name or alias, result).
 
-    A word counts by how like it is to its best partner; words of the candidate that were not asked for count
-    against it, but lightly: "bulgarian split" finds "Bulgarian split squat".
+    A word counts by how like it is to its best partner. Words of the candidate that were not asked for count
+    against it, and so does being an alias, but lightly: "bulgarian split" finds "Bulgarian split squat".
     """
     asked = words(name)
     if not asked:
@@ -30,6 +31,8 @@ def nearest(name: str, named: Iterable[tuple[str, str]], most: int) -> list[str]
         score = max(
             _score(asked, has, likeness), _alike("".join(asked), "".join(has)) if len(has) < 3 else 0.0
         )
+        if candidate != result:
+            score -= LIGHTLY / 2
         if score > best.get(result, ENOUGH):
             best[result] = score
     return sorted(best, key=lambda result: (-best[result], len(result), result))[:most]
@@ -44,7 +47,7 @@ def _score(asked: list[str], has: list[str], likeness: dict[str, dict[str, float
                 known[other] = _alike(word, other)
         total += max(known[other] for other in has)
     extra = max(0, len(has) - len(asked))
-    return total / len(asked) - 0.04 * extra
+    return total / len(asked) - LIGHTLY * extra
 
 
 def _alike(word: str, other: str) -> float:
