@@ -1,0 +1,82 @@
+"""Every rule flags the example in its own page, at the marked line, and passes the one beside it."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from textwrap import dedent
+
+import pytest
+
+from spotline.lint.finding import Finding
+from spotline.lint.registry import Rule, all_rules
+
+MARK = "# <- here"
+ABOUT_NAMES = ("exercise-unknown",)
+"""Rules whose business is a name that nobody knows."""
+
+RULES = all_rules()
+NAMED = pytest.mark.parametrize("rule", RULES, ids=[rule.name for rule in RULES])
+BOTH = pytest.mark.parametrize("which", ["Flags", "Passes"])
+
+Findings = Callable[..., list[Finding]]
+
+
+def example(rule: Rule, which: str) -> str:
+    """The text under ``Flags:`` or ``Passes:`` of a rule's page."""
+    _, _, after = rule.page.partition(f"    {which}:\n")
+    lines = []
+    for line in after.splitlines():
+        if line.strip() and not line.startswith("        "):
+            break
+        lines.append(line)
+    return dedent("\n".join(lines)).strip() + "\n"
+
+
+def marked(text: str) -> list[int]:
+    return [number for number, line in enumerate(text.splitlines(), 1) if line.endswith(MARK)]
+
+
+@NAMED
+def test_one_line_is_marked_in_what_it_flags(rule: Rule) -> None:
+    assert len(marked(example(rule, "Flags"))) == 1
+    assert MARK not in example(rule, "Passes")
+
+
+@NAMED
+def test_it_flags_the_marked_line_and_no_other(rule: Rule, findings: Findings) -> None:
+    text = example(rule, "Flags")
+    assert [finding.place.line for finding in findings(text, rule.name)] == marked(text)
+
+
+@NAMED
+def test_it_passes_the_other(rule: Rule, findings: Findings) -> None:
+    assert findings(example(rule, "Passes"), rule.name) == []
+
+
+@NAMED
+@BOTH
+def test_both_are_sound_but_for_the_rule(rule: Rule, which: str, findings: Findings) -> None:
+    names = {finding.rule for finding in findings(example(rule, which)) if finding.rule != rule.name}
+    ruled = {one.name for one in RULES} - set(ABOUT_NAMES)
+    assert names <= ruled
+
+
+@NAMED
+def test_what_it_flags_is_said_with_all_that_it_takes(rule: Rule, findings: Findings) -> None:
+    (finding,) = findings(example(rule, "Flags"), rule.name)
+    assert finding.severity == rule.severity
+    assert finding.counted.endswith(".")
+    assert finding.change.endswith((".", "?"))
+    assert finding.where
+    assert finding.why == rule.why
+    said = " ".join((finding.counted, finding.wanted, finding.change))
+    for jargon in ("mapping", "node", "schema", "regex", "null", "string", "None", "inf", "nan", "!"):
+        assert jargon not in said.split(), said
+
+
+@NAMED
+def test_the_two_examples_are_near_to_one_another(rule: Rule) -> None:
+    flagged, passed = (example(rule, which).replace(MARK, "").split() for which in ("Flags", "Passes"))
+    assert flagged != passed
+    shared = sum(word in passed for word in flagged)
+    assert shared >= 0.7 * len(flagged)
