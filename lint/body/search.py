@@ -29,8 +29,9 @@ DIRECT, INDIRECT, MAIN, ASSISTING = "direct", "indirect", "main", "assisting"
 ONE_SIDE, BOTH_SIDES = "one side at a time", "both sides together"
 
 MOST_WORDS = 24
-LONGEST_PHRASE = 6
+LONGEST_PHRASE = 7
 MOST_OFFERED = 3
+EVERYWHERE = "whole body"
 
 #: What coaches write for a word of the catalogue; common practice, no source.
 OTHER_WORDS: dict[str, tuple[Meaning, ...]] = {
@@ -77,8 +78,10 @@ OTHER_WORDS: dict[str, tuple[Meaning, ...]] = {
 }
 
 _FILLERS = frozenset(
-    "a all an and any at exercise exercises for from in length lift lifts muscle muscles of on or that the to"
-    " train trains using which with work works".split()
+    words(
+        "a all an and any at exercise exercises for from in length lift lifts muscle muscles of on or that the"
+        " to train trains using which with work works"
+    )
 )
 _BREAKS = str.maketrans({**dict.fromkeys(',;:/()[]"', " "), **dict.fromkeys("‐‑‒–—−", "-")})
 
@@ -86,8 +89,10 @@ _BREAKS = str.maketrans({**dict.fromkeys(',;:/()[]"', " "), **dict.fromkeys("‐
 _ALSO_IN_NAMES = (PATTERN, IMPLEMENT, KIND, STANCE)
 #: An exercise has one of each of these, so two words of a kind mean either.
 _EITHER = (PATTERN, IMPLEMENT, KIND, STANCE, LEVEL, SIDES, LENGTH)
-#: Within a phrase that is only part of a name, these words keep a meaning of their own.
-_NEVER_GLUED = (IMPLEMENT, KIND, STANCE, LEVEL, SIDES)
+#: Words of these keep their meaning within a part of a name.
+_SAY_ENOUGH = (IMPLEMENT, KIND, STANCE, LEVEL, SIDES)
+
+_LESS = (INDIRECT, ASSISTING)
 
 _ALIKE, _ALIKE_IN_FOUR = 0.8, 0.75
 
@@ -108,7 +113,7 @@ class Reading:
 class Worked:
     """How a muscle works in an exercise: ``credit`` direct or indirect, ``place`` its mean place in its own
     range (0 shortest, 1 longest), ``length`` the class of that and whether it is ``sure``, ``net`` its length
-    change over the lift in cm (negative where it shortens), None where it is held.
+    change over the lift in cm (negative where it shortens), None where that is not reckoned.
     """
 
     __slots__ = ("credit", "length", "muscle", "net", "place", "sure")
@@ -124,28 +129,39 @@ class Worked:
 class Match:
     """An exercise that fits. ``exact`` where it was asked for by name or alias; ``role`` what it gives to the
     area (direct, indirect) or how it loads the joint action (main, assisting), "" if neither was asked;
-    ``worked`` the muscles of the area whose length counts; ``sure`` whether the length asked for is.
+    ``muscles`` those of the area whose length counts; ``sure`` whether the length asked for is.
     """
 
-    __slots__ = ("exact", "exercise", "role", "sure", "worked")
+    __slots__ = ("exact", "exercise", "muscles", "role", "sure")
 
     def __init__(
-        self, exercise: Exercise, exact: bool, role: str, worked: tuple[Worked, ...], sure: bool
+        self,
+        exercise: Exercise,
+        exact: bool = False,
+        role: str = "",
+        muscles: tuple[str, ...] = (),
+        sure: bool = True,
     ) -> None:
         self.exercise = exercise
         self.exact = exact
         self.role = role
-        self.worked = worked
+        self.muscles = muscles
         self.sure = sure
+
+    def worked(self) -> list[Worked]:
+        """The numbers behind the length of each of ``muscles``."""
+        credits = self.exercise.profile().credits
+        places = self.exercise.positions
+        return [Worked(m, credits[m].credit, places[m], credits[m].net) for m in self.muscles]
 
 
 class Answer:
     """What was understood and what was found.
 
     ``unknown`` holds (word, nearest names) for words that mean nothing here. ``found`` are the exercises that
-    fit, best first; if they were asked for by one exercise's name, it alone, and ``others`` names those that
-    the words might also mean. Where nothing fits, ``without`` says how many would (words left out, count),
-    and ``unmeasured`` names areas of whose muscles no length is known.
+    fit, best first; where the words name one exercise, it alone, and ``others`` are names of those that they
+    might also mean. Where nothing fits, ``without`` says how many would (words left out, count), and
+    ``unmeasured`` names areas of whose muscles no length is known.
     """
 
     __slots__ = ("asked", "found", "others", "readings", "unknown", "unmeasured", "without")
@@ -158,6 +174,11 @@ class Answer:
         self.others: tuple[str, ...] = ()
         self.without: tuple[tuple[str, int], ...] = ()
         self.unmeasured: tuple[str, ...] = ()
+
+    @property
+    def everything(self) -> bool:
+        """Whether no word asked for anything, so that the whole catalogue is the answer."""
+        return not self.readings and not self.unknown
 
     def meant(self, kind: str) -> tuple[str, ...]:
         """Names of everything of a kind that the words mean, in their order."""
@@ -173,24 +194,28 @@ def search(asked: str) -> Answer:
     answer = Answer(asked.strip())
     typed = words(asked.translate(_BREAKS))
     if len(typed) > MOST_WORDS:
-        raise ValueError(f"{len(typed)} words are more than can be searched for at once, {MOST_WORDS}")
-    if not typed:
-        answer.found = tuple(Match(one, False, "", (), True) for one in catalogue.exercises())
+        raise ValueError(f"{len(typed)} words are too many to search for: {MOST_WORDS} at most")
+    if all(word in _FILLERS for word in typed):
+        answer.found = tuple(map(Match, catalogue.exercises()))
         return answer
     vocabulary = _vocabulary()
     tokens, unknown = _spelled(typed, vocabulary)
-    answer.unknown = tuple((word, tuple(vocabulary.near(word))) for word in unknown)
-    answer.readings = tuple(_readings(tokens, vocabulary))
-    if not answer.readings:
+    named = None if unknown else _whole_name(tokens, vocabulary)
+    readings, left = ([named], []) if named else _read(tokens, vocabulary)
+    unknown += [token.typed for token in left]
+    answer.unknown = tuple((word, tuple(vocabulary.near(word))) for word in dict.fromkeys(unknown))
+    answer.readings = tuple(readings)
+    if not readings:
         return answer
-    exact = None if unknown else catalogue.exercise("".join(token.key for token in tokens))
-    found = _matches(answer.readings, exact, vocabulary)
-    if exact and (_is_name(exact, tokens) or not vocabulary.meanings.get(fold(_said(tokens)))):
+    said = readings[0].read_as or readings[0].words
+    exact = catalogue.exercise(said) if len(readings) == 1 and not unknown else None
+    found = _Wanted(readings, vocabulary).matches(exact)
+    if exact is not None and (fold(exact.name) == fold(said) or fold(said) not in vocabulary.meanings):
         answer.others = tuple(one.exercise.name for one in found if not one.exact)
         found = [one for one in found if one.exact]
     answer.found = tuple(found)
     if not found:
-        answer.without = tuple(_without(answer.readings, vocabulary))
+        answer.without = tuple(_without(readings, vocabulary))
         answer.unmeasured = tuple(_unmeasured(answer))
     return answer
 
@@ -229,6 +254,10 @@ class _Vocabulary:
                 for key, word in zip(run.keys, run.words, strict=True):
                     self.words.setdefault(key, word)
         self._all = "\n".join(run.text for runs in self._names for run in runs)
+
+    def knows(self, key: str) -> bool:
+        """Whether a folded word stands anywhere, be it two words run together."""
+        return key in self.words or key in self.meanings or self.in_names(key)
 
     def in_names(self, key: str) -> bool:
         """Whether some name or alias holds this run of words."""
@@ -339,76 +368,155 @@ def _spelled(typed: list[str], vocabulary: _Vocabulary) -> tuple[list[_Token], l
     return tokens, unknown
 
 
-def _readings(tokens: Sequence[_Token], vocabulary: _Vocabulary) -> Iterator[Reading]:
-    """The words in phrases, the longest phrase first, then what stands before and after it."""
+def _read(tokens: Sequence[_Token], vocabulary: _Vocabulary) -> tuple[list[Reading], list[_Token]]:
+    """The words in phrases, the longest phrase first, then what stands before and after it; words left."""
     for size in range(min(len(tokens), LONGEST_PHRASE), 0, -1):
         for start in range(len(tokens) - size + 1):
             phrase = tokens[start : start + size]
-            meanings = _meanings(phrase, vocabulary)
-            if meanings:
-                yield from _readings(tokens[:start], vocabulary)
-                yield Reading(*_wording(phrase), meanings)
-                yield from _readings(tokens[start + size :], vocabulary)
-                return
+            if meanings := _meanings(phrase, vocabulary):
+                before, left = _read(tokens[:start], vocabulary)
+                after, right = _read(tokens[start + size :], vocabulary)
+                return [*before, Reading(*_wording(phrase), meanings), *after], left + right
+    return [], [token for token in tokens if token.taken not in _FILLERS]
 
 
 def _meanings(phrase: Sequence[_Token], vocabulary: _Vocabulary) -> tuple[Meaning, ...]:
-    """What a phrase means: a term of its own, an exercise's name, or a part of names; () if nothing."""
-    key = _key(phrase)
-    own = vocabulary.meanings.get(key, ())
+    """What a phrase means: a term of its own, or a part of names; () if nothing.
+
+    A part of names stays whole as "leg curl" does; in "cable row" each word says enough by itself.
+    """
+    key = "".join(token.key for token in phrase)
     said = " ".join(token.taken for token in phrase)
+    own = vocabulary.meanings.get(key, ())
     if own:
-        in_names = own[0][0] in _ALSO_IN_NAMES and vocabulary.in_names(key)
+        in_names = own[0][0] in _ALSO_IN_NAMES and any(vocabulary.rows_named(key).values())
         return (*own, (NAME, said)) if in_names else own
-    if all(token.taken in _FILLERS for token in phrase):
+    if phrase[0].taken in _FILLERS or phrase[-1].taken in _FILLERS or not vocabulary.in_names(key):
         return ()
-    if catalogue.exercise(said) or (vocabulary.in_names(key) and _is_glued(phrase, vocabulary)):
-        return ((NAME, said),)
-    return ()
-
-
-def _is_glued(phrase: Sequence[_Token], vocabulary: _Vocabulary) -> bool:
-    """Whether a part of a name stays whole: "leg curl" does; in "cable row" each word says enough."""
     kinds = [vocabulary.meanings.get(token.key, ((NAME, ""),))[0][0] for token in phrase]
-    return NAME in kinds and not any(kind in _NEVER_GLUED for kind in kinds)
-
-
-def _key(phrase: Sequence[_Token]) -> str:
-    return "".join(token.key for token in phrase)
+    whole = NAME in kinds or catalogue.exercise(said) is not None
+    return ((NAME, said),) if whole and not any(kind in _SAY_ENOUGH for kind in kinds) else ()
 
 
 def _wording(phrase: Sequence[_Token]) -> tuple[str, str]:
     """A phrase as typed, and as taken where that differs."""
-    typed, taken = (" ".join(getattr(token, name) for token in phrase) for name in ("typed", "taken"))
+    typed = " ".join(token.typed for token in phrase)
+    taken = " ".join(token.taken for token in phrase)
     return typed, "" if typed == taken else taken
 
 
-def _names_first(exact: Exercise, key: str, vocabulary: _Vocabulary) -> bool:
-    """Whether words mean one exercise before all: they are its name, or an alias that means nothing else."""
-    return fold(exact.name) == key or key not in vocabulary.meanings
+class _Wanted:
+    """What an exercise must meet: every demand, by any of its meanings, at one of the lengths if any."""
 
+    def __init__(self, readings: Iterable[Reading], vocabulary: _Vocabulary) -> None:
+        demands: dict[str, list[Meaning]] = {}
+        for number, one in enumerate(readings):
+            kind = one.meanings[0][0]
+            demands.setdefault(kind if kind in _EITHER else str(number), []).extend(one.meanings)
+        self.lengths = {name for _, name in demands.pop(LENGTH, ())}
+        if self.lengths and not any(kind == AREA for demand in demands.values() for kind, _ in demand):
+            demands[AREA] = [(AREA, EVERYWHERE)]
+        self.demands = list(demands.values())
+        self.named: dict[str, dict[int, bool]] = {}
+        for demand in self.demands:
+            for kind, name in demand:
+                if kind == NAME:
+                    rows = vocabulary.rows_named(fold(name))
+                    by_name_alone = demand[0][0] == NAME
+                    self.named[name] = {row: own for row, own in rows.items() if own or by_name_alone}
 
-def _matches(
-    readings: Sequence[Reading], vocabulary: _Vocabulary, exact: Exercise | None = None
-) -> list[Match]:
-    """The exercises that fit all readings, best first: the one asked for by name, then direct before
-    indirect, a sure length before one that may be another, a name before an alias, then by name.
-    """
-    every = catalogue.exercises()
-    named = {
-        name: vocabulary.rows_named(fold(name))
-        for one in readings
-        for kind, name in one.meanings
-        if kind == NAME
-    }
-    lengths = {name for one in readings for kind, name in one.meanings if kind == LENGTH}
-    demands = _demands(readings)
-    found = []
-    for row, exercise in enumerate(every):
-        in_name = [rows[row] for rows in named.values() if row in rows]
+    def matches(self, exact: Exercise | None = None) -> list[Match]:
+        """The exercises that fit, best first: the one asked for by name, then direct before indirect, a sure
+        length before one that may be another, words of the name before those of an alias, then by name.
+        """
+        found: list[tuple[tuple[bool, bool, bool, bool, str], Match]] = []
+        for row, exercise in enumerate(catalogue.exercises()):
+            fit = self._fit(row, exercise)
+            if fit is not None:
+                role, muscles = fit
+                sure = not self.lengths or any(map(exercise.length_is_sure, muscles))
+                by_alias = any(rows.get(row) is False for rows in self.named.values())
+                order = (exercise is not exact, role in _LESS, not sure, by_alias, exercise.name.lower())
+                found.append((order, Match(exercise, exercise is exact, role, muscles, sure)))
+        return [match for _, match in sorted(found, key=lambda one: one[0])]
+
+    def _fit(self, row: int, exercise: Exercise) -> tuple[str, tuple[str, ...]] | None:
+        """The weakest role of the exercise in any demand, and the muscles that count; None if it fails."""
         roles: list[str] = []
-        worked: list[Worked] = []
-        here = {(NAME, name) for name, rows in named.items() if row in rows}
-        if all(_meets(exercise, demand, here, lengths, roles, worked) for demand in demands):
-            ...
-    return found
+        counted: list[str] = []
+        for demand in self.demands:
+            fits = [fit for meaning in demand if (fit := self._meets(row, exercise, *meaning)) is not None]
+            if not fits:
+                return None
+            roles.append(next((role for role, _ in fits if role not in _LESS), fits[0][0]))
+            counted += [muscle for _, muscles in fits for muscle in muscles]
+        told = [role for role in roles if role]
+        weakest = next((role for role in told if role in _LESS), told[0] if told else "")
+        return weakest, tuple(dict.fromkeys(counted))
+
+    def _meets(
+        self, row: int, exercise: Exercise, kind: str, name: str
+    ) -> tuple[str, tuple[str, ...]] | None:
+        if kind == AREA:
+            return _works(exercise, name, self.lengths)
+        if kind == ACTION:
+            role = MAIN if name in exercise.actions else ASSISTING if name in exercise.assists else None
+            return None if role is None else (role, ())
+        if kind == NAME:
+            return ("", ()) if row in self.named[name] else None
+        if kind == PATTERN:
+            return ("", ()) if name in exercise.patterns else None
+        if kind == SIDES:
+            return ("", ()) if exercise.unilateral == (name == ONE_SIDE) else None
+        return ("", ()) if getattr(exercise, kind) == name else None
+
+
+def _works(exercise: Exercise, area: str, lengths: set[str]) -> tuple[str, tuple[str, ...]] | None:
+    """What an exercise gives to an area, at one of the lengths if any, and the muscles that tell it."""
+    members = catalogue.area(area) or ()
+    credited = [muscle for muscle in members if exercise.weight(muscle)]
+    counted = telling(exercise, credited)
+    if lengths:
+        classes = exercise.lengths
+        credited = counted = [muscle for muscle in counted if classes[muscle] in lengths]
+    if not credited:
+        return None
+    direct = any(muscle in exercise.direct for muscle in credited)
+    return DIRECT if direct else INDIRECT, tuple(counted)
+
+
+def telling(exercise: Exercise, muscles: Sequence[str]) -> list[str]:
+    """The muscles whose length says at what length an area works.
+
+    Those that have a place in their own range, but where a muscle over two joints is trained, the one-joint
+    muscles of its group go by it: the short head of biceps femoris has the same length in a seated curl as in
+    a lying one, the long head has not (maeo-2021).
+    """
+    known = catalogue.muscles()
+    placed = [muscle for muscle in muscles if muscle in exercise.positions]
+    leading = {group for muscle in placed if _joints(muscle) > 1 for group in known[muscle].groups}
+    return [one for one in placed if _joints(one) > 1 or leading.isdisjoint(known[one].groups)]
+
+
+def _joints(muscle: str) -> int:
+    """Over how many joints the length curve of a muscle goes."""
+    anatomy = catalogue.anatomy()
+    return len(anatomy.curves[anatomy.muscles[muscle].mechanics].angles)
+
+
+def _without(readings: Sequence[Reading], vocabulary: _Vocabulary) -> Iterator[tuple[str, int]]:
+    """How many exercises would fit if one of the phrases were left out."""
+    for index, one in enumerate(readings):
+        rest = [other for place, other in enumerate(readings) if place != index]
+        if rest and (count := len(_Wanted(rest, vocabulary).matches())):
+            yield one.words, count
+
+
+def _unmeasured(answer: Answer) -> Iterator[str]:
+    """Areas asked for at a length although no muscle of theirs has a length curve."""
+    known = catalogue.muscles()
+    curves = catalogue.anatomy().curves
+    if answer.meant(LENGTH):
+        for name in answer.meant(AREA):
+            if not any(known[muscle].mechanics in curves for muscle in catalogue.area(name) or ()):
+                yield name
