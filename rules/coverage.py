@@ -15,6 +15,7 @@ if TYPE_CHECKING:
     from ..lint.finding import Finding, Severity
     from ..lint.ledger import Count, Tally
     from ..lint.places import Place
+    from ..lint.programme import Term
 
 LEG_WORK = ("knee extension", "hip extension", "knee flexion", "hip hinge", "squat", "lunge")
 """Joint actions and patterns by which a week counts as training the legs."""
@@ -166,8 +167,9 @@ def _sessions(count: Count) -> str:
 def region_untrained(ledger: Ledger, limits: Limits) -> Iterator[Finding]:
     """A region in focus that gets nothing at all; without a focus, one of the seven major regions.
 
-    Counts every set that trains a muscle of the region, directly or not, over the whole programme; wants at
-    least one. A note where the programme names neither a focus nor general health as its goal.
+    Counts every set that trains a muscle of the region, directly or not, over the whole programme, or over
+    the block for a focus of its own; wants at least one. A note where the programme names neither a focus
+    nor general health as its goal.
 
     Flags:
         programme: Push
@@ -189,8 +191,10 @@ def region_untrained(ledger: Ledger, limits: Limits) -> Iterator[Finding]:
     programme = ledger.programme
     if any(not entry.sure for _, entry in ledger.entries()):
         return
-    for term in programme.focus:
-        missing = _untrained(ledger, catalogue.area(term.words) or ())
+    meant: list[tuple[Tally, Term]] = [(ledger, term) for term in programme.focus]
+    meant += [(ledger.of_block(block), term) for block in programme.blocks for term in block.focus]
+    for tally, term in meant:
+        missing = _untrained(tally, catalogue.area(term.words) or ())
         if missing:
             whole = len(missing) == len(_by_region(catalogue.area(term.words) or ()))
             yield found(
@@ -201,7 +205,7 @@ def region_untrained(ledger: Ledger, limits: Limits) -> Iterator[Finding]:
                 where="focus",
                 subject=term.words,
             )
-    if programme.focus:
+    if programme.focus or all(block.focus for block in programme.blocks):
         return
     missing = _untrained(
         ledger, tuple(muscle for region in catalogue.major_regions for muscle in catalogue.area(region) or ())
