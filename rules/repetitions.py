@@ -135,18 +135,17 @@ def rir_rpe_contradict(entry: Entry, limits: Limits) -> Iterator[Finding]:
     if left.meets(work.rir):
         return
     fitting = Range(10 - work.rir.high, 10 - work.rir.low)
-    if fitting.low < 1:
-        edits: tuple[Edit, ...] = ()
-    else:
-        edits = (Edit(work.places["rpe"], str(fitting), f"write RPE {fitting}"),)
+    choices = [("rpe", "RPE", fitting)] if fitting.low >= 1 else []
+    choices.append(("rir", "RIR", left))
     yield found(
         work.places["rpe"],
         f"RPE {work.rpe} leaves {_repetitions(left)}; the same line says RIR {work.rir}.",
         wanted="RPE and RIR that agree (RPE is 10 less the repetitions in reserve)",
-        change=f"Write RPE {fitting} or RIR {left}, whichever you mean, or state only one of them.",
+        change=f"Write {' or '.join(f'{name} {span}' for _, name, span in choices)}, whichever you mean, or"
+        " state only one of them.",
         where=line_name(entry.prescription),
         related=(Related(work.places["rir"], f"RIR {work.rir}"),),
-        edits=(*edits, Edit(work.places["rir"], str(left), f"write RIR {left}")),
+        edits=tuple(Edit(work.places[key], str(span), f"write {name} {span}") for key, name, span in choices),
     )
 
 
