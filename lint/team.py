@@ -4,13 +4,17 @@ from __future__ import annotations
 
 import os
 
+from .body import catalogue
+from .finding import Edit, Finding
 from .reader import checked
 from .yaml_tree import Mapping, read
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
-    from .finding import Finding
+    from collections.abc import Iterator
+
     from .registry import Default
+    from .yaml_tree import Node
 
 BLOCKING = ("warning", "error")
 """Severities that block unless the team says otherwise; a note never does by default."""
@@ -49,7 +53,7 @@ def read_team(path: str) -> Team:
     """The settings of a file, which is shown by the path given."""
     reading = read(path)
     team = Team(os.path.dirname(os.path.realpath(path)))
-    team.findings = checked(reading, "team")
+    team.findings = checked(reading, "team") + list(_unknown_groups(reading.root))
     team.broken = any(finding.severity == "error" for finding in team.findings)
     if team.broken or not isinstance(reading.root, Mapping):
         return team
@@ -61,3 +65,22 @@ def read_team(path: str) -> Team:
     team.blocking = tuple(plain.get("block commit on", BLOCKING))
     team.left_out = tuple(plain.get("leave out", ()))
     return team
+
+
+def _unknown_groups(root: Node | None) -> Iterator[Finding]:
+    """Limits for what is no part of the body: they would hold for nothing."""
+    limits = root.entries.get("weekly limits") if isinstance(root, Mapping) else None
+    if limits is None or not isinstance(limits.value, Mapping):
+        return
+    for group, entry in limits.value.entries.items():
+        if catalogue.area(group) is not None:
+            continue
+        near = catalogue.nearest_areas(group)
+        yield Finding(
+            "muscle-group-unknown",
+            "error",
+            entry.key.place,
+            f"`{group}` is no muscle group or region that is known, so its limit would hold for nothing.",
+            change=f"Did you mean {' or '.join(near)}?" if near else "Name a muscle group: hamstrings, lats.",
+            edits=tuple(Edit(entry.key.place, other, f"write {other}") for other in near),
+        )
