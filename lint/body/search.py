@@ -79,8 +79,8 @@ OTHER_WORDS: dict[str, tuple[Meaning, ...]] = {
 
 _FILLERS = frozenset(
     words(
-        "a all an and any at exercise exercises for from in length lift lifts muscle muscles of on or that the"
-        " to train trains using which with work works"
+        "a all an and any at exercise exercises for from in length lift lifts muscle muscles of on or that"
+        " the to train trains using which with work works"
     )
 )
 _BREAKS = str.maketrans({**dict.fromkeys(',;:/()[]"', " "), **dict.fromkeys("‐‑‒–—−", "-")})
@@ -366,6 +366,14 @@ def _spelled(typed: list[str], vocabulary: _Vocabulary) -> tuple[list[_Token], l
         else:
             unknown.append(word)
     return tokens, unknown
+
+
+def _whole_name(tokens: Sequence[_Token], vocabulary: _Vocabulary) -> Reading | None:
+    """All words as the name of one exercise, unless they are a term of their own."""
+    said = " ".join(token.taken for token in tokens)
+    if fold(said) in vocabulary.meanings or catalogue.exercise(said) is None:
+        return None
+    return Reading(*_wording(tokens), ((NAME, said),))
 
 
 def _read(tokens: Sequence[_Token], vocabulary: _Vocabulary) -> tuple[list[Reading], list[_Token]]:
