@@ -119,6 +119,10 @@ class Desk:
             self._teams[real] = read_team(os.path.relpath(path))
         return self._teams[real]
 
+    def broken_settings(self) -> list[str]:
+        """Paths of the settings that were asked for and could not be applied."""
+        return [os.path.relpath(path) for path, team in self._teams.items() if team.broken]
+
     def athlete_at(self, path: str) -> tuple[Reading, Athlete | None, list[Finding]]:
         """Reading, athlete and findings of an athlete file, read once."""
         real = os.path.realpath(path)
@@ -205,11 +209,14 @@ def _in_order(findings: list[Finding]) -> list[Finding]:
 def review(paths: list[str], today: date) -> Review:
     """The review of files, and of the programme and athlete files in folders.
 
-    An athlete file brings the programmes along that name it. ``today`` stands in where a programme does not
-    say when it starts.
+    An athlete file brings the programmes along that name it; broken settings come last, whether asked for or
+    not. ``today`` stands in where a programme does not say when it starts.
     """
     desk = Desk(today)
-    return Review([desk.review_file(path) for path in _gathered(desk, paths)])
+    files = [desk.review_file(path) for path in _gathered(desk, paths)]
+    seen = {os.path.realpath(one.name) for one in files}
+    broken = [path for path in desk.broken_settings() if os.path.realpath(path) not in seen]
+    return Review(files + [desk.review_file(path) for path in broken])
 
 
 def _gathered(desk: Desk, paths: list[str]) -> list[str]:
