@@ -98,14 +98,18 @@ def _plain(node: Any, path: tuple[Any, ...], lines: Lines, name: str) -> Any:
 
 
 def faults(data: Data) -> list[str]:
-    """Everything wrong with the data: what the schemas say, or if they are content, what does not fit."""
+    """Everything wrong with the data: first what the schemas say, then the tables, then the exercises, each
+    looked at only if what it rests on is sound.
+    """
     found = [fault for name in (*TABLES, "exercises") for fault in _schema_faults(name, data[name])]
     if found:
         return found
-    anatomy = _anatomy(data)
     known = _Known(data)
     for check in (_table_faults, _source_faults, _area_faults):
         found += check(data, known)
+    if found:
+        return found
+    anatomy = _anatomy(data)
     for entry in data["exercises"]:
         found += _exercise_faults(entry, anatomy, known)
     return found + list(_alias_faults(data["exercises"]))
