@@ -2,9 +2,8 @@
 
 from __future__ import annotations
 
-from textwrap import wrap
-
 from ..body import catalogue
+from .layout import row, strong
 from .wording import closing, counted, safe
 
 TYPE_CHECKING = False
@@ -14,9 +13,6 @@ if TYPE_CHECKING:
     from ..finding import Finding, Related
     from ..review import FileReview, Review
 
-LABEL = 9
-"""Columns that the labels of a card take."""
-
 MOST_LINES = 12
 """Counted lines that a card lists before it only says how many more there are."""
 
@@ -25,7 +21,7 @@ def cards(review: Review, width: int, *, bold: bool) -> Iterator[str]:
     """The cards of all files, file by file, and the closing line; ``width`` in columns."""
     for one in review.files:
         if one.findings or one.faults:
-            yield _strong(safe(one.name), bold)
+            yield strong(safe(one.name), bold)
             yield ""
             for finding in one.findings:
                 yield from _card(finding, width, bold)
@@ -34,24 +30,24 @@ def cards(review: Review, width: int, *, bold: bool) -> Iterator[str]:
 
 
 def _card(finding: Finding, width: int, bold: bool) -> Iterator[str]:
-    yield _strong(f"{finding.severity.capitalize()}: {finding.rule}", bold)
+    yield strong(f"{finding.severity.capitalize()}: {finding.rule}", bold)
     place = f"line {finding.place.line}, column {finding.place.column}"
-    yield from _row("place", f"{place}: {finding.where}" if finding.where else place, width)
+    yield from row("place", f"{place}: {finding.where}" if finding.where else place, width)
     for through in finding.place.through:
-        yield from _row("", f"used on line {through.line} by {through.excerpt}", width)
-    yield from _row("", f"« {_quoted(finding)} »", width)
-    yield from _row("counted" if finding.wanted else "found", counted(finding), width)
+        yield from row("", f"used on line {through.line} by {through.excerpt}", width)
+    yield from row("", f"« {_quoted(finding)} »", width)
+    yield from row("counted" if finding.wanted else "found", counted(finding), width)
     for related in finding.related[:MOST_LINES]:
-        yield from _row("", f"· {_related(finding, related)}", width)
+        yield from row("", f"· {_related(finding, related)}", width)
     if len(finding.related) > MOST_LINES:
-        yield from _row("", f"· and {len(finding.related) - MOST_LINES} more", width)
+        yield from row("", f"· and {len(finding.related) - MOST_LINES} more", width)
     if finding.wanted:
-        yield from _row("wanted", finding.wanted, width)
+        yield from row("wanted", finding.wanted, width)
     if finding.why:
-        yield from _row("why", finding.why, width)
-        yield from _row("", _ground(finding), width)
+        yield from row("why", finding.why, width)
+        yield from row("", _ground(finding), width)
     if finding.change:
-        yield from _row("change", finding.change, width)
+        yield from row("change", finding.change, width)
     yield ""
 
 
@@ -76,17 +72,5 @@ def _quoted(finding: Finding) -> str:
 
 def _faults(one: FileReview, width: int) -> Iterator[str]:
     for fault in one.faults:
-        yield from _row("failed", f"The rule {fault.rule} failed on {one.name}: {fault.words}", width)
+        yield from row("failed", f"The rule {fault.rule} failed on {one.name}: {fault.words}", width)
         yield ""
-
-
-def _row(label: str, words: str, width: int) -> Iterator[str]:
-    indent = " " * (LABEL + 2)
-    lines = wrap(safe(words), max(width - LABEL - 2, 30), break_on_hyphens=False) or [""]
-    yield f"  {label:<{LABEL}}{lines[0]}".rstrip()
-    for line in lines[1:]:
-        yield f"{indent}{line}"
-
-
-def _strong(words: str, bold: bool) -> str:
-    return f"\x1b[1m{words}\x1b[0m" if bold else words
