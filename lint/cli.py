@@ -43,6 +43,7 @@ def main(arguments: list[str] | None = None) -> int:
 
         os.dup2(os.open(os.devnull, os.O_WRONLY), sys.stdout.fileno())
         return 1
+    gc.freeze()  # nor is all that was made to be gone through once more on the way out
     return code
 
 

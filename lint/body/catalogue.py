@@ -6,6 +6,8 @@ first asked for. Names are compared without regard to case, hyphens, blanks and 
 
 from __future__ import annotations
 
+from functools import cache
+
 from . import built
 from .names import fold
 from .rows import FIELDS, decode
@@ -209,6 +211,7 @@ def muscles() -> dict[str, Muscle]:
     return anatomy().muscles
 
 
+@cache
 def area(name: str) -> tuple[str, ...] | None:
     """The muscles of an area by its name or a coach's other word for it, or None."""
     return built.AREAS.get(fold(name))
