@@ -27,6 +27,9 @@ DIRECT, FRACTIONAL, TOTAL = "direct", "fractional", "total"
 INDIRECT_WEIGHT = {DIRECT: 0.0, FRACTIONAL: 0.5, TOTAL: 1.0}
 """What an indirect set counts in each kind of count (pelland-2026-frac)."""
 
+LEVELS = ("novice", "intermediate", "advanced")
+"""Levels of athletes, the lowest first."""
+
 LIGHT_FROM = 8
 """Middle of the repetition range from which a slot is light (cp-spread)."""
 
@@ -384,6 +387,12 @@ class Ledger(Tally):
         self._blocks: dict[Block, Tally] = {}
         self.weeks = tuple(_Calendar(self).weeks())
         super().__init__(tuple(visit for week in self.weeks for visit in week.visits))
+
+    @property
+    def level(self) -> str:
+        """The lowest level among the athletes; empty where none is written."""
+        levels = {athlete.level for athlete in self.programme.athletes}
+        return next((level for level in LEVELS if level in levels), "")
 
     def of_block(self, block: Block) -> Tally:
         """All visits of a block."""

@@ -25,26 +25,64 @@ if TYPE_CHECKING:
 SCOPES = {"Ledger": "programme", "Week": "week", "Visit": "session", "Entry": "prescription"}
 
 
+class Situation:
+    """What a limit may depend on: the programme's goal, the athletes' level and the phase of the week.
+
+    Empty where nothing is written; ``level`` is the lowest among several athletes.
+    """
+
+    __slots__ = ("goal", "level", "phase")
+
+    def __init__(self, goal: str = "", level: str = "", phase: str = "") -> None:
+        self.goal = goal
+        self.level = level
+        self.phase = phase
+
+
 class Option:
-    """A limit of a rule: name, default, unit and the ground on which the default stands."""
+    """A limit of a rule: name, default, unit and the ground on which the default stands.
 
-    __slots__ = ("default", "ground", "name", "unit")
+    ``by`` holds other defaults for some goals, levels or phases, ``({"goal": "strength"}, 1)``; the last one
+    that fits counts.
+    """
 
-    def __init__(self, name: str, default: Default, unit: str, ground: str) -> None:
+    __slots__ = ("by", "default", "ground", "name", "unit")
+
+    def __init__(
+        self,
+        name: str,
+        default: Default,
+        unit: str,
+        ground: str,
+        by: tuple[tuple[dict[str, str], Default], ...] = (),
+    ) -> None:
         self.name = name
         self.default = default
         self.unit = unit
         self.ground = ground
+        self.by = by
+
+    def value(self, situation: Situation) -> Default:
+        """The default in a situation."""
+        value = self.default
+        for wanted, other in self.by:
+            if all(getattr(situation, what) == word for what, word in wanted.items()):
+                value = other
+        return value
 
 
 class Limits:
-    """The limits a rule is run with: its defaults, moved where the team has set them."""
+    """The limits a rule is run with: its defaults in the situation, moved where the team has set them."""
 
     __slots__ = ("_values",)
 
-    def __init__(self, options: tuple[Option, ...], moved: Mapping[str, Default]) -> None:
+    def __init__(
+        self, options: tuple[Option, ...], moved: Mapping[str, Default], situation: Situation | None = None
+    ) -> None:
+        situation = situation or Situation()
         self._values: dict[str, Default] = {
-            option.name: moved.get(option.name, option.default) for option in options
+            option.name: moved[option.name] if option.name in moved else option.value(situation)
+            for option in options
         }
 
     def number(self, name: str) -> float:
@@ -74,6 +112,7 @@ class Rule:
         "confidence",
         "family",
         "name",
+        "off",
         "options",
         "scope",
         "severity",
@@ -93,6 +132,7 @@ class Rule:
         options: tuple[Option, ...],
         stands_back: bool,
         check: Check,
+        off: bool = False,
     ) -> None:
         self.name = name
         self.family = family
@@ -102,6 +142,7 @@ class Rule:
         self.sources = sources
         self.options = options
         self.stands_back = stands_back
+        self.off = off
         self.check = check
         self.scope = SCOPES[next(iter(check.__annotations__.values()))]
 
@@ -124,17 +165,21 @@ def rule(
     sources: tuple[str, ...],
     options: tuple[Option, ...] = (),
     stands_back: bool = False,
+    off: bool = False,
 ) -> Callable[[Check], Check]:
     """Declares a rule.
 
     ``why`` is the reason in a sentence or two, ``sources`` the ids it rests on, ``confidence`` how sure that
-    ground is. With ``stands_back`` the rule leaves weeks under a stated rehabilitation stage alone.
+    ground is. With ``stands_back`` the rule leaves weeks under a stated rehabilitation stage alone; with
+    ``off`` it is not run until a team asks for it.
     """
 
     def declare(check: Check) -> Check:
         if name in _RULES:
             raise ValueError(f"two rules are called {name}")
-        _RULES[name] = Rule(name, family, severity, confidence, why, sources, options, stands_back, check)
+        _RULES[name] = Rule(
+            name, family, severity, confidence, why, sources, options, stands_back, check, off
+        )
         return check
 
     return declare
@@ -159,25 +204,35 @@ class Fault:
 
 
 def run(
-    rules: list[Rule], ledger: Ledger, moved: Mapping[str, Mapping[str, Default]]
+    rules: list[Rule],
+    ledger: Ledger,
+    moved: Mapping[str, Mapping[str, Default]],
+    severities: Mapping[str, Severity] | None = None,
 ) -> tuple[list[Finding], list[Fault]]:
     """Findings of the rules on a programme, each once with the weeks it holds for, and rules that raised.
 
-    ``moved`` holds, by rule and option, the limits that the team has set.
+    ``moved`` holds, by rule and option, the limits that the team has set, ``severities`` those of rules that
+    it has moved.
     """
+    severities = severities or {}
     merged: dict[tuple[object, ...], Finding] = {}
     faults: list[Fault] = []
     units = {scope: _units(ledger, scope) for scope in {rule.scope for rule in rules}}
     for one in rules:
-        limits = Limits(one.options, moved.get(one.name, {}))
+        severity = severities.get(one.name, one.severity)
+        limits: dict[str, Limits] = {}
         for unit, weeks in units[one.scope]:
             if one.stands_back:
                 weeks = tuple(week for week in weeks if not ledger.weeks[week - 1].rehabilitation)
                 if not weeks:
                     continue
+            phase = ledger.weeks[weeks[0] - 1].phase if one.scope != "programme" else ledger.programme.phase
+            if phase not in limits:
+                situation = Situation(ledger.programme.goal, ledger.level, phase)
+                limits[phase] = Limits(one.options, moved.get(one.name, {}), situation)
             try:
-                for finding in one.check(unit, limits):
-                    _merge(merged, _stamped(finding, one, weeks, ledger))
+                for finding in one.check(unit, limits[phase]):
+                    _merge(merged, _stamped(finding, one, severity, weeks, ledger))
             except Exception as fault:
                 faults.append(Fault(one.name, f"{type(fault).__name__}: {fault}"))
                 break
@@ -202,11 +257,13 @@ def _units(ledger: Ledger, scope: str) -> list[tuple[Subject, tuple[int, ...]]]:
     return [(unit, tuple(sorted(set(numbers)))) for unit, numbers in found.values()]
 
 
-def _stamped(finding: Finding, rule: Rule, weeks: tuple[int, ...], ledger: Ledger) -> Finding:
-    """The finding with what is the rule's own; its severity is never above the rule's."""
+def _stamped(
+    finding: Finding, rule: Rule, severity: Severity, weeks: tuple[int, ...], ledger: Ledger
+) -> Finding:
+    """The finding with what is the rule's own; it is never graver than ``severity``."""
     finding.rule = rule.name
-    if SEVERITIES.index(finding.severity) > SEVERITIES.index(rule.severity):
-        finding.severity = rule.severity
+    if SEVERITIES.index(finding.severity) > SEVERITIES.index(severity):
+        finding.severity = severity
     finding.why = finding.why or rule.why
     finding.sources = rule.sources
     finding.confidence = rule.confidence
