@@ -16,8 +16,8 @@ from jsonschema import Draft202012Validator
 from jsonschema.exceptions import best_match
 
 from .anatomy import Anatomy, anatomy_of
-from .derive import Profile, derive, is_hinge, patterns_of
-from .mechanics import full_path
+from .entry import faults as entry_faults
+from .entry import fields, profile_of
 from .names import fold
 from .rows import encode
 from .rows import names as names_in
@@ -203,44 +203,20 @@ def _area_faults(data: Data, known: _Known) -> Iterator[str]:
 
 
 def _exercise_faults(entry: Entry, anatomy: Anatomy, known: _Known) -> Iterator[str]:
-    wrong = False
-    for key in ("actions", "assists"):
-        for index, action in enumerate(entry[key]):
-            if action not in known.actions:
-                wrong = True
-                yield entry.fault(f"{entry['name']}: {action} is no joint action", key, index)
-    if both := set(entry["actions"]) & set(entry["assists"]):
-        yield entry.fault(
-            f"{entry['name']}: {sorted(both)[0]} is both a main and an assisting action", "assists"
-        )
+    name = entry["name"]
+    found = [entry.fault(f"{name}: {words}", *path) for words, path in entry_faults(entry, anatomy)]
+    yield from found
     for key in ("easier", "harder"):
-        for index, name in enumerate(entry[key]):
-            if name not in known.exercises or name == entry["name"]:
-                yield entry.fault(
-                    f"{entry['name']}: {name} is no other exercise of the catalogue", key, index
-                )
-    try:
-        path = full_path(entry.get("path", {}))
-    except ValueError as error:
-        yield entry.fault(f"{entry['name']}: {error}", "path")
-        return
-    if wrong:
-        return
-    try:
-        profile = _profile(entry, anatomy)
-    except ValueError as error:
-        yield entry.fault(f"{entry['name']}: {error}", "credit")
-        return
-    if entry.get("pattern") == "hip hinge" and entry["kind"] != "isometric" and not is_hinge(path):
-        yield entry.fault(f"{entry['name']}: called a hip hinge, but its joint path is none", "pattern")
-    for name in entry.get("credit", {}):
-        members = anatomy.groups.get(name, [name])
-        if all(profile.credits[member].derived == profile.credits[member].credit for member in members):
-            yield entry.fault(
-                f"{entry['name']}: credit for {name} is what derivation gives anyway", "credit", name
-            )
-    if not profile.muscles("direct"):
-        yield entry.fault(f"{entry['name']}: trains no muscle directly", "actions")
+        for index, other in enumerate(entry[key]):
+            if other not in known.exercises or other == name:
+                words = f"{name}: {other} is no other exercise of the catalogue"
+                yield entry.fault(words, key, index)
+    if not found:
+        credits = profile_of(entry, anatomy).credits
+        for who in entry.get("credit", {}):
+            if all(credits[m].derived == credits[m].credit for m in anatomy.groups.get(who, [who])):
+                words = f"{name}: credit for {who} is what derivation gives anyway"
+                yield entry.fault(words, "credit", who)
 
 
 def _alias_faults(table: list[Entry]) -> Iterator[str]:
@@ -260,15 +236,6 @@ def _alias_faults(table: list[Entry]) -> Iterator[str]:
 
 def _anatomy(data: Data) -> Anatomy:
     return anatomy_of(_action_rows(data), _muscle_rows(data), _curve_rows(data))
-
-
-def _profile(entry: Entry, anatomy: Anatomy) -> Profile:
-    path = full_path(entry.get("path", {}))
-    return derive(anatomy, entry["actions"], entry["assists"], path, entry["kind"], _stated(entry))
-
-
-def _stated(entry: Mapping[str, Any]) -> dict[str, tuple[str, str]]:
-    return {name: (given["as"], given["because"]) for name, given in entry.get("credit", {}).items()}
 
 
 def _action_rows(data: Data) -> list[Row]:
@@ -336,30 +303,6 @@ def _source_row(source: Mapping[str, Any]) -> Row:
     return tuple(source[key] for key in ("short", "reference", "kind", "grade", "read"))
 
 
-def exercise_fields(entry: Mapping[str, Any], profile: Profile) -> dict[str, Any]:
-    """The fields of one exercise, by the names of rows.FIELDS."""
-    pattern = entry.get("pattern", "")
-    return {
-        **{
-            field: tuple(entry.get(field, ()))
-            for field in ("actions", "assists", "station", "easier", "harder")
-        },
-        **{field: entry[field] for field in ("name", "implement", "kind", "stance", "unilateral")},
-        **{field: entry[field] for field in ("axial", "level", "capacity", "hands")},
-        "aliases": tuple(entry.get("also", ())),
-        "grip": entry.get("grip", ""),
-        "pattern": pattern,
-        "patterns": patterns_of(pattern, profile),
-        "path": full_path(entry.get("path", {})),
-        "stated": _stated(entry),
-        "direct": profile.muscles("direct"),
-        "indirect": profile.muscles("indirect"),
-        "positions": profile.positions,
-        "because": entry.get("because", entry.get("note", "")),
-        "sources": tuple(entry.get("sources", ())),
-    }
-
-
 def _areas(data: Data, anatomy: Anatomy) -> tuple[dict[str, tuple[str, ...]], tuple[str, ...]]:
     made = {entry["name"]: entry.get("of") for entry in data["areas"]}
 
@@ -382,11 +325,12 @@ def _areas(data: Data, anatomy: Anatomy) -> tuple[dict[str, tuple[str, ...]], tu
 def render(data: Data) -> str:
     """The text of built.py. The data must be without faults."""
     anatomy = _anatomy(data)
-    exercises = [encode(exercise_fields(entry, _profile(entry, anatomy))) for entry in data["exercises"]]
+    exercises = [encode(fields(entry, anatomy)) for entry in data["exercises"]]
     names = {fold(name): index for index, line in enumerate(exercises) for name in names_in(line)}
     areas, area_names = _areas(data, anatomy)
     parts = [
         '"""Written by python -m spotline.lint.body.build from data/*.yaml: change those, not this."""\n',
+        "# ruff: noqa\n# fmt: off\n",
         "from __future__ import annotations\n",
         "TYPE_CHECKING = False\nif TYPE_CHECKING:\n    from typing import Any\n",
         _rows("ACTIONS", _action_rows(data)),

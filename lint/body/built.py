@@ -1,5 +1,8 @@
 """Written by python -m spotline.lint.body.build from data/*.yaml: change those, not this."""
 
+# ruff: noqa
+# fmt: off
+
 from __future__ import annotations
 
 TYPE_CHECKING = False
@@ -112,8 +115,8 @@ MUSCLES: tuple[tuple[Any, ...], ...] = (
     ('latissimus dorsi', 'back', ('lats',), ('shoulder', 'shoulder blade'), '', (('shoulder extension', (('prime', (), ''),)), ('shoulder adduction', (('prime', (), ''),)), ('shoulder internal rotation', (('minor', (), 'rotations with the arm at the side are too light a load for a muscle of this size'),))), ('anatomy-crossing',)),
     ('teres major', 'back', ('lats',), ('shoulder',), '', (('shoulder extension', (('prime', (), ''),)), ('shoulder adduction', (('prime', (), ''),)), ('shoulder internal rotation', (('minor', (), 'rotations with the arm at the side are too light a load for a muscle of this size'),))), ('anatomy-crossing',)),
     ('upper trapezius', 'back', ('traps',), ('shoulder blade', 'neck'), '', (('scapular elevation', (('prime', (), ''),)), ('scapular upward rotation', (('prime', (), ''),)), ('neck extension', (('helper', (), ''),)), ('neck side bend', (('helper', (), ''),))), ('anatomy-crossing',)),
-    ('middle trapezius', 'back', ('upper back', 'traps'), ('shoulder blade',), '', (('scapular retraction', (('prime', (), ''),)), ('scapular upward rotation', (('helper', (), ''),))), ('anatomy-crossing',)),
-    ('lower trapezius', 'back', ('upper back', 'traps'), ('shoulder blade',), '', (('scapular depression', (('prime', (), ''),)), ('scapular upward rotation', (('helper', (), ''),)), ('scapular retraction', (('helper', (), ''),))), ('anatomy-crossing',)),
+    ('middle trapezius', 'back', ('upper back',), ('shoulder blade',), '', (('scapular retraction', (('prime', (), ''),)), ('scapular upward rotation', (('helper', (), ''),))), ('anatomy-crossing',)),
+    ('lower trapezius', 'back', ('upper back',), ('shoulder blade',), '', (('scapular depression', (('prime', (), ''),)), ('scapular upward rotation', (('helper', (), ''),)), ('scapular retraction', (('helper', (), ''),))), ('anatomy-crossing',)),
     ('rhomboids', 'back', ('upper back',), ('shoulder blade',), '', (('scapular retraction', (('prime', (), ''),)), ('scapular downward rotation', (('prime', (), ''),)), ('scapular elevation', (('minor', (), 'the upper trapezius and levator lift the shoulder blade'),))), ('anatomy-crossing',)),
     ('levator scapulae', 'neck', (), ('shoulder blade', 'neck'), '', (('scapular elevation', (('helper', (), ''),)), ('scapular downward rotation', (('helper', (), ''),)), ('neck side bend', (('helper', (), ''),))), ('anatomy-crossing',)),
     ('serratus anterior', 'shoulders', ('serratus',), ('shoulder blade',), '', (('scapular protraction', (('prime', (), ''),)), ('scapular upward rotation', (('prime', (), ''),))), ('anatomy-crossing',)),
@@ -162,7 +165,7 @@ GROUPS: dict[str, tuple[str, ...]] = {
     'obliques': ('external oblique', 'internal oblique'),
     'lower back': ('erector spinae', 'multifidus', 'quadratus lumborum'),
     'lats': ('latissimus dorsi', 'teres major'),
-    'traps': ('upper trapezius', 'middle trapezius', 'lower trapezius'),
+    'traps': ('upper trapezius',),
     'upper back': ('middle trapezius', 'lower trapezius', 'rhomboids'),
     'serratus': ('serratus anterior',),
     'chest': ('clavicular chest', 'sternocostal chest'),
@@ -248,7 +251,8 @@ AREAS: dict[str, tuple[str, ...]] = {
     'spinalerector': ('erector spinae', 'multifidus', 'quadratus lumborum'),
     'erector': ('erector spinae', 'multifidus', 'quadratus lumborum'),
     'backextensor': ('erector spinae', 'multifidus', 'quadratus lumborum'),
-    'trap': ('upper trapezius', 'middle trapezius', 'lower trapezius'),
+    'trap': ('upper trapezius',),
+    'uppertrap': ('upper trapezius',),
     'trapeziu': ('upper trapezius', 'middle trapezius', 'lower trapezius'),
     'frontshoulder': ('anterior deltoid',),
     'frontdelt': ('anterior deltoid',),
@@ -389,7 +393,7 @@ AREAS: dict[str, tuple[str, ...]] = {
     'semispinali': ('semispinalis',),
 }
 
-AREA_NAMES: tuple[str, ...] = ('hamstrings', 'quadriceps', 'gluteals', 'adductors', 'hip abductors', 'hip flexors', 'calves', 'shins', 'ankle stabilisers', 'chest', 'upper chest', 'sternocostal chest', 'lats', 'upper back', 'lower back', 'traps', 'front shoulder', 'side shoulder', 'rear shoulder', 'rotator cuff', 'shoulders', 'deltoids', 'biceps', 'triceps', 'elbow flexors', 'forearms', 'abdominals', 'obliques', 'arms', 'upper arms', 'legs', 'hips', 'thighs', 'lower leg', 'posterior chain', 'trunk', 'lower body', 'upper body', 'whole body', 'push muscles', 'pull muscles', 'hip rotators', 'serratus', 'neck muscles', 'abdomen', 'back', 'neck', 'biceps femoris long head', 'semitendinosus', 'semimembranosus', 'biceps femoris short head', 'rectus femoris', 'vastus lateralis', 'vastus medialis', 'vastus intermedius', 'sartorius', 'gracilis', 'gluteus maximus', 'gluteus medius', 'gluteus minimus', 'tensor fasciae latae', 'deep hip rotators', 'adductor magnus', 'adductor longus', 'adductor brevis', 'pectineus', 'iliacus', 'psoas major', 'gastrocnemius', 'soleus', 'tibialis anterior', 'toe extensors', 'tibialis posterior', 'peroneals', 'long toe flexors', 'rectus abdominis', 'external oblique', 'internal oblique', 'transversus abdominis', 'erector spinae', 'multifidus', 'quadratus lumborum', 'latissimus dorsi', 'teres major', 'upper trapezius', 'middle trapezius', 'lower trapezius', 'rhomboids', 'levator scapulae', 'serratus anterior', 'pectoralis minor', 'clavicular chest', 'anterior deltoid', 'middle deltoid', 'posterior deltoid', 'supraspinatus', 'infraspinatus', 'teres minor', 'subscapularis', 'coracobrachialis', 'biceps long head', 'biceps short head', 'brachialis', 'brachioradialis', 'triceps long head', 'triceps lateral head', 'triceps medial head', 'supinator', 'pronators', 'wrist flexors', 'wrist extensors', 'finger flexors', 'sternocleidomastoid', 'deep neck flexors', 'scalenes', 'splenius', 'semispinalis')
+AREA_NAMES: tuple[str, ...] = ('hamstrings', 'quadriceps', 'gluteals', 'adductors', 'hip abductors', 'hip flexors', 'calves', 'shins', 'ankle stabilisers', 'chest', 'upper chest', 'sternocostal chest', 'lats', 'upper back', 'lower back', 'traps', 'trapezius', 'front shoulder', 'side shoulder', 'rear shoulder', 'rotator cuff', 'shoulders', 'deltoids', 'biceps', 'triceps', 'elbow flexors', 'forearms', 'abdominals', 'obliques', 'arms', 'upper arms', 'legs', 'hips', 'thighs', 'lower leg', 'posterior chain', 'trunk', 'lower body', 'upper body', 'whole body', 'push muscles', 'pull muscles', 'hip rotators', 'serratus', 'neck muscles', 'abdomen', 'back', 'neck', 'biceps femoris long head', 'semitendinosus', 'semimembranosus', 'biceps femoris short head', 'rectus femoris', 'vastus lateralis', 'vastus medialis', 'vastus intermedius', 'sartorius', 'gracilis', 'gluteus maximus', 'gluteus medius', 'gluteus minimus', 'tensor fasciae latae', 'deep hip rotators', 'adductor magnus', 'adductor longus', 'adductor brevis', 'pectineus', 'iliacus', 'psoas major', 'gastrocnemius', 'soleus', 'tibialis anterior', 'toe extensors', 'tibialis posterior', 'peroneals', 'long toe flexors', 'rectus abdominis', 'external oblique', 'internal oblique', 'transversus abdominis', 'erector spinae', 'multifidus', 'quadratus lumborum', 'latissimus dorsi', 'teres major', 'upper trapezius', 'middle trapezius', 'lower trapezius', 'rhomboids', 'levator scapulae', 'serratus anterior', 'pectoralis minor', 'clavicular chest', 'anterior deltoid', 'middle deltoid', 'posterior deltoid', 'supraspinatus', 'infraspinatus', 'teres minor', 'subscapularis', 'coracobrachialis', 'biceps long head', 'biceps short head', 'brachialis', 'brachioradialis', 'triceps long head', 'triceps lateral head', 'triceps medial head', 'supinator', 'pronators', 'wrist flexors', 'wrist extensors', 'finger flexors', 'sternocleidomastoid', 'deep neck flexors', 'scalenes', 'splenius', 'semispinalis')
 
 PAIRS: tuple[tuple[Any, ...], ...] = (
     ('front and back of the thigh', (('the front of the thigh (knee extension)', 'quadriceps', ('knee extension',), ()), ('the back of the thigh (leg curls and hip hinges)', 'hamstrings', ('knee flexion',), ('hip hinge',))), True, ('cp-balance',)),

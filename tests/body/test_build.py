@@ -106,11 +106,11 @@ def changed(old, new):
         ),
         (
             changed("harder: []", "harder: []\n  credit:\n    soleus: {as: direct, because: a test}"),
-            "own.yaml:18: hinge on a step: soleus has none of the actions that this exercise loads",
+            "own.yaml:19: hinge on a step: soleus has none of the actions that this exercise loads",
         ),
         (
             changed("harder: []", "harder: []\n  credit:\n    solus: {as: none, because: a test}"),
-            "own.yaml:18: hinge on a step: solus is no muscle or group",
+            "own.yaml:19: hinge on a step: solus is no muscle or group",
         ),
         (
             changed(
