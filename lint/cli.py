@@ -12,20 +12,26 @@ if TYPE_CHECKING:
 
 USAGE = """\
 usage: spotline review [--as cards|lines|json] [--] [PATH ...]
+       spotline exercises [--as text|json] [--] [WORDS ...]
        spotline schema NAME
        spotline --help | --version
 
 review   reviews programme and athlete files (*.programme.yaml, *.athlete.yaml), or all of them below
          the folders named; without a path, below this folder. Cards are for people and the default on a
          terminal, lines the default elsewhere.
+exercises
+         finds exercises by muscle or area, joint action, implement, length (long, middle, short), kind,
+         stance, level, pattern or name, and says what each trains and why: hamstrings long dumbbell.
+         Without a word, counts the catalogue.
 schema   prints a JSON Schema: {schemas}.
 
-Exit code: 0 nothing blocks, 1 a finding blocks, 2 the job could not be done.
+Exit code: 0 nothing blocks, 1 a finding blocks or no exercise is found, 2 the job could not be done.
 spotline reviews what is written down. It clears nobody to train: questions of health belong to the
 athlete's clinician or another licensed professional, and local rules come first.
 """
 
 FORMS = ("cards", "lines", "json")
+FOUND_FORMS = ("text", "json")
 
 
 def main(arguments: list[str] | None = None) -> int:
@@ -118,14 +124,9 @@ def _review(words: list[str]) -> int:
 
 
 def _print_cards(result: Review) -> None:
-    import os
-    import shutil
-
     from .outlets.cards import cards
 
-    bold = sys.stdout.isatty() and not os.environ.get("NO_COLOR")
-    width = min(shutil.get_terminal_size((96, 24)).columns, 110)
-    print("\n".join(cards(result, width, bold=bold)))
+    print("\n".join(cards(result, _width(), bold=_bold())))
 
 
 def _print_lines(result: Review) -> None:
@@ -144,6 +145,38 @@ def _print_json(result: Review) -> None:
     print(json_text(result))
 
 
+def _bold() -> bool:
+    import os
+
+    return sys.stdout.isatty() and not os.environ.get("NO_COLOR")
+
+
+def _width() -> int:
+    """Columns to write in."""
+    import shutil
+
+    return min(shutil.get_terminal_size((96, 24)).columns, 110)
+
+
+def _exercises(words: list[str]) -> int:
+    from .body.search import search
+
+    try:
+        chosen, asked = _options(words, {"--as": FOUND_FORMS})
+        answer = search(" ".join(asked))
+    except (_RefusedError, ValueError) as refused:
+        return _refuse(str(refused))
+    if chosen.get("--as") == "json":
+        from .outlets.found_json import found_json
+
+        print(found_json(answer))
+    else:
+        from .outlets.found_text import found_text
+
+        print("\n".join(found_text(answer, _width(), bold=_bold())))
+    return 0 if answer.found else 1
+
+
 def _schema(words: list[str]) -> int:
     from ..schema import names, text
 
@@ -153,7 +186,11 @@ def _schema(words: list[str]) -> int:
     return 0
 
 
-COMMANDS: dict[str, Callable[[list[str]], int]] = {"review": _review, "schema": _schema}
+COMMANDS: dict[str, Callable[[list[str]], int]] = {
+    "review": _review,
+    "exercises": _exercises,
+    "schema": _schema,
+}
 
 PRINTERS: dict[str, Callable[[Review], None]] = {
     "cards": _print_cards,

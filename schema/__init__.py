@@ -13,12 +13,12 @@ TYPE_CHECKING = False
 if TYPE_CHECKING:
     from typing import Any
 
-_USES = {"programme": ("athlete",), "athlete": (), "team": (), "review": ()}
+_USES = {"programme": ("athlete",), "athlete": (), "team": (), "review": (), "exercises-found": ()}
 _loaded: dict[str, dict[str, Any]] = {}
 
 
 def names() -> tuple[str, ...]:
-    """The schemas there are: programme, athlete, team (settings) and review (the JSON outlet)."""
+    """The schemas there are: the files (programme, athlete, team), and what is printed as JSON (the rest)."""
     return tuple(_USES)
 
 

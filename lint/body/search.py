@@ -512,6 +512,11 @@ def _joints(muscle: str) -> int:
     return len(anatomy.curves[anatomy.muscles[muscle].mechanics].angles)
 
 
+def by_hand(exercise: Exercise, muscle: str) -> bool:
+    """Whether the credit of a muscle is stated by hand, for itself or for a group that it belongs to."""
+    return any(muscle in catalogue.groups.get(who, (who,)) for who in exercise.stated)
+
+
 def _without(readings: Sequence[Reading], vocabulary: _Vocabulary) -> Iterator[tuple[str, int]]:
     """How many exercises would fit if one of the phrases were left out."""
     for index, one in enumerate(readings):

@@ -23,6 +23,11 @@ def row(label: str, words: str, width: int, column: int = LABEL) -> Iterator[str
         yield f"{indent}{line}"
 
 
+def paragraph(words: str, width: int) -> Iterator[str]:
+    """The lines of words over the whole width."""
+    yield from wrap(safe(words), max(width, 30), break_on_hyphens=False)
+
+
 def strong(words: str, bold: bool) -> str:
     """Words in bold, where the terminal can."""
     return f"\x1b[1m{words}\x1b[0m" if bold else words

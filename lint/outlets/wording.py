@@ -46,12 +46,12 @@ def sentence(finding: Finding) -> str:
 def closing(review: Review) -> str:
     """The line that sums a review up."""
     files = ", ".join(
-        _many(sum(one.kind == kind for one in review.files), word)
+        many(sum(one.kind == kind for one in review.files), word)
         for kind, word in (("programme", "programme"), ("athlete", "athlete file"), ("team", "settings file"))
         if any(one.kind == kind for one in review.files)
     )
     found = ", ".join(
-        _many(review.count(severity), severity)
+        many(review.count(severity), severity)
         for severity in ("error", "warning", "note")
         if review.count(severity)
     )
@@ -59,11 +59,12 @@ def closing(review: Review) -> str:
         return "Nothing to review: no programme or athlete file found."
     verdict = "Blocked." if review.blocked else "Nothing blocks."
     faults = sum(len(one.faults) for one in review.files)
-    broken = f" {_many(faults, 'rule')} failed; the rest was reviewed." if faults else ""
+    broken = f" {many(faults, 'rule')} failed; the rest was reviewed." if faults else ""
     return (
-        f"Reviewed {files or _many(len(review.files), 'file')}: {found or 'nothing found'}. {verdict}{broken}"
+        f"Reviewed {files or many(len(review.files), 'file')}: {found or 'nothing found'}. {verdict}{broken}"
     )
 
 
-def _many(number: int, word: str) -> str:
+def many(number: int, word: str) -> str:
+    """ "1 set", "3 sets"."""
     return f"{number} {word}{'' if number == 1 else 's'}"
