@@ -109,14 +109,15 @@ class Desk:
         """The settings that hold for the files of a folder."""
         if folder not in self._team_of:
             path = repository.settings_above(folder, self.root_of(folder))
-            self._team_of[folder] = Team() if path is None else self.team_at(path)
+            team = Team() if path is None else self.team_at(path)
+            self._team_of[folder] = team.within(os.path.realpath(folder))
         return self._team_of[folder]
 
     def team_at(self, path: str) -> Team:
         """The settings of a file, read once."""
         real = os.path.realpath(path)
         if real not in self._teams:
-            self._teams[real] = read_team(os.path.relpath(path))
+            self._teams[real] = read_team(os.path.relpath(path), self.rules)
         return self._teams[real]
 
     def broken_settings(self) -> list[str]:
@@ -187,8 +188,10 @@ class Desk:
             programme, meant = read_programme(reading.root, lambda term: self.named_athlete(folder, term))
             found += meant
             if programme is not None:
-                one.ledger = Ledger(programme, self.today)
-                ruled, one.faults = registry.run(self.rules, one.ledger, one.team.moved)
+                one.ledger = Ledger(programme, self.today, one.team.known)
+                rules = [rule for rule in self.rules if one.team.runs(rule)]
+                choices = one.team.choices
+                ruled, one.faults = registry.run(rules, one.ledger, choices.moved, choices.severities)
                 found += ruled
         one.findings = _in_order(found)
 

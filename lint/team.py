@@ -5,82 +5,292 @@ from __future__ import annotations
 import os
 
 from .body import catalogue
-from .finding import Edit, Finding
+from .body.known import CATALOGUE
+from .finding import SEVERITIES, Edit, Finding
+from .quantities import plain
 from .reader import checked
-from .yaml_tree import Mapping, read
+from .yaml_tree import Mapping, Scalar, Sequence, read
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
-    from collections.abc import Iterator
+    from collections.abc import Iterable, Iterator
 
-    from .registry import Default
-    from .yaml_tree import Node
+    from .body.known import Known
+    from .finding import Severity
+    from .registry import Default, Option, Rule
+    from .yaml_tree import Entry, Node
 
 BLOCKING = ("warning", "error")
 """Severities that block unless the team says otherwise; a note never does by default."""
 
+LIMIT_RULE, LIMIT_OPTION = "weekly-sets-over-limit", "groups"
+"""Where the short form ``weekly limits`` goes."""
+
+COUNT_OPTION = "counting"
+"""The option of every rule that says what a helping set counts; the team's ``counting`` moves them all."""
+
+
+class Choices:
+    """What a team chose: limits moved by rule and option, severities, rules on and off, what blocks."""
+
+    __slots__ = ("blocking", "moved", "severities", "switched")
+
+    def __init__(self) -> None:
+        self.moved: dict[str, dict[str, Default]] = {}
+        self.severities: dict[str, Severity] = {}
+        self.switched: dict[str, bool] = {}
+        self.blocking: tuple[str, ...] | None = None
+
+    def over(self, below: Choices) -> Choices:
+        """These choices where they are made, those below where they are not."""
+        both = Choices()
+        for one in (below, self):
+            for rule, options in one.moved.items():
+                both.moved.setdefault(rule, {}).update(options)
+            both.severities.update(one.severities)
+            both.switched.update(one.switched)
+            both.blocking = one.blocking if one.blocking is not None else both.blocking
+        return both
+
 
 class Team:
-    """The settings that hold for a file: the limits moved, by rule and option, what blocks, what is left out.
+    """The settings that hold for a folder.
 
-    ``folder`` is where the settings stand; ``findings`` say what is wrong with them, in which case nothing
-    of them is applied and ``broken`` is True.
+    ``folder`` is where they stand; ``findings`` say what is wrong with them, in which case nothing of them is
+    applied and ``broken`` is True. ``known`` are the exercises a programme may name.
     """
 
-    __slots__ = ("blocking", "broken", "findings", "folder", "left_out", "moved")
+    __slots__ = (
+        "broken",
+        "choices",
+        "equipment",
+        "findings",
+        "folder",
+        "folders",
+        "known",
+        "left_out",
+        "screened",
+        "stations",
+        "together",
+    )
 
     def __init__(self, folder: str = "") -> None:
         self.folder = folder
         self.findings: list[Finding] = []
         self.broken = False
-        self.moved: dict[str, dict[str, Default]] = {}
-        self.blocking: tuple[str, ...] = BLOCKING
+        self.choices = Choices()
+        self.folders: list[tuple[str, Choices]] = []
         self.left_out: tuple[str, ...] = ()
+        self.known: Known = CATALOGUE
+        self.equipment: dict[str, tuple[str, ...]] = {}
+        self.screened = False
+        self.stations: dict[str, int] = {}
+        self.together = 0
+
+    @property
+    def blocking(self) -> tuple[str, ...]:
+        """Severities that block."""
+        return BLOCKING if self.choices.blocking is None else self.choices.blocking
+
+    def runs(self, rule: Rule) -> bool:
+        """Whether a rule is run."""
+        return self.choices.switched.get(rule.name, not rule.off)
+
+    def within(self, folder: str) -> Team:
+        """The settings as they hold in a folder (a real path) below."""
+        fitting = [choices for pattern, choices in self.folders if _matches(self.folder, folder, (pattern,))]
+        if not fitting:
+            return self
+        other = Team(self.folder)
+        for name in Team.__slots__:
+            setattr(other, name, getattr(self, name))
+        for choices in fitting:
+            other.choices = choices.over(other.choices)
+        return other
 
     def leaves_out(self, path: str) -> bool:
         """Whether a search through folders passes over a file or folder (a real path)."""
-        if not self.left_out:
-            return False
-        from fnmatch import fnmatchcase
-
-        below = os.path.relpath(path, self.folder).replace(os.sep, "/")
-        parts = below.split("/")
-        heads = ["/".join(parts[: length + 1]) for length in range(len(parts))]
-        return any(fnmatchcase(head, pattern.rstrip("/")) for head in heads for pattern in self.left_out)
+        return _matches(self.folder, path, self.left_out)
 
 
-def read_team(path: str) -> Team:
+def _matches(folder: str, path: str, patterns: tuple[str, ...]) -> bool:
+    """Whether a path lies at or below one that a pattern names, all from a folder."""
+    if not patterns:
+        return False
+    from fnmatch import fnmatchcase
+
+    parts = os.path.relpath(path, folder).replace(os.sep, "/").split("/")
+    heads = ["/".join(parts[: length + 1]) for length in range(len(parts))]
+    return any(fnmatchcase(head, pattern.rstrip("/")) for head in heads for pattern in patterns)
+
+
+def read_team(path: str, rules: Iterable[Rule]) -> Team:
     """The settings of a file, which is shown by the path given."""
     reading = read(path)
     team = Team(os.path.dirname(os.path.realpath(path)))
-    team.findings = checked(reading, "team") + list(_unknown_groups(reading.root))
+    team.findings = checked(reading, "team")
+    if isinstance(reading.root, Mapping):
+        reader = _SettingsReader(list(rules), team.findings)
+        reader.read(team, reading.root)
     team.broken = any(finding.severity == "error" for finding in team.findings)
-    if team.broken or not isinstance(reading.root, Mapping):
-        return team
-    plain = reading.root.plain
-    assert isinstance(plain, dict)
-    limits = {str(group): float(sets) for group, sets in plain.get("weekly limits", {}).items()}
-    if limits:
-        team.moved["weekly-sets-over-limit"] = {"groups": limits}
-    team.blocking = tuple(plain.get("block commit on", BLOCKING))
-    team.left_out = tuple(plain.get("leave out", ()))
+    if team.broken:
+        broken = Team(team.folder)
+        broken.findings, broken.broken = team.findings, True
+        return broken
     return team
 
 
-def _unknown_groups(root: Node | None) -> Iterator[Finding]:
-    """Limits for what is no part of the body: they would hold for nothing."""
-    limits = root.entries.get("weekly limits") if isinstance(root, Mapping) else None
-    if limits is None or not isinstance(limits.value, Mapping):
-        return
-    for group, entry in limits.value.entries.items():
-        if catalogue.area(group) is not None:
-            continue
-        near = catalogue.nearest_areas(group)
-        yield Finding(
-            "muscle-group-unknown",
-            "error",
-            entry.key.place,
-            f"`{group}` is no muscle group or region that is known, so its limit would hold for nothing.",
-            change=f"Did you mean {' or '.join(near)}?" if near else "Name a muscle group: hamstrings, lats.",
-            edits=tuple(Edit(entry.key.place, other, f"write {other}") for other in near),
+class _SettingsReader:
+    """Takes the settings over, as far as they can be read, and says what names nothing known."""
+
+    def __init__(self, rules: list[Rule], findings: list[Finding]) -> None:
+        self.rules = {rule.name: rule for rule in rules}
+        self.findings = findings
+
+    def say(self, rule: str, at: Node, counted: str, near: list[str]) -> None:
+        """A finding on a name that nobody knows, with the nearest known ones."""
+        self.findings.append(
+            Finding(
+                rule,
+                "error",
+                at.place,
+                counted,
+                change=f"Did you mean {' or '.join(near)}?" if near else "Correct it, or take it out.",
+                where="team settings",
+                edits=tuple(Edit(at.place, word, f"write {word}") for word in near),
+            )
         )
+
+    def read(self, team: Team, root: Mapping) -> None:
+        team.choices = self.choices(root)
+        for pattern, entry in _entries(root, "folders"):
+            if isinstance(entry.value, Mapping):
+                team.folders.append((pattern, self.choices(entry.value)))
+        team.left_out = _words(root, "leave out")
+        team.equipment = {name: _listed(entry.value) for name, entry in _entries(root, "equipment")}
+        team.screened = "screening" in root.entries
+        team.stations = {
+            name: entry.value.plain
+            for name, entry in _entries(root, "stations")
+            if isinstance(entry.value.plain, int)
+        }
+        together = root.entries.get("training together")
+        if together is not None and isinstance(together.value.plain, int):
+            team.together = together.value.plain
+
+    def choices(self, root: Mapping) -> Choices:
+        """The part of the settings that may differ from folder to folder."""
+        choices = Choices()
+        for group, entry in _entries(root, "weekly limits"):
+            if catalogue.area(group) is None:
+                counted = f"`{group}` is no muscle group that is known."
+                self.say("area-unknown", entry.key, counted, catalogue.nearest_areas(group))
+            elif isinstance(entry.value.plain, (int, float)):
+                limits = choices.moved.setdefault(LIMIT_RULE, {}).setdefault(LIMIT_OPTION, {})
+                assert isinstance(limits, dict)
+                limits[group] = float(entry.value.plain)
+        counting = root.entries.get("counting")
+        if counting is not None and isinstance(counting.value, Scalar):
+            for rule in self.rules.values():
+                if any(option.name == COUNT_OPTION for option in rule.options):
+                    choices.moved.setdefault(rule.name, {})[COUNT_OPTION] = (counting.value.text,)
+        if "block commit on" in root.entries:
+            choices.blocking = _words(root, "block commit on")
+        for name, entry in _entries(root, "rules"):
+            self.rule(choices, name, entry)
+        return choices
+
+    def rule(self, choices: Choices, name: str, entry: Entry) -> None:
+        rule = self.rules.get(name)
+        if rule is None:
+            self.say("rule-unknown", entry.key, f"There is no rule `{name}`.", _near(name, self.rules))
+            return
+        if isinstance(entry.value, Scalar):
+            _switch(choices, name, entry.value.text)
+            return
+        if not isinstance(entry.value, Mapping):
+            return
+        known = {option.name: option for option in rule.options}
+        for key, held in entry.value.entries.items():
+            if key == "severity":
+                _switch(choices, name, held.value.text if isinstance(held.value, Scalar) else "")
+            elif key not in known:
+                counted = f"The rule {name} has no limit `{key}`."
+                self.say("limit-unknown", held.key, counted, _near(key, known))
+            else:
+                self.limit(choices, rule, known[key], held.value)
+
+    def limit(self, choices: Choices, rule: Rule, option: Option, node: Node) -> None:
+        value = _value_like(option.default, node)
+        if value is None:
+            wanted = {float: "a number", tuple: "a list of words", dict: "names, each with a number"}
+            kind = dict if isinstance(option.default, dict) else tuple
+            kind = float if isinstance(option.default, (int, float)) else kind
+            self.findings.append(
+                Finding(
+                    "limit-unreadable",
+                    "error",
+                    node.place,
+                    f"`{option.name}` of {rule.name} takes {wanted[kind]} ({option.unit}).",
+                    wanted=f"something like {shown(option.default)}",
+                    change="Correct it, or take it out.",
+                    where="team settings",
+                )
+            )
+        else:
+            choices.moved.setdefault(rule.name, {})[option.name] = value
+
+
+def _switch(choices: Choices, rule: str, word: str) -> None:
+    choices.switched[rule] = word != "off"
+    for severity in SEVERITIES:
+        if word == severity:
+            choices.severities[rule] = severity
+
+
+def _value_like(default: Default, node: Node) -> Default | None:
+    """The value of a limit in the form of its default; None where it has another form."""
+    if isinstance(default, (int, float)):
+        value = node.plain
+        sound = isinstance(value, (int, float)) and not isinstance(value, bool) and value >= 0
+        return float(value) if sound and isinstance(value, (int, float)) else None
+    if isinstance(default, tuple):
+        return _listed(node) if isinstance(node, Sequence) else None
+    if not isinstance(node, Mapping):
+        return None
+    numbers = {key: entry.value.plain for key, entry in node.entries.items()}
+    if not all(isinstance(one, (int, float)) and not isinstance(one, bool) for one in numbers.values()):
+        return None
+    return {key: float(one) for key, one in numbers.items()}
+
+
+def shown(value: Default) -> str:
+    """A limit's value as a settings file writes it."""
+    if isinstance(value, (int, float)):
+        return plain(value)
+    if isinstance(value, tuple):
+        return f"[{', '.join(value)}]"
+    return f"{{{', '.join(f'{name}: {plain(number)}' for name, number in value.items())}}}"
+
+
+def _entries(root: Mapping, key: str) -> Iterator[tuple[str, Entry]]:
+    entry = root.entries.get(key)
+    if entry is not None and isinstance(entry.value, Mapping):
+        yield from entry.value.entries.items()
+
+
+def _words(root: Mapping, key: str) -> tuple[str, ...]:
+    entry = root.entries.get(key)
+    return () if entry is None else _listed(entry.value)
+
+
+def _listed(node: Node) -> tuple[str, ...]:
+    if not isinstance(node, Sequence):
+        return ()
+    return tuple(item.text for item in node.items if isinstance(item, Scalar))
+
+
+def _near(name: str, known: Iterable[str]) -> list[str]:
+    from difflib import get_close_matches
+
+    return get_close_matches(name, list(known), 2)

@@ -132,7 +132,7 @@ IN_A_FILE = [
     ("athlete", "name: M\nage: 230\n", "230", "value-out-of-range", "`age` is 230.", "Correct the number."),
     ("team", "block commit on: error\n", "error", "value-wrong-kind", "`block commit on` is the text `error`.", "Write `[error]`."),
     ("team", "leave out: [/archive]\n", "/archive", "value-unreadable", "`/archive` is no path below this file.", "Correct it."),
-    ("team", "note: hello\n", "note", "key-unknown", "A settings file has no `note`.", "Take it out."),
+    ("team", "motto: hello\n", "motto", "key-unknown", "A settings file has no `motto`.", "Take it out."),
 ]  # fmt: skip
 SLIPS = [("programme", line(words), *rest) for words, *rest in IN_A_LINE] + IN_A_FILE
 
