@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import copy
+import json
 import os
 
 import pytest
@@ -11,7 +12,9 @@ from hypothesis import strategies as st
 from jsonschema import Draft202012Validator
 
 from spotline import schema as schemas
+from spotline.lint.body.search import search
 from spotline.lint.fits import compiled, fits
+from spotline.lint.outlets.found_json import found_json
 from spotline.lint.yaml_tree import parse
 
 EXAMPLES = os.path.join(os.path.dirname(os.path.dirname(os.path.abspath(__file__))), "examples")
@@ -127,7 +130,11 @@ EVERYTHING_ELSE = {
         "faults": [{"file": "a", "rule": "r", "fault": "f"}],
     },
 }
-DOCUMENTS = {"programme": parse("p", EVERYTHING).root.plain, **EVERYTHING_ELSE}
+DOCUMENTS = {
+    "programme": parse("p", EVERYTHING).root.plain,
+    **EVERYTHING_ELSE,
+    "exercises-found": json.loads(found_json(search("seated band leg curl flurb"))),
+}
 LIBRARY = {name: Draft202012Validator(schemas.load(name)) for name in schemas.names()}
 
 
@@ -182,7 +189,11 @@ def at(data, path):
 @st.composite
 def changed(draw):
     """A schema's name and its document with one to three changes."""
-    name = draw(st.sampled_from(["programme", "programme", "programme", "athlete", "team", "review"]))
+    name = draw(
+        st.sampled_from(
+            ["programme", "programme", "programme", "athlete", "team", "review", "exercises-found"]
+        )
+    )
     document = copy.deepcopy(DOCUMENTS[name])
     for _ in range(draw(st.integers(1, 3))):
         path = draw(st.sampled_from(list(spots(document))))
