@@ -505,7 +505,7 @@ PROPERTIES = {
             "by the path alone": "none",
             "length change": None,
             "place": None,
-            "length": None,
+            "length": "",
             "length is sure": None,
         },
         {

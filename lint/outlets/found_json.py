@@ -79,6 +79,6 @@ def _credit(exercise: Exercise, given: Credit) -> dict[str, object]:
         "by the path alone": given.derived,
         "length change": None if given.net is None else round(given.net, 2),
         "place": place,
-        "length": worked and worked.length,
+        "length": worked.length if worked else "",
         "length is sure": worked and worked.sure,
     }
