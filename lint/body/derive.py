@@ -25,8 +25,8 @@ if TYPE_CHECKING:
     from .mechanics import Path
 
 DIRECT, INDIRECT, NONE = "direct", "indirect", "none"
-_ROLE = {"prime": 2, "helper": 1, "minor": 0}
 _CREDIT = (NONE, INDIRECT, DIRECT)
+_RANK = {credit: rank for rank, credit in enumerate(_CREDIT)}
 HINGE_KNEE, HINGE_HIP = 40, 40
 
 
@@ -88,97 +88,91 @@ def derive(
     Raises KeyError for an unknown action, and ValueError, in plain words, for an unknown muscle or credit for
     a muscle that has none of the actions.
     """
-    path = path or {}
-    posture = {joint: mean_angle(angles) for joint, angles in path.items()}
+    lift = _Lift(anatomy, path or {}, kind)
     credits: dict[str, Credit] = {}
-    for level, names in ((2, actions), (1, assists)):
+    for main, names in ((True, actions), (False, assists)):
         for action in names:
             for muscle in anatomy.movers[action]:
-                given = _credit(anatomy, anatomy.muscles[muscle], action, level, posture, path, kind)
-                if given is not None and _better(given, credits.get(muscle)):
+                given = lift.credit(anatomy.muscles[muscle], action, main)
+                old = credits.get(muscle)
+                if given is not None and (old is None or _RANK[given.credit] > _RANK[old.credit]):
                     credits[muscle] = given
     for name, (credit, because) in (stated or {}).items():
-        _state(anatomy, credits, name, credit, because, {*actions, *assists}, path)
+        for member in _members(anatomy, name, credit, {*actions, *assists}):
+            credits[member] = lift.stated(credits.get(member), member, credit, because)
     ordered = {name: credits[name] for name in anatomy.muscles if name in credits}
-    return Profile(ordered, kind == "dynamic" and "hip extension" in actions and is_hinge(path))
+    return Profile(ordered, kind == "dynamic" and "hip extension" in actions and is_hinge(lift.path))
 
 
-def _credit(
-    anatomy: Anatomy,
-    muscle: Muscle,
-    action: str,
-    level: int,
-    posture: Mapping[str, float],
-    path: Path,
-    kind: str,
-) -> Credit | None:
-    part = muscle.part(action, posture)
-    if part is None:
-        return None
-    curve = anatomy.curves.get(muscle.mechanics)
-    position = curve.position(path) if curve else None
-    main = level == 2
-    word = f"{'prime mover' if part.role == 'prime' else 'helper'} in {action}"
-    if part.role == "minor":
-        return Credit(
-            muscle.name, NONE, f"has a part in {action}, not counted: {part.because}", None, position
-        )
-    rank = _ROLE[part.role] + level - 2
-    if rank <= 0:
-        return None
-    if not main:
-        word += ", which assists"
-    if part.because:
-        word += f": {part.because}"
-    turns = anatomy.actions[action].turns
-    if kind == "isometric":
-        return Credit(muscle.name, _CREDIT[rank], f"{word}; held, not moved", None, position)
-    if curve is None or turns is None or turns[0] not in curve.angles or not curve.reaches(path):
-        return Credit(muscle.name, _CREDIT[rank], word, None, position)
-    net = curve.net(path)
-    if net <= -SHORTENS - DOUBT:
-        return Credit(muscle.name, _CREDIT[rank], f"{word}; shortens by {-net:.1f} cm", net, position)
-    if net <= -SHORTENS + DOUBT:
-        words = f"{word}; shortens by about 1 cm ({-net:.1f}), too little to be sure of"
-        if curve.stretch_elsewhere(path, turns[0]) >= SHORTENS:
-            words = f"{words}, and its other end is stretched"
-            return Credit(muscle.name, NONE, words, net, position)
-        return Credit(muscle.name, _CREDIT[rank - 1], words, net, position)
-    words = (
-        f"{word}, but the lift stretches it by {net:.1f} cm"
-        if net >= SHORTENS
-        else f"{word}, but it hardly changes length"
-    )
-    return Credit(muscle.name, NONE, words, net, position)
-
-
-def _better(new: Credit, old: Credit | None) -> bool:
-    return old is None or _CREDIT.index(new.credit) > _CREDIT.index(old.credit)
-
-
-def _state(
-    anatomy: Anatomy,
-    credits: dict[str, Credit],
-    name: str,
-    credit: str,
-    because: str,
-    loaded: set[str],
-    path: Path,
-) -> None:
+def _members(anatomy: Anatomy, name: str, credit: str, loaded: set[str]) -> list[str]:
     members = anatomy.groups.get(name) or ([name] if name in anatomy.muscles else None)
     if members is None:
         raise ValueError(f"{name} is no muscle or group")
     for member in members:
-        muscle = anatomy.muscles[member]
-        if credit != NONE and not loaded & set(muscle.acts):
+        if credit != NONE and loaded.isdisjoint(anatomy.muscles[member].acts):
             raise ValueError(f"{member} has none of the actions that this exercise loads")
-        before = credits.get(member)
-        if before is None:
-            curve = anatomy.curves.get(muscle.mechanics)
-            before = Credit(member, NONE, "", None, curve.position(path) if curve else None)
-        stated = Credit(member, credit, because, before.net, before.position)
-        stated.derived = before.credit
-        credits[member] = stated
+    return members
+
+
+class _Lift:
+    """A lift's path, with each length curve measured on it once."""
+
+    def __init__(self, anatomy: Anatomy, path: Path, kind: str) -> None:
+        self.anatomy = anatomy
+        self.path = path
+        self.kind = kind
+        self.posture = {joint: mean_angle(angles) for joint, angles in path.items()}
+        self.measured: dict[str, tuple[float | None, float | None]] = {"": (None, None)}
+
+    def measure(self, name: str) -> tuple[float | None, float | None]:
+        """Net change and mean place of a curve, each None where it does not reach."""
+        if name not in self.measured:
+            curve = self.anatomy.curves[name]
+            moves = self.kind != "isometric" and curve.reaches(self.path)
+            self.measured[name] = (curve.net(self.path) if moves else None, curve.position(self.path))
+        return self.measured[name]
+
+    def credit(self, muscle: Muscle, action: str, main: bool) -> Credit | None:
+        """What the muscle gets for one action, None where there is nothing to say."""
+        part = muscle.part(action, self.posture)
+        if part is None:
+            return None
+        net, position = self.measure(muscle.mechanics)
+        if part.role == "minor":
+            words = f"has a part in {action}, not counted: {part.because}"
+            return Credit(muscle.name, NONE, words, None, position)
+        rank = (2 if part.role == "prime" else 1) - (0 if main else 1)
+        if not rank:
+            return None
+        words = f"{'prime mover' if part.role == 'prime' else 'helper'} in {action}"
+        words += "" if main else ", which assists"
+        words += f": {part.because}" if part.because else ""
+        turns = self.anatomy.actions[action].turns
+        if net is None or turns is None or turns[0] not in self.anatomy.curves[muscle.mechanics].angles:
+            words += "; held, not moved" if self.kind == "isometric" else ""
+            return Credit(muscle.name, _CREDIT[rank], words, None, position)
+        loss, said = self.loss(muscle.mechanics, turns[0], net)
+        return Credit(muscle.name, _CREDIT[max(0, rank - loss)], words + said, net, position)
+
+    def loss(self, curve: str, joint: str, net: float) -> tuple[int, str]:
+        """How many steps of credit a muscle loses by its change of length, and what is said of that."""
+        if net <= -SHORTENS - DOUBT:
+            return 0, f"; shortens by {-net:.1f} cm"
+        if net >= SHORTENS:
+            return 2, f", but the lift stretches it by {net:.1f} cm"
+        if net > -SHORTENS + DOUBT:
+            return 2, ", but it hardly changes length"
+        words = f"; shortens by about 1 cm ({-net:.1f}), too little to be sure of"
+        if net - self.anatomy.curves[curve].share(self.path, joint) >= SHORTENS:
+            return 2, f"{words}, and its other end is stretched"
+        return 1, words
+
+    def stated(self, before: Credit | None, muscle: str, credit: str, because: str) -> Credit:
+        """A credit given by hand, which keeps what was derived."""
+        position = self.measure(self.anatomy.muscles[muscle].mechanics)[1]
+        given = Credit(muscle, credit, because, before.net if before else None, position)
+        given.derived = before.credit if before else NONE
+        return given
 
 
 def is_hinge(path: Path) -> bool:

@@ -56,8 +56,7 @@ class Curve:
         """Length against neutral, in cm, at joint angles in degrees; a joint not named is taken as 0."""
         total = 0.0
         for joint, (first, second, third) in self.angles.items():
-            angle = posture.get(joint, 0.0)
-            q = radians(min(angle, DEEPEST_KNEE) if joint == "knee" else angle)
+            q = radians(_held(joint, posture.get(joint, 0.0)))
             total += q * (first + q * (second + q * third))
         return total
 
@@ -66,20 +65,24 @@ class Curve:
         for joint in self.angles:
             if joint not in path:
                 return False
-            low, high = self.trusted.get(joint, RANGES[joint])
-            angles = path[joint]
-            if min(angles) != max(angles) and not (low <= min(angles) and max(angles) <= high):
+        for joint, (low, high) in self.trusted.items():
+            least, most = min(path[joint]), max(path[joint])
+            if least != most and not (low <= least and most <= high):
                 return False
         return True
 
     def net(self, path: Path) -> float:
         """Length change from the first way-point to the last, in cm; negative where the muscle shortens."""
-        return self.length(at(path, -1)) - self.length(at(path, 0))
+        return sum(self.share(path, joint) for joint in self.angles)
 
-    def stretch_elsewhere(self, path: Path, joint: str) -> float:
-        """Length change, in cm, that the other joints of the curve make while ``joint`` does its work."""
-        start, end = at(path, 0), at(path, -1)
-        return self.length({**end, joint: start[joint]}) - self.length(start)
+    def share(self, path: Path, joint: str) -> float:
+        """The part of the net change that one joint makes, in cm."""
+        angles = path[joint]
+        if angles[0] == angles[-1]:
+            return 0.0
+        first, second, third = self.angles[joint]
+        a, b = radians(_held(joint, angles[0])), radians(_held(joint, angles[-1]))
+        return b * (first + b * (second + b * third)) - a * (first + a * (second + a * third))
 
     def excursion(self, path: Path) -> float:
         """Longest less shortest length along the path, in cm."""
@@ -90,13 +93,34 @@ class Curve:
         """Mean place along the path in the muscle's own range: 0 shortest, 1 longest; None if it has none."""
         if self.least is None or self.most is None or any(joint not in path for joint in self.angles):
             return None
-        postures = along(path)
-        mean = sum(map(self.length, postures)) / len(postures)
+        mean = sum(
+            map(_mean_cubic, (path[joint] for joint in self.angles), self.angles.values(), self.angles)
+        )
         return (mean - self.least) / (self.most - self.least)
 
 
+def _mean_cubic(angles: Sequence[float], cubic: Sequence[float], joint: str) -> float:
+    """Mean of one joint's cubic over the straight lines between way-points, each line counting alike."""
+    first, second, third = cubic
+    q = [radians(_held(joint, angle)) for angle in angles]
+    if min(q) == max(q):
+        return q[0] * (first + q[0] * (second + q[0] * third))
+    total = 0.0
+    for a, b in pairwise(q):
+        total += (
+            first * (a + b) / 2
+            + second * (a * a + a * b + b * b) / 3
+            + third * (a * a * a + a * a * b + a * b * b + b * b * b) / 4
+        )
+    return total / (len(q) - 1)
+
+
+def _held(joint: str, angle: float) -> float:
+    return DEEPEST_KNEE if joint == "knee" and angle > DEEPEST_KNEE else angle
+
+
 def length_class(position: float) -> tuple[str, bool]:
-    """ "long" (0.60 and above), "short" (0.40 and below) or "middle", and whether that is sure.
+    """The class, "long" (0.60 and above), "short" (0.40 and below) or "middle", and whether that is sure.
 
     Two published models differ by up to 0.12 in the place of a muscle in its range, so within 0.07 of a limit
     the class may be either.

@@ -234,7 +234,7 @@ def test_easier_and_harder_forms_exist():
 
 
 def test_the_catalogue_is_loaded_within_3_ms(tmp_path):
-    """Modules, compiled beforehand, in a fresh process; the best of five, since the machine may be busy."""
+    """Modules, compiled beforehand, in a fresh process; the best of eight, since the machine may be busy."""
     code = (
         "import time, spotline.lint\n"
         "start = time.perf_counter()\n"
@@ -250,7 +250,7 @@ def test_the_catalogue_is_loaded_within_3_ms(tmp_path):
                 [sys.executable, "-c", code], env=environment, capture_output=True, check=True
             ).stdout
         )
-        for _ in range(6)
+        for _ in range(9)
     ]
     assert min(runs[1:]) < 0.003
 
@@ -268,7 +268,7 @@ def test_the_built_form_is_unpacked_within_1_ms():
 
 
 def test_one_profile_takes_100_microseconds_or_less():
-    """The middle one of the catalogue, each the best of three."""
+    """Nine in ten of the catalogue, each the best of three: the machine may be busy."""
     exercises = catalogue.exercises()[::5]
     catalogue.anatomy()
 
@@ -278,7 +278,7 @@ def test_one_profile_takes_100_microseconds_or_less():
         return time.perf_counter() - start
 
     times = sorted(min(seconds(exercise) for _ in range(3)) for exercise in exercises)
-    assert times[len(times) // 2] < 0.0001
+    assert times[len(times) * 9 // 10] < 0.0001
 
 
 def test_loading_needs_no_heavy_module():
