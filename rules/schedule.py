@@ -34,7 +34,7 @@ HOURS_A_DAY = 24
         ),
         Option(
             "exempt",
-            ("calves", "shins", "abdominals", "obliques", "lower back", "forearms", "neck"),
+            ("calves", "shins", "abdominals", "obliques", "lower back", "forearms", "neck muscles"),
             "muscle groups",
             "common practice",
         ),
@@ -76,27 +76,29 @@ def sessions_too_close(ledger: Ledger, limits: Limits) -> Iterator[Finding]:
             if hours >= max(limits.number("hours"), limits.number("hours after failure")):
                 break
             close = [
-                group
-                for group in hard[tally]
-                if group in hard[before] and hours < _needed(hard[before][group], limits)
+                part
+                for part in hard[tally]
+                if part in hard[before] and hours < _needed(hard[before][part], limits)
             ]
             if not close or week.rehabilitation:
                 continue
             session = tally.visits[0].session
             first, second = (day_name(week.programme, one) for one in (earlier, number))
-            failing = hours >= limits.number("hours")
+            groups = list(dict.fromkeys(group for group, _ in close))
+            needed = max(_needed(hard[before][part], limits) for part in close)
+            failing = any(hard[before][part].failing for part in close)
             yield found(
                 session.place,
-                f"{first} and {second} both work {listed(close)} hard, {hours} h apart"
+                f"{first} and {second} both work {listed(groups)} hard, {hours} h apart"
                 f"{', and ' + first + ' goes to failure' if failing else ''}.",
-                wanted=f"{_needed(hard[before][close[0]], limits):g} h between two such days",
+                wanted=f"{needed:g} h between two such days",
                 change=f"Move one of the two sessions, or bring one of the days below"
                 f" {limits.number('hard day'):g} hard sets for the muscle.",
                 where=session.name,
                 subject=f"{first} {second}",
-                related=counted_lines(*(hard[day][group].sets for group in close for day in (before, tally))),
+                related=counted_lines(*(hard[day][part].sets for part in close for day in (before, tally))),
                 weeks=(week.number,),
-                excess=len(close),
+                excess=len(groups),
             )
 
 
@@ -108,18 +110,18 @@ class _HardWork:
         self.failing = failing
 
 
-def _hard_groups(day: Tally, limits: Limits) -> dict[str, _HardWork]:
-    """Muscle groups for which a day is hard."""
+def _hard_groups(day: Tally, limits: Limits) -> dict[tuple[str, str], _HardWork]:
+    """Muscle groups, with the side, for which a day is hard: one leg rests while the other works."""
     least, most_left = limits.number("hard day"), limits.number("hard set")
     hard = {}
     for group in day.groups():
-        sets = day.sets(group, DIRECT)
-        if sets.middle < least or group in limits.names("exempt"):
+        if group in limits.names("exempt") or day.sets(group, DIRECT).middle < least:
             continue
-        sets = sets.where(lambda entry: _leaves(entry) <= most_left)
-        if sets.middle >= least:
-            failing = sets.where(lambda entry: entry.stated_effort and _leaves(entry) == 0)
-            hard[group] = _HardWork(sets, failing.middle >= least)
+        for side in ("left", "right"):
+            sets = day.sets(group, DIRECT, side=side).where(lambda entry: _leaves(entry) <= most_left)
+            if sets.middle >= least:
+                failing = sets.where(lambda entry: entry.stated_effort and _leaves(entry) == 0)
+                hard[group, side] = _HardWork(sets, failing.middle >= least)
     return hard
 
 
