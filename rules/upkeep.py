@@ -15,6 +15,7 @@ if TYPE_CHECKING:
 
     from ..lint.finding import Finding
     from ..lint.places import Place
+    from ..lint.programme import BestLift
 
 
 @rule(
@@ -172,6 +173,8 @@ def _too_heavy(entry: Entry, most: float) -> Iterator[Finding]:
     if load.kind != "mass":
         return
     for best in entry.best:
+        if best.load.kind != "mass" or not _comparable(entry, best):
+            continue
         if load.span.high <= best.kilograms * most / 100:
             continue
         finding = _slip(
@@ -182,6 +185,12 @@ def _too_heavy(entry: Entry, most: float) -> Iterator[Finding]:
         )
         finding.related = (Related(best.exercise.place, f"best lift on file: {best.load.words}"),)
         yield finding
+
+
+def _comparable(entry: Entry, best: BestLift) -> bool:
+    """Whether a set is at least as long as the best one: a heavier load for fewer repetitions is no slip."""
+    reps = entry.work.reps.a_set() if entry.work.reps else None
+    return best.reps == 1 or (reps is not None and reps.low >= best.reps)
 
 
 def _slip(entry: Entry, key: str, counted: str, wanted: str) -> Finding:
