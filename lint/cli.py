@@ -11,7 +11,7 @@ if TYPE_CHECKING:
     from .review import Review
 
 USAGE = """\
-usage: spotline review [--as cards|lines|json] [--] [PATH ...]
+usage: spotline review [--as cards|lines|json] [--record-known] [--] [PATH ...]
        spotline exercises [--as text|json] [--] [WORDS ...]
        spotline schema NAME
        spotline --help | --version
@@ -88,7 +88,10 @@ class _RefusedError(Exception):
 
 
 def _options(words: list[str], known: dict[str, tuple[str, ...]]) -> tuple[dict[str, str], list[str]]:
-    """Options with their values, and the other words; ``--`` ends the options."""
+    """Options with their values, and the other words; ``--`` ends the options.
+
+    An option for which no values are known takes none.
+    """
     chosen: dict[str, str] = {}
     others: list[str] = []
     rest = iter(words)
@@ -99,8 +102,9 @@ def _options(words: list[str], known: dict[str, tuple[str, ...]]) -> tuple[dict[
             name, equals, value = word.partition("=")
             if name not in known:
                 raise _RefusedError(f"there is no option {name}")
-            value = value if equals else next(rest, "")
-            if value not in known[name]:
+            if known[name] and not equals:
+                value = next(rest, "")
+            if value not in (known[name] or ("",)):
                 raise _RefusedError(f"{name} takes one of {', '.join(known[name])}")
             chosen[name] = value
         else:
@@ -110,13 +114,17 @@ def _options(words: list[str], known: dict[str, tuple[str, ...]]) -> tuple[dict[
 
 def _review(words: list[str]) -> int:
     try:
-        chosen, paths = _options(words, {"--as": FORMS})
+        chosen, paths = _options(words, {"--as": FORMS, "--record-known": ()})
     except _RefusedError as refused:
         return _refuse(str(refused))
     from datetime import date
 
-    from .review import review
+    from .review import record_known, review
 
+    if "--record-known" in chosen:
+        for path in record_known(paths or ["."], date.today()):
+            print(f"Recorded what is found now in {path}; from now on only what is new blocks.")
+        return 0
     result = review(paths or ["."], date.today())
     form = chosen.get("--as") or ("cards" if sys.stdout.isatty() else "lines")
     PRINTERS[form](result)

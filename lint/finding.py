@@ -39,10 +39,10 @@ class Edit:
 class Finding:
     """A located statement: what was counted, what was wanted, what to change.
 
-    ``rule`` is the name of the rule, or of the reader's own check; ``subject`` is what a finding is about
-    where that can turn up in several places (a muscle, a pair): findings of one rule on one subject are one; ``where`` names the place in the coach's words; ``weeks`` are the
-    week numbers it holds for (none: not bound to weeks); ``excess`` orders findings of one subject, the
-    largest being the one to print when several weeks are merged.
+    ``rule`` is the name of the rule, or of the reader's own check; ``where`` names the place in the coach's
+    words; ``subject`` is what a finding is about where that can turn up in several places (a muscle, a pair):
+    findings of one rule on one subject are one. ``weeks`` are the week numbers it holds for (none: not bound
+    to weeks); ``excess`` orders findings of one subject, the largest being the one to print.
     ``why``, ``sources`` and ``confidence`` are the rule's own; the registry sets them.
     """
 

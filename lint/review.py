@@ -4,11 +4,12 @@ from __future__ import annotations
 
 import os
 
-from . import registry, repository
+from . import known_findings, registry, repository
 from .finding import SEVERITIES, Finding, Related
 from .ledger import Ledger
 from .reader import checked, read_athlete, read_programme
 from .team import Team, read_team
+from .waivers import Waived, waive
 from .yaml_tree import read
 
 TYPE_CHECKING = False
@@ -40,10 +41,11 @@ class FileReview:
     """What a review says of one file.
 
     ``opened`` is False where the file could not be read at all; ``ledger`` is None where it is no programme
-    or could not be counted.
+    or could not be counted. ``waived`` and ``known`` are findings kept back by waivers and by the record of
+    known findings.
     """
 
-    __slots__ = ("faults", "findings", "kind", "ledger", "name", "opened", "team")
+    __slots__ = ("faults", "findings", "kind", "known", "ledger", "name", "opened", "team", "waived")
 
     def __init__(self, name: str, kind: str, team: Team) -> None:
         self.name = name
@@ -53,6 +55,8 @@ class FileReview:
         self.findings: list[Finding] = []
         self.faults: list[Fault] = []
         self.ledger: Ledger | None = None
+        self.waived: list[Waived] = []
+        self.known: list[Finding] = []
 
     @property
     def blocked(self) -> bool:
@@ -77,6 +81,10 @@ class Review:
         """Whether any finding blocks."""
         return any(one.blocked for one in self.files)
 
+    def kept_back(self) -> tuple[int, int]:
+        """How many findings waivers keep back, and how many are on record."""
+        return sum(len(one.waived) for one in self.files), sum(len(one.known) for one in self.files)
+
     @property
     def failed(self) -> bool:
         """Whether the job could not be done: no file, a file unread, settings broken, a rule failed."""
@@ -98,6 +106,7 @@ class Desk:
         self._teams: dict[str, Team] = {}
         self._team_of: dict[str, Team] = {}
         self._athletes: dict[str, tuple[Reading, Athlete | None, list[Finding]]] = {}
+        self._records: dict[str, known_findings.Record] = {}
 
     def root_of(self, folder: str) -> str:
         """The root of the repository that holds a folder."""
@@ -193,7 +202,33 @@ class Desk:
                 choices = one.team.choices
                 ruled, one.faults = registry.run(rules, one.ledger, choices.moved, choices.severities)
                 found += ruled
+        names = [rule.name for rule in self.rules]
+        found, one.waived = waive(reading, _in_order(found), names, self.today)
         one.findings = _in_order(found)
+
+    def set_known_apart(self, files: list[FileReview]) -> None:
+        """Moves findings on record out of the way; the record's own findings come as one more file."""
+        names: dict[str, list[str]] = {}
+        for one in files:
+            root, name = self.from_root(one.name)
+            names.setdefault(root, []).append(name)
+            if root not in self._records:
+                self._records[root] = known_findings.read_record(root)
+            one.findings, one.known = self._records[root].split(one.findings, name)
+        for root, reviewed in names.items():
+            record = self._records[root]
+            findings = [*record.broken, *record.stale(reviewed)]
+            if findings:
+                path = os.path.relpath(os.path.join(root, known_findings.NAME))
+                whole = FileReview(path, "record", Team())
+                whole.findings = findings
+                whole.opened = not record.broken
+                files.append(whole)
+
+    def from_root(self, path: str) -> tuple[str, str]:
+        """The root of a file's repository, and its path from there, with / between folders."""
+        root = self.root_of(os.path.dirname(path) or os.curdir)
+        return root, os.path.relpath(os.path.realpath(path), root).replace(os.sep, "/")
 
 
 def _no_athlete(rule: str, term: Term, counted: str, change: str) -> Finding:
@@ -219,7 +254,20 @@ def review(paths: list[str], today: date) -> Review:
     files = [desk.review_file(path) for path in _gathered(desk, paths)]
     seen = {os.path.realpath(one.name) for one in files}
     broken = [path for path in desk.broken_settings() if os.path.realpath(path) not in seen]
-    return Review(files + [desk.review_file(path) for path in broken])
+    files += [desk.review_file(path) for path in broken]
+    desk.set_known_apart(files)
+    return Review(files)
+
+
+def record_known(paths: list[str], today: date) -> list[str]:
+    """Records all that is found now as known, for each repository; returns the files written."""
+    desk = Desk(today)
+    found: dict[str, list[tuple[Finding, str]]] = {}
+    for path in _gathered(desk, paths):
+        root, name = desk.from_root(path)
+        findings = desk.review_file(path).findings
+        found.setdefault(root, []).extend((finding, name) for finding in findings)
+    return [os.path.relpath(known_findings.write_record(root, one)) for root, one in found.items()]
 
 
 def _gathered(desk: Desk, paths: list[str]) -> list[str]:

@@ -223,15 +223,12 @@ class _SettingsReader:
     def limit(self, choices: Choices, rule: Rule, option: Option, node: Node) -> None:
         value = _value_like(option.default, node)
         if value is None:
-            wanted = {float: "a number", tuple: "a list of words", dict: "names, each with a number"}
-            kind = dict if isinstance(option.default, dict) else tuple
-            kind = float if isinstance(option.default, (int, float)) else kind
             self.findings.append(
                 Finding(
                     "limit-unreadable",
                     "error",
                     node.place,
-                    f"`{option.name}` of {rule.name} takes {wanted[kind]} ({option.unit}).",
+                    f"`{option.name}` of {rule.name} takes {_form(option.default)} ({option.unit}).",
                     wanted=f"something like {shown(option.default)}",
                     change="Correct it, or take it out.",
                     where="team settings",
@@ -262,6 +259,12 @@ def _value_like(default: Default, node: Node) -> Default | None:
     if not all(isinstance(one, (int, float)) and not isinstance(one, bool) for one in numbers.values()):
         return None
     return {key: float(one) for key, one in numbers.items()}
+
+
+def _form(default: Default) -> str:
+    if isinstance(default, dict):
+        return "names, each with a number"
+    return "a list of words" if isinstance(default, tuple) else "a number"
 
 
 def shown(value: Default) -> str:

@@ -44,6 +44,7 @@ starts: 2026-01-05
 events: [{date: 2026-02-14, event: regatta, note: n}]
 note: n
 rotation: [monday, friday]
+waivers: [{rule: units-mixed, place: Lower A, reason: old plates, who: head coach, until: 2026-03-01}]
 rehabilitation: {stage: heel drops, advised by: physiotherapist, until: 2026-04-01}
 shared: {any: [1, null, {thing: true}]}
 blocks:

@@ -80,11 +80,16 @@ PROPERTIES = {
             "note": TEXT,
             "sessions": ([{"activity": "run"}], {"Lower A": []}),
             "rotation": (["monday", "friday"], ["monday", 3]),
+            "waivers": ([{"rule": "units-mixed", "reason": "Old plates."}], [{"rule": "units-mixed"}]),
             "rehabilitation": (
                 {"stage": "heel drops", "advised by": "physiotherapist", "until": "2026-04-01"},
                 "yes",
             ),
         },
+    ),
+    ("programme", "waiver"): (
+        {"rule": "region-untrained", "reason": "They row."},
+        {"rule": TEXT, "place": TEXT, "reason": TEXT, "who": TEXT, "until": DATE},
     ),
     ("programme", "event"): (
         {"date": "2026-02-14", "event": "regatta"},

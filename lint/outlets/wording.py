@@ -58,6 +58,10 @@ def closing(review: Review) -> str:
     if not review.files:
         return "Nothing to review: no programme or athlete file found."
     verdict = "Blocked." if review.blocked else "Nothing blocks."
+    waived, known = review.kept_back()
+    kept = [f"{waived} waived"] if waived else []
+    kept += [f"{known} known from before"] if known else []
+    found = ", ".join(part for part in (found, *kept) if part)
     faults = sum(len(one.faults) for one in review.files)
     broken = f" {many(faults, 'rule')} failed; the rest was reviewed." if faults else ""
     return (
