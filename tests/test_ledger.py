@@ -68,11 +68,11 @@ def test_a_group_takes_its_best_member_never_the_sum(gym: Build) -> None:
 
 
 def test_a_group_mixes_direct_and_helping_members_by_line(gym: Build) -> None:
-    # row: middle trapezius direct, lower trapezius helps -> the group traps gets 3 x 1, not 3 x 1.5
+    # row: middle trapezius direct, lower trapezius helps -> the group upper back gets 3 x 1, not 3 x 1.5
     (week,) = gym("bent-over row, sets: 3", "lat pulldown, sets: 4").weeks
     assert week.sets("lower trapezius").high == 3.5  # 3 x 0.5 + 4 x 0.5
-    assert week.sets("traps").high == 5  # 3 x 1 + 4 x 0.5
-    assert week.sets("traps", DIRECT).high == 3
+    assert week.sets("upper back").high == 5  # 3 x 1 + 4 x 0.5
+    assert week.sets("upper back", DIRECT).high == 3
 
 
 def test_a_region_and_a_coachs_other_word_are_counted_alike(gym: Build) -> None:
