@@ -3,6 +3,8 @@
 from __future__ import annotations
 
 import pytest
+from hypothesis import given
+from hypothesis import strategies as st
 
 from spotline.lint.body import catalogue
 from spotline.lint.body.entry import faults, fields
@@ -96,3 +98,43 @@ def test_a_coach_may_override_with_a_reason():
 )
 def test_faults_are_told_with_their_place(change, words, where):
     assert list(faults({**HINGE, **change}, catalogue.anatomy())) == [(words, where)]
+
+
+ANGLES = st.one_of(st.integers(-70, 190), st.lists(st.floats(-60, 180), min_size=1, max_size=4))
+ENTRIES = st.fixed_dictionaries(
+    {"name": st.just("own lift")},
+    optional={
+        "path": st.dictionaries(
+            st.sampled_from(["hip", "knee", "ankle", "shoulder", "elbow", "toe"]), ANGLES
+        ),
+        "actions": st.lists(st.sampled_from([*catalogue.actions(), "hip extending"]), min_size=1, max_size=3),
+        "assists": st.lists(st.sampled_from([*catalogue.actions()]), max_size=3),
+        "kind": st.sampled_from(["dynamic", "isometric", "plyometric", "ballistic", "carry"]),
+        "pattern": st.sampled_from(["squat", "hip hinge"]),
+        "credit": st.dictionaries(
+            st.sampled_from([*catalogue.muscles(), *catalogue.groups, "solus"]),
+            st.fixed_dictionaries(
+                {"as": st.sampled_from(["direct", "indirect", "none"]), "because": st.just("a test")}
+            ),
+            max_size=2,
+        ),
+    },
+)
+
+
+@given(entry=ENTRIES)
+def test_every_entry_of_sound_shape_has_faults_or_becomes_an_exercise(entry):
+    if list(faults(entry, catalogue.anatomy())):
+        return
+    exercise = catalogue.Exercise(fields(entry, catalogue.anatomy()))
+    assert exercise.direct
+    loaded = {*exercise.actions, *exercise.assists}
+    credits = exercise.profile().credits
+    for muscle in (*exercise.direct, *exercise.indirect):
+        assert loaded & set(catalogue.muscles()[muscle].acts)
+        assert credits[muscle].because
+        if muscle not in entry.get("credit", {}) and credits[muscle].net is not None:
+            by_hand = {m for name in entry.get("credit", {}) for m in catalogue.groups.get(name, (name,))}
+            assert credits[muscle].net <= -0.5 or muscle in by_hand
+    assert set(exercise.positions) <= {*exercise.direct, *exercise.indirect}
+    assert set(exercise.lengths.values()) <= {"long", "middle", "short"}

@@ -5,6 +5,7 @@ point the same way.
 from __future__ import annotations
 
 from spotline.lint.body import catalogue
+from spotline.lint.body.mechanics import length_class
 
 
 def lift(name: str) -> catalogue.Exercise:
@@ -91,3 +92,45 @@ def test_bench_angle_and_the_parts_of_the_chest():
     flat, incline = lift("bench press"), lift("incline bench press")
     assert incline.weight("clavicular chest") > flat.weight("clavicular chest")
     assert flat.weight("sternocostal chest") > incline.weight("sternocostal chest")
+
+
+# Mean place of the two-joint hamstrings in their range, computed from the leg model of rajagopal-2016.
+CLASSES = {
+    "long": ("Romanian deadlift", "good morning", "back extension", "seated leg curl", "leg press"),
+    "middle": ("back squat", "forward lunge", "glute-ham raise"),
+    "short": ("lying leg curl", "Nordic curl", "slider leg curl", "hip thrust"),
+}
+
+
+def test_length_classes_of_the_two_joint_hamstrings():
+    curve = catalogue.anatomy().curves["hamstrings_biarticular"]
+    found: dict[str, list[str]] = {}
+    for name in (name for names in CLASSES.values() for name in names):
+        position = curve.position(lift(name).path)
+        assert position is not None, name
+        found.setdefault(length_class(position)[0], []).append(name)
+    assert {kind: tuple(names) for kind, names in found.items()} == CLASSES
+
+
+def test_a_deadlift_stands_too_near_the_limit_to_be_sure():
+    """Its hamstrings work at about 0.60 of their range; the two skeletons differ by up to 0.12."""
+    assert not lift("deadlift").length_is_sure("semitendinosus")
+    assert lift("Romanian deadlift").length_is_sure("semitendinosus")
+
+
+def test_only_hinges_and_hip_flexed_curls_train_the_hamstrings_surely_long():
+    """Both skeletons reach 115 % of standing length only there; squats, hip thrusts and lying curls do not."""
+    surely = [
+        exercise
+        for exercise in catalogue.exercises()
+        if exercise.weight("semitendinosus")
+        and exercise.lengths.get("semitendinosus") == "long"
+        and exercise.length_is_sure("semitendinosus")
+    ]
+    assert len(surely) > 20
+    for exercise in surely:
+        assert not {"squat", "hip thrust", "lunge"} & set(exercise.patterns), exercise.name
+        bent = exercise.path["hip"]
+        assert max(bent) >= 60, exercise.name
+        if "knee flexion" in exercise.actions:
+            assert min(bent) >= 60, exercise.name
