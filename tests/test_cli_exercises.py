@@ -90,6 +90,15 @@ def test_a_list_without_an_area_says_what_is_trained(run: Run) -> None:
     assert re.search(r"face pull +cable, standing\n +trains upper back without lower trapezius, post", out)
 
 
+def test_what_few_have_in_common_is_said_of_each(run: Run) -> None:
+    _, out, _ = run("legs long machine")
+    assert "where no other muscle is named" not in flat(out)
+    assert re.search(r"standing calf raise +machine, standing\n +gastrocnemius 0\.72  4\.4 cm\n", out)
+    _, out, _ = run("kettlebell")
+    assert "where nothing else is said" not in flat(out)
+    assert re.search(r"kettlebell swing +kettlebell, standing\n +trains hamstrings without", out)
+
+
 def test_a_page_gives_the_reason_for_each_muscle(run: Run) -> None:
     code, out, _ = run("rdl")
     assert code == 0

@@ -94,14 +94,16 @@ def _list(answer: Answer, width: int, bold: bool) -> Iterator[str]:
     if lengths:
         usual = _usual(match.muscles for match in shown)
         details = list(_numbers_of(shown, usual))
-        yield from paragraph(_how_to_read(lengths), width)
-        yield from paragraph(f"Numbers are for {_gathered(usual)} where no other muscle is named.", width)
-    elif len(answer.meant(search.AREA)) == 1:
-        details = [("", _left_out(match.exercise, answer.meant(search.AREA)[0])) for match in shown]
+        words = f"Numbers are for {_gathered(usual)} where no other muscle is named."
+        yield from paragraph(f"{_how_to_read(lengths)} {words if usual else ''}", width)
+    elif len(areas := answer.meant(search.AREA)) == 1:
+        details = [("", _left_out(match.exercise, areas[0])) for match in shown]
     else:
         usual = _usual(match.exercise.direct for match in shown)
         details = [("", _trained(match.exercise, usual)) for match in shown]
-        yield from paragraph(f"They train {_gathered(usual)} directly where nothing else is said.", width)
+        if usual:
+            words = f"They train {_gathered(usual)} directly where nothing else is said."
+            yield from paragraph(words, width)
     columns = (
         max(len(match.exercise.name) for match in shown),
         max(len(_done_with(match.exercise)) for match in shown),
@@ -139,7 +141,8 @@ def _how_to_read(lengths: Sequence[str]) -> str:
     }
     return (
         "First number: where the muscle works on average in its own range, 0 shortest to 1 longest"
-        f" ({', '.join(limits[length] for length in lengths)}). Second: how much the lift shortens it, if known."
+        f" ({', '.join(limits[length] for length in lengths)})."
+        " Second: how much the lift shortens it, if known."
     )
 
 
@@ -153,8 +156,10 @@ def _heading(match: Match, lengths: Sequence[str]) -> str:
 
 
 def _usual(muscles: Iterable[tuple[str, ...]]) -> tuple[str, ...]:
-    """The muscles that most exercises of a list have in common."""
-    return Counter(muscles).most_common(1)[0][0]
+    """The muscles that half of a list or more have in common, () if there are none such."""
+    counted = Counter(muscles)
+    ((most, count),) = counted.most_common(1)
+    return most if 2 * count >= counted.total() else ()
 
 
 def _numbers_of(shown: Iterable[Match], usual: tuple[str, ...]) -> Iterator[tuple[str, str]]:

@@ -75,6 +75,31 @@ def test_a_misspelt_word_is_read_as_the_nearest(words: str, read_as: str) -> Non
     assert found(words) == found(read_as)
 
 
+def test_what_coaches_write_means_something_of_the_catalogue() -> None:
+    """Every other word names what is there, and none hides a term of the catalogue's own."""
+    every = catalogue.exercises()
+    there = {
+        "area": set(catalogue.area_names()),
+        "joint action": set(catalogue.actions()),
+        "pattern": {pattern for one in every for pattern in one.patterns},
+        "length": {"long", "middle", "short"},
+        "sides": {search.ONE_SIDE, search.BOTH_SIDES},
+        **{
+            field: {getattr(one, field) for one in every}
+            for field in ("implement", "kind", "stance", "level")
+        },
+    }
+    for words, said in search.OTHER_WORDS.items():
+        assert all(name in there[kind] for kind, name in said), words
+        assert catalogue.area(words) is None, words
+        assert meanings(words)[0][: len(said)] == said, words
+
+
+def test_an_area_of_two_heads_is_either_of_them() -> None:
+    long_head, short_head = found("biceps femoris long head"), found("biceps femoris short head")
+    assert set(found("biceps femoris")) == {*long_head, *short_head}
+
+
 def test_words_rightly_spelt_are_read_as_they_are() -> None:
     assert [one.read_as for one in search.search("hamstrings long DB").readings] == ["", "", ""]
 
