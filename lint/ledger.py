@@ -10,9 +10,9 @@ from __future__ import annotations
 from datetime import timedelta
 
 from .body import catalogue
-from .body.known import CATALOGUE
 from .quantities import NOTHING, Range, plain
 from .session_time import NO_TIME, SessionTime, session_time
+from .surroundings import BARE
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -21,14 +21,12 @@ if TYPE_CHECKING:
 
     from .body.catalogue import Exercise
     from .body.known import Known
-    from .programme import BestLift, Block, Prescription, Programme, Session, Work
+    from .programme import Athlete, BestLift, Block, Member, Prescription, Programme, Session, Work
+    from .surroundings import Surroundings
 
 DIRECT, FRACTIONAL, TOTAL = "direct", "fractional", "total"
 INDIRECT_WEIGHT = {DIRECT: 0.0, FRACTIONAL: 0.5, TOTAL: 1.0}
 """What an indirect set counts in each kind of count (pelland-2026-frac)."""
-
-LEVELS = ("novice", "intermediate", "advanced")
-"""Levels of athletes, the lowest first."""
 
 LIGHT_FROM = 8
 """Middle of the repetition range from which a slot is light (cp-spread)."""
@@ -373,26 +371,51 @@ class Week(Tally):
 
 
 class Ledger(Tally):
-    """A whole programme on its calendar.
+    """A whole programme on its calendar, as one athlete is to train it.
 
-    ``today`` stands in where it does not say when it starts; ``known`` are the exercises it may name.
+    ``today`` stands in where it does not say when it starts; ``around`` is what the team brings to it;
+    ``member`` is the athlete with what is adjusted for them, None where nobody is named.
     """
 
-    __slots__ = ("_blocks", "known", "programme", "today", "weeks")
+    __slots__ = ("_blocks", "around", "member", "programme", "today", "weeks")
 
-    def __init__(self, programme: Programme, today: date, known: Known = CATALOGUE) -> None:
+    def __init__(
+        self,
+        programme: Programme,
+        today: date,
+        around: Surroundings = BARE,
+        member: Member | None = None,
+    ) -> None:
         self.programme = programme
         self.today = today
-        self.known = known
+        self.around = around
+        self.member = member
         self._blocks: dict[Block, Tally] = {}
         self.weeks = tuple(_Calendar(self).weeks())
         super().__init__(tuple(visit for week in self.weeks for visit in week.visits))
 
     @property
+    def athlete(self) -> Athlete | None:
+        """Who trains it, where that is written."""
+        return self.member.athlete if self.member else None
+
+    @property
     def level(self) -> str:
-        """The lowest level among the athletes; empty where none is written."""
-        levels = {athlete.level for athlete in self.programme.athletes}
-        return next((level for level in LEVELS if level in levels), "")
+        """The athlete's level; empty where none is written."""
+        return self.athlete.level if self.athlete else ""
+
+    @property
+    def known(self) -> Known:
+        """The exercises that it may name."""
+        return self.around.known
+
+    @property
+    def equipment(self) -> frozenset[str] | None:
+        """What the athlete has to train with, the team's sets by name spelled out; None where not written."""
+        if self.athlete is None or not self.athlete.equipment:
+            return None
+        pieces = (self.around.equipment.get(term.words, (term.words,)) for term in self.athlete.equipment)
+        return frozenset(piece.casefold() for several in pieces for piece in several)
 
     def of_block(self, block: Block) -> Tally:
         """All visits of a block."""
@@ -424,7 +447,11 @@ class _Calendar:
     def __init__(self, ledger: Ledger) -> None:
         self.ledger = ledger
         self.best = _best_lifts(ledger)
-        self.lines: dict[tuple[Prescription, int], tuple[Entry, ...]] = {}
+        self.adjusted = {
+            ledger.known.exercise(one.exercise.words): one
+            for one in (ledger.member.adjustments if ledger.member else ())
+        }
+        self.lines: dict[tuple[Prescription, tuple[int, ...]], tuple[Entry, ...]] = {}
         self.seen: dict[tuple[Session, int, tuple[Entry, ...]], Visit] = {}
 
     def weeks(self) -> Iterator[Week]:
@@ -465,24 +492,33 @@ class _Calendar:
 
     def of_line(self, line: Prescription, week: int) -> tuple[Entry, ...]:
         """The entries of a line in a week; the same objects for all weeks in which it reads the same."""
-        key = (line, line.version(week))
+        number = line.session.block.first + week - 1
+        turns = [one for adjustment in self.adjusted.values() for one in adjustment.version(number)]
+        key = (line, (line.version(week), *turns))
         if key not in self.lines:
-            self.lines[key] = tuple(self.entry(line, work) for work in line.in_week(week))
+            entries = (self.entry(line, work, number) for work in line.in_week(week))
+            self.lines[key] = tuple(entry for entry in entries if entry is not None)
         return self.lines[key]
 
-    def entry(self, line: Prescription, work: Work) -> Entry:
+    def entry(self, line: Prescription, work: Work, week: int) -> Entry | None:
+        """The entry of a group of sets as the athlete does it; None where it is left out for them."""
         exercise = self.ledger.known.exercise(work.exercise)
+        adjustment = self.adjusted.get(exercise) if exercise and self.adjusted else None
+        if adjustment is not None:
+            if adjustment.leave_out:
+                return None
+            work = work.with_values(adjustment.in_week(week))
+            exercise = self.ledger.known.exercise(work.exercise)
         return Entry(line, work, exercise, self.best.get(exercise, ()) if exercise else ())
 
 
 def _best_lifts(ledger: Ledger) -> dict[Exercise, tuple[BestLift, ...]]:
-    """Best lifts on file of all athletes, by exercise."""
+    """The athlete's best lifts on file, by exercise."""
     best: dict[Exercise, tuple[BestLift, ...]] = {}
-    for athlete in ledger.programme.athletes:
-        for lift in athlete.best_lifts:
-            exercise = ledger.known.exercise(lift.exercise.words)
-            if exercise is not None:
-                best[exercise] = (*best.get(exercise, ()), lift)
+    for lift in ledger.athlete.best_lifts if ledger.athlete else ():
+        exercise = ledger.known.exercise(lift.exercise.words)
+        if exercise is not None:
+            best[exercise] = (*best.get(exercise, ()), lift)
     return best
 
 

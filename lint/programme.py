@@ -79,6 +79,14 @@ class Work:
             held = values.get(key)
             setattr(self, key, held.value if held else ("" if key == "exercise" else None))
 
+    def with_values(self, values: dict[str, Slice]) -> Work:
+        """The same work with some values replaced."""
+        other = Work({}, self.readable)
+        for key in WORK_KEYS:
+            setattr(other, key, values[key].value if key in values else getattr(self, key))
+        other.places = {**self.places, **{key: held.place for key, held in values.items()}}
+        return other
+
 
 WORK_KEYS = (
     "exercise",
@@ -369,15 +377,61 @@ class Athlete:
         self.note = ""
 
 
+class Adjustment:
+    """What is different for one athlete on a programme: an exercise swapped, left out, or with other values.
+
+    ``swap`` is the exercise that comes instead; ``values`` are sets or load by week.
+    """
+
+    __slots__ = ("exercise", "leave_out", "note", "swap", "values")
+
+    def __init__(
+        self,
+        exercise: Term,
+        swap: Term | None,
+        leave_out: bool,
+        values: dict[str, tuple[Slice, ...]],
+        note: str,
+    ) -> None:
+        self.exercise = exercise
+        self.swap = swap
+        self.leave_out = leave_out
+        self.values = values
+        self.note = note
+
+    def version(self, week: int) -> list[int]:
+        """Numbers that are the same for weeks of the programme in which it reads the same."""
+        return [held.first for held in self.in_week(week).values()]
+
+    def in_week(self, week: int) -> dict[str, Slice]:
+        """The values that it puts in place of the line's own in a week of the programme."""
+        held = {
+            key: one for key, slices in self.values.items() for one in slices if one.first <= week <= one.last
+        }
+        if self.swap is not None:
+            held["exercise"] = Slice(1, week, self.swap.words, self.swap.place)
+        return held
+
+
+class Member:
+    """An athlete on a programme, with what is adjusted for them."""
+
+    __slots__ = ("adjustments", "athlete")
+
+    def __init__(self, athlete: Athlete, adjustments: tuple[Adjustment, ...] = ()) -> None:
+        self.athlete = athlete
+        self.adjustments = adjustments
+
+
 class Programme:
     """A whole programme: what it is for, whom it is for, and its blocks in order."""
 
     __slots__ = (
-        "athletes",
         "blocks",
         "events",
         "focus",
         "goal",
+        "members",
         "name",
         "note",
         "phase",
@@ -391,7 +445,7 @@ class Programme:
     def __init__(self, name: str, place: Place) -> None:
         self.name = name
         self.place = place
-        self.athletes: tuple[Athlete, ...] = ()
+        self.members: tuple[Member, ...] = ()
         self.goal = ""
         self.phase = ""
         self.focus: tuple[Term, ...] = ()
@@ -402,6 +456,11 @@ class Programme:
         self.note = ""
         self.blocks: tuple[Block, ...] = ()
         self.rehabilitation: Rehabilitation | None = None
+
+    @property
+    def athletes(self) -> tuple[Athlete, ...]:
+        """Everybody who is on it."""
+        return tuple(member.athlete for member in self.members)
 
     def sessions(self) -> Iterator[Session]:
         """Every session, in the order of the file."""

@@ -11,10 +11,12 @@ from .programme import (
     WEEKDAYS,
     WORK_KEYS,
     Activity,
+    Adjustment,
     Athlete,
     BestLift,
     Block,
     Event,
+    Member,
     Pairing,
     Prescription,
     Programme,
@@ -224,20 +226,40 @@ class _ProgrammeReader(_Reader):
         programme.weeks = sum(block.weeks for block in programme.blocks)
         programme.events = tuple(self.event(item) for item in _list(at.get("events")))
         programme.rehabilitation = self.rehabilitation(at.get("rehabilitation"))
-        programme.athletes = tuple(self.athletes(at))
+        programme.members = tuple(self.members(at, programme.weeks))
         return programme, self.findings
 
-    def athletes(self, at: _At) -> Iterator[Athlete]:
+    def members(self, at: _At, weeks: int) -> Iterator[Member]:
         named = [one for one in (at.get("athlete"),) if one is not None] + _list(at.get("athletes"))
         for one in named:
-            if isinstance(one.node, Mapping):
-                yield _AthleteReader(self.findings).athlete(one)
-            elif one.words:
-                found = self.open_athlete(_term(one))
-                if isinstance(found, Finding):
-                    self.findings.append(found)
-                else:
-                    yield found
+            athlete = self.athlete(one.get("athlete") or one)
+            if athlete is not None:
+                adjust = [self.adjustment(item, weeks) for item in _list(one.get("adjust"))]
+                yield Member(athlete, tuple(adjust))
+
+    def athlete(self, at: _At) -> Athlete | None:
+        if isinstance(at.node, Mapping):
+            return _AthleteReader(self.findings).athlete(at)
+        found = self.open_athlete(_term(at)) if at.words else None
+        if isinstance(found, Finding):
+            self.findings.append(found)
+            return None
+        return found
+
+    def adjustment(self, at: _At, weeks: int) -> Adjustment:
+        exercise, swap, leave_out = at.get("exercise"), at.get("swap"), at.get("leave out")
+        values: dict[str, tuple[Slice, ...]] = {}
+        for key in ("sets", "load"):
+            found = at.get(key)
+            if found is not None:
+                self.value(values, key, found, weeks, set())
+        return Adjustment(
+            _term(exercise or at),
+            None if swap is None else _term(swap),
+            leave_out is not None and leave_out.plain is True,
+            values,
+            _text(at.get("note")),
+        )
 
     def event(self, at: _At) -> Event:
         name = at.get("event")

@@ -40,12 +40,12 @@ def kind_of(path: str) -> str:
 class FileReview:
     """What a review says of one file.
 
-    ``opened`` is False where the file could not be read at all; ``ledger`` is None where it is no programme
-    or could not be counted. ``waived`` and ``known`` are findings kept back by waivers and by the record of
-    known findings.
+    ``opened`` is False where the file could not be read at all; ``ledgers`` are those of a programme, one for
+    each athlete on it, none where it could not be counted. ``waived`` and ``known`` are findings kept back by
+    waivers and by the record of known findings.
     """
 
-    __slots__ = ("faults", "findings", "kind", "known", "ledger", "name", "opened", "team", "waived")
+    __slots__ = ("faults", "findings", "kind", "known", "ledgers", "name", "opened", "team", "waived")
 
     def __init__(self, name: str, kind: str, team: Team) -> None:
         self.name = name
@@ -54,9 +54,14 @@ class FileReview:
         self.opened = True
         self.findings: list[Finding] = []
         self.faults: list[Fault] = []
-        self.ledger: Ledger | None = None
+        self.ledgers: list[Ledger] = []
         self.waived: list[Waived] = []
         self.known: list[Finding] = []
+
+    @property
+    def ledger(self) -> Ledger | None:
+        """The ledger of the first athlete, or None."""
+        return self.ledgers[0] if self.ledgers else None
 
     @property
     def blocked(self) -> bool:
@@ -197,14 +202,32 @@ class Desk:
             programme, meant = read_programme(reading.root, lambda term: self.named_athlete(folder, term))
             found += meant
             if programme is not None:
-                one.ledger = Ledger(programme, self.today, one.team.known)
-                rules = [rule for rule in self.rules if one.team.runs(rule)]
-                choices = one.team.choices
-                ruled, one.faults = registry.run(rules, one.ledger, choices.moved, choices.severities)
-                found += ruled
+                members = programme.members or (None,)
+                around = one.team.around
+                one.ledgers = [Ledger(programme, self.today, around, member) for member in members]
+                found += self._ruled(one)
         names = [rule.name for rule in self.rules]
         found, one.waived = waive(reading, _in_order(found), names, self.today)
         one.findings = _in_order(found)
+
+    def _ruled(self, one: FileReview) -> list[Finding]:
+        """What the rules find for each athlete of a programme; what holds for all is said once."""
+        rules = [rule for rule in self.rules if one.team.runs(rule)]
+        choices = one.team.choices
+        found: dict[tuple[object, ...], tuple[Finding, list[str]]] = {}
+        for ledger in one.ledgers:
+            ruled, faults = registry.run(rules, ledger, choices.moved, choices.severities)
+            one.faults += [
+                fault for fault in faults if fault.rule not in {known.rule for known in one.faults}
+            ]
+            for finding in ruled:
+                key = (finding.rule, finding.place, finding.subject, finding.counted, finding.weeks)
+                names = found.setdefault(key, (finding, []))[1]
+                names.append(ledger.athlete.name if ledger.athlete else "")
+        for finding, names in found.values():
+            if len(names) < len(one.ledgers):
+                finding.counted = f"For {' and '.join(names)}: {finding.counted}"
+        return [finding for finding, _ in found.values()]
 
     def set_known_apart(self, files: list[FileReview]) -> None:
         """Moves findings on record out of the way; the record's own findings come as one more file."""

@@ -5,17 +5,16 @@ from __future__ import annotations
 import os
 
 from .body import catalogue
-from .body.known import CATALOGUE
 from .finding import SEVERITIES, Edit, Finding
 from .quantities import plain
 from .reader import checked
+from .surroundings import BARE, Surroundings
 from .yaml_tree import Mapping, Scalar, Sequence, read
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
     from collections.abc import Iterable, Iterator
 
-    from .body.known import Known
     from .finding import Severity
     from .registry import Default, Option, Rule
     from .yaml_tree import Entry, Node
@@ -57,21 +56,17 @@ class Team:
     """The settings that hold for a folder.
 
     ``folder`` is where they stand; ``findings`` say what is wrong with them, in which case nothing of them is
-    applied and ``broken`` is True. ``known`` are the exercises a programme may name.
+    applied and ``broken`` is True.
     """
 
     __slots__ = (
+        "around",
         "broken",
         "choices",
-        "equipment",
         "findings",
         "folder",
         "folders",
-        "known",
         "left_out",
-        "screened",
-        "stations",
-        "together",
     )
 
     def __init__(self, folder: str = "") -> None:
@@ -81,11 +76,7 @@ class Team:
         self.choices = Choices()
         self.folders: list[tuple[str, Choices]] = []
         self.left_out: tuple[str, ...] = ()
-        self.known: Known = CATALOGUE
-        self.equipment: dict[str, tuple[str, ...]] = {}
-        self.screened = False
-        self.stations: dict[str, int] = {}
-        self.together = 0
+        self.around: Surroundings = BARE
 
     @property
     def blocking(self) -> tuple[str, ...]:
@@ -167,16 +158,7 @@ class _SettingsReader:
             if isinstance(entry.value, Mapping):
                 team.folders.append((pattern, self.choices(entry.value)))
         team.left_out = _words(root, "leave out")
-        team.equipment = {name: _listed(entry.value) for name, entry in _entries(root, "equipment")}
-        team.screened = "screening" in root.entries
-        team.stations = {
-            name: entry.value.plain
-            for name, entry in _entries(root, "stations")
-            if isinstance(entry.value.plain, int)
-        }
-        together = root.entries.get("training together")
-        if together is not None and isinstance(together.value.plain, int):
-            team.together = together.value.plain
+        team.around = _surroundings(root)
 
     def choices(self, root: Mapping) -> Choices:
         """The part of the settings that may differ from folder to folder."""
@@ -236,6 +218,18 @@ class _SettingsReader:
             )
         else:
             choices.moved.setdefault(rule.name, {})[option.name] = value
+
+
+def _surroundings(root: Mapping) -> Surroundings:
+    around = Surroundings()
+    around.equipment = {name: _listed(entry.value) for name, entry in _entries(root, "equipment")}
+    around.screened = "screening" in root.entries
+    stations = [(name, entry.value.plain) for name, entry in _entries(root, "stations")]
+    around.stations = {name: number for name, number in stations if isinstance(number, int)}
+    together = root.entries.get("training together")
+    if together is not None and isinstance(together.value.plain, int):
+        around.together = together.value.plain
+    return around
 
 
 def _switch(choices: Choices, rule: str, word: str) -> None:

@@ -61,8 +61,7 @@ def rep_range_narrow(ledger: Ledger, limits: Limits) -> Iterator[Finding]:
               - {exercise: seated leg curl, sets: 3, reps: 10}
     """
     programme = ledger.programme
-    novices = programme.athletes and all(athlete.level == "novice" for athlete in programme.athletes)
-    if programme.goal != "hypertrophy" or novices:
+    if programme.goal != "hypertrophy" or ledger.level == "novice":
         return
     for block in programme.blocks:
         if (block.phase or programme.phase) == "in-season" or block.deload:

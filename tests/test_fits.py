@@ -23,6 +23,8 @@ EVERYTHING = """\
 programme: Everything that the format knows
 athletes:
   - ../athletes/mara.athlete.yaml
+  - athlete: ../athletes/wren.athlete.yaml
+    adjust: [{exercise: back squat, swap: leg press, leave out: false, sets: 2, load: 60 kg, note: n}]
   - name: Mara
     level: intermediate
     age: 34

@@ -40,7 +40,7 @@ FLOORS = (
     {"programme"},
     {"fits", "explain", "slips"},
     {"reader"},
-    {"session_time", "repository"},
+    {"session_time", "repository", "surroundings"},
     {"ledger"},
     {"registry"},
     {"rules"},

@@ -87,6 +87,24 @@ PROPERTIES = {
             ),
         },
     ),
+    ("programme", "adjustedAthlete"): (
+        {"athlete": "mara.athlete.yaml"},
+        {
+            "athlete": ({"name": "Mara"}, "mara"),
+            "adjust": ([{"exercise": "back squat", "leave out": True}], [{"exercise": "back squat"}]),
+        },
+    ),
+    ("programme", "adjustment"): (
+        {"exercise": "back squat", "note": "knee"},
+        {
+            "exercise": TEXT,
+            "swap": TEXT,
+            "leave out": (True, "yes"),
+            "sets": ({"1": 2, "2": 0}, "3x8"),
+            "load": ("40 kg", "forty"),
+            "note": TEXT,
+        },
+    ),
     ("programme", "waiver"): (
         {"rule": "region-untrained", "reason": "They row."},
         {"rule": TEXT, "place": TEXT, "reason": TEXT, "who": TEXT, "until": DATE},
@@ -137,7 +155,7 @@ PROPERTIES = {
         {"superset": [LINE, LINE]},
         {
             "superset": ([LINE, LINE, LINE], [LINE]),
-            "rest": ({"1-3": "90 s", "4": "60 s"}, {"week 1": "90 s"}),
+            "rest": ("90 s", {"1-3": "90 s"}),
             "note": TEXT,
         },
     ),
