@@ -31,6 +31,14 @@ def root_of(folder: str) -> str:
     return here if is_inside(here, folder) else os.path.dirname(folder)
 
 
+def real(path: str) -> str:
+    """The path without links; as it stands where no file can be called so (a zero byte in its name)."""
+    try:
+        return os.path.realpath(path)
+    except ValueError:
+        return os.path.join(os.path.realpath(os.curdir), path)
+
+
 def is_inside(root: str, path: str) -> bool:
     """Whether a real path lies in a folder, or is the folder itself."""
     return path == root or path.startswith(root.rstrip(os.sep) + os.sep)

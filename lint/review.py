@@ -150,7 +150,7 @@ class Desk:
     def named_athlete(self, folder: str, term: Term) -> Athlete | Finding:
         """The athlete whose file a programme of a folder names, or the finding that says why not."""
         path = os.path.join(folder, *term.words.split("/"))
-        if not repository.is_inside(self.root_of(folder), os.path.realpath(path)):
+        if not repository.is_inside(self.root_of(folder), repository.real(path)):
             return _no_athlete(
                 "athlete-outside",
                 term,
@@ -275,7 +275,7 @@ def review(paths: list[str], today: date) -> Review:
     """
     desk = Desk(today)
     files = [desk.review_file(path) for path in _gathered(desk, paths)]
-    seen = {os.path.realpath(one.name) for one in files}
+    seen = {repository.real(one.name) for one in files}
     broken = [path for path in desk.broken_settings() if os.path.realpath(path) not in seen]
     files += [desk.review_file(path) for path in broken]
     desk.set_known_apart(files)
@@ -298,8 +298,8 @@ def _gathered(desk: Desk, paths: list[str]) -> list[str]:
     found: dict[str, str] = {}
     for path in paths:
         is_folder = os.path.isdir(path) and not kind_of(path)
-        for one in _searched(desk, path, asked=os.path.realpath(path)) if is_folder else [path]:
-            found.setdefault(os.path.realpath(one), one)
+        for one in _searched(desk, path, asked=repository.real(path)) if is_folder else [path]:
+            found.setdefault(repository.real(one), one)
     for one in list(found.values()):
         if kind_of(one) == "athlete":
             for naming in _naming(desk, one):
@@ -351,6 +351,6 @@ def _names(path: str, athlete: str) -> bool:
     listed = plain.get("athletes")
     named = [plain.get("athlete"), *(listed if isinstance(listed, list) else [])]
     return any(
-        isinstance(one, str) and os.path.realpath(os.path.join(folder, *one.split("/"))) == athlete
+        isinstance(one, str) and repository.real(os.path.join(folder, *one.split("/"))) == athlete
         for one in named
     )
