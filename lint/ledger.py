@@ -441,6 +441,22 @@ class Ledger(Tally):
         ]
 
 
+class Lifter:
+    """An athlete with all their programmes that are known, those with a start day first and in order."""
+
+    __slots__ = ("around", "athlete", "plans", "today")
+
+    def __init__(
+        self, athlete: Athlete, plans: Iterable[Ledger], today: date, around: Surroundings = BARE
+    ) -> None:
+        self.athlete = athlete
+        self.plans = sorted(
+            plans, key=lambda plan: (plan.programme.starts is None, plan.programme.starts or today)
+        )
+        self.today = today
+        self.around = around
+
+
 class _Calendar:
     """Lays a programme out: which sessions fall on which days of which weeks, and what they hold."""
 

@@ -1,8 +1,9 @@
 """Rules: how they are declared, found, limited and run.
 
 A rule is one function with one parameter for what it looks at and one for its limits. What it looks at
-is read off the parameter's type: a `Ledger` (the whole programme), a `Week`, a `Visit` (a session) or an
-`Entry` (a group of sets of one line). The registry feeds it each different one once and notes the weeks.
+is read off the parameter's type: a `Lifter` (an athlete with all their programmes), a `Ledger` (a whole
+programme), a `Week`, a `Visit` (a session) or an `Entry` (a group of sets of one line). The registry feeds it
+each different one once and notes the weeks.
 """
 
 from __future__ import annotations
@@ -10,7 +11,7 @@ from __future__ import annotations
 from importlib import import_module
 
 from .finding import SEVERITIES
-from .ledger import Entry, Ledger, Visit, Week
+from .ledger import Entry, Ledger, Lifter, Visit, Week
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -18,11 +19,17 @@ if TYPE_CHECKING:
 
     from .finding import Confidence, Finding, Severity
 
-    Subject = Ledger | Week | Visit | Entry
+    Subject = Lifter | Ledger | Week | Visit | Entry
     Default = float | tuple[str, ...] | dict[str, float]
     Check = Callable[..., Iterator[Finding]]
 
-SCOPES = {"Ledger": "programme", "Week": "week", "Visit": "session", "Entry": "prescription"}
+SCOPES = {
+    "Lifter": "athlete",
+    "Ledger": "programme",
+    "Week": "week",
+    "Visit": "session",
+    "Entry": "prescription",
+}
 
 
 class Situation:
@@ -205,45 +212,55 @@ class Fault:
 
 def run(
     rules: list[Rule],
-    ledger: Ledger,
+    subject: Ledger | Lifter,
     moved: Mapping[str, Mapping[str, Default]],
     severities: Mapping[str, Severity] | None = None,
 ) -> tuple[list[Finding], list[Fault]]:
-    """Findings of the rules on a programme, each once with the weeks it holds for, and rules that raised.
+    """Findings of the rules on a programme, or on an athlete with all of theirs; and rules that raised.
 
-    ``moved`` holds, by rule and option, the limits that the team has set, ``severities`` those of rules that
-    it has moved.
+    Each finding comes once, with the weeks it holds for. ``moved`` holds, by rule and option, the limits that
+    the team has set, ``severities`` those of rules that it has moved.
     """
     severities = severities or {}
     merged: dict[tuple[object, ...], Finding] = {}
     faults: list[Fault] = []
-    units = {scope: _units(ledger, scope) for scope in {rule.scope for rule in rules}}
+    units = {scope: _units(subject, scope) for scope in {rule.scope for rule in rules}}
     for one in rules:
         severity = severities.get(one.name, one.severity)
         limits: dict[str, Limits] = {}
         for unit, weeks in units[one.scope]:
-            if one.stands_back:
-                weeks = tuple(week for week in weeks if not ledger.weeks[week - 1].rehabilitation)
+            if one.stands_back and isinstance(subject, Ledger):
+                weeks = tuple(week for week in weeks if not subject.weeks[week - 1].rehabilitation)
                 if not weeks:
                     continue
-            phase = ledger.weeks[weeks[0] - 1].phase if one.scope != "programme" else ledger.programme.phase
-            if phase not in limits:
-                situation = Situation(ledger.programme.goal, ledger.level, phase)
-                limits[phase] = Limits(one.options, moved.get(one.name, {}), situation)
+            situation = _situation(subject, one.scope, weeks)
+            if situation.phase not in limits:
+                limits[situation.phase] = Limits(one.options, moved.get(one.name, {}), situation)
             try:
-                for finding in one.check(unit, limits[phase]):
-                    _merge(merged, _stamped(finding, one, severity, weeks, ledger))
+                for finding in one.check(unit, limits[situation.phase]):
+                    _merge(merged, _stamped(finding, one, severity, weeks, subject))
             except Exception as fault:
                 faults.append(Fault(one.name, f"{type(fault).__name__}: {fault}"))
                 break
     return list(merged.values()), faults
 
 
-def _units(ledger: Ledger, scope: str) -> list[tuple[Subject, tuple[int, ...]]]:
+def _situation(subject: Ledger | Lifter, scope: str, weeks: tuple[int, ...]) -> Situation:
+    if isinstance(subject, Lifter):
+        return Situation(level=subject.athlete.level)
+    phase = subject.programme.phase if scope == "programme" else subject.weeks[weeks[0] - 1].phase
+    return Situation(subject.programme.goal, subject.level, phase)
+
+
+def _units(subject: Ledger | Lifter, scope: str) -> list[tuple[Subject, tuple[int, ...]]]:
     """What rules of a scope are run on, each different thing once, with its week numbers."""
+    if isinstance(subject, Lifter):
+        return [(subject, ())] if scope == "athlete" else []
+    if scope == "athlete":
+        return []
     if scope == "programme":
-        return [(ledger, tuple(week.number for week in ledger.weeks))]
-    alike = ledger.like_weeks()
+        return [(subject, tuple(week.number for week in subject.weeks))]
+    alike = subject.like_weeks()
     if scope == "week":
         return list(alike)
     found: dict[object, tuple[Subject, list[int]]] = {}
@@ -258,7 +275,7 @@ def _units(ledger: Ledger, scope: str) -> list[tuple[Subject, tuple[int, ...]]]:
 
 
 def _stamped(
-    finding: Finding, rule: Rule, severity: Severity, weeks: tuple[int, ...], ledger: Ledger
+    finding: Finding, rule: Rule, severity: Severity, weeks: tuple[int, ...], subject: Ledger | Lifter
 ) -> Finding:
     """The finding with what is the rule's own; it is never graver than ``severity``."""
     finding.rule = rule.name
@@ -269,7 +286,7 @@ def _stamped(
     finding.confidence = rule.confidence
     if not finding.weeks and rule.scope != "programme":
         finding.weeks = weeks
-    if len(ledger.weeks) == 1:
+    if isinstance(subject, Ledger) and len(subject.weeks) == 1:
         finding.weeks = ()
     return finding
 

@@ -39,6 +39,11 @@ def real(path: str) -> str:
         return os.path.join(os.path.realpath(os.curdir), path)
 
 
+def is_marked(root: str) -> bool:
+    """Whether git or the team's settings mark a folder as the root of a repository."""
+    return os.path.exists(os.path.join(root, ".git")) or os.path.isfile(os.path.join(root, SETTINGS))
+
+
 def is_inside(root: str, path: str) -> bool:
     """Whether a real path lies in a folder, or is the folder itself."""
     return path == root or path.startswith(root.rstrip(os.sep) + os.sep)

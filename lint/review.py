@@ -4,37 +4,25 @@ from __future__ import annotations
 
 import os
 
-from . import known_findings, registry, repository
-from .finding import SEVERITIES, Finding, Related
-from .ledger import Ledger
-from .reader import checked, read_athlete, read_programme
-from .team import Team, read_team
+from . import known_findings, registry
+from .desk import Desk
+from .finding import SEVERITIES
+from .gathering import gathered, kind_of, programmes_naming
+from .ledger import Ledger, Lifter
+from .reader import checked, read_programme
+from .team import Team
 from .waivers import Waived, waive
 from .yaml_tree import read
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
-    from collections.abc import Iterator
+    from collections.abc import Iterable
     from datetime import date
 
-    from .programme import Athlete, Term
+    from .finding import Finding
+    from .programme import Athlete
     from .registry import Fault, Rule
     from .yaml_tree import Reading
-
-ENDINGS = {
-    ".programme.yaml": "programme",
-    ".programme.yml": "programme",
-    ".athlete.yaml": "athlete",
-    ".athlete.yml": "athlete",
-}
-
-
-def kind_of(path: str) -> str:
-    """``programme``, ``athlete``, ``team``, or empty for any other file."""
-    name = os.path.basename(path)
-    if name == repository.SETTINGS:
-        return "team"
-    return next((kind for ending, kind in ENDINGS.items() if name.endswith(ending)), "")
 
 
 class FileReview:
@@ -45,13 +33,25 @@ class FileReview:
     waivers and by the record of known findings.
     """
 
-    __slots__ = ("faults", "findings", "kind", "known", "ledgers", "name", "opened", "team", "waived")
+    __slots__ = (
+        "faults",
+        "findings",
+        "kind",
+        "known",
+        "ledgers",
+        "name",
+        "opened",
+        "reading",
+        "team",
+        "waived",
+    )
 
     def __init__(self, name: str, kind: str, team: Team) -> None:
         self.name = name
         self.kind = kind
         self.team = team
         self.opened = True
+        self.reading: Reading | None = None
         self.findings: list[Finding] = []
         self.faults: list[Fault] = []
         self.ledgers: list[Ledger] = []
@@ -67,6 +67,11 @@ class FileReview:
     def blocked(self) -> bool:
         """Whether one of its findings blocks under the team's settings."""
         return any(finding.severity in self.team.blocking for finding in self.findings)
+
+    def take_fault(self, fault: Fault) -> None:
+        """Notes that a rule failed, once a rule."""
+        if fault.rule not in {known.rule for known in self.faults}:
+            self.faults.append(fault)
 
 
 class Review:
@@ -101,161 +106,156 @@ class Review:
         return 2 if self.failed else int(self.blocked)
 
 
-class Desk:
-    """What one run shares between its files: the settings and athletes already read, the rules, the day."""
+def review(paths: list[str], today: date) -> Review:
+    """The review of files, and of the files of ours in folders.
 
-    def __init__(self, today: date) -> None:
-        self.today = today
-        self.rules: list[Rule] = registry.all_rules()
-        self._roots: dict[str, str] = {}
-        self._teams: dict[str, Team] = {}
-        self._team_of: dict[str, Team] = {}
-        self._athletes: dict[str, tuple[Reading, Athlete | None, list[Finding]]] = {}
-        self._records: dict[str, known_findings.Record] = {}
+    An athlete file brings the programmes along that name it; broken settings come last, whether asked for or
+    not. ``today`` stands in where a programme does not say when it starts.
+    """
+    desk = Desk(today)
+    files = _found_now(desk, paths)
+    _set_known_apart(desk, files)
+    return Review(files)
 
-    def root_of(self, folder: str) -> str:
-        """The root of the repository that holds a folder."""
-        if folder not in self._roots:
-            self._roots[folder] = repository.root_of(folder)
-        return self._roots[folder]
 
-    def team_of(self, folder: str) -> Team:
-        """The settings that hold for the files of a folder."""
-        if folder not in self._team_of:
-            path = repository.settings_above(folder, self.root_of(folder))
-            team = Team() if path is None else self.team_at(path)
-            self._team_of[folder] = team.within(os.path.realpath(folder))
-        return self._team_of[folder]
+def record_known(paths: list[str], today: date) -> list[str]:
+    """Records all that is found now as known, for each repository; returns the files written."""
+    desk = Desk(today)
+    found: dict[str, list[tuple[Finding, str]]] = {}
+    for one in _found_now(desk, paths):
+        entries = found.setdefault(desk.root_of(one.name), [])
+        entries.extend((finding, desk.from_root(one.name)) for finding in one.findings)
+    return [os.path.relpath(known_findings.write_record(root, one)) for root, one in found.items()]
 
-    def team_at(self, path: str) -> Team:
-        """The settings of a file, read once."""
-        real = os.path.realpath(path)
-        if real not in self._teams:
-            self._teams[real] = read_team(os.path.relpath(path), self.rules)
-        return self._teams[real]
 
-    def broken_settings(self) -> list[str]:
-        """Paths of the settings that were asked for and could not be applied."""
-        return [os.path.relpath(path) for path, team in self._teams.items() if team.broken]
+def _found_now(desk: Desk, paths: list[str]) -> list[FileReview]:
+    """All files with what is found in them, waivers heeded, the record of known findings not yet."""
+    files = [_review_file(desk, path) for path in gathered(desk, paths)]
+    seen = {os.path.realpath(one.name) for one in files}
+    broken = [path for path in desk.broken_settings() if os.path.realpath(path) not in seen]
+    files += [_review_file(desk, path) for path in broken]
+    _judge_athletes(desk, files)
+    names = [rule.name for rule in desk.rules]
+    for one in files:
+        one.findings = _in_order(one.findings)
+        if one.reading is not None:
+            found, one.waived = waive(one.reading, one.findings, names, desk.today)
+            one.findings = _in_order(found)
+    return files
 
-    def athlete_at(self, path: str) -> tuple[Reading, Athlete | None, list[Finding]]:
-        """Reading, athlete and findings of an athlete file, read once."""
-        real = os.path.realpath(path)
-        if real not in self._athletes:
-            reading = read(path)
-            athlete, findings = read_athlete(reading.root) if reading.root else (None, [])
-            self._athletes[real] = (reading, athlete, checked(reading, "athlete") + findings)
-        return self._athletes[real]
 
-    def named_athlete(self, folder: str, term: Term) -> Athlete | Finding:
-        """The athlete whose file a programme of a folder names, or the finding that says why not."""
-        path = os.path.join(folder, *term.words.split("/"))
-        if not repository.is_inside(self.root_of(folder), repository.real(path)):
-            return _no_athlete(
-                "athlete-outside",
-                term,
-                f"{term.words} lies outside the repository.",
-                "Name an athlete file inside it.",
-            )
-        if not os.path.exists(path):
-            return _no_athlete(
-                "athlete-missing",
-                term,
-                f"There is no file {term.words} (paths start at the folder of this file).",
-                "Correct the path, or add the athlete file; only the name is required in it.",
-            )
-        reading, athlete, _ = self.athlete_at(os.path.relpath(path))
-        if athlete is None:
-            first = tuple(Related(finding.place, finding.counted) for finding in reading.findings[:1])
-            finding = _no_athlete(
-                "athlete-unreadable",
-                term,
-                f"{term.words} cannot be read as an athlete file.",
-                "Review that file on its own and mend it.",
-            )
-            finding.related = first
-            return finding
-        return athlete
-
-    def review_file(self, path: str) -> FileReview:
-        """The review of one file, which is shown by the path given."""
-        folder = os.path.dirname(path) or os.curdir
-        kind = kind_of(path)
-        if kind == "team":
-            team = self.team_at(path)
-            one = FileReview(path, kind, team)
-            one.findings = _in_order(team.findings)
-            return one
-        one = FileReview(path, kind, self.team_of(folder))
-        if kind == "athlete":
-            reading, _, findings = self.athlete_at(path)
-            one.opened = reading.opened
-            one.findings = _in_order(findings)
-            return one
-        self._review_programme(one, read(path), folder)
+def _review_file(desk: Desk, path: str) -> FileReview:
+    """One file with what is found in it by itself."""
+    kind = kind_of(path)
+    if kind == "team":
+        one = FileReview(path, kind, desk.team_at(path))
+        one.findings = list(one.team.findings)
         return one
+    one = FileReview(path, kind, desk.team_of(path))
+    if kind == "athlete":
+        file = desk.athlete_at(path)
+        one.reading = file.reading
+        one.findings = list(file.findings)
+    elif kind == "exercises":
+        own = desk.exercises_at(path)
+        one.reading = own.reading
+        one.findings = list(own.findings)
+    else:
+        one.reading = read(path)
+        one.findings = checked(one.reading, "programme")
+        _count(desk, one, one.reading)
+        one.findings += _ruled(desk, one)
+    one.opened = one.reading.opened
+    return one
 
-    def _review_programme(self, one: FileReview, reading: Reading, folder: str) -> None:
-        one.opened = reading.opened
-        found = checked(reading, "programme")
-        if reading.root is not None:
-            programme, meant = read_programme(reading.root, lambda term: self.named_athlete(folder, term))
-            found += meant
-            if programme is not None:
-                members = programme.members or (None,)
-                around = one.team.around
-                one.ledgers = [Ledger(programme, self.today, around, member) for member in members]
-                found += self._ruled(one)
-        names = [rule.name for rule in self.rules]
-        found, one.waived = waive(reading, _in_order(found), names, self.today)
-        one.findings = _in_order(found)
 
-    def _ruled(self, one: FileReview) -> list[Finding]:
-        """What the rules find for each athlete of a programme; what holds for all is said once."""
-        rules = [rule for rule in self.rules if one.team.runs(rule)]
+def _count(desk: Desk, one: FileReview, reading: Reading) -> None:
+    """Reads the programme of a file and lays it out for each athlete on it."""
+    if reading.root is None:
+        return
+    programme, meant = read_programme(reading.root, lambda term: desk.named_athlete(one.name, term))
+    one.findings += meant
+    if programme is not None:
+        members = programme.members or (None,)
+        one.ledgers = [Ledger(programme, desk.today, one.team.around, member) for member in members]
+
+
+def _ruled(desk: Desk, one: FileReview) -> list[Finding]:
+    """What the rules find for each athlete of a programme; what holds for all is said once."""
+    found: dict[tuple[object, ...], tuple[Finding, list[str]]] = {}
+    for ledger in one.ledgers:
         choices = one.team.choices
-        found: dict[tuple[object, ...], tuple[Finding, list[str]]] = {}
+        ruled, faults = registry.run(_rules_for(desk, one.team), ledger, choices.moved, choices.severities)
+        for fault in faults:
+            one.take_fault(fault)
+        for finding in ruled:
+            key = (finding.rule, finding.place, finding.subject, finding.counted, finding.weeks)
+            names = found.setdefault(key, (finding, []))[1]
+            names.append(ledger.athlete.name if ledger.athlete else "")
+    for finding, names in found.values():
+        if len(names) < len(one.ledgers):
+            finding.counted = f"For {' and '.join(names)}: {finding.counted}"
+    return [finding for finding, _ in found.values()]
+
+
+def _rules_for(desk: Desk, team: Team) -> list[Rule]:
+    return [rule for rule in desk.rules if team.runs(rule)]
+
+
+# Athletes over all their programmes
+
+
+def _judge_athletes(desk: Desk, files: list[FileReview]) -> None:
+    """Runs the rules that look at an athlete with all of their programmes, and files what they find.
+
+    Programmes of the repository that were not asked for are counted too, but nothing is said about them.
+    """
+    by_file = {os.path.realpath(one.name): one for one in files}
+    plans = _plans(files)
+    athletes = {file: one for one in plans if (file := _file_of(one))}
+    others = [FileReview(path, "programme", desk.team_of(path)) for path in _others(desk, athletes, by_file)]
+    for one in others:
+        _count(desk, one, read(one.name))
+    for one in files:
+        if one.kind == "athlete" and (athlete := desk.athlete_at(one.name).athlete) is not None:
+            plans.setdefault(athlete, [])
+    for athlete, ledgers in plans.items():
+        ledgers += [one for other in others for one in other.ledgers if one.athlete is athlete]
+        home = by_file.get(os.path.realpath(athlete.place.text.name))
+        if home is None:
+            home = by_file[os.path.realpath(ledgers[0].programme.place.text.name)]
+        lifter = Lifter(athlete, ledgers, desk.today, home.team.around)
+        choices = home.team.choices
+        found, faults = registry.run(_rules_for(desk, home.team), lifter, choices.moved, choices.severities)
+        for fault in faults:
+            home.take_fault(fault)
+        for finding in found:
+            where = by_file.get(os.path.realpath(finding.place.text.name))
+            if where is not None:
+                where.findings.append(finding)
+
+
+def _plans(files: Iterable[FileReview]) -> dict[Athlete, list[Ledger]]:
+    """The ledgers of each athlete named."""
+    plans: dict[Athlete, list[Ledger]] = {}
+    for one in files:
         for ledger in one.ledgers:
-            ruled, faults = registry.run(rules, ledger, choices.moved, choices.severities)
-            one.faults += [
-                fault for fault in faults if fault.rule not in {known.rule for known in one.faults}
-            ]
-            for finding in ruled:
-                key = (finding.rule, finding.place, finding.subject, finding.counted, finding.weeks)
-                names = found.setdefault(key, (finding, []))[1]
-                names.append(ledger.athlete.name if ledger.athlete else "")
-        for finding, names in found.values():
-            if len(names) < len(one.ledgers):
-                finding.counted = f"For {' and '.join(names)}: {finding.counted}"
-        return [finding for finding, _ in found.values()]
-
-    def set_known_apart(self, files: list[FileReview]) -> None:
-        """Moves findings on record out of the way; the record's own findings come as one more file."""
-        names: dict[str, list[str]] = {}
-        for one in files:
-            root, name = self.from_root(one.name)
-            names.setdefault(root, []).append(name)
-            if root not in self._records:
-                self._records[root] = known_findings.read_record(root)
-            one.findings, one.known = self._records[root].split(one.findings, name)
-        for root, reviewed in names.items():
-            record = self._records[root]
-            findings = [*record.broken, *record.stale(reviewed)]
-            if findings:
-                path = os.path.relpath(os.path.join(root, known_findings.NAME))
-                whole = FileReview(path, "record", Team())
-                whole.findings = findings
-                whole.opened = not record.broken
-                files.append(whole)
-
-    def from_root(self, path: str) -> tuple[str, str]:
-        """The root of a file's repository, and its path from there, with / between folders."""
-        root = self.root_of(os.path.dirname(path) or os.curdir)
-        return root, os.path.relpath(os.path.realpath(path), root).replace(os.sep, "/")
+            if ledger.athlete is not None:
+                plans.setdefault(ledger.athlete, []).append(ledger)
+    return plans
 
 
-def _no_athlete(rule: str, term: Term, counted: str, change: str) -> Finding:
-    return Finding(rule, "error", term.place, counted, change=change, where="athlete")
+def _file_of(athlete: Athlete) -> str:
+    """The real path of an athlete's own file; empty for one written in a programme."""
+    name = athlete.place.text.name
+    return os.path.realpath(name) if kind_of(name) == "athlete" else ""
+
+
+def _others(desk: Desk, athletes: Iterable[str], seen: Iterable[str]) -> list[str]:
+    return list(programmes_naming(desk, set(athletes), seen))
+
+
+# Order and record
 
 
 def _in_order(findings: list[Finding]) -> list[Finding]:
@@ -267,90 +267,19 @@ def _in_order(findings: list[Finding]) -> list[Finding]:
     )
 
 
-def review(paths: list[str], today: date) -> Review:
-    """The review of files, and of the programme and athlete files in folders.
-
-    An athlete file brings the programmes along that name it; broken settings come last, whether asked for or
-    not. ``today`` stands in where a programme does not say when it starts.
-    """
-    desk = Desk(today)
-    files = [desk.review_file(path) for path in _gathered(desk, paths)]
-    seen = {repository.real(one.name) for one in files}
-    broken = [path for path in desk.broken_settings() if os.path.realpath(path) not in seen]
-    files += [desk.review_file(path) for path in broken]
-    desk.set_known_apart(files)
-    return Review(files)
-
-
-def record_known(paths: list[str], today: date) -> list[str]:
-    """Records all that is found now as known, for each repository; returns the files written."""
-    desk = Desk(today)
-    found: dict[str, list[tuple[Finding, str]]] = {}
-    for path in _gathered(desk, paths):
-        root, name = desk.from_root(path)
-        findings = desk.review_file(path).findings
-        found.setdefault(root, []).extend((finding, name) for finding in findings)
-    return [os.path.relpath(known_findings.write_record(root, one)) for root, one in found.items()]
-
-
-def _gathered(desk: Desk, paths: list[str]) -> list[str]:
-    """Every file to review, each once, in the order asked for; folders in the order of their names."""
-    found: dict[str, str] = {}
-    for path in paths:
-        is_folder = os.path.isdir(path) and not kind_of(path)
-        for one in _searched(desk, path, asked=repository.real(path)) if is_folder else [path]:
-            found.setdefault(repository.real(one), one)
-    for one in list(found.values()):
-        if kind_of(one) == "athlete":
-            for naming in _naming(desk, one):
-                found.setdefault(os.path.realpath(naming), naming)
-    return list(found.values())
-
-
-def _searched(desk: Desk, folder: str, asked: str) -> Iterator[str]:
-    """Programme and athlete files below a folder, but for hidden folders and what the team leaves out.
-
-    What was ``asked`` for by name is searched even where it is left out.
-    """
-    try:
-        entries = sorted(os.scandir(folder), key=lambda entry: entry.name)
-    except OSError:
-        yield folder
-        return
-    team = desk.team_of(folder)
-    for entry in entries:
-        path = entry.path.removeprefix("./")
-        if team.leaves_out(os.path.realpath(path)) and not team.leaves_out(asked):
-            continue
-        if kind_of(path) in ("programme", "athlete"):
-            yield path
-        elif entry.is_dir(follow_symlinks=False) and not entry.name.startswith("."):
-            yield from _searched(desk, path, asked)
-
-
-def _naming(desk: Desk, athlete: str) -> Iterator[str]:
-    """Programme files of the repository that name an athlete file."""
-    real = os.path.realpath(athlete)
-    root = desk.root_of(os.path.dirname(athlete) or os.curdir)
-    for path in _searched(desk, os.path.relpath(root), asked=root):
-        if kind_of(path) != "programme" or not os.path.isfile(path):
-            continue
-        with open(path, "rb") as file:
-            text = file.read()
-        if os.fsencode(os.path.basename(athlete)) in text and _names(path, real):
-            yield path
-
-
-def _names(path: str, athlete: str) -> bool:
-    """Whether a programme names the athlete file with this real path."""
-    reading = read(path)
-    folder = os.path.dirname(path)
-    plain = reading.root.plain if reading.root else None
-    if not isinstance(plain, dict):
-        return False
-    listed = plain.get("athletes")
-    named = [plain.get("athlete"), *(listed if isinstance(listed, list) else [])]
-    return any(
-        isinstance(one, str) and repository.real(os.path.join(folder, *one.split("/"))) == athlete
-        for one in named
-    )
+def _set_known_apart(desk: Desk, files: list[FileReview]) -> None:
+    """Moves findings on record out of the way; the record's own findings come as one more file."""
+    reviewed: dict[str, list[str]] = {}
+    for one in files:
+        name = desk.from_root(one.name)
+        reviewed.setdefault(desk.root_of(one.name), []).append(name)
+        one.findings, one.known = desk.record_of(one.name).split(one.findings, name)
+    for root, names in reviewed.items():
+        path = os.path.relpath(os.path.join(root, known_findings.NAME))
+        record = desk.record_of(path)
+        findings = [*record.broken, *record.stale(names)]
+        if findings:
+            whole = FileReview(path, "record", Team())
+            whole.findings = findings
+            whole.opened = not record.broken
+            files.append(whole)

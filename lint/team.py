@@ -5,9 +5,11 @@ from __future__ import annotations
 import os
 
 from .body import catalogue
+from .body.known import Known
 from .finding import SEVERITIES, Edit, Finding
 from .quantities import plain
 from .reader import checked
+from .repository import is_inside
 from .surroundings import BARE, Surroundings
 from .yaml_tree import Mapping, Scalar, Sequence, read
 
@@ -17,6 +19,7 @@ if TYPE_CHECKING:
 
     from .finding import Severity
     from .registry import Default, Option, Rule
+    from .team_exercises import ExercisesFile
     from .yaml_tree import Entry, Node
 
 BLOCKING = ("warning", "error")
@@ -56,13 +59,14 @@ class Team:
     """The settings that hold for a folder.
 
     ``folder`` is where they stand; ``findings`` say what is wrong with them, in which case nothing of them is
-    applied and ``broken`` is True.
+    applied and ``broken`` is True. ``exercises`` are the files of the team's own exercises, by real path.
     """
 
     __slots__ = (
         "around",
         "broken",
         "choices",
+        "exercises",
         "findings",
         "folder",
         "folders",
@@ -77,6 +81,7 @@ class Team:
         self.folders: list[tuple[str, Choices]] = []
         self.left_out: tuple[str, ...] = ()
         self.around: Surroundings = BARE
+        self.exercises: dict[str, ExercisesFile] = {}
 
     @property
     def blocking(self) -> tuple[str, ...]:
@@ -158,7 +163,24 @@ class _SettingsReader:
             if isinstance(entry.value, Mapping):
                 team.folders.append((pattern, self.choices(entry.value)))
         team.left_out = _words(root, "leave out")
-        team.around = _surroundings(root)
+        for node in _nodes(root, "exercises"):
+            self.exercises(team, node)
+        own = [one for file in team.exercises.values() for one in file.exercises]
+        team.around = _surroundings(root, Known(own))
+
+    def exercises(self, team: Team, node: Node) -> None:
+        """Takes in a file of the team's own exercises."""
+        from .team_exercises import ExercisesFile
+
+        path = os.path.realpath(os.path.join(team.folder, *str(node.plain).split("/")))
+        if not is_inside(team.folder, path):
+            self.say(
+                "exercises-outside", node, f"{node.plain} lies outside the folder of these settings.", []
+            )
+        elif not os.path.isfile(path):
+            self.say("exercises-missing", node, f"There is no file {node.plain}.", [])
+        else:
+            team.exercises[path] = ExercisesFile(os.path.relpath(path))
 
     def choices(self, root: Mapping) -> Choices:
         """The part of the settings that may differ from folder to folder."""
@@ -220,8 +242,8 @@ class _SettingsReader:
             choices.moved.setdefault(rule.name, {})[option.name] = value
 
 
-def _surroundings(root: Mapping) -> Surroundings:
-    around = Surroundings()
+def _surroundings(root: Mapping, known: Known) -> Surroundings:
+    around = Surroundings(known)
     around.equipment = {name: _listed(entry.value) for name, entry in _entries(root, "equipment")}
     around.screened = "screening" in root.entries
     stations = [(name, entry.value.plain) for name, entry in _entries(root, "stations")]
@@ -279,6 +301,12 @@ def _entries(root: Mapping, key: str) -> Iterator[tuple[str, Entry]]:
 def _words(root: Mapping, key: str) -> tuple[str, ...]:
     entry = root.entries.get(key)
     return () if entry is None else _listed(entry.value)
+
+
+def _nodes(root: Mapping, key: str) -> list[Scalar]:
+    entry = root.entries.get(key)
+    items = entry.value.items if entry is not None and isinstance(entry.value, Sequence) else []
+    return [item for item in items if isinstance(item, Scalar)]
 
 
 def _listed(node: Node) -> tuple[str, ...]:

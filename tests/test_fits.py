@@ -92,6 +92,17 @@ blocks:
 
 EVERYTHING_ELSE = {
     "athlete": {"name": "Mara", "days": 3, "protect": [{"movement": "press", "advised by": "physician"}]},
+    "exercises": {
+        "exercises": [
+            {
+                "name": "boathouse hinge",
+                "also": ["pier hinge"],
+                "implement": "sandbag",
+                "path": {"hip": [90, 0], "knee": 15},
+                "credit": {"gracilis": {"as": "none", "because": "it stays slack"}},
+            }
+        ]
+    },
     "team": {"weekly limits": {"chest": 12.5}, "block commit on": ["error"], "leave out": ["archive"]},
     "review": {
         "spotline": "0.1.0",

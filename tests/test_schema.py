@@ -63,6 +63,8 @@ LINE = {"exercise": "back squat", "sets": 3}
 VISIT = {"session": "Lower A", "exercises": [LINE]}
 POSITION = (14, 0)
 
+OWN = {"name": "boathouse hinge", "implement": "sandbag", "actions": ["hip extension"]}
+
 PROPERTIES = {
     ("programme", ""): (
         {"programme": "Winter", "sessions": [VISIT]},
@@ -253,6 +255,44 @@ PROPERTIES = {
     ("athlete", "restriction"): (
         {"area": "left shoulder", "advised by": "physiotherapist"},
         {"area": TEXT, "advised by": TEXT, "review on": DATE, "note": TEXT},
+    ),
+    ("exercises", ""): (
+        {"exercises": [OWN]},
+        {"exercises": ([OWN, OWN], [])},
+    ),
+    ("exercises", "exercise"): (
+        OWN,
+        {
+            "name": TEXT,
+            "also": (["pier hinge"], "pier hinge"),
+            "implement": ("sandbag", "sack"),
+            "kind": ("isometric", "slow"),
+            "stance": ("split", "upright"),
+            "grip": ("neutral", "loose"),
+            "unilateral": (True, "yes"),
+            "pattern": ("hip hinge", "hinge"),
+            "actions": (["hip extension"], []),
+            "assists": (["grip"], "grip"),
+            "path": ({"hip": [90, 0], "knee": 15}, {"hip": "bent"}),
+            "axial": ("moderate", "some"),
+            "level": ("novice", "junior"),
+            "capacity": ("light", "medium"),
+            "station": (["floor"], "floor"),
+            "hands": (True, "both"),
+            "easier": (["hip hinge"], []),
+            "harder": (["good morning"], []),
+            "credit": ({"gracilis": {"as": "none", "because": "no"}}, {"gracilis": "none"}),
+            "note": TEXT,
+            "because": TEXT,
+        },
+    ),
+    ("exercises", "path"): (
+        {"hip": 0},
+        {joint: ([90, 45.5, 0], ["bent"]) for joint in ("hip", "knee", "ankle", "shoulder", "elbow")},
+    ),
+    ("exercises", "stated"): (
+        {"as": "direct", "because": "so"},
+        {"as": ("indirect", "half"), "because": TEXT},
     ),
     ("team", ""): (
         {},

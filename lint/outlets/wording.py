@@ -47,7 +47,12 @@ def closing(review: Review) -> str:
     """The line that sums a review up."""
     files = ", ".join(
         many(sum(one.kind == kind for one in review.files), word)
-        for kind, word in (("programme", "programme"), ("athlete", "athlete file"), ("team", "settings file"))
+        for kind, word in (
+            ("programme", "programme"),
+            ("athlete", "athlete file"),
+            ("exercises", "exercises file"),
+            ("team", "settings file"),
+        )
         if any(one.kind == kind for one in review.files)
     )
     found = ", ".join(

@@ -1,0 +1,100 @@
+"""Which files a review takes in: those asked for, those in folders, programmes by their athletes."""
+
+from __future__ import annotations
+
+import os
+
+from . import repository
+from .yaml_tree import read
+
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from collections.abc import Iterable, Iterator
+
+    from .desk import Desk
+
+ENDINGS = {
+    ".programme.yaml": "programme",
+    ".programme.yml": "programme",
+    ".athlete.yaml": "athlete",
+    ".athlete.yml": "athlete",
+    ".exercises.yaml": "exercises",
+    ".exercises.yml": "exercises",
+}
+
+
+def kind_of(path: str) -> str:
+    """``programme``, ``athlete``, ``exercises``, ``team``, or empty for any other file."""
+    name = os.path.basename(path)
+    if name == repository.SETTINGS:
+        return "team"
+    return next((kind for ending, kind in ENDINGS.items() if name.endswith(ending)), "")
+
+
+def gathered(desk: Desk, paths: Iterable[str]) -> list[str]:
+    """Every file to review, each once, in the order asked for; folders in the order of their names.
+
+    Programmes that name an athlete file among them come along.
+    """
+    found: dict[str, str] = {}
+    for path in paths:
+        is_folder = os.path.isdir(path) and not kind_of(path)
+        for one in searched(desk, path, asked=os.path.realpath(path)) if is_folder else [path]:
+            found.setdefault(os.path.realpath(one), one)
+    athletes = {real for real, one in found.items() if kind_of(one) == "athlete"}
+    for naming in programmes_naming(desk, athletes, found):
+        found.setdefault(os.path.realpath(naming), naming)
+    return list(found.values())
+
+
+def searched(desk: Desk, folder: str, asked: str) -> Iterator[str]:
+    """Files of ours below a folder, but for hidden folders and what the team leaves out.
+
+    What was ``asked`` for by name is searched even where it is left out.
+    """
+    try:
+        entries = sorted(os.scandir(folder), key=lambda entry: entry.name)
+    except OSError:
+        yield folder
+        return
+    team = desk.team_of(os.path.join(folder, "."))
+    for entry in entries:
+        path = entry.path.removeprefix("./")
+        if team.leaves_out(os.path.realpath(path)) and not team.leaves_out(asked):
+            continue
+        if kind_of(path) in ("programme", "athlete", "exercises"):
+            yield path
+        elif entry.is_dir(follow_symlinks=False) and not entry.name.startswith("."):
+            yield from searched(desk, path, asked)
+
+
+def programmes_naming(desk: Desk, athletes: set[str], known: Iterable[str]) -> Iterator[str]:
+    """Programme files of the repository that name one of these athlete files (real paths).
+
+    Files ``known`` already (real paths) are not looked at again.
+    """
+    seen = set(known)
+    names = {os.fsencode(os.path.basename(one)) for one in athletes}
+    for root in dict.fromkeys(desk.root_of(one) for one in athletes):
+        if not repository.is_marked(root):
+            continue
+        for path in searched(desk, os.path.relpath(root), asked=root):
+            if kind_of(path) != "programme" or not os.path.isfile(path) or os.path.realpath(path) in seen:
+                continue
+            with open(path, "rb") as file:
+                text = file.read()
+            if any(name in text for name in names) and athletes & set(_named(path)):
+                yield path
+
+
+def _named(path: str) -> Iterator[str]:
+    """Real paths of the athlete files that a programme names."""
+    root = read(path).root
+    plain = root.plain if root is not None else None
+    if not isinstance(plain, dict):
+        return
+    listed = plain.get("athletes")
+    for one in [plain.get("athlete"), *(listed if isinstance(listed, list) else [])]:
+        named = one.get("athlete") if isinstance(one, dict) else one
+        if isinstance(named, str):
+            yield os.path.realpath(os.path.join(os.path.dirname(path), *named.split("/")))
