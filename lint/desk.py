@@ -55,7 +55,7 @@ class Desk:
 
     def from_root(self, path: str) -> str:
         """The path of a file from the root of its repository, with / between folders."""
-        return os.path.relpath(os.path.realpath(path), self.root_of(path)).replace(os.sep, "/")
+        return os.path.relpath(repository.real(path), self.root_of(path)).replace(os.sep, "/")
 
     def team_of(self, path: str) -> Team:
         """The settings that hold for a file."""
@@ -63,12 +63,12 @@ class Desk:
         if folder not in self._team_of:
             settings = repository.settings_above(folder, self.root_of(path))
             team = Team() if settings is None else self.team_at(settings)
-            self._team_of[folder] = team.within(os.path.realpath(folder))
+            self._team_of[folder] = team.within(repository.real(folder))
         return self._team_of[folder]
 
     def team_at(self, path: str) -> Team:
         """The settings of a settings file."""
-        real = os.path.realpath(path)
+        real = repository.real(path)
         if real not in self._teams:
             self._teams[real] = read_team(os.path.relpath(path), self.rules)
         return self._teams[real]
@@ -77,7 +77,7 @@ class Desk:
         """A file of a team's own exercises, whether the team's settings name it or not."""
         from .team_exercises import ExercisesFile
 
-        known = self.team_of(path).exercises.get(os.path.realpath(path))
+        known = self.team_of(path).exercises.get(repository.real(path))
         return ExercisesFile(path) if known is None else known
 
     def broken_settings(self) -> list[str]:
@@ -96,7 +96,7 @@ class Desk:
 
     def athlete_at(self, path: str) -> AthleteFile:
         """An athlete file."""
-        real = os.path.realpath(path)
+        real = repository.real(path)
         if real not in self._athletes:
             self._athletes[real] = AthleteFile(path)
         return self._athletes[real]
@@ -104,7 +104,7 @@ class Desk:
     def named_athlete(self, programme: str, term: Term) -> Athlete | Finding:
         """The athlete whose file a programme file names, or the finding that says why not."""
         path = os.path.join(os.path.dirname(programme), *term.words.split("/"))
-        if not repository.is_inside(self.root_of(programme), os.path.realpath(path)):
+        if not repository.is_inside(self.root_of(programme), repository.real(path)):
             return _no_athlete(
                 "athlete-outside",
                 term,

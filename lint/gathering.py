@@ -39,11 +39,11 @@ def gathered(desk: Desk, paths: Iterable[str]) -> list[str]:
     found: dict[str, str] = {}
     for path in paths:
         is_folder = os.path.isdir(path) and not kind_of(path)
-        for one in searched(desk, path, asked=os.path.realpath(path)) if is_folder else [path]:
-            found.setdefault(os.path.realpath(one), one)
+        for one in searched(desk, path, asked=repository.real(path)) if is_folder else [path]:
+            found.setdefault(repository.real(one), one)
     athletes = {real for real, one in found.items() if kind_of(one) == "athlete"}
     for naming in programmes_naming(desk, athletes, found):
-        found.setdefault(os.path.realpath(naming), naming)
+        found.setdefault(repository.real(naming), naming)
     return list(found.values())
 
 
@@ -60,7 +60,7 @@ def searched(desk: Desk, folder: str, asked: str) -> Iterator[str]:
     team = desk.team_of(os.path.join(folder, "."))
     for entry in entries:
         path = entry.path.removeprefix("./")
-        if team.leaves_out(os.path.realpath(path)) and not team.leaves_out(asked):
+        if team.leaves_out(repository.real(path)) and not team.leaves_out(asked):
             continue
         if kind_of(path) in ("programme", "athlete", "exercises"):
             yield path
@@ -79,7 +79,7 @@ def programmes_naming(desk: Desk, athletes: set[str], known: Iterable[str]) -> I
         if not repository.is_marked(root):
             continue
         for path in searched(desk, os.path.relpath(root), asked=root):
-            if kind_of(path) != "programme" or not os.path.isfile(path) or os.path.realpath(path) in seen:
+            if kind_of(path) != "programme" or not os.path.isfile(path) or repository.real(path) in seen:
                 continue
             with open(path, "rb") as file:
                 text = file.read()
@@ -97,4 +97,4 @@ def _named(path: str) -> Iterator[str]:
     for one in [plain.get("athlete"), *(listed if isinstance(listed, list) else [])]:
         named = one.get("athlete") if isinstance(one, dict) else one
         if isinstance(named, str):
-            yield os.path.realpath(os.path.join(os.path.dirname(path), *named.split("/")))
+            yield repository.real(os.path.join(os.path.dirname(path), *named.split("/")))

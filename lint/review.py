@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import os
 
-from . import known_findings, registry
+from . import known_findings, registry, repository
 from .desk import Desk
 from .finding import SEVERITIES
 from .gathering import gathered, kind_of, programmes_naming
@@ -131,8 +131,8 @@ def record_known(paths: list[str], today: date) -> list[str]:
 def _found_now(desk: Desk, paths: list[str]) -> list[FileReview]:
     """All files with what is found in them, waivers heeded, the record of known findings not yet."""
     files = [_review_file(desk, path) for path in gathered(desk, paths)]
-    seen = {os.path.realpath(one.name) for one in files}
-    broken = [path for path in desk.broken_settings() if os.path.realpath(path) not in seen]
+    seen = {repository.real(one.name) for one in files}
+    broken = [path for path in desk.broken_settings() if repository.real(path) not in seen]
     files += [_review_file(desk, path) for path in broken]
     _judge_athletes(desk, files)
     names = [rule.name for rule in desk.rules]
@@ -210,7 +210,7 @@ def _judge_athletes(desk: Desk, files: list[FileReview]) -> None:
 
     Programmes of the repository that were not asked for are counted too, but nothing is said about them.
     """
-    by_file = {os.path.realpath(one.name): one for one in files}
+    by_file = {repository.real(one.name): one for one in files}
     plans = _plans(files)
     athletes = {file: one for one in plans if (file := _file_of(one))}
     others = [FileReview(path, "programme", desk.team_of(path)) for path in _others(desk, athletes, by_file)]
@@ -221,16 +221,16 @@ def _judge_athletes(desk: Desk, files: list[FileReview]) -> None:
             plans.setdefault(athlete, [])
     for athlete, ledgers in plans.items():
         ledgers += [one for other in others for one in other.ledgers if one.athlete is athlete]
-        home = by_file.get(os.path.realpath(athlete.place.text.name))
+        home = by_file.get(repository.real(athlete.place.text.name))
         if home is None:
-            home = by_file[os.path.realpath(ledgers[0].programme.place.text.name)]
+            home = by_file[repository.real(ledgers[0].programme.place.text.name)]
         lifter = Lifter(athlete, ledgers, desk.today, home.team.around)
         choices = home.team.choices
         found, faults = registry.run(_rules_for(desk, home.team), lifter, choices.moved, choices.severities)
         for fault in faults:
             home.take_fault(fault)
         for finding in found:
-            where = by_file.get(os.path.realpath(finding.place.text.name))
+            where = by_file.get(repository.real(finding.place.text.name))
             if where is not None:
                 where.findings.append(finding)
 
@@ -248,7 +248,7 @@ def _plans(files: Iterable[FileReview]) -> dict[Athlete, list[Ledger]]:
 def _file_of(athlete: Athlete) -> str:
     """The real path of an athlete's own file; empty for one written in a programme."""
     name = athlete.place.text.name
-    return os.path.realpath(name) if kind_of(name) == "athlete" else ""
+    return repository.real(name) if kind_of(name) == "athlete" else ""
 
 
 def _others(desk: Desk, athletes: Iterable[str], seen: Iterable[str]) -> list[str]:

@@ -9,7 +9,7 @@ from .body.known import Known
 from .finding import SEVERITIES, Edit, Finding
 from .quantities import plain
 from .reader import checked
-from .repository import is_inside
+from .repository import is_inside, real
 from .surroundings import BARE, Surroundings
 from .yaml_tree import Mapping, Scalar, Sequence, read
 
@@ -123,7 +123,7 @@ def _matches(folder: str, path: str, patterns: tuple[str, ...]) -> bool:
 def read_team(path: str, rules: Iterable[Rule]) -> Team:
     """The settings of a file, which is shown by the path given."""
     reading = read(path)
-    team = Team(os.path.dirname(os.path.realpath(path)))
+    team = Team(os.path.dirname(real(path)))
     team.findings = checked(reading, "team")
     if isinstance(reading.root, Mapping):
         reader = _SettingsReader(list(rules), team.findings)
@@ -164,7 +164,8 @@ class _SettingsReader:
                 team.folders.append((pattern, self.choices(entry.value)))
         team.left_out = _words(root, "leave out")
         for node in _nodes(root, "exercises"):
-            self.exercises(team, node)
+            if str(node.plain).endswith((".exercises.yaml", ".exercises.yml")):
+                self.exercises(team, node)
         own = [one for file in team.exercises.values() for one in file.exercises]
         team.around = _surroundings(root, Known(own))
 
@@ -172,7 +173,7 @@ class _SettingsReader:
         """Takes in a file of the team's own exercises."""
         from .team_exercises import ExercisesFile
 
-        path = os.path.realpath(os.path.join(team.folder, *str(node.plain).split("/")))
+        path = real(os.path.join(team.folder, *str(node.plain).split("/")))
         if not is_inside(team.folder, path):
             self.say(
                 "exercises-outside", node, f"{node.plain} lies outside the folder of these settings.", []

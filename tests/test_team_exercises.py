@@ -94,7 +94,7 @@ def test_they_count_like_the_catalogues(own: Callable[[str], Review]) -> None:
             "Vastus lateralis has none of the actions that this exercise loads.",
         ),
         (OWN.replace("sandbag", "sandbags"), "value-unknown", 3, "`sandbags` is no implement."),
-        ("exercises: [\n", "bracket-not-closed", 1, ""),
+        ("exercises: [\n", "bracket-not-closed", 2, ""),
     ],
 )
 def test_what_is_wrong_is_said_in_their_file(
