@@ -55,6 +55,9 @@ _READ: dict[str, Callable[[object], object]] = {
     "velocity": quantities.velocity,
 }
 
+MOST_WEEKS = 104
+"""Weeks that a programme may run: what its schema lets one block or programme say."""
+
 _RANGES = frozenset({"sets", "reps", "load", "rir", "rpe", "rest", "hold", "distance", "velocity"})
 """Keys whose values may be ranges."""
 
@@ -287,6 +290,15 @@ class _ProgrammeReader(_Reader):
             name = item.get("name")
             place = name.place if name else item.place
             block = Block(_text(name), place, first, _whole(item.get("weeks"), 1))
+            if first + block.weeks - 1 > MOST_WEEKS:
+                self.say(
+                    "weeks-too-many",
+                    _place_of(item, "weeks"),
+                    f"With this block the programme runs {first + block.weeks - 1} weeks; from here on no block"
+                    " was read.",
+                    change=f"Correct the weeks; past {MOST_WEEKS} weeks, start a programme in a file of its own.",
+                )
+                return tuple(blocks)
             blocks.append(self.block(item, block))
             first += block.weeks
         if stated is not None and blocks and weeks != first - 1:
@@ -519,7 +531,7 @@ def _list(at: _At | None) -> list[_At]:
 
 def _whole(at: _At | None, default: int) -> int:
     value = None if at is None else at.plain
-    sound = isinstance(value, int) and not isinstance(value, bool) and 1 <= value <= 104
+    sound = isinstance(value, int) and not isinstance(value, bool) and 1 <= value <= MOST_WEEKS
     return value if sound and isinstance(value, int) else default
 
 

@@ -556,6 +556,19 @@ programme: Test
         assert finding.counted == "The programme says 6 weeks; its blocks add up to 4."
         assert read(text)[0].weeks == 4
 
+    @pytest.mark.parametrize(
+        ("weeks", "read_in"), [((52, 52), 2), ((104,), 1), ((52, 52, 1), 2), ((52, 53, 1), 1)]
+    )
+    def test_no_more_weeks_than_a_programme_may_say(self, weeks: tuple[int, ...], read_in: int) -> None:
+        session = "sessions: [{session: Gym, exercises: [{exercise: back squat, sets: 3}]}]"
+        rows = "".join(f"  - {{name: a, weeks: {number}, {session}}}\n" for number in weeks)
+        plan, found = read("programme: Test\nblocks:\n" + rows)
+        assert len(plan.blocks) == read_in
+        assert plan.weeks == sum(weeks[:read_in]) <= 104
+        assert [(finding.rule, finding.place.line) for finding in found] == [
+            ("weeks-too-many", read_in + 3)
+        ] * (sum(weeks) > 104)
+
     def test_one_week_where_nothing_is_said(self) -> None:
         assert sound(one_line("exercise: back squat, sets: 3")).weeks == 1
 
