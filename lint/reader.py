@@ -294,9 +294,9 @@ class _ProgrammeReader(_Reader):
                 self.say(
                     "weeks-too-many",
                     _place_of(item, "weeks"),
-                    f"With this block the programme runs {first + block.weeks - 1} weeks; from here on no block"
-                    " was read.",
-                    change=f"Correct the weeks; past {MOST_WEEKS} weeks, start a programme in a file of its own.",
+                    f"With this block the programme runs {first + block.weeks - 1} weeks; no block was read"
+                    " from here on.",
+                    change=f"Correct the weeks; what goes past {MOST_WEEKS} belongs in a file of its own.",
                 )
                 return tuple(blocks)
             blocks.append(self.block(item, block))
