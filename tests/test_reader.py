@@ -123,20 +123,23 @@ def words(terms: tuple[Term, ...]) -> list[str]:
     return [term.words for term in terms]
 
 
+@pytest.fixture(scope="module")
+def ledger(programme: Callable[..., Ledger]) -> Ledger:
+    return programme(WHOLE, {"athletes/mara.athlete.yaml": MARA})
+
+
+@pytest.fixture(scope="module")
+def plan(ledger: Ledger) -> Programme:
+    return ledger.programme
+
+
+@pytest.fixture(scope="module")
+def lines(plan: Programme) -> list[Prescription]:
+    return list(plan.prescriptions())
+
+
 class TestTheWholeFormat:
     """Every value of a programme that uses all that the format has."""
-
-    @pytest.fixture(scope="class")
-    def ledger(self, programme: Callable[..., Ledger]) -> Ledger:
-        return programme(WHOLE, {"athletes/mara.athlete.yaml": MARA})
-
-    @pytest.fixture(scope="class")
-    def plan(self, ledger: Ledger) -> Programme:
-        return ledger.programme
-
-    @pytest.fixture(scope="class")
-    def lines(self, plan: Programme) -> list[Prescription]:
-        return list(plan.prescriptions())
 
     def test_no_finding_of_reading_or_schema(self, ledger: Ledger) -> None:
         # the builder has looked at that; what is left here is that there are weeks to speak of
