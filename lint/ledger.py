@@ -9,7 +9,7 @@ from __future__ import annotations
 
 from datetime import timedelta
 
-from .body import catalogue
+from .body import catalogue, curves
 from .quantities import NOTHING, Range, plain
 from .session_time import NO_TIME, SessionTime, session_time
 from .surroundings import BARE
@@ -21,7 +21,19 @@ if TYPE_CHECKING:
 
     from .body.catalogue import Exercise
     from .body.known import Known
-    from .programme import Athlete, BestLift, Block, Member, Prescription, Programme, Session, Work
+    from .programme import (
+        Activity,
+        Athlete,
+        BestLift,
+        Block,
+        Event,
+        Member,
+        Prescription,
+        Programme,
+        Session,
+        Work,
+    )
+    from .quantities import Load
     from .surroundings import Surroundings
 
 DIRECT, FRACTIONAL, TOTAL = "direct", "fractional", "total"
@@ -76,15 +88,21 @@ class Entry:
 
     ``sets`` are work sets of one visit; ``reps`` repetitions of all of them together, None where left open;
     ``slot`` is ``heavy``, ``light`` or empty where no repetitions are stated; ``exercise`` is None where the
-    catalogue does not know it; ``side`` is ``left``, ``right`` or empty for both; ``best`` are the athletes'
+    catalogue does not know it; ``side`` is ``left``, ``right`` or empty for both; ``best`` are the athlete's
     best lifts on file for the exercise.
     """
 
-    __slots__ = ("best", "exercise", "hard", "prescription", "reps", "sets", "side", "slot", "work")
+    __slots__ = ("best", "exercise", "hard", "ledger", "prescription", "reps", "sets", "side", "slot", "work")
 
     def __init__(
-        self, prescription: Prescription, work: Work, exercise: Exercise | None, best: tuple[BestLift, ...]
+        self,
+        ledger: Ledger,
+        prescription: Prescription,
+        work: Work,
+        exercise: Exercise | None,
+        best: tuple[BestLift, ...],
     ) -> None:
+        self.ledger = ledger
         self.best = best
         self.prescription = prescription
         self.work = work
@@ -103,7 +121,60 @@ class Entry:
     @property
     def stated_effort(self) -> bool:
         """Whether the coach wrote how hard it is meant to be."""
-        return self.work.rir is not None or self.work.rpe is not None
+        return self.reserve is not None
+
+    @property
+    def reserve(self) -> Range | None:
+        """Repetitions in reserve, as stated or by the RPE (10 less it, zourdos-2016); None if not stated."""
+        if self.work.rir is not None:
+            return self.work.rir
+        rpe = self.work.rpe
+        return None if rpe is None else Range(10 - rpe.high, 10 - rpe.low)
+
+    @property
+    def to_failure(self) -> bool:
+        """Whether the coach wrote that sets go on to failure, none left in reserve."""
+        open_ended = self.work.reps is not None and not self.work.reps.sets
+        return open_ended if self.reserve is None else self.reserve.low == 0
+
+    @property
+    def percent(self) -> Range | None:
+        """The load in % of the one-repetition maximum: as stated, by a best lift on file, or by an RM load.
+
+        None where neither is known. A best lift for several repetitions stands for the maximum that the curve
+        of the lift gives (nuzzo-2024).
+        """
+        load = self.work.load
+        if load is None or load.span is None:
+            return None
+        if load.kind == "percent":
+            return load.span
+        if load.kind == "rm":
+            ends = [curves.percent_for(reps, self._curve) for reps in (load.span.high, load.span.low)]
+            return None if ends[0] is None or ends[1] is None else Range(ends[0], ends[1])
+        mass = self._lifted(load)
+        if mass is None:
+            return None
+        maxima = [one for lift in self.best if (one := self._maximum(lift)) is not None]
+        return mass * (100 / max(maxima)) if maxima and max(maxima) > 0 else None
+
+    @property
+    def _curve(self) -> str:
+        return curves.curve_of(self.exercise.name) if self.exercise else ""
+
+    def _lifted(self, load: Load) -> Range | None:
+        """What is lifted in kg; the lifter's own mass included where the load is given on top of it."""
+        if load.span is None or load.kind not in ("mass", "bodyweight"):
+            return None
+        if load.kind == "mass":
+            return load.span
+        mass = self.ledger.athlete.body_mass if self.ledger.athlete else None
+        return None if mass is None else load.span + Range(mass, mass)
+
+    def _maximum(self, best: BestLift) -> float | None:
+        """The one-repetition maximum that a best lift stands for, in kg."""
+        lifted, percent = self._lifted(best.load), curves.percent_for(best.reps, self._curve)
+        return None if lifted is None or percent is None else lifted.middle * 100 / percent
 
     @property
     def sure(self) -> bool:
@@ -306,10 +377,11 @@ def _on_side(parts: list[Part], side: str) -> Count:
 class Visit(Tally):
     """A session on one day of a week; ``day`` is 1 to 7 from the start day, 0 where none is stated."""
 
-    __slots__ = ("day", "own", "session")
+    __slots__ = ("day", "ledger", "own", "session")
 
-    def __init__(self, session: Session, day: int, own: tuple[Entry, ...]) -> None:
+    def __init__(self, ledger: Ledger, session: Session, day: int, own: tuple[Entry, ...]) -> None:
         super().__init__((self,))
+        self.ledger = ledger
         self.session = session
         self.day = day
         self.own = own
@@ -431,6 +503,29 @@ class Ledger(Tally):
             alike.setdefault((week.block, week.rehabilitation, week.visits), []).append(week)
         return [(weeks[0], tuple(week.number for week in weeks)) for weeks in alike.values()]
 
+    def day_number(self, day: date) -> int | None:
+        """The number of a calendar day from the start (1: the first day); None where no start is written."""
+        starts = self.programme.starts
+        return None if starts is None else (day - starts).days + 1
+
+    def activities(self) -> list[tuple[int, Week, Activity]]:
+        """Every activity outside the gym on each of its days, by the day's number from the start."""
+        return [
+            ((week.number - 1) * 7 + day, week, activity)
+            for week in self.weeks
+            for activity in week.block.activities
+            for day in activity.days
+        ]
+
+    def events(self) -> list[tuple[int, Event]]:
+        """Dated events by their day's number from the start, in order."""
+        dated = [
+            (number, event)
+            for event in self.programme.events
+            if event.date is not None and (number := self.day_number(event.date)) is not None
+        ]
+        return sorted(dated, key=lambda pair: pair[0])
+
     def training_days(self) -> list[tuple[int, Week, Tally]]:
         """Every day with a session, as the day's number from the start (1: the first day), in order."""
         shared: dict[tuple[Visit, ...], Tally] = {}
@@ -499,7 +594,7 @@ class _Calendar:
         own = self.entries(session, week)
         key = (session, day, own)
         if key not in self.seen:
-            self.seen[key] = Visit(session, day, own)
+            self.seen[key] = Visit(self.ledger, session, day, own)
         return self.seen[key]
 
     def entries(self, session: Session, week: int) -> tuple[Entry, ...]:
@@ -525,7 +620,7 @@ class _Calendar:
                 return None
             work = work.with_values(adjustment.in_week(week))
             exercise = self.ledger.known.exercise(work.exercise)
-        return Entry(line, work, exercise, self.best.get(exercise, ()) if exercise else ())
+        return Entry(self.ledger, line, work, exercise, self.best.get(exercise, ()) if exercise else ())
 
 
 def _best_lifts(ledger: Ledger) -> dict[Exercise, tuple[BestLift, ...]]:

@@ -36,7 +36,7 @@ if TYPE_CHECKING:
 
     from .finding import Severity
     from .places import Place
-    from .yaml_tree import Node, Reading
+    from .yaml_tree import Anchor, Node, Reading
 
     OpenAthlete = Callable[[Term], "Athlete | Finding"]
     """Takes the path as written in a programme; gives the athlete, or the finding that says why not."""
@@ -72,7 +72,19 @@ def checked(reading: Reading, schema: str) -> list[Finding]:
         from .explain import explain
 
         found += explain(reading.root, schema)
+    if not any(finding.severity == "error" for finding in reading.findings):
+        found += [_unused(anchor) for anchor in reading.anchors if not anchor.used]
     return found
+
+
+def _unused(anchor: Anchor) -> Finding:
+    return Finding(
+        "anchor-unused",
+        "note",
+        anchor.place,
+        f"Nothing uses the anchor `{anchor.name}`.",
+        change="Take it out, or use it.",
+    )
 
 
 class _At:

@@ -34,7 +34,7 @@ LEG_WORK = ("knee extension", "hip extension", "knee flexion", "hip hinge", "squ
 def knee_flexion_missing(week: Week, limits: Limits) -> Iterator[Finding]:
     """Lower-body work without a single set of knee flexion.
 
-    Counts direct sets of knee flexion in the weeks of a block that train the legs; wants at least one.
+    Counts direct sets of knee flexion in the weeks of a block that train the legs hard; wants at least one.
 
     Flags:
         programme: Legs
@@ -56,7 +56,7 @@ def knee_flexion_missing(week: Week, limits: Limits) -> Iterator[Finding]:
     if not _legs_lack(week, "knee flexion"):
         return
     hamstrings = week.for_actions(("hip hinge",))
-    legs = week.for_actions(LEG_WORK)
+    legs = week.for_actions(LEG_WORK, hard=True)
     if hamstrings:
         counted = (
             f"{sets_of(str(hamstrings))} for the hamstrings, all hinges; nothing bends the knee against load."
@@ -89,7 +89,7 @@ def knee_flexion_missing(week: Week, limits: Limits) -> Iterator[Finding]:
 def hip_hinge_missing(week: Week, limits: Limits) -> Iterator[Finding]:
     """Lower-body work without a hip hinge: hip extension with a nearly straight knee.
 
-    Counts sets of exercises that hinge, in the weeks of a block that train the legs; wants at least one. A
+    Counts sets of exercises that hinge, in the weeks of a block that train the legs hard; wants at least one. A
     warning where the goal is size or strength, else a note.
 
     Flags:
@@ -115,7 +115,7 @@ def hip_hinge_missing(week: Week, limits: Limits) -> Iterator[Finding]:
     if not _legs_lack(week, "hip hinge"):
         return
     curls = week.for_actions(("knee flexion",))
-    legs = week.for_actions(LEG_WORK)
+    legs = week.for_actions(LEG_WORK, hard=True)
     serious: Severity = "warning" if week.programme.goal in ("hypertrophy", "strength") else "note"
     yield found(
         _where_to_add(curls or legs),
@@ -135,7 +135,7 @@ def _legs_lack(week: Week, action: str) -> bool:
     if not week.is_typical() or not week.means("hamstrings"):
         return False
     block = week.ledger.of_block(week.block)
-    return bool(week.for_actions(LEG_WORK)) and not (
+    return bool(week.for_actions(LEG_WORK, hard=True)) and not (
         block.for_actions((action,)) or block.could_hold(actions=(action,))
     )
 

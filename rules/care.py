@@ -1,0 +1,1 @@
+"""Care: cautions that defer to the athlete's clinician, licensed practice and local rules."""
