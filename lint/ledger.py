@@ -11,7 +11,7 @@ from datetime import timedelta
 
 from .body import catalogue, curves
 from .quantities import NOTHING, Range, plain
-from .session_time import NO_TIME, SessionTime, session_time
+from .session_time import CHANGE_OVER, NO_TIME, SessionTime, session_time
 from .surroundings import BARE
 
 TYPE_CHECKING = False
@@ -386,13 +386,15 @@ class Visit(Tally):
         self.day = day
         self.own = own
 
-    def time(self) -> SessionTime:
-        """How long it takes."""
+    def time(self, *, prepared: bool | None = None, change_over: Range = CHANGE_OVER) -> SessionTime:
+        """How long it takes; ``prepared`` and ``change_over`` (s) stand in for what is otherwise assumed."""
         lines: dict[Prescription, list[tuple[Work, str]]] = {}
         for entry in self.own:
             lines.setdefault(entry.prescription, []).append((entry.work, entry.slot))
         timed = [(line, tuple(works)) for line, works in lines.items()]
-        return session_time(timed, prepared=bool(self.session.preparation))
+        if prepared is None:
+            prepared = bool(self.session.preparation)
+        return session_time(timed, prepared=prepared, change_over=change_over)
 
 
 class Week(Tally):
