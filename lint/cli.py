@@ -6,13 +6,14 @@ import sys
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
-    from collections.abc import Callable
+    from collections.abc import Callable, Iterable
 
     from .review import Review
 
 USAGE = """\
 usage: spotline review [--as cards|lines|json] [--record-known] [--] [PATH ...]
        spotline exercises [--as text|json] [--] [WORDS ...]
+       spotline rules [--as text|json] [--] [NAME ...]
        spotline schema NAME
        spotline --help | --version
 
@@ -23,6 +24,8 @@ exercises
          finds exercises by muscle or area, joint action, implement, length (long, middle, short), kind,
          stance, level, pattern or name, and says what each trains and why: hamstrings long dumbbell.
          Without a word, counts the catalogue.
+rules    lists the rules; with names, shows their pages: what each counts and wants, why, its sources
+         and limits, examples, how to move and waive it.
 schema   prints a JSON Schema: {schemas}.
 
 Exit code: 0 nothing blocks, 1 a finding blocks or no exercise is found, 2 the job could not be done.
@@ -66,9 +69,7 @@ def _command(words: list[str]) -> int:
         print(f"spotline {VERSION}")
         return 0
     command = COMMANDS.get(words[0])
-    if command is None:
-        return _refuse(f"there is no command {words[0]!r}")
-    return command(words[1:])
+    return _refuse_name("command", words[0], COMMANDS) if command is None else command(words[1:])
 
 
 def _usage() -> str:
@@ -81,6 +82,13 @@ def _refuse(reason: str) -> int:
     print(f"spotline: {reason}", file=sys.stderr)
     print(_usage().partition("\n\n")[0], file=sys.stderr)
     return 2
+
+
+def _refuse_name(kind: str, name: str, known: Iterable[str]) -> int:
+    from difflib import get_close_matches
+
+    near = get_close_matches(name, list(known), 1)
+    return _refuse(f"there is no {kind} {name!r}{f'; did you mean {near[0]}?' if near else ''}")
 
 
 class _RefusedError(Exception):
@@ -185,6 +193,32 @@ def _exercises(words: list[str]) -> int:
     return 0 if answer.found else 1
 
 
+def _rules(words: list[str]) -> int:
+    from .registry import all_rules
+
+    try:
+        chosen, names = _options(words, {"--as": FOUND_FORMS})
+    except _RefusedError as refused:
+        return _refuse(str(refused))
+    rules = {rule.name: rule for rule in all_rules()}
+    unknown = next((name for name in names if name not in rules), None)
+    if unknown is not None:
+        return _refuse_name("rule", unknown, rules)
+    asked = [rules[name] for name in names] or list(rules.values())
+    if chosen.get("--as") == "json":
+        from .outlets.rules_json import rules_json
+
+        print(rules_json(asked))
+        return 0
+    from .outlets.rules_text import rule_text, rules_list
+
+    if names:
+        print("\n".join(line for rule in asked for line in rule_text(rule, _width(), bold=_bold())))
+    else:
+        print("\n".join(rules_list(asked, _width(), bold=_bold())))
+    return 0
+
+
 def _schema(words: list[str]) -> int:
     from ..schema import names, text
 
@@ -197,6 +231,7 @@ def _schema(words: list[str]) -> int:
 COMMANDS: dict[str, Callable[[list[str]], int]] = {
     "review": _review,
     "exercises": _exercises,
+    "rules": _rules,
     "schema": _schema,
 }
 

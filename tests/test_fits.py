@@ -15,6 +15,8 @@ from spotline import schema as schemas
 from spotline.lint.body.search import search
 from spotline.lint.fits import compiled, fits
 from spotline.lint.outlets.found_json import found_json
+from spotline.lint.outlets.rules_json import rules_json
+from spotline.lint.registry import all_rules
 from spotline.lint.yaml_tree import parse
 
 EXAMPLES = os.path.join(os.path.dirname(os.path.dirname(os.path.abspath(__file__))), "examples")
@@ -147,6 +149,7 @@ EVERYTHING_ELSE = {
 DOCUMENTS = {
     "programme": parse("p", EVERYTHING).root.plain,
     **EVERYTHING_ELSE,
+    "rules": json.loads(rules_json(all_rules())),
     "exercises-found": json.loads(found_json(search("seated band leg curl flurb"))),
 }
 LIBRARY = {name: Draft202012Validator(schemas.load(name)) for name in schemas.names()}

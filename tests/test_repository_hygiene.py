@@ -45,7 +45,7 @@ FLOORS = (
     {"registry"},
     {"rules"},
     {"team_exercises", "waivers", "known_findings"},
-    {"team"},
+    {"team", "rule_page"},
     {"desk"},
     {"gathering"},
     {"review"},

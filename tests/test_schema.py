@@ -65,6 +65,23 @@ POSITION = (14, 0)
 
 OWN = {"name": "boathouse hinge", "implement": "sandbag", "actions": ["hip extension"]}
 
+RULE = {
+    "rule": "units-mixed",
+    "family": "upkeep",
+    "severity": "warning",
+    "confidence": "fact",
+    "looks at": "programme",
+    "finds": "Units.",
+    "counts": [],
+    "why": "So.",
+    "off": False,
+    "rests in rehabilitation": False,
+    "sources": [],
+    "limits": [],
+    "flags": "a",
+    "passes": "b",
+}
+
 PROPERTIES = {
     ("programme", ""): (
         {"programme": "Winter", "sessions": [VISIT]},
@@ -293,6 +310,44 @@ PROPERTIES = {
     ("exercises", "stated"): (
         {"as": "direct", "because": "so"},
         {"as": ("indirect", "half"), "because": TEXT},
+    ),
+    ("rules", ""): ({"rules": []}, {"rules": ([RULE], ["units-mixed"])}),
+    ("rules", "rule"): (
+        RULE,
+        {
+            "rule": ("units-mixed", "Units"),
+            "family": TEXT,
+            "severity": ("note", "fatal"),
+            "confidence": ("fact", "sure"),
+            "looks at": ("week", "year"),
+            "finds": TEXT,
+            "counts": (["It counts."], [""]),
+            "why": TEXT,
+            "off": (True, "yes"),
+            "rests in rehabilitation": (True, "yes"),
+            "sources": ([], ["cp-cap"]),
+            "limits": ([], {}),
+            "flags": TEXT,
+            "passes": TEXT,
+        },
+    ),
+    ("rules", "source"): (
+        {"id": "cp-cap", "reference": "practice", "kind": "convention", "grade": "M"},
+        {"id": TEXT, "reference": TEXT, "kind": ("trial", "hearsay"), "grade": ("V2", "A")},
+    ),
+    ("rules", "limit"): (
+        {"name": "most", "default": 20, "unit": "sets", "ground": "cp-cap", "by": []},
+        {
+            "name": TEXT,
+            "default": ({"chest": 3}, "many"),
+            "unit": TEXT,
+            "ground": TEXT,
+            "by": ([{"where": {"goal": "strength"}, "default": 1}], [1]),
+        },
+    ),
+    ("rules", "byValue"): (
+        {"where": {"goal": "strength"}, "default": 1},
+        {"where": ({"level": "novice"}, {}), "default": (["calves"], "few")},
     ),
     ("team", ""): (
         {},

@@ -3,14 +3,13 @@
 from __future__ import annotations
 
 from collections.abc import Callable
-from textwrap import dedent
 
 import pytest
 
 from spotline.lint.finding import Finding
 from spotline.lint.registry import Rule, all_rules
+from spotline.lint.rule_page import MARK, Page
 
-MARK = "# <- here"
 ABOUT_NAMES = ("exercise-unknown",)
 """Rules whose business is a name that nobody knows."""
 
@@ -23,13 +22,8 @@ Findings = Callable[..., list[Finding]]
 
 def example(rule: Rule, which: str) -> str:
     """The text under ``Flags:`` or ``Passes:`` of a rule's page."""
-    _, _, after = rule.page.partition(f"    {which}:\n")
-    lines = []
-    for line in after.splitlines():
-        if line.strip() and not line.startswith("        "):
-            break
-        lines.append(line)
-    return dedent("\n".join(lines)).strip() + "\n"
+    page = Page(rule)
+    return page.flags if which == "Flags" else page.passes
 
 
 def marked(text: str) -> list[int]:
