@@ -89,8 +89,8 @@ def knee_flexion_missing(week: Week, limits: Limits) -> Iterator[Finding]:
 def hip_hinge_missing(week: Week, limits: Limits) -> Iterator[Finding]:
     """Lower-body work without a hip hinge: hip extension with a nearly straight knee.
 
-    Counts sets of exercises that hinge, in the weeks of a block that train the legs hard; wants at least one. A
-    warning where the goal is size or strength, else a note.
+    Counts sets of exercises that hinge, in the weeks of a block that train the legs hard; wants at least
+    one. A warning where the goal is size or strength, else a note.
 
     Flags:
         programme: Legs

@@ -57,6 +57,12 @@ class TestKneeFlexionMissing:
             "Lower, stiff-leg deadlift: 4 sets",
         ]
 
+    def test_the_sessions_with_hinges_come_first(self, findings: Findings, week: Text) -> None:
+        (finding,) = findings(week({"A": [SQUAT], "B": [HINGE], "C": [SQUAT]}), self.RULE)
+        assert finding.change.endswith(" to B.")
+        (finding,) = findings(week({"A": [SQUAT], "B": [SQUAT], "C": [SQUAT]}), self.RULE)
+        assert finding.change.endswith(" to A or B.")
+
     def test_without_a_hinge_it_points_at_the_first_leg_exercise(
         self, findings: Findings, week: Text
     ) -> None:
@@ -100,7 +106,14 @@ class TestKneeFlexionMissing:
         assert len(findings(week({"Gym": [SQUAT, f"{exercise}, sets: 9"]}), self.RULE)) == 1
 
     @pytest.mark.parametrize(
-        "lines", [["bench press, sets: 3"], ["standing calf raise, sets: 3"], ["plank, sets: 3"]]
+        "lines",
+        [
+            ["bench press, sets: 3"],
+            ["standing calf raise, sets: 3"],
+            ["plank, sets: 3"],
+            ["box jump, sets: 3"],
+            ["back squat, sets: 2, rir: 8"],
+        ],
     )
     def test_silent_where_the_legs_are_not_trained(
         self, findings: Findings, week: Text, lines: list[str]
@@ -218,6 +231,12 @@ class TestHipHingeMissing:
         self, findings: Findings, week: Text, exercise: str
     ) -> None:
         assert len(findings(week({"Gym": [f"{exercise}, sets: 9"]}), self.RULE)) == 1
+
+    def test_the_sessions_with_curls_come_first(self, findings: Findings, week: Text) -> None:
+        (finding,) = findings(week({"A": [SQUAT], "B": [CURL], "C": [SQUAT]}), self.RULE)
+        assert finding.change.endswith(" to B.")
+        (finding,) = findings(week({"A": [SQUAT], "B": [SQUAT]}), self.RULE)
+        assert finding.change.endswith(" to A or B.")
 
     def test_points_at_the_first_leg_exercise_without_a_curl(self, findings: Findings, week: Text) -> None:
         (finding,) = findings(week({"Gym": ["bench press, sets: 3", "leg press, sets: 3", SQUAT]}), self.RULE)

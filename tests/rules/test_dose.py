@@ -218,6 +218,15 @@ class TestWeeklySetsUnderFloor:
         said = findings(week({"Gym": ["barbell curl, sets: 3"]}, self.HEAD + head), self.RULE)
         assert [finding.severity for finding in said] == ([severity] if severity else [])
 
+    def test_a_blocks_own_focus_comes_first(self, findings: Findings) -> None:
+        text = (
+            "programme: Test\ngoal: hypertrophy\nfocus: [biceps]\nblocks:\n"
+            "  - {name: One, weeks: 1, focus: [triceps], sessions: [{session: A, exercises: [{exercise: barbell curl, sets: 1}, {exercise: cable pushdown, sets: 1}]}]}\n"
+            "  - {name: Two, weeks: 1, sessions: [{session: A, exercises: [{exercise: barbell curl, sets: 1}, {exercise: cable pushdown, sets: 1}]}]}\n"
+        )
+        said = {finding.subject: finding.weeks for finding in findings(text, self.RULE)}
+        assert said == {"triceps": (1,), "biceps": (2,)}
+
     def test_a_focus_is_taken_out_of_the_focus(self, findings: Findings, week: Text) -> None:
         (finding,) = findings(
             week({"Gym": ["seated leg curl, sets: 1"]}, self.HEAD + "focus: [hams]"), self.RULE

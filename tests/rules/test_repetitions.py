@@ -120,6 +120,24 @@ class TestRepRangeNarrow:
         assert finding.weeks == (1, 2)
         assert [related.words for related in finding.related] == ["Lower, leg extension: 8 sets"]
 
+    @pytest.mark.parametrize(
+        ("head", "keys", "said"),
+        [
+            ("phase: in-season\n", "", 0),
+            ("phase: in-season\n", "phase: build, ", 1),
+            ("", "phase: in-season, ", 0),
+            ("", "", 1),
+        ],
+    )
+    def test_the_phase_of_a_block_comes_first(
+        self, findings: Findings, head: str, keys: str, said: int
+    ) -> None:
+        text = (
+            f"programme: Test\ngoal: hypertrophy\n{head}blocks:\n  - {{name: One, weeks: 1, {keys}sessions: [{{session: A, "
+            "day: [monday, thursday], exercises: [{exercise: leg extension, sets: 4, reps: 10}]}]}\n"
+        )
+        assert len(findings(text, self.RULE)) == said
+
     def test_each_block_is_judged_by_itself(self, findings: Findings) -> None:
         block = (
             "  - {{name: B{reps}, weeks: 1, {keys}sessions: [{{session: Gym, day: [monday, thursday], exercises: "
@@ -203,6 +221,8 @@ class TestRirRpeContradict:
         (finding,) = findings(week({"Gym": ["bench press, sets: 3, rir: 10, rpe: 5"]}), self.RULE)
         assert "RPE 0" not in finding.change
         assert [edit.words for edit in finding.edits] == ["5"]
+        (finding,) = findings(week({"Gym": ["bench press, sets: 3, rir: 9, rpe: 5"]}), self.RULE)
+        assert [edit.words for edit in finding.edits] == ["1", "5"]
 
     def test_every_edit_mends_it(self, findings: Findings, week: Text) -> None:
         text = week({"Gym": ["bench press, sets: 3, rir: 1-2, rpe: 9.5-10"]})

@@ -107,7 +107,7 @@ class TestAreaUnknown:
         (finding,) = findings(week({"Gym": ["leg press, sets: 3"]}, "focus: [hamstrigns]"), self.RULE)
         assert (finding.severity, finding.where) == ("warning", "focus")
         assert finding.counted == "`hamstrigns` is no muscle, region or exercise that is known."
-        assert "hamstrings" in finding.change
+        assert finding.change == "Did you mean hamstrings?"
         assert finding.edits[0].words == "hamstrings"
 
     @pytest.mark.parametrize(
