@@ -11,7 +11,7 @@ if TYPE_CHECKING:
     from .review import Review
 
 USAGE = """\
-usage: spotline review [--as cards|lines|json] [--record-known] [--] [PATH ...]
+usage: spotline review [--as cards|lines|json] [--record-known] [--rules-from MODULE] [--] [PATH ...]
        spotline exercises [--as text|json] [--] [WORDS ...]
        spotline rules [--as text|json] [--] [NAME ...]
        spotline schema NAME
@@ -19,7 +19,8 @@ usage: spotline review [--as cards|lines|json] [--record-known] [--] [PATH ...]
 
 review   reviews programme and athlete files (*.programme.yaml, *.athlete.yaml), or all of them below
          the folders named; without a path, below this folder. Cards are for people and the default on a
-         terminal, lines the default elsewhere.
+         terminal, lines the default elsewhere. --record-known puts all that is found on record, so that
+         only what is new blocks from then on. --rules-from adds the rules of a Python module of your own.
 exercises
          finds exercises by muscle or area, joint action, implement, length (long, middle, short), kind,
          stance, level, pattern or name, and says what each trains and why: hamstrings long dumbbell.
@@ -95,10 +96,10 @@ class _RefusedError(Exception):
     """Words of the command line that cannot be followed."""
 
 
-def _options(words: list[str], known: dict[str, tuple[str, ...]]) -> tuple[dict[str, str], list[str]]:
+def _options(words: list[str], known: dict[str, tuple[str, ...] | None]) -> tuple[dict[str, str], list[str]]:
     """Options with their values, and the other words; ``--`` ends the options.
 
-    An option for which no values are known takes none.
+    An option takes one of the values known for it: none where there are none, any where that is None.
     """
     chosen: dict[str, str] = {}
     others: list[str] = []
@@ -110,10 +111,14 @@ def _options(words: list[str], known: dict[str, tuple[str, ...]]) -> tuple[dict[
             name, equals, value = word.partition("=")
             if name not in known:
                 raise _RefusedError(f"there is no option {name}")
-            if known[name] and not equals:
+            values = known[name]
+            if values != () and not equals:
                 value = next(rest, "")
-            if value not in (known[name] or ("",)):
-                raise _RefusedError(f"{name} takes one of {', '.join(known[name])}")
+            if values is None and not value:
+                raise _RefusedError(f"{name} takes a name")
+            if values is not None and value not in (values or ("",)):
+                one = f"one of {', '.join(values)}" if values else "no value"
+                raise _RefusedError(f"{name} takes {one}")
             chosen[name] = value
         else:
             others.append(word)
@@ -122,10 +127,13 @@ def _options(words: list[str], known: dict[str, tuple[str, ...]]) -> tuple[dict[
 
 def _review(words: list[str]) -> int:
     try:
-        chosen, paths = _options(words, {"--as": FORMS, "--record-known": ()})
+        chosen, paths = _options(words, {"--as": FORMS, "--record-known": (), "--rules-from": None})
     except _RefusedError as refused:
         return _refuse(str(refused))
     from datetime import date
+
+    if "--rules-from" in chosen and not _take_rules(chosen["--rules-from"]):
+        return 2
 
     from .review import record_known, review
 
@@ -137,6 +145,19 @@ def _review(words: list[str]) -> int:
     form = chosen.get("--as") or ("cards" if sys.stdout.isatty() else "lines")
     PRINTERS[form](result)
     return result.exit_code
+
+
+def _take_rules(module: str) -> bool:
+    """Takes in the rules of a module; says why where that fails."""
+    from .registry import load_module
+
+    try:
+        load_module(module)
+    except Exception as fault:
+        reason = f"{type(fault).__name__}: {fault}"
+        print(f"spotline: the rules of {module!r} cannot be used ({reason})", file=sys.stderr)
+        return False
+    return True
 
 
 def _print_cards(result: Review) -> None:

@@ -135,10 +135,10 @@ def _found_now(desk: Desk, paths: list[str]) -> list[FileReview]:
     broken = [path for path in desk.broken_settings() if repository.real(path) not in seen]
     files += [_review_file(desk, path) for path in broken]
     _judge_athletes(desk, files)
-    names = [rule.name for rule in desk.rules]
     for one in files:
         one.findings = _in_order(one.findings)
         if one.reading is not None:
+            names = [rule.name for rule in (*desk.rules, *one.team.rules)]
             found, one.waived = waive(one.reading, one.findings, names, desk.today)
             one.findings = _in_order(found)
     return files
@@ -199,7 +199,7 @@ def _ruled(desk: Desk, one: FileReview) -> list[Finding]:
 
 
 def _rules_for(desk: Desk, team: Team) -> list[Rule]:
-    return [rule for rule in desk.rules if team.runs(rule)]
+    return [rule for rule in (*desk.rules, *team.rules) if team.runs(rule)]
 
 
 # Athletes over all their programmes

@@ -59,7 +59,8 @@ class Team:
     """The settings that hold for a folder.
 
     ``folder`` is where they stand; ``findings`` say what is wrong with them, in which case nothing of them is
-    applied and ``broken`` is True. ``exercises`` are the files of the team's own exercises, by real path.
+    applied and ``broken`` is True. ``exercises`` are the files of the team's own exercises, by real path;
+    ``rules`` are rules of its own.
     """
 
     __slots__ = (
@@ -71,6 +72,7 @@ class Team:
         "folder",
         "folders",
         "left_out",
+        "rules",
     )
 
     def __init__(self, folder: str = "") -> None:
@@ -82,6 +84,7 @@ class Team:
         self.left_out: tuple[str, ...] = ()
         self.around: Surroundings = BARE
         self.exercises: dict[str, ExercisesFile] = {}
+        self.rules: list[Rule] = []
 
     @property
     def blocking(self) -> tuple[str, ...]:
@@ -166,8 +169,33 @@ class _SettingsReader:
         for node in _nodes(root, "exercises"):
             if str(node.plain).endswith((".exercises.yaml", ".exercises.yml")):
                 self.exercises(team, node)
+        self.team_rules(team, root)
         own = [one for file in team.exercises.values() for one in file.exercises]
         team.around = _surroundings(root, Known(own))
+
+    def team_rules(self, team: Team, root: Mapping) -> None:
+        """Takes in the rules that the team declares, those whose form is sound."""
+        entry = root.entries.get("team rules")
+        for item in entry.value.items if entry is not None and isinstance(entry.value, Sequence) else ():
+            if not isinstance(item, Mapping) or not {"rule", "weekly sets of", "message"} <= set(
+                item.entries
+            ):
+                continue
+            from .team_rules import is_action, is_known, near, team_rule
+
+            name, subject, within = (item.entries.get(key) for key in ("rule", "weekly sets of", "in"))
+            if name and any(name.value.plain == one.name for one in (*team.rules, *self.rules.values())):
+                self.say("rule-twice", name.value, f"There is a rule `{name.value.plain}` already.", [])
+            elif subject and not is_known(str(subject.value.plain)):
+                words = str(subject.value.plain)
+                self.say("area-unknown", subject.value, f"Sets cannot be counted for `{words}`.", near(words))
+            elif within and not is_action(str(within.value.plain)):
+                words = str(within.value.plain)
+                self.say(
+                    "area-unknown", within.value, f"`{words}` is no joint action or pattern.", near(words)
+                )
+            elif not any(item.start <= one.place.start < item.end for one in self.findings):
+                team.rules.append(team_rule(item.plain))
 
     def exercises(self, team: Team, node: Node) -> None:
         """Takes in a file of the team's own exercises."""

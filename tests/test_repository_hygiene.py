@@ -33,7 +33,7 @@ TOP = {
 }
 
 FLOORS = (
-    {"places", "version", "body", "schema"},
+    {"places", "version", "body", "schema", "deadline"},
     {"finding"},
     {"files", "yaml_characters", "yaml_faults", "yaml_scalars", "yaml_syntax", "yaml_tree"},
     {"quantities"},
@@ -44,7 +44,7 @@ FLOORS = (
     {"ledger"},
     {"registry"},
     {"rules"},
-    {"team_exercises", "waivers", "known_findings"},
+    {"team_exercises", "team_rules", "waivers", "known_findings"},
     {"team", "rule_page"},
     {"desk"},
     {"gathering"},

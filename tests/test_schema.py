@@ -394,7 +394,7 @@ PROPERTIES = {
         {"stated": DATE, "by": TEXT, "note": TEXT},
     ),
     ("team", "teamRule"): (
-        {"rule": "team-curls", "weekly sets of": "hamstrings", "message": "Add a curl."},
+        {"rule": "team-curls", "weekly sets of": "hamstrings", "at least": 3, "message": "Add a curl."},
         {
             "rule": ("team-leg-curls", "Curls"),
             "weekly sets of": TEXT,
