@@ -142,6 +142,21 @@ EVERYTHING_ELSE = {
                 ],
             }
         ],
+        "kept back": [
+            {
+                "file": "a",
+                "line": 1,
+                "column": 1,
+                "end line": 1,
+                "end column": 2,
+                "rule": "key-unknown",
+                "severity": "error",
+                "where": "",
+                "counted": "c",
+                "by": "record",
+                "reason": "",
+            }
+        ],
         "summary": {"error": 1, "warning": 0, "note": 0, "blocked": True},
         "faults": [{"file": "a", "rule": "r", "fault": "f"}],
     },

@@ -21,6 +21,10 @@ def json_text(review: Review) -> str:
         "spotline": VERSION,
         "files": len(review.files),
         "findings": [_finding(finding) for finding in found],
+        "kept back": [
+            _kept(one.finding, "waiver", one.waiver.reason) for file in review.files for one in file.waived
+        ]
+        + [_kept(finding, "record", "") for file in review.files for finding in file.known],
         "summary": {
             **{severity: review.count(severity) for severity in ("error", "warning", "note")},
             "blocked": review.blocked,
@@ -55,6 +59,18 @@ def _finding(finding: Finding) -> dict[str, object]:
         "sources": [{"id": name, "reference": catalogue.source(name).reference} for name in finding.sources],
         "related": [{**_place(one.place), "words": one.words} for one in finding.related],
         "edits": [{"label": one.label, **_place(one.place), "words": one.words} for one in finding.edits],
+    }
+
+
+def _kept(finding: Finding, by: str, reason: str) -> dict[str, object]:
+    return {
+        **_place(finding.place),
+        "rule": finding.rule,
+        "severity": finding.severity,
+        "where": finding.where,
+        "counted": finding.counted,
+        "by": by,
+        "reason": reason,
     }
 
 
