@@ -351,6 +351,18 @@ class Tally:
             [Part(visit, entry, entry.sets) for visit, entry in self.entries() if entry.hard or not hard]
         )
 
+    def how_often(self, test: Callable[[Entry], bool]) -> int:
+        """On how many visits there is at least one set of an entry that passes a test."""
+        return sum(any(entry.sets.high and test(entry) for entry in visit.own) for visit in self.visits)
+
+    def by_exercise(self, test: Callable[[Entry], bool]) -> list[Count]:
+        """The sets of each known exercise, of entries that pass a test; the better side of one-sided work."""
+        parts: dict[Exercise, list[Part]] = {}
+        for visit, entry in self.entries():
+            if entry.exercise is not None and test(entry):
+                parts.setdefault(entry.exercise, []).append(Part(visit, entry, entry.sets))
+        return [_on_side(of_one, "") for of_one in parts.values()]
+
     def could_hold(self, actions: Iterable[str] = (), areas: Iterable[str] = ()) -> bool:
         """Whether a line that cannot be counted may train one of these: its exercise or sets are unknown."""
         wanted, muscles = tuple(actions), tuple(areas)
@@ -422,8 +434,13 @@ class Week(Tally):
         return self.block.phase or self.programme.phase
 
     def is_typical(self) -> bool:
-        """Whether its dose is what the block is about: no deload, taper or test."""
-        return not self.block.deload and self.phase not in ("taper", "test")
+        """Whether its dose is what the block is about: no deload, taper or test, and no first week back."""
+        return not self.block.deload and self.phase not in ("taper", "test") and not self.is_first_back()
+
+    def is_first_back(self) -> bool:
+        """Whether it is the week in which an athlete returns."""
+        before = self.ledger.weeks[self.number - 2].phase if self.number > 1 else ""
+        return self.phase == "return" and before != "return"
 
     def time(self) -> SessionTime:
         """How long its sessions take together."""
@@ -502,7 +519,9 @@ class Ledger(Tally):
         """One week for each different content, with the numbers of all weeks that hold the same."""
         alike: dict[tuple[object, ...], list[Week]] = {}
         for week in self.weeks:
-            alike.setdefault((week.block, week.rehabilitation, week.visits), []).append(week)
+            alike.setdefault((week.block, week.is_typical(), week.rehabilitation, week.visits), []).append(
+                week
+            )
         return [(weeks[0], tuple(week.number for week in weeks)) for weeks in alike.values()]
 
     def day_number(self, day: date) -> int | None:

@@ -107,6 +107,10 @@ class Limits:
         assert isinstance(value, tuple)
         return value
 
+    def name(self, name: str) -> str:
+        """A limit that is one name: the first of those it lists."""
+        return self.names(name)[0]
+
     def table(self, name: str) -> dict[str, float]:
         """A limit that gives a number for each of several names."""
         value = self._values[name]

@@ -1,10 +1,12 @@
-"""Wordings that several rules share: places in the week, lines that were counted."""
+"""What several rules share: wordings for places in the week and counted lines, and how sets are counted."""
 
 from __future__ import annotations
 
 from ..lint.finding import Related
+from ..lint.ledger import DIRECT, FRACTIONAL, TOTAL
 from ..lint.programme import WEEKDAYS
 from ..lint.quantities import plain
+from ..lint.registry import Option
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -13,6 +15,18 @@ if TYPE_CHECKING:
     from ..lint.ledger import Count
     from ..lint.programme import Prescription, Programme
     from ..lint.quantities import Range
+
+COUNTING = Option(
+    "counting", (FRACTIONAL,), "kind of count: direct, fractional or total", "pelland-2026-frac"
+)
+"""The option of rules that hold weekly sets against a limit or floor; the team's `counting` moves them all."""
+
+HELPING = {
+    DIRECT: "not counting where it only helps",
+    FRACTIONAL: "counting half where it helps",
+    TOTAL: "counting in full where it helps",
+}
+"""What a set in which a muscle only helps counts, in words."""
 
 
 def line_name(line: Prescription) -> str:

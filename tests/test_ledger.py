@@ -591,6 +591,51 @@ def test_typical_weeks(programme: Build, head: str, block: str, typical: bool, p
     assert (week.is_typical(), week.phase) == (typical, phase)
 
 
+def test_the_first_week_back_is_not_typical(programme: Build) -> None:
+    head = "programme: Test\nweeks: 3\nphase: return\n"
+    text = head + "sessions: [{session: Gym, exercises: [{exercise: plank, sets: 1}]}]\n"
+    ledger = programme(text)
+    assert [week.is_typical() for week in ledger.weeks] == [False, True, True]
+    assert [weeks for _, weeks in ledger.like_weeks()] == [(1,), (2, 3)]  # alike, but for that
+
+
+def test_a_return_has_one_first_week_however_many_its_blocks(programme: Build) -> None:
+    block = "{{name: Block {}, weeks: 2, phase: {}, sessions: [{{session: Gym, exercises: [{{exercise: plank, sets: 1}}]}}]}}"
+    phases = ("build", "return", "return", "build", "return")
+    rows = ", ".join(block.format(number, phase) for number, phase in enumerate(phases))
+    ledger = programme(f"programme: Test\nblocks: [{rows}]\n")
+    assert [week.number for week in ledger.weeks if week.is_first_back()] == [3, 9]
+    assert [week.number for week in ledger.weeks if not week.is_typical()] == [3, 9]
+
+
+def test_how_often(programme: Build, week: Text) -> None:
+    days = {
+        "monday": ["plank, sets: {1: 0, 2: 0-1, 3: 2}", "plank, sets: 2, rir: 8"],
+        "tuesday": ["plank, sets: 1"],
+    }
+    ledger = programme(week(days, "weeks: 3"))
+    assert ledger.how_often(lambda entry: entry.name == "plank") == 6
+    assert (
+        ledger.how_often(lambda entry: entry.name == "plank" and entry.hard) == 5
+    )  # not on the first Monday
+    assert ledger.how_often(lambda entry: entry.name == "dead bug") == 0
+
+
+def test_sets_by_exercise(gym: Build) -> None:
+    ledger = gym(
+        "leg press, sets: 3-4",
+        "leg extension, sets: 2, side: left",
+        "leg press, sets: 2",
+        "leg extension, sets: 3, side: right",
+        "leg press, sets: 5, rir: 8",
+        "moon walk, sets: 9",
+    )
+    sets = [
+        (count.parts[0].entry.name, span(count)) for count in ledger.by_exercise(lambda entry: entry.hard)
+    ]
+    assert sets == [("leg press", (5, 6)), ("leg extension", (3, 3))]  # the better side
+
+
 @pytest.mark.parametrize(
     ("focus", "area", "means"),
     [

@@ -143,6 +143,9 @@ class TestLimits:
             {"chest": 9.0},
         )
 
+    def test_a_limit_that_is_one_name(self) -> None:
+        assert Limits(self.OPTIONS, {"exempt": ("shins", "calves")}).name("exempt") == "shins"
+
     def test_moved(self) -> None:
         limits = Limits(self.OPTIONS, {"most": 5, "groups": {"lats": 2.0}, "no such": 1})
         assert (limits.number("most"), limits.table("groups"), limits.names("exempt")) == (
