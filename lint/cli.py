@@ -24,6 +24,7 @@ review   reviews programme and athlete files (*.programme.yaml, *.athlete.yaml),
 exercises
          finds exercises by muscle or area, joint action, implement, length (long, middle, short), kind,
          stance, level, pattern or name, and says what each trains and why: hamstrings long dumbbell.
+         In a team's folder its own exercises are among them.
          Without a word, counts the catalogue.
 rules    lists the rules; with names, shows their pages: what each counts and wants, why, its sources
          and limits, examples, how to move and waive it.
@@ -196,11 +197,14 @@ def _width() -> int:
 
 
 def _exercises(words: list[str]) -> int:
+    from datetime import date
+
     from .body.search import search
+    from .desk import Desk
 
     try:
         chosen, asked = _options(words, {"--as": FOUND_FORMS})
-        answer = search(" ".join(asked))
+        answer = search(" ".join(asked), Desk(date.today()).team_of("").around.known)
     except (_RefusedError, ValueError) as refused:
         return _refuse(str(refused))
     if chosen.get("--as") == "json":

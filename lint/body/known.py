@@ -25,6 +25,10 @@ class Known:
         """The exercise of this name, or None."""
         return (self._own.get(fold(name)) if self._own else None) or catalogue.exercise(name)
 
+    def exercises(self) -> list[Exercise]:
+        """All of them, the team's own first."""
+        return [*self.own, *catalogue.exercises()]
+
     def nearest(self, name: str, most: int = 3) -> list[str]:
         """Names of the exercises nearest to a name that is none, the nearest first."""
         if not self.own:

@@ -11,6 +11,7 @@ from difflib import SequenceMatcher
 from itertools import accumulate
 
 from . import built, catalogue
+from .known import CATALOGUE
 from .mechanics import length_class
 from .names import fold, words
 from .nearest import nearest
@@ -20,6 +21,7 @@ if TYPE_CHECKING:
     from collections.abc import Iterable, Iterator, Sequence
 
     from .catalogue import Exercise
+    from .known import Known
 
     Meaning = tuple[str, str]
 
@@ -197,8 +199,8 @@ class Answer:
         return tuple(dict.fromkeys(found))
 
 
-def search(asked: str) -> Answer:
-    """The answer to some words; without a word, the whole catalogue in its order.
+def search(asked: str, known: Known = CATALOGUE) -> Answer:
+    """The answer to some words; without a word, all exercises that are known, in their order.
 
     Raises ValueError, in plain words, for more than ``MOST_WORDS`` words.
     """
@@ -207,9 +209,9 @@ def search(asked: str) -> Answer:
     if len(typed) > MOST_WORDS:
         raise ValueError(f"{len(typed)} words are too many to search for: {MOST_WORDS} at most")
     if all(word in _FILLERS for word in typed):
-        answer.found = tuple(map(Match, catalogue.exercises()))
+        answer.found = tuple(map(Match, known.exercises()))
         return answer
-    vocabulary = _vocabulary()
+    vocabulary = _vocabulary(known)
     tokens, unknown = _spelled(typed, vocabulary)
     named = None if unknown else _whole_name(tokens, vocabulary)
     readings, left = ([named], []) if named else _read(tokens, vocabulary)
@@ -219,7 +221,7 @@ def search(asked: str) -> Answer:
     if not readings:
         return answer
     said = readings[0].read_as or readings[0].words
-    exact = catalogue.exercise(said) if len(readings) == 1 and not unknown else None
+    exact = known.exercise(said) if len(readings) == 1 and not unknown else None
     found = _Wanted(readings, vocabulary).matches(exact)
     if exact is not None and (fold(exact.name) == fold(said) or fold(said) not in vocabulary.meanings):
         answer.others = tuple(one.exercise.name for one in found if not one.exact)
@@ -247,19 +249,20 @@ class _Vocabulary:
     anywhere, and the names of all exercises, searchable by any run of words in them.
     """
 
-    def __init__(self) -> None:
+    def __init__(self, known: Known) -> None:
+        self.known = known
         self.meanings: dict[str, tuple[Meaning, ...]] = {}
         self.words: dict[str, str] = {}
         self._own: set[str] = set()
         self._labels: list[tuple[str, str]] = []
-        for phrase, meanings in _phrases():
+        for phrase, meanings in _phrases(known):
             key = fold(phrase)
             self.meanings[key] = tuple(dict.fromkeys((*self.meanings.get(key, ()), *meanings)))
             self._labels.append((phrase, meanings[0][1]))
             for word in words(phrase):
                 self.words.setdefault(fold(word), word)
         self._own.update(self.words)
-        self._names = [list(map(_Run, (one.name, *one.aliases))) for one in catalogue.exercises()]
+        self._names = [list(map(_Run, (one.name, *one.aliases))) for one in known.exercises()]
         for runs in self._names:
             for run in runs:
                 for key, word in zip(run.keys, run.words, strict=True):
@@ -302,7 +305,7 @@ class _Vocabulary:
 
     def near(self, word: str) -> list[str]:
         """Names of areas, actions, implements and exercises nearest to a word that is none."""
-        exercises = [(name, one.name) for one in catalogue.exercises() for name in (one.name, *one.aliases)]
+        exercises = [(name, one.name) for one in self.known.exercises() for name in (one.name, *one.aliases)]
         return nearest(word, [*self._labels, *exercises], MOST_OFFERED)
 
 
@@ -326,16 +329,16 @@ class _Run:
         return False
 
 
-_made: list[_Vocabulary] = []
+_made: dict[Known, _Vocabulary] = {}
 
 
-def _vocabulary() -> _Vocabulary:
-    if not _made:
-        _made.append(_Vocabulary())
-    return _made[0]
+def _vocabulary(known: Known) -> _Vocabulary:
+    if known not in _made:
+        _made[known] = _Vocabulary(known)
+    return _made[known]
 
 
-def _phrases() -> Iterator[tuple[str, tuple[Meaning, ...]]]:
+def _phrases(known: Known) -> Iterator[tuple[str, tuple[Meaning, ...]]]:
     """Every phrase with a meaning of its own."""
     first = {muscles: name for name in reversed(catalogue.area_names()) if (muscles := catalogue.area(name))}
     for name in catalogue.area_names():
@@ -346,7 +349,7 @@ def _phrases() -> Iterator[tuple[str, tuple[Meaning, ...]]]:
             yield key, ((AREA, first[muscles]),)
     for action in catalogue.actions():
         yield action, ((ACTION, action),)
-    every = catalogue.exercises()
+    every = known.exercises()
     for pattern in dict.fromkeys(pattern for one in every for pattern in one.patterns):
         yield pattern, ((PATTERN, pattern),)
     for field in (IMPLEMENT, KIND, STANCE, LEVEL):
@@ -382,7 +385,7 @@ def _spelled(typed: list[str], vocabulary: _Vocabulary) -> tuple[list[_Token], l
 def _whole_name(tokens: Sequence[_Token], vocabulary: _Vocabulary) -> Reading | None:
     """All words as the name of one exercise, unless they are a term of their own."""
     said = " ".join(token.taken for token in tokens)
-    if fold(said) in vocabulary.meanings or catalogue.exercise(said) is None:
+    if fold(said) in vocabulary.meanings or vocabulary.known.exercise(said) is None:
         return None
     return Reading(*_wording(tokens), ((NAME, said),))
 
@@ -413,7 +416,7 @@ def _meanings(phrase: Sequence[_Token], vocabulary: _Vocabulary) -> tuple[Meanin
     if phrase[0].taken in _FILLERS or phrase[-1].taken in _FILLERS or not vocabulary.in_names(key):
         return ()
     kinds = [vocabulary.meanings.get(token.key, ((NAME, ""),))[0][0] for token in phrase]
-    whole = NAME in kinds or catalogue.exercise(said) is not None
+    whole = NAME in kinds or vocabulary.known.exercise(said) is not None
     return ((NAME, said),) if whole and not any(kind in _SAY_ENOUGH for kind in kinds) else ()
 
 
@@ -432,6 +435,7 @@ class _Wanted:
         for number, one in enumerate(readings):
             kind = one.meanings[0][0]
             demands.setdefault(kind if kind in _EITHER else str(number), []).extend(one.meanings)
+        self.known = vocabulary.known
         self.lengths = {name for _, name in demands.pop(LENGTH, ())}
         if self.lengths and not any(kind == AREA for demand in demands.values() for kind, _ in demand):
             demands[AREA] = [(AREA, EVERYWHERE)]
@@ -449,7 +453,7 @@ class _Wanted:
         length before one that may be another, words of the name before those of an alias, then by name.
         """
         found: list[tuple[tuple[bool, bool, bool, bool, str], Match]] = []
-        for row, exercise in enumerate(catalogue.exercises()):
+        for row, exercise in enumerate(self.known.exercises()):
             fit = self._fit(row, exercise)
             if fit is not None:
                 role, muscles = fit
