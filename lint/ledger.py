@@ -10,6 +10,7 @@ from __future__ import annotations
 from datetime import timedelta
 
 from .body import catalogue, curves
+from .body.names import fold
 from .quantities import NOTHING, Range, plain
 from .session_time import CHANGE_OVER, NO_TIME, SessionTime, session_time
 from .surroundings import BARE
@@ -23,6 +24,7 @@ if TYPE_CHECKING:
     from .body.known import Known
     from .programme import (
         Activity,
+        Adjustment,
         Athlete,
         BestLift,
         Block,
@@ -500,6 +502,10 @@ class Ledger(Tally):
         """The exercises that it may name."""
         return self.around.known
 
+    def named(self, name: str) -> Exercise | str:
+        """What a name stands for: the exercise, or the name as it is compared where nobody knows it."""
+        return self.known.exercise(name) or fold(name)
+
     @property
     def equipment(self) -> frozenset[str] | None:
         """What the athlete has to train with, the team's sets by name spelled out; None where not written."""
@@ -579,10 +585,9 @@ class _Calendar:
     def __init__(self, ledger: Ledger) -> None:
         self.ledger = ledger
         self.best = _best_lifts(ledger)
-        self.adjusted = {
-            ledger.known.exercise(one.exercise.words): one
-            for one in (ledger.member.adjustments if ledger.member else ())
-        }
+        self.adjusted: dict[Exercise | str, list[Adjustment]] = {}
+        for one in ledger.member.adjustments if ledger.member else ():
+            self.adjusted.setdefault(ledger.named(one.exercise.words), []).append(one)
         self.lines: dict[tuple[Prescription, tuple[int, ...]], tuple[Entry, ...]] = {}
         self.seen: dict[tuple[Session, int, tuple[Entry, ...]], Visit] = {}
 
@@ -625,7 +630,9 @@ class _Calendar:
     def of_line(self, line: Prescription, week: int) -> tuple[Entry, ...]:
         """The entries of a line in a week; the same objects for all weeks in which it reads the same."""
         number = line.session.block.first + week - 1
-        turns = [one for adjustment in self.adjusted.values() for one in adjustment.version(number)]
+        turns = [
+            turn for several in self.adjusted.values() for one in several for turn in one.version(number)
+        ]
         key = (line, (line.version(week), *turns))
         if key not in self.lines:
             entries = (self.entry(line, work, number) for work in line.in_week(week))
@@ -634,13 +641,12 @@ class _Calendar:
 
     def entry(self, line: Prescription, work: Work, week: int) -> Entry | None:
         """The entry of a group of sets as the athlete does it; None where it is left out for them."""
-        exercise = self.ledger.known.exercise(work.exercise)
-        adjustment = self.adjusted.get(exercise) if exercise and self.adjusted else None
-        if adjustment is not None:
+        adjusted = self.adjusted.get(self.ledger.named(work.exercise), ()) if self.adjusted else ()
+        for adjustment in adjusted:
             if adjustment.leave_out:
                 return None
             work = work.with_values(adjustment.in_week(week))
-            exercise = self.ledger.known.exercise(work.exercise)
+        exercise = self.ledger.known.exercise(work.exercise)
         return Entry(self.ledger, line, work, exercise, self.best.get(exercise, ()) if exercise else ())
 
 

@@ -283,12 +283,18 @@ class Block:
 
 
 class Rehabilitation:
-    """A stage of rehabilitation that somebody licensed advises, and the day it ends."""
+    """A stage of rehabilitation that somebody licensed advises, and the day it ends.
 
-    __slots__ = ("adviser", "place", "stage", "until")
+    ``places`` tells where each value was written, by key.
+    """
 
-    def __init__(self, place: Place, stage: str, adviser: str, until: date | None) -> None:
+    __slots__ = ("adviser", "place", "places", "stage", "until")
+
+    def __init__(
+        self, place: Place, stage: str, adviser: str, until: date | None, places: dict[str, Place]
+    ) -> None:
         self.place = place
+        self.places = places
         self.stage = stage
         self.adviser = adviser
         self.until = until
@@ -341,7 +347,10 @@ class Restriction:
 
 
 class Athlete:
-    """A lifter, as far as the programme needs to know; body mass in kg, minutes a session."""
+    """A lifter, as far as the programme needs to know; body mass in kg, minutes a session.
+
+    ``extent`` is all that is written of them: the whole of their file, or their part of a programme.
+    """
 
     __slots__ = (
         "age",
@@ -350,6 +359,7 @@ class Athlete:
         "clearance",
         "days",
         "equipment",
+        "extent",
         "level",
         "minutes",
         "name",
@@ -363,6 +373,7 @@ class Athlete:
     def __init__(self, name: str, place: Place) -> None:
         self.name = name
         self.place = place
+        self.extent = place
         self.level = ""
         self.age: float | None = None
         self.body_mass: float | None = None
@@ -424,7 +435,10 @@ class Member:
 
 
 class Programme:
-    """A whole programme: what it is for, whom it is for, and its blocks in order."""
+    """A whole programme: what it is for, whom it is for, and its blocks in order.
+
+    ``places`` tells where goal, phase and start stand, by key, as far as they do.
+    """
 
     __slots__ = (
         "blocks",
@@ -436,6 +450,7 @@ class Programme:
         "note",
         "phase",
         "place",
+        "places",
         "priority",
         "rehabilitation",
         "starts",
@@ -445,6 +460,7 @@ class Programme:
     def __init__(self, name: str, place: Place) -> None:
         self.name = name
         self.place = place
+        self.places: dict[str, Place] = {}
         self.members: tuple[Member, ...] = ()
         self.goal = ""
         self.phase = ""

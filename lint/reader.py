@@ -229,6 +229,7 @@ class _ProgrammeReader(_Reader):
     def programme(self, at: _At) -> tuple[Programme, list[Finding]]:
         name = at.get("programme")
         programme = Programme(_text(name), name.place if name else at.place)
+        programme.places = _places(at, "goal", "phase", "starts")
         programme.goal = _text(at.get("goal"))
         programme.phase = _text(at.get("phase"))
         programme.focus = _terms(at.get("focus"))
@@ -285,7 +286,11 @@ class _ProgrammeReader(_Reader):
         if at is None or not isinstance(at.node, Mapping):
             return None
         return Rehabilitation(
-            at.place, _text(at.get("stage")), _text(at.get("advised by")), self.day(at.get("until"))
+            at.place,
+            _text(at.get("stage")),
+            _text(at.get("advised by")),
+            self.day(at.get("until")),
+            _places(at, "stage", "until"),
         )
 
     # Blocks and sessions
@@ -547,6 +552,11 @@ def _whole(at: _At | None, default: int) -> int:
     return value if sound and isinstance(value, int) else default
 
 
+def _places(at: _At, *keys: str) -> dict[str, Place]:
+    """Where the values of some keys stand, of those that are there."""
+    return {key: found.place for key in keys if (found := at.get(key)) is not None}
+
+
 def _place_of(at: _At, key: str) -> Place:
     found = at.get(key)
     return at.place if found is None else found.place
@@ -569,7 +579,10 @@ def read_athlete(root: Node) -> tuple[Athlete | None, list[Finding]]:
     if not isinstance(root, Mapping):
         return None, []
     reader = _AthleteReader([])
-    return reader.athlete(_At(root)), reader.findings
+    athlete = reader.athlete(_At(root))
+    text = athlete.extent.text
+    athlete.extent = text.place(0, len(text.content))
+    return athlete, reader.findings
 
 
 class _AthleteReader(_Reader):
@@ -580,6 +593,7 @@ class _AthleteReader(_Reader):
     def athlete(self, at: _At) -> Athlete:
         name = at.get("name")
         athlete = Athlete(_text(name), name.place if name else at.place)
+        athlete.extent = at.written
         athlete.level = _text(at.get("level"))
         athlete.age = _number(at.get("age"))
         mass = at.get("body mass")
