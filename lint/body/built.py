@@ -580,11 +580,11 @@ EXERCISES: tuple[str, ...] = (
     'cable pushdown\ttriceps pushdown|pushdown|cable triceps pushdown|press-down|triceps press-down|bar pushdown|triceps extension\tcable\tdynamic\tstanding\toverhand\t\t\t\telbow extension\t\tshoulder~10 10|elbow~110 5\t\ttriceps long head|triceps lateral head|triceps medial head\t\ttriceps long head~0.43|triceps lateral head~0.47|triceps medial head~0.47\tnone\tnovice\tlight\tcable\t\tband pushdown\toverhead cable triceps extension\t\t',
     'rope pushdown\trope triceps pushdown|rope press-down\tcable\tdynamic\tstanding\tneutral\t\t\t\telbow extension\t\tshoulder~10 10|elbow~110 5\t\ttriceps long head|triceps lateral head|triceps medial head\t\ttriceps long head~0.43|triceps lateral head~0.47|triceps medial head~0.47\tnone\tnovice\tlight\tcable\t\tband pushdown\toverhead cable triceps extension\t\t',
     'overhead cable triceps extension\toverhead triceps extension|overhead rope extension|overhead cable extension|cable overhead extension|rope overhead extension|French press with cable\tcable\tdynamic\tstanding\tneutral\t\t\t\telbow extension\t\tshoulder~165 165|elbow~125 5\t\ttriceps long head|triceps lateral head|triceps medial head\t\ttriceps long head~0.76|triceps lateral head~0.53|triceps medial head~0.53\tnone\tnovice\tlight\tcable\t\tcable pushdown\toverhead dumbbell triceps extension\t\tmaeo-2023',
-    'lying triceps extension\tskull crusher|lying barbell triceps extension|bent-bar skull crusher|EZ-bar skull crusher|nose breaker|lying extension\tbarbell\tdynamic\tlying\toverhand\t\t\t\telbow extension\t\tshoulder~90 90|elbow~120 5\t\ttriceps long head|triceps lateral head|triceps medial head\t\ttriceps long head~0.82|triceps lateral head~0.51|triceps medial head~0.51\tnone\tintermediate\tlight\tbarbell|bench\t\tcable pushdown\tclose-grip bench press\t\t',
+    'lying triceps extension\tskull crusher|lying barbell triceps extension|bent-bar skull crusher|nose breaker|lying extension\tbarbell\tdynamic\tlying\toverhand\t\t\t\telbow extension\t\tshoulder~90 90|elbow~120 5\t\ttriceps long head|triceps lateral head|triceps medial head\t\ttriceps long head~0.82|triceps lateral head~0.51|triceps medial head~0.51\tnone\tintermediate\tlight\tbarbell|bench\t\tcable pushdown\tclose-grip bench press\t\t',
     'incline dumbbell curl\tincline curl|incline DB curl|incline bench curl|seated incline curl\tdumbbell\tdynamic\tincline\tunderhand\t\t\t\telbow flexion\t\tshoulder~-45 -45|elbow~5 125\t\tbiceps long head|biceps short head|brachialis\tbrachioradialis\tbiceps long head~0.71|brachialis~0.57\tnone\tnovice\tlight\tdumbbell|bench\t1\tdumbbell curl\t\t\t',
-    'preacher curl\tbent-bar preacher curl|barbell preacher curl|EZ-bar preacher curl|preacher bench curl\tbarbell\tdynamic\tseated\tunderhand\t\t\t\telbow flexion\t\tshoulder~50 50|elbow~5 125\t\tbiceps long head|biceps short head|brachialis\tbrachioradialis\tbiceps long head~0.43|brachialis~0.57\tnone\tnovice\tlight\tpreacher bench|barbell\t1\tmachine preacher curl\tbarbell curl\t\t',
+    'preacher curl\tbent-bar preacher curl|barbell preacher curl|preacher bench curl\tbarbell\tdynamic\tseated\tunderhand\t\t\t\telbow flexion\t\tshoulder~50 50|elbow~5 125\t\tbiceps long head|biceps short head|brachialis\tbrachioradialis\tbiceps long head~0.43|brachialis~0.57\tnone\tnovice\tlight\tpreacher bench|barbell\t1\tmachine preacher curl\tbarbell curl\t\t',
     'cable curl\tstanding cable curl|low cable curl|cable biceps curl|bar cable curl\tcable\tdynamic\tstanding\tunderhand\t\t\t\telbow flexion\t\tshoulder~0 0|elbow~5 125\t\tbiceps long head|biceps short head|brachialis\tbrachioradialis\tbiceps long head~0.57|brachialis~0.57\tnone\tnovice\tlight\tcable\t1\tband curl\tbarbell curl\t\t',
-    'bent-bar curl\tEZ-bar curl|EZ curl|cambered-bar curl|angled-bar curl\tbarbell\tdynamic\tstanding\tunderhand\t\t\t\telbow flexion\t\tshoulder~0 0|elbow~5 125\t\tbiceps long head|biceps short head|brachialis\tbrachioradialis\tbiceps long head~0.57|brachialis~0.57\tlow\tnovice\tlight\tbarbell\t1\tdumbbell curl\tbarbell curl\t\t',
+    'bent-bar curl\tcambered-bar curl|angled-bar curl\tbarbell\tdynamic\tstanding\tunderhand\t\t\t\telbow flexion\t\tshoulder~0 0|elbow~5 125\t\tbiceps long head|biceps short head|brachialis\tbrachioradialis\tbiceps long head~0.57|brachialis~0.57\tlow\tnovice\tlight\tbarbell\t1\tdumbbell curl\tbarbell curl\t\t',
     'overhead dumbbell triceps extension\tdumbbell overhead extension|overhead dumbbell extension|two-hand overhead extension|seated overhead triceps extension|DB overhead extension|overhead DB triceps extension|seated dumbbell triceps extension|French press\tdumbbell\tdynamic\tseated\tneutral\t\t\t\telbow extension\t\tshoulder~165 165|elbow~125 5\t\ttriceps long head|triceps lateral head|triceps medial head\t\ttriceps long head~0.76|triceps lateral head~0.53|triceps medial head~0.53\tnone\tnovice\tlight\tdumbbell\t\toverhead cable triceps extension\tone-arm overhead triceps extension\t\tmaeo-2023',
     'machine curl\tmachine biceps curl|biceps curl machine|arm curl machine|seated machine curl\tmachine\tdynamic\tseated\tunderhand\t\t\t\telbow flexion\t\tshoulder~45 45|elbow~10 125\t\tbiceps long head|biceps short head|brachialis\tbrachioradialis\tbiceps long head~0.43|brachialis~0.55\tnone\tnovice\theavy\tmachine curl\t1\t\tdumbbell curl\t\t',
     'machine preacher curl\tpreacher curl machine|plate-loaded preacher curl\tmachine\tdynamic\tseated\tunderhand\t\t\t\telbow flexion\t\tshoulder~50 50|elbow~5 125\t\tbiceps long head|biceps short head|brachialis\tbrachioradialis\tbiceps long head~0.43|brachialis~0.57\tnone\tnovice\tlight\tmachine preacher curl\t1\t\tpreacher curl\t\t',
@@ -633,7 +633,7 @@ EXERCISES: tuple[str, ...] = (
     'one-arm lying triceps extension\tcross-face extension|cross-body dumbbell extension|single-arm skull crusher\tdumbbell\tdynamic\tlying\toverhand\t1\t\t\telbow extension\t\tshoulder~90 90|elbow~120 5\t\ttriceps long head|triceps lateral head|triceps medial head\t\ttriceps long head~0.82|triceps lateral head~0.51|triceps medial head~0.51\tnone\tintermediate\tlight\tdumbbell|bench\t\tlying dumbbell triceps extension\t\t\t',
     'rolling dumbbell extension\troll-back triceps extension|dumbbell rollback|roll-back extension\tdumbbell\tdynamic\tlying\tneutral\t\t\t\telbow extension\t\tshoulder~115 90|elbow~125 5\t\ttriceps long head|triceps lateral head|triceps medial head\t\ttriceps long head~0.85|triceps lateral head~0.53|triceps medial head~0.53\tnone\tintermediate\tlight\tdumbbell|floor\t\tlying dumbbell triceps extension\tlying triceps extension\t\t',
     'elbows-out triceps extension\telbows-out extension|flared triceps extension\tdumbbell\tdynamic\tlying\toverhand\t\t\t\telbow extension\t\telbow~115 5\t\ttriceps long head|triceps lateral head|triceps medial head\t\ttriceps lateral head~0.49|triceps medial head~0.49\tnone\tintermediate\tlight\tdumbbell|bench\t\tlying dumbbell triceps extension\t\t\t',
-    'overhead barbell triceps extension\tbarbell overhead extension|bent-bar overhead extension|EZ-bar overhead extension|standing barbell triceps extension|barbell French press\tbarbell\tdynamic\tstanding\toverhand\t\t\t\telbow extension\t\tshoulder~165 165|elbow~125 5\t\ttriceps long head|triceps lateral head|triceps medial head\t\ttriceps long head~0.76|triceps lateral head~0.53|triceps medial head~0.53\tlow\tintermediate\tlight\tbarbell\t\toverhead dumbbell triceps extension\t\t\tmaeo-2023',
+    'overhead barbell triceps extension\tbarbell overhead extension|bent-bar overhead extension|standing     barbell triceps extension|barbell French press\tbarbell\tdynamic\tstanding\toverhand\t\t\t\telbow extension\t\tshoulder~165 165|elbow~125 5\t\ttriceps long head|triceps lateral head|triceps medial head\t\ttriceps long head~0.76|triceps lateral head~0.53|triceps medial head~0.53\tlow\tintermediate\tlight\tbarbell\t\toverhead dumbbell triceps extension\t\t\tmaeo-2023',
     'one-arm overhead triceps extension\tsingle-arm overhead extension|single-arm overhead triceps extension|one-arm dumbbell overhead extension|single-arm dumbbell triceps extension\tdumbbell\tdynamic\tstanding\tneutral\t1\t\t\telbow extension\t\tshoulder~165 165|elbow~125 5\t\ttriceps long head|triceps lateral head|triceps medial head\t\ttriceps long head~0.76|triceps lateral head~0.53|triceps medial head~0.53\tnone\tnovice\tlight\tdumbbell\t\toverhead cable triceps extension\t\t\tmaeo-2023',
     'one-arm overhead cable extension\tsingle-arm cable overhead extension|single-arm overhead cable triceps extension\tcable\tdynamic\tstanding\tneutral\t1\t\t\telbow extension\t\tshoulder~165 165|elbow~125 5\t\ttriceps long head|triceps lateral head|triceps medial head\t\ttriceps long head~0.76|triceps lateral head~0.53|triceps medial head~0.53\tnone\tnovice\tlight\tcable\t\toverhead cable triceps extension\t\t\tmaeo-2023',
     'band overhead triceps extension\tbanded overhead extension|band overhead extension\tband\tdynamic\tstanding\tneutral\t\t\t\telbow extension\t\tshoulder~165 165|elbow~125 5\t\ttriceps long head|triceps lateral head|triceps medial head\t\ttriceps long head~0.76|triceps lateral head~0.53|triceps medial head~0.53\tnone\tnovice\tlight\tband\t\t\toverhead cable triceps extension\t\tmaeo-2023',
@@ -1179,7 +1179,7 @@ EXERCISES: tuple[str, ...] = (
     'straight-arm pulldown\tstraight-arm cable pulldown|lat pushdown|stiff-arm pulldown|cable pullover|standing cable pullover|rope straight-arm pulldown\tcable\tdynamic\tstanding\toverhand\t\t\t\tshoulder extension\t\tshoulder~150 10|elbow~10 10\t\tlatissimus dorsi|teres major\tposterior deltoid|triceps long head\ttriceps long head~0.56\tnone\tnovice\tlight\tcable\t\tband straight-arm pulldown\tlat pulldown\t\t',
     'band straight-arm pulldown\tbanded straight-arm pulldown|band lat pushdown\tband\tdynamic\tstanding\t\t\t\t\tshoulder extension\t\tshoulder~150 10|elbow~10 10\t\tlatissimus dorsi|teres major\tposterior deltoid|triceps long head\ttriceps long head~0.56\tnone\tnovice\tlight\tband\t\t\tstraight-arm pulldown\t\t',
     'dumbbell pullover\tDB pullover|pullover|bent-arm pullover|cross-bench pullover\tdumbbell\tdynamic\tlying\tneutral\t\t\t\tshoulder extension\t\tshoulder~170 80|elbow~25 25\tsternocostal chest~indirect~From overhead the lower part of the chest helps to pull the raised arm down.\tlatissimus dorsi|teres major\tsternocostal chest|posterior deltoid|triceps long head\ttriceps long head~0.71\tnone\tintermediate\tlight\tdumbbell|bench\t\tstraight-arm pulldown\tbarbell pullover\t\t',
-    'barbell pullover\tbent-bar pullover|EZ-bar pullover\tbarbell\tdynamic\tlying\tclose\t\t\t\tshoulder extension\t\tshoulder~170 80|elbow~30 30\tsternocostal chest~indirect~From overhead the lower part of the chest helps to pull the raised arm down.\tlatissimus dorsi|teres major\tsternocostal chest|posterior deltoid|triceps long head\ttriceps long head~0.73\tnone\tintermediate\tlight\tbarbell|bench\t\tdumbbell pullover\t\t\t',
+    'barbell pullover\tbent-bar pullover\tbarbell\tdynamic\tlying\tclose\t\t\t\tshoulder extension\t\tshoulder~170 80|elbow~30 30\tsternocostal chest~indirect~From overhead the lower part of the chest helps to pull the raised arm down.\tlatissimus dorsi|teres major\tsternocostal chest|posterior deltoid|triceps long head\ttriceps long head~0.73\tnone\tintermediate\tlight\tbarbell|bench\t\tdumbbell pullover\t\t\t',
     'machine pullover\tpullover machine|seated pullover\tmachine\tdynamic\tseated\t\t\t\t\tshoulder extension\t\tshoulder~165 15|elbow~90 90\t\tlatissimus dorsi|teres major\tposterior deltoid\t\tnone\tnovice\theavy\tmachine pullover\t\tstraight-arm pulldown\t\t\t',
     'one-arm straight-arm pulldown\tsingle-arm straight-arm pulldown|single-arm cable pullover\tcable\tdynamic\tstanding\t\t1\t\t\tshoulder extension\t\tshoulder~150 10|elbow~10 10\t\tlatissimus dorsi|teres major\tposterior deltoid|triceps long head\ttriceps long head~0.56\tnone\tnovice\tlight\tcable\t\tstraight-arm pulldown\t\t\t',
     'lying cable pullover\tcable bench pullover|floor cable pullover\tcable\tdynamic\tlying\t\t\t\t\tshoulder extension\t\tshoulder~170 60|elbow~20 20\t\tlatissimus dorsi|teres major\tposterior deltoid|triceps long head\ttriceps long head~0.68\tnone\tnovice\tlight\tcable|bench\t\tstraight-arm pulldown\t\t\t',
@@ -1327,7 +1327,7 @@ EXERCISES: tuple[str, ...] = (
     'side-lying external rotation\tside-lying dumbbell external rotation|lying external rotation|side-lying ER|dumbbell external rotation\tdumbbell\tdynamic\tside-lying\t\t1\t\t\tshoulder external rotation\t\telbow~90\t\tinfraspinatus|teres minor\tposterior deltoid\t\tnone\tnovice\tlight\tdumbbell|floor\t\tisometric external rotation\tseated external rotation on the knee\t\t',
     'cable internal rotation\tinternal rotation|internal shoulder rotation|standing internal rotation|cable IR\tcable\tdynamic\tstanding\t\t1\t\t\tshoulder internal rotation\t\telbow~90\t\tsubscapularis\t\t\tnone\tnovice\tlight\tcable\t\tband internal rotation\tinternal rotation at 90 degrees\t\t',
     'band internal rotation\tbanded internal rotation|resistance band internal rotation|band IR\tband\tdynamic\tstanding\t\t1\t\t\tshoulder internal rotation\t\telbow~90\t\tsubscapularis\t\t\tnone\tnovice\tlight\tband\t\tisometric internal rotation\tcable internal rotation\t\t',
-    'upright row\tbarbell upright row|bent-bar upright row|EZ-bar upright row|BB upright row\tbarbell\tdynamic\tstanding\toverhand\t\t\t\tshoulder abduction|scapular elevation\telbow flexion|scapular upward rotation\telbow~10 110\t\tupper trapezius|middle deltoid\tlevator scapulae|serratus anterior|anterior deltoid|supraspinatus|biceps long head|biceps short head|brachialis\tbrachialis~0.62\tlow\tintermediate\theavy\tbarbell\t1\tdumbbell upright row\t\tTurned in and raised the shoulder has little room: stop with the elbows no higher than the shoulders, and leave it out where it hurts.\t',
+    'upright row\tbarbell upright row|bent-bar upright row|BB upright row\tbarbell\tdynamic\tstanding\toverhand\t\t\t\tshoulder abduction|scapular elevation\telbow flexion|scapular upward rotation\telbow~10 110\t\tupper trapezius|middle deltoid\tlevator scapulae|serratus anterior|anterior deltoid|supraspinatus|biceps long head|biceps short head|brachialis\tbrachialis~0.62\tlow\tintermediate\theavy\tbarbell\t1\tdumbbell upright row\t\tTurned in and raised the shoulder has little room: stop with the elbows no higher than the shoulders, and leave it out where it hurts.\t',
     'dumbbell upright row\tDB upright row\tdumbbell\tdynamic\tstanding\toverhand\t\t\t\tshoulder abduction|scapular elevation\telbow flexion|scapular upward rotation\telbow~10 110\t\tupper trapezius|middle deltoid\tlevator scapulae|serratus anterior|anterior deltoid|supraspinatus|biceps long head|biceps short head|brachialis\tbrachialis~0.62\tlow\tintermediate\tlight\tdumbbell\t1\tlateral raise\tupright row\tTurned in and raised the shoulder has little room: stop with the elbows no higher than the shoulders, and leave it out where it hurts.\t',
     'cable upright row\trope upright row|low cable upright row\tcable\tdynamic\tstanding\toverhand\t\t\t\tshoulder abduction|scapular elevation\telbow flexion|scapular upward rotation\telbow~10 110\t\tupper trapezius|middle deltoid\tlevator scapulae|serratus anterior|anterior deltoid|supraspinatus|biceps long head|biceps short head|brachialis\tbrachialis~0.62\tlow\tintermediate\tlight\tcable\t1\tlateral raise\tupright row\tTurned in and raised the shoulder has little room: stop with the elbows no higher than the shoulders, and leave it out where it hurts.\t',
     'kettlebell upright row\tKB upright row\tkettlebell\tdynamic\tstanding\toverhand\t\t\t\tshoulder abduction|scapular elevation\telbow flexion|scapular upward rotation\telbow~10 110\t\tupper trapezius|middle deltoid\tlevator scapulae|serratus anterior|anterior deltoid|supraspinatus|biceps long head|biceps short head|brachialis\tbrachialis~0.62\tlow\tintermediate\theavy\tkettlebell\t1\tdumbbell upright row\t\tTurned in and raised the shoulder has little room: stop with the elbows no higher than the shoulders, and leave it out where it hurts.\t',
@@ -1492,7 +1492,7 @@ EXERCISES: tuple[str, ...] = (
     'half-kneeling lift\thalf-kneeling cable lift|kneeling lift|tall-kneeling lift\tcable\tdynamic\tkneeling\t\t1\trotation\trotation\ttrunk rotation\ttrunk extension|shoulder flexion\t\t\texternal oblique|internal oblique\ttransversus abdominis|erector spinae|multifidus|anterior deltoid\t\tnone\tnovice\tlight\tcable\t\tlow-to-high cable chop\t\t\t',
     'band rotation\tband woodchop|banded rotation|band twist|band chop|resistance band woodchop\tband\tdynamic\tstanding\t\t1\trotation\trotation\ttrunk rotation\t\t\t\texternal oblique|internal oblique\ttransversus abdominis\t\tnone\tnovice\tlight\tband\t\t\tcable rotation\t\t',
     'landmine rotation\tlandmine twist|landmine 180|angled bar rotation|barbell rotation in the corner|full-contact twist\tbarbell\tdynamic\tstanding\t\t1\trotation\trotation\ttrunk rotation\tshoulder flexion\t\t\texternal oblique|internal oblique\ttransversus abdominis|anterior deltoid\t\tnone\tintermediate\theavy\tlandmine|barbell\t\tcable rotation\t\t\t',
-    'machine trunk rotation\trotary torso|torso rotation machine|rotation machine|twist machine\tmachine\tdynamic\tseated\t\t1\trotation\trotation\ttrunk rotation\t\t\t\texternal oblique|internal oblique\ttransversus abdominis\t\tnone\tnovice\theavy\tmachine trunk rotation\t\t\tcable rotation\t\t',
+    'machine trunk rotation\ttorso rotation machine|rotation machine|twist machine\tmachine\tdynamic\tseated\t\t1\trotation\trotation\ttrunk rotation\t\t\t\texternal oblique|internal oblique\ttransversus abdominis\t\tnone\tnovice\theavy\tmachine trunk rotation\t\t\tcable rotation\t\t',
     'dumbbell woodchop\tmedicine ball woodchop|plate woodchop|free-weight woodchop|dumbbell chop\tdumbbell\tdynamic\tstanding\t\t1\trotation\trotation\ttrunk rotation\ttrunk flexion|shoulder flexion\t\t\texternal oblique|internal oblique\trectus abdominis|transversus abdominis|anterior deltoid\t\tnone\tnovice\tlight\tdumbbell\t\tband rotation\tcable woodchop\t\t',
     'lying windshield wiper\tfloor windshield wiper|lying leg rotation|supine trunk rotation|lying wipers\tbodyweight\tdynamic\tlying\t\t1\trotation\trotation\ttrunk rotation\thip flexion|trunk flexion\thip~85|knee~10|ankle~0\t\texternal oblique|internal oblique\trectus abdominis|transversus abdominis\t\tnone\tintermediate\tlight\tfloor\t\tbent-knee trunk rotation\thanging windshield wiper\t\t',
     'bent-knee trunk rotation\tbent-knee windshield wiper|lower trunk rotation|knee drop|supine knee rotation\tbodyweight\tdynamic\tlying\t\t1\trotation\trotation\ttrunk rotation\t\thip~90|knee~90|ankle~0\t\texternal oblique|internal oblique\ttransversus abdominis\t\tnone\tnovice\tlight\tfloor\t\t\tlying windshield wiper\t\t',
@@ -1556,7 +1556,6 @@ NAMES: str = (
     'skullcrusher\t6\n'
     'lyingbarbelltricepextension\t6\n'
     'bentbarskullcrusher\t6\n'
-    'ezbarskullcrusher\t6\n'
     'nosebreaker\t6\n'
     'lyingextension\t6\n'
     'inclinedumbbellcurl\t7\n'
@@ -1567,7 +1566,6 @@ NAMES: str = (
     'preachercurl\t8\n'
     'bentbarpreachercurl\t8\n'
     'barbellpreachercurl\t8\n'
-    'ezbarpreachercurl\t8\n'
     'preacherbenchcurl\t8\n'
     'cablecurl\t9\n'
     'standingcablecurl\t9\n'
@@ -1575,8 +1573,6 @@ NAMES: str = (
     'cablebicepcurl\t9\n'
     'barcablecurl\t9\n'
     'bentbarcurl\t10\n'
-    'ezbarcurl\t10\n'
-    'ezcurl\t10\n'
     'camberedbarcurl\t10\n'
     'angledbarcurl\t10\n'
     'overheaddumbbelltricepextension\t11\n'
@@ -1769,7 +1765,6 @@ NAMES: str = (
     'overheadbarbelltricepextension\t59\n'
     'barbelloverheadextension\t59\n'
     'bentbaroverheadextension\t59\n'
-    'ezbaroverheadextension\t59\n'
     'standingbarbelltricepextension\t59\n'
     'barbellfrenchpress\t59\n'
     'onearmoverheadtricepextension\t60\n'
@@ -4296,7 +4291,6 @@ NAMES: str = (
     'crossbenchpullover\t604\n'
     'barbellpullover\t605\n'
     'bentbarpullover\t605\n'
-    'ezbarpullover\t605\n'
     'machinepullover\t606\n'
     'pullovermachine\t606\n'
     'seatedpullover\t606\n'
@@ -4879,7 +4873,6 @@ NAMES: str = (
     'uprightrow\t753\n'
     'barbelluprightrow\t753\n'
     'bentbaruprightrow\t753\n'
-    'ezbaruprightrow\t753\n'
     'bbuprightrow\t753\n'
     'dumbbelluprightrow\t754\n'
     'dbuprightrow\t754\n'
@@ -5560,7 +5553,6 @@ NAMES: str = (
     'barbellrotationinthecorner\t917\n'
     'fullcontacttwist\t917\n'
     'machinetrunkrotation\t918\n'
-    'rotarytorso\t918\n'
     'torsorotationmachine\t918\n'
     'rotationmachine\t918\n'
     'twistmachine\t918\n'
