@@ -7,6 +7,7 @@ import os
 from .body import catalogue
 from .body.known import Known
 from .finding import SEVERITIES, Edit, Finding
+from .presets import PRESETS
 from .quantities import plain
 from .reader import checked
 from .repository import is_inside, real
@@ -161,7 +162,7 @@ class _SettingsReader:
         )
 
     def read(self, team: Team, root: Mapping) -> None:
-        team.choices = self.choices(root)
+        team.choices = self.choices(root).over(_preset(root))
         for pattern, entry in _entries(root, "folders"):
             if isinstance(entry.value, Mapping):
                 team.folders.append((pattern, self.choices(entry.value)))
@@ -269,6 +270,15 @@ class _SettingsReader:
             )
         else:
             choices.moved.setdefault(rule.name, {})[option.name] = value
+
+
+def _preset(root: Mapping) -> Choices:
+    """The defaults of the preset that the team names."""
+    choices = Choices()
+    named = root.entries.get("preset")
+    held = PRESETS.get(str(named.value.plain), {}) if named is not None else {}
+    choices.moved = {rule: dict(options) for rule, options in held.items()}
+    return choices
 
 
 def _surroundings(root: Mapping, known: Known) -> Surroundings:

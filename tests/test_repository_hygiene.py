@@ -44,6 +44,7 @@ FLOORS = (
     {"ledger"},
     {"registry"},
     {"rules"},
+    {"presets"},
     {"team_exercises", "team_rules", "waivers", "known_findings"},
     {"team", "rule_page"},
     {"desk"},
