@@ -50,6 +50,9 @@ def test_a_page_holds_all_there_is(said, rule) -> None:  # type: ignore[no-untyp
         assert f"{option.name}: " in words
         assert option.ground in words
     assert page.flags.splitlines()[0] in out
+    for name, text in page.beside.items():
+        assert f"# {name}\n" in out
+        assert text.splitlines()[0] in out
     assert f"# spotline: waive {rule.name} until 2027-03-01 because" in words
     assert ("off until a team asks for it" in words) is rule.off
 

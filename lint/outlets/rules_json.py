@@ -47,4 +47,5 @@ def _rule(rule: Rule) -> dict[str, object]:
         ],
         "flags": page.flags,
         "passes": page.passes,
+        "beside": page.beside,
     }

@@ -63,7 +63,8 @@ def rule_text(rule: Rule, width: int, *, bold: bool) -> Iterator[str]:
         yield from row("rests", "in weeks under a stated stage of rehabilitation", width)
     if rule.off:
         yield from row("off", f"until a team asks for it: `rules: {{{rule.name}: on}}`", width)
-    for label, text in (("flags", page.flags), ("passes", page.passes)):
+    beside = [("beside", f"# {name}\n{text}") for name, text in page.beside.items()]
+    for label, text in (("flags", page.flags), ("passes", page.passes), *beside):
         for number, line in enumerate(text.splitlines()):
             yield f"  {'' if number else label:<9}{line}"
     yield from row("move", _moved(rule), width)

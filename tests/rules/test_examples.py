@@ -26,6 +26,17 @@ def example(rule: Rule, which: str) -> str:
     return page.flags if which == "Flags" else page.passes
 
 
+def said(rule: Rule, which: str, findings: Findings) -> list[Finding]:
+    """All findings on one of the two programmes, with the files of the page beside it and the rule on."""
+    settings = {"spotline.yaml": f"rules: {{{rule.name}: on}}\n"} if rule.off else {}
+    return findings(example(rule, which), files={**Page(rule).beside, **settings})
+
+
+def own(rule: Rule, which: str, findings: Findings) -> list[Finding]:
+    """The rule's own findings on one of the two."""
+    return [finding for finding in said(rule, which, findings) if finding.rule == rule.name]
+
+
 def marked(text: str) -> list[int]:
     return [number for number, line in enumerate(text.splitlines(), 1) if line.endswith(MARK)]
 
@@ -38,34 +49,33 @@ def test_one_line_is_marked_in_what_it_flags(rule: Rule) -> None:
 
 @NAMED
 def test_it_flags_the_marked_line_and_no_other(rule: Rule, findings: Findings) -> None:
-    text = example(rule, "Flags")
-    assert [finding.place.line for finding in findings(text, rule.name)] == marked(text)
+    assert [one.place.line for one in own(rule, "Flags", findings)] == marked(example(rule, "Flags"))
 
 
 @NAMED
 def test_it_passes_the_other(rule: Rule, findings: Findings) -> None:
-    assert findings(example(rule, "Passes"), rule.name) == []
+    assert own(rule, "Passes", findings) == []
 
 
 @NAMED
 @BOTH
 def test_both_are_sound_but_for_the_rule(rule: Rule, which: str, findings: Findings) -> None:
-    names = {finding.rule for finding in findings(example(rule, which)) if finding.rule != rule.name}
+    names = {finding.rule for finding in said(rule, which, findings) if finding.rule != rule.name}
     ruled = {one.name for one in RULES} - set(ABOUT_NAMES)
     assert names <= ruled
 
 
 @NAMED
 def test_what_it_flags_is_said_with_all_that_it_takes(rule: Rule, findings: Findings) -> None:
-    (finding,) = findings(example(rule, "Flags"), rule.name)
+    (finding,) = own(rule, "Flags", findings)
     assert finding.severity == rule.severity
     assert finding.counted.endswith(".")
     assert finding.change.endswith((".", "?"))
     assert finding.where
     assert finding.why == rule.why
-    said = " ".join((finding.counted, finding.wanted, finding.change))
+    words = " ".join((finding.counted, finding.wanted, finding.change))
     for jargon in ("mapping", "node", "schema", "regex", "null", "string", "None", "inf", "nan", "!"):
-        assert jargon not in said.split(), said
+        assert jargon not in words.split(), words
 
 
 @NAMED
