@@ -80,6 +80,7 @@ RULE = {
     "limits": [],
     "flags": "a",
     "passes": "b",
+    "beside": {},
 }
 
 PROPERTIES = {
@@ -329,6 +330,7 @@ PROPERTIES = {
             "limits": ([], {}),
             "flags": TEXT,
             "passes": TEXT,
+            "beside": ({"other.programme.yaml": "a"}, {"other.programme.yaml": ""}),
         },
     ),
     ("rules", "source"): (
