@@ -12,7 +12,7 @@ from datetime import timedelta
 from .body import catalogue, curves
 from .body.names import fold
 from .quantities import NOTHING, Range, plain
-from .session_time import CHANGE_OVER, NO_TIME, SessionTime, session_time
+from .session_time import CHANGE_OVER, NO_TIME, SessionTime, session_time, set_time
 from .surroundings import BARE
 
 TYPE_CHECKING = False
@@ -47,6 +47,18 @@ LIGHT_FROM = 8
 
 EASY_ABOVE = 5
 """Repetitions in reserve above which a set is no hard set."""
+
+COMPOUND = (
+    "squat",
+    "lunge",
+    "hip hinge",
+    "hip thrust",
+    "horizontal push",
+    "vertical push",
+    "horizontal pull",
+    "vertical pull",
+)
+"""Movement patterns in which several joints share the work."""
 
 FAST_KINDS = ("plyometric", "ballistic")
 """Work done for speed: its sets are counted, but never as hard sets."""
@@ -147,36 +159,56 @@ class Entry:
         of the lift gives (nuzzo-2024).
         """
         load = self.work.load
-        if load is None or load.span is None:
-            return None
-        if load.kind == "percent":
-            return load.span
-        if load.kind == "rm":
-            ends = [curves.percent_for(reps, self._curve) for reps in (load.span.high, load.span.low)]
-            return None if ends[0] is None or ends[1] is None else Range(ends[0], ends[1])
-        mass = self._lifted(load)
-        if mass is None:
-            return None
-        maxima = [one for lift in self.best if (one := self._maximum(lift)) is not None]
-        return mass * (100 / max(maxima)) if maxima and max(maxima) > 0 else None
+        return None if load is None or load.span is None else self._percent_of(load, load.span)
 
     @property
-    def _curve(self) -> str:
+    def percents(self) -> tuple[Range, ...]:
+        """The same set by set where the coach wrote a load for each, else once; empty where not known."""
+        load = self.work.load
+        found = [self._percent_of(load, value * load.pieces) for value in load.values] if load else []
+        return tuple(one for one in found if one is not None)
+
+    def _percent_of(self, load: Load, value: Range) -> Range | None:
+        """One of the values of a load, pieces together, in % of the one-repetition maximum."""
+        if load.kind == "percent":
+            return value
+        if load.kind == "rm":
+            ends = [curves.percent_for(reps, self.curve) for reps in (value.high, value.low)]
+            return None if ends[0] is None or ends[1] is None else Range(ends[0], ends[1])
+        lifted = self._lifted(load, value)
+        if lifted is None:
+            return None
+        maxima = [one for lift in self.best if (one := self._maximum(lift)) is not None]
+        return lifted * (100 / max(maxima)) if maxima and max(maxima) > 0 else None
+
+    @property
+    def curve(self) -> str:
+        """The lift whose curve of repetitions fits it; empty for the main one (see curves)."""
         return curves.curve_of(self.exercise.name) if self.exercise else ""
 
-    def _lifted(self, load: Load) -> Range | None:
-        """What is lifted in kg; the lifter's own mass included where the load is given on top of it."""
-        if load.span is None or load.kind not in ("mass", "bodyweight"):
-            return None
+    def _lifted(self, load: Load, value: Range) -> Range | None:
+        """A value in kg; the lifter's own mass included where the load is given on top of it."""
         if load.kind == "mass":
-            return load.span
+            return value
         mass = self.ledger.athlete.body_mass if self.ledger.athlete else None
-        return None if mass is None else load.span + Range(mass, mass)
+        return None if mass is None or load.kind != "bodyweight" else value + Range(mass, mass)
 
     def _maximum(self, best: BestLift) -> float | None:
         """The one-repetition maximum that a best lift stands for, in kg."""
-        lifted, percent = self._lifted(best.load), curves.percent_for(best.reps, self._curve)
+        percent = curves.percent_for(best.reps, self.curve)
+        lifted = self._lifted(best.load, best.load.span) if best.load.span else None
         return None if lifted is None or percent is None else lifted.middle * 100 / percent
+
+    @property
+    def set_time(self) -> Range | None:
+        """Seconds of one set by its tempo; None where tempo or repetitions are left open."""
+        return set_time(self.work)
+
+    @property
+    def compound(self) -> bool:
+        """Whether it is a squat, lunge, hinge, hip thrust, press or pull, or works several joints."""
+        exercise = self.exercise
+        return exercise is not None and (exercise.pattern in COMPOUND or len(exercise.actions) > 1)
 
     @property
     def sure(self) -> bool:

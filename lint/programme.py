@@ -367,6 +367,7 @@ class Athlete:
         "place",
         "protect",
         "screening",
+        "sport",
         "supervision",
     )
 
@@ -375,6 +376,7 @@ class Athlete:
         self.place = place
         self.extent = place
         self.level = ""
+        self.sport = ""
         self.age: float | None = None
         self.body_mass: float | None = None
         self.best_lifts: tuple[BestLift, ...] = ()

@@ -595,6 +595,7 @@ class _AthleteReader(_Reader):
         athlete = Athlete(_text(name), name.place if name else at.place)
         athlete.extent = at.written
         athlete.level = _text(at.get("level"))
+        athlete.sport = _text(at.get("sport"))
         athlete.age = _number(at.get("age"))
         mass = at.get("body mass")
         athlete.body_mass = None if mass is None else quantities.mass(mass.plain)

@@ -127,6 +127,12 @@ def _work_time(line: Prescription, work: Work) -> Range:
     return seconds * 2 if line.side == "each" else seconds
 
 
+def set_time(work: Work) -> Range | None:
+    """Seconds of one set by its tempo, on each side; None where tempo or repetitions are not stated."""
+    reps = work.reps.a_set() if work.reps else None
+    return None if reps is None or work.tempo is None else reps.by(_repetition(work))
+
+
 def _repetition(work: Work) -> Range:
     if work.tempo is None:
         return REPETITION

@@ -29,6 +29,7 @@ athletes:
     adjust: [{exercise: back squat, swap: leg press, leave out: false, sets: 2, load: 60 kg, note: n}]
   - name: Mara
     level: intermediate
+    sport: rowing
     age: 34
     body mass: 72 kg
     best lifts: {back squat: 100 kg, bench press: {load: 60 kg, tested: 2026-01-05, reps: 3}}

@@ -62,6 +62,7 @@ sessions:
 MARA = """\
 name: Mara
 level: intermediate
+sport: rowing
 age: 27
 body mass: 68 kg
 best lifts:
@@ -283,6 +284,7 @@ class TestTheWholeFormat:
     def test_the_athlete(self, plan: Programme) -> None:
         (mara,) = plan.athletes
         assert (mara.name, mara.level, mara.age, mara.body_mass) == ("Mara", "intermediate", 27, 68)
+        assert mara.sport == "rowing"
         assert at(mara.place) == (1, 7, "Mara")
         assert words(mara.equipment) == ["barbell", "rack"]
         assert (mara.days, mara.minutes) == (("monday", "thursday"), 60)
@@ -297,7 +299,7 @@ class TestTheWholeFormat:
             2,
             date(2025, 12, 12),
         )
-        assert at(squat.exercise.place) == (6, 3, "back squat")
+        assert at(squat.exercise.place) == (7, 3, "back squat")
         assert (pull_up.load.kind, pull_up.kilograms, pull_up.reps, pull_up.tested) == (
             "bodyweight",
             10,

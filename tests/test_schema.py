@@ -250,6 +250,7 @@ PROPERTIES = {
         {
             "name": TEXT,
             "level": ("novice", "beginner"),
+            "sport": TEXT,
             "age": (5, 4),
             "body mass": ("72.5 kg", 72),
             "best lifts": (

@@ -68,8 +68,12 @@ class Repetitions:
 
 
 def curve_of(exercise: str) -> str:
-    """The lift whose curve fits an exercise of this name: "bench press", "leg press" or "" (the main one)."""
-    return next((lift for lift in LIFTS if lift in exercise), "")
+    """The lift whose curve fits an exercise of this name: "bench press", "leg press" or "" (the main one).
+
+    What the name ends with decides: a single-leg leg press is one, a leg press calf raise is none.
+    """
+    named = exercise.partition(" with ")[0]
+    return next((lift for lift in LIFTS if named.endswith(lift)), "")
 
 
 def possible(percent: float, lift: str = "") -> Repetitions | None:

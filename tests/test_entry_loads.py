@@ -1,0 +1,123 @@
+"""What a line's load comes to in % of the best lift, how long a set lasts, what is a compound lift."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+
+import pytest
+
+from spotline.lint.ledger import Entry, Ledger
+from spotline.lint.quantities import Range
+
+Build = Callable[..., Ledger]
+
+LIFTS = "{back squat: 100 kg, bench press: {load: 80 kg, reps: 5}, pull-up: bodyweight + 20 kg, goblet squat: 2 x 20 kg}"
+
+
+@pytest.fixture(scope="module")
+def entry(programme: Build, week: Callable[..., str]) -> Callable[..., Entry]:
+    """The only line of a programme whose athlete weighs 80 kg and has four best lifts on file."""
+
+    def run(line: str, athlete: str = f"{{name: A, body mass: 80 kg, best lifts: {LIFTS}}}") -> Entry:
+        return programme(week({"Gym": [line]}, f"athlete: {athlete}")).weeks[0].visits[0].own[0]
+
+    return run
+
+
+@pytest.mark.parametrize(
+    ("line", "low", "high"),
+    [
+        ("back squat, sets: 3, load: 75-80 %", 75, 80),
+        ("back squat, sets: 3, load: 70/75/80 %", 70, 80),
+        ("back squat, sets: 3, load: 85 kg", 85, 85),
+        ("back squat, sets: 3, load: 60/70 kg", 60, 70),
+        ("goblet squat, sets: 3, load: 2 x 15 kg", 75, 75),  # 30 of 40 kg
+        ("pull-up, sets: 3, load: bodyweight", 80, 80),  # 80 of 100 kg
+        ("pull-up, sets: 3, load: bodyweight + 10 kg", 90, 90),
+        ("back squat, sets: 3, load: 1RM", 100, 100),
+    ],
+)
+def test_in_percent_of_the_best_lift(entry: Callable[..., Entry], line: str, low: float, high: float) -> None:
+    assert entry(line).percent == Range(low, high)
+
+
+def test_a_best_lift_of_several_repetitions_stands_for_what_the_curve_gives(
+    entry: Callable[..., Entry],
+) -> None:
+    # nuzzo-2024, bench press: 8.82 repetitions at 80 %, 1 at 100 %; 5 lie at 80 + 20 x 3.82 / 7.82 = 89.77 %
+    percent = entry("bench press, sets: 3, load: 80 kg").percent
+    assert percent is not None
+    assert percent.low == pytest.approx(89.77, abs=0.01)
+
+
+@pytest.mark.parametrize(
+    "line",
+    [
+        "back squat, sets: 3",
+        "back squat, sets: 3, load: red band",
+        "back squat, sets: 3, load: 50 % bodyweight",
+        "back squat, sets: 3, load: 90 % of top set",
+        "front squat, sets: 3, load: 60 kg",
+        "back squat, sets: 3, load: 25RM",  # past the end of the curve
+        "moon walk, sets: 3, load: 60 kg",
+    ],
+)
+def test_not_known(entry: Callable[..., Entry], line: str) -> None:
+    assert entry(line).percent is None
+    assert entry(line).percents == ()
+
+
+def test_without_a_body_mass_nothing_is_known_of_pull_ups(entry: Callable[..., Entry]) -> None:
+    athlete = "{name: A, best lifts: {pull-up: bodyweight + 20 kg}}"
+    assert entry("pull-up, sets: 3, load: bodyweight", athlete).percent is None
+
+
+@pytest.mark.parametrize(
+    ("line", "spans"),
+    [
+        ("back squat, sets: 3, load: 75-80 %", [(75, 80)]),
+        ("back squat, sets: 3, load: 70/75/80 %", [(70, 70), (75, 75), (80, 80)]),
+        ("back squat, sets: 2, load: 60/70 kg", [(60, 60), (70, 70)]),
+        ("goblet squat, sets: 3, load: 2 x 15 kg", [(75, 75)]),
+    ],
+)
+def test_set_by_set(entry: Callable[..., Entry], line: str, spans: list[tuple[float, float]]) -> None:
+    assert entry(line).percents == tuple(Range(low, high) for low, high in spans)
+
+
+@pytest.mark.parametrize(
+    ("line", "seconds"),
+    [
+        ("back squat, sets: 3, reps: 5, tempo: 3-1-X-0", Range(25, 25)),  # X lasts a second
+        ("back squat, sets: 3, reps: 5-8, tempo: 3-0-3-0", Range(30, 48)),
+        ("back squat, reps: 12/10/8, sets: 3, tempo: 2-0-2-0", Range(32, 48)),
+        ("back squat, sets: 3, reps: 5, side: each, tempo: 2-0-2-0", Range(20, 20)),
+        ("back squat, sets: 3, reps: 5", None),
+        ("back squat, sets: 3, reps: amrap, tempo: 2-0-2-0", None),
+        ("back squat, sets: 3, tempo: 2-0-2-0", None),
+    ],
+)
+def test_seconds_of_a_set(entry: Callable[..., Entry], line: str, seconds: Range | None) -> None:
+    assert entry(line).set_time == seconds
+
+
+@pytest.mark.parametrize(
+    ("name", "compound"),
+    [
+        ("back squat", True),
+        ("walking lunge", True),
+        ("Romanian deadlift", True),
+        ("hip thrust", True),
+        ("bench press", True),
+        ("overhead press", True),
+        ("bent-over row", True),
+        ("pull-up", True),
+        ("power clean", True),  # extends hip and knee
+        ("leg extension", False),
+        ("barbell curl", False),
+        ("cable woodchop", False),
+        ("moon walk", False),
+    ],
+)
+def test_compound_lifts(entry: Callable[..., Entry], name: str, compound: bool) -> None:
+    assert entry(f"{name}, sets: 3").compound is compound
