@@ -193,6 +193,22 @@ class Entry:
         mass = self.ledger.athlete.body_mass if self.ledger.athlete else None
         return None if mass is None or load.kind != "bodyweight" else value + Range(mass, mass)
 
+    @property
+    def measured(self) -> dict[str, float]:
+        """The middle of its load by what it can be compared in: ``mass`` in kg, ``share`` in % of body mass,
+        ``percent`` of the maximum. Empty for a label, a repetition maximum, or where nothing is stated.
+        """
+        load = self.work.load
+        if load is None or load.span is None or load.kind not in ("mass", "bodyweight", "share", "percent"):
+            return {}
+        kilograms = self._lifted(load, load.span)
+        spans = {
+            "mass": kilograms,
+            "share": load.span if load.kind == "share" else None,
+            "percent": self.percent,
+        }
+        return {unit: span.middle for unit, span in spans.items() if span is not None}
+
     def _maximum(self, best: BestLift) -> float | None:
         """The one-repetition maximum that a best lift stands for, in kg."""
         percent = curves.percent_for(best.reps, self.curve)
@@ -287,7 +303,11 @@ class Count:
 
     def days(self) -> list[int]:
         """The days it falls on, each once."""
-        return sorted({part.visit.day for part in self.parts if part.visit.day})
+        return sorted({part.visit.day for part in self.parts if part.visit.day and part.sets.high})
+
+    def occasions(self) -> int:
+        """The days it falls on; sessions without a stated day count for a day each."""
+        return len({part.visit.day or part.visit for part in self.parts if part.sets.high})
 
     def where(self, test: Callable[[Entry], bool]) -> Count:
         """The part of it that comes from entries which pass a test."""
@@ -397,6 +417,14 @@ class Tally:
                 parts.setdefault(entry.exercise, []).append(Part(visit, entry, entry.sets))
         return [_on_side(of_one, "") for of_one in parts.values()]
 
+    def lifts(self) -> dict[Exercise | str, list[Entry]]:
+        """What is done of each exercise, unknown ones by name as it is compared; sets of 0 left out."""
+        found: dict[Exercise | str, list[Entry]] = {}
+        for _, entry in self.entries():
+            if entry.sets.high:
+                found.setdefault(entry.exercise or fold(entry.name), []).append(entry)
+        return found
+
     def could_hold(self, actions: Iterable[str] = (), areas: Iterable[str] = ()) -> bool:
         """Whether a line that cannot be counted may train one of these: its exercise or sets are unknown."""
         wanted, muscles = tuple(actions), tuple(areas)
@@ -408,6 +436,51 @@ class Tally:
             if any(credit(entry.exercise, area) for area in muscles):
                 return True
         return False
+
+
+class Change:
+    """What a week, or any other tally, holds against one before it.
+
+    ``sets``, ``repetitions`` and ``load`` are in % of what they were, ``load`` as the mean over exercises in
+    both whose load can be compared; ``reserve`` says by how many repetitions in reserve the exercises in both
+    are easier in the mean. None where it cannot be known.
+    """
+
+    __slots__ = ("load", "repetitions", "reserve", "sets")
+
+    def __init__(self, before: Tally, after: Tally) -> None:
+        was, now = before.all_sets(), after.all_sets()
+        self.sets = _in_percent(now.middle, was.middle)
+        self.repetitions = _in_percent(now.repetitions().middle, was.repetitions().middle)
+        earlier = before.lifts()
+        both = [(earlier[name], later) for name, later in after.lifts().items() if name in earlier]
+        self.load = _mean([_load_change(*pair) for pair in both])
+        self.reserve = _mean([_reserve_change(*pair) for pair in both])
+
+
+def _in_percent(now: float, was: float) -> float | None:
+    return round(100 * now / was, 6) if was else None
+
+
+def _mean(numbers: Iterable[float | None]) -> float | None:
+    known = [number for number in numbers if number is not None]
+    return sum(known) / len(known) if known else None
+
+
+def _load_change(before: list[Entry], after: list[Entry]) -> float | None:
+    for unit in ("mass", "share", "percent"):
+        was, now = (_mean([entry.measured.get(unit) for entry in entries]) for entries in (before, after))
+        if was and now is not None:
+            return _in_percent(now, was)
+    return None
+
+
+def _reserve_change(before: list[Entry], after: list[Entry]) -> float | None:
+    was, now = (
+        _mean([entry.reserve.middle if entry.reserve else None for entry in entries])
+        for entries in (before, after)
+    )
+    return None if was is None or now is None else now - was
 
 
 def _on_side(parts: list[Part], side: str) -> Count:

@@ -1,0 +1,118 @@
+"""What a week holds against an earlier one, and loads as they can be compared; sums stand beside each."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+
+import pytest
+
+from spotline.lint.ledger import Change, Ledger
+
+Build = Callable[..., Ledger]
+Text = Callable[..., str]
+
+MARA = "athlete: {name: Mara, body mass: 60 kg, best lifts: {back squat: 100 kg}}"
+
+
+@pytest.fixture(scope="session")
+def changed(programme: Build, week: Text) -> Callable[..., Change]:
+    """The second week of a programme against its first."""
+
+    def build(*lines: str, head: str = "") -> Change:
+        ledger = programme(week({"Gym": list(lines)}, f"{head}\nweeks: 2"))
+        return Change(ledger.weeks[0], ledger.weeks[1])
+
+    return build
+
+
+@pytest.mark.parametrize(
+    ("load", "measured"),
+    [
+        ("80 %", {"percent": 80}),
+        ("75-80 %", {"percent": 77.5}),
+        ("80 kg", {"mass": 80, "percent": 80}),  # of 100 kg on file
+        ("2 x 24 kg", {"mass": 48, "percent": 48}),
+        ("bodyweight + 10 kg", {"mass": 70, "percent": 70}),
+        ("20 % bodyweight", {"share": 20}),
+        ("8RM", {}),
+        ("90 % of top set", {}),
+        ("red band", {}),
+    ],
+)
+def test_loads_as_they_can_be_compared(
+    programme: Build, week: Text, load: str, measured: dict[str, float]
+) -> None:
+    ledger = programme(week({"Gym": [f"back squat, sets: 3, reps: 5, load: {load}"]}, MARA))
+    ((_, entry),) = ledger.entries()
+    assert entry.measured == pytest.approx(measured)
+
+
+def test_no_load_is_not_compared(programme: Build, week: Text) -> None:
+    ledger = programme(week({"Gym": ["back squat, sets: 3", "back squat, sets: 3, load: bodyweight + 5 kg"]}))
+    assert [entry.measured for _, entry in ledger.entries()] == [{}, {}]  # body mass is not on file
+
+
+def test_sets_and_repetitions(changed: Callable[..., Change]) -> None:
+    change = changed("back squat, sets: {1: 5, 2: 4}, reps: 6", "plank, sets: {1: 5, 2: 4}, hold: 30 s")
+    assert change.sets == 80  # 8 of 10
+    assert change.repetitions == 80  # 24 of 30
+    change = changed("back squat, sets: 4, reps: {1: 10, 2: 5}")
+    assert (change.sets, change.repetitions) == (100, 50)
+
+
+def test_what_is_not_stated_is_not_known(changed: Callable[..., Change]) -> None:
+    change = changed("back squat, sets: 3")
+    assert (change.sets, change.repetitions, change.load, change.reserve) == (100, None, None, None)
+    assert changed("back squat, sets: {1: 0, 2: 3}, reps: 5").sets is None
+
+
+def test_load_is_the_mean_of_exercises_in_both(changed: Callable[..., Change]) -> None:
+    change = changed(
+        "back squat, sets: 3, load: {1: 100 kg, 2: 90 kg}",  # 90 %
+        "bench press, sets: 3, load: {1: 80 %, 2: 56 %}",  # 70 %
+        "deadlift, sets: {1: 3, 2: 0}, load: {1: 100 kg, 2: 10 kg}",  # not in both
+        "plank, sets: 3",
+    )
+    assert change.load == 80
+
+
+def test_loads_of_several_lines_of_an_exercise_are_taken_together(changed: Callable[..., Change]) -> None:
+    change = changed("back squat, sets: 1, load: {1: 100 kg, 2: 90 kg}", "back squat, sets: 3, load: 80 kg")
+    assert change.load == pytest.approx(100 * 85 / 90)
+
+
+def test_loads_in_different_measures(changed: Callable[..., Change]) -> None:
+    line = "back squat, sets: 3, load: {1: 80 kg, 2: 60 %}"
+    assert changed(line).load is None
+    assert changed(line, head=MARA).load == 75  # 60 % after 80 % of 100 kg
+    assert changed("back squat, sets: 3, load: {1: 20 % bodyweight, 2: 15 % bodyweight}").load == 75
+
+
+def test_reserve(changed: Callable[..., Change]) -> None:
+    change = changed(
+        "back squat, sets: 3, rir: {1: 1, 2: 3}",  # 2 more
+        "bench press, sets: 3, rpe: {1: 8-9, 2: 7-8}",  # 1 more
+        "plank, sets: 3",
+    )
+    assert change.reserve == 1.5
+
+
+def test_lifts_by_exercise(programme: Build, week: Text) -> None:
+    lines = ["back squat, sets: 3", "Back squats, sets: 1", "moon walk, sets: 2", "plank, sets: {1: 0}"]
+    lifts = programme(week({"Gym": lines})).lifts()
+    assert [(str(name), [entry.name for entry in entries]) for name, entries in lifts.items()] == [
+        ("<back squat>", ["back squat", "Back squats"]),
+        ("moonwalk", ["moon walk"]),
+    ]
+
+
+def test_occasions(programme: Build, week: Text) -> None:
+    days = {
+        "monday Early": ["back squat, sets: 2"],
+        "monday Late": ["back squat, sets: 2"],
+        "tuesday": ["back squat, sets: {1: 0-1}"],
+        "wednesday": ["back squat, sets: {1: 0}"],
+        "Some day": ["back squat, sets: 1"],
+        "Another": ["back squat, sets: 1"],
+    }
+    assert programme(week(days)).sets("quadriceps").occasions() == 4  # Monday, Tuesday, two without a day
