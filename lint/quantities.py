@@ -8,7 +8,7 @@ from __future__ import annotations
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
-    from collections.abc import Callable
+    from collections.abc import Callable, Sequence
 
 KG_PER_LB = 0.45359237
 """International avoirdupois pound, exact by definition (1959)."""
@@ -317,3 +317,15 @@ def weeks(key: str) -> tuple[int, int] | None:
         return None
     one, other = int(first), int(last) if dash else int(first)
     return (min(one, other), max(one, other)) if one and other else None
+
+
+def week_list(weeks: Sequence[int]) -> str:
+    """``week 3``, ``weeks 1-4, 6``: week numbers in words, runs drawn together."""
+    runs: list[list[int]] = []
+    for week in weeks:
+        if runs and week == runs[-1][1] + 1:
+            runs[-1][1] = week
+        else:
+            runs.append([week, week])
+    words = ", ".join(str(a) if a == b else f"{a}-{b}" for a, b in runs)
+    return f"week{'' if len(weeks) == 1 else 's'} {words}"

@@ -524,22 +524,10 @@ class _ProgrammeReader(_Reader):
             self.say(
                 "weeks-left-out",
                 at.written,
-                f"No value for {week_list(left_out)}; the values here must cover weeks 1-{weeks}.",
+                f"No value for {quantities.week_list(left_out)}; the values here must cover weeks 1-{weeks}.",
                 change="Add the missing weeks.",
             )
         return parts
-
-
-def week_list(weeks: list[int] | tuple[int, ...]) -> str:
-    """``week 3``, ``weeks 1-4, 6``: week numbers in words, runs drawn together."""
-    runs: list[list[int]] = []
-    for week in weeks:
-        if runs and week == runs[-1][1] + 1:
-            runs[-1][1] = week
-        else:
-            runs.append([week, week])
-    words = ", ".join(str(a) if a == b else f"{a}-{b}" for a, b in runs)
-    return f"week{'' if len(weeks) == 1 else 's'} {words}"
 
 
 def _list(at: _At | None) -> list[_At]:

@@ -57,12 +57,12 @@ LINE = """\
 
 
 def programme(lines: int) -> str:
-    """A programme of blocks of four weeks, cut after the last whole exercise within a number of lines."""
+    """A programme of blocks of two weeks, cut after the last whole exercise within a number of lines."""
     text = HEAD.format(lines=lines)
     block = 0
     while True:
         block += 1
-        head = f"  - name: Block {block}\n    weeks: 4\n    sessions:\n"
+        head = f"  - name: Block {block}\n    weeks: 2\n    sessions:\n"
         for day, exercises in SESSIONS.items():
             head += f"      - session: {day.title()}\n        day: {day}\n        exercises:\n"
             for number, exercise in enumerate(exercises):

@@ -13,8 +13,9 @@ from spotline.lint.finding import Finding, Related
 from spotline.lint.outlets.cards import MOST_LINES, cards
 from spotline.lint.outlets.json_text import json_text
 from spotline.lint.outlets.lines import lines
-from spotline.lint.outlets.wording import closing, counted, many, safe, sentence, week_list
+from spotline.lint.outlets.wording import closing, counted, many, safe, sentence
 from spotline.lint.places import Place, Text
+from spotline.lint.quantities import week_list
 from spotline.lint.registry import Fault
 from spotline.lint.review import FileReview, Review
 from spotline.lint.team import Team
@@ -123,7 +124,7 @@ class TestWording:
         ],
     )
     def test_weeks(self, weeks: tuple[int, ...], words: str) -> None:
-        assert week_list(weeks) == words
+        assert week_list(weeks) == words.lower()
         assert counted(finding(weeks=weeks)) == f"{words}: 30 sets in one line."
 
     def test_no_weeks(self) -> None:

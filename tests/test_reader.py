@@ -12,8 +12,8 @@ from spotline.lint.finding import Finding
 from spotline.lint.ledger import Ledger
 from spotline.lint.places import Place
 from spotline.lint.programme import Athlete, Prescription, Programme, Slice, Term
-from spotline.lint.quantities import Load, Range, Reps
-from spotline.lint.reader import checked, read_athlete, read_programme, week_list
+from spotline.lint.quantities import Load, Range, Reps, week_list
+from spotline.lint.reader import checked, read_athlete, read_programme
 from spotline.lint.review import Review
 from spotline.lint.yaml_tree import parse
 

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from ..quantities import week_list
+
 TYPE_CHECKING = False
 if TYPE_CHECKING:
     from ..finding import Finding
@@ -20,21 +22,12 @@ def safe(words: str) -> str:
     )
 
 
-def week_list(weeks: tuple[int, ...]) -> str:
-    """``Week 3``, ``Weeks 1-4, 6``: week numbers in words, runs drawn together."""
-    runs: list[list[int]] = []
-    for week in weeks:
-        if runs and week == runs[-1][1] + 1:
-            runs[-1][1] = week
-        else:
-            runs.append([week, week])
-    words = ", ".join(str(first) if first == last else f"{first}-{last}" for first, last in runs)
-    return f"Week{'' if len(weeks) == 1 else 's'} {words}"
-
-
 def counted(finding: Finding) -> str:
     """What was counted, with the weeks it holds for in front."""
-    return f"{week_list(finding.weeks)}: {finding.counted}" if finding.weeks else finding.counted
+    if not finding.weeks:
+        return finding.counted
+    weeks = week_list(finding.weeks)
+    return f"{weeks[0].upper()}{weeks[1:]}: {finding.counted}"
 
 
 def sentence(finding: Finding) -> str:
