@@ -1,4 +1,4 @@
-"""Balance: opposing muscles against one another."""
+"""Balance: opposing muscles, left and right, two legs and one."""
 
 from __future__ import annotations
 
@@ -6,9 +6,10 @@ from math import ceil
 
 from ..lint.body import catalogue
 from ..lint.finding import found
-from ..lint.ledger import Week
+from ..lint.ledger import DIRECT, Ledger, Week
 from ..lint.registry import Limits, Option, rule
-from .words import counted_lines, line_name, sets_of
+from .coverage import LEG_WORK
+from .words import counted_lines, line_name, listed, sets_of
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -16,6 +17,8 @@ if TYPE_CHECKING:
 
     from ..lint.body.catalogue import Pair
     from ..lint.finding import Finding, Severity
+    from ..lint.ledger import Count, Entry
+    from ..lint.programme import Prescription
 
 
 @rule(
@@ -101,3 +104,177 @@ def _judged(week: Week, pair: Pair, limits: Limits) -> Iterator[Finding]:
 def _to_move(more: float, less: float, most: float) -> int:
     """Whole sets to move for no more than ``most`` times as many on one side."""
     return ceil(round(more - (more + less) * most / (1 + most), 6))
+
+
+@rule(
+    "sides-uneven",
+    family="balance",
+    severity="warning",
+    confidence="common practice",
+    why="Unless somebody has decided otherwise, left and right get like work. No trial sets a share; this is"
+    " about what was meant, and forecasts no injury.",
+    sources=(),
+    options=(
+        Option("apart", 25, "percent fewer sets on one side than on the other", "common practice"),
+        Option("fewest apart", 2, "sets a week between the sides", "common practice"),
+    ),
+    stands_back=True,
+)
+def sides_uneven(week: Week, limits: Limits) -> Iterator[Finding]:
+    """Left and right of a muscle group get clearly different numbers of sets.
+
+    Counts direct hard sets of each side, from work with `side: left` or `side: right`, in a typical week, by
+    the middles of ranges; wants the weaker side no more than a quarter below the other. Silent where a line
+    that cannot be counted may even it out.
+
+    Flags:
+        programme: Legs
+        sessions:
+          - session: Lower
+            exercises:
+              - {exercise: single-leg leg press, sets: 5, reps: 8, side: left}  # <- here
+              - {exercise: single-leg leg press, sets: 3, reps: 8, side: right}
+
+    Passes:
+        programme: Legs
+        sessions:
+          - session: Lower
+            exercises:
+              - {exercise: single-leg leg press, sets: 4, reps: 8, side: left}
+              - {exercise: single-leg leg press, sets: 3, reps: 8, side: right}
+    """
+    if not week.is_typical():
+        return
+    uneven: dict[Prescription, list[_Sides]] = {}
+    for group in week.groups():
+        sides = _Sides(week, group)
+        if sides.apart < limits.number("fewest apart") or not week.means(group):
+            continue
+        bearable = sides.more.middle * limits.number("apart") / 100
+        if sides.apart <= bearable or week.could_hold(areas=(group,)):
+            continue
+        uneven.setdefault(sides.line(), []).append(sides)
+    for line, over in uneven.items():
+        worst = max(over, key=lambda one: one.apart)
+        yield found(
+            line.place,
+            f"Direct sets a week: {listed([one.words() for one in over])}.",
+            wanted=f"no more than {limits.number('apart'):g} % fewer on one side (common practice)",
+            change=f"Add {sets_of(worst.apart)} on the {worst.weak}. Where the difference is meant, say so in"
+            " a waiver; where a clinician leads the work, write `rehabilitation`.",
+            where=line_name(line),
+            subject=listed([one.group for one in over]),
+            related=counted_lines(*(one.one_sided(side) for one in over for side in (one.more, one.less))),
+            excess=worst.apart,
+        )
+
+
+class _Sides:
+    """The direct hard sets of both sides of a muscle group."""
+
+    def __init__(self, week: Week, group: str) -> None:
+        self.group = group
+        self.left = week.sets(group, DIRECT, side="left")
+        self.right = week.sets(group, DIRECT, side="right")
+        self.less, self.more = sorted((self.left, self.right), key=lambda count: count.middle)
+        self.weak = "left" if self.less is self.left else "right"
+        self.apart = self.more.middle - self.less.middle
+
+    def words(self) -> str:
+        return f"{self.left} left and {self.right} right for the {self.group}"
+
+    def one_sided(self, count: Count) -> Count:
+        """The part of a count that one side alone does."""
+        return count.where(lambda entry: entry.side != "")
+
+    def line(self) -> Prescription:
+        """The first line that works the stronger side alone."""
+        return self.one_sided(self.more).lines()[0][0]
+
+
+@rule(
+    "two-legged-only",
+    family="balance",
+    severity="note",
+    confidence="common practice",
+    why="Running, cutting and kicking are done on one leg at a time; coaches give such athletes some leg work"
+    " on one leg. This is about coverage and forecasts no injury.",
+    sources=(),
+    options=(
+        Option(
+            "sports",
+            (
+                "running",
+                "sprint",
+                "football",
+                "soccer",
+                "hockey",
+                "rugby",
+                "basketball",
+                "handball",
+                "netball",
+                "skating",
+                "fencing",
+            ),
+            "words in the name of a sport that loads one leg at a time",
+            "common practice",
+        ),
+    ),
+    stands_back=True,
+)
+def two_legged_only(ledger: Ledger, limits: Limits) -> Iterator[Finding]:
+    """Leg work on two legs only, for an athlete whose sport loads one leg at a time.
+
+    Looks at the athlete's `sport` and at each block that trains the legs hard; wants one exercise on one
+    leg, or a line with a `side`, somewhere in the block. Jumps and sprints on one leg will do.
+
+    Flags:
+        programme: Legs
+        athlete: {name: Saskia, sport: field hockey}
+        sessions:
+          - session: Lower
+            exercises:
+              - {exercise: back squat, sets: 3, reps: 6}  # <- here
+              - {exercise: seated leg curl, sets: 3, reps: 10}
+
+    Passes:
+        programme: Legs
+        athlete: {name: Saskia, sport: field hockey}
+        sessions:
+          - session: Lower
+            exercises:
+              - {exercise: split squat, sets: 3, reps: 6}
+              - {exercise: seated leg curl, sets: 3, reps: 10}
+    """
+    sport = ledger.athlete.sport if ledger.athlete else ""
+    if not any(word in sport.casefold() for word in limits.names("sports")):
+        return
+    for block in ledger.programme.blocks:
+        weeks = [week for week in ledger.weeks if week.block is block]
+        meant = [
+            week for week in weeks if week.is_typical() and week.means("legs") and not week.rehabilitation
+        ]
+        legs = max((week.for_actions(LEG_WORK, hard=True) for week in meant), key=_high, default=None)
+        whole = ledger.of_block(block)
+        if not legs or whole.for_actions(LEG_WORK).where(_on_one_leg) or whole.could_hold(LEG_WORK):
+            continue
+        line = legs.lines()[0][0]
+        yield found(
+            line.place,
+            f"{sets_of(str(legs))} for the legs a week, all on two legs; {sport} loads one leg at a time.",
+            wanted="some leg work on one leg in the block (common practice)",
+            change="Put one exercise on one leg: a split squat, a step-up or a single-leg hinge.",
+            where=line_name(line),
+            subject="one leg",
+            related=counted_lines(legs),
+            weeks=tuple(week.number for week in meant),
+            excess=legs.high,
+        )
+
+
+def _high(count: Count) -> float:
+    return count.high
+
+
+def _on_one_leg(entry: Entry) -> bool:
+    return entry.prescription.side != "" or (entry.exercise is not None and entry.exercise.unilateral)

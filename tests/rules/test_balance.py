@@ -227,3 +227,281 @@ class TestAntagonistImbalance:
         assert (
             len(findings(week(against(THIGH, str(more - moved + 1), str(less + moved - 1))), self.RULE)) == 1
         )
+
+
+SINGLE = "single-leg leg press"
+
+
+def sided(left: str, right: str, name: str = SINGLE) -> dict[str, list[str]]:
+    """One exercise, its sets on the left and on the right."""
+    sides = (("left", left), ("right", right))
+    return {"Gym": [f"{name}, sets: {sets}, side: {side}" for side, sets in sides if sets != "0"]}
+
+
+class TestSidesUneven:
+    """No more than a quarter fewer sets on one side: common practice, no source."""
+
+    RULE = "sides-uneven"
+
+    def test_the_words(self, findings: Findings, week: Text) -> None:
+        (finding,) = findings(week(sided("2", "5", "single-leg lying leg curl"), "weeks: 2"), self.RULE)
+        assert (finding.severity, finding.confidence) == ("warning", "common practice")
+        assert (finding.place.line, finding.place.excerpt) == (7, "single-leg lying leg curl")
+        assert finding.where == "Gym, single-leg lying leg curl"
+        assert finding.counted == "Direct sets a week: 2 left and 5 right for the hamstrings."
+        assert finding.wanted == "no more than 25 % fewer on one side (common practice)"
+        assert finding.change == (
+            "Add 3 sets on the left. Where the difference is meant, say so in a waiver; where a clinician"
+            " leads the work, write `rehabilitation`."
+        )
+        assert "forecasts no injury" in finding.why
+        assert finding.weeks == (1, 2)
+        assert [(related.place.line, related.words) for related in finding.related] == [
+            (6, "Gym, single-leg lying leg curl: 2 sets"),
+            (7, "Gym, single-leg lying leg curl: 5 sets"),
+        ]
+
+    def test_groups_that_one_line_makes_uneven_are_one_finding(self, findings: Findings, week: Text) -> None:
+        (finding,) = findings(week(sided("5", "2")), self.RULE)
+        assert finding.place.line == 5
+        assert finding.counted == (
+            "Direct sets a week: 5 left and 2 right for the quadriceps, 5 left and 2 right for the gluteals"
+            " and 5 left and 2 right for the adductors."
+        )
+        assert finding.change.startswith("Add 3 sets on the right.")
+        assert finding.subject == "quadriceps, gluteals and adductors"
+
+    def test_two_causes_are_two_findings(self, findings: Findings, week: Text) -> None:
+        lines = (
+            sided("5", "2", "single-leg lying leg curl")["Gym"] + sided("1", "4", "concentration curl")["Gym"]
+        )
+        said = findings(week({"Gym": lines}), self.RULE)
+        assert [finding.place.line for finding in said] == [5, 8]
+        assert "4 right for the biceps" in said[1].counted
+
+    @pytest.mark.parametrize(
+        ("more", "less", "said"),
+        [
+            ("4", "3", 0),  # a quarter
+            ("8", "6", 0),  # a quarter
+            ("7", "5", 1),  # 2 of 7
+            ("9", "7", 0),  # 2 of 9
+            ("3", "2", 0),  # a third, but one set
+            ("3", "1", 1),
+            ("2", "0", 1),
+            ("1", "0", 0),
+            ("3-5", "2", 1),  # middles 4 and 2
+            ("3", "1-2", 0),  # middles 3 and 1.5
+            ("5", "5", 0),
+        ],
+    )
+    def test_edges_on_either_side(
+        self, findings: Findings, week: Text, more: str, less: str, said: int
+    ) -> None:
+        for left, right in ((more, less), (less, more)):
+            assert len(findings(week(sided(left, right)), self.RULE)) == said
+
+    def test_work_for_both_sides_counts_for_each(self, findings: Findings, week: Text) -> None:
+        lines = sided("4", "2")["Gym"]
+        assert len(findings(week({"Gym": lines}), self.RULE)) == 1
+        assert findings(week({"Gym": [*lines, "leg press, sets: 4"]}), self.RULE) == []  # 8 and 6
+
+    def test_the_place_is_the_one_sided_line(self, findings: Findings, week: Text) -> None:
+        lines = ["leg press, sets: 1", *sided("4", "1")["Gym"]]
+        (finding,) = findings(week({"Gym": lines}), self.RULE)
+        assert finding.place.line == 6
+        assert finding.counted.startswith("Direct sets a week: 5 left and 2 right for the quadriceps")
+        assert [related.place.line for related in finding.related] == [6, 7]
+
+    def test_helping_sets_do_not_count(self, findings: Findings, week: Text) -> None:
+        # a one-arm press trains the chest; the triceps only helps in it
+        (finding,) = findings(week(sided("4", "0", "one-arm dumbbell bench press")), self.RULE)
+        assert finding.subject == "chest"
+
+    def test_easy_sets_do_not_count(self, findings: Findings, week: Text) -> None:
+        assert findings(week({"Gym": [f"{SINGLE}, sets: 5, side: left, rir: 6"]}), self.RULE) == []
+
+    @pytest.mark.parametrize(
+        ("options", "said"),
+        [("{apart: 60}", 0), ("{apart: 59}", 1), ("{fewest apart: 3}", 1), ("{fewest apart: 4}", 0)],
+    )
+    def test_options(self, findings: Findings, week: Text, options: str, said: int) -> None:
+        settings = {"spotline.yaml": f"rules: {{sides-uneven: {options}}}"}  # 5 and 2: 3 sets, 60 %
+        found = findings(week(sided("5", "2")), self.RULE, settings)
+        assert len(found) == said
+        for finding in found:
+            assert finding.wanted.startswith("no more than 59 %" if "59" in options else "no more than 25 %")
+
+    def test_a_team_may_look_at_every_set(self, findings: Findings, week: Text) -> None:
+        settings = {"spotline.yaml": "rules: {sides-uneven: {fewest apart: 0}}"}
+        assert len(findings(week(sided("3", "2")), self.RULE, settings)) == 1
+        assert (
+            findings(week({"Gym": ["leg press, sets: 3", "plank, sets: 3, rir: 8"]}), self.RULE, settings)
+            == []
+        )
+
+    @pytest.mark.parametrize(
+        ("line", "said"),
+        [
+            ("moon walk, sets: 3, side: right", 0),
+            ("single-leg leg press, sets: x, side: right", 0),
+            ("seated leg curl, sets: x", 1),
+        ],
+    )
+    def test_silent_where_a_line_that_cannot_be_counted_may_even_it_out(
+        self, findings: Findings, week: Text, line: str, said: int
+    ) -> None:
+        assert len(findings(week({"Gym": [*sided("5", "2")["Gym"], line]}), self.RULE)) == said
+
+    @pytest.mark.parametrize(
+        ("head", "said"),
+        [
+            ("focus: [chest]", 0),
+            ("focus: [quadriceps]", 1),
+            ("phase: taper", 0),
+            ("phase: build", 1),
+            (REHABILITATION, 0),
+        ],
+    )
+    def test_when_it_stands_back(self, findings: Findings, week: Text, head: str, said: int) -> None:
+        found = findings(week(sided("5", "2"), head), self.RULE)
+        assert len(found) == said
+        if "quadriceps" in head:
+            assert found[0].subject == "quadriceps"
+
+
+class TestTwoLeggedOnly:
+    """Some leg work on one leg for sports that load one leg at a time: common practice, no source."""
+
+    RULE = "two-legged-only"
+    SPORT = "athlete: {name: A, sport: Field Hockey}"
+
+    def legs(self, week: Text, *lines: str, head: str = SPORT) -> str:
+        return week({"Lower": ["back squat, sets: 3", "seated leg curl, sets: 3-4", *lines]}, head)
+
+    def test_the_words(self, findings: Findings, week: Text) -> None:
+        (finding,) = findings(self.legs(week, head=self.SPORT + "\nweeks: 3"), self.RULE)
+        assert (finding.severity, finding.confidence) == ("note", "common practice")
+        assert (finding.place.excerpt, finding.where) == ("back squat", "Lower, back squat")
+        assert (
+            finding.counted
+            == "6-7 sets for the legs a week, all on two legs; Field Hockey loads one leg at a time."
+        )
+        assert finding.wanted == "some leg work on one leg in the block (common practice)"
+        assert (
+            finding.change == "Put one exercise on one leg: a split squat, a step-up or a single-leg hinge."
+        )
+        assert "forecasts no injury" in finding.why
+        assert finding.weeks == (1, 2, 3)
+        assert [related.words for related in finding.related] == [
+            "Lower, back squat: 3 sets",
+            "Lower, seated leg curl: 3-4 sets",
+        ]
+
+    @pytest.mark.parametrize(
+        ("sport", "said"),
+        [
+            ("running", 1),
+            ("sprinting", 1),
+            ("football", 1),
+            ("women's soccer", 1),
+            ("Rugby", 1),
+            ("basketball", 1),
+            ("handball", 1),
+            ("netball", 1),
+            ("speed skating", 1),
+            ("ice hockey", 1),
+            ("fencing", 1),
+            ("rowing", 0),
+            ("weightlifting", 0),
+        ],
+    )
+    def test_which_sports(self, findings: Findings, week: Text, sport: str, said: int) -> None:
+        assert len(findings(self.legs(week, head=f"athlete: {{name: A, sport: {sport}}}"), self.RULE)) == said
+
+    @pytest.mark.parametrize("head", ["athlete: {name: A}", "goal: strength"])
+    def test_silent_where_no_sport_is_written(self, findings: Findings, week: Text, head: str) -> None:
+        assert findings(self.legs(week, head=head), self.RULE) == []
+
+    @pytest.mark.parametrize(("sports", "said"), [("[rowing]", 0), ("[rowing, field]", 1), ("[hockey]", 1)])
+    def test_a_team_may_list_its_own(self, findings: Findings, week: Text, sports: str, said: int) -> None:
+        settings = {"spotline.yaml": f"rules: {{two-legged-only: {{sports: {sports}}}}}"}
+        assert len(findings(self.legs(week), self.RULE, settings)) == said
+
+    @pytest.mark.parametrize(
+        ("line", "said"),
+        [
+            ("split squat, sets: 1", 0),
+            ("step-up, sets: 1", 0),
+            ("single-leg Romanian deadlift, sets: 1", 0),
+            ("single-leg hop, sets: 1", 0),
+            ("walking lunge, sets: 1, rir: 8", 0),
+            ("leg press, sets: 1, side: each", 0),
+            ("leg press, sets: 1, side: left", 0),
+            ("leg press, sets: 1", 1),
+            ("one-arm dumbbell row, sets: 3, side: each", 1),
+            ("moon walk, sets: 1", 0),
+            ("split squat, sets: x", 0),
+            ("one-arm dumbbell row, sets: x", 1),
+        ],
+    )
+    def test_what_counts_as_one_leg(self, findings: Findings, week: Text, line: str, said: int) -> None:
+        assert len(findings(self.legs(week, line), self.RULE)) == said
+
+    @pytest.mark.parametrize(
+        "lines",
+        [["bench press, sets: 3"], ["back squat, sets: 3, rir: 8"], ["box jump, sets: 3"]],
+    )
+    def test_silent_where_the_legs_are_not_trained_hard(
+        self, findings: Findings, week: Text, lines: list[str]
+    ) -> None:
+        assert findings(week({"Gym": lines}, self.SPORT), self.RULE) == []
+
+    @pytest.mark.parametrize(
+        ("head", "said"),
+        [
+            ("focus: [chest]", 0),
+            ("focus: [legs]", 1),
+            ("phase: taper", 0),
+            ("phase: test", 0),
+            ("phase: in-season", 1),
+            (REHABILITATION, 0),
+        ],
+    )
+    def test_when_it_stands_back(self, findings: Findings, week: Text, head: str, said: int) -> None:
+        assert len(findings(self.legs(week, head=f"{self.SPORT}\n{head}"), self.RULE)) == said
+
+    def test_the_fullest_week_is_counted(self, findings: Findings, week: Text) -> None:
+        text = week({"Lower": ["back squat, sets: {1: 3, 2: 5, 3: 4}"]}, f"{self.SPORT}\nweeks: 3")
+        (finding,) = findings(text, self.RULE)
+        assert finding.counted.startswith("5 sets")
+
+    def test_one_week_on_one_leg_will_do_for_its_block(self, findings: Findings, week: Text) -> None:
+        text = week(
+            {"Lower": ["back squat, sets: 3", "split squat, sets: {1: 0, 2: 1}"]}, f"{self.SPORT}\nweeks: 2"
+        )
+        assert findings(text, self.RULE) == []
+
+    def test_weeks_under_rehabilitation_are_left_out(self, findings: Findings, week: Text) -> None:
+        stage = "rehabilitation: {stage: return, advised by: physiotherapist, until: 2026-01-10}"
+        text = self.legs(week, head=f"{self.SPORT}\nstarts: 2026-01-05\nweeks: 3\n{stage}")
+        (finding,) = findings(text, self.RULE)
+        assert finding.weeks == (2, 3)
+
+    def test_blocks_are_judged_each_by_itself_and_said_once(self, findings: Findings) -> None:
+        block = (
+            "  - {{name: B{name}, weeks: 1, {keys}sessions: [{{session: Gym, exercises: "
+            "[{{exercise: {name}, sets: {sets}}}]}}]}}\n"
+        )
+        head = f"programme: Test\n{self.SPORT}\nblocks:\n"
+        first = block.format(name="back squat", sets=3, keys="")
+        second = block.format(name="front squat", sets=4, keys="")
+        lunges = block.format(name="walking lunge", sets=4, keys="")
+        (finding,) = findings(head + first + second, self.RULE)
+        assert finding.weeks == (1, 2)
+        assert finding.counted.startswith("4 sets")
+        (finding,) = findings(head + lunges + first, self.RULE)
+        assert finding.weeks == (2,)
+        easy = block.format(name="front squat", sets=4, keys="deload: true, ")
+        (finding,) = findings(head + easy + first, self.RULE)
+        assert finding.weeks == (2,)
