@@ -3,10 +3,10 @@
 from __future__ import annotations
 
 from ..lint.finding import Edit, Related, found
-from ..lint.ledger import DIRECT, Entry, Ledger
+from ..lint.ledger import DIRECT, FAST_KINDS, Entry, Ledger, Week
 from ..lint.quantities import Range, plain
 from ..lint.registry import Limits, Option, rule
-from .words import counted_lines, line_name, listed
+from .words import LOADED, counted_lines, day_name, first_of, line_name, listed, sets_of
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -14,6 +14,7 @@ if TYPE_CHECKING:
 
     from ..lint.finding import Finding
     from ..lint.ledger import Count
+    from ..lint.places import Place
     from ..lint.programme import Block
 
 
@@ -152,3 +153,222 @@ def _repetitions(left: Range) -> str:
     if left.high == 0:
         return "no repetition"
     return f"{left} repetition{'' if plain(left.high) == '1' else 's'}"
+
+
+@rule(
+    "heavy-light-not-crossed",
+    family="repetitions",
+    severity="note",
+    confidence="common practice",
+    why="Where hinge and leg curl share their days, coaches cross heavy and light: no day is all heavy for"
+    " the hamstrings, and both lifts see both.",
+    sources=("cp-cross",),
+    options=(Option("least days", 2, "days a week on which both are trained", "cp-cross"),),
+    stands_back=True,
+)
+def heavy_light_not_crossed(week: Week, limits: Limits) -> Iterator[Finding]:
+    """Hinge and leg curl heavy on the same day and light on the same day.
+
+    Where the goal is size, looks at the days of a typical week with hard sets of both; wants one day with the
+    hinge heavy and the curl light and another the other way round. Speaks only where each of the two has
+    both slots (middle of the repetitions below 8; 8 or more), each day one, and always the same. Off for
+    novices.
+
+    Flags:
+        programme: Legs
+        goal: hypertrophy
+        sessions:
+          - session: Lower A
+            day: monday
+            exercises:
+              - {exercise: Romanian deadlift, sets: 3, reps: 6}
+              - {exercise: seated leg curl, sets: 3, reps: 6}  # <- here
+          - session: Lower B
+            day: thursday
+            exercises:
+              - {exercise: Romanian deadlift, sets: 3, reps: 12}
+              - {exercise: seated leg curl, sets: 3, reps: 12}
+
+    Passes:
+        programme: Legs
+        goal: hypertrophy
+        sessions:
+          - session: Lower A
+            day: monday
+            exercises:
+              - {exercise: Romanian deadlift, sets: 3, reps: 6}
+              - {exercise: seated leg curl, sets: 3, reps: 12}
+          - session: Lower B
+            day: thursday
+            exercises:
+              - {exercise: Romanian deadlift, sets: 3, reps: 12}
+              - {exercise: seated leg curl, sets: 3, reps: 6}
+    """
+    if week.programme.goal != "hypertrophy" or week.ledger.level == "novice":
+        return
+    if not week.is_typical() or not week.means("hamstrings") or week.could_hold(HAMSTRING_LIFTS):
+        return
+    both = [(day, hinge, curl) for day, hinge, curl in _hamstring_days(week) if hinge and curl]
+    slots = {day: _slots(hinge) | _slots(curl) for day, hinge, curl in both}
+    if len(both) < limits.number("least days") or any(len(one) > 1 for one in slots.values()):
+        return
+    heavy = [day_name(week.programme, day) for day, one in slots.items() if one == {"heavy"}]
+    light = [day_name(week.programme, day) for day, one in slots.items() if one == {"light"}]
+    if not heavy or not light or len(heavy) + len(light) < len(both):
+        return
+    curl = next(curl for day, _, curl in both if slots[day] == {"heavy"})
+    line = curl.lines()[0][0]
+    yield found(
+        line.place,
+        f"Hinges and leg curls are both heavy on {listed(heavy)} and both light on {listed(light)}.",
+        wanted="one day with a heavy hinge and a light curl, one the other way round (common practice)",
+        change=f"Let the curls change places: light on {heavy[0]}, heavy on {light[0]}.",
+        where=line_name(line),
+        related=counted_lines(*(count for _, *counts in both for count in counts)),
+    )
+
+
+HAMSTRING_LIFTS = ("hip hinge", "knee flexion")
+"""The two jobs of the hamstrings, as a pattern and a joint action."""
+
+
+def _hamstring_days(week: Week) -> Iterator[tuple[int, Count, Count]]:
+    """Each day with its hard sets of hinges and of leg curls."""
+    for day, tally in week.days():
+        hinge, curl = (tally.for_actions((lift,), hard=True) for lift in HAMSTRING_LIFTS)
+        yield day, hinge, curl
+
+
+def _slots(count: Count) -> set[str]:
+    return {part.entry.slot for part in count.parts}
+
+
+@rule(
+    "sets-against-reps",
+    family="repetitions",
+    severity="error",
+    confidence="fact",
+    why="Where every set has a number of its own there are as many numbers as sets; else nobody knows which"
+    " of the two is meant.",
+    sources=(),
+)
+def sets_against_reps(entry: Entry, limits: Limits) -> Iterator[Finding]:
+    """Repetitions or loads written set by set that do not agree with the number of sets.
+
+    Counts the numbers in repetitions like 12/10/8 and in loads like 70/75/80 %; wants as many as there are
+    sets, and as many of the one as of the other. A range of sets will do with any number in it.
+
+    Flags:
+        programme: Press
+        sessions:
+          - session: Push
+            exercises:
+              - {exercise: bench press, sets: 4, reps: 12/10/8}  # <- here
+
+    Passes:
+        programme: Press
+        sessions:
+          - session: Push
+            exercises:
+              - {exercise: bench press, sets: 3, reps: 12/10/8}
+    """
+    work = entry.work
+    reps = len(work.reps.sets) if work.reps and work.reps.each_set else 0
+    loads = len(work.load.values) if work.load and len(work.load.values) > 1 else 0
+    written = [(key, number) for key, number in (("reps", reps), ("load", loads)) if number]
+    sets = work.sets
+    if sets is None or not sets.high:
+        return
+    wrong = [(key, number) for key, number in written if not sets.low <= number <= sets.high]
+    if wrong:
+        yield _disagreeing(entry, sets, wrong)
+    elif reps and loads and reps != loads:
+        yield found(
+            work.places["load"],
+            f"{loads} loads for {reps} numbers of repetitions.",
+            wanted="one number for each set",
+            change="Correct one of them.",
+            where=line_name(entry.prescription),
+            related=(Related(work.places["reps"], f"{reps} numbers of repetitions"),),
+        )
+
+
+def _disagreeing(entry: Entry, sets: Range, wrong: list[tuple[str, int]]) -> Finding:
+    """What is said of keys that hold another number of values than there are sets."""
+    places = entry.work.places
+    key, number = wrong[0]
+    agreed = {other for _, other in wrong} == {number}
+    own = places["sets"].excerpt == str(sets) and entry.prescription.paired is None
+    return found(
+        places[key],
+        f"{sets_of(str(sets))}, but {listed([f'{number} {_NUMBERS[key]}' for key, number in wrong])}.",
+        wanted="one number for each set",
+        change=f"Write {sets_of(number)}, or give each set its number." if agreed else "Correct them.",
+        where=line_name(entry.prescription),
+        related=(Related(places["sets"], sets_of(str(sets))),),
+        edits=(Edit(places["sets"], str(number), f"write {sets_of(number)}"),) if agreed and own else (),
+    )
+
+
+_NUMBERS = {"reps": "numbers of repetitions", "load": "loads"}
+
+
+@rule(
+    "reserve-hard-to-judge",
+    family="repetitions",
+    severity="note",
+    confidence="trial",
+    why="Lifters guess the repetitions they have left to about one where few are left, and are more than two"
+    " out where many are.",
+    sources=("hackett-2017",),
+    options=(Option("most", 5, "repetitions in reserve", "hackett-2017"),),
+    stands_back=True,
+)
+def reserve_hard_to_judge(ledger: Ledger, limits: Limits) -> Iterator[Finding]:
+    """Loads that the lifter is to find by more repetitions in reserve than anybody can judge.
+
+    Looks at lines with a RIR and no load by which to set it; wants at most 5 repetitions in reserve, judged
+    on the low end of a range. One note a programme. Leaves work for speed and deloads alone.
+
+    Flags:
+        programme: Press
+        sessions:
+          - session: Push
+            exercises:
+              - {exercise: bench press, sets: 3, reps: 8, rir: 7-8}  # <- here
+
+    Passes:
+        programme: Press
+        sessions:
+          - session: Push
+            exercises:
+              - {exercise: bench press, sets: 3, reps: 8, rir: 4-5}
+    """
+    far: dict[tuple[Place, str], Entry] = {}
+    for visit, entry in ledger.entries():
+        rir = entry.work.rir
+        if rir is None or rir.low <= limits.number("most") or visit.session.block.deload:
+            continue
+        if _found_by_feel(entry):
+            far.setdefault((entry.work.places["rir"], entry.name), entry)
+    if not far:
+        return
+    lines = sorted(far.items(), key=lambda one: one[0][0].start)
+    place, first = lines[0][0][0], lines[0][1]
+    others = {other: entry for (other, _), entry in lines if other != place}
+    yield found(
+        place,
+        f"RIR {first.work.rir} and no load by which to set it:"
+        f" {first_of(list(dict.fromkeys(entry.name for _, entry in lines)))}.",
+        wanted=f"a load, or at most {limits.number('most'):g} repetitions in reserve",
+        change="Write a load for the easy sets (kg, or % of the best lift), or an effort nearer to the end.",
+        where=line_name(first.prescription),
+        related=tuple(Related(at, f"{entry.name}: RIR {entry.work.rir}") for at, entry in others.items()),
+    )
+
+
+def _found_by_feel(entry: Entry) -> bool:
+    """Whether effort alone tells the lifter what to load: something is lifted, and no load is written."""
+    exercise = entry.exercise
+    lifted = exercise is not None and exercise.implement in LOADED and exercise.kind not in FAST_KINDS
+    return lifted and entry.work.load is None

@@ -19,7 +19,20 @@ if TYPE_CHECKING:
 COUNTING = Option(
     "counting", (FRACTIONAL,), "kind of count: direct, fractional or total", "pelland-2026-frac"
 )
-"""The option of rules that hold weekly sets against a limit or floor; the team's `counting` moves them all."""
+"""The option of rules that hold weekly sets against a limit or floor; a team's `counting` moves them all."""
+
+LOADED = (
+    "barbell",
+    "trap bar",
+    "guided bar",
+    "dumbbell",
+    "kettlebell",
+    "plate",
+    "sandbag",
+    "machine",
+    "cable",
+)
+"""Implements whose load somebody has to choose; the body, bands and straps bring their own."""
 
 HELPING = {
     DIRECT: "not counting where it only helps",
@@ -55,6 +68,12 @@ def day_name(programme: Programme, day: int) -> str:
 def listed(names: Sequence[str]) -> str:
     """``a``, ``a and b``, ``a, b and c``."""
     return " and ".join([", ".join(names[:-1]), names[-1]]) if len(names) > 1 else "".join(names)
+
+
+def first_of(names: Sequence[str], most: int = 3) -> str:
+    """``a, b, c and 2 more``: the first of many names."""
+    more = len(names) - most
+    return listed(names) if more <= 0 else f"{', '.join(names[:most])} and {more} more"
 
 
 def sets_of(number: float | str) -> str:

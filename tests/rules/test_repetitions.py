@@ -257,3 +257,317 @@ class TestRirRpeContradict:
             len(findings(week({"Gym": ["bench press, sets: 3, rir: 2, rpe: 10"]}, REHABILITATION), self.RULE))
             == 1
         )
+
+
+class TestHeavyLightNotCrossed:
+    """Heavy and light change places over the week: cp-cross, common practice, no source."""
+
+    RULE = "heavy-light-not-crossed"
+
+    def days(self, week: Text, *reps: tuple[str, str], head: str = "", days: tuple[str, ...] = ()) -> str:
+        """Days with a hinge and a leg curl, by their repetitions."""
+        names = days or ("monday", "thursday", "saturday")
+        return week(
+            {
+                f"{day} L{number}": [
+                    f"Romanian deadlift, sets: 3, reps: {hinge}",
+                    f"seated leg curl, sets: 3, reps: {curl}",
+                ]
+                for number, (day, (hinge, curl)) in enumerate(zip(names, reps, strict=False), 1)
+            },
+            f"goal: hypertrophy\n{head}".strip(),
+        )
+
+    def test_the_words(self, findings: Findings, week: Text) -> None:
+        (finding,) = findings(self.days(week, ("12", "12"), ("6", "6"), head="weeks: 2"), self.RULE)
+        assert (finding.severity, finding.confidence) == ("note", "common practice")
+        assert (finding.place.line, finding.place.excerpt) == (14, "seated leg curl")
+        assert finding.where == "L2, seated leg curl"
+        assert finding.counted == "Hinges and leg curls are both heavy on Thursday and both light on Monday."
+        assert finding.wanted == (
+            "one day with a heavy hinge and a light curl, one the other way round (common practice)"
+        )
+        assert finding.change == "Let the curls change places: light on Thursday, heavy on Monday."
+        assert finding.weeks == (1, 2)
+        assert [related.words for related in finding.related] == [
+            "L1, Romanian deadlift: 3 sets",
+            "L1, seated leg curl: 3 sets",
+            "L2, Romanian deadlift: 3 sets",
+            "L2, seated leg curl: 3 sets",
+        ]
+
+    @pytest.mark.parametrize(
+        ("reps", "said"),
+        [
+            ([("6", "6"), ("12", "12")], 1),
+            ([("7", "7"), ("8", "8")], 1),  # light from a middle of 8
+            ([("6-8", "7"), ("8-12", "15")], 1),
+            ([("6", "12"), ("12", "6")], 0),  # crossed
+            ([("6", "12"), ("12", "12")], 0),
+            ([("6", "6"), ("6", "6")], 0),  # only heavy: another rule
+            ([("12", "12"), ("12", "12")], 0),
+            ([("6", "6"), ("12", "6")], 0),
+            ([("6", "6")], 0),
+            ([("6", "6"), ("12", "12"), ("6", "6")], 1),
+            ([("6", "6"), ("12", "12"), ("6", "12")], 0),
+            ([("6", "6"), ("amrap", "amrap")], 0),
+            ([("6", "6"), ("12", "amrap")], 0),
+            ([("6", "6"), ("12", "12"), ("amrap", "amrap")], 0),  # nobody knows the third day
+        ],
+    )
+    def test_days(self, findings: Findings, week: Text, reps: list[tuple[str, str]], said: int) -> None:
+        assert len(findings(self.days(week, *reps), self.RULE)) == said
+
+    def test_three_days_in_words(self, findings: Findings, week: Text) -> None:
+        (finding,) = findings(self.days(week, ("6", "6"), ("12", "12"), ("5", "5")), self.RULE)
+        assert finding.counted == (
+            "Hinges and leg curls are both heavy on Monday and Saturday and both light on Thursday."
+        )
+        assert finding.change == "Let the curls change places: light on Monday, heavy on Thursday."
+
+    @pytest.mark.parametrize(
+        ("line", "said"),
+        [
+            ("lying leg curl, sets: 1, reps: 12", 0),  # the heavy day holds both
+            ("lying leg curl, sets: 1, reps: 5", 1),
+            ("lying leg curl, sets: 1, reps: 12, rir: 8", 1),  # easy sets do not count
+            ("kettlebell swing, sets: 3, reps: 15", 1),  # nor does fast work
+            ("leg extension, sets: 3, reps: 15", 1),
+            ("good morning, sets: 1, reps: 10", 0),
+            ("moon walk, sets: 1, reps: 10", 0),
+            ("lying leg curl, sets: x, reps: 5", 0),
+            ("leg extension, sets: x, reps: 5", 1),
+        ],
+    )
+    def test_a_further_line_on_the_heavy_day(
+        self, findings: Findings, week: Text, line: str, said: int
+    ) -> None:
+        text = self.days(week, ("12", "12"), ("6", "6")) + f"      - {{exercise: {line}}}\n"
+        assert len(findings(text, self.RULE)) == said
+
+    def test_a_day_with_one_of_the_two_is_left_out(self, findings: Findings, week: Text) -> None:
+        text = self.days(week, ("6", "6"), ("12", "12"))
+        alone = "  - {session: C, day: saturday, exercises: [{exercise: lying leg curl, sets: 3, reps: 5}]}\n"
+        (finding,) = findings(text + alone, self.RULE)
+        assert len(finding.related) == 4
+
+    def test_sessions_without_a_day_are_left_alone(self, findings: Findings, week: Text) -> None:
+        text = self.days(week, ("6", "6"), ("12", "12"))
+        assert (
+            findings(text.replace("    day: monday\n", "").replace("    day: thursday\n", ""), self.RULE)
+            == []
+        )
+
+    @pytest.mark.parametrize(
+        ("head", "said"),
+        [
+            ("athlete: {name: A, level: novice}", 0),
+            ("athlete: {name: A, level: intermediate}", 1),
+            ("phase: taper", 0),
+            ("phase: in-season", 1),
+            ("focus: [chest]", 0),
+            ("focus: [hamstrings]", 1),
+            (REHABILITATION, 0),
+        ],
+    )
+    def test_when_it_is_silent(self, findings: Findings, week: Text, head: str, said: int) -> None:
+        assert len(findings(self.days(week, ("6", "6"), ("12", "12"), head=head), self.RULE)) == said
+
+    @pytest.mark.parametrize("goal", ["strength", "power", "muscular endurance", "general health"])
+    def test_only_for_size(self, findings: Findings, week: Text, goal: str) -> None:
+        text = self.days(week, ("6", "6"), ("12", "12")).replace("hypertrophy", goal)
+        assert findings(text, self.RULE) == []
+
+    @pytest.mark.parametrize(("least", "said"), [(2, 1), (3, 0)])
+    def test_least_days(self, findings: Findings, week: Text, least: int, said: int) -> None:
+        settings = {"spotline.yaml": f"rules: {{heavy-light-not-crossed: {{least days: {least}}}}}"}
+        assert len(findings(self.days(week, ("6", "6"), ("12", "12")), self.RULE, settings)) == said
+
+
+class TestSetsAgainstReps:
+    """One number a set, as many numbers as sets: by what the words mean."""
+
+    RULE = "sets-against-reps"
+
+    def test_the_words(self, findings: Findings, week: Text) -> None:
+        (finding,) = findings(week({"Push": ["bench press, sets: 4, reps: 12/10/8"]}), self.RULE)
+        assert (finding.severity, finding.confidence) == ("error", "fact")
+        assert (finding.place.excerpt, finding.where) == ("12/10/8", "Push, bench press")
+        assert finding.counted == "4 sets, but 3 numbers of repetitions."
+        assert finding.wanted == "one number for each set"
+        assert finding.change == "Write 3 sets, or give each set its number."
+        assert [(related.place.excerpt, related.words) for related in finding.related] == [("4", "4 sets")]
+        assert [(edit.place.excerpt, edit.words, edit.label) for edit in finding.edits] == [
+            ("4", "3", "write 3 sets")
+        ]
+
+    @pytest.mark.parametrize(
+        ("line", "said"),
+        [
+            ("sets: 3, reps: 12/10/8", 0),
+            ("sets: 2, reps: 12/10/8", 1),
+            ("sets: 4, reps: 12/10/8", 1),
+            ("sets: 3-4, reps: 12/10/8", 0),
+            ("sets: 2-3, reps: 12/10/8", 0),
+            ("sets: 4-5, reps: 12/10/8", 1),
+            ("sets: 1-2, reps: 12/10/8", 1),
+            ("sets: 4, reps: 10", 0),
+            ("sets: 4, reps: 2+2+2", 0),  # a cluster is one set
+            ("sets: 4, reps: amrap", 0),
+            ("sets: 3, load: 70/75/80 %", 0),
+            ("sets: 4, load: 70/75/80 %", 1),
+            ("sets: 2, load: 70/75/80 kg", 1),
+            ("sets: 4, load: 80 %", 0),
+            ("sets: 4", 0),
+            ("sets: 3, reps: 12/10/8, load: 70/75/80 %", 0),
+            ("sets: 2-3, reps: 12/10/8, load: 70/75 %", 1),
+            ("sets: 2-3, reps: 12/10, load: 70/75 %", 0),
+            ("sets: x, reps: 12/10/8", 0),
+        ],
+    )
+    def test_what_agrees(self, findings: Findings, week: Text, line: str, said: int) -> None:
+        assert len(findings(week({"Push": [f"bench press, {line}"]}), self.RULE)) == said
+
+    def test_loads(self, findings: Findings, week: Text) -> None:
+        (finding,) = findings(week({"Push": ["bench press, sets: 2, load: 70/75/80 %"]}), self.RULE)
+        assert finding.place.excerpt == "70/75/80 %"
+        assert finding.counted == "2 sets, but 3 loads."
+        assert finding.change == "Write 3 sets, or give each set its number."
+
+    def test_both_at_once_are_one_finding(self, findings: Findings, week: Text) -> None:
+        line = "bench press, sets: 4, reps: 12/10/8, load: 70/75/80 %"
+        (finding,) = findings(week({"Push": [line]}), self.RULE)
+        assert finding.place.excerpt == "12/10/8"
+        assert finding.counted == "4 sets, but 3 numbers of repetitions and 3 loads."
+        assert finding.change == "Write 3 sets, or give each set its number."
+
+    def test_both_wrong_and_different(self, findings: Findings, week: Text) -> None:
+        line = "bench press, sets: 4, reps: 12/10/8, load: 70/75 %"
+        (finding,) = findings(week({"Push": [line]}), self.RULE)
+        assert finding.counted == "4 sets, but 3 numbers of repetitions and 2 loads."
+        assert (finding.change, finding.edits) == ("Correct them.", ())
+
+    def test_one_of_the_two_wrong(self, findings: Findings, week: Text) -> None:
+        line = "bench press, sets: 3, reps: 12/10/8, load: 70/75 %"
+        (finding,) = findings(week({"Push": [line]}), self.RULE)
+        assert (finding.place.excerpt, finding.counted) == ("70/75 %", "3 sets, but 2 loads.")
+
+    def test_sets_that_follow_from_the_repetitions(self, findings: Findings, week: Text) -> None:
+        circuit = (
+            "programme: Test\nsessions: [{session: Gym, exercises: [{circuit: {rounds: 2, exercises: "
+            "[{exercise: push-up, reps: 12/10/8}]}}]}]\n"
+        )
+        (finding,) = findings(circuit, self.RULE)
+        assert finding.counted == "2 sets, but 3 numbers of repetitions."
+        assert finding.edits == ()  # the rounds belong to others too
+
+    def test_repetitions_against_loads(self, findings: Findings, week: Text) -> None:
+        line = "bench press, sets: 2-3, reps: 12/10/8, load: 70/75 %"
+        (finding,) = findings(week({"Push": [line]}), self.RULE)
+        assert finding.place.excerpt == "70/75 %"
+        assert finding.counted == "2 loads for 3 numbers of repetitions."
+        assert finding.wanted == "one number for each set"
+        assert finding.change == "Correct one of them."
+        assert finding.where == "Push, bench press"
+        assert [(related.place.excerpt, related.words) for related in finding.related] == [
+            ("12/10/8", "3 numbers of repetitions")
+        ]
+
+    def test_only_the_weeks_in_which_they_disagree(self, findings: Findings, week: Text) -> None:
+        line = "bench press, sets: {1: 3, 2: 4, 3: 0}, reps: 12/10/8"
+        (finding,) = findings(week({"Push": [line]}, "weeks: 3"), self.RULE)
+        assert finding.weeks == (2,)
+
+    def test_the_edit_mends_it(self, findings: Findings, week: Text) -> None:
+        text = week({"Push": ["bench press, sets: 4, reps: 12/10/8"]})
+        (finding,) = findings(text, self.RULE)
+        (edit,) = finding.edits
+        assert findings(text[: edit.place.start] + edit.words + text[edit.place.end :], self.RULE) == []
+
+    def test_sets_every_minute_are_not_edited(self, findings: Findings, week: Text) -> None:
+        line = "bench press, every: 60 s, for: 4 min, reps: 5, load: 70/75/80 %"
+        (finding,) = findings(week({"Push": [line]}), self.RULE)
+        assert (finding.counted, finding.edits) == ("4 sets, but 3 loads.", ())
+
+    def test_an_unknown_exercise_is_no_excuse(self, findings: Findings, week: Text) -> None:
+        assert len(findings(week({"Gym": ["moon walk, sets: 4, reps: 12/10/8"]}), self.RULE)) == 1
+
+
+class TestReserveHardToJudge:
+    """hackett-2017, J Strength Cond Res 2017;31:2162-2168: about 1 repetition out with 0-5 left, more than 2 with 7-10."""
+
+    RULE = "reserve-hard-to-judge"
+
+    def test_the_words(self, findings: Findings, week: Text) -> None:
+        lines = [
+            "bench press, sets: 3, rir: 3",
+            "bench press, sets: 3, rir: 7-8",
+            "leg press, sets: 2, rir: 6",
+        ]
+        (finding,) = findings(week({"Gym": lines}), self.RULE)
+        assert (finding.severity, finding.confidence) == ("note", "trial")
+        assert (finding.place.excerpt, finding.where) == ("7-8", "Gym, bench press")
+        assert finding.counted == "RIR 7-8 and no load by which to set it: bench press and leg press."
+        assert finding.wanted == "a load, or at most 5 repetitions in reserve"
+        assert finding.change == (
+            "Write a load for the easy sets (kg, or % of the best lift), or an effort nearer to the end."
+        )
+        assert [(related.place.excerpt, related.words) for related in finding.related] == [
+            ("6", "leg press: RIR 6")
+        ]
+
+    def test_many_are_counted(self, findings: Findings, week: Text) -> None:
+        names = ["leg press", "bench press", "lat pulldown", "leg extension", "barbell curl", "leg press"]
+        (finding,) = findings(week({"Gym": [f"{name}, sets: 2, rir: 8" for name in names]}), self.RULE)
+        assert finding.counted.endswith(": leg press, bench press, lat pulldown and 2 more.")
+        assert len(finding.related) == 5
+
+    @pytest.mark.parametrize(
+        ("line", "said"),
+        [
+            ("leg press, sets: 3, rir: 5", 0),
+            ("leg press, sets: 3, rir: 5.5", 1),
+            ("leg press, sets: 3, rir: 5-6", 0),
+            ("leg press, sets: 3, rir: 6-7", 1),
+            ("leg press, sets: 3, rpe: 3", 0),  # an RPE so low counts no repetitions
+            ("leg press, sets: 3", 0),
+            ("leg press, sets: 3, rir: 8, load: 40 %", 0),
+            ("leg press, sets: 3, rir: 8, load: 40 kg", 0),
+            ("push-up, sets: 3, rir: 8", 0),  # nothing to load
+            ("band curl, sets: 3, rir: 8", 0),
+            ("kettlebell swing, sets: 3, rir: 8", 0),
+            ("dumbbell curl, sets: 3, rir: 8", 1),
+            ("cable pushdown, sets: 3, rir: 8", 1),
+            ("moon walk, sets: 3, rir: 8", 0),
+        ],
+    )
+    def test_edges(self, findings: Findings, week: Text, line: str, said: int) -> None:
+        assert len(findings(week({"Gym": [line]}), self.RULE)) == said
+
+    @pytest.mark.parametrize(("most", "said"), [(7.5, 1), (8, 0)])
+    def test_the_limit_moves(self, findings: Findings, week: Text, most: float, said: int) -> None:
+        settings = {"spotline.yaml": f"rules: {{reserve-hard-to-judge: {{most: {most}}}}}"}
+        found = findings(week({"Gym": ["leg press, sets: 3, rir: 8"]}), self.RULE, settings)
+        assert [finding.wanted for finding in found] == [
+            "a load, or at most 7.5 repetitions in reserve"
+        ] * said
+
+    def test_silent_in_a_deload(self, findings: Findings) -> None:
+        text = (
+            "programme: Test\nblocks: [{name: Easy, weeks: 1, deload: true, sessions: [{session: Gym, exercises: "
+            "[{exercise: leg press, sets: 3, rir: 8}]}]}]\n"
+        )
+        assert findings(text, self.RULE) == []
+        assert len(findings(text.replace(" deload: true,", ""), self.RULE)) == 1
+
+    def test_stands_back_under_rehabilitation(self, findings: Findings, week: Text) -> None:
+        assert findings(week({"Gym": ["leg press, sets: 3, rir: 8"]}, REHABILITATION), self.RULE) == []
+
+    def test_said_once_for_words_used_again(self, findings: Findings) -> None:
+        text = (
+            "programme: Test\nshared: {easy: &easy {sets: 2, rir: 8}}\nsessions: [{session: Gym, exercises: "
+            "[{exercise: leg press, <<: *easy}, {exercise: leg extension, <<: *easy}]}]\n"
+        )
+        (finding,) = findings(text, self.RULE)
+        assert finding.counted.endswith(": leg press and leg extension.")
+        assert finding.related == ()
