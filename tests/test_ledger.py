@@ -14,7 +14,7 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from spotline.lint.body import catalogue
-from spotline.lint.ledger import DIRECT, FRACTIONAL, TOTAL, Count, Ledger, Tally
+from spotline.lint.ledger import DIRECT, FRACTIONAL, TOTAL, Count, Entry, Ledger, Tally
 from spotline.lint.quantities import Range
 
 Build = Callable[..., Ledger]
@@ -658,6 +658,141 @@ def test_a_blocks_own_focus_comes_first(programme: Build) -> None:
     text = "programme: Test\nfocus: [legs]\nblocks: [{name: One, weeks: 1, focus: [chest], sessions: [{session: Gym, exercises: [{exercise: plank, sets: 1}]}]}]\n"
     (week,) = programme(text).weeks
     assert (week.means("chest"), week.means("hamstrings")) == (True, False)
+
+
+# How hard and how heavy a set is
+
+
+def entry_of(ledger: Ledger) -> Entry:
+    ((_, entry),) = ledger.entries()
+    return entry
+
+
+@pytest.mark.parametrize(
+    ("words", "reserve", "failure"),
+    [
+        ("rir: 2", Range(2, 2), False),
+        ("rir: 0-2", Range(0, 2), True),
+        ("rpe: 8", Range(2, 2), False),  # 10 - 8: zourdos-2016, J Strength Cond Res 2016;30:267-275
+        ("rpe: 7.5-9", Range(1, 2.5), False),
+        ("rpe: 10", Range(0, 0), True),
+        ("rir: 1, rpe: 10", Range(1, 1), False),
+        ("reps: amrap", None, True),
+        ("reps: amrap, rir: 2", Range(2, 2), False),
+        ("reps: 5+", None, False),
+        ("reps: 5", None, False),
+        ("hold: 30 s", None, False),
+    ],
+)
+def test_repetitions_in_reserve(gym: Build, words: str, reserve: Range | None, failure: bool) -> None:
+    entry = entry_of(gym(f"leg press, sets: 3, {words}"))
+    assert (entry.reserve, entry.to_failure, entry.stated_effort) == (reserve, failure, reserve is not None)
+
+
+@pytest.mark.parametrize(
+    ("best", "words", "percent"),
+    [
+        ("", "load: 80-85 %", Range(80, 85)),
+        ("back squat: 200 kg", "load: 150 kg", Range(75, 75)),  # 150 / 200
+        ("back squat: 200 kg", "load: 140-150 kg", Range(70, 75)),
+        ("Back-Squats: 200 kg", "load: 150 kg", Range(75, 75)),
+        ("leg press: 200 kg", "load: 150 kg", None),
+        ("", "load: 150 kg", None),
+        ("back squat: 200 kg", "load: red band", None),
+        ("back squat: 200 kg", "load: 90 % of top set", None),
+        ("back squat: 200 kg", "load: bodyweight", None),  # body mass not written
+        ("back squat: 200 kg", "reps: 5", None),
+    ],
+)
+def test_percent_of_the_best_lift(gym: Build, best: str, words: str, percent: Range | None) -> None:
+    ledger = gym(
+        f"back squat, sets: 3, {words}", head=f"athlete: {{name: A, best lifts: {{{best}}}}}" if best else ""
+    )
+    assert entry_of(ledger).percent == percent
+    assert entry_of(ledger).percents == ((percent,) if percent else ())
+
+
+def test_the_body_counts_where_it_is_lifted(gym: Build) -> None:
+    athlete = "athlete: {name: A, body mass: 80 kg, best lifts: {pull-up: bodyweight + 20 kg}}"
+    assert entry_of(gym("pull-up, sets: 3, load: bodyweight", head=athlete)).percent == Range(
+        80, 80
+    )  # 80 / (80 + 20)
+    assert entry_of(gym("pull-up, sets: 3, load: bodyweight + 10 kg", head=athlete)).percent == Range(90, 90)
+    assert entry_of(gym("pull-up, sets: 3, load: bodyweight - 20 kg", head=athlete)).percent == Range(60, 60)
+
+
+def test_percent_set_by_set(gym: Build) -> None:
+    athlete = "athlete: {name: A, best lifts: {back squat: 200 kg}}"
+    assert entry_of(gym("back squat, sets: 3, load: 70/75/80 %")).percents == (
+        Range(70, 70),
+        Range(75, 75),
+        Range(80, 80),
+    )
+    assert entry_of(gym("back squat, sets: 2, load: 140/150 kg", head=athlete)).percents == (
+        Range(70, 70),
+        Range(75, 75),
+    )
+
+
+def test_a_repetition_maximum_in_percent(gym: Build) -> None:
+    # nuzzo-2024: 14.8 repetitions at 70 % in the main curve
+    span = entry_of(gym("back squat, sets: 3, load: 15RM")).percent
+    assert span is not None
+    assert span.low == span.high == pytest.approx(70, abs=1)
+    wide = entry_of(gym("back squat, sets: 3, load: 5-15RM")).percent
+    assert wide is not None
+    assert wide.low == span.low < wide.high < 100
+
+
+def test_a_best_lift_for_several_repetitions_stands_for_more(gym: Build) -> None:
+    # 15 repetitions with 140 kg are about 70 % (nuzzo-2024), so the maximum is about 200 kg
+    athlete = "athlete: {name: A, best lifts: {back squat: {load: 140 kg, reps: 15}}}"
+    span = entry_of(gym("back squat, sets: 3, load: 100 kg", head=athlete)).percent
+    assert span is not None
+    assert span.high == pytest.approx(50, abs=1)
+
+
+def test_on_how_many_visits(programme: Build, week: Text) -> None:
+    days = {
+        "monday": ["leg press, sets: 3", "leg press, sets: 2"],
+        "thursday": ["leg press, sets: 1"],
+        "friday": ["plank, sets: 1"],
+    }
+    (counted,) = programme(week(days)).weeks
+    assert counted.how_often(lambda entry: entry.name == "leg press") == 2
+    assert counted.how_often(lambda entry: True) == 3
+    idle = programme(week({"monday": ["leg press, sets: {1: 0, 2: 1}"]}, "weeks: 2"))
+    assert [one.how_often(lambda entry: True) for one in idle.weeks] == [0, 1]
+
+
+@pytest.mark.parametrize(
+    ("phases", "typical"),
+    [
+        (["return", "return", "build"], [False, True, True]),
+        (["build", "return"], [True, False]),
+        (["return"], [False]),
+    ],
+)
+def test_only_the_first_week_back_is_not_typical(
+    programme: Build, phases: list[str], typical: list[bool]
+) -> None:
+    rows = "".join(
+        f"  - {{name: a, weeks: 1, phase: {phase}, sessions: [{{session: Gym, exercises: [{{exercise: plank, sets: 1}}]}}]}}\n"
+        for phase in phases
+    )
+    assert [week.is_typical() for week in programme(f"programme: Test\nblocks:\n{rows}").weeks] == typical
+
+
+@pytest.mark.parametrize(
+    ("athlete", "pieces"),
+    [
+        ("", None),
+        ("athlete: {name: A}", None),
+        ("athlete: {name: A, equipment: [Barbell, rack]}", {"barbell", "rack"}),
+    ],
+)
+def test_equipment(gym: Build, athlete: str, pieces: set[str] | None) -> None:
+    assert gym("plank, sets: 1", head=athlete).equipment == pieces
 
 
 # Laws that hold whatever the programme
