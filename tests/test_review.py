@@ -10,7 +10,8 @@ from pathlib import Path
 import pytest
 
 from spotline.lint.finding import Finding
-from spotline.lint.review import FileReview, Review, kind_of, review
+from spotline.lint.gathering import kind_of
+from spotline.lint.review import FileReview, Review, review
 
 TODAY = date(2026, 1, 5)
 
