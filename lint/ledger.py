@@ -530,6 +530,11 @@ class Week(Tally):
         self.block = block
         self.rehabilitation = rehabilitation
 
+    @staticmethod
+    def together(weeks: Iterable[Week]) -> Tally:
+        """All visits of several weeks."""
+        return Tally(tuple(visit for week in weeks for visit in week.visits))
+
     @property
     def programme(self) -> Programme:
         """The programme it belongs to."""
@@ -622,9 +627,12 @@ class Ledger(Tally):
     def of_block(self, block: Block) -> Tally:
         """All visits of a block."""
         if block not in self._blocks:
-            visits = [visit for week in self.weeks if week.block is block for visit in week.visits]
-            self._blocks[block] = Tally(tuple(visits))
+            self._blocks[block] = Week.together([week for week in self.weeks if week.block is block])
         return self._blocks[block]
+
+    def typical_weeks(self) -> list[Week]:
+        """Weeks whose dose is what a block is about, outside rehabilitation."""
+        return [week for week in self.weeks if week.is_typical() and not week.rehabilitation]
 
     def like_weeks(self) -> list[tuple[Week, tuple[int, ...]]]:
         """One week for each different content, with the numbers of all weeks that hold the same."""

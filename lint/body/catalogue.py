@@ -84,6 +84,20 @@ class Exercise:
             return 1.0
         return indirect if muscle in self.indirect else 0.0
 
+    def is_close_to(self, other: Exercise) -> bool:
+        """Whether two are the same lift or close variants of it.
+
+        That is: the same movement with the same implement, or the next easier or harder form.
+        """
+        if (
+            self is other
+            or other.name in (*self.easier, *self.harder)
+            or self.name in (*other.easier, *other.harder)
+        ):
+            return True
+        alike = self.pattern == other.pattern if self.pattern else self.actions == other.actions
+        return alike and self.implement == other.implement
+
     def length_is_sure(self, muscle: str) -> bool:
         """Whether the length class stands clear of its limits by more than two models differ."""
         from .mechanics import length_class
@@ -215,6 +229,12 @@ def muscles() -> dict[str, Muscle]:
 def area(name: str) -> tuple[str, ...] | None:
     """The muscles of an area by its name or a coach's other word for it, or None."""
     return built.AREAS.get(fold(name))
+
+
+def is_group(name: str) -> bool:
+    """Whether an area is a muscle group or a part of one; regions, and words for no area, are not."""
+    muscles = set(area(name) or ())
+    return bool(muscles) and any(muscles <= set(members) for members in groups.values())
 
 
 def area_names() -> tuple[str, ...]:

@@ -296,3 +296,45 @@ def test_loading_needs_no_heavy_module():
 def test_exercises_are_made_once_and_only_when_asked_for():
     assert isinstance(built.EXERCISES[0], str)
     assert catalogue.exercise("deadlift") is catalogue.exercise("deadlifts")
+
+
+@pytest.mark.parametrize(
+    ("name", "is_group"),
+    [
+        ("hamstrings", True),
+        ("hams", True),
+        ("biceps femoris short head", True),
+        ("gastrocnemius", True),
+        ("legs", False),
+        ("lower leg", False),
+        ("trunk", False),
+        ("no such muscle", False),
+    ],
+)
+def test_groups_and_their_parts(name, is_group):
+    assert catalogue.is_group(name) is is_group
+
+
+@pytest.mark.parametrize(
+    ("one", "other", "close"),
+    [
+        ("back squat", "back squat", True),
+        ("back squat", "front squat", True),  # same movement, same implement
+        ("back squat", "goblet squat", True),  # the next easier form
+        ("back squat", "leg press", False),
+        ("back squat", "deadlift", False),
+        ("bench press", "incline bench press", True),
+        ("bench press", "push-up", False),
+        ("bench press", "overhead press", False),
+        ("deadlift", "trap bar deadlift", True),  # the next easier form
+        ("deadlift", "dumbbell Romanian deadlift", False),
+        ("pull-up", "weighted pull-up", True),  # the next harder form
+        ("barbell curl", "preacher curl", True),  # no pattern: same actions, same implement
+        ("barbell curl", "hammer curl", False),
+        ("barbell curl", "wrist curl", False),
+    ],
+)
+def test_close_variants(one, other, close):
+    lifts = catalogue.exercise(one), catalogue.exercise(other)
+    assert lifts[0].is_close_to(lifts[1]) is close
+    assert lifts[1].is_close_to(lifts[0]) is close
