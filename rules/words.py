@@ -80,3 +80,13 @@ def sets_of(number: float | str) -> str:
     """``1 set``, ``12 sets``, ``up to 12 sets``."""
     words = number if isinstance(number, str) else plain(number)
     return f"{words} set" if words == "1" else f"{words} sets"
+
+
+def says(words: Sequence[str], *texts: str) -> bool:
+    """Whether one of some words, or groups of words, stands in a text of the coach's; hyphens aside."""
+    said = f" {' '.join(_letters(' '.join(texts)).split())} "
+    return any(f" {' '.join(_letters(word).split())} " in said for word in words)
+
+
+def _letters(text: str) -> str:
+    return "".join(letter if letter.isalnum() else " " for letter in text.casefold())

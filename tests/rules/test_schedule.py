@@ -215,3 +215,918 @@ class TestSessionsTooClose:
         left, right = "leg extension, sets: 4, side: left", "leg extension, sets: 4, side: right"
         assert len(findings(week(days("monday", "tuesday", left, left)), self.RULE)) == 1
         assert findings(week(days("monday", "tuesday", left, right)), self.RULE) == []
+
+    # Field sessions and matches
+
+    MATCH = "  - {{activity: match, day: {day}, loads: {{{loads}}}}}\n"
+
+    def with_match(self, week: Text, day: str, loads: str, days: dict[str, list[str]], head: str = "") -> str:
+        return week(days, head) + self.MATCH.format(day=day, loads=loads)
+
+    def test_the_words_with_a_match(self, findings: Findings, week: Text) -> None:
+        text = self.with_match(
+            week, "saturday", "quadriceps: high, hamstrings: high", {"friday Lower": [PRESS]}
+        )
+        (finding,) = findings(text, self.RULE)
+        assert (finding.severity, finding.place.excerpt, finding.where) == ("warning", "Lower", "Lower")
+        assert finding.counted == "Friday and Saturday (match) both work quadriceps hard, 24 h apart."
+        assert (
+            finding.change == "Move Lower further from match, or bring it below 4 hard sets for the muscle."
+        )
+        assert [related.words for related in finding.related] == ["Lower, leg press: 4 sets"]
+
+    def test_a_match_before_the_session(self, findings: Findings, week: Text) -> None:
+        text = self.with_match(week, "saturday", "quads: high", {"monday": [PRESS], "sunday Easy": [PRESS]})
+        (finding,) = findings(text, self.RULE)
+        assert finding.place.excerpt == "Easy"
+        assert finding.counted == "Saturday (match) and Sunday both work quadriceps hard, 24 h apart."
+
+    @pytest.mark.parametrize(
+        ("loads", "said"),
+        [
+            ("quadriceps: high", 1),
+            ("legs: high", 1),
+            ("vastus medialis: high", 1),
+            ("quadriceps: moderate", 0),
+            ("quadriceps: low", 0),
+            ("hamstrings: high", 0),  # another muscle
+            ("somewhere: high", 0),
+        ],
+    )
+    def test_what_an_activity_must_load(self, findings: Findings, week: Text, loads: str, said: int) -> None:
+        text = self.with_match(week, "tuesday", loads, {"monday": [PRESS]})
+        assert len(findings(text, self.RULE)) == said
+
+    def test_a_team_may_move_the_grade(self, findings: Findings, week: Text) -> None:
+        text = self.with_match(week, "tuesday", "quadriceps: moderate", {"monday": [PRESS]})
+        team = {"spotline.yaml": "rules: {sessions-too-close: {hard activity: [moderate, high]}}\n"}
+        assert len(findings(text, self.RULE, team)) == 1
+
+    @pytest.mark.parametrize(("day", "said"), [("tuesday", 1), ("wednesday", 0)])
+    def test_forty_eight_hours_from_a_match(
+        self, findings: Findings, week: Text, day: str, said: int
+    ) -> None:
+        text = self.with_match(week, day, "quadriceps: high", {"monday": [PRESS]})
+        assert len(findings(text, self.RULE)) == said
+
+    def test_failure_before_a_match(self, findings: Findings, week: Text) -> None:
+        text = self.with_match(week, "wednesday", "quadriceps: high", {"monday": [f"{PRESS}, rir: 0"]})
+        (finding,) = findings(text, self.RULE)
+        assert finding.wanted == "72 h between two such days"
+
+    def test_a_match_fails_nobody(self, findings: Findings, week: Text) -> None:
+        text = self.with_match(week, "monday", "quadriceps: high", {"wednesday": [f"{PRESS}, rir: 0"]})
+        assert findings(text, self.RULE) == []
+
+    def test_two_activities_are_no_business_of_ours(self, findings: Findings, week: Text) -> None:
+        text = self.with_match(week, "[monday, tuesday]", "quadriceps: high", {"friday": [PRESS]})
+        assert findings(text, self.RULE) == []
+
+    def test_an_activity_on_the_day_of_a_session(self, findings: Findings, week: Text) -> None:
+        days = {"monday Lower": [PRESS], "tuesday Upper": ["bench press, sets: 4"]}
+        text = self.with_match(week, "[monday, tuesday]", "quadriceps: high", days)
+        (finding,) = findings(text, self.RULE)
+        assert finding.counted == "Monday and Tuesday (match) both work quadriceps hard, 24 h apart."
+        assert finding.place.excerpt == "Lower"  # what can be moved, not the other session of Tuesday
+
+    def test_muscles_that_may_work_daily_may_do_so_on_the_pitch(self, findings: Findings, week: Text) -> None:
+        text = self.with_match(week, "tuesday", "calves: high", {"monday": ["standing calf raise, sets: 6"]})
+        assert findings(text, self.RULE) == []
+
+    def test_it_points_at_the_session_that_works_the_muscle(self, findings: Findings, week: Text) -> None:
+        text = week(
+            {"monday": [PRESS], "tuesday Arms": ["barbell curl, sets: 4"], "tuesday Legs": [EXTENSION]}
+        )
+        (finding,) = findings(text, self.RULE)
+        assert finding.place.excerpt == "Legs"
+
+    @pytest.mark.parametrize(
+        ("option", "value", "said"),
+        [
+            ("hours", 24, 0),
+            ("hours", 25, 1),
+            ("hard day", 5, 0),
+            ("exempt", "[quadriceps]", 0),
+            ("hard set", 1, 0),
+        ],
+    )
+    def test_the_team_moves_every_limit(
+        self, findings: Findings, week: Text, option: str, value: object, said: int
+    ) -> None:
+        text = week(days("monday", "tuesday", f"{PRESS}, rir: 2", f"{EXTENSION}, rir: 2"))
+        assert len(findings(text, self.RULE)) == 1
+        team = {"spotline.yaml": f"rules: {{sessions-too-close: {{{option}: {value}}}}}\n"}
+        assert len(findings(text, self.RULE, team)) == said
+
+    def test_the_team_moves_the_hours_after_failure(self, findings: Findings, week: Text) -> None:
+        text = week(days("monday", "wednesday", f"{PRESS}, rir: 0"))
+        team = {"spotline.yaml": "rules: {sessions-too-close: {hours after failure: 48}}\n"}
+        assert findings(text, self.RULE, team) == []
+
+
+def moved(rule: str, option: str, value: object) -> dict[str, str]:
+    """A team's settings with one option of a rule moved."""
+    return {"spotline.yaml": f"rules: {{{rule}: {{{option}: {value}}}}}\n"}
+
+
+class TestLegsHeavyBeforeEvent:
+    """Two days: common practice; gonzalez-badillo-2016, Int J Sports Med 2016;37:295-304: jump lower at 48 h."""
+
+    RULE = "legs-heavy-before-event"
+    SQUAT = "back squat, sets: 4, reps: 5"
+    MATCH = "  - {activity: match, day: saturday}\n"
+
+    def test_the_words(self, findings: Findings, week: Text) -> None:
+        text = week({"thursday Lower": [self.SQUAT, "seated leg curl, sets: 2, reps: 10, rir: 2"]})
+        (finding,) = findings(text + self.MATCH, self.RULE)
+        assert (finding.severity, finding.confidence) == ("note", "common practice")
+        assert (finding.place.excerpt, finding.where) == ("back squat", "Lower, back squat")
+        assert finding.counted == "Thursday holds 6 heavy leg sets, 2 days before match."
+        assert finding.wanted == "fewer than 4 on each of the last 2 days (common practice)"
+        assert finding.change == "Move Lower further away from it, or leave more in reserve that day."
+        assert [related.words for related in finding.related] == [
+            "Lower, back squat: 4 sets",
+            "Lower, seated leg curl: 2 sets",
+        ]
+
+    @pytest.mark.parametrize(
+        ("day", "said"),
+        [
+            ("wednesday", None),
+            ("thursday", "2 days before match"),
+            ("friday", "the day before match"),
+            ("saturday", None),
+            ("sunday", None),
+        ],
+    )
+    def test_two_days(self, findings: Findings, week: Text, day: str, said: str | None) -> None:
+        found = findings(week({day: [self.SQUAT]}) + self.MATCH, self.RULE)
+        assert [finding.counted.split(", ")[1].rstrip(".") for finding in found] == ([said] if said else [])
+
+    @pytest.mark.parametrize(
+        ("lines", "said"),
+        [
+            (["back squat, sets: 4, reps: 5"], 1),
+            (["back squat, sets: 3, reps: 5"], 0),
+            (["back squat, sets: 3-5, reps: 5"], 1),  # middle 4
+            (["back squat, sets: 3-4, reps: 5"], 0),
+            (["back squat, sets: 2, reps: 5", "deadlift, sets: 2, reps: 5"], 1),
+            (["back squat, sets: 2, reps: 5", "bench press, sets: 9, reps: 5"], 0),
+            (["back squat, sets: 4, reps: 5, rir: 3"], 1),
+            (["back squat, sets: 4, reps: 5, rir: 4"], 0),  # a primer
+            (["back squat, sets: 4, reps: 5, rpe: 7"], 1),
+            (["back squat, sets: 4, reps: 12"], 0),  # nothing says that it is heavy
+            (["back squat, sets: 4, reps: 12, rir: 2"], 1),
+            (["back squat, sets: 4, reps: 12, rir: 3"], 0),
+            (["back squat, sets: 4, reps: 8, rir: 3"], 0),  # 8 is light
+            (["back squat, sets: 4, reps: 7, rir: 3"], 1),
+            (["seated leg curl, sets: 4, reps: 6"], 1),
+            (["hip thrust, sets: 4, reps: 6"], 1),
+            (["standing calf raise, sets: 4, reps: 6"], 0),
+            (["box jump, sets: 6, reps: 3"], 0),  # fast work
+            (["moon walk, sets: 6, reps: 3"], 0),
+        ],
+    )
+    def test_what_is_heavy_leg_work(
+        self, findings: Findings, week: Text, lines: list[str], said: int
+    ) -> None:
+        assert len(findings(week({"thursday": lines}) + self.MATCH, self.RULE)) == said
+
+    @pytest.mark.parametrize(
+        ("name", "said"),
+        [("cup match", 1), ("Home game", 1), ("RACE day", 1), ("pitch session", 0), ("matching drills", 0)],
+    )
+    def test_what_is_called_a_match(self, findings: Findings, week: Text, name: str, said: int) -> None:
+        text = week({"thursday": [self.SQUAT]}) + f"  - {{activity: {name}, day: saturday}}\n"
+        assert len(findings(text, self.RULE)) == said
+
+    def test_a_dated_event_whatever_it_is_called(self, findings: Findings, week: Text) -> None:
+        head = "starts: 2026-01-05\nweeks: 2\nevents: [{date: 2026-01-17, event: open day}]"
+        (finding,) = findings(week({"thursday": [self.SQUAT]}, head), self.RULE)
+        assert finding.counted == "Thursday holds 4 heavy leg sets, 2 days before open day."
+        assert finding.weeks == (2,)
+
+    def test_an_event_needs_a_start(self, findings: Findings, week: Text) -> None:
+        head = "events: [{date: 2026-01-10, event: match}]"
+        assert findings(week({"thursday": [self.SQUAT]}, head), self.RULE) == []
+
+    def test_the_nearer_event_is_named(self, findings: Findings, week: Text) -> None:
+        text = week({"thursday": [self.SQUAT]}) + self.MATCH + "  - {activity: race, day: friday}\n"
+        (finding,) = findings(text, self.RULE)
+        assert finding.counted.endswith("the day before race.")
+
+    def test_the_name_of_a_dated_event_goes_first(self, findings: Findings, week: Text) -> None:
+        head = "starts: 2026-01-05\nevents: [{date: 2026-01-10, event: derby}]"
+        (finding,) = findings(week({"thursday": [self.SQUAT]}, head) + self.MATCH, self.RULE)
+        assert finding.counted.endswith("2 days before derby.")
+
+    @pytest.mark.parametrize(
+        ("day", "loads", "said"),
+        [
+            ("friday", "quadriceps: high", 0),  # sessions-too-close says so
+            ("friday", "calves: high", 1),
+            ("friday", "quadriceps: moderate", 1),
+            ("thursday", "quadriceps: high", 1),
+        ],
+    )
+    def test_one_cause_is_said_once(
+        self, findings: Findings, week: Text, day: str, loads: str, said: int
+    ) -> None:
+        match = f"  - {{activity: match, day: saturday, loads: {{{loads}}}}}\n"
+        assert len(findings(week({day: [self.SQUAT]}) + match, self.RULE)) == said
+
+    def test_week_after_week_is_one_finding(self, findings: Findings, week: Text) -> None:
+        text = week({"thursday": ["back squat, sets: {1: 3, 2: 4, 3: 5}, reps: 5"]}, "weeks: 3") + self.MATCH
+        (finding,) = findings(text, self.RULE)
+        assert finding.weeks == (2, 3)
+        assert finding.counted.startswith("Thursday holds 5")
+
+    def test_stands_back_under_rehabilitation(self, findings: Findings, week: Text) -> None:
+        head = f"starts: 2026-01-05\nweeks: 2\n{REHABILITATION.format(until='2026-01-05')}"
+        (finding,) = findings(week({"thursday": [self.SQUAT]}, head) + self.MATCH, self.RULE)
+        assert finding.weeks == (2,)
+
+    @pytest.mark.parametrize(
+        ("option", "value", "line", "said"),
+        [
+            ("days", 1, "back squat, sets: 4, reps: 5", 0),
+            ("sets", 5, "back squat, sets: 4, reps: 5", 0),
+            ("areas", "[hamstrings]", "back squat, sets: 4, reps: 5", 0),
+            ("left at few repetitions", 4, "back squat, sets: 4, reps: 5, rir: 4", 1),
+            ("left at many repetitions", 3, "back squat, sets: 4, reps: 12, rir: 3", 1),
+            ("matches", "[derby]", "back squat, sets: 4, reps: 5", 0),
+        ],
+    )
+    def test_the_team_moves_every_limit(
+        self, findings: Findings, week: Text, option: str, value: object, line: str, said: int
+    ) -> None:
+        text = week({"thursday": [line]}) + self.MATCH
+        assert len(findings(text, self.RULE)) == 1 - said
+        assert len(findings(text, self.RULE, moved(self.RULE, option, value))) == said
+
+    def test_the_team_moves_the_grade(self, findings: Findings, week: Text) -> None:
+        text = week({"friday": [self.SQUAT]}) + self.MATCH.replace("}", ", loads: {quads: high}}")
+        assert findings(text, self.RULE) == []
+        assert len(findings(text, self.RULE, moved(self.RULE, "hard activity", "[extreme]"))) == 1
+
+
+class TestFrequencyLow:
+    """Strength at two days against one: pelland-2026-freq, Sports Med 2026;56(2):481-505 (secondary)."""
+
+    RULE = "frequency-low"
+    HEAD = "goal: strength\npriority: [back squat]"
+    SQUAT = "back squat, sets: 3, reps: 5"
+
+    def test_the_words(self, findings: Findings, week: Text) -> None:
+        (finding,) = findings(week({"monday Lower": ["plank, sets: 1", self.SQUAT]}, self.HEAD), self.RULE)
+        assert (finding.severity, finding.confidence) == ("note", "trial")
+        assert (finding.place.excerpt, finding.where) == ("back squat", "Lower, back squat")
+        assert finding.counted == "back squat is trained on 1 day a week (Monday)."
+        assert finding.wanted == "at least 2 days a week for a priority where the goal is strength"
+        assert finding.change == "Share its sets out over another session; none have to be added to Lower."
+        assert [related.words for related in finding.related] == ["Lower, back squat: 3 sets"]
+
+    @pytest.mark.parametrize(
+        ("days", "said"),
+        [
+            ({"monday": [SQUAT]}, 1),
+            ({"monday": [SQUAT], "thursday": [SQUAT]}, 0),
+            ({"monday A": [SQUAT], "monday B": [SQUAT]}, 1),  # two sessions of one day
+            ({"A": [SQUAT], "B": [SQUAT]}, 0),  # without days: a day each
+            ({"A": [SQUAT]}, 1),
+            ({"monday": [SQUAT], "B": [SQUAT]}, 0),
+            ({"monday": [SQUAT], "thursday": ["leg press, sets: 3"]}, 0),  # the same pattern
+            ({"monday": [SQUAT], "thursday": ["deadlift, sets: 3"]}, 1),
+            ({"monday": [SQUAT], "thursday": ["leg extension, sets: 3"]}, 1),
+            ({"monday": [SQUAT], "thursday": ["back squat, sets: 3, rir: 6"]}, 1),  # easy
+            ({"monday": ["leg extension, sets: 3"]}, 0),  # not trained at all: for others to say
+            ({"monday": [SQUAT], "thursday": ["moon walk, sets: 3"]}, 0),
+        ],
+    )
+    def test_days_of_a_lift(
+        self, findings: Findings, week: Text, days: dict[str, list[str]], said: int
+    ) -> None:
+        assert len(findings(week(days, self.HEAD), self.RULE)) == said
+
+    def test_without_a_day(self, findings: Findings, week: Text) -> None:
+        (finding,) = findings(week({"Lower": [self.SQUAT]}, self.HEAD), self.RULE)
+        assert finding.counted == "back squat is trained on 1 day a week."
+
+    @pytest.mark.parametrize(
+        ("other", "said"),
+        [
+            ("leg press, sets: 3", 0),
+            ("seated leg curl, sets: 3", 1),
+            ("moon walk, sets: 3", 0),
+            ("leg press, sets: x", 0),
+            ("plank, sets: x", 1),
+        ],
+    )
+    def test_days_of_a_muscle(self, findings: Findings, week: Text, other: str, said: int) -> None:
+        head = "goal: strength\npriority: [quads]"
+        assert len(findings(week({"monday": [self.SQUAT], "thursday": [other]}, head), self.RULE)) == said
+
+    def test_helping_days_count_for_a_muscle(self, findings: Findings, week: Text) -> None:
+        text = week(
+            {"monday": ["cable pushdown, sets: 3"], "thursday": ["bench press, sets: 3"]},
+            "goal: strength\npriority: [triceps]",
+        )
+        assert findings(text, self.RULE) == []
+
+    def test_a_lift_without_a_pattern_stands_for_itself(self, findings: Findings, week: Text) -> None:
+        text = week(
+            {"monday": ["barbell curl, sets: 3"], "thursday": ["cable pushdown, sets: 3"]},
+            "goal: strength\npriority: [barbell curl]",
+        )
+        assert len(findings(text, self.RULE)) == 1
+
+    @pytest.mark.parametrize(
+        "head",
+        [
+            "goal: hypertrophy\npriority: [back squat]",
+            "goal: power\npriority: [back squat]",
+            "priority: [back squat]",
+            "goal: strength",
+            "goal: strength\npriority: [moon walk]",
+            "goal: strength\npriority: [back squat]\nphase: in-season",
+            "goal: strength\npriority: [back squat]\nphase: taper",
+            f"goal: strength\npriority: [back squat]\n{REHABILITATION.format(until='2026-12-31')}",
+        ],
+    )
+    def test_silent(self, findings: Findings, week: Text, head: str) -> None:
+        assert findings(week({"monday": [self.SQUAT]}, head), self.RULE) == []
+
+    def test_a_rotation_is_judged_by_its_better_week(self, findings: Findings) -> None:
+        text = (
+            "programme: Test\ngoal: strength\npriority: [back squat]\nweeks: {weeks}\n"
+            "rotation: [monday, wednesday, friday]\nsessions:\n"
+            "  - {{session: A, exercises: [{{exercise: back squat, sets: 3}}]}}\n"
+            "  - {{session: B, exercises: [{{exercise: bench press, sets: 3}}]}}\n"
+        )
+        assert findings(text.format(weeks=2), self.RULE) == []
+
+    def test_blocks_are_judged_by_themselves(self, findings: Findings) -> None:
+        block = "  - {{name: {name}, weeks: 1, sessions: [{{session: {name}, day: {days}, exercises: [{{exercise: back squat, sets: 3}}]}}]}}\n"
+        text = (
+            f"programme: Test\n{self.HEAD}\nblocks:\n"
+            + block.format(name="One", days="[monday, friday]")
+            + block.format(name="Two", days="monday")
+        )
+        (finding,) = findings(text, self.RULE)
+        assert (finding.weeks, finding.where) == ((2,), "Two, back squat")
+
+    def test_the_team_moves_the_limit(self, findings: Findings, week: Text) -> None:
+        text = week({"monday": [self.SQUAT], "thursday": [self.SQUAT]}, self.HEAD)
+        (finding,) = findings(text, self.RULE, moved(self.RULE, "least days", 3))
+        assert finding.counted == "back squat is trained on 2 days a week (Monday and Thursday)."
+        assert finding.wanted.startswith("at least 3 days")
+        assert (
+            findings(week({"monday": [self.SQUAT]}, self.HEAD), self.RULE, moved(self.RULE, "least days", 1))
+            == []
+        )
+
+
+ASKED_FOR = {"spotline.yaml": "rules: {spine-days-consecutive: note}\n"}
+
+
+class TestSpineDaysConsecutive:
+    """A convention; no trial was found on it."""
+
+    RULE = "spine-days-consecutive"
+    SQUAT, PULL = "back squat, sets: 4, reps: 5", "deadlift, sets: 3, reps: 4"
+
+    def test_off_until_asked_for(self, findings: Findings, week: Text) -> None:
+        text = week(days("monday", "tuesday", self.SQUAT, self.PULL))
+        assert findings(text, self.RULE) == []
+        assert len(findings(text, self.RULE, ASKED_FOR)) == 1
+
+    def test_the_words(self, findings: Findings, week: Text) -> None:
+        (finding,) = findings(week(days("monday", "tuesday", self.SQUAT, self.PULL)), self.RULE, ASKED_FOR)
+        assert (finding.severity, finding.confidence) == ("note", "convention")
+        assert (finding.place.excerpt, finding.where) == ("deadlift", "Light, deadlift")
+        assert finding.counted == "Monday and Tuesday both load the spine heavily (back squat and deadlift)."
+        assert finding.wanted == "a day between two such days (a convention; no trial)"
+        assert finding.change.startswith("Move one of the two sessions, or take a lift that asks less")
+        assert [related.words for related in finding.related] == [
+            "Heavy, back squat: 4 sets",
+            "Light, deadlift: 3 sets",
+        ]
+
+    @pytest.mark.parametrize(("second", "said"), [("tuesday", 1), ("wednesday", 0)])
+    def test_days_running(self, findings: Findings, week: Text, second: str, said: int) -> None:
+        assert (
+            len(findings(week(days("monday", second, self.SQUAT, self.PULL)), self.RULE, ASKED_FOR)) == said
+        )
+
+    @pytest.mark.parametrize(
+        ("line", "said"),
+        [
+            ("deadlift, sets: 1", 1),
+            ("deadlift, sets: 3, rir: 6", 0),
+            ("overhead press, sets: 3", 0),  # moderate
+            ("hip thrust, sets: 3", 0),  # none
+            ("moon walk, sets: 3", 0),
+        ],
+    )
+    def test_what_loads_the_spine(self, findings: Findings, week: Text, line: str, said: int) -> None:
+        for one, other in ((self.SQUAT, line), (line, self.SQUAT)):
+            assert len(findings(week(days("monday", "tuesday", one, other)), self.RULE, ASKED_FOR)) == said
+
+    def test_over_the_end_of_a_week(self, findings: Findings, week: Text) -> None:
+        text = week(days("monday", "sunday", self.SQUAT, self.PULL), "weeks: 3")
+        (finding,) = findings(text, self.RULE, ASKED_FOR)
+        assert (finding.counted[:17], finding.weeks) == ("Sunday and Monday", (2, 3))
+
+    def test_stands_back_under_rehabilitation(self, findings: Findings, week: Text) -> None:
+        head = f"starts: 2026-01-05\nweeks: 2\n{REHABILITATION.format(until='2026-01-05')}"
+        text = week(days("monday", "tuesday", self.SQUAT, self.PULL), head)
+        (finding,) = findings(text, self.RULE, ASKED_FOR)
+        assert finding.weeks == (2,)
+
+    @pytest.mark.parametrize(
+        ("option", "value", "line", "said"),
+        [
+            ("loads", "[moderate, high]", "overhead press, sets: 3", 1),
+            ("least sets", 3, "deadlift, sets: 3", 1),
+            ("least sets", 3, "deadlift, sets: 2", 0),
+        ],
+    )
+    def test_the_team_moves_every_limit(
+        self, findings: Findings, week: Text, option: str, value: object, line: str, said: int
+    ) -> None:
+        team = {"spotline.yaml": f"rules: {{{self.RULE}: {{severity: note, {option}: {value}}}}}\n"}
+        text = week(days("monday", "tuesday", self.SQUAT, line))
+        assert len(findings(text, self.RULE, team)) == said
+
+
+class TestDaysMoreThanAthlete:
+    """The athlete's own statement."""
+
+    RULE = "days-more-than-athlete"
+    LINE = "leg press, sets: 3"
+
+    def test_the_words_for_weekdays(self, findings: Findings, week: Text) -> None:
+        text = week(
+            {"monday Lower": [self.LINE], "tuesday Upper": [self.LINE]},
+            "athlete: {name: Mara, days: [monday, thursday]}",
+        )
+        (finding,) = findings(text, self.RULE)
+        assert (finding.severity, finding.confidence) == ("warning", "fact")
+        assert (finding.place.excerpt, finding.where) == ("Upper", "Upper")
+        assert finding.counted == "Tuesday is a training day; the athlete has Monday and Thursday."
+        assert finding.wanted == "training on the days that the athlete has"
+        assert finding.change == "Move Upper to one of the athlete's days, or correct the athlete's `days`."
+        assert [(one.place.excerpt, one.words) for one in finding.related] == [
+            ("Mara", "the athlete's days: Monday and Thursday")
+        ]
+
+    def test_the_words_for_a_number(self, findings: Findings, week: Text) -> None:
+        text = week(
+            {"monday A": [self.LINE], "tuesday B": [self.LINE], "friday C": [self.LINE]},
+            "athlete: {name: Mara, days: 2}",
+        )
+        (finding,) = findings(text, self.RULE)
+        assert (finding.place.excerpt, finding.where) == ("C", "C")
+        assert finding.counted == "3 days with a session in a week; the athlete has 2 days."
+        assert (
+            finding.change
+            == "Put C together with another session, or leave it out, or correct the athlete's `days`."
+        )
+
+    def test_several_days(self, findings: Findings, week: Text) -> None:
+        text = week(
+            {"monday A": [self.LINE], "tuesday B": [self.LINE]}, "athlete: {name: Mara, days: [sunday]}"
+        )
+        (finding,) = findings(text, self.RULE)
+        assert finding.counted == "Monday and Tuesday are training days; the athlete has Sunday."
+        assert finding.place.excerpt == "A"
+
+    @pytest.mark.parametrize(
+        ("days", "has", "said"),
+        [
+            (["monday", "thursday"], "2", 0),
+            (["monday", "thursday"], "1", 1),
+            (["monday A", "monday B"], "1", 0),  # two sessions of one day
+            (["A", "B"], "1", 1),
+            (["A", "B"], "2", 0),
+            (["monday", "B"], "1", 1),
+            (["monday", "thursday"], "[monday, thursday]", 0),
+            (["monday", "thursday"], "[monday, tuesday, friday]", 1),
+            (["monday", "B"], "[monday]", 1),  # no day left for B
+            (["monday", "B"], "[monday, friday]", 0),
+            (["monday"], "[monday, monday]", 0),
+            (["monday", "B"], "[monday, monday]", 1),
+        ],
+    )
+    def test_days(self, findings: Findings, week: Text, days: list[str], has: str, said: int) -> None:
+        text = week({day: [self.LINE] for day in days}, f"athlete: {{name: Mara, days: {has}}}")
+        assert len(findings(text, self.RULE)) == said
+
+    @pytest.mark.parametrize("head", ["", "athlete: {name: Mara}"])
+    def test_silent_where_no_days_are_stated(self, findings: Findings, week: Text, head: str) -> None:
+        assert findings(week({"monday": [self.LINE]}, head), self.RULE) == []
+
+    def test_activities_take_no_day(self, findings: Findings, week: Text) -> None:
+        text = week({"monday": [self.LINE]}, "athlete: {name: Mara, days: 1}")
+        assert findings(text + "  - {activity: run, day: tuesday}\n", self.RULE) == []
+
+    def test_weeks_are_one_finding_in_the_words_of_the_worst(self, findings: Findings) -> None:
+        block = "  - {{name: {name}, weeks: 1, sessions: [{{session: {name}, day: {days}, exercises: [{{exercise: leg press, sets: 3}}]}}]}}\n"
+        text = (
+            "programme: Test\nathlete: {name: Mara, days: 1}\nblocks:\n"
+            + block.format(name="One", days="[monday, friday]")
+            + block.format(name="Two", days="[monday, wednesday, friday]")
+            + block.format(name="Three", days="[monday, friday]")
+        )
+        (finding,) = findings(text, self.RULE)
+        assert (finding.weeks, finding.where) == ((1, 2, 3), "Two")
+        assert finding.counted.startswith("3 days")
+
+    def test_outside_days_are_weighed_against_too_many(self, findings: Findings) -> None:
+        block = "  - {{name: {name}, weeks: 1, sessions: [{{session: {name}, day: {days}, exercises: [{{exercise: leg press, sets: 3}}]}}]}}\n"
+        text = (
+            "programme: Test\nathlete: {name: Mara, days: [monday, friday]}\nblocks:\n"
+            + block.format(name="One", days="[tuesday]")
+            + block.format(name="Two", days="[tuesday, wednesday]")
+        )
+        (finding,) = findings(text, self.RULE)
+        assert finding.where == "Two"
+
+    def test_a_day_by_number_is_a_weekday_too(self, findings: Findings, week: Text) -> None:
+        # 7 January 2026 is a Wednesday, the second day a Thursday
+        text = week({"2": [self.LINE]}, "starts: 2026-01-07\nathlete: {name: Mara, days: [thursday]}")
+        assert findings(text, self.RULE) == []
+
+
+class TestRestDayMissing:
+    """Common practice, no source."""
+
+    RULE = "rest-day-missing"
+    ALL = ("monday", "tuesday", "wednesday", "thursday", "friday", "saturday", "sunday")
+    LINE = "leg press, sets: 3"
+
+    def days(self, number: int) -> dict[str, list[str]]:
+        return {f"{day} {day.title()}": [self.LINE] for day in self.ALL[:number]}
+
+    def test_the_words(self, findings: Findings, week: Text) -> None:
+        text = week({**self.days(7), "wednesday Wednesday": ["leg press, sets: 2"]})
+        (finding,) = findings(text, self.RULE)
+        assert (finding.severity, finding.confidence) == ("note", "common practice")
+        assert (finding.place.excerpt, finding.where) == ("Wednesday", "Wednesday")
+        assert finding.counted == "7 days with lifting leave no day free."
+        assert finding.wanted == "at least 1 day off (common practice)"
+        assert (
+            finding.change
+            == "Leave Wednesday free, which holds the fewest sets, and share its work out over the other days."
+        )
+
+    @pytest.mark.parametrize(("number", "said"), [(7, 1), (6, 0)])
+    def test_one_day(self, findings: Findings, week: Text, number: int, said: int) -> None:
+        assert len(findings(week(self.days(number)), self.RULE)) == said
+
+    @pytest.mark.parametrize(
+        ("effort", "said"),
+        [(", effort: 4", 1), (", effort: 3", 0), (", effort: 3-4", 1), (", effort: 2-4", 0), ("", 0)],
+    )
+    def test_activities(self, findings: Findings, week: Text, effort: str, said: int) -> None:
+        text = week(self.days(5)) + f"  - {{activity: run, day: [friday, saturday, sunday]{effort}}}\n"
+        found = findings(text, self.RULE)
+        assert len(found) == said
+        if found:
+            assert found[0].counted == "5 days with lifting and 2 with other training leave no day free."
+
+    def test_a_day_of_activities_alone(self, findings: Findings, week: Text) -> None:
+        text = week({"monday": ["leg press, sets: 3, rir: 8"]})
+        text += "  - {activity: run, effort: 6, day: [monday, tuesday, wednesday, thursday, friday, saturday, sunday]}\n"
+        assert findings(text, self.RULE) == []  # no lifting to take away
+
+    def test_easy_sessions_leave_a_day_free(self, findings: Findings, week: Text) -> None:
+        text = week({**self.days(6), "sunday": ["leg press, sets: 3, rir: 6"]})
+        assert findings(text, self.RULE) == []
+
+    def test_sessions_without_a_day_are_left_alone(self, findings: Findings, week: Text) -> None:
+        assert findings(week({**self.days(6), "Some day": [self.LINE]}), self.RULE) == []
+
+    def test_the_first_of_like_days_goes(self, findings: Findings, week: Text) -> None:
+        (finding,) = findings(week(self.days(7)), self.RULE)
+        assert finding.change.startswith("Leave Monday free")
+
+    def test_stands_back_under_rehabilitation(self, findings: Findings, week: Text) -> None:
+        head = REHABILITATION.format(until="2026-12-31")
+        assert findings(week(self.days(7), head), self.RULE) == []
+
+    def test_the_team_moves_every_limit(self, findings: Findings, week: Text) -> None:
+        (finding,) = findings(week(self.days(6)), self.RULE, moved(self.RULE, "least", 2))
+        assert finding.counted == "6 days with lifting leave 1 day free."
+        assert finding.wanted == "at least 2 days off (common practice)"
+        text = week(self.days(6)) + "  - {activity: run, day: sunday, effort: 4}\n"
+        assert len(findings(text, self.RULE)) == 1
+        assert findings(text, self.RULE, moved(self.RULE, "easy activity", 4)) == []
+
+
+class TestPriorityLate:
+    """What comes first gains most strength: simao-2010, J Sports Sci Med 2010;9:1-7."""
+
+    RULE = "priority-late"
+    HEAD = "goal: strength\npriority: [bench press]"
+    OTHERS = ("overhead press, sets: 3", "pull-up, sets: 3", "barbell curl, sets: 3", "plank, sets: 3")
+    BENCH = "bench press, sets: 3"
+
+    def lines(self, before: int, after: int) -> list[str]:
+        several = [*self.OTHERS, *self.OTHERS]
+        return [*several[:before], self.BENCH, *several[:after]]
+
+    def test_the_words(self, findings: Findings, week: Text) -> None:
+        (finding,) = findings(week({"monday Upper": self.lines(2, 1)}, self.HEAD), self.RULE)
+        assert (finding.severity, finding.confidence) == ("note", "trial")
+        assert (finding.place.excerpt, finding.where) == ("bench press", "Upper, bench press")
+        assert finding.counted == "Upper comes to bench press with exercise 3 of 4."
+        assert finding.wanted == "a priority in the first third of a session, where the goal is strength"
+        assert finding.change == "Move bench press to the front of Upper."
+        assert [(one.place.excerpt, one.words) for one in finding.related] == [
+            ("overhead press", "comes before it"),
+            ("pull-up", "comes before it"),
+        ]
+
+    @pytest.mark.parametrize(
+        ("before", "after", "said"),
+        [
+            (0, 0, 0),
+            (1, 0, 1),  # second of 2
+            (1, 1, 1),  # second of 3
+            (1, 2, 0),  # second of 4
+            (2, 1, 1),
+            (2, 3, 1),  # third of 6
+            (2, 4, 0),  # third of 7
+        ],
+    )
+    def test_the_first_third(
+        self, findings: Findings, week: Text, before: int, after: int, said: int
+    ) -> None:
+        assert len(findings(week({"Gym": self.lines(before, after)}, self.HEAD), self.RULE)) == said
+
+    def test_one_early_session_is_enough(self, findings: Findings, week: Text) -> None:
+        late, early = self.lines(2, 0), self.lines(0, 2)
+        assert findings(week({"A": late, "B": early}, self.HEAD), self.RULE) == []
+        (finding,) = findings(week({"A": late, "B": late}, self.HEAD), self.RULE)
+        assert (
+            finding.counted
+            == "A comes to bench press with exercise 3 of 3; no session of the week comes to it earlier."
+        )
+
+    def test_sessions_without_it_do_not_matter(self, findings: Findings, week: Text) -> None:
+        text = week({"A": self.lines(2, 0), "B": ["leg press, sets: 3"]}, self.HEAD)
+        (finding,) = findings(text, self.RULE)
+        assert finding.counted.endswith("exercise 3 of 3.")
+        assert findings(week({"B": ["leg press, sets: 3", "plank, sets: 3"]}, self.HEAD), self.RULE) == []
+
+    @pytest.mark.parametrize(
+        ("first", "said"),
+        [
+            ("box jump, sets: 3, reps: 3", 0),
+            ("medicine ball chest pass, sets: 3, reps: 3", 0),
+            ("overhead press, sets: 3", 1),
+            ("overhead press, sets: {1: 0}", 0),  # not this week
+            ("moon walk, sets: 3", 0),  # nobody knows what it is
+        ],
+    )
+    def test_what_may_come_before(self, findings: Findings, week: Text, first: str, said: int) -> None:
+        assert len(findings(week({"Gym": [first, self.BENCH]}, self.HEAD), self.RULE)) == said
+
+    def test_other_priorities_may_come_before(self, findings: Findings, week: Text) -> None:
+        lines = ["back squat, sets: 3", self.BENCH]
+        head = "goal: strength\npriority: [bench press, back squat]"
+        assert findings(week({"Gym": lines}, head), self.RULE) == []
+        assert len(findings(week({"Gym": lines}, self.HEAD), self.RULE)) == 1
+
+    def test_a_superset_is_one(self, findings: Findings) -> None:
+        text = (
+            f"programme: Test\n{self.HEAD}\nsessions:\n  - session: Gym\n    exercises:\n      - superset:\n"
+            "          - {exercise: pull-up, sets: 3}\n          - {exercise: bench press, sets: 3}\n"
+        )
+        assert findings(text, self.RULE) == []
+        apart = text.replace("      - superset:\n", "").replace("          - {", "      - {")
+        assert len(findings(apart, self.RULE)) == 1
+
+    def test_two_supersets_are_two(self, findings: Findings) -> None:
+        pair = "      - superset:\n          - {{exercise: {}, sets: 3}}\n          - {{exercise: {}, sets: 3}}\n"
+        text = f"programme: Test\n{self.HEAD}\nsessions:\n  - session: Gym\n    exercises:\n"
+        text += pair.format("pull-up", "overhead press") + pair.format("bench press", "plank")
+        (finding,) = findings(text, self.RULE)
+        assert finding.counted == "Gym comes to bench press with exercise 2 of 2."
+
+    def test_groups_of_sets_are_one(self, findings: Findings) -> None:
+        text = (
+            f"programme: Test\n{self.HEAD}\nsessions:\n  - session: Gym\n    exercises:\n"
+            "      - {exercise: pull-up, work: [{sets: 1, reps: 3}, {sets: 3, reps: 5}]}\n"
+            "      - {exercise: bench press, sets: 3}\n      - {exercise: plank, sets: 3}\n"
+        )
+        (finding,) = findings(text, self.RULE)
+        assert finding.counted.endswith("exercise 2 of 3.")
+
+    @pytest.mark.parametrize(("line", "said"), [("barbell curl, sets: 3", 1), ("pull-up, sets: 3", 0)])
+    def test_a_muscle_is_trained_directly(self, findings: Findings, week: Text, line: str, said: int) -> None:
+        head = "goal: strength\npriority: [biceps]"
+        assert len(findings(week({"Gym": ["bench press, sets: 3", line]}, head), self.RULE)) == said
+
+    @pytest.mark.parametrize(
+        "head",
+        [
+            "priority: [bench press]",
+            "goal: hypertrophy\npriority: [bench press]",
+            "goal: strength",
+            "goal: strength\npriority: [moon walk]",
+            f"goal: strength\npriority: [bench press]\n{REHABILITATION.format(until='2026-12-31')}",
+        ],
+    )
+    def test_silent(self, findings: Findings, week: Text, head: str) -> None:
+        assert findings(week({"Gym": self.lines(2, 0)}, head), self.RULE) == []
+
+    def test_the_team_moves_the_limit(self, findings: Findings, week: Text) -> None:
+        text = week({"Gym": self.lines(1, 1)}, self.HEAD)
+        assert findings(text, self.RULE, moved(self.RULE, "parts", 2)) == []
+
+
+class TestIsolationBeforeCompound:
+    """Multi-joint before single-joint: acsm-2009-order, Med Sci Sports Exerc 2009;41(3):687-708."""
+
+    RULE = "isolation-before-compound"
+    SMALL, LARGE = "leg extension, sets: 3, reps: 12", "back squat, sets: 4, reps: 5"
+
+    def test_the_words(self, findings: Findings, week: Text) -> None:
+        text = week({"monday Lower": [self.SMALL, self.LARGE]})
+        (finding,) = findings(text, self.RULE)
+        assert (finding.severity, finding.confidence) == ("note", "guideline")
+        assert (finding.place.excerpt, finding.where) == ("back squat", "Lower, back squat")
+        assert (
+            finding.counted
+            == "back squat at 5 repetitions comes after leg extension, which tires the same quadriceps."
+        )
+        assert finding.wanted == "heavy work for several joints first"
+        assert (
+            finding.change
+            == "Put back squat before leg extension, or write pre-exhaustion into the note if it is meant."
+        )
+        assert [related.words for related in finding.related] == ["Lower, leg extension: 3 sets"]
+
+    @pytest.mark.parametrize(
+        ("small", "large", "said"),
+        [
+            (SMALL, LARGE, 1),
+            (LARGE, SMALL, 0),
+            (SMALL, "back squat, sets: 4, reps: 8", 0),  # light
+            (SMALL, "back squat, sets: 4, reps: 7", 1),
+            (SMALL, "back squat, sets: 4, load: 6RM", 1),
+            (SMALL, "back squat, sets: 4", 0),
+            (SMALL, "back squat, sets: 4, reps: 5, rir: 6", 0),  # easy
+            ("leg extension, sets: 1", LARGE, 0),
+            ("leg extension, sets: 2", LARGE, 1),
+            ("leg extension, sets: 1-3", LARGE, 1),
+            ("leg extension, sets: 3, rir: 6", LARGE, 0),
+            ("seated leg curl, sets: 3", LARGE, 0),  # not its prime mover
+            ("seated leg curl, sets: 3", "Romanian deadlift, sets: 3, reps: 6", 1),
+            ("lateral raise, sets: 3", "overhead press, sets: 3, reps: 5", 1),
+            ("dumbbell fly, sets: 3", "bench press, sets: 3, reps: 5", 1),
+            ("cable pushdown, sets: 3", "bench press, sets: 3, reps: 5", 0),  # the triceps only helps
+            ("hip adduction machine, sets: 3", LARGE, 0),  # wakes the hip up
+            ("leg press, sets: 3, reps: 12", LARGE, 0),  # no exercise for one joint
+            ("wall sit, sets: 3", LARGE, 0),  # held
+            (SMALL, "leg extension, sets: 3, reps: 6", 0),
+            ("moon walk, sets: 3", LARGE, 0),
+            (SMALL, "moon walk, sets: 3, reps: 5", 0),
+        ],
+    )
+    def test_which_before_which(
+        self, findings: Findings, week: Text, small: str, large: str, said: int
+    ) -> None:
+        assert len(findings(week({"Gym": [small, large]}), self.RULE)) == said
+
+    def test_several_are_one_finding(self, findings: Findings, week: Text) -> None:
+        lines = [
+            "leg extension, sets: 2",
+            "dumbbell fly, sets: 2",
+            "leg extension, sets: 3",
+            "cable glute kickback, sets: 2",
+        ]
+        (finding,) = findings(week({"Gym": [*lines, self.LARGE]}), self.RULE)
+        assert finding.counted == (
+            "back squat at 5 repetitions comes after leg extension and cable glute kickback,"
+            " which tires the same quadriceps and gluteals."
+        )
+        assert [related.place.excerpt for related in finding.related] == [
+            "leg extension",
+            "leg extension",
+            "cable glute kickback",
+        ]
+
+    def test_sessions_apart(self, findings: Findings, week: Text) -> None:
+        assert findings(week({"A": [self.SMALL], "B": [self.LARGE]}), self.RULE) == []
+
+    @pytest.mark.parametrize("note", ["pre-exhaustion", "Pre exhaust on purpose", "a warm-up for the knees"])
+    @pytest.mark.parametrize("at", [0, 1])
+    def test_on_purpose(self, findings: Findings, week: Text, note: str, at: int) -> None:
+        lines = [self.SMALL, self.LARGE]
+        lines[at] += f", note: {note}"
+        assert findings(week({"Gym": lines}), self.RULE) == []
+
+    def test_another_note_is_no_excuse(self, findings: Findings, week: Text) -> None:
+        assert len(findings(week({"Gym": [self.SMALL, f"{self.LARGE}, note: deep"]}), self.RULE)) == 1
+
+    def test_on_purpose_in_the_note_of_the_session(self, findings: Findings, week: Text) -> None:
+        text = week({"Gym": [self.SMALL, self.LARGE]})
+        assert findings(text + "    note: pre-exhaust first\n", self.RULE) == []
+        assert len(findings(text + "    note: hard\n", self.RULE)) == 1
+
+    def test_a_superset_of_the_two(self, findings: Findings) -> None:
+        text = (
+            "programme: Test\nsessions:\n  - session: Gym\n    exercises:\n      - superset:\n"
+            "          - {exercise: leg extension, sets: 3}\n          - {exercise: back squat, sets: 3, reps: 5}\n"
+        )
+        assert findings(text, self.RULE) == []
+
+    @pytest.mark.parametrize(
+        ("head", "said"),
+        [
+            ("goal: strength", 1),
+            ("goal: general health", 1),
+            ("goal: hypertrophy", 0),
+            ("goal: muscular endurance", 0),
+            ("priority: [quadriceps]", 0),
+            ("priority: [leg extension]", 0),
+            ("priority: [hamstrings]", 1),
+            (REHABILITATION.format(until="2026-12-31"), 0),
+        ],
+    )
+    def test_what_the_programme_is_for(self, findings: Findings, week: Text, head: str, said: int) -> None:
+        assert len(findings(week({"Gym": [self.SMALL, self.LARGE]}, head), self.RULE)) == said
+
+    @pytest.mark.parametrize(
+        ("option", "value", "head", "said"),
+        [
+            ("least sets", 4, "", 0),
+            ("least sets", 3, "", 1),
+            ("small matter", "[strength]", "goal: strength", 0),
+            ("small matter", "[strength]", "goal: hypertrophy", 1),
+            ("exempt", "[quadriceps]", "", 0),
+        ],
+    )
+    def test_the_team_moves_every_limit(
+        self, findings: Findings, week: Text, option: str, value: object, head: str, said: int
+    ) -> None:
+        text = week({"Gym": [self.SMALL, self.LARGE]}, head)
+        assert len(findings(text, self.RULE, moved(self.RULE, option, value))) == said
+
+    def test_the_team_has_its_own_words(self, findings: Findings, week: Text) -> None:
+        text = week({"Gym": [self.SMALL, f"{self.LARGE}, note: tired on purpose"]})
+        assert findings(text, self.RULE, moved(self.RULE, "on purpose", "[on purpose]")) == []
+
+
+class TestOlderAdultDays:
+    """Two to three days a week: fragala-2019, J Strength Cond Res 2019;33(8):2019-2052 (secondary)."""
+
+    RULE = "older-adult-days"
+    LINE = "leg press, sets: 3"
+    HEAD = "athlete: {name: Ottilie, age: 70}"
+
+    def test_the_words(self, findings: Findings, week: Text) -> None:
+        (finding,) = findings(week({"monday Whole": [self.LINE]}, self.HEAD), self.RULE)
+        assert (finding.severity, finding.confidence) == ("note", "guideline")
+        assert (finding.place.excerpt, finding.where) == ("Whole", "Whole")
+        assert finding.counted == "1 day a week for an athlete of 70."
+        assert finding.wanted == "2 days a week or more at 65 and over"
+        assert finding.change == "Share the work of Whole out over a second day."
+        assert "clinician" in finding.why
+
+    @pytest.mark.parametrize(("age", "said"), [("age: 65", 1), ("age: 64", 0), ("days: 3", 0)])
+    def test_age(self, findings: Findings, week: Text, age: str, said: int) -> None:
+        text = week({"monday": [self.LINE]}, f"athlete: {{name: Ottilie, {age}}}")
+        assert len(findings(text, self.RULE)) == said
+
+    @pytest.mark.parametrize(
+        ("days", "said"),
+        [
+            (["monday", "thursday"], 0),
+            (["monday A", "monday B"], 1),
+            (["A", "B"], 0),
+            (["monday", "B"], 0),
+        ],
+    )
+    def test_days(self, findings: Findings, week: Text, days: list[str], said: int) -> None:
+        assert len(findings(week({day: [self.LINE] for day in days}, self.HEAD), self.RULE)) == said
+
+    @pytest.mark.parametrize(
+        "head", ["phase: taper", "phase: return", REHABILITATION.format(until="2026-12-31")]
+    )
+    def test_silent(self, findings: Findings, week: Text, head: str) -> None:
+        assert findings(week({"monday": [self.LINE]}, f"{self.HEAD}\n{head}"), self.RULE) == []
+
+    def test_silent_without_an_athlete(self, findings: Findings, week: Text) -> None:
+        assert findings(week({"monday": [self.LINE]}), self.RULE) == []
+
+    def test_the_team_moves_every_limit(self, findings: Findings, week: Text) -> None:
+        one = week({"monday": [self.LINE]}, self.HEAD)
+        assert findings(one, self.RULE, moved(self.RULE, "age", 71)) == []
+        assert findings(one, self.RULE, moved(self.RULE, "least days", 1)) == []
+        two = week({"monday": [self.LINE], "friday": [self.LINE]}, self.HEAD)
+        (finding,) = findings(two, self.RULE, moved(self.RULE, "least days", 3))
+        assert finding.counted == "2 days a week for an athlete of 70."
