@@ -2,20 +2,43 @@
 
 from __future__ import annotations
 
+from math import ceil
+
 from ..lint.body import catalogue
 from ..lint.finding import found
-from ..lint.ledger import DIRECT, Week
+from ..lint.ledger import DIRECT, FAST_KINDS, Ledger, Visit, Week
 from ..lint.quantities import plain
 from ..lint.registry import Limits, Option, rule
-from .words import counted_lines, line_name, listed, sets_of
+from .words import COUNTING, HELPING, counted_lines, line_name, listed, sets_of
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
     from collections.abc import Iterator
 
+    from ..lint.body.catalogue import Exercise
     from ..lint.finding import Finding, Severity
-    from ..lint.ledger import Count
+    from ..lint.ledger import Count, Entry, Tally
+    from ..lint.places import Place
     from ..lint.programme import Prescription, Term
+
+WITHOUT_LIMIT = Option(
+    "without limit",
+    (
+        "gluteals",
+        "hip abductors",
+        "adductors",
+        "hip flexors",
+        "abdominals",
+        "obliques",
+        "lower back",
+        "forearms",
+    ),
+    "muscle groups",
+    "common practice: compounds feed them all",
+)
+
+SECONDS = 60.0
+"""Of a minute."""
 
 
 @rule(
@@ -28,22 +51,9 @@ if TYPE_CHECKING:
     sources=("cp-cap", "bazvalle-2022", "pelland-2026-frac", "pelland-2026-hyp"),
     options=(
         Option("most", 20, "sets a week for a muscle group", "cp-cap"),
-        Option(
-            "without limit",
-            (
-                "gluteals",
-                "hip abductors",
-                "adductors",
-                "hip flexors",
-                "abdominals",
-                "obliques",
-                "lower back",
-                "forearms",
-            ),
-            "muscle groups",
-            "common practice: compounds feed them all",
-        ),
+        WITHOUT_LIMIT,
         Option("groups", {}, "sets a week, by muscle group", "the team's own settings"),
+        COUNTING,
     ),
     stands_back=True,
 )
@@ -73,7 +83,7 @@ def weekly_sets_over_limit(week: Week, limits: Limits) -> Iterator[Finding]:
     crossed: dict[Prescription, list[_Excess]] = {}
     for group in dict.fromkeys([*week.groups(), *own]):
         limit = own.get(group, None if group in limits.names("without limit") else limits.number("most"))
-        count = week.sets(group)
+        count = week.sets(group, limits.name("counting"))
         if limit is not None and count.high > limit:
             excess = _Excess(week, group, count, limit, group in own)
             crossed.setdefault(excess.line(), []).append(excess)
@@ -83,7 +93,7 @@ def weekly_sets_over_limit(week: Week, limits: Limits) -> Iterator[Finding]:
             line.place,
             f"{listed([one.words() for one in over])}.",
             wanted=f"at most {listed(list(dict.fromkeys(one.bound() for one in over)))}",
-            change=f"Take {sets_of(worst.sets)} off, or move the limit in spotline.yaml.",
+            change=f"Take {sets_of(ceil(worst.sets))} off, or move the limit in spotline.yaml.",
             where=line_name(line),
             subject=listed([one.group for one in over]),
             related=counted_lines(*(one.count for one in over)),
@@ -92,15 +102,15 @@ def weekly_sets_over_limit(week: Week, limits: Limits) -> Iterator[Finding]:
 
 
 class _Excess:
-    """A muscle group over its limit; groups that one line takes past theirs share a finding."""
+    """A muscle group over its limit in a week or a session."""
 
-    def __init__(self, week: Week, group: str, count: Count, limit: float, own: bool) -> None:
+    def __init__(self, tally: Tally, group: str, count: Count, limit: float, own: bool = False) -> None:
         self.group = group
         self.count = count
         self.limit = limit
         self.own = own
         self.sets = count.high - limit
-        self.direct = week.sets(group, DIRECT).high
+        self.direct = tally.sets(group, DIRECT).high
 
     def words(self) -> str:
         if self.direct == self.count.high:
@@ -117,24 +127,13 @@ class _Excess:
 
     def line(self) -> Prescription:
         """The line at which the running sum goes past the limit."""
-        total = 0.0
-        for part in self.count.parts:
-            total += part.sets.high
-            if total > self.limit:
-                return part.entry.prescription
-        return self.count.parts[-1].entry.prescription
+        return _crossing(self.count, self.limit)
 
 
 def _group_of(name: str) -> str:
     """The muscle group that a coach's word stands for; the word itself where it stands for anything else."""
     muscles = set(catalogue.area(name) or ())
     return next((group for group, members in catalogue.groups.items() if set(members) == muscles), name)
-
-
-def _is_one_group(area: str) -> bool:
-    """Whether an area is a muscle group or a part of one; whole regions are fed by too much to be judged."""
-    muscles = set(catalogue.area(area) or ())
-    return any(muscles <= set(members) for members in catalogue.groups.values())
 
 
 @rule(
@@ -145,7 +144,7 @@ def _is_one_group(area: str) -> bool:
     why="Below about four sets a week trials can hardly tell growth from none. That is a limit of what they"
     " can measure, not a minimum that the body sets.",
     sources=("pelland-2026-min", "pelland-2026-frac"),
-    options=(Option("least", 4, "sets a week for a muscle", "pelland-2026-min"),),
+    options=(Option("least", 4, "sets a week for a muscle", "pelland-2026-min"), COUNTING),
     stands_back=True,
 )
 def weekly_sets_under_floor(week: Week, limits: Limits) -> Iterator[Finding]:
@@ -181,15 +180,15 @@ def weekly_sets_under_floor(week: Week, limits: Limits) -> Iterator[Finding]:
         named[_group_of(term.words)] = (term, "note")
     for term in programme.priority:
         named[_group_of(term.words)] = (term, "warning")
-    least = limits.number("least")
+    least, counting = limits.number("least"), limits.name("counting")
     for area, (term, serious) in named.items():
-        count = week.sets(area)
-        if not _is_one_group(area) or not count or count.low >= least or week.could_hold(areas=(area,)):
+        count = week.sets(area, counting)
+        if not catalogue.is_group(area) or not count or count.low >= least or week.could_hold(areas=(area,)):
             continue
         line = count.lines()[0][0]
         yield found(
             line.place,
-            f"{sets_of(count.low)} a week for the {term.words}, counting half where it helps.",
+            f"{sets_of(count.low)} a week for the {term.words}, {HELPING[counting]}.",
             severity=serious,
             wanted=f"at least {plain(least)}, the least that trials can measure (no biological minimum)",
             change=f"Add {sets_of(least - count.low)}, or take {term.words} out of the"
@@ -199,3 +198,439 @@ def weekly_sets_under_floor(week: Week, limits: Limits) -> Iterator[Finding]:
             related=counted_lines(count),
             excess=least - count.low,
         )
+
+
+@rule(
+    "session-sets-for-muscle-high",
+    family="dose",
+    severity="note",
+    confidence="common practice",
+    why="Late sets for a tired muscle bring little and cost the next days; a weekly limit of 20 on two days"
+    " leaves about 10 a session. Trained men have got through far more, so this is only worth a look.",
+    sources=("cp-cap", "cp-twice", "hackett-2018", "enes-2024"),
+    options=(
+        Option("most", 12, "sets for a muscle group in a session", "common practice: cp-cap over cp-twice"),
+        WITHOUT_LIMIT,
+        COUNTING,
+    ),
+    stands_back=True,
+)
+def session_sets_for_muscle_high(week: Week, limits: Limits) -> Iterator[Finding]:
+    """More hard sets for one muscle group in one session than are usually worth it.
+
+    Counts hard sets of each session of a typical week, those in which the muscle only helps as half; wants no
+    more than 12, judged on the high end of a range. It points at the line that crosses the limit.
+
+    Flags:
+        programme: Legs
+        sessions:
+          - session: Lower
+            exercises:
+              - {exercise: leg press, sets: 6, reps: 8}
+              - {exercise: leg extension, sets: 7, reps: 12}  # <- here
+
+    Passes:
+        programme: Legs
+        sessions:
+          - session: Lower
+            exercises:
+              - {exercise: leg press, sets: 6, reps: 8}
+              - {exercise: leg extension, sets: 6, reps: 12}
+    """
+    if not week.is_typical():
+        return
+    most = limits.number("most")
+    for visit in week.visits:
+        counts = {
+            group: visit.sets(group, limits.name("counting"))
+            for group in visit.groups()
+            if group not in limits.names("without limit")
+        }
+        over = [_Excess(visit, group, count, most) for group, count in counts.items() if count.high > most]
+        if not over:
+            continue
+        worst = max(over, key=lambda one: one.sets)
+        yield found(
+            worst.line().place,
+            f"{listed([one.words() for one in over])} in one session.",
+            wanted=f"at most {plain(most)} a session (common practice; trials have gone higher)",
+            change=f"Move {sets_of(ceil(worst.sets))} to another day, or take them off.",
+            where=line_name(worst.line()),
+            subject=visit.session.name,
+            related=counted_lines(*(one.count for one in over)),
+            excess=worst.sets,
+        )
+
+
+@rule(
+    "exercise-sets-high",
+    family="dose",
+    severity="warning",
+    confidence="trial",
+    why="Past four to six sets of one exercise trials saw no more gain, and ten sets of ten did no better"
+    " than five; the one trial of that was small.",
+    sources=("hackett-2018", "krieger-2010"),
+    options=(
+        Option("most", 6, "hard sets of one exercise in a session: a note past it", "krieger-2010"),
+        Option("far", 10, "hard sets of one exercise in a session: a warning from there on", "hackett-2018"),
+        Option(
+            "repetitions",
+            5,
+            "repetitions a set from which it counts",
+            "common practice: heavier work is left alone",
+        ),
+        Option(
+            "hard set", 3, "repetitions in reserve at most; sets without a stated effort count", "moran-2017"
+        ),
+    ),
+    stands_back=True,
+)
+def exercise_sets_high(week: Week, limits: Limits) -> Iterator[Finding]:
+    """Many hard sets of one exercise in one session.
+
+    Counts sets of 5 or more repetitions with at most 3 in reserve, or with no stated effort, of each exercise
+    in each session of a typical week; more than 6 are a note, 10 or more a warning, judged on the high end of
+    a range. Sets on the clock (``every``) count only where their effort is stated.
+
+    Flags:
+        programme: Tens
+        sessions:
+          - session: Squat
+            exercises:
+              - {exercise: back squat, sets: 10, reps: 10, load: 60 %}  # <- here
+
+    Passes:
+        programme: Tens
+        sessions:
+          - session: Squat
+            exercises:
+              - {exercise: back squat, sets: 6, reps: 10, load: 60 %}
+    """
+    if not week.is_typical():
+        return
+    most, far = limits.number("most"), limits.number("far")
+    for visit in week.visits:
+        for count in visit.by_exercise(lambda entry: _is_taxing(entry, limits)):
+            if count.high <= most:
+                continue
+            line, name = _crossing(count, most), count.parts[0].entry.name
+            yield found(
+                line.place,
+                f"{count.most} hard sets of {name} in one session.",
+                severity="warning" if count.high >= far else "note",
+                wanted=f"{plain(most)} or fewer; in trials more brought nothing further",
+                change=f"Take {sets_of(ceil(count.high - most))} off, or use another exercise or day.",
+                where=line_name(line),
+                subject=f"{visit.session.name}: {name}",
+                related=counted_lines(count),
+                excess=count.high,
+            )
+
+
+def _is_taxing(entry: Entry, limits: Limits) -> bool:
+    """Whether its sets have repetitions enough and are near enough to failure."""
+    reps = entry.work.reps.a_set() if entry.work.reps else None
+    if not entry.hard or reps is None or reps.low < limits.number("repetitions"):
+        return False
+    if entry.reserve is None:
+        return entry.prescription.every is None
+    return entry.reserve.low <= limits.number("hard set")
+
+
+def _crossing(count: Count, limit: float) -> Prescription:
+    """The line at which the running sum goes past a limit."""
+    total = 0.0
+    for part in count.parts:
+        total += part.sets.high
+        if total > limit:
+            return part.entry.prescription
+    return count.parts[-1].entry.prescription
+
+
+@rule(
+    "weekly-hard-sets-high",
+    family="dose",
+    severity="warning",
+    confidence="common practice",
+    why="All hard sets of a week draw on one athlete. No trial sets a limit for them together; a team that"
+    " knows its athletes can set its own.",
+    sources=("cp-cap",),
+    options=(Option("most", 100, "hard sets a week, all muscles together", "the team's own; no source"),),
+    stands_back=True,
+    off=True,
+)
+def weekly_hard_sets_high(week: Week, limits: Limits) -> Iterator[Finding]:
+    """More hard sets in a week, all muscles together, than the team allows.
+
+    Counts every hard set of a typical week once, whatever it trains; wants no more than the team's limit,
+    judged on the high end of a range. Off until a team asks for it.
+
+    Flags:
+        programme: Camp
+        sessions:
+          - session: Gym  # <- here
+            day: [monday, tuesday, thursday, friday, saturday]
+            exercises:
+              - {exercise: back squat, sets: 8, reps: 3}
+              - {exercise: bench press, sets: 7, reps: 3}
+              - {exercise: lat pulldown, sets: 6, reps: 8}
+
+    Passes:
+        programme: Camp
+        sessions:
+          - session: Gym
+            day: [monday, tuesday, thursday, friday, saturday]
+            exercises:
+              - {exercise: back squat, sets: 8, reps: 3}
+              - {exercise: bench press, sets: 7, reps: 3}
+              - {exercise: lat pulldown, sets: 5, reps: 8}
+    """
+    sets, most = week.all_sets(hard=True), limits.number("most")
+    if not week.is_typical() or sets.high <= most:
+        return
+    fullest = max(week.visits, key=lambda visit: visit.all_sets(hard=True).high)
+    yield found(
+        fullest.session.place,
+        f"{sets.most} hard sets in the week; {fullest.session.name} holds the most,"
+        f" {fullest.all_sets(hard=True).most}.",
+        wanted=f"at most {plain(most)} hard sets a week (your team's limit)",
+        change=f"Take {sets_of(ceil(sets.high - most))} off, or move the limit in spotline.yaml.",
+        where=fullest.session.name,
+        subject="the week",
+        excess=sets.high,
+    )
+
+
+@rule(
+    "session-too-long",
+    family="dose",
+    severity="warning",
+    confidence="trial",
+    why="Work, rest and changing over add up as trials print them; what does not fit is left out or rushed."
+    " The estimate is a range, and only its low end is held against the time.",
+    sources=("loadit", "acsm-2009", "us-pag-rest", "60min"),
+    options=(
+        Option("far", 1.25, "times the athlete's minutes: a warning past it", "common practice"),
+        Option("for health", 60, "minutes, where health is the goal and the athlete has named none", "60min"),
+    ),
+)
+def session_too_long(visit: Visit, limits: Limits) -> Iterator[Finding]:
+    """A session that takes longer than the athlete has.
+
+    Adds up work by repetitions and tempo, rest, warm-up sets, preparation and changing over; the least that
+    comes out must fit into the athlete's minutes. Longer is a note, more than 1.25 times as long a warning.
+    Where health is the goal and nobody names minutes, over 60 min is a note.
+
+    Flags:
+        programme: Lunch break
+        athlete: {name: A, minutes: 30}
+        sessions:
+          - session: Lower  # <- here
+            exercises:
+              - {exercise: back squat, sets: 6, reps: 5, rest: 4 min}
+              - {exercise: leg press, sets: 6, reps: 10, rest: 3 min}
+
+    Passes:
+        programme: Lunch break
+        athlete: {name: A, minutes: 30}
+        sessions:
+          - session: Lower
+            exercises:
+              - {exercise: back squat, sets: 4, reps: 5, rest: 3 min}
+              - {exercise: leg press, sets: 4, reps: 10, rest: 2 min}
+    """
+    ledger = visit.ledger
+    has = ledger.athlete.minutes if ledger.athlete else None
+    if has is None and ledger.programme.goal != "general health":
+        return
+    allowed = limits.number("for health") if has is None else has
+    time = visit.time()
+    least = time.total.low / SECONDS
+    if least <= allowed:
+        return
+    parts = ((time.work, "of work"), (time.rest, "of rest"), (time.around, "around it"))
+    shares = listed([f"{round(part.low / SECONDS)} min {what}" for part, what in parts])
+    yield found(
+        visit.session.place,
+        f"{visit.session.name} takes {round(least)} min at the least: {shares}.",
+        severity="warning" if has is not None and least > limits.number("far") * has else "note",
+        wanted=f"the {plain(has)} min that the athlete has" if has else f"{plain(allowed)} min or less",
+        change=f"Save {ceil(least - allowed)} min: pair exercises that share no muscle, or move a line to"
+        " another day.",
+        where=visit.session.name,
+        subject=visit.session.name,
+        excess=least,
+    )
+
+
+@rule(
+    "lift-sets-under-floor",
+    family="dose",
+    severity="note",
+    confidence="trial",
+    why="One hard set of a lift a week has been enough for measurable gains in strength, in trained men too;"
+    " with less, trials can hardly tell. That is a limit of what they can measure, none that the body sets.",
+    sources=("androulakis-2020", "pelland-2026-min"),
+    options=(Option("least", 1, "hard sets a week of a lift and its close variants", "pelland-2026-min"),),
+    stands_back=True,
+)
+def lift_sets_under_floor(ledger: Ledger, limits: Limits) -> Iterator[Finding]:
+    """A lift that the programme is for gets less than one hard set a week.
+
+    In programmes for strength it looks at lifts among the priorities, and at lifts with a best on file that
+    are loaded in percent. Counts hard sets of the lift and its close variants (the same movement with the
+    same implement, or the next easier or harder form) over all typical weeks; wants 1 a week on average,
+    judged on the low end of a range. It never advises less.
+
+    Flags:
+        programme: Singles
+        goal: strength
+        priority: [deadlift]
+        weeks: 3
+        sessions:
+          - session: Pull
+            exercises:
+              - {exercise: deadlift, sets: {1: 2, 2-3: 0}, reps: 3}  # <- here
+
+    Passes:
+        programme: Singles
+        goal: strength
+        priority: [deadlift]
+        weeks: 3
+        sessions:
+          - session: Pull
+            exercises:
+              - {exercise: deadlift, sets: {1: 2, 2: 0, 3: 1}, reps: 3}
+    """
+    weeks = ledger.typical_weeks()
+    if ledger.programme.goal != "strength" or not weeks:
+        return
+    typical, least = Week.together(weeks), limits.number("least")
+    for lift, (name, place) in _main_lifts(ledger).items():
+        sets = _of_lift(typical, lift)
+        average = sets.low / len(weeks)
+        if average >= least or typical.could_hold(lift.actions):
+            continue
+        line = sets.lines()[0][0] if sets.parts else None
+        yield found(
+            line.place if line else place,
+            f"{_hard_sets(sets)} of {name} and its close variants in {_weeks(len(weeks))},"
+            f" {plain(average)} a week.",
+            wanted=f"{plain(least)} a week, the least that trials can measure (no biological minimum)",
+            change="Add a set in weeks that have none; what is there can stay.",
+            where=line_name(line) if line else "priority",
+            subject=lift.name,
+            related=counted_lines(sets),
+            excess=least - average,
+        )
+
+
+def _main_lifts(ledger: Ledger) -> dict[Exercise, tuple[str, Place]]:
+    """Lifts that a programme for strength is about, as the coach wrote them: priorities, and those loaded in
+    percent of a best lift on file. Work done for speed is none of them: it is never hard.
+    """
+    named = [
+        (ledger.known.exercise(term.words), term.words, term.place) for term in ledger.programme.priority
+    ]
+    named += [
+        (entry.exercise, entry.name, entry.prescription.place)
+        for _, entry in ledger.entries()
+        if entry.best and entry.work.load is not None and entry.work.load.kind == "percent"
+    ]
+    lifts: dict[Exercise, tuple[str, Place]] = {}
+    for lift, words, place in named:
+        if lift is not None and lift.kind not in FAST_KINDS:
+            lifts.setdefault(lift, (words, place))
+    return lifts
+
+
+def _of_lift(tally: Tally, lift: Exercise) -> Count:
+    """Hard sets of a lift and its close variants."""
+    return tally.all_sets(hard=True).where(
+        lambda entry: entry.exercise is not None and entry.exercise.is_close_to(lift)
+    )
+
+
+def _hard_sets(count: Count) -> str:
+    return f"{count} hard {'set' if str(count) == '1' else 'sets'}"
+
+
+def _weeks(number: int) -> str:
+    return f"{number} {'week' if number == 1 else 'weeks'}"
+
+
+@rule(
+    "spread-too-thin",
+    family="dose",
+    severity="note",
+    confidence="common practice",
+    why="A muscle that the programme names but meets only now and then gets little out of it: trials with a"
+    " measurable gain trained it every week, with about four sets.",
+    sources=("pelland-2026-min", "pelland-2026-frac"),
+    options=(
+        Option("weeks", 4, "typical weeks from which a programme is looked at", "common practice"),
+        Option("apart", 2, "weeks in which it is trained at least once, on average", "common practice"),
+        Option("least", 4, "sets in four weeks", "common practice; a quarter of pelland-2026-min"),
+        COUNTING,
+    ),
+    stands_back=True,
+)
+def spread_too_thin(ledger: Ledger, limits: Limits) -> Iterator[Finding]:
+    """Little training, spread over the weeks, for a muscle that the programme names.
+
+    Looks at what stands in the focus or among the priorities, over typical weeks where there are 4 or more.
+    Wants hard sets for it in every second week or oftener, and, helping sets counted half, 4 sets or more in
+    four weeks; the latter not where size is the goal, since the weekly floor speaks there.
+
+    Flags:
+        programme: Rows
+        focus: [back]
+        weeks: 6
+        sessions:
+          - session: Gym
+            exercises:
+              - {exercise: bent-over row, sets: {1: 4, 2-3: 0, 4: 4, 5-6: 0}, reps: 8}  # <- here
+
+    Passes:
+        programme: Rows
+        focus: [back]
+        weeks: 6
+        sessions:
+          - session: Gym
+            exercises:
+              - {exercise: bent-over row, sets: {1: 4, 2-3: 0, 4: 4, 5: 0, 6: 4}, reps: 8}
+    """
+    counting, every, least = limits.name("counting"), limits.number("apart"), limits.number("least")
+    for term, weeks in _named(ledger):
+        together = Week.together(weeks)
+        sets = together.sets(term.words, counting)
+        if len(weeks) < limits.number("weeks") or not sets or together.could_hold(areas=(term.words,)):
+            continue
+        trained = sum(week.sets(term.words, counting).low > 0 for week in weeks)
+        in_four = sets.low * 4 / len(weeks)
+        is_rare = trained * every < len(weeks)
+        is_little = in_four < least and ledger.programme.goal != "hypertrophy"
+        if not is_rare and not is_little:
+            continue
+        line = sets.lines()[0][0]
+        yield found(
+            line.place,
+            f"{sets_of(str(sets))} for the {term.words} in {_weeks(len(weeks))}, on {trained} of them,"
+            f" {HELPING[counting]}.",
+            wanted=f"work for it in one week of {plain(every)}, and at least {plain(least)} sets in four",
+            change=f"Give it a set or two every week, or take {term.words} out of focus and priorities.",
+            where=line_name(line),
+            subject=term.words,
+            related=counted_lines(sets),
+        )
+
+
+def _named(ledger: Ledger) -> list[tuple[Term, list[Week]]]:
+    """What stands in a focus or among the priorities, each with the typical weeks for which it is meant."""
+    weeks = ledger.typical_weeks()
+    own_focus = [week for week in weeks if not week.block.focus]
+    named = [(term, weeks) for term in ledger.programme.priority]
+    named += [(term, own_focus) for term in ledger.programme.focus]
+    for block in ledger.programme.blocks:
+        named += [(term, [week for week in weeks if week.block is block]) for term in block.focus]
+    return named

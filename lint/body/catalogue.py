@@ -89,11 +89,7 @@ class Exercise:
 
         That is: the same movement with the same implement, or the next easier or harder form.
         """
-        if (
-            self is other
-            or other.name in (*self.easier, *self.harder)
-            or self.name in (*other.easier, *other.harder)
-        ):
+        if other.name in (*self.easier, *self.harder) or self.name in (*other.easier, *other.harder):
             return True
         alike = self.pattern == other.pattern if self.pattern else self.actions == other.actions
         return alike and self.implement == other.implement

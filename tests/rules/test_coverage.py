@@ -387,3 +387,970 @@ class TestRegionUntrained:
             )
             == []
         )
+
+
+def team(**limits: str) -> dict[str, str]:
+    """A settings file that moves limits of rules: ``team(a_rule="{most: 3}")``."""
+    rows = "".join(f"  {rule.replace('_', '-')}: {words}\n" for rule, words in limits.items())
+    return {"spotline.yaml": f"rules:\n{rows}"}
+
+
+class TestStraightKneeCalfMissing:
+    """Standing against seated raises: kinoshita-2023, Front Physiol 2023;14:1272106."""
+
+    RULE = "straight-knee-calf-missing"
+    SEATED = "seated calf raise, sets: 3-4, reps: 15"
+
+    def test_the_words(self, findings: Findings, week: Text) -> None:
+        text = week(
+            {"monday Lower": [SQUAT, self.SEATED], "friday Legs": ["seated calf raise, sets: 2"]},
+            "priority: [calves]",
+        )
+        (finding,) = findings(text, self.RULE)
+        assert (finding.severity, finding.confidence) == ("warning", "trial")
+        assert (finding.place.line, finding.place.excerpt) == (8, "seated calf raise")
+        assert finding.where == "Lower, seated calf raise"
+        assert finding.counted == (
+            "5-6 sets for the calves, all with the knee bent; the gastrocnemius gets nothing."
+        )
+        assert finding.wanted == (
+            "at least one set with the knee straight in the block; it trains the soleus as well"
+        )
+        assert finding.change == "Do some of them standing, or add a standing calf raise to Lower or Legs."
+        assert [one.words for one in finding.related] == [
+            "Lower, seated calf raise: 3-4 sets",
+            "Legs, seated calf raise: 2 sets",
+        ]
+
+    @pytest.mark.parametrize(
+        "line",
+        [
+            "standing calf raise, sets: 1",
+            "leg press calf raise, sets: 1",
+            "standing calf raise, sets: 1, rir: 9",  # easy, and still with the knee straight
+            "pogo jump, sets: 1",  # direct, though never hard
+            "bent-knee heel drop, sets: 1",  # by half: the knee is bent but little
+        ],
+    )
+    def test_anything_for_the_gastrocnemius_will_do(self, findings: Findings, week: Text, line: str) -> None:
+        assert findings(week({"Gym": [self.SEATED, line]}), self.RULE) == []
+
+    @pytest.mark.parametrize("line", ["seated leg curl, sets: 3", "box jump, sets: 3", "back squat, sets: 5"])
+    def test_what_does_not_reach_it(self, findings: Findings, week: Text, line: str) -> None:
+        assert len(findings(week({"Gym": [self.SEATED, line]}), self.RULE)) == 1
+
+    @pytest.mark.parametrize(
+        "lines",
+        [
+            [SQUAT],
+            ["seated calf raise, sets: 3, rir: 8"],
+            ["box jump, sets: 3"],
+            ["seated calf raise, sets: 0"],
+        ],
+    )
+    def test_silent_without_hard_calf_work(self, findings: Findings, week: Text, lines: list[str]) -> None:
+        assert findings(week({"Gym": lines}), self.RULE) == []
+
+    @pytest.mark.parametrize(
+        ("head", "severity"),
+        [
+            ("", "note"),
+            ("focus: [calves]", "warning"),
+            ("focus: [calf]", "warning"),
+            ("focus: [gastrocnemius]", "warning"),
+            ("focus: [legs]", "note"),
+            ("focus: [lower leg]", "note"),
+            ("priority: [calves]", "warning"),
+            ("priority: [hamstrings, calves]", "warning"),
+            ("priority: [hamstrings]", "note"),
+            ("priority: [standing calf raise]", "note"),
+            ("focus: [legs]\npriority: [calves]", "warning"),
+            ("focus: [chest]", None),
+            ("focus: [soleus]", None),
+            ("focus: [chest]\npriority: [calves]", None),
+        ],
+    )
+    def test_focus_and_priority(
+        self, findings: Findings, week: Text, head: str, severity: str | None
+    ) -> None:
+        said = findings(week({"Gym": [self.SEATED]}, head), self.RULE)
+        assert [finding.severity for finding in said] == ([severity] if severity else [])
+
+    def test_a_blocks_own_focus(self, findings: Findings) -> None:
+        text = blocks(("focus: [calves]", [self.SEATED]), head="focus: [legs]\n")
+        assert [one.severity for one in findings(text, self.RULE)] == ["warning"]
+
+    @pytest.mark.parametrize(
+        ("line", "said"),
+        [("moon walk, sets: 3", 0), ("standing calf raise, sets: x", 0), ("back squat, sets: x", 1)],
+    )
+    def test_lines_that_cannot_be_counted(self, findings: Findings, week: Text, line: str, said: int) -> None:
+        assert len(findings(week({"Gym": [self.SEATED, line]}), self.RULE)) == said
+
+    @pytest.mark.parametrize("keys", ["deload: true", "phase: taper", "phase: test", "phase: return"])
+    def test_only_typical_weeks(self, findings: Findings, keys: str) -> None:
+        assert findings(blocks((keys, [self.SEATED])), self.RULE) == []
+
+    def test_one_week_of_the_block_is_enough(self, findings: Findings, week: Text) -> None:
+        text = week({"Gym": [self.SEATED, "standing calf raise, sets: {1: 0, 2: 1}"]}, "weeks: 2")
+        assert findings(text, self.RULE) == []
+
+    def test_blocks_are_judged_by_themselves_and_drawn_together(self, findings: Findings) -> None:
+        standing = "standing calf raise, sets: 2"
+        text = blocks(
+            ("", [self.SEATED]), ("", [self.SEATED, standing]), ("", ["seated calf raise, sets: 6"])
+        )
+        (finding,) = findings(text, self.RULE)
+        assert (finding.weeks, finding.counted[:6]) == ((1, 3), "6 sets")
+
+    def test_stands_back_under_rehabilitation(self, findings: Findings, week: Text) -> None:
+        assert findings(week({"Gym": [self.SEATED]}, REHABILITATION), self.RULE) == []
+
+
+class TestPullOrPushMissing:
+    """Four directions of pressing and pulling: common practice, no source."""
+
+    RULE = "pull-or-push-missing"
+    ALL = (
+        "bench press, sets: 2",
+        "bent-over row, sets: 2",
+        "overhead press, sets: 2",
+        "lat pulldown, sets: 2",
+    )
+
+    def test_the_words(self, findings: Findings, week: Text) -> None:
+        text = week(
+            {
+                "monday Push": ["back squat, sets: 3", "bench press, sets: 3-4"],
+                "friday Pull": ["bent-over row, sets: 4"],
+            }
+        )
+        (finding,) = findings(text, self.RULE)
+        assert (finding.severity, finding.confidence) == ("note", "common practice")
+        assert (finding.place.excerpt, finding.where) == ("bench press", "Push, bench press")
+        assert (
+            finding.counted == "7-8 sets of presses and pulls a week; no vertical pull and no vertical push."
+        )
+        assert finding.wanted == "pulls and presses, both overhead and to the front (common practice)"
+        assert finding.change == (
+            "Add a lat pulldown and an overhead press to Push or Pull, or say in `focus` what this programme"
+            " means to train."
+        )
+        assert [one.words for one in finding.related] == [
+            "Push, bench press: 3-4 sets",
+            "Pull, bent-over row: 4 sets",
+        ]
+
+    def test_all_four(self, findings: Findings, week: Text) -> None:
+        assert findings(week({"Gym": list(self.ALL)}), self.RULE) == []
+
+    @pytest.mark.parametrize(
+        ("left_out", "missing", "add"),
+        [
+            (0, "no horizontal push", "a bench press or push-up"),
+            (1, "no horizontal pull", "a row"),
+            (2, "no vertical push", "an overhead press"),
+            (3, "no vertical pull", "a lat pulldown"),
+        ],
+    )
+    def test_each_direction(
+        self, findings: Findings, week: Text, left_out: int, missing: str, add: str
+    ) -> None:
+        lines = [line for number, line in enumerate(self.ALL) if number != left_out]
+        (finding,) = findings(week({"Gym": lines}), self.RULE)
+        assert finding.counted == f"6 sets of presses and pulls a week; {missing}."
+        assert finding.change.startswith(f"Add {add} to Gym, or")
+
+    def test_easy_and_fast_ones_will_do(self, findings: Findings, week: Text) -> None:
+        lines = [
+            "bench press, sets: 6",
+            "bent-over row, sets: 1, rir: 9",
+            "push jerk, sets: 1",
+            "lat pulldown, sets: 1",
+        ]
+        assert findings(week({"Gym": lines}), self.RULE) == []
+
+    @pytest.mark.parametrize(
+        ("lines", "said"),
+        [
+            (["bench press, sets: 5"], 0),
+            (["bench press, sets: 6"], 1),
+            (["bench press, sets: 5-6"], 1),
+            (["bench press, sets: 3", "bent-over row, sets: 3"], 1),
+            (["bench press, sets: 3", "bent-over row, sets: 3, rir: 8"], 0),
+            (["barbell curl, sets: 9", "back squat, sets: 9"], 0),
+        ],
+    )
+    def test_only_where_the_upper_body_is_trained(
+        self, findings: Findings, week: Text, lines: list[str], said: int
+    ) -> None:
+        assert len(findings(week({"Gym": lines}), self.RULE)) == said
+
+    @pytest.mark.parametrize(("least", "said"), [(4, 1), (5, 0)])
+    def test_fewest_together(self, findings: Findings, week: Text, least: int, said: int) -> None:
+        moved = team(pull_or_push_missing=f"{{fewest together: {least}}}")
+        assert len(findings(week({"Gym": ["bench press, sets: 4"]}), self.RULE, moved)) == said
+
+    @pytest.mark.parametrize(
+        ("focus", "missing"),
+        [
+            ("[legs]", ""),
+            ("[chest]", ""),
+            ("[lats]", "no vertical pull"),
+            ("[upper back]", "no horizontal pull"),
+            ("[back]", "no vertical pull and no horizontal pull"),
+            ("[shoulders]", "no vertical push"),
+            ("[upper body]", "no vertical pull, no horizontal pull and no vertical push"),
+        ],
+    )
+    def test_focus(self, findings: Findings, week: Text, focus: str, missing: str) -> None:
+        said = findings(week({"Gym": ["bench press, sets: 6"]}, f"focus: {focus}"), self.RULE)
+        assert [one.counted for one in said] == (
+            [f"6 sets of presses and pulls a week; {missing}."] if missing else []
+        )
+
+    @pytest.mark.parametrize(
+        ("goal", "said"), [("general health", 0), ("hypertrophy", 1), ("strength", 1), ("power", 1)]
+    )
+    def test_guidelines_on_health_ask_for_regions(
+        self, findings: Findings, week: Text, goal: str, said: int
+    ) -> None:
+        assert len(findings(week({"Gym": ["bench press, sets: 6"]}, f"goal: {goal}"), self.RULE)) == said
+
+    @pytest.mark.parametrize(
+        ("line", "said"),
+        [("moon walk, sets: 3", 0), ("lat pulldown, sets: x", 0), ("back squat, sets: x", 1)],
+    )
+    def test_lines_that_cannot_be_counted(self, findings: Findings, week: Text, line: str, said: int) -> None:
+        assert len(findings(week({"Gym": [*self.ALL[:3], line]}), self.RULE)) == said
+
+    @pytest.mark.parametrize("keys", ["deload: true", "phase: taper", "phase: test", "phase: return"])
+    def test_only_typical_weeks(self, findings: Findings, keys: str) -> None:
+        assert findings(blocks((keys, ["bench press, sets: 6"])), self.RULE) == []
+
+    def test_the_whole_block_counts(self, findings: Findings, week: Text) -> None:
+        lines = [*self.ALL[:3], "lat pulldown, sets: {1: 1, 2: 0}"]
+        assert findings(week({"Gym": lines}, "weeks: 2"), self.RULE) == []
+
+    def test_blocks_are_drawn_together_with_the_words_of_the_worst(self, findings: Findings) -> None:
+        text = blocks(("", list(self.ALL[:3])), ("", list(self.ALL)), ("", ["bench press, sets: 6"]))
+        (finding,) = findings(text, self.RULE)
+        assert finding.weeks == (1, 3)
+        assert finding.counted.endswith("no vertical pull, no horizontal pull and no vertical push.")
+
+    def test_stands_back_under_rehabilitation(self, findings: Findings, week: Text) -> None:
+        assert findings(week({"Gym": ["bench press, sets: 6"]}, REHABILITATION), self.RULE) == []
+
+
+class TestFinerPointsMissing:
+    """Long lengths: maeo-2021, maeo-2023; rectus femoris: kubo-2019, le-vs-squat-2025; shoulder: campos-2020;
+    upper chest: ridao-2020. Hip abductors, adductors, trunk: common practice, no source.
+    """
+
+    RULE = "finer-points-missing"
+    SIZE = "goal: hypertrophy"
+
+    def test_the_words(self, findings: Findings, week: Text) -> None:
+        text = week(
+            {
+                "monday Lower": ["leg press, sets: 4", "lying leg curl, sets: 5-6", "side plank, sets: 2"],
+                "friday Upper": ["bench press, sets: 4", "low row, sets: 2"],
+            },
+            self.SIZE,
+        )
+        (finding,) = findings(text, self.RULE)
+        assert (finding.severity, finding.confidence) == ("note", "trial")
+        assert (finding.place.excerpt, finding.where) == ("lying leg curl", "Lower, lying leg curl")
+        assert finding.counted == (
+            "up to 6 sets a week for the hamstrings, none at long length; 4 sets a week for the quadriceps, none"
+            " that reaches the rectus femoris; 4 sets a week for the chest, none aimed at the upper part."
+        )
+        assert finding.wanted == "something for each part of a muscle that the programme means to build"
+        assert finding.change == (
+            "Where they matter to you, add a seated leg curl or a Romanian deadlift, a leg extension and an"
+            " incline press; a set or two of each will do."
+        )
+        assert [(one.place.excerpt, one.words) for one in finding.related] == [
+            ("lying leg curl", "Lower, lying leg curl: none at long length"),
+            ("leg press", "Lower, leg press: none that reaches the rectus femoris"),
+            ("bench press", "Upper, bench press: none aimed at the upper part"),
+        ]
+
+    @pytest.mark.parametrize(
+        ("lines", "none"),
+        [
+            (["lying leg curl, sets: 4"], "the hamstrings, none at long length"),
+            (["Nordic curl, sets: 4"], "the hamstrings, none at long length"),  # only the short head is long
+            (["lying leg curl, sets: 4", "seated leg curl, sets: 1"], ""),
+            (["lying leg curl, sets: 4", "Romanian deadlift, sets: 1, rir: 9"], ""),
+            (["lying leg curl, sets: 4", "seated leg curl, sets: 0"], "the hamstrings, none at long length"),
+            (["leg press, sets: 4", "side plank, sets: 1"], "the quadriceps, none that reaches the rectus femoris"),
+            (["leg press, sets: 4", "leg extension, sets: 1", "side plank, sets: 1"], ""),
+            (["leg press, sets: 4", "hanging leg raise, sets: 1", "side plank, sets: 1"], "the quadriceps, none that reaches the rectus femoris"),  # as a helper only
+            (["leg extension, sets: 4", "hip abduction machine, sets: 1"], "the quadriceps, none for the adductors"),
+            (["leg extension, sets: 4", "hip adduction machine, sets: 1"], "the quadriceps, none for the hip abductors"),
+            (["leg extension, sets: 4"], "the quadriceps, none for the hip abductors, none for the adductors"),
+            (["leg extension, sets: 4", "hip adduction machine, sets: 1", "side plank, sets: 1"], ""),  # helps
+            (["cable pushdown, sets: 4"], "the triceps, none with the long head stretched"),
+            (["cable pushdown, sets: 4", "overhead cable triceps extension, sets: 1"], ""),
+            (["front raise, sets: 4"], "the deltoids, none for the side of them, none for the rear of them"),
+            (["front raise, sets: 4", "lateral raise, sets: 1"], "the deltoids, none for the rear of them"),
+            (["front raise, sets: 4", "overhead press, sets: 1"], "the deltoids, none for the rear of them"),
+            (["front raise, sets: 4", "face pull, sets: 1"], "the deltoids, none for the side of them"),  # helps
+            (["front raise, sets: 4", "lateral raise, sets: 1", "low row, sets: 1"], ""),  # helps the rear
+            (["cable fly, sets: 4"], "the chest, none aimed at the upper part"),
+            (["cable fly, sets: 4", "incline bench press, sets: 1"], ""),
+            (["crunch, sets: 4"], "the abdominals, none that bends or turns the trunk to the side"),
+            (["crunch, sets: 4", "side plank, sets: 1"], ""),
+            (["crunch, sets: 4", "Russian twist, sets: 1"], ""),
+        ],
+    )  # fmt: skip
+    def test_each_point(self, findings: Findings, week: Text, lines: list[str], none: str) -> None:
+        said = findings(week({"Gym": lines}, self.SIZE), self.RULE)
+        assert [one.counted.partition(" sets a week for ")[2] for one in said] == (
+            [f"{none}."] if none else []
+        )
+
+    @pytest.mark.parametrize(
+        ("line", "add"),
+        [
+            ("lying leg curl, sets: 4", "a seated leg curl or a Romanian deadlift"),
+            ("leg extension, sets: 4", "a hip abduction and a hip adduction or a deep squat"),
+            ("cable pushdown, sets: 4", "an overhead triceps extension"),
+            ("front raise, sets: 4", "a lateral raise and a row or a rear delt fly"),
+            ("crunch, sets: 4", "a side plank or a woodchop"),
+        ],
+    )
+    def test_each_remedy(self, findings: Findings, week: Text, line: str, add: str) -> None:
+        (finding,) = findings(week({"Gym": [line]}, self.SIZE), self.RULE)
+        assert finding.change == f"Where they matter to you, add {add}; a set or two of each will do."
+
+    @pytest.mark.parametrize(
+        ("lines", "said"),
+        [
+            (["cable fly, sets: 3"], 0),
+            (["cable fly, sets: 4"], 1),
+            (["cable fly, sets: 3-4"], 1),
+            (["cable fly, sets: 3", "cable fly, sets: 4, rir: 6"], 0),
+            (["dumbbell pullover, sets: 7"], 0),
+        ],
+    )
+    def test_only_where_a_muscle_gets_enough(
+        self, findings: Findings, week: Text, lines: list[str], said: int
+    ) -> None:
+        assert len(findings(week({"Gym": lines}, f"{self.SIZE}\nfocus: [chest]"), self.RULE)) == said
+
+    @pytest.mark.parametrize(
+        ("settings", "said"),
+        [
+            ("rules:\n  finer-points-missing: {least: 5}\n", 0),
+            ("rules:\n  finer-points-missing: {least: 4}\n", 1),
+            ("rules:\n  finer-points-missing: {points: [rectus femoris]}\n", 0),
+            ("rules:\n  finer-points-missing: {points: [triceps long head]}\n", 1),
+            ("counting: direct\n", 0),
+            ("counting: total\n", 1),
+        ],
+    )
+    def test_limits(self, findings: Findings, week: Text, settings: str, said: int) -> None:
+        lines = [
+            "cable pushdown, sets: 2",
+            "bench press, sets: 4",
+        ]  # triceps: 2 direct, 4 fractional, 6 total
+        text = week({"Gym": lines}, f"{self.SIZE}\nfocus: [triceps]")
+        assert len(findings(text, self.RULE, {"spotline.yaml": settings})) == said
+
+    @pytest.mark.parametrize(
+        ("head", "said"),
+        [
+            ("", 0),
+            ("goal: strength", 0),
+            ("goal: hypertrophy", 1),
+            ("goal: strength\npriority: [triceps]", 1),
+            ("priority: [arms]", 1),
+            ("priority: [biceps]", 0),
+            ("priority: [bench press]", 0),
+            ("goal: hypertrophy\nfocus: [legs]", 0),
+            ("goal: hypertrophy\nfocus: [arms]", 1),
+            ("focus: [arms]", 0),
+            ("focus: [legs]\npriority: [triceps]", 0),
+        ],
+    )
+    def test_for_size_or_a_priority(self, findings: Findings, week: Text, head: str, said: int) -> None:
+        assert len(findings(week({"Gym": ["cable pushdown, sets: 4"]}, head), self.RULE)) == said
+
+    @pytest.mark.parametrize(
+        ("line", "said"),
+        [
+            ("moon walk, sets: 3", 0),
+            ("overhead cable triceps extension, sets: x", 0),
+            ("back squat, sets: x", 1),
+        ],
+    )
+    def test_lines_that_cannot_be_counted(self, findings: Findings, week: Text, line: str, said: int) -> None:
+        text = week({"Gym": ["cable pushdown, sets: 4", line]}, self.SIZE)
+        assert len(findings(text, self.RULE)) == said
+
+    @pytest.mark.parametrize(("line", "said"), [("side plank, sets: x", 0), ("leg curl, sets: x", 1)])
+    def test_trunk_lines_that_cannot_be_counted(
+        self, findings: Findings, week: Text, line: str, said: int
+    ) -> None:
+        assert len(findings(week({"Gym": ["crunch, sets: 4", line]}, self.SIZE), self.RULE)) == said
+
+    @pytest.mark.parametrize("keys", ["deload: true", "phase: taper", "phase: test", "phase: return"])
+    def test_only_typical_weeks(self, findings: Findings, keys: str) -> None:
+        lines = ["cable pushdown, sets: 4"]
+        assert findings(blocks((keys, lines), head=f"{self.SIZE}\n"), self.RULE) == []
+        assert len(findings(blocks((keys, lines), ("", lines), head=f"{self.SIZE}\n"), self.RULE)) == 1
+
+    def test_any_week_of_the_programme_will_do(self, findings: Findings) -> None:
+        text = blocks(
+            ("", ["cable pushdown, sets: 4"]),
+            ("deload: true", ["overhead cable triceps extension, sets: 1"]),
+            head=f"{self.SIZE}\n",
+        )
+        assert findings(text, self.RULE) == []
+
+    def test_the_fullest_week_is_named(self, findings: Findings, week: Text) -> None:
+        text = week({"Gym": ["cable pushdown, sets: {1: 2, 2: 7, 3: 5}"]}, f"{self.SIZE}\nweeks: 3")
+        (finding,) = findings(text, self.RULE)
+        assert finding.counted.startswith("7 sets a week")
+        assert finding.weeks == ()
+
+    def test_stands_back_under_rehabilitation(self, findings: Findings, week: Text) -> None:
+        text = week({"Gym": ["cable pushdown, sets: 4"]}, f"{self.SIZE}\n{REHABILITATION}")
+        assert findings(text, self.RULE) == []
+
+    def test_weeks_of_rehabilitation_do_not_count(self, findings: Findings, week: Text) -> None:
+        stage = "rehabilitation: {stage: elbow, advised by: physiotherapist, until: 2026-01-06}"
+        text = week(
+            {"Gym": ["cable pushdown, sets: {1: 6, 2: 3}"]},
+            f"{self.SIZE}\nstarts: 2026-01-05\nweeks: 2\n{stage}",
+        )
+        assert findings(text, self.RULE) == []
+
+
+class TestPriorityNotAhead:
+    """More sets, more growth, if ever more slowly: pelland-2026-hyp; the comparison is common practice."""
+
+    RULE = "priority-not-ahead"
+    HEAD = "priority: [hamstrings]"
+
+    def test_the_words(self, findings: Findings, week: Text) -> None:
+        text = week(
+            {"Gym": ["leg extension, sets: 5-6", "standing calf raise, sets: 3", "seated leg curl, sets: 4"]},
+            self.HEAD,
+        )
+        (finding,) = findings(text, self.RULE)
+        assert (finding.severity, finding.confidence) == ("note", "common practice")
+        assert (finding.place.line, finding.place.excerpt, finding.where) == (2, "hamstrings", "priority")
+        assert finding.counted == (
+            "4 sets a week for the hamstrings, a priority, against 4.25 on average for quadriceps and calves,"
+            " counting half where it helps."
+        )  # (5.5 + 3) / 2
+        assert finding.wanted == "more for a priority than for the rest (common practice)"
+        assert finding.change == (
+            "Move a set or two from the quadriceps (5-6) to the hamstrings, or take hamstrings out of the"
+            " priorities."
+        )
+        assert [one.words for one in finding.related] == ["Gym, seated leg curl: 4 sets"]
+
+    @pytest.mark.parametrize(
+        ("lines", "said"),
+        [
+            (["leg extension, sets: 5", "seated leg curl, sets: 5"], 1),
+            (["leg extension, sets: 5", "seated leg curl, sets: 6"], 0),
+            (["leg extension, sets: 5", "seated leg curl, sets: 4-6"], 1),  # the middle, 5
+            (["leg extension, sets: 5", "seated leg curl, sets: 5-6"], 0),  # 5.5
+            (["leg extension, sets: 4-6", "seated leg curl, sets: 5"], 1),
+            (["leg extension, sets: 3-5", "seated leg curl, sets: 5"], 0),
+            (
+                ["leg extension, sets: 9", "standing calf raise, sets: 2", "seated leg curl, sets: 6"],
+                0,
+            ),  # 5.5
+            (["leg extension, sets: 5", "seated leg curl, sets: 4", "hip thrust, sets: 4"], 0),  # 4 + 2
+            (["leg extension, sets: 5", "seated leg curl, sets: 5", "seated leg curl, sets: 5, rir: 8"], 1),
+            (["seated leg curl, sets: 5"], 0),  # nothing to compare with
+            (["bench press, sets: 9", "seated leg curl, sets: 5"], 0),  # another half of the body
+            (["hip thrust, sets: 9", "seated leg curl, sets: 1"], 0),  # compounds feed the gluteals
+            (["leg extension, sets: 5"], 1),  # nothing at all
+        ],
+    )
+    def test_at_the_mean_and_just_past_it(
+        self, findings: Findings, week: Text, lines: list[str], said: int
+    ) -> None:
+        assert len(findings(week({"Gym": lines}, self.HEAD), self.RULE)) == said
+
+    @pytest.mark.parametrize(
+        ("settings", "said"),
+        [
+            ("rules:\n  priority-not-ahead: {lead: 1}\n", 1),
+            ("rules:\n  priority-not-ahead: {lead: 0.5}\n", 0),
+            ("rules:\n  priority-not-ahead: {left out: [quadriceps]}\n", 1),
+            ("counting: direct\n", 1),
+            ("counting: total\n", 0),
+        ],
+    )
+    def test_limits(self, findings: Findings, week: Text, settings: str, said: int) -> None:
+        # hamstrings: 4 direct, 6 with half of 4 hip thrusts, 8 with all; quadriceps 5; gluteals 4
+        lines = ["leg extension, sets: 5", "seated leg curl, sets: 4", "hip thrust, sets: 4"]
+        if "left out" in settings:
+            lines = ["leg extension, sets: 1", "hip thrust, sets: 9", "seated leg curl, sets: 1"]
+        text = week({"Gym": lines}, self.HEAD)
+        assert len(findings(text, self.RULE, {"spotline.yaml": settings})) == said
+
+    def test_the_way_of_counting_is_said(self, findings: Findings, week: Text) -> None:
+        text = week({"Gym": ["leg extension, sets: 5", "seated leg curl, sets: 4"]}, self.HEAD)
+        (finding,) = findings(text, self.RULE, {"spotline.yaml": "counting: direct\n"})
+        assert finding.counted.endswith("for quadriceps, not counting where it only helps.")
+
+    @pytest.mark.parametrize(
+        ("priority", "words"),
+        [
+            ("[quads]", "quads"),
+            ("[legs]", None),
+            ("[lower body]", None),
+            ("[leg extension]", None),
+            ("[nonsense]", None),
+            ("[vastus lateralis]", "vastus lateralis"),
+        ],
+    )
+    def test_only_muscles_and_groups(
+        self, findings: Findings, week: Text, priority: str, words: str | None
+    ) -> None:
+        text = week({"Gym": ["leg extension, sets: 4", "seated leg curl, sets: 5"]}, f"priority: {priority}")
+        said = findings(text, self.RULE)
+        assert [one.place.excerpt for one in said] == ([words] if words else [])
+
+    def test_priorities_are_not_held_against_one_another(self, findings: Findings, week: Text) -> None:
+        lines = ["leg extension, sets: 9", "seated leg curl, sets: 5", "standing calf raise, sets: 4"]
+        assert findings(week({"Gym": lines}, "priority: [hamstrings, quads]"), self.RULE) == []
+        both = findings(week({"Gym": lines}, "priority: [hamstrings, calves]"), self.RULE)
+        assert [one.place.excerpt for one in both] == ["hamstrings", "calves"]
+
+    def test_upper_body_counts_each_muscle_in_one_group(self, findings: Findings, week: Text) -> None:
+        lines = ["cable fly, sets: 4", "barbell curl, sets: 6", "cable pushdown, sets: 3"]
+        (finding,) = findings(week({"Gym": lines}, "priority: [triceps]"), self.RULE)
+        assert (
+            "3 sets a week for the triceps, a priority, against 5 on average for chest and elbow flexors"
+            in (finding.counted)
+        )  # the biceps are within the elbow flexors: (4 + 6) / 2
+
+    @pytest.mark.parametrize(
+        ("goal", "said"), [("hypertrophy", 1), ("general health", 1), ("strength", 0), ("power", 0)]
+    )
+    def test_silent_for_strength_and_power(
+        self, findings: Findings, week: Text, goal: str, said: int
+    ) -> None:
+        text = week({"Gym": ["leg extension, sets: 5"]}, f"goal: {goal}\n{self.HEAD}")
+        assert len(findings(text, self.RULE)) == said
+
+    @pytest.mark.parametrize(
+        ("line", "said"), [("moon walk, sets: 3", 0), ("hip thrust, sets: x", 0), ("bench press, sets: x", 1)]
+    )
+    def test_lines_that_cannot_be_counted(self, findings: Findings, week: Text, line: str, said: int) -> None:
+        text = week({"Gym": ["leg extension, sets: 5", "seated leg curl, sets: 4", line]}, self.HEAD)
+        assert len(findings(text, self.RULE)) == said
+
+    @pytest.mark.parametrize("keys", ["deload: true", "phase: taper", "phase: test", "phase: return"])
+    def test_only_typical_weeks(self, findings: Findings, keys: str) -> None:
+        text = blocks((keys, ["leg extension, sets: 5"]), head=f"{self.HEAD}\n")
+        assert findings(text, self.RULE) == []
+
+    def test_weeks_are_drawn_together_with_the_words_of_the_worst(
+        self, findings: Findings, week: Text
+    ) -> None:
+        lines = ["leg extension, sets: {1: 5, 2: 7, 3: 3, 4: 6}", "seated leg curl, sets: 4"]
+        (finding,) = findings(week({"Gym": lines}, f"{self.HEAD}\nweeks: 4"), self.RULE)
+        assert (finding.weeks, "against 7 on" in finding.counted) == ((1, 2, 4), True)
+
+    def test_stands_back_under_rehabilitation(self, findings: Findings, week: Text) -> None:
+        text = week({"Gym": ["leg extension, sets: 5"]}, f"{self.HEAD}\n{REHABILITATION}")
+        assert findings(text, self.RULE) == []
+
+
+class TestFastWorkMissing:
+    """Power: 30-70 % with a fast lifting phase: acsm-2026-load, Med Sci Sports Exerc 2026;58(4):851-872."""
+
+    RULE = "fast-work-missing"
+    HEAVY = "back squat, sets: 3-4, reps: 4, load: 85 %"
+    POWER = "goal: power"
+
+    def test_the_words(self, findings: Findings, week: Text) -> None:
+        text = week(
+            {
+                "monday Lower": [self.HEAVY, "Romanian deadlift, sets: 3"],
+                "friday Upper": ["bench press, sets: 3"],
+            },
+            self.POWER,
+        )
+        (finding,) = findings(text, self.RULE)
+        assert (finding.severity, finding.confidence) == ("warning", "guideline")
+        assert (finding.place.excerpt, finding.where) == ("back squat", "Lower, back squat")
+        assert finding.counted == (
+            "9-10 sets a week for power; no jump or throw, nothing lifted as fast as possible, no load of 30-70 %."
+        )
+        assert finding.wanted == "fast lifts at 30-70 %, jumps or throws"
+        assert finding.change == (
+            "Add some to Lower or Upper; where a line is meant fast already, write it, such as `tempo: 2-0-X-0`."
+        )
+
+    @pytest.mark.parametrize(
+        ("line", "said"),
+        [
+            ("box jump, sets: 1", 0),
+            ("power clean, sets: 1", 0),
+            ("power clean, sets: 0", 1),
+            ("bench press, sets: 1, tempo: 2-0-X-0", 0),
+            ("bench press, sets: 1, tempo: X-0-2-0", 1),
+            ("bench press, sets: 1, tempo: 2-0-1-0", 1),
+            ("bench press, sets: 1, load: 30 %", 0),
+            ("bench press, sets: 1, load: 29 %", 1),
+            ("bench press, sets: 1, load: 70 %", 0),
+            ("bench press, sets: 1, load: 71 %", 1),
+            ("bench press, sets: 1, load: 65-75 %", 0),
+            ("bench press, sets: 1, load: 40 kg", 1),  # of nobody knows what
+            ("speed bench press, sets: 1, load: 75 %", 0),
+            ("bench press, sets: 3, note: Explosive on the way up", 0),
+            ("bench press, sets: 3, note: slow", 1),
+            ("plank, sets: 2, hold: 30 s", 1),
+        ],
+    )
+    def test_what_counts_as_fast(self, findings: Findings, week: Text, line: str, said: int) -> None:
+        assert len(findings(week({"Gym": [self.HEAVY, line]}, self.POWER), self.RULE)) == said
+
+    def test_percent_of_a_best_lift_on_file(self, findings: Findings, week: Text) -> None:
+        text = week(
+            {"Gym": [self.HEAVY, "bench press, sets: 3, load: 50 kg"]},
+            f"{self.POWER}\nathlete: {{name: A, best lifts: {{bench press: 100 kg}}}}",
+        )
+        assert findings(text, self.RULE) == []
+        assert len(findings(text.replace("50 kg", "80 kg"), self.RULE)) == 1
+
+    @pytest.mark.parametrize(
+        "head",
+        ["note: All lifts fast.", "note: QUICK and light."],
+    )
+    def test_a_note_on_the_programme(self, findings: Findings, week: Text, head: str) -> None:
+        assert findings(week({"Gym": [self.HEAVY]}, f"{self.POWER}\n{head}"), self.RULE) == []
+
+    @pytest.mark.parametrize(
+        ("added", "said"),
+        [
+            ("    note: move it fast\n", 0),
+            ("    note: move it\n", 1),
+            ("  - {activity: sprints on the track, day: friday}\n", 0),
+            ("  - {activity: track, day: friday, note: with hurdle jumps}\n", 0),
+            ("  - {activity: long walk, day: friday}\n", 1),
+        ],
+    )
+    def test_notes_and_activities(self, findings: Findings, week: Text, added: str, said: int) -> None:
+        text = week({"monday Gym": [self.HEAVY]}, self.POWER) + added
+        assert len(findings(text, self.RULE)) == said
+
+    def test_a_note_on_a_block(self, findings: Findings) -> None:
+        assert (
+            findings(
+                blocks(("note: throw in every session", [self.HEAVY]), head=f"{self.POWER}\n"), self.RULE
+            )
+            == []
+        )
+
+    @pytest.mark.parametrize(
+        ("limits", "said"),
+        [
+            ("{lightest: 41}", 1),
+            ("{lightest: 40}", 0),
+            ("{heaviest: 39}", 1),
+            ("{heaviest: 40}", 0),
+            ("{words: [lively]}", 0),
+        ],
+    )
+    def test_limits(self, findings: Findings, week: Text, limits: str, said: int) -> None:
+        line = "bench press, sets: 1, load: 40 %"
+        moved = team(fast_work_missing=limits)
+        assert len(findings(week({"Gym": [self.HEAVY, line]}, self.POWER), self.RULE, moved)) == said
+
+    @pytest.mark.parametrize(("words", "said"), [("[lively]", 0), ("[fast]", 1)])
+    def test_words(self, findings: Findings, week: Text, words: str, said: int) -> None:
+        text = week({"Gym": [f"{self.HEAVY}, note: lively"]}, self.POWER)
+        assert len(findings(text, self.RULE, team(fast_work_missing=f"{{words: {words}}}"))) == said
+
+    @pytest.mark.parametrize(
+        ("goal", "said"), [("goal: strength", 0), ("goal: hypertrophy", 0), ("", 0), ("goal: power", 1)]
+    )
+    def test_only_for_power(self, findings: Findings, week: Text, goal: str, said: int) -> None:
+        assert len(findings(week({"Gym": [self.HEAVY]}, goal), self.RULE)) == said
+
+    @pytest.mark.parametrize("line", ["moon walk, sets: 3", "bench press, sets: x"])
+    def test_silent_where_a_line_cannot_be_counted(self, findings: Findings, week: Text, line: str) -> None:
+        assert findings(week({"Gym": [self.HEAVY, line]}, self.POWER), self.RULE) == []
+
+    def test_a_base_before_it_may_go_without(self, findings: Findings) -> None:
+        text = blocks(("", [self.HEAVY]), ("", [self.HEAVY, "box jump, sets: 3"]), head=f"{self.POWER}\n")
+        assert findings(text, self.RULE) == []
+
+    @pytest.mark.parametrize("keys", ["deload: true", "phase: taper", "phase: test", "phase: return"])
+    def test_only_where_weeks_are_typical(self, findings: Findings, keys: str) -> None:
+        assert findings(blocks((keys, [self.HEAVY]), head=f"{self.POWER}\n"), self.RULE) == []
+        both = blocks((keys, ["plank, sets: 9"]), ("", [self.HEAVY]), head=f"{self.POWER}\n")
+        (finding,) = findings(both, self.RULE)
+        assert finding.counted.startswith("3-4 sets a week")
+
+    def test_silent_without_any_set(self, findings: Findings, week: Text) -> None:
+        assert findings(week({"Gym": ["back squat, sets: 0"]}, self.POWER), self.RULE) == []
+
+    def test_stands_back_under_rehabilitation(self, findings: Findings, week: Text) -> None:
+        assert findings(week({"Gym": [self.HEAVY]}, f"{self.POWER}\n{REHABILITATION}"), self.RULE) == []
+
+
+class TestNordicsTooRare:
+    """Benefit with less than 3 weeks a session: ripley-2021, Int J Environ Res Public Health 2021;18:11260."""
+
+    RULE = "nordics-too-rare"
+
+    def test_the_words(self, findings: Findings, week: Text) -> None:
+        text = week({"monday Gym": [SQUAT, "Nordic curl, sets: {1: 2, 2-4: 0, 5: 3, 6-8: 0}"]}, "weeks: 8")
+        (finding,) = findings(text, self.RULE)
+        assert (finding.severity, finding.confidence) == ("note", "trial")
+        assert (finding.place.excerpt, finding.where) == ("Nordic curl", "Gym, Nordic curl")
+        assert finding.counted == "2 sessions with Nordic curls in 8 weeks."
+        assert finding.wanted == "at least one in 3 weeks; rarer ones showed no benefit"
+        assert finding.change == (
+            "Put a set or two into every week or two, or give their place to another leg curl."
+        )
+        assert [one.words for one in finding.related] == ["Gym, Nordic curl: 5 sets"]
+        assert "forecasts no injury" in finding.why
+
+    @pytest.mark.parametrize(
+        ("sets", "weeks", "said"),
+        [
+            ("{1: 2, 2-3: 0}", 3, 0),
+            ("{1: 2, 2-4: 0}", 4, 1),
+            ("{1-2: 2, 3-6: 0}", 6, 0),
+            ("{1-2: 2, 3-7: 0}", 7, 1),
+            ("{1-4: 0}", 4, 0),  # none at all
+            ("{1: 1, 2-4: 0-1}", 4, 0),  # where she feels like it
+            ("1", 8, 0),
+        ],
+    )
+    def test_once_in_three_weeks(
+        self, findings: Findings, week: Text, sets: str, weeks: int, said: int
+    ) -> None:
+        text = week({"Gym": [f"Nordic curl, sets: {sets}"]}, f"weeks: {weeks}")
+        assert len(findings(text, self.RULE)) == said
+
+    def test_one_session_is_said_so(self, findings: Findings, week: Text) -> None:
+        (finding,) = findings(week({"Gym": ["Nordic curl, sets: {1: 2, 2-4: 0}"]}, "weeks: 4"), self.RULE)
+        assert finding.counted == "1 session with Nordic curls in 4 weeks."
+
+    def test_two_sessions_in_one_week_count_twice(self, findings: Findings, week: Text) -> None:
+        line = "Nordic curl, sets: {1: 2, 2-6: 0}"
+        assert findings(week({"monday": [line], "thursday": [line]}, "weeks: 6"), self.RULE) == []
+        assert len(findings(week({"monday": [line, line]}, "weeks: 6"), self.RULE)) == 1
+
+    @pytest.mark.parametrize(
+        ("exercise", "said"),
+        [
+            ("Nordic curl", 1),
+            ("assisted Nordic curl", 1),
+            ("weighted Nordic curl", 1),
+            ("reverse Nordic curl", 0),
+            ("seated leg curl", 0),
+        ],
+    )
+    def test_which_exercises(self, findings: Findings, week: Text, exercise: str, said: int) -> None:
+        text = week({"Gym": [f"{exercise}, sets: {{1: 2, 2-4: 0}}"]}, "weeks: 4")
+        assert len(findings(text, self.RULE)) == said
+
+    @pytest.mark.parametrize(
+        ("limits", "said"),
+        [
+            ("{weeks: 4}", 0),
+            ("{weeks: 3.9}", 1),
+            ("{exercises: [razor curl]}", 0),
+            ("{exercises: [Nordic curl]}", 1),
+        ],
+    )
+    def test_limits(self, findings: Findings, week: Text, limits: str, said: int) -> None:
+        text = week({"Gym": ["Nordic curl, sets: {1: 2, 2-4: 0}"]}, "weeks: 4")
+        assert len(findings(text, self.RULE, team(nordics_too_rare=limits))) == said
+
+    @pytest.mark.parametrize(
+        ("preparation", "said"), [("[5 min bike, 2 x 5 nordic curls]", 0), ("[5 min bike]", 1)]
+    )
+    def test_silent_where_they_are_part_of_the_preparation(
+        self, findings: Findings, week: Text, preparation: str, said: int
+    ) -> None:
+        text = week({"Gym": ["Nordic curl, sets: {1: 2, 2-4: 0}"]}, "weeks: 4")
+        assert len(findings(f"{text}    preparation: {preparation}\n", self.RULE)) == said
+
+    @pytest.mark.parametrize(
+        ("line", "said"),
+        [("moon walk, sets: 3", 0), ("Nordic curl, sets: x", 0), ("bench press, sets: x", 1)],
+    )
+    def test_lines_that_cannot_be_counted(self, findings: Findings, week: Text, line: str, said: int) -> None:
+        text = week({"Gym": ["Nordic curl, sets: {1: 2, 2-4: 0}", line]}, "weeks: 4")
+        assert len(findings(text, self.RULE)) == said
+
+    def test_stands_back_under_rehabilitation(self, findings: Findings, week: Text) -> None:
+        text = week({"Gym": ["Nordic curl, sets: {1: 2, 2-4: 0}"]}, f"weeks: 4\n{REHABILITATION}")
+        assert findings(text, self.RULE) == []
+
+
+class TestDaysPerRegionFew:
+    """Two days a week: who-2020, Br J Sports Med 2020;54:1451-1462; seven regions: us-pag-2018."""
+
+    RULE = "days-per-region-few"
+    HEALTH = "goal: general health"
+    ALL = (
+        "leg press, sets: 1",
+        "bench press, sets: 1",
+        "bent-over row, sets: 1",
+        "plank, sets: 1",
+    )
+
+    def test_the_words(self, findings: Findings, week: Text) -> None:
+        text = week(
+            {
+                "monday Push": ["leg press, sets: 1", "bench press, sets: 1", "plank, sets: 1"],
+                "thursday Pull": ["leg press, sets: 1", "bent-over row, sets: 1", "overhead press, sets: 1"],
+            },
+            self.HEALTH,
+        )
+        (finding,) = findings(text, self.RULE)
+        assert (finding.severity, finding.confidence) == ("warning", "guideline")
+        assert (finding.place.excerpt, finding.where) == ("Pull", "Pull")
+        assert finding.counted == "abdomen on 1 day and back on 1 day of the week."
+        assert finding.wanted == "2 days or more for each major region, as health guidelines ask"
+        assert finding.change == "Add something for abdomen to Pull and for back to Push."
+
+    def test_all_on_two_days(self, findings: Findings, week: Text) -> None:
+        days = {"monday": list(self.ALL), "thursday": list(self.ALL)}
+        assert findings(week(days, self.HEALTH), self.RULE) == []
+
+    def test_one_day_alone(self, findings: Findings, week: Text) -> None:
+        (finding,) = findings(week({"monday Gym": list(self.ALL)}, self.HEALTH), self.RULE)
+        assert finding.place.excerpt == "Gym"
+        assert finding.counted.startswith("legs on 1 day, hips on 1 day, abdomen on 1 day,")
+        assert finding.change == (
+            "Add something for legs, hips, abdomen, back, shoulders, chest and arms on another day."
+        )
+
+    def test_two_sessions_on_one_day_are_one_day(self, findings: Findings, week: Text) -> None:
+        days = {"monday Early": list(self.ALL), "monday Late": list(self.ALL)}
+        assert len(findings(week(days, self.HEALTH), self.RULE)) == 1
+
+    @pytest.mark.parametrize(
+        ("line", "said"),
+        [
+            ("plank, sets: 1", 0),
+            ("plank, sets: 1, rir: 9", 0),  # easy sets are training too
+            ("medicine ball slam, sets: 1", 0),
+            ("plank, sets: 0", 1),
+            ("plank, sets: 0-1", 0),
+            ("push-up, sets: 1", 1),
+        ],
+    )
+    def test_what_makes_a_day(self, findings: Findings, week: Text, line: str, said: int) -> None:
+        days = {"monday": list(self.ALL), "thursday": [*self.ALL[:3], line]}
+        assert len(findings(week(days, self.HEALTH), self.RULE)) == said
+
+    def test_helping_is_enough(self, findings: Findings, week: Text) -> None:
+        # arms: they only help in the bench press and the row; shoulders too
+        (finding,) = findings(
+            week({"monday": list(self.ALL), "thursday": [self.ALL[0], *self.ALL[2:]]}, self.HEALTH), self.RULE
+        )
+        assert finding.counted == "chest on 1 day of the week."
+
+    def test_a_region_that_nothing_trains_is_left_to_another_rule(
+        self, findings: Findings, week: Text
+    ) -> None:
+        text = week({"monday": list(self.ALL[:3]), "thursday": list(self.ALL[:3])}, self.HEALTH)
+        assert findings(text, self.RULE) == []
+
+    def test_a_region_trained_in_other_weeks_only(self, findings: Findings, week: Text) -> None:
+        days = {
+            "monday": [*self.ALL[:3], "plank, sets: {1: 1, 2: 0}"],
+            "thursday": [*self.ALL[:3], "plank, sets: {1: 1, 2: 0}"],
+        }
+        (finding,) = findings(week(days, f"{self.HEALTH}\nweeks: 2"), self.RULE)
+        assert (finding.weeks, finding.counted) == ((2,), "abdomen on 0 days of the week.")
+
+    @pytest.mark.parametrize(
+        ("loads", "day", "said"),
+        [
+            ("{abdomen: high}", "thursday", 0),
+            ("{abs: moderate}", "tuesday", 0),
+            ("{abdomen: low}", "thursday", 1),
+            ("{chest: high}", "thursday", 1),
+            ("{abdomen: high}", "monday", 1),
+            ("{whatever: high, trunk: high}", "sunday", 0),
+        ],
+    )
+    def test_activities_count(self, findings: Findings, week: Text, loads: str, day: str, said: int) -> None:
+        text = week({"monday": list(self.ALL), "thursday": list(self.ALL[:3])}, self.HEALTH)
+        text += f"  - {{activity: garden, day: {day}, loads: {loads}}}\n"
+        assert len(findings(text, self.RULE)) == said
+
+    @pytest.mark.parametrize(
+        ("limits", "said"),
+        [("{days: 1}", 0), ("{loads that count: [low]}", 0), ("{loads that count: [high]}", 1)],
+    )
+    def test_limits(self, findings: Findings, week: Text, limits: str, said: int) -> None:
+        text = week({"monday": list(self.ALL), "thursday": list(self.ALL[:3])}, self.HEALTH)
+        text += "  - {activity: garden, day: thursday, loads: {abdomen: low}}\n"
+        assert len(findings(text, self.RULE, team(days_per_region_few=limits))) == said
+
+    def test_three_days_wanted(self, findings: Findings, week: Text) -> None:
+        text = week({"monday": list(self.ALL), "thursday": list(self.ALL)}, self.HEALTH)
+        (finding,) = findings(text, self.RULE, team(days_per_region_few="{days: 3}"))
+        assert finding.counted.startswith("legs on 2 days, hips on 2 days,")
+        assert finding.wanted.startswith("3 days or more")
+
+    @pytest.mark.parametrize("goal", ["", "goal: strength", "goal: hypertrophy"])
+    def test_only_for_health(self, findings: Findings, week: Text, goal: str) -> None:
+        assert findings(week({"monday Gym": list(self.ALL)}, goal), self.RULE) == []
+
+    def test_silent_where_a_session_has_no_day(self, findings: Findings, week: Text) -> None:
+        days = {"monday": list(self.ALL), "Some day": ["leg press, sets: 1"]}
+        assert findings(week(days, self.HEALTH), self.RULE) == []
+
+    @pytest.mark.parametrize(
+        ("focus", "counted"),
+        [
+            ("[abs]", ["abdomen on 1 day of the week."]),
+            ("[legs]", []),
+            ("[trunk]", ["abdomen on 1 day of the week."]),
+        ],
+    )
+    def test_focus(self, findings: Findings, week: Text, focus: str, counted: list[str]) -> None:
+        days = {"monday": list(self.ALL), "thursday": list(self.ALL[:3])}
+        said = findings(week(days, f"{self.HEALTH}\nfocus: {focus}"), self.RULE)
+        assert [one.counted for one in said] == counted
+
+    @pytest.mark.parametrize(
+        ("line", "said"), [("moon walk, sets: 1", 0), ("plank, sets: x", 0), ("leg press, sets: x", 1)]
+    )
+    def test_lines_that_cannot_be_counted(self, findings: Findings, week: Text, line: str, said: int) -> None:
+        days = {"monday": list(self.ALL), "thursday": [*self.ALL[:3], line]}
+        assert len(findings(week(days, self.HEALTH), self.RULE)) == said
+
+    @pytest.mark.parametrize("phase", ["taper", "test", "return"])
+    def test_only_typical_weeks(self, findings: Findings, week: Text, phase: str) -> None:
+        text = week({"monday Gym": list(self.ALL)}, f"{self.HEALTH}\nphase: {phase}")
+        assert findings(text, self.RULE) == []
+
+    def test_weeks_are_drawn_together_with_the_words_of_the_worst(
+        self, findings: Findings, week: Text
+    ) -> None:
+        days = {
+            "monday": list(self.ALL),
+            "thursday": ["leg press, sets: {1: 1, 2: 0, 3: 1}", *self.ALL[1:3]],
+        }
+        (finding,) = findings(week(days, f"{self.HEALTH}\nweeks: 3"), self.RULE)
+        assert finding.weeks == (1, 2, 3)
+        assert finding.counted == "legs on 1 day, hips on 1 day and abdomen on 1 day of the week."
+
+    def test_stands_back_under_rehabilitation(self, findings: Findings, week: Text) -> None:
+        text = week({"monday Gym": list(self.ALL)}, f"{self.HEALTH}\n{REHABILITATION}")
+        assert findings(text, self.RULE) == []

@@ -304,3 +304,693 @@ class TestWeeklySetsUnderFloor:
         (finding,) = findings(text, self.RULE)
         assert finding.weeks == (1, 2, 4)
         assert finding.counted.startswith("2 sets a week")
+
+
+class TestCounting:
+    """The team's way of counting moves both weekly limits: pelland-2026-frac."""
+
+    @pytest.mark.parametrize(("counting", "said"), [("direct", 0), ("fractional", 0), ("total", 1)])
+    def test_the_limit(self, findings: Findings, week: Text, counting: str, said: int) -> None:
+        # triceps: 16 direct; with 5 presses 18.5 or 21
+        text = week({"Gym": ["cable pushdown, sets: 16", "bench press, sets: 5"]})
+        files = {"spotline.yaml": f"counting: {counting}\n"}
+        assert len(findings(text, "weekly-sets-over-limit", files)) == said
+
+    @pytest.mark.parametrize(
+        ("counting", "counted"),
+        [
+            ("direct", "2 sets a week for the biceps, not counting where it only helps."),
+            ("fractional", "3 sets a week for the biceps, counting half where it helps."),
+            ("total", None),
+        ],
+    )
+    def test_the_floor(self, findings: Findings, week: Text, counting: str, counted: str | None) -> None:
+        text = week(
+            {"Gym": ["barbell curl, sets: 2", "lat pulldown, sets: 2"]},
+            "goal: hypertrophy\npriority: [biceps]",
+        )
+        said = findings(text, "weekly-sets-under-floor", {"spotline.yaml": f"counting: {counting}\n"})
+        assert [one.counted for one in said] == ([counted] if counted else [])
+
+    def test_the_floor_in_full(self, findings: Findings, week: Text) -> None:
+        text = week({"Gym": ["lat pulldown, sets: 3"]}, "goal: hypertrophy\npriority: [biceps]")
+        (finding,) = findings(text, "weekly-sets-under-floor", {"spotline.yaml": "counting: total\n"})
+        assert finding.counted == "3 sets a week for the biceps, counting in full where it helps."
+
+
+def blocks(*rows: tuple[str, list[str]], head: str = "") -> str:
+    """A programme of blocks: their own keys, and the lines of their one session."""
+    text = f"programme: Test\n{head}blocks:\n"
+    for number, (keys, lines) in enumerate(rows, 1):
+        text += f"  - name: Block {number}\n" + "".join(f"    {key}\n" for key in keys.split("; "))
+        text += "    sessions:\n      - session: Gym\n        exercises:\n"
+        text += "".join(f"          - {{exercise: {line}}}\n" for line in lines)
+    return text
+
+
+def team(**limits: str) -> dict[str, str]:
+    """A settings file that moves limits of rules: ``team(a_rule="{most: 3}")``."""
+    rows = "".join(f"  {rule.replace('_', '-')}: {words}\n" for rule, words in limits.items())
+    return {"spotline.yaml": f"rules:\n{rows}"}
+
+
+NOT_TYPICAL = ["deload: true", "phase: taper", "phase: test", "phase: return"]
+"""What makes a block's (first) week none to judge its dose by."""
+
+
+class TestSessionSetsForMuscleHigh:
+    """12 sets a session: common practice, no source; enes-2024 went on with 22 sets a week and more on two days."""
+
+    RULE = "session-sets-for-muscle-high"
+
+    def test_the_words(self, findings: Findings, week: Text) -> None:
+        text = week(
+            {"monday Push": ["bench press, sets: 8", "dumbbell fly, sets: 5-6", "cable fly, sets: 1"]}
+        )
+        (finding,) = findings(text, self.RULE)
+        assert (finding.severity, finding.confidence) == ("note", "common practice")
+        assert (finding.place.excerpt, finding.where) == ("dumbbell fly", "Push, dumbbell fly")
+        assert finding.counted == "up to 15 sets for the chest (all direct) in one session."
+        assert finding.wanted == "at most 12 a session (common practice; trials have gone higher)"
+        assert finding.change == "Move 3 sets to another day, or take them off."
+        assert [one.words for one in finding.related] == [
+            "Push, bench press: 8 sets",
+            "Push, dumbbell fly: 5-6 sets",
+            "Push, cable fly: 1 set",
+        ]
+
+    @pytest.mark.parametrize(
+        ("lines", "said"),
+        [
+            (["dumbbell fly, sets: 12"], 0),
+            (["dumbbell fly, sets: 13"], 1),
+            (["dumbbell fly, sets: 10-12"], 0),
+            (["dumbbell fly, sets: 10-13"], 1),
+            (["cable pushdown, sets: 10", "bench press, sets: 4"], 0),  # 10 + 4 x 0.5
+            (["cable pushdown, sets: 10", "bench press, sets: 5"], 1),
+            (["dumbbell fly, sets: 12", "dumbbell fly, sets: 5, rir: 8"], 0),
+            (["power clean, sets: 20"], 0),
+            (["hip thrust, sets: 20"], 0),  # compounds feed the gluteals
+            (["leg extension, sets: 12, side: left", "leg extension, sets: 12, side: right"], 0),
+        ],
+    )
+    def test_at_the_limit_and_just_past_it(
+        self, findings: Findings, week: Text, lines: list[str], said: int
+    ) -> None:
+        assert len(findings(week({"Gym": lines}), self.RULE)) == said
+
+    def test_each_session_by_itself(self, findings: Findings, week: Text) -> None:
+        assert (
+            findings(week({"monday": ["cable fly, sets: 12"], "friday": ["cable fly, sets: 12"]}), self.RULE)
+            == []
+        )
+        (finding,) = findings(
+            week({"monday": ["cable fly, sets: 12"], "friday": ["cable fly, sets: 13"]}), self.RULE
+        )
+        assert finding.where == "friday, cable fly"
+
+    def test_a_session_is_one_finding_on_all_its_muscles(self, findings: Findings, week: Text) -> None:
+        text = week({"Gym": ["cable fly, sets: 13", "lateral raise, sets: 15", "front raise, sets: 1"]})
+        (finding,) = findings(text, self.RULE)
+        assert finding.place.excerpt == "lateral raise"  # furthest past it
+        assert finding.counted == (
+            "13.5 sets for the chest (13 direct, the rest as a helper), 15 sets for the front shoulder (1 direct,"
+            " the rest as a helper) and 15 sets for the side shoulder (all direct) in one session."
+        )
+        assert finding.change.startswith("Move 3 sets")
+
+    def test_half_a_set_is_rounded_up(self, findings: Findings, week: Text) -> None:
+        text = week({"Gym": ["cable pushdown, sets: 10", "bench press, sets: 5"]})
+        (finding,) = findings(text, self.RULE)
+        assert finding.change.startswith("Move 1 set to")
+
+    @pytest.mark.parametrize(
+        ("settings", "said"),
+        [
+            ("rules:\n  session-sets-for-muscle-high: {most: 11}\n", 1),
+            ("rules:\n  session-sets-for-muscle-high: {most: 11.5}\n", 0),
+            ("rules:\n  session-sets-for-muscle-high: {most: 11, without limit: [triceps]}\n", 0),
+            ("counting: total\n", 1),
+            ("counting: direct\n", 0),
+        ],
+    )
+    def test_limits(self, findings: Findings, week: Text, settings: str, said: int) -> None:
+        # triceps: 10 direct, 11.5 fractional, 13 total
+        text = week({"Gym": ["cable pushdown, sets: 10", "bench press, sets: 3"]})
+        assert len(findings(text, self.RULE, {"spotline.yaml": settings})) == said
+
+    @pytest.mark.parametrize("keys", NOT_TYPICAL)
+    def test_only_typical_weeks(self, findings: Findings, keys: str) -> None:
+        assert findings(blocks((f"weeks: 1; {keys}", ["cable fly, sets: 13"])), self.RULE) == []
+
+    def test_weeks_are_drawn_together_with_the_words_of_the_fullest(
+        self, findings: Findings, week: Text
+    ) -> None:
+        (finding,) = findings(
+            week({"Gym": ["cable fly, sets: {1: 12, 2: 14, 3: 15, 4: 13}"]}, "weeks: 4"), self.RULE
+        )
+        assert (finding.weeks, finding.counted[:7]) == ((2, 3, 4), "15 sets")
+
+    def test_stands_back_under_rehabilitation(self, findings: Findings, week: Text) -> None:
+        assert findings(week({"Gym": ["cable fly, sets: 13"]}, REHABILITATION), self.RULE) == []
+
+
+class TestExerciseSetsHigh:
+    """10 sets of 10 against 5: hackett-2018, Sports 2018;6(1):7; 4-6 sets, then flat: krieger-2010 (secondary)."""
+
+    RULE = "exercise-sets-high"
+
+    def test_the_words(self, findings: Findings, week: Text) -> None:
+        text = week(
+            {
+                "monday Push": [
+                    "bench press, sets: 5, reps: 8",
+                    "dip, sets: 2",
+                    "Bench Press, sets: 3-5, reps: 12",
+                ]
+            }
+        )
+        (finding,) = findings(text, self.RULE)
+        assert (finding.severity, finding.confidence) == ("warning", "trial")
+        assert (finding.place.line, finding.where) == (8, "Push, Bench Press")
+        assert finding.counted == "up to 10 hard sets of bench press in one session."
+        assert finding.wanted == "6 or fewer; in trials more brought nothing further"
+        assert finding.change == "Take 4 sets off, or use another exercise or day."
+        assert [one.words for one in finding.related] == [
+            "Push, bench press: 5 sets",
+            "Push, Bench Press: 3-5 sets",
+        ]
+
+    @pytest.mark.parametrize(
+        ("line", "severity"),
+        [
+            ("sets: 6, reps: 10", None),
+            ("sets: 7, reps: 10", "note"),
+            ("sets: 4-6, reps: 10", None),
+            ("sets: 4-7, reps: 10", "note"),
+            ("sets: 9, reps: 10", "note"),
+            ("sets: 10, reps: 10", "warning"),
+            ("sets: 8-10, reps: 10", "warning"),
+            ("sets: 10, reps: 5", "warning"),
+            ("sets: 10, reps: 4", None),
+            ("sets: 10, reps: 4-6", None),
+            ("sets: 10, reps: 5-6", "warning"),
+            ("sets: 10, reps: 10, rir: 3", "warning"),
+            ("sets: 10, reps: 10, rir: 4", None),
+            ("sets: 10, reps: 10, rir: 3-5", "warning"),
+            ("sets: 10, reps: 10, rpe: 7", "warning"),
+            ("sets: 10, reps: 10, rpe: 6.5", None),
+            ("sets: 10", None),
+            ("sets: 10, reps: amrap", None),
+        ],
+    )
+    def test_what_counts(self, findings: Findings, week: Text, line: str, severity: str | None) -> None:
+        said = findings(week({"Gym": [f"back squat, {line}"]}), self.RULE)
+        assert [one.severity for one in said] == ([severity] if severity else [])
+
+    @pytest.mark.parametrize(
+        ("line", "said"),
+        [
+            ("kettlebell swing, sets: 10, reps: 10", 0),  # fast work is never hard
+            ("moon walk, sets: 10, reps: 10", 0),
+            ("push-up, every: 60 s, for: 10 min, reps: 10", 0),
+            ("push-up, every: 60 s, for: 10 min, reps: 10, rir: 2", 1),
+            ("push-up, every: 60 s, for: 10 min, reps: 10, rir: 4", 0),
+        ],
+    )
+    def test_work_that_is_paced_or_fast(self, findings: Findings, week: Text, line: str, said: int) -> None:
+        assert len(findings(week({"Gym": [line]}), self.RULE)) == said
+
+    def test_sides_count_by_themselves(self, findings: Findings, week: Text) -> None:
+        lines = [
+            "leg extension, sets: 6, reps: 10, side: left",
+            "leg extension, sets: 6, reps: 10, side: right",
+        ]
+        assert findings(week({"Gym": lines}), self.RULE) == []
+
+    def test_each_exercise_in_each_session(self, findings: Findings, week: Text) -> None:
+        squats, presses = "back squat, sets: 7, reps: 8", "bench press, sets: 8, reps: 8"
+        said = findings(
+            week({"monday": [squats, presses], "friday": [squats, "dip, sets: 6, reps: 8"]}), self.RULE
+        )
+        assert [(one.place.line, one.counted[:1]) for one in said] == [(6, "7"), (7, "8"), (11, "7")]
+
+    def test_six_on_each_of_two_days(self, findings: Findings, week: Text) -> None:
+        squats = ["back squat, sets: 6, reps: 8"]
+        assert findings(week({"monday": squats, "friday": squats}), self.RULE) == []
+
+    @pytest.mark.parametrize(
+        ("limits", "severity"),
+        [
+            ("{most: 8}", None),
+            ("{most: 7}", "note"),
+            ("{far: 8}", "warning"),
+            ("{far: 9}", "note"),
+            ("{repetitions: 11}", None),
+            ("{repetitions: 10}", "note"),
+            ("{hard set: 1}", None),
+            ("{hard set: 2}", "note"),
+        ],
+    )
+    def test_limits(self, findings: Findings, week: Text, limits: str, severity: str | None) -> None:
+        text = week({"Gym": ["back squat, sets: 8, reps: 10, rir: 2"]})
+        said = findings(text, self.RULE, team(exercise_sets_high=limits))
+        assert [one.severity for one in said] == ([severity] if severity else [])
+
+    @pytest.mark.parametrize("keys", NOT_TYPICAL)
+    def test_only_typical_weeks(self, findings: Findings, keys: str) -> None:
+        assert findings(blocks((f"weeks: 1; {keys}", ["back squat, sets: 9, reps: 8"])), self.RULE) == []
+
+    def test_weeks_are_drawn_together_with_the_words_of_the_fullest(
+        self, findings: Findings, week: Text
+    ) -> None:
+        text = week({"Gym": ["back squat, sets: {1: 6, 2: 8, 3: 10, 4: 7}, reps: 8"]}, "weeks: 4")
+        (finding,) = findings(text, self.RULE)
+        assert (finding.weeks, finding.counted[:7], finding.severity) == ((2, 3, 4), "10 hard", "warning")
+
+    def test_stands_back_under_rehabilitation(self, findings: Findings, week: Text) -> None:
+        assert findings(week({"Gym": ["back squat, sets: 9, reps: 8"]}, REHABILITATION), self.RULE) == []
+
+
+class TestWeeklyHardSetsHigh:
+    """The team's own limit; no source."""
+
+    RULE = "weekly-hard-sets-high"
+
+    def test_off_until_the_team_asks_for_it(self, findings: Findings, week: Text) -> None:
+        text = week({"Gym": ["back squat, sets: 60", "bench press, sets: 41"]})
+        assert findings(text, self.RULE) == []
+        assert len(findings(text, self.RULE, team(weekly_hard_sets_high="warning"))) == 1
+        assert findings(text.replace("41", "40"), self.RULE, team(weekly_hard_sets_high="warning")) == []
+
+    def test_the_words(self, findings: Findings, week: Text) -> None:
+        days = {
+            "monday Push": ["bench press, sets: 3-4", "dip, sets: 3"],
+            "friday Pull": ["bent-over row, sets: 8"],
+        }
+        on = team(weekly_hard_sets_high="{most: 13, severity: warning}")
+        (finding,) = findings(week(days), self.RULE, on)
+        assert (finding.severity, finding.confidence) == ("warning", "common practice")
+        assert (finding.place.excerpt, finding.where) == ("Pull", "Pull")
+        assert finding.counted == "up to 15 hard sets in the week; Pull holds the most, 8."
+        assert finding.wanted == "at most 13 hard sets a week (your team's limit)"
+        assert finding.change == "Take 2 sets off, or move the limit in spotline.yaml."
+
+    @pytest.mark.parametrize(
+        ("lines", "said"),
+        [
+            (["bench press, sets: 10"], 0),
+            (["bench press, sets: 11"], 1),
+            (["bench press, sets: 9-10"], 0),
+            (["bench press, sets: 9-11"], 1),
+            (["bench press, sets: 10", "dip, sets: 5, rir: 7"], 0),
+            (["bench press, sets: 10", "box jump, sets: 5"], 0),
+            (["bench press, sets: 10", "moon walk, sets: 1"], 1),
+        ],
+    )
+    def test_at_the_limit_and_just_past_it(
+        self, findings: Findings, week: Text, lines: list[str], said: int
+    ) -> None:
+        on = team(weekly_hard_sets_high="{most: 10, severity: note}")
+        assert len(findings(week({"Gym": lines}), self.RULE, on)) == said
+
+    @pytest.mark.parametrize("keys", NOT_TYPICAL)
+    def test_only_typical_weeks(self, findings: Findings, keys: str) -> None:
+        on = team(weekly_hard_sets_high="{most: 10, severity: note}")
+        assert findings(blocks((f"weeks: 1; {keys}", ["back squat, sets: 11"])), self.RULE, on) == []
+
+    def test_weeks_are_drawn_together(self, findings: Findings, week: Text) -> None:
+        on = team(weekly_hard_sets_high="{most: 10, severity: note}")
+        text = week({"Gym": ["back squat, sets: {1: 11, 2: 13, 3: 10}"]}, "weeks: 3")
+        (finding,) = findings(text, self.RULE, on)
+        assert (finding.weeks, finding.counted[:7]) == ((1, 2), "13 hard")
+
+    def test_stands_back_under_rehabilitation(self, findings: Findings, week: Text) -> None:
+        on = team(weekly_hard_sets_high="{most: 10, severity: note}")
+        assert findings(week({"Gym": ["back squat, sets: 11"]}, REHABILITATION), self.RULE, on) == []
+
+
+class TestSessionTooLong:
+    """Session time as the sum that loadit prints: Pilot Feasibility Stud 2020;6:99, table 1."""
+
+    RULE = "session-too-long"
+    LINE = "leg press, sets: 5, reps: 10, rest: 5 min, tempo: 3-0-3-0"
+    """5 x 10 x 6 s = 5 min of work and 4 x 5 min of rest: 25 min."""
+
+    @staticmethod
+    def has(minutes: float) -> str:
+        return f"athlete: {{name: A, minutes: {minutes}}}"
+
+    def test_the_words(self, findings: Findings, week: Text) -> None:
+        lines = [f"{self.LINE}, warm-up sets: 2", self.LINE]
+        (finding,) = findings(week({"monday Lower": lines}, self.has(40)), self.RULE)
+        # 2 x 25 min, 2 warm-up sets and one change-over of at least 1 min each
+        assert (finding.severity, finding.confidence) == ("warning", "trial")
+        assert (finding.place.excerpt, finding.where) == ("Lower", "Lower")
+        assert finding.counted == (
+            "Lower takes 53 min at the least: 10 min of work, 40 min of rest and 3 min around it."
+        )
+        assert finding.wanted == "the 40 min that the athlete has"
+        assert finding.change == (
+            "Save 13 min: pair exercises that share no muscle, or move a line to another day."
+        )
+
+    @pytest.mark.parametrize(
+        ("minutes", "severity"), [(25, None), (24.9, "note"), (20, "note"), (19.9, "warning"), (26, None)]
+    )
+    def test_at_the_limit_and_just_past_it(
+        self, findings: Findings, week: Text, minutes: float, severity: str | None
+    ) -> None:
+        said = findings(week({"Gym": [self.LINE]}, self.has(minutes)), self.RULE)
+        assert [one.severity for one in said] == ([severity] if severity else [])
+
+    def test_what_is_saved_is_rounded_up(self, findings: Findings, week: Text) -> None:
+        (finding,) = findings(week({"Gym": [self.LINE]}, self.has(23.5)), self.RULE)
+        assert finding.change.startswith("Save 2 min")
+
+    def test_only_the_low_end_is_held_against_the_time(self, findings: Findings, week: Text) -> None:
+        line = "leg press, sets: 5, reps: 10, rest: 5-10 min, tempo: 3-0-3-0"
+        assert findings(week({"Gym": [line]}, self.has(25)), self.RULE) == []
+
+    @pytest.mark.parametrize(
+        ("minutes", "rest", "said"), [("", "13.75 min", 0), ("", "14 min", 1), (", minutes: 70", "14 min", 0)]
+    )
+    def test_an_hour_for_health(
+        self, findings: Findings, week: Text, minutes: str, rest: str, said: int
+    ) -> None:
+        text = week(
+            {"Gym": [self.LINE.replace("5 min", rest)]},
+            f"goal: general health\nathlete: {{name: A{minutes}}}",
+        )
+        found = findings(text, self.RULE)
+        assert [one.severity for one in found] == ["note"] * said  # 5 min + 4 x 13.75 min = 60 min
+        assert [one.wanted for one in found] == ["60 min or less"] * said
+
+    def test_past_an_hour_and_a_quarter_for_health_is_still_a_note(
+        self, findings: Findings, week: Text
+    ) -> None:
+        text = week({"Gym": [self.LINE.replace("5 min", "25 min")]}, "goal: general health")
+        assert [one.severity for one in findings(text, self.RULE)] == ["note"]
+
+    @pytest.mark.parametrize(
+        "head", ["", "goal: strength", "athlete: {name: A}", "goal: hypertrophy\nathlete: {name: A}"]
+    )
+    def test_silent_where_nobody_names_minutes(self, findings: Findings, week: Text, head: str) -> None:
+        assert findings(week({"Gym": [self.LINE] * 9}, head), self.RULE) == []
+
+    @pytest.mark.parametrize(
+        ("limits", "head", "severity"),
+        [
+            ("{far: 1.1}", "athlete: {name: A, minutes: 22}", "warning"),
+            ("{far: 1.2}", "athlete: {name: A, minutes: 22}", "note"),
+            ("{for health: 24}", "goal: general health", "note"),
+            ("{for health: 25}", "goal: general health", None),
+        ],
+    )
+    def test_limits(
+        self, findings: Findings, week: Text, limits: str, head: str, severity: str | None
+    ) -> None:
+        said = findings(week({"Gym": [self.LINE]}, head), self.RULE, team(session_too_long=limits))
+        assert [one.severity for one in said] == ([severity] if severity else [])
+
+    def test_each_session_by_itself_and_weeks_together(self, findings: Findings, week: Text) -> None:
+        days = {
+            "monday A": ["leg press, sets: {1: 5, 2: 6, 3: 4}, reps: 10, rest: 5 min, tempo: 3-0-3-0"],
+            "friday B": [self.LINE],
+        }
+        said = findings(week(days, f"weeks: 3\n{self.has(24)}"), self.RULE)
+        assert [(one.where, one.weeks, one.counted.split()[2]) for one in said] == [
+            ("A", (1, 2), "31"),  # 6 min of work, 25 of rest
+            ("B", (1, 2, 3), "25"),
+        ]
+
+    def test_a_deload_must_fit_too(self, findings: Findings) -> None:
+        text = blocks(("weeks: 1; deload: true", [self.LINE]), head=f"{self.has(24)}\n")
+        assert len(findings(text, self.RULE)) == 1
+
+
+class TestLiftSetsUnderFloor:
+    """One set, 1-3 times a week: androulakis-2020, Sports Med 2020;50:751-765; about 1 a week: pelland-2026-min."""
+
+    RULE = "lift-sets-under-floor"
+    HEAD = "goal: strength\npriority: [deadlift]\nweeks: 4"
+
+    def test_the_words(self, findings: Findings, week: Text) -> None:
+        text = week(
+            {"monday Pull": ["rack pull, sets: {1: 1, 2-4: 0}", "deadlift, sets: {1: 0, 2: 1-2, 3-4: 0}"]},
+            self.HEAD,
+        )
+        (finding,) = findings(text, self.RULE)
+        assert (finding.severity, finding.confidence) == ("note", "trial")
+        assert (finding.place.excerpt, finding.where) == ("rack pull", "Pull, rack pull")
+        assert finding.counted == "2-3 hard sets of deadlift and its close variants in 4 weeks, 0.5 a week."
+        assert finding.wanted == "1 a week, the least that trials can measure (no biological minimum)"
+        assert finding.change == "Add a set in weeks that have none; what is there can stay."
+        assert [one.words for one in finding.related] == [
+            "Pull, rack pull: 1 set",
+            "Pull, deadlift: 1-2 sets",
+        ]
+
+    @pytest.mark.parametrize(
+        ("lines", "said"),
+        [
+            (["deadlift, sets: 1"], 0),
+            (["deadlift, sets: {1: 4, 2-4: 0}"], 0),
+            (["deadlift, sets: {1: 3, 2-4: 0}"], 1),
+            (["deadlift, sets: {1: 3-4, 2-4: 0}"], 1),  # the low end
+            (["deadlift, sets: {1: 4-5, 2-4: 0}"], 0),
+            (["deadlift, sets: 1, rir: 6"], 1),  # easy
+            (["deadlift, sets: {1: 3, 2-4: 0}", "paused deadlift, sets: {1: 1, 2-4: 0}"], 0),
+            (["deadlift, sets: {1: 3, 2-4: 0}", "trap bar deadlift, sets: {1: 1, 2-4: 0}"], 0),  # next easier
+            (["deadlift, sets: {1: 3, 2-4: 0}", "kettlebell swing, sets: 5"], 1),
+            (["deadlift, sets: {1: 3, 2-4: 0}", "dumbbell Romanian deadlift, sets: 5"], 1),
+            (["deadlift, sets: {1: 3, 2-4: 0}", "back squat, sets: 5"], 1),
+        ],
+    )
+    def test_at_the_floor_and_just_below(
+        self, findings: Findings, week: Text, lines: list[str], said: int
+    ) -> None:
+        assert len(findings(week({"Gym": lines}, self.HEAD), self.RULE)) == said
+
+    def test_a_priority_that_is_never_trained(self, findings: Findings, week: Text) -> None:
+        (finding,) = findings(week({"Gym": ["bench press, sets: 3"]}, self.HEAD), self.RULE)
+        assert (finding.place.line, finding.place.excerpt, finding.where) == (3, "deadlift", "priority")
+        assert finding.counted == "0 hard sets of deadlift and its close variants in 4 weeks, 0 a week."
+
+    def test_one_set_in_one_week_is_said_so(self, findings: Findings, week: Text) -> None:
+        text = week({"Gym": ["deadlift, sets: 0-1"]}, self.HEAD.replace("weeks: 4", "weeks: 1"))
+        (finding,) = findings(text, self.RULE)
+        assert finding.counted == "0-1 hard sets of deadlift and its close variants in 1 week, 0 a week."
+        text = week({"Gym": ["deadlift, sets: {1: 1, 2: 0}"]}, self.HEAD.replace("weeks: 4", "weeks: 2"))
+        (finding,) = findings(text, self.RULE)
+        assert finding.counted.startswith("1 hard set of deadlift")
+
+    @pytest.mark.parametrize(
+        ("priority", "said"),
+        [
+            ("[bench press]", 1),
+            ("[Bench Press]", 1),
+            ("[chest]", 0),
+            ("[moon walk]", 0),
+            ("[power clean]", 0),
+        ],
+    )
+    def test_only_lifts_that_can_be_hard(
+        self, findings: Findings, week: Text, priority: str, said: int
+    ) -> None:
+        text = week({"Gym": ["leg press, sets: 3"]}, f"goal: strength\npriority: {priority}")
+        assert len(findings(text, self.RULE)) == said
+
+    @pytest.mark.parametrize(
+        ("load", "best", "said"),
+        [
+            ("80 %", "{deadlift: 200 kg}", 1),
+            ("160 kg", "{deadlift: 200 kg}", 0),
+            ("80 %", "{bench press: 100 kg}", 0),
+            ("", "{deadlift: 200 kg}", 0),
+        ],
+    )
+    def test_a_lift_on_file_that_is_loaded_in_percent(
+        self, findings: Findings, week: Text, load: str, best: str, said: int
+    ) -> None:
+        head = f"goal: strength\nweeks: 4\nathlete: {{name: A, best lifts: {best}}}"
+        line = "deadlift, sets: {1: 3, 2-4: 0}" + (f", load: {load}" if load else "")
+        assert len(findings(week({"Gym": [line]}, head), self.RULE)) == said
+
+    @pytest.mark.parametrize("goal", ["hypertrophy", "power", "general health"])
+    def test_only_for_strength(self, findings: Findings, week: Text, goal: str) -> None:
+        text = week({"Gym": ["bench press, sets: 3"]}, self.HEAD.replace("strength", goal))
+        assert findings(text, self.RULE) == []
+
+    @pytest.mark.parametrize(
+        ("limits", "said"), [("{least: 0.75}", 0), ("{least: 0.8}", 1), ("{least: 2}", 1)]
+    )
+    def test_limits(self, findings: Findings, week: Text, limits: str, said: int) -> None:
+        text = week({"Gym": ["deadlift, sets: {1: 3, 2-4: 0}"]}, self.HEAD)
+        assert len(findings(text, self.RULE, team(lift_sets_under_floor=limits))) == said
+
+    @pytest.mark.parametrize(
+        ("line", "said"),
+        [("moon walk, sets: 3", 0), ("Romanian deadlift, sets: x", 0), ("bench press, sets: x", 1)],
+    )
+    def test_lines_that_cannot_be_counted(self, findings: Findings, week: Text, line: str, said: int) -> None:
+        text = week({"Gym": ["deadlift, sets: {1: 3, 2-4: 0}", line]}, self.HEAD)
+        assert len(findings(text, self.RULE)) == said
+
+    @pytest.mark.parametrize("keys", NOT_TYPICAL)
+    def test_only_typical_weeks(self, findings: Findings, keys: str) -> None:
+        head = "goal: strength\npriority: [deadlift]\n"
+        assert findings(blocks((f"weeks: 1; {keys}", ["plank, sets: 3"]), head=head), self.RULE) == []
+        both = blocks(
+            ("weeks: 1", ["deadlift, sets: 1"]), (f"weeks: 1; {keys}", ["plank, sets: 3"]), head=head
+        )
+        assert findings(both, self.RULE) == []
+
+    def test_stands_back_under_rehabilitation(self, findings: Findings, week: Text) -> None:
+        text = week({"Gym": ["bench press, sets: 3"]}, f"{self.HEAD}\n{REHABILITATION}")
+        assert findings(text, self.RULE) == []
+
+
+class TestSpreadTooThin:
+    """Every second week, 4 sets in four weeks: common practice, no source; far below pelland-2026-min."""
+
+    RULE = "spread-too-thin"
+    HEAD = "focus: [calves]\nweeks: 8"
+    REST = "bench press, sets: 1"
+
+    def test_the_words(self, findings: Findings, week: Text) -> None:
+        text = week(
+            {"monday Lower": ["standing calf raise, sets: {1: 3, 2-4: 0, 5: 3-4, 6-8: 0}"]}, self.HEAD
+        )
+        (finding,) = findings(text, self.RULE)
+        assert (finding.severity, finding.confidence) == ("note", "common practice")
+        assert (finding.place.excerpt, finding.where) == ("standing calf raise", "Lower, standing calf raise")
+        assert finding.counted == (
+            "6-7 sets for the calves in 8 weeks, on 2 of them, counting half where it helps."
+        )
+        assert finding.wanted == "work for it in one week of 2, and at least 4 sets in four"
+        assert finding.change == (
+            "Give it a set or two every week, or take calves out of focus and priorities."
+        )
+        assert [one.words for one in finding.related] == ["Lower, standing calf raise: 6-7 sets"]
+
+    @pytest.mark.parametrize(
+        ("sets", "said"),
+        [
+            ("{1-4: 4, 5-8: 0}", 0),  # every second week
+            ("{1-3: 4, 4-8: 0}", 1),
+            ("{1-3: 4, 4: 0-4, 5-8: 0}", 1),  # perhaps
+            ("{1-4: 2, 5-8: 0}", 0),  # 8 in 8 weeks, 4 in four
+            ("{1-3: 2, 4: 1, 5-8: 0}", 1),
+            ("1", 0),
+            ("{1-7: 1, 8: 0}", 1),  # 3.5 in four
+            ("{1-7: 1, 8: 0-1}", 1),
+            ("0", 0),  # nothing at all is for another rule
+        ],
+    )
+    def test_at_the_floor_and_just_below(self, findings: Findings, week: Text, sets: str, said: int) -> None:
+        text = week({"Gym": [f"standing calf raise, sets: {sets}", self.REST]}, self.HEAD)
+        assert len(findings(text, self.RULE)) == said
+
+    @pytest.mark.parametrize(("goal", "said"), [("hypertrophy", 0), ("strength", 1), ("general health", 1)])
+    def test_for_size_the_weekly_floor_speaks_on_few_sets(
+        self, findings: Findings, week: Text, goal: str, said: int
+    ) -> None:
+        text = week({"Gym": ["standing calf raise, sets: {1-7: 1, 8: 0}"]}, f"goal: {goal}\n{self.HEAD}")
+        assert len(findings(text, self.RULE)) == said
+        rare = text.replace("{1-7: 1, 8: 0}", "{1-3: 6, 4-8: 0}")
+        assert len(findings(rare, self.RULE)) == 1
+
+    def test_helping_counts_half(self, findings: Findings, week: Text) -> None:
+        text = week({"Gym": ["bench press, sets: 1"]}, "focus: [triceps]\nweeks: 4")
+        (finding,) = findings(text, self.RULE)
+        assert finding.counted.startswith("2 sets for the triceps in 4 weeks, on 4 of them")
+
+    def test_easy_sets_do_not_count(self, findings: Findings, week: Text) -> None:
+        lines = ["standing calf raise, sets: {1-2: 9, 3-8: 0}", "standing calf raise, sets: 3, rir: 8"]
+        assert len(findings(week({"Gym": lines}, self.HEAD), self.RULE)) == 1
+
+    @pytest.mark.parametrize(
+        ("settings", "said"),
+        [
+            ("rules:\n  spread-too-thin: {weeks: 5}\n", 0),
+            ("rules:\n  spread-too-thin: {weeks: 4}\n", 1),
+            ("rules:\n  spread-too-thin: {apart: 4}\n", 0),
+            ("rules:\n  spread-too-thin: {apart: 3}\n", 1),
+            ("rules:\n  spread-too-thin: {apart: 4, least: 6}\n", 0),
+            ("rules:\n  spread-too-thin: {apart: 4, least: 7}\n", 1),
+        ],
+    )
+    def test_limits(self, findings: Findings, week: Text, settings: str, said: int) -> None:
+        text = week({"Gym": ["standing calf raise, sets: {1: 6, 2-4: 0}"]}, "focus: [calves]\nweeks: 4")
+        assert len(findings(text, self.RULE, {"spotline.yaml": settings})) == said
+
+    @pytest.mark.parametrize(
+        ("counting", "counted"),
+        [
+            ("direct", []),  # nothing at all then
+            (
+                "fractional",
+                ["2 sets for the triceps in 4 weeks, on 4 of them, counting half where it helps."],
+            ),
+            ("total", []),
+        ],
+    )
+    def test_counting(self, findings: Findings, week: Text, counting: str, counted: list[str]) -> None:
+        text = week({"Gym": ["bench press, sets: 1"]}, "focus: [triceps]\nweeks: 4")
+        said = findings(text, self.RULE, {"spotline.yaml": f"counting: {counting}\n"})
+        assert [one.counted for one in said] == counted
+
+    @pytest.mark.parametrize(("weeks", "said"), [(3, 0), (4, 1)])
+    def test_short_programmes_are_left_alone(
+        self, findings: Findings, week: Text, weeks: int, said: int
+    ) -> None:
+        text = week(
+            {"Gym": ["standing calf raise, sets: {1: 3, 2-8: 0}"]}, f"focus: [calves]\nweeks: {weeks}"
+        )
+        text = text.replace("2-8", f"2-{weeks}")
+        assert len(findings(text, self.RULE)) == said
+
+    @pytest.mark.parametrize(
+        ("head", "said"),
+        [
+            ("priority: [calves]", 1),
+            ("focus: [legs]", 1),
+            ("focus: [chest]", 0),
+            ("", 0),
+            ("focus: [nonsense]", 0),
+            ("focus: [calves]\npriority: [calves]", 1),
+        ],
+    )
+    def test_only_what_is_named(self, findings: Findings, week: Text, head: str, said: int) -> None:
+        text = week({"Gym": ["standing calf raise, sets: {1: 3, 2-8: 0}", self.REST]}, f"weeks: 8\n{head}")
+        assert len(findings(text, self.RULE)) == said
+
+    def test_a_block_with_a_focus_of_its_own(self, findings: Findings) -> None:
+        thin = "standing calf raise, sets: {1: 4, 2-4: 0}"
+        full = "standing calf raise, sets: 2"
+        own = blocks(("weeks: 4; focus: [calves]", [thin]), ("weeks: 4", [full]), head="focus: [chest]\n")
+        assert len(findings(own, self.RULE)) == 1
+        other = blocks(("weeks: 4; focus: [chest]", [thin]), ("weeks: 4", [full]), head="focus: [calves]\n")
+        assert findings(other, self.RULE) == []
+        each = blocks(("weeks: 4; focus: [chest]", [full]), ("weeks: 4", [thin]), head="focus: [calves]\n")
+        assert len(findings(each, self.RULE)) == 1
+
+    @pytest.mark.parametrize(
+        ("line", "said"), [("moon walk, sets: 3", 0), ("toe walk, sets: x", 0), ("bench press, sets: x", 1)]
+    )
+    def test_lines_that_cannot_be_counted(self, findings: Findings, week: Text, line: str, said: int) -> None:
+        text = week({"Gym": ["standing calf raise, sets: {1: 3, 2-8: 0}", line]}, self.HEAD)
+        assert len(findings(text, self.RULE)) == said
+
+    @pytest.mark.parametrize("keys", ["deload: true", "phase: taper", "phase: test"])
+    def test_only_typical_weeks(self, findings: Findings, keys: str) -> None:
+        lines = ["standing calf raise, sets: 1"]
+        text = blocks(
+            ("weeks: 4", lines), (f"weeks: 8; {keys}", ["plank, sets: 1"]), head="focus: [calves]\n"
+        )
+        assert findings(text, self.RULE) == []
+
+    def test_stands_back_under_rehabilitation(self, findings: Findings, week: Text) -> None:
+        text = week({"Gym": ["standing calf raise, sets: {1: 3, 2-8: 0}"]}, f"{self.HEAD}\n{REHABILITATION}")
+        assert findings(text, self.RULE) == []
