@@ -42,7 +42,8 @@ class Finding:
     ``rule`` is the name of the rule, or of the reader's own check; ``where`` names the place in the coach's
     words; ``subject`` is what a finding is about where that can turn up in several places (a muscle, a pair):
     findings of one rule on one subject are one. ``weeks`` are the week numbers it holds for (none: not bound
-    to weeks); ``excess`` orders findings of one subject, the largest being the one to print.
+    to weeks); ``excess`` orders findings of one subject, the largest being the one to print, and ``worst``
+    are the weeks of which its words hold where other weeks hold less.
     ``why``, ``sources`` and ``confidence`` are the rule's own; the registry sets them.
     """
 
@@ -62,6 +63,7 @@ class Finding:
         "weeks",
         "where",
         "why",
+        "worst",
     )
 
     def __init__(
@@ -94,6 +96,7 @@ class Finding:
         self.related = related
         self.edits = edits
         self.weeks = weeks
+        self.worst: tuple[int, ...] = ()
         self.excess = excess
         self.why = why
         self.sources = sources

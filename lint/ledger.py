@@ -122,7 +122,7 @@ class Entry:
         self.work = work
         self.exercise = exercise
         self.sets = work.sets or NOTHING
-        self.side = prescription.side if prescription.side in ("left", "right") else ""
+        self.side = work.side if work.side in ("left", "right") else ""
         self.reps = work.reps.total(self.sets) if work.reps else None
         self.hard = _is_hard(work, exercise)
         self.slot = _slot(work)

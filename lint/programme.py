@@ -56,11 +56,13 @@ class Work:
         "rir",
         "rpe",
         "sets",
+        "side",
         "tempo",
         "velocity",
     )
 
     exercise: str
+    side: str
     sets: Range | None
     reps: Reps | None
     load: Load | None
@@ -77,7 +79,7 @@ class Work:
         self.readable = readable
         for key in WORK_KEYS:
             held = values.get(key)
-            setattr(self, key, held.value if held else ("" if key == "exercise" else None))
+            setattr(self, key, held.value if held else ("" if key in ("exercise", "side") else None))
 
     def with_values(self, values: dict[str, Slice]) -> Work:
         """The same work with some values replaced."""
@@ -100,6 +102,7 @@ WORK_KEYS = (
     "hold",
     "distance",
     "velocity",
+    "side",
 )
 """Keys of a prescription that may change from week to week, or from one group of sets to the next."""
 
@@ -153,7 +156,6 @@ class Prescription:
         "place",
         "progression",
         "session",
-        "side",
         "unread",
         "velocity_loss",
         "warm_up_sets",
@@ -162,7 +164,6 @@ class Prescription:
     session: Session
     every: Range | None
     lasts: Range | None
-    side: str
     warm_up_sets: Range | None
     cluster_rest: Range | None
     velocity_loss: Range | None

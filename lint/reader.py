@@ -53,6 +53,7 @@ _READ: dict[str, Callable[[object], object]] = {
     "hold": quantities.duration,
     "distance": quantities.distance,
     "velocity": quantities.velocity,
+    "side": lambda value: value if isinstance(value, str) else None,
 }
 
 MOST_WEEKS = 104
@@ -408,7 +409,6 @@ class _ProgrammeReader(_Reader):
         line = Prescription(_place_of(at, "exercise"), order, self.groups(at, own, weeks, unread))
         line.session = session
         line.paired = paired
-        line.side = _text(at.get("side"))
         line.every = _duration(at.get("every"))
         line.lasts = _duration(at.get("for"))
         line.warm_up_sets = _range(at.get("warm-up sets"))
@@ -441,7 +441,14 @@ class _ProgrammeReader(_Reader):
     ) -> tuple[Slice, ...]:
         """Sets that follow from the rest of the line: one every so often, or one number for each set."""
         every, lasts = _duration(at.get("every")), _duration(at.get("for"))
-        if every is not None and lasts is not None and every.low > 0:
+        if every is not None and lasts is not None and (every.low <= 0 or lasts.low < every.high):
+            self.say(
+                "no-set-fits",
+                _place_of(at, "for"),
+                f"A set every {_text(at.get('every'))} does not go into {_text(at.get('for'))}.",
+                change="Correct one of the two.",
+            )
+        elif every is not None and lasts is not None:
             sets = Range(float(int(lasts.low / every.high)), float(int(lasts.high / every.low)))
             return (Slice(1, weeks, sets, _place_of(at, "for")),)
         listed = own.get("reps", ())

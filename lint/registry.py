@@ -337,5 +337,9 @@ def _merge(merged: dict[tuple[object, ...], Finding], finding: Finding) -> None:
         merged[key] = finding
         return
     worse = max(known, finding, key=lambda one: (SEVERITIES.index(one.severity), one.excess))
-    worse.weeks = tuple(sorted({*known.weeks, *finding.weeks}))
+    alike = (known, finding) if known.counted == finding.counted else (worse,)
+    holds = {week for one in alike for week in one.worst or one.weeks}
+    weeks = {*known.weeks, *finding.weeks}
+    worse.worst = () if holds == weeks else tuple(sorted(holds))
+    worse.weeks = tuple(sorted(weeks))
     merged[key] = worse

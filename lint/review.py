@@ -130,10 +130,10 @@ def record_known(paths: list[str], today: date) -> list[str]:
 
 def _found_now(desk: Desk, paths: list[str]) -> list[FileReview]:
     """All files with what is found in them, waivers heeded, the record of known findings not yet."""
-    files = [_review_file(desk, path) for path in gathered(desk, paths)]
+    files = [_reviewed(desk, path) for path in gathered(desk, paths)]
     seen = {repository.real(one.name) for one in files}
     broken = [path for path in desk.broken_settings() if repository.real(path) not in seen]
-    files += [_review_file(desk, path) for path in broken]
+    files += [_reviewed(desk, path) for path in broken]
     _judge_athletes(desk, files)
     for one in files:
         one.findings = _in_order(one.findings)
@@ -144,8 +144,17 @@ def _found_now(desk: Desk, paths: list[str]) -> list[FileReview]:
     return files
 
 
+def _reviewed(desk: Desk, path: str) -> FileReview:
+    """One file with what is found in it by itself; a failure of ours is told and leaves the others alone."""
+    try:
+        return _review_file(desk, path)
+    except Exception as fault:
+        one = FileReview(path, kind_of(path), Team())
+        one.take_fault(registry.Fault("review", f"{type(fault).__name__}: {fault}"))
+        return one
+
+
 def _review_file(desk: Desk, path: str) -> FileReview:
-    """One file with what is found in it by itself."""
     kind = kind_of(path)
     if kind == "team":
         one = FileReview(path, kind, desk.team_at(path))

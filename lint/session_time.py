@@ -106,12 +106,12 @@ def _item_time(item: list[Line]) -> SessionTime:
         if line.every is not None and line.lasts is not None:
             time += SessionTime(line.lasts, NOTHING, warm_up)
             continue
-        work = sum((_work_time(line, work) for work, _ in works), NOTHING)
+        work = sum((_work_time(work) for work, _ in works), NOTHING)
         time += SessionTime(work, _rest_of(line, works), warm_up)
     return time + SessionTime(NOTHING, _rest_of_rounds(item), NOTHING)
 
 
-def _work_time(line: Prescription, work: Work) -> Range:
+def _work_time(work: Work) -> Range:
     """Seconds under load of a group of sets; work on each side in turn takes twice as long."""
     sets = work.sets or NOTHING
     reps = work.reps.total(sets) if work.reps else None
@@ -124,7 +124,7 @@ def _work_time(line: Prescription, work: Work) -> Range:
         seconds = sets.by(lasting)
     else:
         seconds = sets.by(OPEN_SET)
-    return seconds * 2 if line.side == "each" else seconds
+    return seconds * 2 if work.side == "each" else seconds
 
 
 def set_time(work: Work) -> Range | None:

@@ -294,7 +294,7 @@ def _surroundings(root: Mapping, known: Known) -> Surroundings:
 
 
 def _switch(choices: Choices, rule: str, word: str) -> None:
-    choices.switched[rule] = word != "off"
+    choices.switched[rule] = word != "skip"
     for severity in SEVERITIES:
         if word == severity:
             choices.severities[rule] = severity

@@ -277,4 +277,4 @@ def _high(count: Count) -> float:
 
 
 def _on_one_leg(entry: Entry) -> bool:
-    return entry.prescription.side != "" or (entry.exercise is not None and entry.exercise.unilateral)
+    return entry.work.side != "" or (entry.exercise is not None and entry.exercise.unilateral)

@@ -200,7 +200,7 @@ def region_untrained(ledger: Ledger, limits: Limits) -> Iterator[Finding]:
             whole = len(missing) == len(_by_region(catalogue.area(term.words) or ()))
             yield found(
                 term.place,
-                f"{term.words} stands in the focus; nothing trains {'it' if whole else listed(missing)}.",
+                f"`{term.words}` is in the focus; nothing trains {'it' if whole else listed(missing)}.",
                 wanted="at least one set, directly or as a helper",
                 change="Add an exercise for it, or take it out of the focus.",
                 where="focus",

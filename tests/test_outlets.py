@@ -164,7 +164,7 @@ class TestClosing:
                 ],
                 "Reviewed 2 programmes, 1 athlete file, 1 settings file: 1 error, 1 warning, 1 note. Blocked.",
             ),
-            ([reviewed(kind="")], "Reviewed 1 file: nothing found. Nothing blocks."),
+            ([reviewed(kind="")], "Reviewed 1 other file: nothing found. Nothing blocks."),
             (
                 [reviewed(faults=(Fault("a-rule", "x"),))],
                 "Reviewed 1 programme: nothing found. Nothing blocks. 1 rule failed; the rest was reviewed.",

@@ -361,7 +361,7 @@ PROPERTIES = {
             "preset": ("2026-11", "newest"),
             "counting": ("direct", "double"),
             "rules": (
-                {"rep-range-narrow": "off", "units-mixed": {"severity": "note"}},
+                {"rep-range-narrow": "skip", "units-mixed": {"severity": "note"}},
                 {"units-mixed": "loud"},
             ),
             "folders": ({"juniors": {"counting": "direct"}}, {"juniors": {"leave out": ["x"]}}),
@@ -389,7 +389,7 @@ PROPERTIES = {
             "weekly limits": ({"chest": 12}, {"chest": "few"}),
             "block commit on": (["error"], ["fatal"]),
             "counting": ("total", "double"),
-            "rules": ({"units-mixed": "on"}, {"units-mixed": 3}),
+            "rules": ({"units-mixed": "run"}, {"units-mixed": 3}),
         },
     ),
     ("team", "screening"): (

@@ -199,7 +199,8 @@ def nearest_areas(name: str, most: int = 3) -> list[str]:
     """Names of the areas nearest to a name that is none, the nearest first."""
     from .nearest import nearest
 
-    return nearest(name, ((area, area) for area in built.AREA_NAMES), most)
+    first = {built.AREAS[fold(area)]: area for area in reversed(built.AREA_NAMES)}
+    return nearest(name, ((word, first[muscles]) for word, muscles in built.AREAS.items()), most)
 
 
 def anatomy() -> Anatomy:

@@ -176,12 +176,19 @@ class _Lift:
 
 
 def is_hinge(path: Path) -> bool:
-    """Whether a path hinges at the hip: the knee nearly straight (mean 40 degrees at most), the hip moving 40
-    degrees or more and further than the knee, and ending straighter than it began.
+    """Whether a path, or a part of it, hinges at the hip.
+
+    That is: the knee nearly straight (mean 40 degrees at most), the hip moving 40 degrees or more and further
+    than the knee, and ending straighter than it began. A glute-ham raise hinges first, then bends the knee.
     """
     if "hip" not in path or "knee" not in path:
         return False
     hip, knee = path["hip"], path["knee"]
+    parts = [slice(start, end + 1) for end in range(1, len(hip)) for start in range(end)]
+    return any(_hinges(hip[part], knee[part]) for part in parts)
+
+
+def _hinges(hip: Sequence[float], knee: Sequence[float]) -> bool:
     return (
         mean_angle(knee) <= HINGE_KNEE
         and hip[-1] < hip[0]

@@ -62,7 +62,7 @@ def rule_text(rule: Rule, width: int, *, bold: bool) -> Iterator[str]:
     if rule.stands_back:
         yield from row("rests", "in weeks under a stated stage of rehabilitation", width)
     if rule.off:
-        yield from row("off", f"until a team asks for it: `rules: {{{rule.name}: on}}`", width)
+        yield from row("off", f"until a team asks for it: `rules: {{{rule.name}: run}}`", width)
     beside = [("beside", f"# {name}\n{text}") for name, text in page.beside.items()]
     for label, text in (("flags", page.flags), ("passes", page.passes), *beside):
         for number, line in enumerate(text.splitlines()):
@@ -91,4 +91,4 @@ def _limit(option: Option) -> str:
 def _moved(rule: Rule) -> str:
     """How a settings file moves it."""
     option = f", {rule.options[0].name}: {shown(rule.options[0].default)}" if rule.options else ""
-    return f"in spotline.yaml: rules: {{{rule.name}: {{severity: note{option}}}}} (or on, off)"
+    return f"in spotline.yaml: rules: {{{rule.name}: {{severity: note{option}}}}} (or run, skip)"

@@ -13,6 +13,16 @@ _HIDDEN = {0x2028, 0x2029, 0xFEFF, 0x061C, 0x200E, 0x200F, *range(0x202A, 0x202F
 """Line separators, byte order mark and direction marks: characters that forge what a reader sees."""
 
 
+FILES = {
+    "programme": "programme",
+    "athlete": "athlete file",
+    "exercises": "exercises file",
+    "team": "settings file",
+    "record": "record of known findings",
+}
+"""Kinds of files, as the closing line calls them."""
+
+
 def safe(words: str) -> str:
     """Text without what could steer a terminal, forge a line or turn its direction: those are spelled out."""
     if words.isascii() and words.isprintable():
@@ -27,7 +37,8 @@ def counted(finding: Finding) -> str:
     if not finding.weeks:
         return finding.counted
     weeks = week_list(finding.weeks)
-    return f"{weeks[0].upper()}{weeks[1:]}: {finding.counted}"
+    worst = f", worst in {week_list(finding.worst)}" if finding.worst else ""
+    return f"{weeks[0].upper()}{weeks[1:]}{worst}: {finding.counted}"
 
 
 def sentence(finding: Finding) -> str:
@@ -38,16 +49,11 @@ def sentence(finding: Finding) -> str:
 
 def closing(review: Review) -> str:
     """The line that sums a review up."""
-    files = ", ".join(
-        many(sum(one.kind == kind for one in review.files), word)
-        for kind, word in (
-            ("programme", "programme"),
-            ("athlete", "athlete file"),
-            ("exercises", "exercises file"),
-            ("team", "settings file"),
-        )
-        if any(one.kind == kind for one in review.files)
-    )
+    counts = {
+        word: sum(_called(one.kind) == word for one in review.files)
+        for word in (*FILES.values(), "other file")
+    }
+    files = ", ".join(many(number, word) for word, number in counts.items() if number)
     found = ", ".join(
         many(review.count(severity), severity)
         for severity in ("error", "warning", "note")
@@ -62,9 +68,11 @@ def closing(review: Review) -> str:
     found = ", ".join(part for part in (found, *kept) if part)
     faults = sum(len(one.faults) for one in review.files)
     broken = f" {many(faults, 'rule')} failed; the rest was reviewed." if faults else ""
-    return (
-        f"Reviewed {files or many(len(review.files), 'file')}: {found or 'nothing found'}. {verdict}{broken}"
-    )
+    return f"Reviewed {files}: {found or 'nothing found'}. {verdict}{broken}"
+
+
+def _called(kind: str) -> str:
+    return FILES.get(kind, "other file")
 
 
 def many(number: int, word: str) -> str:

@@ -329,20 +329,20 @@ class TestRegionUntrained:
     @pytest.mark.parametrize(
         ("focus", "counted"),
         [
-            ("[legs]", ["legs stands in the focus; nothing trains it."]),
+            ("[legs]", ["`legs` is in the focus; nothing trains it."]),
             ("[chest]", []),
             ("[triceps]", []),  # as a helper
-            ("[upper body]", ["upper body stands in the focus; nothing trains back and neck."]),
+            ("[upper body]", ["`upper body` is in the focus; nothing trains back and neck."]),
             (
                 "[neck, calves]",
                 [
-                    "neck stands in the focus; nothing trains it.",
-                    "calves stands in the focus; nothing trains it.",
+                    "`neck` is in the focus; nothing trains it.",
+                    "`calves` is in the focus; nothing trains it.",
                 ],
             ),
             (
                 "[biceps femoris short head]",
-                ["biceps femoris short head stands in the focus; nothing trains it."],
+                ["`biceps femoris short head` is in the focus; nothing trains it."],
             ),
             ("[whatever]", []),  # that is for area-unknown to say
         ],
@@ -357,7 +357,7 @@ class TestRegionUntrained:
             ("focus: [chest]", ["bench press, sets: 3"]), ("focus: [legs]", ["bench press, sets: 3"])
         )
         (finding,) = findings(both, self.RULE)
-        assert (finding.counted, finding.place.line) == ("legs stands in the focus; nothing trains it.", 12)
+        assert (finding.counted, finding.place.line) == ("`legs` is in the focus; nothing trains it.", 12)
         assert findings(both.replace("focus: [legs]", "focus: [chest]"), self.RULE) == []
 
     def test_another_blocks_work_does_not_count_for_a_blocks_focus(self, findings: Findings) -> None:
@@ -365,7 +365,7 @@ class TestRegionUntrained:
             ("focus: [chest]", ["bench press, sets: 3"]), ("focus: [chest]", ["leg press, sets: 3"])
         )
         (finding,) = findings(text, self.RULE)
-        assert finding.counted == "chest stands in the focus; nothing trains it."
+        assert finding.counted == "`chest` is in the focus; nothing trains it."
 
     @pytest.mark.parametrize("line", ["moon walk, sets: 1", "plank, sets: x"])
     @pytest.mark.parametrize("head", ["goal: general health", "focus: [legs]"])

@@ -28,7 +28,7 @@ def example(rule: Rule, which: str) -> str:
 
 def said(rule: Rule, which: str, findings: Findings) -> list[Finding]:
     """All findings on one of the two programmes, with the files of the page beside it and the rule on."""
-    settings = {"spotline.yaml": f"rules: {{{rule.name}: on}}\n"} if rule.off else {}
+    settings = {"spotline.yaml": f"rules: {{{rule.name}: run}}\n"} if rule.off else {}
     return findings(example(rule, which), files={**Page(rule).beside, **settings})
 
 
