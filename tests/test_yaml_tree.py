@@ -3,6 +3,7 @@
 import datetime
 import gc
 import json
+import re
 import subprocess
 import sys
 import time
