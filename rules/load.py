@@ -278,10 +278,10 @@ def _one_go(entry: Entry) -> bool:
     exercise, reps = entry.exercise, entry.work.reps
     if exercise is None or exercise.kind != "dynamic" or any(word in exercise.name for word in LOWERED):
         return False
-    return reps is not None and not _broken_up(entry)
+    return reps is not None and not is_broken_up(entry)
 
 
-def _broken_up(entry: Entry) -> bool:
+def is_broken_up(entry: Entry) -> bool:
     """Whether there is rest, or a lighter load, inside a set."""
     line, reps = entry.prescription, entry.work.reps
     return bool(reps and reps.parts) or line.cluster_rest is not None or line.method in BROKEN_UP
@@ -791,7 +791,7 @@ def stiff_hinge_too_heavy(entry: Entry, limits: Limits) -> Iterator[Finding]:
               - {exercise: stiff-leg deadlift, sets: 4, reps: 4, rir: 0}
     """
     reps = _lifted_repetitions(entry)
-    if reps is None or not entry.hard or _broken_up(entry) or not _stiff(entry, limits.number("straight")):
+    if reps is None or not entry.hard or is_broken_up(entry) or not _stiff(entry, limits.number("straight")):
         return
     allowed = reps.low + (entry.reserve or NOTHING).low
     load = entry.work.load

@@ -1,1 +1,335 @@
-"""Rest and tempo: time enough between sets, and sets of a length that can be meant."""
+"""Rest and tempo: time between sets, time under load, exercises that follow one another at once."""
+
+from __future__ import annotations
+
+from ..lint.body import catalogue
+from ..lint.finding import Related, found
+from ..lint.ledger import Entry, Ledger, Visit
+from ..lint.quantities import plain
+from ..lint.registry import Limits, Option, rule
+from .load import is_broken_up
+from .words import first_of, line_name, listed
+
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from collections.abc import Iterator
+
+    from ..lint.finding import Finding
+    from ..lint.programme import Pairing, Prescription
+
+
+@rule(
+    "rest-too-short-heavy",
+    family="rest",
+    severity="warning",
+    confidence="guideline",
+    why="Heavy sets of big lifts are given 2 to 5 minutes, so that the next one is as heavy and as sound.",
+    sources=("nsca-zones", "acsm-2009", "acsm-2002"),
+    options=(
+        Option("shortest", 120, "seconds between heavy sets", "nsca-zones"),
+        Option("heavy", 85, "percent of the best lift from which a set is heavy", "nsca-zones"),
+        Option("few repetitions", 5, "repetitions up to which a hard set is heavy", "acsm-2009"),
+        Option("most left", 2, "repetitions in reserve up to which it is hard", "common practice"),
+    ),
+    stands_back=True,
+)
+def rest_too_short_heavy(entry: Entry, limits: Limits) -> Iterator[Finding]:
+    """Heavy sets of a big lift with less than two minutes between them.
+
+    Looks at compound lifts at 85 % of the best lift and more, at 5 repetitions or fewer with 2 or fewer in
+    reserve, or at a 5RM or heavier; wants 2 min, judged on the long end of a range. Silent for singles, sets
+    on the clock, sets broken up (clusters, drop sets, rest-pause), contrast, supersets and circuits.
+
+    Flags:
+        programme: Legs
+        sessions:
+          - session: Lower
+            exercises:
+              - {exercise: back squat, sets: 4, reps: 3, load: 87 %, rest: 90 s}  # <- here
+
+    Passes:
+        programme: Legs
+        sessions:
+          - session: Lower
+            exercises:
+              - {exercise: back squat, sets: 4, reps: 3, load: 87 %, rest: 2-3 min}
+    """
+    rest = entry.work.rest
+    if rest is None or rest.high >= limits.number("shortest") or not _straight_sets(entry):
+        return
+    said = _heavy(entry, limits)
+    if said:
+        yield found(
+            entry.work.places["rest"],
+            f"{entry.work.places['rest'].excerpt} of rest between sets of {said}.",
+            wanted=f"at least {plain(limits.number('shortest') / 60)} min after heavy sets",
+            change="Rest longer, or save the time elsewhere: in the small exercises, or by pairing opposing"
+            " ones.",
+            where=line_name(entry.prescription),
+        )
+
+
+def _straight_sets(entry: Entry) -> bool:
+    """Whether several sets of a compound lift follow one another, with nothing between them but rest."""
+    line, exercise = entry.prescription, entry.exercise
+    if exercise is None or exercise.kind != "dynamic" or not entry.compound or entry.sets.high <= 1:
+        return False
+    apart = line.paired is not None or line.every is not None or line.method == "contrast"
+    return not apart and not is_broken_up(entry)
+
+
+def _heavy(entry: Entry, limits: Limits) -> str:
+    """What makes the sets heavy, in words; empty where nothing does, and for singles."""
+    load, reserve = entry.work.load, entry.reserve
+    reps = entry.work.reps.a_set() if entry.work.reps else None
+    few = limits.number("few repetitions")
+    if load is not None and load.kind == "rm":
+        return load.words if load.span is not None and 1 < load.span.high <= few else ""
+    if reps is None or reps.high <= 1:
+        return ""
+    percent = entry.percent
+    if load is not None and percent is not None and percent.low >= limits.number("heavy"):
+        share = "" if load.kind == "percent" else f", {percent.low:.0f} % of the best lift"
+        return f"{reps} repetitions at {load.words}{share}"
+    if reps.high <= few and reserve is not None and reserve.high <= limits.number("most left"):
+        return f"{reps} repetitions with {reserve} in reserve"
+    return ""
+
+
+@rule(
+    "rest-too-short-size",
+    family="rest",
+    severity="note",
+    confidence="common practice",
+    why="Reviews find no clear effect of rest on size, and the handbook allows 30 s; big lifts lose"
+    " repetitions all the same when the next set comes within the minute.",
+    sources=("mcleod-2023", "nsca-zones"),
+    options=(Option("shortest", 60, "seconds between sets of big lifts", "common practice, mcleod-2023"),),
+    stands_back=True,
+)
+def rest_too_short_size(ledger: Ledger, limits: Limits) -> Iterator[Finding]:
+    """Big lifts with less than a minute between sets, where the goal is size.
+
+    Looks at hard sets of compound lifts; wants 60 s, judged on the long end of a range. Long rest is never
+    spoken of. One note a programme. Silent for sets on the clock, sets broken up, contrast, supersets and
+    circuits, and in deloads.
+
+    Flags:
+        programme: Press
+        goal: hypertrophy
+        sessions:
+          - session: Push
+            exercises:
+              - {exercise: bench press, sets: 4, reps: 10, rir: 2, rest: 45 s}  # <- here
+              - {exercise: lateral raise, sets: 3, reps: 15, rir: 2, rest: 45 s}
+
+    Passes:
+        programme: Press
+        goal: hypertrophy
+        sessions:
+          - session: Push
+            exercises:
+              - {exercise: bench press, sets: 4, reps: 10, rir: 2, rest: 90 s}
+              - {exercise: lateral raise, sets: 3, reps: 15, rir: 2, rest: 45 s}
+    """
+    if ledger.programme.goal != "hypertrophy":
+        return
+    short: dict[Prescription, Entry] = {}
+    for visit, entry in ledger.entries():
+        rest = entry.work.rest
+        if rest is None or rest.high >= limits.number("shortest") or visit.session.block.deload:
+            continue
+        if entry.hard and _straight_sets(entry):
+            short.setdefault(entry.prescription, entry)
+    if not short:
+        return
+    first, *others = sorted(short.values(), key=lambda entry: entry.work.places["rest"].start)
+    named = [f"{entry.name} {entry.work.places['rest'].excerpt}" for entry in (first, *others)]
+    yield found(
+        first.work.places["rest"],
+        f"Short rest between sets of big lifts: {first_of(named)}.",
+        wanted=f"{limits.number('shortest'):g} s or more (common practice; trials find no clear effect)",
+        change="Rest a little longer, or keep it where time is short and the sets hold up.",
+        where=line_name(first.prescription),
+        related=tuple(Related(entry.work.places["rest"], line_name(entry.prescription)) for entry in others),
+    )
+
+
+@rule(
+    "tempo-too-long",
+    family="rest",
+    severity="note",
+    confidence="common practice",
+    why="So long a set is seldom meant: repetitions and tempo were chosen apart. Repetitions in trials last"
+    " 1.4 to 6 seconds.",
+    sources=("rep-time-lit",),
+    options=(
+        Option(
+            "longest",
+            120,
+            "seconds of one set",
+            "common practice; a published trial went to 108 s",
+            by=(({"goal": "muscular endurance"}, 180),),
+        ),
+    ),
+    stands_back=True,
+)
+def tempo_too_long(entry: Entry, limits: Limits) -> Iterator[Finding]:
+    """A tempo that makes a set longer than two minutes.
+
+    Takes the high end of the repetitions times the seconds of one, X being a second; wants 120 s (180 s for
+    endurance). Silent for holds, for sets broken up, and where no tempo is written.
+
+    Flags:
+        programme: Press
+        sessions:
+          - session: Push
+            exercises:
+              - {exercise: bench press, sets: 3, reps: 12-15, tempo: 5-1-4-0}  # <- here
+
+    Passes:
+        programme: Press
+        sessions:
+          - session: Push
+            exercises:
+              - {exercise: bench press, sets: 3, reps: 10-12, tempo: 5-1-4-0}
+    """
+    seconds, work = entry.set_time, entry.work
+    held = work.hold is not None or (entry.exercise is not None and entry.exercise.kind == "isometric")
+    if seconds is None or seconds.high <= limits.number("longest") or held or is_broken_up(entry):
+        return
+    reps = work.reps.a_set() if work.reps else None
+    up_to = "up to " if seconds.low < seconds.high else ""
+    yield found(
+        work.places["tempo"],
+        f"{reps} repetitions at {work.places['tempo'].excerpt} take {up_to}{seconds.high:g} s a set.",
+        wanted=f"at most {limits.number('longest'):g} s (common practice)",
+        change="Ask for fewer repetitions or a quicker tempo, if so long a set is not what is meant.",
+        where=line_name(entry.prescription),
+        excess=seconds.high,
+    )
+
+
+@rule(
+    "superset-shares",
+    family="rest",
+    severity="note",
+    confidence="trial",
+    why="Pairs of opposing muscles keep their repetitions; pairs of the same muscle lose them. One grip and"
+    " one bar cannot serve two exercises at once.",
+    sources=("zhang-2025", "iversen-2024"),
+    options=(
+        Option(
+            "exempt",
+            ("abdominals", "obliques"),
+            "muscle groups that may follow themselves",
+            "common practice",
+        ),
+        Option(
+            "hanging on the grip",
+            ("hip hinge", "vertical pull", "horizontal pull", "carry"),
+            "movement patterns in which the hands hold the load for long",
+            "common practice",
+        ),
+        Option(
+            "one of each",
+            ("barbell", "rack", "trap bar", "guided bar"),
+            "stations that one person holds once",
+            "common practice",
+        ),
+        Option(
+            "apart", 60, "seconds of rest between the two from which they share nothing", "common practice"
+        ),
+    ),
+)
+def superset_shares(visit: Visit, limits: Limits) -> Iterator[Finding]:
+    """Two exercises of a superset that need the same muscle, the same grip or the same bar.
+
+    Looks at hard sets of exercises in one superset: muscles that both train directly, loads that both hold in
+    the hands in hinges, pulls and carries, and bars or racks that both need with different loads (unless the
+    team has two). Wants none of it. Silent for circuits, for pairs with a `method` such as contrast, for left
+    against right, and where a minute or more of rest stands between the two.
+
+    Flags:
+        programme: Legs
+        sessions:
+          - session: Lower
+            exercises:
+              - superset:
+                  - {exercise: leg press, sets: 3, reps: 10}
+                  - {exercise: leg extension, sets: 3, reps: 12}  # <- here
+
+    Passes:
+        programme: Legs
+        sessions:
+          - session: Lower
+            exercises:
+              - superset:
+                  - {exercise: leg press, sets: 3, reps: 10}
+                  - {exercise: seated leg curl, sets: 3, reps: 12}
+    """
+    supersets: dict[Pairing, dict[Prescription, Entry]] = {}
+    for entry in visit.own:
+        paired = entry.prescription.paired
+        if paired is not None and paired.kind == "superset" and entry.hard and entry.sets.high:
+            supersets.setdefault(paired, {}).setdefault(entry.prescription, entry)
+    for members in supersets.values():
+        entries = list(members.values())
+        pairs = [(one, other) for at, one in enumerate(entries) for other in entries[at + 1 :]]
+        shared = [(one, other, said) for one, other in pairs if (said := _shared(one, other, limits))]
+        if not shared:
+            continue
+        first, second, _ = shared[0]
+        yield found(
+            second.prescription.place,
+            f"{'; '.join(f'{one.name} and {other.name} {said}' for one, other, said in shared)}.",
+            wanted="exercises in a superset that leave one another alone, such as opposing muscles",
+            change="Pair one of them with something else, or do them one after the other with rest.",
+            where=line_name(second.prescription),
+            related=(Related(first.prescription.place, line_name(first.prescription)),),
+        )
+
+
+def _shared(one: Entry, other: Entry, limits: Limits) -> str:
+    """What two members of a superset both need, in words; empty where it is nothing, or meant."""
+    first, second = one.exercise, other.exercise
+    if first is None or second is None or one.prescription.method or other.prescription.method:
+        return ""
+    rest = one.work.rest
+    if {one.side, other.side} == {"left", "right"} or (rest and rest.low >= limits.number("apart")):
+        return ""
+    said = []
+    groups = _groups(set(first.direct) & set(second.direct), limits.names("exempt"))
+    if groups:
+        said.append(f"train the {listed(groups)} directly")
+    held = limits.names("hanging on the grip")
+    if first.hands and second.hands and one.trains(held) and other.trains(held):
+        said.append("hang on the grip")
+    stations = _one_of_each(one, other, limits)
+    if stations:
+        said.append(f"need the {listed(stations)}, at different loads")
+    return f"both {listed(said)}" if said else ""
+
+
+def _groups(muscles: set[str], exempt: tuple[str, ...]) -> list[str]:
+    """The fewest muscle groups that name all these muscles, without those that are exempt."""
+    named: list[str] = []
+    left = muscles.difference(*(catalogue.groups.get(group, ()) for group in exempt))
+    for group, members in sorted(catalogue.groups.items(), key=lambda one: -len(left.intersection(one[1]))):
+        if left.intersection(members):
+            named.append(group)
+            left.difference_update(members)
+    return [group for group in catalogue.groups if group in named]
+
+
+def _one_of_each(one: Entry, other: Entry, limits: Limits) -> list[str]:
+    """Stations that both need and the room has once, where the loads written differ."""
+    loads = [entry.work.load.words for entry in (one, other) if entry.work.load is not None]
+    if len(set(loads)) < 2 or one.exercise is None or other.exercise is None:
+        return []
+    room = one.ledger.around.stations
+    return [
+        station
+        for station in limits.names("one of each")
+        if station in one.exercise.station and station in other.exercise.station and room.get(station, 1) < 2
+    ]
