@@ -1,0 +1,133 @@
+"""Equipment: what an exercise needs, and whether a list in a coach's words holds it.
+
+Which words stand for which piece is common practice, no source. Where a word may mean a piece, it does: what
+is called missing must surely be missing.
+"""
+
+from __future__ import annotations
+
+from . import catalogue
+from .names import fold, words
+
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from collections.abc import Collection, Iterable
+
+    from .catalogue import Exercise
+
+NO_PIECE = ("none", "bodyweight", "machine")
+"""Implements that are no piece of their own; a machine is known by its station."""
+
+EVERYTHING = ("gym", "full gym", "everything", "weight room", "whole gym")
+"""Words that stand for all there is."""
+
+MACHINE = "machine "
+
+OTHER_WORDS: dict[str, tuple[str, ...]] = {
+    "dumbbell": ("kettlebell", "DB", "free weights"),
+    "kettlebell": ("dumbbell", "KB", "free weights"),
+    "barbell": ("bar", "bar and plates", "free weights"),
+    "plate": ("barbell", "weight vest", "weighted vest", "dumbbell", "kettlebell", "free weights"),
+    "rack": ("squat stand", "cage", "rig"),
+    "guided bar": ("guided barbell",),
+    "cable": ("pulley", "functional trainer"),
+    "machine pulldown": ("cable", "lat machine"),
+    "machine cable row": ("cable", "seated row", "low row"),
+    "machine fly": ("pec deck",),
+    "pull-up bar": ("chin-up bar", "rig", "power rack", "rings"),
+    "dip bars": ("parallel bars", "dip station", "rings"),
+    "suspension": ("rings", "straps"),
+    "sliders": ("sliding discs", "towels"),
+    "band": ("tube",),
+    "box": ("step", "chair", "bench", "stairs"),
+    "exercise ball": ("stability ball", "gym ball", "fitness ball"),
+    "medicine ball": ("med ball", "slam ball", "wall ball"),
+    "trap bar": ("hex bar",),
+    "45-degree bench": ("back extension", "hyperextension", "glute-ham bench"),
+    "glute-ham bench": ("GHD", "glute-ham developer"),
+    "preacher bench": ("preacher",),
+    "knee raise stand": ("captain's chair",),
+    "harness": ("belt", "vest"),
+    "sandbag": ("sack", "ruck"),
+}
+
+
+def needs(exercise: Exercise) -> tuple[str, ...]:
+    """The pieces that an exercise takes: its stations, and its implement where that is a piece of its own."""
+    own = () if exercise.implement in NO_PIECE else (exercise.implement,)
+    return tuple(dict.fromkeys((*exercise.station, *own)))
+
+
+def missing(exercise: Exercise, equipment: Iterable[str], always: Collection[str]) -> tuple[str, ...]:
+    """The pieces that an exercise takes and a list of equipment lacks; those ``always`` there never do."""
+    listed = [_words(item) for item in equipment]
+    return tuple(piece for piece in needs(exercise) if piece not in always and not _holds(listed, piece))
+
+
+def in_words(piece: str) -> str:
+    """A piece as a coach calls it: ``leg press`` for the machine of that name."""
+    return piece.removeprefix(MACHINE)
+
+
+def station_named(name: str, stations: Iterable[str]) -> str:
+    """The station among ``stations``, as a team named them, that is a piece of the catalogue; else empty."""
+    return next((own for own in stations if _holds([_words(own)], name)), "")
+
+
+def _words(item: str) -> frozenset[str]:
+    return frozenset(map(fold, words(item)))
+
+
+def _holds(listed: Iterable[frozenset[str]], piece: str) -> bool:
+    """Whether an item of the list has all the words of the piece, or of another word for it."""
+    names = [piece.removeprefix(MACHINE), *OTHER_WORDS.get(piece, ()), *EVERYTHING]
+    if piece.startswith(MACHINE):
+        names.append("machine")
+    meant = [_words(name) for name in names]
+    return any(
+        wanted == item or (wanted <= item and wanted not in _WHOLE) for item in listed for wanted in meant
+    )
+
+
+_WHOLE = frozenset(map(_words, ("machine", "bar", "gym", "belt", "vest")))
+"""Words that mean a piece only where they stand alone: a "leg press machine" is not every machine."""
+
+
+def alternatives(
+    exercise: Exercise, equipment: Collection[str], always: Collection[str], most: int
+) -> list[str]:
+    """Names of the catalogue's exercises for the same work that a list of equipment allows, nearest first.
+
+    The same patterns, the same kind and main joint actions, and no harder than it is; of those, first its own
+    easier and harder forms, then the ones that train most of the same muscles.
+    """
+    levels = ("novice", "intermediate", "advanced")
+    rank = levels.index(exercise.level)
+    fitting = [
+        other
+        for other in catalogue.exercises()
+        if other is not exercise
+        and other.kind == exercise.kind
+        and other.unilateral == exercise.unilateral
+        and other.patterns == exercise.patterns
+        and set(other.actions) == set(exercise.actions)
+        and levels.index(other.level) <= rank
+        and not missing(other, equipment, always)
+    ]
+    forms = (*exercise.easier, *exercise.harder)
+    fitting.sort(
+        key=lambda other: (
+            other.name not in forms,
+            _unlike(exercise, other),
+            other.capacity != exercise.capacity,
+            len(other.name),
+            other.name,
+        )
+    )
+    return [other.name for other in fitting[:most]]
+
+
+def _unlike(exercise: Exercise, other: Exercise) -> float:
+    """How much two exercises differ in the muscles they train directly: 0 not at all, 1 wholly."""
+    both, either = set(exercise.direct) & set(other.direct), set(exercise.direct) | set(other.direct)
+    return 1 - len(both) / len(either)
