@@ -852,3 +852,27 @@ def test_loads_and_repetitions_are_typed() -> None:
     (work,) = line_of(one_line("exercise: back squat, sets: 3, reps: 5, load: 60 kg")).in_week(1)
     assert isinstance(work.load, Load)
     assert isinstance(work.reps, Reps)
+
+
+class TestSetsThatFollow:
+    def test_one_every_so_often(self) -> None:
+        line = line_of(one_line("exercise: kettlebell swing, every: 90 s, for: 10 min, reps: 10"))
+        assert line.in_week(1)[0].sets == Range(6, 6)
+
+    @pytest.mark.parametrize(("every", "lasts"), [("60 s", "30 s"), ("0 s", "10 min"), ("2-3 min", "2 min")])
+    def test_none_fits(self, every: str, lasts: str) -> None:
+        text = one_line(f"exercise: kettlebell swing, every: {every}, for: {lasts}, reps: 10")
+        (finding,) = [one for one in read(text)[1] if one.rule == "no-set-fits"]
+        assert finding.severity == "error"
+        assert finding.counted == f"A set every {every} does not go into {lasts}."
+        assert finding.place.excerpt == lasts
+
+    def test_a_side_of_its_own_in_a_group_of_sets(self) -> None:
+        text = one_line(
+            "exercise: split squat, work: [{sets: 3, reps: 8, side: left}, {sets: 2, reps: 8, side: right}]"
+        )
+        assert [work.side for work in line_of(text).in_week(1)] == ["left", "right"]
+
+    def test_a_side_that_holds_for_all_groups(self) -> None:
+        text = one_line("exercise: split squat, side: left, work: [{sets: 3, reps: 8}, {sets: 2, reps: 8}]")
+        assert [work.side for work in line_of(text).in_week(1)] == ["left", "left"]

@@ -173,6 +173,7 @@ def test_wide_areas():
     for name in catalogue.area_names():
         assert catalogue.area(name), name
     assert catalogue.nearest_areas("hamstrigns") == ["hamstrings"]
+    assert catalogue.nearest_areas("quadz") == ["quadriceps"]
 
 
 def test_seven_regions_and_the_neck():
