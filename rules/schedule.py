@@ -15,7 +15,6 @@ TYPE_CHECKING = False
 if TYPE_CHECKING:
     from collections.abc import Iterable, Iterator
 
-    from ..lint.body.catalogue import Exercise
     from ..lint.finding import Finding
     from ..lint.ledger import Count, Entry, Tally
     from ..lint.programme import Activity, Session, Term
@@ -344,8 +343,8 @@ def frequency_low(week: Week, limits: Limits) -> Iterator[Finding]:
     """A priority that is trained on fewer than two days a week where the goal is strength.
 
     Counts the days of typical weeks on which hard sets train a muscle among the priorities, helping sets
-    included, or a lift among them or another of its movement pattern; sessions without a day count for a day
-    each. Wants two in some week of the block, one in season. A priority that is not trained at all is for
+    included, or a lift among them or a close variant of it; sessions without a day count for a day each.
+    Wants two in some week of the block, one in season. A priority that is not trained at all is for
     other rules to say.
 
     Flags:
@@ -403,17 +402,13 @@ def _of_days(number: float) -> str:
 
 
 def _training(week: Week, term: Term) -> Count:
-    """Hard sets that train a priority: a muscle or other area, else a lift and its movement pattern."""
+    """Hard sets that train a priority: a muscle or other area, else a lift and its close variants."""
     if catalogue.area(term.words) is not None:
         return week.sets(term.words, TOTAL)
     lift = week.ledger.known.exercise(term.words)
     return week.all_sets(hard=True).where(
-        lambda entry: entry.exercise is not None and lift is not None and _is_alike(entry.exercise, lift)
+        lambda entry: lift is not None and entry.exercise is not None and entry.exercise.is_close_to(lift)
     )
-
-
-def _is_alike(exercise: Exercise, lift: Exercise) -> bool:
-    return exercise is lift or bool(lift.pattern and exercise.pattern == lift.pattern)
 
 
 def _may_hide(week: Week, term: Term) -> bool:
