@@ -16,7 +16,7 @@ from jsonschema import Draft202012Validator
 
 from spotline import schema as schemas
 
-CLEAN = "programme: Clean\nfocus: [chest]\nsessions: [{session: A, exercises: [{exercise: bench press, sets: 3}]}]\n"
+CLEAN = "programme: Clean\nfocus: [chest]\nsessions: [{session: A, exercises: [{exercise: box push-up, sets: 3}]}]\n"
 WARNED = CLEAN.replace("sets: 3", "sets: 3, reps: 200")
 WRONG = CLEAN.replace("sets: 3", "sets: 3, rir: 2, rpe: 10")
 
@@ -280,7 +280,7 @@ class TestJson:
     def test_it_fits_its_schema(self, run: Run, write: Write) -> None:
         write(
             "a.programme.yaml",
-            WRONG.replace("bench press", "moon walk").replace("focus", "athlete: gone.athlete.yaml\nfocus"),
+            WRONG.replace("box push-up", "moon walk").replace("focus", "athlete: gone.athlete.yaml\nfocus"),
         )
         write(
             "b.programme.yaml",

@@ -18,8 +18,8 @@ focus: [hamstrings]
 sessions:
   - session: One
     exercises:
-      - {exercise: Boathouse hinges, sets: 3, reps: 8}
-      - {exercise: pier curl, sets: 2, reps: 8}
+      - {exercise: Boathouse hinges, sets: 3, reps: 8, rir: 2}
+      - {exercise: pier curl, sets: 2, reps: 8, rir: 2}
 """
 OWN = """\
 exercises:
