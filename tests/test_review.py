@@ -15,7 +15,9 @@ from spotline.lint.review import FileReview, Review, review
 
 TODAY = date(2026, 1, 5)
 
-CLEAN = "programme: Clean\nfocus: [chest]\nsessions: [{session: A, exercises: [{exercise: push-up, sets: 3}]}]\n"
+CLEAN = (
+    "programme: Clean\nfocus: [chest]\nsessions: [{session: A, exercises: [{exercise: push-up, sets: 3}]}]\n"
+)
 """Nothing at all is said of it."""
 NOTED = CLEAN.replace("focus", "goal: hypertrophy\nfocus")
 """One note: few sets for the chest."""
