@@ -144,7 +144,7 @@ def read(spared: str) -> tuple[Trait, ...]:
 
 
 def _phrases(spared: str) -> Iterator[tuple[Trait, ...]]:
-    typed = [word.strip(".,;:()") for word in words(spared.replace("/", " "))]
+    typed = _typed(spared)
     at = 0
     while at < len(typed):
         for length in range(min(LONGEST_PHRASE, len(typed) - at), 0, -1):
@@ -158,6 +158,10 @@ def _phrases(spared: str) -> Iterator[tuple[Trait, ...]]:
             at += 1
 
 
+def _typed(spared: str) -> list[str]:
+    return [word.strip(".,;:()") for word in words(spared.replace("/", " "))]
+
+
 def _named(phrase: str) -> tuple[Trait, ...]:
     if catalogue.area(phrase):
         return (("trains", phrase),)
@@ -167,7 +171,7 @@ def _named(phrase: str) -> tuple[Trait, ...]:
 
 def side_of(spared: str) -> str:
     """``left`` or ``right`` where just one of them is named, else empty."""
-    named = {"left", "right"}.intersection(words(spared))
+    named = {"left", "right"}.intersection(_typed(spared))
     return named.pop() if len(named) == 1 else ""
 
 
