@@ -376,7 +376,7 @@ def pull_or_push_missing(week: Week, limits: Limits) -> Iterator[Finding]:
             where=_where(upper),
             subject="presses and pulls",
             related=counted_lines(upper),
-            excess=len(missing),
+            excess=len(missing) * upper.high,
         )
 
 
@@ -631,7 +631,7 @@ def _what_is_missing(missing: list[tuple[FinerPoint, Count]]) -> list[str]:
         ),
         Option(
             "left out",
-            ("gluteals", "adductors", "hip flexors", "abdominals", "lower back", "forearms"),
+            ("gluteals", "adductors", "hip flexors", "lower back", "forearms"),
             "muscle groups that are not counted among the rest",
             "common practice: compounds feed them all",
         ),
@@ -689,7 +689,6 @@ def priority_not_ahead(week: Week, limits: Limits) -> Iterator[Finding]:
             change=f"Move a set or two from the {most} ({others[most]}) to the {term.words}, or take"
             f" {term.words} out of the priorities.",
             where="priority",
-            subject=term.words,
             related=counted_lines(own),
             excess=mean - own.middle,
         )

@@ -519,9 +519,7 @@ def lift_sets_under_floor(ledger: Ledger, limits: Limits) -> Iterator[Finding]:
             wanted=f"{plain(least)} a week, the least that trials can measure (no biological minimum)",
             change="Add a set in weeks that have none; what is there can stay.",
             where=line_name(line) if line else "priority",
-            subject=lift.name,
             related=counted_lines(sets),
-            excess=least - average,
         )
 
 
@@ -620,7 +618,7 @@ def spread_too_thin(ledger: Ledger, limits: Limits) -> Iterator[Finding]:
             wanted=f"work for it in one week of {plain(every)}, and at least {plain(least)} sets in four",
             change=f"Give it a set or two every week, or take {term.words} out of focus and priorities.",
             where=line_name(line),
-            subject=term.words,
+            subject=_group_of(term.words),
             related=counted_lines(sets),
         )
 

@@ -7,6 +7,7 @@ from collections.abc import Callable
 import pytest
 
 from spotline.lint.finding import Finding
+from spotline.lint.registry import all_rules
 
 Findings = Callable[..., list[Finding]]
 Text = Callable[..., str]
@@ -480,6 +481,10 @@ class TestStraightKneeCalfMissing:
         text = blocks(("focus: [calves]", [self.SEATED]), head="focus: [legs]\n")
         assert [one.severity for one in findings(text, self.RULE)] == ["warning"]
 
+    def test_the_focus_of_a_programme_of_blocks(self, findings: Findings) -> None:
+        text = blocks(("", [self.SEATED]), head="focus: [calves]\n")
+        assert [one.severity for one in findings(text, self.RULE)] == ["warning"]
+
     @pytest.mark.parametrize(
         ("line", "said"),
         [("moon walk, sets: 3", 0), ("standing calf raise, sets: x", 0), ("back squat, sets: x", 1)],
@@ -609,6 +614,10 @@ class TestPullOrPushMissing:
             [f"6 sets of presses and pulls a week; {missing}."] if missing else []
         )
 
+    def test_a_focus_on_the_chest_wants_a_press_to_the_front(self, findings: Findings, week: Text) -> None:
+        (finding,) = findings(week({"Gym": ["overhead press, sets: 6"]}, "focus: [chest]"), self.RULE)
+        assert finding.counted.endswith("; no horizontal push.")
+
     @pytest.mark.parametrize(
         ("goal", "said"), [("general health", 0), ("hypertrophy", 1), ("strength", 1), ("power", 1)]
     )
@@ -637,6 +646,13 @@ class TestPullOrPushMissing:
         (finding,) = findings(text, self.RULE)
         assert finding.weeks == (1, 3)
         assert finding.counted.endswith("no vertical pull, no horizontal pull and no vertical push.")
+
+    def test_of_blocks_that_miss_the_same_the_fuller_one_speaks(self, findings: Findings) -> None:
+        text = blocks(
+            ("", ["bench press, sets: 6"]), ("", ["bench press, sets: 9"]), ("", ["bench press, sets: 7"])
+        )
+        (finding,) = findings(text, self.RULE)
+        assert finding.counted.startswith("9 sets")
 
     def test_stands_back_under_rehabilitation(self, findings: Findings, week: Text) -> None:
         assert findings(week({"Gym": ["bench press, sets: 6"]}, REHABILITATION), self.RULE) == []
@@ -709,6 +725,45 @@ class TestFinerPointsMissing:
         said = findings(week({"Gym": lines}, self.SIZE), self.RULE)
         assert [one.counted.partition(" sets a week for ")[2] for one in said] == (
             [f"{none}."] if none else []
+        )
+
+    @pytest.mark.parametrize(
+        ("name", "line", "meant", "other"),
+        [
+            ("hamstrings at long length", "lying leg curl, sets: 4", "hamstrings", "quadriceps"),
+            ("rectus femoris", "leg press, sets: 4", "quadriceps", "hamstrings"),
+            ("hip abductors", "leg extension, sets: 4", "hip abductors", "quadriceps"),
+            ("adductors", "leg extension, sets: 4", "adductors", "quadriceps"),
+            ("triceps long head", "cable pushdown, sets: 4", "triceps", "biceps"),
+            ("side shoulder", "front raise, sets: 4", "side shoulder", "front shoulder"),
+            ("rear shoulder", "front raise, sets: 4", "rear shoulder", "front shoulder"),
+            ("upper chest", "cable fly, sets: 4", "chest", "triceps"),
+            ("trunk to the side", "crunch, sets: 4", "obliques", "lower back"),
+        ],
+    )
+    def test_what_each_point_is_about(
+        self, findings: Findings, week: Text, name: str, line: str, meant: str, other: str
+    ) -> None:
+        only = team(finer_points_missing=f"{{points: [{name}]}}")
+        for area, said in ((meant, 1), (other, 0)):
+            focus = week({"Gym": [line]}, f"{self.SIZE}\nfocus: [{area}]")
+            assert len(findings(focus, self.RULE, only)) == said
+            priority = week({"Gym": [line]}, f"goal: strength\npriority: [{area}]")
+            assert len(findings(priority, self.RULE, only)) == said
+
+    def test_all_points_are_looked_for_by_default(self) -> None:
+        (rule,) = (rule for rule in all_rules() if rule.name == self.RULE)
+        (points,) = (option.default for option in rule.options if option.name == "points")
+        assert points == (
+            "hamstrings at long length",
+            "rectus femoris",
+            "hip abductors",
+            "adductors",
+            "triceps long head",
+            "side shoulder",
+            "rear shoulder",
+            "upper chest",
+            "trunk to the side",
         )
 
     @pytest.mark.parametrize(
@@ -959,9 +1014,26 @@ class TestPriorityNotAhead:
     def test_weeks_are_drawn_together_with_the_words_of_the_worst(
         self, findings: Findings, week: Text
     ) -> None:
-        lines = ["leg extension, sets: {1: 5, 2: 7, 3: 3, 4: 6}", "seated leg curl, sets: 4"]
+        lines = ["leg extension, sets: {1: 5, 2: 7, 3: 3, 4: 9}", "seated leg curl, sets: {1-3: 4, 4: 8}"]
         (finding,) = findings(week({"Gym": lines}, f"{self.HEAD}\nweeks: 4"), self.RULE)
         assert (finding.weeks, "against 7 on" in finding.counted) == ((1, 2, 4), True)
+
+    @pytest.mark.parametrize(
+        ("line", "priority"),
+        [
+            ("hip thrust, sets: 9", "quadriceps"),
+            ("hip adduction machine, sets: 9", "quadriceps"),
+            ("cable hip flexion, sets: 9", "quadriceps"),
+            ("prone back extension, sets: 9", "chest"),
+            ("wrist curl, sets: 9", "chest"),
+        ],
+    )
+    def test_what_compounds_feed_is_no_measure(
+        self, findings: Findings, week: Text, line: str, priority: str
+    ) -> None:
+        text = week({"Gym": [line]}, f"priority: [{priority}]")
+        assert findings(text, self.RULE) == []
+        assert len(findings(text, self.RULE, team(priority_not_ahead="{left out: []}"))) == 1
 
     def test_stands_back_under_rehabilitation(self, findings: Findings, week: Text) -> None:
         text = week({"Gym": ["leg extension, sets: 5"]}, f"{self.HEAD}\n{REHABILITATION}")

@@ -89,6 +89,10 @@ class TestWeeklySetsOverLimit:
         ("exercise", "group"),
         [
             ("hip thrust", "gluteals"),
+            ("hip adduction machine", "adductors"),
+            ("cable hip flexion", "hip flexors"),
+            ("Russian twist", "obliques"),
+            ("prone back extension", "lower back"),
             ("plank", "abdominals"),
             ("wrist curl", "forearms"),
             ("hip abduction machine", "hip abductors"),
@@ -97,8 +101,19 @@ class TestWeeklySetsOverLimit:
     def test_groups_that_compounds_feed_have_no_limit(
         self, findings: Findings, week: Text, exercise: str, group: str
     ) -> None:
-        said = findings(week({"Gym": [f"{exercise}, sets: 30"]}), self.RULE)
-        assert not any(f"the {group}" in finding.counted for finding in said)
+        text = week({"Gym": [f"{exercise}, sets: 30"]})
+        assert not any(f"the {group}" in finding.counted for finding in findings(text, self.RULE))
+        limited = findings(
+            text, self.RULE, {"spotline.yaml": "rules: {weekly-sets-over-limit: {without limit: []}}\n"}
+        )
+        assert any(f"the {group}" in finding.counted for finding in limited)
+
+    def test_one_muscle_is_one_finding_wherever_the_limit_is_crossed(
+        self, findings: Findings, week: Text
+    ) -> None:
+        lines = ["dumbbell fly, sets: {1: 12, 2: 21}", "cable fly, sets: 10"]
+        (finding,) = findings(week({"Gym": lines}, "weeks: 2"), self.RULE)
+        assert (finding.place.excerpt, finding.weeks) == ("dumbbell fly", (1, 2))
 
     @pytest.mark.parametrize(
         ("limits", "said"),
@@ -179,6 +194,7 @@ class TestWeeklySetsUnderFloor:
         assert finding.counted == "3 sets a week for the biceps, counting half where it helps."
         assert finding.wanted == "at least 4, the least that trials can measure (no biological minimum)"
         assert finding.change == "Add 1 set, or take biceps out of the priorities."
+        assert [related.words for related in finding.related] == ["Arms, barbell curl: 3 sets"]
         assert "not a minimum that the body sets" in finding.why
 
     @pytest.mark.parametrize(
@@ -419,6 +435,13 @@ class TestSessionSetsForMuscleHigh:
         )
         assert finding.change.startswith("Move 3 sets")
 
+    def test_a_session_is_one_finding_wherever_the_limit_is_crossed(
+        self, findings: Findings, week: Text
+    ) -> None:
+        lines = ["dumbbell fly, sets: {1: 7, 2: 13}", "cable fly, sets: 6"]
+        (finding,) = findings(week({"Gym": lines}, "weeks: 2"), self.RULE)
+        assert (finding.place.excerpt, finding.weeks) == ("dumbbell fly", (1, 2))
+
     def test_half_a_set_is_rounded_up(self, findings: Findings, week: Text) -> None:
         text = week({"Gym": ["cable pushdown, sets: 10", "bench press, sets: 5"]})
         (finding,) = findings(text, self.RULE)
@@ -567,6 +590,24 @@ class TestExerciseSetsHigh:
         text = week({"Gym": ["back squat, sets: {1: 6, 2: 8, 3: 10, 4: 7}, reps: 8"]}, "weeks: 4")
         (finding,) = findings(text, self.RULE)
         assert (finding.weeks, finding.counted[:7], finding.severity) == ((2, 3, 4), "10 hard", "warning")
+        (finding,) = findings(text.replace("3: 10", "3: 9"), self.RULE)
+        assert finding.counted[:6] == "9 hard"
+
+    def test_an_exercise_is_one_finding_wherever_the_limit_is_crossed(
+        self, findings: Findings, week: Text
+    ) -> None:
+        lines = ["bench press, sets: {1: 6, 2: 7}, reps: 8", "bench press, sets: 2, reps: 12"]
+        (finding,) = findings(week({"Gym": lines}, "weeks: 2"), self.RULE)
+        assert (finding.place.line, finding.weeks, finding.counted[:6]) == (6, (1, 2), "9 hard")
+
+    def test_it_points_at_the_line_that_crosses(self, findings: Findings, week: Text) -> None:
+        lines = [
+            "bench press, sets: 6, reps: 8",
+            "bench press, sets: 1, reps: 12",
+            "bench press, sets: 1, reps: 15",
+        ]
+        (finding,) = findings(week({"Gym": lines}), self.RULE)
+        assert finding.place.line == 6
 
     def test_stands_back_under_rehabilitation(self, findings: Findings, week: Text) -> None:
         assert findings(week({"Gym": ["back squat, sets: 9, reps: 8"]}, REHABILITATION), self.RULE) == []
@@ -613,6 +654,22 @@ class TestWeeklyHardSetsHigh:
     ) -> None:
         on = team(weekly_hard_sets_high="{most: 10, severity: note}")
         assert len(findings(week({"Gym": lines}), self.RULE, on)) == said
+
+    def test_a_rule_like_others_once_it_is_on(self, findings: Findings, week: Text) -> None:
+        text = week({"Gym": ["back squat, sets: 101"]})
+        assert [one.severity for one in findings(text, self.RULE, team(weekly_hard_sets_high="run"))] == [
+            "warning"
+        ]
+
+    def test_the_session_with_most_hard_sets_is_named(self, findings: Findings, week: Text) -> None:
+        days = {
+            "monday A": ["back squat, sets: 5", "bench press, sets: 9, rir: 8"],
+            "friday B": ["back squat, sets: {1: 7, 2: 3}"],
+        }
+        on = team(weekly_hard_sets_high="{most: 6, severity: note}")
+        (finding,) = findings(week(days, "weeks: 2"), self.RULE, on)
+        assert finding.counted == "12 hard sets in the week; B holds the most, 7."
+        assert finding.weeks == (1, 2)
 
     @pytest.mark.parametrize("keys", NOT_TYPICAL)
     def test_only_typical_weeks(self, findings: Findings, keys: str) -> None:
@@ -724,6 +781,12 @@ class TestSessionTooLong:
             ("B", (1, 2, 3), "25"),
         ]
 
+    def test_a_session_that_comes_again_is_one_finding(self, findings: Findings) -> None:
+        longer = self.LINE.replace("5 min", "6 min")
+        text = blocks(("weeks: 1", [self.LINE]), ("weeks: 1", [longer]), head=f"{self.has(20)}\n")
+        (finding,) = findings(text, self.RULE)
+        assert (finding.weeks, finding.counted[:16]) == ((1, 2), "Gym takes 29 min")
+
     def test_a_deload_must_fit_too(self, findings: Findings) -> None:
         text = blocks(("weeks: 1; deload: true", [self.LINE]), head=f"{self.has(24)}\n")
         assert len(findings(text, self.RULE)) == 1
@@ -776,6 +839,11 @@ class TestLiftSetsUnderFloor:
         (finding,) = findings(week({"Gym": ["bench press, sets: 3"]}, self.HEAD), self.RULE)
         assert (finding.place.line, finding.place.excerpt, finding.where) == (3, "deadlift", "priority")
         assert finding.counted == "0 hard sets of deadlift and its close variants in 4 weeks, 0 a week."
+
+    def test_two_lifts_with_the_same_sets_are_one_finding(self, findings: Findings, week: Text) -> None:
+        head = self.HEAD.replace("[deadlift]", "[deadlift, sumo deadlift]")
+        (finding,) = findings(week({"Gym": ["deadlift, sets: {1: 1, 2-4: 0}"]}, head), self.RULE)
+        assert "of deadlift and its close variants" in finding.counted
 
     def test_one_set_in_one_week_is_said_so(self, findings: Findings, week: Text) -> None:
         text = week({"Gym": ["deadlift, sets: 0-1"]}, self.HEAD.replace("weeks: 4", "weeks: 1"))
@@ -965,6 +1033,14 @@ class TestSpreadTooThin:
     def test_only_what_is_named(self, findings: Findings, week: Text, head: str, said: int) -> None:
         text = week({"Gym": ["standing calf raise, sets: {1: 3, 2-8: 0}", self.REST]}, f"weeks: 8\n{head}")
         assert len(findings(text, self.RULE)) == said
+
+    def test_one_muscle_by_two_names_is_one_finding(self, findings: Findings, week: Text) -> None:
+        head = "weeks: 8\nfocus: [chest, triceps]\npriority: [pecs]"
+        said = findings(week({"Gym": ["bench press, sets: {1: 3, 2-8: 0}"]}, head), self.RULE)
+        assert [one.counted.split(" in ")[0] for one in said] == [
+            "3 sets for the pecs",
+            "1.5 sets for the triceps",
+        ]
 
     def test_a_block_with_a_focus_of_its_own(self, findings: Findings) -> None:
         thin = "standing calf raise, sets: {1: 4, 2-4: 0}"
