@@ -7,7 +7,7 @@ from ..lint.finding import Related, found
 from ..lint.ledger import DIRECT, FAST_KINDS, TOTAL, Ledger, Week
 from ..lint.quantities import Range, plain
 from ..lint.registry import Limits, Option, rule
-from .words import COUNTING, HELPING, counted_lines, line_name, listed, sets_of
+from .words import COUNTING, HELPING, counted_lines, line_name, listed, says, sets_of
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -727,7 +727,21 @@ def _is_within(group: str, other: str) -> bool:
         Option("heaviest", 70, "% of the best lift up to which a load is one for power", "acsm-2026-load"),
         Option(
             "words",
-            ("fast", "explosive", "quick", "speed", "sprint", "jump", "throw"),
+            (
+                "fast",
+                "faster",
+                "explosive",
+                "explosively",
+                "quick",
+                "quickly",
+                "speed",
+                "sprint",
+                "sprints",
+                "jump",
+                "jumps",
+                "throw",
+                "throws",
+            ),
             "words in a name or note that mark work as fast",
             "common practice",
         ),
@@ -797,7 +811,7 @@ def _calls_it_fast(ledger: Ledger, words: tuple[str, ...]) -> bool:
         texts.append(session.note)
     for line in programme.prescriptions():
         texts += [line.note, *(term.words for term in line.names())]
-    return any(word.casefold() in text.casefold() for text in texts for word in words)
+    return says(words, *texts)
 
 
 @rule(

@@ -1040,6 +1040,12 @@ class TestPriorityNotAhead:
         assert findings(text, self.RULE) == []
 
 
+WORDS_OF_SPEED = (
+    *("fast", "faster", "explosive", "explosively", "quick", "quickly", "speed"),
+    *("sprint", "sprints", "jump", "jumps", "throw", "throws"),
+)
+
+
 class TestFastWorkMissing:
     """Power: 30-70 % with a fast lifting phase: acsm-2026-load, Med Sci Sports Exerc 2026;58(4):851-872."""
 
@@ -1110,6 +1116,8 @@ class TestFastWorkMissing:
         [
             ("    note: move it fast\n", 0),
             ("    note: move it\n", 1),
+            ("    note: not before breakfast\n", 1),
+            *((f"    note: '{word}, please'\n", 0) for word in WORDS_OF_SPEED),
             ("  - {activity: sprints on the track, day: friday}\n", 0),
             ("  - {activity: track, day: friday, note: with hurdle jumps}\n", 0),
             ("  - {activity: long walk, day: friday}\n", 1),
