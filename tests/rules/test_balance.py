@@ -293,6 +293,9 @@ class TestSidesUneven:
             ("3-5", "2", 1),  # middles 4 and 2
             ("3", "1-2", 0),  # middles 3 and 1.5
             ("5", "5", 0),
+            ("6-10", "5-6", 1),  # 2.5 of 8
+            ("5", "1-4", 1),
+            ("7", "2-8", 1),  # 7 and 5
         ],
     )
     def test_edges_on_either_side(
@@ -300,6 +303,15 @@ class TestSidesUneven:
     ) -> None:
         for left, right in ((more, less), (less, more)):
             assert len(findings(week(sided(left, right)), self.RULE)) == said
+
+    def test_the_widest_gap_is_to_be_filled(self, findings: Findings, week: Text) -> None:
+        lines = [*sided("6", "1")["Gym"], "single-leg leg extension, sets: 2, side: right"]
+        (finding,) = findings(week({"Gym": lines}), self.RULE)
+        assert finding.counted == (
+            "Direct sets a week: 6 left and 3 right for the quadriceps, 6 left and 1 right for the gluteals"
+            " and 6 left and 1 right for the adductors."
+        )
+        assert finding.change.startswith("Add 5 sets on the right.")
 
     def test_work_for_both_sides_counts_for_each(self, findings: Findings, week: Text) -> None:
         lines = sided("4", "2")["Gym"]
@@ -475,6 +487,15 @@ class TestTwoLeggedOnly:
         text = week({"Lower": ["back squat, sets: {1: 3, 2: 5, 3: 4}"]}, f"{self.SPORT}\nweeks: 3")
         (finding,) = findings(text, self.RULE)
         assert finding.counted.startswith("5 sets")
+
+    def test_the_high_end_decides_which_is_the_fullest(self, findings: Findings, week: Text) -> None:
+        text = week({"Lower": ["back squat, sets: {1: 3-4, 2: 2-5}"]}, f"{self.SPORT}\nweeks: 2")
+        (finding,) = findings(text, self.RULE)
+        assert finding.counted.startswith("2-5 sets")
+        block = "  - {{name: B, weeks: 1, sessions: [{{session: Gym, exercises: [{{exercise: {}, sets: {}}}]}}]}}\n"
+        blocks = block.format("back squat", "3-4") + block.format("front squat", "2-5")
+        (finding,) = findings(f"programme: Test\n{self.SPORT}\nblocks:\n{blocks}", self.RULE)
+        assert finding.counted.startswith("2-5 sets")
 
     def test_one_week_on_one_leg_will_do_for_its_block(self, findings: Findings, week: Text) -> None:
         text = week(
