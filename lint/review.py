@@ -190,21 +190,36 @@ def _count(desk: Desk, one: FileReview, reading: Reading) -> None:
 
 
 def _ruled(desk: Desk, one: FileReview) -> list[Finding]:
-    """What the rules find for each athlete of a programme; what holds for all is said once."""
-    found: dict[tuple[object, ...], tuple[Finding, list[str]]] = {}
+    """What the rules find for each athlete of a programme; what holds for several is said once."""
+    found = _Gathered()
     for ledger in one.ledgers:
         choices = one.team.choices
         ruled, faults = registry.run(_rules_for(desk, one.team), ledger, choices.moved, choices.severities)
         for fault in faults:
             one.take_fault(fault)
         for finding in ruled:
-            key = (finding.rule, finding.place, finding.subject, finding.counted, finding.weeks)
-            names = found.setdefault(key, (finding, []))[1]
-            names.append(ledger.athlete.name if ledger.athlete else "")
-    for finding, names in found.values():
-        if len(names) < len(one.ledgers):
-            finding.counted = f"For {' and '.join(names)}: {finding.counted}"
-    return [finding for finding, _ in found.values()]
+            found.take(finding, ledger.athlete.name if ledger.athlete else "")
+    return found.said(of=len(one.ledgers))
+
+
+class _Gathered:
+    """Findings for several athletes: what is found for more than one of them is said once."""
+
+    def __init__(self) -> None:
+        self._found: dict[tuple[object, ...], tuple[Finding, list[str]]] = {}
+
+    def take(self, finding: Finding, name: str) -> None:
+        """Takes in a finding for an athlete."""
+        key = (finding.rule, finding.place, finding.subject, finding.counted, finding.weeks)
+        self._found.setdefault(key, (finding, []))[1].append(name)
+
+    def said(self, of: int) -> list[Finding]:
+        """Each finding once; one that does not hold for all athletes ``of`` a programme names them."""
+        for finding, names in self._found.values():
+            if len(names) < of:
+                named = " and ".join([", ".join(names[:-1]), names[-1]] if len(names) > 1 else names)
+                finding.counted = f"For {named}: {finding.counted}"
+        return [finding for finding, _ in self._found.values()]
 
 
 def _rules_for(desk: Desk, team: Team) -> list[Rule]:
@@ -228,6 +243,7 @@ def _judge_athletes(desk: Desk, files: list[FileReview]) -> None:
     for one in files:
         if one.kind == "athlete" and (athlete := desk.athlete_at(one.name).athlete) is not None:
             plans.setdefault(athlete, [])
+    said: dict[FileReview, _Gathered] = {}
     for athlete, ledgers in plans.items():
         ledgers += [one for other in others for one in other.ledgers if one.athlete is athlete]
         home = by_file.get(repository.real(athlete.place.text.name))
@@ -241,7 +257,9 @@ def _judge_athletes(desk: Desk, files: list[FileReview]) -> None:
         for finding in found:
             where = by_file.get(repository.real(finding.place.text.name))
             if where is not None:
-                where.findings.append(finding)
+                said.setdefault(where, _Gathered()).take(finding, athlete.name)
+    for where, gathered_there in said.items():
+        where.findings += gathered_there.said(of=len(where.ledgers))
 
 
 def _plans(files: Iterable[FileReview]) -> dict[Athlete, list[Ledger]]:

@@ -796,8 +796,8 @@ def programmes_overlap(lifter: Lifter, limits: Limits) -> Iterator[Finding]:
             if ends >= starts and earlier.programme is not later.programme:
                 yield found(
                     later.programme.places["starts"],
-                    f"{later.programme.name} starts on {starts}, {earlier.programme.name} runs until {ends}:"
-                    f" {lifter.athlete.name} is on both.",
+                    f"{later.programme.name} starts on {starts}, while {earlier.programme.name} runs until"
+                    f" {ends} for the same athlete.",
                     wanted="one programme at a time",
                     change=f"Start it on {ends + timedelta(days=1)} or later, end the other sooner, or"
                     " write the two into one.",

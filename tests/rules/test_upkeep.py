@@ -3,10 +3,13 @@
 from __future__ import annotations
 
 from collections.abc import Callable
+from datetime import date
+from pathlib import Path
 
 import pytest
 
 from spotline.lint.finding import Finding
+from spotline.lint.review import review
 
 Findings = Callable[..., list[Finding]]
 Text = Callable[..., str]
@@ -385,4 +388,819 @@ class TestUnitsMixed:
         text = week(
             {"Gym": ["heel drop, sets: 3, load: 10 kg", "heel drop, sets: 3, load: 20 lb"]}, REHABILITATION
         )
+        assert len(findings(text, self.RULE)) == 1
+
+
+def limits(rule: str, words: str) -> dict[str, str]:
+    return {"spotline.yaml": f"rules: {{{rule}: {{{words}}}}}\n"}
+
+
+def mended(text: str, finding: Finding, edit: int = 0) -> str:
+    """The text with one of a finding's edits made."""
+    change = finding.edits[edit]
+    return text[: change.place.start] + change.words + text[change.place.end :]
+
+
+@pytest.fixture
+def filed(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> Callable[..., list[Finding]]:
+    """The findings of a rule on all files of a repository, by their names."""
+
+    def run(files: dict[str, str], rule: str, asked: str = ".") -> list[Finding]:
+        (tmp_path / ".git").mkdir(exist_ok=True)
+        monkeypatch.chdir(tmp_path)
+        for name, content in files.items():
+            (tmp_path / name).write_text(content, encoding="utf-8")
+        whole = review([asked], date(2026, 1, 5))
+        assert not [fault.words for one in whole.files for fault in one.faults]
+        return [finding for one in whole.files for finding in one.findings if finding.rule == rule]
+
+    return run
+
+
+class TestExerciseUnknownInAdjustments:
+    RULE = "exercise-unknown"
+
+    def test_a_swap_is_looked_up_too(self, findings: Findings, week: Text) -> None:
+        head = (
+            "athletes:\n  - {name: Bo}\n  - athlete: {name: Ida}\n"
+            "    adjust: [{exercise: leg press, swap: hack sqat}, {exercise: leg press, sets: 2}]"
+        )
+        (finding,) = findings(week({"Gym": ["leg press, sets: 3"]}, head), self.RULE)
+        assert (finding.place.line, finding.place.excerpt) == (5, "hack sqat")
+        assert finding.where == "adjust, leg press"
+        assert finding.counted.startswith("For Ida: `hack sqat` is not in the catalogue")
+        assert finding.edits[0].words == "hack squat"
+
+
+class TestExerciseByAlias:
+    RULE = "exercise-by-alias"
+    RUN = {"spotline.yaml": "rules: {exercise-by-alias: run}\n"}
+
+    def test_off_until_asked_for(self, findings: Findings, week: Text) -> None:
+        assert findings(week({"Gym": ["RDL, sets: 3"]}), self.RULE) == []
+
+    def test_the_words(self, findings: Findings, week: Text) -> None:
+        text = week({"Gym": ["RDL, sets: 3"]})
+        (finding,) = findings(text, self.RULE, self.RUN)
+        assert (finding.severity, finding.place.excerpt, finding.where) == ("note", "RDL", "Gym")
+        assert finding.counted == "`RDL` is another word for Romanian deadlift."
+        assert finding.wanted == "one name throughout"
+        assert finding.change == "Write Romanian deadlift."
+        assert [(one.words, one.label) for one in finding.edits] == [
+            ("Romanian deadlift", "write Romanian deadlift")
+        ]
+        assert findings(mended(text, finding), self.RULE, self.RUN) == []
+
+    @pytest.mark.parametrize(
+        ("name", "said"),
+        [
+            ("Romanian deadlift", 0),
+            ("romanian Deadlifts", 0),
+            ("Romanian dead-lift", 0),
+            ("BB deadlift", 1),
+            ("moon walk", 0),  # another rule's business
+        ],
+    )
+    def test_spelling_is_not_minded(self, findings: Findings, week: Text, name: str, said: int) -> None:
+        assert len(findings(week({"Gym": [f"{name}, sets: 3"]}), self.RULE, self.RUN)) == said
+
+    def test_alternatives_and_swaps(self, findings: Findings, week: Text) -> None:
+        head = "athletes: [{athlete: {name: Ida}, adjust: [{exercise: plank, swap: RDL}]}]"
+        text = week({"Gym": ["plank, sets: 3, or: [DL]"]}, head)
+        assert [one.place.excerpt for one in findings(text, self.RULE, self.RUN)] == ["RDL", "DL"]
+
+
+class TestLiftUnknown:
+    RULE = "lift-unknown"
+
+    def test_the_words(self, filed: Callable[..., list[Finding]]) -> None:
+        text = "name: Ida\nbest lifts:\n  back sqat: 80 kg\n  leg press: 90 kg\n  xyzzy: 5 kg\n"
+        first, second = filed({"ida.athlete.yaml": text}, self.RULE)
+        assert (first.severity, first.confidence) == ("warning", "fact")
+        assert (first.place.line, first.place.excerpt, first.where) == (3, "back sqat", "Ida, best lifts")
+        assert first.counted == "`back sqat` is not in the catalogue, so this best lift is used for no load."
+        assert first.change.startswith("Did you mean back squat")
+        assert (second.place.excerpt, second.change, second.edits) == (
+            "xyzzy",
+            "Write the exercise's usual name.",
+            (),
+        )
+        (left,) = filed({"ida.athlete.yaml": mended(text, first)}, self.RULE)
+        assert left.place.excerpt == "xyzzy"
+
+    @pytest.mark.parametrize("name", ["back squat", "Back-Squats", "RDL"])
+    def test_known_by_any_name(self, filed: Callable[..., list[Finding]], name: str) -> None:
+        assert filed({"ida.athlete.yaml": f"name: Ida\nbest lifts: {{{name}: 80 kg}}\n"}, self.RULE) == []
+
+    def test_an_exercise_of_the_teams_own(self, filed: Callable[..., list[Finding]]) -> None:
+        files = {
+            "ida.athlete.yaml": "name: Ida\nbest lifts: {pier hinge: 80 kg}\n",
+            "own.exercises.yaml": "exercises: [{name: pier hinge, implement: sandbag, path: {hip: [90, 0], knee: 15}}]\n",
+        }
+        assert len(filed(files, self.RULE)) == 1
+        assert filed({**files, "spotline.yaml": "exercises: [own.exercises.yaml]\n"}, self.RULE) == []
+
+
+class TestAdjustmentUnmatched:
+    RULE = "adjustment-unmatched"
+
+    def squad(self, *adjusted: str) -> str:
+        adjust = "".join(f"\n      - {{exercise: {one}, sets: 2}}" for one in adjusted)
+        return f"athletes:\n  - {{name: Bo}}\n  - athlete: {{name: Ida}}\n    adjust:{adjust}"
+
+    def test_the_words(self, findings: Findings, week: Text) -> None:
+        text = week({"Gym": ["back squat, sets: 3", "bench press, sets: 3"]}, self.squad("back sqat"))
+        (finding,) = findings(text, self.RULE)
+        assert (finding.severity, finding.confidence) == ("warning", "fact")
+        assert (finding.place.line, finding.place.excerpt) == (6, "back sqat")
+        assert finding.where == "adjust, back sqat"
+        assert finding.counted == (
+            "For Ida: No line of this programme is called `back sqat`, so nothing is adjusted."
+        )
+        assert finding.wanted == "an exercise that the programme has"
+        assert finding.change == "Did you mean back squat?"
+        assert findings(mended(text, finding), self.RULE) == []
+
+    def test_nothing_near(self, findings: Findings, week: Text) -> None:
+        lines = [f"{name}, sets: 3" for name in ("plank", "dip", "back squat", "leg press", "side plank")]
+        (finding,) = findings(week({"Gym": lines}, self.squad("xyzzy")), self.RULE)
+        assert finding.change == "Name one of its lines: plank, dip, back squat and leg press."
+        assert finding.edits == ()
+
+    @pytest.mark.parametrize(
+        ("line", "adjusted", "said"),
+        [
+            ("back squat, sets: 3", "Back-Squats", 0),
+            ("RDL, sets: 3", "Romanian deadlift", 0),
+            ("moon walk, sets: 3", "Moon-Walks", 0),  # nobody knows it, but it is the same word
+            ("moon walk, sets: 3", "mars walk", 1),
+            ("back squat, sets: 3", "front squat", 1),
+            ("back squat, sets: 3, or: [front squat]", "front squat", 1),  # no line of its own
+            ("{1: back squat, 2: front squat}, sets: 3", "front squat", 0),
+        ],
+    )
+    def test_what_matches(self, findings: Findings, week: Text, line: str, adjusted: str, said: int) -> None:
+        text = week({"Gym": [line]}, f"weeks: 2\n{self.squad(adjusted)}")
+        assert len(findings(text, self.RULE)) == said
+
+    def test_each_one(self, findings: Findings, week: Text) -> None:
+        text = week({"Gym": ["plank, sets: 3"]}, self.squad("dip", "plank", "leg press"))
+        assert [one.place.excerpt for one in findings(text, self.RULE)] == ["dip", "leg press"]
+
+
+class TestExerciseTwice:
+    """Common practice, no source."""
+
+    RULE = "exercise-twice"
+
+    def test_the_words(self, findings: Findings, week: Text) -> None:
+        text = week(
+            {
+                "monday Lower": [
+                    "leg press, sets: 3",
+                    "plank, sets: 3",
+                    "Leg-Press, sets: 2",
+                    "leg press, sets: 1",
+                ]
+            },
+            "weeks: 4",
+        )
+        (finding,) = findings(text, self.RULE)
+        assert (finding.severity, finding.confidence) == ("note", "common practice")
+        assert (finding.place.line, finding.place.excerpt) == (9, "Leg-Press")
+        assert finding.where == "Lower, Leg-Press"
+        assert finding.counted == "Leg-Press stands on 3 lines of this session that read alike."
+        assert finding.wanted == "one line for it, or lines that differ in load, repetitions or effort"
+        assert finding.change == (
+            "Take the second out, draw them together with all their sets, or say what differs."
+        )
+        assert [(one.place.line, one.words) for one in finding.related] == [
+            (7, "Lower, leg press"),
+            (10, "Lower, leg press"),
+        ]
+        assert finding.weeks == (1, 2, 3, 4)
+
+    @pytest.mark.parametrize(
+        ("first", "second", "said"),
+        [
+            ("leg press, sets: 3", "leg press, sets: 3", 1),
+            ("leg press, sets: 3", "leg extension, sets: 3", 0),
+            ("moon walk, sets: 3", "Moon-Walk, sets: 3", 1),
+            ("leg press, sets: 3, reps: 8", "leg press, sets: 3, reps: 12", 1),  # both light
+            ("leg press, sets: 3, reps: 7", "leg press, sets: 3, reps: 8", 0),
+            ("leg press, sets: 3, reps: 8", "leg press, sets: 3", 0),
+            ("leg press, sets: 3, load: 80 %", "leg press, sets: 3, load: 80 %", 1),
+            ("leg press, sets: 3, load: 80 %", "leg press, sets: 3, load: 70 %", 0),
+            ("leg press, sets: 3, rir: 2", "leg press, sets: 3, rpe: 8", 1),  # the same effort
+            ("leg press, sets: 3, rir: 2", "leg press, sets: 3, rir: 3", 0),
+            ("leg press, sets: 3, tempo: 3-0-X-0", "leg press, sets: 3, tempo: 3-0-X-0", 1),
+            ("leg press, sets: 3, tempo: 3-0-X-0", "leg press, sets: 3", 0),
+            ("leg press, sets: 3, side: left", "leg press, sets: 3, side: right", 0),
+            ("leg press, sets: 3, side: left", "leg press, sets: 3, side: left", 1),
+            ("leg press, sets: 1, method: drop set", "leg press, sets: 3", 0),
+            ("plank, sets: 1, hold: 30 s", "plank, sets: 1, hold: 60 s", 0),
+            ("plank, sets: 1, hold: 30 s", "plank, sets: 1, hold: 30 s", 1),
+            ("farmer's carry, sets: 1, distance: 20 m", "farmer's carry, sets: 1, distance: 40 m", 0),
+            ("leg press, sets: 3", "leg press, sets: {1: 0}", 0),
+            ("leg press, sets: {1: 0}", "leg press, sets: 3", 0),
+            ("leg press, work: [{sets: 1}, {sets: 2}]", "leg press, sets: 3", 0),
+            ("leg press, sets: 3", "leg press, work: [{sets: 1}, {sets: 2}]", 0),
+            ("leg press, work: [{sets: 1}]", "leg press, sets: 3", 1),
+        ],
+    )
+    def test_lines_that_read_alike(
+        self, findings: Findings, week: Text, first: str, second: str, said: int
+    ) -> None:
+        assert len(findings(week({"Gym": [first, second]}), self.RULE)) == said
+
+    def test_two_sessions_of_a_day_are_two(self, findings: Findings, week: Text) -> None:
+        text = week({"monday A": ["leg press, sets: 3"], "monday B": ["leg press, sets: 3"]})
+        assert findings(text, self.RULE) == []
+
+    @pytest.mark.parametrize(
+        "item",
+        [
+            "{superset: [{exercise: plank, sets: 3}, {exercise: leg press, sets: 3}]}",
+            "{circuit: {rounds: 3, exercises: [{exercise: leg press}]}}",
+        ],
+    )
+    def test_supersets_and_circuits_are_left_alone(self, findings: Findings, item: str) -> None:
+        for items in (
+            f"{item}, {{exercise: leg press, sets: 3}}",
+            f"{{exercise: leg press, sets: 3}}, {item}",
+        ):
+            text = f"programme: Test\nsessions: [{{session: A, exercises: [{items}]}}]\n"
+            assert findings(text, self.RULE) == []
+
+    def test_one_finding_an_exercise(self, findings: Findings, week: Text) -> None:
+        lines = ["dip, sets: 3", "leg press, sets: 3", "leg press, sets: 3", "dip, sets: 3"]
+        said = findings(week({"Gym": lines}), self.RULE)
+        assert [(one.place.line, one.place.excerpt) for one in said] == [(7, "leg press"), (8, "dip")]
+
+
+class TestSessionEmpty:
+    RULE = "session-empty"
+
+    def test_the_words(self, findings: Findings, week: Text) -> None:
+        text = week(
+            {"A": ["plank, sets: {1-3: 2, 4: 0}", "dip, sets: {1-3: 2, 4: 0}"], "B": ["dip, sets: 3"]},
+            "weeks: 4",
+        )
+        (finding,) = findings(text, self.RULE)
+        assert (finding.severity, finding.confidence) == ("warning", "fact")
+        assert (finding.place.excerpt, finding.where, finding.weeks) == ("A", "A", (4,))
+        assert finding.counted == "A has no work set left."
+        assert finding.wanted == "at least one work set"
+        assert finding.change == "Add its work, or take the session out for these weeks."
+
+    def test_the_words_on_a_whole_week(self, findings: Findings, week: Text) -> None:
+        text = week({"A": ["plank, sets: {1-3: 2, 4: 0}"], "B": ["dip, sets: {1-3: 2, 4: 0}"]}, "weeks: 4")
+        (finding,) = findings(text, self.RULE)
+        assert (finding.place.excerpt, finding.where, finding.weeks) == ("A", "A", (4,))
+        assert finding.counted == "Nothing at all is trained: no session has a work set."
+        assert finding.wanted == "at least one work set in the week"
+        assert finding.change == "Add the work, or let the block end a week sooner."
+
+    def test_weeks_of_two_blocks_are_one_thing_to_say(self, findings: Findings) -> None:
+        block = "  - {{name: {name}, weeks: 1, sessions: [{{session: {name}, exercises: [{{exercise: plank, sets: {{1: 0}}}}]}}]}}\n"
+        text = "programme: Test\nblocks:\n" + block.format(name="A") + block.format(name="B")
+        (finding,) = findings(text, self.RULE)
+        assert (finding.place.excerpt, finding.weeks) == ("A", (1, 2))
+
+    @pytest.mark.parametrize(
+        ("line", "said"),
+        [
+            ("plank, sets: {1: 0}", 1),
+            ("plank, sets: {1: 0-1}", 0),
+            ("plank, sets: 1", 0),
+            ("plank, sets: many", 0),  # what it holds nobody can read
+            ("moon walk, sets: {1: 0}", 1),
+            ("moon walk, sets: 1", 0),
+        ],
+    )
+    def test_sets_left(self, findings: Findings, week: Text, line: str, said: int) -> None:
+        assert len(findings(week({"A": [line], "B": ["dip, sets: 3"]}), self.RULE)) == said
+        assert len(findings(week({"A": [line]}), self.RULE)) == said
+
+    def test_one_line_is_enough(self, findings: Findings, week: Text) -> None:
+        assert findings(week({"A": ["plank, sets: {1: 0}", "dip, sets: 1"]}), self.RULE) == []
+
+    def test_a_session_without_lines_is_said_already(self, findings: Findings) -> None:
+        text = "programme: Test\nsessions: [{session: A, exercises: []}, {session: B, exercises: [{exercise: dip, sets: 3}]}]\n"
+        assert findings(text, self.RULE) == []
+
+    def test_a_week_of_activities_is_no_empty_week(self, findings: Findings) -> None:
+        text = (
+            "programme: Test\nsessions:\n  - {session: A, exercises: [{exercise: plank, sets: {1: 0}}]}\n"
+            "  - {activity: run, day: monday}\n"
+        )
+        (finding,) = findings(text, self.RULE)
+        assert finding.counted == "A has no work set left."
+        assert findings("programme: Test\nsessions: [{activity: run, day: monday}]\n", self.RULE) == []
+
+    def test_a_repeated_session_is_said_once(self, findings: Findings) -> None:
+        text = (
+            "programme: Test\nsessions:\n"
+            "  - {session: A, day: [monday, friday], exercises: [{exercise: plank, sets: {1: 0}}]}\n"
+            "  - {session: B, exercises: [{exercise: plank, sets: 1}]}\n"
+        )
+        assert len(findings(text, self.RULE)) == 1
+
+    def test_what_is_left_out_for_one_athlete(self, findings: Findings, week: Text) -> None:
+        head = "athletes: [{name: Bo}, {athlete: {name: Ida}, adjust: [{exercise: plank, leave out: true}]}]"
+        (finding,) = findings(week({"A": ["plank, sets: 3"], "B": ["dip, sets: 3"]}, head), self.RULE)
+        assert (finding.place.excerpt, finding.counted) == ("A", "For Ida: A has no work set left.")
+
+
+class TestEquipmentMissing:
+    RULE = "equipment-missing"
+
+    def head(self, equipment: str) -> str:
+        return f"athlete: {{name: Ida, equipment: [{equipment}]}}"
+
+    def test_the_words(self, findings: Findings, week: Text) -> None:
+        text = week(
+            {
+                "monday A": ["goblet squat, sets: 3", "back squat, sets: 3", "overhead press, sets: 3"],
+                "friday B": ["back squat, sets: 2", "barbell curl, sets: 2"],
+            },
+            self.head("dumbbells, bench"),
+        )
+        first, second = findings(text, self.RULE)
+        assert (first.severity, first.confidence, first.weeks) == ("warning", "fact", ())
+        assert (first.place.line, first.place.excerpt, first.where) == (8, "back squat", "A, back squat")
+        assert first.counted == (
+            "back squat and overhead press take barbell and rack, which are not among the athlete's equipment."
+        )
+        assert first.wanted == "exercises for what there is to train with"
+        assert first.change == (
+            "Swap back squat for goblet squat or dumbbell squat; overhead press for seated dumbbell shoulder"
+            " press or dumbbell push press, or add barbell and rack to the athlete's equipment."
+        )
+        assert [(one.place.line, one.words) for one in first.related] == [
+            (9, "A, overhead press: takes barbell and rack too"),
+            (13, "B, back squat: takes barbell and rack too"),
+        ]
+        assert second.counted == ("barbell curl takes barbell, which is not among the athlete's equipment.")
+
+    def test_nothing_to_swap_it_for(self, findings: Findings, week: Text) -> None:
+        (finding,) = findings(week({"Gym": ["leg extension, sets: 3"]}, self.head("kettlebell")), self.RULE)
+        assert finding.counted.startswith("leg extension takes leg extension, which is not among")
+        assert finding.change == (
+            "Swap it for something else, or add leg extension to the athlete's equipment."
+        )
+
+    @pytest.mark.parametrize(
+        ("equipment", "line", "said"),
+        [
+            ("barbell, rack", "back squat, sets: 3", 0),
+            ("barbell", "back squat, sets: 3", 1),
+            ("full gym", "back squat, sets: 3", 0),
+            ("band", "push-up, sets: 3", 0),
+            ("band", "step-up, sets: 3", 1),  # the step is there, the dumbbell is not
+            ("band", "moon walk, sets: 3", 0),
+            ("band", "back squat, sets: {1: 0}", 0),
+            ("band", "back squat, sets: 0-1", 1),
+            ("band", "back squat, sets: 3, or: [banded squat]", 0),
+            ("band", "back squat, sets: 3, or: [front squat]", 1),
+            ("band", "back squat, sets: 3, or: [moon walk]", 1),
+            ("band", "back squat, sets: 3, or: [front squat, banded squat]", 0),
+        ],
+    )
+    def test_what_is_missing(
+        self, findings: Findings, week: Text, equipment: str, line: str, said: int
+    ) -> None:
+        assert len(findings(week({"Gym": [line]}, self.head(equipment)), self.RULE)) == said
+
+    def test_nothing_listed(self, findings: Findings, week: Text) -> None:
+        assert findings(week({"Gym": ["back squat, sets: 3"]}), self.RULE) == []
+        assert findings(week({"Gym": ["back squat, sets: 3"]}, "athlete: {name: Ida}"), self.RULE) == []
+
+    def test_the_teams_sets_are_spelled_out(self, findings: Findings, week: Text) -> None:
+        text = week({"Gym": ["back squat, sets: 3"]}, self.head("home"))
+        sets = {"spotline.yaml": "equipment: {home: [barbell, Squat Rack], shed: [band]}\n"}
+        assert findings(text, self.RULE, sets) == []
+        assert len(findings(text.replace("home", "shed"), self.RULE, sets)) == 1
+
+    def test_for_one_athlete_of_several(self, findings: Findings, week: Text) -> None:
+        head = "athletes: [{name: Bo, equipment: [full gym]}, {name: Ida, equipment: [band]}]"
+        (finding,) = findings(week({"Gym": ["back squat, sets: 3"]}, head), self.RULE)
+        assert finding.counted.startswith("For Ida: back squat takes")
+
+    def test_a_swap_that_is_missing_and_one_that_is_not(self, findings: Findings, week: Text) -> None:
+        head = (
+            "athletes: [{{athlete: {{name: Ida, equipment: [band]}},"
+            " adjust: [{{exercise: back squat, swap: {swap}}}]}}]"
+        )
+        lines = {"Gym": ["back squat, sets: 3"]}
+        (finding,) = findings(week(lines, head.format(swap="goblet squat")), self.RULE)
+        assert finding.place.excerpt == "goblet squat"
+        assert findings(week(lines, head.format(swap="banded squat")), self.RULE) == []
+
+    def test_what_is_always_there_can_be_moved(self, findings: Findings, week: Text) -> None:
+        text = week({"Gym": ["push-up, sets: 3", "back squat, sets: 3"]}, self.head("band"))
+        always = limits(self.RULE, "always there: [barbell, rack]")
+        assert [one.place.excerpt for one in findings(text, self.RULE, always)] == ["push-up"]
+
+    @pytest.mark.parametrize(
+        ("offered", "swaps"),
+        [
+            (1, "Swap back squat for goblet squat, or add"),
+            (3, "Swap back squat for goblet squat or dumbbell squat or kettlebell front squat, or add"),
+            (0, "Swap it for something else, or add"),
+        ],
+    )
+    def test_how_many_are_offered_can_be_moved(
+        self, findings: Findings, week: Text, offered: int, swaps: str
+    ) -> None:
+        text = week({"Gym": ["back squat, sets: 3"]}, self.head("dumbbell"))
+        (finding,) = findings(text, self.RULE, limits(self.RULE, f"offered: {offered}"))
+        assert finding.change.startswith(swaps)
+
+
+class TestRoomTooSmall:
+    """Common practice, no source."""
+
+    RULE = "room-too-small"
+
+    def room(self, together: int = 4, stations: str = "rack: 1", more: str = "") -> dict[str, str]:
+        return {"spotline.yaml": f"stations: {{{stations}}}\ntraining together: {together}\n{more}"}
+
+    def superset(self, *names: str) -> str:
+        members = ", ".join(f"{{exercise: {name}, sets: 3}}" for name in names)
+        return f"programme: Test\nsessions: [{{session: A, exercises: [{{superset: [{members}]}}]}}]\n"
+
+    def circuit(self, *names: str) -> str:
+        members = ", ".join(f"{{exercise: {name}}}" for name in names)
+        return f"programme: Test\nsessions: [{{session: A, exercises: [{{circuit: {{rounds: 3, exercises: [{members}]}}}}]}}]\n"
+
+    def test_the_words(self, findings: Findings, week: Text) -> None:
+        text = week(
+            {"monday A": ["plank, sets: 3", "back squat, sets: 3"], "friday B": ["front squat, sets: 3"]},
+            "weeks: 4",
+        )
+        (finding,) = findings(text, self.RULE, self.room(8, "rack: 2"))
+        assert (finding.severity, finding.confidence) == ("note", "common practice")
+        assert (finding.place.excerpt, finding.where) == ("back squat", "A, back squat")
+        assert finding.counted == "8 at a time need the rack for back squat; the room has 2, enough for 6."
+        assert finding.wanted == "no more than 3 to a station in straight sets (common practice)"
+        assert finding.change == (
+            "Start groups on different lines, let them come one after the other, or choose work that needs no"
+            " rack."
+        )
+        assert finding.weeks == (1, 2, 3, 4)
+
+    def test_the_words_on_a_superset(self, findings: Findings) -> None:
+        text = self.superset("back squat", "plank", "overhead press")
+        (finding,) = findings(text, self.RULE, self.room(3))
+        assert finding.counted == (
+            "3 at a time need the rack for back squat and overhead press; the room has 1, enough for 2."
+        )
+        assert finding.wanted == "no more than 2 to a station in supersets (common practice)"
+        assert [one.words for one in finding.related] == ["A, overhead press needs it too"]
+
+    def test_the_words_on_a_circuit(self, findings: Findings) -> None:
+        (finding,) = findings(self.circuit("back squat", "plank", "dip"), self.RULE, self.room(4))
+        assert finding.counted == "2 at a time need the rack for back squat; the room has 1, enough for 1."
+        assert finding.wanted == "no more than 1 to a station in circuits (common practice)"
+
+    @pytest.mark.parametrize(
+        ("together", "stations", "said"),
+        [
+            (3, "rack: 1", 0),
+            (4, "rack: 1", 1),
+            (6, "rack: 2", 0),
+            (7, "rack: 2", 1),
+            (4, "squat racks: 1", 1),
+            (4, "rack: 1, barbell: 1", 2),
+            (4, "rack: 1, bench: 1", 1),
+            (4, "bench: 1", 0),
+            (40, "leg press: 1", 0),
+        ],
+    )
+    def test_straight_sets(
+        self, findings: Findings, week: Text, together: int, stations: str, said: int
+    ) -> None:
+        text = week({"Gym": ["back squat, sets: 3"]})
+        assert len(findings(text, self.RULE, self.room(together, stations))) == said
+
+    @pytest.mark.parametrize(
+        ("names", "together", "said"),
+        [
+            (["back squat", "plank"], 2, 0),
+            (["back squat", "plank"], 3, 1),
+            (["plank", "dip"], 30, 0),
+            (["moon walk", "plank"], 30, 0),
+        ],
+    )
+    def test_supersets(self, findings: Findings, names: list[str], together: int, said: int) -> None:
+        assert len(findings(self.superset(*names), self.RULE, self.room(together))) == said
+
+    @pytest.mark.parametrize(
+        ("others", "together", "said"),
+        [(0, 1, 0), (0, 2, 1), (1, 2, 0), (1, 3, 1), (3, 4, 0), (3, 5, 1)],
+    )
+    def test_circuits(self, findings: Findings, others: int, together: int, said: int) -> None:
+        text = self.circuit("back squat", *["plank", "dip", "push-up"][:others])
+        assert len(findings(text, self.RULE, self.room(together))) == said
+
+    def test_two_supersets_are_two(self, findings: Findings) -> None:
+        pair = "{superset: [{exercise: back squat, sets: 3}, {exercise: plank, sets: 3}]}"
+        text = f"programme: Test\nsessions: [{{session: A, exercises: [{pair}, {pair}]}}]\n"
+        (finding,) = findings(text, self.RULE, self.room(3))  # the rack is one thing to say
+        assert finding.related == ()
+
+    def test_groups_of_sets_are_one_line(self, findings: Findings, week: Text) -> None:
+        text = week({"Gym": ["back squat, work: [{sets: 1}, {sets: 2}]"]})
+        (finding,) = findings(text, self.RULE, self.room())
+        assert finding.counted.startswith("4 at a time need the rack for back squat;")
+
+    def test_sets_of_none(self, findings: Findings, week: Text) -> None:
+        text = week({"Gym": ["back squat, sets: {1: 0}", "plank, sets: 1"]})
+        assert findings(text, self.RULE, self.room()) == []
+
+    def test_the_worst_session_speaks(self, findings: Findings) -> None:
+        text = (
+            "programme: Test\nsessions:\n  - {session: A, exercises: [{exercise: back squat, sets: 3}]}\n"
+            "  - session: B\n    exercises: [{superset: [{exercise: front squat, sets: 3}, {exercise: plank, sets: 3}]}]\n"
+        )
+        (finding,) = findings(text, self.RULE, self.room(4))
+        assert finding.place.excerpt == "front squat"
+
+    @pytest.mark.parametrize("settings", ["stations: {rack: 1}\n", "training together: 40\n", ""])
+    def test_a_room_that_is_not_described(self, findings: Findings, week: Text, settings: str) -> None:
+        files = {"spotline.yaml": settings} if settings else {}
+        assert findings(week({"Gym": ["back squat, sets: 3"]}), self.RULE, files) == []
+
+    @pytest.mark.parametrize(
+        ("option", "text", "together"),
+        [
+            ("straight sets", "{exercise: back squat, sets: 3}", 2),
+            ("superset", "{superset: [{exercise: back squat, sets: 3}, {exercise: plank, sets: 3}]}", 5),
+            ("circuit", "{circuit: {rounds: 2, exercises: [{exercise: back squat}]}}", 5),
+        ],
+    )
+    def test_how_many_share_can_be_moved(
+        self, findings: Findings, option: str, text: str, together: int
+    ) -> None:
+        text = f"programme: Test\nsessions: [{{session: A, exercises: [{text}]}}]\n"
+        for share, said in ((together - 1, 1), (together, 0)):
+            files = self.room(together, more=f"rules: {{{self.RULE}: {{{option}: {share}}}}}\n")
+            assert len(findings(text, self.RULE, files)) == said
+
+    def test_a_squad_is_told_once(self, findings: Findings, week: Text) -> None:
+        head = "athletes: [{name: Ida}, {name: Bo}]"
+        (finding,) = findings(week({"Gym": ["back squat, sets: 3"]}, head), self.RULE, self.room())
+        assert finding.counted.startswith("4 at a time")
+
+
+class TestProgrammesOverlap:
+    RULE = "programmes-overlap"
+    IDA = {"ida.athlete.yaml": "name: Ida\n"}
+
+    def plan(self, name: str, head: str, athlete: str = "athlete: ida.athlete.yaml") -> dict[str, str]:
+        text = f"programme: {name}\n{athlete}\n{head}\nsessions: [{{session: A, exercises: [{{exercise: plank, sets: 1}}]}}]\n"
+        return {f"{name.lower()}.programme.yaml": text}
+
+    def test_the_words(self, filed: Callable[..., list[Finding]]) -> None:
+        files = {
+            **self.IDA,
+            **self.plan("Winter", "starts: 2026-02-02\nweeks: 4"),
+            **self.plan("Autumn", "starts: 2026-01-05\nweeks: 5"),
+        }
+        (finding,) = filed(files, self.RULE)
+        assert (finding.severity, finding.confidence) == ("warning", "fact")
+        assert finding.place.text.name == "winter.programme.yaml"
+        assert (finding.place.line, finding.place.excerpt, finding.where) == (3, "2026-02-02", "starts")
+        assert finding.counted == (
+            "Winter starts on 2026-02-02, while Autumn runs until 2026-02-08 for the same athlete."
+        )
+        assert finding.wanted == "one programme at a time"
+        assert finding.change == (
+            "Start it on 2026-02-09 or later, end the other sooner, or write the two into one."
+        )
+        (related,) = finding.related
+        assert (related.place.text.name, related.place.excerpt) == ("autumn.programme.yaml", "2026-01-05")
+        assert related.words == "Autumn starts here"
+
+    @pytest.mark.parametrize(
+        ("starts", "said"),
+        [
+            ("2026-01-05", 1),
+            ("2026-02-08", 1),
+            ("2026-02-09", 0),
+            ("2026-03-01", 0),
+            ("2025-12-02", 1),
+            ("2025-12-01", 0),
+        ],
+    )
+    def test_the_last_day_is_still_the_programmes(
+        self, filed: Callable[..., list[Finding]], starts: str, said: int
+    ) -> None:
+        files = {
+            **self.IDA,
+            **self.plan("Autumn", "starts: 2026-01-05\nweeks: 5"),
+            **self.plan("Winter", f"starts: {starts}\nweeks: 5"),
+        }
+        assert len(filed(files, self.RULE)) == said
+
+    def test_blocks_add_up(self, filed: Callable[..., list[Finding]]) -> None:
+        blocks = "\n".join(
+            f"  - {{name: {name}, weeks: 2, sessions: [{{session: A, exercises: [{{exercise: plank, sets: 1}}]}}]}}"
+            for name in "AB"
+        )
+        first = f"programme: Autumn\nathlete: ida.athlete.yaml\nstarts: 2026-01-05\nblocks:\n{blocks}\n"
+        files = {**self.IDA, "a.programme.yaml": first, **self.plan("Winter", "starts: 2026-02-01")}
+        assert len(filed(files, self.RULE)) == 1
+        files["winter.programme.yaml"] = files["winter.programme.yaml"].replace("2026-02-01", "2026-02-02")
+        assert filed(files, self.RULE) == []
+
+    @pytest.mark.parametrize(
+        ("head", "athlete"),
+        [
+            ("weeks: 4", "athlete: ida.athlete.yaml"),  # no start
+            ("starts: 2026-01-05", "athlete: bo.athlete.yaml"),
+            (
+                "starts: 2026-01-05\nrehabilitation: {stage: s, advised by: physician, until: 2026-02-01}",
+                "athlete: ida.athlete.yaml",
+            ),
+        ],
+    )
+    def test_none_of_this(self, filed: Callable[..., list[Finding]], head: str, athlete: str) -> None:
+        for names in (("Autumn", "Winter"), ("Winter", "Autumn")):  # whichever comes first
+            files = {
+                **self.IDA,
+                "bo.athlete.yaml": "name: Bo\n",
+                **self.plan(names[0], "starts: 2026-01-05"),
+                **self.plan(names[1], head, athlete),
+            }
+            assert filed(files, self.RULE) == []
+
+    def test_twice_on_one_programme_is_one_programme(self, filed: Callable[..., list[Finding]]) -> None:
+        athletes = "athletes: [ida.athlete.yaml, ida.athlete.yaml]"
+        assert filed({**self.IDA, **self.plan("Autumn", "starts: 2026-01-05", athletes)}, self.RULE) == []
+
+    def test_of_several_the_one_that_runs_longest(self, filed: Callable[..., list[Finding]]) -> None:
+        files = {
+            **self.IDA,
+            **self.plan("Summer", "starts: 2026-01-05\nweeks: 9"),
+            **self.plan("Autumn", "starts: 2026-01-12\nweeks: 4"),
+            **self.plan("Winter", "starts: 2026-02-02\nweeks: 4"),
+        }
+        said = filed(files, self.RULE)
+        assert [one.counted.removesuffix(" for the same athlete.") for one in said] == [
+            "Autumn starts on 2026-01-12, while Summer runs until 2026-03-08",
+            "Winter starts on 2026-02-02, while Summer runs until 2026-03-08",
+        ]
+
+    def test_a_squad_on_both(self, filed: Callable[..., list[Finding]]) -> None:
+        both = "athletes: [ida.athlete.yaml, bo.athlete.yaml]"
+        files = {
+            **self.IDA,
+            "bo.athlete.yaml": "name: Bo\n",
+            **self.plan("Autumn", "starts: 2026-01-05\nweeks: 5", both),
+            **self.plan("Winter", "starts: 2026-02-02\nweeks: 4", both),
+        }
+        (finding,) = filed(files, self.RULE)
+        assert finding.counted.startswith("Winter starts")
+        files["winter.programme.yaml"] = files["winter.programme.yaml"].replace("bo.", "cy.")
+        (finding,) = filed({**files, "cy.athlete.yaml": "name: Cy\n"}, self.RULE)
+        assert finding.counted.startswith("For Ida: Winter starts")
+
+    def test_the_earlier_need_not_be_asked_for(self, filed: Callable[..., list[Finding]]) -> None:
+        files = {
+            **self.IDA,
+            **self.plan("Autumn", "starts: 2026-01-05\nweeks: 5"),
+            **self.plan("Winter", "starts: 2026-02-02\nweeks: 4"),
+        }
+        assert len(filed(files, self.RULE, "winter.programme.yaml")) == 1
+        assert filed(files, self.RULE, "autumn.programme.yaml") == []
+
+
+class TestDatesAtOdds:
+    """Common practice, no source."""
+
+    RULE = "dates-at-odds"
+    GYM = {"Gym": ["plank, sets: 3"]}
+
+    def test_the_words_on_an_event_after_the_end(self, findings: Findings, week: Text) -> None:
+        head = "starts: 2026-01-05\nweeks: 4\nevents:\n  - {date: 2026-03-14, event: regatta}"
+        (finding,) = findings(week(self.GYM, head), self.RULE)
+        assert (finding.severity, finding.confidence) == ("note", "common practice")
+        assert (finding.place.line, finding.place.excerpt, finding.where) == (5, "regatta", "events, regatta")
+        assert finding.counted == "regatta on 2026-03-14 is 41 days after it ends (2026-02-01)."
+        assert finding.wanted == "events that the programme leads up to"
+        assert finding.change == "Correct the date, the start or the weeks, or take the event out."
+
+    @pytest.mark.parametrize(
+        ("day", "counted"),
+        [
+            ("2026-01-03", "match on 2026-01-03 is 2 days before the programme starts (2026-01-05)."),
+            ("2026-01-04", "match on 2026-01-04 is 1 day before the programme starts (2026-01-05)."),
+            ("2026-01-05", ""),
+            ("2026-02-01", ""),  # the last day
+            ("2026-02-08", ""),  # a week later
+            ("2026-02-09", "match on 2026-02-09 is 8 days after it ends (2026-02-01)."),
+        ],
+    )
+    def test_events_on_the_edge(self, findings: Findings, week: Text, day: str, counted: str) -> None:
+        head = f"starts: 2026-01-05\nweeks: 4\nevents: [{{date: {day}, event: match}}]"
+        assert [one.counted for one in findings(week(self.GYM, head), self.RULE)] == (
+            [counted] if counted else []
+        )
+
+    @pytest.mark.parametrize(("day", "said"), [("2026-02-01", 0), ("2026-02-02", 1)])
+    def test_the_days_after_can_be_moved(self, findings: Findings, week: Text, day: str, said: int) -> None:
+        head = f"starts: 2026-01-05\nweeks: 4\nevents: [{{date: {day}, event: match}}]"
+        found = findings(week(self.GYM, head), self.RULE, limits(self.RULE, "days after: 0"))
+        assert [one.counted for one in found] == [
+            "match on 2026-02-02 is 1 day after it ends (2026-02-01)."
+        ] * said
+
+    def test_no_start_or_no_date(self, findings: Findings, week: Text) -> None:
+        assert findings(week(self.GYM, "events: [{date: 2020-01-01, event: match}]"), self.RULE) == []
+        assert findings(week(self.GYM, "starts: 2026-01-05\nevents: [{event: match}]"), self.RULE) == []
+
+    def test_each_event(self, findings: Findings, week: Text) -> None:
+        head = (
+            "starts: 2026-01-05\nevents: [{date: 2027-01-01, event: a}, {date: 2026-01-07, event: b},"
+            " {date: 2025-01-01, event: c}]"
+        )
+        assert [one.place.excerpt for one in findings(week(self.GYM, head), self.RULE)] == ["a", "c"]
+
+    def test_the_words_on_a_long_peak(self, findings: Findings, week: Text) -> None:
+        (finding,) = findings(week(self.GYM, "phase: taper\nweeks: 5"), self.RULE)
+        assert (finding.place.line, finding.place.excerpt, finding.where) == (2, "taper", "phase")
+        assert finding.counted == "All 5 weeks are taper."
+        assert finding.wanted == "at most 4 weeks of it (common practice)"
+        assert finding.change == "Give the weeks that build the phase build, or shorten the programme."
+
+    @pytest.mark.parametrize(
+        ("head", "said"),
+        [
+            ("phase: taper\nweeks: 4", 0),
+            ("phase: test\nweeks: 5", 1),
+            ("phase: build\nweeks: 5", 0),
+            ("phase: in-season\nweeks: 50", 0),
+            ("weeks: 50", 0),
+        ],
+    )
+    def test_how_long_a_peak_may_be(self, findings: Findings, week: Text, head: str, said: int) -> None:
+        assert len(findings(week(self.GYM, head), self.RULE)) == said
+
+    @pytest.mark.parametrize(("weeks", "said"), [(2, 0), (3, 1)])
+    def test_the_length_can_be_moved(self, findings: Findings, week: Text, weeks: int, said: int) -> None:
+        text = week(self.GYM, f"phase: taper\nweeks: {weeks}")
+        assert len(findings(text, self.RULE, limits(self.RULE, "longest peak: 2"))) == said
+
+    BLOCKS = """\
+programme: Test
+{head}
+blocks:
+  - {{name: A, weeks: 3, {first} sessions: &s [{{session: A, exercises: [{{exercise: plank, sets: 1}}]}}]}}
+  - {{name: B, weeks: 3, {second} sessions: *s}}
+"""
+
+    @pytest.mark.parametrize(
+        ("first", "second", "counted"),
+        [
+            ("phase: taper,", "phase: test,", "All 6 weeks are taper and test."),
+            ("phase: taper,", "phase: taper,", "All 6 weeks are taper."),
+            ("phase: build,", "phase: taper,", ""),
+            ("", "phase: taper,", ""),
+        ],
+    )
+    def test_phases_of_blocks(self, findings: Findings, first: str, second: str, counted: str) -> None:
+        text = self.BLOCKS.format(head="weeks: 6", first=first, second=second)
+        said = findings(text, self.RULE)
+        assert [one.counted for one in said] == ([counted] if counted else [])
+        assert [one.place.excerpt for one in said] == (["Test"] if counted else [])
+
+    def test_a_block_that_builds_in_a_taper(self, findings: Findings) -> None:
+        text = self.BLOCKS.format(head="phase: taper", first="phase: build,", second="")
+        assert findings(text, self.RULE) == []
+
+    def test_the_words_on_goal_and_phase(self, findings: Findings, week: Text) -> None:
+        (finding,) = findings(week(self.GYM, "goal: general health\nphase: test\nweeks: 9"), self.RULE)
+        assert (finding.place.excerpt, finding.where) == ("general health", "goal")
+        assert finding.counted == "The goal is general health, and there is a phase of test."
+        assert finding.wanted == "a goal and phases that go together"
+        assert finding.change == "Correct the goal, or leave the phase out."
+
+    @pytest.mark.parametrize(
+        ("goal", "phase", "said"),
+        [
+            ("general health", "build", 0),
+            ("general health", "taper", 1),
+            ("strength", "test", 0),
+            ("general health", "return", 0),
+        ],
+    )
+    def test_which_do_not_go_together(
+        self, findings: Findings, week: Text, goal: str, phase: str, said: int
+    ) -> None:
+        assert len(findings(week(self.GYM, f"goal: {goal}\nphase: {phase}"), self.RULE)) == said
+
+    def test_one_block_of_test_is_enough(self, findings: Findings) -> None:
+        text = self.BLOCKS.format(head="goal: general health", first="", second="phase: test,")
         assert len(findings(text, self.RULE)) == 1
