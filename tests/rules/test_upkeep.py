@@ -391,6 +391,11 @@ class TestUnitsMixed:
         assert len(findings(text, self.RULE)) == 1
 
 
+RUN = {"spotline.yaml": "rules: {exercise-by-alias: run}\n"}
+IDA = {"ida.athlete.yaml": "name: Ida\n"}
+GYM = {"Gym": ["plank, sets: 3"]}
+
+
 def limits(rule: str, words: str) -> dict[str, str]:
     return {"spotline.yaml": f"rules: {{{rule}: {{{words}}}}}\n"}
 
@@ -434,14 +439,13 @@ class TestExerciseUnknownInAdjustments:
 
 class TestExerciseByAlias:
     RULE = "exercise-by-alias"
-    RUN = {"spotline.yaml": "rules: {exercise-by-alias: run}\n"}
 
     def test_off_until_asked_for(self, findings: Findings, week: Text) -> None:
         assert findings(week({"Gym": ["RDL, sets: 3"]}), self.RULE) == []
 
     def test_the_words(self, findings: Findings, week: Text) -> None:
         text = week({"Gym": ["RDL, sets: 3"]})
-        (finding,) = findings(text, self.RULE, self.RUN)
+        (finding,) = findings(text, self.RULE, RUN)
         assert (finding.severity, finding.place.excerpt, finding.where) == ("note", "RDL", "Gym")
         assert finding.counted == "`RDL` is another word for Romanian deadlift."
         assert finding.wanted == "one name throughout"
@@ -449,7 +453,7 @@ class TestExerciseByAlias:
         assert [(one.words, one.label) for one in finding.edits] == [
             ("Romanian deadlift", "write Romanian deadlift")
         ]
-        assert findings(mended(text, finding), self.RULE, self.RUN) == []
+        assert findings(mended(text, finding), self.RULE, RUN) == []
 
     @pytest.mark.parametrize(
         ("name", "said"),
@@ -462,12 +466,12 @@ class TestExerciseByAlias:
         ],
     )
     def test_spelling_is_not_minded(self, findings: Findings, week: Text, name: str, said: int) -> None:
-        assert len(findings(week({"Gym": [f"{name}, sets: 3"]}), self.RULE, self.RUN)) == said
+        assert len(findings(week({"Gym": [f"{name}, sets: 3"]}), self.RULE, RUN)) == said
 
     def test_alternatives_and_swaps(self, findings: Findings, week: Text) -> None:
         head = "athletes: [{athlete: {name: Ida}, adjust: [{exercise: plank, swap: RDL}]}]"
         text = week({"Gym": ["plank, sets: 3, or: [DL]"]}, head)
-        assert [one.place.excerpt for one in findings(text, self.RULE, self.RUN)] == ["RDL", "DL"]
+        assert [one.place.excerpt for one in findings(text, self.RULE, RUN)] == ["RDL", "DL"]
 
 
 class TestLiftUnknown:
@@ -956,7 +960,6 @@ class TestRoomTooSmall:
 
 class TestProgrammesOverlap:
     RULE = "programmes-overlap"
-    IDA = {"ida.athlete.yaml": "name: Ida\n"}
 
     def plan(self, name: str, head: str, athlete: str = "athlete: ida.athlete.yaml") -> dict[str, str]:
         text = f"programme: {name}\n{athlete}\n{head}\nsessions: [{{session: A, exercises: [{{exercise: plank, sets: 1}}]}}]\n"
@@ -964,7 +967,7 @@ class TestProgrammesOverlap:
 
     def test_the_words(self, filed: Callable[..., list[Finding]]) -> None:
         files = {
-            **self.IDA,
+            **IDA,
             **self.plan("Winter", "starts: 2026-02-02\nweeks: 4"),
             **self.plan("Autumn", "starts: 2026-01-05\nweeks: 5"),
         }
@@ -998,7 +1001,7 @@ class TestProgrammesOverlap:
         self, filed: Callable[..., list[Finding]], starts: str, said: int
     ) -> None:
         files = {
-            **self.IDA,
+            **IDA,
             **self.plan("Autumn", "starts: 2026-01-05\nweeks: 5"),
             **self.plan("Winter", f"starts: {starts}\nweeks: 5"),
         }
@@ -1010,7 +1013,7 @@ class TestProgrammesOverlap:
             for name in "AB"
         )
         first = f"programme: Autumn\nathlete: ida.athlete.yaml\nstarts: 2026-01-05\nblocks:\n{blocks}\n"
-        files = {**self.IDA, "a.programme.yaml": first, **self.plan("Winter", "starts: 2026-02-01")}
+        files = {**IDA, "a.programme.yaml": first, **self.plan("Winter", "starts: 2026-02-01")}
         assert len(filed(files, self.RULE)) == 1
         files["winter.programme.yaml"] = files["winter.programme.yaml"].replace("2026-02-01", "2026-02-02")
         assert filed(files, self.RULE) == []
@@ -1029,7 +1032,7 @@ class TestProgrammesOverlap:
     def test_none_of_this(self, filed: Callable[..., list[Finding]], head: str, athlete: str) -> None:
         for names in (("Autumn", "Winter"), ("Winter", "Autumn")):  # whichever comes first
             files = {
-                **self.IDA,
+                **IDA,
                 "bo.athlete.yaml": "name: Bo\n",
                 **self.plan(names[0], "starts: 2026-01-05"),
                 **self.plan(names[1], head, athlete),
@@ -1038,11 +1041,11 @@ class TestProgrammesOverlap:
 
     def test_twice_on_one_programme_is_one_programme(self, filed: Callable[..., list[Finding]]) -> None:
         athletes = "athletes: [ida.athlete.yaml, ida.athlete.yaml]"
-        assert filed({**self.IDA, **self.plan("Autumn", "starts: 2026-01-05", athletes)}, self.RULE) == []
+        assert filed({**IDA, **self.plan("Autumn", "starts: 2026-01-05", athletes)}, self.RULE) == []
 
     def test_of_several_the_one_that_runs_longest(self, filed: Callable[..., list[Finding]]) -> None:
         files = {
-            **self.IDA,
+            **IDA,
             **self.plan("Summer", "starts: 2026-01-05\nweeks: 9"),
             **self.plan("Autumn", "starts: 2026-01-12\nweeks: 4"),
             **self.plan("Winter", "starts: 2026-02-02\nweeks: 4"),
@@ -1056,7 +1059,7 @@ class TestProgrammesOverlap:
     def test_a_squad_on_both(self, filed: Callable[..., list[Finding]]) -> None:
         both = "athletes: [ida.athlete.yaml, bo.athlete.yaml]"
         files = {
-            **self.IDA,
+            **IDA,
             "bo.athlete.yaml": "name: Bo\n",
             **self.plan("Autumn", "starts: 2026-01-05\nweeks: 5", both),
             **self.plan("Winter", "starts: 2026-02-02\nweeks: 4", both),
@@ -1069,7 +1072,7 @@ class TestProgrammesOverlap:
 
     def test_the_earlier_need_not_be_asked_for(self, filed: Callable[..., list[Finding]]) -> None:
         files = {
-            **self.IDA,
+            **IDA,
             **self.plan("Autumn", "starts: 2026-01-05\nweeks: 5"),
             **self.plan("Winter", "starts: 2026-02-02\nweeks: 4"),
         }
@@ -1081,11 +1084,10 @@ class TestDatesAtOdds:
     """Common practice, no source."""
 
     RULE = "dates-at-odds"
-    GYM = {"Gym": ["plank, sets: 3"]}
 
     def test_the_words_on_an_event_after_the_end(self, findings: Findings, week: Text) -> None:
         head = "starts: 2026-01-05\nweeks: 4\nevents:\n  - {date: 2026-03-14, event: regatta}"
-        (finding,) = findings(week(self.GYM, head), self.RULE)
+        (finding,) = findings(week(GYM, head), self.RULE)
         assert (finding.severity, finding.confidence) == ("note", "common practice")
         assert (finding.place.line, finding.place.excerpt, finding.where) == (5, "regatta", "events, regatta")
         assert finding.counted == "regatta on 2026-03-14 is 41 days after it ends (2026-02-01)."
@@ -1105,31 +1107,29 @@ class TestDatesAtOdds:
     )
     def test_events_on_the_edge(self, findings: Findings, week: Text, day: str, counted: str) -> None:
         head = f"starts: 2026-01-05\nweeks: 4\nevents: [{{date: {day}, event: match}}]"
-        assert [one.counted for one in findings(week(self.GYM, head), self.RULE)] == (
-            [counted] if counted else []
-        )
+        assert [one.counted for one in findings(week(GYM, head), self.RULE)] == ([counted] if counted else [])
 
     @pytest.mark.parametrize(("day", "said"), [("2026-02-01", 0), ("2026-02-02", 1)])
     def test_the_days_after_can_be_moved(self, findings: Findings, week: Text, day: str, said: int) -> None:
         head = f"starts: 2026-01-05\nweeks: 4\nevents: [{{date: {day}, event: match}}]"
-        found = findings(week(self.GYM, head), self.RULE, limits(self.RULE, "days after: 0"))
+        found = findings(week(GYM, head), self.RULE, limits(self.RULE, "days after: 0"))
         assert [one.counted for one in found] == [
             "match on 2026-02-02 is 1 day after it ends (2026-02-01)."
         ] * said
 
     def test_no_start_or_no_date(self, findings: Findings, week: Text) -> None:
-        assert findings(week(self.GYM, "events: [{date: 2020-01-01, event: match}]"), self.RULE) == []
-        assert findings(week(self.GYM, "starts: 2026-01-05\nevents: [{event: match}]"), self.RULE) == []
+        assert findings(week(GYM, "events: [{date: 2020-01-01, event: match}]"), self.RULE) == []
+        assert findings(week(GYM, "starts: 2026-01-05\nevents: [{event: match}]"), self.RULE) == []
 
     def test_each_event(self, findings: Findings, week: Text) -> None:
         head = (
             "starts: 2026-01-05\nevents: [{date: 2027-01-01, event: a}, {date: 2026-01-07, event: b},"
             " {date: 2025-01-01, event: c}]"
         )
-        assert [one.place.excerpt for one in findings(week(self.GYM, head), self.RULE)] == ["a", "c"]
+        assert [one.place.excerpt for one in findings(week(GYM, head), self.RULE)] == ["a", "c"]
 
     def test_the_words_on_a_long_peak(self, findings: Findings, week: Text) -> None:
-        (finding,) = findings(week(self.GYM, "phase: taper\nweeks: 5"), self.RULE)
+        (finding,) = findings(week(GYM, "phase: taper\nweeks: 5"), self.RULE)
         assert (finding.place.line, finding.place.excerpt, finding.where) == (2, "taper", "phase")
         assert finding.counted == "All 5 weeks are taper."
         assert finding.wanted == "at most 4 weeks of it (common practice)"
@@ -1146,11 +1146,11 @@ class TestDatesAtOdds:
         ],
     )
     def test_how_long_a_peak_may_be(self, findings: Findings, week: Text, head: str, said: int) -> None:
-        assert len(findings(week(self.GYM, head), self.RULE)) == said
+        assert len(findings(week(GYM, head), self.RULE)) == said
 
     @pytest.mark.parametrize(("weeks", "said"), [(2, 0), (3, 1)])
     def test_the_length_can_be_moved(self, findings: Findings, week: Text, weeks: int, said: int) -> None:
-        text = week(self.GYM, f"phase: taper\nweeks: {weeks}")
+        text = week(GYM, f"phase: taper\nweeks: {weeks}")
         assert len(findings(text, self.RULE, limits(self.RULE, "longest peak: 2"))) == said
 
     BLOCKS = """\
@@ -1181,7 +1181,7 @@ blocks:
         assert findings(text, self.RULE) == []
 
     def test_the_words_on_goal_and_phase(self, findings: Findings, week: Text) -> None:
-        (finding,) = findings(week(self.GYM, "goal: general health\nphase: test\nweeks: 9"), self.RULE)
+        (finding,) = findings(week(GYM, "goal: general health\nphase: test\nweeks: 9"), self.RULE)
         assert (finding.place.excerpt, finding.where) == ("general health", "goal")
         assert finding.counted == "The goal is general health, and there is a phase of test."
         assert finding.wanted == "a goal and phases that go together"
@@ -1199,7 +1199,7 @@ blocks:
     def test_which_do_not_go_together(
         self, findings: Findings, week: Text, goal: str, phase: str, said: int
     ) -> None:
-        assert len(findings(week(self.GYM, f"goal: {goal}\nphase: {phase}"), self.RULE)) == said
+        assert len(findings(week(GYM, f"goal: {goal}\nphase: {phase}"), self.RULE)) == said
 
     def test_one_block_of_test_is_enough(self, findings: Findings) -> None:
         text = self.BLOCKS.format(head="goal: general health", first="", second="phase: test,")
