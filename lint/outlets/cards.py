@@ -13,6 +13,9 @@ if TYPE_CHECKING:
     from ..finding import Finding, Related
     from ..review import FileReview, Review
 
+MOST_SOURCES = 4
+"""Sources that a card names before it points at the rule's page."""
+
 MOST_LINES = 12
 """Counted lines that a card lists before it only says how many more there are."""
 
@@ -61,6 +64,11 @@ def _ground(finding: Finding) -> str:
     """How sure the ground is, and the published work it rests on."""
     sources = [catalogue.source(name) for name in finding.sources]
     published = [source.short for source in sources if source.kind != "common practice"]
+    if finding.confidence == "fact":
+        return "Ground: fact."
+    if len(published) > MOST_SOURCES:
+        more = f"and {len(published) - MOST_SOURCES} more: spotline rules {finding.rule}"
+        published = [*published[:MOST_SOURCES], more]
     return f"Ground: {finding.confidence} ({'; '.join(published) or 'no source'})."
 
 
