@@ -264,10 +264,9 @@ def sets_step_large(ledger: Ledger, limits: Limits) -> Iterator[Finding]:
             continue
         worst = max(grown, key=lambda one: one.by)
         entry = worst.cause()
-        rises = listed([f"{one.group} from {one.before} to {one.count}" for one in grown])
         yield found(
             entry.work.places.get("sets", entry.prescription.place),
-            f"Weekly sets rise at once: {rises}.",
+            f"Weekly sets rise at once: {_rises(grown)}.",
             severity="warning" if worst.by > limits.number("far") else "note",
             wanted=f"at most {limits.number('most'):g} more than in the fullest of the"
             f" {limits.number('weeks back'):g} weeks before",
@@ -298,6 +297,11 @@ class _Growth:
             self.count.parts,
             key=lambda part: part.sets.middle - was.get((part.visit.session.name, part.entry.name), 0.0),
         ).entry
+
+
+def _rises(grown: Sequence[_Growth]) -> str:
+    """``chest from 8 to 16 and triceps from 6 to 13``."""
+    return listed([f"{one.group} from {one.before} to {one.count}" for one in grown])
 
 
 def _grown(week: Week, back: Sequence[Week], limits: Limits) -> list[_Growth]:
@@ -523,7 +527,8 @@ def deload_missing(ledger: Ledger, limits: Limits) -> Iterator[Finding]:
         yield found(
             last.work.places["load"],
             f"{len(run)} weeks in a row without an easier one while the load rises: {last.name} {words}.",
-            wanted=f"an easier week after {limits.number('weeks'):g} at most (a habit; no trial sets it)",
+            wanted=f"an easier week after {limits.number('weeks'):g} at most (common practice; no trial sets"
+            " it)",
             change=f"Make week {at}, or one before it, easier: fewer sets, less load or more in reserve.",
             where=line_name(last.prescription),
             subject="deload",
@@ -658,12 +663,18 @@ def _is_called_deload(block: Block) -> bool:
 
 
 def _further(change: Change) -> str:
-    """What is known of load and effort: ``, at 97 % of the load and 1 more in reserve``."""
+    """What is known of load and effort: ``, at 97 % of the load and with 1 more in reserve``."""
     parts = []
     if change.load is not None:
-        parts.append(f"at {change.load:.0f} % of the load")
+        share = f"{change.load:.0f} % of the" if round(change.load) != 100 else "the same"
+        parts.append(f"at {share} load")
     if change.reserve is not None:
-        parts.append(f"{plain(abs(change.reserve))} {'less' if change.reserve < 0 else 'more'} in reserve")
+        more = "less" if change.reserve < 0 else "more"
+        parts.append(
+            f"with {plain(abs(change.reserve))} {more} in reserve"
+            if change.reserve
+            else "as far from failure"
+        )
     return f", {listed(parts)}" if parts else ""
 
 
@@ -718,8 +729,8 @@ def return_week_not_lighter(ledger: Ledger, limits: Limits) -> Iterator[Finding]
         count = week.all_sets()
         yield found(
             _sets_place(count),
-            f"The first week back holds {sets_of(str(count))}, week {fullest.number}"
-            f" {fullest.all_sets()}{_further(Change(fullest, week))}.",
+            f"The first week back holds {sets_of(str(count))} against {fullest.all_sets()} in week"
+            f" {fullest.number}{_further(Change(fullest, week))}.",
             wanted="a first week that is lighter than what follows",
             change="Take a set off most exercises in the first week, lower the load, or leave more in"
             " reserve; go by what the athlete and whoever advises them say.",
@@ -865,6 +876,7 @@ def _never_at_the_top(entries: Sequence[Entry]) -> tuple[str, str] | None:
     " fewer sets with the load kept.",
     sources=("taper-strength", "helms-taper", "taper-endurance"),
     options=(
+        Option("days", 14, "days before the event within which a lighter week begins", "taper-strength"),
         Option(
             "events",
             (
@@ -883,7 +895,6 @@ def _never_at_the_top(entries: Sequence[Entry]) -> tuple[str, str] | None:
             "words in the name of an event to be ready for",
             "common practice",
         ),
-        Option("days", 14, "days before the event within which a lighter week begins", "taper-strength"),
         Option("weeks", 3, "typical weeks before it, from which a lighter week is wanted", "common practice"),
         Option("goals", ("strength", "power"), "goals", "taper-strength"),
         Option("levels", ("novice",), "levels that are left alone", "common practice"),
@@ -966,7 +977,7 @@ def _untapered(
     yield found(
         place,
         f"{name} comes after {last.number} weeks without a lighter one at the end: week {last.number} holds"
-        f" {sets_of(str(last.all_sets()))}, week {before[-1].number} {before[-1].all_sets()}.",
+        f" {sets_of(str(last.all_sets()))} against {before[-1].all_sets()} in week {before[-1].number}.",
         wanted="a lighter last week; about half the sets with the load kept is usual",
         change=f"Take about half of the sets off in week {last.number} and keep the load.",
         where=name,
@@ -1074,8 +1085,7 @@ def _jump_in_sets(first: Week, last: Week, limits: Limits) -> Iterator[Finding]:
     name = last.programme.name
     yield found(
         line.place,
-        f"The first week holds {listed([f'{sets_of(str(one.count))} for the {one.group}' for one in grown])};"
-        f" {name} ended with {listed([str(one.before) for one in grown])}.",
+        f"Weekly sets jump from the end of {name} to the first week: {_rises(grown)}.",
         wanted=f"no more than {limits.number('most'):g} sets and {limits.number('share'):g} % above the last"
         " programme",
         change=f"Start nearer to {name} and build up over the first weeks.",

@@ -551,7 +551,7 @@ class TestDeloadMissing:
             finding.counted
             == "9 weeks in a row without an easier one while the load rises: back squat from 75 % to 80 %."
         )
-        assert finding.wanted == "an easier week after 8 at most (a habit; no trial sets it)"
+        assert finding.wanted == "an easier week after 8 at most (common practice; no trial sets it)"
         assert (
             finding.change
             == "Make week 8, or one before it, easier: fewer sets, less load or more in reserve."
@@ -726,7 +726,7 @@ class TestDeloadWithoutCut:
         assert (finding.place.excerpt, finding.where) == ("Recover", "Recover")
         assert (
             finding.counted
-            == "Recover is a deload with 5 sets after 5 in week 3, at 95 % of the load and 1 more in reserve."
+            == "Recover is a deload with 5 sets after 5 in week 3, at 95 % of the load and with 1 more in reserve."
         )
         assert (
             finding.wanted
@@ -740,7 +740,7 @@ class TestDeloadWithoutCut:
         assert finding.counted == "Recover is a deload with 6 sets after 5 in week 3."
         assert finding.change.startswith("Take 2 sets off")  # to 4 of 5
         (finding,) = findings(self.text("5, rir: 3", "5, rir: 2.5"), self.RULE)
-        assert finding.counted.endswith("in week 3, 0.5 less in reserve.")
+        assert finding.counted.endswith("in week 3, with 0.5 less in reserve.")
 
     @pytest.mark.parametrize(
         ("before", "easy", "said"),
@@ -846,7 +846,7 @@ class TestReturnWeekNotLighter:
         assert (finding.place.excerpt, finding.where) == ("10", "first week back")
         assert (
             finding.counted
-            == "The first week back holds 10 sets, week 3 11, at 100 % of the load and 0 more in reserve."
+            == "The first week back holds 10 sets against 11 in week 3, at the same load and as far from failure."
         )
         assert finding.wanted == "a first week that is lighter than what follows"
         assert finding.change.endswith("go by what the athlete and whoever advises them say.")
@@ -1063,7 +1063,7 @@ class TestTaperMissing:
         assert (finding.place.excerpt, finding.where) == ("strength test", "strength test")
         assert (
             finding.counted
-            == "strength test comes after 5 weeks without a lighter one at the end: week 5 holds 6 sets, week 3 5."
+            == "strength test comes after 5 weeks without a lighter one at the end: week 5 holds 6 sets against 5 in week 3."
         )
         assert finding.wanted == "a lighter last week; about half the sets with the load kept is usual"
         assert finding.change == "Take about half of the sets off in week 5 and keep the load."
@@ -1161,7 +1161,7 @@ class TestTaperMissing:
         (finding,) = findings(blocks(*parts, head="goal: strength"), self.RULE)
         assert (finding.place.excerpt, finding.where) == ("Try it", "Try it")
         assert finding.counted == (
-            "Try it comes after 5 weeks without a lighter one at the end: week 5 holds 5 sets, week 3 5."
+            "Try it comes after 5 weeks without a lighter one at the end: week 5 holds 5 sets against 5 in week 3."
         )
         assert finding.change == "Take about half of the sets off in week 5 and keep the load."
         assert finding.weeks == (4, 5, 6)
@@ -1272,7 +1272,10 @@ class TestStartDoesNotFollow:
         (finding,) = self.said(findings, "dumbbell fly, sets: 5", "plank, sets: 1; dumbbell fly, sets: 12")
         assert (finding.severity, finding.confidence) == ("note", "common practice")
         assert (finding.place.excerpt, finding.where) == ("dumbbell fly", "Gym, dumbbell fly")
-        assert finding.counted == "The first week holds 12 sets for the chest; Winter ended with 5."
+        assert (
+            finding.counted
+            == "Weekly sets jump from the end of Winter to the first week: chest from 5 to 12."
+        )
         assert finding.wanted == "no more than 6 sets and 50 % above the last programme"
         assert finding.change == "Start nearer to Winter and build up over the first weeks."
         assert [one.words for one in finding.related] == ["Gym, dumbbell fly: 5 sets"]
@@ -1352,8 +1355,8 @@ class TestStartDoesNotFollow:
         )
         assert (
             finding.counted
-            == "The first week holds 15 sets for the hamstrings and 12 sets for the chest; Winter ended with 6"
-            " and 5."
+            == "Weekly sets jump from the end of Winter to the first week: hamstrings from 6 to 15 and chest from"
+            " 5 to 12."
         )
         assert finding.place.excerpt == "seated leg curl"
 
@@ -1400,7 +1403,7 @@ class TestStartDoesNotFollow:
     def test_helping_sets_count_half_or_as_the_team_counts(self, findings: Findings) -> None:
         lines = ("barbell curl, sets: 4", "barbell curl, sets: 4; lat pulldown, sets: 14")  # 4, then 11
         (finding,) = self.said(findings, *lines)
-        assert "11 sets for the biceps" in finding.counted
+        assert "biceps from 4 to 11" in finding.counted
         assert self.said(findings, *lines, team={"spotline.yaml": "counting: direct\n"}) == []
 
     @pytest.mark.parametrize(
