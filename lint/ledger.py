@@ -643,6 +643,12 @@ class Ledger(Tally):
             )
         return [(weeks[0], tuple(week.number for week in weeks)) for weeks in alike.values()]
 
+    @property
+    def ends(self) -> date | None:
+        """Its last day; None where no start is written."""
+        starts = self.programme.starts
+        return None if starts is None else starts + timedelta(days=7 * len(self.weeks) - 1)
+
     def day_number(self, day: date) -> int | None:
         """The number of a calendar day from the start (1: the first day); None where no start is written."""
         starts = self.programme.starts

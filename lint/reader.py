@@ -591,13 +591,13 @@ class _AthleteReader(_Reader):
         athlete.extent = at.written
         athlete.level = _text(at.get("level"))
         athlete.sport = _text(at.get("sport"))
-        athlete.age = _number(at.get("age"))
+        athlete.age = _number(at.get("age"), OLDEST)
         mass = at.get("body mass")
         athlete.body_mass = None if mass is None else quantities.mass(mass.plain)
         athlete.best_lifts = tuple(self.best_lifts(at.get("best lifts")))
         athlete.equipment = _terms(at.get("equipment"))
         athlete.days = _days(at.get("days"))
-        athlete.minutes = _number(at.get("minutes"))
+        athlete.minutes = _number(at.get("minutes"), LONGEST)
         athlete.protect = tuple(self.restriction(item) for item in _list(at.get("protect")))
         athlete.clearance = self.day(at.get("clearance on file"))
         athlete.screening = self.day(at.get("screening on file"))
@@ -627,9 +627,18 @@ class _AthleteReader(_Reader):
         )
 
 
-def _number(at: _At | None) -> float | None:
+OLDEST = Range(5, 110)
+"""Years of age that the schema takes."""
+
+LONGEST = Range(5, 300)
+"""Minutes a session that the schema takes."""
+
+
+def _number(at: _At | None, span: Range) -> float | None:
+    """A number inside a span; one outside, which the schema reports, counts as not written."""
     value = None if at is None else at.plain
-    return float(value) if isinstance(value, (int, float)) and not isinstance(value, bool) else None
+    number = float(value) if isinstance(value, (int, float)) and not isinstance(value, bool) else -1.0
+    return number if span.low <= number <= span.high else None
 
 
 def _days(at: _At | None) -> tuple[str, ...] | int | None:

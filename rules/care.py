@@ -14,6 +14,7 @@ from .words import line_name, listed
 TYPE_CHECKING = False
 if TYPE_CHECKING:
     from collections.abc import Callable, Iterable, Iterator
+    from datetime import date
 
     from ..lint.body.catalogue import Exercise
     from ..lint.body.spared import Trait
@@ -186,6 +187,7 @@ def restriction_review_past(lifter: Lifter, limits: Limits) -> Iterator[Finding]
     """A restriction whose review date is past.
 
     Looks at the date under `review on` of everything that the athlete protects; wants it today or later.
+    Silent where all of the athlete's dated programmes had ended by then: nobody trains by them any more.
 
     Flags:
         programme: Press
@@ -205,7 +207,7 @@ def restriction_review_past(lifter: Lifter, limits: Limits) -> Iterator[Finding]
     """
     for restriction in lifter.athlete.protect:
         due = restriction.review_on
-        if due is not None and due < lifter.today:
+        if due is not None and due < lifter.today and _trains_after(lifter, due):
             yield found(
                 restriction.subject.place,
                 f"`{restriction.subject.words}` was to be looked at again on {due},"
@@ -215,6 +217,12 @@ def restriction_review_past(lifter: Lifter, limits: Limits) -> Iterator[Finding]
                 " restriction out.",
                 where=f"{lifter.athlete.name}, protect",
             )
+
+
+def _trains_after(lifter: Lifter, day: date) -> bool:
+    """Whether a programme of the athlete runs on a later day, or does not say when it ends."""
+    ends = [plan.ends for plan in lifter.plans]
+    return not ends or any(end is None or end > day for end in ends)
 
 
 def _days(number: int) -> str:

@@ -224,6 +224,24 @@ class TestRestrictionReviewPast:
         )
 
     @pytest.mark.parametrize(
+        ("starts", "said"),
+        [
+            ("", 1),  # no end is written
+            ("starts: 2025-11-17\nweeks: 5\n", 0),  # ends on 21 December, the review day
+            ("starts: 2025-11-18\nweeks: 5\n", 1),
+        ],
+    )
+    def test_a_programme_that_had_ended_by_then_asks_no_more(
+        self, findings: Callable[..., list[Finding]], starts: str, said: int
+    ) -> None:
+        text = (
+            f"programme: Past\n{starts}athlete: {{name: Ida, protect:"
+            " [{area: left knee, advised by: physiotherapist, review on: 2025-12-21}]}\n"
+            "sessions: [{session: A, exercises: [{exercise: bench press, sets: 3, reps: 8, rir: 2}]}]\n"
+        )
+        assert len(findings(text, self.RULE)) == said
+
+    @pytest.mark.parametrize(
         ("due", "said"),
         [("2026-01-04", "1 day ago"), ("2026-01-05", ""), ("2026-01-06", ""), ("2025-01-05", "365 days ago")],
     )
