@@ -58,11 +58,14 @@ class Record:
                 new.append(finding)
         return new, known
 
-    def stale(self, files: Iterable[str]) -> Iterator[Finding]:
-        """A note for each entry of these files, all of them reviewed by now, that nothing was found for."""
+    def stale(self, files: Iterable[str], root: str) -> Iterator[Finding]:
+        """A note for each entry that nothing was found for, of these files, all of them reviewed by now.
+
+        Entries of files that are no longer there are stale too.
+        """
         reviewed = set(files)
         for key, left in self._left.items():
-            if left > 0 and key[0] in reviewed:
+            if left > 0 and (key[0] in reviewed or not os.path.exists(os.path.join(root, key[0]))):
                 where = f" ({key[2]})" if key[2] else ""
                 yield Finding(
                     "known-finding-gone",

@@ -304,7 +304,7 @@ def _set_known_apart(desk: Desk, files: list[FileReview]) -> None:
     for root, names in reviewed.items():
         path = os.path.relpath(os.path.join(root, known_findings.NAME))
         record = desk.record_of(path)
-        findings = [*record.broken, *record.stale(names)]
+        findings = [*record.broken, *record.stale(names, root)]
         if findings:
             whole = FileReview(path, "record", Team())
             whole.findings = findings

@@ -7,6 +7,7 @@ import os
 from .body import catalogue
 from .body.known import Known
 from .finding import SEVERITIES, Edit, Finding
+from .ledger import INDIRECT_WEIGHT
 from .presets import PRESETS
 from .quantities import plain
 from .reader import checked
@@ -44,12 +45,21 @@ class Choices:
         self.switched: dict[str, bool] = {}
         self.blocking: tuple[str, ...] | None = None
 
+    def move(self, rule: str, option: str, value: Default) -> None:
+        """Sets a limit; one that gives numbers to names keeps the names that are not set anew."""
+        options = self.moved.setdefault(rule, {})
+        before = options.get(option)
+        if isinstance(before, dict) and isinstance(value, dict):
+            value = {**before, **value}
+        options[option] = value
+
     def over(self, below: Choices) -> Choices:
         """These choices where they are made, those below where they are not."""
         both = Choices()
         for one in (below, self):
             for rule, options in one.moved.items():
-                both.moved.setdefault(rule, {}).update(options)
+                for option, value in options.items():
+                    both.move(rule, option, value)
             both.severities.update(one.severities)
             both.switched.update(one.switched)
             both.blocking = one.blocking if one.blocking is not None else both.blocking
@@ -216,18 +226,13 @@ class _SettingsReader:
         """The part of the settings that may differ from folder to folder."""
         choices = Choices()
         for group, entry in _entries(root, "weekly limits"):
-            if catalogue.area(group) is None:
-                counted = f"`{group}` is no muscle group that is known."
-                self.say("area-unknown", entry.key, counted, catalogue.nearest_areas(group))
-            elif isinstance(entry.value.plain, (int, float)):
-                limits = choices.moved.setdefault(LIMIT_RULE, {}).setdefault(LIMIT_OPTION, {})
-                assert isinstance(limits, dict)
-                limits[group] = float(entry.value.plain)
+            if self.is_group(group, entry.key) and isinstance(entry.value.plain, (int, float)):
+                choices.move(LIMIT_RULE, LIMIT_OPTION, {group: float(entry.value.plain)})
         counting = root.entries.get("counting")
         if counting is not None and isinstance(counting.value, Scalar):
             for rule in self.rules.values():
                 if any(option.name == COUNT_OPTION for option in rule.options):
-                    choices.moved.setdefault(rule.name, {})[COUNT_OPTION] = (counting.value.text,)
+                    choices.move(rule.name, COUNT_OPTION, (counting.value.text,))
         if "block commit on" in root.entries:
             choices.blocking = _words(root, "block commit on")
         for name, entry in _entries(root, "rules"):
@@ -254,9 +259,22 @@ class _SettingsReader:
             else:
                 self.limit(choices, rule, known[key], held.value)
 
+    def is_group(self, name: str, at: Node) -> bool:
+        """Whether a name is that of an area of the body; says so where it is none."""
+        if catalogue.area(name) is None:
+            counted = f"`{name}` is no muscle group that is known."
+            self.say("area-unknown", at, counted, catalogue.nearest_areas(name))
+            return False
+        return True
+
     def limit(self, choices: Choices, rule: Rule, option: Option, node: Node) -> None:
         value = _value_like(option.default, node)
-        if value is None:
+        if option.name == COUNT_OPTION and value not in [(kind,) for kind in INDIRECT_WEIGHT]:
+            value = None
+        if (rule.name, option.name) == (LIMIT_RULE, LIMIT_OPTION) and isinstance(node, Mapping):
+            for group, entry in node.entries.items():
+                self.is_group(group, entry.key)
+        if value is None and not self.is_said(node):
             self.findings.append(
                 Finding(
                     "limit-unreadable",
@@ -268,8 +286,13 @@ class _SettingsReader:
                     where="team settings",
                 )
             )
-        else:
-            choices.moved.setdefault(rule.name, {})[option.name] = value
+        elif value is not None:
+            choices.move(rule.name, option.name, value)
+
+    def is_said(self, node: Node) -> bool:
+        """Whether something is known to be wrong with a value already."""
+        wrong = (finding.place.start for finding in self.findings if finding.severity == "error")
+        return any(node.start <= start < node.end for start in wrong)
 
 
 def _preset(root: Mapping) -> Choices:
@@ -303,17 +326,23 @@ def _switch(choices: Choices, rule: str, word: str) -> None:
 def _value_like(default: Default, node: Node) -> Default | None:
     """The value of a limit in the form of its default; None where it has another form."""
     if isinstance(default, (int, float)):
-        value = node.plain
-        sound = isinstance(value, (int, float)) and not isinstance(value, bool) and value >= 0
-        return float(value) if sound and isinstance(value, (int, float)) else None
+        return _number(node)
     if isinstance(default, tuple):
-        return _listed(node) if isinstance(node, Sequence) else None
+        words = isinstance(node, Sequence) and all(isinstance(item, Scalar) for item in node.items)
+        return _listed(node) if words else None
     if not isinstance(node, Mapping):
         return None
-    numbers = {key: entry.value.plain for key, entry in node.entries.items()}
-    if not all(isinstance(one, (int, float)) and not isinstance(one, bool) for one in numbers.values()):
+    numbers = {key: _number(entry.value) for key, entry in node.entries.items()}
+    sound = {key: number for key, number in numbers.items() if number is not None}
+    return sound if len(sound) == len(numbers) else None
+
+
+def _number(node: Node) -> float | None:
+    """A number that can be a limit: one not below zero."""
+    value = node.plain
+    if isinstance(value, bool) or not isinstance(value, (int, float)):
         return None
-    return {key: float(one) for key, one in numbers.items()}
+    return float(value) if value >= 0 else None
 
 
 def _form(default: Default) -> str:

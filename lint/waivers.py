@@ -26,6 +26,7 @@ MARK = "spotline:"
 _FORM = re.compile(
     r"waive\s+(?P<rule>[^\s,]+)(?:\s+until\s+(?P<until>\S+))?(?:\s+because(?:\s+(?P<reason>\S.*?))?)?\s*"
 )
+_DATE = re.compile(r"[0-9]{4}-[0-9]{2}-[0-9]{2}")
 
 
 class Waiver:
@@ -121,7 +122,7 @@ def _said(rule: str, severity: Severity, waiver: Waiver, counted: str, change: s
 
 def _all_waivers(reading: Reading) -> tuple[list[Waiver], list[Finding]]:
     wrong: list[Finding] = []
-    waivers = list(_listed(reading))
+    waivers = list(_listed(reading, wrong))
     if MARK in reading.text.content and reading.root is not None:
         waivers += _comments(reading, reading.root, wrong)
     return waivers, wrong
@@ -130,7 +131,7 @@ def _all_waivers(reading: Reading) -> tuple[list[Waiver], list[Finding]]:
 # The list in the file
 
 
-def _listed(reading: Reading) -> Iterator[Waiver]:
+def _listed(reading: Reading, wrong: list[Finding]) -> Iterator[Waiver]:
     """The entries of ``waivers:``; what is wrong with their form, the schema says."""
     root = reading.root
     entry = root.entries.get("waivers") if isinstance(root, Mapping) else None
@@ -138,13 +139,27 @@ def _listed(reading: Reading) -> Iterator[Waiver]:
         return
     for item in entry.value.items:
         words = _words(item)
-        if "rule" not in words or "reason" not in words:
+        if not isinstance(item, Mapping) or "rule" not in words or "reason" not in words:
             continue
-        assert isinstance(item, Mapping)
-        place = item.entries["rule"].value.place
-        where = words.get("place", "")
         until = _day(words.get("until", ""))
-        yield Waiver(place, words["rule"], words["reason"], words.get("who", ""), until, _lies_in(where))
+        if until is None and "until" in item.entries:
+            if _DATE.fullmatch(words.get("until", "")):
+                wrong.append(_no_such_day(item.entries["until"].value.place, words["until"]))
+            continue
+        place = item.entries["rule"].value.place
+        where = _lies_in(words.get("place", ""))
+        yield Waiver(place, words["rule"], words["reason"], words.get("who", ""), until, where)
+
+
+def _no_such_day(at: Place, day: str) -> Finding:
+    return Finding(
+        "date-impossible",
+        "error",
+        at,
+        f"{day} is not in the calendar, so this waiver waives nothing.",
+        change="Write the date as year-month-day, a day that the month has.",
+        where="waiver",
+    )
 
 
 def _words(item: Node) -> dict[str, str]:
@@ -162,6 +177,8 @@ def _lies_in(where: str) -> Callable[[Finding], bool]:
 
 
 def _day(words: str) -> date | None:
+    if not _DATE.fullmatch(words):
+        return None
     try:
         return date.fromisoformat(words)
     except ValueError:
@@ -235,4 +252,7 @@ def _line_end(content: str, start: int) -> int:
 
 
 def _within(start: int, end: int) -> Callable[[Finding], bool]:
-    return lambda finding: start <= finding.place.start < end
+    """Whether a finding lies in a stretch, or what it lies in is used there by an alias."""
+    return lambda finding: any(
+        start <= place.start < end for place in (finding.place, *finding.place.through)
+    )
