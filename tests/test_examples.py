@@ -20,11 +20,11 @@ PINNED = Path(__file__).parent / "faulty.txt"
 TODAY = date(2026, 11, 25)
 
 
-def reviewed(*paths: str) -> Review:
+def reviewed(*paths: str, on: date = TODAY) -> Review:
     before = os.getcwd()
     os.chdir(ROOT)
     try:
-        return review(list(paths), TODAY)
+        return review(list(paths), on)
     finally:
         os.chdir(before)
 
@@ -37,8 +37,9 @@ def spotline(*words: str) -> subprocess.CompletedProcess[str]:
     )
 
 
-def test_a_search_through_the_examples_passes_and_leaves_the_faulty_ones_out() -> None:
-    found = reviewed("examples")
+@pytest.mark.parametrize("on", [TODAY, date(2031, 1, 1)])
+def test_a_search_through_the_examples_passes_and_leaves_the_faulty_ones_out(on: date) -> None:
+    found = reviewed("examples", on=on)
     assert found.exit_code == 0
     assert not [
         finding.counted for one in found.files for finding in one.findings if finding.severity != "note"
@@ -61,6 +62,37 @@ def test_the_faulty_examples_say_what_is_pinned() -> None:
     said = spotline("review", "examples/faulty", "--as", "lines")
     assert said.returncode == 1
     assert said.stdout == PINNED.read_text(encoding="utf-8")
+
+
+def test_what_is_pinned_does_not_change_with_the_day() -> None:
+    now, later = (reviewed("examples/faulty", on=on) for on in (TODAY, date(2031, 1, 1)))
+    said = [
+        [(one.rule, one.counted) for file in result.files for one in file.findings] for result in (now, later)
+    ]
+    assert said[0] == said[1]
+
+
+def test_the_readmes_files_are_sound(tmp_path: Path) -> None:
+    """Every YAML text in the README is what a reader may copy: a programme, the settings, lines of both."""
+    readme = (ROOT / "README.md").read_text(encoding="utf-8")
+    texts = re.findall(r"```yaml\n(.*?)```", readme, re.DOTALL)
+    programme, settings = (
+        next(one for one in texts if one.startswith(head)) for head in ("programme:", "preset:")
+    )
+    (tmp_path / "athletes").mkdir()
+    (tmp_path / "plans").mkdir()
+    (tmp_path / "athletes" / "mara.athlete.yaml").write_text("name: Mara\n", encoding="utf-8")
+    (tmp_path / "boathouse.exercises.yaml").write_text(
+        "exercises: [{name: boathouse hinge, implement: sandbag, path: {hip: [90, 0], knee: 15}}]\n",
+        encoding="utf-8",
+    )
+    (tmp_path / "spotline.yaml").write_text(settings, encoding="utf-8")
+    waiver = next(one for one in texts if one.startswith("waivers:"))
+    (tmp_path / "plans" / "a.programme.yaml").write_text(programme + waiver, encoding="utf-8")
+    found = review([str(tmp_path)], TODAY)
+    unread = [one.counted for file in found.files for one in file.findings if one.severity == "error"]
+    assert unread == []
+    assert not found.failed
 
 
 def test_the_faulty_examples_meet_most_rules() -> None:
