@@ -793,12 +793,16 @@ def fast_work_missing(ledger: Ledger, limits: Limits) -> Iterator[Finding]:
     )
 
 
+LIFTING = 2
+"""Where the lifting phase stands in a tempo."""
+
+
 def _is_fast(entry: Entry, power: Range) -> bool:
     """Whether sets are done fast by their kind or tempo, or the load is one for power."""
     fast_kind = entry.exercise is not None and entry.exercise.kind in FAST_KINDS
-    _, _, lifting, _ = entry.work.tempo or (0, 0, 0, 0)
+    fast_tempo = entry.work.tempo is not None and entry.work.tempo[LIFTING] is None
     percent = entry.percent
-    return fast_kind or lifting is None or (percent is not None and percent.meets(power))
+    return fast_kind or fast_tempo or (percent is not None and percent.meets(power))
 
 
 def _calls_it_fast(ledger: Ledger, words: tuple[str, ...]) -> bool:

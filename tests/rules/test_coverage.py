@@ -1348,6 +1348,19 @@ class TestDaysPerRegionFew:
         text = week({"monday": list(self.ALL[:3]), "thursday": list(self.ALL[:3])}, self.HEALTH)
         assert findings(text, self.RULE) == []
 
+    def test_a_region_trained_by_easy_sets_only(self, findings: Findings, week: Text) -> None:
+        days = {"monday": [*self.ALL[:3], "plank, sets: 1, rpe: 3"], "thursday": list(self.ALL[:3])}
+        (finding,) = findings(week(days, self.HEALTH), self.RULE)
+        assert finding.counted == "abdomen on 1 day of the week."
+
+    def test_one_finding_whichever_session_lacks_it(self, findings: Findings, week: Text) -> None:
+        days = {
+            "monday": [*self.ALL[:3], "plank, sets: {1: 1, 2: 0}"],
+            "thursday": [*self.ALL[:3], "plank, sets: {1: 0, 2: 1}"],
+        }
+        (finding,) = findings(week(days, f"{self.HEALTH}\nweeks: 2"), self.RULE)
+        assert finding.weeks == (1, 2)
+
     def test_a_region_trained_in_other_weeks_only(self, findings: Findings, week: Text) -> None:
         days = {
             "monday": [*self.ALL[:3], "plank, sets: {1: 1, 2: 0}"],
