@@ -40,6 +40,7 @@ MOST_NAMED = 4
     why="The athlete's file asks to spare this. Which joints and muscles an exercise loads is anatomy;"
     " whether it may stay is for whoever advised it to say.",
     sources=("anatomy-crossing",),
+    stands_back=True,
 )
 def protected_area_loaded(ledger: Ledger, limits: Limits) -> Iterator[Finding]:
     """An exercise that loads an area, or is a movement, that the athlete protects.

@@ -17,6 +17,13 @@ RULES = all_rules()
 NAMED = pytest.mark.parametrize("rule", RULES, ids=[rule.name for rule in RULES])
 BOTH = pytest.mark.parametrize("which", ["Flags", "Passes"])
 
+IN_PROGRAMMES = [
+    rule for rule in RULES if rule.scope != "athlete" and "rehabilitation:" not in Page(rule).flags
+]
+"""Rules that look at a programme, except those whose business is rehabilitation."""
+
+REHABILITATION = "rehabilitation: {stage: return, advised by: physiotherapist, until: 2036-12-31}"
+
 Findings = Callable[..., list[Finding]]
 
 
@@ -84,3 +91,12 @@ def test_the_two_examples_are_near_to_one_another(rule: Rule) -> None:
     assert flagged != passed
     shared = sum(word in passed for word in flagged)
     assert shared >= 0.7 * len(flagged)
+
+
+@pytest.mark.parametrize("rule", IN_PROGRAMMES, ids=[rule.name for rule in IN_PROGRAMMES])
+def test_its_page_says_whether_it_stands_back_in_rehabilitation(rule: Rule, findings: Findings) -> None:
+    first, rest = example(rule, "Flags").split("\n", 1)
+    settings = {"spotline.yaml": f"rules: {{{rule.name}: run}}\n"} if rule.off else {}
+    text = f"{first}\n{REHABILITATION}\n{rest}"
+    said = findings(text, rule.name, {**Page(rule).beside, **settings})
+    assert (said == []) == rule.stands_back
