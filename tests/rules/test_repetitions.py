@@ -259,6 +259,11 @@ class TestRirRpeContradict:
         )
 
 
+def settings(options: str) -> dict[str, str]:
+    """A team's settings that move the rule on heavy and light."""
+    return {"spotline.yaml": f"rules: {{heavy-light-not-crossed: {options}}}"}
+
+
 class TestHeavyLightNotCrossed:
     """Heavy and light change places over the week: cp-cross, common practice, no source."""
 
@@ -350,6 +355,15 @@ class TestHeavyLightNotCrossed:
         alone = "  - {session: C, day: saturday, exercises: [{exercise: lying leg curl, sets: 3, reps: 5}]}\n"
         (finding,) = findings(text + alone, self.RULE)
         assert len(finding.related) == 4
+
+    @pytest.mark.parametrize("alone", ["Romanian deadlift", "seated leg curl"])
+    def test_one_of_the_two_alone_makes_no_light_day(
+        self, findings: Findings, week: Text, alone: str
+    ) -> None:
+        heavy = self.days(week, ("6", "6"))
+        light = f"  - {{session: B, day: friday, exercises: [{{exercise: {alone}, sets: 3, reps: 12}}]}}\n"
+        assert findings(heavy + light, self.RULE, settings("{least days: 1}")) == []
+        assert findings(heavy + light, self.RULE) == []
 
     def test_sessions_without_a_day_are_left_alone(self, findings: Findings, week: Text) -> None:
         text = self.days(week, ("6", "6"), ("12", "12"))
@@ -474,9 +488,9 @@ class TestSetsAgainstReps:
         ]
 
     def test_only_the_weeks_in_which_they_disagree(self, findings: Findings, week: Text) -> None:
-        line = "bench press, sets: {1: 3, 2: 4, 3: 0}, reps: 12/10/8"
-        (finding,) = findings(week({"Push": [line]}, "weeks: 3"), self.RULE)
-        assert finding.weeks == (2,)
+        line = "bench press, sets: {1: 3, 2: 4, 3: 0, 4: 0-2, 5: 0-3}, reps: 12/10/8"
+        (finding,) = findings(week({"Push": [line]}, "weeks: 5"), self.RULE)
+        assert finding.weeks == (2, 4)
 
     def test_the_edit_mends_it(self, findings: Findings, week: Text) -> None:
         text = week({"Push": ["bench press, sets: 4, reps: 12/10/8"]})
