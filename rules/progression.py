@@ -18,6 +18,7 @@ if TYPE_CHECKING:
     from ..lint.ledger import Count, Entry, Tally, Week
     from ..lint.places import Place
     from ..lint.programme import Block, Prescription, Work
+    from ..lint.quantities import Load
 
 STEPS = (
     Option("like repetitions", 1, "repetitions apart at most: sets that can be compared", "common practice"),
@@ -85,16 +86,17 @@ def _step(entry: Entry, earlier: Iterable[Entry], limits: Limits) -> _Step | Non
             continue
         unit = next((unit for unit in entry.measured if before.measured.get(unit)), "")
         if unit:
-            steps.append(_stepped(before, entry, unit, limits))
+            steps.append(_stepped(before, entry, unit, max(was - now, 0.0), limits))
     if not steps or not all(step.allowed for step in steps):
         return None
     return min(steps, key=lambda step: step.up)
 
 
-def _stepped(before: Entry, entry: Entry, unit: str, limits: Limits) -> _Step:
-    """The step between two sets; nothing is ``allowed`` where it is small enough."""
+def _stepped(before: Entry, entry: Entry, unit: str, fewer: float, limits: Limits) -> _Step:
+    """The step to a set that is ``fewer`` repetitions shorter; ``allowed`` is empty where it is small."""
     was, now = before.measured[unit], entry.measured[unit]
-    share = limits.number("step") + limits.number("a repetition") * _harder(before, entry)
+    harder = fewer + _nearer_to_failure(before, entry)
+    share = limits.number("step") + limits.number("a repetition") * harder
     by_share = was * share / 100
     kilograms = _smallest(entry, limits) if unit == "mass" else 0.0
     if by_share >= kilograms:
@@ -111,23 +113,24 @@ def _reps(work: Work) -> float | None:
     return reps.middle if reps else None
 
 
-def _harder(before: Entry, entry: Entry) -> float:
-    """By how many repetitions the later set is meant to be shorter, or nearer to failure."""
-    was, now = _reps(before.work), _reps(entry.work)
-    fewer = max(was - now, 0.0) if was is not None and now is not None else 0.0
+def _nearer_to_failure(before: Entry, entry: Entry) -> float:
+    """By how many repetitions less are left in reserve, where both say."""
     if before.reserve is None or entry.reserve is None:
-        return fewer
-    return fewer + max(before.reserve.middle - entry.reserve.middle, 0.0)
+        return 0.0
+    return max(before.reserve.middle - entry.reserve.middle, 0.0)
 
 
 def _smallest(entry: Entry, limits: Limits) -> float:
+    """The smallest step of what is held, in kg."""
     implement = entry.exercise.implement if entry.exercise else ""
     each = limits.table("smallest step").get(implement, limits.number("other step"))
-    return each * (entry.work.load.pieces if entry.work.load else 1)
+    return each * _load(entry.work).pieces
 
 
-def _load_words(entry: Entry) -> str:
-    return entry.work.load.words if entry.work.load else ""
+def _load(work: Work) -> Load:
+    """The load of a line that has one."""
+    assert work.load is not None
+    return work.load
 
 
 @rule(
@@ -193,8 +196,9 @@ def load_step_large(ledger: Ledger, limits: Limits) -> Iterator[Finding]:
 
 
 def _too_large(step: _Step, entry: Entry, week: Week) -> Finding:
-    was, now = _load_words(step.before), _load_words(entry)
-    reps = entry.work.reps.a_set() if entry.work.reps else None
+    was, now = _load(step.before.work).words, _load(entry.work).words
+    assert entry.work.reps is not None
+    reps = entry.work.reps.a_set()
     return found(
         entry.work.places["load"],
         f"{entry.name} goes from {was} to {now} at {reps} repetitions, {step.up:.0f} % up.",
@@ -307,7 +311,7 @@ def _rises(grown: Sequence[_Growth]) -> str:
 def _grown(week: Week, back: Sequence[Week], limits: Limits) -> list[_Growth]:
     """Muscle groups that get far more in a week than in the fullest of some weeks before."""
     if not back or week.visits == back[-1].visits:
-        return []
+        return []  # a week like the one before it has grown by nothing
     found = []
     for group in week.groups():
         kind = limits.name("counting")
@@ -448,8 +452,7 @@ def _is_fixed(entry: Entry, moves: tuple[str, ...]) -> bool:
 
 def _dose(work: Work) -> tuple[object, ...]:
     reps = (work.reps.sets, work.reps.parts) if work.reps else None
-    load = work.load.words if work.load else ""
-    return (work.sets, reps, load, work.rir, work.rpe, work.hold, work.distance)
+    return (work.sets, reps, _load(work).words, work.rir, work.rpe, work.hold, work.distance)
 
 
 def _is_easier(week: Tally, before: Tally, limits: Limits) -> bool:
@@ -532,7 +535,7 @@ def deload_missing(ledger: Ledger, limits: Limits) -> Iterator[Finding]:
             change=f"Make week {at}, or one before it, easier: fewer sets, less load or more in reserve.",
             where=line_name(last.prescription),
             subject="deload",
-            related=(Related(first.work.places["load"], f"week {run[0].number}: {_load_words(first)}"),),
+            related=(Related(first.work.places["load"], f"week {run[0].number}: {_load(first.work).words}"),),
             weeks=tuple(week.number for week in run),
             excess=len(run),
         )
@@ -561,7 +564,7 @@ def _risen(first: Week, last: Week) -> list[tuple[Entry, Entry, str]]:
             continue
         was, now, more = pair
         if more:
-            risen.append((was, now, f"from {_load_words(was)} to {_load_words(now)}"))
+            risen.append((was, now, f"from {_load(was.work).words} to {_load(now.work).words}"))
         elif added := _added_by_turn(now.prescription):
             risen.append((was, now, added))
     return risen
@@ -842,7 +845,7 @@ def _is_band(entry: Entry) -> bool:
     load = entry.work.load
     if load is None:
         return entry.exercise is not None and entry.exercise.implement == "band"
-    return load.kind == "label" and says(("band",), load.words)
+    return says(("band",), load.words)
 
 
 def _has_number(entry: Entry) -> bool:
@@ -965,7 +968,7 @@ def _untapered(
 
     ``eve`` is the index of the one to make lighter.
     """
-    if not near or near[-1].rehabilitation or near[-1].phase in limits.names("phases"):
+    if not near or near[-1].phase in limits.names("phases"):
         return
     before = [week for week in ledger.typical_weeks() if week.number < near[0].number]
     if len(before) < max(limits.number("weeks"), 1):
@@ -1108,7 +1111,8 @@ def _jump_in_load(first: Week, last: Week, limits: Limits) -> Iterator[Finding]:
         return
     _, worst = max(steps, key=lambda one: one[0].up)
     said = [
-        f"{entry.name} at {_load_words(entry)} (before: {_load_words(step.before)})" for step, entry in steps
+        f"{entry.name} at {_load(entry.work).words} (before: {_load(step.before.work).words})"
+        for step, entry in steps
     ]
     name = last.programme.name
     yield found(
@@ -1118,7 +1122,7 @@ def _jump_in_load(first: Week, last: Week, limits: Limits) -> Iterator[Finding]:
         change=f"Start nearer to {name}, or correct the number if it is a slip.",
         where=line_name(worst.prescription),
         related=tuple(
-            Related(step.before.work.places["load"], f"{name}: {_load_words(step.before)}")
+            Related(step.before.work.places["load"], f"{name}: {_load(step.before.work).words}")
             for step, _ in steps
         ),
         weeks=(first.number,),

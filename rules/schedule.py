@@ -859,12 +859,12 @@ def _shared_groups(small: Entry, large: Entry, limits: Limits) -> list[str]:
 
 
 def _repetitions(entry: Entry) -> str:
+    """``5 repetitions`` or ``6RM``: what makes a slot heavy."""
     reps = entry.work.reps.a_set() if entry.work.reps else None
-    return (
-        f"{reps} repetitions"
-        if reps
-        else f"{entry.work.load.words if entry.work.load else 'few repetitions'}"
-    )
+    if reps is not None:
+        return f"{reps} repetitions"
+    assert entry.work.load is not None
+    return entry.work.load.words
 
 
 @rule(

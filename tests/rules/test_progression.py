@@ -117,6 +117,10 @@ class TestLoadStepLarge:
         )
         assert finding.wanted.startswith("at most 4 kg, the next step of the implement, more than")
 
+    def test_where_both_limits_meet_the_share_is_said(self, findings: Findings, week: Text) -> None:
+        (finding,) = self.said(findings, week, "back squat, sets: 3, reps: 5, load: {1: 50 kg, 2: 60 kg}")
+        assert finding.wanted.startswith("at most 10 % more")  # 5 kg, which is the next step as well
+
     def test_the_body_counts_where_its_mass_is_on_file(self, findings: Findings, week: Text) -> None:
         line = "pull-up, sets: 3, reps: 5, load: {{1: bodyweight, 2: bodyweight + {} kg}}"
         head = "weeks: 2\nathlete: {name: Mara, body mass: 60 kg}"
@@ -153,6 +157,7 @@ class TestLoadStepLarge:
             ("rir: {1: 2, 2: 3}", 88, 0),  # further from it: no less is allowed
             ("rir: {1: 2, 2: 3}", 89, 1),
             ("rir: {2: 1}", 89, 1),
+            ("rir: {1: 3}", 89, 1),
         ],
     )
     def test_effort_explains_a_part(

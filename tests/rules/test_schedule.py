@@ -318,6 +318,12 @@ class TestSessionsTooClose:
         team = {"spotline.yaml": f"rules: {{sessions-too-close: {{{option}: {value}}}}}\n"}
         assert len(findings(text, self.RULE, team)) == said
 
+    def test_no_stated_effort_counts_as_failure_whatever_the_team_calls_hard(
+        self, findings: Findings, week: Text
+    ) -> None:
+        text = week(days("monday", "tuesday"))
+        assert len(findings(text, self.RULE, moved(self.RULE, "hard set", 0))) == 1
+
     def test_the_team_moves_the_hours_after_failure(self, findings: Findings, week: Text) -> None:
         text = week(days("monday", "wednesday", f"{PRESS}, rir: 0"))
         team = {"spotline.yaml": "rules: {sessions-too-close: {hours after failure: 48}}\n"}
@@ -434,6 +440,10 @@ class TestLegsHeavyBeforeEvent:
     ) -> None:
         match = f"  - {{activity: match, day: saturday, loads: {{{loads}}}}}\n"
         assert len(findings(week({day: [self.SQUAT]}) + match, self.RULE)) == said
+
+    def test_what_comes_between_does_not_matter(self, findings: Findings, week: Text) -> None:
+        run = "  - {activity: run, day: friday, loads: {quadriceps: high}}\n"
+        assert len(findings(week({"thursday": [self.SQUAT]}) + self.MATCH + run, self.RULE)) == 1
 
     def test_week_after_week_is_one_finding(self, findings: Findings, week: Text) -> None:
         text = week({"thursday": ["back squat, sets: {1: 3, 2: 4, 3: 5}, reps: 5"]}, "weeks: 3") + self.MATCH
@@ -650,6 +660,7 @@ class TestSpineDaysConsecutive:
             ("loads", "[moderate, high]", "overhead press, sets: 3", 1),
             ("least sets", 3, "deadlift, sets: 3", 1),
             ("least sets", 3, "deadlift, sets: 2", 0),
+            ("least sets", 0, "hip thrust, sets: 3", 0),
         ],
     )
     def test_the_team_moves_every_limit(
@@ -1020,6 +1031,10 @@ class TestIsolationBeforeCompound:
             "cable glute kickback",
         ]
 
+    def test_the_words_for_a_repetition_maximum(self, findings: Findings, week: Text) -> None:
+        (finding,) = findings(week({"Gym": [self.SMALL, "back squat, sets: 4, load: 6RM"]}), self.RULE)
+        assert finding.counted.startswith("back squat at 6RM comes after leg extension")
+
     def test_sessions_apart(self, findings: Findings, week: Text) -> None:
         assert findings(week({"A": [self.SMALL], "B": [self.LARGE]}), self.RULE) == []
 
@@ -1120,6 +1135,12 @@ class TestOlderAdultDays:
     )
     def test_silent(self, findings: Findings, week: Text, head: str) -> None:
         assert findings(week({"monday": [self.LINE]}, f"{self.HEAD}\n{head}"), self.RULE) == []
+
+    def test_silent_in_a_week_without_a_session(self, findings: Findings, week: Text) -> None:
+        text = week({"monday": ["leg press, sets: 3"]}, f"{self.HEAD}\nweeks: 2")
+        text = text.replace("exercise: leg press", "exercise: {1: leg press}")
+        (finding,) = findings(text, self.RULE)
+        assert finding.weeks == (1,)
 
     def test_silent_without_an_athlete(self, findings: Findings, week: Text) -> None:
         assert findings(week({"monday": [self.LINE]}), self.RULE) == []
