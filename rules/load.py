@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from ..lint.body import curves
 from ..lint.finding import Related, found
-from ..lint.ledger import FAST_KINDS, Entry, Ledger, Visit, credit
+from ..lint.ledger import Entry, Ledger, Visit, credit
 from ..lint.quantities import NOTHING, Range, plain
 from ..lint.registry import Limits, Option, rule
 from .words import LOADED, first_of, line_name
@@ -139,21 +139,17 @@ def _main_lifts(ledger: Ledger) -> list[_Lift]:
         if not week.is_typical() or week.phase == "return" or week.rehabilitation:
             continue
         for _, entry in week.entries():
-            span = entry.percent
-            if entry.exercise is None or span is None or not _serves_goal(entry):
-                continue
-            lifts.setdefault(entry.exercise, _Lift(entry, span)).also(span)
+            exercise, span = entry.exercise, entry.percent
+            if exercise is not None and span is not None and _serves_goal(entry, exercise):
+                lifts.setdefault(exercise, _Lift(entry, span)).also(span)
     named = [lift for exercise, lift in lifts.items() if _is_priority(ledger, exercise)]
     return named or list(lifts.values())
 
 
-def _serves_goal(entry: Entry) -> bool:
+def _serves_goal(entry: Entry, exercise: Exercise) -> bool:
     """Whether an exercise is of the kind that the goal's zone is about."""
-    exercise = entry.exercise
-    if exercise is None:
-        return False
     if entry.ledger.programme.goal == "power":
-        return exercise.kind in FAST_KINDS and exercise.pattern in THROWN
+        return exercise.pattern in THROWN
     return exercise.kind == "dynamic" and exercise.capacity == "heavy" and entry.compound
 
 

@@ -83,6 +83,10 @@ class TestLoadOutsideZone:
             (["leg extension, sets: 3, load: 60 %"], 0),  # no main lift
             (["goblet squat, sets: 3, load: 60 %"], 0),  # cannot be loaded heavily
             (["jump squat, sets: 3, load: 30 %"], 0),
+            (["power clean, sets: 3, load: 60 %"], 0),  # work for speed
+            (["back squat, sets: 1, load: 70 %", "back squat, sets: 1, load: 60-85 %"], 0),
+            (["bench press, sets: 1, load: 70 %", "back squat, sets: 1, load: 91 %"], 0),
+            (["bench press, sets: 1, load: 70 %", "back squat, sets: 1, load: 89 %"], 1),
             (["moon walk, sets: 3, load: 30 %"], 0),
         ],
     )
@@ -97,6 +101,27 @@ class TestLoadOutsideZone:
             assert [finding.counted for finding in found] == [
                 "Heaviest loads of the main lifts: back squat 77.5 %."
             ] * number
+
+    @pytest.mark.parametrize(
+        ("lines", "number"),
+        [
+            (["back squat, sets: 3, load: 60 %", "bench press, sets: 3, load: 74 %"], 0),  # 67 on average
+            (["back squat, sets: 3, load: 60 %", "bench press, sets: 3, load: 75 %"], 1),
+            (["back squat, sets: 3, load: 75 %", "back squat, sets: 1, load: 60-80 %"], 0),
+        ],
+    )
+    def test_endurance(self, findings: Findings, week: Text, lines: list[str], number: int) -> None:
+        assert len(findings(week({"Gym": lines}, "goal: muscular endurance"), self.RULE)) == number
+
+    def test_one_decimal_will_do(self, findings: Findings, week: Text) -> None:
+        lines = ["back squat, load: 70 %", "bench press, load: 70.25 %", "overhead press, load: 75 %"]
+        (finding,) = findings(
+            week({"Gym": [f"{line}, sets: 3" for line in lines]}, "goal: strength"), self.RULE
+        )
+        assert finding.counted == (
+            "Heaviest loads of the main lifts: back squat 70 %, bench press 70.2 % and overhead press 75 %;"
+            " 71.8 % on average."
+        )
 
     def test_the_lightest_week_decides_for_endurance(self, findings: Findings, week: Text) -> None:
         line = "back squat, sets: 3, load: {1: 80 %, 2: %s, 3: 75 %}"
@@ -344,6 +369,14 @@ class TestMoreRepsThanLoadAllows:
     )
     def test_repetition_maxima(self, findings: Findings, week: Text, line: str, words: str) -> None:
         assert said(findings(week({"Lower": [line]}), self.RULE)) == ([("warning", words)] if words else [])
+
+    def test_the_light_end_is_named(self, findings: Findings, week: Text) -> None:
+        head = "athlete: {name: A, best lifts: {back squat: 100 kg}}"
+        (finding,) = findings(
+            week({"Lower": ["back squat, sets: 3, reps: 16, load: 80-85 %"]}, head), self.RULE
+        )
+        assert finding.wanted.startswith("about 10 at 80 %")
+        assert [related.words for related in finding.related] == ["80-85 %"]  # no best lift was needed
 
     def test_repetition_maxima_in_words(self, findings: Findings, week: Text) -> None:
         (finding,) = findings(week({"Lower": ["back squat, sets: 3, reps: 20, load: 8-10RM"]}), self.RULE)
