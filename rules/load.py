@@ -271,10 +271,10 @@ def _on_file(entry: Entry) -> tuple[Related, ...]:
 
 def _one_go(entry: Entry) -> bool:
     """Whether its sets are lifted in one go at one load, so that the curves of repetitions hold."""
-    exercise, reps = entry.exercise, entry.work.reps
+    exercise = entry.exercise
     if exercise is None or exercise.kind != "dynamic" or any(word in exercise.name for word in LOWERED):
         return False
-    return reps is not None and not is_broken_up(entry)
+    return not is_broken_up(entry)
 
 
 def is_broken_up(entry: Entry) -> bool:
@@ -605,14 +605,14 @@ def top_set_missing(visit: Visit, limits: Limits) -> Iterator[Finding]:
                   - {sets: 1, reps: 3, rpe: 8}
                   - {sets: 3, reps: 5, load: 90 % of top set}
     """
-    lifted: set[object] = set()
+    lifted: set[Exercise | str] = set()
     for entry in visit.own:
         lift = entry.exercise or entry.name
         load = entry.work.load
         if load is None or load.kind != "top set":
             if entry.sets.high:
-                lifted.update((lift, entry.prescription))
-        elif entry.sets.high and lift not in lifted and entry.prescription not in lifted:
+                lifted.add(lift)
+        elif entry.sets.high and lift not in lifted:
             yield found(
                 entry.work.places["load"],
                 f"{load.words}, but no set of {entry.name} comes before.",

@@ -85,6 +85,14 @@ class TestWeeklySetsOverLimit:
         assert "upper back" in finding.counted
         assert finding.change.startswith("Take 1 set off")
 
+    def test_the_group_furthest_over_says_how_many_to_take_off(self, findings: Findings, week: Text) -> None:
+        (finding,) = findings(
+            week({"Gym": ["bent-over row, sets: 21", "straight-arm pulldown, sets: 4"]}), self.RULE
+        )
+        assert finding.counted.startswith("25 sets for the lats (all direct)")
+        assert "upper back" in finding.counted
+        assert finding.change.startswith("Take 5 sets off")
+
     @pytest.mark.parametrize(
         ("exercise", "group"),
         [
@@ -664,7 +672,7 @@ class TestWeeklyHardSetsHigh:
     def test_the_session_with_most_hard_sets_is_named(self, findings: Findings, week: Text) -> None:
         days = {
             "monday A": ["back squat, sets: 5", "bench press, sets: 9, rir: 8"],
-            "friday B": ["back squat, sets: {1: 7, 2: 3}"],
+            "friday B": ["back squat, sets: {1: 7, 2: 3}", "leg press, sets: 4, rir: 8"],
         }
         on = team(weekly_hard_sets_high="{most: 6, severity: note}")
         (finding,) = findings(week(days, "weeks: 2"), self.RULE, on)
