@@ -241,6 +241,20 @@ class TestRestrictionReviewPast:
         )
         assert len(findings(text, self.RULE)) == said
 
+    @pytest.mark.parametrize(("starts", "said"), [("2025-12-29", 1), ("2025-11-10", 0)])
+    def test_one_programme_that_runs_on_is_enough(
+        self, filed: Callable[..., list[Finding]], starts: str, said: int
+    ) -> None:
+        sessions = (
+            "sessions: [{session: A, exercises: [{exercise: bench press, sets: 3, reps: 8, rir: 2}]}]\n"
+        )
+        files = {
+            f"{name}.programme.yaml": f"programme: {name}\nathlete: ida.athlete.yaml\nstarts: {day}\n{sessions}"
+            for name, day in (("first", "2025-11-03"), ("second", starts))
+        }
+        text = "name: Ida\nprotect: [{area: knee, advised by: physician, review on: 2025-12-21}]\n"
+        assert len(filed(text, self.RULE, files)) == said
+
     @pytest.mark.parametrize(
         ("due", "said"),
         [("2026-01-04", "1 day ago"), ("2026-01-05", ""), ("2026-01-06", ""), ("2025-01-05", "365 days ago")],
