@@ -13,7 +13,15 @@ TYPE_CHECKING = False
 if TYPE_CHECKING:
     from typing import Any
 
-_USES = {"programme": ("athlete",), "athlete": (), "exercises": (), "team": (), "review": (), "exercises-found": (), "rules": ()}
+_USES = {
+    "programme": ("athlete",),
+    "athlete": (),
+    "exercises": (),
+    "team": (),
+    "review": (),
+    "exercises-found": (),
+    "rules": (),
+}
 _loaded: dict[str, dict[str, Any]] = {}
 
 
