@@ -694,8 +694,6 @@ def room_too_small(visit: Visit, limits: Limits) -> Iterator[Finding]:
         training together: 4
     """
     around = visit.ledger.around
-    if not around.together:
-        return
     for item in _items(visit):
         paired = item[0].prescription.paired
         at_once = (
@@ -811,9 +809,10 @@ def programmes_overlap(lifter: Lifter, limits: Limits) -> Iterator[Finding]:
 
 def _dates(plan: Ledger) -> tuple[date, date]:
     """The first and the last day of a programme that says when it starts."""
-    starts = plan.programme.starts
+    starts, ends = plan.programme.starts, plan.ends
     assert starts is not None
-    return starts, starts + timedelta(days=7 * len(plan.weeks) - 1)
+    assert ends is not None
+    return starts, ends
 
 
 @rule(
@@ -871,7 +870,7 @@ def dates_at_odds(ledger: Ledger, limits: Limits) -> Iterator[Finding]:
             change="Correct the goal, or leave the phase out.",
             where="goal",
         )
-    elif peaks and len(peaks) == len(phases) and len(ledger.weeks) > longest:
+    elif len(peaks) == len(phases) and len(ledger.weeks) > longest:
         yield found(
             programme.places.get("phase", programme.place),
             f"All {len(ledger.weeks)} weeks are {listed(peaks)}.",
@@ -884,8 +883,9 @@ def dates_at_odds(ledger: Ledger, limits: Limits) -> Iterator[Finding]:
 def _outside(ledger: Ledger, event: Event) -> Finding:
     starts, ends = _dates(ledger)
     assert event.date is not None
-    apart = (starts - event.date).days if event.date < starts else (event.date - ends).days
-    which = f"before the programme starts ({starts})" if event.date < starts else f"after it ends ({ends})"
+    apart, which = (starts - event.date).days, f"before the programme starts ({starts})"
+    if apart < 0:
+        apart, which = (event.date - ends).days, f"after it ends ({ends})"
     return found(
         event.place,
         f"{event.name} on {event.date} is {apart} day{'' if apart == 1 else 's'} {which}.",

@@ -677,6 +677,10 @@ class TestLiftBeyondLevel:
         }
         (finding,) = findings(week({"Gym": ["pier leap, sets: 3"]}, self.head("novice")), self.RULE, files)
         assert finding.wanted == "an easier form first, or beside it"
+        easier = "15}, easier: [quay leap, box jump, broad jump]}"
+        files["own.exercises.yaml"] = files["own.exercises.yaml"].replace("15}}", easier)
+        (finding,) = findings(week({"Gym": ["pier leap, sets: 3"]}, self.head("novice")), self.RULE, files)
+        assert finding.wanted == "quay leap or box jump first, or beside it"  # nobody knows the first
 
 
 class TestStopSignsMissing:
@@ -928,6 +932,22 @@ class TestDiagnosisInProgramme:
     def test_a_squad_is_told_once(self, findings: Findings, week: Text) -> None:
         (finding,) = findings(week(LEGS, "athletes: [{name: Ida}, {name: Bo}]\nnote: sciatica"), self.RULE)
         assert finding.counted.startswith("`sciatica`")
+
+    @pytest.mark.parametrize(
+        ("text", "place"),
+        [
+            ("sciatica: x\nprogramme: Test\n", 0),
+            ("programme: Test\nathlete:\n  sciatica: x\n  name: Ida\n", None),
+            ("programme: Test\nathlete: {name: Ida}\nsciatica: x\n", 37),
+            ("programme: Test\nathlete:\n  name: Ida\nsciatica: x\n", 37),
+        ],
+    )
+    def test_where_the_file_and_the_athlete_begin_and_end(
+        self, findings: Findings, text: str, place: int | None
+    ) -> None:
+        text += "sessions: [{session: A, exercises: [{exercise: plank, sets: 1}]}]\n"
+        said = [one.place.start for one in findings(text, self.RULE)]
+        assert said == ([] if place is None else [place])
 
     def test_the_words_can_be_moved(self, findings: Findings, week: Text) -> None:
         moved = limits(self.RULE, "words: [wonky knee]")

@@ -267,6 +267,7 @@ class TestNumberImplausible:
             ("{load: 100 kg, reps: 5}", "reps: 3-6, load: 106 kg", 0),
             ("{load: 100 kg, reps: 5}", "load: 106 kg", 0),  # nobody knows for how many
             ("{load: 100 kg, reps: 1}", "load: 106 kg", 1),
+            ("100 kg", "load: bodyweight + 140 kg", 0),
             ("bodyweight + 10 kg", "load: 40 kg", 0),  # what hung from the body is no load to compare
         ],
     )
@@ -365,6 +366,14 @@ class TestUnitsMixed:
         )
         assert finding.counted == "95 lb and 135 lb in lb, the other loads in kg."
         assert [related.place.excerpt for related in finding.related] == ["135 lb"]
+
+    def test_the_first_four_are_named(self, findings: Findings, week: Text) -> None:
+        loads = [f"{mass} lb" for mass in range(95, 100)] + [f"{mass} kg" for mass in range(50, 56)]
+        (finding,) = findings(
+            week({"Gym": [f"bench press, sets: 3, load: {load}" for load in loads]}), self.RULE
+        )
+        assert finding.counted == "95 lb, 96 lb, 97 lb and 98 lb in lb, the other loads in kg."
+        assert len(finding.related) == 4
 
     def test_over_the_weeks_of_a_line(self, findings: Findings, week: Text) -> None:
         (finding,) = findings(
@@ -547,6 +556,30 @@ class TestAdjustmentUnmatched:
         text = week({"Gym": [line]}, f"weeks: 2\n{self.squad(adjusted)}")
         assert len(findings(text, self.RULE)) == said
 
+    @pytest.mark.parametrize(
+        ("names", "change"),
+        [
+            (["box squat"], "Did you mean box squat?"),
+            (["box squat", "pin squat"], "Did you mean box squat or pin squat?"),
+            (["box squat", "pin squat", "hack squat"], "Did you mean box squat, pin squat or hack squat?"),
+            (
+                ["box squat", "pin squat", "hack squat", "belt squat"],
+                "Did you mean box squat, pin squat or belt squat?",
+            ),
+        ],
+    )
+    def test_up_to_three_are_offered(
+        self, findings: Findings, week: Text, names: list[str], change: str
+    ) -> None:
+        text = week({"Gym": [f"{name}, sets: 3" for name in names]}, self.squad("squat"))
+        (finding,) = findings(text, self.RULE)
+        assert finding.change == change
+        assert len(finding.edits) == min(len(names), 3)
+
+    def test_an_adjustment_of_nothing_is_said_already(self, findings: Findings, week: Text) -> None:
+        head = "athletes: [{athlete: {name: Ida}, adjust: [{sets: 2}]}]"
+        assert findings(week({"Gym": ["plank, sets: 3"]}, head), self.RULE) == []
+
     def test_each_one(self, findings: Findings, week: Text) -> None:
         text = week({"Gym": ["plank, sets: 3"]}, self.squad("dip", "plank", "leg press"))
         assert [one.place.excerpt for one in findings(text, self.RULE)] == ["dip", "leg press"]
@@ -685,6 +718,12 @@ class TestSessionEmpty:
     def test_sets_left(self, findings: Findings, week: Text, line: str, said: int) -> None:
         assert len(findings(week({"A": [line], "B": ["dip, sets: 3"]}), self.RULE)) == said
         assert len(findings(week({"A": [line]}), self.RULE)) == said
+
+    def test_what_cannot_be_read_may_hold_some(self, findings: Findings, week: Text) -> None:
+        assert findings(week({"A": ["plank, sets: many", "dip, sets: {1: 0}"]}), self.RULE) == []
+
+    def test_no_sessions_at_all(self, findings: Findings) -> None:
+        assert findings("programme: Test\nsessions: []\n", self.RULE) == []
 
     def test_one_line_is_enough(self, findings: Findings, week: Text) -> None:
         assert findings(week({"A": ["plank, sets: {1: 0}", "dip, sets: 1"]}), self.RULE) == []
@@ -912,6 +951,13 @@ class TestRoomTooSmall:
         pair = "{superset: [{exercise: back squat, sets: 3}, {exercise: plank, sets: 3}]}"
         text = f"programme: Test\nsessions: [{{session: A, exercises: [{pair}, {pair}]}}]\n"
         (finding,) = findings(text, self.RULE, self.room(3))  # the rack is one thing to say
+        assert finding.related == ()
+
+    def test_two_lines_come_one_after_the_other(self, findings: Findings, week: Text) -> None:
+        (finding,) = findings(
+            week({"Gym": ["back squat, sets: 3", "front squat, sets: 3"]}), self.RULE, self.room()
+        )
+        assert finding.counted.startswith("4 at a time need the rack for back squat;")
         assert finding.related == ()
 
     def test_groups_of_sets_are_one_line(self, findings: Findings, week: Text) -> None:
