@@ -42,6 +42,8 @@ SECONDS = 40
 MEMORY = 4 << 30
 """Bytes for one mutant, since one that hangs may also hoard."""
 FAILED = 1
+KILLER = "killer"
+"""The file in which a mutant's process names the test that killed it."""
 
 Tests = int
 """Some of the tests: one bit each, in the order in which they were collected."""
@@ -336,6 +338,7 @@ class Check:
         self.mutants = mutants
         self.failing: list[str] = []
         self.killed: set[Mutant] = set()
+        self.killers: set[str] = set()
         self.fail: Callable[[str], None] = self.failing.append
 
     def pytest_collectreport(self, report: pytest.CollectReport) -> None:
@@ -425,7 +428,7 @@ class Check:
                 print(mutant, flush=True)
 
     def concerned(self, mutant: Mutant) -> list[pytest.Item]:
-        """The tests that come by a mutant's lines, those of its own rule first."""
+        """The tests that come by a mutant's lines: those of its rule first, of these such as killed others."""
         families = self.book.using(mutant.module) if mutant.rule == "shared" else {mutant.module.name}
         tests = 0 if mutant.lines else -1
         for line in mutant.lines:
@@ -435,17 +438,24 @@ class Check:
             for index, item in enumerate(self.items)
             if tests >> index & 1 and family_tested(item) in families
         ]
-        return sorted(items, key=lambda item: rule_tested(item) != mutant.rule)
+        return sorted(
+            items, key=lambda item: (rule_tested(item) != mutant.rule, item.nodeid not in self.killers)
+        )
 
     def trial(self, mutant: Mutant) -> None:
         """Runs tests on a mutant; the first to fail ends the process."""
         resource.setrlimit(resource.RLIMIT_CPU, (SECONDS, SECONDS))
         resource.setrlimit(resource.RLIMIT_AS, (MEMORY, MEMORY))
-        self.fail = lambda _: os._exit(FAILED)
+        self.fail = self.end_killed
         tests = self.concerned(mutant)
         mutant.change.make()
         self.book.install(mutant.module)
         self.run(tests)
+
+    def end_killed(self, test: str) -> None:
+        """Ends the process of a mutant, and leaves word of the test that killed it."""
+        (self.folder / str(os.getpid()) / KILLER).write_text(test, encoding="utf-8")
+        os._exit(FAILED)
 
     # Processes
 
@@ -469,7 +479,10 @@ class Check:
     def joined(self) -> tuple[int, int]:
         """Waits for a process to end; its number and status."""
         process, status = os.wait()
-        shutil.rmtree(self.folder / str(process))
+        folder = self.folder / str(process)
+        if (folder / KILLER).exists():
+            self.killers.add((folder / KILLER).read_text(encoding="utf-8"))
+        shutil.rmtree(folder)
         return process, status
 
 
