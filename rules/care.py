@@ -518,7 +518,7 @@ def _easier(ledger: Ledger, exercise: Exercise) -> set[Exercise | str]:
 
 
 def _beyond(entry: Entry, exercise: Exercise) -> Finding:
-    first = " or ".join(exercise.easier[:2]) or "an easier form"
+    first = " or ".join(exercise.easier) or "an easier form"
     return found(
         _named_at(entry),
         f"{_capital(entry.name)} is a lift for {exercise.level} lifters, the athlete is"
