@@ -176,6 +176,13 @@ class TestKneeFlexionMissing:
         assert finding.weeks == (1, 2, 3, 4, 5, 6)
 
 
+@pytest.mark.parametrize("rule", ["knee-flexion-missing", "hip-hinge-missing"])
+def test_only_hard_sets_for_the_legs_are_counted(findings: Findings, week: Text, rule: str) -> None:
+    (finding,) = findings(week({"Gym": [SQUAT, "leg press, sets: 2, rir: 8"]}), rule)
+    assert finding.counted.startswith("3 sets for the legs")
+    assert [related.words for related in finding.related] == ["Gym, back squat: 3 sets"]
+
+
 class TestHipHingeMissing:
     """Hip extension with a nearly straight knee: bourne-2017; both jobs of the hamstrings: cp-both."""
 
@@ -189,6 +196,7 @@ class TestHipHingeMissing:
         (finding,) = findings(text, self.RULE)
         assert (finding.severity, finding.confidence) == ("warning", "trial")
         assert finding.place.excerpt == "seated leg curl"  # where the hamstrings work already
+        assert finding.where == "Lower, seated leg curl"
         assert finding.counted == "7 sets for the legs; none extends the hip with a nearly straight knee."
         assert finding.wanted == "at least one set of a hip hinge in the block"
         assert finding.change == "Add a hinge, such as a Romanian deadlift, to Lower."
@@ -360,6 +368,22 @@ class TestRegionUntrained:
         (finding,) = findings(both, self.RULE)
         assert (finding.counted, finding.place.line) == ("`legs` is in the focus; nothing trains it.", 12)
         assert findings(both.replace("focus: [legs]", "focus: [chest]"), self.RULE) == []
+
+    @pytest.mark.parametrize(
+        ("head", "keys", "said"),
+        [
+            ("", ("focus: [chest]", "focus: [chest]"), 0),
+            ("", ("focus: [chest]", ""), 1),  # the second block means all
+            ("", ("", ""), 1),
+            ("focus: [chest]\n", ("", ""), 0),
+            ("focus: [chest]\n", ("focus: [chest]", ""), 0),
+        ],
+    )
+    def test_without_a_focus_all_regions_are_meant(
+        self, findings: Findings, head: str, keys: tuple[str, str], said: int
+    ) -> None:
+        text = blocks(*((key, ["bench press, sets: 3"]) for key in keys), head=head)
+        assert len(findings(text, self.RULE)) == said
 
     def test_another_blocks_work_does_not_count_for_a_blocks_focus(self, findings: Findings) -> None:
         text = blocks(
