@@ -311,6 +311,13 @@ class TestTempoTooLong:
         text = week({"Push": [f"bench press, sets: 3, reps: {reps}, tempo: 5-0-5-0"]}, f"goal: {goal}")
         assert len(findings(text, self.RULE)) == number
 
+    @pytest.mark.parametrize(("lifting", "number"), [(90, 0), (91, 1)])
+    def test_endurance_has_three_minutes(
+        self, findings: Findings, week: Text, lifting: int, number: int
+    ) -> None:
+        line = f"bench press, sets: 3, reps: 1, tempo: 90-0-{lifting}-0"
+        assert len(findings(week({"Push": [line]}, "goal: muscular endurance"), self.RULE)) == number
+
     @pytest.mark.parametrize(("longest", "number"), [(89, 1), (90, 0)])
     def test_the_limit_moves(self, findings: Findings, week: Text, longest: int, number: int) -> None:
         text = week({"Push": ["bench press, sets: 3, reps: 9, tempo: 5-0-5-0"]})
@@ -367,6 +374,7 @@ class TestSupersetShares:
             ("Romanian deadlift", "pull-up", "both hang on the grip"),
             ("farmer's carry", "Romanian deadlift", "both hang on the grip"),
             ("good morning", "pull-up", ""),  # the bar lies on the back
+            ("pull-up", "good morning", ""),
             ("back squat", "pull-up", ""),
             ("barbell curl", "Romanian deadlift", ""),  # a curl is over before the grip is
             ("seated cable row", "lat pulldown", "both train the lats directly and hang on the grip"),
@@ -391,6 +399,7 @@ class TestSupersetShares:
             ("bench press, sets: 3", "barbell curl, sets: 3, load: 30 kg", 0),
             ("bench press, sets: 3, rir: 1", "barbell curl, sets: 3, rir: 2", 0),
             ("bench press, sets: 3, load: 60 kg", "dumbbell curl, sets: 3, load: 12 kg", 0),
+            ("dumbbell curl, sets: 3, load: 12 kg", "bench press, sets: 3, load: 60 kg", 0),
             ("cable pushdown, sets: 3, load: 20 kg", "cable curl, sets: 3, load: 15 kg", 0),
         ],
     )
