@@ -249,6 +249,7 @@ class _SettingsReader:
             return
         if not isinstance(entry.value, Mapping):
             return
+        choices.switched[name] = True  # who sets a limit of a rule wants it run
         known = {option.name: option for option in rule.options}
         for key, held in entry.value.entries.items():
             if key == "severity":

@@ -42,7 +42,7 @@ def antagonist_imbalance(week: Week, limits: Limits) -> Iterator[Finding]:
     Counts direct hard sets of each side of a pair (front and back of the thigh, pressing and pulling, elbow
     flexion and extension, outer and inner hip) in a typical week; compares the middles of ranges. The thigh
     is a note outside 2:3 to 3:2 and a warning outside 1:2 to 2:1; other pairs are a note outside 1:2 to 2:1.
-    Silent where a side is empty for the thigh, since other rules say what is missing there.
+    Silent where a side is empty: other rules say what is missing.
 
     Flags:
         programme: Legs
@@ -74,13 +74,11 @@ def _judged(week: Week, pair: Pair, limits: Limits) -> Iterator[Finding]:
         key=lambda one: one[0].middle,
     )
     (less, weak), (more, strong) = sides
-    if less.middle + more.middle < limits.number("fewest together"):
+    if not less or less.middle + more.middle < limits.number("fewest together"):
         return
     if not (week.means(weak.area) and week.means(strong.area)) or week.could_hold(weak.trained_by):
         return
-    if pair.serious and not less:
-        return
-    ratio = more.middle / less.middle if less else float("inf")
+    ratio = more.middle / less.middle
     most = limits.number("near" if pair.serious else "far")
     if ratio <= most:
         return

@@ -203,10 +203,12 @@ class TestRules:
     def test_a_rule_that_is_off(self, settings: Settings, word: str, runs: bool) -> None:
         assert settings(f"rules: {{exercise-by-alias: {word}}}\n").runs(RULES["exercise-by-alias"]) is runs
 
-    def test_limits_alone_do_not_turn_a_rule_on(self, settings: Settings) -> None:
+    def test_who_sets_a_limit_of_a_rule_wants_it_run(self, settings: Settings) -> None:
         off = next(rule for rule in RULES.values() if rule.off and rule.options)
         option = off.options[0]
         team = settings(f"rules: {{{off.name}: {{{option.name}: {shown(option.default)}}}}}\n")
+        assert team.runs(off)
+        team = settings(f"rules: {{{off.name}: {{{option.name}: {shown(option.default)}, severity: skip}}}}\n")
         assert not team.runs(off)
 
     def test_an_unknown_rule(self, settings: Settings) -> None:
