@@ -92,7 +92,7 @@ def _groups_of(muscle: str) -> tuple[str, ...]:
 def credit(exercise: Exercise, area: str) -> float:
     """What one set brings an area of any kind: the best weight among its muscles; 0 for an unknown area."""
     known = credits_of(exercise)
-    if area in known or area in catalogue.groups:
+    if area in catalogue.credited:
         return known.get(area, 0.0)
     return max((known.get(muscle, 0.0) for muscle in catalogue.area(area) or ()), default=0.0)
 
@@ -344,6 +344,8 @@ class Tally:
                     for name, weight in credits_of(entry.exercise).items():
                         self._by_area.setdefault(name, []).append((visit, entry, weight))
         if area not in self._by_area:
+            if area in catalogue.credited:
+                return []
             self._by_area[area] = [
                 (visit, entry, weight)
                 for visit, entry in self.entries()

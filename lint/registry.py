@@ -250,16 +250,14 @@ def run(
     severities = severities or {}
     merged: dict[tuple[object, ...], Finding] = {}
     faults: list[Fault] = []
-    units = {scope: _units(subject, scope) for scope in {rule.scope for rule in rules}}
+    units = {scope: _fed(subject, scope) for scope in {rule.scope for rule in rules}}
     for one in rules:
         severity = severities.get(one.name, one.severity)
         limits: dict[str, Limits] = {}
-        for unit, weeks in units[one.scope]:
-            if one.stands_back and isinstance(subject, Ledger):
-                weeks = tuple(week for week in weeks if not subject.weeks[week - 1].rehabilitation)
-                if not weeks:
-                    continue
-            situation = _situation(subject, one.scope, weeks)
+        for unit, all_weeks, outside, situation in units[one.scope]:
+            weeks = outside if one.stands_back else all_weeks
+            if all_weeks and not weeks:
+                continue
             if situation.phase not in limits:
                 limits[situation.phase] = Limits(one.options, moved.get(one.name, {}), situation)
             try:
@@ -278,6 +276,19 @@ def _yielded(rule: Rule, unit: Subject, limits: Limits) -> Iterable[Finding]:
     from .deadline import within
 
     return within(PATIENCE, lambda: list(rule.check(unit, limits)))
+
+
+def _fed(
+    subject: Ledger | Lifter, scope: str
+) -> list[tuple[Subject, tuple[int, ...], tuple[int, ...], Situation]]:
+    """What rules of a scope look at: each with its weeks, those outside rehabilitation, and the situation."""
+    fed = []
+    for unit, weeks in _units(subject, scope):
+        outside = weeks
+        if isinstance(subject, Ledger):
+            outside = tuple(week for week in weeks if not subject.weeks[week - 1].rehabilitation)
+        fed.append((unit, weeks, outside, _situation(subject, scope, weeks)))
+    return fed
 
 
 def _situation(subject: Ledger | Lifter, scope: str, weeks: tuple[int, ...]) -> Situation:

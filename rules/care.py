@@ -743,7 +743,9 @@ def diagnosis_in_athlete_file(lifter: Lifter, limits: Limits) -> Iterator[Findin
 
 def _private(extent: Place, words: Iterable[str]) -> list[Place]:
     """Where one of the words stands by itself, in the singular or plural, in a stretch of text."""
-    alike = [r"[\s-]+".join(re.escape(part) for part in re.split(r"[\s-]", word)) for word in words]
+    parts = [re.split(r"[\s-]", word) for word in words]
+    content = extent.excerpt.casefold()  # a quick look first: nearly every text holds none of them
+    alike = [r"[\s-]+".join(map(re.escape, each)) for each in parts if each[0].casefold() in content]
     if not alike:
         return []
     pattern = re.compile(rf"{_NO_MOVEMENT}(?<![\w-])(?:{'|'.join(alike)})s?(?![\w-])", re.IGNORECASE)

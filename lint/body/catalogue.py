@@ -25,6 +25,10 @@ INDIRECT_SET = 0.5
 #: Groups that coaches speak of, and regions of the body, each with its muscles.
 groups: dict[str, tuple[str, ...]] = built.GROUPS
 regions: dict[str, tuple[str, ...]] = built.REGIONS
+#: Every muscle and every group by name: what an exercise can be credited for.
+credited: frozenset[str] = frozenset(
+    (*groups, *(muscle for members in regions.values() for muscle in members))
+)
 #: The regions that guidelines want trained (us-pag-2018): all but the neck.
 major_regions: tuple[str, ...] = tuple(region for region in regions if region != "neck")
 
