@@ -513,6 +513,11 @@ class TestEffortAgainstLoad:
     def test_both_sides_of_each_limit(self, findings: Findings, week: Text, line: str, number: int) -> None:
         assert len(findings(week({"Lower": [f"back squat, sets: 3, {line}"]}), self.RULE)) == number
 
+    def test_the_heavy_end_is_named(self, findings: Findings, week: Text) -> None:
+        text = week({"Lower": ["back squat, sets: 3, reps: 2, load: 60-65 %, rir: 0"]})
+        (finding,) = findings(text, self.RULE)
+        assert finding.wanted == "about 15 repetitions left there: most lifters manage 17 at 65 %"
+
     @pytest.mark.parametrize(
         ("more", "number"),
         [
@@ -566,6 +571,8 @@ class TestEffortAgainstLoad:
             ("{fewest manage: 2}", "reps: 6, load: 60 %, rir: 0", 1),  # 19.53 - 2 x 4.37 - 6 = 4.79
             ("{fewest manage: 4}", "reps: 3, load: 60 %, rir: 0", 0),
             ("{guess: 1.5}", "reps: 5, load: 60 %, rir: 0", 0),
+            ("{fewest manage: 0, guess: 0}", "reps: 1, load: 100 %, rir: 0", 0),  # exactly what is left
+            ("{fewest manage: 0, guess: 0}", "reps: 2, load: 90 %, rir: 0", 1),
             ("{guess: 0}", "reps: 6, load: 60 %, rir: 0", 1),
             ("{most sets: 2}", "reps: 3, load: 60 %, rir: 0", 0),
             ("{shortest rest: 30}", "reps: 3, load: 60 %, rir: 0, rest: 30 s", 1),
@@ -647,6 +654,7 @@ class TestLoadAndEffortMissing:
             ("sandbag squat, sets: 3", 1),
             ("kettlebell swing, sets: 3, reps: 8", 0),
             ("farmer's carry, sets: 3, distance: 20 m", 0),
+            ("bench press, sets: {1: 0-3}", 1),
             ("moon walk, sets: 3, reps: 8", 0),
         ],
     )
@@ -718,6 +726,7 @@ class TestBestLiftMissing:
             ("bench press, sets: 3, load: 20 % bodyweight", 0),
             ("bench press, sets: 3, rir: 2", 0),
             ("bench press, sets: {1: 0}, load: 80 %", 0),
+            ("bench press, sets: {1: 0-3}, load: 80 %", 1),
             ("moon walk, sets: 3, load: 80 %", 0),
         ],
     )
@@ -899,6 +908,8 @@ class TestTopSetMissing:
                 0,
             ),
             (["{exercise: moon walk, work: [SHARE]}"], 1),
+            (["{exercise: back squat, work: [{sets: {1-2: 0-1}, rpe: 8}, SHARE]}"], 0),
+            (["{exercise: back squat, sets: {1-2: 0-3}, load: 90 % of top set}"], 1),
             (
                 [
                     "{exercise: moon walk, sets: 1, rpe: 8}",
@@ -1102,6 +1113,7 @@ class TestStiffHingeTooHeavy:
             ("stiff-leg deadlift, sets: 3, reps: 3, rir: 8", 0),
             ("stiff-leg deadlift, sets: 3, reps: 3, rir: 8, load: 95 %", 0),
             ("standing calf raise, sets: 3, reps: 3", 0),
+            ("kettlebell swing, sets: 3, reps: 3", 0),
             ("Romanian deadlift, sets: 3, reps: 3", 1),
             ("good morning, sets: 3, reps: 3", 1),
             ("deadlift, sets: 3, reps: 3", 0),
