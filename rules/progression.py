@@ -8,7 +8,7 @@ from ..lint.finding import Related, found
 from ..lint.ledger import Change, Ledger, Lifter
 from ..lint.quantities import plain, week_list
 from ..lint.registry import Limits, Option, rule
-from .words import COUNTING, counted_lines, first_of, line_name, listed, says, sets_of
+from .words import COUNTING, counted_lines, exercise_name, first_of, line_name, listed, says, sets_of
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -425,7 +425,7 @@ def _runs(weeks: Sequence[Week], moves: tuple[str, ...]) -> list[_Run]:
     runs: list[_Run] = []
     for index, week in enumerate(weeks):
         lifts = week.lifts()
-        open_runs = {run.dose: run for run in runs if index and run.weeks[-1] == weeks[index - 1].number}
+        open_runs = {run.dose: run for run in runs if run.weeks[-1] == weeks[index - 1].number}
         for name, entries in lifts.items():
             if not all(_is_fixed(entry, moves) for entry in entries):
                 continue
@@ -640,7 +640,7 @@ def deload_without_cut(ledger: Ledger, limits: Limits) -> Iterator[Finding]:
     for week in ledger.weeks:
         block = week.block
         before = [other for other in typical if other.number < block.first]
-        if not before or week.rehabilitation or not _is_called_deload(block):
+        if not before or not _is_called_deload(block):
             continue
         if _is_easier(week, before[-1], limits) or says(limits.names("easy words"), *_notes(week)):
             continue
@@ -822,7 +822,7 @@ def progression_never_reached(ledger: Ledger, limits: Limits) -> Iterator[Findin
         counted, change = fault
         yield found(
             stated.place,
-            f"{line.place.excerpt}: {counted}.",
+            f"{exercise_name(line)}: {counted}.",
             wanted="a step that the line can come to",
             change=change,
             where=line_name(line),
@@ -859,7 +859,7 @@ def _has_number(entry: Entry) -> bool:
 def _never_at_the_top(entries: Sequence[Entry]) -> tuple[str, str] | None:
     for entry in entries:
         reps = entry.work.reps
-        if reps is not None and (not reps.sets or reps.open_last):
+        if reps is not None and reps.open_last:
             return None
         spans = [*(reps.sets if reps else ()), entry.work.hold, entry.work.distance]
         if any(span is not None and span.low != span.high for span in spans):
@@ -951,8 +951,8 @@ def taper_missing(ledger: Ledger, limits: Limits) -> Iterator[Finding]:
             continue
         near = [week for week in ledger.weeks if 0 < day - _first_day(week) <= days]
         yield from _untapered(ledger, near, -1, event.place, event.name, limits)
-    for week in ledger.weeks[1:]:
-        if week.phase == "test" and ledger.weeks[week.number - 2].phase != "test":
+    for eve, week in zip(ledger.weeks, ledger.weeks[1:], strict=False):
+        if week.phase == "test" and eve.phase != "test":
             near = [one for one in ledger.weeks if 0 <= _first_day(week) - _first_day(one) <= days]
             yield from _untapered(ledger, near, -2, week.block.place, week.block.name, limits)
 
@@ -1052,10 +1052,9 @@ def start_does_not_follow(lifter: Lifter, limits: Limits) -> Iterator[Finding]:
     for plan in lifter.plans:
         last = _before(plan, lifter.plans, limits.number("gap"))
         typical = last.typical_weeks() if last else []
-        if last is None or not typical or not plan.weeks or plan.weeks[0].rehabilitation:
-            continue
-        yield from _jump_in_sets(plan.weeks[0], typical[-1], limits)
-        yield from _jump_in_load(plan.weeks[0], typical[-1], limits)
+        if typical and not plan.weeks[0].rehabilitation:
+            yield from _jump_in_sets(plan.weeks[0], typical[-1], limits)
+            yield from _jump_in_load(plan.weeks[0], typical[-1], limits)
 
 
 def _before(plan: Ledger, plans: Iterable[Ledger], gap: float) -> Ledger | None:
@@ -1126,5 +1125,4 @@ def _jump_in_load(first: Week, last: Week, limits: Limits) -> Iterator[Finding]:
             for step, _ in steps
         ),
         weeks=(first.number,),
-        excess=max(step.up for step, _ in steps),
     )

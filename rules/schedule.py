@@ -172,13 +172,11 @@ def _days(ledger: Ledger, limits: Limits) -> list[_Day]:
         if tally not in hard:
             hard[tally] = _hard_groups(tally, limits)
         days[number] = _Day(number, week, dict(hard[tally]))
-    exempt = limits.names("exempt")
     for number, week, activity in ledger.activities():
         day = days.setdefault(number, _Day(number, week, {}))
         for group in _loaded(activity, limits):
             for side in ("left", "right"):
-                if group not in exempt:
-                    day.hard.setdefault((group, side), _HardWork(None, False, activity.name))
+                day.hard.setdefault((group, side), _HardWork(None, False, activity.name))
     return sorted(days.values(), key=lambda day: day.number)
 
 
@@ -415,7 +413,10 @@ def _may_hide(week: Week, term: Term) -> bool:
     """Whether a line that cannot be counted may train a priority."""
     if catalogue.area(term.words) is not None:
         return week.could_hold(areas=(term.words,))
-    return any(entry.exercise is None for _, entry in week.entries())
+    lift = week.ledger.known.exercise(term.words)
+    assert lift is not None
+    unsure = [entry.exercise for _, entry in week.entries() if not entry.sure]
+    return any(exercise is None or exercise.is_close_to(lift) for exercise in unsure)
 
 
 @rule(
@@ -556,7 +557,7 @@ def days_more_than_athlete(week: Week, limits: Limits) -> Iterator[Finding]:
         where=session.name,
         subject="days",
         related=(Related(athlete.place, f"the athlete's days: {has}"),),
-        excess=max(len(outside), len(sessions) - most),
+        excess=len(outside) or len(sessions),
     )
 
 
@@ -741,8 +742,7 @@ def _belong_together(one: Entry, other: Entry) -> bool:
 
 def _is_for(entry: Entry, term: Term, ledger: Ledger) -> bool:
     """Whether an entry trains a muscle directly, or is the lift that is meant."""
-    if entry.exercise is None:
-        return False
+    assert entry.exercise is not None
     if catalogue.area(term.words) is not None:
         return credit(entry.exercise, term.words) == 1
     return entry.exercise is ledger.known.exercise(term.words)

@@ -44,7 +44,12 @@ HELPING = {
 
 def line_name(line: Prescription) -> str:
     """``Lower A, back squat``."""
-    return ", ".join(part for part in (line.session.name, line.place.excerpt) if part)
+    return ", ".join(part for part in (line.session.name, exercise_name(line)) if part)
+
+
+def exercise_name(line: Prescription) -> str:
+    """``back squat``, or ``back squat then front squat`` where it changes by week."""
+    return " then ".join(dict.fromkeys(term.words for term in line.names()))
 
 
 def counted_lines(*counts: Count) -> tuple[Related, ...]:

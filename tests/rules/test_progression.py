@@ -78,13 +78,23 @@ class TestLoadStepLarge:
             ("kettlebell swing, sets: 3, reps: 8, load: {1: 12 kg, 2: 16 kg}", 0),
             ("kettlebell swing, sets: 3, reps: 8, load: {1: 12 kg, 2: 17 kg}", 1),
             ("leg press, sets: 3, reps: 8, load: {1: 20 kg, 2: 25 kg}", 0),
+            ("leg press, sets: 3, reps: 8, load: {1: 20 kg, 2: 26 kg}", 1),
             ("cable pushdown, sets: 3, reps: 8, load: {1: 10 kg, 2: 15 kg}", 0),
+            ("cable pushdown, sets: 3, reps: 8, load: {1: 10 kg, 2: 16 kg}", 1),
             ("trap bar deadlift, sets: 3, reps: 8, load: {1: 20 kg, 2: 25 kg}", 0),
+            ("trap bar deadlift, sets: 3, reps: 8, load: {1: 20 kg, 2: 26 kg}", 1),
+            ("guided-bar Romanian deadlift, sets: 3, reps: 8, load: {1: 20 kg, 2: 25 kg}", 0),
+            ("guided-bar Romanian deadlift, sets: 3, reps: 8, load: {1: 20 kg, 2: 26 kg}", 1),
+            ("wrist roller, sets: 3, reps: 8, load: {1: 5 kg, 2: 10 kg}", 0),
+            ("wrist roller, sets: 3, reps: 8, load: {1: 5 kg, 2: 11 kg}", 1),
+            ("sandbag get-up, sets: 3, reps: 8, load: {1: 20 kg, 2: 25 kg}", 0),
+            ("sandbag get-up, sets: 3, reps: 8, load: {1: 20 kg, 2: 26 kg}", 1),
             ("sled push, sets: 3, reps: 8, load: {1: 10 kg, 2: 12.5 kg}", 0),  # 2.5 kg for anything else
             ("sled push, sets: 3, reps: 8, load: {1: 10 kg, 2: 13 kg}", 1),
             ("moon walk, sets: 3, reps: 8, load: {1: 10 kg, 2: 12.5 kg}", 0),
             ("moon walk, sets: 3, reps: 8, load: {1: 10 kg, 2: 13 kg}", 1),  # a slip all the same
-            ("back squat, sets: 3, reps: 5, load: {1: 8 %, 2: 12 %}", 1),  # no kilograms in a percentage
+            ("back squat, sets: 3, reps: 5, load: {1: 8 %, 2: 9 %}", 1),  # no kilograms in a percentage
+            ("back squat, sets: 3, reps: 5, load: {1: 4 %, 2: 4.5 %}", 1),
             ("push-up, sets: 3, reps: 5, load: {1: 10 % bodyweight, 2: 11 % bodyweight}", 0),
             ("push-up, sets: 3, reps: 5, load: {1: 10 % bodyweight, 2: 12 % bodyweight}", 1),
             # the middle of a range, and of what is written for each set
@@ -98,6 +108,8 @@ class TestLoadStepLarge:
             ("band curl, sets: 3, reps: 5, load: {1: red band, 2: black band}", 0),
             ("pull-up, sets: 3, reps: 5, load: {1: bodyweight, 2: bodyweight + 40 kg}", 0),  # of what body?
             ("back squat, sets: 3, load: {1: 50 kg, 2: 80 kg}", 0),
+            ("back squat, sets: 3, reps: {1: 5}, load: {1: 50 kg, 2: 80 kg}", 0),
+            ("back squat, sets: 3, reps: {2: 5}, load: {1: 50 kg, 2: 80 kg}", 0),
             ("back squat, sets: 3, reps: amrap, load: {1: 50 kg, 2: 80 kg}", 0),
             ("back squat, sets: 3, reps: 5, load: 80 kg", 0),
             ("back squat, sets: 3, reps: 5, rir: 2", 0),
@@ -181,6 +193,10 @@ class TestLoadStepLarge:
         assert self.said(findings, week, heavy, light) == []
         assert len(self.said(findings, week, light)) == 1
         assert len(self.said(findings, week, heavy.replace("back", "front"), light)) == 1
+
+    def test_twice_the_load(self, findings: Findings, week: Text) -> None:
+        (finding,) = self.said(findings, week, "back squat, sets: 3, reps: 5, load: {1: 40 kg, 2: 80 kg}")
+        assert finding.counted.endswith("100 % up.")
 
     def test_the_nearest_step_is_said(self, findings: Findings, week: Text) -> None:
         line = "back squat, sets: 3, reps: 5, load: {1: 60 kg, 2: 65 kg, 3: 90 kg}"
@@ -350,6 +366,22 @@ class TestSetsStepLarge:
         (finding,) = findings(text, self.RULE)
         assert finding.where == "Two, dumbbell fly"
 
+    @pytest.mark.parametrize(
+        ("lines", "cause"),
+        [
+            (["dumbbell fly, sets: {1-2: 4, 3: 11}", "{3: cable fly}, sets: 7-8"], "cable fly"),  # 7; 7.5
+            (["{3: cable fly}, sets: 7-8", "dumbbell fly, sets: {1-2: 4, 3: 12}"], "dumbbell fly"),  # 7.5; 8
+        ],
+    )
+    def test_what_brings_most(self, findings: Findings, week: Text, lines: list[str], cause: str) -> None:
+        (finding,) = findings(week({"Gym": lines}, "weeks: 3"), self.RULE)
+        assert finding.where == f"Gym, {cause}"
+
+    def test_one_week_before_in_which_it_may_have_been_trained(self, findings: Findings, week: Text) -> None:
+        lines = ["cable fly, sets: {1-3: 4, 4: 12}", "{2: moon walk, 3-4: plank}, sets: 3"]
+        assert findings(week({"Gym": lines}, "weeks: 4"), self.RULE) == []
+        assert len(findings(week({"Gym": lines[:1]}, "weeks: 4"), self.RULE)) == 1
+
     def test_every_step_is_said(self, findings: Findings, week: Text) -> None:
         text = week({"Gym": ["dumbbell fly, sets: {1-2: 4, 3: 12, 4: 20}"]}, "weeks: 4")
         assert [finding.weeks for finding in findings(text, self.RULE)] == [(3,), (4,)]
@@ -513,6 +545,8 @@ class TestNothingChanges:
         assert findings(text, self.RULE) == []
         block = blocks(("name: A, weeks: 9, note: heavier every month", [self.LINE]))
         assert findings(block, self.RULE) == []
+        block = blocks(("name: A, weeks: 9", [self.LINE]), head="note: loads increase with the season")
+        assert findings(block, self.RULE) == []
 
     @pytest.mark.parametrize("head", ["phase: in-season", "phase: taper", ALWAYS])
     def test_silent(self, findings: Findings, week: Text, head: str) -> None:
@@ -646,6 +680,11 @@ class TestDeloadMissing:
         (finding,) = findings(blocks(*parts), self.RULE)
         assert finding.weeks == tuple(range(1, 12))
 
+    def test_a_long_run_that_ends_is_said(self, findings: Findings, week: Text) -> None:
+        line = "back squat, sets: {1-9: 5, 10: 3, 11: 5}, reps: 5, load: {1-8: 60 %, 9-11: 65 %}"
+        (finding,) = self.said(findings, week, line, weeks=11)
+        assert finding.weeks == tuple(range(1, 10))
+
     def test_a_new_start_ends_the_run(self, findings: Findings) -> None:
         line = "back squat, sets: 3, reps: 5, load: {{1-2: {} %, 3-6: {} %}}"
         text = blocks(
@@ -746,6 +785,8 @@ class TestDeloadWithoutCut:
         assert finding.change.startswith("Take 2 sets off")  # to 4 of 5
         (finding,) = findings(self.text("5, rir: 3", "5, rir: 2.5"), self.RULE)
         assert finding.counted.endswith("in week 3, with 0.5 less in reserve.")
+        (finding,) = findings(self.text("5, rir: 2", "5, rir: 2.5"), self.RULE)
+        assert finding.counted.endswith("in week 3, with 0.5 more in reserve.")
 
     @pytest.mark.parametrize(
         ("before", "easy", "said"),
@@ -804,6 +845,19 @@ class TestDeloadWithoutCut:
         )
         (finding,) = findings(text, self.RULE)
         assert (finding.weeks, finding.place.excerpt) == ((4,), "C")
+
+    def test_what_comes_after_does_not_matter(self, findings: Findings) -> None:
+        squat = "back squat, sets: {}"
+        text = blocks(
+            ("name: A, weeks: 1", [squat.format(5)]),
+            ("name: Deload, weeks: 1", [squat.format(4)]),
+            ("name: C, weeks: 1", [squat.format(4)]),
+        )
+        assert findings(text, self.RULE) == []
+
+    def test_how_many_sets_to_take_off(self, findings: Findings) -> None:
+        (finding,) = findings(self.text("100", "95"), self.RULE)
+        assert finding.change.startswith("Take 15 sets off")
 
     def test_two_weeks_are_one_finding(self, findings: Findings) -> None:
         text = self.text("5", "{1: 5, 2: 6}", "name: Recover, weeks: 2, deload: true")
@@ -996,6 +1050,7 @@ class TestProgressionNeverReached:
             ("back squat, sets: 3, progression: {add: 2.5 kg}", 0),
             ("pull-up, sets: 3, load: bodyweight + 5 kg, progression: {add: 5 %}", 0),
             ("band curl, sets: 3, load: red band, progression: {add: 5 %}", 1),
+            ("dip, sets: 3, load: {1: bodyweight, 2: bodyweight + 5 kg}, progression: {add: 5 %}", 0),
             ("back squat, sets: 3, load: 80 kg, progression: {add: 5 %}", 0),
             ("back squat, sets: 3, load: 8RM, progression: {add: 5 %}", 0),
             ("back squat, sets: 3, rir: 2, progression: {add: 5 %}", 0),  # the lifter found one
@@ -1031,6 +1086,12 @@ class TestProgressionNeverReached:
         ]
         assert len(findings(week({"Gym": lines}), self.RULE)) == 2
 
+    def test_an_exercise_that_changes_by_week_is_named_in_order(self, findings: Findings, week: Text) -> None:
+        line = f"{{1: back squat, 2: front squat, 3: back squat}}, sets: 3, reps: 5, {self.TOP}"
+        (finding,) = findings(week({"Gym": [line]}, "weeks: 3"), self.RULE)
+        assert finding.where == "Gym, back squat then front squat"
+        assert finding.counted.startswith("back squat then front squat: ")
+
     def test_stands_back_under_rehabilitation(self, findings: Findings, week: Text) -> None:
         text = week({"Gym": [f"back squat, sets: 3, reps: 5, {self.TOP}"]}, ALWAYS)
         assert findings(text, self.RULE) == []
@@ -1063,7 +1124,7 @@ class TestTaperMissing:
         return findings(text, self.RULE, team)
 
     def test_the_words(self, findings: Findings, week: Text) -> None:
-        (finding,) = self.said(findings, week, "{1-4: 5, 5: 6}")
+        (finding,) = self.said(findings, week, "{1-2: 4, 3-4: 5, 5: 6}")
         assert (finding.severity, finding.confidence) == ("note", "trial")
         assert (finding.place.excerpt, finding.where) == ("strength test", "strength test")
         assert (
@@ -1080,6 +1141,7 @@ class TestTaperMissing:
             ("{1-4: 5, 5: 4}", 0),
             ("{1-3: 5, 4: 4, 5: 5}", 0),  # the week before
             ("{1-2: 5, 3: 4, 4-5: 5}", 1),  # too long before
+            ("{1-2: 10, 3-5: 5}", 1),  # held against the last week before
             ("{1-4: 10, 5: 9}", 1),
         ],
     )
@@ -1119,6 +1181,24 @@ class TestTaperMissing:
     ) -> None:
         found = self.said(findings, week, event=f"date: {date}, event: test")
         assert [finding.weeks for finding in found] == ([weeks] if weeks else [])
+
+    def test_a_week_that_begins_on_the_day_is_too_late(self, findings: Findings, week: Text) -> None:
+        (finding,) = self.said(findings, week, event="date: 2026-02-09, event: test", weeks=6)
+        assert finding.weeks == (4, 5)
+
+    def test_silent_without_an_event(self, findings: Findings, week: Text) -> None:
+        assert self.said(findings, week, event="date: 2026-02-07, event: open day", weeks=12) == []
+
+    def test_the_team_wants_a_taper_after_any_week(self, findings: Findings, week: Text) -> None:
+        event = "date: {}, event: test"
+        said = self.said(
+            findings, week, event=event.format("2026-01-24"), weeks=3, team=moved(self.RULE, weeks=1)
+        )
+        assert [finding.weeks for finding in said] == [(2, 3)]
+        said = self.said(
+            findings, week, event=event.format("2026-01-17"), weeks=2, team=moved(self.RULE, weeks=0)
+        )
+        assert said == []  # nothing to hold it against
 
     def test_a_start_is_needed(self, findings: Findings, week: Text) -> None:
         assert self.said(findings, week, head="goal: strength\n") == []
@@ -1331,6 +1411,8 @@ class TestStartDoesNotFollow:
             ("load: 60 kg", "load: 80 %", 0),
             ("load: 60 kg, rir: 3", "load: 74 kg, rir: 2", 0),  # 20 + 4 %
             ("load: 60 kg, rir: 3", "load: 75 kg, rir: 2", 1),
+            ("load: 60 kg", "load: {1: 60 kg, 2-4: 90 kg}", 0),  # the first week
+            ("load: {1-3: 60 kg, 4: 80 kg}", "load: 85 kg", 0),  # after the last
             ("load: 10 kg", "load: 15 kg", 0),  # the next plates
             ("load: 10 kg", "load: 16 kg", 1),
         ],
@@ -1392,6 +1474,25 @@ class TestStartDoesNotFollow:
         assert len(self.said(findings, *fly, starts="2026-02-09")) == 1
         assert len(self.said(findings, *fly, starts="2026-02-02", others=later)) == 1  # has not ended yet
 
+    @pytest.mark.parametrize(
+        ("starts", "weeks", "said"),
+        [
+            ("2026-01-19", 1, 1),  # ended a week before Winter
+            ("2026-01-05", 1, 1),
+            ("2025-11-22", 10, 1),  # ended two days before it
+            ("2025-11-24", 10, 0),  # with it, and written first
+        ],
+    )
+    def test_how_the_last_to_end_is_found(
+        self, findings: Findings, starts: str, weeks: int, said: int
+    ) -> None:
+        earlier = {
+            "autumn.programme.yaml": f"programme: Autumn\nathlete: mara.athlete.yaml\nstarts: {starts}\n"
+            f"weeks: {weeks}\nsessions: [{{session: Gym, exercises: [{{exercise: dumbbell fly, sets: 11}}]}}]\n"
+        }
+        fly = ("dumbbell fly, sets: 5", "dumbbell fly, sets: 12")
+        assert len(self.said(findings, *fly, others=earlier)) == said
+
     def test_the_last_typical_week_counts(self, findings: Findings) -> None:
         fly = ("dumbbell fly, sets: 5", "dumbbell fly, sets: 12")
         assert self.said(findings, *fly, ended="starts: 2026-01-05\nweeks: 4\nphase: taper") == []
@@ -1403,6 +1504,7 @@ class TestStartDoesNotFollow:
     def test_rehabilitation_is_left_alone(self, findings: Findings) -> None:
         fly = ("dumbbell fly, sets: 5", "dumbbell fly, sets: 12")
         assert self.said(findings, *fly, head=ALWAYS) == []
+        assert self.said(findings, *fly, head=REHABILITATION.format(until="2026-02-02")) == []
         assert self.said(findings, *fly, ended=f"starts: 2026-01-05\nweeks: 4\n{ALWAYS}") == []
 
     def test_helping_sets_count_half_or_as_the_team_counts(self, findings: Findings) -> None:

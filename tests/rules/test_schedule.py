@@ -512,6 +512,8 @@ class TestFrequencyLow:
             ({"monday": [SQUAT], "thursday": ["back squat, sets: 3, rir: 6"]}, 1),  # easy
             ({"monday": ["leg extension, sets: 3"]}, 0),  # not trained at all: for others to say
             ({"monday": [SQUAT], "thursday": ["moon walk, sets: 3"]}, 0),
+            ({"monday": [SQUAT], "thursday": ["front squat, sets: x"]}, 0),
+            ({"monday": [SQUAT], "thursday": ["plank, sets: x"]}, 1),
         ],
     )
     def test_days_of_a_lift(
@@ -1141,6 +1143,11 @@ class TestOlderAdultDays:
         text = text.replace("exercise: leg press", "exercise: {1: leg press}")
         (finding,) = findings(text, self.RULE)
         assert finding.weeks == (1,)
+
+    def test_it_points_at_a_session_that_is_there(self, findings: Findings, week: Text) -> None:
+        text = week({"monday A": ["leg curl, sets: 3"], "thursday B": [self.LINE]}, f"{self.HEAD}\nweeks: 2")
+        (finding,) = findings(text.replace("exercise: leg curl", "exercise: {1: leg curl}"), self.RULE)
+        assert (finding.weeks, finding.place.excerpt) == ((2,), "B")
 
     def test_silent_without_an_athlete(self, findings: Findings, week: Text) -> None:
         assert findings(week({"monday": [self.LINE]}), self.RULE) == []
