@@ -126,7 +126,12 @@ def write_record(root: str, found: Iterable[tuple[Finding, str]]) -> str:
     text = json.dumps({"form": FORM, "known": [dict(zip(KEYS, key, strict=True)) for key in keys]}, indent=1)
     path = os.path.join(root, NAME)
     halfway = f"{path}.{os.getpid()}"
-    with open(halfway, "w", encoding="utf-8") as file:
-        file.write(text + "\n")
-    os.replace(halfway, path)
+    try:
+        with open(halfway, "w", encoding="utf-8") as file:
+            file.write(text + "\n")
+        os.replace(halfway, path)
+    except OSError:
+        if os.path.exists(halfway):
+            os.remove(halfway)
+        raise
     return path

@@ -46,7 +46,7 @@ THROWN = ("jump", "throw")
             "acsm-2026-load; for novices peterson-2005, from memory",
             by=(({"level": "novice"}, 60),),
         ),
-        Option("strength from, older", 70, "percent of the best lift", "fragala-2019"),
+        Option("strength from when older", 70, "percent of the best lift", "fragala-2019"),
         Option("older", 65, "years", "fragala-2019"),
         Option("power from", 30, "percent of the best lift", "acsm-2026-load"),
         Option("power to", 70, "percent of the best lift", "acsm-2026-load"),
@@ -113,7 +113,7 @@ def _zone(ledger: Ledger, limits: Limits) -> tuple[float, float]:
     if goal == "strength":
         least = limits.number("strength from")
         if age is not None and age >= limits.number("older"):
-            least = min(least, limits.number("strength from, older"))
+            least = min(least, limits.number("strength from when older"))
         return least, float("inf")
     if goal == "power":
         return limits.number("power from"), limits.number("power to")

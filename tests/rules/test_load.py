@@ -249,7 +249,7 @@ class TestLoadOutsideZone:
         [
             ("{strength from: 70}", "strength", "back squat, sets: 3, load: 70 %", "{name: A}", 0),
             (
-                "{'strength from, older': 65}",
+                "{strength from when older: 65}",
                 "strength",
                 "back squat, sets: 3, load: 65 %",
                 "{name: A, age: 65}",
