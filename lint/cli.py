@@ -7,6 +7,7 @@ import sys
 TYPE_CHECKING = False
 if TYPE_CHECKING:
     from collections.abc import Callable, Iterable
+    from datetime import date
 
     from .review import Review
 
@@ -139,13 +140,23 @@ def _review(words: list[str]) -> int:
     from .review import record_known, review
 
     if "--record-known" in chosen:
-        for path in record_known(paths or ["."], date.today()):
-            print(f"Recorded what is found now in {path}; from now on only what is new blocks.")
-        return 0
+        return _record(record_known, paths or ["."], date.today())
     result = review(paths or ["."], date.today())
     form = chosen.get("--as") or ("cards" if sys.stdout.isatty() else "lines")
     PRINTERS[form](result)
     return result.exit_code
+
+
+def _record(record: Callable[[list[str], date], list[str]], paths: list[str], today: date) -> int:
+    """Puts all that is found now on record."""
+    try:
+        written = record(paths, today)
+    except OSError as fault:
+        print(f"spotline: nothing was recorded ({fault.strerror}: {fault.filename})", file=sys.stderr)
+        return 2
+    for path in written:
+        print(f"Recorded what is found now in {path}; from now on only what is new blocks.")
+    return 0
 
 
 def _take_rules(module: str) -> bool:

@@ -11,6 +11,7 @@ from pathlib import Path
 import pytest
 
 from spotline.lint import known_findings
+from spotline.lint.cli import main
 from spotline.lint.finding import Finding
 from spotline.lint.known_findings import KEYS, NAME, Record, read_record, write_record
 from spotline.lint.places import Text
@@ -318,3 +319,12 @@ class TestBroken:
         with pytest.raises(OSError, match="no space left"):
             write_record(str(tmp_path), [(finding, "a")])
         assert (tmp_path / NAME).read_text() == before
+
+
+def test_a_record_that_cannot_be_written_is_told(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
+    (tmp_path / ".git").mkdir()
+    (tmp_path / NAME).mkdir()  # a folder stands where the record is to go
+    (tmp_path / "a.programme.yaml").write_text("programme: A\nsessions: []\n", encoding="utf-8")
+    assert main(["review", "--record-known", str(tmp_path)]) == 2
+    assert capsys.readouterr().err.startswith("spotline: nothing was recorded (")
+    assert sorted(path.name for path in tmp_path.iterdir()) == [".git", "a.programme.yaml", NAME]
