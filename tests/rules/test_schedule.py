@@ -694,6 +694,18 @@ class TestDaysMoreThanAthlete:
             ("Mara", "the athlete's days: Monday and Thursday")
         ]
 
+    def test_the_week_with_most_days_outside_is_told(self, findings: Findings) -> None:
+        block = "  - {{name: {}, weeks: 1, sessions: [{}]}}\n"
+        session = "{{session: {0}, day: {0}, exercises: [{{exercise: leg press, sets: 3}}]}}"
+        weeks = (["monday", "tuesday", "wednesday"], ["tuesday", "thursday"])
+        blocks = "".join(
+            block.format(days[0], ", ".join(session.format(day) for day in days)) for days in weeks
+        )
+        head = "programme: Test\nathlete: {name: Mara, days: [monday, wednesday]}\nblocks:\n"
+        (finding,) = findings(head + blocks, self.RULE)
+        assert finding.counted.startswith("Tuesday and Thursday are training days")
+        assert finding.weeks == (1, 2)
+
     def test_the_words_for_a_number(self, findings: Findings, week: Text) -> None:
         text = week(
             {"monday A": [self.LINE], "tuesday B": [self.LINE], "friday C": [self.LINE]},
