@@ -26,6 +26,7 @@ from collections.abc import Callable, Iterator
 from functools import partial
 from graphlib import TopologicalSorter
 from importlib import import_module
+from math import ceil
 from pathlib import Path
 from time import monotonic
 from types import FrameType
@@ -37,8 +38,8 @@ from spotline.lint import registry
 
 ROOT = Path(__file__).resolve().parent.parent
 AT_ONCE = 2
-SECONDS = 40
-"""Of processor time for one mutant; one that takes longer hangs, and counts as killed."""
+SECONDS = 10
+"""Of processor time for one mutant, beside three times what all tests take; past it, it hangs: killed."""
 MEMORY = 4 << 30
 """Bytes for one mutant, since one that hangs may also hoard."""
 FAILED = 1
@@ -339,6 +340,7 @@ class Check:
         self.failing: list[str] = []
         self.killed: set[Mutant] = set()
         self.killers: set[str] = set()
+        self.patience = SECONDS
         self.fail: Callable[[str], None] = self.failing.append
 
     def pytest_collectreport(self, report: pytest.CollectReport) -> None:
@@ -380,6 +382,7 @@ class Check:
         with os.fdopen(reading, "rb") as source:
             told: tuple[list[str], dict[tuple[str, int], Tests]] = pickle.load(source)
         self.joined()
+        self.patience += 3 * ceil(resource.getrusage(resource.RUSAGE_CHILDREN).ru_utime)
         return told
 
     def lines_run(self) -> dict[tuple[str, int], Tests]:
@@ -444,7 +447,7 @@ class Check:
 
     def trial(self, mutant: Mutant) -> None:
         """Runs tests on a mutant; the first to fail ends the process."""
-        resource.setrlimit(resource.RLIMIT_CPU, (SECONDS, SECONDS))
+        resource.setrlimit(resource.RLIMIT_CPU, (self.patience, self.patience))
         resource.setrlimit(resource.RLIMIT_AS, (MEMORY, MEMORY))
         self.fail = self.end_killed
         tests = self.concerned(mutant)
