@@ -208,7 +208,9 @@ class TestRules:
         option = off.options[0]
         team = settings(f"rules: {{{off.name}: {{{option.name}: {shown(option.default)}}}}}\n")
         assert team.runs(off)
-        team = settings(f"rules: {{{off.name}: {{{option.name}: {shown(option.default)}, severity: skip}}}}\n")
+        team = settings(
+            f"rules: {{{off.name}: {{{option.name}: {shown(option.default)}, severity: skip}}}}\n"
+        )
         assert not team.runs(off)
 
     def test_an_unknown_rule(self, settings: Settings) -> None:

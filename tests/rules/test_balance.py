@@ -112,7 +112,9 @@ class TestAntagonistImbalance:
             assert [finding.severity for finding in found] == ["note"] * said
 
     def test_the_words_of_another_pair(self, findings: Findings, week: Text) -> None:
-        (finding,) = findings(week({"Push": ["bench press, sets: 6", "seated cable row, sets: 1"]}), self.RULE)
+        (finding,) = findings(
+            week({"Push": ["bench press, sets: 6", "seated cable row, sets: 1"]}), self.RULE
+        )
         assert finding.counted == "6 sets for pressing against 1 for pulling."
         assert (
             finding.wanted

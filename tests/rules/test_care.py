@@ -680,7 +680,9 @@ class TestLiftBeyondLevel:
         easier = "15}, easier: [quay leap, box jump, broad jump]}"
         files["own.exercises.yaml"] = files["own.exercises.yaml"].replace("15}}", easier)
         (finding,) = findings(week({"Gym": ["pier leap, sets: 3"]}, self.head("novice")), self.RULE, files)
-        assert finding.wanted == "quay leap or box jump or broad jump first, or beside it"  # nobody knows the first
+        assert (
+            finding.wanted == "quay leap or box jump or broad jump first, or beside it"
+        )  # nobody knows the first
 
 
 class TestStopSignsMissing:
