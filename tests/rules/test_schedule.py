@@ -777,6 +777,13 @@ class TestDaysMoreThanAthlete:
         )
         (finding,) = findings(text, self.RULE)
         assert finding.where == "Two"
+        text = (
+            "programme: Test\nathlete: {name: Mara, days: [monday, friday]}\nblocks:\n"
+            + block.format(name="One", days="[tuesday, wednesday]")
+            + block.format(name="Two", days="[monday, friday, tuesday]")
+        )
+        (finding,) = findings(text, self.RULE)
+        assert finding.where == "One"  # two days outside, though fewer in all
 
     def test_a_day_by_number_is_a_weekday_too(self, findings: Findings, week: Text) -> None:
         # 7 January 2026 is a Wednesday, the second day a Thursday
