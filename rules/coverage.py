@@ -91,7 +91,8 @@ def hip_hinge_missing(week: Week, limits: Limits) -> Iterator[Finding]:
     """Lower-body work without a hip hinge: hip extension with a nearly straight knee.
 
     Counts sets of exercises that hinge, in the weeks of a block that train the legs hard; wants at least
-    one. A warning where the goal is size or strength, else a note.
+    one. A warning where the goal is size or strength, else a note. Trials train one muscle or one lift by
+    design and get one note; a `focus` without the hamstrings takes it away.
 
     Flags:
         programme: Legs
@@ -170,7 +171,8 @@ def region_untrained(ledger: Ledger, limits: Limits) -> Iterator[Finding]:
 
     Counts every set that trains a muscle of the region, directly or not, over the whole programme, or over
     the block for a focus of its own; wants at least one. A note where the programme names neither a focus
-    nor general health as its goal.
+    nor general health as its goal. Trials train one muscle or one lift by design and get one note; a `focus`
+    on what they train takes it away.
 
     Flags:
         programme: Push
