@@ -63,6 +63,9 @@ COMPOUND = (
 FAST_KINDS = ("plyometric", "ballistic")
 """Work done for speed: its sets are counted, but never as hard sets."""
 
+LIFTING = 2
+"""Where the lifting phase stands in a tempo."""
+
 
 _CREDITS: dict[Exercise, dict[str, float]] = {}
 _GROUPS_OF: dict[str, tuple[str, ...]] = {}
@@ -150,6 +153,11 @@ class Entry:
         """Whether the coach wrote that sets go on to failure, none left in reserve."""
         open_ended = self.work.reps is not None and not self.work.reps.sets
         return open_ended if self.reserve is None else self.reserve.low == 0
+
+    @property
+    def fast_tempo(self) -> bool:
+        """Whether the coach wrote that it goes up as fast as possible."""
+        return self.work.tempo is not None and self.work.tempo[LIFTING] is None
 
     @property
     def percent(self) -> Range | None:

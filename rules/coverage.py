@@ -197,9 +197,11 @@ def region_untrained(ledger: Ledger, limits: Limits) -> Iterator[Finding]:
     meant: list[tuple[Tally, Term]] = [(ledger, term) for term in programme.focus]
     meant += [(ledger.of_block(block), term) for block in programme.blocks for term in block.focus]
     for tally, term in meant:
-        missing = _untrained(tally, catalogue.area(term.words) or ())
+        muscles = catalogue.area(term.words)
+        parts = _parts(muscles) if muscles else {}
+        missing = _untrained(tally, parts)
         if missing:
-            whole = len(missing) == len(_by_region(catalogue.area(term.words) or ()))
+            whole = len(missing) == len(parts)
             yield found(
                 term.place,
                 f"`{term.words}` is in the focus; nothing trains {'it' if whole else listed(missing)}.",
@@ -210,9 +212,7 @@ def region_untrained(ledger: Ledger, limits: Limits) -> Iterator[Finding]:
             )
     if programme.focus or all(block.focus for block in programme.blocks):
         return
-    missing = _untrained(
-        ledger, tuple(muscle for region in catalogue.major_regions for muscle in catalogue.area(region) or ())
-    )
+    missing = _untrained(ledger, {region: catalogue.regions[region] for region in catalogue.major_regions})
     session = next(programme.sessions(), None)
     if missing and session is not None:
         yield found(
@@ -225,18 +225,21 @@ def region_untrained(ledger: Ledger, limits: Limits) -> Iterator[Finding]:
         )
 
 
-def _by_region(muscles: tuple[str, ...]) -> dict[str, list[str]]:
-    regions: dict[str, list[str]] = {}
-    for muscle in muscles:
-        regions.setdefault(catalogue.muscles()[muscle].region, []).append(muscle)
-    return regions
+def _parts(muscles: tuple[str, ...]) -> dict[str, tuple[str, ...]]:
+    """The major regions that an area holds whole, by name; the area itself, as ``it``, where it holds none.
+
+    Whoever writes upper body does not mean the neck, nor the hips by thighs.
+    """
+    whole = {region: catalogue.regions[region] for region in catalogue.major_regions}
+    held = {region: members for region, members in whole.items() if set(members) <= set(muscles)}
+    return held or {"it": muscles}
 
 
-def _untrained(tally: Tally, muscles: tuple[str, ...]) -> list[str]:
-    """The regions of which none of these muscles gets a set."""
+def _untrained(tally: Tally, parts: dict[str, tuple[str, ...]]) -> list[str]:
+    """The parts of which no muscle gets a set."""
     return [
-        region
-        for region, members in _by_region(muscles).items()
+        name
+        for name, members in parts.items()
         if not any(tally.sets(muscle, TOTAL, hard=False) for muscle in members)
     ]
 
@@ -795,16 +798,11 @@ def fast_work_missing(ledger: Ledger, limits: Limits) -> Iterator[Finding]:
     )
 
 
-LIFTING = 2
-"""Where the lifting phase stands in a tempo."""
-
-
 def _is_fast(entry: Entry, power: Range) -> bool:
     """Whether sets are done fast by their kind or tempo, or the load is one for power."""
     fast_kind = entry.exercise is not None and entry.exercise.kind in FAST_KINDS
-    fast_tempo = entry.work.tempo is not None and entry.work.tempo[LIFTING] is None
     percent = entry.percent
-    return fast_kind or fast_tempo or (percent is not None and percent.meets(power))
+    return fast_kind or entry.fast_tempo or (percent is not None and percent.meets(power))
 
 
 def _calls_it_fast(ledger: Ledger, words: tuple[str, ...]) -> bool:

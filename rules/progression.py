@@ -81,6 +81,8 @@ def _step(entry: Entry, earlier: Iterable[Entry], limits: Limits) -> _Step | Non
     """The step from the heaviest like set among earlier ones, where it is too large from each of them."""
     steps = []
     for before in earlier:
+        if before.fast_tempo != entry.fast_tempo:
+            continue
         was, now = _reps(before.work), _reps(entry.work)
         if was is None or now is None or abs(now - was) > limits.number("like repetitions"):
             continue
@@ -151,10 +153,10 @@ def load_step_large(ledger: Ledger, limits: Limits) -> Iterator[Finding]:
     """A load that rises by more than a tenth from one week to the next, like repetitions with like.
 
     Compares each load with the loads of the same exercise in earlier weeks of the block, at repetitions no
-    more than one apart. Wants it no more than 10 % above the heaviest of them, and 4 % more for each
-    repetition that it is shorter or nearer to failure; or no more than the next step of the implement, where
-    that is larger. What follows the first week of a return is left alone, and so are repetition maxima,
-    labels, and bodyweight loads without a body mass.
+    more than one apart; sets lifted as fast as possible (X) only with others of their kind. Wants it no more
+    than 10 % above the heaviest of them, and 4 % more for each repetition that it is shorter or nearer to
+    failure; or no more than the next step of the implement, where that is larger. What follows the first week
+    of a return is left alone, and so are repetition maxima, labels, and bodyweight loads without a body mass.
 
     Flags:
         programme: Squat

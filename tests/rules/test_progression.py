@@ -120,6 +120,18 @@ class TestLoadStepLarge:
     ) -> None:
         assert len(self.said(findings, week, line)) == said
 
+    @pytest.mark.parametrize(
+        ("lifting", "load", "said"),
+        [("X", "50 %", 0), ("1", "50 %", 1), ("X", "{1: 50 %, 2: 56 %}", 1)],
+    )
+    def test_fast_sets_are_held_against_fast_ones(
+        self, findings: Findings, week: Text, lifting: str, load: str, said: int
+    ) -> None:
+        """Power at 40-60 % beside strength at 70-85 %: fragala-2019, JSCR 2019;33(8):2019-2052 (secondary)."""
+        fast = f"leg press, sets: 2, reps: 6, load: {load}, tempo: 2-0-{lifting}-0"
+        slow = "leg press, sets: 2, reps: {1: 9, 2: 7}, load: {1: 70 %, 2: 75 %}, tempo: 2-0-1-0"
+        assert len(self.said(findings, week, fast, slow)) == said
+
     def test_the_words_of_a_step_in_kilograms(self, findings: Findings, week: Text) -> None:
         (finding,) = self.said(
             findings, week, "dumbbell curl, sets: 3, reps: 8-12, load: {1: 2 x 8 kg, 2: 2 x 12 kg}"
