@@ -13,7 +13,7 @@ from pathlib import Path
 import pytest
 
 from spotline.lint.body import catalogue
-from spotline.lint.ledger import Entry, Ledger
+from spotline.lint.ledger import DIRECT, Entry, Ledger
 from spotline.lint.quantities import Range
 from spotline.lint.review import review
 
@@ -37,7 +37,7 @@ def ledger(name: str) -> Ledger:
 
 
 def entries(name: str, *, load: str = "", fast: bool | None = None) -> list[Entry]:
-    """The work of all weeks; only of one kind of load, only jumps and lifts done fast, or only the others."""
+    """The work of all weeks; only of one kind of load, only throws, jumps and lifts done fast, or only the others."""
     found = [
         entry
         for _, entry in ledger(name).entries()
@@ -49,10 +49,9 @@ def entries(name: str, *, load: str = "", fast: bool | None = None) -> list[Entr
 
 
 def is_fast(entry: Entry) -> bool:
-    """Jumps, throws and Olympic lifts, and whatever is written to go up as fast as it will."""
+    """Throws, loaded jumps and Olympic lifts, and whatever is written to go up as fast as it will."""
     assert entry.exercise is not None
-    tempo = entry.work.tempo
-    return entry.exercise.kind == "ballistic" or (tempo is not None and tempo[2] is None)
+    return entry.exercise.kind == "ballistic" or entry.fast_tempo
 
 
 def hull(values: Iterable[Range | None]) -> tuple[float, float]:
@@ -105,7 +104,7 @@ def within(span: tuple[float, float], low: float, high: float) -> bool:
 
 
 def test_every_guideline_is_here() -> None:
-    assert len(FILES) == 5
+    assert len(FILES) == 11
 
 
 @pytest.mark.parametrize("name", FILES)
@@ -191,3 +190,109 @@ def test_acsm_trained_loads_with_emphasis_on_the_heavy_end(level: str) -> None:
     assert {entry.work.tempo for entry in lines} == {(2, 0, 1, 0)}
     core = [entry for entry in lines if entry.compound]
     assert total(entry for entry in core if entry in heavy) > total(core) / 2
+
+
+# nsca-zones, Essentials of Strength Training and Conditioning, 4th edition (secondary): loads, repetitions, sets, rest
+
+
+def in_strength_zone(lines: list[Entry]) -> bool:
+    """85 % or more (6RM and heavier where an RM is written), at most 6 repetitions, 2-6 sets, 2-5 min."""
+    percent = [entry for entry in lines if entry.work.load and entry.work.load.kind == "percent"]
+    maxima = [entry for entry in lines if entry not in percent]
+    return (
+        within(loads(percent), 85, 100)
+        and within(loads(maxima), 1, 6)
+        and within(repetitions(lines), 1, 6)
+        and within(sets(lines), 2, 6)
+        and within(rest(lines), 2 * MINUTE, 5 * MINUTE)
+    )
+
+
+def test_nsca_strength_zone() -> None:
+    assert in_strength_zone(entries("nsca-zones-strength"))
+    assert ledger("nsca-zones-strength").programme.goal == "strength"
+
+
+def test_nsca_hypertrophy_zone() -> None:
+    """67-85 %, 6-12 repetitions, 3-6 sets, 30-90 s."""
+    lines = entries("nsca-zones-hypertrophy")
+    assert within(loads(entries("nsca-zones-hypertrophy", load="percent")), 67, 85)
+    assert within(loads(entries("nsca-zones-hypertrophy", load="rm")), 6, 12)
+    assert repetitions(lines) == (6, 12)
+    assert within(sets(lines), 3, 6)
+    assert within(rest(lines), 30, 90)
+    assert ledger("nsca-zones-hypertrophy").programme.goal == "hypertrophy"
+
+
+def test_nsca_power_zones() -> None:
+    """One effort 80-90 % for 1-2, several 75-85 % for 3-5; 3-5 sets, 2-5 min; the rest is the zone of strength."""
+    fast = entries("nsca-zones-power", fast=True)
+    one = [entry for entry in fast if repetitions([entry])[1] <= 2]
+    several = [entry for entry in fast if entry not in one]
+    assert (repetitions(one), loads(one)) == ((1, 2), (80, 90))
+    assert repetitions(several) == (3, 5)
+    assert within(loads(several), 75, 85)
+    assert within(sets(fast), 3, 5)
+    assert within(rest(fast), 2 * MINUTE, 5 * MINUTE)
+    assert in_strength_zone(entries("nsca-zones-power", fast=False))
+    assert ledger("nsca-zones-power").programme.goal == "power"
+
+
+def test_nsca_endurance_zone() -> None:
+    """67 % or less, 12 repetitions or more, 2-3 sets, 30 s or less."""
+    lines = entries("nsca-zones-endurance")
+    assert loads(entries("nsca-zones-endurance", load="percent"))[1] <= 67
+    assert loads(entries("nsca-zones-endurance", load="rm"))[0] >= 12
+    assert repetitions(lines)[0] >= 12
+    assert within(sets(lines), 2, 3)
+    assert rest(lines)[1] <= 30
+    assert ledger("nsca-zones-endurance").programme.goal == "muscular endurance"
+
+
+# fragala-2019, J Strength Cond Res 2019;33(8):2019-2052 (secondary), and who-2020 for 65 and over: 3 days or more
+
+
+def test_older_adults() -> None:
+    """2-3 days, 8-10 exercises, one set at first, then 2-3, 70-85 %, about 2 min; power at 40-60 %."""
+    counted = ledger("fragala-2019")
+    athlete = counted.athlete
+    assert athlete is not None
+    assert athlete.age is not None
+    assert athlete.age >= 65
+    assert days("fragala-2019") == 3
+    assert fewest_days("fragala-2019", catalogue.major_regions) == 3
+    assert {len(visit.lifts()) for week in counted.weeks for visit in week.visits} <= {8, 9, 10}
+    strength, power = entries("fragala-2019", fast=False), entries("fragala-2019", fast=True)
+    assert within(loads(strength), 70, 85)
+    assert loads(power) == (40, 60)
+    assert rest(strength) == rest(power) == (2 * MINUTE, 2 * MINUTE)
+    by_week = [hull(entry.sets for _, entry in week.entries()) for week in counted.weeks]
+    assert by_week[0] == (1, 1)
+    assert within(by_week[-1], 2, 3)
+
+
+@pytest.mark.parametrize(
+    "group", ["quadriceps", "hamstrings", "gluteals", "chest", "upper back", "lats", "shoulders"]
+)
+def test_older_adults_have_lifts_for_several_joints_for_each_group(group: str) -> None:
+    """One or two a group: fragala-2019 (secondary)."""
+    visit = ledger("fragala-2019").weeks[0].visits[0]
+    direct = visit.sets(group, DIRECT).where(lambda entry: entry.compound)
+    assert len({part.entry.name for part in direct.parts}) in (1, 2)
+
+
+# acsm-2026, Med Sci Sports Exerc 2026;58(4):851-872 (secondary)
+
+
+def test_acsm_2026_strength() -> None:
+    """80 % or more, 2-3 sets of an exercise, every major group on 2 days, priority lifts first."""
+    name = "acsm-2026-strength"
+    lines = entries(name)
+    assert within(loads(lines), 80, 100)
+    assert len(entries(name, load="percent")) == len(lines)
+    assert within(sets(lines), 2, 3)
+    assert fewest_days(name, catalogue.major_regions) == days(name) == 2
+    priority = [term.words for term in ledger(name).programme.priority]
+    assert priority
+    for visit in ledger(name).weeks[0].visits:
+        assert [entry.name for entry in visit.own][: len(priority)] == priority
