@@ -335,13 +335,18 @@ class TestRegionUntrained:
         lines = [*self.ALL[:3], "plank, sets: {1-3: 0, 4: 1}", *self.ALL[4:]]
         assert findings(week({"Gym": lines}, f"{self.HEALTH}\nweeks: 4"), self.RULE) == []
 
+    def test_a_part_of_an_area_is_not_asked_for_by_itself(self, findings: Findings, week: Text) -> None:
+        """The adductors belong to the thighs, but to the region of the hips."""
+        assert findings(week({"Gym": ["leg extension, sets: 3"]}, "focus: [thighs]"), self.RULE) == []
+
     @pytest.mark.parametrize(
         ("focus", "counted"),
         [
             ("[legs]", ["`legs` is in the focus; nothing trains it."]),
             ("[chest]", []),
             ("[triceps]", []),  # as a helper
-            ("[upper body]", ["`upper body` is in the focus; nothing trains back and neck."]),
+            ("[thighs]", ["`thighs` is in the focus; nothing trains it."]),
+            ("[upper body]", ["`upper body` is in the focus; nothing trains back."]),
             (
                 "[neck, calves]",
                 [
