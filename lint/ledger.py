@@ -127,7 +127,7 @@ class Entry:
         self.sets = work.sets or NOTHING
         self.side = work.side if work.side in ("left", "right") else ""
         self.reps = work.reps.total(self.sets) if work.reps else None
-        self.hard = _is_hard(work, exercise)
+        self.hard = _is_hard(self.reserve, exercise)
         self.slot = _slot(work)
 
     @property
@@ -247,12 +247,10 @@ class Entry:
         )
 
 
-def _is_hard(work: Work, exercise: Exercise | None) -> bool:
+def _is_hard(reserve: Range | None, exercise: Exercise | None) -> bool:
     if exercise is not None and exercise.kind in FAST_KINDS:
         return False
-    if work.rir is not None:
-        return work.rir.low <= EASY_ABOVE
-    return work.rpe is None or 10 - work.rpe.high <= EASY_ABOVE
+    return reserve is None or reserve.low <= EASY_ABOVE
 
 
 def _slot(work: Work) -> str:

@@ -299,10 +299,6 @@ def _side_row(side: Mapping[str, Any]) -> Row:
     return (side["words"], side["area"], tuple(side.get("actions", ())), tuple(side.get("patterns", ())))
 
 
-def _source_row(source: Mapping[str, Any]) -> Row:
-    return tuple(source[key] for key in ("short", "reference", "kind", "grade", "read"))
-
-
 def _areas(data: Data, anatomy: Anatomy) -> tuple[dict[str, tuple[str, ...]], tuple[str, ...]]:
     made = {entry["name"]: entry.get("of") for entry in data["areas"]}
 

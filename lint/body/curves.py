@@ -187,13 +187,6 @@ def _one(load: float, repetitions: float, below: float = float("inf")) -> float:
     return load if repetitions == 1 else 0.0
 
 
-def percent_of(load: float, best: float) -> float:
-    """A load in % of a best lift, both in one unit. ValueError if the best lift is nothing."""
-    if best <= 0:
-        raise ValueError("a best lift above nothing is wanted")
-    return 100 * load / best
-
-
 def reserve_of(rpe: float) -> float | None:
     """Repetitions in reserve at an RPE (zourdos-2016): 10 is none, 9 is one; half points from memory. None
     below 5, where the scale no longer counts repetitions.

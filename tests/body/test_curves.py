@@ -109,12 +109,6 @@ def test_what_no_equation_takes(name, load, repetitions, words):
         curves.EQUATIONS[name](load, repetitions)
 
 
-def test_percent_of_a_best_lift():
-    assert curves.percent_of(112, 140) == pytest.approx(80)
-    with pytest.raises(ValueError, match="best lift"):
-        curves.percent_of(100, 0)
-
-
 @pytest.mark.parametrize(("rpe", "reserve"), [(10, 0), (9, 1), (8.5, 1.5), (8, 2), (7, 3), (5, 5)])
 def test_rpe_and_repetitions_in_reserve(rpe, reserve):
     """zourdos-2016: 10 is none, 9 is one; the rest from memory."""
