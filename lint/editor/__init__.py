@@ -1,0 +1,1 @@
+"""The language server: the same review in any editor that speaks the Language Server Protocol."""
