@@ -1,4 +1,4 @@
-"""What one run shares between its files: settings, athletes and records already read, the rules, the day."""
+"""What reviews share between files: settings, athletes and records already read, the rules, the day."""
 
 from __future__ import annotations
 
@@ -7,17 +7,20 @@ import os
 from . import known_findings, registry, repository
 from .finding import Finding, Related
 from .reader import checked, read_athlete
+from .shelf import Shelf
 from .team import Team, read_team
-from .yaml_tree import read
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
+    from collections.abc import Iterator
     from datetime import date
 
+    from .ledger import Ledger
     from .programme import Athlete, Term
     from .registry import Rule
+    from .shelf import Mark
     from .team_exercises import ExercisesFile
-    from .yaml_tree import Reading
+    from .yaml_tree import Node, Reading
 
 
 class AthleteFile:
@@ -25,8 +28,8 @@ class AthleteFile:
 
     __slots__ = ("athlete", "findings", "reading")
 
-    def __init__(self, path: str) -> None:
-        self.reading: Reading = read(path)
+    def __init__(self, reading: Reading) -> None:
+        self.reading = reading
         self.athlete: Athlete | None = None
         self.findings: list[Finding] = checked(self.reading, "athlete")
         if self.reading.root is not None:
@@ -35,16 +38,39 @@ class AthleteFile:
 
 
 class Desk:
-    """Reads each settings file, athlete and record once; paths are as shown, files are told apart really."""
+    """Reads each settings file, athlete and record once; paths are as shown, files are told apart really.
 
-    def __init__(self, today: date, rules: list[Rule] | None = None) -> None:
+    One desk serves many reviews, as long as it is not `stale`. ``shelf`` is where it finds files; ``naming``
+    remembers which programme files, but for some, name some athletes; ``counted`` the ledgers of programmes
+    that are not reviewed themselves.
+    """
+
+    def __init__(self, today: date, rules: list[Rule] | None = None, shelf: Shelf | None = None) -> None:
         self.today = today
         self.rules = registry.all_rules() if rules is None else rules
+        self.shelf = Shelf() if shelf is None else shelf
+        self.naming: dict[tuple[frozenset[str], frozenset[str]], list[str]] = {}
+        self.counted: dict[str, tuple[Mark, list[Ledger]]] = {}
+        self._marks: dict[str, Mark] = {}
+        self._named: dict[str, tuple[Mark, tuple[str, ...]]] = {}
         self._roots: dict[str, str] = {}
         self._teams: dict[str, Team] = {}
         self._team_of: dict[str, Team] = {}
         self._athletes: dict[str, AthleteFile] = {}
         self._records: dict[str, known_findings.Record] = {}
+
+    def read(self, path: str) -> Reading:
+        """The tree of a file that others lean on; from now on the desk is stale once that file changes."""
+        self._lean_on(path)
+        return self.shelf.read(path)
+
+    def _lean_on(self, path: str) -> None:
+        """Notes how a file is now, or that it is not there."""
+        self._marks.setdefault(repository.real(path), self.shelf.mark(repository.real(path)))
+
+    def stale(self) -> bool:
+        """Whether a file that has been leant on is not what it was: time for a new desk."""
+        return any(self.shelf.mark(path) != mark for path, mark in self._marks.items())
 
     def root_of(self, path: str) -> str:
         """The root of the repository that holds a file."""
@@ -61,7 +87,12 @@ class Desk:
         """The settings that hold for a file."""
         folder = os.path.dirname(path) or os.curdir
         if folder not in self._team_of:
-            settings = repository.settings_above(folder, self.root_of(path))
+            settings = None
+            for one in repository.settings_above(folder, self.root_of(path)):
+                self._lean_on(one)
+                if os.path.isfile(one):
+                    settings = one
+                    break
             team = Team() if settings is None else self.team_at(settings)
             self._team_of[folder] = team.within(repository.real(folder))
         return self._team_of[folder]
@@ -70,7 +101,7 @@ class Desk:
         """The settings of a settings file."""
         real = repository.real(path)
         if real not in self._teams:
-            self._teams[real] = read_team(os.path.relpath(path), self.rules)
+            self._teams[real] = read_team(os.path.relpath(path), self.rules, self.read)
         return self._teams[real]
 
     def exercises_at(self, path: str) -> ExercisesFile:
@@ -78,7 +109,7 @@ class Desk:
         from .team_exercises import ExercisesFile
 
         known = self.team_of(path).exercises.get(repository.real(path))
-        return ExercisesFile(path) if known is None else known
+        return ExercisesFile(self.read(path)) if known is None else known
 
     def broken_settings(self) -> list[str]:
         """Paths of the settings, and of the team's exercises, that could not be used as they are."""
@@ -87,19 +118,28 @@ class Desk:
             broken += [path for path, file in team.exercises.items() if file.broken]
         return [os.path.relpath(path) for path in broken]
 
-    def record_of(self, path: str) -> known_findings.Record:
-        """The findings on record in the repository of a file."""
-        root = self.root_of(path)
+    def record_of(self, root: str) -> known_findings.Record:
+        """The findings on record in a repository."""
         if root not in self._records:
-            self._records[root] = known_findings.read_record(root)
+            self._lean_on(os.path.join(root, known_findings.NAME))
+            self._records[root] = known_findings.read_record(root, self.shelf.read)
         return self._records[root]
 
     def athlete_at(self, path: str) -> AthleteFile:
         """An athlete file."""
         real = repository.real(path)
         if real not in self._athletes:
-            self._athletes[real] = AthleteFile(path)
+            self._athletes[real] = AthleteFile(self.read(path))
         return self._athletes[real]
+
+    def athletes_in(self, programme: str) -> tuple[str, ...]:
+        """Real paths of the athlete files that a programme file names."""
+        mark = self.shelf.mark(programme)
+        held = self._named.get(programme)
+        if held is None or held[0] != mark:
+            held = (mark, tuple(_athletes_in(programme, self.shelf.read(programme).root)))
+            self._named[programme] = held
+        return held[1]
 
     def named_athlete(self, programme: str, term: Term) -> Athlete | Finding:
         """The athlete whose file a programme file names, or the finding that says why not."""
@@ -111,7 +151,8 @@ class Desk:
                 f"{term.words} lies outside the repository.",
                 "Name an athlete file inside it.",
             )
-        if not os.path.exists(path):
+        if not self.shelf.exists(path):
+            self._lean_on(path)
             return _no_athlete(
                 "athlete-missing",
                 term,
@@ -129,6 +170,18 @@ class Desk:
         )
         finding.related = tuple(Related(one.place, one.counted) for one in file.findings[:1])
         return finding
+
+
+def _athletes_in(programme: str, root: Node | None) -> Iterator[str]:
+    """Real paths of the athlete files that a programme names."""
+    plain = root.plain if root is not None else None
+    if not isinstance(plain, dict):
+        return
+    listed = plain.get("athletes")
+    for one in [plain.get("athlete"), *(listed if isinstance(listed, list) else [])]:
+        named = one.get("athlete") if isinstance(one, dict) else one
+        if isinstance(named, str):
+            yield repository.real(os.path.join(os.path.dirname(programme), *named.split("/")))
 
 
 def _no_athlete(rule: str, term: Term, counted: str, change: str) -> Finding:

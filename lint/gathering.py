@@ -5,7 +5,6 @@ from __future__ import annotations
 import os
 
 from . import repository
-from .yaml_tree import read
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -71,30 +70,34 @@ def searched(desk: Desk, folder: str, asked: str) -> Iterator[str]:
 def programmes_naming(desk: Desk, athletes: set[str], known: Iterable[str]) -> Iterator[str]:
     """Programme files of the repository that name one of these athlete files (real paths).
 
-    Files ``known`` already (real paths) are not looked at again.
+    Files ``known`` already (real paths) are not looked at again. A desk searches the disk once for each such
+    question; texts that are open are looked at every time.
     """
-    seen = set(known)
-    names = {os.fsencode(os.path.basename(one)) for one in athletes}
-    for root in dict.fromkeys(desk.root_of(one) for one in athletes):
-        if not repository.is_marked(root):
+    seen = frozenset(known)
+    opened = {path: text for path, text in desk.shelf.opened().items() if kind_of(path) == "programme"}
+    roots = [root for root in dict.fromkeys(map(desk.root_of, athletes)) if repository.is_marked(root)]
+    asked = (frozenset(athletes), seen.union(opened))
+    if asked not in desk.naming:
+        desk.naming[asked] = [path for root in roots for path in _naming(desk, root, *asked)]
+    yield from desk.naming[asked]
+    for path, text in opened.items():
+        if path not in seen and desk.root_of(path) in roots and any(_name(one) in text for one in athletes):
+            shown = os.path.relpath(path)
+            if athletes & set(desk.athletes_in(shown)):
+                yield shown
+
+
+def _naming(desk: Desk, root: str, athletes: frozenset[str], seen: frozenset[str]) -> Iterator[str]:
+    """Programme files below a root that name one of these athletes, but for those seen."""
+    names = {os.fsencode(_name(one)) for one in athletes}
+    for path in searched(desk, os.path.relpath(root), asked=root):
+        if kind_of(path) != "programme" or not os.path.isfile(path) or repository.real(path) in seen:
             continue
-        for path in searched(desk, os.path.relpath(root), asked=root):
-            if kind_of(path) != "programme" or not os.path.isfile(path) or repository.real(path) in seen:
-                continue
-            with open(path, "rb") as file:
-                text = file.read()
-            if any(name in text for name in names) and athletes & set(_named(path)):
-                yield path
+        with open(path, "rb") as file:
+            text = file.read()
+        if any(name in text for name in names) and not athletes.isdisjoint(desk.athletes_in(path)):
+            yield path
 
 
-def _named(path: str) -> Iterator[str]:
-    """Real paths of the athlete files that a programme names."""
-    root = read(path).root
-    plain = root.plain if root is not None else None
-    if not isinstance(plain, dict):
-        return
-    listed = plain.get("athletes")
-    for one in [plain.get("athlete"), *(listed if isinstance(listed, list) else [])]:
-        named = one.get("athlete") if isinstance(one, dict) else one
-        if isinstance(named, str):
-            yield repository.real(os.path.join(os.path.dirname(path), *named.split("/")))
+def _name(path: str) -> str:
+    return os.path.basename(path)

@@ -10,11 +10,12 @@ import os
 from collections import Counter
 
 from .finding import Finding
-from .yaml_tree import Mapping, Scalar, Sequence, read
+from .yaml_tree import Mapping, Scalar, Sequence
+from .yaml_tree import read as read_file
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
-    from collections.abc import Iterable, Iterator
+    from collections.abc import Callable, Iterable, Iterator
 
     from .places import Place
     from .yaml_tree import Node, Reading
@@ -44,6 +45,12 @@ class Record:
         for key, place in entries:
             self._left[key] += 1
             self._places[key] = place
+
+    def anew(self) -> Record:
+        """The same record for one review, which uses its entries up."""
+        other = Record(broken=self.broken)
+        other._left, other._places = self._left.copy(), self._places
+        return other
 
     def split(self, findings: list[Finding], file: str) -> tuple[list[Finding], list[Finding]]:
         """New findings of a file, and known ones; each entry of the record stands for one finding."""
@@ -76,8 +83,8 @@ class Record:
                 )
 
 
-def read_record(root: str) -> Record:
-    """The record of a repository; empty where there is none."""
+def read_record(root: str, read: Callable[[str], Reading] = read_file) -> Record:
+    """The record of a repository; empty where there is none. ``read`` gives the trees of files."""
     path = os.path.join(root, NAME)
     if not os.path.exists(path):
         return Record()

@@ -4,6 +4,10 @@ from __future__ import annotations
 
 import os
 
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from collections.abc import Iterator
+
 SETTINGS = "spotline.yaml"
 
 
@@ -49,13 +53,11 @@ def is_inside(root: str, path: str) -> bool:
     return path == root or path.startswith(root.rstrip(os.sep) + os.sep)
 
 
-def settings_above(folder: str, root: str) -> str | None:
-    """The settings file nearest above a folder, up to the root of the repository, or None."""
+def settings_above(folder: str, root: str) -> Iterator[str]:
+    """Where settings for a folder may stand, the nearest first, up to the root of the repository."""
     above = os.path.realpath(folder)
     while True:
-        path = os.path.join(above, SETTINGS)
-        if os.path.isfile(path):
-            return path
+        yield os.path.join(above, SETTINGS)
         if above == root or os.path.dirname(above) == above:
-            return None
+            return
         above = os.path.dirname(above)

@@ -12,7 +12,6 @@ from .ledger import Ledger, Lifter
 from .reader import checked, read_programme
 from .team import Team
 from .waivers import Waived, waive
-from .yaml_tree import read
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -112,7 +111,11 @@ def review(paths: list[str], today: date) -> Review:
     An athlete file brings the programmes along that name it; broken settings come last, whether asked for or
     not. ``today`` stands in where a programme does not say when it starts.
     """
-    desk = Desk(today)
+    return review_on(Desk(today), paths)
+
+
+def review_on(desk: Desk, paths: list[str]) -> Review:
+    """The same review on a desk that may have served others before, and finds texts on its shelf."""
     files = _found_now(desk, paths)
     _set_known_apart(desk, files)
     return Review(files)
@@ -170,23 +173,34 @@ def _review_file(desk: Desk, path: str) -> FileReview:
         one.reading = own.reading
         one.findings = list(own.findings)
     else:
-        one.reading = read(path)
+        one.reading = desk.shelf.read(path)
         one.findings = checked(one.reading, "programme")
-        _count(desk, one, one.reading)
+        one.ledgers, meant = _laid_out(desk, one.name, one.reading)
+        one.findings += meant
         one.findings += _ruled(desk, one)
     one.opened = one.reading.opened
     return one
 
 
-def _count(desk: Desk, one: FileReview, reading: Reading) -> None:
-    """Reads the programme of a file and lays it out for each athlete on it."""
+def _laid_out(desk: Desk, path: str, reading: Reading) -> tuple[list[Ledger], list[Finding]]:
+    """The programme of a file laid out for each athlete on it, and what cannot be meant in it."""
     if reading.root is None:
-        return
-    programme, meant = read_programme(reading.root, lambda term: desk.named_athlete(one.name, term))
-    one.findings += meant
-    if programme is not None:
-        members = programme.members or (None,)
-        one.ledgers = [Ledger(programme, desk.today, one.team.around, member) for member in members]
+        return [], []
+    programme, meant = read_programme(reading.root, lambda term: desk.named_athlete(path, term))
+    if programme is None:
+        return [], meant
+    around = desk.team_of(path).around
+    members = programme.members or (None,)
+    return [Ledger(programme, desk.today, around, member) for member in members], meant
+
+
+def _counted(desk: Desk, path: str) -> list[Ledger]:
+    """The ledgers of a programme that nothing is said about; counted anew when its text has changed."""
+    mark = desk.shelf.mark(path)
+    held = desk.counted.get(path)
+    if held is None or held[0] != mark:
+        held = desk.counted[path] = (mark, _laid_out(desk, path, desk.shelf.read(path))[0])
+    return held[1]
 
 
 def _ruled(desk: Desk, one: FileReview) -> list[Finding]:
@@ -237,15 +251,13 @@ def _judge_athletes(desk: Desk, files: list[FileReview]) -> None:
     by_file = {repository.real(one.name): one for one in files}
     plans = _plans(files)
     athletes = {file: one for one in plans if (file := _file_of(one))}
-    others = [FileReview(path, "programme", desk.team_of(path)) for path in _others(desk, athletes, by_file)]
-    for one in others:
-        _count(desk, one, read(one.name))
+    others = [ledger for path in _others(desk, athletes, by_file) for ledger in _counted(desk, path)]
     for one in files:
         if one.kind == "athlete" and (athlete := desk.athlete_at(one.name).athlete) is not None:
             plans.setdefault(athlete, [])
     said: dict[FileReview, _Gathered] = {}
     for athlete, ledgers in plans.items():
-        ledgers += [one for other in others for one in other.ledgers if one.athlete is athlete]
+        ledgers += [one for one in others if one.athlete is athlete]
         home = by_file.get(repository.real(athlete.place.text.name))
         if home is None:
             home = by_file[repository.real(ledgers[0].programme.place.text.name)]
@@ -297,13 +309,16 @@ def _in_order(findings: list[Finding]) -> list[Finding]:
 def _set_known_apart(desk: Desk, files: list[FileReview]) -> None:
     """Moves findings on record out of the way; the record's own findings come as one more file."""
     reviewed: dict[str, list[str]] = {}
+    records: dict[str, known_findings.Record] = {}
     for one in files:
-        name = desk.from_root(one.name)
-        reviewed.setdefault(desk.root_of(one.name), []).append(name)
-        one.findings, one.known = desk.record_of(one.name).split(one.findings, name)
+        name, root = desk.from_root(one.name), desk.root_of(one.name)
+        reviewed.setdefault(root, []).append(name)
+        if root not in records:
+            records[root] = desk.record_of(root).anew()
+        one.findings, one.known = records[root].split(one.findings, name)
     for root, names in reviewed.items():
         path = os.path.relpath(os.path.join(root, known_findings.NAME))
-        record = desk.record_of(path)
+        record = records[root]
         findings = [*record.broken, *record.stale(names, root)]
         if findings:
             whole = FileReview(path, "record", Team())

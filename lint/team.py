@@ -13,16 +13,17 @@ from .quantities import plain
 from .reader import checked
 from .repository import is_inside, real
 from .surroundings import BARE, Surroundings
-from .yaml_tree import Mapping, Scalar, Sequence, read
+from .yaml_tree import Mapping, Scalar, Sequence
+from .yaml_tree import read as read_file
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
-    from collections.abc import Iterable, Iterator
+    from collections.abc import Callable, Iterable, Iterator
 
     from .finding import Severity
     from .registry import Default, Option, Rule
     from .team_exercises import ExercisesFile
-    from .yaml_tree import Entry, Node
+    from .yaml_tree import Entry, Node, Reading
 
 BLOCKING = ("warning", "error")
 """Severities that block unless the team says otherwise; a note never does by default."""
@@ -134,13 +135,13 @@ def _matches(folder: str, path: str, patterns: tuple[str, ...]) -> bool:
     return any(fnmatchcase(head, pattern.rstrip("/")) for head in heads for pattern in patterns)
 
 
-def read_team(path: str, rules: Iterable[Rule]) -> Team:
-    """The settings of a file, which is shown by the path given."""
+def read_team(path: str, rules: Iterable[Rule], read: Callable[[str], Reading] = read_file) -> Team:
+    """The settings of a file, which is shown by the path given; ``read`` gives the trees of files."""
     reading = read(path)
     team = Team(os.path.dirname(real(path)))
     team.findings = checked(reading, "team")
     if isinstance(reading.root, Mapping):
-        reader = _SettingsReader(list(rules), team.findings)
+        reader = _SettingsReader(list(rules), team.findings, read)
         reader.read(team, reading.root)
     team.broken = any(finding.severity == "error" for finding in team.findings)
     if team.broken:
@@ -153,8 +154,11 @@ def read_team(path: str, rules: Iterable[Rule]) -> Team:
 class _SettingsReader:
     """Takes the settings over, as far as they can be read, and says what names nothing known."""
 
-    def __init__(self, rules: list[Rule], findings: list[Finding]) -> None:
+    def __init__(
+        self, rules: list[Rule], findings: list[Finding], read_one: Callable[[str], Reading]
+    ) -> None:
         self.rules = {rule.name: rule for rule in rules}
+        self.read_one = read_one
         self.findings = findings
 
     def say(self, rule: str, at: Node, counted: str, near: list[str]) -> None:
@@ -220,7 +224,7 @@ class _SettingsReader:
         elif not os.path.isfile(path):
             self.say("exercises-missing", node, f"There is no file {node.plain}.", [])
         else:
-            team.exercises[path] = ExercisesFile(os.path.relpath(path))
+            team.exercises[path] = ExercisesFile(self.read_one(os.path.relpath(path)))
 
     def choices(self, root: Mapping) -> Choices:
         """The part of the settings that may differ from folder to folder."""

@@ -8,7 +8,7 @@ from .body.entry import faults, fields
 from .body.names import fold
 from .finding import Finding, Related
 from .reader import checked
-from .yaml_tree import Mapping, Sequence, read
+from .yaml_tree import Mapping, Sequence
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -21,8 +21,8 @@ class ExercisesFile:
 
     __slots__ = ("_names", "exercises", "findings", "reading")
 
-    def __init__(self, path: str) -> None:
-        self.reading: Reading = read(path)
+    def __init__(self, reading: Reading) -> None:
+        self.reading = reading
         self.findings = checked(self.reading, "exercises")
         self.exercises: list[Exercise] = []
         self._names: dict[str, Place] = {}

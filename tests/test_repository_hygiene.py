@@ -40,7 +40,7 @@ FLOORS = (
     {"programme"},
     {"fits", "explain", "slips"},
     {"reader"},
-    {"session_time", "repository", "surroundings"},
+    {"session_time", "repository", "surroundings", "shelf"},
     {"ledger"},
     {"registry"},
     {"rules"},

@@ -11,6 +11,7 @@ import pytest
 from spotline import schema as schemas
 from spotline.lint.review import Review
 from spotline.lint.team_exercises import ExercisesFile
+from spotline.lint.yaml_tree import read
 
 PLAN = """\
 programme: Boathouse
@@ -132,7 +133,7 @@ def test_settings_that_name_no_file_of_exercises_are_broken(
 def test_a_file_is_reviewed_by_itself_too(tmp_path: Path) -> None:
     path = tmp_path / "own.exercises.yaml"
     path.write_text(OWN, encoding="utf-8")
-    file = ExercisesFile(str(path))
+    file = ExercisesFile(read(str(path)))
     assert not file.findings
     assert [one.name for one in file.exercises] == ["boathouse hinge", "plank-seat curl"]
 

@@ -1,0 +1,58 @@
+"""Where a run finds its files: texts open in an editor first, then those on the disk."""
+
+from __future__ import annotations
+
+import os
+
+from . import yaml_tree
+from .repository import real
+
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from .yaml_tree import Reading
+
+    Mark = tuple[int, ...]
+    """What tells two states of a file apart; empty where there is none."""
+
+
+class Shelf:
+    """Texts laid over the files of their paths; files are told apart really, links followed."""
+
+    __slots__ = ("_opened", "_texts")
+
+    def __init__(self) -> None:
+        self._texts: dict[str, tuple[str, str, Mark]] = {}
+        self._opened = 0
+
+    def open(self, path: str, content: str) -> None:
+        """Lays a text over the file at ``path``, in place of the text that lay there."""
+        self._opened += 1
+        self._texts[real(path)] = (path, content, (self._opened,))
+
+    def close(self, path: str) -> None:
+        """Takes away the text over a file, if there is one."""
+        self._texts.pop(real(path), None)
+
+    def opened(self) -> dict[str, str]:
+        """The texts that are open, by the real paths of their files."""
+        return {path: text for path, (_, text, _) in self._texts.items()}
+
+    def exists(self, path: str) -> bool:
+        """Whether there is a text or a file."""
+        return (bool(self._texts) and real(path) in self._texts) or os.path.exists(path)
+
+    def read(self, path: str) -> Reading:
+        """The tree of the text over ``path``, else of the file; see `yaml_tree.read`."""
+        held = self._texts.get(real(path)) if self._texts else None
+        return yaml_tree.read(path) if held is None else yaml_tree.parse(path, held[1])
+
+    def mark(self, path: str) -> Mark:
+        """What changes whenever the text or the file does."""
+        held = self._texts.get(path) or self._texts.get(real(path))
+        if held is not None:
+            return held[2]
+        try:
+            found = os.stat(path)
+        except (OSError, ValueError):
+            return ()
+        return (found.st_mtime_ns, found.st_size, found.st_ino)
