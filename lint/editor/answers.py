@@ -69,7 +69,7 @@ class Hint:
 
 
 class Symbol:
-    """A part of the programme from ``start`` to ``end``, with its name from ``name_start`` to ``name_end``."""
+    """A part of the programme from ``start`` to ``end``; ``name_start`` and ``name_end`` hold its name."""
 
     __slots__ = ("children", "detail", "end", "kind", "name", "name_end", "name_start", "start")
 
