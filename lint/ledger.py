@@ -186,8 +186,31 @@ class Entry:
         lifted = self._lifted(load, value)
         if lifted is None:
             return None
-        maxima = [one for lift in self.best if (one := self._maximum(lift)) is not None]
-        return lifted * (100 / max(maxima)) if maxima and max(maxima) > 0 else None
+        strongest = self.strongest
+        return None if strongest is None else lifted * (100 / strongest[1])
+
+    @property
+    def strongest(self) -> tuple[BestLift, float] | None:
+        """The best lift on file that stands for most, and its one-repetition maximum in kg.
+
+        The lifter's own mass is in it where it is lifted. None where nothing is known.
+        """
+        known = [(lift, one) for lift in self.best if (one := self._maximum(lift)) is not None and one > 0]
+        return max(known, key=lambda pair: pair[1], default=None)
+
+    def kilograms_at(self, percent: Range) -> Range | None:
+        """What to load, in kg, for a share of the one-repetition maximum in %, by the best lift on file.
+
+        All pieces together; the lifter's own mass is taken off where the best lift was given on top of it.
+        None where no best lift is known.
+        """
+        strongest = self.strongest
+        if strongest is None:
+            return None
+        lift, maximum = strongest
+        mass = self.ledger.athlete.body_mass if self.ledger.athlete else None
+        own = mass if mass is not None and lift.load.kind == "bodyweight" else 0.0
+        return Range(percent.low * maximum / 100 - own, percent.high * maximum / 100 - own)
 
     @property
     def curve(self) -> str:
@@ -515,13 +538,24 @@ class Visit(Tally):
 
     def time(self, *, prepared: bool | None = None, change_over: Range = CHANGE_OVER) -> SessionTime:
         """How long it takes; ``prepared`` and ``change_over`` (s) stand in for what is otherwise assumed."""
+        if prepared is None:
+            prepared = bool(self.session.preparation)
+        return session_time(self._timed(), prepared=prepared, change_over=change_over)
+
+    def time_of(self, line: Prescription) -> SessionTime:
+        """How long one of its lines takes; of a superset or circuit, all of it."""
+        together = [
+            timed
+            for timed in self._timed()
+            if timed[0] is line or (line.paired is not None and timed[0].paired is line.paired)
+        ]
+        return session_time(together, prepared=False)
+
+    def _timed(self) -> list[tuple[Prescription, tuple[tuple[Work, str], ...]]]:
         lines: dict[Prescription, list[tuple[Work, str]]] = {}
         for entry in self.own:
             lines.setdefault(entry.prescription, []).append((entry.work, entry.slot))
-        timed = [(line, tuple(works)) for line, works in lines.items()]
-        if prepared is None:
-            prepared = bool(self.session.preparation)
-        return session_time(timed, prepared=prepared, change_over=change_over)
+        return [(line, tuple(works)) for line, works in lines.items()]
 
 
 class Week(Tally):

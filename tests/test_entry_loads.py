@@ -121,3 +121,29 @@ def test_seconds_of_a_set(entry: Callable[..., Entry], line: str, seconds: Range
 )
 def test_compound_lifts(entry: Callable[..., Entry], name: str, compound: bool) -> None:
     assert entry(f"{name}, sets: 3").compound is compound
+
+
+@pytest.mark.parametrize(
+    ("line", "percent", "kilograms"),
+    [
+        ("back squat, sets: 3", Range(75, 82.5), Range(75, 82.5)),  # of 100 kg
+        ("goblet squat, sets: 3", Range(80, 80), Range(32, 32)),  # of 40 kg, both bells
+        ("pull-up, sets: 3", Range(90, 90), Range(10, 10)),  # 90 % of 80 + 20 kg, less the 80 kg of the body
+    ],
+)
+def test_what_to_load_for_a_share_of_the_best_lift(
+    entry: Callable[..., Entry], line: str, percent: Range, kilograms: Range
+) -> None:
+    assert entry(line).kilograms_at(percent) == kilograms
+
+
+def test_what_to_load_is_not_known_without_a_best_lift(entry: Callable[..., Entry]) -> None:
+    assert entry("front squat, sets: 3").kilograms_at(Range(75, 75)) is None
+    assert entry("front squat, sets: 3").strongest is None
+
+
+def test_the_best_lift_that_stands_for_most(entry: Callable[..., Entry]) -> None:
+    # nuzzo-2024, bench press: 5 repetitions lie at 89.77 % (see above), so 80 kg for five stand for 89.1 kg
+    strongest = entry("bench press, sets: 3").strongest
+    assert strongest is not None
+    assert (strongest[0].reps, strongest[1]) == (5, pytest.approx(89.12, abs=0.01))

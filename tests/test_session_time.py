@@ -125,3 +125,24 @@ CIRCUIT = """\
 def test_pairs_and_circuits(programme: Build, items: str, rest: Range) -> None:
     text = f"programme: Test\nsessions:\n  - session: Gym\n    exercises:\n{items}"
     assert programme(text).weeks[0].visits[0].time().rest == rest
+
+
+def test_a_line_by_itself_and_a_superset_as_a_whole(programme: Build) -> None:
+    text = """programme: Test
+sessions:
+  - session: Gym
+    exercises:
+      - {exercise: back squat, sets: 3, reps: 5, tempo: 2-0-1-0, rest: 2 min, warm-up sets: 2}
+      - superset:
+          - {exercise: leg extension, sets: 2, reps: 10, tempo: 1-0-1-0, rest: 0 s}
+          - {exercise: seated leg curl, sets: 2, reps: 10, tempo: 1-0-1-0, rest: 60 s}
+"""
+    (visit,) = programme(text).weeks[0].visits
+    squat, extension, curl = visit.session.prescriptions
+    alone = visit.time_of(squat)
+    # 3 x 5 x 3 s; 2 rests of 120 s; 2 warm-up sets of 60-150 s
+    assert (alone.work, alone.rest, alone.around) == (Range(45, 45), Range(240, 240), Range(120, 300))
+    pair = visit.time_of(extension)
+    # 2 x 2 x 10 x 2 s; one rest of 60 s between the two rounds
+    assert (pair.work, pair.rest, pair.around) == (Range(80, 80), Range(60, 60), Range(0, 0))
+    assert visit.time_of(curl).total == pair.total
