@@ -94,7 +94,7 @@ def _list(answer: Answer, width: int, bold: bool) -> Iterator[str]:
     if lengths:
         usual = _usual(match.muscles for match in shown)
         details = list(_numbers_of(shown, usual))
-        words = f"Numbers are for {_gathered(usual)} where no other muscle is named."
+        words = f"Numbers are for {gathered(usual)} where no other muscle is named."
         yield from paragraph(f"{_how_to_read(lengths)} {words if usual else ''}", width)
     elif len(areas := answer.meant(search.AREA)) == 1:
         details = [("", _left_out(match.exercise, areas[0])) for match in shown]
@@ -102,7 +102,7 @@ def _list(answer: Answer, width: int, bold: bool) -> Iterator[str]:
         usual = _usual(match.exercise.direct for match in shown)
         details = [("", _trained(match.exercise, usual)) for match in shown]
         if usual:
-            words = f"They train {_gathered(usual)} directly where nothing else is said."
+            words = f"They train {gathered(usual)} directly where nothing else is said."
             yield from paragraph(words, width)
     columns = (
         max(len(match.exercise.name) for match in shown),
@@ -171,7 +171,7 @@ def _numbers_of(shown: Iterable[Match], usual: tuple[str, ...]) -> Iterator[tupl
         if match.muscles == usual and len(alike) == 1:
             yield next(iter(alike)), ""
         else:
-            yield "", "; ".join(f"{_gathered(muscles)} {numbers}" for numbers, muscles in alike.items())
+            yield "", "; ".join(f"{gathered(muscles)} {numbers}" for numbers, muscles in alike.items())
 
 
 def _line(exercise: Exercise, beside: str, below: str, columns: tuple[int, int], width: int) -> Iterator[str]:
@@ -193,12 +193,12 @@ def _left_out(exercise: Exercise, area: str) -> str:
     trained = [muscle for muscle in members if exercise.weight(muscle)]
     left_out = [muscle for muscle in members if muscle not in trained]
     if len(left_out) > len(trained):
-        return f"only {_gathered(trained)}"
-    return f"leaves out {_gathered(left_out)}" if left_out else ""
+        return f"only {gathered(trained)}"
+    return f"leaves out {gathered(left_out)}" if left_out else ""
 
 
 def _trained(exercise: Exercise, usual: tuple[str, ...]) -> str:
-    return "" if exercise.direct == usual else f"trains {_gathered(exercise.direct)}"
+    return "" if exercise.direct == usual else f"trains {gathered(exercise.direct)}"
 
 
 def _done_with(exercise: Exercise) -> str:
@@ -209,7 +209,7 @@ def _implement(name: str) -> str:
     return "no implement" if name == "none" else name
 
 
-def _gathered(muscles: Iterable[str]) -> str:
+def gathered(muscles: Iterable[str]) -> str:
     """Muscles in words: whole groups by name, or but for one; what is left muscle by muscle."""
     left = list(muscles)
     order = {muscle: place for place, muscle in enumerate(left)}
@@ -295,7 +295,7 @@ def _reasons(exercise: Exercise, given: Iterable[Credit]) -> Iterator[str]:
     for one in given:
         shared.setdefault(_reason(exercise, one), []).append(one.muscle)
     for reason, muscles in shared.items():
-        yield f"{_gathered(muscles)}: {reason}"
+        yield f"{gathered(muscles)}: {reason}"
 
 
 def _reason(exercise: Exercise, given: Credit) -> str:
