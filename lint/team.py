@@ -72,7 +72,8 @@ class Team:
 
     ``folder`` is where they stand; ``findings`` say what is wrong with them, in which case nothing of them is
     applied and ``broken`` is True. ``exercises`` are the files of the team's own exercises, by real path;
-    ``rules`` are rules of its own.
+    ``rules`` are rules of its own; ``rule_pages`` is the address, ending in /, below which each rule has a page,
+    "" where there is none.
     """
 
     __slots__ = (
@@ -84,6 +85,7 @@ class Team:
         "folder",
         "folders",
         "left_out",
+        "rule_pages",
         "rules",
     )
 
@@ -97,6 +99,7 @@ class Team:
         self.around: Surroundings = BARE
         self.exercises: dict[str, ExercisesFile] = {}
         self.rules: list[Rule] = []
+        self.rule_pages = ""
 
     @property
     def blocking(self) -> tuple[str, ...]:
@@ -181,6 +184,8 @@ class _SettingsReader:
             if isinstance(entry.value, Mapping):
                 team.folders.append((pattern, self.choices(entry.value)))
         team.left_out = _words(root, "leave out")
+        pages = root.entries.get("rule pages")
+        team.rule_pages = pages.value.text if pages is not None and isinstance(pages.value, Scalar) else ""
         for node in _nodes(root, "exercises"):
             if str(node.plain).endswith((".exercises.yaml", ".exercises.yml")):
                 self.exercises(team, node)

@@ -381,6 +381,7 @@ PROPERTIES = {
             "stations": ({"rack": 2}, {"rack": 0}),
             "training together": (8, 0),
             "screening": ({"stated": "2026-09-01", "by": "head coach"}, {"by": "head coach"}),
+            "rule pages": ("https://pages.example/rules/", "https://pages.example/rules"),
         },
     ),
     ("team", "folder"): (

@@ -405,6 +405,35 @@ folders:
             assert team.broken
 
 
+class TestRulePages:
+    @pytest.mark.parametrize("address", ["https://pages.example/", "https://pages.example/team/rules/"])
+    def test_an_address_is_taken_over(self, settings: Settings, address: str) -> None:
+        assert settings(f"rule pages: {address}\n").rule_pages == address
+
+    def test_there_are_none_where_nothing_is_written(self, settings: Settings) -> None:
+        assert settings("preset: 2026-11\n").rule_pages == ""
+
+    @pytest.mark.parametrize(
+        ("value", "rule"),
+        [
+            ("https://pages.example", "value-unreadable"),
+            ("https://pages.example/rules", "value-unreadable"),
+            ("https:///", "value-unreadable"),
+            ("'https://pages.example/my rules/'", "value-unreadable"),
+            ("pages/", "value-unreadable"),
+            ("''", "value-unreadable"),
+            ("5", "value-unreadable"),
+            ("[https://pages.example/]", "value-wrong-kind"),
+            ("", "value-missing"),
+        ],
+    )
+    def test_bad_input(self, settings: Settings, value: str, rule: str) -> None:
+        team = settings(f"rule pages: {value}\n")
+        assert [finding.rule for finding in team.findings] == [rule]
+        assert team.broken
+        assert team.rule_pages == ""
+
+
 class TestAround:
     def test_everything_that_a_team_brings(self, settings: Settings) -> None:
         around = settings(
