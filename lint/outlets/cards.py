@@ -2,9 +2,8 @@
 
 from __future__ import annotations
 
-from ..body import catalogue
 from .layout import row, strong
-from .wording import closing, counted, safe
+from .wording import closing, counted, ground, safe
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -12,9 +11,6 @@ if TYPE_CHECKING:
 
     from ..finding import Finding, Related
     from ..review import FileReview, Review
-
-MOST_SOURCES = 4
-"""Sources that a card names before it points at the rule's page."""
 
 MOST_LINES = 12
 """Counted lines that a card lists before it only says how many more there are."""
@@ -48,7 +44,7 @@ def _card(finding: Finding, width: int, bold: bool) -> Iterator[str]:
         yield from row("wanted", finding.wanted, width)
     if finding.why:
         yield from row("why", finding.why, width)
-        yield from row("", _ground(finding), width)
+        yield from row("", ground(finding), width)
     if finding.change:
         yield from row("change", finding.change, width)
     yield ""
@@ -58,18 +54,6 @@ def _related(finding: Finding, related: Related) -> str:
     place = related.place
     file = "" if place.text.name == finding.place.text.name else f"{place.text.name}, "
     return f"{related.words} ({file}line {place.line})"
-
-
-def _ground(finding: Finding) -> str:
-    """How sure the ground is, and the published work it rests on."""
-    sources = [catalogue.source(name) for name in finding.sources]
-    published = [source.short for source in sources if source.kind != "common practice"]
-    if finding.confidence == "fact":
-        return "Ground: fact."
-    if len(published) > MOST_SOURCES:
-        more = f"and {len(published) - MOST_SOURCES} more: spotline rules {finding.rule}"
-        published = [*published[:MOST_SOURCES], more]
-    return f"Ground: {finding.confidence} ({'; '.join(published) or 'no source'})."
 
 
 def _quoted(finding: Finding) -> str:

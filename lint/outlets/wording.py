@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from ..body import catalogue
 from ..quantities import week_list
 
 TYPE_CHECKING = False
@@ -12,6 +13,8 @@ if TYPE_CHECKING:
 _HIDDEN = {0x2028, 0x2029, 0xFEFF, 0x061C, 0x200E, 0x200F, *range(0x202A, 0x202F), *range(0x2066, 0x206A)}
 """Line separators, byte order mark and direction marks: characters that forge what a reader sees."""
 
+MOST_SOURCES = 4
+"""Sources that are named with a finding before its rule's page is pointed at."""
 
 FILES = {
     "programme": "programme",
@@ -45,6 +48,18 @@ def sentence(finding: Finding) -> str:
     """The whole finding in one line: what was counted, what was wanted, what to change."""
     wanted = f"Wanted: {finding.wanted.rstrip('.')}." if finding.wanted else ""
     return safe(" ".join(part for part in (counted(finding), wanted, finding.change) if part))
+
+
+def ground(finding: Finding) -> str:
+    """How sure the ground of a finding is, and the published work it rests on."""
+    sources = [catalogue.source(name) for name in finding.sources]
+    published = [source.short for source in sources if source.kind != "common practice"]
+    if finding.confidence == "fact":
+        return "Ground: fact."
+    if len(published) > MOST_SOURCES:
+        more = f"and {len(published) - MOST_SOURCES} more: spotline rules {finding.rule}"
+        published = [*published[:MOST_SOURCES], more]
+    return f"Ground: {finding.confidence} ({'; '.join(published) or 'no source'})."
 
 
 def closing(review: Review) -> str:
