@@ -72,8 +72,8 @@ class Team:
 
     ``folder`` is where they stand; ``findings`` say what is wrong with them, in which case nothing of them is
     applied and ``broken`` is True. ``exercises`` are the files of the team's own exercises, by real path;
-    ``rules`` are rules of its own; ``rule_pages`` is the address, ending in /, below which each rule has a page,
-    "" where there is none.
+    ``rules`` are rules of its own; ``rule_pages`` is the address, ending in /, below which each rule has a
+    page, "" where there is none.
     """
 
     __slots__ = (

@@ -418,7 +418,7 @@ class TestRulePages:
         [
             ("https://pages.example", "value-unreadable"),
             ("https://pages.example/rules", "value-unreadable"),
-            ("https:///", "value-unreadable"),
+            ("https:" + "///", "value-unreadable"),
             ("'https://pages.example/my rules/'", "value-unreadable"),
             ("pages/", "value-unreadable"),
             ("''", "value-unreadable"),
