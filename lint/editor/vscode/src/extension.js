@@ -1,0 +1,253 @@
+// The extension: finds the server, runs it, and shows what it says.
+import { realpathSync } from "node:fs";
+import { homedir } from "node:os";
+import * as vscode from "vscode";
+import { ExecuteCommandRequest, LanguageClient, RevealOutputChannelOn } from "vscode-languageclient/node";
+import { ask } from "./asking.js";
+import { Fallback } from "./fallback.js";
+import { Pages } from "./pages.js";
+import { find } from "./search.js";
+
+const OURS = [
+  { scheme: "file", pattern: "**/*.{programme,athlete,exercises}.{yaml,yml}" },
+  { scheme: "file", pattern: "**/spotline.yaml" },
+];
+const UNTITLED = { scheme: "untitled", language: "yaml" };
+const PYTHON = "ms-python.python";
+
+let server;
+
+export async function activate(context) {
+  server = new Server(context);
+  await server.meet(vscode.workspace.textDocuments);
+}
+
+export function deactivate() {
+  return server?.stop();
+}
+
+/** The one server of this window, from the first file of ours on. */
+class Server {
+  #client;
+  #output = vscode.window.createOutputChannel("spotline");
+  #status = vscode.languages.createLanguageStatusItem("spotline", [...OURS, UNTITLED]);
+  #pages = new Pages((command, words) => this.#ask(command, words));
+  #fallback;
+  #python;
+  #settled = Promise.resolve();
+  #isSettling = false;
+  #isStale = false;
+  #isWanted = false;
+  #hasTold = false;
+
+  constructor(context) {
+    this.#fallback = new Fallback(context.asAbsolutePath("schemas"), [...OURS, UNTITLED]);
+    this.#status.name = "spotline";
+    this.#status.command = { command: "spotline.showOutput", title: "Output" };
+    context.subscriptions.push(
+      this.#output,
+      this.#status,
+      this.#fallback,
+      this.#pages.register(),
+      { dispose: () => this.#python?.dispose() },
+      vscode.commands.registerCommand("spotline.restart", () => this.#restartAsAsked()),
+      vscode.commands.registerCommand("spotline.showOutput", () => this.#output.show(true)),
+      vscode.commands.registerCommand("spotline.showRule", (name) => this.#showRule(name)),
+      vscode.workspace.onDidOpenTextDocument((document) => this.meet([document])),
+      vscode.workspace.onDidSaveTextDocument((document) => this.meet([document])),
+      vscode.workspace.onDidChangeTextDocument(({ document }) => !this.#isWanted && this.meet([document])),
+      vscode.workspace.onDidChangeConfiguration((change) => this.#configured(change)),
+      vscode.workspace.onDidGrantWorkspaceTrust(() => this.#isWanted && this.restart()),
+    );
+  }
+
+  /** Starts the server at the first document of ours; looks again for one that was absent. */
+  async meet(documents) {
+    if (this.#client || !documents.some(isOurs)) return;
+    this.#isWanted = true;
+    await this.#settle();
+  }
+
+  restart() {
+    this.#isStale = true;
+    return this.#settle();
+  }
+
+  /** Stops what is stale, starts what is not there: one after the other, however often it is asked for. */
+  #settle() {
+    if (!this.#isSettling) {
+      this.#isSettling = true;
+      this.#settled = this.#settled.then(async () => {
+        this.#isSettling = false;
+        if (this.#isStale) await this.stop();
+        this.#isStale = false;
+        if (!this.#client) await this.#start();
+      });
+    }
+    return this.#settled;
+  }
+
+  async stop() {
+    const client = this.#client;
+    this.#client = undefined;
+    await client?.dispose();
+  }
+
+  async #start() {
+    const found = await find(await this.#around(), ask);
+    if (found.absent) return this.#isAbsent(found.absent);
+    this.#output.appendLine(`spotline ${found.version}: ${found.command}`);
+    this.#client = this.#clientOf(found.command);
+    try {
+      await this.#client.start();
+    } catch (fault) {
+      this.#output.appendLine(String(fault));
+      return this.#isAbsent(`spotline at ${found.command} does not start; its output says more.`);
+    }
+    this.#fallback.stop();
+    this.#says(`spotline ${found.version}`, vscode.LanguageStatusSeverity.Information, found.command);
+  }
+
+  #isAbsent(sentence) {
+    this.#output.appendLine(sentence);
+    this.#client = undefined;
+    this.#fallback.start();
+    this.#says("spotline is not running", vscode.LanguageStatusSeverity.Warning, sentence);
+    if (this.#hasTold) return;
+    this.#hasTold = true;
+    const open = "Open the setting";
+    vscode.window.showWarningMessage(sentence, open).then((chosen) => {
+      if (chosen === open) vscode.commands.executeCommand("workbench.action.openSettings", "spotline.path");
+    });
+  }
+
+  #says(text, severity, detail) {
+    Object.assign(this.#status, { text, severity, detail });
+    vscode.commands.executeCommand("setContext", "spotline.running", this.#client !== undefined);
+  }
+
+  async #around() {
+    const folders = vscode.workspace.workspaceFolders ?? [];
+    return {
+      setting: setting("path").trim(),
+      folders: folders.filter(({ uri }) => uri.scheme === "file").map(({ uri }) => uri.fsPath),
+      interpreter: await this.#interpreter(folders[0]?.uri),
+      env: process.env,
+      home: homedir(),
+      platform: process.platform,
+      trusted: vscode.workspace.isTrusted,
+      real,
+    };
+  }
+
+  /** The Python chosen for the workspace, where an extension is there that has it chosen; else "". */
+  async #interpreter(folder) {
+    const extension = vscode.extensions.getExtension(PYTHON);
+    if (!extension) return "";
+    try {
+      const { environments } = await extension.activate();
+      this.#python ??= environments.onDidChangeActiveEnvironmentPath(() => this.restart());
+      const chosen = await environments.resolveEnvironment(environments.getActiveEnvironmentPath(folder));
+      return chosen?.executable.uri?.fsPath ?? "";
+    } catch (fault) {
+      this.#output.appendLine(`The chosen Python is not known: ${fault}`);
+      return "";
+    }
+  }
+
+  #clientOf(command) {
+    return new LanguageClient(
+      "spotline",
+      "spotline",
+      { command, args: ["editor"] },
+      {
+        documentSelector: [...OURS, UNTITLED],
+        outputChannel: this.#output,
+        revealOutputChannelOn: RevealOutputChannelOn.Never,
+        initializationOptions: { ...options(), showsMarkdown: true },
+        markdown: { isTrusted: { enabledCommands: ["spotline.rule", "spotline.week"] } },
+        middleware: {
+          executeCommand: (name, words, next) =>
+            this.#pages.has(name) ? this.#pages.show(name, words) : next(name, words),
+          handleDiagnostics: (file, diagnostics, next) => {
+            diagnostics.forEach(linkToRule);
+            next(file, diagnostics);
+            this.#pages.refresh(file);
+          },
+        },
+      },
+    );
+  }
+
+  #ask(command, words) {
+    return this.#client?.sendRequest(ExecuteCommandRequest.type, { command, arguments: words });
+  }
+
+  #configured(change) {
+    if (change.affectsConfiguration("spotline.path")) {
+      if (this.#isWanted) this.restart();
+    } else if (change.affectsConfiguration("spotline")) {
+      this.#client?.sendNotification("workspace/didChangeConfiguration", { settings: { spotline: options() } });
+    }
+  }
+
+  #restartAsAsked() {
+    this.#isWanted = true;
+    this.#hasTold = false;
+    return this.restart();
+  }
+
+  /** Shows a rule's page: the one named, else the one found at the cursor, else one chosen of those in the file. */
+  async #showRule(name) {
+    const rule = name ?? (await chosenRule(vscode.window.activeTextEditor));
+    if (rule) await this.#pages.show("spotline.rule", [rule]);
+  }
+}
+
+async function chosenRule(editor) {
+  if (!editor) return undefined;
+  const found = vscode.languages.getDiagnostics(editor.document.uri).filter(({ source }) => source === "spotline");
+  const here = found.filter(({ range }) => range.intersection(editor.selection));
+  const rules = new Map((here.length ? here : found).map((one) => [nameOf(one), one]));
+  if (rules.size <= 1) return [...rules.keys()][0];
+  const items = [...rules].map(([label, { message }]) => ({ label, detail: message.split("\n", 1)[0] }));
+  return (await vscode.window.showQuickPick(items, { placeHolder: "Whose page?" }))?.label;
+}
+
+function nameOf({ code }) {
+  return typeof code === "object" ? code.value : code;
+}
+
+/** Has a finding's rule name open the rule's page, unless the team's own pages have an address. */
+function linkToRule(diagnostic) {
+  const name = diagnostic.code;
+  if (typeof name !== "string") return;
+  const words = encodeURIComponent(JSON.stringify([name]));
+  diagnostic.code = { value: name, target: vscode.Uri.parse(`command:spotline.showRule?${words}`) };
+}
+
+/** Whether a document is one of those reviewed; a new one without a name is, once it names its programme. */
+function isOurs(document) {
+  if (vscode.languages.match(OURS, document)) return true;
+  return vscode.languages.match(UNTITLED, document) > 0 && /^programme[ \t]*:/m.test(document.getText());
+}
+
+function setting(name) {
+  return vscode.workspace.getConfiguration("spotline").get(name);
+}
+
+/** What the server is told of the settings. */
+function options() {
+  return {
+    hints: { sets: setting("hints.sets"), kilograms: setting("hints.kilograms") },
+    lenses: setting("lenses"),
+  };
+}
+
+function real(path) {
+  try {
+    return realpathSync(path);
+  } catch {
+    return path;
+  }
+}

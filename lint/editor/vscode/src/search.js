@@ -1,0 +1,88 @@
+// Where the spotline command may be, best guess first. Nothing here knows the editor.
+import path from "node:path";
+
+/** Names that a workspace's Python environment usually has. */
+const ENVIRONMENTS = [".venv", "venv", "env"];
+
+/**
+ * Paths at which the command may stand, in the order to try them, each once.
+ *
+ * `around` says where we are: `setting` (spotline.path, or ""), `folders` (of the workspace), `interpreter` (the
+ * Python chosen for it, or ""), `env`, `home`, `platform` (as in process.platform), `trusted` (whether what lies
+ * in the workspace may be run) and `real` (a path with its links followed).
+ */
+export function candidates(around) {
+  const { delimiter, isAbsolute } = paths(around);
+  const places = around.setting ? asSet(around) : guessed(around);
+  const named = (around.env.PATH ?? "").split(delimiter).filter((folder) => isAbsolute(folder));
+  const tried = places.flatMap((place) =>
+    isAbsolute(place) ? [place] : named.map((folder) => paths(around).join(folder, place)),
+  );
+  return [...new Set(tried)].filter((place) => around.trusted || isOutside(place, around));
+}
+
+/**
+ * The first candidate that answers: `{command, version}`; else `{absent}`, one sentence on how to get it.
+ *
+ * `ask(command)` resolves to its `{version, editor}` (`editor`: whether the server can run), or to null.
+ */
+export async function find(around, ask) {
+  let lacking = "";
+  for (const command of candidates(around)) {
+    const answer = await ask(command);
+    if (answer?.editor) return { command, version: answer.version };
+    if (answer) lacking ||= command;
+  }
+  return { absent: howToGetIt(around, lacking) };
+}
+
+function howToGetIt({ setting, trusted }, lacking) {
+  const install = 'pip install "spotline[editor]"';
+  if (lacking) return `${lacking} has no editor part yet: run ${install} in its Python environment.`;
+  if (setting) return `No spotline answers at ${setting}: run ${install} there, or change the setting.`;
+  if (!trusted) return `No spotline is found outside this workspace: trust it, or run ${install} elsewhere.`;
+  return `spotline is not found: run ${install} in this workspace's Python environment, or set its path.`;
+}
+
+function paths({ platform }) {
+  return platform === "win32" ? path.win32 : path.posix;
+}
+
+/** The setting's path: `~` is the home, `${workspaceFolder}` and a relative path the first folder. */
+function asSet(around) {
+  const { isAbsolute, join, normalize } = paths(around);
+  const [folder = ""] = around.folders;
+  const named = around.setting
+    .replace(/^~(?=$|[\\/])/, () => around.home)
+    .replaceAll("${workspaceFolder}", folder);
+  const isName = !/[\\/]/.test(named);
+  if (isName || isAbsolute(named)) return [isName ? named : normalize(named)];
+  return folder ? [join(folder, named)] : [];
+}
+
+function guessed(around) {
+  const { dirname, join } = paths(around);
+  const isWindows = around.platform === "win32";
+  const program = isWindows ? "spotline.exe" : "spotline";
+  const within = (environment) => join(environment, isWindows ? "Scripts" : "bin", program);
+  const chosen = around.interpreter && dirname(around.interpreter);
+  return [
+    ...(chosen ? [join(chosen, program)] : []),
+    ...(chosen && isWindows ? [within(chosen)] : []),
+    ...around.folders.flatMap((folder) => ENVIRONMENTS.map((name) => within(join(folder, name)))),
+    ...[around.env.VIRTUAL_ENV, around.env.CONDA_PREFIX].filter(Boolean).map(within),
+    program,
+  ];
+}
+
+function isOutside(place, around) {
+  const { isAbsolute, relative } = paths(around);
+  return around.folders.every((folder) =>
+    [place, around.real(place)].every((one) =>
+      [folder, around.real(folder)].every((top) => {
+        const way = relative(top, one);
+        return way.startsWith("..") || isAbsolute(way);
+      }),
+    ),
+  );
+}
