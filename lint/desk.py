@@ -6,6 +6,7 @@ import os
 
 from . import known_findings, registry, repository
 from .finding import Finding, Related
+from .lasting import Lasting
 from .reader import checked, read_athlete
 from .shelf import Shelf
 from .team import Team, read_team
@@ -40,16 +41,25 @@ class AthleteFile:
 class Desk:
     """Reads each settings file, athlete and record once; paths are as shown, files are told apart really.
 
-    One desk serves many reviews, as long as it is not `stale`. ``shelf`` is where it finds files; ``naming``
-    remembers which programme files, but for some, name some athletes; ``counted`` the ledgers of programmes
-    that are not reviewed themselves.
+    One desk serves many reviews, as long as it is not `stale`. ``shelf`` is where it finds files; where
+    reviews of one file follow each other a ``lasting`` desk lets each build on the last. ``naming`` remembers
+    which programme files, but for some, name some athletes; ``counted`` the ledgers of programmes that are
+    not reviewed themselves.
     """
 
-    def __init__(self, today: date, rules: list[Rule] | None = None, shelf: Shelf | None = None) -> None:
+    def __init__(
+        self,
+        today: date,
+        rules: list[Rule] | None = None,
+        shelf: Shelf | None = None,
+        *,
+        lasting: bool = False,
+    ) -> None:
         self.today = today
         self.rules = registry.all_rules() if rules is None else rules
         self.shelf = Shelf() if shelf is None else shelf
         self.naming: dict[tuple[frozenset[str], frozenset[str]], list[str]] = {}
+        self._lasting: dict[str, Lasting] | None = {} if lasting else None
         self.counted: dict[str, tuple[Mark, list[Ledger]]] = {}
         self._marks: dict[str, Mark] = {}
         self._named: dict[str, tuple[Mark, tuple[str, ...]]] = {}
@@ -71,6 +81,12 @@ class Desk:
     def stale(self) -> bool:
         """Whether a file that has been leant on is not what it was: time for a new desk."""
         return any(self.shelf.mark(path) != mark for path, mark in self._marks.items())
+
+    def lasting_of(self, path: str) -> Lasting:
+        """What the last review of a programme has left to the next one."""
+        if self._lasting is None:
+            return Lasting()
+        return self._lasting.setdefault(repository.real(path), Lasting())
 
     def root_of(self, path: str) -> str:
         """The root of the repository that holds a file."""

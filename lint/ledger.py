@@ -19,6 +19,7 @@ TYPE_CHECKING = False
 if TYPE_CHECKING:
     from collections.abc import Callable, Iterable, Iterator
     from datetime import date
+    from typing import Any
 
     from .body.catalogue import Exercise
     from .body.known import Known
@@ -469,6 +470,26 @@ class Tally:
         return False
 
 
+class Remembered:
+    """Things once made, by what they were made of, as long as each turn asks for them again."""
+
+    __slots__ = ("_before", "_now")
+
+    def __init__(self) -> None:
+        self._before: dict[Any, Any] = {}
+        self._now: dict[Any, Any] = {}
+
+    def turn(self) -> None:
+        """From now on forgets what nobody asks for."""
+        self._before, self._now = self._now, {}
+
+    def get(self, key: Any, make: Callable[[], Any]) -> Any:
+        """What was made for a key, else what is made now."""
+        if key not in self._now:
+            self._now[key] = self._before[key] if key in self._before else make()
+        return self._now[key]
+
+
 class Change:
     """What a week, or any other tally, holds against one before it.
 
@@ -562,20 +583,19 @@ class Week(Tally):
     """A week of the programme: its number, its block and its visits in order."""
 
     __slots__ = ("block", "ledger", "number", "rehabilitation")
+    block: Block
+    number: int
+    rehabilitation: bool
 
-    def __init__(
-        self, ledger: Ledger, number: int, block: Block, visits: tuple[Visit, ...], rehabilitation: bool
-    ) -> None:
+    def __init__(self, ledger: Ledger, visits: tuple[Visit, ...]) -> None:
         super().__init__(visits)
         self.ledger = ledger
-        self.number = number
-        self.block = block
-        self.rehabilitation = rehabilitation
 
-    @staticmethod
-    def together(weeks: Iterable[Week]) -> Tally:
-        """All visits of several weeks."""
-        return Tally(tuple(visit for week in weeks for visit in week.visits))
+    def set_in(self, block: Block, number: int) -> None:
+        """Puts it where it stands in the programme as it is now."""
+        self.block = block
+        self.number = number
+        self.rehabilitation = _in_rehabilitation(self.ledger, number)
 
     @property
     def programme(self) -> Programme:
@@ -608,11 +628,15 @@ class Week(Tally):
 
     def days(self) -> list[tuple[int, Tally]]:
         """Each training day with all its visits."""
-        by_day: dict[int, list[Visit]] = {}
+        return [(day, self.ledger.together(visits)) for day, visits in self.by_day()]
+
+    def by_day(self) -> list[tuple[int, tuple[Visit, ...]]]:
+        """The visits of each training day, in order."""
+        found: dict[int, tuple[Visit, ...]] = {}
         for visit in self.visits:
             if visit.day:
-                by_day.setdefault(visit.day, []).append(visit)
-        return [(day, Tally(tuple(visits))) for day, visits in sorted(by_day.items())]
+                found[visit.day] = (*found.get(visit.day, ()), visit)
+        return sorted(found.items())
 
 
 class Ledger(Tally):
@@ -622,7 +646,7 @@ class Ledger(Tally):
     ``member`` is the athlete with what is adjusted for them, None where nobody is named.
     """
 
-    __slots__ = ("_blocks", "around", "member", "programme", "today", "weeks")
+    __slots__ = ("_calendar", "_tallies", "around", "member", "programme", "today", "weeks")
 
     def __init__(
         self,
@@ -631,13 +655,36 @@ class Ledger(Tally):
         around: Surroundings = BARE,
         member: Member | None = None,
     ) -> None:
-        self.programme = programme
         self.today = today
         self.around = around
         self.member = member
-        self._blocks: dict[Block, Tally] = {}
-        self.weeks = tuple(_Calendar(self).weeks())
-        super().__init__(tuple(visit for week in self.weeks for visit in week.visits))
+        self._calendar = _Calendar(self)
+        self._tallies = Remembered()
+        super().__init__(())
+        self.lay_out(programme)
+
+    def lay_out(self, programme: Programme) -> None:
+        """Takes on a later state of the programme.
+
+        Visits, weeks and what was counted of them stay the same objects as far as their sessions did.
+        """
+        self.programme = programme
+        self.weeks: tuple[Week, ...] = tuple(self._calendar.weeks())
+        visits = tuple(visit for week in self.weeks for visit in week.visits)
+        self._tallies.turn()
+        if visits != self.visits:
+            super().__init__(visits)
+
+    def of_weeks(self, weeks: Iterable[Week]) -> Tally:
+        """All visits of several weeks."""
+        return self.together(tuple(visit for week in weeks for visit in week.visits))
+
+    def together(self, visits: tuple[Visit, ...]) -> Tally:
+        """A tally of several visits; the same one whenever it is asked for."""
+        if len(visits) == 1:
+            return visits[0]
+        tally: Tally = self._tallies.get(visits, lambda: Tally(visits))
+        return tally
 
     @property
     def athlete(self) -> Athlete | None:
@@ -668,9 +715,7 @@ class Ledger(Tally):
 
     def of_block(self, block: Block) -> Tally:
         """All visits of a block."""
-        if block not in self._blocks:
-            self._blocks[block] = Week.together([week for week in self.weeks if week.block is block])
-        return self._blocks[block]
+        return self.of_weeks(self.weeks[block.first - 1 : block.first - 1 + block.weeks])
 
     def typical_weeks(self) -> list[Week]:
         """Weeks whose dose is what a block is about, outside rehabilitation."""
@@ -716,11 +761,8 @@ class Ledger(Tally):
 
     def training_days(self) -> list[tuple[int, Week, Tally]]:
         """Every day with a session, as the day's number from the start (1: the first day), in order."""
-        shared: dict[tuple[Visit, ...], Tally] = {}
         return [
-            ((week.number - 1) * 7 + day, week, shared.setdefault(tally.visits, tally))
-            for week in self.weeks
-            for day, tally in week.days()
+            ((week.number - 1) * 7 + day, week, tally) for week in self.weeks for day, tally in week.days()
         ]
 
 
@@ -749,19 +791,25 @@ class _Calendar:
         self.adjusted: dict[Exercise | str, list[Adjustment]] = {}
         for one in ledger.member.adjustments if ledger.member else ():
             self.adjusted.setdefault(ledger.named(one.exercise.words), []).append(one)
-        self.lines: dict[tuple[Prescription, tuple[int, ...]], tuple[Entry, ...]] = {}
-        self.seen: dict[tuple[Session, int, tuple[Entry, ...]], Visit] = {}
+        self.lines = Remembered()
+        self.seen = Remembered()
+        self.made: dict[tuple[Visit, ...], list[Week]] = {}
 
     def weeks(self) -> Iterator[Week]:
+        self.lines.turn()
+        self.seen.turn()
+        before, self.made = self.made, {}
         for block in self.ledger.programme.blocks:
             turn = 0
-            for week in range(1, block.weeks + 1):
-                visits, turn = self.visits(block, week, turn)
-                number = block.first + week - 1
-                rehabilitation = _in_rehabilitation(self.ledger, number)
-                yield Week(self.ledger, number, block, tuple(visits), rehabilitation)
+            for number in range(block.first, block.first + block.weeks):
+                visits, turn = self.visits(block, number - block.first + 1, turn)
+                alike = before.get(visits)
+                week = alike.pop(0) if alike else Week(self.ledger, visits)
+                week.set_in(block, number)
+                self.made.setdefault(visits, []).append(week)
+                yield week
 
-    def visits(self, block: Block, week: int, turn: int) -> tuple[list[Visit], int]:
+    def visits(self, block: Block, week: int, turn: int) -> tuple[tuple[Visit, ...], int]:
         """The visits of a week of a block, and whose turn it is next in its rotation."""
         visits = []
         rotating = [session for session in block.sessions if not session.days] if block.rotation else []
@@ -774,15 +822,14 @@ class _Calendar:
                 visits.append(self.visit(session, day, week))
                 turn += 1
         visits.sort(key=lambda visit: visit.day or 8)
-        return visits, turn
+        return tuple(visits), turn
 
     def visit(self, session: Session, day: int, week: int) -> Visit:
         """A session on its day; one and the same object for all weeks in which it holds the same."""
         own = self.entries(session, week)
         key = (session, day, own)
-        if key not in self.seen:
-            self.seen[key] = Visit(self.ledger, session, day, own)
-        return self.seen[key]
+        visit: Visit = self.seen.get(key, lambda: Visit(self.ledger, session, day, own))
+        return visit
 
     def entries(self, session: Session, week: int) -> tuple[Entry, ...]:
         """The entries of a session in a week."""
@@ -794,11 +841,14 @@ class _Calendar:
         turns = [
             turn for several in self.adjusted.values() for one in several for turn in one.version(number)
         ]
-        key = (line, (line.version(week), *turns))
-        if key not in self.lines:
-            entries = (self.entry(line, work, number) for work in line.in_week(week))
-            self.lines[key] = tuple(entry for entry in entries if entry is not None)
-        return self.lines[key]
+        key = (line, line.version(week), *turns)
+        entries: tuple[Entry, ...] = self.lines.get(key, lambda: self.entries_of(line, week, number))
+        return entries
+
+    def entries_of(self, line: Prescription, week: int, number: int) -> tuple[Entry, ...]:
+        """The entries of a line in a week of its block, and the number of that week in the programme."""
+        entries = (self.entry(line, work, number) for work in line.in_week(week))
+        return tuple(entry for entry in entries if entry is not None)
 
     def entry(self, line: Prescription, work: Work, week: int) -> Entry | None:
         """The entry of a group of sets as the athlete does it; None where it is left out for them."""

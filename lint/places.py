@@ -17,11 +17,17 @@ class Text:
     """
 
     __slots__ = ("_starts", "content", "name")
+    start = 0
 
     def __init__(self, name: str, content: str) -> None:
         self.name = name
         self.content = content
         self._starts: list[int] | None = None
+
+    @property
+    def text(self) -> Text:
+        """Itself: places lie in a text or in a passage of one."""
+        return self
 
     def position(self, offset: int) -> tuple[int, int]:
         """Line and column of a code-point offset; both start at 1, columns count code points."""
@@ -55,6 +61,23 @@ def _line_starts(content: str) -> Iterator[int]:
             yield index + 1
 
 
+class Passage:
+    """A stretch of a text that is taken over, as it is, into later texts: its places move with it.
+
+    ``text`` is the text it stands in now, ``start`` the offset there at which it begins.
+    """
+
+    __slots__ = ("start", "text")
+
+    def __init__(self, text: Text, start: int) -> None:
+        self.text = text
+        self.start = start
+
+    def place(self, start: int, end: int) -> Place:
+        """The place from offset ``start`` of the text as it is now up to ``end``."""
+        return Place(self, start - self.start, end - self.start)
+
+
 class Place:
     """A stretch of a text, as code-point offsets ``start`` and ``end`` (not included).
 
@@ -62,13 +85,30 @@ class Place:
     the place itself is where the words stand written.
     """
 
-    __slots__ = ("end", "start", "text", "through")
+    __slots__ = ("_first", "_last", "_within", "through")
 
-    def __init__(self, text: Text, start: int, end: int, through: tuple[Place, ...] = ()) -> None:
-        self.text = text
-        self.start = start
-        self.end = end
+    def __init__(
+        self, within: Text | Passage, first: int, last: int, through: tuple[Place, ...] = ()
+    ) -> None:
+        self._within = within
+        self._first = first
+        self._last = last
         self.through = through
+
+    @property
+    def text(self) -> Text:
+        """The text in which the words stand."""
+        return self._within.text
+
+    @property
+    def start(self) -> int:
+        """Where the words begin in it."""
+        return self._within.start + self._first
+
+    @property
+    def end(self) -> int:
+        """Where they have ended."""
+        return self._within.start + self._last
 
     @property
     def line(self) -> int:
@@ -92,7 +132,7 @@ class Place:
 
     def reached(self, through: tuple[Place, ...]) -> Place:
         """The same words, used through these aliases or merge keys."""
-        return Place(self.text, self.start, self.end, through) if through else self
+        return Place(self._within, self._first, self._last, through) if through else self
 
     def __eq__(self, other: object) -> bool:
         return isinstance(other, Place) and (self.text.name, self.start, self.end) == (

@@ -7,6 +7,7 @@ from datetime import date
 from . import quantities
 from .finding import Edit, Finding
 from .fits import fits
+from .places import Passage
 from .programme import (
     WEEKDAYS,
     WORK_KEYS,
@@ -33,11 +34,14 @@ from .yaml_tree import Mapping, Scalar, Sequence
 TYPE_CHECKING = False
 if TYPE_CHECKING:
     from collections.abc import Callable, Iterator
+    from typing import TypeVar
 
     from .finding import Severity
-    from .places import Place
+    from .kept import Kept
+    from .places import Place, Text
     from .yaml_tree import Anchor, Node, Reading
 
+    Part = TypeVar("Part")
     OpenAthlete = Callable[[Term], "Athlete | Finding"]
     """Takes the path as written in a programme; gives the athlete, or the finding that says why not."""
 
@@ -89,17 +93,18 @@ def _unused(anchor: Anchor) -> Finding:
 
 
 class _At:
-    """A node of the tree and the aliases and merge keys by which it was reached."""
+    """A node of the tree, the text or passage it lies in, and the aliases and merge keys that led to it."""
 
-    __slots__ = ("node", "through")
+    __slots__ = ("node", "through", "within")
 
-    def __init__(self, node: Node, through: tuple[Place, ...] = ()) -> None:
+    def __init__(self, node: Node, within: Text | Passage, through: tuple[Place, ...] = ()) -> None:
         self.node = node
+        self.within = within
         self.through = through
 
     @property
     def place(self) -> Place:
-        return self.node.place.reached(self.through)
+        return self.within.place(self.node.start, self.node.end).reached(self.through)
 
     @property
     def written(self) -> Place:
@@ -122,23 +127,21 @@ class _At:
         if not isinstance(self.node, Mapping):
             return None
         entry = self.node.entries.get(key)
-        return None if entry is None else _At(entry.value, self._inner() + entry.merged)
+        return None if entry is None else _At(entry.value, self.within, self._inner() + entry.merged)
 
     def pairs(self) -> Iterator[tuple[str, Place, _At]]:
         if isinstance(self.node, Mapping):
             inner = self._inner()
             for key, entry in self.node.entries.items():
-                yield (
-                    key,
-                    entry.key.place.reached(inner + entry.merged),
-                    _At(entry.value, inner + entry.merged),
-                )
+                through = inner + entry.merged
+                place = self.within.place(entry.key.start, entry.key.end).reached(through)
+                yield key, place, _At(entry.value, self.within, through)
 
     def items(self) -> list[_At]:
         """The members of a list; a single value counts as a list of one."""
         if isinstance(self.node, Sequence):
             inner = self._inner()
-            return [_At(item, inner) for item in self.node.items]
+            return [_At(item, self.within, inner) for item in self.node.items]
         return [self]
 
     def _inner(self) -> tuple[Place, ...]:
@@ -210,22 +213,46 @@ def _duration(at: _At | None) -> Range | None:
 # Programme
 
 
-def read_programme(root: Node, open_athlete: OpenAthlete) -> tuple[Programme | None, list[Finding]]:
+def read_programme(
+    root: Node, open_athlete: OpenAthlete, kept: Kept | None = None
+) -> tuple[Programme | None, list[Finding]]:
     """The programme of a tree and what cannot be meant in it.
 
     The tree may break the schema anywhere: what cannot be read is left out, and the lines it belongs to
-    say so (`Prescription.unread`). None where not even a list of keys is there.
+    say so (`Prescription.unread`). None where not even a list of keys is there. Sessions and athletes that
+    the last reading has ``kept`` are taken over from it.
     """
     if not isinstance(root, Mapping):
         return None, []
-    return _ProgrammeReader(open_athlete).programme(_At(root))
+    if kept is not None:
+        kept.turn()
+    return _ProgrammeReader(open_athlete, kept).programme(_At(root, root.source))
 
 
 class _ProgrammeReader(_Reader):
-    def __init__(self, open_athlete: OpenAthlete) -> None:
+    def __init__(self, open_athlete: OpenAthlete, kept: Kept | None) -> None:
         super().__init__()
         self.open_athlete = open_athlete
+        self.kept = kept
         self.start_weekday = 0
+
+    def part(self, at: _At, depends_on: tuple[object, ...], make: Callable[[_At], Part]) -> Part:
+        """What is made of some words; of the same words as last time, the same."""
+        kept, node = self.kept, at.node
+        if kept is None or at.through or node.defined is not None:
+            return make(at)
+        key = kept.key(node, depends_on)
+        if key is None:
+            return make(at)
+        known: Part | None = kept.taken(key, node)
+        if known is not None:
+            return known
+        passage = Passage(node.source, node.start)
+        said = len(self.findings)
+        part = make(_At(node, passage))
+        if part is not None and len(self.findings) == said:
+            kept.hold(key, passage, part)
+        return part
 
     def programme(self, at: _At) -> tuple[Programme, list[Finding]]:
         name = at.get("programme")
@@ -249,10 +276,15 @@ class _ProgrammeReader(_Reader):
     def members(self, at: _At, weeks: int) -> Iterator[Member]:
         named = [one for one in (at.get("athlete"),) if one is not None] + _list(at.get("athletes"))
         for one in named:
-            athlete = self.athlete(one.get("athlete") or one)
-            if athlete is not None:
-                adjust = [self.adjustment(item, weeks) for item in _list(one.get("adjust"))]
-                yield Member(athlete, tuple(adjust))
+            member = self.part(one, ("member", weeks), lambda at: self.member(at, weeks))
+            if member is not None:
+                yield member
+
+    def member(self, at: _At, weeks: int) -> Member | None:
+        athlete = self.athlete(at.get("athlete") or at)
+        if athlete is None:
+            return None
+        return Member(athlete, tuple(self.adjustment(item, weeks) for item in _list(at.get("adjust"))))
 
     def athlete(self, at: _At) -> Athlete | None:
         if isinstance(at.node, Mapping):
@@ -336,7 +368,14 @@ class _ProgrammeReader(_Reader):
         block.focus = _terms(at.get("focus"))
         block.rotation = tuple(sorted(self.days(at.get("rotation"))))
         visits = _list(at.get("sessions"))
-        block.sessions = tuple(self.session(item, block) for item in visits if "activity" not in item)
+        depends_on = ("session", block.weeks, self.start_weekday)
+        block.sessions = tuple(
+            self.part(item, depends_on, lambda at: self.session(at, block))
+            for item in visits
+            if "activity" not in item
+        )
+        for session in block.sessions:
+            session.block = block
         block.activities = tuple(self.activity(item) for item in visits if "activity" in item)
         return block
 
@@ -574,7 +613,7 @@ def read_athlete(root: Node) -> tuple[Athlete | None, list[Finding]]:
     if not isinstance(root, Mapping):
         return None, []
     reader = _AthleteReader([])
-    athlete = reader.athlete(_At(root))
+    athlete = reader.athlete(_At(root, root.source))
     text = athlete.extent.text
     athlete.extent = text.place(0, len(text.content))
     return athlete, reader.findings

@@ -35,6 +35,10 @@ SCOPES = {
 }
 
 
+NARROW = ("week", "session", "prescription")
+"""Scopes whose rules look at a part of the programme."""
+
+
 class Situation:
     """What a limit may depend on: the programme's goal, the athletes' level and the phase of the week.
 
@@ -126,6 +130,7 @@ class Rule:
         "confidence",
         "family",
         "foreign",
+        "looks_beyond",
         "name",
         "off",
         "options",
@@ -148,6 +153,7 @@ class Rule:
         stands_back: bool,
         check: Check,
         off: bool = False,
+        looks_beyond: bool = False,
     ) -> None:
         self.name = name
         self.family = family
@@ -158,6 +164,7 @@ class Rule:
         self.options = options
         self.stands_back = stands_back
         self.off = off
+        self.looks_beyond = looks_beyond
         self.foreign = False
         self.check = check
         looks_at = next(iter(check.__annotations__.values()))
@@ -183,19 +190,21 @@ def rule(
     options: tuple[Option, ...] = (),
     stands_back: bool = False,
     off: bool = False,
+    looks_beyond: bool = False,
 ) -> Callable[[Check], Check]:
     """Declares a rule.
 
     ``why`` is the reason in a sentence or two, ``sources`` the ids it rests on, ``confidence`` how sure that
     ground is. With ``stands_back`` the rule leaves weeks under a stated rehabilitation stage alone; with
-    ``off`` it is not run until a team asks for it.
+    ``off`` it is not run until a team asks for it. A rule on an entry or a session may look at that session
+    and at what stands outside sessions, one on a week at its block, too; else it ``looks_beyond``.
     """
 
     def declare(check: Check) -> Check:
         if name in _RULES:
             raise ValueError(f"two rules are called {name}")
         _RULES[name] = Rule(
-            name, family, severity, confidence, why, sources, options, stands_back, check, off
+            name, family, severity, confidence, why, sources, options, stands_back, check, off, looks_beyond
         )
         return check
 
@@ -236,36 +245,111 @@ class Fault:
         self.words = words
 
 
+class _Fed:
+    """One thing that rules look at, its weeks, those of them outside rehabilitation, and the situation.
+
+    ``key`` changes with the thing and with whatever else a rule that does not look beyond may see of it.
+    """
+
+    __slots__ = ("key", "outside", "situation", "unit", "weeks")
+
+    def __init__(self, subject: Ledger | Lifter, scope: str, unit: Subject, weeks: tuple[int, ...]) -> None:
+        self.unit = unit
+        self.weeks = weeks
+        self.outside = weeks
+        if isinstance(subject, Ledger):
+            self.outside = tuple(week for week in weeks if not subject.weeks[week - 1].rehabilitation)
+        self.situation = _situation(subject, scope, weeks)
+        self.key = (unit, _around(unit), bool(self.outside))
+
+
+def _around(unit: Subject) -> object:
+    """The block that something stands in; for a week all that the block holds."""
+    if isinstance(unit, Week):
+        return unit.ledger.of_block(unit.block)
+    if isinstance(unit, Visit):
+        return unit.session.block.first
+    return unit.prescription.session.block.first if isinstance(unit, Entry) else None
+
+
+class Silence:
+    """What rules had nothing to say of when they were last run on a ledger.
+
+    Of what is as it was they have nothing to say again. It holds for one set of rules and limits, and as long
+    as all that stands outside sessions is the same.
+    """
+
+    __slots__ = ("_fresh", "_known", "_spoke")
+
+    def __init__(self) -> None:
+        self._known: set[object] = set()
+        self._fresh: dict[str, dict[object, _Fed]] = {}
+        self._spoke: dict[str, set[object]] = {}
+
+    def turn(self, fed: Mapping[str, list[_Fed]]) -> None:
+        """Begins a run on what is there now."""
+        narrow = {scope: {one.key: one for one in fed.get(scope, ())} for scope in NARROW}
+        self._fresh = {
+            scope: {key: one for key, one in units.items() if key not in self._known}
+            for scope, units in narrow.items()
+        }
+        self._known = {key for units in narrow.values() for key in units}
+
+    def to_ask(self, rule: Rule, fed: list[_Fed]) -> Iterable[_Fed]:
+        """What a rule has to look at, in order: what is new, and what it spoke of last time."""
+        if rule.looks_beyond or rule.scope not in NARROW:
+            return fed
+        spoke, fresh = self._spoke.pop(rule.name, None), self._fresh[rule.scope]
+        return [one for one in fed if one.key in spoke or one.key in fresh] if spoke else fresh.values()
+
+    def broken_by(self, rule: Rule, key: object) -> None:
+        """Notes that a rule has spoken of something."""
+        self._spoke.setdefault(rule.name, set()).add(key)
+
+    def forget(self) -> None:
+        """Leaves nothing to the next run."""
+        self._known.clear()
+        self._spoke.clear()
+
+
 def run(
     rules: list[Rule],
     subject: Ledger | Lifter,
     moved: Mapping[str, Mapping[str, Default]],
     severities: Mapping[str, Severity] | None = None,
+    silence: Silence | None = None,
 ) -> tuple[list[Finding], list[Fault]]:
     """Findings of the rules on a programme, or on an athlete with all of theirs; and rules that raised.
 
     Each finding comes once, with the weeks it holds for. ``moved`` holds, by rule and option, the limits that
-    the team has set, ``severities`` those of rules that it has moved.
+    the team has set, ``severities`` those of rules that it has moved; ``silence`` what the last run on the
+    same ledger left.
     """
     severities = severities or {}
+    silence = Silence() if silence is None else silence
     merged: dict[tuple[object, ...], Finding] = {}
     faults: list[Fault] = []
-    units = {scope: _fed(subject, scope) for scope in {rule.scope for rule in rules}}
+    fed = {scope: _fed(subject, scope) for scope in {rule.scope for rule in rules}}
+    silence.turn(fed)
     for one in rules:
         severity = severities.get(one.name, one.severity)
         limits: dict[str, Limits] = {}
-        for unit, all_weeks, outside, situation in units[one.scope]:
-            weeks = outside if one.stands_back else all_weeks
-            if all_weeks and not weeks:
+        for it in silence.to_ask(one, fed[one.scope]):
+            weeks = it.outside if one.stands_back else it.weeks
+            if it.weeks and not weeks:
                 continue
-            if situation.phase not in limits:
-                limits[situation.phase] = Limits(one.options, moved.get(one.name, {}), situation)
+            phase = it.situation.phase
+            if phase not in limits:
+                limits[phase] = Limits(one.options, moved.get(one.name, {}), it.situation)
             try:
-                for finding in _yielded(one, unit, limits[situation.phase]):
+                for finding in _yielded(one, it.unit, limits[phase]):
+                    silence.broken_by(one, it.key)
                     _merge(merged, _stamped(finding, one, severity, weeks, subject))
             except Exception as fault:
                 faults.append(Fault(one.name, f"{type(fault).__name__}: {fault}"))
                 break
+    if faults:
+        silence.forget()
     return list(merged.values()), faults
 
 
@@ -278,17 +362,9 @@ def _yielded(rule: Rule, unit: Subject, limits: Limits) -> Iterable[Finding]:
     return within(PATIENCE, lambda: list(rule.check(unit, limits)))
 
 
-def _fed(
-    subject: Ledger | Lifter, scope: str
-) -> list[tuple[Subject, tuple[int, ...], tuple[int, ...], Situation]]:
-    """What rules of a scope look at: each with its weeks, those outside rehabilitation, and the situation."""
-    fed = []
-    for unit, weeks in _units(subject, scope):
-        outside = weeks
-        if isinstance(subject, Ledger):
-            outside = tuple(week for week in weeks if not subject.weeks[week - 1].rehabilitation)
-        fed.append((unit, weeks, outside, _situation(subject, scope, weeks)))
-    return fed
+def _fed(subject: Ledger | Lifter, scope: str) -> list[_Fed]:
+    """What rules of a scope look at."""
+    return [_Fed(subject, scope, unit, weeks) for unit, weeks in _units(subject, scope)]
 
 
 def _situation(subject: Ledger | Lifter, scope: str, weeks: tuple[int, ...]) -> Situation:

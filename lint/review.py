@@ -3,12 +3,14 @@
 from __future__ import annotations
 
 import os
+from functools import partial
 
 from . import known_findings, registry, repository
 from .desk import Desk
 from .finding import SEVERITIES
 from .gathering import gathered, kind_of, programmes_naming
-from .ledger import Ledger, Lifter
+from .lasting import Lasting
+from .ledger import Lifter
 from .reader import checked, read_programme
 from .team import Team
 from .waivers import Waived, waive
@@ -19,6 +21,7 @@ if TYPE_CHECKING:
     from datetime import date
 
     from .finding import Finding
+    from .ledger import Ledger
     from .programme import Athlete
     from .registry import Fault, Rule
     from .yaml_tree import Reading
@@ -175,23 +178,25 @@ def _review_file(desk: Desk, path: str) -> FileReview:
     else:
         one.reading = desk.shelf.read(path)
         one.findings = checked(one.reading, "programme")
-        one.ledgers, meant = _laid_out(desk, one.name, one.reading)
+        lasting = desk.lasting_of(path)
+        one.ledgers, meant = _laid_out(desk, path, one.reading, lasting)
         one.findings += meant
-        one.findings += _ruled(desk, one)
+        one.findings += _ruled(desk, one, lasting)
     one.opened = one.reading.opened
     return one
 
 
-def _laid_out(desk: Desk, path: str, reading: Reading) -> tuple[list[Ledger], list[Finding]]:
+def _laid_out(
+    desk: Desk, path: str, reading: Reading, lasting: Lasting
+) -> tuple[list[Ledger], list[Finding]]:
     """The programme of a file laid out for each athlete on it, and what cannot be meant in it."""
     if reading.root is None:
         return [], []
-    programme, meant = read_programme(reading.root, lambda term: desk.named_athlete(path, term))
+    open_athlete = partial(desk.named_athlete, path)
+    programme, meant = read_programme(reading.root, open_athlete, lasting.kept)
     if programme is None:
         return [], meant
-    around = desk.team_of(path).around
-    members = programme.members or (None,)
-    return [Ledger(programme, desk.today, around, member) for member in members], meant
+    return lasting.lay_out(programme, reading.root.plain, desk.today, desk.team_of(path).around), meant
 
 
 def _counted(desk: Desk, path: str) -> list[Ledger]:
@@ -199,16 +204,17 @@ def _counted(desk: Desk, path: str) -> list[Ledger]:
     mark = desk.shelf.mark(path)
     held = desk.counted.get(path)
     if held is None or held[0] != mark:
-        held = desk.counted[path] = (mark, _laid_out(desk, path, desk.shelf.read(path))[0])
+        held = desk.counted[path] = (mark, _laid_out(desk, path, desk.shelf.read(path), Lasting())[0])
     return held[1]
 
 
-def _ruled(desk: Desk, one: FileReview) -> list[Finding]:
+def _ruled(desk: Desk, one: FileReview, lasting: Lasting) -> list[Finding]:
     """What the rules find for each athlete of a programme; what holds for several is said once."""
     found = _Gathered()
+    choices, rules = one.team.choices, _rules_for(desk, one.team)
     for ledger in one.ledgers:
-        choices = one.team.choices
-        ruled, faults = registry.run(_rules_for(desk, one.team), ledger, choices.moved, choices.severities)
+        silence = lasting.silences[ledger]
+        ruled, faults = registry.run(rules, ledger, choices.moved, choices.severities, silence)
         for fault in faults:
             one.take_fault(fault)
         for finding in ruled:

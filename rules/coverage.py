@@ -906,6 +906,7 @@ def _is_one_of(entry: Entry, names: tuple[str, ...]) -> bool:
         ),
     ),
     stands_back=True,
+    looks_beyond=True,
 )
 def days_per_region_few(week: Week, limits: Limits) -> Iterator[Finding]:
     """A major region that is trained on fewer than two days of the week, where health is the goal.

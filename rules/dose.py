@@ -505,7 +505,7 @@ def lift_sets_under_floor(ledger: Ledger, limits: Limits) -> Iterator[Finding]:
     weeks = ledger.typical_weeks()
     if ledger.programme.goal != "strength" or not weeks:
         return
-    typical, least = Week.together(weeks), limits.number("least")
+    typical, least = ledger.of_weeks(weeks), limits.number("least")
     for lift, (name, place) in _main_lifts(ledger).items():
         sets = _of_lift(typical, lift)
         average = sets.low / len(weeks)
@@ -600,7 +600,7 @@ def spread_too_thin(ledger: Ledger, limits: Limits) -> Iterator[Finding]:
     """
     counting, every, least = limits.name("counting"), limits.number("apart"), limits.number("least")
     for term, weeks in _named(ledger):
-        together = Week.together(weeks)
+        together = ledger.of_weeks(weeks)
         sets = together.sets(term.words, counting)
         if len(weeks) < limits.number("weeks") or not sets or together.could_hold(areas=(term.words,)):
             continue

@@ -1,0 +1,60 @@
+"""What one reading of a file leaves to the next: parts that are written in the same words are taken over.
+
+A part that is taken over is one and the same object, its places moved along; so whatever was worked out from
+it still holds.
+"""
+
+from __future__ import annotations
+
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from collections.abc import Hashable
+    from typing import Any
+
+    from .places import Passage
+    from .yaml_tree import Node
+
+    Held = tuple[Passage, Any]
+
+_ELSEWHERE = ("&", "*", "<<")
+"""What words hold that also mean something elsewhere, or are written elsewhere."""
+
+
+class Kept:
+    """Parts of a file by their words, from one reading to the next."""
+
+    __slots__ = ("_before", "_now")
+
+    def __init__(self) -> None:
+        self._before: dict[Hashable, list[Held]] = {}
+        self._now: dict[Hashable, list[Held]] = {}
+
+    def turn(self) -> None:
+        """Begins a new reading; parts that the last one did not have are forgotten."""
+        self._before, self._now = self._now, {}
+
+    def key(self, node: Node, depends_on: Hashable) -> Hashable | None:
+        """By what a part is known: its words, their column and all else that decides what is made of them.
+
+        None where the words mean something elsewhere, too.
+        """
+        content = node.source.content
+        words = content[node.start : node.end]
+        if any(sign in words for sign in _ELSEWHERE):
+            return None
+        return words, node.start - content.rfind("\n", 0, node.start), depends_on
+
+    def taken(self, key: Hashable, node: Node) -> Any:
+        """The part held by this key last time, moved to where its words stand now; None if there was none."""
+        waiting = self._before.get(key)
+        if not waiting:
+            return None
+        held = waiting.pop(0)
+        passage, part = held
+        passage.text, passage.start = node.source, node.start
+        self._now.setdefault(key, []).append(held)
+        return part
+
+    def hold(self, key: Hashable, passage: Passage, part: object) -> None:
+        """Keeps a part for the next reading; its places lie in the passage."""
+        self._now.setdefault(key, []).append((passage, part))

@@ -1,0 +1,66 @@
+"""What the review of a programme leaves to the next one of the same file, so that it looks at what is new."""
+
+from __future__ import annotations
+
+from .kept import Kept
+from .ledger import Ledger
+from .registry import Silence
+
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from datetime import date
+    from typing import Any
+
+    from .programme import Programme
+    from .surroundings import Surroundings
+
+_SESSIONS = frozenset({"sessions", "blocks", "shared", "waivers"})
+"""Keys under which sessions, or parts of them, stand, and what no rule looks at."""
+
+
+class Lasting:
+    """What the review of a programme leaves to the next one of the same file.
+
+    ``kept`` are the parts that were read, ``silences`` what rules had nothing to say of in the ledger of each
+    athlete.
+    """
+
+    __slots__ = ("_outside", "kept", "silences")
+
+    def __init__(self) -> None:
+        self.kept = Kept()
+        self.silences: dict[Ledger, Silence] = {}
+        self._outside = ""
+
+    def lay_out(self, programme: Programme, plain: Any, today: date, around: Surroundings) -> list[Ledger]:
+        """The ledgers of a later state of the programme, whose data are ``plain``."""
+        outside = _outside_sessions(plain)
+        if outside != self._outside:
+            for silence in self.silences.values():
+                silence.forget()
+        known = {ledger.member: ledger for ledger in self.silences}
+        silences, self._outside = self.silences, outside
+        self.silences = {}
+        for member in programme.members or (None,):
+            ledger = known.get(member)
+            if ledger is None:
+                ledger = Ledger(programme, today, around, member)
+            else:
+                ledger.lay_out(programme)
+            self.silences[ledger] = silences.get(ledger) or Silence()
+        return list(self.silences)
+
+
+def _outside_sessions(plain: dict[str, Any]) -> str:
+    """All that a programme says but for its sessions, activities included."""
+    return repr([*_but_sessions(plain), *(_but_sessions(one) for one in _dicts(plain.get("blocks")))])
+
+
+def _but_sessions(plain: dict[str, Any]) -> list[object]:
+    activities = [one for one in _dicts(plain.get("sessions")) if "activity" in one]
+    return [*((key, value) for key, value in plain.items() if key not in _SESSIONS), activities]
+
+
+def _dicts(value: object) -> list[dict[str, Any]]:
+    """The groups of keys in a list."""
+    return [one for one in value if isinstance(one, dict)] if isinstance(value, list) else []
