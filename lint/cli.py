@@ -16,6 +16,7 @@ usage: spotline review [--as cards|lines|json] [--record-known] [--rules-from MO
        spotline exercises [--as text|json] [--] [WORDS ...]
        spotline rules [--as text|json] [--] [NAME ...]
        spotline schema NAME
+       spotline editor [--version]
        spotline --help | --version
 
 review   reviews programme and athlete files (*.programme.yaml, *.athlete.yaml), or all of them below
@@ -30,6 +31,8 @@ exercises
 rules    lists the rules; with names, shows their pages: what each counts and wants, why, its sources
          and limits, examples, how to move and waive it.
 schema   prints a JSON Schema: {schemas}.
+editor   runs the language server on standard input and output, for an editor to start. It needs
+         pip install "spotline[editor]".
 
 Exit code: 0 nothing blocks, 1 a finding blocks or no exercise is found, 2 the job could not be done.
 spotline reviews what is written down. It clears nobody to train: questions of health belong to the
@@ -264,11 +267,38 @@ def _schema(words: list[str]) -> int:
     return 0
 
 
+def _editor(words: list[str]) -> int:
+    try:
+        chosen, others = _options(words, {"--stdio": (), "--version": ()})
+        if others:
+            raise _RefusedError("the editor command takes no names")
+    except _RefusedError as refused:
+        return _refuse(str(refused))
+    if "--version" in chosen:
+        # What an editor asks before it starts the server: whether that can run, at the price of a look.
+        from importlib.util import find_spec
+
+        return _command(["--version"]) if find_spec("pygls") else _refuse_editor()
+    try:
+        from .editor.server import serve
+    except ModuleNotFoundError as missing:
+        if (missing.name or "").partition(".")[0] not in ("pygls", "lsprotocol", "cattrs", "attrs", "attr"):
+            raise
+        return _refuse_editor()
+    return serve()
+
+
+def _refuse_editor() -> int:
+    print('spotline: the editor needs one thing more: pip install "spotline[editor]"', file=sys.stderr)
+    return 2
+
+
 COMMANDS: dict[str, Callable[[list[str]], int]] = {
     "review": _review,
     "exercises": _exercises,
     "rules": _rules,
     "schema": _schema,
+    "editor": _editor,
 }
 
 PRINTERS: dict[str, Callable[[Review], None]] = {

@@ -23,6 +23,9 @@ if TYPE_CHECKING:
     from .yaml_tree import Node, Reading
 
 MARK = "spotline:"
+PLACEHOLDER = "REASON"
+"""Stands where a reason is still to be written; it is none itself."""
+
 _FORM = re.compile(
     r"waive\s+(?P<rule>[^\s,]+)(?:\s+until\s+(?P<until>\S+))?(?:\s+because(?:\s+(?P<reason>\S.*?))?)?\s*"
 )
@@ -147,6 +150,9 @@ def _listed(reading: Reading, wrong: list[Finding]) -> Iterator[Waiver]:
                 wrong.append(_no_such_day(item.entries["until"].value.place, words["until"]))
             continue
         place = item.entries["rule"].value.place
+        if words["reason"] == PLACEHOLDER:
+            wrong.append(_unreadable(item.entries["reason"].value.place, no_reason=True))
+            continue
         where = _lies_in(words.get("place", ""))
         yield Waiver(place, words["rule"], words["reason"], words.get("who", ""), until, where)
 
@@ -191,7 +197,7 @@ def _day(words: str) -> date | None:
 def _comments(reading: Reading, root: Node, wrong: list[Finding]) -> Iterator[Waiver]:
     """Waivers in real comments: a mark inside a value is text like any other."""
     text = reading.text
-    scalars, groups = _spans(root)
+    scalars, groups = spans(root)
     starts = [start for start, _ in scalars]
     for found in re.finditer(rf"(?<!\S)#[ \t]*{MARK}[ \t]*([^\r\n]*)", text.content):
         before = bisect_right(starts, found.start()) - 1
@@ -200,23 +206,28 @@ def _comments(reading: Reading, root: Node, wrong: list[Finding]) -> Iterator[Wa
         place = text.place(found.start(), found.start() + len(found.group().rstrip()))
         form = _FORM.fullmatch(found.group(1).strip())
         until = form and form["until"]
-        if form is None or not form["reason"] or (until and _day(until) is None):
-            wrong.append(_unreadable(place, form is not None and not form["reason"]))
+        no_reason = form is not None and form["reason"] in (None, PLACEHOLDER)
+        if form is None or no_reason or (until and _day(until) is None):
+            wrong.append(_unreadable(place, no_reason))
             continue
         covers = _within(*_extent(text.content, found.start(), groups))
         yield Waiver(place, form["rule"], form["reason"], "", _day(until) if until else None, covers)
 
 
+def comment(rule: str, reason: str = PLACEHOLDER) -> str:
+    """A waiver of a rule as a comment."""
+    return f"# {MARK} waive {rule} because {reason}"
+
+
 def _unreadable(place: Place, no_reason: bool) -> Finding:
     counted = "This waiver gives no reason." if no_reason else "This waiver cannot be read."
-    change = (
-        "Write it like: # spotline: waive RULE until 2026-03-01 because REASON (the date may be left out)."
-    )
+    form = f"# {MARK} waive RULE until 2026-03-01 because {PLACEHOLDER}"
+    change = f"Write it like: {form} (the date may be left out)."
     rule = "waiver-without-reason" if no_reason else "waiver-unreadable"
     return Finding(rule, "error", place, counted, change=change, where="waiver")
 
 
-def _spans(root: Node) -> tuple[list[tuple[int, int]], list[tuple[int, int]]]:
+def spans(root: Node) -> tuple[list[tuple[int, int]], list[tuple[int, int]]]:
     """Start and end of every single value and key, and of every group of keys, each in order."""
     scalars: set[tuple[int, int]] = set()
     groups: set[tuple[int, int]] = set()

@@ -6,6 +6,7 @@ TYPE_CHECKING = False
 if TYPE_CHECKING:
     from typing import Literal
 
+    from ..finding import Edit, Finding
     from ..places import Text
 
     CompletionKind = Literal["key", "value", "exercise", "athlete", "rule", "day", "muscle"]
@@ -121,3 +122,27 @@ class Target:
         self.start = start
         self.end = end
         self.text = text
+
+
+class Fix:
+    """Edits, taken together, that mend what some ``findings`` say.
+
+    ``preferred`` marks the only way there is; ``snippet`` is what the one edit inserts for a client that lets
+    the coach fill in words, "" where there is nothing to fill in.
+    """
+
+    __slots__ = ("edits", "findings", "preferred", "snippet", "title")
+
+    def __init__(
+        self,
+        title: str,
+        findings: list[Finding],
+        edits: list[Edit],
+        preferred: bool = False,
+        snippet: str = "",
+    ) -> None:
+        self.title = title
+        self.findings = findings
+        self.edits = edits
+        self.preferred = preferred
+        self.snippet = snippet

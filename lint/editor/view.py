@@ -53,6 +53,19 @@ class View:
         return next((offset + by for start, end, by in self.kept if start <= offset < end), None)
 
 
+def widened(content: str, start: int, end: int) -> tuple[int, int]:
+    """A stretch inside the text that holds something to underline, where its line does."""
+    start = min(max(start, 0), len(content))
+    end = min(max(end, start), len(content))
+    if start < end:
+        return start, end
+    if content[end : end + 1] not in ("", "\r", "\n"):
+        return start, end + 1
+    if content[max(0, start - 1) : start] not in ("", "\r", "\n"):
+        return start - 1, end
+    return start, end
+
+
 def whole(content: str) -> list[Kept]:
     """A text of which all still stands, its very end included."""
     return [(0, len(content) + 1, 0)]

@@ -1,0 +1,36 @@
+"""Addresses of documents and paths of files."""
+
+from __future__ import annotations
+
+import os
+import re
+from urllib.parse import quote, unquote, urlsplit
+
+_DRIVE = re.compile(r"/[A-Za-z]:")
+
+
+def path_of(uri: str) -> str:
+    """The path of a ``file:`` address; empty for any other address, and for one that no file can have."""
+    try:
+        parts = urlsplit(uri)
+    except ValueError:
+        return ""
+    path = unquote(parts.path)
+    if parts.scheme.lower() != "file" or not path or "\0" in path:
+        return ""
+    if parts.netloc and parts.netloc != "localhost":
+        path = f"//{unquote(parts.netloc)}{path}"
+    elif _DRIVE.match(path) and os.sep == "\\":
+        path = path[1:]
+    return os.path.normpath(path)
+
+
+def uri_of(path: str) -> str:
+    """The ``file:`` address of a path."""
+    path = os.path.abspath(path).replace(os.sep, "/")
+    return "file://" + quote(path if path.startswith("/") else f"/{path}", safe="/:")
+
+
+def name_in(uri: str) -> str:
+    """The last part of an address's path, readable."""
+    return unquote(uri.rpartition("/")[2].rpartition(":")[2])

@@ -1,0 +1,313 @@
+"""The language server: pygls speaks the protocol, this module says what happens on each message."""
+
+from __future__ import annotations
+
+import asyncio
+import gc
+import logging
+import os
+import sys
+from contextlib import suppress
+from threading import Event
+
+from lsprotocol import types
+from pygls.capabilities import ServerCapabilitiesBuilder
+from pygls.exceptions import JsonRpcException, JsonRpcInvalidRequest, JsonRpcServerNotInitialized
+from pygls.io_ import run_async
+from pygls.lsp.server import LanguageServer
+from pygls.protocol import LanguageServerProtocol, lsp_method
+
+from ..gathering import ENDINGS
+from ..known_findings import NAME as RECORD
+from ..repository import SETTINGS
+from ..version import VERSION
+from .client import Client
+from .diagnostics import SOURCE, diagnostic, diagnostics
+from .paths import path_of
+from .pipe import Input, Output, taken_over
+from .sitting import Sitting
+from .wire import Wire
+
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from collections.abc import Callable
+    from typing import Any, TypeVar
+
+    from .sitting import Seat
+    from .view import View
+
+    Params = TypeVar("Params")
+    Answer = TypeVar("Answer")
+    Opened = types.TextDocumentIdentifier
+
+WATCHED = (*(f"**/*{ending}" for ending in ENDINGS), f"**/{SETTINGS}", f"**/{RECORD}")
+"""Files on the disk that reviews lean on."""
+
+MOST_LITTER = 200_000
+"""Objects that may pile up before what is no longer used is looked for, however little is in use."""
+
+
+class Protocol(LanguageServerProtocol):
+    """The protocol, with documents as `Sitting` keeps them and an answer to everything that goes wrong."""
+
+    _server: Server
+
+    def handle_message(self, message: Any) -> None:
+        """Messages out of turn are refused, or left alone where nobody waits for an answer."""
+        method = getattr(message, "method", None)
+        if method is not None and method != types.EXIT:
+            refusal: JsonRpcException | None = None
+            if self._shutdown:
+                refusal = JsonRpcInvalidRequest("the server has been shut down")
+            elif self._workspace is None and method != types.INITIALIZE:
+                refusal = JsonRpcServerNotInitialized("the server has not been initialized")
+            if refusal is not None:
+                if hasattr(message, "id"):
+                    self._send_response(message.id, error=refusal.to_response_error())
+                return
+        super().handle_message(message)
+
+    def structure_message(self, data: dict[str, Any]) -> Any:
+        """The message that some data stands for; a request that is none is answered with why not."""
+        try:
+            return super().structure_message(data)
+        except JsonRpcException as fault:
+            if "id" in data and "method" in data:
+                self._send_response(data["id"], error=fault.to_response_error())
+            raise
+
+    @lsp_method(types.EXIT)
+    def lsp_exit(self, *params: Any) -> None:  # type: ignore[override]
+        """Ends the conversation."""
+        self._server.stop()
+
+    @lsp_method(types.TEXT_DOCUMENT_DID_OPEN)
+    def lsp_text_document__did_open(self, params: types.DidOpenTextDocumentParams) -> None:
+        """Takes in a document."""
+        opened = params.text_document
+        self._server.sitting.open(opened.uri, opened.version, opened.text)
+
+    @lsp_method(types.TEXT_DOCUMENT_DID_CHANGE)
+    def lsp_text_document__did_change(self, params: types.DidChangeTextDocumentParams) -> None:
+        """Applies changes."""
+        changed = params.text_document
+        self._server.sitting.change(changed.uri, changed.version, map(_change, params.content_changes))
+
+    @lsp_method(types.TEXT_DOCUMENT_DID_CLOSE)
+    def lsp_text_document__did_close(self, params: types.DidCloseTextDocumentParams) -> None:
+        """Lets go of a document, and of what was said of it."""
+        uri = params.text_document.uri
+        if self._server.sitting.close(uri):
+            self._server.publish(uri, None, [])
+
+    @property
+    def was_shut_down(self) -> bool:
+        """Whether the client has asked for the end in due form."""
+        return self._shutdown
+
+
+def _change(change: types.TextDocumentContentChangeEvent) -> Any:
+    if isinstance(change, types.TextDocumentContentChangeWholeDocument):
+        return None, change.text
+    start, end = change.range.start, change.range.end
+    return ((start.line, start.character), (end.line, end.character)), change.text
+
+
+class Server(LanguageServer):
+    """One conversation with one client."""
+
+    protocol: Protocol
+
+    def __init__(self) -> None:
+        super().__init__(SOURCE, VERSION, protocol_cls=Protocol)
+        self.sitting = Sitting(self.log)
+        self.client = Client(types.ClientCapabilities())
+        self._over = self._stop_event = Event()
+        self._input: Input | None = None
+        self._refresh = False
+        self._warm = False
+        self._in_use = 0
+        self._on(types.INITIALIZE, self.initialize)
+        self._on(types.INITIALIZED, self.initialized)
+        self._on(types.TEXT_DOCUMENT_DID_SAVE, self.saved)
+        self._on(types.WORKSPACE_DID_CHANGE_WATCHED_FILES, self.files_changed)
+        self._on(types.WORKSPACE_DID_CHANGE_CONFIGURATION, self.configured)
+        actions = types.CodeActionOptions([types.CodeActionKind.QuickFix])
+        self._on(types.TEXT_DOCUMENT_CODE_ACTION, self.code_action, actions)
+
+    # The conversation
+
+    def serve(self) -> int:
+        """Answers until the client is done; the exit code: 0 where it has said so in due form, else 1."""
+        read, write = taken_over()
+        self._input = Input(read, self.step)
+        self.protocol.set_writer(Output(write, self.stop))
+        gc.freeze()
+        asyncio.run(run_async(self._over, self._input, self.protocol, None, self.report_server_error))
+        return 0 if self.protocol.was_shut_down else 1
+
+    def stop(self) -> None:
+        """Ends the conversation after the message at hand."""
+        self._over.set()
+        if self._input is not None:
+            self._input.end()
+
+    def log(self, words: str) -> None:
+        """One line on standard error, where clients keep their logs."""
+        line = " ".join(words.split())
+        with suppress(OSError):
+            print(f"spotline: {line}", file=sys.stderr, flush=True)
+
+    def report_server_error(self, error: Exception, source: Any) -> None:
+        """What went wrong outside of a handler; nothing of it reaches the coach."""
+        self.log(f"{type(error).__name__}: {error}")
+
+    def _on(self, method: str, handler: Callable[[Params], Answer], options: Any = None) -> None:
+        """Has a handler take the messages of a method; its failure is a line in the log and no answer."""
+
+        def answer(params: Params) -> Answer | None:
+            try:
+                return handler(params)
+            except Exception as fault:
+                self.log(f"{handler.__name__} failed ({type(fault).__name__}: {fault})")
+                return None
+
+        self.feature(method, options)(answer)
+
+    # What is done while nothing comes
+
+    def step(self) -> bool:
+        """One step of what there is to do; says whether there may be more."""
+        waiting = self.sitting.waiting()
+        if waiting:
+            self._tell(waiting[0])
+            return True
+        if self._refresh:
+            self._refresh = False
+            self._ask_to_refresh()
+        if not self._warm and self.protocol._workspace is not None:
+            self._warm = True
+            self._warm_up()
+            return True
+        self._collect()
+        return False
+
+    def _tell(self, seat: Seat) -> None:
+        """Reviews a document, and publishes what is found unless there is news of it meanwhile."""
+        view = self.sitting.reviewed(seat)
+        if self._input is not None and self._input.waiting:
+            return
+        found = [] if view is None else diagnostics(view, self.client, self._wire(seat))
+        self.publish(seat.document.uri, seat.document.version, found)
+        seat.told = True
+        self._refresh = self._refresh or seat.moved
+
+    def publish(self, uri: str, version: int | None, found: list[types.Diagnostic]) -> None:
+        """Tells the client what is found in a document."""
+        known = version if self.client.versions else None
+        self.text_document_publish_diagnostics(types.PublishDiagnosticsParams(uri, found, known))
+
+    def _ask_to_refresh(self) -> None:
+        """Has the client ask anew for what has changed without a change of the text it stands in."""
+        if self.client.hints_refresh:
+            self.workspace_inlay_hint_refresh(None)
+        if self.client.lenses_refresh:
+            self.workspace_code_lens_refresh(None)
+
+    def _warm_up(self) -> None:
+        """Imports what the first review needs."""
+        from ..registry import all_rules
+
+        all_rules()
+
+    def _collect(self) -> None:
+        """Frees what is no longer used, once as much of it may have piled up as is in use."""
+        if gc.get_count()[0] > max(MOST_LITTER, self._in_use):
+            gc.collect()
+            self._in_use = len(gc.get_objects())
+
+    # The client itself
+
+    def initialize(self, params: types.InitializeParams) -> None:
+        """Takes in what the client can do and where it works."""
+        self.client = Client(params.capabilities)
+        self.client.set(params.initialization_options)
+        chosen = ServerCapabilitiesBuilder.choose_position_encoding(params.capabilities)
+        encoding = chosen.value if isinstance(chosen, types.PositionEncodingKind) else chosen
+        self.sitting.encoding = encoding  # type: ignore[assignment]
+        folders = [folder.uri for folder in params.workspace_folders or ()]
+        paths = [path_of(uri) for uri in (*folders, params.root_uri or "")] + [params.root_path or ""]
+        home = next((path for path in paths if path and os.path.isdir(path)), "")
+        if home:
+            self.sitting.home = home
+            os.chdir(home)
+
+    def initialized(self, params: types.InitializedParams) -> None:
+        """Asks to be told of changes on the disk and of settings."""
+        wanted = []
+        if self.client.watches:
+            watchers = [types.FileSystemWatcher(pattern) for pattern in WATCHED]
+            options = types.DidChangeWatchedFilesRegistrationOptions(watchers)
+            wanted.append(types.Registration("files", types.WORKSPACE_DID_CHANGE_WATCHED_FILES, options))
+        if self.client.listens:
+            section = types.DidChangeConfigurationRegistrationOptions(SOURCE)
+            wanted.append(types.Registration("settings", types.WORKSPACE_DID_CHANGE_CONFIGURATION, section))
+        if wanted:
+            self.client_register_capability(types.RegistrationParams(wanted))
+
+    def configured(self, params: types.DidChangeConfigurationParams) -> None:
+        """Takes over settings, or asks for them where they have not come along."""
+        told = params.settings
+        if isinstance(told, dict) and told:
+            self._set(told.get(SOURCE, told))
+        elif self.client.configuration:
+            asked = types.ConfigurationParams([types.ConfigurationItem(section=SOURCE)])
+            self.workspace_configuration(asked, lambda answers: self._set(next(iter(answers), None)))
+
+    def _set(self, settings: Any) -> None:
+        self.client.set(settings)
+        self._refresh = True
+
+    def saved(self, params: types.DidSaveTextDocumentParams) -> None:
+        """Looks at the disk: a good moment for clients that do not watch it."""
+        self.sitting.look()
+
+    def files_changed(self, params: types.DidChangeWatchedFilesParams) -> None:
+        """Reviews all that is open anew where a file has changed that is not open itself."""
+        if any(self.sitting.seat_of(path_of(change.uri)) is None for change in params.changes):
+            self.sitting.renew()
+
+    # What the client asks of a document
+
+    def _wire(self, seat: Seat) -> Wire:
+        return Wire(self.sitting, seat, self.client)
+
+    def _opened(self, document: Opened) -> tuple[View, Wire] | None:
+        """The reviewed state of a document and the way to write answers on it; None for none of ours."""
+        view = self.sitting.view(document.uri)
+        return None if view is None else (view, self._wire(self.sitting.seats[document.uri]))
+
+    def code_action(self, params: types.CodeActionParams) -> list[types.CodeAction] | None:
+        """Quick fixes for the findings that a range touches, whatever the client says they are."""
+        from .fixes import fixes
+
+        only = params.context.only
+        if only and not any(types.CodeActionKind.QuickFix.startswith(kind) for kind in only):
+            return None
+        opened = self._opened(params.text_document)
+        if opened is None:
+            return None
+        view, wire = opened
+        start, end = wire.offset(params.range.start), wire.offset(params.range.end)
+        return [
+            wire.fix(fix, [diagnostic(one, view, self.client, wire) for one in fix.findings])
+            for fix in fixes(view, min(start, end), max(start, end))
+        ]
+
+
+def serve() -> int:
+    """Runs the language server on standard input and output; returns the exit code."""
+    logging.getLogger("pygls").setLevel(
+        logging.CRITICAL + 1
+    )  # it tells what went wrong at length, we in a line
+    return Server().serve()
