@@ -1,0 +1,199 @@
+"""What is shown behind the coach's words: sets by muscle group behind sessions and weeks, kg behind loads."""
+
+from __future__ import annotations
+
+from ..ledger import Ledger
+from ..yaml_tree import Mapping, Sequence
+from .answers import Hint
+from .counts import HALF, in_full, in_short, of_week, session_in_short
+from .effort_words import Settable, on_file, percent_of_best
+from .phrases import Told, md, name_of, paragraphs, several, together
+from .spot import Sight
+
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from collections.abc import Iterator
+
+    from ..ledger import Entry
+    from ..programme import Block, Session
+    from ..yaml_tree import Node
+    from .answers import HintKind
+    from .view import View
+
+    Made = tuple[int, str, str, HintKind]
+    """Offset in the text that was read, label, tooltip, kind."""
+
+SETS, KILOGRAMS = "sets", "kg"
+
+MOST_NAMES = 3
+"""Athletes, or lifts that share a load, that are told one by one."""
+
+
+def hints(view: View, start: int, end: int, shown: frozenset[str]) -> list[Hint]:
+    """The hints of the kinds ``shown`` (sets, kg) from ``start`` to ``end`` of the document, in order."""
+    sight = Sight(view)
+    root = sight.reading.root
+    if not sight.review.ledgers or root is None:
+        return []
+    made: list[Made] = []
+    if SETS in shown:
+        made += _Sets(sight).of_programme(root)
+    if KILOGRAMS in shown:
+        made += _loads(view, sight)
+    found = []
+    for held, label, tooltip, kind in sorted(made, key=lambda one: one[0]):
+        offset = _behind(sight, held)
+        if offset is not None and start <= offset <= end:
+            found.append(Hint(offset, label, tooltip, kind))
+    return found
+
+
+def _behind(sight: Sight, offset: int) -> int | None:
+    """Where the character before an offset ends in the document's text."""
+    there = sight.there(max(0, offset - 1))
+    return None if there is None else there + min(1, offset)
+
+
+# Sets
+
+
+class _Sets:
+    """Hints on what sessions and weeks hold."""
+
+    def __init__(self, sight: Sight) -> None:
+        self.text = sight.reading.text
+        self.ledgers = sight.review.ledgers
+        self.sessions: dict[tuple[Block, int, int], list[Session]] = {}
+        for block in sight.standing.blocks:
+            for session in block.sessions:
+                key = (block, session.place.start, session.place.end)
+                self.sessions.setdefault(key, []).append(session)
+        self.blocks = sight.standing.blocks
+
+    def of_programme(self, root: Node) -> Iterator[Made]:
+        if not isinstance(root, Mapping):
+            return
+        listed = root.entries.get("blocks")
+        if listed is None:
+            yield from self.of_block(root, self.blocks[0], root)
+        elif isinstance(listed.value, Sequence):
+            # As many as were read: those past the longest programme were not.
+            for item, block in zip(listed.value.items, self.blocks, strict=False):
+                if isinstance(item, Mapping):
+                    yield from self.of_block(item, block, root)
+
+    def of_block(self, held: Mapping, block: Block, root: Node) -> Iterator[Made]:
+        """The week's hint at the head of its sessions, and one behind each session.
+
+        Behind the last session, where the week ends, most editors would cut the second of two hints off.
+        """
+        entry = held.entries.get("sessions")
+        if entry is None:
+            return
+        label, tooltip = self.week(block)
+        if label:
+            head = held.end if held.defined is not None else entry.key.end
+            yield self.line_end(head), label, tooltip, "sets"
+        items = entry.value.items if isinstance(entry.value, Sequence) else []
+        if held.defined is not None or entry.value.defined is not None:
+            return
+        for at, item in enumerate(items):
+            name = item.entries.get("session") if isinstance(item, Mapping) else None
+            sessions = self.sessions.get((block, name.value.start, name.value.end)) if name else None
+            if sessions is None:
+                continue
+            label, tooltip = self.session(sessions)
+            if label:
+                end = self.line_end(item.end)
+                crowded = at + 1 < len(items) and items[at + 1].start < end
+                yield item.end if crowded else end, label, tooltip, "sets"
+
+    def line_end(self, offset: int) -> int:
+        """The end of the line that holds an offset, its comment included."""
+        line, column = self.text.position(offset)
+        return offset - column + 1 + len(self.text.whole_line(line))
+
+    def week(self, block: Block) -> tuple[str, str]:
+        """Label and tooltip for the weeks of a block."""
+        weeks = [
+            (week, at, numbers)
+            for at, ledger in enumerate(self.ledgers)
+            for week, numbers in ledger.like_weeks()
+            if week.block is block
+        ]
+        told = [Told(in_short(week), at, numbers) for week, at, numbers in weeks if week.visits]
+        drawn = together(told, self.ledgers, block.weeks)
+        if not drawn or not drawn[0][1].words:
+            return "", ""
+        whole = [Told(of_week(week), at, numbers) for week, at, numbers in weeks]
+        label = f"{_small(drawn[0][0]) or 'a week'}: {drawn[0][1].words}"
+        return label, paragraphs(several(whole, self.ledgers), in_full(weeks[0][0]), HALF)
+
+    def session(self, sessions: list[Session]) -> tuple[str, str]:
+        """Label and tooltip for a session."""
+        visits = [
+            (visit, at, numbers)
+            for at, ledger in enumerate(self.ledgers)
+            for week, numbers in ledger.like_weeks()
+            for visit in week.visits
+            if visit.session in sessions
+        ]
+        drawn = together([Told(in_short(visit), at, numbers) for visit, at, numbers in visits], self.ledgers)
+        if not drawn or not drawn[0][1].words:
+            return "", ""
+        head, first = drawn[0]
+        label = f"{_small(head)}: {first.words}" if len(drawn) > 1 else first.words
+        times = [Told(session_in_short(visit), at, numbers) for visit, at, numbers in visits]
+        return label, paragraphs(several(times, self.ledgers), in_full(visits[0][0]), HALF)
+
+
+def _small(head: str) -> str:
+    """A head within a label: ``weeks 1-3``; names keep their capital."""
+    return f"w{head[1:]}" if head.startswith("Week") else head
+
+
+# Kilograms
+
+
+def _loads(view: View, sight: Sight) -> Iterator[Made]:
+    settable = Settable(view.desk, sight.review.team)
+    for (_, end), entries in sight.standing.loads():
+        told = [(entry, words) for entry in entries if (words := _worth(entry, settable))]
+        if told:
+            yield end, f"= {_named(told, entries)}", _reckoned(told), "kg"
+
+
+def _worth(entry: Entry, settable: Settable) -> str:
+    """A load in % in kg, one in kg in %; "" where no best lift is on file."""
+    percent = percent_of_best(entry)
+    return f"{percent} 1RM" if percent else settable.kilograms(entry)
+
+
+def _named(told: list[tuple[Entry, str]], entries: list[Entry]) -> str:
+    """The worth of a load: once where it is the same for all, else by athlete or lift."""
+    worths = dict.fromkeys(words for _, words in told)
+    if len(worths) == 1 and len(told) == len(entries):
+        return next(iter(worths))
+    athletes = len({entry.ledger for entry in entries}) > 1
+    lifts = len({entry.exercise for entry in entries}) > 1
+    said = dict.fromkeys(
+        " ".join([*([_name(entry.ledger)] if athletes else []), *([entry.name] if lifts else []), words])
+        for entry, words in told
+    )
+    more = ", ..." if len(said) > MOST_NAMES else ""
+    return f"{', '.join([*said][:MOST_NAMES])}{more}"
+
+
+def _name(ledger: Ledger) -> str:
+    return ledger.athlete.name if ledger.athlete else ""
+
+
+def _reckoned(told: list[tuple[Entry, str]]) -> str:
+    """What each was reckoned from."""
+    lines: dict[str, None] = {}
+    for entry, words in told:
+        if entry.strongest is not None and entry.work.load is not None:
+            who = f"{name_of(entry.ledger)}: " if entry.ledger.athlete else ""
+            best = on_file(entry.strongest[0])
+            lines[f"{who}{md(entry.work.load.words)} = {md(words)}; best on file: {best}"] = None
+    return "\n\n".join(lines)

@@ -1,0 +1,439 @@
+"""What the words under the pointer mean: an exercise, a load, a muscle, a rule, a key."""
+
+from __future__ import annotations
+
+import re
+from datetime import timedelta
+
+from ...rules.words import line_name, listed
+from .. import quantities
+from ..body import catalogue, curves
+from ..body.known import Known
+from ..quantities import plain, week_list
+from ..waivers import MARK
+from . import area_words, effort_words, exercise_words, rule_sheet
+from .answers import Hover
+from .counts import HALF, of_lines, of_session, of_several, of_week, session_in_short
+from .phrases import Told, bullets, md, paragraphs, several
+from .rule_sheet import rule_markdown
+from .schema_words import described
+from .spot import Sight, spot_at
+
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from collections.abc import Callable, Iterable
+    from datetime import date
+
+    from ..body.catalogue import Exercise
+    from ..ledger import Entry, Visit
+    from ..programme import Block, Prescription
+    from .spot import Spot, Standing
+    from .view import View
+
+__all__ = ["hover", "rule_markdown"]
+
+LAST_READABLE = "_As last readable: the text cannot be read just now._"
+
+A_LINE = ("sessions", 0, "exercises", 0)
+"""Where the schema describes the keys of a line."""
+
+EFFORT = ("load", "reps", "rir", "rpe")
+TIMES = ("rest", "tempo", "hold", "every", "for", "distance")
+BY_AREA = ("loads", "weekly limits", "groups", "credit")
+"""Keys under which every key names an area."""
+
+AREAS = ("focus", "priority", "area", "weekly sets of", "without limit")
+"""Keys whose values name areas."""
+
+ACTIONS = ("weekly sets of", "in", "actions", "assists")
+"""Keys whose values may name a joint action."""
+
+
+def hover(view: View, offset: int) -> Hover | None:
+    """What stands at an offset of the document, in Markdown; None where there is nothing to say."""
+    sight = Sight(view)
+    waived = _waived(view, sight, offset)
+    if waived is not None:
+        return waived
+    spot = sight.at(offset)
+    if spot is None or not spot.part:
+        return None
+    stretch = sight.stretch(spot.start, spot.end)
+    if stretch is None:
+        return None
+    words = _Page(view, sight, spot).words()
+    if not words:
+        return None
+    return Hover(*stretch, words if sight.current else paragraphs(words, LAST_READABLE))
+
+
+_WAIVER = re.compile(rf"(?<!\S)#[ \t]*{MARK}[ \t]*waive[ \t]+([^\s,]+)")
+
+
+def _waived(view: View, sight: Sight, offset: int) -> Hover | None:
+    """The rule that a comment waives."""
+    line, column = view.text.position(offset)
+    found = _WAIVER.search(view.text.whole_line(line))
+    if found is None or column - 1 < found.start():
+        return None
+    start = offset - column + 1
+    root = sight.reading.root
+    if sight.current and root is not None and spot_at(root, start + found.start() + 1).part:
+        return None  # it stands inside a value
+    words = rule_sheet.rules_of(view.review.team)
+    rule = words.get(found[1])
+    page = rule_sheet.in_short(rule, view.review.team) if rule else rule_markdown(found[1], view.review.team)
+    return Hover(start + found.start(1), start + found.end(1), page)
+
+
+class _Page:
+    """What is to be said of a spot."""
+
+    def __init__(self, view: View, sight: Sight, spot: Spot) -> None:
+        self.view = view
+        self.desk = view.desk
+        self.sight = sight
+        self.spot = spot
+        self.kind = sight.review.kind
+        self.team = sight.review.team
+        self.known: Known = self.team.around.known
+        if self.kind == "exercises":
+            self.known = Known(self.desk.exercises_at(view.path).exercises)
+
+    @property
+    def standing(self) -> Standing:
+        return self.sight.standing
+
+    def words(self) -> str:
+        """The page; the schema's word on the key where nothing better is known."""
+        spot = self.spot
+        if spot.part == "merged":
+            return self.merged()
+        said = self.of_key() if spot.part == "key" else self.of_value()
+        return said or self.schema()
+
+    def schema(self) -> str:
+        root = self.spot.nodes[0].plain
+        keys = self.spot.keys
+        if self.kind == "programme" and keys[:1] == ("shared",):
+            keys = (*A_LINE, self.spot.name)  # what stands there is mostly meant for lines
+        words = described(self.kind, root, keys)
+        name = self.spot.keys[-1] if self.spot.keys else ""
+        return f"**{md(str(name))}**: {md(words)}" if words and isinstance(name, str) else words
+
+    def merged(self) -> str:
+        """What ``<<`` brings in here."""
+        node = self.spot.node
+        entries = getattr(node, "entries", {})
+        brought = [
+            f"{md(key)}: {md(str(entry.value.plain))}"
+            for key, entry in entries.items()
+            if entry.merged
+            and (entry.merged[0].start, entry.merged[0].end) == (self.spot.start, self.spot.end)
+        ]
+        return f"Brings in {', '.join(brought)}." if brought else ""
+
+    # Keys
+
+    def of_key(self) -> str:
+        spot = self.spot
+        if spot.by_week is not None:
+            return self.week_key(*spot.by_week)
+        if spot.owner == "best lifts":
+            return self.exercise(spot.name)
+        if spot.owner in BY_AREA:
+            return self.area(spot.name)
+        if spot.owner == "rules" and self.kind == "team":
+            return self.rule(spot.name)
+        if spot.path[-3:-2] == ("rules",) and self.kind == "team":
+            return self.option(spot.owner, spot.name)
+        return ""
+
+    def week_key(self, first: int, last: int) -> str:
+        block = self.standing.block(self.spot)
+        if block is None:
+            return ""
+        weeks = range(block.first + first - 1, block.first + min(last, block.weeks))
+        of = (
+            f" of the programme, {week_list([*range(first, last + 1)])} of {md(block.name)}"
+            if block.name
+            else ""
+        )
+        return f"{_capital(week_list(weeks))}{of}{self.dates(weeks)}." if weeks else ""
+
+    # Values
+
+    def of_value(self) -> str:
+        spot = self.spot
+        name, words = spot.name, spot.words
+        if name in ("exercise", "swap", "or"):
+            return self.exercise(words) or self.line_in_short()
+        if self.kind == "exercises" and name in ("name", "also", "easier", "harder"):
+            own = name in ("name", "also") and self.known.exercise(words) is None
+            return "" if own else self.exercise(words)  # one that is still faulty says so by a finding
+        if name in ACTIONS and (said := area_words.action(words)):
+            return said
+        if name == "rule" and spot.owner in ("waivers", "team rules"):
+            return self.rule(words)
+        if name in AREAS and not (name == "area" and catalogue.area(words) is None):
+            return self.of_area(words)
+        if spot.owner in ("weekly limits", "groups"):
+            return self.area(name)
+        if spot.path[-3:-2] == ("best lifts",):
+            return self.best_lift(spot.owner)
+        return self.of_programme(name)
+
+    def of_programme(self, name: str) -> str:
+        """Values that only a counted programme explains."""
+        says: dict[str, Callable[[], str]] = {
+            **dict.fromkeys(EFFORT, self.effort),
+            **dict.fromkeys(TIMES, self.times),
+            "sets": self.sets,
+            "rounds": self.sets,
+            "session": self.session,
+            "day": self.session,
+            "weeks": self.weeks,
+            "programme": self.weeks,
+            "deload": self.weeks,
+            "starts": self.starts,
+            "date": self.event,
+            "event": self.event,
+            "athlete": self.athletes,
+            "athletes": self.athletes,
+        }
+        if self.kind != "programme" or not self.standing.ledgers:
+            return ""
+        if self.spot.path[-2:] == ("blocks", "name"):
+            name = "weeks"
+        said = says[name]() if name in says else ""
+        return said or self.line_in_short()
+
+    # Exercises and their lines
+
+    def exercise(self, words: str) -> str:
+        if not words:
+            return ""
+        exercise = self.known.exercise(words)
+        if exercise is None:
+            return exercise_words.unknown(words, self.known)
+        return paragraphs(exercise_words.profile(exercise, words), self.counted(words, exercise))
+
+    def counted(self, words: str, exercise: Exercise) -> str:
+        """How the sets of an exercise count, or what would change where it is only an alternate."""
+        if not self.standing.ledgers:
+            return ""
+        if self.spot.name == "or":
+            lines = self.standing.lines(self.spot)
+            meant = [self.known.exercise(term.words) for line in lines[:1] for term in line.names()[:1]]
+            return "".join(exercise_words.against(exercise, one) for one in meant if one is not None)
+        lines = self.lines_of(exercise)
+        said = of_lines(self.standing.ledgers, lines, exercise) if lines else ""
+        return paragraphs(said, HALF) if said else ""
+
+    def lines_of(self, exercise: Exercise) -> list[Prescription]:
+        """The lines that the words belong to; by name where they stand in none."""
+        entries = self.standing.entries("exercise", self.spot.node.start, self.spot.node.end)
+        if entries:
+            return list(dict.fromkeys(entry.prescription for entry in entries))
+        lines = self.standing.lines(self.spot)
+        if lines:
+            return lines
+        by_name = [entry.prescription for entry in self.standing.weeks if entry.exercise is exercise]
+        return list(dict.fromkeys(by_name))
+
+    def entries(self, name: str) -> list[Entry]:
+        """What is done by the value here."""
+        written = self.spot.node
+        return self.standing.entries(name, written.start, written.end)
+
+    def effort(self) -> str:
+        settable = effort_words.Settable(self.desk, self.team)
+        return self.of_entries(
+            self.entries(self.spot.name), lambda entry: effort_words.effort(entry, settable)
+        )
+
+    def times(self) -> str:
+        name = self.spot.name
+        entries = self.entries(name) or [
+            entry for entry in self.standing.weeks if entry.prescription in self.standing.lines(self.spot)
+        ]
+        head = ""
+        phases = entries[0].work.tempo if entries and name == "tempo" else None
+        if phases is not None:
+            head = f"{_capital(effort_words.tempo(phases))}."
+        return paragraphs(head, self.of_entries(entries, self.timing))
+
+    def timing(self, entry: Entry) -> str:
+        visit = self.visit_of(entry)
+        return effort_words.timing(entry, visit) if visit else ""
+
+    def visit_of(self, entry: Entry) -> Visit | None:
+        week = entry.ledger.weeks[self.standing.weeks[entry][0] - 1]
+        return next((visit for visit, one in week.entries() if one is entry), None)
+
+    def of_entries(self, entries: Iterable[Entry], say: Callable[[Entry], str]) -> str:
+        """What is said of each group of sets that the words belong to, like words once."""
+        told = [
+            Told(
+                say(entry),
+                self.standing.ledgers.index(entry.ledger),
+                self.standing.weeks[entry],
+                of=md(line_name(entry.prescription)),
+            )
+            for entry in entries
+        ]
+        return several([one for one in told if one.words], self.standing.ledgers)
+
+    def sets(self) -> str:
+        entries = self.entries(self.spot.name)
+        lines = list(dict.fromkeys(entry.prescription for entry in entries))
+        exercises = list(dict.fromkeys(entry.exercise for entry in entries if entry.exercise is not None))
+        if not exercises:
+            return ""
+        ledgers = self.standing.ledgers
+        if len(exercises) == 1:
+            return paragraphs(of_lines(ledgers, lines, exercises[0]), HALF)
+        return paragraphs(of_several(ledgers, lines, exercises), HALF)
+
+    def line_in_short(self) -> str:
+        """For an alias that stands for a whole line, session or group: what it stands for."""
+        node = self.spot.node
+        if node.defined is None or self.spot.part != "value":
+            return ""
+        if self.standing.sessions(self.spot) and "session" in getattr(node, "entries", {}):
+            return self.session()
+        held = getattr(node, "entries", {}).get("exercise")
+        return self.exercise(str(held.value.plain)) if held is not None else ""
+
+    def best_lift(self, name: str) -> str:
+        """What a best lift for several repetitions stands for."""
+        held = self.spot.nodes[-2].plain
+        reps, load = held.get("reps"), quantities.load(held.get("load"))
+        exercise = self.known.exercise(name)
+        if exercise is None or not isinstance(reps, int) or reps < 2 or load is None or load.kind != "mass":
+            return ""
+        percent = curves.percent_for(reps, curves.curve_of(exercise.name))
+        if percent is None or load.span is None:
+            return ""
+        one = plain(round(load.span.middle * 100 / percent))
+        return paragraphs(
+            f"{md(load.words)} for {reps} is about **{one} kg** for one"
+            f" ({reps} repetitions lie at {plain(round(percent))} %).",
+            effort_words.ESTIMATE,
+        )
+
+    # Areas and rules
+
+    def of_area(self, words: str) -> str:
+        """A word of the focus or the priorities, which may also name an exercise."""
+        if words and catalogue.area(words) is None and self.known.exercise(words) is not None:
+            return self.exercise(words)
+        return self.area(words) if words else ""
+
+    def area(self, words: str) -> str:
+        return area_words.area(words, self.standing.ledgers, self.desk, self.team) if words else ""
+
+    def rule(self, name: str) -> str:
+        rule = rule_sheet.rules_of(self.team).get(name)
+        return rule_sheet.in_short(rule, self.team) if rule else rule_markdown(name, self.team)
+
+    def option(self, rule_name: str, name: str) -> str:
+        rule = rule_sheet.rules_of(self.team).get(rule_name)
+        if rule is None:
+            return ""
+        return "".join(rule_sheet.limit(one, rule, self.team) for one in rule.options if one.name == name)
+
+    # Sessions, weeks, days, athletes
+
+    def session(self) -> str:
+        sessions = self.standing.sessions(self.spot)
+        told = [
+            Told(of_session(visit), at, numbers, short=session_in_short(visit), of=md(visit.session.name))
+            for at, ledger in enumerate(self.standing.ledgers)
+            for week, numbers in ledger.like_weeks()
+            for visit in week.visits
+            if visit.session in sessions
+        ]
+        return several(told, self.standing.ledgers)
+
+    def weeks(self) -> str:
+        block = self.standing.block(self.spot)
+        blocks = (block,) if block is not None else self.standing.blocks
+        return self.of_blocks(blocks)
+
+    def of_blocks(self, blocks: tuple[Block, ...]) -> str:
+        numbers = [week for one in blocks for week in range(one.first, one.first + one.weeks)]
+        told = [
+            Told(of_week(week), at, alike)
+            for at, ledger in enumerate(self.standing.ledgers)
+            for week, alike in ledger.like_weeks()
+            if week.block in blocks
+        ]
+        head = f"{_capital(week_list(numbers))}{self.dates(numbers)}"
+        return paragraphs(head, several(told, self.standing.ledgers, len(numbers)), HALF)
+
+    def starts(self) -> str:
+        ledger = self.standing.ledgers[0]
+        if ledger.programme.starts is None or ledger.ends is None:
+            return ""
+        weeks = f"{len(ledger.weeks)} week{'' if len(ledger.weeks) == 1 else 's'}"
+        return f"{_day(ledger.programme.starts)}; {weeks} end on {_day(ledger.ends)}."
+
+    def event(self) -> str:
+        """The week and day that an event falls on."""
+        ledger = self.standing.ledgers[0]
+        held = self.spot.around("event")
+        if held is None:
+            return ""
+        place = (held.entries["event"].value.start, held.entries["event"].value.end)
+        for number, event in ledger.events():
+            if (event.place.start, event.place.end) == place and event.date is not None:
+                week = (number - 1) // 7 + 1
+                within = (
+                    f"week {week} of {len(ledger.weeks)}"
+                    if 1 <= week <= len(ledger.weeks)
+                    else "outside the programme"
+                )
+                return f"{_day(event.date)}: {within}."
+        return ""
+
+    def dates(self, weeks: Iterable[int]) -> str:
+        """``, 30 November to 20 December 2026``: the days that weeks run from and to."""
+        starts = self.standing.ledgers[0].programme.starts
+        numbers = [*weeks]
+        if starts is None or not numbers:
+            return ""
+        first, last = starts + timedelta(7 * numbers[0] - 7), starts + timedelta(7 * numbers[-1] - 1)
+        return f", {_day(first)} to {_day(last)}"
+
+    def athletes(self) -> str:
+        """The athlete whose file is named here."""
+        words = self.spot.words
+        for ledger in self.standing.ledgers:
+            athlete = ledger.athlete
+            if athlete is None or not words or not _is_file(athlete.place.text.name, words):
+                continue
+            age = f"{plain(athlete.age)} years" if athlete.age is not None else ""
+            mass = f"{plain(athlete.body_mass)} kg" if athlete.body_mass is not None else ""
+            lifts = [effort_words.on_file(lift) for lift in athlete.best_lifts]
+            spared = [md(one.subject.words) for one in athlete.protect]
+            about = ", ".join(md(part) for part in (athlete.level, age, mass) if part)
+            return paragraphs(
+                f"**{md(athlete.name)}**{f': {about}' if about else ''}",
+                f"spares {listed(spared)}" if spared else "",
+                bullets(lifts) if lifts else "No best lift on file, so kg and % of 1RM cannot be told.",
+            )
+        return ""
+
+
+def _is_file(name: str, words: str) -> bool:
+    """Whether a file's path ends as it is written in a programme."""
+    return name.replace("\\", "/").endswith(words.rpartition("/")[2])
+
+
+def _day(day: date) -> str:
+    return f"{day.day} {day:%B %Y}"
+
+
+def _capital(words: str) -> str:
+    return f"{words[:1].upper()}{words[1:]}"
