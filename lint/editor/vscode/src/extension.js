@@ -29,7 +29,7 @@ export function deactivate() {
 /** The one server of this window, from the first file of ours on. */
 class Server {
   #client;
-  #output = vscode.window.createOutputChannel("spotline");
+  #output = vscode.window.createOutputChannel("spotline", { log: true });
   #status = vscode.languages.createLanguageStatusItem("spotline", [...OURS, UNTITLED]);
   #pages = new Pages((command, words) => this.#ask(command, words));
   #fallback;
@@ -38,7 +38,7 @@ class Server {
   #isSettling = false;
   #isStale = false;
   #isWanted = false;
-  #hasTold = false;
+  #told = new Set();
 
   constructor(context) {
     this.#fallback = new Fallback(context.asAbsolutePath("schemas"), [...OURS, UNTITLED]);
@@ -96,12 +96,12 @@ class Server {
   async #start() {
     const found = await find(await this.#around(), ask);
     if (found.absent) return this.#isAbsent(found.absent);
-    this.#output.appendLine(`spotline ${found.version}: ${found.command}`);
+    this.#output.info(`spotline ${found.version}: ${found.command}`);
     this.#client = this.#clientOf(found.command);
     try {
       await this.#client.start();
     } catch (fault) {
-      this.#output.appendLine(String(fault));
+      this.#output.error(String(fault));
       return this.#isAbsent(`spotline at ${found.command} does not start; its output says more.`);
     }
     this.#fallback.stop();
@@ -109,12 +109,12 @@ class Server {
   }
 
   #isAbsent(sentence) {
-    this.#output.appendLine(sentence);
+    this.#output.warn(sentence);
     this.#client = undefined;
     this.#fallback.start();
     this.#says("spotline is not running", vscode.LanguageStatusSeverity.Warning, sentence);
-    if (this.#hasTold) return;
-    this.#hasTold = true;
+    if (this.#told.has(sentence)) return;
+    this.#told.add(sentence);
     const open = "Open the setting";
     vscode.window.showWarningMessage(sentence, open).then((chosen) => {
       if (chosen === open) vscode.commands.executeCommand("workbench.action.openSettings", "spotline.path");
@@ -150,7 +150,7 @@ class Server {
       const chosen = await environments.resolveEnvironment(environments.getActiveEnvironmentPath(folder));
       return chosen?.executable.uri?.fsPath ?? "";
     } catch (fault) {
-      this.#output.appendLine(`The chosen Python is not known: ${fault}`);
+      this.#output.warn(`The chosen Python is not known: ${fault}`);
       return "";
     }
   }
@@ -184,16 +184,12 @@ class Server {
   }
 
   #configured(change) {
-    if (change.affectsConfiguration("spotline.path")) {
-      if (this.#isWanted) this.restart();
-    } else if (change.affectsConfiguration("spotline")) {
-      this.#client?.sendNotification("workspace/didChangeConfiguration", { settings: { spotline: options() } });
-    }
+    if (this.#isWanted && change.affectsConfiguration("spotline.path")) this.restart();
   }
 
   #restartAsAsked() {
     this.#isWanted = true;
-    this.#hasTold = false;
+    this.#told.clear();
     return this.restart();
   }
 
