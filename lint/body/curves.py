@@ -6,6 +6,7 @@ Loads are in % of 1RM or in any one unit of mass; repetitions are to failure unl
 from __future__ import annotations
 
 from bisect import bisect_left
+from functools import lru_cache
 from math import exp
 
 TYPE_CHECKING = False
@@ -97,6 +98,7 @@ def possible(percent: float, lift: str = "") -> Repetitions | None:
     return Repetitions(mean, spread)
 
 
+@lru_cache(maxsize=512)
 def percent_for(repetitions: float, lift: str = "") -> float | None:
     """The load in %1RM at which the mean lifter manages so many repetitions: what "10RM" is in %.
 
