@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from functools import cache
+
 from ...rules.words import day_name, first_of, listed, sets_of
 from ..body import catalogue
 from ..ledger import DIRECT, credits_of
@@ -47,14 +49,19 @@ def main_groups(tally: Tally) -> list[tuple[str, Count]]:
     counted = [(group, tally.sets(group)) for group in tally.groups() if tally.sets(group, DIRECT).high]
     kept: list[tuple[str, Count]] = []
     for group, count in counted:
-        if not any(str(count) == str(other) and _nested(group, name) for name, other in kept):
+        near = _nested(group)
+        if not any(name in near and (one.low, one.high) == (count.low, count.high) for name, one in kept):
             kept.append((group, count))
     return sorted(kept, key=lambda pair: -pair[1].high)
 
 
-def _nested(one: str, other: str) -> bool:
-    mine, others = set(catalogue.groups[one]), set(catalogue.groups[other])
-    return mine <= others or others <= mine
+@cache
+def _nested(group: str) -> frozenset[str]:
+    """The groups that lie within one, or within which it lies."""
+    own = set(catalogue.groups[group])
+    return frozenset(
+        name for name, members in catalogue.groups.items() if own <= set(members) or own >= set(members)
+    )
 
 
 def in_short(tally: Tally) -> str:

@@ -5,7 +5,7 @@ from __future__ import annotations
 from ..ledger import Ledger
 from ..yaml_tree import Mapping, Sequence
 from .answers import Hint
-from .counts import HALF, in_full, in_short, of_week, session_in_short
+from .counts import HALF, in_full, in_short
 from .effort_words import Settable, on_file, percent_of_best
 from .phrases import Told, md, name_of, paragraphs, several, together
 from .spot import Sight
@@ -14,7 +14,7 @@ TYPE_CHECKING = False
 if TYPE_CHECKING:
     from collections.abc import Iterator
 
-    from ..ledger import Entry
+    from ..ledger import Entry, Tally
     from ..programme import Block, Session
     from ..yaml_tree import Node
     from .answers import HintKind
@@ -62,6 +62,7 @@ class _Sets:
 
     def __init__(self, sight: Sight) -> None:
         self.text = sight.reading.text
+        self.standing = sight.standing
         self.ledgers = sight.review.ledgers
         self.sessions: dict[tuple[Block, int, int], list[Session]] = {}
         for block in sight.standing.blocks:
@@ -115,36 +116,25 @@ class _Sets:
 
     def week(self, block: Block) -> tuple[str, str]:
         """Label and tooltip for the weeks of a block."""
-        weeks = [
-            (week, at, numbers)
-            for at, ledger in enumerate(self.ledgers)
-            for week, numbers in ledger.like_weeks()
-            if week.block is block
-        ]
-        told = [Told(in_short(week), at, numbers) for week, at, numbers in weeks if week.visits]
-        drawn = together(told, self.ledgers, block.weeks)
-        if not drawn or not drawn[0][1].words:
-            return "", ""
-        whole = [Told(of_week(week), at, numbers) for week, at, numbers in weeks]
-        label = f"{_small(drawn[0][0]) or 'a week'}: {drawn[0][1].words}"
-        return label, paragraphs(several(whole, self.ledgers), in_full(weeks[0][0]), HALF)
+        weeks = self.standing.weeks_of((block,))
+        told = [Told(in_short(week), at, numbers) for week, at, numbers in weeks]
+        return self.label(told, weeks[0][0], block.weeks, "a week") if weeks else ("", "")
 
     def session(self, sessions: list[Session]) -> tuple[str, str]:
         """Label and tooltip for a session."""
-        visits = [
-            (visit, at, numbers)
-            for at, ledger in enumerate(self.ledgers)
-            for week, numbers in ledger.like_weeks()
-            for visit in week.visits
-            if visit.session in sessions
-        ]
-        drawn = together([Told(in_short(visit), at, numbers) for visit, at, numbers in visits], self.ledgers)
-        if not drawn or not drawn[0][1].words:
+        visits = self.standing.visits_of(sessions)
+        told = [Told(in_short(visit), at, numbers) for visit, at, numbers in visits]
+        weeks = len({week for _, _, numbers in visits for week in numbers})
+        return self.label(told, visits[0][0], weeks, "") if visits else ("", "")
+
+    def label(self, told: list[Told], first: Tally, whole: int, usual: str) -> tuple[str, str]:
+        """What is told first, and all of it with a table of the first; two times "" where nothing is."""
+        head, one = together(told, self.ledgers, whole)[0]
+        if not one.words:
             return "", ""
-        head, first = drawn[0]
-        label = f"{_small(head)}: {first.words}" if len(drawn) > 1 else first.words
-        times = [Told(session_in_short(visit), at, numbers) for visit, at, numbers in visits]
-        return label, paragraphs(several(times, self.ledgers), in_full(visits[0][0]), HALF)
+        head = _small(head) or usual
+        label = f"{head}: {one.words}" if head else one.words
+        return label, paragraphs(several(told, self.ledgers, whole), in_full(first), HALF)
 
 
 def _small(head: str) -> str:

@@ -348,11 +348,14 @@ class _Page:
     def session(self) -> str:
         sessions = self.standing.sessions(self.spot)
         told = [
-            Told(of_session(visit), at, numbers, short=session_in_short(visit), of=md(visit.session.name))
-            for at, ledger in enumerate(self.standing.ledgers)
-            for week, numbers in ledger.like_weeks()
-            for visit in week.visits
-            if visit.session in sessions
+            Told(
+                of_session(visit),
+                at,
+                numbers,
+                short=session_in_short(visit),
+                of=md(visit.session.name),
+            )
+            for visit, at, numbers in self.standing.visits_of(sessions)
         ]
         return several(told, self.standing.ledgers)
 
@@ -363,12 +366,7 @@ class _Page:
 
     def of_blocks(self, blocks: tuple[Block, ...]) -> str:
         numbers = [week for one in blocks for week in range(one.first, one.first + one.weeks)]
-        told = [
-            Told(of_week(week), at, alike)
-            for at, ledger in enumerate(self.standing.ledgers)
-            for week, alike in ledger.like_weeks()
-            if week.block in blocks
-        ]
+        told = [Told(of_week(week), at, alike) for week, at, alike in self.standing.weeks_of(blocks)]
         head = f"{_capital(week_list(numbers))}{self.dates(numbers)}"
         return paragraphs(head, several(told, self.standing.ledgers, len(numbers)), HALF)
 

@@ -12,7 +12,6 @@ TYPE_CHECKING = False
 if TYPE_CHECKING:
     from collections.abc import Iterator
 
-    from ..ledger import Week
     from ..programme import Block, Session
     from ..yaml_tree import Entry, Node
     from .answers import SymbolKind
@@ -223,22 +222,13 @@ def _on(sight: Sight, span: tuple[int, int], told: list[Told], whole: int) -> It
 
 def _weeks(sight: Sight, block: Block) -> list[Told]:
     return [
-        Told(_week(week), at, numbers)
-        for at, ledger in enumerate(sight.review.ledgers)
-        for week, numbers in ledger.like_weeks()
-        if week.block is block
+        Told(f"{week.all_sets()} sets, {len(week.groups())} groups", at, numbers)
+        for week, at, numbers in sight.standing.weeks_of((block,))
     ]
-
-
-def _week(week: Week) -> str:
-    return f"{week.all_sets()} sets, {len(week.groups())} groups"
 
 
 def _visits(sight: Sight, session: Session) -> list[Told]:
     return [
         Told(session_in_short(visit), at, numbers)
-        for at, ledger in enumerate(sight.review.ledgers)
-        for week, numbers in ledger.like_weeks()
-        for visit in week.visits
-        if visit.session is session
+        for visit, at, numbers in sight.standing.visits_of((session,))
     ]

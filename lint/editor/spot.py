@@ -15,10 +15,10 @@ from ..yaml_tree import Mapping, Scalar, Sequence, parse
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
-    from collections.abc import Iterator
+    from collections.abc import Iterable, Iterator
     from typing import Literal
 
-    from ..ledger import Entry, Ledger
+    from ..ledger import Entry, Ledger, Visit, Week
     from ..places import Place
     from ..programme import Block, Prescription, Session
     from ..review import FileReview
@@ -149,7 +149,7 @@ class Standing:
     belong to all of them.
     """
 
-    __slots__ = ("_entries", "_lines", "_sessions", "blocks", "ledgers", "weeks")
+    __slots__ = ("_blocks", "_entries", "_lines", "_sessions", "_visits", "blocks", "ledgers", "weeks")
 
     def __init__(self, ledgers: list[Ledger]) -> None:
         self.ledgers = tuple(ledgers)
@@ -158,18 +158,22 @@ class Standing:
         self._entries: dict[tuple[str, int, int], list[Entry]] = {}
         self._lines: dict[Span, list[Prescription]] = {}
         self._sessions: dict[Span, list[Session]] = {}
+        self._blocks: dict[Block, list[tuple[Week, int, tuple[int, ...]]]] = {}
+        self._visits: dict[Session, list[tuple[Visit, int, tuple[int, ...]]]] = {}
         for block in self.blocks:
             for session in block.sessions:
                 self._sessions.setdefault(_span(session.place), []).append(session)
                 for line in session.prescriptions:
                     self._lines.setdefault(_span(line.place), []).append(line)
-        for ledger in ledgers:
-            self._take(ledger)
+        for at, ledger in enumerate(ledgers):
+            self._take(ledger, at)
 
-    def _take(self, ledger: Ledger) -> None:
+    def _take(self, ledger: Ledger, at: int) -> None:
         held: dict[Entry, set[int]] = {}
         for week, numbers in ledger.like_weeks():
+            self._blocks.setdefault(week.block, []).append((week, at, numbers))
             for visit in week.visits:
+                self._visits.setdefault(visit.session, []).append((visit, at, numbers))
                 for entry in visit.own:
                     held.setdefault(entry, set()).update(numbers)
         for entry, weeks in held.items():
@@ -180,6 +184,14 @@ class Standing:
     def entries(self, key: str, start: int, end: int) -> list[Entry]:
         """What is done by the value of a key that stands there, athlete by athlete and week by week."""
         return self._entries.get(("sets" if key == "rounds" else key, start, end), [])
+
+    def weeks_of(self, blocks: Iterable[Block]) -> list[tuple[Week, int, tuple[int, ...]]]:
+        """Each different week of some blocks, the athlete (by position) and the numbers of all its likes."""
+        return [held for block in blocks for held in self._blocks.get(block, ())]
+
+    def visits_of(self, sessions: Iterable[Session]) -> list[tuple[Visit, int, tuple[int, ...]]]:
+        """Each visit of some sessions, the athlete (by position) and the weeks it falls in."""
+        return [held for session in sessions for held in self._visits.get(session, ())]
 
     def loads(self) -> Iterator[tuple[Span, list[Entry]]]:
         """Every load that is written, with what is done by it."""
