@@ -11,7 +11,7 @@ if TYPE_CHECKING:
     from collections.abc import Hashable
     from typing import Any
 
-    from .places import Passage
+    from .places import Passage, Text
     from .yaml_tree import Node
 
     Held = tuple[Passage, Any]
@@ -23,15 +23,19 @@ _ELSEWHERE = ("&", "*", "<<")
 class Kept:
     """Parts of a file by their words, from one reading to the next."""
 
-    __slots__ = ("_before", "_now")
+    __slots__ = ("_before", "_grown", "_length", "_now")
 
     def __init__(self) -> None:
-        self._before: dict[Hashable, list[Held]] = {}
-        self._now: dict[Hashable, list[Held]] = {}
+        self._before: dict[Hashable, dict[int, Held]] = {}
+        self._now: dict[Hashable, dict[int, Held]] = {}
+        self._length = 0
+        self._grown = 0
 
-    def turn(self) -> None:
+    def turn(self, text: Text) -> None:
         """Begins a new reading; parts that the last one did not have are forgotten."""
         self._before, self._now = self._now, {}
+        self._grown = len(text.content) - self._length
+        self._length = len(text.content)
 
     def key(self, node: Node, depends_on: Hashable) -> Hashable | None:
         """By what a part is known: its words, their column and all else that decides what is made of them.
@@ -49,12 +53,14 @@ class Kept:
         waiting = self._before.get(key)
         if not waiting:
             return None
-        held = waiting.pop(0)
+        # Of several in the same words the one that stood here, before or after what was edited.
+        ways = (at for at in (node.start, node.start - self._grown) if at in waiting)
+        held = waiting.pop(next(ways, next(iter(waiting))))
         passage, part = held
         passage.text, passage.start = node.source, node.start
-        self._now.setdefault(key, []).append(held)
+        self._now.setdefault(key, {})[node.start] = held
         return part
 
     def hold(self, key: Hashable, passage: Passage, part: object) -> None:
         """Keeps a part for the next reading; its places lie in the passage."""
-        self._now.setdefault(key, []).append((passage, part))
+        self._now.setdefault(key, {})[passage.start] = (passage, part)

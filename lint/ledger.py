@@ -304,8 +304,13 @@ class Count:
 
     def __init__(self, parts: list[Part]) -> None:
         self.parts = parts
-        self.low = sum(part.sets.low for part in parts)
-        self.high = sum(part.sets.high for part in parts)
+        low = high = 0.0
+        for part in parts:
+            sets = part.sets
+            low += sets.low
+            high += sets.high
+        self.low = low
+        self.high = high
 
     @property
     def middle(self) -> float:
@@ -325,11 +330,15 @@ class Count:
 
     def lines(self) -> list[tuple[Prescription, Range]]:
         """The prescriptions that it came from, in the order of the file, each with its sets."""
+        return sorted(self.by_line().items(), key=lambda pair: (pair[0].place.start, pair[0].order))
+
+    def by_line(self) -> dict[Prescription, Range]:
+        """The same in any order."""
         found: dict[Prescription, Range] = {}
         for part in self.parts:
             line = part.entry.prescription
-            found[line] = found.get(line, NOTHING) + part.sets
-        return sorted(found.items(), key=lambda pair: (pair[0].place.start, pair[0].order))
+            found[line] = found[line] + part.sets if line in found else part.sets
+        return found
 
     def days(self) -> list[int]:
         """The days it falls on, each once."""
@@ -349,15 +358,16 @@ class Count:
 
 
 class Tally:
-    """Visits, and how many sets they bring to whatever a rule asks about; an answer is worked out once."""
+    """Visits, and how many sets they bring to whatever a rule asks about; an answer is worked out once.
 
-    __slots__ = ("_answers", "_by_action", "_by_area", "visits")
+    What several visits bring is drawn together from what each of them brings.
+    """
+
+    __slots__ = ("_answers", "visits")
 
     def __init__(self, visits: tuple[Visit, ...]) -> None:
         self.visits = visits
-        self._by_area: dict[str, list[tuple[Visit, Entry, float]]] | None = None
-        self._by_action: dict[str, list[tuple[Visit, Entry]]] | None = None
-        self._answers: dict[tuple[object, ...], Count] = {}
+        self._answers: dict[tuple[object, ...], Any] = {}
 
     def entries(self) -> Iterator[tuple[Visit, Entry]]:
         """Every entry with its visit."""
@@ -365,23 +375,12 @@ class Tally:
             for entry in visit.own:
                 yield visit, entry
 
-    def _credits(self, area: str) -> list[tuple[Visit, Entry, float]]:
-        """Entries that train an area, each with its weight: 1 direct, 0.5 indirect."""
-        if self._by_area is None:
-            self._by_area = {}
-            for visit, entry in self.entries():
-                if entry.exercise is not None:
-                    for name, weight in credits_of(entry.exercise).items():
-                        self._by_area.setdefault(name, []).append((visit, entry, weight))
-        if area not in self._by_area:
-            if area in catalogue.credited:
-                return []
-            self._by_area[area] = [
-                (visit, entry, weight)
-                for visit, entry in self.entries()
-                if entry.exercise is not None and (weight := credit(entry.exercise, area))
-            ]
-        return self._by_area[area]
+    def _once(self, asked: tuple[object, ...], answer: Callable[..., Any]) -> Any:
+        """What was answered when it was last asked, else what ``answer`` makes of the question."""
+        known = self._answers.get(asked)
+        if known is None:
+            known = self._answers[asked] = answer(*asked[1:])
+        return known
 
     def sets(self, area: str, count: str = FRACTIONAL, *, hard: bool = True, side: str = "") -> Count:
         """Work sets for a muscle, a group or any other area, by the kind of count.
@@ -389,50 +388,41 @@ class Tally:
         ``hard`` leaves easy and fast work out. Work of one side counts for that side: without ``side`` the
         side that has more is meant.
         """
-        asked = (area, count, hard, side)
-        if asked not in self._answers:
-            indirect = INDIRECT_WEIGHT[count]
-            parts = [
-                Part(visit, entry, entry.sets if weight == 1.0 else entry.sets * indirect)
-                for visit, entry, weight in self._credits(area)
-                if (entry.hard or not hard) and (weight == 1.0 or indirect)
-            ]
-            self._answers[asked] = _on_side(parts, side)
-        return self._answers[asked]
+        found: Count = self._once(("sets", area, count, hard, side), self._count_sets)
+        return found
+
+    def brings(self, area: str, count: str = TOTAL, *, hard: bool = False) -> bool:
+        """Whether there is any set for an area."""
+        return any(visit._of_area(area, count, hard).high for visit in self.visits)
+
+    def _count_sets(self, area: str, count: str, hard: bool, side: str) -> Count:
+        counts = [visit._of_area(area, count, hard) for visit in self.visits]
+        return _together(counts, side)
+
+    @property
+    def one_sided(self) -> bool:
+        """Whether any of it is done by one side alone."""
+        return any(visit.is_one_sided for visit in self.visits)
 
     def groups(self) -> list[str]:
         """Muscle groups that get anything, direct or indirect, in the order of the body."""
-        self._credits("")
-        return [group for group in catalogue.groups if self._by_area and self._by_area.get(group)]
+        got = {group for visit in self.visits for group in visit.credited()}
+        return [group for group in catalogue.groups if group in got]
 
     def for_actions(self, actions: Iterable[str], *, hard: bool = False, side: str = "") -> Count:
         """Direct sets of joint actions or patterns; an exercise that serves several of them counts once."""
-        wanted = tuple(actions)
-        asked = (*wanted, hard, side)
-        if asked not in self._answers:
-            parts = [
-                Part(visit, entry, entry.sets)
-                for visit, entry in self._serving(wanted)
-                if entry.hard or not hard
-            ]
-            self._answers[asked] = _on_side(parts, side)
-        return self._answers[asked]
+        found: Count = self._once(("actions", tuple(actions), hard, side), self._count_actions)
+        return found
 
-    def _serving(self, actions: tuple[str, ...]) -> list[tuple[Visit, Entry]]:
-        """Entries whose exercise is for one of these joint actions or patterns, in order."""
-        if self._by_action is None:
-            self._by_action = {}
-            for visit, entry in self.entries():
-                if entry.exercise is not None:
-                    for name in dict.fromkeys((*entry.exercise.actions, *entry.exercise.patterns)):
-                        self._by_action.setdefault(name, []).append((visit, entry))
-        if len(actions) == 1:
-            return self._by_action.get(actions[0], [])
-        serving = {pair for action in actions for pair in self._by_action.get(action, ())}
-        return [pair for pair in self.entries() if pair in serving] if serving else []
+    def _count_actions(self, actions: tuple[str, ...], hard: bool, side: str) -> Count:
+        return _together([visit._of_actions(actions, hard) for visit in self.visits], side)
 
     def all_sets(self, *, hard: bool = False) -> Count:
         """Every work set, whatever it trains."""
+        found: Count = self._once(("all", hard), self._count_all)
+        return found
+
+    def _count_all(self, hard: bool) -> Count:
         return Count(
             [Part(visit, entry, entry.sets) for visit, entry in self.entries() if entry.hard or not hard]
         )
@@ -451,18 +441,24 @@ class Tally:
 
     def lifts(self) -> dict[Exercise | str, list[Entry]]:
         """What is done of each exercise, unknown ones by name as it is compared; sets of 0 left out."""
+        lifts: dict[Exercise | str, list[Entry]] = self._once(("lifts",), self._lifts)
+        return lifts
+
+    def _lifts(self) -> dict[Exercise | str, list[Entry]]:
         found: dict[Exercise | str, list[Entry]] = {}
         for _, entry in self.entries():
             if entry.sets.high:
                 found.setdefault(entry.exercise or fold(entry.name), []).append(entry)
         return found
 
+    def unsure(self) -> list[Entry]:
+        """Entries that cannot be counted: the exercise or the sets are unknown."""
+        return [entry for visit in self.visits for entry in visit.own_unsure]
+
     def could_hold(self, actions: Iterable[str] = (), areas: Iterable[str] = ()) -> bool:
-        """Whether a line that cannot be counted may train one of these: its exercise or sets are unknown."""
+        """Whether a line that cannot be counted may train one of these."""
         wanted, muscles = tuple(actions), tuple(areas)
-        for _, entry in self.entries():
-            if entry.sure:
-                continue
+        for entry in self.unsure():
             if entry.exercise is None or entry.trains(wanted):
                 return True
             if any(credit(entry.exercise, area) for area in muscles):
@@ -485,9 +481,11 @@ class Remembered:
 
     def get(self, key: Any, make: Callable[[], Any]) -> Any:
         """What was made for a key, else what is made now."""
-        if key not in self._now:
-            self._now[key] = self._before[key] if key in self._before else make()
-        return self._now[key]
+        known = self._now.get(key)
+        if known is None:
+            known = self._before.get(key)
+            self._now[key] = known = make() if known is None else known
+        return known
 
 
 class Change:
@@ -535,20 +533,30 @@ def _reserve_change(before: list[Entry], after: list[Entry]) -> float | None:
     return None if was is None or now is None else now - was
 
 
+def _together(counts: list[Count], side: str) -> Count:
+    """The sum of what several visits bring, on the side that is asked for, else on the one that has more."""
+    counts = [count for count in counts if count.parts]
+    if not any(count.parts[0].visit.is_one_sided for count in counts):
+        return counts[0] if len(counts) == 1 else Count([part for count in counts for part in count.parts])
+    return _on_side([part for count in counts for part in count.parts], side)
+
+
 def _on_side(parts: list[Part], side: str) -> Count:
+    """The parts that a side does; without one the side that has more is meant."""
     if side:
         return Count([part for part in parts if part.entry.side in ("", side)])
-    if any(part.entry.side for part in parts):
-        left = Count([part for part in parts if part.entry.side != "right"])
-        right = Count([part for part in parts if part.entry.side != "left"])
-        return left if left.high >= right.high else right
-    return Count(parts)
+    left = Count([part for part in parts if part.entry.side != "right"])
+    right = Count([part for part in parts if part.entry.side != "left"])
+    return left if left.high >= right.high else right
 
 
 class Visit(Tally):
-    """A session on one day of a week; ``day`` is 1 to 7 from the start day, 0 where none is stated."""
+    """A session on one day of a week; ``day`` is 1 to 7 from the start day, 0 where none is stated.
 
-    __slots__ = ("day", "ledger", "own", "session")
+    ``is_one_sided`` says whether any of it is done by one side alone.
+    """
+
+    __slots__ = ("_by_action", "_by_area", "day", "is_one_sided", "ledger", "own", "own_unsure", "session")
 
     def __init__(self, ledger: Ledger, session: Session, day: int, own: tuple[Entry, ...]) -> None:
         super().__init__((self,))
@@ -556,6 +564,67 @@ class Visit(Tally):
         self.session = session
         self.day = day
         self.own = own
+        self.own_unsure = [entry for entry in own if not entry.sure]
+        self.is_one_sided = any(entry.side for entry in own)
+        self._by_area: dict[str, list[tuple[Entry, float]]] | None = None
+        self._by_action: dict[str, list[Entry]] | None = None
+
+    def credited(self) -> dict[str, list[tuple[Entry, float]]]:
+        """What trains each muscle and group, with the weight of a set: 1 direct, 0.5 indirect."""
+        if self._by_area is None:
+            self._by_area = {}
+            for entry in self.own:
+                if entry.exercise is not None:
+                    for name, weight in credits_of(entry.exercise).items():
+                        self._by_area.setdefault(name, []).append((entry, weight))
+        return self._by_area
+
+    def _training(self, area: str) -> list[tuple[Entry, float]]:
+        """What trains an area of any kind, with the weight of a set."""
+        if area in catalogue.credited:
+            return self.credited().get(area, [])
+        return [
+            (entry, weight)
+            for entry in self.own
+            if entry.exercise is not None and (weight := credit(entry.exercise, area))
+        ]
+
+    def _of_area(self, area: str, count: str, hard: bool) -> Count:
+        """All sets that it brings to an area, whichever side does them."""
+        found: Count = self._once(("area", area, count, hard), self._count_area)
+        return found
+
+    def _count_area(self, area: str, count: str, hard: bool) -> Count:
+        indirect = INDIRECT_WEIGHT[count]
+        return Count(
+            [
+                Part(self, entry, entry.sets if weight == 1.0 else entry.sets * indirect)
+                for entry, weight in self._training(area)
+                if (entry.hard or not hard) and (weight == 1.0 or indirect)
+            ]
+        )
+
+    def _of_actions(self, actions: tuple[str, ...], hard: bool) -> Count:
+        """All direct sets of joint actions or patterns, whichever side does them."""
+        found: Count = self._once(("serving", actions, hard), self._count_serving)
+        return found
+
+    def _count_serving(self, actions: tuple[str, ...], hard: bool) -> Count:
+        entries = [entry for entry in self._serving(actions) if entry.hard or not hard]
+        return Count([Part(self, entry, entry.sets) for entry in entries])
+
+    def _serving(self, actions: tuple[str, ...]) -> list[Entry]:
+        """Entries whose exercise is for one of these joint actions or patterns, in order."""
+        if self._by_action is None:
+            self._by_action = {}
+            for entry in self.own:
+                if entry.exercise is not None:
+                    for name in dict.fromkeys((*entry.exercise.actions, *entry.exercise.patterns)):
+                        self._by_action.setdefault(name, []).append(entry)
+        if len(actions) == 1:
+            return self._by_action.get(actions[0], [])
+        serving = {entry for action in actions for entry in self._by_action.get(action, ())}
+        return [entry for entry in self.own if entry in serving] if serving else []
 
     def time(self, *, prepared: bool | None = None, change_over: Range = CHANGE_OVER) -> SessionTime:
         """How long it takes; ``prepared`` and ``change_over`` (s) stand in for what is otherwise assumed."""
@@ -623,8 +692,10 @@ class Week(Tally):
     def means(self, area: str) -> bool:
         """Whether its block, or the programme, means to train an area; without a focus it means all."""
         terms = self.block.focus or self.programme.focus
+        if not terms:
+            return True
         wanted = set(catalogue.area(area) or ())
-        return not terms or any(wanted.intersection(catalogue.area(term.words) or ()) for term in terms)
+        return any(wanted.intersection(catalogue.area(term.words) or ()) for term in terms)
 
     def days(self) -> list[tuple[int, Tally]]:
         """Each training day with all its visits."""
@@ -646,7 +717,7 @@ class Ledger(Tally):
     ``member`` is the athlete with what is adjusted for them, None where nobody is named.
     """
 
-    __slots__ = ("_calendar", "_tallies", "around", "member", "programme", "today", "weeks")
+    __slots__ = ("_calendar", "_recalled", "_tallies", "around", "member", "programme", "today", "weeks")
 
     def __init__(
         self,
@@ -660,6 +731,7 @@ class Ledger(Tally):
         self.member = member
         self._calendar = _Calendar(self)
         self._tallies = Remembered()
+        self._recalled = Remembered()
         super().__init__(())
         self.lay_out(programme)
 
@@ -671,13 +743,18 @@ class Ledger(Tally):
         self.programme = programme
         self.weeks: tuple[Week, ...] = tuple(self._calendar.weeks())
         visits = tuple(visit for week in self.weeks for visit in week.visits)
-        self._tallies.turn()
         if visits != self.visits:
             super().__init__(visits)
+            self._tallies.turn()
+            self._recalled.turn()
 
     def of_weeks(self, weeks: Iterable[Week]) -> Tally:
         """All visits of several weeks."""
         return self.together(tuple(visit for week in weeks for visit in week.visits))
+
+    def recall(self, work: Callable[..., Any], *of: Any) -> Any:
+        """What some work makes of parts of this ledger, and of limits: made again only once they change."""
+        return self._recalled.get((work, *of), lambda: work(*of))
 
     def together(self, visits: tuple[Visit, ...]) -> Tally:
         """A tally of several visits; the same one whenever it is asked for."""
@@ -792,12 +869,13 @@ class _Calendar:
         for one in ledger.member.adjustments if ledger.member else ():
             self.adjusted.setdefault(ledger.named(one.exercise.words), []).append(one)
         self.lines = Remembered()
+        self.own = Remembered()
         self.seen = Remembered()
         self.made: dict[tuple[Visit, ...], list[Week]] = {}
 
     def weeks(self) -> Iterator[Week]:
-        self.lines.turn()
-        self.seen.turn()
+        for remembered in (self.lines, self.own, self.seen):
+            remembered.turn()
         before, self.made = self.made, {}
         for block in self.ledger.programme.blocks:
             turn = 0
@@ -832,16 +910,24 @@ class _Calendar:
         return visit
 
     def entries(self, session: Session, week: int) -> tuple[Entry, ...]:
-        """The entries of a session in a week."""
-        return tuple(entry for line in session.prescriptions for entry in self.of_line(line, week))
-
-    def of_line(self, line: Prescription, week: int) -> tuple[Entry, ...]:
-        """The entries of a line in a week; the same objects for all weeks in which it reads the same."""
-        number = line.session.block.first + week - 1
-        turns = [
+        """The entries of a session in a week of its block."""
+        number = session.block.first + week - 1
+        turns = tuple(
             turn for several in self.adjusted.values() for one in several for turn in one.version(number)
-        ]
-        key = (line, line.version(week), *turns)
+        )
+        entries: tuple[Entry, ...] = self.own.get(
+            (session, week, turns),
+            lambda: tuple(
+                entry for line in session.prescriptions for entry in self.of_line(line, week, number, turns)
+            ),
+        )
+        return entries
+
+    def of_line(
+        self, line: Prescription, week: int, number: int, turns: tuple[int, ...]
+    ) -> tuple[Entry, ...]:
+        """The entries of a line in a week; the same objects for all weeks in which it reads the same."""
+        key = (line, line.version(week), turns)
         entries: tuple[Entry, ...] = self.lines.get(key, lambda: self.entries_of(line, week, number))
         return entries
 

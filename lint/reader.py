@@ -225,7 +225,7 @@ def read_programme(
     if not isinstance(root, Mapping):
         return None, []
     if kept is not None:
-        kept.turn()
+        kept.turn(root.source)
     return _ProgrammeReader(open_athlete, kept).programme(_At(root, root.source))
 
 

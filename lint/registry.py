@@ -35,10 +35,6 @@ SCOPES = {
 }
 
 
-NARROW = ("week", "session", "prescription")
-"""Scopes whose rules look at a part of the programme."""
-
-
 class Situation:
     """What a limit may depend on: the programme's goal, the athletes' level and the phase of the week.
 
@@ -197,7 +193,8 @@ def rule(
     ``why`` is the reason in a sentence or two, ``sources`` the ids it rests on, ``confidence`` how sure that
     ground is. With ``stands_back`` the rule leaves weeks under a stated rehabilitation stage alone; with
     ``off`` it is not run until a team asks for it. A rule on an entry or a session may look at that session
-    and at what stands outside sessions, one on a week at its block, too; else it ``looks_beyond``.
+    and at what stands outside sessions, one on a week at its block, too, and none at mere words such as
+    comments; else it ``looks_beyond``.
     """
 
     def declare(check: Check) -> Check:
@@ -253,23 +250,25 @@ class _Fed:
 
     __slots__ = ("key", "outside", "situation", "unit", "weeks")
 
-    def __init__(self, subject: Ledger | Lifter, scope: str, unit: Subject, weeks: tuple[int, ...]) -> None:
+    def __init__(
+        self, unit: Subject, weeks: tuple[int, ...], outside: tuple[int, ...], situation: Situation
+    ) -> None:
         self.unit = unit
         self.weeks = weeks
-        self.outside = weeks
-        if isinstance(subject, Ledger):
-            self.outside = tuple(week for week in weeks if not subject.weeks[week - 1].rehabilitation)
-        self.situation = _situation(subject, scope, weeks)
-        self.key = (unit, _around(unit), bool(self.outside))
+        self.outside = outside
+        self.situation = situation
+        self.key = (unit, _around(unit), bool(outside))
 
 
 def _around(unit: Subject) -> object:
-    """The block that something stands in; for a week all that the block holds."""
-    if isinstance(unit, Week):
-        return unit.ledger.of_block(unit.block)
+    """The block that a thing stands in; for a week all that the block holds, for a programme all there is."""
+    if isinstance(unit, Entry):
+        return unit.prescription.session.block.first
     if isinstance(unit, Visit):
         return unit.session.block.first
-    return unit.prescription.session.block.first if isinstance(unit, Entry) else None
+    if isinstance(unit, Week):
+        return unit.ledger.of_block(unit.block)
+    return (*unit.programme.sessions(), *unit.visits) if isinstance(unit, Ledger) else None
 
 
 class Silence:
@@ -279,25 +278,25 @@ class Silence:
     as all that stands outside sessions is the same.
     """
 
-    __slots__ = ("_fresh", "_known", "_spoke")
+    __slots__ = ("_fresh", "_known", "_limits", "_spoke")
 
     def __init__(self) -> None:
         self._known: set[object] = set()
         self._fresh: dict[str, dict[object, _Fed]] = {}
         self._spoke: dict[str, set[object]] = {}
+        self._limits: dict[tuple[str, str], Limits] = {}
 
     def turn(self, fed: Mapping[str, list[_Fed]]) -> None:
         """Begins a run on what is there now."""
-        narrow = {scope: {one.key: one for one in fed.get(scope, ())} for scope in NARROW}
         self._fresh = {
-            scope: {key: one for key, one in units.items() if key not in self._known}
-            for scope, units in narrow.items()
+            scope: {one.key: one for one in units if one.key not in self._known}
+            for scope, units in fed.items()
         }
-        self._known = {key for units in narrow.values() for key in units}
+        self._known = {one.key for units in fed.values() for one in units}
 
     def to_ask(self, rule: Rule, fed: list[_Fed]) -> Iterable[_Fed]:
         """What a rule has to look at, in order: what is new, and what it spoke of last time."""
-        if rule.looks_beyond or rule.scope not in NARROW:
+        if rule.looks_beyond:
             return fed
         spoke, fresh = self._spoke.pop(rule.name, None), self._fresh[rule.scope]
         return [one for one in fed if one.key in spoke or one.key in fresh] if spoke else fresh.values()
@@ -306,10 +305,17 @@ class Silence:
         """Notes that a rule has spoken of something."""
         self._spoke.setdefault(rule.name, set()).add(key)
 
+    def limits(self, rule: Rule, moved: Mapping[str, Mapping[str, Default]], situation: Situation) -> Limits:
+        """The limits of a rule in a situation: each time the same, so that work may be recalled by them."""
+        key = (rule.name, situation.phase)
+        if key not in self._limits:
+            self._limits[key] = Limits(rule.options, moved.get(rule.name, {}), situation)
+        return self._limits[key]
+
     def forget(self) -> None:
         """Leaves nothing to the next run."""
-        self._known.clear()
-        self._spoke.clear()
+        for held in (self._known, self._spoke, self._limits):
+            held.clear()
 
 
 def run(
@@ -329,20 +335,16 @@ def run(
     silence = Silence() if silence is None else silence
     merged: dict[tuple[object, ...], Finding] = {}
     faults: list[Fault] = []
-    fed = {scope: _fed(subject, scope) for scope in {rule.scope for rule in rules}}
+    fed = _fed(subject)
     silence.turn(fed)
     for one in rules:
         severity = severities.get(one.name, one.severity)
-        limits: dict[str, Limits] = {}
         for it in silence.to_ask(one, fed[one.scope]):
             weeks = it.outside if one.stands_back else it.weeks
             if it.weeks and not weeks:
                 continue
-            phase = it.situation.phase
-            if phase not in limits:
-                limits[phase] = Limits(one.options, moved.get(one.name, {}), it.situation)
             try:
-                for finding in _yielded(one, it.unit, limits[phase]):
+                for finding in _yielded(one, it.unit, silence.limits(one, moved, it.situation)):
                     silence.broken_by(one, it.key)
                     _merge(merged, _stamped(finding, one, severity, weeks, subject))
             except Exception as fault:
@@ -362,38 +364,37 @@ def _yielded(rule: Rule, unit: Subject, limits: Limits) -> Iterable[Finding]:
     return within(PATIENCE, lambda: list(rule.check(unit, limits)))
 
 
-def _fed(subject: Ledger | Lifter, scope: str) -> list[_Fed]:
-    """What rules of a scope look at."""
-    return [_Fed(subject, scope, unit, weeks) for unit, weeks in _units(subject, scope)]
-
-
-def _situation(subject: Ledger | Lifter, scope: str, weeks: tuple[int, ...]) -> Situation:
+def _fed(subject: Ledger | Lifter) -> dict[str, list[_Fed]]:
+    """What rules of each scope look at: each different thing once."""
+    fed: dict[str, list[_Fed]] = {scope: [] for scope in SCOPES.values()}
     if isinstance(subject, Lifter):
-        return Situation(level=subject.athlete.level)
-    phase = subject.programme.phase if scope == "programme" else subject.weeks[weeks[0] - 1].phase
-    return Situation(subject.programme.goal, subject.level, phase)
-
-
-def _units(subject: Ledger | Lifter, scope: str) -> list[tuple[Subject, tuple[int, ...]]]:
-    """What rules of a scope are run on, each different thing once, with its week numbers."""
-    if isinstance(subject, Lifter):
-        return [(subject, ())] if scope == "athlete" else []
-    if scope == "athlete":
-        return []
-    if scope == "programme":
-        return [(subject, tuple(week.number for week in subject.weeks))]
-    alike = subject.like_weeks()
-    if scope == "week":
-        return list(alike)
-    found: dict[object, tuple[Subject, list[int]]] = {}
-    for week, numbers in alike:
+        fed["athlete"].append(_Fed(subject, (), (), Situation(level=subject.athlete.level)))
+        return fed
+    weeks: dict[str, dict[Subject, tuple[int, ...]]] = {scope: {} for scope in SCOPES.values()}
+    weeks["programme"][subject] = tuple(week.number for week in subject.weeks)
+    for week, numbers in subject.like_weeks():
+        weeks["week"][week] = numbers
         for visit in week.visits:
-            if scope == "session":
-                found.setdefault(visit, (visit, []))[1].extend(numbers)
-                continue
-            for entry in visit.own:
-                found.setdefault(entry, (entry, []))[1].extend(numbers)
-    return [(unit, tuple(sorted(set(numbers)))) for unit, numbers in found.values()]
+            weeks["session"][visit] = (*weeks["session"].get(visit, ()), *numbers)
+    for one, numbers in weeks["session"].items():
+        assert isinstance(one, Visit)
+        for entry in one.own:
+            weeks["prescription"][entry] = (*weeks["prescription"].get(entry, ()), *numbers)
+    rehabilitation = {week.number for week in subject.weeks if week.rehabilitation}
+    situations: dict[str, Situation] = {}
+    for scope, units in weeks.items():
+        for unit, numbers in units.items():
+            numbers = tuple(sorted(set(numbers)))
+            outside = numbers and tuple(number for number in numbers if number not in rehabilitation)
+            phase = _phase(subject, scope, numbers)
+            if phase not in situations:
+                situations[phase] = Situation(subject.programme.goal, subject.level, phase)
+            fed[scope].append(_Fed(unit, numbers, outside, situations[phase]))
+    return fed
+
+
+def _phase(ledger: Ledger, scope: str, weeks: tuple[int, ...]) -> str:
+    return ledger.programme.phase if scope == "programme" else ledger.weeks[weeks[0] - 1].phase
 
 
 def _stamped(

@@ -141,7 +141,7 @@ def sides_uneven(week: Week, limits: Limits) -> Iterator[Finding]:
               - {exercise: single-leg leg press, sets: 4, reps: 8, side: left}
               - {exercise: single-leg leg press, sets: 3, reps: 8, side: right}
     """
-    if not week.is_typical():
+    if not week.one_sided or not week.is_typical():
         return
     uneven: dict[Prescription, list[_Sides]] = {}
     for group in week.groups():

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import re
 from datetime import timedelta
+from functools import cache
 
 from ..lint.body import spared
 from ..lint.finding import Related, found
@@ -678,6 +679,7 @@ _NO_MOVEMENT = r"(?<!scapular )(?<!shoulder )(?<!blade )"
     " behind them belongs with the clinician.",
     sources=(),
     options=(PRIVATE,),
+    looks_beyond=True,
 )
 def diagnosis_in_programme(ledger: Ledger, limits: Limits) -> Iterator[Finding]:
     """A diagnosis, treatment or medicine written into a programme, be it in a note or a comment.
@@ -741,16 +743,22 @@ def diagnosis_in_athlete_file(lifter: Lifter, limits: Limits) -> Iterator[Findin
         yield _told(places, lifter.athlete.name)
 
 
-def _private(extent: Place, words: Iterable[str]) -> list[Place]:
+def _private(extent: Place, words: tuple[str, ...]) -> list[Place]:
     """Where one of the words stands by itself, in the singular or plural, in a stretch of text."""
-    parts = [re.split(r"[\s-]", word) for word in words]
     content = extent.excerpt.casefold()  # a quick look first: nearly every text holds none of them
-    alike = [r"[\s-]+".join(map(re.escape, each)) for each in parts if each[0].casefold() in content]
+    alike = [alike for first, alike in _patterns(words) if first in content]
     if not alike:
         return []
     pattern = re.compile(rf"{_NO_MOVEMENT}(?<![\w-])(?:{'|'.join(alike)})s?(?![\w-])", re.IGNORECASE)
     matches = pattern.finditer(extent.text.content, extent.start, extent.end)
     return [extent.text.place(*match.span()) for match in matches]
+
+
+@cache
+def _patterns(words: tuple[str, ...]) -> list[tuple[str, str]]:
+    """The beginning of each of some words, and a pattern for all of it, hyphens and blanks alike."""
+    parts = [re.split(r"[\s-]", word) for word in words]
+    return [(each[0].casefold(), r"[\s-]+".join(map(re.escape, each))) for each in parts]
 
 
 def _told(places: list[Place], where: str) -> Finding:

@@ -192,7 +192,7 @@ def region_untrained(ledger: Ledger, limits: Limits) -> Iterator[Finding]:
               - {exercise: bench press, sets: 3, reps: 8}
     """
     programme = ledger.programme
-    if any(not entry.sure for _, entry in ledger.entries()):
+    if ledger.unsure():
         return
     meant: list[tuple[Tally, Term]] = [(ledger, term) for term in programme.focus]
     meant += [(ledger.of_block(block), term) for block in programme.blocks for term in block.focus]
@@ -237,11 +237,7 @@ def _parts(muscles: tuple[str, ...]) -> dict[str, tuple[str, ...]]:
 
 def _untrained(tally: Tally, parts: dict[str, tuple[str, ...]]) -> list[str]:
     """The parts of which no muscle gets a set."""
-    return [
-        name
-        for name, members in parts.items()
-        if not any(tally.sets(muscle, TOTAL, hard=False) for muscle in members)
-    ]
+    return [name for name, members in parts.items() if not any(tally.brings(muscle) for muscle in members)]
 
 
 @rule(
@@ -422,10 +418,11 @@ class FinerPoint:
         """Whether any set reaches it, or a line that cannot be counted may."""
         if self.actions:
             return bool(tally.for_actions(self.actions)) or tally.could_hold(actions=self.actions)
-        sets = tally.sets(self.area, self.count, hard=False)
         if self.length:
-            sets = sets.where(self._is_at_length)
-        return bool(sets) or tally.could_hold(areas=(self.area,))
+            reached = bool(tally.sets(self.area, self.count, hard=False).where(self._is_at_length))
+        else:
+            reached = tally.brings(self.area, self.count)
+        return reached or tally.could_hold(areas=(self.area,))
 
     def _is_at_length(self, entry: Entry) -> bool:
         return entry.exercise is not None and entry.exercise.lengths.get(self.area) == self.length
@@ -578,10 +575,11 @@ def finer_points_missing(ledger: Ledger, limits: Limits) -> Iterator[Finding]:
               - {exercise: incline bench press, sets: 2, reps: 12}
     """
     missing: list[tuple[FinerPoint, Count]] = []
+    typical = ledger.typical_weeks()
     for point in FINER_POINTS:
         if point.name not in limits.names("points") or not _is_wanted(ledger, point):
             continue
-        weeks = [week for week in ledger.typical_weeks() if week.means(point.about)]
+        weeks = [week for week in typical if week.means(point.about)]
         counts = [week.sets(point.parent, limits.name("counting")) for week in weeks]
         fullest = max(counts, key=lambda count: count.high, default=None)
         if fullest and fullest.high >= limits.number("least") and not point.is_reached(ledger):
@@ -604,10 +602,10 @@ def finer_points_missing(ledger: Ledger, limits: Limits) -> Iterator[Finding]:
 
 def _is_wanted(ledger: Ledger, point: FinerPoint) -> bool:
     """Whether size is the goal, or a priority names what the point is about."""
+    if ledger.programme.goal == "hypertrophy":
+        return True
     about = set(catalogue.area(point.about) or ())
-    return ledger.programme.goal == "hypertrophy" or any(
-        about.intersection(catalogue.area(term.words) or ()) for term in ledger.programme.priority
-    )
+    return any(about.intersection(catalogue.area(term.words) or ()) for term in ledger.programme.priority)
 
 
 def _what_is_missing(missing: list[tuple[FinerPoint, Count]]) -> list[str]:
@@ -781,7 +779,7 @@ def fast_work_missing(ledger: Ledger, limits: Limits) -> Iterator[Finding]:
     if ledger.programme.goal != "power":
         return
     typical, sets = ledger.typical_weeks(), ledger.all_sets()
-    if not typical or not sets or any(not entry.sure for _, entry in ledger.entries()):
+    if not typical or not sets or ledger.unsure():
         return
     power = Range(limits.number("lightest"), limits.number("heaviest"))
     words = limits.names("words")
@@ -959,7 +957,7 @@ def days_per_region_few(week: Week, limits: Limits) -> Iterator[Finding]:
     few = {}
     for region in catalogue.major_regions:
         days = {*week.sets(region, TOTAL, hard=False).days(), *_active_days(week, region, limits)}
-        trained = bool(week.ledger.sets(region, TOTAL, hard=False))
+        trained = week.ledger.brings(region)
         if len(days) >= limits.number("days") or not trained or not week.means(region):
             continue
         if not week.could_hold(areas=(region,)):

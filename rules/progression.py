@@ -265,7 +265,7 @@ def sets_step_large(ledger: Ledger, limits: Limits) -> Iterator[Finding]:
         back = [
             other for other in typical[:index] if week.number - other.number <= limits.number("weeks back")
         ]
-        grown = _grown(week, back, limits)
+        grown: list[_Growth] = ledger.recall(_grown, week, tuple(back), limits)
         if not grown:
             continue
         worst = max(grown, key=lambda one: one.by)
@@ -548,7 +548,7 @@ def _unbroken(ledger: Ledger, limits: Limits) -> Iterator[list[Week]]:
     run: list[Week] = []
     for week in ledger.weeks:
         counts = week.is_typical() and not week.rehabilitation and week.phase not in limits.names("phases")
-        if run and not (counts and not _is_easier(week, run[-1], limits)):
+        if run and not (counts and not ledger.recall(_is_easier, week, run[-1], limits)):
             yield run
             run = []
         if counts:
@@ -644,7 +644,9 @@ def deload_without_cut(ledger: Ledger, limits: Limits) -> Iterator[Finding]:
         before = [other for other in typical if other.number < block.first]
         if not before or not _is_called_deload(block):
             continue
-        if _is_easier(week, before[-1], limits) or says(limits.names("easy words"), *_notes(week)):
+        if ledger.recall(_is_easier, week, before[-1], limits) or says(
+            limits.names("easy words"), *_notes(week)
+        ):
             continue
         if not all(entry.work.readable for one in (week, before[-1]) for _, entry in one.entries()):
             continue
@@ -726,7 +728,7 @@ def return_week_not_lighter(ledger: Ledger, limits: Limits) -> Iterator[Finding]
         if not week.is_first_back() or week.rehabilitation or not week.all_sets():
             continue
         later = _rest_of_return(ledger, week)
-        if not later or any(_is_easier(week, other, limits) for other in later):
+        if not later or any(ledger.recall(_is_easier, week, other, limits) for other in later):
             continue
         if says(limits.names("easy words"), ledger.programme.note, *_notes(week)):
             continue
@@ -976,7 +978,7 @@ def _untapered(
     if len(before) < max(limits.number("weeks"), 1):
         return
     for week in near:
-        if week.block.deload or week.phase == "taper" or _is_easier(week, before[-1], limits):
+        if week.block.deload or week.phase == "taper" or ledger.recall(_is_easier, week, before[-1], limits):
             return
     last = near[eve]
     yield found(

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from ..lint.body import catalogue
 from ..lint.finding import Edit, Related, found
 from ..lint.ledger import DIRECT, FAST_KINDS, Entry, Ledger, Week
 from ..lint.quantities import Range, plain
@@ -15,7 +16,6 @@ if TYPE_CHECKING:
     from ..lint.finding import Finding
     from ..lint.ledger import Count
     from ..lint.places import Place
-    from ..lint.programme import Block
 
 
 @rule(
@@ -67,8 +67,10 @@ def rep_range_narrow(ledger: Ledger, limits: Limits) -> Iterator[Finding]:
     for block in programme.blocks:
         if (block.phase or programme.phase) == "in-season" or block.deload:
             continue
+        weeks = tuple(week for week in ledger.weeks if week.block is block)
+        one_slot: dict[str, list[tuple[str, Count]]] = ledger.recall(_one_slot, weeks, limits)
         for slot, lacking in (("heavy", "light"), ("light", "heavy")):
-            narrow = list(_only(ledger, block, slot, limits))
+            narrow = one_slot[slot]
             if not narrow:
                 continue
             groups = [group for group, _ in narrow]
@@ -87,17 +89,19 @@ def rep_range_narrow(ledger: Ledger, limits: Limits) -> Iterator[Finding]:
             )
 
 
-def _only(ledger: Ledger, block: Block, slot: str, limits: Limits) -> Iterator[tuple[str, Count]]:
-    """Groups whose direct sets in a block all fall into one slot, with the count of their fullest week."""
-    weeks = [week for week in ledger.weeks if week.block is block]
-    for group in ledger.of_block(block).groups():
+def _one_slot(weeks: tuple[Week, ...], limits: Limits) -> dict[str, list[tuple[str, Count]]]:
+    """By slot the groups whose direct sets in some weeks all fall into it, with their fullest count."""
+    found: dict[str, list[tuple[str, Count]]] = {"heavy": [], "light": []}
+    for group in catalogue.groups:
         counts = [week.sets(group, DIRECT) for week in weeks]
         fullest = max(counts, key=lambda count: count.middle)
         enough = fullest.middle >= limits.number("least sets")
         if not enough or len(fullest.days()) < limits.number("least days"):
             continue
-        if all(part.entry.slot == slot for count in counts for part in count.parts):
-            yield group, fullest
+        slots = {part.entry.slot for count in counts for part in count.parts}
+        if len(slots) == 1 and slots <= found.keys():
+            found[slots.pop()].append((group, fullest))
+    return found
 
 
 @rule(

@@ -166,12 +166,9 @@ class _Day:
 
 def _days(ledger: Ledger, limits: Limits) -> list[_Day]:
     """Every day with a session or an activity, in order, with what is hard on it."""
-    hard: dict[Tally, dict[tuple[str, str], _HardWork]] = {}
     days: dict[int, _Day] = {}
     for number, week, tally in ledger.training_days():
-        if tally not in hard:
-            hard[tally] = _hard_groups(tally, limits)
-        days[number] = _Day(number, week, dict(hard[tally]))
+        days[number] = _Day(number, week, dict(ledger.recall(_hard_groups, tally, limits)))
     for number, week, activity in ledger.activities():
         day = days.setdefault(number, _Day(number, week, {}))
         for group in _loaded(activity, limits):
@@ -275,10 +272,10 @@ def legs_heavy_before_event(ledger: Ledger, limits: Limits) -> Iterator[Finding]
     }
     for number, week, tally in ledger.training_days():
         ahead = [gap for gap in range(1, int(limits.number("days")) + 1) if number + gap in events]
-        heavy = tally.all_sets(hard=True).where(lambda entry: _is_heavy_leg_work(entry, limits))
-        if not ahead or heavy.middle < limits.number("sets") or week.rehabilitation:
+        if not ahead or week.rehabilitation or (ahead[0] == 1 and number + 1 in close):
             continue
-        if ahead[0] == 1 and number + 1 in close:
+        heavy = tally.all_sets(hard=True).where(lambda entry: _is_heavy_leg_work(entry, limits))
+        if heavy.middle < limits.number("sets"):
             continue
         line = heavy.lines()[0][0]
         away = "the day" if ahead[0] == 1 else f"{ahead[0]} days"

@@ -389,11 +389,11 @@ def adjustment_unmatched(ledger: Ledger, limits: Limits) -> Iterator[Finding]:
               - {exercise: back squat, sets: 2}
         sessions: [{session: Lower, exercises: [{exercise: back squat, sets: 3, reps: 8}]}]
     """
-    names = list(
-        dict.fromkeys(term.words for line in ledger.programme.prescriptions() for term in line.names())
-    )
+    adjustments = ledger.member.adjustments if ledger.member else ()
+    lines = ledger.programme.prescriptions() if adjustments else ()
+    names = list(dict.fromkeys(term.words for line in lines for term in line.names()))
     there = {ledger.named(name) for name in names}
-    for adjustment in ledger.member.adjustments if ledger.member else ():
+    for adjustment in adjustments:
         term = adjustment.exercise
         if term.words and ledger.named(term.words) not in there:
             near = _nearest(term.words, names)

@@ -56,7 +56,7 @@ def counted_lines(*counts: Count) -> tuple[Related, ...]:
     """The lines that counts came from, each with its sets, in the order of the file and once each."""
     seen: dict[Prescription, Range] = {}
     for count in counts:
-        for line, sets in count.lines():
+        for line, sets in count.by_line().items():
             seen.setdefault(line, sets)
     return tuple(
         Related(line.place, f"{line_name(line)}: {sets} {'set' if str(sets) == '1' else 'sets'}")
