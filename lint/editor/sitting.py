@@ -173,7 +173,7 @@ class Sitting:
                 return desk
         if desk is not None:
             self.renew()
-        self._desk = Desk(self._today(), shelf=self._shelf)
+        self._desk = Desk(self._today(), shelf=self._shelf, lasting=True)
         return self._desk
 
     def _lay(self, seat: Seat) -> None:
