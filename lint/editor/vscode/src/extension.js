@@ -52,7 +52,7 @@ class Server {
       { dispose: () => this.#python?.dispose() },
       vscode.commands.registerCommand("spotline.restart", () => this.#restartAsAsked()),
       vscode.commands.registerCommand("spotline.showOutput", () => this.#output.show(true)),
-      vscode.commands.registerCommand("spotline.showRule", (name) => this.#showRule(name)),
+      vscode.commands.registerCommand("spotline.showRule", (...words) => this.#showRule(...words)),
       vscode.workspace.onDidOpenTextDocument((document) => this.meet([document])),
       vscode.workspace.onDidSaveTextDocument((document) => this.meet([document])),
       vscode.workspace.onDidChangeTextDocument(({ document }) => !this.#isWanted && this.meet([document])),
@@ -170,7 +170,7 @@ class Server {
           executeCommand: (name, words, next) =>
             this.#pages.has(name) ? this.#pages.show(name, words) : next(name, words),
           handleDiagnostics: (file, diagnostics, next) => {
-            diagnostics.forEach(linkToRule);
+            diagnostics.forEach((one) => linkToRule(one, file));
             next(file, diagnostics);
             this.#pages.refresh(file);
           },
@@ -193,10 +193,13 @@ class Server {
     return this.restart();
   }
 
-  /** Shows a rule's page: the one named, else the one found at the cursor, else one chosen of those in the file. */
-  async #showRule(name) {
+  /**
+   * Shows a rule's page as the settings for a file have it: of the rule named, else of the one found at the cursor,
+   * else of one chosen from those in the file.
+   */
+  async #showRule(name, file = vscode.window.activeTextEditor?.document.uri.toString()) {
     const rule = name ?? (await chosenRule(vscode.window.activeTextEditor));
-    if (rule) await this.#pages.show("spotline.rule", [rule]);
+    if (rule) await this.#pages.show("spotline.rule", [rule, file]);
   }
 }
 
@@ -215,10 +218,10 @@ function nameOf({ code }) {
 }
 
 /** Has a finding's rule name open the rule's page, unless the team's own pages have an address. */
-function linkToRule(diagnostic) {
+function linkToRule(diagnostic, file) {
   const name = diagnostic.code;
   if (typeof name !== "string") return;
-  const words = encodeURIComponent(JSON.stringify([name]));
+  const words = encodeURIComponent(JSON.stringify([name, file.toString()]));
   diagnostic.code = { value: name, target: vscode.Uri.parse(`command:spotline.showRule?${words}`) };
 }
 

@@ -41,7 +41,8 @@ export class Pages {
 
   async provideTextDocumentContent(address) {
     const { command, words } = JSON.parse(address.query);
-    return (await this.#write(command, words)) ?? "There is no such page.";
+    const page = await Promise.resolve(this.#write(command, words)).catch(() => null);
+    return page ?? "This page cannot be shown: the output of spotline may say why.";
   }
 
   /** Has the open pages about a file written anew. */
