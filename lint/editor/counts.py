@@ -115,11 +115,20 @@ def of_week(week: Week) -> str:
 # The sets of a line within its week
 
 
-def of_lines(ledgers: Sequence[Ledger], lines: Collection[Prescription], exercise: Exercise) -> str:
-    """How the sets of some lines count in each week, and where the rest of each group comes from."""
+def of_lines(
+    ledgers: Sequence[Ledger],
+    lines: Collection[Prescription],
+    exercise: Exercise,
+    athletes: Collection[Ledger] = (),
+) -> str:
+    """How the sets of some lines count in each week, and where the rest of each group comes from.
+
+    With ``athletes``, for these of the ledgers only.
+    """
     told = [
         Told(_within(week, lines, exercise), at, numbers, short=in_all(week, lines, (exercise,)))
         for at, ledger in enumerate(ledgers)
+        if not athletes or ledger in athletes
         for week, numbers in ledger.like_weeks()
         if any(entry.prescription in lines and entry.exercise is exercise for _, entry in week.entries())
     ]

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from ...rules.words import listed
+from ..body.names import fold
 from ..ledger import FAST_KINDS
 from ..outlets.found_text import gathered
 from .phrases import bullets, md, paragraphs
@@ -18,7 +19,7 @@ LENGTHS = ("long", "middle to long", "middle", "short to middle", "short", "")
 def profile(exercise: Exercise, called: str) -> str:
     """The exercise under the name that the coach uses."""
     name = f"**{md(called)}**"
-    if called.casefold() != exercise.name.casefold():
+    if fold(called) != fold(exercise.name):
         name += f" is {md(exercise.name)}"
     kind = "" if exercise.kind == "dynamic" else exercise.kind
     done = [kind, "" if exercise.implement == "none" else exercise.implement, *exercise.patterns]

@@ -292,7 +292,8 @@ class _Page:
             return ""
         ledgers = self.standing.ledgers
         if len(exercises) == 1:
-            return paragraphs(of_lines(ledgers, lines, exercises[0]), HALF)
+            whose = {entry.ledger for entry in entries}
+            return paragraphs(of_lines(ledgers, lines, exercises[0], whose), HALF)
         return paragraphs(of_several(ledgers, lines, exercises), HALF)
 
     def line_in_short(self) -> str:

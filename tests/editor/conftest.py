@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import os
+import shutil
 from collections.abc import Callable
 from datetime import date
 from itertools import count
@@ -56,9 +57,12 @@ def opened(tmp_path_factory: pytest.TempPathFactory, today: date) -> Callable[..
 
 
 @pytest.fixture(scope="session")
-def example(root: Path, today: date) -> Callable[..., View]:
+def example(root: Path, today: date, tmp_path_factory: pytest.TempPathFactory) -> Callable[..., View]:
     """One of the example files, by the end of its path; ``now`` is typed over it."""
-    files = sorted((root / "examples").rglob("*.yaml"))
+    folder = tmp_path_factory.mktemp("examples")
+    shutil.copytree(root / "examples", folder, dirs_exist_ok=True)
+    (folder / ".git").mkdir()
+    files = sorted(folder.rglob("*.yaml"))
 
     def run(name: str, now: str | None = None) -> View:
         path = next(path for path in files if path.as_posix().endswith(name))
