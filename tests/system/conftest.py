@@ -31,7 +31,7 @@ sessions:
     exercises:
       - {note: "früh 🏋️", exercise: back sqat, sets: 3, reps: 5-8, rir: 2, rest: 3 min}
       - {exercise: seated leg curl, sets: 3, reps: 10-15, rir: 1, rpe: 7, rest: 90 s}
-      - {exercise: RDL, sets: 3, reps: 8-10, rir: 2, rest: 2 min}
+      - {exercise: RDL, sets: 3, reps: 8-10, rest: 2 min}
 """
 """A programme with an error, a warning and a note; signs of two and four bytes stand before the warning."""
 
@@ -79,16 +79,23 @@ class Coach:
         printed = subprocess.run(command, stdout=subprocess.PIPE, check=False).stdout
         return json.loads(printed)["findings"]
 
+    def saved(self, words: str) -> None:
+        """Waits until these words stand in the programme on disk."""
+        until(
+            lambda: words in self.plan.read_text(encoding="utf-8"),
+            lambda: self.plan.read_text(encoding="utf-8"),
+        )
+
     def rules(self) -> list[str]:
         """The rules by which something is found in the programme on disk."""
         return sorted(finding["rule"] for finding in self.findings())
 
 
-def until(condition: Callable[[], object], what: Callable[[], str] | str, seconds: float = 20) -> None:
-    """Waits for something that an editor does in its own time."""
-    end = time.monotonic() + seconds
+def until(condition: Callable[[], object], instead: Callable[[], str]) -> None:
+    """Waits for something that an editor does in its own time; ``instead`` says how things are if it never does."""
+    end = time.monotonic() + 20
     while not condition():
-        assert time.monotonic() < end, what if isinstance(what, str) else what()
+        assert time.monotonic() < end, instead()
         time.sleep(0.05)
 
 
