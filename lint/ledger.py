@@ -792,7 +792,11 @@ class Ledger(Tally):
 
     def of_block(self, block: Block) -> Tally:
         """All visits of a block."""
-        return self.of_weeks(self.weeks[block.first - 1 : block.first - 1 + block.weeks])
+        return self.of_weeks(self.weeks_of(block))
+
+    def weeks_of(self, block: Block) -> tuple[Week, ...]:
+        """The weeks of a block."""
+        return self.weeks[block.first - 1 : block.first - 1 + block.weeks]
 
     def typical_weeks(self) -> list[Week]:
         """Weeks whose dose is what a block is about, outside rehabilitation."""

@@ -248,7 +248,7 @@ def two_legged_only(ledger: Ledger, limits: Limits) -> Iterator[Finding]:
     if not any(word in sport.casefold() for word in limits.names("sports")):
         return
     for block in ledger.programme.blocks:
-        weeks = [week for week in ledger.weeks if week.block is block]
+        weeks = ledger.weeks_of(block)
         meant = [
             week for week in weeks if week.is_typical() and week.means("legs") and not week.rehabilitation
         ]

@@ -182,8 +182,8 @@ def load_step_large(ledger: Ledger, limits: Limits) -> Iterator[Finding]:
     """
     for block in ledger.programme.blocks:
         earlier: dict[object, dict[Entry, None]] = {}
-        for week in ledger.weeks:
-            if week.block is not block or week.rehabilitation:
+        for week in ledger.weeks_of(block):
+            if week.rehabilitation:
                 continue
             lifts = week.lifts()
             for name, entries in lifts.items():

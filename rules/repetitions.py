@@ -67,8 +67,9 @@ def rep_range_narrow(ledger: Ledger, limits: Limits) -> Iterator[Finding]:
     for block in programme.blocks:
         if (block.phase or programme.phase) == "in-season" or block.deload:
             continue
-        weeks = tuple(week for week in ledger.weeks if week.block is block)
-        one_slot: dict[str, list[tuple[str, Count]]] = ledger.recall(_one_slot, weeks, limits)
+        one_slot: dict[str, list[tuple[str, Count]]] = ledger.recall(
+            _one_slot, ledger.weeks_of(block), limits
+        )
         for slot, lacking in (("heavy", "light"), ("light", "heavy")):
             narrow = one_slot[slot]
             if not narrow:

@@ -371,7 +371,7 @@ def frequency_low(week: Week, limits: Limits) -> Iterator[Finding]:
     if week.programme.goal != "strength" or not week.is_typical():
         return
     least = limits.number("least days")
-    block = [other for other in week.ledger.weeks if other.block is week.block]
+    block = week.ledger.weeks_of(week.block)
     for term in week.programme.priority:
         count = _training(week, term)
         if not count or _may_hide(week, term):

@@ -1,0 +1,430 @@
+"""A review that builds on the last one of the same file says what a fresh one says, and looks at what is new."""
+
+from __future__ import annotations
+
+import random
+import re
+from collections.abc import Callable, Iterator
+from copy import copy
+from datetime import date
+from pathlib import Path
+from typing import Any
+
+import pytest
+
+from spotline.lint import registry
+from spotline.lint.desk import Desk
+from spotline.lint.finding import Finding, found
+from spotline.lint.ledger import Ledger
+from spotline.lint.places import Place
+from spotline.lint.registry import Limits, Rule, all_rules
+from spotline.lint.review import FileReview, review_on
+from spotline.lint.rule_page import Page
+from spotline.lint.shelf import Shelf
+
+ROOT = Path(__file__).parent.parent
+DAY = date(2026, 1, 5)
+
+BLOCKS = """\
+programme: Two blocks
+athlete: {name: Orla, level: intermediate, best lifts: {back squat: 100 kg}}
+goal: hypertrophy
+blocks:
+  - name: One
+    weeks: 2
+    sessions:
+      - session: Lower
+        day: monday
+        exercises:
+          - {exercise: back squat, sets: 3, reps: 8, rir: 2}
+          - {exercise: seated leg curl, sets: 3, reps: 6-8, rir: 2}
+      - session: Upper
+        day: thursday
+        exercises:
+          - {exercise: bench press, sets: 3, reps: 8, rir: 2}
+          - {exercise: seated cable row, sets: 3, reps: 6-8, rir: 2}
+  - name: Two
+    weeks: 2
+    sessions:
+      - session: Lower
+        day: monday
+        exercises:
+          - {exercise: back squat, sets: 3, reps: 8, rir: 2}
+          - {exercise: seated leg curl, sets: 3, reps: 6-8, rir: 2}
+"""
+
+
+class Typed:
+    """A programme as it is typed: each text is reviewed on one desk, building on the last."""
+
+    def __init__(self, folder: Path, rules: list[Rule] | None = None, name: str = "plan") -> None:
+        self.path = str(folder / f"{name}.programme.yaml")
+        self.shelf = Shelf()
+        self.desk = Desk(DAY, rules, self.shelf, lasting=True)
+
+    def now(self, text: str) -> FileReview:
+        self.shelf.open(self.path, text)
+        return review_on(self.desk, [self.path]).files[0]
+
+    def afresh(self, text: str) -> FileReview:
+        shelf = Shelf()
+        shelf.open(self.path, text)
+        return review_on(Desk(DAY, self.desk.rules, shelf), [self.path]).files[0]
+
+
+@pytest.fixture
+def typed(tmp_path: Path) -> Typed:
+    (tmp_path / ".git").mkdir()
+    return Typed(tmp_path)
+
+
+def all_of(finding: Finding) -> tuple[object, ...]:
+    """All that a finding says, its places as they are now."""
+    spots = [finding.place, *(one.place for one in finding.related), *(one.place for one in finding.edits)]
+    return (
+        finding.rule,
+        finding.severity,
+        [(spot.text.name, spot.line, spot.column, spot.excerpt, len(spot.through)) for spot in spots],
+        (finding.counted, finding.wanted, finding.change, finding.where, finding.subject),
+        [one.words for one in finding.related],
+        [(one.words, one.label) for one in finding.edits],
+        (finding.weeks, finding.worst, finding.excess),
+    )
+
+
+def everything(one: FileReview) -> tuple[object, ...]:
+    assert one.faults == [], [fault.words for fault in one.faults]
+    return [all_of(each) for each in one.findings], [all_of(each.finding) for each in one.waived]
+
+
+# The same findings
+
+
+PROGRAMMES = [
+    *sorted((ROOT / "examples").rglob("*.programme.yaml")),
+    *sorted((ROOT / "tests" / "published").glob("*.programme.yaml")),
+]
+
+VALUES = (
+    *("back squat", "seated leg curl", "plank", "squatt", "30", "3", "8-12", "12/10/8", "80 %", "100 kg"),
+    *("2 min", "45 s", "monday", "{1: 3, 2: 4}", "each", "left", "strength", "general health", "true"),
+    *("rehab", "ü 💪", "[legs]", "{stage: early, advised by: physiotherapist, until: 2027-01-01}", "0"),
+    *("deload week", "2026-03-02", "", "*a", "&a 3", "sick \u2028 since"),
+)
+SCRAPS = ("{", "[", ": ", "- ", "#", '"', "'", "\n", "\n  ", "<<: *a", "|", "x", "\r\n", "\t", "\ufeff")
+
+
+def edited(text: str, choose: random.Random) -> str:
+    """The text after one edit, such as a coach makes, or a slip of the finger."""
+    lines = text.split("\n")
+    at, to, kind = choose.randrange(len(lines)), choose.randrange(len(lines)), choose.random()
+    if kind < 0.12:
+        del lines[at]
+    elif kind < 0.24:
+        lines.insert(to, lines[at])
+    elif kind < 0.36:
+        lines[to:to] = lines[at : at + choose.randrange(2, 12)]
+    elif kind < 0.70:
+        key, colon, _ = lines[at].partition(": ")
+        lines[at] = f"{key}{colon}{choose.choice(VALUES)}" if colon else lines[at]
+    elif kind < 0.85:
+        numbers = list(re.finditer(r"\d+", text)) or [None]
+        number = choose.choice(numbers)
+        if number is not None:
+            new = str(choose.choice((1, 2, 3, 4, 5, 6, 8, 12, 20, 40)))
+            return text[: number.start()] + new + text[number.end() :]
+    else:
+        here = choose.randrange(len(text) + 1)
+        gone = choose.randrange(1, 6) if choose.random() < 0.5 else 0
+        return text[:here] + ("" if gone else choose.choice(SCRAPS)) + text[here + gone :]
+    return "\n".join(lines)
+
+
+@pytest.mark.parametrize("seed", range(12))
+def test_whatever_is_typed_the_review_is_that_of_the_text(seed: int, tmp_path: Path) -> None:
+    (tmp_path / ".git").mkdir()
+    choose = random.Random(seed)
+    start = choose.choice(PROGRAMMES)
+    for beside in start.parent.parent.rglob("*.athlete.yaml"):
+        at = tmp_path / beside.relative_to(start.parent.parent)
+        at.parent.mkdir(parents=True, exist_ok=True)
+        at.write_bytes(beside.read_bytes())
+    folder = tmp_path / start.parent.name
+    folder.mkdir(exist_ok=True)
+    typed = Typed(folder)
+    texts = [start.read_text(encoding="utf-8")]
+    for step in range(30):
+        text = texts[-1]
+        assert everything(typed.now(text)) == everything(typed.afresh(text)), f"step {step}:\n{text}"
+        again = choose.random() < 0.25
+        texts.append(edited(choose.choice(texts[-6:]) if again else text, choose))
+
+
+def test_the_same_for_a_squad_with_what_is_adjusted_for_each(typed: Typed) -> None:
+    squad = BLOCKS.replace(
+        "athlete: {name: Orla, level: intermediate, best lifts: {back squat: 100 kg}}\n",
+        "athletes:\n"
+        "  - athlete: {name: Orla, protect: [{area: knee, advised by: physiotherapist}]}\n"
+        "    adjust: [{exercise: back squat, sets: {1: 2, 2: 5}}]\n"
+        "  - {name: Bo, level: novice}\n",
+    )
+    for old, new in (("", ""), ("{1: 2, 2: 5}", "9"), ("level: novice", "level: advanced"), ("9", "2")):
+        squad = squad.replace(old, new) if old else squad
+        assert everything(typed.now(squad)) == everything(typed.afresh(squad))
+
+
+def test_a_session_that_moves_to_another_block_is_judged_there(typed: Typed) -> None:
+    back = "    phase: return\n    sessions:\n      - session: Upper"
+    for text in (BLOCKS, BLOCKS.replace("    sessions:\n      - session: Upper", back), BLOCKS):
+        assert everything(typed.now(text)) == everything(typed.afresh(text))
+
+
+# What is taken over
+
+
+def ledger(one: FileReview) -> Ledger:
+    assert one.ledger is not None
+    return one.ledger
+
+
+def visits(one: FileReview) -> list[object]:
+    return list(ledger(one).visits)
+
+
+def test_a_comment_leaves_everything_as_it_was(typed: Typed) -> None:
+    before = visits(typed.now(BLOCKS))
+    assert visits(typed.now("# Weeks of rain.\n" + BLOCKS)) == before
+
+
+def test_an_edit_renews_the_session_that_it_stands_in(typed: Typed) -> None:
+    one, two, *rest = visits(typed.now(BLOCKS))
+    now = visits(typed.now(BLOCKS.replace("bench press, sets: 3", "bench press, sets: 4")))
+    assert now[0] is one
+    assert now[1] is not two
+    assert now[4:] == rest[2:]
+
+
+def test_of_two_sessions_in_the_same_words_each_stays_itself(typed: Typed) -> None:
+    before = visits(typed.now(BLOCKS))
+    first = BLOCKS.replace("back squat, sets: 3", "back squat, sets: 4", 1)
+    now = visits(typed.now(first))
+    assert now[0] is not before[0]
+    assert now[-1] is before[-1]
+
+
+def test_what_uses_an_anchor_is_read_anew(typed: Typed) -> None:
+    shared = BLOCKS.replace("reps: 8, rir: 2}", "reps: &r 8, rir: 2}", 1).replace(
+        "reps: 8, rir", "reps: *r, rir"
+    )
+    before = visits(typed.now(shared))
+    now = visits(typed.now(shared + "# more\n"))
+    assert not set(before).intersection(now)
+
+
+def test_what_cannot_be_meant_is_said_every_time(typed: Typed) -> None:
+    wrong = BLOCKS.replace("reps: 6-8", "reps: 8-6", 1)
+    first, second = typed.now(wrong), typed.now(f"{wrong}# more\n")
+    assert [one.rule for one in first.findings].count("range-backwards") == 1
+    assert [one.rule for one in second.findings].count("range-backwards") == 1
+
+
+def test_places_move_with_the_text(typed: Typed) -> None:
+    text = BLOCKS.replace("sets: 3", "sets: 40", 1)
+    (before,) = (one for one in typed.now(text).findings if one.rule == "number-implausible")
+    at = before.place.line
+    (after,) = (
+        one for one in typed.now(f"# one\n# two\n{text}").findings if one.rule == "number-implausible"
+    )
+    assert (at, after.place.line) == (11, 13)
+    assert after.place.excerpt == before.place.excerpt
+
+
+def test_after_a_text_that_cannot_be_read_the_last_one_is_built_on(typed: Typed) -> None:
+    before = visits(typed.now(BLOCKS))
+    broken = typed.now(BLOCKS.replace("goal: hypertrophy", "goal: [hyper"))
+    assert [one.severity for one in broken.findings] == ["error"]
+    assert broken.ledger is None
+    assert visits(typed.now(BLOCKS)) == before
+
+
+def test_weeks_and_counts_stay(typed: Typed) -> None:
+    before = ledger(typed.now(BLOCKS))
+    week, count = before.weeks[2], before.weeks[2].sets("quadriceps")
+    after = ledger(typed.now(BLOCKS.replace("bench press, sets: 3", "bench press, sets: 4")))
+    assert after.weeks[2] is week
+    assert after.weeks[2].sets("quadriceps") is count
+    assert after.weeks[0].sets("chest").high == 4
+
+
+def test_a_desk_that_does_not_last_keeps_nothing(tmp_path: Path) -> None:
+    desk = Desk(DAY, shelf=Shelf())
+    desk.shelf.open(str(tmp_path / "plan.programme.yaml"), BLOCKS)
+    one, two = (review_on(desk, [str(tmp_path / "plan.programme.yaml")]).files[0] for _ in range(2))
+    assert not set(visits(one)).intersection(visits(two))
+
+
+# Which rules are asked again
+
+
+class Watched:
+    """A rule of one scope that notes what it is asked, and speaks where it is told to."""
+
+    def __init__(self, looks_at: str, says: Callable[[Any], bool] = lambda unit: False, **more: bool) -> None:
+        self.asked: list[object] = []
+
+        def check(unit: object, limits: Limits) -> Iterator[Finding]:
+            self.asked.append(unit)
+            if says(unit):
+                yield found(_place(unit), "Here.", severity="note")
+
+        check.__annotations__["unit"] = looks_at
+        self.rule = Rule("watched", "dose", "note", "fact", "Why.", (), (), False, check, **more)
+
+    def since(self) -> int:
+        """How many units it has been asked about since this was last asked."""
+        count = len(self.asked)
+        self.asked.clear()
+        return count
+
+
+def _place(unit: Any) -> Place:
+    place: Place = unit.programme.place if hasattr(unit, "programme") else unit.session.place
+    return place
+
+
+EDITS = {
+    "nothing": BLOCKS,
+    "comment": BLOCKS + "# more\n",
+    "upper": BLOCKS.replace("bench press, sets: 3", "bench press, sets: 4"),
+    "goal": BLOCKS.replace("goal: hypertrophy", "goal: strength"),
+}
+
+
+@pytest.mark.parametrize(
+    ("looks_at", "counts"),
+    [  # at first, after nothing, a comment, an edit of one session, and one of the goal
+        ("Ledger", (1, 0, 0, 1, 1)),
+        ("Week", (2, 0, 0, 1, 2)),
+        ("Visit", (3, 0, 0, 1, 3)),
+        ("Entry", (6, 0, 0, 2, 6)),
+    ],
+)
+def test_a_silent_rule_is_asked_about_what_is_new(
+    tmp_path: Path, looks_at: str, counts: tuple[int, ...]
+) -> None:
+    watched = Watched(looks_at)
+    typed = Typed(tmp_path, [watched.rule])
+    asked = []
+    for name in ("nothing", "nothing", "comment", "upper", "goal"):
+        typed.now(EDITS[name])
+        asked.append(watched.since())
+    assert tuple(asked) == counts
+
+
+def test_a_rule_that_speaks_is_asked_again_where_it_spoke(tmp_path: Path) -> None:
+    watched = Watched("Visit", lambda unit: unit.session.name == "Upper")
+    typed = Typed(tmp_path, [watched.rule])
+    for expected in (3, 1, 1):
+        assert len(typed.now(BLOCKS).findings) == 1
+        assert watched.since() == expected
+
+
+def test_a_rule_that_looks_beyond_is_asked_about_everything(tmp_path: Path) -> None:
+    watched = Watched("Week", looks_beyond=True)
+    typed = Typed(tmp_path, [watched.rule])
+    for _ in range(2):
+        typed.now(BLOCKS)
+        assert watched.since() == 2
+
+
+def test_after_a_rule_has_failed_all_are_asked_again(tmp_path: Path) -> None:
+    def fails(unit: object) -> bool:
+        raise ZeroDivisionError
+
+    watched, other = Watched("Visit", fails), Watched("Visit")
+    other.rule.name = "other"
+    typed = Typed(tmp_path, [watched.rule, other.rule])
+    for _ in range(2):
+        assert [fault.rule for fault in typed.now(BLOCKS).faults] == ["watched"]
+        assert (watched.since(), other.since()) == (1, 3)
+
+
+# No rule sees more than what it is asked again for
+
+
+class BeyondError(Exception):
+    """A rule has asked for what it is not asked again for when that changes."""
+
+
+COUNTING = (
+    *("sets", "brings", "groups", "for_actions", "all_sets", "how_often", "by_exercise", "lifts", "entries"),
+    *("unsure", "could_hold"),
+)
+CALENDAR = ("of_weeks", "of_block", "weeks_of", "typical_weeks", "like_weeks", "training_days", "recall")
+OF_BLOCK = ("of_weeks", "of_block", "weeks_of")
+
+
+@pytest.fixture
+def guarded(monkeypatch: pytest.MonkeyPatch) -> Callable[[], None]:
+    """While a rule looks at a part of a programme, whatever tells it of other parts raises."""
+    looking: list[object] = []
+    inside: list[str] = []
+
+    def guard(name: str) -> None:
+        real = getattr(Ledger, name)
+
+        def asked(self: Ledger, *given: object, **named: object) -> object:
+            unit = looking[-1] if looking else self
+            own = isinstance(unit, registry.Week) and name in OF_BLOCK
+            if own and name != "of_weeks" and given[0] is not unit.block:
+                raise BeyondError(name)
+            if unit is not self and not inside and not own:
+                raise BeyondError(name)
+            inside.append(name)
+            try:
+                return real(self, *given, **named)
+            finally:
+                inside.pop()
+
+        monkeypatch.setattr(Ledger, name, asked)
+
+    def yielded(rule: Rule, unit: object, limits: Limits) -> list[Finding]:
+        looking.append(unit)
+        try:
+            return list(rule.check(unit, limits)) if not rule.looks_beyond else []
+        finally:
+            looking.pop()
+
+    def start() -> None:
+        for name in (*COUNTING, *CALENDAR):
+            guard(name)
+        monkeypatch.setattr(registry, "_yielded", yielded)
+
+    return start
+
+
+def asked_of_parts() -> list[Rule]:
+    return [rule for rule in all_rules() if rule.scope in ("week", "session", "prescription")]
+
+
+@pytest.mark.parametrize("rule", asked_of_parts(), ids=lambda rule: rule.name)
+def test_rules_look_no_further_than_they_say(rule: Rule, tmp_path: Path, guarded: Callable[[], None]) -> None:
+    for name, text in Page(rule).beside.items():
+        (tmp_path / name).write_text(text, encoding="utf-8")
+    run = copy(rule)
+    run.off = False
+    typed = Typed(tmp_path, [run])
+    guarded()
+    for text in (
+        Page(rule).flags,
+        Page(rule).passes,
+        *(one.read_text(encoding="utf-8") for one in PROGRAMMES),
+    ):
+        assert [fault.words for fault in typed.afresh(text).faults] == []
+
+
+def test_the_guard_is_no_idle_one(tmp_path: Path, guarded: Callable[[], None]) -> None:
+    watched = Watched("Visit", lambda unit: bool(unit.ledger.sets("chest")))
+    guarded()
+    (fault,) = Typed(tmp_path, [watched.rule]).now(BLOCKS).faults
+    assert fault.words == "BeyondError: sets"
