@@ -255,7 +255,7 @@ class _Vocabulary:
         self.words: dict[str, str] = {}
         self._own: set[str] = set()
         self._labels: list[tuple[str, str]] = []
-        for phrase, meanings in _phrases(known):
+        for phrase, meanings in phrases(known):
             key = fold(phrase)
             self.meanings[key] = tuple(dict.fromkeys((*self.meanings.get(key, ()), *meanings)))
             self._labels.append((phrase, meanings[0][1]))
@@ -338,7 +338,7 @@ def _vocabulary(known: Known) -> _Vocabulary:
     return _made[known]
 
 
-def _phrases(known: Known) -> Iterator[tuple[str, tuple[Meaning, ...]]]:
+def phrases(known: Known) -> Iterator[tuple[str, tuple[Meaning, ...]]]:
     """Every phrase with a meaning of its own."""
     first = {muscles: name for name in reversed(catalogue.area_names()) if (muscles := catalogue.area(name))}
     for name in catalogue.area_names():
@@ -481,7 +481,7 @@ class _Wanted:
         self, row: int, exercise: Exercise, kind: str, name: str
     ) -> tuple[str, tuple[str, ...]] | None:
         if kind == AREA:
-            return _works(exercise, name, self.lengths)
+            return works(exercise, name, self.lengths)
         if kind == ACTION:
             role = MAIN if name in exercise.actions else ASSISTING if name in exercise.assists else None
             return None if role is None else (role, ())
@@ -494,7 +494,7 @@ class _Wanted:
         return ("", ()) if getattr(exercise, kind) == name else None
 
 
-def _works(exercise: Exercise, area: str, lengths: set[str]) -> tuple[str, tuple[str, ...]] | None:
+def works(exercise: Exercise, area: str, lengths: set[str]) -> tuple[str, tuple[str, ...]] | None:
     """What an exercise gives to an area, at one of the lengths if any, and the muscles that tell it."""
     members = catalogue.area(area) or ()
     credited = [muscle for muscle in members if exercise.weight(muscle)]
