@@ -21,9 +21,19 @@ if TYPE_CHECKING:
 _LINE_END = re.compile(r"\r\n|\r|\n")
 
 
-def fixes(view: View, start: int, end: int) -> list[Fix]:
-    """What can be done about the findings that a stretch of the text touches, the likeliest first."""
+def fixes(view: View, start: int, end: int, named: list[Span] | None = None) -> list[Fix]:
+    """What can be done about the findings that a stretch of the text touches, the likeliest first.
+
+    Where it touches none, those on its lines are meant: some clients miscount the columns of a caret. Of
+    several, only those that touch a stretch ``named`` by the client are meant: some ask about one finding,
+    and of the whole text.
+    """
     touched = [one for one in view.review.findings if _touches(view, one, start, end)]
+    if not touched:
+        lines = _lines(view.text.content, start, end)
+        touched = [one for one in view.review.findings if _touches(view, one, *lines)]
+    meant = [one for one in touched if any(_touches(view, one, *span) for span in named or ())]
+    touched = meant or touched
     offered = [fix for finding in touched for fix in _edits(finding)]
     offered += _everywhere(view, touched)
     offered += _waivers(view, touched)
@@ -33,6 +43,13 @@ def fixes(view: View, start: int, end: int) -> list[Fix]:
 def _touches(view: View, finding: Finding, start: int, end: int) -> bool:
     first, last = widened(view.text.content, finding.place.start, finding.place.end)
     return first <= end and start <= last
+
+
+def _lines(content: str, start: int, end: int) -> Span:
+    """The whole lines that a stretch lies on, without the last one's end."""
+    line_end = _LINE_END.search(content, end)
+    first = max(content.rfind("\n", 0, start), content.rfind("\r", 0, start)) + 1
+    return first, line_end.start() if line_end else len(content)
 
 
 def _key(fix: Fix) -> tuple[tuple[int, int, str], ...]:
