@@ -296,9 +296,9 @@ class Silence:
 
     def to_ask(self, rule: Rule, fed: list[_Fed]) -> Iterable[_Fed]:
         """What a rule has to look at, in order: what is new, and what it spoke of last time."""
+        spoke, fresh = self._spoke.pop(rule.name, None), self._fresh[rule.scope]
         if rule.looks_beyond:
             return fed
-        spoke, fresh = self._spoke.pop(rule.name, None), self._fresh[rule.scope]
         return [one for one in fed if one.key in spoke or one.key in fresh] if spoke else fresh.values()
 
     def broken_by(self, rule: Rule, key: object) -> None:

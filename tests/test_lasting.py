@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import gc
 import random
 import re
 from collections.abc import Callable, Iterator
@@ -15,7 +16,7 @@ import pytest
 from spotline.lint import registry
 from spotline.lint.desk import Desk
 from spotline.lint.finding import Finding, found
-from spotline.lint.ledger import Ledger
+from spotline.lint.ledger import Ledger, Visit
 from spotline.lint.places import Place
 from spotline.lint.registry import Limits, Rule, all_rules
 from spotline.lint.review import FileReview, review_on
@@ -347,6 +348,19 @@ def test_after_a_rule_has_failed_all_are_asked_again(tmp_path: Path) -> None:
     for _ in range(2):
         assert [fault.rule for fault in typed.now(BLOCKS).faults] == ["watched"]
         assert (watched.since(), other.since()) == (1, 3)
+
+
+def test_nothing_of_earlier_texts_is_held(tmp_path: Path) -> None:
+    watched = [Watched("Visit", lambda unit: True), Watched("Ledger", lambda unit: True, looks_beyond=True)]
+    watched[1].rule.name = "other"
+    typed = Typed(tmp_path, [one.rule for one in watched])
+    for sets in range(3, 9):
+        now = ledger(typed.now(BLOCKS.replace("sets: 3", f"sets: {sets}")))
+        for one in watched:
+            one.asked.clear()
+    gc.collect()
+    there = [one for one in gc.get_objects() if isinstance(one, Visit) and one.ledger is now]
+    assert len(there) <= 2 * len(set(now.visits))
 
 
 # No rule sees more than what it is asked again for
