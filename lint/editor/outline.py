@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from ...rules.words import sets_of
+from ..outlets.wording import many
 from ..yaml_tree import Mapping, Scalar, Sequence
 from .answers import Lens, Symbol
 from .counts import session_in_short
@@ -85,7 +87,8 @@ class _Outline:
         for block in _items(node.entries.get("blocks")) if node is root else ():
             if isinstance(block, Mapping):
                 weeks = block.entries.get("weeks")
-                detail = f"{_written(weeks.value)} weeks" if weeks else ""
+                number = _written(weeks.value) if weeks else ""
+                detail = f"{number} week{'' if number == '1' else 's'}" if number else ""
                 yield from _made(
                     self.symbol(block, block, "name", "block", self.parts(block, root), detail=detail)
                 )
@@ -222,7 +225,7 @@ def _on(sight: Sight, span: tuple[int, int], told: list[Told], whole: int) -> It
 
 def _weeks(sight: Sight, block: Block) -> list[Told]:
     return [
-        Told(f"{week.all_sets()} sets, {len(week.groups())} groups", at, numbers)
+        Told(f"{sets_of(str(week.all_sets()))}, {many(len(week.groups()), 'group')}", at, numbers)
         for week, at, numbers in sight.standing.weeks_of((block,))
     ]
 

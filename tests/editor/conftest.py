@@ -14,7 +14,10 @@ import pytest
 from spotline.lint.desk import Desk
 from spotline.lint.editor.view import View
 from spotline.lint.places import Text
+from spotline.lint.registry import all_rules
 from spotline.lint.review import FileReview, review_on
+
+LOOKED_UP = ("load-not-settable", "weekly-sets-over-limit", "weekly-sets-under-floor")
 
 
 def _reviewed(desk: Desk, path: str) -> FileReview:
@@ -22,16 +25,18 @@ def _reviewed(desk: Desk, path: str) -> FileReview:
     return next(one for one in review_on(desk, [path]).files if os.path.realpath(one.name) == real)
 
 
-def view_on(desk: Desk, path: str, now: str | None = None) -> View:
+def _view(desk: Desk, path: str, now: str | None, first: FileReview | None = None) -> View:
     """A file as a feature sees it; with ``now``, after that text was typed over it."""
-    first = _reviewed(desk, path)
+    first = first or _reviewed(desk, path)
     if now is None:
         text = first.reading.text if first.reading else Text(path, Path(path).read_text(encoding="utf-8"))
         return View(text, path, first, first if first.ledgers else None, desk)
     desk.shelf.open(path, now)
+    desk = Desk(desk.today, desk.rules, desk.shelf)
     second = _reviewed(desk, path)
     good = second if second.ledgers else first if first.ledgers else None
-    return View(Text(path, now), path, second, good, desk)
+    text = second.reading.text if second.reading else Text(path, now)
+    return View(text, path, second, good, desk)
 
 
 @pytest.fixture(scope="session")
@@ -51,21 +56,30 @@ def opened(tmp_path_factory: pytest.TempPathFactory, today: date) -> Callable[..
         (folder / ".git").mkdir(parents=True)
         for path, content in {name: text, **(files or {})}.items():
             (folder / path).write_text(content, encoding="utf-8")
-        return view_on(Desk(today), str(folder / name), now)
+        return _view(Desk(today), str(folder / name), now)
 
     return run
 
 
 @pytest.fixture(scope="session")
 def example(root: Path, today: date, tmp_path_factory: pytest.TempPathFactory) -> Callable[..., View]:
-    """One of the example files, by the end of its path; ``now`` is typed over it."""
+    """One of the example files, by the end of its path; ``now`` is typed over it.
+
+    Only rules whose limits the features look up are run, so that many texts can be tried.
+    """
     folder = tmp_path_factory.mktemp("examples")
     shutil.copytree(root / "examples", folder, dirs_exist_ok=True)
     (folder / ".git").mkdir()
     files = sorted(folder.rglob("*.yaml"))
 
+    rules = [rule for rule in all_rules() if rule.name in LOOKED_UP]
+    read: dict[Path, FileReview] = {}
+
     def run(name: str, now: str | None = None) -> View:
         path = next(path for path in files if path.as_posix().endswith(name))
-        return view_on(Desk(today), str(path), now)
+        desk = Desk(today, rules)
+        if path not in read:
+            read[path] = _reviewed(desk, str(path))
+        return _view(desk, str(path), now, read[path])
 
     return run
