@@ -14,18 +14,22 @@ if TYPE_CHECKING:
 
 _CHUNK = 1 << 16
 
+PAUSE = 0.5
+"""Seconds without input after which there is time to tidy up."""
+
 
 class Input:
     """Bytes as they come, read ahead by a thread.
 
     ``idle`` is called whenever all that has come is worked off: it does one step of what else there is to do,
     and says whether there may be more. So whatever has queued up is taken together before anything is made
-    of it, without a timer.
+    of it, without a timer. ``pause`` is called once nothing has come for a while.
     """
 
-    def __init__(self, handle: int, idle: Callable[[], bool]) -> None:
+    def __init__(self, handle: int, idle: Callable[[], bool], pause: Callable[[], None]) -> None:
         self._handle = handle
         self._idle = idle
+        self._pause = pause
         self._chunks: deque[bytes] = deque()
         self._buffer = bytearray()
         self._looked = 0
@@ -73,15 +77,21 @@ class Input:
             ).start()
         while not self._chunks and self._idle():
             pass
-        while not self._chunks and not self._ended:
-            self._more.clear()
-            if not self._chunks:
-                await self._more.wait()
+        if not self._chunks and not self._ended:
+            await self._come(self._more)
         if self._chunks:
             chunk = self._chunks.popleft()
             self._ended = self._ended or not chunk
             self._buffer += chunk
         return not self._ended
+
+    async def _come(self, more: asyncio.Event) -> None:
+        """Waits for a chunk."""
+        pause = asyncio.get_running_loop().call_later(PAUSE, self._pause)
+        while not self._chunks:
+            more.clear()
+            await more.wait()
+        pause.cancel()
 
     def _read_ahead(self, loop: asyncio.AbstractEventLoop, more: asyncio.Event) -> None:
         chunk = b"-"

@@ -8,6 +8,8 @@ import logging
 import os
 import sys
 from contextlib import suppress
+from shutil import rmtree
+from tempfile import mkdtemp
 from threading import Event
 
 from lsprotocol import types
@@ -20,13 +22,14 @@ from pygls.protocol import LanguageServerProtocol, lsp_method
 from ..gathering import ENDINGS
 from ..known_findings import NAME as RECORD
 from ..repository import SETTINGS
+from ..team import Team
 from ..version import VERSION
 from .client import Client
 from .diagnostics import SOURCE, diagnostic, diagnostics
-from .paths import path_of
+from .paths import path_of, uri_of
 from .pipe import Input, Output, taken_over
 from .sitting import Sitting
-from .wire import Wire
+from .wire import WEEK_COMMAND, Wire
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -43,8 +46,10 @@ if TYPE_CHECKING:
 WATCHED = (*(f"**/*{ending}" for ending in ENDINGS), f"**/{SETTINGS}", f"**/{RECORD}")
 """Files on the disk that reviews lean on."""
 
-MOST_LITTER = 200_000
-"""Objects that may pile up before what is no longer used is looked for, however little is in use."""
+RULE_COMMAND = "spotline.rule"
+
+LITTER, MOST_LITTER = 50_000, 1_000_000
+"""Objects that may pile up before what is no longer used is freed: in a pause, and while changes come."""
 
 
 class Protocol(LanguageServerProtocol):
@@ -127,6 +132,7 @@ class Server(LanguageServer):
         self._refresh = False
         self._warm = False
         self._in_use = 0
+        self._pages = ""
         self._on(types.INITIALIZE, self.initialize)
         self._on(types.INITIALIZED, self.initialized)
         self._on(types.TEXT_DOCUMENT_DID_SAVE, self.saved)
@@ -134,16 +140,24 @@ class Server(LanguageServer):
         self._on(types.WORKSPACE_DID_CHANGE_CONFIGURATION, self.configured)
         actions = types.CodeActionOptions([types.CodeActionKind.QuickFix])
         self._on(types.TEXT_DOCUMENT_CODE_ACTION, self.code_action, actions)
+        self._on(types.TEXT_DOCUMENT_HOVER, self.hover)
+        self._on(types.TEXT_DOCUMENT_INLAY_HINT, self.hints)
+        self._on(types.TEXT_DOCUMENT_DOCUMENT_SYMBOL, self.symbols)
+        self._on(types.TEXT_DOCUMENT_CODE_LENS, self.lenses)
+        self.command(RULE_COMMAND)(self._page_maker(RULE_COMMAND, self._rule_page))
+        self.command(WEEK_COMMAND)(self._page_maker(WEEK_COMMAND, self._week_page))
 
     # The conversation
 
     def serve(self) -> int:
         """Answers until the client is done; the exit code: 0 where it has said so in due form, else 1."""
         read, write = taken_over()
-        self._input = Input(read, self.step)
+        self._input = Input(read, self.step, self._pause)
         self.protocol.set_writer(Output(write, self.stop))
         gc.freeze()
         asyncio.run(run_async(self._over, self._input, self.protocol, None, self.report_server_error))
+        if self._pages:
+            rmtree(self._pages, ignore_errors=True)
         return 0 if self.protocol.was_shut_down else 1
 
     def stop(self) -> None:
@@ -189,7 +203,8 @@ class Server(LanguageServer):
             self._warm = True
             self._warm_up()
             return True
-        self._collect()
+        if gc.get_count()[0] > max(MOST_LITTER, 2 * self._in_use):
+            self._collect()
         return False
 
     def _tell(self, seat: Seat) -> None:
@@ -220,11 +235,15 @@ class Server(LanguageServer):
 
         all_rules()
 
+    def _pause(self) -> None:
+        """Tidies up while the coach thinks."""
+        if gc.get_count()[0] > LITTER:
+            self._collect()
+
     def _collect(self) -> None:
-        """Frees what is no longer used, once as much of it may have piled up as is in use."""
-        if gc.get_count()[0] > max(MOST_LITTER, self._in_use):
-            gc.collect()
-            self._in_use = len(gc.get_objects())
+        """Frees what is no longer used; Python is not left to do so in the midst of a review."""
+        gc.collect()
+        self._in_use = len(gc.get_objects())
 
     # The client itself
 
@@ -299,10 +318,102 @@ class Server(LanguageServer):
             return None
         view, wire = opened
         start, end = wire.offset(params.range.start), wire.offset(params.range.end)
+        named = [
+            (wire.offset(one.range.start), wire.offset(one.range.end)) for one in params.context.diagnostics
+        ]
         return [
             wire.fix(fix, [diagnostic(one, view, self.client, wire) for one in fix.findings])
-            for fix in fixes(view, min(start, end), max(start, end))
+            for fix in fixes(view, min(start, end), max(start, end), named)
         ]
+
+    def hover(self, params: types.HoverParams) -> types.Hover | None:
+        """What stands under the pointer, explained."""
+        from .hover import hover
+
+        opened = self._opened(params.text_document)
+        if opened is None:
+            return None
+        view, wire = opened
+        found = hover(view, wire.offset(params.position))
+        return None if found is None else wire.hover(found)
+
+    def hints(self, params: types.InlayHintParams) -> list[types.InlayHint] | None:
+        """What is shown between the words."""
+        from .hints import hints
+
+        opened = self._opened(params.text_document)
+        if opened is None or not self.client.hints:
+            return None
+        view, wire = opened
+        start, end = wire.offset(params.range.start), wire.offset(params.range.end)
+        return [wire.hint(hint) for hint in hints(view, start, end, self.client.hints)]
+
+    def symbols(
+        self, params: types.DocumentSymbolParams
+    ) -> list[types.DocumentSymbol] | list[types.SymbolInformation] | None:
+        """Blocks, sessions and lines."""
+        from .outline import symbols
+
+        opened = self._opened(params.text_document)
+        if opened is None:
+            return None
+        view, wire = opened
+        found = symbols(view)
+        return [wire.symbol(symbol) for symbol in found] if self.client.hierarchy else list(wire.flat(found))
+
+    def lenses(self, params: types.CodeLensParams) -> list[types.CodeLens] | None:
+        """The lines above sessions and blocks."""
+        from .outline import lenses
+
+        opened = self._opened(params.text_document)
+        if opened is None or not self.client.lenses:
+            return None
+        view, wire = opened
+        return [wire.lens(lens) for lens in lenses(view)]
+
+    # Pages
+
+    def _page_maker(self, command: str, page: Callable[..., tuple[str, str]]) -> Callable[..., str | None]:
+        """A command that answers a page of Markdown, and shows it where the client would not."""
+
+        def answer(*words: str | int) -> str | None:  # pygls looks at the types: no server is wanted here
+            try:
+                title, markdown = page(*words)
+                if not self.client.shows_markdown:
+                    self._show(title, markdown)
+            except Exception as fault:
+                self.log(f"{command} failed ({type(fault).__name__}: {fault})")
+                return None
+            return markdown
+
+        return answer
+
+    def _rule_page(self, name: str, uri: str = "") -> tuple[str, str]:
+        """A rule, as the settings for a document have it."""
+        from .rule_sheet import rule_markdown
+
+        view = self.sitting.view(uri)
+        return name, rule_markdown(name, Team() if view is None else view.review.team)
+
+    def _week_page(self, uri: str, week: int, athlete: int = 0) -> tuple[str, str]:
+        """What a week of a programme holds for one of its athletes."""
+        from .week_table import week_table
+
+        view = self.sitting.view(uri)
+        if view is None or view.good is None:
+            raise ValueError(f"there is no programme to be counted in {uri}")
+        return f"week {week}", week_table(view.good.ledgers[athlete], week)
+
+    def _show(self, title: str, page: str) -> None:
+        """Shows a page to a coach whose client does nothing with what a command answers."""
+        if not self.client.show_document:
+            self.window_show_message(types.ShowMessageParams(types.MessageType.Info, page))
+            return
+        self._pages = self._pages or mkdtemp(prefix="spotline-")
+        path = os.path.join(self._pages, f"{title}.md")
+        with open(path, "w", encoding="utf-8") as file:
+            file.write(page)
+        self.window_show_document(types.ShowDocumentParams(uri_of(path), take_focus=True))
 
 
 def serve() -> int:
