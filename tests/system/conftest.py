@@ -99,6 +99,12 @@ def until(condition: Callable[[], object], instead: Callable[[], str]) -> None:
         time.sleep(0.05)
 
 
+@pytest.fixture(name="until", scope="session")
+def until_fixture() -> Callable[[Callable[[], object], Callable[[], str]], None]:
+    """The same for tests."""
+    return until
+
+
 class Terminal:
     """A terminal of 110 columns and 32 lines, in a tmux server of its own, that a program runs in."""
 
