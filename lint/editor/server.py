@@ -376,13 +376,13 @@ class Server(LanguageServer):
     def _page_maker(self, command: str, page: Callable[..., tuple[str, str]]) -> Callable[..., str | None]:
         """A command that answers a page of Markdown, and shows it where the client would not."""
 
-        def answer(*words: str | int) -> str | None:  # pygls looks at the types: no server is wanted here
+        def answer(ls: Server, *words: object) -> str | None:  # pygls knows the server by this name
             try:
                 title, markdown = page(*words)
-                if not self.client.shows_markdown:
-                    self._show(title, markdown)
+                if not ls.client.shows_markdown:
+                    ls._show(title, markdown)
             except Exception as fault:
-                self.log(f"{command} failed ({type(fault).__name__}: {fault})")
+                ls.log(f"{command} failed ({type(fault).__name__}: {fault})")
                 return None
             return markdown
 
