@@ -1,0 +1,234 @@
+"""Quick fixes: what they offer, and what the review says once they are applied."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterator
+from pathlib import Path
+
+import pytest
+
+from spotline.lint.editor.answers import Fix
+from spotline.lint.editor.fixes import fixes
+from spotline.lint.editor.sitting import Sitting
+from spotline.lint.editor.view import View
+from spotline.lint.finding import Finding
+
+At = Callable[[str], View]
+
+
+@pytest.fixture
+def at(tmp_path: Path) -> Iterator[At]:
+    """The view of a programme's text, open in a repository of its own."""
+    (tmp_path / ".git").mkdir()
+    said: list[str] = []
+    sitting = Sitting(said.append)
+    uri = (tmp_path / "plan.programme.yaml").as_uri()
+
+    def view(text: str) -> View:
+        sitting.open(uri, 1, text)
+        found = sitting.view(uri)
+        assert found is not None
+        return found
+
+    yield view
+    assert said == []
+
+
+def whole(view: View) -> list[Fix]:
+    return fixes(view, 0, len(view.text.content))
+
+
+def applied(view: View, fix: Fix) -> str:
+    text = view.text.content
+    for edit in sorted(fix.edits, key=lambda one: -one.place.start):
+        assert edit.place.text.name == view.text.name
+        text = text[: edit.place.start] + edit.words + text[edit.place.end :]
+    return text
+
+
+def rules(view: View) -> list[str]:
+    return [finding.rule for finding in view.review.findings]
+
+
+def titles(found: list[Fix]) -> list[str]:
+    return [fix.title for fix in found]
+
+
+LEG_DAY = """\
+programme: Legs
+focus: [legs]
+sessions:
+  - session: Lower
+    exercises:
+      - {exercise: back sqat, sets: 3, reps: 8 to 10}
+      - {exercise: leg curl, sets: 3, reps: 10 to 12}
+"""
+
+
+# The edits that findings carry
+
+
+def test_every_way_to_mend_a_finding_is_offered(at: At) -> None:
+    view = at(LEG_DAY)
+    start = LEG_DAY.index("back sqat")
+    found = fixes(view, start + 2, start + 2)
+    edits = [fix for fix in found if fix.title.startswith("Write")]
+    assert titles(edits)[0] == "Write back squat"
+    assert len(edits) > 1
+    assert not any(fix.preferred for fix in edits)
+
+
+def test_the_only_way_is_preferred_and_mends(at: At) -> None:
+    view = at(LEG_DAY)
+    (fix,) = [fix for fix in whole(view) if fix.title == "Write 8-10"]
+    assert fix.preferred
+    text = applied(view, fix)
+    assert text == LEG_DAY.replace("8 to 10", "8-10")
+    assert rules(at(text)).count("value-unreadable") == rules(view).count("value-unreadable") - 1
+
+
+def test_a_misspelt_key_is_mended(at: At) -> None:
+    view = at(LEG_DAY.replace("8 to 10", "8").replace("sets: 3, reps: 8", "setz: 3, reps: 8"))
+    (fix,) = [fix for fix in whole(view) if fix.title == "Write sets"]
+    assert "key-unknown" not in rules(at(applied(view, fix)))
+
+
+@pytest.mark.parametrize("where", ["programme", "sessions:"])
+def test_nothing_is_offered_away_from_the_findings(at: At, where: str) -> None:
+    view = at(LEG_DAY)
+    touched = LEG_DAY.index(where)
+    assert [fix for fix in fixes(view, touched, touched) if fix.title.startswith(("Write", "Mend"))] == []
+
+
+@pytest.mark.parametrize("edge", [0, len("8 to 10")])
+def test_both_ends_of_the_words_count(at: At, edge: int) -> None:
+    view = at(LEG_DAY)
+    touched = LEG_DAY.index("8 to 10") + edge
+    assert "Write 8-10" in titles(fixes(view, touched, touched))
+
+
+# All of one rule
+
+
+def test_all_of_a_rule_are_mended_at_once(at: At) -> None:
+    view = at(LEG_DAY)
+    start = LEG_DAY.index("8 to 10")
+    (fix,) = [fix for fix in fixes(view, start, start) if fix.title.startswith("Mend")]
+    assert fix.title == "Mend all 2 of value-unreadable in this file"
+    assert [finding.place.excerpt for finding in fix.findings] == ["8 to 10", "10 to 12"]
+    assert applied(view, fix) == LEG_DAY.replace(" to ", "-")
+
+
+def test_one_alone_is_no_lot(at: At) -> None:
+    view = at(LEG_DAY.replace("10 to 12", "10-12"))
+    assert not any(title.startswith("Mend") for title in titles(whole(view)))
+
+
+# Waivers
+
+RULE = "number-implausible"
+
+FORMS = {
+    "block": "programme: A\nsessions:\n  - session: B\n    exercises:\n      - exercise: bench press\n"
+    "        sets: 90\n        reps: 5\n",
+    "flow": "programme: A\nsessions:\n  - session: B\n    exercises:\n"
+    "      - {exercise: bench press, sets: 90, reps: 5}\n",
+    "all in a line": "{programme: A, sessions: [{session: B, exercises: [{exercise: bench press, sets: 90}]}]}",
+    "flow over lines": "programme: A\nsessions:\n  - session: B\n    exercises: [\n      {exercise: bench press,\n"
+    "       sets: 90,\n  reps: 5}]\n",
+    "before the key of a value": "programme: A\nsessions:\n  - session: B\n    exercises:\n"
+    "      - exercise: bench press\n        sets:\n          90\n        reps: 5\n",
+    "behind a block of text": "programme: A\nsessions:\n  - session: B\n    exercises:\n      - exercise: bench press\n"
+    "        note: |\n          one\n\n          two\n        sets: 90\n        reps: 5\n",
+    "behind text over lines": "programme: A\nsessions:\n  - session: B\n    exercises:\n"
+    "      - exercise: bench press\n        note: one\n          two\n        sets: 90\n        reps: 5\n",
+    "behind the end of text over lines": "programme: A\nsessions:\n  - session: B\n    exercises:\n"
+    '      - {exercise: bench press, note: "one\n          two", sets: 90, reps: 5}\n',
+    "behind a comment": "programme: A\nsessions:\n  - session: B\n    exercises:\n      - exercise: bench press\n"
+    "        # as agreed\n        sets: 90  # for now\n        reps: 5\n",
+    "an alias": "programme: A\nshared: {press: &press {exercise: bench press, sets: 90}}\nsessions:\n  - session: B\n"
+    "    exercises:\n      - *press\n  - session: C\n    exercises:\n      - *press\n",
+    "a merge": "programme: A\nshared:\n  press: &press\n    exercise: bench press\n    sets: 90\nsessions:\n"
+    "  - session: B\n    exercises:\n      - {<<: *press, reps: 5}\n",
+    "a head": "---\nprogramme: A\nsessions:\n  - session: B\n    exercises:\n      - {exercise: bench press, sets: 90}\n",
+    "letters of all kinds": "programme: Ä 😀\nsessions:\n  - session: ß\u2028\n    exercises:\n"
+    "      - {note: 😀, exercise: bench press, sets: 90}\n",
+}
+"""A programme with one implausible number, written in many ways."""
+
+
+@pytest.mark.parametrize("line_end", ["\n", "\r\n", "\r"])
+@pytest.mark.parametrize("form", FORMS)
+def test_a_waiver_waives_once_it_has_a_reason(at: At, form: str, line_end: str) -> None:
+    text = FORMS[form].replace("\n", line_end)
+    view = at(text)
+    (finding,) = [one for one in view.review.findings if one.rule == RULE]
+    start = finding.place.start
+    (fix,) = [fix for fix in fixes(view, start, start) if fix.title == f"Waive {RULE} here, with a reason"]
+    before = view.review.reading
+    assert before is not None
+    assert before.root is not None
+
+    placeholder = applied(view, fix)
+    assert ("\n" in placeholder) == ("\n" in text or "\r" not in text)
+    halfway = at(placeholder)
+    assert rules(halfway).count(RULE) == 1
+    assert rules(halfway).count("waiver-without-reason") == 1
+
+    done = at(placeholder.replace("REASON", "the lift is new"))
+    after = done.review.reading
+    assert after is not None
+    assert after.root is not None
+    assert after.root.plain == before.root.plain
+    assert sorted(rules(done)) == sorted(rule for rule in rules(view) if rule != RULE)
+    assert [one.finding.rule for one in done.review.waived] == [RULE]
+
+
+def test_a_waiver_stands_above_and_in_line(at: At) -> None:
+    view = at(FORMS["block"])
+    (fix,) = [fix for fix in whole(view) if fix.title.startswith(f"Waive {RULE}")]
+    assert applied(view, fix) == FORMS["block"].replace(
+        "        sets", "        # spotline: waive number-implausible because REASON\n        sets"
+    )
+    assert fix.snippet == "        # spotline: waive number-implausible because ${1:REASON}\n"
+
+
+def test_where_no_comment_can_stand_no_waiver_is_offered(at: At) -> None:
+    torn = 'note: "one\n         two", sets: 90, exercise: "bench\n         press"'
+    view = at(FORMS["flow"].replace("exercise: bench press, sets: 90", torn))
+    assert RULE in rules(view)
+    assert f"Waive {RULE} here, with a reason" not in titles(whole(view))
+
+
+def test_what_cannot_be_waived_is_not_offered(at: At) -> None:
+    view = at(LEG_DAY)
+    start = LEG_DAY.index("8 to 10")
+    assert not any(title.startswith("Waive value") for title in titles(fixes(view, start, start)))
+
+
+def test_a_text_that_cannot_be_read_has_only_its_own_edits(at: At) -> None:
+    view = at("programme: A\nsessions: [\n")
+    assert [finding.rule for finding in view.review.findings] != []
+    assert not any(title.startswith("Waive") for title in titles(whole(view)))
+
+
+def test_the_snippet_holds_the_words_as_they_are() -> None:
+    from spotline.lint.editor.fixes import _literal
+
+    assert _literal("a $1 } \\") == "a \\$1 \\} \\\\"
+
+
+# On all that is wrong in the examples
+
+
+def test_every_fix_of_the_faulty_examples_leaves_fewer_findings(at: At, root: Path) -> None:
+    text = (root / "examples" / "faulty" / "slips.programme.yaml").read_text(encoding="utf-8")
+    view = at(text)
+    before = len(rules(view))
+    edits = [fix for fix in whole(view) if fix.preferred or fix.title.startswith("Mend")]
+    assert len(edits) > 5
+    for fix in edits:
+        seen: list[Finding] = fix.findings
+        after = rules(at(applied(view, fix)))
+        assert after.count(seen[0].rule) < rules(view).count(seen[0].rule), fix.title
+        assert len(after) <= before
