@@ -21,6 +21,7 @@ class Client:
 
     __slots__ = (
         "configuration",
+        "counts_bytes",
         "data",
         "document_changes",
         "documentation_kind",
@@ -67,6 +68,7 @@ class Client:
         self.hints = frozenset({"sets", "kg"})
         self.lenses = True
         self.shows_markdown = False
+        self.counts_bytes = False
 
     def set(self, settings: Any) -> None:
         """Takes over settings as they come, ``{"hints": {"sets": false}}``; anything else is left alone."""
@@ -81,6 +83,8 @@ class Client:
             self.lenses = settings["lenses"]
         if isinstance(settings.get("showsMarkdown"), bool):
             self.shows_markdown = settings["showsMarkdown"]
+        if isinstance(settings.get("countsBytes"), bool):
+            self.counts_bytes = settings["countsBytes"]
 
 
 def _kind(formats: Sequence[MarkupKind] | None) -> MarkupKind:

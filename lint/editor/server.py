@@ -253,7 +253,8 @@ class Server(LanguageServer):
         self.client.set(params.initialization_options)
         chosen = ServerCapabilitiesBuilder.choose_position_encoding(params.capabilities)
         encoding = chosen.value if isinstance(chosen, types.PositionEncodingKind) else chosen
-        self.sitting.encoding = encoding  # type: ignore[assignment]
+        # Some clients count the columns of a line in bytes and neither say so nor can be told otherwise.
+        self.sitting.encoding = "utf-8" if self.client.counts_bytes else encoding  # type: ignore[assignment]
         folders = [folder.uri for folder in params.workspace_folders or ()]
         paths = [path_of(uri) for uri in (*folders, params.root_uri or "")] + [params.root_path or ""]
         home = next((path for path in paths if path and os.path.isdir(path)), "")

@@ -2,22 +2,56 @@
 
 from __future__ import annotations
 
+import json
 import re
 
+import pytest
 
-def test_findings_stand_beside_their_lines_and_a_fix_mends_the_file(coach, terminal):
+TYPES = {"error": "E", "warning": "W", "note": "W"}
+"""ALE knows no notes of a language server."""
+
+
+@pytest.fixture
+def vim(coach, terminal):
     coach.configure("Vim with ALE", ".vimrc")
-    wanted = coach.findings()
     vim = terminal(["vim.nox", coach.plan.name], "vim")
-
     vim.until(r">>.*seated leg curl.*RPE 7 le")
-    lines = vim.keep("findings").split("\n")
+    return vim
+
+
+def test_the_editor_shows_what_the_command_finds(coach, vim, until):
+    wanted = coach.findings()
+    shown = vim.keep("findings").split("\n")
     for finding in wanted:
-        line = lines[finding["line"] - 1]
+        line = shown[finding["line"] - 1]
         assert line.startswith(">>" if finding["severity"] == "error" else "--")
         assert finding["counted"][:6] in line
-    assert sum(bool(re.match("--|>>", line)) for line in lines) == len(wanted)
+    assert sum(bool(re.match("--|>>", line)) for line in shown) == len(wanted)
 
+    vim.keys(":call writefile([json_encode(ale#engine#GetLoclist(bufnr()))], 'found.json')", "Enter")
+    told = coach.folder / "found.json"
+    until(lambda: told.exists() and told.stat().st_size, vim.text)
+    lines = coach.plan.read_text(encoding="utf-8").split("\n")
+    found = [
+        (
+            one["code"],
+            one["type"],
+            one["lnum"],
+            *(
+                len(lines[one["lnum"] - 1].encode()[:byte].decode()) + 1
+                for byte in (one["col"] - 1, one["end_col"])
+            ),
+        )
+        for one in json.loads(told.read_text(encoding="utf-8"))
+    ]
+    keys = ("line", "column", "end column")
+    assert sorted(found) == sorted(
+        (finding["rule"], TYPES[finding["severity"]], *(finding[key] for key in keys)) for finding in wanted
+    )
+
+
+def test_fixes_mend_the_file(coach, vim):
+    wanted = coach.rules()
     vim.keys("/rpe: 7", "Enter", "5l", ":ALEDetail", "Enter")
     vim.until("one of them")
     vim.keep("whole finding")
@@ -26,7 +60,20 @@ def test_findings_stand_beside_their_lines_and_a_fix_mends_the_file(coach, termi
     vim.keep("fixes")
     vim.keys("1", "Enter")
     vim.until("rpe: 9")
+
+    # Signs of two and four bytes stand before this one.
+    vim.keys("/sqat", "Enter", "gra")
+    vim.until(r"1\) Write back squat")
+    vim.keys("1", "Enter")
+    vim.until("back squat, sets")
     vim.keys(":w", "Enter")
+    coach.saved("exercise: back squat, sets")
     coach.saved("rir: 1, rpe: 9, rest")
     vim.keep("mended")
-    assert coach.rules() == sorted({finding["rule"] for finding in wanted} - {"rir-rpe-contradict"})
+    assert set(wanted) - set(coach.rules()) == {"exercise-unknown", "rir-rpe-contradict"}
+
+
+def test_what_stands_at_the_caret_is_explained(coach, vim):
+    vim.keys("/leg curl", "Enter", "K")
+    vim.until("(?s)hamstrings.*plan.programme.yaml")
+    vim.keep("hover")
