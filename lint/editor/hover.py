@@ -27,6 +27,7 @@ if TYPE_CHECKING:
     from ..body.catalogue import Exercise
     from ..ledger import Entry, Visit
     from ..programme import Block, Prescription
+    from ..team import Team
     from .spot import Spot, Standing
     from .view import View
 
@@ -74,16 +75,20 @@ def _waived(view: View, sight: Sight, offset: int) -> Hover | None:
     """The rule that a comment waives."""
     line, column = view.text.position(offset)
     found = _WAIVER.search(view.text.whole_line(line))
-    if found is None or column - 1 < found.start():
+    if found is None or not found.start() <= column - 1 <= found.end():
         return None
     start = offset - column + 1
     root = sight.reading.root
     if sight.current and root is not None and spot_at(root, start + found.start() + 1).part:
         return None  # it stands inside a value
-    words = rule_sheet.rules_of(view.review.team)
-    rule = words.get(found[1])
-    page = rule_sheet.in_short(rule, view.review.team) if rule else rule_markdown(found[1], view.review.team)
-    return Hover(start + found.start(1), start + found.end(1), page)
+    page = _rule(found[1], view.review.team)
+    return Hover(start + found.start(), start + found.end(), page)
+
+
+def _rule(name: str, team: Team) -> str:
+    """The rule of a name in passing, or the names nearest to it."""
+    rule = rule_sheet.rules_of(team).get(name)
+    return rule_sheet.in_short(rule, team) if rule else rule_markdown(name, team)
 
 
 class _Page:
@@ -335,8 +340,7 @@ class _Page:
         return area_words.area(words, self.standing.ledgers, self.desk, self.team) if words else ""
 
     def rule(self, name: str) -> str:
-        rule = rule_sheet.rules_of(self.team).get(name)
-        return rule_sheet.in_short(rule, self.team) if rule else rule_markdown(name, self.team)
+        return _rule(name, self.team)
 
     def option(self, rule_name: str, name: str) -> str:
         rule = rule_sheet.rules_of(self.team).get(rule_name)

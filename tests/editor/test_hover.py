@@ -498,7 +498,7 @@ def test_a_rule_that_is_waived(opened: Open) -> None:
     at = WAIVED.index("exercise-sets-high")
     found = hover(view, at + 3)
     assert found is not None
-    assert WAIVED[found.start : found.end] == "exercise-sets-high"
+    assert WAIVED[found.start : found.end] == "# spotline: waive exercise-sets-high"
     assert found.markdown.startswith(
         "**exercise-sets-high** (warning, dose)\n\nMany hard sets of one exercise in one session."
     )
