@@ -170,7 +170,7 @@ def _possible(entry: Entry) -> list[str]:
     heavy = max(percent.high for percent in entry.percents)
     most, least = curves.possible(light, entry.curve), curves.possible(heavy, entry.curve)
     if heavy > 100:
-        return ["That is more than the best lift on file; how many repetitions it allows is not known."]
+        return ["That is more than the best lift; how many repetitions it allows is not known."]
     if most is None or least is None:
         return [f"Below {curves.LOWEST:g} % trials do not say how many repetitions a load allows."]
     means, wide = Range(least.mean, most.mean), Range(max(1.0, least.beyond(-1)), max(1.0, most.beyond(1)))

@@ -118,13 +118,14 @@ class _Page:
         return said or self.schema()
 
     def schema(self) -> str:
-        root = self.spot.nodes[0].plain
+        """What the schema says of the key; for a word of a list, of the list's key."""
         keys = self.spot.keys
+        while keys and isinstance(keys[-1], int):
+            keys = keys[:-1]
         if self.kind == "programme" and keys[:1] == ("shared",):
             keys = (*A_LINE, self.spot.name)  # what stands there is mostly meant for lines
-        words = described(self.kind, root, keys)
-        name = self.spot.keys[-1] if self.spot.keys else ""
-        return f"**{md(str(name))}**: {md(words)}" if words and isinstance(name, str) else words
+        words = described(self.kind, self.spot.nodes[0].plain, keys)
+        return f"**{md(str(keys[-1]))}**: {md(words)}" if words else ""
 
     def merged(self) -> str:
         """What ``<<`` brings in here."""

@@ -253,7 +253,7 @@ def test_repetitions_and_reserve_say_the_same(squats: View) -> None:
             "no best overhead press on file; it goes under `best lifts`",
         ),
         ("back squat, sets: 3, reps: 5, load: 50 %", "50 %", "Below 60 % trials do not say"),
-        ("back squat, sets: 3, reps: 1, load: 110 kg", "110", "more than the best lift on file"),
+        ("back squat, sets: 3, reps: 1, load: 110 kg", "110", "That is more than the best lift; how many"),
         (
             "back squat, sets: 3, reps: 12, load: 90 %",
             "90 %",
@@ -554,7 +554,7 @@ def test_the_page_of_every_rule(rule: object) -> None:
 
 def test_no_such_rule() -> None:
     assert "Nearest: exercise-sets-high" in rule_markdown("exercise-sets-hig", Team())
-    assert "no rule" in rule_markdown("[x](http://example.invalid)", Team())
+    assert "no rule" in rule_markdown("[x](https://doi.org/x)", Team())
 
 
 # Keys
@@ -580,6 +580,11 @@ def test_no_such_rule() -> None:
 )
 def test_keys(squats: View, needle: str, words: str) -> None:
     assert said(squats, needle) == words
+
+
+def test_a_word_of_a_list_is_explained_by_its_key(opened: Open) -> None:
+    text = plan("      - {exercise: leg press, sets: 3}\n", "rotation: [monday]")
+    assert said(opened(text), "monday").startswith("**rotation**: Training weekdays as a list; ")
 
 
 def test_the_same_key_in_different_groups(opened: Open) -> None:
@@ -685,7 +690,7 @@ def test_nothing_stands_in_comments_and_blanks(squats: View, example: Open) -> N
 
 
 def test_words_stay_words() -> None:
-    assert md("[x](http://a.invalid) ![y](z)") == "\\[x\\](http\\://a.invalid) \\!\\[y\\](z)"
+    assert md("[x](https://doi.org/a) ![y](z)") == "\\[x\\](https\\://doi.org/a) \\!\\[y\\](z)"
     assert md("a | b <b> `c` *d* _e_ ~f~ &amp; #g\n@h www.i") == (
         "a \\| b \\<b\\> \\`c\\` \\*d\\* \\_e\\_ \\~f\\~ \\&amp; \\#g \\@h www\\.i"
     )
@@ -693,8 +698,8 @@ def test_words_stay_words() -> None:
 
 
 def test_a_name_cannot_make_a_link(opened: Open) -> None:
-    text = plan("      - {exercise: '[x](http://a.invalid)', sets: 3, reps: 5}\n").replace(
-        "Lower", "'![y](http://b.invalid)'"
+    text = plan("      - {exercise: '[x](https://doi.org/a)', sets: 3, reps: 5}\n").replace(
+        "Lower", "'![y](https://doi.org/b)'"
     )
     view = opened(text)
     for offset in range(len(text)):
