@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from functools import lru_cache
+
 from ...rules.words import listed
 from ..body.names import fold
 from ..ledger import FAST_KINDS
@@ -60,9 +62,14 @@ def _length(exercise: Exercise, muscle: str) -> str:
 
 def unknown(name: str, known: Known) -> str:
     """An exercise that nobody knows."""
-    near = [md(one) for one in known.nearest(name)]
+    near = [md(one) for one in _nearest(name, known)]
     offered = f" Nearest: {listed(near)}." if near else ""
     return f"**{md(name)}** is no exercise that is known, so its sets are not counted.{offered}"
+
+
+@lru_cache(maxsize=64)
+def _nearest(name: str, known: Known) -> list[str]:
+    return known.nearest(name)
 
 
 def against(exercise: Exercise, other: Exercise) -> str:

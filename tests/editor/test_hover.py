@@ -704,7 +704,7 @@ def test_a_name_cannot_make_a_link(opened: Open) -> None:
     view = opened(text)
     for offset in range(len(text)):
         found = hover(view, offset)
-        assert found is None or not re.search(r"(?<!\\)\]\(|\w://", found.markdown)
+        assert found is None or not re.search(r"(?<!\\)\]\(|[^\\]:/{2}", found.markdown)
 
 
 def test_no_example_says_more_than_a_page(root: Path, example: Open) -> None:
