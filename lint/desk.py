@@ -106,7 +106,7 @@ class Desk:
             settings = None
             for one in repository.settings_above(folder, self.root_of(path)):
                 self._lean_on(one)
-                if os.path.isfile(one):
+                if self.shelf.is_file(one):
                     settings = one
                     break
             team = Team() if settings is None else self.team_at(settings)

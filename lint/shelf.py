@@ -41,6 +41,10 @@ class Shelf:
         """Whether there is a text or a file."""
         return (bool(self._texts) and real(path) in self._texts) or os.path.exists(path)
 
+    def is_file(self, path: str) -> bool:
+        """Whether there is a text, or a file that is no folder."""
+        return (bool(self._texts) and real(path) in self._texts) or os.path.isfile(path)
+
     def read(self, path: str) -> Reading:
         """The tree of the text over ``path``, else of the file; see `yaml_tree.read`."""
         held = self._texts.get(real(path)) if self._texts else None

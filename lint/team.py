@@ -226,10 +226,12 @@ class _SettingsReader:
             self.say(
                 "exercises-outside", node, f"{node.plain} lies outside the folder of these settings.", []
             )
-        elif not os.path.isfile(path):
-            self.say("exercises-missing", node, f"There is no file {node.plain}.", [])
+            return
+        reading = self.read_one(os.path.relpath(path))
+        if reading.opened or os.path.isfile(path):
+            team.exercises[path] = ExercisesFile(reading)
         else:
-            team.exercises[path] = ExercisesFile(self.read_one(os.path.relpath(path)))
+            self.say("exercises-missing", node, f"There is no file {node.plain}.", [])
 
     def choices(self, root: Mapping) -> Choices:
         """The part of the settings that may differ from folder to folder."""
