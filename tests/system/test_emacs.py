@@ -62,3 +62,14 @@ def test_the_screen_of_a_terminal(settings, coach, terminal):
     coach.saved("rir: 1, rpe: 9, rest")
     emacs.keep("mended")
     assert "rir-rpe-contradict" not in coach.rules()
+
+
+def test_the_week_and_what_stands_at_the_caret_are_shown(settings, coach, terminal):
+    emacs = terminal(["emacs", "-nw", coach.plan.name], "emacs")
+    emacs.until(r"Flymake\[1 1 1\]")
+    emacs.keys("C-s", "leg curl", "Enter", "Left")
+    emacs.until("trains hamstrings")
+    emacs.keep("hover")
+    emacs.keys("M-x", "programme-week", "Enter", "1", "Enter")
+    emacs.until(r"\| hamstrings +\| +6 ")
+    emacs.keep("week")
