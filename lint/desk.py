@@ -76,7 +76,9 @@ class Desk:
 
     def _lean_on(self, path: str) -> None:
         """Notes how a file is now, or that it is not there."""
-        self._marks.setdefault(repository.real(path), self.shelf.mark(repository.real(path)))
+        path = repository.real(path)
+        if path not in self._marks:
+            self._marks[path] = self.shelf.mark(path)
 
     def stale(self) -> bool:
         """Whether a file that has been leant on is not what it was: time for a new desk."""
@@ -150,7 +152,7 @@ class Desk:
 
     def athletes_in(self, programme: str) -> tuple[str, ...]:
         """Real paths of the athlete files that a programme file names."""
-        mark = self.shelf.mark(programme)
+        mark = self.shelf.mark(repository.real(programme))
         held = self._named.get(programme)
         if held is None or held[0] != mark:
             held = (mark, tuple(_athletes_in(programme, self.shelf.read(programme).root)))

@@ -11,6 +11,7 @@ if TYPE_CHECKING:
     from collections.abc import Iterable, Iterator
 
     from .desk import Desk
+    from .team import Team
 
 ENDINGS = {
     ".programme.yaml": "programme",
@@ -20,6 +21,9 @@ ENDINGS = {
     ".exercises.yaml": "exercises",
     ".exercises.yml": "exercises",
 }
+
+ENVIRONMENT = "pyvenv.cfg"
+"""What lies in a folder of Python packages."""
 
 
 def kind_of(path: str) -> str:
@@ -46,25 +50,36 @@ def gathered(desk: Desk, paths: Iterable[str]) -> list[str]:
     return list(found.values())
 
 
-def searched(desk: Desk, folder: str, asked: str) -> Iterator[str]:
-    """Files of ours below a folder, but for hidden folders and what the team leaves out.
+def searched(desk: Desk, folder: str, asked: str, around: Team | None = None) -> Iterator[str]:
+    """Files of ours below a folder, but for folders that hold none, and for what the team leaves out.
 
-    What was ``asked`` for by name is searched even where it is left out.
+    What was ``asked`` for by name is searched even where it is left out. ``around`` are the settings that
+    hold in the folder above, unless it is the first.
     """
     try:
         entries = sorted(os.scandir(folder), key=lambda entry: entry.name)
     except OSError:
         yield folder
         return
-    team = desk.team_of(os.path.join(folder, "."))
+    names = {entry.name for entry in entries}
+    if around is not None and ENVIRONMENT in names:
+        return
+    team = (
+        desk.team_of(os.path.join(folder, ".")) if around is None or repository.SETTINGS in names else around
+    )
     for entry in entries:
         path = entry.path.removeprefix("./")
-        if team.leaves_out(repository.real(path)) and not team.leaves_out(asked):
+        if team.left_out and team.leaves_out(repository.real(path)) and not team.leaves_out(asked):
             continue
         if kind_of(path) in ("programme", "athlete", "exercises"):
             yield path
-        elif entry.is_dir(follow_symlinks=False) and not entry.name.startswith("."):
-            yield from searched(desk, path, asked)
+        elif entry.is_dir(follow_symlinks=False) and not _holds_none(entry.name):
+            yield from searched(desk, path, asked, team)
+
+
+def _holds_none(folder: str) -> bool:
+    """Whether a folder is one that programs keep their own things in."""
+    return folder.startswith(".") or folder in ("node_modules", "__pycache__")
 
 
 def programmes_naming(desk: Desk, athletes: set[str], known: Iterable[str]) -> Iterator[str]:

@@ -201,7 +201,7 @@ def _laid_out(
 
 def _counted(desk: Desk, path: str) -> list[Ledger]:
     """The ledgers of a programme that nothing is said about; counted anew when its text has changed."""
-    mark = desk.shelf.mark(path)
+    mark = desk.shelf.mark(repository.real(path))
     held = desk.counted.get(path)
     if held is None or held[0] != mark:
         held = desk.counted[path] = (mark, _laid_out(desk, path, desk.shelf.read(path), Lasting())[0])

@@ -51,8 +51,8 @@ class Shelf:
         return yaml_tree.read(path) if held is None else yaml_tree.parse(path, held[1])
 
     def mark(self, path: str) -> Mark:
-        """What changes whenever the text or the file does."""
-        held = self._texts.get(path) or self._texts.get(real(path))
+        """What changes whenever the text or the file at a real path does."""
+        held = self._texts.get(path)
         if held is not None:
             return held[2]
         try:

@@ -120,6 +120,25 @@ class TestFolders:
         assert names(".") == ["a/c.programme.yaml"]
         assert names(".drafts") == [".drafts/a.programme.yaml"]  # but not if asked for
 
+    def test_folders_of_packages_are_passed_over(self, write: Write) -> None:
+        write("venv/pyvenv.cfg", "home = here\n")
+        for folder in ("venv/lib", "tools/node_modules/x", "tools/__pycache__", "tools"):
+            write(f"{folder}/a.programme.yaml", CLEAN)
+        assert names(".") == ["tools/a.programme.yaml"]
+        assert names("venv/lib") == ["venv/lib/a.programme.yaml"]  # but not if asked for
+        assert names("venv") == ["venv/lib/a.programme.yaml"]
+
+    def test_settings_further_down_are_heeded(self, write: Write) -> None:
+        write("spotline.yaml", "leave out: [old]\n")
+        write("a/spotline.yaml", "leave out: [drafts]\n")
+        for folder in ("old", "drafts", "a/old", "a/drafts", "a/b/drafts"):
+            write(f"{folder}/c.programme.yaml", CLEAN)
+        assert names(".") == [
+            "a/b/drafts/c.programme.yaml",
+            "a/old/c.programme.yaml",
+            "drafts/c.programme.yaml",
+        ]
+
     def test_linked_folders_are_not_followed(self, write: Write, repository: Path) -> None:
         write("a/b.programme.yaml", CLEAN)
         os.symlink(repository, repository / "a" / "round")
