@@ -80,18 +80,25 @@ class Place:
         """Whether a value of a form may stand here, and the schema says so."""
         return bool(self._parts) and all(_takes(part, form) for part in self._flat(self._parts, form))
 
-    def keys(self, present: Collection[str]) -> Iterator[Key]:
-        """The keys that may be added to those present, in the order of the schema."""
+    def keys(self, present: Collection[str], data: object = None) -> Iterator[Key]:
+        """The keys that may be added to those present, in the order of the schema.
+
+        ``data`` is what the group held when it could last be read: a key that would not go with that is not
+        offered, nor is one that needs another beside it.
+        """
         if not self.takes("object"):
             return
         before = frozenset(present)
         wrong = self._forbidden(before)
+        held = data if isinstance(data, dict) else {}
         names = [name for part in self._every(self._parts) for name in part.get("properties", ())]
         for name in dict.fromkeys(names):
             after = before | {name}
             if name in before or not self._forbidden(after) <= wrong:
                 continue
-            flat = list(self._flat(self._parts, "object", after))
+            flat = [part for part in self._flat(self._parts, "object", after) if isinstance(part, dict)]
+            if not _companions(flat, name) <= before or (held and self._forbidden_below(flat, held)):
+                continue
             parts = [part["properties"][name] for part in flat if name in part.get("properties", ())]
             yield Key(
                 name,
@@ -165,6 +172,18 @@ class Place:
             key for key in keys if any(below is False for part in flat for below in _below(part, key))
         )
 
+    def _forbidden_below(self, flat: list[Schema], data: dict[str, Any]) -> bool:
+        """Whether a list in some data has an item with a key that may not be there."""
+        for key, items in data.items():
+            for item in items if isinstance(items, list) else ():
+                if isinstance(item, dict):
+                    lists = [below for part in flat for below in _below(part, key)]
+                    parts = [below for part in self._flat(lists, "array") for below in _below(part, 0)]
+                    whole = list(self._flat(parts, "object", item))
+                    if any(below is False for part in whole for one in item for below in _below(part, one)):
+                        return True
+        return False
+
     def _said(self, parts: list[Any], keyword: str) -> str:
         said = (part[keyword] for part in self._every(parts) if keyword in part)
         return str(next(said, ""))
@@ -224,13 +243,13 @@ def _all_take(parts: Iterable[Any], form: Form) -> bool:
     return all(_takes(part, form) for part in parts)
 
 
-def _required(flat: Iterable[Any], keys: Collection[str]) -> set[str]:
+def _required(flat: Iterable[Schema], keys: Collection[str]) -> set[str]:
     """The keys that a group with some keys must have."""
-    wanted: set[str] = set()
-    for part in flat:
-        if isinstance(part, dict):
-            wanted.update(part.get("required", ()))
-            for key, others in part.get("dependentRequired", {}).items():
-                if key in keys:
-                    wanted.update(others)
-    return wanted
+    parts = list(flat)
+    wanted = {name for part in parts for name in part.get("required", ())}
+    return wanted.union(*(_companions(parts, key) for key in keys))
+
+
+def _companions(flat: Iterable[Schema], key: str) -> set[str]:
+    """The keys that must stand beside a key."""
+    return {name for part in flat for name in part.get("dependentRequired", {}).get(key, ())}

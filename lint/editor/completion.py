@@ -97,9 +97,25 @@ class _Asked:
                 if offer.words not in present:
                     yield self.made(offer, before, "" if bare else f"{after}{offer.behind}")
         elif chain[:1] != ("shared",) or place.may_add(present, ()):
-            for key in sorted(place.keys(present), key=lambda key: not key.required):
+            keys = place.keys(present, self.data(chain))
+            for key in sorted(keys, key=lambda key: not key.required):
                 after = ": " if here.brackets or "scalar" in key.forms else ":"
                 yield self.made(_key_offer(key), before, "" if bare else after)
+
+    def data(self, chain: Chain) -> object:
+        """What stood at a chain when the text could last be read; None where nothing did."""
+        reviews = (self.view.review, self.view.good)
+        readings = (one.reading for one in reviews if one is not None and one.reading is not None)
+        root = next((reading.root for reading in readings if reading.root is not None), None)
+        data: object = root.plain if root is not None else None
+        for step in chain:
+            if isinstance(data, dict) and isinstance(step, str):
+                data = data.get(step)
+            elif isinstance(data, list) and isinstance(step, int) and step < len(data):
+                data = data[step]
+            else:
+                return None
+        return data
 
     # Values
 

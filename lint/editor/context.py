@@ -234,13 +234,20 @@ class _Finder:
             return None
         return _Line(words, indent)
 
-    def above(self, row: int) -> Iterator[tuple[int, _Line]]:
-        """The lines above one that hold something, the nearest first, up to where the document begins."""
+    def above(self, row: int, deepest: int) -> Iterator[tuple[int, _Line | None]]:
+        """The lines above one that hold something, the nearest first, up to where the document begins.
+
+        Of one that is set in deeper than ``deepest`` only that it is there, which is all there is to know.
+        """
         for one in range(row - 1, -1, -1):
-            if self.lines[one].startswith(_MARKS):
+            words = self.lines[one]
+            if words.startswith(_MARKS):
                 return
-            line = self.line(one)
-            if line is not None:
+            indent = len(words) - len(words.lstrip(" "))
+            if indent > deepest:
+                if words[indent : indent + 1] not in ("", "#", "\t"):
+                    yield one, None
+            elif (line := self.line(one)) is not None:
                 yield one, line
 
     def below(self) -> _Line | None:
@@ -388,7 +395,7 @@ class _Finder:
 
         A line that is not set in deeper is only held where the brackets close below.
         """
-        row, line = next(self.above(self.row), (0, None))
+        row, line = next(self.above(self.row, len(self.text)), (0, None))
         if line is None:
             return False
         self.step_into(row, line, len(line.words) + 1)
@@ -404,8 +411,8 @@ class _Finder:
     def find_place(self, column: int) -> None:
         """What may begin alone on a line at a column: a key, an item of a list, a value."""
         deeper = False
-        for row, line in self.above(self.row):
-            if line.indent > column:
+        for row, line in self.above(self.row, column):
+            if line is None:
                 deeper = True
             elif line.key is not None and line.column == column:
                 level = _Level(column)
@@ -472,6 +479,9 @@ class _Finder:
                 continue
             if words.startswith(_MARKS):
                 break
+            if level.index >= 0 and indent == level.column and words.startswith("- ", indent):
+                level.index += 1  # most of the lines of a long list, which need not be looked at closely
+                continue
             line = self.line(one)
             if line is None:
                 continue

@@ -25,6 +25,7 @@ if TYPE_CHECKING:
     from collections.abc import Callable, Iterable, Iterator
 
     from ..body.catalogue import Exercise
+    from ..programme import Prescription
     from ..registry import Option, Rule
     from .answers import CompletionKind
     from .context import Chain, Context
@@ -107,12 +108,8 @@ class Subjects:
 
     def exercises(self) -> Iterator[Offer]:
         """Exercises for the words so far, those first for which the athlete has the equipment."""
-        missing, rank, other = self.missing(), self.rank(), self.replaced()
-        fits = [
-            (missing(fit.exercise), fit)
-            for fit in fitting(self.typed, self.known)
-            if fit.exercise is not other
-        ]
+        missing, rank = self.missing(), self.rank()
+        fits = [(missing(fit.exercise), fit) for fit in fitting(self.typed, self.known)]
         fits.sort(key=lambda one: (bool(one[0]), one[1].step, rank(one[1].exercise)))
         left_out = [one for one in fits[MOST_EXERCISES:] if self.typed.strip() and one[1].step <= BEGINS]
         for lacking, fit in [*fits[: MOST_EXERCISES - len(left_out[:10])], *left_out[:10]]:
@@ -155,14 +152,14 @@ class Subjects:
         """
         other = self.replaced()
         if other is not None:
-            return lambda exercise: not other.is_close_to(exercise)
+            return lambda exercise: 2 if exercise is other else int(not other.is_close_to(exercise))
         if self.typed.strip():
             return _alike
         ledger = self.view.good.ledger if self.view.good is not None else None
         if ledger is None:
             return _alike
         programme = ledger.programme
-        used = {term.words for line in programme.prescriptions() for term in line.names()}
+        used = set(_names(programme.prescriptions()))
         meant = [_muscles(programme.priority), _muscles(programme.focus)]
         own = set(self.known.own)
 
@@ -189,8 +186,7 @@ class Subjects:
         ledger = self.view.good.ledger if self.view.good is not None else None
         if ledger is None:
             return
-        terms = [term.words for line in ledger.programme.prescriptions() for term in line.names()]
-        for words in dict.fromkeys(terms):
+        for words in dict.fromkeys(_names(ledger.programme.prescriptions())):
             known = self.known.exercise(words)
             yield Offer(words, "exercise", _trained(known) if known else "")
 
@@ -313,7 +309,7 @@ class Subjects:
         for name in dict.fromkeys(session.name for session in sessions):
             yield Offer(name, "value", "session")
         for session in sessions:
-            for name in dict.fromkeys(term.words for line in session.prescriptions for term in line.names()):
+            for name in dict.fromkeys(_names(session.prescriptions)):
                 yield Offer(f"{session.name}, {name}", "value", "line")
 
     def options(self) -> Iterator[Offer]:
@@ -414,6 +410,14 @@ def _fits(pattern: Pattern, chain: Chain) -> bool:
     )
 
 
+def _names(lines: Iterable[Prescription]) -> Iterator[str]:
+    """The exercises that some lines name."""
+    for line in lines:
+        for group in line.groups:
+            for held in group.get("exercise", ()):
+                yield str(held.value)
+
+
 def _muscles(terms: Iterable[object]) -> set[str]:
     return {muscle for term in terms for muscle in catalogue.area(getattr(term, "words", "")) or ()}
 
@@ -424,15 +428,20 @@ def _trained(exercise: Exercise) -> str:
     return gathered(exercise.direct)
 
 
-@lru_cache(maxsize=20_000)
-def _lacking_pieces(
-    needs: tuple[str, ...], exercise: Exercise, pieces: frozenset[str], always: tuple[str, ...]
-) -> tuple[str, ...]:
-    return equipment.missing(exercise, pieces, always)
+_needs = lru_cache(maxsize=4000)(equipment.needs)
+
+
+@lru_cache(maxsize=16)
+def _lacks(pieces: frozenset[str], always: tuple[str, ...]) -> dict[tuple[str, ...], tuple[str, ...]]:
+    """What a list of equipment lacks of what exercises need: filled as it is asked for."""
+    return {}
 
 
 def _lacking(exercise: Exercise, pieces: frozenset[str], always: tuple[str, ...]) -> tuple[str, ...]:
-    return _lacking_pieces(equipment.needs(exercise), exercise, pieces, always)
+    known, needed = _lacks(pieces, always), _needs(exercise)
+    if needed not in known:
+        known[needed] = equipment.missing(exercise, pieces, always)
+    return known[needed]
 
 
 @lru_cache(maxsize=1)
