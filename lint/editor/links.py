@@ -1,0 +1,326 @@
+"""Where a name leads, and where it is used: athletes' files, a team's own exercises, anchors, lines."""
+
+from __future__ import annotations
+
+import os
+import re
+from itertools import islice
+
+from .. import repository
+from ..body.names import words as words_of
+from ..gathering import kind_of, programmes_naming, searched
+from ..yaml_tree import Mapping, Scalar, Sequence
+from .answers import Target
+from .context import context
+from .spot import BY_WEEK, Sight
+
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from collections.abc import Iterable, Iterator
+
+    from ..body.catalogue import Exercise
+    from ..places import Text
+    from ..yaml_tree import Node, Reading
+    from .spot import Spot
+    from .view import View
+
+MOST_FILES = 2000
+"""Files that are looked through for the uses of an exercise."""
+
+EXERCISE_KEYS = ("exercise", "swap", "or")
+"""Keys whose values name exercises, one, several or by week."""
+
+
+def definition(view: View, offset: int) -> list[Target]:
+    """Where the words at an offset are defined; empty where they are not, or not in a file."""
+    anchors = _Anchors(view.text)
+    found = anchors.at(offset)
+    if found is not None:
+        name, start, _ = found
+        place = anchors.defined(name, start)
+        return [] if place is None else [Target(view.path, *place, view.text)]
+    spot = Sight(view).at(offset)
+    if spot is None:
+        return []
+    path = _file_named(view, spot)
+    if path:
+        return _top_of(view, path)
+    exercise = _own_exercise(view, spot)
+    return [] if exercise is None else _entry_of(view, exercise)
+
+
+def references(view: View, offset: int, declaration: bool) -> list[Target]:
+    """Where the words at an offset are used, with ``declaration`` also where they are defined."""
+    anchors = _Anchors(view.text)
+    found = anchors.at(offset)
+    if found is not None:
+        name, start, _ = found
+        return [Target(view.path, *place, view.text) for place in anchors.uses(name, start, declaration)]
+    sight = Sight(view)
+    spot = sight.at(offset)
+    if spot is None:
+        return []
+    return _Uses(view, sight, declaration).of(spot)
+
+
+# Anchors
+
+
+_ANCHOR = re.compile(r"(?<![^\s,\[\]{}])[&*]([^\s,\[\]{}]+)")
+
+
+class _Anchors:
+    """Anchors and aliases of a text, which need not be readable: place by place, in order."""
+
+    def __init__(self, text: Text) -> None:
+        self._content = text.content
+
+    def at(self, offset: int) -> tuple[str, int, int] | None:
+        """Name, start and end of the anchor or alias at an offset; the sign before the name is part of it."""
+        line = max(self._content.rfind("\n", 0, offset), self._content.rfind("\r", 0, offset)) + 1
+        for found in _ANCHOR.finditer(self._content, line):
+            if found.end() >= offset:
+                holds = found.start() <= offset and self._is_one(found)
+                return (found[1], found.start(), found.end()) if holds else None
+        return None
+
+    def defined(self, name: str, at: int) -> tuple[int, int] | None:
+        """Where the anchor stands that a name means at an offset: the last one up to there."""
+        last = None
+        for found in self._all(name, "&"):
+            if found.start() > at:
+                break
+            last = found
+        return None if last is None else last.span()
+
+    def uses(self, name: str, at: int, declaration: bool) -> Iterator[tuple[int, int]]:
+        """The aliases of the anchor that a name means at an offset: those up to the next of that name."""
+        there = self.defined(name, at)
+        if there is None:
+            return
+        if declaration:
+            yield there
+        after = next(
+            (one.start() for one in self._all(name, "&") if one.start() > there[0]), len(self._content)
+        )
+        for found in self._all(name, "*"):
+            if there[0] < found.start() < after:
+                yield found.span()
+
+    def _all(self, name: str, sign: str) -> Iterator[re.Match[str]]:
+        for found in _ANCHOR.finditer(self._content):
+            if found[1] == name and found[0][0] == sign and self._is_one(found):
+                yield found
+
+    def _is_one(self, found: re.Match[str]) -> bool:
+        """Whether it is no part of a text or comment."""
+        return context(self._content, found.end()).sign == found[0][0]
+
+
+# Files
+
+
+def _file_named(view: View, spot: Spot) -> str:
+    """The path of the file that a value names, "" where it names none that is there."""
+    if spot.part != "value" or not spot.words:
+        return ""
+    kind, name = view.review.kind, spot.name
+    athlete = kind == "programme" and name in ("athlete", "athletes") and spot.keys[0] == spot.path[0]
+    exercises = kind == "team" and spot.path == ("exercises",)
+    if not (athlete or exercises):
+        return ""
+    path = os.path.join(os.path.dirname(view.path), *spot.words.split("/"))
+    inside = repository.is_inside(view.desk.root_of(view.path), repository.real(path))
+    known = kind_of(path) == ("athlete" if athlete else "exercises")
+    return os.path.relpath(path) if inside and known and view.desk.shelf.exists(path) else ""
+
+
+def _top_of(view: View, path: str) -> list[Target]:
+    """A file, at the name of its athlete where it is one's."""
+    if kind_of(path) != "athlete":
+        return [Target(path, 0, 0, view.desk.shelf.read(path).text)]
+    file = view.desk.athlete_at(path)
+    if file.athlete is None:
+        return [Target(path, 0, 0, file.reading.text)]
+    place = file.athlete.place
+    return [Target(path, place.start, place.end, file.reading.text)]
+
+
+# Exercises
+
+
+def _exercise_named(view: View, spot: Spot) -> Exercise | None:
+    """The exercise that the words at a spot name."""
+    known = view.review.team.around.known
+    if spot.part == "key":
+        return known.exercise(spot.name) if spot.owner == "best lifts" else None
+    if spot.part != "value" or not spot.words:
+        return None
+    names = ("name", "also", "easier", "harder") if view.review.kind == "exercises" else EXERCISE_KEYS
+    return known.exercise(spot.words) if spot.name in names else None
+
+
+def _own_exercise(view: View, spot: Spot) -> Exercise | None:
+    exercise = _exercise_named(view, spot)
+    return exercise if exercise in view.review.team.around.known.own else None
+
+
+def _entry_of(view: View, exercise: Exercise) -> list[Target]:
+    """The name of a team's own exercise in the file that declares it."""
+    for file in view.review.team.exercises.values():
+        if exercise not in file.exercises:
+            continue
+        root = file.reading.root
+        entry = root.entries.get("exercises") if isinstance(root, Mapping) else None
+        for item in entry.value.items if entry is not None and isinstance(entry.value, Sequence) else ():
+            name = item.entries.get("name") if isinstance(item, Mapping) else None
+            if name is not None and name.value.plain == exercise.name:
+                text = file.reading.text
+                return [Target(text.name, name.value.start, name.value.end, text)]
+    return []
+
+
+def exercises_in(root: Node | None) -> Iterator[Scalar]:
+    """Every place of a programme that names an exercise, in order; aliases are not followed."""
+    waiting: list[tuple[str, Node]] = [("", root)] if root is not None else []
+    while waiting:
+        key, node = waiting.pop()
+        if node.defined is not None:
+            continue
+        if isinstance(node, Scalar):
+            if key in EXERCISE_KEYS and node.text:
+                yield node
+        elif isinstance(node, Sequence):
+            waiting.extend((key, item) for item in reversed(node.items))
+        elif isinstance(node, Mapping):
+            for name, entry in reversed(node.entries.items()):
+                if not entry.merged:
+                    by_week = key in EXERCISE_KEYS and key in BY_WEEK
+                    waiting.append((key if by_week else name, entry.value))
+
+
+# Uses
+
+
+class _Uses:
+    """Gathers the uses of what stands at one spot, each once, this file's first."""
+
+    def __init__(self, view: View, sight: Sight, declaration: bool) -> None:
+        self.view = view
+        self.sight = sight
+        self.desk = view.desk
+        self.declaration = declaration
+        self.found: dict[tuple[str, int], Target] = {}
+
+    def of(self, spot: Spot) -> list[Target]:
+        """All that uses it."""
+        if self.view.review.kind == "athlete" and spot.path == ("name",):
+            self.of_athlete(self.view.path)
+        elif path := _file_named(self.view, spot):
+            if kind_of(path) == "athlete":
+                self.of_athlete(path)
+        elif (exercise := _exercise_named(self.view, spot)) is not None:
+            self.of_exercise(exercise)
+        return list(self.found.values())
+
+    def of_athlete(self, path: str) -> None:
+        """Every programme of the repository that names an athlete's file, at the place where it does."""
+        real = repository.real(path)
+        if self.declaration:
+            for target in _top_of(self.view, path):
+                self.take(target.text, target.start, target.end)
+        named = programmes_naming(self.desk, {real}, ())
+        for programme in dict.fromkeys((*self.this("programme"), *named)):
+            reading = self.read(programme)
+            for node in _athletes_in(reading.root):
+                one = os.path.join(os.path.dirname(programme), *node.text.split("/"))
+                if repository.real(one) == real:
+                    self.take(reading.text, node.start, node.end)
+
+    def of_exercise(self, exercise: Exercise) -> None:
+        """Every line with an exercise, whatever it is called there.
+
+        A team's own is looked for in all programmes of the repository, another in this file and in the other
+        programmes of its athletes.
+        """
+        own = exercise in self.view.review.team.around.known.own
+        if own and self.declaration:
+            for target in _entry_of(self.view, exercise):
+                self.take(target.text, target.start, target.end)
+        others = self.programmes() if own else self.other_programmes()
+        names = [tuple(words_of(name)) for name in (exercise.name, *exercise.aliases)]
+        for programme in dict.fromkeys((*self.this("programme"), *others)):
+            if programme != self.view.path and not self.may_name(programme, names):
+                continue
+            reading = self.read(programme)
+            for node in exercises_in(reading.root):
+                if self.view.review.team.around.known.exercise(node.text) is exercise:
+                    self.take(reading.text, node.start, node.end)
+
+    def this(self, kind: str) -> tuple[str, ...]:
+        """This file, if it is of a kind."""
+        return (self.view.path,) if self.view.review.kind == kind else ()
+
+    def programmes(self) -> Iterator[str]:
+        """Programme files of the repository, those open in the editor first."""
+        root = self.desk.root_of(self.view.path)
+        for path in self.desk.shelf.opened():
+            if kind_of(path) == "programme" and repository.is_inside(root, path):
+                yield self.shown(path)
+        if repository.is_marked(root):
+            files = searched(self.desk, os.path.relpath(root), asked=root)
+            yield from (path for path in islice(files, MOST_FILES) if kind_of(path) == "programme")
+
+    def other_programmes(self) -> list[str]:
+        """The other programmes of the athletes on this one."""
+        names = {one.athlete.place.text.name for one in self.sight.review.ledgers if one.athlete is not None}
+        files = {repository.real(name) for name in names if kind_of(name) == "athlete"}
+        here = repository.real(self.view.path)
+        return list(programmes_naming(self.desk, files, (here,))) if files else []
+
+    def shown(self, path: str) -> str:
+        """The path of a file as this document's is shown."""
+        return self.view.path if path == repository.real(self.view.path) else os.path.relpath(path)
+
+    def may_name(self, path: str, names: Iterable[tuple[str, ...]]) -> bool:
+        """Whether all words of one of some names stand in a file: a quick look before it is read."""
+        text = self.desk.shelf.opened().get(repository.real(path))
+        if text is None:
+            try:
+                with open(path, encoding="utf-8", errors="replace") as file:
+                    text = file.read()
+            except OSError:
+                return False
+        text = text.lower()
+        return any(all(_stem(word) in text for word in words) for words in names)
+
+    def read(self, path: str) -> Reading:
+        return self.sight.reading if path == self.view.path else self.desk.shelf.read(path)
+
+    def take(self, text: Text, start: int, end: int) -> None:
+        """Takes in a place; one of this file where it stands in its present text."""
+        stretch: tuple[int, int] | None = (start, end)
+        if text is self.sight.reading.text:
+            stretch, text = self.sight.stretch(start, end), self.view.text
+        if stretch is not None:
+            self.found.setdefault((repository.real(text.name), stretch[0]), Target(text.name, *stretch, text))
+
+
+def _stem(word: str) -> str:
+    """What the singular and the plural of a word share."""
+    return word.removesuffix("s").removesuffix("ie").removesuffix("y")
+
+
+def _athletes_in(root: Node | None) -> Iterator[Scalar]:
+    """The values of a programme that name athletes' files."""
+    if not isinstance(root, Mapping):
+        return
+    listed = root.entries.get("athletes")
+    nodes = [root.entries[key].value for key in ("athlete",) if key in root.entries]
+    if listed is not None:
+        nodes += listed.value.items if isinstance(listed.value, Sequence) else [listed.value]
+    for node in nodes:
+        entry = node.entries.get("athlete") if isinstance(node, Mapping) else None
+        value = entry.value if entry is not None else node
+        if isinstance(value, Scalar):
+            yield value
