@@ -174,6 +174,10 @@ class Server {
             next(file, diagnostics);
             this.#pages.refresh(file);
           },
+          workspace: {
+            // A server about to be stopped is told nothing more.
+            didChangeConfiguration: async (sections, next) => (this.#isStale ? undefined : next(sections)),
+          },
         },
       },
     );

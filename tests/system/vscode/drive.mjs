@@ -1,0 +1,331 @@
+// Sits at VS Code in a browser as a coach would, and prints what there is to see, as JSON.
+//   drive.mjs '{"url", "installed", "environment", "folder", "screens"}'
+import { mkdirSync, mkdtempSync, rmSync, symlinkSync, writeFileSync } from "node:fs";
+import { createRequire } from "node:module";
+import { tmpdir } from "node:os";
+import path from "node:path";
+
+const { url, installed, environment, folder, screens } = JSON.parse(process.argv[2]);
+const { chromium } = createRequire(path.join(installed, "/"))("playwright-core");
+
+const PATIENCE = 45_000;
+const PROFILE = mkdtempSync(path.join(tmpdir(), "browser-"));
+const QUIET = ["disable-background-networking", "disable-component-update", "disable-sync", "no-first-run"];
+const PLAIN = ["no-sandbox", "disable-gpu", "disable-quic"];
+
+const begun = Date.now();
+const seen = { seconds: {} };
+let page;
+
+function took(what) {
+  seen.seconds[what] = Math.round((Date.now() - begun) / 100) / 10;
+}
+
+const keep = (name) => page.screenshot({ path: path.join(screens, `${name}.png`) });
+const press = (keys) => page.keyboard.press(keys);
+const type = (words) => page.keyboard.type(words, { delay: 30 });
+const plain = (text) => text.replace(/[\u00a0\u200a]/g, " ").replaceAll("\u200b", "");
+
+/** Waits until something holds in the page: `condition` is asked again and again. */
+async function until(condition, what) {
+  const end = Date.now() + PATIENCE;
+  for (;;) {
+    const found = await condition();
+    if (found) return found;
+    if (Date.now() > end) throw new Error(`never seen: ${what}`);
+    await page.waitForTimeout(100);
+  }
+}
+
+const texts = async (selector) => (await page.locator(selector).allInnerTexts()).map(plain);
+const labels = (selector) =>
+  page.locator(selector).evaluateAll((all) => all.map((one) => one.getAttribute("aria-label") ?? ""));
+
+/** The lines that the editor shows, from the top. */
+async function lines() {
+  const shown = await page.locator(".editor-group-container .view-lines .view-line").evaluateAll((all) =>
+    all
+      .map((line) => [line.getBoundingClientRect().top, line.textContent])
+      .sort(([one], [other]) => one - other)
+      .map(([, text]) => text),
+  );
+  return shown.map(plain);
+}
+
+/** The middle of a word in the first shown line that holds some text. */
+async function place(text, word = text) {
+  const find = ([text, word]) => {
+    const same = (words) => words.replaceAll("\u00a0", " ");
+    const line = [...document.querySelectorAll(".editor-group-container .view-line")].find((one) =>
+      same(one.textContent).includes(text),
+    );
+    if (!line) return null;
+    let from = same(line.textContent).indexOf(text) + text.indexOf(word) + Math.floor(word.length / 2);
+    const walker = document.createTreeWalker(line, NodeFilter.SHOW_TEXT);
+    while (walker.nextNode()) {
+      const { length } = walker.currentNode;
+      if (from < length) {
+        const range = document.createRange();
+        range.setStart(walker.currentNode, from);
+        range.setEnd(walker.currentNode, from + 1);
+        const { left, top, width, height } = range.getBoundingClientRect();
+        return [left + width / 2, top + height / 2];
+      }
+      from -= length;
+    }
+    return null;
+  };
+  return until(() => page.evaluate(find, [text, word]), `the line "${text}"`);
+}
+
+async function click(text, word) {
+  await page.mouse.click(...(await place(text, word)));
+}
+
+async function open(file) {
+  await press("Control+p");
+  await type(file);
+  await page.locator(".quick-input-list .monaco-list-row", { hasText: file }).first().waitFor();
+  await press("Enter");
+  await page.locator(".tab.active", { hasText: file }).waitFor();
+  await until(async () => (await lines()).length > 3, `the text of ${file}`);
+}
+
+async function command(name) {
+  await press("F1");
+  await type(name);
+  await page.locator(".quick-input-list .monaco-list-row").getByText(name, { exact: true }).first().click();
+}
+
+async function hover(text, word) {
+  await page.mouse.move(5, 5);
+  await page.mouse.move(...(await place(text, word)), { steps: 3 });
+  const rows = ".monaco-hover:not(.hidden) .hover-row";
+  await page.locator(rows).first().waitFor();
+  await until(async () => !(await texts(rows)).some((row) => /^Loading/.test(row)), "what loads on pointing");
+  await page.waitForTimeout(400);
+  return (await texts(rows)).join("\n");
+}
+
+async function completions() {
+  await press("Control+Space");
+  const rows = ".suggest-widget.visible .monaco-list-row";
+  await page.locator(rows).first().waitFor();
+  await page.waitForTimeout(400);
+  return labels(rows);
+}
+
+const isSaved = () => until(async () => (await page.locator(".tab.active.dirty").count()) === 0, "the file saved");
+
+async function save() {
+  await press("Control+s");
+  await isSaved();
+}
+
+/** The text of the page beside the editor, once it says what is waited for. */
+async function preview(words) {
+  return until(async () => {
+    for (const frame of page.frames()) {
+      const text = await frame.evaluate(() => document.body?.innerText ?? "").catch(() => "");
+      const shown = plain(text).replace(/[^\S\n]+/g, " ");
+      if (frame !== page.mainFrame() && shown.includes(words)) return shown;
+    }
+    return "";
+  }, `a page that says "${words}"`);
+}
+
+/** The list of problems, opened over the whole window and closed again. */
+async function problems() {
+  await press("Control+Shift+m");
+  await page.locator(".markers-panel .monaco-list-row").first().waitFor();
+  await keep("4-problems");
+  await command("View: Toggle Maximized Panel");
+  await page.waitForTimeout(500);
+  const rows = await texts(".markers-panel .monaco-list-row");
+  await keep("5-all-problems");
+  await command("View: Toggle Maximized Panel");
+  await press("Control+j");
+  return rows.map((row) => row.replace(/\s+/g, " "));
+}
+
+/** No server yet: what is said, once, and what is completed all the same. */
+async function withoutServer() {
+  await open("unbalanced.programme.yaml");
+  took("file open");
+  const toast = page.locator(".notification-toast", { hasText: "spotline" });
+  await toast.waitFor();
+  seen.absence = (await texts(".notification-toast .notification-list-item-message")).join("\n");
+  seen.absenceButtons = await texts(".notification-toast .notification-list-item-buttons-container .monaco-button");
+  await page.waitForTimeout(400);
+  await keep("1-no-server");
+  await command("Notifications: Clear All Notifications");
+  await click("programme: Beach");
+  await press("Control+End");
+  await type("ph");
+  seen.schemaKeys = await completions();
+  await keep("2-keys-from-the-schema");
+  await press("Enter");
+  seen.schemaValues = await completions();
+  await press("Escape");
+  await command("File: Revert File");
+  await isSaved();
+  await open("wil.athlete.yaml");
+  await page.waitForTimeout(1500);
+  seen.absenceAgain = await page.locator(".notification-toast").count();
+}
+
+/** The server is there from here on: an environment in the folder that has it. */
+async function faults() {
+  symlinkSync(environment, path.join(folder, ".venv"));
+  await open("slips.programme.yaml");
+  await page.locator(".monaco-editor .squiggly-error").first().waitFor();
+  took("findings seen");
+  seen.squiggles = await page.locator(".monaco-editor .squiggly-error, .monaco-editor .squiggly-warning").count();
+  await page.waitForTimeout(1000);
+  await keep("3-findings");
+  seen.problems = await problems();
+  seen.findingHover = await hover("back sqat");
+  await keep("6-finding");
+
+  await click("back sqat");
+  await press("Control+.");
+  const fixes = ".action-widget .monaco-list-row.action";
+  await page.locator(fixes).first().waitFor();
+  seen.fixes = await texts(fixes);
+  await keep("7-fixes");
+  await press("Enter");
+  seen.fixed = await place("exercise: back squat").then(() => true);
+  await save();
+  await page.waitForTimeout(800);
+  await keep("8-fixed");
+}
+
+/** A rule's page, from its name under the pointer. */
+async function rulePage() {
+  await hover("front squat, sets: 3, reps: 5, load: 180 %", "180");
+  await page.locator(".monaco-hover:not(.hidden) a.code-link", { hasText: "number-implausible" }).first().click();
+  seen.rulePage = await preview("number-implausible");
+  await page.mouse.move(5, 5);
+  await page.waitForTimeout(800);
+  await keep("9-a-rule");
+  await command("View: Close Editor");
+
+  await click("bent-over row");
+  await command("spotline: Show a Rule's Page");
+  const picks = page.locator(".quick-input-list .monaco-list-row", { hasText: "session-sets-for-muscle-high" });
+  await picks.waitFor();
+  seen.rulePicks = await texts(".quick-input-list .monaco-list-row .label-name");
+  await keep("10-which-rule");
+  await picks.click();
+  seen.chosenPage = await preview("session-sets-for-muscle-high");
+  await command("View: Close Editor");
+}
+
+async function week() {
+  await open("unbalanced.programme.yaml");
+  await page.locator(".codelens-decoration a").first().waitFor();
+  seen.lenses = await texts(".codelens-decoration a");
+  await page.waitForTimeout(1500);
+  seen.lines = await lines();
+  await keep("11-week");
+  seen.exerciseHover = await hover("exercise: leg extension", "extension");
+  await keep("12-an-exercise");
+
+  await page.locator(".codelens-decoration a").first().click();
+  seen.table = await preview("quadriceps");
+  await page.waitForTimeout(500);
+  await keep("13-the-table");
+  seen.tabs = await texts(".tab");
+  await page.mouse.dblclick(...(await place("bench press, sets: 5", "5")));
+  await type("6");
+  seen.tableAfter = await preview("chest 25 25 Mon, Tue");
+  await command("File: Revert File");
+  await isSaved();
+  await page.locator(".tab", { hasText: "Preview" }).click();
+  await command("View: Close Editor");
+}
+
+/** What is offered and told while a line is being written. */
+async function typing() {
+  await open("unbalanced.programme.yaml");
+  await click("exercise: seated cable row", "exercise");
+  await press("End");
+  await press("Enter");
+  await type("- {exercise: ham");
+  seen.exercises = await completions();
+  await keep("14-exercises");
+  await press("Escape");
+  for (const _ of "ham") await press("Backspace");
+  await type("back squat, sets: 3, reps: 5, load: 75 %, rest: 3 min");
+  await page.waitForTimeout(1500);
+  seen.kilograms = (await lines()).find((line) => line.includes("75 %"));
+  await keep("15-kilograms");
+  await command("File: Revert File");
+  await isSaved();
+}
+
+/** Settings that are changed are followed at once. */
+async function settings() {
+  const file = path.join(folder, ".vscode", "settings.json");
+  mkdirSync(path.dirname(file));
+  const without = async (changes) => {
+    writeFileSync(file, JSON.stringify(changes));
+    await page.waitForTimeout(2000);
+    return { lenses: await texts(".codelens-decoration a"), lines: await lines() };
+  };
+  seen.quiet = await without({ "spotline.lenses": false, "spotline.hints.sets": false, "spotline.hints.kilograms": false });
+  await keep("16-hints-off");
+  await without({});
+  writeFileSync(file, JSON.stringify({ "spotline.path": "nowhere/spotline" }));
+  await page.locator(".notification-toast", { hasText: "nowhere" }).waitFor();
+  seen.wrongPath = (await texts(".notification-toast .notification-list-item-message")).join("\n");
+  await keep("17-wrong-path");
+  writeFileSync(file, "{}");
+  await command("Notifications: Clear All Notifications");
+  await page.locator(".monaco-editor .squiggly-error, .monaco-editor .squiggly-warning").first().waitFor();
+}
+
+/** A text that has no name yet. */
+async function unnamed() {
+  await command("File: New Untitled Text File");
+  await page.locator(".tab.active", { hasText: "Untitled-1" }).waitFor();
+  await command("Change Language Mode");
+  await type("YAML");
+  await page.locator(".quick-input-list .monaco-list-row").getByText("YAML", { exact: true }).first().click();
+  await type("programme: New\ngoal: power lifting\nphase: build");
+  await page.locator(".suggest-widget.visible .monaco-list-row").first().waitFor();
+  await press("Enter");
+  await type("weeks: 4\n");
+  await page.locator(".editor-group-container.active .squiggly-error").first().waitFor();
+  await page.waitForTimeout(1000);
+  seen.unnamedLines = await lines();
+  seen.unnamed = await hover("power lifting", "lifting");
+  await keep("18-no-name-yet");
+}
+
+mkdirSync(screens, { recursive: true });
+const browser = await chromium.launchPersistentContext(PROFILE, {
+  executablePath: "/usr/bin/chromium",
+  headless: true,
+  viewport: { width: 1440, height: 1000 },
+  args: [...PLAIN, ...QUIET].map((word) => `--${word}`),
+});
+try {
+  page = browser.pages()[0] ?? (await browser.newPage());
+  page.setDefaultTimeout(PATIENCE);
+  await until(() => page.goto(url).catch(() => null), `a page at ${url}`);
+  await page.locator(".explorer-folders-view .monaco-list-row").first().waitFor();
+  took("window open");
+  for (const part of [withoutServer, faults, rulePage, week, settings, unnamed, typing]) {
+    await part();
+    took(part.name);
+  }
+} catch (fault) {
+  seen.fault = `${fault.stack}`;
+  await keep("fault");
+} finally {
+  await browser.close();
+  rmSync(PROFILE, { recursive: true, force: true });
+}
+console.log(JSON.stringify(seen));
+process.exit(seen.fault ? 1 : 0);

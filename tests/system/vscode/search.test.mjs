@@ -1,0 +1,132 @@
+// Where the extension looks for the server, tried without an editor.
+import assert from "node:assert/strict";
+import { test } from "node:test";
+import { candidates, find } from "../../../lint/editor/vscode/src/search.js";
+
+const AROUND = {
+  setting: "",
+  folders: ["/team"],
+  interpreter: "",
+  env: { PATH: "/usr/local/bin:/usr/bin" },
+  home: "/ann",
+  platform: "linux",
+  trusted: true,
+  real: (path) => path,
+};
+
+const around = (changes) => ({ ...AROUND, ...changes });
+
+test("the chosen Python comes first, then the folders' environments, the surrounding ones, and PATH", () => {
+  const env = { VIRTUAL_ENV: "/ann/training", CONDA_PREFIX: "/conda", PATH: "/usr/local/bin:/usr/bin" };
+  assert.deepEqual(candidates(around({ env, interpreter: "/pythons/3.12/bin/python", folders: ["/team", "/club"] })), [
+    "/pythons/3.12/bin/spotline",
+    "/team/.venv/bin/spotline",
+    "/team/venv/bin/spotline",
+    "/team/env/bin/spotline",
+    "/club/.venv/bin/spotline",
+    "/club/venv/bin/spotline",
+    "/club/env/bin/spotline",
+    "/ann/training/bin/spotline",
+    "/conda/bin/spotline",
+    "/usr/local/bin/spotline",
+    "/usr/bin/spotline",
+  ]);
+});
+
+test("each place is tried once", () => {
+  const env = { VIRTUAL_ENV: "/team/.venv", PATH: "/team/.venv/bin:/usr/bin" };
+  assert.deepEqual(candidates(around({ env, interpreter: "/team/.venv/bin/python" })), [
+    "/team/.venv/bin/spotline",
+    "/team/venv/bin/spotline",
+    "/team/env/bin/spotline",
+    "/usr/bin/spotline",
+  ]);
+});
+
+test("on Windows programs stand in Scripts and end in .exe, but not beside every Python", () => {
+  const env = { PATH: "C:/tools;D:/tools" };
+  assert.deepEqual(
+    candidates(around({ env, platform: "win32", folders: ["C:/team"], interpreter: "C:/conda/python.exe" })),
+    [
+      "C:\\conda\\spotline.exe",
+      "C:\\conda\\Scripts\\spotline.exe",
+      "C:\\team\\.venv\\Scripts\\spotline.exe",
+      "C:\\team\\venv\\Scripts\\spotline.exe",
+      "C:\\team\\env\\Scripts\\spotline.exe",
+      "C:\\tools\\spotline.exe",
+      "D:\\tools\\spotline.exe",
+    ],
+  );
+});
+
+test("the setting is followed alone, in each way to write it", () => {
+  const at = (setting, changes) => candidates(around({ setting, ...changes }));
+  assert.deepEqual(at("/ann/bin/spotline"), ["/ann/bin/spotline"]);
+  assert.deepEqual(at("~/bin/spotline"), ["/ann/bin/spotline"]);
+  assert.deepEqual(at("${workspaceFolder}/tools/spotline"), ["/team/tools/spotline"]);
+  assert.deepEqual(at("tools/spotline"), ["/team/tools/spotline"]);
+  assert.deepEqual(at("./tools/../spotline"), ["/team/spotline"]);
+  assert.deepEqual(at("tools/spotline", { folders: [] }), []);
+  assert.deepEqual(at("spotline-next"), ["/usr/local/bin/spotline-next", "/usr/bin/spotline-next"]);
+});
+
+test("a folder of PATH that depends on where one stands is passed over", () => {
+  const env = { PATH: ".::bin:/usr/bin" };
+  assert.deepEqual(candidates(around({ env, folders: [] })), ["/usr/bin/spotline"]);
+  assert.deepEqual(candidates(around({ env: {}, folders: [] })), []);
+});
+
+test("nothing inside a workspace that is not trusted is run, by whatever way it is come to", () => {
+  const links = {
+    "/ann/bin/spotline": "/team/tools/spotline",
+    "/shortcut/bin/spotline": "/team/tools/spotline",
+    "/linked": "/real/linked",
+  };
+  const distrusted = around({
+    trusted: false,
+    folders: ["/team", "/linked"],
+    interpreter: "/team/.venv/bin/python",
+    env: {
+      VIRTUAL_ENV: "/shortcut",
+      CONDA_PREFIX: "/conda",
+      PATH: "/ann/bin:/team/bin:/team/../team/bin:/real/linked/bin:/team-tools/bin:/usr/bin",
+    },
+    real: (path) => links[path] ?? path,
+  });
+  assert.deepEqual(candidates(distrusted), [
+    "/conda/bin/spotline",
+    "/team-tools/bin/spotline",
+    "/usr/bin/spotline",
+  ]);
+  assert.deepEqual(candidates({ ...distrusted, setting: "tools/spotline" }), []);
+  assert.deepEqual(candidates({ ...distrusted, setting: "/opt-like/spotline" }), ["/opt-like/spotline"]);
+});
+
+const whole = { version: "1.2.0", editor: true };
+const bare = { version: "1.1.0", editor: false };
+const answers = (known) => async (command) => known[command] ?? null;
+
+test("the first that answers and can serve an editor is taken, and nothing asked after it", async () => {
+  const asked = [];
+  const known = answers({ "/team/venv/bin/spotline": bare, "/usr/local/bin/spotline": whole, "/usr/bin/spotline": whole });
+  const found = await find(AROUND, (command) => (asked.push(command), known(command)));
+  assert.deepEqual(found, { command: "/usr/local/bin/spotline", version: "1.2.0" });
+  assert.equal(asked.at(-1), "/usr/local/bin/spotline");
+});
+
+test("where none answers, one sentence says how to get it", async () => {
+  const cases = [
+    [AROUND, {}, "in this workspace's Python environment"],
+    [AROUND, { "/team/venv/bin/spotline": bare, "/usr/bin/spotline": bare }, "/team/venv/bin/spotline has no editor part"],
+    [around({ setting: "/ann/bin/spotline" }), {}, "/ann/bin/spotline"],
+    [around({ trusted: false }), {}, "trust it"],
+  ];
+  for (const [surroundings, known, wanted] of cases) {
+    const { absent, command } = await find(surroundings, answers(known));
+    assert.equal(command, undefined);
+    assert.ok(absent.includes(wanted), absent);
+    assert.ok(absent.includes('pip install "spotline[editor]"'), absent);
+    assert.match(absent, /^[^.!?\n]*(?:\.[a-z/][^.!?\n]*)*\.$/, "one sentence");
+    assert.ok(absent.length < 130, absent);
+  }
+});
