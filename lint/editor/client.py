@@ -87,6 +87,8 @@ class Client:
             self.counts_bytes = settings["countsBytes"]
 
 
-def _kind(formats: Sequence[MarkupKind] | None) -> MarkupKind:
-    """Markdown where the client shows it."""
-    return MarkupKind.Markdown if formats and MarkupKind.Markdown in formats else MarkupKind.PlainText
+def _kind(formats: Sequence[MarkupKind] | None) -> MarkupKind | None:
+    """Markdown where the client shows it; None where it does not know that there are several kinds."""
+    if not formats:
+        return None
+    return MarkupKind.Markdown if MarkupKind.Markdown in formats else MarkupKind.PlainText

@@ -8,16 +8,19 @@ import logging
 import os
 import sys
 from contextlib import suppress
-from shutil import rmtree
-from tempfile import mkdtemp
 from threading import Event
 
 from lsprotocol import types
 from pygls.capabilities import ServerCapabilitiesBuilder
-from pygls.exceptions import JsonRpcException, JsonRpcInvalidRequest, JsonRpcServerNotInitialized
+from pygls.exceptions import (
+    JsonRpcException,
+    JsonRpcInvalidParams,
+    JsonRpcInvalidRequest,
+    JsonRpcServerNotInitialized,
+)
 from pygls.io_ import run_async
 from pygls.lsp.server import LanguageServer
-from pygls.protocol import LanguageServerProtocol, lsp_method
+from pygls.protocol import LanguageServerProtocol, default_converter, lsp_method
 
 from ..gathering import ENDINGS
 from ..known_findings import NAME as RECORD
@@ -36,6 +39,8 @@ if TYPE_CHECKING:
     from collections.abc import Callable
     from typing import Any, TypeVar
 
+    from cattrs import Converter
+
     from .sitting import Seat
     from .view import View
 
@@ -45,6 +50,12 @@ if TYPE_CHECKING:
 
 WATCHED = (*(f"**/*{ending}" for ending in ENDINGS), f"**/{SETTINGS}", f"**/{RECORD}")
 """Files on the disk that reviews lean on."""
+
+TRIGGERS = [" ", "/", "[", "{", "*"]
+"""What calls for proposals when it has been typed: behind a key, in a path, in a list, for an anchor."""
+
+AWAITING = frozenset(":,[{-")
+"""Behind what a blank calls for proposals; elsewhere it only sets words apart."""
 
 RULE_COMMAND = "spotline.rule"
 
@@ -76,9 +87,9 @@ class Protocol(LanguageServerProtocol):
         """The message that some data stands for; a request that is none is answered with why not."""
         try:
             return super().structure_message(data)
-        except JsonRpcException as fault:
+        except JsonRpcException:
             if "id" in data and "method" in data:
-                self._send_response(data["id"], error=fault.to_response_error())
+                self._send_response(data["id"], error=JsonRpcInvalidParams().to_response_error())
             raise
 
     @lsp_method(types.EXIT)
@@ -118,13 +129,20 @@ def _change(change: types.TextDocumentContentChangeEvent) -> Any:
     return ((start.line, start.character), (end.line, end.character)), change.text
 
 
+def _converter() -> Converter:
+    """What reads and writes messages: it may say no more than that one is wrong, and so starts sooner."""
+    converter: Converter = default_converter()  # type: ignore[no-untyped-call]
+    converter.detailed_validation = False
+    return converter
+
+
 class Server(LanguageServer):
     """One conversation with one client."""
 
     protocol: Protocol
 
     def __init__(self) -> None:
-        super().__init__(SOURCE, VERSION, protocol_cls=Protocol)
+        super().__init__(SOURCE, VERSION, protocol_cls=Protocol, converter_factory=_converter)
         self.sitting = Sitting(self.log)
         self.client = Client(types.ClientCapabilities())
         self._over = self._stop_event = Event()
@@ -141,6 +159,10 @@ class Server(LanguageServer):
         actions = types.CodeActionOptions([types.CodeActionKind.QuickFix])
         self._on(types.TEXT_DOCUMENT_CODE_ACTION, self.code_action, actions)
         self._on(types.TEXT_DOCUMENT_HOVER, self.hover)
+        proposals = types.CompletionOptions(trigger_characters=TRIGGERS)
+        self._on(types.TEXT_DOCUMENT_COMPLETION, self.completion, proposals)
+        self._on(types.TEXT_DOCUMENT_DEFINITION, self.definition)
+        self._on(types.TEXT_DOCUMENT_REFERENCES, self.references)
         self._on(types.TEXT_DOCUMENT_INLAY_HINT, self.hints)
         self._on(types.TEXT_DOCUMENT_DOCUMENT_SYMBOL, self.symbols)
         self._on(types.TEXT_DOCUMENT_CODE_LENS, self.lenses)
@@ -157,6 +179,8 @@ class Server(LanguageServer):
         gc.freeze()
         asyncio.run(run_async(self._over, self._input, self.protocol, None, self.report_server_error))
         if self._pages:
+            from shutil import rmtree
+
             rmtree(self._pages, ignore_errors=True)
         return 0 if self.protocol.was_shut_down else 1
 
@@ -338,6 +362,44 @@ class Server(LanguageServer):
         found = hover(view, wire.offset(params.position))
         return None if found is None else wire.hover(found)
 
+    def completion(self, params: types.CompletionParams) -> types.CompletionList | None:
+        """What may stand at the caret."""
+        from .completion import complete
+
+        opened = self._opened(params.text_document)
+        if opened is None:
+            return None
+        view, wire = opened
+        offset = wire.offset(params.position)
+        found = complete(view, offset)
+        searched = any(one.kind == "exercise" for one in found)
+        typed = params.context.trigger_character if params.context else None
+        if typed == " " and not searched and view.text.content[max(0, offset - 2)] not in AWAITING:
+            return None
+        return types.CompletionList(searched, [wire.completion(one) for one in found])
+
+    def definition(self, params: types.DefinitionParams) -> list[types.Location] | None:
+        """Where the words at the caret are defined."""
+        from .links import definition
+
+        opened = self._opened(params.text_document)
+        if opened is None:
+            return None
+        view, wire = opened
+        return [wire.target(target) for target in definition(view, wire.offset(params.position))]
+
+    def references(self, params: types.ReferenceParams) -> list[types.Location] | None:
+        """Where the words at the caret are used."""
+        from .links import references
+
+        opened = self._opened(params.text_document)
+        if opened is None:
+            return None
+        view, wire = opened
+        offset = wire.offset(params.position)
+        found = references(view, offset, params.context.include_declaration)
+        return [wire.target(target) for target in found]
+
     def hints(self, params: types.InlayHintParams) -> list[types.InlayHint] | None:
         """What is shown between the words."""
         from .hints import hints
@@ -410,6 +472,8 @@ class Server(LanguageServer):
         if not self.client.show_document:
             self.window_show_message(types.ShowMessageParams(types.MessageType.Info, page))
             return
+        from tempfile import mkdtemp
+
         self._pages = self._pages or mkdtemp(prefix="spotline-")
         path = os.path.join(self._pages, f"{title}.md")
         with open(path, "w", encoding="utf-8") as file:

@@ -112,12 +112,12 @@ class Wire:
 
     def hover(self, hover: Hover) -> types.Hover:
         """A hover."""
-        words = types.MarkupContent(self._client.hover_kind, hover.markdown)
+        words = _words(hover.markdown, self._client.hover_kind)
         return types.Hover(words, self.range(hover.start, hover.end))
 
     def completion(self, one: Completion) -> types.CompletionItem:
         """A proposal."""
-        documentation = types.MarkupContent(self._client.documentation_kind, one.documentation)
+        documentation = _words(one.documentation, self._client.documentation_kind)
         return types.CompletionItem(
             one.label,
             kind=COMPLETIONS[one.kind],
@@ -169,6 +169,10 @@ class Wire:
     def target(self, target: Target) -> types.Location:
         """A place to go to."""
         return self.location(target.text, target.start, target.end)
+
+
+def _words(markdown: str, kind: types.MarkupKind | None) -> types.MarkupContent | str:
+    return markdown if kind is None else types.MarkupContent(kind, markdown)
 
 
 def _range(document: Document, start: int, end: int) -> types.Range:

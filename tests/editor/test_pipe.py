@@ -277,7 +277,7 @@ def test_unknown_methods(running: Client) -> None:
 @pytest.mark.parametrize("method", ["hover", "codeAction"])
 def test_wrong_parameters_are_refused(running: Client, method: str, params: object) -> None:
     answer = running.ask(f"textDocument/{method}", params)
-    assert answer["error"]["code"] in (-32602, -32603)
+    assert answer["error"]["code"] == -32602
     assert "Traceback" not in str(answer)
 
 
@@ -457,3 +457,29 @@ def test_a_page_is_a_message_where_documents_cannot_be_shown(running: Client) ->
 def test_a_page_that_is_none(running: Client, command: str, words: list[object]) -> None:
     asked = {"command": command, "arguments": words}
     assert running.ask("workspace/executeCommand", asked).get("result") is None
+
+
+# Positions
+
+
+@pytest.mark.parametrize(
+    ("offered", "agreed", "start"),
+    [
+        (["utf-8", "utf-16"], "utf-8", 12),
+        (["utf-32", "utf-16"], "utf-32", 9),
+        (["utf-7", "utf-16"], "utf-16", 10),
+        (["utf-7"], "utf-16", 10),
+        (None, "utf-16", 10),
+    ],
+)
+def test_positions_are_in_the_units_agreed_on(
+    client: Client, offered: list[str] | None, agreed: str, start: int
+) -> None:
+    able = client.start(**({"general": {"positionEncodings": offered}} if offered else {}))
+    assert able["capabilities"]["positionEncoding"] == agreed
+    client.write(client.opening("{note: 😀, xyzzy: 1}\n"))
+    found = client.heard("textDocument/publishDiagnostics")["diagnostics"]
+    (one,) = [one for one in found if one["code"] == "key-unknown"]
+    assert one["range"]["start"] == {"line": 0, "character": start + 1}
+    end = {"line": 0, "character": start + 6}
+    assert one["range"]["end"] == end
