@@ -6,7 +6,7 @@ first asked for. Names are compared without regard to case, hyphens, blanks and 
 
 from __future__ import annotations
 
-from functools import cache
+from functools import lru_cache
 
 from . import built
 from .names import fold
@@ -165,18 +165,18 @@ class Source:
 pairs: tuple[Pair, ...] = tuple(Pair(*row) for row in built.PAIRS)
 
 _exercises: dict[int, Exercise] = {}
-_named: dict[str, Exercise | None] = {}
 _anatomy: list[Anatomy] = []
 
 
+@lru_cache(maxsize=5000)
 def exercise(name: str) -> Exercise | None:
     """The exercise of this name or alias, or None."""
-    if name not in _named:
-        key = f"\n{fold(name)}\t"
-        start = built.NAMES.find(key)
-        end = built.NAMES.find("\n", start + len(key))
-        _named[name] = None if start < 0 else _at(int(built.NAMES[start + len(key) : end]))
-    return _named[name]
+    key = f"\n{fold(name)}\t"
+    start = built.NAMES.find(key)
+    if start < 0:
+        return None
+    end = built.NAMES.find("\n", start + len(key))
+    return _at(int(built.NAMES[start + len(key) : end]))
 
 
 def _at(row: int) -> Exercise:
@@ -193,10 +193,15 @@ def exercises() -> list[Exercise]:
 
 def nearest_exercises(name: str, most: int = 3) -> list[str]:
     """Names of the exercises nearest to a name that is none, word by word, the nearest first."""
+    return list(_nearest_exercises(name, most))
+
+
+@lru_cache(maxsize=100)  # an unknown name stays in a file for as long as it takes to type another one
+def _nearest_exercises(name: str, most: int) -> tuple[str, ...]:
     from .nearest import nearest
 
     rows = map(names_in, built.EXERCISES)
-    return nearest(name, ((word, row[0]) for row in rows for word in row), most)
+    return tuple(nearest(name, ((word, row[0]) for row in rows for word in row), most))
 
 
 def nearest_areas(name: str, most: int = 3) -> list[str]:
@@ -226,7 +231,7 @@ def muscles() -> dict[str, Muscle]:
     return anatomy().muscles
 
 
-@cache
+@lru_cache(maxsize=1000)
 def area(name: str) -> tuple[str, ...] | None:
     """The muscles of an area by its name or a coach's other word for it, or None."""
     return built.AREAS.get(fold(name))

@@ -8,6 +8,7 @@ case, hyphens, blanks and a plural s; a misspelt one is read as the nearest word
 from __future__ import annotations
 
 from difflib import SequenceMatcher
+from functools import lru_cache
 from itertools import accumulate
 
 from . import built, catalogue
@@ -329,13 +330,9 @@ class _Run:
         return False
 
 
-_made: dict[Known, _Vocabulary] = {}
-
-
+@lru_cache(maxsize=4)
 def _vocabulary(known: Known) -> _Vocabulary:
-    if known not in _made:
-        _made[known] = _Vocabulary(known)
-    return _made[known]
+    return _Vocabulary(known)
 
 
 def phrases(known: Known) -> Iterator[tuple[str, tuple[Meaning, ...]]]:

@@ -339,3 +339,12 @@ def test_close_variants(one, other, close):
     lifts = catalogue.exercise(one), catalogue.exercise(other)
     assert lifts[0].is_close_to(lifts[1]) is close
     assert lifts[1].is_close_to(lifts[0]) is close
+
+
+def test_what_is_typed_is_not_kept_for_good() -> None:
+    for number in range(6000):
+        assert catalogue.exercise(f"no such lift {number}") is None
+        assert catalogue.area(f"no such part {number}") is None
+    for remembered in (catalogue.exercise, catalogue.area):
+        assert remembered.cache_info().currsize < 6000
+    assert catalogue.nearest_exercises("back sqat") is not catalogue.nearest_exercises("back sqat")
