@@ -57,8 +57,8 @@ FLOORS = (
 )
 """From the ground up; modules of one floor may import each other, but not in a circle."""
 
-HOSTS = ("json-schema.org", "doi.org", "yaml.org", "gnu.org", "pre-commit.com", "pages.example")
-"""Whose addresses may be written: open standards, references, what carries the hook, and an example's (RFC 2606)."""
+HOSTS = ("json-schema.org", "doi.org", "yaml.org", "gnu.org", "pre-commit.com", "pages.example", "localhost", "")
+"""Whose addresses may be written: open standards, references, what carries the hook, an example's (RFC 2606), ours."""
 
 ADDRESS = re.compile(r"\b[a-z][a-z0-9+.-]*://(?:www\.)?([^/\s\"'<>`)\]]*)")
 MAIL = re.compile(r"[\w.+-]+@(?!example\.invalid)[A-Za-z][\w-]*(?:\.[A-Za-z][\w-]*)+")
