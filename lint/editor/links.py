@@ -6,9 +6,10 @@ import os
 import re
 from itertools import islice
 
-from .. import repository
+from .. import files, repository
 from ..body.names import words as words_of
 from ..gathering import kind_of, programmes_naming, searched
+from ..places import Text
 from ..yaml_tree import Mapping, Scalar, Sequence
 from .answers import Target
 from .context import context
@@ -19,7 +20,6 @@ if TYPE_CHECKING:
     from collections.abc import Iterable, Iterator
 
     from ..body.catalogue import Exercise
-    from ..places import Text
     from ..yaml_tree import Node, Reading
     from .spot import Spot
     from .view import View
@@ -231,11 +231,11 @@ class _Uses:
                 self.take(target.text, target.start, target.end)
         named = programmes_naming(self.desk, {real}, ())
         for programme in dict.fromkeys((*self.this("programme"), *named)):
-            reading = self.read(programme)
-            for node in _athletes_in(reading.root):
-                one = os.path.join(os.path.dirname(programme), *node.text.split("/"))
+            text = self.text(programme)
+            for start, end in _athletes_named(text.content, os.path.basename(path)):
+                one = os.path.join(os.path.dirname(programme), *text.content[start:end].split("/"))
                 if repository.real(one) == real:
-                    self.take(reading.text, node.start, node.end)
+                    self.take(text, start, end)
 
     def of_exercise(self, exercise: Exercise) -> None:
         """Every line with an exercise, whatever it is called there.
@@ -268,15 +268,15 @@ class _Uses:
             if kind_of(path) == "programme" and repository.is_inside(root, path):
                 yield self.shown(path)
         if repository.is_marked(root):
-            files = searched(self.desk, os.path.relpath(root), asked=root)
-            yield from (path for path in islice(files, MOST_FILES) if kind_of(path) == "programme")
+            found = searched(self.desk, os.path.relpath(root), asked=root)
+            yield from (path for path in islice(found, MOST_FILES) if kind_of(path) == "programme")
 
     def other_programmes(self) -> list[str]:
         """The other programmes of the athletes on this one."""
         names = {one.athlete.place.text.name for one in self.sight.review.ledgers if one.athlete is not None}
-        files = {repository.real(name) for name in names if kind_of(name) == "athlete"}
+        own = {repository.real(name) for name in names if kind_of(name) == "athlete"}
         here = repository.real(self.view.path)
-        return list(programmes_naming(self.desk, files, (here,))) if files else []
+        return list(programmes_naming(self.desk, own, (here,))) if own else []
 
     def shown(self, path: str) -> str:
         """The path of a file as this document's is shown."""
@@ -284,23 +284,29 @@ class _Uses:
 
     def may_name(self, path: str, names: Iterable[tuple[str, ...]]) -> bool:
         """Whether all words of one of some names stand in a file: a quick look before it is read."""
-        text = self.desk.shelf.opened().get(repository.real(path))
-        if text is None:
-            try:
-                with open(path, encoding="utf-8", errors="replace") as file:
-                    text = file.read()
-            except OSError:
-                return False
-        text = text.lower()
+        text = self.text(path).content.lower()
         return any(all(_stem(word) in text for word in words) for words in names)
 
+    def text(self, path: str) -> Text:
+        """The text of a file as it stands, which need not be readable; empty where it cannot be opened."""
+        if path == self.view.path:
+            return self.view.text
+        content = self.desk.shelf.opened().get(repository.real(path))
+        if content is None:
+            try:
+                content = files.content(path)
+            except files.UnreadableError:
+                content = ""
+        return Text(path, content.removeprefix("\ufeff"))
+
     def read(self, path: str) -> Reading:
+        """The tree of a file, of this one as it could last be read."""
         return self.sight.reading if path == self.view.path else self.desk.shelf.read(path)
 
     def take(self, text: Text, start: int, end: int) -> None:
         """Takes in a place; one of this file where it stands in its present text."""
         stretch: tuple[int, int] | None = (start, end)
-        if text is self.sight.reading.text:
+        if text is self.sight.reading.text and not self.sight.current:
             stretch, text = self.sight.stretch(start, end), self.view.text
         if stretch is not None:
             self.found.setdefault((repository.real(text.name), stretch[0]), Target(text.name, *stretch, text))
@@ -311,16 +317,12 @@ def _stem(word: str) -> str:
     return word.removesuffix("s").removesuffix("ie").removesuffix("y")
 
 
-def _athletes_in(root: Node | None) -> Iterator[Scalar]:
-    """The values of a programme that name athletes' files."""
-    if not isinstance(root, Mapping):
-        return
-    listed = root.entries.get("athletes")
-    nodes = [root.entries[key].value for key in ("athlete",) if key in root.entries]
-    if listed is not None:
-        nodes += listed.value.items if isinstance(listed.value, Sequence) else [listed.value]
-    for node in nodes:
-        entry = node.entries.get("athlete") if isinstance(node, Mapping) else None
-        value = entry.value if entry is not None else node
-        if isinstance(value, Scalar):
-            yield value
+def _athletes_named(content: str, name: str) -> Iterator[tuple[int, int]]:
+    """Start and end of the values of a programme that name athletes' files called so."""
+    at = content.find(name)
+    while at >= 0:
+        here = context(content, at)
+        steps = [step for step in here.chain if isinstance(step, str)]
+        if here.value and steps in (["athlete"], ["athletes"], ["athletes", "athlete"]):
+            yield here.start, here.end
+        at = content.find(name, at + len(name))

@@ -203,6 +203,8 @@ VALUES = [
     ("sessions: [{exercises: [{reps: {1-3: |", ["5", "5-8", "12/10/8", "2+2+2", "amrap", "5+"]),
     ("sessions: [{exercises: [{tempo: |", ["3-1-X-0", "2-0-2-0"]),
     ("sessions: [{exercises: [{note: |", []),
+    ("sessions: [{exercises: [{progression: {when: |", ["top of range in all sets"]),
+    ("rehabilitation: {advised by: |", ["physiotherapist", "physician"]),
     ("shared:\n  heavy:\n    rest: |", ["90 s", "3 min", "2-3 min"]),
 ]
 
@@ -485,6 +487,7 @@ def test_folders_below_the_settings(room: Room) -> None:
         ("days: [|", "monday"),
         ("level: |", "novice"),
         ("body mass: |", "72 kg"),
+        ("supervision: |", "coach present"),
     ],
 )
 def test_an_athletes_file(room: Room, text: str, label: str) -> None:

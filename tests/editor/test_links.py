@@ -244,7 +244,7 @@ def test_the_examples(example: Example) -> None:
         ("mara-lower-body-first.programme.yaml", line, "leg extension") for line in (32, 53)
     ]
     juno = example("juno-two-a-days.programme.yaml")
-    assert leads(juno, "*easy") == [("juno-two-a-days.programme.yaml", 11, "&easy")]
+    assert leads(juno, "*easy") == [("juno-two-a-days.programme.yaml", 12, "&easy")]
     assert len(used(juno, "&easy")) == juno.text.content.count("*easy")
 
 
