@@ -151,6 +151,7 @@ class Server(LanguageServer):
         self._warm = False
         self._in_use = 0
         self._pages = ""
+        self._logged = ""
         self._on(types.INITIALIZE, self.initialize)
         self._on(types.INITIALIZED, self.initialized)
         self._on(types.TEXT_DOCUMENT_DID_SAVE, self.saved)
@@ -193,8 +194,10 @@ class Server(LanguageServer):
     def log(self, words: str) -> None:
         """One line on standard error, where clients keep their logs."""
         line = " ".join(words.split())
-        with suppress(OSError):
-            print(f"spotline: {line}", file=sys.stderr, flush=True)
+        if line != self._logged:  # what fails at every key is told once
+            self._logged = line
+            with suppress(OSError):
+                print(f"spotline: {line}", file=sys.stderr, flush=True)
 
     def report_server_error(self, error: Exception, source: Any) -> None:
         """What went wrong outside of a handler; nothing of it reaches the coach."""

@@ -111,6 +111,10 @@ class Sitting:
         self._shelf.close(seat.name)
         self._look_again = 0.0
         self._ask_company(seat, seat.company())
+        other = self.seat_of(seat.name)
+        if other is not None:  # the same file under another address
+            self._lay(other)
+            other.ask(moved=True)
         return True
 
     def look(self) -> None:

@@ -232,6 +232,15 @@ def test_a_document_opened_twice_is_the_later_one(table: Table) -> None:
     assert len(table.sitting.seats) == 1
 
 
+def test_a_file_open_under_two_addresses_is_open_until_both_are_closed(table: Table) -> None:
+    table.write("a.programme.yaml", PLAN)
+    (table.folder / "b.programme.yaml").symlink_to("a.programme.yaml")
+    for name in ("a.programme.yaml", "b.programme.yaml"):
+        table.open(name, PLAN.replace("goal", "goaal"))
+    table.sitting.close(table.uri("a.programme.yaml"))
+    assert "key-unknown" in rules(table.view("b.programme.yaml"))
+
+
 def test_a_failure_of_ours_is_told_to_the_log(table: Table, monkeypatch: pytest.MonkeyPatch) -> None:
     def fail(*_: object) -> None:
         raise RuntimeError("no\nluck")
