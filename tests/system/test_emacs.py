@@ -73,3 +73,13 @@ def test_the_week_and_what_stands_at_the_caret_are_shown(settings, coach, termin
     emacs.keys("M-x", "programme-week", "Enter", "1", "Enter")
     emacs.until(r"\| hamstrings +\| +6 ")
     emacs.keep("week")
+
+
+def test_names_are_completed_while_typing(settings, coach, terminal):
+    emacs = terminal(["emacs", "-nw", coach.plan.name], "emacs")
+    emacs.until(r"Flymake\[1 1 1\]")
+    emacs.keys("C-s", "RDL", "Enter", "BSpace", "BSpace", "BSpace", "Nord", "C-M-i")
+    emacs.until("exercise: Nordic ")
+    emacs.keys("C-M-i")
+    emacs.until("(?s)Nordic curl hamstrings.*Nordic hold hamstrings")
+    emacs.keep("completion")

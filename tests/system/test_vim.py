@@ -74,6 +74,16 @@ def test_fixes_mend_the_file(coach, vim):
 
 
 def test_what_stands_at_the_caret_is_explained(coach, vim):
-    vim.keys("/leg curl", "Enter", "K")
+    vim.keys("/leg curl", "Enter")
+    vim.until(" 12,27 ")
+    vim.keys("K")
     vim.until("(?s)hamstrings.*plan.programme.yaml")
     vim.keep("hover")
+
+
+def test_names_are_completed_while_typing(coach, vim):
+    vim.keys("/RDL", "Enter", "cw", "Nord", "C-x", "C-o")
+    vim.until("Nordic hold")
+    vim.keep("completion")
+    vim.keys("C-y", "Escape", ":w", "Enter")
+    coach.saved("{exercise: Nordic curl, sets: 3")
