@@ -229,6 +229,12 @@ def test_a_quick_fix_mends_the_file(seen: dict, found: list[dict], folder: Path)
     )
 
 
+def test_a_waiver_waits_for_its_reason(seen: dict, folder: Path) -> None:
+    assert seen["waiver"].strip() == "# spotline: waive number-implausible because it is a test of grip"
+    after = review(folder, "slips.programme.yaml")
+    assert not [one for one in after if one["rule"] == "number-implausible" and "40 sets" in one["counted"]]
+
+
 def test_a_rules_name_opens_its_page(seen: dict) -> None:
     assert "number-implausible" in seen["rulePage"]
     assert {"exercise-sets-high", "session-sets-for-muscle-high", "weekly-sets-over-limit"} <= set(

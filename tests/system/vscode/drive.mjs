@@ -21,7 +21,14 @@ function took(what) {
   seen.seconds[what] = Math.round((Date.now() - begun) / 100) / 10;
 }
 
-const keep = (name) => page.screenshot({ path: path.join(screens, `${name}.png`) });
+let kept = 0;
+
+/** Keeps a picture of the window, numbered in the order in which they are made. */
+function keep(name) {
+  kept += 1;
+  return page.screenshot({ path: path.join(screens, `${String(kept).padStart(2, "0")}-${name}.png`) });
+}
+
 const press = (keys) => page.keyboard.press(keys);
 const type = (words) => page.keyboard.type(words, { delay: 30 });
 const plain = (text) => text.replace(/[\u00a0\u200a]/g, " ").replaceAll("\u200b", "");
@@ -138,11 +145,11 @@ async function preview(words) {
 async function problems() {
   await press("Control+Shift+m");
   await page.locator(".markers-panel .monaco-list-row").first().waitFor();
-  await keep("4-problems");
+  await keep("problems");
   await command("View: Toggle Maximized Panel");
   await page.waitForTimeout(500);
   const rows = await texts(".markers-panel .monaco-list-row");
-  await keep("5-all-problems");
+  await keep("all-problems");
   await command("View: Toggle Maximized Panel");
   await press("Control+j");
   return rows.map((row) => row.replace(/\s+/g, " "));
@@ -157,13 +164,13 @@ async function withoutServer() {
   seen.absence = (await texts(".notification-toast .notification-list-item-message")).join("\n");
   seen.absenceButtons = await texts(".notification-toast .notification-list-item-buttons-container .monaco-button");
   await page.waitForTimeout(400);
-  await keep("1-no-server");
+  await keep("no-server");
   await command("Notifications: Clear All Notifications");
   await click("programme: Beach");
   await press("Control+End");
   await type("ph");
   seen.schemaKeys = await completions();
-  await keep("2-keys-from-the-schema");
+  await keep("keys-from-the-schema");
   await press("Enter");
   seen.schemaValues = await completions();
   await press("Escape");
@@ -182,22 +189,30 @@ async function faults() {
   took("findings seen");
   seen.squiggles = await page.locator(".monaco-editor .squiggly-error, .monaco-editor .squiggly-warning").count();
   await page.waitForTimeout(1000);
-  await keep("3-findings");
+  await keep("findings");
   seen.problems = await problems();
   seen.findingHover = await hover("back sqat");
-  await keep("6-finding");
+  await keep("finding");
 
   await click("back sqat");
   await press("Control+.");
   const fixes = ".action-widget .monaco-list-row.action";
   await page.locator(fixes).first().waitFor();
   seen.fixes = await texts(fixes);
-  await keep("7-fixes");
+  await keep("fixes");
   await press("Enter");
   seen.fixed = await place("exercise: back squat").then(() => true);
+
+  await click("sets: 40", "40");
+  await press("Control+.");
+  await page.locator(`${fixes}.focused`, { hasText: "Waive number-implausible here, with a reason" }).waitFor();
+  await press("Enter");
+  await place("waive number-implausible");
+  await type("it is a test of grip");
+  seen.waiver = (await lines()).find((line) => line.includes("waive number-implausible"));
   await save();
   await page.waitForTimeout(800);
-  await keep("8-fixed");
+  await keep("fixed-and-waived");
 }
 
 /** A rule's page, from its name under the pointer. */
@@ -207,7 +222,7 @@ async function rulePage() {
   seen.rulePage = await preview("number-implausible");
   await page.mouse.move(5, 5);
   await page.waitForTimeout(800);
-  await keep("9-a-rule");
+  await keep("a-rule");
   await command("View: Close Editor");
 
   await click("bent-over row");
@@ -215,7 +230,7 @@ async function rulePage() {
   const picks = page.locator(".quick-input-list .monaco-list-row", { hasText: "session-sets-for-muscle-high" });
   await picks.waitFor();
   seen.rulePicks = await texts(".quick-input-list .monaco-list-row .label-name");
-  await keep("10-which-rule");
+  await keep("which-rule");
   await picks.click();
   seen.chosenPage = await preview("session-sets-for-muscle-high");
   await command("View: Close Editor");
@@ -227,14 +242,14 @@ async function week() {
   seen.lenses = await texts(".codelens-decoration a");
   await page.waitForTimeout(1500);
   seen.lines = await lines();
-  await keep("11-week");
+  await keep("week");
   seen.exerciseHover = await hover("exercise: leg extension", "extension");
-  await keep("12-an-exercise");
+  await keep("an-exercise");
 
   await page.locator(".codelens-decoration a").first().click();
   seen.table = await preview("quadriceps");
   await page.waitForTimeout(500);
-  await keep("13-the-table");
+  await keep("the-table");
   seen.tabs = await texts(".tab");
   await page.mouse.dblclick(...(await place("bench press, sets: 5", "5")));
   await type("6");
@@ -253,13 +268,13 @@ async function typing() {
   await press("Enter");
   await type("- {exercise: ham");
   seen.exercises = await completions();
-  await keep("14-exercises");
+  await keep("exercises");
   await press("Escape");
   for (const _ of "ham") await press("Backspace");
   await type("back squat, sets: 3, reps: 5, load: 75 %, rest: 3 min");
   await page.waitForTimeout(1500);
   seen.kilograms = (await lines()).find((line) => line.includes("75 %"));
-  await keep("15-kilograms");
+  await keep("kilograms");
   await command("File: Revert File");
   await isSaved();
 }
@@ -274,12 +289,12 @@ async function settings() {
     return { lenses: await texts(".codelens-decoration a"), lines: await lines() };
   };
   seen.quiet = await without({ "spotline.lenses": false, "spotline.hints.sets": false, "spotline.hints.kilograms": false });
-  await keep("16-hints-off");
+  await keep("hints-off");
   await without({});
   writeFileSync(file, JSON.stringify({ "spotline.path": "nowhere/spotline" }));
   await page.locator(".notification-toast", { hasText: "nowhere" }).waitFor();
   seen.wrongPath = (await texts(".notification-toast .notification-list-item-message")).join("\n");
-  await keep("17-wrong-path");
+  await keep("wrong-path");
   writeFileSync(file, "{}");
   await command("Notifications: Clear All Notifications");
   await page.locator(".monaco-editor .squiggly-error, .monaco-editor .squiggly-warning").first().waitFor();
@@ -300,7 +315,7 @@ async function unnamed() {
   await page.waitForTimeout(1000);
   seen.unnamedLines = await lines();
   seen.unnamed = await hover("power lifting", "lifting");
-  await keep("18-no-name-yet");
+  await keep("no-name-yet");
 }
 
 mkdirSync(screens, { recursive: true });
