@@ -42,7 +42,7 @@ export class Fallback {
     return offered(schema, lines, position.line, position.character).map(({ label, insert, kind, detail, start }) => {
       const item = new vscode.CompletionItem(label, KINDS[kind]);
       item.insertText = insert;
-      item.detail = detail;
+      item.documentation = detail;
       item.range = new vscode.Range(position.line, start, position.line, position.character);
       return item;
     });
