@@ -8,6 +8,7 @@ import logging
 import os
 import sys
 from contextlib import suppress
+from importlib import import_module
 from threading import Event
 
 from lsprotocol import types
@@ -36,7 +37,8 @@ from .wire import WEEK_COMMAND, Wire
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
-    from collections.abc import Callable
+    from collections.abc import Callable, Iterator
+    from concurrent.futures import Future
     from typing import Any, TypeVar
 
     from cattrs import Converter
@@ -59,7 +61,10 @@ AWAITING = frozenset(":,[{-")
 
 RULE_COMMAND = "spotline.rule"
 
-LITTER, MOST_LITTER = 50_000, 1_000_000
+LATER = ("jsonschema", ".fixes", ".hover", ".completion", ".links", ".hints", ".outline", ".week_table")
+"""Modules that the first finding, or the first question, would have to wait for."""
+
+LITTER, MOST_LITTER = 50_000, 200_000
 """Objects that may pile up before what is no longer used is freed: in a pause, and while changes come."""
 
 
@@ -148,7 +153,9 @@ class Server(LanguageServer):
         self._over = self._stop_event = Event()
         self._input: Input | None = None
         self._refresh = False
+        self._refreshing: list[Future[None]] = []
         self._warm = False
+        self._ready = False
         self._in_use = 0
         self._pages = ""
         self._logged = ""
@@ -223,23 +230,27 @@ class Server(LanguageServer):
         if waiting:
             self._tell(waiting[0])
             return True
-        if self._refresh:
+        if self._refresh and all(asked.done() for asked in self._refreshing):
             self._refresh = False
-            self._ask_to_refresh()
+            self._refreshing = list(self._asked_to_refresh())
         if not self._warm and self.protocol._workspace is not None:
             self._warm = True
             self._warm_up()
             return True
-        if gc.get_count()[0] > max(MOST_LITTER, 2 * self._in_use):
+        if gc.get_count()[0] > max(MOST_LITTER, self._in_use):
             self._collect()
         return False
 
     def _tell(self, seat: Seat) -> None:
         """Reviews a document, and publishes what is found unless there is news of it meanwhile."""
-        view = self.sitting.reviewed(seat)
-        if self._input is not None and self._input.waiting:
-            return
-        found = [] if view is None else diagnostics(view, self.client, self._wire(seat))
+        try:
+            view = self.sitting.reviewed(seat)
+            if self._input is not None and self._input.waiting:
+                return
+            found = [] if view is None else diagnostics(view, self.client, self._wire(seat))
+        except Exception as fault:
+            self.log(f"nothing is told of {seat.document.uri} ({type(fault).__name__}: {fault})")
+            found = []
         self.publish(seat.document.uri, seat.document.version, found)
         seat.told = True
         self._refresh = self._refresh or seat.moved
@@ -249,12 +260,12 @@ class Server(LanguageServer):
         known = version if self.client.versions else None
         self.text_document_publish_diagnostics(types.PublishDiagnosticsParams(uri, found, known))
 
-    def _ask_to_refresh(self) -> None:
+    def _asked_to_refresh(self) -> Iterator[Future[None]]:
         """Has the client ask anew for what has changed without a change of the text it stands in."""
         if self.client.hints_refresh:
-            self.workspace_inlay_hint_refresh(None)
+            yield self.workspace_inlay_hint_refresh(None)
         if self.client.lenses_refresh:
-            self.workspace_code_lens_refresh(None)
+            yield self.workspace_code_lens_refresh(None)
 
     def _warm_up(self) -> None:
         """Imports what the first review needs."""
@@ -263,7 +274,11 @@ class Server(LanguageServer):
         all_rules()
 
     def _pause(self) -> None:
-        """Tidies up while the coach thinks."""
+        """Tidies up while the coach thinks, and gets ready what has not been asked for yet."""
+        if not self._ready:
+            self._ready = True
+            for name in LATER:
+                import_module(name, __package__)
         if gc.get_count()[0] > LITTER:
             self._collect()
 
@@ -486,7 +501,6 @@ class Server(LanguageServer):
 
 def serve() -> int:
     """Runs the language server on standard input and output; returns the exit code."""
-    logging.getLogger("pygls").setLevel(
-        logging.CRITICAL + 1
-    )  # it tells what went wrong at length, we in a line
+    for name in ("pygls", "asyncio", "concurrent.futures"):  # what they tell at length, we tell in a line
+        logging.getLogger(name).setLevel(logging.CRITICAL + 1)
     return Server().serve()

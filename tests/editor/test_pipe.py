@@ -5,7 +5,7 @@ from __future__ import annotations
 import json
 import subprocess
 import sys
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
 from pathlib import Path
 from typing import Any
 
@@ -401,19 +401,61 @@ def test_settings_that_do_not_come_along_are_asked_for(client: Client) -> None:
     assert client.ask("textDocument/codeLens", {"textDocument": {"uri": uri}})["result"] is None
 
 
-def test_what_a_team_prints_does_not_get_between(tmp_path: Path) -> None:
-    """Standard output belongs to the protocol, whatever is printed by what is imported."""
-    program = (
-        "import sys\nfrom spotline.lint.editor import sitting\nreview_on = sitting.review_on\n"
-        "def loud(*words):\n    print('loud')\n    sys.stdout.flush()\n    return review_on(*words)\n"
-        "sitting.review_on = loud\nfrom spotline.lint.cli import main\nsys.exit(main(['editor']))\n"
-    )
-    client = Client(tmp_path, sys.executable, "-c", program)
-    client.start()
+PROGRAM = """\
+import sys
+from spotline.lint.cli import main
+from spotline.lint.editor import {module}
+before = {module}.{name}
+def other(*words):
+    {does}
+    return before(*words)
+{module}.{name} = other
+sys.exit(main(["editor"]))
+"""
+
+
+@pytest.fixture
+def changed(tmp_path: Path) -> Iterator[Callable[[str, str, str], Client]]:
+    """A server in which a function does something else first."""
+    clients: list[Client] = []
+
+    def start(module: str, name: str, does: str) -> Client:
+        program = PROGRAM.format(module=module, name=name, does=does)
+        clients.append(Client(tmp_path, sys.executable, "-c", program))
+        clients[0].start()
+        return clients[0]
+
+    yield start
+    clients[0].clear()
+
+
+def test_what_is_printed_does_not_get_between(changed: Callable[[str, str, str], Client]) -> None:
+    client = changed("sitting", "review_on", "print('loud', flush=True)")
     client.write(client.opening())
     assert "key-unknown" in client.codes()
     assert client.end() == (1, "loud\n")
-    client.clear()
+
+
+def test_a_failure_to_tell_what_is_found_is_one_line_in_the_log(
+    changed: Callable[[str, str, str], Client],
+) -> None:
+    client = changed("server", "diagnostics", "raise KeyError('x')")
+    for version in (1, 2, 3):
+        client.write(client.opening(version=version))
+        assert client.codes() == []
+    code, log = client.end()
+    assert (code, log.count("\n")) == (1, 1)
+    assert log.startswith("spotline: nothing is told of file:")
+
+
+def test_a_failure_to_answer_is_one_line_in_the_log(changed: Callable[[str, str, str], Client]) -> None:
+    client = changed("fixes", "fixes", "raise KeyError('x')")
+    client.write(client.opening())
+    uri = (client.folder / "a.programme.yaml").as_uri()
+    whole = {"start": {"line": 0, "character": 0}, "end": {"line": 9, "character": 0}}
+    asked = {"textDocument": {"uri": uri}, "range": whole, "context": {"diagnostics": []}}
+    assert client.ask("textDocument/codeAction", asked)["result"] is None
+    assert client.end() == (1, "spotline: code_action failed (KeyError: 'x')\n")
 
 
 # Pages

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import asyncio
 import sys
 from collections.abc import AsyncIterator, Sequence
 from pathlib import Path
@@ -133,6 +134,7 @@ class Plan:
             self.text = self.text[:start] + edit.new_text + self.text[end:]
             changes.append(types.TextDocumentContentChangePartial(edit.range, edit.new_text))
         self.version += 1
+        self.client.diagnostics.pop(self.uri, None)
         self.client.text_document_did_change(
             types.DidChangeTextDocumentParams(
                 types.VersionedTextDocumentIdentifier(self.version, self.uri), changes
@@ -145,12 +147,11 @@ class Plan:
         self.apply([types.TextEdit(place, new)])
 
     async def diagnostics(self) -> Sequence[types.Diagnostic]:
-        """What is told next of this document."""
-        while True:
-            told = await self.client.wait_for_notification(types.TEXT_DOCUMENT_PUBLISH_DIAGNOSTICS)
-            if told.uri == self.uri and told.version in (None, self.version):
-                found: Sequence[types.Diagnostic] = told.diagnostics
-                return found
+        """What is told of this document since it was opened or changed, among all that is told of others."""
+        async with asyncio.timeout(60):
+            while self.uri not in self.client.diagnostics:
+                await asyncio.sleep(0.005)
+        return self.client.diagnostics[self.uri]
 
     async def actions(self, range: types.Range) -> list[types.CodeAction]:
         found = await self.client.text_document_code_action_async(
