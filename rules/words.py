@@ -57,7 +57,8 @@ def counted_lines(*counts: Count) -> tuple[Related, ...]:
     seen: dict[Prescription, Range] = {}
     for count in counts:
         for line, sets in count.by_line().items():
-            seen.setdefault(line, sets)
+            if sets.high:
+                seen.setdefault(line, sets)
     return tuple(
         Related(line.place, f"{line_name(line)}: {sets} {'set' if str(sets) == '1' else 'sets'}")
         for line, sets in sorted(seen.items(), key=lambda pair: (pair[0].place.start, pair[0].order))

@@ -13,7 +13,7 @@ from spotline.lint.finding import Finding, Related
 from spotline.lint.outlets.cards import MOST_LINES, cards
 from spotline.lint.outlets.json_text import json_text
 from spotline.lint.outlets.lines import lines
-from spotline.lint.outlets.wording import closing, counted, many, safe, sentence
+from spotline.lint.outlets.wording import closing, counted, ground, many, safe, sentence
 from spotline.lint.places import Place, Text
 from spotline.lint.quantities import week_list
 from spotline.lint.registry import Fault
@@ -145,6 +145,13 @@ class TestWording:
     @pytest.mark.parametrize(("number", "words"), [(0, "0 notes"), (1, "1 note"), (2, "2 notes")])
     def test_many(self, number: int, words: str) -> None:
         assert many(number, "note") == words
+
+    def test_a_reference_is_named_once_as_ground(self) -> None:
+        one = finding()
+        one.confidence, one.sources = "trial", ("pelland-2026-min", "pelland-2026-frac", "kubo-2019")
+        words = ground(one)
+        assert words.count("Pelland and others 2026") == 1
+        assert "Kubo and others 2019" in words
 
 
 class TestClosing:

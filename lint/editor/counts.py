@@ -17,7 +17,7 @@ if TYPE_CHECKING:
     from ..ledger import Count, Ledger, Tally, Visit, Week
     from ..programme import Prescription
 
-MOST_GROUPS = 6
+MOST_GROUPS = 4
 """Groups that are named where only those that matter most are."""
 
 MOST_IN_WORDS = 10
@@ -66,7 +66,9 @@ def _nested(group: str) -> frozenset[str]:
 
 def in_short(tally: Tally) -> str:
     """``quadriceps 6, hamstrings 3, calves 3``; empty where nothing is trained directly."""
-    return ", ".join(f"{group} {count}" for group, count in main_groups(tally)[:MOST_GROUPS])
+    groups = [f"{group} {count}" for group, count in main_groups(tally)]
+    more = len(groups) - MOST_GROUPS
+    return ", ".join([*groups[:MOST_GROUPS], *([f"{more} more"] if more > 0 else [])])
 
 
 def in_words(tally: Tally) -> str:

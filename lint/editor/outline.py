@@ -227,6 +227,7 @@ def _weeks(sight: Sight, block: Block) -> list[Told]:
     return [
         Told(f"{sets_of(str(week.all_sets()))}, {many(len(week.groups()), 'group')}", at, numbers)
         for week, at, numbers in sight.standing.weeks_of((block,))
+        if week.all_sets()
     ]
 
 

@@ -53,7 +53,7 @@ def sentence(finding: Finding) -> str:
 def ground(finding: Finding) -> str:
     """How sure the ground of a finding is, and the published work it rests on."""
     sources = [catalogue.source(name) for name in finding.sources]
-    published = [source.short for source in sources if source.kind != "common practice"]
+    published = list(dict.fromkeys(one.short for one in sources if one.kind != "common practice"))
     if finding.confidence == "fact":
         return "Ground: fact."
     if len(published) > MOST_SOURCES:
