@@ -569,6 +569,11 @@ class Visit(Tally):
         self._by_area: dict[str, list[tuple[Entry, float]]] | None = None
         self._by_action: dict[str, list[Entry]] | None = None
 
+    def let_go(self) -> None:
+        """Forgets what was counted, which points back at it: so it is all freed without being looked for."""
+        self.visits = ()
+        self._answers.clear()
+
     def credited(self) -> dict[str, list[tuple[Entry, float]]]:
         """What trains each muscle and group, with the weight of a set: 1 direct, 0.5 indirect."""
         if self._by_area is None:
@@ -744,6 +749,8 @@ class Ledger(Tally):
         self.weeks: tuple[Week, ...] = tuple(self._calendar.weeks())
         visits = tuple(visit for week in self.weeks for visit in week.visits)
         if visits != self.visits:
+            for gone in set(self.visits).difference(visits):
+                gone.let_go()
             super().__init__(visits)
             self._tallies.turn()
             self._recalled.turn()

@@ -363,6 +363,17 @@ def test_nothing_of_earlier_texts_is_held(tmp_path: Path) -> None:
     assert len(there) <= 2 * len(set(now.visits))
 
 
+def test_visits_that_are_gone_are_freed_without_being_looked_for(typed: Typed) -> None:
+    gc.disable()
+    try:
+        for sets in range(3, 30):
+            now = ledger(typed.now(BLOCKS.replace("sets: 3", f"sets: {sets}")))
+            there = sum(isinstance(one, Visit) and one.ledger is now for one in gc.get_objects())
+            assert there <= 2 * len(set(now.visits))
+    finally:
+        gc.enable()
+
+
 # No rule sees more than what it is asked again for
 
 
