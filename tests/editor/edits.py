@@ -363,14 +363,22 @@ def lines_in_units(text: str, encoding: str) -> list[int]:
     return [units(line.rstrip("\r\n"), encoding) for line in _lines(text)]
 
 
+def _shared(one: str, other: str) -> int:
+    """How many characters two texts share at their beginning."""
+    shared, most = 0, min(len(one), len(other))
+    step = most
+    while step:
+        while one[shared : shared + step] == other[shared : shared + step] and shared + step <= most:
+            shared += step
+        step //= 2
+    return shared
+
+
 def change(old: str, new: str, encoding: str) -> dict[str, Any]:
     """The change that makes the new text of the old one, as small as it can be."""
-    head = 0
-    while head < min(len(old), len(new)) and old[head] == new[head]:
-        head += 1
-    tail = 0
-    while tail < min(len(old), len(new)) - head and old[-1 - tail] == new[-1 - tail]:
-        tail += 1
+    head = _shared(old, new)
+    most = min(len(old), len(new)) - head
+    tail = min(most, _shared(old[::-1], new[::-1]))
     start, end = head, len(old) - tail
     # No position lies between CR and LF.
     start -= old[start - 1 : start] == "\r" and old[start : start + 1] == "\n"
