@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import json
 import os
 from collections.abc import Callable, Iterator
 from itertools import count
@@ -174,6 +175,14 @@ def test_a_workspace_behind_a_link(tmp_path: Path) -> None:
         assert talk.bid_farewell() == 0
 
 
+def test_a_document_by_two_ways(talk: Talk, opened: Callable[..., list[Json]], tmp_path: Path) -> None:
+    (tmp_path / "link").symlink_to(tmp_path, target_is_directory=True)
+    one, other = ((tmp_path / way / "plan.programme.yaml").as_uri() for way in (".", "link"))
+    faulty = rules(opened(FAULTY, uri=one))
+    assert "exercise-unknown" not in rules(opened(PLAN, uri=other))
+    assert rules(opened(f"{FAULTY}# still\n", uri=one)) == faulty
+
+
 def test_a_document_that_is_deleted_on_the_disk(
     talk: Talk, opened: Callable[..., list[Json]], tmp_path: Path
 ) -> None:
@@ -226,6 +235,19 @@ def test_signs_that_nobody_sees(opened: Callable[..., list[Json]], sign: str) ->
 def test_enormous_texts(opened: Callable[..., list[Json]], text: str) -> None:
     assert opened(text)
     assert opened(PLAN) is not None
+
+
+@pytest.mark.parametrize("half", ["\\ud83d", "\\udc00"])
+def test_half_a_character(talk: Talk, opened: Callable[..., list[Json]], half: str) -> None:
+    uri = talk.uri("plan.programme.yaml")
+    opened(PLAN)
+    text = json.dumps(PLAN.replace("Lower", "Lo?wer")).replace("?", half)
+    document = json.dumps({"uri": uri, "version": 2})
+    params = f'{{"textDocument": {document}, "contentChanges": [{{"text": {text}}}]}}'
+    body = f'{{"jsonrpc": "2.0", "method": "textDocument/didChange", "params": {params}}}'.encode()
+    talk.raw(b"Content-Length: %d\r\n\r\n%s" % (len(body), body))
+    (broken,) = (one for one in talk.findings(uri, 2) if one["code"] == "broken-character")
+    assert broken["range"] == {"start": {"line": 4, "character": 15}, "end": {"line": 4, "character": 16}}
 
 
 def test_a_long_programme_pasted_at_once(opened: Callable[..., list[Json]]) -> None:
