@@ -243,6 +243,7 @@ class Server(LanguageServer):
 
     def _tell(self, seat: Seat) -> None:
         """Reviews a document, and publishes what is found unless there is news of it meanwhile."""
+        before = seat.view
         try:
             view = self.sitting.reviewed(seat)
             if self._input is not None and self._input.waiting:
@@ -254,6 +255,7 @@ class Server(LanguageServer):
         self.publish(seat.document.uri, seat.document.version, found)
         seat.told = True
         self._refresh = self._refresh or seat.moved
+        del before  # to let go of a large one takes time: not before the client has been told
 
     def publish(self, uri: str, version: int | None, found: list[types.Diagnostic]) -> None:
         """Tells the client what is found in a document."""

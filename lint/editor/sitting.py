@@ -150,10 +150,11 @@ class Sitting:
             return None
         desk = self._ready()
         if seat.view is None or seat.asked:
-            before = seat.company()
+            accompanied = len(self.seats) > 1 and not seat.moved
+            before = seat.company() if accompanied else set()
             seat.view = self._review(desk, seat)
             seat.asked = False
-            if not seat.moved:
+            if accompanied:
                 self._ask_company(seat, before | seat.company())
         return seat.view
 
@@ -226,9 +227,8 @@ class Sitting:
 
     def _file_review(self, desk: Desk, name: str) -> FileReview:
         """What the review says of one file; a failure of ours is told to the log alone."""
-        wanted = real(name)
         try:
-            return next(one for one in review_on(desk, [name]).files if real(one.name) == wanted)
+            return next(one for one in review_on(desk, [name]).files if one.name == name)
         except Exception as fault:
             self._log(f"the review of {name} failed ({type(fault).__name__}: {fault})")
             return FileReview(name, kind_of(name), Team())
