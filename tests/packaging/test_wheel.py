@@ -74,8 +74,9 @@ def run(installed: Path, environment: dict[str, str], tmp_path: Path) -> Run:
 
 
 def shipped(names: list[str]) -> set[str]:
-    """Which files of the work tree belong into the wheel: all code and schemas but for the tests' own."""
-    inside = [PurePosixPath(name) for name in names if not name.startswith(("tests/", "."))]
+    """Which files of the work tree belong into the wheel: all code and schemas but for tests and extensions."""
+    apart = ("tests/", ".", "lint/editor/vscode/")
+    inside = [PurePosixPath(name) for name in names if not name.startswith(apart)]
     return {str(path) for path in inside if path.suffix in (".py", ".json") or path.name == "py.typed"}
 
 
@@ -119,6 +120,12 @@ def test_the_wheel_explains_what_its_schema_rejects(run: Run, tmp_path: Path) ->
     assert done.returncode == 1, done.stderr
     json.loads(done.stdout)
     assert "focsu" in done.stdout
+
+
+def test_the_wheel_says_what_the_editor_needs_besides(run: Run) -> None:
+    done = run("spotline", "editor", "--stdio")
+    assert (done.returncode, done.stdout, done.stderr.count("\n")) == (2, "", 1)
+    assert done.stderr.endswith('pip install "spotline[editor]"\n')
 
 
 def test_the_wheel_prints_its_schemas(run: Run) -> None:
