@@ -391,9 +391,10 @@ class Tally:
         found: Count = self._once(("sets", area, count, hard, side), self._count_sets)
         return found
 
-    def brings(self, area: str, count: str = TOTAL, *, hard: bool = False) -> bool:
-        """Whether there is any set for an area."""
-        return any(visit._of_area(area, count, hard).high for visit in self.visits)
+    def brings(self, area: str, count: str = TOTAL, test: Callable[[Entry], bool] | None = None) -> bool:
+        """Whether there is any set for an area, hard or not; with a test, of an entry that passes it."""
+        counts = (visit._of_area(area, count, False) for visit in self.visits)
+        return any(one.high and (test is None or one.where(test)) for one in counts)
 
     def _count_sets(self, area: str, count: str, hard: bool, side: str) -> Count:
         counts = [visit._of_area(area, count, hard) for visit in self.visits]

@@ -418,11 +418,8 @@ class FinerPoint:
         """Whether any set reaches it, or a line that cannot be counted may."""
         if self.actions:
             return bool(tally.for_actions(self.actions)) or tally.could_hold(actions=self.actions)
-        if self.length:
-            reached = bool(tally.sets(self.area, self.count, hard=False).where(self._is_at_length))
-        else:
-            reached = tally.brings(self.area, self.count)
-        return reached or tally.could_hold(areas=(self.area,))
+        at_length = self._is_at_length if self.length else None
+        return tally.brings(self.area, self.count, at_length) or tally.could_hold(areas=(self.area,))
 
     def _is_at_length(self, entry: Entry) -> bool:
         return entry.exercise is not None and entry.exercise.lengths.get(self.area) == self.length

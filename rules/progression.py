@@ -181,20 +181,29 @@ def load_step_large(ledger: Ledger, limits: Limits) -> Iterator[Finding]:
                 load: {1: 100 kg, 2: 105 kg, 3: 115 kg}
     """
     for block in ledger.programme.blocks:
-        earlier: dict[object, dict[Entry, None]] = {}
-        for week in ledger.weeks_of(block):
-            if week.rehabilitation:
-                continue
-            lifts = week.lifts()
+        weeks = tuple(
+            (week, week.is_first_back()) for week in ledger.weeks_of(block) if not week.rehabilitation
+        )
+        for step, entry, week in ledger.recall(_large_steps, weeks, limits):
+            yield _too_large(step, entry, week)
+
+
+def _large_steps(weeks: tuple[tuple[Week, bool], ...], limits: Limits) -> list[tuple[_Step, Entry, Week]]:
+    """Steps that are too large among some weeks, of which those that are a first week back are no measure."""
+    earlier: dict[object, dict[Entry, None]] = {}
+    large = []
+    for week, is_first_back in weeks:
+        lifts = week.lifts()
+        for name, entries in lifts.items():
+            for entry in entries:
+                known = earlier.get(name, {})
+                step = None if entry in known else _step(entry, known, limits)
+                if step is not None:
+                    large.append((step, entry, week))
+        if not is_first_back:
             for name, entries in lifts.items():
-                for entry in entries:
-                    known = earlier.get(name, {})
-                    step = None if entry in known else _step(entry, known, limits)
-                    if step is not None:
-                        yield _too_large(step, entry, week)
-            if not week.is_first_back():
-                for name, entries in lifts.items():
-                    earlier.setdefault(name, {}).update(dict.fromkeys(entries))
+                earlier.setdefault(name, {}).update(dict.fromkeys(entries))
+    return large
 
 
 def _too_large(step: _Step, entry: Entry, week: Week) -> Finding:
@@ -524,8 +533,8 @@ def deload_missing(ledger: Ledger, limits: Limits) -> Iterator[Finding]:
     if ledger.level in limits.names("levels"):
         return
     for run in _unbroken(ledger, limits):
-        risen = _risen(run[0], run[-1])
-        if len(run) <= limits.number("weeks") or not risen:
+        risen = _risen(run[0], run[-1]) if len(run) > limits.number("weeks") else []
+        if not risen:
             continue
         first, last, words = risen[0]
         at = run[int(limits.number("weeks")) - 1].number
