@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from lsprotocol import types
 
-from ..outlets.wording import ground, safe, sentence
+from ..outlets.wording import ground, safe, sentence_by_the_line
 from .view import widened
 
 TYPE_CHECKING = False
@@ -52,7 +52,8 @@ def diagnostic(finding: Finding, view: View, client: Client, wire: Wire) -> type
 
 def message(finding: Finding) -> str:
     """The finding in a line, with the ground that it stands on."""
-    return sentence(finding) if finding.confidence == "fact" else f"{sentence(finding)} {ground(finding)}"
+    words = sentence_by_the_line(finding)
+    return words if finding.confidence == "fact" else f"{words} {ground(finding)}"
 
 
 def _related(finding: Finding, wire: Wire) -> Iterator[types.DiagnosticRelatedInformation]:

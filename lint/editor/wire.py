@@ -19,11 +19,11 @@ if TYPE_CHECKING:
 COMPLETIONS = {
     "key": types.CompletionItemKind.Property,
     "value": types.CompletionItemKind.Value,
-    "exercise": types.CompletionItemKind.Function,
+    "exercise": types.CompletionItemKind.Value,
     "athlete": types.CompletionItemKind.File,
     "rule": types.CompletionItemKind.Reference,
-    "day": types.CompletionItemKind.EnumMember,
-    "muscle": types.CompletionItemKind.Class,
+    "day": types.CompletionItemKind.Value,
+    "muscle": types.CompletionItemKind.Value,
 }
 
 SYMBOLS = {

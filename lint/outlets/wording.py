@@ -35,19 +35,35 @@ def safe(words: str) -> str:
     )
 
 
-def counted(finding: Finding) -> str:
-    """What was counted, with the weeks it holds for in front."""
+def weeks_of(finding: Finding) -> str:
+    """``Weeks 1-6, worst in week 4``: the weeks that a finding holds for; empty where it is bound to none."""
     if not finding.weeks:
-        return finding.counted
+        return ""
     weeks = week_list(finding.weeks)
     worst = f", worst in {week_list(finding.worst)}" if finding.worst else ""
-    return f"{weeks[0].upper()}{weeks[1:]}{worst}: {finding.counted}"
+    return f"{weeks[0].upper()}{weeks[1:]}{worst}"
+
+
+def counted(finding: Finding) -> str:
+    """What was counted, with the weeks it holds for in front."""
+    weeks = weeks_of(finding)
+    return f"{weeks}: {finding.counted}" if weeks else finding.counted
 
 
 def sentence(finding: Finding) -> str:
     """The whole finding in one line: what was counted, what was wanted, what to change."""
+    return _joined(counted(finding), finding)
+
+
+def sentence_by_the_line(finding: Finding) -> str:
+    """The same for where little room is beside the line it is about: the weeks follow what was counted."""
+    weeks = weeks_of(finding)
+    return _joined(f"{finding.counted} {weeks}." if weeks else finding.counted, finding)
+
+
+def _joined(start: str, finding: Finding) -> str:
     wanted = f"Wanted: {finding.wanted.rstrip('.')}." if finding.wanted else ""
-    return safe(" ".join(part for part in (counted(finding), wanted, finding.change) if part))
+    return safe(" ".join(part for part in (start, wanted, finding.change) if part))
 
 
 def ground(finding: Finding) -> str:

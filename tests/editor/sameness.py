@@ -27,7 +27,7 @@ from time import monotonic
 import yaml
 
 from spotline.lint.finding import Finding
-from spotline.lint.outlets.wording import ground, safe, sentence
+from spotline.lint.outlets.wording import ground, safe, sentence_by_the_line
 from spotline.lint.places import Place
 from spotline.lint.review import review
 
@@ -457,7 +457,7 @@ class Sitting:
         return [self._said(finding, one.team.rule_pages) for finding in one.findings]
 
     def _said(self, finding: Finding, pages: str) -> Said:
-        words = sentence(finding)
+        words = sentence_by_the_line(finding)
         if finding.confidence != "fact":
             words = f"{words} {ground(finding)}"
         related = [(place, f"used here by {place.excerpt}") for place in finding.place.through]

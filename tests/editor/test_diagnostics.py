@@ -14,7 +14,7 @@ from spotline.lint.editor.diagnostics import diagnostics
 from spotline.lint.editor.sitting import Sitting
 from spotline.lint.editor.view import widened
 from spotline.lint.editor.wire import Wire
-from spotline.lint.outlets.wording import sentence
+from spotline.lint.outlets.wording import sentence_by_the_line
 
 Said = Callable[..., list[types.Diagnostic]]
 
@@ -56,7 +56,8 @@ def said(tmp_path: Path) -> Said:
         found = diagnostics(view, able, Wire(sitting, sitting.seats[uri], able))
         assert [one.code for one in found] == [one.rule for one in view.review.findings]
         assert all(
-            one.message.startswith(sentence(of)) for one, of in zip(found, view.review.findings, strict=True)
+            one.message.startswith(sentence_by_the_line(of))
+            for one, of in zip(found, view.review.findings, strict=True)
         )
         return found
 
