@@ -1,4 +1,4 @@
-"""What one reading of a file leaves to the next: parts that are written in the same words are taken over.
+"""What one state of a file leaves to the next: parts written in the same words, and what was made of them.
 
 A part that is taken over is one and the same object, its places moved along; so whatever was worked out from
 it still holds.
@@ -8,7 +8,7 @@ from __future__ import annotations
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
-    from collections.abc import Hashable
+    from collections.abc import Callable, Hashable
     from typing import Any
 
     from .places import Passage, Text
@@ -64,3 +64,25 @@ class Kept:
     def hold(self, key: Hashable, passage: Passage, part: object) -> None:
         """Keeps a part for the next reading; its places lie in the passage."""
         self._now.setdefault(key, {})[passage.start] = (passage, part)
+
+
+class Remembered:
+    """Things once made, by what they were made of, as long as each turn asks for them again."""
+
+    __slots__ = ("_before", "_now")
+
+    def __init__(self) -> None:
+        self._before: dict[Any, Any] = {}
+        self._now: dict[Any, Any] = {}
+
+    def turn(self) -> None:
+        """From now on forgets what nobody asks for."""
+        self._before, self._now = self._now, {}
+
+    def get(self, key: Any, make: Callable[[], Any]) -> Any:
+        """What was made for a key, else what is made now."""
+        known = self._now.get(key)
+        if known is None:
+            known = self._before.get(key)
+            self._now[key] = known = make() if known is None else known
+        return known

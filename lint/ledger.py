@@ -11,6 +11,7 @@ from datetime import timedelta
 
 from .body import catalogue, curves
 from .body.names import fold
+from .kept import Remembered
 from .quantities import NOTHING, Range, plain
 from .session_time import CHANGE_OVER, NO_TIME, SessionTime, session_time, set_time
 from .surroundings import BARE
@@ -465,73 +466,6 @@ class Tally:
             if any(credit(entry.exercise, area) for area in muscles):
                 return True
         return False
-
-
-class Remembered:
-    """Things once made, by what they were made of, as long as each turn asks for them again."""
-
-    __slots__ = ("_before", "_now")
-
-    def __init__(self) -> None:
-        self._before: dict[Any, Any] = {}
-        self._now: dict[Any, Any] = {}
-
-    def turn(self) -> None:
-        """From now on forgets what nobody asks for."""
-        self._before, self._now = self._now, {}
-
-    def get(self, key: Any, make: Callable[[], Any]) -> Any:
-        """What was made for a key, else what is made now."""
-        known = self._now.get(key)
-        if known is None:
-            known = self._before.get(key)
-            self._now[key] = known = make() if known is None else known
-        return known
-
-
-class Change:
-    """What a week, or any other tally, holds against one before it.
-
-    ``sets``, ``repetitions`` and ``load`` are in % of what they were, ``load`` as the mean over exercises in
-    both whose load can be compared; ``reserve`` says by how many repetitions in reserve the exercises in both
-    are easier in the mean. None where it cannot be known.
-    """
-
-    __slots__ = ("load", "repetitions", "reserve", "sets")
-
-    def __init__(self, before: Tally, after: Tally) -> None:
-        was, now = before.all_sets(), after.all_sets()
-        self.sets = _in_percent(now.middle, was.middle)
-        self.repetitions = _in_percent(now.repetitions().middle, was.repetitions().middle)
-        earlier = before.lifts()
-        both = [(earlier[name], later) for name, later in after.lifts().items() if name in earlier]
-        self.load = _mean([_load_change(*pair) for pair in both])
-        self.reserve = _mean([_reserve_change(*pair) for pair in both])
-
-
-def _in_percent(now: float, was: float) -> float | None:
-    return round(100 * now / was, 6) if was else None
-
-
-def _mean(numbers: Iterable[float | None]) -> float | None:
-    known = [number for number in numbers if number is not None]
-    return sum(known) / len(known) if known else None
-
-
-def _load_change(before: list[Entry], after: list[Entry]) -> float | None:
-    for unit in ("mass", "share", "percent"):
-        was, now = (_mean([entry.measured.get(unit) for entry in entries]) for entries in (before, after))
-        if was and now is not None:
-            return _in_percent(now, was)
-    return None
-
-
-def _reserve_change(before: list[Entry], after: list[Entry]) -> float | None:
-    was, now = (
-        _mean([entry.reserve.middle if entry.reserve else None for entry in entries])
-        for entries in (before, after)
-    )
-    return None if was is None or now is None else now - was
 
 
 def _together(counts: list[Count], side: str) -> Count:

@@ -4,8 +4,9 @@ from __future__ import annotations
 
 from math import ceil, floor
 
+from ..lint.change import Change
 from ..lint.finding import Related, found
-from ..lint.ledger import Change, Ledger, Lifter
+from ..lint.ledger import Ledger, Lifter
 from ..lint.quantities import plain, week_list
 from ..lint.registry import Limits, Option, rule
 from .words import COUNTING, counted_lines, exercise_name, first_of, line_name, listed, says, sets_of

@@ -6,7 +6,8 @@ from collections.abc import Callable
 
 import pytest
 
-from spotline.lint.ledger import Change, Ledger
+from spotline.lint.change import Change
+from spotline.lint.ledger import Ledger
 
 Build = Callable[..., Ledger]
 Text = Callable[..., str]
