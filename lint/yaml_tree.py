@@ -193,8 +193,14 @@ class Reading:
 
 
 def parse(name: str, content: str) -> Reading:
-    """The tree of a text, with findings for whatever is wrong in it; never raises on any text."""
-    content = content.removeprefix("\ufeff")
+    """The tree of a text, with findings for whatever is wrong in it; never raises on any text.
+
+    A byte order mark at its beginning is no part of it; a second one is.
+    """
+    return _parsed(name, content.removeprefix("\ufeff"))
+
+
+def _parsed(name: str, content: str) -> Reading:
     if len(content) > LONGEST_FILE:
         reading = Reading(Text(name, ""))
         reading.findings.append(faults.file_too_large(reading.text.place(0, 0), LONGEST_FILE))
@@ -224,7 +230,7 @@ def read(path: str) -> Reading:
         reading = Reading(error.finding.place.text, opened=error.opened)
         reading.findings.append(error.finding)
         return reading
-    return parse(path, content)
+    return _parsed(path, content)
 
 
 class _StopError(Exception):

@@ -28,6 +28,8 @@ def nearest(name: str, named: Iterable[tuple[str, str]], most: int) -> list[str]
     best: dict[str, float] = {}
     for candidate, result in named:
         has = words(candidate)
+        if not has:
+            continue
         score = max(
             _score(asked, has, likeness), _alike("".join(asked), "".join(has)) if len(has) < 3 else 0.0
         )

@@ -194,7 +194,7 @@ class Sitting:
         elif kind_of(seat.path):
             seat.name = seat.path
         if seat.name:
-            self._shelf.open(seat.name, text)
+            self._shelf.open(seat.name, seat.document.content)
         if kind_of(seat.name) not in ("", "programme"):
             self._look_again = 0.0
 

@@ -10,6 +10,7 @@ import pytest
 
 from spotline.lint.body import build, built, catalogue
 from spotline.lint.body.names import fold
+from spotline.lint.body.nearest import nearest
 
 
 @pytest.mark.parametrize(
@@ -348,3 +349,8 @@ def test_what_is_typed_is_not_kept_for_good() -> None:
     for remembered in (catalogue.exercise, catalogue.area):
         assert remembered.cache_info().currsize < 6000
     assert catalogue.nearest_exercises("back sqat") is not catalogue.nearest_exercises("back sqat")
+
+
+def test_a_name_without_a_word_is_near_to_none() -> None:
+    assert nearest("plank", [("-", "-"), ("planck", "planck"), ("'", "'")], 3) == ["planck"]
+    assert nearest("-", [("-", "-"), ("plank", "plank")], 3) == []

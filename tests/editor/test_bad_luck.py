@@ -250,6 +250,17 @@ def test_half_a_character(talk: Talk, opened: Callable[..., list[Json]], half: s
     assert broken["range"] == {"start": {"line": 4, "character": 15}, "end": {"line": 4, "character": 16}}
 
 
+@pytest.mark.parametrize("marks", [1, 2])
+def test_byte_order_marks(opened: Callable[..., list[Json]], marks: int) -> None:
+    """The first is none of the text's, another one is; the client counts them all."""
+    found = {
+        one["code"]: one["range"]["start"]
+        for one in opened("\ufeff" * marks + PLAN.replace("focus", "fokus"))
+    }
+    assert found["key-unknown"] == {"line": 2, "character": 0}
+    assert found.get("hidden-character") == (None if marks == 1 else {"line": 0, "character": 1})
+
+
 def test_a_long_programme_pasted_at_once(opened: Callable[..., list[Json]]) -> None:
     long = programme(3000)
     assert opened("") is not None
