@@ -90,8 +90,10 @@ class Sitting:
         """Takes in a document; one that is open already is replaced."""
         self.close(uri)
         seat = Seat(Document(uri, version, content, self.encoding), path_of(uri))
+        named = self._named_on_disk(seat.path)
         self.seats[uri] = seat
         self._lay(seat)
+        self._ask_company(seat, named)
 
     def change(self, uri: str, version: int, changes: Iterable[Change]) -> None:
         """Applies changes; those to a document that is not open are left alone."""
@@ -109,8 +111,8 @@ class Sitting:
         if seat is None or not seat.name:
             return False
         self._shelf.close(seat.name)
-        self._look_again = 0.0
-        self._ask_company(seat, seat.company())
+        self.look()
+        self._ask_company(seat, seat.company() | self._named_on_disk(seat.name))
         other = self.seat_of(seat.name)
         if other is not None:  # the same file under another address
             self._lay(other)
@@ -232,6 +234,12 @@ class Sitting:
         except Exception as fault:
             self._log(f"the review of {name} failed ({type(fault).__name__}: {fault})")
             return FileReview(name, kind_of(name), Team())
+
+    def _named_on_disk(self, path: str) -> set[str]:
+        """Real paths of the athlete files that a programme names as it was, or will be, without its seat."""
+        if self._desk is None or kind_of(path) != "programme":
+            return set()
+        return set(self._desk.athletes_in(path))
 
     def _ask_company(self, seat: Seat, athletes: set[str]) -> None:
         """Asks for a review of what is open and judged together with a document that has changed."""

@@ -9,6 +9,7 @@ from pathlib import Path
 import pytest
 
 from spotline.lint.desk import Desk
+from spotline.lint.editor.sitting import Sitting
 from spotline.lint.review import review, review_on
 
 FILES = {
@@ -65,3 +66,49 @@ def test_a_missing_exercises_file_is_looked_for_again(tmp_path: Path, today: dat
     assert not desk.stale()
     (tmp_path / own).write_text(FILES[own], encoding="utf-8")
     assert desk.stale()
+
+
+OTHER = FILES["plan.programme.yaml"].replace("Boathouse", "At home")
+
+
+@pytest.mark.parametrize(
+    ("name", "unsaved"),
+    [
+        ("spotline.yaml", "weekly limits: {chest: 4}\n"),
+        ("club.exercises.yaml", "exercises: []\n"),
+        ("ana.athlete.yaml", "name: [\n"),
+        ("ana.athlete.yaml", "name: Ana\nequipment: [barbell]\n"),
+        ("other.programme.yaml", "programme: [\n"),
+        ("other.programme.yaml", OTHER.replace("ana", "bo")),
+    ],
+)
+def test_what_was_not_saved_no_longer_counts_once_it_is_closed(
+    tmp_path: Path, name: str, unsaved: str
+) -> None:
+    (tmp_path / ".git").mkdir()
+    starts = "starts: 2026-01-05\n"
+    earlier = "starts: 2026-01-01\n"
+    saved = {**FILES, "other.programme.yaml": OTHER + earlier, "bo.athlete.yaml": "name: Bo\n"}
+    saved["plan.programme.yaml"] += starts
+    for one, text in saved.items():
+        (tmp_path / one).write_text(text, encoding="utf-8")
+    log: list[str] = []
+    sitting = Sitting(log.append)
+
+    def told() -> list[str]:
+        """The rules by which something was found when the client last heard of it."""
+        while waiting := sitting.waiting():
+            sitting.reviewed(waiting[0])
+            waiting[0].told = True
+        view = sitting.seats[uri].view
+        assert view is not None
+        return [finding.rule for finding in view.review.findings]
+
+    uri = (tmp_path / "plan.programme.yaml").as_uri()
+    sitting.open(uri, 1, saved["plan.programme.yaml"])
+    wanted = told()
+    sitting.open((tmp_path / name).as_uri(), 1, unsaved)
+    assert told() != wanted
+    sitting.close((tmp_path / name).as_uri())
+    assert told() == wanted
+    assert log == []
