@@ -346,7 +346,8 @@ def test_closing_takes_back_what_was_told(running: Client) -> None:
     assert "key-unknown" in running.codes()
     uri = (running.folder / "a.programme.yaml").as_uri()
     running.write(running.notify("textDocument/didClose", {"textDocument": {"uri": uri}}))
-    assert running.codes() == []
+    while running.codes():
+        pass  # told once more before the closing was read
 
 
 def test_without_version_support_no_version_is_sent(running: Client) -> None:
