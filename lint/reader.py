@@ -244,14 +244,15 @@ class _ProgrammeReader(_Reader):
         key = kept.key(node, depends_on)
         if key is None:
             return make(at)
-        known: Part | None = kept.taken(key, node)
+        known: tuple[Part, list[Finding]] | None = kept.taken(key, node)
         if known is not None:
-            return known
+            self.findings += known[1]
+            return known[0]
         passage = Passage(node.source, node.start)
-        said = len(self.findings)
+        before = len(self.findings)
         part = make(_At(node, passage))
-        if part is not None and len(self.findings) == said:
-            kept.hold(key, passage, part)
+        if part is not None:
+            kept.hold(key, passage, (part, self.findings[before:]))
         return part
 
     def programme(self, at: _At) -> tuple[Programme, list[Finding]]:
