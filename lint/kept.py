@@ -6,6 +6,8 @@ it still holds.
 
 from __future__ import annotations
 
+from .yaml_tree import Mapping, Scalar, Sequence
+
 TYPE_CHECKING = False
 if TYPE_CHECKING:
     from collections.abc import Callable, Hashable
@@ -15,6 +17,9 @@ if TYPE_CHECKING:
     from .yaml_tree import Node
 
     Held = tuple[Passage, Any]
+
+MOST_COMPARED = 20_000
+"""Values of a part, aliases followed, up to which what it says is compared."""
 
 _ELSEWHERE = ("&", "*", "<<")
 """What words hold that also mean something elsewhere, or are written elsewhere."""
@@ -64,6 +69,33 @@ class Kept:
     def hold(self, key: Hashable, passage: Passage, part: object) -> None:
         """Keeps a part for the next reading; its places lie in the passage."""
         self._now.setdefault(key, {})[passage.start] = (passage, part)
+
+
+class Meaning:
+    """What a part says, whatever it looks like: equal for two that differ in comments, blanks or quotes."""
+
+    __slots__ = ("_hash", "_says")
+
+    def __init__(self, node: Node) -> None:
+        self._says = _says(node) if node.size <= MOST_COMPARED else (id(self),)
+        self._hash = hash(self._says)
+
+    def __eq__(self, other: object) -> bool:
+        return self is other or (
+            isinstance(other, Meaning) and self._hash == other._hash and self._says == other._says
+        )
+
+    def __hash__(self) -> int:
+        return self._hash
+
+
+def _says(node: Node) -> tuple[object, ...]:
+    """A node's words and what they stand for, aliases and merged keys followed."""
+    if isinstance(node, Sequence):
+        return tuple(map(_says, node.items))
+    if isinstance(node, Mapping):
+        return ("", *((key, _says(entry.value)) for key, entry in node.entries.items()))
+    return (node.text, type(node.plain)) if isinstance(node, Scalar) else ()
 
 
 class Remembered:

@@ -358,6 +358,9 @@ class Count:
         return sum((part.entry.reps for part in self.parts if part.entry.reps), NOTHING)
 
 
+NO_SETS = Count([])
+
+
 class Tally:
     """Visits, and how many sets they bring to whatever a rule asks about; an answer is worked out once.
 
@@ -471,6 +474,8 @@ class Tally:
 def _together(counts: list[Count], side: str) -> Count:
     """The sum of what several visits bring, on the side that is asked for, else on the one that has more."""
     counts = [count for count in counts if count.parts]
+    if not counts:
+        return NO_SETS
     if not any(count.parts[0].visit.is_one_sided for count in counts):
         return counts[0] if len(counts) == 1 else Count([part for count in counts for part in count.parts])
     return _on_side([part for count in counts for part in count.parts], side)
@@ -531,6 +536,8 @@ class Visit(Tally):
 
     def _of_area(self, area: str, count: str, hard: bool) -> Count:
         """All sets that it brings to an area, whichever side does them."""
+        if area in catalogue.credited and area not in self.credited():
+            return NO_SETS
         found: Count = self._once(("area", area, count, hard), self._count_area)
         return found
 

@@ -144,6 +144,7 @@ class Prescription:
 
     __slots__ = (
         "_breaks",
+        "_names",
         "alternates",
         "cluster_rest",
         "every",
@@ -179,6 +180,7 @@ class Prescription:
         self.groups = groups
         self.unread: frozenset[str] = frozenset()
         self._breaks: list[int] | None = None
+        self._names: list[Term] | None = None
 
     def in_week(self, week: int) -> tuple[Work, ...]:
         """The groups of sets of this line in a week of its block, counted from 1; empty where it rests."""
@@ -196,9 +198,10 @@ class Prescription:
 
     def names(self) -> list[Term]:
         """Every exercise that the line names over the weeks, in order."""
-        held = [slice_ for group in self.groups for slice_ in group.get("exercise", ())]
-        terms = {one.place: Term(str(one.value), one.place) for one in held}
-        return list(terms.values())
+        if self._names is None:
+            held = [slice_ for group in self.groups for slice_ in group.get("exercise", ())]
+            self._names = list({one.place: Term(str(one.value), one.place) for one in held}.values())
+        return self._names
 
     def version(self, week: int) -> int:
         """A number that is the same for weeks of its block in which the line reads the same."""
@@ -212,16 +215,32 @@ _COUNTED = frozenset({"exercise", "sets", "rounds", "every", "for", "work"})
 
 
 class Session:
-    """One visit to the gym: its name, its days (1 to 7 from the start day; none: not stated), its lines."""
+    """One visit to the gym: its name, its days (1 to 7 from the start day; none: not stated), its lines.
 
-    __slots__ = ("block", "days", "name", "note", "place", "preparation", "prescriptions")
+    ``number`` is its position in its block. ``meaning`` is equal for two states of it that say the same; None
+    where nobody compares them.
+    """
+
+    __slots__ = (
+        "block",
+        "days",
+        "meaning",
+        "name",
+        "note",
+        "number",
+        "place",
+        "preparation",
+        "prescriptions",
+    )
 
     block: Block
+    number: int
 
     def __init__(self, name: str, place: Place, days: tuple[int, ...]) -> None:
         self.name = name
         self.place = place
         self.days = days
+        self.meaning: object = None
         self.preparation: tuple[Term, ...] = ()
         self.prescriptions: tuple[Prescription, ...] = ()
         self.note = ""

@@ -7,6 +7,7 @@ from datetime import date
 from . import quantities
 from .finding import Edit, Finding
 from .fits import fits
+from .kept import Meaning
 from .places import Passage
 from .programme import (
     WEEKDAYS,
@@ -375,8 +376,9 @@ class _ProgrammeReader(_Reader):
             for item in visits
             if "activity" not in item
         )
-        for session in block.sessions:
+        for number, session in enumerate(block.sessions):
             session.block = block
+            session.number = number
         block.activities = tuple(self.activity(item) for item in visits if "activity" in item)
         return block
 
@@ -410,6 +412,7 @@ class _ProgrammeReader(_Reader):
         name = at.get("session")
         session = Session(_text(name), name.place if name else at.place, self.days(at.get("day")))
         session.block = block
+        session.meaning = None if self.kept is None else Meaning(at.node)
         session.preparation = _terms(at.get("preparation"))
         session.note = _text(at.get("note"))
         lines: list[Prescription] = []

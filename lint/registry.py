@@ -245,30 +245,25 @@ class Fault:
 class _Fed:
     """One thing that rules look at, its weeks, those of them outside rehabilitation, and the situation.
 
-    ``key`` changes with the thing and with whatever else a rule that does not look beyond may see of it.
+    ``key`` tells where it stands and what it says, with whatever else a rule that does not look beyond may
+    see of it but for what stands outside sessions.
     """
 
     __slots__ = ("key", "outside", "situation", "unit", "weeks")
 
     def __init__(
-        self, unit: Subject, weeks: tuple[int, ...], outside: tuple[int, ...], situation: Situation
+        self,
+        unit: Subject,
+        weeks: tuple[int, ...],
+        outside: tuple[int, ...],
+        situation: Situation,
+        key: tuple[object, ...],
     ) -> None:
         self.unit = unit
         self.weeks = weeks
         self.outside = outside
         self.situation = situation
-        self.key = (unit, _around(unit), bool(outside))
-
-
-def _around(unit: Subject) -> object:
-    """The block that a thing stands in; for a week all that the block holds, for a programme all there is."""
-    if isinstance(unit, Entry):
-        return unit.prescription.session.block.first
-    if isinstance(unit, Visit):
-        return unit.session.block.first
-    if isinstance(unit, Week):
-        return unit.ledger.of_block(unit.block)
-    return (*unit.programme.sessions(), *unit.visits) if isinstance(unit, Ledger) else None
+        self.key = (*key, bool(outside))
 
 
 class Silence:
@@ -368,18 +363,25 @@ def _fed(subject: Ledger | Lifter) -> dict[str, list[_Fed]]:
     """What rules of each scope look at: each different thing once."""
     fed: dict[str, list[_Fed]] = {scope: [] for scope in SCOPES.values()}
     if isinstance(subject, Lifter):
-        fed["athlete"].append(_Fed(subject, (), (), Situation(level=subject.athlete.level)))
+        fed["athlete"].append(_Fed(subject, (), (), Situation(level=subject.athlete.level), ()))
         return fed
     weeks: dict[str, dict[Subject, tuple[int, ...]]] = {scope: {} for scope in SCOPES.values()}
+    keys: dict[Subject, tuple[object, ...]] = {}
+    says = {block: tuple(one.meaning for one in block.sessions) for block in subject.programme.blocks}
     weeks["programme"][subject] = tuple(week.number for week in subject.weeks)
+    keys[subject] = tuple(says.values())
     for week, numbers in subject.like_weeks():
         weeks["week"][week] = numbers
+        keys[week] = (week.number, says[week.block])
         for visit in week.visits:
             weeks["session"][visit] = (*weeks["session"].get(visit, ()), *numbers)
+            session = visit.session
+            keys.setdefault(visit, (week.number, visit.day, session.number, session.meaning))
     for one, numbers in weeks["session"].items():
         assert isinstance(one, Visit)
-        for entry in one.own:
+        for index, entry in enumerate(one.own):
             weeks["prescription"][entry] = (*weeks["prescription"].get(entry, ()), *numbers)
+            keys.setdefault(entry, (*keys[one], index))
     rehabilitation = {week.number for week in subject.weeks if week.rehabilitation}
     situations: dict[str, Situation] = {}
     for scope, units in weeks.items():
@@ -389,7 +391,7 @@ def _fed(subject: Ledger | Lifter) -> dict[str, list[_Fed]]:
             phase = _phase(subject, scope, numbers)
             if phase not in situations:
                 situations[phase] = Situation(subject.programme.goal, subject.level, phase)
-            fed[scope].append(_Fed(unit, numbers, outside, situations[phase]))
+            fed[scope].append(_Fed(unit, numbers, outside, situations[phase], keys[unit]))
     return fed
 
 

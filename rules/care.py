@@ -26,6 +26,9 @@ if TYPE_CHECKING:
 LEVELS = ("novice", "intermediate", "advanced")
 """Levels of athletes and of exercises, from the first to the last."""
 
+MOST_LINES = 20_000
+"""Lines that are remembered as holding no word of a diagnosis."""
+
 MOST_NAMED = 4
 """How many names a message gives before it only counts the rest."""
 
@@ -745,13 +748,25 @@ def diagnosis_in_athlete_file(lifter: Lifter, limits: Limits) -> Iterator[Findin
 
 def _private(extent: Place, words: tuple[str, ...]) -> list[Place]:
     """Where one of the words stands by itself, in the singular or plural, in a stretch of text."""
-    content = extent.excerpt.casefold()  # a quick look first: nearly every text holds none of them
+    # A quick look first, at lines not seen before: nearly every text holds none of them.
+    clean = _clean_lines(words)
+    new = [line for line in extent.excerpt.casefold().splitlines() if line not in clean]
+    content = "\n".join(new)
     alike = [alike for first, alike in _patterns(words) if first in content]
     if not alike:
+        if len(clean) > MOST_LINES:
+            clean.clear()
+        clean.update(new)
         return []
     pattern = re.compile(rf"{_NO_MOVEMENT}(?<![\w-])(?:{'|'.join(alike)})s?(?![\w-])", re.IGNORECASE)
     matches = pattern.finditer(extent.text.content, extent.start, extent.end)
     return [extent.text.place(*match.span()) for match in matches]
+
+
+@cache
+def _clean_lines(words: tuple[str, ...]) -> set[str]:
+    """Lines of texts looked through before in which none of some words begins."""
+    return set()
 
 
 @cache

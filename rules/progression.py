@@ -325,11 +325,14 @@ def _grown(week: Week, back: Sequence[Week], limits: Limits) -> list[_Growth]:
     if not back or week.visits == back[-1].visits:
         return []  # a week like the one before it has grown by nothing
     found = []
+    kind, most, tiny = limits.name("counting"), limits.number("most"), limits.number("tiny")
     for group in week.groups():
-        kind = limits.name("counting")
+        count = week.sets(group, kind)
+        if count.middle <= most:
+            continue
         fullest = max((other.sets(group, kind) for other in back), key=lambda count: count.middle)
-        growth = _Growth(group, fullest, week.sets(group, kind))
-        if fullest.middle < limits.number("tiny") or growth.by <= limits.number("most"):
+        growth = _Growth(group, fullest, count)
+        if fullest.middle < tiny or growth.by <= most:
             continue
         if not any(other.could_hold(areas=(group,)) for other in back):
             found.append(growth)
