@@ -16,12 +16,14 @@ import pytest
 from spotline.lint import registry
 from spotline.lint.desk import Desk
 from spotline.lint.finding import Finding, found
+from spotline.lint.kept import Meaning
 from spotline.lint.ledger import Ledger, Visit
 from spotline.lint.places import Place
 from spotline.lint.registry import Limits, Rule, all_rules
 from spotline.lint.review import FileReview, review_on
 from spotline.lint.rule_page import Page
 from spotline.lint.shelf import Shelf
+from spotline.lint.yaml_tree import parse
 
 ROOT = Path(__file__).parent.parent
 DAY = date(2026, 1, 5)
@@ -296,6 +298,9 @@ def _place(unit: Any) -> Place:
 EDITS = {
     "nothing": BLOCKS,
     "comment": BLOCKS + "# more\n",
+    "looks": BLOCKS.replace("sets: 3", "sets:  3", 1).replace(
+        "- {exercise: bench", "# flat\n          - {exercise: bench"
+    ),
     "upper": BLOCKS.replace("bench press, sets: 3", "bench press, sets: 4"),
     "goal": BLOCKS.replace("goal: hypertrophy", "goal: strength"),
 }
@@ -303,11 +308,11 @@ EDITS = {
 
 @pytest.mark.parametrize(
     ("looks_at", "counts"),
-    [  # at first, after nothing, a comment, an edit of one session, and one of the goal
-        ("Ledger", (1, 0, 0, 1, 1)),
-        ("Week", (2, 0, 0, 1, 2)),
-        ("Visit", (3, 0, 0, 1, 3)),
-        ("Entry", (6, 0, 0, 2, 6)),
+    [  # at first, after nothing, a comment, other blanks and a comment within, an edit of one session, and of the goal
+        ("Ledger", (1, 0, 0, 0, 1, 1)),
+        ("Week", (2, 0, 0, 0, 1, 2)),
+        ("Visit", (3, 0, 0, 0, 1, 3)),
+        ("Entry", (6, 0, 0, 0, 2, 6)),
     ],
 )
 def test_a_silent_rule_is_asked_about_what_is_new(
@@ -316,10 +321,32 @@ def test_a_silent_rule_is_asked_about_what_is_new(
     watched = Watched(looks_at)
     typed = Typed(tmp_path, [watched.rule])
     asked = []
-    for name in ("nothing", "nothing", "comment", "upper", "goal"):
+    for name in ("nothing", "nothing", "comment", "looks", "upper", "goal"):
         typed.now(EDITS[name])
         asked.append(watched.since())
     assert tuple(asked) == counts
+
+
+@pytest.mark.parametrize(
+    ("one", "other", "alike"),
+    [
+        ("{a: 1, b: [x, y]}", "{a: 1,  b: [x, 'y']}  # so", True),
+        ("{a: 1}", "{a: '1'}", False),
+        ("{a: 1}", "{a: 1.0}", False),
+        ("{a: 10}", "{a: 0xA}", False),
+        ("[x, y]", "[y, x]", False),
+        ("[[x], y]", "[[x, y]]", False),
+        ("{a: {b: 1}}", "{a: [b, 1]}", False),
+        ("{a: yes}", "{a: true}", False),
+    ],
+)
+def test_what_says_the_same(one: str, other: str, alike: bool) -> None:
+    first, second = (parse("x", text).root for text in (one, other))
+    assert first is not None
+    assert second is not None
+    assert (Meaning(first) == Meaning(second)) == alike
+    assert Meaning(first) == Meaning(first)
+    assert Meaning(first) != first
 
 
 def test_a_rule_that_speaks_is_asked_again_where_it_spoke(tmp_path: Path) -> None:
