@@ -85,10 +85,10 @@ class Desk:
         return any(self.shelf.mark(path) != mark for path, mark in self._marks.items())
 
     def lasting_of(self, path: str) -> Lasting:
-        """What the last review of a programme has left to the next one."""
+        """What the last review of a programme, shown by this very path, has left to the next one."""
         if self._lasting is None:
             return Lasting()
-        return self._lasting.setdefault(repository.real(path), Lasting())
+        return self._lasting.setdefault(path, Lasting())
 
     def root_of(self, path: str) -> str:
         """The root of the repository that holds a file."""

@@ -11,6 +11,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
+from spotline.lint.editor.fixes import fixes
 from spotline.lint.editor.paths import name_in, path_of, uri_of
 from spotline.lint.editor.sitting import Seat, Sitting
 from spotline.lint.editor.view import View, carried, whole
@@ -168,6 +169,18 @@ def test_a_change_of_the_athlete_changes_the_programme(table: Table) -> None:
     assert rules(table.view("a.programme.yaml")) != before
     table.sitting.close(table.uri("orla.athlete.yaml"))
     assert rules(table.view("a.programme.yaml")) == before
+
+
+def test_the_review_of_the_athlete_leaves_that_of_the_programme_alone(table: Table) -> None:
+    table.write("plan.programme.yaml", PLAN)
+    table.write("orla.athlete.yaml", ATHLETE)
+    plan = table.open("plan.programme.yaml", PLAN)
+    before = [(one.rule, one.place.text.name, one.place.start) for one in plan.review.findings]
+    table.open("orla.athlete.yaml", ATHLETE)  # which reviews the programmes that name her
+    assert [(one.rule, one.place.text.name, one.place.start) for one in plan.review.findings] == before
+    assert {name for _, name, _ in before} == {plan.text.name}
+    titles = [fix.title for fix in fixes(plan, 0, len(PLAN))]
+    assert "Waive number-implausible here, with a reason" in titles
 
 
 def test_a_change_on_the_disk_is_noticed_by_itself(table: Table) -> None:
