@@ -174,9 +174,11 @@ def test_a_change_of_the_athlete_changes_the_programme(table: Table) -> None:
 def test_the_review_of_the_athlete_leaves_that_of_the_programme_alone(table: Table) -> None:
     table.write("plan.programme.yaml", PLAN)
     table.write("orla.athlete.yaml", ATHLETE)
-    plan = table.open("plan.programme.yaml", PLAN)
+    table.open("orla.athlete.yaml", ATHLETE)
+    table.open("plan.programme.yaml", PLAN)
+    plan = table.become("plan.programme.yaml", f"{PLAN}# more\n")
     before = [(one.rule, one.place.text.name, one.place.start) for one in plan.review.findings]
-    table.open("orla.athlete.yaml", ATHLETE)  # which reviews the programmes that name her
+    table.view("orla.athlete.yaml")  # which reviews the programmes that name her
     assert [(one.rule, one.place.text.name, one.place.start) for one in plan.review.findings] == before
     assert {name for _, name, _ in before} == {plan.text.name}
     titles = [fix.title for fix in fixes(plan, 0, len(PLAN))]
