@@ -425,8 +425,10 @@ class Server(LanguageServer):
         from .hints import hints
 
         opened = self._opened(params.text_document)
-        if opened is None or not self.client.hints:
+        if opened is None:
             return None
+        if not self.client.hints:
+            return []  # and not None, at which some clients keep what they show
         view, wire = opened
         start, end = wire.offset(params.range.start), wire.offset(params.range.end)
         return [wire.hint(hint) for hint in hints(view, start, end, self.client.hints)]
@@ -449,8 +451,10 @@ class Server(LanguageServer):
         from .outline import lenses
 
         opened = self._opened(params.text_document)
-        if opened is None or not self.client.lenses:
+        if opened is None:
             return None
+        if not self.client.lenses:
+            return []
         view, wire = opened
         return [wire.lens(lens) for lens in lenses(view)]
 

@@ -384,8 +384,8 @@ def test_hints_are_asked_for_anew_when_settings_change(client: Client) -> None:
     client.write(client.notify("workspace/didChangeConfiguration", off))
     client.heard("workspace/inlayHint/refresh")
     client.heard("workspace/codeLens/refresh")
-    assert client.ask("textDocument/inlayHint", asked)["result"] is None
-    assert client.ask("textDocument/codeLens", asked)["result"] is None
+    assert client.ask("textDocument/inlayHint", asked)["result"] == []
+    assert client.ask("textDocument/codeLens", asked)["result"] == []
 
 
 def test_settings_that_do_not_come_along_are_asked_for(client: Client) -> None:
@@ -399,7 +399,7 @@ def test_settings_that_do_not_come_along_are_asked_for(client: Client) -> None:
     client.write(framed({"jsonrpc": "2.0", "id": message["id"], "result": [{"lenses": False}]}))
     client.write(client.opening(PLAN.replace("xyzzy: 1", "note: n")))
     uri = (client.folder / "a.programme.yaml").as_uri()
-    assert client.ask("textDocument/codeLens", {"textDocument": {"uri": uri}})["result"] is None
+    assert client.ask("textDocument/codeLens", {"textDocument": {"uri": uri}})["result"] == []
 
 
 PROGRAM = """\
