@@ -96,7 +96,11 @@ def programmes_naming(desk: Desk, athletes: set[str], known: Iterable[str]) -> I
         desk.naming[asked] = [path for root in roots for path in _naming(desk, root, *asked)]
     yield from desk.naming[asked]
     for path, text in opened.items():
-        if path not in seen and desk.root_of(path) in roots and any(_name(one) in text for one in athletes):
+        if (
+            path not in seen
+            and desk.root_of(path) in roots
+            and any(os.path.basename(one) in text for one in athletes)
+        ):
             shown = os.path.relpath(path)
             if athletes & set(desk.athletes_in(shown)):
                 yield shown
@@ -104,7 +108,7 @@ def programmes_naming(desk: Desk, athletes: set[str], known: Iterable[str]) -> I
 
 def _naming(desk: Desk, root: str, athletes: frozenset[str], seen: frozenset[str]) -> Iterator[str]:
     """Programme files below a root that name one of these athletes, but for those seen."""
-    names = {os.fsencode(_name(one)) for one in athletes}
+    names = {os.fsencode(os.path.basename(one)) for one in athletes}
     for path in searched(desk, os.path.relpath(root), asked=root):
         if kind_of(path) != "programme" or not os.path.isfile(path) or repository.real(path) in seen:
             continue
@@ -112,7 +116,3 @@ def _naming(desk: Desk, root: str, athletes: frozenset[str], seen: frozenset[str
             text = file.read()
         if any(name in text for name in names) and not athletes.isdisjoint(desk.athletes_in(path)):
             yield path
-
-
-def _name(path: str) -> str:
-    return os.path.basename(path)

@@ -77,7 +77,7 @@ class Meaning:
     __slots__ = ("_hash", "_says")
 
     def __init__(self, node: Node) -> None:
-        self._says = _says(node) if node.size <= MOST_COMPARED else (id(self),)
+        self._says = _says(node) if node.size <= MOST_COMPARED else (object(),)
         self._hash = hash(self._says)
 
     def __eq__(self, other: object) -> bool:

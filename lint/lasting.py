@@ -38,16 +38,16 @@ class Lasting:
         if outside != self._outside:
             for silence in self.silences.values():
                 silence.forget()
-        known = {ledger.member: ledger for ledger in self.silences}
-        silences, self._outside = self.silences, outside
+        before = {ledger.member: (ledger, silence) for ledger, silence in self.silences.items()}
+        self._outside = outside
         self.silences = {}
         for member in programme.members or (None,):
-            ledger = known.get(member)
-            if ledger is None:
-                ledger = Ledger(programme, today, around, member)
-            else:
+            if member in before:
+                ledger, silence = before[member]
                 ledger.lay_out(programme)
-            self.silences[ledger] = silences.get(ledger) or Silence()
+            else:
+                ledger, silence = Ledger(programme, today, around, member), Silence()
+            self.silences[ledger] = silence
         return list(self.silences)
 
 

@@ -21,13 +21,13 @@ class Shelf:
     __slots__ = ("_opened", "_texts")
 
     def __init__(self) -> None:
-        self._texts: dict[str, tuple[str, str, Mark]] = {}
+        self._texts: dict[str, tuple[str, Mark]] = {}
         self._opened = 0
 
     def open(self, path: str, content: str) -> None:
         """Lays a text over the file at ``path``, in place of the text that lay there."""
         self._opened += 1
-        self._texts[real(path)] = (path, content, (self._opened,))
+        self._texts[real(path)] = (content, (self._opened,))
 
     def close(self, path: str) -> None:
         """Takes away the text over a file, if there is one."""
@@ -35,7 +35,7 @@ class Shelf:
 
     def opened(self) -> dict[str, str]:
         """The texts that are open, by the real paths of their files."""
-        return {path: text for path, (_, text, _) in self._texts.items()}
+        return {path: text for path, (text, _) in self._texts.items()}
 
     def exists(self, path: str) -> bool:
         """Whether there is a text or a file."""
@@ -48,13 +48,13 @@ class Shelf:
     def read(self, path: str) -> Reading:
         """The tree of the text over ``path``, else of the file; see `yaml_tree.read`."""
         held = self._texts.get(real(path)) if self._texts else None
-        return yaml_tree.read(path) if held is None else yaml_tree.parse(path, held[1])
+        return yaml_tree.read(path) if held is None else yaml_tree.parse(path, held[0])
 
     def mark(self, path: str) -> Mark:
         """What changes whenever the text or the file at a real path does."""
         held = self._texts.get(path)
         if held is not None:
-            return held[2]
+            return held[1]
         try:
             found = os.stat(path)
         except (OSError, ValueError):

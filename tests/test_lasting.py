@@ -16,7 +16,7 @@ import pytest
 from spotline.lint import registry
 from spotline.lint.desk import Desk
 from spotline.lint.finding import Finding, found
-from spotline.lint.kept import Meaning
+from spotline.lint.kept import MOST_COMPARED, Meaning
 from spotline.lint.ledger import Ledger, Visit
 from spotline.lint.places import Place
 from spotline.lint.registry import Limits, Rule, all_rules
@@ -347,6 +347,14 @@ def test_what_says_the_same(one: str, other: str, alike: bool) -> None:
     assert (Meaning(first) == Meaning(second)) == alike
     assert Meaning(first) == Meaning(first)
     assert Meaning(first) != first
+
+
+def test_what_is_too_large_to_compare_is_never_the_same() -> None:
+    root = parse("x", f"[{'1, ' * (MOST_COMPARED + 1)}]").root
+    assert root is not None
+    large = Meaning(root)
+    assert large == large
+    assert large != Meaning(root)
 
 
 def test_a_rule_that_speaks_is_asked_again_where_it_spoke(tmp_path: Path) -> None:

@@ -7,21 +7,7 @@ folder="$1"
 neovim=0.11.4 # Debian's may be too old to show hints
 yaml_server=1.22.0
 
-installed() {
-    dpkg-query --show --showformat='${Status}' "$1" 2>/dev/null | grep -q '^install ok installed$'
-}
-
-debian() {
-    local missing=() package
-    for package in "$@"; do
-        installed "$package" || missing+=("$package")
-    done
-    if [ ${#missing[@]} -gt 0 ]; then
-        echo "Installing ${missing[*]}"
-        apt-get update -qq
-        DEBIAN_FRONTEND=noninteractive apt-get install -y -qq --no-install-recommends "${missing[@]}" >/dev/null
-    fi
-}
+source "$(dirname "${BASH_SOURCE[0]}")/debian.sh"
 
 debian neovim vim-nox vim-ale emacs-nox tmux
 if ! emacs --batch --eval "(progn (require 'package) (package-initialize) (require 'eglot))" 2>/dev/null; then

@@ -16,20 +16,8 @@ npm_install() {
     npm install --ignore-scripts --no-save --no-audit --no-fund --loglevel=error "$@"
 }
 
-missing=()
-have() {
-    command -v "$1" >/dev/null || missing+=("$2")
-}
-have chromium chromium
-have rg ripgrep
-have g++ g++
-have make make
-have fc-list fontconfig
-ls /usr/share/fonts/truetype/dejavu/DejaVuSansMono.ttf >/dev/null 2>&1 || missing+=(fonts-dejavu-core)
-if [ ${#missing[@]} -gt 0 ]; then
-    apt-get update -qq
-    apt-get install -y -qq --no-install-recommends "${missing[@]}" >/dev/null
-fi
+source "$here/debian.sh"
+debian chromium ripgrep g++ make fontconfig fonts-dejavu-core
 
 # Nothing below takes part in code-server's own set-up, which downloads; what it would compile is compiled here.
 install_code_server() {

@@ -118,6 +118,7 @@ def seen(window: str, found: list[dict], installed: Path, folder: Path, screens:
     """What the coach saw, from the first look without a server to the table of a week."""
     told = {
         "url": window,
+        "browser": shutil.which("chromium"),
         "installed": str(installed / "vscode"),
         "environment": sys.prefix,
         "folder": str(folder),

@@ -5,7 +5,7 @@ import { createRequire } from "node:module";
 import { tmpdir } from "node:os";
 import path from "node:path";
 
-const { url, installed, environment, folder, screens } = JSON.parse(process.argv[2]);
+const { url, browser: program, installed, environment, folder, screens } = JSON.parse(process.argv[2]);
 const { chromium } = createRequire(path.join(installed, "/"))("playwright-core");
 
 const PATIENCE = 45_000;
@@ -321,7 +321,7 @@ async function unnamed() {
 
 mkdirSync(screens, { recursive: true });
 const browser = await chromium.launchPersistentContext(PROFILE, {
-  executablePath: "/usr/bin/chromium",
+  executablePath: program,
   headless: true,
   viewport: { width: 1440, height: 1000 },
   args: [...PLAIN, ...QUIET].map((word) => `--${word}`),

@@ -7,7 +7,7 @@ const AROUND = {
   setting: "",
   folders: ["/team"],
   interpreter: "",
-  env: { PATH: "/usr/local/bin:/usr/bin" },
+  env: { PATH: "/near/bin:/far/bin" },
   home: "/ann",
   platform: "linux",
   trusted: true,
@@ -17,7 +17,7 @@ const AROUND = {
 const around = (changes) => ({ ...AROUND, ...changes });
 
 test("the chosen Python comes first, then the folders' environments, the surrounding ones, and PATH", () => {
-  const env = { VIRTUAL_ENV: "/ann/training", CONDA_PREFIX: "/conda", PATH: "/usr/local/bin:/usr/bin" };
+  const env = { VIRTUAL_ENV: "/ann/training", CONDA_PREFIX: "/conda", PATH: "/near/bin:/far/bin" };
   assert.deepEqual(candidates(around({ env, interpreter: "/pythons/3.12/bin/python", folders: ["/team", "/club"] })), [
     "/pythons/3.12/bin/spotline",
     "/team/.venv/bin/spotline",
@@ -28,18 +28,18 @@ test("the chosen Python comes first, then the folders' environments, the surroun
     "/club/env/bin/spotline",
     "/ann/training/bin/spotline",
     "/conda/bin/spotline",
-    "/usr/local/bin/spotline",
-    "/usr/bin/spotline",
+    "/near/bin/spotline",
+    "/far/bin/spotline",
   ]);
 });
 
 test("each place is tried once", () => {
-  const env = { VIRTUAL_ENV: "/team/.venv", PATH: "/team/.venv/bin:/usr/bin" };
+  const env = { VIRTUAL_ENV: "/team/.venv", PATH: "/team/.venv/bin:/far/bin" };
   assert.deepEqual(candidates(around({ env, interpreter: "/team/.venv/bin/python" })), [
     "/team/.venv/bin/spotline",
     "/team/venv/bin/spotline",
     "/team/env/bin/spotline",
-    "/usr/bin/spotline",
+    "/far/bin/spotline",
   ]);
 });
 
@@ -67,12 +67,12 @@ test("the setting is followed alone, in each way to write it", () => {
   assert.deepEqual(at("tools/spotline"), ["/team/tools/spotline"]);
   assert.deepEqual(at("./tools/../spotline"), ["/team/spotline"]);
   assert.deepEqual(at("tools/spotline", { folders: [] }), []);
-  assert.deepEqual(at("spotline-next"), ["/usr/local/bin/spotline-next", "/usr/bin/spotline-next"]);
+  assert.deepEqual(at("spotline-next"), ["/near/bin/spotline-next", "/far/bin/spotline-next"]);
 });
 
 test("a folder of PATH that depends on where one stands is passed over", () => {
-  const env = { PATH: ".::bin:/usr/bin" };
-  assert.deepEqual(candidates(around({ env, folders: [] })), ["/usr/bin/spotline"]);
+  const env = { PATH: ".::bin:/far/bin" };
+  assert.deepEqual(candidates(around({ env, folders: [] })), ["/far/bin/spotline"]);
   assert.deepEqual(candidates(around({ env: {}, folders: [] })), []);
 });
 
@@ -89,14 +89,14 @@ test("nothing inside a workspace that is not trusted is run, by whatever way it 
     env: {
       VIRTUAL_ENV: "/shortcut",
       CONDA_PREFIX: "/conda",
-      PATH: "/ann/bin:/team/bin:/team/../team/bin:/real/linked/bin:/team-tools/bin:/usr/bin",
+      PATH: "/ann/bin:/team/bin:/team/../team/bin:/real/linked/bin:/team-tools/bin:/far/bin",
     },
     real: (path) => links[path] ?? path,
   });
   assert.deepEqual(candidates(distrusted), [
     "/conda/bin/spotline",
     "/team-tools/bin/spotline",
-    "/usr/bin/spotline",
+    "/far/bin/spotline",
   ]);
   assert.deepEqual(candidates({ ...distrusted, setting: "tools/spotline" }), []);
   assert.deepEqual(candidates({ ...distrusted, setting: "/opt-like/spotline" }), ["/opt-like/spotline"]);
@@ -108,16 +108,16 @@ const answers = (known) => async (command) => known[command] ?? null;
 
 test("the first that answers and can serve an editor is taken, and nothing asked after it", async () => {
   const asked = [];
-  const known = answers({ "/team/venv/bin/spotline": bare, "/usr/local/bin/spotline": whole, "/usr/bin/spotline": whole });
+  const known = answers({ "/team/venv/bin/spotline": bare, "/near/bin/spotline": whole, "/far/bin/spotline": whole });
   const found = await find(AROUND, (command) => (asked.push(command), known(command)));
-  assert.deepEqual(found, { command: "/usr/local/bin/spotline", version: "1.2.0" });
-  assert.equal(asked.at(-1), "/usr/local/bin/spotline");
+  assert.deepEqual(found, { command: "/near/bin/spotline", version: "1.2.0" });
+  assert.equal(asked.at(-1), "/near/bin/spotline");
 });
 
 test("where none answers, one sentence says how to get it", async () => {
   const cases = [
     [AROUND, {}, "in this workspace's Python environment"],
-    [AROUND, { "/team/venv/bin/spotline": bare, "/usr/bin/spotline": bare }, "/team/venv/bin/spotline has no editor part"],
+    [AROUND, { "/team/venv/bin/spotline": bare, "/far/bin/spotline": bare }, "/team/venv/bin/spotline has no editor part"],
     [around({ setting: "/ann/bin/spotline" }), {}, "/ann/bin/spotline"],
     [around({ trusted: false }), {}, "trust it"],
   ];
