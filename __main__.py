@@ -1,6 +1,8 @@
 """``python -m spotline`` is the same command as ``spotline``."""
 
-from .lint.cli import main
+from __future__ import annotations
+
+from .lint.cli.main import main
 
 if __name__ == "__main__":
     raise SystemExit(main())

@@ -1,4 +1,6 @@
-"""The rules, one module a family, one small function a rule."""
+"""The rules: one module a subject, one small function a rule."""
+
+from __future__ import annotations
 
 FAMILIES = (
     "coverage",
@@ -12,4 +14,38 @@ FAMILIES = (
     "care",
     "upkeep",
 )
-"""The families, in the order in which rules are listed; each is a module of this package."""
+"""The families, in the order in which rules are listed."""
+
+MODULES = (
+    "leg_coverage",
+    "regions",
+    "finer_points",
+    "priorities",
+    "fast_work",
+    "weekly_sets",
+    "session_dose",
+    "balance",
+    "repetitions",
+    "load_zone",
+    "feasible",
+    "stated_loads",
+    "implements",
+    "rest",
+    "spacing",
+    "training_days",
+    "exercise_order",
+    "weekly_steps",
+    "stalled",
+    "easier_weeks",
+    "tapers",
+    "programme_start",
+    "restrictions",
+    "on_file",
+    "risk",
+    "privacy",
+    "unknown_names",
+    "plausibility",
+    "equipment",
+    "dates",
+)
+"""The modules of this package that declare rules."""

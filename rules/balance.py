@@ -5,20 +5,27 @@ from __future__ import annotations
 from math import ceil
 
 from ..lint.body import catalogue
-from ..lint.finding import found
-from ..lint.ledger import DIRECT, Ledger, Week
-from ..lint.registry import Limits, Option, rule
-from .coverage import LEG_WORK
-from .words import counted_lines, line_name, listed, sets_of
+from ..lint.counting.counts import counted_lines
+from ..lint.counting.credits import DIRECT
+from ..lint.engine.limits import Option
+from ..lint.engine.registry import rule
+from ..lint.findings.finding import found
+from ..lint.model.naming import line_name
+from ..lint.wording.words import listed, sets_of
+from .leg_coverage import LEG_WORK
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
     from collections.abc import Iterator
 
     from ..lint.body.catalogue import Pair
-    from ..lint.finding import Finding, Severity
-    from ..lint.ledger import Count, Entry
-    from ..lint.programme import Prescription
+    from ..lint.counting.calendar import Week
+    from ..lint.counting.counts import Count
+    from ..lint.counting.ledger import Ledger
+    from ..lint.counting.set_group import SetGroup
+    from ..lint.engine.limits import Limits
+    from ..lint.findings.finding import Finding, Severity
+    from ..lint.model.sessions import Prescription
 
 
 @rule(
@@ -274,5 +281,5 @@ def _high(count: Count) -> float:
     return count.high
 
 
-def _on_one_leg(entry: Entry) -> bool:
+def _on_one_leg(entry: SetGroup) -> bool:
     return entry.work.side != "" or (entry.exercise is not None and entry.exercise.unilateral)

@@ -3,19 +3,28 @@
 from __future__ import annotations
 
 from ..lint.body import catalogue
-from ..lint.finding import Edit, Related, found
-from ..lint.ledger import DIRECT, FAST_KINDS, Entry, Ledger, Week
-from ..lint.quantities import Range, plain
-from ..lint.registry import Limits, Option, rule
-from .words import LOADED, counted_lines, day_name, first_of, line_name, listed, sets_of
+from ..lint.body.equipment import LOADED
+from ..lint.counting.counts import counted_lines
+from ..lint.counting.credits import DIRECT
+from ..lint.counting.set_group import FAST_KINDS
+from ..lint.engine.limits import Option
+from ..lint.engine.registry import rule
+from ..lint.findings.finding import Edit, Related, found
+from ..lint.model.naming import day_name, line_name
+from ..lint.model.quantities import Range
+from ..lint.wording.words import first_of, listed, plain, sets_of
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
     from collections.abc import Iterator
 
-    from ..lint.finding import Finding
-    from ..lint.ledger import Count
-    from ..lint.places import Place
+    from ..lint.counting.calendar import Week
+    from ..lint.counting.counts import Count
+    from ..lint.counting.ledger import Ledger
+    from ..lint.counting.set_group import SetGroup
+    from ..lint.engine.limits import Limits
+    from ..lint.findings.finding import Finding
+    from ..lint.text.places import Place
 
 
 @rule(
@@ -114,7 +123,7 @@ def _one_slot(weeks: tuple[Week, ...], limits: Limits) -> dict[str, list[tuple[s
     " RPE 8 leaves two.",
     sources=("zourdos-2016",),
 )
-def rir_rpe_contradict(entry: Entry, limits: Limits) -> Iterator[Finding]:
+def rir_rpe_contradict(entry: SetGroup, limits: Limits) -> Iterator[Finding]:
     """RIR and RPE of one line that cannot both hold.
 
     Takes 10 less the RPE as repetitions in reserve; wants the two ranges to share a number.
@@ -257,7 +266,7 @@ def _slots(count: Count) -> set[str]:
     " of the two is meant.",
     sources=(),
 )
-def sets_against_reps(entry: Entry, limits: Limits) -> Iterator[Finding]:
+def sets_against_reps(entry: SetGroup, limits: Limits) -> Iterator[Finding]:
     """Repetitions or loads written set by set that do not agree with the number of sets.
 
     Counts the numbers in repetitions like 12/10/8 and in loads like 70/75/80 %; wants as many as there are
@@ -298,7 +307,7 @@ def sets_against_reps(entry: Entry, limits: Limits) -> Iterator[Finding]:
         )
 
 
-def _disagreeing(entry: Entry, sets: Range, wrong: list[tuple[str, int]]) -> Finding:
+def _disagreeing(entry: SetGroup, sets: Range, wrong: list[tuple[str, int]]) -> Finding:
     """What is said of keys that hold another number of values than there are sets."""
     places = entry.work.places
     key, number = wrong[0]
@@ -349,7 +358,7 @@ def reserve_hard_to_judge(ledger: Ledger, limits: Limits) -> Iterator[Finding]:
             exercises:
               - {exercise: bench press, sets: 3, reps: 8, rir: 4-5}
     """
-    far: dict[tuple[Place, str], Entry] = {}
+    far: dict[tuple[Place, str], SetGroup] = {}
     for visit, entry in ledger.entries():
         rir = entry.work.rir
         if rir is None or rir.low <= limits.number("most") or visit.session.block.deload:
@@ -372,7 +381,7 @@ def reserve_hard_to_judge(ledger: Ledger, limits: Limits) -> Iterator[Finding]:
     )
 
 
-def _found_by_feel(entry: Entry) -> bool:
+def _found_by_feel(entry: SetGroup) -> bool:
     """Whether effort alone tells the lifter what to load: something is lifted, and no load is written."""
     exercise = entry.exercise
     lifted = exercise is not None and exercise.implement in LOADED and exercise.kind not in FAST_KINDS

@@ -3,19 +3,22 @@
 from __future__ import annotations
 
 from ..lint.body import catalogue
-from ..lint.finding import Related, found
-from ..lint.ledger import Entry, Ledger, Visit
-from ..lint.quantities import plain
-from ..lint.registry import Limits, Option, rule
-from .load import is_broken_up
-from .words import first_of, line_name, listed
+from ..lint.engine.limits import Option
+from ..lint.engine.registry import rule
+from ..lint.findings.finding import Related, found
+from ..lint.model.naming import line_name
+from ..lint.wording.words import first_of, listed, plain
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
     from collections.abc import Iterator
 
-    from ..lint.finding import Finding
-    from ..lint.programme import Pairing, Prescription
+    from ..lint.counting.ledger import Ledger
+    from ..lint.counting.set_group import SetGroup
+    from ..lint.counting.tally import Visit
+    from ..lint.engine.limits import Limits
+    from ..lint.findings.finding import Finding
+    from ..lint.model.sessions import Pairing, Prescription
 
 
 @rule(
@@ -33,7 +36,7 @@ if TYPE_CHECKING:
     ),
     stands_back=True,
 )
-def rest_too_short_heavy(entry: Entry, limits: Limits) -> Iterator[Finding]:
+def rest_too_short_heavy(entry: SetGroup, limits: Limits) -> Iterator[Finding]:
     """Heavy sets of a big lift with less than two minutes between them.
 
     Looks at compound lifts at 85 % of the best lift and more, at 5 repetitions or fewer with 2 or fewer in
@@ -69,16 +72,16 @@ def rest_too_short_heavy(entry: Entry, limits: Limits) -> Iterator[Finding]:
         )
 
 
-def _straight_sets(entry: Entry) -> bool:
+def _straight_sets(entry: SetGroup) -> bool:
     """Whether several sets of a compound lift follow one another, with nothing between them but rest."""
     line, exercise = entry.prescription, entry.exercise
     if exercise is None or exercise.kind != "dynamic" or not entry.compound or entry.sets.high <= 1:
         return False
     apart = line.paired is not None or line.every is not None or line.method == "contrast"
-    return not apart and not is_broken_up(entry)
+    return not apart and not entry.broken_up
 
 
-def _heavy(entry: Entry, limits: Limits) -> str:
+def _heavy(entry: SetGroup, limits: Limits) -> str:
     """What makes the sets heavy, in words; empty where nothing does, and for singles."""
     load, reserve = entry.work.load, entry.reserve
     reps = entry.work.reps.a_set() if entry.work.reps else None
@@ -134,7 +137,7 @@ def rest_too_short_size(ledger: Ledger, limits: Limits) -> Iterator[Finding]:
     """
     if ledger.programme.goal != "hypertrophy":
         return
-    short: dict[Prescription, Entry] = {}
+    short: dict[Prescription, SetGroup] = {}
     for visit, entry in ledger.entries():
         rest = entry.work.rest
         if rest is None or rest.high >= limits.number("shortest") or visit.session.block.deload:
@@ -174,7 +177,7 @@ def rest_too_short_size(ledger: Ledger, limits: Limits) -> Iterator[Finding]:
     ),
     stands_back=True,
 )
-def tempo_too_long(entry: Entry, limits: Limits) -> Iterator[Finding]:
+def tempo_too_long(entry: SetGroup, limits: Limits) -> Iterator[Finding]:
     """A tempo that makes a set longer than two minutes.
 
     Takes the high end of the repetitions times the seconds of one, X being a second; wants 120 s (180 s for
@@ -196,7 +199,7 @@ def tempo_too_long(entry: Entry, limits: Limits) -> Iterator[Finding]:
     """
     seconds, work = entry.set_time, entry.work
     held = work.hold is not None or (entry.exercise is not None and entry.exercise.kind == "isometric")
-    if seconds is None or seconds.high <= limits.number("longest") or held or is_broken_up(entry):
+    if seconds is None or seconds.high <= limits.number("longest") or held or entry.broken_up:
         return
     reps = work.reps.a_set() if work.reps else None
     up_to = "up to " if seconds.low < seconds.high else ""
@@ -268,7 +271,7 @@ def superset_shares(visit: Visit, limits: Limits) -> Iterator[Finding]:
                   - {exercise: leg press, sets: 3, reps: 10}
                   - {exercise: seated leg curl, sets: 3, reps: 12}
     """
-    supersets: dict[Pairing, dict[Prescription, Entry]] = {}
+    supersets: dict[Pairing, dict[Prescription, SetGroup]] = {}
     for entry in visit.own:
         paired = entry.prescription.paired
         if paired is not None and paired.kind == "superset" and entry.hard and entry.sets.high:
@@ -290,7 +293,7 @@ def superset_shares(visit: Visit, limits: Limits) -> Iterator[Finding]:
         )
 
 
-def _shared(one: Entry, other: Entry, limits: Limits) -> str:
+def _shared(one: SetGroup, other: SetGroup, limits: Limits) -> str:
     """What two members of a superset both need, in words; empty where it is nothing, or meant."""
     first, second = one.exercise, other.exercise
     if first is None or second is None or one.prescription.method or other.prescription.method:
@@ -322,7 +325,7 @@ def _groups(muscles: set[str], exempt: tuple[str, ...]) -> list[str]:
     return [group for group in catalogue.groups if group in named]
 
 
-def _one_of_each(one: Entry, other: Entry, limits: Limits) -> list[str]:
+def _one_of_each(one: SetGroup, other: SetGroup, limits: Limits) -> list[str]:
     """Stations that both need and the room has once, where the loads written differ."""
     loads = [entry.work.load.words for entry in (one, other) if entry.work.load is not None]
     if len(set(loads)) < 2 or one.exercise is None or other.exercise is None:

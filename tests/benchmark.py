@@ -20,13 +20,14 @@ from itertools import pairwise
 from statistics import median
 from time import perf_counter
 
-from spotline.lint import registry
-from spotline.lint.finding import Finding
-from spotline.lint.fits import fits
-from spotline.lint.ledger import Ledger
-from spotline.lint.reader import read_programme
-from spotline.lint.registry import Rule
-from spotline.lint.yaml_tree import read
+from spotline.lint.counting.ledger import Ledger
+from spotline.lint.engine import registry
+from spotline.lint.engine.registry import Rule
+from spotline.lint.engine.run import run
+from spotline.lint.findings.finding import Finding
+from spotline.lint.model.read_programme import read_programme
+from spotline.lint.schemas.fast_check import fits
+from spotline.lint.syntax.builder import read
 
 COLD_RUNS = 15
 MANY_FILES = 500
@@ -156,7 +157,7 @@ def one_by_one(path: str, rules: list[Rule]) -> list[float]:
     assert made is not None
     ledger = Ledger(made, date(2026, 1, 5), member=made.members[0])
     after_ledger = perf_counter()
-    _, faults = registry.run(rules, ledger, {})
+    _, faults = run(rules, ledger, {})
     end = perf_counter()
     assert not reading.findings + findings
     assert not faults

@@ -9,9 +9,10 @@ from pathlib import Path
 
 import pytest
 
-from spotline.lint.finding import Finding
-from spotline.lint.ledger import Ledger
-from spotline.lint.review import Review, review
+from spotline.lint.counting.ledger import Ledger
+from spotline.lint.findings.finding import Finding
+from spotline.lint.project.results import Review
+from spotline.lint.project.review import review
 
 TODAY = date(2026, 1, 5)
 """A Monday."""

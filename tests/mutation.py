@@ -34,7 +34,7 @@ from typing import Any
 
 import pytest
 
-from spotline.lint import registry
+from spotline.lint.engine import registry
 
 ROOT = Path(__file__).resolve().parent.parent
 AT_ONCE = 2
@@ -471,9 +471,9 @@ class Check:
             folder = self.folder / str(os.getpid())
             folder.mkdir()
             os.environ["PYTEST_DEBUG_TEMPROOT"] = str(folder)
-            silence = os.open(os.devnull, os.O_WRONLY)
-            os.dup2(silence, 1)
-            os.dup2(silence, 2)
+            cache = os.open(os.devnull, os.O_WRONLY)
+            os.dup2(cache, 1)
+            os.dup2(cache, 2)
             work()
             os._exit(0)
         finally:

@@ -6,8 +6,8 @@ from collections.abc import Callable
 
 import pytest
 
-from spotline.lint.change import Change
-from spotline.lint.ledger import Ledger
+from spotline.lint.counting.change import Change
+from spotline.lint.counting.ledger import Ledger
 
 Build = Callable[..., Ledger]
 Text = Callable[..., str]

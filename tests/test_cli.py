@@ -22,7 +22,7 @@ WRONG = CLEAN.replace("sets: 3", "sets: 3, rir: 2, rpe: 10")
 
 PEAK = """\
 import re, sys
-from spotline.lint.cli import main
+from spotline.lint.cli.main import main
 main(["review"])
 with open("/proc/self/status") as file:
     print(re.search(r"VmHWM:\\s*([0-9]+)", file.read())[1], file=sys.stderr)
@@ -152,7 +152,7 @@ class TestArguments:
         words = (
             [str(script)]
             if script.exists()
-            else [sys.executable, "-c", "from spotline.lint.cli import main; raise SystemExit(main())"]
+            else [sys.executable, "-c", "from spotline.lint.cli.main import main; raise SystemExit(main())"]
         )
         result = subprocess.run([*words, "review"], cwd=folder, capture_output=True, timeout=60, check=False)
         assert result.returncode == 1

@@ -16,7 +16,7 @@ def run(*words: str, without: str = "") -> subprocess.CompletedProcess[str]:
     """Runs the command in a process of its own, one module of which can be missing."""
     program = (
         "import sys; sys.modules.update(dict.fromkeys(sys.argv.pop(1).split()));"
-        "from spotline.lint.cli import main; sys.exit(main(sys.argv[1:]))"
+        "from spotline.lint.cli.main import main; sys.exit(main(sys.argv[1:]))"
     )
     command = [sys.executable, "-c", program, without, *words]
     return subprocess.run(

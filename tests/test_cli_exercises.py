@@ -14,8 +14,8 @@ from jsonschema import Draft202012Validator
 from spotline import schema as schemas
 from spotline.lint.body import catalogue
 from spotline.lint.body.search import search
-from spotline.lint.cli import main
-from spotline.lint.outlets.found_text import MOST, found_text
+from spotline.lint.cli.main import main
+from spotline.lint.reporters.exercises_text import MOST, exercises_text
 
 Run = Callable[..., tuple[int, str, str]]
 
@@ -127,7 +127,7 @@ def test_a_page_says_where_a_credit_is_set_by_hand_and_what_it_rests_on(run: Run
 def test_every_exercise_has_a_page_within_its_columns_with_all_its_reasons() -> None:
     for exercise in catalogue.exercises():
         answer = search(exercise.name)
-        lines = list(found_text(answer, 80, bold=False))
+        lines = list(exercises_text(answer, 80, bold=False))
         assert max(map(len, lines)) <= 80, exercise.name
         page = flat("\n".join(lines))
         if len(answer.found) == 1:
@@ -182,8 +182,8 @@ def test_one_exercise_in_full_can_be_asked_for_as_it_is_offered(run: Run) -> Non
 
 
 def test_bold_only_where_it_is_asked_for() -> None:
-    assert any("\x1b[1m" in line for line in found_text(search("rdl"), 80, bold=True))
-    assert not any("\x1b" in line for line in found_text(search("rdl"), 80, bold=False))
+    assert any("\x1b[1m" in line for line in exercises_text(search("rdl"), 80, bold=True))
+    assert not any("\x1b" in line for line in exercises_text(search("rdl"), 80, bold=False))
 
 
 # Exit codes and odd words

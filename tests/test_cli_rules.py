@@ -8,9 +8,9 @@ import pytest
 from jsonschema import Draft202012Validator
 
 from spotline import schema as schemas
-from spotline.lint.cli import main
-from spotline.lint.registry import all_rules
-from spotline.lint.rule_page import Page
+from spotline.lint.cli.main import main
+from spotline.lint.engine.registry import all_rules
+from spotline.lint.engine.rule_page import Page
 
 RULES = all_rules()
 

@@ -6,8 +6,9 @@ from collections.abc import Callable
 
 import pytest
 
-from spotline.lint.ledger import Entry, Ledger
-from spotline.lint.quantities import Range
+from spotline.lint.counting.ledger import Ledger
+from spotline.lint.counting.set_group import SetGroup
+from spotline.lint.model.quantities import Range
 
 Build = Callable[..., Ledger]
 
@@ -15,10 +16,10 @@ LIFTS = "{back squat: 100 kg, bench press: {load: 80 kg, reps: 5}, pull-up: body
 
 
 @pytest.fixture(scope="module")
-def entry(programme: Build, week: Callable[..., str]) -> Callable[..., Entry]:
+def entry(programme: Build, week: Callable[..., str]) -> Callable[..., SetGroup]:
     """The only line of a programme whose athlete weighs 80 kg and has four best lifts on file."""
 
-    def run(line: str, athlete: str = f"{{name: A, body mass: 80 kg, best lifts: {LIFTS}}}") -> Entry:
+    def run(line: str, athlete: str = f"{{name: A, body mass: 80 kg, best lifts: {LIFTS}}}") -> SetGroup:
         return programme(week({"Gym": [line]}, f"athlete: {athlete}")).weeks[0].visits[0].own[0]
 
     return run
@@ -37,12 +38,14 @@ def entry(programme: Build, week: Callable[..., str]) -> Callable[..., Entry]:
         ("back squat, sets: 3, load: 1RM", 100, 100),
     ],
 )
-def test_in_percent_of_the_best_lift(entry: Callable[..., Entry], line: str, low: float, high: float) -> None:
+def test_in_percent_of_the_best_lift(
+    entry: Callable[..., SetGroup], line: str, low: float, high: float
+) -> None:
     assert entry(line).percent == Range(low, high)
 
 
 def test_a_best_lift_of_several_repetitions_stands_for_what_the_curve_gives(
-    entry: Callable[..., Entry],
+    entry: Callable[..., SetGroup],
 ) -> None:
     # nuzzo-2024, bench press: 8.82 repetitions at 80 %, 1 at 100 %; 5 lie at 80 + 20 x 3.82 / 7.82 = 89.77 %
     percent = entry("bench press, sets: 3, load: 80 kg").percent
@@ -62,12 +65,12 @@ def test_a_best_lift_of_several_repetitions_stands_for_what_the_curve_gives(
         "moon walk, sets: 3, load: 60 kg",
     ],
 )
-def test_not_known(entry: Callable[..., Entry], line: str) -> None:
+def test_not_known(entry: Callable[..., SetGroup], line: str) -> None:
     assert entry(line).percent is None
     assert entry(line).percents == ()
 
 
-def test_without_a_body_mass_nothing_is_known_of_pull_ups(entry: Callable[..., Entry]) -> None:
+def test_without_a_body_mass_nothing_is_known_of_pull_ups(entry: Callable[..., SetGroup]) -> None:
     athlete = "{name: A, best lifts: {pull-up: bodyweight + 20 kg}}"
     assert entry("pull-up, sets: 3, load: bodyweight", athlete).percent is None
 
@@ -81,7 +84,7 @@ def test_without_a_body_mass_nothing_is_known_of_pull_ups(entry: Callable[..., E
         ("goblet squat, sets: 3, load: 2 x 15 kg", [(75, 75)]),
     ],
 )
-def test_set_by_set(entry: Callable[..., Entry], line: str, spans: list[tuple[float, float]]) -> None:
+def test_set_by_set(entry: Callable[..., SetGroup], line: str, spans: list[tuple[float, float]]) -> None:
     assert entry(line).percents == tuple(Range(low, high) for low, high in spans)
 
 
@@ -97,7 +100,7 @@ def test_set_by_set(entry: Callable[..., Entry], line: str, spans: list[tuple[fl
         ("back squat, sets: 3, tempo: 2-0-2-0", None),
     ],
 )
-def test_seconds_of_a_set(entry: Callable[..., Entry], line: str, seconds: Range | None) -> None:
+def test_seconds_of_a_set(entry: Callable[..., SetGroup], line: str, seconds: Range | None) -> None:
     assert entry(line).set_time == seconds
 
 
@@ -119,7 +122,7 @@ def test_seconds_of_a_set(entry: Callable[..., Entry], line: str, seconds: Range
         ("moon walk", False),
     ],
 )
-def test_compound_lifts(entry: Callable[..., Entry], name: str, compound: bool) -> None:
+def test_compound_lifts(entry: Callable[..., SetGroup], name: str, compound: bool) -> None:
     assert entry(f"{name}, sets: 3").compound is compound
 
 
@@ -132,17 +135,17 @@ def test_compound_lifts(entry: Callable[..., Entry], name: str, compound: bool) 
     ],
 )
 def test_what_to_load_for_a_share_of_the_best_lift(
-    entry: Callable[..., Entry], line: str, percent: Range, kilograms: Range
+    entry: Callable[..., SetGroup], line: str, percent: Range, kilograms: Range
 ) -> None:
     assert entry(line).kilograms_at(percent) == kilograms
 
 
-def test_what_to_load_is_not_known_without_a_best_lift(entry: Callable[..., Entry]) -> None:
+def test_what_to_load_is_not_known_without_a_best_lift(entry: Callable[..., SetGroup]) -> None:
     assert entry("front squat, sets: 3").kilograms_at(Range(75, 75)) is None
     assert entry("front squat, sets: 3").strongest is None
 
 
-def test_the_best_lift_that_stands_for_most(entry: Callable[..., Entry]) -> None:
+def test_the_best_lift_that_stands_for_most(entry: Callable[..., SetGroup]) -> None:
     # nuzzo-2024, bench press: 5 repetitions lie at 89.77 % (see above), so 80 kg for five stand for 89.1 kg
     strongest = entry("bench press, sets: 3").strongest
     assert strongest is not None

@@ -11,8 +11,9 @@ from pathlib import Path
 
 import pytest
 
-from spotline.lint.registry import all_rules
-from spotline.lint.review import Review, review
+from spotline.lint.engine.registry import all_rules
+from spotline.lint.project.results import Review
+from spotline.lint.project.review import review
 
 ROOT = Path(__file__).parent.parent
 EXAMPLES = ROOT / "examples"

@@ -11,9 +11,10 @@ from hypothesis import strategies as st
 from jsonschema import Draft202012Validator
 
 from spotline import schema as schemas
-from spotline.lint.explain import explain
-from spotline.lint.slips import nearest, repairs
-from spotline.lint.yaml_tree import Mapping, parse
+from spotline.lint.schemas.explain import explain
+from spotline.lint.schemas.slips import nearest, repairs
+from spotline.lint.syntax.builder import parse
+from spotline.lint.syntax.tree import Mapping
 
 EXAMPLES = os.path.join(os.path.dirname(os.path.dirname(os.path.abspath(__file__))), "examples")
 

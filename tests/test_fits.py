@@ -13,11 +13,11 @@ from jsonschema import Draft202012Validator
 
 from spotline import schema as schemas
 from spotline.lint.body.search import search
-from spotline.lint.fits import compiled, fits
-from spotline.lint.outlets.found_json import found_json
-from spotline.lint.outlets.rules_json import rules_json
-from spotline.lint.registry import all_rules
-from spotline.lint.yaml_tree import parse
+from spotline.lint.engine.registry import all_rules
+from spotline.lint.reporters.exercises_json import exercises_json
+from spotline.lint.reporters.rules_json import rules_json
+from spotline.lint.schemas.fast_check import compiled, fits
+from spotline.lint.syntax.builder import parse
 
 EXAMPLES = os.path.join(os.path.dirname(os.path.dirname(os.path.abspath(__file__))), "examples")
 
@@ -166,7 +166,7 @@ DOCUMENTS = {
     "programme": parse("p", EVERYTHING).root.plain,
     **EVERYTHING_ELSE,
     "rules": json.loads(rules_json(all_rules())),
-    "exercises-found": json.loads(found_json(search("seated band leg curl flurb"))),
+    "exercises-found": json.loads(exercises_json(search("seated band leg curl flurb"))),
 }
 LIBRARY = {name: Draft202012Validator(schemas.load(name)) for name in schemas.names()}
 
@@ -178,15 +178,15 @@ def examples():
     yield "team", os.path.join(EXAMPLES, "spotline.yaml")
 
 
-def spots(data, path=()):
+def paths(data, path=()):
     """The paths of all groups, lists and values in a document."""
     yield path
     if isinstance(data, dict):
         for key, value in data.items():
-            yield from spots(value, (*path, key))
+            yield from paths(value, (*path, key))
     elif isinstance(data, list):
         for index, value in enumerate(data):
-            yield from spots(value, (*path, index))
+            yield from paths(value, (*path, index))
 
 
 def texts(data):
@@ -208,7 +208,7 @@ VALUES = st.one_of(
     st.lists(st.sampled_from(WORDS), max_size=2),
     st.dictionaries(st.sampled_from(WORDS), st.sampled_from([*WORDS, 3, None]), max_size=2),
     st.sampled_from(list(DOCUMENTS.values())).flatmap(
-        lambda whole: st.sampled_from(list(spots(whole))).map(lambda path: at(whole, path))
+        lambda whole: st.sampled_from(list(paths(whole))).map(lambda path: at(whole, path))
     ),
 )  # fmt: skip
 
@@ -229,7 +229,7 @@ def changed(draw):
     )
     document = copy.deepcopy(DOCUMENTS[name])
     for _ in range(draw(st.integers(1, 3))):
-        path = draw(st.sampled_from(list(spots(document))))
+        path = draw(st.sampled_from(list(paths(document))))
         value = copy.deepcopy(draw(VALUES))
         if not path:
             continue
@@ -264,7 +264,7 @@ def test_what_it_leaves_to_the_library_is_nearly_always_wrong(case):
     """Only whole numbers written as decimals and numbers beyond the usual are valid and yet left."""
     name, document = case
     if not fits(name)(document) and LIBRARY[name].is_valid(document):
-        assert any(isinstance(at(document, path), float) for path in spots(document))
+        assert any(isinstance(at(document, path), float) for path in paths(document))
 
 
 @pytest.mark.parametrize("name", schemas.names())

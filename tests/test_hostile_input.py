@@ -7,9 +7,10 @@ import time
 import pytest
 from yaml.loader import BaseLoader
 
-from spotline.lint import yaml_tree
-from spotline.lint.files import LONGEST_FILE
-from spotline.lint.yaml_tree import Reading, parse, read
+from spotline.lint.syntax import builder
+from spotline.lint.syntax.builder import parse, read
+from spotline.lint.syntax.tree import Reading
+from spotline.lint.text.files import LONGEST_FILE
 
 
 def told(reading: Reading) -> list[tuple[str, int, int]]:
@@ -82,7 +83,7 @@ def test_what_stops_the_parser_is_one_finding(content, rule, line, column):
 
 @pytest.mark.parametrize(("content", "rule", "line", "column"), SYNTAX)
 def test_the_slower_parser_finds_a_fault_there_too(content, rule, line, column, monkeypatch):
-    monkeypatch.setattr(yaml_tree, "Parser", BaseLoader)
+    monkeypatch.setattr(builder, "Parser", BaseLoader)
     reading = parse("x", content)
     if reading.findings:
         assert all(one.place.line <= content.count("\n") + 1 for one in reading.findings)
@@ -279,12 +280,12 @@ DEEP = {
 
 @pytest.mark.parametrize("name", DEEP)
 def test_nesting_is_bounded(name):
-    content, spot = DEEP[name]
+    content, at_path = DEEP[name]
     started = time.perf_counter()
     found = only(content)
     assert time.perf_counter() - started < 2
     assert found.rule == "too-much-nesting"
-    assert spot is None or (found.place.line, found.place.column) == spot
+    assert at_path is None or (found.place.line, found.place.column) == at_path
 
 
 def test_nesting_below_the_limit_is_read():

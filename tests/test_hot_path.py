@@ -40,7 +40,7 @@ COSTLY = (
 PROBE = """\
 import json, sys
 sys.path[:0] = json.loads(sys.argv.pop(1))
-from spotline.lint.cli import main
+from spotline.lint.cli.main import main
 code = main(sys.argv[1:])
 print(json.dumps([code, sorted(sys.modules)]), file=sys.stderr)
 """
@@ -95,20 +95,32 @@ def test_a_sound_file_costs_no_library(reviewed: set[str]) -> None:
 
 def test_a_sound_file_calls_no_module_of_ours_that_only_explains_faults(reviewed: set[str]) -> None:
     ours = {name.removeprefix("spotline.") for name in reviewed if name.startswith("spotline.")}
-    assert {"lint.review", "lint.ledger", "lint.fits", "lint.outlets.lines", "rules.coverage"} <= ours
-    idle = {"lint.explain", "lint.slips", "lint.yaml_syntax", "lint.body.build", "lint.body.nearest"}
+    assert {
+        "lint.project.review",
+        "lint.counting.ledger",
+        "lint.schemas.fast_check",
+        "lint.reporters.lines",
+        "rules.leg_coverage",
+    } <= ours
+    idle = {
+        "lint.schemas.explain",
+        "lint.schemas.slips",
+        "lint.syntax.parser_errors",
+        "lint.body.build",
+        "lint.body.nearest",
+    }
     assert not ours & idle
-    assert not ours & {"lint.outlets.cards", "lint.outlets.json_text"}
+    assert not ours & {"lint.reporters.cards", "lint.reporters.review_json"}
 
 
 def test_the_probe_sees_the_libraries_that_a_faulty_file_calls_for(homes: list[str]) -> None:
     code, names = modules(PROBE, homes, "review", "--as", "lines", "--", str(FAULTY))
     assert code == 1
-    assert {"jsonschema", "difflib", "spotline.lint.explain"} <= names
+    assert {"jsonschema", "difflib", "spotline.lint.schemas.explain"} <= names
     assert "jsonschema.validators" in costly(names)
 
 
 def test_the_version_and_the_help_read_no_file_format(homes: list[str]) -> None:
     for words in (["--version"], ["--help"]):
         _, names = modules(PROBE, homes, *words)
-        assert not names & {"yaml", "spotline.lint.review", "spotline.lint.body.built"}
+        assert not names & {"yaml", "spotline.lint.project.review", "spotline.lint.body.built"}

@@ -10,12 +10,13 @@ from pathlib import Path
 
 import pytest
 
-from spotline.lint import known_findings
-from spotline.lint.cli import main
-from spotline.lint.finding import Finding
-from spotline.lint.known_findings import KEYS, NAME, Record, read_record, write_record
-from spotline.lint.places import Text
-from spotline.lint.review import FileReview, Review, record_known, review
+from spotline.lint.cli.main import main
+from spotline.lint.findings.finding import Finding
+from spotline.lint.project.results import FileReview, Review
+from spotline.lint.project.review import record_known, review
+from spotline.lint.team import known_findings
+from spotline.lint.team.known_findings import KEYS, NAME, Record, read_record, write_record
+from spotline.lint.text.places import Text
 
 DAY = date(2026, 1, 5)
 

@@ -13,17 +13,21 @@ from typing import Any
 
 import pytest
 
-from spotline.lint import registry
-from spotline.lint.desk import Desk
-from spotline.lint.finding import Finding, found
-from spotline.lint.kept import MOST_COMPARED, Meaning
-from spotline.lint.ledger import Ledger, Visit
-from spotline.lint.places import Place
-from spotline.lint.registry import Limits, Rule, all_rules
-from spotline.lint.review import FileReview, review_on
-from spotline.lint.rule_page import Page
-from spotline.lint.shelf import Shelf
-from spotline.lint.yaml_tree import parse
+from spotline.lint.counting.calendar import Week
+from spotline.lint.counting.ledger import Ledger
+from spotline.lint.counting.tally import Visit
+from spotline.lint.engine import run
+from spotline.lint.engine.limits import Limits
+from spotline.lint.engine.registry import Rule, all_rules
+from spotline.lint.engine.rule_page import Page
+from spotline.lint.findings.finding import Finding, found
+from spotline.lint.project.overlay import Overlay
+from spotline.lint.project.results import FileReview
+from spotline.lint.project.review import review_on
+from spotline.lint.project.workspace import Workspace
+from spotline.lint.syntax.builder import parse
+from spotline.lint.syntax.cache import MOST_COMPARED, Fingerprint
+from spotline.lint.text.places import Place
 
 ROOT = Path(__file__).parent.parent
 DAY = date(2026, 1, 5)
@@ -62,17 +66,17 @@ class Typed:
 
     def __init__(self, folder: Path, rules: list[Rule] | None = None, name: str = "plan") -> None:
         self.path = str(folder / f"{name}.programme.yaml")
-        self.shelf = Shelf()
-        self.desk = Desk(DAY, rules, self.shelf, lasting=True)
+        self.overlay = Overlay()
+        self.workspace = Workspace(DAY, rules, self.overlay, incremental=True)
 
     def now(self, text: str) -> FileReview:
-        self.shelf.open(self.path, text)
-        return review_on(self.desk, [self.path]).files[0]
+        self.overlay.open(self.path, text)
+        return review_on(self.workspace, [self.path]).files[0]
 
     def afresh(self, text: str) -> FileReview:
-        shelf = Shelf()
-        shelf.open(self.path, text)
-        return review_on(Desk(DAY, self.desk.rules, shelf), [self.path]).files[0]
+        overlay = Overlay()
+        overlay.open(self.path, text)
+        return review_on(Workspace(DAY, self.workspace.rules, overlay), [self.path]).files[0]
 
 
 @pytest.fixture
@@ -83,11 +87,14 @@ def typed(tmp_path: Path) -> Typed:
 
 def all_of(finding: Finding) -> tuple[object, ...]:
     """All that a finding says, its places as they are now."""
-    spots = [finding.place, *(one.place for one in finding.related), *(one.place for one in finding.edits)]
+    paths = [finding.place, *(one.place for one in finding.related), *(one.place for one in finding.edits)]
     return (
         finding.rule,
         finding.severity,
-        [(spot.text.name, spot.line, spot.column, spot.excerpt, len(spot.through)) for spot in spots],
+        [
+            (at_path.text.name, at_path.line, at_path.column, at_path.excerpt, len(at_path.through))
+            for at_path in paths
+        ],
         (finding.counted, finding.wanted, finding.change, finding.where, finding.subject),
         [one.words for one in finding.related],
         [(one.words, one.label) for one in finding.edits],
@@ -260,9 +267,9 @@ def test_weeks_and_counts_stay(typed: Typed) -> None:
 
 
 def test_a_desk_that_does_not_last_keeps_nothing(tmp_path: Path) -> None:
-    desk = Desk(DAY, shelf=Shelf())
-    desk.shelf.open(str(tmp_path / "plan.programme.yaml"), BLOCKS)
-    one, two = (review_on(desk, [str(tmp_path / "plan.programme.yaml")]).files[0] for _ in range(2))
+    workspace = Workspace(DAY, overlay=Overlay())
+    workspace.overlay.open(str(tmp_path / "plan.programme.yaml"), BLOCKS)
+    one, two = (review_on(workspace, [str(tmp_path / "plan.programme.yaml")]).files[0] for _ in range(2))
     assert not set(visits(one)).intersection(visits(two))
 
 
@@ -312,7 +319,7 @@ EDITS = {
         ("Ledger", (1, 0, 0, 0, 1, 1)),
         ("Week", (2, 0, 0, 0, 1, 2)),
         ("Visit", (3, 0, 0, 0, 1, 3)),
-        ("Entry", (6, 0, 0, 0, 2, 6)),
+        ("SetGroup", (6, 0, 0, 0, 2, 6)),
     ],
 )
 def test_a_silent_rule_is_asked_about_what_is_new(
@@ -344,17 +351,17 @@ def test_what_says_the_same(one: str, other: str, alike: bool) -> None:
     first, second = (parse("x", text).root for text in (one, other))
     assert first is not None
     assert second is not None
-    assert (Meaning(first) == Meaning(second)) == alike
-    assert Meaning(first) == Meaning(first)
-    assert Meaning(first) != first
+    assert (Fingerprint(first) == Fingerprint(second)) == alike
+    assert Fingerprint(first) == Fingerprint(first)
+    assert Fingerprint(first) != first
 
 
 def test_what_is_too_large_to_compare_is_never_the_same() -> None:
     root = parse("x", f"[{'1, ' * (MOST_COMPARED + 1)}]").root
     assert root is not None
-    large = Meaning(root)
+    large = Fingerprint(root)
     assert large == large
-    assert large != Meaning(root)
+    assert large != Fingerprint(root)
 
 
 def test_a_rule_that_speaks_is_asked_again_where_it_spoke(tmp_path: Path) -> None:
@@ -435,7 +442,7 @@ def guarded(monkeypatch: pytest.MonkeyPatch) -> Callable[[], None]:
 
         def asked(self: Ledger, *given: object, **named: object) -> object:
             unit = looking[-1] if looking else self
-            own = isinstance(unit, registry.Week) and name in OF_BLOCK
+            own = isinstance(unit, Week) and name in OF_BLOCK
             if own and name != "of_weeks" and given[0] is not unit.block:
                 raise BeyondError(name)
             if unit is not self and not inside and not own:
@@ -458,7 +465,7 @@ def guarded(monkeypatch: pytest.MonkeyPatch) -> Callable[[], None]:
     def start() -> None:
         for name in (*COUNTING, *CALENDAR):
             guard(name)
-        monkeypatch.setattr(registry, "_yielded", yielded)
+        monkeypatch.setattr(run, "_yielded", yielded)
 
     return start
 

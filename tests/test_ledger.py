@@ -14,8 +14,12 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from spotline.lint.body import catalogue
-from spotline.lint.ledger import DIRECT, FRACTIONAL, TOTAL, Count, Entry, Ledger, Tally
-from spotline.lint.quantities import Range
+from spotline.lint.counting.counts import Count
+from spotline.lint.counting.credits import DIRECT, FRACTIONAL, TOTAL
+from spotline.lint.counting.ledger import Ledger
+from spotline.lint.counting.set_group import SetGroup
+from spotline.lint.counting.tally import Tally
+from spotline.lint.model.quantities import Range
 
 Build = Callable[..., Ledger]
 Text = Callable[..., str]
@@ -663,7 +667,7 @@ def test_a_blocks_own_focus_comes_first(programme: Build) -> None:
 # How hard and how heavy a set is
 
 
-def entry_of(ledger: Ledger) -> Entry:
+def entry_of(ledger: Ledger) -> SetGroup:
     ((_, entry),) = ledger.entries()
     return entry
 

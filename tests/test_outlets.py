@@ -9,19 +9,20 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from spotline.lint.finding import Finding, Related
-from spotline.lint.outlets.cards import MOST_LINES, cards
-from spotline.lint.outlets.json_text import json_text
-from spotline.lint.outlets.lines import lines
-from spotline.lint.outlets.wording import closing, counted, ground, many, safe, sentence
-from spotline.lint.places import Place, Text
-from spotline.lint.quantities import week_list
-from spotline.lint.registry import Fault
-from spotline.lint.review import FileReview, Review
-from spotline.lint.team import Team
+from spotline.lint.engine.run import Fault
+from spotline.lint.findings.finding import Finding, Related
+from spotline.lint.project.results import FileReview, Review
+from spotline.lint.reporters.cards import MOST_LINES, cards
+from spotline.lint.reporters.lines import lines
+from spotline.lint.reporters.review_json import review_json
+from spotline.lint.reporters.sentences import closing, counted, ground, sentence
+from spotline.lint.team.settings import Team
+from spotline.lint.text.places import Place, Text
+from spotline.lint.wording.printable import safe
+from spotline.lint.wording.words import counted_noun, week_list
 
 if TYPE_CHECKING:
-    from spotline.lint.finding import Severity
+    from spotline.lint.findings.finding import Severity
 
 CONTENT = (
     "programme: Test\nsessions:\n  - session: Lower\n    exercises: [{exercise: back squat, sets: 30}]\n"
@@ -144,7 +145,7 @@ class TestWording:
 
     @pytest.mark.parametrize(("number", "words"), [(0, "0 notes"), (1, "1 note"), (2, "2 notes")])
     def test_many(self, number: int, words: str) -> None:
-        assert many(number, "note") == words
+        assert counted_noun(number, "note") == words
 
     def test_a_reference_is_named_once_as_ground(self) -> None:
         one = finding()
@@ -354,10 +355,10 @@ class TestCards:
 
 class TestJson:
     def test_every_character_is_plain(self) -> None:
-        text = json_text(Review([reviewed(finding("größe \u202e \x1b \udcf6"))]))
+        text = review_json(Review([reviewed(finding("größe \u202e \x1b \udcf6"))]))
         assert text.isascii()
         assert "\x1b" not in text
 
     def test_an_end_stands_just_past_the_last_character(self) -> None:
-        text = json_text(Review([reviewed(finding())]))
+        text = review_json(Review([reviewed(finding())]))
         assert '"line": 4,\n      "column": 46,\n      "end line": 4,\n      "end column": 48,' in text

@@ -13,9 +13,9 @@ from pathlib import Path
 import pytest
 
 from spotline import schema as schemas
-from spotline.lint.presets import PRESETS
-from spotline.lint.registry import all_rules
-from spotline.lint.review import Review
+from spotline.lint.engine.registry import all_rules
+from spotline.lint.project.results import Review
+from spotline.lint.team.presets import PRESETS
 
 KEPT = Path(__file__).parent / "presets"
 

@@ -11,8 +11,8 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from spotline import schema as schemas
-from spotline.lint import quantities
-from spotline.lint.quantities import Range
+from spotline.lint.model import quantities
+from spotline.lint.model.quantities import Range
 
 DEFS: dict[str, Any] = schemas.load("programme")["$defs"]
 

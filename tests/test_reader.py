@@ -8,14 +8,19 @@ from typing import Any
 
 import pytest
 
-from spotline.lint.finding import Finding
-from spotline.lint.ledger import Ledger
-from spotline.lint.places import Place
-from spotline.lint.programme import Athlete, Prescription, Programme, Slice, Term
-from spotline.lint.quantities import Load, Range, Reps, week_list
-from spotline.lint.reader import checked, read_athlete, read_programme
-from spotline.lint.review import Review
-from spotline.lint.yaml_tree import parse
+from spotline.lint.counting.ledger import Ledger
+from spotline.lint.findings.finding import Finding
+from spotline.lint.model.athlete import Athlete
+from spotline.lint.model.check import checked
+from spotline.lint.model.programme import Programme
+from spotline.lint.model.quantities import Load, Range, Reps
+from spotline.lint.model.read_athlete import read_athlete
+from spotline.lint.model.read_programme import read_programme
+from spotline.lint.model.sessions import Prescription, Slice
+from spotline.lint.project.results import Review
+from spotline.lint.syntax.builder import parse
+from spotline.lint.text.places import Place, Term
+from spotline.lint.wording.words import week_list
 
 WHOLE = """\
 programme: Winter base, lower body first

@@ -9,9 +9,10 @@ from pathlib import Path
 
 import pytest
 
-from spotline.lint.finding import Finding
-from spotline.lint.gathering import kind_of
-from spotline.lint.review import FileReview, Review, review
+from spotline.lint.findings.finding import Finding
+from spotline.lint.project.discovery import kind_of
+from spotline.lint.project.results import FileReview, Review
+from spotline.lint.project.review import review
 
 TODAY = date(2026, 1, 5)
 
@@ -470,7 +471,7 @@ def test_the_root_of_the_repository(
 
 
 def test_a_rule_that_fails_fails_the_review(write: Write) -> None:
-    from spotline.lint.registry import Fault
+    from spotline.lint.engine.run import Fault
 
     write("a.programme.yaml", CLEAN)
     one = only(".")

@@ -10,8 +10,8 @@ from jsonschema import Draft202012Validator
 from referencing import Registry, Resource
 
 from spotline import schema as schemas
-from spotline.lint import quantities
-from spotline.lint.yaml_tree import parse
+from spotline.lint.model import quantities
+from spotline.lint.syntax.builder import parse
 
 FOLDER = os.path.dirname(schemas.__file__)
 

@@ -6,9 +6,9 @@ from collections.abc import Callable
 
 import pytest
 
-from spotline.lint.ledger import Ledger
-from spotline.lint.quantities import Range
-from spotline.lint.session_time import SessionTime
+from spotline.lint.counting.ledger import Ledger
+from spotline.lint.counting.session_time import SessionTime
+from spotline.lint.model.quantities import Range
 
 Build = Callable[..., Ledger]
 

@@ -9,10 +9,11 @@ from pathlib import Path
 
 import pytest
 
-from spotline.lint.desk import Desk
-from spotline.lint.known_findings import NAME as RECORD
-from spotline.lint.review import FileReview, review, review_on
-from spotline.lint.shelf import Shelf
+from spotline.lint.project.overlay import Overlay
+from spotline.lint.project.results import FileReview
+from spotline.lint.project.review import review, review_on
+from spotline.lint.project.workspace import Workspace
+from spotline.lint.team.known_findings import NAME as RECORD
 
 DAY = date(2026, 1, 5)
 
@@ -42,65 +43,65 @@ def names(one: FileReview) -> set[str]:
     return {finding.rule for finding in one.findings}
 
 
-def on(desk: Desk, name: str = "plan.programme.yaml") -> FileReview:
-    return next(one for one in review_on(desk, [name]).files if one.name == name)
+def on(workspace: Workspace, name: str = "plan.programme.yaml") -> FileReview:
+    return next(one for one in review_on(workspace, [name]).files if one.name == name)
 
 
 class TestShelf:
     def test_a_text_lies_over_its_file(self, team: Path) -> None:
-        desk = Desk(DAY)
-        assert "number-implausible" not in names(on(desk))
-        desk.shelf.open("plan.programme.yaml", PLAN.replace("sets: 3", "sets: 99"))
-        assert "number-implausible" in names(on(desk))
-        desk.shelf.close("plan.programme.yaml")
-        assert "number-implausible" not in names(on(desk))
+        workspace = Workspace(DAY)
+        assert "number-implausible" not in names(on(workspace))
+        workspace.overlay.open("plan.programme.yaml", PLAN.replace("sets: 3", "sets: 99"))
+        assert "number-implausible" in names(on(workspace))
+        workspace.overlay.close("plan.programme.yaml")
+        assert "number-implausible" not in names(on(workspace))
 
     def test_whatever_way_leads_to_the_file(self, team: Path) -> None:
         os.symlink("plan.programme.yaml", "also.programme.yaml")
-        shelf = Shelf()
-        shelf.open(str(team / "also.programme.yaml"), "a: 1\n")
-        assert shelf.read("plan.programme.yaml").text.content == "a: 1\n"
-        assert shelf.read("./also.programme.yaml").text.name == "./also.programme.yaml"
-        assert list(shelf.opened()) == [os.path.realpath("plan.programme.yaml")]
+        overlay = Overlay()
+        overlay.open(str(team / "also.programme.yaml"), "a: 1\n")
+        assert overlay.read("plan.programme.yaml").text.content == "a: 1\n"
+        assert overlay.read("./also.programme.yaml").text.name == "./also.programme.yaml"
+        assert list(overlay.opened()) == [os.path.realpath("plan.programme.yaml")]
 
     def test_a_text_without_a_file_is_there(self, team: Path) -> None:
-        shelf = Shelf()
-        assert not shelf.exists("new.athlete.yaml")
-        shelf.open("new.athlete.yaml", ATHLETE)
-        assert shelf.exists("new.athlete.yaml")
-        assert shelf.exists("plan.programme.yaml")
+        overlay = Overlay()
+        assert not overlay.exists("new.athlete.yaml")
+        overlay.open("new.athlete.yaml", ATHLETE)
+        assert overlay.exists("new.athlete.yaml")
+        assert overlay.exists("plan.programme.yaml")
 
     def test_the_athlete_of_an_open_text_counts(self, team: Path) -> None:
-        desk = Desk(DAY)
-        desk.shelf.open("mara.athlete.yaml", ATHLETE.replace("100 kg", "82 kg"))
-        assert "more-reps-than-load-allows" in names(on(desk))
+        workspace = Workspace(DAY)
+        workspace.overlay.open("mara.athlete.yaml", ATHLETE.replace("100 kg", "82 kg"))
+        assert "more-reps-than-load-allows" in names(on(workspace))
 
     def test_settings_and_exercises_of_open_texts_count(self, team: Path) -> None:
         (team / "spotline.yaml").write_text("exercises: [own.exercises.yaml]\n", encoding="utf-8")
         (team / "own.exercises.yaml").write_text("exercises: []\n", encoding="utf-8")
-        desk = Desk(DAY)
-        desk.shelf.open(
+        workspace = Workspace(DAY)
+        workspace.overlay.open(
             "spotline.yaml", "rules: {load-outside-zone: error}\nexercises: [own.exercises.yaml]\n"
         )
         own = "exercises:\n  - {name: dock squat, actions: [knee extension], implement: barbell, kind: strength}\n"
-        desk.shelf.open("own.exercises.yaml", own)
-        around = desk.team_of("plan.programme.yaml")
+        workspace.overlay.open("own.exercises.yaml", own)
+        around = workspace.team_of("plan.programme.yaml")
         assert around.choices.severities == {"load-outside-zone": "error"}
         assert [one.reading.text.content for one in around.exercises.values()] == [own]
 
     @pytest.mark.parametrize("change", ["text", "file", "none"])
     def test_a_mark_changes_with_the_text_or_the_file(self, team: Path, change: str) -> None:
-        shelf = Shelf()
+        overlay = Overlay()
         path = os.path.realpath("plan.programme.yaml")
-        before = shelf.mark(path)
+        before = overlay.mark(path)
         if change == "text":
-            shelf.open(path, PLAN)
+            overlay.open(path, PLAN)
         elif change == "file":
             Path(path).write_text(f"{PLAN}# more\n", encoding="utf-8")
-        assert (shelf.mark(path) == before) == (change == "none")
+        assert (overlay.mark(path) == before) == (change == "none")
 
     def test_no_file_and_no_text_have_no_mark(self, team: Path) -> None:
-        assert Shelf().mark("nowhere.yaml") == Shelf().mark("a\0b") == ()
+        assert Overlay().mark("nowhere.yaml") == Overlay().mark("a\0b") == ()
 
 
 LEANT_ON: dict[str, Callable[[Path], object]] = {
@@ -113,40 +114,40 @@ LEANT_ON: dict[str, Callable[[Path], object]] = {
 
 class TestStaleDesk:
     def test_as_long_as_nothing_changes_it_is_not(self, team: Path) -> None:
-        desk = Desk(DAY)
-        assert not desk.stale()
-        on(desk)
-        on(desk)
-        assert not desk.stale()
+        workspace = Workspace(DAY)
+        assert not workspace.stale()
+        on(workspace)
+        on(workspace)
+        assert not workspace.stale()
 
     @pytest.mark.parametrize("what", LEANT_ON)
     def test_once_something_it_leant_on_changes_it_is(self, team: Path, what: str) -> None:
-        desk = Desk(DAY)
-        on(desk)
+        workspace = Workspace(DAY)
+        on(workspace)
         LEANT_ON[what](team)
-        assert desk.stale()
+        assert workspace.stale()
 
     def test_an_athlete_who_was_not_there_comes(self, team: Path) -> None:
         (team / "mara.athlete.yaml").unlink()
-        desk = Desk(DAY)
-        assert "athlete-missing" in names(on(desk))
+        workspace = Workspace(DAY)
+        assert "athlete-missing" in names(on(workspace))
         (team / "mara.athlete.yaml").write_text(ATHLETE, encoding="utf-8")
-        assert desk.stale()
-        assert "athlete-missing" not in names(on(Desk(DAY, shelf=desk.shelf)))
+        assert workspace.stale()
+        assert "athlete-missing" not in names(on(Workspace(DAY, overlay=workspace.overlay)))
 
     def test_an_open_athlete_is_typed_on(self, team: Path) -> None:
-        desk = Desk(DAY)
-        desk.shelf.open("mara.athlete.yaml", ATHLETE)
-        on(desk)
-        assert not desk.stale()
-        desk.shelf.open("mara.athlete.yaml", f"{ATHLETE}# more\n")
-        assert desk.stale()
+        workspace = Workspace(DAY)
+        workspace.overlay.open("mara.athlete.yaml", ATHLETE)
+        on(workspace)
+        assert not workspace.stale()
+        workspace.overlay.open("mara.athlete.yaml", f"{ATHLETE}# more\n")
+        assert workspace.stale()
 
     def test_the_programme_itself_does_not_make_it_so(self, team: Path) -> None:
-        desk = Desk(DAY)
-        on(desk)
+        workspace = Workspace(DAY)
+        on(workspace)
         (team / "plan.programme.yaml").write_text(f"{PLAN}# more\n", encoding="utf-8")
-        assert not desk.stale()
+        assert not workspace.stale()
 
 
 class TestOtherProgrammes:
@@ -160,31 +161,31 @@ class TestOtherProgrammes:
         return team
 
     def test_on_the_disk(self, overlapping: Path) -> None:
-        assert "programmes-overlap" in names(on(Desk(DAY)))
+        assert "programmes-overlap" in names(on(Workspace(DAY)))
 
     def test_an_open_one_counts_as_it_is_typed(self, overlapping: Path) -> None:
-        desk = Desk(DAY)
-        assert "programmes-overlap" in names(on(desk))
-        desk.shelf.open("more.programme.yaml", self.OTHER.replace("2025-12-29", "2025-11-03"))
-        assert "programmes-overlap" not in names(on(desk))
-        desk.shelf.open("more.programme.yaml", self.OTHER)
-        assert "programmes-overlap" in names(on(desk))
-        desk.shelf.open("more.programme.yaml", self.OTHER.replace("mara.", "kim."))
-        assert "programmes-overlap" not in names(on(desk))
+        workspace = Workspace(DAY)
+        assert "programmes-overlap" in names(on(workspace))
+        workspace.overlay.open("more.programme.yaml", self.OTHER.replace("2025-12-29", "2025-11-03"))
+        assert "programmes-overlap" not in names(on(workspace))
+        workspace.overlay.open("more.programme.yaml", self.OTHER)
+        assert "programmes-overlap" in names(on(workspace))
+        workspace.overlay.open("more.programme.yaml", self.OTHER.replace("mara.", "kim."))
+        assert "programmes-overlap" not in names(on(workspace))
 
     def test_an_open_one_that_has_no_file_yet(self, team: Path) -> None:
-        desk = Desk(DAY)
-        assert "programmes-overlap" not in names(on(desk))
-        desk.shelf.open("new.programme.yaml", self.OTHER)
-        assert "programmes-overlap" in names(on(desk))
+        workspace = Workspace(DAY)
+        assert "programmes-overlap" not in names(on(workspace))
+        workspace.overlay.open("new.programme.yaml", self.OTHER)
+        assert "programmes-overlap" in names(on(workspace))
 
     def test_the_disk_is_searched_once(self, overlapping: Path, monkeypatch: pytest.MonkeyPatch) -> None:
         searches: list[str] = []
         real = os.scandir
         monkeypatch.setattr(os, "scandir", lambda path: searches.append(path) or real(path))
-        desk = Desk(DAY)
+        workspace = Workspace(DAY)
         for _ in range(3):
-            on(desk)
+            on(workspace)
         assert len(searches) == 1
 
     def test_entries_on_record_are_used_up_once_a_review(self, overlapping: Path) -> None:
@@ -197,6 +198,6 @@ class TestOtherProgrammes:
         (overlapping / RECORD).write_text(
             repr({"form": 1, "known": keys}).replace("'", '"'), encoding="utf-8"
         )
-        desk = Desk(DAY)
+        workspace = Workspace(DAY)
         for _ in range(2):
-            assert (on(desk).findings, len(on(desk).known)) == ([], len(found))
+            assert (on(workspace).findings, len(on(workspace).known)) == ([], len(found))

@@ -6,9 +6,9 @@ from collections.abc import Callable
 
 import pytest
 
-from spotline.lint.finding import Finding
-from spotline.lint.ledger import Ledger
-from spotline.lint.review import FileReview, Review
+from spotline.lint.counting.ledger import Ledger
+from spotline.lint.findings.finding import Finding
+from spotline.lint.project.results import FileReview, Review
 
 Reviewed = Callable[..., Review]
 Text = Callable[..., str]

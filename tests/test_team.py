@@ -8,11 +8,13 @@ from pathlib import Path
 
 import pytest
 
-from spotline.lint.finding import Finding
-from spotline.lint.registry import Option, Rule, all_rules
-from spotline.lint.repository import real
-from spotline.lint.review import FileReview, Review
-from spotline.lint.team import BLOCKING, Team, read_team, shown
+from spotline.lint.engine.limits import Option
+from spotline.lint.engine.registry import Rule, all_rules
+from spotline.lint.findings.finding import Finding
+from spotline.lint.project.results import FileReview, Review
+from spotline.lint.team.read_settings import read_team, shown
+from spotline.lint.team.settings import BLOCKING, Team
+from spotline.lint.text.repository import real
 
 Reviewed = Callable[..., Review]
 
@@ -322,7 +324,7 @@ class TestFolders:
         """The review of PLAN by a name in a repository with these settings."""
         from datetime import date
 
-        from spotline.lint.review import review
+        from spotline.lint.project.review import review
 
         whole = reviewed(PLAN, {"spotline.yaml": settings, name: PLAN})
         folder = os.path.dirname(whole.files[0].name)

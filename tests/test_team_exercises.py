@@ -9,9 +9,9 @@ from pathlib import Path
 import pytest
 
 from spotline import schema as schemas
-from spotline.lint.review import Review
-from spotline.lint.team_exercises import ExercisesFile
-from spotline.lint.yaml_tree import read
+from spotline.lint.project.results import Review
+from spotline.lint.syntax.builder import read
+from spotline.lint.team.own_exercises import ExercisesFile
 
 PLAN = """\
 programme: Boathouse

@@ -12,9 +12,9 @@ from pathlib import Path
 import pytest
 
 from spotline import schema as schemas
-from spotline.lint.deadline import TookTooLongError, within
-from spotline.lint.review import FileReview, Review
-from spotline.lint.team_rules import PATTERNS
+from spotline.lint.engine.time_limit import TookTooLongError, within
+from spotline.lint.project.results import FileReview, Review
+from spotline.lint.team.own_rules import PATTERNS
 
 PLAN = """\
 programme: Own
@@ -165,9 +165,7 @@ def test_patterns_are_those_of_the_catalogue() -> None:
 
 
 MODULE = """\
-from spotline.lint.finding import found
-from spotline.lint.ledger import Week
-from spotline.lint.registry import rule
+from spotline.lint.api import Week, found, rule
 
 
 @rule("own-count", family="dose", severity="warning", confidence="convention", why="So.", sources=())

@@ -7,8 +7,8 @@ from datetime import date
 
 import pytest
 
-from spotline.lint.finding import Finding
-from spotline.lint.review import FileReview, Review
+from spotline.lint.findings.finding import Finding
+from spotline.lint.project.results import FileReview, Review
 
 Reviewed = Callable[..., Review]
 
@@ -349,7 +349,7 @@ class TestWords:
 
 
 def test_a_waiver_in_an_athletes_file(reviewed: Reviewed) -> None:
-    from spotline.lint.review import review
+    from spotline.lint.project.review import review
 
     whole = reviewed(
         text(list="athlete: ida.athlete.yaml\n"),

@@ -14,9 +14,10 @@ from hypothesis import given
 from hypothesis import strategies as st
 from yaml.loader import BaseLoader
 
-from spotline.lint import yaml_tree
-from spotline.lint.yaml_scalars import OutOfRangeError, core_value, taken_elsewhere
-from spotline.lint.yaml_tree import Mapping, Node, Scalar, Sequence, parse
+from spotline.lint.syntax import builder
+from spotline.lint.syntax.builder import parse
+from spotline.lint.syntax.scalars import OutOfRangeError, core_value, taken_elsewhere
+from spotline.lint.syntax.tree import Mapping, Node, Scalar, Sequence
 
 
 def tree(content: str) -> Node:
@@ -32,7 +33,7 @@ def at(node: Node, *path: str | int) -> Node:
     return node
 
 
-def spot(node: Node) -> tuple[int, int, int, int]:
+def at_path(node: Node) -> tuple[int, int, int, int]:
     return (node.place.line, node.place.column, *node.place.finish)
 
 
@@ -54,7 +55,7 @@ def scalars(root: Node) -> list[Scalar]:
 def parser(request, monkeypatch):
     """Both parsers that PyYAML may come with."""
     if request.param == "Python":
-        monkeypatch.setattr(yaml_tree, "Parser", BaseLoader)
+        monkeypatch.setattr(builder, "Parser", BaseLoader)
     return request.param
 
 
@@ -91,18 +92,18 @@ def test_plain_data_and_places(parser):
             }
         ],
     }
-    assert spot(root) == (1, 1, 13, 17)
-    assert spot(at(root, "programme")) == (1, 12, 1, 23)
-    assert spot(root.entries["sessions"].key) == (3, 1, 3, 9)
-    assert spot(at(root, "sessions")) == (4, 3, 13, 17)
+    assert at_path(root) == (1, 1, 13, 17)
+    assert at_path(at(root, "programme")) == (1, 12, 1, 23)
+    assert at_path(root.entries["sessions"].key) == (3, 1, 3, 9)
+    assert at_path(at(root, "sessions")) == (4, 3, 13, 17)
     session = at(root, "sessions", 0)
-    assert spot(session.entries["session"].value) == (4, 14, 4, 23)
+    assert at_path(session.entries["session"].value) == (4, 14, 4, 23)
     exercise = at(session, "exercises", 0)
-    assert spot(exercise) == (6, 9, 10, 15)
-    assert spot(at(exercise, "sets")) == (7, 15, 7, 29)
-    assert spot(at(exercise, "sets").entries["6"].key) == (7, 24, 7, 25)
-    assert spot(at(exercise, "note")) == (8, 15, 10, 15)
-    assert spot(at(session, "exercises", 1, "warm-up")) == (13, 17, 13, 17)
+    assert at_path(exercise) == (6, 9, 10, 15)
+    assert at_path(at(exercise, "sets")) == (7, 15, 7, 29)
+    assert at_path(at(exercise, "sets").entries["6"].key) == (7, 24, 7, 25)
+    assert at_path(at(exercise, "note")) == (8, 15, 10, 15)
+    assert at_path(at(session, "exercises", 1, "warm-up")) == (13, 17, 13, 17)
 
 
 def test_styles_are_kept(parser):
@@ -120,20 +121,20 @@ def test_styles_are_kept(parser):
 def test_every_line_end_counts_as_one_line(parser, end):
     root = tree(f"a: 1{end}{end}b:{end}  - x{end}  - 'y'{end}")
     assert root.plain == {"a": 1, "b": ["x", "y"]}
-    assert spot(root.entries["b"].key) == (3, 1, 3, 2)
-    assert spot(at(root, "b", 1)) == (5, 5, 5, 8)
+    assert at_path(root.entries["b"].key) == (3, 1, 3, 2)
+    assert at_path(at(root, "b", 1)) == (5, 5, 5, 8)
 
 
 def test_columns_count_code_points(parser):
     root = tree("name: \U0001f3cb Ma\u0301ra  # x\n\u00e9: {k\u00fc: \U0001f3cb, b: 1}\n")
-    assert spot(at(root, "name")) == (1, 7, 1, 14)
-    assert spot(root.entries["é"].key) == (2, 1, 2, 2)
-    assert spot(at(root, "é").entries["b"].key) == (2, 12, 2, 13)
+    assert at_path(at(root, "name")) == (1, 7, 1, 14)
+    assert at_path(root.entries["é"].key) == (2, 1, 2, 2)
+    assert at_path(at(root, "é").entries["b"].key) == (2, 12, 2, 13)
 
 
 def test_byte_order_mark_takes_no_column(parser):
     root = tree("\ufeffa: 1\n")
-    assert spot(root.entries["a"].key) == (1, 1, 1, 2)
+    assert at_path(root.entries["a"].key) == (1, 1, 1, 2)
     assert root.place.text.content == "a: 1\n"
 
 
@@ -144,7 +145,7 @@ def test_alias_has_its_own_place_and_that_of_the_definition(parser):
     assert (alias.place.excerpt, alias.place.line) == ("*slow", 3)
     assert (alias.defined.line, alias.defined.column) == (2, 3)
     assert alias.entries is at(root, "shared").entries
-    assert spot(at(alias, "tempo")) == (2, 10, 2, 17)
+    assert at_path(at(alias, "tempo")) == (2, 10, 2, 17)
     assert at(root, "b").place.excerpt == "5"
     assert (at(root, "c").plain, at(root, "c").defined) == ("5", at(root, "b").place)
     assert at(root, "shared").defined is None
@@ -395,7 +396,7 @@ def test_arbitrary_text_never_raises(content):
 
 def test_both_parsers_give_the_same_tree(monkeypatch):
     first = parse("x", PROGRAMME)
-    monkeypatch.setattr(yaml_tree, "Parser", BaseLoader)
+    monkeypatch.setattr(builder, "Parser", BaseLoader)
     second = parse("x", PROGRAMME)
     assert first.root.plain == second.root.plain
     assert [(one.start, one.end, one.text) for one in scalars(first.root)] == [
@@ -407,7 +408,7 @@ def test_without_the_fast_parser_the_slower_one_steps_in():
     """As where PyYAML was built without libyaml."""
     code = (
         "import sys; sys.modules['yaml._yaml'] = None\n"
-        "from spotline.lint.yaml_tree import Parser, parse\n"
+        "from spotline.lint.syntax.builder import Parser, parse\n"
         "print(Parser.__name__, parse('x', 'a: [1, b]').root.plain)\n"
     )
     done = subprocess.run([sys.executable, "-c", code], capture_output=True, text=True, check=True)

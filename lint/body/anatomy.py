@@ -22,7 +22,7 @@ class Action:
         self.turns = turns
 
 
-class Part:
+class MuscleRole:
     """What a muscle is to one action: role prime, helper or minor, in the postures of ``when``.
 
     ``when`` is {joint: (lowest, highest)} in degrees; ``because`` is "" where nothing needs saying.
@@ -56,7 +56,7 @@ class Muscle:
         groups: tuple[str, ...],
         crosses: tuple[str, ...],
         mechanics: str,
-        acts: Mapping[str, tuple[Part, ...]],
+        acts: Mapping[str, tuple[MuscleRole, ...]],
         sources: tuple[str, ...],
     ) -> None:
         self.name = name
@@ -67,7 +67,7 @@ class Muscle:
         self.acts = acts
         self.sources = sources
 
-    def part(self, action: str, posture: Mapping[str, float]) -> Part | None:
+    def part(self, action: str, posture: Mapping[str, float]) -> MuscleRole | None:
         """What the muscle is to an action in a posture (mean angles, degrees), or None."""
         for part in self.acts.get(action, ()):
             if part.fits(posture):
@@ -107,7 +107,7 @@ def anatomy_of(actions: Iterable[Any], muscles: Iterable[Any], curves: Iterable[
                 crosses,
                 mechanics,
                 {
-                    action: tuple(Part(role, dict(when), why) for role, when, why in parts)
+                    action: tuple(MuscleRole(role, dict(when), why) for role, when, why in parts)
                     for action, parts in acts
                 },
                 sources,

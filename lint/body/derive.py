@@ -88,7 +88,7 @@ def derive(
     Raises KeyError for an unknown action, and ValueError, in plain words, for an unknown muscle or credit for
     a muscle that has none of the actions.
     """
-    lift = _Lift(anatomy, path or {}, kind)
+    lift = _LiftPath(anatomy, path or {}, kind)
     credits: dict[str, Credit] = {}
     for main, names in ((True, actions), (False, assists)):
         for action in names:
@@ -114,7 +114,7 @@ def _members(anatomy: Anatomy, name: str, credit: str, loaded: set[str]) -> list
     return members
 
 
-class _Lift:
+class _LiftPath:
     """A lift's path, with each length curve measured on it once."""
 
     def __init__(self, anatomy: Anatomy, path: Path, kind: str) -> None:

@@ -131,3 +131,17 @@ def _unlike(exercise: Exercise, other: Exercise) -> float:
     """How much two exercises differ in the muscles they train directly: 0 not at all, 1 wholly."""
     both, either = set(exercise.direct) & set(other.direct), set(exercise.direct) | set(other.direct)
     return 1 - len(both) / len(either)
+
+
+LOADED = (
+    "barbell",
+    "trap bar",
+    "guided bar",
+    "dumbbell",
+    "kettlebell",
+    "plate",
+    "sandbag",
+    "machine",
+    "cable",
+)
+"""Implements whose load somebody has to choose; the body, bands and straps bring their own."""

@@ -23,17 +23,17 @@ from pygls.io_ import run_async
 from pygls.lsp.server import LanguageServer
 from pygls.protocol import LanguageServerProtocol, default_converter, lsp_method
 
-from ..gathering import ENDINGS
-from ..known_findings import NAME as RECORD
-from ..repository import SETTINGS
-from ..team import Team
+from ..project.discovery import ENDINGS
+from ..team.known_findings import NAME as RECORD
+from ..team.settings import Team
+from ..text.repository import SETTINGS
 from ..version import VERSION
-from .client import Client
-from .diagnostics import SOURCE, diagnostic, diagnostics
-from .paths import path_of, uri_of
-from .pipe import Input, Output, taken_over
-from .sitting import Sitting
-from .wire import WEEK_COMMAND, Wire
+from .documents.conversion import WEEK_COMMAND, ProtocolConverter
+from .documents.open_documents import OpenDocuments
+from .features.diagnostics import SOURCE, diagnostic, diagnostics
+from .protocol.client import Client
+from .protocol.streams import Input, Output, taken_over
+from .protocol.uris import path_of, uri_of
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -43,11 +43,13 @@ if TYPE_CHECKING:
 
     from cattrs import Converter
 
-    from .sitting import Seat
-    from .view import View
+    from .documents.open_documents import OpenDocument
+    from .documents.view import View
 
     Params = TypeVar("Params")
+
     Answer = TypeVar("Answer")
+
     Opened = types.TextDocumentIdentifier
 
 WATCHED = (*(f"**/*{ending}" for ending in ENDINGS), f"**/{SETTINGS}", f"**/{RECORD}")
@@ -61,7 +63,16 @@ AWAITING = frozenset(":,[{-")
 
 RULE_COMMAND = "spotline.rule"
 
-LATER = ("jsonschema", ".fixes", ".hover", ".completion", ".links", ".hints", ".outline", ".week_table")
+LATER = (
+    "jsonschema",
+    ".features.fixes",
+    ".features.hover",
+    ".features.completion",
+    ".features.links",
+    ".features.hints",
+    ".features.outline",
+    ".features.week_table",
+)
 """Modules that the first finding, or the first question, would have to wait for."""
 
 LITTER, MOST_LITTER = 50_000, 200_000
@@ -69,7 +80,7 @@ LITTER, MOST_LITTER = 50_000, 200_000
 
 
 class Protocol(LanguageServerProtocol):
-    """The protocol, with documents as `Sitting` keeps them and an answer to everything that goes wrong."""
+    """The protocol, with documents kept by `OpenDocuments` and an answer to everything that goes wrong."""
 
     _server: Server
 
@@ -106,19 +117,19 @@ class Protocol(LanguageServerProtocol):
     def lsp_text_document__did_open(self, params: types.DidOpenTextDocumentParams) -> None:
         """Takes in a document."""
         opened = params.text_document
-        self._server.sitting.open(opened.uri, opened.version, opened.text)
+        self._server.documents.open(opened.uri, opened.version, opened.text)
 
     @lsp_method(types.TEXT_DOCUMENT_DID_CHANGE)
     def lsp_text_document__did_change(self, params: types.DidChangeTextDocumentParams) -> None:
         """Applies changes."""
         changed = params.text_document
-        self._server.sitting.change(changed.uri, changed.version, map(_change, params.content_changes))
+        self._server.documents.change(changed.uri, changed.version, map(_change, params.content_changes))
 
     @lsp_method(types.TEXT_DOCUMENT_DID_CLOSE)
     def lsp_text_document__did_close(self, params: types.DidCloseTextDocumentParams) -> None:
         """Lets go of a document, and of what was said of it."""
         uri = params.text_document.uri
-        if self._server.sitting.close(uri):
+        if self._server.documents.close(uri):
             self._server.publish(uri, None, [])
 
     @property
@@ -148,7 +159,7 @@ class Server(LanguageServer):
 
     def __init__(self) -> None:
         super().__init__(SOURCE, VERSION, protocol_cls=Protocol, converter_factory=_converter)
-        self.sitting = Sitting(self.log)
+        self.documents = OpenDocuments(self.log)
         self.client = Client(types.ClientCapabilities())
         self._over = self._stop_event = Event()
         self._input: Input | None = None
@@ -226,7 +237,7 @@ class Server(LanguageServer):
 
     def step(self) -> bool:
         """One step of what there is to do; says whether there may be more."""
-        waiting = self.sitting.waiting()
+        waiting = self.documents.waiting()
         if waiting:
             self._tell(waiting[0])
             return True
@@ -241,20 +252,20 @@ class Server(LanguageServer):
             self._collect()
         return False
 
-    def _tell(self, seat: Seat) -> None:
+    def _tell(self, opened: OpenDocument) -> None:
         """Reviews a document, and publishes what is found unless there is news of it meanwhile."""
-        before = seat.view
+        before = opened.view
         try:
-            view = self.sitting.reviewed(seat)
+            view = self.documents.reviewed(opened)
             if self._input is not None and self._input.waiting:
                 return
-            found = [] if view is None else diagnostics(view, self.client, self._wire(seat))
+            found = [] if view is None else diagnostics(view, self.client, self._wire(opened))
         except Exception as fault:
-            self.log(f"nothing is told of {seat.document.uri} ({type(fault).__name__}: {fault})")
+            self.log(f"nothing is told of {opened.document.uri} ({type(fault).__name__}: {fault})")
             found = []
-        self.publish(seat.document.uri, seat.document.version, found)
-        seat.told = True
-        self._refresh = self._refresh or seat.moved
+        self.publish(opened.document.uri, opened.document.version, found)
+        opened.told = True
+        self._refresh = self._refresh or opened.moved
         del before  # to let go of a large one takes time: not before the client has been told
 
     def publish(self, uri: str, version: int | None, found: list[types.Diagnostic]) -> None:
@@ -271,7 +282,7 @@ class Server(LanguageServer):
 
     def _warm_up(self) -> None:
         """Imports what the first review needs."""
-        from ..registry import all_rules
+        from ..engine.registry import all_rules
 
         all_rules()
 
@@ -298,12 +309,12 @@ class Server(LanguageServer):
         chosen = ServerCapabilitiesBuilder.choose_position_encoding(params.capabilities)
         encoding = chosen.value if isinstance(chosen, types.PositionEncodingKind) else chosen
         # Some clients count the columns of a line in bytes and neither say so nor can be told otherwise.
-        self.sitting.encoding = "utf-8" if self.client.counts_bytes else encoding  # type: ignore[assignment]
+        self.documents.encoding = "utf-8" if self.client.counts_bytes else encoding  # type: ignore[assignment]
         folders = [folder.uri for folder in params.workspace_folders or ()]
         paths = [path_of(uri) for uri in (*folders, params.root_uri or "")] + [params.root_path or ""]
         home = next((path for path in paths if path and os.path.isdir(path)), "")
         if home:
-            self.sitting.home = home
+            self.documents.home = home
             os.chdir(home)
 
     def initialized(self, params: types.InitializedParams) -> None:
@@ -334,26 +345,26 @@ class Server(LanguageServer):
 
     def saved(self, params: types.DidSaveTextDocumentParams) -> None:
         """Looks at the disk: a good moment for clients that do not watch it."""
-        self.sitting.look()
+        self.documents.look()
 
     def files_changed(self, params: types.DidChangeWatchedFilesParams) -> None:
         """Reviews all that is open anew where a file has changed that is not open itself."""
-        if any(self.sitting.seat_of(path_of(change.uri)) is None for change in params.changes):
-            self.sitting.renew()
+        if any(self.documents.document_of(path_of(change.uri)) is None for change in params.changes):
+            self.documents.renew()
 
     # What the client asks of a document
 
-    def _wire(self, seat: Seat) -> Wire:
-        return Wire(self.sitting, seat, self.client)
+    def _wire(self, opened: OpenDocument) -> ProtocolConverter:
+        return ProtocolConverter(self.documents, opened, self.client)
 
-    def _opened(self, document: Opened) -> tuple[View, Wire] | None:
+    def _opened(self, document: Opened) -> tuple[View, ProtocolConverter] | None:
         """The reviewed state of a document and the way to write answers on it; None for none of ours."""
-        view = self.sitting.view(document.uri)
-        return None if view is None else (view, self._wire(self.sitting.seats[document.uri]))
+        view = self.documents.view(document.uri)
+        return None if view is None else (view, self._wire(self.documents.documents[document.uri]))
 
     def code_action(self, params: types.CodeActionParams) -> list[types.CodeAction] | None:
         """Quick fixes for the findings that a range touches, whatever the client says they are."""
-        from .fixes import fixes
+        from .features.fixes import fixes
 
         only = params.context.only
         if only and not any(types.CodeActionKind.QuickFix.startswith(kind) for kind in only):
@@ -373,7 +384,7 @@ class Server(LanguageServer):
 
     def hover(self, params: types.HoverParams) -> types.Hover | None:
         """What stands under the pointer, explained."""
-        from .hover import hover
+        from .features.hover import hover
 
         opened = self._opened(params.text_document)
         if opened is None:
@@ -384,7 +395,7 @@ class Server(LanguageServer):
 
     def completion(self, params: types.CompletionParams) -> types.CompletionList | None:
         """What may stand at the caret."""
-        from .completion import complete
+        from .features.completion import complete
 
         opened = self._opened(params.text_document)
         if opened is None:
@@ -400,7 +411,7 @@ class Server(LanguageServer):
 
     def definition(self, params: types.DefinitionParams) -> list[types.Location] | None:
         """Where the words at the caret are defined."""
-        from .links import definition
+        from .features.links import definition
 
         opened = self._opened(params.text_document)
         if opened is None:
@@ -410,7 +421,7 @@ class Server(LanguageServer):
 
     def references(self, params: types.ReferenceParams) -> list[types.Location] | None:
         """Where the words at the caret are used."""
-        from .links import references
+        from .features.links import references
 
         opened = self._opened(params.text_document)
         if opened is None:
@@ -422,7 +433,7 @@ class Server(LanguageServer):
 
     def hints(self, params: types.InlayHintParams) -> list[types.InlayHint] | None:
         """What is shown between the words."""
-        from .hints import hints
+        from .features.hints import hints
 
         opened = self._opened(params.text_document)
         if opened is None:
@@ -437,7 +448,7 @@ class Server(LanguageServer):
         self, params: types.DocumentSymbolParams
     ) -> list[types.DocumentSymbol] | list[types.SymbolInformation] | None:
         """Blocks, sessions and lines."""
-        from .outline import symbols
+        from .features.outline import symbols
 
         opened = self._opened(params.text_document)
         if opened is None:
@@ -448,7 +459,7 @@ class Server(LanguageServer):
 
     def lenses(self, params: types.CodeLensParams) -> list[types.CodeLens] | None:
         """The lines above sessions and blocks."""
-        from .outline import lenses
+        from .features.outline import lenses
 
         opened = self._opened(params.text_document)
         if opened is None:
@@ -477,16 +488,16 @@ class Server(LanguageServer):
 
     def _rule_page(self, name: str, uri: str = "") -> tuple[str, str]:
         """A rule, as the settings for a document have it."""
-        from .rule_sheet import rule_markdown
+        from .explain.rules import rule_markdown
 
-        view = self.sitting.view(uri)
+        view = self.documents.view(uri)
         return name, rule_markdown(name, Team() if view is None else view.review.team)
 
     def _week_page(self, uri: str, week: int, athlete: int = 0) -> tuple[str, str]:
         """What a week of a programme holds for one of its athletes."""
-        from .week_table import week_table
+        from .features.week_table import week_table
 
-        view = self.sitting.view(uri)
+        view = self.documents.view(uri)
         if view is None or view.good is None:
             raise ValueError(f"there is no programme to be counted in {uri}")
         return f"week {week}", week_table(view.good.ledgers[athlete], week)

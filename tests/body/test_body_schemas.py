@@ -8,13 +8,13 @@ import os
 import pytest
 from jsonschema import Draft202012Validator
 
-from spotline.lint.body import build
+from spotline.lint.body import build_data
 
-NAMES = (*build.TABLES, "exercises")
+NAMES = (*build_data.TABLES, "exercises")
 
 
 def load(name):
-    with open(os.path.join(build.SCHEMAS, f"body-{name}.json"), encoding="utf-8") as file:
+    with open(os.path.join(build_data.SCHEMAS, f"body-{name}.json"), encoding="utf-8") as file:
         return json.load(file)
 
 
@@ -50,7 +50,7 @@ def test_every_property_is_described_and_no_other_is_let_in(name):
 
 @pytest.mark.parametrize("name", NAMES)
 def test_the_data_is_valid_as_a_whole_file(name):
-    data = [dict(entry) for entry in build.read()[name]]
+    data = [dict(entry) for entry in build_data.read()[name]]
     Draft202012Validator(load(name)).validate(data)
 
 
@@ -68,6 +68,6 @@ def test_every_property_is_used_by_the_data(name):
             for inner in value:
                 collect(inner)
 
-    collect([dict(entry) for entry in build.read()[name]])
+    collect([dict(entry) for entry in build_data.read()[name]])
     wanted = {key for shape in objects(load(name)) for key in shape["properties"]}
     assert wanted - used == set()

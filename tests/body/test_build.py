@@ -6,7 +6,7 @@ import shutil
 
 import pytest
 
-from spotline.lint.body import build
+from spotline.lint.body import build, build_data, build_faults
 
 ENTRY = """\
 - name: hinge on a step
@@ -32,8 +32,8 @@ ENTRY = """\
 @pytest.fixture
 def folder(tmp_path):
     """A copy of the tables, with one exercise."""
-    for table in build.TABLES:
-        shutil.copy(os.path.join(build.DATA, f"{table}.yaml"), tmp_path)
+    for table in build_data.TABLES:
+        shutil.copy(os.path.join(build_data.DATA, f"{table}.yaml"), tmp_path)
     (tmp_path / "exercises").mkdir()
     (tmp_path / "exercises" / "own.yaml").write_text(ENTRY, encoding="utf-8")
     return tmp_path
@@ -46,7 +46,7 @@ def faults(folder, entry=ENTRY, **tables):
         text = path.read_text(encoding="utf-8")
         assert old in text
         path.write_text(text.replace(old, new, 1), encoding="utf-8")
-    return build.faults(build.read(str(folder)))
+    return build_faults.faults(build_data.read(str(folder)))
 
 
 def test_the_data_has_no_faults_and_the_built_form_is_fresh():
@@ -198,7 +198,7 @@ def test_faults_of_the_tables_are_told_by_file_and_line(folder, table, old, new,
 def test_an_alias_that_two_exercises_share_names_both_places(folder):
     other = ENTRY.replace("hinge on a step", "hinge on a box")
     (folder / "exercises" / "second.yaml").write_text(other, encoding="utf-8")
-    found = build.faults(build.read(str(folder)))
+    found = build_faults.faults(build_data.read(str(folder)))
     assert found == [
         "exercises/second.yaml:2: hinge on a box: step hinge also means hinge on a step (exercises/own.yaml:1)"
     ]
@@ -215,12 +215,12 @@ def test_an_alias_that_two_exercises_share_names_both_places(folder):
 def test_files_of_the_wrong_shape(folder, text, words):
     (folder / "exercises" / "own.yaml").write_text(text, encoding="utf-8")
     with pytest.raises(ValueError, match=re.escape(words)):
-        build.read(str(folder))
+        build_data.read(str(folder))
 
 
 def test_rendering_is_the_same_every_time(folder):
-    data = build.read(str(folder))
-    assert build.render(data) == build.render(build.read(str(folder)))
+    data = build_data.read(str(folder))
+    assert build.render(data) == build.render(build_data.read(str(folder)))
 
 
 def test_a_stale_built_form_is_told(monkeypatch):
@@ -235,8 +235,8 @@ def test_faults_stop_the_build(monkeypatch, folder):
     (folder / "exercises" / "own.yaml").write_text(
         changed("axial: moderate", "axial: much"), encoding="utf-8"
     )
-    monkeypatch.setattr(build, "DATA", str(folder))
-    data = build.read(str(folder))
+    monkeypatch.setattr(build_data, "DATA", str(folder))
+    data = build_data.read(str(folder))
     monkeypatch.setattr(build, "read", lambda: data)
     monkeypatch.setattr(build, "BUILT", str(folder / "built.py"))
     assert build.main([], said.append) == 1
@@ -246,7 +246,7 @@ def test_faults_stop_the_build(monkeypatch, folder):
 
 def test_the_build_writes_the_built_form(monkeypatch, folder):
     said = []
-    data = build.read(str(folder))
+    data = build_data.read(str(folder))
     monkeypatch.setattr(build, "read", lambda: data)
     monkeypatch.setattr(build, "BUILT", str(folder / "built.py"))
     assert build.current() == ""

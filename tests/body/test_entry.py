@@ -7,7 +7,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from spotline.lint.body import catalogue
-from spotline.lint.body.entry import faults, fields
+from spotline.lint.body.exercise_fields import faults, fields
 
 HINGE = {"name": "belt hinge", "path": {"hip": [85, 0], "knee": 15, "ankle": 0}}
 

@@ -6,7 +6,7 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from spotline.lint.body import catalogue, search
+from spotline.lint.body import catalogue, search, search_words
 from spotline.lint.body.search import Answer, Match
 
 
@@ -83,13 +83,13 @@ def test_what_coaches_write_means_something_of_the_catalogue() -> None:
         "joint action": set(catalogue.actions()),
         "pattern": {pattern for one in every for pattern in one.patterns},
         "length": {"long", "middle", "short"},
-        "sides": {search.ONE_SIDE, search.BOTH_SIDES},
+        "sides": {search_words.ONE_SIDE, search_words.BOTH_SIDES},
         **{
             field: {getattr(one, field) for one in every}
             for field in ("implement", "kind", "stance", "level")
         },
     }
-    for words, said in search.OTHER_WORDS.items():
+    for words, said in search_words.OTHER_WORDS.items():
         assert all(name in there[kind] for kind, name in said), words
         assert catalogue.area(words) is None, words
         assert meanings(words)[0][: len(said)] == said, words
@@ -128,9 +128,9 @@ def test_without_a_word_it_is_the_whole_catalogue(words: str) -> None:
 
 
 def test_too_many_words_are_refused() -> None:
-    assert found("quads " * search.MOST_WORDS)
+    assert found("quads " * search_words.MOST_WORDS)
     with pytest.raises(ValueError, match="25 words are too many"):
-        search.search("quads " * (search.MOST_WORDS + 1))
+        search.search("quads " * (search_words.MOST_WORDS + 1))
 
 
 @settings(max_examples=60, deadline=None)

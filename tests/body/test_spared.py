@@ -8,7 +8,7 @@ from __future__ import annotations
 import pytest
 
 from spotline.lint.body import catalogue
-from spotline.lint.body.spared import MOVEMENTS, PARTS, loads, read, side_of
+from spotline.lint.body.restrictions import MOVEMENTS, PARTS, loads, read, side_of
 
 
 def loaded(words: str, exercise: str) -> bool:

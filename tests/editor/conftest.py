@@ -11,32 +11,33 @@ from pathlib import Path
 
 import pytest
 
-from spotline.lint.desk import Desk
-from spotline.lint.editor.view import View
-from spotline.lint.places import Text
-from spotline.lint.registry import all_rules
-from spotline.lint.review import FileReview, review_on
+from spotline.lint.editor.documents.view import View
+from spotline.lint.engine.registry import all_rules
+from spotline.lint.project.results import FileReview
+from spotline.lint.project.review import review_on
+from spotline.lint.project.workspace import Workspace
+from spotline.lint.text.places import Text
 
 LOOKED_UP = ("load-not-settable", "weekly-sets-over-limit", "weekly-sets-under-floor")
 
 
-def _reviewed(desk: Desk, path: str) -> FileReview:
+def _reviewed(workspace: Workspace, path: str) -> FileReview:
     real = os.path.realpath(path)
-    return next(one for one in review_on(desk, [path]).files if os.path.realpath(one.name) == real)
+    return next(one for one in review_on(workspace, [path]).files if os.path.realpath(one.name) == real)
 
 
-def _view(desk: Desk, path: str, now: str | None, first: FileReview | None = None) -> View:
+def _view(workspace: Workspace, path: str, now: str | None, first: FileReview | None = None) -> View:
     """A file as a feature sees it; with ``now``, after that text was typed over it."""
-    first = first or _reviewed(desk, path)
+    first = first or _reviewed(workspace, path)
     if now is None:
         text = first.reading.text if first.reading else Text(path, Path(path).read_text(encoding="utf-8"))
-        return View(text, path, first, first if first.ledgers else None, desk)
-    desk.shelf.open(path, now)
-    desk = Desk(desk.today, desk.rules, desk.shelf)
-    second = _reviewed(desk, path)
+        return View(text, path, first, first if first.ledgers else None, workspace)
+    workspace.overlay.open(path, now)
+    workspace = Workspace(workspace.today, workspace.rules, workspace.overlay)
+    second = _reviewed(workspace, path)
     good = second if second.ledgers else first if first.ledgers else None
     text = second.reading.text if second.reading else Text(path, now)
-    return View(text, path, second, good, desk)
+    return View(text, path, second, good, workspace)
 
 
 @pytest.fixture(scope="session")
@@ -56,7 +57,7 @@ def opened(tmp_path_factory: pytest.TempPathFactory, today: date) -> Callable[..
         (folder / ".git").mkdir(parents=True)
         for path, content in {name: text, **(files or {})}.items():
             (folder / path).write_text(content, encoding="utf-8")
-        return _view(Desk(today), str(folder / name), now)
+        return _view(Workspace(today), str(folder / name), now)
 
     return run
 
@@ -77,9 +78,9 @@ def example(root: Path, today: date, tmp_path_factory: pytest.TempPathFactory) -
 
     def run(name: str, now: str | None = None) -> View:
         path = next(path for path in files if path.as_posix().endswith(name))
-        desk = Desk(today, rules)
+        workspace = Workspace(today, rules)
         if path not in read:
-            read[path] = _reviewed(desk, str(path))
-        return _view(desk, str(path), now, read[path])
+            read[path] = _reviewed(workspace, str(path))
+        return _view(workspace, str(path), now, read[path])
 
     return run

@@ -26,10 +26,11 @@ from time import monotonic
 
 import yaml
 
-from spotline.lint.finding import Finding
-from spotline.lint.outlets.wording import ground, safe, sentence_by_the_line
-from spotline.lint.places import Place
-from spotline.lint.review import review
+from spotline.lint.findings.finding import Finding
+from spotline.lint.project.review import review
+from spotline.lint.reporters.sentences import ground, sentence_by_the_line
+from spotline.lint.text.places import Place
+from spotline.lint.wording.printable import safe
 
 from . import edits
 from .talk import Encoding, Json, SilenceError, Talk
@@ -225,7 +226,7 @@ class Sheet:
         self.broken = 0
 
 
-class Sitting:
+class OpenDocuments:
     """A client with its server, in a folder of its own below ``base``."""
 
     def __init__(
@@ -247,7 +248,7 @@ class Sitting:
         self.story: list[str] = []
         self._open(PLAN)
 
-    def __enter__(self) -> Sitting:
+    def __enter__(self) -> OpenDocuments:
         return self
 
     def __exit__(self, *failure: object) -> None:
@@ -598,18 +599,18 @@ def sit(
     base = Path(tempfile.mkdtemp(prefix="sitting-"))
     done = 0
     try:
-        with Sitting(base, encoding, watches=watches, settled=settled) as sitting:
+        with OpenDocuments(base, encoding, watches=watches, settled=settled) as documents:
             try:
                 for number in numbers:
                     done += 1
-                    sitting.step(number)
+                    documents.step(number)
                     if done % each == 0:
-                        (sitting.check_at_rest if done % (each * 20) == 0 else sitting.check)()
-                sitting.check_at_rest()
-                if sitting.talk.bid_farewell() != 0:
+                        (documents.check_at_rest if done % (each * 20) == 0 else documents.check)()
+                documents.check_at_rest()
+                if documents.talk.bid_farewell() != 0:
                     raise DifferenceError("the server did not end well")
             except (AssertionError, SilenceError) as difference:
-                return done, f"{type(difference).__name__}: {difference}", sitting.story
+                return done, f"{type(difference).__name__}: {difference}", documents.story
     finally:
         shutil.rmtree(base, ignore_errors=True)
     return 0, "", []

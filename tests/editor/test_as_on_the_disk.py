@@ -8,7 +8,7 @@ from random import Random
 import pytest
 
 from .edits import EDITS, change, lines_in_units, position
-from .sameness import FILES, PLAN, DifferenceError, Sitting, pasted, shrunk, verdict
+from .sameness import FILES, PLAN, DifferenceError, OpenDocuments, pasted, shrunk, verdict
 from .talk import Encoding
 
 
@@ -25,12 +25,12 @@ def test_what_is_published_is_what_a_review_says(seed: int, encoding: Encoding, 
 
 def test_a_difference_is_noticed(tmp_path: Path) -> None:
     first = FILES[PLAN]
-    with Sitting(tmp_path, "utf-16") as sitting:
-        sitting.check()
-        sheet, uri = sitting.sheets[PLAN], sitting.talk.uri(PLAN)
-        _, found = sitting.talk.published[uri]
+    with OpenDocuments(tmp_path, "utf-16") as documents:
+        documents.check()
+        sheet, uri = documents.sheets[PLAN], documents.talk.uri(PLAN)
+        _, found = documents.talk.published[uri]
         assert len(found) > 5
-        sitting.settled = 0.1
+        documents.settled = 0.1
 
         for version, wrong, words in (
             (2, found, "version 2 instead of 1"),
@@ -41,10 +41,10 @@ def test_a_difference_is_noticed(tmp_path: Path) -> None:
             (1, [{**found[0], "range": _at(0, len(first))}], "outside"),
             (1, [{**found[0], "range": _at(first.count("\n") + 1, 0)}], "outside"),
         ):
-            sitting.talk.published[uri] = version, wrong
+            documents.talk.published[uri] = version, wrong
             with pytest.raises(DifferenceError, match=words):
-                sitting.check()
-        sitting.talk.published[uri] = 1, found
+                documents.check()
+        documents.talk.published[uri] = 1, found
 
         for text, words in (
             (first.replace("hypertrophy", "hypertrofy"), "lacks .*hypertrofy"),
@@ -53,9 +53,9 @@ def test_a_difference_is_noticed(tmp_path: Path) -> None:
         ):
             sheet.text = text
             with pytest.raises(DifferenceError, match=words):
-                sitting.check()
+                documents.check()
         sheet.text = first
-        sitting.check()
+        documents.check()
 
 
 def _at(line: int, character: int) -> dict[str, dict[str, int]]:

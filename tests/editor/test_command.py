@@ -6,7 +6,7 @@ import sys
 
 import pytest
 
-from spotline.lint.cli import main
+from spotline.lint.cli.main import main
 
 
 @pytest.mark.parametrize(

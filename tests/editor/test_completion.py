@@ -15,13 +15,14 @@ from hypothesis import strategies as st
 
 from spotline.lint.body import catalogue, equipment
 from spotline.lint.body.known import CATALOGUE
-from spotline.lint.desk import Desk
-from spotline.lint.editor.answers import Completion
-from spotline.lint.editor.completion import complete
-from spotline.lint.editor.exercise_search import EXACT, fitting
-from spotline.lint.editor.view import View
-from spotline.lint.places import Text
-from spotline.lint.review import FileReview, review_on
+from spotline.lint.editor.caret.exercise_prefixes import EXACT, fitting
+from spotline.lint.editor.documents.answers import Completion
+from spotline.lint.editor.documents.view import View
+from spotline.lint.editor.features.completion import complete
+from spotline.lint.project.results import FileReview
+from spotline.lint.project.review import review_on
+from spotline.lint.project.workspace import Workspace
+from spotline.lint.text.places import Text
 
 from .test_context import WRITTEN
 
@@ -58,26 +59,32 @@ class Room:
             (folder / name).write_text(content, encoding="utf-8")
         self.folder = folder
         self.today = today
-        self.desk = Desk(today)
+        self.workspace = Workspace(today)
         self.good: dict[str, FileReview] = {}
         self.view(PLAN)
 
     def view(self, text: str, name: str = "plan.programme.yaml") -> View:
         path = str(self.folder / name)
-        self.desk.shelf.open(path, text)
-        if self.desk.stale():
-            self.desk = Desk(self.today, self.desk.rules, self.desk.shelf)
+        self.workspace.overlay.open(path, text)
+        if self.workspace.stale():
+            self.workspace = Workspace(self.today, self.workspace.rules, self.workspace.overlay)
         real = os.path.realpath(path)
-        one = next(one for one in review_on(self.desk, [path]).files if os.path.realpath(one.name) == real)
+        one = next(
+            one for one in review_on(self.workspace, [path]).files if os.path.realpath(one.name) == real
+        )
         assert not one.faults, [fault.words for fault in one.faults]
         if one.ledgers:
             self.good[name] = one
         return View(
-            one.reading.text if one.reading else Text(path, text), path, one, self.good.get(name), self.desk
+            one.reading.text if one.reading else Text(path, text),
+            path,
+            one,
+            self.good.get(name),
+            self.workspace,
         )
 
     def close(self, name: str) -> None:
-        self.desk.shelf.close(str(self.folder / name))
+        self.workspace.overlay.close(str(self.folder / name))
 
     def offers(self, text: str, name: str = "plan.programme.yaml") -> list[Completion]:
         """What is offered at the bar in a text."""
@@ -219,7 +226,7 @@ def test_weekdays_are_days(room: Room) -> None:
 
 
 def test_a_programme_starts_on_the_next_monday(room: Room) -> None:
-    room.desk.today = room.today.replace(day=7)
+    room.workspace.today = room.today.replace(day=7)
     assert room.labels("starts: |") == ["2026-01-12"]
     assert room.labels("events: [{date: |") == ["2026-01-07"]
 
@@ -701,7 +708,7 @@ def test_every_value_offered_is_sound(room: Room, name: str, text: str) -> None:
 
 
 def test_every_option_of_every_rule_is_sound_with_its_default(room: Room) -> None:
-    for rule in room.desk.rules:
+    for rule in room.workspace.rules:
         text = f"rules:\n  {rule.name}:\n    |"
         keys = [
             one for one in room.offers(text, "spotline.yaml") if one.kind == "key" and one.label != "severity"

@@ -12,8 +12,9 @@ import yaml
 from hypothesis import example, given, settings
 from hypothesis import strategies as st
 
-from spotline.lint.editor.context import Context, context
-from spotline.lint.yaml_tree import Mapping, Node, Scalar, Sequence, parse
+from spotline.lint.editor.caret.context import Context, context
+from spotline.lint.syntax.builder import parse
+from spotline.lint.syntax.tree import Mapping, Node, Scalar, Sequence
 
 ROOT = Path(__file__).parents[2]
 FILES = sorted([*ROOT.glob("examples/**/*.yaml"), *ROOT.glob("tests/published/*.yaml")])

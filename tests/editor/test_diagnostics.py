@@ -9,12 +9,12 @@ import pytest
 from lsprotocol import converters, types
 from lsprotocol.types import DiagnosticSeverity
 
-from spotline.lint.editor.client import Client
-from spotline.lint.editor.diagnostics import diagnostics
-from spotline.lint.editor.sitting import Sitting
-from spotline.lint.editor.view import widened
-from spotline.lint.editor.wire import Wire
-from spotline.lint.outlets.wording import sentence_by_the_line
+from spotline.lint.editor.documents.conversion import ProtocolConverter
+from spotline.lint.editor.documents.open_documents import OpenDocuments
+from spotline.lint.editor.documents.view import widened
+from spotline.lint.editor.features.diagnostics import diagnostics
+from spotline.lint.editor.protocol.client import Client
+from spotline.lint.reporters.sentences import sentence_by_the_line
 
 Said = Callable[..., list[types.Diagnostic]]
 
@@ -46,14 +46,14 @@ def said(tmp_path: Path) -> Said:
     ) -> list[types.Diagnostic]:
         for name, content in (files or {}).items():
             (tmp_path / name).write_text(content, encoding="utf-8")
-        sitting = Sitting(print)
-        sitting.encoding = encoding  # type: ignore[assignment]
+        documents = OpenDocuments(print)
+        documents.encoding = encoding  # type: ignore[assignment]
         uri = (tmp_path / "plan.programme.yaml").as_uri()
-        sitting.open(uri, 1, text)
-        view = sitting.view(uri)
+        documents.open(uri, 1, text)
+        view = documents.view(uri)
         assert view is not None
         able = able or client(**EVERYTHING)
-        found = diagnostics(view, able, Wire(sitting, sitting.seats[uri], able))
+        found = diagnostics(view, able, ProtocolConverter(documents, documents.documents[uri], able))
         assert [one.code for one in found] == [one.rule for one in view.review.findings]
         assert all(
             one.message.startswith(sentence_by_the_line(of))

@@ -8,8 +8,8 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from spotline.lint.editor.documents import Document
-from spotline.lint.places import Text
+from spotline.lint.editor.protocol.document import Document
+from spotline.lint.text.places import Text
 
 Encoding = Literal["utf-8", "utf-16", "utf-32"]
 Position = tuple[int, int]

@@ -9,12 +9,12 @@ import pytest
 from hypothesis import HealthCheck, given, settings
 from hypothesis import strategies as st
 
-from spotline.lint.editor.answers import Symbol
-from spotline.lint.editor.hints import hints
-from spotline.lint.editor.hover import hover
-from spotline.lint.editor.outline import lenses, symbols
-from spotline.lint.editor.view import View
-from spotline.lint.editor.week_table import week_table
+from spotline.lint.editor.documents.answers import Symbol
+from spotline.lint.editor.documents.view import View
+from spotline.lint.editor.features.hints import hints
+from spotline.lint.editor.features.hover import hover
+from spotline.lint.editor.features.outline import lenses, symbols
+from spotline.lint.editor.features.week_table import week_table
 
 Open = Callable[..., View]
 

@@ -7,11 +7,11 @@ from pathlib import Path
 
 import pytest
 
-from spotline.lint.editor.answers import Fix
-from spotline.lint.editor.fixes import fixes
-from spotline.lint.editor.sitting import Sitting
-from spotline.lint.editor.view import View
-from spotline.lint.finding import Finding
+from spotline.lint.editor.documents.answers import Fix
+from spotline.lint.editor.documents.open_documents import OpenDocuments
+from spotline.lint.editor.documents.view import View
+from spotline.lint.editor.features.fixes import fixes
+from spotline.lint.findings.finding import Finding
 
 At = Callable[[str], View]
 
@@ -21,12 +21,12 @@ def at(tmp_path: Path) -> Iterator[At]:
     """The view of a programme's text, open in a repository of its own."""
     (tmp_path / ".git").mkdir()
     said: list[str] = []
-    sitting = Sitting(said.append)
+    documents = OpenDocuments(said.append)
     uri = (tmp_path / "plan.programme.yaml").as_uri()
 
     def view(text: str) -> View:
-        sitting.open(uri, 1, text)
-        found = sitting.view(uri)
+        documents.open(uri, 1, text)
+        found = documents.view(uri)
         assert found is not None
         return found
 
@@ -213,7 +213,7 @@ def test_a_text_that_cannot_be_read_has_only_its_own_edits(at: At) -> None:
 
 
 def test_the_snippet_holds_the_words_as_they_are() -> None:
-    from spotline.lint.editor.fixes import _literal
+    from spotline.lint.editor.features.fixes import _literal
 
     assert _literal("a $1 } \\") == "a \\$1 \\} \\\\"
 

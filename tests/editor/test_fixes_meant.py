@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import pytest
 
-from spotline.lint.editor.fixes import fixes
+from spotline.lint.editor.features.fixes import fixes
 
 PLAN = """\
 programme: Test

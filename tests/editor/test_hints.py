@@ -7,9 +7,9 @@ from collections.abc import Callable
 
 import pytest
 
-from spotline.lint.editor.answers import Hint
-from spotline.lint.editor.hints import hints
-from spotline.lint.editor.view import View
+from spotline.lint.editor.documents.answers import Hint
+from spotline.lint.editor.documents.view import View
+from spotline.lint.editor.features.hints import hints
 
 Open = Callable[..., View]
 

@@ -13,12 +13,12 @@ from pathlib import Path
 
 import pytest
 
-from spotline.lint.editor.hover import LAST_READABLE, hover, rule_markdown
-from spotline.lint.editor.phrases import md
-from spotline.lint.editor.schema_words import described
-from spotline.lint.editor.view import View
-from spotline.lint.registry import all_rules
-from spotline.lint.team import Team
+from spotline.lint.editor.caret.schema_text import described
+from spotline.lint.editor.documents.view import View
+from spotline.lint.editor.explain.markdown import md
+from spotline.lint.editor.features.hover import LAST_READABLE, hover, rule_markdown
+from spotline.lint.engine.registry import all_rules
+from spotline.lint.team.settings import Team
 
 Open = Callable[..., View]
 

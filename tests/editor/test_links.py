@@ -9,10 +9,10 @@ import pytest
 from hypothesis import HealthCheck, given, settings
 from hypothesis import strategies as st
 
-from spotline.lint.desk import Desk
-from spotline.lint.editor.answers import Target
-from spotline.lint.editor.links import definition, references
-from spotline.lint.editor.view import View
+from spotline.lint.editor.documents.answers import Target
+from spotline.lint.editor.documents.view import View
+from spotline.lint.editor.features.links import definition, references
+from spotline.lint.project.workspace import Workspace
 
 Open = Callable[..., View]
 Example = Callable[..., View]
@@ -218,8 +218,8 @@ def test_a_best_lift_is_found_in_no_programme_of_somebody_else(at: Callable[...,
 def test_open_texts_come_before_the_disk(opened: Open, today: object) -> None:
     view = opened(OWN, {**BESIDE, "plan.programme.yaml": PLAN}, name="own.exercises.yaml")
     folder = Path(view.path).parent
-    view.desk.shelf.open(str(folder / "plan.programme.yaml"), PLAN.replace("skiff row", "dip"))
-    view.desk.shelf.open(
+    view.workspace.overlay.open(str(folder / "plan.programme.yaml"), PLAN.replace("skiff row", "dip"))
+    view.workspace.overlay.open(
         str(folder / "new.programme.yaml"),
         "programme: x\nsessions: [{session: A, exercises: [{exercise: skiff row}]}]\n",
     )
@@ -249,13 +249,15 @@ def test_the_examples(example: Example) -> None:
 
 
 def test_a_text_without_a_file(today: object) -> None:
-    from spotline.lint.places import Text
-    from spotline.lint.review import review_on
+    from spotline.lint.project.review import review_on
+    from spotline.lint.text.places import Text
 
-    desk = Desk(today)
-    desk.shelf.open("untitled.programme.yaml", PLAN)
-    one = review_on(desk, ["untitled.programme.yaml"]).files[0]
-    view = View(one.reading.text if one.reading else Text("", ""), "untitled.programme.yaml", one, one, desk)
+    workspace = Workspace(today)
+    workspace.overlay.open("untitled.programme.yaml", PLAN)
+    one = review_on(workspace, ["untitled.programme.yaml"]).files[0]
+    view = View(
+        one.reading.text if one.reading else Text("", ""), "untitled.programme.yaml", one, one, workspace
+    )
     assert leads(view, "*heavy")[0][1:] == (4, "&heavy")
     assert leads(view, "ida.athlete") == []
     assert used(view, "deadlift")[0][1:] == (15, "deadlift")

@@ -7,9 +7,9 @@ from pathlib import Path
 
 import pytest
 
-from spotline.lint.editor.answers import Symbol
-from spotline.lint.editor.outline import lenses, symbols
-from spotline.lint.editor.view import View
+from spotline.lint.editor.documents.answers import Symbol
+from spotline.lint.editor.documents.view import View
+from spotline.lint.editor.features.outline import lenses, symbols
 
 Open = Callable[..., View]
 

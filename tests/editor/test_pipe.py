@@ -404,13 +404,14 @@ def test_settings_that_do_not_come_along_are_asked_for(client: Client) -> None:
 
 PROGRAM = """\
 import sys
-from spotline.lint.cli import main
-from spotline.lint.editor import {module}
-before = {module}.{name}
+from spotline.lint.cli.main import main
+from importlib import import_module
+module = import_module("spotline.lint.editor.{module}")
+before = module.{name}
 def other(*words):
     {does}
     return before(*words)
-{module}.{name} = other
+module.{name} = other
 sys.exit(main(["editor"]))
 """
 
@@ -431,7 +432,7 @@ def changed(tmp_path: Path) -> Iterator[Callable[[str, str, str], Client]]:
 
 
 def test_what_is_printed_does_not_get_between(changed: Callable[[str, str, str], Client]) -> None:
-    client = changed("sitting", "review_on", "print('loud', flush=True)")
+    client = changed("documents.open_documents", "review_on", "print('loud', flush=True)")
     client.write(client.opening())
     assert "key-unknown" in client.codes()
     assert client.end() == (1, "loud\n")
@@ -450,7 +451,7 @@ def test_a_failure_to_tell_what_is_found_is_one_line_in_the_log(
 
 
 def test_a_failure_to_answer_is_one_line_in_the_log(changed: Callable[[str, str, str], Client]) -> None:
-    client = changed("fixes", "fixes", "raise KeyError('x')")
+    client = changed("features.fixes", "fixes", "raise KeyError('x')")
     client.write(client.opening())
     uri = (client.folder / "a.programme.yaml").as_uri()
     whole = {"start": {"line": 0, "character": 0}, "end": {"line": 9, "character": 0}}

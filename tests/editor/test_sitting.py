@@ -11,10 +11,10 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from spotline.lint.editor.fixes import fixes
-from spotline.lint.editor.paths import name_in, path_of, uri_of
-from spotline.lint.editor.sitting import Seat, Sitting
-from spotline.lint.editor.view import View, carried, whole
+from spotline.lint.editor.documents.open_documents import OpenDocument, OpenDocuments
+from spotline.lint.editor.documents.view import View, carried, whole
+from spotline.lint.editor.features.fixes import fixes
+from spotline.lint.editor.protocol.uris import name_in, path_of, uri_of
 
 PLAN = """\
 programme: Legs
@@ -39,8 +39,8 @@ class Table:
         self.folder = folder
         self.day = date(2026, 1, 5)
         self.log: list[str] = []
-        self.sitting = Sitting(self.log.append, lambda: self.day)
-        self.sitting.home = str(folder)
+        self.documents = OpenDocuments(self.log.append, lambda: self.day)
+        self.documents.home = str(folder)
 
     def uri(self, name: str) -> str:
         return (self.folder / name).as_uri()
@@ -50,26 +50,26 @@ class Table:
         return self.uri(name)
 
     def open(self, name: str, text: str) -> View:
-        self.sitting.open(self.uri(name), 1, text)
+        self.documents.open(self.uri(name), 1, text)
         return self.view(name)
 
     def become(self, name: str, text: str) -> View:
-        self.sitting.change(self.uri(name), 2, [(None, text)])
+        self.documents.change(self.uri(name), 2, [(None, text)])
         return self.view(name)
 
     def view(self, name: str) -> View:
-        view = self.sitting.view(self.uri(name))
+        view = self.documents.view(self.uri(name))
         assert view is not None
         return view
 
     def told(self) -> list[str]:
         """Reviews all that waits, as the client would be told of it."""
         names = []
-        while waiting := self.sitting.waiting():
-            seat: Seat = waiting[0]
-            self.sitting.reviewed(seat)
-            seat.told = True
-            names.append(seat.document.uri.rpartition("/")[2])
+        while waiting := self.documents.waiting():
+            opened: OpenDocument = waiting[0]
+            self.documents.reviewed(opened)
+            opened.told = True
+            names.append(opened.document.uri.rpartition("/")[2])
         return names
 
 
@@ -96,10 +96,10 @@ def test_files_of_ours_are_reviewed(table: Table, name: str) -> None:
 
 
 def test_other_files_are_not(table: Table) -> None:
-    table.sitting.open(table.uri("notes.yaml"), 1, PLAN)
-    assert table.sitting.view(table.uri("notes.yaml")) is None
-    assert table.sitting.waiting() == []
-    assert not table.sitting.close(table.uri("notes.yaml"))
+    table.documents.open(table.uri("notes.yaml"), 1, PLAN)
+    assert table.documents.view(table.uri("notes.yaml")) is None
+    assert table.documents.waiting() == []
+    assert not table.documents.close(table.uri("notes.yaml"))
 
 
 @pytest.mark.parametrize(
@@ -115,8 +115,8 @@ def test_other_files_are_not(table: Table) -> None:
     ],
 )
 def test_texts_without_a_file(table: Table, uri: str, text: str, ours: bool) -> None:
-    table.sitting.open(uri, 1, text)
-    view = table.sitting.view(uri)
+    table.documents.open(uri, 1, text)
+    view = table.documents.view(uri)
     assert (view is not None) == ours
     if view is not None:
         assert view.path == ""
@@ -125,33 +125,33 @@ def test_texts_without_a_file(table: Table, uri: str, text: str, ours: bool) -> 
 
 def test_a_text_becomes_ours_and_ceases_to_be(table: Table) -> None:
     uri = "untitled:1"
-    table.sitting.open(uri, 1, "")
+    table.documents.open(uri, 1, "")
     assert table.told() == []
-    table.sitting.change(uri, 2, [(None, "programme: A\nxyzzy: 1\n")])
-    view = table.sitting.view(uri)
+    table.documents.change(uri, 2, [(None, "programme: A\nxyzzy: 1\n")])
+    view = table.documents.view(uri)
     assert view is not None
     assert "key-unknown" in rules(view)
-    table.sitting.change(uri, 3, [(None, "shopping: list\n")])
-    assert [seat.document.uri for seat in table.sitting.waiting()] == [uri]
+    table.documents.change(uri, 3, [(None, "shopping: list\n")])
+    assert [opened.document.uri for opened in table.documents.waiting()] == [uri]
     assert table.told() == [uri]
-    assert table.sitting.view(uri) is None
-    table.sitting.change(uri, 4, [(None, "shopping: lists\n")])
+    assert table.documents.view(uri) is None
+    table.documents.change(uri, 4, [(None, "shopping: lists\n")])
     assert table.told() == []
 
 
 def test_two_texts_without_a_file_are_two(table: Table) -> None:
     table.write("untitled-1.programme.yaml", "on: disk\n")
     for uri in ("untitled:untitled-1", "other:untitled-1"):
-        table.sitting.open(uri, 1, f"programme: {uri[0]}\n")
-    names = {seat.name for seat in table.sitting.seats.values()}
+        table.documents.open(uri, 1, f"programme: {uri[0]}\n")
+    names = {opened.name for opened in table.documents.documents.values()}
     assert len(names) == 2
     assert str(table.folder / "untitled-1.programme.yaml") not in names
 
 
 def test_the_settings_of_the_folder_hold_for_a_text_without_a_file(table: Table) -> None:
     table.write("spotline.yaml", "rules: {athlete-missing-from-programme: run}\npreset: xyzzy\n")
-    table.sitting.open("untitled:1", 1, PLAN)
-    view = table.sitting.view("untitled:1")
+    table.documents.open("untitled:1", 1, PLAN)
+    view = table.documents.view("untitled:1")
     assert view is not None
     assert view.review.team.broken
 
@@ -167,7 +167,7 @@ def test_a_change_of_the_athlete_changes_the_programme(table: Table) -> None:
     table.become("orla.athlete.yaml", ATHLETE.replace("100 kg", "300 kg"))
     assert table.told() == ["orla.athlete.yaml", "a.programme.yaml"]
     assert rules(table.view("a.programme.yaml")) != before
-    table.sitting.close(table.uri("orla.athlete.yaml"))
+    table.documents.close(table.uri("orla.athlete.yaml"))
     assert rules(table.view("a.programme.yaml")) == before
 
 
@@ -189,10 +189,10 @@ def test_a_change_on_the_disk_is_noticed_by_itself(table: Table) -> None:
     table.open("a.programme.yaml", PLAN)
     assert "athlete-missing" in rules(table.view("a.programme.yaml"))
     table.write("orla.athlete.yaml", ATHLETE)
-    table.sitting.look()
+    table.documents.look()
     assert "athlete-missing" not in rules(table.view("a.programme.yaml"))
     (table.folder / "orla.athlete.yaml").unlink()
-    table.sitting.look()
+    table.documents.look()
     assert "athlete-missing" in rules(table.view("a.programme.yaml"))
 
 
@@ -202,9 +202,9 @@ def test_another_programme_of_the_athlete_is_reviewed_again(table: Table) -> Non
         table.open(name, PLAN)
     table.open("c.programme.yaml", PLAN.replace("athlete: orla.athlete.yaml\n", ""))
     table.told()
-    table.sitting.change(table.uri("a.programme.yaml"), 2, [(None, PLAN.replace("monday", "tuesday"))])
+    table.documents.change(table.uri("a.programme.yaml"), 2, [(None, PLAN.replace("monday", "tuesday"))])
     assert table.told() == ["a.programme.yaml", "b.programme.yaml"]
-    table.sitting.change(table.uri("c.programme.yaml"), 2, [(None, PLAN)])
+    table.documents.change(table.uri("c.programme.yaml"), 2, [(None, PLAN)])
     assert set(table.told()) == {"c.programme.yaml", "a.programme.yaml", "b.programme.yaml"}
 
 
@@ -214,7 +214,7 @@ def test_settings_typed_hold_at_once(table: Table) -> None:
     table.write("spotline.yaml", "rules: {exercise-unknown: warning}\n")
     table.open("spotline.yaml", "rules: {exercise-unknown: skip}\n")
     assert "exercise-unknown" not in rules(table.view("a.programme.yaml"))
-    table.sitting.close(table.uri("spotline.yaml"))
+    table.documents.close(table.uri("spotline.yaml"))
     assert "exercise-unknown" in rules(table.view("a.programme.yaml"))
 
 
@@ -234,17 +234,17 @@ def test_a_new_day_is_a_new_review(table: Table) -> None:
 
 
 def test_a_change_to_a_document_that_is_not_open(table: Table) -> None:
-    table.sitting.change("file:///x.programme.yaml", 2, [(None, PLAN)])
+    table.documents.change("file:///x.programme.yaml", 2, [(None, PLAN)])
     assert table.log == ["a change to a document that is not open: file:///x.programme.yaml"]
     table.log.clear()
-    assert table.sitting.view("file:///x.programme.yaml") is None
+    assert table.documents.view("file:///x.programme.yaml") is None
 
 
 def test_a_document_opened_twice_is_the_later_one(table: Table) -> None:
     table.open("a.programme.yaml", PLAN)
     view = table.open("a.programme.yaml", "programme: B\nxyzzy: 1\n")
     assert "key-unknown" in rules(view)
-    assert len(table.sitting.seats) == 1
+    assert len(table.documents.documents) == 1
 
 
 def test_a_file_open_under_two_addresses_is_open_until_both_are_closed(table: Table) -> None:
@@ -252,7 +252,7 @@ def test_a_file_open_under_two_addresses_is_open_until_both_are_closed(table: Ta
     (table.folder / "b.programme.yaml").symlink_to("a.programme.yaml")
     for name in ("a.programme.yaml", "b.programme.yaml"):
         table.open(name, PLAN.replace("goal", "goaal"))
-    table.sitting.close(table.uri("a.programme.yaml"))
+    table.documents.close(table.uri("a.programme.yaml"))
     assert "key-unknown" in rules(table.view("b.programme.yaml"))
 
 
@@ -260,7 +260,7 @@ def test_a_failure_of_ours_is_told_to_the_log(table: Table, monkeypatch: pytest.
     def fail(*_: object) -> None:
         raise RuntimeError("no\nluck")
 
-    monkeypatch.setattr("spotline.lint.editor.sitting.review_on", fail)
+    monkeypatch.setattr("spotline.lint.editor.documents.open_documents.review_on", fail)
     view = table.open("a.programme.yaml", PLAN)
     assert view.review.findings == []
     assert "RuntimeError" in table.log[0]
@@ -342,8 +342,8 @@ def test_the_path_of_an_address(uri: str, path: str) -> None:
 
 def test_a_windows_drive_is_a_folder_of_no_consequence_elsewhere(table: Table) -> None:
     for uri in ("file:///c%3A/plans/a.programme.yaml", "file:///C:/plans/a.programme.yaml"):
-        table.sitting.open(uri, 1, PLAN)
-        view = table.sitting.view(uri)
+        table.documents.open(uri, 1, PLAN)
+        view = table.documents.view(uri)
         assert view is not None
         assert "athlete-missing" in rules(view)
 

@@ -7,9 +7,10 @@ from pathlib import Path
 
 import pytest
 
-from spotline.lint.editor.spot import Sight, Spot, Standing, spot_at
-from spotline.lint.editor.view import View
-from spotline.lint.yaml_tree import Mapping, Scalar, Sequence, parse
+from spotline.lint.editor.caret.tree_path import MappedReading, ProgrammeIndex, TreePath, path_at
+from spotline.lint.editor.documents.view import View
+from spotline.lint.syntax.builder import parse
+from spotline.lint.syntax.tree import Mapping, Scalar, Sequence
 
 Open = Callable[..., View]
 
@@ -45,10 +46,10 @@ sessions:
 """
 
 
-def spot(needle: str, within: int = 0, text: str = PLAN) -> Spot:
+def at_path(needle: str, within: int = 0, text: str = PLAN) -> TreePath:
     root = parse("plan.programme.yaml", text).root
     assert root is not None
-    return spot_at(root, text.index(needle) + within)
+    return path_at(root, text.index(needle) + within)
 
 
 # In the tree
@@ -83,7 +84,7 @@ def spot(needle: str, within: int = 0, text: str = PLAN) -> Spot:
 def test_what_stands_there(
     needle: str, within: int, part: str, keys: tuple[str | int, ...], words: str
 ) -> None:
-    found = spot(needle, within)
+    found = at_path(needle, within)
     assert (found.part, found.keys) == (part, keys)
     assert PLAN[found.start : found.end] == words
 
@@ -100,7 +101,7 @@ def test_what_stands_there(
     ],
 )
 def test_the_key_it_stands_under(needle: str, name: str, owner: str, by_week: tuple[int, int] | None) -> None:
-    found = spot(needle)
+    found = at_path(needle)
     assert (found.name, found.owner, found.by_week) == (name, owner, by_week)
 
 
@@ -110,7 +111,7 @@ def test_the_key_it_stands_under(needle: str, name: str, owner: str, by_week: tu
 def test_odd_texts_have_a_spot_everywhere(text: str) -> None:
     root = parse("x", text).root
     for offset in range(len(text) + 1):
-        assert root is None or spot_at(root, offset).node is not None
+        assert root is None or path_at(root, offset).node is not None
 
 
 def test_keys_lead_to_the_node_at_every_place_of_the_examples(root: Path) -> None:
@@ -120,7 +121,7 @@ def test_keys_lead_to_the_node_at_every_place_of_the_examples(root: Path) -> Non
         assert tree is not None
         parts = set()
         for offset in range(0, len(text) + 1, 3):
-            found = spot_at(tree, offset)
+            found = path_at(tree, offset)
             assert found.start <= offset <= found.end
             node = tree
             for key, there in zip(found.keys, found.nodes[1:], strict=True):
@@ -139,8 +140,8 @@ def test_keys_lead_to_the_node_at_every_place_of_the_examples(root: Path) -> Non
 
 
 @pytest.fixture(scope="module")
-def standing(opened: Open) -> Standing:
-    return Sight(opened(PLAN)).standing
+def standing(opened: Open) -> ProgrammeIndex:
+    return MappedReading(opened(PLAN)).standing
 
 
 @pytest.mark.parametrize(
@@ -162,8 +163,8 @@ def standing(opened: Open) -> Standing:
         ("monday", []),
     ],
 )
-def test_the_line_it_belongs_to(standing: Standing, needle: str, lines: list[str]) -> None:
-    assert [line.names()[0].words for line in standing.lines(spot(needle))] == lines
+def test_the_line_it_belongs_to(standing: ProgrammeIndex, needle: str, lines: list[str]) -> None:
+    assert [line.names()[0].words for line in standing.lines(at_path(needle))] == lines
 
 
 @pytest.mark.parametrize(
@@ -176,8 +177,8 @@ def test_the_line_it_belongs_to(standing: Standing, needle: str, lines: list[str
         ("Mara", []),
     ],
 )
-def test_the_session_it_belongs_to(standing: Standing, needle: str, sessions: list[str]) -> None:
-    assert [session.name for session in standing.sessions(spot(needle))] == sessions
+def test_the_session_it_belongs_to(standing: ProgrammeIndex, needle: str, sessions: list[str]) -> None:
+    assert [session.name for session in standing.sessions(at_path(needle))] == sessions
 
 
 @pytest.mark.parametrize(
@@ -192,9 +193,9 @@ def test_the_session_it_belongs_to(standing: Standing, needle: str, sessions: li
     ],
 )
 def test_what_is_done_by_a_value(
-    standing: Standing, key: str, needle: str, done: list[tuple[str, tuple[int, ...]]]
+    standing: ProgrammeIndex, key: str, needle: str, done: list[tuple[str, tuple[int, ...]]]
 ) -> None:
-    found = spot(needle)
+    found = at_path(needle)
     entries = standing.entries(key, found.start, found.end)
     assert [(entry.name, standing.weeks[entry]) for entry in entries] == done
 
@@ -206,16 +207,16 @@ blocks:
   - {name: One, weeks: 2, sessions: [{session: A, exercises: [{exercise: back squat, sets: 3}]}]}
   - {name: Two, weeks: 1, sessions: [{session: B, exercises: [{exercise: bench press, sets: 3}]}]}
 """
-    held = Sight(opened(text)).standing
+    held = MappedReading(opened(text)).standing
     for needle, name in (("One", "One"), ("back squat", "One"), ("weeks: 1", "Two"), ("bench", "Two")):
-        block = held.block(spot(needle, text=text))
+        block = held.block(at_path(needle, text=text))
         assert block is not None
         assert block.name == name
-    assert held.block(spot("Test", text=text)) is None
+    assert held.block(at_path("Test", text=text)) is None
 
 
-def test_a_programme_without_blocks_is_one(standing: Standing) -> None:
-    block = standing.block(spot("Test"))
+def test_a_programme_without_blocks_is_one(standing: ProgrammeIndex) -> None:
+    block = standing.block(at_path("Test"))
     assert block is not None
     assert block.weeks == 4
 
@@ -229,9 +230,9 @@ blocks:
   - {name: One, weeks: 2, sessions: *both}
   - {name: Two, weeks: 1, sessions: *both}
 """
-    held = Sight(opened(text)).standing
-    assert [one.block.name for one in held.sessions(spot("A,", text=text))] == ["One", "Two"]
-    assert len(held.lines(spot("back squat", text=text))) == 2
+    held = MappedReading(opened(text)).standing
+    assert [one.block.name for one in held.sessions(at_path("A,", text=text))] == ["One", "Two"]
+    assert len(held.lines(at_path("back squat", text=text))) == 2
 
 
 # While the text cannot be read
@@ -240,45 +241,45 @@ blocks:
 def test_the_last_readable_text_is_gone_by(opened: Open) -> None:
     now = PLAN.replace("weeks: 4", "weeks: 4\nfocus: [legs")
     view = opened(PLAN, now=now)
-    sight = Sight(view)
-    assert not sight.current
+    mapped = MappedReading(view)
+    assert not mapped.current
     at = now.index("75 %")
-    found = sight.at(at)
+    found = mapped.at(at)
     assert found is not None
     assert found.words == "75 %"
-    assert sight.stretch(found.start, found.end) == (at, at + 4)
-    assert sight.at(now.index("focus") + 2) is None  # new since
+    assert mapped.stretch(found.start, found.end) == (at, at + 4)
+    assert mapped.at(now.index("focus") + 2) is None  # new since
     for offset in range(len(now)):
-        held = sight.back(offset)
-        assert held is None or sight.there(held) == offset
+        held = mapped.back(offset)
+        assert held is None or mapped.there(held) == offset
 
 
 def test_a_readable_text_needs_no_other(opened: Open) -> None:
     now = PLAN.replace("75 %", "77.5 %")
-    sight = Sight(opened(PLAN, now=now))
-    assert sight.current
-    found = sight.at(now.index("77.5 %"))
+    mapped = MappedReading(opened(PLAN, now=now))
+    assert mapped.current
+    found = mapped.at(now.index("77.5 %"))
     assert found is not None
     assert found.words == "77.5 %"
 
 
 def test_what_is_left_of_a_rewritten_stretch(opened: Open) -> None:
     now = PLAN.replace("sets: {1-3: 3, 4: 2}", "sets: {1-3: 3, 4")
-    sight = Sight(opened(PLAN, now=now))
-    assert not sight.current
+    mapped = MappedReading(opened(PLAN, now=now))
+    assert not mapped.current
     start, end = PLAN.index("exercise: {1"), PLAN.index("      - {exercise: seated")
-    assert sight.around(start, end) == (start, end - 4)
-    assert sight.stretch(start, end) is None
+    assert mapped.around(start, end) == (start, end - 4)
+    assert mapped.stretch(start, end) is None
 
 
 def test_settings_are_read_for_the_editor(opened: Open) -> None:
     text = "weekly limits: {chest: 12}\n"
-    sight = Sight(opened(text, name="spotline.yaml"))
-    found = sight.at(text.index("chest"))
+    mapped = MappedReading(opened(text, name="spotline.yaml"))
+    found = mapped.at(text.index("chest"))
     assert found is not None
     assert found.path == ("weekly limits", "chest")
-    assert sight.standing.ledgers == ()
+    assert mapped.standing.ledgers == ()
 
 
 def test_a_text_that_was_never_readable_has_no_spot(opened: Open) -> None:
-    assert Sight(opened("sessions: [\n")).at(3) is None
+    assert MappedReading(opened("sessions: [\n")).at(3) is None

@@ -8,9 +8,9 @@ from pathlib import Path
 
 import pytest
 
-from spotline.lint.desk import Desk
-from spotline.lint.editor.sitting import Sitting
-from spotline.lint.review import review, review_on
+from spotline.lint.editor.documents.open_documents import OpenDocuments
+from spotline.lint.project.review import review, review_on
+from spotline.lint.project.workspace import Workspace
 
 FILES = {
     "plan.programme.yaml": """\
@@ -33,8 +33,8 @@ exercises:
 }
 
 
-def rules(desk: Desk, plan: str) -> list[str]:
-    (one,) = review_on(desk, [plan]).files
+def rules(workspace: Workspace, plan: str) -> list[str]:
+    (one,) = review_on(workspace, [plan]).files
     return [finding.rule for finding in one.findings]
 
 
@@ -49,11 +49,11 @@ def test_a_file_that_is_only_open_counts(tmp_path: Path, today: date, unsaved: l
     assert "weekly-sets-over-limit" in wanted
     assert "exercise-unknown" not in wanted
 
-    desk = Desk(today)
+    workspace = Workspace(today)
     for name in unsaved:
         os.unlink(tmp_path / name)
-        desk.shelf.open(str(tmp_path / name), FILES[name])
-    assert rules(desk, plan) == wanted
+        workspace.overlay.open(str(tmp_path / name), FILES[name])
+    assert rules(workspace, plan) == wanted
 
 
 def test_a_missing_exercises_file_is_looked_for_again(tmp_path: Path, today: date) -> None:
@@ -61,11 +61,11 @@ def test_a_missing_exercises_file_is_looked_for_again(tmp_path: Path, today: dat
     own = "club.exercises.yaml"
     for name in FILES.keys() - {own}:
         (tmp_path / name).write_text(FILES[name], encoding="utf-8")
-    desk = Desk(today)
-    review_on(desk, [str(tmp_path / "plan.programme.yaml")])
-    assert not desk.stale()
+    workspace = Workspace(today)
+    review_on(workspace, [str(tmp_path / "plan.programme.yaml")])
+    assert not workspace.stale()
     (tmp_path / own).write_text(FILES[own], encoding="utf-8")
-    assert desk.stale()
+    assert workspace.stale()
 
 
 OTHER = FILES["plan.programme.yaml"].replace("Boathouse", "At home")
@@ -93,22 +93,22 @@ def test_what_was_not_saved_no_longer_counts_once_it_is_closed(
     for one, text in saved.items():
         (tmp_path / one).write_text(text, encoding="utf-8")
     log: list[str] = []
-    sitting = Sitting(log.append)
+    documents = OpenDocuments(log.append)
 
     def told() -> list[str]:
         """The rules by which something was found when the client last heard of it."""
-        while waiting := sitting.waiting():
-            sitting.reviewed(waiting[0])
+        while waiting := documents.waiting():
+            documents.reviewed(waiting[0])
             waiting[0].told = True
-        view = sitting.seats[uri].view
+        view = documents.documents[uri].view
         assert view is not None
         return [finding.rule for finding in view.review.findings]
 
     uri = (tmp_path / "plan.programme.yaml").as_uri()
-    sitting.open(uri, 1, saved["plan.programme.yaml"])
+    documents.open(uri, 1, saved["plan.programme.yaml"])
     wanted = told()
-    sitting.open((tmp_path / name).as_uri(), 1, unsaved)
+    documents.open((tmp_path / name).as_uri(), 1, unsaved)
     assert told() != wanted
-    sitting.close((tmp_path / name).as_uri())
+    documents.close((tmp_path / name).as_uri())
     assert told() == wanted
     assert log == []

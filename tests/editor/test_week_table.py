@@ -6,8 +6,8 @@ from collections.abc import Callable
 
 import pytest
 
-from spotline.lint.editor.week_table import week_table
-from spotline.lint.ledger import Ledger
+from spotline.lint.counting.ledger import Ledger
+from spotline.lint.editor.features.week_table import week_table
 
 Build = Callable[..., Ledger]
 

@@ -13,9 +13,11 @@ from pathlib import Path
 import pytest
 
 from spotline.lint.body import catalogue
-from spotline.lint.ledger import DIRECT, Entry, Ledger
-from spotline.lint.quantities import Range
-from spotline.lint.review import review
+from spotline.lint.counting.credits import DIRECT
+from spotline.lint.counting.ledger import Ledger
+from spotline.lint.counting.set_group import SetGroup
+from spotline.lint.model.quantities import Range
+from spotline.lint.project.review import review
 
 GUIDELINES = Path(__file__).parent.parent / "guidelines"
 FILES = sorted(path.name.removesuffix(".programme.yaml") for path in GUIDELINES.iterdir())
@@ -33,7 +35,7 @@ def ledger(name: str) -> Ledger:
     return found
 
 
-def entries(name: str, *, load: str = "", fast: bool | None = None) -> list[Entry]:
+def entries(name: str, *, load: str = "", fast: bool | None = None) -> list[SetGroup]:
     """The work of all weeks; only of one kind of load, only throws, jumps and lifts done fast, or only the others."""
     found = [
         entry
@@ -45,7 +47,7 @@ def entries(name: str, *, load: str = "", fast: bool | None = None) -> list[Entr
     return found
 
 
-def is_fast(entry: Entry) -> bool:
+def is_fast(entry: SetGroup) -> bool:
     """Throws, loaded jumps and Olympic lifts, and whatever is written to go up as fast as it will."""
     assert entry.exercise is not None
     return entry.exercise.kind == "ballistic" or entry.fast_tempo
@@ -60,22 +62,22 @@ def hull(values: Iterable[Range | None]) -> tuple[float, float]:
     return min(span.low for span in known), max(span.high for span in known)
 
 
-def sets(lines: list[Entry]) -> tuple[float, float]:
+def sets(lines: list[SetGroup]) -> tuple[float, float]:
     """Sets of an exercise."""
     return hull(entry.sets for entry in lines)
 
 
-def repetitions(lines: list[Entry]) -> tuple[float, float]:
+def repetitions(lines: list[SetGroup]) -> tuple[float, float]:
     """Repetitions of a set."""
     return hull(entry.work.reps.a_set() if entry.work.reps else None for entry in lines)
 
 
-def loads(lines: list[Entry]) -> tuple[float, float]:
+def loads(lines: list[SetGroup]) -> tuple[float, float]:
     """What is written on the bar, in the unit of its kind."""
     return hull(entry.work.load.span if entry.work.load else None for entry in lines)
 
 
-def rest(lines: list[Entry]) -> tuple[float, float]:
+def rest(lines: list[SetGroup]) -> tuple[float, float]:
     """Seconds between sets."""
     return hull(entry.work.rest for entry in lines)
 
@@ -91,7 +93,7 @@ def fewest_days(name: str, areas: Iterable[str]) -> float:
     return min(len(week.sets(area).days()) for week in ledger(name).weeks for area in areas)
 
 
-def total(lines: Iterable[Entry]) -> float:
+def total(lines: Iterable[SetGroup]) -> float:
     """Sets of all these lines together."""
     return sum(entry.sets.high for entry in lines)
 
@@ -188,7 +190,7 @@ def test_acsm_trained_loads_with_emphasis_on_the_heavy_end(level: str) -> None:
 # nsca-zones, Essentials of Strength Training and Conditioning, 4th edition (secondary): loads, repetitions, sets, rest
 
 
-def in_strength_zone(lines: list[Entry]) -> bool:
+def in_strength_zone(lines: list[SetGroup]) -> bool:
     """85 % or more (6RM and heavier where an RM is written), at most 6 repetitions, 2-6 sets, 2-5 min."""
     percent = [entry for entry in lines if entry.work.load and entry.work.load.kind == "percent"]
     maxima = [entry for entry in lines if entry not in percent]

@@ -13,7 +13,7 @@ from collections.abc import Callable
 import pytest
 import yaml
 
-from spotline.lint.finding import Finding
+from spotline.lint.findings.finding import Finding
 
 Findings = Callable[..., list[Finding]]
 

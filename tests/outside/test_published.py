@@ -12,10 +12,14 @@ from typing import NoReturn
 
 import pytest
 
-from spotline.lint.ledger import DIRECT, Ledger, Tally, Week
-from spotline.lint.reader import checked, read_programme
-from spotline.lint.review import review
-from spotline.lint.yaml_tree import parse
+from spotline.lint.counting.calendar import Week
+from spotline.lint.counting.credits import DIRECT
+from spotline.lint.counting.ledger import Ledger
+from spotline.lint.counting.tally import Tally
+from spotline.lint.model.check import checked
+from spotline.lint.model.read_programme import read_programme
+from spotline.lint.project.review import review
+from spotline.lint.syntax.builder import parse
 
 PUBLISHED = Path(__file__).parent.parent / "published"
 FILES = sorted(path.name.removesuffix(".programme.yaml") for path in PUBLISHED.iterdir())

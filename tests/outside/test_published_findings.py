@@ -13,9 +13,9 @@ from pathlib import Path
 
 import pytest
 
-from spotline.lint.finding import Finding
-from spotline.lint.registry import all_rules
-from spotline.lint.review import review
+from spotline.lint.engine.registry import all_rules
+from spotline.lint.findings.finding import Finding
+from spotline.lint.project.review import review
 
 PUBLISHED = Path(__file__).parent.parent / "published"
 ENDING = ".programme.yaml"

@@ -13,9 +13,10 @@ from pathlib import Path
 
 import pytest
 
-from spotline.lint.ledger import Ledger, Visit
-from spotline.lint.quantities import Range
-from spotline.lint.review import review
+from spotline.lint.counting.ledger import Ledger
+from spotline.lint.counting.tally import Visit
+from spotline.lint.model.quantities import Range
+from spotline.lint.project.review import review
 
 PUBLISHED = Path(__file__).parent.parent / "published"
 

@@ -8,9 +8,10 @@ from pathlib import Path
 
 import pytest
 
-from spotline.lint.finding import Finding
-from spotline.lint.registry import all_rules
-from spotline.lint.review import Review, review
+from spotline.lint.engine.registry import all_rules
+from spotline.lint.findings.finding import Finding
+from spotline.lint.project.results import Review
+from spotline.lint.project.review import review
 
 Findings = Callable[..., list[Finding]]
 Reviewed = Callable[..., Review]
@@ -150,8 +151,8 @@ class TestProtectedAreaLoaded:
 
     def test_a_stage_of_rehabilitation_is_for_its_adviser(self, findings: Findings, week: Text) -> None:
         head = f"{self.KNEE}\nstarts: 2026-01-05\nweeks: 4\n"
-        lasting = REHABILITATION.format(until="2026-01-31")
-        assert findings(week(LEGS, head + lasting), self.RULE) == []
+        state = REHABILITATION.format(until="2026-01-31")
+        assert findings(week(LEGS, head + state), self.RULE) == []
         ending = REHABILITATION.format(until="2026-01-18")
         (finding,) = findings(week(LEGS, head + ending), self.RULE)
         assert finding.weeks == (3, 4)

@@ -6,8 +6,8 @@ from collections.abc import Callable
 
 import pytest
 
-from spotline.lint.finding import Finding
-from spotline.lint.registry import all_rules
+from spotline.lint.engine.registry import all_rules
+from spotline.lint.findings.finding import Finding
 
 Findings = Callable[..., list[Finding]]
 Text = Callable[..., str]

@@ -6,9 +6,9 @@ from collections.abc import Callable
 
 import pytest
 
-from spotline.lint.finding import Finding
-from spotline.lint.registry import Rule, all_rules
-from spotline.lint.rule_page import MARK, Page
+from spotline.lint.engine.registry import Rule, all_rules
+from spotline.lint.engine.rule_page import MARK, Page
+from spotline.lint.findings.finding import Finding
 
 ABOUT_NAMES = ("exercise-unknown",)
 """Rules whose business is a name that nobody knows."""

@@ -6,7 +6,7 @@ from collections.abc import Callable
 
 import pytest
 
-from spotline.lint.finding import Finding
+from spotline.lint.findings.finding import Finding
 
 Findings = Callable[..., list[Finding]]
 Text = Callable[..., str]

@@ -8,8 +8,8 @@ from pathlib import Path
 
 import pytest
 
-from spotline.lint.finding import Finding
-from spotline.lint.review import review
+from spotline.lint.findings.finding import Finding
+from spotline.lint.project.review import review
 
 Findings = Callable[..., list[Finding]]
 Text = Callable[..., str]

@@ -9,7 +9,8 @@ from pathlib import Path
 
 import pytest
 
-from spotline.lint.yaml_tree import Reading, parse
+from spotline.lint.syntax.builder import parse
+from spotline.lint.syntax.tree import Reading
 
 FOLDER = Path(os.environ.get("SPOTLINE_SYSTEM") or Path(__file__).parent / ".installed")
 

@@ -1,0 +1,159 @@
+"""What is wrong with the data of the body, by file and line."""
+
+from __future__ import annotations
+
+import json
+import os
+
+from jsonschema import Draft202012Validator
+from jsonschema.exceptions import best_match
+
+from .build_data import SCHEMAS, TABLES
+from .build_rows import anatomy_from
+from .exercise_fields import faults as entry_faults
+from .exercise_fields import profile_of
+from .names import fold
+
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from collections.abc import Iterator
+
+    from .anatomy import Anatomy
+    from .build_data import Data, DataEntry
+
+
+def faults(data: Data) -> list[str]:
+    """Everything wrong with the data: first what the schemas say, then the tables, then the exercises, each
+    looked at only if what it rests on is sound.
+    """
+    found = [fault for name in (*TABLES, "exercises") for fault in _schema_faults(name, data[name])]
+    if found:
+        return found
+    known = _Known(data)
+    for check in (_table_faults, _source_faults, _area_faults):
+        found += check(data, known)
+    if found:
+        return found
+    anatomy = anatomy_from(data)
+    for entry in data["exercises"]:
+        found += _exercise_faults(entry, anatomy, known)
+    return found + list(_alias_faults(data["exercises"]))
+
+
+class _Known:
+    """Names that entries may use."""
+
+    def __init__(self, data: Data) -> None:
+        self.actions = {entry["name"]: entry for entry in data["actions"]}
+        self.muscles = {entry["name"] for entry in data["muscles"]}
+        self.groups = {group for entry in data["muscles"] for group in entry["groups"]}
+        self.regions = {entry["region"] for entry in data["muscles"]}
+        self.curves = {entry["name"]: entry for entry in data["mechanics"]}
+        self.sources = {entry["id"] for entry in data["sources"]}
+        self.exercises = {entry["name"] for entry in data["exercises"]}
+        self.areas = {entry["name"] for entry in data["areas"]}
+
+
+def _schema_faults(name: str, table: list[DataEntry]) -> Iterator[str]:
+    with open(os.path.join(SCHEMAS, f"body-{name}.json"), encoding="utf-8") as file:
+        schema = json.load(file)
+    validator = Draft202012Validator({**schema["items"], "$defs": schema.get("$defs", {})})
+    for entry in table:
+        error = best_match(validator.iter_errors(dict(entry)))
+        if error is not None:
+            label = entry.get("name", entry.get("id", "this entry"))
+            yield entry.fault(f"{label}: {error.message}", *error.absolute_path)
+
+
+def _table_faults(data: Data, known: _Known) -> Iterator[str]:
+    for name in ("actions", "mechanics", "muscles", "areas", "pairs"):
+        yield from _twice(data[name], "name")
+    yield from _twice(data["sources"], "id")
+    for entry in data["actions"]:
+        if "opposes" in entry and entry["opposes"] not in known.actions:
+            yield entry.fault(f"{entry['opposes']} is no joint action", "opposes")
+    for entry in data["muscles"]:
+        if "mechanics" in entry and entry["mechanics"] not in known.curves:
+            yield entry.fault(f"{entry['mechanics']} is no length curve", "mechanics")
+        for action in entry["acts"]:
+            if action not in known.actions:
+                yield entry.fault(f"{action} is no joint action", "acts", action)
+            elif known.actions[action]["joint"] not in entry["crosses"]:
+                yield entry.fault(f"{entry['name']} does not cross the joint of {action}", "acts", action)
+    for entry in data["pairs"]:
+        for index, side in enumerate(entry["sides"]):
+            for action in side.get("actions", ()):
+                if action not in known.actions:
+                    yield entry.fault(f"{action} is no joint action", "sides", index, "actions")
+            if side["area"] not in known.areas:
+                yield entry.fault(f"{side['area']} is no area", "sides", index, "area")
+
+
+def _twice(table: list[DataEntry], key: str) -> Iterator[str]:
+    seen: dict[str, DataEntry] = {}
+    for entry in table:
+        first = seen.setdefault(entry[key], entry)
+        if first is not entry:
+            yield entry.fault(f"{entry[key]} stands already at {first.file}:{first.line}", key)
+
+
+def _source_faults(data: Data, known: _Known) -> Iterator[str]:
+    for table in data.values():
+        for entry in table:
+            for index, id in enumerate(entry.get("sources", ())):
+                if id not in known.sources:
+                    yield entry.fault(f"there is no source {id}", "sources", index)
+    for entry in data["mechanics"]:
+        if entry["source"] not in known.sources:
+            yield entry.fault(f"there is no source {entry['source']}", "source")
+
+
+def _area_faults(data: Data, known: _Known) -> Iterator[str]:
+    own = known.muscles | known.groups | known.regions
+    taken: dict[str, str] = {}
+    for name in sorted(own):
+        taken[fold(name)] = name
+    for entry in data["areas"]:
+        if "of" not in entry and entry["name"] not in own:
+            yield entry.fault(
+                f"{entry['name']} is no muscle, group or region: say what it is made `of`", "name"
+            )
+        for index, name in enumerate(entry.get("of", ())):
+            if name not in own and name not in known.areas:
+                yield entry.fault(f"{name} is no muscle, group, region or area", "of", index)
+        for word in (entry["name"], *entry.get("also", ())):
+            other = taken.setdefault(fold(word), entry["name"])
+            if other != entry["name"]:
+                yield entry.fault(f"{word} already means {other}", "also")
+
+
+def _exercise_faults(entry: DataEntry, anatomy: Anatomy, known: _Known) -> Iterator[str]:
+    name = entry["name"]
+    found = [entry.fault(f"{name}: {words}", *path) for words, path in entry_faults(entry, anatomy)]
+    yield from found
+    for key in ("easier", "harder"):
+        for index, other in enumerate(entry[key]):
+            if other not in known.exercises or other == name:
+                words = f"{name}: {other} is no other exercise of the catalogue"
+                yield entry.fault(words, key, index)
+    if not found:
+        credits = profile_of(entry, anatomy).credits
+        for who in entry.get("credit", {}):
+            if all(credits[m].derived == credits[m].credit for m in anatomy.groups.get(who, [who])):
+                words = f"{name}: credit for {who} is what derivation gives anyway"
+                yield entry.fault(words, "credit", who)
+
+
+def _alias_faults(table: list[DataEntry]) -> Iterator[str]:
+    taken: dict[str, DataEntry] = {}
+    for entry in table:
+        for name in (entry["name"], *entry.get("also", ())):
+            first = taken.setdefault(fold(name), entry)
+            if first is not entry:
+                yield entry.fault(
+                    f"{entry['name']}: {name} also means {first['name']} ({first.file}:{first.line})", "also"
+                )
+        own = [fold(name) for name in (entry["name"], *entry.get("also", ()))]
+        for name, folded in zip(entry.get("also", ()), own[1:], strict=True):
+            if own.count(folded) > 1:
+                yield entry.fault(f"{entry['name']}: {name} is the same name again", "also")

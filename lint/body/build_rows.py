@@ -1,0 +1,107 @@
+"""The data of the body as the rows that the built catalogue holds."""
+
+from __future__ import annotations
+
+from typing import Any
+
+from .anatomy import anatomy_of
+from .names import fold
+
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from collections.abc import Mapping, Sequence
+
+    from .anatomy import Anatomy
+    from .build_data import Data
+
+Row = tuple[Any, ...]
+
+
+def anatomy_from(data: Data) -> Anatomy:
+    """The anatomy that the data describe."""
+    return anatomy_of(action_rows(data), muscle_rows(data), curve_rows(data))
+
+
+def action_rows(data: Data) -> list[Row]:
+    """Joint actions: name, joint, what opposes it, how it turns an angle."""
+    return [
+        (e["name"], e["joint"], e.get("opposes"), next(iter(e["turns"].items())) if "turns" in e else None)
+        for e in data["actions"]
+    ]
+
+
+def curve_rows(data: Data) -> list[Row]:
+    """Length curves of muscles, angles in degrees, lengths in cm."""
+    return [
+        (
+            e["name"],
+            e["source"],
+            _frozen(e["angles"]),
+            e.get("least"),
+            e.get("most"),
+            _frozen(e.get("trusted", {})),
+        )
+        for e in data["mechanics"]
+    ]
+
+
+def muscle_rows(data: Data) -> list[Row]:
+    """Muscles: region, groups, joints crossed, curve, what they are to each action, sources."""
+    return [
+        (
+            e["name"],
+            e["region"],
+            tuple(e["groups"]),
+            tuple(e["crosses"]),
+            e.get("mechanics", ""),
+            tuple((action, tuple(map(_part_row, _listed(parts)))) for action, parts in e["acts"].items()),
+            tuple(e["sources"]),
+        )
+        for e in data["muscles"]
+    ]
+
+
+def _listed(parts: Any) -> list[Any]:
+    return parts if isinstance(parts, list) else [parts]
+
+
+def _part_row(part: Any) -> Row:
+    if isinstance(part, str):
+        return (part, (), "")
+    return (part["role"], _frozen(part.get("when", {})), part.get("because", ""))
+
+
+def _frozen(data: Mapping[str, Sequence[float]]) -> Row:
+    return tuple((key, tuple(value)) for key, value in data.items())
+
+
+def pair_rows(data: Data) -> list[Row]:
+    """Opposing pairs: name, both sides, whether more than a note may be said, sources."""
+    return [
+        (e["name"], tuple(map(_side_row, e["sides"])), e["more than a note"], tuple(e["sources"]))
+        for e in data["pairs"]
+    ]
+
+
+def _side_row(side: Mapping[str, Any]) -> Row:
+    return (side["words"], side["area"], tuple(side.get("actions", ())), tuple(side.get("patterns", ())))
+
+
+def areas(data: Data, anatomy: Anatomy) -> tuple[dict[str, tuple[str, ...]], tuple[str, ...]]:
+    """The muscles of every area by each of its names as they are compared, and the plain names in order."""
+    made = {entry["name"]: entry.get("of") for entry in data["areas"]}
+
+    def members(name: str) -> list[str]:
+        if made.get(name):
+            return [muscle for part in made[name] or () for muscle in members(part)]
+        return [name] if name in anatomy.muscles else anatomy.groups.get(name) or anatomy.regions[name]
+
+    order = list(anatomy.muscles)
+    names = list(dict.fromkeys([*made, *anatomy.groups, *anatomy.regions, *anatomy.muscles]))
+    also = {entry["name"]: entry.get("also", ()) for entry in data["areas"]}
+    areas = {}
+    for name in names:
+        found = tuple(sorted(set(members(name)), key=order.index))
+        for word in (name, *also.get(name, ())):
+            areas[fold(word)] = found
+    return areas, tuple(names)

@@ -1,0 +1,46 @@
+"""What one set of an exercise brings each muscle, group or area."""
+
+from __future__ import annotations
+
+from ..body import catalogue
+
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from ..body.catalogue import Exercise
+
+DIRECT, FRACTIONAL, TOTAL = "direct", "fractional", "total"
+INDIRECT_WEIGHT = {DIRECT: 0.0, FRACTIONAL: 0.5, TOTAL: 1.0}
+"""What an indirect set counts in each kind of count (pelland-2026-frac)."""
+
+
+_CREDITS: dict[Exercise, dict[str, float]] = {}
+_GROUPS_OF: dict[str, tuple[str, ...]] = {}
+
+
+def credits_of(exercise: Exercise) -> dict[str, float]:
+    """What one set brings each muscle and each group: 1 direct, 0.5 indirect.
+
+    A group takes the best weight among its muscles, never the sum.
+    """
+    known = _CREDITS.get(exercise)
+    if known is None:
+        known = _CREDITS[exercise] = {}
+        for muscles, weight in ((exercise.indirect, 0.5), (exercise.direct, 1.0)):
+            for muscle in muscles:
+                known[muscle] = weight
+                known.update(dict.fromkeys(_groups_of(muscle), weight))
+    return known
+
+
+def _groups_of(muscle: str) -> tuple[str, ...]:
+    if muscle not in _GROUPS_OF:
+        _GROUPS_OF[muscle] = tuple(group for group, members in catalogue.groups.items() if muscle in members)
+    return _GROUPS_OF[muscle]
+
+
+def credit(exercise: Exercise, area: str) -> float:
+    """What one set brings an area of any kind: the best weight among its muscles; 0 for an unknown area."""
+    known = credits_of(exercise)
+    if area in catalogue.credited:
+        return known.get(area, 0.0)
+    return max((known.get(muscle, 0.0) for muscle in catalogue.area(area) or ()), default=0.0)

@@ -1,0 +1,186 @@
+"""Programme -> what each week really holds. The one place that counts; rules read numbers and judge.
+
+A `Tally` holds visits (sessions on their days) and answers how many sets they bring to an area, a joint
+action or a pattern. `Week`, `Visit` and the tallies of a day, a block or the programme are all tallies, so
+the same questions can be put to each. Every answer is a `Count`, which knows the lines that it came from.
+"""
+
+from __future__ import annotations
+
+from datetime import timedelta
+
+from ..body.names import fold
+from ..syntax.cache import GenerationCache
+from .calendar import Calendar
+from .tally import Tally
+from .team_resources import NO_RESOURCES
+
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from collections.abc import Callable, Iterable
+    from datetime import date
+    from typing import Any
+
+    from ..body.catalogue import Exercise
+    from ..body.known import Known
+    from ..model.athlete import Athlete
+    from ..model.programme import Event, Member, Programme
+    from ..model.sessions import Activity, Block
+    from .calendar import Week
+    from .tally import Visit
+    from .team_resources import TeamResources
+
+
+class Ledger(Tally):
+    """A whole programme on its calendar, as one athlete is to train it.
+
+    ``today`` stands in where it does not say when it starts; ``around`` is what the team brings to it;
+    ``member`` is the athlete with what is adjusted for them, None where nobody is named.
+    """
+
+    __slots__ = ("_calendar", "_recalled", "_tallies", "around", "member", "programme", "today", "weeks")
+
+    def __init__(
+        self,
+        programme: Programme,
+        today: date,
+        around: TeamResources = NO_RESOURCES,
+        member: Member | None = None,
+    ) -> None:
+        self.today = today
+        self.around = around
+        self.member = member
+        self._calendar = Calendar(self)
+        self._tallies = GenerationCache()
+        self._recalled = GenerationCache()
+        super().__init__(())
+        self.lay_out(programme)
+
+    def lay_out(self, programme: Programme) -> None:
+        """Takes on a later state of the programme.
+
+        Visits, weeks and what was counted of them stay the same objects as far as their sessions did.
+        """
+        self.programme = programme
+        self.weeks: tuple[Week, ...] = tuple(self._calendar.weeks())
+        visits = tuple(visit for week in self.weeks for visit in week.visits)
+        if visits != self.visits:
+            for gone in set(self.visits).difference(visits):
+                gone.let_go()
+            super().__init__(visits)
+            self._tallies.turn()
+            self._recalled.turn()
+
+    def of_weeks(self, weeks: Iterable[Week]) -> Tally:
+        """All visits of several weeks."""
+        return self.together(tuple(visit for week in weeks for visit in week.visits))
+
+    def recall(self, work: Callable[..., Any], *of: Any) -> Any:
+        """What some work makes of parts of this ledger, and of limits: made again only once they change."""
+        return self._recalled.get((work, *of), lambda: work(*of))
+
+    def together(self, visits: tuple[Visit, ...]) -> Tally:
+        """A tally of several visits; the same one whenever it is asked for."""
+        if len(visits) == 1:
+            return visits[0]
+        tally: Tally = self._tallies.get(visits, lambda: Tally(visits))
+        return tally
+
+    @property
+    def athlete(self) -> Athlete | None:
+        """Who trains it, where that is written."""
+        return self.member.athlete if self.member else None
+
+    @property
+    def level(self) -> str:
+        """The athlete's level; empty where none is written."""
+        return self.athlete.level if self.athlete else ""
+
+    @property
+    def known(self) -> Known:
+        """The exercises that it may name."""
+        return self.around.known
+
+    def named(self, name: str) -> Exercise | str:
+        """What a name stands for: the exercise, or the name as it is compared where nobody knows it."""
+        return self.known.exercise(name) or fold(name)
+
+    @property
+    def equipment(self) -> frozenset[str] | None:
+        """What the athlete has to train with, the team's sets by name spelled out; None where not written."""
+        if self.athlete is None or not self.athlete.equipment:
+            return None
+        pieces = (self.around.equipment.get(term.words, (term.words,)) for term in self.athlete.equipment)
+        return frozenset(piece.casefold() for several in pieces for piece in several)
+
+    def of_block(self, block: Block) -> Tally:
+        """All visits of a block."""
+        return self.of_weeks(self.weeks_of(block))
+
+    def weeks_of(self, block: Block) -> tuple[Week, ...]:
+        """The weeks of a block."""
+        return self.weeks[block.first - 1 : block.first - 1 + block.weeks]
+
+    def typical_weeks(self) -> list[Week]:
+        """Weeks whose dose is what a block is about, outside rehabilitation."""
+        return [week for week in self.weeks if week.is_typical() and not week.rehabilitation]
+
+    def like_weeks(self) -> list[tuple[Week, tuple[int, ...]]]:
+        """One week for each different content, with the numbers of all weeks that hold the same."""
+        alike: dict[tuple[object, ...], list[Week]] = {}
+        for week in self.weeks:
+            alike.setdefault((week.block, week.is_typical(), week.rehabilitation, week.visits), []).append(
+                week
+            )
+        return [(weeks[0], tuple(week.number for week in weeks)) for weeks in alike.values()]
+
+    @property
+    def ends(self) -> date | None:
+        """Its last day; None where no start is written."""
+        starts = self.programme.starts
+        return None if starts is None else starts + timedelta(days=7 * len(self.weeks) - 1)
+
+    def day_number(self, day: date) -> int | None:
+        """The number of a calendar day from the start (1: the first day); None where no start is written."""
+        starts = self.programme.starts
+        return None if starts is None else (day - starts).days + 1
+
+    def activities(self) -> list[tuple[int, Week, Activity]]:
+        """Every activity outside the gym on each of its days, by the day's number from the start."""
+        return [
+            ((week.number - 1) * 7 + day, week, activity)
+            for week in self.weeks
+            for activity in week.block.activities
+            for day in activity.days
+        ]
+
+    def events(self) -> list[tuple[int, Event]]:
+        """Dated events by their day's number from the start, in order."""
+        dated = [
+            (number, event)
+            for event in self.programme.events
+            if event.date is not None and (number := self.day_number(event.date)) is not None
+        ]
+        return sorted(dated, key=lambda pair: pair[0])
+
+    def training_days(self) -> list[tuple[int, Week, Tally]]:
+        """Every day with a session, as the day's number from the start (1: the first day), in order."""
+        return [
+            ((week.number - 1) * 7 + day, week, tally) for week in self.weeks for day, tally in week.days()
+        ]
+
+
+class Lifter:
+    """An athlete with all their programmes that are known, those with a start day first and in order."""
+
+    __slots__ = ("around", "athlete", "plans", "today")
+
+    def __init__(
+        self, athlete: Athlete, plans: Iterable[Ledger], today: date, around: TeamResources = NO_RESOURCES
+    ) -> None:
+        self.athlete = athlete
+        self.plans = sorted(
+            plans, key=lambda plan: (plan.programme.starts is None, plan.programme.starts or today)
+        )
+        self.today = today
+        self.around = around

@@ -1,0 +1,171 @@
+"""How long a session takes: work, rest inside and between exercises, warm-up sets and preparation.
+
+The core is the sum that trials print: sets x repetitions x tempo, and (sets - 1) x rest (loadit-2020). Around
+it stand what a gym adds: changing over to the next exercise, warm-up sets, preparation. All of it is a
+range, since lifters differ and coaches leave things open.
+"""
+
+from __future__ import annotations
+
+from ..model.quantities import NOTHING, Range
+
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from collections.abc import Iterable
+
+    from ..model.sessions import Pairing, Prescription, Work
+
+REPETITION = Range(2, 4)
+"""Seconds of one repetition without a stated tempo: 1-2 up, 1-2 down (acsm-2009)."""
+
+AS_FAST_AS_POSSIBLE = 1.0
+"""Seconds of a phase written X (common practice, no source)."""
+
+WALKING = Range(0.8, 1.5)
+"""Metres a second under load (common practice, no source)."""
+
+OPEN_SET = Range(20, 45)
+"""Seconds of a set whose length is not stated (common practice, no source)."""
+
+REST = {"heavy": Range(120, 300), "light": Range(30, 90)}
+"""Seconds of rest where none is stated: 2-5 min for strength, 30-90 s for lighter work (us-pag-2018)."""
+
+REST_OPEN = Range(30, 300)
+"""Seconds of rest where neither rest nor repetitions are stated: the two above together."""
+
+CHANGE_OVER = Range(60, 180)
+"""Seconds from one exercise to the next: loading, walking, setting up (common practice, no source)."""
+
+NEXT_STATION = Range(5, 20)
+"""Seconds between members of a superset or circuit where no rest is stated (common practice, no source)."""
+
+WARM_UP_SET = Range(60, 150)
+"""Seconds of a warm-up set with its rest (common practice, no source)."""
+
+PREPARATION = Range(300, 600)
+"""Seconds of general preparation where a session lists any: 5-10 min (handbook convention, from memory)."""
+
+
+class SessionTime:
+    """Seconds of a session, each a range: ``work`` under load, ``rest`` within exercises, ``around`` them.
+
+    ``around`` holds change-overs, warm-up sets and preparation.
+    """
+
+    __slots__ = ("around", "rest", "work")
+
+    def __init__(self, work: Range, rest: Range, around: Range) -> None:
+        self.work = work
+        self.rest = rest
+        self.around = around
+
+    @property
+    def total(self) -> Range:
+        """Seconds of the whole session."""
+        return self.work + self.rest + self.around
+
+    def __add__(self, other: SessionTime) -> SessionTime:
+        return SessionTime(self.work + other.work, self.rest + other.rest, self.around + other.around)
+
+
+NO_TIME = SessionTime(NOTHING, NOTHING, NOTHING)
+
+Line = tuple["Prescription", "tuple[tuple[Work, str], ...]"]
+"""A prescription and its groups of sets in a week, each with its slot (heavy, light or empty)."""
+
+
+def session_time(lines: Iterable[Line], *, prepared: bool, change_over: Range = CHANGE_OVER) -> SessionTime:
+    """The time of a session from its lines in order; ``prepared`` where it lists any preparation."""
+    time = SessionTime(NOTHING, NOTHING, PREPARATION if prepared else NOTHING)
+    items = _items(lines)
+    for item in items:
+        time += _item_time(item)
+    return time + SessionTime(NOTHING, NOTHING, change_over * max(len(items) - 1, 0))
+
+
+def _items(lines: Iterable[Line]) -> list[list[Line]]:
+    """Lines drawn together into items: a superset or circuit is one, every other line its own."""
+    items: list[list[Line]] = []
+    open_pairing: Pairing | None = None
+    for line in lines:
+        if not line[1]:
+            continue
+        paired = line[0].paired
+        if paired is not None and paired is open_pairing:
+            items[-1].append(line)
+        else:
+            items.append([line])
+        open_pairing = paired
+    return items
+
+
+def _item_time(item: list[Line]) -> SessionTime:
+    time = NO_TIME
+    for line, works in item:
+        warm_up = (line.warm_up_sets or NOTHING).by(WARM_UP_SET)
+        if line.every is not None and line.lasts is not None:
+            time += SessionTime(line.lasts, NOTHING, warm_up)
+            continue
+        work = sum((_work_time(work) for work, _ in works), NOTHING)
+        time += SessionTime(work, _rest_of(line, works), warm_up)
+    return time + SessionTime(NOTHING, _rest_of_rounds(item), NOTHING)
+
+
+def _work_time(work: Work) -> Range:
+    """Seconds under load of a group of sets; work on each side in turn takes twice as long."""
+    sets = work.sets or NOTHING
+    reps = work.reps.total(sets) if work.reps else None
+    if work.hold is not None:
+        seconds = (reps or sets).by(work.hold)
+    elif reps is not None:
+        seconds = reps.by(_repetition(work))
+    elif work.distance is not None:
+        state = Range(work.distance.low / WALKING.high, work.distance.high / WALKING.low)
+        seconds = sets.by(state)
+    else:
+        seconds = sets.by(OPEN_SET)
+    return seconds * 2 if work.side == "each" else seconds
+
+
+def set_time(work: Work) -> Range | None:
+    """Seconds of one set by its tempo, on each side; None where tempo or repetitions are not stated."""
+    reps = work.reps.a_set() if work.reps else None
+    return None if reps is None or work.tempo is None else reps.by(_repetition(work))
+
+
+def _repetition(work: Work) -> Range:
+    if work.tempo is None:
+        return REPETITION
+    seconds = sum(AS_FAST_AS_POSSIBLE if phase is None else phase for phase in work.tempo)
+    return Range(seconds, seconds)
+
+
+def _rest_of(line: Prescription, works: tuple[tuple[Work, str], ...]) -> Range:
+    """Rest after every set of a line but its last."""
+    rests = [((work.sets or NOTHING), _rest_after(line, work, slot)) for work, slot in works]
+    rest = sum((sets.by(one) for sets, one in rests), NOTHING)
+    last = rests[-1][1]
+    return Range(max(rest.low - last.low, 0.0), max(rest.high - last.high, 0.0))
+
+
+def _rest_after(line: Prescription, work: Work, slot: str) -> Range:
+    if work.rest is not None:
+        return work.rest
+    return NEXT_STATION if line.paired is not None else REST.get(slot, REST_OPEN)
+
+
+def _rest_of_rounds(item: list[Line]) -> Range:
+    """The rest that a superset or circuit states for itself, after every round but the last.
+
+    The members' own rests are counted with them, one too few for each member but the last of a round.
+    """
+    paired = item[0][0].paired
+    if paired is None:
+        return NOTHING
+    between = sum((_rest_after(line, *works[-1]) for line, works in item[:-1]), NOTHING)
+    rounds = max(((works[0][0].sets or NOTHING) for _, works in item), key=lambda sets: sets.high)
+    if paired.rest is None:
+        return between
+    return between + Range(
+        max(rounds.low - 1, 0.0) * paired.rest.low, max(rounds.high - 1, 0.0) * paired.rest.high
+    )

@@ -1,0 +1,3 @@
+"""What stands at the caret, and what may be written there."""
+
+from __future__ import annotations

@@ -1,0 +1,3 @@
+"""Open documents and their reviews."""
+
+from __future__ import annotations

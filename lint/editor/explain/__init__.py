@@ -1,0 +1,3 @@
+"""Exercises, areas, effort, rules and counts explained in Markdown."""
+
+from __future__ import annotations

@@ -1,0 +1,81 @@
+"""An exercise in words: what it trains, at what length, by which joint actions."""
+
+from __future__ import annotations
+
+from functools import lru_cache
+
+from ...body.names import fold
+from ...counting.set_group import FAST_KINDS
+from ...reporters.exercises_text import gathered
+from ...wording.words import listed
+from .markdown import bullets, md, paragraphs
+
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from ...body.catalogue import Exercise
+    from ...body.known import Known
+
+LENGTHS = ("long", "middle to long", "middle", "short to middle", "short", "")
+
+
+def profile(exercise: Exercise, called: str) -> str:
+    """The exercise under the name that the coach uses."""
+    name = f"**{md(called)}**"
+    if fold(called) != fold(exercise.name):
+        name += f" is {md(exercise.name)}"
+    kind = "" if exercise.kind == "dynamic" else exercise.kind
+    done = [kind, "" if exercise.implement == "none" else exercise.implement, *exercise.patterns]
+    fast = "Work for speed: its sets never count as hard ones." if exercise.kind in FAST_KINDS else ""
+    return paragraphs(
+        f"{name} ({', '.join(dict.fromkeys(part for part in done if part))})" if any(done) else name,
+        bullets(_lines(exercise)),
+        fast,
+    )
+
+
+def _lines(exercise: Exercise) -> list[str]:
+    assists = f"; assisting: {', '.join(exercise.assists)}" if exercise.assists else ""
+    lines = [f"trains {_by_length(exercise, exercise.direct)}"]
+    if exercise.indirect:
+        lines.append(f"helping, half a set: {_by_length(exercise, exercise.indirect)}")
+    return [*lines, f"joint actions: {', '.join(exercise.actions)}{assists}"]
+
+
+def _by_length(exercise: Exercise, muscles: tuple[str, ...]) -> str:
+    """``hamstrings at long length; adductor magnus at short to middle length``."""
+    by_length: dict[str, list[str]] = {}
+    for muscle in muscles:
+        by_length.setdefault(_length(exercise, muscle), []).append(muscle)
+    ordered = sorted(by_length, key=LENGTHS.index)
+    return "; ".join(
+        f"{gathered(by_length[length])}{f' at {length} length' if length else ''}" for length in ordered
+    )
+
+
+def _length(exercise: Exercise, muscle: str) -> str:
+    """At what length a muscle works on average; both classes where models differ; "" where not known."""
+    length = exercise.lengths.get(muscle, "")
+    if not length or exercise.length_is_sure(muscle):
+        return length
+    return "middle to long" if exercise.positions[muscle] > 0.5 else "short to middle"
+
+
+def unknown(name: str, known: Known) -> str:
+    """An exercise that nobody knows."""
+    near = [md(one) for one in _nearest(name, known)]
+    offered = f" Nearest: {listed(near)}." if near else ""
+    return f"**{md(name)}** is no exercise that is known, so its sets are not counted.{offered}"
+
+
+@lru_cache(maxsize=64)
+def _nearest(name: str, known: Known) -> list[str]:
+    return known.nearest(name)
+
+
+def against(exercise: Exercise, other: Exercise) -> str:
+    """What an alternate trains directly that the line's exercise does not, and the other way round."""
+    more = [muscle for muscle in exercise.direct if muscle not in other.direct]
+    less = [muscle for muscle in other.direct if muscle not in exercise.direct]
+    parts = [f"adds {gathered(more)}" if more else "", f"leaves out {gathered(less)}" if less else ""]
+    said = " and ".join(part for part in parts if part) or "trains the same muscles directly"
+    return f"In place of {md(other.name)} it {said}."

@@ -1,0 +1,3 @@
+"""Rules: how they are declared, limited, found and run."""
+
+from __future__ import annotations

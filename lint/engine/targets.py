@@ -1,0 +1,77 @@
+"""What rules look at: each different athlete, programme, week, session and group of sets once."""
+
+from __future__ import annotations
+
+from ..counting.ledger import Lifter
+from ..counting.tally import Visit
+from .limits import Situation
+from .registry import SCOPES
+
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from ..counting.ledger import Ledger
+    from .registry import Subject
+
+
+class Target:
+    """One thing that rules look at, its weeks, those of them outside rehabilitation, and the situation.
+
+    ``key`` tells where it stands and what it says, with whatever else a rule that does not look beyond may
+    see of it but for what stands outside sessions.
+    """
+
+    __slots__ = ("key", "outside", "situation", "unit", "weeks")
+
+    def __init__(
+        self,
+        unit: Subject,
+        weeks: tuple[int, ...],
+        outside: tuple[int, ...],
+        situation: Situation,
+        key: tuple[object, ...],
+    ) -> None:
+        self.unit = unit
+        self.weeks = weeks
+        self.outside = outside
+        self.situation = situation
+        self.key = (*key, bool(outside))
+
+
+def targets_of(subject: Ledger | Lifter) -> dict[str, list[Target]]:
+    """What rules of each scope look at: each different thing once."""
+    fed: dict[str, list[Target]] = {scope: [] for scope in SCOPES.values()}
+    if isinstance(subject, Lifter):
+        fed["athlete"].append(Target(subject, (), (), Situation(level=subject.athlete.level), ()))
+        return fed
+    weeks: dict[str, dict[Subject, tuple[int, ...]]] = {scope: {} for scope in SCOPES.values()}
+    keys: dict[Subject, tuple[object, ...]] = {}
+    says = {block: tuple(one.meaning for one in block.sessions) for block in subject.programme.blocks}
+    weeks["programme"][subject] = tuple(week.number for week in subject.weeks)
+    keys[subject] = tuple(says.values())
+    for week, numbers in subject.like_weeks():
+        weeks["week"][week] = numbers
+        keys[week] = (week.number, says[week.block])
+        for visit in week.visits:
+            weeks["session"][visit] = (*weeks["session"].get(visit, ()), *numbers)
+            session = visit.session
+            keys.setdefault(visit, (week.number, visit.day, session.number, session.meaning))
+    for one, numbers in weeks["session"].items():
+        assert isinstance(one, Visit)
+        for index, entry in enumerate(one.own):
+            weeks["prescription"][entry] = (*weeks["prescription"].get(entry, ()), *numbers)
+            keys.setdefault(entry, (*keys[one], index))
+    rehabilitation = {week.number for week in subject.weeks if week.rehabilitation}
+    situations: dict[str, Situation] = {}
+    for scope, units in weeks.items():
+        for unit, numbers in units.items():
+            numbers = tuple(sorted(set(numbers)))
+            outside = numbers and tuple(number for number in numbers if number not in rehabilitation)
+            phase = _phase(subject, scope, numbers)
+            if phase not in situations:
+                situations[phase] = Situation(subject.programme.goal, subject.level, phase)
+            fed[scope].append(Target(unit, numbers, outside, situations[phase], keys[unit]))
+    return fed
+
+
+def _phase(ledger: Ledger, scope: str, weeks: tuple[int, ...]) -> str:
+    return ledger.programme.phase if scope == "programme" else ledger.weeks[weeks[0] - 1].phase

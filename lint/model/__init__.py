@@ -1,0 +1,3 @@
+"""Programmes and athletes: typed and located, nothing counted yet."""
+
+from __future__ import annotations

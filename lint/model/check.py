@@ -1,0 +1,35 @@
+"""A tree held against its schema: findings for what does not fit."""
+
+from __future__ import annotations
+
+from ..findings.finding import Finding
+from ..schemas.fast_check import fits
+
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from ..syntax.tree import Anchor, Reading
+
+
+def checked(reading: Reading, schema: str) -> list[Finding]:
+    """What reading a file found, and what its schema has against it.
+
+    The quick check is right whenever it says that all is well; else the jsonschema library decides.
+    """
+    found = list(reading.findings)
+    if reading.root is not None and not fits(schema)(reading.root.plain):
+        from ..schemas.explain import explain
+
+        found += explain(reading.root, schema)
+    if not any(finding.severity == "error" for finding in reading.findings):
+        found += [_unused(anchor) for anchor in reading.anchors if not anchor.used]
+    return found
+
+
+def _unused(anchor: Anchor) -> Finding:
+    return Finding(
+        "anchor-unused",
+        "note",
+        anchor.place,
+        f"Nothing uses the anchor `{anchor.name}`.",
+        change="Take it out, or use it.",
+    )

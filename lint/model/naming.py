@@ -1,0 +1,26 @@
+"""How lines, exercises and days are called in messages."""
+
+from __future__ import annotations
+
+from .sessions import WEEKDAYS
+
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from .programme import Programme
+    from .sessions import Prescription
+
+
+def line_name(line: Prescription) -> str:
+    """``Lower A, back squat``."""
+    return ", ".join(part for part in (line.session.name, exercise_name(line)) if part)
+
+
+def exercise_name(line: Prescription) -> str:
+    """``back squat``, or ``back squat then front squat`` where it changes by week."""
+    return " then ".join(dict.fromkeys(term.words for term in line.names()))
+
+
+def day_name(programme: Programme, day: int) -> str:
+    """The weekday of a day, ``Monday``, counted from 1, the day on which the programme starts."""
+    first = programme.starts.weekday() if programme.starts else 0
+    return WEEKDAYS[(first + day - 1) % 7].capitalize()

@@ -1,0 +1,145 @@
+"""The typed, located model of a programme and its athletes: what the coach wrote, nothing counted yet."""
+
+from __future__ import annotations
+
+from .sessions import Slice
+
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from collections.abc import Iterator
+    from datetime import date
+
+    from ..text.places import Place, Term
+    from .athlete import Athlete
+    from .sessions import Block, Prescription, Session
+
+
+class Rehabilitation:
+    """A stage of rehabilitation that somebody licensed advises, and the day it ends.
+
+    ``places`` tells where each value was written, by key.
+    """
+
+    __slots__ = ("adviser", "place", "places", "stage", "until")
+
+    def __init__(
+        self, place: Place, stage: str, adviser: str, until: date | None, places: dict[str, Place]
+    ) -> None:
+        self.place = place
+        self.places = places
+        self.stage = stage
+        self.adviser = adviser
+        self.until = until
+
+
+class Event:
+    """A dated event: a match, a regatta, a test."""
+
+    __slots__ = ("date", "name", "note", "place")
+
+    def __init__(self, name: str, place: Place, date: date | None, note: str) -> None:
+        self.name = name
+        self.place = place
+        self.date = date
+        self.note = note
+
+
+class Adjustment:
+    """What is different for one athlete on a programme: an exercise swapped, left out, or with other values.
+
+    ``swap`` is the exercise that comes instead; ``values`` are sets or load by week.
+    """
+
+    __slots__ = ("exercise", "leave_out", "note", "swap", "values")
+
+    def __init__(
+        self,
+        exercise: Term,
+        swap: Term | None,
+        leave_out: bool,
+        values: dict[str, tuple[Slice, ...]],
+        note: str,
+    ) -> None:
+        self.exercise = exercise
+        self.swap = swap
+        self.leave_out = leave_out
+        self.values = values
+        self.note = note
+
+    def version(self, week: int) -> list[int]:
+        """Numbers that are the same for weeks of the programme in which it reads the same."""
+        return [held.first for held in self.in_week(week).values()]
+
+    def in_week(self, week: int) -> dict[str, Slice]:
+        """The values that it puts in place of the line's own in a week of the programme."""
+        held = {
+            key: one for key, slices in self.values.items() for one in slices if one.first <= week <= one.last
+        }
+        if self.swap is not None:
+            held["exercise"] = Slice(1, week, self.swap.words, self.swap.place)
+        return held
+
+
+class Member:
+    """An athlete on a programme, with what is adjusted for them."""
+
+    __slots__ = ("adjustments", "athlete")
+
+    def __init__(self, athlete: Athlete, adjustments: tuple[Adjustment, ...] = ()) -> None:
+        self.athlete = athlete
+        self.adjustments = adjustments
+
+
+class Programme:
+    """A whole programme: what it is for, whom it is for, and its blocks in order.
+
+    ``places`` tells where goal, phase and start stand, by key, as far as they do.
+    """
+
+    __slots__ = (
+        "blocks",
+        "events",
+        "focus",
+        "goal",
+        "members",
+        "name",
+        "note",
+        "phase",
+        "place",
+        "places",
+        "priority",
+        "rehabilitation",
+        "starts",
+        "weeks",
+    )
+
+    def __init__(self, name: str, place: Place) -> None:
+        self.name = name
+        self.place = place
+        self.places: dict[str, Place] = {}
+        self.members: tuple[Member, ...] = ()
+        self.goal = ""
+        self.phase = ""
+        self.focus: tuple[Term, ...] = ()
+        self.priority: tuple[Term, ...] = ()
+        self.starts: date | None = None
+        self.weeks = 1
+        self.events: tuple[Event, ...] = ()
+        self.note = ""
+        self.blocks: tuple[Block, ...] = ()
+        self.rehabilitation: Rehabilitation | None = None
+
+    @property
+    def athletes(self) -> tuple[Athlete, ...]:
+        """Everybody who is on it."""
+        return tuple(member.athlete for member in self.members)
+
+    def sessions(self) -> Iterator[Session]:
+        """Every session, in the order of the file."""
+        for block in self.blocks:
+            yield from block.sessions
+
+    def prescriptions(self) -> Iterator[Prescription]:
+        """Every prescription, in the order of the file."""
+        for session in self.sessions():
+            yield from session.prescriptions

@@ -1,0 +1,316 @@
+"""Quantities as coaches write them: "4-8", "80 %", "3 min", "2 RIR", "10RM" -> typed values.
+
+Every reader here takes a plain value from the file (text or number) and gives a typed value, or None where
+it cannot be read; saying so to the coach is the schema's part.
+"""
+
+from __future__ import annotations
+
+from ..wording.words import plain
+
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from collections.abc import Callable
+
+KG_PER_LB = 0.45359237
+"""International avoirdupois pound, exact by definition (1959)."""
+
+
+class Range:
+    """A number or a range of numbers, both ends included; ``low`` and ``high`` are equal for one number."""
+
+    __slots__ = ("high", "low")
+
+    def __init__(self, low: float, high: float) -> None:
+        self.low = low
+        self.high = high
+
+    @property
+    def middle(self) -> float:
+        """Half-way between the ends."""
+        return (self.low + self.high) / 2
+
+    def __add__(self, other: Range) -> Range:
+        return Range(self.low + other.low, self.high + other.high)
+
+    def __mul__(self, factor: float) -> Range:
+        return Range(self.low * factor, self.high * factor)
+
+    def by(self, other: Range) -> Range:
+        """The product with a range of numbers not below zero."""
+        return Range(self.low * other.low, self.high * other.high)
+
+    def meets(self, other: Range) -> bool:
+        """Whether the two share a number."""
+        return self.low <= other.high and other.low <= self.high
+
+    def __eq__(self, other: object) -> bool:
+        return isinstance(other, Range) and (self.low, self.high) == (other.low, other.high)
+
+    def __hash__(self) -> int:
+        return hash((self.low, self.high))
+
+    def __str__(self) -> str:
+        return plain(self.low) if self.low == self.high else f"{plain(self.low)}-{plain(self.high)}"
+
+    __repr__ = __str__
+
+
+NOTHING = Range(0, 0)
+
+
+class Reps:
+    """Repetitions of the sets of a line.
+
+    ``sets``: a range for each set where the coach wrote one number a set (``12/10/8``), else a single range
+    that holds for every set; empty for ``amrap``. ``open_last``: the last set goes on to what is possible
+    (``5+``). ``parts``: the pieces of a cluster set (``2+2+2``), whose sum is the repetitions of one set.
+    """
+
+    __slots__ = ("open_last", "parts", "sets")
+
+    def __init__(
+        self, sets: tuple[Range, ...], *, open_last: bool = False, parts: tuple[int, ...] = ()
+    ) -> None:
+        self.sets = sets
+        self.open_last = open_last
+        self.parts = parts
+
+    @property
+    def each_set(self) -> bool:
+        """Whether every set has its own number."""
+        return len(self.sets) > 1
+
+    def a_set(self) -> Range | None:
+        """The range over the sets of the line, or None where the number is left open."""
+        if not self.sets:
+            return None
+        return Range(min(one.low for one in self.sets), max(one.high for one in self.sets))
+
+    def total(self, sets: Range) -> Range | None:
+        """Repetitions of ``sets`` sets together, or None where the number is left open."""
+        if not self.sets:
+            return None
+        if self.each_set:
+            return sum(self.sets, NOTHING)
+        return sets.by(self.sets[0])
+
+
+class Load:
+    """What is on the bar.
+
+    ``kind`` says what ``values`` are: ``percent`` of 1RM; ``mass`` in kg; ``bodyweight`` kg added to the
+    lifter's own (below zero: taken off); ``share`` percent of body mass; ``rm`` repetitions of a repetition
+    maximum; ``top set`` percent of the line's top set; ``label`` a band or pin (``values`` empty).
+    ``pieces`` is the number of equal implements (``2 x 24 kg``, a value being one of them). ``unit`` is the
+    unit as written (kg or lb). Several values: one for each set.
+    """
+
+    __slots__ = ("kind", "pieces", "unit", "values", "words")
+
+    def __init__(
+        self, kind: str, values: tuple[Range, ...], words: str, *, unit: str = "", pieces: int = 1
+    ) -> None:
+        self.kind = kind
+        self.values = values
+        self.words = words
+        self.unit = unit
+        self.pieces = pieces
+
+    @property
+    def span(self) -> Range | None:
+        """From the lightest to the heaviest set, in the unit of ``kind``, pieces together."""
+        if not self.values:
+            return None
+        low = min(one.low for one in self.values) * self.pieces
+        return Range(low, max(one.high for one in self.values) * self.pieces)
+
+
+Tempo = tuple["float | None", "float | None", "float | None", "float | None"]
+"""Lowering, bottom, lifting, top in seconds; None is as fast as possible (X)."""
+
+
+def _number(words: str) -> float | None:
+    words = words.strip()
+    if not words.replace(".", "", 1).isdecimal() or not words.isascii() or len(words) > 12:
+        return None
+    return float(words)
+
+
+def number_or_range(value: object) -> Range | None:
+    """``3``, ``3-4``, ``7.5-8`` as a range; one that runs backwards is read as if turned round."""
+    if isinstance(value, bool):
+        return None
+    if isinstance(value, (int, float)):
+        return Range(float(value), float(value))
+    if not isinstance(value, str):
+        return None
+    first, dash, last = value.partition("-")
+    one = _number(first)
+    other = _number(last) if dash else one
+    if one is None or other is None:
+        return None
+    return Range(min(one, other), max(one, other))
+
+
+def in_order(words: str) -> str:
+    """The words with every range that runs backwards turned round: ``8-5`` becomes ``5-8``."""
+    import re
+
+    def turned(found: re.Match[str]) -> str:
+        first, last = found.groups()
+        return f"{last}-{first}" if float(first) > float(last) else found[0]
+
+    return re.sub(r"([0-9]+(?:\.[0-9]+)?)-([0-9]+(?:\.[0-9]+)?)", turned, words)
+
+
+def _each(words: str, read: Callable[[object], Range | None]) -> tuple[Range, ...] | None:
+    """``70/75/80``: a range for each part, or None where one cannot be read."""
+    parts = [read(part) for part in words.split("/")]
+    known = tuple(part for part in parts if part is not None)
+    return known if len(known) == len(parts) else None
+
+
+def reps(value: object) -> Reps | None:
+    """``5``, ``5-8``, ``12/10/8``, ``2+2+2``, ``amrap``, ``5+``, ``5/5/5+``."""
+    if not isinstance(value, str):
+        one = number_or_range(value)
+        return None if one is None else Reps((one,))
+    words = value.strip().lower()
+    if words == "amrap":
+        return Reps((), open_last=True)
+    open_last = words.endswith("+")
+    words = words.removesuffix("+")
+    if "+" in words:
+        pieces = _each(words.replace("+", "/"), number_or_range)
+        if pieces is None or open_last:
+            return None
+        return Reps((sum(pieces, NOTHING),), parts=tuple(int(piece.low) for piece in pieces))
+    sets = _each(words, number_or_range)
+    return None if sets is None else Reps(sets, open_last=open_last)
+
+
+def load(value: object) -> Load | None:
+    """Any load of the programme file; see `Load`."""
+    if not isinstance(value, str):
+        return None
+    words = " ".join(value.split())
+    low = words.lower()
+    if low.startswith(("band ", "pin ")) or low.endswith(" band"):
+        return Load("label", (), words)
+    if low.startswith("bodyweight"):
+        return _bodyweight(words, low.removeprefix("bodyweight").strip())
+    if low.endswith("bodyweight"):
+        return _percent("share", words, low.removesuffix("bodyweight"))
+    if low.endswith("of top set"):
+        return _percent("top set", words, low.removesuffix("of top set"))
+    if low.endswith("%"):
+        return _percent("percent", words, low)
+    if low.endswith("rm"):
+        known = number_or_range(low.removesuffix("rm"))
+        return None if known is None else Load("rm", (known,), words)
+    if low.endswith(("kg", "lb")):
+        return _mass(words, low)
+    return Load("label", (), words)
+
+
+def _bodyweight(words: str, rest: str) -> Load | None:
+    if not rest:
+        return Load("bodyweight", (NOTHING,), words)
+    sign = {"+": 1.0, "-": -1.0}.get(rest[0])
+    added = _mass(words, rest[1:].strip())
+    if sign is None or added is None:
+        return None
+    ends = [(one.low * sign, one.high * sign) for one in added.values]
+    return Load("bodyweight", tuple(Range(min(pair), max(pair)) for pair in ends), words, unit=added.unit)
+
+
+def _percent(kind: str, words: str, figures: str) -> Load | None:
+    figures = figures.strip()
+    if not figures.endswith("%"):
+        return None
+    values = _each(figures[:-1], number_or_range)
+    return None if values is None else Load(kind, values, words)
+
+
+def _mass(words: str, figures: str) -> Load | None:
+    unit = figures[-2:]
+    figures = figures[:-2].strip()
+    pieces = 1
+    count, times, one = figures.partition("x")
+    if times:
+        if not count.strip().isdecimal():
+            return None
+        pieces, figures = int(count), one.strip()
+    values = _each(figures, number_or_range)
+    if values is None or unit not in ("kg", "lb"):
+        return None
+    factor = 1.0 if unit == "kg" else KG_PER_LB
+    return Load("mass", tuple(each * factor for each in values), words, unit=unit, pieces=pieces)
+
+
+def mass(value: object) -> float | None:
+    """``72 kg`` or ``160 lb`` in kilograms."""
+    known = load(value)
+    if known is None or known.kind != "mass" or known.span is None:
+        return None
+    return known.span.middle
+
+
+_SECONDS = {"s": 1.0, "min": 60.0, "h": 3600.0}
+
+
+def duration(value: object) -> Range | None:
+    """``90 s``, ``3 min``, ``2-3 min`` in seconds."""
+    return _with_unit(value, _SECONDS)
+
+
+def distance(value: object) -> Range | None:
+    """``20 m``, ``20-30 m``, ``1 km`` in metres."""
+    return _with_unit(value, {"km": 1000.0, "m": 1.0})
+
+
+def velocity(value: object) -> Range | None:
+    """``0.5 m/s``, ``0.5-0.7 m/s`` in metres per second."""
+    return _with_unit(value, {"m/s": 1.0})
+
+
+def percent(value: object) -> Range | None:
+    """``20 %`` as a range of percent."""
+    return _with_unit(value, {"%": 1.0})
+
+
+def _with_unit(value: object, units: dict[str, float]) -> Range | None:
+    if not isinstance(value, str):
+        return None
+    words = value.strip().lower()
+    for unit, factor in units.items():
+        if words.endswith(unit):
+            known = number_or_range(words.removesuffix(unit).strip())
+            if known is not None:
+                return known * factor
+    return None
+
+
+def tempo(value: object) -> Tempo | None:
+    """``3-1-X-0``: lowering, bottom, lifting, top in seconds, X as fast as possible."""
+    if not isinstance(value, str):
+        return None
+    parts: list[float | None] = []
+    for part in value.strip().lower().split("-"):
+        known = None if part == "x" else _number(part)
+        if known is None and part != "x":
+            return None
+        parts.append(known)
+    if len(parts) != 4:
+        return None
+    return (parts[0], parts[1], parts[2], parts[3])
+
+
+def weeks(key: str) -> tuple[int, int] | None:
+    """The key of a by-week value, ``3`` or ``1-3``, as first and last week."""
+    first, dash, last = key.partition("-")
+    if not first.isdecimal() or (dash and not last.isdecimal()) or len(key) > 9:
+        return None
+    one, other = int(first), int(last) if dash else int(first)
+    return (min(one, other), max(one, other)) if one and other else None

@@ -1,0 +1,100 @@
+"""Tree -> athlete."""
+
+from __future__ import annotations
+
+from ..syntax.tree import Mapping
+from ..text.places import Term
+from . import quantities
+from .athlete import Athlete, BestLift, Restriction
+from .quantities import Range
+from .values import (
+    Located,
+    Reader,
+    items_of,
+    number_of,
+    term_of,
+    terms_of,
+    text_of,
+    weekdays_of,
+    whole_number,
+)
+
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from collections.abc import Iterator
+
+    from ..findings.finding import Finding
+    from ..syntax.tree import Node
+
+
+# Athlete
+
+
+def read_athlete(root: Node) -> tuple[Athlete | None, list[Finding]]:
+    """The athlete of a tree and what cannot be meant in it; None where not even a list of keys is there."""
+    if not isinstance(root, Mapping):
+        return None, []
+    reader = AthleteReader([])
+    athlete = reader.athlete(Located(root, root.source))
+    text = athlete.extent.text
+    athlete.extent = text.place(0, len(text.content))
+    return athlete, reader.findings
+
+
+class AthleteReader(Reader):
+    """Reads an athlete from a group of keys."""
+
+    def __init__(self, findings: list[Finding]) -> None:
+        super().__init__()
+        self.findings = findings
+
+    def athlete(self, at: Located) -> Athlete:
+        """The athlete."""
+        name = at.get("name")
+        athlete = Athlete(text_of(name), name.place if name else at.place)
+        athlete.extent = at.written
+        athlete.level = text_of(at.get("level"))
+        athlete.sport = text_of(at.get("sport"))
+        athlete.age = number_of(at.get("age"), OLDEST)
+        mass = at.get("body mass")
+        athlete.body_mass = None if mass is None else quantities.mass(mass.plain)
+        athlete.best_lifts = tuple(self.best_lifts(at.get("best lifts")))
+        athlete.equipment = terms_of(at.get("equipment"))
+        athlete.days = weekdays_of(at.get("days"))
+        athlete.minutes = number_of(at.get("minutes"), LONGEST)
+        athlete.protect = tuple(self.restriction(item) for item in items_of(at.get("protect")))
+        athlete.clearance = self.day(at.get("clearance on file"))
+        athlete.screening = self.day(at.get("screening on file"))
+        athlete.supervision = text_of(at.get("supervision"))
+        athlete.note = text_of(at.get("note"))
+        return athlete
+
+    def best_lifts(self, at: Located | None) -> Iterator[BestLift]:
+        """Best lifts, those that can be read."""
+        if at is None:
+            return
+        for exercise, place, value in at.pairs():
+            stated = value.get("load") or value
+            load = quantities.load(stated.plain)
+            tested = self.day(value.get("tested"))
+            if load is not None and load.kind in ("mass", "bodyweight"):
+                yield BestLift(Term(exercise, place), load, whole_number(value.get("reps"), 1), tested)
+
+    def restriction(self, at: Located) -> Restriction:
+        """What is to be spared."""
+        kind = "movement" if "movement" in at else "area"
+        subject = at.get(kind) or at
+        return Restriction(
+            kind,
+            term_of(subject),
+            text_of(at.get("advised by")),
+            self.day(at.get("review on")),
+            text_of(at.get("note")),
+        )
+
+
+OLDEST = Range(5, 110)
+"""Years of age that the schema takes."""
+
+LONGEST = Range(5, 300)
+"""Minutes a session that the schema takes."""

@@ -1,0 +1,291 @@
+"""Blocks, sessions and their lines: an exercise with sets, repetitions, load, effort, rest and tempo."""
+
+from __future__ import annotations
+
+from bisect import bisect_right
+
+from ..text.places import Term
+
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from ..text.places import Place
+    from .quantities import Load, Range, Reps, Tempo
+
+
+class Slice:
+    """A value that holds from week ``first`` to week ``last`` of its block, both included."""
+
+    __slots__ = ("first", "last", "place", "value")
+
+    def __init__(self, first: int, last: int, value: object, place: Place) -> None:
+        self.first = first
+        self.last = last
+        self.value = value
+        self.place = place
+
+
+class Work:
+    """One group of like sets, as it stands in one week: the values of a prescription, resolved.
+
+    ``places`` tells where each value was written, by key. ``readable`` is False where a value that decides
+    the number of sets could not be read.
+    """
+
+    __slots__ = (
+        "distance",
+        "exercise",
+        "hold",
+        "load",
+        "places",
+        "readable",
+        "reps",
+        "rest",
+        "rir",
+        "rpe",
+        "sets",
+        "side",
+        "tempo",
+        "velocity",
+    )
+
+    exercise: str
+    side: str
+    sets: Range | None
+    reps: Reps | None
+    load: Load | None
+    rir: Range | None
+    rpe: Range | None
+    rest: Range | None
+    tempo: Tempo | None
+    hold: Range | None
+    distance: Range | None
+    velocity: Range | None
+
+    def __init__(self, values: dict[str, Slice], readable: bool) -> None:
+        self.places = {key: held.place for key, held in values.items()}
+        self.readable = readable
+        for key in WORK_KEYS:
+            held = values.get(key)
+            setattr(self, key, held.value if held else ("" if key in ("exercise", "side") else None))
+
+    def with_values(self, values: dict[str, Slice]) -> Work:
+        """The same work with some values replaced."""
+        other = Work({}, self.readable)
+        for key in WORK_KEYS:
+            setattr(other, key, values[key].value if key in values else getattr(self, key))
+        other.places = {**self.places, **{key: held.place for key, held in values.items()}}
+        return other
+
+
+WORK_KEYS = (
+    "exercise",
+    "sets",
+    "reps",
+    "load",
+    "rir",
+    "rpe",
+    "rest",
+    "tempo",
+    "hold",
+    "distance",
+    "velocity",
+    "side",
+)
+"""Keys of a prescription that may change from week to week, or from one group of sets to the next."""
+
+
+class Progression:
+    """How the coach means the line to move on, as written."""
+
+    __slots__ = ("add", "every", "note", "place", "when")
+
+    def __init__(
+        self, place: Place, *, add: str = "", when: str = "", every: str = "", note: str = ""
+    ) -> None:
+        self.place = place
+        self.add = add
+        self.when = when
+        self.every = every
+        self.note = note
+
+
+class Pairing:
+    """A superset or circuit to which prescriptions belong: ``kind``, its rest and note."""
+
+    __slots__ = ("kind", "note", "place", "rest")
+
+    def __init__(self, kind: str, place: Place, rest: Range | None, note: str) -> None:
+        self.kind = kind
+        self.place = place
+        self.rest = rest
+        self.note = note
+
+
+class Prescription:
+    """One line of a session.
+
+    ``place`` is that of the exercise's name, ``groups`` the groups of like sets, each with its values by
+    week, ``paired`` the superset or circuit it stands in. Values that only describe the line are kept as
+    read; ``unread`` are keys whose values could not be read.
+    """
+
+    __slots__ = (
+        "_breaks",
+        "_names",
+        "alternates",
+        "cluster_rest",
+        "every",
+        "groups",
+        "lasts",
+        "method",
+        "note",
+        "order",
+        "paired",
+        "place",
+        "progression",
+        "session",
+        "unread",
+        "velocity_loss",
+        "warm_up_sets",
+    )
+
+    session: Session
+    every: Range | None
+    lasts: Range | None
+    warm_up_sets: Range | None
+    cluster_rest: Range | None
+    velocity_loss: Range | None
+    method: str
+    note: str
+    alternates: tuple[Term, ...]
+    progression: Progression | None
+    paired: Pairing | None
+
+    def __init__(self, place: Place, order: int, groups: tuple[dict[str, tuple[Slice, ...]], ...]) -> None:
+        self.place = place
+        self.order = order
+        self.groups = groups
+        self.unread: frozenset[str] = frozenset()
+        self._breaks: list[int] | None = None
+        self._names: list[Term] | None = None
+
+    def in_week(self, week: int) -> tuple[Work, ...]:
+        """The groups of sets of this line in a week of its block, counted from 1; empty where it rests."""
+        works = []
+        for group in self.groups:
+            values = {}
+            for key, slices in group.items():
+                for held in slices:
+                    if held.first <= week <= held.last:
+                        values[key] = held
+                        break
+            if "exercise" in values:
+                works.append(Work(values, not self.unread & _COUNTED))
+        return tuple(works)
+
+    def names(self) -> list[Term]:
+        """Every exercise that the line names over the weeks, in order."""
+        if self._names is None:
+            held = [slice_ for group in self.groups for slice_ in group.get("exercise", ())]
+            self._names = list({one.place: Term(str(one.value), one.place) for one in held}.values())
+        return self._names
+
+    def version(self, week: int) -> int:
+        """A number that is the same for weeks of its block in which the line reads the same."""
+        if self._breaks is None:
+            held = [one for group in self.groups for slices in group.values() for one in slices]
+            self._breaks = sorted({week for one in held for week in (one.first, one.last + 1)})
+        return bisect_right(self._breaks, week)
+
+
+_COUNTED = frozenset({"exercise", "sets", "rounds", "every", "for", "work"})
+
+WEEKDAYS = ("monday", "tuesday", "wednesday", "thursday", "friday", "saturday", "sunday")
+
+
+class Session:
+    """One visit to the gym: its name, its days (1 to 7 from the start day; none: not stated), its lines.
+
+    ``number`` is its position in its block. ``meaning`` is equal for two states of it that say the same; None
+    where nobody compares them.
+    """
+
+    __slots__ = (
+        "block",
+        "days",
+        "meaning",
+        "name",
+        "note",
+        "number",
+        "place",
+        "preparation",
+        "prescriptions",
+    )
+
+    block: Block
+    number: int
+
+    def __init__(self, name: str, place: Place, days: tuple[int, ...]) -> None:
+        self.name = name
+        self.place = place
+        self.days = days
+        self.meaning: object = None
+        self.preparation: tuple[Term, ...] = ()
+        self.prescriptions: tuple[Prescription, ...] = ()
+        self.note = ""
+
+
+class Activity:
+    """Something that loads the body but is no lifting: field sessions, matches, shifts."""
+
+    __slots__ = ("days", "effort", "loads", "minutes", "name", "note", "place")
+
+    def __init__(
+        self,
+        name: str,
+        place: Place,
+        days: tuple[int, ...],
+        *,
+        minutes: Range | None,
+        effort: Range | None,
+        loads: tuple[tuple[Term, str], ...],
+        note: str,
+    ) -> None:
+        self.name = name
+        self.place = place
+        self.days = days
+        self.minutes = minutes
+        self.effort = effort
+        self.loads = loads
+        self.note = note
+
+
+class Block:
+    """A run of like weeks; ``first`` is its first week in the programme, from 1, ``rotation`` its days."""
+
+    __slots__ = (
+        "activities",
+        "deload",
+        "first",
+        "focus",
+        "name",
+        "note",
+        "phase",
+        "place",
+        "rotation",
+        "sessions",
+        "weeks",
+    )
+
+    def __init__(self, name: str, place: Place, first: int, weeks: int) -> None:
+        self.name = name
+        self.place = place
+        self.first = first
+        self.weeks = weeks
+        self.phase = ""
+        self.deload = False
+        self.rotation: tuple[int, ...] = ()
+        self.sessions: tuple[Session, ...] = ()
+        self.activities: tuple[Activity, ...] = ()
+        self.focus: tuple[Term, ...] = ()
+        self.note = ""

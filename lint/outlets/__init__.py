@@ -1,1 +1,0 @@
-"""The forms a review can take: one module a form."""

@@ -1,0 +1,3 @@
+"""Files found, read once, and reviewed."""
+
+from __future__ import annotations

@@ -1,0 +1,66 @@
+"""What the review of a programme leaves to the next one of the same file, so that it looks at what is new."""
+
+from __future__ import annotations
+
+from ..counting.ledger import Ledger
+from ..engine.run import RunCache
+from ..syntax.cache import PartCache
+
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from datetime import date
+    from typing import Any
+
+    from ..counting.team_resources import TeamResources
+    from ..model.programme import Programme
+
+_SESSIONS = frozenset({"sessions", "blocks", "shared", "waivers"})
+"""Keys under which sessions, or parts of them, stand, and what no rule looks at."""
+
+
+class IncrementalState:
+    """What the review of a programme leaves to the next one of the same file.
+
+    ``kept`` are the parts that were read, ``caches`` what rules had nothing to say of in the ledger of each
+    athlete.
+    """
+
+    __slots__ = ("_outside", "caches", "kept")
+
+    def __init__(self) -> None:
+        self.kept = PartCache()
+        self.caches: dict[Ledger, RunCache] = {}
+        self._outside = ""
+
+    def lay_out(self, programme: Programme, plain: Any, today: date, around: TeamResources) -> list[Ledger]:
+        """The ledgers of a later state of the programme, whose data are ``plain``."""
+        outside = _outside_sessions(plain)
+        if outside != self._outside:
+            for cache in self.caches.values():
+                cache.forget()
+        before = {ledger.member: (ledger, cache) for ledger, cache in self.caches.items()}
+        self._outside = outside
+        self.caches = {}
+        for member in programme.members or (None,):
+            if member in before:
+                ledger, cache = before[member]
+                ledger.lay_out(programme)
+            else:
+                ledger, cache = Ledger(programme, today, around, member), RunCache()
+            self.caches[ledger] = cache
+        return list(self.caches)
+
+
+def _outside_sessions(plain: dict[str, Any]) -> str:
+    """All that a programme says but for its sessions, activities included."""
+    return repr([*_but_sessions(plain), *(_but_sessions(one) for one in _dicts(plain.get("blocks")))])
+
+
+def _but_sessions(plain: dict[str, Any]) -> list[object]:
+    activities = [one for one in _dicts(plain.get("sessions")) if "activity" in one]
+    return [*((key, value) for key, value in plain.items() if key not in _SESSIONS), activities]
+
+
+def _dicts(value: object) -> list[dict[str, Any]]:
+    """The groups of keys in a list."""
+    return [one for one in value if isinstance(one, dict)] if isinstance(value, list) else []

@@ -1,0 +1,93 @@
+"""What a review says of one file, and of all files together."""
+
+from __future__ import annotations
+
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from ..counting.ledger import Ledger
+    from ..engine.run import Fault
+    from ..findings.finding import Finding
+    from ..syntax.tree import Reading
+    from ..team.settings import Team
+    from ..team.waivers import Waived
+
+
+class FileReview:
+    """What a review says of one file.
+
+    ``opened`` is False where the file could not be read at all; ``ledgers`` are those of a programme, one for
+    each athlete on it, none where it could not be counted. ``waived`` and ``known`` are findings kept back by
+    waivers and by the record of known findings.
+    """
+
+    __slots__ = (
+        "faults",
+        "findings",
+        "kind",
+        "known",
+        "ledgers",
+        "name",
+        "opened",
+        "reading",
+        "team",
+        "waived",
+    )
+
+    def __init__(self, name: str, kind: str, team: Team) -> None:
+        self.name = name
+        self.kind = kind
+        self.team = team
+        self.opened = True
+        self.reading: Reading | None = None
+        self.findings: list[Finding] = []
+        self.faults: list[Fault] = []
+        self.ledgers: list[Ledger] = []
+        self.waived: list[Waived] = []
+        self.known: list[Finding] = []
+
+    @property
+    def ledger(self) -> Ledger | None:
+        """The ledger of the first athlete, or None."""
+        return self.ledgers[0] if self.ledgers else None
+
+    @property
+    def blocked(self) -> bool:
+        """Whether one of its findings blocks under the team's settings."""
+        return any(finding.severity in self.team.blocking for finding in self.findings)
+
+    def take_fault(self, fault: Fault) -> None:
+        """Notes that a rule failed, once a rule."""
+        if fault.rule not in {known.rule for known in self.faults}:
+            self.faults.append(fault)
+
+
+class Review:
+    """The reviews of all files, in order, and what they come to."""
+
+    __slots__ = ("files",)
+
+    def __init__(self, files: list[FileReview]) -> None:
+        self.files = files
+
+    def count(self, severity: str) -> int:
+        """How many findings of a severity there are."""
+        return sum(finding.severity == severity for one in self.files for finding in one.findings)
+
+    @property
+    def blocked(self) -> bool:
+        """Whether any finding blocks."""
+        return any(one.blocked for one in self.files)
+
+    def kept_back(self) -> tuple[int, int]:
+        """How many findings waivers keep back, and how many are on record."""
+        return sum(len(one.waived) for one in self.files), sum(len(one.known) for one in self.files)
+
+    @property
+    def failed(self) -> bool:
+        """Whether the job could not be done: no file, a file unread, settings broken, a rule failed."""
+        return not self.files or any(not one.opened or one.faults or one.team.broken for one in self.files)
+
+    @property
+    def exit_code(self) -> int:
+        """2 where the job could not be done, else 1 where a finding blocks, else 0."""
+        return 2 if self.failed else int(self.blocked)

@@ -1,0 +1,85 @@
+"""The review as JSON, to its own schema (``spotline schema review``)."""
+
+from __future__ import annotations
+
+import json
+
+from ..body import catalogue
+from ..version import VERSION
+
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from ..findings.finding import Finding
+    from ..project.results import Review
+    from ..text.places import Place
+
+
+def review_json(review: Review) -> str:
+    """The whole review as one JSON object."""
+    found = [finding for one in review.files for finding in one.findings]
+    whole = {
+        "spotline": VERSION,
+        "files": len(review.files),
+        "findings": [_finding(finding) for finding in found],
+        "kept back": [
+            _kept(one.finding, "waiver", one.waiver.reason) for file in review.files for one in file.waived
+        ]
+        + [_kept(finding, "record", "") for file in review.files for finding in file.known],
+        "summary": {
+            **{severity: review.count(severity) for severity in ("error", "warning", "note")},
+            "blocked": review.blocked,
+        },
+        "faults": [
+            {"file": one.name, "rule": fault.rule, "fault": fault.words}
+            for one in review.files
+            for fault in one.faults
+        ]
+        + [
+            {"file": one.name, "rule": "", "fault": finding.counted}
+            for one in review.files
+            if not one.opened
+            for finding in one.findings[:1]
+        ],
+    }
+    return json.dumps(whole, indent=2, ensure_ascii=True, allow_nan=False)
+
+
+def _finding(finding: Finding) -> dict[str, object]:
+    return {
+        **_place(finding.place),
+        "rule": finding.rule,
+        "severity": finding.severity,
+        "confidence": finding.confidence,
+        "where": finding.where,
+        "weeks": list(finding.weeks),
+        "counted": finding.counted,
+        "wanted": finding.wanted,
+        "change": finding.change,
+        "why": finding.why,
+        "sources": [{"id": name, "reference": catalogue.source(name).reference} for name in finding.sources],
+        "related": [{**_place(one.place), "words": one.words} for one in finding.related],
+        "edits": [{"label": one.label, **_place(one.place), "words": one.words} for one in finding.edits],
+    }
+
+
+def _kept(finding: Finding, by: str, reason: str) -> dict[str, object]:
+    return {
+        **_place(finding.place),
+        "rule": finding.rule,
+        "severity": finding.severity,
+        "where": finding.where,
+        "counted": finding.counted,
+        "by": by,
+        "reason": reason,
+    }
+
+
+def _place(place: Place) -> dict[str, object]:
+    line, column = place.finish
+    return {
+        "file": place.text.name,
+        "line": place.line,
+        "column": place.column,
+        "end line": line,
+        "end column": column,
+    }

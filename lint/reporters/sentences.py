@@ -1,0 +1,95 @@
+"""What all outlets share: safe text, week numbers, a finding as one sentence, the closing line."""
+
+from __future__ import annotations
+
+from ..body import catalogue
+from ..wording.printable import safe
+from ..wording.words import counted_noun, week_list
+
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from ..findings.finding import Finding
+    from ..project.results import Review
+
+MOST_SOURCES = 4
+"""Sources that are named with a finding before its rule's page is pointed at."""
+
+FILES = {
+    "programme": "programme",
+    "athlete": "athlete file",
+    "exercises": "exercises file",
+    "team": "settings file",
+    "record": "record of known findings",
+}
+"""Kinds of files, as the closing line calls them."""
+
+
+def weeks_of(finding: Finding) -> str:
+    """``Weeks 1-6, worst in week 4``: the weeks that a finding holds for; empty where it is bound to none."""
+    if not finding.weeks:
+        return ""
+    weeks = week_list(finding.weeks)
+    worst = f", worst in {week_list(finding.worst)}" if finding.worst else ""
+    return f"{weeks[0].upper()}{weeks[1:]}{worst}"
+
+
+def counted(finding: Finding) -> str:
+    """What was counted, with the weeks it holds for in front."""
+    weeks = weeks_of(finding)
+    return f"{weeks}: {finding.counted}" if weeks else finding.counted
+
+
+def sentence(finding: Finding) -> str:
+    """The whole finding in one line: what was counted, what was wanted, what to change."""
+    return _joined(counted(finding), finding)
+
+
+def sentence_by_the_line(finding: Finding) -> str:
+    """The same for where little room is beside the line it is about: the weeks follow what was counted."""
+    weeks = weeks_of(finding)
+    return _joined(f"{finding.counted} {weeks}." if weeks else finding.counted, finding)
+
+
+def _joined(start: str, finding: Finding) -> str:
+    wanted = f"Wanted: {finding.wanted.rstrip('.')}." if finding.wanted else ""
+    return safe(" ".join(part for part in (start, wanted, finding.change) if part))
+
+
+def ground(finding: Finding) -> str:
+    """How sure the ground of a finding is, and the published work it rests on."""
+    sources = [catalogue.source(name) for name in finding.sources]
+    published = list(dict.fromkeys(one.short for one in sources if one.kind != "common practice"))
+    if finding.confidence == "fact":
+        return "Ground: fact."
+    if len(published) > MOST_SOURCES:
+        more = f"and {len(published) - MOST_SOURCES} more: spotline rules {finding.rule}"
+        published = [*published[:MOST_SOURCES], more]
+    return f"Ground: {finding.confidence} ({'; '.join(published) or 'no source'})."
+
+
+def closing(review: Review) -> str:
+    """The line that sums a review up."""
+    counts = {
+        word: sum(_called(one.kind) == word for one in review.files)
+        for word in (*FILES.values(), "other file")
+    }
+    files = ", ".join(counted_noun(number, word) for word, number in counts.items() if number)
+    found = ", ".join(
+        counted_noun(review.count(severity), severity)
+        for severity in ("error", "warning", "note")
+        if review.count(severity)
+    )
+    if not review.files:
+        return "Nothing to review: no programme or athlete file found."
+    verdict = "Blocked." if review.blocked else "Nothing blocks."
+    waived, known = review.kept_back()
+    kept = [f"{waived} waived"] if waived else []
+    kept += [f"{known} known from before"] if known else []
+    found = ", ".join(part for part in (found, *kept) if part)
+    faults = sum(len(one.faults) for one in review.files)
+    broken = f" {counted_noun(faults, 'rule')} failed; the rest was reviewed." if faults else ""
+    return f"Reviewed {files}: {found or 'nothing found'}. {verdict}{broken}"
+
+
+def _called(kind: str) -> str:
+    return FILES.get(kind, "other file")

@@ -1,0 +1,289 @@
+"""The fast road past the schema library: says "surely valid", or leaves the question to it.
+
+A schema becomes a table from a value's type to the test that a value of that type must pass, since every
+keyword speaks of values of one type only. A type that is not in the table is not surely valid.
+"""
+
+from __future__ import annotations
+
+import re
+
+from ... import schema as schemas
+
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from collections.abc import Callable
+    from typing import Any
+
+    Test = Callable[[Any], bool]
+
+    Table = dict[type, Test]
+
+_TYPES: dict[str, tuple[type, ...]] = {
+    "object": (dict,),
+    "array": (list,),
+    "string": (str,),
+    "integer": (int,),  # 3.0 is one for the library, too: that is not worth a test
+    "number": (int, float),
+    "boolean": (bool,),
+    "null": (type(None),),
+}
+_EVERY_TYPE = (dict, list, str, int, float, bool, type(None))
+_SILENT = frozenset({"$schema", "$id", "$defs", "title", "description", "examples"})
+_MEMORY = 1000
+"""Words that a pattern remembers as passed; programmes say the same few over and over."""
+
+_made: dict[str, Test] = {}
+
+
+def fits(schema_name: str) -> Test:
+    """The test for plain data against one of our schemas, by its name.
+
+    True means that the data is valid; False only that the schema library has to be asked.
+    """
+    if schema_name not in _made:
+        _made[schema_name] = compiled(schemas.load(schema_name))
+    return _made[schema_name]
+
+
+def compiled(schema: dict[str, Any]) -> Test:
+    """The test for a self-contained schema; ValueError where it uses a keyword that is not known here."""
+    table = _Compiler(schema).table(schema)
+    return lambda value: _passes(table, value)
+
+
+def _passes(table: Table, value: Any) -> bool:
+    test = table.get(type(value))
+    return test is not None and test(value)
+
+
+def _yes(value: Any) -> bool:
+    return True
+
+
+def _both(first: Test, second: Test) -> Test:
+    if first is _yes:
+        return second
+    if second is _yes:
+        return first
+    return lambda value: first(value) and second(value)
+
+
+def _all_of(first: Table, second: Table) -> Table:
+    return {kind: _both(first[kind], second[kind]) for kind in first if kind in second}
+
+
+_ANYTHING: Table = dict.fromkeys(_EVERY_TYPE, _yes)
+
+
+class _Compiler:
+    """Turns the parts of one schema into tables, each named definition once."""
+
+    def __init__(self, root: dict[str, Any]) -> None:
+        self.definitions: dict[str, Any] = root.get("$defs", {})
+        self.known: dict[str, Table] = {}
+
+    def table(self, schema: Any) -> Table:
+        """The table of a schema or of a part of one."""
+        if isinstance(schema, bool):
+            return _ANYTHING if schema else {}
+        table: Table = dict.fromkeys(_kinds(schema), _yes)
+        for keyword, value in schema.items():
+            if keyword in _SILENT or keyword in _BESIDE:
+                continue
+            if keyword in _PLAIN:
+                kinds, make = _PLAIN[keyword]
+                _narrow(table, kinds, make(value))
+            elif keyword in _STRUCTURE:
+                table = _all_of(table, _STRUCTURE[keyword](self, value, schema))
+            else:
+                raise ValueError(f"fits knows no keyword {keyword}")
+        return table
+
+    def reference(self, target: str, _: dict[str, Any]) -> Table:
+        name = target.removeprefix("#/$defs/")
+        if name not in self.known:
+            self.known[name] = self.table(self.definitions[name])
+        return self.known[name]
+
+    def choice(self, condition: dict[str, Any], schema: dict[str, Any]) -> Table:
+        """``if``, ``then`` and ``else``. The condition must be exact, for its No is as good as its Yes."""
+        if not condition.keys() <= {"type", "required"} or "integer" in condition.get("type", ()):
+            raise ValueError("fits knows conditions on type and required only")
+        when = self.table(condition)
+        then, otherwise = self.table(schema.get("then", True)), self.table(schema.get("else", True))
+        return {
+            kind: test
+            for kind in _EVERY_TYPE
+            if (test := _choose(when.get(kind), then.get(kind), otherwise.get(kind))) is not None
+        }
+
+    def keys(self, properties: dict[str, Any], schema: dict[str, Any]) -> Table:
+        known = {key: self.table(part) for key, part in properties.items()}
+        others = self.table(schema.get("additionalProperties", True))
+        return {**_ANYTHING, dict: _keys_test(known, others)}
+
+    def other_keys(self, others: Any, schema: dict[str, Any]) -> Table:
+        """``additionalProperties``; beside ``properties`` it has been seen to with them."""
+        return _ANYTHING if "properties" in schema else self.keys({}, schema)
+
+    def key_names(self, names: Any, _: dict[str, Any]) -> Table:
+        test = self.table(names).get(str)
+        if test is None:
+            return {**_ANYTHING, dict: lambda value: not value}
+        return {**_ANYTHING, dict: lambda value: all(map(test, value))}
+
+    def one_of(self, values: list[Any], _: dict[str, Any]) -> Table:
+        """Text only: 1, 1.0 and true are too much alike to be told apart by a set."""
+        if not all(isinstance(value, str) for value in values):
+            raise ValueError("fits knows enum of text only")
+        return {str: frozenset(values).__contains__}
+
+    def items(self, part: Any, _: dict[str, Any]) -> Table:
+        return {**_ANYTHING, list: _items_test(self.table(part))}
+
+    def dependent_schemas(self, parts: dict[str, Any], _: dict[str, Any]) -> Table:
+        tests = [(key, self.table(part).get(dict)) for key, part in parts.items()]
+
+        def test(value: dict[str, Any]) -> bool:
+            for key, part in tests:  # noqa: SIM110 - a generator would cost more than all the tests
+                if key in value and not (part is not None and part(value)):
+                    return False
+            return True
+
+        return {**_ANYTHING, dict: test}
+
+
+_STRUCTURE: dict[str, Callable[[_Compiler, Any, dict[str, Any]], Table]] = {
+    "$ref": _Compiler.reference,
+    "enum": _Compiler.one_of,
+    "if": _Compiler.choice,
+    "properties": _Compiler.keys,
+    "additionalProperties": _Compiler.other_keys,
+    "propertyNames": _Compiler.key_names,
+    "items": _Compiler.items,
+    "dependentSchemas": _Compiler.dependent_schemas,
+}
+_BESIDE = frozenset({"type", "then", "else"})
+"""Keywords that are read with others."""
+
+
+def _kinds(schema: dict[str, Any]) -> tuple[type, ...]:
+    named = schema.get("type")
+    if named is None:
+        return _EVERY_TYPE
+    names = [named] if isinstance(named, str) else named
+    return tuple(kind for name in names for kind in _TYPES[name])
+
+
+def _narrow(table: Table, kinds: tuple[type, ...], test: Test) -> None:
+    for kind in kinds:
+        if kind in table:
+            table[kind] = _both(table[kind], test)
+
+
+def _choose(when: Test | None, then: Test | None, otherwise: Test | None) -> Test | None:
+    if when is None:
+        return otherwise
+    if when is _yes:
+        return then
+    sure, other = then or _no, otherwise or _no
+    return lambda value: sure(value) if when(value) else other(value)
+
+
+def _no(value: Any) -> bool:
+    return False
+
+
+def _keys_test(known: dict[str, Table], others: Table) -> Test:
+    def test(value: dict[str, Any]) -> bool:
+        for key, held in value.items():
+            part = known.get(key, others).get(type(held))
+            if part is None or not (part is _yes or part(held)):
+                return False
+        return True
+
+    return test
+
+
+def _items_test(table: Table) -> Test:
+    def test(value: list[Any]) -> bool:
+        for held in value:
+            part = table.get(type(held))
+            if part is None or not part(held):
+                return False
+        return True
+
+    return test
+
+
+def _pattern(words: str) -> Test:
+    """Compiles at the first word, and remembers words that have passed."""
+    passed: set[str] = set()
+    search: Callable[[str], object] | None = None
+
+    def test(value: str) -> bool:
+        nonlocal search
+        if value in passed:
+            return True
+        if search is None:
+            search = re.compile(words).search
+        if not search(value):
+            return False
+        if len(passed) < _MEMORY:
+            passed.add(value)
+        return True
+
+    return test
+
+
+def _required(names: list[str]) -> Test:
+    if len(names) == 1:
+        only = names[0]
+        return lambda value: only in value
+    wanted = frozenset(names)
+    return lambda value: value.keys() >= wanted
+
+
+def _dependent_required(needs: dict[str, list[str]]) -> Test:
+    pairs = [(key, _required(wanted)) for key, wanted in needs.items()]
+
+    def test(value: dict[str, Any]) -> bool:
+        for key, others in pairs:  # noqa: SIM110 - as above
+            if key in value and not others(value):
+                return False
+        return True
+
+    return test
+
+
+def _at_least(low: float) -> Test:
+    return lambda value: value >= low
+
+
+def _at_most(high: float) -> Test:
+    return lambda value: value <= high
+
+
+def _multiple_of(step: float) -> Test:
+    if step not in (0.5, 1):
+        raise ValueError("fits knows multiples of 0.5 and 1 only, which are exact")
+    return lambda value: bool(value % step == 0)
+
+
+def _holds(least: int) -> Test:
+    return lambda value: len(value) >= least
+
+
+_NUMBERS = (int, float)
+_PLAIN: dict[str, tuple[tuple[type, ...], Callable[[Any], Test]]] = {
+    "minimum": (_NUMBERS, _at_least),
+    "maximum": (_NUMBERS, _at_most),
+    "multipleOf": (_NUMBERS, _multiple_of),
+    "pattern": ((str,), _pattern),
+    "minLength": ((str,), _holds),
+    "minItems": ((list,), _holds),
+    "minProperties": ((dict,), _holds),
+    "required": ((dict,), _required),
+    "dependentRequired": ((dict,), _dependent_required),
+}

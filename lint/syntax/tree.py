@@ -1,0 +1,159 @@
+"""The tree of a YAML text: every key and every value knows where it stands."""
+
+from __future__ import annotations
+
+from ..text.places import Place
+
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from typing import Any
+
+    from ..findings.finding import Finding
+    from ..text.places import Text
+
+    Event = Any  # the stubs call marks optional, but a parser sets them always
+
+
+class Node:
+    """What stands at one place: a scalar, a sequence or a mapping.
+
+    ``plain`` is the bare Python data; ``size`` counts it and all it holds, aliases followed. For an alias
+    the place is that of ``*name`` and ``defined`` is where the words stand; otherwise ``defined`` is None.
+    """
+
+    __slots__ = ("defined", "end", "plain", "source", "start")
+    size: int
+
+    def __init__(self, source: Text, start: int, end: int, plain: Any, defined: Place | None = None) -> None:
+        self.source = source
+        self.start = start
+        self.end = end
+        self.plain = plain
+        self.defined = defined
+
+    @property
+    def place(self) -> Place:
+        """Where it is used."""
+        return Place(self.source, self.start, self.end)
+
+
+class Scalar(Node):
+    """A single value: ``text`` as written, without its quotes; ``style`` is "", "'", '"', "|" or ">".
+
+    The style "*" marks what cannot be used, such as an alias that leads nowhere: it has neither text nor
+    value, and a finding has told so already.
+    """
+
+    __slots__ = ("style", "text")
+    size = 1
+
+    def __init__(
+        self,
+        source: Text,
+        start: int,
+        end: int,
+        text: str,
+        style: str,
+        plain: Any,
+        defined: Place | None = None,
+    ) -> None:
+        self.source = source
+        self.start = start
+        self.end = end
+        self.text = text
+        self.style = style
+        self.plain = plain
+        self.defined = defined
+
+    def used_at(self, start: int, end: int) -> Scalar:
+        """The same value, used by an alias at this place."""
+        return Scalar(self.source, start, end, self.text, self.style, self.plain, self.place)
+
+
+class Sequence(Node):
+    """A list of values."""
+
+    __slots__ = ("items", "size")
+
+    def __init__(
+        self,
+        source: Text,
+        start: int,
+        end: int,
+        items: list[Node],
+        plain: Any,
+        size: int,
+        defined: Place | None = None,
+    ) -> None:
+        super().__init__(source, start, end, plain, defined)
+        self.items = items
+        self.size = size
+
+    def used_at(self, start: int, end: int) -> Sequence:
+        """The same list, used by an alias at this place."""
+        return Sequence(self.source, start, end, self.items, self.plain, self.size, self.place)
+
+
+class Mapping(Node):
+    """Keys with their values, in the order of the file; merged ones follow the mapping's own."""
+
+    __slots__ = ("entries", "size")
+
+    def __init__(
+        self,
+        source: Text,
+        start: int,
+        end: int,
+        entries: dict[str, KeyValue],
+        plain: Any,
+        size: int,
+        defined: Place | None = None,
+    ) -> None:
+        super().__init__(source, start, end, plain, defined)
+        self.entries = entries
+        self.size = size
+
+    def used_at(self, start: int, end: int) -> Mapping:
+        """The same keys, used by an alias at this place."""
+        return Mapping(self.source, start, end, self.entries, self.plain, self.size, self.place)
+
+
+class KeyValue:
+    """A key and its value. ``merged`` names the ``<<`` values by which it came, outermost first."""
+
+    __slots__ = ("key", "merged", "value")
+
+    def __init__(self, key: Scalar, value: Node, merged: tuple[Place, ...] = ()) -> None:
+        self.key = key
+        self.value = value
+        self.merged = merged
+
+
+class Anchor:
+    """A ``&name`` in the file: its place, and how many aliases use it."""
+
+    __slots__ = ("name", "node", "place", "used")
+
+    def __init__(self, name: str, place: Place) -> None:
+        self.name = name
+        self.place = place
+        self.used = 0
+        self.node: Scalar | Sequence | Mapping | None = None  # None while what it names is still being read
+
+
+class Reading:
+    """What came of reading one file.
+
+    ``root`` is None where nothing could be read, and whatever stands at the top otherwise: where it is no
+    Mapping a finding has told so. ``opened`` is False if the file itself could not be opened.
+    ``anchors`` are in the order of the file; a name may come twice.
+    """
+
+    __slots__ = ("anchors", "findings", "opened", "root", "text")
+
+    def __init__(self, text: Text, *, opened: bool = True) -> None:
+        self.text = text
+        self.root: Node | None = None
+        self.findings: list[Finding] = []
+        self.anchors: list[Anchor] = []
+        self.opened = opened

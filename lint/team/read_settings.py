@@ -1,0 +1,292 @@
+"""``spotline.yaml`` -> team settings, and findings for what cannot be used."""
+
+from __future__ import annotations
+
+import os
+
+from ..body import catalogue
+from ..body.known import Known
+from ..counting.credits import INDIRECT_WEIGHT
+from ..counting.team_resources import TeamResources
+from ..findings.finding import SEVERITIES, Edit, Finding
+from ..model.check import checked
+from ..syntax.builder import read as read_file
+from ..syntax.tree import Mapping, Scalar, Sequence
+from ..text.repository import is_inside, real
+from ..wording.words import plain
+from .presets import PRESETS
+from .settings import LIMIT_OPTION, LIMIT_RULE, Choices, Team
+
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from collections.abc import Callable, Iterable, Iterator
+
+    from ..engine.limits import Default, Option
+    from ..engine.registry import Rule
+    from ..syntax.tree import KeyValue, Node, Reading
+
+COUNT_OPTION = "counting"
+"""The option of every rule that says what a helping set counts; the team's ``counting`` moves them all."""
+
+
+def read_team(path: str, rules: Iterable[Rule], read: Callable[[str], Reading] = read_file) -> Team:
+    """The settings of a file, which is shown by the path given; ``read`` gives the trees of files."""
+    reading = read(path)
+    team = Team(os.path.dirname(real(path)))
+    team.findings = checked(reading, "team")
+    if isinstance(reading.root, Mapping):
+        reader = _SettingsReader(list(rules), team.findings, read)
+        reader.read(team, reading.root)
+    team.broken = any(finding.severity == "error" for finding in team.findings)
+    if team.broken:
+        broken = Team(team.folder)
+        broken.findings, broken.broken = team.findings, True
+        return broken
+    return team
+
+
+class _SettingsReader:
+    """Takes the settings over, as far as they can be read, and says what names nothing known."""
+
+    def __init__(
+        self, rules: list[Rule], findings: list[Finding], read_one: Callable[[str], Reading]
+    ) -> None:
+        self.rules = {rule.name: rule for rule in rules}
+        self.read_one = read_one
+        self.findings = findings
+
+    def say(self, rule: str, at: Node, counted: str, near: list[str]) -> None:
+        """A finding on a name that nobody knows, with the nearest known ones."""
+        self.findings.append(
+            Finding(
+                rule,
+                "error",
+                at.place,
+                counted,
+                change=f"Did you mean {' or '.join(near)}?" if near else "Correct it, or take it out.",
+                where="team settings",
+                edits=tuple(Edit(at.place, word, f"write {word}") for word in near),
+            )
+        )
+
+    def read(self, team: Team, root: Mapping) -> None:
+        team.choices = self.choices(root).over(_preset(root))
+        for pattern, entry in _entries(root, "folders"):
+            if isinstance(entry.value, Mapping):
+                team.folders.append((pattern, self.choices(entry.value)))
+        team.left_out = _words(root, "leave out")
+        pages = root.entries.get("rule pages")
+        team.rule_pages = pages.value.text if pages is not None and isinstance(pages.value, Scalar) else ""
+        for node in _nodes(root, "exercises"):
+            if str(node.plain).endswith((".exercises.yaml", ".exercises.yml")):
+                self.exercises(team, node)
+        self.team_rules(team, root)
+        own = [one for file in team.exercises.values() for one in file.exercises]
+        team.around = _surroundings(root, Known(own))
+
+    def team_rules(self, team: Team, root: Mapping) -> None:
+        """Takes in the rules that the team declares, those whose form is sound."""
+        entry = root.entries.get("team rules")
+        for item in entry.value.items if entry is not None and isinstance(entry.value, Sequence) else ():
+            if not isinstance(item, Mapping) or not {"rule", "weekly sets of", "message"} <= set(
+                item.entries
+            ):
+                continue
+            from .own_rules import is_action, is_known, near, team_rule
+
+            name, subject, within = (item.entries.get(key) for key in ("rule", "weekly sets of", "in"))
+            if name and any(name.value.plain == one.name for one in (*team.rules, *self.rules.values())):
+                self.say("rule-twice", name.value, f"There is a rule `{name.value.plain}` already.", [])
+            elif subject and not is_known(str(subject.value.plain)):
+                words = str(subject.value.plain)
+                self.say("area-unknown", subject.value, f"Sets cannot be counted for `{words}`.", near(words))
+            elif within and not is_action(str(within.value.plain)):
+                words = str(within.value.plain)
+                self.say(
+                    "area-unknown", within.value, f"`{words}` is no joint action or pattern.", near(words)
+                )
+            elif not any(item.start <= one.place.start < item.end for one in self.findings):
+                team.rules.append(team_rule(item.plain))
+
+    def exercises(self, team: Team, node: Node) -> None:
+        """Takes in a file of the team's own exercises."""
+        from .own_exercises import ExercisesFile
+
+        path = real(os.path.join(team.folder, *str(node.plain).split("/")))
+        if not is_inside(team.folder, path):
+            self.say(
+                "exercises-outside", node, f"{node.plain} lies outside the folder of these settings.", []
+            )
+            return
+        reading = self.read_one(os.path.relpath(path))
+        if reading.opened or os.path.isfile(path):
+            team.exercises[path] = ExercisesFile(reading)
+        else:
+            self.say("exercises-missing", node, f"There is no file {node.plain}.", [])
+
+    def choices(self, root: Mapping) -> Choices:
+        """The part of the settings that may differ from folder to folder."""
+        choices = Choices()
+        for group, entry in _entries(root, "weekly limits"):
+            if self.is_group(group, entry.key) and isinstance(entry.value.plain, (int, float)):
+                choices.move(LIMIT_RULE, LIMIT_OPTION, {group: float(entry.value.plain)})
+        counting = root.entries.get("counting")
+        if counting is not None and isinstance(counting.value, Scalar):
+            for rule in self.rules.values():
+                if any(option.name == COUNT_OPTION for option in rule.options):
+                    choices.move(rule.name, COUNT_OPTION, (counting.value.text,))
+        if "block commit on" in root.entries:
+            choices.blocking = _words(root, "block commit on")
+        for name, entry in _entries(root, "rules"):
+            self.rule(choices, name, entry)
+        return choices
+
+    def rule(self, choices: Choices, name: str, entry: KeyValue) -> None:
+        rule = self.rules.get(name)
+        if rule is None:
+            self.say("rule-unknown", entry.key, f"There is no rule `{name}`.", _near(name, self.rules))
+            return
+        if isinstance(entry.value, Scalar):
+            _switch(choices, name, entry.value.text)
+            return
+        if not isinstance(entry.value, Mapping):
+            return
+        choices.switched[name] = True  # who sets a limit of a rule wants it run
+        known = {option.name: option for option in rule.options}
+        for key, held in entry.value.entries.items():
+            if key == "severity":
+                _switch(choices, name, held.value.text if isinstance(held.value, Scalar) else "")
+            elif key not in known:
+                counted = f"The rule {name} has no limit `{key}`."
+                self.say("limit-unknown", held.key, counted, _near(key, known))
+            else:
+                self.limit(choices, rule, known[key], held.value)
+
+    def is_group(self, name: str, at: Node) -> bool:
+        """Whether a name is that of an area of the body; says so where it is none."""
+        if catalogue.area(name) is None:
+            counted = f"`{name}` is no muscle group that is known."
+            self.say("area-unknown", at, counted, catalogue.nearest_areas(name))
+            return False
+        return True
+
+    def limit(self, choices: Choices, rule: Rule, option: Option, node: Node) -> None:
+        value = _value_like(option.default, node)
+        if option.name == COUNT_OPTION and value not in [(kind,) for kind in INDIRECT_WEIGHT]:
+            value = None
+        if (rule.name, option.name) == (LIMIT_RULE, LIMIT_OPTION) and isinstance(node, Mapping):
+            for group, entry in node.entries.items():
+                self.is_group(group, entry.key)
+        if value is None and not self.is_said(node):
+            self.findings.append(
+                Finding(
+                    "limit-unreadable",
+                    "error",
+                    node.place,
+                    f"`{option.name}` of {rule.name} takes {_form(option.default)} ({option.unit}).",
+                    wanted=f"something like {shown(option.default)}",
+                    change="Correct it, or take it out.",
+                    where="team settings",
+                )
+            )
+        elif value is not None:
+            choices.move(rule.name, option.name, value)
+
+    def is_said(self, node: Node) -> bool:
+        """Whether something is known to be wrong with a value already."""
+        wrong = (finding.place.start for finding in self.findings if finding.severity == "error")
+        return any(node.start <= start < node.end for start in wrong)
+
+
+def _preset(root: Mapping) -> Choices:
+    """The defaults of the preset that the team names."""
+    choices = Choices()
+    named = root.entries.get("preset")
+    held = PRESETS.get(str(named.value.plain), {}) if named is not None else {}
+    choices.moved = {rule: dict(options) for rule, options in held.items()}
+    return choices
+
+
+def _surroundings(root: Mapping, known: Known) -> TeamResources:
+    around = TeamResources(known)
+    around.equipment = {name: _listed(entry.value) for name, entry in _entries(root, "equipment")}
+    around.screened = "screening" in root.entries
+    stations = [(name, entry.value.plain) for name, entry in _entries(root, "stations")]
+    around.stations = {name: number for name, number in stations if isinstance(number, int)}
+    together = root.entries.get("training together")
+    if together is not None and isinstance(together.value.plain, int):
+        around.together = together.value.plain
+    return around
+
+
+def _switch(choices: Choices, rule: str, word: str) -> None:
+    choices.switched[rule] = word != "skip"
+    for severity in SEVERITIES:
+        if word == severity:
+            choices.severities[rule] = severity
+
+
+def _value_like(default: Default, node: Node) -> Default | None:
+    """The value of a limit in the form of its default; None where it has another form."""
+    if isinstance(default, (int, float)):
+        return _number(node)
+    if isinstance(default, tuple):
+        words = isinstance(node, Sequence) and all(isinstance(item, Scalar) for item in node.items)
+        return _listed(node) if words else None
+    if not isinstance(node, Mapping):
+        return None
+    numbers = {key: _number(entry.value) for key, entry in node.entries.items()}
+    sound = {key: number for key, number in numbers.items() if number is not None}
+    return sound if len(sound) == len(numbers) else None
+
+
+def _number(node: Node) -> float | None:
+    """A number that can be a limit: one not below zero."""
+    value = node.plain
+    if isinstance(value, bool) or not isinstance(value, (int, float)):
+        return None
+    return float(value) if value >= 0 else None
+
+
+def _form(default: Default) -> str:
+    if isinstance(default, dict):
+        return "names, each with a number"
+    return "a list of words" if isinstance(default, tuple) else "a number"
+
+
+def shown(value: Default) -> str:
+    """A limit's value as a settings file writes it."""
+    if isinstance(value, (int, float)):
+        return plain(value)
+    if isinstance(value, tuple):
+        return f"[{', '.join(value)}]"
+    return f"{{{', '.join(f'{name}: {plain(number)}' for name, number in value.items())}}}"
+
+
+def _entries(root: Mapping, key: str) -> Iterator[tuple[str, KeyValue]]:
+    entry = root.entries.get(key)
+    if entry is not None and isinstance(entry.value, Mapping):
+        yield from entry.value.entries.items()
+
+
+def _words(root: Mapping, key: str) -> tuple[str, ...]:
+    entry = root.entries.get(key)
+    return () if entry is None else _listed(entry.value)
+
+
+def _nodes(root: Mapping, key: str) -> list[Scalar]:
+    entry = root.entries.get(key)
+    items = entry.value.items if entry is not None and isinstance(entry.value, Sequence) else []
+    return [item for item in items if isinstance(item, Scalar)]
+
+
+def _listed(node: Node) -> tuple[str, ...]:
+    if not isinstance(node, Sequence):
+        return ()
+    return tuple(item.text for item in node.items if isinstance(item, Scalar))
+
+
+def _near(name: str, known: Iterable[str]) -> list[str]:
+    from difflib import get_close_matches
+
+    return get_close_matches(name, list(known), 2)

@@ -1,0 +1,130 @@
+"""The text of a file: only regular files, of a bearable size, in UTF-8."""
+
+from __future__ import annotations
+
+import os
+import stat
+
+from .places import Text
+
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from .places import Place
+
+LONGEST_FILE = 4_000_000
+"""Bytes of a file, and characters of a text, that are still read."""
+
+_MARKS = (
+    (b"\xff\xfe\x00\x00", "UTF-32"),
+    (b"\x00\x00\xfe\xff", "UTF-32"),
+    (b"\xff\xfe", "UTF-16"),
+    (b"\xfe\xff", "UTF-16"),
+)
+
+
+class UnreadableError(Exception):
+    """A file that gives no text; ``place`` is where it stops being readable.
+
+    ``opened`` is False where the file itself could not be opened.
+    """
+
+    opened = True
+
+    def __init__(self, place: Place, words: str) -> None:
+        super().__init__(words)
+        self.place = place
+
+
+class NotOpenedError(UnreadableError):
+    """A file that could not be opened; its words say why: ``it is a folder``."""
+
+    opened = False
+
+    def __init__(self, path: str, reason: str) -> None:
+        super().__init__(Text(path, "").place(0, 0), reason)
+
+
+class TooLargeError(UnreadableError):
+    """A file of more than `LONGEST_FILE` bytes."""
+
+
+class OtherEncodingError(UnreadableError):
+    """A file in an ``encoding`` of wider units."""
+
+    def __init__(self, place: Place, encoding: str) -> None:
+        super().__init__(place, encoding)
+        self.encoding = encoding
+
+
+class NotUtf8Error(UnreadableError):
+    """A ``byte`` that cannot stand there in UTF-8; not ``whole``: the file ends within a character."""
+
+    def __init__(self, place: Place, byte: int, *, whole: bool) -> None:
+        super().__init__(place, f"{byte:02X}")
+        self.byte = byte
+        self.whole = whole
+
+
+def content(path: str) -> str:
+    """The text of the file at ``path``, without a byte order mark. Raises UnreadableError."""
+    try:
+        data = _bytes_of(path)
+    except OSError as error:
+        raise NotOpenedError(path, _reason(path, error)) from error
+    except ValueError as error:  # a zero byte in the name
+        raise NotOpenedError(path, "no file can have this name") from error
+    return decoded(path, data)
+
+
+def decoded(name: str, data: bytes) -> str:
+    """The text that a file's bytes hold. Raises UnreadableError."""
+    nowhere = Text(name, "").place(0, 0)
+    if len(data) > LONGEST_FILE:
+        raise TooLargeError(nowhere, f"more than {LONGEST_FILE} bytes")
+    encoding = _other_encoding(data)
+    if encoding:
+        raise OtherEncodingError(nowhere, encoding)
+    data = data.removeprefix(b"\xef\xbb\xbf")
+    try:
+        return data.decode()
+    except UnicodeDecodeError as error:
+        before = data[: error.start].decode()
+        at = len(before)
+        text = Text(name, before + data[error.start :].decode(errors="replace"))
+        raise NotUtf8Error(text.place(at, at + 1), data[error.start], whole=error.end < len(data)) from error
+
+
+def _bytes_of(path: str) -> bytes:
+    """The bytes of a regular file, one more than is allowed at most. A pipe is not waited for."""
+    flags = os.O_RDONLY | getattr(os, "O_NONBLOCK", 0) | getattr(os, "O_BINARY", 0)
+    handle = os.open(path, flags)
+    try:
+        mode = os.fstat(handle).st_mode
+        if not stat.S_ISREG(mode):
+            kind = "it is a folder" if stat.S_ISDIR(mode) else "it is a pipe or a device, not a file"
+            raise NotOpenedError(path, kind)
+        with open(handle, "rb", closefd=False) as file:
+            return file.read(LONGEST_FILE + 1)
+    finally:
+        os.close(handle)
+
+
+def _reason(path: str, error: OSError) -> str:
+    if os.path.isdir(path):
+        return "it is a folder"
+    if isinstance(error, FileNotFoundError):
+        return "it is a link to a file that is not there" if os.path.islink(path) else "it is not there"
+    if isinstance(error, PermissionError):
+        return "this account may not read it"
+    return (error.strerror or "the system gives no reason").lower()
+
+
+def _other_encoding(data: bytes) -> str:
+    """The encoding that a byte order mark, or zero bytes between the letters, tell of; "" for none."""
+    for mark, name in _MARKS:
+        if data.startswith(mark):
+            return name
+    zeros = [index % 2 for index, byte in enumerate(data[:64]) if byte == 0]
+    if len(zeros) * 3 < len(data[:64]) or not zeros:
+        return ""
+    return "UTF-16" if len(set(zeros)) == 1 else "UTF-32"

@@ -1,0 +1,158 @@
+"""Texts and places in them: the ground floor on which every finding stands."""
+
+from __future__ import annotations
+
+from bisect import bisect_right
+
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from collections.abc import Iterator
+
+
+class Term:
+    """A word of the coach's (a muscle, an area, an exercise, a piece of equipment) and its place."""
+
+    __slots__ = ("place", "words")
+
+    def __init__(self, words: str, place: Place) -> None:
+        self.words = words
+        self.place = place
+
+
+class Text:
+    """One file's text.
+
+    ``name`` is the path as the user wrote it; ``content`` is the decoded text without a byte order mark.
+    Lines end at LF, CRLF or CR only, as editors and YAML 1.2 have it.
+    """
+
+    __slots__ = ("_starts", "content", "name")
+    start = 0
+
+    def __init__(self, name: str, content: str) -> None:
+        self.name = name
+        self.content = content
+        self._starts: list[int] | None = None
+
+    @property
+    def text(self) -> Text:
+        """Itself: places lie in a text or in a passage of one."""
+        return self
+
+    def position(self, offset: int) -> tuple[int, int]:
+        """Line and column of a code-point offset; both start at 1, columns count code points."""
+        if self._starts is None:
+            self._starts = list(_line_starts(self.content))
+        row = bisect_right(self._starts, offset) - 1
+        return row + 1, offset - self._starts[row] + 1
+
+    def place(self, start: int, end: int) -> Place:
+        """The place from offset ``start`` up to, not including, ``end``."""
+        return Place(self, start, end)
+
+    def whole_line(self, line: int) -> str:
+        """The text of a line (from 1), without its ending."""
+        self.position(0)
+        assert self._starts is not None
+        end = self._starts[line] if line < len(self._starts) else len(self.content)
+        return self.content[self._starts[line - 1] : end].rstrip("\r\n")
+
+
+def _line_starts(content: str) -> Iterator[int]:
+    yield 0
+    at = content.find("\n")
+    if "\r" not in content:
+        while at >= 0:
+            yield at + 1
+            at = content.find("\n", at + 1)
+        return
+    for index, char in enumerate(content):
+        if char == "\n" or (char == "\r" and content[index + 1 : index + 2] != "\n"):
+            yield index + 1
+
+
+class Passage:
+    """A stretch of a text that is taken over, as it is, into later texts: its places move with it.
+
+    ``text`` is the text it stands in now, ``start`` the offset there at which it begins.
+    """
+
+    __slots__ = ("start", "text")
+
+    def __init__(self, text: Text, start: int) -> None:
+        self.text = text
+        self.start = start
+
+    def place(self, start: int, end: int) -> Place:
+        """The place from offset ``start`` of the text as it is now up to ``end``."""
+        return Place(self, start - self.start, end - self.start)
+
+
+class Place:
+    """A stretch of a text, as code-point offsets ``start`` and ``end`` (not included).
+
+    ``through`` names the aliases or merge keys by which the text came to be used, outermost first:
+    the place itself is where the words stand written.
+    """
+
+    __slots__ = ("_first", "_last", "_within", "through")
+
+    def __init__(
+        self, within: Text | Passage, first: int, last: int, through: tuple[Place, ...] = ()
+    ) -> None:
+        self._within = within
+        self._first = first
+        self._last = last
+        self.through = through
+
+    @property
+    def text(self) -> Text:
+        """The text in which the words stand."""
+        return self._within.text
+
+    @property
+    def start(self) -> int:
+        """Where the words begin in it."""
+        return self._within.start + self._first
+
+    @property
+    def end(self) -> int:
+        """Where they have ended."""
+        return self._within.start + self._last
+
+    @property
+    def line(self) -> int:
+        """Line of the first character, from 1."""
+        return self.text.position(self.start)[0]
+
+    @property
+    def column(self) -> int:
+        """Column of the first character, from 1, in code points."""
+        return self.text.position(self.start)[1]
+
+    @property
+    def finish(self) -> tuple[int, int]:
+        """Line and column just past the last character."""
+        return self.text.position(self.end)
+
+    @property
+    def excerpt(self) -> str:
+        """The words at this place."""
+        return self.text.content[self.start : self.end]
+
+    def reached(self, through: tuple[Place, ...]) -> Place:
+        """The same words, used through these aliases or merge keys."""
+        return Place(self._within, self._first, self._last, through) if through else self
+
+    def __eq__(self, other: object) -> bool:
+        return isinstance(other, Place) and (self.text.name, self.start, self.end) == (
+            other.text.name,
+            other.start,
+            other.end,
+        )
+
+    def __hash__(self) -> int:
+        return hash((self.text.name, self.start, self.end))
+
+    def __repr__(self) -> str:
+        return f"{self.text.name}:{self.line}:{self.column}"

@@ -1,0 +1,3 @@
+"""The English of findings: numbers, lists, weeks."""
+
+from __future__ import annotations

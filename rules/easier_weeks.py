@@ -1,0 +1,362 @@
+"""Easier weeks: deloads, returns and tapers."""
+
+from __future__ import annotations
+
+from math import ceil, floor
+
+from ..lint.counting.change import Change
+from ..lint.counting.counts import counted_lines
+from ..lint.engine.limits import Option
+from ..lint.engine.registry import rule
+from ..lint.findings.finding import Related, found
+from ..lint.model.naming import line_name
+from ..lint.wording.words import listed, plain, says, sets_of
+from .weekly_steps import load_in_words
+
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from collections.abc import Iterable, Iterator
+
+    from ..lint.counting.calendar import Week
+    from ..lint.counting.counts import Count
+    from ..lint.counting.ledger import Ledger
+    from ..lint.counting.set_group import SetGroup
+    from ..lint.counting.tally import Tally
+    from ..lint.engine.limits import Limits
+    from ..lint.findings.finding import Finding
+    from ..lint.model.sessions import Block, Prescription
+    from ..lint.text.places import Place
+
+CLEAR_CUT = (
+    Option(
+        "volume",
+        20,
+        "% fewer sets or repetitions in the week",
+        "bell-2022: mainly volume; figure from memory",
+    ),
+    Option("load", 10, "% less load in the mean of the lifts", "common practice, from memory"),
+    Option("effort", 2, "repetitions more in reserve in the mean", "common practice, from memory"),
+)
+"""What makes a week clearly easier than another; any one of them does."""
+
+EASY_WORDS = Option(
+    "easy words",
+    ("half", "light", "lighter", "easy", "easier", "fewer", "less", "lower", "reduce", "reduced", "cut"),
+    "words in a note that say that a week is easier",
+    "common practice",
+)
+
+
+def is_easier(week: Tally, before: Tally, limits: Limits) -> bool:
+    """Whether a week is clearly easier than one before: in sets, repetitions, load or effort."""
+    change = Change(before, week)
+    volume = 100 - limits.number("volume")
+    return (
+        any(share is not None and share <= volume for share in (change.sets, change.repetitions))
+        or (change.load is not None and change.load <= 100 - limits.number("load"))
+        or (change.reserve is not None and change.reserve >= limits.number("effort"))
+    )
+
+
+def _notes(week: Week) -> list[str]:
+    """What the coach has written beside the numbers of a week."""
+    sessions = [visit.session.note for visit in week.visits]
+    return [week.block.note, *sessions, *(entry.prescription.note for _, entry in week.entries())]
+
+
+@rule(
+    "deload-missing",
+    family="progression",
+    severity="note",
+    confidence="convention",
+    why="Lifters who were asked take an easier week about every five or six, coaches mainly by cutting sets."
+    " No trial says how often; the interval is from memory.",
+    sources=("bell-2022", "bell-2023", "rogerson-2024"),
+    options=(
+        Option("weeks", 8, "weeks of rising load at most", "rogerson-2024, from memory"),
+        Option("phases", ("in-season", "return"), "phases that are left alone", "common practice"),
+        Option("levels", ("novice",), "levels that are left alone", "common practice"),
+        *CLEAR_CUT,
+    ),
+    stands_back=True,
+)
+def deload_missing(ledger: Ledger, limits: Limits) -> Iterator[Finding]:
+    """More than eight weeks of rising load without an easier one.
+
+    Follows typical weeks in a row, as long as none cuts sets or repetitions by 20 %, load by 10 %, or leaves
+    2 more repetitions in reserve; any one of them makes an easier week, whatever it is called. Wants no more
+    than 8 such weeks where the heaviest load of a lift rises from the first to the last, or is to rise by so
+    much every week or session. Off for novices, in season, in a return, and where the lifter chooses the
+    load.
+
+    Flags:
+        programme: Squat
+        weeks: 9
+        sessions:
+          - session: Lower
+            exercises:
+              - exercise: back squat
+                sets: 3
+                reps: 5
+                load: {1-3: 75 %, 4-6: 77.5 %, 7-9: 80 %}  # <- here
+
+    Passes:
+        programme: Squat
+        weeks: 9
+        sessions:
+          - session: Lower
+            exercises:
+              - exercise: back squat
+                sets: {1-4: 3, 5: 2, 6-9: 3}
+                reps: 5
+                load: {1-3: 75 %, 4-6: 77.5 %, 7-9: 80 %}
+    """
+    if ledger.level in limits.names("levels"):
+        return
+    for run in _unbroken(ledger, limits):
+        risen = _risen(run[0], run[-1]) if len(run) > limits.number("weeks") else []
+        if not risen:
+            continue
+        first, last, words = risen[0]
+        at = run[int(limits.number("weeks")) - 1].number
+        yield found(
+            last.work.places["load"],
+            f"{len(run)} weeks in a row without an easier one while the load rises: {last.name} {words}.",
+            wanted=f"an easier week after {limits.number('weeks'):g} at most (common practice; no trial sets"
+            " it)",
+            change=f"Make week {at}, or one before it, easier: fewer sets, less load or more in reserve.",
+            where=line_name(last.prescription),
+            subject="deload",
+            related=(
+                Related(
+                    first.work.places["load"], f"week {run[0].number}: {load_in_words(first.work).words}"
+                ),
+            ),
+            weeks=tuple(week.number for week in run),
+            excess=len(run),
+        )
+
+
+def _unbroken(ledger: Ledger, limits: Limits) -> Iterator[list[Week]]:
+    """Typical weeks in a row of which none is clearly easier than the one before."""
+    run: list[Week] = []
+    for week in ledger.weeks:
+        counts = week.is_typical() and not week.rehabilitation and week.phase not in limits.names("phases")
+        if run and not (counts and not ledger.recall(is_easier, week, run[-1], limits)):
+            yield run
+            run = []
+        if counts:
+            run.append(week)
+    if run:
+        yield run
+
+
+def _risen(first: Week, last: Week) -> list[tuple[SetGroup, SetGroup, str]]:
+    """Lifts whose heaviest load is higher in the last week than in the first, or is to rise, in words."""
+    before, risen = first.lifts(), []
+    for name, entries in last.lifts().items():
+        pair = _heaviest(before.get(name, ()), entries)
+        if pair is None:
+            continue
+        was, now, more = pair
+        if more:
+            risen.append(
+                (was, now, f"from {load_in_words(was.work).words} to {load_in_words(now.work).words}")
+            )
+        elif added := _added_by_turn(now.prescription):
+            risen.append((was, now, added))
+    return risen
+
+
+def _heaviest(
+    before: Iterable[SetGroup], after: Iterable[SetGroup]
+) -> tuple[SetGroup, SetGroup, bool] | None:
+    """The heaviest sets of an exercise in two weeks, and whether the later is heavier; None if not known."""
+    for unit in ("mass", "share", "percent"):
+        was, now = ([entry for entry in entries if unit in entry.measured] for entries in (before, after))
+        if was and now:
+            most = [max(entries, key=lambda entry: entry.measured[unit]) for entries in (was, now)]
+            return most[0], most[1], most[1].measured[unit] > most[0].measured[unit]
+    return None
+
+
+def _added_by_turn(line: Prescription) -> str:
+    """``2.5 kg more every week``, where a line adds load by the calendar and on no condition."""
+    stated = line.progression
+    if stated is None or not stated.every or stated.when or not stated.add.endswith(("kg", "lb", "%")):
+        return ""
+    return f"{stated.add} more every {stated.every.removeprefix('1 ')}"
+
+
+@rule(
+    "deload-without-cut",
+    family="progression",
+    severity="note",
+    confidence="trial",
+    why="A deload is a time of less stress, coaches agree, and they make it mainly by fewer sets and"
+    " repetitions. As it is written, this one asks about as much as the week before.",
+    sources=("bell-2023", "bell-2022", "helms-taper"),
+    options=(*CLEAR_CUT, EASY_WORDS),
+    stands_back=True,
+)
+def deload_without_cut(ledger: Ledger, limits: Limits) -> Iterator[Finding]:
+    """A deload that cuts neither sets nor load nor effort.
+
+    Compares each week of a block marked `deload: true`, or called a deload, with the last typical week before
+    the block; wants 20 % fewer sets or repetitions, 10 % less load, or 2 more repetitions in reserve. Silent
+    where a note says that the week is easier, and where sets could not be read.
+
+    Flags:
+        programme: Squat
+        blocks:
+          - name: Build
+            weeks: 3
+            sessions:
+              - session: Lower
+                exercises: [{exercise: back squat, sets: 5, reps: 5, load: 75 %}]
+          - name: Recover  # <- here
+            weeks: 1
+            deload: true
+            sessions:
+              - session: Lower
+                exercises: [{exercise: back squat, sets: 5, reps: 5, load: 72.5 %}]
+
+    Passes:
+        programme: Squat
+        blocks:
+          - name: Build
+            weeks: 3
+            sessions:
+              - session: Lower
+                exercises: [{exercise: back squat, sets: 5, reps: 5, load: 75 %}]
+          - name: Recover
+            weeks: 1
+            deload: true
+            sessions:
+              - session: Lower
+                exercises: [{exercise: back squat, sets: 4, reps: 5, load: 72.5 %}]
+    """
+    typical = ledger.typical_weeks()
+    for week in ledger.weeks:
+        block = week.block
+        before = [other for other in typical if other.number < block.first]
+        if not before or not _is_called_deload(block):
+            continue
+        if ledger.recall(is_easier, week, before[-1], limits) or says(
+            limits.names("easy words"), *_notes(week)
+        ):
+            continue
+        if not all(entry.work.readable for one in (week, before[-1]) for _, entry in one.entries()):
+            continue
+        now, was = week.all_sets(), before[-1].all_sets()
+        fewer = ceil(now.middle - floor(was.middle * (100 - limits.number("volume")) / 100))
+        yield found(
+            block.place,
+            f"{block.name} is a deload with {sets_of(str(now))} after {was} in week {before[-1].number}"
+            f"{_further(Change(before[-1], week))}.",
+            wanted=f"a clear cut: {limits.number('volume'):g} % fewer sets or repetitions,"
+            f" {limits.number('load'):g} % less load or {limits.number('effort'):g} more in reserve",
+            change=f"Take {sets_of(fewer)} off, which is how most coaches do it, or lower load or effort.",
+            where=block.name,
+            weeks=(week.number,),
+            excess=now.middle,
+        )
+
+
+def _is_called_deload(block: Block) -> bool:
+    return block.deload or says(("deload",), block.name)
+
+
+def _further(change: Change) -> str:
+    """What is known of load and effort: ``, at 97 % of the load and with 1 more in reserve``."""
+    parts = []
+    if change.load is not None:
+        share = f"{change.load:.0f} % of the" if round(change.load) != 100 else "the same"
+        parts.append(f"at {share} load")
+    if change.reserve is not None:
+        more = "less" if change.reserve < 0 else "more"
+        parts.append(
+            f"with {plain(abs(change.reserve))} {more} in reserve"
+            if change.reserve
+            else "as far from failure"
+        )
+    return f", {listed(parts)}" if parts else ""
+
+
+@rule(
+    "return-week-not-lighter",
+    family="progression",
+    severity="note",
+    confidence="guideline",
+    why="After time away the first sessions are kept very light and built up from there. How light, and"
+    " whether to start at all, is for the athlete, the coach and whoever treats them to say.",
+    sources=("fm21-20-prep",),
+    options=(
+        Option("volume", 10, "% fewer sets or repetitions than later", "common practice"),
+        Option("load", 5, "% less load than later", "common practice"),
+        Option("effort", 1, "repetitions more in reserve than later", "common practice"),
+        EASY_WORDS,
+    ),
+    stands_back=True,
+)
+def return_week_not_lighter(ledger: Ledger, limits: Limits) -> Iterator[Finding]:
+    """A return whose first week is no lighter than those that follow.
+
+    Compares the first week of a phase `return` with the later ones of it, or with the week after where it is
+    only one; wants it lighter than at least one of them: 10 % fewer sets or repetitions, 5 % less load, or
+    one more repetition in reserve. Silent where a note says that it is easier.
+
+    Flags:
+        programme: Back after the summer
+        phase: return
+        weeks: 3
+        sessions:
+          - session: Lower
+            exercises: [{exercise: back squat, sets: 3, reps: 8, rir: 3}]  # <- here
+
+    Passes:
+        programme: Back after the summer
+        phase: return
+        weeks: 3
+        sessions:
+          - session: Lower
+            exercises: [{exercise: back squat, sets: {1: 2, 2-3: 3}, reps: 8, rir: 3}]
+    """
+    for week in ledger.weeks:
+        if not week.is_first_back() or week.rehabilitation or not week.all_sets():
+            continue
+        later = _rest_of_return(ledger, week)
+        if not later or any(ledger.recall(is_easier, week, other, limits) for other in later):
+            continue
+        if says(limits.names("easy words"), ledger.programme.note, *_notes(week)):
+            continue
+        fullest = max(later, key=lambda other: other.all_sets().middle)
+        count = week.all_sets()
+        yield found(
+            _sets_place(count),
+            f"The first week back holds {sets_of(str(count))} against {fullest.all_sets()} in week"
+            f" {fullest.number}{_further(Change(fullest, week))}.",
+            wanted="a first week that is lighter than what follows",
+            change="Take a set off most exercises in the first week, lower the load, or leave more in"
+            " reserve; go by what the athlete and whoever advises them say.",
+            where="first week back",
+            related=counted_lines(count),
+            weeks=(week.number,),
+        )
+
+
+def _rest_of_return(ledger: Ledger, first: Week) -> list[Week]:
+    """The later weeks of a return, else the week after it."""
+    after = list(ledger.weeks[first.number :])
+    later = []
+    for week in after:
+        if week.phase != "return":
+            break
+        later.append(week)
+    return later or after[:1]
+
+
+def _sets_place(count: Count) -> Place:
+    """Where the sets of the first line that brings any are written."""
+    entry = next(part.entry for part in count.parts if part.sets.high)
+    return entry.work.places.get("sets", entry.prescription.place)

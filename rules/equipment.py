@@ -1,0 +1,220 @@
+"""Equipment that the athlete's list lacks, and stations that too many need at once."""
+
+from __future__ import annotations
+
+from math import ceil
+
+from ..lint.body import equipment
+from ..lint.engine.limits import Option
+from ..lint.engine.registry import rule
+from ..lint.findings.finding import Related, found
+from ..lint.model.naming import line_name
+from ..lint.wording.words import listed, plain
+
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from collections.abc import Collection, Iterator
+
+    from ..lint.body.catalogue import Exercise
+    from ..lint.counting.ledger import Ledger
+    from ..lint.counting.set_group import SetGroup
+    from ..lint.counting.tally import Visit
+    from ..lint.engine.limits import Limits
+    from ..lint.findings.finding import Finding
+    from ..lint.model.sessions import Pairing, Prescription
+
+
+# Equipment and room
+
+
+@rule(
+    "equipment-missing",
+    family="upkeep",
+    severity="warning",
+    confidence="fact",
+    why="The athlete's file lists what there is to train with, and this is not on the list.",
+    sources=(),
+    options=(
+        Option(
+            "always there",
+            ("floor", "wall", "partner", "track", "hill", "stairs", "box"),
+            "pieces that nobody needs to list",
+            "common practice",
+        ),
+        Option("offered", 2, "exercises offered instead of one", "common practice"),
+    ),
+)
+def equipment_missing(ledger: Ledger, limits: Limits) -> Iterator[Finding]:
+    """An exercise that takes equipment which the athlete's list lacks.
+
+    Compares the implement and stations of every exercise with the list, the team's sets by name spelled out;
+    wants each on it, in whatever usual word, or an alternative under `or` that needs no more than the list.
+    Says nothing where the athlete lists no equipment. One finding for each set of missing pieces.
+
+    Flags:
+        programme: At home
+        athlete: {name: Ida, equipment: [dumbbells, flat bench]}
+        sessions:
+          - session: Home
+            exercises:
+              - {exercise: dumbbell bench press, sets: 3, reps: 10}
+              - {exercise: back squat, sets: 3, reps: 10}  # <- here
+
+    Passes:
+        programme: At home
+        athlete: {name: Ida, equipment: [dumbbells, flat bench]}
+        sessions:
+          - session: Home
+            exercises:
+              - {exercise: dumbbell bench press, sets: 3, reps: 10}
+              - {exercise: goblet squat, sets: 3, reps: 10}
+    """
+    listed_pieces = ledger.equipment
+    if listed_pieces is None:
+        return
+    always = limits.names("always there")
+    lacking: dict[tuple[str, ...], dict[Prescription, tuple[SetGroup, Exercise]]] = {}
+    for _, entry in ledger.entries():
+        exercise = entry.exercise
+        if exercise is None or not entry.sets.high:
+            continue
+        pieces = equipment.missing(exercise, listed_pieces, always)
+        if pieces and not _another_will_do(entry, listed_pieces, always):
+            lacking.setdefault(pieces, {}).setdefault(entry.prescription, (entry, exercise))
+    for pieces, lines in lacking.items():
+        (first, _), *others = lines.values()
+        exercises = dict.fromkeys(exercise for _, exercise in lines.values())
+        offered = [
+            (
+                exercise.name,
+                equipment.alternatives(exercise, listed_pieces, always, int(limits.number("offered"))),
+            )
+            for exercise in exercises
+        ]
+        words = listed([equipment.in_words(piece) for piece in pieces])
+        yield found(
+            first.work.places["exercise"],
+            f"{listed([name for name, _ in offered])} {'takes' if len(offered) == 1 else 'take'} {words},"
+            f" which {'is' if len(pieces) == 1 else 'are'} not among the athlete's equipment.",
+            wanted="exercises for what there is to train with",
+            change=f"{_swaps(offered)}, or add {words} to the athlete's equipment.",
+            where=line_name(first.prescription),
+            subject=words,
+            related=tuple(
+                Related(entry.work.places["exercise"], f"{line_name(entry.prescription)}: takes {words} too")
+                for entry, _ in others
+            ),
+        )
+
+
+def _another_will_do(entry: SetGroup, pieces: Collection[str], always: Collection[str]) -> bool:
+    """Whether an alternative that the coach names needs nothing that is not there."""
+    known = entry.ledger.known
+    others = [known.exercise(term.words) for term in entry.prescription.alternates]
+    return any(other is not None and not equipment.missing(other, pieces, always) for other in others)
+
+
+def _swaps(offered: list[tuple[str, list[str]]]) -> str:
+    """``Swap back squat for goblet squat or dumbbell squat; dip for diamond push-up``."""
+    swaps = [f"{name} for {' or '.join(others)}" for name, others in offered if others]
+    return f"Swap {'; '.join(swaps)}" if swaps else "Swap it for something else"
+
+
+@rule(
+    "room-too-small",
+    family="upkeep",
+    severity="note",
+    confidence="common practice",
+    why="Whoever waits for a station rests longer than written, or does something else.",
+    sources=(),
+    options=(
+        Option(
+            "straight sets", 3, "athletes to a station: one lifts while the others rest", "common practice"
+        ),
+        Option(
+            "superset",
+            2,
+            "athletes to a station in a superset, which holds its stations throughout",
+            "common practice",
+        ),
+        Option(
+            "circuit", 1, "athletes to a station in a circuit, spread over its exercises", "common practice"
+        ),
+    ),
+)
+def room_too_small(visit: Visit, limits: Limits) -> Iterator[Finding]:
+    """A station that more athletes need at once than can share it, in a room that the team has described.
+
+    Compares how many train together with the stations that spotline.yaml counts; wants at most 3 athletes to
+    a station in straight sets, 2 in a superset, which keeps its stations throughout, and 1 in a circuit,
+    whose athletes are spread over its exercises. Says nothing where the team states neither.
+
+    Flags:
+        programme: Squad
+        sessions:
+          - session: Lower
+            exercises:
+              - {exercise: back squat, sets: 3, reps: 8}  # <- here
+              - {exercise: walking lunge, sets: 3, reps: 8}
+
+    Passes:
+        programme: Squad
+        sessions:
+          - session: Lower
+            exercises:
+              - {exercise: goblet squat, sets: 3, reps: 8}
+              - {exercise: walking lunge, sets: 3, reps: 8}
+
+    Beside spotline.yaml:
+        stations: {rack: 1, dumbbell: 12}
+        training together: 4
+    """
+    around = visit.ledger.around
+    for item in _items(visit):
+        paired = item[0].prescription.paired
+        at_once = (
+            ceil(around.together / len(item)) if paired and paired.kind == "circuit" else around.together
+        )
+        share = limits.number(paired.kind if paired else "straight sets")
+        needed: dict[str, list[SetGroup]] = {}
+        for entry in item:
+            for piece in equipment.needs(entry.exercise) if entry.exercise else ():
+                station = equipment.station_named(piece, around.stations)
+                if station and entry not in needed.setdefault(station, []):
+                    needed[station].append(entry)
+        for station, entries in needed.items():
+            there = around.stations[station]
+            if at_once > there * share:
+                yield _crowded(station, there, share, entries, at_once, paired)
+
+
+def _items(visit: Visit) -> list[list[SetGroup]]:
+    """What is done in turn: each line by itself, supersets and circuits whole, with one entry a line."""
+    items: dict[Pairing | Prescription, dict[Prescription, SetGroup]] = {}
+    for entry in visit.own:
+        if entry.sets.high:
+            line = entry.prescription
+            items.setdefault(line.paired or line, {}).setdefault(line, entry)
+    return [list(lines.values()) for lines in items.values()]
+
+
+def _crowded(
+    station: str, there: int, share: float, entries: list[SetGroup], at_once: int, paired: Pairing | None
+) -> Finding:
+    first, *others = entries
+    kind = paired.kind if paired else "straight set"
+    return found(
+        first.work.places["exercise"],
+        f"{at_once} at a time need the {station} for {listed([entry.name for entry in entries])}; the room"
+        f" has {there}, enough for {plain(there * share)}.",
+        wanted=f"no more than {plain(share)} to a station in {kind}s (common practice)",
+        change="Start groups on different lines, let them come one after the other, or choose work that needs"
+        f" no {station}.",
+        where=line_name(first.prescription),
+        subject=station,
+        related=tuple(
+            Related(other.work.places["exercise"], f"{line_name(other.prescription)} needs it too")
+            for other in others
+        ),
+        excess=at_once - there * share,
+    )

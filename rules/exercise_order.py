@@ -1,0 +1,264 @@
+"""Order of exercises inside a session."""
+
+from __future__ import annotations
+
+from math import ceil
+
+from ..lint.body import catalogue
+from ..lint.counting.credits import credit
+from ..lint.counting.set_group import FAST_KINDS
+from ..lint.engine.limits import Option
+from ..lint.engine.registry import rule
+from ..lint.findings.finding import Related, found
+from ..lint.model.naming import line_name
+from ..lint.wording.words import listed, says, sets_of
+
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from collections.abc import Iterator
+
+    from ..lint.counting.calendar import Week
+    from ..lint.counting.ledger import Ledger
+    from ..lint.counting.set_group import SetGroup
+    from ..lint.counting.tally import Visit
+    from ..lint.engine.limits import Limits
+    from ..lint.findings.finding import Finding
+    from ..lint.text.places import Term
+
+
+@rule(
+    "priority-late",
+    family="schedule",
+    severity="note",
+    confidence="trial",
+    why="The lift that comes first gains most strength; what comes last in every session may gain little. For"
+    " size the order hardly matters.",
+    sources=("simao-2010", "acsm-2026-order", "mcleod-2023"),
+    options=(
+        Option("parts", 3, "parts of a session, of which a priority belongs in the first", "simao-2010"),
+    ),
+    stands_back=True,
+)
+def priority_late(week: Week, limits: Limits) -> Iterator[Finding]:
+    """A declared priority that no session of the week comes to in its first third.
+
+    Where the goal is strength, looks at the sessions that train a muscle or lift among the priorities; wants
+    it in the first third of the exercises in at least one of them, a superset or circuit being one. Fast work
+    may come before it, and so may other priorities. Sessions with an exercise that nobody knows are left
+    alone.
+
+    Flags:
+        programme: Strength
+        goal: strength
+        priority: [bench press]
+        sessions:
+          - session: Upper
+            exercises:
+              - {exercise: overhead press, sets: 3, reps: 5}
+              - {exercise: pull-up, sets: 3, reps: 6}
+              - {exercise: bench press, sets: 3, reps: 5}  # <- here
+
+    Passes:
+        programme: Strength
+        goal: strength
+        priority: [bench press]
+        sessions:
+          - session: Upper
+            exercises:
+              - {exercise: bench press, sets: 3, reps: 5}
+              - {exercise: overhead press, sets: 3, reps: 5}
+              - {exercise: pull-up, sets: 3, reps: 6}
+    """
+    if week.programme.goal != "strength":
+        return
+    for term in week.programme.priority:
+        turns = [turn for visit in week.visits if (turn := _turn(visit, term)) is not None]
+        if not turns or any(turn.is_early(limits.number("parts")) for turn in turns):
+            continue
+        turn = turns[0]
+        line = turn.entry.prescription
+        several = "; no session of the week comes to it earlier" if len(turns) > 1 else ""
+        yield found(
+            line.place,
+            f"{line.session.name} comes to {term.words} with exercise {turn.position} of {turn.of}{several}.",
+            wanted="a priority in the first third of a session, where the goal is strength",
+            change=f"Move {turn.entry.name} to the front of {line.session.name}.",
+            where=line_name(line),
+            subject=term.words,
+            related=tuple(Related(one.prescription.place, "comes before it") for one in turn.before),
+        )
+
+
+class _Turn:
+    """When a session comes to a priority: with which exercise of how many, after which that are none."""
+
+    def __init__(self, entry: SetGroup, position: int, of: int, before: list[SetGroup]) -> None:
+        self.entry = entry
+        self.position = position
+        self.of = of
+        self.before = before
+
+    def is_early(self, parts: float) -> bool:
+        return len(self.before) < ceil(self.of / parts)
+
+
+def _turn(visit: Visit, term: Term) -> _Turn | None:
+    items = _items(visit)
+    if any(entry.exercise is None for item in items for entry in item):
+        return None
+    before: list[SetGroup] = []
+    for position, item in enumerate(items, 1):
+        for entry in item:
+            if _is_for(entry, term, visit.ledger):
+                return _Turn(entry, position, len(items), before)
+        if not any(
+            _is_for(entry, other, visit.ledger) for entry in item for other in visit.ledger.programme.priority
+        ):
+            before.append(item[0])
+    return None
+
+
+def _items(visit: Visit) -> list[list[SetGroup]]:
+    """The exercises of a session in order, a superset or circuit being one; fast work is left out."""
+    items: list[list[SetGroup]] = []
+    for entry in visit.own:
+        if not entry.sets.high or (entry.exercise is not None and entry.exercise.kind in FAST_KINDS):
+            continue
+        if items and _belong_together(items[-1][0], entry):
+            items[-1].append(entry)
+        else:
+            items.append([entry])
+    return items
+
+
+def _belong_together(one: SetGroup, other: SetGroup) -> bool:
+    """Whether two entries are groups of one line, or stand in one superset or circuit."""
+    first, second = one.prescription, other.prescription
+    return first is second or (first.paired is not None and first.paired is second.paired)
+
+
+def _is_for(entry: SetGroup, term: Term, ledger: Ledger) -> bool:
+    """Whether an entry trains a muscle directly, or is the lift that is meant."""
+    assert entry.exercise is not None
+    if catalogue.area(term.words) is not None:
+        return credit(entry.exercise, term.words) == 1
+    return entry.exercise is ledger.known.exercise(term.words)
+
+
+@rule(
+    "isolation-before-compound",
+    family="schedule",
+    severity="note",
+    confidence="guideline",
+    why="What comes first gains most strength, and a heavy lift suffers where its muscle is tired. Some"
+    " coaches do it on purpose; for size the order hardly matters.",
+    sources=("acsm-2009-order", "simao-2010", "mcleod-2023"),
+    options=(
+        Option("least sets", 2, "hard sets of the small exercise", "common practice"),
+        Option(
+            "small matter",
+            ("hypertrophy", "muscular endurance"),
+            "goals for which the order hardly matters",
+            "mcleod-2023",
+        ),
+        Option(
+            "exempt",
+            ("adductors", "hip abductors", "abdominals", "obliques", "lower back"),
+            "muscle groups",
+            "common practice: small exercises that wake the hip and trunk up",
+        ),
+        Option(
+            "on purpose",
+            ("pre-exhaust", "pre-exhaustion", "pre-fatigue", "activation", "warm-up", "primer"),
+            "words in the note of the line or session",
+            "common practice",
+        ),
+    ),
+    stands_back=True,
+)
+def isolation_before_compound(visit: Visit, limits: Limits) -> Iterator[Finding]:
+    """A heavy compound after an exercise for one joint that tires its prime mover.
+
+    Looks at squats, lunges, hinges, presses and pulls below 8 repetitions; wants no exercise for a single
+    joint with 2 or more hard sets for one of the same muscles before them in the session. Silent where the
+    goal is size or muscular endurance, for a superset of the two, for a muscle among the priorities, and
+    where a note says that it is on purpose.
+
+    Flags:
+        programme: Legs
+        sessions:
+          - session: Lower
+            exercises:
+              - {exercise: leg extension, sets: 3, reps: 12}
+              - {exercise: back squat, sets: 4, reps: 5}  # <- here
+
+    Passes:
+        programme: Legs
+        sessions:
+          - session: Lower
+            exercises:
+              - {exercise: back squat, sets: 4, reps: 5}
+              - {exercise: leg extension, sets: 3, reps: 12}
+    """
+    words = limits.names("on purpose")
+    if visit.ledger.programme.goal in limits.names("small matter") or says(words, visit.session.note):
+        return
+    small: list[SetGroup] = []
+    for entry in visit.own:
+        if not entry.hard or says(words, entry.prescription.note):
+            continue
+        if _isolates(entry, limits):
+            small.append(entry)
+        if not entry.compound or entry.slot != "heavy":
+            continue
+        shared = {
+            one: groups
+            for one in small
+            if not _belong_together(one, entry) and (groups := _shared_groups(one, entry, limits))
+        }
+        if not shared:
+            continue
+        names = listed(list(dict.fromkeys(one.name for one in shared)))
+        tired = listed(list(dict.fromkeys(group for groups in shared.values() for group in groups)))
+        yield found(
+            entry.prescription.place,
+            f"{entry.name} at {_repetitions(entry)} comes after {names}, which tires the same {tired}.",
+            wanted="heavy work for several joints first",
+            change=f"Put {entry.name} before {names}, or write pre-exhaustion into the note if it is meant.",
+            where=line_name(entry.prescription),
+            related=tuple(
+                Related(one.prescription.place, f"{line_name(one.prescription)}: {sets_of(str(one.sets))}")
+                for one in shared
+            ),
+        )
+
+
+def _isolates(entry: SetGroup, limits: Limits) -> bool:
+    """Whether it is enough work of an exercise for one joint, for a muscle that is no priority."""
+    exercise = entry.exercise
+    if exercise is None or entry.compound or exercise.kind != "dynamic":
+        return False
+    if entry.sets.middle < limits.number("least sets"):
+        return False
+    return not any(_is_for(entry, term, entry.ledger) for term in entry.ledger.programme.priority)
+
+
+def _shared_groups(small: SetGroup, large: SetGroup, limits: Limits) -> list[str]:
+    """Muscle groups of the muscles that both train directly."""
+    assert small.exercise is not None
+    assert large.exercise is not None
+    shared = set(small.exercise.direct).intersection(large.exercise.direct)
+    return [
+        group
+        for group, members in catalogue.groups.items()
+        if shared.intersection(members) and group not in limits.names("exempt")
+    ]
+
+
+def _repetitions(entry: SetGroup) -> str:
+    """``5 repetitions`` or ``6RM``: what makes a slot heavy."""
+    reps = entry.work.reps.a_set() if entry.work.reps else None
+    if reps is not None:
+        return f"{reps} repetitions"
+    assert entry.work.load is not None
+    return entry.work.load.words

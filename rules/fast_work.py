@@ -1,0 +1,119 @@
+"""Coverage of fast work, where the goal is power."""
+
+from __future__ import annotations
+
+from ..lint.counting.set_group import FAST_KINDS
+from ..lint.engine.limits import Option
+from ..lint.engine.registry import rule
+from ..lint.findings.finding import found
+from ..lint.model.quantities import Range
+from ..lint.wording.words import says, sets_of
+from .shared import sessions_named, where_named, where_to_add
+
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from collections.abc import Iterator
+
+    from ..lint.counting.ledger import Ledger
+    from ..lint.counting.set_group import SetGroup
+    from ..lint.engine.limits import Limits
+    from ..lint.findings.finding import Finding
+
+
+@rule(
+    "fast-work-missing",
+    family="coverage",
+    severity="warning",
+    confidence="guideline",
+    why="Power is trained with fast lifts at light to middling loads, with jumps and with throws; heavy or"
+    " slow lifts alone leave the speed out.",
+    sources=("acsm-2026-load",),
+    options=(
+        Option("lightest", 30, "% of the best lift from which a load is one for power", "acsm-2026-load"),
+        Option("heaviest", 70, "% of the best lift up to which a load is one for power", "acsm-2026-load"),
+        Option(
+            "words",
+            (
+                "fast",
+                "faster",
+                "explosive",
+                "explosively",
+                "quick",
+                "quickly",
+                "speed",
+                "sprint",
+                "sprints",
+                "jump",
+                "jumps",
+                "throw",
+                "throws",
+            ),
+            "words in a name or note that mark work as fast",
+            "common practice",
+        ),
+    ),
+    stands_back=True,
+)
+def fast_work_missing(ledger: Ledger, limits: Limits) -> Iterator[Finding]:
+    """A programme for power in which nothing is done fast.
+
+    Counts jumps, throws and other ballistic lifts, sets with X as the lifting tempo, sets at 30 to 70 % of
+    the best lift, and whatever a name or note calls fast, activities too; wants at least one set in the
+    programme. Blocks are not asked one by one, since a base of strength often comes first.
+
+    Flags:
+        programme: Spring
+        goal: power
+        sessions:
+          - session: Lower
+            exercises:
+              - {exercise: back squat, sets: 4, reps: 4, load: 85 %}  # <- here
+              - {exercise: Romanian deadlift, sets: 3, reps: 6, rir: 2}
+
+    Passes:
+        programme: Spring
+        goal: power
+        sessions:
+          - session: Lower
+            exercises:
+              - {exercise: back squat, sets: 4, reps: 4, load: 85 %, tempo: 2-0-X-0}
+              - {exercise: Romanian deadlift, sets: 3, reps: 6, rir: 2}
+    """
+    if ledger.programme.goal != "power":
+        return
+    typical, sets = ledger.typical_weeks(), ledger.all_sets()
+    if not typical or not sets or ledger.unsure():
+        return
+    power = Range(limits.number("lightest"), limits.number("heaviest"))
+    words = limits.names("words")
+    if sets.where(lambda entry: _is_fast(entry, power)) or _calls_it_fast(ledger, words):
+        return
+    yield found(
+        where_to_add(sets),
+        f"{sets_of(str(typical[0].all_sets()))} a week for power; no jump or throw, nothing lifted as fast as"
+        f" possible, no load of {power} %.",
+        wanted=f"fast lifts at {power} %, jumps or throws",
+        change=f"Add some to {sessions_named(sets)}; where a line is meant fast already, write it, such as"
+        " `tempo: 2-0-X-0`.",
+        where=where_named(sets),
+    )
+
+
+def _is_fast(entry: SetGroup, power: Range) -> bool:
+    """Whether sets are done fast by their kind or tempo, or the load is one for power."""
+    fast_kind = entry.exercise is not None and entry.exercise.kind in FAST_KINDS
+    percent = entry.percent
+    return fast_kind or entry.fast_tempo or (percent is not None and percent.meets(power))
+
+
+def _calls_it_fast(ledger: Ledger, words: tuple[str, ...]) -> bool:
+    """Whether a name or note of an activity or a line, or a note above it, holds one of these words."""
+    programme = ledger.programme
+    texts = [programme.note]
+    for block in programme.blocks:
+        texts += [block.note, *(text for one in block.activities for text in (one.name, one.note))]
+    for session in programme.sessions():
+        texts.append(session.note)
+    for line in programme.prescriptions():
+        texts += [line.note, *(term.words for term in line.names())]
+    return says(words, *texts)

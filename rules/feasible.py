@@ -1,0 +1,227 @@
+"""Whether a load, its repetitions and the effort asked for go together."""
+
+from __future__ import annotations
+
+from ..lint.body import curves
+from ..lint.engine.limits import Option
+from ..lint.engine.registry import rule
+from ..lint.findings.finding import Related, found
+from ..lint.model.naming import line_name
+from ..lint.wording.words import plain
+
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from collections.abc import Iterator
+
+    from ..lint.counting.set_group import SetGroup
+    from ..lint.engine.limits import Limits
+    from ..lint.findings.finding import Finding
+    from ..lint.model.quantities import Range
+
+# Loads, repetitions and effort
+
+
+@rule(
+    "more-reps-than-load-allows",
+    family="load",
+    severity="error",
+    confidence="trial",
+    why="How many repetitions a load allows has been counted in thousands of lifters; past two standard"
+    " deviations few manage it, past four nobody in practice.",
+    sources=("nuzzo-2024", "hackett-2017"),
+    options=(
+        Option("few manage", 2, "standard deviations above the mean: a warning past it", "nuzzo-2024"),
+        Option("nobody manages", 4, "standard deviations above the mean: an error past it", "nuzzo-2024"),
+        Option("beyond the RM", 1, "repetitions more than a repetition maximum says", "hackett-2017"),
+    ),
+)
+def more_reps_than_load_allows(entry: SetGroup, limits: Limits) -> Iterator[Finding]:
+    """More repetitions, those left in reserve included, than the load allows a fresh lifter.
+
+    Takes the low end of repetitions and of RIR, and the light end of the load in % of the best lift, set by
+    set where they are written so; holds them against the curve that fits the exercise (bench press, leg press
+    or the main one). Past the mean and two standard deviations is a warning, past four an error. Where the
+    load comes from a best lift on file, which may have grown, and at RM loads it is never more than a
+    warning. Silent below 60 % and above 100 %, for sets broken up (clusters, drop sets, rest-pause), open
+    sets, exercises that only lower the load, and work for speed.
+
+    Flags:
+        programme: Press
+        sessions:
+          - session: Push
+            exercises:
+              - {exercise: bench press, sets: 3, reps: 20, rir: 2, load: 85 %}  # <- here
+
+    Passes:
+        programme: Press
+        sessions:
+          - session: Push
+            exercises:
+              - {exercise: bench press, sets: 3, reps: 8, rir: 2, load: 85 %}
+    """
+    load, reps = entry.work.load, entry.work.reps
+    if load is None or reps is None or not reps.sets or not _one_go(entry):
+        return
+    least_left = entry.reserve.low if entry.reserve else 0.0
+    if load.kind == "rm" and load.span:
+        asked = max(one.low for one in reps.sets) + least_left
+        if asked > load.span.high + limits.number("beyond the RM"):
+            yield _too_many(
+                entry,
+                asked,
+                f"{plain(load.span.high)} at most: that is what {load.words} means",
+                "Write a lighter load",
+            )
+        return
+    far: list[tuple[float, float, float, curves.Repetitions]] = []
+    for one, percent in _sets(entry):
+        held, asked = curves.possible(percent.low, entry.curve), one.low + least_left
+        if held is not None:
+            far.append(((asked - held.mean) / held.spread, asked, percent.low, held))
+    if not far:
+        return
+    beyond, asked, light, held = max(far, key=_deviations)
+    few = limits.number("few manage")
+    if beyond > few:
+        certain = load.kind == "percent" and beyond > limits.number("nobody manages")
+        finding = _too_many(
+            entry,
+            asked,
+            f"about {held.mean:.0f} at {light:.0f} %, and hardly anybody more than {held.beyond(few):.0f}",
+            f"Take {_lighter(asked, entry.curve)} of the best lift,",
+        )
+        finding.severity = "error" if certain else "warning"
+        finding.excess = beyond
+        yield finding
+
+
+def _deviations(one: tuple[float, float, float, curves.Repetitions]) -> float:
+    return one[0]
+
+
+def _lighter(repetitions: float, curve: str) -> str:
+    percent = curves.percent_for(repetitions, curve)
+    return f"less than {curves.LOWEST:g} %" if percent is None else f"about {percent:.0f} %"
+
+
+def _too_many(entry: SetGroup, asked: float, allowed: str, advice: str) -> Finding:
+    load, least_left = entry.work.load, entry.reserve.low if entry.reserve else 0.0
+    words = load.words if load else ""
+    left = f", {plain(least_left)} of them in reserve" if least_left else ""
+    return found(
+        entry.work.places["reps"],
+        f"{plain(asked)} repetitions{left}, at {words}.",
+        severity="warning",
+        wanted=allowed,
+        change=f"{advice} or ask for fewer repetitions.",
+        where=line_name(entry.prescription),
+        related=(Related(entry.work.places["load"], words), *_on_file(entry)),
+    )
+
+
+def _on_file(entry: SetGroup) -> tuple[Related, ...]:
+    """The best lifts by which a load in kg was put into %."""
+    load = entry.work.load
+    if load is None or load.kind not in ("mass", "bodyweight"):
+        return ()
+    return tuple(Related(best.exercise.place, f"best lift on file: {best.load.words}") for best in entry.best)
+
+
+def _one_go(entry: SetGroup) -> bool:
+    """Whether its sets are lifted in one go at one load, so that the curves of repetitions hold."""
+    exercise = entry.exercise
+    if exercise is None or exercise.kind != "dynamic" or entry.lowers_only:
+        return False
+    return not entry.broken_up
+
+
+def _sets(entry: SetGroup) -> list[tuple[Range, Range]]:
+    """Repetitions and load in % of each set; once where all are alike, none where either is not known."""
+    reps = entry.work.reps.sets if entry.work.reps else ()
+    percents = entry.percents
+    if not reps or not percents:
+        return []
+    number = max(len(reps), len(percents))
+    return [(reps[min(at, len(reps) - 1)], percents[min(at, len(percents) - 1)]) for at in range(number)]
+
+
+@rule(
+    "effort-against-load",
+    family="load",
+    severity="warning",
+    confidence="trial",
+    why="At a given load even the lifters with the fewest repetitions have many left after so short a set;"
+    " effort and load cannot both be meant.",
+    sources=("nuzzo-2024", "hackett-2017", "rep-time-lit"),
+    options=(
+        Option("fewest manage", 3, "standard deviations below the mean", "nuzzo-2024, zourdos-2021"),
+        Option("guess", 1, "repetitions by which a guess may be out", "hackett-2017"),
+        Option("most sets", 5, "sets, since many sets tire", "common practice"),
+        Option("shortest rest", 60, "seconds, since short rests tire", "common practice"),
+        Option("slowest", 6, "seconds a repetition, as slow as the trials went", "rep-time-lit"),
+    ),
+)
+def effort_against_load(entry: SetGroup, limits: Limits) -> Iterator[Finding]:
+    """Sets said to be far harder than their load and repetitions make them.
+
+    Takes the most repetitions and the heaviest load of a line, and what lifters with few repetitions at that
+    load (three standard deviations below the mean) still have left; wants the RIR, or 10 less the RPE, no
+    more than a repetition below that. Silent where something else tires: many sets, short rests, supersets
+    and circuits, sets on the clock, slow tempo; and for open sets, sets broken up and work for speed. That
+    effort is said to be too easy for the load is another rule's matter.
+
+    Flags:
+        programme: Press
+        sessions:
+          - session: Push
+            exercises:
+              - {exercise: bench press, sets: 3, reps: 4, load: 60 %, rir: 0}  # <- here
+
+    Passes:
+        programme: Press
+        sessions:
+          - session: Push
+            exercises:
+              - {exercise: bench press, sets: 3, reps: 4, load: 60 %, rir: 2}
+    """
+    reserve, work = entry.reserve, entry.work
+    if reserve is None or work.load is None or not _one_go(entry) or _tires(entry, limits):
+        return
+    left: list[tuple[float, Range, Range, float]] = []
+    for reps, percent in _sets(entry):
+        held = curves.possible(percent.high, entry.curve)
+        if held is None:
+            return
+        least = held.beyond(-limits.number("fewest manage")) - reps.high
+        left.append((least, reps, percent, held.mean))
+    if not left:
+        return
+    least, reps, percent, mean = min(left, key=lambda one: one[0])
+    if least <= reserve.high + limits.number("guess"):
+        return
+    key, words = ("rir", f"RIR {work.rir}") if work.rir is not None else ("rpe", f"RPE {work.rpe}")
+    heavier = curves.percent_for(reps.high + reserve.high, entry.curve)
+    yield found(
+        work.places[key],
+        f"{words} after {reps} repetitions at {work.load.words}.",
+        wanted=f"about {mean - reps.high:.0f} repetitions left there: most lifters manage {mean:.0f}"
+        f" at {percent.high:.0f} %",
+        change=f"Take the load to about {heavier:.0f} % of the best lift, ask for more repetitions, or write"
+        " the effort that is meant.",
+        where=line_name(entry.prescription),
+        related=(Related(work.places["load"], work.load.words), *_on_file(entry)),
+        excess=least,
+    )
+
+
+def _tires(entry: SetGroup, limits: Limits) -> bool:
+    """Whether more than load and repetitions makes the sets hard, or their end is left open."""
+    line, work = entry.prescription, entry.work
+    if line.paired is not None or line.every is not None or (work.reps and work.reps.open_last):
+        return True
+    if entry.sets.high > limits.number("most sets"):
+        return True
+    if work.rest is not None and work.rest.low < limits.number("shortest rest"):
+        return True
+    seconds = sum(phase or 0.0 for phase in work.tempo) if work.tempo else 0.0
+    return seconds > limits.number("slowest")

@@ -1,0 +1,255 @@
+"""Coverage in detail: parts of trained muscles that no set reaches."""
+
+from __future__ import annotations
+
+from ..lint.body import catalogue
+from ..lint.counting.credits import DIRECT, TOTAL
+from ..lint.engine.limits import COUNTING, Option
+from ..lint.engine.registry import rule
+from ..lint.findings.finding import Related, found
+from ..lint.wording.words import listed, sets_of
+from .shared import where_named, where_to_add
+
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from collections.abc import Iterator
+
+    from ..lint.counting.counts import Count
+    from ..lint.counting.ledger import Ledger
+    from ..lint.counting.set_group import SetGroup
+    from ..lint.counting.tally import Tally
+    from ..lint.engine.limits import Limits
+    from ..lint.findings.finding import Finding
+
+
+class FinerPoint:
+    """A part of the body, or a way of working it, that trained muscles can miss.
+
+    Looked for where ``parent`` is trained and ``about`` is meant. It is reached by sets that count for
+    ``area`` (by ``count``: direct, or as a helper too), at ``length`` where one is given; or by sets of
+    ``actions``. ``none`` says in words that there are none, ``add`` names a remedy.
+    """
+
+    __slots__ = ("about", "actions", "add", "area", "count", "length", "name", "none", "parent")
+
+    def __init__(
+        self,
+        name: str,
+        parent: str,
+        about: str,
+        none: str,
+        add: str,
+        *,
+        area: str = "",
+        count: str = DIRECT,
+        length: str = "",
+        actions: tuple[str, ...] = (),
+    ) -> None:
+        self.name = name
+        self.parent = parent
+        self.about = about
+        self.none = none
+        self.add = add
+        self.area = area
+        self.count = count
+        self.length = length
+        self.actions = actions
+
+    def is_reached(self, tally: Tally) -> bool:
+        """Whether any set reaches it, or a line that cannot be counted may."""
+        if self.actions:
+            return bool(tally.for_actions(self.actions)) or tally.could_hold(actions=self.actions)
+        at_length = self._is_at_length if self.length else None
+        return tally.brings(self.area, self.count, at_length) or tally.could_hold(areas=(self.area,))
+
+    def _is_at_length(self, entry: SetGroup) -> bool:
+        return entry.exercise is not None and entry.exercise.lengths.get(self.area) == self.length
+
+
+FINER_POINTS = (
+    # maeo-2021, maeo-2024: the three two-joint hamstrings, of which the semitendinosus is one, share a length
+    FinerPoint(
+        "hamstrings at long length",
+        "hamstrings",
+        "hamstrings",
+        "none at long length",
+        "a seated leg curl or a Romanian deadlift",
+        area="semitendinosus",
+        length="long",
+    ),
+    # le-vs-squat-2025, zabaleta-2021, kubo-2019; kojic-2022 found some growth from squats
+    FinerPoint(
+        "rectus femoris",
+        "quadriceps",
+        "quadriceps",
+        "none that reaches the rectus femoris",
+        "a leg extension",
+        area="rectus femoris",
+    ),
+    FinerPoint(
+        "hip abductors",
+        "quadriceps",
+        "hip abductors",
+        "none for the hip abductors",
+        "a hip abduction",
+        area="hip abductors",
+        count=TOTAL,
+    ),
+    FinerPoint(
+        "adductors",
+        "quadriceps",
+        "adductors",
+        "none for the adductors",
+        "a hip adduction or a deep squat",
+        area="adductors",
+        count=TOTAL,
+    ),
+    # maeo-2023
+    FinerPoint(
+        "triceps long head",
+        "triceps",
+        "triceps",
+        "none with the long head stretched",
+        "an overhead triceps extension",
+        area="triceps long head",
+        length="long",
+    ),
+    # campos-2020, botton-2013
+    FinerPoint(
+        "side shoulder",
+        "deltoids",
+        "side shoulder",
+        "none for the side of them",
+        "a lateral raise",
+        area="side shoulder",
+    ),
+    FinerPoint(
+        "rear shoulder",
+        "deltoids",
+        "rear shoulder",
+        "none for the rear of them",
+        "a row or a rear delt fly",
+        area="rear shoulder",
+        count=TOTAL,
+    ),
+    # ridao-2020, trebs-2010
+    FinerPoint(
+        "upper chest",
+        "chest",
+        "chest",
+        "none aimed at the upper part",
+        "an incline press",
+        area="upper chest",
+    ),
+    FinerPoint(
+        "trunk to the side",
+        "abdominals",
+        "obliques",
+        "none that bends or turns the trunk to the side",
+        "a side plank or a woodchop",
+        actions=("trunk side bend", "trunk rotation"),
+    ),
+)
+"""What the rule on finer points looks for, in the order of the body."""
+
+
+@rule(
+    "finer-points-missing",
+    family="coverage",
+    severity="note",
+    confidence="trial",
+    why="Parts of a muscle answer to different work: long lengths, an arm overhead, an incline, a bend to the"
+    " side. Where size is the aim a set or two can round a programme off; none of it is a must.",
+    sources=(
+        "maeo-2021",
+        "maeo-2023",
+        "maeo-2024",
+        "kubo-2019",
+        "le-vs-squat-2025",
+        "kojic-2022",
+        "campos-2020",
+        "botton-2013",
+        "ridao-2020",
+        "trebs-2010",
+    ),
+    options=(
+        Option(
+            "points",
+            tuple(point.name for point in FINER_POINTS),
+            "what is looked for",
+            "the trials named; hip abductors, adductors and trunk: common practice",
+        ),
+        Option("least", 4, "sets a week for a muscle before its parts are looked at", "pelland-2026-min"),
+        COUNTING,
+    ),
+    stands_back=True,
+)
+def finer_points_missing(ledger: Ledger, limits: Limits) -> Iterator[Finding]:
+    """Parts of trained muscles that no set reaches, all in one note.
+
+    For size it looks at every muscle that the programme means, for other goals at its priorities only. Where
+    a muscle gets 4 hard sets or more in a typical week, it wants some set somewhere in the programme for:
+    hamstrings at long length, rectus femoris, triceps with the arm overhead, side and rear shoulder, upper
+    chest, hip abductors, adductors, and the trunk to the side.
+
+    Flags:
+        programme: Chest day
+        goal: hypertrophy
+        focus: [chest]
+        sessions:
+          - session: Chest
+            exercises:
+              - {exercise: bench press, sets: 4, reps: 8}  # <- here
+              - {exercise: cable fly, sets: 2, reps: 12}
+
+    Passes:
+        programme: Chest day
+        goal: hypertrophy
+        focus: [chest]
+        sessions:
+          - session: Chest
+            exercises:
+              - {exercise: bench press, sets: 4, reps: 8}
+              - {exercise: incline bench press, sets: 2, reps: 12}
+    """
+    missing: list[tuple[FinerPoint, Count]] = []
+    typical = ledger.typical_weeks()
+    for point in FINER_POINTS:
+        if point.name not in limits.names("points") or not _is_wanted(ledger, point):
+            continue
+        weeks = [week for week in typical if week.means(point.about)]
+        counts = [week.sets(point.parent, limits.name("counting")) for week in weeks]
+        fullest = max(counts, key=lambda count: count.high, default=None)
+        if fullest and fullest.high >= limits.number("least") and not point.is_reached(ledger):
+            missing.append((point, fullest))
+    if not missing:
+        return
+    first = missing[0][1]
+    yield found(
+        where_to_add(first),
+        f"{'; '.join(_what_is_missing(missing))}.",
+        wanted="something for each part of a muscle that the programme means to build",
+        change=f"Where they matter to you, add {listed([point.add for point, _ in missing])}; a set or two"
+        " of each will do.",
+        where=where_named(first),
+        related=tuple(
+            Related(where_to_add(count), f"{where_named(count)}: {point.none}") for point, count in missing
+        ),
+    )
+
+
+def _is_wanted(ledger: Ledger, point: FinerPoint) -> bool:
+    """Whether size is the goal, or a priority names what the point is about."""
+    if ledger.programme.goal == "hypertrophy":
+        return True
+    about = set(catalogue.area(point.about) or ())
+    return any(about.intersection(catalogue.area(term.words) or ()) for term in ledger.programme.priority)
+
+
+def _what_is_missing(missing: list[tuple[FinerPoint, Count]]) -> list[str]:
+    """``12 sets a week for the quadriceps, none that reaches ...``, each muscle once."""
+    said: dict[str, str] = {}
+    for point, count in missing:
+        start = said.get(point.parent, f"{sets_of(count.most)} a week for the {point.parent}")
+        said[point.parent] = f"{start}, {point.none}"
+    return list(said.values())

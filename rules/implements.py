@@ -1,0 +1,216 @@
+"""Loads that an implement cannot be set to, or does not suit."""
+
+from __future__ import annotations
+
+from ..lint.body import curves
+from ..lint.body.equipment import LOADED
+from ..lint.engine.limits import Option
+from ..lint.engine.registry import rule
+from ..lint.findings.finding import found
+from ..lint.model.naming import line_name
+from ..lint.model.quantities import NOTHING
+from ..lint.wording.words import plain
+
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from collections.abc import Iterator
+
+    from ..lint.counting.set_group import SetGroup
+    from ..lint.engine.limits import Limits
+    from ..lint.findings.finding import Finding
+    from ..lint.model.quantities import Range
+
+
+# What can be set, and with what
+
+
+@rule(
+    "load-not-settable",
+    family="load",
+    severity="note",
+    confidence="common practice",
+    why="A load that no plates or bells make is rounded on the spot, by everybody in their own way.",
+    sources=(),
+    options=(
+        Option(
+            "steps",
+            {
+                "barbell": 0.5,
+                "trap bar": 0.5,
+                "guided bar": 0.5,
+                "dumbbell": 0.5,
+                "kettlebell": 0.5,
+                "plate": 0.25,
+            },
+            "kg from one load to the next, by implement",
+            "common practice: the smallest plates in use weigh 0.25 kg; write your own steps",
+        ),
+    ),
+)
+def load_not_settable(entry: SetGroup, limits: Limits) -> Iterator[Finding]:
+    """A load in kg that the implement cannot be set to.
+
+    Takes each kg of a line, one bell of a pair at a time; wants a whole number of the implement's steps. By
+    default only odd fractions such as 61.3 kg are spoken of; a team whose bars go up by 2.5 kg writes so.
+
+    Flags:
+        programme: Press
+        sessions:
+          - session: Push
+            exercises:
+              - {exercise: bench press, sets: 3, reps: 5, load: 61.3 kg}  # <- here
+
+    Passes:
+        programme: Press
+        sessions:
+          - session: Push
+            exercises:
+              - {exercise: bench press, sets: 3, reps: 5, load: 61.5 kg}
+    """
+    load = entry.work.load
+    step = limits.table("steps").get(entry.exercise.implement) if entry.exercise else None
+    if load is None or not step or load.unit != "kg":
+        return
+    odd = [value for one in load.values for value in (one.low, one.high) if _between_steps(value, step)]
+    if not odd:
+        return
+    below = abs(odd[0]) // step * step
+    yield found(
+        entry.work.places["load"],
+        f"{entry.name} at {load.words}: no {_implement(entry)} comes to {plain(abs(odd[0]))} kg.",
+        wanted=f"steps of {plain(step)} kg",
+        change=f"Write {f'{plain(below)} or ' if below else ''}{plain(below + step)} kg.",
+        where=line_name(entry.prescription),
+    )
+
+
+def _implement(entry: SetGroup) -> str:
+    return entry.exercise.implement if entry.exercise else ""
+
+
+def _between_steps(kilograms: float, step: float) -> bool:
+    steps = abs(kilograms) / step
+    return abs(steps - round(steps)) > 0.001
+
+
+@rule(
+    "light-implement-heavy",
+    family="load",
+    severity="note",
+    confidence="common practice",
+    why="Dumbbells, bells and bands serve the long sets of a hinge; heavy ones are easier to load and to hold"
+    " with a bar.",
+    sources=("cp-implement",),
+    options=(
+        Option("implements", ("dumbbell", "kettlebell", "band", "cable"), "light implements", "cp-implement"),
+        Option("fewest", 6, "repetitions a set, the high end of a range", "cp-implement"),
+    ),
+    off=True,
+)
+def light_implement_heavy(entry: SetGroup, limits: Limits) -> Iterator[Finding]:
+    """A heavy hinge with a light implement.
+
+    Looks at hinges with dumbbells, bells, bands or cables; wants 6 repetitions or more. Off until a team asks
+    for it.
+
+    Flags:
+        programme: Legs
+        sessions:
+          - session: Lower
+            exercises:
+              - {exercise: dumbbell Romanian deadlift, sets: 3, reps: 4-5}  # <- here
+
+    Passes:
+        programme: Legs
+        sessions:
+          - session: Lower
+            exercises:
+              - {exercise: dumbbell Romanian deadlift, sets: 3, reps: 8-10}
+    """
+    reps = _lifted_repetitions(entry)
+    if reps is None or not entry.hard or not entry.trains(("hip hinge",)):
+        return
+    if _implement(entry) not in limits.names("implements") or reps.high >= limits.number("fewest"):
+        return
+    yield found(
+        entry.prescription.place,
+        f"{entry.name}, {reps} repetitions with a {_implement(entry)}.",
+        wanted=f"{limits.number('fewest'):g} repetitions or more with it (common practice)",
+        change="Take a bar for the heavy sets, or a lighter load for more repetitions.",
+        where=line_name(entry.prescription),
+    )
+
+
+def _lifted_repetitions(entry: SetGroup) -> Range | None:
+    """Repetitions a set, those of an RM load where none are written."""
+    if entry.work.reps is not None:
+        return entry.work.reps.a_set()
+    load = entry.work.load
+    return load.span if load is not None and load.kind == "rm" else None
+
+
+@rule(
+    "stiff-hinge-too-heavy",
+    family="load",
+    severity="note",
+    confidence="common practice",
+    why="Past what the hamstrings can own, the back and the gluteals do a stiff-leg hinge; control and range"
+    " come before load.",
+    sources=("cp-heavy-hinge",),
+    options=(
+        Option("fewest", 4, "repetitions that the load must allow", "cp-heavy-hinge"),
+        Option("straight", 30, "degrees of knee bend up to which a hinge is stiff-legged", "cp-heavy-hinge"),
+    ),
+    stands_back=True,
+)
+def stiff_hinge_too_heavy(entry: SetGroup, limits: Limits) -> Iterator[Finding]:
+    """Stiff-leg hinges loaded for fewer than 4 repetitions.
+
+    Looks at hinges whose knee stays nearly straight (stiff-leg and Romanian deadlifts, good mornings); takes
+    the low end of the repetitions and what is left in reserve, or what the load allows where it is known in %
+    of the best lift; wants 4 or more.
+
+    Flags:
+        programme: Legs
+        sessions:
+          - session: Lower
+            exercises:
+              - {exercise: stiff-leg deadlift, sets: 4, reps: 3, rir: 0}  # <- here
+
+    Passes:
+        programme: Legs
+        sessions:
+          - session: Lower
+            exercises:
+              - {exercise: stiff-leg deadlift, sets: 4, reps: 4, rir: 0}
+    """
+    reps = _lifted_repetitions(entry)
+    if reps is None or not entry.hard or entry.broken_up or not _stiff(entry, limits.number("straight")):
+        return
+    allowed = reps.low + (entry.reserve or NOTHING).low
+    load = entry.work.load
+    if load is not None and load.kind == "rm" and load.span is not None:
+        allowed = load.span.low
+    elif entry.percent is not None:
+        held = curves.possible(min(entry.percent.high, 100.0), entry.curve)
+        allowed = held.mean if held else float("inf")
+    fewest = limits.number("fewest")
+    if allowed >= fewest:
+        return
+    left = f" with {entry.reserve} in reserve" if entry.reserve and entry.reserve.high else ""
+    yield found(
+        entry.prescription.place,
+        f"{entry.name}, {reps} repetitions{left}{f' at {load.words}' if load else ''}.",
+        wanted=f"a load that allows {fewest:g} repetitions or more on straight legs (common practice)",
+        change="Take a lighter load through the whole range, or do the heavy sets as a deadlift.",
+        where=line_name(entry.prescription),
+    )
+
+
+def _stiff(entry: SetGroup, straight: float) -> bool:
+    """Whether it is a hinge, loaded from outside, with the knee nearly straight all the way."""
+    exercise = entry.exercise
+    if exercise is None or not entry.trains(("hip hinge",)) or exercise.implement not in LOADED:
+        return False
+    knee = exercise.path.get("knee", ())
+    return bool(knee) and max(knee) <= straight

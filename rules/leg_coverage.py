@@ -1,0 +1,275 @@
+"""Coverage of the legs: hinges, knee flexion, calves, Nordic curls."""
+
+from __future__ import annotations
+
+from ..lint.body import catalogue
+from ..lint.counting.counts import counted_lines
+from ..lint.counting.credits import TOTAL
+from ..lint.engine.limits import Option
+from ..lint.engine.registry import rule
+from ..lint.findings.finding import found
+from ..lint.wording.words import plain, sets_of
+from .shared import sessions_named, where_named, where_to_add
+
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from collections.abc import Iterator
+
+    from ..lint.counting.calendar import Week
+    from ..lint.counting.ledger import Ledger
+    from ..lint.counting.set_group import SetGroup
+    from ..lint.engine.limits import Limits
+    from ..lint.findings.finding import Finding, Severity
+
+LEG_WORK = ("knee extension", "hip extension", "knee flexion", "hip hinge", "squat", "lunge")
+"""Joint actions and patterns by which a week counts as training the legs."""
+
+
+@rule(
+    "knee-flexion-missing",
+    family="coverage",
+    severity="warning",
+    confidence="trial",
+    why="The short head of biceps femoris crosses only the knee, so squats and hinges leave it out, and the"
+    " hamstrings near the knee answer to bending it. This is about coverage; it forecasts no injury.",
+    sources=("bourne-2017", "kubo-2019", "maeo-2021", "cp-both"),
+    stands_back=True,
+)
+def knee_flexion_missing(week: Week, limits: Limits) -> Iterator[Finding]:
+    """Lower-body work without a single set of knee flexion.
+
+    Counts direct sets of knee flexion in the weeks of a block that train the legs hard; wants at least one.
+
+    Flags:
+        programme: Legs
+        sessions:
+          - session: Lower
+            exercises:
+              - {exercise: back squat, sets: 3, reps: 5}
+              - {exercise: stiff-leg deadlift, sets: 3, reps: 8}  # <- here
+
+    Passes:
+        programme: Legs
+        sessions:
+          - session: Lower
+            exercises:
+              - {exercise: back squat, sets: 3, reps: 5}
+              - {exercise: stiff-leg deadlift, sets: 3, reps: 8}
+              - {exercise: seated leg curl, sets: 1, reps: 12}
+    """
+    if not _legs_lack(week, "knee flexion"):
+        return
+    hamstrings = week.for_actions(("hip hinge",))
+    legs = week.for_actions(LEG_WORK, hard=True)
+    if hamstrings:
+        counted = (
+            f"{sets_of(str(hamstrings))} for the hamstrings, all hinges; nothing bends the knee against load."
+        )
+    else:
+        counted = f"{sets_of(str(legs))} for the legs; nothing bends the knee against load."
+    yield found(
+        where_to_add(hamstrings or legs),
+        counted,
+        wanted="at least one set of knee flexion in the block: hinges and squats leave out the short head of"
+        " biceps femoris",
+        change=f"Add a leg curl of any kind or a Nordic curl to {sessions_named(hamstrings or legs)}.",
+        where=where_named(hamstrings or legs),
+        subject="knee flexion",
+        related=counted_lines(legs),
+        excess=legs.high,
+    )
+
+
+@rule(
+    "hip-hinge-missing",
+    family="coverage",
+    severity="warning",
+    confidence="trial",
+    why="Extending the hip with a nearly straight knee is the hamstrings' other job, and the one that"
+    " trains them long; squats and hip thrusts leave it to the gluteals.",
+    sources=("bourne-2017", "kubo-2019", "cp-both"),
+    stands_back=True,
+)
+def hip_hinge_missing(week: Week, limits: Limits) -> Iterator[Finding]:
+    """Lower-body work without a hip hinge: hip extension with a nearly straight knee.
+
+    Counts sets of exercises that hinge, in the weeks of a block that train the legs hard; wants at least
+    one. A warning where the goal is size or strength, else a note. Trials train one muscle or one lift by
+    design and get one note; a `focus` without the hamstrings takes it away.
+
+    Flags:
+        programme: Legs
+        goal: strength
+        sessions:
+          - session: Lower
+            exercises:
+              - {exercise: back squat, sets: 3, reps: 5}  # <- here
+              - {exercise: hip thrust, sets: 3, reps: 8}
+              - {exercise: leg press, sets: 2, reps: 8}
+
+    Passes:
+        programme: Legs
+        goal: strength
+        sessions:
+          - session: Lower
+            exercises:
+              - {exercise: back squat, sets: 3, reps: 5}
+              - {exercise: Romanian deadlift, sets: 3, reps: 8}
+              - {exercise: leg press, sets: 2, reps: 8}
+    """
+    if not _legs_lack(week, "hip hinge"):
+        return
+    curls = week.for_actions(("knee flexion",))
+    legs = week.for_actions(LEG_WORK, hard=True)
+    serious: Severity = "warning" if week.programme.goal in ("hypertrophy", "strength") else "note"
+    yield found(
+        where_to_add(curls or legs),
+        f"{sets_of(str(legs))} for the legs; none extends the hip with a nearly straight knee.",
+        severity=serious,
+        wanted="at least one set of a hip hinge in the block",
+        change=f"Add a hinge, such as a Romanian deadlift, to {sessions_named(curls or legs)}.",
+        where=where_named(curls or legs),
+        subject="hip hinge",
+        related=counted_lines(legs),
+        excess=legs.high,
+    )
+
+
+def _legs_lack(week: Week, action: str) -> bool:
+    """Whether a typical week trains the legs, hamstrings meant, and its whole block lacks an action."""
+    if not week.is_typical() or not week.means("hamstrings"):
+        return False
+    block = week.ledger.of_block(week.block)
+    return bool(week.for_actions(LEG_WORK, hard=True)) and not (
+        block.for_actions((action,)) or block.could_hold(actions=(action,))
+    )
+
+
+@rule(
+    "straight-knee-calf-missing",
+    family="coverage",
+    severity="warning",
+    confidence="trial",
+    why="With the knee bent the gastrocnemius is slack: seated raises grew it by 1 to 2 % where standing ones"
+    " gave 9 to 12 %, and the soleus grew by as much in both.",
+    sources=("kinoshita-2023", "anatomy-crossing"),
+    stands_back=True,
+)
+def straight_knee_calf_missing(week: Week, limits: Limits) -> Iterator[Finding]:
+    """Calf work with the knee bent only, which leaves the gastrocnemius out.
+
+    Looks at typical weeks that hold hard sets of calf raises; wants at least one set in the block that trains
+    the gastrocnemius, be it as a helper or in jumps. A warning where the calves stand in the focus or among
+    the priorities, else a note.
+
+    Flags:
+        programme: Calves
+        focus: [calves]
+        sessions:
+          - session: Lower
+            exercises:
+              - {exercise: seated calf raise, sets: 3, reps: 15}  # <- here
+              - {exercise: seated calf raise, sets: 2, reps: 8}
+
+    Passes:
+        programme: Calves
+        focus: [calves]
+        sessions:
+          - session: Lower
+            exercises:
+              - {exercise: seated calf raise, sets: 3, reps: 15}
+              - {exercise: standing calf raise, sets: 2, reps: 8}
+    """
+    if not week.is_typical() or not week.means("gastrocnemius"):
+        return
+    raises = week.for_actions(("plantarflexion",), hard=True)
+    block = week.ledger.of_block(week.block)
+    straight = block.sets("gastrocnemius", TOTAL, hard=False) or block.could_hold(areas=("gastrocnemius",))
+    if not raises or straight:
+        return
+    named = [*(week.block.focus or week.programme.focus), *week.programme.priority]
+    in_sight = any(
+        catalogue.is_group(term.words) and "gastrocnemius" in (catalogue.area(term.words) or ())
+        for term in named
+    )
+    yield found(
+        where_to_add(raises),
+        f"{sets_of(str(raises))} for the calves, all with the knee bent; the gastrocnemius gets nothing.",
+        severity="warning" if in_sight else "note",
+        wanted="at least one set with the knee straight in the block; it trains the soleus as well",
+        change=f"Do some of them standing, or add a standing calf raise to {sessions_named(raises)}.",
+        where=where_named(raises),
+        subject="gastrocnemius",
+        related=counted_lines(raises),
+        excess=raises.high,
+    )
+
+
+@rule(
+    "nordics-too-rare",
+    family="coverage",
+    severity="note",
+    confidence="trial",
+    why="Nordic curls showed a benefit where athletes did them more often than once in three weeks. What is"
+    " rarer costs sore hamstrings and earns nothing known. This speaks of a dose, and forecasts no injury.",
+    sources=("ripley-2021", "impellizzeri-2021"),
+    options=(
+        Option("weeks", 3, "weeks for each session with Nordic curls", "ripley-2021"),
+        Option(
+            "exercises",
+            ("Nordic curl", "assisted Nordic curl", "weighted Nordic curl"),
+            "exercises that count",
+            "ripley-2021",
+        ),
+    ),
+    stands_back=True,
+)
+def nordics_too_rare(ledger: Ledger, limits: Limits) -> Iterator[Finding]:
+    """Nordic curls less often than once in three weeks.
+
+    Counts the sessions of the whole programme that hold a set of Nordic curls; wants one in 3 weeks on
+    average, or none. Silent where a session names them in its preparation.
+
+    Flags:
+        programme: Season
+        weeks: 7
+        sessions:
+          - session: Gym
+            exercises:
+              - {exercise: Nordic curl, sets: {1: 2, 2-4: 0, 5: 2, 6-7: 0}, reps: 5}  # <- here
+
+    Passes:
+        programme: Season
+        weeks: 6
+        sessions:
+          - session: Gym
+            exercises:
+              - {exercise: Nordic curl, sets: {1: 2, 2-4: 0, 5: 2, 6: 0}, reps: 5}
+    """
+    names = limits.names("exercises")
+    counted = ledger.all_sets().where(lambda entry: _is_one_of(entry, names))
+    sessions = ledger.how_often(lambda entry: _is_one_of(entry, names))
+    weeks = len(ledger.weeks)
+    prepared = any(
+        name.casefold() in term.words.casefold()
+        for session in ledger.programme.sessions()
+        for term in session.preparation
+        for name in names
+    )
+    if not sessions or prepared or ledger.could_hold(actions=("knee flexion",)):
+        return
+    apart = weeks / sessions
+    if apart > limits.number("weeks"):
+        most = plain(limits.number("weeks"))
+        yield found(
+            where_to_add(counted),
+            f"{sessions} {'session' if sessions == 1 else 'sessions'} with Nordic curls in {weeks} weeks.",
+            wanted=f"at least one in {most} weeks; rarer ones showed no benefit",
+            change="Put a set or two into every week or two, or give their place to another leg curl.",
+            where=where_named(counted),
+            related=counted_lines(counted),
+        )
+
+
+def _is_one_of(entry: SetGroup, names: tuple[str, ...]) -> bool:
+    return entry.exercise is not None and entry.exercise.name in names

@@ -1,0 +1,152 @@
+"""What should be on file: clearance, screening, supervision of juniors."""
+
+from __future__ import annotations
+
+from ..lint.engine.limits import Option
+from ..lint.engine.registry import rule
+from ..lint.findings.finding import found
+from ..lint.wording.words import listed
+from .shared import capital
+
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from collections.abc import Iterator
+
+    from ..lint.counting.ledger import Lifter
+    from ..lint.engine.limits import Limits
+    from ..lint.findings.finding import Finding
+    from ..lint.model.athlete import Athlete
+
+
+# What is on file
+
+
+@rule(
+    "clearance-missing",
+    family="care",
+    severity="note",
+    confidence="guideline",
+    why="Before training starts or gets harder, guidelines look at current activity, at signs or known"
+    " disease of heart, metabolism or kidneys, and at the effort meant. That is for a clinician; here only"
+    " the date is kept.",
+    sources=("riebe-2015", "whitfield-2017"),
+    options=(Option("age", 65, "years from which a clearance is asked for", "common practice"),),
+)
+def clearance_missing(lifter: Lifter, limits: Limits) -> Iterator[Finding]:
+    """An athlete with something to spare, coming back, or of 65 and more, with no clearance on file.
+
+    Looks for `protect`, for a programme or block in the phase `return`, and at the age; wants a date under
+    `clearance on file`, or the team's statement on screening in spotline.yaml. Asked for once an athlete.
+
+    Flags:
+        programme: Legs
+        athlete: {name: Ida, age: 70, screening on file: 2026-01-02}  # <- here
+        sessions: [{session: Lower, exercises: [{exercise: leg press, sets: 3, reps: 8}]}]
+
+    Passes:
+        programme: Legs
+        athlete: {name: Ida, age: 70, clearance on file: 2026-01-02}
+        sessions: [{session: Lower, exercises: [{exercise: leg press, sets: 3, reps: 8}]}]
+    """
+    athlete = lifter.athlete
+    reasons = list(_reasons_for_clearance(lifter, limits.number("age")))
+    if reasons and athlete.clearance is None and not lifter.around.screened:
+        yield found(
+            athlete.place,
+            f"{capital(listed(reasons))}, and no clearance on file.",
+            wanted="the date of a clearance that is kept elsewhere",
+            change="Ask the athlete to see a physician or other licensed professional first, keep the paper"
+            " elsewhere and write `clearance on file` with its date; or state once in spotline.yaml that the"
+            " team screens.",
+            where=athlete.name,
+        )
+
+
+def _reasons_for_clearance(lifter: Lifter, age: float) -> Iterator[str]:
+    programmes = [plan.programme for plan in lifter.plans]
+    if lifter.athlete.protect:
+        yield "something to spare"
+    if any("return" in (one.phase, *(block.phase for block in one.blocks)) for one in programmes):
+        yield "a return to training"
+    if lifter.athlete.age is not None and lifter.athlete.age >= age:
+        yield f"an age of {lifter.athlete.age:g}"
+
+
+@rule(
+    "screening-missing",
+    family="care",
+    severity="note",
+    confidence="guideline",
+    why="Guidelines want a short screening by activity, symptoms and intended effort before anyone starts."
+    " Only its date belongs here; a team can state once for all that it screens.",
+    sources=("riebe-2015", "whitfield-2017"),
+)
+def screening_missing(lifter: Lifter, limits: Limits) -> Iterator[Finding]:
+    """An athlete with no screening on file, in a team that does not say that it screens.
+
+    Looks at athletes of whom more than name and level is written; wants a date under `screening on file`
+    or `clearance on file`, or the team's statement on screening in spotline.yaml. Asked for once an athlete.
+
+    Flags:
+        programme: Legs
+        athlete: {name: Ida, age: 30}  # <- here
+        sessions: [{session: Lower, exercises: [{exercise: leg press, sets: 3, reps: 8}]}]
+
+    Passes:
+        programme: Legs
+        athlete: {name: Ida, age: 30, screening on file: 2026-01-02}
+        sessions: [{session: Lower, exercises: [{exercise: leg press, sets: 3, reps: 8}]}]
+    """
+    athlete = lifter.athlete
+    on_file = athlete.screening or athlete.clearance or lifter.around.screened
+    if _is_kept(athlete) and not on_file:
+        yield found(
+            athlete.place,
+            "No screening on file.",
+            wanted="the date of a health screening that is kept elsewhere",
+            change="Have the athlete answer the screening that your practice uses and write"
+            " `screening on file` with its date; or state once in spotline.yaml that the team screens.",
+            where=athlete.name,
+        )
+
+
+def _is_kept(athlete: Athlete) -> bool:
+    """Whether more than a name and a level is written of somebody: a person, no placeholder."""
+    told = (athlete.age, athlete.body_mass, athlete.days, athlete.minutes)
+    return any(told) or bool(athlete.best_lifts or athlete.equipment or athlete.protect)
+
+
+@rule(
+    "junior-unsupervised",
+    family="care",
+    severity="note",
+    confidence="guideline",
+    why="Lifting suits young people well under qualified supervision; statements on it name that first.",
+    sources=("faigenbaum-2009",),
+    options=(Option("age", 18, "years below which supervision is asked for", "faigenbaum-2009"),),
+)
+def junior_unsupervised(lifter: Lifter, limits: Limits) -> Iterator[Finding]:
+    """An athlete under 18 with nothing written about who supervises.
+
+    Looks at the age; wants words under `supervision`.
+
+    Flags:
+        programme: Legs
+        athlete: {name: Ida, age: 16}  # <- here
+        sessions: [{session: Lower, exercises: [{exercise: goblet squat, sets: 2, reps: 10}]}]
+
+    Passes:
+        programme: Legs
+        athlete: {name: Ida, age: 16, supervision: a qualified coach is in the room}
+        sessions: [{session: Lower, exercises: [{exercise: goblet squat, sets: 2, reps: 10}]}]
+    """
+    athlete = lifter.athlete
+    if athlete.age is not None and athlete.age < limits.number("age") and not athlete.supervision:
+        yield found(
+            athlete.place,
+            f"Aged {athlete.age:g}, and nothing written about who supervises.",
+            wanted="qualified supervision, written down",
+            change="Have a qualified coach watch the sessions and write it under `supervision`; your local"
+            " rules on young people come first.",
+            where=athlete.name,
+        )

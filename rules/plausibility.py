@@ -1,0 +1,305 @@
+"""Numbers that cannot be meant, units mixed, lines twice, sessions left empty."""
+
+from __future__ import annotations
+
+from ..lint.engine.limits import Option
+from ..lint.engine.registry import rule
+from ..lint.findings.finding import Related, found
+from ..lint.model.naming import line_name
+from ..lint.model.quantities import KG_PER_LB
+from ..lint.wording.words import listed, plain
+
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from collections.abc import Iterator
+
+    from ..lint.counting.calendar import Week
+    from ..lint.counting.ledger import Ledger
+    from ..lint.counting.set_group import SetGroup
+    from ..lint.counting.tally import Visit
+    from ..lint.engine.limits import Limits
+    from ..lint.findings.finding import Finding
+    from ..lint.model.athlete import BestLift
+    from ..lint.model.sessions import Prescription
+    from ..lint.text.places import Place
+
+
+@rule(
+    "number-implausible",
+    family="upkeep",
+    severity="warning",
+    confidence="common practice",
+    why="Numbers like these are nearly always slips of the pen.",
+    sources=(),
+    options=(
+        Option("most sets", 12, "sets in one line", "common practice"),
+        Option("most repetitions", 100, "repetitions in one set", "common practice"),
+        Option("shortest rest", 10, "seconds", "common practice"),
+        Option("longest rest", 900, "seconds", "common practice"),
+        Option("heaviest", 105, "percent of the best lift", "common practice"),
+    ),
+)
+def number_implausible(entry: SetGroup, limits: Limits) -> Iterator[Finding]:
+    """Sets, repetitions, rest or load that can hardly be meant.
+
+    Looks at one line at a time; wants at most 12 sets and 100 repetitions, between 10 seconds and 15
+    minutes of rest, and no more than 105 % of the best lift, stated as a percentage or by the lift on file.
+
+    Flags:
+        programme: Press
+        sessions:
+          - session: Push
+            exercises:
+              - {exercise: bench press, sets: 30, reps: 5}  # <- here
+
+    Passes:
+        programme: Press
+        sessions:
+          - session: Push
+            exercises:
+              - {exercise: bench press, sets: 3, reps: 5}
+    """
+    work = entry.work
+    timed = entry.prescription.every is not None
+    if work.sets and work.sets.high > limits.number("most sets") and not timed:
+        most = plain(limits.number("most sets"))
+        yield _slip(entry, "sets", f"{work.sets} sets in one line.", f"at most {most} sets")
+    reps = work.reps.a_set() if work.reps else None
+    if reps and reps.high > limits.number("most repetitions"):
+        most = plain(limits.number("most repetitions"))
+        yield _slip(entry, "reps", f"{reps} repetitions in one set.", f"at most {most} repetitions")
+    if work.rest and not _paired(entry):
+        low, high = limits.number("shortest rest"), limits.number("longest rest")
+        if work.rest.low < low or work.rest.high > high:
+            words = work.places["rest"].excerpt
+            yield _slip(entry, "rest", f"{words} of rest.", f"between {low:g} s and {high / 60:g} min")
+    yield from _too_heavy(entry, limits.number("heaviest"))
+
+
+def _paired(entry: SetGroup) -> bool:
+    """Whether the line stands in a superset or circuit, where going on at once is usual."""
+    return entry.prescription.paired is not None
+
+
+def _too_heavy(entry: SetGroup, most: float) -> Iterator[Finding]:
+    load = entry.work.load
+    if load is None or load.span is None:
+        return
+    if load.kind == "percent" and load.span.high > most:
+        yield _slip(entry, "load", f"{load.words} of the best lift.", f"at most {plain(most)} %")
+    if load.kind != "mass":
+        return
+    for best in entry.best:
+        if best.load.kind != "mass" or not _comparable(entry, best):
+            continue
+        if load.span.high <= best.kilograms * most / 100:
+            continue
+        finding = _slip(
+            entry,
+            "load",
+            f"{load.words} where the best on file is {best.load.words}.",
+            f"at most {plain(most)} % of it",
+        )
+        finding.related = (Related(best.exercise.place, f"best lift on file: {best.load.words}"),)
+        yield finding
+
+
+def _comparable(entry: SetGroup, best: BestLift) -> bool:
+    """Whether a set is at least as long as the best one: a heavier load for fewer repetitions is no slip."""
+    reps = entry.work.reps.a_set() if entry.work.reps else None
+    return best.reps == 1 or (reps is not None and reps.low >= best.reps)
+
+
+def _slip(entry: SetGroup, key: str, counted: str, wanted: str) -> Finding:
+    return found(
+        entry.work.places[key],
+        counted,
+        wanted=wanted,
+        change="If it is a slip, correct it.",
+        where=f"{line_name(entry.prescription)}, {key}",
+    )
+
+
+@rule(
+    "units-mixed",
+    family="upkeep",
+    severity="warning",
+    confidence="common practice",
+    why="A load read in the wrong unit is off by more than half.",
+    sources=(),
+)
+def units_mixed(ledger: Ledger, limits: Limits) -> Iterator[Finding]:
+    """Kilograms and pounds in one programme.
+
+    Looks at every load in kg or lb; wants one unit throughout, and points at the lines with the rarer one.
+
+    Flags:
+        programme: Press
+        sessions:
+          - session: Push
+            exercises:
+              - {exercise: bench press, sets: 3, reps: 5, load: 60 kg}
+              - {exercise: overhead press, sets: 3, reps: 5, load: 40 kg}
+              - {exercise: dip, sets: 3, reps: 5, load: bodyweight + 25 lb}  # <- here
+
+    Passes:
+        programme: Press
+        sessions:
+          - session: Push
+            exercises:
+              - {exercise: bench press, sets: 3, reps: 5, load: 60 kg}
+              - {exercise: overhead press, sets: 3, reps: 5, load: 40 kg}
+              - {exercise: dip, sets: 3, reps: 5, load: bodyweight + 10 kg}
+    """
+    places: dict[str, dict[Place, SetGroup]] = {"kg": {}, "lb": {}}
+    for _, entry in ledger.entries():
+        load = entry.work.load
+        if load is not None and load.unit:
+            places[load.unit].setdefault(entry.work.places["load"], entry)
+    rarer, other = sorted(places, key=lambda unit: len(places[unit]))
+    if not places[rarer]:
+        return
+    first, *rest = sorted(places[rarer], key=lambda place: place.start)
+    yield found(
+        first,
+        f"{listed([place.excerpt for place in (first, *rest)][:4])} in {rarer}, the other loads in {other}.",
+        wanted="one unit throughout",
+        change=f"Write it in {other} (1 lb is {plain(KG_PER_LB)} kg), or give just the right unit.",
+        where=line_name(places[rarer][first].prescription),
+        related=tuple(Related(place, f"in {rarer}") for place in rest),
+    )
+
+
+# Sessions
+
+
+@rule(
+    "exercise-twice",
+    family="upkeep",
+    severity="note",
+    confidence="common practice",
+    why="The same line twice is often a slip of copying; where it is meant, one line with all its sets"
+    " says it better.",
+    sources=(),
+)
+def exercise_twice(visit: Visit, limits: Limits) -> Iterator[Finding]:
+    """The same exercise on two lines of one session that read alike.
+
+    Compares lines outside supersets and circuits by exercise, side, heavy or light slot, load, effort, tempo
+    and method; wants them to differ in one of these. Lines with several groups of sets are left alone.
+
+    Flags:
+        programme: Legs
+        sessions:
+          - session: Lower
+            exercises:
+              - {exercise: leg press, sets: 3, reps: 10}
+              - {exercise: leg curl, sets: 3, reps: 10}
+              - {exercise: leg press, sets: 3, reps: 12}  # <- here
+
+    Passes:
+        programme: Legs
+        sessions:
+          - session: Lower
+            exercises:
+              - {exercise: leg press, sets: 3, reps: 10}
+              - {exercise: leg curl, sets: 3, reps: 10}
+              - {exercise: leg press, sets: 3, reps: 6}
+    """
+    lines: dict[tuple[object, ...], dict[Prescription, SetGroup]] = {}
+    for entry in visit.own:
+        line = entry.prescription
+        if line.paired is None and len(line.groups) == 1 and entry.sets.high:
+            lines.setdefault(_reading(entry), {}).setdefault(line, entry)
+    for alike in lines.values():
+        first, *others = alike.values()
+        if others:
+            again = others[0]
+            yield found(
+                again.work.places["exercise"],
+                f"{again.name} stands on {len(alike)} lines of this session that read alike.",
+                wanted="one line for it, or lines that differ in load, repetitions or effort",
+                change="Take the second out, draw them together with all their sets, or say what differs.",
+                where=line_name(again.prescription),
+                related=tuple(
+                    Related(other.work.places["exercise"], line_name(other.prescription))
+                    for other in (first, *others[1:])
+                ),
+            )
+
+
+def _reading(entry: SetGroup) -> tuple[object, ...]:
+    """What two lines have in common that read alike."""
+    line, work = entry.prescription, entry.work
+    load = work.load.words if work.load else ""
+    what = entry.ledger.named(entry.name)
+    return (
+        what,
+        work.side,
+        entry.slot,
+        load,
+        entry.reserve,
+        work.tempo,
+        line.method,
+        work.hold,
+        work.distance,
+    )
+
+
+@rule(
+    "session-empty",
+    family="upkeep",
+    severity="warning",
+    confidence="fact",
+    why="A session without a set is nearly always something that was cut too far or left unfinished.",
+    sources=(),
+)
+def session_empty(week: Week, limits: Limits) -> Iterator[Finding]:
+    """A session in which no set is left, or a week in which nothing at all is trained.
+
+    Counts work sets of each session, week by week and as adjusted for the athlete; wants at least one. A
+    session whose lines cannot be read is left alone.
+
+    Flags:
+        programme: Legs
+        weeks: 2
+        sessions:
+          - session: Lower  # <- here
+            exercises: [{exercise: leg press, sets: {1: 3, 2: 0}, reps: 10}]
+          - session: Upper
+            exercises: [{exercise: bench press, sets: 3, reps: 10}]
+
+    Passes:
+        programme: Legs
+        weeks: 2
+        sessions:
+          - session: Lower
+            exercises: [{exercise: leg press, sets: {1: 3, 2: 1}, reps: 10}]
+          - session: Upper
+            exercises: [{exercise: bench press, sets: 3, reps: 10}]
+    """
+    empty = [visit for visit in week.visits if _is_empty(visit)]
+    if empty and len(empty) == len(week.visits) and not week.block.activities:
+        yield found(
+            empty[0].session.place,
+            "Nothing at all is trained: no session has a work set.",
+            wanted="at least one work set in the week",
+            change="Add the work, or let the block end a week sooner.",
+            where=empty[0].session.name,
+            subject="week",
+        )
+        return
+    for session in dict.fromkeys(visit.session for visit in empty):
+        yield found(
+            session.place,
+            f"{session.name} has no work set left.",
+            wanted="at least one work set",
+            change="Add its work, or take the session out for these weeks.",
+            where=session.name,
+        )
+
+
+def _is_empty(visit: Visit) -> bool:
+    """Whether a session that has lines has no set on this visit; what cannot be read may hold some."""
+    lines = visit.session.prescriptions
+    return bool(lines) and not visit.all_sets() and not any(line.unread for line in lines)

@@ -1,0 +1,119 @@
+"""What a programme puts first, against the rest."""
+
+from __future__ import annotations
+
+from ..lint.body import catalogue
+from ..lint.counting.counts import HELPING, counted_lines
+from ..lint.counting.credits import DIRECT
+from ..lint.engine.limits import COUNTING, Option
+from ..lint.engine.registry import rule
+from ..lint.findings.finding import found
+from ..lint.wording.words import listed, plain, sets_of
+
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from collections.abc import Iterator
+
+    from ..lint.counting.calendar import Week
+    from ..lint.engine.limits import Limits
+    from ..lint.findings.finding import Finding
+
+
+@rule(
+    "priority-not-ahead",
+    family="coverage",
+    severity="note",
+    confidence="common practice",
+    why="A muscle that comes first usually gets more than the rest; size rises with weekly sets, if ever more"
+    " slowly. How much more is the coach's choice.",
+    sources=("pelland-2026-hyp", "pelland-2026-frac"),
+    options=(
+        Option(
+            "lead",
+            0,
+            "sets a week by which a priority must be ahead of the mean of the rest",
+            "common practice",
+        ),
+        Option(
+            "left out",
+            ("gluteals", "adductors", "hip flexors", "lower back", "forearms"),
+            "muscle groups that are not counted among the rest",
+            "common practice: compounds feed them all",
+        ),
+        COUNTING,
+    ),
+    stands_back=True,
+)
+def priority_not_ahead(week: Week, limits: Limits) -> Iterator[Finding]:
+    """A priority muscle that gets no more sets than the rest of its half of the body.
+
+    Compares hard sets in a typical week, helping ones as half, the middles of ranges: a priority against the
+    mean of the other groups that are trained directly in the same half of the body, priorities and groups
+    that compounds feed left out. Silent for strength and power, where order and load say what comes first.
+
+    Flags:
+        programme: Legs
+        goal: hypertrophy
+        priority: [hamstrings]  # <- here
+        sessions:
+          - session: Lower
+            exercises:
+              - {exercise: leg extension, sets: 6, reps: 10}
+              - {exercise: seated leg curl, sets: 6, reps: 10}
+
+    Passes:
+        programme: Legs
+        goal: hypertrophy
+        priority: [hamstrings]
+        sessions:
+          - session: Lower
+            exercises:
+              - {exercise: leg extension, sets: 6, reps: 10}
+              - {exercise: seated leg curl, sets: 7, reps: 10}
+    """
+    programme = week.programme
+    if not week.is_typical() or programme.goal in ("strength", "power"):
+        return
+    counting = limits.name("counting")
+    first = {muscle for term in programme.priority for muscle in catalogue.area(term.words) or ()}
+    for term in programme.priority:
+        rest = _rest_of_half(week, term.words, first, limits.names("left out"))
+        if not catalogue.is_group(term.words) or not rest or week.could_hold(areas=(term.words,)):
+            continue
+        own = week.sets(term.words, counting)
+        others = {group: week.sets(group, counting) for group in rest}
+        mean = sum(count.middle for count in others.values()) / len(others)
+        if own.middle > mean + limits.number("lead"):
+            continue
+        most = max(others, key=lambda group: others[group].middle)
+        yield found(
+            term.place,
+            f"{sets_of(str(own))} a week for the {term.words}, a priority, against {plain(mean)} on average"
+            f" for {listed(rest)}, {HELPING[counting]}.",
+            wanted="more for a priority than for the rest (common practice)",
+            change=f"Move a set or two from the {most} ({others[most]}) to the {term.words}, or take"
+            f" {term.words} out of the priorities.",
+            where="priority",
+            related=counted_lines(own),
+            excess=mean - own.middle,
+        )
+
+
+def _rest_of_half(week: Week, area: str, first: set[str], left_out: tuple[str, ...]) -> list[str]:
+    """The other groups trained directly in the same half of the body, each muscle in one group only."""
+    muscles = set(catalogue.area(area) or ())
+    halves = [set(catalogue.area(name) or ()) for name in ("lower body", "upper body")]
+    half = next((one for one in halves if muscles <= one), set())
+    rest = [
+        group
+        for group, members in catalogue.groups.items()
+        if half.issuperset(members)
+        and not first.intersection(members)
+        and group not in left_out
+        and week.sets(group, DIRECT)
+    ]
+    return [group for group in rest if not any(_is_within(group, other) for other in rest)]
+
+
+def _is_within(group: str, other: str) -> bool:
+    return set(catalogue.groups[group]) < set(catalogue.groups[other])

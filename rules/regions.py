@@ -1,0 +1,303 @@
+"""Coverage of regions: what is untrained, pulls and presses, priorities, days per region."""
+
+from __future__ import annotations
+
+from ..lint.body import catalogue
+from ..lint.counting.counts import counted_lines
+from ..lint.counting.credits import TOTAL
+from ..lint.engine.limits import Option
+from ..lint.engine.registry import rule
+from ..lint.findings.finding import found
+from ..lint.wording.words import listed, plain, sets_of
+from .shared import sessions_named, where_named, where_to_add
+
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from collections.abc import Iterator
+
+    from ..lint.counting.calendar import Week
+    from ..lint.counting.ledger import Ledger
+    from ..lint.counting.tally import Tally, Visit
+    from ..lint.engine.limits import Limits
+    from ..lint.findings.finding import Finding
+    from ..lint.text.places import Term
+
+
+@rule(
+    "region-untrained",
+    family="coverage",
+    severity="warning",
+    confidence="guideline",
+    why="Adults are advised to train all major muscle groups: legs, hips, back, chest, abdomen, shoulders"
+    " and arms. A programme that means less can say so in its focus.",
+    sources=("us-pag-2018", "who-2020"),
+    stands_back=True,
+)
+def region_untrained(ledger: Ledger, limits: Limits) -> Iterator[Finding]:
+    """A region in focus that gets nothing at all; without a focus, one of the seven major regions.
+
+    Counts every set that trains a muscle of the region, directly or not, over the whole programme, or over
+    the block for a focus of its own; wants at least one. A note where the programme names neither a focus
+    nor general health as its goal. Trials train one muscle or one lift by design and get one note; a `focus`
+    on what they train takes it away.
+
+    Flags:
+        programme: Push
+        goal: general health
+        sessions:
+          - session: Gym  # <- here
+            exercises:
+              - {exercise: bench press, sets: 3, reps: 8}
+
+    Passes:
+        programme: Push
+        goal: general health
+        focus: [chest]
+        sessions:
+          - session: Gym
+            exercises:
+              - {exercise: bench press, sets: 3, reps: 8}
+    """
+    programme = ledger.programme
+    if ledger.unsure():
+        return
+    meant: list[tuple[Tally, Term]] = [(ledger, term) for term in programme.focus]
+    meant += [(ledger.of_block(block), term) for block in programme.blocks for term in block.focus]
+    for tally, term in meant:
+        muscles = catalogue.area(term.words)
+        parts = _parts(muscles) if muscles else {}
+        missing = _untrained(tally, parts)
+        if missing:
+            whole = len(missing) == len(parts)
+            yield found(
+                term.place,
+                f"`{term.words}` is in the focus; nothing trains {'it' if whole else listed(missing)}.",
+                wanted="at least one set, directly or as a helper",
+                change="Add an exercise for it, or take it out of the focus.",
+                where="focus",
+                subject=term.words,
+            )
+    if programme.focus or all(block.focus for block in programme.blocks):
+        return
+    missing = _untrained(ledger, {region: catalogue.regions[region] for region in catalogue.major_regions})
+    session = next(programme.sessions(), None)
+    if missing and session is not None:
+        yield found(
+            session.place,
+            f"Nothing trains {listed(missing)}, not even as a helper.",
+            severity="warning" if programme.goal == "general health" else "note",
+            wanted="at least one set for each of the seven major regions",
+            change="Add an exercise for each, or say in `focus` what this programme means to train.",
+            where=session.name,
+        )
+
+
+def _parts(muscles: tuple[str, ...]) -> dict[str, tuple[str, ...]]:
+    """The major regions that an area holds whole, by name; the area itself, as ``it``, where it holds none.
+
+    Whoever writes upper body does not mean the neck, nor the hips by thighs.
+    """
+    whole = {region: catalogue.regions[region] for region in catalogue.major_regions}
+    held = {region: members for region, members in whole.items() if set(members) <= set(muscles)}
+    return held or {"it": muscles}
+
+
+def _untrained(tally: Tally, parts: dict[str, tuple[str, ...]]) -> list[str]:
+    """The parts of which no muscle gets a set."""
+    return [name for name, members in parts.items() if not any(tally.brings(muscle) for muscle in members)]
+
+
+PRESSES_AND_PULLS = {
+    "vertical pull": ("lats", "a lat pulldown"),
+    "horizontal pull": ("upper back", "a row"),
+    "vertical push": ("front shoulder", "an overhead press"),
+    "horizontal push": ("chest", "a bench press or push-up"),
+}
+"""The four directions in which the arms press and pull: what each is for, and an exercise."""
+
+
+@rule(
+    "pull-or-push-missing",
+    family="coverage",
+    severity="note",
+    confidence="common practice",
+    why="Pulls from overhead and from the front, and presses overhead and to the front, load different"
+    " muscles: a bench press hardly reaches the side of the shoulder, and the middle of the back is for rows."
+    " No trial says that a block needs all four.",
+    sources=("anatomy-crossing", "campos-2020"),
+    options=(
+        Option(
+            "fewest together",
+            6,
+            "sets of presses and pulls a week from which the upper body counts as trained",
+            "common practice",
+        ),
+    ),
+    stands_back=True,
+)
+def pull_or_push_missing(week: Week, limits: Limits) -> Iterator[Finding]:
+    """Upper-body training that leaves out vertical or horizontal pulling or pressing.
+
+    Counts hard sets of presses and pulls in typical weeks; from 6 on it wants each of vertical pull,
+    horizontal pull, vertical push and horizontal push somewhere in the block, as far as the focus means what
+    it trains. Silent where health is the goal: guidelines ask for regions there, not for directions.
+
+    Flags:
+        programme: Upper
+        sessions:
+          - session: Upper
+            exercises:
+              - {exercise: bench press, sets: 3, reps: 8}  # <- here
+              - {exercise: bent-over row, sets: 3, reps: 8}
+              - {exercise: overhead press, sets: 2, reps: 8}
+
+    Passes:
+        programme: Upper
+        sessions:
+          - session: Upper
+            exercises:
+              - {exercise: bench press, sets: 3, reps: 8}
+              - {exercise: bent-over row, sets: 3, reps: 8}
+              - {exercise: overhead press, sets: 2, reps: 8}
+              - {exercise: lat pulldown, sets: 2, reps: 8}
+    """
+    upper = week.for_actions(PRESSES_AND_PULLS, hard=True)
+    if (
+        not week.is_typical()
+        or week.programme.goal == "general health"
+        or upper.high < limits.number("fewest together")
+    ):
+        return
+    block = week.ledger.of_block(week.block)
+    missing = [
+        direction
+        for direction, (area, _) in PRESSES_AND_PULLS.items()
+        if week.means(area) and not (block.for_actions((direction,)) or block.could_hold((direction,)))
+    ]
+    if missing:
+        yield found(
+            where_to_add(upper),
+            f"{sets_of(str(upper))} of presses and pulls a week; {listed([f'no {one}' for one in missing])}.",
+            wanted="pulls and presses, both overhead and to the front (common practice)",
+            change=f"Add {listed([PRESSES_AND_PULLS[one][1] for one in missing])} to {sessions_named(upper)},"
+            " or say in `focus` what this programme means to train.",
+            where=where_named(upper),
+            subject="presses and pulls",
+            related=counted_lines(upper),
+            excess=len(missing) * upper.high,
+        )
+
+
+@rule(
+    "days-per-region-few",
+    family="coverage",
+    severity="warning",
+    confidence="guideline",
+    why="Health guidelines advise adults to train all major muscle groups on two or more days a week. They"
+    " are written for the population; an adviser's word for one person comes first.",
+    sources=("who-2020", "us-pag-2018", "uk-cmo-2019"),
+    options=(
+        Option("days", 2, "days a week for each of the seven major regions", "who-2020"),
+        Option(
+            "loads that count",
+            ("moderate", "high"),
+            "words for what an activity asks of a muscle, from which its day counts",
+            "who-2020, which counts heavy work of other kinds",
+        ),
+    ),
+    stands_back=True,
+    looks_beyond=True,
+)
+def days_per_region_few(week: Week, limits: Limits) -> Iterator[Finding]:
+    """A major region that is trained on fewer than two days of the week, where health is the goal.
+
+    Looks at typical weeks whose sessions all have days. Counts the days with a set that trains a muscle of
+    the region, be it as a helper, and days whose activities load it; wants 2 for each region that the focus
+    means. A region that gets nothing in the whole programme is left to another rule.
+
+    Flags:
+        programme: Two days
+        goal: general health
+        sessions:
+          - session: Monday
+            day: monday
+            exercises:
+              - {exercise: leg press, sets: 2, reps: 10}
+              - {exercise: push-up, sets: 2, reps: 10}
+              - {exercise: seated cable row, sets: 2, reps: 10}
+              - {exercise: plank, sets: 2, hold: 20 s}
+          - session: Thursday  # <- here
+            day: thursday
+            exercises:
+              - {exercise: leg press, sets: 2, reps: 10}
+              - {exercise: overhead press, sets: 2, reps: 10}
+              - {exercise: lat pulldown, sets: 2, reps: 10}
+
+    Passes:
+        programme: Two days
+        goal: general health
+        sessions:
+          - session: Monday
+            day: monday
+            exercises:
+              - {exercise: leg press, sets: 2, reps: 10}
+              - {exercise: push-up, sets: 2, reps: 10}
+              - {exercise: seated cable row, sets: 2, reps: 10}
+              - {exercise: plank, sets: 2, hold: 20 s}
+          - session: Thursday
+            day: thursday
+            exercises:
+              - {exercise: leg press, sets: 2, reps: 10}
+              - {exercise: overhead press, sets: 2, reps: 10}
+              - {exercise: lat pulldown, sets: 2, reps: 10}
+              - {exercise: dead bug, sets: 1, reps: 8}
+    """
+    if week.programme.goal != "general health" or not week.is_typical():
+        return
+    if not all(visit.day for visit in week.visits):
+        return
+    few = {}
+    for region in catalogue.major_regions:
+        days = {*week.sets(region, TOTAL, hard=False).days(), *_active_days(week, region, limits)}
+        trained = week.ledger.brings(region)
+        if len(days) >= limits.number("days") or not trained or not week.means(region):
+            continue
+        if not week.could_hold(areas=(region,)):
+            few[region] = days
+    lacking: dict[Visit | None, list[str]] = {}
+    for region, days in few.items():
+        lacking.setdefault(next((one for one in week.visits if one.day not in days), None), []).append(region)
+    if not few:
+        return
+    session = (next(iter(lacking)) or week.visits[0]).session
+    yield found(
+        session.place,
+        f"{listed([f'{region} on {_days(len(days))}' for region, days in few.items()])} of the week.",
+        wanted=f"{_days(limits.number('days'))} or more for each major region, as health guidelines ask",
+        change=f"Add something {listed([_where_it_lacks(*one) for one in lacking.items()])}.",
+        where=session.name,
+        subject="days a week",
+        excess=len(few),
+    )
+
+
+def _where_it_lacks(visit: Visit | None, regions: list[str]) -> str:
+    return f"for {listed(regions)} {'to ' + visit.session.name if visit else 'on another day'}"
+
+
+def _active_days(week: Week, region: str, limits: Limits) -> set[int]:
+    """Days with an activity that loads a region."""
+    muscles, loads = set(catalogue.area(region) or ()), limits.names("loads that count")
+    return {
+        day
+        for activity in week.block.activities
+        for day in activity.days
+        if any(
+            load in loads and muscles.intersection(catalogue.area(term.words) or ())
+            for term, load in activity.loads
+        )
+    }
+
+
+def _days(number: float) -> str:
+    return f"{plain(number)} {'day' if number == 1 else 'days'}"

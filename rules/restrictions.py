@@ -1,0 +1,191 @@
+"""What an athlete's restrictions leave out."""
+
+from __future__ import annotations
+
+from ..lint.body import restrictions
+from ..lint.engine.registry import rule
+from ..lint.findings.finding import Related, found
+from ..lint.model.naming import line_name
+from .shared import also, each_line, named_at, names_of, some_of, with_the
+
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from collections.abc import Iterator
+    from datetime import date
+
+    from ..lint.body.restrictions import Trait
+    from ..lint.counting.ledger import Ledger, Lifter
+    from ..lint.counting.set_group import SetGroup
+    from ..lint.engine.limits import Limits
+    from ..lint.findings.finding import Finding
+    from ..lint.model.athlete import Restriction
+
+
+# What an athlete spares
+
+
+@rule(
+    "protected-area-loaded",
+    family="care",
+    severity="warning",
+    confidence="anatomy",
+    why="The athlete's file asks to spare this. Which joints and muscles an exercise loads is anatomy;"
+    " whether it may stay is for whoever advised it to say.",
+    sources=("anatomy-crossing",),
+    stands_back=True,
+)
+def protected_area_loaded(ledger: Ledger, limits: Limits) -> Iterator[Finding]:
+    """An exercise that loads an area, or is a movement, that the athlete protects.
+
+    Looks at every line outside a stated stage of rehabilitation; wants none that moves or trains what the
+    athlete's file says to spare, on the side that it names. One finding for each restriction.
+
+    Flags:
+        programme: Press
+        athlete: {name: Ida, protect: [{movement: overhead pressing, advised by: physiotherapist}]}
+        sessions:
+          - session: Upper
+            exercises:
+              - {exercise: bench press, sets: 3, reps: 8}
+              - {exercise: overhead press, sets: 3, reps: 8}  # <- here
+
+    Passes:
+        programme: Press
+        athlete: {name: Ida, protect: [{movement: overhead pressing, advised by: physiotherapist}]}
+        sessions:
+          - session: Upper
+            exercises:
+              - {exercise: bench press, sets: 3, reps: 8}
+              - {exercise: incline bench press, sets: 3, reps: 8}
+    """
+    for restriction in ledger.athlete.protect if ledger.athlete else ():
+        traits, side = (
+            restrictions.read(restriction.subject.words),
+            restrictions.side_of(restriction.subject.words),
+        )
+        loading: list[SetGroup] = []
+        weeks = []
+        for week in ledger.weeks:
+            entries = () if week.rehabilitation else week.entries()
+            held = [entry for _, entry in entries if _loads(entry, traits, side)]
+            if held:
+                loading += held
+                weeks.append(week.number)
+        if loading:
+            yield _loaded(restriction, each_line(loading), tuple(weeks))
+
+
+def _loads(entry: SetGroup, traits: tuple[Trait, ...], side: str) -> bool:
+    """Whether an entry loads what is spared; work of the other side alone does not."""
+    if entry.exercise is None or (side and entry.side and entry.side != side):
+        return False
+    return entry.sets.high > 0 and restrictions.loads(entry.exercise, traits)
+
+
+def _loaded(restriction: Restriction, loading: list[SetGroup], weeks: tuple[int, ...]) -> Finding:
+    first, *others = loading
+    subject = restriction.subject
+    adviser = with_the(restriction.adviser)
+    names = names_of(loading)
+    return found(
+        named_at(first),
+        f"`{subject.words}` is to be spared; {some_of(names)} load{'s' if len(names) == 1 else ''} it.",
+        wanted=f"only what is agreed with {adviser}",
+        change=f"Ask {adviser} which of this may stay; swap or leave out the rest.",
+        where=line_name(first.prescription),
+        subject=f"{restriction.kind}: {subject.words}",
+        related=(
+            *also(others, "loads it too"),
+            Related(subject.place, f"what is to be spared, as advised by {adviser}"),
+        ),
+        weeks=weeks,
+    )
+
+
+@rule(
+    "restriction-unclear",
+    family="care",
+    severity="note",
+    confidence="fact",
+    why="What is not understood is not looked for: no line will be named as loading it.",
+    sources=(),
+)
+def restriction_unclear(lifter: Lifter, limits: Limits) -> Iterator[Finding]:
+    """A restriction in words that name no part of the body and no movement that can be looked for.
+
+    Reads what the athlete protects; wants a muscle, a joint, a region, an exercise or a movement pattern.
+
+    Flags:
+        programme: Press
+        athlete: {name: Ida, protect: [{movement: the usual, advised by: physiotherapist}]}  # <- here
+        sessions: [{session: Upper, exercises: [{exercise: bench press, sets: 3, reps: 8}]}]
+
+    Passes:
+        programme: Press
+        athlete: {name: Ida, protect: [{movement: overhead pressing, advised by: physiotherapist}]}
+        sessions: [{session: Upper, exercises: [{exercise: bench press, sets: 3, reps: 8}]}]
+    """
+    for restriction in lifter.athlete.protect:
+        subject = restriction.subject
+        if not restrictions.read(subject.words):
+            yield found(
+                subject.place,
+                f"`{subject.words}` names no part of the body or movement that can be looked for.",
+                wanted="words such as left shoulder, lower back, overhead pressing, deep knee bend, jumping",
+                change="Write it in such words, and look through the lines yourself until then.",
+                where=f"{lifter.athlete.name}, protect",
+            )
+
+
+@rule(
+    "restriction-review-past",
+    family="care",
+    severity="warning",
+    confidence="fact",
+    why="The file itself says when to ask again. What was right then may be too careful, or not enough, now.",
+    sources=(),
+)
+def restriction_review_past(lifter: Lifter, limits: Limits) -> Iterator[Finding]:
+    """A restriction whose review date is past.
+
+    Looks at the date under `review on` of everything that the athlete protects; wants it today or later.
+    Silent where all of the athlete's dated programmes had ended by then: nobody trains by them any more.
+
+    Flags:
+        programme: Press
+        athlete:
+          name: Ida
+          protect:
+            - {area: left knee, advised by: physiotherapist, review on: 2025-12-01}  # <- here
+        sessions: [{session: Upper, exercises: [{exercise: bench press, sets: 3, reps: 8}]}]
+
+    Passes:
+        programme: Press
+        athlete:
+          name: Ida
+          protect:
+            - {area: left knee, advised by: physiotherapist, review on: 2099-12-01}
+        sessions: [{session: Upper, exercises: [{exercise: bench press, sets: 3, reps: 8}]}]
+    """
+    for restriction in lifter.athlete.protect:
+        due = restriction.review_on
+        if due is not None and due < lifter.today and _trains_after(lifter, due):
+            yield found(
+                restriction.subject.place,
+                f"`{restriction.subject.words}` was to be looked at again on {due},"
+                f" {_days((lifter.today - due).days)} ago.",
+                wanted="a review date that is still to come",
+                change=f"Ask {with_the(restriction.adviser)} what holds now, and write the new date or take"
+                " the restriction out.",
+                where=f"{lifter.athlete.name}, protect",
+            )
+
+
+def _trains_after(lifter: Lifter, day: date) -> bool:
+    """Whether a programme of the athlete runs on a later day, or does not say when it ends."""
+    ends = [plan.ends for plan in lifter.plans]
+    return not ends or any(end is None or end > day for end in ends)
+
+
+def _days(number: int) -> str:
+    return "1 day" if number == 1 else f"{number} days"

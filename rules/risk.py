@@ -1,0 +1,291 @@
+"""Lifts and stages that call for a caution: spotters, level, signs to stop."""
+
+from __future__ import annotations
+
+from datetime import timedelta
+
+from ..lint.engine.limits import Option
+from ..lint.engine.registry import rule
+from ..lint.findings.finding import found
+from ..lint.model.naming import line_name
+from .shared import also, beginning, capital, each_line, named_at, names_of, notes_on, some_of, with_the
+
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from collections.abc import Iterator
+
+    from ..lint.body.catalogue import Exercise
+    from ..lint.counting.ledger import Ledger
+    from ..lint.counting.set_group import SetGroup
+    from ..lint.engine.limits import Limits
+    from ..lint.findings.finding import Finding
+    from ..lint.model.programme import Programme
+
+LEVELS = ("novice", "intermediate", "advanced")
+"""Levels of athletes and of exercises, from the first to the last."""
+
+
+# What a line asks for
+
+
+@rule(
+    "failure-without-spotter",
+    family="care",
+    severity="note",
+    confidence="common practice",
+    why="A barbell above the lifter can pin them when the last repetition fails; spotters, pins or safety"
+    " bars are the usual answer.",
+    sources=(),
+    options=(
+        Option(
+            "words",
+            ("spot", "pins", "safet", "catch", "partner", "stands by"),
+            "beginnings of words that say how it is made safe",
+            "common practice",
+        ),
+    ),
+)
+def failure_without_spotter(ledger: Ledger, limits: Limits) -> Iterator[Finding]:
+    """Sets to failure on a lift that can pin the lifter, without a word on spotting, pins or safety bars.
+
+    Looks at barbell presses on the back and squats from a rack with no repetition in reserve, RPE 10, amrap
+    or an open last set; wants a word on safety in a note of the line, session, block or programme, or under
+    the athlete's supervision.
+
+    Flags:
+        programme: Press
+        sessions:
+          - session: Push
+            exercises:
+              - {exercise: bench press, sets: 3, reps: 8, rir: 0}  # <- here
+
+    Passes:
+        programme: Press
+        sessions:
+          - session: Push
+            note: spotters for every last set
+            exercises:
+              - {exercise: bench press, sets: 3, reps: 8, rir: 0}
+    """
+    said = beginning(limits.names("words"))
+    unsaid = each_line(
+        entry
+        for _, entry in ledger.entries()
+        if _can_pin(entry.exercise) and _goes_to_failure(entry) and not said(_words_on(entry, ledger))
+    )
+    if unsaid:
+        yield found(
+            named_at(unsaid[0]),
+            f"{capital(some_of(names_of(unsaid)))} to failure, and no word on spotters, pins or safety bars.",
+            wanted="a way out of a failed repetition, written down",
+            change="Note who spots or where the safety bars stand, or leave a repetition in reserve.",
+            where=line_name(unsaid[0].prescription),
+            related=tuple(also(unsaid[1:], "to failure too")),
+        )
+
+
+def _can_pin(exercise: Exercise | None) -> bool:
+    """Whether a failed repetition leaves the bar on the lifter, with nothing there to catch it."""
+    if exercise is None or exercise.implement != "barbell" or exercise.name.startswith("pin "):
+        return False
+    if "horizontal push" in exercise.patterns:
+        return exercise.stance in ("lying", "incline")
+    return "squat" in exercise.patterns and "rack" in exercise.station and exercise.kind != "isometric"
+
+
+def _goes_to_failure(entry: SetGroup) -> bool:
+    reps = entry.work.reps
+    return entry.to_failure or (entry.reserve is None and reps is not None and reps.open_last)
+
+
+def _words_on(entry: SetGroup, ledger: Ledger) -> Iterator[str]:
+    """What is noted on the line and on all that it stands in."""
+    yield from notes_on(entry.prescription)
+    yield ledger.programme.note
+    yield ledger.athlete.supervision if ledger.athlete else ""
+
+
+@rule(
+    "lift-beyond-level",
+    family="care",
+    severity="note",
+    confidence="common practice",
+    why="Hard lifts are usually reached by way of their easier forms; the levels are this catalogue's.",
+    sources=(),
+    options=(Option("steps", 2, "levels above the athlete's own", "common practice"),),
+)
+def lift_beyond_level(ledger: Ledger, limits: Limits) -> Iterator[Finding]:
+    """An exercise two levels above the athlete's, none of whose easier forms comes before or beside it.
+
+    Compares the catalogue's level with the athlete's; wants an easier form of the exercise in that week or
+    an earlier one, or named as an alternative. A best lift on file shows that the athlete knows the lift.
+
+    Flags:
+        programme: Hamstrings
+        athlete: {name: Ida, level: novice}
+        sessions:
+          - session: Lower
+            exercises:
+              - {exercise: seated leg curl, sets: 2, reps: 10}
+              - {exercise: Nordic curl, sets: 2, reps: 5}  # <- here
+
+    Passes:
+        programme: Hamstrings
+        athlete: {name: Ida, level: novice}
+        sessions:
+          - session: Lower
+            exercises:
+              - {exercise: assisted Nordic curl, sets: 2, reps: 10}
+              - {exercise: Nordic curl, sets: 2, reps: 5}
+    """
+    if ledger.level not in LEVELS:
+        return
+    beyond = LEVELS.index(ledger.level) + limits.number("steps")
+    trained: set[Exercise | str | None] = set()
+    for week in ledger.weeks:
+        trained.update(entry.exercise for _, entry in week.entries() if entry.sets.high)
+        for _, entry in week.entries():
+            if entry.exercise is None or LEVELS.index(entry.exercise.level) < beyond or entry.best:
+                continue
+            offered = {ledger.named(term.words) for term in entry.prescription.alternates}
+            if _easier(ledger, entry.exercise).isdisjoint(trained | offered):
+                yield _beyond(entry, entry.exercise)
+
+
+def _easier(ledger: Ledger, exercise: Exercise) -> set[Exercise | str]:
+    """The easier forms of an exercise, those of these, and so on."""
+    forms: set[Exercise | str] = set()
+    waiting = [exercise]
+    while waiting:
+        for name in waiting.pop().easier:
+            form = ledger.known.exercise(name)
+            if form is not None and form not in forms:
+                forms.add(form)
+                waiting.append(form)
+    return forms
+
+
+def _beyond(entry: SetGroup, exercise: Exercise) -> Finding:
+    first = " or ".join(exercise.easier) or "an easier form"
+    return found(
+        named_at(entry),
+        f"{capital(entry.name)} is a lift for {exercise.level} lifters, the athlete is"
+        f" {entry.ledger.level}; no easier form of it comes before.",
+        wanted=f"{first} first, or beside it",
+        change=f"Start with {first}, name it under `or`, or correct the athlete's level.",
+        where=line_name(entry.prescription),
+        subject=exercise.name,
+    )
+
+
+# Rehabilitation
+
+
+@rule(
+    "stop-signs-missing",
+    family="care",
+    severity="note",
+    confidence="trial",
+    why="Rehabilitation trials say what pain is let pass and when to take the easier form; leaflets for"
+    " patients name the signs to stop for. The clinician's own limits come first.",
+    sources=("haroy-pain", "otago-stop"),
+    options=(
+        Option(
+            "words",
+            ("pain", "hurt", "ache", "aching", "sore", "discomfort", "stop", "symptom"),
+            "beginnings of words that say what to do about pain",
+            "common practice",
+        ),
+    ),
+)
+def stop_signs_missing(ledger: Ledger, limits: Limits) -> Iterator[Finding]:
+    """Rehabilitation without a word on what to do about pain.
+
+    Looks for pain, stop and the like in every note and in how lines progress; wants them said once.
+
+    Flags:
+        programme: Calf
+        rehabilitation: {stage: heel drops, advised by: physiotherapist, until: 2026-03-01}  # <- here
+        note: Slowly down on one leg, up with both.
+        sessions: [{session: Daily, exercises: [{exercise: heel drop, sets: 3, reps: 15}]}]
+
+    Passes:
+        programme: Calf
+        rehabilitation: {stage: heel drops, advised by: physiotherapist, until: 2026-03-01}
+        note: Slowly down on one leg, up with both. Stop when pain goes past 3 of 10.
+        sessions: [{session: Daily, exercises: [{exercise: heel drop, sets: 3, reps: 15}]}]
+    """
+    stage = ledger.programme.rehabilitation
+    if stage is None or beginning(limits.names("words"))(_all_notes(ledger.programme)):
+        return
+    yield found(
+        stage.places.get("stage", stage.place),
+        "Rehabilitation, and no word on what to do about pain.",
+        wanted="what pain may pass, and the signs to stop for, in a note",
+        change=f"Ask {with_the(stage.adviser)} and note it, for instance: take the easier form when pain goes"
+        " past 3 of 10; stop and ring a doctor for chest pain, dizziness or breath too short to speak.",
+        where=f"rehabilitation, {stage.stage}",
+    )
+
+
+def _all_notes(programme: Programme) -> Iterator[str]:
+    yield programme.note
+    for line in programme.prescriptions():
+        yield from notes_on(line)
+        if line.progression is not None:
+            yield line.progression.when
+            yield line.progression.note
+
+
+@rule(
+    "rehabilitation-open",
+    family="care",
+    severity="note",
+    confidence="common practice",
+    why="Rules on volume and spacing stand back while a stage lasts. A stage that is past, or has no end in"
+    " sight, is for its adviser to look at again.",
+    sources=(),
+    options=(Option("longest", 26, "weeks from the start, or from today, to the end", "common practice"),),
+)
+def rehabilitation_open(ledger: Ledger, limits: Limits) -> Iterator[Finding]:
+    """A stage of rehabilitation that ends before the programme does, is past, or lasts over half a year.
+
+    Compares its end with the day on which the last week begins, or with today where the programme does not
+    say when it starts; wants that day no later than the end, and the end no further off than 26 weeks.
+
+    Flags:
+        programme: Calf
+        rehabilitation: {stage: heel drops, advised by: physiotherapist, until: 2026-01-20}  # <- here
+        starts: 2026-01-05
+        weeks: 4
+        note: Stop when pain goes past 3 of 10.
+        sessions: [{session: Daily, exercises: [{exercise: heel drop, sets: 3, reps: 15}]}]
+
+    Passes:
+        programme: Calf
+        rehabilitation: {stage: heel drops, advised by: physiotherapist, until: 2026-02-01}
+        starts: 2026-01-05
+        weeks: 4
+        note: Stop when pain goes past 3 of 10.
+        sessions: [{session: Daily, exercises: [{exercise: heel drop, sets: 3, reps: 15}]}]
+    """
+    stage = ledger.programme.rehabilitation
+    if stage is None or stage.until is None:
+        return
+    starts = ledger.programme.starts
+    longest = limits.number("longest")
+    weeks = (stage.until - (starts or ledger.today)).days / 7
+    last = starts + timedelta(weeks=len(ledger.weeks) - 1) if starts else ledger.today
+    counted = ""
+    if last > stage.until:
+        counted = f"the last week begins on {last}" if starts else "that is past"
+    elif weeks > longest:
+        counted = f"that is {weeks:.0f} weeks from {'the start' if starts else 'now'}"
+    if counted:
+        yield found(
+            stage.places["until"],
+            f"The stage ends on {stage.until}; {counted}.",
+            wanted=f"an end that covers the programme, no more than {longest:g} weeks ahead",
+            change=f"Ask {with_the(stage.adviser)} which stage comes next and until when, and write that.",
+            where=f"rehabilitation, {stage.stage}",
+        )

@@ -1,0 +1,225 @@
+"""The dose of one session: sets of a muscle, sets of an exercise, minutes."""
+
+from __future__ import annotations
+
+from math import ceil
+
+from ..lint.counting.counts import counted_lines
+from ..lint.engine.limits import COUNTING, Option
+from ..lint.engine.registry import rule
+from ..lint.findings.finding import found
+from ..lint.model.naming import line_name
+from ..lint.wording.words import listed, plain, sets_of
+from .excess import WITHOUT_LIMIT, Excess, crossing
+
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from collections.abc import Iterator
+
+    from ..lint.counting.calendar import Week
+    from ..lint.counting.set_group import SetGroup
+    from ..lint.counting.tally import Visit
+    from ..lint.engine.limits import Limits
+    from ..lint.findings.finding import Finding
+
+SECONDS = 60.0
+"""Of a minute."""
+
+
+@rule(
+    "session-sets-for-muscle-high",
+    family="dose",
+    severity="note",
+    confidence="common practice",
+    why="Late sets for a tired muscle bring little and cost the next days; a weekly limit of 20 on two days"
+    " leaves about 10 a session. Trained men have got through far more, so this is only worth a look.",
+    sources=("cp-cap", "cp-twice", "hackett-2018", "enes-2024"),
+    options=(
+        Option("most", 12, "sets for a muscle group in a session", "common practice: cp-cap over cp-twice"),
+        WITHOUT_LIMIT,
+        COUNTING,
+    ),
+    stands_back=True,
+)
+def session_sets_for_muscle_high(week: Week, limits: Limits) -> Iterator[Finding]:
+    """More hard sets for one muscle group in one session than are usually worth it.
+
+    Counts hard sets of each session of a typical week, those in which the muscle only helps as half; wants no
+    more than 12, judged on the high end of a range. It points at the line that crosses the limit.
+
+    Flags:
+        programme: Legs
+        sessions:
+          - session: Lower
+            exercises:
+              - {exercise: leg press, sets: 6, reps: 8}
+              - {exercise: leg extension, sets: 7, reps: 12}  # <- here
+
+    Passes:
+        programme: Legs
+        sessions:
+          - session: Lower
+            exercises:
+              - {exercise: leg press, sets: 6, reps: 8}
+              - {exercise: leg extension, sets: 6, reps: 12}
+    """
+    if not week.is_typical():
+        return
+    most = limits.number("most")
+    for visit in week.visits:
+        counts = {
+            group: visit.sets(group, limits.name("counting"))
+            for group in visit.groups()
+            if group not in limits.names("without limit")
+        }
+        over = [Excess(visit, group, count, most) for group, count in counts.items() if count.high > most]
+        if not over:
+            continue
+        worst = max(over, key=lambda one: one.sets)
+        yield found(
+            worst.line().place,
+            f"{listed([one.words() for one in over])} in one session.",
+            wanted=f"at most {plain(most)} a session (common practice; trials have gone higher)",
+            change=f"Move {sets_of(ceil(worst.sets))} to another day, or take them off.",
+            where=line_name(worst.line()),
+            subject=visit.session.name,
+            related=counted_lines(*(one.count for one in over)),
+            excess=worst.sets,
+        )
+
+
+@rule(
+    "exercise-sets-high",
+    family="dose",
+    severity="warning",
+    confidence="trial",
+    why="Past four to six sets of one exercise trials saw no more gain, and ten sets of ten did no better"
+    " than five; the one trial of that was small.",
+    sources=("hackett-2018", "krieger-2010"),
+    options=(
+        Option("most", 6, "hard sets of one exercise in a session: a note past it", "krieger-2010"),
+        Option("far", 10, "hard sets of one exercise in a session: a warning from there on", "hackett-2018"),
+        Option(
+            "repetitions",
+            5,
+            "repetitions a set from which it counts",
+            "common practice: heavier work is left alone",
+        ),
+        Option(
+            "hard set", 3, "repetitions in reserve at most; sets without a stated effort count", "moran-2017"
+        ),
+    ),
+    stands_back=True,
+)
+def exercise_sets_high(week: Week, limits: Limits) -> Iterator[Finding]:
+    """Many hard sets of one exercise in one session.
+
+    Counts sets of 5 or more repetitions with at most 3 in reserve, or with no stated effort, of each exercise
+    in each session of a typical week; more than 6 are a note, 10 or more a warning, judged on the high end of
+    a range. Sets on the clock (``every``) count only where their effort is stated.
+
+    Flags:
+        programme: Tens
+        sessions:
+          - session: Squat
+            exercises:
+              - {exercise: back squat, sets: 10, reps: 10, load: 60 %}  # <- here
+
+    Passes:
+        programme: Tens
+        sessions:
+          - session: Squat
+            exercises:
+              - {exercise: back squat, sets: 6, reps: 10, load: 60 %}
+    """
+    if not week.is_typical():
+        return
+    most, far = limits.number("most"), limits.number("far")
+    for visit in week.visits:
+        for count in visit.by_exercise(lambda entry: _is_taxing(entry, limits)):
+            if count.high <= most:
+                continue
+            line, name = crossing(count, most), count.parts[0].entry.name
+            yield found(
+                line.place,
+                f"{count.most} hard sets of {name} in one session.",
+                severity="warning" if count.high >= far else "note",
+                wanted=f"{plain(most)} or fewer; in trials more brought nothing further",
+                change=f"Take {sets_of(ceil(count.high - most))} off, or use another exercise or day.",
+                where=line_name(line),
+                subject=f"{visit.session.name}: {name}",
+                related=counted_lines(count),
+                excess=count.high,
+            )
+
+
+def _is_taxing(entry: SetGroup, limits: Limits) -> bool:
+    """Whether its sets have repetitions enough and are near enough to failure."""
+    reps = entry.work.reps.a_set() if entry.work.reps else None
+    if not entry.hard or reps is None or reps.low < limits.number("repetitions"):
+        return False
+    if entry.reserve is None:
+        return entry.prescription.every is None
+    return entry.reserve.low <= limits.number("hard set")
+
+
+@rule(
+    "session-too-long",
+    family="dose",
+    severity="warning",
+    confidence="trial",
+    why="Work, rest and changing over add up as trials print them; what does not fit is left out or rushed."
+    " The estimate is a range, and only its low end is held against the time.",
+    sources=("loadit", "acsm-2009", "us-pag-rest", "60min"),
+    options=(
+        Option("far", 1.25, "times the athlete's minutes: a warning past it", "common practice"),
+        Option("for health", 60, "minutes, where health is the goal and the athlete has named none", "60min"),
+    ),
+)
+def session_too_long(visit: Visit, limits: Limits) -> Iterator[Finding]:
+    """A session that takes longer than the athlete has.
+
+    Adds up work by repetitions and tempo, rest, warm-up sets, preparation and changing over; the least that
+    comes out must fit into the athlete's minutes. Longer is a note, more than 1.25 times as long a warning.
+    Where health is the goal and nobody names minutes, over 60 min is a note.
+
+    Flags:
+        programme: Lunch break
+        athlete: {name: A, minutes: 30}
+        sessions:
+          - session: Lower  # <- here
+            exercises:
+              - {exercise: back squat, sets: 6, reps: 5, rest: 4 min}
+              - {exercise: leg press, sets: 6, reps: 10, rest: 3 min}
+
+    Passes:
+        programme: Lunch break
+        athlete: {name: A, minutes: 30}
+        sessions:
+          - session: Lower
+            exercises:
+              - {exercise: back squat, sets: 4, reps: 5, rest: 3 min}
+              - {exercise: leg press, sets: 4, reps: 10, rest: 2 min}
+    """
+    ledger = visit.ledger
+    has = ledger.athlete.minutes if ledger.athlete else None
+    if has is None and ledger.programme.goal != "general health":
+        return
+    allowed = limits.number("for health") if has is None else has
+    time = visit.time()
+    least = time.total.low / SECONDS
+    if least <= allowed:
+        return
+    parts = ((time.work, "of work"), (time.rest, "of rest"), (time.around, "around it"))
+    shares = listed([f"{round(part.low / SECONDS)} min {what}" for part, what in parts])
+    yield found(
+        visit.session.place,
+        f"{visit.session.name} takes {round(least)} min at the least: {shares}.",
+        severity="warning" if has is not None and least > limits.number("far") * has else "note",
+        wanted=f"the {plain(has)} min that the athlete has" if has else f"{plain(allowed)} min or less",
+        change=f"Save {ceil(least - allowed)} min: pair exercises that share no muscle, or move a line to"
+        " another day.",
+        where=visit.session.name,
+        subject=visit.session.name,
+        excess=least,
+    )

@@ -1,0 +1,390 @@
+"""Time between hard days, and between hard days and events."""
+
+from __future__ import annotations
+
+from ..lint.body import catalogue
+from ..lint.counting.counts import counted_lines
+from ..lint.counting.credits import DIRECT, credit
+from ..lint.engine.limits import Option
+from ..lint.engine.registry import rule
+from ..lint.findings.finding import found
+from ..lint.model.naming import day_name, line_name
+from ..lint.wording.words import listed, says
+
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from collections.abc import Iterable, Iterator
+
+    from ..lint.counting.calendar import Week
+    from ..lint.counting.counts import Count
+    from ..lint.counting.ledger import Ledger
+    from ..lint.counting.set_group import SetGroup
+    from ..lint.counting.tally import Tally
+    from ..lint.engine.limits import Limits
+    from ..lint.findings.finding import Finding
+    from ..lint.model.sessions import Activity, Session
+
+HOURS_A_DAY = 24
+
+HARD_ACTIVITY = Option(
+    "hard activity",
+    ("high",),
+    "grades of load (low, moderate, high) that make a day hard for an area",
+    "common practice",
+)
+
+
+@rule(
+    "sessions-too-close",
+    family="schedule",
+    severity="warning",
+    confidence="guideline",
+    why="A muscle that has done several hard sets is usually given 48 hours before the next; sets to failure"
+    " slow recovery by a day or more. Well-trained lifters have done without; a team may decide otherwise.",
+    sources=("fm21-20-48", "moran-2017", "house-4day"),
+    options=(
+        Option("hours", 48, "hours between two hard days for a muscle group", "fm21-20-48"),
+        Option("hours after failure", 72, "hours, where the first day goes to failure", "moran-2017"),
+        Option("hard day", 4, "direct sets that make a day hard", "common practice"),
+        Option(
+            "hard set", 3, "repetitions in reserve at most; sets without a stated effort count", "moran-2017"
+        ),
+        HARD_ACTIVITY,
+        Option(
+            "exempt",
+            ("calves", "shins", "abdominals", "obliques", "lower back", "forearms", "neck muscles"),
+            "muscle groups",
+            "common practice",
+        ),
+    ),
+    stands_back=True,
+)
+def sessions_too_close(ledger: Ledger, limits: Limits) -> Iterator[Finding]:
+    """Two days with hard work for the same muscle group, too close to one another.
+
+    Counts direct sets with at most 3 repetitions in reserve, day by day over the whole calendar; wants 48
+    hours between two days that hold 4 or more for a group, 72 where those of the first go to failure. An
+    activity that loads an area high makes its day hard for the muscle groups there; two activities are left
+    to whoever plans them. Days without a date or weekday are left alone.
+
+    Flags:
+        programme: Legs
+        sessions:
+          - session: Heavy
+            day: monday
+            exercises: [{exercise: leg press, sets: 4, reps: 6}]
+          - session: Light  # <- here
+            day: tuesday
+            exercises: [{exercise: leg extension, sets: 4, reps: 12}]
+
+    Passes:
+        programme: Legs
+        sessions:
+          - session: Heavy
+            day: monday
+            exercises: [{exercise: leg press, sets: 4, reps: 6}]
+          - session: Light
+            day: wednesday
+            exercises: [{exercise: leg extension, sets: 4, reps: 12}]
+    """
+    days = _days(ledger, limits)
+    longest = max(limits.number("hours"), limits.number("hours after failure"))
+    for index, later in enumerate(days):
+        for before in reversed(days[:index]):
+            hours = (later.number - before.number) * HOURS_A_DAY
+            if hours >= longest:
+                break
+            close = [
+                part
+                for part, work in later.hard.items()
+                if part in before.hard
+                and hours < _needed(before.hard[part], limits)
+                and (work.sets or before.hard[part].sets)
+            ]
+            if close and not later.week.rehabilitation:
+                yield _too_close(before, later, close, hours, limits)
+
+
+def _too_close(
+    before: _Day, later: _Day, close: list[tuple[str, str]], hours: int, limits: Limits
+) -> Finding:
+    programme = later.week.programme
+    first, second = (day_name(programme, day.number) for day in (before, later))
+    groups = list(dict.fromkeys(group for group, _ in close))
+    needed = max(_needed(before.hard[part], limits) for part in close)
+    failing = any(before.hard[part].failing for part in close)
+    activities = [*before.activities(close), *later.activities(close)]
+    movable = later if later.session(close) else before
+    session = movable.session(close)
+    assert session is not None
+    least = f"{limits.number('hard day'):g} hard sets for the muscle"
+    return found(
+        session.place,
+        f"{before.words(first, close)} and {later.words(second, close)} both work {listed(groups)} hard,"
+        f" {hours} h apart{', and ' + first + ' goes to failure' if failing else ''}.",
+        wanted=f"{needed:g} h between two such days",
+        change=f"Move {session.name} further from {listed(activities)}, or bring it below {least}."
+        if activities
+        else f"Move one of the two sessions, or bring one of the days below {least}.",
+        where=session.name,
+        subject=f"{first} {second}",
+        related=counted_lines(
+            *(sets for part in close for day in (before, later) if (sets := day.hard[part].sets))
+        ),
+        weeks=(movable.week.number,),
+        excess=len(groups),
+    )
+
+
+class _HardWork:
+    """What makes a day hard for a group: its hard sets, and whether enough of them fail; or an activity."""
+
+    def __init__(self, sets: Count | None, failing: bool, activity: str = "") -> None:
+        self.sets = sets
+        self.failing = failing
+        self.activity = activity
+
+
+class _Day:
+    """A day of the calendar by its number, with what is hard on it by group and side."""
+
+    def __init__(self, number: int, week: Week, hard: dict[tuple[str, str], _HardWork]) -> None:
+        self.number = number
+        self.week = week
+        self.hard = hard
+
+    def activities(self, parts: Iterable[tuple[str, str]]) -> list[str]:
+        """The activities that make it hard for some of the groups."""
+        return list(dict.fromkeys(name for part in parts if (name := self.hard[part].activity)))
+
+    def session(self, parts: Iterable[tuple[str, str]]) -> Session | None:
+        """The first session that makes it hard for one of the groups."""
+        counts = [sets for part in parts if (sets := self.hard[part].sets)]
+        return counts[0].parts[0].visit.session if counts else None
+
+    def words(self, name: str, parts: Iterable[tuple[str, str]]) -> str:
+        """``Saturday (match)``."""
+        activities = self.activities(parts)
+        return f"{name} ({listed(activities)})" if activities else name
+
+
+def _days(ledger: Ledger, limits: Limits) -> list[_Day]:
+    """Every day with a session or an activity, in order, with what is hard on it."""
+    days: dict[int, _Day] = {}
+    for number, week, tally in ledger.training_days():
+        days[number] = _Day(number, week, dict(ledger.recall(_hard_groups, tally, limits)))
+    for number, week, activity in ledger.activities():
+        day = days.setdefault(number, _Day(number, week, {}))
+        for group in _loaded(activity, limits):
+            for side in ("left", "right"):
+                day.hard.setdefault((group, side), _HardWork(None, False, activity.name))
+    return sorted(days.values(), key=lambda day: day.number)
+
+
+def _hard_groups(day: Tally, limits: Limits) -> dict[tuple[str, str], _HardWork]:
+    """Muscle groups, with the side, for which a day is hard: one leg rests while the other works."""
+    least, most_left = limits.number("hard day"), limits.number("hard set")
+    hard = {}
+    for group in day.groups():
+        if group in limits.names("exempt") or day.sets(group, DIRECT).middle < least:
+            continue
+        for side in ("left", "right"):
+            sets = day.sets(group, DIRECT, side=side).where(lambda entry: _leaves(entry) <= most_left)
+            if sets.middle >= least:
+                failing = sets.where(lambda entry: entry.stated_effort and _leaves(entry) == 0)
+                hard[group, side] = _HardWork(sets, failing.middle >= least)
+    return hard
+
+
+def _loaded(activity: Activity, limits: Limits) -> list[str]:
+    """Muscle groups that an activity loads so much that its day is hard for them."""
+    grades = limits.names("hard activity")
+    muscles = {
+        muscle
+        for area, grade in activity.loads
+        if grade in grades
+        for muscle in catalogue.area(area.words) or ()
+    }
+    return [group for group, members in catalogue.groups.items() if muscles.intersection(members)]
+
+
+def _needed(work: _HardWork, limits: Limits) -> float:
+    return limits.number("hours after failure" if work.failing else "hours")
+
+
+def _leaves(entry: SetGroup) -> float:
+    """Fewest repetitions in reserve that the line allows; none where no effort is stated."""
+    return entry.reserve.low if entry.reserve else 0.0
+
+
+@rule(
+    "legs-heavy-before-event",
+    family="schedule",
+    severity="note",
+    confidence="common practice",
+    why="Coaches keep heavy leg work out of the last two days before a match or race: after hard sets jumps"
+    " were still lower two days on in one small trial, after sets well short of failure they were not.",
+    sources=("gonzalez-badillo-2016", "moran-2017"),
+    options=(
+        Option("days", 2, "days before the event", "common practice; gonzalez-badillo-2016"),
+        Option("sets", 4, "heavy direct sets of the legs on a day", "common practice"),
+        Option("areas", ("quadriceps", "hamstrings", "gluteals"), "muscle groups", "common practice"),
+        Option("left at few repetitions", 3, "repetitions in reserve at most, below 8", "common practice"),
+        Option(
+            "left at many repetitions", 2, "repetitions in reserve at most, 8 and more", "common practice"
+        ),
+        Option(
+            "matches",
+            ("match", "game", "regatta", "race", "competition", "tournament", "meet", "final"),
+            "words in the name of an activity that make it an event",
+            "common practice",
+        ),
+        HARD_ACTIVITY,
+    ),
+    stands_back=True,
+)
+def legs_heavy_before_event(ledger: Ledger, limits: Limits) -> Iterator[Finding]:
+    """Heavy leg work in the last two days before an event or a match.
+
+    Counts direct sets for quadriceps, hamstrings and gluteals that are heavy: below 8 repetitions with at
+    most 3 in reserve, 8 or more with at most 2; sets without a stated effort count below 8 repetitions. Wants
+    fewer than 4 of them on each of the two days before a dated event, or an activity that is called a match
+    or race. The eve of an activity that loads the legs high is left to sessions-too-close.
+
+    Flags:
+        programme: Match week
+        sessions:
+          - session: Lower
+            day: thursday
+            exercises: [{exercise: back squat, sets: 4, reps: 5}]  # <- here
+          - {activity: match, day: saturday}
+
+    Passes:
+        programme: Match week
+        sessions:
+          - session: Lower
+            day: wednesday
+            exercises: [{exercise: back squat, sets: 4, reps: 5}]
+          - {activity: match, day: saturday}
+    """
+    events = _events(ledger, limits)
+    areas = limits.names("areas")
+    close = {
+        number
+        for number, _, activity in ledger.activities()
+        if any(group in areas for group in _loaded(activity, limits))
+    }
+    for number, week, tally in ledger.training_days():
+        ahead = [gap for gap in range(1, int(limits.number("days")) + 1) if number + gap in events]
+        if not ahead or week.rehabilitation or (ahead[0] == 1 and number + 1 in close):
+            continue
+        heavy = tally.all_sets(hard=True).where(lambda entry: _is_heavy_leg_work(entry, limits))
+        if heavy.middle < limits.number("sets"):
+            continue
+        line = heavy.lines()[0][0]
+        away = "the day" if ahead[0] == 1 else f"{ahead[0]} days"
+        yield found(
+            line.place,
+            f"{day_name(week.programme, number)} holds {heavy.most} heavy leg sets, {away} before"
+            f" {events[number + ahead[0]]}.",
+            wanted=f"fewer than {limits.number('sets'):g} on each of the last {limits.number('days'):g} days"
+            " (common practice)",
+            change=f"Move {line.session.name} further away from it, or leave more in reserve that day.",
+            where=line_name(line),
+            related=counted_lines(heavy),
+            weeks=(week.number,),
+            excess=heavy.high,
+        )
+
+
+def _events(ledger: Ledger, limits: Limits) -> dict[int, str]:
+    """Names of dated events, and of activities that are one, by the number of their day."""
+    named = {
+        number: activity.name
+        for number, _, activity in ledger.activities()
+        if says(limits.names("matches"), activity.name)
+    }
+    return {**named, **{number: event.name for number, event in ledger.events()}}
+
+
+def _is_heavy_leg_work(entry: SetGroup, limits: Limits) -> bool:
+    exercise = entry.exercise
+    if exercise is None or not any(credit(exercise, area) == 1 for area in limits.names("areas")):
+        return False
+    few = entry.slot == "heavy"
+    if entry.reserve is None:
+        return few
+    return entry.reserve.low <= limits.number(
+        "left at few repetitions" if few else "left at many repetitions"
+    )
+
+
+@rule(
+    "spine-days-consecutive",
+    family="schedule",
+    severity="note",
+    confidence="convention",
+    why="Some coaches keep a day between sessions that load the spine heavily. No trial was found on it; the"
+    " low back is a common place of complaint among lifters.",
+    sources=("back-to-back-axial", "keogh-2006"),
+    options=(
+        Option("loads", ("high",), "grades of load on the spine (low, moderate, high)", "convention"),
+        Option("least sets", 1, "hard sets a day", "convention"),
+    ),
+    stands_back=True,
+    off=True,
+)
+def spine_days_consecutive(ledger: Ledger, limits: Limits) -> Iterator[Finding]:
+    """Lifts that load the spine heavily on two days running.
+
+    Counts hard sets of exercises that the catalogue marks as loading the spine high (squats and deadlifts
+    with a bar and their kin), day by day; wants a day without them in between. Off until a team asks for it:
+    it is a convention.
+
+    Flags:
+        programme: Strength
+        sessions:
+          - session: Squat
+            day: monday
+            exercises: [{exercise: back squat, sets: 4, reps: 5}]
+          - session: Pull
+            day: tuesday
+            exercises: [{exercise: deadlift, sets: 3, reps: 4}]  # <- here
+
+    Passes:
+        programme: Strength
+        sessions:
+          - session: Squat
+            day: monday
+            exercises: [{exercise: back squat, sets: 4, reps: 5}]
+          - session: Pull
+            day: wednesday
+            exercises: [{exercise: deadlift, sets: 3, reps: 4}]
+    """
+    grades, least = limits.names("loads"), limits.number("least sets")
+    heavy: dict[int, Count] = {}
+    for number, week, tally in ledger.training_days():
+        count = tally.all_sets(hard=True).where(
+            lambda entry: entry.exercise is not None and entry.exercise.axial in grades
+        )
+        if not count or count.middle < least:
+            continue
+        heavy[number] = count
+        if number - 1 not in heavy or week.rehabilitation:
+            continue
+        first, second = (day_name(week.programme, day) for day in (number - 1, number))
+        before = heavy[number - 1]
+        line = count.lines()[0][0]
+        names = list(dict.fromkeys(part.entry.name for part in (*before.parts, *count.parts)))
+        yield found(
+            line.place,
+            f"{first} and {second} both load the spine heavily ({listed(names)}).",
+            wanted="a day between two such days (a convention; no trial)",
+            change="Move one of the two sessions, or take a lift that asks less of the back, such as a leg"
+            " press or a hip thrust.",
+            where=line_name(line),
+            subject=f"{first} {second}",
+            related=counted_lines(before, count),
+            weeks=(week.number,),
+            excess=count.high,
+        )

@@ -1,0 +1,271 @@
+"""Loads that are missing, or lean on something that is missing or old."""
+
+from __future__ import annotations
+
+from ..lint.body.equipment import LOADED
+from ..lint.engine.limits import Option
+from ..lint.engine.registry import rule
+from ..lint.findings.finding import Related, found
+from ..lint.model.naming import line_name
+from ..lint.wording.words import first_of
+
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from collections.abc import Iterator
+
+    from ..lint.body.catalogue import Exercise
+    from ..lint.counting.ledger import Ledger
+    from ..lint.counting.set_group import SetGroup
+    from ..lint.counting.tally import Visit
+    from ..lint.engine.limits import Limits
+    from ..lint.findings.finding import Finding
+    from ..lint.model.athlete import BestLift
+    from ..lint.model.sessions import Prescription
+
+
+@rule(
+    "load-and-effort-missing",
+    family="load",
+    severity="note",
+    confidence="common practice",
+    why="A lifter who is told neither load nor effort has to guess; nor can a review tell how hard it is.",
+    sources=(),
+)
+def load_and_effort_missing(ledger: Ledger, limits: Limits) -> Iterator[Finding]:
+    """Lines that say neither load nor effort.
+
+    Looks at lifts with an implement whose load somebody has to choose; wants a load, an RM, a RIR, an RPE, a
+    velocity, or sets that go on to what is possible. One note a programme, which counts the lines.
+
+    Flags:
+        programme: Press
+        sessions:
+          - session: Push
+            exercises:
+              - {exercise: bench press, sets: 3, reps: 8}  # <- here
+              - {exercise: push-up, sets: 3, reps: 8}
+
+    Passes:
+        programme: Press
+        sessions:
+          - session: Push
+            exercises:
+              - {exercise: bench press, sets: 3, reps: 8, rir: 2}
+              - {exercise: push-up, sets: 3, reps: 8}
+    """
+    lines: dict[Prescription, SetGroup] = {}
+    for _, entry in ledger.entries():
+        if _says_nothing(entry):
+            lines.setdefault(entry.prescription, entry)
+    if not lines:
+        return
+    first, *others = sorted(lines, key=_in_file)
+    number = "1 line says" if len(lines) == 1 else f"{len(lines)} lines say"
+    yield found(
+        first.place,
+        f"{number} neither load nor effort: {first_of([lines[line].name for line in (first, *others)])}.",
+        wanted="a load, an RM, a RIR or an RPE for each",
+        change="Write one of them, such as `rir: 2`.",
+        where=line_name(first),
+        related=tuple(Related(line.place, line_name(line)) for line in others),
+    )
+
+
+def _in_file(line: Prescription) -> tuple[int, int]:
+    return line.place.start, line.order
+
+
+def _says_nothing(entry: SetGroup) -> bool:
+    exercise, work = entry.exercise, entry.work
+    if exercise is None or exercise.kind != "dynamic" or exercise.implement not in LOADED:
+        return False
+    if work.load is not None or entry.stated_effort or work.velocity is not None:
+        return False
+    open_ended = work.reps is not None and work.reps.open_last
+    unread = entry.prescription.unread & {"load", "rir", "rpe"}
+    return not (open_ended or unread or entry.prescription.velocity_loss) and entry.sets.high > 0
+
+
+# Best lifts and top sets
+
+
+@rule(
+    "best-lift-missing",
+    family="load",
+    severity="note",
+    confidence="common practice",
+    why="A percentage says nothing to the lifter until it is known of what.",
+    sources=(),
+)
+def best_lift_missing(ledger: Ledger, limits: Limits) -> Iterator[Finding]:
+    """Loads in % of a best lift that is not on the athlete's file.
+
+    Looks at athletes who have best lifts on file, or a file of their own; wants the lift there, or a near
+    relative of it: the same movement pattern with the same implement. One note a programme.
+
+    Flags:
+        programme: Press
+        athlete: {name: Mara, best lifts: {back squat: 100 kg}}
+        sessions:
+          - session: Push
+            exercises:
+              - {exercise: bench press, sets: 3, reps: 5, load: 80 %}  # <- here
+
+    Passes:
+        programme: Press
+        athlete: {name: Mara, best lifts: {bench press: 60 kg}}
+        sessions:
+          - session: Push
+            exercises:
+              - {exercise: bench press, sets: 3, reps: 5, load: 80 %}
+    """
+    athlete = ledger.athlete
+    if athlete is None:
+        return
+    if not athlete.best_lifts and athlete.place.text.name == ledger.programme.place.text.name:
+        return
+    on_file = [ledger.known.exercise(best.exercise.words) for best in athlete.best_lifts]
+    if any(exercise is None for exercise in on_file):
+        return
+    lacking: dict[str, SetGroup] = {}
+    for exercise, entry in _by_percentage(ledger):
+        if not any(best is exercise or _near(best, exercise) for best in on_file if best):
+            lacking.setdefault(exercise.name, entry)
+    if not lacking:
+        return
+    first, *others = lacking.values()
+    names = [entry.name for entry in (first, *others)]
+    yield found(
+        first.work.places["load"],
+        f"{first.work.load.words if first.work.load else ''} of {first_of(names)}: no best lift on file for"
+        f" {athlete.name}.",
+        wanted="the best lift by which the percentage becomes a load",
+        change=f"Add {'it' if len(names) == 1 else 'them'} to the athlete's `best lifts`, or write a load in"
+        " kg or an effort.",
+        where=line_name(first.prescription),
+        related=tuple(Related(entry.work.places["load"], line_name(entry.prescription)) for entry in others),
+    )
+
+
+def _by_percentage(ledger: Ledger) -> Iterator[tuple[Exercise, SetGroup]]:
+    """Entries of known exercises whose load is written in % of the best lift."""
+    for _, entry in ledger.entries():
+        load = entry.work.load
+        if entry.exercise is not None and load is not None and load.kind == "percent" and entry.sets.high:
+            yield entry.exercise, entry
+
+
+def _near(one: Exercise, other: Exercise) -> bool:
+    """Whether two exercises are variants of one lift."""
+    return bool(one.pattern) and one.pattern == other.pattern and one.implement == other.implement
+
+
+@rule(
+    "best-lift-old",
+    family="load",
+    severity="note",
+    confidence="common practice",
+    why="A best lift moves; percentages of an old one are too light or too heavy by now.",
+    sources=(),
+    options=(Option("oldest", 12, "weeks between the test and the start", "common practice"),),
+)
+def best_lift_old(ledger: Ledger, limits: Limits) -> Iterator[Finding]:
+    """Loads in % of a best lift that was tested long before the programme starts.
+
+    Counts the weeks from the test to the first day of the programme (to today where no start is written);
+    wants 12 at most. Silent where no day of the test is written. One note a programme.
+
+    Flags:
+        programme: Press
+        athlete: {name: Mara, best lifts: {bench press: {load: 60 kg, tested: 2025-06-02}}}
+        starts: 2026-01-05
+        sessions:
+          - session: Push
+            exercises:
+              - {exercise: bench press, sets: 3, reps: 5, load: 80 %}  # <- here
+
+    Passes:
+        programme: Press
+        athlete: {name: Mara, best lifts: {bench press: {load: 60 kg, tested: 2025-12-01}}}
+        starts: 2026-01-05
+        sessions:
+          - session: Push
+            exercises:
+              - {exercise: bench press, sets: 3, reps: 5, load: 80 %}
+    """
+    starts = ledger.programme.starts or ledger.today
+    old: dict[Exercise, tuple[SetGroup, BestLift, float]] = {}
+    for exercise, entry in _by_percentage(ledger):
+        tested = [(best.tested, best) for best in entry.best if best.tested is not None]
+        if not tested or len(tested) < len(entry.best):
+            continue
+        day, best = max(tested, key=lambda one: one[0])
+        weeks = (starts - day).days / 7
+        if weeks > limits.number("oldest"):
+            old.setdefault(exercise, (entry, best, weeks))
+    if not old:
+        return
+    (first, best, _), *others = old.values()
+    said = [f"{entry.name} {weeks:.0f} weeks" for entry, _, weeks in old.values()]
+    yield found(
+        first.work.places["load"],
+        f"Tested long before the start: {first_of(said)}.",
+        wanted=f"a test no older than {limits.number('oldest'):g} weeks",
+        change="Test again, estimate from a recent hard set, or steer by effort (RIR, RPE).",
+        where=line_name(first.prescription),
+        related=(
+            Related(best.exercise.place, f"tested {best.tested}"),
+            *(Related(lift.exercise.place, f"tested {lift.tested}") for _, lift, _ in others),
+        ),
+    )
+
+
+@rule(
+    "top-set-missing",
+    family="load",
+    severity="warning",
+    confidence="fact",
+    why="A share of the top set can only be worked out once there is one.",
+    sources=(),
+)
+def top_set_missing(visit: Visit, limits: Limits) -> Iterator[Finding]:
+    """A load in % of a top set, and no top set before it.
+
+    Looks for earlier sets of the same exercise in the session, in the same line or one above; wants one whose
+    load is no share of a top set itself.
+
+    Flags:
+        programme: Legs
+        sessions:
+          - session: Lower
+            exercises:
+              - exercise: back squat
+                work:
+                  - {sets: 3, reps: 5, load: 90 % of top set}  # <- here
+
+    Passes:
+        programme: Legs
+        sessions:
+          - session: Lower
+            exercises:
+              - exercise: back squat
+                work:
+                  - {sets: 1, reps: 3, rpe: 8}
+                  - {sets: 3, reps: 5, load: 90 % of top set}
+    """
+    lifted: set[Exercise | str] = set()
+    for entry in visit.own:
+        lift = entry.exercise or entry.name
+        load = entry.work.load
+        if load is None or load.kind != "top set":
+            if entry.sets.high:
+                lifted.add(lift)
+        elif entry.sets.high and lift not in lifted:
+            yield found(
+                entry.work.places["load"],
+                f"{load.words}, but no set of {entry.name} comes before.",
+                wanted="a top set of which to take the share",
+                change="Put the top set above, such as `{sets: 1, reps: 3, rpe: 8}` in `work`, or write the"
+                " load itself.",
+                where=line_name(entry.prescription),
+            )

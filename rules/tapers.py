@@ -1,0 +1,138 @@
+"""Lighter weeks before a test or competition."""
+
+from __future__ import annotations
+
+from ..lint.engine.limits import Option
+from ..lint.engine.registry import rule
+from ..lint.findings.finding import found
+from ..lint.wording.words import says, sets_of
+from .easier_weeks import CLEAR_CUT, is_easier
+
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from collections.abc import Iterator, Sequence
+
+    from ..lint.counting.calendar import Week
+    from ..lint.counting.ledger import Ledger
+    from ..lint.engine.limits import Limits
+    from ..lint.findings.finding import Finding
+    from ..lint.text.places import Place
+
+
+@rule(
+    "taper-missing",
+    family="progression",
+    severity="note",
+    confidence="trial",
+    why="Nearly all strength athletes who were asked lower the work for about a week before a competition, by"
+    " fewer sets with the load kept.",
+    sources=("taper-strength", "helms-taper", "taper-endurance"),
+    options=(
+        Option("days", 14, "days before the event within which a lighter week begins", "taper-strength"),
+        Option(
+            "events",
+            (
+                "test",
+                "tests",
+                "testing",
+                "competition",
+                "regatta",
+                "meet",
+                "race",
+                "championship",
+                "championships",
+                "contest",
+                "trials",
+            ),
+            "words in the name of an event to be ready for",
+            "common practice",
+        ),
+        Option("weeks", 3, "typical weeks before it, from which a lighter week is wanted", "common practice"),
+        Option("goals", ("strength", "power"), "goals", "taper-strength"),
+        Option("levels", ("novice",), "levels that are left alone", "common practice"),
+        Option("phases", ("in-season",), "phases that are left alone", "common practice"),
+        Option(
+            "on purpose",
+            ("train through", "trained through", "no taper"),
+            "words in the event's note",
+            "common practice",
+        ),
+        *CLEAR_CUT,
+    ),
+    stands_back=True,
+)
+def taper_missing(ledger: Ledger, limits: Limits) -> Iterator[Finding]:
+    """A test or competition with no lighter week before it, where the goal is strength or power.
+
+    Looks at dated events that are called a test, competition, regatta or the like, and at the first week of a
+    phase `test`, after three typical weeks or more. Wants a week that begins in the last 14 days before it,
+    or the test week itself, to be a deload, a taper, or clearly easier than the last typical week before
+    them: 20 % fewer sets or repetitions, 10 % less load, 2 more repetitions in reserve. Off for novices, in
+    season, and where the event's note says that it is trained through.
+
+    Flags:
+        programme: To the test
+        goal: strength
+        starts: 2026-01-05
+        weeks: 5
+        events:
+          - {date: 2026-02-07, event: strength test}  # <- here
+        sessions:
+          - session: Lower
+            exercises: [{exercise: back squat, sets: 5, reps: 4, rir: 2}]
+
+    Passes:
+        programme: To the test
+        goal: strength
+        starts: 2026-01-05
+        weeks: 5
+        events:
+          - {date: 2026-02-07, event: strength test}
+        sessions:
+          - session: Lower
+            exercises: [{exercise: back squat, sets: {1-4: 5, 5: 3}, reps: 4, rir: 2}]
+    """
+    if ledger.programme.goal not in limits.names("goals") or ledger.level in limits.names("levels"):
+        return
+    days = limits.number("days")
+    for day, event in ledger.events():
+        if not says(limits.names("events"), event.name) or says(limits.names("on purpose"), event.note):
+            continue
+        near = [week for week in ledger.weeks if 0 < day - _first_day(week) <= days]
+        yield from _untapered(ledger, near, -1, event.place, event.name, limits)
+    for eve, week in zip(ledger.weeks, ledger.weeks[1:], strict=False):
+        if week.phase == "test" and eve.phase != "test":
+            near = [one for one in ledger.weeks if 0 <= _first_day(week) - _first_day(one) <= days]
+            yield from _untapered(ledger, near, -2, week.block.place, week.block.name, limits)
+
+
+def _first_day(week: Week) -> int:
+    return 7 * (week.number - 1) + 1
+
+
+def _untapered(
+    ledger: Ledger, near: Sequence[Week], eve: int, place: Place, name: str, limits: Limits
+) -> Iterator[Finding]:
+    """The finding where none of the weeks near an event is lighter than the last typical one before them.
+
+    ``eve`` is the index of the one to make lighter.
+    """
+    if not near or near[-1].phase in limits.names("phases"):
+        return
+    before = [week for week in ledger.typical_weeks() if week.number < near[0].number]
+    if len(before) < max(limits.number("weeks"), 1):
+        return
+    for week in near:
+        if week.block.deload or week.phase == "taper" or ledger.recall(is_easier, week, before[-1], limits):
+            return
+    last = near[eve]
+    yield found(
+        place,
+        f"{name} comes after {last.number} weeks without a lighter one at the end: week {last.number} holds"
+        f" {sets_of(str(last.all_sets()))} against {before[-1].all_sets()} in week {before[-1].number}.",
+        wanted="a lighter last week; about half the sets with the load kept is usual",
+        change=f"Take about half of the sets off in week {last.number} and keep the load.",
+        where=name,
+        subject=f"week {near[-1].number}",
+        weeks=tuple(week.number for week in near),
+    )

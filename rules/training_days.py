@@ -1,0 +1,316 @@
+"""Days of the week: how many, which, and how often."""
+
+from __future__ import annotations
+
+from ..lint.body import catalogue
+from ..lint.counting.counts import counted_lines
+from ..lint.counting.credits import TOTAL
+from ..lint.engine.limits import Option
+from ..lint.engine.registry import rule
+from ..lint.findings.finding import Related, found
+from ..lint.model.naming import day_name, line_name
+from ..lint.wording.words import listed, plain
+
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from collections.abc import Iterator
+
+    from ..lint.counting.calendar import Week
+    from ..lint.counting.counts import Count
+    from ..lint.engine.limits import Limits
+    from ..lint.findings.finding import Finding
+    from ..lint.text.places import Term
+
+DAYS_A_WEEK = 7
+
+
+@rule(
+    "frequency-low",
+    family="schedule",
+    severity="note",
+    confidence="trial",
+    why="In trials taken together strength rose more with two days a week than with one at the same number of"
+    " sets; another review found no difference. Muscle size hardly depends on it.",
+    sources=("pelland-2026-freq", "acsm-2026-freq", "ralston-2018", "cuthbert-2021"),
+    options=(
+        Option(
+            "least days",
+            2,
+            "days a week for a priority",
+            "pelland-2026-freq",
+            by=(({"phase": "in-season"}, 1),),
+        ),
+    ),
+    stands_back=True,
+)
+def frequency_low(week: Week, limits: Limits) -> Iterator[Finding]:
+    """A priority that is trained on fewer than two days a week where the goal is strength.
+
+    Counts the days of typical weeks on which hard sets train a muscle among the priorities, helping sets
+    included, or a lift among them or a close variant of it; sessions without a day count for a day each.
+    Wants two in some week of the block, one in season. A priority that is not trained at all is for
+    other rules to say.
+
+    Flags:
+        programme: Strength
+        goal: strength
+        priority: [back squat]
+        sessions:
+          - session: Squat
+            day: monday
+            exercises: [{exercise: back squat, sets: 6, reps: 4}]  # <- here
+          - session: Press
+            day: thursday
+            exercises: [{exercise: overhead press, sets: 4, reps: 5}]
+
+    Passes:
+        programme: Strength
+        goal: strength
+        priority: [back squat]
+        sessions:
+          - session: Squat
+            day: monday
+            exercises: [{exercise: back squat, sets: 3, reps: 4}]
+          - session: Press
+            day: thursday
+            exercises:
+              - {exercise: overhead press, sets: 4, reps: 5}
+              - {exercise: back squat, sets: 3, reps: 4}
+    """
+    if week.programme.goal != "strength" or not week.is_typical():
+        return
+    least = limits.number("least days")
+    block = week.ledger.weeks_of(week.block)
+    for term in week.programme.priority:
+        count = _training(week, term)
+        if not count or _may_hide(week, term):
+            continue
+        if max(_training(other, term).occasions() for other in block) >= least:
+            continue
+        line = count.lines()[0][0]
+        days = listed([day_name(week.programme, day) for day in count.days()])
+        yield found(
+            line.place,
+            f"{term.words} is trained on {_of_days(count.occasions())} a week{f' ({days})' if days else ''}.",
+            wanted=f"at least {_of_days(least)} a week for a priority where the goal is strength",
+            change=f"Share its sets out over another session; none have to be added to {line.session.name}.",
+            where=line_name(line),
+            subject=term.words,
+            related=counted_lines(count),
+            excess=-count.occasions(),
+        )
+
+
+def _of_days(number: float) -> str:
+    return f"{plain(number)} day{'' if number == 1 else 's'}"
+
+
+def _training(week: Week, term: Term) -> Count:
+    """Hard sets that train a priority: a muscle or other area, else a lift and its close variants."""
+    if catalogue.area(term.words) is not None:
+        return week.sets(term.words, TOTAL)
+    lift = week.ledger.known.exercise(term.words)
+    return week.all_sets(hard=True).where(
+        lambda entry: lift is not None and entry.exercise is not None and entry.exercise.is_close_to(lift)
+    )
+
+
+def _may_hide(week: Week, term: Term) -> bool:
+    """Whether a line that cannot be counted may train a priority."""
+    if catalogue.area(term.words) is not None:
+        return week.could_hold(areas=(term.words,))
+    lift = week.ledger.known.exercise(term.words)
+    assert lift is not None
+    unsure = [entry.exercise for _, entry in week.entries() if not entry.sure]
+    return any(exercise is None or exercise.is_close_to(lift) for exercise in unsure)
+
+
+@rule(
+    "days-more-than-athlete",
+    family="schedule",
+    severity="warning",
+    confidence="fact",
+    why="The athlete has said when they can train; a session on another day is a session missed.",
+    sources=(),
+)
+def days_more_than_athlete(week: Week, limits: Limits) -> Iterator[Finding]:
+    """More training days than the athlete has, or other ones.
+
+    Counts the days of a week that hold a session, one without a day for a day; wants no more of them than the
+    athlete's `days`, and none on a weekday that is not among those where weekdays are listed. Activities are
+    left alone.
+
+    Flags:
+        programme: Four days
+        athlete: {name: Mara, days: [monday, tuesday, thursday, friday]}
+        sessions:
+          - session: Upper
+            day: [monday, thursday]
+            exercises: [{exercise: bench press, sets: 3, reps: 8}]
+          - session: Lower  # <- here
+            day: [tuesday, saturday]
+            exercises: [{exercise: leg press, sets: 3, reps: 8}]
+
+    Passes:
+        programme: Four days
+        athlete: {name: Mara, days: [monday, tuesday, thursday, friday]}
+        sessions:
+          - session: Upper
+            day: [monday, thursday]
+            exercises: [{exercise: bench press, sets: 3, reps: 8}]
+          - session: Lower
+            day: [tuesday, friday]
+            exercises: [{exercise: leg press, sets: 3, reps: 8}]
+    """
+    athlete = week.ledger.athlete
+    if athlete is None or athlete.days is None:
+        return
+    dated = [(day_name(week.programme, day), tally.visits[0].session) for day, tally in week.days()]
+    sessions = [session for _, session in dated]
+    sessions += [visit.session for visit in week.visits if not visit.day]
+    if isinstance(athlete.days, int):
+        most, outside, has = athlete.days, [], _of_days(athlete.days)
+    else:
+        most = len(set(athlete.days))
+        outside = [(day, session) for day, session in dated if day.lower() not in athlete.days]
+        has = listed([day.capitalize() for day in athlete.days])
+    if outside:
+        days, session = [day for day, _ in outside], outside[0][1]
+        counted = f"{listed(days)} {'is a training day' if len(days) == 1 else 'are training days'}"
+        change = f"Move {session.name} to one of the athlete's days"
+    elif len(sessions) > most:
+        session = sessions[most]
+        counted = f"{_of_days(len(sessions))} with a session in a week"
+        change = f"Put {session.name} together with another session, or leave it out"
+    else:
+        return
+    yield found(
+        session.place,
+        f"{counted}; the athlete has {has}.",
+        wanted="training on the days that the athlete has",
+        change=f"{change}, or correct the athlete's `days`.",
+        where=session.name,
+        subject="days",
+        related=(Related(athlete.place, f"the athlete's days: {has}"),),
+        excess=len(outside) or len(sessions),
+    )
+
+
+@rule(
+    "rest-day-missing",
+    family="schedule",
+    severity="note",
+    confidence="common practice",
+    why="Most coaches leave a day of the week free: for recovery, and as room for a session that was missed.",
+    sources=("house-4day",),
+    options=(
+        Option("least", 1, "days of the week without training", "common practice"),
+        Option(
+            "easy activity", 3, "session rating up to which an activity is no training", "common practice"
+        ),
+    ),
+    stands_back=True,
+)
+def rest_day_missing(week: Week, limits: Limits) -> Iterator[Finding]:
+    """A week without a day off.
+
+    Counts the days that hold hard sets, and those of activities rated harder than 3 of 10; wants at least one
+    day of the week without either. Activities without a stated effort are taken as easy, and sessions without
+    a day are left alone.
+
+    Flags:
+        programme: Every day
+        sessions:
+          - session: Upper
+            day: [monday, wednesday, friday, sunday]
+            exercises: [{exercise: bench press, sets: 3, reps: 8}]
+          - session: Lower  # <- here
+            day: [tuesday, thursday, saturday]
+            exercises: [{exercise: leg press, sets: 2, reps: 8}]
+
+    Passes:
+        programme: Every day but one
+        sessions:
+          - session: Upper
+            day: [monday, wednesday, friday]
+            exercises: [{exercise: bench press, sets: 3, reps: 8}]
+          - session: Lower
+            day: [tuesday, thursday, saturday]
+            exercises: [{exercise: leg press, sets: 2, reps: 8}]
+    """
+    lifting = {day: sets for day, tally in week.days() if (sets := tally.all_sets(hard=True))}
+    easy = limits.number("easy activity")
+    other = {
+        day
+        for activity in week.block.activities
+        if activity.effort is not None and activity.effort.middle > easy
+        for day in activity.days
+        if day not in lifting
+    }
+    free = DAYS_A_WEEK - len(lifting) - len(other)
+    if free >= limits.number("least") or not lifting:
+        return
+    lightest = min(lifting, key=lambda day: (lifting[day].middle, day))
+    session = lifting[lightest].parts[0].visit.session
+    day = day_name(week.programme, lightest)
+    also = f" and {len(other)} with other training" if other else ""
+    yield found(
+        session.place,
+        f"{_of_days(len(lifting))} with lifting{also} leave {_of_days(free) if free else 'no day'} free.",
+        wanted=f"at least {_of_days(limits.number('least'))} off (common practice)",
+        change=f"Leave {day} free, which holds the fewest sets, and share its work out over the other days.",
+        where=session.name,
+        subject="rest day",
+    )
+
+
+@rule(
+    "older-adult-days",
+    family="schedule",
+    severity="note",
+    confidence="guideline",
+    why="For people of 65 and over strength training on two or three days a week is advised. How much of it"
+    " suits one athlete is for them, their coach and their clinician to say.",
+    sources=("fragala-2019", "who-2020"),
+    options=(
+        Option("age", 65, "years", "fragala-2019"),
+        Option("least days", 2, "days a week", "fragala-2019"),
+    ),
+    stands_back=True,
+)
+def older_adult_days(week: Week, limits: Limits) -> Iterator[Finding]:
+    """Fewer than two training days a week for an athlete of 65 or over.
+
+    Counts the days of typical weeks that hold a session, one without a day for a day; wants two.
+
+    Flags:
+        programme: Strong at seventy
+        athlete: {name: Ottilie, age: 70}
+        sessions:
+          - session: Whole body  # <- here
+            day: monday
+            exercises: [{exercise: leg press, sets: 2, reps: 8}]
+
+    Passes:
+        programme: Strong at seventy
+        athlete: {name: Ottilie, age: 70}
+        sessions:
+          - session: Whole body
+            day: [monday, thursday]
+            exercises: [{exercise: leg press, sets: 2, reps: 8}]
+    """
+    athlete = week.ledger.athlete
+    if athlete is None or athlete.age is None or athlete.age < limits.number("age") or not week.is_typical():
+        return
+    days = len({visit.day or visit for visit in week.visits if visit.own})
+    if not days or days >= limits.number("least days"):
+        return
+    session = next(visit.session for visit in week.visits if visit.own)
+    yield found(
+        session.place,
+        f"{_of_days(days)} a week for an athlete of {athlete.age:g}.",
+        wanted=f"{limits.number('least days'):g} days a week or more at {limits.number('age'):g} and over",
+        change=f"Share the work of {session.name} out over a second day.",
+        where=session.name,
+        subject="days",
+    )

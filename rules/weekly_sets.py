@@ -1,0 +1,378 @@
+"""Weekly sets between what trials can measure and what can be recovered from."""
+
+from __future__ import annotations
+
+from math import ceil
+
+from ..lint.body import catalogue
+from ..lint.counting.counts import HELPING, counted_lines
+from ..lint.counting.set_group import FAST_KINDS
+from ..lint.engine.limits import COUNTING, Option
+from ..lint.engine.registry import rule
+from ..lint.findings.finding import found
+from ..lint.model.naming import line_name
+from ..lint.wording.words import listed, plain, sets_of
+from .excess import WITHOUT_LIMIT, Excess, group_of
+
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from collections.abc import Iterator
+
+    from ..lint.body.catalogue import Exercise
+    from ..lint.counting.calendar import Week
+    from ..lint.counting.counts import Count
+    from ..lint.counting.ledger import Ledger
+    from ..lint.counting.tally import Tally
+    from ..lint.engine.limits import Limits
+    from ..lint.findings.finding import Finding, Severity
+    from ..lint.model.sessions import Prescription
+    from ..lint.text.places import Place, Term
+
+
+@rule(
+    "weekly-sets-over-limit",
+    family="dose",
+    severity="warning",
+    confidence="common practice",
+    why="More sets bring less and less and must be recovered from. No trial sets a ceiling; this is the"
+    " limit that your team, or common practice, has chosen. A set in which the muscle helps counts half.",
+    sources=("cp-cap", "bazvalle-2022", "pelland-2026-frac", "pelland-2026-hyp"),
+    options=(
+        Option("most", 20, "sets a week for a muscle group", "cp-cap"),
+        WITHOUT_LIMIT,
+        Option("groups", {}, "sets a week, by muscle group", "the team's own settings"),
+        COUNTING,
+    ),
+    stands_back=True,
+)
+def weekly_sets_over_limit(week: Week, limits: Limits) -> Iterator[Finding]:
+    """More hard sets for a muscle group in a week than its limit.
+
+    Counts hard sets, those in which the muscle only helps as half; wants no more than the limit, which is
+    judged on the high end of a range. It points at the line that crosses it.
+
+    Flags:
+        programme: Chest
+        sessions:
+          - session: Push
+            exercises:
+              - {exercise: bench press, sets: 12, reps: 8}
+              - {exercise: dumbbell fly, sets: 9, reps: 12}  # <- here
+
+    Passes:
+        programme: Chest
+        sessions:
+          - session: Push
+            exercises:
+              - {exercise: bench press, sets: 12, reps: 8}
+              - {exercise: dumbbell fly, sets: 8, reps: 12}
+    """
+    own = {group_of(name): sets for name, sets in limits.table("groups").items()}
+    crossed: dict[Prescription, list[Excess]] = {}
+    for group in dict.fromkeys([*week.groups(), *own]):
+        limit = own.get(group, None if group in limits.names("without limit") else limits.number("most"))
+        count = week.sets(group, limits.name("counting"))
+        if limit is not None and count.high > limit:
+            excess = Excess(week, group, count, limit, group in own)
+            crossed.setdefault(excess.line(), []).append(excess)
+    for line, over in crossed.items():
+        worst = max(over, key=lambda one: one.sets)
+        yield found(
+            line.place,
+            f"{listed([one.words() for one in over])}.",
+            wanted=f"at most {listed(list(dict.fromkeys(one.bound() for one in over)))}",
+            change=f"Take {sets_of(ceil(worst.sets))} off, or move the limit in spotline.yaml.",
+            where=line_name(line),
+            subject=listed([one.group for one in over]),
+            related=counted_lines(*(one.count for one in over)),
+            excess=worst.sets,
+        )
+
+
+@rule(
+    "weekly-sets-under-floor",
+    family="dose",
+    severity="warning",
+    confidence="trial",
+    why="Below about four sets a week trials can hardly tell growth from none. That is a limit of what they"
+    " can measure, not a minimum that the body sets.",
+    sources=("pelland-2026-min", "pelland-2026-frac"),
+    options=(Option("least", 4, "sets a week for a muscle", "pelland-2026-min"), COUNTING),
+    stands_back=True,
+)
+def weekly_sets_under_floor(week: Week, limits: Limits) -> Iterator[Finding]:
+    """Fewer hard sets in a typical week than trials can measure, for a muscle that the programme names.
+
+    Looks at muscles and muscle groups in the focus or among the priorities of a programme for size, where
+    they get something. Counts hard sets, helping ones as half; wants the floor, judged on the low end of a
+    range. A warning for a priority, else a note.
+
+    Flags:
+        programme: Arms
+        goal: hypertrophy
+        priority: [biceps]
+        sessions:
+          - session: Arms
+            exercises:
+              - {exercise: barbell curl, sets: 3, reps: 10}  # <- here
+
+    Passes:
+        programme: Arms
+        goal: hypertrophy
+        priority: [biceps]
+        sessions:
+          - session: Arms
+            exercises:
+              - {exercise: barbell curl, sets: 4, reps: 10}
+    """
+    programme = week.programme
+    if programme.goal != "hypertrophy" or not week.is_typical():
+        return
+    named: dict[str, tuple[Term, Severity]] = {}
+    for term in week.block.focus or programme.focus:
+        named[group_of(term.words)] = (term, "note")
+    for term in programme.priority:
+        named[group_of(term.words)] = (term, "warning")
+    least, counting = limits.number("least"), limits.name("counting")
+    for area, (term, serious) in named.items():
+        count = week.sets(area, counting)
+        if not catalogue.is_group(area) or not count or count.low >= least or week.could_hold(areas=(area,)):
+            continue
+        line = count.lines()[0][0]
+        yield found(
+            line.place,
+            f"{sets_of(count.low)} a week for the {term.words}, {HELPING[counting]}.",
+            severity=serious,
+            wanted=f"at least {plain(least)}, the least that trials can measure (no biological minimum)",
+            change=f"Add {sets_of(least - count.low)}, or take {term.words} out of the"
+            f" {'priorities' if serious == 'warning' else 'focus'}.",
+            where=line_name(line),
+            subject=area,
+            related=counted_lines(count),
+            excess=least - count.low,
+        )
+
+
+@rule(
+    "weekly-hard-sets-high",
+    family="dose",
+    severity="warning",
+    confidence="common practice",
+    why="All hard sets of a week draw on one athlete. No trial sets a limit for them together; a team that"
+    " knows its athletes can set its own.",
+    sources=("cp-cap",),
+    options=(Option("most", 100, "hard sets a week, all muscles together", "the team's own; no source"),),
+    stands_back=True,
+    off=True,
+)
+def weekly_hard_sets_high(week: Week, limits: Limits) -> Iterator[Finding]:
+    """More hard sets in a week, all muscles together, than the team allows.
+
+    Counts every hard set of a typical week once, whatever it trains; wants no more than the team's limit,
+    judged on the high end of a range. Off until a team asks for it.
+
+    Flags:
+        programme: Camp
+        sessions:
+          - session: Gym  # <- here
+            day: [monday, tuesday, thursday, friday, saturday]
+            exercises:
+              - {exercise: back squat, sets: 8, reps: 3}
+              - {exercise: bench press, sets: 7, reps: 3}
+              - {exercise: lat pulldown, sets: 6, reps: 8}
+
+    Passes:
+        programme: Camp
+        sessions:
+          - session: Gym
+            day: [monday, tuesday, thursday, friday, saturday]
+            exercises:
+              - {exercise: back squat, sets: 8, reps: 3}
+              - {exercise: bench press, sets: 7, reps: 3}
+              - {exercise: lat pulldown, sets: 5, reps: 8}
+    """
+    sets, most = week.all_sets(hard=True), limits.number("most")
+    if not week.is_typical() or sets.high <= most:
+        return
+    fullest = max(week.visits, key=lambda visit: visit.all_sets(hard=True).high)
+    yield found(
+        fullest.session.place,
+        f"{sets.most} hard sets in the week; {fullest.session.name} holds the most,"
+        f" {fullest.all_sets(hard=True).most}.",
+        wanted=f"at most {plain(most)} hard sets a week (your team's limit)",
+        change=f"Take {sets_of(ceil(sets.high - most))} off, or move the limit in spotline.yaml.",
+        where=fullest.session.name,
+        subject="the week",
+        excess=sets.high,
+    )
+
+
+@rule(
+    "lift-sets-under-floor",
+    family="dose",
+    severity="note",
+    confidence="trial",
+    why="One hard set of a lift a week has been enough for measurable gains in strength, in trained men too;"
+    " with less, trials can hardly tell. That is a limit of what they can measure, none that the body sets.",
+    sources=("androulakis-2020", "pelland-2026-min"),
+    options=(Option("least", 1, "hard sets a week of a lift and its close variants", "pelland-2026-min"),),
+    stands_back=True,
+)
+def lift_sets_under_floor(ledger: Ledger, limits: Limits) -> Iterator[Finding]:
+    """A lift that the programme is for gets less than one hard set a week.
+
+    In programmes for strength it looks at lifts among the priorities, and at lifts with a best on file that
+    are loaded in percent. Counts hard sets of the lift and its close variants (the same movement with the
+    same implement, or the next easier or harder form) over all typical weeks; wants 1 a week on average,
+    judged on the low end of a range. It never advises less.
+
+    Flags:
+        programme: Singles
+        goal: strength
+        priority: [deadlift]
+        weeks: 3
+        sessions:
+          - session: Pull
+            exercises:
+              - {exercise: deadlift, sets: {1: 2, 2-3: 0}, reps: 3}  # <- here
+
+    Passes:
+        programme: Singles
+        goal: strength
+        priority: [deadlift]
+        weeks: 3
+        sessions:
+          - session: Pull
+            exercises:
+              - {exercise: deadlift, sets: {1: 2, 2: 0, 3: 1}, reps: 3}
+    """
+    weeks = ledger.typical_weeks()
+    if ledger.programme.goal != "strength" or not weeks:
+        return
+    typical, least = ledger.of_weeks(weeks), limits.number("least")
+    for lift, (name, place) in _main_lifts(ledger).items():
+        sets = _of_lift(typical, lift)
+        average = sets.low / len(weeks)
+        if average >= least or typical.could_hold(lift.actions):
+            continue
+        line = sets.lines()[0][0] if sets.parts else None
+        yield found(
+            line.place if line else place,
+            f"{_hard_sets(sets)} of {name} and its close variants in {_weeks(len(weeks))},"
+            f" {plain(average)} a week.",
+            wanted=f"{plain(least)} a week, the least that trials can measure (no biological minimum)",
+            change="Add a set in weeks that have none; what is there can stay.",
+            where=line_name(line) if line else "priority",
+            related=counted_lines(sets),
+        )
+
+
+def _main_lifts(ledger: Ledger) -> dict[Exercise, tuple[str, Place]]:
+    """Lifts that a programme for strength is about, as the coach wrote them: priorities, and those loaded in
+    percent of a best lift on file. Work done for speed is none of them: it is never hard.
+    """
+    named = [
+        (ledger.known.exercise(term.words), term.words, term.place) for term in ledger.programme.priority
+    ]
+    named += [
+        (entry.exercise, entry.name, entry.prescription.place)
+        for _, entry in ledger.entries()
+        if entry.best and entry.work.load is not None and entry.work.load.kind == "percent"
+    ]
+    lifts: dict[Exercise, tuple[str, Place]] = {}
+    for lift, words, place in named:
+        if lift is not None and lift.kind not in FAST_KINDS:
+            lifts.setdefault(lift, (words, place))
+    return lifts
+
+
+def _of_lift(tally: Tally, lift: Exercise) -> Count:
+    """Hard sets of a lift and its close variants."""
+    return tally.all_sets(hard=True).where(
+        lambda entry: entry.exercise is not None and entry.exercise.is_close_to(lift)
+    )
+
+
+def _hard_sets(count: Count) -> str:
+    return f"{count} hard {'set' if str(count) == '1' else 'sets'}"
+
+
+def _weeks(number: int) -> str:
+    return f"{number} {'week' if number == 1 else 'weeks'}"
+
+
+@rule(
+    "spread-too-thin",
+    family="dose",
+    severity="note",
+    confidence="common practice",
+    why="A muscle that the programme names but meets only now and then gets little out of it: trials with a"
+    " measurable gain trained it every week, with about four sets.",
+    sources=("pelland-2026-min", "pelland-2026-frac"),
+    options=(
+        Option("weeks", 4, "typical weeks from which a programme is looked at", "common practice"),
+        Option("apart", 2, "weeks in which it is trained at least once, on average", "common practice"),
+        Option("least", 4, "sets in four weeks", "common practice; a quarter of pelland-2026-min"),
+        COUNTING,
+    ),
+    stands_back=True,
+)
+def spread_too_thin(ledger: Ledger, limits: Limits) -> Iterator[Finding]:
+    """Little training, spread over the weeks, for a muscle that the programme names.
+
+    Looks at what stands in the focus or among the priorities, over typical weeks where there are 4 or more.
+    Wants hard sets for it in every second week or oftener, and, helping sets counted half, 4 sets or more in
+    four weeks; the latter not where size is the goal, since the weekly floor speaks there.
+
+    Flags:
+        programme: Rows
+        focus: [back]
+        weeks: 6
+        sessions:
+          - session: Gym
+            exercises:
+              - {exercise: bent-over row, sets: {1: 4, 2-3: 0, 4: 4, 5-6: 0}, reps: 8}  # <- here
+
+    Passes:
+        programme: Rows
+        focus: [back]
+        weeks: 6
+        sessions:
+          - session: Gym
+            exercises:
+              - {exercise: bent-over row, sets: {1: 4, 2-3: 0, 4: 4, 5: 0, 6: 4}, reps: 8}
+    """
+    counting, every, least = limits.name("counting"), limits.number("apart"), limits.number("least")
+    for term, weeks in _named(ledger):
+        together = ledger.of_weeks(weeks)
+        sets = together.sets(term.words, counting)
+        if len(weeks) < limits.number("weeks") or not sets or together.could_hold(areas=(term.words,)):
+            continue
+        trained = sum(week.sets(term.words, counting).low > 0 for week in weeks)
+        in_four = sets.low * 4 / len(weeks)
+        is_rare = trained * every < len(weeks)
+        is_little = in_four < least and ledger.programme.goal != "hypertrophy"
+        if not is_rare and not is_little:
+            continue
+        line = sets.lines()[0][0]
+        yield found(
+            line.place,
+            f"{sets_of(str(sets))} for the {term.words} in {_weeks(len(weeks))}, on {trained} of them,"
+            f" {HELPING[counting]}.",
+            wanted=f"work for it in one week of {plain(every)}, and at least {plain(least)} sets in four",
+            change=f"Give it a set or two every week, or take {term.words} out of focus and priorities.",
+            where=line_name(line),
+            subject=group_of(term.words),
+            related=counted_lines(sets),
+        )
+
+
+def _named(ledger: Ledger) -> list[tuple[Term, list[Week]]]:
+    """What stands in a focus or among the priorities, each with the typical weeks for which it is meant."""
+    weeks = ledger.typical_weeks()
+    own_focus = [week for week in weeks if not week.block.focus]
+    named = [(term, weeks) for term in ledger.programme.priority]
+    named += [(term, own_focus) for term in ledger.programme.focus]
+    for block in ledger.programme.blocks:
+        named += [(term, [week for week in weeks if week.block is block]) for term in block.focus]
+    return named
