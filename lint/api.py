@@ -12,12 +12,11 @@ A rule takes one of `Lifter`, `Ledger`, `Week`, `Visit` and `SetGroup`, and its 
 
 from __future__ import annotations
 
-from .counting.calendar import Week
-from .counting.counts import Count, counted_lines
 from .counting.credits import DIRECT, FRACTIONAL, TOTAL
 from .counting.ledger import Ledger, Lifter
 from .counting.set_group import SetGroup
-from .counting.tally import Tally, Visit
+from .counting.tally import Count, Tally, Visit, counted_lines
+from .counting.week import Week
 from .engine.limits import Limits, Option
 from .engine.registry import rule
 from .findings.finding import Edit, Finding, Related, found

@@ -5,8 +5,8 @@ from __future__ import annotations
 from math import ceil
 
 from ..lint.body import catalogue
-from ..lint.counting.counts import counted_lines
 from ..lint.counting.credits import DIRECT
+from ..lint.counting.tally import counted_lines
 from ..lint.engine.limits import Option
 from ..lint.engine.registry import rule
 from ..lint.findings.finding import found
@@ -19,10 +19,10 @@ if TYPE_CHECKING:
     from collections.abc import Iterator
 
     from ..lint.body.catalogue import Pair
-    from ..lint.counting.calendar import Week
-    from ..lint.counting.counts import Count
     from ..lint.counting.ledger import Ledger
     from ..lint.counting.set_group import SetGroup
+    from ..lint.counting.tally import Count
+    from ..lint.counting.week import Week
     from ..lint.engine.limits import Limits
     from ..lint.findings.finding import Finding, Severity
     from ..lint.model.sessions import Prescription

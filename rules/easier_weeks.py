@@ -5,7 +5,7 @@ from __future__ import annotations
 from math import ceil, floor
 
 from ..lint.counting.change import Change
-from ..lint.counting.counts import counted_lines
+from ..lint.counting.tally import counted_lines
 from ..lint.engine.limits import Option
 from ..lint.engine.registry import rule
 from ..lint.findings.finding import Related, found
@@ -17,11 +17,10 @@ TYPE_CHECKING = False
 if TYPE_CHECKING:
     from collections.abc import Iterable, Iterator
 
-    from ..lint.counting.calendar import Week
-    from ..lint.counting.counts import Count
     from ..lint.counting.ledger import Ledger
     from ..lint.counting.set_group import SetGroup
-    from ..lint.counting.tally import Tally
+    from ..lint.counting.tally import Count, Tally
+    from ..lint.counting.week import Week
     from ..lint.engine.limits import Limits
     from ..lint.findings.finding import Finding
     from ..lint.model.sessions import Block, Prescription
@@ -323,7 +322,7 @@ def return_week_not_lighter(ledger: Ledger, limits: Limits) -> Iterator[Finding]
             exercises: [{exercise: back squat, sets: {1: 2, 2-3: 3}, reps: 8, rir: 3}]
     """
     for week in ledger.weeks:
-        if not week.is_first_back() or week.rehabilitation or not week.all_sets():
+        if not week.first_back or week.rehabilitation or not week.all_sets():
             continue
         later = _rest_of_return(ledger, week)
         if not later or any(ledger.recall(is_easier, week, other, limits) for other in later):

@@ -109,7 +109,7 @@ def equipment_missing(ledger: Ledger, limits: Limits) -> Iterator[Finding]:
 
 def _another_will_do(entry: SetGroup, pieces: Collection[str], always: Collection[str]) -> bool:
     """Whether an alternative that the coach names needs nothing that is not there."""
-    known = entry.ledger.known
+    known = entry.programme.known
     others = [known.exercise(term.words) for term in entry.prescription.alternates]
     return any(other is not None and not equipment.missing(other, pieces, always) for other in others)
 
@@ -169,7 +169,7 @@ def room_too_small(visit: Visit, limits: Limits) -> Iterator[Finding]:
         stations: {rack: 1, dumbbell: 12}
         training together: 4
     """
-    around = visit.ledger.around
+    around = visit.programme.resources
     for item in _items(visit):
         paired = item[0].prescription.paired
         at_once = (

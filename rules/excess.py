@@ -9,8 +9,7 @@ from ..lint.wording.words import plain, sets_of
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
-    from ..lint.counting.counts import Count
-    from ..lint.counting.tally import Tally
+    from ..lint.counting.tally import Count, Tally
     from ..lint.model.sessions import Prescription
 
 WITHOUT_LIMIT = Option(

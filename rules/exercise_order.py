@@ -17,10 +17,10 @@ TYPE_CHECKING = False
 if TYPE_CHECKING:
     from collections.abc import Iterator
 
-    from ..lint.counting.calendar import Week
-    from ..lint.counting.ledger import Ledger
+    from ..lint.counting.header import ProgrammeHeader
     from ..lint.counting.set_group import SetGroup
     from ..lint.counting.tally import Visit
+    from ..lint.counting.week import Week
     from ..lint.engine.limits import Limits
     from ..lint.findings.finding import Finding
     from ..lint.text.places import Term
@@ -109,10 +109,10 @@ def _turn(visit: Visit, term: Term) -> _Turn | None:
     before: list[SetGroup] = []
     for position, item in enumerate(items, 1):
         for entry in item:
-            if _is_for(entry, term, visit.ledger):
+            if _is_for(entry, term, visit.programme):
                 return _Turn(entry, position, len(items), before)
         if not any(
-            _is_for(entry, other, visit.ledger) for entry in item for other in visit.ledger.programme.priority
+            _is_for(entry, other, visit.programme) for entry in item for other in visit.programme.priority
         ):
             before.append(item[0])
     return None
@@ -137,12 +137,12 @@ def _belong_together(one: SetGroup, other: SetGroup) -> bool:
     return first is second or (first.paired is not None and first.paired is second.paired)
 
 
-def _is_for(entry: SetGroup, term: Term, ledger: Ledger) -> bool:
+def _is_for(entry: SetGroup, term: Term, programme: ProgrammeHeader) -> bool:
     """Whether an entry trains a muscle directly, or is the lift that is meant."""
     assert entry.exercise is not None
     if catalogue.area(term.words) is not None:
         return credit(entry.exercise, term.words) == 1
-    return entry.exercise is ledger.known.exercise(term.words)
+    return entry.exercise is programme.known.exercise(term.words)
 
 
 @rule(
@@ -201,7 +201,7 @@ def isolation_before_compound(visit: Visit, limits: Limits) -> Iterator[Finding]
               - {exercise: leg extension, sets: 3, reps: 12}
     """
     words = limits.names("on purpose")
-    if visit.ledger.programme.goal in limits.names("small matter") or says(words, visit.session.note):
+    if visit.programme.goal in limits.names("small matter") or says(words, visit.session.note):
         return
     small: list[SetGroup] = []
     for entry in visit.own:
@@ -240,7 +240,7 @@ def _isolates(entry: SetGroup, limits: Limits) -> bool:
         return False
     if entry.sets.middle < limits.number("least sets"):
         return False
-    return not any(_is_for(entry, term, entry.ledger) for term in entry.ledger.programme.priority)
+    return not any(_is_for(entry, term, entry.programme) for term in entry.programme.priority)
 
 
 def _shared_groups(small: SetGroup, large: SetGroup, limits: Limits) -> list[str]:

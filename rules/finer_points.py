@@ -14,10 +14,9 @@ TYPE_CHECKING = False
 if TYPE_CHECKING:
     from collections.abc import Iterator
 
-    from ..lint.counting.counts import Count
     from ..lint.counting.ledger import Ledger
     from ..lint.counting.set_group import SetGroup
-    from ..lint.counting.tally import Tally
+    from ..lint.counting.tally import Count, Tally
     from ..lint.engine.limits import Limits
     from ..lint.findings.finding import Finding
 

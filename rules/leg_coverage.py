@@ -3,8 +3,8 @@
 from __future__ import annotations
 
 from ..lint.body import catalogue
-from ..lint.counting.counts import counted_lines
 from ..lint.counting.credits import TOTAL
+from ..lint.counting.tally import counted_lines
 from ..lint.engine.limits import Option
 from ..lint.engine.registry import rule
 from ..lint.findings.finding import found
@@ -15,9 +15,9 @@ TYPE_CHECKING = False
 if TYPE_CHECKING:
     from collections.abc import Iterator
 
-    from ..lint.counting.calendar import Week
     from ..lint.counting.ledger import Ledger
     from ..lint.counting.set_group import SetGroup
+    from ..lint.counting.week import Week
     from ..lint.engine.limits import Limits
     from ..lint.findings.finding import Finding, Severity
 
@@ -139,7 +139,7 @@ def _legs_lack(week: Week, action: str) -> bool:
     """Whether a typical week trains the legs, hamstrings meant, and its whole block lacks an action."""
     if not week.is_typical() or not week.means("hamstrings"):
         return False
-    block = week.ledger.of_block(week.block)
+    block = week.all_of_block()
     return bool(week.for_actions(LEG_WORK, hard=True)) and not (
         block.for_actions((action,)) or block.could_hold(actions=(action,))
     )
@@ -183,7 +183,7 @@ def straight_knee_calf_missing(week: Week, limits: Limits) -> Iterator[Finding]:
     if not week.is_typical() or not week.means("gastrocnemius"):
         return
     raises = week.for_actions(("plantarflexion",), hard=True)
-    block = week.ledger.of_block(week.block)
+    block = week.all_of_block()
     straight = block.sets("gastrocnemius", TOTAL, hard=False) or block.could_hold(areas=("gastrocnemius",))
     if not raises or straight:
         return

@@ -145,7 +145,7 @@ def _main_lifts(ledger: Ledger) -> list[_MainLift]:
 
 def _serves_goal(entry: SetGroup, exercise: Exercise) -> bool:
     """Whether an exercise is of the kind that the goal's zone is about."""
-    if entry.ledger.programme.goal == "power":
+    if entry.programme.goal == "power":
         return exercise.pattern in THROWN
     return exercise.kind == "dynamic" and exercise.capacity == "heavy" and entry.compound
 

@@ -50,7 +50,7 @@ def clearance_missing(lifter: Lifter, limits: Limits) -> Iterator[Finding]:
     """
     athlete = lifter.athlete
     reasons = list(_reasons_for_clearance(lifter, limits.number("age")))
-    if reasons and athlete.clearance is None and not lifter.around.screened:
+    if reasons and athlete.clearance is None and not lifter.resources.screened:
         yield found(
             athlete.place,
             f"{capital(listed(reasons))}, and no clearance on file.",
@@ -98,7 +98,7 @@ def screening_missing(lifter: Lifter, limits: Limits) -> Iterator[Finding]:
         sessions: [{session: Lower, exercises: [{exercise: leg press, sets: 3, reps: 8}]}]
     """
     athlete = lifter.athlete
-    on_file = athlete.screening or athlete.clearance or lifter.around.screened
+    on_file = athlete.screening or athlete.clearance or lifter.resources.screened
     if _is_kept(athlete) and not on_file:
         yield found(
             athlete.place,

@@ -13,10 +13,10 @@ TYPE_CHECKING = False
 if TYPE_CHECKING:
     from collections.abc import Iterator
 
-    from ..lint.counting.calendar import Week
     from ..lint.counting.ledger import Ledger
     from ..lint.counting.set_group import SetGroup
     from ..lint.counting.tally import Visit
+    from ..lint.counting.week import Week
     from ..lint.engine.limits import Limits
     from ..lint.findings.finding import Finding
     from ..lint.model.athlete import BestLift
@@ -232,7 +232,7 @@ def _reading(entry: SetGroup) -> tuple[object, ...]:
     """What two lines have in common that read alike."""
     line, work = entry.prescription, entry.work
     load = work.load.words if work.load else ""
-    what = entry.ledger.named(entry.name)
+    what = entry.programme.named(entry.name)
     return (
         what,
         work.side,

@@ -3,8 +3,8 @@
 from __future__ import annotations
 
 from ..lint.body import catalogue
-from ..lint.counting.counts import HELPING, counted_lines
-from ..lint.counting.credits import DIRECT
+from ..lint.counting.credits import DIRECT, HELPING
+from ..lint.counting.tally import counted_lines
 from ..lint.engine.limits import COUNTING, Option
 from ..lint.engine.registry import rule
 from ..lint.findings.finding import found
@@ -14,7 +14,7 @@ TYPE_CHECKING = False
 if TYPE_CHECKING:
     from collections.abc import Iterator
 
-    from ..lint.counting.calendar import Week
+    from ..lint.counting.week import Week
     from ..lint.engine.limits import Limits
     from ..lint.findings.finding import Finding
 

@@ -17,7 +17,7 @@ if TYPE_CHECKING:
     from ..lint.counting.ledger import Ledger, Lifter
     from ..lint.engine.limits import Limits
     from ..lint.findings.finding import Finding
-    from ..lint.text.places import Place
+    from ..lint.text.places import Place, Text
 
 MOST_LINES = 20_000
 """Lines that are remembered as holding no word of a diagnosis."""
@@ -58,9 +58,8 @@ _NO_MOVEMENT = r"(?<!scapular )(?<!shoulder )(?<!blade )"
     " behind them belongs with the clinician.",
     sources=(),
     options=(PRIVATE,),
-    looks_beyond=True,
 )
-def diagnosis_in_programme(ledger: Ledger, limits: Limits) -> Iterator[Finding]:
+def diagnosis_in_programme(ledger: Ledger, text: Text, limits: Limits) -> Iterator[Finding]:
     """A diagnosis, treatment or medicine written into a programme, be it in a note or a comment.
 
     Looks for the words of a list in the whole file, but for athletes who are written in it; wants none. The
@@ -76,7 +75,6 @@ def diagnosis_in_programme(ledger: Ledger, limits: Limits) -> Iterator[Finding]:
         note: loaded since March
         sessions: [{session: Daily, exercises: [{exercise: heel drop, sets: 3, reps: 15}]}]
     """
-    text = ledger.programme.place.text
     extents = [athlete.extent for athlete in ledger.programme.athletes if athlete.extent.text is text]
     places = [
         place

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from ..lint.counting.counts import counted_lines
+from ..lint.counting.tally import counted_lines
 from ..lint.engine.limits import COUNTING, Option
 from ..lint.engine.registry import rule
 from ..lint.findings.finding import Related, found
@@ -14,8 +14,8 @@ TYPE_CHECKING = False
 if TYPE_CHECKING:
     from collections.abc import Iterable, Iterator
 
-    from ..lint.counting.calendar import Week
     from ..lint.counting.ledger import Ledger, Lifter
+    from ..lint.counting.week import Week
     from ..lint.engine.limits import Limits
     from ..lint.findings.finding import Finding
 

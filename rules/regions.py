@@ -3,8 +3,8 @@
 from __future__ import annotations
 
 from ..lint.body import catalogue
-from ..lint.counting.counts import counted_lines
 from ..lint.counting.credits import TOTAL
+from ..lint.counting.tally import counted_lines
 from ..lint.engine.limits import Option
 from ..lint.engine.registry import rule
 from ..lint.findings.finding import found
@@ -15,9 +15,9 @@ TYPE_CHECKING = False
 if TYPE_CHECKING:
     from collections.abc import Iterator
 
-    from ..lint.counting.calendar import Week
     from ..lint.counting.ledger import Ledger
     from ..lint.counting.tally import Tally, Visit
+    from ..lint.counting.week import Week
     from ..lint.engine.limits import Limits
     from ..lint.findings.finding import Finding
     from ..lint.text.places import Term
@@ -168,7 +168,7 @@ def pull_or_push_missing(week: Week, limits: Limits) -> Iterator[Finding]:
         or upper.high < limits.number("fewest together")
     ):
         return
-    block = week.ledger.of_block(week.block)
+    block = week.all_of_block()
     missing = [
         direction
         for direction, (area, _) in PRESSES_AND_PULLS.items()
@@ -206,9 +206,8 @@ def pull_or_push_missing(week: Week, limits: Limits) -> Iterator[Finding]:
         ),
     ),
     stands_back=True,
-    looks_beyond=True,
 )
-def days_per_region_few(week: Week, limits: Limits) -> Iterator[Finding]:
+def days_per_region_few(week: Week, ledger: Ledger, limits: Limits) -> Iterator[Finding]:
     """A major region that is trained on fewer than two days of the week, where health is the goal.
 
     Looks at typical weeks whose sessions all have days. Counts the days with a set that trains a muscle of
@@ -259,7 +258,7 @@ def days_per_region_few(week: Week, limits: Limits) -> Iterator[Finding]:
     few = {}
     for region in catalogue.major_regions:
         days = {*week.sets(region, TOTAL, hard=False).days(), *_active_days(week, region, limits)}
-        trained = week.ledger.brings(region)
+        trained = ledger.brings(region)
         if len(days) >= limits.number("days") or not trained or not week.means(region):
             continue
         if not week.could_hold(areas=(region,)):

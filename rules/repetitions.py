@@ -4,9 +4,9 @@ from __future__ import annotations
 
 from ..lint.body import catalogue
 from ..lint.body.equipment import LOADED
-from ..lint.counting.counts import counted_lines
 from ..lint.counting.credits import DIRECT
 from ..lint.counting.set_group import FAST_KINDS
+from ..lint.counting.tally import counted_lines
 from ..lint.engine.limits import Option
 from ..lint.engine.registry import rule
 from ..lint.findings.finding import Edit, Related, found
@@ -18,10 +18,10 @@ TYPE_CHECKING = False
 if TYPE_CHECKING:
     from collections.abc import Iterator
 
-    from ..lint.counting.calendar import Week
-    from ..lint.counting.counts import Count
     from ..lint.counting.ledger import Ledger
     from ..lint.counting.set_group import SetGroup
+    from ..lint.counting.tally import Count
+    from ..lint.counting.week import Week
     from ..lint.engine.limits import Limits
     from ..lint.findings.finding import Finding
     from ..lint.text.places import Place
@@ -218,7 +218,7 @@ def heavy_light_not_crossed(week: Week, limits: Limits) -> Iterator[Finding]:
               - {exercise: Romanian deadlift, sets: 3, reps: 12}
               - {exercise: seated leg curl, sets: 3, reps: 6}
     """
-    if week.programme.goal != "hypertrophy" or week.ledger.level == "novice":
+    if week.programme.goal != "hypertrophy" or week.programme.level == "novice":
         return
     if not week.is_typical() or not week.means("hamstrings") or week.could_hold(HAMSTRING_LIFTS):
         return
@@ -226,8 +226,8 @@ def heavy_light_not_crossed(week: Week, limits: Limits) -> Iterator[Finding]:
     slots = {day: _slots(hinge) | _slots(curl) for day, hinge, curl in both}
     if len(both) < limits.number("least days"):
         return
-    heavy = [day_name(week.programme, day) for day, one in slots.items() if one == {"heavy"}]
-    light = [day_name(week.programme, day) for day, one in slots.items() if one == {"light"}]
+    heavy = [day_name(week.programme.starts, day) for day, one in slots.items() if one == {"heavy"}]
+    light = [day_name(week.programme.starts, day) for day, one in slots.items() if one == {"light"}]
     if not heavy or not light or len(heavy) + len(light) < len(both):
         return
     curl = next(curl for day, _, curl in both if slots[day] == {"heavy"})

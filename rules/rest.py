@@ -330,7 +330,7 @@ def _one_of_each(one: SetGroup, other: SetGroup, limits: Limits) -> list[str]:
     loads = [entry.work.load.words for entry in (one, other) if entry.work.load is not None]
     if len(set(loads)) < 2 or one.exercise is None or other.exercise is None:
         return []
-    room = one.ledger.around.stations
+    room = one.programme.resources.stations
     return [
         station
         for station in limits.names("one of each")

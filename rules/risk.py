@@ -170,7 +170,7 @@ def _beyond(entry: SetGroup, exercise: Exercise) -> Finding:
     return found(
         named_at(entry),
         f"{capital(entry.name)} is a lift for {exercise.level} lifters, the athlete is"
-        f" {entry.ledger.level}; no easier form of it comes before.",
+        f" {entry.programme.level}; no easier form of it comes before.",
         wanted=f"{first} first, or beside it",
         change=f"Start with {first}, name it under `or`, or correct the athlete's level.",
         where=line_name(entry.prescription),

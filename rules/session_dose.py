@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from math import ceil
 
-from ..lint.counting.counts import counted_lines
+from ..lint.counting.tally import counted_lines
 from ..lint.engine.limits import COUNTING, Option
 from ..lint.engine.registry import rule
 from ..lint.findings.finding import found
@@ -16,9 +16,9 @@ TYPE_CHECKING = False
 if TYPE_CHECKING:
     from collections.abc import Iterator
 
-    from ..lint.counting.calendar import Week
     from ..lint.counting.set_group import SetGroup
     from ..lint.counting.tally import Visit
+    from ..lint.counting.week import Week
     from ..lint.engine.limits import Limits
     from ..lint.findings.finding import Finding
 
@@ -201,9 +201,9 @@ def session_too_long(visit: Visit, limits: Limits) -> Iterator[Finding]:
               - {exercise: back squat, sets: 4, reps: 5, rest: 3 min}
               - {exercise: leg press, sets: 4, reps: 10, rest: 2 min}
     """
-    ledger = visit.ledger
-    has = ledger.athlete.minutes if ledger.athlete else None
-    if has is None and ledger.programme.goal != "general health":
+    programme = visit.programme
+    has = programme.athlete.minutes if programme.athlete else None
+    if has is None and programme.goal != "general health":
         return
     allowed = limits.number("for health") if has is None else has
     time = visit.time()

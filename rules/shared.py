@@ -12,8 +12,8 @@ TYPE_CHECKING = False
 if TYPE_CHECKING:
     from collections.abc import Callable, Iterable, Iterator
 
-    from ..lint.counting.counts import Count
     from ..lint.counting.set_group import SetGroup
+    from ..lint.counting.tally import Count
     from ..lint.model.sessions import Prescription
     from ..lint.text.places import Place
 

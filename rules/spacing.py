@@ -3,8 +3,8 @@
 from __future__ import annotations
 
 from ..lint.body import catalogue
-from ..lint.counting.counts import counted_lines
 from ..lint.counting.credits import DIRECT, credit
+from ..lint.counting.tally import counted_lines
 from ..lint.engine.limits import Option
 from ..lint.engine.registry import rule
 from ..lint.findings.finding import found
@@ -15,11 +15,10 @@ TYPE_CHECKING = False
 if TYPE_CHECKING:
     from collections.abc import Iterable, Iterator
 
-    from ..lint.counting.calendar import Week
-    from ..lint.counting.counts import Count
     from ..lint.counting.ledger import Ledger
     from ..lint.counting.set_group import SetGroup
-    from ..lint.counting.tally import Tally
+    from ..lint.counting.tally import Count, Tally
+    from ..lint.counting.week import Week
     from ..lint.engine.limits import Limits
     from ..lint.findings.finding import Finding
     from ..lint.model.sessions import Activity, Session
@@ -109,7 +108,7 @@ def _too_close(
     before: _Day, later: _Day, close: list[tuple[str, str]], hours: int, limits: Limits
 ) -> Finding:
     programme = later.week.programme
-    first, second = (day_name(programme, day.number) for day in (before, later))
+    first, second = (day_name(programme.starts, day.number) for day in (before, later))
     groups = list(dict.fromkeys(group for group, _ in close))
     needed = max(_needed(before.hard[part], limits) for part in close)
     failing = any(before.hard[part].failing for part in close)
@@ -285,7 +284,7 @@ def legs_heavy_before_event(ledger: Ledger, limits: Limits) -> Iterator[Finding]
         away = "the day" if ahead[0] == 1 else f"{ahead[0]} days"
         yield found(
             line.place,
-            f"{day_name(week.programme, number)} holds {heavy.most} heavy leg sets, {away} before"
+            f"{day_name(week.programme.starts, number)} holds {heavy.most} heavy leg sets, {away} before"
             f" {events[number + ahead[0]]}.",
             wanted=f"fewer than {limits.number('sets'):g} on each of the last {limits.number('days'):g} days"
             " (common practice)",
@@ -372,7 +371,7 @@ def spine_days_consecutive(ledger: Ledger, limits: Limits) -> Iterator[Finding]:
         heavy[number] = count
         if number - 1 not in heavy or week.rehabilitation:
             continue
-        first, second = (day_name(week.programme, day) for day in (number - 1, number))
+        first, second = (day_name(week.programme.starts, day) for day in (number - 1, number))
         before = heavy[number - 1]
         line = count.lines()[0][0]
         names = list(dict.fromkeys(part.entry.name for part in (*before.parts, *count.parts)))

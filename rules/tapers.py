@@ -12,8 +12,8 @@ TYPE_CHECKING = False
 if TYPE_CHECKING:
     from collections.abc import Iterator, Sequence
 
-    from ..lint.counting.calendar import Week
     from ..lint.counting.ledger import Ledger
+    from ..lint.counting.week import Week
     from ..lint.engine.limits import Limits
     from ..lint.findings.finding import Finding
     from ..lint.text.places import Place

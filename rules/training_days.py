@@ -3,8 +3,8 @@
 from __future__ import annotations
 
 from ..lint.body import catalogue
-from ..lint.counting.counts import counted_lines
 from ..lint.counting.credits import TOTAL
+from ..lint.counting.tally import counted_lines
 from ..lint.engine.limits import Option
 from ..lint.engine.registry import rule
 from ..lint.findings.finding import Related, found
@@ -15,8 +15,8 @@ TYPE_CHECKING = False
 if TYPE_CHECKING:
     from collections.abc import Iterator
 
-    from ..lint.counting.calendar import Week
-    from ..lint.counting.counts import Count
+    from ..lint.counting.tally import Count
+    from ..lint.counting.week import Week
     from ..lint.engine.limits import Limits
     from ..lint.findings.finding import Finding
     from ..lint.text.places import Term
@@ -80,7 +80,7 @@ def frequency_low(week: Week, limits: Limits) -> Iterator[Finding]:
     if week.programme.goal != "strength" or not week.is_typical():
         return
     least = limits.number("least days")
-    block = week.ledger.weeks_of(week.block)
+    block = week.weeks_of_block()
     for term in week.programme.priority:
         count = _training(week, term)
         if not count or _may_hide(week, term):
@@ -88,7 +88,7 @@ def frequency_low(week: Week, limits: Limits) -> Iterator[Finding]:
         if max(_training(other, term).occasions() for other in block) >= least:
             continue
         line = count.lines()[0][0]
-        days = listed([day_name(week.programme, day) for day in count.days()])
+        days = listed([day_name(week.programme.starts, day) for day in count.days()])
         yield found(
             line.place,
             f"{term.words} is trained on {_of_days(count.occasions())} a week{f' ({days})' if days else ''}.",
@@ -109,7 +109,7 @@ def _training(week: Week, term: Term) -> Count:
     """Hard sets that train a priority: a muscle or other area, else a lift and its close variants."""
     if catalogue.area(term.words) is not None:
         return week.sets(term.words, TOTAL)
-    lift = week.ledger.known.exercise(term.words)
+    lift = week.programme.known.exercise(term.words)
     return week.all_sets(hard=True).where(
         lambda entry: lift is not None and entry.exercise is not None and entry.exercise.is_close_to(lift)
     )
@@ -119,7 +119,7 @@ def _may_hide(week: Week, term: Term) -> bool:
     """Whether a line that cannot be counted may train a priority."""
     if catalogue.area(term.words) is not None:
         return week.could_hold(areas=(term.words,))
-    lift = week.ledger.known.exercise(term.words)
+    lift = week.programme.known.exercise(term.words)
     assert lift is not None
     unsure = [entry.exercise for _, entry in week.entries() if not entry.sure]
     return any(exercise is None or exercise.is_close_to(lift) for exercise in unsure)
@@ -162,10 +162,10 @@ def days_more_than_athlete(week: Week, limits: Limits) -> Iterator[Finding]:
             day: [tuesday, friday]
             exercises: [{exercise: leg press, sets: 3, reps: 8}]
     """
-    athlete = week.ledger.athlete
+    athlete = week.programme.athlete
     if athlete is None or athlete.days is None:
         return
-    dated = [(day_name(week.programme, day), tally.visits[0].session) for day, tally in week.days()]
+    dated = [(day_name(week.programme.starts, day), tally.visits[0].session) for day, tally in week.days()]
     sessions = [session for _, session in dated]
     sessions += [visit.session for visit in week.visits if not visit.day]
     if isinstance(athlete.days, int):
@@ -252,7 +252,7 @@ def rest_day_missing(week: Week, limits: Limits) -> Iterator[Finding]:
         return
     lightest = min(lifting, key=lambda day: (lifting[day].middle, day))
     session = lifting[lightest].parts[0].visit.session
-    day = day_name(week.programme, lightest)
+    day = day_name(week.programme.starts, lightest)
     also = f" and {len(other)} with other training" if other else ""
     yield found(
         session.place,
@@ -299,7 +299,7 @@ def older_adult_days(week: Week, limits: Limits) -> Iterator[Finding]:
             day: [monday, thursday]
             exercises: [{exercise: leg press, sets: 2, reps: 8}]
     """
-    athlete = week.ledger.athlete
+    athlete = week.programme.athlete
     if athlete is None or athlete.age is None or athlete.age < limits.number("age") or not week.is_typical():
         return
     days = len({visit.day or visit for visit in week.visits if visit.own})

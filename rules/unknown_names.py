@@ -195,7 +195,7 @@ def lift_unknown(lifter: Lifter, limits: Limits) -> Iterator[Finding]:
             back squats: 80 kg
         sessions: [{session: Lower, exercises: [{exercise: back squat, sets: 3, reps: 8}]}]
     """
-    known = lifter.around.known
+    known = lifter.resources.known
     for best in lifter.athlete.best_lifts:
         if known.exercise(best.exercise.words) is None:
             near = known.nearest(best.exercise.words)

@@ -5,8 +5,9 @@ from __future__ import annotations
 from math import ceil
 
 from ..lint.body import catalogue
-from ..lint.counting.counts import HELPING, counted_lines
+from ..lint.counting.credits import HELPING
 from ..lint.counting.set_group import FAST_KINDS
+from ..lint.counting.tally import counted_lines
 from ..lint.engine.limits import COUNTING, Option
 from ..lint.engine.registry import rule
 from ..lint.findings.finding import found
@@ -19,10 +20,9 @@ if TYPE_CHECKING:
     from collections.abc import Iterator
 
     from ..lint.body.catalogue import Exercise
-    from ..lint.counting.calendar import Week
-    from ..lint.counting.counts import Count
     from ..lint.counting.ledger import Ledger
-    from ..lint.counting.tally import Tally
+    from ..lint.counting.tally import Count, Tally
+    from ..lint.counting.week import Week
     from ..lint.engine.limits import Limits
     from ..lint.findings.finding import Finding, Severity
     from ..lint.model.sessions import Prescription

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from ..lint.counting.counts import counted_lines
+from ..lint.counting.tally import counted_lines
 from ..lint.engine.limits import COUNTING, Option
 from ..lint.engine.registry import rule
 from ..lint.findings.finding import Related, found
@@ -13,10 +13,10 @@ TYPE_CHECKING = False
 if TYPE_CHECKING:
     from collections.abc import Iterable, Iterator, Sequence
 
-    from ..lint.counting.calendar import Week
-    from ..lint.counting.counts import Count
     from ..lint.counting.ledger import Ledger
     from ..lint.counting.set_group import SetGroup
+    from ..lint.counting.tally import Count
+    from ..lint.counting.week import Week
     from ..lint.engine.limits import Limits
     from ..lint.findings.finding import Finding
     from ..lint.model.quantities import Load
@@ -164,9 +164,7 @@ def load_step_large(ledger: Ledger, limits: Limits) -> Iterator[Finding]:
                 load: {1: 100 kg, 2: 105 kg, 3: 115 kg}
     """
     for block in ledger.programme.blocks:
-        weeks = tuple(
-            (week, week.is_first_back()) for week in ledger.weeks_of(block) if not week.rehabilitation
-        )
+        weeks = tuple((week, week.first_back) for week in ledger.weeks_of(block) if not week.rehabilitation)
         for step, entry, week in ledger.recall(_large_steps, weeks, limits):
             yield _too_large(step, entry, week)
 

@@ -6,20 +6,16 @@ import gc
 import random
 import re
 from collections.abc import Callable, Iterator
-from copy import copy
 from datetime import date
 from pathlib import Path
 from typing import Any
 
 import pytest
 
-from spotline.lint.counting.calendar import Week
 from spotline.lint.counting.ledger import Ledger
 from spotline.lint.counting.tally import Visit
-from spotline.lint.engine import run
 from spotline.lint.engine.limits import Limits
-from spotline.lint.engine.registry import Rule, all_rules
-from spotline.lint.engine.rule_page import Page
+from spotline.lint.engine.registry import Rule
 from spotline.lint.findings.finding import Finding, found
 from spotline.lint.project.overlay import Overlay
 from spotline.lint.project.results import FileReview
@@ -279,7 +275,9 @@ def test_a_desk_that_does_not_last_keeps_nothing(tmp_path: Path) -> None:
 class Watched:
     """A rule of one scope that notes what it is asked, and speaks where it is told to."""
 
-    def __init__(self, looks_at: str, says: Callable[[Any], bool] = lambda unit: False, **more: bool) -> None:
+    def __init__(
+        self, looks_at: str, says: Callable[[Any], bool] = lambda unit: False, beyond: str = ""
+    ) -> None:
         self.asked: list[object] = []
 
         def check(unit: object, limits: Limits) -> Iterator[Finding]:
@@ -287,8 +285,15 @@ class Watched:
             if says(unit):
                 yield found(_place(unit), "Here.", severity="note")
 
-        check.__annotations__["unit"] = looks_at
-        self.rule = Rule("watched", "dose", "note", "fact", "Why.", (), (), False, check, **more)
+        def check_with_more(unit: object, further: object, limits: Limits) -> Iterator[Finding]:
+            assert type(further).__name__ == beyond
+            return check(unit, limits)
+
+        asked: Any = check_with_more if beyond else check
+        asked.__annotations__["unit"] = looks_at
+        if beyond:
+            asked.__annotations__["further"] = beyond
+        self.rule = Rule("watched", "dose", "note", "fact", "Why.", (), (), False, asked)
 
     def since(self) -> int:
         """How many units it has been asked about since this was last asked."""
@@ -373,7 +378,7 @@ def test_a_rule_that_speaks_is_asked_again_where_it_spoke(tmp_path: Path) -> Non
 
 
 def test_a_rule_that_looks_beyond_is_asked_about_everything(tmp_path: Path) -> None:
-    watched = Watched("Week", looks_beyond=True)
+    watched = Watched("Week", beyond="Ledger")
     typed = Typed(tmp_path, [watched.rule])
     for _ in range(2):
         typed.now(BLOCKS)
@@ -393,7 +398,7 @@ def test_after_a_rule_has_failed_all_are_asked_again(tmp_path: Path) -> None:
 
 
 def test_nothing_of_earlier_texts_is_held(tmp_path: Path) -> None:
-    watched = [Watched("Visit", lambda unit: True), Watched("Ledger", lambda unit: True, looks_beyond=True)]
+    watched = [Watched("Visit", lambda unit: True), Watched("Ledger", lambda unit: True, beyond="Text")]
     watched[1].rule.name = "other"
     typed = Typed(tmp_path, [one.rule for one in watched])
     for sets in range(3, 9):
@@ -401,7 +406,7 @@ def test_nothing_of_earlier_texts_is_held(tmp_path: Path) -> None:
         for one in watched:
             one.asked.clear()
     gc.collect()
-    there = [one for one in gc.get_objects() if isinstance(one, Visit) and one.ledger is now]
+    there = [one for one in gc.get_objects() if isinstance(one, Visit) and one.programme is now.header]
     assert len(there) <= 2 * len(set(now.visits))
 
 
@@ -410,88 +415,7 @@ def test_visits_that_are_gone_are_freed_without_being_looked_for(typed: Typed) -
     try:
         for sets in range(3, 30):
             now = ledger(typed.now(BLOCKS.replace("sets: 3", f"sets: {sets}")))
-            there = sum(isinstance(one, Visit) and one.ledger is now for one in gc.get_objects())
+            there = sum(isinstance(one, Visit) and one.programme is now.header for one in gc.get_objects())
             assert there <= 2 * len(set(now.visits))
     finally:
         gc.enable()
-
-
-# No rule sees more than what it is asked again for
-
-
-class BeyondError(Exception):
-    """A rule has asked for what it is not asked again for when that changes."""
-
-
-COUNTING = (
-    *("sets", "brings", "groups", "for_actions", "all_sets", "how_often", "by_exercise", "lifts", "entries"),
-    *("unsure", "could_hold"),
-)
-CALENDAR = ("of_weeks", "of_block", "weeks_of", "typical_weeks", "like_weeks", "training_days", "recall")
-OF_BLOCK = ("of_weeks", "of_block", "weeks_of")
-
-
-@pytest.fixture
-def guarded(monkeypatch: pytest.MonkeyPatch) -> Callable[[], None]:
-    """While a rule looks at a part of a programme, whatever tells it of other parts raises."""
-    looking: list[object] = []
-    inside: list[str] = []
-
-    def guard(name: str) -> None:
-        real = getattr(Ledger, name)
-
-        def asked(self: Ledger, *given: object, **named: object) -> object:
-            unit = looking[-1] if looking else self
-            own = isinstance(unit, Week) and name in OF_BLOCK
-            if own and name != "of_weeks" and given[0] is not unit.block:
-                raise BeyondError(name)
-            if unit is not self and not inside and not own:
-                raise BeyondError(name)
-            inside.append(name)
-            try:
-                return real(self, *given, **named)
-            finally:
-                inside.pop()
-
-        monkeypatch.setattr(Ledger, name, asked)
-
-    def yielded(rule: Rule, unit: object, limits: Limits) -> list[Finding]:
-        looking.append(unit)
-        try:
-            return list(rule.check(unit, limits)) if not rule.looks_beyond else []
-        finally:
-            looking.pop()
-
-    def start() -> None:
-        for name in (*COUNTING, *CALENDAR):
-            guard(name)
-        monkeypatch.setattr(run, "_yielded", yielded)
-
-    return start
-
-
-def asked_of_parts() -> list[Rule]:
-    return [rule for rule in all_rules() if rule.scope in ("week", "session", "prescription")]
-
-
-@pytest.mark.parametrize("rule", asked_of_parts(), ids=lambda rule: rule.name)
-def test_rules_look_no_further_than_they_say(rule: Rule, tmp_path: Path, guarded: Callable[[], None]) -> None:
-    for name, text in Page(rule).beside.items():
-        (tmp_path / name).write_text(text, encoding="utf-8")
-    run = copy(rule)
-    run.off = False
-    typed = Typed(tmp_path, [run])
-    guarded()
-    for text in (
-        Page(rule).flags,
-        Page(rule).passes,
-        *(one.read_text(encoding="utf-8") for one in PROGRAMMES),
-    ):
-        assert [fault.words for fault in typed.afresh(text).faults] == []
-
-
-def test_the_guard_is_no_idle_one(tmp_path: Path, guarded: Callable[[], None]) -> None:
-    watched = Watched("Visit", lambda unit: bool(unit.ledger.sets("chest")))
-    guarded()
-    (fault,) = Typed(tmp_path, [watched.rule]).now(BLOCKS).faults
-    assert fault.words == "BeyondError: sets"

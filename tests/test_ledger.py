@@ -14,11 +14,10 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from spotline.lint.body import catalogue
-from spotline.lint.counting.counts import Count
 from spotline.lint.counting.credits import DIRECT, FRACTIONAL, TOTAL
 from spotline.lint.counting.ledger import Ledger
 from spotline.lint.counting.set_group import SetGroup
-from spotline.lint.counting.tally import Tally
+from spotline.lint.counting.tally import Count, Tally
 from spotline.lint.model.quantities import Range
 
 Build = Callable[..., Ledger]
@@ -608,7 +607,7 @@ def test_a_return_has_one_first_week_however_many_its_blocks(programme: Build) -
     phases = ("build", "return", "return", "build", "return")
     rows = ", ".join(block.format(number, phase) for number, phase in enumerate(phases))
     ledger = programme(f"programme: Test\nblocks: [{rows}]\n")
-    assert [week.number for week in ledger.weeks if week.is_first_back()] == [3, 9]
+    assert [week.number for week in ledger.weeks if week.first_back] == [3, 9]
     assert [week.number for week in ledger.weeks if not week.is_typical()] == [3, 9]
 
 

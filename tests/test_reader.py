@@ -171,7 +171,7 @@ class TestTheWholeFormat:
     def test_one_block_of_six_weeks_with_one_session_and_one_activity(self, plan: Programme) -> None:
         (block,) = plan.blocks
         assert (block.first, block.weeks, block.deload, block.rotation) == (1, 6, False, ())
-        assert [session.name for session in block.sessions] == ["Lower A"]
+        assert [session.name for session in plan.sessions_of(block)] == ["Lower A"]
         assert [activity.name for activity in block.activities] == ["water session"]
 
     def test_the_session(self, plan: Programme) -> None:

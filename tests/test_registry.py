@@ -10,10 +10,10 @@ import pytest
 
 from spotline import rules as families
 from spotline.lint.body import catalogue
-from spotline.lint.counting.calendar import Week
 from spotline.lint.counting.ledger import Ledger
 from spotline.lint.counting.set_group import SetGroup
 from spotline.lint.counting.tally import Visit
+from spotline.lint.counting.week import Week
 from spotline.lint.engine import registry
 from spotline.lint.engine.limits import Limits, Option
 from spotline.lint.engine.registry import Rule, all_rules

@@ -70,7 +70,7 @@ class TestNothingSet:
         assert (team.blocking, team.broken, team.findings, team.left_out) == (BLOCKING, False, [], ())
         assert BLOCKING == ("warning", "error")
         assert team.choices.moved == {}
-        assert (team.around.together, team.around.screened, team.around.stations) == (0, False, {})
+        assert (team.resources.together, team.resources.screened, team.resources.stations) == (0, False, {})
 
     def test_a_rule_that_is_off_is_not_run(self) -> None:
         assert not Team().runs(RULES["exercise-by-alias"])
@@ -481,8 +481,8 @@ class TestAround:
         assert any(finding.severity == "error" and finding.place.line == 4 for finding in team.findings)
         assert (team.choices.moved, team.blocking, team.left_out, team.rules) == ({}, BLOCKING, (), [])
         assert team.runs(RULES[SLIP])
-        assert (team.around.equipment, team.around.stations, team.around.together) == ({}, {}, 0)
-        assert not team.around.screened
+        assert (team.resources.equipment, team.resources.stations, team.resources.together) == ({}, {}, 0)
+        assert not team.resources.screened
         assert team.exercises == {}
 
     def test_the_named_preset_changes_nothing_today(self, settings: Settings) -> None:

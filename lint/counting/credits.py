@@ -12,6 +12,13 @@ DIRECT, FRACTIONAL, TOTAL = "direct", "fractional", "total"
 INDIRECT_WEIGHT = {DIRECT: 0.0, FRACTIONAL: 0.5, TOTAL: 1.0}
 """What an indirect set counts in each kind of count (pelland-2026-frac)."""
 
+HELPING = {
+    DIRECT: "not counting where it only helps",
+    FRACTIONAL: "counting half where it helps",
+    TOTAL: "counting in full where it helps",
+}
+"""What a set in which a muscle only helps counts, in words."""
+
 
 _CREDITS: dict[Exercise, dict[str, float]] = {}
 _GROUPS_OF: dict[str, tuple[str, ...]] = {}

@@ -9,9 +9,9 @@ from __future__ import annotations
 
 from datetime import timedelta
 
-from ..body.names import fold
 from ..syntax.cache import GenerationCache
 from .calendar import Calendar
+from .header import ProgrammeHeader
 from .tally import Tally
 from .team_resources import NO_RESOURCES
 
@@ -26,31 +26,32 @@ if TYPE_CHECKING:
     from ..model.athlete import Athlete
     from ..model.programme import Event, Member, Programme
     from ..model.sessions import Activity, Block
-    from .calendar import Week
     from .tally import Visit
     from .team_resources import TeamResources
+    from .week import Week
 
 
 class Ledger(Tally):
     """A whole programme on its calendar, as one athlete is to train it.
 
-    ``today`` stands in where it does not say when it starts; ``around`` is what the team brings to it;
+    ``today`` stands in where it does not say when it starts; ``resources`` are what the team brings to it;
     ``member`` is the athlete with what is adjusted for them, None where nobody is named.
     """
 
-    __slots__ = ("_calendar", "_recalled", "_tallies", "around", "member", "programme", "today", "weeks")
+    __slots__ = ("_calendar", "_recalled", "_tallies", "header", "member", "programme", "weeks")
 
     def __init__(
         self,
         programme: Programme,
         today: date,
-        around: TeamResources = NO_RESOURCES,
+        resources: TeamResources = NO_RESOURCES,
         member: Member | None = None,
     ) -> None:
-        self.today = today
-        self.around = around
         self.member = member
-        self._calendar = Calendar(self)
+        self.header = ProgrammeHeader(programme, today, resources, member)
+        self._calendar = Calendar(
+            self.header, member.adjustments if member else (), self.together, self.weeks_of
+        )
         self._tallies = GenerationCache()
         self._recalled = GenerationCache()
         super().__init__(())
@@ -62,7 +63,8 @@ class Ledger(Tally):
         Visits, weeks and what was counted of them stay the same objects as far as their sessions did.
         """
         self.programme = programme
-        self.weeks: tuple[Week, ...] = tuple(self._calendar.weeks())
+        self.header.take(programme)
+        self.weeks: tuple[Week, ...] = tuple(self._calendar.weeks(programme))
         visits = tuple(visit for week in self.weeks for visit in week.visits)
         if visits != self.visits:
             for gone in set(self.visits).difference(visits):
@@ -87,31 +89,38 @@ class Ledger(Tally):
         return tally
 
     @property
+    def today(self) -> date:
+        """The day that stands in where the programme does not say when it starts."""
+        return self.header.today
+
+    @property
+    def resources(self) -> TeamResources:
+        """What the team brings to it."""
+        return self.header.resources
+
+    @property
     def athlete(self) -> Athlete | None:
         """Who trains it, where that is written."""
-        return self.member.athlete if self.member else None
+        return self.header.athlete
 
     @property
     def level(self) -> str:
         """The athlete's level; empty where none is written."""
-        return self.athlete.level if self.athlete else ""
+        return self.header.level
 
     @property
     def known(self) -> Known:
         """The exercises that it may name."""
-        return self.around.known
+        return self.header.known
 
     def named(self, name: str) -> Exercise | str:
-        """What a name stands for: the exercise, or the name as it is compared where nobody knows it."""
-        return self.known.exercise(name) or fold(name)
+        """What a name stands for; see `ProgrammeHeader.named`."""
+        return self.header.named(name)
 
     @property
     def equipment(self) -> frozenset[str] | None:
-        """What the athlete has to train with, the team's sets by name spelled out; None where not written."""
-        if self.athlete is None or not self.athlete.equipment:
-            return None
-        pieces = (self.around.equipment.get(term.words, (term.words,)) for term in self.athlete.equipment)
-        return frozenset(piece.casefold() for several in pieces for piece in several)
+        """What the athlete has to train with; see `ProgrammeHeader.equipment`."""
+        return self.header.equipment
 
     def of_block(self, block: Block) -> Tally:
         """All visits of a block."""
@@ -173,14 +182,14 @@ class Ledger(Tally):
 class Lifter:
     """An athlete with all their programmes that are known, those with a start day first and in order."""
 
-    __slots__ = ("around", "athlete", "plans", "today")
+    __slots__ = ("athlete", "plans", "resources", "today")
 
     def __init__(
-        self, athlete: Athlete, plans: Iterable[Ledger], today: date, around: TeamResources = NO_RESOURCES
+        self, athlete: Athlete, plans: Iterable[Ledger], today: date, resources: TeamResources = NO_RESOURCES
     ) -> None:
         self.athlete = athlete
         self.plans = sorted(
             plans, key=lambda plan: (plan.programme.starts is None, plan.programme.starts or today)
         )
         self.today = today
-        self.around = around
+        self.resources = resources

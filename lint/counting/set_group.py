@@ -14,7 +14,7 @@ if TYPE_CHECKING:
     from ..model.athlete import BestLift
     from ..model.quantities import Load
     from ..model.sessions import Prescription, Work
-    from .ledger import Ledger
+    from .header import ProgrammeHeader
 
 LIGHT_FROM = 8
 """Middle of the repetition range from which a slot is light (cp-spread)."""
@@ -56,17 +56,28 @@ class SetGroup:
     best lifts on file for the exercise.
     """
 
-    __slots__ = ("best", "exercise", "hard", "ledger", "prescription", "reps", "sets", "side", "slot", "work")
+    __slots__ = (
+        "best",
+        "exercise",
+        "hard",
+        "prescription",
+        "programme",
+        "reps",
+        "sets",
+        "side",
+        "slot",
+        "work",
+    )
 
     def __init__(
         self,
-        ledger: Ledger,
+        programme: ProgrammeHeader,
         prescription: Prescription,
         work: Work,
         exercise: Exercise | None,
         best: tuple[BestLift, ...],
     ) -> None:
-        self.ledger = ledger
+        self.programme = programme
         self.best = best
         self.prescription = prescription
         self.work = work
@@ -155,7 +166,7 @@ class SetGroup:
         if strongest is None:
             return None
         lift, maximum = strongest
-        mass = self.ledger.athlete.body_mass if self.ledger.athlete else None
+        mass = self.programme.body_mass
         own = mass if mass is not None and lift.load.kind == "bodyweight" else 0.0
         return Range(percent.low * maximum / 100 - own, percent.high * maximum / 100 - own)
 
@@ -168,7 +179,7 @@ class SetGroup:
         """A value in kg; the lifter's own mass included where the load is given on top of it."""
         if load.kind == "mass":
             return value
-        mass = self.ledger.athlete.body_mass if self.ledger.athlete else None
+        mass = self.programme.body_mass
         return None if mass is None or load.kind != "bodyweight" else value + Range(mass, mass)
 
     @property

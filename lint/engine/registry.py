@@ -1,30 +1,36 @@
-"""Rules: how they are declared, found, limited and run.
+"""Rules: how they are declared and found.
 
-A rule is one function with one parameter for what it looks at and one for its limits. What it looks at
-is read off the parameter's type: a `Lifter` (an athlete with all their programmes), a `Ledger` (a whole
-programme), a `Week`, a `Visit` (a session) or an `Entry` (a group of sets of one line). The registry feeds it
-each different one once and notes the weeks.
+A rule is one function. Its first parameter's type says what it looks at: a `Lifter` (an athlete with all
+their programmes), a `Ledger` (a whole programme), a `Week`, a `Visit` (a session) or a `SetGroup` (a group of
+sets of one line). Its last parameter takes its limits. The engine calls it once for each different thing and
+notes the weeks.
+
+A week, a session or a group of sets holds no way to the rest of the programme. A rule that needs more asks
+for it by further parameters between the two: the `Ledger` it stands in, or the `Text` of the file. Such a
+rule is asked again at each review; any other only about what has changed.
 """
 
 from __future__ import annotations
 
 from importlib import import_module
 
-from ..counting.calendar import Week
-from ..counting.ledger import Ledger, Lifter
-from ..counting.set_group import SetGroup
-from ..counting.tally import Visit
-
 TYPE_CHECKING = False
 if TYPE_CHECKING:
     from collections.abc import Callable, Iterator
 
+    from ..counting.ledger import Ledger, Lifter
+    from ..counting.set_group import SetGroup
+    from ..counting.tally import Visit
+    from ..counting.week import Week
     from ..findings.finding import Confidence, Finding, Severity
     from .limits import Option
 
     Subject = Lifter | Ledger | Week | Visit | SetGroup
 
     Check = Callable[..., Iterator[Finding]]
+
+BEYOND = ("Ledger", "Text")
+"""Types of further parameters, by which a rule sees more than the thing that it looks at."""
 
 SCOPES = {
     "Lifter": "athlete",
@@ -39,11 +45,11 @@ class Rule:
     """A rule as declared; see `rule`."""
 
     __slots__ = (
+        "beyond",
         "check",
         "confidence",
         "family",
         "foreign",
-        "looks_beyond",
         "name",
         "off",
         "options",
@@ -66,7 +72,6 @@ class Rule:
         stands_back: bool,
         check: Check,
         off: bool = False,
-        looks_beyond: bool = False,
     ) -> None:
         self.name = name
         self.family = family
@@ -77,16 +82,27 @@ class Rule:
         self.options = options
         self.stands_back = stands_back
         self.off = off
-        self.looks_beyond = looks_beyond
         self.foreign = False
         self.check = check
-        looks_at = next(iter(check.__annotations__.values()))
-        self.scope = SCOPES[looks_at if isinstance(looks_at, str) else looks_at.__name__]
+        looks_at, *further = _parameter_types(check)
+        self.scope = SCOPES[looks_at]
+        self.beyond: tuple[str, ...] = tuple(further[:-1])
+        if not set(self.beyond) <= set(BEYOND):
+            raise TypeError(f"{name} may ask for {' and '.join(BEYOND)} beyond what it looks at")
 
     @property
     def page(self) -> str:
         """What the rule counts, what it flags and what it passes: the text beside its code."""
         return self.check.__doc__ or ""
+
+
+def _parameter_types(check: Check) -> list[str]:
+    """The names of the types of its parameters, in order; what it returns left out."""
+    types = {name: kind for name, kind in check.__annotations__.items() if name != "return"}
+    named = [kind if isinstance(kind, str) else kind.__name__ for kind in types.values()]
+    code = check.__code__
+    # A function may leave the type of its limits out, never that of anything else.
+    return named + ["Limits"] * (code.co_argcount - len(named))
 
 
 _RULES: dict[str, Rule] = {}
@@ -103,22 +119,19 @@ def rule(
     options: tuple[Option, ...] = (),
     stands_back: bool = False,
     off: bool = False,
-    looks_beyond: bool = False,
 ) -> Callable[[Check], Check]:
     """Declares a rule.
 
     ``why`` is the reason in a sentence or two, ``sources`` the ids it rests on, ``confidence`` how sure that
     ground is. With ``stands_back`` the rule leaves weeks under a stated rehabilitation stage alone; with
-    ``off`` it is not run until a team asks for it. A rule on an entry or a session may look at that session
-    and at what stands outside sessions, one on a week at its block, too, and none at mere words such as
-    comments; else it ``looks_beyond``.
+    ``off`` it is not run until a team asks for it.
     """
 
     def declare(check: Check) -> Check:
         if name in _RULES:
             raise ValueError(f"two rules are called {name}")
         _RULES[name] = Rule(
-            name, family, severity, confidence, why, sources, options, stands_back, check, off, looks_beyond
+            name, family, severity, confidence, why, sources, options, stands_back, check, off
         )
         return check
 

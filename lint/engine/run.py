@@ -13,6 +13,7 @@ if TYPE_CHECKING:
 
     from ..counting.ledger import Lifter
     from ..findings.finding import Finding, Severity
+    from ..text.places import Text
     from .limits import Default, Situation
     from .registry import Rule, Subject
     from .targets import Target
@@ -57,7 +58,7 @@ class RunCache:
     def to_ask(self, rule: Rule, fed: list[Target]) -> Iterable[Target]:
         """What a rule has to look at, in order: what is new, and what it spoke of last time."""
         spoke, fresh = self._spoke.pop(rule.name, None), self._fresh[rule.scope]
-        if rule.looks_beyond:
+        if rule.beyond:
             return fed
         return [one for one in fed if one.key in spoke or one.key in fresh] if spoke else fresh.values()
 
@@ -104,7 +105,7 @@ def run(
             if it.weeks and not weeks:
                 continue
             try:
-                for finding in _yielded(one, it.unit, cache.limits(one, moved, it.situation)):
+                for finding in _yielded(one, it.unit, subject, cache.limits(one, moved, it.situation)):
                     cache.broken_by(one, it.key)
                     _merge(merged, _stamped(finding, one, severity, weeks, subject))
             except Exception as fault:
@@ -115,13 +116,21 @@ def run(
     return list(merged.values()), faults
 
 
-def _yielded(rule: Rule, unit: Subject, limits: Limits) -> Iterable[Finding]:
+def _yielded(rule: Rule, unit: Subject, subject: Ledger | Lifter, limits: Limits) -> Iterable[Finding]:
     """What a rule finds; a rule of a team's own module is stopped when it takes too long."""
+    asked = (unit, *(_further(kind, subject) for kind in rule.beyond), limits)
     if not rule.foreign:
-        return rule.check(unit, limits)
+        return rule.check(*asked)
     from .time_limit import within
 
-    return within(PATIENCE, lambda: list(rule.check(unit, limits)))
+    return within(PATIENCE, lambda: list(rule.check(*asked)))
+
+
+def _further(kind: str, subject: Ledger | Lifter) -> Ledger | Text:
+    """What a rule sees beyond the thing that it looks at: the ledger, or the text of the file."""
+    if not isinstance(subject, Ledger):
+        raise TypeError("a rule that looks at an athlete is given nothing further")
+    return subject if kind == "Ledger" else subject.programme.place.text
 
 
 def _stamped(

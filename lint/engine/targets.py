@@ -45,7 +45,10 @@ def targets_of(subject: Ledger | Lifter) -> dict[str, list[Target]]:
         return fed
     weeks: dict[str, dict[Subject, tuple[int, ...]]] = {scope: {} for scope in SCOPES.values()}
     keys: dict[Subject, tuple[object, ...]] = {}
-    says = {block: tuple(one.meaning for one in block.sessions) for block in subject.programme.blocks}
+    says = {
+        block: tuple(one.meaning for one in subject.programme.sessions_of(block))
+        for block in subject.programme.blocks
+    }
     weeks["programme"][subject] = tuple(week.number for week in subject.weeks)
     keys[subject] = tuple(says.values())
     for week, numbers in subject.like_weeks():

@@ -6,7 +6,8 @@ from .sessions import WEEKDAYS
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
-    from .programme import Programme
+    from datetime import date
+
     from .sessions import Prescription
 
 
@@ -20,7 +21,7 @@ def exercise_name(line: Prescription) -> str:
     return " then ".join(dict.fromkeys(term.words for term in line.names()))
 
 
-def day_name(programme: Programme, day: int) -> str:
-    """The weekday of a day, ``Monday``, counted from 1, the day on which the programme starts."""
-    first = programme.starts.weekday() if programme.starts else 0
+def day_name(starts: date | None, day: int) -> str:
+    """The weekday of a day, ``Monday``, counted from 1, the day on which a programme starts."""
+    first = starts.weekday() if starts else 0
     return WEEKDAYS[(first + day - 1) % 7].capitalize()

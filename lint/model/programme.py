@@ -109,6 +109,7 @@ class Programme:
         "places",
         "priority",
         "rehabilitation",
+        "sessions_by_block",
         "starts",
         "weeks",
     )
@@ -127,6 +128,7 @@ class Programme:
         self.events: tuple[Event, ...] = ()
         self.note = ""
         self.blocks: tuple[Block, ...] = ()
+        self.sessions_by_block: dict[Block, tuple[Session, ...]] = {}
         self.rehabilitation: Rehabilitation | None = None
 
     @property
@@ -134,10 +136,14 @@ class Programme:
         """Everybody who is on it."""
         return tuple(member.athlete for member in self.members)
 
+    def sessions_of(self, block: Block) -> tuple[Session, ...]:
+        """The sessions of one of its blocks, in the order of the file."""
+        return self.sessions_by_block[block]
+
     def sessions(self) -> Iterator[Session]:
         """Every session, in the order of the file."""
         for block in self.blocks:
-            yield from block.sessions
+            yield from self.sessions_of(block)
 
     def prescriptions(self) -> Iterator[Prescription]:
         """Every prescription, in the order of the file."""

@@ -183,7 +183,7 @@ class _ProgrammeReader(Reader):
         weeks = whole_number(stated, 1)
         listed = at.get("blocks")
         if listed is None:
-            return (self.block(at, Block("", programme.place, 1, weeks)),)
+            return (self.block(at, Block("", programme.place, 1, weeks), programme),)
         blocks: list[Block] = []
         first = 1
         for item in items_of(listed):
@@ -199,7 +199,7 @@ class _ProgrammeReader(Reader):
                     change=f"Correct the weeks; what goes past {MOST_WEEKS} belongs in a file of its own.",
                 )
                 return tuple(blocks)
-            blocks.append(self.block(item, block))
+            blocks.append(self.block(item, block, programme))
             first += block.weeks
         if stated is not None and blocks and weeks != first - 1:
             self.say(
@@ -210,7 +210,7 @@ class _ProgrammeReader(Reader):
             )
         return tuple(blocks)
 
-    def block(self, at: Located, block: Block) -> Block:
+    def block(self, at: Located, block: Block, programme: Programme) -> Block:
         block.phase = text_of(at.get("phase"))
         deload = at.get("deload")
         block.deload = deload is not None and deload.plain is True
@@ -219,12 +219,13 @@ class _ProgrammeReader(Reader):
         block.rotation = tuple(sorted(self.days(at.get("rotation"))))
         visits = items_of(at.get("sessions"))
         depends_on = ("session", block.weeks, self.start_weekday)
-        block.sessions = tuple(
+        sessions = tuple(
             self.part(item, depends_on, lambda at: self.session(at, block))
             for item in visits
             if "activity" not in item
         )
-        for number, session in enumerate(block.sessions):
+        programme.sessions_by_block[block] = sessions
+        for number, session in enumerate(sessions):
             session.block = block
             session.number = number
         block.activities = tuple(self.activity(item) for item in visits if "activity" in item)

@@ -261,7 +261,10 @@ class Activity:
 
 
 class Block:
-    """A run of like weeks; ``first`` is its first week in the programme, from 1, ``rotation`` its days."""
+    """A run of like weeks; ``first`` is its first week in the programme, from 1, ``rotation`` its days.
+
+    Its sessions are asked of the programme: whoever holds a session sees its block, not its neighbours.
+    """
 
     __slots__ = (
         "activities",
@@ -273,7 +276,6 @@ class Block:
         "phase",
         "place",
         "rotation",
-        "sessions",
         "weeks",
     )
 
@@ -285,7 +287,6 @@ class Block:
         self.phase = ""
         self.deload = False
         self.rotation: tuple[int, ...] = ()
-        self.sessions: tuple[Session, ...] = ()
         self.activities: tuple[Activity, ...] = ()
         self.focus: tuple[Term, ...] = ()
         self.note = ""

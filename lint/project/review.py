@@ -121,7 +121,7 @@ def _laid_out(
     if programme is None:
         return [], meant
     return state.lay_out(
-        programme, reading.root.plain, workspace.today, workspace.team_of(path).around
+        programme, reading.root.plain, workspace.today, workspace.team_of(path).resources
     ), meant
 
 
@@ -198,7 +198,7 @@ def _judge_athletes(workspace: Workspace, files: list[FileReview]) -> None:
         home = by_file.get(repository.real(athlete.place.text.name))
         if home is None:
             home = by_file[repository.real(ledgers[0].programme.place.text.name)]
-        lifter = Lifter(athlete, ledgers, workspace.today, home.team.around)
+        lifter = Lifter(athlete, ledgers, workspace.today, home.team.resources)
         choices = home.team.choices
         found, faults = run(_rules_for(workspace, home.team), lifter, choices.moved, choices.severities)
         for fault in faults:

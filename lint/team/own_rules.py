@@ -13,8 +13,8 @@ if TYPE_CHECKING:
     from collections.abc import Iterator
     from typing import Any
 
-    from ..counting.calendar import Week
-    from ..counting.counts import Count
+    from ..counting.tally import Count
+    from ..counting.week import Week
     from ..engine.limits import Limits
     from ..findings.finding import Finding
 
@@ -126,7 +126,7 @@ class _Demand:
 
     def fits(self, week: Week) -> bool:
         """Whether goal, level and phase are those that the rule asks."""
-        held = {"goal": week.programme.goal, "level": week.ledger.level, "phase": week.phase}
+        held = {"goal": week.programme.goal, "level": week.programme.level, "phase": week.phase}
         return all(held[what] == word for what, word in self.when.items())
 
     def count(self, week: Week) -> Count:

@@ -82,7 +82,7 @@ class _SettingsReader:
                 self.exercises(team, node)
         self.team_rules(team, root)
         own = [one for file in team.exercises.values() for one in file.exercises]
-        team.around = _surroundings(root, Known(own))
+        team.resources = _surroundings(root, Known(own))
 
     def team_rules(self, team: Team, root: Mapping) -> None:
         """Takes in the rules that the team declares, those whose form is sound."""

@@ -63,7 +63,6 @@ class Team:
     """
 
     __slots__ = (
-        "around",
         "broken",
         "choices",
         "exercises",
@@ -71,6 +70,7 @@ class Team:
         "folder",
         "folders",
         "left_out",
+        "resources",
         "rule_pages",
         "rules",
     )
@@ -82,7 +82,7 @@ class Team:
         self.choices = Choices()
         self.folders: list[tuple[str, Choices]] = []
         self.left_out: tuple[str, ...] = ()
-        self.around: TeamResources = NO_RESOURCES
+        self.resources: TeamResources = NO_RESOURCES
         self.exercises: dict[str, ExercisesFile] = {}
         self.rules: list[Rule] = []
         self.rule_pages = ""

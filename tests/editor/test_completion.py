@@ -319,7 +319,7 @@ def test_what_the_athlete_has_comes_first_then_what_fits_best(room: Room) -> Non
     assert lacks == sorted(lacks)
     assert {True, False} <= set(lacks)
     here = [one.name for one, lacking in zip(known, lacks, strict=True) if not lacking]
-    fits = [fit.exercise.name for fit in fitting("row", room.view(PLAN).review.team.around.known)]
+    fits = [fit.exercise.name for fit in fitting("row", room.view(PLAN).review.team.resources.known)]
     assert here == [name for name in fits if name in here]
 
 

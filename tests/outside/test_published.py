@@ -12,10 +12,10 @@ from typing import NoReturn
 
 import pytest
 
-from spotline.lint.counting.calendar import Week
 from spotline.lint.counting.credits import DIRECT
 from spotline.lint.counting.ledger import Ledger
 from spotline.lint.counting.tally import Tally
+from spotline.lint.counting.week import Week
 from spotline.lint.model.check import checked
 from spotline.lint.model.read_programme import read_programme
 from spotline.lint.project.review import review

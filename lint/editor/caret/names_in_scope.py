@@ -108,7 +108,7 @@ class NamesInScope:
     @property
     def known(self) -> Known:
         """The exercises that may be named."""
-        return self.team.around.known
+        return self.team.resources.known
 
     def exercises(self) -> Iterator[Offer]:
         """Exercises for the words so far, those first for which the athlete has the equipment."""
@@ -238,7 +238,7 @@ class NamesInScope:
     def pieces(self) -> Iterator[Offer]:
         """Pieces of equipment, the team's own sets of them first."""
         if self.view.review.kind != "team":
-            for name, held in self.team.around.equipment.items():
+            for name, held in self.team.resources.equipment.items():
                 yield Offer(name, "value", ", ".join(held))
         always = self.always_there()
         for piece in (piece for piece in _pieces() if piece not in always):

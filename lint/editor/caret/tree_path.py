@@ -19,10 +19,10 @@ if TYPE_CHECKING:
     from collections.abc import Iterable, Iterator
     from typing import Literal
 
-    from ...counting.calendar import Week
     from ...counting.ledger import Ledger
     from ...counting.set_group import SetGroup
     from ...counting.tally import Visit
+    from ...counting.week import Week
     from ...model.sessions import Block, Prescription, Session
     from ...project.results import FileReview
     from ...syntax.tree import Node, Reading
@@ -169,7 +169,7 @@ class ProgrammeIndex:
         self._blocks: dict[Block, list[tuple[Week, int, tuple[int, ...]]]] = {}
         self._visits: dict[Session, list[tuple[Visit, int, tuple[int, ...]]]] = {}
         for block in self.blocks:
-            for session in block.sessions:
+            for session in self.sessions_of(block):
                 self._sessions.setdefault(_span(session.place), []).append(session)
                 for line in session.prescriptions:
                     self._lines.setdefault(_span(line.place), []).append(line)
@@ -188,6 +188,14 @@ class ProgrammeIndex:
             self.weeks[entry] = tuple(sorted(weeks))
             for key, place in entry.work.places.items():
                 self._entries.setdefault((key, place.start, place.end), []).append(entry)
+
+    def ledger_of(self, entry: SetGroup) -> Ledger:
+        """The ledger that a group of sets is counted in."""
+        return next(ledger for ledger in self.ledgers if ledger.header is entry.programme)
+
+    def sessions_of(self, block: Block) -> tuple[Session, ...]:
+        """The sessions of a block."""
+        return self.ledgers[0].programme.sessions_of(block)
 
     def entries(self, key: str, start: int, end: int) -> list[SetGroup]:
         """What is done by the value of a key that stands there, athlete by athlete and week by week."""

@@ -14,8 +14,8 @@ TYPE_CHECKING = False
 if TYPE_CHECKING:
     from collections.abc import Sequence
 
-    from ...counting.calendar import Week
     from ...counting.ledger import Ledger
+    from ...counting.week import Week
     from ...engine.registry import Rule
     from ...project.workspace import Workspace
     from ...team.settings import Team

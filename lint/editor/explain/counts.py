@@ -15,10 +15,9 @@ if TYPE_CHECKING:
     from collections.abc import Collection, Iterable, Sequence
 
     from ...body.catalogue import Exercise
-    from ...counting.calendar import Week
-    from ...counting.counts import Count
     from ...counting.ledger import Ledger
-    from ...counting.tally import Tally, Visit
+    from ...counting.tally import Count, Tally, Visit
+    from ...counting.week import Week
     from ...model.sessions import Prescription
 
 MOST_GROUPS = 4
@@ -92,7 +91,7 @@ def in_full(tally: Tally) -> str:
 
 def days_of(week: Ledger | Week, days: Iterable[int]) -> str:
     """``Monday and Thursday``: days by their numbers."""
-    return listed([day_name(week.programme, day) for day in days])
+    return listed([day_name(week.programme.starts, day) for day in days])
 
 
 def of_session(visit: Visit) -> str:

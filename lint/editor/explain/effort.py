@@ -118,7 +118,7 @@ def _load(entry: SetGroup, settable: Settable) -> str:
     if load.kind == "top set":
         return f"{words}: in kg once the top set is lifted."
     if load.kind == "share":
-        mass = entry.ledger.athlete.body_mass if entry.ledger.athlete else None
+        mass = entry.programme.athlete.body_mass if entry.programme.athlete else None
         if mass is None or load.span is None:
             return f"{words}; kg not known: no body mass on file."
         return f"{words} = **{rounded(load.span * (mass / 100), 1)} kg** (body mass {plain(mass)} kg)"
@@ -149,7 +149,7 @@ def on_file(lift: BestLift) -> str:
 
 def _missing(entry: SetGroup) -> str:
     """What keeps a load from being reckoned, and what would help."""
-    athlete = entry.ledger.athlete
+    athlete = entry.programme.athlete
     name = md(entry.name)
     if entry.exercise is None:
         return f"{name} is no exercise that is known."

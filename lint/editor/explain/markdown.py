@@ -11,6 +11,7 @@ TYPE_CHECKING = False
 if TYPE_CHECKING:
     from collections.abc import Iterable, Iterator, Sequence
 
+    from ...counting.header import ProgrammeHeader
     from ...counting.ledger import Ledger
     from ...model.quantities import Range
 
@@ -112,12 +113,16 @@ def _head(*parts: str) -> str:
 def _names(who: list[int], ledgers: Sequence[Ledger]) -> str:
     if len(who) == len(ledgers):
         return ""
-    return " and ".join(name_of(ledgers[at]) for at in who)
+    return " and ".join(name_of(ledgers[at].header) for at in who)
 
 
-def name_of(ledger: Ledger) -> str:
+def name_of(programme: ProgrammeHeader) -> str:
     """The athlete's name as Markdown."""
-    return md(ledger.athlete.name) if ledger.athlete and ledger.athlete.name else "athlete without a name"
+    return (
+        md(programme.athlete.name)
+        if programme.athlete and programme.athlete.name
+        else "athlete without a name"
+    )
 
 
 def paragraphs(*parts: str) -> str:

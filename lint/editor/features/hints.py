@@ -13,7 +13,7 @@ TYPE_CHECKING = False
 if TYPE_CHECKING:
     from collections.abc import Iterator
 
-    from ...counting.ledger import Ledger
+    from ...counting.header import ProgrammeHeader
     from ...counting.set_group import SetGroup
     from ...counting.tally import Tally
     from ...model.sessions import Block, Session
@@ -67,7 +67,7 @@ class _Sets:
         self.ledgers = mapped.review.ledgers
         self.sessions: dict[tuple[Block, int, int], list[Session]] = {}
         for block in mapped.standing.blocks:
-            for session in block.sessions:
+            for session in mapped.standing.sessions_of(block):
                 key = (block, session.place.start, session.place.end)
                 self.sessions.setdefault(key, []).append(session)
         self.blocks = mapped.standing.blocks
@@ -165,18 +165,18 @@ def _named(told: list[tuple[SetGroup, str]], entries: list[SetGroup]) -> str:
     worths = dict.fromkeys(words for _, words in told)
     if len(worths) == 1 and len(told) == len(entries):
         return next(iter(worths))
-    athletes = len({entry.ledger for entry in entries}) > 1
+    athletes = len({entry.programme for entry in entries}) > 1
     lifts = len({entry.exercise for entry in entries}) > 1
     said = dict.fromkeys(
-        " ".join([*([_name(entry.ledger)] if athletes else []), *([entry.name] if lifts else []), words])
+        " ".join([*([_name(entry.programme)] if athletes else []), *([entry.name] if lifts else []), words])
         for entry, words in told
     )
     more = ", ..." if len(said) > MOST_NAMES else ""
     return f"{', '.join([*said][:MOST_NAMES])}{more}"
 
 
-def _name(ledger: Ledger) -> str:
-    return ledger.athlete.name if ledger.athlete else ""
+def _name(programme: ProgrammeHeader) -> str:
+    return programme.athlete.name if programme.athlete else ""
 
 
 def _reckoned(told: list[tuple[SetGroup, str]]) -> str:
@@ -184,7 +184,7 @@ def _reckoned(told: list[tuple[SetGroup, str]]) -> str:
     lines: dict[str, None] = {}
     for entry, words in told:
         if entry.strongest is not None and entry.work.load is not None:
-            who = f"{name_of(entry.ledger)}: " if entry.ledger.athlete else ""
+            who = f"{name_of(entry.programme)}: " if entry.programme.athlete else ""
             best = on_file(entry.strongest[0])
             lines[f"{who}{md(entry.work.load.words)} = {md(words)}; best on file: {best}"] = None
     return "\n\n".join(lines)

@@ -102,7 +102,7 @@ class _Page:
         self.at_path = at_path
         self.kind = mapped.review.kind
         self.team = mapped.review.team
-        self.known: Known = self.team.around.known
+        self.known: Known = self.team.resources.known
         if self.kind == "exercises":
             self.known = Known(self.workspace.exercises_at(view.path).exercises)
 
@@ -273,7 +273,7 @@ class _Page:
         return effort.timing(entry, visit) if visit else ""
 
     def visit_of(self, entry: SetGroup) -> Visit | None:
-        week = entry.ledger.weeks[self.standing.weeks[entry][0] - 1]
+        week = self.standing.ledger_of(entry).weeks[self.standing.weeks[entry][0] - 1]
         return next((visit for visit, one in week.entries() if one is entry), None)
 
     def of_entries(self, entries: Iterable[SetGroup], say: Callable[[SetGroup], str]) -> str:
@@ -281,7 +281,7 @@ class _Page:
         told = [
             Statement(
                 say(entry),
-                self.standing.ledgers.index(entry.ledger),
+                self.standing.ledgers.index(self.standing.ledger_of(entry)),
                 self.standing.weeks[entry],
                 of=md(line_name(entry.prescription)),
             )
@@ -297,7 +297,7 @@ class _Page:
             return ""
         ledgers = self.standing.ledgers
         if len(exercises) == 1:
-            whose = {entry.ledger for entry in entries}
+            whose = {self.standing.ledger_of(entry) for entry in entries}
             return paragraphs(of_lines(ledgers, lines, exercises[0], whose), HALF)
         return paragraphs(of_several(ledgers, lines, exercises), HALF)
 

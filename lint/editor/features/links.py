@@ -151,7 +151,7 @@ def _top_of(view: View, path: str) -> list[Target]:
 
 def _exercise_named(view: View, at_path: TreePath) -> Exercise | None:
     """The exercise that the words at a spot name."""
-    known = view.review.team.around.known
+    known = view.review.team.resources.known
     if at_path.part == "key":
         return known.exercise(at_path.name) if at_path.owner == "best lifts" else None
     if at_path.part != "value" or not at_path.words:
@@ -162,7 +162,7 @@ def _exercise_named(view: View, at_path: TreePath) -> Exercise | None:
 
 def _own_exercise(view: View, at_path: TreePath) -> Exercise | None:
     exercise = _exercise_named(view, at_path)
-    return exercise if exercise in view.review.team.around.known.own else None
+    return exercise if exercise in view.review.team.resources.known.own else None
 
 
 def _entry_of(view: View, exercise: Exercise) -> list[Target]:
@@ -243,7 +243,7 @@ class _Uses:
         A team's own is looked for in all programmes of the repository, another in this file and in the other
         programmes of its athletes.
         """
-        own = exercise in self.view.review.team.around.known.own
+        own = exercise in self.view.review.team.resources.known.own
         if own and self.declaration:
             for target in _entry_of(self.view, exercise):
                 self.take(target.text, target.start, target.end)
@@ -254,7 +254,7 @@ class _Uses:
                 continue
             reading = self.read(programme)
             for node in exercises_in(reading.root):
-                if self.view.review.team.around.known.exercise(node.text) is exercise:
+                if self.view.review.team.resources.known.exercise(node.text) is exercise:
                     self.take(reading.text, node.start, node.end)
 
     def this(self, kind: str) -> tuple[str, ...]:

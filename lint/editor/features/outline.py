@@ -203,7 +203,7 @@ def lenses(view: View) -> list[Lens]:
         found += _on(mapped, (block.place.start, block.place.end), _weeks(mapped, block), 0)
     seen: set[tuple[int, int]] = set()
     for block in mapped.standing.blocks:
-        for session in block.sessions:
+        for session in mapped.standing.sessions_of(block):
             span = (session.place.start, session.place.end)
             if span not in seen:
                 seen.add(span)

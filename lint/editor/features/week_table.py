@@ -12,9 +12,9 @@ TYPE_CHECKING = False
 if TYPE_CHECKING:
     from collections.abc import Iterator
 
-    from ...counting.calendar import Week
     from ...counting.ledger import Ledger
     from ...counting.set_group import SetGroup
+    from ...counting.week import Week
 
 VALUES = ("reps", "load", "rir", "rpe", "rest", "tempo", "hold", "distance")
 """Values of a line that are told where they differ from the week before."""
@@ -36,16 +36,15 @@ def week_table(ledger: Ledger, week_number: int) -> str:
 
 
 def _title(week: Week) -> str:
-    ledger = week.ledger
     block = f", {md(week.block.name)}" if week.block.name else ""
-    who = f" ({name_of(ledger)})" if ledger.athlete else ""
-    return f"Week {week.number} of {len(ledger.weeks)}{block}: {md(week.programme.name)}{who}"
+    who = f" ({name_of(week.programme)})" if week.programme.athlete else ""
+    return f"Week {week.number} of {week.programme.weeks}{block}: {md(week.programme.name)}{who}"
 
 
 def _sessions(week: Week) -> Iterator[str]:
     rows = [
         (
-            day_name(week.programme, visit.day) if visit.day else "any day",
+            day_name(week.programme.starts, visit.day) if visit.day else "any day",
             md(visit.session.name),
             minutes(visit.time().total),
             str(visit.all_sets()),
@@ -63,7 +62,7 @@ def _groups(week: Week) -> Iterator[str]:
             group,
             str(week.sets(group)),
             str(week.sets(group, DIRECT)),
-            ", ".join(day_name(week.programme, day)[:3] for day in week.sets(group).days()),
+            ", ".join(day_name(week.programme.starts, day)[:3] for day in week.sets(group).days()),
             ", ".join(by_name(week.sets(group))),
         )
         for group in groups

@@ -1,0 +1,107 @@
+"""A week of the programme."""
+
+from __future__ import annotations
+
+from datetime import timedelta
+
+from ..body import catalogue
+from .session_time import NO_TIME
+from .tally import Tally, Visit
+
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from collections.abc import Callable
+
+    from ..model.sessions import Block
+    from .header import ProgrammeHeader
+    from .session_time import SessionTime
+
+    Together = Callable[[tuple[Visit, ...]], Tally]
+    """The tally of several visits; the same one whenever it is asked for."""
+
+    WeeksOf = Callable[[Block], tuple["Week", ...]]
+    """The weeks of a block."""
+
+
+class Week(Tally):
+    """A week of the programme: its number, its block and its visits in order.
+
+    ``first_back`` says whether it is the week in which an athlete returns, ``rehabilitation`` whether it
+    begins before a stage of rehabilitation has ended. Of the rest of the programme it knows its block alone.
+    """
+
+    __slots__ = ("_together", "_weeks_of", "block", "first_back", "number", "programme", "rehabilitation")
+    block: Block
+    number: int
+    first_back: bool
+    rehabilitation: bool
+
+    def __init__(
+        self,
+        programme: ProgrammeHeader,
+        visits: tuple[Visit, ...],
+        together: Together,
+        weeks_of: WeeksOf,
+    ) -> None:
+        super().__init__(visits)
+        self.programme = programme
+        self._together = together
+        self._weeks_of = weeks_of
+
+    def set_in(self, block: Block, number: int, phase_before: str) -> None:
+        """Puts it where it stands in the programme as it is now."""
+        self.block = block
+        self.number = number
+        self.first_back = self.phase == "return" and phase_before != "return"
+        self.rehabilitation = _in_rehabilitation(self.programme, number)
+
+    @property
+    def phase(self) -> str:
+        """The phase of its block, else of the programme."""
+        return self.block.phase or self.programme.phase
+
+    def is_typical(self) -> bool:
+        """Whether its dose is what the block is about: no deload, taper or test, and no first week back."""
+        return not self.block.deload and self.phase not in ("taper", "test") and not self.first_back
+
+    def time(self) -> SessionTime:
+        """How long its sessions take together."""
+        return sum((visit.time() for visit in self.visits), NO_TIME)
+
+    def means(self, area: str) -> bool:
+        """Whether its block, or the programme, means to train an area; without a focus it means all."""
+        terms = self.block.focus or self.programme.focus
+        if not terms:
+            return True
+        wanted = set(catalogue.area(area) or ())
+        return any(wanted.intersection(catalogue.area(term.words) or ()) for term in terms)
+
+    def days(self) -> list[tuple[int, Tally]]:
+        """Each training day with all its visits."""
+        return [(day, self._together(visits)) for day, visits in self.by_day()]
+
+    def by_day(self) -> list[tuple[int, tuple[Visit, ...]]]:
+        """The visits of each training day, in order."""
+        found: dict[int, tuple[Visit, ...]] = {}
+        for visit in self.visits:
+            if visit.day:
+                found[visit.day] = (*found.get(visit.day, ()), visit)
+        return sorted(found.items())
+
+    def weeks_of_block(self) -> tuple[Week, ...]:
+        """The weeks of its block, itself among them, in order."""
+        return self._weeks_of(self.block)
+
+    def all_of_block(self) -> Tally:
+        """All visits of its block."""
+        return self._together(tuple(visit for week in self.weeks_of_block() for visit in week.visits))
+
+
+def _in_rehabilitation(programme: ProgrammeHeader, week: int) -> bool:
+    """Whether stage, adviser and end date are written down and the week begins before that is past."""
+    stage = programme.rehabilitation
+    if stage is None or not (stage.stage and stage.adviser and stage.until):
+        return False
+    starts = programme.starts
+    begins = programme.today if starts is None else starts + timedelta(days=7 * (week - 1))
+    return begins <= stage.until
