@@ -104,6 +104,8 @@ def test_a_sound_file_calls_no_module_of_ours_that_only_explains_faults(reviewed
     } <= ours
     idle = {
         "lint.schemas.explain",
+        "lint.schemas.explain_keys",
+        "lint.schemas.explain_values",
         "lint.schemas.slips",
         "lint.syntax.parser_errors",
         "lint.body.build",
