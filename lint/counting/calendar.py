@@ -101,7 +101,7 @@ class Calendar:
     def weeks(self) -> Iterator[Week]:
         """The weeks in order; those that hold what a week held before are the same objects."""
         for remembered in (self.lines, self.own, self.seen):
-            remembered.turn()
+            remembered.start_generation()
         before, self.made = self.made, {}
         for block in self.ledger.programme.blocks:
             turn = 0

@@ -74,7 +74,7 @@ def read_programme(
     if not isinstance(root, Mapping):
         return None, []
     if kept is not None:
-        kept.turn(root.source)
+        kept.start_generation(root.source)
     return _ProgrammeReader(open_athlete, kept).programme(Located(root, root.source))
 
 
@@ -93,7 +93,7 @@ class _ProgrammeReader(Reader):
         key = kept.key(node, depends_on)
         if key is None:
             return make(at)
-        known: tuple[Part, list[Finding]] | None = kept.taken(key, node)
+        known: tuple[Part, list[Finding]] | None = kept.reuse(key, node)
         if known is not None:
             self.findings += known[1]
             return known[0]
@@ -101,7 +101,7 @@ class _ProgrammeReader(Reader):
         before = len(self.findings)
         part = make(Located(node, passage))
         if part is not None:
-            kept.hold(key, passage, (part, self.findings[before:]))
+            kept.store(key, passage, (part, self.findings[before:]))
         return part
 
     def programme(self, at: Located) -> tuple[Programme, list[Finding]]:
