@@ -205,8 +205,9 @@ WEEKDAYS = ("monday", "tuesday", "wednesday", "thursday", "friday", "saturday", 
 
 
 class Session:
-    """One visit to the gym: its name, its days (1 to 7 from the start day; none: not stated), its lines.
+    """One visit to the gym: its name, days and lines.
 
+    ``days`` are 1 to 7, 1 being the weekday on which the programme starts; empty where no day is written.
     ``number`` is its position in its block. ``fingerprint`` is equal for two versions of it that say the
     same; None where versions are not compared.
     """

@@ -86,7 +86,7 @@ class LocatedNode:
 
 
 class Reader:
-    """Adds to ``findings`` while it reads a part of the model."""
+    """Base of the readers in this package; all readers of one file add their findings to one list."""
 
     def __init__(self, findings: list[Finding]) -> None:
         self.findings = findings
@@ -159,7 +159,7 @@ def duration_of(at: LocatedNode | None) -> Range | None:
 
 
 def items_of(at: LocatedNode | None) -> list[LocatedNode]:
-    """The items of a list; none where it is no list."""
+    """The members of a list, or the single value in a list; none where there is no value."""
     return [] if at is None else at.items()
 
 

@@ -18,7 +18,7 @@ if TYPE_CHECKING:
 
 
 class KeyExplainer:
-    """Words the findings for the keys of one file."""
+    """Makes the findings for the keys of one file."""
 
     def __init__(self, data: CorrectedData, schema: SchemaLookup) -> None:
         self.data = data
@@ -36,7 +36,7 @@ class KeyExplainer:
                 self.data.correct_key(violation.value, key, meant)
 
     def unknown(self, violation: Violation) -> Iterator[Finding]:
-        """A finding for each unknown key that stands for no key which is still missing."""
+        """A finding for each unknown key that is left when misspelt keys are corrected."""
         path = violation.path
         kind = self.schema.kind(path, violation.value)
         for key in violation.unknown_keys():
@@ -118,7 +118,8 @@ class KeyExplainer:
         if name_key(kind) not in keys:
             for other in self.schema.kinds(path):
                 possible |= dict.fromkeys(other["properties"])
-        if self.schema.owners(key):  # a key of another kind: taken for a slip only where it is very near
+        if self.schema.owners(key):
+            # Another kind has this key, so it is a slip only where it is very near to a key of this kind.
             meant = nearest(key, possible, 0.85)
             fits = meant is not None and self.schema.accepts_type((*path, meant), keys[key])
             return meant if fits else None

@@ -23,7 +23,7 @@ if TYPE_CHECKING:
 
 
 class ValueExplainer:
-    """Words the findings for the values of one file."""
+    """Makes the findings for the values of one file."""
 
     def __init__(self, data: CorrectedData, schema: SchemaLookup) -> None:
         self.data = data

@@ -42,7 +42,7 @@ class SchemaLookup:
         return not any(error.validator == "type" and not error.path for error in errors)
 
     def at(self, path: DataPath) -> list[Schema]:
-        """Every part of the schema that may apply at a path, whichever way its conditions turn out."""
+        """Every part of the schema that may apply at a path, for any outcome of its conditions."""
         parts = list(self._branches(self.root))
         for step in path:
             parts = [
@@ -119,6 +119,6 @@ def _below(part: Schema, step: str | int) -> Iterator[Any]:
 
 
 def name_key(kind: Schema) -> str:
-    """The key that tells a kind from the others: the first one that it requires."""
+    """The key that shows which kind a mapping is: the first one that the kind requires."""
     required = kind.get("required")
     return required[0] if required else ""

@@ -116,7 +116,7 @@ _UNITS = (" %", " kg", " lb", " s", " min", " m", " km", " m/s", " weeks", " ses
 
 
 def with_units(words: str, readable: Callable[[str], bool]) -> list[str]:
-    """A bare number with each unit that makes it readable, the commonest unit first."""
+    """Words that are a number without a unit, with each unit that makes them readable; common units first."""
     if not re.fullmatch(r"[0-9.]+(?:[-/][0-9.]+)*", words):
         return []
     return [words + unit for unit in _UNITS if readable(words + unit)]
@@ -146,8 +146,8 @@ def nearest(word: str, known: Iterable[str], likeness: float = 0.7) -> str | Non
     known = list(known)
     plain = word.casefold().replace("_", " ").strip()
     spellings = {one: one for one in known}
-    for said, ours in _OTHER_WORDS.items():
-        target = next((one for one in ours if one in spellings), None)
+    for said, meant in _OTHER_WORDS.items():
+        target = next((one for one in meant if one in spellings), None)
         if target is not None:
             spellings.setdefault(said, target)
     if plain in spellings:

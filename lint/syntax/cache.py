@@ -1,7 +1,7 @@
 """Caches that make the next review of the same file faster.
 
 `PartCache` keeps parts of a file that were read, such as sessions. A part whose text is unchanged is reused
-as the same object, so all that was worked out from it still holds. `GenerationCache` keeps such results.
+as the same object, so results that were made from it hold, too. `GenerationCache` keeps such results.
 A generation is one reading, or one review; both caches forget what the last generation did not use.
 """
 
@@ -20,7 +20,7 @@ if TYPE_CHECKING:
     Stored = tuple[Passage, Any]
 
 MOST_COMPARED = 20_000
-"""Values of a part, aliases followed, up to which fingerprints are compared."""
+"""The most values, aliases followed, that a part may have for its content to be compared."""
 
 
 class Fingerprint:

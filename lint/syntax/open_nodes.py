@@ -44,7 +44,7 @@ class OpenMapping:
     """A mapping that is still being read.
 
     ``key`` is a key whose value has not come yet, ``last`` the last key or value so far, ``merges`` are the
-    values of ``<<``. ``repeat`` is told how many values a merge repeats, and where.
+    values of ``<<``. ``repeat`` is called with how many values a merge repeats, and its place.
     """
 
     __slots__ = ("anchor", "entries", "findings", "key", "last", "merges", "node", "plain", "repeat")
