@@ -104,8 +104,13 @@ def test_a_sound_file_calls_no_module_of_ours_that_only_explains_faults(reviewed
     } <= ours
     idle = {
         "lint.schemas.explain",
+        "lint.schemas.explain_keys",
+        "lint.schemas.explain_values",
         "lint.schemas.slips",
+        "lint.syntax.characters",
+        "lint.syntax.layout_errors",
         "lint.syntax.parser_errors",
+        "lint.syntax.sign_errors",
         "lint.body.build",
         "lint.body.nearest",
     }

@@ -44,7 +44,7 @@ class Calendar:
     def weeks(self, programme: Programme) -> Iterator[Week]:
         """The weeks in order; a week that holds the same as before is the same object."""
         for remembered in (self.lines, self.own, self.seen):
-            remembered.turn()
+            remembered.start_generation()
         before, self.made = self.made, {}
         phase = ""
         for block in programme.blocks:

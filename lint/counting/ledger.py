@@ -70,8 +70,8 @@ class Ledger(Tally):
             for gone in set(self.visits).difference(visits):
                 gone.let_go()
             super().__init__(visits)
-            self._tallies.turn()
-            self._recalled.turn()
+            self._tallies.start_generation()
+            self._recalled.start_generation()
 
     def of_weeks(self, weeks: Iterable[Week]) -> Tally:
         """All visits of several weeks."""

@@ -46,7 +46,7 @@ def targets_of(subject: Ledger | Lifter) -> dict[str, list[Target]]:
     weeks: dict[str, dict[Subject, tuple[int, ...]]] = {scope: {} for scope in SCOPES.values()}
     keys: dict[Subject, tuple[object, ...]] = {}
     says = {
-        block: tuple(one.meaning for one in subject.programme.sessions_of(block))
+        block: tuple(one.fingerprint for one in subject.programme.sessions_of(block))
         for block in subject.programme.blocks
     }
     weeks["programme"][subject] = tuple(week.number for week in subject.weeks)
@@ -57,7 +57,7 @@ def targets_of(subject: Ledger | Lifter) -> dict[str, list[Target]]:
         for visit in week.visits:
             weeks["session"][visit] = (*weeks["session"].get(visit, ()), *numbers)
             session = visit.session
-            keys.setdefault(visit, (week.number, visit.day, session.number, session.meaning))
+            keys.setdefault(visit, (week.number, visit.day, session.number, session.fingerprint))
     for one, numbers in weeks["session"].items():
         assert isinstance(one, Visit)
         for index, entry in enumerate(one.own):

@@ -1,3 +1,3 @@
-"""Programmes and athletes: typed and located, nothing counted yet."""
+"""Programmes and athletes with typed values and their places; nothing is counted yet."""
 
 from __future__ import annotations

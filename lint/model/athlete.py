@@ -11,9 +11,9 @@ if TYPE_CHECKING:
 
 
 class BestLift:
-    """A best lift on file: the exercise as written, the load, for how many repetitions, the day tested.
+    """A best lift on file: the exercise as written, the load, its repetitions, and the day it was tested.
 
-    The load is a mass, or what was added to the lifter's own body (kind ``bodyweight``).
+    The load is a mass, or the mass added to the athlete's own body (kind ``bodyweight``).
     """
 
     __slots__ = ("exercise", "load", "reps", "tested")
@@ -26,13 +26,13 @@ class BestLift:
 
     @property
     def kilograms(self) -> float:
-        """The load in kilograms; where the body itself is lifted, what was added to it."""
+        """The load in kilograms; for kind ``bodyweight`` only the mass that was added."""
         span = self.load.span
         return span.middle if span else 0.0
 
 
 class Restriction:
-    """An area or movement that an athlete protects, on whose advice, and when that is looked at again."""
+    """An area or a movement that an athlete protects, who advised it, and the day of the next check."""
 
     __slots__ = ("adviser", "kind", "note", "review_on", "subject")
 
@@ -45,9 +45,10 @@ class Restriction:
 
 
 class Athlete:
-    """A lifter, as far as the programme needs to know; body mass in kg, minutes a session.
+    """What the review knows of an athlete; age in years, body mass in kg, minutes for each session.
 
-    ``extent`` is all that is written of them: the whole of their file, or their part of a programme.
+    ``place`` is the place of the name. ``extent`` is all that is written of them: their whole file, or their
+    part of a programme.
     """
 
     __slots__ = (

@@ -1,4 +1,4 @@
-"""A tree held against its schema: findings for what does not fit."""
+"""Checks a tree against its schema: findings for what does not fit."""
 
 from __future__ import annotations
 
@@ -11,9 +11,9 @@ if TYPE_CHECKING:
 
 
 def checked(reading: Reading, schema: str) -> list[Finding]:
-    """What reading a file found, and what its schema has against it.
+    """The findings of reading a file, and those for what breaks its schema.
 
-    The quick check is right whenever it says that all is well; else the jsonschema library decides.
+    Where the fast check says that all is valid, that is final; else the jsonschema library decides.
     """
     found = list(reading.findings)
     if reading.root is not None and not fits(schema)(reading.root.plain):

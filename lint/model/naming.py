@@ -1,4 +1,4 @@
-"""How lines, exercises and days are called in messages."""
+"""The names of lines, exercises and days in messages."""
 
 from __future__ import annotations
 
@@ -17,11 +17,11 @@ def line_name(line: Prescription) -> str:
 
 
 def exercise_name(line: Prescription) -> str:
-    """``back squat``, or ``back squat then front squat`` where it changes by week."""
+    """``back squat``, or ``back squat then front squat`` where the exercise changes by week."""
     return " then ".join(dict.fromkeys(term.words for term in line.names()))
 
 
 def day_name(starts: date | None, day: int) -> str:
-    """The weekday of a day, ``Monday``, counted from 1, the day on which a programme starts."""
+    """The weekday of a day number, ``Monday``; day 1 is the day on which the programme starts."""
     first = starts.weekday() if starts else 0
     return WEEKDAYS[(first + day - 1) % 7].capitalize()

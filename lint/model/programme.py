@@ -1,4 +1,4 @@
-"""The typed, located model of a programme and its athletes: what the coach wrote, nothing counted yet."""
+"""A programme as the coach wrote it: typed values and their places, nothing counted yet."""
 
 from __future__ import annotations
 
@@ -15,9 +15,9 @@ if TYPE_CHECKING:
 
 
 class Rehabilitation:
-    """A stage of rehabilitation that somebody licensed advises, and the day it ends.
+    """A stage of rehabilitation that a licensed professional advises, and the day it ends.
 
-    ``places`` tells where each value was written, by key.
+    ``places`` holds the place of each value by its key.
     """
 
     __slots__ = ("adviser", "place", "places", "stage", "until")
@@ -45,9 +45,9 @@ class Event:
 
 
 class Adjustment:
-    """What is different for one athlete on a programme: an exercise swapped, left out, or with other values.
+    """How an exercise differs for one athlete: another exercise, left out, or with other values.
 
-    ``swap`` is the exercise that comes instead; ``values`` are sets or load by week.
+    ``swap`` is the exercise in its place; ``values`` are sets or load by week of the programme.
     """
 
     __slots__ = ("exercise", "leave_out", "note", "swap", "values")
@@ -67,11 +67,11 @@ class Adjustment:
         self.note = note
 
     def version(self, week: int) -> list[int]:
-        """Numbers that are the same for weeks of the programme in which it reads the same."""
+        """Numbers that are equal for weeks of the programme in which it has the same values."""
         return [held.first for held in self.in_week(week).values()]
 
     def in_week(self, week: int) -> dict[str, Slice]:
-        """The values that it puts in place of the line's own in a week of the programme."""
+        """The values that replace the line's own in a week of the programme."""
         held = {
             key: one for key, slices in self.values.items() for one in slices if one.first <= week <= one.last
         }
@@ -81,7 +81,7 @@ class Adjustment:
 
 
 class Member:
-    """An athlete on a programme, with what is adjusted for them."""
+    """An athlete on a programme, with the adjustments for them."""
 
     __slots__ = ("adjustments", "athlete")
 
@@ -91,9 +91,9 @@ class Member:
 
 
 class Programme:
-    """A whole programme: what it is for, whom it is for, and its blocks in order.
+    """A whole programme: what and whom it is for, and its blocks in order.
 
-    ``places`` tells where goal, phase and start stand, by key, as far as they do.
+    ``places`` holds the places of goal, phase and start by key, where they are written.
     """
 
     __slots__ = (
@@ -133,7 +133,7 @@ class Programme:
 
     @property
     def athletes(self) -> tuple[Athlete, ...]:
-        """Everybody who is on it."""
+        """All athletes on the programme."""
         return tuple(member.athlete for member in self.members)
 
     def sessions_of(self, block: Block) -> tuple[Session, ...]:

@@ -1,7 +1,7 @@
-"""Quantities as coaches write them: "4-8", "80 %", "3 min", "2 RIR", "10RM" -> typed values.
+"""Quantities as coaches write them -> typed values: "4-8", "80 %", "3 min", "10RM".
 
-Every reader here takes a plain value from the file (text or number) and gives a typed value, or None where
-it cannot be read; saying so to the coach is the schema's part.
+Every function that reads takes a plain value from the file, text or number. It returns a typed value, or
+None where the value cannot be read; the schema reports that to the coach.
 """
 
 from __future__ import annotations
@@ -13,7 +13,7 @@ if TYPE_CHECKING:
     from collections.abc import Callable
 
 KG_PER_LB = 0.45359237
-"""International avoirdupois pound, exact by definition (1959)."""
+"""The international avoirdupois pound, exact by definition (1959)."""
 
 
 class Range:
@@ -37,11 +37,11 @@ class Range:
         return Range(self.low * factor, self.high * factor)
 
     def by(self, other: Range) -> Range:
-        """The product with a range of numbers not below zero."""
+        """The product with another range, both without numbers below zero."""
         return Range(self.low * other.low, self.high * other.high)
 
     def meets(self, other: Range) -> bool:
-        """Whether the two share a number."""
+        """Whether the two ranges share a number."""
         return self.low <= other.high and other.low <= self.high
 
     def __eq__(self, other: object) -> bool:
@@ -62,9 +62,9 @@ NOTHING = Range(0, 0)
 class Reps:
     """Repetitions of the sets of a line.
 
-    ``sets``: a range for each set where the coach wrote one number a set (``12/10/8``), else a single range
-    that holds for every set; empty for ``amrap``. ``open_last``: the last set goes on to what is possible
-    (``5+``). ``parts``: the pieces of a cluster set (``2+2+2``), whose sum is the repetitions of one set.
+    ``sets``: one range for each set where the coach wrote one number a set (``12/10/8``), else a single range
+    for every set; empty for ``amrap``. ``open_last``: the last set takes as many repetitions as possible
+    (``5+``). ``parts``: the parts of a cluster set (``2+2+2``); their sum is the repetitions of one set.
     """
 
     __slots__ = ("open_last", "parts", "sets")
@@ -82,13 +82,13 @@ class Reps:
         return len(self.sets) > 1
 
     def a_set(self) -> Range | None:
-        """The range over the sets of the line, or None where the number is left open."""
+        """From the fewest to the most repetitions of a set; None where the number is left open."""
         if not self.sets:
             return None
         return Range(min(one.low for one in self.sets), max(one.high for one in self.sets))
 
     def total(self, sets: Range) -> Range | None:
-        """Repetitions of ``sets`` sets together, or None where the number is left open."""
+        """The repetitions of all ``sets`` together; None where the number is left open."""
         if not self.sets:
             return None
         if self.each_set:
@@ -97,13 +97,13 @@ class Reps:
 
 
 class Load:
-    """What is on the bar.
+    """The load of a line; where there are several ``values``, each is that of one set.
 
-    ``kind`` says what ``values`` are: ``percent`` of 1RM; ``mass`` in kg; ``bodyweight`` kg added to the
-    lifter's own (below zero: taken off); ``share`` percent of body mass; ``rm`` repetitions of a repetition
-    maximum; ``top set`` percent of the line's top set; ``label`` a band or pin (``values`` empty).
-    ``pieces`` is the number of equal implements (``2 x 24 kg``, a value being one of them). ``unit`` is the
-    unit as written (kg or lb). Several values: one for each set.
+    ``kind`` says what they are: ``percent`` of 1RM; ``mass`` in kg; ``bodyweight``: kg added to the athlete's
+    own mass (below zero: taken off it); ``share``: percent of body mass; ``rm``: repetitions of a repetition
+    maximum; ``top set``: percent of the line's top set; ``label``: a band or a pin, without ``values``.
+    ``pieces`` is the number of equal implements: ``2 x 24 kg`` has the value 24 and 2 pieces. ``unit`` is the
+    unit as written, kg or lb; ``words`` is the load as written.
     """
 
     __slots__ = ("kind", "pieces", "unit", "values", "words")
@@ -119,7 +119,7 @@ class Load:
 
     @property
     def span(self) -> Range | None:
-        """From the lightest to the heaviest set, in the unit of ``kind``, pieces together."""
+        """From the lightest to the heaviest set, in the unit of ``kind``, all pieces together."""
         if not self.values:
             return None
         low = min(one.low for one in self.values) * self.pieces
@@ -138,7 +138,7 @@ def _number(words: str) -> float | None:
 
 
 def number_or_range(value: object) -> Range | None:
-    """``3``, ``3-4``, ``7.5-8`` as a range; one that runs backwards is read as if turned round."""
+    """``3``, ``3-4``, ``7.5-8`` as a range; ``8-5`` is read as ``5-8``."""
     if isinstance(value, bool):
         return None
     if isinstance(value, (int, float)):
@@ -154,7 +154,7 @@ def number_or_range(value: object) -> Range | None:
 
 
 def in_order(words: str) -> str:
-    """The words with every range that runs backwards turned round: ``8-5`` becomes ``5-8``."""
+    """The words with the smaller number of every range first: ``8-5`` becomes ``5-8``."""
     import re
 
     def turned(found: re.Match[str]) -> str:
@@ -165,7 +165,7 @@ def in_order(words: str) -> str:
 
 
 def _each(words: str, read: Callable[[object], Range | None]) -> tuple[Range, ...] | None:
-    """``70/75/80``: a range for each part, or None where one cannot be read."""
+    """``70/75/80``: a range for each part; None where one of them cannot be read."""
     parts = [read(part) for part in words.split("/")]
     known = tuple(part for part in parts if part is not None)
     return known if len(known) == len(parts) else None
@@ -191,7 +191,7 @@ def reps(value: object) -> Reps | None:
 
 
 def load(value: object) -> Load | None:
-    """Any load of the programme file; see `Load`."""
+    """Any form of load; see `Load`."""
     if not isinstance(value, str):
         return None
     words = " ".join(value.split())
@@ -308,7 +308,7 @@ def tempo(value: object) -> Tempo | None:
 
 
 def weeks(key: str) -> tuple[int, int] | None:
-    """The key of a by-week value, ``3`` or ``1-3``, as first and last week."""
+    """The first and the last week of a key that names weeks: ``3`` or ``1-3``."""
     first, dash, last = key.partition("-")
     if not first.isdecimal() or (dash and not last.isdecimal()) or len(key) > 9:
         return None

@@ -1,4 +1,4 @@
-"""Tree -> athlete."""
+"""Tree -> athlete, and findings for what cannot be meant."""
 
 from __future__ import annotations
 
@@ -8,7 +8,7 @@ from . import quantities
 from .athlete import Athlete, BestLift, Restriction
 from .quantities import Range
 from .values import (
-    Located,
+    LocatedNode,
     Reader,
     items_of,
     number_of,
@@ -27,15 +27,12 @@ if TYPE_CHECKING:
     from ..syntax.tree import Node
 
 
-# Athlete
-
-
 def read_athlete(root: Node) -> tuple[Athlete | None, list[Finding]]:
-    """The athlete of a tree and what cannot be meant in it; None where not even a list of keys is there."""
+    """The athlete of a tree and what cannot be meant in it; None where the root is no mapping."""
     if not isinstance(root, Mapping):
         return None, []
     reader = AthleteReader([])
-    athlete = reader.athlete(Located(root, root.source))
+    athlete = reader.athlete(LocatedNode(root, root.source))
     text = athlete.extent.text
     athlete.extent = text.place(0, len(text.content))
     return athlete, reader.findings
@@ -44,11 +41,7 @@ def read_athlete(root: Node) -> tuple[Athlete | None, list[Finding]]:
 class AthleteReader(Reader):
     """Reads an athlete from a group of keys."""
 
-    def __init__(self, findings: list[Finding]) -> None:
-        super().__init__()
-        self.findings = findings
-
-    def athlete(self, at: Located) -> Athlete:
+    def athlete(self, at: LocatedNode) -> Athlete:
         """The athlete."""
         name = at.get("name")
         athlete = Athlete(text_of(name), name.place if name else at.place)
@@ -69,8 +62,8 @@ class AthleteReader(Reader):
         athlete.note = text_of(at.get("note"))
         return athlete
 
-    def best_lifts(self, at: Located | None) -> Iterator[BestLift]:
-        """Best lifts, those that can be read."""
+    def best_lifts(self, at: LocatedNode | None) -> Iterator[BestLift]:
+        """The best lifts whose load can be read."""
         if at is None:
             return
         for exercise, place, value in at.pairs():
@@ -80,8 +73,8 @@ class AthleteReader(Reader):
             if load is not None and load.kind in ("mass", "bodyweight"):
                 yield BestLift(Term(exercise, place), load, whole_number(value.get("reps"), 1), tested)
 
-    def restriction(self, at: Located) -> Restriction:
-        """What is to be spared."""
+    def restriction(self, at: LocatedNode) -> Restriction:
+        """An area or a movement that the athlete protects."""
         kind = "movement" if "movement" in at else "area"
         subject = at.get(kind) or at
         return Restriction(
@@ -94,7 +87,7 @@ class AthleteReader(Reader):
 
 
 OLDEST = Range(5, 110)
-"""Years of age that the schema takes."""
+"""Years of age that the schema allows."""
 
 LONGEST = Range(5, 300)
-"""Minutes a session that the schema takes."""
+"""Minutes a session that the schema allows."""

@@ -25,10 +25,10 @@ class Slice:
 
 
 class Work:
-    """One group of like sets, as it stands in one week: the values of a prescription, resolved.
+    """One group of like sets in one week: the values of a prescription that hold in that week.
 
-    ``places`` tells where each value was written, by key. ``readable`` is False where a value that decides
-    the number of sets could not be read.
+    ``places`` holds the place of each value by its key. ``readable`` is False where a value that decides the
+    number of sets could not be read.
     """
 
     __slots__ = (
@@ -69,7 +69,7 @@ class Work:
             setattr(self, key, held.value if held else ("" if key in ("exercise", "side") else None))
 
     def with_values(self, values: dict[str, Slice]) -> Work:
-        """The same work with some values replaced."""
+        """A copy in which these values replace its own."""
         other = Work({}, self.readable)
         for key in WORK_KEYS:
             setattr(other, key, values[key].value if key in values else getattr(self, key))
@@ -91,11 +91,11 @@ WORK_KEYS = (
     "velocity",
     "side",
 )
-"""Keys of a prescription that may change from week to week, or from one group of sets to the next."""
+"""Keys of a prescription whose values may differ by week, or by group of sets."""
 
 
 class Progression:
-    """How the coach means the line to move on, as written."""
+    """How the line is to progress, in the coach's words."""
 
     __slots__ = ("add", "every", "note", "place", "when")
 
@@ -110,7 +110,7 @@ class Progression:
 
 
 class Pairing:
-    """A superset or circuit to which prescriptions belong: ``kind``, its rest and note."""
+    """A superset or circuit that lines belong to: its ``kind``, rest in seconds, and note."""
 
     __slots__ = ("kind", "note", "place", "rest")
 
@@ -124,9 +124,9 @@ class Pairing:
 class Prescription:
     """One line of a session.
 
-    ``place`` is that of the exercise's name, ``groups`` the groups of like sets, each with its values by
-    week, ``paired`` the superset or circuit it stands in. Values that only describe the line are kept as
-    read; ``unread`` are keys whose values could not be read.
+    ``place`` is the place of the exercise's name. ``order`` is the position of the line in its session.
+    ``groups`` are its groups of like sets, each with its values by week. ``paired`` is the superset or
+    circuit that the line stands in. ``unread`` are the keys whose values could not be read.
     """
 
     __slots__ = (
@@ -170,7 +170,7 @@ class Prescription:
         self._names: list[Term] | None = None
 
     def in_week(self, week: int) -> tuple[Work, ...]:
-        """The groups of sets of this line in a week of its block, counted from 1; empty where it rests."""
+        """Its groups of sets in a week of its block, counted from 1; empty in a week without the line."""
         works = []
         for group in self.groups:
             values = {}
@@ -184,14 +184,14 @@ class Prescription:
         return tuple(works)
 
     def names(self) -> list[Term]:
-        """Every exercise that the line names over the weeks, in order."""
+        """The exercises that the line names over the weeks, in order."""
         if self._names is None:
             held = [slice_ for group in self.groups for slice_ in group.get("exercise", ())]
             self._names = list({one.place: Term(str(one.value), one.place) for one in held}.values())
         return self._names
 
     def version(self, week: int) -> int:
-        """A number that is the same for weeks of its block in which the line reads the same."""
+        """A number that is equal for weeks of its block in which the line has the same values."""
         if self._breaks is None:
             held = [one for group in self.groups for slices in group.values() for one in slices]
             self._breaks = sorted({week for one in held for week in (one.first, one.last + 1)})
@@ -199,21 +199,23 @@ class Prescription:
 
 
 _COUNTED = frozenset({"exercise", "sets", "rounds", "every", "for", "work"})
+"""Keys whose values decide the exercise and the number of sets."""
 
 WEEKDAYS = ("monday", "tuesday", "wednesday", "thursday", "friday", "saturday", "sunday")
 
 
 class Session:
-    """One visit to the gym: its name, its days (1 to 7 from the start day; none: not stated), its lines.
+    """One visit to the gym: its name, days and lines.
 
-    ``number`` is its position in its block. ``meaning`` is equal for two states of it that say the same; None
-    where nobody compares them.
+    ``days`` are 1 to 7, 1 being the weekday on which the programme starts; empty where no day is written.
+    ``number`` is its position in its block. ``fingerprint`` is equal for two versions of it that say the
+    same; None where versions are not compared.
     """
 
     __slots__ = (
         "block",
         "days",
-        "meaning",
+        "fingerprint",
         "name",
         "note",
         "number",
@@ -229,14 +231,14 @@ class Session:
         self.name = name
         self.place = place
         self.days = days
-        self.meaning: object = None
+        self.fingerprint: object = None
         self.preparation: tuple[Term, ...] = ()
         self.prescriptions: tuple[Prescription, ...] = ()
         self.note = ""
 
 
 class Activity:
-    """Something that loads the body but is no lifting: field sessions, matches, shifts."""
+    """Something that loads the body but is no lifting: a field session, a match, a shift at work."""
 
     __slots__ = ("days", "effort", "loads", "minutes", "name", "note", "place")
 

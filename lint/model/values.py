@@ -1,4 +1,4 @@
-"""Values at their places: single words, lists, numbers, durations."""
+"""Values and their places: single words, lists, numbers, durations."""
 
 from __future__ import annotations
 
@@ -19,11 +19,14 @@ if TYPE_CHECKING:
     from .quantities import Range
 
 MOST_WEEKS = 104
-"""Weeks that a programme may run: what its schema lets one block or programme say."""
+"""How many weeks a programme may last; the schema allows one block as many."""
 
 
-class Located:
-    """A node of the tree, the text or passage it lies in, and the aliases and merge keys that led to it."""
+class LocatedNode:
+    """A node of the tree, the text or passage it lies in, and the aliases and merge keys that led to it.
+
+    Its places lie in ``within``: where that is a passage, they move with it when the text changes.
+    """
 
     __slots__ = ("node", "through", "within")
 
@@ -34,17 +37,17 @@ class Located:
 
     @property
     def place(self) -> Place:
-        """Where the value stands."""
+        """Where the value is used; for an alias that is the place of ``*name``."""
         return self.within.place(self.node.start, self.node.end).reached(self.through)
 
     @property
     def written(self) -> Place:
-        """Where the words stand, which for an alias is not where they are used."""
+        """Where the words are written; for an alias that is where they were defined."""
         return self.place if self.node.defined is None else self.node.defined.reached(self._inner())
 
     @property
     def plain(self) -> object:
-        """The value as bare data."""
+        """The value as plain data."""
         return self.node.plain
 
     @property
@@ -55,27 +58,27 @@ class Located:
     def __contains__(self, key: str) -> bool:
         return isinstance(self.node, Mapping) and key in self.node.entries
 
-    def get(self, key: str) -> Located | None:
+    def get(self, key: str) -> LocatedNode | None:
         """The value of a key; None where there is none."""
         if not isinstance(self.node, Mapping):
             return None
         entry = self.node.entries.get(key)
-        return None if entry is None else Located(entry.value, self.within, self._inner() + entry.merged)
+        return None if entry is None else LocatedNode(entry.value, self.within, self._inner() + entry.merged)
 
-    def pairs(self) -> Iterator[tuple[str, Place, Located]]:
+    def pairs(self) -> Iterator[tuple[str, Place, LocatedNode]]:
         """Each key with its place and its value."""
         if isinstance(self.node, Mapping):
             inner = self._inner()
             for key, entry in self.node.entries.items():
                 through = inner + entry.merged
                 place = self.within.place(entry.key.start, entry.key.end).reached(through)
-                yield key, place, Located(entry.value, self.within, through)
+                yield key, place, LocatedNode(entry.value, self.within, through)
 
-    def items(self) -> list[Located]:
+    def items(self) -> list[LocatedNode]:
         """The members of a list; a single value counts as a list of one."""
         if isinstance(self.node, Sequence):
             inner = self._inner()
-            return [Located(item, self.within, inner) for item in self.node.items]
+            return [LocatedNode(item, self.within, inner) for item in self.node.items]
         return [self]
 
     def _inner(self) -> tuple[Place, ...]:
@@ -83,12 +86,12 @@ class Located:
 
 
 class Reader:
-    """Gathers findings while the model is built."""
+    """Base of the readers in this package; all readers of one file add their findings to one list."""
 
-    def __init__(self) -> None:
-        self.findings: list[Finding] = []
+    def __init__(self, findings: list[Finding]) -> None:
+        self.findings = findings
 
-    def say(
+    def report(
         self,
         rule: str,
         place: Place,
@@ -99,14 +102,14 @@ class Reader:
         where: str = "",
         edits: tuple[Edit, ...] = (),
     ) -> None:
-        """Notes a finding; words that several lines share by an alias are spoken of once."""
+        """Adds a finding; words that several lines share by an alias give it only once."""
         if all((known.rule, known.place, known.counted) != (rule, place, counted) for known in self.findings):
             self.findings.append(
                 Finding(rule, severity, place, counted, change=change, where=where, edits=edits)
             )
 
-    def day(self, at: Located | None) -> date | None:
-        """A calendar date; one that the calendar lacks is a finding."""
+    def day(self, at: LocatedNode | None) -> date | None:
+        """A calendar date; reports a date that the calendar does not have."""
         if at is None or not at.words:
             return None
         parts = at.words.split("-")
@@ -115,7 +118,7 @@ class Reader:
         try:
             return date(*map(int, parts))
         except ValueError:
-            self.say(
+            self.report(
                 "date-impossible",
                 at.place,
                 f"{at.words} is not in the calendar.",
@@ -124,51 +127,57 @@ class Reader:
             return None
 
 
-def text_of(at: Located | None) -> str:
-    """The words of a single value; empty where it is none."""
+def text_of(at: LocatedNode | None) -> str:
+    """The words of a single value; empty for anything else."""
     return "" if at is None else at.words
 
 
-def term_of(at: Located) -> Term:
+def term_of(at: LocatedNode) -> Term:
     """The words of a single value with their place."""
     return Term(at.words, at.place)
 
 
-def terms_of(at: Located | None) -> tuple[Term, ...]:
+def terms_of(at: LocatedNode | None) -> tuple[Term, ...]:
     """One word or a list of words, each with its place."""
     return () if at is None else tuple(term_of(item) for item in at.items() if item.words)
 
 
-def range_of(at: Located | None) -> Range | None:
+def place_of(at: LocatedNode, key: str) -> Place:
+    """The place of the value of a key; where there is none, the place of the mapping."""
+    found = at.get(key)
+    return at.place if found is None else found.place
+
+
+def range_of(at: LocatedNode | None) -> Range | None:
     """A number or a range."""
     return None if at is None else quantities.number_or_range(at.plain)
 
 
-def duration_of(at: Located | None) -> Range | None:
+def duration_of(at: LocatedNode | None) -> Range | None:
     """A time or a range of times, in seconds."""
     return None if at is None else quantities.duration(at.plain)
 
 
-def items_of(at: Located | None) -> list[Located]:
-    """The items of a list; none where it is no list."""
+def items_of(at: LocatedNode | None) -> list[LocatedNode]:
+    """The members of a list, or the single value in a list; none where there is no value."""
     return [] if at is None else at.items()
 
 
-def whole_number(at: Located | None, default: int) -> int:
+def whole_number(at: LocatedNode | None, default: int) -> int:
     """A whole number of weeks, rounds or sets within bounds; else the default."""
     value = None if at is None else at.plain
     sound = isinstance(value, int) and not isinstance(value, bool) and 1 <= value <= MOST_WEEKS
     return value if sound and isinstance(value, int) else default
 
 
-def number_of(at: Located | None, span: Range) -> float | None:
-    """A number inside a span; one outside, which the schema reports, counts as not written."""
+def number_of(at: LocatedNode | None, span: Range) -> float | None:
+    """A number within a span; None for one outside, which the schema reports."""
     value = None if at is None else at.plain
     number = float(value) if isinstance(value, (int, float)) and not isinstance(value, bool) else -1.0
     return number if span.low <= number <= span.high else None
 
 
-def weekdays_of(at: Located | None) -> tuple[str, ...] | int | None:
+def weekdays_of(at: LocatedNode | None) -> tuple[str, ...] | int | None:
     """Weekdays by name, or how many days; None where nothing can be read."""
     if at is None:
         return None

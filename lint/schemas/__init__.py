@@ -1,3 +1,3 @@
-"""Trees held against JSON Schemas: a fast check, and explanations of what does not fit."""
+"""Checks trees against JSON Schemas: a fast check, and findings that explain what does not fit."""
 
 from __future__ import annotations

@@ -1,7 +1,8 @@
-"""The fast road past the schema library: says "surely valid", or leaves the question to it.
+"""A fast check that says "surely valid", or leaves the question to the jsonschema library.
 
-A schema becomes a table from a value's type to the test that a value of that type must pass, since every
-keyword speaks of values of one type only. A type that is not in the table is not surely valid.
+Each part of a schema is compiled into a table: the type of a value -> the test that a value of that type
+must pass. This works because every keyword is about values of one type. A type that is not in the table is
+not surely valid.
 """
 
 from __future__ import annotations
@@ -23,31 +24,31 @@ _TYPES: dict[str, tuple[type, ...]] = {
     "object": (dict,),
     "array": (list,),
     "string": (str,),
-    "integer": (int,),  # 3.0 is one for the library, too: that is not worth a test
+    "integer": (int,),  # the library also accepts 3.0; it is asked then
     "number": (int, float),
     "boolean": (bool,),
     "null": (type(None),),
 }
 _EVERY_TYPE = (dict, list, str, int, float, bool, type(None))
-_SILENT = frozenset({"$schema", "$id", "$defs", "title", "description", "examples"})
-_MEMORY = 1000
-"""Words that a pattern remembers as passed; programmes say the same few over and over."""
+_NOT_TESTED = frozenset({"$schema", "$id", "$defs", "title", "description", "examples"})
+_MOST_REMEMBERED = 1000
+"""Words that a pattern remembers as passed; programmes repeat the same few words."""
 
-_made: dict[str, Test] = {}
+_tests: dict[str, Test] = {}
 
 
 def fits(schema_name: str) -> Test:
-    """The test for plain data against one of our schemas, by its name.
+    """The test for plain data against the schema of that name.
 
-    True means that the data is valid; False only that the schema library has to be asked.
+    True means that the data are valid. False means only that the jsonschema library has to be asked.
     """
-    if schema_name not in _made:
-        _made[schema_name] = compiled(schemas.load(schema_name))
-    return _made[schema_name]
+    if schema_name not in _tests:
+        _tests[schema_name] = compiled(schemas.load(schema_name))
+    return _tests[schema_name]
 
 
 def compiled(schema: dict[str, Any]) -> Test:
-    """The test for a self-contained schema; ValueError where it uses a keyword that is not known here."""
+    """The test for a self-contained schema; ValueError where a keyword is not supported here."""
     table = _Compiler(schema).table(schema)
     return lambda value: _passes(table, value)
 
@@ -77,27 +78,27 @@ _ANYTHING: Table = dict.fromkeys(_EVERY_TYPE, _yes)
 
 
 class _Compiler:
-    """Turns the parts of one schema into tables, each named definition once."""
+    """Compiles the parts of one schema into tables; each named definition is compiled once."""
 
     def __init__(self, root: dict[str, Any]) -> None:
         self.definitions: dict[str, Any] = root.get("$defs", {})
         self.known: dict[str, Table] = {}
 
     def table(self, schema: Any) -> Table:
-        """The table of a schema or of a part of one."""
+        """The table for a schema or a part of one."""
         if isinstance(schema, bool):
             return _ANYTHING if schema else {}
         table: Table = dict.fromkeys(_kinds(schema), _yes)
         for keyword, value in schema.items():
-            if keyword in _SILENT or keyword in _BESIDE:
+            if keyword in _NOT_TESTED or keyword in _READ_WITH_OTHERS:
                 continue
-            if keyword in _PLAIN:
-                kinds, make = _PLAIN[keyword]
+            if keyword in _ON_ONE_TYPE:
+                kinds, make = _ON_ONE_TYPE[keyword]
                 _narrow(table, kinds, make(value))
-            elif keyword in _STRUCTURE:
-                table = _all_of(table, _STRUCTURE[keyword](self, value, schema))
+            elif keyword in _ON_PARTS:
+                table = _all_of(table, _ON_PARTS[keyword](self, value, schema))
             else:
-                raise ValueError(f"fits knows no keyword {keyword}")
+                raise ValueError(f"the fast check does not support the keyword {keyword}")
         return table
 
     def reference(self, target: str, _: dict[str, Any]) -> Table:
@@ -107,9 +108,9 @@ class _Compiler:
         return self.known[name]
 
     def choice(self, condition: dict[str, Any], schema: dict[str, Any]) -> Table:
-        """``if``, ``then`` and ``else``. The condition must be exact, for its No is as good as its Yes."""
+        """``if``, ``then`` and ``else``. The condition must be exact, because its No is used, too."""
         if not condition.keys() <= {"type", "required"} or "integer" in condition.get("type", ()):
-            raise ValueError("fits knows conditions on type and required only")
+            raise ValueError("the fast check supports only conditions on type and required")
         when = self.table(condition)
         then, otherwise = self.table(schema.get("then", True)), self.table(schema.get("else", True))
         return {
@@ -124,7 +125,7 @@ class _Compiler:
         return {**_ANYTHING, dict: _keys_test(known, others)}
 
     def other_keys(self, others: Any, schema: dict[str, Any]) -> Table:
-        """``additionalProperties``; beside ``properties`` it has been seen to with them."""
+        """``additionalProperties``; beside ``properties`` it is compiled with them."""
         return _ANYTHING if "properties" in schema else self.keys({}, schema)
 
     def key_names(self, names: Any, _: dict[str, Any]) -> Table:
@@ -134,9 +135,9 @@ class _Compiler:
         return {**_ANYTHING, dict: lambda value: all(map(test, value))}
 
     def one_of(self, values: list[Any], _: dict[str, Any]) -> Table:
-        """Text only: 1, 1.0 and true are too much alike to be told apart by a set."""
+        """Text only, because a set cannot tell 1, 1.0 and true apart."""
         if not all(isinstance(value, str) for value in values):
-            raise ValueError("fits knows enum of text only")
+            raise ValueError("the fast check supports only enums of text")
         return {str: frozenset(values).__contains__}
 
     def items(self, part: Any, _: dict[str, Any]) -> Table:
@@ -146,7 +147,7 @@ class _Compiler:
         tests = [(key, self.table(part).get(dict)) for key, part in parts.items()]
 
         def test(value: dict[str, Any]) -> bool:
-            for key, part in tests:  # noqa: SIM110 - a generator would cost more than all the tests
+            for key, part in tests:  # noqa: SIM110 - a generator would cost more than the tests
                 if key in value and not (part is not None and part(value)):
                     return False
             return True
@@ -154,7 +155,7 @@ class _Compiler:
         return {**_ANYTHING, dict: test}
 
 
-_STRUCTURE: dict[str, Callable[[_Compiler, Any, dict[str, Any]], Table]] = {
+_ON_PARTS: dict[str, Callable[[_Compiler, Any, dict[str, Any]], Table]] = {
     "$ref": _Compiler.reference,
     "enum": _Compiler.one_of,
     "if": _Compiler.choice,
@@ -164,8 +165,8 @@ _STRUCTURE: dict[str, Callable[[_Compiler, Any, dict[str, Any]], Table]] = {
     "items": _Compiler.items,
     "dependentSchemas": _Compiler.dependent_schemas,
 }
-_BESIDE = frozenset({"type", "then", "else"})
-"""Keywords that are read with others."""
+"""Keywords that hold further parts of the schema, and what compiles them."""
+_READ_WITH_OTHERS = frozenset({"type", "then", "else"})
 
 
 def _kinds(schema: dict[str, Any]) -> tuple[type, ...]:
@@ -218,7 +219,7 @@ def _items_test(table: Table) -> Test:
 
 
 def _pattern(words: str) -> Test:
-    """Compiles at the first word, and remembers words that have passed."""
+    """Compiles the pattern when it is first needed, and remembers words that have passed."""
     passed: set[str] = set()
     search: Callable[[str], object] | None = None
 
@@ -230,7 +231,7 @@ def _pattern(words: str) -> Test:
             search = re.compile(words).search
         if not search(value):
             return False
-        if len(passed) < _MEMORY:
+        if len(passed) < _MOST_REMEMBERED:
             passed.add(value)
         return True
 
@@ -267,7 +268,7 @@ def _at_most(high: float) -> Test:
 
 def _multiple_of(step: float) -> Test:
     if step not in (0.5, 1):
-        raise ValueError("fits knows multiples of 0.5 and 1 only, which are exact")
+        raise ValueError("the fast check supports only multiples of 0.5 and 1, which are exact")
     return lambda value: bool(value % step == 0)
 
 
@@ -276,7 +277,7 @@ def _holds(least: int) -> Test:
 
 
 _NUMBERS = (int, float)
-_PLAIN: dict[str, tuple[tuple[type, ...], Callable[[Any], Test]]] = {
+_ON_ONE_TYPE: dict[str, tuple[tuple[type, ...], Callable[[Any], Test]]] = {
     "minimum": (_NUMBERS, _at_least),
     "maximum": (_NUMBERS, _at_most),
     "multipleOf": (_NUMBERS, _multiple_of),
@@ -287,3 +288,4 @@ _PLAIN: dict[str, tuple[tuple[type, ...], Callable[[Any], Test]]] = {
     "required": ((dict,), _required),
     "dependentRequired": ((dict,), _dependent_required),
 }
+"""Keywords without parts of their own: the types of value each is about, and what makes its test."""

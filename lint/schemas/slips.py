@@ -1,4 +1,4 @@
-"""Slips of the pen in quantities, keys and names, and what was most likely meant."""
+"""Guesses what a coach most likely meant by a mistyped quantity, key or name."""
 
 from __future__ import annotations
 
@@ -31,7 +31,7 @@ _OTHER_WORDS = {
     "medium": ("moderate",),
     "dropset": ("drop set",),
 }
-"""What coaches write for a word of ours; common practice, no source."""
+"""Words that coaches write -> the schema's words for them; common practice, no source."""
 
 _STEPS: tuple[tuple[str, str], ...] = (
     (r"[\u2010-\u2015\u2212]", "-"),
@@ -51,7 +51,7 @@ _STEPS: tuple[tuple[str, str], ...] = (
     (r"(?i)(?<=[0-9 ])(?:metres?|meters?|m)$", "m"),
     (r"(?i)(?<=[0-9])( ?)RM\b", r"\1RM"),
 )
-"""Each step makes words plainer; the first outcome that can be read is what was meant."""
+"""Pattern and replacement, applied in turn; the first result that can be read is what was meant."""
 
 _OWN_WORDS = {
     "sets": "sets?",
@@ -66,11 +66,11 @@ _OWN_WORDS = {
     "days": "days?|days? a week",
     "age": "years?|years old|y",
 }
-"""Words that say no more than their key does."""
+"""For each key: words that its value may repeat and that can be left out."""
 
 
 def repairs(words: str, key: str) -> Iterator[str]:
-    """Ever plainer readings of the ``words`` of a key, to be tried in turn; units are never made up."""
+    """Corrected forms of the ``words`` of a key, to be tried in this order; no unit is ever added."""
     yield words.lower()
     yield words.upper()
     yield from _tempo(words)
@@ -78,9 +78,9 @@ def repairs(words: str, key: str) -> Iterator[str]:
     yield from _date(words)
     own = _OWN_WORDS.get(key, "$^")
     for pattern, replacement in (*_STEPS, (f"(?i)^(?:{own}) ?| ?(?:{own})$", "")):
-        plainer = re.sub(pattern, replacement, words).strip()
-        if plainer != words:
-            words = plainer
+        simpler = re.sub(pattern, replacement, words).strip()
+        if simpler != words:
+            words = simpler
             yield words
             yield words.lower()
 
@@ -102,7 +102,7 @@ def _seconds(words: str) -> Iterator[str]:
 
 
 def _date(words: str) -> Iterator[str]:
-    """``5.1.2026``, ``2026/1/5`` and ``2026-1-5``; ``5/1/2026`` could be two days and is left alone."""
+    """``5.1.2026``, ``2026/1/5`` and ``2026-1-5``; ``5/1/2026`` has two readings and is left alone."""
     found = re.fullmatch(r"(\d{1,2})\. ?(\d{1,2})\. ?(\d{4})", words)
     day, month, year = found.groups() if found else ("", "", "")
     found = re.fullmatch(r"(\d{4})[-/.](\d{1,2})[-/.](\d{1,2})", words)
@@ -116,14 +116,14 @@ _UNITS = (" %", " kg", " lb", " s", " min", " m", " km", " m/s", " weeks", " ses
 
 
 def with_units(words: str, readable: Callable[[str], bool]) -> list[str]:
-    """``words`` with each unit that makes them readable, the commonest first."""
+    """Words that are a number without a unit, with each unit that makes them readable; common units first."""
     if not re.fullmatch(r"[0-9.]+(?:[-/][0-9.]+)*", words):
         return []
     return [words + unit for unit in _UNITS if readable(words + unit)]
 
 
 def sets_and_reps(words: str) -> tuple[str, str] | None:
-    """``3x8`` or ``3 x 8-10`` taken apart."""
+    """Sets and repetitions of ``3x8`` or ``3 x 8-10``."""
     found = re.fullmatch(r"([0-9]{1,2}) ?[xX\u00d7*] ?([0-9]{1,3}(?:-[0-9]{1,3})?)(?: ?reps?)?", words)
     return (found[1], found[2]) if found else None
 
@@ -137,14 +137,17 @@ def effort(words: str) -> tuple[str, str] | None:
 
 
 def nearest(word: str, known: Iterable[str], likeness: float = 0.7) -> str | None:
-    """The known word that ``word`` most likely stands for, or None."""
+    """The known word that ``word`` most likely stands for; None where none is similar enough.
+
+    ``likeness`` is the least similarity, from 0 to 1.
+    """
     from difflib import SequenceMatcher
 
     known = list(known)
     plain = word.casefold().replace("_", " ").strip()
     spellings = {one: one for one in known}
-    for said, ours in _OTHER_WORDS.items():
-        target = next((one for one in ours if one in spellings), None)
+    for said, meant in _OTHER_WORDS.items():
+        target = next((one for one in meant if one in spellings), None)
         if target is not None:
             spellings.setdefault(said, target)
     if plain in spellings:
@@ -153,7 +156,7 @@ def nearest(word: str, known: Iterable[str], likeness: float = 0.7) -> str | Non
         begun = [one for one in known if one.startswith(plain) or plain.rstrip("s") == one.rstrip("s")]
         if len(begun) == 1:
             return begun[0]
-    letters = sorted(plain)  # swapped letters are the commonest slip of all
+    letters = sorted(plain)  # swapped letters are the commonest slip
 
     def likeness_of(spelling: str) -> float:
         return 1.0 if sorted(spelling) == letters else SequenceMatcher(None, plain, spelling).ratio()

@@ -1,4 +1,4 @@
-"""YAML text -> tree: the events of the parser built up, each key and value at its place."""
+"""YAML text -> tree: builds the tree from the parser's events, with a place for every key and value."""
 
 from __future__ import annotations
 
@@ -18,8 +18,9 @@ from ..text import files
 from ..text.files import LONGEST_FILE
 from ..text.places import Text
 from . import faults
-from .scalars import OutOfRangeError, core_value, taken_elsewhere
-from .tree import Anchor, KeyValue, Mapping, Reading, Scalar, Sequence
+from .open_nodes import OpenMapping, OpenSequence
+from .scalars import CORE_TAG, OutOfRangeError, core_value, tagged_value, taken_elsewhere
+from .tree import Anchor, Mapping, Reading, Scalar, Sequence
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -28,27 +29,24 @@ if TYPE_CHECKING:
 
     from ..findings.finding import Finding
     from ..text.places import Place
-    from .tree import Event, Node
+    from .tree import Node, ParserEvent
 
 try:
     from yaml.cyaml import CParser as Parser  # type: ignore[attr-defined]
-except ImportError:  # PyYAML built without libyaml: the same events, more slowly
+except ImportError:  # PyYAML was built without libyaml: the same events, but slower
     from yaml.loader import BaseLoader as Parser  # type: ignore[assignment]
 
 MOST_REPEATED = 200_000
-"""Values that all aliases and merge keys of a file may bring in together."""
+"""How many values all aliases and merge keys of a file may repeat together."""
 
-_CORE = "tag:yaml.org,2002:"
-_UNUSUAL_KEYS = frozenset({"<<", ""})
-_KINDS = {"int": int, "float": float, "bool": bool, "null": type(None)}
 _TAG = r"(?<![^ \t\r\n])!(?:<[^>]*>|[^ \t\r\n]*)"
 _PROPERTIES = rf"(?:&[^ \t\r\n,\[\]{{}}]*|{_TAG}|\#[^\r\n]*|[ \t\r\n]+)*"
 
 
 def parse(name: str, content: str) -> Reading:
-    """The tree of a text, with findings for whatever is wrong in it; never raises on any text.
+    """The tree of a text, with findings for all that is wrong in it; no text makes this raise.
 
-    A byte order mark at its beginning is no part of it; a second one is.
+    ``name`` is the path that the findings show. A byte order mark at the beginning is left out.
     """
     return _parsed(name, content.removeprefix("\ufeff"))
 
@@ -58,25 +56,25 @@ def _parsed(name: str, content: str) -> Reading:
         reading = Reading(Text(name, ""))
         reading.findings.append(faults.file_too_large(reading.text.place(0, 0), LONGEST_FILE))
         return reading
-    # One fast look tells texts with nothing but letters, signs, blanks and line ends from the few others.
-    plain = content.replace("\n", " ").replace("\t", " ").replace("\r", " ").isprintable()
-    builder = _Builder(Text(name, content if plain else _without_halves(content)))
+    # Few texts hold characters that do not print; one fast test finds them.
+    prints = content.replace("\n", " ").replace("\t", " ").replace("\r", " ").isprintable()
+    builder = _Builder(Text(name, content if prints else _without_surrogates(content)))
     if "<<<<<<<" in content or ">>>>>>>" in content:
-        builder.reading.findings = faults.merge_conflicts(builder.text)
+        builder.reading.findings += faults.merge_conflicts(builder.text)
     if not builder.reading.findings:
-        read_it = builder.read if plain else builder.read_odd
-        read_it(content)
-    builder.finish()
+        build = builder.build if prints else builder.build_odd
+        build(content)
+    builder.findings.finish()
     return builder.reading
 
 
-def _without_halves(content: str) -> str:
-    """The text with halves of characters, which no file can hold, replaced by U+FFFD."""
+def _without_surrogates(content: str) -> str:
+    """The text with each lone surrogate, which no UTF-8 file can hold, replaced by U+FFFD."""
     return re.sub("[\ud800-\udfff]", "\ufffd", content)
 
 
 def read(path: str) -> Reading:
-    """The tree of the file at ``path``; whatever keeps it from being read becomes a finding."""
+    """The tree of the file at ``path``; where the file cannot be read, a finding says why."""
     try:
         content = files.content(path)
     except files.UnreadableError as error:
@@ -87,148 +85,57 @@ def read(path: str) -> Reading:
 
 
 class _StopError(Exception):
-    """The rest of the text is not read; a finding tells why."""
-
-
-class _OpenList:
-    """A list that is still being read."""
-
-    __slots__ = ("anchor", "last", "node")
-
-    def __init__(self, node: Sequence, anchor: Anchor | None) -> None:
-        self.node = node
-        self.anchor = anchor
-        self.last: Node = node
-
-    def add(self, item: Node) -> None:
-        node = self.node
-        node.items.append(item)
-        node.plain.append(item.plain)
-        node.size += item.size
-        self.last = item
-
-    def close(self) -> Sequence:
-        return self.node
-
-
-class _OpenKeys:
-    """A group of keys that is still being read."""
-
-    __slots__ = ("anchor", "builder", "entries", "key", "last", "merges", "node", "plain")
-
-    def __init__(self, node: Mapping, anchor: Anchor | None, builder: _Builder) -> None:
-        self.node = node
-        self.anchor = anchor
-        self.builder = builder
-        self.entries = node.entries
-        self.plain = node.plain
-        self.key: Node | None = None
-        self.last: Node = node
-        self.merges: list[Node] = []
-
-    def add(self, node: Node) -> None:
-        """Takes a key and its value in turn."""
-        self.last = node
-        key = self.key
-        if key is None:
-            self.key = node
-            return
-        self.key = None
-        if key.__class__ is not Scalar:
-            self.builder.add(faults.key_not_text, key.place)
-            return
-        text, entries = key.text, self.entries
-        if text in entries:
-            self.builder.add(faults.duplicate_key, entries[text].key.place, key.place, text)
-        elif text in _UNUSUAL_KEYS:
-            self.add_unusual(key, node)
-        else:
-            entries[text] = KeyValue(key, node)
-            self.plain[text] = node.plain
-            self.node.size += node.size + 1
-
-    def put(self, entry: KeyValue) -> None:
-        text = entry.key.text
-        self.entries[text] = entry
-        self.plain[text] = entry.value.plain
-        self.node.size += entry.value.size + 1
-
-    def add_unusual(self, key: Scalar, value: Node) -> None:
-        if key.style not in ("", "*"):  # in quotes it is a key like any other
-            self.put(KeyValue(key, value))
-        elif key.text == "<<":
-            self.merges.append(value)
-        elif key.style == "":
-            self.builder.add(faults.key_missing, key.place)
-
-    def close(self) -> Mapping | Scalar:
-        """What the group comes to, merged keys last."""
-        node = self.node
-        if not self.entries and node.source.content.startswith("{{", node.start):
-            return Scalar(node.source, node.start, node.end, "", "*", None)
-        for value in self.merges:
-            for source in value.items if isinstance(value, Sequence) else (value,):
-                self.merge(source)
-        return node
-
-    def merge(self, source: Node) -> None:
-        """Takes over the keys that this group does not have yet."""
-        if isinstance(source, Scalar) and source.style == "*":
-            return
-        if not isinstance(source, Mapping):
-            self.builder.add(faults.merge_of_no_keys, source.place)
-            return
-        place = source.place
-        for text, entry in source.entries.items():
-            if text not in self.entries:
-                self.builder.repeat(len(entry.merged), place)
-                self.put(KeyValue(entry.key, entry.value, (place, *entry.merged)))
+    """The rest of the text is not read; a finding says why."""
 
 
 class _Builder:
-    """Reads one text; the outcome is ``reading``."""
+    """Reads one text; the result is ``reading``.
 
-    __slots__ = ("anchors", "counts", "known", "lasts", "odd", "reading", "repeated", "stand_ins", "text")
+    ``known`` remembers the values of plain words, because a programme repeats the same words. ``repeated``
+    counts the values that aliases have repeated. ``odd`` and ``placeholders`` are only for texts with
+    characters that do not print.
+    """
+
+    __slots__ = ("anchors", "findings", "known", "odd", "placeholders", "reading", "repeated", "text")
 
     def __init__(self, text: Text) -> None:
         self.text = text
         self.reading = Reading(text)
+        self.findings = faults.TextFindings(self.reading.findings)
         self.anchors: dict[str, Anchor] = {}
-        self.counts: dict[Callable[..., Finding], int] = {}
-        self.lasts: dict[Callable[..., Finding], Finding] = {}
         self.known: dict[str, Any] = {"<<": "<<"}
         self.repeated = 0
         self.odd = False
-        self.stand_ins: dict[int, int] = {}
+        self.placeholders: dict[int, int] = {}
 
-    def read(self, content: str) -> None:
-        """Fills the reading; ``content`` is the text as the parser is to see it."""
+    def build(self, content: str) -> None:
+        """Fills the reading; ``content`` is the text that the parser gets."""
         documents = Sequence(self.text, 0, 0, [], [], 0)
-        stack: list[_OpenList | _OpenKeys] = [_OpenList(documents, None)]
+        stack: list[OpenSequence | OpenMapping] = [OpenSequence(documents, None)]
         try:
             self.walk(Parser(content), stack)
             self.top(documents)
         except _StopError:
             pass
         except (YAMLError, ValueError) as error:  # the slower parser lets a ValueError through
-            from .parser_errors import explain
+            from .parser_errors import explain_stop
 
-            for finding in explain(self.text, error, [frame.node.start for frame in stack[1:]]):
-                self.keep(finding)
+            for finding in explain_stop(self.text, error, [frame.node.start for frame in stack[1:]]):
+                self.findings.add(finding)
 
-    def read_odd(self, content: str) -> None:
-        """Reads a text that holds characters which do not print."""
+    def build_odd(self, content: str) -> None:
+        """Fills the reading from a text that holds characters which do not print."""
         from . import characters
 
-        for make, at, chars in characters.strange(content):
-            self.add(make, self.text, at, chars)
+        for make, at, chars in characters.unprintable(content):
+            self.findings.report(make, self.text, at, chars)
         self.odd = True
-        there = characters.stand_ins(self.text.content)
-        self.stand_ins = {stand_in: char for char, stand_in in there.items()}
-        self.read(self.text.content.translate(there))
+        placeholders = characters.placeholders(self.text.content)
+        self.placeholders = {placeholder: char for char, placeholder in placeholders.items()}
+        self.build(self.text.content.translate(placeholders))
 
-    def walk(self, parser: Any, stack: list[_OpenList | _OpenKeys]) -> None:
-        """Turns events into nodes, until the text ends or a second document starts."""
+    def walk(self, parser: Any, stack: list[OpenSequence | OpenMapping]) -> None:
+        """Makes nodes of the events, until the text ends or a second document starts."""
         text, known = self.text, self.known
         next_event = parser.get_event
         frame = stack[0]
@@ -245,14 +152,14 @@ class _Builder:
                     frame.add(self.scalar(event))
             elif kind is MappingStartEvent or kind is SequenceStartEvent:
                 if len(stack) > faults.DEEPEST:
-                    self.stop(faults.too_much_nesting, self.spot(event))
+                    self.stop(faults.too_much_nesting, self.place_of(event))
                 frame = self.open(event)
                 stack.append(frame)
             elif kind is AliasEvent:
                 frame.add(self.alias(event))
             elif kind is DocumentStartEvent:
                 if begun:
-                    self.add(faults.second_document, self.spot(event))
+                    self.findings.report(faults.second_document, self.place_of(event))
                     return
                 begun = True
             elif kind is StreamEndEvent:
@@ -262,17 +169,17 @@ class _Builder:
                 frame = stack[-1]
                 frame.add(node)
 
-    def scalar(self, event: Event) -> Scalar:
-        """A scalar in quotes, with an anchor or a tag, or met for the first time."""
+    def scalar(self, event: ParserEvent) -> Scalar:
+        """A scalar with quotes, an anchor or a tag, or with words that are not known yet."""
         words: str = event.value
         end: int = event.end_mark.index
         style: str = event.style or ""
         bare = event.anchor is None and event.tag is None
         start: int = event.start_mark.index if bare else self.past_properties(event)
-        if self.stand_ins:
-            words = words.translate(self.stand_ins)
+        if self.placeholders:
+            words = words.translate(self.placeholders)
         if style == '"':
-            words = _without_halves(words)  # the slower parser makes them of escapes
+            words = _without_surrogates(words)  # the slower parser turns escapes into them
         if style in ("|", ">"):
             end = start + len(self.text.content[start:end].rstrip(" \t\r\n"))
         if self.odd and style == "":
@@ -289,98 +196,92 @@ class _Builder:
         return node
 
     def without_odd_blanks(self, words: str, start: int, end: int) -> tuple[str, int, int]:
-        """Plain words without the blanks around them that YAML takes for letters; reports those."""
-        from .characters import SPACES, odd_blanks
+        """Plain words, their start and end, without odd blanks around them; reports those blanks."""
+        from .characters import odd_blank_edges, odd_blanks
 
-        left = len(words) - len(words.lstrip(SPACES))
-        right = len(words) - max(left, len(words.rstrip(SPACES)))
-        if left:
-            self.add(odd_blanks, self.text, start, start + left)
-        if right:
-            self.add(odd_blanks, self.text, end - right, end)
-        return words[left : len(words) - right], start + left, end - right
+        before, behind = odd_blank_edges(words)
+        if before:
+            self.findings.report(odd_blanks, self.text, start, start + before)
+        if behind:
+            self.findings.report(odd_blanks, self.text, end - behind, end)
+        return words[before : len(words) - behind], start + before, end - behind
 
     def value(self, words: str, place: Place) -> Any:
-        """The value of plain words; reports what other programs would make of them."""
+        """The value of plain words; reports words that other programs read otherwise."""
         try:
             value = core_value(words)
         except OutOfRangeError:
-            self.add(faults.number_out_of_range, place)
+            self.findings.report(faults.number_out_of_range, place)
             return words
         elsewhere = taken_elsewhere(words)
         if elsewhere:
-            self.add(faults.quote_this, place, elsewhere)
-        elif not self.stand_ins:
+            self.findings.report(faults.quote_this, place, elsewhere)
+        elif not self.placeholders:
             self.known[words] = value
         return value
 
-    def tagged(self, event: Event, words: str, place: Place) -> Any:
-        """The value of a scalar with a tag, if that is one of the core tags and fits."""
-        tag = str(event.tag)
-        if tag in ("!", _CORE + "str"):
-            return words
+    def tagged(self, event: ParserEvent, words: str, place: Place) -> Any:
+        """The value of a scalar with a tag; reports a tag that does not fit."""
         try:
-            value = core_value(words)
+            value, fits = tagged_value(words, str(event.tag))
         except OutOfRangeError:
-            self.add(faults.number_out_of_range, place)
+            self.findings.report(faults.number_out_of_range, place)
             return words
-        kind = tag.removeprefix(_CORE)
-        if kind == "float" and type(value) is int:
-            return float(value)
-        if tag != kind and kind in _KINDS and type(value) is _KINDS[kind]:
+        if fits:
             return value
         self.tag_unsupported(event, place.start)
         return words if event.style else value
 
-    def open(self, event: Event) -> _OpenList | _OpenKeys:
-        """The list or group of keys that begins here, still without what it holds."""
+    def open(self, event: ParserEvent) -> OpenSequence | OpenMapping:
+        """The sequence or mapping that begins here, still empty."""
         start = event.start_mark.index
         anchor = None
-        is_list = event.__class__ is SequenceStartEvent
+        is_sequence = event.__class__ is SequenceStartEvent
         if event.tag is not None or event.anchor is not None:
             start = self.past_properties(event)
             anchor = self.anchor(event) if event.anchor is not None else None
-            if event.tag not in (None, "!", _CORE + ("seq" if is_list else "map")):
+            if event.tag not in (None, "!", CORE_TAG + ("seq" if is_sequence else "map")):
                 self.tag_unsupported(event, start)
-        if is_list:
-            return _OpenList(Sequence(self.text, start, start, [], [], 1), anchor)
-        return _OpenKeys(Mapping(self.text, start, start, {}, {}, 1), anchor, self)
+        if is_sequence:
+            return OpenSequence(Sequence(self.text, start, start, [], [], 1), anchor)
+        return OpenMapping(Mapping(self.text, start, start, {}, {}, 1), anchor, self.findings, self.repeat)
 
-    def close(self, frame: _OpenList | _OpenKeys, event: Event) -> Node:
-        """The finished list or group of keys, with its end and under its name."""
+    def close(self, frame: OpenSequence | OpenMapping, event: ParserEvent) -> Node:
+        """The finished sequence or mapping; its anchor, if it has one, now names it."""
         node = frame.close()
         end: int = event.end_mark.index
-        # Only a closing bracket has a width; otherwise the event stands at whatever comes next.
+        # In brackets the event is the closing bracket; otherwise it has no width and stands too late.
         node.end = end if end > event.start_mark.index else frame.last.end
         if frame.anchor is not None:
             frame.anchor.node = node
         return node
 
-    def alias(self, event: Event) -> Node:
-        place = self.spot(event)
+    def alias(self, event: ParserEvent) -> Node:
+        """The node that an alias repeats, at the place of the alias."""
+        place = self.place_of(event)
         anchor = self.anchors.get(event.anchor)
         if anchor is None:
-            self.add(faults.alias_unknown, place, self.anchors)
-            return self.nowhere(place)
+            self.findings.report(faults.alias_unknown, place, self.anchors)
+            return self.unusable(place)
         anchor.used += 1
         node = anchor.node
         if node is None:
-            self.add(faults.alias_loop, place, anchor.place)
-            return self.nowhere(place)
+            self.findings.report(faults.alias_loop, place, anchor.place)
+            return self.unusable(place)
         self.repeat(node.size, place)
         return node.used_at(place.start, place.end)
 
-    def nowhere(self, place: Place) -> Scalar:
+    def unusable(self, place: Place) -> Scalar:
         return Scalar(self.text, place.start, place.end, "", "*", None)
 
     def repeat(self, size: int, place: Place) -> None:
-        """Counts what an alias brings in; stops when that is too much."""
+        """Counts the values that an alias repeats; stops reading when they are too many."""
         self.repeated += size
         if self.repeated > MOST_REPEATED:
             self.stop(faults.too_much_repetition, place, MOST_REPEATED)
 
-    def anchor(self, event: Event) -> Anchor:
-        """Remembers the ``&name`` before a value; a name given twice means the later one from here on."""
+    def anchor(self, event: ParserEvent) -> Anchor:
+        """Notes the ``&name`` before a value; where a name comes twice, the later one counts from here on."""
         word = f"&{event.anchor}"
         at = self.text.content.find(word, event.start_mark.index)
         anchor = Anchor(event.anchor, self.text.place(at, at + len(word)))
@@ -388,55 +289,33 @@ class _Builder:
         self.reading.anchors.append(anchor)
         return anchor
 
-    def tag_unsupported(self, event: Event, start: int) -> None:
-        """Reports the tag that stands between an event's start and its value's."""
+    def tag_unsupported(self, event: ParserEvent, start: int) -> None:
+        """Reports the tag between the start of an event and the ``start`` of its value."""
         found = re.compile(_TAG).search(self.text.content, event.start_mark.index, start)
         span = found.span() if found else (event.start_mark.index, start)
-        self.add(faults.tag_unsupported, self.text.place(*span))
+        self.findings.report(faults.tag_unsupported, self.text.place(*span))
 
-    def spot(self, event: Event) -> Place:
+    def place_of(self, event: ParserEvent) -> Place:
         return self.text.place(event.start_mark.index, event.end_mark.index)
 
     def stop(self, make: Callable[..., Finding], *about: Any) -> NoReturn:
-        self.add(make, *about)
+        self.findings.report(make, *about)
         raise _StopError
 
-    def past_properties(self, event: Event) -> int:
-        """Where the value itself starts, behind its anchor and tag."""
+    def past_properties(self, event: ParserEvent) -> int:
+        """Where the value starts, behind its anchor and tag."""
         end: int = event.end_mark.index
         found = re.compile(_PROPERTIES).match(self.text.content, event.start_mark.index)
         return min(found.end(), end) if found else end
 
     def top(self, documents: Sequence) -> None:
-        """Sets the root, and says so if it is not what a file should hold."""
+        """Sets the root; reports an empty file, and a root that is no mapping."""
         root = documents.items[0] if documents.items else None
         if root is None or (isinstance(root, Scalar) and root.start == root.end):
-            self.add(faults.file_empty, self.text.place(0, 0))
+            self.findings.report(faults.file_empty, self.text.place(0, 0))
             return
         if isinstance(root, Scalar) and root.style == "*":
             return
         self.reading.root = root
         if not isinstance(root, Mapping):
-            self.add(faults.top_not_a_list_of_keys, root.place, isinstance(root, Sequence))
-
-    def add(self, make: Callable[..., Finding], *about: Any) -> None:
-        """Keeps the finding that ``make`` makes; one of many alike is only counted."""
-        count = self.counts.get(make, 0) + 1
-        self.counts[make] = count
-        if count <= faults.MOST_ALIKE:
-            self.lasts[make] = make(*about)
-            self.keep(self.lasts[make])
-
-    def keep(self, finding: Finding) -> None:
-        findings = self.reading.findings
-        last = findings[-1] if findings else None
-        if last is None or (last.place, last.counted) != (finding.place, finding.counted):
-            findings.append(finding)
-
-    def finish(self) -> None:
-        """Counts what was left out, and puts the findings in the order of the text."""
-        findings = self.reading.findings
-        for make, count in self.counts.items():
-            if count > faults.MOST_ALIKE:
-                findings.append(faults.and_more(self.lasts[make], count - faults.MOST_ALIKE))
-        findings.sort(key=lambda finding: finding.place.start)
+            self.findings.report(faults.top_not_a_list_of_keys, root.place, isinstance(root, Sequence))

@@ -1,7 +1,8 @@
-"""What one reading of a file leaves to the next.
+"""Caches that make the next review of the same file faster.
 
-A part whose text is unchanged is reused as the same object, its places moved along; so whatever was worked
-out from it still holds. A fingerprint tells what a part says, whatever it looks like.
+`PartCache` keeps parts of a file that were read, such as sessions. A part whose text is unchanged is reused
+as the same object, so results that were made from it hold, too. `GenerationCache` keeps such results.
+A generation is one reading, or one review; both caches forget what the last generation did not use.
 """
 
 from __future__ import annotations
@@ -16,64 +17,67 @@ if TYPE_CHECKING:
     from ..text.places import Passage, Text
     from .tree import Node
 
-    Held = tuple[Passage, Any]
+    Stored = tuple[Passage, Any]
 
 MOST_COMPARED = 20_000
-"""Values of a part, aliases followed, up to which what it says is compared."""
+"""The most values, aliases followed, that a part may have for its content to be compared."""
 
 
 class Fingerprint:
-    """What a part says, whatever it looks like: equal for two that differ in comments, blanks or quotes."""
+    """What a part says; equal for two parts that differ only in comments, blanks or quotes.
 
-    __slots__ = ("_hash", "_says")
+    A part of more than `MOST_COMPARED` values equals only itself.
+    """
+
+    __slots__ = ("_content", "_hash")
 
     def __init__(self, node: Node) -> None:
-        self._says = _says(node) if node.size <= MOST_COMPARED else (object(),)
-        self._hash = hash(self._says)
+        self._content = _content(node) if node.size <= MOST_COMPARED else (object(),)
+        self._hash = hash(self._content)
 
     def __eq__(self, other: object) -> bool:
         return self is other or (
-            isinstance(other, Fingerprint) and self._hash == other._hash and self._says == other._says
+            isinstance(other, Fingerprint) and self._hash == other._hash and self._content == other._content
         )
 
     def __hash__(self) -> int:
         return self._hash
 
 
-def _says(node: Node) -> tuple[object, ...]:
-    """A node's words and what they stand for, aliases and merged keys followed."""
+def _content(node: Node) -> tuple[object, ...]:
+    """The words of a node and their types, aliases and merged keys followed."""
     if isinstance(node, Sequence):
-        return tuple(map(_says, node.items))
+        return tuple(map(_content, node.items))
     if isinstance(node, Mapping):
-        return ("", *((key, _says(entry.value)) for key, entry in node.entries.items()))
+        return ("", *((key, _content(entry.value)) for key, entry in node.entries.items()))
     return (node.text, type(node.plain)) if isinstance(node, Scalar) else ()
 
 
 _ELSEWHERE = ("&", "*", "<<")
-"""What words hold that also mean something elsewhere, or are written elsewhere."""
+"""Signs that may tie a part to another place in the file: anchors, aliases and merge keys."""
 
 
 class PartCache:
-    """Parts of a file by their words, from one reading to the next."""
+    """Parts of one file by their text, from one reading of the file to the next."""
 
-    __slots__ = ("_before", "_grown", "_length", "_now")
+    __slots__ = ("_grown", "_last", "_length", "_now")
 
     def __init__(self) -> None:
-        self._before: dict[Hashable, dict[int, Held]] = {}
-        self._now: dict[Hashable, dict[int, Held]] = {}
+        self._last: dict[Hashable, dict[int, Stored]] = {}
+        self._now: dict[Hashable, dict[int, Stored]] = {}
         self._length = 0
-        self._grown = 0
+        self._grown = 0  # characters that the text has gained since the last reading
 
-    def turn(self, text: Text) -> None:
-        """Begins a new reading; parts that the last one did not have are forgotten."""
-        self._before, self._now = self._now, {}
+    def start_generation(self, text: Text) -> None:
+        """Begins a new reading of the file; parts that the last reading did not have are forgotten."""
+        self._last, self._now = self._now, {}
         self._grown = len(text.content) - self._length
         self._length = len(text.content)
 
     def key(self, node: Node, depends_on: Hashable) -> Hashable | None:
-        """By what a part is known: its words, their column and all else that decides what is made of them.
+        """The key of a part: its text, its column, and all else that its reading depends on.
 
-        None where the words mean something elsewhere, too.
+        None where the part may be tied to another place in the file; such a part is not cached.
         """
         content = node.source.content
         words = content[node.start : node.end]
@@ -81,41 +85,41 @@ class PartCache:
             return None
         return words, node.start - content.rfind("\n", 0, node.start), depends_on
 
-    def taken(self, key: Hashable, node: Node) -> Any:
-        """The part held by this key last time, moved to where its words stand now; None if there was none."""
-        waiting = self._before.get(key)
+    def reuse(self, key: Hashable, node: Node) -> Any:
+        """The part with this key from the last reading, moved to the node's place; None if there is none."""
+        waiting = self._last.get(key)
         if not waiting:
             return None
-        # Of several in the same words the one that stood here, before or after what was edited.
-        ways = (at for at in (node.start, node.start - self._grown) if at in waiting)
-        held = waiting.pop(next(ways, next(iter(waiting))))
-        passage, part = held
+        # Several parts may have the same text. The one that stood here is taken, before or after the edit.
+        starts = (at for at in (node.start, node.start - self._grown) if at in waiting)
+        stored = waiting.pop(next(starts, next(iter(waiting))))
+        passage, part = stored
         passage.text, passage.start = node.source, node.start
-        self._now.setdefault(key, {})[node.start] = held
+        self._now.setdefault(key, {})[node.start] = stored
         return part
 
-    def hold(self, key: Hashable, passage: Passage, part: object) -> None:
+    def store(self, key: Hashable, passage: Passage, part: object) -> None:
         """Keeps a part for the next reading; its places lie in the passage."""
         self._now.setdefault(key, {})[passage.start] = (passage, part)
 
 
 class GenerationCache:
-    """Things once made, by what they were made of, as long as each turn asks for them again."""
+    """Results by what they were made of, as long as every generation asks for them again."""
 
-    __slots__ = ("_before", "_now")
+    __slots__ = ("_last", "_now")
 
     def __init__(self) -> None:
-        self._before: dict[Any, Any] = {}
+        self._last: dict[Any, Any] = {}
         self._now: dict[Any, Any] = {}
 
-    def turn(self) -> None:
-        """From now on forgets what nobody asks for."""
-        self._before, self._now = self._now, {}
+    def start_generation(self) -> None:
+        """Begins a new generation; results that the last one did not ask for are forgotten."""
+        self._last, self._now = self._now, {}
 
     def get(self, key: Any, make: Callable[[], Any]) -> Any:
-        """What was made for a key, else what is made now."""
+        """The result for a key; made now if neither this generation nor the last one has it."""
         known = self._now.get(key)
         if known is None:
-            known = self._before.get(key)
+            known = self._last.get(key)
             self._now[key] = known = make() if known is None else known
         return known

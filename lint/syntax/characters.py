@@ -1,4 +1,4 @@
-"""Characters that do not print: what to tell a coach of them, and how to get them past the parser.
+"""Characters that do not print: the findings for them, and how to get them past the parser.
 
 Sources: YAML 1.2.2, sections 5.1 (character set) and 5.4 (line breaks); Unicode 15 general categories.
 """
@@ -17,34 +17,43 @@ if TYPE_CHECKING:
     from ..text.places import Text
 
 SPACES = "\u00a0\u1680\u2000\u2001\u2002\u2003\u2004\u2005\u2006\u2007\u2008\u2009\u200a\u202f\u205f\u3000"
-"""Blanks other than the ordinary one, which YAML takes for letters."""
+"""Blanks other than the ordinary one; YAML reads them as letters."""
 
 _BREAKS = "\u0085\u2028\u2029"
 _CONTROLS = "\x00-\x08\x0b\x0c\x0e-\x1f\x7f-\x84\x86-\x9f\ufffe\uffff"
-_HALVES = "\ud800-\udfff"
+_SURROGATES = "\ud800-\udfff"
 _HIDDEN = "\u00ad\u061c\u200b\u200e\u200f\u202a-\u202e\u2060\u2066-\u2069\ufeff"
-_STRANGE = re.compile(
-    f"(?P<control>[{_CONTROLS}]+)|(?P<half>[{_HALVES}]+)|(?P<line>[{_BREAKS}]+)|(?P<hidden>[{_HIDDEN}]+)"
+_UNPRINTABLE = re.compile(
+    f"(?P<control>[{_CONTROLS}]+)|(?P<surrogate>[{_SURROGATES}]+)|(?P<line>[{_BREAKS}]+)|(?P<hidden>[{_HIDDEN}]+)"
 )
 _UNSAFE = re.compile(f"[{_CONTROLS}{_BREAKS}\ufeff]")
-_FIRST_STAND_IN = 0xF0000
+_FIRST_PRIVATE = 0xF0000  # Unicode keeps the characters from here on for private use
 
 
-def stand_ins(content: str) -> dict[int, int]:
-    """{character: private character}: for those that the parser refuses, or takes for a line end."""
+def placeholders(content: str) -> dict[int, int]:
+    """{character: placeholder}, for characters that the parser refuses or reads as a line end.
+
+    The placeholders are private characters that the text does not hold.
+    """
     unsafe = sorted(set(_UNSAFE.findall(content)))
-    free = (code for code in range(_FIRST_STAND_IN, 0x110000) if chr(code) not in content)
+    free = (code for code in range(_FIRST_PRIVATE, 0x110000) if chr(code) not in content)
     return {ord(char): next(free) for char in unsafe}
 
 
-def strange(content: str) -> Iterator[tuple[Callable[[Text, int, str], Finding], int, str]]:
-    """Control characters, halves, unusual line ends, hidden signs: (message, offset, characters)."""
-    for found in _STRANGE.finditer(content):
+def unprintable(content: str) -> Iterator[tuple[Callable[[Text, int, str], Finding], int, str]]:
+    """Runs of characters that do not print, each as (function that makes its finding, offset, characters)."""
+    for found in _UNPRINTABLE.finditer(content):
         yield _MESSAGES[str(found.lastgroup)], found.start(), found.group()
 
 
+def odd_blank_edges(words: str) -> tuple[int, int]:
+    """How many odd blanks stand before some words, and how many behind them."""
+    before = len(words) - len(words.lstrip(SPACES))
+    return before, len(words) - max(before, len(words.rstrip(SPACES)))
+
+
 def odd_blanks(text: Text, start: int, end: int) -> Finding:
-    """Blanks that look like ordinary ones at the start or the end of words."""
+    """The finding for blanks around words that only look like ordinary blanks."""
     place = text.place(start, end)
     return Finding(
         "odd-whitespace",
@@ -70,7 +79,7 @@ def _control(text: Text, at: int, chars: str) -> Finding:
     )
 
 
-def _half(text: Text, at: int, chars: str) -> Finding:
+def _surrogate(text: Text, at: int, chars: str) -> Finding:
     return Finding(
         "broken-character",
         "error",
@@ -107,11 +116,11 @@ def _hidden(text: Text, at: int, chars: str) -> Finding:
     )
 
 
-_MESSAGES = {"control": _control, "half": _half, "line": _line, "hidden": _hidden}
+_MESSAGES = {"control": _control, "surrogate": _surrogate, "line": _line, "hidden": _hidden}
 
 
 def _named(chars: str) -> str:
-    """The first of some characters by code and, if it has one, by name: ``U+00A0 (no-break space)``."""
+    """The first character by its code, and by its name if it has one: ``U+00A0 (no-break space)``."""
     name = unicodedata.name(chars[0], "").lower()
     more = f" and {len(chars) - 1} more" if len(chars) > 1 else ""
     return f"U+{ord(chars[0]):04X}" + (f" ({name})" if name else "") + more

@@ -1,4 +1,4 @@
-"""What a coach is told about a text that is not read as meant: one function for each fault."""
+"""The findings for a text that cannot be read as it was meant: one function for each fault."""
 
 from __future__ import annotations
 
@@ -16,13 +16,45 @@ if TYPE_CHECKING:
     from ..text.places import Text
 
 DEEPEST = 64
-"""Lists and groups of keys inside one another that are still read."""
+"""How many lists and groups of keys may stand inside one another."""
 MOST_ALIKE = 50
-"""Findings of one kind in one file that are told one by one; the rest is counted."""
+"""How many findings of one kind in one file are listed one by one; the others are only counted."""
+
+
+class TextFindings:
+    """Collects the findings of one text; of many alike only the first are made, the others are counted."""
+
+    __slots__ = ("_counts", "_last", "found")
+
+    def __init__(self, found: list[Finding]) -> None:
+        self.found = found
+        self._counts: dict[Callable[..., Finding], int] = {}
+        self._last: dict[Callable[..., Finding], Finding] = {}
+
+    def report(self, make: Callable[..., Finding], *about: Any) -> None:
+        """Adds the finding that one of the functions below makes, unless there are many of it already."""
+        count = self._counts.get(make, 0) + 1
+        self._counts[make] = count
+        if count <= MOST_ALIKE:
+            self._last[make] = make(*about)
+            self.add(self._last[make])
+
+    def add(self, finding: Finding) -> None:
+        """Adds a finding, unless the one before says the same of the same place."""
+        last = self.found[-1] if self.found else None
+        if last is None or (last.place, last.counted) != (finding.place, finding.counted):
+            self.found.append(finding)
+
+    def finish(self) -> None:
+        """Says how many were left out, and puts all findings in the order of the text."""
+        for make, count in self._counts.items():
+            if count > MOST_ALIKE:
+                self.found.append(and_more(self._last[make], count - MOST_ALIKE))
+        self.found.sort(key=lambda finding: finding.place.start)
 
 
 def file_too_large(place: Place, limit: int) -> Finding:
-    """The file is larger than what is read."""
+    """The file is too large to be read."""
     return Finding(
         "file-too-large",
         "error",
@@ -34,7 +66,7 @@ def file_too_large(place: Place, limit: int) -> Finding:
 
 
 def file_empty(place: Place) -> Finding:
-    """Nothing stands in the file."""
+    """The file is empty."""
     return Finding(
         "file-empty",
         "error",
@@ -71,7 +103,7 @@ def second_document(place: Place) -> Finding:
 
 
 def duplicate_key(first: Place, second: Place, key: str) -> Finding:
-    """One key stands twice in one group; the first one counts."""
+    """A key stands twice in one group of keys; the first one counts."""
     return Finding(
         "duplicate-key",
         "error",
@@ -96,7 +128,7 @@ def key_missing(place: Place) -> Finding:
 
 
 def key_not_text(place: Place) -> Finding:
-    """A list or a group of keys stands where a key should."""
+    """A list or a group of keys stands where a key should stand."""
     content = place.text.content
     if content[place.start - 1 : place.start + 1] == "{{":
         end = place.end + (content[place.end : place.end + 1] == "}")
@@ -112,7 +144,7 @@ def key_not_text(place: Place) -> Finding:
 
 
 def template(place: Place) -> Finding:
-    """Double braces that some other tool was to fill in."""
+    """Double braces that another tool should have filled in."""
     return Finding(
         "template-not-filled",
         "error",
@@ -164,7 +196,7 @@ def alias_loop(place: Place, anchor: Place) -> Finding:
 
 
 def too_much_repetition(place: Place, limit: int) -> Finding:
-    """The aliases of the file bring in more than is read."""
+    """The aliases of the file repeat more values than are read."""
     return Finding(
         "too-much-repetition",
         "error",
@@ -176,7 +208,7 @@ def too_much_repetition(place: Place, limit: int) -> Finding:
 
 
 def too_much_nesting(place: Place) -> Finding:
-    """More levels inside one another than are read."""
+    """More levels stand inside one another than are read."""
     return Finding(
         "too-much-nesting",
         "error",
@@ -188,7 +220,7 @@ def too_much_nesting(place: Place) -> Finding:
 
 
 def number_out_of_range(place: Place) -> Finding:
-    """Too long or not finite: kept as the words that stand there."""
+    """A number that is too long or not finite; it is read as text."""
     return Finding(
         "number-out-of-range",
         "error",
@@ -200,7 +232,7 @@ def number_out_of_range(place: Place) -> Finding:
 
 
 def quote_this(place: Place, elsewhere: str) -> Finding:
-    """Words that programs of the older YAML 1.1 take for something else."""
+    """Words that programs of the older YAML 1.1 read as something else."""
     words = place.excerpt
     return Finding(
         "quote-this",
@@ -214,7 +246,7 @@ def quote_this(place: Place, elsewhere: str) -> Finding:
 
 
 def tag_unsupported(place: Place) -> Finding:
-    """A ``!tag`` other than the core ones, or one that its value does not fit."""
+    """A ``!tag`` that is not in the core schema, or that its value does not fit."""
     return Finding(
         "tag-unsupported",
         "error",
@@ -227,7 +259,7 @@ def tag_unsupported(place: Place) -> Finding:
 
 
 def capped(make: Callable[..., Finding], about: list[Any]) -> list[Finding]:
-    """A finding for each of the first in a list, and one that counts the rest."""
+    """A finding for each of the first in a list, and one that counts the others."""
     findings = [make(*one) for one in about[:MOST_ALIKE]]
     if len(about) > MOST_ALIKE:
         findings.append(and_more(findings[-1], len(about) - MOST_ALIKE))
@@ -235,26 +267,26 @@ def capped(make: Callable[..., Finding], about: list[Any]) -> list[Finding]:
 
 
 def and_more(last: Finding, count: int) -> Finding:
-    """Stands for the findings of one name that are too many to list."""
+    """One finding for all those of a kind that are too many to list."""
     return Finding(
         last.rule, last.severity, last.place, f"And {count} more of this kind in this file.", subject="more"
     )
 
 
 def shown(words: str) -> str:
-    """Words short enough for a message."""
+    """Words on one line, cut to 40 characters."""
     one_line = " ".join(words.split())
     return one_line if len(one_line) <= 40 else one_line[:37] + "..."
 
 
 def _line_end(content: str, start: int, limit: int) -> int:
-    """Offset of the end of the line at ``start``, but not beyond ``limit``."""
+    """Where the line at ``start`` ends, at most ``limit``."""
     ends = [at for at in (content.find("\n", start, limit), content.find("\r", start, limit)) if at >= 0]
     return min(ends, default=limit)
 
 
 def merge_conflicts(text: Text) -> list[Finding]:
-    """One finding for each place where two versions were left side by side by version control."""
+    """A finding for each place where version control left two versions side by side."""
     import re
     from functools import partial
 
@@ -290,7 +322,7 @@ def _conflict(text: Text, ours: re.Match[str] | None, theirs: re.Match[str] | No
 
 
 def unreadable(error: UnreadableError) -> Finding:
-    """A file that gives no text, by what keeps it from being read."""
+    """The finding for a file that cannot be read, by the reason."""
     if isinstance(error, TooLargeError):
         return file_too_large(error.place, LONGEST_FILE)
     if isinstance(error, OtherEncodingError):
@@ -301,7 +333,7 @@ def unreadable(error: UnreadableError) -> Finding:
 
 
 def file_not_opened(place: Place, reason: str) -> Finding:
-    """The file itself could not be opened."""
+    """The file could not be opened."""
     return Finding(
         "file-not-opened",
         "error",
@@ -313,7 +345,7 @@ def file_not_opened(place: Place, reason: str) -> Finding:
 
 
 def other_encoding(place: Place, encoding: str) -> Finding:
-    """The file is text, but in an encoding of wider units."""
+    """The file is text in another encoding, such as UTF-16."""
     return Finding(
         "not-utf-8",
         "error",
@@ -325,7 +357,7 @@ def other_encoding(place: Place, encoding: str) -> Finding:
 
 
 def not_utf8(place: Place, byte: int, whole: bool) -> Finding:
-    """A byte that cannot stand there in UTF-8; not ``whole``: the file ends within a character."""
+    """A byte that is not UTF-8; ``whole`` is False where the file ends within a character."""
     likely = bytes([byte]).decode("cp1252", "replace") if whole else ""
     guess = f" (it would be {likely} in Windows-1252)" if likely and likely not in "\ufffd\xa0\xad" else ""
     return Finding(

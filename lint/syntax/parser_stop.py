@@ -2,16 +2,20 @@
 
 from __future__ import annotations
 
-from ..findings.finding import Finding
+from ..findings.finding import Edit, Finding
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
-    from ..findings.finding import Edit, Related
+    from ..findings.finding import Related
     from ..text.places import Text
 
 
 class ParserStop:
-    """Where and why the parser gave up: ``at`` the offset, ``began`` the offset of what it was reading."""
+    """Where and why the parser stopped.
+
+    ``at`` is the offset of the stop, ``began`` that of what it was reading. ``problem`` and ``doing`` are the
+    parser's words. ``opened`` are the offsets of the brackets that were open, outermost first.
+    """
 
     __slots__ = ("at", "began", "content", "doing", "opened", "problem", "text")
 
@@ -26,23 +30,23 @@ class ParserStop:
 
     @property
     def char(self) -> str:
-        """The character at which the parser stopped."""
+        """The character at the stop; empty at the end of the text."""
         return self.content[self.at : self.at + 1]
 
     @property
     def line_start(self) -> int:
-        """Where its line begins."""
+        """Where the line of the stop begins."""
         return max(self.content.rfind("\n", 0, self.at), self.content.rfind("\r", 0, self.at)) + 1
 
     @property
     def line_end(self) -> int:
-        """Where its line ends."""
+        """Where the line of the stop ends."""
         ends = [self.content.find(char, self.at) for char in "\n\r"]
         return min((end for end in ends if end >= 0), default=len(self.content))
 
     @property
     def before(self) -> str:
-        """What stands on the line before the place."""
+        """What stands on that line before the stop."""
         return self.content[self.line_start : self.at]
 
     def finding(
@@ -57,13 +61,18 @@ class ParserStop:
         related: tuple[Related, ...] = (),
         edits: tuple[Edit, ...] = (),
     ) -> Finding:
-        """The finding for it, at the place of the stop unless another is given."""
+        """An error, at the place of the stop unless another is given."""
         start = self.at if at is None else at
         stop = end if end is not None else min(start + 1, len(self.content))
         place = self.text.place(start, max(start, stop))
         return Finding(
             rule, "error", place, counted, wanted=wanted, change=change, related=related, edits=edits
         )
+
+    def quoting(self, at: int, words: str) -> Edit:
+        """The edit that puts quotes around the words at an offset."""
+        quoted = "'" + words.replace("'", "''") + "'"
+        return Edit(self.text.place(at, at + len(words)), quoted, "put quotes around the words")
 
 
 def _index(mark: object, default: int) -> int:

@@ -1,4 +1,4 @@
-"""Plain words and numbers by the YAML 1.2 core schema, and how other programs would take them.
+"""What plain words and numbers mean by the YAML 1.2 core schema, and how other programs would read them.
 
 Sources: YAML 1.2.2, section 10.3.2 (core schema); YAML 1.1 type repository (bool, int, float, merge, value).
 """
@@ -7,9 +7,13 @@ from __future__ import annotations
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
-    Value = str | int | float | bool | None
+    CoreValue = str | int | float | bool | None
 
-_WORDS: dict[str, Value] = {
+CORE_TAG = "tag:yaml.org,2002:"
+"""How the tags of the core schema begin."""
+
+_TYPES = {"int": int, "float": float, "bool": bool, "null": type(None)}
+_WORDS: dict[str, CoreValue] = {
     "": None,
     "~": None,
     "null": None,
@@ -38,18 +42,18 @@ _OLDER_NUMBER = (
     r"|(?P<point>(?:[0-9][0-9_]*\.[0-9_]*|(?<![-+])\.[0-9][0-9_]*)(?:[eE][-+][0-9]+)?))"
 )
 _LONGEST = 18
-"""Whole numbers of more digits do not fit the 64 bits in which other programs keep them."""
+"""Digits of a whole number; more do not fit the 64 bits that other programs have for it."""
 
 
 class OutOfRangeError(ValueError):
-    """A number that no program keeps exactly: too many digits, infinite, or none at all."""
+    """A number that no program can hold exactly: too many digits, infinite, or not a number."""
 
 
-def core_value(words: str) -> Value:
-    """What plain ``words`` mean by the core schema; everything that is no number, truth or nothing is text.
+def core_value(words: str) -> CoreValue:
+    """What plain ``words`` mean by the core schema: a number, true, false, nothing, and otherwise text.
 
-    Raises OutOfRangeError for infinities, not-a-number, whole numbers of more than 18 digits and decimals
-    that exceed what a double holds.
+    Raises OutOfRangeError for infinities, not-a-number, whole numbers of more than 18 digits, and decimals
+    that a double cannot hold.
     """
     if words in _WORDS:
         return _WORDS[words]
@@ -64,7 +68,21 @@ def core_value(words: str) -> Value:
     return words
 
 
-def _decimal(words: str) -> Value:
+def tagged_value(words: str, tag: str) -> tuple[CoreValue, bool]:
+    """What ``words`` with a tag mean, and whether the tag belongs to the core schema and fits them.
+
+    Raises OutOfRangeError as `core_value` does.
+    """
+    if tag in ("!", CORE_TAG + "str"):
+        return words, True
+    value = core_value(words)
+    kind = tag.removeprefix(CORE_TAG)
+    if kind == "float" and type(value) is int:
+        return float(value), True
+    return value, tag != kind and kind in _TYPES and type(value) is _TYPES[kind]
+
+
+def _decimal(words: str) -> CoreValue:
     digits = words[1:] if words[0] in "+-" else words
     if digits.isdigit():
         if len(digits) > _LONGEST and len(digits.lstrip("0")) > _LONGEST:
@@ -81,7 +99,7 @@ def _decimal(words: str) -> Value:
     return value
 
 
-def _based(words: str) -> Value:
+def _based(words: str) -> CoreValue:
     allowed, base = (_HEX, 16) if words[1] == "x" else ("01234567", 8)
     digits = words[2:]
     if not digits or digits.strip(allowed):
@@ -92,9 +110,9 @@ def _based(words: str) -> Value:
 
 
 def taken_elsewhere(words: str) -> str:
-    """How a YAML 1.1 program takes plain ``words``, where that is not what YAML 1.2 says; else "".
+    """How a YAML 1.1 program reads plain ``words`` where YAML 1.2 reads them otherwise; else "".
 
-    Dates are left out: whoever writes one means it as a date.
+    Dates are left out, because whoever writes a date means a date.
     """
     if words[:1] in _NUMBER_STARTS:
         return _number_elsewhere(words)
@@ -106,7 +124,7 @@ def taken_elsewhere(words: str) -> str:
 
 
 def _number_elsewhere(words: str) -> str:
-    if words.isdigit() and words[0] != "0":  # most of them
+    if words.isdigit() and words[0] != "0":  # most numbers
         return ""
     try:
         here, there = core_value(words), _older_value(words)
@@ -117,8 +135,8 @@ def _number_elsewhere(words: str) -> str:
     return "words, not a number" if there is None else f"the number {there}"
 
 
-def _older_value(words: str) -> Value:
-    """The number that YAML 1.1 sees in ``words``; ``words`` if neither version sees one; else None."""
+def _older_value(words: str) -> CoreValue:
+    """The number that YAML 1.1 reads in ``words``; ``words`` if neither version reads one; else None."""
     import re
 
     found = re.fullmatch(_OLDER_NUMBER, words)

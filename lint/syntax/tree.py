@@ -1,4 +1,4 @@
-"""The tree of a YAML text: every key and every value knows where it stands."""
+"""The tree of a YAML text: every key and every value knows its place."""
 
 from __future__ import annotations
 
@@ -11,14 +11,15 @@ if TYPE_CHECKING:
     from ..findings.finding import Finding
     from ..text.places import Text
 
-    Event = Any  # the stubs call marks optional, but a parser sets them always
+    ParserEvent = Any  # the type stubs call the marks optional, but the parsers always set them
 
 
 class Node:
-    """What stands at one place: a scalar, a sequence or a mapping.
+    """A scalar, a sequence or a mapping, and where it stands.
 
-    ``plain`` is the bare Python data; ``size`` counts it and all it holds, aliases followed. For an alias
-    the place is that of ``*name`` and ``defined`` is where the words stand; otherwise ``defined`` is None.
+    ``plain`` is the same as plain Python data. ``size`` counts the node and all that it holds, aliases
+    followed. For an alias the place is that of ``*name``, and ``defined`` is the place of the words that it
+    repeats; for any other node ``defined`` is None.
     """
 
     __slots__ = ("defined", "end", "plain", "source", "start")
@@ -33,15 +34,15 @@ class Node:
 
     @property
     def place(self) -> Place:
-        """Where it is used."""
+        """Where it is used; for an alias that is the place of ``*name``."""
         return Place(self.source, self.start, self.end)
 
 
 class Scalar(Node):
-    """A single value: ``text`` as written, without its quotes; ``style`` is "", "'", '"', "|" or ">".
+    """A single value. ``text`` is what is written, without quotes; ``style`` is "", "'", '"', "|" or ">".
 
-    The style "*" marks what cannot be used, such as an alias that leads nowhere: it has neither text nor
-    value, and a finding has told so already.
+    The style "*" marks what cannot be used, such as an alias without an anchor. It has neither text nor
+    value, and a finding has already reported it.
     """
 
     __slots__ = ("style", "text")
@@ -95,7 +96,7 @@ class Sequence(Node):
 
 
 class Mapping(Node):
-    """Keys with their values, in the order of the file; merged ones follow the mapping's own."""
+    """Keys with their values, in the order of the file; merged keys come after the mapping's own."""
 
     __slots__ = ("entries", "size")
 
@@ -119,7 +120,7 @@ class Mapping(Node):
 
 
 class KeyValue:
-    """A key and its value. ``merged`` names the ``<<`` values by which it came, outermost first."""
+    """A key and its value. ``merged`` are the places of the ``<<`` values it came by, outermost first."""
 
     __slots__ = ("key", "merged", "value")
 
@@ -130,7 +131,7 @@ class KeyValue:
 
 
 class Anchor:
-    """A ``&name`` in the file: its place, and how many aliases use it."""
+    """A ``&name`` in the file: its place, and the number of aliases that use it."""
 
     __slots__ = ("name", "node", "place", "used")
 
@@ -138,15 +139,15 @@ class Anchor:
         self.name = name
         self.place = place
         self.used = 0
-        self.node: Scalar | Sequence | Mapping | None = None  # None while what it names is still being read
+        self.node: Scalar | Sequence | Mapping | None = None  # None while the node is still being read
 
 
 class Reading:
-    """What came of reading one file.
+    """The result of reading one file.
 
-    ``root`` is None where nothing could be read, and whatever stands at the top otherwise: where it is no
-    Mapping a finding has told so. ``opened`` is False if the file itself could not be opened.
-    ``anchors`` are in the order of the file; a name may come twice.
+    ``root`` is the node at the top, or None where nothing could be read; where it is no Mapping, a finding
+    reports that. ``opened`` is False if the file could not be opened. ``anchors`` are in the order of the
+    file; a name may come twice.
     """
 
     __slots__ = ("anchors", "findings", "opened", "root", "text")

@@ -7,9 +7,14 @@ if TYPE_CHECKING:
     from collections.abc import Sequence
 
 
-def listed(names: Sequence[str]) -> str:
-    """``a``, ``a and b``, ``a, b and c``."""
-    return " and ".join([", ".join(names[:-1]), names[-1]]) if len(names) > 1 else "".join(names)
+def listed(names: Sequence[str], last: str = "and") -> str:
+    """``a``, ``a and b``, ``a, b and c``; ``last`` is the word before the last name."""
+    return f" {last} ".join([", ".join(names[:-1]), names[-1]]) if len(names) > 1 else "".join(names)
+
+
+def with_article(noun: str) -> str:
+    """``a session``, ``an exercise``."""
+    return f"{'an' if noun[:1] in 'aeiou' else 'a'} {noun}"
 
 
 def first_of(names: Sequence[str], most: int = 3) -> str:

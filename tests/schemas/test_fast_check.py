@@ -1,10 +1,10 @@
-"""The fast road: it never lets through what the library rejects, and rarely leaves it to be asked."""
+"""The fast check never accepts what the library rejects, and rarely has to leave the question to it."""
 
 from __future__ import annotations
 
 import copy
 import json
-import os
+from pathlib import Path
 
 import pytest
 from hypothesis import given, settings
@@ -19,7 +19,7 @@ from spotline.lint.reporters.rules_json import rules_json
 from spotline.lint.schemas.fast_check import compiled, fits
 from spotline.lint.syntax.builder import parse
 
-EXAMPLES = os.path.join(os.path.dirname(os.path.dirname(os.path.abspath(__file__))), "examples")
+EXAMPLES = Path(__file__).parents[2] / "examples"
 
 EVERYTHING = """\
 programme: Everything that the format knows
@@ -173,9 +173,9 @@ LIBRARY = {name: Draft202012Validator(schemas.load(name)) for name in schemas.na
 
 def examples():
     for folder in ("athletes", "programmes"):
-        for file in sorted(os.listdir(os.path.join(EXAMPLES, folder))):
-            yield folder.removesuffix("s"), os.path.join(EXAMPLES, folder, file)
-    yield "team", os.path.join(EXAMPLES, "spotline.yaml")
+        for file in sorted((EXAMPLES / folder).iterdir()):
+            yield folder.removesuffix("s"), file
+    yield "team", EXAMPLES / "spotline.yaml"
 
 
 def paths(data, path=()):
@@ -280,12 +280,9 @@ def test_the_document_with_every_key_has_every_key():
     assert known - set(texts(DOCUMENTS["programme"])) <= apart | {"movement"}
 
 
-@pytest.mark.parametrize(
-    ("name", "path"), [pytest.param(*one, id=os.path.basename(one[1])) for one in examples()]
-)
+@pytest.mark.parametrize(("name", "path"), [pytest.param(*one, id=one[1].name) for one in examples()])
 def test_the_examples_pass(name, path):
-    with open(path, encoding="utf-8") as file:
-        root = parse(path, file.read()).root
+    root = parse(str(path), path.read_text(encoding="utf-8")).root
     assert list(LIBRARY[name].iter_errors(root.plain)) == []
     assert fits(name)(root.plain)
 

@@ -1,4 +1,4 @@
-"""The tree of a YAML text: data, values by YAML 1.2, and exact places through every way of writing."""
+"""The tree of a YAML text: its data, values by YAML 1.2, and exact places for every way of writing."""
 
 import datetime
 import gc

@@ -1,4 +1,4 @@
-"""What a hostile, damaged or careless file comes to: located findings in bounded time, never an exception."""
+"""A hostile, damaged or careless file gives located findings in bounded time, never an exception."""
 
 import os
 import re

@@ -1,9 +1,9 @@
-"""Slips of the pen and what is said of them: one finding each, at the very place, in a coach's words."""
+"""Each slip of the pen gives one finding, at its place, in a coach's words."""
 
 from __future__ import annotations
 
-import os
 import re
+from pathlib import Path
 
 import pytest
 from hypothesis import given, settings
@@ -16,7 +16,7 @@ from spotline.lint.schemas.slips import nearest, repairs
 from spotline.lint.syntax.builder import parse
 from spotline.lint.syntax.tree import Mapping
 
-EXAMPLES = os.path.join(os.path.dirname(os.path.dirname(os.path.abspath(__file__))), "examples")
+EXAMPLES = Path(__file__).parents[2] / "examples"
 
 
 def told(content, kind="programme"):
@@ -282,8 +282,8 @@ def test_many_slips_are_all_told_in_bearable_time():
 
 @pytest.mark.parametrize("file", ["slips.programme.yaml", "wil.athlete.yaml"])
 def test_the_faulty_examples_have_no_two_findings_at_one_place(file):
-    with open(os.path.join(EXAMPLES, "faulty", file), encoding="utf-8") as opened:
-        findings = told(opened.read(), file.split(".")[1])
+    content = (EXAMPLES / "faulty" / file).read_text(encoding="utf-8")
+    findings = told(content, file.split(".")[1])
     places = [finding.place for finding in findings]
     assert len(findings) >= 5
     assert len(set(places)) == len(places)
@@ -291,11 +291,10 @@ def test_the_faulty_examples_have_no_two_findings_at_one_place(file):
 
 @pytest.mark.parametrize("folder", ["programmes", "athletes"])
 def test_the_examples_have_none(folder):
-    files = os.listdir(os.path.join(EXAMPLES, folder))
+    files = list((EXAMPLES / folder).iterdir())
     assert files
     for file in files:
-        with open(os.path.join(EXAMPLES, folder, file), encoding="utf-8") as opened:
-            assert told(opened.read(), folder.removesuffix("s")) == [], file
+        assert told(file.read_text(encoding="utf-8"), folder.removesuffix("s")) == [], file
 
 
 def test_words_that_no_known_word_is_near():

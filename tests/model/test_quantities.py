@@ -1,4 +1,4 @@
-"""Quantities: every form that the schema lets a coach write is read, and nonsense is not."""
+"""Every form of a quantity that the schema allows is read; nonsense is not."""
 
 from __future__ import annotations
 

@@ -1,4 +1,4 @@
-"""The reader: everything that a coach may write arrives typed and located, and what cannot be meant is said."""
+"""All that a coach may write is read, typed and located; what cannot be meant is a finding."""
 
 from __future__ import annotations
 

@@ -1,4 +1,4 @@
-"""The schemas themselves: sound, described, and tight about every property."""
+"""The schema files: valid, with a description for every property, and strict about what it takes."""
 
 from __future__ import annotations
 

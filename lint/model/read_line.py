@@ -1,0 +1,215 @@
+"""Lines of a session: tree -> prescriptions, with a value for every week."""
+
+from __future__ import annotations
+
+from ..findings.finding import Edit
+from ..syntax.tree import Mapping
+from ..wording.words import week_list
+from . import quantities
+from .quantities import Range
+from .sessions import WORK_KEYS, Pairing, Prescription, Progression, Slice
+from .values import Reader, duration_of, items_of, place_of, range_of, terms_of, text_of
+
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from collections.abc import Callable, Iterator
+
+    from ..findings.finding import Finding
+    from ..text.places import Place
+    from .sessions import Session
+    from .values import LocatedNode
+
+    Values = dict[str, tuple[Slice, ...]]
+    """Values by key, each with the weeks that it holds for."""
+
+_READ: dict[str, Callable[[object], object]] = {
+    "exercise": lambda value: value if isinstance(value, str) else None,
+    "sets": quantities.number_or_range,
+    "reps": quantities.reps,
+    "load": quantities.load,
+    "rir": quantities.number_or_range,
+    "rpe": quantities.number_or_range,
+    "rest": quantities.duration,
+    "tempo": quantities.tempo,
+    "hold": quantities.duration,
+    "distance": quantities.distance,
+    "velocity": quantities.velocity,
+    "side": lambda value: value if isinstance(value, str) else None,
+}
+"""What reads the value of each key; None where it cannot be read."""
+
+_RANGES = frozenset({"sets", "reps", "load", "rir", "rpe", "rest", "hold", "distance", "velocity"})
+"""Keys whose values may be ranges."""
+
+
+def read_lines(
+    at: LocatedNode, session: Session, order: int, findings: list[Finding]
+) -> Iterator[Prescription]:
+    """The prescriptions of one item of a session: the item itself, or what its superset or circuit holds.
+
+    ``order`` is the number of lines before it in the session; ``findings`` takes what cannot be meant.
+    """
+    superset, circuit = at.get("superset"), at.get("circuit")
+    members, head = [at], None
+    if superset is not None:
+        members, head = superset.items(), at
+    elif circuit is not None:
+        members, head = items_of(circuit.get("exercises")), circuit
+    paired = rounds = None
+    if head is not None:
+        kind = "superset" if superset is not None else "circuit"
+        paired = Pairing(kind, head.place, duration_of(head.get("rest")), text_of(head.get("note")))
+        rounds = head.get("rounds")
+    for member in members:
+        if isinstance(member.node, Mapping):
+            line = LineReader(findings, session.block.weeks).prescription(member, order, rounds)
+            line.session = session
+            line.paired = paired
+            yield line
+            order += 1
+
+
+class LineReader(Reader):
+    """Reads one line in a run of ``weeks`` weeks; ``unread`` are the keys whose values cannot be read."""
+
+    def __init__(self, findings: list[Finding], weeks: int) -> None:
+        super().__init__(findings)
+        self.weeks = weeks
+        self.unread: set[str] = set()
+
+    def prescription(self, at: LocatedNode, order: int, rounds: LocatedNode | None) -> Prescription:
+        """The line; ``rounds`` are those of its superset or circuit, which may stand for its sets."""
+        own = self.values(at)
+        if "sets" not in at and rounds is not None and (sets := self._slices("sets", rounds)):
+            own["sets"] = sets
+        line = Prescription(place_of(at, "exercise"), order, self._groups(at, own))
+        line.every = duration_of(at.get("every"))
+        line.lasts = duration_of(at.get("for"))
+        line.warm_up_sets = range_of(at.get("warm-up sets"))
+        line.cluster_rest = duration_of(at.get("cluster rest"))
+        loss = at.get("velocity loss")
+        line.velocity_loss = None if loss is None else quantities.percent(loss.plain)
+        line.method = text_of(at.get("method"))
+        line.note = text_of(at.get("note"))
+        line.alternates = terms_of(at.get("or"))
+        line.progression = _progression(at.get("progression"))
+        if "exercise" not in at:
+            self.unread.add("exercise")
+        line.unread = frozenset(self.unread)
+        return line
+
+    def values(self, at: LocatedNode, keys: tuple[str, ...] = WORK_KEYS) -> Values:
+        """The values of these keys that are there and can be read."""
+        held: Values = {}
+        for key in keys:
+            found = at.get(key)
+            if found is not None and (slices := self._slices(key, found)):
+                held[key] = slices
+        return held
+
+    def _groups(self, at: LocatedNode, own: Values) -> tuple[Values, ...]:
+        """The groups of like sets of a line: those under ``work``, else the line itself."""
+        if "work" in at:
+            return tuple({**own, **self.values(group)} for group in items_of(at.get("work")))
+        if "sets" not in own:
+            implied = self._implied_sets(at, own)
+            if implied:
+                own["sets"] = implied
+        return (own,)
+
+    def _implied_sets(self, at: LocatedNode, own: Values) -> tuple[Slice, ...]:
+        """Sets that follow from the rest of the line: one every so often, or one number for each set."""
+        every, lasts = duration_of(at.get("every")), duration_of(at.get("for"))
+        if every is not None and lasts is not None and (every.low <= 0 or lasts.low < every.high):
+            self.report(
+                "no-set-fits",
+                place_of(at, "for"),
+                f"A set every {text_of(at.get('every'))} does not go into {text_of(at.get('for'))}.",
+                change="Correct one of the two.",
+            )
+        elif every is not None and lasts is not None:
+            sets = Range(float(int(lasts.low / every.high)), float(int(lasts.high / every.low)))
+            return (Slice(1, self.weeks, sets, place_of(at, "for")),)
+        listed = own.get("reps", ())
+        if listed and all(isinstance(held.value, quantities.Reps) and held.value.each_set for held in listed):
+            return tuple(
+                Slice(held.first, held.last, Range(len(held.value.sets), len(held.value.sets)), held.place)
+                for held in listed
+                if isinstance(held.value, quantities.Reps)
+            )
+        self.unread.add("sets")
+        return ()
+
+    def _slices(self, key: str, at: LocatedNode) -> tuple[Slice, ...]:
+        """The value of a key for all weeks, or one for each span of weeks; those that can be read."""
+        slices = []
+        for first, last, part in self._by_week(at):
+            value = _READ[key](part.plain)
+            if value is None:
+                self.unread.add(key)
+                continue
+            if key in _RANGES and "-" in part.words:
+                self._check_direction(part.place, part.words)
+            slices.append(Slice(first, last, value, part.place))
+        return tuple(slices)
+
+    def _check_direction(self, place: Place, words: str) -> None:
+        """Reports a range that runs from its high end to its low one; it is read as if turned round."""
+        turned = quantities.in_order(words)
+        if turned != words:
+            self.report(
+                "range-backwards",
+                place,
+                f"{words} runs backwards; it was read as {turned}.",
+                severity="warning",
+                change=f"Write {turned}, the smaller number first.",
+                edits=(Edit(place, turned, f"write {turned}"),),
+            )
+
+    def _by_week(self, at: LocatedNode) -> list[tuple[int, int, LocatedNode]]:
+        """First week, last week and value; reports weeks that have no value, two values, or are not there."""
+        weeks = self.weeks
+        if not isinstance(at.node, Mapping):
+            return [(1, weeks, at)]
+        parts: list[tuple[int, int, LocatedNode]] = []
+        taken: dict[int, str] = {}
+        for key, place, value in at.pairs():
+            span = quantities.weeks(key)
+            if span is None:
+                continue
+            self._check_direction(place, key)
+            twice = [week for week in range(span[0], min(span[1], weeks) + 1) if week in taken]
+            if twice:
+                self.report(
+                    "weeks-overlap",
+                    place,
+                    f"Week {twice[0]} stands under {taken[twice[0]]} and under {key}.",
+                    change="Give each week one value.",
+                )
+            if span[1] > weeks:
+                self.report(
+                    "weeks-beyond",
+                    place,
+                    f"{key} goes past week {weeks}, the last one here.",
+                    change="Correct the weeks, or the length of the block or programme.",
+                )
+            taken.update(dict.fromkeys(range(span[0], min(span[1], weeks) + 1), key))
+            parts.append((span[0], min(span[1], weeks), value))
+        left_out = [week for week in range(1, weeks + 1) if week not in taken]
+        if parts and left_out:
+            self.report(
+                "weeks-left-out",
+                at.written,
+                f"No value for {week_list(left_out)}; the values here must cover weeks 1-{weeks}.",
+                change="Add the missing weeks.",
+            )
+        return parts
+
+
+def _progression(at: LocatedNode | None) -> Progression | None:
+    if at is None:
+        return None
+    if not isinstance(at.node, Mapping):
+        return Progression(at.place, note=at.words)
+    add, when, every, note = (text_of(at.get(key)) for key in ("add", "when", "every", "note"))
+    return Progression(at.place, add=add, when=when, every=every, note=note)

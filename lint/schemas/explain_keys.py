@@ -1,0 +1,151 @@
+"""Findings for keys: misspelt, unknown, missing, or excluded by one another."""
+
+from __future__ import annotations
+
+from ..findings.finding import Edit
+from ..wording.words import listed, with_article
+from .lookup import name_key
+from .slips import nearest
+
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from collections.abc import Iterator
+
+    from ..findings.finding import Finding
+    from .corrected_data import CorrectedData
+    from .lookup import SchemaLookup
+    from .violation import DataPath, Violation
+
+
+class KeyExplainer:
+    """Makes the findings for the keys of one file."""
+
+    def __init__(self, data: CorrectedData, schema: SchemaLookup) -> None:
+        self.data = data
+        self.schema = schema
+
+    def correct_misspelt(self, violation: Violation) -> Iterator[Finding]:
+        """A finding for each misspelt key of the violation; each is then corrected in the data."""
+        if violation.keyword != "additionalProperties":
+            return
+        path = violation.path
+        for key in violation.unknown_keys():
+            meant = self._meant(path, key)
+            if meant is not None and meant not in violation.value:
+                yield self._misspelt(path, key, meant)
+                self.data.correct_key(violation.value, key, meant)
+
+    def unknown(self, violation: Violation) -> Iterator[Finding]:
+        """A finding for each unknown key that is left when misspelt keys are corrected."""
+        path = violation.path
+        kind = self.schema.kind(path, violation.value)
+        for key in violation.unknown_keys():
+            meant = self._meant(path, key)
+            near = [other["title"] for other in self.schema.kinds(path) if key in other["properties"]]
+            owners = near or self.schema.owners(key)
+            if meant is not None:
+                wanted, change = f"`{meant}` stands here already.", "Take one of the two out."
+            elif owners:
+                owned = " or ".join(with_article(owner) for owner in owners[:2])
+                wanted, change = f"`{key}` belongs to {owned}.", "Move it there, or take it out."
+            else:
+                wanted = f"It may have {listed([f'`{one}`' for one in kind['properties']])}."
+                change = (
+                    "Take it out, or say it in a `note`." if "note" in kind["properties"] else "Take it out."
+                )
+            place = self.data.node((*path, key)).entry_place
+            counted = f"{with_article(kind['title']).capitalize()} has no `{key}`."
+            yield self.data.finding("key-unknown", path, place, counted, wanted=wanted, change=change)
+
+    def missing(self, violation: Violation) -> Finding:
+        """A required key is missing."""
+        path = violation.path
+        keys = violation.value
+        kind = self.schema.kind(path, keys)
+        if violation.keyword == "dependentRequired":
+            given, names = next((key, names) for key, names in violation.wants.items() if key in keys)
+            absent = [name for name in names if name not in keys]
+            counted = f"`{given}` needs `{absent[0]}` beside it."
+            place = self.data.node((*path, given)).entry_place
+        else:
+            absent = self._absent(violation)
+            neither = " nor ".join(f"`{name}`" for name in absent)
+            counted = (
+                f"This {kind['title']} has {f'no {neither}' if len(absent) == 1 else f'neither {neither}'}."
+            )
+            first = next((key for key in (name_key(kind), *keys) if key in keys), None)
+            place = (
+                self.data.node(path).place if first is None else self.data.node((*path, first)).entry_place
+            )
+        about = kind.get("properties", {}).get(absent[0], {})
+        return self.data.finding(
+            "key-missing",
+            path,
+            place,
+            counted,
+            wanted=f"`{absent[0]}`: {about.get('description', '')}",
+            change=f"Add `{absent[0]}`{self.schema.example((*path, absent[0]))}.",
+            subject=absent[0],
+        )
+
+    def at_odds(self, violation: Violation) -> Finding:
+        """Two keys exclude each other. The library names only the mapping that they stand in."""
+        route = self.schema.route(violation)
+        forbidden = route[-1][1]["properties"]
+        keys = [key for key in self.data.value(violation.path) if forbidden.get(key, True) is False]
+        before = [step for step, _ in route[:-1]]
+        if before[-1] == "then":
+            beside = f"beside `{route[-2][1]['if']['required'][0]}`"
+        elif "dependentSchemas" in before[-2:]:
+            beside = f"beside `{before[-1]}`"
+        else:
+            beside = "on an exercise whose rounds give its sets"
+        stand = f"{listed([f'`{key}`' for key in keys])} {'stands' if len(keys) == 1 else 'stand'}"
+        return self.data.finding(
+            "keys-at-odds",
+            violation.path,
+            self.data.node((*violation.path, keys[0])).entry_place,
+            f"{stand} {beside}.",
+            wanted="Only one of the two can hold.",
+            change="Take one of them out.",
+        )
+
+    def _meant(self, path: DataPath, key: str) -> str | None:
+        """The key that an unknown one most likely stands for, even where that key is there already."""
+        keys = self.data.value(path)
+        kind = self.schema.kind(path, keys)
+        possible = dict.fromkeys(kind.get("properties", ()))
+        if name_key(kind) not in keys:
+            for other in self.schema.kinds(path):
+                possible |= dict.fromkeys(other["properties"])
+        if self.schema.owners(key):
+            # Another kind has this key, so it is a slip only where it is very near to a key of this kind.
+            meant = nearest(key, possible, 0.85)
+            fits = meant is not None and self.schema.accepts_type((*path, meant), keys[key])
+            return meant if fits else None
+        absent = [one for one in possible if one not in keys]
+        return nearest(key, absent) or nearest(key, possible, 0.8)
+
+    def _misspelt(self, path: DataPath, key: str, meant: str) -> Finding:
+        kind = self.schema.kind(path, {**self.data.value(path), meant: None})
+        place = self.data.node((*path, key)).entry_place
+        return self.data.finding(
+            "key-unknown",
+            path,
+            place,
+            f"{with_article(kind['title']).capitalize()} has no `{key}`.",
+            wanted=f"The nearest that it has is `{meant}`.",
+            change=f"Write `{meant}`.",
+            edits=(Edit(place, meant, f"Write {meant}"),),
+        )
+
+    def _absent(self, violation: Violation) -> list[str]:
+        """The missing key, and the keys that could stand in its place, from the conditions above it."""
+        # The library makes one error for each missing key; its message starts with the key.
+        key = next(name for name in violation.wants if violation.message.startswith(repr(name)))
+        instead: list[str] = []
+        for step, part in reversed(self.schema.route(violation)[:-1]):
+            if step != "else" or "type" in part["if"]:
+                break
+            instead = part["if"]["required"] + instead
+        return [key, *instead]

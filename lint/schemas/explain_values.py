@@ -1,0 +1,222 @@
+"""Findings for values, and for keys that name weeks: empty, unknown, out of range, not readable."""
+
+from __future__ import annotations
+
+from ..findings.finding import Edit
+from ..syntax.scalars import OutOfRangeError, core_value
+from ..syntax.tree import Scalar
+from ..wording.words import listed, with_article
+from .lookup import name_key
+from .slips import effort, nearest, repairs, sets_and_reps, with_units
+from .violation import last_key
+
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from collections.abc import Callable, Iterator
+    from typing import Any
+
+    from ..findings.finding import Finding
+    from ..text.places import Place
+    from .corrected_data import CorrectedData, NodeAtPath
+    from .lookup import SchemaLookup
+    from .violation import DataPath, Schema, Violation
+
+
+class ValueExplainer:
+    """Makes the findings for the values of one file."""
+
+    def __init__(self, data: CorrectedData, schema: SchemaLookup) -> None:
+        self.data = data
+        self.schema = schema
+
+    def wrong_name(self, violation: Violation) -> Finding:
+        """A key that should be a name is empty, or one that should be weeks cannot be read."""
+        path = violation.path
+        key = str(violation.value)
+        place = self.data.node((*path, key)).entry_place
+        if violation.keyword == "minLength":
+            return self.data.finding(
+                "key-empty", path, place, "The name before the colon is empty.", change="Write it."
+            )
+        return self._unreadable(violation, place, key, "weeks")
+
+    def wrong_value(self, violation: Violation) -> Iterator[Finding]:
+        """The finding for a value that breaks the schema; none where reading has reported it already."""
+        at = self.data.node(violation.path)
+        if at.reported:
+            return
+        value = violation.value
+        if value is None or violation.keyword in ("minLength", "minProperties") or value == []:
+            yield self._empty(violation, at)
+        elif violation.keyword == "enum":
+            yield self._unknown_word(violation, at)
+        elif violation.keyword == "pattern":
+            yield self._unreadable(violation, at.place, at.words)
+        elif violation.keyword in ("minimum", "maximum", "multipleOf"):
+            yield self._out_of_range(violation, at)
+        elif violation.keyword == "minItems":
+            yield self._too_few(violation, at)
+        elif isinstance(at.node, Scalar) and "examples" in violation.part:
+            yield self._unreadable(violation, at.place, at.words)
+        else:
+            yield self._wrong_type(violation, at)
+
+    def _empty(self, violation: Violation, at: NodeAtPath) -> Finding:
+        path = violation.path
+        return self.data.finding(
+            "value-missing",
+            path,
+            at.place,
+            f"{_called(path)} is empty.",
+            change=f"Write it{self.schema.example(path)}, or take it out.",
+        )
+
+    def _unknown_word(self, violation: Violation, at: NodeAtPath) -> Finding:
+        known: list[str] = violation.wants
+        meant = nearest(at.words, known) if at.words else None
+        return self.data.finding(
+            "value-unknown",
+            violation.path,
+            at.place,
+            f"`{at.words or 'this'}` is no {violation.title}.",
+            wanted=f"It is one of {listed(known, 'or')}.",
+            change=f"Write `{meant}`." if meant else "Write one of these.",
+            edits=(Edit(at.place, meant, f"Write {meant}"),) if meant else (),
+        )
+
+    def _out_of_range(self, violation: Violation, at: NodeAtPath) -> Finding:
+        limits = violation.part
+        numbers = "whole and half numbers" if "multipleOf" in limits else "numbers"
+        return self.data.finding(
+            "value-out-of-range",
+            violation.path,
+            at.place,
+            f"{_called(violation.path)} is {at.words}.",
+            wanted=f"It takes {numbers} from {limits['minimum']} to {limits['maximum']}.",
+            change="Correct the number.",
+        )
+
+    def _too_few(self, violation: Violation, at: NodeAtPath) -> Finding:
+        least = f"it takes at least {violation.wants}"
+        return self.data.finding(
+            "value-out-of-range",
+            violation.path,
+            at.place,
+            f"`{last_key(violation.path)}` holds {len(violation.value)}; {least}.",
+            change="Add what is missing, or write what is there as a line of its own.",
+        )
+
+    def _unreadable(self, violation: Violation, place: Place, words: str, key: str = "") -> Finding:
+        """Words that cannot be read as the quantity that they should be.
+
+        ``key`` is given where the words are a key themselves: "weeks".
+        """
+
+        def readable(text: str) -> bool:
+            return bool(text) and self._reads(violation.part, text, bool(key))
+
+        change, meant = _replacement(words, key or _quantity_key(violation.path), readable)
+        examples = [str(example) for example in violation.part.get("examples", ())][:4]
+        return self.data.finding(
+            "value-unreadable",
+            violation.path,
+            place,
+            f"`{words}` is no {violation.title}.",
+            wanted=f"Write it like {listed(examples, 'or')}." if examples else "",
+            change=change,
+            edits=(Edit(place, meant, f"Write {meant}"),) if meant else (),
+        )
+
+    def _reads(self, part: Schema, text: str, is_key: bool) -> bool:
+        """Whether words without quotes would be valid for a part of the schema; keys are always text."""
+        try:
+            value: Any = text if is_key else core_value(text)
+        except OutOfRangeError:
+            return False
+        return self.schema.accepts(part, value)
+
+    def _wrong_type(self, violation: Violation, at: NodeAtPath) -> Finding:
+        types = [violation.wants] if isinstance(violation.wants, str) else violation.wants
+        change, edit = self._change_of_type(violation, types, at)
+        return self.data.finding(
+            "value-wrong-kind",
+            violation.path,
+            at.place,
+            f"{_called(violation.path)} is {_described(violation.value)}.",
+            wanted=f"It takes {_wanted(types, violation.part)}.",
+            change=change,
+            edits=(Edit(at.place, edit, f"Write {edit}"),) if edit else (),
+        )
+
+    def _change_of_type(self, violation: Violation, types: list[str], at: NodeAtPath) -> tuple[str, str]:
+        """What to change for a value of another type, and the new words where they are certain."""
+        words = at.words
+        single = isinstance(at.node, Scalar)
+        if "boolean" in types:
+            edit = {"yes": "true", "on": "true", "no": "false", "off": "false"}.get(words.lower(), "")
+            return f"Write `{edit}`." if edit else "Write `true` or `false`.", edit
+        if "string" in types and words:
+            return f"Write '{words}', in quotes.", f"'{words}'"
+        if "array" in types:
+            if single and self.schema.accepts(violation.part, [violation.value]):
+                return f"Write `[{at.place.excerpt}]`.", f"[{at.place.excerpt}]"
+            return "Start each line below it with a dash.", ""
+        if "object" in types:
+            name = name_key(violation.part)
+            if single and name:
+                return f"Write `{name}: {words}`, with what belongs to it below.", ""
+            return "Write it in lines below." if single else "Take the dashes out, or the list apart.", ""
+        return "Write a single value.", ""
+
+
+def _replacement(words: str, key: str, readable: Callable[[str], bool]) -> tuple[str, str]:
+    """What to write instead of unreadable words, and the new words where they are certain."""
+    pair = sets_and_reps(words)
+    if pair is not None and key in ("sets", "reps"):
+        return f"Write `sets: {pair[0]}` and `reps: {pair[1]}`, each on its own.", ""
+    stated = effort(words)
+    if stated is not None and stated[0] != key:
+        return f"Effort stands on its own: write `{stated[0]}: {stated[1]}`.", ""
+    for repaired in (words, *repairs(words, key)):
+        if readable(repaired):
+            return f"Write `{repaired}`.", repaired
+        units = with_units(repaired, readable)
+        if len(units) == 1:
+            return f"Write `{units[0]}`.", units[0]
+        if units:
+            return f"Say the unit: {listed([f'`{one}`' for one in units[:3]], 'or')}.", ""
+    return "Correct it.", ""
+
+
+def _quantity_key(path: DataPath) -> str:
+    """The last key of a path that does not name weeks."""
+    return next((step for step in reversed(path) if isinstance(step, str) and not step[:1].isdigit()), "")
+
+
+def _called(path: DataPath) -> str:
+    """What stands at a path, as the start of a sentence."""
+    if path and isinstance(path[-1], int):
+        return f"Item {path[-1] + 1} under `{last_key(path)}`"
+    return f"`{last_key(path)}`"
+
+
+def _described(value: Any) -> str:
+    """A value in words: ``a list``, ``a number, 3``."""
+    if isinstance(value, dict):
+        return "a group of lines with names"
+    if isinstance(value, list):
+        return "a list"
+    if isinstance(value, bool):
+        return "true or false"
+    return f"a number, {value}" if isinstance(value, (int, float)) else f"the text `{value}`"
+
+
+def _wanted(types: list[str], part: Schema) -> str:
+    """The types that a part of the schema takes, in words: ``a list``, ``true or false``."""
+    if "array" in types:
+        return "a list"
+    if "object" in types:
+        return f"{with_article(part['title'])} with its own lines" if "title" in part else "lines with names"
+    if "boolean" in types:
+        return "true or false"
+    return "text" if types == ["string"] and "examples" not in part else "one value"

@@ -1,0 +1,124 @@
+"""What a schema allows at a place in the data, and what data break in it."""
+
+from __future__ import annotations
+
+from .violation import Violation
+
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from collections.abc import Iterator
+    from typing import Any
+
+    from .violation import DataPath, Schema
+
+
+class SchemaLookup:
+    """Answers questions about one schema; the jsonschema library decides what is valid.
+
+    A kind is the part of a schema for one sort of mapping, such as an exercise or a superset.
+    """
+
+    def __init__(self, root: Schema) -> None:
+        from jsonschema import Draft202012Validator  # slow to import, so only when a file is faulty
+
+        self.root = root
+        self._validator = Draft202012Validator
+
+    def violations(self, data: dict[str, Any]) -> list[Violation]:
+        """All that a file's data break in the schema."""
+        return [Violation(error) for error in self._validator(self.root).iter_errors(data)]
+
+    def accepts(self, part: Schema, value: Any) -> bool:
+        """Whether a value is valid for one part of the schema."""
+        return self._validator(self._standalone(part)).is_valid(value)
+
+    def accepts_type(self, path: DataPath, value: Any) -> bool:
+        """Whether a value has a type that may stand at a path; what it holds does not matter."""
+        errors = (
+            error
+            for part in self.at(path)[:1]
+            for error in self._validator(self._standalone(part)).iter_errors(value)
+        )
+        return not any(error.validator == "type" and not error.path for error in errors)
+
+    def at(self, path: DataPath) -> list[Schema]:
+        """Every part of the schema that may apply at a path, for any outcome of its conditions."""
+        parts = list(self._branches(self.root))
+        for step in path:
+            parts = [
+                branch for part in parts for below in _below(part, step) for branch in self._branches(below)
+            ]
+        return parts
+
+    def kinds(self, path: DataPath) -> list[Schema]:
+        """The kinds of mapping that may stand at a path: superset, circuit, exercise."""
+        return [part for part in self.at(path) if "properties" in part and "additionalProperties" in part]
+
+    def kind(self, path: DataPath, keys: dict[str, Any]) -> Schema:
+        """The kind of a mapping with these keys: the kind whose name key is there, else the last one."""
+        kinds = self.kinds(path)
+        named = [kind for kind in kinds if name_key(kind) in keys]
+        return (named or kinds or [{"title": "part"}])[-1]
+
+    def owners(self, key: str) -> list[str]:
+        """The titles of all kinds in the schema that have a key."""
+        kinds = [self.root, *self.root.get("$defs", {}).values()]
+        titles = [kind["title"] for kind in kinds if key in kind.get("properties", ()) and "title" in kind]
+        return list(dict.fromkeys(titles))
+
+    def example(self, path: DataPath) -> str:
+        """Words such as ``, like `sets: 3```; empty where the schema has no example."""
+        for part in self.at(path):
+            if "examples" in part and part.get("type") != "object":
+                return f", like `{path[-1]}: {part['examples'][0]}`"
+        return ""
+
+    def route(self, violation: Violation) -> list[tuple[Any, Schema]]:
+        """The steps from the top of the schema to the broken keyword, each with the part that it starts from.
+
+        The library leaves references out of its paths; this puts them back in.
+        """
+        return self._route(violation.steps, self.root) or []
+
+    def _route(self, steps: list[Any], part: Any) -> list[tuple[Any, Schema]] | None:
+        if len(steps) == 1 and isinstance(part, dict) and steps[0] in part:
+            return [(steps[0], part)]
+        if not steps or not isinstance(part, dict):
+            return None
+        if steps[0] in part:
+            rest = self._route(steps[1:], part[steps[0]])
+            if rest is not None:
+                return [(steps[0], part), *rest]
+        return self._route(steps, self._referred(part["$ref"])) if "$ref" in part else None
+
+    def _branches(self, part: Any) -> Iterator[Schema]:
+        """The part itself, what it refers to, and the branches of its conditions."""
+        if not isinstance(part, dict):
+            return
+        yield part
+        if "$ref" in part:
+            yield from self._branches(self._referred(part["$ref"]))
+        for key in ("then", "else"):
+            yield from self._branches(part.get(key))
+
+    def _referred(self, reference: str) -> Any:
+        return self.root["$defs"][reference.removeprefix("#/$defs/")]
+
+    def _standalone(self, part: Schema) -> Schema:
+        """A part of the schema together with the definitions that it may refer to."""
+        return {"$defs": self.root.get("$defs", {}), **part}
+
+
+def _below(part: Schema, step: str | int) -> Iterator[Any]:
+    if isinstance(step, int):
+        yield part.get("items")
+    elif step in part.get("properties", {}):
+        yield part["properties"][step]
+    else:
+        yield part.get("additionalProperties")
+
+
+def name_key(kind: Schema) -> str:
+    """The key that shows which kind a mapping is: the first one that the kind requires."""
+    required = kind.get("required")
+    return required[0] if required else ""

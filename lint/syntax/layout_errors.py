@@ -1,0 +1,225 @@
+"""Faults of layout that stop the parser: tabs, columns, blanks, colons and dashes.
+
+Each function knows one fault. It gives a finding where the parser stopped because of it, else nothing.
+"""
+
+from __future__ import annotations
+
+import re
+from functools import partial
+
+from ..findings.finding import Edit, Finding, Related
+from .characters import SPACES, odd_blanks
+from .faults import capped, key_missing, shown
+
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from ..text.places import Text
+    from .parser_stop import ParserStop
+
+_LONGEST_KEY = 1024
+"""Characters of a key without quotes that the parser still reads."""
+
+_TAB = re.compile(r"^ *\t[ \t]*", re.MULTILINE)
+_NO_BLANK_BEHIND = r"[^:#'\"]+:[^ \t]|-[^- \t]"
+"""A key whose colon, or a line whose dash, has no blank behind it."""
+
+
+def tabs(stop: ParserStop) -> list[Finding]:
+    """Tabs in the indentation, or a tab between words."""
+    if stop.char != "\t" and "tab character" not in stop.problem:
+        return []
+    if stop.before.strip():
+        return [_tab(stop.text, stop.at, stop.at + 1, "A tab stands here where a blank is meant.")]
+    return capped(
+        partial(_tab, stop.text), [one.span() for one in _TAB.finditer(stop.content) if one.end() > stop.at]
+    )
+
+
+def _tab(text: Text, start: int, end: int, counted: str = "This line is indented with a tab.") -> Finding:
+    place = text.place(start, end)
+    return Finding(
+        "tab-in-indentation",
+        "error",
+        place,
+        counted,
+        wanted="Blanks; a tab is not as wide everywhere.",
+        change="Replace the tab by blanks, as many as in the lines beside it.",
+        edits=(Edit(place, place.excerpt.replace("\t", "  "), "replace each tab by two blanks"),),
+    )
+
+
+def odd_blank(stop: ParserStop) -> Finding | None:
+    """A blank that only looks like an ordinary one."""
+    start = stop.at
+    if stop.char not in SPACES or not stop.char:
+        line = stop.content[stop.line_start : stop.line_end]
+        indent = len(line) - len(line.lstrip(" " + SPACES))
+        start = next((stop.line_start + i for i in range(indent) if line[i] in SPACES), -1)
+    if start < 0:
+        return None
+    end = start + len(stop.content[start:]) - len(stop.content[start:].lstrip(SPACES))
+    return odd_blanks(stop.text, start, end)
+
+
+def long_key(stop: ParserStop) -> Finding | None:
+    """A key that is too long for YAML."""
+    start = stop.began if "simple key" in stop.doing else stop.line_start
+    length = stop.content.find(":", start) - start
+    if length <= _LONGEST_KEY:
+        return None
+    return stop.finding(
+        "key-too-long",
+        f"{length} characters stand before this colon.",
+        f"A key of at most {_LONGEST_KEY} characters.",
+        "Shorten the key, or put quotes around the whole text if it is no key.",
+        at=start + length,
+    )
+
+
+def second_colon(stop: ParserStop) -> Finding | None:
+    """A second colon in a line, or a key below a key that has a value already."""
+    if "mapping values" not in stop.problem:
+        return None
+    key = re.compile(r"[ \t]*(?:- +)*[^#]*?:[ \t]+").match(stop.content, stop.line_start, stop.at)
+    if key is None:
+        return _indented(stop)
+    words = stop.content[key.end() : stop.line_end].split(" #")[0].rstrip()
+    return stop.finding(
+        "colon-needs-quotes",
+        f"A second colon with a blank behind it stands in this line, inside {shown(words)}.",
+        "One key and one value in a line.",
+        "Put quotes around the value, or start a new line.",
+        edits=() if words[:1] in ("'", '"') else (stop.quoting(key.end(), words),),
+    )
+
+
+def missing_colon(stop: ParserStop) -> Finding | None:
+    """A line without the colon that it needs."""
+    if "expected ':'" not in stop.problem:
+        return None
+    found = re.compile(r"[^\r\n]*").match(stop.content, stop.began)
+    end = found.end() if found else stop.at
+    if re.match(_NO_BLANK_BEHIND, stop.content[stop.began : end]):
+        return _blank_missing(stop, stop.began, end)
+    return _colon_missing(stop, stop.began, end)
+
+
+def _indented(stop: ParserStop) -> Finding:
+    """A key stands where the value of the line above goes on, or that line is faulty itself."""
+    above = _line_above(stop)
+    line = stop.content[above[0] : above[1]]
+    if re.match(_NO_BLANK_BEHIND, line):
+        return _blank_missing(stop, *above)
+    start = stop.line_start + len(stop.before) - len(stop.before.lstrip())
+    if ":" not in line and stop.text.position(start)[1] <= stop.text.position(above[0])[1]:
+        return _colon_missing(stop, *above)
+    return stop.finding(
+        "indentation-uneven",
+        "This line goes on with the value of the line above, but holds a key of its own.",
+        "Keys of one group in one column; below a key with a value nothing is indented further.",
+        "Move it to the column of the key above, or put quotes around words that hold a colon.",
+        at=start,
+        end=stop.at + 1,
+    )
+
+
+def _line_above(stop: ParserStop) -> tuple[int, int]:
+    """Start and end of the words in the nearest line above that is neither blank nor a comment."""
+    above = re.compile(r"^[ \t]*(?:- +)*([^ \t\r\n#][^\r\n]*)", re.MULTILINE)
+    spans = [found.span(1) for found in above.finditer(stop.content, 0, stop.line_start)]
+    return spans[-1] if spans else (stop.line_start, stop.at)
+
+
+def _blank_missing(stop: ParserStop, start: int, end: int) -> Finding:
+    words = stop.content[start:end]
+    at = start if words[0] == "-" else start + words.index(":")
+    sign = stop.content[at]
+    return stop.finding(
+        "blank-missing",
+        f"No blank stands behind the {sign} of {shown(words)}.",
+        "A blank behind a colon and behind a dash.",
+        "Put a blank there.",
+        at=at,
+        end=at + 1,
+        edits=(Edit(stop.text.place(at + 1, at + 1), " ", "put a blank there"),),
+    )
+
+
+def _colon_missing(stop: ParserStop, start: int, end: int) -> Finding:
+    return stop.finding(
+        "colon-missing",
+        f"No colon stands behind {shown(stop.content[start:end])}.",
+        "A key, a colon, a blank, a value.",
+        "Put a colon and a blank behind the key; words that go on from the line above are indented further.",
+        at=start,
+        end=end,
+    )
+
+
+def misplaced_dash(stop: ParserStop) -> Finding | None:
+    """A dash where no list can begin."""
+    if "sequence entries" not in stop.problem:
+        return None
+    return stop.finding(
+        "dash-out-of-place",
+        "A list begins here on the line of its key, or in another column than the rest of it.",
+        "Each dash on a line of its own, all of one list in one column.",
+        "Start the list on the next line, or write it in brackets: [a, b].",
+    )
+
+
+def stray_line(stop: ParserStop) -> Finding | None:
+    """A line, or the rest of one, that fits neither the list nor the keys around it."""
+    if not stop.problem.startswith(("did not find expected", "expected")):
+        return None
+    behind = stop.before.strip()
+    if stop.char == ":" and re.search(r"[*&][\w-]+$", behind):
+        return _blank_missing_before(stop)
+    if stop.char == ":":
+        return key_missing(stop.text.place(stop.at, stop.at + 1))
+    if behind and behind[-1:] in "'\"]}" and stop.char not in "-":
+        return stop.finding(
+            "words-after-quote" if behind[-1] in "'\"" else "words-after-bracket",
+            f"Words stand behind the closing {behind[-1]}.",
+            "Nothing more in the line, or a blank and # before a remark.",
+            "Move the words inside, or put one pair of quotes around all of it.",
+            end=stop.line_end,
+        )
+    column = stop.text.position(stop.at)[1]
+    if behind or column == stop.text.position(stop.began)[1]:
+        return _mixed(stop)
+    above = _line_above(stop)
+    line, other = stop.text.position(above[0])
+    return stop.finding(
+        "indentation-uneven",
+        f"This line begins in column {column}; no group of keys and no list above stands in that column.",
+        f"Column {other}, as on line {line}, or that of another line it belongs to.",
+        "Move it under the line it belongs to.",
+        related=(Related(stop.text.place(*above), f"this stands in column {other}"),),
+    )
+
+
+def _blank_missing_before(stop: ParserStop) -> Finding:
+    return stop.finding(
+        "blank-missing",
+        "No blank stands before this colon; a name after * or & ends only at a blank.",
+        "A blank between the name and the colon.",
+        "Put a blank there.",
+        edits=(Edit(stop.text.place(stop.at, stop.at), " ", "put a blank there"),),
+    )
+
+
+def _mixed(stop: ParserStop) -> Finding:
+    """A dash among keys, or a key among dashes."""
+    list_around = stop.content[stop.began : stop.began + 1] == "-"
+    here = "a dash" if stop.char == "-" else "words"
+    wanted = "a dash before each value of the list" if list_around else "a key with a colon"
+    return stop.finding(
+        "list-and-keys-mixed",
+        f"Here stand {here}, where {wanted} should be.".replace("stand a", "stands a"),
+        "In one column either a list, each line with a dash, or keys, each with a colon.",
+        "Write the line as the others around it, or indent it below the key it belongs to.",
+        end=stop.line_end,
+        related=(Related(stop.text.place(stop.began, stop.began + 1), "the lines around it begin here"),),
+    )
