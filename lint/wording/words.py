@@ -8,7 +8,7 @@ if TYPE_CHECKING:
 
 
 def listed(names: Sequence[str]) -> str:
-    """Names as a list: ``a``, ``a and b``, ``a, b and c``."""
+    """``a``, ``a and b``, ``a, b and c``."""
     return " and ".join([", ".join(names[:-1]), names[-1]]) if len(names) > 1 else "".join(names)
 
 
