@@ -1,7 +1,7 @@
 """The catalogue at run time: exercises by name or alias, muscles, areas of the body, sources.
 
-Everything comes from built.py, which build writes from data/. An exercise stays a line of text until it is
-first asked for. Names are compared without regard to case, hyphens, blanks and a plural s.
+All data comes from built.py, which build.py writes from data/. There an exercise is one line of text, which
+is decoded when it is first asked for. Comparing names ignores case, hyphens, spaces and a plural s.
 """
 
 from __future__ import annotations
@@ -22,25 +22,29 @@ if TYPE_CHECKING:
 
 INDIRECT_SET = 0.5
 
-#: Groups that coaches speak of, and regions of the body, each with its muscles.
+#: Muscle groups that coaches speak of, and regions of the body, each with its muscles.
 groups: dict[str, tuple[str, ...]] = built.GROUPS
 regions: dict[str, tuple[str, ...]] = built.REGIONS
-#: Every muscle and every group by name: what an exercise can be credited for.
+#: The names of all muscles and muscle groups: what a set of an exercise can count for.
 credited: frozenset[str] = frozenset(
     (*groups, *(muscle for members in regions.values() for muscle in members))
 )
-#: The regions that guidelines want trained (us-pag-2018): all but the neck.
+#: The regions that the guideline wants trained (us-pag-2018): all except the neck.
 major_regions: tuple[str, ...] = tuple(region for region in regions if region != "neck")
 
 
 class Exercise:
-    """One exercise. ``kind`` is dynamic, isometric, plyometric, ballistic or carry.
+    """One exercise, made from the fields of rows.FIELDS.
 
-    ``pattern`` is the stated movement pattern ("" if none), ``patterns`` also holds what the joint path
-    shows; ``direct`` and ``indirect`` are muscles; ``positions`` {muscle: mean place in its own range, 0 to
-    1} for those that have a length curve; ``stated`` {muscle or group: (credit, reason)} as stated by hand;
-    ``hands`` says whether the grip carries the load; ``station`` what it occupies; ``path`` {joint: angles in
-    degrees}. Made from the fields of rows.FIELDS.
+    - ``kind``: dynamic, isometric, plyometric, ballistic or carry.
+    - ``pattern``: the stated movement pattern, "" if none; ``patterns`` also holds what the joint path shows.
+    - ``actions``, ``assists``: its main and its assisting joint actions.
+    - ``path``: {joint: angles in degrees}.
+    - ``direct``, ``indirect``: the muscles that it trains directly and indirectly.
+    - ``stated``: {muscle or group: (credit, reason)}, where the credit is stated by hand.
+    - ``positions``: {muscle: mean place in its own range, 0 to 1}, for trained muscles with a length curve.
+    - ``station``: the equipment that it occupies.
+    - ``hands``: whether the grip carries the load.
     """
 
     __slots__ = tuple(FIELDS)
@@ -77,21 +81,22 @@ class Exercise:
 
     @property
     def lengths(self) -> dict[str, str]:
-        """How long each muscle that has a length curve works on average: "long", "middle" or "short"."""
+        """The mean length of each muscle with a length curve: "long", "middle" or "short"."""
         from .mechanics import length_class
 
         return {muscle: length_class(position)[0] for muscle, position in self.positions.items()}
 
     def weight(self, muscle: str, indirect: float = INDIRECT_SET) -> float:
-        """What one set counts for a muscle: 1 direct, ``indirect`` (0.5: pelland-2026-frac) or 0."""
+        """How much one set counts for a muscle: 1 direct, ``indirect`` (0.5: pelland-2026-frac) or 0."""
         if muscle in self.direct:
             return 1.0
         return indirect if muscle in self.indirect else 0.0
 
     def is_close_to(self, other: Exercise) -> bool:
-        """Whether two are the same lift or close variants of it.
+        """Whether two exercises are the same lift or close variants of it.
 
-        That is: the same movement with the same implement, or the next easier or harder form.
+        They are if one is the next easier or harder form of the other, or if they are the same movement with
+        the same implement.
         """
         if other.name in (*self.easier, *self.harder) or self.name in (*other.easier, *other.harder):
             return True
@@ -99,13 +104,13 @@ class Exercise:
         return alike and self.implement == other.implement
 
     def length_is_sure(self, muscle: str) -> bool:
-        """Whether the length class stands clear of its limits by more than two models differ."""
+        """Whether the length class is sure: not so near a limit that another model may give another class."""
         from .mechanics import length_class
 
         return length_class(self.positions[muscle])[1]
 
     def profile(self) -> Profile:
-        """The derivation behind ``direct`` and ``indirect``, with the reason for each muscle."""
+        """How ``direct`` and ``indirect`` are derived, with the reason for each muscle."""
         from .derive import derive
 
         return derive(anatomy(), self.actions, self.assists, self.path, self.kind, self.stated)
@@ -115,8 +120,10 @@ class Exercise:
 
 
 class Side:
-    """One side of a pair: ``words`` are what a message calls it, ``area`` what it trains, ``trained_by`` the
-    joint actions and movement patterns that count for it.
+    """One side of a pair.
+
+    ``words`` are its name in messages and ``area`` is what it trains. ``trained_by`` are the joint actions
+    and movement patterns that count for it.
     """
 
     __slots__ = ("area", "trained_by", "words")
@@ -128,7 +135,7 @@ class Side:
 
 
 class Pair:
-    """Two opposing kinds of work; ``serious`` where the ground carries more than a note."""
+    """Two opposing kinds of work. ``serious`` says whether its sources carry more than a note."""
 
     __slots__ = ("name", "serious", "sides", "sources")
 
@@ -146,9 +153,12 @@ class Pair:
 
 
 class Source:
-    """A source: ``short`` for messages, ``reference`` in full; ``kind`` trial, guideline, anatomy, model,
-    convention or common practice; ``grade`` how sure: V read, V2 read second-hand, C computed, M from memory;
-    ``read`` says what of it was read.
+    """A source.
+
+    - ``short``: the reference for messages; ``reference``: the full one.
+    - ``kind``: trial, guideline, anatomy, model, convention or common practice.
+    - ``grade``: how sure it is. V read, V2 read second-hand, C computed, M from memory.
+    - ``read``: which part of it was read.
     """
 
     __slots__ = ("grade", "id", "kind", "read", "reference", "short")
@@ -192,11 +202,11 @@ def exercises() -> list[Exercise]:
 
 
 def nearest_exercises(name: str, most: int = 3) -> list[str]:
-    """Names of the exercises nearest to a name that is none, word by word, the nearest first."""
+    """Names of the exercises nearest to an unknown name, compared word by word, nearest first."""
     return list(_nearest_exercises(name, most))
 
 
-@lru_cache(maxsize=100)  # an unknown name stays in a file for as long as it takes to type another one
+@lru_cache(maxsize=100)  # an editor asks again at every key while the name stands there
 def _nearest_exercises(name: str, most: int) -> tuple[str, ...]:
     from .nearest import nearest
 
@@ -205,7 +215,7 @@ def _nearest_exercises(name: str, most: int) -> tuple[str, ...]:
 
 
 def nearest_areas(name: str, most: int = 3) -> list[str]:
-    """Names of the areas nearest to a name that is none, the nearest first."""
+    """Names of the areas nearest to an unknown name, nearest first."""
     from .nearest import nearest
 
     first = {built.AREAS[fold(area)]: area for area in reversed(built.AREA_NAMES)}
@@ -213,7 +223,7 @@ def nearest_areas(name: str, most: int = 3) -> list[str]:
 
 
 def anatomy() -> Anatomy:
-    """Muscles, actions and length curves together, as derive wants them."""
+    """Muscles, actions and length curves together, in the form that `derive` takes."""
     if not _anatomy:
         from .anatomy import anatomy_of
 
@@ -233,18 +243,18 @@ def muscles() -> dict[str, Muscle]:
 
 @lru_cache(maxsize=1000)
 def area(name: str) -> tuple[str, ...] | None:
-    """The muscles of an area by its name or a coach's other word for it, or None."""
+    """The muscles of an area, by its name or another word that coaches use for it; None if unknown."""
     return built.AREAS.get(fold(name))
 
 
 def is_group(name: str) -> bool:
-    """Whether an area is a muscle group or a part of one; regions, and words for no area, are not."""
+    """Whether an area is a muscle group or a part of one. False for regions and unknown words."""
     muscles = set(area(name) or ())
     return bool(muscles) and any(muscles <= set(members) for members in groups.values())
 
 
 def area_names() -> tuple[str, ...]:
-    """Names of all areas, as they are written."""
+    """The names of all areas, as they are written in the data."""
     return built.AREA_NAMES
 
 

@@ -1,6 +1,6 @@
-"""How many repetitions a load allows, what a set says about the 1RM, and RPE against repetitions in reserve.
+"""Repetitions that a load allows, the 1RM estimated from a set, and RPE against repetitions in reserve.
 
-Loads are in % of 1RM or in any one unit of mass; repetitions are to failure unless said otherwise.
+Loads are in % of 1RM, or in any one unit of mass. Repetitions are to failure unless stated otherwise.
 """
 
 from __future__ import annotations
@@ -13,9 +13,9 @@ TYPE_CHECKING = False
 if TYPE_CHECKING:
     from collections.abc import Callable, Sequence
 
-#: Repetitions to failure by %1RM: mean and spread between lifters (one SD); nuzzo-2024, read second-hand. At
-#: 100 % there is one repetition by definition; half a repetition of spread there is a choice of this project,
-#: for form on the day.
+#: Repetitions to failure (nuzzo-2024, read second-hand). Each row: %1RM, mean, spread between lifters (one
+#: SD). At 100 % there is one repetition by definition. The spread of half a repetition there is a choice of
+#: this project, to allow for form on the day.
 MAIN: tuple[tuple[float, float, float], ...] = (
     (60, 19.53, 4.37),
     (65, 17.11, 3.80),
@@ -27,14 +27,15 @@ MAIN: tuple[tuple[float, float, float], ...] = (
     (100, 1.0, 0.5),
 )
 
-#: The curves of single lifts: mean repetitions only; the spread is the main one's (nuzzo-2024, second-hand).
+#: The curves of single lifts (nuzzo-2024, read second-hand). Each row: %1RM, mean. The spread is MAIN's.
 LIFTS: dict[str, tuple[tuple[float, float], ...]] = {
     "bench press": ((70, 14.1), (80, 8.82), (100, 1.0)),
     "leg press": ((70, 19.0), (80, 13.05), (90, 8.69), (100, 1.0)),
 }
 
-#: Repetitions by %1RM as the handbook prints them (nsca-table, second-hand; 67 % from memory). Fewer
-#: repetitions than the trials at 60 to 75 %: for display, never for calling a set impossible.
+#: Repetitions as the handbook prints them (nsca-table, read second-hand; 67 % from memory). Each row: %1RM,
+#: repetitions. At 60 to 75 % they are fewer than in the trials. So they are for display only: no set is
+#: called impossible because of them.
 HANDBOOK: tuple[tuple[float, int], ...] = (
     (65, 15),
     (67, 12),
@@ -55,7 +56,7 @@ LOWEST = MAIN[0][0]
 
 
 class Repetitions:
-    """Repetitions that a load allows: ``mean`` and ``spread`` (one SD between lifters)."""
+    """The repetitions that a load allows: ``mean`` and ``spread`` (one SD between lifters)."""
 
     __slots__ = ("mean", "spread")
 
@@ -64,24 +65,25 @@ class Repetitions:
         self.spread = spread
 
     def beyond(self, deviations: float) -> float:
-        """The mean and so many standard deviations: what few lifters manage."""
+        """The mean plus this many standard deviations: a number that few lifters manage."""
         return self.mean + deviations * self.spread
 
 
 def curve_of(exercise: str) -> str:
-    """The lift whose curve fits an exercise of this name: "bench press", "leg press" or "" (the main one).
+    """The lift whose curve fits an exercise of this name: "bench press", "leg press" or "" (the main curve).
 
-    What the name ends with decides: a single-leg leg press is one, a leg press calf raise is none.
+    The end of the name decides, any " with ..." left out. So a single-leg leg press is a leg press, and a leg
+    press calf raise is not.
     """
     named = exercise.partition(" with ")[0]
     return next((lift for lift in LIFTS if named.endswith(lift)), "")
 
 
 def possible(percent: float, lift: str = "") -> Repetitions | None:
-    """Repetitions to failure at a load in %1RM, on the curve of a lift (see curve_of) or the main one.
+    """Repetitions to failure at a load in %1RM, by the curve of a lift (see `curve_of`) or the main curve.
 
-    None below 60 %, where the table ends, and above 100 %. Below the rows of a single lift its curve runs
-    beside the main one.
+    None below 60 %, where the table ends, and above 100 %. Below its first row, the curve of a lift runs
+    parallel to the main curve.
     """
     if not LOWEST <= percent <= 100:
         return None
@@ -100,9 +102,9 @@ def possible(percent: float, lift: str = "") -> Repetitions | None:
 
 @lru_cache(maxsize=512)
 def percent_for(repetitions: float, lift: str = "") -> float | None:
-    """The load in %1RM at which the mean lifter manages so many repetitions: what "10RM" is in %.
+    """The load in %1RM at which the mean lifter manages this many repetitions: for 10, the load of "10RM".
 
-    100 for one repetition; None for fewer, and for more than the curve holds at 60 %.
+    100 for one repetition. None for fewer than one, and for more than the curve allows at 60 %.
     """
     low, high = LOWEST, 100.0
     easiest = possible(low, lift)
@@ -119,7 +121,7 @@ def percent_for(repetitions: float, lift: str = "") -> float | None:
 
 
 def handbook_repetitions(percent: float) -> float | None:
-    """Repetitions that the handbook prints for a load, straight lines between rows; None outside 65-100 %."""
+    """The handbook's repetitions at a load in %1RM, in straight lines between rows; None outside 65-100 %."""
     loads = [row[0] for row in HANDBOOK]
     if not loads[0] <= percent <= loads[-1]:
         return None
@@ -140,7 +142,7 @@ def epley(load: float, repetitions: float) -> float:
 
 
 def brzycki(load: float, repetitions: float) -> float:
-    """1RM after brzycki-1993; ValueError at 37 repetitions or more, where the equation has its pole."""
+    """1RM after brzycki-1993. ValueError from 37 repetitions on, where the divisor is not above 0."""
     return _one(load, repetitions, below=37) or load * 36 / (37 - repetitions)
 
 
@@ -165,7 +167,7 @@ def wathan(load: float, repetitions: float) -> float:
 
 
 def lander(load: float, repetitions: float) -> float:
-    """1RM after lander-1985; ValueError from about 37.9 repetitions on, where the equation has its pole."""
+    """1RM after lander-1985. ValueError from about 37.9 repetitions on, where the divisor is not above 0."""
     return _one(load, repetitions, below=101.3 / 2.67123) or 100 * load / (101.3 - 2.67123 * repetitions)
 
 
@@ -181,7 +183,7 @@ EQUATIONS: dict[str, Callable[[float, float], float]] = {
 
 
 def _one(load: float, repetitions: float, below: float = float("inf")) -> float:
-    """The load at one repetition, the 1RM by definition; else 0. ValueError where no equation goes."""
+    """The load at one repetition (the 1RM by definition), else 0. ValueError outside the equation."""
     if load <= 0:
         raise ValueError("a load above nothing is wanted")
     if not 1 <= repetitions < below:
@@ -190,12 +192,13 @@ def _one(load: float, repetitions: float, below: float = float("inf")) -> float:
 
 
 def reserve_of(rpe: float) -> float | None:
-    """Repetitions in reserve at an RPE (zourdos-2016): 10 is none, 9 is one; half points from memory. None
-    below 5, where the scale no longer counts repetitions.
+    """Repetitions in reserve at an RPE (zourdos-2016; half points from memory): 0 at RPE 10, 1 at RPE 9.
+
+    None below 5, where the scale no longer counts repetitions, and above 10, where it ends.
     """
     return 10 - rpe if 5 <= rpe <= 10 else None
 
 
 def rpe_of(reserve: float) -> float | None:
-    """The RPE of so many repetitions in reserve, up to 5; None beyond (zourdos-2016)."""
+    """The RPE at this many repetitions in reserve, from 0 to 5; None outside of that (zourdos-2016)."""
     return 10 - reserve if 0 <= reserve <= 5 else None

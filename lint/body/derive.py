@@ -1,16 +1,21 @@
 """Which muscles a lift trains, and at what length, from its joint actions and joint path.
 
-A pure function on data, the same for the catalogue and for a team's own exercises. A muscle is credited only
-for an action that it has. Where its length curve covers the action, it must shorten as well:
+A pure function on data, the same for the catalogue and for a team's own exercises. A muscle gets credit only
+for an action that it has:
 
-- prime mover of a main action, shortening by 1 cm or more: direct;
-- helper in a main action, or prime mover of an assisting action, shortening by 1 cm or more: indirect;
-- within 0.5 cm of that limit: one step less than it would have been, since the models differ by as much, and
-  none where the muscle's other end is stretched by 1 cm or more, as that of the hamstrings in a squat;
-- less than that, or stretched: none.
+- prime mover of a main action: direct;
+- helper in a main action, or prime mover of an assisting action: indirect.
 
-Isometric work, and actions that no joint angle of the path shows, go by the action table alone. A credit
-stated by hand, with its reason, stands above all of these.
+If its length curve covers the action, the muscle must also shorten, by about 1 cm. The models differ by
+0.5 cm, so that there are three cases:
+
+- it shortens by 1.5 cm or more: the credit stays;
+- by 0.5 cm to 1.5 cm: one step less, direct becomes indirect and indirect none. It gets none if its other end
+  is stretched by 1 cm or more, as that of the hamstrings in a squat;
+- by less, or it is stretched: none.
+
+Isometric work, and actions that no joint angle of the path shows, are judged by the action table alone. A
+credit stated by hand, with its reason, overrides all of this.
 """
 
 from __future__ import annotations
@@ -31,10 +36,11 @@ HINGE_KNEE, HINGE_HIP = 40, 40
 
 
 class Credit:
-    """What one muscle gets from a lift: ``credit`` direct, indirect or none, and why.
+    """What one muscle gets from a lift: ``credit`` is direct, indirect or none, ``because`` is the reason.
 
-    ``net`` is the length change over the lift and ``position`` the mean place in the muscle's own range (0 to
-    1); both None where no curve reaches. ``derived`` is the credit before anything stated by hand.
+    ``net`` is the length change over the lift in cm. ``position`` is the mean place in the muscle's own range
+    (0 to 1). Each is None if no length curve gives it. ``derived`` is the credit before any that is stated by
+    hand.
     """
 
     __slots__ = ("because", "credit", "derived", "muscle", "net", "position")
@@ -51,7 +57,10 @@ class Credit:
 
 
 class Profile:
-    """What a lift trains: ``credits`` {muscle: Credit} in the order of the muscles; whether it is a hinge."""
+    """What a lift trains.
+
+    ``credits`` is {muscle: Credit} in the order of the muscles. ``hinge`` says whether it is a hip hinge.
+    """
 
     __slots__ = ("credits", "hinge")
 
@@ -65,7 +74,7 @@ class Profile:
 
     @property
     def positions(self) -> dict[str, float]:
-        """Mean place in its own range of each credited muscle that has one, to two decimals."""
+        """The mean place of each credited muscle in its own range, if it has one, to two decimals."""
         return {
             name: round(given.position, 2)
             for name, given in self.credits.items()
@@ -83,10 +92,10 @@ def derive(
 ) -> Profile:
     """The profile of a lift.
 
-    ``actions`` and ``assists`` are joint actions, main and assisting; ``path`` is a full path (see
-    mechanics.full_path) or None; ``stated`` is {muscle or group: (credit, reason)}.
-    Raises KeyError for an unknown action, and ValueError, in plain words, for an unknown muscle or credit for
-    a muscle that has none of the actions.
+    ``actions`` are the main joint actions, ``assists`` the assisting ones. ``path`` is a full path (see
+    mechanics.full_path) or None. ``stated`` is {muscle or group: (credit, reason)}.
+    Raises KeyError for an unknown action. Raises ValueError, in plain words, for an unknown muscle, and for
+    credit that is stated for a muscle with none of the actions.
     """
     lift = _LiftPath(anatomy, path or {}, kind)
     credits: dict[str, Credit] = {}
@@ -115,7 +124,7 @@ def _members(anatomy: Anatomy, name: str, credit: str, loaded: set[str]) -> list
 
 
 class _LiftPath:
-    """A lift's path, with each length curve measured on it once."""
+    """The path of a lift. Each length curve is measured on it once."""
 
     def __init__(self, anatomy: Anatomy, path: Path, kind: str) -> None:
         self.anatomy = anatomy
@@ -125,7 +134,7 @@ class _LiftPath:
         self.measured: dict[str, tuple[float | None, float | None]] = {"": (None, None)}
 
     def measure(self, name: str) -> tuple[float | None, float | None]:
-        """Net change and mean place of a curve, each None where it does not reach."""
+        """Net length change (cm) and mean place (0 to 1) of a curve on the path; each None if not known."""
         if name not in self.measured:
             curve = self.anatomy.curves[name]
             moves = self.kind != "isometric" and curve.reaches(self.path)
@@ -133,7 +142,7 @@ class _LiftPath:
         return self.measured[name]
 
     def credit(self, muscle: Muscle, action: str, main: bool) -> Credit | None:
-        """What the muscle gets for one action, None where there is nothing to say."""
+        """What the muscle gets for one action; None if there is nothing to say."""
         part = muscle.part(action, self.posture)
         if part is None:
             return None
@@ -155,7 +164,7 @@ class _LiftPath:
         return Credit(muscle.name, _CREDIT[max(0, rank - loss)], words + said, net, position)
 
     def loss(self, curve: str, joint: str, net: float) -> tuple[int, str]:
-        """How many steps of credit a muscle loses by its change of length, and what is said of that."""
+        """How many steps of credit a muscle loses because of its length change, and the words for that."""
         if net <= -SHORTENS - DOUBT:
             return 0, f"; shortens by {-net:.1f} cm"
         if net >= SHORTENS:
@@ -168,7 +177,7 @@ class _LiftPath:
         return 1, words
 
     def stated(self, before: Credit | None, muscle: str, credit: str, because: str) -> Credit:
-        """A credit given by hand, which keeps what was derived."""
+        """A credit stated by hand. It keeps the derived one."""
         position = self.measure(self.anatomy.muscles[muscle].mechanics)[1]
         given = Credit(muscle, credit, because, before.net if before else None, position)
         given.derived = before.credit if before else NONE
@@ -176,10 +185,11 @@ class _LiftPath:
 
 
 def is_hinge(path: Path) -> bool:
-    """Whether a path, or a part of it, hinges at the hip.
+    """Whether a path, or a part of it, is a hip hinge.
 
-    That is: the knee nearly straight (mean 40 degrees at most), the hip moving 40 degrees or more and further
-    than the knee, and ending straighter than it began. A glute-ham raise hinges first, then bends the knee.
+    In a hinge the knee is nearly straight (mean 40 degrees at most). The hip moves 40 degrees or more and
+    further than the knee, and ends straighter than it began. A part is enough, because a glute-ham raise
+    first hinges and then bends the knee.
     """
     if "hip" not in path or "knee" not in path:
         return False
@@ -198,12 +208,16 @@ def _hinges(hip: Sequence[float], knee: Sequence[float]) -> bool:
 
 
 def actions_of(path: Path) -> tuple[tuple[str, ...], tuple[str, ...]]:
-    """Main and assisting joint actions of a lift known by its path alone.
+    """The main and the assisting joint actions of a lift of which only the path is known.
 
-    The joints that turn by 20 degrees or more (15 at the ankle) are loaded, with the trade's usual reading of
-    joints that move together: in a hinge the knee assists; the ankle counts only where it moves alone or
-    points the foot; a knee that folds while the hip bends goes along unloaded; the elbow assists the shoulder
-    when pulling (shoulder extending, elbow bending) and pressing (shoulder flexing, elbow straightening).
+    A joint is loaded if it turns by 20 degrees or more (15 at the ankle). Joints that move together are read
+    as the trade usually does:
+
+    - in a hinge the knee assists;
+    - the ankle counts only if it moves alone or points the foot;
+    - a knee that bends while the hip bends is not loaded;
+    - the elbow assists the shoulder in pulling (shoulder extends, elbow bends) and in pressing (shoulder
+      flexes, elbow straightens).
     """
     turn = {joint: angles[-1] - angles[0] for joint, angles in path.items()}
     hip = _sense(turn, "hip", 20)
@@ -236,6 +250,6 @@ def _sense(turn: Mapping[str, float], joint: str, least: float) -> int:
 
 
 def patterns_of(stated: str, profile: Profile) -> tuple[str, ...]:
-    """The movement patterns of a lift: the stated one ("" if none), and hip hinge where the path is one."""
+    """The movement patterns of a lift: the stated one ("" if none), and hip hinge if the path is one."""
     patterns = (stated,) if stated else ()
     return patterns if not profile.hinge or stated == "hip hinge" else (*patterns, "hip hinge")

@@ -1,7 +1,7 @@
 """Equipment: what an exercise needs, and whether a list in a coach's words holds it.
 
-Which words stand for which piece is common practice, no source. Where a word may mean a piece, it does: what
-is called missing must surely be missing.
+Which words stand for which piece is common practice, no source. A word that may mean a piece is taken to mean
+it, so that nothing is called missing unless it surely is.
 """
 
 from __future__ import annotations
@@ -16,10 +16,10 @@ if TYPE_CHECKING:
     from .catalogue import Exercise
 
 NO_PIECE = ("none", "bodyweight", "machine")
-"""Implements that are no piece of their own; a machine is known by its station."""
+"""Implements that are not a piece of their own. A machine is known by its station."""
 
 EVERYTHING = ("gym", "full gym", "everything", "weight room", "whole gym")
-"""Words that stand for all there is."""
+"""Words that stand for all equipment."""
 
 MACHINE = "machine "
 
@@ -53,13 +53,13 @@ OTHER_WORDS: dict[str, tuple[str, ...]] = {
 
 
 def needs(exercise: Exercise) -> tuple[str, ...]:
-    """The pieces that an exercise takes: its stations, and its implement where that is a piece of its own."""
+    """The pieces that an exercise needs: its stations, and its implement if that is a piece of its own."""
     own = () if exercise.implement in NO_PIECE else (exercise.implement,)
     return tuple(dict.fromkeys((*exercise.station, *own)))
 
 
 def missing(exercise: Exercise, equipment: Iterable[str], always: Collection[str]) -> tuple[str, ...]:
-    """The pieces that an exercise takes and a list of equipment lacks; those ``always`` there never do."""
+    """The pieces that an exercise needs and a list of equipment lacks, except those ``always`` there."""
     listed = [_words(item) for item in equipment]
     return tuple(piece for piece in needs(exercise) if piece not in always and not _holds(listed, piece))
 
@@ -70,7 +70,7 @@ def in_words(piece: str) -> str:
 
 
 def station_named(name: str, stations: Iterable[str]) -> str:
-    """The station among ``stations``, as a team named them, that is a piece of the catalogue; else empty."""
+    """The one of a team's ``stations`` that is the piece ``name`` of the catalogue; empty if none is."""
     return next((own for own in stations if _holds([_words(own)], name)), "")
 
 
@@ -90,16 +90,17 @@ def _holds(listed: Iterable[frozenset[str]], piece: str) -> bool:
 
 
 _WHOLE = frozenset(map(_words, ("machine", "bar", "gym", "belt", "vest")))
-"""Words that mean a piece only where they stand alone: a "leg press machine" is not every machine."""
+"""Words that mean a piece only if they stand alone: a "leg press machine" is not every machine."""
 
 
 def alternatives(
     exercise: Exercise, equipment: Collection[str], always: Collection[str], most: int
 ) -> list[str]:
-    """Names of the catalogue's exercises for the same work that a list of equipment allows, nearest first.
+    """Names of exercises for the same work that a list of equipment allows, nearest first.
 
-    The same patterns, the same kind and main joint actions, and no harder than it is; of those, first its own
-    easier and harder forms, then the ones that train most of the same muscles.
+    They come from the catalogue, have the same patterns, kind, sides and main joint actions, and are no
+    harder. First come the easier and harder forms of the exercise, then those that train most of the same
+    muscles.
     """
     levels = ("novice", "intermediate", "advanced")
     rank = levels.index(exercise.level)
@@ -128,7 +129,7 @@ def alternatives(
 
 
 def _unlike(exercise: Exercise, other: Exercise) -> float:
-    """How much two exercises differ in the muscles they train directly: 0 not at all, 1 wholly."""
+    """How much two exercises differ in the muscles they train directly: 0 not at all, 1 completely."""
     both, either = set(exercise.direct) & set(other.direct), set(exercise.direct) | set(other.direct)
     return 1 - len(both) / len(either)
 
@@ -144,4 +145,4 @@ LOADED = (
     "machine",
     "cable",
 )
-"""Implements whose load somebody has to choose; the body, bands and straps bring their own."""
+"""Implements whose load somebody has to choose. The body, bands and straps come with their own load."""

@@ -1,9 +1,9 @@
-"""How long a muscle is, and how far a lift shortens it, from the joint angles of the lift.
+"""How long a muscle is, and how far a lift shortens it, worked out from the joint angles of the lift.
 
 A joint path is ``{joint: (angle, angle, ...)}``: the way-points of the lifting phase from start to end, in
-degrees; flexion of hip, knee, shoulder and elbow and dorsiflexion are positive, and the hip is thigh against
-pelvis. Lengths are in cm. The curves are one cubic per joint, after Rajagopal and others 2016 (legs) and the
-open model arm26 (arm); they stand in data/mechanics.yaml.
+degrees. Flexion of hip, knee, shoulder and elbow is positive, and so is dorsiflexion. The hip angle is that
+between thigh and pelvis. Lengths are in cm. A curve has one cubic per joint, after Rajagopal and others 2016
+(legs) and the open model arm26 (arm). The numbers are in data/mechanics.yaml.
 """
 
 from __future__ import annotations
@@ -17,8 +17,8 @@ if TYPE_CHECKING:
 
     Path = Mapping[str, Sequence[float]]
 
-#: The angles a path may name, in degrees. A knee beyond ``DEEPEST_KNEE`` is taken as that deep: the curves
-#: end there.
+#: The angles that a path may hold, in degrees. The curves end at ``DEEPEST_KNEE``: a knee that is bent
+#: further counts as bent that far.
 RANGES = {"hip": (-30, 120), "knee": (0, 150), "ankle": (-40, 25), "shoulder": (-60, 180), "elbow": (0, 150)}
 DEEPEST_KNEE = 120
 
@@ -28,10 +28,11 @@ STEPS = 20
 
 
 class Curve:
-    """One muscle's length change against the neutral posture, as a sum of one cubic per joint.
+    """How much longer or shorter one muscle is than in the neutral posture: a sum of one cubic per joint.
 
-    ``least`` and ``most`` (cm) are the ends of the muscle's own range, None where no place in it can be
-    given; ``trusted`` narrows the angles over which a moving joint is believed.
+    ``angles`` is {joint: coefficients of the cubic}. ``least`` and ``most`` (cm) are the ends of the muscle's
+    own range, None if no place in it can be given. ``trusted`` is {joint: (lowest, highest)} in degrees, the
+    angles between which a moving joint gives a credible length change.
     """
 
     __slots__ = ("angles", "least", "most", "name", "source", "trusted")
@@ -53,7 +54,7 @@ class Curve:
         self.trusted = trusted
 
     def length(self, posture: Mapping[str, float]) -> float:
-        """Length against neutral, in cm, at joint angles in degrees; a joint not named is taken as 0."""
+        """Length compared with neutral, in cm, at joint angles in degrees. A joint not named counts as 0."""
         total = 0.0
         for joint, (first, second, third) in self.angles.items():
             q = radians(_held(joint, posture.get(joint, 0.0)))
@@ -61,7 +62,7 @@ class Curve:
         return total
 
     def reaches(self, path: Path) -> bool:
-        """Whether the path names every joint of the curve and moves each only where the curve is trusted."""
+        """Whether the path names every joint of the curve, and moves it only between its trusted angles."""
         for joint in self.angles:
             if joint not in path:
                 return False
@@ -72,11 +73,11 @@ class Curve:
         return True
 
     def net(self, path: Path) -> float:
-        """Length change from the first way-point to the last, in cm; negative where the muscle shortens."""
+        """Length change from the first way-point to the last, in cm; negative if the muscle shortens."""
         return sum(self.share(path, joint) for joint in self.angles)
 
     def share(self, path: Path, joint: str) -> float:
-        """The part of the net change that one joint makes, in cm."""
+        """The part of the net change that one joint causes, in cm."""
         angles = path[joint]
         if angles[0] == angles[-1]:
             return 0.0
@@ -85,12 +86,12 @@ class Curve:
         return b * (first + b * (second + b * third)) - a * (first + a * (second + a * third))
 
     def excursion(self, path: Path) -> float:
-        """Longest less shortest length along the path, in cm."""
+        """The longest length along the path minus the shortest, in cm."""
         lengths = [self.length(posture) for posture in along(path)]
         return max(lengths) - min(lengths)
 
     def position(self, path: Path) -> float | None:
-        """Mean place along the path in the muscle's own range: 0 shortest, 1 longest; None if it has none."""
+        """Mean place in the muscle's own range along the path: 0 shortest, 1 longest; None if not known."""
         if self.least is None or self.most is None or any(joint not in path for joint in self.angles):
             return None
         mean = sum(
@@ -100,7 +101,7 @@ class Curve:
 
 
 def _mean_cubic(angles: Sequence[float], cubic: Sequence[float], joint: str) -> float:
-    """Mean of one joint's cubic over the straight lines between way-points, each line counting alike."""
+    """Mean of one joint's cubic over the straight lines between way-points. Each line counts the same."""
     first, second, third = cubic
     q = [radians(_held(joint, angle)) for angle in angles]
     if min(q) == max(q):
@@ -120,17 +121,17 @@ def _held(joint: str, angle: float) -> float:
 
 
 def length_class(position: float) -> tuple[str, bool]:
-    """The class, "long" (0.60 and above), "short" (0.40 and below) or "middle", and whether that is sure.
+    """The length class, "long" (0.60 and above), "short" (0.40 and below) or "middle", and if it is sure.
 
-    Two published models differ by up to 0.12 in the place of a muscle in its range, so within 0.07 of a limit
-    the class may be either.
+    Two published models differ by up to 0.12 in the place of a muscle in its range. So a class is not sure
+    within 0.07 of a limit.
     """
     sure = abs(position - LONG) >= BAND and abs(position - SHORT) >= BAND
     return ("long" if position >= LONG else "short" if position <= SHORT else "middle"), sure
 
 
 def full_path(path: Mapping[str, float | Sequence[float]]) -> dict[str, tuple[float, ...]]:
-    """The path with every joint given at every way-point: a single number is held throughout.
+    """The path with an angle for every joint at every way-point. A single number holds for all of them.
 
     Raises ValueError, in plain words, for an unknown joint, an angle out of range or lists of unequal length.
     """
@@ -149,7 +150,7 @@ def full_path(path: Mapping[str, float | Sequence[float]]) -> dict[str, tuple[fl
 
 
 def at(path: Path, index: int) -> dict[str, float]:
-    """The posture at one way-point."""
+    """The posture at one way-point: {joint: angle in degrees}."""
     return {joint: angles[index] for joint, angles in path.items()}
 
 
@@ -168,12 +169,12 @@ def along(path: Path) -> list[dict[str, float]]:
 
 
 def mean_angle(angles: Sequence[float]) -> float:
-    """Mean angle over the way-points, each straight line counting alike."""
+    """Mean angle over the path, in degrees. Each straight line between way-points counts the same."""
     if len(angles) == 1:
         return angles[0]
     return sum(a + b for a, b in pairwise(angles)) / (2 * (len(angles) - 1))
 
 
 def travel(angles: Sequence[float]) -> float:
-    """Largest less smallest angle of a joint over the path, in degrees."""
+    """The largest angle of a joint over the path minus the smallest, in degrees."""
     return max(angles) - min(angles)

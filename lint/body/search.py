@@ -1,8 +1,8 @@
 """Finds exercises by words: area, joint action, implement, length, kind, stance, level, pattern, name.
 
 A pure function from words to an answer. The longest phrase is read first, so "triceps long head" is a muscle,
-"triceps long" is triceps at long length and "leg press" is an exercise. Words are compared without regard to
-case, hyphens, blanks and a plural s; a misspelt one is read as the nearest word that is known.
+"triceps long" is triceps at long length and "leg press" is an exercise. Comparing words ignores case,
+hyphens, spaces and a plural s. A misspelt word is read as the nearest known one.
 """
 
 from __future__ import annotations
@@ -46,16 +46,19 @@ if TYPE_CHECKING:
 
 
 EVERYWHERE = "whole body"
-#: An exercise has one of each of these, so two words of a kind mean either.
+#: An exercise has only one of each of these, so two words of the same kind mean "either".
 _EITHER = (PATTERN, IMPLEMENT, KIND, STANCE, LEVEL, SIDES, LENGTH)
 
 _LESS = (INDIRECT, ASSISTING)
 
 
 class Worked:
-    """How a muscle works in an exercise: ``credit`` direct or indirect, ``place`` its mean place in its own
-    range (0 shortest, 1 longest), ``length`` the class of that and whether it is ``sure``, ``net`` its length
-    change over the lift in cm (negative where it shortens), None where that is not reckoned.
+    """How a muscle works in an exercise.
+
+    - ``credit``: direct or indirect.
+    - ``place``: its mean place in its own range (0 shortest, 1 longest).
+    - ``length``: the length class of that place; ``sure`` says whether the class is sure.
+    - ``net``: its length change over the lift in cm, negative if it shortens; None if not worked out.
     """
 
     __slots__ = ("credit", "length", "muscle", "net", "place", "sure")
@@ -69,9 +72,13 @@ class Worked:
 
 
 class Match:
-    """An exercise that fits. ``exact`` where it was asked for by name or alias; ``role`` what it gives to the
-    area (direct, indirect) or how it loads the joint action (main, assisting), "" if neither was asked;
-    ``muscles`` those of the area whose length counts; ``sure`` whether the length asked for is.
+    """An exercise that fits.
+
+    - ``exact``: whether it was asked for by name or alias.
+    - ``role``: what it gives to the area (direct, indirect) or how it loads the joint action (main,
+      assisting); "" if neither was asked for.
+    - ``muscles``: the muscles of the area whose length counts.
+    - ``sure``: whether it surely works at the length that was asked for.
     """
 
     __slots__ = ("exact", "exercise", "muscles", "role", "sure")
@@ -100,10 +107,12 @@ class Match:
 class Answer:
     """What was understood and what was found.
 
-    ``unknown`` holds (word, nearest names) for words that mean nothing here. ``found`` are the exercises that
-    fit, best first; where the words name one exercise, it alone, and ``others`` are names of those that they
-    might also mean. Where nothing fits, ``without`` says how many would (words left out, count), and
-    ``unmeasured`` names areas of whose muscles no length is known.
+    - ``asked``: the words as asked; ``readings``: how they were read.
+    - ``unknown``: (word, nearest names) for words that mean nothing here.
+    - ``found``: the exercises that fit, best first. If the words name one exercise, it is found alone, and
+      ``others`` holds the names of exercises that the words might also mean.
+    - ``without``: if nothing fits, (words left out, number of exercises that fit without them).
+    - ``unmeasured``: if nothing fits, the names of areas of which no muscle has a known length.
     """
 
     __slots__ = ("asked", "found", "others", "readings", "unknown", "unmeasured", "without")
@@ -119,17 +128,17 @@ class Answer:
 
     @property
     def everything(self) -> bool:
-        """Whether no word asked for anything, so that the whole catalogue is the answer."""
+        """Whether no word asks for anything, so that the answer is the whole catalogue."""
         return not self.readings and not self.unknown
 
     def meant(self, kind: str) -> tuple[str, ...]:
-        """Names of everything of a kind that the words mean, in their order."""
+        """The names of one kind that the words mean, in the order of the words."""
         found = [name for one in self.readings for what, name in one.meanings if what == kind]
         return tuple(dict.fromkeys(found))
 
 
 def search(asked: str, known: Known = CATALOGUE) -> Answer:
-    """The answer to some words; without a word, all exercises that are known, in their order.
+    """The answer to some words. Without a word, it is all known exercises in their order.
 
     Raises ValueError, in plain words, for more than ``MOST_WORDS`` words.
     """
@@ -163,7 +172,7 @@ def search(asked: str, known: Known = CATALOGUE) -> Answer:
 
 
 class _Wanted:
-    """What an exercise must meet: every demand, by any of its meanings, at one of the lengths if any."""
+    """What an exercise must meet: every demand in one of its meanings, and a length if any is asked for."""
 
     def __init__(self, readings: Iterable[QueryPart], vocabulary: Vocabulary) -> None:
         demands: dict[str, list[Meaning]] = {}
@@ -184,8 +193,10 @@ class _Wanted:
                     self.named[name] = {row: own for row, own in rows.items() if own or by_name_alone}
 
     def matches(self, exact: Exercise | None = None) -> list[Match]:
-        """The exercises that fit, best first: the one asked for by name, then direct before indirect, a sure
-        length before one that may be another, words of the name before those of an alias, then by name.
+        """The exercises that fit, best first.
+
+        First comes the one asked for by name. Then direct comes before indirect, a sure length before an
+        unsure one, words found in the name before words found in an alias, and last the alphabet decides.
         """
         found: list[tuple[tuple[bool, bool, bool, bool, str], Match]] = []
         for row, exercise in enumerate(self.known.exercises()):
@@ -199,7 +210,7 @@ class _Wanted:
         return [match for _, match in sorted(found, key=lambda one: one[0])]
 
     def _fit(self, row: int, exercise: Exercise) -> tuple[str, tuple[str, ...]] | None:
-        """The weakest role of the exercise in any demand, and the muscles that count; None if it fails."""
+        """The weakest role of the exercise in all demands, and the muscles that count; None if one fails."""
         roles: list[str] = []
         counted: list[str] = []
         for demand in self.demands:
@@ -230,7 +241,10 @@ class _Wanted:
 
 
 def works(exercise: Exercise, area: str, lengths: set[str]) -> tuple[str, tuple[str, ...]] | None:
-    """What an exercise gives to an area, at one of the lengths if any, and the muscles that tell it."""
+    """What an exercise gives to an area: direct or indirect, and the muscles whose length counts.
+
+    With ``lengths``, only muscles that work at one of them count. None if it gives nothing.
+    """
     members = catalogue.area(area) or ()
     credited = [muscle for muscle in members if exercise.weight(muscle)]
     counted = telling(exercise, credited)
@@ -244,11 +258,11 @@ def works(exercise: Exercise, area: str, lengths: set[str]) -> tuple[str, tuple[
 
 
 def telling(exercise: Exercise, muscles: Sequence[str]) -> list[str]:
-    """The muscles whose length says at what length an area works.
+    """The muscles whose length tells at what length an area works.
 
-    Those that have a place in their own range, but where a muscle over two joints is trained, the one-joint
-    muscles of its group go by it: the short head of biceps femoris has the same length in a seated curl as in
-    a lying one, the long head has not (maeo-2021).
+    These are the muscles with a known place in their own range. If a two-joint muscle is among them, the
+    one-joint muscles of its group are left out: the short head of biceps femoris has the same length in a
+    seated curl as in a lying one, the long head does not (maeo-2021).
     """
     known = catalogue.muscles()
     placed = [muscle for muscle in muscles if muscle in exercise.positions]
@@ -257,18 +271,18 @@ def telling(exercise: Exercise, muscles: Sequence[str]) -> list[str]:
 
 
 def _joints(muscle: str) -> int:
-    """Over how many joints the length curve of a muscle goes."""
+    """The number of joints in the length curve of a muscle."""
     anatomy = catalogue.anatomy()
     return len(anatomy.curves[anatomy.muscles[muscle].mechanics].angles)
 
 
 def by_hand(exercise: Exercise, muscle: str) -> bool:
-    """Whether the credit of a muscle is stated by hand, for itself or for a group that it belongs to."""
+    """Whether the credit of a muscle is stated by hand, for the muscle or for a group that it belongs to."""
     return any(muscle in catalogue.groups.get(who, (who,)) for who in exercise.stated)
 
 
 def _without(readings: Sequence[QueryPart], vocabulary: Vocabulary) -> Iterator[tuple[str, int]]:
-    """How many exercises would fit if one of the phrases were left out."""
+    """For each phrase without which exercises would fit: its words, and how many would."""
     for index, one in enumerate(readings):
         rest = [other for place, other in enumerate(readings) if place != index]
         if rest and (count := len(_Wanted(rest, vocabulary).matches())):
@@ -276,7 +290,7 @@ def _without(readings: Sequence[QueryPart], vocabulary: Vocabulary) -> Iterator[
 
 
 def _unmeasured(answer: Answer) -> Iterator[str]:
-    """Areas asked for at a length although no muscle of theirs has a length curve."""
+    """Areas that are asked for at a length, although none of their muscles has a length curve."""
     known = catalogue.muscles()
     curves = catalogue.anatomy().curves
     if answer.meant(LENGTH):

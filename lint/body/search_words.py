@@ -29,7 +29,7 @@ MOST_WORDS = 24
 LONGEST_PHRASE = 7
 MOST_OFFERED = 3
 
-#: What coaches write for a word of the catalogue; common practice, no source.
+#: Other words that coaches use for the catalogue's; common practice, no source.
 OTHER_WORDS: dict[str, tuple[Meaning, ...]] = {
     "at long length": ((LENGTH, "long"),),
     "long length": ((LENGTH, "long"),),
@@ -92,15 +92,17 @@ FILLERS = frozenset(
 )
 BREAKS = str.maketrans({**dict.fromkeys(',;:/()[]"', " "), **dict.fromkeys("‐‑‒–—−", "-")})
 
-#: A word of these may also stand in an exercise's name: "rope pushdown" is done on a cable.
+#: Words of these kinds may also be part of an exercise's name: a "rope pushdown" is done on a cable.
 _ALSO_IN_NAMES = (PATTERN, IMPLEMENT, KIND, STANCE)
-#: Words of these keep their meaning within a part of a name.
+#: Words of these kinds keep their own meaning, even if the phrase round them is part of a name.
 _SAY_ENOUGH = (IMPLEMENT, KIND, STANCE, LEVEL, SIDES)
 
 
 class QueryPart:
-    """How some of the words were read: ``words`` as asked, ``read_as`` as taken ("" if just so), and the
-    ``meanings``, (kind, name) each, any of which will do.
+    """How some of the words were read.
+
+    ``words`` are the words as asked, ``read_as`` the words after correction ("" if nothing was corrected).
+    ``meanings`` are pairs of (kind, name); an exercise must meet any one of them.
     """
 
     __slots__ = ("meanings", "read_as", "words")
@@ -112,7 +114,7 @@ class QueryPart:
 
 
 class Token:
-    """One word: as ``typed``, as it is ``taken``, and the ``key`` by which it is compared."""
+    """One word: as ``typed``, as ``taken`` after correction, and the ``key`` by which it is compared."""
 
     __slots__ = ("key", "taken", "typed")
 
@@ -123,8 +125,10 @@ class Token:
 
 
 class Vocabulary:
-    """All that words can mean: ``meanings`` by key, ``words`` {folded word: how it is written} that occur
-    anywhere, and the names of all exercises, searchable by any run of words in them.
+    """Everything that words can mean.
+
+    ``meanings`` is {folded phrase: its meanings}. ``words`` is {folded word: how it is written} for all words
+    that occur anywhere. The names of all exercises can be searched for any run of words in them.
     """
 
     def __init__(self, known: Known) -> None:
@@ -148,15 +152,15 @@ class Vocabulary:
         self._all = "\n".join(run.text for runs in self._names for run in runs)
 
     def knows(self, key: str) -> bool:
-        """Whether a folded word stands anywhere, be it two words run together."""
+        """Whether a folded word occurs anywhere, also if it is two words run together."""
         return key in self.words or key in self.meanings or self.in_names(key)
 
     def in_names(self, key: str) -> bool:
-        """Whether some name or alias holds this run of words."""
+        """Whether any name or alias holds this run of words."""
         return key in self._all and any(run.holds(key) for runs in self._names for run in runs)
 
     def rows_named(self, key: str) -> dict[int, bool]:
-        """Rows of the exercises with this run of words in a name or alias: whether it is in the name."""
+        """Rows of the exercises with this run of words in the name (True) or only in an alias (False)."""
         found = {}
         for row, runs in enumerate(self._names):
             if any(run.holds(key) for run in runs):
@@ -164,7 +168,10 @@ class Vocabulary:
         return found
 
     def spelling(self, word: str) -> str | None:
-        """The known word that a misspelt one most likely is, or None; own terms before words of names."""
+        """The known word that a misspelt one most likely is, or None.
+
+        Of two that are equally alike, a word of a phrase with a meaning wins over a word of a name.
+        """
         key = fold(word)
         least = _ALIKE_IN_FOUR if len(key) == 4 else _ALIKE
         if len(key) < 4:
@@ -182,13 +189,13 @@ class Vocabulary:
         return found
 
     def near(self, word: str) -> list[str]:
-        """Names of areas, actions, implements and exercises nearest to a word that is none."""
+        """Names of areas, actions, implements and exercises nearest to an unknown word."""
         exercises = [(name, one.name) for one in self.known.exercises() for name in (one.name, *one.aliases)]
         return nearest(word, [*self._labels, *exercises], MOST_OFFERED)
 
 
 class WordRun:
-    """A name as folded words without blanks, and where words begin and end in it."""
+    """A name as folded words joined without spaces, and where words begin and end in it."""
 
     __slots__ = ("_ends", "keys", "text", "words")
 
@@ -199,7 +206,7 @@ class WordRun:
         self._ends = (0, *accumulate(map(len, self.keys)))
 
     def holds(self, key: str) -> bool:
-        """Whether a phrase is known."""
+        """Whether the name holds this run of whole words, folded and joined."""
         start = self.text.find(key)
         while start >= 0:
             if start in self._ends and start + len(key) in self._ends:
@@ -210,12 +217,12 @@ class WordRun:
 
 @lru_cache(maxsize=4)
 def vocabulary_of(known: Known) -> Vocabulary:
-    """The vocabulary of the exercises that may be named, built once."""
+    """The vocabulary of the exercises that may be named. It is built once."""
     return Vocabulary(known)
 
 
 def phrases(known: Known) -> Iterator[tuple[str, tuple[Meaning, ...]]]:
-    """Every phrase with a meaning of its own."""
+    """Every phrase with a meaning of its own, and its meanings."""
     first = {muscles: name for name in reversed(catalogue.area_names()) if (muscles := catalogue.area(name))}
     for name in catalogue.area_names():
         yield name, ((AREA, name),)
@@ -238,7 +245,7 @@ def phrases(known: Known) -> Iterator[tuple[str, tuple[Meaning, ...]]]:
 
 
 def spelled(typed: list[str], vocabulary: Vocabulary) -> tuple[list[Token], list[str]]:
-    """The words as they are taken, and those that mean nothing."""
+    """The words after correction, and the words that mean nothing."""
     in_phrase = {
         index
         for size in range(2, LONGEST_PHRASE + 1)
@@ -259,7 +266,7 @@ def spelled(typed: list[str], vocabulary: Vocabulary) -> tuple[list[Token], list
 
 
 def whole_name(tokens: Sequence[Token], vocabulary: Vocabulary) -> QueryPart | None:
-    """All words as the name of one exercise, unless they are a term of their own."""
+    """All words as the name of one exercise; None if they are no name, or a term of their own."""
     said = " ".join(token.taken for token in tokens)
     if fold(said) in vocabulary.meanings or vocabulary.known.exercise(said) is None:
         return None
@@ -267,7 +274,10 @@ def whole_name(tokens: Sequence[Token], vocabulary: Vocabulary) -> QueryPart | N
 
 
 def read_words(tokens: Sequence[Token], vocabulary: Vocabulary) -> tuple[list[QueryPart], list[Token]]:
-    """The words in phrases, the longest phrase first, then what stands before and after it; words left."""
+    """The words as phrases, and the words that are left over.
+
+    The longest phrase is read first, then the words before and after it.
+    """
     for size in range(min(len(tokens), LONGEST_PHRASE), 0, -1):
         for start in range(len(tokens) - size + 1):
             phrase = tokens[start : start + size]
@@ -281,7 +291,8 @@ def read_words(tokens: Sequence[Token], vocabulary: Vocabulary) -> tuple[list[Qu
 def _meanings(phrase: Sequence[Token], vocabulary: Vocabulary) -> tuple[Meaning, ...]:
     """What a phrase means: a term of its own, or a part of names; () if nothing.
 
-    A part of names stays whole as "leg curl" does; in "cable row" each word says enough by itself.
+    A part of names such as "leg curl" is read as a whole. In "cable row" each word is read by itself, because
+    "cable" has a meaning of its own.
     """
     key = "".join(token.key for token in phrase)
     said = " ".join(token.taken for token in phrase)
@@ -297,7 +308,7 @@ def _meanings(phrase: Sequence[Token], vocabulary: Vocabulary) -> tuple[Meaning,
 
 
 def _wording(phrase: Sequence[Token]) -> tuple[str, str]:
-    """A phrase as typed, and as taken where that differs."""
+    """A phrase as typed, and the phrase after correction ("" if nothing was corrected)."""
     typed = " ".join(token.typed for token in phrase)
     taken = " ".join(token.taken for token in phrase)
     return typed, "" if typed == taken else taken

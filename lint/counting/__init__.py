@@ -1,3 +1,3 @@
-"""What each week really holds: the one place that counts."""
+"""Counts what each week of a programme holds. All counting is done here."""
 
 from __future__ import annotations

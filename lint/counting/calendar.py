@@ -1,4 +1,4 @@
-"""Lays a programme out: which sessions fall on which days of which weeks."""
+"""The calendar of a programme: which sessions fall on which days of which weeks."""
 
 from __future__ import annotations
 
@@ -20,7 +20,10 @@ if TYPE_CHECKING:
 
 
 class Calendar:
-    """Lays a programme out: which sessions fall on which days of which weeks, and what they hold."""
+    """The calendar of a programme: its sessions on their days, with the groups of sets they hold.
+
+    It keeps what it has made. A line, session or week that is unchanged is reused as the same object.
+    """
 
     def __init__(
         self,
@@ -42,7 +45,7 @@ class Calendar:
         self.made: dict[tuple[Visit, ...], list[Week]] = {}
 
     def weeks(self, programme: Programme) -> Iterator[Week]:
-        """The weeks in order; a week that holds the same as before is the same object."""
+        """The weeks in order. A week whose visits are unchanged is reused as the same object."""
         for remembered in (self.lines, self.own, self.seen):
             remembered.start_generation()
         before, self.made = self.made, {}
@@ -62,7 +65,10 @@ class Calendar:
     def visits(
         self, block: Block, sessions: tuple[Session, ...], week: int, turn: int
     ) -> tuple[tuple[Visit, ...], int]:
-        """The visits of a week of a block, and whose turn it is next in its rotation."""
+        """The visits of one week of a block, in order of their days, and the next turn of its rotation.
+
+        ``week`` is counted from 1 within the block. ``turn`` counts the turns that the rotation has taken.
+        """
         visits = []
         rotating = [session for session in sessions if not session.days] if block.rotation else []
         for session in sessions:
@@ -77,41 +83,50 @@ class Calendar:
         return tuple(visits), turn
 
     def visit(self, session: Session, day: int, week: int) -> Visit:
-        """A session on its day; one and the same object for all weeks in which it holds the same."""
-        own = self.entries(session, week)
+        """A session on its day. All weeks in which it holds the same sets share one object."""
+        own = self.groups(session, week)
         key = (session, day, own)
         visit: Visit = self.seen.get(key, lambda: Visit(self.header, session, day, own))
         return visit
 
-    def entries(self, session: Session, week: int) -> tuple[SetGroup, ...]:
-        """The entries of a session in a week of its block."""
+    def groups(self, session: Session, week: int) -> tuple[SetGroup, ...]:
+        """The groups of sets of a session in a week of its block."""
         number = session.block.first + week - 1
-        turns = tuple(
-            turn for several in self.adjusted.values() for one in several for turn in one.version(number)
+        versions = tuple(
+            version
+            for several in self.adjusted.values()
+            for one in several
+            for version in one.version(number)
         )
-        entries: tuple[SetGroup, ...] = self.own.get(
-            (session, week, turns),
+        groups: tuple[SetGroup, ...] = self.own.get(
+            (session, week, versions),
             lambda: tuple(
-                entry for line in session.prescriptions for entry in self.of_line(line, week, number, turns)
+                group
+                for line in session.prescriptions
+                for group in self.of_line(line, week, number, versions)
             ),
         )
-        return entries
+        return groups
 
     def of_line(
-        self, line: Prescription, week: int, number: int, turns: tuple[int, ...]
+        self, line: Prescription, week: int, number: int, versions: tuple[int, ...]
     ) -> tuple[SetGroup, ...]:
-        """The entries of a line in a week; the same objects for all weeks in which it reads the same."""
-        key = (line, line.version(week), turns)
-        entries: tuple[SetGroup, ...] = self.lines.get(key, lambda: self.entries_of(line, week, number))
-        return entries
+        """The groups of sets of a line in a week. Weeks in which it reads the same share the objects.
 
-    def entries_of(self, line: Prescription, week: int, number: int) -> tuple[SetGroup, ...]:
-        """The entries of a line in a week of its block, and the number of that week in the programme."""
-        entries = (self.entry(line, work, number) for work in line.in_week(week))
-        return tuple(entry for entry in entries if entry is not None)
+        ``week`` is counted within the block, ``number`` within the programme. ``versions`` tell which
+        of the athlete's adjustments hold in that week.
+        """
+        key = (line, line.version(week), versions)
+        groups: tuple[SetGroup, ...] = self.lines.get(key, lambda: self.groups_of(line, week, number))
+        return groups
 
-    def entry(self, line: Prescription, work: Work, week: int) -> SetGroup | None:
-        """The entry of a group of sets as the athlete does it; None where it is left out for them."""
+    def groups_of(self, line: Prescription, week: int, number: int) -> tuple[SetGroup, ...]:
+        """The groups of sets of a line. ``week`` is counted within the block, ``number`` in the programme."""
+        groups = (self.group(line, work, number) for work in line.in_week(week))
+        return tuple(group for group in groups if group is not None)
+
+    def group(self, line: Prescription, work: Work, week: int) -> SetGroup | None:
+        """A group of sets with the athlete's adjustments; None if the athlete leaves the exercise out."""
         adjusted = self.adjusted.get(self.header.named(work.exercise), ()) if self.adjusted else ()
         for adjustment in adjusted:
             if adjustment.leave_out:

@@ -1,4 +1,4 @@
-"""What a week, or any other tally, holds against one before it."""
+"""How a week, or any other tally, differs from an earlier one."""
 
 from __future__ import annotations
 
@@ -11,11 +11,12 @@ if TYPE_CHECKING:
 
 
 class Change:
-    """What a week, or any other tally, holds against one before it.
+    """How a week, or any other tally, differs from an earlier one.
 
-    ``sets``, ``repetitions`` and ``load`` are in % of what they were, ``load`` as the mean over exercises in
-    both whose load can be compared; ``reserve`` says by how many repetitions in reserve the exercises in both
-    are easier in the mean. None where it cannot be known.
+    ``sets``, ``repetitions`` and ``load`` are in % of the earlier value. ``load`` is the mean over the
+    exercises in both tallies whose loads can be compared. ``reserve`` is the change in repetitions in
+    reserve, the mean over the exercises in both: above 0 it has become easier. Each is None if it cannot be
+    known.
     """
 
     __slots__ = ("load", "repetitions", "reserve", "sets")
@@ -41,7 +42,7 @@ def _mean(numbers: Iterable[float | None]) -> float | None:
 
 def _load_change(before: list[SetGroup], after: list[SetGroup]) -> float | None:
     for unit in ("mass", "share", "percent"):
-        was, now = (_mean([entry.measured.get(unit) for entry in entries]) for entries in (before, after))
+        was, now = (_mean([group.measured.get(unit) for group in groups]) for groups in (before, after))
         if was and now is not None:
             return _in_percent(now, was)
     return None
@@ -49,7 +50,7 @@ def _load_change(before: list[SetGroup], after: list[SetGroup]) -> float | None:
 
 def _reserve_change(before: list[SetGroup], after: list[SetGroup]) -> float | None:
     was, now = (
-        _mean([entry.reserve.middle if entry.reserve else None for entry in entries])
-        for entries in (before, after)
+        _mean([group.reserve.middle if group.reserve else None for group in groups])
+        for groups in (before, after)
     )
     return None if was is None or now is None else now - was

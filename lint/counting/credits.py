@@ -1,4 +1,4 @@
-"""What one set of an exercise brings each muscle, group or area."""
+"""How much one set of an exercise counts for each muscle, muscle group or area."""
 
 from __future__ import annotations
 
@@ -10,14 +10,14 @@ if TYPE_CHECKING:
 
 DIRECT, FRACTIONAL, TOTAL = "direct", "fractional", "total"
 INDIRECT_WEIGHT = {DIRECT: 0.0, FRACTIONAL: 0.5, TOTAL: 1.0}
-"""What an indirect set counts in each kind of count (pelland-2026-frac)."""
+"""How much an indirect set counts, by kind of count (pelland-2026-frac)."""
 
 HELPING = {
     DIRECT: "not counting where it only helps",
     FRACTIONAL: "counting half where it helps",
     TOTAL: "counting in full where it helps",
 }
-"""What a set in which a muscle only helps counts, in words."""
+"""The same in words: how an indirect set, one in which the muscle only helps, counts."""
 
 
 _CREDITS: dict[Exercise, dict[str, float]] = {}
@@ -25,9 +25,9 @@ _GROUPS_OF: dict[str, tuple[str, ...]] = {}
 
 
 def credits_of(exercise: Exercise) -> dict[str, float]:
-    """What one set brings each muscle and each group: 1 direct, 0.5 indirect.
+    """How much one set counts for each muscle and each muscle group: 1 direct, 0.5 indirect.
 
-    A group takes the best weight among its muscles, never the sum.
+    A group takes the highest value among its muscles, never the sum.
     """
     known = _CREDITS.get(exercise)
     if known is None:
@@ -46,7 +46,7 @@ def _groups_of(muscle: str) -> tuple[str, ...]:
 
 
 def credit(exercise: Exercise, area: str) -> float:
-    """What one set brings an area of any kind: the best weight among its muscles; 0 for an unknown area."""
+    """How much one set counts for any area: the highest value among its muscles; 0 for an unknown area."""
     known = credits_of(exercise)
     if area in catalogue.credited:
         return known.get(area, 0.0)

@@ -1,4 +1,4 @@
-"""What a programme says outside its sessions: whom it is for, what for, and when."""
+"""What a programme says outside its sessions: the athlete, the goal, the dates."""
 
 from __future__ import annotations
 
@@ -18,12 +18,12 @@ if TYPE_CHECKING:
 
 
 class ProgrammeHeader:
-    """Goal, athlete, focus, dates and resources, for those who may see a part of a programme only.
+    """A programme's goal, athlete, focus, dates and resources, without its sessions.
 
-    A week, a session or a group of sets holds this and no way to the rest of the programme. So what is worked
-    out from it stays true as long as the part itself and this header say the same. There is one for each
-    athlete on a programme; `take` renews it when the programme is read again. ``today`` stands in where the
-    programme does not say when it starts.
+    A week, a visit and a group of sets hold this header and no link to the rest of the programme. So a result
+    that is worked out from one of them stays valid as long as that part and the header are unchanged. Each
+    athlete on a programme has a header of their own; `take` updates it when the programme is read again.
+    ``today`` is used if the programme states no start date.
     """
 
     __slots__ = (
@@ -57,7 +57,7 @@ class ProgrammeHeader:
         self.take(programme)
 
     def take(self, programme: Programme) -> None:
-        """Takes over what a later state of the programme says."""
+        """Updates the header from a newer reading of the programme."""
         self.name: str = programme.name
         self.place: Place = programme.place
         self.places: dict[str, Place] = programme.places
@@ -73,12 +73,12 @@ class ProgrammeHeader:
 
     @property
     def level(self) -> str:
-        """The athlete's level; empty where none is written."""
+        """The athlete's level; empty if none is written."""
         return self.athlete.level if self.athlete else ""
 
     @property
     def body_mass(self) -> float | None:
-        """The athlete's body mass in kg; None where none is written."""
+        """The athlete's body mass in kg; None if none is written."""
         return self.athlete.body_mass if self.athlete else None
 
     @property
@@ -87,12 +87,15 @@ class ProgrammeHeader:
         return self.resources.known
 
     def named(self, name: str) -> Exercise | str:
-        """What a name stands for: the exercise, or the name as it is compared where nobody knows it."""
+        """The exercise of this name; for an unknown exercise the name itself, folded for comparison."""
         return self.known.exercise(name) or fold(name)
 
     @property
     def equipment(self) -> frozenset[str] | None:
-        """What the athlete has to train with, the team's sets by name spelled out; None where not written."""
+        """The equipment that the athlete has, or None if none is written.
+
+        The name of an equipment set of the team is replaced by the pieces in that set.
+        """
         if self.athlete is None or not self.athlete.equipment:
             return None
         pieces = (self.resources.equipment.get(term.words, (term.words,)) for term in self.athlete.equipment)

@@ -1,8 +1,8 @@
-"""Programme -> what each week really holds. The one place that counts; rules read numbers and judge.
+"""Counts what each week of a programme holds. All counting is done here; rules read the numbers and judge.
 
-A `Tally` holds visits (sessions on their days) and answers how many sets they bring to an area, a joint
-action or a pattern. `Week`, `Visit` and the tallies of a day, a block or the programme are all tallies, so
-the same questions can be put to each. Every answer is a `Count`, which knows the lines that it came from.
+A `Tally` holds visits (sessions on their days). It answers how many sets they bring to an area, a joint
+action or a movement pattern. A visit, a day, a week, a block and the whole programme are all tallies, so each
+answers the same questions. Every answer is a `Count`, which knows the lines it came from.
 """
 
 from __future__ import annotations
@@ -34,8 +34,8 @@ if TYPE_CHECKING:
 class Ledger(Tally):
     """A whole programme on its calendar, as one athlete is to train it.
 
-    ``today`` stands in where it does not say when it starts; ``resources`` are what the team brings to it;
-    ``member`` is the athlete with what is adjusted for them, None where nobody is named.
+    ``today`` is used if the programme states no start date. ``resources`` are what the team provides.
+    ``member`` is the athlete with their adjustments, None if no athlete is named.
     """
 
     __slots__ = ("_calendar", "_recalled", "_tallies", "header", "member", "programme", "weeks")
@@ -58,9 +58,9 @@ class Ledger(Tally):
         self.lay_out(programme)
 
     def lay_out(self, programme: Programme) -> None:
-        """Takes on a later state of the programme.
+        """Lays out a newer reading of the programme.
 
-        Visits, weeks and what was counted of them stay the same objects as far as their sessions did.
+        Visits and weeks whose sessions are unchanged are reused as the same objects, with their counts.
         """
         self.programme = programme
         self.header.take(programme)
@@ -74,15 +74,18 @@ class Ledger(Tally):
             self._recalled.start_generation()
 
     def of_weeks(self, weeks: Iterable[Week]) -> Tally:
-        """All visits of several weeks."""
+        """A tally of all visits of these weeks."""
         return self.together(tuple(visit for week in weeks for visit in week.visits))
 
     def recall(self, work: Callable[..., Any], *of: Any) -> Any:
-        """What some work makes of parts of this ledger, and of limits: made again only once they change."""
+        """The result of ``work(*of)``, kept until one of the arguments changes.
+
+        The arguments are parts of this ledger, and limits.
+        """
         return self._recalled.get((work, *of), lambda: work(*of))
 
     def together(self, visits: tuple[Visit, ...]) -> Tally:
-        """A tally of several visits; the same one whenever it is asked for."""
+        """A tally of several visits. The same visits give the same object."""
         if len(visits) == 1:
             return visits[0]
         tally: Tally = self._tallies.get(visits, lambda: Tally(visits))
@@ -90,40 +93,40 @@ class Ledger(Tally):
 
     @property
     def today(self) -> date:
-        """The day that stands in where the programme does not say when it starts."""
+        """The day that is used if the programme states no start date."""
         return self.header.today
 
     @property
     def resources(self) -> TeamResources:
-        """What the team brings to it."""
+        """What the team provides: its exercises, equipment and room."""
         return self.header.resources
 
     @property
     def athlete(self) -> Athlete | None:
-        """Who trains it, where that is written."""
+        """The athlete who trains it; None if none is written."""
         return self.header.athlete
 
     @property
     def level(self) -> str:
-        """The athlete's level; empty where none is written."""
+        """The athlete's level; empty if none is written."""
         return self.header.level
 
     @property
     def known(self) -> Known:
-        """The exercises that it may name."""
+        """The exercises that the programme may name."""
         return self.header.known
 
     def named(self, name: str) -> Exercise | str:
-        """What a name stands for; see `ProgrammeHeader.named`."""
+        """The exercise of this name; see `ProgrammeHeader.named`."""
         return self.header.named(name)
 
     @property
     def equipment(self) -> frozenset[str] | None:
-        """What the athlete has to train with; see `ProgrammeHeader.equipment`."""
+        """The equipment that the athlete has; see `ProgrammeHeader.equipment`."""
         return self.header.equipment
 
     def of_block(self, block: Block) -> Tally:
-        """All visits of a block."""
+        """A tally of all visits of a block."""
         return self.of_weeks(self.weeks_of(block))
 
     def weeks_of(self, block: Block) -> tuple[Week, ...]:
@@ -131,11 +134,11 @@ class Ledger(Tally):
         return self.weeks[block.first - 1 : block.first - 1 + block.weeks]
 
     def typical_weeks(self) -> list[Week]:
-        """Weeks whose dose is what a block is about, outside rehabilitation."""
+        """The weeks with their block's usual training (see `Week.is_typical`), outside rehabilitation."""
         return [week for week in self.weeks if week.is_typical() and not week.rehabilitation]
 
     def like_weeks(self) -> list[tuple[Week, tuple[int, ...]]]:
-        """One week for each different content, with the numbers of all weeks that hold the same."""
+        """One week for each different content, with the numbers of all weeks that have this content."""
         alike: dict[tuple[object, ...], list[Week]] = {}
         for week in self.weeks:
             alike.setdefault((week.block, week.is_typical(), week.rehabilitation, week.visits), []).append(
@@ -145,17 +148,17 @@ class Ledger(Tally):
 
     @property
     def ends(self) -> date | None:
-        """Its last day; None where no start is written."""
+        """The last day of the programme; None if no start date is written."""
         starts = self.programme.starts
         return None if starts is None else starts + timedelta(days=7 * len(self.weeks) - 1)
 
     def day_number(self, day: date) -> int | None:
-        """The number of a calendar day from the start (1: the first day); None where no start is written."""
+        """The number of a date, counted from the start date as day 1; None if no start date is written."""
         starts = self.programme.starts
         return None if starts is None else (day - starts).days + 1
 
     def activities(self) -> list[tuple[int, Week, Activity]]:
-        """Every activity outside the gym on each of its days, by the day's number from the start."""
+        """Every activity outside the gym on each of its days: (day number from the start, week, activity)."""
         return [
             ((week.number - 1) * 7 + day, week, activity)
             for week in self.weeks
@@ -164,7 +167,7 @@ class Ledger(Tally):
         ]
 
     def events(self) -> list[tuple[int, Event]]:
-        """Dated events by their day's number from the start, in order."""
+        """The events with a date, in order: (day number from the start, event)."""
         dated = [
             (number, event)
             for event in self.programme.events
@@ -173,14 +176,14 @@ class Ledger(Tally):
         return sorted(dated, key=lambda pair: pair[0])
 
     def training_days(self) -> list[tuple[int, Week, Tally]]:
-        """Every day with a session, as the day's number from the start (1: the first day), in order."""
+        """Every day with a session, in order: (day number from the start, week, tally of the day)."""
         return [
             ((week.number - 1) * 7 + day, week, tally) for week in self.weeks for day, tally in week.days()
         ]
 
 
 class Lifter:
-    """An athlete with all their programmes that are known, those with a start day first and in order."""
+    """An athlete and all their known programmes, sorted by start date; those without one come last."""
 
     __slots__ = ("athlete", "plans", "resources", "today")
 

@@ -1,8 +1,8 @@
-"""How long a session takes: work, rest inside and between exercises, warm-up sets and preparation.
+"""How long a session takes: work, rest, changing over, warm-up sets and preparation.
 
-The core is the sum that trials print: sets x repetitions x tempo, and (sets - 1) x rest (loadit-2020). Around
-it stand what a gym adds: changing over to the next exercise, warm-up sets, preparation. All of it is a
-range, since lifters differ and coaches leave things open.
+The core is the sum printed in trials: sets x repetitions x tempo, plus (sets - 1) x rest (loadit-2020). Added
+to it is the time to change over to the next exercise, for warm-up sets and for preparation. Every time is a
+range, because lifters differ and coaches leave things open.
 """
 
 from __future__ import annotations
@@ -16,40 +16,41 @@ if TYPE_CHECKING:
     from ..model.sessions import Pairing, Prescription, Work
 
 REPETITION = Range(2, 4)
-"""Seconds of one repetition without a stated tempo: 1-2 up, 1-2 down (acsm-2009)."""
+"""Seconds of one repetition without a stated tempo: 1-2 s up and 1-2 s down (acsm-2009)."""
 
 AS_FAST_AS_POSSIBLE = 1.0
-"""Seconds of a phase written X (common practice, no source)."""
+"""Seconds of a tempo phase that is written X (common practice, no source)."""
 
 WALKING = Range(0.8, 1.5)
-"""Metres a second under load (common practice, no source)."""
+"""Walking speed under load, in metres per second (common practice, no source)."""
 
 OPEN_SET = Range(20, 45)
-"""Seconds of a set whose length is not stated (common practice, no source)."""
+"""Seconds of a set if its length is not stated (common practice, no source)."""
 
 REST = {"heavy": Range(120, 300), "light": Range(30, 90)}
-"""Seconds of rest where none is stated: 2-5 min for strength, 30-90 s for lighter work (us-pag-2018)."""
+"""Seconds of rest if none is stated: 2-5 min for strength, 30-90 s for lighter work (us-pag-2018)."""
 
 REST_OPEN = Range(30, 300)
-"""Seconds of rest where neither rest nor repetitions are stated: the two above together."""
+"""Seconds of rest if neither rest nor repetitions are stated: both ranges above together."""
 
 CHANGE_OVER = Range(60, 180)
 """Seconds from one exercise to the next: loading, walking, setting up (common practice, no source)."""
 
 NEXT_STATION = Range(5, 20)
-"""Seconds between members of a superset or circuit where no rest is stated (common practice, no source)."""
+"""Seconds between exercises of a superset or circuit without stated rest (common practice, no source)."""
 
 WARM_UP_SET = Range(60, 150)
 """Seconds of a warm-up set with its rest (common practice, no source)."""
 
 PREPARATION = Range(300, 600)
-"""Seconds of general preparation where a session lists any: 5-10 min (handbook convention, from memory)."""
+"""Seconds of general preparation if a session lists any: 5-10 min (handbook convention, from memory)."""
 
 
 class SessionTime:
-    """Seconds of a session, each a range: ``work`` under load, ``rest`` within exercises, ``around`` them.
+    """The time of a session in seconds, each part a range.
 
-    ``around`` holds change-overs, warm-up sets and preparation.
+    ``work`` is time under load and ``rest`` is rest between sets. ``around`` is changing over, warm-up sets
+    and preparation.
     """
 
     __slots__ = ("around", "rest", "work")
@@ -75,7 +76,11 @@ Line = tuple["Prescription", "tuple[tuple[Work, str], ...]"]
 
 
 def session_time(lines: Iterable[Line], *, prepared: bool, change_over: Range = CHANGE_OVER) -> SessionTime:
-    """The time of a session from its lines in order; ``prepared`` where it lists any preparation."""
+    """The time of a session from its lines, given in order.
+
+    ``prepared`` says whether it lists any preparation; ``change_over`` is the time between exercises in
+    seconds.
+    """
     time = SessionTime(NOTHING, NOTHING, PREPARATION if prepared else NOTHING)
     items = _items(lines)
     for item in items:
@@ -84,7 +89,7 @@ def session_time(lines: Iterable[Line], *, prepared: bool, change_over: Range = 
 
 
 def _items(lines: Iterable[Line]) -> list[list[Line]]:
-    """Lines drawn together into items: a superset or circuit is one, every other line its own."""
+    """Lines joined into items: a superset or circuit is one item, every other line is an item of its own."""
     items: list[list[Line]] = []
     open_pairing: Pairing | None = None
     for line in lines:
@@ -112,7 +117,7 @@ def _item_time(item: list[Line]) -> SessionTime:
 
 
 def _work_time(work: Work) -> Range:
-    """Seconds under load of a group of sets; work on each side in turn takes twice as long."""
+    """Seconds under load of a group of sets. Work on each side in turn takes twice as long."""
     sets = work.sets or NOTHING
     reps = work.reps.total(sets) if work.reps else None
     if work.hold is not None:
@@ -128,7 +133,7 @@ def _work_time(work: Work) -> Range:
 
 
 def set_time(work: Work) -> Range | None:
-    """Seconds of one set by its tempo, on each side; None where tempo or repetitions are not stated."""
+    """Seconds of one set by its tempo, for one side; None if tempo or repetitions are not stated."""
     reps = work.reps.a_set() if work.reps else None
     return None if reps is None or work.tempo is None else reps.by(_repetition(work))
 
@@ -141,7 +146,7 @@ def _repetition(work: Work) -> Range:
 
 
 def _rest_of(line: Prescription, works: tuple[tuple[Work, str], ...]) -> Range:
-    """Rest after every set of a line but its last."""
+    """The rest after every set of a line except its last."""
     rests = [((work.sets or NOTHING), _rest_after(line, work, slot)) for work, slot in works]
     rest = sum((sets.by(one) for sets, one in rests), NOTHING)
     last = rests[-1][1]
@@ -155,9 +160,11 @@ def _rest_after(line: Prescription, work: Work, slot: str) -> Range:
 
 
 def _rest_of_rounds(item: list[Line]) -> Range:
-    """The rest that a superset or circuit states for itself, after every round but the last.
+    """The rest in a superset or circuit that `_rest_of` does not count.
 
-    The members' own rests are counted with them, one too few for each member but the last of a round.
+    `_rest_of` leaves out the rest after the last set of a line. Within a round, though, every member but the
+    last is followed by another, so each of them has one rest more. If the superset or circuit states a rest
+    of its own, it comes after every round except the last.
     """
     paired = item[0][0].paired
     if paired is None:

@@ -1,4 +1,4 @@
-"""A group of like sets of one line: how many, of what, how hard."""
+"""A group of equal sets in one line: how many, of which exercise, how hard."""
 
 from __future__ import annotations
 
@@ -17,10 +17,10 @@ if TYPE_CHECKING:
     from .header import ProgrammeHeader
 
 LIGHT_FROM = 8
-"""Middle of the repetition range from which a slot is light (cp-spread)."""
+"""Sets are light if the middle of their repetition range is this or more, else heavy (cp-spread)."""
 
 EASY_ABOVE = 5
-"""Repetitions in reserve above which a set is no hard set."""
+"""A set that surely leaves more repetitions in reserve than this is not a hard set."""
 
 COMPOUND = (
     "squat",
@@ -35,25 +35,28 @@ COMPOUND = (
 """Movement patterns in which several joints share the work."""
 
 FAST_KINDS = ("plyometric", "ballistic")
-"""Work done for speed: its sets are counted, but never as hard sets."""
+"""Kinds of exercise done for speed. Their sets are counted, but never as hard sets."""
 
 BROKEN_UP = ("cluster", "drop set", "rest-pause")
-"""Methods with rest or a lighter load inside a set, so that it is longer than one load allows."""
+"""Methods with rest or a lighter load within a set: it can have more repetitions than its load allows."""
 
 LOWERED = ("eccentric", "lowering", "negative")
-"""Words in the names of exercises that only lower the load: a lifter lowers more than they can lift."""
+"""Words in names of exercises that only lower the load. A lifter can lower more than they can lift."""
 
 LIFTING = 2
-"""Where the lifting phase stands in a tempo."""
+"""Index of the lifting phase in a tempo."""
 
 
 class SetGroup:
-    """One group of like sets of one line: how many sets and repetitions, of what, how hard.
+    """A group of equal sets in one line: how many sets and repetitions, of which exercise, how hard.
 
-    ``sets`` are work sets of one visit; ``reps`` repetitions of all of them together, None where left open;
-    ``slot`` is ``heavy``, ``light`` or empty where no repetitions are stated; ``exercise`` is None where the
-    catalogue does not know it; ``side`` is ``left``, ``right`` or empty for both; ``best`` are the athlete's
-    best lifts on file for the exercise.
+    - ``sets``: the number of work sets in one visit.
+    - ``reps``: the repetitions of all these sets together; None if left open.
+    - ``hard``: whether they count as hard sets.
+    - ``slot``: ``heavy`` or ``light``; empty if no repetitions are stated.
+    - ``exercise``: None if the exercise is unknown.
+    - ``side``: ``left`` or ``right``; empty for both.
+    - ``best``: the athlete's best lifts on file for the exercise.
     """
 
     __slots__ = (
@@ -95,12 +98,12 @@ class SetGroup:
 
     @property
     def stated_effort(self) -> bool:
-        """Whether the coach wrote how hard it is meant to be."""
+        """Whether the coach wrote how hard the sets are meant to be."""
         return self.reserve is not None
 
     @property
     def reserve(self) -> Range | None:
-        """Repetitions in reserve, as stated or by the RPE (10 less it, zourdos-2016); None if not stated."""
+        """Repetitions in reserve, as stated or from the RPE (10 - RPE, zourdos-2016); None if not stated."""
         if self.work.rir is not None:
             return self.work.rir
         rpe = self.work.rpe
@@ -108,34 +111,37 @@ class SetGroup:
 
     @property
     def to_failure(self) -> bool:
-        """Whether the coach wrote that sets go on to failure, none left in reserve."""
+        """Whether the sets may go to failure.
+
+        They do if no reserve is left. Without a stated effort, they do if the repetitions are open (AMRAP).
+        """
         open_ended = self.work.reps is not None and not self.work.reps.sets
         return open_ended if self.reserve is None else self.reserve.low == 0
 
     @property
     def fast_tempo(self) -> bool:
-        """Whether the coach wrote that it goes up as fast as possible."""
+        """Whether the tempo says to lift as fast as possible."""
         return self.work.tempo is not None and self.work.tempo[LIFTING] is None
 
     @property
     def percent(self) -> Range | None:
-        """The load in % of the one-repetition maximum: as stated, by a best lift on file, or by an RM load.
+        """The load in % of the one-repetition maximum (1RM); None if it is not known.
 
-        None where neither is known. A best lift for several repetitions stands for the maximum that the curve
-        of the lift gives (nuzzo-2024).
+        It is stated, or follows from an RM load such as 10RM, or from a best lift on file. A best lift of
+        several repetitions is turned into a 1RM by the curve of the lift (nuzzo-2024).
         """
         load = self.work.load
         return None if load is None or load.span is None else self._percent_of(load, load.span)
 
     @property
     def percents(self) -> tuple[Range, ...]:
-        """The same set by set where the coach wrote a load for each, else once; empty where not known."""
+        """The load in % of 1RM of each set, if each has a load of its own, else once; empty if not known."""
         load = self.work.load
         found = [self._percent_of(load, value * load.pieces) for value in load.values] if load else []
         return tuple(one for one in found if one is not None)
 
     def _percent_of(self, load: Load, value: Range) -> Range | None:
-        """One of the values of a load, pieces together, in % of the one-repetition maximum."""
+        """One value of a load, all pieces together, in % of 1RM; None if it is not known."""
         if load.kind == "percent":
             return value
         if load.kind == "rm":
@@ -149,18 +155,17 @@ class SetGroup:
 
     @property
     def strongest(self) -> tuple[BestLift, float] | None:
-        """The best lift on file that stands for most, and its one-repetition maximum in kg.
+        """The best lift on file with the highest 1RM, and that 1RM in kg; None if none is known.
 
-        The lifter's own mass is in it where it is lifted. None where nothing is known.
+        The 1RM includes the lifter's own mass if the best lift was given on top of it.
         """
         known = [(lift, one) for lift in self.best if (one := self._maximum(lift)) is not None and one > 0]
         return max(known, key=lambda pair: pair[1], default=None)
 
     def kilograms_at(self, percent: Range) -> Range | None:
-        """What to load, in kg, for a share of the one-repetition maximum in %, by the best lift on file.
+        """The load in kg, all pieces together, for a percentage of 1RM; None if no best lift is known.
 
-        All pieces together; the lifter's own mass is taken off where the best lift was given on top of it.
-        None where no best lift is known.
+        The lifter's own mass is subtracted if the best lift was given on top of it.
         """
         strongest = self.strongest
         if strongest is None:
@@ -172,11 +177,11 @@ class SetGroup:
 
     @property
     def curve(self) -> str:
-        """The lift whose curve of repetitions fits it; empty for the main one (see curves)."""
+        """The lift whose repetition curve fits the exercise; empty for the main curve (see `curves`)."""
         return curves.curve_of(self.exercise.name) if self.exercise else ""
 
     def _lifted(self, load: Load, value: Range) -> Range | None:
-        """A value in kg; the lifter's own mass included where the load is given on top of it."""
+        """A value of a load in kg, with the lifter's own mass if given on top of it; None if not known."""
         if load.kind == "mass":
             return value
         mass = self.programme.body_mass
@@ -184,8 +189,10 @@ class SetGroup:
 
     @property
     def measured(self) -> dict[str, float]:
-        """The middle of its load by what it can be compared in: ``mass`` in kg, ``share`` in % of body mass,
-        ``percent`` of the maximum. Empty for a label, a repetition maximum, or where nothing is stated.
+        """The middle of the load in each unit in which it can be compared.
+
+        ``mass`` is in kg, ``share`` in % of body mass, ``percent`` in % of 1RM. Empty for a label, an RM load
+        or no load.
         """
         load = self.work.load
         if load is None or load.span is None or load.kind not in ("mass", "bodyweight", "share", "percent"):
@@ -199,14 +206,14 @@ class SetGroup:
         return {unit: span.middle for unit, span in spans.items() if span is not None}
 
     def _maximum(self, best: BestLift) -> float | None:
-        """The one-repetition maximum that a best lift stands for, in kg."""
+        """The 1RM in kg that follows from a best lift; None if it is not known."""
         percent = curves.percent_for(best.reps, self.curve)
         lifted = self._lifted(best.load, best.load.span) if best.load.span else None
         return None if lifted is None or percent is None else lifted.middle * 100 / percent
 
     @property
     def set_time(self) -> Range | None:
-        """Seconds of one set by its tempo; None where tempo or repetitions are left open."""
+        """Seconds of one set by its tempo; None if tempo or repetitions are left open."""
         return set_time(self.work)
 
     @property
@@ -217,7 +224,7 @@ class SetGroup:
 
     @property
     def broken_up(self) -> bool:
-        """Whether there is rest, or a lighter load, inside a set."""
+        """Whether there is rest or a lighter load within a set."""
         line, reps = self.prescription, self.work.reps
         return bool(reps and reps.parts) or line.cluster_rest is not None or line.method in BROKEN_UP
 
@@ -228,11 +235,11 @@ class SetGroup:
 
     @property
     def sure(self) -> bool:
-        """Whether its sets and its muscles are both known."""
+        """Whether both the number of sets and the exercise are known."""
         return self.exercise is not None and self.work.readable
 
     def trains(self, actions: Iterable[str]) -> bool:
-        """Whether one of these joint actions or patterns is what the exercise is for."""
+        """Whether the exercise is for one of these joint actions or patterns."""
         exercise = self.exercise
         return exercise is not None and any(
             action in exercise.actions or action in exercise.patterns for action in actions

@@ -1,6 +1,7 @@
-"""How many sets visits bring to an area, a joint action or a pattern.
+"""Counts the sets that visits bring to an area, a joint action or a movement pattern.
 
-A `Tally` holds visits and answers questions. Every answer is a `Count`, which knows the lines it came from.
+A `Tally` holds visits and answers questions about them. Every answer is a `Count`, which knows the lines it
+came from.
 """
 
 from __future__ import annotations
@@ -28,7 +29,7 @@ if TYPE_CHECKING:
 
 
 class CountedSets:
-    """What one entry of one visit brings to a count: its sets, already weighted."""
+    """What one group of sets (``entry``) of one visit brings to a count: its ``sets``, already weighted."""
 
     __slots__ = ("entry", "sets", "visit")
 
@@ -39,7 +40,7 @@ class CountedSets:
 
 
 class Count:
-    """A number of sets (a range where the coach wrote one) and the parts that it came from."""
+    """A number of sets (a range if the coach wrote one) and the parts it came from."""
 
     __slots__ = ("high", "low", "parts")
 
@@ -63,18 +64,18 @@ class Count:
 
     @property
     def most(self) -> str:
-        """The high end in words: ``12``, or ``up to 12`` where the count is a range."""
+        """The high end in words: ``12``, or ``up to 12`` if the count is a range."""
         return plain(self.high) if self.low == self.high else f"up to {plain(self.high)}"
 
     def __bool__(self) -> bool:
         return self.high > 0
 
     def lines(self) -> list[tuple[Prescription, Range]]:
-        """The prescriptions that it came from, in the order of the file, each with its sets."""
+        """The prescriptions it came from, in the order of the file, each with its sets."""
         return sorted(self.by_line().items(), key=lambda pair: (pair[0].place.start, pair[0].order))
 
     def by_line(self) -> dict[Prescription, Range]:
-        """The same in any order."""
+        """The prescriptions it came from, in the order of ``parts``, each with its sets."""
         found: dict[Prescription, Range] = {}
         for part in self.parts:
             line = part.entry.prescription
@@ -82,19 +83,19 @@ class Count:
         return found
 
     def days(self) -> list[int]:
-        """The days it falls on, each once."""
+        """The numbers of the days it falls on, in order and once each."""
         return sorted({part.visit.day for part in self.parts if part.visit.day and part.sets.high})
 
     def occasions(self) -> int:
-        """The days it falls on; sessions without a stated day count for a day each."""
+        """On how many days it falls. A session without a stated day counts as a day of its own."""
         return len({part.visit.day or part.visit for part in self.parts if part.sets.high})
 
     def where(self, test: Callable[[SetGroup], bool]) -> Count:
-        """The part of it that comes from entries which pass a test."""
+        """The part of it that comes from groups of sets which pass a test."""
         return Count([part for part in self.parts if test(part.entry)])
 
     def repetitions(self) -> Range:
-        """Repetitions of all its sets, those left open counting none; indirect sets count in full."""
+        """The repetitions of all its sets. Open repetitions count 0; indirect sets count in full."""
         return sum((part.entry.reps for part in self.parts if part.entry.reps), NOTHING)
 
 
@@ -102,7 +103,7 @@ NO_SETS = Count([])
 
 
 def counted_lines(*counts: Count) -> tuple[Related, ...]:
-    """The lines that counts came from, each with its sets, in the order of the file and once each."""
+    """The lines that these counts came from, each with its sets, in the order of the file and once each."""
     seen: dict[Prescription, Range] = {}
     for count in counts:
         for line, sets in count.by_line().items():
@@ -115,9 +116,10 @@ def counted_lines(*counts: Count) -> tuple[Related, ...]:
 
 
 class Tally:
-    """Visits, and how many sets they bring to whatever a rule asks about; an answer is worked out once.
+    """Visits, and how many sets they bring to whatever a rule asks about.
 
-    What several visits bring is drawn together from what each of them brings.
+    The answer for several visits is put together from the answers of each. Answers are kept, so each is
+    worked out once.
     """
 
     __slots__ = ("_answers", "visits")
@@ -127,29 +129,32 @@ class Tally:
         self._answers: dict[tuple[object, ...], Any] = {}
 
     def entries(self) -> Iterator[tuple[Visit, SetGroup]]:
-        """Every entry with its visit."""
+        """Every group of sets with its visit."""
         for visit in self.visits:
-            for entry in visit.own:
-                yield visit, entry
+            for group in visit.own:
+                yield visit, group
 
     def _once(self, asked: tuple[object, ...], answer: Callable[..., Any]) -> Any:
-        """What was answered when it was last asked, else what ``answer`` makes of the question."""
+        """The kept answer to ``asked``, a name and arguments. The first time, ``answer`` works it out."""
         known = self._answers.get(asked)
         if known is None:
             known = self._answers[asked] = answer(*asked[1:])
         return known
 
     def sets(self, area: str, count: str = FRACTIONAL, *, hard: bool = True, side: str = "") -> Count:
-        """Work sets for a muscle, a group or any other area, by the kind of count.
+        """The work sets for a muscle, a muscle group or any other area, by the kind of count (see `credits`).
 
-        ``hard`` leaves easy and fast work out. Work of one side counts for that side: without ``side`` the
-        side that has more is meant.
+        ``hard`` leaves out easy and fast work. One-sided work counts for its side only. Without ``side``, the
+        side with more sets is counted.
         """
         found: Count = self._once(("sets", area, count, hard, side), self._count_sets)
         return found
 
     def brings(self, area: str, count: str = TOTAL, test: Callable[[SetGroup], bool] | None = None) -> bool:
-        """Whether there is any set for an area, hard or not; with a test, of an entry that passes it."""
+        """Whether any set, hard or not, counts for an area.
+
+        With a test, the set must come from a group of sets that passes it.
+        """
         counts = (visit._of_area(area, count, False) for visit in self.visits)
         return any(one.high and (test is None or one.where(test)) for one in counts)
 
@@ -159,16 +164,16 @@ class Tally:
 
     @property
     def one_sided(self) -> bool:
-        """Whether any of it is done by one side alone."""
+        """Whether any of it is done with one side only."""
         return any(visit.is_one_sided for visit in self.visits)
 
     def groups(self) -> list[str]:
-        """Muscle groups that get anything, direct or indirect, in the order of the body."""
+        """The muscle groups that get any sets, direct or indirect, in the order of the body."""
         got = {group for visit in self.visits for group in visit.credited()}
         return [group for group in catalogue.groups if group in got]
 
     def for_actions(self, actions: Iterable[str], *, hard: bool = False, side: str = "") -> Count:
-        """Direct sets of joint actions or patterns; an exercise that serves several of them counts once."""
+        """Direct sets of joint actions or patterns. An exercise that serves several of them counts once."""
         found: Count = self._once(("actions", tuple(actions), hard, side), self._count_actions)
         return found
 
@@ -183,53 +188,59 @@ class Tally:
     def _count_all(self, hard: bool) -> Count:
         return Count(
             [
-                CountedSets(visit, entry, entry.sets)
-                for visit, entry in self.entries()
-                if entry.hard or not hard
+                CountedSets(visit, group, group.sets)
+                for visit, group in self.entries()
+                if group.hard or not hard
             ]
         )
 
     def how_often(self, test: Callable[[SetGroup], bool]) -> int:
-        """On how many visits there is at least one set of an entry that passes a test."""
-        return sum(any(entry.sets.high and test(entry) for entry in visit.own) for visit in self.visits)
+        """The number of visits with at least one set from a group of sets that passes a test."""
+        return sum(any(group.sets.high and test(group) for group in visit.own) for visit in self.visits)
 
     def by_exercise(self, test: Callable[[SetGroup], bool]) -> list[Count]:
-        """The sets of each known exercise, of entries that pass a test; the better side of one-sided work."""
+        """The sets of each known exercise, from groups of sets that pass a test.
+
+        Of one-sided work, the side with more sets is counted.
+        """
         parts: dict[Exercise, list[CountedSets]] = {}
-        for visit, entry in self.entries():
-            if entry.exercise is not None and test(entry):
-                parts.setdefault(entry.exercise, []).append(CountedSets(visit, entry, entry.sets))
+        for visit, group in self.entries():
+            if group.exercise is not None and test(group):
+                parts.setdefault(group.exercise, []).append(CountedSets(visit, group, group.sets))
         return [_on_side(of_one, "") for of_one in parts.values()]
 
     def lifts(self) -> dict[Exercise | str, list[SetGroup]]:
-        """What is done of each exercise, unknown ones by name as it is compared; sets of 0 left out."""
+        """The groups of sets of each exercise. Groups of 0 sets are left out.
+
+        An unknown exercise stands under its name, folded for comparison.
+        """
         lifts: dict[Exercise | str, list[SetGroup]] = self._once(("lifts",), self._lifts)
         return lifts
 
     def _lifts(self) -> dict[Exercise | str, list[SetGroup]]:
         found: dict[Exercise | str, list[SetGroup]] = {}
-        for _, entry in self.entries():
-            if entry.sets.high:
-                found.setdefault(entry.exercise or fold(entry.name), []).append(entry)
+        for _, group in self.entries():
+            if group.sets.high:
+                found.setdefault(group.exercise or fold(group.name), []).append(group)
         return found
 
     def unsure(self) -> list[SetGroup]:
-        """Entries that cannot be counted: the exercise or the sets are unknown."""
-        return [entry for visit in self.visits for entry in visit.own_unsure]
+        """Groups of sets that cannot be counted, because the exercise or the number of sets is unknown."""
+        return [group for visit in self.visits for group in visit.own_unsure]
 
     def could_hold(self, actions: Iterable[str] = (), areas: Iterable[str] = ()) -> bool:
-        """Whether a line that cannot be counted may train one of these."""
+        """Whether a group of sets that cannot be counted may train one of these."""
         wanted, muscles = tuple(actions), tuple(areas)
-        for entry in self.unsure():
-            if entry.exercise is None or entry.trains(wanted):
+        for group in self.unsure():
+            if group.exercise is None or group.trains(wanted):
                 return True
-            if any(credit(entry.exercise, area) for area in muscles):
+            if any(credit(group.exercise, area) for area in muscles):
                 return True
         return False
 
 
 def _together(counts: list[Count], side: str) -> Count:
-    """The sum of what several visits bring, on the side that is asked for, else on the one that has more."""
+    """The sum of the counts of several visits, for ``side`` or else for the side with more sets."""
     counts = [count for count in counts if count.parts]
     if not counts:
         return NO_SETS
@@ -239,7 +250,7 @@ def _together(counts: list[Count], side: str) -> Count:
 
 
 def _on_side(parts: list[CountedSets], side: str) -> Count:
-    """The parts that a side does; without one the side that has more is meant."""
+    """The sum of the parts that a side does. Without ``side``, the side with more sets is counted."""
     if side:
         return Count([part for part in parts if part.entry.side in ("", side)])
     left = Count([part for part in parts if part.entry.side != "right"])
@@ -248,9 +259,10 @@ def _on_side(parts: list[CountedSets], side: str) -> Count:
 
 
 class Visit(Tally):
-    """A session on one day of a week; ``day`` is 1 to 7 from the start day, 0 where none is stated.
+    """A session on one day of a week. ``day`` is 1 to 7, counted from the start day; 0 if none is stated.
 
-    ``is_one_sided`` says whether any of it is done by one side alone.
+    ``own`` are its groups of sets, ``own_unsure`` those of them that cannot be counted. ``is_one_sided`` says
+    whether any of them is done with one side only.
     """
 
     __slots__ = ("_by_action", "_by_area", "day", "is_one_sided", "own", "own_unsure", "programme", "session")
@@ -263,38 +275,41 @@ class Visit(Tally):
         self.session = session
         self.day = day
         self.own = own
-        self.own_unsure = [entry for entry in own if not entry.sure]
-        self.is_one_sided = any(entry.side for entry in own)
+        self.own_unsure = [group for group in own if not group.sure]
+        self.is_one_sided = any(group.side for group in own)
         self._by_area: dict[str, list[tuple[SetGroup, float]]] | None = None
         self._by_action: dict[str, list[SetGroup]] | None = None
 
     def let_go(self) -> None:
-        """Forgets what was counted, which points back at it: so it is all freed without being looked for."""
+        """Drops the kept answers and the link to itself.
+
+        Both point back at the visit. Without them it is freed at once, not by the garbage collector.
+        """
         self.visits = ()
         self._answers.clear()
 
     def credited(self) -> dict[str, list[tuple[SetGroup, float]]]:
-        """What trains each muscle and group, with the weight of a set: 1 direct, 0.5 indirect."""
+        """What trains each muscle and muscle group, with the weight of a set: 1 direct, 0.5 indirect."""
         if self._by_area is None:
             self._by_area = {}
-            for entry in self.own:
-                if entry.exercise is not None:
-                    for name, weight in credits_of(entry.exercise).items():
-                        self._by_area.setdefault(name, []).append((entry, weight))
+            for group in self.own:
+                if group.exercise is not None:
+                    for name, weight in credits_of(group.exercise).items():
+                        self._by_area.setdefault(name, []).append((group, weight))
         return self._by_area
 
     def _training(self, area: str) -> list[tuple[SetGroup, float]]:
-        """What trains an area of any kind, with the weight of a set."""
+        """The groups of sets that train an area of any kind, with the weight of a set."""
         if area in catalogue.credited:
             return self.credited().get(area, [])
         return [
-            (entry, weight)
-            for entry in self.own
-            if entry.exercise is not None and (weight := credit(entry.exercise, area))
+            (group, weight)
+            for group in self.own
+            if group.exercise is not None and (weight := credit(group.exercise, area))
         ]
 
     def _of_area(self, area: str, count: str, hard: bool) -> Count:
-        """All sets that it brings to an area, whichever side does them."""
+        """All its sets for an area, whichever side does them."""
         if area in catalogue.credited and area not in self.credited():
             return NO_SETS
         found: Count = self._once(("area", area, count, hard), self._count_area)
@@ -304,42 +319,42 @@ class Visit(Tally):
         indirect = INDIRECT_WEIGHT[count]
         return Count(
             [
-                CountedSets(self, entry, entry.sets if weight == 1.0 else entry.sets * indirect)
-                for entry, weight in self._training(area)
-                if (entry.hard or not hard) and (weight == 1.0 or indirect)
+                CountedSets(self, group, group.sets if weight == 1.0 else group.sets * indirect)
+                for group, weight in self._training(area)
+                if (group.hard or not hard) and (weight == 1.0 or indirect)
             ]
         )
 
     def _of_actions(self, actions: tuple[str, ...], hard: bool) -> Count:
-        """All direct sets of joint actions or patterns, whichever side does them."""
+        """All its direct sets of joint actions or patterns, whichever side does them."""
         found: Count = self._once(("serving", actions, hard), self._count_serving)
         return found
 
     def _count_serving(self, actions: tuple[str, ...], hard: bool) -> Count:
-        entries = [entry for entry in self._serving(actions) if entry.hard or not hard]
-        return Count([CountedSets(self, entry, entry.sets) for entry in entries])
+        groups = [group for group in self._serving(actions) if group.hard or not hard]
+        return Count([CountedSets(self, group, group.sets) for group in groups])
 
     def _serving(self, actions: tuple[str, ...]) -> list[SetGroup]:
-        """Entries whose exercise is for one of these joint actions or patterns, in order."""
+        """Groups of sets whose exercise is for one of these joint actions or patterns, in order."""
         if self._by_action is None:
             self._by_action = {}
-            for entry in self.own:
-                if entry.exercise is not None:
-                    for name in dict.fromkeys((*entry.exercise.actions, *entry.exercise.patterns)):
-                        self._by_action.setdefault(name, []).append(entry)
+            for group in self.own:
+                if group.exercise is not None:
+                    for name in dict.fromkeys((*group.exercise.actions, *group.exercise.patterns)):
+                        self._by_action.setdefault(name, []).append(group)
         if len(actions) == 1:
             return self._by_action.get(actions[0], [])
-        serving = {entry for action in actions for entry in self._by_action.get(action, ())}
-        return [entry for entry in self.own if entry in serving] if serving else []
+        serving = {group for action in actions for group in self._by_action.get(action, ())}
+        return [group for group in self.own if group in serving] if serving else []
 
     def time(self, *, prepared: bool | None = None, change_over: Range = CHANGE_OVER) -> SessionTime:
-        """How long it takes; ``prepared`` and ``change_over`` (s) stand in for what is otherwise assumed."""
+        """How long it takes. ``prepared`` and ``change_over`` (s) replace what is otherwise assumed."""
         if prepared is None:
             prepared = bool(self.session.preparation)
         return session_time(self._timed(), prepared=prepared, change_over=change_over)
 
     def time_of(self, line: Prescription) -> SessionTime:
-        """How long one of its lines takes; of a superset or circuit, all of it."""
+        """How long one of its lines takes. In a superset or circuit, this is the time of the whole."""
         together = [
             timed
             for timed in self._timed()
@@ -349,6 +364,6 @@ class Visit(Tally):
 
     def _timed(self) -> list[tuple[Prescription, tuple[tuple[Work, str], ...]]]:
         lines: dict[Prescription, list[tuple[Work, str]]] = {}
-        for entry in self.own:
-            lines.setdefault(entry.prescription, []).append((entry.work, entry.slot))
+        for group in self.own:
+            lines.setdefault(group.prescription, []).append((group.work, group.slot))
         return [(line, tuple(works)) for line, works in lines.items()]

@@ -1,4 +1,4 @@
-"""What a team brings to its programmes besides limits: exercises of its own, equipment, the room."""
+"""What a team provides for its programmes besides limits: its own exercises, equipment, the room."""
 
 from __future__ import annotations
 
@@ -10,10 +10,13 @@ if TYPE_CHECKING:
 
 
 class TeamResources:
-    """Exercises a programme may name, equipment sets by name, stations of the room, athletes at once.
+    """What a team provides for its programmes.
 
-    ``together`` is 0 where the team does not say how many train at once; ``screened`` says that it has stated
-    once for all that athletes are screened.
+    - ``known``: the exercises that a programme may name.
+    - ``equipment``: the team's equipment sets by name, each with its pieces.
+    - ``stations``: how many of each station the room has.
+    - ``together``: how many athletes train at the same time; 0 if not stated.
+    - ``screened``: whether the team states, once for all, that its athletes are screened.
     """
 
     __slots__ = ("equipment", "known", "screened", "stations", "together")
@@ -27,4 +30,4 @@ class TeamResources:
 
 
 NO_RESOURCES = TeamResources()
-"""A team that has said nothing."""
+"""A team that has stated nothing."""

@@ -17,17 +17,17 @@ if TYPE_CHECKING:
     from .session_time import SessionTime
 
     Together = Callable[[tuple[Visit, ...]], Tally]
-    """The tally of several visits; the same one whenever it is asked for."""
+    """Gives the tally of several visits. The same visits give the same object."""
 
     WeeksOf = Callable[[Block], tuple["Week", ...]]
-    """The weeks of a block."""
+    """Gives the weeks of a block."""
 
 
 class Week(Tally):
     """A week of the programme: its number, its block and its visits in order.
 
-    ``first_back`` says whether it is the week in which an athlete returns, ``rehabilitation`` whether it
-    begins before a stage of rehabilitation has ended. Of the rest of the programme it knows its block alone.
+    ``first_back`` says whether it is the first week after a break (phase "return"). ``rehabilitation`` says
+    whether it begins before a stage of rehabilitation ends. Of the programme it knows only its own block.
     """
 
     __slots__ = ("_together", "_weeks_of", "block", "first_back", "number", "programme", "rehabilitation")
@@ -49,7 +49,10 @@ class Week(Tally):
         self._weeks_of = weeks_of
 
     def set_in(self, block: Block, number: int, phase_before: str) -> None:
-        """Puts it where it stands in the programme as it is now."""
+        """Sets where the week stands in the programme as last read.
+
+        ``phase_before`` is the phase of the week before, empty for the first.
+        """
         self.block = block
         self.number = number
         self.first_back = self.phase == "return" and phase_before != "return"
@@ -57,11 +60,11 @@ class Week(Tally):
 
     @property
     def phase(self) -> str:
-        """The phase of its block, else of the programme."""
+        """The phase of its block, or else of the programme."""
         return self.block.phase or self.programme.phase
 
     def is_typical(self) -> bool:
-        """Whether its dose is what the block is about: no deload, taper or test, and no first week back."""
+        """Whether it holds the block's usual training: no deload, taper or test, and no first week back."""
         return not self.block.deload and self.phase not in ("taper", "test") and not self.first_back
 
     def time(self) -> SessionTime:
@@ -69,7 +72,7 @@ class Week(Tally):
         return sum((visit.time() for visit in self.visits), NO_TIME)
 
     def means(self, area: str) -> bool:
-        """Whether its block, or the programme, means to train an area; without a focus it means all."""
+        """Whether its block, or else the programme, has an area in its focus. No focus means all areas."""
         terms = self.block.focus or self.programme.focus
         if not terms:
             return True
@@ -77,11 +80,11 @@ class Week(Tally):
         return any(wanted.intersection(catalogue.area(term.words) or ()) for term in terms)
 
     def days(self) -> list[tuple[int, Tally]]:
-        """Each training day with all its visits."""
+        """Each training day in order, with a tally of all its visits."""
         return [(day, self._together(visits)) for day, visits in self.by_day()]
 
     def by_day(self) -> list[tuple[int, tuple[Visit, ...]]]:
-        """The visits of each training day, in order."""
+        """Each training day in order, with its visits. Visits without a day are left out."""
         found: dict[int, tuple[Visit, ...]] = {}
         for visit in self.visits:
             if visit.day:
@@ -89,16 +92,16 @@ class Week(Tally):
         return sorted(found.items())
 
     def weeks_of_block(self) -> tuple[Week, ...]:
-        """The weeks of its block, itself among them, in order."""
+        """All weeks of its block in order, this one included."""
         return self._weeks_of(self.block)
 
     def all_of_block(self) -> Tally:
-        """All visits of its block."""
+        """A tally of all visits of its block."""
         return self._together(tuple(visit for week in self.weeks_of_block() for visit in week.visits))
 
 
 def _in_rehabilitation(programme: ProgrammeHeader, week: int) -> bool:
-    """Whether stage, adviser and end date are written down and the week begins before that is past."""
+    """Whether the week begins on or before the end date. False unless stage, adviser and end are written."""
     stage = programme.rehabilitation
     if stage is None or not (stage.stage and stage.adviser and stage.until):
         return False

@@ -1,3 +1,3 @@
-"""What a rule, or the reading, says about a place in a file."""
+"""Findings: what a rule or the reader says about a place in a file."""
 
 from __future__ import annotations

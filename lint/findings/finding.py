@@ -1,4 +1,4 @@
-"""What a rule, or the reader, says about a place in a file."""
+"""Findings: what a rule or the reader says about a place in a file."""
 
 from __future__ import annotations
 
@@ -17,7 +17,7 @@ SEVERITIES: tuple[Severity, ...] = ("note", "warning", "error")
 
 
 class Related:
-    """A further place that a finding speaks of, with a few words on it."""
+    """Another place that a finding mentions, with a few words about it."""
 
     __slots__ = ("place", "words")
 
@@ -27,7 +27,7 @@ class Related:
 
 
 class Edit:
-    """Replaces the words at a place by others; ``label`` says what that does, in the coach's words."""
+    """Replaces the text at a place with ``words``. ``label`` tells the coach what the edit does."""
 
     __slots__ = ("label", "place", "words")
 
@@ -38,14 +38,17 @@ class Edit:
 
 
 class Finding:
-    """A located statement: what was counted, what was wanted, what to change.
+    """What was counted at a place, what was wanted, and what to change.
 
-    ``rule`` is the name of the rule, or of the reader's own check; ``where`` names the place in the coach's
-    words; ``subject`` is what a finding is about where that can turn up in several places (a muscle, a pair):
-    findings of one rule on one subject are one. ``weeks`` are the week numbers it holds for (none: not bound
-    to weeks); ``excess`` orders findings of one subject, the largest being the one to print, and ``worst``
-    are the weeks of which its words hold where other weeks hold less.
-    ``why``, ``sources`` and ``confidence`` are the rule's own; the registry sets them.
+    - ``rule``: the name of the rule, or of the reader's own check.
+    - ``where``: the place in the coach's words.
+    - ``subject``: what the finding is about, if that can turn up in several places (a muscle, a pair).
+      Findings of one rule on one subject are merged into one; without a subject, those at one place.
+    - ``weeks``: the numbers of the weeks it is about; empty if it does not depend on weeks.
+    - ``excess``: ranks findings that are merged. The most severe is printed, and of those the one with the
+      largest excess.
+    - ``worst``: the weeks for which its numbers hold, if they do not hold for all of ``weeks``.
+    - ``why``, ``sources`` and ``confidence``: set from the rule when the rule is run.
     """
 
     __slots__ = (
@@ -118,7 +121,7 @@ def found(
     weeks: tuple[int, ...] = (),
     excess: float = 0.0,
 ) -> Finding:
-    """A finding as a rule yields it: as serious as the rule is, unless a lesser ``severity`` is given."""
+    """A finding for a rule to yield. It gets the rule's severity, unless ``severity`` is lower."""
     return Finding(
         "",
         severity,

@@ -1,3 +1,3 @@
-"""Texts, places in them, and the files that they come from."""
+"""Texts, the places in them, and the files they come from."""
 
 from __future__ import annotations

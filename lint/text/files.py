@@ -1,4 +1,4 @@
-"""The text of a file: only regular files, of a bearable size, in UTF-8."""
+"""Reads files as text: regular files only, up to a size limit, in UTF-8."""
 
 from __future__ import annotations
 
@@ -12,10 +12,10 @@ if TYPE_CHECKING:
     from .places import Place
 
 LONGEST_FILE = 4_000_000
-"""Bytes of a file, and characters of a text, that are still read."""
+"""The size limit: bytes of a file, or characters of a text that is already decoded."""
 
 _MARKS = (
-    (b"\xff\xfe\x00\x00", "UTF-32"),
+    (b"\xff\xfe\x00\x00", "UTF-32"),  # before UTF-16: its mark begins with the mark of UTF-16
     (b"\x00\x00\xfe\xff", "UTF-32"),
     (b"\xff\xfe", "UTF-16"),
     (b"\xfe\xff", "UTF-16"),
@@ -23,9 +23,9 @@ _MARKS = (
 
 
 class UnreadableError(Exception):
-    """A file that gives no text; ``place`` is where it stops being readable.
+    """Raised for a file that cannot be read as text.
 
-    ``opened`` is False where the file itself could not be opened.
+    ``place`` is where it stops being readable. ``opened`` is False if the file could not be opened at all.
     """
 
     opened = True
@@ -36,7 +36,7 @@ class UnreadableError(Exception):
 
 
 class NotOpenedError(UnreadableError):
-    """A file that could not be opened; its words say why: ``it is a folder``."""
+    """The file could not be opened. The message is the reason, such as ``it is a folder``."""
 
     opened = False
 
@@ -45,11 +45,11 @@ class NotOpenedError(UnreadableError):
 
 
 class TooLargeError(UnreadableError):
-    """A file of more than `LONGEST_FILE` bytes."""
+    """The file has more than `LONGEST_FILE` bytes."""
 
 
 class OtherEncodingError(UnreadableError):
-    """A file in an ``encoding`` of wider units."""
+    """The file is in UTF-16 or UTF-32; ``encoding`` names it."""
 
     def __init__(self, place: Place, encoding: str) -> None:
         super().__init__(place, encoding)
@@ -57,7 +57,10 @@ class OtherEncodingError(UnreadableError):
 
 
 class NotUtf8Error(UnreadableError):
-    """A ``byte`` that cannot stand there in UTF-8; not ``whole``: the file ends within a character."""
+    """The file has a ``byte`` that is not valid UTF-8 at this place.
+
+    ``whole`` is False if the fault reaches the end of the file, so that a character may have been cut off.
+    """
 
     def __init__(self, place: Place, byte: int, *, whole: bool) -> None:
         super().__init__(place, f"{byte:02X}")
@@ -77,7 +80,7 @@ def content(path: str) -> str:
 
 
 def decoded(name: str, data: bytes) -> str:
-    """The text that a file's bytes hold. Raises UnreadableError."""
+    """The text in ``data``, the bytes of the file ``name``. Raises UnreadableError."""
     nowhere = Text(name, "").place(0, 0)
     if len(data) > LONGEST_FILE:
         raise TooLargeError(nowhere, f"more than {LONGEST_FILE} bytes")
@@ -95,7 +98,10 @@ def decoded(name: str, data: bytes) -> str:
 
 
 def _bytes_of(path: str) -> bytes:
-    """The bytes of a regular file, one more than is allowed at most. A pipe is not waited for."""
+    """The bytes of a regular file. Never waits for a pipe.
+
+    Reads at most one byte more than the limit: enough to show that a file is too large.
+    """
     flags = os.O_RDONLY | getattr(os, "O_NONBLOCK", 0) | getattr(os, "O_BINARY", 0)
     handle = os.open(path, flags)
     try:
@@ -120,7 +126,7 @@ def _reason(path: str, error: OSError) -> str:
 
 
 def _other_encoding(data: bytes) -> str:
-    """The encoding that a byte order mark, or zero bytes between the letters, tell of; "" for none."""
+    """UTF-16 or UTF-32 if a byte order mark, or zero bytes between the letters, show it; else ""."""
     for mark, name in _MARKS:
         if data.startswith(mark):
             return name

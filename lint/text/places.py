@@ -1,4 +1,4 @@
-"""Texts and places in them: the ground floor on which every finding stands."""
+"""Texts and the places in them. Every finding points to such a place."""
 
 from __future__ import annotations
 
@@ -10,7 +10,7 @@ if TYPE_CHECKING:
 
 
 class Term:
-    """A word of the coach's (a muscle, an area, an exercise, a piece of equipment) and its place."""
+    """A term that the coach wrote (a muscle, area, exercise or piece of equipment) and its place."""
 
     __slots__ = ("place", "words")
 
@@ -23,7 +23,7 @@ class Text:
     """One file's text.
 
     ``name`` is the path as the user wrote it; ``content`` is the decoded text without a byte order mark.
-    Lines end at LF, CRLF or CR only, as editors and YAML 1.2 have it.
+    Lines end at LF, CRLF or CR only, as in editors and in YAML 1.2.
     """
 
     __slots__ = ("_starts", "content", "name")
@@ -36,22 +36,22 @@ class Text:
 
     @property
     def text(self) -> Text:
-        """Itself: places lie in a text or in a passage of one."""
+        """The text itself. A `Passage` has this property too, so a place can lie in either."""
         return self
 
     def position(self, offset: int) -> tuple[int, int]:
-        """Line and column of a code-point offset; both start at 1, columns count code points."""
+        """The line and column of an offset. Both start at 1; offsets and columns count code points."""
         if self._starts is None:
             self._starts = list(_line_starts(self.content))
         row = bisect_right(self._starts, offset) - 1
         return row + 1, offset - self._starts[row] + 1
 
     def place(self, start: int, end: int) -> Place:
-        """The place from offset ``start`` up to, not including, ``end``."""
+        """The place from offset ``start`` up to but not including ``end``."""
         return Place(self, start, end)
 
     def whole_line(self, line: int) -> str:
-        """The text of a line (from 1), without its ending."""
+        """The text of a line, without its line ending. Line numbers start at 1."""
         self.position(0)
         assert self._starts is not None
         end = self._starts[line] if line < len(self._starts) else len(self.content)
@@ -72,9 +72,9 @@ def _line_starts(content: str) -> Iterator[int]:
 
 
 class Passage:
-    """A stretch of a text that is taken over, as it is, into later texts: its places move with it.
+    """A part of a text that later readings of the same file reuse unchanged. Its places move with it.
 
-    ``text`` is the text it stands in now, ``start`` the offset there at which it begins.
+    ``text`` is the text that holds it now; ``start`` is the offset at which it begins there.
     """
 
     __slots__ = ("start", "text")
@@ -84,15 +84,15 @@ class Passage:
         self.start = start
 
     def place(self, start: int, end: int) -> Place:
-        """The place from offset ``start`` of the text as it is now up to ``end``."""
+        """The place from ``start`` up to but not including ``end``, both offsets in the current text."""
         return Place(self, start - self.start, end - self.start)
 
 
 class Place:
-    """A stretch of a text, as code-point offsets ``start`` and ``end`` (not included).
+    """A part of a text, from code-point offset ``start`` up to but not including ``end``.
 
-    ``through`` names the aliases or merge keys by which the text came to be used, outermost first:
-    the place itself is where the words stand written.
+    The place is where the words are written. YAML may use them elsewhere, by an alias or a merge key:
+    ``through`` holds the places of these, outermost first.
     """
 
     __slots__ = ("_first", "_last", "_within", "through")
@@ -107,17 +107,17 @@ class Place:
 
     @property
     def text(self) -> Text:
-        """The text in which the words stand."""
+        """The text that holds the words."""
         return self._within.text
 
     @property
     def start(self) -> int:
-        """Where the words begin in it."""
+        """Offset of the first character."""
         return self._within.start + self._first
 
     @property
     def end(self) -> int:
-        """Where they have ended."""
+        """Offset just past the last character."""
         return self._within.start + self._last
 
     @property
@@ -141,7 +141,7 @@ class Place:
         return self.text.content[self.start : self.end]
 
     def reached(self, through: tuple[Place, ...]) -> Place:
-        """The same words, used through these aliases or merge keys."""
+        """The same place, reached through these aliases or merge keys."""
         return Place(self._within, self._first, self._last, through) if through else self
 
     def __eq__(self, other: object) -> bool:

@@ -1,4 +1,4 @@
-"""Where a file belongs: its repository, the team's settings above it, and the paths that it may name."""
+"""Where a file belongs: the root of its repository, and the settings files above it."""
 
 from __future__ import annotations
 
@@ -12,10 +12,12 @@ SETTINGS = "spotline.yaml"
 
 
 def root_of(folder: str) -> str:
-    """The root of the repository that holds a folder.
+    """The root of the repository that holds a folder: the first of these that exists.
 
-    The nearest folder above that git or the team's settings mark; without either the working folder where
-    it lies above, else the folder's parent.
+    - the nearest folder, itself or above it, that holds ``.git``;
+    - the nearest that holds the team's settings;
+    - the working folder, if the folder lies in it;
+    - the folder's parent.
     """
     folder = os.path.realpath(folder)
     settings = ""
@@ -36,7 +38,7 @@ def root_of(folder: str) -> str:
 
 
 def real(path: str) -> str:
-    """The path without links; as it stands where no file can be called so (a zero byte in its name)."""
+    """The absolute path with links resolved; only made absolute if it holds a zero byte, as no file can."""
     try:
         return os.path.realpath(path)
     except ValueError:
@@ -44,17 +46,17 @@ def real(path: str) -> str:
 
 
 def is_marked(root: str) -> bool:
-    """Whether git or the team's settings mark a folder as the root of a repository."""
+    """Whether a folder holds ``.git`` or the team's settings, the marks of a repository's root."""
     return os.path.exists(os.path.join(root, ".git")) or os.path.isfile(os.path.join(root, SETTINGS))
 
 
 def is_inside(root: str, path: str) -> bool:
-    """Whether a real path lies in a folder, or is the folder itself."""
+    """Whether a path lies in the folder ``root`` or is that folder. Both have links resolved (see `real`)."""
     return path == root or path.startswith(root.rstrip(os.sep) + os.sep)
 
 
 def settings_above(folder: str, root: str) -> Iterator[str]:
-    """Where settings for a folder may stand, the nearest first, up to the root of the repository."""
+    """Paths where settings for a folder may be: in the folder first, then in each above, up to the root."""
     above = os.path.realpath(folder)
     while True:
         yield os.path.join(above, SETTINGS)

@@ -1,3 +1,3 @@
-"""The English of findings: numbers, lists, weeks."""
+"""Wording for messages: numbers, lists, weeks."""
 
 from __future__ import annotations

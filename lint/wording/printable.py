@@ -1,13 +1,13 @@
-"""Text that is safe to print: nothing that could steer a terminal or forge a line."""
+"""Makes text safe to print: nothing in it can control a terminal or fake a line."""
 
 from __future__ import annotations
 
 _HIDDEN = {0x2028, 0x2029, 0xFEFF, 0x061C, 0x200E, 0x200F, *range(0x202A, 0x202F), *range(0x2066, 0x206A)}
-"""Line separators, byte order mark and direction marks: characters that forge what a reader sees."""
+"""Line separators, byte order mark and direction marks: they can change what a reader sees."""
 
 
 def safe(words: str) -> str:
-    """Text without what could steer a terminal, forge a line or turn its direction: those are spelled out."""
+    """The text with unsafe characters spelled out as code points, such as ``\\u202e``."""
     if words.isascii() and words.isprintable():
         return words
     return "".join(

@@ -1,4 +1,4 @@
-"""The English that all messages share: numbers, plurals, lists, weeks."""
+"""Wording that all messages share: numbers, plurals, lists, weeks."""
 
 from __future__ import annotations
 
@@ -18,29 +18,29 @@ def with_article(noun: str) -> str:
 
 
 def first_of(names: Sequence[str], most: int = 3) -> str:
-    """``a, b, c and 2 more``: the first of many names."""
+    """The first ``most`` names, and how many more there are: ``a, b, c and 2 more``."""
     more = len(names) - most
     return listed(names) if more <= 0 else f"{', '.join(names[:most])} and {more} more"
 
 
 def plain(number: float) -> str:
-    """A number as people write it: no trailing zeros, two decimals at most."""
+    """A number as people write it: two decimals at most, no trailing zeros."""
     return f"{number:.2f}".rstrip("0").rstrip(".")
 
 
 def counted_noun(number: int, word: str) -> str:
-    """ "1 set", "3 sets"."""
+    """A number with its noun: ``1 set``, ``3 sets``."""
     return f"{number} {word}{'' if number == 1 else 's'}"
 
 
 def sets_of(number: float | str) -> str:
-    """``1 set``, ``12 sets``, ``up to 12 sets``."""
+    """A number of sets, which may already be in words: ``1 set``, ``12 sets``, ``up to 12 sets``."""
     words = number if isinstance(number, str) else plain(number)
     return f"{words} set" if words == "1" else f"{words} sets"
 
 
 def week_list(weeks: Sequence[int]) -> str:
-    """``week 3``, ``weeks 1-4, 6``: week numbers in words, runs drawn together."""
+    """Week numbers in words, with runs joined: ``week 3``, ``weeks 1-4, 6``."""
     runs: list[list[int]] = []
     for week in weeks:
         if runs and week == runs[-1][1] + 1:
@@ -52,7 +52,10 @@ def week_list(weeks: Sequence[int]) -> str:
 
 
 def says(words: Sequence[str], *texts: str) -> bool:
-    """Whether one of some words, or groups of words, stands in a text of the coach's; hyphens aside."""
+    """Whether one of these words or phrases occurs in the coach's texts.
+
+    Compares whole words. Ignores case, hyphens and other punctuation.
+    """
     said = f" {' '.join(_letters(' '.join(texts)).split())} "
     return any(f" {' '.join(_letters(word).split())} " in said for word in words)
 
