@@ -18,7 +18,7 @@ from .counting.credits import DIRECT, FRACTIONAL, TOTAL
 from .counting.ledger import Ledger, Lifter
 from .counting.set_group import SetGroup
 from .counting.tally import Tally, Visit
-from .engine.limits import Limits, Option
+from .engine.limits import Condition, Limits, Option
 from .engine.registry import rule
 from .findings.finding import Edit, Finding, Related, found
 from .model.naming import day_name, exercise_name, line_name
@@ -29,6 +29,7 @@ __all__ = [
     "DIRECT",
     "FRACTIONAL",
     "TOTAL",
+    "Condition",
     "Count",
     "Edit",
     "Finding",
