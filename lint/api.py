@@ -17,7 +17,7 @@ from .counting.ledger import Ledger, Lifter
 from .counting.set_group import SetGroup
 from .counting.tally import Count, Tally, Visit, counted_lines
 from .counting.week import Week
-from .engine.limits import Limits, Option
+from .engine.limits import Condition, Limits, Option
 from .engine.registry import rule
 from .findings.finding import Edit, Finding, Related, found
 from .model.naming import day_name, exercise_name, line_name
@@ -28,6 +28,7 @@ __all__ = [
     "DIRECT",
     "FRACTIONAL",
     "TOTAL",
+    "Condition",
     "Count",
     "Edit",
     "Finding",

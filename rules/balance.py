@@ -7,7 +7,7 @@ from math import ceil
 from ..lint.body import catalogue
 from ..lint.counting.credits import DIRECT
 from ..lint.counting.tally import counted_lines
-from ..lint.engine.limits import Option
+from ..lint.engine.limits import Condition, Option
 from ..lint.engine.registry import rule
 from ..lint.findings.finding import found
 from ..lint.model.naming import line_name
@@ -37,7 +37,7 @@ if TYPE_CHECKING:
     " a ratio of sets; this is about coverage and forecasts no injury.",
     sources=("cp-balance",),
     options=(
-        Option("fewest together", 6, "direct sets a week of both sides", "cp-balance"),
+        Condition("fewest together", 6, "direct sets a week of both sides", "cp-balance"),
         Option("near", 1.5, "times as many sets on one side: a note past it", "cp-balance"),
         Option("far", 2, "times as many sets on one side: a warning past it, for the thigh", "cp-balance"),
     ),
@@ -86,17 +86,18 @@ def _judged(week: Week, pair: Pair, limits: Limits) -> Iterator[Finding]:
     if not (week.means(weak.area) and week.means(strong.area)) or week.could_hold(weak.trained_by):
         return
     ratio = more.middle / less.middle
-    most = limits.number("near" if pair.serious else "far")
+    near, far = ("near", "between {:ratios}"), ("far", "no more than {:times as many} on one side")
+    limit, bound = near if pair.serious else far
+    most = limits.number(limit)
     if ratio <= most:
         return
     serious: Severity = "warning" if pair.serious and ratio > limits.number("far") else "note"
     line = more.lines()[0][0]
-    bound = "between 2:3 and 3:2" if pair.serious else "no more than twice as many on one side"
     yield found(
         line.place,
         f"{sets_of(str(more))} for {strong.words} against {less} for {weak.words}.",
         severity=serious,
-        wanted=f"the two near one another, {bound} (common practice)",
+        wanted=limits.words(f"the two near one another, {bound}", limit, ground=" (common practice)"),
         change=f"Move about {sets_of(_to_move(more.middle, less.middle, most))} from the first to the second,"
         f" or add work for {weak.words}.",
         where=line_name(line),
@@ -121,7 +122,7 @@ def _to_move(more: float, less: float, most: float) -> int:
     sources=(),
     options=(
         Option("apart", 25, "percent fewer sets on one side than on the other", "common practice"),
-        Option("fewest apart", 2, "sets a week between the sides", "common practice"),
+        Condition("fewest apart", 2, "sets a week between the sides", "common practice"),
     ),
     stands_back=True,
 )
@@ -164,7 +165,7 @@ def sides_uneven(week: Week, limits: Limits) -> Iterator[Finding]:
         yield found(
             line.place,
             f"Direct sets a week: {listed([one.words() for one in over])}.",
-            wanted=f"no more than {limits.number('apart'):g} % fewer on one side (common practice)",
+            wanted=limits.words("no more than {:%} fewer on one side", "apart", ground=" (common practice)"),
             change=f"Add {sets_of(worst.apart)} on the {worst.weak}. Where the difference is meant, say so in"
             " a waiver; where a clinician leads the work, write `rehabilitation`.",
             where=line_name(line),

@@ -4,10 +4,10 @@ from __future__ import annotations
 
 from datetime import timedelta
 
-from ..lint.engine.limits import Option
+from ..lint.engine.limits import Condition, Option
 from ..lint.engine.registry import rule
 from ..lint.findings.finding import Related, found
-from ..lint.wording.words import listed, plain
+from ..lint.wording.words import listed
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -100,7 +100,7 @@ def _dates(plan: Ledger) -> tuple[date, date]:
     " slip.",
     sources=(),
     options=(
-        Option(
+        Condition(
             "days after",
             7,
             "days between the programme's last day and an event it leads to",
@@ -150,7 +150,7 @@ def dates_at_odds(ledger: Ledger, limits: Limits) -> Iterator[Finding]:
         yield found(
             programme.places.get("phase", programme.place),
             f"All {len(ledger.weeks)} weeks are {listed(peaks)}.",
-            wanted=f"at most {plain(longest)} weeks of it (common practice)",
+            wanted=limits.words("at most {:week} of it", "longest peak", ground=" (common practice)"),
             change="Give the weeks that build the phase build, or shorten the programme.",
             where="phase",
         )

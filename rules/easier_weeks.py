@@ -6,7 +6,7 @@ from math import ceil, floor
 
 from ..lint.counting.change import Change
 from ..lint.counting.tally import counted_lines
-from ..lint.engine.limits import Option
+from ..lint.engine.limits import Condition, Option
 from ..lint.engine.registry import rule
 from ..lint.findings.finding import Related, found
 from ..lint.model.naming import line_name
@@ -75,7 +75,7 @@ def _notes(week: Week) -> list[str]:
         Option("weeks", 8, "weeks of rising load at most", "rogerson-2024, from memory"),
         Option("phases", ("in-season", "return"), "phases that are left alone", "common practice"),
         Option("levels", ("novice",), "levels that are left alone", "common practice"),
-        *CLEAR_CUT,
+        *map(Condition.like, CLEAR_CUT),
     ),
     stands_back=True,
 )
@@ -121,8 +121,9 @@ def deload_missing(ledger: Ledger, limits: Limits) -> Iterator[Finding]:
         yield found(
             last.work.places["load"],
             f"{len(run)} weeks in a row without an easier one while the load rises: {last.name} {words}.",
-            wanted=f"an easier week after {limits.number('weeks'):g} at most (common practice; no trial sets"
-            " it)",
+            wanted=limits.words(
+                "an easier week after {} at most", "weeks", ground=" (common practice; no trial sets it)"
+            ),
             change=f"Make week {at}, or one before it, easier: fewer sets, less load or more in reserve.",
             where=line_name(last.prescription),
             subject="deload",
@@ -253,8 +254,12 @@ def deload_without_cut(ledger: Ledger, limits: Limits) -> Iterator[Finding]:
             block.place,
             f"{block.name} is a deload with {sets_of(str(now))} after {was} in week {before[-1].number}"
             f"{_further(Change(before[-1], week))}.",
-            wanted=f"a clear cut: {limits.number('volume'):g} % fewer sets or repetitions,"
-            f" {limits.number('load'):g} % less load or {limits.number('effort'):g} more in reserve",
+            wanted=limits.words(
+                "a clear cut: {:%} fewer sets or repetitions, {:%} less load or {} more in reserve",
+                "volume",
+                "load",
+                "effort",
+            ),
             change=f"Take {sets_of(fewer)} off, which is how most coaches do it, or lower load or effort.",
             where=block.name,
             weeks=(week.number,),
@@ -291,9 +296,9 @@ def _further(change: Change) -> str:
     " whether to start at all, is for the athlete, the coach and whoever treats them to say.",
     sources=("fm21-20-prep",),
     options=(
-        Option("volume", 10, "% fewer sets or repetitions than later", "common practice"),
-        Option("load", 5, "% less load than later", "common practice"),
-        Option("effort", 1, "repetitions more in reserve than later", "common practice"),
+        Condition("volume", 10, "% fewer sets or repetitions than later", "common practice"),
+        Condition("load", 5, "% less load than later", "common practice"),
+        Condition("effort", 1, "repetitions more in reserve than later", "common practice"),
         EASY_WORDS,
     ),
     stands_back=True,

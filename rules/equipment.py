@@ -5,7 +5,7 @@ from __future__ import annotations
 from math import ceil
 
 from ..lint.body import equipment
-from ..lint.engine.limits import Option
+from ..lint.engine.limits import Length, Option
 from ..lint.engine.registry import rule
 from ..lint.findings.finding import Related, found
 from ..lint.model.naming import line_name
@@ -41,7 +41,7 @@ if TYPE_CHECKING:
             "pieces that nobody needs to list",
             "common practice",
         ),
-        Option("offered", 2, "exercises offered instead of one", "common practice"),
+        Length("offered", 2, "exercises offered instead of one", "common practice"),
     ),
 )
 def equipment_missing(ledger: Ledger, limits: Limits) -> Iterator[Finding]:
@@ -175,7 +175,7 @@ def room_too_small(visit: Visit, limits: Limits) -> Iterator[Finding]:
         at_once = (
             ceil(around.together / len(item)) if paired and paired.kind == "circuit" else around.together
         )
-        share = limits.number(paired.kind if paired else "straight sets")
+        limit = paired.kind if paired else "straight sets"
         needed: dict[str, list[SetGroup]] = {}
         for entry in item:
             for piece in equipment.needs(entry.exercise) if entry.exercise else ():
@@ -184,8 +184,14 @@ def room_too_small(visit: Visit, limits: Limits) -> Iterator[Finding]:
                     needed[station].append(entry)
         for station, entries in needed.items():
             there = around.stations[station]
-            if at_once > there * share:
-                yield _crowded(station, there, share, entries, at_once, paired)
+            enough = there * limits.number(limit)
+            if at_once > enough:
+                wanted = limits.words(
+                    f"no more than {{}} to a station in {limit.removesuffix('s')}s",
+                    limit,
+                    ground=" (common practice)",
+                )
+                yield _crowded(station, there, enough, entries, at_once, wanted)
 
 
 def _items(visit: Visit) -> list[list[SetGroup]]:
@@ -199,15 +205,14 @@ def _items(visit: Visit) -> list[list[SetGroup]]:
 
 
 def _crowded(
-    station: str, there: int, share: float, entries: list[SetGroup], at_once: int, paired: Pairing | None
+    station: str, there: int, enough: float, entries: list[SetGroup], at_once: int, wanted: str
 ) -> Finding:
     first, *others = entries
-    kind = paired.kind if paired else "straight set"
     return found(
         first.work.places["exercise"],
         f"{at_once} at a time need the {station} for {listed([entry.name for entry in entries])}; the room"
-        f" has {there}, enough for {plain(there * share)}.",
-        wanted=f"no more than {plain(share)} to a station in {kind}s (common practice)",
+        f" has {there}, enough for {plain(enough)}.",
+        wanted=wanted,
         change="Start groups on different lines, let them come one after the other, or choose work that needs"
         f" no {station}.",
         where=line_name(first.prescription),
@@ -216,5 +221,5 @@ def _crowded(
             Related(other.work.places["exercise"], f"{line_name(other.prescription)} needs it too")
             for other in others
         ),
-        excess=at_once - there * share,
+        excess=at_once - enough,
     )

@@ -30,13 +30,13 @@ WITHOUT_LIMIT = Option(
 
 
 class Excess:
-    """A muscle group over its limit in a week or a session."""
+    """A muscle group over its limit in a week or a session; ``bound`` is that limit in words."""
 
-    def __init__(self, tally: Tally, group: str, count: Count, limit: float, own: bool = False) -> None:
+    def __init__(self, tally: Tally, group: str, count: Count, limit: float, bound: str = "") -> None:
         self.group = group
         self.count = count
         self.limit = limit
-        self.own = own
+        self.bound = bound
         self.sets = count.high - limit
         self.direct = tally.sets(group, DIRECT).high
 
@@ -49,11 +49,6 @@ class Excess:
                 f"{plain(self.direct)} direct, the rest as a helper" if self.direct else "as a helper only"
             )
         return f"{sets_of(self.count.most)} for the {self.group} ({share})"
-
-    def bound(self) -> str:
-        """The limit and its ground."""
-        ground = "your team's limit" if self.own else "common practice; no trial sets a ceiling"
-        return f"{plain(self.limit)} a week ({ground})"
 
     def line(self) -> Prescription:
         """The line at which the running sum goes past the limit."""

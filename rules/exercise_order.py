@@ -2,12 +2,10 @@
 
 from __future__ import annotations
 
-from math import ceil
-
 from ..lint.body import catalogue
 from ..lint.counting.credits import credit
 from ..lint.counting.set_group import FAST_KINDS
-from ..lint.engine.limits import Option
+from ..lint.engine.limits import Condition, Option
 from ..lint.engine.registry import rule
 from ..lint.findings.finding import Related, found
 from ..lint.model.naming import line_name
@@ -81,7 +79,9 @@ def priority_late(week: Week, limits: Limits) -> Iterator[Finding]:
         yield found(
             line.place,
             f"{line.session.name} comes to {term.words} with exercise {turn.position} of {turn.of}{several}.",
-            wanted="a priority in the first third of a session, where the goal is strength",
+            wanted=limits.words(
+                "a priority in the first {:part} of a session, where the goal is strength", "parts"
+            ),
             change=f"Move {turn.entry.name} to the front of {line.session.name}.",
             where=line_name(line),
             subject=term.words,
@@ -99,7 +99,7 @@ class _Turn:
         self.before = before
 
     def is_early(self, parts: float) -> bool:
-        return len(self.before) < ceil(self.of / parts)
+        return len(self.before) * parts < self.of
 
 
 def _turn(visit: Visit, term: Term) -> _Turn | None:
@@ -154,7 +154,7 @@ def _is_for(entry: SetGroup, term: Term, programme: ProgrammeHeader) -> bool:
     " coaches do it on purpose; for size the order hardly matters.",
     sources=("acsm-2009-order", "simao-2010", "mcleod-2023"),
     options=(
-        Option("least sets", 2, "hard sets of the small exercise", "common practice"),
+        Condition("least sets", 2, "hard sets of the small exercise", "common practice"),
         Option(
             "small matter",
             ("hypertrophy", "muscular endurance"),

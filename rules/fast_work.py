@@ -92,7 +92,9 @@ def fast_work_missing(ledger: Ledger, limits: Limits) -> Iterator[Finding]:
         where_to_add(sets),
         f"{sets_of(str(typical[0].all_sets()))} a week for power; no jump or throw, nothing lifted as fast as"
         f" possible, no load of {power} %.",
-        wanted=f"fast lifts at {power} %, jumps or throws",
+        wanted=limits.worked_out(
+            f"fast lifts at {power} %, jumps or throws", ("{:%}", "lightest"), ("{:%}", "heaviest")
+        ),
         change=f"Add some to {sessions_named(sets)}; where a line is meant fast already, write it, such as"
         " `tempo: 2-0-X-0`.",
         where=where_named(sets),

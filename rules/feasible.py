@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from ..lint.body import curves
-from ..lint.engine.limits import Option
+from ..lint.engine.limits import Condition, Option
 from ..lint.engine.registry import rule
 from ..lint.findings.finding import Related, found
 from ..lint.model.naming import line_name
@@ -31,8 +31,8 @@ if TYPE_CHECKING:
     sources=("nuzzo-2024", "hackett-2017"),
     options=(
         Option("few manage", 2, "standard deviations above the mean: a warning past it", "nuzzo-2024"),
-        Option("nobody manages", 4, "standard deviations above the mean: an error past it", "nuzzo-2024"),
-        Option("beyond the RM", 1, "repetitions more than a repetition maximum says", "hackett-2017"),
+        Condition("nobody manages", 4, "standard deviations above the mean: an error past it", "nuzzo-2024"),
+        Condition("beyond the RM", 1, "repetitions more than a repetition maximum says", "hackett-2017"),
     ),
 )
 def more_reps_than_load_allows(entry: SetGroup, limits: Limits) -> Iterator[Finding]:
@@ -84,10 +84,14 @@ def more_reps_than_load_allows(entry: SetGroup, limits: Limits) -> Iterator[Find
     few = limits.number("few manage")
     if beyond > few:
         certain = load.kind == "percent" and beyond > limits.number("nobody manages")
+        most = "hardly anybody more than" if limits.is_default("few manage") else "no more than"
         finding = _too_many(
             entry,
             asked,
-            f"about {held.mean:.0f} at {light:.0f} %, and hardly anybody more than {held.beyond(few):.0f}",
+            limits.worked_out(
+                f"about {held.mean:.0f} at {light:.0f} %, and {most} {held.beyond(few):.0f}",
+                ("{:standard deviation} above the mean", "few manage"),
+            ),
             f"Take {_lighter(asked, entry.curve)} of the best lift,",
         )
         finding.severity = "error" if certain else "warning"
@@ -154,11 +158,11 @@ def _sets(entry: SetGroup) -> list[tuple[Range, Range]]:
     " effort and load cannot both be meant.",
     sources=("nuzzo-2024", "hackett-2017", "rep-time-lit"),
     options=(
-        Option("fewest manage", 3, "standard deviations below the mean", "nuzzo-2024, zourdos-2021"),
-        Option("guess", 1, "repetitions by which a guess may be out", "hackett-2017"),
-        Option("most sets", 5, "sets, since many sets tire", "common practice"),
-        Option("shortest rest", 60, "seconds, since short rests tire", "common practice"),
-        Option("slowest", 6, "seconds a repetition, as slow as the trials went", "rep-time-lit"),
+        Condition("fewest manage", 3, "standard deviations below the mean", "nuzzo-2024, zourdos-2021"),
+        Condition("guess", 1, "repetitions by which a guess may be out", "hackett-2017"),
+        Condition("most sets", 5, "sets, since many sets tire", "common practice"),
+        Condition("shortest rest", 60, "seconds, since short rests tire", "common practice"),
+        Condition("slowest", 6, "seconds a repetition, as slow as the trials went", "rep-time-lit"),
     ),
 )
 def effort_against_load(entry: SetGroup, limits: Limits) -> Iterator[Finding]:

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from ..lint.body import catalogue
 from ..lint.counting.credits import DIRECT, TOTAL
-from ..lint.engine.limits import COUNTING, Option
+from ..lint.engine.limits import COUNTING, Condition, Option
 from ..lint.engine.registry import rule
 from ..lint.findings.finding import Related, found
 from ..lint.wording.words import listed, sets_of
@@ -178,7 +178,7 @@ FINER_POINTS = (
             "what is looked for",
             "the trials named; hip abductors, adductors and trunk: common practice",
         ),
-        Option("least", 4, "sets a week for a muscle before its parts are looked at", "pelland-2026-min"),
+        Condition("least", 4, "sets a week for a muscle before its parts are looked at", "pelland-2026-min"),
         COUNTING,
     ),
     stands_back=True,

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from ..lint.body import curves
 from ..lint.body.equipment import LOADED
-from ..lint.engine.limits import Option
+from ..lint.engine.limits import Condition, Option
 from ..lint.engine.registry import rule
 from ..lint.findings.finding import found
 from ..lint.model.naming import line_name
@@ -68,7 +68,8 @@ def load_not_settable(entry: SetGroup, limits: Limits) -> Iterator[Finding]:
               - {exercise: bench press, sets: 3, reps: 5, load: 61.5 kg}
     """
     load = entry.work.load
-    step = limits.table("steps").get(entry.exercise.implement) if entry.exercise else None
+    implement = _implement(entry)
+    step = limits.table("steps").get(implement)
     if load is None or not step or load.unit != "kg":
         return
     odd = [value for one in load.values for value in (one.low, one.high) if _between_steps(value, step)]
@@ -77,8 +78,8 @@ def load_not_settable(entry: SetGroup, limits: Limits) -> Iterator[Finding]:
     below = abs(odd[0]) // step * step
     yield found(
         entry.work.places["load"],
-        f"{entry.name} at {load.words}: no {_implement(entry)} comes to {plain(abs(odd[0]))} kg.",
-        wanted=f"steps of {plain(step)} kg",
+        f"{entry.name} at {load.words}: no {implement} comes to {plain(abs(odd[0]))} kg.",
+        wanted=limits.words("steps of {:kg}", ("steps", implement)),
         change=f"Write {f'{plain(below)} or ' if below else ''}{plain(below + step)} kg.",
         where=line_name(entry.prescription),
     )
@@ -135,7 +136,7 @@ def light_implement_heavy(entry: SetGroup, limits: Limits) -> Iterator[Finding]:
     yield found(
         entry.prescription.place,
         f"{entry.name}, {reps} repetitions with a {_implement(entry)}.",
-        wanted=f"{limits.number('fewest'):g} repetitions or more with it (common practice)",
+        wanted=limits.words("{:repetition} or more with it", "fewest", ground=" (common practice)"),
         change="Take a bar for the heavy sets, or a lighter load for more repetitions.",
         where=line_name(entry.prescription),
     )
@@ -159,7 +160,9 @@ def _lifted_repetitions(entry: SetGroup) -> Range | None:
     sources=("cp-heavy-hinge",),
     options=(
         Option("fewest", 4, "repetitions that the load must allow", "cp-heavy-hinge"),
-        Option("straight", 30, "degrees of knee bend up to which a hinge is stiff-legged", "cp-heavy-hinge"),
+        Condition(
+            "straight", 30, "degrees of knee bend up to which a hinge is stiff-legged", "cp-heavy-hinge"
+        ),
     ),
     stands_back=True,
 )
@@ -194,14 +197,17 @@ def stiff_hinge_too_heavy(entry: SetGroup, limits: Limits) -> Iterator[Finding]:
     elif entry.percent is not None:
         held = curves.possible(min(entry.percent.high, 100.0), entry.curve)
         allowed = held.mean if held else float("inf")
-    fewest = limits.number("fewest")
-    if allowed >= fewest:
+    if allowed >= limits.number("fewest"):
         return
     left = f" with {entry.reserve} in reserve" if entry.reserve and entry.reserve.high else ""
     yield found(
         entry.prescription.place,
         f"{entry.name}, {reps} repetitions{left}{f' at {load.words}' if load else ''}.",
-        wanted=f"a load that allows {fewest:g} repetitions or more on straight legs (common practice)",
+        wanted=limits.words(
+            "a load that allows {:repetition} or more on straight legs",
+            "fewest",
+            ground=" (common practice)",
+        ),
         change="Take a lighter load through the whole range, or do the heavy sets as a deadlift.",
         where=line_name(entry.prescription),
     )

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from ..lint.counting.credits import credit
-from ..lint.engine.limits import Option
+from ..lint.engine.limits import Condition, Option
 from ..lint.engine.registry import rule
 from ..lint.findings.finding import Related, found
 from ..lint.model.naming import line_name
@@ -44,7 +44,7 @@ THROWN = ("jump", "throw")
             by=(({"level": "novice"}, 60),),
         ),
         Option("strength from when older", 70, "percent of the best lift", "fragala-2019"),
-        Option("older", 65, "years", "fragala-2019"),
+        Condition("older", 65, "years", "fragala-2019"),
         Option("power from", 30, "percent of the best lift", "acsm-2026-load"),
         Option("power to", 70, "percent of the best lift", "acsm-2026-load"),
         Option("endurance to", 67, "percent of the best lift", "nsca-zones"),
@@ -84,11 +84,13 @@ def load_outside_zone(ledger: Ledger, limits: Limits) -> Iterator[Finding]:
     least, most = _zone(ledger, limits)
     heaviest = sum(lift.span.high for lift in lifts) / len(lifts)
     lightest = sum(lift.span.low for lift in lifts) / len(lifts)
-    if heaviest < least:
-        loads, average, wanted = [lift.span.high for lift in lifts], heaviest, f"{least:g} % or more"
+    if least and heaviest < limits.number(least):
+        loads, average = [lift.span.high for lift in lifts], heaviest
+        limit, wanted = least, "{:%} or more"
         end, change = "Heaviest", "Make some of the work heavier, if the lifter is ready for it"
-    elif lightest > most:
-        loads, average, wanted = [lift.span.low for lift in lifts], lightest, f"{most:g} % or less"
+    elif most and lightest > limits.number(most):
+        loads, average = [lift.span.low for lift in lifts], lightest
+        limit, wanted = most, "{:%} or less"
         end, change = "Lightest", "Make some of the work lighter"
     else:
         return
@@ -97,24 +99,23 @@ def load_outside_zone(ledger: Ledger, limits: Limits) -> Iterator[Finding]:
     yield found(
         lifts[0].place,
         f"{end} loads of the main lifts: {first_of(named)}{on_average}.",
-        wanted=f"{wanted} for {ledger.programme.goal}",
+        wanted=limits.words(f"{wanted} for {ledger.programme.goal}", limit),
         change=f"{change}, or name the goal that these weeks serve.",
         where=line_name(lifts[0].entry.prescription),
         related=tuple(Related(lift.place, line_name(lift.entry.prescription)) for lift in lifts[1:]),
     )
 
 
-def _zone(ledger: Ledger, limits: Limits) -> tuple[float, float]:
-    """The loads, in % of the best lift, between which a goal's work lies."""
+def _zone(ledger: Ledger, limits: Limits) -> tuple[str, str]:
+    """The limits between which a goal's work lies, by name; empty where there is none."""
     goal, age = ledger.programme.goal, ledger.athlete.age if ledger.athlete else None
     if goal == "strength":
-        least = limits.number("strength from")
-        if age is not None and age >= limits.number("older"):
-            least = min(least, limits.number("strength from when older"))
-        return least, float("inf")
+        older = age is not None and age >= limits.number("older")
+        either = ("strength from", "strength from when older") if older else ("strength from",)
+        return min(either, key=limits.number), ""
     if goal == "power":
-        return limits.number("power from"), limits.number("power to")
-    return 0.0, limits.number("endurance to") if goal == "muscular endurance" else float("inf")
+        return "power from", "power to"
+    return "", "endurance to" if goal == "muscular endurance" else ""
 
 
 class _MainLift:

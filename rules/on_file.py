@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from ..lint.engine.limits import Option
+from ..lint.engine.limits import Condition
 from ..lint.engine.registry import rule
 from ..lint.findings.finding import found
 from ..lint.wording.words import listed
@@ -30,7 +30,7 @@ if TYPE_CHECKING:
     " disease of heart, metabolism or kidneys, and at the effort meant. That is for a clinician; here only"
     " the date is kept.",
     sources=("riebe-2015", "whitfield-2017"),
-    options=(Option("age", 65, "years from which a clearance is asked for", "common practice"),),
+    options=(Condition("age", 65, "years from which a clearance is asked for", "common practice"),),
 )
 def clearance_missing(lifter: Lifter, limits: Limits) -> Iterator[Finding]:
     """An athlete with something to spare, coming back, or of 65 and more, with no clearance on file.
@@ -123,7 +123,7 @@ def _is_kept(athlete: Athlete) -> bool:
     confidence="guideline",
     why="Lifting suits young people well under qualified supervision; statements on it name that first.",
     sources=("faigenbaum-2009",),
-    options=(Option("age", 18, "years below which supervision is asked for", "faigenbaum-2009"),),
+    options=(Condition("age", 18, "years below which supervision is asked for", "faigenbaum-2009"),),
 )
 def junior_unsupervised(lifter: Lifter, limits: Limits) -> Iterator[Finding]:
     """An athlete under 18 with nothing written about who supervises.

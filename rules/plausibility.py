@@ -62,18 +62,19 @@ def number_implausible(entry: SetGroup, limits: Limits) -> Iterator[Finding]:
     work = entry.work
     timed = entry.prescription.every is not None
     if work.sets and work.sets.high > limits.number("most sets") and not timed:
-        most = plain(limits.number("most sets"))
-        yield _slip(entry, "sets", f"{work.sets} sets in one line.", f"at most {most} sets")
+        most = limits.words("at most {:set}", "most sets")
+        yield _slip(entry, "sets", f"{work.sets} sets in one line.", most)
     reps = work.reps.a_set() if work.reps else None
     if reps and reps.high > limits.number("most repetitions"):
-        most = plain(limits.number("most repetitions"))
-        yield _slip(entry, "reps", f"{reps} repetitions in one set.", f"at most {most} repetitions")
+        most = limits.words("at most {:repetition}", "most repetitions")
+        yield _slip(entry, "reps", f"{reps} repetitions in one set.", most)
     if work.rest and not _paired(entry):
         low, high = limits.number("shortest rest"), limits.number("longest rest")
         if work.rest.low < low or work.rest.high > high:
             words = work.places["rest"].excerpt
-            yield _slip(entry, "rest", f"{words} of rest.", f"between {low:g} s and {high / 60:g} min")
-    yield from _too_heavy(entry, limits.number("heaviest"))
+            between = limits.words("between {:s} and {:duration}", "shortest rest", "longest rest")
+            yield _slip(entry, "rest", f"{words} of rest.", between)
+    yield from _too_heavy(entry, limits)
 
 
 def _paired(entry: SetGroup) -> bool:
@@ -81,12 +82,13 @@ def _paired(entry: SetGroup) -> bool:
     return entry.prescription.paired is not None
 
 
-def _too_heavy(entry: SetGroup, most: float) -> Iterator[Finding]:
-    load = entry.work.load
+def _too_heavy(entry: SetGroup, limits: Limits) -> Iterator[Finding]:
+    load, most = entry.work.load, limits.number("heaviest")
     if load is None or load.span is None:
         return
     if load.kind == "percent" and load.span.high > most:
-        yield _slip(entry, "load", f"{load.words} of the best lift.", f"at most {plain(most)} %")
+        wanted = limits.words("at most {:%}", "heaviest")
+        yield _slip(entry, "load", f"{load.words} of the best lift.", wanted)
     if load.kind != "mass":
         return
     for best in entry.best:
@@ -98,7 +100,7 @@ def _too_heavy(entry: SetGroup, most: float) -> Iterator[Finding]:
             entry,
             "load",
             f"{load.words} where the best on file is {best.load.words}.",
-            f"at most {plain(most)} % of it",
+            limits.words("at most {:%} of it", "heaviest"),
         )
         finding.related = (Related(best.exercise.place, f"best lift on file: {best.load.words}"),)
         yield finding

@@ -90,7 +90,9 @@ def priority_not_ahead(week: Week, limits: Limits) -> Iterator[Finding]:
             term.place,
             f"{sets_of(str(own))} a week for the {term.words}, a priority, against {plain(mean)} on average"
             f" for {listed(rest)}, {HELPING[counting]}.",
-            wanted="more for a priority than for the rest (common practice)",
+            wanted=limits.words(
+                "{:more sets} for a priority than for the rest", "lead", ground=" (common practice)"
+            ),
             change=f"Move a set or two from the {most} ({others[most]}) to the {term.words}, or take"
             f" {term.words} out of the priorities.",
             where="priority",

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from ..lint.counting.tally import counted_lines
-from ..lint.engine.limits import COUNTING, Option
+from ..lint.engine.limits import COUNTING, Condition, Option
 from ..lint.engine.registry import rule
 from ..lint.findings.finding import Related, found
 from ..lint.model.naming import line_name
@@ -29,12 +29,12 @@ if TYPE_CHECKING:
     " since each of them looks sound.",
     sources=("enes-2024", "acsm-2009"),
     options=(
-        Option("gap", 4, "weeks between the two programmes at most", "common practice"),
+        Condition("gap", 4, "weeks between the two programmes at most", "common practice"),
         Option("most", 6, "sets a week more for a muscle group", "enes-2024"),
         Option("share", 50, "% more sets a week for a muscle group", "campos-2002"),
-        Option("tiny", 4, "sets a week below which nothing is compared", "pelland-2026-min"),
+        Condition("tiny", 4, "sets a week below which nothing is compared", "pelland-2026-min"),
         Option("step", 20, "% more load at like repetitions", "twice acsm-2009"),
-        *STEPS,
+        *map(Condition.like, STEPS),
         COUNTING,
     ),
 )
@@ -119,8 +119,7 @@ def _jump_in_sets(first: Week, last: Week, limits: Limits) -> Iterator[Finding]:
     yield found(
         line.place,
         f"Weekly sets jump from the end of {name} to the first week: {rises(grown)}.",
-        wanted=f"no more than {limits.number('most'):g} sets and {limits.number('share'):g} % above the last"
-        " programme",
+        wanted=limits.words("no more than {:set} and {:%} above the last programme", "most", "share"),
         change=f"Start nearer to {name} and build up over the first weeks.",
         where=line_name(line),
         related=counted_lines(*(one.before for one in grown)),
@@ -148,7 +147,7 @@ def _jump_in_load(first: Week, last: Week, limits: Limits) -> Iterator[Finding]:
     yield found(
         worst.work.places["load"],
         f"The first week starts far above the end of {name}: {first_of(list(dict.fromkeys(said)))}.",
-        wanted=f"no more than {limits.number('step'):g} % above the last programme at like repetitions",
+        wanted=limits.words("no more than {:%} above the last programme at like repetitions", "step"),
         change=f"Start nearer to {name}, or correct the number if it is a slip.",
         where=line_name(worst.prescription),
         related=tuple(

@@ -5,7 +5,7 @@ from __future__ import annotations
 from ..lint.body import catalogue
 from ..lint.counting.credits import TOTAL
 from ..lint.counting.tally import counted_lines
-from ..lint.engine.limits import Option
+from ..lint.engine.limits import Condition, Option
 from ..lint.engine.registry import rule
 from ..lint.findings.finding import found
 from ..lint.wording.words import listed, plain, sets_of
@@ -126,7 +126,7 @@ PRESSES_AND_PULLS = {
     " No trial says that a block needs all four.",
     sources=("anatomy-crossing", "campos-2020"),
     options=(
-        Option(
+        Condition(
             "fewest together",
             6,
             "sets of presses and pulls a week from which the upper body counts as trained",
@@ -272,7 +272,9 @@ def days_per_region_few(week: Week, ledger: Ledger, limits: Limits) -> Iterator[
     yield found(
         session.place,
         f"{listed([f'{region} on {_days(len(days))}' for region, days in few.items()])} of the week.",
-        wanted=f"{_days(limits.number('days'))} or more for each major region, as health guidelines ask",
+        wanted=limits.words(
+            "{:day} or more for each major region", "days", ground=", as health guidelines ask"
+        ),
         change=f"Add something {listed([_where_it_lacks(*one) for one in lacking.items()])}.",
         where=session.name,
         subject="days a week",

@@ -7,7 +7,7 @@ from ..lint.body.equipment import LOADED
 from ..lint.counting.credits import DIRECT
 from ..lint.counting.set_group import FAST_KINDS
 from ..lint.counting.tally import counted_lines
-from ..lint.engine.limits import Option
+from ..lint.engine.limits import Condition, Option
 from ..lint.engine.registry import rule
 from ..lint.findings.finding import Edit, Related, found
 from ..lint.model.naming import day_name, line_name
@@ -36,8 +36,8 @@ if TYPE_CHECKING:
     " either out. A convention: sources on fibre types conflict.",
     sources=("cp-spread",),
     options=(
-        Option("least sets", 8, "direct sets a week for a muscle group", "cp-spread"),
-        Option("least days", 2, "days a week on which it is trained", "cp-spread"),
+        Condition("least sets", 8, "direct sets a week for a muscle group", "cp-spread"),
+        Condition("least days", 2, "days a week on which it is trained", "cp-spread"),
     ),
     stands_back=True,
 )
@@ -177,7 +177,7 @@ def _repetitions(left: Range) -> str:
     why="Where hinge and leg curl share their days, coaches cross heavy and light: no day is all heavy for"
     " the hamstrings, and both lifts see both.",
     sources=("cp-cross",),
-    options=(Option("least days", 2, "days a week on which both are trained", "cp-cross"),),
+    options=(Condition("least days", 2, "days a week on which both are trained", "cp-cross"),),
     stands_back=True,
 )
 def heavy_light_not_crossed(week: Week, limits: Limits) -> Iterator[Finding]:
@@ -374,7 +374,7 @@ def reserve_hard_to_judge(ledger: Ledger, limits: Limits) -> Iterator[Finding]:
         place,
         f"RIR {first.work.rir} and no load by which to set it:"
         f" {first_of(list(dict.fromkeys(entry.name for _, entry in lines)))}.",
-        wanted=f"a load, or at most {limits.number('most'):g} repetitions in reserve",
+        wanted=limits.words("a load, or at most {:repetition} in reserve", "most"),
         change="Write a load for the easy sets (kg, or % of the best lift), or an effort nearer to the end.",
         where=line_name(first.prescription),
         related=tuple(Related(at, f"{entry.name}: RIR {entry.work.rir}") for at, entry in others.items()),

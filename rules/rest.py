@@ -3,11 +3,11 @@
 from __future__ import annotations
 
 from ..lint.body import catalogue
-from ..lint.engine.limits import Option
+from ..lint.engine.limits import Condition, Option
 from ..lint.engine.registry import rule
 from ..lint.findings.finding import Related, found
 from ..lint.model.naming import line_name
-from ..lint.wording.words import first_of, listed, plain
+from ..lint.wording.words import first_of, listed
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -30,9 +30,9 @@ if TYPE_CHECKING:
     sources=("nsca-zones", "acsm-2009", "acsm-2002"),
     options=(
         Option("shortest", 120, "seconds between heavy sets", "nsca-zones"),
-        Option("heavy", 85, "percent of the best lift from which a set is heavy", "nsca-zones"),
-        Option("few repetitions", 5, "repetitions up to which a hard set is heavy", "acsm-2009"),
-        Option("most left", 2, "repetitions in reserve up to which it is hard", "common practice"),
+        Condition("heavy", 85, "percent of the best lift from which a set is heavy", "nsca-zones"),
+        Condition("few repetitions", 5, "repetitions up to which a hard set is heavy", "acsm-2009"),
+        Condition("most left", 2, "repetitions in reserve up to which it is hard", "common practice"),
     ),
     stands_back=True,
 )
@@ -65,7 +65,7 @@ def rest_too_short_heavy(entry: SetGroup, limits: Limits) -> Iterator[Finding]:
         yield found(
             entry.work.places["rest"],
             f"{entry.work.places['rest'].excerpt} of rest between sets of {said}.",
-            wanted=f"at least {plain(limits.number('shortest') / 60)} min after heavy sets",
+            wanted=limits.words("at least {:duration} after heavy sets", "shortest"),
             change="Rest longer, or save the time elsewhere: in the small exercises, or by pairing opposing"
             " ones.",
             where=line_name(entry.prescription),
@@ -151,7 +151,9 @@ def rest_too_short_size(ledger: Ledger, limits: Limits) -> Iterator[Finding]:
     yield found(
         first.work.places["rest"],
         f"Short rest between sets of big lifts: {first_of(named)}.",
-        wanted=f"{limits.number('shortest'):g} s or more (common practice; trials find no clear effect)",
+        wanted=limits.words(
+            "{:s} or more", "shortest", ground=" (common practice; trials find no clear effect)"
+        ),
         change="Rest a little longer, or keep it where time is short and the sets hold up.",
         where=line_name(first.prescription),
         related=tuple(Related(entry.work.places["rest"], line_name(entry.prescription)) for entry in others),
@@ -206,7 +208,7 @@ def tempo_too_long(entry: SetGroup, limits: Limits) -> Iterator[Finding]:
     yield found(
         work.places["tempo"],
         f"{reps} repetitions at {work.places['tempo'].excerpt} take {up_to}{seconds.high:g} s a set.",
-        wanted=f"at most {limits.number('longest'):g} s (common practice)",
+        wanted=limits.words("at most {:s}", "longest", ground=" (common practice)"),
         change="Ask for fewer repetitions or a quicker tempo, if so long a set is not what is meant.",
         where=line_name(entry.prescription),
         excess=seconds.high,
@@ -240,7 +242,7 @@ def tempo_too_long(entry: SetGroup, limits: Limits) -> Iterator[Finding]:
             "stations that one person holds once",
             "common practice",
         ),
-        Option(
+        Condition(
             "apart", 60, "seconds of rest between the two from which they share nothing", "common practice"
         ),
     ),

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from datetime import timedelta
 
-from ..lint.engine.limits import Option
+from ..lint.engine.limits import Condition, Option
 from ..lint.engine.registry import rule
 from ..lint.findings.finding import found
 from ..lint.model.naming import line_name
@@ -112,7 +112,7 @@ def _words_on(entry: SetGroup, ledger: Ledger) -> Iterator[str]:
     confidence="common practice",
     why="Hard lifts are usually reached by way of their easier forms; the levels are this catalogue's.",
     sources=(),
-    options=(Option("steps", 2, "levels above the athlete's own", "common practice"),),
+    options=(Condition("steps", 2, "levels above the athlete's own", "common practice"),),
 )
 def lift_beyond_level(ledger: Ledger, limits: Limits) -> Iterator[Finding]:
     """An exercise two levels above the athlete's, none of whose easier forms comes before or beside it.
@@ -273,19 +273,18 @@ def rehabilitation_open(ledger: Ledger, limits: Limits) -> Iterator[Finding]:
     if stage is None or stage.until is None:
         return
     starts = ledger.programme.starts
-    longest = limits.number("longest")
     weeks = (stage.until - (starts or ledger.today)).days / 7
     last = starts + timedelta(weeks=len(ledger.weeks) - 1) if starts else ledger.today
     counted = ""
     if last > stage.until:
         counted = f"the last week begins on {last}" if starts else "that is past"
-    elif weeks > longest:
+    elif weeks > limits.number("longest"):
         counted = f"that is {weeks:.0f} weeks from {'the start' if starts else 'now'}"
     if counted:
         yield found(
             stage.places["until"],
             f"The stage ends on {stage.until}; {counted}.",
-            wanted=f"an end that covers the programme, no more than {longest:g} weeks ahead",
+            wanted=limits.words("an end that covers the programme, no more than {:week} ahead", "longest"),
             change=f"Ask {with_the(stage.adviser)} which stage comes next and until when, and write that.",
             where=f"rehabilitation, {stage.stage}",
         )

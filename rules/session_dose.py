@@ -5,7 +5,7 @@ from __future__ import annotations
 from math import ceil
 
 from ..lint.counting.tally import counted_lines
-from ..lint.engine.limits import COUNTING, Option
+from ..lint.engine.limits import COUNTING, Condition, Option
 from ..lint.engine.registry import rule
 from ..lint.findings.finding import found
 from ..lint.model.naming import line_name
@@ -79,7 +79,9 @@ def session_sets_for_muscle_high(week: Week, limits: Limits) -> Iterator[Finding
         yield found(
             worst.line().place,
             f"{listed([one.words() for one in over])} in one session.",
-            wanted=f"at most {plain(most)} a session (common practice; trials have gone higher)",
+            wanted=limits.words(
+                "at most {} a session", "most", ground=" (common practice; trials have gone higher)"
+            ),
             change=f"Move {sets_of(ceil(worst.sets))} to another day, or take them off.",
             where=line_name(worst.line()),
             subject=visit.session.name,
@@ -98,14 +100,16 @@ def session_sets_for_muscle_high(week: Week, limits: Limits) -> Iterator[Finding
     sources=("hackett-2018", "krieger-2010"),
     options=(
         Option("most", 6, "hard sets of one exercise in a session: a note past it", "krieger-2010"),
-        Option("far", 10, "hard sets of one exercise in a session: a warning from there on", "hackett-2018"),
-        Option(
+        Condition(
+            "far", 10, "hard sets of one exercise in a session: a warning from there on", "hackett-2018"
+        ),
+        Condition(
             "repetitions",
             5,
             "repetitions a set from which it counts",
             "common practice: heavier work is left alone",
         ),
-        Option(
+        Condition(
             "hard set", 3, "repetitions in reserve at most; sets without a stated effort count", "moran-2017"
         ),
     ),
@@ -144,7 +148,7 @@ def exercise_sets_high(week: Week, limits: Limits) -> Iterator[Finding]:
                 line.place,
                 f"{count.most} hard sets of {name} in one session.",
                 severity="warning" if count.high >= far else "note",
-                wanted=f"{plain(most)} or fewer; in trials more brought nothing further",
+                wanted=limits.words("{} or fewer", "most", ground="; in trials more brought nothing further"),
                 change=f"Take {sets_of(ceil(count.high - most))} off, or use another exercise or day.",
                 where=line_name(line),
                 subject=f"{visit.session.name}: {name}",
@@ -172,7 +176,7 @@ def _is_taxing(entry: SetGroup, limits: Limits) -> bool:
     " The estimate is a range, and only its low end is held against the time.",
     sources=("loadit", "acsm-2009", "us-pag-rest", "60min"),
     options=(
-        Option("far", 1.25, "times the athlete's minutes: a warning past it", "common practice"),
+        Condition("far", 1.25, "times the athlete's minutes: a warning past it", "common practice"),
         Option("for health", 60, "minutes, where health is the goal and the athlete has named none", "60min"),
     ),
 )
@@ -216,7 +220,9 @@ def session_too_long(visit: Visit, limits: Limits) -> Iterator[Finding]:
         visit.session.place,
         f"{visit.session.name} takes {round(least)} min at the least: {shares}.",
         severity="warning" if has is not None and least > limits.number("far") * has else "note",
-        wanted=f"the {plain(has)} min that the athlete has" if has else f"{plain(allowed)} min or less",
+        wanted=f"the {plain(has)} min that the athlete has"
+        if has
+        else limits.words("{:min} or less", "for health"),
         change=f"Save {ceil(least - allowed)} min: pair exercises that share no muscle, or move a line to"
         " another day.",
         where=visit.session.name,

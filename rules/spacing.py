@@ -5,7 +5,7 @@ from __future__ import annotations
 from ..lint.body import catalogue
 from ..lint.counting.credits import DIRECT, credit
 from ..lint.counting.tally import counted_lines
-from ..lint.engine.limits import Option
+from ..lint.engine.limits import Condition, Option
 from ..lint.engine.registry import rule
 from ..lint.findings.finding import found
 from ..lint.model.naming import day_name, line_name
@@ -45,7 +45,7 @@ HARD_ACTIVITY = Option(
         Option("hours", 48, "hours between two hard days for a muscle group", "fm21-20-48"),
         Option("hours after failure", 72, "hours, where the first day goes to failure", "moran-2017"),
         Option("hard day", 4, "direct sets that make a day hard", "common practice"),
-        Option(
+        Condition(
             "hard set", 3, "repetitions in reserve at most; sets without a stated effort count", "moran-2017"
         ),
         HARD_ACTIVITY,
@@ -97,7 +97,7 @@ def sessions_too_close(ledger: Ledger, limits: Limits) -> Iterator[Finding]:
                 part
                 for part, work in later.hard.items()
                 if part in before.hard
-                and hours < _needed(before.hard[part], limits)
+                and hours < limits.number(_needed(before.hard[part]))
                 and (work.sets or before.hard[part].sets)
             ]
             if close and not later.week.rehabilitation:
@@ -110,18 +110,18 @@ def _too_close(
     programme = later.week.programme
     first, second = (day_name(programme.starts, day.number) for day in (before, later))
     groups = list(dict.fromkeys(group for group, _ in close))
-    needed = max(_needed(before.hard[part], limits) for part in close)
+    needed = max((_needed(before.hard[part]) for part in close), key=limits.number)
     failing = any(before.hard[part].failing for part in close)
     activities = [*before.activities(close), *later.activities(close)]
     movable = later if later.session(close) else before
     session = movable.session(close)
     assert session is not None
-    least = f"{limits.number('hard day'):g} hard sets for the muscle"
+    least = limits.words("{:hard set} for the muscle", "hard day")
     return found(
         session.place,
         f"{before.words(first, close)} and {later.words(second, close)} both work {listed(groups)} hard,"
         f" {hours} h apart{', and ' + first + ' goes to failure' if failing else ''}.",
-        wanted=f"{needed:g} h between two such days",
+        wanted=limits.words("{:h} between two such days", needed),
         change=f"Move {session.name} further from {listed(activities)}, or bring it below {least}."
         if activities
         else f"Move one of the two sessions, or bring one of the days below {least}.",
@@ -207,8 +207,9 @@ def _loaded(activity: Activity, limits: Limits) -> list[str]:
     return [group for group, members in catalogue.groups.items() if muscles.intersection(members)]
 
 
-def _needed(work: _HardWork, limits: Limits) -> float:
-    return limits.number("hours after failure" if work.failing else "hours")
+def _needed(work: _HardWork) -> str:
+    """The limit for the hours after it."""
+    return "hours after failure" if work.failing else "hours"
 
 
 def _leaves(entry: SetGroup) -> float:
@@ -228,8 +229,8 @@ def _leaves(entry: SetGroup) -> float:
         Option("days", 2, "days before the event", "common practice; gonzalez-badillo-2016"),
         Option("sets", 4, "heavy direct sets of the legs on a day", "common practice"),
         Option("areas", ("quadriceps", "hamstrings", "gluteals"), "muscle groups", "common practice"),
-        Option("left at few repetitions", 3, "repetitions in reserve at most, below 8", "common practice"),
-        Option(
+        Condition("left at few repetitions", 3, "repetitions in reserve at most, below 8", "common practice"),
+        Condition(
             "left at many repetitions", 2, "repetitions in reserve at most, 8 and more", "common practice"
         ),
         Option(
@@ -286,8 +287,9 @@ def legs_heavy_before_event(ledger: Ledger, limits: Limits) -> Iterator[Finding]
             line.place,
             f"{day_name(week.programme.starts, number)} holds {heavy.most} heavy leg sets, {away} before"
             f" {events[number + ahead[0]]}.",
-            wanted=f"fewer than {limits.number('sets'):g} on each of the last {limits.number('days'):g} days"
-            " (common practice)",
+            wanted=limits.words(
+                "fewer than {} on each of the last {:day}", "sets", "days", ground=" (common practice)"
+            ),
             change=f"Move {line.session.name} further away from it, or leave more in reserve that day.",
             where=line_name(line),
             related=counted_lines(heavy),
@@ -328,7 +330,7 @@ def _is_heavy_leg_work(entry: SetGroup, limits: Limits) -> bool:
     sources=("back-to-back-axial", "keogh-2006"),
     options=(
         Option("loads", ("high",), "grades of load on the spine (low, moderate, high)", "convention"),
-        Option("least sets", 1, "hard sets a day", "convention"),
+        Condition("least sets", 1, "hard sets a day", "convention"),
     ),
     stands_back=True,
     off=True,

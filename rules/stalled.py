@@ -98,8 +98,9 @@ def nothing_changes(ledger: Ledger, limits: Limits) -> Iterator[Finding]:
         first.entry.prescription.place,
         f"{names} {'stays' if one else 'stay'} the same in sets, repetitions, load and effort for {longest}"
         " weeks.",
-        wanted=f"a change within {limits.number('weeks'):g} weeks, or a progression written down (common"
-        " practice)",
+        wanted=limits.words(
+            "a change within {:week}, or a progression written down", "weeks", ground=" (common practice)"
+        ),
         change="Write down how the load moves on, such as `progression: {add: 2.5 kg, when: all sets done}`,"
         " or change the numbers by week.",
         where=line_name(first.entry.prescription),

@@ -210,7 +210,7 @@ def best_lift_old(ledger: Ledger, limits: Limits) -> Iterator[Finding]:
     yield found(
         first.work.places["load"],
         f"Tested long before the start: {first_of(said)}.",
-        wanted=f"a test no older than {limits.number('oldest'):g} weeks",
+        wanted=limits.words("a test no older than {:week}", "oldest"),
         change="Test again, estimate from a recent hard set, or steer by effort (RIR, RPE).",
         where=line_name(first.prescription),
         related=(

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from ..lint.engine.limits import Option
+from ..lint.engine.limits import Condition, Option
 from ..lint.engine.registry import rule
 from ..lint.findings.finding import found
 from ..lint.wording.words import says, sets_of
@@ -28,7 +28,7 @@ if TYPE_CHECKING:
     " fewer sets with the load kept.",
     sources=("taper-strength", "helms-taper", "taper-endurance"),
     options=(
-        Option("days", 14, "days before the event within which a lighter week begins", "taper-strength"),
+        Condition("days", 14, "days before the event within which a lighter week begins", "taper-strength"),
         Option(
             "events",
             (
@@ -47,7 +47,9 @@ if TYPE_CHECKING:
             "words in the name of an event to be ready for",
             "common practice",
         ),
-        Option("weeks", 3, "typical weeks before it, from which a lighter week is wanted", "common practice"),
+        Condition(
+            "weeks", 3, "typical weeks before it, from which a lighter week is wanted", "common practice"
+        ),
         Option("goals", ("strength", "power"), "goals", "taper-strength"),
         Option("levels", ("novice",), "levels that are left alone", "common practice"),
         Option("phases", ("in-season",), "phases that are left alone", "common practice"),
@@ -57,7 +59,7 @@ if TYPE_CHECKING:
             "words in the event's note",
             "common practice",
         ),
-        *CLEAR_CUT,
+        *map(Condition.like, CLEAR_CUT),
     ),
     stands_back=True,
 )

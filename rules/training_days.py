@@ -5,7 +5,7 @@ from __future__ import annotations
 from ..lint.body import catalogue
 from ..lint.counting.credits import TOTAL
 from ..lint.counting.tally import counted_lines
-from ..lint.engine.limits import Option
+from ..lint.engine.limits import Condition, Option
 from ..lint.engine.registry import rule
 from ..lint.findings.finding import Related, found
 from ..lint.model.naming import day_name, line_name
@@ -92,7 +92,9 @@ def frequency_low(week: Week, limits: Limits) -> Iterator[Finding]:
         yield found(
             line.place,
             f"{term.words} is trained on {_of_days(count.occasions())} a week{f' ({days})' if days else ''}.",
-            wanted=f"at least {_of_days(least)} a week for a priority where the goal is strength",
+            wanted=limits.words(
+                "at least {:day} a week for a priority where the goal is strength", "least days"
+            ),
             change=f"Share its sets out over another session; none have to be added to {line.session.name}.",
             where=line_name(line),
             subject=term.words,
@@ -205,7 +207,7 @@ def days_more_than_athlete(week: Week, limits: Limits) -> Iterator[Finding]:
     sources=("house-4day",),
     options=(
         Option("least", 1, "days of the week without training", "common practice"),
-        Option(
+        Condition(
             "easy activity", 3, "session rating up to which an activity is no training", "common practice"
         ),
     ),
@@ -257,7 +259,7 @@ def rest_day_missing(week: Week, limits: Limits) -> Iterator[Finding]:
     yield found(
         session.place,
         f"{_of_days(len(lifting))} with lifting{also} leave {_of_days(free) if free else 'no day'} free.",
-        wanted=f"at least {_of_days(limits.number('least'))} off (common practice)",
+        wanted=limits.words("at least {:day} off", "least", ground=" (common practice)"),
         change=f"Leave {day} free, which holds the fewest sets, and share its work out over the other days.",
         where=session.name,
         subject="rest day",
@@ -309,8 +311,8 @@ def older_adult_days(week: Week, limits: Limits) -> Iterator[Finding]:
     yield found(
         session.place,
         f"{_of_days(days)} a week for an athlete of {athlete.age:g}.",
-        wanted=f"{limits.number('least days'):g} days a week or more at {limits.number('age'):g} and over",
-        change=f"Share the work of {session.name} out over a second day.",
+        wanted=limits.words("{:day} a week or more at {} and over", "least days", "age"),
+        change=f"Share the work of {session.name} out over {'a second' if days == 1 else 'another'} day.",
         where=session.name,
         subject="days",
     )

@@ -8,7 +8,7 @@ from ..lint.body import catalogue
 from ..lint.counting.credits import HELPING
 from ..lint.counting.set_group import FAST_KINDS
 from ..lint.counting.tally import counted_lines
-from ..lint.engine.limits import COUNTING, Option
+from ..lint.engine.limits import COUNTING, Condition, Option
 from ..lint.engine.registry import rule
 from ..lint.findings.finding import found
 from ..lint.model.naming import line_name
@@ -23,10 +23,14 @@ if TYPE_CHECKING:
     from ..lint.counting.ledger import Ledger
     from ..lint.counting.tally import Count, Tally
     from ..lint.counting.week import Week
-    from ..lint.engine.limits import Limits
+    from ..lint.engine.limits import Limits, Named
     from ..lint.findings.finding import Finding, Severity
     from ..lint.model.sessions import Prescription
     from ..lint.text.places import Place, Term
+
+_NO_CEILING = " (common practice; no trial sets a ceiling)"
+_MEASURED = ", the least that trials can measure (no biological minimum)"
+"""Grounds of limits, as findings give them."""
 
 
 @rule(
@@ -67,20 +71,23 @@ def weekly_sets_over_limit(week: Week, limits: Limits) -> Iterator[Finding]:
               - {exercise: bench press, sets: 12, reps: 8}
               - {exercise: dumbbell fly, sets: 8, reps: 12}
     """
-    own = {group_of(name): sets for name, sets in limits.table("groups").items()}
+    own: dict[str, Named] = {group_of(name): ("groups", name) for name in limits.table("groups")}
     crossed: dict[Prescription, list[Excess]] = {}
     for group in dict.fromkeys([*week.groups(), *own]):
-        limit = own.get(group, None if group in limits.names("without limit") else limits.number("most"))
+        if group not in own and group in limits.names("without limit"):
+            continue
         count = week.sets(group, limits.name("counting"))
-        if limit is not None and count.high > limit:
-            excess = Excess(week, group, count, limit, group in own)
+        limit = own.get(group, "most")
+        if count.high > limits.number(limit):
+            bound = limits.words("{} a week", limit, ground=_NO_CEILING)
+            excess = Excess(week, group, count, limits.number(limit), bound)
             crossed.setdefault(excess.line(), []).append(excess)
     for line, over in crossed.items():
         worst = max(over, key=lambda one: one.sets)
         yield found(
             line.place,
             f"{listed([one.words() for one in over])}.",
-            wanted=f"at most {listed(list(dict.fromkeys(one.bound() for one in over)))}",
+            wanted=f"at most {listed(list(dict.fromkeys(one.bound for one in over)))}",
             change=f"Take {sets_of(ceil(worst.sets))} off, or move the limit in spotline.yaml.",
             where=line_name(line),
             subject=listed([one.group for one in over]),
@@ -143,7 +150,7 @@ def weekly_sets_under_floor(week: Week, limits: Limits) -> Iterator[Finding]:
             line.place,
             f"{sets_of(count.low)} a week for the {term.words}, {HELPING[counting]}.",
             severity=serious,
-            wanted=f"at least {plain(least)}, the least that trials can measure (no biological minimum)",
+            wanted=limits.words("at least {}", "least", ground=_MEASURED),
             change=f"Add {sets_of(least - count.low)}, or take {term.words} out of the"
             f" {'priorities' if serious == 'warning' else 'focus'}.",
             where=line_name(line),
@@ -199,7 +206,7 @@ def weekly_hard_sets_high(week: Week, limits: Limits) -> Iterator[Finding]:
         fullest.session.place,
         f"{sets.most} hard sets in the week; {fullest.session.name} holds the most,"
         f" {fullest.all_sets(hard=True).most}.",
-        wanted=f"at most {plain(most)} hard sets a week (your team's limit)",
+        wanted=limits.words("at most {:hard set} a week", "most", ground=" (your team's limit)"),
         change=f"Take {sets_of(ceil(sets.high - most))} off, or move the limit in spotline.yaml.",
         where=fullest.session.name,
         subject="the week",
@@ -260,7 +267,7 @@ def lift_sets_under_floor(ledger: Ledger, limits: Limits) -> Iterator[Finding]:
             line.place if line else place,
             f"{_hard_sets(sets)} of {name} and its close variants in {_weeks(len(weeks))},"
             f" {plain(average)} a week.",
-            wanted=f"{plain(least)} a week, the least that trials can measure (no biological minimum)",
+            wanted=limits.words("{} a week", "least", ground=_MEASURED),
             change="Add a set in weeks that have none; what is there can stay.",
             where=line_name(line) if line else "priority",
             related=counted_lines(sets),
@@ -310,7 +317,7 @@ def _weeks(number: int) -> str:
     " measurable gain trained it every week, with about four sets.",
     sources=("pelland-2026-min", "pelland-2026-frac"),
     options=(
-        Option("weeks", 4, "typical weeks from which a programme is looked at", "common practice"),
+        Condition("weeks", 4, "typical weeks from which a programme is looked at", "common practice"),
         Option("apart", 2, "weeks in which it is trained at least once, on average", "common practice"),
         Option("least", 4, "sets in four weeks", "common practice; a quarter of pelland-2026-min"),
         COUNTING,
@@ -359,7 +366,9 @@ def spread_too_thin(ledger: Ledger, limits: Limits) -> Iterator[Finding]:
             line.place,
             f"{sets_of(str(sets))} for the {term.words} in {_weeks(len(weeks))}, on {trained} of them,"
             f" {HELPING[counting]}.",
-            wanted=f"work for it in one week of {plain(every)}, and at least {plain(least)} sets in four",
+            wanted=limits.words(
+                "work for it in one week of {}, and at least {:set} in four", "apart", "least"
+            ),
             change=f"Give it a set or two every week, or take {term.words} out of focus and priorities.",
             where=line_name(line),
             subject=group_of(term.words),

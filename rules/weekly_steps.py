@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from ..lint.counting.tally import counted_lines
-from ..lint.engine.limits import COUNTING, Option
+from ..lint.engine.limits import COUNTING, Condition, Option
 from ..lint.engine.registry import rule
 from ..lint.findings.finding import Related, found
 from ..lint.model.naming import line_name
@@ -17,13 +17,15 @@ if TYPE_CHECKING:
     from ..lint.counting.set_group import SetGroup
     from ..lint.counting.tally import Count
     from ..lint.counting.week import Week
-    from ..lint.engine.limits import Limits
+    from ..lint.engine.limits import Limits, Named
     from ..lint.findings.finding import Finding
     from ..lint.model.quantities import Load
     from ..lint.model.sessions import Work
 
 STEPS = (
-    Option("like repetitions", 1, "repetitions apart at most: sets that can be compared", "common practice"),
+    Condition(
+        "like repetitions", 1, "repetitions apart at most: sets that can be compared", "common practice"
+    ),
     Option(
         "a repetition",
         4,
@@ -52,12 +54,14 @@ STEPS = (
 
 
 class Step:
-    """A step in load from one entry to a later one: ``up`` by so much %, with what was allowed in words."""
+    """A step in load from one entry to a later one: ``up`` by so much %; ``wanted`` is empty where it is
+    small enough.
+    """
 
-    def __init__(self, before: SetGroup, up: float, allowed: str) -> None:
+    def __init__(self, before: SetGroup, up: float, wanted: str) -> None:
         self.before = before
         self.up = up
-        self.allowed = allowed
+        self.wanted = wanted
 
 
 def step_between(entry: SetGroup, earlier: Iterable[SetGroup], limits: Limits) -> Step | None:
@@ -72,24 +76,34 @@ def step_between(entry: SetGroup, earlier: Iterable[SetGroup], limits: Limits) -
         unit = next((unit for unit in entry.measured if before.measured.get(unit)), "")
         if unit:
             steps.append(_stepped(before, entry, unit, max(was - now, 0.0), limits))
-    if not steps or not all(step.allowed for step in steps):
+    if not steps or not all(step.wanted for step in steps):
         return None
     return min(steps, key=lambda step: step.up)
 
 
 def _stepped(before: SetGroup, entry: SetGroup, unit: str, fewer: float, limits: Limits) -> Step:
-    """The step to a set that is ``fewer`` repetitions shorter; ``allowed`` is empty where it is small."""
+    """The step to a set that is ``fewer`` repetitions shorter."""
     was, now = before.measured[unit], entry.measured[unit]
     harder = fewer + _nearer_to_failure(before, entry)
     share = limits.number("step") + limits.number("a repetition") * harder
     by_share = was * share / 100
-    kilograms = _smallest(entry, limits) if unit == "mass" else 0.0
-    if by_share >= kilograms:
-        allowed = f"{plain(share)} %"
-    else:
+    smallest, pieces = _smallest(entry, limits), load_in_words(entry.work).pieces
+    kilograms = limits.number(smallest) * pieces if unit == "mass" else 0.0
+    up = 100 * (now / was - 1)
+    if round(now - was - max(by_share, kilograms), 6) <= 0:
+        return Step(before, up, "")
+    if by_share < kilograms:
         allowed = f"{plain(kilograms)} kg, the next step of the implement,"
-    small = round(now - was - max(by_share, kilograms), 6) <= 0
-    return Step(before, 100 * (now / was - 1), "" if small else allowed)
+        each = "{:kg}" if pieces == 1 else "{:kg} for each one held"
+        return Step(before, up, _wanted(allowed, limits, (each, smallest)))
+    of: list[tuple[str, Named]] = [("{:%}", "step")]
+    if harder:
+        of.append(("{:%} for each repetition fewer", "a repetition"))
+    return Step(before, up, _wanted(f"{plain(share)} %", limits, *of))
+
+
+def _wanted(allowed: str, limits: Limits, *of: tuple[str, Named]) -> str:
+    return limits.worked_out(f"at most {allowed} more than at like repetitions in the weeks before", *of)
 
 
 def _reps(work: Work) -> float | None:
@@ -105,11 +119,10 @@ def _nearer_to_failure(before: SetGroup, entry: SetGroup) -> float:
     return max(before.reserve.middle - entry.reserve.middle, 0.0)
 
 
-def _smallest(entry: SetGroup, limits: Limits) -> float:
-    """The smallest step of what is held, in kg."""
+def _smallest(entry: SetGroup, limits: Limits) -> Named:
+    """The limit for the smallest step, in kg, of each thing that is held."""
     implement = entry.exercise.implement if entry.exercise else ""
-    each = limits.table("smallest step").get(implement, limits.number("other step"))
-    return each * load_in_words(entry.work).pieces
+    return ("smallest step", implement) if implement in limits.table("smallest step") else "other step"
 
 
 def load_in_words(work: Work) -> Load:
@@ -194,7 +207,7 @@ def _too_large(step: Step, entry: SetGroup, week: Week) -> Finding:
     return found(
         entry.work.places["load"],
         f"{entry.name} goes from {was} to {now} at {reps} repetitions, {step.up:.0f} % up.",
-        wanted=f"at most {step.allowed} more than at like repetitions in the weeks before",
+        wanted=step.wanted,
         change="Take it in two or more steps, or correct the number if it is a slip.",
         where=line_name(entry.prescription),
         related=(Related(step.before.work.places["load"], f"before: {was}"),),
@@ -213,8 +226,8 @@ def _too_large(step: Step, entry: SetGroup, week: Week) -> Finding:
     sources=("enes-2024", "campos-2002", "pelland-2026-frac"),
     options=(
         Option("most", 6, "sets a week more for a muscle group: a note past it", "enes-2024"),
-        Option("far", 12, "sets a week more for a muscle group: a warning past it", "twice enes-2024"),
-        Option("tiny", 4, "sets a week below which nothing is compared", "pelland-2026-min"),
+        Condition("far", 12, "sets a week more for a muscle group: a warning past it", "twice enes-2024"),
+        Condition("tiny", 4, "sets a week below which nothing is compared", "pelland-2026-min"),
         Option("weeks back", 4, "weeks in which the fullest is looked for", "common practice"),
         COUNTING,
     ),
@@ -264,8 +277,9 @@ def sets_step_large(ledger: Ledger, limits: Limits) -> Iterator[Finding]:
             entry.work.places.get("sets", entry.prescription.place),
             f"Weekly sets rise at once: {rises(grown)}.",
             severity="warning" if worst.by > limits.number("far") else "note",
-            wanted=f"at most {limits.number('most'):g} more than in the fullest of the"
-            f" {limits.number('weeks back'):g} weeks before",
+            wanted=limits.words(
+                "at most {} more than in the fullest of the {:week} before", "most", "weeks back"
+            ),
             change=f"Spread the rise over several weeks, first of all in {line_name(entry.prescription)}.",
             where=line_name(entry.prescription),
             related=counted_lines(*(one.count for one in grown)),

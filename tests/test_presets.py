@@ -13,6 +13,7 @@ from pathlib import Path
 import pytest
 
 from spotline import schema as schemas
+from spotline.lint.editor.explain.rules import limit
 from spotline.lint.engine.registry import all_rules
 from spotline.lint.project.results import Review
 from spotline.lint.team.presets import PRESETS
@@ -66,3 +67,21 @@ def test_a_preset_holds_its_own_defaults_and_the_team_moves_them(
     assert slips("block commit on: [error]\n") == 0
     assert slips("preset: 2026-11\n") == 1
     assert slips("preset: 2026-11\nrules: {number-implausible: {most sets: 4}}\n") == 0
+
+
+@pytest.mark.parametrize(
+    ("moved", "words"),
+    [("", "your preset's limit"), ("rules: {number-implausible: {most sets: 3}}\n", "your team's limit")],
+)
+def test_a_limit_of_a_preset_is_not_called_the_teams(
+    reviewed: Callable[..., Review], monkeypatch: pytest.MonkeyPatch, moved: str, words: str
+) -> None:
+    monkeypatch.setitem(PRESETS, "2026-11", {"number-implausible": {"most sets": 3.0}})
+    text = "programme: T\nsessions: [{session: A, exercises: [{exercise: dip, sets: 4, reps: 5, rir: 2}]}]\n"
+    (file,) = reviewed(text, {"spotline.yaml": f"preset: 2026-11\n{moved}"}).files
+    wanted = [finding.wanted for finding in file.findings if finding.rule == "number-implausible"]
+    assert wanted == [f"at most 3 sets ({words})"]
+    (slip,) = (rule for rule in all_rules() if rule.name == "number-implausible")
+    assert limit(slip.options[0], slip, file.team) == (
+        f"most sets: **3** sets in one line ({words.removesuffix(' limit')}; 12 otherwise)"
+    )

@@ -15,7 +15,7 @@ from spotline.lint.counting.set_group import SetGroup
 from spotline.lint.counting.tally import Visit
 from spotline.lint.counting.week import Week
 from spotline.lint.engine import registry
-from spotline.lint.engine.limits import Limits, Option
+from spotline.lint.engine.limits import Condition, Limits, Option, Situation
 from spotline.lint.engine.registry import Rule, all_rules
 from spotline.lint.engine.run import run
 from spotline.lint.findings.finding import SEVERITIES, Finding, found
@@ -170,6 +170,62 @@ class TestLimits:
     def test_an_unknown_limit(self) -> None:
         with pytest.raises(KeyError):
             Limits(self.OPTIONS, {}).number("least")
+
+    @pytest.mark.parametrize(
+        ("moved", "preset", "words"),
+        [
+            ({}, {}, "at most 90 s and 2 min; so trials say"),
+            ({"longest": 45}, {}, "at most 45 s and 2 min (your team's limit: 45 s)"),
+            ({"longest": 90}, {}, "at most 90 s and 2 min (your team's limit: 90 s)"),  # no default any more
+            ({"longest": 45, "rest": 100}, {}, "at most 45 s and 100 s (your team's limits)"),
+            ({}, {"rest": 180}, "at most 90 s and 3 min (your preset's limit: 3 min)"),
+            ({}, {"rest": 180, "longest": 60}, "at most 60 s and 3 min (your preset's limits)"),
+            ({"rest": 150}, {"rest": 180}, "at most 90 s and 2.5 min (your team's limit: 2.5 min)"),
+            (
+                {"longest": 45},
+                {"rest": 180},
+                "at most 45 s and 3 min (your team's limit: 45 s; your preset's limit: 3 min)",
+            ),
+        ],
+    )
+    def test_words(self, moved: dict[str, float], preset: dict[str, float], words: str) -> None:
+        options = (
+            Option("longest", 60, "seconds", "", by=(({"goal": "power"}, 90),)),
+            Option("rest", 120, "seconds", ""),
+        )
+        limits = Limits(options, moved, Situation("power"), preset)
+        said = limits.words("at most {:s} and {:duration}", "longest", "rest", ground="; so trials say")
+        assert said == words
+
+    def test_words_of_a_table(self) -> None:
+        step, text = ("groups", "chest"), "{:set} a week"
+        assert Limits(self.OPTIONS, {}).words(text, step, ground=" (habit)") == "9 sets a week (habit)"
+        moved = Limits(self.OPTIONS, {"groups": {"chest": 1.0}})
+        assert moved.words(text, step, ground=" (habit)") == "1 set a week (your team's limit)"
+
+    @pytest.mark.parametrize(
+        ("moved", "words"),
+        [
+            ({}, "at most 12 kg"),
+            ({"most": 4}, "at most 12 kg (your team's limit: 4 a set)"),
+            ({"most": 4, "groups": {"chest": 3}}, "at most 12 kg (your team's limits: 4 a set and 3 kg)"),
+        ],
+    )
+    def test_words_for_what_is_worked_out(self, moved: dict[str, Any], words: str) -> None:
+        limits = Limits(self.OPTIONS, moved)
+        said = limits.worked_out("at most 12 kg", ("{} a set", "most"), ("{:kg}", ("groups", "chest")))
+        assert said == words
+
+    def test_a_limit_that_is_set_is_no_default(self) -> None:
+        limits = Limits(self.OPTIONS, {"most": 3}, preset={"exempt": ()})
+        assert [limits.is_default(option.name) for option in self.OPTIONS] == [False, False, True]
+
+    def test_an_option_that_another_rule_does_not_say(self) -> None:
+        option = Option("most", 3, "sets", "common practice", by=(({"goal": "power"}, 4),))
+        alike = Condition.like(option)
+        assert [getattr(alike, name) for name in Option.__slots__] == [
+            getattr(option, name) for name in Option.__slots__
+        ]
 
     @pytest.mark.parametrize(
         ("moved", "flagged"), [({}, False), ({"a-rule": {"most": 2}}, True), ({"other": {"most": 2}}, False)]

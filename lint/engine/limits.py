@@ -3,12 +3,15 @@
 from __future__ import annotations
 
 from ..counting.credits import FRACTIONAL
+from ..wording.words import amount, duration, exact, listed, more_sets, part, ratios, times_as_many
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
     from collections.abc import Mapping
 
     Default = float | tuple[str, ...] | dict[str, float]
+
+    Named = str | tuple[str, str]
 
 
 class Situation:
@@ -28,8 +31,8 @@ class Situation:
 class Option:
     """A limit of a rule: name, default, unit and the ground on which the default stands.
 
-    ``by`` holds other defaults for some goals, levels or phases, ``({"goal": "strength"}, 1)``; the last one
-    that fits counts.
+    A finding says it with its ground, but for one that lists names. ``by`` holds other defaults for some
+    goals, levels or phases, ``({"goal": "strength"}, 1)``; the last one that fits counts.
     """
 
     __slots__ = ("by", "default", "ground", "name", "unit")
@@ -57,23 +60,79 @@ class Option:
         return value
 
 
-class Limits:
-    """The limits a rule is run with: its defaults in the situation, moved where the team has set them."""
+class Condition(Option):
+    """An option that decides what is looked at, or how serious a finding is; no finding says it."""
 
-    __slots__ = ("_values",)
+    __slots__ = ()
+
+    @classmethod
+    def like(cls, option: Option) -> Condition:
+        """An option that other rules say, for one whose findings do not."""
+        return cls(option.name, option.default, option.unit, option.ground, option.by)
+
+
+class Length(Option):
+    """An option that decides how many things a finding names."""
+
+    __slots__ = ()
+
+
+TEAM, PRESET = "your team's", "your preset's"
+"""Whose a limit is that does not stand at its default."""
+
+FORMS = {
+    "": exact,
+    "duration": duration,
+    "part": part,
+    "ratios": ratios,
+    "times as many": times_as_many,
+    "more sets": more_sets,
+}
+"""Forms of a number in words; any other form is a unit, ``s`` or ``day``."""
+
+
+class _Said:
+    """A limit as a text says it: its number, whose it is (empty for a default), and its words there."""
+
+    __slots__ = ("number", "owner", "words")
+
+    def __init__(self, number: float, owner: str) -> None:
+        self.number = number
+        self.owner = owner
+        self.words = ""
+
+    def __format__(self, form: str) -> str:
+        self.words = FORMS[form](self.number) if form in FORMS else amount(self.number, form)
+        return self.words
+
+
+class Limits:
+    """The limits a rule is run with: its defaults in the situation, moved where the team has set them.
+
+    ``moved`` holds what the team has set, ``preset`` the defaults of the preset that it names, by option.
+    """
+
+    __slots__ = ("_owners", "_values")
 
     def __init__(
-        self, options: tuple[Option, ...], moved: Mapping[str, Default], situation: Situation | None = None
+        self,
+        options: tuple[Option, ...],
+        moved: Mapping[str, Default],
+        situation: Situation | None = None,
+        preset: Mapping[str, Default] | None = None,
     ) -> None:
         situation = situation or Situation()
+        preset = preset or {}
+        self._owners = {**dict.fromkeys(preset, PRESET), **dict.fromkeys(moved, TEAM)}
+        set_anew = {**preset, **moved}
         self._values: dict[str, Default] = {
-            option.name: moved[option.name] if option.name in moved else option.value(situation)
+            option.name: set_anew[option.name] if option.name in set_anew else option.value(situation)
             for option in options
         }
 
-    def number(self, name: str) -> float:
-        """A limit that is one number."""
-        value = self._values[name]
+    def number(self, name: Named) -> float:
+        """A limit that is one number; of a table, ``(limit, name)``, the number that it gives a name."""
+        value = self._values[name] if isinstance(name, str) else self.table(name[0])[name[1]]
         assert isinstance(value, (int, float))
         return value
 
@@ -92,6 +151,51 @@ class Limits:
         value = self._values[name]
         assert isinstance(value, dict)
         return value
+
+    def is_default(self, name: str) -> bool:
+        """Whether a limit stands at its default: neither the team nor its preset has set it."""
+        return name not in self._owners
+
+    def words(self, text: str, *names: Named, ground: str = "") -> str:
+        """A text with limits in its braces, in turn, and the ground that they stand on.
+
+        ``words("at most {:s}", "longest", ground=" (common practice)")`` is ``at most 120 s (common
+        practice)``, and once it is moved ``at most 90 s (your team's limit)``. A brace may hold one of
+        `FORMS` or a unit. No other words of the text may come from a file.
+        """
+        said = [self._said(name) for name in names]
+        filled = text.format(*said)
+        owners = {one.owner for one in said}
+        owner = owners.pop() if len(owners) == 1 else ""
+        if owner:
+            return f"{filled} ({_limits(owner, len(said))})"
+        return filled + (_by_owner(said) or ground)
+
+    def worked_out(self, text: str, *of: tuple[str, Named]) -> str:
+        """A text that says a number worked out from limits; those of them that were moved stand behind it.
+
+        Each of them comes with its words: ``("{:%} for each repetition fewer", "a repetition")``.
+        """
+        said = []
+        for words, name in of:
+            one = self._said(name)
+            one.words = words.format(one)
+            said.append(one)
+        return text + _by_owner(said)
+
+    def _said(self, name: Named) -> _Said:
+        return _Said(self.number(name), self._owners.get(name if isinstance(name, str) else name[0], ""))
+
+
+def _by_owner(said: list[_Said]) -> str:
+    """`` (your team's limit: 20 s)``: which of several limits are whose; empty where all are defaults."""
+    owned = [(owner, [one.words for one in said if one.owner == owner]) for owner in (TEAM, PRESET)]
+    parts = [f"{_limits(owner, len(words))}: {listed(words)}" for owner, words in owned if words]
+    return f" ({'; '.join(parts)})" if parts else ""
+
+
+def _limits(owner: str, number: int) -> str:
+    return f"{owner} {'limit' if number == 1 else 'limits'}"
 
 
 COUNTING = Option(

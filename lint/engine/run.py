@@ -18,6 +18,8 @@ if TYPE_CHECKING:
     from .registry import Rule, Subject
     from .targets import Target
 
+    Moves = Mapping[str, Mapping[str, Default]]
+
 PATIENCE = 2.0
 """Seconds that a rule of a team's own module may take for one thing that it looks at."""
 
@@ -66,11 +68,12 @@ class RunCache:
         """Notes that a rule has spoken of something."""
         self._spoke.setdefault(rule.name, set()).add(key)
 
-    def limits(self, rule: Rule, moved: Mapping[str, Mapping[str, Default]], situation: Situation) -> Limits:
+    def limits(self, rule: Rule, moved: Moves, situation: Situation, preset: Moves) -> Limits:
         """The limits of a rule in a situation: each time the same, so that work may be recalled by them."""
         key = (rule.name, situation.phase)
         if key not in self._limits:
-            self._limits[key] = Limits(rule.options, moved.get(rule.name, {}), situation)
+            own, dated = moved.get(rule.name, {}), preset.get(rule.name, {})
+            self._limits[key] = Limits(rule.options, own, situation, dated)
         return self._limits[key]
 
     def forget(self) -> None:
@@ -82,17 +85,18 @@ class RunCache:
 def run(
     rules: list[Rule],
     subject: Ledger | Lifter,
-    moved: Mapping[str, Mapping[str, Default]],
+    moved: Moves,
     severities: Mapping[str, Severity] | None = None,
     cache: RunCache | None = None,
+    preset: Moves | None = None,
 ) -> tuple[list[Finding], list[Fault]]:
     """Findings of the rules on a programme, or on an athlete with all of theirs; and rules that raised.
 
     Each finding comes once, with the weeks it holds for. ``moved`` holds, by rule and option, the limits that
-    the team has set, ``severities`` those of rules that it has moved; ``silence`` what the last run on the
-    same ledger left.
+    the team has set, ``preset`` those of the preset that it names, ``severities`` those of rules that it has
+    moved; ``cache`` is what the last run on the same ledger left.
     """
-    severities = severities or {}
+    severities, preset = severities or {}, preset or {}
     cache = RunCache() if cache is None else cache
     merged: dict[tuple[object, ...], Finding] = {}
     faults: list[Fault] = []
@@ -105,7 +109,9 @@ def run(
             if it.weeks and not weeks:
                 continue
             try:
-                for finding in _yielded(one, it.unit, subject, cache.limits(one, moved, it.situation)):
+                for finding in _yielded(
+                    one, it.unit, subject, cache.limits(one, moved, it.situation, preset)
+                ):
                     cache.broken_by(one, it.key)
                     _merge(merged, _stamped(finding, one, severity, weeks, subject))
             except Exception as fault:

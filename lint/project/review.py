@@ -143,7 +143,7 @@ def _ruled(workspace: Workspace, one: FileReview, state: IncrementalState) -> li
     choices, rules = one.team.choices, _rules_for(workspace, one.team)
     for ledger in one.ledgers:
         cache = state.caches[ledger]
-        ruled, faults = run(rules, ledger, choices.moved, choices.severities, cache)
+        ruled, faults = run(rules, ledger, choices.moved, choices.severities, cache, choices.preset)
         for fault in faults:
             one.take_fault(fault)
         for finding in ruled:
@@ -200,7 +200,8 @@ def _judge_athletes(workspace: Workspace, files: list[FileReview]) -> None:
             home = by_file[repository.real(ledgers[0].programme.place.text.name)]
         lifter = Lifter(athlete, ledgers, workspace.today, home.team.resources)
         choices = home.team.choices
-        found, faults = run(_rules_for(workspace, home.team), lifter, choices.moved, choices.severities)
+        rules = _rules_for(workspace, home.team)
+        found, faults = run(rules, lifter, choices.moved, choices.severities, preset=choices.preset)
         for fault in faults:
             home.take_fault(fault)
         for finding in found:

@@ -70,7 +70,8 @@ class _SettingsReader:
         )
 
     def read(self, team: Team, root: Mapping) -> None:
-        team.choices = self.choices(root).over(_preset(root))
+        team.choices = self.choices(root)
+        team.choices.preset = _preset(root)
         for pattern, entry in _entries(root, "folders"):
             if isinstance(entry.value, Mapping):
                 team.folders.append((pattern, self.choices(entry.value)))
@@ -198,13 +199,10 @@ class _SettingsReader:
         return any(node.start <= start < node.end for start in wrong)
 
 
-def _preset(root: Mapping) -> Choices:
+def _preset(root: Mapping) -> dict[str, dict[str, Default]]:
     """The defaults of the preset that the team names."""
-    choices = Choices()
     named = root.entries.get("preset")
-    held = PRESETS.get(str(named.value.plain), {}) if named is not None else {}
-    choices.moved = {rule: dict(options) for rule, options in held.items()}
-    return choices
+    return PRESETS.get(str(named.value.plain), {}) if named is not None else {}
 
 
 def _surroundings(root: Mapping, known: Known) -> TeamResources:

@@ -5,11 +5,12 @@ from __future__ import annotations
 import os
 
 from ..counting.team_resources import NO_RESOURCES
+from ..engine.limits import Limits
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
     from ..counting.team_resources import TeamResources
-    from ..engine.limits import Default
+    from ..engine.limits import Default, Situation
     from ..engine.registry import Rule
     from ..findings.finding import Finding, Severity
     from .own_exercises import ExercisesFile
@@ -22,12 +23,16 @@ LIMIT_RULE, LIMIT_OPTION = "weekly-sets-over-limit", "groups"
 
 
 class Choices:
-    """What a team chose: limits moved by rule and option, severities, rules on and off, what blocks."""
+    """What a team chose: limits moved by rule and option, severities, rules on and off, what blocks.
 
-    __slots__ = ("blocking", "moved", "severities", "switched")
+    ``preset`` holds the limits of the preset that it names, by rule and option.
+    """
+
+    __slots__ = ("blocking", "moved", "preset", "severities", "switched")
 
     def __init__(self) -> None:
         self.moved: dict[str, dict[str, Default]] = {}
+        self.preset: dict[str, dict[str, Default]] = {}
         self.severities: dict[str, Severity] = {}
         self.switched: dict[str, bool] = {}
         self.blocking: tuple[str, ...] | None = None
@@ -40,6 +45,10 @@ class Choices:
             value = {**before, **value}
         options[option] = value
 
+    def limits(self, rule: Rule, situation: Situation | None = None) -> Limits:
+        """The limits of a rule in a situation."""
+        return Limits(rule.options, self.moved.get(rule.name, {}), situation, self.preset.get(rule.name, {}))
+
     def over(self, below: Choices) -> Choices:
         """These choices where they are made, those below where they are not."""
         both = Choices()
@@ -49,6 +58,7 @@ class Choices:
                     both.move(rule, option, value)
             both.severities.update(one.severities)
             both.switched.update(one.switched)
+            both.preset = one.preset or both.preset
             both.blocking = one.blocking if one.blocking is not None else both.blocking
         return both
 

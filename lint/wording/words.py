@@ -39,6 +39,56 @@ def sets_of(number: float | str) -> str:
     return f"{words} set" if words == "1" else f"{words} sets"
 
 
+UNITS = ("%", "h", "kg", "min", "s")
+"""Units that are written alike for one and for many."""
+
+
+def exact(number: float) -> str:
+    """A number as somebody wrote it, with all its decimals."""
+    return f"{number:.12g}"
+
+
+def amount(number: float, unit: str) -> str:
+    """``90 s``, ``1 day``, ``2.5 days``: a number with its unit."""
+    words = exact(number)
+    return f"{words} {unit}{'' if unit in UNITS or words == '1' else 's'}"
+
+
+def duration(seconds: float) -> str:
+    """``15 min``, ``1.5 min``, ``100 s``: whole and half minutes, else seconds."""
+    return amount(seconds, "s") if seconds % 30 or seconds < 60 else amount(seconds / 60, "min")
+
+
+PARTS = ("half", "third", "quarter", "fifth", "sixth", "seventh", "eighth", "ninth", "tenth")
+"""What each of two parts of a thing is called, of three, and so on."""
+
+
+def part(of: float) -> str:
+    """``third``, the first of 3 parts; ``1/12``; ``40 %`` where it is no whole number of parts."""
+    if of % 1:
+        return f"{plain(100 / of)} %"
+    return PARTS[int(of) - 2] if 2 <= of <= 10 else f"1/{exact(of)}"
+
+
+def ratios(times: float) -> str:
+    """``2:3 and 3:2``: how far two things may be apart, either way, where one is 1.5 times the other."""
+    for less in range(1, 11):
+        more = round(float(times * less), 6)
+        if more.is_integer():
+            return f"{less}:{more:g} and {more:g}:{less}"
+    return f"1:{exact(times)} and {exact(times)}:1"
+
+
+def times_as_many(number: float) -> str:
+    """``twice as many``, ``2.5 times as many``."""
+    return f"{'twice' if number == 2 else f'{exact(number)} times'} as many"
+
+
+def more_sets(number: float) -> str:
+    """``more``, or ``over 2 sets more`` where any more will not do."""
+    return f"over {amount(number, 'set')} more" if number else "more"
+
+
 def week_list(weeks: Sequence[int]) -> str:
     """Week numbers in words, with runs joined: ``week 3``, ``weeks 1-4, 6``."""
     runs: list[list[int]] = []

@@ -825,7 +825,7 @@ class TestRehabilitationOpen:
     def test_the_length_can_be_moved(self, findings: Findings, week: Text, until: str, said: int) -> None:
         found = findings(self.text(week, until), self.RULE, limits(self.RULE, "longest: 4"))
         assert [one.wanted for one in found] == [
-            "an end that covers the programme, no more than 4 weeks ahead"
+            "an end that covers the programme, no more than 4 weeks ahead (your team's limit)"
         ] * said
 
     def test_nothing_to_look_at(self, findings: Findings, week: Text) -> None:

@@ -823,7 +823,9 @@ class TestBestLiftOld:
         found = findings(
             self.text(week, ", tested: 2025-11-10"), self.RULE, settings(self.RULE, f"{{oldest: {oldest}}}")
         )
-        assert [finding.wanted for finding in found] == ["a test no older than 15.5 weeks"] * number
+        assert [finding.wanted for finding in found] == [
+            "a test no older than 15.5 weeks (your team's limit)"
+        ] * number
 
     def test_several_lifts_and_the_newest_test_of_each(self, findings: Findings, week: Text) -> None:
         best = (

@@ -563,7 +563,7 @@ class TestReserveHardToJudge:
         settings = {"spotline.yaml": f"rules: {{reserve-hard-to-judge: {{most: {most}}}}}"}
         found = findings(week({"Gym": ["leg press, sets: 3, rir: 8"]}), self.RULE, settings)
         assert [finding.wanted for finding in found] == [
-            "a load, or at most 7.5 repetitions in reserve"
+            "a load, or at most 7.5 repetitions in reserve (your team's limit)"
         ] * said
 
     def test_silent_in_a_deload(self, findings: Findings) -> None:

@@ -155,7 +155,7 @@ class TestRestTooShortHeavy:
         found = findings(text, self.RULE, settings(self.RULE, options))
         assert len(found) == number
         if "180" in options:
-            assert found[0].wanted == "at least 3 min after heavy sets"
+            assert found[0].wanted == "at least 3 min after heavy sets (your team's limit)"
 
 
 class TestRestTooShortSize:
@@ -322,7 +322,7 @@ class TestTempoTooLong:
     def test_the_limit_moves(self, findings: Findings, week: Text, longest: int, number: int) -> None:
         text = week({"Push": ["bench press, sets: 3, reps: 9, tempo: 5-0-5-0"]})
         found = findings(text, self.RULE, settings(self.RULE, f"{{longest: {longest}}}"))
-        assert [finding.wanted for finding in found] == ["at most 89 s (common practice)"] * number
+        assert [finding.wanted for finding in found] == ["at most 89 s (your team's limit)"] * number
 
     def test_stands_back_under_rehabilitation(self, findings: Findings, week: Text) -> None:
         text = week({"Push": ["bench press, sets: 3, reps: 13, tempo: 5-0-5-0"]}, REHABILITATION)

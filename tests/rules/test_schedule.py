@@ -851,7 +851,7 @@ class TestRestDayMissing:
     def test_the_team_moves_every_limit(self, findings: Findings, week: Text) -> None:
         (finding,) = findings(week(self.days(6)), self.RULE, moved(self.RULE, "least", 2))
         assert finding.counted == "6 days with lifting leave 1 day free."
-        assert finding.wanted == "at least 2 days off (common practice)"
+        assert finding.wanted == "at least 2 days off (your team's limit)"
         text = week(self.days(6)) + "  - {activity: run, day: sunday, effort: 4}\n"
         assert len(findings(text, self.RULE)) == 1
         assert findings(text, self.RULE, moved(self.RULE, "easy activity", 4)) == []

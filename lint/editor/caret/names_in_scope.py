@@ -9,7 +9,6 @@ from itertools import islice
 
 from ...body import catalogue, equipment, restrictions
 from ...counting.credits import INDIRECT_WEIGHT
-from ...engine.limits import Limits
 from ...findings.finding import SEVERITIES
 from ...model import quantities
 from ...project.discovery import kind_of, searched
@@ -146,8 +145,7 @@ class NamesInScope:
     def always_there(self) -> tuple[str, ...]:
         """Pieces of equipment that nobody needs to list."""
         rule = self._rule(EQUIPMENT_RULE)
-        moved = self.team.choices.moved.get(EQUIPMENT_RULE, {})
-        return Limits(rule.options, moved).names(ALWAYS_THERE) if rule is not None else ()
+        return self.team.choices.limits(rule).names(ALWAYS_THERE) if rule is not None else ()
 
     def rank(self) -> Callable[[Exercise], int]:
         """Which exercises come first of those that fit alike: close variants where another is replaced.

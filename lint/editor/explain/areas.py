@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from ...body import catalogue
 from ...counting.credits import DIRECT
-from ...engine.limits import Limits, Situation
+from ...engine.limits import Situation
 from ...reporters.exercises_text import gathered
 from ...wording.words import first_of, listed, sets_of
 from .counts import HALF, by_name, days_of
@@ -16,7 +16,7 @@ if TYPE_CHECKING:
 
     from ...counting.ledger import Ledger
     from ...counting.week import Week
-    from ...engine.registry import Rule
+    from ...engine.limits import Limits
     from ...project.workspace import Workspace
     from ...team.settings import Team
 
@@ -78,15 +78,11 @@ def in_force(name: str, team: Team, workspace: Workspace, ledger: Ledger | None 
         situation = Situation(ledger.programme.goal, ledger.level, ledger.programme.phase)
     lines = []
     if OVER in rules:
-        lines.append(_most(name, _limits(rules[OVER], team, situation)))
+        lines.append(_most(name, team.choices.limits(rules[OVER], situation)))
     if UNDER in rules and (ledger is None or _is_held_to_floor(name, ledger)):
-        least = _limits(rules[UNDER], team, situation).number("least")
+        least = team.choices.limits(rules[UNDER], situation).number("least")
         lines.append(f"at least {least:g} a week where it is meant to grow (`{UNDER}`)")
     return bullets(line for line in lines if line)
-
-
-def _limits(rule: Rule, team: Team, situation: Situation) -> Limits:
-    return Limits(rule.options, team.choices.moved.get(rule.name, {}), situation)
 
 
 def _most(name: str, limits: Limits) -> str:

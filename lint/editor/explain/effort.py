@@ -8,7 +8,6 @@ from __future__ import annotations
 from math import ceil
 
 from ...body import catalogue, curves
-from ...engine.limits import Limits
 from ...model.quantities import Range
 from ...wording.words import plain
 from .markdown import md, paragraphs, rounded, time
@@ -39,8 +38,7 @@ class Settable:
 
     def __init__(self, workspace: Workspace, team: Team) -> None:
         rule = next((one for one in workspace.rules if one.name == STEPS_RULE), None)
-        moved = team.choices.moved.get(STEPS_RULE, {})
-        self._steps = Limits(rule.options, moved).table(STEPS) if rule else {}
+        self._steps = team.choices.limits(rule).table(STEPS) if rule else {}
 
     def kilograms(self, entry: SetGroup) -> str:
         """What a load in % or as an RM comes to, set by set: ``72.5-75 kg``; "" if not known.

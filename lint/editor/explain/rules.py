@@ -5,6 +5,7 @@ from __future__ import annotations
 from difflib import get_close_matches
 
 from ...body import catalogue
+from ...engine.limits import PRESET, TEAM
 from ...engine.registry import all_rules
 from ...engine.rule_page import Page
 from ...reporters.rules_text import GRADES, LOOKS_AT
@@ -83,11 +84,12 @@ def _cited(id: str) -> str:
 
 def limit(option: Option, rule: Rule, team: Team) -> str:
     """A limit, the value in force and the ground that it stands on."""
-    moved = team.choices.moved.get(rule.name, {})
     default = md(shown(option.default))
-    if option.name in moved:
-        value = md(shown(moved[option.name]))
-        return f"{option.name}: **{value}** {option.unit} (your team's; {default} otherwise)"
+    for owner, set_anew in ((TEAM, team.choices.moved), (PRESET, team.choices.preset)):
+        own = set_anew.get(rule.name, {})
+        if option.name in own:
+            value = md(shown(own[option.name]))
+            return f"{option.name}: **{value}** {option.unit} ({owner}; {default} otherwise)"
     return f"{option.name}: **{default}** {option.unit} ({option.ground}){''.join(_by(option))}"
 
 
