@@ -29,7 +29,7 @@ from spotline.lint.syntax.builder import parse
 from spotline.lint.syntax.cache import MOST_COMPARED, Fingerprint
 from spotline.lint.text.places import Place
 
-ROOT = Path(__file__).parent.parent
+ROOT = Path(__file__).parent.parent.parent
 DAY = date(2026, 1, 5)
 
 BLOCKS = """\
