@@ -15,7 +15,7 @@ if TYPE_CHECKING:
 
     from ..lint.counting.set_group import SetGroup
     from ..lint.engine.limits import Limits
-    from ..lint.findings.finding import Finding
+    from ..lint.findings.finding import Finding, Severity
     from ..lint.model.quantities import Range
 
 # Loads, repetitions and effort
@@ -84,15 +84,14 @@ def more_reps_than_load_allows(entry: SetGroup, limits: Limits) -> Iterator[Find
     few = limits.number("few manage")
     if beyond > few:
         certain = load.kind == "percent" and beyond > limits.number("nobody manages")
-        finding = _too_many(
+        yield _too_many(
             entry,
             asked,
             f"about {held.mean:.0f} at {light:.0f} %, and hardly anybody more than {held.beyond(few):.0f}",
             f"Take {_lighter(asked, entry.curve)} of the best lift,",
+            severity="error" if certain else "warning",
+            excess=beyond,
         )
-        finding.severity = "error" if certain else "warning"
-        finding.excess = beyond
-        yield finding
 
 
 def _deviations(one: tuple[float, float, float, curves.Repetitions]) -> float:
@@ -104,18 +103,26 @@ def _lighter(repetitions: float, curve: str) -> str:
     return f"less than {curves.LOWEST:g} %" if percent is None else f"about {percent:.0f} %"
 
 
-def _too_many(entry: SetGroup, asked: float, allowed: str, advice: str) -> Finding:
+def _too_many(
+    entry: SetGroup,
+    asked: float,
+    allowed: str,
+    advice: str,
+    severity: Severity = "warning",
+    excess: float = 0.0,
+) -> Finding:
     load, least_left = entry.work.load, entry.reserve.low if entry.reserve else 0.0
     words = load.words if load else ""
     left = f", {plain(least_left)} of them in reserve" if least_left else ""
     return found(
         entry.work.places["reps"],
         f"{plain(asked)} repetitions{left}, at {words}.",
-        severity="warning",
+        severity=severity,
         wanted=allowed,
         change=f"{advice} or ask for fewer repetitions.",
         where=line_name(entry.prescription),
         related=(Related(entry.work.places["load"], words), *_on_file(entry)),
+        excess=excess,
     )
 
 

@@ -21,7 +21,6 @@ if TYPE_CHECKING:
     from ..lint.findings.finding import Finding
     from ..lint.model.athlete import BestLift
     from ..lint.model.sessions import Prescription
-    from ..lint.text.places import Place
 
 
 @rule(
@@ -94,14 +93,13 @@ def _too_heavy(entry: SetGroup, most: float) -> Iterator[Finding]:
             continue
         if load.span.high <= best.kilograms * most / 100:
             continue
-        finding = _slip(
+        yield _slip(
             entry,
             "load",
             f"{load.words} where the best on file is {best.load.words}.",
             f"at most {plain(most)} % of it",
+            (Related(best.exercise.place, f"best lift on file: {best.load.words}"),),
         )
-        finding.related = (Related(best.exercise.place, f"best lift on file: {best.load.words}"),)
-        yield finding
 
 
 def _comparable(entry: SetGroup, best: BestLift) -> bool:
@@ -110,13 +108,14 @@ def _comparable(entry: SetGroup, best: BestLift) -> bool:
     return best.reps == 1 or (reps is not None and reps.low >= best.reps)
 
 
-def _slip(entry: SetGroup, key: str, counted: str, wanted: str) -> Finding:
+def _slip(entry: SetGroup, key: str, counted: str, wanted: str, related: tuple[Related, ...] = ()) -> Finding:
     return found(
         entry.work.places[key],
         counted,
         wanted=wanted,
         change="If it is a slip, correct it.",
         where=f"{line_name(entry.prescription)}, {key}",
+        related=related,
     )
 
 
@@ -151,22 +150,23 @@ def units_mixed(ledger: Ledger, limits: Limits) -> Iterator[Finding]:
               - {exercise: overhead press, sets: 3, reps: 5, load: 40 kg}
               - {exercise: dip, sets: 3, reps: 5, load: bodyweight + 10 kg}
     """
-    places: dict[str, dict[Place, SetGroup]] = {"kg": {}, "lb": {}}
+    entries: dict[str, dict[object, SetGroup]] = {"kg": {}, "lb": {}}
     for _, entry in ledger.entries():
         load = entry.work.load
         if load is not None and load.unit:
-            places[load.unit].setdefault(entry.work.places["load"], entry)
-    rarer, other = sorted(places, key=lambda unit: len(places[unit]))
-    if not places[rarer]:
+            entries[load.unit].setdefault(entry.work.places["load"].key, entry)
+    rarer, other = sorted(entries, key=lambda unit: len(entries[unit]))
+    if not entries[rarer]:
         return
-    first, *rest = sorted(places[rarer], key=lambda place: place.start)
+    first, *others = sorted(entries[rarer].values(), key=lambda entry: entry.work.places["load"].start)
+    place, *rest = (entry.work.places["load"] for entry in (first, *others))
     yield found(
-        first,
-        f"{listed([place.excerpt for place in (first, *rest)][:4])} in {rarer}, the other loads in {other}.",
+        place,
+        f"{listed([one.excerpt for one in (place, *rest)][:4])} in {rarer}, the other loads in {other}.",
         wanted="one unit throughout",
         change=f"Write it in {other} (1 lb is {plain(KG_PER_LB)} kg), or give just the right unit.",
-        where=line_name(places[rarer][first].prescription),
-        related=tuple(Related(place, f"in {rarer}") for place in rest),
+        where=line_name(first.prescription),
+        related=tuple(Related(one, f"in {rarer}") for one in rest),
     )
 
 

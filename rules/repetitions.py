@@ -24,7 +24,6 @@ if TYPE_CHECKING:
     from ..lint.counting.set_group import SetGroup
     from ..lint.engine.limits import Limits
     from ..lint.findings.finding import Finding
-    from ..lint.text.places import Place
 
 
 @rule(
@@ -358,26 +357,30 @@ def reserve_hard_to_judge(ledger: Ledger, limits: Limits) -> Iterator[Finding]:
             exercises:
               - {exercise: bench press, sets: 3, reps: 8, rir: 4-5}
     """
-    far: dict[tuple[Place, str], SetGroup] = {}
+    far: dict[object, SetGroup] = {}
     for visit, entry in ledger.entries():
         rir = entry.work.rir
         if rir is None or rir.low <= limits.number("most") or visit.session.block.deload:
             continue
         if _found_by_feel(entry):
-            far.setdefault((entry.work.places["rir"], entry.name), entry)
+            far.setdefault((entry.work.places["rir"].key, entry.name), entry)
     if not far:
         return
-    lines = sorted(far.items(), key=lambda one: one[0][0].start)
-    place, first = lines[0][0][0], lines[0][1]
-    others = {other: entry for (other, _), entry in lines if other != place}
+    lines = sorted(far.values(), key=lambda entry: entry.work.places["rir"].start)
+    first = lines[0]
+    place = first.work.places["rir"]
+    others = {at.key: entry for entry in lines if (at := entry.work.places["rir"]) != place}
     yield found(
         place,
         f"RIR {first.work.rir} and no load by which to set it:"
-        f" {first_of(list(dict.fromkeys(entry.name for _, entry in lines)))}.",
+        f" {first_of(list(dict.fromkeys(entry.name for entry in lines)))}.",
         wanted=f"a load, or at most {limits.number('most'):g} repetitions in reserve",
         change="Write a load for the easy sets (kg, or % of the best lift), or an effort nearer to the end.",
         where=line_name(first.prescription),
-        related=tuple(Related(at, f"{entry.name}: RIR {entry.work.rir}") for at, entry in others.items()),
+        related=tuple(
+            Related(entry.work.places["rir"], f"{entry.name}: RIR {entry.work.rir}")
+            for entry in others.values()
+        ),
     )
 
 

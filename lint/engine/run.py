@@ -146,7 +146,7 @@ def _merge(merged: dict[tuple[object, ...], Finding], finding: Finding) -> None:
 
     A muscle that lacks work in each of three blocks is one thing to say, not three.
     """
-    key = (finding.rule, finding.subject or finding.place)
+    key = (finding.rule, finding.subject or finding.place.key)
     known = merged.get(key)
     if known is None:
         merged[key] = finding

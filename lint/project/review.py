@@ -159,7 +159,7 @@ class _MergedFindings:
 
     def take(self, finding: Finding, name: str) -> None:
         """Takes in a finding for an athlete."""
-        key = (finding.rule, finding.place, finding.subject, finding.counted, finding.weeks)
+        key = (finding.rule, finding.place.key, finding.subject, finding.counted, finding.weeks)
         self._found.setdefault(key, (finding, []))[1].append(name)
 
     def said(self, of: int) -> list[Finding]:
@@ -236,8 +236,8 @@ def _others(workspace: Workspace, athletes: Iterable[str], seen: Iterable[str]) 
 
 def _in_order(findings: list[Finding]) -> list[Finding]:
     """By place, the more serious first where two share one; no advice on quoting what is wrong anyway."""
-    wrong = {finding.place for finding in findings if finding.severity == "error"}
+    wrong = {finding.place.key for finding in findings if finding.severity == "error"}
     return sorted(
-        (one for one in findings if one.rule != "quote-this" or one.place not in wrong),
+        (one for one in findings if one.rule != "quote-this" or one.place.key not in wrong),
         key=lambda one: (one.place.start, -SEVERITIES.index(one.severity), one.rule, one.subject),
     )

@@ -64,7 +64,7 @@ class _Explainer:
             found += slips
         for error in errors:
             found += self.told(error)
-        kept = {(finding.place, finding.rule, finding.subject): finding for finding in reversed(found)}
+        kept = {(finding.place.key, finding.rule, finding.subject): finding for finding in reversed(found)}
         return sorted(kept.values(), key=lambda one: (one.place.start, one.rule, one.subject))
 
     # Places
