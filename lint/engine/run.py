@@ -55,9 +55,13 @@ class RunCache:
         self._known = {one.key for units in fed.values() for one in units}
 
     def to_ask(self, rule: Rule, fed: list[Target]) -> Iterable[Target]:
-        """What a rule has to look at, in order: what is new, and what it spoke of last time."""
+        """What a rule has to look at, in order: what is new, and what it spoke of last time.
+
+        All of it where the rule looks beyond its target, and where it is of a team's own module: nobody knows
+        what that looks at.
+        """
         spoke, fresh = self._spoke.pop(rule.name, None), self._fresh[rule.scope]
-        if rule.looks_beyond:
+        if rule.looks_beyond or rule.foreign:
             return fed
         return [one for one in fed if one.key in spoke or one.key in fresh] if spoke else fresh.values()
 

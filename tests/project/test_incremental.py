@@ -380,6 +380,15 @@ def test_a_rule_that_looks_beyond_is_asked_about_everything(tmp_path: Path) -> N
         assert watched.since() == 2
 
 
+def test_a_rule_of_a_teams_own_module_is_always_run_on_everything(tmp_path: Path) -> None:
+    watched = Watched("Visit")
+    watched.rule.foreign = True
+    typed = Typed(tmp_path, [watched.rule])
+    for _ in range(3):
+        typed.now(BLOCKS)
+        assert watched.since() == 3
+
+
 def test_after_a_rule_has_failed_all_are_asked_again(tmp_path: Path) -> None:
     def fails(unit: object) -> bool:
         raise ZeroDivisionError
