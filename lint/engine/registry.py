@@ -19,12 +19,12 @@ TYPE_CHECKING = False
 if TYPE_CHECKING:
     from collections.abc import Callable, Iterator
 
-    from ..findings.finding import Confidence, Finding, Severity
+    from ..findings.finding import Confidence, DraftFinding, Severity
     from .limits import Option
 
     Subject = Lifter | Ledger | Week | Visit | SetGroup
 
-    Check = Callable[..., Iterator[Finding]]
+    Check = Callable[..., Iterator[DraftFinding]]
 
 SCOPES = {
     "Lifter": "athlete",

@@ -37,7 +37,7 @@ class IncrementalState:
         outside = _outside_sessions(plain)
         if outside != self._outside:
             for cache in self.caches.values():
-                cache.forget()
+                cache.clear()
         before = {ledger.member: (ledger, cache) for ledger, cache in self.caches.items()}
         self._outside = outside
         self.caches = {}

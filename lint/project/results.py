@@ -78,8 +78,8 @@ class Review:
         """Whether any finding blocks."""
         return any(one.blocked for one in self.files)
 
-    def kept_back(self) -> tuple[int, int]:
-        """How many findings waivers keep back, and how many are on record."""
+    def suppressed(self) -> tuple[int, int]:
+        """How many findings are waived, and how many are on record."""
         return sum(len(one.waived) for one in self.files), sum(len(one.known) for one in self.files)
 
     @property

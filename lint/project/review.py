@@ -6,7 +6,7 @@ import os
 from functools import partial
 
 from ..counting.ledger import Lifter
-from ..engine.run import Fault, run
+from ..engine.run import Fault, findings_of, run
 from ..findings.finding import SEVERITIES
 from ..model.check import checked
 from ..model.read_programme import read_programme
@@ -27,6 +27,7 @@ if TYPE_CHECKING:
 
     from ..counting.ledger import Ledger
     from ..engine.registry import Rule
+    from ..engine.run import Hit
     from ..findings.finding import Finding
     from ..model.athlete import Athlete
     from ..syntax.tree import Reading
@@ -139,36 +140,14 @@ def _counted(workspace: Workspace, path: str) -> list[Ledger]:
 
 def _ruled(workspace: Workspace, one: FileReview, state: IncrementalState) -> list[Finding]:
     """What the rules find for each athlete of a programme; what holds for several is said once."""
-    found = _MergedFindings()
+    hits: list[Hit] = []
     choices, rules = one.team.choices, _rules_for(workspace, one.team)
     for ledger in one.ledgers:
-        cache = state.caches[ledger]
-        ruled, faults = run(rules, ledger, choices.moved, choices.severities, cache)
+        found, faults = run(rules, ledger, choices.moved, choices.severities, state.caches[ledger])
+        hits += found
         for fault in faults:
             one.take_fault(fault)
-        for finding in ruled:
-            found.take(finding, ledger.athlete.name if ledger.athlete else "")
-    return found.said(of=len(one.ledgers))
-
-
-class _MergedFindings:
-    """Findings for several athletes: what is found for more than one of them is said once."""
-
-    def __init__(self) -> None:
-        self._found: dict[tuple[object, ...], tuple[Finding, list[str]]] = {}
-
-    def take(self, finding: Finding, name: str) -> None:
-        """Takes in a finding for an athlete."""
-        key = (finding.rule, finding.place.key, finding.subject, finding.counted, finding.weeks)
-        self._found.setdefault(key, (finding, []))[1].append(name)
-
-    def said(self, of: int) -> list[Finding]:
-        """Each finding once; one that does not hold for all athletes ``of`` a programme names them."""
-        for finding, names in self._found.values():
-            if len(names) < of:
-                named = " and ".join([", ".join(names[:-1]), names[-1]] if len(names) > 1 else names)
-                finding.counted = f"For {named}: {finding.counted}"
-        return [finding for finding, _ in self._found.values()]
+    return findings_of(hits, len(one.ledgers))
 
 
 def _rules_for(workspace: Workspace, team: Team) -> list[Rule]:
@@ -192,7 +171,7 @@ def _judge_athletes(workspace: Workspace, files: list[FileReview]) -> None:
     for one in files:
         if one.kind == "athlete" and (athlete := workspace.athlete_at(one.name).athlete) is not None:
             plans.setdefault(athlete, [])
-    said: dict[FileReview, _MergedFindings] = {}
+    hits: dict[FileReview, list[Hit]] = {}
     for athlete, ledgers in plans.items():
         ledgers += [one for one in others if one.athlete is athlete]
         home = by_file.get(repository.real(athlete.place.text.name))
@@ -203,12 +182,12 @@ def _judge_athletes(workspace: Workspace, files: list[FileReview]) -> None:
         found, faults = run(_rules_for(workspace, home.team), lifter, choices.moved, choices.severities)
         for fault in faults:
             home.take_fault(fault)
-        for finding in found:
-            where = by_file.get(repository.real(finding.place.text.name))
+        for hit in found:
+            where = by_file.get(repository.real(hit.draft.place.text.name))
             if where is not None:
-                said.setdefault(where, _MergedFindings()).take(finding, athlete.name)
-    for where, gathered_there in said.items():
-        where.findings += gathered_there.said(of=len(where.ledgers))
+                hits.setdefault(where, []).append(hit)
+    for where, several in hits.items():
+        where.findings += findings_of(several, len(where.ledgers))
 
 
 def _plans(files: Iterable[FileReview]) -> dict[Athlete, list[Ledger]]:

@@ -170,14 +170,13 @@ class Workspace:
         file = self.athlete_at(os.path.relpath(path))
         if file.athlete is not None:
             return file.athlete
-        finding = _no_athlete(
+        return _no_athlete(
             "athlete-unreadable",
             term,
             f"{term.words} cannot be read as an athlete file.",
             "Review that file on its own and mend it.",
+            tuple(Related(one.place, one.counted) for one in file.findings[:1]),
         )
-        finding.related = tuple(Related(one.place, one.counted) for one in file.findings[:1])
-        return finding
 
 
 def _athletes_in(programme: str, root: Node | None) -> Iterator[str]:
@@ -192,5 +191,7 @@ def _athletes_in(programme: str, root: Node | None) -> Iterator[str]:
             yield repository.real(os.path.join(os.path.dirname(programme), *named.split("/")))
 
 
-def _no_athlete(rule: str, term: Term, counted: str, change: str) -> Finding:
-    return Finding(rule, "error", term.place, counted, change=change, where="athlete")
+def _no_athlete(
+    rule: str, term: Term, counted: str, change: str, related: tuple[Related, ...] = ()
+) -> Finding:
+    return Finding(rule, "error", term.place, counted, change=change, where="athlete", related=related)

@@ -20,7 +20,7 @@ from spotline.lint.engine import run
 from spotline.lint.engine.limits import Limits
 from spotline.lint.engine.registry import Rule, all_rules
 from spotline.lint.engine.rule_page import Page
-from spotline.lint.findings.finding import Finding, found
+from spotline.lint.findings.finding import DraftFinding, Finding, found
 from spotline.lint.project.overlay import Overlay
 from spotline.lint.project.results import FileReview
 from spotline.lint.project.review import review_on
@@ -98,7 +98,7 @@ def all_of(finding: Finding) -> tuple[object, ...]:
         (finding.counted, finding.wanted, finding.change, finding.where, finding.subject),
         [one.words for one in finding.related],
         [(one.words, one.label) for one in finding.edits],
-        (finding.weeks, finding.worst, finding.excess),
+        (finding.weeks, finding.worst, finding.athletes),
     )
 
 
@@ -282,7 +282,7 @@ class Watched:
     def __init__(self, looks_at: str, says: Callable[[Any], bool] = lambda unit: False, **more: bool) -> None:
         self.asked: list[object] = []
 
-        def check(unit: object, limits: Limits) -> Iterator[Finding]:
+        def check(unit: object, limits: Limits) -> Iterator[DraftFinding]:
             self.asked.append(unit)
             if says(unit):
                 yield found(_place(unit), "Here.", severity="note")
@@ -464,7 +464,7 @@ def guarded(monkeypatch: pytest.MonkeyPatch) -> Callable[[], None]:
 
         monkeypatch.setattr(Ledger, name, asked)
 
-    def yielded(rule: Rule, unit: object, limits: Limits) -> list[Finding]:
+    def drafts(rule: Rule, unit: object, limits: Limits) -> list[DraftFinding]:
         looking.append(unit)
         try:
             return list(rule.check(unit, limits)) if not rule.looks_beyond else []
@@ -474,7 +474,7 @@ def guarded(monkeypatch: pytest.MonkeyPatch) -> Callable[[], None]:
     def start() -> None:
         for name in (*COUNTING, *CALENDAR):
             guard(name)
-        monkeypatch.setattr(run, "_yielded", yielded)
+        monkeypatch.setattr(run, "_drafts", drafts)
 
     return start
 

@@ -132,7 +132,7 @@ class TestKeepingBack:
         assert whole.exit_code == 0
         (file,) = whole.files
         assert (slips(file), known(file)) == ([], ["20", "200"])
-        assert whole.kept_back()[1] == len(file.known)
+        assert whole.suppressed()[1] == len(file.known)
         team(a=PLAN.replace("sets: 3", "sets: 30"))
         whole = now()
         assert whole.exit_code == 1
