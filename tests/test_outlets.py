@@ -12,7 +12,6 @@ from hypothesis import strategies as st
 
 from spotline.lint.engine.run import Fault
 from spotline.lint.findings.finding import Finding, Related
-from spotline.lint.project.discovery import kind_of
 from spotline.lint.project.results import FileReview, Review
 from spotline.lint.reporters.cards import MOST_LINES, cards
 from spotline.lint.reporters.lines import lines
@@ -27,6 +26,7 @@ from spotline.lint.reporters.sentences import (
 )
 from spotline.lint.team.settings import Team
 from spotline.lint.text.places import Place, Text
+from spotline.lint.text.repository import FileResolver
 from spotline.lint.wording.printable import safe
 from spotline.lint.wording.words import counted_noun, week_list
 
@@ -82,7 +82,7 @@ def reviewed(
     name: str = "a.programme.yaml",
     faults: tuple[Fault, ...] = (),
 ) -> FileReview:
-    one = FileReview(name, kind_of(name), Team())
+    one = FileReview(FileResolver().file(name), Team())
     one.findings = list(findings)
     one.faults = list(faults)
     return one

@@ -62,7 +62,7 @@ blocks:
 
 
 class Typed:
-    """A programme as it is typed: each text is reviewed on one desk, building on the last."""
+    """A programme as it is typed: each text is reviewed in one workspace, building on the last."""
 
     def __init__(self, folder: Path, rules: list[Rule] | None = None, name: str = "plan") -> None:
         self.path = str(folder / f"{name}.programme.yaml")
@@ -266,7 +266,7 @@ def test_weeks_and_counts_stay(typed: Typed) -> None:
     assert after.weeks[0].sets("chest").high == 4
 
 
-def test_a_desk_that_does_not_last_keeps_nothing(tmp_path: Path) -> None:
+def test_a_workspace_that_is_not_incremental_reuses_nothing(tmp_path: Path) -> None:
     workspace = Workspace(DAY, overlay=Overlay())
     workspace.overlay.open(str(tmp_path / "plan.programme.yaml"), BLOCKS)
     one, two = (review_on(workspace, [str(tmp_path / "plan.programme.yaml")]).files[0] for _ in range(2))
