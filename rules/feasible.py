@@ -15,7 +15,7 @@ if TYPE_CHECKING:
 
     from ..lint.counting.set_group import SetGroup
     from ..lint.engine.limits import Limits
-    from ..lint.findings.finding import Finding, Severity
+    from ..lint.findings.finding import DraftFinding, Severity
     from ..lint.model.quantities import Range
 
 # Loads, repetitions and effort
@@ -35,7 +35,7 @@ if TYPE_CHECKING:
         Option("beyond the RM", 1, "repetitions more than a repetition maximum says", "hackett-2017"),
     ),
 )
-def more_reps_than_load_allows(entry: SetGroup, limits: Limits) -> Iterator[Finding]:
+def more_reps_than_load_allows(entry: SetGroup, limits: Limits) -> Iterator[DraftFinding]:
     """More repetitions, those left in reserve included, than the load allows a fresh lifter.
 
     Takes the low end of repetitions and of RIR, and the light end of the load in % of the best lift, set by
@@ -110,7 +110,7 @@ def _too_many(
     advice: str,
     severity: Severity = "warning",
     excess: float = 0.0,
-) -> Finding:
+) -> DraftFinding:
     load, least_left = entry.work.load, entry.reserve.low if entry.reserve else 0.0
     words = load.words if load else ""
     left = f", {plain(least_left)} of them in reserve" if least_left else ""
@@ -168,7 +168,7 @@ def _sets(entry: SetGroup) -> list[tuple[Range, Range]]:
         Option("slowest", 6, "seconds a repetition, as slow as the trials went", "rep-time-lit"),
     ),
 )
-def effort_against_load(entry: SetGroup, limits: Limits) -> Iterator[Finding]:
+def effort_against_load(entry: SetGroup, limits: Limits) -> Iterator[DraftFinding]:
     """Sets said to be far harder than their load and repetitions make them.
 
     Takes the most repetitions and the heaviest load of a line, and what lifters with few repetitions at that

@@ -18,7 +18,7 @@ if TYPE_CHECKING:
     from ..lint.counting.set_group import SetGroup
     from ..lint.counting.tally import Visit
     from ..lint.engine.limits import Limits
-    from ..lint.findings.finding import Finding
+    from ..lint.findings.finding import DraftFinding
     from ..lint.model.athlete import BestLift
     from ..lint.model.sessions import Prescription
 
@@ -38,7 +38,7 @@ if TYPE_CHECKING:
         Option("heaviest", 105, "percent of the best lift", "common practice"),
     ),
 )
-def number_implausible(entry: SetGroup, limits: Limits) -> Iterator[Finding]:
+def number_implausible(entry: SetGroup, limits: Limits) -> Iterator[DraftFinding]:
     """Sets, repetitions, rest or load that can hardly be meant.
 
     Looks at one line at a time; wants at most 12 sets and 100 repetitions, between 10 seconds and 15
@@ -80,7 +80,7 @@ def _paired(entry: SetGroup) -> bool:
     return entry.prescription.paired is not None
 
 
-def _too_heavy(entry: SetGroup, most: float) -> Iterator[Finding]:
+def _too_heavy(entry: SetGroup, most: float) -> Iterator[DraftFinding]:
     load = entry.work.load
     if load is None or load.span is None:
         return
@@ -108,7 +108,9 @@ def _comparable(entry: SetGroup, best: BestLift) -> bool:
     return best.reps == 1 or (reps is not None and reps.low >= best.reps)
 
 
-def _slip(entry: SetGroup, key: str, counted: str, wanted: str, related: tuple[Related, ...] = ()) -> Finding:
+def _slip(
+    entry: SetGroup, key: str, counted: str, wanted: str, related: tuple[Related, ...] = ()
+) -> DraftFinding:
     return found(
         entry.work.places[key],
         counted,
@@ -127,7 +129,7 @@ def _slip(entry: SetGroup, key: str, counted: str, wanted: str, related: tuple[R
     why="A load read in the wrong unit is off by more than half.",
     sources=(),
 )
-def units_mixed(ledger: Ledger, limits: Limits) -> Iterator[Finding]:
+def units_mixed(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     """Kilograms and pounds in one programme.
 
     Looks at every load in kg or lb; wants one unit throughout, and points at the lines with the rarer one.
@@ -182,7 +184,7 @@ def units_mixed(ledger: Ledger, limits: Limits) -> Iterator[Finding]:
     " says it better.",
     sources=(),
 )
-def exercise_twice(visit: Visit, limits: Limits) -> Iterator[Finding]:
+def exercise_twice(visit: Visit, limits: Limits) -> Iterator[DraftFinding]:
     """The same exercise on two lines of one session that read alike.
 
     Compares lines outside supersets and circuits by exercise, side, heavy or light slot, load, effort, tempo
@@ -254,7 +256,7 @@ def _reading(entry: SetGroup) -> tuple[object, ...]:
     why="A session without a set is nearly always something that was cut too far or left unfinished.",
     sources=(),
 )
-def session_empty(week: Week, limits: Limits) -> Iterator[Finding]:
+def session_empty(week: Week, limits: Limits) -> Iterator[DraftFinding]:
     """A session in which no set is left, or a week in which nothing at all is trained.
 
     Counts work sets of each session, week by week and as adjusted for the athlete; wants at least one. A
