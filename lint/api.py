@@ -6,8 +6,9 @@
     def no_friday(week: Week, limits: Limits) -> Iterator[Finding]:
         ...
 
-A rule takes one of `Lifter`, `Ledger`, `Week`, `Visit` and `SetGroup`, and its limits. `spotline review
---rules-from MODULE` takes in the rules of a module.
+A rule takes one of `Lifter`, `Ledger`, `Week`, `Visit` and `SetGroup`, and its limits. `Finding` is what
+`found` gives, a draft that the engine completes. `spotline review --rules-from MODULE` takes in the rules of
+a module.
 """
 
 from __future__ import annotations
@@ -19,7 +20,8 @@ from .counting.tally import Count, Tally, Visit, counted_lines
 from .counting.week import Week
 from .engine.limits import Condition, Limits, Option
 from .engine.registry import rule
-from .findings.finding import Edit, Finding, Related, found
+from .findings.finding import DraftFinding as Finding
+from .findings.finding import Edit, Related, found
 from .model.naming import day_name, exercise_name, line_name
 from .model.quantities import Range
 from .wording.words import listed, plain, sets_of

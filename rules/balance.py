@@ -24,7 +24,7 @@ if TYPE_CHECKING:
     from ..lint.counting.tally import Count
     from ..lint.counting.week import Week
     from ..lint.engine.limits import Limits
-    from ..lint.findings.finding import Finding, Severity
+    from ..lint.findings.finding import DraftFinding, Severity
     from ..lint.model.sessions import Prescription
 
 
@@ -43,7 +43,7 @@ if TYPE_CHECKING:
     ),
     stands_back=True,
 )
-def antagonist_imbalance(week: Week, limits: Limits) -> Iterator[Finding]:
+def antagonist_imbalance(week: Week, limits: Limits) -> Iterator[DraftFinding]:
     """One side of an opposing pair gets far more direct sets than the other.
 
     Counts direct hard sets of each side of a pair (front and back of the thigh, pressing and pulling, elbow
@@ -75,7 +75,7 @@ def antagonist_imbalance(week: Week, limits: Limits) -> Iterator[Finding]:
         yield from _judged(week, pair, limits)
 
 
-def _judged(week: Week, pair: Pair, limits: Limits) -> Iterator[Finding]:
+def _judged(week: Week, pair: Pair, limits: Limits) -> Iterator[DraftFinding]:
     sides = sorted(
         ((week.for_actions(side.trained_by, hard=True), side) for side in pair.sides),
         key=lambda one: one[0].middle,
@@ -126,7 +126,7 @@ def _to_move(more: float, less: float, most: float) -> int:
     ),
     stands_back=True,
 )
-def sides_uneven(week: Week, limits: Limits) -> Iterator[Finding]:
+def sides_uneven(week: Week, limits: Limits) -> Iterator[DraftFinding]:
     """Left and right of a muscle group get clearly different numbers of sets.
 
     Counts direct hard sets of each side, from work with `side: left` or `side: right`, in a typical week, by
@@ -228,7 +228,7 @@ class _Sides:
     ),
     stands_back=True,
 )
-def two_legged_only(ledger: Ledger, limits: Limits) -> Iterator[Finding]:
+def two_legged_only(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     """Leg work on two legs only, for an athlete whose sport loads one leg at a time.
 
     Looks at the athlete's `sport` and at each block that trains the legs hard; wants one exercise on one

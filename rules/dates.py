@@ -16,7 +16,7 @@ if TYPE_CHECKING:
 
     from ..lint.counting.ledger import Ledger, Lifter
     from ..lint.engine.limits import Limits
-    from ..lint.findings.finding import Finding
+    from ..lint.findings.finding import DraftFinding
     from ..lint.model.programme import Event
 
 
@@ -32,7 +32,7 @@ if TYPE_CHECKING:
     " nobody.",
     sources=(),
 )
-def programmes_overlap(lifter: Lifter, limits: Limits) -> Iterator[Finding]:
+def programmes_overlap(lifter: Lifter, limits: Limits) -> Iterator[DraftFinding]:
     """Two programmes for one athlete on the same dates.
 
     Compares the days from start to end of all programmes that name the athlete; wants each to start after the
@@ -111,7 +111,7 @@ def _dates(plan: Ledger) -> tuple[date, date]:
         ),
     ),
 )
-def dates_at_odds(ledger: Ledger, limits: Limits) -> Iterator[Finding]:
+def dates_at_odds(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     """An event outside the programme's dates, or a phase that does not go with its length or goal.
 
     Wants events between the first day and a week past the last; phases of taper or test that fill a whole
@@ -156,7 +156,7 @@ def dates_at_odds(ledger: Ledger, limits: Limits) -> Iterator[Finding]:
         )
 
 
-def _outside(ledger: Ledger, event: Event) -> Finding:
+def _outside(ledger: Ledger, event: Event) -> DraftFinding:
     starts, ends = _dates(ledger)
     assert event.date is not None
     apart, which = (starts - event.date).days, f"before the programme starts ({starts})"

@@ -22,7 +22,7 @@ if TYPE_CHECKING:
     from ..lint.counting.tally import Count, Tally
     from ..lint.counting.week import Week
     from ..lint.engine.limits import Limits
-    from ..lint.findings.finding import Finding
+    from ..lint.findings.finding import DraftFinding
     from ..lint.model.sessions import Block, Prescription
     from ..lint.text.places import Place
 
@@ -79,7 +79,7 @@ def _notes(week: Week) -> list[str]:
     ),
     stands_back=True,
 )
-def deload_missing(ledger: Ledger, limits: Limits) -> Iterator[Finding]:
+def deload_missing(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     """More than eight weeks of rising load without an easier one.
 
     Follows typical weeks in a row, as long as none cuts sets or repetitions by 20 %, load by 10 %, or leaves
@@ -199,7 +199,7 @@ def _added_by_turn(line: Prescription) -> str:
     options=(*CLEAR_CUT, EASY_WORDS),
     stands_back=True,
 )
-def deload_without_cut(ledger: Ledger, limits: Limits) -> Iterator[Finding]:
+def deload_without_cut(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     """A deload that cuts neither sets nor load nor effort.
 
     Compares each week of a block marked `deload: true`, or called a deload, with the last typical week before
@@ -303,7 +303,7 @@ def _further(change: Change) -> str:
     ),
     stands_back=True,
 )
-def return_week_not_lighter(ledger: Ledger, limits: Limits) -> Iterator[Finding]:
+def return_week_not_lighter(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     """A return whose first week is no lighter than those that follow.
 
     Compares the first week of a phase `return` with the later ones of it, or with the week after where it is

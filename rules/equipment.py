@@ -20,7 +20,7 @@ if TYPE_CHECKING:
     from ..lint.counting.set_group import SetGroup
     from ..lint.counting.tally import Visit
     from ..lint.engine.limits import Limits
-    from ..lint.findings.finding import Finding
+    from ..lint.findings.finding import DraftFinding
     from ..lint.model.sessions import Pairing, Prescription
 
 
@@ -44,7 +44,7 @@ if TYPE_CHECKING:
         Length("offered", 2, "exercises offered instead of one", "common practice"),
     ),
 )
-def equipment_missing(ledger: Ledger, limits: Limits) -> Iterator[Finding]:
+def equipment_missing(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     """An exercise that takes equipment which the athlete's list lacks.
 
     Compares the implement and stations of every exercise with the list, the team's sets by name spelled out;
@@ -142,7 +142,7 @@ def _swaps(offered: list[tuple[str, list[str]]]) -> str:
         ),
     ),
 )
-def room_too_small(visit: Visit, limits: Limits) -> Iterator[Finding]:
+def room_too_small(visit: Visit, limits: Limits) -> Iterator[DraftFinding]:
     """A station that more athletes need at once than can share it, in a room that the team has described.
 
     Compares how many train together with the stations that spotline.yaml counts; wants at most 3 athletes to
@@ -206,7 +206,7 @@ def _items(visit: Visit) -> list[list[SetGroup]]:
 
 def _crowded(
     station: str, there: int, enough: float, entries: list[SetGroup], at_once: int, wanted: str
-) -> Finding:
+) -> DraftFinding:
     first, *others = entries
     return found(
         first.work.places["exercise"],

@@ -20,7 +20,7 @@ if TYPE_CHECKING:
     from ..lint.counting.tally import Visit
     from ..lint.counting.week import Week
     from ..lint.engine.limits import Limits
-    from ..lint.findings.finding import Finding
+    from ..lint.findings.finding import DraftFinding
     from ..lint.text.places import Term
 
 
@@ -37,7 +37,7 @@ if TYPE_CHECKING:
     ),
     stands_back=True,
 )
-def priority_late(week: Week, limits: Limits) -> Iterator[Finding]:
+def priority_late(week: Week, limits: Limits) -> Iterator[DraftFinding]:
     """A declared priority that no session of the week comes to in its first third.
 
     Where the goal is strength, looks at the sessions that train a muscle or lift among the priorities; wants
@@ -176,7 +176,7 @@ def _is_for(entry: SetGroup, term: Term, programme: ProgrammeHeader) -> bool:
     ),
     stands_back=True,
 )
-def isolation_before_compound(visit: Visit, limits: Limits) -> Iterator[Finding]:
+def isolation_before_compound(visit: Visit, limits: Limits) -> Iterator[DraftFinding]:
     """A heavy compound after an exercise for one joint that tires its prime mover.
 
     Looks at squats, lunges, hinges, presses and pulls below 8 repetitions; wants no exercise for a single

@@ -17,7 +17,7 @@ if TYPE_CHECKING:
     from ..lint.counting.ledger import Ledger
     from ..lint.counting.set_group import SetGroup
     from ..lint.engine.limits import Limits
-    from ..lint.findings.finding import Finding
+    from ..lint.findings.finding import DraftFinding
 
 
 @rule(
@@ -54,7 +54,7 @@ if TYPE_CHECKING:
     ),
     stands_back=True,
 )
-def fast_work_missing(ledger: Ledger, limits: Limits) -> Iterator[Finding]:
+def fast_work_missing(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     """A programme for power in which nothing is done fast.
 
     Counts jumps, throws and other ballistic lifts, sets with X as the lifting tempo, sets at 30 to 70 % of

@@ -15,7 +15,7 @@ if TYPE_CHECKING:
 
     from ..lint.counting.set_group import SetGroup
     from ..lint.engine.limits import Limits
-    from ..lint.findings.finding import Finding
+    from ..lint.findings.finding import DraftFinding, Severity
     from ..lint.model.quantities import Range
 
 # Loads, repetitions and effort
@@ -35,7 +35,7 @@ if TYPE_CHECKING:
         Condition("beyond the RM", 1, "repetitions more than a repetition maximum says", "hackett-2017"),
     ),
 )
-def more_reps_than_load_allows(entry: SetGroup, limits: Limits) -> Iterator[Finding]:
+def more_reps_than_load_allows(entry: SetGroup, limits: Limits) -> Iterator[DraftFinding]:
     """More repetitions, those left in reserve included, than the load allows a fresh lifter.
 
     Takes the low end of repetitions and of RIR, and the light end of the load in % of the best lift, set by
@@ -85,7 +85,7 @@ def more_reps_than_load_allows(entry: SetGroup, limits: Limits) -> Iterator[Find
     if beyond > few:
         certain = load.kind == "percent" and beyond > limits.number("nobody manages")
         most = "hardly anybody more than" if limits.is_default("few manage") else "no more than"
-        finding = _too_many(
+        yield _too_many(
             entry,
             asked,
             limits.worked_out(
@@ -93,10 +93,9 @@ def more_reps_than_load_allows(entry: SetGroup, limits: Limits) -> Iterator[Find
                 ("{:standard deviation} above the mean", "few manage"),
             ),
             f"Take {_lighter(asked, entry.curve)} of the best lift,",
+            severity="error" if certain else "warning",
+            excess=beyond,
         )
-        finding.severity = "error" if certain else "warning"
-        finding.excess = beyond
-        yield finding
 
 
 def _deviations(one: tuple[float, float, float, curves.Repetitions]) -> float:
@@ -108,18 +107,26 @@ def _lighter(repetitions: float, curve: str) -> str:
     return f"less than {curves.LOWEST:g} %" if percent is None else f"about {percent:.0f} %"
 
 
-def _too_many(entry: SetGroup, asked: float, allowed: str, advice: str) -> Finding:
+def _too_many(
+    entry: SetGroup,
+    asked: float,
+    allowed: str,
+    advice: str,
+    severity: Severity = "warning",
+    excess: float = 0.0,
+) -> DraftFinding:
     load, least_left = entry.work.load, entry.reserve.low if entry.reserve else 0.0
     words = load.words if load else ""
     left = f", {plain(least_left)} of them in reserve" if least_left else ""
     return found(
         entry.work.places["reps"],
         f"{plain(asked)} repetitions{left}, at {words}.",
-        severity="warning",
+        severity=severity,
         wanted=allowed,
         change=f"{advice} or ask for fewer repetitions.",
         where=line_name(entry.prescription),
         related=(Related(entry.work.places["load"], words), *_on_file(entry)),
+        excess=excess,
     )
 
 
@@ -165,7 +172,7 @@ def _sets(entry: SetGroup) -> list[tuple[Range, Range]]:
         Condition("slowest", 6, "seconds a repetition, as slow as the trials went", "rep-time-lit"),
     ),
 )
-def effort_against_load(entry: SetGroup, limits: Limits) -> Iterator[Finding]:
+def effort_against_load(entry: SetGroup, limits: Limits) -> Iterator[DraftFinding]:
     """Sets said to be far harder than their load and repetitions make them.
 
     Takes the most repetitions and the heaviest load of a line, and what lifters with few repetitions at that

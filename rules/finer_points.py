@@ -18,7 +18,7 @@ if TYPE_CHECKING:
     from ..lint.counting.set_group import SetGroup
     from ..lint.counting.tally import Count, Tally
     from ..lint.engine.limits import Limits
-    from ..lint.findings.finding import Finding
+    from ..lint.findings.finding import DraftFinding
 
 
 class FinerPoint:
@@ -183,7 +183,7 @@ FINER_POINTS = (
     ),
     stands_back=True,
 )
-def finer_points_missing(ledger: Ledger, limits: Limits) -> Iterator[Finding]:
+def finer_points_missing(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     """Parts of trained muscles that no set reaches, all in one note.
 
     For size it looks at every muscle that the programme means, for other goals at its priorities only. Where

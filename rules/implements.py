@@ -17,7 +17,7 @@ if TYPE_CHECKING:
 
     from ..lint.counting.set_group import SetGroup
     from ..lint.engine.limits import Limits
-    from ..lint.findings.finding import Finding
+    from ..lint.findings.finding import DraftFinding
     from ..lint.model.quantities import Range
 
 
@@ -47,7 +47,7 @@ if TYPE_CHECKING:
         ),
     ),
 )
-def load_not_settable(entry: SetGroup, limits: Limits) -> Iterator[Finding]:
+def load_not_settable(entry: SetGroup, limits: Limits) -> Iterator[DraftFinding]:
     """A load in kg that the implement cannot be set to.
 
     Takes each kg of a line, one bell of a pair at a time; wants a whole number of the implement's steps. By
@@ -108,7 +108,7 @@ def _between_steps(kilograms: float, step: float) -> bool:
     ),
     off=True,
 )
-def light_implement_heavy(entry: SetGroup, limits: Limits) -> Iterator[Finding]:
+def light_implement_heavy(entry: SetGroup, limits: Limits) -> Iterator[DraftFinding]:
     """A heavy hinge with a light implement.
 
     Looks at hinges with dumbbells, bells, bands or cables; wants 6 repetitions or more. Off until a team asks
@@ -166,7 +166,7 @@ def _lifted_repetitions(entry: SetGroup) -> Range | None:
     ),
     stands_back=True,
 )
-def stiff_hinge_too_heavy(entry: SetGroup, limits: Limits) -> Iterator[Finding]:
+def stiff_hinge_too_heavy(entry: SetGroup, limits: Limits) -> Iterator[DraftFinding]:
     """Stiff-leg hinges loaded for fewer than 4 repetitions.
 
     Looks at hinges whose knee stays nearly straight (stiff-leg and Romanian deadlifts, good mornings); takes

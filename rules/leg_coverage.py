@@ -19,7 +19,7 @@ if TYPE_CHECKING:
     from ..lint.counting.set_group import SetGroup
     from ..lint.counting.week import Week
     from ..lint.engine.limits import Limits
-    from ..lint.findings.finding import Finding, Severity
+    from ..lint.findings.finding import DraftFinding, Severity
 
 LEG_WORK = ("knee extension", "hip extension", "knee flexion", "hip hinge", "squat", "lunge")
 """Joint actions and patterns by which a week counts as training the legs."""
@@ -35,7 +35,7 @@ LEG_WORK = ("knee extension", "hip extension", "knee flexion", "hip hinge", "squ
     sources=("bourne-2017", "kubo-2019", "maeo-2021", "cp-both"),
     stands_back=True,
 )
-def knee_flexion_missing(week: Week, limits: Limits) -> Iterator[Finding]:
+def knee_flexion_missing(week: Week, limits: Limits) -> Iterator[DraftFinding]:
     """Lower-body work without a single set of knee flexion.
 
     Counts direct sets of knee flexion in the weeks of a block that train the legs hard; wants at least one.
@@ -90,7 +90,7 @@ def knee_flexion_missing(week: Week, limits: Limits) -> Iterator[Finding]:
     sources=("bourne-2017", "kubo-2019", "cp-both"),
     stands_back=True,
 )
-def hip_hinge_missing(week: Week, limits: Limits) -> Iterator[Finding]:
+def hip_hinge_missing(week: Week, limits: Limits) -> Iterator[DraftFinding]:
     """Lower-body work without a hip hinge: hip extension with a nearly straight knee.
 
     Counts sets of exercises that hinge, in the weeks of a block that train the legs hard; wants at least
@@ -155,7 +155,7 @@ def _legs_lack(week: Week, action: str) -> bool:
     sources=("kinoshita-2023", "anatomy-crossing"),
     stands_back=True,
 )
-def straight_knee_calf_missing(week: Week, limits: Limits) -> Iterator[Finding]:
+def straight_knee_calf_missing(week: Week, limits: Limits) -> Iterator[DraftFinding]:
     """Calf work with the knee bent only, which leaves the gastrocnemius out.
 
     Looks at typical weeks that hold hard sets of calf raises; wants at least one set in the block that trains
@@ -224,7 +224,7 @@ def straight_knee_calf_missing(week: Week, limits: Limits) -> Iterator[Finding]:
     ),
     stands_back=True,
 )
-def nordics_too_rare(ledger: Ledger, limits: Limits) -> Iterator[Finding]:
+def nordics_too_rare(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     """Nordic curls less often than once in three weeks.
 
     Counts the sessions of the whole programme that hold a set of Nordic curls; wants one in 3 weeks on

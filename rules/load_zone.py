@@ -18,7 +18,7 @@ if TYPE_CHECKING:
     from ..lint.counting.ledger import Ledger
     from ..lint.counting.set_group import SetGroup
     from ..lint.engine.limits import Limits
-    from ..lint.findings.finding import Finding
+    from ..lint.findings.finding import DraftFinding
 
 THROWN = ("jump", "throw")
 """Patterns of loaded fast work to which the zone for power applies; Olympic lifts are done heavier."""
@@ -51,7 +51,7 @@ THROWN = ("jump", "throw")
     ),
     stands_back=True,
 )
-def load_outside_zone(ledger: Ledger, limits: Limits) -> Iterator[Finding]:
+def load_outside_zone(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     """Loads of the main lifts that never come into the zone of the goal.
 
     Takes each main lift's heaviest and lightest load in % of the best lift over the typical weeks (as

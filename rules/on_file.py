@@ -14,7 +14,7 @@ if TYPE_CHECKING:
 
     from ..lint.counting.ledger import Lifter
     from ..lint.engine.limits import Limits
-    from ..lint.findings.finding import Finding
+    from ..lint.findings.finding import DraftFinding
     from ..lint.model.athlete import Athlete
 
 
@@ -32,7 +32,7 @@ if TYPE_CHECKING:
     sources=("riebe-2015", "whitfield-2017"),
     options=(Condition("age", 65, "years from which a clearance is asked for", "common practice"),),
 )
-def clearance_missing(lifter: Lifter, limits: Limits) -> Iterator[Finding]:
+def clearance_missing(lifter: Lifter, limits: Limits) -> Iterator[DraftFinding]:
     """An athlete with something to spare, coming back, or of 65 and more, with no clearance on file.
 
     Looks for `protect`, for a programme or block in the phase `return`, and at the age; wants a date under
@@ -81,7 +81,7 @@ def _reasons_for_clearance(lifter: Lifter, age: float) -> Iterator[str]:
     " Only its date belongs here; a team can state once for all that it screens.",
     sources=("riebe-2015", "whitfield-2017"),
 )
-def screening_missing(lifter: Lifter, limits: Limits) -> Iterator[Finding]:
+def screening_missing(lifter: Lifter, limits: Limits) -> Iterator[DraftFinding]:
     """An athlete with no screening on file, in a team that does not say that it screens.
 
     Looks at athletes of whom more than name and level is written; wants a date under `screening on file`
@@ -125,7 +125,7 @@ def _is_kept(athlete: Athlete) -> bool:
     sources=("faigenbaum-2009",),
     options=(Condition("age", 18, "years below which supervision is asked for", "faigenbaum-2009"),),
 )
-def junior_unsupervised(lifter: Lifter, limits: Limits) -> Iterator[Finding]:
+def junior_unsupervised(lifter: Lifter, limits: Limits) -> Iterator[DraftFinding]:
     """An athlete under 18 with nothing written about who supervises.
 
     Looks at the age; wants words under `supervision`.

@@ -18,10 +18,9 @@ if TYPE_CHECKING:
     from ..lint.counting.tally import Visit
     from ..lint.counting.week import Week
     from ..lint.engine.limits import Limits
-    from ..lint.findings.finding import Finding
+    from ..lint.findings.finding import DraftFinding
     from ..lint.model.athlete import BestLift
     from ..lint.model.sessions import Prescription
-    from ..lint.text.places import Place
 
 
 @rule(
@@ -39,7 +38,7 @@ if TYPE_CHECKING:
         Option("heaviest", 105, "percent of the best lift", "common practice"),
     ),
 )
-def number_implausible(entry: SetGroup, limits: Limits) -> Iterator[Finding]:
+def number_implausible(entry: SetGroup, limits: Limits) -> Iterator[DraftFinding]:
     """Sets, repetitions, rest or load that can hardly be meant.
 
     Looks at one line at a time; wants at most 12 sets and 100 repetitions, between 10 seconds and 15
@@ -82,7 +81,7 @@ def _paired(entry: SetGroup) -> bool:
     return entry.prescription.paired is not None
 
 
-def _too_heavy(entry: SetGroup, limits: Limits) -> Iterator[Finding]:
+def _too_heavy(entry: SetGroup, limits: Limits) -> Iterator[DraftFinding]:
     load, most = entry.work.load, limits.number("heaviest")
     if load is None or load.span is None:
         return
@@ -96,14 +95,12 @@ def _too_heavy(entry: SetGroup, limits: Limits) -> Iterator[Finding]:
             continue
         if load.span.high <= best.kilograms * most / 100:
             continue
-        finding = _slip(
+        yield _slip(
             entry,
             "load",
             f"{load.words} where the best on file is {best.load.words}.",
             limits.words("at most {:%} of it", "heaviest"),
         )
-        finding.related = (Related(best.exercise.place, f"best lift on file: {best.load.words}"),)
-        yield finding
 
 
 def _comparable(entry: SetGroup, best: BestLift) -> bool:
@@ -112,13 +109,16 @@ def _comparable(entry: SetGroup, best: BestLift) -> bool:
     return best.reps == 1 or (reps is not None and reps.low >= best.reps)
 
 
-def _slip(entry: SetGroup, key: str, counted: str, wanted: str) -> Finding:
+def _slip(
+    entry: SetGroup, key: str, counted: str, wanted: str, related: tuple[Related, ...] = ()
+) -> DraftFinding:
     return found(
         entry.work.places[key],
         counted,
         wanted=wanted,
         change="If it is a slip, correct it.",
         where=f"{line_name(entry.prescription)}, {key}",
+        related=related,
     )
 
 
@@ -130,7 +130,7 @@ def _slip(entry: SetGroup, key: str, counted: str, wanted: str) -> Finding:
     why="A load read in the wrong unit is off by more than half.",
     sources=(),
 )
-def units_mixed(ledger: Ledger, limits: Limits) -> Iterator[Finding]:
+def units_mixed(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     """Kilograms and pounds in one programme.
 
     Looks at every load in kg or lb; wants one unit throughout, and points at the lines with the rarer one.
@@ -153,22 +153,23 @@ def units_mixed(ledger: Ledger, limits: Limits) -> Iterator[Finding]:
               - {exercise: overhead press, sets: 3, reps: 5, load: 40 kg}
               - {exercise: dip, sets: 3, reps: 5, load: bodyweight + 10 kg}
     """
-    places: dict[str, dict[Place, SetGroup]] = {"kg": {}, "lb": {}}
+    entries: dict[str, dict[object, SetGroup]] = {"kg": {}, "lb": {}}
     for _, entry in ledger.entries():
         load = entry.work.load
         if load is not None and load.unit:
-            places[load.unit].setdefault(entry.work.places["load"], entry)
-    rarer, other = sorted(places, key=lambda unit: len(places[unit]))
-    if not places[rarer]:
+            entries[load.unit].setdefault(entry.work.places["load"].key, entry)
+    rarer, other = sorted(entries, key=lambda unit: len(entries[unit]))
+    if not entries[rarer]:
         return
-    first, *rest = sorted(places[rarer], key=lambda place: place.start)
+    first, *others = sorted(entries[rarer].values(), key=lambda entry: entry.work.places["load"].start)
+    place, *rest = (entry.work.places["load"] for entry in (first, *others))
     yield found(
-        first,
-        f"{listed([place.excerpt for place in (first, *rest)][:4])} in {rarer}, the other loads in {other}.",
+        place,
+        f"{listed([one.excerpt for one in (place, *rest)][:4])} in {rarer}, the other loads in {other}.",
         wanted="one unit throughout",
         change=f"Write it in {other} (1 lb is {plain(KG_PER_LB)} kg), or give just the right unit.",
-        where=line_name(places[rarer][first].prescription),
-        related=tuple(Related(place, f"in {rarer}") for place in rest),
+        where=line_name(first.prescription),
+        related=tuple(Related(one, f"in {rarer}") for one in rest),
     )
 
 
@@ -184,7 +185,7 @@ def units_mixed(ledger: Ledger, limits: Limits) -> Iterator[Finding]:
     " says it better.",
     sources=(),
 )
-def exercise_twice(visit: Visit, limits: Limits) -> Iterator[Finding]:
+def exercise_twice(visit: Visit, limits: Limits) -> Iterator[DraftFinding]:
     """The same exercise on two lines of one session that read alike.
 
     Compares lines outside supersets and circuits by exercise, side, heavy or light slot, load, effort, tempo
@@ -256,7 +257,7 @@ def _reading(entry: SetGroup) -> tuple[object, ...]:
     why="A session without a set is nearly always something that was cut too far or left unfinished.",
     sources=(),
 )
-def session_empty(week: Week, limits: Limits) -> Iterator[Finding]:
+def session_empty(week: Week, limits: Limits) -> Iterator[DraftFinding]:
     """A session in which no set is left, or a week in which nothing at all is trained.
 
     Counts work sets of each session, week by week and as adjusted for the athlete; wants at least one. A

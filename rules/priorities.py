@@ -16,7 +16,7 @@ if TYPE_CHECKING:
 
     from ..lint.counting.week import Week
     from ..lint.engine.limits import Limits
-    from ..lint.findings.finding import Finding
+    from ..lint.findings.finding import DraftFinding
 
 
 @rule(
@@ -44,7 +44,7 @@ if TYPE_CHECKING:
     ),
     stands_back=True,
 )
-def priority_not_ahead(week: Week, limits: Limits) -> Iterator[Finding]:
+def priority_not_ahead(week: Week, limits: Limits) -> Iterator[DraftFinding]:
     """A priority muscle that gets no more sets than the rest of its half of the body.
 
     Compares hard sets in a typical week, helping ones as half, the middles of ranges: a priority against the

@@ -16,7 +16,7 @@ if TYPE_CHECKING:
 
     from ..lint.counting.ledger import Ledger, Lifter
     from ..lint.engine.limits import Limits
-    from ..lint.findings.finding import Finding
+    from ..lint.findings.finding import DraftFinding
     from ..lint.text.places import Place, Text
 
 MOST_LINES = 20_000
@@ -59,7 +59,7 @@ _NO_MOVEMENT = r"(?<!scapular )(?<!shoulder )(?<!blade )"
     sources=(),
     options=(PRIVATE,),
 )
-def diagnosis_in_programme(ledger: Ledger, text: Text, limits: Limits) -> Iterator[Finding]:
+def diagnosis_in_programme(ledger: Ledger, text: Text, limits: Limits) -> Iterator[DraftFinding]:
     """A diagnosis, treatment or medicine written into a programme, be it in a note or a comment.
 
     Looks for the words of a list in the whole file, but for athletes who are written in it; wants none. The
@@ -95,7 +95,7 @@ def diagnosis_in_programme(ledger: Ledger, text: Text, limits: Limits) -> Iterat
     sources=(),
     options=(PRIVATE,),
 )
-def diagnosis_in_athlete_file(lifter: Lifter, limits: Limits) -> Iterator[Finding]:
+def diagnosis_in_athlete_file(lifter: Lifter, limits: Limits) -> Iterator[DraftFinding]:
     """A diagnosis, treatment or medicine in an athlete's file, or where a programme describes an athlete.
 
     Looks for the words of a list in all that is written of the athlete, comments too; wants none. The list
@@ -150,7 +150,7 @@ def _patterns(words: tuple[str, ...]) -> list[tuple[str, str]]:
     return [(each[0].casefold(), r"[\s-]+".join(map(re.escape, each))) for each in parts]
 
 
-def _told(places: list[Place], where: str) -> Finding:
+def _told(places: list[Place], where: str) -> DraftFinding:
     first, *others = places
     words = list(dict.fromkeys(f"`{place.excerpt}`" for place in places))
     read = "reads" if len(words) == 1 else "read"

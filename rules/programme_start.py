@@ -17,7 +17,7 @@ if TYPE_CHECKING:
     from ..lint.counting.ledger import Ledger, Lifter
     from ..lint.counting.week import Week
     from ..lint.engine.limits import Limits
-    from ..lint.findings.finding import Finding
+    from ..lint.findings.finding import DraftFinding
 
 
 @rule(
@@ -38,7 +38,7 @@ if TYPE_CHECKING:
         COUNTING,
     ),
 )
-def start_does_not_follow(lifter: Lifter, limits: Limits) -> Iterator[Finding]:
+def start_does_not_follow(lifter: Lifter, limits: Limits) -> Iterator[DraftFinding]:
     """A first week far above where the athlete's last programme ended.
 
     Compares the first week of each programme with the last typical week of the one that ended last, within
@@ -101,7 +101,7 @@ def _before(plan: Ledger, plans: Iterable[Ledger], gap: float) -> Ledger | None:
     return min(ended, key=lambda one: one[0] - 7 * len(one[1].weeks))[1] if ended else None
 
 
-def _jump_in_sets(first: Week, last: Week, limits: Limits) -> Iterator[Finding]:
+def _jump_in_sets(first: Week, last: Week, limits: Limits) -> Iterator[DraftFinding]:
     kind = limits.name("counting")
     grown = []
     for group in first.groups():
@@ -128,7 +128,7 @@ def _jump_in_sets(first: Week, last: Week, limits: Limits) -> Iterator[Finding]:
     )
 
 
-def _jump_in_load(first: Week, last: Week, limits: Limits) -> Iterator[Finding]:
+def _jump_in_load(first: Week, last: Week, limits: Limits) -> Iterator[DraftFinding]:
     before = last.lifts()
     steps = [
         (step, entry)

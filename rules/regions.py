@@ -19,7 +19,7 @@ if TYPE_CHECKING:
     from ..lint.counting.tally import Tally, Visit
     from ..lint.counting.week import Week
     from ..lint.engine.limits import Limits
-    from ..lint.findings.finding import Finding
+    from ..lint.findings.finding import DraftFinding
     from ..lint.text.places import Term
 
 
@@ -33,7 +33,7 @@ if TYPE_CHECKING:
     sources=("us-pag-2018", "who-2020"),
     stands_back=True,
 )
-def region_untrained(ledger: Ledger, limits: Limits) -> Iterator[Finding]:
+def region_untrained(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     """A region in focus that gets nothing at all; without a focus, one of the seven major regions.
 
     Counts every set that trains a muscle of the region, directly or not, over the whole programme, or over
@@ -135,7 +135,7 @@ PRESSES_AND_PULLS = {
     ),
     stands_back=True,
 )
-def pull_or_push_missing(week: Week, limits: Limits) -> Iterator[Finding]:
+def pull_or_push_missing(week: Week, limits: Limits) -> Iterator[DraftFinding]:
     """Upper-body training that leaves out vertical or horizontal pulling or pressing.
 
     Counts hard sets of presses and pulls in typical weeks; from 6 on it wants each of vertical pull,
@@ -207,7 +207,7 @@ def pull_or_push_missing(week: Week, limits: Limits) -> Iterator[Finding]:
     ),
     stands_back=True,
 )
-def days_per_region_few(week: Week, ledger: Ledger, limits: Limits) -> Iterator[Finding]:
+def days_per_region_few(week: Week, ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     """A major region that is trained on fewer than two days of the week, where health is the goal.
 
     Looks at typical weeks whose sessions all have days. Counts the days with a set that trains a muscle of

@@ -23,8 +23,7 @@ if TYPE_CHECKING:
     from ..lint.counting.tally import Count
     from ..lint.counting.week import Week
     from ..lint.engine.limits import Limits
-    from ..lint.findings.finding import Finding
-    from ..lint.text.places import Place
+    from ..lint.findings.finding import DraftFinding
 
 
 @rule(
@@ -41,7 +40,7 @@ if TYPE_CHECKING:
     ),
     stands_back=True,
 )
-def rep_range_narrow(ledger: Ledger, limits: Limits) -> Iterator[Finding]:
+def rep_range_narrow(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     """Only heavy or only light slots for a muscle group that has sets enough for both.
 
     Where the goal is size, looks at each block and at muscle groups with 8 or more direct hard sets on 2 or
@@ -123,7 +122,7 @@ def _one_slot(weeks: tuple[Week, ...], limits: Limits) -> dict[str, list[tuple[s
     " RPE 8 leaves two.",
     sources=("zourdos-2016",),
 )
-def rir_rpe_contradict(entry: SetGroup, limits: Limits) -> Iterator[Finding]:
+def rir_rpe_contradict(entry: SetGroup, limits: Limits) -> Iterator[DraftFinding]:
     """RIR and RPE of one line that cannot both hold.
 
     Takes 10 less the RPE as repetitions in reserve; wants the two ranges to share a number.
@@ -180,7 +179,7 @@ def _repetitions(left: Range) -> str:
     options=(Condition("least days", 2, "days a week on which both are trained", "cp-cross"),),
     stands_back=True,
 )
-def heavy_light_not_crossed(week: Week, limits: Limits) -> Iterator[Finding]:
+def heavy_light_not_crossed(week: Week, limits: Limits) -> Iterator[DraftFinding]:
     """Hinge and leg curl heavy on the same day and light on the same day.
 
     Where the goal is size, looks at the days of a typical week with hard sets of both; wants one day with the
@@ -266,7 +265,7 @@ def _slots(count: Count) -> set[str]:
     " of the two is meant.",
     sources=(),
 )
-def sets_against_reps(entry: SetGroup, limits: Limits) -> Iterator[Finding]:
+def sets_against_reps(entry: SetGroup, limits: Limits) -> Iterator[DraftFinding]:
     """Repetitions or loads written set by set that do not agree with the number of sets.
 
     Counts the numbers in repetitions like 12/10/8 and in loads like 70/75/80 %; wants as many as there are
@@ -307,7 +306,7 @@ def sets_against_reps(entry: SetGroup, limits: Limits) -> Iterator[Finding]:
         )
 
 
-def _disagreeing(entry: SetGroup, sets: Range, wrong: list[tuple[str, int]]) -> Finding:
+def _disagreeing(entry: SetGroup, sets: Range, wrong: list[tuple[str, int]]) -> DraftFinding:
     """What is said of keys that hold another number of values than there are sets."""
     places = entry.work.places
     key, number = wrong[0]
@@ -338,7 +337,7 @@ _NUMBERS = {"reps": "numbers of repetitions", "load": "loads"}
     options=(Option("most", 5, "repetitions in reserve", "hackett-2017"),),
     stands_back=True,
 )
-def reserve_hard_to_judge(ledger: Ledger, limits: Limits) -> Iterator[Finding]:
+def reserve_hard_to_judge(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     """Loads that the lifter is to find by more repetitions in reserve than anybody can judge.
 
     Looks at lines with a RIR and no load by which to set it; wants at most 5 repetitions in reserve, judged
@@ -358,26 +357,30 @@ def reserve_hard_to_judge(ledger: Ledger, limits: Limits) -> Iterator[Finding]:
             exercises:
               - {exercise: bench press, sets: 3, reps: 8, rir: 4-5}
     """
-    far: dict[tuple[Place, str], SetGroup] = {}
+    far: dict[object, SetGroup] = {}
     for visit, entry in ledger.entries():
         rir = entry.work.rir
         if rir is None or rir.low <= limits.number("most") or visit.session.block.deload:
             continue
         if _found_by_feel(entry):
-            far.setdefault((entry.work.places["rir"], entry.name), entry)
+            far.setdefault((entry.work.places["rir"].key, entry.name), entry)
     if not far:
         return
-    lines = sorted(far.items(), key=lambda one: one[0][0].start)
-    place, first = lines[0][0][0], lines[0][1]
-    others = {other: entry for (other, _), entry in lines if other != place}
+    lines = sorted(far.values(), key=lambda entry: entry.work.places["rir"].start)
+    first = lines[0]
+    place = first.work.places["rir"]
+    others = {at.key: entry for entry in lines if (at := entry.work.places["rir"]) != place}
     yield found(
         place,
         f"RIR {first.work.rir} and no load by which to set it:"
-        f" {first_of(list(dict.fromkeys(entry.name for _, entry in lines)))}.",
+        f" {first_of(list(dict.fromkeys(entry.name for entry in lines)))}.",
         wanted=limits.words("a load, or at most {:repetition} in reserve", "most"),
         change="Write a load for the easy sets (kg, or % of the best lift), or an effort nearer to the end.",
         where=line_name(first.prescription),
-        related=tuple(Related(at, f"{entry.name}: RIR {entry.work.rir}") for at, entry in others.items()),
+        related=tuple(
+            Related(entry.work.places["rir"], f"{entry.name}: RIR {entry.work.rir}")
+            for entry in others.values()
+        ),
     )
 
 

@@ -17,7 +17,7 @@ if TYPE_CHECKING:
     from ..lint.counting.set_group import SetGroup
     from ..lint.counting.tally import Visit
     from ..lint.engine.limits import Limits
-    from ..lint.findings.finding import Finding
+    from ..lint.findings.finding import DraftFinding
     from ..lint.model.sessions import Pairing, Prescription
 
 
@@ -36,7 +36,7 @@ if TYPE_CHECKING:
     ),
     stands_back=True,
 )
-def rest_too_short_heavy(entry: SetGroup, limits: Limits) -> Iterator[Finding]:
+def rest_too_short_heavy(entry: SetGroup, limits: Limits) -> Iterator[DraftFinding]:
     """Heavy sets of a big lift with less than two minutes between them.
 
     Looks at compound lifts at 85 % of the best lift and more, at 5 repetitions or fewer with 2 or fewer in
@@ -110,7 +110,7 @@ def _heavy(entry: SetGroup, limits: Limits) -> str:
     options=(Option("shortest", 60, "seconds between sets of big lifts", "common practice, mcleod-2023"),),
     stands_back=True,
 )
-def rest_too_short_size(ledger: Ledger, limits: Limits) -> Iterator[Finding]:
+def rest_too_short_size(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     """Big lifts with less than a minute between sets, where the goal is size.
 
     Looks at hard sets of compound lifts; wants 60 s, judged on the long end of a range. Long rest is never
@@ -179,7 +179,7 @@ def rest_too_short_size(ledger: Ledger, limits: Limits) -> Iterator[Finding]:
     ),
     stands_back=True,
 )
-def tempo_too_long(entry: SetGroup, limits: Limits) -> Iterator[Finding]:
+def tempo_too_long(entry: SetGroup, limits: Limits) -> Iterator[DraftFinding]:
     """A tempo that makes a set longer than two minutes.
 
     Takes the high end of the repetitions times the seconds of one, X being a second; wants 120 s (180 s for
@@ -247,7 +247,7 @@ def tempo_too_long(entry: SetGroup, limits: Limits) -> Iterator[Finding]:
         ),
     ),
 )
-def superset_shares(visit: Visit, limits: Limits) -> Iterator[Finding]:
+def superset_shares(visit: Visit, limits: Limits) -> Iterator[DraftFinding]:
     """Two exercises of a superset that need the same muscle, the same grip or the same bar.
 
     Looks at hard sets of exercises in one superset: muscles that both train directly, loads that both hold in

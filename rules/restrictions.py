@@ -17,7 +17,7 @@ if TYPE_CHECKING:
     from ..lint.counting.ledger import Ledger, Lifter
     from ..lint.counting.set_group import SetGroup
     from ..lint.engine.limits import Limits
-    from ..lint.findings.finding import Finding
+    from ..lint.findings.finding import DraftFinding
     from ..lint.model.athlete import Restriction
 
 
@@ -34,7 +34,7 @@ if TYPE_CHECKING:
     sources=("anatomy-crossing",),
     stands_back=True,
 )
-def protected_area_loaded(ledger: Ledger, limits: Limits) -> Iterator[Finding]:
+def protected_area_loaded(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     """An exercise that loads an area, or is a movement, that the athlete protects.
 
     Looks at every line outside a stated stage of rehabilitation; wants none that moves or trains what the
@@ -82,7 +82,7 @@ def _loads(entry: SetGroup, traits: tuple[Trait, ...], side: str) -> bool:
     return entry.sets.high > 0 and restrictions.loads(entry.exercise, traits)
 
 
-def _loaded(restriction: Restriction, loading: list[SetGroup], weeks: tuple[int, ...]) -> Finding:
+def _loaded(restriction: Restriction, loading: list[SetGroup], weeks: tuple[int, ...]) -> DraftFinding:
     first, *others = loading
     subject = restriction.subject
     adviser = with_the(restriction.adviser)
@@ -110,7 +110,7 @@ def _loaded(restriction: Restriction, loading: list[SetGroup], weeks: tuple[int,
     why="What is not understood is not looked for: no line will be named as loading it.",
     sources=(),
 )
-def restriction_unclear(lifter: Lifter, limits: Limits) -> Iterator[Finding]:
+def restriction_unclear(lifter: Lifter, limits: Limits) -> Iterator[DraftFinding]:
     """A restriction in words that name no part of the body and no movement that can be looked for.
 
     Reads what the athlete protects; wants a muscle, a joint, a region, an exercise or a movement pattern.
@@ -145,7 +145,7 @@ def restriction_unclear(lifter: Lifter, limits: Limits) -> Iterator[Finding]:
     why="The file itself says when to ask again. What was right then may be too careful, or not enough, now.",
     sources=(),
 )
-def restriction_review_past(lifter: Lifter, limits: Limits) -> Iterator[Finding]:
+def restriction_review_past(lifter: Lifter, limits: Limits) -> Iterator[DraftFinding]:
     """A restriction whose review date is past.
 
     Looks at the date under `review on` of everything that the athlete protects; wants it today or later.

@@ -18,7 +18,7 @@ if TYPE_CHECKING:
     from ..lint.counting.ledger import Ledger
     from ..lint.counting.set_group import SetGroup
     from ..lint.engine.limits import Limits
-    from ..lint.findings.finding import Finding
+    from ..lint.findings.finding import DraftFinding
     from ..lint.model.programme import Programme
 
 LEVELS = ("novice", "intermediate", "advanced")
@@ -45,7 +45,7 @@ LEVELS = ("novice", "intermediate", "advanced")
         ),
     ),
 )
-def failure_without_spotter(ledger: Ledger, limits: Limits) -> Iterator[Finding]:
+def failure_without_spotter(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     """Sets to failure on a lift that can pin the lifter, without a word on spotting, pins or safety bars.
 
     Looks at barbell presses on the back and squats from a rack with no repetition in reserve, RPE 10, amrap
@@ -114,7 +114,7 @@ def _words_on(entry: SetGroup, ledger: Ledger) -> Iterator[str]:
     sources=(),
     options=(Condition("steps", 2, "levels above the athlete's own", "common practice"),),
 )
-def lift_beyond_level(ledger: Ledger, limits: Limits) -> Iterator[Finding]:
+def lift_beyond_level(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     """An exercise two levels above the athlete's, none of whose easier forms comes before or beside it.
 
     Compares the catalogue's level with the athlete's; wants an easier form of the exercise in that week or
@@ -165,7 +165,7 @@ def _easier(ledger: Ledger, exercise: Exercise) -> set[Exercise | str]:
     return forms
 
 
-def _beyond(entry: SetGroup, exercise: Exercise) -> Finding:
+def _beyond(entry: SetGroup, exercise: Exercise) -> DraftFinding:
     first = " or ".join(exercise.easier) or "an easier form"
     return found(
         named_at(entry),
@@ -198,7 +198,7 @@ def _beyond(entry: SetGroup, exercise: Exercise) -> Finding:
         ),
     ),
 )
-def stop_signs_missing(ledger: Ledger, limits: Limits) -> Iterator[Finding]:
+def stop_signs_missing(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     """Rehabilitation without a word on what to do about pain.
 
     Looks for pain, stop and the like in every note and in how lines progress; wants them said once.
@@ -247,7 +247,7 @@ def _all_notes(programme: Programme) -> Iterator[str]:
     sources=(),
     options=(Option("longest", 26, "weeks from the start, or from today, to the end", "common practice"),),
 )
-def rehabilitation_open(ledger: Ledger, limits: Limits) -> Iterator[Finding]:
+def rehabilitation_open(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     """A stage of rehabilitation that ends before the programme does, is past, or lasts over half a year.
 
     Compares its end with the day on which the last week begins, or with today where the programme does not

@@ -20,7 +20,7 @@ if TYPE_CHECKING:
     from ..lint.counting.tally import Visit
     from ..lint.counting.week import Week
     from ..lint.engine.limits import Limits
-    from ..lint.findings.finding import Finding
+    from ..lint.findings.finding import DraftFinding
 
 SECONDS = 60.0
 """Of a minute."""
@@ -41,7 +41,7 @@ SECONDS = 60.0
     ),
     stands_back=True,
 )
-def session_sets_for_muscle_high(week: Week, limits: Limits) -> Iterator[Finding]:
+def session_sets_for_muscle_high(week: Week, limits: Limits) -> Iterator[DraftFinding]:
     """More hard sets for one muscle group in one session than are usually worth it.
 
     Counts hard sets of each session of a typical week, those in which the muscle only helps as half; wants no
@@ -115,7 +115,7 @@ def session_sets_for_muscle_high(week: Week, limits: Limits) -> Iterator[Finding
     ),
     stands_back=True,
 )
-def exercise_sets_high(week: Week, limits: Limits) -> Iterator[Finding]:
+def exercise_sets_high(week: Week, limits: Limits) -> Iterator[DraftFinding]:
     """Many hard sets of one exercise in one session.
 
     Counts sets of 5 or more repetitions with at most 3 in reserve, or with no stated effort, of each exercise
@@ -180,7 +180,7 @@ def _is_taxing(entry: SetGroup, limits: Limits) -> bool:
         Option("for health", 60, "minutes, where health is the goal and the athlete has named none", "60min"),
     ),
 )
-def session_too_long(visit: Visit, limits: Limits) -> Iterator[Finding]:
+def session_too_long(visit: Visit, limits: Limits) -> Iterator[DraftFinding]:
     """A session that takes longer than the athlete has.
 
     Adds up work by repetitions and tempo, rest, warm-up sets, preparation and changing over; the least that

@@ -20,7 +20,7 @@ if TYPE_CHECKING:
     from ..lint.counting.tally import Count, Tally
     from ..lint.counting.week import Week
     from ..lint.engine.limits import Limits
-    from ..lint.findings.finding import Finding
+    from ..lint.findings.finding import DraftFinding
     from ..lint.model.sessions import Activity, Session
 
 HOURS_A_DAY = 24
@@ -58,7 +58,7 @@ HARD_ACTIVITY = Option(
     ),
     stands_back=True,
 )
-def sessions_too_close(ledger: Ledger, limits: Limits) -> Iterator[Finding]:
+def sessions_too_close(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     """Two days with hard work for the same muscle group, too close to one another.
 
     Counts direct sets with at most 3 repetitions in reserve, day by day over the whole calendar; wants 48
@@ -106,7 +106,7 @@ def sessions_too_close(ledger: Ledger, limits: Limits) -> Iterator[Finding]:
 
 def _too_close(
     before: _Day, later: _Day, close: list[tuple[str, str]], hours: int, limits: Limits
-) -> Finding:
+) -> DraftFinding:
     programme = later.week.programme
     first, second = (day_name(programme.starts, day.number) for day in (before, later))
     groups = list(dict.fromkeys(group for group, _ in close))
@@ -243,7 +243,7 @@ def _leaves(entry: SetGroup) -> float:
     ),
     stands_back=True,
 )
-def legs_heavy_before_event(ledger: Ledger, limits: Limits) -> Iterator[Finding]:
+def legs_heavy_before_event(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     """Heavy leg work in the last two days before an event or a match.
 
     Counts direct sets for quadriceps, hamstrings and gluteals that are heavy: below 8 repetitions with at
@@ -335,7 +335,7 @@ def _is_heavy_leg_work(entry: SetGroup, limits: Limits) -> bool:
     stands_back=True,
     off=True,
 )
-def spine_days_consecutive(ledger: Ledger, limits: Limits) -> Iterator[Finding]:
+def spine_days_consecutive(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     """Lifts that load the spine heavily on two days running.
 
     Counts hard sets of exercises that the catalogue marks as loading the spine high (squats and deadlifts

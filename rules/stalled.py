@@ -17,7 +17,7 @@ if TYPE_CHECKING:
     from ..lint.counting.set_group import SetGroup
     from ..lint.counting.week import Week
     from ..lint.engine.limits import Limits
-    from ..lint.findings.finding import Finding
+    from ..lint.findings.finding import DraftFinding
     from ..lint.model.sessions import Prescription, Work
 
 
@@ -60,7 +60,7 @@ if TYPE_CHECKING:
     ),
     stands_back=True,
 )
-def nothing_changes(ledger: Ledger, limits: Limits) -> Iterator[Finding]:
+def nothing_changes(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     """Lifts that stay the same for more than eight weeks with no progression stated.
 
     Looks at exercises with a load on the line, follows all of their lines from week to week, deloads aside,
@@ -171,7 +171,7 @@ def _dose(work: Work) -> tuple[object, ...]:
     ),
     stands_back=True,
 )
-def progression_never_reached(ledger: Ledger, limits: Limits) -> Iterator[Finding]:
+def progression_never_reached(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     """A stated progression that cannot lead to the next load.
 
     Looks at lines with a progression. Kilograms or pounds cannot be added to a band; a percentage needs a

@@ -18,7 +18,7 @@ if TYPE_CHECKING:
     from ..lint.counting.set_group import SetGroup
     from ..lint.counting.tally import Visit
     from ..lint.engine.limits import Limits
-    from ..lint.findings.finding import Finding
+    from ..lint.findings.finding import DraftFinding
     from ..lint.model.athlete import BestLift
     from ..lint.model.sessions import Prescription
 
@@ -31,7 +31,7 @@ if TYPE_CHECKING:
     why="A lifter who is told neither load nor effort has to guess; nor can a review tell how hard it is.",
     sources=(),
 )
-def load_and_effort_missing(ledger: Ledger, limits: Limits) -> Iterator[Finding]:
+def load_and_effort_missing(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     """Lines that say neither load nor effort.
 
     Looks at lifts with an implement whose load somebody has to choose; wants a load, an RM, a RIR, an RPE, a
@@ -97,7 +97,7 @@ def _says_nothing(entry: SetGroup) -> bool:
     why="A percentage says nothing to the lifter until it is known of what.",
     sources=(),
 )
-def best_lift_missing(ledger: Ledger, limits: Limits) -> Iterator[Finding]:
+def best_lift_missing(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     """Loads in % of a best lift that is not on the athlete's file.
 
     Looks at athletes who have best lifts on file, or a file of their own; wants the lift there, or a near
@@ -169,7 +169,7 @@ def _near(one: Exercise, other: Exercise) -> bool:
     sources=(),
     options=(Option("oldest", 12, "weeks between the test and the start", "common practice"),),
 )
-def best_lift_old(ledger: Ledger, limits: Limits) -> Iterator[Finding]:
+def best_lift_old(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     """Loads in % of a best lift that was tested long before the programme starts.
 
     Counts the weeks from the test to the first day of the programme (to today where no start is written);
@@ -228,7 +228,7 @@ def best_lift_old(ledger: Ledger, limits: Limits) -> Iterator[Finding]:
     why="A share of the top set can only be worked out once there is one.",
     sources=(),
 )
-def top_set_missing(visit: Visit, limits: Limits) -> Iterator[Finding]:
+def top_set_missing(visit: Visit, limits: Limits) -> Iterator[DraftFinding]:
     """A load in % of a top set, and no top set before it.
 
     Looks for earlier sets of the same exercise in the session, in the same line or one above; wants one whose

@@ -15,7 +15,7 @@ if TYPE_CHECKING:
     from ..lint.counting.ledger import Ledger
     from ..lint.counting.week import Week
     from ..lint.engine.limits import Limits
-    from ..lint.findings.finding import Finding
+    from ..lint.findings.finding import DraftFinding
     from ..lint.text.places import Place
 
 
@@ -63,7 +63,7 @@ if TYPE_CHECKING:
     ),
     stands_back=True,
 )
-def taper_missing(ledger: Ledger, limits: Limits) -> Iterator[Finding]:
+def taper_missing(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     """A test or competition with no lighter week before it, where the goal is strength or power.
 
     Looks at dated events that are called a test, competition, regatta or the like, and at the first week of a
@@ -114,7 +114,7 @@ def _first_day(week: Week) -> int:
 
 def _untapered(
     ledger: Ledger, near: Sequence[Week], eve: int, place: Place, name: str, limits: Limits
-) -> Iterator[Finding]:
+) -> Iterator[DraftFinding]:
     """The finding where none of the weeks near an event is lighter than the last typical one before them.
 
     ``eve`` is the index of the one to make lighter.

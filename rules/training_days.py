@@ -18,7 +18,7 @@ if TYPE_CHECKING:
     from ..lint.counting.tally import Count
     from ..lint.counting.week import Week
     from ..lint.engine.limits import Limits
-    from ..lint.findings.finding import Finding
+    from ..lint.findings.finding import DraftFinding
     from ..lint.text.places import Term
 
 DAYS_A_WEEK = 7
@@ -43,7 +43,7 @@ DAYS_A_WEEK = 7
     ),
     stands_back=True,
 )
-def frequency_low(week: Week, limits: Limits) -> Iterator[Finding]:
+def frequency_low(week: Week, limits: Limits) -> Iterator[DraftFinding]:
     """A priority that is trained on fewer than two days a week where the goal is strength.
 
     Counts the days of typical weeks on which hard sets train a muscle among the priorities, helping sets
@@ -135,7 +135,7 @@ def _may_hide(week: Week, term: Term) -> bool:
     why="The athlete has said when they can train; a session on another day is a session missed.",
     sources=(),
 )
-def days_more_than_athlete(week: Week, limits: Limits) -> Iterator[Finding]:
+def days_more_than_athlete(week: Week, limits: Limits) -> Iterator[DraftFinding]:
     """More training days than the athlete has, or other ones.
 
     Counts the days of a week that hold a session, one without a day for a day; wants no more of them than the
@@ -213,7 +213,7 @@ def days_more_than_athlete(week: Week, limits: Limits) -> Iterator[Finding]:
     ),
     stands_back=True,
 )
-def rest_day_missing(week: Week, limits: Limits) -> Iterator[Finding]:
+def rest_day_missing(week: Week, limits: Limits) -> Iterator[DraftFinding]:
     """A week without a day off.
 
     Counts the days that hold hard sets, and those of activities rated harder than 3 of 10; wants at least one
@@ -280,7 +280,7 @@ def rest_day_missing(week: Week, limits: Limits) -> Iterator[Finding]:
     ),
     stands_back=True,
 )
-def older_adult_days(week: Week, limits: Limits) -> Iterator[Finding]:
+def older_adult_days(week: Week, limits: Limits) -> Iterator[DraftFinding]:
     """Fewer than two training days a week for an athlete of 65 or over.
 
     Counts the days of typical weeks that hold a session, one without a day for a day; wants two.

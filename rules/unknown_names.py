@@ -14,7 +14,7 @@ if TYPE_CHECKING:
 
     from ..lint.counting.ledger import Ledger, Lifter
     from ..lint.engine.limits import Limits
-    from ..lint.findings.finding import Finding
+    from ..lint.findings.finding import DraftFinding
     from ..lint.text.places import Term
 
 
@@ -26,7 +26,7 @@ if TYPE_CHECKING:
     why="What nobody knows cannot be counted: until the name is known, rules about missing work keep silent.",
     sources=(),
 )
-def exercise_unknown(ledger: Ledger, limits: Limits) -> Iterator[Finding]:
+def exercise_unknown(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     """An exercise, an alternative or a swap that the catalogue does not know by name or alias.
 
     Looks up every name; offers the nearest ones.
@@ -86,7 +86,7 @@ def _writing(term: Term, near: Iterable[str]) -> tuple[Edit, ...]:
     why="Focus and priority decide what other rules look at; a word that means nothing to them is lost.",
     sources=(),
 )
-def area_unknown(ledger: Ledger, limits: Limits) -> Iterator[Finding]:
+def area_unknown(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     """A word in the focus or among the priorities that is no muscle, region or exercise.
 
     Looks up every word; offers the nearest ones.
@@ -134,7 +134,7 @@ def area_unknown(ledger: Ledger, limits: Limits) -> Iterator[Finding]:
     sources=(),
     off=True,
 )
-def exercise_by_alias(ledger: Ledger, limits: Limits) -> Iterator[Finding]:
+def exercise_by_alias(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     """An exercise called by another word than the catalogue's, or the team's, own name for it.
 
     Looks up every name; lets differences of case, hyphens, blanks and number pass. Off until a team asks.
@@ -174,7 +174,7 @@ def exercise_by_alias(ledger: Ledger, limits: Limits) -> Iterator[Finding]:
     why="A best lift that nobody can match to an exercise is used for no load.",
     sources=(),
 )
-def lift_unknown(lifter: Lifter, limits: Limits) -> Iterator[Finding]:
+def lift_unknown(lifter: Lifter, limits: Limits) -> Iterator[DraftFinding]:
     """A best lift on file of an exercise that the catalogue does not know by name or alias.
 
     Looks up every best lift; offers the nearest names.
@@ -216,7 +216,7 @@ def lift_unknown(lifter: Lifter, limits: Limits) -> Iterator[Finding]:
     why="What is adjusted for an athlete by a name that the programme does not have changes nothing.",
     sources=(),
 )
-def adjustment_unmatched(ledger: Ledger, limits: Limits) -> Iterator[Finding]:
+def adjustment_unmatched(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     """Something adjusted for an athlete that no line of the programme is called.
 
     Looks up the exercise of everything under `adjust`; wants a line with it, by whichever of its names.

@@ -24,7 +24,7 @@ if TYPE_CHECKING:
     from ..lint.counting.tally import Count, Tally
     from ..lint.counting.week import Week
     from ..lint.engine.limits import Limits, Named
-    from ..lint.findings.finding import Finding, Severity
+    from ..lint.findings.finding import DraftFinding, Severity
     from ..lint.model.sessions import Prescription
     from ..lint.text.places import Place, Term
 
@@ -49,7 +49,7 @@ _MEASURED = ", the least that trials can measure (no biological minimum)"
     ),
     stands_back=True,
 )
-def weekly_sets_over_limit(week: Week, limits: Limits) -> Iterator[Finding]:
+def weekly_sets_over_limit(week: Week, limits: Limits) -> Iterator[DraftFinding]:
     """More hard sets for a muscle group in a week than its limit.
 
     Counts hard sets, those in which the muscle only helps as half; wants no more than the limit, which is
@@ -107,7 +107,7 @@ def weekly_sets_over_limit(week: Week, limits: Limits) -> Iterator[Finding]:
     options=(Option("least", 4, "sets a week for a muscle", "pelland-2026-min"), COUNTING),
     stands_back=True,
 )
-def weekly_sets_under_floor(week: Week, limits: Limits) -> Iterator[Finding]:
+def weekly_sets_under_floor(week: Week, limits: Limits) -> Iterator[DraftFinding]:
     """Fewer hard sets in a typical week than trials can measure, for a muscle that the programme names.
 
     Looks at muscles and muscle groups in the focus or among the priorities of a programme for size, where
@@ -172,7 +172,7 @@ def weekly_sets_under_floor(week: Week, limits: Limits) -> Iterator[Finding]:
     stands_back=True,
     off=True,
 )
-def weekly_hard_sets_high(week: Week, limits: Limits) -> Iterator[Finding]:
+def weekly_hard_sets_high(week: Week, limits: Limits) -> Iterator[DraftFinding]:
     """More hard sets in a week, all muscles together, than the team allows.
 
     Counts every hard set of a typical week once, whatever it trains; wants no more than the team's limit,
@@ -225,7 +225,7 @@ def weekly_hard_sets_high(week: Week, limits: Limits) -> Iterator[Finding]:
     options=(Option("least", 1, "hard sets a week of a lift and its close variants", "pelland-2026-min"),),
     stands_back=True,
 )
-def lift_sets_under_floor(ledger: Ledger, limits: Limits) -> Iterator[Finding]:
+def lift_sets_under_floor(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     """A lift that the programme is for gets less than one hard set a week.
 
     In programmes for strength it looks at lifts among the priorities, and at lifts with a best on file that
@@ -324,7 +324,7 @@ def _weeks(number: int) -> str:
     ),
     stands_back=True,
 )
-def spread_too_thin(ledger: Ledger, limits: Limits) -> Iterator[Finding]:
+def spread_too_thin(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     """Little training, spread over the weeks, for a muscle that the programme names.
 
     Looks at what stands in the focus or among the priorities, over typical weeks where there are 4 or more.

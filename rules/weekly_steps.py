@@ -18,7 +18,7 @@ if TYPE_CHECKING:
     from ..lint.counting.tally import Count
     from ..lint.counting.week import Week
     from ..lint.engine.limits import Limits, Named
-    from ..lint.findings.finding import Finding
+    from ..lint.findings.finding import DraftFinding
     from ..lint.model.quantities import Load
     from ..lint.model.sessions import Work
 
@@ -145,7 +145,7 @@ def load_in_words(work: Work) -> Load:
     ),
     stands_back=True,
 )
-def load_step_large(ledger: Ledger, limits: Limits) -> Iterator[Finding]:
+def load_step_large(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     """A load that rises by more than a tenth from one week to the next, like repetitions with like.
 
     Compares each load with the loads of the same exercise in earlier weeks of the block, at repetitions no
@@ -200,7 +200,7 @@ def _large_steps(weeks: tuple[tuple[Week, bool], ...], limits: Limits) -> list[t
     return large
 
 
-def _too_large(step: Step, entry: SetGroup, week: Week) -> Finding:
+def _too_large(step: Step, entry: SetGroup, week: Week) -> DraftFinding:
     was, now = load_in_words(step.before.work).words, load_in_words(entry.work).words
     assert entry.work.reps is not None
     reps = entry.work.reps.a_set()
@@ -233,7 +233,7 @@ def _too_large(step: Step, entry: SetGroup, week: Week) -> Finding:
     ),
     stands_back=True,
 )
-def sets_step_large(ledger: Ledger, limits: Limits) -> Iterator[Finding]:
+def sets_step_large(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     """A muscle group's weekly sets that rise by more than six at once.
 
     Compares the hard sets of each typical week, helping ones as half, with the fullest of the typical weeks

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import json
 import re
 from typing import TYPE_CHECKING
 
@@ -15,14 +16,22 @@ from spotline.lint.project.results import FileReview, Review
 from spotline.lint.reporters.cards import MOST_LINES, cards
 from spotline.lint.reporters.lines import lines
 from spotline.lint.reporters.review_json import review_json
-from spotline.lint.reporters.sentences import closing, counted, ground, sentence
+from spotline.lint.reporters.sentences import (
+    closing,
+    counted,
+    ground,
+    sentence,
+    sentence_by_the_line,
+    statement,
+)
 from spotline.lint.team.settings import Team
 from spotline.lint.text.places import Place, Text
+from spotline.lint.text.repository import FileResolver
 from spotline.lint.wording.printable import safe
 from spotline.lint.wording.words import counted_noun, week_list
 
 if TYPE_CHECKING:
-    from spotline.lint.findings.finding import Severity
+    from spotline.lint.findings.finding import Confidence, Severity
 
 CONTENT = (
     "programme: Test\nsessions:\n  - session: Lower\n    exercises: [{exercise: back squat, sets: 30}]\n"
@@ -45,30 +54,35 @@ def finding(
     where: str = "Lower, back squat",
     related: tuple[Related, ...] = (),
     weeks: tuple[int, ...] = (),
+    at: Place | None = None,
+    why: str = "Numbers like these are nearly always slips of the pen.",
+    sources: tuple[str, ...] = (),
+    confidence: Confidence = "common practice",
+    athletes: tuple[str, ...] = (),
 ) -> Finding:
-    one = Finding(
+    return Finding(
         "number-implausible",
         severity,
-        place(name),
+        at or place(name),
         counted,
         wanted=wanted,
         change=change,
         where=where,
         related=related,
         weeks=weeks,
+        why=why,
+        sources=sources,
+        confidence=confidence,
+        athletes=athletes,
     )
-    one.why = "Numbers like these are nearly always slips of the pen."
-    one.confidence = "common practice"
-    return one
 
 
 def reviewed(
     *findings: Finding,
     name: str = "a.programme.yaml",
-    kind: str = "programme",
     faults: tuple[Fault, ...] = (),
 ) -> FileReview:
-    one = FileReview(name, kind, Team())
+    one = FileReview(FileResolver().file(name), Team())
     one.findings = list(findings)
     one.faults = list(faults)
     return one
@@ -132,6 +146,22 @@ class TestWording:
         assert counted(finding()) == "30 sets in one line."
 
     @pytest.mark.parametrize(
+        ("athletes", "words"),
+        [
+            ((), "30 sets in one line."),
+            (("Bo",), "For Bo: 30 sets in one line."),
+            (("Bo", "Cas"), "For Bo and Cas: 30 sets in one line."),
+            (("Bo", "Cas", "Dee"), "For Bo, Cas and Dee: 30 sets in one line."),
+        ],
+    )
+    def test_athletes(self, athletes: tuple[str, ...], words: str) -> None:
+        one = finding(athletes=athletes, weeks=(1, 2), wanted="", change="")
+        assert statement(one) == words
+        assert sentence(one) == counted(one) == f"Weeks 1-2: {words}"
+        assert sentence_by_the_line(one) == f"{words} Weeks 1-2."
+        assert json.loads(review_json(Review([reviewed(one)])))["findings"][0]["counted"] == words
+
+    @pytest.mark.parametrize(
         ("wanted", "change", "words"),
         [
             ("at most 12 sets", "Correct it.", "30 sets in one line. Wanted: at most 12 sets. Correct it."),
@@ -148,9 +178,8 @@ class TestWording:
         assert counted_noun(number, "note") == words
 
     def test_a_reference_is_named_once_as_ground(self) -> None:
-        one = finding()
-        one.confidence, one.sources = "trial", ("pelland-2026-min", "pelland-2026-frac", "kubo-2019")
-        words = ground(one)
+        sources = ("pelland-2026-min", "pelland-2026-frac", "kubo-2019")
+        words = ground(finding(confidence="trial", sources=sources))
         assert words.count("Pelland and others 2026") == 1
         assert "Kubo and others 2019" in words
 
@@ -167,12 +196,12 @@ class TestClosing:
                 [
                     reviewed(finding(severity="error"), finding(), finding(severity="note")),
                     reviewed(),
-                    reviewed(kind="athlete"),
-                    reviewed(kind="team"),
+                    reviewed(name="a.athlete.yaml"),
+                    reviewed(name="spotline.yaml"),
                 ],
                 "Reviewed 2 programmes, 1 athlete file, 1 settings file: 1 error, 1 warning, 1 note. Blocked.",
             ),
-            ([reviewed(kind="")], "Reviewed 1 other file: nothing found. Nothing blocks."),
+            ([reviewed(name="a.yaml")], "Reviewed 1 other file: nothing found. Nothing blocks."),
             (
                 [reviewed(faults=(Fault("a-rule", "x"),))],
                 "Reviewed 1 programme: nothing found. Nothing blocks. 1 rule failed; the rest was reviewed.",
@@ -265,23 +294,19 @@ class TestCards:
         ]
 
     def test_sources_are_named_and_common_practice_is_none(self) -> None:
-        one = finding()
-        one.sources, one.confidence = ("zourdos-2016", "cp-cap"), "trial"
+        one = finding(sources=("zourdos-2016", "cp-cap"), confidence="trial")
         (ground,) = [line for line in self.shown(one, width=110) if "Ground" in line]
         assert ground.strip().startswith("Ground: trial (Zourdos and others 2016")
         assert "common practice" not in ground
 
     def test_without_a_wish_or_a_reason(self) -> None:
-        one = finding(wanted="", where="")
-        one.why = ""
-        shown = self.shown(one)
+        shown = self.shown(finding(wanted="", where="", why=""))
         assert "  found    30 sets in one line." in shown
         assert "  place    line 4, column 46" in shown
         assert not any(line.startswith(("  wanted", "  why")) for line in shown)
 
     def test_where_an_alias_uses_it(self) -> None:
-        one = finding()
-        one.place = one.place.reached((place(words="Lower"),))
+        one = finding(at=place().reached((place(words="Lower"),)))
         assert "           used on line 3 by Lower" in self.shown(one)
 
     def test_a_file_of_which_nothing_is_said_has_no_card(self) -> None:
@@ -291,9 +316,14 @@ class TestCards:
     def test_they_fit_the_width(self, width: int) -> None:
         related = tuple(Related(place(), LONG) for _ in range(3))
         one = finding(
-            LONG, wanted=LONG, change=LONG, where=LONG, related=related, weeks=tuple(range(1, 40, 2))
+            LONG,
+            wanted=LONG,
+            change=LONG,
+            where=LONG,
+            related=related,
+            weeks=tuple(range(1, 40, 2)),
+            why=LONG,
         )
-        one.why = LONG
         shown = self.shown(one, width=width, faults=(Fault("a-rule", LONG),))
         assert all(len(line) <= width for line in shown[:-1])
         assert all(line == line.rstrip() for line in shown)
@@ -342,8 +372,7 @@ class TestCards:
 
     def test_a_long_line_of_the_file_is_cut(self) -> None:
         text = Text("a.programme.yaml", "note: " + "x" * 1000)
-        one = finding()
-        one.place = text.place(0, 4)
+        one = finding(at=text.place(0, 4))
         quoted = "".join(line.strip() for line in self.shown(one, width=110) if "xxx" in line)
         assert quoted.endswith("... »")
         assert len(quoted) < 130

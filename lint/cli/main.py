@@ -218,7 +218,8 @@ def _exercises(words: list[str]) -> int:
 
     try:
         chosen, asked = _options(words, {"--as": FOUND_FORMS})
-        answer = search(" ".join(asked), Workspace(date.today()).team_of("").resources.known)
+        workspace = Workspace(date.today())
+        answer = search(" ".join(asked), workspace.team_in(workspace.files.folder("")).resources.known)
     except (_RefusedError, ValueError) as refused:
         return _refuse(str(refused))
     if chosen.get("--as") == "json":

@@ -23,10 +23,9 @@ from pygls.io_ import run_async
 from pygls.lsp.server import LanguageServer
 from pygls.protocol import LanguageServerProtocol, default_converter, lsp_method
 
-from ..project.discovery import ENDINGS
 from ..team.known_findings import NAME as RECORD
 from ..team.settings import Team
-from ..text.repository import SETTINGS
+from ..text.repository import ENDINGS, SETTINGS
 from ..version import VERSION
 from .documents.conversion import WEEK_COMMAND, ProtocolConverter
 from .documents.open_documents import OpenDocuments

@@ -22,12 +22,12 @@ if TYPE_CHECKING:
     from ..counting.set_group import SetGroup
     from ..counting.tally import Visit
     from ..counting.week import Week
-    from ..findings.finding import Confidence, Finding, Severity
+    from ..findings.finding import Confidence, DraftFinding, Severity
     from .limits import Option
 
     Subject = Lifter | Ledger | Week | Visit | SetGroup
 
-    Check = Callable[..., Iterator[Finding]]
+    Check = Callable[..., Iterator[DraftFinding]]
 
 BEYOND = ("Ledger", "Text")
 """Types of further parameters, by which a rule sees more than the thing that it looks at."""

@@ -1,9 +1,9 @@
-"""Runs rules on what they look at, and merges what they find."""
+"""Runs rules on what they look at, and makes the findings of what they yield."""
 
 from __future__ import annotations
 
 from ..counting.ledger import Ledger
-from ..findings.finding import SEVERITIES
+from ..findings.finding import SEVERITIES, Finding
 from .limits import Limits
 from .targets import targets_of
 
@@ -12,7 +12,7 @@ if TYPE_CHECKING:
     from collections.abc import Iterable, Mapping
 
     from ..counting.ledger import Lifter
-    from ..findings.finding import Finding, Severity
+    from ..findings.finding import DraftFinding, Severity
     from ..text.places import Text
     from .limits import Default, Situation
     from .registry import Rule, Subject
@@ -21,7 +21,7 @@ if TYPE_CHECKING:
     Moves = Mapping[str, Mapping[str, Default]]
 
 PATIENCE = 2.0
-"""Seconds that a rule of a team's own module may take for one thing that it looks at."""
+"""Seconds that a rule of a team's own module may take for one target."""
 
 
 class Fault:
@@ -34,52 +34,80 @@ class Fault:
         self.words = words
 
 
-class RunCache:
-    """What rules had nothing to say of when they were last run on a ledger.
+class Hit:
+    """What a rule has found for one athlete ("" where nobody is named): its draft, how serious, which weeks.
 
-    Of what is as it was they have nothing to say again. It holds for one set of rules and limits, and as long
-    as all that stands outside sessions is the same.
+    ``worst`` are the weeks of which the draft's words hold where other weeks hold less.
     """
 
-    __slots__ = ("_fresh", "_known", "_limits", "_spoke")
+    __slots__ = ("athlete", "draft", "rule", "severity", "weeks", "worst")
+
+    def __init__(
+        self,
+        rule: Rule,
+        draft: DraftFinding,
+        severity: Severity,
+        athlete: str,
+        weeks: tuple[int, ...],
+        worst: tuple[int, ...] = (),
+    ) -> None:
+        self.rule = rule
+        self.draft = draft
+        self.severity: Severity = severity
+        self.athlete = athlete
+        self.weeks = weeks
+        self.worst = worst
+
+
+class RunCache:
+    """Which targets the rules found nothing on in the last run on a ledger: these are not run again.
+
+    It holds for one set of rules and limits, and as long as all that stands outside sessions is the same.
+    """
+
+    __slots__ = ("_hits", "_limits", "_new", "_seen")
 
     def __init__(self) -> None:
-        self._known: set[object] = set()
-        self._fresh: dict[str, dict[object, Target]] = {}
-        self._spoke: dict[str, set[object]] = {}
+        self._seen: set[object] = set()
+        self._new: dict[str, dict[object, Target]] = {}
+        self._hits: dict[str, set[object]] = {}
         self._limits: dict[tuple[str, str], Limits] = {}
 
-    def turn(self, fed: Mapping[str, list[Target]]) -> None:
-        """Begins a run on what is there now."""
-        self._fresh = {
-            scope: {one.key: one for one in units if one.key not in self._known}
-            for scope, units in fed.items()
+    def start(self, targets: Mapping[str, list[Target]]) -> None:
+        """Begins a run on the targets that there are now, by scope."""
+        self._new = {
+            scope: {one.key: one for one in several if one.key not in self._seen}
+            for scope, several in targets.items()
         }
-        self._known = {one.key for units in fed.values() for one in units}
+        self._seen = {one.key for several in targets.values() for one in several}
 
-    def to_ask(self, rule: Rule, fed: list[Target]) -> Iterable[Target]:
-        """What a rule has to look at, in order: what is new, and what it spoke of last time."""
-        spoke, fresh = self._spoke.pop(rule.name, None), self._fresh[rule.scope]
-        if rule.beyond:
-            return fed
-        return [one for one in fed if one.key in spoke or one.key in fresh] if spoke else fresh.values()
+    def to_run(self, rule: Rule, targets: list[Target]) -> Iterable[Target]:
+        """The targets to run a rule on, in order: those that are new, and those with a hit last time.
 
-    def broken_by(self, rule: Rule, key: object) -> None:
-        """Notes that a rule has spoken of something."""
-        self._spoke.setdefault(rule.name, set()).add(key)
+        All of them where the rule looks beyond its target, and where it is of a team's own module: nobody
+        knows what that looks at.
+        """
+        hits, new = self._hits.pop(rule.name, None), self._new[rule.scope]
+        if rule.beyond or rule.foreign:
+            return targets
+        return [one for one in targets if one.key in hits or one.key in new] if hits else new.values()
+
+    def add_hit(self, rule: Rule, target: Target) -> None:
+        """Notes that a rule has found something on a target."""
+        self._hits.setdefault(rule.name, set()).add(target.key)
 
     def limits(self, rule: Rule, moved: Moves, situation: Situation, preset: Moves) -> Limits:
-        """The limits of a rule in a situation: each time the same, so that work may be recalled by them."""
+        """The limits of a rule in a situation; the same object each time, so that work is recalled by it."""
         key = (rule.name, situation.phase)
         if key not in self._limits:
             own, dated = moved.get(rule.name, {}), preset.get(rule.name, {})
             self._limits[key] = Limits(rule.options, own, situation, dated)
         return self._limits[key]
 
-    def forget(self) -> None:
+    def clear(self) -> None:
         """Leaves nothing to the next run."""
-        for held in (self._known, self._spoke, self._limits):
-            held.clear()
+        for one in (self._seen, self._hits, self._limits):
+            one.clear()
 
 
 def run(
@@ -89,41 +117,43 @@ def run(
     severities: Mapping[str, Severity] | None = None,
     cache: RunCache | None = None,
     preset: Moves | None = None,
-) -> tuple[list[Finding], list[Fault]]:
-    """Findings of the rules on a programme, or on an athlete with all of theirs; and rules that raised.
+) -> tuple[list[Hit], list[Fault]]:
+    """What rules find on a programme, or on an athlete with all of theirs; and the rules that raised.
 
-    Each finding comes once, with the weeks it holds for. ``moved`` holds, by rule and option, the limits that
-    the team has set, ``preset`` those of the preset that it names, ``severities`` those of rules that it has
-    moved; ``cache`` is what the last run on the same ledger left.
+    Each thing found comes once, with the weeks it holds for. ``moved`` holds, by rule and option, the limits
+    that the team has set, ``preset`` those of the preset that it names, ``severities`` those of rules that it
+    has moved; ``cache`` what the last run on the same ledger left.
     """
     severities, preset = severities or {}, preset or {}
     cache = RunCache() if cache is None else cache
-    merged: dict[tuple[object, ...], Finding] = {}
+    hits: dict[tuple[object, ...], Hit] = {}
     faults: list[Fault] = []
-    fed = targets_of(subject)
-    cache.turn(fed)
-    for one in rules:
-        severity = severities.get(one.name, one.severity)
-        for it in cache.to_ask(one, fed[one.scope]):
-            weeks = it.outside if one.stands_back else it.weeks
-            if it.weeks and not weeks:
+    targets = targets_of(subject)
+    cache.start(targets)
+    for rule in rules:
+        severity = severities.get(rule.name, rule.severity)
+        for target in cache.to_run(rule, targets[rule.scope]):
+            weeks = target.outside if rule.stands_back else target.weeks
+            if target.weeks and not weeks:
                 continue
             try:
-                for finding in _yielded(
-                    one, it.unit, subject, cache.limits(one, moved, it.situation, preset)
-                ):
-                    cache.broken_by(one, it.key)
-                    _merge(merged, _stamped(finding, one, severity, weeks, subject))
+                limits = cache.limits(rule, moved, target.situation, preset)
+                for draft in _drafts(rule, target.unit, subject, limits):
+                    cache.add_hit(rule, target)
+                    hit = _hit(rule, draft, severity, weeks, subject)
+                    key = (rule.name, draft.subject or draft.place.key)
+                    known = hits.get(key)
+                    hits[key] = hit if known is None else _merged(known, hit)
             except Exception as fault:
-                faults.append(Fault(one.name, f"{type(fault).__name__}: {fault}"))
+                faults.append(Fault(rule.name, f"{type(fault).__name__}: {fault}"))
                 break
     if faults:
-        cache.forget()
-    return list(merged.values()), faults
+        cache.clear()
+    return list(hits.values()), faults
 
 
-def _yielded(rule: Rule, unit: Subject, subject: Ledger | Lifter, limits: Limits) -> Iterable[Finding]:
-    """What a rule finds; a rule of a team's own module is stopped when it takes too long."""
+def _drafts(rule: Rule, unit: Subject, subject: Ledger | Lifter, limits: Limits) -> Iterable[DraftFinding]:
+    """What a rule yields; a rule of a team's own module is stopped when it takes too long."""
     asked = (unit, *(_further(kind, subject) for kind in rule.beyond), limits)
     if not rule.foreign:
         return rule.check(*asked)
@@ -139,37 +169,63 @@ def _further(kind: str, subject: Ledger | Lifter) -> Ledger | Text:
     return subject if kind == "Ledger" else subject.programme.place.text
 
 
-def _stamped(
-    finding: Finding, rule: Rule, severity: Severity, weeks: tuple[int, ...], subject: Ledger | Lifter
-) -> Finding:
-    """The finding with what is the rule's own; it is never graver than ``severity``."""
-    finding.rule = rule.name
-    if SEVERITIES.index(finding.severity) > SEVERITIES.index(severity):
-        finding.severity = severity
-    finding.why = finding.why or rule.why
-    finding.sources = rule.sources
-    finding.confidence = rule.confidence
-    if not finding.weeks and rule.scope != "programme":
-        finding.weeks = weeks
+def _hit(
+    rule: Rule, draft: DraftFinding, severity: Severity, weeks: tuple[int, ...], subject: Ledger | Lifter
+) -> Hit:
+    """A draft with its weeks, and never more serious than ``severity``."""
+    if SEVERITIES.index(draft.severity) < SEVERITIES.index(severity):
+        severity = draft.severity
+    if draft.weeks or rule.scope == "programme":
+        weeks = draft.weeks
     if isinstance(subject, Ledger) and len(subject.weeks) == 1:
-        finding.weeks = ()
-    return finding
+        weeks = ()
+    return Hit(rule, draft, severity, subject.athlete.name if subject.athlete else "", weeks)
 
 
-def _merge(merged: dict[tuple[object, ...], Finding], finding: Finding) -> None:
-    """Draws findings on one subject, else at one place, together: all their weeks, the words of the worst.
+def _merged(known: Hit, hit: Hit) -> Hit:
+    """One hit for two on one subject, else at one place: the weeks of both, the words of the worse.
 
     A muscle that lacks work in each of three blocks is one thing to say, not three.
     """
-    key = (finding.rule, finding.subject or finding.place)
-    known = merged.get(key)
-    if known is None:
-        merged[key] = finding
-        return
-    worse = max(known, finding, key=lambda one: (SEVERITIES.index(one.severity), one.excess))
-    alike = (known, finding) if known.counted == finding.counted else (worse,)
+    worse = max(known, hit, key=lambda one: (SEVERITIES.index(one.severity), one.draft.excess))
+    alike = (known, hit) if known.draft.counted == hit.draft.counted else (worse,)
     holds = {week for one in alike for week in one.worst or one.weeks}
-    weeks = {*known.weeks, *finding.weeks}
-    worse.worst = () if holds == weeks else tuple(sorted(holds))
-    worse.weeks = tuple(sorted(weeks))
-    merged[key] = worse
+    weeks = {*known.weeks, *hit.weeks}
+    worst = () if holds == weeks else tuple(sorted(holds))
+    return Hit(worse.rule, worse.draft, worse.severity, worse.athlete, tuple(sorted(weeks)), worst)
+
+
+def findings_of(hits: Iterable[Hit], athletes: int) -> list[Finding]:
+    """The findings that hits come to: what several athletes share is one finding.
+
+    One that does not hold for all ``athletes`` of the programme names those whom it holds for.
+    """
+    alike: dict[tuple[object, ...], list[Hit]] = {}
+    for hit in hits:
+        draft = hit.draft
+        key = (hit.rule.name, draft.place.key, draft.subject, draft.counted, hit.weeks)
+        alike.setdefault(key, []).append(hit)
+    return [_finding(several, athletes) for several in alike.values()]
+
+
+def _finding(hits: list[Hit], athletes: int) -> Finding:
+    hit = hits[0]
+    rule, draft = hit.rule, hit.draft
+    return Finding(
+        rule.name,
+        hit.severity,
+        draft.place,
+        draft.counted,
+        wanted=draft.wanted,
+        change=draft.change,
+        where=draft.where,
+        subject=draft.subject,
+        related=draft.related,
+        edits=draft.edits,
+        weeks=hit.weeks,
+        worst=hit.worst,
+        athletes=tuple(one.athlete for one in hits) if len(hits) < athletes else (),
+        why=draft.why or rule.why,
+        sources=rule.sources,
+        confidence=rule.confidence,
+    )

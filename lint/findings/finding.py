@@ -4,7 +4,7 @@ from __future__ import annotations
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
-    from typing import Literal
+    from typing import Final, Literal
 
     from ..text.places import Place
 
@@ -22,8 +22,8 @@ class Related:
     __slots__ = ("place", "words")
 
     def __init__(self, place: Place, words: str) -> None:
-        self.place = place
-        self.words = words
+        self.place: Final = place
+        self.words: Final = words
 
 
 class Edit:
@@ -32,31 +32,85 @@ class Edit:
     __slots__ = ("label", "place", "words")
 
     def __init__(self, place: Place, words: str, label: str) -> None:
-        self.place = place
-        self.words = words
-        self.label = label
+        self.place: Final = place
+        self.words: Final = words
+        self.label: Final = label
 
 
-class Finding:
-    """What was counted at a place, what was wanted, and what to change.
+class DraftFinding:
+    """A finding as a rule yields it; the engine makes the `Finding` from it, with what is the rule's own.
 
-    - ``rule``: the name of the rule, or of the reader's own check.
-    - ``where``: the place in the coach's words.
-    - ``subject``: what the finding is about, if that can turn up in several places (a muscle, a pair).
-      Findings of one rule on one subject are merged into one; without a subject, those at one place.
-    - ``weeks``: the numbers of the weeks it is about; empty if it does not depend on weeks.
-    - ``excess``: ranks findings that are merged. The most severe is printed, and of those the one with the
-      largest excess.
-    - ``worst``: the weeks for which its numbers hold, if they do not hold for all of ``weeks``.
-    - ``why``, ``sources`` and ``confidence``: set from the rule when the rule is run.
+    It is as serious as the rule is, unless a lesser ``severity`` is given, and holds for the weeks that the
+    rule looked at, unless ``weeks`` are given. ``where`` names the place in the coach's words; ``subject`` is
+    what the finding is about where that can turn up in several places (a muscle, a pair): drafts of one rule
+    on one subject become one finding, in the words of the one with the largest ``excess``. ``why`` stands in
+    for the rule's reason.
     """
 
     __slots__ = (
         "change",
-        "confidence",
         "counted",
         "edits",
         "excess",
+        "place",
+        "related",
+        "severity",
+        "subject",
+        "wanted",
+        "weeks",
+        "where",
+        "why",
+    )
+
+    def __init__(
+        self,
+        place: Place,
+        counted: str,
+        *,
+        severity: Severity = "error",
+        wanted: str = "",
+        change: str = "",
+        where: str = "",
+        subject: str = "",
+        related: tuple[Related, ...] = (),
+        edits: tuple[Edit, ...] = (),
+        weeks: tuple[int, ...] = (),
+        excess: float = 0.0,
+        why: str = "",
+    ) -> None:
+        self.place: Final = place
+        self.counted: Final = counted
+        self.severity: Final[Severity] = severity
+        self.wanted: Final = wanted
+        self.change: Final = change
+        self.where: Final = where
+        self.subject: Final = subject
+        self.related: Final = related
+        self.edits: Final = edits
+        self.weeks: Final = weeks
+        self.excess: Final = excess
+        self.why: Final = why
+
+
+found = DraftFinding
+"""What a rule says of a place: ``yield found(place, "12 sets.", change="Take one out.")``."""
+
+
+class Finding:
+    """A located statement: what was counted, what was wanted, what to change. It never changes once made.
+
+    ``rule`` is the name of the rule, or of the reader's own check; ``where`` and ``subject`` are those of a
+    `DraftFinding`. ``weeks`` are the week numbers it holds for (none: not bound to weeks), ``worst`` those of
+    which its words hold where other weeks hold less. ``athletes`` names those whom it holds for where that is
+    not all who are on the programme. ``why``, ``sources`` and ``confidence`` are the rule's.
+    """
+
+    __slots__ = (
+        "athletes",
+        "change",
+        "confidence",
+        "counted",
+        "edits",
         "place",
         "related",
         "rule",
@@ -84,55 +138,25 @@ class Finding:
         related: tuple[Related, ...] = (),
         edits: tuple[Edit, ...] = (),
         weeks: tuple[int, ...] = (),
-        excess: float = 0.0,
+        worst: tuple[int, ...] = (),
+        athletes: tuple[str, ...] = (),
         why: str = "",
         sources: tuple[str, ...] = (),
         confidence: Confidence = "fact",
     ) -> None:
-        self.rule = rule
-        self.severity: Severity = severity
-        self.place = place
-        self.counted = counted
-        self.wanted = wanted
-        self.change = change
-        self.where = where
-        self.subject = subject
-        self.related = related
-        self.edits = edits
-        self.weeks = weeks
-        self.worst: tuple[int, ...] = ()
-        self.excess = excess
-        self.why = why
-        self.sources = sources
-        self.confidence: Confidence = confidence
-
-
-def found(
-    place: Place,
-    counted: str,
-    *,
-    severity: Severity = "error",
-    wanted: str = "",
-    change: str = "",
-    where: str = "",
-    subject: str = "",
-    related: tuple[Related, ...] = (),
-    edits: tuple[Edit, ...] = (),
-    weeks: tuple[int, ...] = (),
-    excess: float = 0.0,
-) -> Finding:
-    """A finding for a rule to yield. It gets the rule's severity, unless ``severity`` is lower."""
-    return Finding(
-        "",
-        severity,
-        place,
-        counted,
-        wanted=wanted,
-        change=change,
-        where=where,
-        subject=subject,
-        related=related,
-        edits=edits,
-        weeks=weeks,
-        excess=excess,
-    )
+        self.rule: Final = rule
+        self.severity: Final[Severity] = severity
+        self.place: Final = place
+        self.counted: Final = counted
+        self.wanted: Final = wanted
+        self.change: Final = change
+        self.where: Final = where
+        self.subject: Final = subject
+        self.related: Final = related
+        self.edits: Final = edits
+        self.weeks: Final = weeks
+        self.worst: Final = worst
+        self.athletes: Final = athletes
+        self.why: Final = why
+        self.sources: Final = sources
+        self.confidence: Final[Confidence] = confidence

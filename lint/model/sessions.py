@@ -187,7 +187,7 @@ class Prescription:
         """The exercises that the line names over the weeks, in order."""
         if self._names is None:
             held = [slice_ for group in self.groups for slice_ in group.get("exercise", ())]
-            self._names = list({one.place: Term(str(one.value), one.place) for one in held}.values())
+            self._names = list({one.place.key: Term(str(one.value), one.place) for one in held}.values())
         return self._names
 
     def version(self, week: int) -> int:

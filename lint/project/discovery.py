@@ -5,116 +5,119 @@ from __future__ import annotations
 import os
 
 from ..text import repository
+from ..text.repository import kind_of
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
     from collections.abc import Iterable, Iterator
 
     from ..team.settings import Team
+    from ..text.repository import SourceFile
     from .workspace import Workspace
 
-ENDINGS = {
-    ".programme.yaml": "programme",
-    ".programme.yml": "programme",
-    ".athlete.yaml": "athlete",
-    ".athlete.yml": "athlete",
-    ".exercises.yaml": "exercises",
-    ".exercises.yml": "exercises",
-}
-
 ENVIRONMENT = "pyvenv.cfg"
-"""What lies in a folder of Python packages."""
+"""Lies in a folder of Python packages."""
 
 
-def kind_of(path: str) -> str:
-    """``programme``, ``athlete``, ``exercises``, ``team``, or empty for any other file."""
-    name = os.path.basename(path)
-    if name == repository.SETTINGS:
-        return "team"
-    return next((kind for ending, kind in ENDINGS.items() if name.endswith(ending)), "")
-
-
-def discovered(workspace: Workspace, paths: Iterable[str]) -> list[str]:
+def discovered(workspace: Workspace, paths: Iterable[str]) -> list[SourceFile]:
     """Every file to review, each once, in the order asked for; folders in the order of their names.
 
     Programmes that name an athlete file among them come along.
     """
-    found: dict[str, str] = {}
+    found: dict[str, SourceFile] = {}
     for path in paths:
         is_folder = os.path.isdir(path) and not kind_of(path)
-        for one in searched(workspace, path, asked=repository.real(path)) if is_folder else [path]:
-            found.setdefault(repository.real(one), one)
-    athletes = {real for real, one in found.items() if kind_of(one) == "athlete"}
-    for naming in programmes_naming(workspace, athletes, found):
-        found.setdefault(repository.real(naming), naming)
+        for one in searched(workspace, path) if is_folder else [workspace.files.file(path)]:
+            found.setdefault(one.real, one)
+    athletes = {real for real, one in found.items() if one.kind == "athlete"}
+    for one in programmes_naming(workspace, athletes, found):
+        found.setdefault(one.real, one)
     return list(found.values())
 
 
-def searched(workspace: Workspace, folder: str, asked: str, around: Team | None = None) -> Iterator[str]:
-    """Files of ours below a folder, but for folders that hold none, and for what the team leaves out.
+def searched(workspace: Workspace, folder: str) -> Iterator[SourceFile]:
+    """Files of ours in a folder and those below, except what the team leaves out.
 
-    What was ``asked`` for by name is searched even where it is left out. ``around`` are the settings that
-    hold in the folder above, unless it is the first.
+    A folder that is asked for by name is searched even where the team leaves it out.
     """
+    real = workspace.files.folder(folder)
+    return _files_below(workspace, folder, real, real)
+
+
+def _files_below(
+    workspace: Workspace, folder: str, real: str, asked: str, above: Team | None = None
+) -> Iterator[SourceFile]:
+    """Files in and below a folder; ``above`` are the settings around it, unless the search begins here."""
     try:
         entries = sorted(os.scandir(folder), key=lambda entry: entry.name)
     except OSError:
-        yield folder
+        yield workspace.files.file(folder)
         return
     names = {entry.name for entry in entries}
-    if around is not None and ENVIRONMENT in names:
+    if above is not None and ENVIRONMENT in names:
         return
-    team = (
-        workspace.team_of(os.path.join(folder, "."))
-        if around is None or repository.SETTINGS in names
-        else around
-    )
+    team = workspace.team_in(real) if above is None or repository.SETTINGS in names else above
     for entry in entries:
-        path = entry.path.removeprefix("./")
-        if team.left_out and team.leaves_out(repository.real(path)) and not team.leaves_out(asked):
-            continue
-        if kind_of(path) in ("programme", "athlete", "exercises"):
-            yield path
-        elif entry.is_dir(follow_symlinks=False) and not _holds_none(entry.name):
-            yield from searched(workspace, path, asked, team)
+        if kind_of(entry.name) in ("programme", "athlete", "exercises"):
+            file = workspace.files.entry(entry, real)
+            if not _left_out(team, file.real, asked):
+                yield file
+        elif entry.is_dir(follow_symlinks=False) and not _is_private(entry.name):
+            inner = os.path.join(real, entry.name)
+            if not _left_out(team, inner, asked):
+                yield from _files_below(workspace, entry.path.removeprefix("./"), inner, asked, team)
 
 
-def _holds_none(folder: str) -> bool:
-    """Whether a folder is one that programs keep their own things in."""
+def _left_out(team: Team, real: str, asked: str) -> bool:
+    """Whether the team leaves a path out, but not the folder that was asked for by name."""
+    return bool(team.left_out) and team.leaves_out(real) and not team.leaves_out(asked)
+
+
+def _is_private(folder: str) -> bool:
+    """Whether a folder is one in which programs keep things of their own."""
     return folder.startswith(".") or folder in ("node_modules", "__pycache__")
 
 
-def programmes_naming(workspace: Workspace, athletes: set[str], known: Iterable[str]) -> Iterator[str]:
+def programmes_naming(workspace: Workspace, athletes: set[str], known: Iterable[str]) -> Iterator[SourceFile]:
     """Programme files of the repository that name one of these athlete files (real paths).
 
     Files ``known`` already (real paths) are not looked at again. A workspace searches the disk once for each
     such question; texts that are open are looked at every time.
     """
+    if not athletes:
+        return
     seen = frozenset(known)
     opened = {path: text for path, text in workspace.overlay.opened().items() if kind_of(path) == "programme"}
-    roots = [root for root in dict.fromkeys(map(workspace.root_of, athletes)) if repository.is_marked(root)]
-    asked = (frozenset(athletes), seen.union(opened))
-    if asked not in workspace.naming:
-        workspace.naming[asked] = [path for root in roots for path in _naming(workspace, root, *asked)]
-    yield from workspace.naming[asked]
+    roots = [root for root in _roots(workspace, athletes) if repository.is_marked(root)]
+    question = (frozenset(athletes), seen.union(opened))
+    if question not in workspace.searches:
+        workspace.searches[question] = [one for root in roots for one in _naming(workspace, root, *question)]
+    yield from workspace.searches[question]
     for path, text in opened.items():
         if (
             path not in seen
-            and workspace.root_of(path) in roots
+            and workspace.files.root_of(os.path.dirname(path)) in roots
             and any(os.path.basename(one) in text for one in athletes)
         ):
-            shown = os.path.relpath(path)
-            if athletes & set(workspace.athletes_in(shown)):
-                yield shown
+            programme = workspace.files.file(repository.shown(path))
+            if athletes.intersection(workspace.athletes_in(programme)):
+                yield programme
 
 
-def _naming(workspace: Workspace, root: str, athletes: frozenset[str], seen: frozenset[str]) -> Iterator[str]:
+def _roots(workspace: Workspace, athletes: Iterable[str]) -> Iterable[str]:
+    """The roots of the repositories that hold files (real paths), each once."""
+    return dict.fromkeys(workspace.files.root_of(os.path.dirname(one)) for one in sorted(athletes))
+
+
+def _naming(
+    workspace: Workspace, root: str, athletes: frozenset[str], seen: frozenset[str]
+) -> Iterator[SourceFile]:
     """Programme files below a root that name one of these athletes, but for those seen."""
     names = {os.fsencode(os.path.basename(one)) for one in athletes}
-    for path in searched(workspace, os.path.relpath(root), asked=root):
-        if kind_of(path) != "programme" or not os.path.isfile(path) or repository.real(path) in seen:
+    for file in searched(workspace, repository.shown(root)):
+        if file.kind != "programme" or file.real in seen or not os.path.isfile(file.name):
             continue
-        with open(path, "rb") as file:
-            text = file.read()
-        if any(name in text for name in names) and not athletes.isdisjoint(workspace.athletes_in(path)):
-            yield path
+        with open(file.name, "rb") as opened:
+            text = opened.read()
+        if any(name in text for name in names) and not athletes.isdisjoint(workspace.athletes_in(file)):
+            yield file

@@ -1,4 +1,4 @@
-"""What the review of a programme leaves to the next one of the same file, so that it looks at what is new."""
+"""What the review of a programme leaves to the next review of it, which then only looks at what is new."""
 
 from __future__ import annotations
 
@@ -15,29 +15,28 @@ if TYPE_CHECKING:
     from ..model.programme import Programme
 
 _SESSIONS = frozenset({"sessions", "blocks", "shared", "waivers"})
-"""Keys under which sessions, or parts of them, stand, and what no rule looks at."""
+"""Keys that hold sessions or parts of them, and those that no rule looks at."""
 
 
 class IncrementalState:
-    """What the review of a programme leaves to the next one of the same file.
+    """What the last review of a programme has left: the ``parts`` it read, a run cache for each ledger."""
 
-    ``kept`` are the parts that were read, ``caches`` what rules had nothing to say of in the ledger of each
-    athlete.
-    """
-
-    __slots__ = ("_outside", "caches", "kept")
+    __slots__ = ("_outside", "caches", "parts")
 
     def __init__(self) -> None:
-        self.kept = PartCache()
+        self.parts = PartCache()
         self.caches: dict[Ledger, RunCache] = {}
         self._outside = ""
 
-    def lay_out(self, programme: Programme, plain: Any, today: date, around: TeamResources) -> list[Ledger]:
-        """The ledgers of a later state of the programme, whose data are ``plain``."""
+    def ledgers(self, programme: Programme, plain: Any, today: date, around: TeamResources) -> list[Ledger]:
+        """A ledger for each athlete on a later version of the programme, whose data are ``plain``.
+
+        An athlete who was on it before has the same ledger as before, brought up to date.
+        """
         outside = _outside_sessions(plain)
         if outside != self._outside:
             for cache in self.caches.values():
-                cache.forget()
+                cache.clear()
         before = {ledger.member: (ledger, cache) for ledger, cache in self.caches.items()}
         self._outside = outside
         self.caches = {}
@@ -52,7 +51,7 @@ class IncrementalState:
 
 
 def _outside_sessions(plain: dict[str, Any]) -> str:
-    """All that a programme says but for its sessions, activities included."""
+    """All that a programme says outside its sessions, activities included."""
     return repr([*_but_sessions(plain), *(_but_sessions(one) for one in _dicts(plain.get("blocks")))])
 
 

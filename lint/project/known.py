@@ -1,34 +1,31 @@
-"""Findings on record, set apart from those that are new."""
+"""Findings on record, told apart from those that are new."""
 
 from __future__ import annotations
 
-import os
-
-from ..team import known_findings
 from ..team.settings import Team
 from .results import FileReview
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
+    from ..team import known_findings
     from .workspace import Workspace
 
 
 def set_known_apart(workspace: Workspace, files: list[FileReview]) -> None:
-    """Moves findings on record out of the way; the record's own findings come as one more file."""
+    """Moves findings on record to ``known``; what is wrong with a record comes as one more file."""
     reviewed: dict[str, list[str]] = {}
     records: dict[str, known_findings.Record] = {}
     for one in files:
-        name, root = workspace.from_root(one.name), workspace.root_of(one.name)
-        reviewed.setdefault(root, []).append(name)
+        path, root = one.file.path_from_root, one.file.root
+        reviewed.setdefault(root, []).append(path)
         if root not in records:
-            records[root] = workspace.record_of(root).anew()
-        one.findings, one.known = records[root].split(one.findings, name)
-    for root, names in reviewed.items():
-        path = os.path.relpath(os.path.join(root, known_findings.NAME))
+            records[root] = workspace.record_of(root).copy()
+        one.findings, one.known = records[root].split(one.findings, path)
+    for root, paths in reviewed.items():
         record = records[root]
-        findings = [*record.broken, *record.stale(names, root)]
+        findings = [*record.broken, *record.stale(paths, root)]
         if findings:
-            whole = FileReview(path, "record", Team())
+            whole = FileReview(workspace.record_file(root), Team(), kind="record")
             whole.findings = findings
             whole.opened = not record.broken
             files.append(whole)

@@ -1,4 +1,4 @@
-"""Where a run finds its files: texts open in an editor first, then those on the disk."""
+"""The files as a review sees them: texts that are open in an editor first, then what is on the disk."""
 
 from __future__ import annotations
 
@@ -10,13 +10,14 @@ from ..text.repository import real
 TYPE_CHECKING = False
 if TYPE_CHECKING:
     from ..syntax.tree import Reading
+    from ..text.repository import SourceFile
 
     FileVersion = tuple[int, ...]
-    """What tells two states of a file apart; empty where there is none."""
+    """Differs between two states of a file; empty where there is none."""
 
 
 class Overlay:
-    """Texts laid over the files of their paths; files are told apart really, links followed."""
+    """Open texts, each in front of the file at its path. Links are followed: a file has one text at most."""
 
     __slots__ = ("_opened", "_texts")
 
@@ -25,38 +26,38 @@ class Overlay:
         self._opened = 0
 
     def open(self, path: str, content: str) -> None:
-        """Lays a text over the file at ``path``, in place of the text that lay there."""
+        """Puts a text in front of the file at ``path``, in place of the last one."""
         self._opened += 1
         self._texts[real(path)] = (content, (self._opened,))
 
     def close(self, path: str) -> None:
-        """Takes away the text over a file, if there is one."""
+        """Removes the text in front of a file, if there is one."""
         self._texts.pop(real(path), None)
 
     def opened(self) -> dict[str, str]:
         """The texts that are open, by the real paths of their files."""
         return {path: text for path, (text, _) in self._texts.items()}
 
-    def exists(self, path: str) -> bool:
+    def exists(self, file: SourceFile) -> bool:
         """Whether there is a text or a file."""
-        return (bool(self._texts) and real(path) in self._texts) or os.path.exists(path)
+        return file.real in self._texts or os.path.exists(file.name)
 
-    def is_file(self, path: str) -> bool:
+    def is_file(self, file: SourceFile) -> bool:
         """Whether there is a text, or a file that is no folder."""
-        return (bool(self._texts) and real(path) in self._texts) or os.path.isfile(path)
+        return file.real in self._texts or os.path.isfile(file.name)
 
-    def read(self, path: str) -> Reading:
-        """The tree of the text over ``path``, else of the file; see `yaml_tree.read`."""
-        held = self._texts.get(real(path)) if self._texts else None
-        return builder.read(path) if held is None else builder.parse(path, held[0])
+    def read(self, file: SourceFile) -> Reading:
+        """The tree of the open text, else of the file; see `builder.read`."""
+        opened = self._texts.get(file.real)
+        return builder.read(file.name) if opened is None else builder.parse(file.name, opened[0])
 
-    def mark(self, path: str) -> FileVersion:
-        """What changes whenever the text or the file at a real path does."""
-        held = self._texts.get(path)
-        if held is not None:
-            return held[1]
+    def version(self, file: SourceFile) -> FileVersion:
+        """What changes whenever the text or the file does, or a link on the way leads elsewhere."""
+        opened = self._texts.get(file.real)
+        if opened is not None:
+            return opened[1]
         try:
-            found = os.stat(path)
+            found = os.stat(file.name)
         except (OSError, ValueError):
             return ()
         return (found.st_mtime_ns, found.st_size, found.st_ino)

@@ -10,32 +10,33 @@ if TYPE_CHECKING:
     from ..syntax.tree import Reading
     from ..team.settings import Team
     from ..team.waivers import Waived
+    from ..text.repository import SourceFile
 
 
 class FileReview:
-    """What a review says of one file.
+    """What a review says of one file, under the settings of a team.
 
-    ``opened`` is False where the file could not be read at all; ``ledgers`` are those of a programme, one for
-    each athlete on it, none where it could not be counted. ``waived`` and ``known`` are findings kept back by
-    waivers and by the record of known findings.
+    ``kind`` is that of the file unless another is given. ``opened`` is False where the file could not be read
+    at all; ``ledgers`` are those of a programme, one for each athlete on it, none where it could not be
+    counted. ``waived`` and ``known`` are findings suppressed by waivers and by the record of known findings.
     """
 
     __slots__ = (
         "faults",
+        "file",
         "findings",
         "kind",
         "known",
         "ledgers",
-        "name",
         "opened",
         "reading",
         "team",
         "waived",
     )
 
-    def __init__(self, name: str, kind: str, team: Team) -> None:
-        self.name = name
-        self.kind = kind
+    def __init__(self, file: SourceFile, team: Team, kind: str = "") -> None:
+        self.file = file
+        self.kind = kind or file.kind
         self.team = team
         self.opened = True
         self.reading: Reading | None = None
@@ -44,6 +45,11 @@ class FileReview:
         self.ledgers: list[Ledger] = []
         self.waived: list[Waived] = []
         self.known: list[Finding] = []
+
+    @property
+    def name(self) -> str:
+        """The path of the file as shown."""
+        return self.file.name
 
     @property
     def ledger(self) -> Ledger | None:
@@ -55,14 +61,14 @@ class FileReview:
         """Whether one of its findings blocks under the team's settings."""
         return any(finding.severity in self.team.blocking for finding in self.findings)
 
-    def take_fault(self, fault: Fault) -> None:
+    def add_fault(self, fault: Fault) -> None:
         """Notes that a rule failed, once a rule."""
         if fault.rule not in {known.rule for known in self.faults}:
             self.faults.append(fault)
 
 
 class Review:
-    """The reviews of all files, in order, and what they come to."""
+    """The reviews of all files, in order, and their outcome."""
 
     __slots__ = ("files",)
 
@@ -78,8 +84,8 @@ class Review:
         """Whether any finding blocks."""
         return any(one.blocked for one in self.files)
 
-    def kept_back(self) -> tuple[int, int]:
-        """How many findings waivers keep back, and how many are on record."""
+    def suppressed(self) -> tuple[int, int]:
+        """How many findings are waived, and how many are on record."""
         return sum(len(one.waived) for one in self.files), sum(len(one.known) for one in self.files)
 
     @property

@@ -6,15 +6,14 @@ import os
 from functools import partial
 
 from ..counting.ledger import Lifter
-from ..engine.run import Fault, run
+from ..engine.run import Fault, findings_of, run
 from ..findings.finding import SEVERITIES
 from ..model.check import checked
 from ..model.read_programme import read_programme
 from ..team import known_findings
 from ..team.settings import Team
 from ..team.waivers import waive
-from ..text import repository
-from .discovery import discovered, kind_of, programmes_naming
+from .discovery import discovered, programmes_naming
 from .incremental import IncrementalState
 from .known import set_known_apart
 from .results import FileReview, Review
@@ -27,15 +26,17 @@ if TYPE_CHECKING:
 
     from ..counting.ledger import Ledger
     from ..engine.registry import Rule
+    from ..engine.run import Hit
     from ..findings.finding import Finding
     from ..model.athlete import Athlete
     from ..syntax.tree import Reading
+    from ..text.repository import SourceFile
 
 
 def review(paths: list[str], today: date) -> Review:
     """The review of files, and of the files of ours in folders.
 
-    An athlete file brings the programmes along that name it; broken settings come last, whether asked for or
+    An athlete file brings along the programmes that name it; broken settings come last, whether asked for or
     not. ``today`` stands in where a programme does not say when it starts.
     """
     return review_on(Workspace(today), paths)
@@ -43,28 +44,27 @@ def review(paths: list[str], today: date) -> Review:
 
 def review_on(workspace: Workspace, paths: list[str]) -> Review:
     """The same review in a workspace that may have served others before; open texts come first."""
-    files = _found_now(workspace, paths)
+    files = _reviewed(workspace, paths)
     set_known_apart(workspace, files)
     return Review(files)
 
 
 def record_known(paths: list[str], today: date) -> list[str]:
     """Records all that is found now as known, for each repository; returns the files written."""
-    workspace = Workspace(today)
     found: dict[str, list[tuple[Finding, str]]] = {}
-    for one in _found_now(workspace, paths):
-        entries = found.setdefault(workspace.root_of(one.name), [])
-        entries.extend((finding, workspace.from_root(one.name)) for finding in one.findings)
+    for one in _reviewed(Workspace(today), paths):
+        entries = found.setdefault(one.file.root, [])
+        entries.extend((finding, one.file.path_from_root) for finding in one.findings)
     return [os.path.relpath(known_findings.write_record(root, one)) for root, one in found.items()]
 
 
-def _found_now(workspace: Workspace, paths: list[str]) -> list[FileReview]:
-    """All files with what is found in them, waivers heeded, the record of known findings not yet."""
-    files = [_reviewed(workspace, path) for path in discovered(workspace, paths)]
-    seen = {repository.real(one.name) for one in files}
-    broken = [path for path in workspace.broken_settings() if repository.real(path) not in seen]
-    files += [_reviewed(workspace, path) for path in broken]
-    _judge_athletes(workspace, files)
+def _reviewed(workspace: Workspace, paths: list[str]) -> list[FileReview]:
+    """The reviews of all files with waivers applied, but not the record of known findings."""
+    files = [_review_file(workspace, file) for file in discovered(workspace, paths)]
+    seen = {one.file.real for one in files}
+    broken = [file for file in workspace.broken_settings() if file.real not in seen]
+    files += [_review_file(workspace, file) for file in broken]
+    _add_athlete_findings(workspace, files)
     for one in files:
         one.findings = _in_order(one.findings)
         if one.reading is not None:
@@ -74,101 +74,89 @@ def _found_now(workspace: Workspace, paths: list[str]) -> list[FileReview]:
     return files
 
 
-def _reviewed(workspace: Workspace, path: str) -> FileReview:
-    """One file with what is found in it by itself; a failure of ours is told and leaves the others alone."""
+def _review_file(workspace: Workspace, file: SourceFile) -> FileReview:
+    """The review of one file by itself; a failure of ours becomes a fault and leaves the others alone."""
     try:
-        return _review_file(workspace, path)
+        return REVIEWS.get(file.kind, _review_programme)(workspace, file)
     except Exception as fault:
-        one = FileReview(path, kind_of(path), Team())
-        one.take_fault(Fault("review", f"{type(fault).__name__}: {fault}"))
+        one = FileReview(file, Team())
+        one.add_fault(Fault("review", f"{type(fault).__name__}: {fault}"))
         return one
 
 
-def _review_file(workspace: Workspace, path: str) -> FileReview:
-    kind = kind_of(path)
-    if kind == "team":
-        one = FileReview(path, kind, workspace.team_at(path))
-        one.findings = list(one.team.findings)
-        return one
-    one = FileReview(path, kind, workspace.team_of(path))
-    if kind == "athlete":
-        file = workspace.athlete_at(path)
-        one.reading = file.reading
-        one.findings = list(file.findings)
-    elif kind == "exercises":
-        own = workspace.exercises_at(path)
-        one.reading = own.reading
-        one.findings = list(own.findings)
-    else:
-        one.reading = workspace.overlay.read(path)
-        one.findings = checked(one.reading, "programme")
-        state = workspace.state_of(path)
-        one.ledgers, meant = _laid_out(workspace, path, one.reading, state)
-        one.findings += meant
-        one.findings += _ruled(workspace, one, state)
-    one.opened = one.reading.opened
+def _review_settings(workspace: Workspace, file: SourceFile) -> FileReview:
+    one = FileReview(file, workspace.team_at(file))
+    one.findings = list(one.team.findings)
     return one
 
 
-def _laid_out(
-    workspace: Workspace, path: str, reading: Reading, state: IncrementalState
+def _review_athlete(workspace: Workspace, file: SourceFile) -> FileReview:
+    read = workspace.athlete_at(file)
+    return _with_reading(FileReview(file, workspace.team_of(file)), read.reading, read.findings)
+
+
+def _review_exercises(workspace: Workspace, file: SourceFile) -> FileReview:
+    own = workspace.exercises_at(file)
+    return _with_reading(FileReview(file, workspace.team_of(file)), own.reading, own.findings)
+
+
+def _review_programme(workspace: Workspace, file: SourceFile) -> FileReview:
+    """The review of a programme, which any other file is taken for, too."""
+    team, reading = workspace.team_of(file), workspace.overlay.read(file)
+    one = _with_reading(FileReview(file, team), reading, checked(reading, "programme"))
+    state = workspace.state_of(file)
+    one.ledgers, meant = _ledgers(workspace, file, reading, state)
+    one.findings += meant
+    one.findings += _run_rules(workspace, one, state)
+    return one
+
+
+REVIEWS = {"team": _review_settings, "athlete": _review_athlete, "exercises": _review_exercises}
+"""How files of each kind are reviewed; others like a programme."""
+
+
+def _with_reading(one: FileReview, reading: Reading, findings: Iterable[Finding]) -> FileReview:
+    one.reading = reading
+    one.opened = reading.opened
+    one.findings = list(findings)
+    return one
+
+
+def _ledgers(
+    workspace: Workspace, file: SourceFile, reading: Reading, state: IncrementalState
 ) -> tuple[list[Ledger], list[Finding]]:
-    """The programme of a file laid out for each athlete on it, and what cannot be meant in it."""
+    """The ledger of a programme for each athlete on it, and what cannot be meant in the programme."""
     if reading.root is None:
         return [], []
-    open_athlete = partial(workspace.named_athlete, path)
-    programme, meant = read_programme(reading.root, open_athlete, state.kept)
+    open_athlete = partial(workspace.named_athlete, file)
+    programme, meant = read_programme(reading.root, open_athlete, state.parts)
     if programme is None:
         return [], meant
-    return state.lay_out(
-        programme, reading.root.plain, workspace.today, workspace.team_of(path).resources
-    ), meant
+    resources = workspace.team_of(file).resources
+    return state.ledgers(programme, reading.root.plain, workspace.today, resources), meant
 
 
-def _counted(workspace: Workspace, path: str) -> list[Ledger]:
-    """The ledgers of a programme that nothing is said about; counted anew when its text has changed."""
-    mark = workspace.overlay.mark(repository.real(path))
-    held = workspace.counted.get(path)
-    if held is None or held[0] != mark:
-        held = workspace.counted[path] = (
-            mark,
-            _laid_out(workspace, path, workspace.overlay.read(path), IncrementalState())[0],
-        )
-    return held[1]
+def _unreviewed_ledgers(workspace: Workspace, file: SourceFile) -> list[Ledger]:
+    """The ledgers of a programme that is only counted; made anew when its text has changed."""
+    version = workspace.overlay.version(file)
+    cached = workspace.unreviewed.get(file)
+    if cached is None or cached[0] != version:
+        ledgers, _ = _ledgers(workspace, file, workspace.overlay.read(file), IncrementalState())
+        cached = workspace.unreviewed[file] = (version, ledgers)
+    return cached[1]
 
 
-def _ruled(workspace: Workspace, one: FileReview, state: IncrementalState) -> list[Finding]:
+def _run_rules(workspace: Workspace, one: FileReview, state: IncrementalState) -> list[Finding]:
     """What the rules find for each athlete of a programme; what holds for several is said once."""
-    found = _MergedFindings()
+    hits: list[Hit] = []
     choices, rules = one.team.choices, _rules_for(workspace, one.team)
     for ledger in one.ledgers:
         cache = state.caches[ledger]
-        ruled, faults = run(rules, ledger, choices.moved, choices.severities, cache, choices.preset)
+        found, faults = run(rules, ledger, choices.moved, choices.severities, cache, choices.preset)
+        hits += found
         for fault in faults:
-            one.take_fault(fault)
-        for finding in ruled:
-            found.take(finding, ledger.athlete.name if ledger.athlete else "")
-    return found.said(of=len(one.ledgers))
-
-
-class _MergedFindings:
-    """Findings for several athletes: what is found for more than one of them is said once."""
-
-    def __init__(self) -> None:
-        self._found: dict[tuple[object, ...], tuple[Finding, list[str]]] = {}
-
-    def take(self, finding: Finding, name: str) -> None:
-        """Takes in a finding for an athlete."""
-        key = (finding.rule, finding.place, finding.subject, finding.counted, finding.weeks)
-        self._found.setdefault(key, (finding, []))[1].append(name)
-
-    def said(self, of: int) -> list[Finding]:
-        """Each finding once; one that does not hold for all athletes ``of`` a programme names them."""
-        for finding, names in self._found.values():
-            if len(names) < of:
-                named = " and ".join([", ".join(names[:-1]), names[-1]] if len(names) > 1 else names)
-                finding.counted = f"For {named}: {finding.counted}"
-        return [finding for finding, _ in self._found.values()]
+            one.add_fault(fault)
+    return findings_of(hits, len(one.ledgers))
 
 
 def _rules_for(workspace: Workspace, team: Team) -> list[Rule]:
@@ -178,38 +166,40 @@ def _rules_for(workspace: Workspace, team: Team) -> list[Rule]:
 # Athletes over all their programmes
 
 
-def _judge_athletes(workspace: Workspace, files: list[FileReview]) -> None:
-    """Runs the rules that look at an athlete with all of their programmes, and files what they find.
+def _add_athlete_findings(workspace: Workspace, files: list[FileReview]) -> None:
+    """Runs the rules on each athlete with all of their programmes; adds what they find to its files.
 
     Programmes of the repository that were not asked for are counted too, but nothing is said about them.
     """
-    by_file = {repository.real(one.name): one for one in files}
+    by_file = {one.file.real: one for one in files}
     plans = _plans(files)
-    athletes = {file: one for one in plans if (file := _file_of(one))}
+    own_files = {file.real for athlete in plans if (file := _file_of(workspace, athlete)).kind == "athlete"}
     others = [
-        ledger for path in _others(workspace, athletes, by_file) for ledger in _counted(workspace, path)
+        ledger
+        for file in programmes_naming(workspace, own_files, by_file)
+        for ledger in _unreviewed_ledgers(workspace, file)
     ]
     for one in files:
-        if one.kind == "athlete" and (athlete := workspace.athlete_at(one.name).athlete) is not None:
+        if one.kind == "athlete" and (athlete := workspace.athlete_at(one.file).athlete) is not None:
             plans.setdefault(athlete, [])
-    said: dict[FileReview, _MergedFindings] = {}
+    hits: dict[FileReview, list[Hit]] = {}
     for athlete, ledgers in plans.items():
         ledgers += [one for one in others if one.athlete is athlete]
-        home = by_file.get(repository.real(athlete.place.text.name))
+        home = by_file.get(_file_of(workspace, athlete).real)
         if home is None:
-            home = by_file[repository.real(ledgers[0].programme.place.text.name)]
+            home = by_file[workspace.files.file(ledgers[0].programme.place.text.name).real]
         lifter = Lifter(athlete, ledgers, workspace.today, home.team.resources)
         choices = home.team.choices
         rules = _rules_for(workspace, home.team)
         found, faults = run(rules, lifter, choices.moved, choices.severities, preset=choices.preset)
         for fault in faults:
-            home.take_fault(fault)
-        for finding in found:
-            where = by_file.get(repository.real(finding.place.text.name))
+            home.add_fault(fault)
+        for hit in found:
+            where = by_file.get(workspace.files.file(hit.draft.place.text.name).real)
             if where is not None:
-                said.setdefault(where, _MergedFindings()).take(finding, athlete.name)
-    for where, gathered_there in said.items():
-        where.findings += gathered_there.said(of=len(where.ledgers))
+                hits.setdefault(where, []).append(hit)
+    for where, several in hits.items():
+        where.findings += findings_of(several, len(where.ledgers))
 
 
 def _plans(files: Iterable[FileReview]) -> dict[Athlete, list[Ledger]]:
@@ -222,23 +212,18 @@ def _plans(files: Iterable[FileReview]) -> dict[Athlete, list[Ledger]]:
     return plans
 
 
-def _file_of(athlete: Athlete) -> str:
-    """The real path of an athlete's own file; empty for one written in a programme."""
-    name = athlete.place.text.name
-    return repository.real(name) if kind_of(name) == "athlete" else ""
+def _file_of(workspace: Workspace, athlete: Athlete) -> SourceFile:
+    """The file that an athlete is written in: their own, or a programme."""
+    return workspace.files.file(athlete.place.text.name)
 
 
-def _others(workspace: Workspace, athletes: Iterable[str], seen: Iterable[str]) -> list[str]:
-    return list(programmes_naming(workspace, set(athletes), seen))
-
-
-# Order and record
+# Order
 
 
 def _in_order(findings: list[Finding]) -> list[Finding]:
     """By place, the more serious first where two share one; no advice on quoting what is wrong anyway."""
-    wrong = {finding.place for finding in findings if finding.severity == "error"}
+    wrong = {finding.place.key for finding in findings if finding.severity == "error"}
     return sorted(
-        (one for one in findings if one.rule != "quote-this" or one.place not in wrong),
+        (one for one in findings if one.rule != "quote-this" or one.place.key not in wrong),
         key=lambda one: (one.place.start, -SEVERITIES.index(one.severity), one.rule, one.subject),
     )

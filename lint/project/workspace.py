@@ -10,6 +10,7 @@ from ..team import known_findings
 from ..team.read_settings import read_team
 from ..team.settings import Team
 from ..text import repository
+from ..text.repository import FileResolver
 from .athlete_file import AthleteFile
 from .incremental import IncrementalState
 from .overlay import Overlay
@@ -25,16 +26,17 @@ if TYPE_CHECKING:
     from ..syntax.tree import Node, Reading
     from ..team.own_exercises import ExercisesFile
     from ..text.places import Term
+    from ..text.repository import SourceFile
     from .overlay import FileVersion
 
 
 class Workspace:
-    """Reads each settings file, athlete and record once; paths are as shown, files are told apart really.
+    """Reads each settings file, athlete and record once, whatever names lead to it.
 
-    One workspace serves many reviews, as long as it is not `stale`. ``overlay`` is where it finds files; an
-    ``incremental`` one lets each review of a file build on the last. ``naming`` remembers
-    which programme files, but for some, name some athletes; ``counted`` the ledgers of programmes that are
-    not reviewed themselves.
+    One workspace serves many reviews, until it is `stale`. ``files`` resolves paths, ``overlay`` reads files;
+    an ``incremental`` workspace lets each review of a programme build on the last one. ``searches`` caches
+    which programmes a search found for some athletes, ``unreviewed`` the ledgers of programmes that are
+    counted but not reviewed.
     """
 
     def __init__(
@@ -48,140 +50,148 @@ class Workspace:
         self.today = today
         self.rules = registry.all_rules() if rules is None else rules
         self.overlay = Overlay() if overlay is None else overlay
-        self.naming: dict[tuple[frozenset[str], frozenset[str]], list[str]] = {}
-        self._states: dict[str, IncrementalState] | None = {} if incremental else None
-        self.counted: dict[str, tuple[FileVersion, list[Ledger]]] = {}
-        self._marks: dict[str, FileVersion] = {}
-        self._named: dict[str, tuple[FileVersion, tuple[str, ...]]] = {}
-        self._roots: dict[str, str] = {}
+        self.files = FileResolver()
+        self.searches: dict[tuple[frozenset[str], frozenset[str]], list[SourceFile]] = {}
+        self.unreviewed: dict[SourceFile, tuple[FileVersion, list[Ledger]]] = {}
+        self._states: dict[SourceFile, IncrementalState] | None = {} if incremental else None
+        self._dependencies: dict[SourceFile, FileVersion] = {}
+        self._named: dict[SourceFile, tuple[FileVersion, tuple[str, ...]]] = {}
+        self._settings: dict[str, tuple[SourceFile, Team]] = {}
         self._teams: dict[str, Team] = {}
-        self._team_of: dict[str, Team] = {}
         self._athletes: dict[str, AthleteFile] = {}
         self._records: dict[str, known_findings.Record] = {}
 
-    def read(self, path: str) -> Reading:
-        """The tree of a file that others lean on: once it changes, the workspace is stale."""
-        self._lean_on(path)
-        return self.overlay.read(path)
+    def read(self, file: SourceFile) -> Reading:
+        """The tree of a file on which other reviews depend: once it changes, the workspace is stale."""
+        self._depend_on(file)
+        return self.overlay.read(file)
 
-    def _lean_on(self, path: str) -> None:
-        """Notes how a file is now, or that it is not there."""
-        path = repository.real(path)
-        if path not in self._marks:
-            self._marks[path] = self.overlay.mark(path)
+    def _depend_on(self, file: SourceFile) -> None:
+        """Notes the version of a file as it is now, or that it is not there."""
+        if file not in self._dependencies:
+            self._dependencies[file] = self.overlay.version(file)
 
     def stale(self) -> bool:
-        """Whether a file that has been leant on is not what it was: time for a new workspace."""
-        return any(self.overlay.mark(path) != mark for path, mark in self._marks.items())
+        """Whether a file that reviews depend on has changed: time for a new workspace."""
+        return any(self.overlay.version(file) != version for file, version in self._dependencies.items())
 
-    def state_of(self, path: str) -> IncrementalState:
-        """What the last review of a programme, shown by this very path, has left to the next one."""
+    def state_of(self, file: SourceFile) -> IncrementalState:
+        """What the last review of a programme, shown by this very name, has left to the next one."""
         if self._states is None:
             return IncrementalState()
-        return self._states.setdefault(path, IncrementalState())
+        return self._states.setdefault(file, IncrementalState())
 
-    def root_of(self, path: str) -> str:
-        """The root of the repository that holds a file."""
-        folder = os.path.dirname(path) or os.curdir
-        if folder not in self._roots:
-            self._roots[folder] = repository.root_of(folder)
-        return self._roots[folder]
+    # Settings
 
-    def from_root(self, path: str) -> str:
-        """The path of a file from the root of its repository, with / between folders."""
-        return os.path.relpath(repository.real(path), self.root_of(path)).replace(os.sep, "/")
-
-    def team_of(self, path: str) -> Team:
+    def team_of(self, file: SourceFile) -> Team:
         """The settings that hold for a file."""
-        folder = os.path.dirname(path) or os.curdir
-        if folder not in self._team_of:
-            settings = None
-            for one in repository.settings_above(folder, self.root_of(path)):
-                self._lean_on(one)
-                if self.overlay.is_file(one):
-                    settings = one
-                    break
-            team = Team() if settings is None else self.team_at(settings)
-            self._team_of[folder] = team.within(repository.real(folder))
-        return self._team_of[folder]
+        return self.team_in(file.folder)
 
-    def team_at(self, path: str) -> Team:
-        """The settings of a settings file."""
-        real = repository.real(path)
-        if real not in self._teams:
-            self._teams[real] = read_team(os.path.relpath(path), self.rules, self.read)
-        return self._teams[real]
+    def team_in(self, folder: str) -> Team:
+        """The settings that hold in a folder (a real path): those of the nearest settings file."""
+        if folder not in self._teams:
+            self._teams[folder] = self._team_above(folder).within(folder)
+        return self._teams[folder]
 
-    def exercises_at(self, path: str) -> ExercisesFile:
+    def _team_above(self, folder: str) -> Team:
+        for above in repository.folders_up(folder, self.files.root_of(folder)):
+            settings = self.files.named(above, repository.SETTINGS)
+            self._depend_on(settings)
+            if self.overlay.is_file(settings):
+                return self.team_at(settings)
+        return Team()
+
+    def team_at(self, file: SourceFile) -> Team:
+        """The settings of a settings file, shown from the working folder."""
+        if file.real not in self._settings:
+            shown = self.files.file(repository.shown(file.name))
+            self._settings[file.real] = (shown, read_team(shown, self.rules, self.files, self.read))
+        return self._settings[file.real][1]
+
+    def exercises_at(self, file: SourceFile) -> ExercisesFile:
         """A file of a team's own exercises, whether the team's settings name it or not."""
         from ..team.own_exercises import ExercisesFile
 
-        known = self.team_of(path).exercises.get(repository.real(path))
-        return ExercisesFile(self.read(path)) if known is None else known
+        known = self.team_of(file).exercises.get(file.real)
+        return ExercisesFile(file, self.read(file)) if known is None else known
 
-    def broken_settings(self) -> list[str]:
-        """Paths of the settings, and of the team's exercises, that could not be used as they are."""
-        broken = [path for path, team in self._teams.items() if team.broken]
-        for team in self._teams.values():
-            broken += [path for path, file in team.exercises.items() if file.broken]
-        return [os.path.relpath(path) for path in broken]
+    def broken_settings(self) -> list[SourceFile]:
+        """The settings files, and files of the teams' exercises, that could not be used as they are."""
+        broken = [file for file, team in self._settings.values() if team.broken]
+        for _, team in self._settings.values():
+            broken += [one.file for one in team.exercises.values() if one.broken]
+        return broken
+
+    # The record of known findings
+
+    def record_file(self, root: str) -> SourceFile:
+        """The record of a repository, be it there or not."""
+        return self.files.named(root, known_findings.NAME)
 
     def record_of(self, root: str) -> known_findings.Record:
         """The findings on record in a repository."""
         if root not in self._records:
-            self._lean_on(os.path.join(root, known_findings.NAME))
-            self._records[root] = known_findings.read_record(root, self.overlay.read)
+            file = self.record_file(root)
+            self._depend_on(file)
+            self._records[root] = known_findings.read_record(file, self.overlay.read)
         return self._records[root]
 
-    def athlete_at(self, path: str) -> AthleteFile:
+    # Athletes
+
+    def athlete_at(self, file: SourceFile) -> AthleteFile:
         """An athlete file."""
-        real = repository.real(path)
-        if real not in self._athletes:
-            self._athletes[real] = AthleteFile(self.read(path))
-        return self._athletes[real]
+        if file.real not in self._athletes:
+            self._athletes[file.real] = AthleteFile(self.read(file))
+        return self._athletes[file.real]
 
-    def athletes_in(self, programme: str) -> tuple[str, ...]:
+    def athletes_in(self, programme: SourceFile) -> tuple[str, ...]:
         """Real paths of the athlete files that a programme file names."""
-        mark = self.overlay.mark(repository.real(programme))
-        held = self._named.get(programme)
-        if held is None or held[0] != mark:
-            held = (mark, tuple(_athletes_in(programme, self.overlay.read(programme).root)))
-            self._named[programme] = held
-        return held[1]
+        version = self.overlay.version(programme)
+        cached = self._named.get(programme)
+        if cached is None or cached[0] != version:
+            named = tuple(
+                self._named_in(programme, words).real
+                for words in _athletes_named(self.overlay.read(programme).root)
+            )
+            cached = self._named[programme] = (version, named)
+        return cached[1]
 
-    def named_athlete(self, programme: str, term: Term) -> Athlete | Finding:
+    def named_athlete(self, programme: SourceFile, term: Term) -> Athlete | Finding:
         """The athlete whose file a programme file names, or the finding that says why not."""
-        path = os.path.join(os.path.dirname(programme), *term.words.split("/"))
-        if not repository.is_inside(self.root_of(programme), repository.real(path)):
+        file = self._named_in(programme, term.words)
+        if not repository.is_inside(programme.root, file.real):
             return _no_athlete(
                 "athlete-outside",
                 term,
                 f"{term.words} lies outside the repository.",
                 "Name an athlete file inside it.",
             )
-        if not self.overlay.exists(path):
-            self._lean_on(path)
+        if not self.overlay.exists(file):
+            self._depend_on(file)
             return _no_athlete(
                 "athlete-missing",
                 term,
                 f"There is no file {term.words} (paths start at the folder of this file).",
                 "Correct the path, or add the athlete file; only the name is required in it.",
             )
-        file = self.athlete_at(os.path.relpath(path))
-        if file.athlete is not None:
-            return file.athlete
-        finding = _no_athlete(
+        read = self.athlete_at(file)
+        if read.athlete is not None:
+            return read.athlete
+        return _no_athlete(
             "athlete-unreadable",
             term,
             f"{term.words} cannot be read as an athlete file.",
             "Review that file on its own and mend it.",
+            tuple(Related(one.place, one.counted) for one in read.findings[:1]),
         )
-        finding.related = tuple(Related(one.place, one.counted) for one in file.findings[:1])
-        return finding
+
+    def _named_in(self, programme: SourceFile, words: str) -> SourceFile:
+        """The file that a programme file names; paths start at its folder."""
+        return self.files.named(os.path.dirname(programme.name), words)
 
 
-def _athletes_in(programme: str, root: Node | None) -> Iterator[str]:
-    """Real paths of the athlete files that a programme names."""
+def _athletes_named(root: Node | None) -> Iterator[str]:
+    """The paths of athlete files that a programme names, as written."""
     plain = root.plain if root is not None else None
     if not isinstance(plain, dict):
         return
@@ -189,8 +199,10 @@ def _athletes_in(programme: str, root: Node | None) -> Iterator[str]:
     for one in [plain.get("athlete"), *(listed if isinstance(listed, list) else [])]:
         named = one.get("athlete") if isinstance(one, dict) else one
         if isinstance(named, str):
-            yield repository.real(os.path.join(os.path.dirname(programme), *named.split("/")))
+            yield named
 
 
-def _no_athlete(rule: str, term: Term, counted: str, change: str) -> Finding:
-    return Finding(rule, "error", term.place, counted, change=change, where="athlete")
+def _no_athlete(
+    rule: str, term: Term, counted: str, change: str, related: tuple[Related, ...] = ()
+) -> Finding:
+    return Finding(rule, "error", term.place, counted, change=change, where="athlete", related=related)

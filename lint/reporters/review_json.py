@@ -6,6 +6,7 @@ import json
 
 from ..body import catalogue
 from ..version import VERSION
+from .sentences import statement
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -52,7 +53,7 @@ def _finding(finding: Finding) -> dict[str, object]:
         "confidence": finding.confidence,
         "where": finding.where,
         "weeks": list(finding.weeks),
-        "counted": finding.counted,
+        "counted": statement(finding),
         "wanted": finding.wanted,
         "change": finding.change,
         "why": finding.why,
@@ -68,7 +69,7 @@ def _kept(finding: Finding, by: str, reason: str) -> dict[str, object]:
         "rule": finding.rule,
         "severity": finding.severity,
         "where": finding.where,
-        "counted": finding.counted,
+        "counted": statement(finding),
         "by": by,
         "reason": reason,
     }

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from ..body import catalogue
 from ..wording.printable import safe
-from ..wording.words import counted_noun, week_list
+from ..wording.words import counted_noun, listed, week_list
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -33,10 +33,15 @@ def weeks_of(finding: Finding) -> str:
     return f"{weeks[0].upper()}{weeks[1:]}{worst}"
 
 
+def statement(finding: Finding) -> str:
+    """What was counted, with the athletes it holds for in front: ``For Bo and Cas: 12 sets.``"""
+    return f"For {listed(finding.athletes)}: {finding.counted}" if finding.athletes else finding.counted
+
+
 def counted(finding: Finding) -> str:
-    """What was counted, with the weeks it holds for in front."""
+    """The statement, with the weeks it holds for in front."""
     weeks = weeks_of(finding)
-    return f"{weeks}: {finding.counted}" if weeks else finding.counted
+    return f"{weeks}: {statement(finding)}" if weeks else statement(finding)
 
 
 def sentence(finding: Finding) -> str:
@@ -47,7 +52,7 @@ def sentence(finding: Finding) -> str:
 def sentence_by_the_line(finding: Finding) -> str:
     """The same for where little room is beside the line it is about: the weeks follow what was counted."""
     weeks = weeks_of(finding)
-    return _joined(f"{finding.counted} {weeks}." if weeks else finding.counted, finding)
+    return _joined(f"{statement(finding)} {weeks}." if weeks else statement(finding), finding)
 
 
 def _joined(start: str, finding: Finding) -> str:
@@ -82,7 +87,7 @@ def closing(review: Review) -> str:
     if not review.files:
         return "Nothing to review: no programme or athlete file found."
     verdict = "Blocked." if review.blocked else "Nothing blocks."
-    waived, known = review.kept_back()
+    waived, known = review.suppressed()
     kept = [f"{waived} waived"] if waived else []
     kept += [f"{known} known from before"] if known else []
     found = ", ".join(part for part in (found, *kept) if part)

@@ -58,5 +58,5 @@ def _explained(violation: Violation, keys: KeyExplainer, values: ValueExplainer)
 
 def _each_once(found: list[Finding]) -> list[Finding]:
     """The findings in the order of the text; of several alike at one place only the first."""
-    first = {(finding.place, finding.rule, finding.subject): finding for finding in reversed(found)}
+    first = {(finding.place.key, finding.rule, finding.subject): finding for finding in reversed(found)}
     return sorted(first.values(), key=lambda one: (one.place.start, one.rule, one.subject))

@@ -10,7 +10,6 @@ import os
 from collections import Counter
 
 from ..findings.finding import Finding
-from ..syntax.builder import read as read_file
 from ..syntax.tree import Mapping, Scalar, Sequence
 
 TYPE_CHECKING = False
@@ -19,6 +18,7 @@ if TYPE_CHECKING:
 
     from ..syntax.tree import Node, Reading
     from ..text.places import Place
+    from ..text.repository import SourceFile
 
 NAME = "spotline-known.json"
 FORM = 1
@@ -46,8 +46,8 @@ class Record:
             self._left[key] += 1
             self._places[key] = place
 
-    def anew(self) -> Record:
-        """The same record for one review, which uses its entries up."""
+    def copy(self) -> Record:
+        """A copy for one review, which uses up its entries."""
         other = Record(broken=self.broken)
         other._left, other._places = self._left.copy(), self._places
         return other
@@ -83,12 +83,11 @@ class Record:
                 )
 
 
-def read_record(root: str, read: Callable[[str], Reading] = read_file) -> Record:
-    """The record of a repository; empty where there is none. ``read`` gives the trees of files."""
-    path = os.path.join(root, NAME)
-    if not os.path.exists(path):
+def read_record(file: SourceFile, read: Callable[[SourceFile], Reading]) -> Record:
+    """The record in a file, whose tree ``read`` gives; empty where there is no file."""
+    if not os.path.exists(file.name):
         return Record()
-    reading = read(os.path.relpath(path))
+    reading = read(file)
     entries = list(_entries(reading))
     whole = reading.root is not None and _is_ours(reading.root) and all(key for key, _ in entries)
     if not whole or reading.findings:
@@ -132,13 +131,13 @@ def write_record(root: str, found: Iterable[tuple[Finding, str]]) -> str:
     keys = sorted(key_of(finding, file) for finding, file in found)
     text = json.dumps({"form": FORM, "known": [dict(zip(KEYS, key, strict=True)) for key in keys]}, indent=1)
     path = os.path.join(root, NAME)
-    halfway = f"{path}.{os.getpid()}"
+    partial = f"{path}.{os.getpid()}"
     try:
-        with open(halfway, "w", encoding="utf-8") as file:
+        with open(partial, "w", encoding="utf-8") as file:
             file.write(text + "\n")
-        os.replace(halfway, path)
+        os.replace(partial, path)
     except OSError:
-        if os.path.exists(halfway):
-            os.remove(halfway)
+        if os.path.exists(partial):
+            os.remove(partial)
         raise
     return path

@@ -14,14 +14,16 @@ TYPE_CHECKING = False
 if TYPE_CHECKING:
     from ..syntax.tree import Node, Reading
     from ..text.places import Place
+    from ..text.repository import SourceFile
 
 
 class ExercisesFile:
     """A file of a team's own exercises: those that can be used, and what is wrong with the others."""
 
-    __slots__ = ("_names", "exercises", "findings", "reading")
+    __slots__ = ("_names", "exercises", "file", "findings", "reading")
 
-    def __init__(self, reading: Reading) -> None:
+    def __init__(self, file: SourceFile, reading: Reading) -> None:
+        self.file = file
         self.reading = reading
         self.findings = checked(self.reading, "exercises")
         self.exercises: list[Exercise] = []

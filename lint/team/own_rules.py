@@ -16,7 +16,7 @@ if TYPE_CHECKING:
     from ..counting.tally import Count
     from ..counting.week import Week
     from ..engine.limits import Limits
-    from ..findings.finding import Finding
+    from ..findings.finding import DraftFinding
 
 FAMILY = "team"
 PATTERNS = (
@@ -67,7 +67,7 @@ def team_rule(declared: dict[str, Any]) -> Rule:
         if part
     )
 
-    def check(week: Week, limits: Limits) -> Iterator[Finding]:
+    def check(week: Week, limits: Limits) -> Iterator[DraftFinding]:
         return demand.judged(week)
 
     check.__doc__ = demand.page()
@@ -100,7 +100,7 @@ class _Demand:
     def words(self) -> str:
         return f"{self.subject} in {self.within}" if self.within else self.subject
 
-    def judged(self, week: Week) -> Iterator[Finding]:
+    def judged(self, week: Week) -> Iterator[DraftFinding]:
         if not week.is_typical() or not self.fits(week):
             return
         count = self.count(week)

@@ -10,9 +10,8 @@ from ..counting.credits import INDIRECT_WEIGHT
 from ..counting.team_resources import TeamResources
 from ..findings.finding import SEVERITIES, Edit, Finding
 from ..model.check import checked
-from ..syntax.builder import read as read_file
 from ..syntax.tree import Mapping, Scalar, Sequence
-from ..text.repository import is_inside, real
+from ..text.repository import is_inside, kind_of
 from ..wording.words import plain
 from .presets import PRESETS
 from .settings import LIMIT_OPTION, LIMIT_RULE, Choices, Team
@@ -24,18 +23,21 @@ if TYPE_CHECKING:
     from ..engine.limits import Default, Option
     from ..engine.registry import Rule
     from ..syntax.tree import KeyValue, Node, Reading
+    from ..text.repository import FileResolver, SourceFile
+
+    Read = Callable[[SourceFile], Reading]
 
 COUNT_OPTION = "counting"
 """The option of every rule that says what a helping set counts; the team's ``counting`` moves them all."""
 
 
-def read_team(path: str, rules: Iterable[Rule], read: Callable[[str], Reading] = read_file) -> Team:
-    """The settings of a file, which is shown by the path given; ``read`` gives the trees of files."""
-    reading = read(path)
-    team = Team(os.path.dirname(real(path)))
+def read_team(file: SourceFile, rules: Iterable[Rule], files: FileResolver, read: Read) -> Team:
+    """The settings of a file; ``files`` resolves the files that it names, ``read`` gives their trees."""
+    reading = read(file)
+    team = Team(os.path.dirname(file.real))
     team.findings = checked(reading, "team")
     if isinstance(reading.root, Mapping):
-        reader = _SettingsReader(list(rules), team.findings, read)
+        reader = _SettingsReader(list(rules), team.findings, files, read)
         reader.read(team, reading.root)
     team.broken = any(finding.severity == "error" for finding in team.findings)
     if team.broken:
@@ -46,13 +48,14 @@ def read_team(path: str, rules: Iterable[Rule], read: Callable[[str], Reading] =
 
 
 class _SettingsReader:
-    """Takes the settings over, as far as they can be read, and says what names nothing known."""
+    """Reads the settings as far as it can, and adds a finding for each name that is not known."""
 
     def __init__(
-        self, rules: list[Rule], findings: list[Finding], read_one: Callable[[str], Reading]
+        self, rules: list[Rule], findings: list[Finding], files: FileResolver, read_file: Read
     ) -> None:
         self.rules = {rule.name: rule for rule in rules}
-        self.read_one = read_one
+        self.files = files
+        self.read_file = read_file
         self.findings = findings
 
     def say(self, rule: str, at: Node, counted: str, near: list[str]) -> None:
@@ -79,11 +82,11 @@ class _SettingsReader:
         pages = root.entries.get("rule pages")
         team.rule_pages = pages.value.text if pages is not None and isinstance(pages.value, Scalar) else ""
         for node in _nodes(root, "exercises"):
-            if str(node.plain).endswith((".exercises.yaml", ".exercises.yml")):
+            if kind_of(str(node.plain)) == "exercises":
                 self.exercises(team, node)
         self.team_rules(team, root)
         own = [one for file in team.exercises.values() for one in file.exercises]
-        team.resources = _surroundings(root, Known(own))
+        team.resources = _resources(root, Known(own))
 
     def team_rules(self, team: Team, root: Mapping) -> None:
         """Takes in the rules that the team declares, those whose form is sound."""
@@ -113,15 +116,15 @@ class _SettingsReader:
         """Takes in a file of the team's own exercises."""
         from .own_exercises import ExercisesFile
 
-        path = real(os.path.join(team.folder, *str(node.plain).split("/")))
-        if not is_inside(team.folder, path):
+        file = self.files.named(team.folder, str(node.plain))
+        if not is_inside(team.folder, file.real):
             self.say(
                 "exercises-outside", node, f"{node.plain} lies outside the folder of these settings.", []
             )
             return
-        reading = self.read_one(os.path.relpath(path))
-        if reading.opened or os.path.isfile(path):
-            team.exercises[path] = ExercisesFile(reading)
+        reading = self.read_file(file)
+        if reading.opened or os.path.isfile(file.name):
+            team.exercises[file.real] = ExercisesFile(file, reading)
         else:
             self.say("exercises-missing", node, f"There is no file {node.plain}.", [])
 
@@ -205,16 +208,16 @@ def _preset(root: Mapping) -> dict[str, dict[str, Default]]:
     return PRESETS.get(str(named.value.plain), {}) if named is not None else {}
 
 
-def _surroundings(root: Mapping, known: Known) -> TeamResources:
-    around = TeamResources(known)
-    around.equipment = {name: _listed(entry.value) for name, entry in _entries(root, "equipment")}
-    around.screened = "screening" in root.entries
+def _resources(root: Mapping, known: Known) -> TeamResources:
+    resources = TeamResources(known)
+    resources.equipment = {name: _listed(entry.value) for name, entry in _entries(root, "equipment")}
+    resources.screened = "screening" in root.entries
     stations = [(name, entry.value.plain) for name, entry in _entries(root, "stations")]
-    around.stations = {name: number for name, number in stations if isinstance(number, int)}
+    resources.stations = {name: number for name, number in stations if isinstance(number, int)}
     together = root.entries.get("training together")
     if together is not None and isinstance(together.value.plain, int):
-        around.together = together.value.plain
-    return around
+        resources.together = together.value.plain
+    return resources
 
 
 def _switch(choices: Choices, rule: str, word: str) -> None:

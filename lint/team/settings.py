@@ -38,7 +38,7 @@ class Choices:
         self.blocking: tuple[str, ...] | None = None
 
     def move(self, rule: str, option: str, value: Default) -> None:
-        """Sets a limit; one that gives numbers to names keeps the names that are not set anew."""
+        """Sets a limit; in one that gives numbers to names, names that are not given stay as they were."""
         options = self.moved.setdefault(rule, {})
         before = options.get(option)
         if isinstance(before, dict) and isinstance(value, dict):

@@ -59,7 +59,7 @@ class Waiver:
 
 
 class Waived:
-    """A finding that a waiver keeps back."""
+    """A finding that is waived, and the waiver that does it."""
 
     __slots__ = ("finding", "waiver")
 
@@ -71,7 +71,7 @@ class Waived:
 def waive(
     reading: Reading, findings: list[Finding], rules: Iterable[str], today: date
 ) -> tuple[list[Finding], list[Waived]]:
-    """What is left of the findings, with what is wrong with the waivers themselves; and what is kept back.
+    """The findings that are left, with what is wrong with the waivers themselves; and those that are waived.
 
     Only findings of ``rules`` can be waived: a file that cannot be read cannot be wished readable.
     """
@@ -80,18 +80,18 @@ def waive(
         return findings + left, []
     known = set(rules)
     holding = [one for one in waivers if one.rule in known and (one.until is None or one.until >= today)]
-    kept_back: list[Waived] = []
+    waived: list[Waived] = []
     for finding in findings:
         fitting = [one for one in holding if one.rule == finding.rule and one.covers(finding)]
         for waiver in fitting:
             waiver.used = True
         if fitting:
-            kept_back.append(Waived(finding, fitting[0]))
+            waived.append(Waived(finding, fitting[0]))
         else:
             left.append(finding)
     for waiver in waivers:
         left.extend(_against(waiver, known, today))
-    return left, kept_back
+    return left, waived
 
 
 def _against(waiver: Waiver, rules: set[str], today: date) -> Iterator[Finding]:

@@ -144,15 +144,16 @@ class Place:
         """The same place, reached through these aliases or merge keys."""
         return Place(self._within, self._first, self._last, through) if through else self
 
-    def __eq__(self, other: object) -> bool:
-        return isinstance(other, Place) and (self.text.name, self.start, self.end) == (
-            other.text.name,
-            other.start,
-            other.end,
-        )
+    @property
+    def key(self) -> tuple[str, int, int]:
+        """Name of the text, start and end as they are now: what places are looked up by.
 
-    def __hash__(self) -> int:
-        return hash((self.text.name, self.start, self.end))
+        A place itself cannot be hashed, because it moves with its passage.
+        """
+        return self.text.name, self.start, self.end
+
+    def __eq__(self, other: object) -> bool:
+        return isinstance(other, Place) and self.key == other.key
 
     def __repr__(self) -> str:
         return f"{self.text.name}:{self.line}:{self.column}"

@@ -170,7 +170,8 @@ class TestProtectedAreaLoaded:
         )
         (finding,) = findings(week({"Gym": ["bench press, sets: 3"]}, head), self.RULE)
         assert (finding.place.line, finding.place.excerpt) == (5, "hack squat")
-        assert finding.counted == "For Ida: `knee` is to be spared; hack squat loads it."
+        assert finding.athletes == ("Ida",)
+        assert finding.counted == "`knee` is to be spared; hack squat loads it."
 
     def test_in_an_athletes_own_file(self, findings: Findings, week: Text) -> None:
         files = {"ida.athlete.yaml": "name: Ida\nprotect:\n  - {area: knee, advised by: physician}\n"}

@@ -16,8 +16,7 @@ from typing import TYPE_CHECKING, Any
 import pytest
 
 from spotline.lint.body import catalogue
-from spotline.lint.counting.credits import HELPING
-from spotline.lint.counting.credits import INDIRECT_WEIGHT
+from spotline.lint.counting.credits import HELPING, INDIRECT_WEIGHT
 from spotline.lint.engine import run
 from spotline.lint.engine.limits import COUNTING, FORMS, Condition, Length, Limits, Option
 from spotline.lint.engine.registry import Rule, all_rules

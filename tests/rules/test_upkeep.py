@@ -442,7 +442,8 @@ class TestExerciseUnknownInAdjustments:
         (finding,) = findings(week({"Gym": ["leg press, sets: 3"]}, head), self.RULE)
         assert (finding.place.line, finding.place.excerpt) == (5, "hack sqat")
         assert finding.where == "adjust, leg press"
-        assert finding.counted.startswith("For Ida: `hack sqat` is not in the catalogue")
+        assert finding.athletes == ("Ida",)
+        assert finding.counted.startswith("`hack sqat` is not in the catalogue")
         assert finding.edits[0].words == "hack squat"
 
 
@@ -527,9 +528,8 @@ class TestAdjustmentUnmatched:
         assert (finding.severity, finding.confidence) == ("warning", "fact")
         assert (finding.place.line, finding.place.excerpt) == (6, "back sqat")
         assert finding.where == "adjust, back sqat"
-        assert finding.counted == (
-            "For Ida: No line of this programme is called `back sqat`, so nothing is adjusted."
-        )
+        assert finding.athletes == ("Ida",)
+        assert finding.counted == "No line of this programme is called `back sqat`, so nothing is adjusted."
         assert finding.wanted == "an exercise that the programme has"
         assert finding.change == "Did you mean back squat?"
         assert findings(mended(text, finding), self.RULE) == []
@@ -752,7 +752,8 @@ class TestSessionEmpty:
     def test_what_is_left_out_for_one_athlete(self, findings: Findings, week: Text) -> None:
         head = "athletes: [{name: Bo}, {athlete: {name: Ida}, adjust: [{exercise: plank, leave out: true}]}]"
         (finding,) = findings(week({"A": ["plank, sets: 3"], "B": ["dip, sets: 3"]}, head), self.RULE)
-        assert (finding.place.excerpt, finding.counted) == ("A", "For Ida: A has no work set left.")
+        assert (finding.place.excerpt, finding.athletes) == ("A", ("Ida",))
+        assert finding.counted == "A has no work set left."
 
 
 class TestEquipmentMissing:
@@ -828,7 +829,8 @@ class TestEquipmentMissing:
     def test_for_one_athlete_of_several(self, findings: Findings, week: Text) -> None:
         head = "athletes: [{name: Bo, equipment: [full gym]}, {name: Ida, equipment: [band]}]"
         (finding,) = findings(week({"Gym": ["back squat, sets: 3"]}, head), self.RULE)
-        assert finding.counted.startswith("For Ida: back squat takes")
+        assert finding.athletes == ("Ida",)
+        assert finding.counted.startswith("back squat takes")
 
     def test_a_swap_that_is_missing_and_one_that_is_not(self, findings: Findings, week: Text) -> None:
         head = (
@@ -1111,10 +1113,12 @@ class TestProgrammesOverlap:
             **self.plan("Winter", "starts: 2026-02-02\nweeks: 4", both),
         }
         (finding,) = filed(files, self.RULE)
+        assert finding.athletes == ()
         assert finding.counted.startswith("Winter starts")
         files["winter.programme.yaml"] = files["winter.programme.yaml"].replace("bo.", "cy.")
         (finding,) = filed({**files, "cy.athlete.yaml": "name: Cy\n"}, self.RULE)
-        assert finding.counted.startswith("For Ida: Winter starts")
+        assert finding.athletes == ("Ida",)
+        assert finding.counted.startswith("Winter starts")
 
     def test_the_earlier_need_not_be_asked_for(self, filed: Callable[..., list[Finding]]) -> None:
         files = {

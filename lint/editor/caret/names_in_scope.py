@@ -11,7 +11,7 @@ from ...body import catalogue, equipment, restrictions
 from ...counting.credits import INDIRECT_WEIGHT
 from ...findings.finding import SEVERITIES
 from ...model import quantities
-from ...project.discovery import kind_of, searched
+from ...project.discovery import searched
 from ...reporters.exercises_text import gathered
 from ...team.own_rules import PATTERNS
 from ...team.read_settings import COUNT_OPTION, shown
@@ -263,13 +263,11 @@ class NamesInScope:
         if not path:
             return
         folder = os.path.dirname(path) or os.curdir
-        root = self.workspace.root_of(path) if kind == "athlete" else folder
+        root = self.workspace.files.file(path).root if kind == "athlete" else folder
         if kind == "athlete" and not repository.is_marked(root):
             root = folder
-        files = islice(
-            searched(self.workspace, os.path.relpath(root), asked=repository.real(root)), MOST_FILES
-        )
-        paths = [_relative(one, folder) for one in files if kind_of(one) == kind]
+        files = islice(searched(self.workspace, os.path.relpath(root)), MOST_FILES)
+        paths = [_relative(one.name, folder) for one in files if one.kind == kind]
         for one in sorted(paths, key=lambda one: (one.count("../"), one.count("/"), one)):
             name = one.rpartition("/")[2]
             yield Offer(one, shown_as, filter=one if one == name else f"{one} {name}")

@@ -7,14 +7,13 @@ import re
 from datetime import date
 from time import perf_counter
 
-from ...project.discovery import kind_of
 from ...project.overlay import Overlay
 from ...project.results import FileReview
 from ...project.review import review_on
 from ...project.workspace import Workspace
 from ...team.settings import Team
 from ...text.places import Text
-from ...text.repository import real
+from ...text.repository import kind_of, real
 from ..protocol.document import Document
 from ..protocol.uris import name_in, path_of
 from .view import View, carried, whole
@@ -238,13 +237,13 @@ class OpenDocuments:
             return next(one for one in review_on(workspace, [name]).files if one.name == name)
         except Exception as fault:
             self._log(f"the review of {name} failed ({type(fault).__name__}: {fault})")
-            return FileReview(name, kind_of(name), Team())
+            return FileReview(workspace.files.file(name), Team())
 
     def _named_on_disk(self, path: str) -> set[str]:
         """Real paths of the athlete files that a programme names on the disk, this document aside."""
         if self._workspace is None or kind_of(path) != "programme":
             return set()
-        return set(self._workspace.athletes_in(path))
+        return set(self._workspace.athletes_in(self._workspace.files.file(path)))
 
     def _ask_company(self, opened: OpenDocument, athletes: set[str]) -> None:
         """Asks for a review of what is open and judged together with a document that has changed."""

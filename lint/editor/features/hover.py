@@ -104,7 +104,7 @@ class _Page:
         self.team = mapped.review.team
         self.known: Known = self.team.resources.known
         if self.kind == "exercises":
-            self.known = Known(self.workspace.exercises_at(view.path).exercises)
+            self.known = Known(self.workspace.exercises_at(view.review.file).exercises)
 
     @property
     def standing(self) -> ProgrammeIndex:

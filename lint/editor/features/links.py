@@ -7,7 +7,7 @@ import re
 from itertools import islice
 
 from ...body.names import words as words_of
-from ...project.discovery import kind_of, programmes_naming, searched
+from ...project.discovery import programmes_naming, searched
 from ...syntax.tree import Mapping, Scalar, Sequence
 from ...text import files, repository
 from ...text.places import Text
@@ -21,6 +21,7 @@ if TYPE_CHECKING:
 
     from ...body.catalogue import Exercise
     from ...syntax.tree import Node, Reading
+    from ...text.repository import SourceFile
     from ..caret.tree_path import TreePath
     from ..documents.view import View
 
@@ -42,9 +43,9 @@ def definition(view: View, offset: int) -> list[Target]:
     at_path = MappedReading(view).at(offset)
     if at_path is None:
         return []
-    path = _file_named(view, at_path)
-    if path:
-        return _top_of(view, path)
+    file = _file_named(view, at_path)
+    if file is not None:
+        return _top_of(view, file)
     exercise = _own_exercise(view, at_path)
     return [] if exercise is None else _entry_of(view, exercise)
 
@@ -120,30 +121,31 @@ class _Anchors:
 # Files
 
 
-def _file_named(view: View, at_path: TreePath) -> str:
-    """The path of the file that a value names, "" where it names none that is there."""
+def _file_named(view: View, at_path: TreePath) -> SourceFile | None:
+    """The file that a value names, None where it names none that is there."""
     if at_path.part != "value" or not at_path.words:
-        return ""
+        return None
     kind, name = view.review.kind, at_path.name
     athlete = kind == "programme" and name in ("athlete", "athletes") and at_path.keys[0] == at_path.path[0]
     exercises = kind == "team" and at_path.path == ("exercises",)
     if not (athlete or exercises):
-        return ""
-    path = os.path.join(os.path.dirname(view.path), *at_path.words.split("/"))
-    inside = repository.is_inside(view.workspace.root_of(view.path), repository.real(path))
-    known = kind_of(path) == ("athlete" if athlete else "exercises")
-    return os.path.relpath(path) if inside and known and view.workspace.overlay.exists(path) else ""
+        return None
+    files = view.workspace.files
+    file = files.named(os.path.dirname(view.path), at_path.words)
+    inside = repository.is_inside(files.file(view.path).root, file.real)
+    known = file.kind == ("athlete" if athlete else "exercises")
+    return file if inside and known and view.workspace.overlay.exists(file) else None
 
 
-def _top_of(view: View, path: str) -> list[Target]:
+def _top_of(view: View, file: SourceFile) -> list[Target]:
     """A file, at the name of its athlete where it is one's."""
-    if kind_of(path) != "athlete":
-        return [Target(path, 0, 0, view.workspace.overlay.read(path).text)]
-    file = view.workspace.athlete_at(path)
-    if file.athlete is None:
-        return [Target(path, 0, 0, file.reading.text)]
-    place = file.athlete.place
-    return [Target(path, place.start, place.end, file.reading.text)]
+    if file.kind != "athlete":
+        return [Target(file.name, 0, 0, view.workspace.overlay.read(file).text)]
+    read = view.workspace.athlete_at(file)
+    if read.athlete is None:
+        return [Target(file.name, 0, 0, read.reading.text)]
+    place = read.athlete.place
+    return [Target(file.name, place.start, place.end, read.reading.text)]
 
 
 # Exercises
@@ -209,32 +211,32 @@ class _Uses:
         self.view = view
         self.mapped = mapped
         self.workspace = view.workspace
+        self.file = view.workspace.files.file(view.path)
         self.declaration = declaration
         self.found: dict[tuple[str, int], Target] = {}
 
     def of(self, at_path: TreePath) -> list[Target]:
         """All that uses it."""
         if self.view.review.kind == "athlete" and at_path.path == ("name",):
-            self.of_athlete(self.view.path)
-        elif path := _file_named(self.view, at_path):
-            if kind_of(path) == "athlete":
-                self.of_athlete(path)
+            self.of_athlete(self.file)
+        elif (file := _file_named(self.view, at_path)) is not None:
+            if file.kind == "athlete":
+                self.of_athlete(file)
         elif (exercise := _exercise_named(self.view, at_path)) is not None:
             self.of_exercise(exercise)
         return list(self.found.values())
 
-    def of_athlete(self, path: str) -> None:
+    def of_athlete(self, file: SourceFile) -> None:
         """Every programme of the repository that names an athlete's file, at the place where it does."""
-        real = repository.real(path)
         if self.declaration:
-            for target in _top_of(self.view, path):
+            for target in _top_of(self.view, file):
                 self.take(target.text, target.start, target.end)
-        named = programmes_naming(self.workspace, {real}, ())
-        for programme in dict.fromkeys((*self.this("programme"), *named)):
+        naming = programmes_naming(self.workspace, {file.real}, ())
+        for programme in dict.fromkeys((*self.this("programme"), *naming)):
             text = self.text(programme)
-            for start, end in _athletes_named(text.content, os.path.basename(path)):
-                one = os.path.join(os.path.dirname(programme), *text.content[start:end].split("/"))
-                if repository.real(one) == real:
+            for start, end in _athletes_named(text.content, os.path.basename(file.name)):
+                folder, words = os.path.dirname(programme.name), text.content[start:end]
+                if self.workspace.files.named(folder, words).real == file.real:
                     self.take(text, start, end)
 
     def of_exercise(self, exercise: Exercise) -> None:
@@ -250,58 +252,58 @@ class _Uses:
         others = self.programmes() if own else self.other_programmes()
         names = [tuple(words_of(name)) for name in (exercise.name, *exercise.aliases)]
         for programme in dict.fromkeys((*self.this("programme"), *others)):
-            if programme != self.view.path and not self.may_name(programme, names):
+            if programme is not self.file and not self.may_name(programme, names):
                 continue
             reading = self.read(programme)
             for node in exercises_in(reading.root):
                 if self.view.review.team.resources.known.exercise(node.text) is exercise:
                     self.take(reading.text, node.start, node.end)
 
-    def this(self, kind: str) -> tuple[str, ...]:
+    def this(self, kind: str) -> tuple[SourceFile, ...]:
         """This file, if it is of a kind."""
-        return (self.view.path,) if self.view.review.kind == kind else ()
+        return (self.file,) if self.view.review.kind == kind else ()
 
-    def programmes(self) -> Iterator[str]:
+    def programmes(self) -> Iterator[SourceFile]:
         """Programme files of the repository, those open in the editor first."""
-        root = self.workspace.root_of(self.view.path)
+        root = self.file.root
         for path in self.workspace.overlay.opened():
-            if kind_of(path) == "programme" and repository.is_inside(root, path):
+            if repository.kind_of(path) == "programme" and repository.is_inside(root, path):
                 yield self.shown(path)
         if repository.is_marked(root):
-            found = searched(self.workspace, os.path.relpath(root), asked=root)
-            yield from (path for path in islice(found, MOST_FILES) if kind_of(path) == "programme")
+            found = searched(self.workspace, os.path.relpath(root))
+            yield from (file for file in islice(found, MOST_FILES) if file.kind == "programme")
 
-    def other_programmes(self) -> list[str]:
+    def other_programmes(self) -> list[SourceFile]:
         """The other programmes of the athletes on this one."""
         names = {one.athlete.place.text.name for one in self.mapped.review.ledgers if one.athlete is not None}
-        own = {repository.real(name) for name in names if kind_of(name) == "athlete"}
-        here = repository.real(self.view.path)
-        return list(programmes_naming(self.workspace, own, (here,))) if own else []
+        written_in = [self.workspace.files.file(name) for name in names]
+        own = {file.real for file in written_in if file.kind == "athlete"}
+        return list(programmes_naming(self.workspace, own, (self.file.real,)))
 
-    def shown(self, path: str) -> str:
-        """The path of a file as this document's is shown."""
-        return self.view.path if path == repository.real(self.view.path) else os.path.relpath(path)
+    def shown(self, path: str) -> SourceFile:
+        """The file at a real path as this document's is shown."""
+        return self.file if path == self.file.real else self.workspace.files.file(repository.shown(path))
 
-    def may_name(self, path: str, names: Iterable[tuple[str, ...]]) -> bool:
+    def may_name(self, file: SourceFile, names: Iterable[tuple[str, ...]]) -> bool:
         """Whether all words of one of some names stand in a file: a quick look before it is read."""
-        text = self.text(path).content.lower()
+        text = self.text(file).content.lower()
         return any(all(_stem(word) in text for word in words) for words in names)
 
-    def text(self, path: str) -> Text:
+    def text(self, file: SourceFile) -> Text:
         """The text of a file as it stands, which need not be readable; empty where it cannot be opened."""
-        if path == self.view.path:
+        if file is self.file:
             return self.view.text
-        content = self.workspace.overlay.opened().get(repository.real(path))
+        content = self.workspace.overlay.opened().get(file.real)
         if content is None:
             try:
-                content = files.content(path)
+                content = files.content(file.name)
             except files.UnreadableError:
                 content = ""
-        return Text(path, content.removeprefix("\ufeff"))
+        return Text(file.name, content.removeprefix("\ufeff"))
 
-    def read(self, path: str) -> Reading:
+    def read(self, file: SourceFile) -> Reading:
         """The tree of a file, of this one as it could last be read."""
-        return self.mapped.reading if path == self.view.path else self.workspace.overlay.read(path)
+        return self.mapped.reading if file is self.file else self.workspace.overlay.read(file)
 
     def take(self, text: Text, start: int, end: int) -> None:
         """Takes in a place; one of this file where it stands in its present text."""
@@ -309,7 +311,8 @@ class _Uses:
         if text is self.mapped.reading.text and not self.mapped.current:
             stretch, text = self.mapped.stretch(start, end), self.view.text
         if stretch is not None:
-            self.found.setdefault((repository.real(text.name), stretch[0]), Target(text.name, *stretch, text))
+            real = self.workspace.files.file(text.name).real
+            self.found.setdefault((real, stretch[0]), Target(text.name, *stretch, text))
 
 
 def _stem(word: str) -> str:

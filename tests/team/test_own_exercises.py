@@ -12,6 +12,7 @@ from spotline import schema as schemas
 from spotline.lint.project.results import Review
 from spotline.lint.syntax.builder import read
 from spotline.lint.team.own_exercises import ExercisesFile
+from spotline.lint.text.repository import FileResolver
 
 PLAN = """\
 programme: Boathouse
@@ -133,7 +134,7 @@ def test_settings_that_name_no_file_of_exercises_are_broken(
 def test_a_file_is_reviewed_by_itself_too(tmp_path: Path) -> None:
     path = tmp_path / "own.exercises.yaml"
     path.write_text(OWN, encoding="utf-8")
-    file = ExercisesFile(read(str(path)))
+    file = ExercisesFile(FileResolver().file(str(path)), read(str(path)))
     assert not file.findings
     assert [one.name for one in file.exercises] == ["boathouse hinge", "plank-seat curl"]
 

@@ -9,6 +9,7 @@ import pytest
 from spotline.lint.counting.ledger import Ledger
 from spotline.lint.findings.finding import Finding
 from spotline.lint.project.results import FileReview, Review
+from spotline.lint.reporters.sentences import statement
 
 Reviewed = Callable[..., Review]
 Text = Callable[..., str]
@@ -173,22 +174,22 @@ class TestAdjusting:
 class TestSaying:
     def test_what_holds_for_all_is_said_once(self, squad: Squad) -> None:
         (finding,) = said(squad(["plank, sets: 30"]), SLIP)
-        assert finding.counted == "30 sets in one line."
+        assert statement(finding) == "30 sets in one line."
 
     def test_what_holds_for_one_names_them_and_points_at_what_is_adjusted(self, squad: Squad) -> None:
         (finding,) = said(squad(["plank, sets: 3"], "{exercise: plank, sets: 30}"), SLIP)
-        assert finding.counted == "For Ida: 30 sets in one line."
+        assert statement(finding) == "For Ida: 30 sets in one line."
         assert (finding.place.line, finding.place.excerpt) == (2, "30")
         assert finding.where == "A, plank, sets"
 
     def test_what_holds_for_the_others_names_them(self, squad: Squad) -> None:
         (finding,) = said(squad(["plank, sets: 30"], "{exercise: plank, sets: 3}"), SLIP)
-        assert finding.counted == "For Bo: 30 sets in one line."
+        assert statement(finding) == "For Bo: 30 sets in one line."
         assert finding.place.line == 7
 
     def test_different_numbers_are_said_apart(self, squad: Squad) -> None:
         both = said(squad(["plank, sets: 30"], "{exercise: plank, sets: 31}"), SLIP)
-        assert [finding.counted for finding in both] == [
+        assert [statement(finding) for finding in both] == [
             "For Ida: 31 sets in one line.",
             "For Bo: 30 sets in one line.",
         ]
@@ -211,7 +212,7 @@ class TestSaying:
             " [{exercise: plank, sets: 30}, {exercise: dip, sets: 1}]}]\n"
         )
         found = said(reviewed(text).files[0], SLIP)
-        assert [finding.counted for finding in found] == (
+        assert [statement(finding) for finding in found] == (
             [] if named is None else [f"{named}30 sets in one line."]
         )
 
@@ -221,11 +222,11 @@ class TestSaying:
             " [{exercise: plank, sets: 1}]}]\nsessions: [{session: A, exercises: [{exercise: plank, sets: 30}]}]\n"
         )
         (finding,) = said(reviewed(text).files[0], SLIP)
-        assert finding.counted == "For Bo, Cy and Dee: 30 sets in one line."
+        assert statement(finding) == "For Bo, Cy and Dee: 30 sets in one line."
 
     def test_weeks_that_differ_are_said_apart(self, squad: Squad) -> None:
         both = said(squad(["plank, sets: 30"], "{exercise: plank, sets: {1-2: 30, 3-4: 1}}"), SLIP)
-        assert sorted((finding.counted, finding.weeks) for finding in both) == [
+        assert sorted((statement(finding), finding.weeks) for finding in both) == [
             ("For Bo: 30 sets in one line.", (1, 2, 3, 4)),
             ("For Ida: 30 sets in one line.", (1, 2)),
         ]
@@ -233,12 +234,12 @@ class TestSaying:
     def test_one_athlete_is_no_squad(self, reviewed: Reviewed) -> None:
         text = "programme: Test\nathletes: [{name: Ida}]\nsessions: [{session: A, exercises: [{exercise: plank, sets: 30}]}]\n"
         (finding,) = said(reviewed(text).files[0], SLIP)
-        assert finding.counted == "30 sets in one line."
+        assert statement(finding) == "30 sets in one line."
 
     def test_limits_go_by_each_athletes_level(self, squad: Squad) -> None:
         lines = ["Nordic curl, sets: 3"]
         file = squad(lines, bo="{name: Bo, level: advanced}", ida="{name: Ida, level: novice}")
-        assert [finding.counted[:9] for finding in said(file, "lift-beyond-level")] == ["For Ida: "]
+        assert [statement(finding)[:9] for finding in said(file, "lift-beyond-level")] == ["For Ida: "]
 
 
 FILES = {"bo.athlete.yaml": "name: Bo\n", "deep/ida.athlete.yaml": "name: Ida\n"}
@@ -270,7 +271,7 @@ class TestFiles:
     def test_over_all_their_programmes(self, squad: Squad) -> None:
         """What a rule finds on an athlete with all of their programmes is said where it stands."""
         file = squad(["plank, sets: 3"], bo="{name: Bo, age: 30}", ida="{name: Ida, age: 40}")
-        assert [(one.counted, one.place.excerpt) for one in said(file, "screening-missing")] == [
+        assert [(statement(one), one.place.excerpt) for one in said(file, "screening-missing")] == [
             ("For Bo: No screening on file.", "Bo"),
             ("For Ida: No screening on file.", "Ida"),
         ]

@@ -16,7 +16,7 @@ from spotline.lint.counting.ledger import Ledger
 from spotline.lint.counting.tally import Visit
 from spotline.lint.engine.limits import Limits
 from spotline.lint.engine.registry import Rule
-from spotline.lint.findings.finding import Finding, found
+from spotline.lint.findings.finding import DraftFinding, Finding, found
 from spotline.lint.project.overlay import Overlay
 from spotline.lint.project.results import FileReview
 from spotline.lint.project.review import review_on
@@ -25,7 +25,7 @@ from spotline.lint.syntax.builder import parse
 from spotline.lint.syntax.cache import MOST_COMPARED, Fingerprint
 from spotline.lint.text.places import Place
 
-ROOT = Path(__file__).parent.parent
+ROOT = Path(__file__).parent.parent.parent
 DAY = date(2026, 1, 5)
 
 BLOCKS = """\
@@ -58,7 +58,7 @@ blocks:
 
 
 class Typed:
-    """A programme as it is typed: each text is reviewed on one desk, building on the last."""
+    """A programme as it is typed: each text is reviewed in one workspace, building on the last."""
 
     def __init__(self, folder: Path, rules: list[Rule] | None = None, name: str = "plan") -> None:
         self.path = str(folder / f"{name}.programme.yaml")
@@ -94,7 +94,7 @@ def all_of(finding: Finding) -> tuple[object, ...]:
         (finding.counted, finding.wanted, finding.change, finding.where, finding.subject),
         [one.words for one in finding.related],
         [(one.words, one.label) for one in finding.edits],
-        (finding.weeks, finding.worst, finding.excess),
+        (finding.weeks, finding.worst, finding.athletes),
     )
 
 
@@ -262,7 +262,7 @@ def test_weeks_and_counts_stay(typed: Typed) -> None:
     assert after.weeks[0].sets("chest").high == 4
 
 
-def test_a_desk_that_does_not_last_keeps_nothing(tmp_path: Path) -> None:
+def test_a_workspace_that_is_not_incremental_reuses_nothing(tmp_path: Path) -> None:
     workspace = Workspace(DAY, overlay=Overlay())
     workspace.overlay.open(str(tmp_path / "plan.programme.yaml"), BLOCKS)
     one, two = (review_on(workspace, [str(tmp_path / "plan.programme.yaml")]).files[0] for _ in range(2))
@@ -280,7 +280,7 @@ class Watched:
     ) -> None:
         self.asked: list[object] = []
 
-        def check(unit: object, limits: Limits) -> Iterator[Finding]:
+        def check(unit: object, limits: Limits) -> Iterator[DraftFinding]:
             self.asked.append(unit)
             if says(unit):
                 yield found(_place(unit), "Here.", severity="note")
@@ -383,6 +383,15 @@ def test_a_rule_that_looks_beyond_is_asked_about_everything(tmp_path: Path) -> N
     for _ in range(2):
         typed.now(BLOCKS)
         assert watched.since() == 2
+
+
+def test_a_rule_of_a_teams_own_module_is_always_run_on_everything(tmp_path: Path) -> None:
+    watched = Watched("Visit")
+    watched.rule.foreign = True
+    typed = Typed(tmp_path, [watched.rule])
+    for _ in range(3):
+        typed.now(BLOCKS)
+        assert watched.since() == 3
 
 
 def test_after_a_rule_has_failed_all_are_asked_again(tmp_path: Path) -> None:

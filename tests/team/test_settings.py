@@ -11,10 +11,11 @@ import pytest
 from spotline.lint.engine.limits import Option
 from spotline.lint.engine.registry import Rule, all_rules
 from spotline.lint.findings.finding import Finding
+from spotline.lint.project.overlay import Overlay
 from spotline.lint.project.results import FileReview, Review
 from spotline.lint.team.read_settings import read_team, shown
 from spotline.lint.team.settings import BLOCKING, Team
-from spotline.lint.text.repository import real
+from spotline.lint.text.repository import FileResolver, real
 
 Reviewed = Callable[..., Review]
 
@@ -41,7 +42,8 @@ def settings(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> Callable[[str],
 
     def run(text: str) -> Team:
         (tmp_path / "spotline.yaml").write_text(text, encoding="utf-8")
-        return read_team("spotline.yaml", RULES.values())
+        files = FileResolver()
+        return read_team(files.file("spotline.yaml"), RULES.values(), files, Overlay().read)
 
     return run
 

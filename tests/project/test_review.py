@@ -10,7 +10,6 @@ from pathlib import Path
 import pytest
 
 from spotline.lint.findings.finding import Finding
-from spotline.lint.project.discovery import kind_of
 from spotline.lint.project.results import FileReview, Review
 from spotline.lint.project.review import review
 
@@ -76,24 +75,6 @@ def rules(*paths: str) -> list[str]:
 def test_what_the_texts_of_these_tests_say(write: Write, text: str, said: list[str]) -> None:
     write("a.programme.yaml", text)
     assert rules("a.programme.yaml") == said
-
-
-@pytest.mark.parametrize(
-    ("path", "kind"),
-    [
-        ("a.programme.yaml", "programme"),
-        ("b/a.programme.yml", "programme"),
-        ("a.athlete.yaml", "athlete"),
-        ("a.athlete.yml", "athlete"),
-        ("x/spotline.yaml", "team"),
-        ("a.yaml", ""),
-        ("programme.yaml", ""),
-        ("a.programme.yaml.orig", ""),
-        ("a.Programme.yaml", ""),
-    ],
-)
-def test_the_kind_of_a_file(path: str, kind: str) -> None:
-    assert kind_of(path) == kind
 
 
 class TestFolders:

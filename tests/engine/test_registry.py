@@ -1,4 +1,4 @@
-"""The registry: how rules are declared, limited, fed and merged; and what every rule must say of itself."""
+"""The registry: how rules are declared, limited, run and merged; and what every rule must say of itself."""
 
 from __future__ import annotations
 
@@ -17,8 +17,9 @@ from spotline.lint.counting.week import Week
 from spotline.lint.engine import registry
 from spotline.lint.engine.limits import Condition, Limits, Option, Situation
 from spotline.lint.engine.registry import Rule, all_rules
-from spotline.lint.engine.run import run
-from spotline.lint.findings.finding import SEVERITIES, Finding, found
+from spotline.lint.engine.run import Fault, findings_of
+from spotline.lint.engine.run import run as run_rules
+from spotline.lint.findings.finding import SEVERITIES, DraftFinding, Finding, found
 from spotline.lint.reporters.sentences import counted
 
 if TYPE_CHECKING:
@@ -30,8 +31,16 @@ RULES = all_rules()
 NAMED = pytest.mark.parametrize("rule", RULES, ids=[rule.name for rule in RULES])
 
 
+def run(
+    rules: list[Rule], ledger: Ledger, moved: dict[str, dict[str, Any]]
+) -> tuple[list[Finding], list[Fault]]:
+    """The findings on a programme of one athlete, and the rules that raised."""
+    hits, faults = run_rules(rules, ledger, moved)
+    return findings_of(hits, 1), faults
+
+
 def a_rule(
-    check: Callable[..., Iterator[Finding]],
+    check: Callable[..., Iterator[DraftFinding]],
     *,
     name: str = "a-rule",
     severity: Severity = "warning",
@@ -41,19 +50,19 @@ def a_rule(
     return Rule(name, "upkeep", severity, "trial", "Because.", ("zourdos-2016",), options, stands_back, check)
 
 
-def on_weeks(week: Week, limits: Limits) -> Iterator[Finding]:
+def on_weeks(week: Week, limits: Limits) -> Iterator[DraftFinding]:
     yield found(week.programme.place, "A week.")
 
 
-def on_visits(visit: Visit, limits: Limits) -> Iterator[Finding]:
+def on_visits(visit: Visit, limits: Limits) -> Iterator[DraftFinding]:
     yield found(visit.session.place, f"Day {visit.day}.", subject=f"{visit.session.name} {visit.day}")
 
 
-def on_entries(entry: SetGroup, limits: Limits) -> Iterator[Finding]:
+def on_entries(entry: SetGroup, limits: Limits) -> Iterator[DraftFinding]:
     yield found(entry.prescription.place, f"{entry.sets} sets.", excess=entry.sets.high)
 
 
-def on_programme(ledger: Ledger, limits: Limits) -> Iterator[Finding]:
+def on_programme(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     yield found(ledger.programme.place, f"{len(ledger.weeks)} weeks.")
 
 
@@ -90,19 +99,19 @@ class TestDeclaring:
         ],
     )
     def test_the_scope_is_read_off_the_first_parameter(
-        self, check: Callable[..., Iterator[Finding]], scope: str
+        self, check: Callable[..., Iterator[DraftFinding]], scope: str
     ) -> None:
         assert a_rule(check).scope == scope
 
     def test_a_rule_on_something_else_is_refused(self) -> None:
-        def on_nothing(number: int, limits: Limits) -> Iterator[Finding]:
+        def on_nothing(number: int, limits: Limits) -> Iterator[DraftFinding]:
             yield from ()
 
         with pytest.raises(KeyError):
             a_rule(on_nothing)
 
 
-class TestStamping:
+class TestFindings:
     def test_the_finding_gets_what_is_the_rules_own(self, one_week: Ledger) -> None:
         (finding,), faults = run([a_rule(on_weeks)], one_week, {})
         assert not faults
@@ -118,17 +127,15 @@ class TestStamping:
     def test_a_finding_may_be_milder_than_its_rule_but_never_graver(
         self, one_week: Ledger, said: Severity, declared: Severity
     ) -> None:
-        def check(week: Week, limits: Limits) -> Iterator[Finding]:
+        def check(week: Week, limits: Limits) -> Iterator[DraftFinding]:
             yield found(week.programme.place, "x", severity=said)
 
         (finding,), _ = run([a_rule(check, severity=declared)], one_week, {})
         assert SEVERITIES.index(finding.severity) == min(SEVERITIES.index(said), SEVERITIES.index(declared))
 
     def test_a_reason_of_its_own_is_kept(self, one_week: Ledger) -> None:
-        def check(week: Week, limits: Limits) -> Iterator[Finding]:
-            finding = found(week.programme.place, "x")
-            finding.why = "Since this one."
-            yield finding
+        def check(week: Week, limits: Limits) -> Iterator[DraftFinding]:
+            yield found(week.programme.place, "x", why="Since this one.")
 
         (finding,), _ = run([a_rule(check)], one_week, {})
         assert finding.why == "Since this one."
@@ -233,7 +240,7 @@ class TestLimits:
     def test_limits_reach_the_rule(
         self, one_week: Ledger, moved: dict[str, dict[str, Any]], flagged: bool
     ) -> None:
-        def check(week: Week, limits: Limits) -> Iterator[Finding]:
+        def check(week: Week, limits: Limits) -> Iterator[DraftFinding]:
             if week.all_sets().high > limits.number("most"):
                 yield found(week.programme.place, "x")
 
@@ -241,7 +248,7 @@ class TestLimits:
         assert (bool(findings), faults) == (flagged, [])
 
 
-class TestFeeding:
+class TestTargets:
     def test_a_programme_once(self, four_weeks: Ledger) -> None:
         (finding,), _ = run([a_rule(on_programme)], four_weeks, {})
         assert (finding.counted, finding.weeks) == ("4 weeks.", ())
@@ -249,7 +256,7 @@ class TestFeeding:
     def test_like_weeks_once(self, programme: Build, week: Callable[..., str], four_weeks: Ledger) -> None:
         seen = []
 
-        def check(week: Week, limits: Limits) -> Iterator[Finding]:
+        def check(week: Week, limits: Limits) -> Iterator[DraftFinding]:
             seen.append(week.all_sets().high)
             yield from ()
 
@@ -279,7 +286,7 @@ class TestFeeding:
 
 class TestMerging:
     def test_weeks_of_one_subject_are_drawn_together(self, four_weeks: Ledger) -> None:
-        def check(week: Week, limits: Limits) -> Iterator[Finding]:
+        def check(week: Week, limits: Limits) -> Iterator[DraftFinding]:
             yield found(week.programme.place, f"{week.all_sets()} sets.", excess=week.all_sets().high)
 
         (finding,), _ = run([a_rule(check)], four_weeks, {})
@@ -287,7 +294,7 @@ class TestMerging:
         assert finding.counted == "14 sets."  # the words of the worst week: 2 x (5 + 2)
 
     def test_the_weeks_that_the_words_hold_for_are_told_apart(self, four_weeks: Ledger) -> None:
-        def check(week: Week, limits: Limits) -> Iterator[Finding]:
+        def check(week: Week, limits: Limits) -> Iterator[DraftFinding]:
             yield found(week.programme.place, f"{week.all_sets()} sets.", excess=week.all_sets().high)
 
         (finding,), _ = run([a_rule(check)], four_weeks, {})
@@ -295,14 +302,14 @@ class TestMerging:
         assert counted(finding) == "Weeks 1-4, worst in week 3: 14 sets."
 
     def test_words_that_hold_for_all_weeks_tell_none_apart(self, four_weeks: Ledger) -> None:
-        def check(week: Week, limits: Limits) -> Iterator[Finding]:
+        def check(week: Week, limits: Limits) -> Iterator[DraftFinding]:
             yield found(week.programme.place, "Always.", excess=week.all_sets().high)
 
         (finding,), _ = run([a_rule(check)], four_weeks, {})
         assert (finding.weeks, finding.worst) == ((1, 2, 3, 4), ())
 
     def test_the_graver_finding_gives_the_words(self, four_weeks: Ledger) -> None:
-        def check(week: Week, limits: Limits) -> Iterator[Finding]:
+        def check(week: Week, limits: Limits) -> Iterator[DraftFinding]:
             grave = week.number == 3
             yield found(
                 week.programme.place,
@@ -315,7 +322,7 @@ class TestMerging:
         assert (finding.counted, finding.severity, finding.weeks) == ("grave", "warning", (1, 2, 3, 4))
 
     def test_other_subjects_stay_apart(self, four_weeks: Ledger) -> None:
-        def check(week: Week, limits: Limits) -> Iterator[Finding]:
+        def check(week: Week, limits: Limits) -> Iterator[DraftFinding]:
             yield found(week.programme.place, "a", subject="a")
             yield found(week.programme.place, "b", subject="b")
 
@@ -334,7 +341,7 @@ class TestMerging:
             f"programme: Test\nblocks: [{{name: a, weeks: 1, {session}}}, {{name: b, weeks: 2, {session}}}]\n"
         )
 
-        def check(week: Week, limits: Limits) -> Iterator[Finding]:
+        def check(week: Week, limits: Limits) -> Iterator[DraftFinding]:
             yield found(week.block.place, week.block.name, subject="legs")
 
         (finding,), _ = run([a_rule(check)], ledger, {})
@@ -347,7 +354,7 @@ class TestMerging:
 
 class TestFaults:
     def test_a_rule_that_raises_is_a_fault_and_the_others_go_on(self, four_weeks: Ledger) -> None:
-        def broken(week: Week, limits: Limits) -> Iterator[Finding]:
+        def broken(week: Week, limits: Limits) -> Iterator[DraftFinding]:
             raise ZeroDivisionError("division by zero")
             yield  # a generator, as rules are
 
@@ -358,7 +365,7 @@ class TestFaults:
         assert [finding.rule for finding in findings] == ["a-rule"]
 
     def test_what_it_said_before_is_kept(self, one_week: Ledger) -> None:
-        def half(ledger: Ledger, limits: Limits) -> Iterator[Finding]:
+        def half(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
             yield found(ledger.programme.place, "before")
             raise KeyError("gone")
 
@@ -380,7 +387,7 @@ class TestStandingBack:
         week: Callable[..., str],
         until: str,
         weeks: tuple[int, ...],
-        check: Callable[..., Iterator[Finding]],
+        check: Callable[..., Iterator[DraftFinding]],
     ) -> None:
         ledger = programme(week({"monday": ["leg press, sets: 3"]}, self.HEAD.format(until=until)))
         findings, _ = run([a_rule(check, stands_back=True)], ledger, {})

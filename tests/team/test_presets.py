@@ -18,7 +18,7 @@ from spotline.lint.engine.registry import all_rules
 from spotline.lint.project.results import Review
 from spotline.lint.team.presets import PRESETS
 
-KEPT = Path(__file__).parent / "presets"
+KEPT = Path(__file__).parent.parent / "presets"
 
 
 def defaults(preset: str) -> dict[str, object]:

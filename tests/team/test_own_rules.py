@@ -12,9 +12,11 @@ from pathlib import Path
 import pytest
 
 from spotline import schema as schemas
+from spotline.lint import api
 from spotline.lint.engine.time_limit import TookTooLongError, within
 from spotline.lint.project.results import FileReview, Review
 from spotline.lint.team.own_rules import PATTERNS
+from spotline.lint.text.places import Text
 
 PLAN = """\
 programme: Own
@@ -214,6 +216,10 @@ def test_a_module_named_at_the_command_adds_its_rules(tmp_path: Path) -> None:
         "rule-failed: own-spin failed: TookTooLongError: it took longer than 2 s and was stopped"
         in done.stdout
     )
+
+
+def test_what_a_rule_yields_is_what_its_interface_calls_a_finding() -> None:
+    assert isinstance(api.found(Text("a", "x").place(0, 1), "x"), api.Finding)
 
 
 def test_no_module_is_loaded_by_itself(tmp_path: Path) -> None:

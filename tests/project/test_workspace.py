@@ -1,4 +1,4 @@
-"""Texts in an editor lie over files, and a desk knows when what it has read is no longer so."""
+"""A workspace: open texts count, it knows when it is stale, and what it searches and reads it does once."""
 
 from __future__ import annotations
 
@@ -9,7 +9,6 @@ from pathlib import Path
 
 import pytest
 
-from spotline.lint.project.overlay import Overlay
 from spotline.lint.project.results import FileReview
 from spotline.lint.project.review import review, review_on
 from spotline.lint.project.workspace import Workspace
@@ -47,29 +46,14 @@ def on(workspace: Workspace, name: str = "plan.programme.yaml") -> FileReview:
     return next(one for one in review_on(workspace, [name]).files if one.name == name)
 
 
-class TestShelf:
-    def test_a_text_lies_over_its_file(self, team: Path) -> None:
+class TestOpenTexts:
+    def test_a_text_stands_in_front_of_its_file(self, team: Path) -> None:
         workspace = Workspace(DAY)
         assert "number-implausible" not in names(on(workspace))
         workspace.overlay.open("plan.programme.yaml", PLAN.replace("sets: 3", "sets: 99"))
         assert "number-implausible" in names(on(workspace))
         workspace.overlay.close("plan.programme.yaml")
         assert "number-implausible" not in names(on(workspace))
-
-    def test_whatever_way_leads_to_the_file(self, team: Path) -> None:
-        os.symlink("plan.programme.yaml", "also.programme.yaml")
-        overlay = Overlay()
-        overlay.open(str(team / "also.programme.yaml"), "a: 1\n")
-        assert overlay.read("plan.programme.yaml").text.content == "a: 1\n"
-        assert overlay.read("./also.programme.yaml").text.name == "./also.programme.yaml"
-        assert list(overlay.opened()) == [os.path.realpath("plan.programme.yaml")]
-
-    def test_a_text_without_a_file_is_there(self, team: Path) -> None:
-        overlay = Overlay()
-        assert not overlay.exists("new.athlete.yaml")
-        overlay.open("new.athlete.yaml", ATHLETE)
-        assert overlay.exists("new.athlete.yaml")
-        assert overlay.exists("plan.programme.yaml")
 
     def test_the_athlete_of_an_open_text_counts(self, team: Path) -> None:
         workspace = Workspace(DAY)
@@ -85,26 +69,12 @@ class TestShelf:
         )
         own = "exercises:\n  - {name: dock squat, actions: [knee extension], implement: barbell, kind: strength}\n"
         workspace.overlay.open("own.exercises.yaml", own)
-        around = workspace.team_of("plan.programme.yaml")
+        around = workspace.team_of(workspace.files.file("plan.programme.yaml"))
         assert around.choices.severities == {"load-outside-zone": "error"}
         assert [one.reading.text.content for one in around.exercises.values()] == [own]
 
-    @pytest.mark.parametrize("change", ["text", "file", "none"])
-    def test_a_mark_changes_with_the_text_or_the_file(self, team: Path, change: str) -> None:
-        overlay = Overlay()
-        path = os.path.realpath("plan.programme.yaml")
-        before = overlay.mark(path)
-        if change == "text":
-            overlay.open(path, PLAN)
-        elif change == "file":
-            Path(path).write_text(f"{PLAN}# more\n", encoding="utf-8")
-        assert (overlay.mark(path) == before) == (change == "none")
 
-    def test_no_file_and_no_text_have_no_mark(self, team: Path) -> None:
-        assert Overlay().mark("nowhere.yaml") == Overlay().mark("a\0b") == ()
-
-
-LEANT_ON: dict[str, Callable[[Path], object]] = {
+CHANGES: dict[str, Callable[[Path], object]] = {
     "athlete changed": lambda root: (root / "mara.athlete.yaml").write_text(f"{ATHLETE}note: x\n"),
     "athlete gone": lambda root: (root / "mara.athlete.yaml").unlink(),
     "settings there": lambda root: (root / "spotline.yaml").write_text("rules: {}\n"),
@@ -112,7 +82,7 @@ LEANT_ON: dict[str, Callable[[Path], object]] = {
 }
 
 
-class TestStaleDesk:
+class TestStale:
     def test_as_long_as_nothing_changes_it_is_not(self, team: Path) -> None:
         workspace = Workspace(DAY)
         assert not workspace.stale()
@@ -120,11 +90,11 @@ class TestStaleDesk:
         on(workspace)
         assert not workspace.stale()
 
-    @pytest.mark.parametrize("what", LEANT_ON)
-    def test_once_something_it_leant_on_changes_it_is(self, team: Path, what: str) -> None:
+    @pytest.mark.parametrize("what", CHANGES)
+    def test_once_something_that_it_depends_on_changes_it_is(self, team: Path, what: str) -> None:
         workspace = Workspace(DAY)
         on(workspace)
-        LEANT_ON[what](team)
+        CHANGES[what](team)
         assert workspace.stale()
 
     def test_an_athlete_who_was_not_there_comes(self, team: Path) -> None:
