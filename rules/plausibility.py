@@ -100,6 +100,7 @@ def _too_heavy(entry: SetGroup, limits: Limits) -> Iterator[DraftFinding]:
             "load",
             f"{load.words} where the best on file is {best.load.words}.",
             limits.words("at most {:%} of it", "heaviest"),
+            (Related(best.exercise.place, f"best lift on file: {best.load.words}"),),
         )
 
 

@@ -181,7 +181,7 @@ def test_a_rule_that_says_so_is_given_more(programme: Programme, declared: Any) 
 
     found_now, faults = run([declared(check)], programme(TEXT), {})
     assert faults == []
-    assert {one.counted for one in found_now} == {"One of 3 weeks."}
+    assert {one.draft.counted for one in found_now} == {"One of 3 weeks."}
 
 
 def test_a_rule_may_ask_for_nothing_else(declared: Any) -> None:

@@ -438,12 +438,12 @@ class TestRulePages:
         assert team.rule_pages == ""
 
 
-class TestAround:
+class TestResources:
     def test_everything_that_a_team_brings(self, settings: Settings) -> None:
         around = settings(
             "equipment: {home: [dumbbell, bench]}\nstations: {rack: 2, leg press: 1}\n"
             "training together: 8\nscreening: {stated: 2026-01-02, by: head coach, note: on paper}\n"
-        ).around
+        ).resources
         assert around.equipment == {"home": ("dumbbell", "bench")}
         assert around.stations == {"rack": 2, "leg press": 1}
         assert (around.together, around.screened) == (8, True)
