@@ -6,11 +6,11 @@ first asked for. Names are compared without regard to case, hyphens, blanks and 
 
 from __future__ import annotations
 
-from functools import lru_cache
+from functools import cache, lru_cache
 
 from . import built
 from .names import fold
-from .rows import FIELDS, decode
+from .rows import FIELDS, decode, line_of, lines_of
 from .rows import names as names_in
 
 TYPE_CHECKING = False
@@ -164,31 +164,38 @@ class Source:
 
 pairs: tuple[Pair, ...] = tuple(Pair(*row) for row in built.PAIRS)
 
-_exercises: dict[int, Exercise] = {}
+_exercises: dict[str, Exercise] = {}
 _anatomy: list[Anatomy] = []
 
 
 @lru_cache(maxsize=5000)
 def exercise(name: str) -> Exercise | None:
     """The exercise of this name or alias, or None."""
-    key = f"\n{fold(name)}\t"
-    start = built.NAMES.find(key)
-    if start < 0:
+    line = line_of(built.NAMES, fold(name))
+    if not line:
         return None
-    end = built.NAMES.find("\n", start + len(key))
-    return _at(int(built.NAMES[start + len(key) : end]))
+    own = line.partition("\t")[2]
+    return _exercises.get(own) or _read(own, line_of(built.EXERCISES, own))
 
 
-def _at(row: int) -> Exercise:
-    found = _exercises.get(row)
+def _read(name: str, line: str) -> Exercise:
+    """The exercise of a line, read once: a name always leads to the same object."""
+    found = _exercises.get(name)
     if found is None:
-        found = _exercises[row] = Exercise(decode(built.EXERCISES[row]))
+        found = _exercises[name] = Exercise(decode(line))
     return found
 
 
 def exercises() -> list[Exercise]:
-    """All exercises, in the order of the catalogue."""
-    return [_at(row) for row in range(len(built.EXERCISES))]
+    """All exercises, in the order of the data."""
+    return list(_all())
+
+
+@cache
+def _all() -> tuple[Exercise, ...]:
+    for line in lines_of(built.EXERCISES):
+        _read(line.partition("\t")[0], line)
+    return tuple(_exercises[name] for name in lines_of(built.ORDER))
 
 
 def nearest_exercises(name: str, most: int = 3) -> list[str]:
@@ -200,7 +207,7 @@ def nearest_exercises(name: str, most: int = 3) -> list[str]:
 def _nearest_exercises(name: str, most: int) -> tuple[str, ...]:
     from .nearest import nearest
 
-    rows = map(names_in, built.EXERCISES)
+    rows = map(names_in, lines_of(built.EXERCISES))
     return tuple(nearest(name, ((word, row[0]) for row in rows for word in row), most))
 
 
