@@ -58,7 +58,7 @@ class _Known:
 
 
 def _schema_faults(name: str, table: list[DataEntry]) -> Iterator[str]:
-    """All that the schema says against the entries of a table, by line: every key that is missing or wrong."""
+    """All that the schema says against the entries of a table, by line: each key missing or wrong."""
     with open(os.path.join(SCHEMAS, f"body-{name}.json"), encoding="utf-8") as file:
         schema = json.load(file)
     validator = Draft202012Validator({**schema["items"], "$defs": schema.get("$defs", {})})

@@ -22,6 +22,68 @@ if TYPE_CHECKING:
 
 INDIRECT_SET = 0.5
 
+# The words that an exercise's fields may hold. A test holds the schemas to the same words.
+
+LEVELS = ("novice", "intermediate", "advanced")
+"""Levels of athletes and of exercises, from the first to the last."""
+
+COMPOUND = (
+    "squat",
+    "lunge",
+    "hip hinge",
+    "hip thrust",
+    "horizontal push",
+    "vertical push",
+    "horizontal pull",
+    "vertical pull",
+)
+"""Movement patterns in which several joints share the work."""
+
+PATTERNS = (*COMPOUND, "carry", "rotation", "jump", "throw")
+"""All movement patterns."""
+
+KINDS = ("dynamic", "isometric", "plyometric", "ballistic", "carry")
+"""How an exercise is done."""
+
+IMPLEMENTS = (
+    "barbell",
+    "trap bar",
+    "dumbbell",
+    "kettlebell",
+    "machine",
+    "cable",
+    "band",
+    "bodyweight",
+    "sled",
+    "medicine ball",
+    "plate",
+    "suspension",
+    "sliders",
+    "guided bar",
+    "ab wheel",
+    "box",
+    "rope",
+    "sandbag",
+    "none",
+)
+"""What is lifted, pushed or pulled."""
+
+STANCES = (
+    "standing",
+    "split",
+    "single leg",
+    "seated",
+    "lying",
+    "prone",
+    "kneeling",
+    "hanging",
+    "supported",
+    "incline",
+    "quadruped",
+    "side-lying",
+)
+"""How the body stands, sits, lies or hangs."""
+
 #: Groups that coaches speak of, and regions of the body, each with its muscles.
 groups: dict[str, tuple[str, ...]] = built.GROUPS
 regions: dict[str, tuple[str, ...]] = built.REGIONS

@@ -101,8 +101,7 @@ def alternatives(
     The same patterns, the same kind and main joint actions, and no harder than it is; of those, first its own
     easier and harder forms, then the ones that train most of the same muscles.
     """
-    levels = ("novice", "intermediate", "advanced")
-    rank = levels.index(exercise.level)
+    rank = catalogue.LEVELS.index(exercise.level)
     fitting = [
         other
         for other in catalogue.exercises()
@@ -111,7 +110,7 @@ def alternatives(
         and other.unilateral == exercise.unilateral
         and other.patterns == exercise.patterns
         and set(other.actions) == set(exercise.actions)
-        and levels.index(other.level) <= rank
+        and catalogue.LEVELS.index(other.level) <= rank
         and not missing(other, equipment, always)
     ]
     forms = (*exercise.easier, *exercise.harder)

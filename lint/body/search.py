@@ -8,6 +8,7 @@ case, hyphens, blanks and a plural s; a misspelt one is read as the nearest word
 from __future__ import annotations
 
 from . import catalogue
+from .derive import DIRECT, INDIRECT
 from .known import CATALOGUE
 from .mechanics import length_class
 from .names import fold, words
@@ -16,10 +17,8 @@ from .search_words import (
     AREA,
     ASSISTING,
     BREAKS,
-    DIRECT,
     FILLERS,
     IMPLEMENT,
-    INDIRECT,
     KIND,
     LENGTH,
     LEVEL,

@@ -17,7 +17,7 @@ if TYPE_CHECKING:
     from ..body.catalogue import Exercise
     from ..model.athlete import BestLift
     from ..model.programme import Adjustment, Programme
-    from ..model.sessions import Block, Prescription, Session, Work
+    from ..model.sessions import Block, Phase, Prescription, Session, Work
     from .ledger import Ledger
     from .session_time import SessionTime
 
@@ -46,7 +46,7 @@ class Week(Tally):
         return self.ledger.programme
 
     @property
-    def phase(self) -> str:
+    def phase(self) -> Phase:
         """The phase of its block, else of the programme."""
         return self.block.phase or self.programme.phase
 

@@ -14,6 +14,7 @@ from ..team import known_findings
 from ..team.settings import Team
 from ..team.waivers import waive
 from ..text import repository
+from ..wording.words import listed
 from .discovery import discovered, kind_of, programmes_naming
 from .incremental import IncrementalState
 from .known import set_known_apart
@@ -166,8 +167,7 @@ class _MergedFindings:
         """Each finding once; one that does not hold for all athletes ``of`` a programme names them."""
         for finding, names in self._found.values():
             if len(names) < of:
-                named = " and ".join([", ".join(names[:-1]), names[-1]] if len(names) > 1 else names)
-                finding.counted = f"For {named}: {finding.counted}"
+                finding.counted = f"For {listed(names)}: {finding.counted}"
         return [finding for finding, _ in self._found.values()]
 
 

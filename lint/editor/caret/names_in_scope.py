@@ -14,7 +14,6 @@ from ...findings.finding import SEVERITIES
 from ...model import quantities
 from ...project.discovery import kind_of, searched
 from ...reporters.exercises_text import gathered
-from ...team.own_rules import PATTERNS
 from ...team.read_settings import COUNT_OPTION, shown
 from ...text import repository
 from ...wording.words import plain
@@ -227,7 +226,7 @@ class NamesInScope:
     def actions_and_patterns(self) -> Iterator[Offer]:
         """What sets can be counted in."""
         yield from self.actions()
-        for name in PATTERNS:
+        for name in catalogue.PATTERNS:
             yield Offer(name, "value", "movement pattern")
 
     def counted(self) -> Iterator[Offer]:
