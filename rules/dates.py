@@ -7,7 +7,7 @@ from datetime import timedelta
 from ..lint.engine.limits import Condition, Option
 from ..lint.engine.registry import rule
 from ..lint.findings.finding import Related, found
-from ..lint.wording.words import listed
+from ..lint.wording.words import counted_noun, listed
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -164,7 +164,7 @@ def _outside(ledger: Ledger, event: Event) -> DraftFinding:
         apart, which = (event.date - ends).days, f"after it ends ({ends})"
     return found(
         event.place,
-        f"{event.name} on {event.date} is {apart} day{'' if apart == 1 else 's'} {which}.",
+        f"{event.name} on {event.date} is {counted_noun(apart, 'day')} {which}.",
         wanted="events that the programme leads up to",
         change="Correct the date, the start or the weeks, or take the event out.",
         where=f"events, {event.name}",

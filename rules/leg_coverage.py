@@ -8,7 +8,7 @@ from ..lint.counting.tally import counted_lines
 from ..lint.engine.limits import Option
 from ..lint.engine.registry import rule
 from ..lint.findings.finding import found
-from ..lint.wording.words import sets_of
+from ..lint.wording.words import counted_noun, sets_of
 from .shared import sessions_named, where_named, where_to_add
 
 TYPE_CHECKING = False
@@ -262,7 +262,7 @@ def nordics_too_rare(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     if apart > limits.number("weeks"):
         yield found(
             where_to_add(counted),
-            f"{sessions} {'session' if sessions == 1 else 'sessions'} with Nordic curls in {weeks} weeks.",
+            f"{counted_noun(sessions, 'session')} with Nordic curls in {weeks} weeks.",
             wanted=limits.words("at least one in {:week}", "weeks", ground="; rarer ones showed no benefit"),
             change="Put a set or two into every week or two, or give their place to another leg curl.",
             where=where_named(counted),

@@ -8,7 +8,7 @@ from ..lint.counting.tally import counted_lines
 from ..lint.engine.limits import Condition, Option
 from ..lint.engine.registry import rule
 from ..lint.findings.finding import found
-from ..lint.wording.words import listed, plain, sets_of
+from ..lint.wording.words import counted_noun, listed, sets_of
 from .shared import sessions_named, where_named, where_to_add
 
 TYPE_CHECKING = False
@@ -301,4 +301,4 @@ def _active_days(week: Week, region: str, limits: Limits) -> set[int]:
 
 
 def _days(number: float) -> str:
-    return f"{plain(number)} {'day' if number == 1 else 'days'}"
+    return counted_noun(number, "day")

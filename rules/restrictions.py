@@ -6,6 +6,7 @@ from ..lint.body import restrictions
 from ..lint.engine.registry import rule
 from ..lint.findings.finding import Related, found
 from ..lint.model.naming import line_name
+from ..lint.wording.words import counted_noun
 from .shared import also, each_line, named_at, names_of, some_of, with_the
 
 TYPE_CHECKING = False
@@ -173,7 +174,7 @@ def restriction_review_past(lifter: Lifter, limits: Limits) -> Iterator[DraftFin
             yield found(
                 restriction.subject.place,
                 f"`{restriction.subject.words}` was to be looked at again on {due},"
-                f" {_days((lifter.today - due).days)} ago.",
+                f" {counted_noun((lifter.today - due).days, 'day')} ago.",
                 wanted="a review date that is still to come",
                 change=f"Ask {with_the(restriction.adviser)} what holds now, and write the new date or take"
                 " the restriction out.",
@@ -185,7 +186,3 @@ def _trains_after(lifter: Lifter, day: date) -> bool:
     """Whether a programme of the athlete runs on a later day, or does not say when it ends."""
     ends = [plan.ends for plan in lifter.plans]
     return not ends or any(end is None or end > day for end in ends)
-
-
-def _days(number: int) -> str:
-    return "1 day" if number == 1 else f"{number} days"

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from datetime import timedelta
 
+from ..lint.body.catalogue import LEVELS
 from ..lint.engine.limits import Condition, Option
 from ..lint.engine.registry import rule
 from ..lint.findings.finding import found
@@ -20,10 +21,6 @@ if TYPE_CHECKING:
     from ..lint.engine.limits import Limits
     from ..lint.findings.finding import DraftFinding
     from ..lint.model.programme import Programme
-
-LEVELS = ("novice", "intermediate", "advanced")
-"""Levels of athletes and of exercises, from the first to the last."""
-
 
 # What a line asks for
 

@@ -9,7 +9,7 @@ from ..lint.engine.limits import Condition, Option
 from ..lint.engine.registry import rule
 from ..lint.findings.finding import Related, found
 from ..lint.model.naming import day_name, line_name
-from ..lint.wording.words import listed, plain
+from ..lint.wording.words import counted_noun, listed
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -104,7 +104,7 @@ def frequency_low(week: Week, limits: Limits) -> Iterator[DraftFinding]:
 
 
 def _of_days(number: float) -> str:
-    return f"{plain(number)} day{'' if number == 1 else 's'}"
+    return counted_noun(number, "day")
 
 
 def _training(week: Week, term: Term) -> Count:

@@ -6,7 +6,7 @@ from ..lint.body import catalogue
 from ..lint.body.names import fold
 from ..lint.engine.registry import rule
 from ..lint.findings.finding import Edit, found
-from ..lint.wording.words import listed
+from ..lint.wording.words import did_you_mean, listed
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -51,7 +51,7 @@ def exercise_unknown(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
             yield found(
                 term.place,
                 f"`{term.words}` is not in the catalogue, so its sets count for no muscle.",
-                change=_did_you_mean(near) or "Write the exercise's usual name.",
+                change=did_you_mean(near) or "Write the exercise's usual name.",
                 where=where,
                 edits=_writing(term, near),
             )
@@ -65,13 +65,6 @@ def _exercises_named(ledger: Ledger) -> Iterator[tuple[Term, str]]:
     for adjustment in ledger.member.adjustments if ledger.member else ():
         if adjustment.swap is not None:
             yield adjustment.swap, f"adjust, {adjustment.exercise.words}"
-
-
-def _did_you_mean(near: list[str]) -> str:
-    """The question with the nearest names; empty where there are none."""
-    if len(near) > 1:
-        near = [" or ".join([", ".join(near[:-1]), near[-1]])]
-    return f"Did you mean {near[0]}?" if near else ""
 
 
 def _writing(term: Term, near: Iterable[str]) -> tuple[Edit, ...]:
@@ -116,7 +109,7 @@ def area_unknown(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
         yield found(
             term.place,
             f"`{term.words}` is no muscle, region or exercise that is known.",
-            change=_did_you_mean(near) or "Name a muscle group, a region or a lift.",
+            change=did_you_mean(near) or "Name a muscle group, a region or a lift.",
             where=where,
             edits=_writing(term, near),
         )
@@ -202,7 +195,7 @@ def lift_unknown(lifter: Lifter, limits: Limits) -> Iterator[DraftFinding]:
             yield found(
                 best.exercise.place,
                 f"`{best.exercise.words}` is not in the catalogue, so this best lift is used for no load.",
-                change=_did_you_mean(near) or "Write the exercise's usual name.",
+                change=did_you_mean(near) or "Write the exercise's usual name.",
                 where=f"{lifter.athlete.name}, best lifts",
                 edits=_writing(best.exercise, near),
             )
@@ -249,7 +242,7 @@ def adjustment_unmatched(ledger: Ledger, limits: Limits) -> Iterator[DraftFindin
                 term.place,
                 f"No line of this programme is called `{term.words}`, so nothing is adjusted.",
                 wanted="an exercise that the programme has",
-                change=_did_you_mean(near) or f"Name one of its lines: {listed(names[:4])}.",
+                change=did_you_mean(near) or f"Name one of its lines: {listed(names[:4])}.",
                 where=f"adjust, {term.words}",
                 edits=_writing(term, near),
             )

@@ -12,7 +12,7 @@ from ..lint.engine.limits import COUNTING, Condition, Option
 from ..lint.engine.registry import rule
 from ..lint.findings.finding import found
 from ..lint.model.naming import line_name
-from ..lint.wording.words import listed, plain, sets_of
+from ..lint.wording.words import counted_noun, listed, plain, sets_of
 from .excess import WITHOUT_LIMIT, Excess, group_of
 
 TYPE_CHECKING = False
@@ -301,11 +301,11 @@ def _of_lift(tally: Tally, lift: Exercise) -> Count:
 
 
 def _hard_sets(count: Count) -> str:
-    return f"{count} hard {'set' if str(count) == '1' else 'sets'}"
+    return counted_noun(str(count), "hard set")
 
 
 def _weeks(number: int) -> str:
-    return f"{number} {'week' if number == 1 else 'weeks'}"
+    return counted_noun(number, "week")
 
 
 @rule(

@@ -33,7 +33,8 @@ def render(data: Data) -> str:
     """The text of built.py. The data must be without faults."""
     anatomy = anatomy_from(data)
     exercises = [encode(fields(entry, anatomy)) for entry in data["exercises"]]
-    names = {fold(name): index for index, line in enumerate(exercises) for name in names_in(line)}
+    own = [names_in(line) for line in exercises]
+    names = [f"{fold(name)}\t{named[0]}" for named in own for name in named]
     area_table, area_names = areas(data, anatomy)
     parts = [
         '"""Written by python -m spotline.lint.body.build from data/*.yaml: change those, not this."""\n',
@@ -56,19 +57,20 @@ def render(data: Data) -> str:
                 for e in data["sources"]
             },
         ),
-        _rows("EXERCISES", exercises, "str"),
-        _lines("NAMES", [f"{name}\t{index}" for name, index in names.items()]),
+        _lines("EXERCISES", sorted(exercises)),
+        _lines("NAMES", sorted(names)),
+        _lines("ORDER", [named[0] for named in own]),
     ]
     return "\n".join(parts)
 
 
-def _rows(name: str, rows: Sequence[Row | str], kind: str = "tuple[Any, ...]") -> str:
+def _rows(name: str, rows: Sequence[Row]) -> str:
     lines = "".join(f"    {row!r},\n" for row in rows)
-    return f"{name}: tuple[{kind}, ...] = (\n{lines})\n"
+    return f"{name}: tuple[tuple[Any, ...], ...] = (\n{lines})\n"
 
 
 def _lines(name: str, lines: Sequence[str]) -> str:
-    """One text of all lines, each between line breaks: finding a line in it needs no table."""
+    """One text of all lines, each between line breaks. It loads as one piece, however many lines it has."""
     text = "".join(f"    {line + chr(10)!r}\n" for line in lines)
     return f'{name}: str = (\n    "\\n"\n{text})\n'
 

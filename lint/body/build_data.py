@@ -16,25 +16,37 @@ DATA = os.path.join(HERE, "data")
 SCHEMAS = os.path.join(os.path.dirname(os.path.dirname(HERE)), "schema")
 TABLES = ("actions", "mechanics", "muscles", "areas", "pairs", "sources")
 Lines = dict[tuple[Any, ...], int]
+Twice = list[tuple[str, int]]
 
 
 class DataEntry(dict[str, Any]):
-    """One entry of a data file that knows its file and the line of each of its keys."""
+    """One entry of a data file.
 
-    def __init__(
-        self, data: Mapping[str, Any], file: str, line: int, lines: Mapping[tuple[Any, ...], int]
-    ) -> None:
+    ``lines`` is the line of each key and item by the keys that lead to it; ``twice`` are keys that stand in
+    it a second time, each with that line.
+    """
+
+    def __init__(self, data: Mapping[str, Any], file: str, line: int, lines: Lines, twice: Twice) -> None:
         super().__init__(data)
         self.file = file
         self.line = line
         self.lines = lines
+        self.twice = twice
+
+    @property
+    def label(self) -> str:
+        """What a fault calls the entry."""
+        return str(self.get("name", self.get("id", "this entry")))
+
+    def line_of(self, *path: Any) -> int:
+        """The line to which some keys lead; for a key that is not there, that of what it would stand in."""
+        return next(
+            (self.lines[path[:end]] for end in range(len(path), 0, -1) if path[:end] in self.lines), self.line
+        )
 
     def fault(self, words: str, *path: Any) -> str:
-        """A located fault: the line of the innermost key of ``path`` that has one."""
-        for end in range(len(path), 0, -1):
-            if path[:end] in self.lines:
-                return f"{self.file}:{self.lines[path[:end]]}: {words}"
-        return f"{self.file}:{self.line}: {words}"
+        """A fault, told by the file and the line to which ``path`` leads."""
+        return f"{self.file}:{self.line_of(*path)}: {words}"
 
 
 Data = dict[str, list[DataEntry]]
@@ -61,23 +73,26 @@ def entries(path: str, name: str) -> list[DataEntry]:
         if not isinstance(node, yaml.MappingNode):
             raise ValueError(f"{name}:{line}: an entry with keys is wanted")
         lines: Lines = {}
-        found.append(DataEntry(_plain(node, (), lines, name), name, line, lines))
+        twice: Twice = []
+        found.append(DataEntry(_plain(node, (), lines, twice), name, line, lines, twice))
     return found
 
 
-def _plain(node: Any, path: tuple[Any, ...], lines: Lines, name: str) -> Any:
+def _plain(node: Any, path: tuple[Any, ...], lines: Lines, twice: Twice) -> Any:
+    """The plain data of a node. Fills in the lines of what it holds, and the keys that stand there twice."""
     if isinstance(node, yaml.SequenceNode):
         for index, item in enumerate(node.value):
             lines[(*path, index)] = item.start_mark.line + 1
-        return [_plain(item, (*path, index), lines, name) for index, item in enumerate(node.value)]
+        return [_plain(item, (*path, index), lines, twice) for index, item in enumerate(node.value)]
     if isinstance(node, yaml.MappingNode):
         plain: dict[Any, Any] = {}
         for key, value in node.value:
             line = key.start_mark.line + 1
             if key.value in plain:
-                raise ValueError(f"{name}:{line}: {key.value} stands twice in one entry")
+                twice.append((key.value, line))
+                continue
             lines[(*path, key.value)] = line
-            plain[key.value] = _plain(value, (*path, key.value), lines, name)
+            plain[key.value] = _plain(value, (*path, key.value), lines, twice)
         return plain
     loader = yaml.SafeLoader("")
     return loader.construct_object(node)

@@ -6,17 +6,20 @@ import json
 import os
 
 from jsonschema import Draft202012Validator
-from jsonschema.exceptions import best_match
 
 from .build_data import SCHEMAS, TABLES
 from .build_rows import anatomy_from
 from .exercise_fields import faults as entry_faults
 from .exercise_fields import profile_of
 from .names import fold
+from .nearest import nearest
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
     from collections.abc import Iterator
+    from typing import Any
+
+    from jsonschema.exceptions import ValidationError
 
     from .anatomy import Anatomy
     from .build_data import Data, DataEntry
@@ -55,14 +58,45 @@ class _Known:
 
 
 def _schema_faults(name: str, table: list[DataEntry]) -> Iterator[str]:
+    """All that the schema says against the entries of a table, by line: each key missing or wrong."""
     with open(os.path.join(SCHEMAS, f"body-{name}.json"), encoding="utf-8") as file:
         schema = json.load(file)
     validator = Draft202012Validator({**schema["items"], "$defs": schema.get("$defs", {})})
     for entry in table:
-        error = best_match(validator.iter_errors(dict(entry)))
-        if error is not None:
-            label = entry.get("name", entry.get("id", "this entry"))
-            yield entry.fault(f"{label}: {error.message}", *error.absolute_path)
+        told = [said for error in validator.iter_errors(dict(entry)) for said in _told(error)]
+        said = [(entry.line_of(*path), words) for path, words in told]
+        said += [(line, f"{key} stands here a second time: take it out") for key, line in entry.twice]
+        for line, words in sorted(set(said)):
+            yield f"{entry.file}:{line}: {entry.label}: {words}"
+
+
+def _told(error: ValidationError) -> Iterator[tuple[tuple[str | int, ...], str]]:
+    """The keys at fault: where each stands, or would stand, and what is wrong with it."""
+    path = tuple(error.absolute_path)
+    held: Any = error.instance
+    wants: Any = error.validator_value
+    if error.validator == "required":
+        slips = _slips(error).values()
+        for key in wants:
+            if key not in held and key not in slips:
+                yield path, f"{key} is missing: add it"
+    elif error.validator == "additionalProperties":
+        for key, meant in _slips(error).items():
+            yield (*path, key), f"{key} is no key here: {f'write {meant}' if meant else 'take it out'}"
+    elif error.validator == "anyOf":
+        yield path, f"{' or '.join(one['required'][0] for one in wants)} is missing: add one"
+    else:
+        keys = [step for step in path if isinstance(step, str)]
+        yield path, ": ".join([*keys[-1:], error.message])
+
+
+def _slips(error: ValidationError) -> dict[str, str]:
+    """Each key that does not belong where the schema is broken, with the absent one nearest to it, or ""."""
+    held: Any = error.instance
+    schema: Any = error.schema
+    known = schema.get("properties", held)
+    absent = [(key, key) for key in known if key not in held]
+    return {key: "".join(nearest(key, absent, 1)) for key in held if key not in known}
 
 
 def _table_faults(data: Data, known: _Known) -> Iterator[str]:

@@ -6,11 +6,11 @@ is decoded when it is first asked for. Comparing names ignores case, hyphens, sp
 
 from __future__ import annotations
 
-from functools import lru_cache
+from functools import cache, lru_cache
 
 from . import built
 from .names import fold
-from .rows import FIELDS, decode
+from .rows import FIELDS, decode, line_of, lines_of
 from .rows import names as names_in
 
 TYPE_CHECKING = False
@@ -21,6 +21,68 @@ if TYPE_CHECKING:
     from .derive import Profile
 
 INDIRECT_SET = 0.5
+
+# The words that an exercise's fields may hold. A test holds the schemas to the same words.
+
+LEVELS = ("novice", "intermediate", "advanced")
+"""Levels of athletes and of exercises, from the first to the last."""
+
+COMPOUND = (
+    "squat",
+    "lunge",
+    "hip hinge",
+    "hip thrust",
+    "horizontal push",
+    "vertical push",
+    "horizontal pull",
+    "vertical pull",
+)
+"""Movement patterns in which several joints share the work."""
+
+PATTERNS = (*COMPOUND, "carry", "rotation", "jump", "throw")
+"""All movement patterns."""
+
+KINDS = ("dynamic", "isometric", "plyometric", "ballistic", "carry")
+"""How an exercise is done."""
+
+IMPLEMENTS = (
+    "barbell",
+    "trap bar",
+    "dumbbell",
+    "kettlebell",
+    "machine",
+    "cable",
+    "band",
+    "bodyweight",
+    "sled",
+    "medicine ball",
+    "plate",
+    "suspension",
+    "sliders",
+    "guided bar",
+    "ab wheel",
+    "box",
+    "rope",
+    "sandbag",
+    "none",
+)
+"""What is lifted, pushed or pulled."""
+
+STANCES = (
+    "standing",
+    "split",
+    "single leg",
+    "seated",
+    "lying",
+    "prone",
+    "kneeling",
+    "hanging",
+    "supported",
+    "incline",
+    "quadruped",
+    "side-lying",
+)
+"""How the body stands, sits, lies or hangs."""
 
 #: Muscle groups that coaches speak of, and regions of the body, each with its muscles.
 groups: dict[str, tuple[str, ...]] = built.GROUPS
@@ -174,31 +236,38 @@ class Source:
 
 pairs: tuple[Pair, ...] = tuple(Pair(*row) for row in built.PAIRS)
 
-_exercises: dict[int, Exercise] = {}
+_exercises: dict[str, Exercise] = {}
 _anatomy: list[Anatomy] = []
 
 
 @lru_cache(maxsize=5000)
 def exercise(name: str) -> Exercise | None:
     """The exercise of this name or alias, or None."""
-    key = f"\n{fold(name)}\t"
-    start = built.NAMES.find(key)
-    if start < 0:
+    line = line_of(built.NAMES, fold(name))
+    if not line:
         return None
-    end = built.NAMES.find("\n", start + len(key))
-    return _at(int(built.NAMES[start + len(key) : end]))
+    own = line.partition("\t")[2]
+    return _exercises.get(own) or _read(own, line_of(built.EXERCISES, own))
 
 
-def _at(row: int) -> Exercise:
-    found = _exercises.get(row)
+def _read(name: str, line: str) -> Exercise:
+    """The exercise of a line, read once: a name always leads to the same object."""
+    found = _exercises.get(name)
     if found is None:
-        found = _exercises[row] = Exercise(decode(built.EXERCISES[row]))
+        found = _exercises[name] = Exercise(decode(line))
     return found
 
 
 def exercises() -> list[Exercise]:
-    """All exercises, in the order of the catalogue."""
-    return [_at(row) for row in range(len(built.EXERCISES))]
+    """All exercises, in the order of the data."""
+    return list(_all())
+
+
+@cache
+def _all() -> tuple[Exercise, ...]:
+    for line in lines_of(built.EXERCISES):
+        _read(line.partition("\t")[0], line)
+    return tuple(_exercises[name] for name in lines_of(built.ORDER))
 
 
 def nearest_exercises(name: str, most: int = 3) -> list[str]:
@@ -210,7 +279,7 @@ def nearest_exercises(name: str, most: int = 3) -> list[str]:
 def _nearest_exercises(name: str, most: int) -> tuple[str, ...]:
     from .nearest import nearest
 
-    rows = map(names_in, built.EXERCISES)
+    rows = map(names_in, lines_of(built.EXERCISES))
     return tuple(nearest(name, ((word, row[0]) for row in rows for word in row), most))
 
 

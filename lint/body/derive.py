@@ -29,9 +29,10 @@ if TYPE_CHECKING:
     from .anatomy import Anatomy, Muscle
     from .mechanics import Path
 
-DIRECT, INDIRECT, NONE = "direct", "indirect", "none"
-_CREDIT = (NONE, INDIRECT, DIRECT)
-_RANK = {credit: rank for rank, credit in enumerate(_CREDIT)}
+CREDITS = NONE, INDIRECT, DIRECT = "none", "indirect", "direct"
+"""What a muscle can get from a lift, from the least to the most."""
+
+_RANK = {credit: rank for rank, credit in enumerate(CREDITS)}
 HINGE_KNEE, HINGE_HIP = 40, 40
 
 
@@ -159,9 +160,9 @@ class _LiftPath:
         turns = self.anatomy.actions[action].turns
         if net is None or turns is None or turns[0] not in self.anatomy.curves[muscle.mechanics].angles:
             words += "; held, not moved" if self.kind == "isometric" else ""
-            return Credit(muscle.name, _CREDIT[rank], words, None, position)
+            return Credit(muscle.name, CREDITS[rank], words, None, position)
         loss, said = self.loss(muscle.mechanics, turns[0], net)
-        return Credit(muscle.name, _CREDIT[max(0, rank - loss)], words + said, net, position)
+        return Credit(muscle.name, CREDITS[max(0, rank - loss)], words + said, net, position)
 
     def loss(self, curve: str, joint: str, net: float) -> tuple[int, str]:
         """How many steps of credit a muscle loses because of its length change, and the words for that."""

@@ -102,8 +102,7 @@ def alternatives(
     harder. First come the easier and harder forms of the exercise, then those that train most of the same
     muscles.
     """
-    levels = ("novice", "intermediate", "advanced")
-    rank = levels.index(exercise.level)
+    rank = catalogue.LEVELS.index(exercise.level)
     fitting = [
         other
         for other in catalogue.exercises()
@@ -112,7 +111,7 @@ def alternatives(
         and other.unilateral == exercise.unilateral
         and other.patterns == exercise.patterns
         and set(other.actions) == set(exercise.actions)
-        and levels.index(other.level) <= rank
+        and catalogue.LEVELS.index(other.level) <= rank
         and not missing(other, equipment, always)
     ]
     forms = (*exercise.easier, *exercise.harder)

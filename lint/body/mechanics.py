@@ -22,6 +22,7 @@ if TYPE_CHECKING:
 RANGES = {"hip": (-30, 120), "knee": (0, 150), "ankle": (-40, 25), "shoulder": (-60, 180), "elbow": (0, 150)}
 DEEPEST_KNEE = 120
 
+LENGTHS = ("long", "middle", "short")
 LONG, SHORT, BAND = 0.60, 0.40, 0.07
 SHORTENS, DOUBT = 1.0, 0.5
 STEPS = 20
@@ -127,7 +128,8 @@ def length_class(position: float) -> tuple[str, bool]:
     within 0.07 of a limit.
     """
     sure = abs(position - LONG) >= BAND and abs(position - SHORT) >= BAND
-    return ("long" if position >= LONG else "short" if position <= SHORT else "middle"), sure
+    long, middle, short = LENGTHS
+    return (long if position >= LONG else short if position <= SHORT else middle), sure
 
 
 def full_path(path: Mapping[str, float | Sequence[float]]) -> dict[str, tuple[float, ...]]:

@@ -1,18 +1,80 @@
 """One exercise as one line of text, so that a catalogue of hundreds is loaded without building anything.
 
-Fields stand apart by tabs, items of a list by "|", parts of an item by "~" and angles by blanks.
+The fields of a line stand apart by tabs, the items of a list by "|", the parts of an item by "~", angles by
+blanks. Lines that are looked up stand sorted in one text, with a line break before and after each.
 """
 
 from __future__ import annotations
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
+    from collections.abc import Callable, Iterable, Iterator
     from typing import Any
 
-_TEXT, _FLAG, _LIST, _PATH, _STATED, _POSITIONS = range(6)
+    Form = tuple[Callable[[Any], str], Callable[[str], Any]]
 
-#: The fields of an exercise in order, each with its form.
-FIELDS: dict[str, int] = {
+SHORT = 4000
+"""Characters up to which a text is searched from its start: shorter parts were no quicker when measured."""
+
+
+# The form of each field: how it is written, how it is read
+
+
+def _clean(text: str) -> str:
+    for mark in "\t\n|~":
+        if mark in text:
+            raise ValueError(f"{text!r} holds a mark that the built form needs")
+    return text
+
+
+def _write_flag(value: bool) -> str:
+    return "1" if value else ""
+
+
+def _write_list(items: Iterable[str]) -> str:
+    return "|".join(map(_clean, items))
+
+
+def _read_list(text: str) -> tuple[str, ...]:
+    return tuple(text.split("|")) if text else ()
+
+
+def _write_path(path: dict[str, tuple[float, ...]]) -> str:
+    return "|".join(f"{joint}~{' '.join(f'{angle:g}' for angle in angles)}" for joint, angles in path.items())
+
+
+def _read_path(text: str) -> dict[str, tuple[float, ...]]:
+    return {joint: tuple(map(float, angles.split(" "))) for joint, angles in _parts(text)}
+
+
+def _write_stated(stated: dict[str, tuple[str, str]]) -> str:
+    return "|".join(f"{_clean(who)}~{credit}~{_clean(why)}" for who, (credit, why) in stated.items())
+
+
+def _read_stated(text: str) -> dict[str, tuple[str, str]]:
+    return {who: (credit, why) for who, credit, why in _parts(text)}
+
+
+def _write_positions(positions: dict[str, float]) -> str:
+    return "|".join(f"{_clean(who)}~{position}" for who, position in positions.items())
+
+
+def _read_positions(text: str) -> dict[str, float]:
+    return {who: float(position) for who, position in _parts(text)}
+
+
+def _parts(text: str) -> list[list[str]]:
+    return [item.split("~") for item in text.split("|")] if text else []
+
+
+_TEXT: Form = (_clean, str)
+_FLAG: Form = (_write_flag, bool)
+_LIST: Form = (_write_list, _read_list)
+_PATH: Form = (_write_path, _read_path)
+_STATED: Form = (_write_stated, _read_stated)
+_POSITIONS: Form = (_write_positions, _read_positions)
+
+FIELDS: dict[str, Form] = {
     "name": _TEXT,
     "aliases": _LIST,
     "implement": _TEXT,
@@ -39,18 +101,22 @@ FIELDS: dict[str, int] = {
     "because": _TEXT,
     "sources": _LIST,
 }
+"""The fields of an exercise in the order of its line."""
+
+_READ = [(name, read) for name, (_, read) in FIELDS.items() if read is not str]
 
 
 def encode(fields: dict[str, Any]) -> str:
     """The line of one exercise. ValueError if a text holds a tab, a line break, "|" or "~"."""
-    return "\t".join(_written(form, fields[name]) for name, form in FIELDS.items())
+    return "\t".join(write(fields[name]) for name, (write, _) in FIELDS.items())
 
 
 def decode(line: str) -> dict[str, Any]:
     """The fields of one exercise from its line."""
-    return {
-        name: _read(form, text) for (name, form), text in zip(FIELDS.items(), line.split("\t"), strict=True)
-    }
+    fields: dict[str, Any] = dict(zip(FIELDS, line.split("\t"), strict=True))
+    for name, read in _READ:
+        fields[name] = read(fields[name])
+    return fields
 
 
 def names(line: str) -> list[str]:
@@ -59,39 +125,28 @@ def names(line: str) -> list[str]:
     return [name, *aliases.split("|")] if aliases else [name]
 
 
-def _written(form: int, value: Any) -> str:
-    if form == _FLAG:
-        return "1" if value else ""
-    if form == _TEXT:
-        return _clean(value)
-    if form == _LIST:
-        return "|".join(map(_clean, value))
-    if form == _PATH:
-        return "|".join(f"{joint}~{' '.join(f'{a:g}' for a in angles)}" for joint, angles in value.items())
-    if form == _STATED:
-        return "|".join(f"{_clean(who)}~{credit}~{_clean(why)}" for who, (credit, why) in value.items())
-    return "|".join(f"{_clean(who)}~{position}" for who, position in value.items())
+def lines_of(text: str) -> Iterator[str]:
+    """The lines of one text, one after the other: all of them at once would be the text a second time."""
+    start = 1
+    while start < len(text):
+        end = text.index("\n", start)
+        yield text[start:end]
+        start = end + 1
 
 
-def _read(form: int, text: str) -> Any:
-    if form == _TEXT:
-        return text
-    if form == _FLAG:
-        return text == "1"
-    if form == _LIST:
-        return tuple(text.split("|")) if text else ()
-    if not text:
-        return {}
-    items = [item.split("~") for item in text.split("|")]
-    if form == _PATH:
-        return {joint: tuple(map(float, angles.split(" "))) for joint, angles in items}
-    if form == _STATED:
-        return {who: (credit, why) for who, credit, why in items}
-    return {who: float(position) for who, position in items}
+def line_of(text: str, key: str) -> str:
+    """The line that begins with ``key`` and a tab, "" if there is none. No table is built.
 
-
-def _clean(text: str) -> str:
-    for mark in "\t\n|~":
-        if mark in text:
-            raise ValueError(f"{text!r} holds a mark that the built form needs")
-    return text
+    The lines are sorted, so the part of the text that can hold the line is halved until it is short.
+    """
+    begins = f"\n{key}\t"
+    low, high = 0, len(text)
+    while high - low > SHORT:
+        middle = (low + high) // 2
+        start = text.find("\n", middle, high)
+        if start < 0 or text[start : start + len(begins)] > begins:
+            high = middle
+        else:
+            low = start
+    start = text.find(begins, low, high + len(begins))
+    return "" if start < 0 else text[start + 1 : text.find("\n", start + 1)]

@@ -8,6 +8,7 @@ hyphens, spaces and a plural s. A misspelt word is read as the nearest known one
 from __future__ import annotations
 
 from . import catalogue
+from .derive import DIRECT, INDIRECT
 from .known import CATALOGUE
 from .mechanics import length_class
 from .names import fold, words
@@ -16,10 +17,8 @@ from .search_words import (
     AREA,
     ASSISTING,
     BREAKS,
-    DIRECT,
     FILLERS,
     IMPLEMENT,
-    INDIRECT,
     KIND,
     LENGTH,
     LEVEL,

@@ -7,6 +7,7 @@ from functools import lru_cache
 from itertools import accumulate
 
 from . import built, catalogue
+from .mechanics import LENGTHS
 from .names import fold, words
 from .nearest import nearest
 
@@ -20,8 +21,16 @@ if TYPE_CHECKING:
 
 AREA, ACTION, PATTERN, IMPLEMENT = "area", "joint action", "pattern", "implement"
 KIND, STANCE, LEVEL, SIDES, LENGTH, NAME = "kind", "stance", "level", "sides", "length", "name"
-DIRECT, INDIRECT, MAIN, ASSISTING = "direct", "indirect", "main", "assisting"
+MAIN, ASSISTING = "main", "assisting"
 ONE_SIDE, BOTH_SIDES = "one side at a time", "both sides together"
+
+FIELD_WORDS = {
+    IMPLEMENT: catalogue.IMPLEMENTS,
+    KIND: catalogue.KINDS,
+    STANCE: catalogue.STANCES,
+    LEVEL: catalogue.LEVELS,
+}
+"""The words of the fields of an exercise that hold one word each."""
 
 _ALIKE, _ALIKE_IN_FOUR = 0.8, 0.75
 
@@ -232,14 +241,13 @@ def phrases(known: Known) -> Iterator[tuple[str, tuple[Meaning, ...]]]:
             yield key, ((AREA, first[muscles]),)
     for action in catalogue.actions():
         yield action, ((ACTION, action),)
-    every = known.exercises()
-    for pattern in dict.fromkeys(pattern for one in every for pattern in one.patterns):
+    for pattern in dict.fromkeys(pattern for one in known.exercises() for pattern in one.patterns):
         yield pattern, ((PATTERN, pattern),)
-    for field in (IMPLEMENT, KIND, STANCE, LEVEL):
-        for value in dict.fromkeys(getattr(one, field) for one in every):
+    for field, values in FIELD_WORDS.items():
+        for value in values:
             if value != "none":
                 yield value, ((field, value),)
-    for length in ("long", "middle", "short"):
+    for length in LENGTHS:
         yield length, ((LENGTH, length),)
     yield from OTHER_WORDS.items()
 

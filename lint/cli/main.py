@@ -91,9 +91,9 @@ def _refuse(reason: str) -> int:
 
 
 def _refuse_name(kind: str, name: str, known: Iterable[str]) -> int:
-    from difflib import get_close_matches
+    from ..wording.words import near_names
 
-    near = get_close_matches(name, list(known), 1)
+    near = near_names(name, known, 1)
     return _refuse(f"there is no {kind} {name!r}{f'; did you mean {near[0]}?' if near else ''}")
 
 

@@ -13,6 +13,7 @@ if TYPE_CHECKING:
     from ..body.known import Known
     from ..model.athlete import Athlete
     from ..model.programme import Event, Member, Programme, Rehabilitation
+    from ..model.sessions import Phase
     from ..text.places import Place, Term
     from .team_resources import TeamResources
 
@@ -62,7 +63,7 @@ class ProgrammeHeader:
         self.place: Place = programme.place
         self.places: dict[str, Place] = programme.places
         self.goal: str = programme.goal
-        self.phase: str = programme.phase
+        self.phase: Phase = programme.phase
         self.focus: tuple[Term, ...] = programme.focus
         self.priority: tuple[Term, ...] = programme.priority
         self.starts: date | None = programme.starts

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from ..body import curves
+from ..body.catalogue import COMPOUND
 from ..model.quantities import NOTHING, Range
 from .session_time import set_time
 
@@ -21,18 +22,6 @@ LIGHT_FROM = 8
 
 EASY_ABOVE = 5
 """A set that surely leaves more repetitions in reserve than this is not a hard set."""
-
-COMPOUND = (
-    "squat",
-    "lunge",
-    "hip hinge",
-    "hip thrust",
-    "horizontal push",
-    "vertical push",
-    "horizontal pull",
-    "vertical pull",
-)
-"""Movement patterns in which several joints share the work."""
 
 FAST_KINDS = ("plyometric", "ballistic")
 """Kinds of exercise done for speed. Their sets are counted, but never as hard sets."""

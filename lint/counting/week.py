@@ -12,7 +12,7 @@ TYPE_CHECKING = False
 if TYPE_CHECKING:
     from collections.abc import Callable
 
-    from ..model.sessions import Block
+    from ..model.sessions import Block, Phase
     from .header import ProgrammeHeader
     from .session_time import SessionTime
 
@@ -59,7 +59,7 @@ class Week(Tally):
         self.rehabilitation = _in_rehabilitation(self.programme, number)
 
     @property
-    def phase(self) -> str:
+    def phase(self) -> Phase:
         """The phase of its block, or else of the programme."""
         return self.block.phase or self.programme.phase
 

@@ -8,10 +8,14 @@ TYPE_CHECKING = False
 if TYPE_CHECKING:
     from collections.abc import Iterator
     from datetime import date
+    from typing import Literal
 
     from ..text.places import Place, Term
     from .athlete import Athlete
-    from .sessions import Block, Prescription, Session
+    from .sessions import Block, Phase, Prescription, Session
+
+    Goal = Literal["hypertrophy", "strength", "power", "muscular endurance", "general health", ""]
+    """What a programme is for, "" if it does not say. A test holds the schemas to the same words."""
 
 
 class Rehabilitation:
@@ -119,8 +123,8 @@ class Programme:
         self.place = place
         self.places: dict[str, Place] = {}
         self.members: tuple[Member, ...] = ()
-        self.goal = ""
-        self.phase = ""
+        self.goal: Goal = ""
+        self.phase: Phase = ""
         self.focus: tuple[Term, ...] = ()
         self.priority: tuple[Term, ...] = ()
         self.starts: date | None = None

@@ -21,6 +21,7 @@ from .values import (
     terms_of,
     text_of,
     whole_number,
+    word_of,
 )
 
 TYPE_CHECKING = False
@@ -96,8 +97,8 @@ class _ProgrammeReader(Reader):
         name = at.get("programme")
         programme = Programme(text_of(name), name.place if name else at.place)
         programme.places = _places(at, "goal", "phase", "starts")
-        programme.goal = text_of(at.get("goal"))
-        programme.phase = text_of(at.get("phase"))
+        programme.goal = word_of(at.get("goal"))
+        programme.phase = word_of(at.get("phase"))
         programme.focus = terms_of(at.get("focus"))
         programme.priority = terms_of(at.get("priority"))
         programme.note = text_of(at.get("note"))
@@ -194,7 +195,7 @@ class _ProgrammeReader(Reader):
         return tuple(blocks)
 
     def block(self, at: LocatedNode, block: Block, programme: Programme) -> Block:
-        block.phase = text_of(at.get("phase"))
+        block.phase = word_of(at.get("phase"))
         deload = at.get("deload")
         block.deload = deload is not None and deload.plain is True
         block.note = text_of(at.get("note"))

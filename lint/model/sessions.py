@@ -8,8 +8,13 @@ from ..text.places import Term
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
+    from typing import Literal
+
     from ..text.places import Place
     from .quantities import Load, Range, Reps, Tempo
+
+    Phase = Literal["build", "in-season", "taper", "test", "return", ""]
+    """What some weeks are for, "" if it is not said. A test holds the schemas to the same words."""
 
 
 class Slice:
@@ -286,7 +291,7 @@ class Block:
         self.place = place
         self.first = first
         self.weeks = weeks
-        self.phase = ""
+        self.phase: Phase = ""
         self.deload = False
         self.rotation: tuple[int, ...] = ()
         self.activities: tuple[Activity, ...] = ()

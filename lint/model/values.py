@@ -12,6 +12,7 @@ from . import quantities
 TYPE_CHECKING = False
 if TYPE_CHECKING:
     from collections.abc import Iterator
+    from typing import Any
 
     from ..findings.finding import Edit, Severity
     from ..syntax.tree import Node
@@ -130,6 +131,11 @@ class Reader:
 def text_of(at: LocatedNode | None) -> str:
     """The words of a single value; empty for anything else."""
     return "" if at is None else at.words
+
+
+def word_of(at: LocatedNode | None) -> Any:
+    """The same for a word of a list in the schema, typed as what takes it: one of the words of that list."""
+    return text_of(at)
 
 
 def term_of(at: LocatedNode) -> Term:

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections import Counter
 
 from ..body import catalogue, search, search_words
+from ..body.derive import CREDITS
 from ..body.mechanics import LONG, SHORT
 from ..wording.printable import safe
 from ..wording.words import counted_noun
@@ -245,7 +246,7 @@ def _page(exercise: Exercise, width: int, bold: bool) -> Iterator[str]:
     for label, words in rows:
         if words:
             yield from row(label, words, width, COLUMN)
-    for credit in ("direct", "indirect", "none"):
+    for credit in reversed(CREDITS):
         given = [one for one in profile.credits.values() if one.credit == credit]
         for index, words in enumerate(_reasons(exercise, given)):
             yield from row("" if index else credit, f"· {words}", width, COLUMN)

@@ -5,6 +5,7 @@ from __future__ import annotations
 import json
 
 from ..body import catalogue
+from ..findings.finding import SEVERITIES
 from ..version import VERSION
 from .sentences import statement
 
@@ -18,6 +19,7 @@ if TYPE_CHECKING:
 def review_json(review: Review) -> str:
     """The whole review as one JSON object."""
     found = [finding for one in review.files for finding in one.findings]
+    counts: dict[str, object] = {severity: review.count(severity) for severity in reversed(SEVERITIES)}
     whole = {
         "spotline": VERSION,
         "files": len(review.files),
@@ -26,10 +28,7 @@ def review_json(review: Review) -> str:
             _kept(one.finding, "waiver", one.waiver.reason) for file in review.files for one in file.waived
         ]
         + [_kept(finding, "record", "") for file in review.files for finding in file.known],
-        "summary": {
-            **{severity: review.count(severity) for severity in ("error", "warning", "note")},
-            "blocked": review.blocked,
-        },
+        "summary": {**counts, "blocked": review.blocked},
         "faults": [
             {"file": one.name, "rule": fault.rule, "fault": fault.words}
             for one in review.files

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from ..body import catalogue
+from ..findings.finding import SEVERITIES
 from ..wording.printable import safe
 from ..wording.words import counted_noun, listed, week_list
 
@@ -81,7 +82,7 @@ def closing(review: Review) -> str:
     files = ", ".join(counted_noun(number, word) for word, number in counts.items() if number)
     found = ", ".join(
         counted_noun(review.count(severity), severity)
-        for severity in ("error", "warning", "note")
+        for severity in reversed(SEVERITIES)
         if review.count(severity)
     )
     if not review.files:

@@ -3,10 +3,11 @@
 from __future__ import annotations
 
 from ..body import catalogue
+from ..body.catalogue import PATTERNS
 from ..counting.credits import FRACTIONAL
 from ..engine.registry import Rule
 from ..findings.finding import found
-from ..wording.words import plain
+from ..wording.words import near_names, plain
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -19,21 +20,6 @@ if TYPE_CHECKING:
     from ..findings.finding import DraftFinding
 
 FAMILY = "team"
-PATTERNS = (
-    "squat",
-    "lunge",
-    "hip hinge",
-    "hip thrust",
-    "horizontal push",
-    "vertical push",
-    "horizontal pull",
-    "vertical pull",
-    "carry",
-    "rotation",
-    "jump",
-    "throw",
-)
-"""Movement patterns of the catalogue."""
 
 
 def is_action(name: str) -> bool:
@@ -48,10 +34,7 @@ def is_known(name: str) -> bool:
 
 def near(name: str) -> list[str]:
     """The nearest names for which sets can be counted."""
-    from difflib import get_close_matches
-
-    names = [*PATTERNS, *catalogue.actions(), *catalogue.area_names()]
-    return get_close_matches(name, names, 2)
+    return near_names(name, [*PATTERNS, *catalogue.actions(), *catalogue.area_names()], 2)
 
 
 def team_rule(declared: dict[str, Any]) -> Rule:

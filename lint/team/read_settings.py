@@ -12,7 +12,7 @@ from ..findings.finding import SEVERITIES, Edit, Finding
 from ..model.check import checked
 from ..syntax.tree import Mapping, Scalar, Sequence
 from ..text.repository import is_inside, kind_of
-from ..wording.words import plain
+from ..wording.words import did_you_mean, near_names, plain
 from .presets import PRESETS
 from .settings import LIMIT_OPTION, LIMIT_RULE, Choices, Team
 
@@ -66,7 +66,7 @@ class _SettingsReader:
                 "error",
                 at.place,
                 counted,
-                change=f"Did you mean {' or '.join(near)}?" if near else "Correct it, or take it out.",
+                change=did_you_mean(near) or "Correct it, or take it out.",
                 where="team settings",
                 edits=tuple(Edit(at.place, word, f"write {word}") for word in near),
             )
@@ -148,7 +148,9 @@ class _SettingsReader:
     def rule(self, choices: Choices, name: str, entry: KeyValue) -> None:
         rule = self.rules.get(name)
         if rule is None:
-            self.say("rule-unknown", entry.key, f"There is no rule `{name}`.", _near(name, self.rules))
+            self.say(
+                "rule-unknown", entry.key, f"There is no rule `{name}`.", near_names(name, self.rules, 2)
+            )
             return
         if isinstance(entry.value, Scalar):
             _switch(choices, name, entry.value.text)
@@ -162,7 +164,7 @@ class _SettingsReader:
                 _switch(choices, name, held.value.text if isinstance(held.value, Scalar) else "")
             elif key not in known:
                 counted = f"The rule {name} has no limit `{key}`."
-                self.say("limit-unknown", held.key, counted, _near(key, known))
+                self.say("limit-unknown", held.key, counted, near_names(key, known, 2))
             else:
                 self.limit(choices, rule, known[key], held.value)
 
@@ -285,9 +287,3 @@ def _listed(node: Node) -> tuple[str, ...]:
     if not isinstance(node, Sequence):
         return ()
     return tuple(item.text for item in node.items if isinstance(item, Scalar))
-
-
-def _near(name: str, known: Iterable[str]) -> list[str]:
-    from difflib import get_close_matches
-
-    return get_close_matches(name, list(known), 2)

@@ -13,6 +13,7 @@ from datetime import date
 
 from ..findings.finding import Finding
 from ..syntax.tree import Mapping, Scalar, Sequence
+from ..wording.words import did_you_mean, near_names
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -96,10 +97,8 @@ def waive(
 
 def _against(waiver: Waiver, rules: set[str], today: date) -> Iterator[Finding]:
     if waiver.rule not in rules:
-        from difflib import get_close_matches
-
-        near = get_close_matches(waiver.rule, rules, 1)
-        hint = f"Did you mean {near[0]}?" if near else "Write the rule's name as the finding gives it."
+        near = near_names(waiver.rule, rules, 1)
+        hint = did_you_mean(near) or "Write the rule's name as the finding gives it."
         yield _said("waiver-rule-unknown", "error", waiver, f"There is no rule `{waiver.rule}`.", hint)
     elif waiver.until is not None and waiver.until < today:
         yield _said(

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
-    from collections.abc import Sequence
+    from collections.abc import Iterable, Sequence
 
 
 def listed(names: Sequence[str], last: str = "and") -> str:
@@ -28,15 +28,27 @@ def plain(number: float) -> str:
     return f"{number:.2f}".rstrip("0").rstrip(".")
 
 
-def counted_noun(number: int, word: str) -> str:
-    """A number with its noun: ``1 set``, ``3 sets``."""
-    return f"{number} {word}{'' if number == 1 else 's'}"
+def counted_noun(number: float | str, word: str) -> str:
+    """A number, which may already be in words, with its noun: ``1 set``, ``up to 12 sets``."""
+    words = number if isinstance(number, str) else plain(number)
+    return f"{words} {word}" if words == "1" else f"{words} {word}s"
 
 
 def sets_of(number: float | str) -> str:
     """A number of sets, which may already be in words: ``1 set``, ``12 sets``, ``up to 12 sets``."""
-    words = number if isinstance(number, str) else plain(number)
-    return f"{words} set" if words == "1" else f"{words} sets"
+    return counted_noun(number, "set")
+
+
+def near_names(name: str, known: Iterable[str], most: int) -> list[str]:
+    """The known names that are spelt most like a name that is none, the nearest first."""
+    from difflib import get_close_matches
+
+    return get_close_matches(name, list(known), most)
+
+
+def did_you_mean(near: Sequence[str]) -> str:
+    """``Did you mean a, b or c?``; empty where no name is near."""
+    return f"Did you mean {listed(near, 'or')}?" if near else ""
 
 
 UNITS = ("%", "h", "kg", "min", "s")

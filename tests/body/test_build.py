@@ -126,13 +126,21 @@ def changed(old, new):
             ENTRY + ENTRY.replace("hinge on a step", "another hinge"),
             "own.yaml:19: another hinge: step hinge also means hinge on a step (exercises/own.yaml:1)",
         ),
-        (changed("kind: dynamic", "kind: slow"), "own.yaml:4: hinge on a step: 'slow' is not one of"),
-        (changed("  level: novice\n", ""), "own.yaml:1: hinge on a step: 'level' is a required property"),
-        (changed("level:", "levle:"), "own.yaml:1: hinge on a step: "),
-        (changed("actions: [hip extension]", "actions: []"), "own.yaml:8: hinge on a step: "),
+        (changed("kind: dynamic", "kind: slow"), "own.yaml:4: hinge on a step: kind: 'slow' is not one of"),
+        (changed("  level: novice\n", ""), "own.yaml:1: hinge on a step: level is missing: add it"),
+        (changed("level:", "levle:"), "own.yaml:12: hinge on a step: levle is no key here: write level"),
+        (
+            changed("level:", "reps: 5\n  level:"),
+            "own.yaml:12: hinge on a step: reps is no key here: take it out",
+        ),
+        (
+            changed("  level:", "  axial: low\n  level:"),
+            "own.yaml:12: hinge on a step: axial stands here a second time: take it out",
+        ),
+        (changed("actions: [hip extension]", "actions: []"), "own.yaml:8: hinge on a step: actions: []"),
         (
             changed("hands: true", "hands: yes please"),
-            "own.yaml:15: hinge on a step: 'yes please' is not of type 'boolean'",
+            "own.yaml:15: hinge on a step: hands: 'yes please' is not of type 'boolean'",
         ),
     ],
 )
@@ -140,6 +148,46 @@ def test_faults_of_an_entry_are_told_by_file_and_line(folder, entry, fault):
     found = faults(folder, entry)
     assert len(found) >= 1
     assert any(f"exercises/{fault}" in one for one in found), found
+
+
+def test_all_keys_at_fault_are_told_at_once(folder):
+    entry = """\
+- name: hinge on a step
+  also: step hinge
+  implement: barbells
+  kind: dynamic
+  stnace: standing
+  unilateral: false
+  unilateral: true
+  asists: [trunk extension]
+  path: {hip: [90, 0], knees: 15, ankel: 0}
+  axial: moderate
+  sets: 3
+  easier: []
+  harder: []
+  credit: {soleus: {as: some, becuase: a test}, gastrocnemius: none}
+"""
+    heads = [one.partition(": hinge on a step: ") for one in faults(folder, entry)]
+    assert [(head.rpartition(":")[2], words) for head, _, words in heads] == [
+        ("1", "actions is missing: add it"),
+        ("1", "capacity is missing: add it"),
+        ("1", "hands is missing: add it"),
+        ("1", "level is missing: add it"),
+        ("1", "station is missing: add it"),
+        ("2", "also: 'step hinge' is not of type 'array'"),
+        ("3", heads[6][2]),
+        ("5", "stnace is no key here: write stance"),
+        ("7", "unilateral stands here a second time: take it out"),
+        ("8", "asists is no key here: write assists"),
+        ("9", "ankel is no key here: write ankle"),
+        ("9", "knees is no key here: write knee"),
+        ("11", "sets is no key here: take it out"),
+        ("14", "as: 'some' is not one of ['direct', 'indirect', 'none']"),
+        ("14", "becuase is no key here: write because"),
+        ("14", "gastrocnemius: 'none' is not of type 'object'"),
+    ]
+    assert heads[6][2].startswith("implement: 'barbells' is not one of ['barbell', 'trap bar', ")
+    assert {head.rpartition(":")[0] for head, _, _ in heads} == {"exercises/own.yaml"}
 
 
 @pytest.mark.parametrize(
@@ -187,7 +235,20 @@ def test_faults_of_an_entry_are_told_by_file_and_line(folder, entry, fault):
             "knee extending is no joint action",
         ),
         ("sources", "- id: kubo-2019", "- id: maeo-2021", "maeo-2021 stands already at sources.yaml"),
-        ("sources", "grade: V2", "grade: V3", "'V3' is not one of"),
+        ("sources", "grade: V2", "grade: V3", "grade: 'V3' is not one of"),
+        (
+            "muscles",
+            "role: minor, because:",
+            "role: minor, becuase:",
+            "becuase is no key here: write because",
+        ),
+        (
+            "areas",
+            "{name: shins, also: [shin, dorsiflexors]}",
+            "{name: shins}",
+            "shins: also or of is missing: add one",
+        ),
+        ("mechanics", "least:", "laest:", "laest is no key here: write least"),
     ],
 )
 def test_faults_of_the_tables_are_told_by_file_and_line(folder, table, old, new, fault):
@@ -209,7 +270,6 @@ def test_an_alias_that_two_exercises_share_names_both_places(folder):
     [
         ("name: bench\n", "own.yaml:1: a list of entries is wanted"),
         ("- bench\n", "own.yaml:1: an entry with keys is wanted"),
-        ("- name: bench\n  name: squat\n", "own.yaml:2: name stands twice in one entry"),
     ],
 )
 def test_files_of_the_wrong_shape(folder, text, words):

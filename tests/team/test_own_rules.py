@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import json
 import os
 import subprocess
 import sys
@@ -11,11 +10,9 @@ from pathlib import Path
 
 import pytest
 
-from spotline import schema as schemas
 from spotline.lint import api
 from spotline.lint.engine.time_limit import TookTooLongError, within
 from spotline.lint.project.results import FileReview, Review
-from spotline.lint.team.own_rules import PATTERNS
 from spotline.lint.text.places import Text
 
 PLAN = """\
@@ -158,12 +155,6 @@ def test_two_of_one_name_are_refused(reviewed: Callable[..., Review]) -> None:
         PLAN.format(goal="power", hinges="1", curls="1"), {"spotline.yaml": f"team rules:\n{one}{one}"}
     )
     assert [finding.rule for finding in result.files[-1].findings] == ["rule-twice"]
-
-
-def test_patterns_are_those_of_the_catalogue() -> None:
-    path = Path(schemas.__file__).parent / "body-exercises.json"
-    entry = json.loads(path.read_text(encoding="utf-8"))["items"]["properties"]
-    assert set(PATTERNS) == set(entry["pattern"]["enum"])
 
 
 MODULE = """\

@@ -6,10 +6,11 @@ from bisect import bisect_left
 from functools import cache, lru_cache
 
 from ...body import catalogue
+from ...body.derive import INDIRECT
 from ...body.known import CATALOGUE
 from ...body.names import fold, words
 from ...body.search import works
-from ...body.search_words import ACTION, AREA, INDIRECT, LENGTH, ONE_SIDE, PATTERN, SIDES, phrases
+from ...body.search_words import ACTION, AREA, LENGTH, ONE_SIDE, PATTERN, SIDES, phrases
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:

@@ -13,7 +13,6 @@ from ...findings.finding import SEVERITIES
 from ...model import quantities
 from ...project.discovery import searched
 from ...reporters.exercises_text import gathered
-from ...team.own_rules import PATTERNS
 from ...team.read_settings import COUNT_OPTION, shown
 from ...text import repository
 from ...wording.words import plain
@@ -225,7 +224,7 @@ class NamesInScope:
     def actions_and_patterns(self) -> Iterator[Offer]:
         """What sets can be counted in."""
         yield from self.actions()
-        for name in PATTERNS:
+        for name in catalogue.PATTERNS:
             yield Offer(name, "value", "movement pattern")
 
     def counted(self) -> Iterator[Offer]:

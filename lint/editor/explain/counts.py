@@ -7,7 +7,7 @@ from functools import cache
 from ...body import catalogue
 from ...counting.credits import DIRECT, credits_of
 from ...model.naming import day_name
-from ...wording.words import first_of, listed, sets_of
+from ...wording.words import counted_noun, first_of, listed, sets_of
 from .markdown import Statement, bullets, md, minutes, paragraphs, several, table
 
 TYPE_CHECKING = False
@@ -111,7 +111,7 @@ def session_in_short(visit: Visit) -> str:
 
 def of_week(week: Week) -> str:
     """A week: sessions, minutes and sets."""
-    sessions = "1 session" if len(week.visits) == 1 else f"{len(week.visits)} sessions"
+    sessions = counted_noun(len(week.visits), "session")
     return (
         f"**{sets_of(str(week.all_sets()))}** in {sessions}, {minutes(week.time().total)}: {in_words(week)}"
     )

@@ -9,7 +9,7 @@ from math import ceil
 
 from ...body import catalogue, curves
 from ...model.quantities import Range
-from ...wording.words import plain
+from ...wording.words import counted_noun, plain
 from .markdown import md, paragraphs, rounded, time
 
 TYPE_CHECKING = False
@@ -224,8 +224,7 @@ def in_one_go(entry: SetGroup) -> bool:
 
 
 def _reps(span: Range) -> str:
-    words = rounded(span)
-    return f"{words} repetition{'' if words == '1' else 's'}"
+    return counted_noun(rounded(span), "repetition")
 
 
 def _reserve(reserve: Range | None) -> str:

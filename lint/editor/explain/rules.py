@@ -2,15 +2,13 @@
 
 from __future__ import annotations
 
-from difflib import get_close_matches
-
 from ...body import catalogue
 from ...engine.limits import PRESET, TEAM
 from ...engine.registry import all_rules
 from ...engine.rule_page import Page
 from ...reporters.rules_text import GRADES, LOOKS_AT
 from ...team.read_settings import shown
-from ...wording.words import listed
+from ...wording.words import listed, near_names
 from .markdown import bullets, md, paragraphs
 
 TYPE_CHECKING = False
@@ -28,7 +26,7 @@ def rule_markdown(name: str, team: Team) -> str:
     rule = rules.get(name)
     if rule is not None:
         return page(rule, team)
-    near = get_close_matches(name, rules, 3)
+    near = near_names(name, rules, 3)
     offered = f" Nearest: {listed(near)}." if near else ""
     return f"**{md(name)}** is no rule of spotline or the team; checks of reading have no page.{offered}"
 

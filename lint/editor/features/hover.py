@@ -10,7 +10,7 @@ from ...body.known import Known
 from ...model import quantities
 from ...model.naming import line_name
 from ...team.waivers import MARK
-from ...wording.words import listed, plain, week_list
+from ...wording.words import counted_noun, listed, plain, week_list
 from ..caret.schema_text import described
 from ..caret.tree_path import MappedReading, path_at
 from ..documents.answers import Hover
@@ -379,7 +379,7 @@ class _Page:
         ledger = self.standing.ledgers[0]
         if ledger.programme.starts is None or ledger.ends is None:
             return ""
-        weeks = f"{len(ledger.weeks)} week{'' if len(ledger.weeks) == 1 else 's'}"
+        weeks = counted_noun(len(ledger.weeks), "week")
         return f"{_day(ledger.programme.starts)}; {weeks} end on {_day(ledger.ends)}."
 
     def event(self) -> str:

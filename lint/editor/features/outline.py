@@ -87,7 +87,7 @@ class _Outline:
             if isinstance(block, Mapping):
                 weeks = block.entries.get("weeks")
                 number = _written(weeks.value) if weeks else ""
-                detail = f"{number} week{'' if number == '1' else 's'}" if number else ""
+                detail = counted_noun(number, "week") if number else ""
                 yield from _made(
                     self.symbol(block, block, "name", "block", self.parts(block, root), detail=detail)
                 )
