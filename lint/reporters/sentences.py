@@ -3,8 +3,7 @@
 from __future__ import annotations
 
 from ..body import catalogue
-from ..wording.printable import safe
-from ..wording.words import counted_noun, week_list
+from ..wording.words import counted_noun, safe, week_list
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -75,9 +74,9 @@ def closing(review: Review) -> str:
     }
     files = ", ".join(counted_noun(number, word) for word, number in counts.items() if number)
     found = ", ".join(
-        counted_noun(review.count(severity), severity)
+        counted_noun(number, severity)
         for severity in ("error", "warning", "note")
-        if review.count(severity)
+        if (number := review.count(severity))
     )
     if not review.files:
         return "Nothing to review: no programme or athlete file found."
