@@ -1,4 +1,4 @@
-"""Prints how long a review takes: cold beside bare Python, many files in one run, and stage by stage.
+"""Prints how long a review takes: cold beside bare Python, many files in one run, stage by stage; and the catalogue.
 
     python tests/benchmark.py
 
@@ -17,9 +17,10 @@ from collections.abc import Callable
 from datetime import date
 from functools import partial
 from itertools import pairwise
-from statistics import median
+from statistics import median, quantiles
 from time import perf_counter
 
+from spotline.lint.body import catalogue
 from spotline.lint.counting.ledger import Ledger
 from spotline.lint.engine import registry
 from spotline.lint.engine.registry import Rule
@@ -47,6 +48,8 @@ SESSIONS = {
     "thursday": ("stiff-leg deadlift", "overhead press", "lat pulldown", "leg extension", "barbell curl"),
     "saturday": ("leg press", "dumbbell fly", "face pull", "lying leg curl", "cable pushdown"),
 }
+
+ONE_EXERCISE = "from spotline.lint.body import catalogue; catalogue.exercise('deadlift')"
 
 LINE = """\
           - exercise: {exercise}
@@ -119,6 +122,7 @@ def cold(folder: str, command: str) -> None:
         {
             "bare Python": process(folder, sys.executable, "-c", "pass"),
             "Python and the YAML library": process(folder, sys.executable, "-c", "import yaml"),
+            "Python and one exercise": process(folder, sys.executable, "-c", ONE_EXERCISE),
             "review of one file of 60 lines": process(folder, command, "review", "--as", "lines", "--", one),
         },
         COLD_RUNS,
@@ -138,6 +142,14 @@ def many(folder: str, command: str) -> None:
     print(f"{MANY_FILES} files of 60 lines in one run, median of {MANY_RUNS}")
     print(f"  the whole run{taken:27.0f} ms")
     print(f"  one file     {taken / MANY_FILES:27.2f} ms")
+
+
+def profiles() -> None:
+    catalogue.anatomy()
+    taken = [timed(exercise.profile) * 1000 for exercise in catalogue.exercises()]
+    print(f"What one exercise trains, worked out anew, of {len(taken)}")
+    print(f"  median {median(taken):33.0f} µs")
+    print(f"  nine in ten take no more than {quantiles(taken, n=10)[-1]:10.0f} µs")
 
 
 def no_athlete(term: object) -> Finding:
@@ -183,6 +195,7 @@ def main() -> None:
     with tempfile.TemporaryDirectory() as folder:
         cold(folder, command)
         many(folder, command)
+        profiles()
         stages(folder)
 
 

@@ -1,4 +1,4 @@
-"""Prints how long the editor waits: from a change to its findings, and from the start to the first findings.
+"""Prints how long the editor waits: from a change to its findings, from a question to its answer, from the start on.
 
     python tests/benchmark_editor.py [--rounds 60] [--starts 15]
 
@@ -17,6 +17,7 @@ import sys
 import sysconfig
 import tempfile
 from collections.abc import Iterator
+from functools import partial
 from itertools import cycle
 from pathlib import Path
 from statistics import median, quantiles
@@ -24,7 +25,7 @@ from time import perf_counter
 
 import yaml
 
-from spotline.tests.benchmark import programme
+from spotline.tests.benchmark import programme, timed
 from spotline.tests.editor.edits import change
 from spotline.tests.editor.talk import Talk
 
@@ -111,6 +112,38 @@ def changes(lines: int, kind: str, rounds: int) -> Times:
     return {name: taken[10:] for name, taken in times.items()}
 
 
+ASKED = {
+    "an exercise": "          - exercise: |\n",
+    "a key": "          - exercise: dip\n            |\n",
+    "a waiver": "# spotline: waive |\n",
+}
+"""What is written below the text where proposals are asked for, at the bar."""
+
+
+def answers(lines: int, rounds: int) -> Times:
+    """Milliseconds from a question to its answer: proposals in several places, and the hints of the whole text."""
+    text = programme(lines)
+    times: Times = {}
+    with tempfile.TemporaryDirectory() as folder:
+        (Path(folder) / ".git").mkdir()
+        with Talk(Path(folder)) as talk:
+            talk.greet()
+            for number, (name, line) in enumerate(ASKED.items()):
+                uri = talk.uri(f"{number}.programme.yaml")
+                talk.open(uri, text + line.replace("|", ""))
+                talk.findings(uri, 1)
+                above, _, before = (text + line).partition("|")[0].rpartition("\n")
+                caret = {"line": above.count("\n") + 1, "character": len(before)}
+                asked = {"textDocument": {"uri": uri}, "position": caret}
+                ask = partial(talk.ask, "textDocument/completion", asked)
+                times[name] = [timed(ask) for _ in range(rounds + 1)]
+            whole = {"start": {"line": 0, "character": 0}, "end": {"line": lines, "character": 0}}
+            ask = partial(talk.ask, "textDocument/inlayHint", {"textDocument": {"uri": uri}, "range": whole})
+            times["hints"] = [timed(ask) for _ in range(rounds + 1)]
+            assert talk.bid_farewell() == 0, talk.log()
+    return {name: taken[1:] for name, taken in times.items()}
+
+
 def first_findings(folder: Path, text: str) -> float:
     """Milliseconds from the start of the server to the first findings of a text that is opened at once."""
     start = perf_counter()
@@ -173,6 +206,11 @@ def main() -> None:
                 f"  {lines:>5}  {kind:<9}{shown}   {f'<= {LIMIT:g}' if kind == 'a number' else ''}".rstrip()
             )
             gc.collect()
+    print(f"From a question to its answer, {chosen.rounds} rounds, ms")
+    print("  lines  asked for    median     p95")
+    for lines in LINES:
+        for name, taken in answers(lines, chosen.rounds).items():
+            print(f"  {lines:>5}  {name:<11}{median(taken):8.2f}{p95(taken):8.2f}")
     times = starts(chosen.starts)
     print(
         f"From the start to the first findings, 60 lines, {chosen.starts} rounds, ms (bare: answer to initialize)"

@@ -8,11 +8,19 @@ from itertools import count
 from pathlib import Path
 
 import pytest
+from hypothesis import HealthCheck, settings
 
 from spotline.lint.counting.ledger import Ledger
 from spotline.lint.findings.finding import Finding
 from spotline.lint.project.results import Review
 from spotline.lint.project.review import review
+
+settings.register_profile(
+    "by no clock",
+    deadline=None,
+    suppress_health_check=[HealthCheck.too_slow, HealthCheck.function_scoped_fixture],
+)
+settings.load_profile("by no clock")
 
 TODAY = date(2026, 1, 5)
 """A Monday."""

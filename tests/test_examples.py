@@ -11,7 +11,6 @@ from pathlib import Path
 
 import pytest
 
-from spotline.lint.engine.registry import all_rules
 from spotline.lint.project.results import Review
 from spotline.lint.project.review import review
 
@@ -147,12 +146,3 @@ def test_a_hand_written_lower_body_programme_lacks_a_curl_until_it_has_one(
         assert finding.place.excerpt == "stiff-leg deadlift"
         assert "short head of biceps femoris" in finding.wanted
         assert finding.weeks == (1, 2, 3, 4, 5, 6)
-
-
-def test_the_readme_lists_every_rule_as_it_is() -> None:
-    readme = (ROOT / "README.md").read_text(encoding="utf-8")
-    rows = [
-        f"| `{rule.name}` | {rule.severity} | {rule.page.splitlines()[0].rstrip('.')} |"
-        for rule in all_rules()
-    ]
-    assert "\n".join(rows) in readme

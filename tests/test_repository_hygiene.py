@@ -11,6 +11,7 @@ from graphlib import TopologicalSorter
 from pathlib import Path
 
 import pytest
+from hypothesis import HealthCheck, settings
 
 ROOT = Path(__file__).parent.parent
 
@@ -253,6 +254,58 @@ def test_no_test_can_be_skipped() -> None:
 )
 def test_a_way_out_is_found(code: str) -> None:
     assert ways_out(code)
+
+
+CLOCK = re.compile(
+    r"\b(?:perf_counter|monotonic|process_time|thread_time|time_ns|timeit|getrusage|clock_gettime)(?:_ns)?\b"
+    r"|\bimport time\b|\btime\.time\b|\b(?:date\.today|datetime\.(?:now|today|utcnow))\b"
+)
+
+MAY_READ_A_CLOCK = {
+    "tests/benchmark.py",
+    "tests/benchmark_editor.py",
+    "tests/mutation.py",
+    "tests/editor/sameness.py",
+    "tests/editor/talk.py",
+    "tests/test_repository_hygiene.py",
+}
+"""Commands that measure, and clients that give up waiting for a server that says no more. And what names clocks."""
+
+
+def collected() -> list[str]:
+    """The code below `tests` that the README's command runs, or that such code calls."""
+    return [name for name in tracked() if re.match(r"tests/(?!system/).*\.py$", name)]
+
+
+def test_no_test_reads_a_clock() -> None:
+    found = {name: CLOCK.findall(text_of(name)) for name in collected() if name not in MAY_READ_A_CLOCK}
+    assert {name: words for name, words in found.items() if words} == {}
+    assert set(collected()) >= MAY_READ_A_CLOCK
+
+
+@pytest.mark.parametrize(
+    "code",
+    [
+        "start = perf_counter()",
+        "from time import monotonic_ns",
+        "import time, json",
+        "'-c', 'import time'",
+        "date.today()",
+    ],
+)
+def test_a_clock_is_found(code: str) -> None:
+    assert CLOCK.search(code)
+
+
+@pytest.mark.parametrize("code", ["the clock", "timeout=60", "today: date", "session_time", "import timed"])
+def test_other_words_are_no_clock(code: str) -> None:
+    assert not CLOCK.search(code)
+
+
+def test_no_property_is_given_up_for_taking_long() -> None:
+    """What the library that draws examples measures by default: the time of each, and that of drawing them."""
+    assert settings.default.deadline is None
+    assert HealthCheck.too_slow in settings.default.suppress_health_check
 
 
 # What the reader meets first

@@ -2,8 +2,8 @@
 
 from __future__ import annotations
 
-from ..wording.printable import safe
-from .layout import row, strong
+from ..wording.words import safe
+from .layout import bold, row, strong, terminal_width
 from .sentences import closing, counted, ground
 
 TYPE_CHECKING = False
@@ -15,6 +15,11 @@ if TYPE_CHECKING:
 
 MOST_LINES = 12
 """Counted lines that a card lists before it only says how many more there are."""
+
+
+def report(review: Review) -> None:
+    """Prints the cards and the closing line, as wide as the terminal."""
+    print("\n".join(cards(review, terminal_width(), bold=bold())))
 
 
 def cards(review: Review, width: int, *, bold: bool) -> Iterator[str]:

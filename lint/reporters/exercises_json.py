@@ -15,6 +15,11 @@ if TYPE_CHECKING:
     from ..body.search_words import QueryPart
 
 
+def report(answer: Answer) -> None:
+    """Prints it."""
+    print(exercises_json(answer))
+
+
 def exercises_json(answer: Answer) -> str:
     """The whole answer as one JSON object: every exercise that fits, not only the first of them."""
     whole = {

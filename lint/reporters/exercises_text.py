@@ -7,9 +7,8 @@ from collections import Counter
 from ..body import catalogue, search, search_words
 from ..body.derive import CREDITS
 from ..body.mechanics import LONG, SHORT
-from ..wording.printable import safe
-from ..wording.words import counted_noun
-from .layout import paragraph, row, strong
+from ..wording.words import counted_noun, safe
+from .layout import bold, paragraph, row, strong, terminal_width
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -30,6 +29,11 @@ MOST_NAMES = 8
 """Names that the page of one exercise gives of others that its words might mean."""
 
 ASK = "spotline exercises hamstrings long dumbbell"
+
+
+def report(answer: Answer) -> None:
+    """Prints an answer, as wide as the terminal."""
+    print("\n".join(exercises_text(answer, terminal_width(), bold=bold())))
 
 
 def exercises_text(answer: Answer, width: int, *, bold: bool) -> Iterator[str]:

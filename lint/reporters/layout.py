@@ -2,9 +2,11 @@
 
 from __future__ import annotations
 
+import os
+import sys
 from textwrap import wrap
 
-from ..wording.printable import safe
+from ..wording.words import safe
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -26,6 +28,18 @@ def row(label: str, words: str, width: int, column: int = LABEL) -> Iterator[str
 def paragraph(words: str, width: int) -> Iterator[str]:
     """The lines of words over the whole width."""
     yield from wrap(safe(words), max(width, 30), break_on_hyphens=False)
+
+
+def terminal_width() -> int:
+    """Columns to write in."""
+    import shutil
+
+    return min(shutil.get_terminal_size((96, 24)).columns, 110)
+
+
+def bold() -> bool:
+    """Whether the terminal shows bold words."""
+    return sys.stdout.isatty() and not os.environ.get("NO_COLOR")
 
 
 def strong(words: str, bold: bool) -> str:

@@ -2,14 +2,24 @@
 
 from __future__ import annotations
 
-from ..wording.printable import safe
-from .sentences import sentence
+import sys
+
+from ..wording.words import safe
+from .sentences import closing, sentence
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
     from collections.abc import Iterator
 
     from ..project.results import Review
+
+
+def report(review: Review) -> None:
+    """Prints the lines, and the closing line where it is not taken for one of them."""
+    for line in lines(review):
+        print(line)
+    sys.stdout.flush()
+    print(closing(review), file=sys.stderr)
 
 
 def lines(review: Review) -> Iterator[str]:

@@ -16,6 +16,11 @@ if TYPE_CHECKING:
     from ..text.places import Place
 
 
+def report(review: Review) -> None:
+    """Prints it."""
+    print(review_json(review))
+
+
 def review_json(review: Review) -> str:
     """The whole review as one JSON object."""
     found = [finding for one in review.files for finding in one.findings]

@@ -12,6 +12,11 @@ if TYPE_CHECKING:
     from ..engine.registry import Rule
 
 
+def report(rules: list[Rule], named: bool) -> None:
+    """Prints them, in full whether they are ``named`` or not."""
+    print(rules_json(rules))
+
+
 def rules_json(rules: list[Rule]) -> str:
     """The rules as one JSON object."""
     return json.dumps({"rules": [_rule(rule) for rule in rules]}, indent=2, ensure_ascii=True)

@@ -5,7 +5,7 @@ from __future__ import annotations
 from ..body import catalogue
 from ..engine.rule_page import Page
 from ..team.read_settings import shown
-from .layout import paragraph, row, strong
+from .layout import bold, paragraph, row, strong, terminal_width
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -30,6 +30,15 @@ LOOKS_AT = {
     "session": "each session",
     "prescription": "each line of a session",
 }
+
+
+def report(rules: list[Rule], named: bool) -> None:
+    """Prints the pages of rules that are ``named``, else the list of all, as wide as the terminal."""
+    width = terminal_width()
+    if named:
+        print("\n".join(line for rule in rules for line in rule_text(rule, width, bold=bold())))
+    else:
+        print("\n".join(rules_list(rules, width, bold=bold())))
 
 
 def rules_list(rules: list[Rule], width: int, *, bold: bool) -> Iterator[str]:

@@ -4,8 +4,7 @@ from __future__ import annotations
 
 from ..body import catalogue
 from ..findings.finding import SEVERITIES
-from ..wording.printable import safe
-from ..wording.words import counted_noun, listed, week_list
+from ..wording.words import counted_noun, listed, safe, week_list
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -81,9 +80,9 @@ def closing(review: Review) -> str:
     }
     files = ", ".join(counted_noun(number, word) for word, number in counts.items() if number)
     found = ", ".join(
-        counted_noun(review.count(severity), severity)
+        counted_noun(number, severity)
         for severity in reversed(SEVERITIES)
-        if review.count(severity)
+        if (number := review.count(severity))
     )
     if not review.files:
         return "Nothing to review: no programme or athlete file found."

@@ -1,10 +1,13 @@
-"""Wording that all messages share: numbers, plurals, lists, weeks."""
+"""Wording that all messages share: numbers, plurals, lists, weeks; and text that is safe to print."""
 
 from __future__ import annotations
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
     from collections.abc import Iterable, Sequence
+
+_HIDDEN = {0x2028, 0x2029, 0xFEFF, 0x061C, 0x200E, 0x200F, *range(0x202A, 0x202F), *range(0x2066, 0x206A)}
+"""Line separators, byte order mark and direction marks: characters that forge what a reader sees."""
 
 
 def listed(names: Sequence[str], last: str = "and") -> str:
@@ -124,3 +127,12 @@ def says(words: Sequence[str], *texts: str) -> bool:
 
 def _letters(text: str) -> str:
     return "".join(letter if letter.isalnum() else " " for letter in text.casefold())
+
+
+def safe(words: str) -> str:
+    """Text without what could steer a terminal, forge a line or turn its direction: those are spelled out."""
+    if words.isascii() and words.isprintable():
+        return words
+    return "".join(
+        char if char.isprintable() and ord(char) not in _HIDDEN else f"\\u{ord(char):04x}" for char in words
+    )

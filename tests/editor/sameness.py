@@ -30,7 +30,7 @@ from spotline.lint.findings.finding import Finding
 from spotline.lint.project.review import review
 from spotline.lint.reporters.sentences import ground, sentence_by_the_line
 from spotline.lint.text.places import Place
-from spotline.lint.wording.printable import safe
+from spotline.lint.wording.words import safe
 
 from . import edits
 from .talk import Encoding, Json, SilenceError, Talk

@@ -2,15 +2,13 @@
 
 from __future__ import annotations
 
-import gc
 import os
 import re
-import time
 from collections.abc import Callable
 from pathlib import Path
 
 import pytest
-from hypothesis import HealthCheck, given, settings
+from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from spotline.lint.body import catalogue, equipment
@@ -23,6 +21,7 @@ from spotline.lint.project.results import FileReview
 from spotline.lint.project.review import review_on
 from spotline.lint.project.workspace import Workspace
 from spotline.lint.text.places import Text
+from spotline.tests.steps import growth, steps
 
 from .test_context import WRITTEN
 
@@ -763,7 +762,7 @@ TEXTS = {
 }
 
 
-@settings(max_examples=150, deadline=None, suppress_health_check=[HealthCheck.function_scoped_fixture])
+@settings(max_examples=150)
 @given(data=st.data())
 def test_no_text_makes_it_fail(any_room: Room, data: st.DataObject) -> None:
     name = data.draw(st.sampled_from(sorted(TEXTS)))
@@ -786,61 +785,45 @@ def test_no_text_makes_it_fail(any_room: Room, data: st.DataObject) -> None:
             assert "\n" not in one.insert
 
 
-def quickest(ask: Callable[[], object], times: int = 20) -> float:
-    """Milliseconds that something takes at its best; garbage is collected between times, as the server does."""
-    taken = []
-    gc.disable()
-    for _ in range(times):
-        start = time.perf_counter()
-        ask()
-        taken.append(time.perf_counter() - start)
-    gc.enable()
-    return min(taken) * 1000
-
-
-def slowness() -> float:
-    """How much slower this machine is just now than one that adds 100,000 numbers up in 3 ms; 1 at least."""
-
-    def add() -> None:
-        total = 0
-        for number in range(100_000):
-            total += number
-
-    return max(1.0, quickest(add) / 3)
-
-
-LONG = PLAN + "".join(
-    f"  - session: S{number}\n    exercises:\n"
-    + "      - {exercise: dip, sets: 3, reps: 8, rir: 2, rest: 2 min}\n" * 10
-    for number in range(250)
-)
-"""A programme of 3,000 lines."""
+def longer(sessions: int) -> str:
+    """The plan with some sessions more, of 12 lines each."""
+    return PLAN + "".join(
+        f"  - session: S{number}\n    exercises:\n"
+        + "      - {exercise: dip, sets: 3, reps: 8, rir: 2, rest: 2 min}\n" * 10
+        for number in range(sessions)
+    )
 
 
 ASKED = [
-    # a line with the caret, and the milliseconds in which proposals must be there
-    ("      - {exercise: |, sets: 3}\n", 10),
-    ("      - exercise: dip\n        |\n", 3),
-    ("# spotline: waive |", 3),
-    ("goal: |", 3),
-    ("      - {exercise: hamstring long|, sets: 3}\n", 10),
-    ("      - {exercise: b|, sets: 3}\n", 10),
-    ("      - {exercise: dip, load: |}\n", 3),
-    ("  - session: B\n    day: |", 3),
-    ("focus: [|", 3),
+    # a line with the caret, and a third more steps than proposals take there
+    ("      - {exercise: |, sets: 3}\n", 40_000),
+    ("      - exercise: dip\n        |\n", 27_000),
+    ("# spotline: waive |", 6_000),
+    ("goal: |", 2_000),
+    ("      - {exercise: hamstring long|, sets: 3}\n", 85_000),
+    ("      - {exercise: b|, sets: 3}\n", 85_000),
+    ("      - {exercise: dip, load: |}\n", 4_500),
+    ("  - session: B\n    day: |", 3_000),
+    ("focus: [|", 10_000),
 ]
 
 
-@pytest.mark.parametrize(
-    ("plan", "line", "most"),
-    [*((PLAN, *asked) for asked in ASKED), *((LONG, *asked) for asked in ASKED[:3])],
-    ids=[f"{'short' if number < len(ASKED) else '3000 lines'} {number}" for number in range(len(ASKED) + 3)],
-)
-def test_it_is_quick(any_room: Room, plan: str, line: str, most: float) -> None:
-    before, after = (plan + line).split("|", 1)
+@pytest.mark.parametrize(("line", "most"), ASKED)
+def test_it_takes_few_steps(any_room: Room, line: str, most: int) -> None:
+    before, after = (PLAN + line).split("|", 1)
     view = any_room.view(before + after)
     assert complete(view, len(before))
-    assert quickest(lambda: complete(view, len(before))) < most * slowness()
+    assert steps(lambda: complete(view, len(before))) < most
+
+
+@pytest.mark.parametrize("line", [line for line, _ in ASKED[:3]])
+def test_its_steps_grow_with_the_text_and_no_faster(any_room: Room, line: str) -> None:
+    def asking(sessions: int) -> Callable[[], object]:
+        before, after = (longer(sessions) + line).split("|", 1)
+        view = any_room.view(before + after)
+        return lambda: complete(view, len(before))
+
+    assert growth(asking, 40) < 2.1
 
 
 # The search behind it

@@ -6,7 +6,7 @@ from collections.abc import Callable
 from pathlib import Path
 
 import pytest
-from hypothesis import HealthCheck, given, settings
+from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from spotline.lint.editor.documents.answers import Symbol
@@ -63,7 +63,7 @@ def look(view: View, offset: int) -> None:
         assert week_table(ledger, len(ledger.weeks)).startswith("### Week")
 
 
-@settings(max_examples=300, deadline=None, suppress_health_check=[HealthCheck.function_scoped_fixture])
+@settings(max_examples=300)
 @given(change=broken(), places=st.lists(st.integers(0, 10_000), min_size=8, max_size=8))
 def test_broken_texts(example: Open, change: tuple[str, str], places: list[int]) -> None:
     name, text = change

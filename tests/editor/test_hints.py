@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import time
 from collections.abc import Callable
 
 import pytest
@@ -10,6 +9,7 @@ import pytest
 from spotline.lint.editor.documents.answers import Hint
 from spotline.lint.editor.documents.view import View
 from spotline.lint.editor.features.hints import hints
+from spotline.tests.steps import growth, steps
 
 Open = Callable[..., View]
 
@@ -245,8 +245,8 @@ def test_a_text_that_was_never_readable_has_none(opened: Open) -> None:
     assert all_of(opened("name: A\n", name="a.athlete.yaml")) == []
 
 
-def test_hints_take_few_milliseconds(opened: Open) -> None:
-    """A programme of 400 lines in under 5 ms once its weeks are counted; ten times that where a machine is busy."""
+def long(opened: Open, sessions: int) -> View:
+    """A programme of eight weeks, of 30 lines a session."""
     lines = "".join(
         f"      - exercise: {name}\n        sets: {{1-4: 3, 5-8: 4}}\n        reps: 5-8\n        load: {{1-4: 75 %, 5-8: 80 %}}\n"
         for name in (
@@ -258,17 +258,19 @@ def test_hints_take_few_milliseconds(opened: Open) -> None:
             "barbell curl",
             "deadlift",
         )
-        * 2
     )
-    sessions = "".join(f"  - session: S{day}\n    day: {day}\n    exercises:\n{lines}" for day in range(1, 8))
-    view = opened(
-        f"programme: Long\nathlete: {{name: A, best lifts: {{back squat: 100 kg}}}}\nweeks: 8\nsessions:\n{sessions}"
-    )
-    assert view.text.position(len(view.text.content))[0] > 400
-    all_of(view)
-    took = []
-    for _ in range(7):
-        begun = time.perf_counter()
-        all_of(view)
-        took.append(time.perf_counter() - begun)
-    assert min(took) < 0.05
+    head = "programme: Long\nathlete: {name: A, best lifts: {back squat: 100 kg}}\nweeks: 8\nsessions:\n"
+    return opened(head + "".join(f"  - session: S{one}\n    exercises:\n{lines}" for one in range(sessions)))
+
+
+def test_hints_take_few_steps_once_the_weeks_are_counted(opened: Open) -> None:
+    view = long(opened, 4)
+    assert steps(lambda: all_of(view)) < 20_000  # a little more than a hundred for each line
+
+
+def test_the_steps_grow_with_the_programme_and_no_faster(opened: Open) -> None:
+    def hinting(sessions: int) -> Callable[[], object]:
+        view = long(opened, sessions)
+        return lambda: all_of(view)
+
+    assert growth(hinting, 8) < 2.1

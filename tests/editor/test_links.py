@@ -6,7 +6,7 @@ from collections.abc import Callable
 from pathlib import Path
 
 import pytest
-from hypothesis import HealthCheck, given, settings
+from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from spotline.lint.editor.documents.answers import Target
@@ -283,7 +283,7 @@ SCRAPS = (
 )
 
 
-@settings(max_examples=80, deadline=None, suppress_health_check=[HealthCheck.function_scoped_fixture])
+@settings(max_examples=80)
 @given(data=st.data())
 def test_no_text_makes_it_fail(opened: Open, data: st.DataObject) -> None:
     name, text = data.draw(

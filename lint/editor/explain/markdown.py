@@ -4,8 +4,7 @@ from __future__ import annotations
 
 import re
 
-from ...wording.printable import safe
-from ...wording.words import plain, week_list
+from ...wording.words import plain, safe, week_list
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:

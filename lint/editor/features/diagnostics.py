@@ -5,7 +5,7 @@ from __future__ import annotations
 from lsprotocol import types
 
 from ...reporters.sentences import ground, sentence_by_the_line
-from ...wording.printable import safe
+from ...wording.words import safe
 from ..documents.view import widened
 
 TYPE_CHECKING = False

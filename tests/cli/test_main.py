@@ -7,7 +7,6 @@ import os
 import re
 import subprocess
 import sys
-import time
 from collections.abc import Callable
 from pathlib import Path
 
@@ -416,9 +415,7 @@ class TestBadInput:
         return folder
 
     def test_each_gives_one_located_finding_and_stops_no_other(self, run: Run, everything: Path) -> None:
-        began = time.monotonic()
         result = run("review")
-        took = time.monotonic() - began
         expected = {
             f"{name}.programme.yaml": (line, column, rule) for name, (_, rule, line, column) in BAD.items()
         }
@@ -434,7 +431,6 @@ class TestBadInput:
         assert found == {name: [one] for name, one in expected.items()}
         assert result.returncode == 2  # some could not be opened
         assert b"Traceback" not in result.stderr
-        assert took < 10
         assert all(len(line) < 1000 for line in lines(result))
 
     @pytest.mark.parametrize("form", ["cards", "json"])

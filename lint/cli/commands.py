@@ -1,0 +1,224 @@
+"""The commands: one short function each, which imports what it needs when it is called.
+
+A command stands here alone: the usage and the help are put together from what is said beside its function.
+"""
+
+from __future__ import annotations
+
+import sys
+
+from ..reporters import EXERCISES, REVIEW, RULES, print_as
+
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from collections.abc import Callable, Collection, Iterable
+    from datetime import date
+
+    Run = Callable[[list[str]], int]
+    """Takes the words that follow the command's name, and gives the exit code."""
+
+
+COMMANDS: dict[str, Run] = {}
+"""The commands by name, in the order of the help."""
+
+HELP: dict[str, tuple[str, str]] = {}
+"""How each command is called, and what it does; ``{schemas}`` stands for the names of the schemas."""
+
+
+def _command(usage: str, about: str) -> Callable[[Run], Run]:
+    """Makes a function a command, with its help: ``usage`` is its name and what may follow."""
+
+    def add(run: Run) -> Run:
+        name = usage.partition(" ")[0]
+        COMMANDS[name] = run
+        HELP[name] = usage, about
+        return run
+
+    return add
+
+
+class RefusedError(Exception):
+    """Words of the command line that cannot be followed; says why."""
+
+
+def no_such(kind: str, name: str, known: Iterable[str]) -> RefusedError:
+    """Says that nothing of a kind has a name, and the nearest of those that have one."""
+    from ..wording.words import near_names
+
+    near = near_names(name, known, 1)
+    return RefusedError(f"there is no {kind} {name!r}{f'; did you mean {near[0]}?' if near else ''}")
+
+
+def _split(words: list[str], known: dict[str, Collection[str] | None]) -> tuple[dict[str, str], list[str]]:
+    """Options with their values, and the other words; ``--`` ends the options.
+
+    An option takes one of the values known for it: none where there are none, any where that is None.
+    """
+    chosen: dict[str, str] = {}
+    others: list[str] = []
+    rest = iter(words)
+    for word in rest:
+        if word == "--":
+            others.extend(rest)
+        elif word.startswith("-") and word != "-":
+            name, equals, value = word.partition("=")
+            if name not in known:
+                raise RefusedError(f"there is no option {name}")
+            values = known[name]
+            takes_one = values is None or len(values) > 0
+            if takes_one and not equals:
+                value = next(rest, "")
+            if values is None and not value:
+                raise RefusedError(f"{name} takes a name")
+            if values is not None and value not in (values or ("",)):
+                one = f"one of {', '.join(values)}" if values else "no value"
+                raise RefusedError(f"{name} takes {one}")
+            chosen[name] = value
+        else:
+            others.append(word)
+    return chosen, others
+
+
+def _forms(table: Iterable[str]) -> str:
+    return f"[--as {'|'.join(table)}]"
+
+
+@_command(
+    f"review {_forms(REVIEW)} [--record-known] [--rules-from MODULE] [--] [PATH ...]",
+    """
+    reviews programme and athlete files (*.programme.yaml, *.athlete.yaml), or all of them below
+    the folders named; without a path, below this folder. Cards are for people and the default on a
+    terminal, lines the default elsewhere. --record-known puts all that is found on record, so that
+    only what is new blocks from then on. --rules-from adds the rules of a Python module of your own.
+    """,
+)
+def _review(words: list[str]) -> int:
+    chosen, paths = _split(words, {"--as": REVIEW, "--record-known": (), "--rules-from": None})
+    from datetime import date
+
+    if "--rules-from" in chosen and not _take_rules(chosen["--rules-from"]):
+        return 2
+    from ..project.review import record_known, review
+
+    if "--record-known" in chosen:
+        return _record(record_known, paths or ["."], date.today())
+    result = review(paths or ["."], date.today())
+    print_as(chosen.get("--as") or ("cards" if sys.stdout.isatty() else "lines"), REVIEW, result)
+    return result.exit_code
+
+
+def _record(record: Callable[[list[str], date], list[str]], paths: list[str], today: date) -> int:
+    """Puts all that is found now on record."""
+    try:
+        written = record(paths, today)
+    except OSError as fault:
+        print(f"spotline: nothing was recorded ({fault.strerror}: {fault.filename})", file=sys.stderr)
+        return 2
+    for path in written:
+        print(f"Recorded what is found now in {path}; from now on only what is new blocks.")
+    return 0
+
+
+def _take_rules(module: str) -> bool:
+    """Takes in the rules of a module; says why where that fails."""
+    from ..engine.registry import load_module
+
+    try:
+        load_module(module)
+    except Exception as fault:
+        reason = f"{type(fault).__name__}: {fault}"
+        print(f"spotline: the rules of {module!r} cannot be used ({reason})", file=sys.stderr)
+        return False
+    return True
+
+
+@_command(
+    f"exercises {_forms(EXERCISES)} [--] [WORDS ...]",
+    """
+    finds exercises by muscle or area, joint action, implement, length (long, middle, short), kind,
+    stance, level, pattern or name, and says what each trains and why: hamstrings long dumbbell.
+    In a team's folder its own exercises are among them.
+    Without a word, counts the catalogue.
+    """,
+)
+def _exercises(words: list[str]) -> int:
+    chosen, asked = _split(words, {"--as": EXERCISES})
+    from datetime import date
+
+    from ..body.search import search
+    from ..project.workspace import Workspace
+
+    try:
+        workspace = Workspace(date.today())
+        answer = search(" ".join(asked), workspace.team_in(workspace.files.folder("")).resources.known)
+    except ValueError as fault:
+        raise RefusedError(str(fault)) from fault
+    print_as(chosen.get("--as", "text"), EXERCISES, answer)
+    return 0 if answer.found else 1
+
+
+@_command(
+    f"rules {_forms(RULES)} [--] [NAME ...]",
+    """
+    lists the rules; with names, shows their pages: what each counts and wants, why, its sources
+    and limits, examples, how to move and waive it.
+    """,
+)
+def _rules(words: list[str]) -> int:
+    chosen, names = _split(words, {"--as": RULES})
+    from ..engine.registry import all_rules
+
+    rules = {rule.name: rule for rule in all_rules()}
+    for name in names:
+        if name not in rules:
+            raise no_such("rule", name, rules)
+    print_as(chosen.get("--as", "text"), RULES, [rules[name] for name in names or rules], bool(names))
+    return 0
+
+
+@_command("schema NAME", "prints a JSON Schema: {schemas}.")
+def _schema(words: list[str]) -> int:
+    from ...schema import names, text
+
+    if len(words) != 1 or words[0] not in names():
+        raise RefusedError(f"name one schema: {', '.join(names())}")
+    print(text(words[0]), end="")
+    return 0
+
+
+@_command(
+    "editor [--version]",
+    """
+    runs the language server on standard input and output, for an editor to start. It needs
+    pip install "spotline[editor]".
+    """,
+)
+def _editor(words: list[str]) -> int:
+    chosen, others = _split(words, {"--stdio": (), "--version": ()})
+    if others:
+        raise RefusedError("the editor command takes no names")
+    if "--version" in chosen:
+        # What an editor asks before it starts the server: whether that can run, at the price of a look.
+        from importlib.util import find_spec
+
+        return print_version() if find_spec("pygls") else _lack_editor()
+    try:
+        from ..editor.server import serve
+    except ModuleNotFoundError as missing:
+        if (missing.name or "").partition(".")[0] not in ("pygls", "lsprotocol", "cattrs", "attrs", "attr"):
+            raise
+        return _lack_editor()
+    return serve()
+
+
+def _lack_editor() -> int:
+    print('spotline: the editor needs one thing more: pip install "spotline[editor]"', file=sys.stderr)
+    return 2
+
+
+def print_version() -> int:
+    """Says which version this is; the exit code."""
+    from ..version import VERSION
+
+    print(f"spotline {VERSION}")
+    return 0
