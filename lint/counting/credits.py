@@ -21,7 +21,7 @@ HELPING = {
 
 
 _CREDITS: dict[Exercise, dict[str, float]] = {}
-_GROUPS_OF: dict[str, tuple[str, ...]] = {}
+_GROUPS_OF: dict[str, list[str]] = {}
 
 
 def credits_of(exercise: Exercise) -> dict[str, float]:
@@ -39,10 +39,12 @@ def credits_of(exercise: Exercise) -> dict[str, float]:
     return known
 
 
-def _groups_of(muscle: str) -> tuple[str, ...]:
-    if muscle not in _GROUPS_OF:
-        _GROUPS_OF[muscle] = tuple(group for group, members in catalogue.groups.items() if muscle in members)
-    return _GROUPS_OF[muscle]
+def _groups_of(muscle: str) -> list[str]:
+    if not _GROUPS_OF:
+        for group, members in catalogue.groups.items():
+            for member in members:
+                _GROUPS_OF.setdefault(member, []).append(group)
+    return _GROUPS_OF.get(muscle, [])
 
 
 def credit(exercise: Exercise, area: str) -> float:

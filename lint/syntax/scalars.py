@@ -41,6 +41,8 @@ _OLDER_NUMBER = (
     r"|(?P<sixty>[1-9][0-9_]*(?::[0-5]?[0-9])+|[0-9][0-9_]*(?::[0-5]?[0-9])+\.[0-9_]*)"
     r"|(?P<point>(?:[0-9][0-9_]*\.[0-9_]*|(?<![-+])\.[0-9][0-9_]*)(?:[eE][-+][0-9]+)?))"
 )
+_OLDER_SIGNS = "0123456789abcdefABCDEFx_:.+-"
+"""What a number of YAML 1.1 is written with."""
 _LONGEST = 18
 """Digits of a whole number; more do not fit the 64 bits that other programs have for it."""
 
@@ -137,9 +139,11 @@ def _number_elsewhere(words: str) -> str:
 
 def _older_value(words: str) -> CoreValue:
     """The number that YAML 1.1 reads in ``words``; ``words`` if neither version reads one; else None."""
-    import re
+    found = None
+    if _may_be_older_number(words):
+        import re
 
-    found = re.fullmatch(_OLDER_NUMBER, words)
+        found = re.fullmatch(_OLDER_NUMBER, words)
     if found is None:
         return words if isinstance(core_value(words), str) else None
     kind = str(found.lastgroup)
@@ -153,3 +157,11 @@ def _older_value(words: str) -> CoreValue:
             value = value * 60 + (float(part) if "." in part else int(part))
         return sign * value
     return sign * int(digits or "0", _BASES[kind])
+
+
+def _may_be_older_number(words: str) -> bool:
+    """A quick look that spares most words the pattern, whose compiling costs more than reading a file."""
+    if words.strip(_OLDER_SIGNS):
+        return False
+    inner = words[1:]
+    return "e" in inner or "E" in inner or not ("-" in inner or "+" in inner)

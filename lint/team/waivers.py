@@ -27,10 +27,8 @@ MARK = "spotline:"
 PLACEHOLDER = "REASON"
 """Stands where a reason is still to be written; it is none itself."""
 
-_FORM = re.compile(
-    r"waive\s+(?P<rule>[^\s,]+)(?:\s+until\s+(?P<until>\S+))?(?:\s+because(?:\s+(?P<reason>\S.*?))?)?\s*"
-)
-_DATE = re.compile(r"[0-9]{4}-[0-9]{2}-[0-9]{2}")
+_FORM = r"waive\s+(?P<rule>[^\s,]+)(?:\s+until\s+(?P<until>\S+))?(?:\s+because(?:\s+(?P<reason>\S.*?))?)?\s*"
+_DATE = "[0-9]{4}-[0-9]{2}-[0-9]{2}"
 
 
 class Waiver:
@@ -145,7 +143,7 @@ def _listed(reading: Reading, wrong: list[Finding]) -> Iterator[Waiver]:
             continue
         until = _day(words.get("until", ""))
         if until is None and "until" in item.entries:
-            if _DATE.fullmatch(words.get("until", "")):
+            if re.fullmatch(_DATE, words.get("until", "")):
                 wrong.append(_no_such_day(item.entries["until"].value.place, words["until"]))
             continue
         place = item.entries["rule"].value.place
@@ -182,7 +180,7 @@ def _lies_in(where: str) -> Callable[[Finding], bool]:
 
 
 def _day(words: str) -> date | None:
-    if not _DATE.fullmatch(words):
+    if not re.fullmatch(_DATE, words):
         return None
     try:
         return date.fromisoformat(words)
@@ -203,7 +201,7 @@ def _comments(reading: Reading, root: Node, wrong: list[Finding]) -> Iterator[Wa
         if before >= 0 and found.start() < scalars[before][1]:
             continue
         place = text.place(found.start(), found.start() + len(found.group().rstrip()))
-        form = _FORM.fullmatch(found.group(1).strip())
+        form = re.fullmatch(_FORM, found.group(1).strip())
         until = form and form["until"]
         no_reason = form is not None and form["reason"] in (None, PLACEHOLDER)
         if form is None or no_reason or (until and _day(until) is None):

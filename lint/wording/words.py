@@ -122,7 +122,7 @@ def says(words: Sequence[str], *texts: str) -> bool:
     Compares whole words. Ignores case, hyphens and other punctuation.
     """
     said = f" {' '.join(_letters(' '.join(texts)).split())} "
-    return any(f" {' '.join(_letters(word).split())} " in said for word in words)
+    return not said.isspace() and any(f" {' '.join(_letters(word).split())} " in said for word in words)
 
 
 def _letters(text: str) -> str:
