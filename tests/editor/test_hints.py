@@ -8,10 +8,10 @@ from collections.abc import Callable
 import pytest
 
 from spotline.lint.editor.documents.answers import Hint
-from spotline.lint.editor.documents.view import View
+from spotline.lint.editor.documents.snapshot import Snapshot
 from spotline.lint.editor.features.hints import hints
 
-Open = Callable[..., View]
+Open = Callable[..., Snapshot]
 
 BOTH = frozenset({"sets", "kg"})
 
@@ -34,14 +34,14 @@ sessions:  # two a week
 """
 
 
-def all_of(view: View, shown: frozenset[str] = BOTH) -> list[Hint]:
-    return hints(view, 0, len(view.text.content), shown)
+def all_of(snapshot: Snapshot, shown: frozenset[str] = BOTH) -> list[Hint]:
+    return hints(snapshot, 0, len(snapshot.text.content), shown)
 
 
-def drawn(view: View, shown: frozenset[str] = BOTH) -> list[str]:
+def drawn(snapshot: Snapshot, shown: frozenset[str] = BOTH) -> list[str]:
     """The lines that carry hints, with the hints in place."""
-    text = view.text.content
-    for hint in reversed(all_of(view, shown)):
+    text = snapshot.text.content
+    for hint in reversed(all_of(snapshot, shown)):
         text = f"{text[: hint.offset]}<{hint.label}>{text[hint.offset :]}"
     return [line.strip() for line in text.splitlines() if "<" in line]
 
@@ -59,18 +59,18 @@ def test_sets_and_kilograms(opened: Open) -> None:
 
 
 def test_each_kind_can_be_turned_off(opened: Open) -> None:
-    view = opened(PLAN)
-    assert {hint.kind for hint in all_of(view)} == BOTH
-    assert {hint.kind for hint in all_of(view, frozenset({"sets"}))} == {"sets"}
-    assert {hint.kind for hint in all_of(view, frozenset({"kg"}))} == {"kg"}
-    assert all_of(view, frozenset()) == []
+    snapshot = opened(PLAN)
+    assert {hint.kind for hint in all_of(snapshot)} == BOTH
+    assert {hint.kind for hint in all_of(snapshot, frozenset({"sets"}))} == {"sets"}
+    assert {hint.kind for hint in all_of(snapshot, frozenset({"kg"}))} == {"kg"}
+    assert all_of(snapshot, frozenset()) == []
 
 
 def test_only_those_in_a_stretch(opened: Open) -> None:
-    view = opened(PLAN)
+    snapshot = opened(PLAN)
     start = PLAN.index("  - session: Upper")
-    assert [hint.label for hint in hints(view, start, len(PLAN), BOTH)] == ["triceps 5, chest 4"]
-    (first,) = hints(view, PLAN.index("# two"), PLAN.index("  - session: Lower"), BOTH)
+    assert [hint.label for hint in hints(snapshot, start, len(PLAN), BOTH)] == ["triceps 5, chest 4"]
+    (first,) = hints(snapshot, PLAN.index("# two"), PLAN.index("  - session: Lower"), BOTH)
     assert PLAN[: first.offset].endswith("# two a week")
 
 
@@ -261,14 +261,14 @@ def test_hints_take_few_milliseconds(opened: Open) -> None:
         * 2
     )
     sessions = "".join(f"  - session: S{day}\n    day: {day}\n    exercises:\n{lines}" for day in range(1, 8))
-    view = opened(
+    snapshot = opened(
         f"programme: Long\nathlete: {{name: A, best lifts: {{back squat: 100 kg}}}}\nweeks: 8\nsessions:\n{sessions}"
     )
-    assert view.text.position(len(view.text.content))[0] > 400
-    all_of(view)
+    assert snapshot.text.position(len(snapshot.text.content))[0] > 400
+    all_of(snapshot)
     took = []
     for _ in range(7):
         begun = time.perf_counter()
-        all_of(view)
+        all_of(snapshot)
         took.append(time.perf_counter() - begun)
     assert min(took) < 0.05
