@@ -60,7 +60,7 @@ def more_reps_than_load_allows(entry: SetGroup, limits: Limits) -> Iterator[Draf
               - {exercise: bench press, sets: 3, reps: 8, rir: 2, load: 85 %}
     """
     load, reps = entry.work.load, entry.work.reps
-    if load is None or reps is None or not reps.sets or not _one_go(entry):
+    if load is None or reps is None or not reps.sets or not entry.in_one_go:
         return
     least_left = entry.reserve.low if entry.reserve else 0.0
     if load.kind == "rm" and load.span:
@@ -138,14 +138,6 @@ def _on_file(entry: SetGroup) -> tuple[Related, ...]:
     return tuple(Related(best.exercise.place, f"best lift on file: {best.load.words}") for best in entry.best)
 
 
-def _one_go(entry: SetGroup) -> bool:
-    """Whether its sets are lifted in one go at one load, so that the curves of repetitions hold."""
-    exercise = entry.exercise
-    if exercise is None or exercise.kind != "dynamic" or entry.lowers_only:
-        return False
-    return not entry.broken_up
-
-
 def _sets(entry: SetGroup) -> list[tuple[Range, Range]]:
     """Repetitions and load in % of each set; once where all are alike, none where either is not known."""
     reps = entry.work.reps.sets if entry.work.reps else ()
@@ -196,7 +188,7 @@ def effort_against_load(entry: SetGroup, limits: Limits) -> Iterator[DraftFindin
               - {exercise: bench press, sets: 3, reps: 4, load: 60 %, rir: 2}
     """
     reserve, work = entry.reserve, entry.work
-    if reserve is None or work.load is None or not _one_go(entry) or _tires(entry, limits):
+    if reserve is None or work.load is None or not entry.in_one_go or _tires(entry, limits):
         return
     left: list[tuple[float, Range, Range, float]] = []
     for reps, percent in _sets(entry):

@@ -27,7 +27,7 @@ import yaml
 
 from spotline.tests.benchmark import programme, timed
 from spotline.tests.editor.edits import change
-from spotline.tests.editor.talk import Talk
+from spotline.tests.editor.pipe_client import PipeClient
 
 LINES = (400, 3000)
 LIMIT = 3.0
@@ -90,25 +90,25 @@ def changes(lines: int, kind: str, rounds: int) -> Times:
     times: Times = {"findings": [], "load": []}
     with tempfile.TemporaryDirectory() as folder:
         (Path(folder) / ".git").mkdir()
-        with Talk(Path(folder)) as talk:
-            talk.greet()
-            uri = talk.uri("plan.programme.yaml")
-            talk.open(uri, text)
-            talk.findings(uri, 1)
+        with PipeClient(Path(folder)) as client:
+            client.initialize()
+            uri = client.uri("plan.programme.yaml")
+            client.open(uri, text)
+            client.findings(uri, 1)
             texts = KINDS[kind](text)
             for version in range(2, rounds + 12):
                 new = next(texts)
                 one = change(text, new, "utf-16")
                 text = new
-                talk.quiet(KEYSTROKE)
+                client.read_until_quiet(KEYSTROKE)
                 start = perf_counter()
-                talk.change(uri, version, one)
-                talk.findings(uri, version)
+                client.change(uri, version, one)
+                client.findings(uri, version)
                 times["findings"].append((perf_counter() - start) * 1000)
                 start = perf_counter()
                 yaml.load(text, yaml.CSafeLoader)
                 times["load"].append((perf_counter() - start) * 1000)
-            assert talk.bid_farewell() == 0, talk.log()
+            assert client.shut_down() == 0, client.log()
     return {name: taken[10:] for name, taken in times.items()}
 
 
@@ -126,41 +126,43 @@ def answers(lines: int, rounds: int) -> Times:
     times: Times = {}
     with tempfile.TemporaryDirectory() as folder:
         (Path(folder) / ".git").mkdir()
-        with Talk(Path(folder)) as talk:
-            talk.greet()
+        with PipeClient(Path(folder)) as client:
+            client.initialize()
             for number, (name, line) in enumerate(ASKED.items()):
-                uri = talk.uri(f"{number}.programme.yaml")
-                talk.open(uri, text + line.replace("|", ""))
-                talk.findings(uri, 1)
+                uri = client.uri(f"{number}.programme.yaml")
+                client.open(uri, text + line.replace("|", ""))
+                client.findings(uri, 1)
                 above, _, before = (text + line).partition("|")[0].rpartition("\n")
                 caret = {"line": above.count("\n") + 1, "character": len(before)}
                 asked = {"textDocument": {"uri": uri}, "position": caret}
-                ask = partial(talk.ask, "textDocument/completion", asked)
+                ask = partial(client.result_of, "textDocument/completion", asked)
                 times[name] = [timed(ask) for _ in range(rounds + 1)]
             whole = {"start": {"line": 0, "character": 0}, "end": {"line": lines, "character": 0}}
-            ask = partial(talk.ask, "textDocument/inlayHint", {"textDocument": {"uri": uri}, "range": whole})
+            ask = partial(
+                client.result_of, "textDocument/inlayHint", {"textDocument": {"uri": uri}, "range": whole}
+            )
             times["hints"] = [timed(ask) for _ in range(rounds + 1)]
-            assert talk.bid_farewell() == 0, talk.log()
+            assert client.shut_down() == 0, client.log()
     return {name: taken[1:] for name, taken in times.items()}
 
 
 def first_findings(folder: Path, text: str) -> float:
     """Milliseconds from the start of the server to the first findings of a text that is opened at once."""
     start = perf_counter()
-    with Talk(folder, command=(SCRIPT, "editor")) as talk:
-        number = talk.demand_greeting()
-        uri = talk.uri("plan.programme.yaml")
-        talk.open(uri, text)
-        talk.answer(number)
-        talk.findings(uri, 1)
+    with PipeClient(folder, command=(SCRIPT, "editor")) as client:
+        number = client.request_initialize()
+        uri = client.uri("plan.programme.yaml")
+        client.open(uri, text)
+        client.response(number)
+        client.findings(uri, 1)
         return (perf_counter() - start) * 1000
 
 
 def bare_answer(folder: Path) -> float:
     """Milliseconds from the start of a server that does nothing to its answer to ``initialize``."""
     start = perf_counter()
-    with Talk(folder, command=(sys.executable, "-c", BARE)) as talk:
-        talk.answer(talk.demand_greeting())
+    with PipeClient(folder, command=(sys.executable, "-c", BARE)) as client:
+        client.response(client.request_initialize())
         return (perf_counter() - start) * 1000
 
 

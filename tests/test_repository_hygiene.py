@@ -265,8 +265,8 @@ MAY_READ_A_CLOCK = {
     "tests/benchmark.py",
     "tests/benchmark_editor.py",
     "tests/mutation.py",
-    "tests/editor/sameness.py",
-    "tests/editor/talk.py",
+    "tests/editor/random_session.py",
+    "tests/editor/pipe_client.py",
     "tests/test_repository_hygiene.py",
 }
 """Commands that measure, and clients that give up waiting for a server that says no more. And what names clocks."""

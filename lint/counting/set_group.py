@@ -223,6 +223,14 @@ class SetGroup:
         return self.exercise is not None and any(word in self.exercise.name for word in LOWERED)
 
     @property
+    def in_one_go(self) -> bool:
+        """Whether each set is lifted in one go at one load, so that the curves of repetitions hold."""
+        exercise = self.exercise
+        if exercise is None or exercise.kind != "dynamic" or self.lowers_only:
+            return False
+        return not self.broken_up
+
+    @property
     def sure(self) -> bool:
         """Whether both the number of sets and the exercise are known."""
         return self.exercise is not None and self.work.readable

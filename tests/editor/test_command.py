@@ -30,7 +30,8 @@ def test_words_that_cannot_be_followed(
 def test_the_extra_is_named_where_it_is_missing(
     missing: str, monkeypatch: pytest.MonkeyPatch, capsys: pytest.CaptureFixture[str]
 ) -> None:
-    for name in [name for name in sys.modules if name.startswith("spotline.lint.editor.")]:
+    loaded = [name for name in sys.modules if name.startswith(("spotline.lint.editor.", f"{missing}."))]
+    for name in loaded:
         monkeypatch.delitem(sys.modules, name)
     monkeypatch.setitem(sys.modules, missing, None)
     assert main(["editor", "--stdio"]) == 2

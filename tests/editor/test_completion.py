@@ -12,10 +12,9 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from spotline.lint.body import catalogue, equipment
-from spotline.lint.body.known import CATALOGUE
-from spotline.lint.editor.caret.exercise_prefixes import EXACT, fitting
+from spotline.lint.editor.caret.exercise_prefixes import matching_exercises
 from spotline.lint.editor.documents.answers import Completion
-from spotline.lint.editor.documents.view import View
+from spotline.lint.editor.documents.snapshot import Snapshot
 from spotline.lint.editor.features.completion import complete
 from spotline.lint.project.results import FileReview
 from spotline.lint.project.review import review_on
@@ -23,7 +22,7 @@ from spotline.lint.project.workspace import Workspace
 from spotline.lint.text.places import Text
 from spotline.tests.steps import growth, steps
 
-from .test_context import WRITTEN
+from .test_context_finder import WRITTEN
 
 PLAN = """\
 programme: Winter
@@ -60,9 +59,9 @@ class Room:
         self.today = today
         self.workspace = Workspace(today)
         self.good: dict[str, FileReview] = {}
-        self.view(PLAN)
+        self.snapshot(PLAN)
 
-    def view(self, text: str, name: str = "plan.programme.yaml") -> View:
+    def snapshot(self, text: str, name: str = "plan.programme.yaml") -> Snapshot:
         path = str(self.folder / name)
         self.workspace.overlay.open(path, text)
         if self.workspace.stale():
@@ -74,7 +73,7 @@ class Room:
         assert not one.faults, [fault.words for fault in one.faults]
         if one.ledgers:
             self.good[name] = one
-        return View(
+        return Snapshot(
             one.reading.text if one.reading else Text(path, text),
             path,
             one,
@@ -88,19 +87,19 @@ class Room:
     def offers(self, text: str, name: str = "plan.programme.yaml") -> list[Completion]:
         """What is offered at the bar in a text."""
         before, after = text.split("|", 1)
-        found = complete(self.view(before + after, name), len(before))
+        found = complete(self.snapshot(before + after, name), len(before))
         for one in found:
             assert one.start <= len(before) <= one.end <= len(before + after)
             assert "\n" not in (before + after)[one.start : one.end]
             assert "\n" not in one.insert
-        assert [one.sort for one in found] == sorted(one.sort for one in found)
+        assert [one.sort_text for one in found] == sorted(one.sort_text for one in found)
         return found
 
     def labels(self, text: str, name: str = "plan.programme.yaml") -> list[str]:
         return [one.label for one in self.offers(text, name)]
 
     def errors(self, text: str, name: str) -> set[tuple[str, str]]:
-        found = self.view(text, name).review.findings
+        found = self.snapshot(text, name).review.findings
         return {(one.rule, one.counted) for one in found if one.severity == "error"}
 
 
@@ -248,7 +247,7 @@ def test_a_value_is_written_as_its_place_asks(room: Room, text: str, insert: str
 
 
 def test_words_that_yaml_would_take_for_more_are_quoted(room: Room) -> None:
-    room.view(PLAN.replace("session: A", "session: '10'").replace("goblet squat", "'dip: deep'"))
+    room.snapshot(PLAN.replace("session: A", "session: '10'").replace("goblet squat", "'dip: deep'"))
     insert = [one.insert for one in room.offers(PLAN + "waivers: [{place: |")]
     assert insert == ["'10'", "'10, dip: deep'"]
     assert room.offers(PLAN + "waivers: [{place: '|")[1].insert == "10, dip: deep"
@@ -262,9 +261,9 @@ def test_nothing_within_a_text(room: Room, text: str) -> None:
 
 
 def test_nothing_in_a_file_that_is_none_of_ours(room: Room) -> None:
-    view = room.view("|")
-    view.review.kind = ""
-    assert complete(view, 0) == []
+    snapshot = room.snapshot("|")
+    snapshot.review.kind = ""
+    assert complete(snapshot, 0) == []
 
 
 # Exercises
@@ -318,8 +317,11 @@ def test_what_the_athlete_has_comes_first_then_what_fits_best(room: Room) -> Non
     assert lacks == sorted(lacks)
     assert {True, False} <= set(lacks)
     here = [one.name for one, lacking in zip(known, lacks, strict=True) if not lacking]
-    fits = [fit.exercise.name for fit in fitting("row", room.view(PLAN).review.team.resources.known)]
-    assert here == [name for name in fits if name in here]
+    matches = [
+        match.exercise.name
+        for match in matching_exercises("row", room.snapshot(PLAN).review.team.resources.known)
+    ]
+    assert here == [name for name in matches if name in here]
 
 
 def test_the_exercise_typed_in_full_is_offered_though_the_equipment_lacks(room: Room) -> None:
@@ -335,7 +337,7 @@ def test_an_exercise_says_what_it_trains(room: Room) -> None:
     ]
     assert found.kind == "exercise"
     assert found.detail.startswith("lats")
-    assert found.filter == "lat pull lat pulldown"
+    assert found.filter_text == "lat pull lat pulldown"
 
 
 def test_the_whole_value_is_replaced(room: Room) -> None:
@@ -400,7 +402,7 @@ def test_athletes_files_by_their_paths(room: Room) -> None:
 
 def test_rules_that_a_waiver_may_name(room: Room) -> None:
     found = room.offers(PLAN + "waivers:\n  - {rule: |}")
-    names = {one.rule for one in room.view(PLAN).review.findings}
+    names = {one.rule for one in room.snapshot(PLAN).review.findings}
     first = [one for one in found if one.detail == "found in this file"]
     assert {one.label for one in first} == names & {one.label for one in found}
     assert found[: len(first)] == first
@@ -418,7 +420,7 @@ def test_a_waiver_in_a_comment(room: Room) -> None:
     assert steps[0] == "spotline: waive"
     assert f"  # spotline: waive {steps[1]} because |\n" in text
     text = text.replace("|", "of the boats")
-    assert {one.finding.rule for one in room.view(text).review.waived} <= {steps[1]}
+    assert {one.finding.rule for one in room.snapshot(text).review.waived} <= {steps[1]}
     assert room.errors(text, "plan.programme.yaml") == room.errors(PLAN, "plan.programme.yaml")
 
 
@@ -551,7 +553,7 @@ def test_weeks_that_are_left_out(room: Room, line: str, labels: list[str]) -> No
 
 def test_weeks_of_a_block(room: Room) -> None:
     plan = "programme: x\nblocks:\n  - name: a\n    weeks: 4\n    sessions:\n      - session: A\n        exercises:\n          - {exercise: dip, sets: @}\n"
-    room.view(plan.replace("@", "3"))
+    room.snapshot(plan.replace("@", "3"))
     assert room.labels(plan.replace("@", "{1: 3, |}")) == ["2-4"]
 
 
@@ -771,14 +773,14 @@ def test_no_text_makes_it_fail(any_room: Room, data: st.DataObject) -> None:
         start = data.draw(st.integers(0, len(text)))
         end = min(len(text), start + data.draw(st.integers(0, 30)))
         text = text[:start] + data.draw(st.sampled_from(SCRAPS)) + text[end:]
-    view = any_room.view(text, name)
+    snapshot = any_room.snapshot(text, name)
     any_room.close(name)
-    content = view.text.content
+    content = snapshot.text.content
     for offset in {
         data.draw(st.integers(0, len(content))),
         *(found.end() for found in re.finditer(r"[:\-{,*]", content[:400])),
     }:
-        for one in complete(view, offset):
+        for one in complete(snapshot, offset):
             assert 0 <= one.start <= offset <= one.end <= len(content)
             assert "\n" not in content[one.start : one.end]
             assert one.label
@@ -811,48 +813,16 @@ ASKED = [
 @pytest.mark.parametrize(("line", "most"), ASKED)
 def test_it_takes_few_steps(any_room: Room, line: str, most: int) -> None:
     before, after = (PLAN + line).split("|", 1)
-    view = any_room.view(before + after)
-    assert complete(view, len(before))
-    assert steps(lambda: complete(view, len(before))) < most
+    snapshot = any_room.snapshot(before + after)
+    assert complete(snapshot, len(before))
+    assert steps(lambda: complete(snapshot, len(before))) < most
 
 
 @pytest.mark.parametrize("line", [line for line, _ in ASKED[:3]])
 def test_its_steps_grow_with_the_text_and_no_faster(any_room: Room, line: str) -> None:
     def asking(sessions: int) -> Callable[[], object]:
         before, after = (longer(sessions) + line).split("|", 1)
-        view = any_room.view(before + after)
-        return lambda: complete(view, len(before))
+        snapshot = any_room.snapshot(before + after)
+        return lambda: complete(snapshot, len(before))
 
     assert growth(asking, 40) < 2.1
-
-
-# The search behind it
-
-
-def test_the_name_itself_fits_best() -> None:
-    for exercise in catalogue.exercises()[::25]:
-        first = fitting(exercise.name, CATALOGUE)[0]
-        assert (first.exercise, first.step) == (exercise, EXACT)
-
-
-def test_every_beginning_of_a_name_finds_it() -> None:
-    for exercise in catalogue.exercises()[::60]:
-        for end in range(2, len(exercise.name) + 1):
-            typed = exercise.name[:end]
-            assert exercise in {fit.exercise for fit in fitting(typed, CATALOGUE)}, typed
-
-
-@pytest.mark.parametrize("area", ["hamstrings", "quadriceps", "chest", "lats", "calves", "soleus"])
-def test_a_muscle_finds_all_that_trains_it(area: str) -> None:
-    muscles = set(catalogue.area(area))
-    found = {fit.exercise for fit in fitting(area, CATALOGUE)}
-    assert {one for one in catalogue.exercises() if muscles & {*one.direct, *one.indirect}} <= found
-
-
-def test_a_joint_action_finds_those_of_which_it_is_the_main_one_first() -> None:
-    found = [fit.exercise for fit in fitting("plantarflexion", CATALOGUE)]
-    main = ["plantarflexion" in one.actions for one in found]
-    assert main == sorted(main, reverse=True)
-    assert set(found) == {
-        one for one in catalogue.exercises() if "plantarflexion" in (*one.actions, *one.assists)
-    }

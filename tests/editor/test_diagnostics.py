@@ -11,7 +11,7 @@ from lsprotocol.types import DiagnosticSeverity
 
 from spotline.lint.editor.documents.conversion import ProtocolConverter
 from spotline.lint.editor.documents.open_documents import OpenDocuments
-from spotline.lint.editor.documents.view import widened
+from spotline.lint.editor.documents.snapshot import underlined
 from spotline.lint.editor.features.diagnostics import diagnostics
 from spotline.lint.editor.protocol.client import Client
 from spotline.lint.reporters.sentences import sentence_by_the_line
@@ -50,14 +50,14 @@ def said(tmp_path: Path) -> Said:
         documents.encoding = encoding  # type: ignore[assignment]
         uri = (tmp_path / "plan.programme.yaml").as_uri()
         documents.open(uri, 1, text)
-        view = documents.view(uri)
-        assert view is not None
+        snapshot = documents.snapshot(uri)
+        assert snapshot is not None
         able = able or client(**EVERYTHING)
-        found = diagnostics(view, able, ProtocolConverter(documents, documents.documents[uri], able))
-        assert [one.code for one in found] == [one.rule for one in view.review.findings]
+        found = diagnostics(snapshot, able, ProtocolConverter(documents, documents.by_uri[uri], able))
+        assert [one.code for one in found] == [one.rule for one in snapshot.review.findings]
         assert all(
             one.message.startswith(sentence_by_the_line(of))
-            for one, of in zip(found, view.review.findings, strict=True)
+            for one, of in zip(found, snapshot.review.findings, strict=True)
         )
         return found
 
@@ -180,29 +180,7 @@ def test_the_place_in_words_comes_along(said: Said) -> None:
         ("abc", 2, 1, (2, 3)),
     ],
 )
-def test_a_stretch_shows_something_where_it_can(
+def test_something_is_underlined_where_it_can_be(
     content: str, start: int, end: int, expected: tuple[int, int]
 ) -> None:
-    assert widened(content, start, end) == expected
-
-
-# The client
-
-
-def test_settings_are_taken_over_one_by_one() -> None:
-    able = client()
-    assert (able.hints, able.lenses, able.shows_markdown) == (frozenset({"sets", "kg"}), True, False)
-    able.set({"hints": {"sets": False}, "lenses": False, "showsMarkdown": True})
-    assert (able.hints, able.lenses, able.shows_markdown) == (frozenset({"kg"}), False, True)
-    able.set({"hints": {"sets": True, "kilograms": False}})
-    assert (able.hints, able.lenses, able.shows_markdown) == (frozenset({"sets"}), False, True)
-
-
-@pytest.mark.parametrize(
-    "settings",
-    [None, [], "x", 5, {}, {"hints": 5, "lenses": "no", "showsMarkdown": 1}, {"hints": {"sets": 0}}],
-)
-def test_what_is_no_setting_changes_nothing(settings: object) -> None:
-    able = client()
-    able.set(settings)
-    assert (able.hints, able.lenses, able.shows_markdown) == (frozenset({"sets", "kg"}), True, False)
+    assert underlined(content, start, end) == expected

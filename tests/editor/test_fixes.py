@@ -9,45 +9,45 @@ import pytest
 
 from spotline.lint.editor.documents.answers import Fix
 from spotline.lint.editor.documents.open_documents import OpenDocuments
-from spotline.lint.editor.documents.view import View
+from spotline.lint.editor.documents.snapshot import Snapshot
 from spotline.lint.editor.features.fixes import fixes
 from spotline.lint.findings.finding import Finding
 
-At = Callable[[str], View]
+At = Callable[[str], Snapshot]
 
 
 @pytest.fixture
 def at(tmp_path: Path) -> Iterator[At]:
-    """The view of a programme's text, open in a repository of its own."""
+    """The snapshot of a programme's text, open in a repository of its own."""
     (tmp_path / ".git").mkdir()
     said: list[str] = []
     documents = OpenDocuments(said.append)
     uri = (tmp_path / "plan.programme.yaml").as_uri()
 
-    def view(text: str) -> View:
+    def snapshot(text: str) -> Snapshot:
         documents.open(uri, 1, text)
-        found = documents.view(uri)
+        found = documents.snapshot(uri)
         assert found is not None
         return found
 
-    yield view
+    yield snapshot
     assert said == []
 
 
-def whole(view: View) -> list[Fix]:
-    return fixes(view, 0, len(view.text.content))
+def whole(snapshot: Snapshot) -> list[Fix]:
+    return fixes(snapshot, 0, len(snapshot.text.content))
 
 
-def applied(view: View, fix: Fix) -> str:
-    text = view.text.content
+def applied(snapshot: Snapshot, fix: Fix) -> str:
+    text = snapshot.text.content
     for edit in sorted(fix.edits, key=lambda one: -one.place.start):
-        assert edit.place.text.name == view.text.name
+        assert edit.place.text.name == snapshot.text.name
         text = text[: edit.place.start] + edit.words + text[edit.place.end :]
     return text
 
 
-def rules(view: View) -> list[str]:
-    return [finding.rule for finding in view.review.findings]
+def rules(snapshot: Snapshot) -> list[str]:
+    return [finding.rule for finding in snapshot.review.findings]
 
 
 def titles(found: list[Fix]) -> list[str]:
@@ -69,9 +69,9 @@ sessions:
 
 
 def test_every_way_to_mend_a_finding_is_offered(at: At) -> None:
-    view = at(LEG_DAY)
+    snapshot = at(LEG_DAY)
     start = LEG_DAY.index("back sqat")
-    found = fixes(view, start + 2, start + 2)
+    found = fixes(snapshot, start + 2, start + 2)
     edits = [fix for fix in found if fix.title.startswith("Write")]
     assert titles(edits)[0] == "Write back squat"
     assert len(edits) > 1
@@ -79,49 +79,49 @@ def test_every_way_to_mend_a_finding_is_offered(at: At) -> None:
 
 
 def test_the_only_way_is_preferred_and_mends(at: At) -> None:
-    view = at(LEG_DAY)
-    (fix,) = [fix for fix in whole(view) if fix.title == "Write 8-10"]
+    snapshot = at(LEG_DAY)
+    (fix,) = [fix for fix in whole(snapshot) if fix.title == "Write 8-10"]
     assert fix.preferred
-    text = applied(view, fix)
+    text = applied(snapshot, fix)
     assert text == LEG_DAY.replace("8 to 10", "8-10")
-    assert rules(at(text)).count("value-unreadable") == rules(view).count("value-unreadable") - 1
+    assert rules(at(text)).count("value-unreadable") == rules(snapshot).count("value-unreadable") - 1
 
 
 def test_a_misspelt_key_is_mended(at: At) -> None:
-    view = at(LEG_DAY.replace("8 to 10", "8").replace("sets: 3, reps: 8", "setz: 3, reps: 8"))
-    (fix,) = [fix for fix in whole(view) if fix.title == "Write sets"]
-    assert "key-unknown" not in rules(at(applied(view, fix)))
+    snapshot = at(LEG_DAY.replace("8 to 10", "8").replace("sets: 3, reps: 8", "setz: 3, reps: 8"))
+    (fix,) = [fix for fix in whole(snapshot) if fix.title == "Write sets"]
+    assert "key-unknown" not in rules(at(applied(snapshot, fix)))
 
 
 @pytest.mark.parametrize("where", ["programme", "sessions:"])
 def test_nothing_is_offered_away_from_the_findings(at: At, where: str) -> None:
-    view = at(LEG_DAY)
+    snapshot = at(LEG_DAY)
     touched = LEG_DAY.index(where)
-    assert [fix for fix in fixes(view, touched, touched) if fix.title.startswith(("Write", "Mend"))] == []
+    assert [fix for fix in fixes(snapshot, touched, touched) if fix.title.startswith(("Write", "Mend"))] == []
 
 
 @pytest.mark.parametrize("edge", [0, len("8 to 10")])
 def test_both_ends_of_the_words_count(at: At, edge: int) -> None:
-    view = at(LEG_DAY)
+    snapshot = at(LEG_DAY)
     touched = LEG_DAY.index("8 to 10") + edge
-    assert "Write 8-10" in titles(fixes(view, touched, touched))
+    assert "Write 8-10" in titles(fixes(snapshot, touched, touched))
 
 
 # All of one rule
 
 
 def test_all_of_a_rule_are_mended_at_once(at: At) -> None:
-    view = at(LEG_DAY)
+    snapshot = at(LEG_DAY)
     start = LEG_DAY.index("8 to 10")
-    (fix,) = [fix for fix in fixes(view, start, start) if fix.title.startswith("Mend")]
+    (fix,) = [fix for fix in fixes(snapshot, start, start) if fix.title.startswith("Mend")]
     assert fix.title == "Mend all 2 of value-unreadable in this file"
     assert [finding.place.excerpt for finding in fix.findings] == ["8 to 10", "10 to 12"]
-    assert applied(view, fix) == LEG_DAY.replace(" to ", "-")
+    assert applied(snapshot, fix) == LEG_DAY.replace(" to ", "-")
 
 
 def test_one_alone_is_no_lot(at: At) -> None:
-    view = at(LEG_DAY.replace("10 to 12", "10-12"))
-    assert not any(title.startswith("Mend") for title in titles(whole(view)))
+    snapshot = at(LEG_DAY.replace("10 to 12", "10-12"))
+    assert not any(title.startswith("Mend") for title in titles(whole(snapshot)))
 
 
 # Waivers
@@ -161,15 +161,17 @@ FORMS = {
 @pytest.mark.parametrize("form", FORMS)
 def test_a_waiver_waives_once_it_has_a_reason(at: At, form: str, line_end: str) -> None:
     text = FORMS[form].replace("\n", line_end)
-    view = at(text)
-    (finding,) = [one for one in view.review.findings if one.rule == RULE]
+    snapshot = at(text)
+    (finding,) = [one for one in snapshot.review.findings if one.rule == RULE]
     start = finding.place.start
-    (fix,) = [fix for fix in fixes(view, start, start) if fix.title == f"Waive {RULE} here, with a reason"]
-    before = view.review.reading
+    (fix,) = [
+        fix for fix in fixes(snapshot, start, start) if fix.title == f"Waive {RULE} here, with a reason"
+    ]
+    before = snapshot.review.reading
     assert before is not None
     assert before.root is not None
 
-    placeholder = applied(view, fix)
+    placeholder = applied(snapshot, fix)
     assert ("\n" in placeholder) == ("\n" in text or "\r" not in text)
     halfway = at(placeholder)
     assert rules(halfway).count(RULE) == 1
@@ -180,14 +182,14 @@ def test_a_waiver_waives_once_it_has_a_reason(at: At, form: str, line_end: str) 
     assert after is not None
     assert after.root is not None
     assert after.root.plain == before.root.plain
-    assert sorted(rules(done)) == sorted(rule for rule in rules(view) if rule != RULE)
+    assert sorted(rules(done)) == sorted(rule for rule in rules(snapshot) if rule != RULE)
     assert [one.finding.rule for one in done.review.waived] == [RULE]
 
 
 def test_a_waiver_stands_above_and_in_line(at: At) -> None:
-    view = at(FORMS["block"])
-    (fix,) = [fix for fix in whole(view) if fix.title.startswith(f"Waive {RULE}")]
-    assert applied(view, fix) == FORMS["block"].replace(
+    snapshot = at(FORMS["block"])
+    (fix,) = [fix for fix in whole(snapshot) if fix.title.startswith(f"Waive {RULE}")]
+    assert applied(snapshot, fix) == FORMS["block"].replace(
         "        sets", "        # spotline: waive number-implausible because REASON\n        sets"
     )
     assert fix.snippet == "        # spotline: waive number-implausible because ${1:REASON}\n"
@@ -195,27 +197,27 @@ def test_a_waiver_stands_above_and_in_line(at: At) -> None:
 
 def test_where_no_comment_can_stand_no_waiver_is_offered(at: At) -> None:
     torn = 'note: "one\n         two", sets: 90, exercise: "bench\n         press"'
-    view = at(FORMS["flow"].replace("exercise: bench press, sets: 90", torn))
-    assert RULE in rules(view)
-    assert f"Waive {RULE} here, with a reason" not in titles(whole(view))
+    snapshot = at(FORMS["flow"].replace("exercise: bench press, sets: 90", torn))
+    assert RULE in rules(snapshot)
+    assert f"Waive {RULE} here, with a reason" not in titles(whole(snapshot))
 
 
 def test_what_cannot_be_waived_is_not_offered(at: At) -> None:
-    view = at(LEG_DAY)
+    snapshot = at(LEG_DAY)
     start = LEG_DAY.index("8 to 10")
-    assert not any(title.startswith("Waive value") for title in titles(fixes(view, start, start)))
+    assert not any(title.startswith("Waive value") for title in titles(fixes(snapshot, start, start)))
 
 
 def test_a_text_that_cannot_be_read_has_only_its_own_edits(at: At) -> None:
-    view = at("programme: A\nsessions: [\n")
-    assert [finding.rule for finding in view.review.findings] != []
-    assert not any(title.startswith("Waive") for title in titles(whole(view)))
+    snapshot = at("programme: A\nsessions: [\n")
+    assert [finding.rule for finding in snapshot.review.findings] != []
+    assert not any(title.startswith("Waive") for title in titles(whole(snapshot)))
 
 
 def test_the_snippet_holds_the_words_as_they_are() -> None:
-    from spotline.lint.editor.features.fixes import _literal
+    from spotline.lint.editor.features.fixes import _snippet_text
 
-    assert _literal("a $1 } \\") == "a \\$1 \\} \\\\"
+    assert _snippet_text("a $1 } \\") == "a \\$1 \\} \\\\"
 
 
 # On all that is wrong in the examples
@@ -223,12 +225,70 @@ def test_the_snippet_holds_the_words_as_they_are() -> None:
 
 def test_every_fix_of_the_faulty_examples_leaves_fewer_findings(at: At, root: Path) -> None:
     text = (root / "examples" / "faulty" / "slips.programme.yaml").read_text(encoding="utf-8")
-    view = at(text)
-    before = len(rules(view))
-    edits = [fix for fix in whole(view) if fix.preferred or fix.title.startswith("Mend")]
+    snapshot = at(text)
+    before = len(rules(snapshot))
+    edits = [fix for fix in whole(snapshot) if fix.preferred or fix.title.startswith("Mend")]
     assert len(edits) > 5
     for fix in edits:
         seen: list[Finding] = fix.findings
-        after = rules(at(applied(view, fix)))
-        assert after.count(seen[0].rule) < rules(view).count(seen[0].rule), fix.title
+        after = rules(at(applied(snapshot, fix)))
+        assert after.count(seen[0].rule) < rules(snapshot).count(seen[0].rule), fix.title
         assert len(after) <= before
+
+
+# Which findings a client means
+
+
+TWO_LINES = """\
+programme: Test
+focus: [legs]
+sessions:
+  - session: One
+    exercises:
+      - {note: früh, exercise: back sqat, sets: 3, reps: 5, rir: 2}
+      - {exercise: leg curl, sets: 3, reps: 10, rir: 1, rpe: 7}
+"""
+
+
+@pytest.fixture
+def two_lines(opened: Callable[..., Snapshot]) -> Snapshot:
+    snapshot = opened(TWO_LINES)
+    assert {one.rule for one in snapshot.review.findings} >= {"exercise-unknown", "rir-rpe-contradict"}
+    return snapshot
+
+
+def written(
+    snapshot: Snapshot, start: int, end: int, asked_about: list[tuple[int, int]] | None = None
+) -> list[str]:
+    """The titles of the fixes, without waivers."""
+    return [
+        fix.title for fix in fixes(snapshot, start, end, asked_about) if not fix.title.startswith("Waive")
+    ]
+
+
+def test_the_one_under_the_caret(two_lines: Snapshot) -> None:
+    at = TWO_LINES.index("sqat")
+    assert written(two_lines, at, at)[0] == "Write back squat"
+    assert "Write RPE 9" not in written(two_lines, at, at)
+
+
+@pytest.mark.parametrize("words", ["      - {note", "rir: 2", "2}\n"])
+def test_those_of_its_line_where_the_caret_stands_beside_them(two_lines: Snapshot, words: str) -> None:
+    at = TWO_LINES.index(words)
+    assert written(two_lines, at, at)[0] == "Write back squat"
+    assert "Write RPE 9" not in written(two_lines, at, at)
+
+
+def test_none_on_another_line(two_lines: Snapshot) -> None:
+    at = TWO_LINES.index("exercises:")
+    assert fixes(two_lines, at, at) == []
+
+
+def test_the_one_that_is_named_where_the_whole_text_is_asked_about(two_lines: Snapshot) -> None:
+    at = TWO_LINES.index("rpe: 7") + 5
+    assert written(two_lines, 0, len(TWO_LINES), [(at, at + 1)]) == ["Write RPE 9", "Write RIR 3"]
+    assert {"Write RPE 9", "Write back squat"} <= set(written(two_lines, 0, len(TWO_LINES)))
+
+
+def test_names_of_what_is_found_no_longer_are_left_alone(two_lines: Snapshot) -> None:
+    assert {"Write RPE 9", "Write back squat"} <= set(written(two_lines, 0, len(TWO_LINES), [(0, 3)]))

@@ -7,11 +7,11 @@ from collections.abc import Callable
 import pytest
 
 from spotline.lint.editor.documents.answers import Hint
-from spotline.lint.editor.documents.view import View
+from spotline.lint.editor.documents.snapshot import Snapshot
 from spotline.lint.editor.features.hints import hints
 from spotline.tests.steps import growth, steps
 
-Open = Callable[..., View]
+Open = Callable[..., Snapshot]
 
 BOTH = frozenset({"sets", "kg"})
 
@@ -34,14 +34,14 @@ sessions:  # two a week
 """
 
 
-def all_of(view: View, shown: frozenset[str] = BOTH) -> list[Hint]:
-    return hints(view, 0, len(view.text.content), shown)
+def all_of(snapshot: Snapshot, shown: frozenset[str] = BOTH) -> list[Hint]:
+    return hints(snapshot, 0, len(snapshot.text.content), shown)
 
 
-def drawn(view: View, shown: frozenset[str] = BOTH) -> list[str]:
+def drawn(snapshot: Snapshot, shown: frozenset[str] = BOTH) -> list[str]:
     """The lines that carry hints, with the hints in place."""
-    text = view.text.content
-    for hint in reversed(all_of(view, shown)):
+    text = snapshot.text.content
+    for hint in reversed(all_of(snapshot, shown)):
         text = f"{text[: hint.offset]}<{hint.label}>{text[hint.offset :]}"
     return [line.strip() for line in text.splitlines() if "<" in line]
 
@@ -59,18 +59,18 @@ def test_sets_and_kilograms(opened: Open) -> None:
 
 
 def test_each_kind_can_be_turned_off(opened: Open) -> None:
-    view = opened(PLAN)
-    assert {hint.kind for hint in all_of(view)} == BOTH
-    assert {hint.kind for hint in all_of(view, frozenset({"sets"}))} == {"sets"}
-    assert {hint.kind for hint in all_of(view, frozenset({"kg"}))} == {"kg"}
-    assert all_of(view, frozenset()) == []
+    snapshot = opened(PLAN)
+    assert {hint.kind for hint in all_of(snapshot)} == BOTH
+    assert {hint.kind for hint in all_of(snapshot, frozenset({"sets"}))} == {"sets"}
+    assert {hint.kind for hint in all_of(snapshot, frozenset({"kg"}))} == {"kg"}
+    assert all_of(snapshot, frozenset()) == []
 
 
 def test_only_those_in_a_stretch(opened: Open) -> None:
-    view = opened(PLAN)
+    snapshot = opened(PLAN)
     start = PLAN.index("  - session: Upper")
-    assert [hint.label for hint in hints(view, start, len(PLAN), BOTH)] == ["triceps 5, chest 4"]
-    (first,) = hints(view, PLAN.index("# two"), PLAN.index("  - session: Lower"), BOTH)
+    assert [hint.label for hint in hints(snapshot, start, len(PLAN), BOTH)] == ["triceps 5, chest 4"]
+    (first,) = hints(snapshot, PLAN.index("# two"), PLAN.index("  - session: Lower"), BOTH)
     assert PLAN[: first.offset].endswith("# two a week")
 
 
@@ -245,7 +245,7 @@ def test_a_text_that_was_never_readable_has_none(opened: Open) -> None:
     assert all_of(opened("name: A\n", name="a.athlete.yaml")) == []
 
 
-def long(opened: Open, sessions: int) -> View:
+def long(opened: Open, sessions: int) -> Snapshot:
     """A programme of eight weeks, of 30 lines a session."""
     lines = "".join(
         f"      - exercise: {name}\n        sets: {{1-4: 3, 5-8: 4}}\n        reps: 5-8\n        load: {{1-4: 75 %, 5-8: 80 %}}\n"
@@ -264,13 +264,13 @@ def long(opened: Open, sessions: int) -> View:
 
 
 def test_hints_take_few_steps_once_the_weeks_are_counted(opened: Open) -> None:
-    view = long(opened, 4)
-    assert steps(lambda: all_of(view)) < 20_000  # a little more than a hundred for each line
+    snapshot = long(opened, 4)
+    assert steps(lambda: all_of(snapshot)) < 20_000  # a little more than a hundred for each line
 
 
 def test_the_steps_grow_with_the_programme_and_no_faster(opened: Open) -> None:
     def hinting(sessions: int) -> Callable[[], object]:
-        view = long(opened, sessions)
-        return lambda: all_of(view)
+        snapshot = long(opened, sessions)
+        return lambda: all_of(snapshot)
 
     assert growth(hinting, 8) < 2.1

@@ -13,20 +13,17 @@ from pathlib import Path
 
 import pytest
 
-from spotline.lint.editor.caret.schema_text import described
-from spotline.lint.editor.documents.view import View
+from spotline.lint.editor.documents.snapshot import Snapshot
 from spotline.lint.editor.explain.markdown import md
-from spotline.lint.editor.features.hover import LAST_READABLE, hover, rule_markdown
-from spotline.lint.engine.registry import all_rules
-from spotline.lint.team.settings import Team
+from spotline.lint.editor.features.hover import LAST_READABLE, hover
 
-Open = Callable[..., View]
+Open = Callable[..., Snapshot]
 
 
-def said(view: View, needle: str, within: int = 1) -> str:
+def said(snapshot: Snapshot, needle: str, within: int = 1) -> str:
     """What is said of some words, by where they first stand."""
-    text = view.text.content
-    found = hover(view, text.index(needle) + within)
+    text = snapshot.text.content
+    found = hover(snapshot, text.index(needle) + within)
     assert found is not None
     assert 0 <= found.start < found.end <= len(text)
     assert found.start <= text.index(needle) + within <= found.end
@@ -62,14 +59,14 @@ SQUATS = plan(
 
 
 @pytest.fixture(scope="module")
-def squats(opened: Open) -> View:
+def squats(opened: Open) -> Snapshot:
     return opened(SQUATS)
 
 
 # Exercises
 
 
-def test_what_an_exercise_trains(squats: View) -> None:
+def test_what_an_exercise_trains(squats: Snapshot) -> None:
     words = said(squats, "back squat, sets")
     assert words.startswith("**back squat** (barbell, squat)\n\n- trains ")
     # found_text words muscles; the length classes are checked against models in tests/outside
@@ -77,7 +74,7 @@ def test_what_an_exercise_trains(squats: View) -> None:
     assert "joint actions: knee extension, hip extension" in words
 
 
-def test_how_its_sets_count_this_week(squats: View) -> None:
+def test_how_its_sets_count_this_week(squats: Snapshot) -> None:
     words = said(squats, "back squat, sets")
     # quadriceps: 3 squat + 4 leg press + 2 leg extension, all direct; the jumps are work for speed
     assert "**Weeks 1-3:** 3 sets a week here." in words
@@ -86,28 +83,28 @@ def test_how_its_sets_count_this_week(squats: View) -> None:
 
 
 def test_a_helping_set_counts_half(opened: Open) -> None:
-    view = opened(
+    snapshot = opened(
         plan(
             "      - {exercise: bench press, sets: 4, reps: 8}\n      - {exercise: cable pushdown, sets: 3, reps: 8}\n"
         )
     )
     # triceps: 4 x 0.5 + 3
-    assert "helping, at half: " in said(view, "bench press")
-    assert "triceps 2 of 5" in said(view, "bench press")
-    assert "- triceps **5** a week: 3 here, bench press 2" in said(view, "cable pushdown")
+    assert "helping, at half: " in said(snapshot, "bench press")
+    assert "triceps 2 of 5" in said(snapshot, "bench press")
+    assert "- triceps **5** a week: 3 here, bench press 2" in said(snapshot, "cable pushdown")
 
 
-def test_work_for_speed_does_not_count(squats: View) -> None:
+def test_work_for_speed_does_not_count(squats: Snapshot) -> None:
     words = said(squats, "box jump")
     assert "Work for speed: its sets never count as hard ones." in words
     assert "3 sets a week here, none of them hard enough to count." in words
 
 
-def test_another_name_for_an_exercise(squats: View) -> None:
+def test_another_name_for_an_exercise(squats: Snapshot) -> None:
     assert said(squats, "chin up").startswith("**chin up** (")  # hyphens aside, its own name
 
 
-def test_an_exercise_that_nobody_knows(squats: View) -> None:
+def test_an_exercise_that_nobody_knows(squats: Snapshot) -> None:
     words = said(squats, "backsquatt")
     assert words.startswith(
         "**backsquatt** is no exercise that is known, so its sets are not counted. Nearest: back squat"
@@ -115,13 +112,13 @@ def test_an_exercise_that_nobody_knows(squats: View) -> None:
     assert "Nearest: lat pulldown" in said(squats, "lat puldown")
 
 
-def test_an_alternate_is_held_against_the_line(squats: View) -> None:
+def test_an_alternate_is_held_against_the_line(squats: Snapshot) -> None:
     words = said(squats, "lat pulldown")
     assert "In place of chin-up it " in words
     assert "here" not in words
 
 
-def test_a_priority_may_be_a_lift(squats: View) -> None:
+def test_a_priority_may_be_a_lift(squats: Snapshot) -> None:
     assert said(squats, "back squat, hipp").startswith("**back squat**")
 
 
@@ -129,8 +126,8 @@ def test_one_exercise_on_two_lines(opened: Open) -> None:
     lines = (
         "      - {exercise: leg curl, sets: 3, reps: 8}\n      - {exercise: leg curl, sets: 2, reps: 15}\n"
     )
-    view = opened(plan(lines.replace("leg curl", "seated leg curl")))
-    assert "hamstrings **5** a week: 3 here, the other seated leg curl 2" in said(view, "seated leg curl")
+    snapshot = opened(plan(lines.replace("leg curl", "seated leg curl")))
+    assert "hamstrings **5** a week: 3 here, the other seated leg curl 2" in said(snapshot, "seated leg curl")
 
 
 def test_a_line_on_two_days_counts_twice(opened: Open) -> None:
@@ -149,9 +146,11 @@ sessions:
   - {session: A, day: monday, exercises: [*trunk]}
   - {session: B, day: friday, exercises: [*trunk, {exercise: cable crunch, sets: 2, reps: 8}]}
 """
-    view = opened(text)
-    assert "abdominals **8** a week: 6 here, cable crunch 2" in said(view, "plank")  # both sessions
-    assert "abdominals **8** a week: 3 here, the other plank 3 and cable crunch 2" in said(view, "*trunk]")
+    snapshot = opened(text)
+    assert "abdominals **8** a week: 6 here, cable crunch 2" in said(snapshot, "plank")  # both sessions
+    assert "abdominals **8** a week: 3 here, the other plank 3 and cable crunch 2" in said(
+        snapshot, "*trunk]"
+    )
 
 
 def test_what_a_merge_brings_in(opened: Open) -> None:
@@ -177,17 +176,17 @@ sessions:
 
 
 def test_athletes_for_whom_it_differs(opened: Open) -> None:
-    view = opened(SQUAD)
-    words = said(view, "back squat, sets: 4")
+    snapshot = opened(SQUAD)
+    words = said(snapshot, "back squat, sets: 4")
     assert "**Ada:** 4 sets a week here." in words
     assert "**Bo:** 2 sets a week here; in all quadriceps 2" in words
-    load = said(view, "75 %")
+    load = said(snapshot, "75 %")
     assert "**Ada:** 75 % = **60 kg** (best on file: back squat 80 kg)" in load
     assert "**Bo:** 75 % of the best lift; kg not known: no best back squat on file" in load
     assert (
-        "**" not in said(view, "seated leg").partition("joint actions")[2].partition("- hamstrings")[0]
+        "**" not in said(snapshot, "seated leg").partition("joint actions")[2].partition("- hamstrings")[0]
     )  # alike for both
-    assert said(view, "sets: 2}, {", 6).startswith(
+    assert said(snapshot, "sets: 2}, {", 6).startswith(
         "**Bo:** 2 sets a week here.\n\n- quadriceps **2** a week: 2 here"
     )
 
@@ -195,7 +194,7 @@ def test_athletes_for_whom_it_differs(opened: Open) -> None:
 # Loads, repetitions, effort
 
 
-def test_a_load_in_percent(squats: View) -> None:
+def test_a_load_in_percent(squats: Snapshot) -> None:
     words = said(squats, "80 %")
     assert words.startswith("80 % = **80 kg** (best on file: back squat 100 kg, tested 2026-01-02)")
     # 9.75 repetitions; 9.75 less and plus 2.51; the handbook's 8
@@ -206,7 +205,7 @@ def test_a_load_in_percent(squats: View) -> None:
     assert "not a clearance" in words
 
 
-def test_repetitions_and_reserve_say_the_same(squats: View) -> None:
+def test_repetitions_and_reserve_say_the_same(squats: Snapshot) -> None:
     assert said(squats, "6-8") == said(squats, "2-3") == said(squats, "80 %")
 
 
@@ -278,9 +277,9 @@ def test_what_a_load_means(opened: Open, line: str, needle: str, words: str) -> 
         " front squat: {load: 80 kg, reps: 5}}"
     )
     head = f"athlete: {{name: A, body mass: 80 kg, best lifts: {lifts}}}"
-    view = opened(plan(f"      - {{exercise: {line}}}\n", head))
-    at = view.text.content.rindex(needle)
-    found = hover(view, at + 1)
+    snapshot = opened(plan(f"      - {{exercise: {line}}}\n", head))
+    at = snapshot.text.content.rindex(needle)
+    found = hover(snapshot, at + 1)
     assert found is not None
     assert words in found.markdown
 
@@ -295,8 +294,8 @@ def test_a_bar_that_goes_up_by_more(opened: Open) -> None:
 
 
 def test_nobody_named(opened: Open) -> None:
-    view = opened(plan("      - {exercise: back squat, sets: 3, reps: 5, load: 80 %}\n"))
-    assert "no athlete is named. Write `athlete:` with best lifts." in said(view, "80 %")
+    snapshot = opened(plan("      - {exercise: back squat, sets: 3, reps: 5, load: 80 %}\n"))
+    assert "no athlete is named. Write `athlete:` with best lifts." in said(snapshot, "80 %")
 
 
 def test_a_share_of_the_top_set(opened: Open) -> None:
@@ -321,18 +320,18 @@ sessions:
 
 
 def test_a_best_lift_for_several_repetitions(opened: Open) -> None:
-    view = opened("name: A\nbest lifts:\n  bench press: {load: 80 kg, reps: 5}\n", name="a.athlete.yaml")
+    snapshot = opened("name: A\nbest lifts:\n  bench press: {load: 80 kg, reps: 5}\n", name="a.athlete.yaml")
     # nuzzo-2024, bench press: 5 repetitions lie at 80 + 20 x 3.82 / 7.82 = 89.77 %; 80 / 0.8977 = 89.1
-    assert said(view, "80 kg").startswith(
+    assert said(snapshot, "80 kg").startswith(
         "80 kg for 5 is about **89 kg** for one (5 repetitions lie at 90 %)."
     )
-    assert said(view, "bench press").startswith("**bench press** (barbell, horizontal push)")
+    assert said(snapshot, "bench press").startswith("**bench press** (barbell, horizontal push)")
 
 
 # Sets, time, sessions, weeks
 
 
-def test_sets(squats: View) -> None:
+def test_sets(squats: Snapshot) -> None:
     words = said(squats, "3, 4: 2", 0)
     assert "**Weeks 1-3:** 3 sets a week here." in words
     assert "quadriceps **9** a week: 3 here" in words
@@ -354,12 +353,12 @@ def test_rest_and_tempo(opened: Open) -> None:
     line = (
         "      - {exercise: back squat, sets: 3, reps: 5-6, rest: 2 min, tempo: 3-1-X-0, warm-up sets: 2}\n"
     )
-    view = opened(plan(line))
+    snapshot = opened(plan(line))
     # a set: 5-6 x (3 + 1 + 1) s; 3 of them 75-90 s; 2 rests of 120 s; warm-up 2 x 60-150 s (common practice, no source)
     took = "**7-10.5 min** for the line: 75-90 s under load, 4 min rest, 2-5 min warm-up sets; a set **25-30 s** by its tempo."
-    assert said(view, "2 min") == took
+    assert said(snapshot, "2 min") == took
     assert said(
-        view, "3-1-X-0"
+        snapshot, "3-1-X-0"
     ) == f"3 s down, 1 s at the bottom, up as fast as possible, no pause at the top.\n\n{took}".replace(
         "3 s down", "3 s down"
     )
@@ -378,12 +377,12 @@ def test_the_time_of_a_superset(opened: Open) -> None:
 
 
 def test_sets_on_the_clock(opened: Open) -> None:
-    view = opened(plan("      - {exercise: kettlebell swing, every: 60 s, for: 10 min, reps: 10}\n"))
+    snapshot = opened(plan("      - {exercise: kettlebell swing, every: 60 s, for: 10 min, reps: 10}\n"))
     for needle in ("60 s", "10 min"):
-        assert said(view, needle) == "**10 min** by the clock: 10 sets, one every 60 s."
+        assert said(snapshot, needle) == "**10 min** by the clock: 10 sets, one every 60 s."
 
 
-def test_a_session(squats: View) -> None:
+def test_a_session(squats: Snapshot) -> None:
     words = said(squats, "Lower")
     # 3 squats, 4 presses, 3 jumps; the jumps are no hard sets
     assert "**10 sets**: quadriceps 7, " in words
@@ -407,26 +406,26 @@ events: [{date: 2026-01-27, event: regatta}, {date: 2026-03-01, event: gala}]
 
 
 def test_a_block_and_its_weeks(opened: Open) -> None:
-    view = opened(BLOCKS)
-    words = said(view, "Build")
+    snapshot = opened(BLOCKS)
+    words = said(snapshot, "Build")
     assert words.startswith("Weeks 1-3, 5 January 2026 to 25 January 2026")
     assert "**Weeks 1-2:** **3 sets** in 1 session, " in words
     assert "**Week 3:** **4 sets** in 1 session, " in words
-    assert said(view, "3\n", 0) == words
-    assert said(view, "Test week").startswith(
+    assert said(snapshot, "3\n", 0) == words
+    assert said(snapshot, "Test week").startswith(
         "Week 4, 26 January 2026 to 1 February 2026\n\n**1 set** in 1 session"
     )
     assert (
-        said(view, "1-2", 0)
+        said(snapshot, "1-2", 0)
         == "Weeks 1-2 of the programme, weeks 1-2 of Build, 5 January 2026 to 18 January 2026."
     )
 
 
 def test_days_of_the_calendar(opened: Open) -> None:
-    view = opened(BLOCKS)
-    assert said(view, "2026-01-05") == "5 January 2026; 4 weeks end on 1 February 2026."
-    assert said(view, "2026-01-27") == said(view, "regatta") == "27 January 2026: week 4 of 4."
-    assert said(view, "gala") == "1 March 2026: outside the programme."
+    snapshot = opened(BLOCKS)
+    assert said(snapshot, "2026-01-05") == "5 January 2026; 4 weeks end on 1 February 2026."
+    assert said(snapshot, "2026-01-27") == said(snapshot, "regatta") == "27 January 2026: week 4 of 4."
+    assert said(snapshot, "gala") == "1 March 2026: outside the programme."
 
 
 def test_an_athletes_file(example: Open) -> None:
@@ -440,7 +439,7 @@ def test_an_athletes_file(example: Open) -> None:
 # Areas
 
 
-def test_a_muscle_group_and_its_week(squats: View) -> None:
+def test_a_muscle_group_and_its_week(squats: Snapshot) -> None:
     words = said(squats, "quads")
     assert words.startswith("**quads** (quadriceps)\n\n")
     assert (
@@ -456,20 +455,20 @@ def test_limits_of_the_teams_own(opened: Open) -> None:
     settings = "weekly limits: {quadriceps: 12}\n"
     words = said(opened(SQUATS, {"spotline.yaml": settings}), "quads")
     assert "at most 12 a week (your team's limit, `weekly-sets-over-limit`)" in words
-    view = opened(settings, name="spotline.yaml")
-    assert "at most 12 a week (your team's limit" in said(view, "quadriceps")
-    assert said(view, "12", 0) == said(view, "quadriceps")
+    snapshot = opened(settings, name="spotline.yaml")
+    assert "at most 12 a week (your team's limit" in said(snapshot, "quadriceps")
+    assert said(snapshot, "12", 0) == said(snapshot, "quadriceps")
 
 
-def test_an_area_that_nobody_knows(squats: View) -> None:
+def test_an_area_that_nobody_knows(squats: Snapshot) -> None:
     assert said(squats, "hipp]").startswith("**hipp** is no muscle or area that is known. Nearest: ")
 
 
 def test_a_group_that_gets_nothing(opened: Open) -> None:
-    view = opened(plan("      - {exercise: back squat, sets: 3, reps: 5}\n", "focus: [biceps]"))
-    assert "no hard set." in said(view, "biceps")
-    view = opened(plan("      - {exercise: bak squat, sets: 3, reps: 5}\n", "focus: [biceps]"))
-    assert "no hard set as far as known." in said(view, "biceps")
+    snapshot = opened(plan("      - {exercise: back squat, sets: 3, reps: 5}\n", "focus: [biceps]"))
+    assert "no hard set." in said(snapshot, "biceps")
+    snapshot = opened(plan("      - {exercise: bak squat, sets: 3, reps: 5}\n", "focus: [biceps]"))
+    assert "no hard set as far as known." in said(snapshot, "biceps")
 
 
 def test_what_an_activity_loads(opened: Open) -> None:
@@ -494,9 +493,9 @@ waivers: [{rule: weekly-sets-over-limit, reason: agreed}]
 
 
 def test_a_rule_that_is_waived(opened: Open) -> None:
-    view = opened(WAIVED)
+    snapshot = opened(WAIVED)
     at = WAIVED.index("exercise-sets-high")
-    found = hover(view, at + 3)
+    found = hover(snapshot, at + 3)
     assert found is not None
     assert WAIVED[found.start : found.end] == "# spotline: waive exercise-sets-high"
     assert found.markdown.startswith(
@@ -505,11 +504,11 @@ def test_a_rule_that_is_waived(opened: Open) -> None:
     assert "**Why:** Past four to six sets" in found.markdown
     assert "(krieger-2010; trial, figures read in a secondary copy)" in found.markdown
     assert "- most: **6** hard sets of one exercise in a session" in found.markdown
-    assert said(view, "weekly-sets-over-limit").startswith("**weekly-sets-over-limit** (warning, dose)")
-    assert said(view, "exercise-sets-hig because").startswith(
+    assert said(snapshot, "weekly-sets-over-limit").startswith("**weekly-sets-over-limit** (warning, dose)")
+    assert said(snapshot, "exercise-sets-hig because").startswith(
         "**exercise-sets-hig** is no rule of spotline or the team"
     )
-    assert said(view, "waive x", 6).startswith("**note**: ")  # within a value it is text like any other
+    assert said(snapshot, "waive x", 6).startswith("**note**: ")  # within a value it is text like any other
 
 
 def test_rules_in_settings(opened: Open) -> None:
@@ -519,42 +518,23 @@ rules:
   load-outside-zone: skip
 team rules: [{rule: team-curls, weekly sets of: hamstrings, in: knee flexion, at least: 4, message: Curl.}]
 """
-    view = opened(settings, name="spotline.yaml")
-    words = said(view, "exercise-sets-high")
+    snapshot = opened(settings, name="spotline.yaml")
+    words = said(snapshot, "exercise-sets-high")
     assert words.startswith("**exercise-sets-high** (note, your team's choice; warning otherwise, dose)")
     assert (
         "- most: **8** hard sets of one exercise in a session: a note past it (your team's; 6 otherwise)"
         in words
     )
     assert (
-        said(view, "most")
+        said(snapshot, "most")
         == "most: **8** hard sets of one exercise in a session: a note past it (your team's; 6 otherwise)"
     )
-    assert "not run" in said(view, "load-outside-zone")
-    assert said(view, "team-curls").startswith("**team-curls** (warning, team)")
-    assert said(view, "hamstrings").startswith("**hamstrings**: biceps femoris long head")
-    assert said(view, "knee flexion").startswith(
+    assert "not run" in said(snapshot, "load-outside-zone")
+    assert said(snapshot, "team-curls").startswith("**team-curls** (warning, team)")
+    assert said(snapshot, "hamstrings").startswith("**hamstrings**: biceps femoris long head")
+    assert said(snapshot, "knee flexion").startswith(
         "**knee flexion**: hamstrings\n\nhelping: sartorius, gracilis\n\nopposed by knee extension"
     )
-
-
-@pytest.mark.parametrize("rule", all_rules(), ids=lambda rule: rule.name)
-def test_the_page_of_every_rule(rule: object) -> None:
-    name = getattr(rule, "name", "")
-    page = rule_markdown(name, Team())
-    assert page.startswith(f"**{name}** (")
-    assert "**Why:** " in page
-    assert "Flags:\n\n```yaml\n" in page
-    assert page.count("```") == 4
-    assert "](" not in page.replace("\\]", "")  # no link
-    assert "://" not in page
-    for option in getattr(rule, "options", ()):
-        assert f"- {option.name}: **" in page
-
-
-def test_no_such_rule() -> None:
-    assert "Nearest: exercise-sets-high" in rule_markdown("exercise-sets-hig", Team())
-    assert "no rule" in rule_markdown("[x](https://doi.org/x)", Team())
 
 
 # Keys
@@ -578,7 +558,7 @@ def test_no_such_rule() -> None:
         ("tested", "**tested**: Day of the test."),
     ],
 )
-def test_keys(squats: View, needle: str, words: str) -> None:
+def test_keys(squats: Snapshot, needle: str, words: str) -> None:
     assert said(squats, needle) == words
 
 
@@ -595,34 +575,6 @@ def test_the_same_key_in_different_groups(opened: Open) -> None:
 def test_keys_of_shared_values(opened: Open) -> None:
     text = plan("      - {exercise: leg press, <<: *e}\n", "shared: {e: &e {sets: 3, rir: 2}}")
     assert said(opened(text), "rir").startswith("**rir**: Repetitions left in reserve")
-
-
-@pytest.mark.parametrize("kind", ["programme", "athlete", "team", "exercises"])
-def test_every_key_of_the_schema_is_described(kind: str) -> None:
-    from spotline import schema
-
-    def undescribed(part: object, at: str) -> list[str]:
-        if not isinstance(part, dict):
-            return []
-        found = [
-            f"{at}.{key}"
-            for key, below in part.get("properties", {}).items()
-            if isinstance(below, dict)
-            and "description" not in below
-            and part.get("additionalProperties") is False
-        ]
-        for key, below in part.items():
-            found += undescribed(below, f"{at}.{key}")
-        return found
-
-    assert undescribed(schema.load(kind), kind) == []
-
-
-def test_a_description_needs_a_kind_and_a_key() -> None:
-    assert described("record", {}, ("goal",)) == ""
-    assert described("programme", {}, ()) == ""
-    assert described("programme", {}, ("nonsense", 3)) == ""
-    assert described("programme", [], ("goal",)).startswith("What the programme is after")
 
 
 # Exercises of the team's own
@@ -644,13 +596,13 @@ exercises:
 
 
 def test_exercises_of_the_teams_own(opened: Open) -> None:
-    view = opened(OWN, name="boat.exercises.yaml")
-    assert said(view, "towline row").startswith("**towline row** (cable)\n\n- trains ")
-    assert said(view, "boat pull").startswith("**boat pull** is towline row (cable)")
-    assert said(view, "lat pulldown").startswith("**lat pulldown** (")
-    assert said(view, "elbow flexion").startswith("**elbow flexion**: ")
-    assert said(view, "biceps").startswith("**biceps**: biceps long head, biceps short head")
-    assert said(view, "implement") == "**implement**: What is lifted, pushed or pulled."
+    snapshot = opened(OWN, name="boat.exercises.yaml")
+    assert said(snapshot, "towline row").startswith("**towline row** (cable)\n\n- trains ")
+    assert said(snapshot, "boat pull").startswith("**boat pull** is towline row (cable)")
+    assert said(snapshot, "lat pulldown").startswith("**lat pulldown** (")
+    assert said(snapshot, "elbow flexion").startswith("**elbow flexion**: ")
+    assert said(snapshot, "biceps").startswith("**biceps**: biceps long head, biceps short head")
+    assert said(snapshot, "implement") == "**implement**: What is lifted, pushed or pulled."
     text = plan("      - {exercise: boat pull, sets: 3, reps: 8}\n")
     plans = opened(
         text,
@@ -667,23 +619,23 @@ def test_exercises_of_the_teams_own(opened: Open) -> None:
 
 def test_the_last_readable_numbers(opened: Open) -> None:
     now = SQUATS.replace("reps: 12", "reps: [12")
-    view = opened(SQUATS, now=now)
-    assert said(view, "80 %").endswith(LAST_READABLE)
-    assert said(view, "leg press").endswith(LAST_READABLE)
-    assert said(view, "backsquatt").endswith(LAST_READABLE)  # behind the edit
+    snapshot = opened(SQUATS, now=now)
+    assert said(snapshot, "80 %").endswith(LAST_READABLE)
+    assert said(snapshot, "leg press").endswith(LAST_READABLE)
+    assert said(snapshot, "backsquatt").endswith(LAST_READABLE)  # behind the edit
     at = now.index("[12")
-    assert hover(view, at) is None
+    assert hover(snapshot, at) is None
 
 
 def test_a_text_that_was_never_readable(opened: Open) -> None:
-    view = opened("programme: [\n")
-    assert all(hover(view, offset) is None for offset in range(14))
+    snapshot = opened("programme: [\n")
+    assert all(hover(snapshot, offset) is None for offset in range(14))
 
 
-def test_nothing_stands_in_comments_and_blanks(squats: View, example: Open) -> None:
+def test_nothing_stands_in_comments_and_blanks(squats: Snapshot, example: Open) -> None:
     assert hover(squats, SQUATS.index("    day: monday")) is None
-    view = example("mara-lower-body-first.programme.yaml")
-    assert hover(view, 5) is None
+    snapshot = example("mara-lower-body-first.programme.yaml")
+    assert hover(snapshot, 5) is None
 
 
 # Words that Markdown would take for more
@@ -701,18 +653,18 @@ def test_a_name_cannot_make_a_link(opened: Open) -> None:
     text = plan("      - {exercise: '[x](https://doi.org/a)', sets: 3, reps: 5}\n").replace(
         "Lower", "'![y](https://doi.org/b)'"
     )
-    view = opened(text)
+    snapshot = opened(text)
     for offset in range(len(text)):
-        found = hover(view, offset)
+        found = hover(snapshot, offset)
         assert found is None or not re.search(r"(?<!\\)\]\(|[^\\]:/{2}", found.markdown)
 
 
 def test_no_example_says_more_than_a_page(root: Path, example: Open) -> None:
     """Every word of every example has something to say that is short enough to read."""
     for path in sorted((root / "examples").rglob("*.programme.yaml")):
-        view = example(path.name)
-        text = view.text.content
+        snapshot = example(path.name)
+        text = snapshot.text.content
         for offset in range(0, len(text), 29):
-            found = hover(view, offset)
+            found = hover(snapshot, offset)
             assert found is None or found.markdown.strip()
             assert found is None or len(found.markdown) < 2500

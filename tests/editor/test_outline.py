@@ -8,10 +8,10 @@ from pathlib import Path
 import pytest
 
 from spotline.lint.editor.documents.answers import Symbol
-from spotline.lint.editor.documents.view import View
+from spotline.lint.editor.documents.snapshot import Snapshot
 from spotline.lint.editor.features.outline import lenses, symbols
 
-Open = Callable[..., View]
+Open = Callable[..., Snapshot]
 
 PLAN = """\
 programme: Winter
@@ -100,10 +100,10 @@ def within(found: list[Symbol], start: int, end: int) -> None:
 
 def test_every_part_lies_within_its_whole(root: Path, example: Open) -> None:
     for path in sorted((root / "examples").rglob("*.programme.yaml")):
-        view = example(path.name)
-        found = symbols(view)
+        snapshot = example(path.name)
+        found = symbols(snapshot)
         assert len(found) == 1
-        within(found, 0, len(view.text.content))
+        within(found, 0, len(snapshot.text.content))
 
 
 @pytest.mark.parametrize(
@@ -141,15 +141,15 @@ def test_every_part_lies_within_its_whole(root: Path, example: Open) -> None:
     ],
 )
 def test_other_files(opened: Open, name: str, text: str, outline: list[str]) -> None:
-    view = opened(text, name=name)
-    assert list(drawn(symbols(view))) == outline
-    within(symbols(view), 0, len(text))
+    snapshot = opened(text, name=name)
+    assert list(drawn(symbols(snapshot))) == outline
+    within(symbols(snapshot), 0, len(text))
 
 
 def test_the_outline_stays_while_the_text_cannot_be_read(opened: Open) -> None:
     now = PLAN.replace("{exercise: leg press, sets: 2, reps: 10}", "{exercise: leg press, sets: [2")
-    view = opened(PLAN, now=now)
-    found = symbols(view)
+    snapshot = opened(PLAN, now=now)
+    found = symbols(snapshot)
     within(found, 0, len(now))
     assert "      prescription: leg press (2 x 10)" in drawn(found)
     assert "  block: Ease (1 week)" in drawn(found)
@@ -160,9 +160,9 @@ def test_the_outline_stays_while_the_text_cannot_be_read(opened: Open) -> None:
 # Lenses
 
 
-def shown(view: View) -> list[tuple[str, str, int | None, int]]:
-    text = view.text.content
-    return [(text[one.start : one.end], one.title, one.week, one.athlete) for one in lenses(view)]
+def shown(snapshot: Snapshot) -> list[tuple[str, str, int | None, int]]:
+    text = snapshot.text.content
+    return [(text[one.start : one.end], one.title, one.week, one.athlete) for one in lenses(snapshot)]
 
 
 def test_weeks_and_sessions(opened: Open) -> None:
@@ -186,8 +186,10 @@ def test_weeks_and_sessions(opened: Open) -> None:
 
 
 def test_groups_are_those_that_get_anything(opened: Open) -> None:
-    view = opened("programme: T\nsessions: [{session: S, exercises: [{exercise: leg extension, sets: 3}]}]\n")
-    assert shown(view)[0] == ("T", "Week 1: 3 sets, 1 group", 1, 0)
+    snapshot = opened(
+        "programme: T\nsessions: [{session: S, exercises: [{exercise: leg extension, sets: 3}]}]\n"
+    )
+    assert shown(snapshot)[0] == ("T", "Week 1: 3 sets, 1 group", 1, 0)
 
 
 def test_athletes_for_whom_it_differs(opened: Open) -> None:

@@ -97,8 +97,8 @@ def test_blocks_are_named_and_empty_weeks_say_so(programme: Build) -> None:
 
 def test_numbers_are_the_ledgers(example: Callable[..., object], programme: Build) -> None:
     """Every group of every week of an example stands in its table with the ledger's own count."""
-    view = example("bram-winter-strength.programme.yaml")
-    (ledger,) = view.review.ledgers  # type: ignore[attr-defined]
+    snapshot = example("bram-winter-strength.programme.yaml")
+    (ledger,) = snapshot.review.ledgers  # type: ignore[attr-defined]
     for week in ledger.weeks:
         page = week_table(ledger, week.number)
         for group in week.groups():

@@ -4,8 +4,8 @@ from __future__ import annotations
 
 import pytest
 
-from spotline.tests.editor.sameness import verdict
-from spotline.tests.editor.talk import Encoding
+from spotline.tests.editor.pipe_client import Encoding
+from spotline.tests.editor.random_session import verdict
 
 
 @pytest.mark.parametrize("watches", [True, False])

@@ -9,7 +9,7 @@ from random import Random
 
 from spotline.tests.benchmark import programme
 from spotline.tests.editor.edits import change, edited
-from spotline.tests.editor.talk import Talk
+from spotline.tests.editor.pipe_client import PipeClient
 
 CHANGES = 20_000
 WARM = 2_000
@@ -33,9 +33,9 @@ def texts(first: str, chance: Random) -> Iterator[str]:
         yield text
 
 
-def megabytes(talk: Talk) -> float:
+def megabytes(client: PipeClient) -> float:
     """The memory that the server holds."""
-    status = Path(f"/proc/{talk.process.pid}/status").read_text(encoding="ascii")
+    status = Path(f"/proc/{client.process.pid}/status").read_text(encoding="ascii")
     line = next(line for line in status.splitlines() if line.startswith("VmRSS:"))
     return int(line.split()[1]) / 1024
 
@@ -45,23 +45,23 @@ def sizes(folder: Path, changes: int, at_once: int, every: int) -> list[float]:
     found = []
     (folder / ".git").mkdir()
     text = programme(400)
-    with Talk(folder) as talk:
-        talk.greet()
-        uri = talk.uri("plan.programme.yaml")
-        talk.open(uri, text)
-        talk.findings(uri, 1)
+    with PipeClient(folder) as client:
+        client.initialize()
+        uri = client.uri("plan.programme.yaml")
+        client.open(uri, text)
+        client.findings(uri, 1)
         typed = texts(text, Random(7))
         for version in range(2, changes + 2):
             new = next(typed)
-            talk.change(uri, version, change(text, new, "utf-16"))
+            client.change(uri, version, change(text, new, "utf-16"))
             text = new
             if version % at_once == 0:
-                talk.findings(uri, version)
+                client.findings(uri, version)
             if (version - 1) % every == 0:
-                talk.quiet(1.0)  # the coach thinks: time to tidy up
-                found.append(megabytes(talk))
-        assert talk.bid_farewell() == 0
-        assert talk.log() == ""
+                client.read_until_quiet(1.0)  # the coach thinks: time to tidy up
+                found.append(megabytes(client))
+        assert client.shut_down() == 0
+        assert client.log() == ""
     return found
 
 

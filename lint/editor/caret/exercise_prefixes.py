@@ -1,4 +1,4 @@
-"""Exercises for words still being typed: by the beginnings of words of a name, or of what it trains."""
+"""Exercises for words still being typed: by the beginnings of words in their names, or of what they train."""
 
 from __future__ import annotations
 
@@ -18,230 +18,242 @@ if TYPE_CHECKING:
 
     from ...body.catalogue import Exercise
     from ...body.known import Known
-
-    Meaning = tuple[str, str]
+    from ...body.search_words import Meaning
 
     Phrase = tuple[list[str], tuple[Meaning, ...]]
-    """The words of a phrase as they are compared, and what it means."""
+    """The folded words of a phrase, and what it means."""
 
-    Roles = dict[int, int]
-    """Rows of exercises, and how well each fits: one of the steps below."""
+    Ranks = dict[int, int]
+    """Rows of exercises, and how well each matches: one of the ranks below."""
 
 EXACT, BEGINS, WORDS, ALIAS_BEGINS, ALIAS_WORDS, MAINLY, BESIDES = range(7)
-"""How an exercise fits, the best first: by its name, an alias, what it trains or is mainly or besides."""
+"""How an exercise matches, the best first.
+
+By its whole name, the beginning of its name, the words of its name; by the beginning or the words of an
+alias; by what it trains or is mainly, or besides.
+"""
 
 MOST_WORDS = 12
 """Words that are looked at; no name has more."""
 
-LEAST_LETTERS = 2
-"""Letters from which on the beginning of a word tells a muscle or a movement."""
+FEWEST_LETTERS = 2
+"""Letters that the beginning of a word needs before it is taken for a muscle or a movement."""
 
 
-class Fit:
-    """An exercise, and the step (EXACT to BESIDES) on which it fits."""
+class ExerciseMatch:
+    """An exercise, and the rank (EXACT to BESIDES) of its match."""
 
-    __slots__ = ("exercise", "step")
+    __slots__ = ("exercise", "rank")
 
-    def __init__(self, exercise: Exercise, step: int) -> None:
+    def __init__(self, exercise: Exercise, rank: int) -> None:
         self.exercise = exercise
-        self.step = step
+        self.rank = rank
 
 
-def fitting(typed: str, known: Known) -> list[Fit]:
-    """The exercises that fit some words, the last of which may be a beginning; best first, then by name.
+def matching_exercises(typed: str, known: Known) -> list[ExerciseMatch]:
+    """The exercises that match some words, the last of which may be a beginning; best first, then by name.
 
-    Without a word, all of them in their order, a team's own first.
+    Without a word, all exercises in their order, a team's own first.
     """
-    asked = words(typed)[:MOST_WORDS]
-    indexes = [_own(known), _catalogue()] if known.own else [_catalogue()]
-    if not asked:
-        return [Fit(one, WORDS) for index in indexes for one in index.exercises]
-    fits = [Fit(index.exercises[row], step) for index in indexes for row, step in index.rows(asked).items()]
-    return sorted(fits, key=_order)
+    typed_words = words(typed)[:MOST_WORDS]
+    indexes = [_own_index(known), _catalogue_index()] if known.own else [_catalogue_index()]
+    if not typed_words:
+        return [ExerciseMatch(one, WORDS) for index in indexes for one in index.exercises]
+    matches = [
+        ExerciseMatch(index.exercises[row], rank)
+        for index in indexes
+        for row, rank in index.ranks(typed_words).items()
+    ]
+    return sorted(matches, key=_sort_key)
 
 
-def _order(fit: Fit) -> tuple[object, ...]:
-    """Best first; of those that fit by what they train, plain lifts that train little else."""
-    one = fit.exercise
-    special = (one.kind != "dynamic", len(one.direct)) if fit.step >= MAINLY else ()
-    return (fit.step, *special, len(one.name), one.name)
+def _sort_key(match: ExerciseMatch) -> tuple[object, ...]:
+    """Best first; of those that match by what they train, plain lifts that train little else."""
+    one = match.exercise
+    special = (one.kind != "dynamic", len(one.direct)) if match.rank >= MAINLY else ()
+    return (match.rank, *special, len(one.name), one.name)
 
 
 _fold = cache(fold)
 
 
-def _folded(name: str) -> list[str]:
-    """The words of a name as they are compared."""
+def _folded_words(name: str) -> list[str]:
+    """The words of a name in the form in which they are compared."""
     return [_fold(word) for word in words(name)]
 
 
 @lru_cache(maxsize=1)
-def _catalogue() -> _Index:
-    return _Index(catalogue.exercises(), [(_folded(phrase), meant) for phrase, meant in phrases(CATALOGUE)])
+def _catalogue_index() -> _PrefixIndex:
+    meanings = [(_folded_words(phrase), meant) for phrase, meant in phrases(CATALOGUE)]
+    return _PrefixIndex(catalogue.exercises(), meanings)
 
 
 @lru_cache(maxsize=4)
-def _own(known: Known) -> _Index:
-    """A team's own exercises; what words mean is the same for them as for the catalogue's."""
-    return _Index(known.own, _catalogue().phrases)
+def _own_index(known: Known) -> _PrefixIndex:
+    """The index of a team's own exercises; words mean the same for them as for the catalogue's."""
+    return _PrefixIndex(known.own, _catalogue_index().phrases)
 
 
-class _Index:
-    """Exercises by the words of their names, and every phrase that says what one trains or is."""
+class _PrefixIndex:
+    """Exercises by the words of their names, and the phrases that say what an exercise trains or is.
 
-    def __init__(self, exercises: Sequence[Exercise], meant: list[Phrase]) -> None:
+    A row is the number of an exercise among ``exercises``. ``rows_by_word`` leads from each word of a name to
+    rows, ``names`` from a row to its folded names (run together, and word by word), ``trained`` from a muscle
+    to the rows that train it.
+    """
+
+    def __init__(self, exercises: Sequence[Exercise], meanings: list[Phrase]) -> None:
         self.exercises = exercises
-        self.phrases = meant
-        self.said = {part for parts, _ in meant for part in parts}
-        self.named: dict[str, set[int]] = {}
+        self.phrases = meanings
+        self.words_of_phrases = {word for phrase, _ in meanings for word in phrase}
+        self.rows_by_word: dict[str, set[int]] = {}
         self.names: list[list[tuple[str, list[str]]]] = []
-        self.trained: dict[str, Roles] = {}
+        self.trained: dict[str, Ranks] = {}
         for row, exercise in enumerate(exercises):
-            names = [_folded(name) for name in (exercise.name, *exercise.aliases)]
-            self.names.append([("".join(parts), parts) for parts in names])
-            for part in {part for parts in names for part in parts}:
-                self.named.setdefault(part, set()).add(row)
-            for step, muscles in ((BESIDES, exercise.indirect), (MAINLY, exercise.direct)):
+            names = [_folded_words(name) for name in (exercise.name, *exercise.aliases)]
+            self.names.append([("".join(name), name) for name in names])
+            for word in {word for name in names for word in name}:
+                self.rows_by_word.setdefault(word, set()).add(row)
+            for rank, muscles in ((BESIDES, exercise.indirect), (MAINLY, exercise.direct)):
                 for muscle in muscles:
-                    self.trained.setdefault(muscle, {})[row] = step
-        self.words = sorted(self.named)
+                    self.trained.setdefault(muscle, {})[row] = rank
+        self.words = sorted(self.rows_by_word)
 
-    def rows(self, asked: Sequence[str]) -> Roles:
-        """The rows that fit all words, by name as a whole or word by word by whatever each may mean."""
-        parts = [self.taken(word) for word in asked]
-        found = self.by_meaning(parts)
-        whole = "".join(parts)
-        every = set.intersection(*(self.named_so(part) for part in parts))
-        for row in every.union(self.rows_beginning(whole, "".join(asked))):
-            step = self.by_name(row, parts, whole, "".join(asked))
-            if step is not None:
-                found[row] = min(step, found.get(row, step))
+    def ranks(self, typed: Sequence[str]) -> Ranks:
+        """The rows that match all words: by name as a whole, or word by word by whatever each may mean."""
+        parts = [self.singular(word) for word in typed]
+        found = self.ranks_by_meaning(parts)
+        run_together = "".join(parts)
+        with_every_word = set.intersection(*(self.rows_with_word(part) for part in parts))
+        for row in with_every_word.union(self.rows_with_name(run_together, "".join(typed))):
+            rank = self.rank_by_name(row, parts, run_together, "".join(typed))
+            if rank is not None:
+                found[row] = min(rank, found.get(row, rank))
         return found
 
-    def taken(self, word: str) -> str:
-        """A word as it is compared: in the singular, if that makes it a word that is known."""
-        single = fold(word)
-        return single if single in self.named or single in self.said else word
+    def singular(self, word: str) -> str:
+        """A word in the singular if that is a known word, else as it is."""
+        folded = fold(word)
+        return folded if folded in self.rows_by_word or folded in self.words_of_phrases else word
 
     # By name
 
-    def named_so(self, begin: str) -> set[int]:
+    def rows_with_word(self, beginning: str) -> set[int]:
         """The rows with a word in a name or alias that begins so."""
-        at = bisect_left(self.words, begin)
+        at = bisect_left(self.words, beginning)
         found: set[int] = set()
         for index in range(at, len(self.words)):
-            if not self.words[index].startswith(begin):
+            if not self.words[index].startswith(beginning):
                 break
-            found |= self.named[self.words[index]]
+            found |= self.rows_by_word[self.words[index]]
         return found
 
-    def rows_beginning(self, *begins: str) -> Iterator[int]:
-        """The rows with a name or alias that begins so, blanks left out."""
+    def rows_with_name(self, *beginnings: str) -> Iterator[int]:
+        """The rows with a name or alias that begins so, spaces left out."""
         for row, names in enumerate(self.names):
-            if any(key.startswith(begins) for key, _ in names):
+            if any(run_together.startswith(beginnings) for run_together, _ in names):
                 yield row
 
-    def by_name(self, row: int, parts: list[str], whole: str, typed: str) -> int | None:
-        """The best step on which the name or an alias of a row fits."""
+    def rank_by_name(self, row: int, parts: list[str], run_together: str, typed: str) -> int | None:
+        """The best rank at which the name or an alias of a row matches."""
         best = None
-        for number, (key, has) in enumerate(self.names[row]):
-            if key == whole:
+        for number, (name, name_words) in enumerate(self.names[row]):
+            is_alias = number > 0
+            if name == run_together:
                 return EXACT
-            if key.startswith((whole, typed)):
-                step = ALIAS_BEGINS if number else BEGINS
-            elif all(any(word.startswith(part) for word in has) for part in parts):
-                step = ALIAS_WORDS if number else WORDS
+            if name.startswith((run_together, typed)):
+                rank = ALIAS_BEGINS if is_alias else BEGINS
+            elif all(any(word.startswith(part) for word in name_words) for part in parts):
+                rank = ALIAS_WORDS if is_alias else WORDS
             else:
                 continue
-            best = step if best is None else min(best, step)
+            best = rank if best is None else min(best, rank)
         return best
 
     # By what it trains or is
 
-    def by_meaning(self, parts: list[str]) -> Roles:
-        """The rows that fit every word by some meaning, or by a word of a name; the weakest step of each."""
+    def ranks_by_meaning(self, parts: list[str]) -> Ranks:
+        """The rows that match every word by a meaning, or by a word of a name; each at its worst rank."""
         lengths: set[str] = set()
         areas: list[str] = []
-        demands: list[Roles] = []
-        for segment in self.segments(parts):
-            meanings = self.meanings(segment)
+        demands: list[Ranks] = []
+        for run in self.runs(parts):
+            meanings = self.meanings(run)
             lengths.update(name for kind, name in meanings if kind == LENGTH)
-            rows: Roles = {} if len(segment) > 1 else dict.fromkeys(self.named_so(segment[0]), BESIDES)
+            ranks: Ranks = {} if len(run) > 1 else dict.fromkeys(self.rows_with_word(run[0]), BESIDES)
             for meaning in meanings:
                 if meaning[0] == AREA:
                     areas.append(meaning[1])
-                for row, step in self.meant(meaning).items():
-                    rows[row] = min(step, rows.get(row, step))
+                for row, rank in self.ranks_of(meaning).items():
+                    ranks[row] = min(rank, ranks.get(row, rank))
             if not any(kind == LENGTH for kind, _ in meanings):
-                demands.append(rows)
+                demands.append(ranks)
         if not demands:
             return {}
         common = set(demands[0]).intersection(*demands[1:])
-        found = {row: max(rows[row] for rows in demands) for row in common}
+        found = {row: max(ranks[row] for ranks in demands) for row in common}
         return self.at_length(found, areas, lengths) if lengths else found
 
-    def segments(self, parts: list[str]) -> Iterator[list[str]]:
-        """The words in runs: the longest that means something first, then what stands before and after."""
+    def runs(self, parts: list[str]) -> Iterator[list[str]]:
+        """The words in runs: the longest that means something, with the runs before and after it."""
         for size in range(len(parts), 1, -1):
             for start in range(len(parts) - size + 1):
                 if self.meanings(parts[start : start + size]):
-                    yield from self.segments(parts[:start])
+                    yield from self.runs(parts[:start])
                     yield parts[start : start + size]
-                    yield from self.segments(parts[start + size :])
+                    yield from self.runs(parts[start + size :])
                     return
         yield from ([part] for part in parts)
 
-    def meanings(self, segment: Sequence[str]) -> list[Meaning]:
-        """What a run of words means: the phrases that are just so, else those in which words begin so."""
-        just_so: list[Meaning] = []
+    def meanings(self, run: Sequence[str]) -> list[Meaning]:
+        """What a run of words means: that of an equal phrase, else of phrases whose words begin so."""
+        exact: list[Meaning] = []
         begun: list[Meaning] = []
-        size = len(segment)
-        tell = size > 1 or len(segment[0]) >= LEAST_LETTERS
-        for has, meant in self.phrases:
-            if has == segment:
-                just_so += meant
-            elif tell and not just_so and size <= len(has) and _holds(has, segment):
+        size = len(run)
+        is_long_enough = size > 1 or len(run[0]) >= FEWEST_LETTERS
+        for phrase, meant in self.phrases:
+            if phrase == run:
+                exact += meant
+            elif is_long_enough and not exact and size <= len(phrase) and _begins_within(phrase, run):
                 begun += (one for one in meant if one[0] != LENGTH)
-        return just_so or begun
+        return exact or begun
 
-    def meant(self, meaning: Meaning) -> Roles:
-        """The rows that a meaning fits, each mainly or besides."""
+    def ranks_of(self, meaning: Meaning) -> Ranks:
+        """The rows that match a meaning, mainly or besides."""
         kind, name = meaning
         if kind == AREA:
-            rows: Roles = {}
+            ranks: Ranks = {}
             for muscle in catalogue.area(name) or ():
-                for row, step in self.trained.get(muscle, {}).items():
-                    rows[row] = min(step, rows.get(row, step))
-            return rows
+                for row, rank in self.trained.get(muscle, {}).items():
+                    ranks[row] = min(rank, ranks.get(row, rank))
+            return ranks
         if kind == LENGTH:
             return {}
-        return {row: step for row, step in self.roles(kind, name) if step is not None}
+        by_row = ((row, _rank_of(exercise, kind, name)) for row, exercise in enumerate(self.exercises))
+        return {row: rank for row, rank in by_row if rank is not None}
 
-    def roles(self, kind: str, name: str) -> Iterator[tuple[int, int | None]]:
-        """For every row, how an action, pattern, implement or the like fits it, None where it does not."""
-        return ((row, _role(exercise, kind, name)) for row, exercise in enumerate(self.exercises))
-
-    def at_length(self, rows: Roles, areas: Iterable[str], lengths: set[str]) -> Roles:
+    def at_length(self, rows: Ranks, areas: Iterable[str], lengths: set[str]) -> Ranks:
         """Those of some rows that work one of the areas at one of the lengths."""
-        found: Roles = {}
+        found: Ranks = {}
         for row in rows:
             for area in areas:
-                fit = works(self.exercises[row], area, lengths)
-                if fit is not None:
-                    step = BESIDES if fit[0] == INDIRECT else MAINLY
-                    found[row] = min(step, found.get(row, step))
+                work = works(self.exercises[row], area, lengths)
+                if work is not None:
+                    rank = BESIDES if work[0] == INDIRECT else MAINLY
+                    found[row] = min(rank, found.get(row, rank))
         return found
 
 
-def _holds(has: Sequence[str], segment: Sequence[str]) -> bool:
-    """Whether words of a phrase, one after the other, begin as those of a segment."""
+def _begins_within(phrase: Sequence[str], run: Sequence[str]) -> bool:
+    """Whether words of a phrase, one after the other, begin as those of a run."""
     return any(
-        all(word.startswith(part) for word, part in zip(has[start:], segment, strict=False))
-        for start in range(len(has) - len(segment) + 1)
+        all(word.startswith(part) for word, part in zip(phrase[start:], run, strict=False))
+        for start in range(len(phrase) - len(run) + 1)
     )
 
 
-def _role(exercise: Exercise, kind: str, name: str) -> int | None:
+def _rank_of(exercise: Exercise, kind: str, name: str) -> int | None:
+    """How an exercise matches an action, a pattern, an implement or the like; None where it does not."""
     if kind == ACTION:
         return MAINLY if name in exercise.actions else BESIDES if name in exercise.assists else None
     if kind == PATTERN:

@@ -1,4 +1,4 @@
-"""What features answer: plain objects whose offsets count code points of the document's current text."""
+"""What features answer: plain objects. Their offsets count code points of the document's current text."""
 
 from __future__ import annotations
 
@@ -17,7 +17,7 @@ if TYPE_CHECKING:
 
 
 class Hover:
-    """What is shown of the words from ``start`` to ``end``, as Markdown."""
+    """What is shown, as Markdown, for the text from ``start`` to ``end``."""
 
     __slots__ = ("end", "markdown", "start")
 
@@ -28,13 +28,23 @@ class Hover:
 
 
 class Completion:
-    """A proposal: ``insert`` takes the place of the words from ``start`` to ``end``.
+    """A proposal: ``insert`` replaces the text from ``start`` to ``end``.
 
-    ``label`` is what the list shows, ``detail`` a few words beside it, ``documentation`` Markdown; the list
-    is ordered by ``sort``, and what is typed is compared with ``filter``.
+    The list shows ``label``, with ``detail`` beside it; ``documentation`` is Markdown. The list is sorted by
+    ``sort_text``. The client compares what is typed with ``filter_text``.
     """
 
-    __slots__ = ("detail", "documentation", "end", "filter", "insert", "kind", "label", "sort", "start")
+    __slots__ = (
+        "detail",
+        "documentation",
+        "end",
+        "filter_text",
+        "insert",
+        "kind",
+        "label",
+        "sort_text",
+        "start",
+    )
 
     def __init__(
         self,
@@ -45,8 +55,8 @@ class Completion:
         detail: str,
         documentation: str,
         kind: CompletionKind,
-        sort: str,
-        filter: str,
+        sort_text: str,
+        filter_text: str,
     ) -> None:
         self.label = label
         self.insert = insert
@@ -55,12 +65,12 @@ class Completion:
         self.detail = detail
         self.documentation = documentation
         self.kind: CompletionKind = kind
-        self.sort = sort
-        self.filter = filter
+        self.sort_text = sort_text
+        self.filter_text = filter_text
 
 
 class Hint:
-    """A few words shown behind ``offset``, no part of the text; ``tooltip`` is Markdown."""
+    """A label shown at ``offset`` that is no part of the text; ``tooltip`` is Markdown."""
 
     __slots__ = ("kind", "label", "offset", "tooltip")
 
@@ -72,7 +82,7 @@ class Hint:
 
 
 class Symbol:
-    """A part of the programme from ``start`` to ``end``; ``name_start`` and ``name_end`` hold its name."""
+    """A part of a file from ``start`` to ``end``; its name stands from ``name_start`` to ``name_end``."""
 
     __slots__ = ("children", "detail", "end", "kind", "name", "name_end", "name_start", "start")
 
@@ -98,10 +108,10 @@ class Symbol:
 
 
 class Lens:
-    """A line above the words from ``start`` to ``end``.
+    """A line shown above the text from ``start`` to ``end``.
 
-    With a ``week`` it opens that week's table for the athlete at ``athlete`` among the programme's; without,
-    it only says something.
+    A click on it opens the table of the ``week`` (from 1) for the athlete at index ``athlete`` of the
+    programme's. Where ``week`` is None, it can only be read.
     """
 
     __slots__ = ("athlete", "end", "start", "title", "week")
@@ -114,8 +124,8 @@ class Lens:
         self.athlete = athlete
 
 
-class Target:
-    """A place to go to: offsets ``start`` to ``end`` of ``text``, which is that of the file at ``path``."""
+class Location:
+    """A place to go to: from ``start`` to ``end`` of ``text``, the text of the file at ``path``."""
 
     __slots__ = ("end", "path", "start", "text")
 
@@ -127,10 +137,10 @@ class Target:
 
 
 class Fix:
-    """Edits, taken together, that mend what some ``findings`` say.
+    """Edits that together mend what some ``findings`` say.
 
-    ``preferred`` marks the only way there is; ``snippet`` is what the one edit inserts for a client that lets
-    the coach fill in words, "" where there is nothing to fill in.
+    ``preferred`` marks a fix that is the only one for its finding. ``snippet`` is what its one edit inserts
+    where the client lets the coach fill in words; "" where there is nothing to fill in.
     """
 
     __slots__ = ("edits", "findings", "preferred", "snippet", "title")

@@ -1,10 +1,10 @@
-"""Plain answers as the protocol's own objects: offsets become positions, paths become addresses."""
+"""Plain answers as the protocol's own objects: offsets become positions, paths become URIs."""
 
 from __future__ import annotations
 
 from lsprotocol import types
 
-from ..protocol.document import Document
+from ..protocol.text_document import TextDocument
 from ..protocol.uris import uri_of
 
 TYPE_CHECKING = False
@@ -13,10 +13,10 @@ if TYPE_CHECKING:
 
     from ...text.places import Text
     from ..protocol.client import Client
-    from .answers import Completion, Fix, Hint, Hover, Lens, Symbol, Target
+    from .answers import Completion, Fix, Hint, Hover, Lens, Location, Symbol
     from .open_documents import OpenDocument, OpenDocuments
 
-COMPLETIONS = {
+COMPLETION_KINDS = {
     "key": types.CompletionItemKind.Property,
     "value": types.CompletionItemKind.Value,
     "exercise": types.CompletionItemKind.Value,
@@ -26,7 +26,7 @@ COMPLETIONS = {
     "muscle": types.CompletionItemKind.Value,
 }
 
-SYMBOLS = {
+SYMBOL_KINDS = {
     "programme": types.SymbolKind.Module,
     "block": types.SymbolKind.Namespace,
     "session": types.SymbolKind.Class,
@@ -34,148 +34,153 @@ SYMBOLS = {
 }
 
 WEEK_COMMAND = "spotline.week"
+"""The command that opens a week's table."""
 
 
 class ProtocolConverter:
-    """Writes answers on one open document for one client."""
+    """Converts positions and answers for one open document and one client."""
 
-    def __init__(self, documents: OpenDocuments, opened: OpenDocument, client: Client) -> None:
+    def __init__(self, documents: OpenDocuments, document: OpenDocument, client: Client) -> None:
         self._documents = documents
-        self._document = opened.document
-        self._name = opened.name
+        self._text_document = document.text_document
+        self._reviewed_as = document.reviewed_as
         self._client = client
-        self._others: dict[str, Document] = {}
+        self._other_files: dict[str, TextDocument] = {}
 
     # Places
 
     def offset(self, position: types.Position) -> int:
-        """The offset of the client's position."""
-        return self._document.offset(position.line, position.character)
+        """The offset of one of the client's positions."""
+        return self._text_document.offset(position.line, position.character)
 
     def range(self, start: int, end: int) -> types.Range:
-        """A stretch of the document."""
-        return _range(self._document, start, end)
+        """The range from one offset of the document to another."""
+        return _range(self._text_document, start, end)
 
-    def location(self, text: Text, start: int, end: int) -> types.Location:
-        """A stretch of this text or another one."""
-        document = self._document if text.name == self._name else self._other(text)
-        return types.Location(document.uri, _range(document, start, end))
+    def location_in(self, text: Text, start: int, end: int) -> types.Location:
+        """The range from one offset to another, in the text of this document or of another file."""
+        of = self._text_document if text.name == self._reviewed_as else self._other_file(text)
+        return types.Location(of.uri, _range(of, start, end))
 
-    def _other(self, text: Text) -> Document:
-        """Another file: as it is open, or as it was read."""
-        if text.name not in self._others:
-            opened = self._documents.document_of(text.name)
-            self._others[text.name] = (
-                opened.document
-                if opened is not None
-                else Document(uri_of(text.name), 0, text.content, self._documents.encoding)
+    def _other_file(self, text: Text) -> TextDocument:
+        """Another file: the open document if there is one, else the text as it was read."""
+        if text.name not in self._other_files:
+            document = self._documents.at_path(text.name)
+            self._other_files[text.name] = (
+                document.text_document
+                if document is not None
+                else TextDocument(uri_of(text.name), 0, text.content, self._documents.encoding)
             )
-        return self._others[text.name]
+        return self._other_files[text.name]
 
     # Answers
 
     def fix(self, fix: Fix, diagnostics: list[types.Diagnostic]) -> types.CodeAction:
-        """A quick fix."""
+        """A fix as a code action that mends some diagnostics."""
         return types.CodeAction(
             fix.title,
             kind=types.CodeActionKind.QuickFix,
             diagnostics=diagnostics,
             is_preferred=fix.preferred or None,
-            edit=self._edit(fix),
+            edit=self._workspace_edit(fix),
         )
 
-    def _edit(self, fix: Fix) -> types.WorkspaceEdit:
+    def _workspace_edit(self, fix: Fix) -> types.WorkspaceEdit:
         by_uri: dict[str, list[types.TextEdit]] = {}
         for edit in fix.edits:
-            place = self.location(edit.place.text, edit.place.start, edit.place.end)
-            by_uri.setdefault(place.uri, []).append(types.TextEdit(place.range, edit.words))
+            location = self.location_in(edit.place.text, edit.place.start, edit.place.end)
+            by_uri.setdefault(location.uri, []).append(types.TextEdit(location.range, edit.words))
         if not self._client.document_changes:
             return types.WorkspaceEdit(changes=by_uri)
         return types.WorkspaceEdit(
             document_changes=[
                 types.TextDocumentEdit(
                     types.OptionalVersionedTextDocumentIdentifier(uri, self._version(uri)),
-                    [self._filled(edit, fix.snippet) for edit in edits],
+                    [self._with_snippet(edit, fix.snippet) for edit in edits],
                 )
                 for uri, edits in by_uri.items()
             ]
         )
 
-    def _filled(self, edit: types.TextEdit, snippet: str) -> types.TextEdit | types.SnippetTextEdit:
-        if not snippet or not self._client.snippets:
+    def _with_snippet(self, edit: types.TextEdit, snippet: str) -> types.TextEdit | types.SnippetTextEdit:
+        if not snippet or not self._client.snippet_edits:
             return edit
         return types.SnippetTextEdit(edit.range, types.StringValue(snippet))
 
     def _version(self, uri: str) -> int | None:
-        opened = self._documents.documents.get(uri)
-        return None if opened is None else opened.document.version
+        document = self._documents.by_uri.get(uri)
+        return None if document is None else document.text_document.version
 
     def hover(self, hover: Hover) -> types.Hover:
         """A hover."""
-        words = _words(hover.markdown, self._client.hover_kind)
-        return types.Hover(words, self.range(hover.start, hover.end))
+        content = _markup(hover.markdown, self._client.hover_kind)
+        return types.Hover(content, self.range(hover.start, hover.end))
 
-    def completion(self, one: Completion) -> types.CompletionItem:
-        """A proposal."""
-        documentation = _words(one.documentation, self._client.documentation_kind)
+    def completion(self, completion: Completion) -> types.CompletionItem:
+        """A completion item."""
+        documentation = _markup(completion.documentation, self._client.documentation_kind)
         return types.CompletionItem(
-            one.label,
-            kind=COMPLETIONS[one.kind],
-            detail=one.detail or None,
-            documentation=documentation if one.documentation else None,
-            sort_text=one.sort,
-            filter_text=one.filter,
-            text_edit=types.TextEdit(self.range(one.start, one.end), one.insert),
+            completion.label,
+            kind=COMPLETION_KINDS[completion.kind],
+            detail=completion.detail or None,
+            documentation=documentation if completion.documentation else None,
+            sort_text=completion.sort_text,
+            filter_text=completion.filter_text,
+            text_edit=types.TextEdit(self.range(completion.start, completion.end), completion.insert),
         )
 
     def hint(self, hint: Hint) -> types.InlayHint:
         """An inlay hint."""
         tooltip = types.MarkupContent(types.MarkupKind.Markdown, hint.tooltip)
         return types.InlayHint(
-            types.Position(*self._document.position(hint.offset)),
+            types.Position(*self._text_document.position(hint.offset)),
             hint.label,
             tooltip=tooltip if hint.tooltip else None,
             padding_left=True,
         )
 
     def symbol(self, symbol: Symbol) -> types.DocumentSymbol:
-        """A part of the programme with what it holds."""
+        """A symbol with the symbols inside it."""
         return types.DocumentSymbol(
             symbol.name,
-            SYMBOLS[symbol.kind],
+            SYMBOL_KINDS[symbol.kind],
             self.range(symbol.start, symbol.end),
             self.range(symbol.name_start, symbol.name_end),
             detail=symbol.detail or None,
             children=[self.symbol(child) for child in symbol.children],
         )
 
-    def flat(self, symbols: Iterable[Symbol], holder: str | None = None) -> Iterator[types.SymbolInformation]:
-        """The same parts one by one."""
+    def flat_symbols(
+        self, symbols: Iterable[Symbol], container: str | None = None
+    ) -> Iterator[types.SymbolInformation]:
+        """The same symbols as one list, for clients that cannot show them one inside the other."""
         for symbol in symbols:
-            place = types.Location(self._document.uri, self.range(symbol.start, symbol.end))
-            yield types.SymbolInformation(place, symbol.name, SYMBOLS[symbol.kind], container_name=holder)
-            yield from self.flat(symbol.children, symbol.name)
+            location = types.Location(self._text_document.uri, self.range(symbol.start, symbol.end))
+            yield types.SymbolInformation(
+                location, symbol.name, SYMBOL_KINDS[symbol.kind], container_name=container
+            )
+            yield from self.flat_symbols(symbol.children, symbol.name)
 
     def lens(self, lens: Lens) -> types.CodeLens:
-        """A code lens; one without a week can only be read."""
-        asked: list[object] = [self._document.uri, lens.week, lens.athlete]
+        """A code lens; without a week it has no command."""
+        arguments: list[object] = [self._text_document.uri, lens.week, lens.athlete]
         command = (
             types.Command(lens.title, "")
             if lens.week is None
-            else types.Command(lens.title, WEEK_COMMAND, None, asked)
+            else types.Command(lens.title, WEEK_COMMAND, None, arguments)
         )
         return types.CodeLens(self.range(lens.start, lens.end), command)
 
-    def target(self, target: Target) -> types.Location:
+    def location(self, location: Location) -> types.Location:
         """A place to go to."""
-        return self.location(target.text, target.start, target.end)
+        return self.location_in(location.text, location.start, location.end)
 
 
-def _words(markdown: str, kind: types.MarkupKind | None) -> types.MarkupContent | str:
+def _markup(markdown: str, kind: types.MarkupKind | None) -> types.MarkupContent | str:
     return markdown if kind is None else types.MarkupContent(kind, markdown)
 
 
-def _range(document: Document, start: int, end: int) -> types.Range:
+def _range(document: TextDocument, start: int, end: int) -> types.Range:
     return types.Range(
         types.Position(*document.position(start)), types.Position(*document.position(max(start, end)))
     )

@@ -14,246 +14,262 @@ from ...project.workspace import Workspace
 from ...team.settings import Team
 from ...text.places import Text
 from ...text.repository import kind_of, real
-from ..protocol.document import Document
-from ..protocol.uris import name_in, path_of
-from .view import View, carried, whole
+from ..protocol.text_document import TextDocument
+from ..protocol.uris import file_name_of, path_of
+from .offset_map import OffsetMap
+from .snapshot import Snapshot
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
     from collections.abc import Callable, Iterable
 
-    from ..protocol.document import Encoding, TextChange
-    from .view import Unchanged
+    from ..protocol.text_document import Encoding, TextChange
 
-_PROGRAMME = re.compile(r"^programme[ \t]*:(?:[ \t\r\n]|$)", re.MULTILINE)
+_PROGRAMME_KEY = re.compile(r"^programme[ \t]*:(?:[ \t\r\n]|$)", re.MULTILINE)
 
-_SHARE = 0.01
-"""The most of its time that is spent looking for files that have changed on the disk."""
+_DISK_CHECK_SHARE = 0.01
+"""The largest share of time that goes into looking for files that have changed on the disk."""
 
 
 class OpenDocument:
-    """An open document with what is known of it.
+    """An open document with the state of its review.
 
-    ``path`` is that of its file, "" where it has none; ``name`` is what the engine knows it by, "" while it
-    is none of ours. ``view`` is its latest review. ``asked`` is True while a review of its present state is
-    still to be made, ``told`` once the client has heard of that review; ``moved`` says that the review was
-    asked for by something other than the document's own text.
+    ``path`` is that of its file, "" where it has none. ``reviewed_as`` is the path under which it is
+    reviewed, "" while it is no file of ours. ``snapshot`` is its latest review.
+
+    ``stale`` says that the latest review is out of date. ``edited`` says that it is so by an edit of this
+    document, not only by a change of another file. ``published`` says that the client has the findings of the
+    latest review.
     """
 
-    __slots__ = ("asked", "document", "kept", "moved", "name", "path", "told", "view")
+    __slots__ = (
+        "edited",
+        "offset_map",
+        "path",
+        "published",
+        "reviewed_as",
+        "snapshot",
+        "stale",
+        "text_document",
+    )
 
-    def __init__(self, document: Document, path: str) -> None:
-        self.document = document
+    def __init__(self, text_document: TextDocument, path: str) -> None:
+        self.text_document = text_document
         self.path = path
-        self.name = ""
-        self.view: View | None = None
-        self.kept: list[Unchanged] = []
-        self.asked = True
-        self.told = False
-        self.moved = False
+        self.reviewed_as = ""
+        self.snapshot: Snapshot | None = None
+        self.offset_map = OffsetMap(())
+        self.stale = True
+        self.edited = True
+        self.published = False
 
-    def ask(self, *, moved: bool) -> None:
-        """Asks for a review."""
-        self.moved = moved if not self.asked else self.moved and moved
-        self.asked = True
-        self.told = False
+    def mark_stale(self, *, edited: bool) -> None:
+        """Notes that the document has to be reviewed again, and whether it was edited itself."""
+        self.edited = edited or (self.stale and self.edited)
+        self.stale = True
+        self.published = False
 
-    def company(self) -> set[str]:
+    def athlete_files(self) -> set[str]:
         """Real paths of the athlete files whose programmes are judged together with this document."""
-        if kind_of(self.name) == "athlete":
-            return {real(self.name)}
-        ledgers = self.view.review.ledgers if self.view is not None else []
+        if kind_of(self.reviewed_as) == "athlete":
+            return {real(self.reviewed_as)}
+        ledgers = self.snapshot.review.ledgers if self.snapshot is not None else []
         names = {one.athlete.place.text.name for one in ledgers if one.athlete is not None}
         return {real(name) for name in names if kind_of(name) == "athlete"}
 
 
 class OpenDocuments:
-    """All that is open.
+    """All open documents, by URI.
 
-    Documents of ours are files with such a name and, wherever else the client keeps them, texts with such a
-    name or with a ``programme:`` key at the top. ``home`` is the folder that texts without a file belong to.
+    A document is one of ours if its file has such a name. A text without a file is one of ours if its URI has
+    such a name, or if it has a ``programme:`` key at the top. ``folder`` is the folder that texts without a
+    file belong to.
     """
 
     def __init__(self, log: Callable[[str], None], today: Callable[[], date] = date.today) -> None:
-        self.documents: dict[str, OpenDocument] = {}
+        self.by_uri: dict[str, OpenDocument] = {}
         self.encoding: Encoding = "utf-16"
-        self.home = os.curdir
+        self.folder = os.curdir
         self._log = log
         self._today = today
         self._overlay = Overlay()
         self._workspace: Workspace | None = None
-        self._look_again = 0.0
+        self._next_disk_check = 0.0
 
-    # What the client tells
+    # What the client reports
 
     def open(self, uri: str, version: int, content: str) -> None:
         """Takes in a document; one that is open already is replaced."""
         self.close(uri)
-        opened = OpenDocument(Document(uri, version, content, self.encoding), path_of(uri))
-        named = self._named_on_disk(opened.path)
-        self.documents[uri] = opened
-        self._lay(opened)
-        self._ask_company(opened, named)
+        document = OpenDocument(TextDocument(uri, version, content, self.encoding), path_of(uri))
+        athletes = self._athletes_on_disk(document.path)
+        self.by_uri[uri] = document
+        self._lay_over_file(document)
+        self._mark_related_stale(document, athletes)
 
     def change(self, uri: str, version: int, changes: Iterable[TextChange]) -> None:
-        """Applies changes; those to a document that is not open are left alone."""
-        opened = self.documents.get(uri)
-        if opened is None:
+        """Applies changes; those to a document that is not open are ignored."""
+        document = self.by_uri.get(uri)
+        if document is None:
             self._log(f"a change to a document that is not open: {uri}")
             return
-        opened.document.change(version, changes)
-        opened.ask(moved=False)
-        self._lay(opened)
+        document.text_document.change(version, changes)
+        document.mark_stale(edited=True)
+        self._lay_over_file(document)
 
     def close(self, uri: str) -> bool:
-        """Lets go of a document; says whether it was open and one of ours."""
-        opened = self.documents.pop(uri, None)
-        if opened is None or not opened.name:
+        """Forgets a document; returns whether it was open and one of ours."""
+        document = self.by_uri.pop(uri, None)
+        if document is None or not document.reviewed_as:
             return False
-        self._overlay.close(opened.name)
-        self.look()
-        self._ask_company(opened, opened.company() | self._named_on_disk(opened.name))
-        other = self.document_of(opened.name)
-        if other is not None:  # the same file under another address
-            self._lay(other)
-            other.ask(moved=True)
+        self._overlay.close(document.reviewed_as)
+        self.check_disk()
+        athletes = document.athlete_files() | self._athletes_on_disk(document.reviewed_as)
+        self._mark_related_stale(document, athletes)
+        other = self.at_path(document.reviewed_as)
+        if other is not None:  # the same file under another URI
+            self._lay_over_file(other)
+            other.mark_stale(edited=False)
         return True
 
-    def look(self) -> None:
-        """Looks now whether something has changed on the disk."""
-        self._look_again = 0.0
-        self._ready()
+    def check_disk(self) -> None:
+        """Looks at once whether a file has changed on the disk."""
+        self._next_disk_check = 0.0
+        self._current_workspace()
 
-    def renew(self) -> None:
-        """Takes a new workspace for all that comes, and asks for a review of all that is open."""
+    def refresh_all(self) -> None:
+        """Forgets what was read from the disk, and marks every document as stale."""
         self._workspace = None
-        for opened in self.documents.values():
-            opened.ask(moved=True)
+        for document in self.by_uri.values():
+            document.mark_stale(edited=False)
 
-    # What the client asks
+    # What the client asks for
 
-    def view(self, uri: str) -> View | None:
+    def snapshot(self, uri: str) -> Snapshot | None:
         """The present state of a document, reviewed; None where it is not open or none of ours."""
-        opened = self.documents.get(uri)
-        return None if opened is None else self.reviewed(opened)
+        document = self.by_uri.get(uri)
+        return None if document is None else self.refresh(document)
 
-    def waiting(self) -> list[OpenDocument]:
-        """Documents that the client has not heard the latest of, those it has changed itself first.
+    def unpublished(self) -> list[OpenDocument]:
+        """The documents whose latest findings the client does not have, edited ones first.
 
-        One that is no longer one of ours is among them until it has been ``reviewed``, to None.
+        A document that has stopped being one of ours is among them until it is refreshed.
         """
         left = [
-            opened for opened in self.documents.values() if (opened.name or opened.view) and not opened.told
+            document
+            for document in self.by_uri.values()
+            if (document.reviewed_as or document.snapshot) and not document.published
         ]
-        return sorted(left, key=lambda opened: opened.moved)
+        return sorted(left, key=lambda document: not document.edited)
 
-    def reviewed(self, opened: OpenDocument) -> View | None:
-        """The view of a document, reviewed anew where that has been asked for."""
-        if not opened.name:
-            opened.view = None
+    def refresh(self, document: OpenDocument) -> Snapshot | None:
+        """Reviews the document again if it is stale; returns None if it is none of ours."""
+        if not document.reviewed_as:
+            document.snapshot = None
             return None
-        workspace = self._ready()
-        if opened.view is None or opened.asked:
-            accompanied = len(self.documents) > 1 and not opened.moved
-            before = opened.company() if accompanied else set()
-            opened.view = self._review(workspace, opened)
-            opened.asked = False
-            if accompanied:
-                self._ask_company(opened, before | opened.company())
-        return opened.view
+        workspace = self._current_workspace()
+        if document.snapshot is None or document.stale:
+            touches_others = len(self.by_uri) > 1 and document.edited
+            before = document.athlete_files() if touches_others else set()
+            document.snapshot = self._reviewed(workspace, document)
+            document.stale = False
+            if touches_others:
+                self._mark_related_stale(document, before | document.athlete_files())
+        return document.snapshot
 
-    def document_of(self, path: str) -> OpenDocument | None:
-        """The open document of a file, whatever way leads to it."""
+    def at_path(self, path: str) -> OpenDocument | None:
+        """The open document of a file, whatever path leads to it."""
         wanted = real(path)
-        return next((one for one in self.documents.values() if one.name and real(one.name) == wanted), None)
+        return next(
+            (one for one in self.by_uri.values() if one.reviewed_as and real(one.reviewed_as) == wanted), None
+        )
 
-    # How it is done
+    # How documents are reviewed
 
-    def _ready(self) -> Workspace:
+    def _current_workspace(self) -> Workspace:
         """The workspace; a new one where a file that the old one has read has changed."""
         now = perf_counter()
         workspace = self._workspace
         if workspace is not None and workspace.today == self._today():
-            if now < self._look_again:
+            if now < self._next_disk_check:
                 return workspace
             stale = workspace.stale()
-            self._look_again = perf_counter() + (perf_counter() - now) / _SHARE
+            self._next_disk_check = perf_counter() + (perf_counter() - now) / _DISK_CHECK_SHARE
             if not stale:
                 return workspace
         if workspace is not None:
-            self.renew()
+            self.refresh_all()
         self._workspace = Workspace(self._today(), overlay=self._overlay, incremental=True)
         return self._workspace
 
-    def _lay(self, opened: OpenDocument) -> None:
-        """Lays a document's text over its file, once it is known to be one of ours."""
-        text = opened.document.text
-        if not opened.path:
-            ours = kind_of(name_in(opened.document.uri)) or _PROGRAMME.search(text)
-            if not ours and opened.name:
-                self._overlay.close(opened.name)
-                opened.name = ""
-            elif ours and not opened.name:
-                opened.name = self._free_name(opened.document.uri)
-        elif kind_of(opened.path):
-            opened.name = opened.path
-        if opened.name:
-            self._overlay.open(opened.name, opened.document.content)
-        if kind_of(opened.name) not in ("", "programme"):
-            self._look_again = 0.0
+    def _lay_over_file(self, document: OpenDocument) -> None:
+        """Has reviews read a document's text in place of its file, if it is one of ours."""
+        text_document = document.text_document
+        if not document.path:
+            is_ours = kind_of(file_name_of(text_document.uri)) or _PROGRAMME_KEY.search(text_document.text)
+            if not is_ours and document.reviewed_as:
+                self._overlay.close(document.reviewed_as)
+                document.reviewed_as = ""
+            elif is_ours and not document.reviewed_as:
+                document.reviewed_as = self._unused_path(text_document.uri)
+        elif kind_of(document.path):
+            document.reviewed_as = document.path
+        if document.reviewed_as:
+            self._overlay.open(document.reviewed_as, text_document.content)
+        if kind_of(document.reviewed_as) not in ("", "programme"):
+            self._next_disk_check = 0.0
 
-    def _free_name(self, uri: str) -> str:
-        """A name in the home folder, that no file has, for a text without a file."""
-        name = name_in(uri)
+    def _unused_path(self, uri: str) -> str:
+        """A path in the folder at which no file stands, for a text without a file."""
+        name = file_name_of(uri)
         if not kind_of(name):
             name = f"{name or 'untitled'}.programme.yaml"
-        taken = {opened.name for opened in self.documents.values()}
-        path = os.path.join(self.home, name)
+        taken = {document.reviewed_as for document in self.by_uri.values()}
+        path = os.path.join(self.folder, name)
         while path in taken or os.path.exists(path):
             name = f"untitled {name}"
-            path = os.path.join(self.home, name)
+            path = os.path.join(self.folder, name)
         return path
 
-    def _review(self, workspace: Workspace, opened: OpenDocument) -> View:
-        text, old = opened.document.text, opened.view
-        one = self._file_review(workspace, opened.name)
-        for fault in one.faults:
-            self._log(f"{fault.rule} failed on {opened.name}: {fault.words}")
-        good = one if _is_good(one) else None
-        if good is not None:
-            opened.kept = whole(text)
+    def _reviewed(self, workspace: Workspace, document: OpenDocument) -> Snapshot:
+        text, old = document.text_document.text, document.snapshot
+        review = self._file_review(workspace, document.reviewed_as)
+        for fault in review.faults:
+            self._log(f"{fault.rule} failed on {document.reviewed_as}: {fault.words}")
+        last_good = review if _is_good(review) else None
+        if last_good is not None:
+            document.offset_map = OffsetMap.of_unedited(text)
         elif old is not None:
-            good = old.good
-            opened.kept = carried(opened.kept, old.text.content, text)
-        read = one.reading.text if one.reading is not None else None
-        same = read is not None and len(read.content) == len(text)
-        return View(
-            read if read and same else Text(opened.name, text), opened.path, one, good, workspace, opened.kept
-        )
+            last_good = old.last_good
+            document.offset_map = document.offset_map.edited(old.text.content, text)
+        read = review.reading.text if review.reading is not None else None
+        if read is None or len(read.content) != len(text):
+            read = Text(document.reviewed_as, text)
+        return Snapshot(read, document.path, review, last_good, workspace, document.offset_map)
 
-    def _file_review(self, workspace: Workspace, name: str) -> FileReview:
-        """What the review says of one file; a failure of ours is told to the log alone."""
+    def _file_review(self, workspace: Workspace, path: str) -> FileReview:
+        """The review of one file; a failure of the review itself is logged and finds nothing."""
         try:
-            return next(one for one in review_on(workspace, [name]).files if one.name == name)
-        except Exception as fault:
-            self._log(f"the review of {name} failed ({type(fault).__name__}: {fault})")
-            return FileReview(workspace.files.file(name), Team())
+            return next(one for one in review_on(workspace, [path]).files if one.name == path)
+        except Exception as error:
+            self._log(f"the review of {path} failed ({type(error).__name__}: {error})")
+            return FileReview(workspace.files.file(path), Team())
 
-    def _named_on_disk(self, path: str) -> set[str]:
-        """Real paths of the athlete files that a programme names on the disk, this document aside."""
+    def _athletes_on_disk(self, path: str) -> set[str]:
+        """Real paths of the athlete files that a programme names, as its file stands on the disk."""
         if self._workspace is None or kind_of(path) != "programme":
             return set()
         return set(self._workspace.athletes_in(self._workspace.files.file(path)))
 
-    def _ask_company(self, opened: OpenDocument, athletes: set[str]) -> None:
-        """Asks for a review of what is open and judged together with a document that has changed."""
-        for other in self.documents.values():
-            if other is not opened and not athletes.isdisjoint(other.company()):
-                other.ask(moved=True)
+    def _mark_related_stale(self, document: OpenDocument, athletes: set[str]) -> None:
+        """Marks the other documents as stale that are judged together with a changed document."""
+        for other in self.by_uri.values():
+            if other is not document and not athletes.isdisjoint(other.athlete_files()):
+                other.mark_stale(edited=False)
 
 
-def _is_good(one: FileReview) -> bool:
-    """Whether a review rests on a file that could be taken in: a programme counted, another file read."""
-    if one.kind == "programme":
-        return bool(one.ledgers)
-    return one.reading is not None and one.reading.root is not None
+def _is_good(review: FileReview) -> bool:
+    """Whether the file could be taken in: a programme could be counted, another file could be read."""
+    if review.kind == "programme":
+        return bool(review.ledgers)
+    return review.reading is not None and review.reading.root is not None

@@ -1,3 +1,3 @@
-"""Exercises, areas, effort, rules and counts explained in Markdown."""
+"""Exercises, areas, effort, rules, counts and parts of a programme, explained in Markdown."""
 
 from __future__ import annotations

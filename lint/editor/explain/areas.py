@@ -1,4 +1,4 @@
-"""A muscle, group, region or joint action in words, and its week."""
+"""A muscle, group, region or joint action in words, and the sets that it gets in each week."""
 
 from __future__ import annotations
 
@@ -7,8 +7,8 @@ from ...counting.credits import DIRECT
 from ...engine.limits import Situation
 from ...reporters.exercises_text import gathered
 from ...wording.words import first_of, listed, sets_of
-from .counts import HALF, by_name, days_of
-from .markdown import Statement, bullets, md, paragraphs, several
+from .counts import HALF_NOTE, days_of, sets_by_exercise
+from .markdown import Statement, bullets, md, merged_text, paragraphs
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -21,27 +21,30 @@ if TYPE_CHECKING:
     from ...team.settings import Team
 
 MOST_LINES = 8
-"""Lines that are named as where sets come from."""
+"""Lines that are named as sources of sets."""
 
-OVER, UNDER = "weekly-sets-over-limit", "weekly-sets-under-floor"
+OVER_LIMIT, UNDER_FLOOR = "weekly-sets-over-limit", "weekly-sets-under-floor"
+"""The rules whose limits are shown with a group."""
 
 
-def area(name: str, ledgers: Sequence[Ledger], workspace: Workspace, team: Team) -> str:
-    """An area by any word for it; with ledgers, how many sets it gets in each week and from where."""
+def area_page(name: str, ledgers: Sequence[Ledger], workspace: Workspace, team: Team) -> str:
+    """An area by any of its names; with ledgers, its sets in each week and where they come from."""
     muscles = catalogue.area(name)
     if muscles is None:
         near = catalogue.nearest_areas(name)
         offered = f" Nearest: {listed(near)}." if near else ""
         return f"**{md(name)}** is no muscle or area that is known.{offered}"
     if not ledgers:
-        return paragraphs(f"**{md(name)}**: {_members(name)}", in_force(name, team, workspace))
-    told = [
-        Statement(_week(week, name), at, numbers, short=_in_short(week, name))
-        for at, ledger in enumerate(ledgers)
+        return paragraphs(f"**{md(name)}**: {_members(name)}", limits_of_group(name, team, workspace))
+    statements = [
+        Statement(_week(week, name), athlete, numbers, short=_week_in_short(week, name))
+        for athlete, ledger in enumerate(ledgers)
         for week, numbers in ledger.like_weeks()
     ]
-    limits = in_force(name, team, workspace, ledgers[0])
-    return paragraphs(f"**{md(name)}** ({_members(name)})", several(told, ledgers), HALF, limits)
+    limits = limits_of_group(name, team, workspace, ledgers[0])
+    return paragraphs(
+        f"**{md(name)}** ({_members(name)})", merged_text(statements, ledgers), HALF_NOTE, limits
+    )
 
 
 def _members(name: str) -> str:
@@ -53,14 +56,13 @@ def _members(name: str) -> str:
 def _week(week: Week, name: str) -> str:
     count = week.sets(name)
     if not count:
-        return _in_short(week, name)
+        return _week_in_short(week, name)
     days = days_of(week, count.days())
-    return (
-        f"{_in_short(week, name)[:-1]}{f', {days}' if days else ''}: {first_of(by_name(count), MOST_LINES)}."
-    )
+    sources = first_of(sets_by_exercise(count), MOST_LINES)
+    return f"{_week_in_short(week, name)[:-1]}{f', {days}' if days else ''}: {sources}."
 
 
-def _in_short(week: Week, name: str) -> str:
+def _week_in_short(week: Week, name: str) -> str:
     """``12 sets a week, 9 direct.``"""
     count, direct = week.sets(name), week.sets(name, DIRECT)
     if not count:
@@ -68,20 +70,21 @@ def _in_short(week: Week, name: str) -> str:
     return f"**{sets_of(str(count))}** a week, {'all' if str(count) == str(direct) else direct} direct."
 
 
-def in_force(name: str, team: Team, workspace: Workspace, ledger: Ledger | None = None) -> str:
-    """The limits that the week of a muscle group is held against."""
+def limits_of_group(name: str, team: Team, workspace: Workspace, ledger: Ledger | None = None) -> str:
+    """The limits on the weekly sets of a muscle group; empty for any other area."""
     if not catalogue.is_group(name):
         return ""
-    rules = {rule.name: rule for rule in workspace.rules if rule.name in (OVER, UNDER) and team.runs(rule)}
+    names = (OVER_LIMIT, UNDER_FLOOR)
+    rules = {rule.name: rule for rule in workspace.rules if rule.name in names and team.runs(rule)}
     situation = Situation()
     if ledger is not None:
         situation = Situation(ledger.programme.goal, ledger.level, ledger.programme.phase)
     lines = []
-    if OVER in rules:
-        lines.append(_most(name, team.choices.limits(rules[OVER], situation)))
-    if UNDER in rules and (ledger is None or _is_held_to_floor(name, ledger)):
-        least = team.choices.limits(rules[UNDER], situation).number("least")
-        lines.append(f"at least {least:g} a week where it is meant to grow (`{UNDER}`)")
+    if OVER_LIMIT in rules:
+        lines.append(_most(name, team.choices.limits(rules[OVER_LIMIT], situation)))
+    if UNDER_FLOOR in rules and (ledger is None or _is_held_to_floor(name, ledger)):
+        least = team.choices.limits(rules[UNDER_FLOOR], situation).number("least")
+        lines.append(f"at least {least:g} a week where it is meant to grow (`{UNDER_FLOOR}`)")
     return bullets(line for line in lines if line)
 
 
@@ -89,22 +92,22 @@ def _most(name: str, limits: Limits) -> str:
     muscles = catalogue.area(name)
     own = [sets for group, sets in limits.table("groups").items() if catalogue.area(group) == muscles]
     if own:
-        return f"at most {own[-1]:g} a week (your team's limit, `{OVER}`)"
+        return f"at most {own[-1]:g} a week (your team's limit, `{OVER_LIMIT}`)"
     if any(catalogue.area(group) == muscles for group in limits.names("without limit")):
-        return f"no limit a week (`{OVER}`)"
-    return f"at most {limits.number('most'):g} a week (`{OVER}`)"
+        return f"no limit a week (`{OVER_LIMIT}`)"
+    return f"at most {limits.number('most'):g} a week (`{OVER_LIMIT}`)"
 
 
 def _is_held_to_floor(name: str, ledger: Ledger) -> bool:
-    """Whether a programme for size names an area in its focus or priorities."""
+    """Whether a programme for muscle size names an area in its focus or priorities."""
     programme = ledger.programme
     named = [*programme.focus, *programme.priority, *(term for one in programme.blocks for term in one.focus)]
     muscles = catalogue.area(name)
     return programme.goal == "hypertrophy" and any(catalogue.area(term.words) == muscles for term in named)
 
 
-def action(name: str) -> str:
-    """A joint action: the muscles that do it and those that help."""
+def action_page(name: str) -> str:
+    """A joint action: the muscles that do it and those that help; empty for any other word."""
     known = catalogue.actions().get(name)
     if known is None:
         return ""

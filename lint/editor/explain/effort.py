@@ -1,6 +1,6 @@
-"""What a load, repetitions and effort mean for an athlete: kg, % of the best lift, repetitions possible.
+"""What load, repetitions and effort mean for an athlete: kg, % of the best lift, repetitions possible.
 
-Estimates from groups of lifters, never a clearance for the one who lifts.
+These are estimates from groups of lifters, never a clearance for the one who lifts.
 """
 
 from __future__ import annotations
@@ -8,6 +8,7 @@ from __future__ import annotations
 from math import ceil
 
 from ...body import catalogue, curves
+from ...model import quantities
 from ...model.quantities import Range
 from ...wording.words import counted_noun, plain
 from .markdown import md, paragraphs, rounded, time
@@ -23,16 +24,16 @@ if TYPE_CHECKING:
     from ...team.settings import Team
 
 STEPS_RULE, STEPS = "load-not-settable", "steps"
-"""The rule that knows what an implement can be set to, and its limit."""
+"""The rule, and its limit, by which a team says in what steps the load of an implement can be set."""
 
-ANY_STEP = 0.5
-"""kg to which loads of other implements are rounded (common practice, no source)."""
+DEFAULT_STEP = 0.5
+"""kg to which loads of all other implements are rounded (common practice, no source)."""
 
 ESTIMATE = "_Estimated from groups of lifters, not a clearance for this one._"
 
 
-class Settable:
-    """To how many kg each implement can be set, as the team has it."""
+class LoadSteps:
+    """The steps, in kg, in which the load of each implement can be set, by the team's settings."""
 
     __slots__ = ("_steps",)
 
@@ -41,58 +42,59 @@ class Settable:
         self._steps = team.choices.limits(rule).table(STEPS) if rule else {}
 
     def kilograms(self, entry: SetGroup) -> str:
-        """What a load in % or as an RM comes to, set by set: ``72.5-75 kg``; "" if not known.
+        """A load in % or as an RM in kg, set by set: ``72.5-75 kg``; "" if it is not known.
 
-        Rounded to what the implement can be set to, half a step down.
+        It is rounded to the steps of the implement, half a step down.
         """
         load, strongest = entry.work.load, entry.strongest
         if load is None or load.kind not in ("percent", "rm") or strongest is None:
             return ""
-        found = [entry.kilograms_at(percent) for percent in entry.percents]
-        return self._words([one for one in found if one is not None], entry, strongest[0])
+        loads = [entry.kilograms_at(percent) for percent in entry.percents]
+        return self._in_words([one for one in loads if one is not None], entry, strongest[0])
 
     def kilograms_at(self, entry: SetGroup, percent: Range) -> str:
-        """The same for a share of the best lift."""
-        found, strongest = entry.kilograms_at(percent), entry.strongest
-        return self._words([found], entry, strongest[0]) if found and strongest else ""
+        """The same for a percentage of the best lift."""
+        load, strongest = entry.kilograms_at(percent), entry.strongest
+        return self._in_words([load], entry, strongest[0]) if load and strongest else ""
 
-    def _words(self, spans: list[Range], entry: SetGroup, best: BestLift) -> str:
-        step = self._steps.get(entry.exercise.implement if entry.exercise else "", 0.0) or ANY_STEP
+    def _in_words(self, loads: list[Range], entry: SetGroup, best: BestLift) -> str:
+        step = self._steps.get(entry.exercise.implement if entry.exercise else "", 0.0) or DEFAULT_STEP
         pieces = best.load.pieces
-        set_to = [
-            Range(*(ceil(end / pieces / step - 0.5) * step for end in (span.low, span.high)))
-            for span in spans
+        rounded_loads = [
+            Range(*(ceil(end / pieces / step - 0.5) * step for end in (load.low, load.high)))
+            for load in loads
         ]
-        if not set_to:
+        if not rounded_loads:
             return ""
         if best.load.kind == "bodyweight":
-            return _on_the_body(set_to)
-        each = "/".join(map(str, set_to))
+            return _added_to_bodyweight(rounded_loads)
+        each = "/".join(map(str, rounded_loads))
         return f"{pieces} x {each} kg" if pieces > 1 else f"{each} kg"
 
 
-def _on_the_body(spans: list[Range]) -> str:
-    """``bodyweight + 10 kg``; ranges that cross nothing added are told from end to end."""
-    ends = [end for span in spans for end in dict.fromkeys((span.low, span.high))]
-    said = [f"{'+' if end > 0 else '-'} {plain(abs(end))} kg" if end else "" for end in ends]
-    return f"bodyweight {' to '.join(dict.fromkeys(said))}".rstrip()
+def _added_to_bodyweight(loads: list[Range]) -> str:
+    """``bodyweight + 10 kg``, ``bodyweight - 5 kg to + 5 kg``."""
+
+    ends = [end for load in loads for end in dict.fromkeys((load.low, load.high))]
+    parts = [f"{'+' if end > 0 else '-'} {plain(abs(end))} kg" if end else "" for end in ends]
+    return f"bodyweight {' to '.join(dict.fromkeys(parts))}".rstrip()
 
 
 def percent_of_best(entry: SetGroup) -> str:
-    """What a load in kg is in % of the best lift on file: ``60 %``; "" where that is not known."""
+    """A load in kg as a percentage of the best lift on file: ``60 %``; "" where that is not known."""
     load = entry.work.load
     if load is None or load.kind not in ("mass", "bodyweight") or not entry.percents:
         return ""
     return f"{'/'.join(rounded(percent) for percent in entry.percents)} %"
 
 
-def effort(entry: SetGroup, settable: Settable) -> str:
-    """Load, repetitions and reserve of a line taken together."""
-    parts = [_load(entry, settable)]
+def effort_in_words(entry: SetGroup, steps: LoadSteps) -> str:
+    """What load, repetitions and reserve of a group of sets mean together."""
+    parts = [_load_in_words(entry, steps)]
     if entry.work.load is not None and entry.percents:
-        parts += _possible(entry)
+        parts += _repetitions_possible(entry)
     else:
-        parts += _by_effort(entry, settable)
+        parts += _repetitions_to_failure(entry, steps)
     rpe = entry.work.rpe
     if rpe is not None and entry.work.rir is None and curves.reserve_of(rpe.low) is not None:
         parts.append(f"RPE {rpe} means {_reserve(entry.reserve)}.")
@@ -102,17 +104,17 @@ def effort(entry: SetGroup, settable: Settable) -> str:
 # The load
 
 
-def _load(entry: SetGroup, settable: Settable) -> str:
+def _load_in_words(entry: SetGroup, steps: LoadSteps) -> str:
     load = entry.work.load
     if load is None:
         return ""
     words = md(load.words)
     if load.kind in ("percent", "rm"):
-        kilograms = settable.kilograms(entry)
+        kilograms = steps.kilograms(entry)
         share = "" if load.kind == "percent" or not entry.percent else f", about {rounded(entry.percent)} %"
         if kilograms:
-            return f"{words}{share} = **{kilograms}** ({_best(entry)})"
-        return f"{words}{share or ' of the best lift'}; kg not known: {_missing(entry)}"
+            return f"{words}{share} = **{kilograms}** ({_best_on_file(entry)})"
+        return f"{words}{share or ' of the best lift'}; kg not known: {_why_unknown(entry)}"
     if load.kind == "top set":
         return f"{words}: in kg once the top set is lifted."
     if load.kind == "share":
@@ -124,29 +126,29 @@ def _load(entry: SetGroup, settable: Settable) -> str:
         return f"{words}: what it comes to in kg is not known."
     percent = percent_of_best(entry)
     if percent:
-        return f"{words} = **{percent}** of the best lift ({_best(entry)})"
-    return f"{words}; % of the best lift not known: {_missing(entry)}"
+        return f"{words} = **{percent}** of the best lift ({_best_on_file(entry)})"
+    return f"{words}; % of the best lift not known: {_why_unknown(entry)}"
 
 
-def _best(entry: SetGroup) -> str:
-    """The best lift that it is reckoned from."""
+def _best_on_file(entry: SetGroup) -> str:
+    """The best lift from which a load is worked out."""
     strongest = entry.strongest
     if strongest is None:
         return ""
     lift, maximum = strongest
     one = f", about {plain(round(maximum))} kg for one" if lift.reps > 1 else ""
-    return f"best on file: {on_file(lift)}{one}"
+    return f"best on file: {best_lift_in_words(lift)}{one}"
 
 
-def on_file(lift: BestLift) -> str:
+def best_lift_in_words(lift: BestLift) -> str:
     """``back squat 100 kg for 3, tested 2026-11-16``."""
     reps = f" for {lift.reps}" if lift.reps > 1 else ""
     tested = f", tested {lift.tested}" if lift.tested else ""
     return f"{md(lift.exercise.words)} {md(lift.load.words)}{reps}{tested}"
 
 
-def _missing(entry: SetGroup) -> str:
-    """What keeps a load from being reckoned, and what would help."""
+def _why_unknown(entry: SetGroup) -> str:
+    """Why a load cannot be worked out, and what would help."""
     athlete = entry.programme.athlete
     name = md(entry.name)
     if entry.exercise is None:
@@ -161,9 +163,9 @@ def _missing(entry: SetGroup) -> str:
 # Repetitions
 
 
-def _possible(entry: SetGroup) -> list[str]:
-    """Repetitions that the load allows and what is left of them."""
-    if not in_one_go(entry):
+def _repetitions_possible(entry: SetGroup) -> list[str]:
+    """The repetitions that the load allows, and how many the stated ones leave in reserve."""
+    if not entry.in_one_go:
         return ["Sets of this kind are not held against how many repetitions a load allows."]
     light = min(percent.low for percent in entry.percents)
     heavy = max(percent.high for percent in entry.percents)
@@ -179,26 +181,26 @@ def _possible(entry: SetGroup) -> list[str]:
     ]
     reps = entry.work.reps.a_set() if entry.work.reps else None
     if reps is not None:
-        parts.append(_left(entry, reps, least.mean - reps.high, most.mean - reps.low))
+        parts.append(_left_in_reserve(entry, reps, least.mean - reps.high, most.mean - reps.low))
     return [*parts, ESTIMATE]
 
 
-def _left(entry: SetGroup, reps: Range, low: float, high: float) -> str:
-    stated = f"; {_stated(entry)}" if entry.reserve is not None else "; no `rir` or `rpe` is written"
+def _left_in_reserve(entry: SetGroup, reps: Range, low: float, high: float) -> str:
+    stated = f"; {_stated_effort(entry)}" if entry.reserve is not None else "; no `rir` or `rpe` is written"
     if round(high) < 0:
         return f"{_reps(reps)} are more than most manage there{stated}."
     left = rounded(Range(max(0.0, low), max(0.0, high)))
     return f"{_reps(reps)} would leave about **{left}** in reserve{stated}."
 
 
-def _stated(entry: SetGroup) -> str:
+def _stated_effort(entry: SetGroup) -> str:
     return f"{entry.reserve} written" if entry.work.rir is not None else f"RPE {entry.work.rpe} written"
 
 
-def _by_effort(entry: SetGroup, settable: Settable) -> list[str]:
-    """What repetitions and reserve say where no load in % is known."""
+def _repetitions_to_failure(entry: SetGroup, steps: LoadSteps) -> list[str]:
+    """What repetitions and reserve mean where the load is not known in %."""
     reps, load = entry.work.reps.a_set() if entry.work.reps else None, entry.work.load
-    if reps is None or not in_one_go(entry):
+    if reps is None or not entry.in_one_go:
         return []
     if entry.reserve is None:
         return (
@@ -210,21 +212,14 @@ def _by_effort(entry: SetGroup, settable: Settable) -> list[str]:
     if ends[0] is None or ends[1] is None or (load is not None and load.kind == "label"):
         return [f"{words}."]
     percent = Range(ends[0], ends[1])
-    kilograms = settable.kilograms_at(entry, percent)
-    kilograms = f", **{kilograms}** ({_best(entry)})" if kilograms else ""
+    kilograms = steps.kilograms_at(entry, percent)
+    kilograms = f", **{kilograms}** ({_best_on_file(entry)})" if kilograms else ""
     return [f"{words}, about **{rounded(percent)} %** of a best lift{kilograms} ({_curve(entry)}).", ESTIMATE]
 
 
-def in_one_go(entry: SetGroup) -> bool:
-    """Whether its sets are lifted in one go at one load, so that the curves of repetitions hold."""
-    exercise = entry.exercise
-    if exercise is None or exercise.kind != "dynamic" or entry.broken_up:
-        return False
-    return not entry.lowers_only
-
-
 def _reps(span: Range) -> str:
-    return counted_noun(rounded(span), "repetition")
+    words = rounded(span)
+    return counted_noun(words, "repetition")
 
 
 def _reserve(reserve: Range | None) -> str:
@@ -237,41 +232,60 @@ def _curve(entry: SetGroup) -> str:
 
 
 def _handbook(entry: SetGroup, light: float, heavy: float) -> str:
-    """What the handbook's table prints, straight lines between its rows."""
+    """What the handbook's table prints, with straight lines between its rows."""
     ends = [curves.handbook_repetitions(percent) for percent in (heavy, light)]
     if ends[0] is None or ends[1] is None:
         return ""
     return f"; handbook tables print {rounded(Range(ends[0], ends[1]))}"
 
 
+def one_repetition_maximum(lift: str, reps: object, load: object) -> str:
+    """What a best lift for several repetitions stands for; "" where that cannot be said.
+
+    ``lift`` is the exercise's name in the catalogue; ``reps`` and ``load`` are the values as written.
+    """
+    weight = quantities.load(load)
+    if not isinstance(reps, int) or reps < 2 or weight is None or weight.kind != "mass":
+        return ""
+    percent = curves.percent_for(reps, curves.curve_of(lift))
+    if percent is None or weight.span is None:
+        return ""
+    one = plain(round(weight.span.middle * 100 / percent))
+    return paragraphs(
+        f"{md(weight.words)} for {reps} is about **{one} kg** for one"
+        f" ({reps} repetitions lie at {plain(round(percent))} %).",
+        ESTIMATE,
+    )
+
+
 # Time
 
 
-def timing(entry: SetGroup, visit: Visit) -> str:
-    """How long a set and the whole line take."""
+def time_in_words(entry: SetGroup, visit: Visit) -> str:
+    """How long a set and its whole line take."""
     line = entry.prescription
-    took = visit.time_of(line)
+    of_line = visit.time_of(line)
     if line.every is not None and line.lasts is not None:
-        return f"**{time(took.total)}** by the clock: {entry.sets} sets, one every {time(line.every)}."
+        return f"**{time(of_line.total)}** by the clock: {entry.sets} sets, one every {time(line.every)}."
     what = f"the whole {line.paired.kind}" if line.paired else "the line"
-    around = f", {time(took.around)} warm-up sets" if took.around.high else ""
-    one = entry.set_time
-    tempo = f"; a set **{time(one)}** by its tempo" if one is not None else ""
-    spent = f"{time(took.work)} under load, {time(took.rest)} rest{around}"
-    return f"**{time(took.total)}** for {what}: {spent}{tempo}."
+    warm_up = f", {time(of_line.around)} warm-up sets" if of_line.around.high else ""
+    one_set = entry.set_time
+    tempo = f"; a set **{time(one_set)}** by its tempo" if one_set is not None else ""
+    spent = f"{time(of_line.work)} under load, {time(of_line.rest)} rest{warm_up}"
+    return f"**{time(of_line.total)}** for {what}: {spent}{tempo}."
 
 
-TEMPO = ("down", "at the bottom", "up", "at the top")
+TEMPO_PHASES = ("down", "at the bottom", "up", "at the top")
 
 
-def tempo(phases: Iterable[float | None]) -> str:
+def tempo_in_words(phases: Iterable[float | None]) -> str:
     """``3 s down, 1 s at the bottom, up as fast as possible, no pause at the top``."""
-    said = []
-    for seconds, where in zip(phases, TEMPO, strict=True):
+    parts = []
+    for seconds, phase in zip(phases, TEMPO_PHASES, strict=True):
         if seconds is None:
-            said.append(f"{where} as fast as possible")
+            parts.append(f"{phase} as fast as possible")
         elif seconds:
-            said.append(f"{plain(seconds)} s {where}")
+            parts.append(f"{plain(seconds)} s {phase}")
         else:
-            said.append(f"no pause {where}" if where.startswith("at") else f"{where} not counted")
-    return ", ".join(said)
+            parts.append(f"no pause {phase}" if phase.startswith("at") else f"{phase} not counted")
+    return ", ".join(parts)

@@ -1,4 +1,4 @@
-"""An exercise in words: what it trains, at what length, by which joint actions."""
+"""An exercise in words: what it trains, at what muscle length, by which joint actions."""
 
 from __future__ import annotations
 
@@ -16,24 +16,25 @@ if TYPE_CHECKING:
     from ...body.known import Known
 
 LENGTHS = ("long", "middle to long", "middle", "short to middle", "short", "")
+"""Muscle lengths in the order in which they are shown."""
 
 
-def profile(exercise: Exercise, called: str) -> str:
+def exercise_page(exercise: Exercise, called: str) -> str:
     """The exercise under the name that the coach uses."""
     name = f"**{md(called)}**"
     if fold(called) != fold(exercise.name):
         name += f" is {md(exercise.name)}"
     kind = "" if exercise.kind == "dynamic" else exercise.kind
-    done = [kind, "" if exercise.implement == "none" else exercise.implement, *exercise.patterns]
+    traits = [kind, "" if exercise.implement == "none" else exercise.implement, *exercise.patterns]
     fast = "Work for speed: its sets never count as hard ones." if exercise.kind in FAST_KINDS else ""
     return paragraphs(
-        f"{name} ({', '.join(dict.fromkeys(part for part in done if part))})" if any(done) else name,
-        bullets(_lines(exercise)),
+        f"{name} ({', '.join(dict.fromkeys(part for part in traits if part))})" if any(traits) else name,
+        bullets(_training(exercise)),
         fast,
     )
 
 
-def _lines(exercise: Exercise) -> list[str]:
+def _training(exercise: Exercise) -> list[str]:
     assists = f"; assisting: {', '.join(exercise.assists)}" if exercise.assists else ""
     lines = [f"trains {_by_length(exercise, exercise.direct)}"]
     if exercise.indirect:
@@ -53,15 +54,15 @@ def _by_length(exercise: Exercise, muscles: tuple[str, ...]) -> str:
 
 
 def _length(exercise: Exercise, muscle: str) -> str:
-    """At what length a muscle works on average; both classes where models differ; "" where not known."""
+    """The length at which a muscle works on average: two classes where models differ, "" where unknown."""
     length = exercise.lengths.get(muscle, "")
     if not length or exercise.length_is_sure(muscle):
         return length
     return "middle to long" if exercise.positions[muscle] > 0.5 else "short to middle"
 
 
-def unknown(name: str, known: Known) -> str:
-    """An exercise that nobody knows."""
+def unknown_exercise(name: str, known: Known) -> str:
+    """What is said of a name that is no known exercise."""
     near = [md(one) for one in _nearest(name, known)]
     offered = f" Nearest: {listed(near)}." if near else ""
     return f"**{md(name)}** is no exercise that is known, so its sets are not counted.{offered}"
@@ -72,10 +73,10 @@ def _nearest(name: str, known: Known) -> list[str]:
     return known.nearest(name)
 
 
-def against(exercise: Exercise, other: Exercise) -> str:
+def compared(exercise: Exercise, other: Exercise) -> str:
     """What an alternate trains directly that the line's exercise does not, and the other way round."""
     more = [muscle for muscle in exercise.direct if muscle not in other.direct]
     less = [muscle for muscle in other.direct if muscle not in exercise.direct]
     parts = [f"adds {gathered(more)}" if more else "", f"leaves out {gathered(less)}" if less else ""]
-    said = " and ".join(part for part in parts if part) or "trains the same muscles directly"
-    return f"In place of {md(other.name)} it {said}."
+    difference = " and ".join(part for part in parts if part) or "trains the same muscles directly"
+    return f"In place of {md(other.name)} it {difference}."

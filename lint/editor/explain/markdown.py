@@ -1,4 +1,4 @@
-"""What the editor's answers share: safe Markdown, times in words, what holds for several drawn together."""
+"""What the editor's answers share: safe Markdown, times in words, and statements that are alike merged."""
 
 from __future__ import annotations
 
@@ -14,17 +14,16 @@ if TYPE_CHECKING:
     from ...counting.ledger import Ledger
     from ...model.quantities import Range
 
-_MARKS = re.compile(r"[\\`*_\[\]<>|~&@#!]|:(?=//)|(?<=[Ww]{3})\.")
-"""What Markdown would take for more than a letter: emphasis, links, pictures, tables, addresses, headings."""
+_MARKUP = re.compile(r"[\\`*_\[\]<>|~&@#!]|:(?=//)|(?<=[Ww]{3})\.")
+"""What Markdown would read as markup: emphasis, links, pictures, tables, addresses, headings."""
 
-
-MOST_TOLD = 4
-"""Different weeks, athletes or lines that are told one by one."""
+MOST_STATEMENTS = 4
+"""Statements on different weeks, athletes or lines that are written out one by one."""
 
 
 def md(words: str) -> str:
-    """Words of a coach's as Markdown that shows just these words, on one line."""
-    return _MARKS.sub(r"\\\g<0>", safe(" ".join(words.split())))
+    """A coach's words as Markdown that shows exactly these words, on one line."""
+    return _MARKUP.sub(r"\\\g<0>", safe(" ".join(words.split())))
 
 
 def minutes(seconds: Range) -> str:
@@ -49,58 +48,64 @@ def rounded(span: Range, digits: int = 0) -> str:
 
 
 class Statement:
-    """What is said of one athlete (by position among the ledgers) in some weeks, in full and ``short``.
+    """What holds for one athlete (by index among the ledgers) in some weeks, in full and ``short``.
 
-    ``of`` names the line or session that it is about.
+    ``about`` names the line or session.
     """
 
-    __slots__ = ("athlete", "of", "short", "weeks", "words")
+    __slots__ = ("about", "athlete", "short", "weeks", "words")
 
     def __init__(
-        self, words: str, athlete: int, weeks: Iterable[int], *, short: str = "", of: str = ""
+        self, words: str, athlete: int, weeks: Iterable[int], *, short: str = "", about: str = ""
     ) -> None:
         self.words = words
         self.short = short or words
         self.athlete = athlete
         self.weeks = tuple(weeks)
-        self.of = of
+        self.about = about
 
 
-def together(
-    told: Iterable[Statement], ledgers: Sequence[Ledger], whole: int | None = None
+def merged(
+    statements: Iterable[Statement], ledgers: Sequence[Ledger], all_weeks: int | None = None
 ) -> list[tuple[str, Statement]]:
-    """What is said, like words once, each with what it holds for: ``("Tamsin, weeks 1-2", words)``.
+    """The statements, like ones once, each with what it holds for: ``("Tamsin, weeks 1-2", statement)``.
 
-    Lines are named where there are several, athletes where it does not hold for all, weeks where there are
-    not as many as in the ``whole`` (else in the programme).
+    Lines are named if there are several, athletes if it does not hold for all of them. Weeks are named if it
+    does not hold for as many as ``all_weeks``, which are those of the programme if left out.
     """
-    whole = len(ledgers[0].weeks) if whole is None and ledgers else whole
-    weeks: dict[tuple[str, str, int], set[int]] = {}
+    all_weeks = len(ledgers[0].weeks) if all_weeks is None and ledgers else all_weeks
+    weeks_by_athlete: dict[tuple[str, str, int], set[int]] = {}
     first: dict[tuple[str, str], Statement] = {}
-    for one in told:
-        weeks.setdefault((one.of, one.words, one.athlete), set()).update(one.weeks)
-        first.setdefault((one.of, one.words), one)
+    for one in statements:
+        weeks_by_athlete.setdefault((one.about, one.words, one.athlete), set()).update(one.weeks)
+        first.setdefault((one.about, one.words), one)
     athletes: dict[tuple[str, str, tuple[int, ...]], list[int]] = {}
-    for (of, words, athlete), held in weeks.items():
-        athletes.setdefault((of, words, tuple(sorted(held))), []).append(athlete)
-    several = len({of for of, _, _ in athletes}) > 1
+    for (about, words, athlete), weeks in weeks_by_athlete.items():
+        athletes.setdefault((about, words, tuple(sorted(weeks))), []).append(athlete)
+    are_several = len({about for about, _, _ in athletes}) > 1
     return [
         (
-            _head(of if several else "", _names(who, ledgers), week_list(held) if len(held) != whole else ""),
-            first[of, words],
+            _head(
+                about if are_several else "",
+                _names(who, ledgers),
+                week_list(weeks) if len(weeks) != all_weeks else "",
+            ),
+            first[about, words],
         )
-        for (of, words, held), who in athletes.items()
+        for (about, words, weeks), who in athletes.items()
     ]
 
 
-def several(told: Iterable[Statement], ledgers: Sequence[Ledger], whole: int | None = None) -> str:
-    """What is said, drawn together: the first in full, a few more in short."""
-    drawn = together(told, ledgers, whole)
+def merged_text(
+    statements: Iterable[Statement], ledgers: Sequence[Ledger], all_weeks: int | None = None
+) -> str:
+    """The merged statements as text: the first in full, a few more in short."""
+    parts_with_heads = merged(statements, ledgers, all_weeks)
     parts = [
         f"**{head}:** {one.short if number else one.words}" if head else one.words
-        for number, (head, one) in enumerate(drawn[:MOST_TOLD])
+        for number, (head, one) in enumerate(parts_with_heads[:MOST_STATEMENTS])
     ]
-    more = len(drawn) - MOST_TOLD
+    more = len(parts_with_heads) - MOST_STATEMENTS
     return paragraphs(*parts, f"And {more} more that differ." if more > 0 else "")
 
 
@@ -109,33 +114,30 @@ def _head(*parts: str) -> str:
     return f"{head[0].upper()}{head[1:]}" if head else ""
 
 
-def _names(who: list[int], ledgers: Sequence[Ledger]) -> str:
-    if len(who) == len(ledgers):
+def _names(athletes: list[int], ledgers: Sequence[Ledger]) -> str:
+    if len(athletes) == len(ledgers):
         return ""
-    return " and ".join(name_of(ledgers[at].header) for at in who)
+    return " and ".join(name_of(ledgers[at].header) for at in athletes)
 
 
 def name_of(programme: ProgrammeHeader) -> str:
     """The athlete's name as Markdown."""
-    return (
-        md(programme.athlete.name)
-        if programme.athlete and programme.athlete.name
-        else "athlete without a name"
-    )
+    name = programme.athlete.name if programme.athlete else ""
+    return md(name) if name else "athlete without a name"
 
 
 def paragraphs(*parts: str) -> str:
-    """Parts of a page, those that say something."""
+    """Paragraphs, empty ones left out."""
     return "\n\n".join(part for part in parts if part)
 
 
 def bullets(lines: Iterable[str]) -> str:
-    """A list."""
+    """A list of bullet points."""
     return "\n".join(f"- {line}" for line in lines)
 
 
 def table(heads: Sequence[str], rows: Iterable[Sequence[str]]) -> Iterator[str]:
-    """The lines of a table; cells are Markdown."""
+    """The lines of a table; the cells are Markdown."""
     yield f"| {' | '.join(heads)} |"
     yield f"|{'|'.join(' --- ' for _ in heads)}|"
     for row in rows:

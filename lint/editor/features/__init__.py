@@ -1,3 +1,3 @@
-"""One module for each thing that a client may ask for."""
+"""One module for each kind of request that a client makes of a document."""
 
 from __future__ import annotations

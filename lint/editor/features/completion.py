@@ -10,9 +10,11 @@ from ...syntax.builder import parse
 from ...syntax.scalars import OutOfRangeError, core_value, taken_elsewhere
 from ...syntax.tree import Mapping
 from ...team.waivers import MARK
-from ..caret.allowed import KINDS, AllowedHere
-from ..caret.context import context
-from ..caret.names_in_scope import NamesInScope, Offer
+from ..caret.applicable_schema import KINDS, ApplicableSchema
+from ..caret.candidates import Candidate, CandidateScope
+from ..caret.context_finder import context_at
+from ..caret.named_candidates import key_candidates, value_candidates
+from ..caret.rule_candidates import waivable_rules
 from ..documents.answers import Completion
 from ..explain.markdown import md
 
@@ -21,95 +23,102 @@ if TYPE_CHECKING:
     from collections.abc import Iterator
 
     from ...syntax.tree import Anchor
-    from ..caret.allowed import Key, Value
-    from ..caret.context import Chain, Context
-    from ..documents.view import View
+    from ..caret.applicable_schema import AllowedKey, AllowedValue
+    from ..caret.context import CaretContext, KeyPath, SiblingKeys
+    from ..documents.answers import CompletionKind
+    from ..documents.snapshot import Snapshot
 
-A_LINE: Chain = ("sessions", 0, "exercises", 0)
-"""Where the schema describes what mostly stands under ``shared``: the keys of a line."""
+
+LINE_PATH: KeyPath = ("sessions", 0, "exercises", 0)
+"""Where the schema describes the keys of a line, which is what mostly stands under ``shared``."""
 
 LONGEST_EXCERPT = 60
 """Characters of an anchor's value that are shown."""
 
+WAIVER_NOTE = "A finding that does not apply here, with the reason."
 
-def complete(view: View, offset: int) -> list[Completion]:
-    """Proposals for what stands or may stand at an offset; the list of exercises is never the whole of it."""
-    if view.review.kind not in KINDS:
+WAIVER_DAYS = 90
+"""Days for which a waiver with an end is proposed."""
+
+
+def complete(snapshot: Snapshot, offset: int) -> list[Completion]:
+    """Proposals for what stands or may stand at an offset. The list of exercises is never complete."""
+    if snapshot.review.kind not in KINDS:
         return []
-    here = context(view.text.content, offset)
-    asked = _Asked(view, here, offset)
-    if here.comment >= 0:
-        return list(asked.in_comment())
-    if here.sign:
-        return list(asked.anchors() if here.sign == "*" else asked.missing_anchors())
-    return list(asked.all())
+    context = context_at(snapshot.text.content, offset)
+    request = _CompletionRequest(snapshot, context, offset)
+    if context.comment_start >= 0:
+        return list(request.in_comment())
+    if context.anchor_sign:
+        return list(request.anchors() if context.anchor_sign == "*" else request.missing_anchors())
+    return list(request.keys_and_values())
 
 
-class _Asked:
-    """One question, and all that is offered in answer."""
+class _CompletionRequest:
+    """One request, and all that is proposed in answer."""
 
-    def __init__(self, view: View, here: Context, offset: int) -> None:
-        self.view = view
-        self.here = here
+    def __init__(self, snapshot: Snapshot, context: CaretContext, offset: int) -> None:
+        self.snapshot = snapshot
+        self.context = context
         self.offset = offset
-        self.content = view.text.content
-        self.kind = view.review.kind
+        self.content = snapshot.text.content
+        self.kind = snapshot.review.kind
         self.count = 0
 
-    def all(self) -> Iterator[Completion]:
+    def keys_and_values(self) -> Iterator[Completion]:
         """Keys first, then values, then items of a list."""
-        here = self.here
-        if here.key:
-            yield from self.keys(here.chain, here.groups)
-        if here.value:
-            yield from self.values(here.chain, here.groups)
-        if here.item is not None:
-            yield from self.items(here.item)
+        context = self.context
+        if context.takes_key:
+            yield from self.keys(context.key_path, context.sibling_keys)
+        if context.takes_value:
+            yield from self.values(context.key_path, context.sibling_keys)
+        if context.item_path is not None:
+            yield from self.items(context.item_path)
 
-    def place(self, chain: Chain, groups: tuple[frozenset[str], ...]) -> AllowedHere:
-        """What the schema says of a place; what stands under ``shared`` is taken for a part of a line."""
-        if self.kind == "programme" and len(chain) > 1 and chain[0] == "shared":
-            begin = next(
-                (at for at, step in enumerate(chain) if at > 1 and isinstance(step, str)), len(chain)
-            )
+    def schema_at(self, path: KeyPath, sibling_keys: SiblingKeys) -> ApplicableSchema:
+        """What the schema says of a path; what stands under ``shared`` is taken for part of a line."""
+        if self.kind == "programme" and len(path) > 1 and path[0] == "shared":
+            start = next((at for at, step in enumerate(path) if at > 1 and isinstance(step, str)), len(path))
             none: frozenset[str] = frozenset()
-            chain, groups = (*A_LINE, *chain[begin:]), (*(none for _ in A_LINE), *groups[begin:])
-        return AllowedHere(self.kind, chain, groups)
+            path = (*LINE_PATH, *path[start:])
+            sibling_keys = (*(none for _ in LINE_PATH), *sibling_keys[start:])
+        return ApplicableSchema(self.kind, path, sibling_keys)
 
-    def subjects(self, chain: Chain) -> NamesInScope:
-        return NamesInScope(self.view, self.here, chain, self.content[self.here.start : self.offset])
+    def scope(self, path: KeyPath) -> CandidateScope:
+        """What named candidates for a path are drawn from."""
+        typed = self.content[self.context.start : self.offset]
+        return CandidateScope(self.snapshot, self.context, path, typed)
 
     # Keys
 
-    def keys(
-        self, chain: Chain, groups: tuple[frozenset[str], ...], before: str = ""
-    ) -> Iterator[Completion]:
-        """Keys that may be added to a group, what it must have first."""
-        place = self.place(chain, groups)
-        if not place.takes("object"):
+    def keys(self, path: KeyPath, sibling_keys: SiblingKeys, before: str = "") -> Iterator[Completion]:
+        """Keys that may be added to a group, required ones first; ``before`` is written before each."""
+        schema = self.schema_at(path, sibling_keys)
+        if not schema.takes("object"):
             return
-        here, present = self.here, groups[-1]
-        named = self.subjects(chain).keys()
-        bare = here.colon or bool(here.quote)
+        context, present = self.context, sibling_keys[-1]
+        named = key_candidates(self.scope(path))
+        has_colon = context.has_colon or bool(context.quote)
         if named is not None:
-            one = self.place((*chain, ""), (*groups, frozenset()))
-            after = ": " if here.brackets or one.takes("scalar") else ":"
-            for offer in named:
-                if offer.words not in present:
-                    yield self.made(offer, before, "" if bare else f"{after}{offer.behind}")
-        elif chain[:1] != ("shared",) or place.may_add(present, ()):
-            keys = place.keys(present, self.data(chain))
+            of_value = self.schema_at((*path, ""), (*sibling_keys, frozenset()))
+            colon = ": " if context.in_flow or of_value.takes("scalar") else ":"
+            for candidate in named:
+                if candidate.name not in present:
+                    after = "" if has_colon else f"{colon}{candidate.value}"
+                    yield self.completion(candidate, before, after)
+        elif path[:1] != ("shared",) or schema.may_add(present, ()):
+            keys = schema.keys(present, self.last_data(path))
             for key in sorted(keys, key=lambda key: not key.required):
-                after = ": " if here.brackets or "scalar" in key.forms else ":"
-                yield self.made(_key_offer(key), before, "" if bare else after)
+                colon = ": " if context.in_flow or "scalar" in key.value_types else ":"
+                yield self.completion(_key_candidate(key), before, "" if has_colon else colon)
 
-    def data(self, chain: Chain) -> object:
-        """What stood at a chain when the text could last be read; None where nothing did."""
-        reviews = (self.view.review, self.view.good)
+    def last_data(self, path: KeyPath) -> object:
+        """What stood at a path when the text could last be read; None where nothing did."""
+        reviews = (self.snapshot.review, self.snapshot.last_good)
         readings = (one.reading for one in reviews if one is not None and one.reading is not None)
         root = next((reading.root for reading in readings if reading.root is not None), None)
         data: object = root.plain if root is not None else None
-        for step in chain:
+        for step in path:
             if isinstance(data, dict) and isinstance(step, str):
                 data = data.get(step)
             elif isinstance(data, list) and isinstance(step, int) and step < len(data):
@@ -120,147 +129,141 @@ class _Asked:
 
     # Values
 
-    def values(self, chain: Chain, groups: tuple[frozenset[str], ...]) -> Iterator[Completion]:
-        """Single values; where only a list may stand, its first item with what begins the list."""
-        place = self.place(chain, groups)
-        if place.takes("scalar") or chain[:1] == ("shared",):
-            for offer in self.single(place, chain):
-                yield self.made(offer)
-        elif place.takes("array") and not self.here.quote:
-            if self.here.key:
-                yield from self.items((*chain, 0))
+    def values(self, path: KeyPath, sibling_keys: SiblingKeys) -> Iterator[Completion]:
+        """Single values; where only a list may stand, its first item with the start of the list."""
+        schema = self.schema_at(path, sibling_keys)
+        if schema.takes("scalar") or path[:1] == ("shared",):
+            for candidate in self.single_values(schema, path):
+                yield self.completion(candidate)
+        elif schema.takes("array") and not self.context.quote:
+            if self.context.takes_key:
+                yield from self.items((*path, 0))
             else:
-                for offer in self.single(place.item(), (*chain, 0)):
-                    yield self.made(offer, "[", "]", in_brackets=True)
+                for candidate in self.single_values(schema.of_item(), (*path, 0)):
+                    yield self.completion(candidate, "[", "]", in_flow=True)
 
-    def items(self, chain: Chain) -> Iterator[Completion]:
-        """A list's item on a line of its own."""
-        here = self.here
-        groups = (*here.groups, *(frozenset[str]() for _ in chain))[: len(chain) + 1]
-        yield from self.keys(chain, groups, "- ")
-        place = self.place(chain, groups)
-        if place.takes("scalar"):
-            for offer in self.single(place, chain):
-                yield self.made(offer, "- ")
+    def items(self, path: KeyPath) -> Iterator[Completion]:
+        """Items of a list, each on a line of its own."""
+        own = self.context.sibling_keys
+        sibling_keys = (*own, *(frozenset[str]() for _ in path))[: len(path) + 1]
+        yield from self.keys(path, sibling_keys, "- ")
+        schema = self.schema_at(path, sibling_keys)
+        if schema.takes("scalar"):
+            for candidate in self.single_values(schema, path):
+                yield self.completion(candidate, "- ")
 
-    def single(self, place: AllowedHere, chain: Chain) -> Iterator[Offer]:
-        """Single values for a place, by name or by the schema."""
-        named = self.subjects(chain).values()
+    def single_values(self, schema: ApplicableSchema, path: KeyPath) -> Iterator[Candidate]:
+        """Single values for a path: what is named there, else what the schema names."""
+        named = value_candidates(self.scope(path))
         if named is not None:
             yield from named
             return
-        for value in place.values():
-            yield self.value_offer(value, chain)
+        for value in schema.values():
+            yield self.value_candidate(value, path)
 
-    def value_offer(self, value: Value, chain: Chain) -> Offer:
-        words = str(value.plain).lower() if isinstance(value.plain, bool) else str(value.plain)
-        if _DATE.fullmatch(words):
-            words = self.date(chain)
-        kind = "day" if words in WEEKDAYS else "value"
-        form = "" if isinstance(value.plain, str) else words
-        return Offer(
-            words, "day" if kind == "day" else "value", value.title, md(value.description), form=form
-        )
+    def value_candidate(self, value: AllowedValue, path: KeyPath) -> Candidate:
+        """A value that the schema names; a date becomes a likely one."""
+        name = str(value.data).lower() if isinstance(value.data, bool) else str(value.data)
+        if _DATE.fullmatch(name):
+            name = self.likely_date(path)
+        kind: CompletionKind = "day" if name in WEEKDAYS else "value"
+        written = "" if isinstance(value.data, str) else name
+        return Candidate(name, kind, value.title, md(value.description), written=written)
 
-    def date(self, chain: Chain) -> str:
-        """A likely day: today, or for the start of a programme the next Monday."""
-        today = self.view.workspace.today
-        ahead = -today.weekday() % 7 if chain == ("starts",) else 0
-        return (today + timedelta(days=ahead)).isoformat()
+    def likely_date(self, path: KeyPath) -> str:
+        """Today, or for the start of a programme the next Monday."""
+        today = self.snapshot.workspace.today
+        days_ahead = -today.weekday() % 7 if path == ("starts",) else 0
+        return (today + timedelta(days=days_ahead)).isoformat()
 
     # Anchors
 
     def anchors(self) -> Iterator[Completion]:
-        """Names of what stands above and fits here, the nearest first."""
-        here, chain = self.here, self.here.chain
-        review = self.view.review
-        reading = review.reading or parse(self.view.path, self.content)
-        named: dict[str, Anchor] = {}
+        """Names of the anchors above whose values fit here, the nearest first."""
+        context = self.context
+        reading = self.snapshot.review.reading or parse(self.snapshot.path, self.content)
+        by_name: dict[str, Anchor] = {}
         for anchor in reading.anchors:
-            if anchor.place.start < here.start and anchor.node is not None:
-                named[anchor.name] = anchor
-        for anchor in reversed(named.values()):
-            if self.anchor_fits(anchor, chain):
-                excerpt = (
-                    " ".join(self.content[anchor.node.start : anchor.node.end].split()) if anchor.node else ""
-                )
+            if anchor.place.start < context.start and anchor.node is not None:
+                by_name[anchor.name] = anchor
+        for anchor in reversed(by_name.values()):
+            if anchor.node is not None and self.anchor_fits(anchor, context.key_path):
+                excerpt = " ".join(self.content[anchor.node.start : anchor.node.end].split())
                 short = excerpt[:LONGEST_EXCERPT] + ("…" if len(excerpt) > LONGEST_EXCERPT else "")
-                yield self.made(Offer(anchor.name, "value", short, form=anchor.name))
+                yield self.completion(Candidate(anchor.name, "value", short, written=anchor.name))
 
-    def anchor_fits(self, anchor: Anchor, chain: Chain) -> bool:
-        """Whether what an anchor stands for may stand at the caret."""
-        here, node = self.here, anchor.node
+    def anchor_fits(self, anchor: Anchor, path: KeyPath) -> bool:
+        """Whether an anchor's value may stand at the caret."""
+        siblings, node = self.context.sibling_keys, anchor.node
         if node is None:
             return False
-        if chain[-1:] == ("<<",) or chain[-2:-1] == ("<<",):
-            at = len(chain) - 1 - chain[::-1].index("<<")
-            present = here.groups[at] - {"<<"}
-            place = self.place(chain[:at], (*here.groups[:at], present))
-            return isinstance(node, Mapping) and place.may_add(node.entries, present)
-        if chain[:1] == ("shared",):
+        if path[-1:] == ("<<",) or path[-2:-1] == ("<<",):
+            at = len(path) - 1 - path[::-1].index("<<")
+            present = siblings[at] - {"<<"}
+            schema = self.schema_at(path[:at], (*siblings[:at], present))
+            return isinstance(node, Mapping) and schema.may_add(node.entries, present)
+        if path[:1] == ("shared",):
             return True
-        return self.place(chain, here.groups).fits(node.plain)
+        return self.schema_at(path, siblings).fits(node.plain)
 
     def missing_anchors(self) -> Iterator[Completion]:
-        """Names that aliases use and nothing has yet."""
-        there = set(_ANCHOR.findall(self.content))
-        used = [name for name in _ALIAS.findall(self.content) if name not in there]
+        """Names that aliases use and no anchor has yet."""
+        defined = set(_ANCHOR.findall(self.content))
+        used = [name for name in _ALIAS.findall(self.content) if name not in defined]
         for name in dict.fromkeys(used):
-            yield self.made(Offer(name, "value", f"used as *{name}", form=name))
+            yield self.completion(Candidate(name, "value", f"used as *{name}", written=name))
 
     # Comments
 
     def in_comment(self) -> Iterator[Completion]:
-        """The parts of a waiver in a comment."""
-        here, start = self.here, self.here.comment
+        """The parts of a waiver, in a comment."""
+        context, start = self.context, self.context.comment_start
         if self.kind == "team":
             return  # what is wrong with settings cannot be waived
-        written = self.content[start : self.offset]
-        rest = re.match(r"[^\s,]*", self.content[self.offset :])
-        here.end = self.offset + (rest.end() if rest else 0)
-        last = _LAST_WORD.search(written)
-        here.start = start + last.start() if last else self.offset
-        words = written[1:].split()
-        done = words if written[-1:].isspace() else words[:-1]
-        behind = re.split(r"[\r\n]", self.content[here.end :], maxsplit=1)[0].strip()
+        typed = self.content[start : self.offset]
+        rest_of_word = re.match(r"[^\s,]*", self.content[self.offset :])
+        context.end = self.offset + (rest_of_word.end() if rest_of_word else 0)
+        last_word = _LAST_WORD.search(typed)
+        context.start = start + last_word.start() if last_word else self.offset
+        words = typed[1:].split()
+        done = words if typed[-1:].isspace() else words[:-1]
+        rest_of_line = re.split(r"[\r\n]", self.content[context.end :], maxsplit=1)[0].strip()
         if not done:
-            yield self.made(
-                _waiver_part(f"{MARK} waive ", "A finding that does not apply here, with the reason.")
-            )
+            yield self.completion(_waiver_part(f"{MARK} waive ", WAIVER_NOTE))
         elif done == [MARK]:
-            yield self.made(_waiver_part("waive ", "A finding that does not apply here, with the reason."))
+            yield self.completion(_waiver_part("waive ", WAIVER_NOTE))
         elif done == [MARK, "waive"]:
-            for offer in self.subjects(()).waivable():
-                offer.form = offer.words if behind else f"{offer.words} because "
-                yield self.made(offer)
-        elif done[:2] == [MARK, "waive"] and len(done) == 3 and not behind:
-            yield self.made(_waiver_part("because ", "Why the finding does not apply."))
-            day = self.view.workspace.today + timedelta(days=90)
-            yield self.made(
-                _waiver_part(f"until {day.isoformat()} because ", "The last day on which it holds.")
+            for candidate in waivable_rules(self.scope(())):
+                candidate.written = candidate.name if rest_of_line else f"{candidate.name} because "
+                yield self.completion(candidate)
+        elif done[:2] == [MARK, "waive"] and len(done) == 3 and not rest_of_line:
+            yield self.completion(_waiver_part("because ", "Why the finding does not apply."))
+            last_day = (self.snapshot.workspace.today + timedelta(days=WAIVER_DAYS)).isoformat()
+            yield self.completion(
+                _waiver_part(f"until {last_day} because ", "The last day on which it holds.")
             )
 
     # How it is written
 
-    def made(
-        self, offer: Offer, before: str = "", after: str = "", *, in_brackets: bool = False
+    def completion(
+        self, candidate: Candidate, before: str = "", after: str = "", *, in_flow: bool = False
     ) -> Completion:
-        """A proposal that is written as its place asks."""
-        here = self.here
-        words = offer.form
-        if not words or here.quote:
-            words = _written(offer.words, here.quote, here.brackets or in_brackets)
+        """A proposal for a candidate, written as its place asks, with what comes before and after it."""
+        context = self.context
+        written = candidate.written
+        if not written or context.quote:
+            written = _as_yaml(candidate.name, context.quote, context.in_flow or in_flow)
         self.count += 1
         return Completion(
-            offer.words,
-            f"{' ' if here.glued else ''}{before}{words}{after}",
-            here.start,
-            here.end,
-            offer.detail,
-            offer.note,
-            offer.kind,
+            candidate.name,
+            f"{' ' if context.needs_space else ''}{before}{written}{after}",
+            context.start,
+            context.end,
+            candidate.detail,
+            candidate.documentation,
+            candidate.kind,
             f"{self.count:04}",
-            offer.filter,
+            candidate.filter_text,
         )
 
 
@@ -271,26 +274,26 @@ _LAST_WORD = re.compile(r"[^\s#]*$")
 _PLAIN = re.compile(r"(?![-?:](?:\s|$)|[\s,\[\]{}#&*!|>'\"%@`=])(?:(?!:(?:\s|$)|\s#)[^\r\n])+(?<!\s)")
 
 
-def _key_offer(key: Key) -> Offer:
+def _key_candidate(key: AllowedKey) -> Candidate:
     title = "" if key.title == "text" else key.title
     parts = [part for part in (title, "must be there" if key.required else "") if part]
-    return Offer(key.name, "key", ", ".join(parts), md(key.description))
+    return Candidate(key.name, "key", ", ".join(parts), md(key.description))
 
 
-def _waiver_part(words: str, says: str) -> Offer:
-    return Offer(words.strip(), "value", "waiver", says, form=words)
+def _waiver_part(written: str, note: str) -> Candidate:
+    return Candidate(written.strip(), "value", "waiver", note, written=written)
 
 
-def _written(words: str, quote: str, in_brackets: bool) -> str:
-    """Words as YAML reads them back: within the quotes that are there, plain, or in quotes of their own."""
+def _as_yaml(name: str, quote: str, in_flow: bool) -> str:
+    """A name as YAML reads it back: inside the quotes that are there, plain, or in quotes of its own."""
     if quote == "'":
-        return words.replace("'", "''")
+        return name.replace("'", "''")
     if quote == '"':
-        return words.replace("\\", "\\\\").replace('"', '\\"')
-    if _PLAIN.fullmatch(words) and not (in_brackets and re.search(r"[,\[\]{}]", words)):
+        return name.replace("\\", "\\\\").replace('"', '\\"')
+    if _PLAIN.fullmatch(name) and not (in_flow and re.search(r"[,\[\]{}]", name)):
         try:
-            if isinstance(core_value(words), str) and not taken_elsewhere(words):
-                return words
+            if isinstance(core_value(name), str) and not taken_elsewhere(name):
+                return name
         except OutOfRangeError:
             pass
-    return f"'{words.replace(chr(39), chr(39) * 2)}'"
+    return f"'{name.replace(chr(39), chr(39) * 2)}'"

@@ -1,4 +1,4 @@
-"""Findings as diagnostics."""
+"""Findings as the protocol's diagnostics."""
 
 from __future__ import annotations
 
@@ -6,7 +6,7 @@ from lsprotocol import types
 
 from ...reporters.sentences import ground, sentence_by_the_line
 from ...wording.words import safe
-from ..documents.view import widened
+from ..documents.snapshot import underlined
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -15,7 +15,7 @@ if TYPE_CHECKING:
     from ...findings.finding import Finding, Severity
     from ...text.places import Place
     from ..documents.conversion import ProtocolConverter
-    from ..documents.view import View
+    from ..documents.snapshot import Snapshot
     from ..protocol.client import Client
 
 SOURCE = "spotline"
@@ -26,43 +26,52 @@ SEVERITIES: dict[Severity, types.DiagnosticSeverity] = {
     "note": types.DiagnosticSeverity.Information,
 }
 
-NEEDLESS = frozenset({"anchor-unused", "waiver-unused"})
-"""Rules whose findings point at what can go."""
+UNNECESSARY_RULES = frozenset({"anchor-unused", "waiver-unused"})
+"""Rules whose findings point at text that can be removed."""
 
 
-def diagnostics(view: View, client: Client, wire: ProtocolConverter) -> list[types.Diagnostic]:
-    """What is found in a document, in its order."""
-    return [diagnostic(finding, view, client, wire) for finding in view.review.findings]
+def diagnostics(snapshot: Snapshot, client: Client, converter: ProtocolConverter) -> list[types.Diagnostic]:
+    """All findings of a document, in the order of the text."""
+    return [diagnostic(finding, snapshot, client, converter) for finding in snapshot.review.findings]
 
 
-def diagnostic(finding: Finding, view: View, client: Client, wire: ProtocolConverter) -> types.Diagnostic:
+def diagnostic(
+    finding: Finding, snapshot: Snapshot, client: Client, converter: ProtocolConverter
+) -> types.Diagnostic:
     """One finding; what the client cannot show is left out."""
-    pages = view.review.team.rule_pages
+    pages = snapshot.review.team.rule_pages
+    page = types.CodeDescription(f"{pages}{finding.rule}") if pages and client.code_descriptions else None
+    is_unnecessary = client.unnecessary_tag and finding.rule in UNNECESSARY_RULES
     return types.Diagnostic(
-        range=wire.range(*widened(view.text.content, finding.place.start, finding.place.end)),
+        range=converter.range(*underlined(snapshot.text.content, finding.place.start, finding.place.end)),
         message=message(finding),
         severity=SEVERITIES[finding.severity],
         code=finding.rule,
-        code_description=types.CodeDescription(f"{pages}{finding.rule}") if pages and client.links else None,
+        code_description=page,
         source=SOURCE,
-        tags=[types.DiagnosticTag.Unnecessary] if client.tags and finding.rule in NEEDLESS else None,
-        related_information=list(_related(finding, wire)) or None if client.related else None,
-        data={"where": finding.where} if client.data and finding.where else None,
+        tags=[types.DiagnosticTag.Unnecessary] if is_unnecessary else None,
+        related_information=list(_related(finding, converter)) or None
+        if client.related_information
+        else None,
+        data={"where": finding.where} if client.diagnostic_data and finding.where else None,
     )
 
 
 def message(finding: Finding) -> str:
-    """The finding in a line, with the ground that it stands on."""
+    """The finding on one line, with what it rests on where that is not plain fact."""
     words = sentence_by_the_line(finding)
     return words if finding.confidence == "fact" else f"{words} {ground(finding)}"
 
 
-def _related(finding: Finding, wire: ProtocolConverter) -> Iterator[types.DiagnosticRelatedInformation]:
+def _related(finding: Finding, converter: ProtocolConverter) -> Iterator[types.DiagnosticRelatedInformation]:
     for place in finding.place.through:
-        yield _information(place, f"used here by {place.excerpt}", wire)
+        yield _information(place, f"used here by {place.excerpt}", converter)
     for related in finding.related:
-        yield _information(related.place, related.words, wire)
+        yield _information(related.place, related.words, converter)
 
 
-def _information(place: Place, words: str, wire: ProtocolConverter) -> types.DiagnosticRelatedInformation:
-    return types.DiagnosticRelatedInformation(wire.location(place.text, place.start, place.end), safe(words))
+def _information(
+    place: Place, words: str, converter: ProtocolConverter
+) -> types.DiagnosticRelatedInformation:
+    location = converter.location_in(place.text, place.start, place.end)
+    return types.DiagnosticRelatedInformation(location, safe(words))

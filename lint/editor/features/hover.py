@@ -3,198 +3,184 @@
 from __future__ import annotations
 
 import re
-from datetime import timedelta
 
-from ...body import catalogue, curves
+from ...body import catalogue
 from ...body.known import Known
-from ...model import quantities
 from ...model.naming import line_name
 from ...team.waivers import MARK
-from ...wording.words import counted_noun, listed, plain, week_list
-from ..caret.schema_text import described
-from ..caret.tree_path import MappedReading, path_at
+from ..caret.node_path import node_path_at
+from ..caret.readable_review import ReadableReview
+from ..caret.schema_description import description_of
 from ..documents.answers import Hover
-from ..explain import areas, effort, exercises, rules
-from ..explain.counts import HALF, of_lines, of_session, of_several, of_week, session_in_short
-from ..explain.markdown import Statement, bullets, md, paragraphs, several
-from ..explain.rules import rule_markdown
+from ..explain import areas, effort, exercises, programme, rules
+from ..explain.counts import HALF_NOTE, sets_of_exercises, sets_of_lines
+from ..explain.markdown import Statement, md, merged_text, paragraphs
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
     from collections.abc import Callable, Iterable
-    from datetime import date
 
     from ...body.catalogue import Exercise
     from ...counting.set_group import SetGroup
     from ...counting.tally import Visit
-    from ...model.sessions import Block, Prescription
+    from ...model.sessions import Prescription
     from ...team.settings import Team
-    from ..caret.tree_path import ProgrammeIndex, TreePath
-    from ..documents.view import View
-
-__all__ = ["hover", "rule_markdown"]
+    from ..caret.node_path import NodePath
+    from ..documents.snapshot import Snapshot
 
 LAST_READABLE = "_As last readable: the text cannot be read just now._"
 
-A_LINE = ("sessions", 0, "exercises", 0)
+LINE_PATH = ("sessions", 0, "exercises", 0)
 """Where the schema describes the keys of a line."""
 
-EFFORT = ("load", "reps", "rir", "rpe")
-TIMES = ("rest", "tempo", "hold", "every", "for", "distance")
-BY_AREA = ("loads", "weekly limits", "groups", "credit")
+EFFORT_KEYS = ("load", "reps", "rir", "rpe")
+TIME_KEYS = ("rest", "tempo", "hold", "every", "for", "distance")
+
+KEYED_BY_AREA = ("loads", "weekly limits", "groups", "credit")
 """Keys under which every key names an area."""
 
-AREAS = ("focus", "priority", "area", "weekly sets of", "without limit")
+AREA_KEYS = ("focus", "priority", "area", "weekly sets of", "without limit")
 """Keys whose values name areas."""
 
-ACTIONS = ("weekly sets of", "in", "actions", "assists")
+ACTION_KEYS = ("weekly sets of", "in", "actions", "assists")
 """Keys whose values may name a joint action."""
 
 
-def hover(view: View, offset: int) -> Hover | None:
+def hover(snapshot: Snapshot, offset: int) -> Hover | None:
     """What stands at an offset of the document, in Markdown; None where there is nothing to say."""
-    mapped = MappedReading(view)
-    waived = _waived(view, mapped, offset)
+    readable = ReadableReview(snapshot)
+    waived = _waived_rule(snapshot, readable, offset)
     if waived is not None:
         return waived
-    at_path = mapped.at(offset)
-    if at_path is None or not at_path.part:
+    path = readable.path_at(offset)
+    if path is None or not path.part:
         return None
-    stretch = mapped.stretch(at_path.start, at_path.end)
-    if stretch is None:
+    span = readable.span_in_document(path.start, path.end)
+    if span is None:
         return None
-    words = _Page(view, mapped, at_path).words()
-    if not words:
+    markdown = _Explanation(snapshot, readable, path).markdown()
+    if not markdown:
         return None
-    return Hover(*stretch, words if mapped.current else paragraphs(words, LAST_READABLE))
+    return Hover(*span, markdown if readable.is_current else paragraphs(markdown, LAST_READABLE))
 
 
 _WAIVER = re.compile(rf"(?<!\S)#[ \t]*{MARK}[ \t]*waive[ \t]+([^\s,]+)")
 
 
-def _waived(view: View, mapped: MappedReading, offset: int) -> Hover | None:
-    """The rule that a comment waives."""
-    line, column = view.text.position(offset)
-    found = _WAIVER.search(view.text.whole_line(line))
+def _waived_rule(snapshot: Snapshot, readable: ReadableReview, offset: int) -> Hover | None:
+    """The rule that a comment at an offset waives."""
+    line, column = snapshot.text.position(offset)
+    found = _WAIVER.search(snapshot.text.whole_line(line))
     if found is None or not found.start() <= column - 1 <= found.end():
         return None
     start = offset - column + 1
-    root = mapped.reading.root
-    if mapped.current and root is not None and path_at(root, start + found.start() + 1).part:
+    root = readable.reading.root
+    if readable.is_current and root is not None and node_path_at(root, start + found.start() + 1).part:
         return None  # it stands inside a value
-    page = _rule(found[1], view.review.team)
+    page = _rule_in_short(found[1], snapshot.review.team)
     return Hover(start + found.start(), start + found.end(), page)
 
 
-def _rule(name: str, team: Team) -> str:
-    """The rule of a name in passing, or the names nearest to it."""
+def _rule_in_short(name: str, team: Team) -> str:
+    """The rule of a name in short, or the names nearest to it."""
     rule = rules.rules_of(team).get(name)
-    return rules.in_short(rule, team) if rule else rule_markdown(name, team)
+    return rules.rule_in_short(rule, team) if rule else rules.rule_markdown(name, team)
 
 
-class _Page:
-    """What is to be said of a spot."""
+class _Explanation:
+    """What there is to say of one path."""
 
-    def __init__(self, view: View, mapped: MappedReading, at_path: TreePath) -> None:
-        self.view = view
-        self.workspace = view.workspace
-        self.mapped = mapped
-        self.at_path = at_path
-        self.kind = mapped.review.kind
-        self.team = mapped.review.team
+    def __init__(self, snapshot: Snapshot, readable: ReadableReview, path: NodePath) -> None:
+        self.workspace = snapshot.workspace
+        self.path = path
+        self.index = readable.index
+        self.ledgers = readable.index.ledgers
+        self.kind = readable.review.kind
+        self.team = readable.review.team
         self.known: Known = self.team.resources.known
         if self.kind == "exercises":
-            self.known = Known(self.workspace.exercises_at(view.review.file).exercises)
+            self.known = Known(self.workspace.exercises_at(snapshot.review.file).exercises)
 
-    @property
-    def standing(self) -> ProgrammeIndex:
-        return self.mapped.standing
+    def markdown(self) -> str:
+        """The explanation; the schema's words on the key where nothing better is known."""
+        if self.path.part == "merged":
+            return self.of_merged()
+        found = self.of_key() if self.path.part == "key" else self.of_value()
+        return found or self.of_schema()
 
-    def words(self) -> str:
-        """The page; the schema's word on the key where nothing better is known."""
-        at_path = self.at_path
-        if at_path.part == "merged":
-            return self.merged()
-        said = self.of_key() if at_path.part == "key" else self.of_value()
-        return said or self.schema()
+    def of_schema(self) -> str:
+        """What the schema says of the key; for an item of a list, of the list's key."""
+        key_path = self.path.key_path
+        while key_path and isinstance(key_path[-1], int):
+            key_path = key_path[:-1]
+        if self.kind == "programme" and key_path[:1] == ("shared",):
+            key_path = (*LINE_PATH, self.path.key)  # what stands there is mostly meant for lines
+        words = description_of(self.kind, self.path.nodes[0].plain, key_path)
+        return f"**{md(str(key_path[-1]))}**: {md(words)}" if words else ""
 
-    def schema(self) -> str:
-        """What the schema says of the key; for a word of a list, of the list's key."""
-        keys = self.at_path.keys
-        while keys and isinstance(keys[-1], int):
-            keys = keys[:-1]
-        if self.kind == "programme" and keys[:1] == ("shared",):
-            keys = (*A_LINE, self.at_path.name)  # what stands there is mostly meant for lines
-        words = described(self.kind, self.at_path.nodes[0].plain, keys)
-        return f"**{md(str(keys[-1]))}**: {md(words)}" if words else ""
-
-    def merged(self) -> str:
+    def of_merged(self) -> str:
         """What ``<<`` brings in here."""
-        node = self.at_path.node
-        entries = getattr(node, "entries", {})
+        span = (self.path.start, self.path.end)
+        entries = getattr(self.path.node, "entries", {})
         brought = [
             f"{md(key)}: {md(str(entry.value.plain))}"
             for key, entry in entries.items()
-            if entry.merged
-            and (entry.merged[0].start, entry.merged[0].end) == (self.at_path.start, self.at_path.end)
+            if entry.merged and (entry.merged[0].start, entry.merged[0].end) == span
         ]
         return f"Brings in {', '.join(brought)}." if brought else ""
 
     # Keys
 
     def of_key(self) -> str:
-        at_path = self.at_path
-        if at_path.by_week is not None:
-            return self.week_key(*at_path.by_week)
-        if at_path.owner == "best lifts":
-            return self.exercise(at_path.name)
-        if at_path.owner in BY_AREA:
-            return self.area(at_path.name)
-        if at_path.owner == "rules" and self.kind == "team":
-            return self.rule(at_path.name)
-        if at_path.path[-3:-2] == ("rules",) and self.kind == "team":
-            return self.option(at_path.owner, at_path.name)
+        """A key that is itself a name or a week."""
+        path = self.path
+        if path.weeks is not None:
+            return self.weeks_of_key(*path.weeks)
+        if path.parent_key == "best lifts":
+            return self.exercise(path.key)
+        if path.parent_key in KEYED_BY_AREA:
+            return self.area(path.key)
+        if path.parent_key == "rules" and self.kind == "team":
+            return self.rule(path.key)
+        if path.keys[-3:-2] == ("rules",) and self.kind == "team":
+            return self.limit(path.parent_key, path.key)
         return ""
 
-    def week_key(self, first: int, last: int) -> str:
-        block = self.standing.block(self.at_path)
+    def weeks_of_key(self, first: int, last: int) -> str:
+        """The weeks of its block that a key stands for."""
+        block = self.index.block(self.path)
         if block is None:
             return ""
-        weeks = range(block.first + first - 1, block.first + min(last, block.weeks))
-        of = (
-            f" of the programme, {week_list([*range(first, last + 1)])} of {md(block.name)}"
-            if block.name
-            else ""
-        )
-        return f"{_capital(week_list(weeks))}{of}{self.dates(weeks)}." if weeks else ""
+        return programme.weeks_in_words(block, first, last, self.ledgers[0].programme.starts)
 
     # Values
 
     def of_value(self) -> str:
-        at_path = self.at_path
-        name, words = at_path.name, at_path.words
-        if name in ("exercise", "swap", "or"):
-            return self.exercise(words) or self.line_in_short()
-        if self.kind == "exercises" and name in ("name", "also", "easier", "harder"):
-            own = name in ("name", "also") and self.known.exercise(words) is None
-            return "" if own else self.exercise(words)  # one that is still faulty says so by a finding
-        if name in ACTIONS and (said := areas.action(words)):
-            return said
-        if name == "rule" and at_path.owner in ("waivers", "team rules"):
-            return self.rule(words)
-        if name in AREAS and not (name == "area" and catalogue.area(words) is None):
-            return self.of_area(words)
-        if at_path.owner in ("weekly limits", "groups"):
-            return self.area(name)
-        if at_path.path[-3:-2] == ("best lifts",):
-            return self.best_lift(at_path.owner)
-        return self.of_programme(name)
+        """A value that names something, else one of a programme."""
+        path = self.path
+        key, text = path.key, path.text
+        if key in ("exercise", "swap", "or"):
+            return self.exercise(text) or self.of_alias()
+        if self.kind == "exercises" and key in ("name", "also", "easier", "harder"):
+            is_faulty = key in ("name", "also") and self.known.exercise(text) is None
+            return "" if is_faulty else self.exercise(text)  # a finding says what is wrong with it
+        if key in ACTION_KEYS and (page := areas.action_page(text)):
+            return page
+        if key == "rule" and path.parent_key in ("waivers", "team rules"):
+            return self.rule(text)
+        if key in AREA_KEYS and not (key == "area" and catalogue.area(text) is None):
+            return self.area_or_exercise(text)
+        if path.parent_key in ("weekly limits", "groups"):
+            return self.area(key)
+        if path.keys[-3:-2] == ("best lifts",):
+            return self.best_lift(path.parent_key)
+        return self.of_programme(key)
 
-    def of_programme(self, name: str) -> str:
-        """Values that only a counted programme explains."""
-        says: dict[str, Callable[[], str]] = {
-            **dict.fromkeys(EFFORT, self.effort),
-            **dict.fromkeys(TIMES, self.times),
+    def of_programme(self, key: str) -> str:
+        """A value that only a counted programme explains."""
+        explain: dict[str, Callable[[], str]] = {
+            **dict.fromkeys(EFFORT_KEYS, self.effort),
+            **dict.fromkeys(TIME_KEYS, self.time),
             "sets": self.sets,
             "rounds": self.sets,
             "session": self.session,
@@ -205,144 +191,140 @@ class _Page:
             "starts": self.starts,
             "date": self.event,
             "event": self.event,
-            "athlete": self.athletes,
-            "athletes": self.athletes,
+            "athlete": self.athlete,
+            "athletes": self.athlete,
         }
-        if self.kind != "programme" or not self.standing.ledgers:
+        if self.kind != "programme" or not self.ledgers:
             return ""
-        if self.at_path.path[-2:] == ("blocks", "name"):
-            name = "weeks"
-        said = says[name]() if name in says else ""
-        return said or self.line_in_short()
+        if self.path.keys[-2:] == ("blocks", "name"):
+            key = "weeks"
+        found = explain[key]() if key in explain else ""
+        return found or self.of_alias()
+
+    def of_alias(self) -> str:
+        """For an alias of a whole line or session: what it stands for."""
+        node = self.path.node
+        if node.defined is None or self.path.part != "value":
+            return ""
+        if self.index.sessions(self.path) and "session" in getattr(node, "entries", {}):
+            return self.session()
+        named = getattr(node, "entries", {}).get("exercise")
+        return self.exercise(str(named.value.plain)) if named is not None else ""
 
     # Exercises and their lines
 
-    def exercise(self, words: str) -> str:
-        if not words:
+    def exercise(self, name: str) -> str:
+        """An exercise, and how its sets count here."""
+        if not name:
             return ""
-        exercise = self.known.exercise(words)
+        exercise = self.known.exercise(name)
         if exercise is None:
-            return exercises.unknown(words, self.known)
-        return paragraphs(exercises.profile(exercise, words), self.counted(words, exercise))
+            return exercises.unknown_exercise(name, self.known)
+        return paragraphs(exercises.exercise_page(exercise, name), self.counted(exercise))
 
-    def counted(self, words: str, exercise: Exercise) -> str:
-        """How the sets of an exercise count, or what would change where it is only an alternate."""
-        if not self.standing.ledgers:
+    def counted(self, exercise: Exercise) -> str:
+        """How the sets of an exercise count; for an alternate, how it differs from the line's exercise."""
+        if not self.ledgers:
             return ""
-        if self.at_path.name == "or":
-            lines = self.standing.lines(self.at_path)
-            meant = [self.known.exercise(term.words) for line in lines[:1] for term in line.names()[:1]]
-            return "".join(exercises.against(exercise, one) for one in meant if one is not None)
+        if self.path.key == "or":
+            lines = self.index.lines(self.path)
+            replaced = [self.known.exercise(term.words) for line in lines[:1] for term in line.names()[:1]]
+            return "".join(exercises.compared(exercise, one) for one in replaced if one is not None)
         lines = self.lines_of(exercise)
-        said = of_lines(self.standing.ledgers, lines, exercise) if lines else ""
-        return paragraphs(said, HALF) if said else ""
+        found = sets_of_lines(self.ledgers, lines, exercise) if lines else ""
+        return paragraphs(found, HALF_NOTE) if found else ""
 
     def lines_of(self, exercise: Exercise) -> list[Prescription]:
-        """The lines that the words belong to; by name where they stand in none."""
-        entries = self.standing.entries("exercise", self.at_path.node.start, self.at_path.node.end)
+        """The lines that the name at the path belongs to; outside lines, all lines with the exercise."""
+        node = self.path.node
+        entries = self.index.entries("exercise", node.start, node.end)
         if entries:
             return list(dict.fromkeys(entry.prescription for entry in entries))
-        lines = self.standing.lines(self.at_path)
+        lines = self.index.lines(self.path)
         if lines:
             return lines
-        by_name = [entry.prescription for entry in self.standing.weeks if entry.exercise is exercise]
+        by_name = [entry.prescription for entry in self.index.weeks if entry.exercise is exercise]
         return list(dict.fromkeys(by_name))
 
-    def entries(self, name: str) -> list[SetGroup]:
-        """What is done by the value here."""
-        written = self.at_path.node
-        return self.standing.entries(name, written.start, written.end)
+    def entries(self) -> list[SetGroup]:
+        """The groups of sets that the value at the path sets out."""
+        node = self.path.node
+        return self.index.entries(self.path.key, node.start, node.end)
 
     def effort(self) -> str:
-        settable = effort.Settable(self.workspace, self.team)
-        return self.of_entries(self.entries(self.at_path.name), lambda entry: effort.effort(entry, settable))
+        """What a load, repetitions or reserve mean."""
+        steps = effort.LoadSteps(self.workspace, self.team)
+        return self.of_entries(self.entries(), lambda entry: effort.effort_in_words(entry, steps))
 
-    def times(self) -> str:
-        name = self.at_path.name
-        entries = self.entries(name) or [
-            entry for entry in self.standing.weeks if entry.prescription in self.standing.lines(self.at_path)
-        ]
-        head = ""
-        phases = entries[0].work.tempo if entries and name == "tempo" else None
-        if phases is not None:
-            head = f"{_capital(effort.tempo(phases))}."
-        return paragraphs(head, self.of_entries(entries, self.timing))
+    def time(self) -> str:
+        """What a rest, a tempo or another time means for its line."""
+        lines = self.index.lines(self.path)
+        entries = self.entries() or [entry for entry in self.index.weeks if entry.prescription in lines]
+        phases = entries[0].work.tempo if entries and self.path.key == "tempo" else None
+        head = f"{programme.capitalised(effort.tempo_in_words(phases))}." if phases is not None else ""
+        return paragraphs(head, self.of_entries(entries, self.time_of))
 
-    def timing(self, entry: SetGroup) -> str:
+    def time_of(self, entry: SetGroup) -> str:
+        """How long a group of sets takes."""
         visit = self.visit_of(entry)
-        return effort.timing(entry, visit) if visit else ""
+        return effort.time_in_words(entry, visit) if visit else ""
 
     def visit_of(self, entry: SetGroup) -> Visit | None:
-        week = self.standing.ledger_of(entry).weeks[self.standing.weeks[entry][0] - 1]
+        """The first visit in which a group of sets is done."""
+        week = self.index.ledger_of(entry).weeks[self.index.weeks[entry][0] - 1]
         return next((visit for visit, one in week.entries() if one is entry), None)
 
-    def of_entries(self, entries: Iterable[SetGroup], say: Callable[[SetGroup], str]) -> str:
-        """What is said of each group of sets that the words belong to, like words once."""
-        told = [
+    def of_entries(self, entries: Iterable[SetGroup], explain: Callable[[SetGroup], str]) -> str:
+        """The explanations of some groups of sets, merged."""
+        statements = [
             Statement(
-                say(entry),
-                self.standing.ledgers.index(self.standing.ledger_of(entry)),
-                self.standing.weeks[entry],
-                of=md(line_name(entry.prescription)),
+                explain(entry),
+                self.ledgers.index(self.index.ledger_of(entry)),
+                self.index.weeks[entry],
+                about=md(line_name(entry.prescription)),
             )
             for entry in entries
         ]
-        return several([one for one in told if one.words], self.standing.ledgers)
+        return merged_text([one for one in statements if one.words], self.ledgers)
 
     def sets(self) -> str:
-        entries = self.entries(self.at_path.name)
+        """How a number of sets counts."""
+        entries = self.entries()
         lines = list(dict.fromkeys(entry.prescription for entry in entries))
-        exercises = list(dict.fromkeys(entry.exercise for entry in entries if entry.exercise is not None))
-        if not exercises:
+        done = list(dict.fromkeys(entry.exercise for entry in entries if entry.exercise is not None))
+        if not done:
             return ""
-        ledgers = self.standing.ledgers
-        if len(exercises) == 1:
-            whose = {self.standing.ledger_of(entry) for entry in entries}
-            return paragraphs(of_lines(ledgers, lines, exercises[0], whose), HALF)
-        return paragraphs(of_several(ledgers, lines, exercises), HALF)
-
-    def line_in_short(self) -> str:
-        """For an alias that stands for a whole line, session or group: what it stands for."""
-        node = self.at_path.node
-        if node.defined is None or self.at_path.part != "value":
-            return ""
-        if self.standing.sessions(self.at_path) and "session" in getattr(node, "entries", {}):
-            return self.session()
-        held = getattr(node, "entries", {}).get("exercise")
-        return self.exercise(str(held.value.plain)) if held is not None else ""
+        if len(done) == 1:
+            of_athletes = {self.index.ledger_of(entry) for entry in entries}
+            return paragraphs(sets_of_lines(self.ledgers, lines, done[0], of_athletes), HALF_NOTE)
+        return paragraphs(sets_of_exercises(self.ledgers, lines, done), HALF_NOTE)
 
     def best_lift(self, name: str) -> str:
         """What a best lift for several repetitions stands for."""
-        held = self.at_path.nodes[-2].plain
-        reps, load = held.get("reps"), quantities.load(held.get("load"))
+        written = self.path.nodes[-2].plain
         exercise = self.known.exercise(name)
-        if exercise is None or not isinstance(reps, int) or reps < 2 or load is None or load.kind != "mass":
+        if exercise is None:
             return ""
-        percent = curves.percent_for(reps, curves.curve_of(exercise.name))
-        if percent is None or load.span is None:
-            return ""
-        one = plain(round(load.span.middle * 100 / percent))
-        return paragraphs(
-            f"{md(load.words)} for {reps} is about **{one} kg** for one"
-            f" ({reps} repetitions lie at {plain(round(percent))} %).",
-            effort.ESTIMATE,
-        )
+        return effort.one_repetition_maximum(exercise.name, written.get("reps"), written.get("load"))
 
     # Areas and rules
 
-    def of_area(self, words: str) -> str:
-        """A word of the focus or the priorities, which may also name an exercise."""
-        if words and catalogue.area(words) is None and self.known.exercise(words) is not None:
-            return self.exercise(words)
-        return self.area(words) if words else ""
+    def area_or_exercise(self, text: str) -> str:
+        """A value of the focus or the priorities, which may name an area or an exercise."""
+        if text and catalogue.area(text) is None and self.known.exercise(text) is not None:
+            return self.exercise(text)
+        return self.area(text)
 
-    def area(self, words: str) -> str:
-        return areas.area(words, self.standing.ledgers, self.workspace, self.team) if words else ""
+    def area(self, name: str) -> str:
+        """An area, with its sets in each week."""
+        return areas.area_page(name, self.ledgers, self.workspace, self.team) if name else ""
 
     def rule(self, name: str) -> str:
-        return _rule(name, self.team)
+        """The rule of a name."""
+        return _rule_in_short(name, self.team)
 
-    def option(self, rule_name: str, name: str) -> str:
+    def limit(self, rule_name: str, name: str) -> str:
+        """A limit of a rule."""
         rule = rules.rules_of(self.team).get(rule_name)
         if rule is None:
             return ""
@@ -351,92 +333,38 @@ class _Page:
     # Sessions, weeks, days, athletes
 
     def session(self) -> str:
-        sessions = self.standing.sessions(self.at_path)
-        told = [
-            Statement(
-                of_session(visit),
-                at,
-                numbers,
-                short=session_in_short(visit),
-                of=md(visit.session.name),
-            )
-            for visit, at, numbers in self.standing.visits_of(sessions)
-        ]
-        return several(told, self.standing.ledgers)
+        """The session at the path."""
+        visits = self.index.visits_of(self.index.sessions(self.path))
+        return programme.session_page(visits, self.ledgers)
 
     def weeks(self) -> str:
-        block = self.standing.block(self.at_path)
-        blocks = (block,) if block is not None else self.standing.blocks
-        return self.of_blocks(blocks)
-
-    def of_blocks(self, blocks: tuple[Block, ...]) -> str:
-        numbers = [week for one in blocks for week in range(one.first, one.first + one.weeks)]
-        told = [Statement(of_week(week), at, alike) for week, at, alike in self.standing.weeks_of(blocks)]
-        head = f"{_capital(week_list(numbers))}{self.dates(numbers)}"
-        return paragraphs(head, several(told, self.standing.ledgers, len(numbers)), HALF)
+        """The weeks of the block at the path, or of the whole programme."""
+        block = self.index.block(self.path)
+        blocks = (block,) if block is not None else self.index.blocks
+        return programme.weeks_page(blocks, self.index.weeks_of(blocks), self.ledgers)
 
     def starts(self) -> str:
-        ledger = self.standing.ledgers[0]
-        if ledger.programme.starts is None or ledger.ends is None:
-            return ""
-        weeks = counted_noun(len(ledger.weeks), "week")
-        return f"{_day(ledger.programme.starts)}; {weeks} end on {_day(ledger.ends)}."
+        """The start and the end of the programme."""
+        return programme.start_and_end(self.ledgers[0])
 
     def event(self) -> str:
-        """The week and day that an event falls on."""
-        ledger = self.standing.ledgers[0]
-        held = self.at_path.around("event")
-        if held is None:
+        """The event at the path."""
+        mapping = self.path.enclosing("event")
+        if mapping is None:
             return ""
-        place = (held.entries["event"].value.start, held.entries["event"].value.end)
-        for number, event in ledger.events():
-            if (event.place.start, event.place.end) == place and event.date is not None:
-                week = (number - 1) // 7 + 1
-                within = (
-                    f"week {week} of {len(ledger.weeks)}"
-                    if 1 <= week <= len(ledger.weeks)
-                    else "outside the programme"
-                )
-                return f"{_day(event.date)}: {within}."
-        return ""
+        name = mapping.entries["event"].value
+        return programme.event_in_words(self.ledgers[0], name.start, name.end)
 
-    def dates(self, weeks: Iterable[int]) -> str:
-        """``, 30 November to 20 December 2026``: the days that weeks run from and to."""
-        starts = self.standing.ledgers[0].programme.starts
-        numbers = [*weeks]
-        if starts is None or not numbers:
-            return ""
-        first, last = starts + timedelta(7 * numbers[0] - 7), starts + timedelta(7 * numbers[-1] - 1)
-        return f", {_day(first)} to {_day(last)}"
-
-    def athletes(self) -> str:
+    def athlete(self) -> str:
         """The athlete whose file is named here."""
-        words = self.at_path.words
-        for ledger in self.standing.ledgers:
+        file_name = self.path.text.rpartition("/")[2]
+        for ledger in self.ledgers:
             athlete = ledger.athlete
-            if athlete is None or not words or not _is_file(athlete.place.text.name, words):
-                continue
-            age = f"{plain(athlete.age)} years" if athlete.age is not None else ""
-            mass = f"{plain(athlete.body_mass)} kg" if athlete.body_mass is not None else ""
-            lifts = [effort.on_file(lift) for lift in athlete.best_lifts]
-            spared = [md(one.subject.words) for one in athlete.protect]
-            about = ", ".join(md(part) for part in (athlete.level, age, mass) if part)
-            return paragraphs(
-                f"**{md(athlete.name)}**{f': {about}' if about else ''}",
-                f"spares {listed(spared)}" if spared else "",
-                bullets(lifts) if lifts else "No best lift on file, so kg and % of 1RM cannot be told.",
-            )
+            if athlete is not None and self.path.text and _is_named(athlete.place.text.name, file_name):
+                return programme.athlete_page(athlete)
         return ""
 
 
-def _is_file(name: str, words: str) -> bool:
-    """Whether a file's path ends as it is written in a programme."""
-    return name.replace("\\", "/").endswith(words.rpartition("/")[2])
-
-
-def _day(day: date) -> str:
-    return f"{day.day} {day:%B %Y}"
-
-
-def _capital(words: str) -> str:
-    return f"{words[:1].upper()}{words[1:]}"
+def _is_named(path: str, file_name: str) -> bool:
+    """Whether a path ends in the name of a file."""
+    return path.replace("\\", "/").endswith(file_name)

@@ -1,13 +1,13 @@
-"""The programme in outline: its blocks, sessions and lines as symbols, and what each week holds as lenses."""
+"""The programme in outline: its parts as symbols, and what its weeks hold as lenses above them."""
 
 from __future__ import annotations
 
 from ...syntax.tree import Mapping, Scalar, Sequence
 from ...wording.words import counted_noun, sets_of
-from ..caret.tree_path import MappedReading
+from ..caret.readable_review import ReadableReview
 from ..documents.answers import Lens, Symbol
 from ..explain.counts import session_in_short
-from ..explain.markdown import Statement, together
+from ..explain.markdown import Statement, merged
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -16,10 +16,11 @@ if TYPE_CHECKING:
     from ...model.sessions import Block, Session
     from ...syntax.tree import KeyValue, Node
     from ..documents.answers import SymbolKind
-    from ..documents.view import View
+    from ..documents.offset_map import Span
+    from ..documents.snapshot import Snapshot
 
 MOST_LENSES = 3
-"""Lenses on one block or session: more would push the text away."""
+"""Lenses above one block or session: more would push the text away."""
 
 UNNAMED = "(no name)"
 
@@ -27,28 +28,31 @@ UNNAMED = "(no name)"
 # Symbols
 
 
-def symbols(view: View) -> list[Symbol]:
-    """The outline of the document; of its last readable text where it cannot be read."""
-    mapped = MappedReading(view)
-    root = mapped.reading.root
+def symbols(snapshot: Snapshot) -> list[Symbol]:
+    """The outline of a document; where it cannot be read, that of its last readable text."""
+    readable = ReadableReview(snapshot)
+    root = readable.reading.root
     if not isinstance(root, Mapping):
         return []
-    outline = _Outline(mapped)
-    top = {
+    outline = _Outline(readable)
+    by_kind = {
         "programme": lambda: outline.symbol(root, root, "programme", "programme", outline.parts(root, root)),
         "athlete": lambda: outline.symbol(root, root, "name", "programme", outline.best_lifts(root)),
         "team": lambda: outline.symbol(root, root, "", "programme", outline.settings(root), "settings"),
-        "exercises": lambda: outline.symbol(root, root, "", "programme", outline.own(root), "exercises"),
-    }.get(mapped.review.kind)
-    made = top() if top is not None else None
-    return [] if made is None else [made]
+        "exercises": lambda: outline.symbol(
+            root, root, "", "programme", outline.own_exercises(root), "exercises"
+        ),
+    }
+    make = by_kind.get(readable.review.kind)
+    top = make() if make is not None else None
+    return [] if top is None else [top]
 
 
 class _Outline:
-    """Makes symbols of the tree, at places of the document's text."""
+    """Makes symbols of the tree, at their places in the document."""
 
-    def __init__(self, mapped: MappedReading) -> None:
-        self.mapped = mapped
+    def __init__(self, readable: ReadableReview) -> None:
+        self.readable = readable
 
     def symbol(
         self,
@@ -63,98 +67,100 @@ class _Outline:
         """A symbol over ``whole``, named by a key of ``node``; None where its text was rewritten since."""
         entry = node.entries.get(name_key) if isinstance(node, Mapping) else None
         if entry is not None:
-            name = _written(entry.value)
-        named = entry.value if entry is not None else whole
-        within = whole.start <= named.start and named.end <= whole.end
-        return self.place(whole, named if within else whole, name or UNNAMED, kind, list(children), detail)
-
-    def place(
-        self, whole: Node, named: Node, name: str, kind: SymbolKind, children: list[Symbol], detail: str
-    ) -> Symbol | None:
-        outer = self.mapped.around(whole.start, whole.end)
-        inner = self.mapped.stretch(named.start, named.end)
+            name = _as_written(entry.value)
+        name_node = entry.value if entry is not None else whole
+        is_inside = whole.start <= name_node.start and name_node.end <= whole.end
+        outer = self.readable.remains_in_document(whole.start, whole.end)
+        inner_node = name_node if is_inside else whole
+        inner = self.readable.span_in_document(inner_node.start, inner_node.end)
+        inside = list(children)
         if outer is None:
             return None
         if inner is None or not outer[0] <= inner[0] <= inner[1] <= outer[1]:
             inner = outer
-        return Symbol(name, detail, kind, outer[0], outer[1], inner[0], inner[1], children)
+        return Symbol(name or UNNAMED, detail, kind, outer[0], outer[1], inner[0], inner[1], inside)
 
     # A programme
 
     def parts(self, node: Mapping, root: Mapping) -> Iterator[Symbol]:
-        """The blocks of a programme, or its sessions; those of a block."""
+        """The blocks of a programme, or its sessions; the sessions of a block."""
         for block in _items(node.entries.get("blocks")) if node is root else ():
             if isinstance(block, Mapping):
                 weeks = block.entries.get("weeks")
-                number = _written(weeks.value) if weeks else ""
+                number = _as_written(weeks.value) if weeks else ""
                 detail = counted_noun(number, "week") if number else ""
-                yield from _made(
+                yield from _if_any(
                     self.symbol(block, block, "name", "block", self.parts(block, root), detail=detail)
                 )
         for item in _items(node.entries.get("sessions")):
             if isinstance(item, Mapping):
                 key = "activity" if "activity" in item.entries else "session"
                 day = item.entries.get("day")
-                detail = _written(day.value) if day else ""
-                yield from _made(self.symbol(item, item, key, "session", self.lines(item), detail=detail))
+                detail = _as_written(day.value) if day else ""
+                yield from _if_any(self.symbol(item, item, key, "session", self.lines(item), detail=detail))
 
     def lines(self, session: Mapping) -> Iterator[Symbol]:
         """The lines of a session, those of supersets and circuits too."""
         for item in _items(session.entries.get("exercises")):
-            yield from self.line(item)
+            if isinstance(item, Mapping):
+                yield from self.line(item)
 
-    def line(self, item: Node) -> Iterator[Symbol]:
-        if not isinstance(item, Mapping):
-            return
+    def line(self, item: Mapping) -> Iterator[Symbol]:
+        """One line, or those of a superset or circuit."""
         circuit = item.entries.get("circuit")
         if "superset" in item.entries:
             members = _items(item.entries["superset"])
         elif circuit is not None and isinstance(circuit.value, Mapping):
             members = _items(circuit.value.entries.get("exercises"))
         else:
-            yield from _made(
-                self.symbol(item, item, "exercise", "prescription", iter(()), detail=_detail(item))
-            )
-            return
+            members = [item]
         for member in members:
             if isinstance(member, Mapping):
-                whole = member if item.defined is None else item
-                yield from _made(
-                    self.symbol(member, whole, "exercise", "prescription", iter(()), detail=_detail(member))
+                whole = member if member.defined is None else item
+                detail = _work_of(member)
+                yield from _if_any(
+                    self.symbol(member, whole, "exercise", "prescription", iter(()), detail=detail)
                 )
 
     # Other files
 
     def best_lifts(self, root: Mapping) -> Iterator[Symbol]:
-        yield from self.keys(root.entries.get("best lifts"))
+        """The best lifts of an athlete."""
+        yield from self.pairs_below(root.entries.get("best lifts"))
 
     def settings(self, root: Mapping) -> Iterator[Symbol]:
+        """The settings of a team."""
         for key, entry in root.entries.items():
-            held = list(self.keys(entry)) if key in ("rules", "weekly limits", "folders") else []
-            yield from _made(self.pair(key, entry, "block", held))
+            has_parts = key in ("rules", "weekly limits", "folders")
+            yield from _if_any(
+                self.pair(key, entry, "block", list(self.pairs_below(entry)) if has_parts else [])
+            )
 
-    def own(self, root: Mapping) -> Iterator[Symbol]:
+    def own_exercises(self, root: Mapping) -> Iterator[Symbol]:
+        """A team's own exercises."""
         for item in _items(root.entries.get("exercises")):
             if isinstance(item, Mapping):
-                yield from _made(self.symbol(item, item, "name", "prescription", iter(())))
+                yield from _if_any(self.symbol(item, item, "name", "prescription", iter(())))
 
-    def keys(self, entry: KeyValue | None) -> Iterator[Symbol]:
+    def pairs_below(self, entry: KeyValue | None) -> Iterator[Symbol]:
+        """A symbol for each key below a key."""
         if entry is not None and isinstance(entry.value, Mapping):
             for key, one in entry.value.entries.items():
-                yield from _made(self.pair(key, one, "prescription", []))
+                yield from _if_any(self.pair(key, one, "prescription", []))
 
     def pair(self, key: str, entry: KeyValue, kind: SymbolKind, children: list[Symbol]) -> Symbol | None:
+        """A symbol over a key and its value."""
         if entry.merged:
             return None
-        outer = self.mapped.around(entry.key.start, max(entry.key.end, entry.value.end))
+        outer = self.readable.remains_in_document(entry.key.start, max(entry.key.end, entry.value.end))
         if outer is None:
             return None
-        inner = self.mapped.stretch(entry.key.start, entry.key.end) or outer
-        detail = _written(entry.value)
+        inner = self.readable.span_in_document(entry.key.start, entry.key.end) or outer
+        detail = _as_written(entry.value)
         return Symbol(key or UNNAMED, detail, kind, outer[0], outer[1], inner[0], inner[1], children)
 
 
-def _made(symbol: Symbol | None) -> Iterator[Symbol]:
+def _if_any(symbol: Symbol | None) -> Iterator[Symbol]:
     if symbol is not None:
         yield symbol
 
@@ -163,31 +169,32 @@ def _items(entry: KeyValue | None) -> list[Node]:
     return entry.value.items if entry is not None and isinstance(entry.value, Sequence) else []
 
 
-def _written(node: Node) -> str:
-    """A value as written, on one line; those by week in turn: ``3 → 4 → 2``; "" for other groups."""
+def _as_written(node: Node) -> str:
+    """A value as written, on one line; values by week in turn: ``3 → 4 → 2``; "" for other groups."""
     if isinstance(node, Scalar):
         return " ".join(node.text.split())
     if isinstance(node, Sequence):
         return ", ".join(item.text for item in node.items if isinstance(item, Scalar))
     if isinstance(node, Mapping) and all(key[:1].isdigit() for key in node.entries):
-        return " → ".join(_written(entry.value) for entry in node.entries.values())
+        return " → ".join(_as_written(entry.value) for entry in node.entries.values())
     if isinstance(node, Mapping) and "load" in node.entries:
-        return _written(node.entries["load"].value)
+        return _as_written(node.entries["load"].value)
     return ""
 
 
-def _detail(line: Mapping) -> str:
+def _work_of(line: Mapping) -> str:
     """``3 x 8-10, 75 %, 2 RIR``."""
     work = line.entries.get("work")
     if work is not None:
-        return "; ".join(_detail(group) for group in _items(work) if isinstance(group, Mapping))
-    said = {key: _written(entry.value) for key, entry in line.entries.items()}
-    sets, each = said.get("sets", ""), said.get("reps") or said.get("hold") or said.get("distance") or ""
+        return "; ".join(_work_of(group) for group in _items(work) if isinstance(group, Mapping))
+    values = {key: _as_written(entry.value) for key, entry in line.entries.items()}
+    sets = values.get("sets", "")
+    each = values.get("reps") or values.get("hold") or values.get("distance") or ""
     parts = [
         f"{sets} x {each}" if sets and each else (sets and f"{sets} sets") or each,
-        said.get("load", ""),
-        f"{said['rir']} RIR" if said.get("rir") else "",
-        f"RPE {said['rpe']}" if said.get("rpe") else "",
+        values.get("load", ""),
+        f"{values['rir']} RIR" if values.get("rir") else "",
+        f"RPE {values['rpe']}" if values.get("rpe") else "",
     ]
     return ", ".join(part for part in parts if part)
 
@@ -195,45 +202,49 @@ def _detail(line: Mapping) -> str:
 # Lenses
 
 
-def lenses(view: View) -> list[Lens]:
-    """What the weeks of each block and each session hold; a click opens the week's table."""
-    mapped = MappedReading(view)
+def lenses(snapshot: Snapshot) -> list[Lens]:
+    """What the weeks of each block and of each session hold; a click opens the week's table."""
+    readable = ReadableReview(snapshot)
     found: list[Lens] = []
-    for block in mapped.standing.blocks:
-        found += _on(mapped, (block.place.start, block.place.end), _weeks(mapped, block), 0)
-    seen: set[tuple[int, int]] = set()
-    for block in mapped.standing.blocks:
-        for session in mapped.standing.sessions_of(block):
+    for block in readable.index.blocks:
+        span = (block.place.start, block.place.end)
+        found += _lenses_at(readable, span, _week_statements(readable, block), 0)
+    seen: set[Span] = set()
+    for block in readable.index.blocks:
+        for session in readable.index.sessions_of(block):
             span = (session.place.start, session.place.end)
             if span not in seen:
                 seen.add(span)
-                told = _visits(mapped, session)
-                found += _on(mapped, span, told, len({week for one in told for week in one.weeks}))
+                statements = _visit_statements(readable, session)
+                weeks = {week for one in statements for week in one.weeks}
+                found += _lenses_at(readable, span, statements, len(weeks))
     return sorted(found, key=lambda lens: lens.start)
 
 
-def _on(mapped: MappedReading, span: tuple[int, int], told: list[Statement], whole: int) -> Iterator[Lens]:
-    """Lenses on a name; weeks are named where there are not as many as in the ``whole``."""
-    stretch = mapped.stretch(*span)
-    if stretch is None:
+def _lenses_at(
+    readable: ReadableReview, name: Span, statements: list[Statement], all_weeks: int
+) -> Iterator[Lens]:
+    """Lenses above a name; weeks are named where a statement does not hold for ``all_weeks`` of them."""
+    span = readable.span_in_document(*name)
+    if span is None:
         return
-    for head, one in together(told, mapped.review.ledgers, whole)[:MOST_LENSES]:
+    for head, one in merged(statements, readable.review.ledgers, all_weeks)[:MOST_LENSES]:
         title = f"{head}: {one.words}" if head else one.words
-        yield Lens(stretch[0], stretch[1], title, min(one.weeks), one.athlete)
+        yield Lens(span[0], span[1], title, min(one.weeks), one.athlete)
 
 
-def _weeks(mapped: MappedReading, block: Block) -> list[Statement]:
+def _week_statements(readable: ReadableReview, block: Block) -> list[Statement]:
     return [
         Statement(
-            f"{sets_of(str(week.all_sets()))}, {counted_noun(len(week.groups()), 'group')}", at, numbers
+            f"{sets_of(str(week.all_sets()))}, {counted_noun(len(week.groups()), 'group')}", athlete, numbers
         )
-        for week, at, numbers in mapped.standing.weeks_of((block,))
+        for week, athlete, numbers in readable.index.weeks_of((block,))
         if week.all_sets()
     ]
 
 
-def _visits(mapped: MappedReading, session: Session) -> list[Statement]:
+def _visit_statements(readable: ReadableReview, session: Session) -> list[Statement]:
     return [
-        Statement(session_in_short(visit), at, numbers)
-        for visit, at, numbers in mapped.standing.visits_of((session,))
+        Statement(session_in_short(visit), athlete, numbers)
+        for visit, athlete, numbers in readable.index.visits_of((session,))
     ]

@@ -1,4 +1,4 @@
-"""What the client at the other end can do, as it has announced, and what it has been set to."""
+"""What the client at the other end can do, and which settings the coach has chosen there."""
 
 from __future__ import annotations
 
@@ -13,72 +13,81 @@ if TYPE_CHECKING:
     from lsprotocol.types import ClientCapabilities
 
 UNNECESSARY = 1
-"""The protocol's number of the tag for what can go."""
+"""The protocol's number for the tag of text that can be removed."""
 
 
 class Client:
-    """One client. All that it has not announced is taken for impossible."""
+    """One client; it is taken to be able to do what it has announced, and no more.
+
+    The first group of attributes follows the client's capabilities, the last one (``hint_kinds``, ``lenses``,
+    ``shows_markdown``, ``counts_bytes``) its settings.
+    """
 
     __slots__ = (
-        "configuration",
+        "answers_configuration",
+        "code_descriptions",
         "counts_bytes",
-        "data",
+        "diagnostic_data",
+        "diagnostic_versions",
         "document_changes",
         "documentation_kind",
-        "hierarchy",
-        "hints",
-        "hints_refresh",
+        "hierarchical_symbols",
+        "hint_kinds",
         "hover_kind",
         "lenses",
-        "lenses_refresh",
-        "links",
-        "listens",
-        "related",
-        "show_document",
+        "refreshes_hints",
+        "refreshes_lenses",
+        "registers_configuration",
+        "registers_watchers",
+        "related_information",
+        "shows_documents",
         "shows_markdown",
-        "snippets",
-        "tags",
-        "versions",
-        "watches",
+        "snippet_edits",
+        "unnecessary_tag",
     )
 
     def __init__(self, announced: ClientCapabilities) -> None:
-        said = announced.text_document.publish_diagnostics if announced.text_document else None
-        self.related = bool(said and said.related_information)
-        self.tags = bool(said and said.tag_support and UNNECESSARY in said.tag_support.value_set)
-        self.links = bool(said and said.code_description_support)
-        self.versions = bool(said and said.version_support)
-        self.data = bool(said and said.data_support)
+        self.read_capabilities(announced)
+        self.hint_kinds = frozenset({"sets", "kg"})
+        self.lenses = True
+        self.shows_markdown = False
+        self.counts_bytes = False
+
+    def read_capabilities(self, announced: ClientCapabilities) -> None:
+        """Takes over what the client has announced."""
+        diagnostics = announced.text_document.publish_diagnostics if announced.text_document else None
+        tags = diagnostics.tag_support if diagnostics else None
+        self.related_information = bool(diagnostics and diagnostics.related_information)
+        self.unnecessary_tag = bool(tags and UNNECESSARY in tags.value_set)
+        self.code_descriptions = bool(diagnostics and diagnostics.code_description_support)
+        self.diagnostic_versions = bool(diagnostics and diagnostics.version_support)
+        self.diagnostic_data = bool(diagnostics and diagnostics.data_support)
 
         def can(name: str) -> bool:
             return bool(get_capability(announced, name, None))
 
         self.document_changes = can("workspace.workspace_edit.document_changes")
-        self.snippets = can("workspace.workspace_edit.snippet_edit_support")
-        self.hierarchy = can("text_document.document_symbol.hierarchical_document_symbol_support")
-        self.hints_refresh = can("workspace.inlay_hint.refresh_support")
-        self.lenses_refresh = can("workspace.code_lens.refresh_support")
-        self.watches = can("workspace.did_change_watched_files.dynamic_registration")
-        self.listens = can("workspace.did_change_configuration.dynamic_registration")
-        self.configuration = can("workspace.configuration")
-        self.show_document = can("window.show_document.support")
-        self.hover_kind = _kind(get_capability(announced, "text_document.hover.content_format"))
+        self.snippet_edits = can("workspace.workspace_edit.snippet_edit_support")
+        self.hierarchical_symbols = can("text_document.document_symbol.hierarchical_document_symbol_support")
+        self.refreshes_hints = can("workspace.inlay_hint.refresh_support")
+        self.refreshes_lenses = can("workspace.code_lens.refresh_support")
+        self.registers_watchers = can("workspace.did_change_watched_files.dynamic_registration")
+        self.registers_configuration = can("workspace.did_change_configuration.dynamic_registration")
+        self.answers_configuration = can("workspace.configuration")
+        self.shows_documents = can("window.show_document.support")
+        self.hover_kind = _preferred(get_capability(announced, "text_document.hover.content_format"))
         formats = get_capability(announced, "text_document.completion.completion_item.documentation_format")
-        self.documentation_kind = _kind(formats)
-        self.hints = frozenset({"sets", "kg"})
-        self.lenses = True
-        self.shows_markdown = False
-        self.counts_bytes = False
+        self.documentation_kind = _preferred(formats)
 
-    def set(self, settings: Any) -> None:
-        """Takes over settings as they come, ``{"hints": {"sets": false}}``; anything else is left alone."""
+    def apply_settings(self, settings: Any) -> None:
+        """Takes over settings such as ``{"hints": {"sets": false}}``; ignores anything it does not know."""
         if not isinstance(settings, dict):
             return
         hints = settings.get("hints")
         for name, kind in (("sets", "sets"), ("kilograms", "kg")):
             wanted = hints.get(name) if isinstance(hints, dict) else None
             if isinstance(wanted, bool):
-                self.hints = self.hints | {kind} if wanted else self.hints - {kind}
+                self.hint_kinds = self.hint_kinds | {kind} if wanted else self.hint_kinds - {kind}
         if isinstance(settings.get("lenses"), bool):
             self.lenses = settings["lenses"]
         if isinstance(settings.get("showsMarkdown"), bool):
@@ -87,8 +96,8 @@ class Client:
             self.counts_bytes = settings["countsBytes"]
 
 
-def _kind(formats: Sequence[MarkupKind] | None) -> MarkupKind | None:
-    """Markdown where the client shows it; None where it does not know that there are several kinds."""
+def _preferred(formats: Sequence[MarkupKind] | None) -> MarkupKind | None:
+    """Markdown where the client shows it; None where the client does not say that there are several kinds."""
     if not formats:
         return None
     return MarkupKind.Markdown if MarkupKind.Markdown in formats else MarkupKind.PlainText

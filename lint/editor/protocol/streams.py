@@ -1,4 +1,4 @@
-"""The two ends of the conversation: input that is read ahead, and output that may break off."""
+"""The two streams of the connection: input that a thread reads ahead, and output that may break off."""
 
 from __future__ import annotations
 
@@ -12,125 +12,127 @@ TYPE_CHECKING = False
 if TYPE_CHECKING:
     from collections.abc import Callable
 
-_CHUNK = 1 << 16
+_CHUNK_SIZE = 1 << 16
 
 PAUSE = 0.5
 """Seconds without input after which there is time to tidy up."""
 
 
-class Input:
-    """Bytes as they come, read ahead by a thread.
+class InputStream:
+    """The bytes that the client sends, read ahead by a thread.
 
-    ``idle`` is called whenever all that has come is worked off: it does one step of what else there is to do,
-    and says whether there may be more. So whatever has queued up is taken together before anything is made
-    of it, without a timer. ``pause`` is called once nothing has come for a while.
+    ``on_idle`` is called whenever all input so far has been handled. It does one step of the work that
+    waits, and returns whether there may be more. So all messages that have queued up are handled before
+    anything is reviewed, and no timer is needed. ``on_pause`` is called once when no input has come for a
+    while.
     """
 
-    def __init__(self, handle: int, idle: Callable[[], bool], pause: Callable[[], None]) -> None:
+    def __init__(self, handle: int, on_idle: Callable[[], bool], on_pause: Callable[[], None]) -> None:
         self._handle = handle
-        self._idle = idle
-        self._pause = pause
+        self._on_idle = on_idle
+        self._on_pause = on_pause
         self._chunks: deque[bytes] = deque()
         self._buffer = bytearray()
-        self._looked = 0
+        self._searched = 0
         self._ended = False
-        self._more: asyncio.Event | None = None
+        self._arrived: asyncio.Event | None = None
 
     @property
-    def waiting(self) -> bool:
-        """Whether something has come since."""
+    def has_more(self) -> bool:
+        """Whether input has come that is not handled yet."""
         return bool(self._chunks)
 
     def end(self) -> None:
-        """Takes the input for ended."""
+        """Treats the input as ended."""
         self._chunks.append(b"")
-        if self._more is not None:
-            self._more.set()
+        if self._arrived is not None:
+            self._arrived.set()
 
     async def readline(self) -> bytes:
-        """Bytes up to and with the next line feed; none at the end."""
-        while (at := self._buffer.find(b"\n", self._looked)) < 0:
-            self._looked = len(self._buffer)
+        """The bytes up to and including the next line feed; empty at the end of the input."""
+        while (at := self._buffer.find(b"\n", self._searched)) < 0:
+            self._searched = len(self._buffer)
             if not await self._read():
                 return b""
-        return self._taken(at + 1)
+        return self._take(at + 1)
 
     async def readexactly(self, number: int) -> bytes:
-        """So many bytes; none where the end comes before."""
+        """A number of bytes; empty where the input ends before."""
         while len(self._buffer) < number:
             if not await self._read():
                 return b""
-        return self._taken(number)
+        return self._take(number)
 
-    def _taken(self, number: int) -> bytes:
+    def _take(self, number: int) -> bytes:
         data = bytes(self._buffer[:number])
         del self._buffer[:number]
-        self._looked = 0
+        self._searched = 0
         return data
 
     async def _read(self) -> bool:
-        """Waits for the next bytes; False at the end."""
-        if self._more is None:
-            self._more = asyncio.Event()
+        """Waits for the next bytes; returns False at the end of the input."""
+        if self._arrived is None:
+            self._arrived = asyncio.Event()
             Thread(
-                target=self._read_ahead, args=(asyncio.get_running_loop(), self._more), daemon=True
+                target=self._read_ahead, args=(asyncio.get_running_loop(), self._arrived), daemon=True
             ).start()
-        while not self._chunks and self._idle():
+        while not self._chunks and self._on_idle():
             pass
         if not self._chunks and not self._ended:
-            await self._come(self._more)
+            await self._wait(self._arrived)
         if self._chunks:
             chunk = self._chunks.popleft()
             self._ended = self._ended or not chunk
             self._buffer += chunk
         return not self._ended
 
-    async def _come(self, more: asyncio.Event) -> None:
-        """Waits for a chunk."""
-        pause = asyncio.get_running_loop().call_later(PAUSE, self._pause)
+    async def _wait(self, arrived: asyncio.Event) -> None:
+        """Waits until a chunk is there."""
+        pause = asyncio.get_running_loop().call_later(PAUSE, self._on_pause)
         while not self._chunks:
-            more.clear()
-            await more.wait()
+            arrived.clear()
+            await arrived.wait()
         pause.cancel()
 
-    def _read_ahead(self, loop: asyncio.AbstractEventLoop, more: asyncio.Event) -> None:
+    def _read_ahead(self, loop: asyncio.AbstractEventLoop, arrived: asyncio.Event) -> None:
+        """Reads until the end of the input; runs in a thread of its own."""
         chunk = b"-"
         while chunk:
             try:
-                chunk = os.read(self._handle, _CHUNK)
+                chunk = os.read(self._handle, _CHUNK_SIZE)
             except OSError:
                 chunk = b""
             self._chunks.append(chunk)
             try:
-                loop.call_soon_threadsafe(more.set)
+                loop.call_soon_threadsafe(arrived.set)
             except RuntimeError:  # the loop has been closed meanwhile
                 return
 
 
-class Output:
-    """Bytes to the client; ``broken`` is called once it has gone."""
+class OutputStream:
+    """The bytes to the client; ``on_broken`` is called once the client has gone."""
 
-    def __init__(self, handle: int, broken: Callable[[], None]) -> None:
+    def __init__(self, handle: int, on_broken: Callable[[], None]) -> None:
         self._handle = handle
-        self._broken = broken
+        self._on_broken = on_broken
 
     def write(self, data: bytes) -> None:
-        """Writes all of it."""
-        left = memoryview(data)
+        """Writes all of the data."""
+        remaining = memoryview(data)
         try:
-            while left:
-                left = left[os.write(self._handle, left) :]
+            while remaining:
+                remaining = remaining[os.write(self._handle, remaining) :]
         except OSError:
-            self._broken()
+            self._on_broken()
 
     def close(self) -> None:
-        """Nothing: the handle is closed with the process."""
+        """Does nothing: the handle is closed when the process ends."""
 
 
-def taken_over() -> tuple[int, int]:
-    """Handles of standard input and output, for the protocol alone.
+def claim_standard_streams() -> tuple[int, int]:
+    """Handles of standard input and output that only the protocol uses.
 
-    What anything else prints goes to standard error from now on.
+    Whatever else is printed goes to standard error from now on.
     """
     handles = os.dup(0), os.dup(1)
     os.dup2(2, 1)

@@ -1,4 +1,4 @@
-"""Addresses of documents and paths of files."""
+"""URIs of documents and paths of files."""
 
 from __future__ import annotations
 
@@ -10,7 +10,7 @@ _DRIVE = re.compile(r"/[A-Za-z]:")
 
 
 def path_of(uri: str) -> str:
-    """The path of a ``file:`` address; empty for any other address, and for one that no file can have."""
+    """The path that a ``file:`` URI names; empty for any other URI, and for a path that no file can have."""
     try:
         parts = urlsplit(uri)
     except ValueError:
@@ -26,11 +26,11 @@ def path_of(uri: str) -> str:
 
 
 def uri_of(path: str) -> str:
-    """The ``file:`` address of a path."""
+    """The ``file:`` URI of a path."""
     path = os.path.abspath(path).replace(os.sep, "/")
     return "file://" + quote(path if path.startswith("/") else f"/{path}", safe="/:")
 
 
-def name_in(uri: str) -> str:
-    """The last part of an address's path, readable."""
+def file_name_of(uri: str) -> str:
+    """The last part of a URI's path, with its escapes decoded."""
     return unquote(uri.rpartition("/")[2].rpartition(":")[2])

@@ -12,7 +12,8 @@ import yaml
 from hypothesis import example, given, settings
 from hypothesis import strategies as st
 
-from spotline.lint.editor.caret.context import Context, context
+from spotline.lint.editor.caret.context import CaretContext
+from spotline.lint.editor.caret.context_finder import context_at
 from spotline.lint.syntax.builder import parse
 from spotline.lint.syntax.tree import Mapping, Node, Scalar, Sequence
 
@@ -21,15 +22,15 @@ FILES = sorted([*ROOT.glob("examples/**/*.yaml"), *ROOT.glob("tests/published/*.
 SHORT = [file for file in FILES if file.stat().st_size < 1800]
 
 
-def at(text: str) -> tuple[Context, str]:
+def at(text: str) -> tuple[CaretContext, str]:
     """The context at the bar in a text, and the text without it."""
     before, after = text.split("|", 1)
-    return context(before + after, len(before)), before + after
+    return context_at(before + after, len(before)), before + after
 
 
-def nothing(found: Context) -> bool:
+def nothing(found: CaretContext) -> bool:
     """Whether neither a key nor a value nor an item may stand there."""
-    return (found.key, found.value, found.item) == (False, False, None)
+    return (found.takes_key, found.takes_value, found.item_path) == (False, False, None)
 
 
 def scalars(
@@ -70,20 +71,22 @@ def check_against_tree(content: str) -> int:
             line = content[:offset].replace("\r", "\n").rpartition("\n")[2]
             if offset != scalar.start and not line.strip():
                 continue  # within a text of several lines, before a line's first word
-            found = context(content, offset)
+            found = context_at(content, offset)
             here = content[max(0, offset - 30) : offset] + "|" + content[offset : offset + 10]
-            assert found.chain == chain, here
-            assert len(found.groups) == len(chain) + 1, here
+            assert found.key_path == chain, here
+            assert len(found.sibling_keys) == len(chain) + 1, here
             places += 1
             lines = re.split(r"\r\n|\r|\n", content[scalar.start : offset])
             if scalar.style in ("|", ">") or len(lines) > 1:
                 assert nothing(found), here
             elif written.splitlines() == [written]:
-                assert found.value != is_key, here
-                assert found.key or not is_key, here
+                assert found.takes_value != is_key, here
+                assert found.takes_key or not is_key, here
                 assert content[found.start : found.end].strip("'\"") == written.strip("'\""), here
             if is_key:
-                assert found.groups[-1] - {"<<", scalar.text} == keys_at(root, chain) - {scalar.text}, here
+                assert found.sibling_keys[-1] - {"<<", scalar.text} == keys_at(root, chain) - {scalar.text}, (
+                    here
+                )
     return places
 
 
@@ -211,10 +214,10 @@ KEYS = [
 @pytest.mark.parametrize(("text", "chain", "word", "beside"), KEYS)
 def test_a_key_is_typed(text: str, chain: tuple[str | int, ...], word: str, beside: set[str]) -> None:
     found, whole = at(text)
-    assert found.key
-    assert found.chain == chain
+    assert found.takes_key
+    assert found.key_path == chain
     assert whole[found.start : text.index("|")] == word
-    assert found.groups[-1] == beside
+    assert found.sibling_keys[-1] == beside
 
 
 VALUES = [
@@ -242,8 +245,8 @@ VALUES = [
 @pytest.mark.parametrize(("text", "chain", "word"), VALUES)
 def test_a_value_is_typed(text: str, chain: tuple[str | int, ...], word: str) -> None:
     found, whole = at(text)
-    assert found.value
-    assert found.chain == chain
+    assert found.takes_value
+    assert found.key_path == chain
     assert whole[found.start : found.end] == word
 
 
@@ -276,7 +279,7 @@ def test_nothing_may_stand_here(text: str) -> None:
     text = text.replace("|>", ">|", 1)
     found, _ = at(text)
     assert nothing(found)
-    assert not found.sign
+    assert not found.anchor_sign
 
 
 @pytest.mark.parametrize(
@@ -290,20 +293,20 @@ def test_nothing_may_stand_here(text: str) -> None:
     ],
 )
 def test_an_item_may_begin(text: str, item: tuple[str | int, ...]) -> None:
-    assert at(text)[0].item == item
+    assert at(text)[0].item_path == item
 
 
 def test_where_a_list_hangs_on_its_keys_column_a_key_may_follow_too() -> None:
     found, _ = at("sessions:\n- session: A\n|\ngoal: power\n")
-    assert found.key
-    assert (found.chain, found.groups[-1]) == ((), {"sessions", "goal"})
+    assert found.takes_key
+    assert (found.key_path, found.sibling_keys[-1]) == ((), {"sessions", "goal"})
 
 
 @pytest.mark.parametrize("text", ["goal:|", "a: {b:|}", "- a\n-|", "focus: [legs,|]"])
 def test_a_blank_has_to_come_first(text: str) -> None:
     found, _ = at(text)
-    assert found.value
-    assert found.glued
+    assert found.takes_value
+    assert found.needs_space
 
 
 @pytest.mark.parametrize(
@@ -320,7 +323,7 @@ def test_a_blank_has_to_come_first(text: str) -> None:
 )
 def test_the_name_of_an_anchor_is_typed(text: str, sign: str, word: str) -> None:
     found, whole = at(text)
-    assert found.sign == sign
+    assert found.anchor_sign == sign
     assert whole[found.start : found.end] == word
     assert nothing(found)
 
@@ -339,23 +342,23 @@ def test_the_name_of_an_anchor_is_typed(text: str, sign: str, word: str) -> None
 )
 def test_a_comment_is_typed(text: str) -> None:
     found, whole = at(text)
-    assert whole[found.comment :].startswith("# spot")
+    assert whole[found.comment_start :].startswith("# spot")
     assert nothing(found)
 
 
 @pytest.mark.parametrize("text", ["a: b#c|", "a: '# c|'", "a: {b: c#d|}"])
 def test_no_comment_is_typed(text: str) -> None:
     found, _ = at(text)
-    assert found.comment == -1
-    assert found.value
+    assert found.comment_start == -1
+    assert found.takes_value
 
 
 def test_the_keys_beside_every_step_are_known() -> None:
     found, _ = at(
         "programme: x\nsessions:\n  - session: A\n    exercises:\n      - superset: [{sets: |}]\n        rest: 1 min\n    day: monday\ngoal: power\n"
     )
-    assert found.chain == ("sessions", 0, "exercises", 0, "superset", 0, "sets")
-    assert found.groups == (
+    assert found.key_path == ("sessions", 0, "exercises", 0, "superset", 0, "sets")
+    assert found.sibling_keys == (
         {"programme", "sessions", "goal"},
         frozenset(),
         {"session", "exercises", "day"},
@@ -387,7 +390,7 @@ def test_no_text_makes_it_fail(text: str, edits: list[tuple[float, int, str]], c
         start = int(where * len(text))
         text = text[:start] + put + text[start + gone :]
     offset = int(caret * len(text))
-    found = context(text, offset)
-    assert len(found.groups) == len(found.chain) + 1
-    assert 0 <= found.start <= offset <= found.end <= len(text) or found.comment >= 0
+    found = context_at(text, offset)
+    assert len(found.sibling_keys) == len(found.key_path) + 1
+    assert 0 <= found.start <= offset <= found.end <= len(text) or found.comment_start >= 0
     assert "\n" not in text[found.start : found.end]

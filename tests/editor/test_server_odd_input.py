@@ -13,7 +13,7 @@ import pytest
 
 from spotline.tests.benchmark import programme
 
-from .talk import Json, Talk
+from .pipe_client import Json, PipeClient
 
 PLAN = """\
 programme: Frühling 🌱
@@ -34,47 +34,47 @@ Rules = list[str]
 
 
 @pytest.fixture(scope="module")
-def talk(tmp_path_factory: pytest.TempPathFactory) -> Iterator[Talk]:
+def client(tmp_path_factory: pytest.TempPathFactory) -> Iterator[PipeClient]:
     """A server that outlives all of this without a word in its log."""
     folder = tmp_path_factory.mktemp("team")
     (folder / ".git").mkdir()
-    with Talk(folder) as talk:
-        talk.greet()
-        yield talk
-        assert talk.bid_farewell() == 0
-        assert talk.log() == ""
+    with PipeClient(folder) as client:
+        client.initialize()
+        yield client
+        assert client.shut_down() == 0
+        assert client.log() == ""
 
 
 @pytest.fixture
-def opened(talk: Talk) -> Iterator[Callable[..., list[Json]]]:
+def opened(client: PipeClient) -> Iterator[Callable[..., list[Json]]]:
     """Opens a text, or gives one that is open a new text, and returns its findings."""
     versions: dict[str, Iterator[int]] = {}
 
     def become(text: str, name: str = "plan.programme.yaml", uri: str = "") -> list[Json]:
-        uri = uri or talk.uri(name)
+        uri = uri or client.uri(name)
         if uri not in versions:
             versions[uri] = count(1)
-            talk.open(uri, text, next(versions[uri]))
-            return talk.findings(uri, 1)
+            client.open(uri, text, next(versions[uri]))
+            return client.findings(uri, 1)
         version = next(versions[uri])
-        talk.change(uri, version, {"text": text})
-        return talk.findings(uri, version)
+        client.change(uri, version, {"text": text})
+        return client.findings(uri, version)
 
     yield become
     for uri in versions:
-        talk.close(uri)
-        talk.findings(uri, None)
+        client.close(uri)
+        client.findings(uri, None)
 
 
 def rules(findings: list[Json]) -> Rules:
     return [one["code"] for one in findings]
 
 
-def asked(talk: Talk, method: str, uri: str, line: int, character: int) -> Any:
+def asked(client: PipeClient, method: str, uri: str, line: int, character: int) -> Any:
     place = {"line": line, "character": character}
     stretch = {"start": {"line": 0, "character": 0}, "end": {"line": line, "character": character}}
     document = {"textDocument": {"uri": uri}, "position": place, "range": stretch}
-    return talk.ask(f"textDocument/{method}", document | {"context": {"diagnostics": []}})
+    return client.result_of(f"textDocument/{method}", document | {"context": {"diagnostics": []}})
 
 
 # Half typed
@@ -91,11 +91,11 @@ def asked(talk: Talk, method: str, uri: str, line: int, character: int) -> Any:
     ],
 )
 def test_a_half_typed_line_is_one_finding_and_the_tally_stays(
-    talk: Talk, opened: Callable[..., list[Json]], last: str, rule: str | None, line: int | None
+    client: PipeClient, opened: Callable[..., list[Json]], last: str, rule: str | None, line: int | None
 ) -> None:
-    uri = talk.uri("plan.programme.yaml")
+    uri = client.uri("plan.programme.yaml")
     opened(PLAN)
-    hints = asked(talk, "inlayHint", uri, 20, 0)
+    hints = asked(client, "inlayHint", uri, 20, 0)
     assert hints
     whole = opened(PLAN + last)
     (finding,) = (one for one in whole if one["severity"] == 1)
@@ -103,8 +103,8 @@ def test_a_half_typed_line_is_one_finding_and_the_tally_stays(
     assert line in (None, finding["range"]["start"]["line"])
     lines = (PLAN + last).count("\n")
     assert 10 <= finding["range"]["start"]["line"] <= finding["range"]["end"]["line"] <= lines
-    assert asked(talk, "hover", uri, 7, 22)["contents"]["value"].startswith("**back squat**")
-    kept = asked(talk, "inlayHint", uri, 20, 0)
+    assert asked(client, "hover", uri, 7, 22)["contents"]["value"].startswith("**back squat**")
+    kept = asked(client, "inlayHint", uri, 20, 0)
     assert [(one["label"], one["position"]) for one in kept] == [
         (one["label"], one["position"]) for one in hints
     ]
@@ -114,21 +114,21 @@ def test_a_half_typed_line_is_one_finding_and_the_tally_stays(
 # Odd places
 
 
-def start(folder: Path | None, cwd: Path) -> Talk:
-    talk = Talk(folder, cwd=cwd)
-    talk.greet()
-    return talk
+def start(folder: Path | None, cwd: Path) -> PipeClient:
+    client = PipeClient(folder, cwd=cwd)
+    client.initialize()
+    return client
 
 
 def test_a_file_outside_any_workspace_and_git(tmp_path: Path) -> None:
     elsewhere = tmp_path / "notes"
     elsewhere.mkdir()
-    with start(None, tmp_path) as talk:
+    with start(None, tmp_path) as client:
         uri = (elsewhere / "plan.programme.yaml").as_uri()
-        talk.open(uri, FAULTY)
-        assert "exercise-unknown" in rules(talk.findings(uri, 1))
-        assert talk.bid_farewell() == 0
-        assert talk.log() == ""
+        client.open(uri, FAULTY)
+        assert "exercise-unknown" in rules(client.findings(uri, 1))
+        assert client.shut_down() == 0
+        assert client.log() == ""
 
 
 def test_a_file_beside_the_workspace(opened: Callable[..., list[Json]], tmp_path: Path) -> None:
@@ -139,10 +139,10 @@ def test_a_file_beside_the_workspace(opened: Callable[..., list[Json]], tmp_path
     assert "athlete-missing" not in found
 
 
-def test_an_untitled_buffer(talk: Talk, opened: Callable[..., list[Json]]) -> None:
+def test_an_untitled_buffer(client: PipeClient, opened: Callable[..., list[Json]]) -> None:
     uri = "untitled:Untitled-1"
     assert rules(opened(FAULTY, uri=uri)) == rules(opened(FAULTY))
-    assert asked(talk, "hover", uri, 7, 50) is not None
+    assert asked(client, "hover", uri, 7, 50) is not None
 
 
 def test_a_folder_that_cannot_be_written(opened: Callable[..., list[Json]], tmp_path: Path) -> None:
@@ -163,19 +163,21 @@ def test_a_workspace_behind_a_link(tmp_path: Path) -> None:
     link.symlink_to(team, target_is_directory=True)
     (team / "ana.athlete.yaml").write_text("name: Ana\nlevel: novice\n")
     text = PLAN.replace("{name: Mara, best lifts: {back squat: 100 kg}}", "ana.athlete.yaml")
-    with start(link, tmp_path) as talk:
-        plan, athlete = talk.uri("plan.programme.yaml"), talk.uri("ana.athlete.yaml")
-        talk.open(plan, text)
-        assert "best-lift-missing" in rules(talk.findings(plan, 1))
-        talk.open(athlete, "name: Ana\nlevel: novice\nbest lifts: {back squat: 100 kg}\n")
-        talk.change(plan, 2, {"text": f"{text}# one\n"})
-        assert "best-lift-missing" not in rules(talk.findings(plan, 2))
-        talk.quiet(0.2)
-        assert set(talk.published) == {plan, athlete}
-        assert talk.bid_farewell() == 0
+    with start(link, tmp_path) as client:
+        plan, athlete = client.uri("plan.programme.yaml"), client.uri("ana.athlete.yaml")
+        client.open(plan, text)
+        assert "best-lift-missing" in rules(client.findings(plan, 1))
+        client.open(athlete, "name: Ana\nlevel: novice\nbest lifts: {back squat: 100 kg}\n")
+        client.change(plan, 2, {"text": f"{text}# one\n"})
+        assert "best-lift-missing" not in rules(client.findings(plan, 2))
+        client.read_until_quiet(0.2)
+        assert set(client.published) == {plan, athlete}
+        assert client.shut_down() == 0
 
 
-def test_a_document_by_two_ways(talk: Talk, opened: Callable[..., list[Json]], tmp_path: Path) -> None:
+def test_a_document_by_two_ways(
+    client: PipeClient, opened: Callable[..., list[Json]], tmp_path: Path
+) -> None:
     (tmp_path / "link").symlink_to(tmp_path, target_is_directory=True)
     one, other = ((tmp_path / way / "plan.programme.yaml").as_uri() for way in (".", "link"))
     faulty = rules(opened(FAULTY, uri=one))
@@ -184,14 +186,14 @@ def test_a_document_by_two_ways(talk: Talk, opened: Callable[..., list[Json]], t
 
 
 def test_a_document_that_is_deleted_on_the_disk(
-    talk: Talk, opened: Callable[..., list[Json]], tmp_path: Path
+    client: PipeClient, opened: Callable[..., list[Json]], tmp_path: Path
 ) -> None:
     plan = tmp_path / "plan.programme.yaml"
     plan.write_text(PLAN, encoding="utf-8")
     before = rules(opened(FAULTY, uri=plan.as_uri()))
     plan.unlink()
     changes = {"changes": [{"uri": plan.as_uri(), "type": 3}]}
-    talk.tell("workspace/didChangeWatchedFiles", changes)
+    client.notify("workspace/didChangeWatchedFiles", changes)
     assert rules(opened(f"{FAULTY}\n", uri=plan.as_uri())) == before
     tmp_path.rmdir()
     assert rules(opened(FAULTY, uri=plan.as_uri())) == before
@@ -238,15 +240,15 @@ def test_enormous_texts(opened: Callable[..., list[Json]], text: str) -> None:
 
 
 @pytest.mark.parametrize("half", ["\\ud83d", "\\udc00"])
-def test_half_a_character(talk: Talk, opened: Callable[..., list[Json]], half: str) -> None:
-    uri = talk.uri("plan.programme.yaml")
+def test_half_a_character(client: PipeClient, opened: Callable[..., list[Json]], half: str) -> None:
+    uri = client.uri("plan.programme.yaml")
     opened(PLAN)
     text = json.dumps(PLAN.replace("Lower", "Lo?wer")).replace("?", half)
     document = json.dumps({"uri": uri, "version": 2})
     params = f'{{"textDocument": {document}, "contentChanges": [{{"text": {text}}}]}}'
     body = f'{{"jsonrpc": "2.0", "method": "textDocument/didChange", "params": {params}}}'.encode()
-    talk.raw(b"Content-Length: %d\r\n\r\n%s" % (len(body), body))
-    (broken,) = (one for one in talk.findings(uri, 2) if one["code"] == "broken-character")
+    client.send_bytes(b"Content-Length: %d\r\n\r\n%s" % (len(body), body))
+    (broken,) = (one for one in client.findings(uri, 2) if one["code"] == "broken-character")
     assert broken["range"] == {"start": {"line": 4, "character": 15}, "end": {"line": 4, "character": 16}}
 
 
@@ -273,17 +275,17 @@ def test_a_long_programme_pasted_at_once(opened: Callable[..., list[Json]]) -> N
 # A great many
 
 
-def test_two_hundred_documents_that_are_never_closed(talk: Talk) -> None:
-    uris = [talk.uri(f"plan-{number}.programme.yaml") for number in range(200)]
+def test_two_hundred_documents_that_are_never_closed(client: PipeClient) -> None:
+    uris = [client.uri(f"plan-{number}.programme.yaml") for number in range(200)]
     for uri in uris:
-        talk.open(uri, FAULTY)
-    first = rules(talk.findings(uris[0], 1))
+        client.open(uri, FAULTY)
+    first = rules(client.findings(uris[0], 1))
     assert "exercise-unknown" in first
-    assert all(rules(talk.findings(uri, 1)) == first for uri in uris)
-    talk.change(uris[77], 2, {"text": PLAN})
-    assert "exercise-unknown" not in rules(talk.findings(uris[77], 2))
-    talk.open(uris[77], FAULTY, 3)
-    assert rules(talk.findings(uris[77], 3)) == first
+    assert all(rules(client.findings(uri, 1)) == first for uri in uris)
+    client.change(uris[77], 2, {"text": PLAN})
+    assert "exercise-unknown" not in rules(client.findings(uris[77], 2))
+    client.open(uris[77], FAULTY, 3)
+    assert rules(client.findings(uris[77], 3)) == first
     for uri in uris:
-        talk.close(uri)
-        assert talk.findings(uri, None) == []
+        client.close(uri)
+        assert client.findings(uri, None) == []

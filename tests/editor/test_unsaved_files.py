@@ -95,20 +95,20 @@ def test_what_was_not_saved_no_longer_counts_once_it_is_closed(
     log: list[str] = []
     documents = OpenDocuments(log.append)
 
-    def told() -> list[str]:
-        """The rules by which something was found when the client last heard of it."""
-        while waiting := documents.waiting():
-            documents.reviewed(waiting[0])
-            waiting[0].told = True
-        view = documents.documents[uri].view
-        assert view is not None
-        return [finding.rule for finding in view.review.findings]
+    def published() -> list[str]:
+        """The rules of the findings that the client has last got."""
+        while unpublished := documents.unpublished():
+            documents.refresh(unpublished[0])
+            unpublished[0].published = True
+        snapshot = documents.by_uri[uri].snapshot
+        assert snapshot is not None
+        return [finding.rule for finding in snapshot.review.findings]
 
     uri = (tmp_path / "plan.programme.yaml").as_uri()
     documents.open(uri, 1, saved["plan.programme.yaml"])
-    wanted = told()
+    wanted = published()
     documents.open((tmp_path / name).as_uri(), 1, unsaved)
-    assert told() != wanted
+    assert published() != wanted
     documents.close((tmp_path / name).as_uri())
-    assert told() == wanted
+    assert published() == wanted
     assert log == []

@@ -10,13 +10,13 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from spotline.lint.editor.documents.answers import Symbol
-from spotline.lint.editor.documents.view import View
+from spotline.lint.editor.documents.snapshot import Snapshot
 from spotline.lint.editor.features.hints import hints
 from spotline.lint.editor.features.hover import hover
 from spotline.lint.editor.features.outline import lenses, symbols
 from spotline.lint.editor.features.week_table import week_table
 
-Open = Callable[..., View]
+Open = Callable[..., Snapshot]
 
 EXAMPLES = Path(__file__).parents[2] / "examples"
 FILES = sorted(path.relative_to(EXAMPLES).as_posix() for path in EXAMPLES.rglob("*.yaml"))
@@ -47,19 +47,19 @@ def within(found: list[Symbol], length: int) -> None:
         within(one.children, length)
 
 
-def look(view: View, offset: int) -> None:
-    length = len(view.text.content)
-    found = hover(view, offset)
+def look(snapshot: Snapshot, offset: int) -> None:
+    length = len(snapshot.text.content)
+    found = hover(snapshot, offset)
     if found is not None:
         assert 0 <= found.start <= offset <= found.end <= length
         assert found.markdown
-    for hint in hints(view, 0, length, frozenset({"sets", "kg"})):
+    for hint in hints(snapshot, 0, length, frozenset({"sets", "kg"})):
         assert 0 <= hint.offset <= length
         assert hint.label
-    for lens in lenses(view):
+    for lens in lenses(snapshot):
         assert 0 <= lens.start <= lens.end <= length
-    within(symbols(view), length)
-    for ledger in view.review.ledgers[:1]:
+    within(symbols(snapshot), length)
+    for ledger in snapshot.review.ledgers[:1]:
         assert week_table(ledger, len(ledger.weeks)).startswith("### Week")
 
 
@@ -67,9 +67,9 @@ def look(view: View, offset: int) -> None:
 @given(change=broken(), places=st.lists(st.integers(0, 10_000), min_size=8, max_size=8))
 def test_broken_texts(example: Open, change: tuple[str, str], places: list[int]) -> None:
     name, text = change
-    view = example(name, text)
+    snapshot = example(name, text)
     for place in places:
-        look(view, place % (len(view.text.content) + 1))
+        look(snapshot, place % (len(snapshot.text.content) + 1))
 
 
 @pytest.mark.parametrize("name", FILES)
@@ -82,6 +82,6 @@ def test_a_file_typed_from_its_beginning(example: Open, name: str) -> None:
 
 def test_a_text_with_a_byte_order_mark_and_every_kind_of_line_end(opened: Open) -> None:
     text = "programme: A\r\nsessions:\r  - session: S\n    exercises: [{exercise: back squat, sets: 3, reps: 5}]\n"
-    view = opened(f"\ufeff{text}")
-    for offset in range(len(view.text.content) + 1):
-        look(view, offset)
+    snapshot = opened(f"\ufeff{text}")
+    for offset in range(len(snapshot.text.content) + 1):
+        look(snapshot, offset)

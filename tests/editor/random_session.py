@@ -1,11 +1,11 @@
-"""A long sitting at the editor by chance: is what the server publishes what a review of the same files says?
+"""A random session at the editor: does the server publish what a review of the same files finds?
 
-    python -m spotline.tests.editor.sameness [--seeds 1-20] [--edits 2000] [--encoding utf-16]
+    python -m spotline.tests.editor.random_session [--seeds 1-20] [--edits 2000] [--encoding utf-16]
 
 The server is a process of its own. Now and then the files as they stand, open texts over those on the disk, are
-written to a second folder, and reviewed there by a desk that has seen nothing before. A sitting is a list of
-numbers, a step each; what a step does follows from its number and from what was done before. So a sitting that
-fails is made shorter, step by step, and printed.
+written to a second folder. There they are reviewed in a fresh workspace. A session is a list of numbers, one for
+each step. What a step does follows from its number and from the steps before. So a session that fails is made
+shorter, step by step, and printed.
 """
 
 from __future__ import annotations
@@ -33,7 +33,7 @@ from spotline.lint.text.places import Place
 from spotline.lint.wording.words import safe
 
 from . import edits
-from .talk import Encoding, Json, SilenceError, Talk
+from .pipe_client import Encoding, Json, PipeClient, SilenceError
 
 ROOT = Path(__file__).parent.parent.parent
 
@@ -165,16 +165,16 @@ exercises:
     path: {hip: 60, knee: [10, 100]}
 """,
 }
-"""The folder at the beginning."""
+"""The files of the folder at the start."""
 
 SEVERITIES = {"error": 1, "warning": 2, "note": 3}
 """The protocol's numbers."""
 
 LONGEST = 9_000
-"""Characters of a text that has grown so long that it is put back to its beginning."""
+"""Characters at which a text is put back to its first state."""
 
 SETTLED = 15.0
-"""Seconds of silence after which the server has said all that it will say."""
+"""Seconds of silence after which the server has published everything."""
 
 REQUESTS = (
     "hover",
@@ -189,12 +189,12 @@ REQUESTS = (
 
 Range = tuple[int, int, int, int]
 Said = tuple[tuple[Range, ...], int, str, str, tuple[tuple[str, Range, str], ...], tuple[int, ...], str]
-"""A finding on the wire: the ranges it may have (where it stands on nothing, it may take a neighbour in),
-severity, rule, message, related places, tags, page."""
+"""A finding as it is sent: the ranges it may have (an empty one may take in a neighbour), severity, rule,
+message, related places, tags, page."""
 
 
 class DifferenceError(AssertionError):
-    """What is published is not what a review says."""
+    """What is published is not what a review finds."""
 
 
 @cache
@@ -206,7 +206,7 @@ def pasted() -> list[str]:
 
 @contextmanager
 def working_in(folder: Path) -> Iterator[None]:
-    """Has a folder for the working folder meanwhile."""
+    """Makes a folder the working folder for a while."""
     before = Path.cwd()
     os.chdir(folder)
     try:
@@ -215,7 +215,7 @@ def working_in(folder: Path) -> Iterator[None]:
         os.chdir(before)
 
 
-class Sheet:
+class ClientDocument:
     """An open document as the client holds it; ``before`` are texts that it was."""
 
     def __init__(self, text: str) -> None:
@@ -226,8 +226,8 @@ class Sheet:
         self.broken = 0
 
 
-class OpenDocuments:
-    """A client with its server, in a folder of its own below ``base``."""
+class RandomSession:
+    """A client with its server, in a folder of its own below ``base``; it makes random steps."""
 
     def __init__(
         self, base: Path, encoding: Encoding, *, watches: bool = True, settled: float = SETTLED
@@ -242,17 +242,17 @@ class OpenDocuments:
             (folder / ".git").mkdir(parents=True)
         for name, text in self.disk.items():
             self._write(self.folder, name, text)
-        self.talk = Talk(self.folder)
-        self.can = self.talk.greet(encoding)
-        self.sheets: dict[str, Sheet] = {}
+        self.client = PipeClient(self.folder)
+        self.can = self.client.initialize(encoding)
+        self.documents: dict[str, ClientDocument] = {}
         self.story: list[str] = []
         self._open(PLAN)
 
-    def __enter__(self) -> OpenDocuments:
+    def __enter__(self) -> RandomSession:
         return self
 
     def __exit__(self, *failure: object) -> None:
-        self.talk.__exit__()
+        self.client.__exit__()
 
     @staticmethod
     def _write(folder: Path, name: str, text: str) -> None:
@@ -263,7 +263,7 @@ class OpenDocuments:
     # One step
 
     def step(self, number: int) -> None:
-        """Does what a number stands for."""
+        """Does the step that a number stands for."""
         chance = Random(number)
         kinds = (
             self._edit,
@@ -278,29 +278,29 @@ class OpenDocuments:
         kind(chance)
 
     def _sheet(self, chance: Random) -> str:
-        """A document: mostly the programme that is written."""
-        return PLAN if chance.random() < 0.75 else chance.choice(list(self.sheets))
+        """The name of a document, mostly that of the programme."""
+        return PLAN if chance.random() < 0.75 else chance.choice(list(self.documents))
 
     def _edit(self, chance: Random) -> None:
         name = self._sheet(chance)
-        sheet = self.sheets[name]
-        if sheet.broken > chance.choice((2, 6)) or len(sheet.text) > LONGEST:
-            new = FILES[name] if len(sheet.text) > LONGEST or chance.random() < 0.2 else sheet.sound
+        document = self.documents[name]
+        if document.broken > chance.choice((2, 6)) or len(document.text) > LONGEST:
+            new = FILES[name] if len(document.text) > LONGEST or chance.random() < 0.2 else document.sound
         else:
-            new = edits.edited(sheet.text, chance, sheet.before)
+            new = edits.edited(document.text, chance, document.before)
         self._become(name, new, chance)
 
     def _paste(self, chance: Random) -> None:
         name = self._sheet(chance)
         words = chance.choice(pasted() if name.endswith("programme.yaml") else list(FILES.values()))
-        text = self.sheets[name].text
+        text = self.documents[name].text
         at = chance.randrange(len(text) + 1)
         self._become(name, chance.choice((words, words, text[:at] + words + text[at:])), chance)
 
     def _type(self, chance: Random) -> None:
-        """Types some words letter by letter, faster than they can be reviewed."""
+        """Types some words letter by letter, too fast for each to be reviewed."""
         name = self._sheet(chance)
-        text = self.sheets[name].text
+        text = self.documents[name].text
         at = chance.randrange(len(text) + 1)
         for letter in chance.choice(
             ("rest: 2 min", "  # für später 💪", "\r\n      - {exercise: plank}", "back squat")
@@ -310,12 +310,12 @@ class OpenDocuments:
             self._become(name, text, chance, wait=False)
 
     def _become(self, name: str, new: str, chance: Random, *, wait: bool | None = None) -> None:
-        """Tells the server of a new text of a document, in one of the ways in which clients do."""
-        sheet = self.sheets[name]
-        old, sheet.text = sheet.text, new
-        sheet.version += 1
-        sheet.before = [*sheet.before[-20:], old]
-        uri = self.talk.uri(name)
+        """Sends a new text of a document to the server, in one of the ways in which clients do."""
+        document = self.documents[name]
+        old, document.text = document.text, new
+        document.version += 1
+        document.before = [*document.before[-20:], old]
+        uri = self.client.uri(name)
         way = chance.random()
         if way < 0.2:
             changes = [{"text": new}]
@@ -327,39 +327,39 @@ class OpenDocuments:
             ]
         else:
             changes = [edits.change(old, new, self.encoding)]
-        self.talk.change(uri, sheet.version, *changes)
-        self._remember(sheet)
+        self.client.change(uri, document.version, *changes)
+        self._remember(document)
         shown = list(difflib.unified_diff(old.splitlines(), new.splitlines(), lineterm="", n=0))[2:]
-        self.story.append("\n".join([f"{name} {sheet.version}:", *map(repr, shown[:12])]))
+        self.story.append("\n".join([f"{name} {document.version}:", *map(repr, shown[:12])]))
         if chance.random() < 0.4 if wait is None else wait:
-            self.talk.findings(uri, sheet.version)
+            self.client.findings(uri, document.version)
 
     @staticmethod
-    def _remember(sheet: Sheet) -> None:
-        """Notes whether the text is YAML still."""
+    def _remember(document: ClientDocument) -> None:
+        """Notes whether the text is still YAML."""
         try:
-            yaml.load(sheet.text, getattr(yaml, "CSafeLoader", yaml.SafeLoader))
-            sheet.sound, sheet.broken = sheet.text, 0
+            yaml.load(document.text, getattr(yaml, "CSafeLoader", yaml.SafeLoader))
+            document.sound, document.broken = document.text, 0
         except Exception:
-            sheet.broken += 1
+            document.broken += 1
 
     def _open(self, name: str) -> None:
         text = self.disk.get(name, FILES[name])
-        self.sheets[name] = Sheet(text)
-        self.talk.open(self.talk.uri(name), text)
+        self.documents[name] = ClientDocument(text)
+        self.client.open(self.client.uri(name), text)
         self.story.append(f"{name} opened")
 
     def _open_or_close(self, chance: Random) -> None:
         name = chance.choice([name for name in FILES if name != PLAN])
-        if name in self.sheets:
-            self.talk.close(self.talk.uri(name))
-            del self.sheets[name]
+        if name in self.documents:
+            self.client.close(self.client.uri(name))
+            del self.documents[name]
             self.story.append(f"{name} closed")
         else:
             self._open(name)
 
     def _touch_disk(self, chance: Random) -> None:
-        """Changes a file on the disk from outside, open or not; clients that watch the disk tell the server."""
+        """Changes a file on the disk, open or not; a client that watches the disk reports it."""
         known = [ANA, BO, TEAM, OWN] if not self.watches else list(FILES)
         name = chance.choice(known)
         text = self.disk.get(name)
@@ -382,63 +382,63 @@ class OpenDocuments:
 
     def _told_of_disk(self, name: str, kind: int) -> None:
         if self.watches:
-            changes = {"changes": [{"uri": self.talk.uri(name), "type": kind}]}
-            self.talk.tell("workspace/didChangeWatchedFiles", changes)
+            changes = {"changes": [{"uri": self.client.uri(name), "type": kind}]}
+            self.client.notify("workspace/didChangeWatchedFiles", changes)
         else:
-            self.talk.tell("textDocument/didSave", {"textDocument": {"uri": self.talk.uri(PLAN)}})
+            self.client.notify("textDocument/didSave", {"textDocument": {"uri": self.client.uri(PLAN)}})
 
     def _save(self, chance: Random) -> None:
         name = self._sheet(chance)
         kind = 2 if name in self.disk else 1
-        self.disk[name] = self.sheets[name].text
+        self.disk[name] = self.documents[name].text
         self._write(self.folder, name, self.disk[name])
         self.story.append(f"{name} saved")
-        self.talk.tell("textDocument/didSave", {"textDocument": {"uri": self.talk.uri(name)}})
+        self.client.notify("textDocument/didSave", {"textDocument": {"uri": self.client.uri(name)}})
         self._told_of_disk(name, kind)
 
     def _ask(self, chance: Random) -> None:
-        """Asks something about a document, which must be answered without an error."""
+        """Makes a request on a document, which must be answered without an error."""
         name = self._sheet(chance)
         asked = chance.choice([one for one in REQUESTS if self.can.get(f"{one}Provider")])
-        text = self.sheets[name].text
+        text = self.documents[name].text
         at = chance.randrange(len(text) + 1)
         at -= text[at - 1 : at] == "\r" and text[at : at + 1] == "\n"
         here = edits.position(text, at, self.encoding)
-        params: Json = {"textDocument": {"uri": self.talk.uri(name)}, "position": here}
+        params: Json = {"textDocument": {"uri": self.client.uri(name)}, "position": here}
         if asked in ("inlayHint", "codeAction"):
             params |= {"range": {"start": here, "end": {"line": here["line"] + 30, "character": 0}}}
             params |= {"context": {"diagnostics": []}}
         if asked == "references":
             params |= {"context": {"includeDeclaration": True}}
         self.story.append(f"{name}: {asked} at {here}")
-        self.talk.ask(f"textDocument/{asked}", params)
+        self.client.result_of(f"textDocument/{asked}", params)
 
     # What is published
 
     def check(self) -> None:
-        """Compares what is published with a review, once the server has had its time."""
+        """Compares what is published with a review, once the server has had enough time."""
         end = monotonic() + self.settled
         want = self._wanted()
         while (wrong := self._differences(want)) and monotonic() < end:
             try:
-                self.talk.hear(end)
+                self.client.read(end)
             except SilenceError:
-                if self.talk.process.poll() is not None:
+                if self.client.process.poll() is not None:
                     raise
         if wrong:
             raise DifferenceError(wrong)
-        failed = [line for line in self.talk.log().splitlines() if "failed" in line]
+        failed = [line for line in self.client.log().splitlines() if "failed" in line]
         if failed:
             raise DifferenceError("in the log: " + "\n".join(failed))
 
     def check_at_rest(self) -> None:
         """The same, and that nothing else comes afterwards."""
         self.check()
-        self.talk.quiet(0.4)
+        self.client.read_until_quiet(0.4)
         self.check()
 
     def _wanted(self) -> dict[str, list[Said]]:
-        files = self.disk | {name: sheet.text for name, sheet in self.sheets.items()}
+        files = self.disk | {name: document.text for name, document in self.documents.items()}
         for name in self.mirrored.keys() - files.keys():
             (self.mirror / name).unlink()
         for name, text in files.items():
@@ -446,7 +446,7 @@ class OpenDocuments:
                 self._write(self.mirror, name, text)
         self.mirrored = files
         with working_in(self.mirror):
-            return {name: self._reviewed(name) for name in self.sheets}
+            return {name: self._reviewed(name) for name in self.documents}
 
     def _reviewed(self, name: str) -> list[Said]:
         path = os.path.realpath(self.mirror / name)
@@ -481,7 +481,7 @@ class OpenDocuments:
         return os.path.relpath(os.path.realpath(place.text.name), os.path.realpath(self.mirror))
 
     def _uri(self, place: Place) -> str:
-        return self.talk.uri(self._name(place))
+        return self.client.uri(self._name(place))
 
     def _ranges(self, place: Place) -> Iterator[Range]:
         """The range of a finding; one that stands on nothing may take in the character behind or before."""
@@ -497,37 +497,37 @@ class OpenDocuments:
             yield self._range(place, place.start, place.end)
 
     def _range(self, place: Place, start: int, end: int) -> Range:
-        """As the client counts, which counts the mark at the beginning of a text that it holds, too."""
-        sheet = self.sheets.get(self._name(place))
+        """A range as the client counts: the byte order mark of a text that it holds counts too."""
+        document = self.documents.get(self._name(place))
         text = place.text.content
-        mark = "\ufeff" if sheet is not None and sheet.text.startswith("\ufeff") else ""
+        mark = "\ufeff" if document is not None and document.text.startswith("\ufeff") else ""
         first = edits.position(mark + text, start + len(mark), self.encoding)
         last = edits.position(mark + text, end + len(mark), self.encoding)
         return first["line"], first["character"], last["line"], last["character"]
 
     def _differences(self, want: dict[str, list[Said]]) -> str:
-        """What is not as it should be, in words; empty where all is."""
+        """What is wrong, in words; empty where nothing is."""
         found = []
-        for name, sheet in self.sheets.items():
-            version, diagnostics = self.talk.published.get(self.talk.uri(name), (None, []))
-            if version != sheet.version:
-                found.append(f"{name}: version {version} instead of {sheet.version}")
+        for name, document in self.documents.items():
+            version, diagnostics = self.client.published.get(self.client.uri(name), (None, []))
+            if version != document.version:
+                found.append(f"{name}: version {version} instead of {document.version}")
                 continue
             got = [_heard(one) for one in diagnostics]
-            found += self._outside(name, sheet, diagnostics)
+            found += self._outside(name, document, diagnostics)
             found += [f"{name} {line}" for line in _unlike(got, want[name])]
-        for uri, (_, diagnostics) in self.talk.published.items():
-            if diagnostics and uri not in map(self.talk.uri, self.sheets):
+        for uri, (_, diagnostics) in self.client.published.items():
+            if diagnostics and uri not in map(self.client.uri, self.documents):
                 found.append(f"{uri} is closed and has findings still")
         return "\n".join(found)
 
-    def _outside(self, name: str, sheet: Sheet, diagnostics: list[Json]) -> list[str]:
+    def _outside(self, name: str, document: ClientDocument, diagnostics: list[Json]) -> list[str]:
         """Ranges that do not lie inside the document."""
-        lengths = edits.lines_in_units(sheet.text, self.encoding)
+        lengths = edits.lines_in_units(document.text, self.encoding)
         ranges = [one["range"] for one in diagnostics]
         for one in diagnostics:
             for related in one.get("relatedInformation") or ():
-                if related["location"]["uri"] == self.talk.uri(name):
+                if related["location"]["uri"] == self.client.uri(name):
                     ranges.append(related["location"]["range"])
         return [f"{name}: {one} is outside" for one in ranges if not _inside(one, lengths)]
 
@@ -580,44 +580,44 @@ def _unlike(got: list[Said], want: list[Said]) -> Iterator[str]:
         yield f"says all, but in another order or number: {[one[2] for one in got]}, not {[one[2] for one in want]}"
 
 
-# Whole sittings
+# Whole sessions
 
 
 def numbers_of(seed: int | str, count: int) -> list[int]:
-    """The numbers of a sitting."""
+    """The numbers of a session."""
     chance = Random(seed)
     return [chance.getrandbits(48) for _ in range(count)]
 
 
-def sit(
+def run_session(
     numbers: list[int], encoding: Encoding, *, each: int, watches: bool = True, settled: float = SETTLED
 ) -> tuple[int, str, list[str]]:
-    """A sitting, with what is published compared after so many steps each time, and at the end.
+    """Runs a session; compares what is published with a review after every ``each`` steps and at the end.
 
     Returns after how many steps it differed, how, and what was done; 0 and nothing where it never did.
     """
-    base = Path(tempfile.mkdtemp(prefix="sitting-"))
+    base = Path(tempfile.mkdtemp(prefix="session-"))
     done = 0
     try:
-        with OpenDocuments(base, encoding, watches=watches, settled=settled) as documents:
+        with RandomSession(base, encoding, watches=watches, settled=settled) as session:
             try:
                 for number in numbers:
                     done += 1
-                    documents.step(number)
+                    session.step(number)
                     if done % each == 0:
-                        (documents.check_at_rest if done % (each * 20) == 0 else documents.check)()
-                documents.check_at_rest()
-                if documents.talk.bid_farewell() != 0:
+                        (session.check_at_rest if done % (each * 20) == 0 else session.check)()
+                session.check_at_rest()
+                if session.client.shut_down() != 0:
                     raise DifferenceError("the server did not end well")
             except (AssertionError, SilenceError) as difference:
-                return done, f"{type(difference).__name__}: {difference}", documents.story
+                return done, f"{type(difference).__name__}: {difference}", session.story
     finally:
         shutil.rmtree(base, ignore_errors=True)
     return 0, "", []
 
 
 def shrunk(numbers: list[int], fails: Callable[[list[int]], bool], seconds: float) -> list[int]:
-    """Fewer steps that fail still, as few as are found in some time."""
+    """Fewer steps that still fail, as few as are found in some time."""
     end = monotonic() + seconds
     size = max(1, len(numbers) // 2)
     while size:
@@ -641,21 +641,21 @@ def verdict(
     watches: bool = True,
     patience: float = 120,
 ) -> str:
-    """What is wrong with the sitting of a seed, as short as it could be made; empty where nothing is."""
+    """What is wrong with the session of a seed, made as short as possible; empty where nothing is."""
     numbers = numbers_of(seed, count)
-    done, words, _ = sit(numbers, encoding, each=each, watches=watches)
+    done, words, _ = run_session(numbers, encoding, each=each, watches=watches)
     if not done:
         return ""
     said = f"seed {seed}, {encoding}, {'watching' if watches else 'not watching'}: differs after {done} steps\n{words}"
     numbers = numbers[:done]
 
     def fails(some: list[int]) -> bool:
-        return sit(some, encoding, each=len(some) + 1, watches=watches, settled=SETTLED / 5)[0] > 0
+        return run_session(some, encoding, each=len(some) + 1, watches=watches, settled=SETTLED / 5)[0] > 0
 
     if not fails(numbers):
         return f"{said}\n(not every time: no difference the second time)"
     numbers = shrunk(numbers, fails, patience)
-    _, words, story = sit(numbers, encoding, each=len(numbers) + 1, watches=watches)
+    _, words, story = run_session(numbers, encoding, each=len(numbers) + 1, watches=watches)
     return f"{said}\nas short as it could be made, {numbers}:\n{words}\nafter\n" + "\n".join(story)
 
 

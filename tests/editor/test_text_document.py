@@ -8,7 +8,7 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from spotline.lint.editor.protocol.document import Document
+from spotline.lint.editor.protocol.text_document import TextDocument
 from spotline.lint.text.places import Text
 
 Encoding = Literal["utf-8", "utf-16", "utf-32"]
@@ -61,12 +61,12 @@ def test_a_position_leads_where_walking_there_leads(
 ) -> None:
     mark = text.startswith("\ufeff")
     expected = max(0, index_of(text, position, encoding) - mark)
-    assert Document("", 1, text, encoding).offset(*position) == expected
+    assert TextDocument("", 1, text, encoding).offset(*position) == expected
 
 
 @given(TEXTS, ENCODINGS)
 def test_every_offset_that_a_client_can_name_comes_back(text: str, encoding: Encoding) -> None:
-    document = Document("", 1, text, encoding)
+    document = TextDocument("", 1, text, encoding)
     for offset in range(len(document.text) + 1):
         line, character = document.position(offset)
         inside = document.text[max(0, offset - 1) : offset + 1] == "\r\n"
@@ -75,7 +75,7 @@ def test_every_offset_that_a_client_can_name_comes_back(text: str, encoding: Enc
 
 @given(TEXTS)
 def test_lines_are_those_of_the_findings(text: str) -> None:
-    document = Document("", 1, text, "utf-32")
+    document = TextDocument("", 1, text, "utf-32")
     known = Text("", document.text)
     mark = text.startswith("\ufeff")
     for offset in range(len(document.text) + 1):
@@ -89,7 +89,7 @@ def test_lines_are_those_of_the_findings(text: str) -> None:
 def test_changes_leave_what_they_leave_in_the_model(
     text: str, encoding: Encoding, changes: list[tuple[Position, Position, str]]
 ) -> None:
-    document = Document("", 1, text, encoding)
+    document = TextDocument("", 1, text, encoding)
     document.change(2, [((start, end), words) for start, end, words in changes])
     for start, end, words in changes:
         first, last = sorted((index_of(text, start, encoding), index_of(text, end, encoding)))
@@ -99,29 +99,29 @@ def test_changes_leave_what_they_leave_in_the_model(
 
 def test_an_emoji_is_two_units_four_bytes_and_one_character() -> None:
     text = "note: 😀x\n"
-    assert Document("", 1, text, "utf-16").position(7) == (0, 8)
-    assert Document("", 1, text, "utf-8").position(7) == (0, 10)
-    assert Document("", 1, text, "utf-32").position(7) == (0, 7)
+    assert TextDocument("", 1, text, "utf-16").position(7) == (0, 8)
+    assert TextDocument("", 1, text, "utf-8").position(7) == (0, 10)
+    assert TextDocument("", 1, text, "utf-32").position(7) == (0, 7)
 
 
 @pytest.mark.parametrize(("encoding", "character"), [("utf-16", 7), ("utf-8", 7), ("utf-8", 9)])
 def test_a_position_within_a_character_is_its_beginning(encoding: Encoding, character: int) -> None:
-    assert Document("", 1, "note: 😀x\n", encoding).offset(0, character) == 6
+    assert TextDocument("", 1, "note: 😀x\n", encoding).offset(0, character) == 6
 
 
 def test_only_the_protocols_line_ends_end_a_line() -> None:
-    document = Document("", 1, "a\u2028b\x85c\x0bd\x0ce\nf")
+    document = TextDocument("", 1, "a\u2028b\x85c\x0bd\x0ce\nf")
     assert document.position(len(document.text)) == (1, 1)
 
 
 def test_a_change_between_carriage_return_and_line_feed_goes_before_both() -> None:
-    document = Document("", 1, "a\r\nb")
+    document = TextDocument("", 1, "a\r\nb")
     document.change(2, [(((0, 9), (0, 9)), "!")])
     assert document.content == "a!\r\nb"
 
 
 def test_the_byte_order_mark_stays_but_is_no_text() -> None:
-    document = Document("", 1, "\ufeffprogramme: A")
+    document = TextDocument("", 1, "\ufeffprogramme: A")
     assert document.text == "programme: A"
     assert document.position(0) == (0, 1)
     assert document.offset(0, 0) == document.offset(0, 1) == 0
@@ -132,19 +132,19 @@ def test_the_byte_order_mark_stays_but_is_no_text() -> None:
 
 
 def test_a_change_without_a_stretch_is_the_whole_text() -> None:
-    document = Document("", 1, "a\nb\nc")
+    document = TextDocument("", 1, "a\nb\nc")
     document.change(2, [(None, "x\r\ny"), (((1, 0), (1, 1)), "z")])
     assert document.content == "x\r\nz"
 
 
 def test_a_stretch_named_backwards_is_the_same_stretch() -> None:
-    document = Document("", 1, "abcdef")
+    document = TextDocument("", 1, "abcdef")
     document.change(2, [(((0, 4), (0, 1)), "-")])
     assert document.content == "a-ef"
 
 
 def test_halves_of_a_character_stay_apart_until_they_meet() -> None:
-    document = Document("", 1, "a\ud83d b")
+    document = TextDocument("", 1, "a\ud83d b")
     assert document.position(2) == (0, 2)
     document.change(2, [(((0, 2), (0, 2)), "\ude00")])
     assert document.content == "a😀 b"

@@ -8,8 +8,8 @@ from random import Random
 import pytest
 
 from .edits import EDITS, change, lines_in_units, position
-from .sameness import FILES, PLAN, DifferenceError, OpenDocuments, pasted, shrunk, verdict
-from .talk import Encoding
+from .pipe_client import Encoding
+from .random_session import FILES, PLAN, DifferenceError, RandomSession, pasted, shrunk, verdict
 
 
 @pytest.mark.parametrize(
@@ -25,12 +25,12 @@ def test_what_is_published_is_what_a_review_says(seed: int, encoding: Encoding, 
 
 def test_a_difference_is_noticed(tmp_path: Path) -> None:
     first = FILES[PLAN]
-    with OpenDocuments(tmp_path, "utf-16") as documents:
-        documents.check()
-        sheet, uri = documents.sheets[PLAN], documents.talk.uri(PLAN)
-        _, found = documents.talk.published[uri]
+    with RandomSession(tmp_path, "utf-16") as session:
+        session.check()
+        document, uri = session.documents[PLAN], session.client.uri(PLAN)
+        _, found = session.client.published[uri]
         assert len(found) > 5
-        documents.settled = 0.1
+        session.settled = 0.1
 
         for version, wrong, words in (
             (2, found, "version 2 instead of 1"),
@@ -41,21 +41,21 @@ def test_a_difference_is_noticed(tmp_path: Path) -> None:
             (1, [{**found[0], "range": _at(0, len(first))}], "outside"),
             (1, [{**found[0], "range": _at(first.count("\n") + 1, 0)}], "outside"),
         ):
-            documents.talk.published[uri] = version, wrong
+            session.client.published[uri] = version, wrong
             with pytest.raises(DifferenceError, match=words):
-                documents.check()
-        documents.talk.published[uri] = 1, found
+                session.check()
+        session.client.published[uri] = 1, found
 
         for text, words in (
             (first.replace("hypertrophy", "hypertrofy"), "lacks .*hypertrofy"),
             (first.replace("# spotline: waive", "# waive"), "says .*waiver-unused"),
             (f"# Eine Zeile mehr\n{first}", "says"),
         ):
-            sheet.text = text
+            document.text = text
             with pytest.raises(DifferenceError, match=words):
-                documents.check()
-        sheet.text = first
-        documents.check()
+                session.check()
+        document.text = first
+        session.check()
 
 
 def _at(line: int, character: int) -> dict[str, dict[str, int]]:

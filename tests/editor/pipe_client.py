@@ -1,7 +1,7 @@
-"""A client of the language server of a few lines, over the pipe: it says and hears what is on the wire, no more.
+"""A small client of the language server, over the pipe: it sends and reads messages, no more.
 
-It announces what it is told to announce and does what a client must: it answers the server's requests. All is
-done in one thread, in the order in which things are asked for, so that times can be measured with it.
+It announces the capabilities that it is given, and answers the server's requests. Everything is done in one
+thread, in the order of the calls, so that times can be measured with it.
 """
 
 from __future__ import annotations
@@ -22,7 +22,7 @@ Json = dict[str, Any]
 SERVER = (sys.executable, "-m", "spotline", "editor")
 
 PATIENCE = 60.0
-"""Seconds after which an answer is not waited for any longer, on a busy machine."""
+"""Seconds for which an answer is waited for, on a busy machine."""
 
 CAPABILITIES: Json = {
     "workspace": {
@@ -45,18 +45,18 @@ CAPABILITIES: Json = {
         "documentSymbol": {"hierarchicalDocumentSymbolSupport": True},
     },
 }
-"""What a client can do that can do everything."""
+"""The capabilities of a client that can do everything."""
 
 
 class SilenceError(Exception):
-    """The server has gone, or has not said what it should have said in time."""
+    """The server has gone, or has not sent what it should have sent in time."""
 
 
-class Talk:
-    """A server that was started for a folder (None: for none), and what has been heard from it.
+class PipeClient:
+    """A server started for a folder (None: for none), and the messages that have come from it.
 
     ``published`` is the newest list of findings for each document, with the version it was published for;
-    ``heard`` is every notification but those, and every request that the server made, in order.
+    ``messages`` is every other notification, and every request of the server, in order.
     """
 
     def __init__(
@@ -65,7 +65,7 @@ class Talk:
         self.folder = folder
         self.published: dict[str, tuple[int | None, list[Json]]] = {}
         self.publications = 0
-        self.heard: list[Json] = []
+        self.messages: list[Json] = []
         self._buffer = bytearray()
         self._asked = 0
         self._answers: dict[object, Json] = {}
@@ -80,7 +80,7 @@ class Talk:
                 bufsize=0,
             )
 
-    def __enter__(self) -> Talk:
+    def __enter__(self) -> PipeClient:
         return self
 
     def __exit__(self, *failure: object) -> None:
@@ -94,7 +94,7 @@ class Talk:
 
     # On the wire
 
-    def raw(self, data: bytes) -> None:
+    def send_bytes(self, data: bytes) -> None:
         """Sends bytes as they are."""
         assert self.process.stdin is not None
         left = memoryview(data)
@@ -104,33 +104,33 @@ class Talk:
     def send(self, message: Json) -> None:
         """Sends a message."""
         body = json.dumps({"jsonrpc": "2.0", **message}, ensure_ascii=False).encode()
-        self.raw(b"Content-Length: %d\r\n\r\n" % len(body) + body)
+        self.send_bytes(b"Content-Length: %d\r\n\r\n" % len(body) + body)
 
-    def tell(self, method: str, params: Any = None) -> None:
+    def notify(self, method: str, params: Any = None) -> None:
         """Sends a notification."""
         self.send({"method": method, "params": params if params is not None else {}})
 
-    def demand(self, method: str, params: Any = None) -> int:
-        """Sends a request, whose `answer` is asked for later."""
+    def request(self, method: str, params: Any = None) -> int:
+        """Sends a request and returns its number; `response` gives the answer later."""
         self._asked += 1
         self.send({"id": self._asked, "method": method, "params": params if params is not None else {}})
         return self._asked
 
-    def answer(self, number: object, within: float = PATIENCE) -> Json:
+    def response(self, number: object, within: float = PATIENCE) -> Json:
         """The whole answer to a request, ``result`` or ``error``."""
         end = monotonic() + within
         while number not in self._answers:
-            self.hear(end)
+            self.read(end)
         return self._answers.pop(number)
 
-    def ask(self, method: str, params: Any = None) -> Any:
+    def result_of(self, method: str, params: Any = None) -> Any:
         """The result of a request, which must not fail."""
-        answer = self.answer(self.demand(method, params))
+        answer = self.response(self.request(method, params))
         assert "error" not in answer, (method, answer["error"])
         return answer["result"]
 
-    def hear(self, end: float) -> Json:
-        """Takes in the next message; `SilenceError` where none comes until a time."""
+    def read(self, end: float) -> Json:
+        """Reads the next message; raises `SilenceError` where none comes until ``end``."""
         message = self._next(end)
         if "method" not in message:
             self._answers[message["id"]] = message
@@ -139,17 +139,17 @@ class Talk:
             self.published[told["uri"]] = told.get("version"), told["diagnostics"]
             self.publications += 1
         else:
-            self.heard.append(message)
+            self.messages.append(message)
             if "id" in message:
                 items = message.get("params", {}).get("items") if message.get("params") else None
                 self.send({"id": message["id"], "result": [None] * len(items) if items else None})
         return message
 
-    def quiet(self, seconds: float) -> None:
-        """Takes in messages until none has come for some time."""
+    def read_until_quiet(self, seconds: float) -> None:
+        """Reads messages until none has come for some time."""
         while True:
             try:
-                self.hear(monotonic() + seconds)
+                self.read(monotonic() + seconds)
             except SilenceError:
                 if self.process.poll() is not None:
                     raise
@@ -186,17 +186,17 @@ class Talk:
 
     # What clients do
 
-    def greet(
+    def initialize(
         self, encoding: Encoding = "utf-16", capabilities: Json = CAPABILITIES, options: Json | None = None
     ) -> Json:
         """Initializes the server; returns what it can do."""
-        result: Json = self.answer(self.demand_greeting(encoding, capabilities, options))["result"]
+        result: Json = self.response(self.request_initialize(encoding, capabilities, options))["result"]
         return result["capabilities"]
 
-    def demand_greeting(
+    def request_initialize(
         self, encoding: Encoding = "utf-16", capabilities: Json = CAPABILITIES, options: Json | None = None
     ) -> int:
-        """Initializes the server without waiting for its answer; the number of the request."""
+        """Initializes the server without waiting for its answer; returns the number of the request."""
         given = capabilities | {"general": {"positionEncodings": [encoding, "utf-16"]}}
         params: Json = {"processId": os.getpid(), "rootUri": None, "capabilities": given}
         if self.folder is not None:
@@ -204,8 +204,8 @@ class Talk:
             params["workspaceFolders"] = [{"uri": self.folder.as_uri(), "name": "team"}]
         if options is not None:
             params["initializationOptions"] = options
-        number = self.demand("initialize", params)
-        self.tell("initialized")
+        number = self.request("initialize", params)
+        self.notify("initialized")
         return number
 
     def uri(self, name: str) -> str:
@@ -216,26 +216,26 @@ class Talk:
     def open(self, uri: str, text: str, version: int = 1) -> None:
         """Opens a document."""
         document = {"uri": uri, "languageId": "yaml", "version": version, "text": text}
-        self.tell("textDocument/didOpen", {"textDocument": document})
+        self.notify("textDocument/didOpen", {"textDocument": document})
 
     def change(self, uri: str, version: int, *changes: Json) -> None:
         """Changes a document."""
         document = {"uri": uri, "version": version}
-        self.tell("textDocument/didChange", {"textDocument": document, "contentChanges": list(changes)})
+        self.notify("textDocument/didChange", {"textDocument": document, "contentChanges": list(changes)})
 
     def close(self, uri: str) -> None:
         """Closes a document."""
-        self.tell("textDocument/didClose", {"textDocument": {"uri": uri}})
+        self.notify("textDocument/didClose", {"textDocument": {"uri": uri}})
 
     def findings(self, uri: str, version: int, within: float = PATIENCE) -> list[Json]:
-        """What is published for a version of a document, once it is."""
+        """Waits for what is published for a version of a document, and returns it."""
         end = monotonic() + within
         while (got := self.published.get(uri)) is None or got[0] != version:
-            self.hear(end)
+            self.read(end)
         return got[1]
 
-    def bid_farewell(self) -> int:
-        """Shuts the server down in due form; its exit code."""
-        self.ask("shutdown")
-        self.tell("exit")
+    def shut_down(self) -> int:
+        """Shuts the server down as the protocol asks; returns its exit code."""
+        self.result_of("shutdown")
+        self.notify("exit")
         return self.process.wait(PATIENCE)

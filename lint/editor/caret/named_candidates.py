@@ -1,0 +1,211 @@
+"""Candidates for the places where the schema only asks for words: what each place names."""
+
+from __future__ import annotations
+
+import os
+from itertools import islice
+
+from ...model import quantities
+from ...project.discovery import searched
+from ...text import repository
+from . import catalogue_candidates, rule_candidates
+from .candidates import Candidate
+from .node_path import BY_WEEK
+
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from collections.abc import Callable, Iterator
+
+    from ..documents.answers import CompletionKind
+    from .candidates import CandidateScope
+    from .context import KeyPath
+
+    CandidateSource = Callable[[CandidateScope], Iterator[Candidate]]
+
+    PathPattern = tuple[str, ...]
+    """How a path ends: "#" is any place in a list, "*" any key; "^" at its start is the top of the file."""
+
+    SourceTable = dict[str, tuple[tuple[PathPattern, CandidateSource], ...]]
+    """For each kind of file: patterns of paths, and what is named there."""
+
+MOST_FILES = 2000
+"""Files and folders that are looked at for a path, and weeks for a key."""
+
+
+def value_candidates(scope: CandidateScope) -> Iterator[Candidate] | None:
+    """What may be named by the value at the path; None where the schema knows better."""
+    return _candidates(VALUES, scope)
+
+
+def key_candidates(scope: CandidateScope) -> Iterator[Candidate] | None:
+    """What may be named by a key of the group at the path; None where the schema knows better."""
+    return _candidates(KEYS, scope)
+
+
+def _candidates(table: SourceTable, scope: CandidateScope) -> Iterator[Candidate] | None:
+    for pattern, source in table.get(scope.snapshot.review.kind, ()):
+        if _matches(pattern, scope.key_path):
+            return source(scope)
+    return None
+
+
+def _matches(pattern: PathPattern, path: KeyPath) -> bool:
+    if pattern[0] == "^":
+        return len(path) == len(pattern) - 1 and _matches(pattern[1:], path)
+    if len(path) < len(pattern):
+        return False
+    return all(
+        (wanted == "#" if isinstance(step, int) else wanted in ("*", step))
+        for step, wanted in zip(path[len(path) - len(pattern) :], pattern, strict=True)
+    )
+
+
+# Files
+
+
+def athlete_files(scope: CandidateScope) -> Iterator[Candidate]:
+    """Athlete files of the repository."""
+    yield from _files(scope, "athlete", "athlete")
+
+
+def exercise_files(scope: CandidateScope) -> Iterator[Candidate]:
+    """Files of a team's own exercises, below its settings."""
+    yield from _files(scope, "exercises", "value")
+
+
+def _files(scope: CandidateScope, kind: str, shown_as: CompletionKind) -> Iterator[Candidate]:
+    """Files of a kind, by the paths that lead to them from this one, the nearest first."""
+    path = scope.snapshot.path
+    if not path:
+        return
+    folder = os.path.dirname(path) or os.curdir
+    root = scope.workspace.files.file(path).root if kind == "athlete" else folder
+    if kind == "athlete" and not repository.is_marked(root):
+        root = folder
+    files = islice(searched(scope.workspace, os.path.relpath(root)), MOST_FILES)
+    paths = [_relative(one.name, folder) for one in files if one.kind == kind]
+    for one in sorted(paths, key=lambda one: (one.count("../"), one.count("/"), one)):
+        name = one.rpartition("/")[2]
+        yield Candidate(one, shown_as, filter_text=one if one == name else f"{one} {name}")
+
+
+def folders(scope: CandidateScope) -> Iterator[Candidate]:
+    """Folders below the settings."""
+    base = os.path.dirname(scope.snapshot.path) or os.curdir
+    seen = 0
+    for folder, inner, _ in os.walk(base):
+        inner[:] = sorted(name for name in inner if not name.startswith((".", "_")))
+        for name in inner:
+            seen += 1
+            if seen > MOST_FILES:
+                return
+            yield Candidate(_relative(os.path.join(folder, name), base), "value", "folder")
+
+
+def _relative(path: str, folder: str) -> str:
+    return os.path.relpath(path, folder).replace(os.sep, "/")
+
+
+# Parts of the programme
+
+
+def sessions_and_lines(scope: CandidateScope) -> Iterator[Candidate]:
+    """Sessions of the programme, and their lines."""
+    sessions = list(scope.ledger.programme.sessions()) if scope.ledger is not None else []
+    for name in dict.fromkeys(session.name for session in sessions):
+        yield Candidate(name, "value", "session")
+    for session in sessions:
+        for name in dict.fromkeys(catalogue_candidates.exercise_names(session.prescriptions)):
+            yield Candidate(f"{session.name}, {name}", "value", "line")
+
+
+def weeks_left_out(scope: CandidateScope) -> Iterator[Candidate]:
+    """The first run of weeks that the keys beside the caret leave out, if there is one."""
+    taken: set[int] = set()
+    for key in scope.context.sibling_keys[-1]:
+        first, last = quantities.weeks(key) or (1, 0)
+        taken.update(range(first, min(last, MOST_FILES) + 1))
+    left = [week for week in range(1, _weeks_to_cover(scope) + 1) if week not in taken]
+    if not taken or not left:
+        return
+    first = left[0]
+    last = next((week for week in left if week + 1 not in left), first)
+    yield Candidate(f"{first}-{last}" if last > first else f"{last}", "key", "weeks left out so far")
+
+
+def _weeks_to_cover(scope: CandidateScope) -> int:
+    """How many weeks the values by week at the path have to cover."""
+    if scope.ledger is None:
+        return 0
+    programme, path = scope.ledger.programme, scope.key_path
+    if path[0] != "blocks":
+        return programme.weeks
+    at = path[1] if len(path) > 1 and isinstance(path[1], int) else len(programme.blocks)
+    return programme.blocks[at].weeks if at < len(programme.blocks) else 0
+
+
+# What is named where
+
+_ATHLETE_VALUES: tuple[tuple[PathPattern, CandidateSource], ...] = (
+    (("equipment", "#"), catalogue_candidates.pieces),
+    (("protect", "#", "area"), catalogue_candidates.body_parts),
+    (("protect", "#", "movement"), catalogue_candidates.movements),
+)
+_ATHLETE_KEYS: tuple[tuple[PathPattern, CandidateSource], ...] = (
+    (("best lifts",), catalogue_candidates.exercises),
+)
+
+VALUES: SourceTable = {
+    "programme": (
+        (("adjust", "#", "exercise"), catalogue_candidates.exercises_of_programme),
+        (("exercise",), catalogue_candidates.exercises),
+        (("exercise", "*"), catalogue_candidates.exercises),
+        (("swap",), catalogue_candidates.exercises),
+        (("or",), catalogue_candidates.exercises),
+        (("or", "#"), catalogue_candidates.exercises),
+        (("^", "athlete"), athlete_files),
+        (("^", "athletes", "#"), athlete_files),
+        (("^", "athletes", "#", "athlete"), athlete_files),
+        (("focus", "#"), catalogue_candidates.areas_and_exercises),
+        (("^", "priority", "#"), catalogue_candidates.areas_and_exercises),
+        (("^", "waivers", "#", "rule"), rule_candidates.waivable_rules),
+        (("^", "waivers", "#", "place"), sessions_and_lines),
+        *_ATHLETE_VALUES,
+    ),
+    "athlete": _ATHLETE_VALUES,
+    "team": (
+        (("rules", "*", "*"), rule_candidates.limit_values),
+        (("^", "team rules", "#", "weekly sets of"), catalogue_candidates.countable),
+        (("^", "team rules", "#", "in"), catalogue_candidates.actions_and_patterns),
+        (("^", "equipment", "*", "#"), catalogue_candidates.pieces),
+        (("^", "exercises", "#"), exercise_files),
+        (("^", "leave out", "#"), folders),
+    ),
+    "exercises": (
+        (("actions", "#"), catalogue_candidates.actions),
+        (("assists", "#"), catalogue_candidates.actions),
+        (("easier", "#"), catalogue_candidates.exercises),
+        (("harder", "#"), catalogue_candidates.exercises),
+        (("station", "#"), catalogue_candidates.stations),
+    ),
+}
+"""What values name."""
+
+KEYS: SourceTable = {
+    "programme": (
+        (("loads",), catalogue_candidates.areas),
+        *(((key,), weeks_left_out) for key in sorted(BY_WEEK)),
+        *_ATHLETE_KEYS,
+    ),
+    "athlete": _ATHLETE_KEYS,
+    "team": (
+        (("weekly limits",), catalogue_candidates.areas),
+        (("rules",), rule_candidates.rules),
+        (("rules", "*"), rule_candidates.limit_names),
+        (("rules", "*", "*"), rule_candidates.names_within_limit),
+        (("^", "folders"), folders),
+        (("^", "stations"), catalogue_candidates.pieces),
+    ),
+    "exercises": (),
+}
+"""What keys name."""

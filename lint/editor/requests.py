@@ -1,0 +1,183 @@
+"""What the client asks of an open document: each request goes to its feature, the answer is converted."""
+
+from __future__ import annotations
+
+from lsprotocol import types
+
+from ..team.settings import Team
+from .documents.conversion import ProtocolConverter
+from .features.diagnostics import diagnostic
+
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from collections.abc import Callable, Iterator
+    from typing import Any
+
+    from .documents.open_documents import OpenDocuments
+    from .documents.snapshot import Snapshot
+    from .protocol.client import Client
+
+TRIGGER_CHARACTERS = [" ", "/", "[", "{", "*"]
+"""Typing one of these asks for completions: behind a key, in a path, in a list, for an alias."""
+
+BEFORE_VALUES = frozenset(":,[{-")
+"""A space asks for completions only behind one of these; elsewhere it stands between words."""
+
+
+class DocumentRequests:
+    """Answers requests on open documents; the answer is None where a document is none of ours."""
+
+    def __init__(self, documents: OpenDocuments, client: Client) -> None:
+        self._documents = documents
+        self._client = client
+
+    def handlers(self) -> Iterator[tuple[str, Callable[[Any], object], object]]:
+        """The method of each request, its handler, and what the server announces of it."""
+        actions = types.CodeActionOptions([types.CodeActionKind.QuickFix])
+        completions = types.CompletionOptions(trigger_characters=TRIGGER_CHARACTERS)
+        yield types.TEXT_DOCUMENT_CODE_ACTION, self.code_action, actions
+        yield types.TEXT_DOCUMENT_HOVER, self.hover, None
+        yield types.TEXT_DOCUMENT_COMPLETION, self.completion, completions
+        yield types.TEXT_DOCUMENT_DEFINITION, self.definition, None
+        yield types.TEXT_DOCUMENT_REFERENCES, self.references, None
+        yield types.TEXT_DOCUMENT_INLAY_HINT, self.hints, None
+        yield types.TEXT_DOCUMENT_DOCUMENT_SYMBOL, self.symbols, None
+        yield types.TEXT_DOCUMENT_CODE_LENS, self.lenses, None
+
+    def _find(self, document: types.TextDocumentIdentifier) -> tuple[Snapshot, ProtocolConverter] | None:
+        """The present state of a document, and the converter for it; None where it is none of ours."""
+        snapshot = self._documents.snapshot(document.uri)
+        if snapshot is None:
+            return None
+        opened = self._documents.by_uri[document.uri]
+        return snapshot, ProtocolConverter(self._documents, opened, self._client)
+
+    def code_action(self, params: types.CodeActionParams) -> list[types.CodeAction] | None:
+        """Fixes for the findings that a range touches."""
+        from .features.fixes import fixes
+
+        only = params.context.only
+        if only and not any(types.CodeActionKind.QuickFix.startswith(kind) for kind in only):
+            return None
+        found = self._find(params.text_document)
+        if found is None:
+            return None
+        snapshot, converter = found
+        start, end = converter.offset(params.range.start), converter.offset(params.range.end)
+        asked_about = [
+            (converter.offset(one.range.start), converter.offset(one.range.end))
+            for one in params.context.diagnostics
+        ]
+        return [
+            converter.fix(fix, [diagnostic(one, snapshot, self._client, converter) for one in fix.findings])
+            for fix in fixes(snapshot, min(start, end), max(start, end), asked_about)
+        ]
+
+    def hover(self, params: types.HoverParams) -> types.Hover | None:
+        """The explanation of what stands under the pointer."""
+        from .features.hover import hover
+
+        found = self._find(params.text_document)
+        if found is None:
+            return None
+        snapshot, converter = found
+        answer = hover(snapshot, converter.offset(params.position))
+        return None if answer is None else converter.hover(answer)
+
+    def completion(self, params: types.CompletionParams) -> types.CompletionList | None:
+        """What may stand at the caret."""
+        from .features.completion import complete
+
+        found = self._find(params.text_document)
+        if found is None:
+            return None
+        snapshot, converter = found
+        offset = converter.offset(params.position)
+        proposals = complete(snapshot, offset)
+        has_exercises = any(one.kind == "exercise" for one in proposals)
+        typed = params.context.trigger_character if params.context else None
+        if typed == " " and not has_exercises:
+            before_space = snapshot.text.content[max(0, offset - 2)]
+            if before_space not in BEFORE_VALUES:
+                return None
+        return types.CompletionList(has_exercises, [converter.completion(one) for one in proposals])
+
+    def definition(self, params: types.DefinitionParams) -> list[types.Location] | None:
+        """Where the name at the caret is defined."""
+        from .features.links import definition
+
+        found = self._find(params.text_document)
+        if found is None:
+            return None
+        snapshot, converter = found
+        return [converter.location(one) for one in definition(snapshot, converter.offset(params.position))]
+
+    def references(self, params: types.ReferenceParams) -> list[types.Location] | None:
+        """Where the name at the caret is used."""
+        from .features.links import references
+
+        found = self._find(params.text_document)
+        if found is None:
+            return None
+        snapshot, converter = found
+        offset = converter.offset(params.position)
+        uses = references(snapshot, offset, params.context.include_declaration)
+        return [converter.location(one) for one in uses]
+
+    def hints(self, params: types.InlayHintParams) -> list[types.InlayHint] | None:
+        """The labels shown between the words of a range."""
+        from .features.hints import hints
+
+        found = self._find(params.text_document)
+        if found is None:
+            return None
+        if not self._client.hint_kinds:
+            return []  # and not None: some clients would go on showing the hints that they have
+        snapshot, converter = found
+        start, end = converter.offset(params.range.start), converter.offset(params.range.end)
+        return [converter.hint(one) for one in hints(snapshot, start, end, self._client.hint_kinds)]
+
+    def symbols(
+        self, params: types.DocumentSymbolParams
+    ) -> list[types.DocumentSymbol] | list[types.SymbolInformation] | None:
+        """The document in outline."""
+        from .features.outline import symbols
+
+        found = self._find(params.text_document)
+        if found is None:
+            return None
+        snapshot, converter = found
+        outline = symbols(snapshot)
+        if self._client.hierarchical_symbols:
+            return [converter.symbol(symbol) for symbol in outline]
+        return list(converter.flat_symbols(outline))
+
+    def lenses(self, params: types.CodeLensParams) -> list[types.CodeLens] | None:
+        """The lines shown above blocks and sessions."""
+        from .features.outline import lenses
+
+        found = self._find(params.text_document)
+        if found is None:
+            return None
+        if not self._client.lenses:
+            return []
+        snapshot, converter = found
+        return [converter.lens(lens) for lens in lenses(snapshot)]
+
+    # Pages, which commands answer: a title and Markdown
+
+    def rule_page(self, name: str, uri: str = "") -> tuple[str, str]:
+        """The page of a rule, with the limits that the settings of a document give it."""
+        from .explain.rules import rule_markdown
+
+        snapshot = self._documents.snapshot(uri)
+        return name, rule_markdown(name, Team() if snapshot is None else snapshot.review.team)
+
+    def week_page(self, uri: str, week: int, athlete: int = 0) -> tuple[str, str]:
+        """The table of a programme's week (from 1), for the athlete at an index."""
+        from .features.week_table import week_table
+
+        snapshot = self._documents.snapshot(uri)
+        if snapshot is None or snapshot.last_good is None:
+            raise ValueError(f"there is no programme to be counted in {uri}")
+        return f"week {week}", week_table(snapshot.last_good.ledgers[athlete], week)
