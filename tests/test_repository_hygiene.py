@@ -201,6 +201,67 @@ def test_no_modules_import_each_other_in_a_circle() -> None:
     )
 
 
+def listed_in_the_guide(first: str) -> list[str]:
+    """The names at the beginnings of the indented lines of the guide, from a name on."""
+    lines = text_of("DEVELOPERS.md").split("\n")
+    start = next(at for at, line in enumerate(lines) if line.startswith(f"    {first} "))
+    end = next(at for at in range(start, len(lines)) if not lines[at].startswith("    "))
+    return [line.split()[0] for line in lines[start:end]]
+
+
+def test_the_guide_lists_the_packages_in_their_order() -> None:
+    packages = [name for name in FLOORS if name not in ("version", "schema", "rules")]
+    assert listed_in_the_guide("text") == packages
+
+
+def test_the_guides_walk_matches_the_imports() -> None:
+    walk = listed_in_the_guide("lint.text.files")
+    assert len(walk) == 10
+    assert set(walk) <= set(graph())
+    floors = [FLOOR_OF[part_of(module)] for module in walk]
+    assert floors == sorted(floors)
+    for number, module in enumerate(walk):
+        assert not reached_from(module).intersection(walk[number + 1 :]), module
+    # What is found and called by name (rules, reporters) is imported by none; all else by the review.
+    assert reached_from("lint.project.review") >= set(walk[:7])
+
+
+def reached_from(module: str) -> set[str]:
+    """All modules that a module imports, itself or through others."""
+    seen: set[str] = set()
+    waiting = [module]
+    while waiting:
+        for other in graph()[waiting.pop()] - seen:
+            seen.add(other)
+            waiting.append(other)
+    return seen
+
+
+def test_no_module_is_over_400_lines() -> None:
+    longest = {
+        name: lines
+        for name in tracked()
+        if re.match(r"(lint|rules|schema)/.*\.py$", name) and name != "lint/body/built.py"
+        if (lines := text_of(name).count("\n")) > 400
+    }
+    assert longest == {}
+
+
+def class_names() -> Iterator[tuple[str, str]]:
+    """Every class, and every type that is given a name of its own, with its module."""
+    for module, path in modules().items():
+        for node in ast.walk(ast.parse(text_of(path))):
+            if isinstance(node, ast.ClassDef):
+                yield node.name.lstrip("_"), module
+
+
+def test_a_class_name_stands_for_one_thing() -> None:
+    where: dict[str, list[str]] = {}
+    for name, module in class_names():
+        where.setdefault(name, []).append(module)
+    assert {name: several for name, several in where.items() if len(several) > 1} == {}
+
+
 def test_the_body_stands_by_itself() -> None:
     others = {other for module, named in graph().items() if part_of(module) == "body" for other in named}
     assert {part_of(other) for other in others} == {"body"}

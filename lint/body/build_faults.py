@@ -32,7 +32,7 @@ def faults(data: Data) -> list[str]:
     found = [fault for name in (*TABLES, "exercises") for fault in _schema_faults(name, data[name])]
     if found:
         return found
-    known = _Known(data)
+    known = _KnownNames(data)
     for check in (_table_faults, _source_faults, _area_faults):
         found += check(data, known)
     if found:
@@ -43,7 +43,7 @@ def faults(data: Data) -> list[str]:
     return found + list(_alias_faults(data["exercises"]))
 
 
-class _Known:
+class _KnownNames:
     """Names that entries may use."""
 
     def __init__(self, data: Data) -> None:
@@ -99,7 +99,7 @@ def _slips(error: ValidationError) -> dict[str, str]:
     return {key: "".join(nearest(key, absent, 1)) for key in held if key not in known}
 
 
-def _table_faults(data: Data, known: _Known) -> Iterator[str]:
+def _table_faults(data: Data, known: _KnownNames) -> Iterator[str]:
     for name in ("actions", "mechanics", "muscles", "areas", "pairs"):
         yield from _twice(data[name], "name")
     yield from _twice(data["sources"], "id")
@@ -131,7 +131,7 @@ def _twice(table: list[DataEntry], key: str) -> Iterator[str]:
             yield entry.fault(f"{entry[key]} stands already at {first.file}:{first.line}", key)
 
 
-def _source_faults(data: Data, known: _Known) -> Iterator[str]:
+def _source_faults(data: Data, known: _KnownNames) -> Iterator[str]:
     for table in data.values():
         for entry in table:
             for index, id in enumerate(entry.get("sources", ())):
@@ -142,7 +142,7 @@ def _source_faults(data: Data, known: _Known) -> Iterator[str]:
             yield entry.fault(f"there is no source {entry['source']}", "source")
 
 
-def _area_faults(data: Data, known: _Known) -> Iterator[str]:
+def _area_faults(data: Data, known: _KnownNames) -> Iterator[str]:
     own = known.muscles | known.groups | known.regions
     taken: dict[str, str] = {}
     for name in sorted(own):
@@ -161,7 +161,7 @@ def _area_faults(data: Data, known: _Known) -> Iterator[str]:
                 yield entry.fault(f"{word} already means {other}", "also")
 
 
-def _exercise_faults(entry: DataEntry, anatomy: Anatomy, known: _Known) -> Iterator[str]:
+def _exercise_faults(entry: DataEntry, anatomy: Anatomy, known: _KnownNames) -> Iterator[str]:
     name = entry["name"]
     found = [entry.fault(f"{name}: {words}", *path) for words, path in entry_faults(entry, anatomy)]
     yield from found
