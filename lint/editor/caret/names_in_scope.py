@@ -13,6 +13,7 @@ from ...findings.finding import SEVERITIES
 from ...model import quantities
 from ...project.discovery import searched
 from ...reporters.exercises_text import gathered
+from ...reporters.rules_text import ground_of
 from ...team.read_settings import COUNT_OPTION, shown
 from ...text import repository
 from ...wording.words import plain
@@ -478,7 +479,7 @@ def _rule(rule: Rule, detail: str) -> Offer:
 
 
 def _ground(option: Option) -> str:
-    return f"Default: {shown(option.default)} ({option.ground})."
+    return f"Default: {shown(option.default)} ({ground_of(option)})."
 
 
 _ATHLETE_VALUES: tuple[tuple[Pattern, Name], ...] = (
