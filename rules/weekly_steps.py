@@ -145,7 +145,7 @@ def load_in_words(work: Work) -> Load:
     confidence="guideline",
     why="Guidelines raise a load by 2 to 10 % once one or two more repetitions are possible. A larger step is"
     " often a slip of the pen, or more than the next session can bear.",
-    sources=("acsm-2009", "nsca-increments", "helms-2023-adj"),
+    sources=("acsm-2009", "nsca-2for2", "nsca-increments", "helms-2023-adj"),
     options=(
         Option("step", 10, "% from one week to the next", "acsm-2009"),
         *STEPS,
