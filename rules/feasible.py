@@ -41,8 +41,8 @@ if TYPE_CHECKING:
             "nobody manages",
             4,
             "standard deviations above the mean: an error past it",
-            "mean and spread: Nuzzo and others 2024, read second-hand; that four count is our choice (26"
-            " repetitions at 70 %, the most on file, lie 3.4 above the mean: Zourdos and others 2021)",
+            "mean and spread: Nuzzo and others 2024, read second-hand; that four count is our choice; 26"
+            " repetitions at 70 %, the most on file, lie 3.4 above the mean: Zourdos and others 2021",
         ),
         Condition(
             "beyond the RM",
@@ -189,8 +189,8 @@ def _sets(entry: SetGroup) -> list[tuple[Range, Range]]:
             "fewest manage",
             3,
             "standard deviations below the mean",
-            "mean and spread: Nuzzo and others 2024; that three count is our choice (6 repetitions at"
-            " 70 %, the fewest on file, lie 2.7 below the mean: Zourdos and others 2021)",
+            "mean and spread: Nuzzo and others 2024; that three count is our choice; 6 repetitions at"
+            " 70 %, the fewest on file, lie 2.7 below the mean: Zourdos and others 2021",
         ),
         Condition("guess", 1, "repetitions by which a guess may be out", "hackett-2017"),
         Condition("most sets", 5, "sets, since many sets tire", "common practice"),
