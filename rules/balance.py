@@ -35,11 +35,26 @@ if TYPE_CHECKING:
     confidence="common practice",
     why="Coaches keep the work of opposing muscles near one another, with room on both sides. No trial sets"
     " a ratio of sets; this is about coverage and forecasts no injury.",
-    sources=("cp-balance",),
+    sources=("cp-balance", "row-press-balance", "kellis-2023"),
     options=(
-        Condition("fewest together", 6, "direct sets a week of both sides", "cp-balance"),
-        Option("near", 1.5, "times as many sets on one side: a note past it", "cp-balance"),
-        Option("far", 2, "times as many sets on one side: a warning past it, for the thigh", "cp-balance"),
+        Condition(
+            "fewest together",
+            6,
+            "direct sets a week of both sides",
+            "common practice, no source: with fewer sets a share says little",
+        ),
+        Option(
+            "near",
+            1.5,
+            "times as many sets on one side: a note past it",
+            "common practice, no source: 2 : 3 to 3 : 2; no trial sets a ratio of sets",
+        ),
+        Option(
+            "far",
+            2,
+            "times as many sets on one side: a warning past it, for the thigh",
+            "common practice, no source: 1 : 2 to 2 : 1; no trial sets a ratio of sets",
+        ),
     ),
     stands_back=True,
 )
@@ -117,8 +132,8 @@ def _to_move(more: float, less: float, most: float) -> int:
     family="balance",
     severity="warning",
     confidence="common practice",
-    why="Unless somebody has decided otherwise, left and right get like work. No trial sets a share; this is"
-    " about what was meant, and forecasts no injury.",
+    why="Unless somebody has decided otherwise, coaches give left and right about the same work. None of our"
+    " sources sets a share; this is about what was meant, and forecasts no injury.",
     sources=(),
     options=(
         Option("apart", 25, "percent fewer sets on one side than on the other", "common practice"),

@@ -31,10 +31,10 @@ CLEAR_CUT = (
         "volume",
         20,
         "% fewer sets or repetitions in the week",
-        "bell-2022: mainly volume; figure from memory",
+        "common practice, no source: 20 %; coaches cut mainly volume (Bell and others 2022)",
     ),
-    Option("load", 10, "% less load in the mean of the lifts", "common practice, from memory"),
-    Option("effort", 2, "repetitions more in reserve in the mean", "common practice, from memory"),
+    Option("load", 10, "% less load in the mean of the lifts", "common practice"),
+    Option("effort", 2, "repetitions more in reserve in the mean", "common practice"),
 )
 """What makes a week clearly easier than another; any one of them does."""
 
@@ -68,11 +68,17 @@ def _notes(week: Week) -> list[str]:
     family="progression",
     severity="note",
     confidence="convention",
-    why="Lifters who were asked take an easier week about every five or six, coaches mainly by cutting sets."
-    " No trial says how often; the interval is from memory.",
+    why="Strength and physique athletes who were asked take an easier week about every five or six (a figure"
+    " from memory); coaches make it mainly with fewer sets and repetitions. No trial says how often.",
     sources=("bell-2022", "bell-2023", "rogerson-2024"),
     options=(
-        Option("weeks", 8, "weeks of rising load at most", "rogerson-2024, from memory"),
+        Option(
+            "weeks",
+            8,
+            "weeks of rising load at most",
+            "a survey, from memory: every 5.6 weeks with a spread of 2.3, so 8 is at its end (Rogerson"
+            " and others 2024)",
+        ),
         Option("phases", ("in-season", "return"), "phases that are left alone", "common practice"),
         Option("levels", ("novice",), "levels that are left alone", "common practice"),
         *map(Condition.like, CLEAR_CUT),
@@ -192,7 +198,7 @@ def _added_by_turn(line: Prescription) -> str:
     "deload-without-cut",
     family="progression",
     severity="note",
-    confidence="trial",
+    confidence="survey",
     why="A deload is a time of less stress, coaches agree, and they make it mainly by fewer sets and"
     " repetitions. As it is written, this one asks about as much as the week before.",
     sources=("bell-2023", "bell-2022", "helms-taper"),
@@ -291,9 +297,10 @@ def _further(change: Change) -> str:
     "return-week-not-lighter",
     family="progression",
     severity="note",
-    confidence="guideline",
-    why="After time away the first sessions are kept very light and built up from there. How light, and"
-    " whether to start at all, is for the athlete, the coach and whoever treats them to say.",
+    confidence="common practice",
+    why="An army manual keeps the first two or three workouts very light, and coaches treat a return alike."
+    " How light, and whether to start at all, is for the athlete, the coach and whoever treats them to"
+    " say.",
     sources=("fm21-20-prep",),
     options=(
         Condition("volume", 10, "% fewer sets or repetitions than later", "common practice"),

@@ -28,12 +28,18 @@ if TYPE_CHECKING:
     "priority-late",
     family="schedule",
     severity="note",
-    confidence="trial",
+    confidence="training trial",
     why="The lift that comes first gains most strength; what comes last in every session may gain little. For"
     " size the order hardly matters.",
     sources=("simao-2010", "acsm-2026-order", "mcleod-2023"),
     options=(
-        Option("parts", 3, "parts of a session, of which a priority belongs in the first", "simao-2010"),
+        Option(
+            "parts",
+            3,
+            "parts of a session, of which a priority belongs in the first",
+            "common practice, no source: the first third; the trial compared first with last (Simao and"
+            " others 2010)",
+        ),
     ),
     stands_back=True,
 )
@@ -150,8 +156,9 @@ def _is_for(entry: SetGroup, term: Term, programme: ProgrammeHeader) -> bool:
     family="schedule",
     severity="note",
     confidence="guideline",
-    why="What comes first gains most strength, and a heavy lift suffers where its muscle is tired. Some"
-    " coaches do it on purpose; for size the order hardly matters.",
+    why="A position stand puts lifts over several joints before those over one, and in a trial the lifts that"
+    " came last made no clear gain in strength. For size the order hardly matters, and some coaches turn"
+    " it round on purpose.",
     sources=("acsm-2009-order", "simao-2010", "mcleod-2023"),
     options=(
         Condition("least sets", 2, "hard sets of the small exercise", "common practice"),
@@ -159,7 +166,7 @@ def _is_for(entry: SetGroup, term: Term, programme: ProgrammeHeader) -> bool:
             "small matter",
             ("hypertrophy", "muscular endurance"),
             "goals for which the order hardly matters",
-            "mcleod-2023",
+            "size: McLeod and others 2024; muscular endurance: common practice, no source",
         ),
         Option(
             "exempt",

@@ -156,27 +156,33 @@ FINER_POINTS = (
     "finer-points-missing",
     family="coverage",
     severity="note",
-    confidence="trial",
-    why="Parts of a muscle answer to different work: long lengths, an arm overhead, an incline, a bend to the"
-    " side. Where size is the aim a set or two can round a programme off; none of it is a must.",
+    confidence="growth trial",
+    why="In trials parts of the hamstrings, quadriceps and triceps grew more from some exercises than from"
+    " others; for shoulder and upper chest only muscle activity was measured, for hip abductors and trunk"
+    " hardly anything. Where size is the aim a set or two can round a programme off; none of it is a must.",
     sources=(
         "maeo-2021",
         "maeo-2023",
         "maeo-2024",
         "kubo-2019",
         "le-vs-squat-2025",
+        "zabaleta-2021",
         "kojic-2022",
         "campos-2020",
         "botton-2013",
         "ridao-2020",
         "trebs-2010",
+        "pelland-2026-min",
+        "pelland-2026-frac",
     ),
     options=(
         Option(
             "points",
             tuple(point.name for point in FINER_POINTS),
             "what is looked for",
-            "the trials named; hip abductors, adductors and trunk: common practice",
+            "hamstrings, rectus femoris, triceps: growth trials; adductors: grew in deep squats (Kubo and"
+            " others 2019); shoulder and upper chest: muscle activity; hip abductors and trunk: common"
+            " practice, no source",
         ),
         Condition("least", 4, "sets a week for a muscle before its parts are looked at", "pelland-2026-min"),
         COUNTING,

@@ -99,12 +99,22 @@ def _between_steps(kilograms: float, step: float) -> bool:
     family="load",
     severity="note",
     confidence="common practice",
-    why="Dumbbells, bells and bands serve the long sets of a hinge; heavy ones are easier to load and to hold"
-    " with a bar.",
+    why="Coaches use dumbbells for hinges of many repetitions; heavy hinges are easier to load and to hold"
+    " with a bar. Bells, bands and cables are treated like dumbbells here.",
     sources=("cp-implement",),
     options=(
-        Option("implements", ("dumbbell", "kettlebell", "band", "cable"), "light implements", "cp-implement"),
-        Option("fewest", 6, "repetitions a set, the high end of a range", "cp-implement"),
+        Option(
+            "implements",
+            ("dumbbell", "kettlebell", "band", "cable"),
+            "light implements",
+            "common practice, no source: dumbbells; bells, bands and cables are treated alike by choice",
+        ),
+        Option(
+            "fewest",
+            6,
+            "repetitions a set, the high end of a range",
+            "common practice, no source: our choice",
+        ),
     ),
     off=True,
 )
@@ -159,9 +169,17 @@ def _lifted_repetitions(entry: SetGroup) -> Range | None:
     " come before load.",
     sources=("cp-heavy-hinge",),
     options=(
-        Option("fewest", 4, "repetitions that the load must allow", "cp-heavy-hinge"),
+        Option(
+            "fewest",
+            4,
+            "repetitions that the load must allow",
+            "common practice, no source: our choice of what the hamstrings can own",
+        ),
         Condition(
-            "straight", 30, "degrees of knee bend up to which a hinge is stiff-legged", "cp-heavy-hinge"
+            "straight",
+            30,
+            "degrees of knee bend up to which a hinge is stiff-legged",
+            "no source: our choice; a Romanian deadlift bends the knee by about 15 degrees",
         ),
     ),
     stands_back=True,

@@ -32,19 +32,25 @@ THROWN = ("jump", "throw")
     family="load",
     severity="note",
     confidence="guideline",
-    why="Strength answers best to heavy loads, power to light ones moved fast, endurance to light ones moved"
-    " often. For size the load does not decide, so nothing is said there.",
+    why="Strength answers best to heavy loads, power to light and middling ones moved fast, endurance to"
+    " light ones moved often. For size the load does not decide, so nothing is said there.",
     sources=("acsm-2026-load", "nsca-zones", "peterson-2005", "fragala-2019"),
     options=(
         Option(
             "strength from",
             80,
             "percent of the best lift",
-            "acsm-2026-load; for novices peterson-2005, from memory",
+            "80 % and more: ACSM 2026, read second-hand; 60 % for novices: Peterson and others 2005, from"
+            " memory",
             by=(({"level": "novice"}, 60),),
         ),
         Option("strength from when older", 70, "percent of the best lift", "fragala-2019"),
-        Condition("older", 65, "years", "fragala-2019"),
+        Condition(
+            "older",
+            65,
+            "years",
+            "common practice, no source: the age from which health guidelines speak of older adults",
+        ),
         Option("power from", 30, "percent of the best lift", "acsm-2026-load"),
         Option("power to", 70, "percent of the best lift", "acsm-2026-load"),
         Option("endurance to", 67, "percent of the best lift", "nsca-zones"),

@@ -26,9 +26,9 @@ if TYPE_CHECKING:
     family="care",
     severity="note",
     confidence="guideline",
-    why="Before training starts or gets harder, guidelines look at current activity, at signs or known"
-    " disease of heart, metabolism or kidneys, and at the effort meant. That is for a clinician; here only"
-    " the date is kept.",
+    why="A guideline looks at current activity, at signs or known disease of heart, metabolism or kidneys,"
+    " and at the effort meant. That this rule asks at a restriction, at a return and from 65 on is common"
+    " practice; judging is for a clinician, and only the date is kept here.",
     sources=("riebe-2015", "whitfield-2017"),
     options=(Condition("age", 65, "years from which a clearance is asked for", "common practice"),),
 )
@@ -77,8 +77,8 @@ def _reasons_for_clearance(lifter: Lifter, age: float) -> Iterator[str]:
     family="care",
     severity="note",
     confidence="guideline",
-    why="Guidelines want a short screening by activity, symptoms and intended effort before anyone starts."
-    " Only its date belongs here; a team can state once for all that it screens.",
+    why="A guideline screens by current activity, symptoms and intended effort before anyone starts. Only the"
+    " date belongs here; a team can state once for all that it screens.",
     sources=("riebe-2015", "whitfield-2017"),
 )
 def screening_missing(lifter: Lifter, limits: Limits) -> Iterator[DraftFinding]:
@@ -121,9 +121,16 @@ def _is_kept(athlete: Athlete) -> bool:
     family="care",
     severity="note",
     confidence="guideline",
-    why="Lifting suits young people well under qualified supervision; statements on it name that first.",
+    why="A position statement on lifting for young people asks for qualified supervision.",
     sources=("faigenbaum-2009",),
-    options=(Condition("age", 18, "years below which supervision is asked for", "faigenbaum-2009"),),
+    options=(
+        Condition(
+            "age",
+            18,
+            "years below which supervision is asked for",
+            "common practice, no source: the usual age of majority (from memory)",
+        ),
+    ),
 )
 def junior_unsupervised(lifter: Lifter, limits: Limits) -> Iterator[DraftFinding]:
     """An athlete under 18 with nothing written about who supervises.

@@ -254,7 +254,7 @@ def _reading(entry: SetGroup) -> tuple[object, ...]:
     "session-empty",
     family="upkeep",
     severity="warning",
-    confidence="fact",
+    confidence="common practice",
     why="A session without a set is nearly always something that was cut too far or left unfinished.",
     sources=(),
 )

@@ -27,13 +27,27 @@ if TYPE_CHECKING:
     confidence="common practice",
     why="A programme usually starts near where the last one ended. A jump between two files is easy to miss,"
     " since each of them looks sound.",
-    sources=("enes-2024", "acsm-2009"),
+    sources=(
+        "enes-2024",
+        "campos-2002",
+        "acsm-2009",
+        "helms-2023-adj",
+        "nsca-increments",
+        "pelland-2026-min",
+        "pelland-2026-frac",
+    ),
     options=(
         Condition("gap", 4, "weeks between the two programmes at most", "common practice"),
         Option("most", 6, "sets a week more for a muscle group", "enes-2024"),
         Option("share", 50, "% more sets a week for a muscle group", "campos-2002"),
         Condition("tiny", 4, "sets a week below which nothing is compared", "pelland-2026-min"),
-        Option("step", 20, "% more load at like repetitions", "twice acsm-2009"),
+        Option(
+            "step",
+            20,
+            "% more load at like repetitions",
+            "common practice, no source: twice the 10 % that ACSM 2009 gives for one step, since weeks"
+            " may lie between",
+        ),
         *map(Condition.like, STEPS),
         COUNTING,
     ),

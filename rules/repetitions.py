@@ -31,12 +31,22 @@ if TYPE_CHECKING:
     family="repetitions",
     severity="note",
     confidence="convention",
-    why="Muscles grow from heavy and from light sets, and nothing in their fibres gives a reason to leave"
-    " either out. A convention: sources on fibre types conflict.",
-    sources=("cp-spread",),
+    why="A position stand on many reviews finds that the load does not decide growth, and sources on fibre"
+    " types conflict, so nothing speaks against heavy or light sets. Keeping some of both is a convention.",
+    sources=("cp-spread", "acsm-2026-load", "fibre-36", "fibre-ham"),
     options=(
-        Condition("least sets", 8, "direct sets a week for a muscle group", "cp-spread"),
-        Condition("least days", 2, "days a week on which it is trained", "cp-spread"),
+        Condition(
+            "least sets",
+            8,
+            "direct sets a week for a muscle group",
+            "common practice, no source: enough sets for two slots of 4",
+        ),
+        Condition(
+            "least days",
+            2,
+            "days a week on which it is trained",
+            "common practice, no source: enough days for two slots",
+        ),
     ),
     stands_back=True,
 )
@@ -117,9 +127,8 @@ def _one_slot(weeks: tuple[Week, ...], limits: Limits) -> dict[str, list[tuple[s
     "rir-rpe-contradict",
     family="repetitions",
     severity="error",
-    confidence="trial",
-    why="On the scale of repetitions in reserve an RPE is 10 less the repetitions left: RPE 10 leaves none,"
-    " RPE 8 leaves two.",
+    confidence="model",
+    why="On the published scale RPE 10 leaves no repetition in reserve, RPE 9 one and RPE 8 two.",
     sources=("zourdos-2016",),
 )
 def rir_rpe_contradict(entry: SetGroup, limits: Limits) -> Iterator[DraftFinding]:
@@ -330,7 +339,7 @@ _NUMBERS = {"reps": "numbers of repetitions", "load": "loads"}
     "reserve-hard-to-judge",
     family="repetitions",
     severity="note",
-    confidence="trial",
+    confidence="acute study",
     why="Lifters guess the repetitions they have left to about one where few are left, and are more than two"
     " out where many are.",
     sources=("hackett-2017",),

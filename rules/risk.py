@@ -182,9 +182,9 @@ def _beyond(entry: SetGroup, exercise: Exercise) -> DraftFinding:
     "stop-signs-missing",
     family="care",
     severity="note",
-    confidence="trial",
-    why="Rehabilitation trials say what pain is let pass and when to take the easier form; leaflets for"
-    " patients name the signs to stop for. The clinician's own limits come first.",
+    confidence="guideline",
+    why="A published groin programme takes the easier form when pain is above 3 of 10, and a health service's"
+    " leaflet names the signs to stop for. The clinician's own limits come first.",
     sources=("haroy-pain", "otago-stop"),
     options=(
         Option(

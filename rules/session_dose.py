@@ -31,11 +31,17 @@ SECONDS = 60.0
     family="dose",
     severity="note",
     confidence="common practice",
-    why="Late sets for a tired muscle bring little and cost the next days; a weekly limit of 20 on two days"
-    " leaves about 10 a session. Trained men have got through far more, so this is only worth a look.",
-    sources=("cp-cap", "cp-twice", "hackett-2018", "enes-2024"),
+    why="A weekly limit of 20 sets over two days leaves 10 a session, and two more give some room: common"
+    " practice. In one trial trained men went up to 52 sets a week for the legs in two sessions, so this"
+    " is only worth a look.",
+    sources=("cp-cap", "cp-twice", "enes-2024", "pelland-2026-frac"),
     options=(
-        Option("most", 12, "sets for a muscle group in a session", "common practice: cp-cap over cp-twice"),
+        Option(
+            "most",
+            12,
+            "sets for a muscle group in a session",
+            "common practice, no source: 20 sets a week over two days make 10, and 2 more for room",
+        ),
         WITHOUT_LIMIT,
         COUNTING,
     ),
@@ -94,10 +100,10 @@ def session_sets_for_muscle_high(week: Week, limits: Limits) -> Iterator[DraftFi
     "exercise-sets-high",
     family="dose",
     severity="warning",
-    confidence="trial",
-    why="Past four to six sets of one exercise trials saw no more gain, and ten sets of ten did no better"
-    " than five; the one trial of that was small.",
-    sources=("hackett-2018", "krieger-2010"),
+    confidence="growth trial",
+    why="Two meta-analyses, read second-hand, find that gains grow up to four to six sets of an exercise and"
+    " no further. In a trial of 12 men ten sets of ten did no better than five.",
+    sources=("krieger-2010", "hackett-2018", "amirthalingam-2017"),
     options=(
         Option("most", 6, "hard sets of one exercise in a session: a note past it", "krieger-2010"),
         Condition(
@@ -110,7 +116,10 @@ def session_sets_for_muscle_high(week: Week, limits: Limits) -> Iterator[DraftFi
             "common practice: heavier work is left alone",
         ),
         Condition(
-            "hard set", 3, "repetitions in reserve at most; sets without a stated effort count", "moran-2017"
+            "hard set",
+            3,
+            "repetitions in reserve at most; sets without a stated effort count",
+            "common practice, no source: 3 left is our choice",
         ),
     ),
     stands_back=True,
@@ -148,7 +157,7 @@ def exercise_sets_high(week: Week, limits: Limits) -> Iterator[DraftFinding]:
                 line.place,
                 f"{count.most} hard sets of {name} in one session.",
                 severity="warning" if count.high >= far else "note",
-                wanted=limits.words("{} or fewer", "most", ground="; in trials more brought nothing further"),
+                wanted=limits.words("{} or fewer", "most", ground="; small trials found no more gain beyond"),
                 change=f"Take {sets_of(ceil(count.high - most))} off, or use another exercise or day.",
                 where=line_name(line),
                 subject=f"{visit.session.name}: {name}",
@@ -171,10 +180,11 @@ def _is_taxing(entry: SetGroup, limits: Limits) -> bool:
     "session-too-long",
     family="dose",
     severity="warning",
-    confidence="trial",
-    why="Work, rest and changing over add up as trials print them; what does not fit is left out or rushed."
-    " The estimate is a range, and only its low end is held against the time.",
-    sources=("loadit", "acsm-2009", "us-pag-rest", "60min"),
+    confidence="common practice",
+    why="Work and rest are added up as a published protocol prints them; changing over, warm-up sets and"
+    " preparation are common practice. The estimate is a range, and only its low end is held against the"
+    " time.",
+    sources=("loadit", "rep-time", "us-pag-rest", "warm-up", "60min"),
     options=(
         Condition("far", 1.25, "times the athlete's minutes: a warning past it", "common practice"),
         Option("for health", 60, "minutes, where health is the goal and the athlete has named none", "60min"),

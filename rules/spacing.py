@@ -38,15 +38,25 @@ HARD_ACTIVITY = Option(
     family="schedule",
     severity="warning",
     confidence="guideline",
-    why="A muscle that has done several hard sets is usually given 48 hours before the next; sets to failure"
-    " slow recovery by a day or more. Well-trained lifters have done without; a team may decide otherwise.",
-    sources=("fm21-20-48", "moran-2017", "house-4day"),
+    why="An army manual leaves at least 48 hours between work of the same muscles, and in ten men sets to"
+    " failure slowed recovery by one to two days. Thirteen highly trained men kept up two sets an exercise"
+    " on four days in a row but felt less recovered, so a team may decide otherwise.",
+    sources=("fm21-20-48", "acsm-old-48", "moran-2017", "house-4day"),
     options=(
         Option("hours", 48, "hours between two hard days for a muscle group", "fm21-20-48"),
-        Option("hours after failure", 72, "hours, where the first day goes to failure", "moran-2017"),
+        Option(
+            "hours after failure",
+            72,
+            "hours, where the first day goes to failure",
+            "48 hours and the day by which sets to failure slowed recovery (24 to 48 hours in ten men:"
+            " Moran-Navarro and others 2017)",
+        ),
         Option("hard day", 4, "direct sets that make a day hard", "common practice"),
         Condition(
-            "hard set", 3, "repetitions in reserve at most; sets without a stated effort count", "moran-2017"
+            "hard set",
+            3,
+            "repetitions in reserve at most; sets without a stated effort count",
+            "common practice, no source: 3 left is our choice",
         ),
         HARD_ACTIVITY,
         Option(
@@ -222,11 +232,17 @@ def _leaves(entry: SetGroup) -> float:
     family="schedule",
     severity="note",
     confidence="common practice",
-    why="Coaches keep heavy leg work out of the last two days before a match or race: after hard sets jumps"
-    " were still lower two days on in one small trial, after sets well short of failure they were not.",
+    why="Coaches keep heavy leg work out of the last two days before a match or race. In nine men jumps were"
+    " still lower 48 hours after sets to failure, and back 6 hours after sets that stopped half way.",
     sources=("gonzalez-badillo-2016", "moran-2017"),
     options=(
-        Option("days", 2, "days before the event", "common practice; gonzalez-badillo-2016"),
+        Option(
+            "days",
+            2,
+            "days before the event",
+            "common practice, no source; in nine men jumps were still lower 48 hours after sets to"
+            " failure (Gonzalez-Badillo and others 2016)",
+        ),
         Option("sets", 4, "heavy direct sets of the legs on a day", "common practice"),
         Option("areas", ("quadriceps", "hamstrings", "gluteals"), "muscle groups", "common practice"),
         Condition("left at few repetitions", 3, "repetitions in reserve at most, below 8", "common practice"),
@@ -325,8 +341,8 @@ def _is_heavy_leg_work(entry: SetGroup, limits: Limits) -> bool:
     family="schedule",
     severity="note",
     confidence="convention",
-    why="Some coaches keep a day between sessions that load the spine heavily. No trial was found on it; the"
-    " low back is a common place of complaint among lifters.",
+    why="Some coaches keep a day between sessions that load the spine heavily; no trial was found on it. In a"
+    " survey of powerlifters 24 % of injuries were to the low back, after the shoulder with 36 %.",
     sources=("back-to-back-axial", "keogh-2006"),
     options=(
         Option("loads", ("high",), "grades of load on the spine (low, moderate, high)", "convention"),

@@ -30,7 +30,7 @@ if TYPE_CHECKING:
     " the lifter. How large a step and how often is the coach's to say.",
     sources=("acsm-2009", "nsca-2for2"),
     options=(
-        Option("weeks", 8, "weeks without a change at most", "common practice, from memory"),
+        Option("weeks", 8, "weeks without a change at most", "common practice"),
         Option(
             "phases",
             ("in-season",),
@@ -160,13 +160,13 @@ def _dose(work: Work) -> tuple[object, ...]:
     confidence="fact",
     why="As it is written this step never comes: there is nothing to add to, or the moment for it does not"
     " occur.",
-    sources=("nsca-2for2",),
+    sources=(),
     options=(
         Option(
             "top of range",
             ("top of range", "top of the range", "top end", "upper end", "end of the range"),
             "words for the upper end of a range",
-            "fact",
+            "common practice, no source: usual words",
         ),
     ),
     stands_back=True,

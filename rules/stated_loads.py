@@ -165,7 +165,7 @@ def _near(one: Exercise, other: Exercise) -> bool:
     family="load",
     severity="note",
     confidence="common practice",
-    why="A best lift moves; percentages of an old one are too light or too heavy by now.",
+    why="A best lift moves, so percentages of an old one may by now be too light or too heavy.",
     sources=(),
     options=(Option("oldest", 12, "weeks between the test and the start", "common practice"),),
 )

@@ -23,12 +23,18 @@ if TYPE_CHECKING:
     "taper-missing",
     family="progression",
     severity="note",
-    confidence="trial",
+    confidence="survey",
     why="Nearly all strength athletes who were asked lower the work for about a week before a competition, by"
     " fewer sets with the load kept.",
-    sources=("taper-strength", "helms-taper", "taper-endurance"),
+    sources=("taper-strength", "helms-taper", "taper-endurance", "bell-2023", "bell-2022"),
     options=(
-        Condition("days", 14, "days before the event within which a lighter week begins", "taper-strength"),
+        Condition(
+            "days",
+            14,
+            "days before the event within which a lighter week begins",
+            "common practice, no source: strength athletes say about 7 days (in Bell and others 2023),"
+            " endurance tapers take 2 weeks (Bosquet and others 2007, from memory)",
+        ),
         Option(
             "events",
             (
@@ -50,7 +56,12 @@ if TYPE_CHECKING:
         Condition(
             "weeks", 3, "typical weeks before it, from which a lighter week is wanted", "common practice"
         ),
-        Option("goals", ("strength", "power"), "goals", "taper-strength"),
+        Option(
+            "goals",
+            ("strength", "power"),
+            "goals",
+            "strength: athletes' own reports (in Bell and others 2023); power: common practice, no source",
+        ),
         Option("levels", ("novice",), "levels that are left alone", "common practice"),
         Option("phases", ("in-season",), "phases that are left alone", "common practice"),
         Option(

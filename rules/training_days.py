@@ -28,16 +28,17 @@ DAYS_A_WEEK = 7
     "frequency-low",
     family="schedule",
     severity="note",
-    confidence="trial",
+    confidence="meta-analysis",
     why="In trials taken together strength rose more with two days a week than with one at the same number of"
-    " sets; another review found no difference. Muscle size hardly depends on it.",
+    " sets; two other reviews found no clear difference. Muscle size hardly depends on it.",
     sources=("pelland-2026-freq", "acsm-2026-freq", "ralston-2018", "cuthbert-2021"),
     options=(
         Option(
             "least days",
             2,
             "days a week for a priority",
-            "pelland-2026-freq",
+            "two days: Pelland and others 2026, read second-hand, where strength rose by 17 % with two"
+            " days a week and by 13 % with one; one day in season: common practice, no source",
             by=(({"phase": "in-season"}, 1),),
         ),
     ),
@@ -203,8 +204,9 @@ def days_more_than_athlete(week: Week, limits: Limits) -> Iterator[DraftFinding]
     family="schedule",
     severity="note",
     confidence="common practice",
-    why="Most coaches leave a day of the week free: for recovery, and as room for a session that was missed.",
-    sources=("house-4day",),
+    why="Many coaches leave a day of the week free, for recovery and as room for a session that was missed."
+    " None of our sources sets a number.",
+    sources=(),
     options=(
         Option("least", 1, "days of the week without training", "common practice"),
         Condition(
@@ -273,9 +275,14 @@ def rest_day_missing(week: Week, limits: Limits) -> Iterator[DraftFinding]:
     confidence="guideline",
     why="For people of 65 and over strength training on two or three days a week is advised. How much of it"
     " suits one athlete is for them, their coach and their clinician to say.",
-    sources=("fragala-2019", "who-2020"),
+    sources=("fragala-2019", "uk-cmo-2019"),
     options=(
-        Option("age", 65, "years", "fragala-2019"),
+        Option(
+            "age",
+            65,
+            "years",
+            "common practice, no source: the age from which health guidelines speak of older adults",
+        ),
         Option("least days", 2, "days a week", "fragala-2019"),
     ),
     stands_back=True,

@@ -38,13 +38,13 @@ _MEASURED = ", the least that trials can measure (no biological minimum)"
     family="dose",
     severity="warning",
     confidence="common practice",
-    why="More sets bring less and less and must be recovered from. No trial sets a ceiling; this is the"
-    " limit that your team, or common practice, has chosen. A set in which the muscle helps counts half.",
+    why="More sets bring less and less and must be recovered from. No trial sets a ceiling; this is the limit"
+    " that your team, or common practice, has chosen.",
     sources=("cp-cap", "bazvalle-2022", "pelland-2026-frac", "pelland-2026-hyp"),
     options=(
         Option("most", 20, "sets a week for a muscle group", "cp-cap"),
         WITHOUT_LIMIT,
-        Option("groups", {}, "sets a week, by muscle group", "the team's own settings"),
+        Option("groups", {}, "sets a week, by muscle group", "none by default; write your own"),
         COUNTING,
     ),
     stands_back=True,
@@ -100,7 +100,7 @@ def weekly_sets_over_limit(week: Week, limits: Limits) -> Iterator[DraftFinding]
     "weekly-sets-under-floor",
     family="dose",
     severity="warning",
-    confidence="trial",
+    confidence="meta-analysis",
     why="Below about four sets a week trials can hardly tell growth from none. That is a limit of what they"
     " can measure, not a minimum that the body sets.",
     sources=("pelland-2026-min", "pelland-2026-frac"),
@@ -165,10 +165,17 @@ def weekly_sets_under_floor(week: Week, limits: Limits) -> Iterator[DraftFinding
     family="dose",
     severity="warning",
     confidence="common practice",
-    why="All hard sets of a week draw on one athlete. No trial sets a limit for them together; a team that"
-    " knows its athletes can set its own.",
-    sources=("cp-cap",),
-    options=(Option("most", 100, "hard sets a week, all muscles together", "the team's own; no source"),),
+    why="All hard sets of a week draw on one athlete. None of our sources sets a limit for them together; a"
+    " team that knows its athletes can set its own.",
+    sources=(),
+    options=(
+        Option(
+            "most",
+            100,
+            "hard sets a week, all muscles together",
+            "no source: a round number to start from; write your own",
+        ),
+    ),
     stands_back=True,
     off=True,
 )
@@ -218,9 +225,10 @@ def weekly_hard_sets_high(week: Week, limits: Limits) -> Iterator[DraftFinding]:
     "lift-sets-under-floor",
     family="dose",
     severity="note",
-    confidence="trial",
-    why="One hard set of a lift a week has been enough for measurable gains in strength, in trained men too;"
-    " with less, trials can hardly tell. That is a limit of what they can measure, none that the body sets.",
+    confidence="meta-analysis",
+    why="One set of a lift, one to three times a week, raised the best lifts of trained men; with less than"
+    " about one set a week trials can hardly measure a gain. That is a limit of what they can measure,"
+    " none that the body sets.",
     sources=("androulakis-2020", "pelland-2026-min"),
     options=(Option("least", 1, "hard sets a week of a lift and its close variants", "pelland-2026-min"),),
     stands_back=True,
@@ -313,13 +321,19 @@ def _weeks(number: int) -> str:
     family="dose",
     severity="note",
     confidence="common practice",
-    why="A muscle that the programme names but meets only now and then gets little out of it: trials with a"
-    " measurable gain trained it every week, with about four sets.",
+    why="Trials taken together can measure growth from about four sets a week on; what work now and then"
+    " brings is not known. That is a limit of what they can measure, not a minimum that the body sets.",
     sources=("pelland-2026-min", "pelland-2026-frac"),
     options=(
         Condition("weeks", 4, "typical weeks from which a programme is looked at", "common practice"),
         Option("apart", 2, "weeks in which it is trained at least once, on average", "common practice"),
-        Option("least", 4, "sets in four weeks", "common practice; a quarter of pelland-2026-min"),
+        Option(
+            "least",
+            4,
+            "sets in four weeks",
+            "common practice, no source: one set a week, a quarter of the 4 from which trials can measure"
+            " growth (Pelland and others 2026)",
+        ),
         COUNTING,
     ),
     stands_back=True,

@@ -30,7 +30,7 @@ STEPS = (
         "a repetition",
         4,
         "% more for each repetition fewer, done or left in reserve",
-        "helms-2023-adj: 2 % for half a point of RPE",
+        "a trial's protocol: 2 % for half a point of RPE, which is half a repetition (Helms and others 2023)",
     ),
     Option(
         "smallest step",
@@ -46,9 +46,16 @@ STEPS = (
             "sandbag": 5,
         },
         "kg by implement, for each one held",
-        "nsca-increments; what gyms stock, common practice",
+        "common practice, no source: what gyms stock; a handbook's steps run from 1 to 7 kg (the"
+        " larger from memory)",
     ),
-    Option("other step", 2.5, "kg for any other implement", "nsca-increments"),
+    Option(
+        "other step",
+        2.5,
+        "kg for any other implement",
+        "between the handbook's steps of 1 to 2 kg and 2 to 4 kg (Essentials of Strength Training and"
+        " Conditioning, read second-hand)",
+    ),
 )
 """What makes a step in load large, beside the percentage."""
 
@@ -138,7 +145,7 @@ def load_in_words(work: Work) -> Load:
     confidence="guideline",
     why="Guidelines raise a load by 2 to 10 % once one or two more repetitions are possible. A larger step is"
     " often a slip of the pen, or more than the next session can bear.",
-    sources=("acsm-2009", "nsca-increments", "helms-2023-adj"),
+    sources=("acsm-2009", "nsca-2for2", "nsca-increments", "helms-2023-adj"),
     options=(
         Option("step", 10, "% from one week to the next", "acsm-2009"),
         *STEPS,
@@ -220,13 +227,19 @@ def _too_large(step: Step, entry: SetGroup, week: Week) -> DraftFinding:
     "sets-step-large",
     family="progression",
     severity="warning",
-    confidence="trial",
-    why="Trained lifters coped with 4 to 6 more weekly sets a fortnight in a trial, beginners with half as"
-    " many again in another. Larger steps have hardly been tried.",
-    sources=("enes-2024", "campos-2002", "pelland-2026-frac"),
+    confidence="growth trial",
+    why="In one trial trained men coped with 4 to 6 more weekly sets a fortnight, and another put beginners"
+    " up by half in one week. None of our sources sets a limit to such a step.",
+    sources=("enes-2024", "campos-2002", "pelland-2026-min", "pelland-2026-frac"),
     options=(
         Option("most", 6, "sets a week more for a muscle group: a note past it", "enes-2024"),
-        Condition("far", 12, "sets a week more for a muscle group: a warning past it", "twice enes-2024"),
+        Condition(
+            "far",
+            12,
+            "sets a week more for a muscle group: a warning past it",
+            "twice the step of Enes and others 2024, and the largest on file: 24 to 36 sets in one week"
+            " (Campos and others 2002, beginners)",
+        ),
         Condition("tiny", 4, "sets a week below which nothing is compared", "pelland-2026-min"),
         Option("weeks back", 4, "weeks in which the fullest is looked for", "common practice"),
         COUNTING,

@@ -116,6 +116,10 @@ HOMES: list[tuple[Words, Words]] = [
         ("review $defs finding properties confidence", "rules $defs rule properties confidence"),
     ),
     (
+        tuple(word for word in CONFIDENCES if word != "fact"),
+        ("body-sources items properties kind", "rules $defs source properties kind"),
+    ),
+    (
         (credits.FRACTIONAL, credits.DIRECT, credits.TOTAL),
         ("team $defs counting",),
     ),
@@ -145,7 +149,6 @@ SHARED: list[Words] = [
     (f"{ENTRY} axial", f"{OWN} axial", f"{FOUND} exercise properties spine load"),
     (f"{ENTRY} capacity", f"{OWN} capacity", f"{FOUND} exercise properties capacity"),
     ("body-actions items properties joint", "body-muscles items properties crosses items"),
-    ("body-sources items properties kind", "rules $defs source properties kind"),
 ]
 """Words of which no code has a list: where they stand, the data's own schema first."""
 

@@ -5,11 +5,13 @@ from __future__ import annotations
 import json
 import shutil
 from pathlib import Path
+from typing import Any
 
 import pytest
 
 from spotline.lint.engine.limits import Option
 from spotline.lint.engine.registry import Rule, all_rules
+from spotline.lint.team import presets
 from spotline.lint.team.presets import PRESETS
 from spotline.tests import write_from_rules
 from spotline.tests.write_from_rules import ROOT, main
@@ -27,7 +29,11 @@ def copied(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> Path:
 
 
 def declared(monkeypatch: pytest.MonkeyPatch, *rules: Rule) -> None:
-    """Lets the command see some more rules, or others in the place of those that are called the same."""
+    """Lets the command see some more rules, or others in the place of those that are called the same.
+
+    They come with the newest preset.
+    """
+    monkeypatch.setitem(presets.NEW_RULES, NEWEST, tuple(rule.name for rule in rules))
     named = {rule.name: rule for rule in (*all_rules(), *rules)}
     monkeypatch.setattr(write_from_rules, "all_rules", lambda: list(named.values()))
 
@@ -46,8 +52,12 @@ def tired(default: float, by: tuple[tuple[dict[str, str], float], ...] = ()) -> 
     return Rule("tired", "care", "note", "common practice", "Rest helps.", (), options, False, check)  # type: ignore[arg-type]
 
 
-def kept(folder: Path, preset: str = NEWEST) -> dict[str, object]:
-    held: dict[str, object] = json.loads((folder / "tests" / "presets" / f"{preset}.json").read_text("utf-8"))
+def kept(folder: Path, preset: str = NEWEST) -> Any:
+    return preset_file(folder, preset)["limits"]
+
+
+def preset_file(folder: Path, preset: str = NEWEST) -> dict[str, Any]:
+    held: dict[str, Any] = json.loads((folder / "tests" / "presets" / f"{preset}.json").read_text("utf-8"))
     return held
 
 
@@ -69,6 +79,7 @@ def test_a_new_rule_is_written_and_what_stood_there_stays(
     assert kept(copied) == before
     assert main([]) == 0
     assert kept(copied) == before | {"tired: most": {"default": 20, "by": [[{"goal": "strength"}, 12]]}}
+    assert [name for name in PRESETS if "tired" in preset_file(copied, name)["rules"]] == [NEWEST]
     readme = (copied / "README.md").read_text("utf-8")
     assert "|\n| `tired` | note | Weeks that leave the lifter tired |\n\nContributing:" in readme
     assert readme.replace("| `tired` | note | Weeks that leave the lifter tired |\n", "") == (
@@ -124,3 +135,25 @@ def test_a_default_moves_by_way_of_a_new_preset(copied: Path, monkeypatch: pytes
     assert main([]) == 0
     assert kept(copied)["tired: most"] == {"default": 20, "by": []}
     assert kept(copied, "2099-01")["tired: most"] == {"default": 25, "by": []}
+
+
+def test_a_new_rule_that_no_preset_names_is_refused(
+    copied: Path, monkeypatch: pytest.MonkeyPatch, capsys: pytest.CaptureFixture[str]
+) -> None:
+    declared(monkeypatch, tired(20))
+    monkeypatch.setattr(presets, "NEW_RULES", {})
+    assert main([]) == 2
+    said = capsys.readouterr().err
+    assert "tests/presets/2026-11.json has been shipped without tired." in said
+    assert "name what is new in NEW_RULES" in said
+
+
+def test_a_rule_that_a_shipped_preset_runs_goes_on_running(
+    copied: Path, monkeypatch: pytest.MonkeyPatch, capsys: pytest.CaptureFixture[str]
+) -> None:
+    monkeypatch.setattr(presets, "NEW_RULES", {NEWEST: ("dates-at-odds",)})
+    assert main([]) == 2
+    assert (
+        "2026-11.json has been shipped with dates-at-odds, which would not run now."
+        in capsys.readouterr().err
+    )

@@ -1,11 +1,12 @@
-"""Writes what is made from the rules: their table in the README, and their defaults in the newest preset.
+"""Writes what is made from the rules: their table in the README, and the newest preset, their defaults and names.
 
     python tests/write_from_rules.py [--check]
 
 Run it after a rule was added or its words were changed. With --check it writes nothing and says what it would
-write. A default that has been shipped is never overwritten: where a rule moved one, nothing at all is written.
+write. What has been shipped is never overwritten: where a default moved, or an older preset would
+run other rules, nothing at all is written.
 
-Exit code 0 if all is as the rules make it, 1 if --check found something to write, 2 if a shipped default moved.
+Exit code 0 if all is as the rules make it, 1 if --check found something to write, 2 if what was shipped moved.
 """
 
 from __future__ import annotations
@@ -14,10 +15,11 @@ import argparse
 import json
 import sys
 from pathlib import Path
+from typing import Any
 
 from spotline.lint.engine.registry import Rule, all_rules
 from spotline.lint.engine.rule_page import Page
-from spotline.lint.team.presets import PRESETS
+from spotline.lint.team.presets import PRESETS, rules_after
 
 ROOT = Path(__file__).resolve().parent.parent
 
@@ -26,7 +28,7 @@ TABLE = "| rule | severity | what it finds |\n|---|---|---|\n"
 
 
 class MovedError(Exception):
-    """A default that has been shipped is not what the rules now say."""
+    """A preset that has been shipped is not what the rules now say."""
 
 
 def with_table(readme: str, rules: list[Rule]) -> str:
@@ -52,21 +54,42 @@ def defaults(preset: str, rules: list[Rule]) -> dict[str, object]:
     return plain
 
 
-def kept_and_new(preset: str, kept: dict[str, object], rules: list[Rule]) -> dict[str, object]:
+def runs(preset: str, rules: list[Rule]) -> list[str]:
+    """The names of the rules that run under a preset where the team says nothing of them."""
+    later = rules_after(preset)
+    return [rule.name for rule in rules if not rule.off and rule.name not in later]
+
+
+def kept_and_new(preset: str, kept: dict[str, Any], rules: list[Rule]) -> dict[str, Any]:
     """What the file of a preset is to hold: what it holds, and in the newest one what has come since.
 
-    Raises `MovedError` where a limit that it holds is gone or has another default.
+    Raises `MovedError` where a limit that it holds is gone or has another default, where a rule that it runs
+    would not be run, and where an older preset would run a new one.
     """
-    now = defaults(preset, rules)
-    for name, default in kept.items():
-        if now.get(name) != default:
-            said = json.dumps(now[name]) if name in now else "nothing"
+    now = {"limits": defaults(preset, rules), "rules": runs(preset, rules)}
+    for name, default in kept["limits"].items():
+        if now["limits"].get(name) != default:
+            said = json.dumps(now["limits"][name]) if name in now["limits"] else "nothing"
             raise MovedError(
                 f"tests/presets/{preset}.json has been shipped with {json.dumps(default)} for `{name}`, and the"
                 f" rules now say {said}. Leave the file as it is: give the old default to every preset in"
                 " lint/team/presets.py and date a new preset there."
             )
-    return now if preset == list(PRESETS)[-1] else kept
+    gone = [name for name in kept["rules"] if name not in now["rules"]]
+    if gone:
+        raise MovedError(
+            f"tests/presets/{preset}.json has been shipped with {', '.join(gone)}, which would not run now. Leave"
+            " the file as it is: a preset goes on running its rules."
+        )
+    if preset == list(PRESETS)[-1]:
+        return now
+    new = [name for name in now["rules"] if name not in kept["rules"]]
+    if new:
+        raise MovedError(
+            f"tests/presets/{preset}.json has been shipped without {', '.join(new)}. Leave the file as it is: name"
+            " what is new in NEW_RULES of lint/team/presets.py, with the newest preset."
+        )
+    return kept
 
 
 def wanted(rules: list[Rule]) -> dict[Path, str]:
@@ -75,7 +98,7 @@ def wanted(rules: list[Rule]) -> dict[Path, str]:
     texts = {readme: with_table(readme.read_text(encoding="utf-8"), rules)}
     for preset in PRESETS:
         file = ROOT / "tests" / "presets" / f"{preset}.json"
-        kept = json.loads(file.read_text(encoding="utf-8")) if file.exists() else {}
+        kept = json.loads(file.read_text(encoding="utf-8")) if file.exists() else {"limits": {}, "rules": []}
         texts[file] = json.dumps(kept_and_new(preset, kept, rules), indent=1) + "\n"
     return texts
 

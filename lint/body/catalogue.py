@@ -218,7 +218,7 @@ class Source:
     """A source.
 
     - ``short``: the reference for messages; ``reference``: the full one.
-    - ``kind``: trial, guideline, anatomy, model, convention or common practice.
+    - ``kind``: what it is, growth trial, guideline or anatomy; schema/body-sources.json explains each.
     - ``grade``: how sure it is. V read, V2 read second-hand, C computed, M from memory.
     - ``read``: which part of it was read.
     """

@@ -13,9 +13,10 @@ TYPE_CHECKING = False
 if TYPE_CHECKING:
     from collections.abc import Callable, Sequence
 
-#: Repetitions to failure (nuzzo-2024, read second-hand). Each row: %1RM, mean, spread between lifters (one
-#: SD). At 100 % there is one repetition by definition. The spread of half a repetition there is a choice of
-#: this project, to allow for form on the day.
+#: Repetitions to failure (nuzzo-2024, read second-hand; counted from 60 to 90 %). Each row: %1RM, mean,
+#: spread between lifters (one SD). At 100 % there is one repetition by definition. Two things are choices of
+#: this project: the straight line from 90 to 100 % (at 95 % it gives three repetitions, the handbook two),
+#: and half a repetition of spread at 100 %, to allow for form on the day.
 MAIN: tuple[tuple[float, float, float], ...] = (
     (60, 19.53, 4.37),
     (65, 17.11, 3.80),
@@ -28,6 +29,7 @@ MAIN: tuple[tuple[float, float, float], ...] = (
 )
 
 #: The curves of single lifts (nuzzo-2024, read second-hand). Each row: %1RM, mean. The spread is MAIN's.
+#: The last load counted is 80 % for the bench press and 90 % for the leg press; above it runs the same line.
 LIFTS: dict[str, tuple[tuple[float, float], ...]] = {
     "bench press": ((70, 14.1), (80, 8.82), (100, 1.0)),
     "leg press": ((70, 19.0), (80, 13.05), (90, 8.69), (100, 1.0)),

@@ -1,8 +1,8 @@
 """How long a session takes: work, rest, changing over, warm-up sets and preparation.
 
-The core is the sum printed in trials: sets x repetitions x tempo, plus (sets - 1) x rest (loadit-2020). Added
-to it is the time to change over to the next exercise, for warm-up sets and for preparation. Every time is a
-range, because lifters differ and coaches leave things open.
+The core is the sum printed in one protocol: sets x repetitions x tempo, plus (sets - 1) x rest (loadit).
+Added to it is the time to change over to the next exercise, for warm-up sets and for preparation. Every time
+is a range, because lifters differ and coaches leave things open.
 """
 
 from __future__ import annotations

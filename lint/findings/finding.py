@@ -10,7 +10,22 @@ if TYPE_CHECKING:
 
     Severity = Literal["error", "warning", "note"]
 
-    Confidence = Literal["trial", "guideline", "anatomy", "convention", "common practice", "fact"]
+    Confidence = Literal[
+        "meta-analysis",
+        "growth trial",
+        "training trial",
+        "acute study",
+        "EMG study",
+        "biomechanics study",
+        "cohort study",
+        "survey",
+        "guideline",
+        "anatomy",
+        "model",
+        "convention",
+        "common practice",
+        "fact",
+    ]
 
 SEVERITIES: tuple[Severity, ...] = ("note", "warning", "error")
 """From the least to the most serious."""

@@ -6,6 +6,7 @@ import json
 
 from ..body import catalogue
 from ..engine.rule_page import Page
+from .rules_text import ground_of
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -45,7 +46,7 @@ def _rule(rule: Rule) -> dict[str, object]:
                 "name": option.name,
                 "default": option.default,
                 "unit": option.unit,
-                "ground": option.ground,
+                "ground": ground_of(option),
                 "by": [{"where": wanted, "default": value} for wanted, value in option.by],
             }
             for option in rule.options

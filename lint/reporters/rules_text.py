@@ -23,6 +23,9 @@ GRADES = {
 }
 """How sure the figures of a source are, by its grade."""
 
+HABITS = ("common practice", "convention")
+"""Grounds of limits that are a whole ground by themselves, without a source."""
+
 LOOKS_AT = {
     "athlete": "an athlete with all of their programmes",
     "programme": "a whole programme",
@@ -90,12 +93,23 @@ def _cited(source: Source) -> str:
     return f"{source.reference} ({source.id}; {source.kind}, {GRADES[source.grade]})"
 
 
+def ground_of(option: Option) -> str:
+    """What the default of a limit rests on: for a source its short reference and kind, never its bare id."""
+    if option.ground in HABITS:
+        return f"{option.ground}, no source"
+    if option.ground not in catalogue.source_ids():
+        return option.ground
+    source = catalogue.source(option.ground)
+    return source.short if source.kind == "common practice" else f"{source.short}; {source.kind}"
+
+
 def _limit(option: Option) -> str:
     by = "; ".join(
         f"{shown(value)} where {', '.join(f'{what} is {word}' for what, word in wanted.items())}"
         for wanted, value in option.by
     )
-    return f"{option.name}: {shown(option.default)} {option.unit} ({option.ground}){'; ' + by if by else ''}"
+    default = f"{option.name}: {shown(option.default)} {option.unit} ({ground_of(option)})"
+    return f"{default}; {by}" if by else default
 
 
 def _moved(rule: Rule) -> str:

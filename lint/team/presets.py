@@ -1,8 +1,10 @@
 """Dated sets of defaults, so that a new version of spotline changes nothing for a team that names one.
 
-A preset holds, by rule and option, the defaults in which it differs from those that the rules declare today.
-Once shipped, a preset never changes (a test keeps its defaults): when the default of an option moves, the
-old value is added to every preset there is, and a new, dated preset starts empty.
+A preset freezes limits, the way of counting among them, and which rules run, never mistakes: what was wrong
+is mended under every preset. It holds, by rule and option, the defaults in which it differs from those that
+the rules declare today. Once shipped, a preset never changes (a test keeps its defaults and its rules): when
+the default of an option moves, the old value is added to every preset there is, and a new, dated preset
+starts empty; a new rule is named with the preset that it comes with.
 """
 
 from __future__ import annotations
@@ -11,5 +13,13 @@ TYPE_CHECKING = False
 if TYPE_CHECKING:
     from ..engine.limits import Default
 
-PRESETS: dict[str, dict[str, dict[str, Default]]] = {"2026-11": {}}
+PRESETS: dict[str, dict[str, dict[str, Default]]] = {"2026-11": {}, "2026-12": {}}
 """By date; the last one is what holds where a team names none."""
+
+NEW_RULES: dict[str, tuple[str, ...]] = {"2026-12": ()}
+"""The rules that came with a preset: under an earlier one they are off until a team asks for them."""
+
+
+def rules_after(preset: str) -> tuple[str, ...]:
+    """The rules that came with later presets than one."""
+    return tuple(rule for later, rules in NEW_RULES.items() if later > preset for rule in rules)

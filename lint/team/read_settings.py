@@ -13,7 +13,7 @@ from ..model.check import checked
 from ..syntax.tree import Mapping, Scalar, Sequence
 from ..text.repository import is_inside, kind_of
 from ..wording.words import did_you_mean, near_names, plain
-from .presets import PRESETS
+from .presets import PRESETS, rules_after
 from .settings import LIMIT_OPTION, LIMIT_RULE, Choices, Team
 
 TYPE_CHECKING = False
@@ -74,7 +74,9 @@ class _SettingsReader:
 
     def read(self, team: Team, root: Mapping) -> None:
         team.choices = self.choices(root)
-        team.choices.preset = _preset(root)
+        preset = root.entries.get("preset")
+        if preset is not None:
+            _start_from(team.choices, str(preset.value.plain))
         for pattern, entry in _entries(root, "folders"):
             if isinstance(entry.value, Mapping):
                 team.folders.append((pattern, self.choices(entry.value)))
@@ -204,10 +206,11 @@ class _SettingsReader:
         return any(node.start <= start < node.end for start in wrong)
 
 
-def _preset(root: Mapping) -> dict[str, dict[str, Default]]:
-    """The defaults of the preset that the team names."""
-    named = root.entries.get("preset")
-    return PRESETS.get(str(named.value.plain), {}) if named is not None else {}
+def _start_from(choices: Choices, preset: str) -> None:
+    """Puts the limits of a preset under the team's own, and leaves out the rules that are newer than it."""
+    choices.preset = PRESETS.get(preset, {})
+    for rule in rules_after(preset):
+        choices.switched.setdefault(rule, False)
 
 
 def _resources(root: Mapping, known: Known) -> TeamResources:

@@ -215,7 +215,7 @@ def test_pairs_hold_known_actions_and_patterns():
 
 def test_sources():
     kubo = catalogue.source("kubo-2019")
-    assert (kubo.kind, kubo.grade) == ("trial", "V")
+    assert (kubo.kind, kubo.grade) == ("growth trial", "V")
     assert "Eur J Appl Physiol" in kubo.reference
     with pytest.raises(KeyError):
         catalogue.source("nobody-1900")

@@ -9,8 +9,10 @@ from jsonschema import Draft202012Validator
 
 from spotline import schema as schemas
 from spotline.lint.cli.main import main
+from spotline.lint.engine.limits import Option
 from spotline.lint.engine.registry import all_rules
 from spotline.lint.engine.rule_page import Page
+from spotline.lint.reporters.rules_text import ground_of
 
 RULES = all_rules()
 
@@ -48,13 +50,27 @@ def test_a_page_holds_all_there_is(said, rule) -> None:  # type: ignore[no-untyp
         assert id in words
     for option in rule.options:
         assert f"{option.name}: " in words
-        assert option.ground in words
+        assert ground_of(option) in words
     assert page.flags.splitlines()[0] in out
     for name, text in page.beside.items():
         assert f"# {name}\n" in out
         assert text.splitlines()[0] in out
     assert f"# spotline: waive {rule.name} until 2027-03-01 because" in words
     assert ("off until a team asks for it" in words) is rule.off
+
+
+@pytest.mark.parametrize(
+    ("ground", "words"),
+    [
+        ("pelland-2026-min", "Pelland and others 2026, Sports Med 56(2):481-505; meta-analysis"),
+        ("cp-cap", "common practice, no source"),
+        ("common practice", "common practice, no source"),
+        ("convention", "convention, no source"),
+        ("common practice: compounds feed them all", "common practice: compounds feed them all"),
+    ],
+)
+def test_the_ground_of_a_limit_is_spelled_out(ground: str, words: str) -> None:
+    assert ground_of(Option("most", 3, "sets", ground)) == words
 
 
 def test_several_pages_at_once(said) -> None:  # type: ignore[no-untyped-def]
@@ -74,7 +90,7 @@ def test_json_holds_every_rule_and_fits_its_schema(said) -> None:  # type: ignor
         "name": "most",
         "default": 20,
         "unit": "sets a week for a muscle group",
-        "ground": "cp-cap",
+        "ground": "common practice, no source",
         "by": [],
     }
 

@@ -41,7 +41,7 @@ class TestKneeFlexionMissing:
         (finding,) = findings(
             week({"monday Lower": ["back squat, sets: 3", "stiff-leg deadlift, sets: 4"]}), self.RULE
         )
-        assert (finding.severity, finding.confidence) == ("warning", "trial")
+        assert (finding.severity, finding.confidence) == ("warning", "anatomy")
         assert finding.place.excerpt == "stiff-leg deadlift"
         assert finding.where == "Lower, stiff-leg deadlift"
         assert (
@@ -194,7 +194,7 @@ class TestHipHingeMissing:
             "goal: strength",
         )
         (finding,) = findings(text, self.RULE)
-        assert (finding.severity, finding.confidence) == ("warning", "trial")
+        assert (finding.severity, finding.confidence) == ("warning", "growth trial")
         assert finding.place.excerpt == "seated leg curl"  # where the hamstrings work already
         assert finding.where == "Lower, seated leg curl"
         assert finding.counted == "7 sets for the legs; none extends the hip with a nearly straight knee."
@@ -437,7 +437,7 @@ class TestStraightKneeCalfMissing:
             "priority: [calves]",
         )
         (finding,) = findings(text, self.RULE)
-        assert (finding.severity, finding.confidence) == ("warning", "trial")
+        assert (finding.severity, finding.confidence) == ("warning", "growth trial")
         assert (finding.place.line, finding.place.excerpt) == (8, "seated calf raise")
         assert finding.where == "Lower, seated calf raise"
         assert finding.counted == (
@@ -704,7 +704,7 @@ class TestFinerPointsMissing:
             self.SIZE,
         )
         (finding,) = findings(text, self.RULE)
-        assert (finding.severity, finding.confidence) == ("note", "trial")
+        assert (finding.severity, finding.confidence) == ("note", "growth trial")
         assert (finding.place.excerpt, finding.where) == ("lying leg curl", "Lower, lying leg curl")
         assert finding.counted == (
             "up to 6 sets a week for the hamstrings, none at long length; 4 sets a week for the quadriceps, none"
@@ -1220,10 +1220,10 @@ class TestNordicsTooRare:
     def test_the_words(self, findings: Findings, week: Text) -> None:
         text = week({"monday Gym": [SQUAT, "Nordic curl, sets: {1: 2, 2-4: 0, 5: 3, 6-8: 0}"]}, "weeks: 8")
         (finding,) = findings(text, self.RULE)
-        assert (finding.severity, finding.confidence) == ("note", "trial")
+        assert (finding.severity, finding.confidence) == ("note", "meta-analysis")
         assert (finding.place.excerpt, finding.where) == ("Nordic curl", "Gym, Nordic curl")
         assert finding.counted == "2 sessions with Nordic curls in 8 weeks."
-        assert finding.wanted == "at least one in 3 weeks; rarer ones showed no benefit"
+        assert finding.wanted == "at least one in 3 weeks; a benefit showed with more"
         assert finding.change == (
             "Put a set or two into every week or two, or give their place to another leg curl."
         )

@@ -197,7 +197,7 @@ class TestWeeklySetsUnderFloor:
         (finding,) = findings(
             week({"monday Arms": ["barbell curl, sets: 3"]}, self.HEAD + "priority: [biceps]"), self.RULE
         )
-        assert (finding.severity, finding.confidence) == ("warning", "trial")
+        assert (finding.severity, finding.confidence) == ("warning", "meta-analysis")
         assert (finding.place.excerpt, finding.where) == ("barbell curl", "Arms, barbell curl")
         assert finding.counted == "3 sets a week for the biceps, counting half where it helps."
         assert finding.wanted == "at least 4, the least that trials can measure (no biological minimum)"
@@ -502,10 +502,10 @@ class TestExerciseSetsHigh:
             }
         )
         (finding,) = findings(text, self.RULE)
-        assert (finding.severity, finding.confidence) == ("warning", "trial")
+        assert (finding.severity, finding.confidence) == ("warning", "growth trial")
         assert (finding.place.line, finding.where) == (8, "Push, Bench Press")
         assert finding.counted == "up to 10 hard sets of bench press in one session."
-        assert finding.wanted == "6 or fewer; in trials more brought nothing further"
+        assert finding.wanted == "6 or fewer; small trials found no more gain beyond"
         assert finding.change == "Take 4 sets off, or use another exercise or day."
         assert [one.words for one in finding.related] == [
             "Push, bench press: 5 sets",
@@ -710,7 +710,7 @@ class TestSessionTooLong:
         lines = [f"{self.LINE}, warm-up sets: 2", self.LINE]
         (finding,) = findings(week({"monday Lower": lines}, self.has(40)), self.RULE)
         # 2 x 25 min, 2 warm-up sets and one change-over of at least 1 min each
-        assert (finding.severity, finding.confidence) == ("warning", "trial")
+        assert (finding.severity, finding.confidence) == ("warning", "common practice")
         assert (finding.place.excerpt, finding.where) == ("Lower", "Lower")
         assert finding.counted == (
             "Lower takes 53 min at the least: 10 min of work, 40 min of rest and 3 min around it."
@@ -812,7 +812,7 @@ class TestLiftSetsUnderFloor:
             self.HEAD,
         )
         (finding,) = findings(text, self.RULE)
-        assert (finding.severity, finding.confidence) == ("note", "trial")
+        assert (finding.severity, finding.confidence) == ("note", "meta-analysis")
         assert (finding.place.excerpt, finding.where) == ("rack pull", "Pull, rack pull")
         assert finding.counted == "2-3 hard sets of deadlift and its close variants in 4 weeks, 0.5 a week."
         assert finding.wanted == "1 a week, the least that trials can measure (no biological minimum)"

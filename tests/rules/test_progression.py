@@ -271,7 +271,7 @@ class TestSetsStepLarge:
     def test_the_words(self, findings: Findings, week: Text) -> None:
         lines = ["bench press, sets: 4", "dumbbell fly, sets: {1-2: 4, 3-4: 12}"]
         (finding,) = findings(week({"monday Push": lines}, "weeks: 4"), self.RULE)
-        assert (finding.severity, finding.confidence) == ("note", "trial")
+        assert (finding.severity, finding.confidence) == ("note", "growth trial")
         assert (finding.place.excerpt, finding.where) == ("12", "Push, dumbbell fly")
         assert finding.counted == "Weekly sets rise at once: chest from 8 to 16."
         assert finding.wanted == "at most 6 more than in the fullest of the 4 weeks before"
@@ -778,7 +778,7 @@ class TestDeloadWithoutCut:
     def test_the_words(self, findings: Findings) -> None:
         text = self.text("5, reps: 5, load: 100 kg, rir: 2", "5, reps: 5, load: 95 kg, rir: 3")
         (finding,) = findings(text, self.RULE)
-        assert (finding.severity, finding.confidence) == ("note", "trial")
+        assert (finding.severity, finding.confidence) == ("note", "survey")
         assert (finding.place.excerpt, finding.where) == ("Recover", "Recover")
         assert (
             finding.counted
@@ -913,7 +913,7 @@ class TestReturnWeekNotLighter:
     def test_the_words(self, findings: Findings, week: Text) -> None:
         line = "back squat, sets: {1-2: 10, 3: 11}, reps: 8, load: 60 kg, rir: 3"
         (finding,) = self.said(findings, week, line)
-        assert (finding.severity, finding.confidence) == ("note", "guideline")
+        assert (finding.severity, finding.confidence) == ("note", "common practice")
         assert (finding.place.excerpt, finding.where) == ("10", "first week back")
         assert (
             finding.counted
@@ -1137,7 +1137,7 @@ class TestTaperMissing:
 
     def test_the_words(self, findings: Findings, week: Text) -> None:
         (finding,) = self.said(findings, week, "{1-2: 4, 3-4: 5, 5: 6}")
-        assert (finding.severity, finding.confidence) == ("note", "trial")
+        assert (finding.severity, finding.confidence) == ("note", "survey")
         assert (finding.place.excerpt, finding.where) == ("strength test", "strength test")
         assert (
             finding.counted

@@ -164,7 +164,7 @@ class TestRirRpeContradict:
         (finding,) = findings(
             week({"monday Push": ["bench press, sets: 3, reps: 5, rir: 2, rpe: 10"]}), self.RULE
         )
-        assert (finding.severity, finding.confidence) == ("error", "trial")
+        assert (finding.severity, finding.confidence) == ("error", "model")
         assert (finding.place.excerpt, finding.where) == ("10", "Push, bench press")
         assert finding.counted == "RPE 10 leaves no repetition; the same line says RIR 2."
         assert finding.change == "Write RPE 8 or RIR 0, whichever you mean, or state only one of them."
@@ -519,7 +519,7 @@ class TestReserveHardToJudge:
             "leg press, sets: 2, rir: 6",
         ]
         (finding,) = findings(week({"Gym": lines}), self.RULE)
-        assert (finding.severity, finding.confidence) == ("note", "trial")
+        assert (finding.severity, finding.confidence) == ("note", "acute study")
         assert (finding.place.excerpt, finding.where) == ("7-8", "Gym, bench press")
         assert finding.counted == "RIR 7-8 and no load by which to set it: bench press and leg press."
         assert finding.wanted == "a load, or at most 5 repetitions in reserve"

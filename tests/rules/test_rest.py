@@ -177,7 +177,7 @@ class TestRestTooShortSize:
             finding.counted
             == "Short rest between sets of big lifts: bench press 45 s and lat pulldown 20-30 s."
         )
-        assert finding.wanted == "60 s or more (common practice; trials find no clear effect)"
+        assert finding.wanted == "60 s or more (common practice; reviews find no clear effect)"
         assert finding.change == "Rest a little longer, or keep it where time is short and the sets hold up."
         assert [(related.place.excerpt, related.words) for related in finding.related] == [
             ("20-30 s", "Gym, lat pulldown")
@@ -346,7 +346,7 @@ class TestSupersetShares:
         (finding,) = findings(
             paired("leg press, sets: 3, reps: 10", "leg extension, sets: 3, reps: 12"), self.RULE
         )
-        assert (finding.severity, finding.confidence) == ("note", "trial")
+        assert (finding.severity, finding.confidence) == ("note", "meta-analysis")
         assert (finding.place.excerpt, finding.where) == ("leg extension", "Gym, leg extension")
         assert finding.counted == "leg press and leg extension both train the quadriceps directly."
         assert (

@@ -489,7 +489,7 @@ class TestFrequencyLow:
 
     def test_the_words(self, findings: Findings, week: Text) -> None:
         (finding,) = findings(week({"monday Lower": ["plank, sets: 1", self.SQUAT]}, self.HEAD), self.RULE)
-        assert (finding.severity, finding.confidence) == ("note", "trial")
+        assert (finding.severity, finding.confidence) == ("note", "meta-analysis")
         assert (finding.place.excerpt, finding.where) == ("back squat", "Lower, back squat")
         assert finding.counted == "back squat is trained on 1 day a week (Monday)."
         assert finding.wanted == "at least 2 days a week for a priority where the goal is strength"
@@ -871,7 +871,7 @@ class TestPriorityLate:
 
     def test_the_words(self, findings: Findings, week: Text) -> None:
         (finding,) = findings(week({"monday Upper": self.lines(2, 1)}, self.HEAD), self.RULE)
-        assert (finding.severity, finding.confidence) == ("note", "trial")
+        assert (finding.severity, finding.confidence) == ("note", "training trial")
         assert (finding.place.excerpt, finding.where) == ("bench press", "Upper, bench press")
         assert finding.counted == "Upper comes to bench press with exercise 3 of 4."
         assert finding.wanted == "a priority in the first third of a session, where the goal is strength"

@@ -684,7 +684,7 @@ class TestSessionEmpty:
             "weeks: 4",
         )
         (finding,) = findings(text, self.RULE)
-        assert (finding.severity, finding.confidence) == ("warning", "fact")
+        assert (finding.severity, finding.confidence) == ("warning", "common practice")
         assert (finding.place.excerpt, finding.where, finding.weeks) == ("A", "A", (4,))
         assert finding.counted == "A has no work set left."
         assert finding.wanted == "at least one work set"

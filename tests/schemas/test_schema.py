@@ -336,7 +336,7 @@ PROPERTIES = {
     ),
     ("rules", "source"): (
         {"id": "cp-cap", "reference": "practice", "kind": "convention", "grade": "M"},
-        {"id": TEXT, "reference": TEXT, "kind": ("trial", "hearsay"), "grade": ("V2", "A")},
+        {"id": TEXT, "reference": TEXT, "kind": ("growth trial", "trial"), "grade": ("V2", "A")},
     ),
     ("rules", "limit"): (
         {"name": "most", "default": 20, "unit": "sets", "ground": "cp-cap", "by": []},

@@ -5,6 +5,7 @@ from __future__ import annotations
 from ...body import catalogue
 from ...counting.credits import INDIRECT_WEIGHT
 from ...findings.finding import SEVERITIES
+from ...reporters.rules_text import ground_of
 from ...team.read_settings import COUNT_OPTION, shown
 from ...wording.words import plain
 from .candidates import Candidate
@@ -87,4 +88,4 @@ def _rule(rule: Rule, detail: str) -> Candidate:
 
 
 def _ground(option: Option) -> str:
-    return f"Default: {shown(option.default)} ({option.ground})."
+    return f"Default: {shown(option.default)} ({ground_of(option)})."

@@ -6,7 +6,7 @@ from ...body import catalogue
 from ...engine.limits import PRESET, TEAM
 from ...engine.registry import all_rules
 from ...engine.rule_page import Page
-from ...reporters.rules_text import GRADES, LOOKS_AT
+from ...reporters.rules_text import GRADES, LOOKS_AT, ground_of
 from ...team.read_settings import shown
 from ...wording.words import listed, near_names
 from .markdown import bullets, md, paragraphs
@@ -88,7 +88,7 @@ def limit(option: Option, rule: Rule, team: Team) -> str:
         if option.name in own:
             value = md(shown(own[option.name]))
             return f"{option.name}: **{value}** {option.unit} ({owner}; {default} otherwise)"
-    return f"{option.name}: **{default}** {option.unit} ({option.ground}){''.join(_special_values(option))}"
+    return f"{option.name}: **{default}** {option.unit} ({md(ground_of(option))}){''.join(_special_values(option))}"
 
 
 def _special_values(option: Option) -> Iterator[str]:
