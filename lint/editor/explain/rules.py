@@ -88,7 +88,8 @@ def limit(option: Option, rule: Rule, team: Team) -> str:
         if option.name in own:
             value = md(shown(own[option.name]))
             return f"{option.name}: **{value}** {option.unit} ({owner}; {default} otherwise)"
-    return f"{option.name}: **{default}** {option.unit} ({md(ground_of(option))}){''.join(_special_values(option))}"
+    otherwise = "".join(_special_values(option))
+    return f"{option.name}: **{default}** {option.unit} ({md(ground_of(option))}){otherwise}"
 
 
 def _special_values(option: Option) -> Iterator[str]:
