@@ -133,7 +133,7 @@ def test_words_reached_by_an_alias_are_underlined_where_they_stand(said: Said) -
 def test_the_ground_is_named_where_it_is_more_than_a_fact(said: Said) -> None:
     found = said(PLAN)
     assert "Ground: " not in only(found, "exercise-unknown").message
-    assert " Ground: trial (" in only(found, "exercise-sets-high").message
+    assert " Ground: growth trial (" in only(found, "exercise-sets-high").message
 
 
 def test_what_can_go_is_faded(said: Said) -> None:

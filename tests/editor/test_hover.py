@@ -502,7 +502,7 @@ def test_a_rule_that_is_waived(opened: Open) -> None:
         "**exercise-sets-high** (warning, dose)\n\nMany hard sets of one exercise in one session."
     )
     assert "**Why:** Two meta-analyses, read second-hand," in found.markdown
-    assert "(krieger-2010; trial, figures read in a secondary copy)" in found.markdown
+    assert "(krieger-2010; meta-analysis, figures read in a secondary copy)" in found.markdown
     assert "- most: **6** hard sets of one exercise in a session" in found.markdown
     assert said(snapshot, "weekly-sets-over-limit").startswith("**weekly-sets-over-limit** (warning, dose)")
     assert said(snapshot, "exercise-sets-hig because").startswith(

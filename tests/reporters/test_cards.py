@@ -46,9 +46,9 @@ def test_the_whole_card() -> None:
 
 
 def test_sources_are_named_and_common_practice_is_none() -> None:
-    one = finding(sources=("zourdos-2016", "cp-cap"), confidence="trial")
+    one = finding(sources=("zourdos-2016", "cp-cap"), confidence="model")
     (ground,) = [line for line in card_lines(one, width=110) if "Ground" in line]
-    assert ground.strip().startswith("Ground: trial (Zourdos and others 2016")
+    assert ground.strip().startswith("Ground: model (Zourdos and others 2016")
     assert "common practice" not in ground
 
 

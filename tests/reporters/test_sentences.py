@@ -71,7 +71,7 @@ def test_a_sentence(wanted: str, change: str, words: str) -> None:
 
 def test_a_reference_is_named_once_as_ground() -> None:
     sources = ("pelland-2026-min", "pelland-2026-frac", "kubo-2019")
-    words = ground(finding(confidence="trial", sources=sources))
+    words = ground(finding(confidence="model", sources=sources))
     assert words.count("Pelland and others 2026") == 1
     assert "Kubo and others 2019" in words
 
