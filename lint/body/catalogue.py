@@ -99,16 +99,16 @@ class Exercise:
         return alike and self.implement == other.implement
 
     def length_is_sure(self, muscle: str) -> bool:
-        """Whether the length class stands clear of its limits by more than two models differ."""
+        """Whether the length class stands clear of its limits by more than models of the muscle differ."""
         from .mechanics import length_class
 
-        return length_class(self.positions[muscle])[1]
+        return length_class(self.positions[muscle], anatomy().band(muscle))[1]
 
     def profile(self) -> Profile:
         """The derivation behind ``direct`` and ``indirect``, with the reason for each muscle."""
         from .derive import derive
 
-        return derive(anatomy(), self.actions, self.assists, self.path, self.kind, self.stated)
+        return derive(anatomy(), self.actions, self.assists, self.path, self.kind, self.pattern, self.stated)
 
     def __repr__(self) -> str:
         return f"<{self.name}>"

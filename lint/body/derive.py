@@ -9,6 +9,11 @@ for an action that it has. Where its length curve covers the action, it must sho
   none where the muscle's other end is stretched by 1 cm or more, as that of the hamstrings in a squat;
 - less than that, or stretched: none.
 
+What a muscle is to an action may hold for some movement patterns alone: trials of growth found that squats do
+nothing for the hamstrings. A muscle that the lift stretches is told so all the same. Where two joints pull at
+a muscle both ways, models differ by more than any limit (mechanics.Curve.in_doubt): the credit is then what
+the curve gives, or what is stated, with that doubt beside it.
+
 Isometric work, and actions that no joint angle of the path shows, go by the action table alone. A credit
 stated by hand, with its reason, stands above all of these.
 """
@@ -34,13 +39,23 @@ class Credit:
     """What one muscle gets from a lift: ``credit`` direct, indirect or none, and why.
 
     ``net`` is the length change over the lift and ``position`` the mean place in the muscle's own range (0 to
-    1); both None where no curve reaches. ``derived`` is the credit before anything stated by hand.
+    1); both None where no curve reaches. ``derived`` is the credit before anything stated by hand. ``doubt``
+    says in words why models cannot decide it, "" where they can; ``sources`` are ids of what it rests on
+    beside anatomy and the curves.
     """
 
-    __slots__ = ("because", "credit", "derived", "muscle", "net", "position")
+    __slots__ = ("because", "credit", "derived", "doubt", "muscle", "net", "position", "sources")
 
     def __init__(
-        self, muscle: str, credit: str, because: str, net: float | None = None, position: float | None = None
+        self,
+        muscle: str,
+        credit: str,
+        because: str,
+        net: float | None = None,
+        position: float | None = None,
+        *,
+        doubt: str = "",
+        sources: tuple[str, ...] = (),
     ) -> None:
         self.muscle = muscle
         self.credit = credit
@@ -48,6 +63,8 @@ class Credit:
         self.because = because
         self.net = net
         self.position = position
+        self.doubt = doubt
+        self.sources = sources
 
 
 class Profile:
@@ -79,16 +96,17 @@ def derive(
     assists: Sequence[str] = (),
     path: Path | None = None,
     kind: str = "dynamic",
+    pattern: str = "",
     stated: Mapping[str, tuple[str, str]] | None = None,
 ) -> Profile:
     """The profile of a lift.
 
     ``actions`` and ``assists`` are joint actions, main and assisting; ``path`` is a full path (see
-    mechanics.full_path) or None; ``stated`` is {muscle or group: (credit, reason)}.
-    Raises KeyError for an unknown action, and ValueError, in plain words, for an unknown muscle or credit for
-    a muscle that has none of the actions.
+    mechanics.full_path) or None; ``pattern`` the movement pattern ("" if none); ``stated`` is {muscle or
+    group: (credit, reason)}. Raises KeyError for an unknown action, and ValueError, in plain words, for an
+    unknown muscle or credit for a muscle that has none of the actions.
     """
-    lift = _LiftPath(anatomy, path or {}, kind)
+    lift = _LiftPath(anatomy, path or {}, kind, pattern)
     credits: dict[str, Credit] = {}
     for main, names in ((True, actions), (False, assists)):
         for action in names:
@@ -117,10 +135,11 @@ def _members(anatomy: Anatomy, name: str, credit: str, loaded: set[str]) -> list
 class _LiftPath:
     """A lift's path, with each length curve measured on it once."""
 
-    def __init__(self, anatomy: Anatomy, path: Path, kind: str) -> None:
+    def __init__(self, anatomy: Anatomy, path: Path, kind: str, pattern: str) -> None:
         self.anatomy = anatomy
         self.path = path
         self.kind = kind
+        self.pattern = pattern
         self.posture = {joint: mean_angle(angles) for joint, angles in path.items()}
         self.measured: dict[str, tuple[float | None, float | None]] = {"": (None, None)}
 
@@ -134,13 +153,14 @@ class _LiftPath:
 
     def credit(self, muscle: Muscle, action: str, main: bool) -> Credit | None:
         """What the muscle gets for one action, None where there is nothing to say."""
-        part = muscle.part(action, self.posture)
+        net, position = self.measure(muscle.mechanics)
+        stretched = net is not None and net >= SHORTENS
+        part = muscle.part(action, self.posture, "" if stretched else self.pattern)
         if part is None:
             return None
-        net, position = self.measure(muscle.mechanics)
         if part.role == "minor":
             words = f"has a part in {action}, not counted: {part.because}"
-            return Credit(muscle.name, NONE, words, None, position)
+            return Credit(muscle.name, NONE, words, None, position, sources=part.sources)
         rank = (2 if part.role == "prime" else 1) - (0 if main else 1)
         if not rank:
             return None
@@ -150,9 +170,10 @@ class _LiftPath:
         turns = self.anatomy.actions[action].turns
         if net is None or turns is None or turns[0] not in self.anatomy.curves[muscle.mechanics].angles:
             words += "; held, not moved" if self.kind == "isometric" else ""
-            return Credit(muscle.name, _CREDIT[rank], words, None, position)
+            return Credit(muscle.name, _CREDIT[rank], words, None, position, sources=part.sources)
         loss, said = self.loss(muscle.mechanics, turns[0], net)
-        return Credit(muscle.name, _CREDIT[max(0, rank - loss)], words + said, net, position)
+        credit, doubt = _CREDIT[max(0, rank - loss)], self.doubt(muscle.mechanics)
+        return Credit(muscle.name, credit, words + said, net, position, doubt=doubt, sources=part.sources)
 
     def loss(self, curve: str, joint: str, net: float) -> tuple[int, str]:
         """How many steps of credit a muscle loses by its change of length, and what is said of that."""
@@ -167,11 +188,18 @@ class _LiftPath:
             return 2, f"{words}, and its other end is stretched"
         return 1, words
 
+    def doubt(self, name: str) -> str:
+        """Why models cannot decide what a curve gives, "" where they can."""
+        curve = self.anatomy.curves[name]
+        if not curve.in_doubt(self.path):
+            return ""
+        return f"{' and '.join(curve.angles)} pull at it both ways, and models differ by {curve.doubt:g} cm"
+
     def stated(self, before: Credit | None, muscle: str, credit: str, because: str) -> Credit:
         """A credit given by hand, which keeps what was derived."""
         position = self.measure(self.anatomy.muscles[muscle].mechanics)[1]
         given = Credit(muscle, credit, because, before.net if before else None, position)
-        given.derived = before.credit if before else NONE
+        given.derived, given.doubt = (before.credit, before.doubt) if before else (NONE, "")
         return given
 
 

@@ -64,7 +64,7 @@ class Worked:
         self.muscle = muscle
         self.credit = credit
         self.place = place
-        self.length, self.sure = length_class(place)
+        self.length, self.sure = length_class(place, catalogue.anatomy().band(muscle))
         self.net = net
 
 
@@ -265,6 +265,12 @@ def _joints(muscle: str) -> int:
 def by_hand(exercise: Exercise, muscle: str) -> bool:
     """Whether the credit of a muscle is stated by hand, for itself or for a group that it belongs to."""
     return any(muscle in catalogue.groups.get(who, (who,)) for who in exercise.stated)
+
+
+def grounds(exercise: Exercise) -> tuple[str, ...]:
+    """Ids of the sources of an exercise: its own, then those of single credits."""
+    credits = exercise.profile().credits.values()
+    return tuple(dict.fromkeys((*exercise.sources, *(one for given in credits for one in given.sources))))
 
 
 def _without(readings: Sequence[QueryPart], vocabulary: Vocabulary) -> Iterator[tuple[str, int]]:
