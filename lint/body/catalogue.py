@@ -12,6 +12,7 @@ from . import built
 from .names import fold
 from .rows import FIELDS, decode, line_of, lines_of
 from .rows import names as names_in
+from .rows import rank as rank_in
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -21,6 +22,9 @@ if TYPE_CHECKING:
     from .derive import Profile
 
 INDIRECT_SET = 0.5
+
+RANKS = ("staple", "usual", "special")
+"""How common an exercise is, the most common first: for the order of what is offered, nothing else."""
 
 #: Groups that coaches speak of, and regions of the body, each with its muscles.
 groups: dict[str, tuple[str, ...]] = built.GROUPS
@@ -39,14 +43,15 @@ class Exercise:
     ``pattern`` is the stated movement pattern ("" if none), ``patterns`` also holds what the joint path
     shows; ``direct`` and ``indirect`` are muscles; ``positions`` {muscle: mean place in its own range, 0 to
     1} for those that have a length curve; ``stated`` {muscle or group: (credit, reason)} as stated by hand;
-    ``hands`` says whether the grip carries the load; ``station`` what it occupies; ``path`` {joint: angles in
-    degrees}. Made from the fields of rows.FIELDS.
+    ``rank`` one of RANKS; ``hands`` says whether the grip carries the load; ``station`` what it occupies;
+    ``path`` {joint: angles in degrees}. Made from the fields of rows.FIELDS.
     """
 
     __slots__ = tuple(FIELDS)
 
     name: str
     aliases: tuple[str, ...]
+    rank: str
     implement: str
     kind: str
     stance: str
@@ -112,6 +117,11 @@ class Exercise:
 
     def __repr__(self) -> str:
         return f"<{self.name}>"
+
+
+def rarity(exercise: Exercise) -> int:
+    """0 for a staple, 1 for a usual exercise, 2 for a special one: sorts the more common first."""
+    return RANKS.index(exercise.rank)
 
 
 class Side:
@@ -199,7 +209,9 @@ def _all() -> tuple[Exercise, ...]:
 
 
 def nearest_exercises(name: str, most: int = 3) -> list[str]:
-    """Names of the exercises nearest to a name that is none, word by word, the nearest first."""
+    """Names of the exercises nearest to a name that is none, word by word, the nearest first; of those as
+    near the more common.
+    """
     return list(_nearest_exercises(name, most))
 
 
@@ -207,8 +219,13 @@ def nearest_exercises(name: str, most: int = 3) -> list[str]:
 def _nearest_exercises(name: str, most: int) -> tuple[str, ...]:
     from .nearest import nearest
 
-    rows = map(names_in, lines_of(built.EXERCISES))
-    return tuple(nearest(name, ((word, row[0]) for row in rows for word in row), most))
+    named: list[tuple[str, str]] = []
+    ranks: dict[str, int] = {}
+    for line in lines_of(built.EXERCISES):
+        own, *aliases = names_in(line)
+        named += ((word, own) for word in (own, *aliases))
+        ranks[own] = RANKS.index(rank_in(line))
+    return tuple(nearest(name, named, most, ranks))
 
 
 def nearest_areas(name: str, most: int = 3) -> list[str]:

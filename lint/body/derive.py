@@ -27,7 +27,7 @@ if TYPE_CHECKING:
     from collections.abc import Mapping, Sequence
 
     from .anatomy import Anatomy, Muscle
-    from .mechanics import Path
+    from .mechanics import Curve, Path
 
 DIRECT, INDIRECT, NONE = "direct", "indirect", "none"
 _CREDIT = (NONE, INDIRECT, DIRECT)
@@ -133,7 +133,7 @@ def _members(anatomy: Anatomy, name: str, credit: str, loaded: set[str]) -> list
 
 
 class _LiftPath:
-    """A lift's path, with each length curve measured on it once."""
+    """A lift's path, with each length curve measured on it, and doubted, once."""
 
     def __init__(self, anatomy: Anatomy, path: Path, kind: str, pattern: str) -> None:
         self.anatomy = anatomy
@@ -142,6 +142,7 @@ class _LiftPath:
         self.pattern = pattern
         self.posture = {joint: mean_angle(angles) for joint, angles in path.items()}
         self.measured: dict[str, tuple[float | None, float | None]] = {"": (None, None)}
+        self.doubts: dict[str, str] = {}
 
     def measure(self, name: str) -> tuple[float | None, float | None]:
         """Net change and mean place of a curve, each None where it does not reach."""
@@ -153,9 +154,10 @@ class _LiftPath:
 
     def credit(self, muscle: Muscle, action: str, main: bool) -> Credit | None:
         """What the muscle gets for one action, None where there is nothing to say."""
-        net, position = self.measure(muscle.mechanics)
-        stretched = net is not None and net >= SHORTENS
-        part = muscle.part(action, self.posture, "" if stretched else self.pattern)
+        part = muscle.part(action, self.posture, self.pattern)
+        net, position = self.measure(muscle.mechanics) if part else (None, None)
+        if part and part.patterns and net is not None and net >= SHORTENS:
+            part = muscle.part(action, self.posture)
         if part is None:
             return None
         if part.role == "minor":
@@ -190,10 +192,10 @@ class _LiftPath:
 
     def doubt(self, name: str) -> str:
         """Why models cannot decide what a curve gives, "" where they can."""
-        curve = self.anatomy.curves[name]
-        if not curve.in_doubt(self.path):
-            return ""
-        return f"{' and '.join(curve.angles)} pull at it both ways, and models differ by {curve.doubt:g} cm"
+        if name not in self.doubts:
+            curve = self.anatomy.curves[name]
+            self.doubts[name] = _doubt(curve) if curve.in_doubt(self.path) else ""
+        return self.doubts[name]
 
     def stated(self, before: Credit | None, muscle: str, credit: str, because: str) -> Credit:
         """A credit given by hand, which keeps what was derived."""
@@ -201,6 +203,10 @@ class _LiftPath:
         given = Credit(muscle, credit, because, before.net if before else None, position)
         given.derived, given.doubt = (before.credit, before.doubt) if before else (NONE, "")
         return given
+
+
+def _doubt(curve: Curve) -> str:
+    return f"{' and '.join(curve.angles)} pull at it both ways, and models differ by {curve.doubt:g} cm"
 
 
 def is_hinge(path: Path) -> bool:

@@ -99,7 +99,7 @@ def alternatives(
     """Names of the catalogue's exercises for the same work that a list of equipment allows, nearest first.
 
     The same patterns, the same kind and main joint actions, and no harder than it is; of those, first its own
-    easier and harder forms, then the ones that train most of the same muscles.
+    easier and harder forms, then the ones that train most of the same muscles, then the more common.
     """
     levels = ("novice", "intermediate", "advanced")
     rank = levels.index(exercise.level)
@@ -120,6 +120,7 @@ def alternatives(
             other.name not in forms,
             _unlike(exercise, other),
             other.capacity != exercise.capacity,
+            catalogue.rarity(other),
             len(other.name),
             other.name,
         )

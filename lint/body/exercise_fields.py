@@ -29,6 +29,7 @@ DEFAULTS: dict[str, Any] = {
     "pattern": "",
     "axial": "none",
     "level": "novice",
+    "rank": "usual",
     "capacity": "heavy",
     "hands": False,
 }

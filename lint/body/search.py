@@ -185,16 +185,18 @@ class _Wanted:
 
     def matches(self, exact: Exercise | None = None) -> list[Match]:
         """The exercises that fit, best first: the one asked for by name, then direct before indirect, a sure
-        length before one that may be another, words of the name before those of an alias, then by name.
+        length before one that may be another, words of the name before those of an alias, then the more
+        common, then by name.
         """
-        found: list[tuple[tuple[bool, bool, bool, bool, str], Match]] = []
+        found: list[tuple[tuple[bool, bool, bool, bool, int, str], Match]] = []
         for row, exercise in enumerate(self.known.exercises()):
             fit = self._fit(row, exercise)
             if fit is not None:
                 role, muscles = fit
                 sure = not self.lengths or any(map(exercise.length_is_sure, muscles))
                 by_alias = any(rows.get(row) is False for rows in self.named.values())
-                order = (exercise is not exact, role in _LESS, not sure, by_alias, exercise.name.lower())
+                less = (exercise is not exact, role in _LESS, not sure, by_alias)
+                order = (*less, catalogue.rarity(exercise), exercise.name.lower())
                 found.append((order, Match(exercise, exercise is exact, role, muscles, sure)))
         return [match for _, match in sorted(found, key=lambda one: one[0])]
 

@@ -214,9 +214,12 @@ def test_an_area_and_a_stance() -> None:
     assert "seated calf raise" not in found("calf standing")
 
 
-def test_direct_stands_before_indirect_and_names_in_order() -> None:
+def test_direct_stands_before_indirect_then_the_more_common_and_names_in_order() -> None:
     answer = search.search("triceps")
-    order = [(one.role != "direct", one.exercise.name.lower()) for one in answer.found]
+    order = [
+        (one.role != "direct", catalogue.rarity(one.exercise), one.exercise.name.lower())
+        for one in answer.found
+    ]
     assert order == sorted(order)
     assert {one.role for one in answer.found} == {"direct", "indirect"}
 

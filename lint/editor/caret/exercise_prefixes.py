@@ -47,23 +47,25 @@ class Fit:
 
 
 def fitting(typed: str, known: Known) -> list[Fit]:
-    """The exercises that fit some words, the last of which may be a beginning; best first, then by name.
-
-    Without a word, all of them in their order, a team's own first.
+    """The exercises that fit some words, the last of which may be a beginning; best first, then the more
+    common, then by name. Without a word, all of them, a team's own first, then the more common.
     """
     asked = words(typed)[:MOST_WORDS]
     indexes = [_own(known), _catalogue()] if known.own else [_catalogue()]
     if not asked:
-        return [Fit(one, WORDS) for index in indexes for one in index.exercises]
+        every = (one for index in indexes for one in sorted(index.exercises, key=catalogue.rarity))
+        return [Fit(one, WORDS) for one in every]
     fits = [Fit(index.exercises[row], step) for index in indexes for row, step in index.rows(asked).items()]
     return sorted(fits, key=_order)
 
 
 def _order(fit: Fit) -> tuple[object, ...]:
-    """Best first; of those that fit by what they train, plain lifts that train little else."""
+    """Best first, then the more common; of those that fit by what they train, plain lifts that train little
+    else.
+    """
     one = fit.exercise
     special = (one.kind != "dynamic", len(one.direct)) if fit.step >= MAINLY else ()
-    return (fit.step, *special, len(one.name), one.name)
+    return (fit.step, catalogue.rarity(one), *special, len(one.name), one.name)
 
 
 _fold = cache(fold)
