@@ -211,7 +211,7 @@ class NamesInScope:
     def parts(self) -> Iterator[Offer]:
         """Parts of the body that can be looked for in exercises."""
         for name in dict.fromkeys((*restrictions.PARTS, *_areas())):
-            if restrictions.read(name):
+            if restrictions.read(name).traits:
                 yield Offer(name, "muscle")
 
     def movements(self) -> Iterator[Offer]:
