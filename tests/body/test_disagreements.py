@@ -106,6 +106,20 @@ DISAGREEMENTS = (
         ("muscle-up", "ring muscle-up"),
     ),
     (
+        "none",
+        "indirect",
+        ("iliacus", "psoas major"),
+        "The path shows the leg that pushes; bringing the other one through flexes the hip.",
+        ("sprint", "hill sprint", "stair run", "power skip"),
+    ),
+    (
+        "none",
+        "indirect",
+        ("iliacus", "psoas major"),
+        "The path shows the push-off; drawing the knees up flexes the hip.",
+        ("tuck jump", "burpee"),
+    ),
+    (
         "direct",
         "indirect",
         ("gastrocnemius",),
