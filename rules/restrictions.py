@@ -6,7 +6,7 @@ from ..lint.body import restrictions
 from ..lint.engine.registry import rule
 from ..lint.findings.finding import Related, found
 from ..lint.model.naming import line_name
-from ..lint.wording.words import counted_noun
+from ..lint.wording.words import counted_noun, first_of
 from .shared import also, each_line, named_at, names_of, some_of, with_the
 
 TYPE_CHECKING = False
@@ -14,7 +14,7 @@ if TYPE_CHECKING:
     from collections.abc import Iterator
     from datetime import date
 
-    from ..lint.body.restrictions import Trait
+    from ..lint.body.restrictions import Spared
     from ..lint.counting.ledger import Ledger, Lifter
     from ..lint.counting.set_group import SetGroup
     from ..lint.engine.limits import Limits
@@ -60,15 +60,12 @@ def protected_area_loaded(ledger: Ledger, limits: Limits) -> Iterator[DraftFindi
               - {exercise: incline bench press, sets: 3, reps: 8}
     """
     for restriction in ledger.athlete.protect if ledger.athlete else ():
-        traits, side = (
-            restrictions.read(restriction.subject.words),
-            restrictions.side_of(restriction.subject.words),
-        )
+        spared = restrictions.read(restriction.subject.words, ledger.known)
         loading: list[SetGroup] = []
         weeks = []
         for week in ledger.weeks:
             entries = () if week.rehabilitation else week.entries()
-            held = [entry for _, entry in entries if _loads(entry, traits, side)]
+            held = [entry for _, entry in entries if _loads(entry, spared)]
             if held:
                 loading += held
                 weeks.append(week.number)
@@ -76,11 +73,11 @@ def protected_area_loaded(ledger: Ledger, limits: Limits) -> Iterator[DraftFindi
             yield _loaded(restriction, each_line(loading), tuple(weeks))
 
 
-def _loads(entry: SetGroup, traits: tuple[Trait, ...], side: str) -> bool:
+def _loads(entry: SetGroup, spared: Spared) -> bool:
     """Whether an entry loads what is spared; work of the other side alone does not."""
-    if entry.exercise is None or (side and entry.side and entry.side != side):
+    if entry.exercise is None or (spared.side and entry.side and entry.side != spared.side):
         return False
-    return entry.sets.high > 0 and restrictions.loads(entry.exercise, traits)
+    return entry.sets.high > 0 and restrictions.loads(entry.exercise, spared.traits)
 
 
 def _loaded(restriction: Restriction, loading: list[SetGroup], weeks: tuple[int, ...]) -> DraftFinding:
@@ -112,9 +109,10 @@ def _loaded(restriction: Restriction, loading: list[SetGroup], weeks: tuple[int,
     sources=(),
 )
 def restriction_unclear(lifter: Lifter, limits: Limits) -> Iterator[DraftFinding]:
-    """A restriction in words that name no part of the body and no movement that can be looked for.
+    """A restriction in words, or with a word, that names no part of the body and no movement.
 
-    Reads what the athlete protects; wants a muscle, a joint, a region, an exercise or a movement pattern.
+    Reads what the athlete protects; wants a muscle, a joint, a region, an exercise or a movement pattern, and
+    beside it only words that say how it is loaded. What is understood is looked for all the same.
 
     Flags:
         programme: Press
@@ -128,14 +126,25 @@ def restriction_unclear(lifter: Lifter, limits: Limits) -> Iterator[DraftFinding
     """
     for restriction in lifter.athlete.protect:
         subject = restriction.subject
-        if not restrictions.read(subject.words):
+        spared = restrictions.read(subject.words, lifter.resources.known)
+        if spared.unknown or not spared.traits:
             yield found(
                 subject.place,
-                f"`{subject.words}` names no part of the body or movement that can be looked for.",
+                _not_understood(subject.words, spared),
                 wanted="words such as left shoulder, lower back, overhead pressing, deep knee bend, jumping",
                 change="Write it in such words, and look through the lines yourself until then.",
                 where=f"{lifter.athlete.name}, protect",
             )
+
+
+def _not_understood(words: str, spared: Spared) -> str:
+    """What of a restriction means nothing: all of it, or some words."""
+    part = "part of the body or movement that can be looked for"
+    if not spared.traits:
+        return f"`{words}` names no {part}."
+    name = "names" if len(spared.unknown) == 1 else "name"
+    unknown = first_of([f"`{word}`" for word in spared.unknown])
+    return f"{unknown} in `{words}` {name} no {part}; the other words are looked for."
 
 
 @rule(

@@ -23,20 +23,32 @@ class Action:
 
 
 class MuscleRole:
-    """What a muscle is to one action: role prime, helper or minor, in the postures of ``when``.
+    """What a muscle is to one action: role prime, helper or minor, in lifts of ``patterns`` (all, if none are
+    named) and in the postures of ``when``, {joint: (lowest, highest)} in degrees.
 
-    ``when`` is {joint: (lowest, highest)} in degrees; ``because`` is "" where nothing needs saying.
+    ``because`` is "" where nothing needs saying; ``sources`` are the ids of what it rests on.
     """
 
-    __slots__ = ("because", "role", "when")
+    __slots__ = ("because", "patterns", "role", "sources", "when")
 
-    def __init__(self, role: str, when: Mapping[str, tuple[float, float]], because: str) -> None:
+    def __init__(
+        self,
+        role: str,
+        patterns: tuple[str, ...],
+        when: Mapping[str, tuple[float, float]],
+        because: str,
+        sources: tuple[str, ...],
+    ) -> None:
         self.role = role
+        self.patterns = patterns
         self.when = when
         self.because = because
+        self.sources = sources
 
-    def fits(self, posture: Mapping[str, float]) -> bool:
-        """Whether this line holds in a posture; a joint of which nothing is known fits."""
+    def fits(self, posture: Mapping[str, float], pattern: str) -> bool:
+        """Whether this line holds in a lift; a joint of which nothing is known fits."""
+        if self.patterns and pattern not in self.patterns:
+            return False
         for joint, (low, high) in self.when.items():
             angle = posture.get(joint)
             if angle is not None and not low <= angle <= high:
@@ -67,10 +79,10 @@ class Muscle:
         self.acts = acts
         self.sources = sources
 
-    def part(self, action: str, posture: Mapping[str, float]) -> MuscleRole | None:
-        """What the muscle is to an action in a posture (mean angles, degrees), or None."""
+    def part(self, action: str, posture: Mapping[str, float], pattern: str = "") -> MuscleRole | None:
+        """What the muscle is to an action in a posture (mean angles, degrees) and a pattern, or None."""
         for part in self.acts.get(action, ()):
-            if part.fits(posture):
+            if part.fits(posture, pattern):
                 return part
         return None
 
@@ -94,6 +106,10 @@ class Anatomy:
             for action in muscle.acts:
                 self.movers[action].append(muscle.name)
 
+    def band(self, muscle: str) -> float:
+        """How near to a limit of a length class the place of a muscle may belong to either."""
+        return self.curves[self.muscles[muscle].mechanics].band
+
 
 def anatomy_of(actions: Iterable[Any], muscles: Iterable[Any], curves: Iterable[Any]) -> Anatomy:
     """An Anatomy from plain rows: the arguments of each class in order, tables as tuples of pairs."""
@@ -107,7 +123,10 @@ def anatomy_of(actions: Iterable[Any], muscles: Iterable[Any], curves: Iterable[
                 crosses,
                 mechanics,
                 {
-                    action: tuple(MuscleRole(role, dict(when), why) for role, when, why in parts)
+                    action: tuple(
+                        MuscleRole(role, patterns, dict(when), why, sources)
+                        for role, patterns, when, why, sources in parts
+                    )
                     for action, parts in acts
                 },
                 sources,
@@ -115,7 +134,7 @@ def anatomy_of(actions: Iterable[Any], muscles: Iterable[Any], curves: Iterable[
             for name, region, groups, crosses, mechanics, acts, sources in muscles
         ),
         (
-            Curve(name, source, dict(angles), least, most, dict(trusted))
-            for name, source, angles, least, most, trusted in curves
+            Curve(name, source, dict(angles), least, most, dict(trusted), band, doubt)
+            for name, source, angles, least, most, trusted, band, doubt in curves
         ),
     )

@@ -134,12 +134,23 @@ def _twice(table: list[DataEntry], key: str) -> Iterator[str]:
 def _source_faults(data: Data, known: _KnownNames) -> Iterator[str]:
     for table in data.values():
         for entry in table:
-            for index, id in enumerate(entry.get("sources", ())):
-                if id not in known.sources:
-                    yield entry.fault(f"there is no source {id}", "sources", index)
+            for path, ids in _cited(entry):
+                for index, id in enumerate(ids):
+                    if id not in known.sources:
+                        yield entry.fault(f"there is no source {id}", *path, "sources", index)
     for entry in data["mechanics"]:
         if entry["source"] not in known.sources:
             yield entry.fault(f"there is no source {entry['source']}", "source")
+
+
+def _cited(entry: DataEntry) -> Iterator[tuple[tuple[str | int, ...], list[str]]]:
+    """The sources of an entry, and of the lines on what a muscle does: the keys that lead there, the ids."""
+    yield (), entry.get("sources", [])
+    for action, lines in entry.get("acts", {}).items():
+        for index, line in enumerate(lines if isinstance(lines, list) else [lines]):
+            if isinstance(line, dict):
+                where = ("acts", action, index) if isinstance(lines, list) else ("acts", action)
+                yield where, line.get("sources", [])
 
 
 def _area_faults(data: Data, known: _KnownNames) -> Iterator[str]:

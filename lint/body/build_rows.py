@@ -5,6 +5,7 @@ from __future__ import annotations
 from typing import Any
 
 from .anatomy import anatomy_of
+from .mechanics import BAND
 from .names import fold
 
 TYPE_CHECKING = False
@@ -40,6 +41,8 @@ def curve_rows(data: Data) -> list[Row]:
             e.get("least"),
             e.get("most"),
             _frozen(e.get("trusted", {})),
+            e.get("band", BAND),
+            e.get("doubt", 0.0),
         )
         for e in data["mechanics"]
     ]
@@ -67,8 +70,14 @@ def _listed(parts: Any) -> list[Any]:
 
 def _part_row(part: Any) -> Row:
     if isinstance(part, str):
-        return (part, (), "")
-    return (part["role"], _frozen(part.get("when", {})), part.get("because", ""))
+        part = {"role": part}
+    return (
+        part["role"],
+        tuple(part.get("patterns", ())),
+        _frozen(part.get("when", {})),
+        part.get("because", ""),
+        tuple(part.get("sources", ())),
+    )
 
 
 def _frozen(data: Mapping[str, Sequence[float]]) -> Row:

@@ -12,6 +12,7 @@ from . import built
 from .names import fold
 from .rows import FIELDS, decode, line_of, lines_of
 from .rows import names as names_in
+from .rows import rank as rank_in
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -84,6 +85,9 @@ STANCES = (
 )
 """How the body stands, sits, lies or hangs."""
 
+RANKS = ("staple", "usual", "special")
+"""How common an exercise is, the most common first: for the order of what is offered, nothing else."""
+
 #: Muscle groups that coaches speak of, and regions of the body, each with its muscles.
 groups: dict[str, tuple[str, ...]] = built.GROUPS
 regions: dict[str, tuple[str, ...]] = built.REGIONS
@@ -105,6 +109,7 @@ class Exercise:
     - ``direct``, ``indirect``: the muscles that it trains directly and indirectly.
     - ``stated``: {muscle or group: (credit, reason)}, where the credit is stated by hand.
     - ``positions``: {muscle: mean place in its own range, 0 to 1}, for trained muscles with a length curve.
+    - ``rank``: one of RANKS.
     - ``station``: the equipment that it occupies.
     - ``hands``: whether the grip carries the load.
     """
@@ -113,6 +118,7 @@ class Exercise:
 
     name: str
     aliases: tuple[str, ...]
+    rank: str
     implement: str
     kind: str
     stance: str
@@ -169,16 +175,21 @@ class Exercise:
         """Whether the length class is sure: not so near a limit that another model may give another class."""
         from .mechanics import length_class
 
-        return length_class(self.positions[muscle])[1]
+        return length_class(self.positions[muscle], anatomy().band(muscle))[1]
 
     def profile(self) -> Profile:
         """How ``direct`` and ``indirect`` are derived, with the reason for each muscle."""
         from .derive import derive
 
-        return derive(anatomy(), self.actions, self.assists, self.path, self.kind, self.stated)
+        return derive(anatomy(), self.actions, self.assists, self.path, self.kind, self.pattern, self.stated)
 
     def __repr__(self) -> str:
         return f"<{self.name}>"
+
+
+def rarity(exercise: Exercise) -> int:
+    """0 for a staple, 1 for a usual exercise, 2 for a special one: sorts the more common first."""
+    return RANKS.index(exercise.rank)
 
 
 class Side:
@@ -271,7 +282,9 @@ def _all() -> tuple[Exercise, ...]:
 
 
 def nearest_exercises(name: str, most: int = 3) -> list[str]:
-    """Names of the exercises nearest to an unknown name, compared word by word, nearest first."""
+    """Names of the exercises nearest to a name that is none, word by word, the nearest first; of those as
+    near the more common.
+    """
     return list(_nearest_exercises(name, most))
 
 
@@ -279,8 +292,13 @@ def nearest_exercises(name: str, most: int = 3) -> list[str]:
 def _nearest_exercises(name: str, most: int) -> tuple[str, ...]:
     from .nearest import nearest
 
-    rows = map(names_in, lines_of(built.EXERCISES))
-    return tuple(nearest(name, ((word, row[0]) for row in rows for word in row), most))
+    named: list[tuple[str, str]] = []
+    ranks: dict[str, int] = {}
+    for line in lines_of(built.EXERCISES):
+        own, *aliases = names_in(line)
+        named += ((word, own) for word in (own, *aliases))
+        ranks[own] = RANKS.index(rank_in(line))
+    return tuple(nearest(name, named, most, ranks))
 
 
 def nearest_areas(name: str, most: int = 3) -> list[str]:

@@ -14,6 +14,11 @@ If its length curve covers the action, the muscle must also shorten, by about 1 
   is stretched by 1 cm or more, as that of the hamstrings in a squat;
 - by less, or it is stretched: none.
 
+What a muscle is to an action may hold for some movement patterns alone: trials of growth found that squats do
+nothing for the hamstrings. A muscle that the lift stretches is told so all the same. Where two joints pull at
+a muscle both ways, models differ by more than any limit (mechanics.Curve.in_doubt): the credit is then what
+the curve gives, or what is stated, with that doubt beside it.
+
 Isometric work, and actions that no joint angle of the path shows, are judged by the action table alone. A
 credit stated by hand, with its reason, overrides all of this.
 """
@@ -27,7 +32,7 @@ if TYPE_CHECKING:
     from collections.abc import Mapping, Sequence
 
     from .anatomy import Anatomy, Muscle
-    from .mechanics import Path
+    from .mechanics import Curve, Path
 
 CREDITS = NONE, INDIRECT, DIRECT = "none", "indirect", "direct"
 """What a muscle can get from a lift, from the least to the most."""
@@ -41,13 +46,22 @@ class Credit:
 
     ``net`` is the length change over the lift in cm. ``position`` is the mean place in the muscle's own range
     (0 to 1). Each is None if no length curve gives it. ``derived`` is the credit before any that is stated by
-    hand.
+    hand. ``doubt`` says in words why models cannot decide it, empty if they can.
+    ``sources`` are ids of what it rests on beside anatomy and the curves.
     """
 
-    __slots__ = ("because", "credit", "derived", "muscle", "net", "position")
+    __slots__ = ("because", "credit", "derived", "doubt", "muscle", "net", "position", "sources")
 
     def __init__(
-        self, muscle: str, credit: str, because: str, net: float | None = None, position: float | None = None
+        self,
+        muscle: str,
+        credit: str,
+        because: str,
+        net: float | None = None,
+        position: float | None = None,
+        *,
+        doubt: str = "",
+        sources: tuple[str, ...] = (),
     ) -> None:
         self.muscle = muscle
         self.credit = credit
@@ -55,6 +69,8 @@ class Credit:
         self.because = because
         self.net = net
         self.position = position
+        self.doubt = doubt
+        self.sources = sources
 
 
 class Profile:
@@ -89,16 +105,17 @@ def derive(
     assists: Sequence[str] = (),
     path: Path | None = None,
     kind: str = "dynamic",
+    pattern: str = "",
     stated: Mapping[str, tuple[str, str]] | None = None,
 ) -> Profile:
     """The profile of a lift.
 
     ``actions`` are the main joint actions, ``assists`` the assisting ones. ``path`` is a full path (see
-    mechanics.full_path) or None. ``stated`` is {muscle or group: (credit, reason)}.
-    Raises KeyError for an unknown action. Raises ValueError, in plain words, for an unknown muscle, and for
+    mechanics.full_path) or None. ``pattern`` is the movement pattern, empty if none. ``stated`` is {muscle or
+    group: (credit, reason)}. Raises KeyError for an unknown action. Raises ValueError, in plain words, for an unknown muscle, and for
     credit that is stated for a muscle with none of the actions.
     """
-    lift = _LiftPath(anatomy, path or {}, kind)
+    lift = _LiftPath(anatomy, path or {}, kind, pattern)
     credits: dict[str, Credit] = {}
     for main, names in ((True, actions), (False, assists)):
         for action in names:
@@ -125,14 +142,16 @@ def _members(anatomy: Anatomy, name: str, credit: str, loaded: set[str]) -> list
 
 
 class _LiftPath:
-    """The path of a lift. Each length curve is measured on it once."""
+    """A lift's path, with each length curve measured on it, and doubted, once."""
 
-    def __init__(self, anatomy: Anatomy, path: Path, kind: str) -> None:
+    def __init__(self, anatomy: Anatomy, path: Path, kind: str, pattern: str) -> None:
         self.anatomy = anatomy
         self.path = path
         self.kind = kind
+        self.pattern = pattern
         self.posture = {joint: mean_angle(angles) for joint, angles in path.items()}
         self.measured: dict[str, tuple[float | None, float | None]] = {"": (None, None)}
+        self.doubts: dict[str, str] = {}
 
     def measure(self, name: str) -> tuple[float | None, float | None]:
         """Net length change (cm) and mean place (0 to 1) of a curve on the path; each None if not known."""
@@ -143,14 +162,16 @@ class _LiftPath:
         return self.measured[name]
 
     def credit(self, muscle: Muscle, action: str, main: bool) -> Credit | None:
-        """What the muscle gets for one action; None if there is nothing to say."""
-        part = muscle.part(action, self.posture)
+        """What the muscle gets for one action, None where there is nothing to say."""
+        part = muscle.part(action, self.posture, self.pattern)
+        net, position = self.measure(muscle.mechanics) if part else (None, None)
+        if part and part.patterns and net is not None and net >= SHORTENS:
+            part = muscle.part(action, self.posture)
         if part is None:
             return None
-        net, position = self.measure(muscle.mechanics)
         if part.role == "minor":
             words = f"has a part in {action}, not counted: {part.because}"
-            return Credit(muscle.name, NONE, words, None, position)
+            return Credit(muscle.name, NONE, words, None, position, sources=part.sources)
         rank = (2 if part.role == "prime" else 1) - (0 if main else 1)
         if not rank:
             return None
@@ -160,9 +181,10 @@ class _LiftPath:
         turns = self.anatomy.actions[action].turns
         if net is None or turns is None or turns[0] not in self.anatomy.curves[muscle.mechanics].angles:
             words += "; held, not moved" if self.kind == "isometric" else ""
-            return Credit(muscle.name, CREDITS[rank], words, None, position)
+            return Credit(muscle.name, CREDITS[rank], words, None, position, sources=part.sources)
         loss, said = self.loss(muscle.mechanics, turns[0], net)
-        return Credit(muscle.name, CREDITS[max(0, rank - loss)], words + said, net, position)
+        credit, doubt = CREDITS[max(0, rank - loss)], self.doubt(muscle.mechanics)
+        return Credit(muscle.name, credit, words + said, net, position, doubt=doubt, sources=part.sources)
 
     def loss(self, curve: str, joint: str, net: float) -> tuple[int, str]:
         """How many steps of credit a muscle loses because of its length change, and the words for that."""
@@ -177,12 +199,23 @@ class _LiftPath:
             return 2, f"{words}, and its other end is stretched"
         return 1, words
 
+    def doubt(self, name: str) -> str:
+        """Why models cannot decide what a curve gives, "" where they can."""
+        if name not in self.doubts:
+            curve = self.anatomy.curves[name]
+            self.doubts[name] = _doubt(curve) if curve.in_doubt(self.path) else ""
+        return self.doubts[name]
+
     def stated(self, before: Credit | None, muscle: str, credit: str, because: str) -> Credit:
         """A credit stated by hand. It keeps the derived one."""
         position = self.measure(self.anatomy.muscles[muscle].mechanics)[1]
         given = Credit(muscle, credit, because, before.net if before else None, position)
-        given.derived = before.credit if before else NONE
+        given.derived, given.doubt = (before.credit, before.doubt) if before else (NONE, "")
         return given
+
+
+def _doubt(curve: Curve) -> str:
+    return f"{' and '.join(curve.angles)} pull at it both ways, and models differ by {curve.doubt:g} cm"
 
 
 def is_hinge(path: Path) -> bool:

@@ -100,7 +100,7 @@ def alternatives(
 
     They come from the catalogue, have the same patterns, kind, sides and main joint actions, and are no
     harder. First come the easier and harder forms of the exercise, then those that train most of the same
-    muscles.
+    muscles, then the more common.
     """
     rank = catalogue.LEVELS.index(exercise.level)
     fitting = [
@@ -120,6 +120,7 @@ def alternatives(
             other.name not in forms,
             _unlike(exercise, other),
             other.capacity != exercise.capacity,
+            catalogue.rarity(other),
             len(other.name),
             other.name,
         )

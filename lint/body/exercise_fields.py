@@ -29,6 +29,7 @@ DEFAULTS: dict[str, Any] = {
     "pattern": "",
     "axial": "none",
     "level": "novice",
+    "rank": "usual",
     "capacity": "heavy",
     "hands": False,
 }
@@ -38,7 +39,12 @@ def profile_of(entry: Mapping[str, Any], anatomy: Anatomy) -> Profile:
     """What the exercise trains. ValueError, in plain words, for a path or a credit that cannot be."""
     path = full_path(entry.get("path", {}))
     main, assists = loaded(entry, path)
-    return derive(anatomy, main, assists, path, entry.get("kind", DEFAULTS["kind"]), stated(entry))
+    return derive(anatomy, main, assists, path, *_how(entry), stated(entry))
+
+
+def _how(entry: Mapping[str, Any]) -> tuple[str, str]:
+    """Kind and movement pattern, as written or by default."""
+    return entry.get("kind", DEFAULTS["kind"]), entry.get("pattern", DEFAULTS["pattern"])
 
 
 def loaded(entry: Mapping[str, Any], path: Path) -> tuple[tuple[str, ...], tuple[str, ...]]:
@@ -97,14 +103,14 @@ def faults(entry: Mapping[str, Any], anatomy: Anatomy) -> Iterator[Fault]:
         return
     if wrong:
         return
-    kind = entry.get("kind", DEFAULTS["kind"])
+    kind, pattern = _how(entry)
     for name, given in stated(entry).items():
         try:
-            derive(anatomy, *loaded(entry, path), path, kind, {name: given})
+            derive(anatomy, *loaded(entry, path), path, kind, pattern, {name: given})
         except ValueError as error:
             wrong = True
             yield str(error), ("credit", name)
-    if entry.get("pattern") == "hip hinge" and kind != "isometric" and not is_hinge(path):
+    if pattern == "hip hinge" and kind != "isometric" and not is_hinge(path):
         yield "called a hip hinge, but its joint path is none", ("pattern",)
     if not wrong and not profile_of(entry, anatomy).muscles("direct"):
         yield "trains no muscle directly", ("actions",) if "actions" in entry else ("path",)

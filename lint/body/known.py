@@ -30,7 +30,9 @@ class Known:
         return [*self.own, *catalogue.exercises()]
 
     def nearest(self, name: str, most: int = 3) -> list[str]:
-        """Names of the exercises nearest to a name that is none, the nearest first."""
+        """Names of the exercises nearest to a name that is none: the team's own, then the catalogue's, each
+        the nearest first, of those as near the more common.
+        """
         if not self.own:
             return catalogue.nearest_exercises(name, most)
         from .nearest import nearest

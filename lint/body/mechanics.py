@@ -33,10 +33,12 @@ class Curve:
 
     ``angles`` is {joint: coefficients of the cubic}. ``least`` and ``most`` (cm) are the ends of the muscle's
     own range, None if no place in it can be given. ``trusted`` is {joint: (lowest, highest)} in degrees, the
-    angles between which a moving joint gives a credible length change.
+    angles between which a moving joint gives a credible length change. ``band`` is how near to a limit of a
+    length class a place may belong to either. ``doubt`` (cm) is how far models of the muscle differ in a lift
+    in which two joints pull its length both ways; 0 where that is not known to matter.
     """
 
-    __slots__ = ("angles", "least", "most", "name", "source", "trusted")
+    __slots__ = ("angles", "band", "doubt", "least", "most", "name", "source", "trusted")
 
     def __init__(
         self,
@@ -46,6 +48,8 @@ class Curve:
         least: float | None,
         most: float | None,
         trusted: Mapping[str, Sequence[float]],
+        band: float,
+        doubt: float,
     ) -> None:
         self.name = name
         self.source = source
@@ -53,6 +57,8 @@ class Curve:
         self.least = least
         self.most = most
         self.trusted = trusted
+        self.band = band
+        self.doubt = doubt
 
     def length(self, posture: Mapping[str, float]) -> float:
         """Length compared with neutral, in cm, at joint angles in degrees. A joint not named counts as 0."""
@@ -85,6 +91,18 @@ class Curve:
         first, second, third = self.angles[joint]
         a, b = radians(_held(joint, angles[0])), radians(_held(joint, angles[-1]))
         return b * (first + b * (second + b * third)) - a * (first + a * (second + a * third))
+
+    def in_doubt(self, path: Path) -> bool:
+        """Whether models differ too far to say if the lift shortens the muscle by as much as credit asks.
+
+        That is: one joint shortens it by 1 cm or more while another stretches it by as much, and what is left
+        lies between a stretch of 1 cm and the 1.5 cm that full credit asks for with ``doubt`` added.
+        """
+        if not self.doubt:
+            return False
+        shares = [self.share(path, joint) for joint in self.angles]
+        both_ways = min(shares) <= -SHORTENS and max(shares) >= SHORTENS
+        return both_ways and -SHORTENS - DOUBT - self.doubt < sum(shares) < SHORTENS
 
     def excursion(self, path: Path) -> float:
         """The longest length along the path minus the shortest, in cm."""
@@ -121,13 +139,13 @@ def _held(joint: str, angle: float) -> float:
     return DEEPEST_KNEE if joint == "knee" and angle > DEEPEST_KNEE else angle
 
 
-def length_class(position: float) -> tuple[str, bool]:
-    """The length class, "long" (0.60 and above), "short" (0.40 and below) or "middle", and if it is sure.
+def length_class(position: float, band: float = BAND) -> tuple[str, bool]:
+    """The class, "long" (0.60 and above), "short" (0.40 and below) or "middle", and whether that is sure.
 
-    Two published models differ by up to 0.12 in the place of a muscle in its range. So a class is not sure
-    within 0.07 of a limit.
+    Published models differ in the place of a muscle in its range, so within ``band`` of a limit the class may
+    be either.
     """
-    sure = abs(position - LONG) >= BAND and abs(position - SHORT) >= BAND
+    sure = abs(position - LONG) >= band and abs(position - SHORT) >= band
     long, middle, short = LENGTHS
     return (long if position >= LONG else short if position <= SHORT else middle), sure
 

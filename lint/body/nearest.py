@@ -8,18 +8,21 @@ from .names import words
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
-    from collections.abc import Iterable
+    from collections.abc import Iterable, Mapping
 
 LIKE = 0.65
 ENOUGH = 0.6
 LIGHTLY = 0.04
 
 
-def nearest(name: str, named: Iterable[tuple[str, str]], most: int) -> list[str]:
+def nearest(
+    name: str, named: Iterable[tuple[str, str]], most: int, ranks: Mapping[str, int] | None = None
+) -> list[str]:
     """Up to ``most`` results, nearest first, from pairs of (name or alias, result).
 
     A word counts by how like it is to its best partner. Words of the candidate that were not asked for count
-    against it, and so does being an alias, but lightly: "bulgarian split" finds "Bulgarian split squat".
+    against it, and so does being an alias, but lightly: "bulgarian split" finds "Bulgarian split squat". Of
+    results that are as near, those with the lowest of ``ranks`` come first.
     """
     asked = words(name)
     if not asked:
@@ -37,7 +40,8 @@ def nearest(name: str, named: Iterable[tuple[str, str]], most: int) -> list[str]
             score -= LIGHTLY / 2
         if score > best.get(result, ENOUGH):
             best[result] = score
-    return sorted(best, key=lambda result: (-best[result], len(result), result))[:most]
+    ranks = ranks or {}
+    return sorted(best, key=lambda result: (-best[result], ranks.get(result, 0), len(result), result))[:most]
 
 
 def _score(asked: list[str], has: list[str], likeness: dict[str, dict[str, float]]) -> float:

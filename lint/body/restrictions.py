@@ -1,27 +1,38 @@
 """What an athlete spares, in a coach's words, and which exercises load it.
 
-Comparing words ignores case, plurals and the ending -ing. The longest phrase is read first, so "deep knee
-bending" is not read as "knee". What the words mean is common practice, no source. Which joints an exercise
-moves, and how far, comes from the catalogue.
+Words are read in clauses ("knee, and jumping" is two), each by whole phrases: a movement or an exercise, the
+longest first, or else a part of the body. Where a clause names a movement, a part of the body only says how
+it is done: "front plank on the toes" is a plank, no word on toes. Words are compared without regard to case,
+number, order and the ending -ing. Which words mean what is common practice, no source; which joints an
+exercise moves, and how far, is the catalogue's.
 """
 
 from __future__ import annotations
 
+import re
 from functools import cache
 
 from . import catalogue
+from .known import CATALOGUE
 from .names import fold, words
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
-    from collections.abc import Iterator
+    from collections.abc import Callable, Iterator, Sequence
 
     from .catalogue import Exercise
+    from .known import Known
 
     Trait = tuple[str, str]
-    """What an exercise may have: (kind, value), such as ("pattern", "squat")."""
+    Meaning = Callable[[Sequence[str]], tuple[Trait, ...]]
 
-LONGEST_PHRASE = 4
+LONGEST_PHRASE = 6
+JOINED = 3
+"""Words on each side of an "and" that the name of an exercise may have."""
+MOST_WORDS = 100
+"""Words of a restriction that are read; no coach writes more."""
+NEARLY_STRAIGHT = 40
+"""Degrees of the knee up to which a leg that is lifted is called straight."""
 
 _LOWER_BACK: tuple[Trait, ...] = (
     ("axial", "moderate"),
@@ -34,6 +45,16 @@ _ANKLE: tuple[Trait, ...] = (("joint", "ankle"), ("pattern", "jump"))
 _JUMP: tuple[Trait, ...] = (("pattern", "jump"), ("kind", "plyometric"))
 _RUN: tuple[Trait, ...] = (("station", "track"), ("station", "hill"), ("station", "treadmill"))
 _DEEP: tuple[Trait, ...] = (("knee bent past", "100"),)
+_OVERHEAD: tuple[Trait, ...] = (
+    ("pattern", "vertical push"),
+    ("arm raised past", "150"),
+    ("stance", "hanging"),
+)
+_LEGS_LIFTED: tuple[Trait, ...] = (("straight legs lifted", ""),)
+_KNEE_LIFTED: tuple[Trait, ...] = (("action", "hip flexion"),)
+_BENT_OVER: tuple[Trait, ...] = (("pattern", "hip hinge"), ("action", "trunk flexion"))
+_TURNED: tuple[Trait, ...] = (("action", "trunk rotation"), ("pattern", "rotation"))
+_ON_THE_TOES: tuple[Trait, ...] = (("action", "plantarflexion"),)
 
 PARTS: dict[str, tuple[Trait, ...]] = {
     "knee": (("joint", "knee"), ("pattern", "jump")),
@@ -64,11 +85,15 @@ PARTS: dict[str, tuple[Trait, ...]] = {
 
 MOVEMENTS: dict[str, tuple[Trait, ...]] = {
     "overhead press": (("pattern", "vertical push"),),
-    "press overhead": (("pattern", "vertical push"),),
-    "overhead": (("pattern", "vertical push"), ("arm raised past", "150"), ("stance", "hanging")),
+    "overhead": _OVERHEAD,
+    "arm over the head": _OVERHEAD,
+    "arm raise": (("action", "shoulder flexion"), ("action", "shoulder abduction")),
+    "press over the head": (("pattern", "vertical push"),),
+    "shoulder press": (("pattern", "vertical push"),),
     "press": (("pattern", "vertical push"), ("pattern", "horizontal push")),
     "push": (("pattern", "vertical push"), ("pattern", "horizontal push")),
     "bench press": (("pattern", "horizontal push"),),
+    "chest press": (("pattern", "horizontal push"),),
     "pull": (("pattern", "vertical pull"), ("pattern", "horizontal pull")),
     "row": (("pattern", "horizontal pull"),),
     "pull up": (("pattern", "vertical pull"),),
@@ -77,14 +102,30 @@ MOVEMENTS: dict[str, tuple[Trait, ...]] = {
     "squat": (("pattern", "squat"),),
     "deep squat": _DEEP,
     "full squat": _DEEP,
+    "squat below parallel": _DEEP,
     "knee bend": (("action", "knee extension"),),
     "deep knee bend": _DEEP,
     "deep knee flexion": _DEEP,
+    "straighten the knee": (("action", "knee extension"),),
     "lunge": (("pattern", "lunge"),),
+    "split squat": (("pattern", "lunge"),),
+    "stand on one leg": (("stance", "single leg"),),
     "hinge": (("pattern", "hip hinge"),),
     "deadlift": (("pattern", "hip hinge"),),
-    "bend forward": (("pattern", "hip hinge"), ("action", "trunk flexion")),
-    "forward bend": (("pattern", "hip hinge"), ("action", "trunk flexion")),
+    "lift from the floor": (("pattern", "hip hinge"),),
+    "bend forward": _BENT_OVER,
+    "bend over": _BENT_OVER,
+    "bend the back": _BENT_OVER,
+    "bend the hip": (("pattern", "hip hinge"), ("action", "hip flexion")),
+    "leg raise": _LEGS_LIFTED,
+    "leg lift": _LEGS_LIFTED,
+    "leg lower": _LEGS_LIFTED,
+    "straight leg raise": _LEGS_LIFTED,
+    "straight leg lift": _LEGS_LIFTED,
+    "straight leg lower": _LEGS_LIFTED,
+    "knee raise": _KNEE_LIFTED,
+    "knee lift": _KNEE_LIFTED,
+    "knee drive": _KNEE_LIFTED,
     "jump": _JUMP,
     "hop": _JUMP,
     "land": _JUMP,
@@ -92,12 +133,23 @@ MOVEMENTS: dict[str, tuple[Trait, ...]] = {
     "impact": (*_JUMP, *_RUN),
     "run": _RUN,
     "sprint": _RUN,
-    "twist": (("action", "trunk rotation"), ("pattern", "rotation")),
-    "rotation": (("action", "trunk rotation"), ("pattern", "rotation")),
+    "twist": _TURNED,
+    "rotation": _TURNED,
+    "turn the trunk": _TURNED,
+    "turn the head": (("joint", "neck"),),
+    "shoulder rotation": (("action", "shoulder external rotation"), ("action", "shoulder internal rotation")),
+    "hip rotation": (("action", "hip external rotation"), ("action", "hip internal rotation")),
+    "forearm rotation": (("joint", "forearm"),),
+    "side bend": (("action", "trunk side bend"),),
     "crunch": (("action", "trunk flexion"),),
     "sit up": (("action", "trunk flexion"),),
     "spinal flexion": (("action", "trunk flexion"),),
+    "round the back": (("action", "trunk flexion"),),
+    "round the lower back": (("action", "trunk flexion"),),
     "spinal extension": (("action", "trunk extension"),),
+    "arch the back": (("action", "trunk extension"),),
+    "arch the lower back": (("action", "trunk extension"),),
+    "bend backward": (("action", "trunk extension"),),
     "spinal load": (("axial", "moderate"), ("axial", "high")),
     "axial load": (("axial", "moderate"), ("axial", "high")),
     "carry": (("pattern", "carry"),),
@@ -106,24 +158,170 @@ MOVEMENTS: dict[str, tuple[Trait, ...]] = {
     "lie on the back": (("stance", "lying"),),
     "supine": (("stance", "lying"),),
     "lie on the front": (("stance", "prone"),),
+    "lie face down": (("stance", "prone"),),
+    "lie face up": (("stance", "lying"),),
     "prone": (("stance", "prone"),),
     "grip": _WRIST,
-    "calf raise": (("action", "plantarflexion"),),
+    "bend the elbow": (("action", "elbow flexion"),),
+    "straighten the elbow": (("action", "elbow extension"),),
+    "bend the wrist": (("joint", "wrist"),),
+    "calf raise": _ON_THE_TOES,
+    "heel raise": _ON_THE_TOES,
+    "rise on the toes": _ON_THE_TOES,
+    "stand on the toes": _ON_THE_TOES,
     "leg curl": (("action", "knee flexion"),),
     "leg extension": (("action", "knee extension"),),
 }
 """Movements in a coach's words. The names of joint actions are added from the catalogue."""
 
 
+SIDES = ("left", "right")
+
+BETWEEN = re.compile(r"[,;:/()+&]|\.\s")
+JOINERS = ("and", "or")
+"""What stands between clauses."""
+
+LEFT_OUT = frozenset(
+    words("a all an any both double hard heavy her his its light loaded my of the their two weighted your")
+)
+"""Words that no phrase needs: "lowering of both legs" is "leg lower", "heavy squats" are squats."""
+
+SIDES_OF_A_PART = frozenset(words("back bottom front inside outside side top"))
+"""Words before "of": the back of a knee is no back."""
+
+BESIDE = frozenset(
+    words(
+        "above against at avoid band bar barbell below bench bent beyond body bodyweight box by cable deep"
+        " down dumbbell during end exercise fast floor for forward free from front full ground half high"
+        " implement in inner into kettlebell lift load low machine more motion movement muscle never no not"
+        " off on one only out outer over parallel part partial past please position quarter quick range rear"
+        " repeated same seat sideway single slow stand step straight sudden than through to train under up"
+        " upper very wall weight when while with without work"
+    )
+)
+"""Words that may stand beside what is spared and change nothing of what is looked for."""
+
+
+class Spared:
+    """What the words of a restriction mean: ``traits`` to look for in an exercise, the ``side`` ("" where not
+    just one is named), and the words that mean nothing here, ``unknown``.
+    """
+
+    __slots__ = ("side", "traits", "unknown")
+
+    def __init__(self, traits: tuple[Trait, ...], side: str, unknown: tuple[str, ...]) -> None:
+        self.traits = traits
+        self.side = side
+        self.unknown = unknown
+
+
+def read(spared: str, known: Known = CATALOGUE) -> Spared:
+    """What is meant by words such as "left shoulder" or "deep knee bend under load".
+
+    ``known`` are the exercises that may be named. Without traits nothing can be looked for.
+    """
+    typed = spared.lower().split()
+    whole = " ".join(typed[:MOST_WORDS])
+    traits: list[Trait] = []
+    unknown: list[str] = []
+    for part in [whole] if known.exercise(whole) else BETWEEN.split(whole):
+        for clause in _clauses([word.strip('.!?"') for word in words(part)], known):
+            found, left = _clause(clause, known)
+            traits += found
+            unknown += left
+    unknown += typed[MOST_WORDS:]
+    sides = [side for side in SIDES if side in BETWEEN.sub(" ", " ".join(typed)).split()]
+    side = sides[0] if len(sides) == 1 else ""
+    return Spared(tuple(dict.fromkeys(traits)), side, tuple(dict.fromkeys(unknown)))
+
+
+def _clauses(said: list[str], known: Known) -> Iterator[list[str]]:
+    """Words up to each joiner that is no part of the name of an exercise, as in "clean and jerk"."""
+    start = 0
+    for at, word in enumerate(said):
+        if word in JOINERS and not any(
+            known.exercise(" ".join(said[first:last]))
+            for first in range(max(start, at - JOINED), at)
+            for last in range(at + 2, at + 2 + JOINED)
+        ):
+            yield said[start:at]
+            start = at + 1
+    yield said[start:]
+
+
+def _clause(clause: Sequence[str], known: Known) -> tuple[list[Trait], list[str]]:
+    """What a clause says to look for, and its words that mean nothing."""
+    said = [word for word in clause if word and word not in SIDES]
+    movements, left = _matched(said, lambda phrase: _movement(phrase, known))
+    if not movements:
+        movements, left = _matched(_telling(said), lambda phrase: _movement(phrase, known))
+    parts, left = _matched(said if not movements else left, _part)
+    return movements or parts, _telling(left)
+
+
+def _telling(said: Sequence[str]) -> list[str]:
+    """Words but for those that change nothing."""
+    told = (word for word in said if word not in LEFT_OUT)
+    return [word for word in told if BESIDE.isdisjoint((word, fold(word), _stem(fold(word))))]
+
+
+def _matched(said: Sequence[str], meaning: Meaning) -> tuple[list[Trait], list[str]]:
+    """What the phrases of a clause mean, the longest first from left to right, and the words left."""
+    traits: list[Trait] = []
+    left: list[str] = []
+    at = 0
+    while at < len(said):
+        for length in range(min(LONGEST_PHRASE, len(said) - at), 0, -1):
+            if found := meaning(said[at : at + length]):
+                traits += found
+                at += length
+                break
+        else:
+            left.append(said[at])
+            at += 1
+    return traits, left
+
+
+def _movement(phrase: Sequence[str], known: Known) -> tuple[Trait, ...]:
+    """A movement of the tables, or an exercise: then also those of the same kind that are called so."""
+    found = _meanings().get(_compared(phrase))
+    if found is not None:
+        return found
+    for name in (" ".join(phrase), " ".join(map(_stem, phrase))):
+        exercise = known.exercise(name)
+        if exercise is not None:
+            ours = exercise is catalogue.exercise(name)
+            return (("called", name) if ours else ("name", exercise.name),)
+    return ()
+
+
+def _part(phrase: Sequence[str]) -> tuple[Trait, ...]:
+    """A part of the body, or one side of it."""
+    if len(phrase) > 2 and phrase[1] == "of" and phrase[0] in SIDES_OF_A_PART:
+        whole = catalogue.area(" ".join(phrase))
+        return (("trains", " ".join(phrase)),) if whole else _part(phrase[2:])
+    name = " ".join(phrase)
+    return _parts().get(_compared(phrase)) or ((("trains", name),) if catalogue.area(name) else ())
+
+
 @cache
-def _meanings() -> dict[str, tuple[Trait, ...]]:
+def _meanings() -> dict[tuple[str, ...], tuple[Trait, ...]]:
     named = {action: (("action", action),) for action in catalogue.actions()}
-    return {_stemmed(phrase): traits for phrase, traits in {**named, **MOVEMENTS, **PARTS}.items()}
+    return _keyed({**named, **MOVEMENTS})
 
 
-def _stemmed(phrase: str) -> str:
-    """A phrase as it is compared: "Deep knee bending" and "deep knee bends" become the same."""
-    return " ".join(_stem(fold(word)) for word in words(phrase))
+@cache
+def _parts() -> dict[tuple[str, ...], tuple[Trait, ...]]:
+    return _keyed(PARTS)
+
+
+def _keyed(table: dict[str, tuple[Trait, ...]]) -> dict[tuple[str, ...], tuple[Trait, ...]]:
+    return {_compared(words(phrase)): traits for phrase, traits in table.items()}
+
+
+def _compared(phrase: Sequence[str]) -> tuple[str, ...]:
+    """A phrase as it is compared: "Deep knee bending", "deep knee bends" and "bend the knee deep" are one."""
+    return tuple(sorted(_stem(fold(word)) for word in phrase if word not in LEFT_OUT))
 
 
 def _stem(word: str) -> str:
@@ -134,46 +332,6 @@ def _stem(word: str) -> str:
         if len(word) > 2 and word[-1] == word[-2] and word[-1] in "bgmnpt":
             word = word[:-1]
     return word.rstrip("e")
-
-
-def read(spared: str) -> tuple[Trait, ...]:
-    """The traits of an exercise to look for, by words such as "left knee" or "deep knee bend under load".
-
-    Empty if no word is understood.
-    """
-    return tuple(dict.fromkeys(trait for traits in _phrases(spared) for trait in traits))
-
-
-def _phrases(spared: str) -> Iterator[tuple[Trait, ...]]:
-    typed = _typed(spared)
-    at = 0
-    while at < len(typed):
-        for length in range(min(LONGEST_PHRASE, len(typed) - at), 0, -1):
-            phrase = " ".join(typed[at : at + length])
-            traits = _meanings().get(_stemmed(phrase)) or _named(phrase)
-            if traits:
-                yield traits
-                at += length
-                break
-        else:
-            at += 1
-
-
-def _typed(spared: str) -> list[str]:
-    return [word.strip(".,;:()") for word in words(spared.replace("/", " "))]
-
-
-def _named(phrase: str) -> tuple[Trait, ...]:
-    if catalogue.area(phrase):
-        return (("trains", phrase),)
-    exercise = catalogue.exercise(phrase)
-    return (("name", exercise.name),) if exercise else ()
-
-
-def side_of(spared: str) -> str:
-    """``left`` or ``right`` if only one of them is named, else empty."""
-    named = {"left", "right"}.intersection(_typed(spared))
-    return named.pop() if len(named) == 1 else ""
 
 
 def loads(exercise: Exercise, traits: tuple[Trait, ...]) -> bool:
@@ -196,11 +354,32 @@ def _has(exercise: Exercise, kind: str, name: str) -> bool:
         return exercise.hands
     if kind == "station":
         return name in exercise.station
+    if kind == "called":
+        return _called(exercise, name)
+    if kind == "straight legs lifted":
+        return "hip flexion" in exercise.actions and _furthest(exercise, "knee") <= NEARLY_STRAIGHT
     if kind == "knee bent past":
         return "knee extension" in exercise.actions and _furthest(exercise, "knee") >= float(name)
     if kind == "arm raised past":
         return _furthest(exercise, "shoulder") >= float(name)
     return bool(getattr(exercise, kind) == name)
+
+
+def _called(exercise: Exercise, name: str) -> bool:
+    """Whether an exercise is the one of this name, or of the same work with this name in one of its own: a
+    weighted plank is a plank, a leg curl no curl.
+    """
+    meant = catalogue.exercise(name)
+    if meant is None or exercise is meant:
+        return meant is not None
+    if set(meant.actions).isdisjoint(exercise.actions):
+        return False
+    wanted = f" {_folded(name)} "
+    return any(wanted in f" {_folded(one)} " for one in (exercise.name, *exercise.aliases))
+
+
+def _folded(name: str) -> str:
+    return " ".join(map(fold, words(name)))
 
 
 def _furthest(exercise: Exercise, joint: str) -> float:

@@ -77,6 +77,7 @@ _POSITIONS: Form = (_write_positions, _read_positions)
 FIELDS: dict[str, Form] = {
     "name": _TEXT,
     "aliases": _LIST,
+    "rank": _TEXT,
     "implement": _TEXT,
     "kind": _TEXT,
     "stance": _TEXT,
@@ -101,7 +102,7 @@ FIELDS: dict[str, Form] = {
     "because": _TEXT,
     "sources": _LIST,
 }
-"""The fields of an exercise in the order of its line."""
+"""The fields of an exercise in the order of its line, first what is looked for without reading the rest."""
 
 _READ = [(name, read) for name, (_, read) in FIELDS.items() if read is not str]
 
@@ -123,6 +124,11 @@ def names(line: str) -> list[str]:
     """The name and the aliases of one exercise from its line."""
     name, aliases, _ = line.split("\t", 2)
     return [name, *aliases.split("|")] if aliases else [name]
+
+
+def rank(line: str) -> str:
+    """The rank of one exercise from its line."""
+    return line.split("\t", 3)[2]
 
 
 def lines_of(text: str) -> Iterator[str]:

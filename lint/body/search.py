@@ -66,7 +66,7 @@ class Worked:
         self.muscle = muscle
         self.credit = credit
         self.place = place
-        self.length, self.sure = length_class(place)
+        self.length, self.sure = length_class(place, catalogue.anatomy().band(muscle))
         self.net = net
 
 
@@ -195,16 +195,18 @@ class _Wanted:
         """The exercises that fit, best first.
 
         First comes the one asked for by name. Then direct comes before indirect, a sure length before an
-        unsure one, words found in the name before words found in an alias, and last the alphabet decides.
+        unsure one, words found in the name before words found in an alias, then the more common
+        before the rarer, and last the alphabet decides.
         """
-        found: list[tuple[tuple[bool, bool, bool, bool, str], Match]] = []
+        found: list[tuple[tuple[bool, bool, bool, bool, int, str], Match]] = []
         for row, exercise in enumerate(self.known.exercises()):
             fit = self._fit(row, exercise)
             if fit is not None:
                 role, muscles = fit
                 sure = not self.lengths or any(map(exercise.length_is_sure, muscles))
                 by_alias = any(rows.get(row) is False for rows in self.named.values())
-                order = (exercise is not exact, role in _LESS, not sure, by_alias, exercise.name.lower())
+                less = (exercise is not exact, role in _LESS, not sure, by_alias)
+                order = (*less, catalogue.rarity(exercise), exercise.name.lower())
                 found.append((order, Match(exercise, exercise is exact, role, muscles, sure)))
         return [match for _, match in sorted(found, key=lambda one: one[0])]
 
@@ -278,6 +280,12 @@ def _joints(muscle: str) -> int:
 def by_hand(exercise: Exercise, muscle: str) -> bool:
     """Whether the credit of a muscle is stated by hand, for the muscle or for a group that it belongs to."""
     return any(muscle in catalogue.groups.get(who, (who,)) for who in exercise.stated)
+
+
+def grounds(exercise: Exercise) -> tuple[str, ...]:
+    """Ids of the sources of an exercise: its own, then those of single credits."""
+    credits = exercise.profile().credits.values()
+    return tuple(dict.fromkeys((*exercise.sources, *(one for given in credits for one in given.sources))))
 
 
 def _without(readings: Sequence[QueryPart], vocabulary: Vocabulary) -> Iterator[tuple[str, int]]:

@@ -198,9 +198,11 @@ class Vocabulary:
         return found
 
     def near(self, word: str) -> list[str]:
-        """Names of areas, actions, implements and exercises nearest to an unknown word."""
-        exercises = [(name, one.name) for one in self.known.exercises() for name in (one.name, *one.aliases)]
-        return nearest(word, [*self._labels, *exercises], MOST_OFFERED)
+        """Names of areas, actions, implements and exercises nearest to a word that is none."""
+        every = self.known.exercises()
+        exercises = [(name, one.name) for one in every for name in (one.name, *one.aliases)]
+        ranks = {one.name: catalogue.rarity(one) for one in every}
+        return nearest(word, [*self._labels, *exercises], MOST_OFFERED, ranks)
 
 
 class WordRun:

@@ -70,7 +70,9 @@ def _match(match: Match) -> dict[str, object]:
         "easier": list(exercise.easier),
         "harder": list(exercise.harder),
         "note": exercise.because,
-        "sources": [{"id": name, "reference": catalogue.source(name).reference} for name in exercise.sources],
+        "sources": [
+            {"id": name, "reference": catalogue.source(name).reference} for name in search.grounds(exercise)
+        ],
     }
 
 
@@ -81,6 +83,7 @@ def _credit(exercise: Exercise, given: Credit) -> dict[str, object]:
         "muscle": given.muscle,
         "credit": given.credit,
         "reason": given.because,
+        "doubt": given.doubt,
         "set by hand": search.by_hand(exercise, given.muscle),
         "by the path alone": given.derived,
         "length change": None if given.net is None else round(given.net, 2),

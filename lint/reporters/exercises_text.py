@@ -258,7 +258,7 @@ def _page(exercise: Exercise, width: int, bold: bool) -> Iterator[str]:
         ("easier", ", ".join(exercise.easier)),
         ("harder", ", ".join(exercise.harder)),
         ("note", exercise.because),
-        ("sources", "; ".join(catalogue.source(name).short for name in exercise.sources)),
+        ("sources", "; ".join(catalogue.source(name).short for name in search.grounds(exercise))),
     ]
     for label, words in rows:
         if words:
@@ -310,12 +310,13 @@ def _reason(exercise: Exercise, given: Credit) -> str:
     if search.by_hand(exercise, given.muscle):
         alone = given.derived if given.derived != "none" else "nothing"
         by_hand = f" (set by hand; by the joint path alone: {alone})"
-    reason = f"{given.because}{by_hand}"
+    doubt = f"; doubtful: {given.doubt}" if given.doubt else ""
+    reason = f"{given.because}{by_hand}{doubt}"
     if given.credit == "none" or given.muscle not in exercise.positions:
         return reason
     one = search.Worked(given.muscle, given.credit, exercise.positions[given.muscle], given.net)
-    doubt = "" if one.sure else ", near a limit"
-    return f"{reason}; works at {one.length} length ({one.place:.2f} of its range{doubt})"
+    near = "" if one.sure else ", near a limit"
+    return f"{reason}; works at {one.length} length ({one.place:.2f} of its range{near})"
 
 
 def _some(names: Sequence[str]) -> str:

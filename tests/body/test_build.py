@@ -26,6 +26,7 @@ ENTRY = """\
   hands: true
   easier: []
   harder: []
+  rank: usual
 """
 
 
@@ -124,10 +125,15 @@ def changed(old, new):
         ),
         (
             ENTRY + ENTRY.replace("hinge on a step", "another hinge"),
-            "own.yaml:19: another hinge: step hinge also means hinge on a step (exercises/own.yaml:1)",
+            "own.yaml:20: another hinge: step hinge also means hinge on a step (exercises/own.yaml:1)",
         ),
         (changed("kind: dynamic", "kind: slow"), "own.yaml:4: hinge on a step: kind: 'slow' is not one of"),
         (changed("  level: novice\n", ""), "own.yaml:1: hinge on a step: level is missing: add it"),
+        (changed("  rank: usual\n", ""), "own.yaml:1: hinge on a step: rank is missing: add it"),
+        (
+            changed("rank: usual", "rank: common"),
+            "own.yaml:18: hinge on a step: rank: 'common' is not one of ['staple', 'usual', 'special']",
+        ),
         (changed("level:", "levle:"), "own.yaml:12: hinge on a step: levle is no key here: write level"),
         (
             changed("level:", "reps: 5\n  level:"),
@@ -173,9 +179,10 @@ def test_all_keys_at_fault_are_told_at_once(folder):
         ("1", "capacity is missing: add it"),
         ("1", "hands is missing: add it"),
         ("1", "level is missing: add it"),
+        ("1", "rank is missing: add it"),
         ("1", "station is missing: add it"),
         ("2", "also: 'step hinge' is not of type 'array'"),
-        ("3", heads[6][2]),
+        ("3", heads[7][2]),
         ("5", "stnace is no key here: write stance"),
         ("7", "unilateral stands here a second time: take it out"),
         ("8", "asists is no key here: write assists"),
@@ -186,7 +193,7 @@ def test_all_keys_at_fault_are_told_at_once(folder):
         ("14", "becuase is no key here: write because"),
         ("14", "gastrocnemius: 'none' is not of type 'object'"),
     ]
-    assert heads[6][2].startswith("implement: 'barbells' is not one of ['barbell', 'trap bar', ")
+    assert heads[7][2].startswith("implement: 'barbells' is not one of ['barbell', 'trap bar', ")
     assert {head.rpartition(":")[0] for head, _, _ in heads} == {"exercises/own.yaml"}
 
 
@@ -218,6 +225,15 @@ def test_all_keys_at_fault_are_told_at_once(folder):
             "sources: [le-vs-squat-2052]",
             "there is no source le-vs-squat-2052",
         ),
+        (
+            "muscles",
+            "sources: [kubo-2019, plotkin-2023]",
+            "sources: [kubo-2019, plotkin-2032]",
+            "there is no source plotkin-2032",
+        ),
+        ("muscles", "patterns: [squat]", "patterns: [squats]", "patterns: 'squats' is not one of"),
+        ("muscles", "patterns: [squat]", "pattern: [squat]", "pattern is no key here: write patterns"),
+        ("mechanics", "doubt: 2.5", "doubt: much", "doubt: 'much' is not of type 'number'"),
         ("actions", "opposes: hip flexion", "opposes: hip flexing", "hip flexing is no joint action"),
         ("mechanics", "source: arm26", "source: arm62", "there is no source arm62"),
         ("areas", "also: [hams", "also: [quads, hams", "quads already means"),

@@ -24,6 +24,7 @@ ENTRY = """\
   path: {{shoulder: 0, elbow: [5, 125]}}
   axial: none
   level: novice
+  rank: special
   capacity: light
   station: [dumbbell]
   hands: true

@@ -10,13 +10,6 @@ from spotline.lint.body import catalogue
 # derived, stated, muscles, why the stated one stands, exercises
 DISAGREEMENTS = (
     (
-        "indirect",
-        "none",
-        ("biceps femoris long head", "semitendinosus", "semimembranosus"),
-        "Held as in a squat: they would bend the knee that the hold keeps from bending.",
-        ("isometric squat", "squat hold", "split squat hold"),
-    ),
-    (
         "none",
         "indirect",
         ("biceps femoris long head", "semitendinosus", "semimembranosus"),
@@ -104,6 +97,27 @@ DISAGREEMENTS = (
         ("clavicular chest",),
         "The arm sweeps upwards, which is what the upper part of the chest does: it flexes the shoulder and draws the arm across.",
         ("low-to-high cable fly",),
+    ),
+    (
+        "none",
+        "indirect",
+        ("brachialis",),
+        "It bends the elbow in the pull to the bar; the path shows only the dip that follows.",
+        ("muscle-up", "ring muscle-up"),
+    ),
+    (
+        "none",
+        "indirect",
+        ("iliacus", "psoas major"),
+        "The path shows the leg that pushes; bringing the other one through flexes the hip.",
+        ("sprint", "hill sprint", "stair run", "power skip"),
+    ),
+    (
+        "none",
+        "indirect",
+        ("iliacus", "psoas major"),
+        "The path shows the push-off; drawing the knees up flexes the hip.",
+        ("tuck jump", "burpee"),
     ),
     (
         "direct",
@@ -282,7 +296,7 @@ DISAGREEMENTS = (
         "none",
         ("vastus lateralis", "vastus medialis", "vastus intermedius"),
         "The short dip and drive is far from taxing for the thigh; the arms finish the lift.",
-        ("push press", "dumbbell push press"),
+        ("push press", "dumbbell push press", "kettlebell push press"),
     ),
     (
         "none",

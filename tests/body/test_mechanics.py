@@ -91,6 +91,34 @@ def test_length_classes(position, expected):
     assert length_class(position) == expected
 
 
+@pytest.mark.parametrize(
+    ("position", "band", "sure"),
+    [(0.50, 0.07, True), (0.50, 0.12, False), (0.72, 0.12, True), (0.70, 0.12, False)],
+)
+def test_a_wider_band_makes_fewer_classes_sure(position, band, sure):
+    assert length_class(position, band)[1] is sure
+
+
+@pytest.mark.parametrize(
+    ("path", "doubt"),
+    [
+        ({"hip": [110, 0], "knee": [120, 0]}, True),  # a squat: -0.4 cm
+        ({"hip": [80, 0], "knee": [60, 0]}, True),  # a deadlift: -2.6 cm
+        ({"hip": [110, 60], "knee": [100, 5]}, False),  # a leg press: stretched by 4.2 cm
+        ({"hip": [85, 0], "knee": [30, 0]}, False),  # a swing: -5.7 cm, beyond what models differ by
+        ({"hip": [85, 0], "knee": [15, 0]}, False),  # the knee hardly stretches it
+        ({"hip": [20, 0], "knee": 15}, False),  # one joint alone
+        ({"hip": 10, "knee": [0, 100]}, False),
+    ],
+)
+def test_models_differ_where_hip_and_knee_pull_both_ways(path, doubt):
+    assert curve("hamstrings_biarticular").in_doubt(full_path(path)) is doubt
+
+
+def test_a_curve_without_doubt_is_never_in_doubt():
+    assert not curve("rectus_femoris").in_doubt(full_path({"hip": [110, 0], "knee": [120, 0]}))
+
+
 def test_way_points_count_by_their_lines():
     path = full_path({"hip": [80, 40, 0]})
     assert len(along(path)) == 41

@@ -55,6 +55,30 @@ def test_squats_give_nothing_to_hamstrings_and_rectus_femoris():
             assert squat.weight(muscle) == 1, (name, muscle)
 
 
+def test_squats_and_hip_thrusts_give_nothing_to_the_hamstrings_and_squats_more_to_the_adductors():
+    """plotkin-2023, nine weeks of squats against hip thrusts, sets equal: gluteus maximus alike; hamstrings little to no
+    growth in either; adductors more by squats (+2.5 cm2).
+    """
+    for exercise in catalogue.exercises():
+        bent = "knee" in exercise.path and min(exercise.path["knee"]) >= 65
+        if exercise.pattern == "squat" or (exercise.pattern == "hip thrust" and bent):
+            assert not any(map(exercise.weight, TWO_JOINT)), exercise.name
+        if exercise.pattern == "hip thrust":
+            assert exercise.weight("adductor magnus") == 0.5, exercise.name
+    squat, thrust = lift("back squat"), lift("hip thrust")
+    assert squat.weight("gluteus maximus") == thrust.weight("gluteus maximus") == 1
+    assert squat.weight("adductor magnus") > thrust.weight("adductor magnus")
+    assert squat.weight("vastus lateralis") > thrust.weight("vastus lateralis")
+
+
+def test_split_squats_lunges_and_step_ups_count_as_squats_for_the_hamstrings():
+    """By likeness to the squats of kubo-2019 and plotkin-2023: no trial of their own."""
+    lunges = [exercise for exercise in catalogue.exercises() if exercise.pattern == "lunge"]
+    assert len(lunges) > 30
+    for exercise in lunges:
+        assert not any(map(exercise.weight, TWO_JOINT)), exercise.name
+
+
 def test_leg_extension_reaches_the_rectus_femoris():
     """le-vs-squat-2025, zabaleta-2021: leg extensions grew it, squats hardly."""
     assert lift("leg extension").weight("rectus femoris") == 1

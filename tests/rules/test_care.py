@@ -123,6 +123,13 @@ class TestProtectedAreaLoaded:
             ("area: left knee", "leg extension, sets: 3", 1),
             ("area: knee", "leg extension, sets: 3, side: right", 1),
             ("area: left and right knee", "leg extension, sets: 3, side: right", 1),
+            ("movement: front plank on the toes", "standing calf raise, sets: 3", 0),
+            ("movement: front plank on the toes", "jump rope, sets: 3", 0),
+            ("movement: front plank on the toes", "plank, sets: 3", 1),
+            ("movement: both-legs lowering", "lying leg raise, sets: 3", 1),
+            ("movement: both-legs lowering", "leg press, sets: 3", 0),
+            ("area: knee", "kettlebell push press, sets: 3", 1),
+            ("area: knee", "dumbbell push press, sets: 3", 1),
             ("movement: overhead pressing", "overhead press, sets: 3", 1),
             ("movement: overhead pressing", "bench press, sets: 3", 0),
         ],
@@ -196,7 +203,32 @@ class TestRestrictionUnclear:
         assert finding.wanted.startswith("words such as left shoulder")
         assert finding.change == "Write it in such words, and look through the lines yourself until then."
 
-    @pytest.mark.parametrize("words", ["left knee", "overhead pressing", "hamstrings", "deep squats"])
+    def test_a_word_that_means_nothing_beside_others(self, findings: Findings, week: Text) -> None:
+        head = "athlete: {name: Ida, protect: [{area: left knee (old sprain), advised by: physician}]}"
+        (finding,) = findings(week(LEGS, head), self.RULE)
+        assert finding.counted == (
+            "`old` and `sprain` in `left knee (old sprain)` name no part of the body or movement that can be"
+            " looked for; the other words are looked for."
+        )
+        assert findings(week(LEGS, head), "protected-area-loaded")
+
+    def test_one_word_that_means_nothing(self, findings: Findings, week: Text) -> None:
+        head = "athlete: {name: Ida, protect: [{movement: knee wobbling, advised by: physician}]}"
+        (finding,) = findings(week(LEGS, head), self.RULE)
+        assert finding.counted.startswith("`wobbling` in `knee wobbling` names no part")
+
+    @pytest.mark.parametrize(
+        "words",
+        [
+            "left knee",
+            "overhead pressing",
+            "hamstrings",
+            "deep squats",
+            "front plank on the toes",
+            "both-legs lowering",
+            "deep knee bend under load",
+        ],
+    )
     def test_words_that_can_be_looked_for(self, findings: Findings, week: Text, words: str) -> None:
         head = f"athlete: {{name: Ida, protect: [{{area: {words}, advised by: physician}}]}}"
         assert findings(week(LEGS, head), self.RULE) == []

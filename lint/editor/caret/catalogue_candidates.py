@@ -231,7 +231,7 @@ def areas_and_exercises(scope: CandidateScope) -> Iterator[Candidate]:
 def body_parts(scope: CandidateScope) -> Iterator[Candidate]:
     """Parts of the body that can be looked for in exercises."""
     for name in dict.fromkeys((*restrictions.PARTS, *_all_areas())):
-        if restrictions.read(name):
+        if restrictions.read(name).traits:
             yield Candidate(name, "muscle")
 
 

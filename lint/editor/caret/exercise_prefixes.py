@@ -51,14 +51,16 @@ class ExerciseMatch:
 
 
 def matching_exercises(typed: str, known: Known) -> list[ExerciseMatch]:
-    """The exercises that match some words, the last of which may be a beginning; best first, then by name.
+    """The exercises that match some words, the last of which may be a beginning; best first.
 
-    Without a word, all exercises in their order, a team's own first.
+    Of those as good the more common come first, then by name. Without a word, all exercises, a team's own
+    first, then the more common.
     """
     typed_words = words(typed)[:MOST_WORDS]
     indexes = [_own_index(known), _catalogue_index()] if known.own else [_catalogue_index()]
     if not typed_words:
-        return [ExerciseMatch(one, WORDS) for index in indexes for one in index.exercises]
+        every = (one for index in indexes for one in sorted(index.exercises, key=catalogue.rarity))
+        return [ExerciseMatch(one, WORDS) for one in every]
     matches = [
         ExerciseMatch(index.exercises[row], rank)
         for index in indexes
@@ -68,10 +70,10 @@ def matching_exercises(typed: str, known: Known) -> list[ExerciseMatch]:
 
 
 def _sort_key(match: ExerciseMatch) -> tuple[object, ...]:
-    """Best first; of those that match by what they train, plain lifts that train little else."""
+    """Best first, then the more common; of those that match by what they train, lifts that train little else."""
     one = match.exercise
     special = (one.kind != "dynamic", len(one.direct)) if match.rank >= MAINLY else ()
-    return (match.rank, *special, len(one.name), one.name)
+    return (match.rank, catalogue.rarity(one), *special, len(one.name), one.name)
 
 
 _fold = cache(fold)
