@@ -1,4 +1,4 @@
-"""What is wrong with the data of the body, by file and line."""
+"""Checks the data of the body. Each fault is one line of text: file, line, entry, and what is wrong."""
 
 from __future__ import annotations
 
@@ -26,8 +26,10 @@ if TYPE_CHECKING:
 
 
 def faults(data: Data) -> list[str]:
-    """Everything wrong with the data: first what the schemas say, then the tables, then the exercises, each
-    looked at only if what it rests on is sound.
+    """Everything that is wrong with the data.
+
+    First the schemas are checked, then the tables, then the exercises. Each step builds on the one before, so
+    it is left out if that one found a fault.
     """
     found = [fault for name in (*TABLES, "exercises") for fault in _schema_faults(name, data[name])]
     if found:
@@ -44,7 +46,7 @@ def faults(data: Data) -> list[str]:
 
 
 class _Known:
-    """Names that entries may use."""
+    """The names that entries may refer to."""
 
     def __init__(self, data: Data) -> None:
         self.actions = {entry["name"]: entry for entry in data["actions"]}
@@ -58,7 +60,7 @@ class _Known:
 
 
 def _schema_faults(name: str, table: list[DataEntry]) -> Iterator[str]:
-    """All that the schema says against the entries of a table, by line: each key missing or wrong."""
+    """The faults that the schema finds in a table: every missing or wrong key of each entry, by line."""
     with open(os.path.join(SCHEMAS, f"body-{name}.json"), encoding="utf-8") as file:
         schema = json.load(file)
     validator = Draft202012Validator({**schema["items"], "$defs": schema.get("$defs", {})})
@@ -71,7 +73,7 @@ def _schema_faults(name: str, table: list[DataEntry]) -> Iterator[str]:
 
 
 def _told(error: ValidationError) -> Iterator[tuple[tuple[str | int, ...], str]]:
-    """The keys at fault: where each stands, or would stand, and what is wrong with it."""
+    """The faults in one error of the schema library, one for each key: (path, what is wrong)."""
     path = tuple(error.absolute_path)
     held: Any = error.instance
     wants: Any = error.validator_value
@@ -91,7 +93,10 @@ def _told(error: ValidationError) -> Iterator[tuple[tuple[str | int, ...], str]]
 
 
 def _slips(error: ValidationError) -> dict[str, str]:
-    """Each key that does not belong where the schema is broken, with the absent one nearest to it, or ""."""
+    """{unknown key: the key that was probably meant, or ""}.
+
+    That is a key that the schema knows, that is absent, and that is spelt alike.
+    """
     held: Any = error.instance
     schema: Any = error.schema
     known = schema.get("properties", held)

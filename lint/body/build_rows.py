@@ -1,4 +1,4 @@
-"""The data of the body as the rows that the built catalogue holds."""
+"""Turns the data of the body into the plain rows that built.py holds."""
 
 from __future__ import annotations
 
@@ -18,12 +18,12 @@ Row = tuple[Any, ...]
 
 
 def anatomy_from(data: Data) -> Anatomy:
-    """The anatomy that the data describe."""
+    """The anatomy that the data describes."""
     return anatomy_of(action_rows(data), muscle_rows(data), curve_rows(data))
 
 
 def action_rows(data: Data) -> list[Row]:
-    """Joint actions: name, joint, what opposes it, how it turns an angle."""
+    """Rows of joint actions: name, joint, opposite action, (joint angle, +1 or -1) that it turns."""
     return [
         (e["name"], e["joint"], e.get("opposes"), next(iter(e["turns"].items())) if "turns" in e else None)
         for e in data["actions"]
@@ -31,7 +31,7 @@ def action_rows(data: Data) -> list[Row]:
 
 
 def curve_rows(data: Data) -> list[Row]:
-    """Length curves of muscles, angles in degrees, lengths in cm."""
+    """Rows of length curves: name, source, cubic of each joint, least and most (cm), trusted angles."""
     return [
         (
             e["name"],
@@ -46,7 +46,7 @@ def curve_rows(data: Data) -> list[Row]:
 
 
 def muscle_rows(data: Data) -> list[Row]:
-    """Muscles: region, groups, joints crossed, curve, what they are to each action, sources."""
+    """Rows of muscles: name, region, groups, joints crossed, length curve, roles by action, sources."""
     return [
         (
             e["name"],
@@ -76,7 +76,7 @@ def _frozen(data: Mapping[str, Sequence[float]]) -> Row:
 
 
 def pair_rows(data: Data) -> list[Row]:
-    """Opposing pairs: name, both sides, whether more than a note may be said, sources."""
+    """Rows of opposing pairs: name, both sides, whether a finding may be more than a note, sources."""
     return [
         (e["name"], tuple(map(_side_row, e["sides"])), e["more than a note"], tuple(e["sources"]))
         for e in data["pairs"]
@@ -88,7 +88,7 @@ def _side_row(side: Mapping[str, Any]) -> Row:
 
 
 def areas(data: Data, anatomy: Anatomy) -> tuple[dict[str, tuple[str, ...]], tuple[str, ...]]:
-    """The muscles of every area by each of its names as they are compared, and the plain names in order."""
+    """Two tables of areas: {folded name or alias: muscles}, and the names as they are written, in order."""
     made = {entry["name"]: entry.get("of") for entry in data["areas"]}
 
     def members(name: str) -> list[str]:

@@ -1,7 +1,7 @@
-"""The catalogue at run time: exercises by name or alias, muscles, areas of the body, sources.
+"""The catalogue: exercises by name or alias, muscles, areas of the body, sources.
 
-Everything comes from built.py, which build writes from data/. An exercise stays a line of text until it is
-first asked for. Names are compared without regard to case, hyphens, blanks and a plural s.
+All of it comes from built.py, which build.py writes from data/. An exercise stays a line of text until
+somebody asks for it. Names are compared without regard to case, hyphens, blanks and a plural s.
 """
 
 from __future__ import annotations
@@ -84,25 +84,29 @@ STANCES = (
 )
 """How the body stands, sits, lies or hangs."""
 
-#: Groups that coaches speak of, and regions of the body, each with its muscles.
+#: Muscle groups that coaches speak of, and regions of the body: {name: muscles}.
 groups: dict[str, tuple[str, ...]] = built.GROUPS
 regions: dict[str, tuple[str, ...]] = built.REGIONS
-#: Every muscle and every group by name: what an exercise can be credited for.
+#: The names of all muscles and groups: what an exercise can have credit for.
 credited: frozenset[str] = frozenset(
     (*groups, *(muscle for members in regions.values() for muscle in members))
 )
-#: The regions that guidelines want trained (us-pag-2018): all but the neck.
+#: The regions that guidelines ask to train (us-pag-2018): all but the neck.
 major_regions: tuple[str, ...] = tuple(region for region in regions if region != "neck")
 
 
 class Exercise:
-    """One exercise. ``kind`` is dynamic, isometric, plyometric, ballistic or carry.
+    """One exercise, made from the fields of rows.FIELDS.
 
-    ``pattern`` is the stated movement pattern ("" if none), ``patterns`` also holds what the joint path
-    shows; ``direct`` and ``indirect`` are muscles; ``positions`` {muscle: mean place in its own range, 0 to
-    1} for those that have a length curve; ``stated`` {muscle or group: (credit, reason)} as stated by hand;
-    ``hands`` says whether the grip carries the load; ``station`` what it occupies; ``path`` {joint: angles in
-    degrees}. Made from the fields of rows.FIELDS.
+    - ``pattern``: the movement pattern as stated, or "". ``patterns`` adds what the joint path shows.
+    - ``actions``, ``assists``: main and assisting joint actions.
+    - ``path``: {joint: angles in degrees}, one angle for each way-point of the lifting phase.
+    - ``direct``, ``indirect``: the muscles that it trains directly, and by half.
+    - ``positions``: {muscle: its mean length as a place in its own range, 0 shortest to 1 longest}, for
+      muscles with a length curve.
+    - ``stated``: {muscle or group: (credit, reason)} where the data states a credit by hand.
+    - ``axial``: load along the spine. ``hands``: whether the grip carries the load.
+    - ``station``: what it occupies in the gym.
     """
 
     __slots__ = tuple(FIELDS)
@@ -139,21 +143,21 @@ class Exercise:
 
     @property
     def lengths(self) -> dict[str, str]:
-        """How long each muscle that has a length curve works on average: "long", "middle" or "short"."""
+        """At what length each muscle with a length curve works on average: "long", "middle" or "short"."""
         from .mechanics import length_class
 
         return {muscle: length_class(position)[0] for muscle, position in self.positions.items()}
 
     def weight(self, muscle: str, indirect: float = INDIRECT_SET) -> float:
-        """What one set counts for a muscle: 1 direct, ``indirect`` (0.5: pelland-2026-frac) or 0."""
+        """What one set counts for a muscle: 1 direct, ``indirect`` (0.5: pelland-2026-frac), or 0."""
         if muscle in self.direct:
             return 1.0
         return indirect if muscle in self.indirect else 0.0
 
     def is_close_to(self, other: Exercise) -> bool:
-        """Whether two are the same lift or close variants of it.
+        """Whether two exercises are the same lift or close variants.
 
-        That is: the same movement with the same implement, or the next easier or harder form.
+        That is: the same movement with the same implement, or one is the next easier or harder form.
         """
         if other.name in (*self.easier, *self.harder) or self.name in (*other.easier, *other.harder):
             return True
@@ -161,13 +165,13 @@ class Exercise:
         return alike and self.implement == other.implement
 
     def length_is_sure(self, muscle: str) -> bool:
-        """Whether the length class stands clear of its limits by more than two models differ."""
+        """Whether the length class of a muscle is sure; see mechanics.length_class."""
         from .mechanics import length_class
 
         return length_class(self.positions[muscle])[1]
 
     def profile(self) -> Profile:
-        """The derivation behind ``direct`` and ``indirect``, with the reason for each muscle."""
+        """The credit of each muscle with its reason: where ``direct`` and ``indirect`` come from."""
         from .derive import derive
 
         return derive(anatomy(), self.actions, self.assists, self.path, self.kind, self.stated)
@@ -177,8 +181,10 @@ class Exercise:
 
 
 class Side:
-    """One side of a pair: ``words`` are what a message calls it, ``area`` what it trains, ``trained_by`` the
-    joint actions and movement patterns that count for it.
+    """One side of a pair.
+
+    ``words`` is its name in messages, ``area`` what it trains, ``trained_by`` the joint actions and movement
+    patterns that count for it.
     """
 
     __slots__ = ("area", "trained_by", "words")
@@ -190,7 +196,7 @@ class Side:
 
 
 class Pair:
-    """Two opposing kinds of work; ``serious`` where the ground carries more than a note."""
+    """Two opposing kinds of work. ``serious`` if the sources support more than a note."""
 
     __slots__ = ("name", "serious", "sides", "sources")
 
@@ -208,9 +214,12 @@ class Pair:
 
 
 class Source:
-    """A source: ``short`` for messages, ``reference`` in full; ``kind`` trial, guideline, anatomy, model,
-    convention or common practice; ``grade`` how sure: V read, V2 read second-hand, C computed, M from memory;
-    ``read`` says what of it was read.
+    """A source.
+
+    - ``short``: its name in messages. ``reference``: in full.
+    - ``kind``: trial, guideline, anatomy, model, convention or common practice.
+    - ``grade``: how sure its numbers are. V: read; V2: read second-hand; C: computed; M: from memory.
+    - ``read``: what of it was read.
     """
 
     __slots__ = ("grade", "id", "kind", "read", "reference", "short")
@@ -232,7 +241,7 @@ _anatomy: list[Anatomy] = []
 
 @lru_cache(maxsize=5000)
 def exercise(name: str) -> Exercise | None:
-    """The exercise of this name or alias, or None."""
+    """The exercise with this name or alias, or None."""
     line = line_of(built.NAMES, fold(name))
     if not line:
         return None
@@ -241,7 +250,7 @@ def exercise(name: str) -> Exercise | None:
 
 
 def _read(name: str, line: str) -> Exercise:
-    """The exercise of a line, read once: a name always leads to the same object."""
+    """The exercise that a line holds. It is made once, so a name always gives the same object."""
     found = _exercises.get(name)
     if found is None:
         found = _exercises[name] = Exercise(decode(line))
@@ -261,7 +270,7 @@ def _all() -> tuple[Exercise, ...]:
 
 
 def nearest_exercises(name: str, most: int = 3) -> list[str]:
-    """Names of the exercises nearest to a name that is none, word by word, the nearest first."""
+    """Up to ``most`` exercises whose names are most like one that is unknown, the nearest first."""
     return list(_nearest_exercises(name, most))
 
 
@@ -274,7 +283,7 @@ def _nearest_exercises(name: str, most: int) -> tuple[str, ...]:
 
 
 def nearest_areas(name: str, most: int = 3) -> list[str]:
-    """Names of the areas nearest to a name that is none, the nearest first."""
+    """Up to ``most`` areas whose names are most like one that is unknown, the nearest first."""
     from .nearest import nearest
 
     first = {built.AREAS[fold(area)]: area for area in reversed(built.AREA_NAMES)}
@@ -282,7 +291,7 @@ def nearest_areas(name: str, most: int = 3) -> list[str]:
 
 
 def anatomy() -> Anatomy:
-    """Muscles, actions and length curves together, as derive wants them."""
+    """Muscles, joint actions and length curves together. They are made when first asked for."""
     if not _anatomy:
         from .anatomy import anatomy_of
 
@@ -302,23 +311,23 @@ def muscles() -> dict[str, Muscle]:
 
 @lru_cache(maxsize=1000)
 def area(name: str) -> tuple[str, ...] | None:
-    """The muscles of an area by its name or a coach's other word for it, or None."""
+    """The muscles of an area, by its name or another word that coaches use for it, or None."""
     return built.AREAS.get(fold(name))
 
 
 def is_group(name: str) -> bool:
-    """Whether an area is a muscle group or a part of one; regions, and words for no area, are not."""
+    """Whether an area is a muscle group or a part of one. A region is not, nor is an unknown word."""
     muscles = set(area(name) or ())
     return bool(muscles) and any(muscles <= set(members) for members in groups.values())
 
 
 def area_names() -> tuple[str, ...]:
-    """Names of all areas, as they are written."""
+    """The names of all areas, as they are written."""
     return built.AREA_NAMES
 
 
 def source(id: str) -> Source:
-    """The source of this id; KeyError if there is none."""
+    """The source with this id. KeyError if there is none."""
     return Source(id, *built.SOURCES[id])
 
 

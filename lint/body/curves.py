@@ -1,6 +1,6 @@
-"""How many repetitions a load allows, what a set says about the 1RM, and RPE against repetitions in reserve.
+"""How many repetitions a load allows, the 1RM that a set shows, and repetitions in reserve for an RPE.
 
-Loads are in % of 1RM or in any one unit of mass; repetitions are to failure unless said otherwise.
+Loads are in % of 1RM, or in any one unit of mass. Repetitions are to failure unless it says otherwise.
 """
 
 from __future__ import annotations
@@ -13,9 +13,9 @@ TYPE_CHECKING = False
 if TYPE_CHECKING:
     from collections.abc import Callable, Sequence
 
-#: Repetitions to failure by %1RM: mean and spread between lifters (one SD); nuzzo-2024, read second-hand. At
-#: 100 % there is one repetition by definition; half a repetition of spread there is a choice of this project,
-#: for form on the day.
+#: (%1RM, mean repetitions to failure, spread between lifters as one SD); nuzzo-2024, read second-hand. One
+#: repetition at 100 % is the definition. Its spread of half a repetition is this project's choice, for form
+#: on the day.
 MAIN: tuple[tuple[float, float, float], ...] = (
     (60, 19.53, 4.37),
     (65, 17.11, 3.80),
@@ -27,14 +27,14 @@ MAIN: tuple[tuple[float, float, float], ...] = (
     (100, 1.0, 0.5),
 )
 
-#: The curves of single lifts: mean repetitions only; the spread is the main one's (nuzzo-2024, second-hand).
+#: Curves of single lifts: (%1RM, mean repetitions); nuzzo-2024, second-hand. Their spread is that of MAIN.
 LIFTS: dict[str, tuple[tuple[float, float], ...]] = {
     "bench press": ((70, 14.1), (80, 8.82), (100, 1.0)),
     "leg press": ((70, 19.0), (80, 13.05), (90, 8.69), (100, 1.0)),
 }
 
-#: Repetitions by %1RM as the handbook prints them (nsca-table, second-hand; 67 % from memory). Fewer
-#: repetitions than the trials at 60 to 75 %: for display, never for calling a set impossible.
+#: (%1RM, repetitions) as the handbook prints them (nsca-table, second-hand; 67 % from memory). At 60 to 75 %
+#: these are fewer than the trials found, so they are only shown and never make a set impossible.
 HANDBOOK: tuple[tuple[float, int], ...] = (
     (65, 15),
     (67, 12),
@@ -64,24 +64,24 @@ class Repetitions:
         self.spread = spread
 
     def beyond(self, deviations: float) -> float:
-        """The mean and so many standard deviations: what few lifters manage."""
+        """The mean plus so many standard deviations: repetitions that few lifters manage."""
         return self.mean + deviations * self.spread
 
 
 def curve_of(exercise: str) -> str:
-    """The lift whose curve fits an exercise of this name: "bench press", "leg press" or "" (the main one).
+    """The lift whose curve fits an exercise: "bench press", "leg press", or "" for the main curve.
 
-    What the name ends with decides: a single-leg leg press is one, a leg press calf raise is none.
+    The end of the name decides: a single-leg leg press is a leg press, a leg press calf raise is not.
     """
     named = exercise.partition(" with ")[0]
     return next((lift for lift in LIFTS if named.endswith(lift)), "")
 
 
 def possible(percent: float, lift: str = "") -> Repetitions | None:
-    """Repetitions to failure at a load in %1RM, on the curve of a lift (see curve_of) or the main one.
+    """Repetitions to failure at a load in %1RM, on the curve of a lift (see curve_of) or the main curve.
 
-    None below 60 %, where the table ends, and above 100 %. Below the rows of a single lift its curve runs
-    beside the main one.
+    None below 60 %, where the table ends, and above 100 %. Below its own rows, the curve of a lift keeps its
+    distance from the main curve.
     """
     if not LOWEST <= percent <= 100:
         return None
@@ -102,7 +102,7 @@ def possible(percent: float, lift: str = "") -> Repetitions | None:
 def percent_for(repetitions: float, lift: str = "") -> float | None:
     """The load in %1RM at which the mean lifter manages so many repetitions: what "10RM" is in %.
 
-    100 for one repetition; None for fewer, and for more than the curve holds at 60 %.
+    100 for one repetition. None for less than one, and for more than the curve allows at 60 %.
     """
     low, high = LOWEST, 100.0
     easiest = possible(low, lift)
@@ -119,7 +119,7 @@ def percent_for(repetitions: float, lift: str = "") -> float | None:
 
 
 def handbook_repetitions(percent: float) -> float | None:
-    """Repetitions that the handbook prints for a load, straight lines between rows; None outside 65-100 %."""
+    """Repetitions for a load by the handbook, with straight lines between rows. None outside 65-100 %."""
     loads = [row[0] for row in HANDBOOK]
     if not loads[0] <= percent <= loads[-1]:
         return None
@@ -140,7 +140,7 @@ def epley(load: float, repetitions: float) -> float:
 
 
 def brzycki(load: float, repetitions: float) -> float:
-    """1RM after brzycki-1993; ValueError at 37 repetitions or more, where the equation has its pole."""
+    """1RM after brzycki-1993. ValueError from 37 repetitions on, where the equation breaks down."""
     return _one(load, repetitions, below=37) or load * 36 / (37 - repetitions)
 
 
@@ -165,7 +165,7 @@ def wathan(load: float, repetitions: float) -> float:
 
 
 def lander(load: float, repetitions: float) -> float:
-    """1RM after lander-1985; ValueError from about 37.9 repetitions on, where the equation has its pole."""
+    """1RM after lander-1985. ValueError from about 37.9 repetitions on, where it breaks down."""
     return _one(load, repetitions, below=101.3 / 2.67123) or 100 * load / (101.3 - 2.67123 * repetitions)
 
 
@@ -181,7 +181,7 @@ EQUATIONS: dict[str, Callable[[float, float], float]] = {
 
 
 def _one(load: float, repetitions: float, below: float = float("inf")) -> float:
-    """The load at one repetition, the 1RM by definition; else 0. ValueError where no equation goes."""
+    """For one repetition the load itself, which is the 1RM; else 0. ValueError if no equation can be used."""
     if load <= 0:
         raise ValueError("a load above nothing is wanted")
     if not 1 <= repetitions < below:
@@ -190,12 +190,13 @@ def _one(load: float, repetitions: float, below: float = float("inf")) -> float:
 
 
 def reserve_of(rpe: float) -> float | None:
-    """Repetitions in reserve at an RPE (zourdos-2016): 10 is none, 9 is one; half points from memory. None
-    below 5, where the scale no longer counts repetitions.
+    """Repetitions in reserve at an RPE (zourdos-2016): none at 10, one at 9; half points from memory.
+
+    None below 5, where the scale no longer counts repetitions.
     """
     return 10 - rpe if 5 <= rpe <= 10 else None
 
 
 def rpe_of(reserve: float) -> float | None:
-    """The RPE of so many repetitions in reserve, up to 5; None beyond (zourdos-2016)."""
+    """The RPE for up to 5 repetitions in reserve (zourdos-2016). None for more."""
     return 10 - reserve if 0 <= reserve <= 5 else None

@@ -1,16 +1,17 @@
-"""Which muscles a lift trains, and at what length, from its joint actions and joint path.
+"""Works out which muscles a lift trains, and at what length, from its joint actions and joint path.
 
-A pure function on data, the same for the catalogue and for a team's own exercises. A muscle is credited only
-for an action that it has. Where its length curve covers the action, it must shorten as well:
+The same function serves the catalogue and a team's own exercises. A muscle can have credit only for a joint
+action in which it has a role. If a length curve shows how it moves, it must also shorten:
 
-- prime mover of a main action, shortening by 1 cm or more: direct;
-- helper in a main action, or prime mover of an assisting action, shortening by 1 cm or more: indirect;
-- within 0.5 cm of that limit: one step less than it would have been, since the models differ by as much, and
-  none where the muscle's other end is stretched by 1 cm or more, as that of the hamstrings in a squat;
-- less than that, or stretched: none.
+- A prime mover of a main action that shortens by 1 cm or more has direct credit.
+- A helper in a main action, or a prime mover of an assisting action, that shortens by 1 cm or more has
+  indirect credit.
+- Within 0.5 cm of that limit the credit is one step less, since the models differ by as much. It is none if
+  the other end of the muscle is stretched by 1 cm or more, as with the hamstrings in a squat.
+- A muscle that shortens less than that, or is stretched, has no credit.
 
-Isometric work, and actions that no joint angle of the path shows, go by the action table alone. A credit
-stated by hand, with its reason, stands above all of these.
+For isometric work, and for actions that no joint angle of the path shows, the roles alone decide. A credit
+that is stated by hand, with its reason, overrides all of this.
 """
 
 from __future__ import annotations
@@ -25,17 +26,19 @@ if TYPE_CHECKING:
     from .mechanics import Path
 
 CREDITS = NONE, INDIRECT, DIRECT = "none", "indirect", "direct"
-"""What a muscle can get from a lift, from the least to the most."""
+"""The credit that a muscle can have from a lift, from the least to the most."""
 
 _RANK = {credit: rank for rank, credit in enumerate(CREDITS)}
 HINGE_KNEE, HINGE_HIP = 40, 40
+"""Of a hip hinge, in degrees: the largest mean angle of the knee, and the least movement of the hip."""
 
 
 class Credit:
-    """What one muscle gets from a lift: ``credit`` direct, indirect or none, and why.
+    """The credit of one muscle in a lift: direct, indirect or none, and why.
 
-    ``net`` is the length change over the lift and ``position`` the mean place in the muscle's own range (0 to
-    1); both None where no curve reaches. ``derived`` is the credit before anything stated by hand.
+    ``derived`` is the credit without what is stated by hand. ``net`` is the length change over the lift, in
+    cm, negative if the muscle shortens. ``position`` is its mean length as a place in its own range, 0
+    shortest to 1 longest. Both are None if no length curve covers the lift.
     """
 
     __slots__ = ("because", "credit", "derived", "muscle", "net", "position")
@@ -52,7 +55,7 @@ class Credit:
 
 
 class Profile:
-    """What a lift trains: ``credits`` {muscle: Credit} in the order of the muscles; whether it is a hinge."""
+    """What a lift trains: {muscle: Credit} in the order of the muscles, and whether it is a hip hinge."""
 
     __slots__ = ("credits", "hinge")
 
@@ -61,12 +64,12 @@ class Profile:
         self.hinge = hinge
 
     def muscles(self, credit: str) -> tuple[str, ...]:
-        """Names of the muscles with this credit."""
+        """The muscles with this credit."""
         return tuple(name for name, given in self.credits.items() if given.credit == credit)
 
     @property
     def positions(self) -> dict[str, float]:
-        """Mean place in its own range of each credited muscle that has one, to two decimals."""
+        """{muscle: place in its own range, two decimals} for muscles that have credit and a length curve."""
         return {
             name: round(given.position, 2)
             for name, given in self.credits.items()
@@ -84,10 +87,11 @@ def derive(
 ) -> Profile:
     """The profile of a lift.
 
-    ``actions`` and ``assists`` are joint actions, main and assisting; ``path`` is a full path (see
-    mechanics.full_path) or None; ``stated`` is {muscle or group: (credit, reason)}.
-    Raises KeyError for an unknown action, and ValueError, in plain words, for an unknown muscle or credit for
-    a muscle that has none of the actions.
+    ``actions`` and ``assists`` are main and assisting joint actions. ``path`` is a full path (see
+    mechanics.full_path) or None. ``stated`` is {muscle or group: (credit, reason)}.
+
+    Raises KeyError for an unknown action. Raises ValueError, in plain words, for an unknown muscle, and for
+    credit to a muscle that has none of the actions.
     """
     lift = _LiftPath(anatomy, path or {}, kind)
     credits: dict[str, Credit] = {}
@@ -116,7 +120,7 @@ def _members(anatomy: Anatomy, name: str, credit: str, loaded: set[str]) -> list
 
 
 class _LiftPath:
-    """A lift's path, with each length curve measured on it once."""
+    """A path, and what each length curve gives for it. Each curve is worked out once."""
 
     def __init__(self, anatomy: Anatomy, path: Path, kind: str) -> None:
         self.anatomy = anatomy
@@ -126,7 +130,10 @@ class _LiftPath:
         self.measured: dict[str, tuple[float | None, float | None]] = {"": (None, None)}
 
     def measure(self, name: str) -> tuple[float | None, float | None]:
-        """Net change and mean place of a curve, each None where it does not reach."""
+        """Net change and mean place of a muscle with this curve.
+
+        Each is None if the curve does not cover it.
+        """
         if name not in self.measured:
             curve = self.anatomy.curves[name]
             moves = self.kind != "isometric" and curve.reaches(self.path)
@@ -134,7 +141,7 @@ class _LiftPath:
         return self.measured[name]
 
     def credit(self, muscle: Muscle, action: str, main: bool) -> Credit | None:
-        """What the muscle gets for one action, None where there is nothing to say."""
+        """The credit of a muscle for one action, or None if it has no role in it that counts."""
         part = muscle.part(action, self.posture)
         if part is None:
             return None
@@ -156,7 +163,7 @@ class _LiftPath:
         return Credit(muscle.name, CREDITS[max(0, rank - loss)], words + said, net, position)
 
     def loss(self, curve: str, joint: str, net: float) -> tuple[int, str]:
-        """How many steps of credit a muscle loses by its change of length, and what is said of that."""
+        """How many steps of credit a muscle loses by the way its length changes, and the words for it."""
         if net <= -SHORTENS - DOUBT:
             return 0, f"; shortens by {-net:.1f} cm"
         if net >= SHORTENS:
@@ -169,7 +176,7 @@ class _LiftPath:
         return 1, words
 
     def stated(self, before: Credit | None, muscle: str, credit: str, because: str) -> Credit:
-        """A credit given by hand, which keeps what was derived."""
+        """A credit that is stated by hand. It keeps the derived one beside it."""
         position = self.measure(self.anatomy.muscles[muscle].mechanics)[1]
         given = Credit(muscle, credit, because, before.net if before else None, position)
         given.derived = before.credit if before else NONE
@@ -177,10 +184,11 @@ class _LiftPath:
 
 
 def is_hinge(path: Path) -> bool:
-    """Whether a path, or a part of it, hinges at the hip.
+    """Whether a path, or a part of it, is a hip hinge.
 
-    That is: the knee nearly straight (mean 40 degrees at most), the hip moving 40 degrees or more and further
-    than the knee, and ending straighter than it began. A glute-ham raise hinges first, then bends the knee.
+    In a hinge the knee is nearly straight (mean angle 40 degrees at most). The hip moves 40 degrees or more,
+    further than the knee, and ends straighter than it began. A part of the path is enough, because a
+    glute-ham raise hinges first and then bends the knee.
     """
     if "hip" not in path or "knee" not in path:
         return False
@@ -199,12 +207,16 @@ def _hinges(hip: Sequence[float], knee: Sequence[float]) -> bool:
 
 
 def actions_of(path: Path) -> tuple[tuple[str, ...], tuple[str, ...]]:
-    """Main and assisting joint actions of a lift known by its path alone.
+    """Main and assisting joint actions of a lift of which only the path is known.
 
-    The joints that turn by 20 degrees or more (15 at the ankle) are loaded, with the trade's usual reading of
-    joints that move together: in a hinge the knee assists; the ankle counts only where it moves alone or
-    points the foot; a knee that folds while the hip bends goes along unloaded; the elbow assists the shoulder
-    when pulling (shoulder extending, elbow bending) and pressing (shoulder flexing, elbow straightening).
+    A joint that turns by 20 degrees or more (15 at the ankle) is loaded. Joints that move together are read
+    as the trade reads them (common practice, no source):
+
+    - In a hinge the knee assists.
+    - The ankle counts only if it moves alone or points the foot.
+    - A knee that bends together with the hip is not loaded.
+    - The elbow assists the shoulder in a pull (shoulder extends, elbow bends) and in a press (shoulder
+      flexes, elbow straightens).
     """
     turn = {joint: angles[-1] - angles[0] for joint, angles in path.items()}
     hip = _sense(turn, "hip", 20)
@@ -237,6 +249,6 @@ def _sense(turn: Mapping[str, float], joint: str, least: float) -> int:
 
 
 def patterns_of(stated: str, profile: Profile) -> tuple[str, ...]:
-    """The movement patterns of a lift: the stated one ("" if none), and hip hinge where the path is one."""
+    """The movement patterns of a lift: the stated one, unless it is "", and hip hinge if its path is one."""
     patterns = (stated,) if stated else ()
     return patterns if not profile.hinge or stated == "hip hinge" else (*patterns, "hip hinge")

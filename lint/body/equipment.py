@@ -1,7 +1,7 @@
-"""Equipment: what an exercise needs, and whether a list in a coach's words holds it.
+"""Equipment: the pieces that an exercise needs, and whether a coach's list of equipment has them.
 
-Which words stand for which piece is common practice, no source. Where a word may mean a piece, it does: what
-is called missing must surely be missing.
+Which word means which piece is common practice, no source. A word that can mean a piece is taken to mean it,
+so a piece is called missing only if it surely is.
 """
 
 from __future__ import annotations
@@ -16,10 +16,10 @@ if TYPE_CHECKING:
     from .catalogue import Exercise
 
 NO_PIECE = ("none", "bodyweight", "machine")
-"""Implements that are no piece of their own; a machine is known by its station."""
+"""Implements that are no piece to list. A machine is listed by its station."""
 
 EVERYTHING = ("gym", "full gym", "everything", "weight room", "whole gym")
-"""Words that stand for all there is."""
+"""Words that mean all equipment there is."""
 
 MACHINE = "machine "
 
@@ -53,24 +53,24 @@ OTHER_WORDS: dict[str, tuple[str, ...]] = {
 
 
 def needs(exercise: Exercise) -> tuple[str, ...]:
-    """The pieces that an exercise takes: its stations, and its implement where that is a piece of its own."""
+    """The pieces that an exercise needs: its stations, and its implement if that is a piece."""
     own = () if exercise.implement in NO_PIECE else (exercise.implement,)
     return tuple(dict.fromkeys((*exercise.station, *own)))
 
 
 def missing(exercise: Exercise, equipment: Iterable[str], always: Collection[str]) -> tuple[str, ...]:
-    """The pieces that an exercise takes and a list of equipment lacks; those ``always`` there never do."""
+    """The pieces that an exercise needs and a list lacks. Pieces in ``always`` are never missing."""
     listed = [_words(item) for item in equipment]
     return tuple(piece for piece in needs(exercise) if piece not in always and not _holds(listed, piece))
 
 
 def in_words(piece: str) -> str:
-    """A piece as a coach calls it: ``leg press`` for the machine of that name."""
+    """A piece as a coach calls it: ``leg press``, not ``machine leg press``."""
     return piece.removeprefix(MACHINE)
 
 
 def station_named(name: str, stations: Iterable[str]) -> str:
-    """The station among ``stations``, as a team named them, that is a piece of the catalogue; else empty."""
+    """The one of a team's stations that means a piece of the catalogue, in the team's words, or ""."""
     return next((own for own in stations if _holds([_words(own)], name)), "")
 
 
@@ -79,7 +79,7 @@ def _words(item: str) -> frozenset[str]:
 
 
 def _holds(listed: Iterable[frozenset[str]], piece: str) -> bool:
-    """Whether an item of the list has all the words of the piece, or of another word for it."""
+    """Whether some item of the list holds all words of the piece, or of another name for it."""
     names = [piece.removeprefix(MACHINE), *OTHER_WORDS.get(piece, ()), *EVERYTHING]
     if piece.startswith(MACHINE):
         names.append("machine")
@@ -90,16 +90,16 @@ def _holds(listed: Iterable[frozenset[str]], piece: str) -> bool:
 
 
 _WHOLE = frozenset(map(_words, ("machine", "bar", "gym", "belt", "vest")))
-"""Words that mean a piece only where they stand alone: a "leg press machine" is not every machine."""
+"""Words that mean a piece only if they stand alone: a "leg press machine" is not every machine."""
 
 
 def alternatives(
     exercise: Exercise, equipment: Collection[str], always: Collection[str], most: int
 ) -> list[str]:
-    """Names of the catalogue's exercises for the same work that a list of equipment allows, nearest first.
+    """Up to ``most`` exercises that do the same work with the equipment of a list, the nearest first.
 
-    The same patterns, the same kind and main joint actions, and no harder than it is; of those, first its own
-    easier and harder forms, then the ones that train most of the same muscles.
+    They have the same patterns, kind and main joint actions, and ask for no higher level. The easier and
+    harder forms of the exercise come first, then those that train the most of the same muscles.
     """
     rank = catalogue.LEVELS.index(exercise.level)
     fitting = [
@@ -127,7 +127,7 @@ def alternatives(
 
 
 def _unlike(exercise: Exercise, other: Exercise) -> float:
-    """How much two exercises differ in the muscles they train directly: 0 not at all, 1 wholly."""
+    """How much two exercises differ in the muscles that they train directly: 0 not at all, 1 in all."""
     both, either = set(exercise.direct) & set(other.direct), set(exercise.direct) | set(other.direct)
     return 1 - len(both) / len(either)
 
@@ -143,4 +143,4 @@ LOADED = (
     "machine",
     "cable",
 )
-"""Implements whose load somebody has to choose; the body, bands and straps bring their own."""
+"""Implements whose load is chosen. Bodyweight, bands and straps have no load to choose."""

@@ -1,9 +1,10 @@
-"""How long a muscle is, and how far a lift shortens it, from the joint angles of the lift.
+"""How long a muscle is at some joint angles, and how far a lift shortens it.
 
-A joint path is ``{joint: (angle, angle, ...)}``: the way-points of the lifting phase from start to end, in
-degrees; flexion of hip, knee, shoulder and elbow and dorsiflexion are positive, and the hip is thigh against
-pelvis. Lengths are in cm. The curves are one cubic per joint, after Rajagopal and others 2016 (legs) and the
-open model arm26 (arm); they stand in data/mechanics.yaml.
+A joint path is ``{joint: (angle, angle, ...)}``: the joint's angle in degrees at each way-point of the
+lifting phase, from start to end. Flexion of hip, knee, shoulder and elbow is positive, and so is
+dorsiflexion. The hip angle is that of the thigh against the pelvis. Lengths are in cm. A length curve is one
+cubic for each joint, after Rajagopal and others 2016 (legs) and the open model arm26 (arm); the curves stand
+in data/mechanics.yaml.
 """
 
 from __future__ import annotations
@@ -17,22 +18,30 @@ if TYPE_CHECKING:
 
     Path = Mapping[str, Sequence[float]]
 
-#: The angles a path may name, in degrees. A knee beyond ``DEEPEST_KNEE`` is taken as that deep: the curves
-#: end there.
+#: The lowest and highest angle that a path may have, in degrees. The curves end at ``DEEPEST_KNEE``, so a
+#: knee bent further is taken as bent that far.
 RANGES = {"hip": (-30, 120), "knee": (0, 150), "ankle": (-40, 25), "shoulder": (-60, 180), "elbow": (0, 150)}
 DEEPEST_KNEE = 120
 
 LENGTHS = ("long", "middle", "short")
+"""Classes of the length at which a muscle works."""
+
 LONG, SHORT, BAND = 0.60, 0.40, 0.07
+"""Places in a muscle's range: long from, short up to, and how near to these the class is not sure."""
+
 SHORTENS, DOUBT = 1.0, 0.5
+"""Length change in cm: how far a muscle must shorten to have credit, and how near to this is not sure."""
+
 STEPS = 20
+"""Postures that `along` gives for each line between way-points."""
 
 
 class Curve:
-    """One muscle's length change against the neutral posture, as a sum of one cubic per joint.
+    """The length of a muscle against its length in the neutral posture: the sum of one cubic for each joint.
 
-    ``least`` and ``most`` (cm) are the ends of the muscle's own range, None where no place in it can be
-    given; ``trusted`` narrows the angles over which a moving joint is believed.
+    ``least`` and ``most`` are the ends of the muscle's own range, in cm. They are None if its place in the
+    range cannot be told. ``trusted`` is {joint: (lowest, highest)}: the curve is used for a moving joint only
+    within these angles.
     """
 
     __slots__ = ("angles", "least", "most", "name", "source", "trusted")
@@ -54,7 +63,10 @@ class Curve:
         self.trusted = trusted
 
     def length(self, posture: Mapping[str, float]) -> float:
-        """Length against neutral, in cm, at joint angles in degrees; a joint not named is taken as 0."""
+        """Length against neutral, in cm, at joint angles in degrees.
+
+        A joint that is not named counts as 0.
+        """
         total = 0.0
         for joint, (first, second, third) in self.angles.items():
             q = radians(_held(joint, posture.get(joint, 0.0)))
@@ -62,7 +74,7 @@ class Curve:
         return total
 
     def reaches(self, path: Path) -> bool:
-        """Whether the path names every joint of the curve and moves each only where the curve is trusted."""
+        """Whether the curve covers a path: it names every joint, and each moves within trusted angles."""
         for joint in self.angles:
             if joint not in path:
                 return False
@@ -73,11 +85,11 @@ class Curve:
         return True
 
     def net(self, path: Path) -> float:
-        """Length change from the first way-point to the last, in cm; negative where the muscle shortens."""
+        """Length change from the first way-point to the last, in cm. Negative if the muscle shortens."""
         return sum(self.share(path, joint) for joint in self.angles)
 
     def share(self, path: Path, joint: str) -> float:
-        """The part of the net change that one joint makes, in cm."""
+        """The part of the net change that comes from one joint, in cm."""
         angles = path[joint]
         if angles[0] == angles[-1]:
             return 0.0
@@ -86,12 +98,12 @@ class Curve:
         return b * (first + b * (second + b * third)) - a * (first + a * (second + a * third))
 
     def excursion(self, path: Path) -> float:
-        """Longest less shortest length along the path, in cm."""
+        """The longest minus the shortest length along the path, in cm."""
         lengths = [self.length(posture) for posture in along(path)]
         return max(lengths) - min(lengths)
 
     def position(self, path: Path) -> float | None:
-        """Mean place along the path in the muscle's own range: 0 shortest, 1 longest; None if it has none."""
+        """Mean place in the muscle's own range along the path: 0 shortest, 1 longest. None if not known."""
         if self.least is None or self.most is None or any(joint not in path for joint in self.angles):
             return None
         mean = sum(
@@ -101,7 +113,7 @@ class Curve:
 
 
 def _mean_cubic(angles: Sequence[float], cubic: Sequence[float], joint: str) -> float:
-    """Mean of one joint's cubic over the straight lines between way-points, each line counting alike."""
+    """The mean of one joint's cubic over the straight lines between way-points. Each line counts the same."""
     first, second, third = cubic
     q = [radians(_held(joint, angle)) for angle in angles]
     if min(q) == max(q):
@@ -121,10 +133,10 @@ def _held(joint: str, angle: float) -> float:
 
 
 def length_class(position: float) -> tuple[str, bool]:
-    """The class, "long" (0.60 and above), "short" (0.40 and below) or "middle", and whether that is sure.
+    """The class of a place in a muscle's range, and whether it is sure.
 
-    Two published models differ by up to 0.12 in the place of a muscle in its range, so within 0.07 of a limit
-    the class may be either.
+    The class is "long" from 0.60, "short" up to 0.40, else "middle". Two published models differ by up to
+    0.12 in the place of a muscle in its range, so the class is not sure within 0.07 of a limit.
     """
     sure = abs(position - LONG) >= BAND and abs(position - SHORT) >= BAND
     long, middle, short = LENGTHS
@@ -132,9 +144,10 @@ def length_class(position: float) -> tuple[str, bool]:
 
 
 def full_path(path: Mapping[str, float | Sequence[float]]) -> dict[str, tuple[float, ...]]:
-    """The path with every joint given at every way-point: a single number is held throughout.
+    """The path with an angle for every joint at every way-point. A single number holds at all of them.
 
-    Raises ValueError, in plain words, for an unknown joint, an angle out of range or lists of unequal length.
+    Raises ValueError, in plain words, for an unknown joint, an angle out of range, or lists of unequal
+    length.
     """
     points = {j: (v,) if isinstance(v, (int, float)) else tuple(v) for j, v in path.items()}
     count = max((len(angles) for angles in points.values()), default=1)
@@ -156,7 +169,7 @@ def at(path: Path, index: int) -> dict[str, float]:
 
 
 def along(path: Path) -> list[dict[str, float]]:
-    """Postures along the straight lines between way-points, evenly spaced on each line."""
+    """Postures along the straight lines between way-points, ``STEPS`` on each line."""
     count = max((len(angles) for angles in path.values()), default=1)
     if count == 1 or all(min(angles) == max(angles) for angles in path.values()):
         return [at(path, 0)]
@@ -170,12 +183,12 @@ def along(path: Path) -> list[dict[str, float]]:
 
 
 def mean_angle(angles: Sequence[float]) -> float:
-    """Mean angle over the way-points, each straight line counting alike."""
+    """The mean angle over the straight lines between way-points. Each line counts the same."""
     if len(angles) == 1:
         return angles[0]
     return sum(a + b for a, b in pairwise(angles)) / (2 * (len(angles) - 1))
 
 
 def travel(angles: Sequence[float]) -> float:
-    """Largest less smallest angle of a joint over the path, in degrees."""
+    """The largest minus the smallest angle, in degrees."""
     return max(angles) - min(angles)

@@ -1,8 +1,10 @@
-"""What an athlete spares, in a coach's words, and which exercises load it.
+"""Reads what an athlete is to spare, in a coach's words, and tells which exercises load it.
 
-Words are compared without regard to case, number and the ending -ing, the longest phrase first: "deep knee
-bending" is one thing, a "knee" another. Which words mean what is common practice, no source; which joints an
-exercise moves, and how far, is the catalogue's.
+Case, plural and the ending -ing make no difference. The longest phrase is read first, so "deep knee bending"
+is not read as "knee". What the words mean is common practice, no source. Which joints an exercise moves, and
+how far, comes from the catalogue.
+
+A trait is (kind, value), such as ("joint", "knee"): what `loads` looks for in an exercise.
 """
 
 from __future__ import annotations
@@ -21,6 +23,7 @@ if TYPE_CHECKING:
     Trait = tuple[str, str]
 
 LONGEST_PHRASE = 4
+"""Words that a phrase may have."""
 
 _LOWER_BACK: tuple[Trait, ...] = (
     ("axial", "moderate"),
@@ -59,7 +62,7 @@ PARTS: dict[str, tuple[Trait, ...]] = {
     "trunk": (("bends", "trunk"),),
     "pelvic floor": (("axial", "high"), *_JUMP),
 }
-"""Parts of the body that are no muscle; those that are, the catalogue knows."""
+"""Parts of the body that are no muscle. Muscles are looked up in the catalogue."""
 
 MOVEMENTS: dict[str, tuple[Trait, ...]] = {
     "overhead press": (("pattern", "vertical push"),),
@@ -111,7 +114,7 @@ MOVEMENTS: dict[str, tuple[Trait, ...]] = {
     "leg curl": (("action", "knee flexion"),),
     "leg extension": (("action", "knee extension"),),
 }
-"""Movements in a coach's words; those named like a joint action, the catalogue knows."""
+"""Movements in a coach's words. Joint actions are looked up in the catalogue."""
 
 
 @cache
@@ -121,7 +124,7 @@ def _meanings() -> dict[str, tuple[Trait, ...]]:
 
 
 def _stemmed(phrase: str) -> str:
-    """A phrase as it is compared: "Deep knee bending" and "deep knee bends" are one."""
+    """The form of a phrase that is compared: the same for "Deep knee bending" and "deep knee bends"."""
     return " ".join(_stem(fold(word)) for word in words(phrase))
 
 
@@ -136,9 +139,9 @@ def _stem(word: str) -> str:
 
 
 def read(spared: str) -> tuple[Trait, ...]:
-    """What to look for in an exercise, for words such as "left shoulder" or "deep knee bend under load".
+    """The traits that words such as "left shoulder" or "deep knee bend under load" mean.
 
-    Empty where no word is understood.
+    Empty if no word is understood.
     """
     return tuple(dict.fromkeys(trait for traits in _phrases(spared) for trait in traits))
 
@@ -170,13 +173,13 @@ def _named(phrase: str) -> tuple[Trait, ...]:
 
 
 def side_of(spared: str) -> str:
-    """``left`` or ``right`` where just one of them is named, else empty."""
+    """``left`` or ``right`` if only one of them is named, else ""."""
     named = {"left", "right"}.intersection(_typed(spared))
     return named.pop() if len(named) == 1 else ""
 
 
 def loads(exercise: Exercise, traits: tuple[Trait, ...]) -> bool:
-    """Whether an exercise has one of the traits looked for."""
+    """Whether an exercise has one of some traits."""
     return any(_has(exercise, kind, name) for kind, name in traits)
 
 
@@ -203,7 +206,7 @@ def _has(exercise: Exercise, kind: str, name: str) -> bool:
 
 
 def _furthest(exercise: Exercise, joint: str) -> float:
-    """The largest angle that a joint goes through, in degrees; 0 where its path is not known."""
+    """The largest angle of a joint in the path, in degrees; 0 if the path does not name the joint."""
     return max(exercise.path.get(joint, (0.0,)))
 
 

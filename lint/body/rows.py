@@ -1,7 +1,8 @@
-"""One exercise as one line of text, so that a catalogue of hundreds is loaded without building anything.
+"""Writes an exercise as one line of text, and reads it back.
 
-The fields of a line stand apart by tabs, the items of a list by "|", the parts of an item by "~", angles by
-blanks. Lines that are looked up stand sorted in one text, with a line break before and after each.
+Lines make loading fast: built.py holds hundreds of exercises as one text, and only those that a programme
+names are read. Tabs separate the fields of a line, "|" the items of a list, "~" the parts of an item, blanks
+the angles. A text of lines has a line break before and after each line.
 """
 
 from __future__ import annotations
@@ -14,10 +15,10 @@ if TYPE_CHECKING:
     Form = tuple[Callable[[Any], str], Callable[[str], Any]]
 
 SHORT = 4000
-"""Characters up to which a text is searched from its start: shorter parts were no quicker when measured."""
+"""Length of text, in characters, that is searched from start to end. Halving it further saved no time."""
 
 
-# The form of each field: how it is written, how it is read
+# The forms of fields: how each is written, and how it is read
 
 
 def _clean(text: str) -> str:
@@ -101,7 +102,7 @@ FIELDS: dict[str, Form] = {
     "because": _TEXT,
     "sources": _LIST,
 }
-"""The fields of an exercise in the order of its line."""
+"""The fields of an exercise and their forms, in the order in which a line holds them."""
 
 _READ = [(name, read) for name, (_, read) in FIELDS.items() if read is not str]
 
@@ -126,7 +127,7 @@ def names(line: str) -> list[str]:
 
 
 def lines_of(text: str) -> Iterator[str]:
-    """The lines of one text, one after the other: all of them at once would be the text a second time."""
+    """The lines of a text, one by one, so that the whole text is not copied."""
     start = 1
     while start < len(text):
         end = text.index("\n", start)
@@ -135,18 +136,20 @@ def lines_of(text: str) -> Iterator[str]:
 
 
 def line_of(text: str, key: str) -> str:
-    """The line that begins with ``key`` and a tab, "" if there is none. No table is built.
+    """The line that begins with ``key`` and a tab, or "".
 
-    The lines are sorted, so the part of the text that can hold the line is halved until it is short.
+    The lines must be sorted. The part of the text that can hold the line is halved until it is short, and
+    then searched, so no table of lines is needed.
     """
     begins = f"\n{key}\t"
+    size = len(begins)
     low, high = 0, len(text)
     while high - low > SHORT:
         middle = (low + high) // 2
         start = text.find("\n", middle, high)
-        if start < 0 or text[start : start + len(begins)] > begins:
+        if start < 0 or text[start : start + size] > begins:
             high = middle
         else:
             low = start
-    start = text.find(begins, low, high + len(begins))
+    start = text.find(begins, low, high + size)
     return "" if start < 0 else text[start + 1 : text.find("\n", start + 1)]

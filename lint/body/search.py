@@ -1,8 +1,8 @@
 """Finds exercises by words: area, joint action, implement, length, kind, stance, level, pattern, name.
 
-A pure function from words to an answer. The longest phrase is read first, so "triceps long head" is a muscle,
-"triceps long" is triceps at long length and "leg press" is an exercise. Words are compared without regard to
-case, hyphens, blanks and a plural s; a misspelt one is read as the nearest word that is known.
+The longest phrase is read first: "triceps long head" is a muscle, "triceps long" is triceps at long length,
+and "leg press" is an exercise. Case, hyphens, blanks and a plural s make no difference. A misspelt word is
+read as the most similar word that is known.
 """
 
 from __future__ import annotations
@@ -45,16 +45,19 @@ if TYPE_CHECKING:
 
 
 EVERYWHERE = "whole body"
-#: An exercise has one of each of these, so two words of a kind mean either.
+#: An exercise has one value of each of these kinds, so two words of one kind mean that either will do.
 _EITHER = (PATTERN, IMPLEMENT, KIND, STANCE, LEVEL, SIDES, LENGTH)
 
 _LESS = (INDIRECT, ASSISTING)
 
 
 class Worked:
-    """How a muscle works in an exercise: ``credit`` direct or indirect, ``place`` its mean place in its own
-    range (0 shortest, 1 longest), ``length`` the class of that and whether it is ``sure``, ``net`` its length
-    change over the lift in cm (negative where it shortens), None where that is not reckoned.
+    """How a muscle works in an exercise.
+
+    - ``credit``: direct or indirect.
+    - ``place``: its mean place in its own range, 0 shortest to 1 longest.
+    - ``length``, ``sure``: the class of that place, and whether the class is sure.
+    - ``net``: its length change over the lift in cm, negative if it shortens; None if not known.
     """
 
     __slots__ = ("credit", "length", "muscle", "net", "place", "sure")
@@ -68,9 +71,13 @@ class Worked:
 
 
 class Match:
-    """An exercise that fits. ``exact`` where it was asked for by name or alias; ``role`` what it gives to the
-    area (direct, indirect) or how it loads the joint action (main, assisting), "" if neither was asked;
-    ``muscles`` those of the area whose length counts; ``sure`` whether the length asked for is.
+    """An exercise that fits what was asked.
+
+    - ``exact``: whether it was asked for by name or alias.
+    - ``role``: how it trains the area (direct, indirect) or loads the joint action (main, assisting); "" if
+      neither was asked for.
+    - ``muscles``: the muscles of the area whose length counts.
+    - ``sure``: whether it surely works at the length asked for.
     """
 
     __slots__ = ("exact", "exercise", "muscles", "role", "sure")
@@ -90,7 +97,7 @@ class Match:
         self.sure = sure
 
     def worked(self) -> list[Worked]:
-        """The numbers behind the length of each of ``muscles``."""
+        """How each of ``muscles`` works."""
         credits = self.exercise.profile().credits
         places = self.exercise.positions
         return [Worked(m, credits[m].credit, places[m], credits[m].net) for m in self.muscles]
@@ -99,10 +106,12 @@ class Match:
 class Answer:
     """What was understood and what was found.
 
-    ``unknown`` holds (word, nearest names) for words that mean nothing here. ``found`` are the exercises that
-    fit, best first; where the words name one exercise, it alone, and ``others`` are names of those that they
-    might also mean. Where nothing fits, ``without`` says how many would (words left out, count), and
-    ``unmeasured`` names areas of whose muscles no length is known.
+    - ``readings``: how the words were read.
+    - ``unknown``: (word, nearest names) for each word that means nothing here.
+    - ``found``: the exercises that fit, the best first. If the words name one exercise, only that one.
+    - ``others``: names of other exercises that these words might mean.
+    - ``without``: if nothing fits, (words left out, how many exercises would then fit).
+    - ``unmeasured``: if nothing fits, areas asked for at a length although no muscle of theirs has a curve.
     """
 
     __slots__ = ("asked", "found", "others", "readings", "unknown", "unmeasured", "without")
@@ -118,17 +127,17 @@ class Answer:
 
     @property
     def everything(self) -> bool:
-        """Whether no word asked for anything, so that the whole catalogue is the answer."""
+        """Whether nothing was asked for, so that the answer is the whole catalogue."""
         return not self.readings and not self.unknown
 
     def meant(self, kind: str) -> tuple[str, ...]:
-        """Names of everything of a kind that the words mean, in their order."""
+        """What the words mean of one kind, in the order of the words."""
         found = [name for one in self.readings for what, name in one.meanings if what == kind]
         return tuple(dict.fromkeys(found))
 
 
 def search(asked: str, known: Known = CATALOGUE) -> Answer:
-    """The answer to some words; without a word, all exercises that are known, in their order.
+    """The answer to some words. Without a word, it holds all known exercises in their order.
 
     Raises ValueError, in plain words, for more than ``MOST_WORDS`` words.
     """
@@ -162,7 +171,7 @@ def search(asked: str, known: Known = CATALOGUE) -> Answer:
 
 
 class _Wanted:
-    """What an exercise must meet: every demand, by any of its meanings, at one of the lengths if any."""
+    """What an exercise must meet: one meaning of every demand, at one of ``lengths`` if there are any."""
 
     def __init__(self, readings: Iterable[QueryPart], vocabulary: Vocabulary) -> None:
         demands: dict[str, list[Meaning]] = {}
@@ -183,8 +192,10 @@ class _Wanted:
                     self.named[name] = {row: own for row, own in rows.items() if own or by_name_alone}
 
     def matches(self, exact: Exercise | None = None) -> list[Match]:
-        """The exercises that fit, best first: the one asked for by name, then direct before indirect, a sure
-        length before one that may be another, words of the name before those of an alias, then by name.
+        """The exercises that fit, the best first.
+
+        The exact one comes first. Then: direct before indirect, a sure length before one that is not sure,
+        words of the name before words of an alias. Equal ones are sorted by name.
         """
         found: list[tuple[tuple[bool, bool, bool, bool, str], Match]] = []
         for row, exercise in enumerate(self.known.exercises()):
@@ -198,7 +209,10 @@ class _Wanted:
         return [match for _, match in sorted(found, key=lambda one: one[0])]
 
     def _fit(self, row: int, exercise: Exercise) -> tuple[str, tuple[str, ...]] | None:
-        """The weakest role of the exercise in any demand, and the muscles that count; None if it fails."""
+        """The weakest role of the exercise over all demands, and the muscles that count.
+
+        None if it does not fit.
+        """
         roles: list[str] = []
         counted: list[str] = []
         for demand in self.demands:
@@ -229,7 +243,7 @@ class _Wanted:
 
 
 def works(exercise: Exercise, area: str, lengths: set[str]) -> tuple[str, tuple[str, ...]] | None:
-    """What an exercise gives to an area, at one of the lengths if any, and the muscles that tell it."""
+    """How an exercise trains an area (at one of ``lengths``, if there are any), and the muscles that tell."""
     members = catalogue.area(area) or ()
     credited = [muscle for muscle in members if exercise.weight(muscle)]
     counted = telling(exercise, credited)
@@ -243,11 +257,10 @@ def works(exercise: Exercise, area: str, lengths: set[str]) -> tuple[str, tuple[
 
 
 def telling(exercise: Exercise, muscles: Sequence[str]) -> list[str]:
-    """The muscles whose length says at what length an area works.
+    """The muscles that tell at what length an area works: those with a known place in their own range.
 
-    Those that have a place in their own range, but where a muscle over two joints is trained, the one-joint
-    muscles of its group go by it: the short head of biceps femoris has the same length in a seated curl as in
-    a lying one, the long head has not (maeo-2021).
+    If a group has a muscle over two joints, its one-joint muscles do not count. The short head of biceps
+    femoris has the same length in a seated curl as in a lying one, but the long head has not (maeo-2021).
     """
     known = catalogue.muscles()
     placed = [muscle for muscle in muscles if muscle in exercise.positions]
@@ -256,18 +269,18 @@ def telling(exercise: Exercise, muscles: Sequence[str]) -> list[str]:
 
 
 def _joints(muscle: str) -> int:
-    """Over how many joints the length curve of a muscle goes."""
+    """How many joints the length curve of a muscle covers."""
     anatomy = catalogue.anatomy()
     return len(anatomy.curves[anatomy.muscles[muscle].mechanics].angles)
 
 
 def by_hand(exercise: Exercise, muscle: str) -> bool:
-    """Whether the credit of a muscle is stated by hand, for itself or for a group that it belongs to."""
+    """Whether the credit of a muscle is stated by hand, for itself or for one of its groups."""
     return any(muscle in catalogue.groups.get(who, (who,)) for who in exercise.stated)
 
 
 def _without(readings: Sequence[QueryPart], vocabulary: Vocabulary) -> Iterator[tuple[str, int]]:
-    """How many exercises would fit if one of the phrases were left out."""
+    """For each phrase: how many exercises would fit without it. Phrases for which none would are left out."""
     for index, one in enumerate(readings):
         rest = [other for place, other in enumerate(readings) if place != index]
         if rest and (count := len(_Wanted(rest, vocabulary).matches())):
@@ -275,7 +288,7 @@ def _without(readings: Sequence[QueryPart], vocabulary: Vocabulary) -> Iterator[
 
 
 def _unmeasured(answer: Answer) -> Iterator[str]:
-    """Areas asked for at a length although no muscle of theirs has a length curve."""
+    """Areas that were asked for at a length although none of their muscles has a length curve."""
     known = catalogue.muscles()
     curves = catalogue.anatomy().curves
     if answer.meant(LENGTH):

@@ -1,4 +1,4 @@
-"""The words of a question about exercises, and what they can mean."""
+"""What the words of a search for exercises can mean."""
 
 from __future__ import annotations
 
@@ -30,15 +30,21 @@ FIELD_WORDS = {
     STANCE: catalogue.STANCES,
     LEVEL: catalogue.LEVELS,
 }
-"""The words of the fields of an exercise that hold one word each."""
+"""The words of those fields of an exercise that hold one word."""
 
 _ALIKE, _ALIKE_IN_FOUR = 0.8, 0.75
+"""Likeness from which a word counts as another one misspelt, 0 to 1; the second for words of four letters."""
 
 MOST_WORDS = 24
-LONGEST_PHRASE = 7
-MOST_OFFERED = 3
+"""Words that a search may have."""
 
-#: What coaches write for a word of the catalogue; common practice, no source.
+LONGEST_PHRASE = 7
+"""Words that a phrase may have."""
+
+MOST_OFFERED = 3
+"""Names that are offered for an unknown word."""
+
+#: Words that coaches write for those of the catalogue; common practice, no source.
 OTHER_WORDS: dict[str, tuple[Meaning, ...]] = {
     "at long length": ((LENGTH, "long"),),
     "long length": ((LENGTH, "long"),),
@@ -99,17 +105,22 @@ FILLERS = frozenset(
         " the to train trains using which with work works"
     )
 )
-BREAKS = str.maketrans({**dict.fromkeys(',;:/()[]"', " "), **dict.fromkeys("‐‑‒–—−", "-")})
+"""Words that ask for nothing by themselves."""
 
-#: A word of these may also stand in an exercise's name: "rope pushdown" is done on a cable.
+BREAKS = str.maketrans({**dict.fromkeys(',;:/()[]"', " "), **dict.fromkeys("‐‑‒–—−", "-")})
+"""Marks that separate words become blanks; dashes of every kind become hyphens."""
+
+#: A word of these kinds can also be part of a name: a "rope pushdown" is done on a cable.
 _ALSO_IN_NAMES = (PATTERN, IMPLEMENT, KIND, STANCE)
-#: Words of these keep their meaning within a part of a name.
+#: A word of these kinds keeps its own meaning beside a part of a name.
 _SAY_ENOUGH = (IMPLEMENT, KIND, STANCE, LEVEL, SIDES)
 
 
 class QueryPart:
-    """How some of the words were read: ``words`` as asked, ``read_as`` as taken ("" if just so), and the
-    ``meanings``, (kind, name) each, any of which will do.
+    """One phrase of the search and how it was read.
+
+    ``words`` is the phrase as typed. ``read_as`` is the phrase with its spelling corrected, or "".
+    ``meanings`` are (kind, name); any of them will do.
     """
 
     __slots__ = ("meanings", "read_as", "words")
@@ -121,7 +132,7 @@ class QueryPart:
 
 
 class Token:
-    """One word: as ``typed``, as it is ``taken``, and the ``key`` by which it is compared."""
+    """One word: as ``typed``, as ``taken`` with its spelling corrected, and its folded ``key``."""
 
     __slots__ = ("key", "taken", "typed")
 
@@ -132,8 +143,10 @@ class Token:
 
 
 class Vocabulary:
-    """All that words can mean: ``meanings`` by key, ``words`` {folded word: how it is written} that occur
-    anywhere, and the names of all exercises, searchable by any run of words in them.
+    """All that words can mean.
+
+    ``meanings`` is {folded phrase: meanings}. ``words`` is {folded word: how it is written} for all words of
+    phrases and names. The names of all exercises can be searched by any run of words in them.
     """
 
     def __init__(self, known: Known) -> None:
@@ -157,15 +170,15 @@ class Vocabulary:
         self._all = "\n".join(run.text for runs in self._names for run in runs)
 
     def knows(self, key: str) -> bool:
-        """Whether a folded word stands anywhere, be it two words run together."""
+        """Whether a folded word is known, alone or as two words written as one."""
         return key in self.words or key in self.meanings or self.in_names(key)
 
     def in_names(self, key: str) -> bool:
-        """Whether some name or alias holds this run of words."""
+        """Whether a name or alias holds this run of words."""
         return key in self._all and any(run.holds(key) for runs in self._names for run in runs)
 
     def rows_named(self, key: str) -> dict[int, bool]:
-        """Rows of the exercises with this run of words in a name or alias: whether it is in the name."""
+        """The exercises with this run of words: {position: True if in the name, False if in an alias}."""
         found = {}
         for row, runs in enumerate(self._names):
             if any(run.holds(key) for run in runs):
@@ -173,7 +186,10 @@ class Vocabulary:
         return found
 
     def spelling(self, word: str) -> str | None:
-        """The known word that a misspelt one most likely is, or None; own terms before words of names."""
+        """The known word that a misspelt one most likely is, or None.
+
+        Words of phrases win over words of names.
+        """
         key = fold(word)
         least = _ALIKE_IN_FOUR if len(key) == 4 else _ALIKE
         if len(key) < 4:
@@ -191,13 +207,13 @@ class Vocabulary:
         return found
 
     def near(self, word: str) -> list[str]:
-        """Names of areas, actions, implements and exercises nearest to a word that is none."""
+        """The areas, actions, implements and exercises whose names are most like an unknown word."""
         exercises = [(name, one.name) for one in self.known.exercises() for name in (one.name, *one.aliases)]
         return nearest(word, [*self._labels, *exercises], MOST_OFFERED)
 
 
 class WordRun:
-    """A name as folded words without blanks, and where words begin and end in it."""
+    """A name as folded words written as one, with the places at which its words begin and end."""
 
     __slots__ = ("_ends", "keys", "text", "words")
 
@@ -208,7 +224,7 @@ class WordRun:
         self._ends = (0, *accumulate(map(len, self.keys)))
 
     def holds(self, key: str) -> bool:
-        """Whether a phrase is known."""
+        """Whether the name holds this folded run of whole words."""
         start = self.text.find(key)
         while start >= 0:
             if start in self._ends and start + len(key) in self._ends:
@@ -219,12 +235,12 @@ class WordRun:
 
 @lru_cache(maxsize=4)
 def vocabulary_of(known: Known) -> Vocabulary:
-    """The vocabulary of the exercises that may be named, built once."""
+    """The vocabulary of some exercises. It is made once and kept."""
     return Vocabulary(known)
 
 
 def phrases(known: Known) -> Iterator[tuple[str, tuple[Meaning, ...]]]:
-    """Every phrase with a meaning of its own."""
+    """Every phrase that has a meaning, with its meanings."""
     first = {muscles: name for name in reversed(catalogue.area_names()) if (muscles := catalogue.area(name))}
     for name in catalogue.area_names():
         yield name, ((AREA, name),)
@@ -246,7 +262,7 @@ def phrases(known: Known) -> Iterator[tuple[str, tuple[Meaning, ...]]]:
 
 
 def spelled(typed: list[str], vocabulary: Vocabulary) -> tuple[list[Token], list[str]]:
-    """The words as they are taken, and those that mean nothing."""
+    """The words with their spelling corrected, and the words that mean nothing."""
     in_phrase = {
         index
         for size in range(2, LONGEST_PHRASE + 1)
@@ -267,7 +283,7 @@ def spelled(typed: list[str], vocabulary: Vocabulary) -> tuple[list[Token], list
 
 
 def whole_name(tokens: Sequence[Token], vocabulary: Vocabulary) -> QueryPart | None:
-    """All words as the name of one exercise, unless they are a term of their own."""
+    """All words read as the name of one exercise, or None if they are none or are a phrase with a meaning."""
     said = " ".join(token.taken for token in tokens)
     if fold(said) in vocabulary.meanings or vocabulary.known.exercise(said) is None:
         return None
@@ -275,7 +291,10 @@ def whole_name(tokens: Sequence[Token], vocabulary: Vocabulary) -> QueryPart | N
 
 
 def read_words(tokens: Sequence[Token], vocabulary: Vocabulary) -> tuple[list[QueryPart], list[Token]]:
-    """The words in phrases, the longest phrase first, then what stands before and after it; words left."""
+    """The words split into phrases, and the words left over.
+
+    The longest phrase with a meaning is taken first, then the words before and after it in the same way.
+    """
     for size in range(min(len(tokens), LONGEST_PHRASE), 0, -1):
         for start in range(len(tokens) - size + 1):
             phrase = tokens[start : start + size]
@@ -287,9 +306,10 @@ def read_words(tokens: Sequence[Token], vocabulary: Vocabulary) -> tuple[list[Qu
 
 
 def _meanings(phrase: Sequence[Token], vocabulary: Vocabulary) -> tuple[Meaning, ...]:
-    """What a phrase means: a term of its own, or a part of names; () if nothing.
+    """The meanings of a phrase: its own, or being a part of names. () if it has none.
 
-    A part of names stays whole as "leg curl" does; in "cable row" each word says enough by itself.
+    "leg curl" is read as one part of names. In "cable row" each word has a meaning of its own, so it is
+    split.
     """
     key = "".join(token.key for token in phrase)
     said = " ".join(token.taken for token in phrase)
@@ -305,7 +325,7 @@ def _meanings(phrase: Sequence[Token], vocabulary: Vocabulary) -> tuple[Meaning,
 
 
 def _wording(phrase: Sequence[Token]) -> tuple[str, str]:
-    """A phrase as typed, and as taken where that differs."""
+    """A phrase as typed, and with its spelling corrected, or "" if nothing was corrected."""
     typed = " ".join(token.typed for token in phrase)
     taken = " ".join(token.taken for token in phrase)
     return typed, "" if typed == taken else taken
