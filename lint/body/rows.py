@@ -143,7 +143,7 @@ def line_of(text: str, key: str) -> str:
     """
     begins = f"\n{key}\t"
     size = len(begins)
-    low, high = 0, len(text)
+    low, high = 0, len(text) - 1  # no line begins at the last line break
     while high - low > SHORT:
         middle = (low + high) // 2
         start = text.find("\n", middle, high)
