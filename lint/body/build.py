@@ -13,10 +13,9 @@ import yaml
 
 from .build_data import HERE, read
 from .build_faults import faults
-from .build_rows import action_rows, anatomy_from, areas, curve_rows, muscle_rows, pair_rows
+from .build_rows import action_rows, anatomy_from, areas, curve_rows, encode, muscle_rows, pair_rows
 from .exercise_fields import fields
 from .names import fold
-from .rows import encode
 from .rows import names as names_in
 
 TYPE_CHECKING = False

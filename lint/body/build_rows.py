@@ -1,4 +1,4 @@
-"""Turns the data of the body into the plain rows that built.py holds."""
+"""Turns the data of the body into the plain rows and lines that built.py holds."""
 
 from __future__ import annotations
 
@@ -6,10 +6,11 @@ from typing import Any
 
 from .anatomy import anatomy_of
 from .names import fold
+from .rows import FIELDS, read_list, read_path, read_positions, read_stated
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
-    from collections.abc import Mapping, Sequence
+    from collections.abc import Iterable, Mapping, Sequence
 
     from .anatomy import Anatomy
     from .build_data import Data
@@ -105,3 +106,49 @@ def areas(data: Data, anatomy: Anatomy) -> tuple[dict[str, tuple[str, ...]], tup
         for word in (name, *also.get(name, ())):
             areas[fold(word)] = found
     return areas, tuple(names)
+
+
+# Exercises: each is a line, which rows.py reads
+
+
+def encode(fields: Mapping[str, Any]) -> str:
+    """The line of one exercise. ValueError if a text holds a tab, a line break, "|" or "~"."""
+    return "\t".join(_WRITE[read](fields[name]) for name, read in FIELDS.items())
+
+
+def _clean(text: str) -> str:
+    for mark in "\t\n|~":
+        if mark in text:
+            raise ValueError(f"{text!r} holds a mark that the built form needs")
+    return text
+
+
+def _flag(value: bool) -> str:
+    return "1" if value else ""
+
+
+def _list(items: Iterable[str]) -> str:
+    return "|".join(map(_clean, items))
+
+
+def _path(path: Mapping[str, Iterable[float]]) -> str:
+    return "|".join(f"{joint}~{' '.join(f'{angle:g}' for angle in angles)}" for joint, angles in path.items())
+
+
+def _stated(stated: Mapping[str, tuple[str, str]]) -> str:
+    return "|".join(f"{_clean(who)}~{credit}~{_clean(why)}" for who, (credit, why) in stated.items())
+
+
+def _positions(positions: Mapping[str, float]) -> str:
+    return "|".join(f"{_clean(who)}~{position}" for who, position in positions.items())
+
+
+_WRITE: dict[Any, Any] = {
+    str: _clean,
+    bool: _flag,
+    read_list: _list,
+    read_path: _path,
+    read_stated: _stated,
+    read_positions: _positions,
+}
+"""What writes a field, by what reads it."""
