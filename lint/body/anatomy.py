@@ -1,4 +1,4 @@
-"""Joint actions, muscles and length curves, as the derivation reads them."""
+"""Joint actions, muscles and length curves, ready for derive.py to work with."""
 
 from __future__ import annotations
 
@@ -11,7 +11,12 @@ if TYPE_CHECKING:
 
 
 class Action:
-    """A joint action. ``turns`` is (joint, +1 or -1): the angle that it changes in a path, or None."""
+    """A joint action, such as knee flexion at the knee.
+
+    ``opposes`` is the opposite action, if there is one. ``turns`` is (joint, +1 or -1): the joint angle of a
+    path that the action makes larger (+1) or smaller (-1). It is None where no angle of a path shows the
+    action.
+    """
 
     __slots__ = ("joint", "name", "opposes", "turns")
 
@@ -23,9 +28,10 @@ class Action:
 
 
 class MuscleRole:
-    """What a muscle is to one action: role prime, helper or minor, in the postures of ``when``.
+    """The role of a muscle in one joint action: prime, helper or minor.
 
-    ``when`` is {joint: (lowest, highest)} in degrees; ``because`` is "" where nothing needs saying.
+    ``when`` is {joint: (lowest, highest)} in degrees: the postures in which the muscle has this role. Empty
+    means every posture. ``because`` is the reason, or "".
     """
 
     __slots__ = ("because", "role", "when")
@@ -36,7 +42,7 @@ class MuscleRole:
         self.because = because
 
     def fits(self, posture: Mapping[str, float]) -> bool:
-        """Whether this line holds in a posture; a joint of which nothing is known fits."""
+        """Whether the role holds in a posture. A joint whose angle is not known is taken to fit."""
         for joint, (low, high) in self.when.items():
             angle = posture.get(joint)
             if angle is not None and not low <= angle <= high:
@@ -45,7 +51,11 @@ class MuscleRole:
 
 
 class Muscle:
-    """A muscle or head: ``acts`` {action: (Part, ...)}, ``mechanics`` the name of its length curve or ""."""
+    """A muscle, or one head of a muscle.
+
+    ``acts`` is {joint action: its roles in that action}. ``mechanics`` is the name of its length curve, or
+    "".
+    """
 
     __slots__ = ("acts", "crosses", "groups", "mechanics", "name", "region", "sources")
 
@@ -68,7 +78,7 @@ class Muscle:
         self.sources = sources
 
     def part(self, action: str, posture: Mapping[str, float]) -> MuscleRole | None:
-        """What the muscle is to an action in a posture (mean angles, degrees), or None."""
+        """The role of the muscle in an action, in a posture (mean angles in degrees), or None."""
         for part in self.acts.get(action, ()):
             if part.fits(posture):
                 return part
@@ -76,7 +86,7 @@ class Muscle:
 
 
 class Anatomy:
-    """All actions, muscles and curves, with the muscles of each action and of each group at hand."""
+    """All actions, muscles and curves, and the muscles of each action (``movers``), group and region."""
 
     __slots__ = ("actions", "curves", "groups", "movers", "muscles", "regions")
 
@@ -96,7 +106,10 @@ class Anatomy:
 
 
 def anatomy_of(actions: Iterable[Any], muscles: Iterable[Any], curves: Iterable[Any]) -> Anatomy:
-    """An Anatomy from plain rows: the arguments of each class in order, tables as tuples of pairs."""
+    """An Anatomy from plain rows.
+
+    A row holds the arguments of its class in order; a dict is a tuple of pairs.
+    """
     return Anatomy(
         (Action(*row) for row in actions),
         (

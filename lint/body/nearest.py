@@ -1,4 +1,4 @@
-"""Names near to a misspelt or half-remembered one, compared word by word."""
+"""Finds the names that are most like a misspelt or half-remembered one, word by word."""
 
 from __future__ import annotations
 
@@ -11,15 +11,21 @@ if TYPE_CHECKING:
     from collections.abc import Iterable
 
 LIKE = 0.65
+"""Likeness from which two words count as alike, 0 to 1."""
+
 ENOUGH = 0.6
+"""Score that a candidate must exceed to be offered."""
+
 LIGHTLY = 0.04
+"""What a word too many costs; an alias costs half of it."""
 
 
 def nearest(name: str, named: Iterable[tuple[str, str]], most: int) -> list[str]:
-    """Up to ``most`` results, nearest first, from pairs of (name or alias, result).
+    """Up to ``most`` results, the nearest first, out of pairs of (name or alias, result).
 
-    A word counts by how like it is to its best partner. Words of the candidate that were not asked for count
-    against it, and so does being an alias, but lightly: "bulgarian split" finds "Bulgarian split squat".
+    Each word of ``name`` scores by how like it is to the most similar word of the candidate; the mean counts.
+    A candidate loses a little for each word more than was asked for, and for being an alias. So "bulgarian
+    split" finds "Bulgarian split squat".
     """
     asked = words(name)
     if not asked:
