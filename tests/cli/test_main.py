@@ -22,6 +22,7 @@ WRONG = CLEAN.replace("sets: 3", "sets: 3, rir: 2, rpe: 10")
 PEAK = """\
 import re, sys
 from spotline.lint.cli.main import main
+from spotline.lint.reporters import REVIEW
 main(["review"])
 with open("/proc/self/status") as file:
     print(re.search(r"VmHWM:\\s*([0-9]+)", file.read())[1], file=sys.stderr)
@@ -193,7 +194,7 @@ class TestPrinting:
         assert len(lines(result)) == 1
         assert result.stderr.decode() == "Reviewed 1 programme: 1 error. Blocked.\n"
 
-    @pytest.mark.parametrize("form", ["cards", "lines", "json"])
+    @pytest.mark.parametrize("form", REVIEW)
     def test_no_escapes_where_there_is_no_terminal(self, run: Run, write: Write, form: str) -> None:
         write("a.programme.yaml", WRONG)
         result = run("review", "--as", form)
@@ -265,7 +266,7 @@ class TestPrinting:
         assert result.stdout == b"0.programme.yaml\n"
         assert b"Traceback" not in result.stderr
 
-    @pytest.mark.parametrize("form", ["cards", "lines", "json"])
+    @pytest.mark.parametrize("form", REVIEW)
     @pytest.mark.parametrize(
         "settings",
         [
@@ -322,7 +323,7 @@ class TestJson:
         clean = json.loads(run("review", "--as", "json").stdout)
         assert (clean["files"], clean["findings"], clean["summary"]["blocked"]) == (1, [], False)
 
-    @pytest.mark.parametrize("form", ["cards", "lines", "json"])
+    @pytest.mark.parametrize("form", REVIEW)
     def test_two_runs_print_the_same(self, run: Run, root: Path, form: str) -> None:
         words = ["review", "--as", form, str(root / "examples"), str(root / "examples" / "faulty")]
         first, second = run(*words, PYTHONHASHSEED="1"), run(*words, PYTHONHASHSEED="2")
