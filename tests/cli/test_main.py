@@ -14,6 +14,7 @@ import pytest
 from jsonschema import Draft202012Validator
 
 from spotline import schema as schemas
+from spotline.lint.reporters import REVIEW
 
 CLEAN = "programme: Clean\nfocus: [chest]\nsessions: [{session: A, exercises: [{exercise: box push-up, sets: 3}]}]\n"
 WARNED = CLEAN.replace("sets: 3", "sets: 3, reps: 200")
