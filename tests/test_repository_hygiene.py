@@ -13,6 +13,9 @@ from pathlib import Path
 import pytest
 from hypothesis import HealthCheck, settings
 
+from spotline.lint.cli.commands import COMMANDS
+from spotline.lint.reporters import REVIEW
+
 ROOT = Path(__file__).parent.parent
 
 TOP = {
@@ -382,6 +385,12 @@ def test_the_readme_opens_with_the_job_in_one_paragraph() -> None:
     assert len(opening.split()) > 50
     assert "coach" in opening
     assert not opening.startswith(("#", "-", "`", "|", "!", ">"))
+
+
+def test_the_readme_names_every_command_and_every_form_of_a_review() -> None:
+    commands = text_of("README.md").partition("\n## Commands\n")[2].partition("\n## ")[0]
+    assert [name for name in COMMANDS if f"`spotline {name}" not in commands] == []
+    assert [form for form in REVIEW if f"`--as {form}`" not in commands] == []
 
 
 def test_the_readmes_first_two_shell_blocks_are_a_command_line_each() -> None:

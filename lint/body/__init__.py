@@ -1,3 +1,3 @@
-"""What the trade knows: muscles, joint actions, exercises, mechanics, strength curves, sources."""
+"""What is known of the body and the trade: muscles, joint actions, exercises, strength curves, sources."""
 
 from __future__ import annotations

@@ -1,4 +1,4 @@
-"""Joint actions, muscles and length curves, as the derivation reads them."""
+"""Joint actions, muscles and length curves, ready for derive.py to work with."""
 
 from __future__ import annotations
 
@@ -11,7 +11,12 @@ if TYPE_CHECKING:
 
 
 class Action:
-    """A joint action. ``turns`` is (joint, +1 or -1): the angle that it changes in a path, or None."""
+    """A joint action, such as knee flexion at the knee.
+
+    ``opposes`` is the opposite action, if there is one. ``turns`` is (joint, +1 or -1): the joint angle of a
+    path that the action makes larger (+1) or smaller (-1). It is None where no angle of a path shows the
+    action.
+    """
 
     __slots__ = ("joint", "name", "opposes", "turns")
 
@@ -57,7 +62,11 @@ class MuscleRole:
 
 
 class Muscle:
-    """A muscle or head: ``acts`` {action: (Part, ...)}, ``mechanics`` the name of its length curve or ""."""
+    """A muscle, or one head of a muscle.
+
+    ``acts`` is {joint action: its roles in that action}. ``mechanics`` is the name of its length curve, or
+    "".
+    """
 
     __slots__ = ("acts", "crosses", "groups", "mechanics", "name", "region", "sources")
 
@@ -88,7 +97,7 @@ class Muscle:
 
 
 class Anatomy:
-    """All actions, muscles and curves, with the muscles of each action and of each group at hand."""
+    """All actions, muscles and curves, and the muscles of each action (``movers``), group and region."""
 
     __slots__ = ("actions", "curves", "groups", "movers", "muscles", "regions")
 
@@ -112,7 +121,10 @@ class Anatomy:
 
 
 def anatomy_of(actions: Iterable[Any], muscles: Iterable[Any], curves: Iterable[Any]) -> Anatomy:
-    """An Anatomy from plain rows: the arguments of each class in order, tables as tuples of pairs."""
+    """An Anatomy from plain rows.
+
+    A row holds the arguments of its class in order; a dict is a tuple of pairs.
+    """
     return Anatomy(
         (Action(*row) for row in actions),
         (

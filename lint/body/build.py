@@ -1,6 +1,7 @@
-"""``python -m spotline.lint.body.build``: reads data/*.yaml, checks it, derives, and writes built.py.
+"""``python -m spotline.lint.body.build`` writes built.py, the form of the data that the command loads.
 
-``--check`` writes nothing and exits 1 where built.py is stale. Faults of the data are told by file and line.
+It reads data/*.yaml, checks it and works out what each exercise trains. Each fault of the data is printed
+with its file and line. With ``--check`` it writes nothing, and exits with 1 if built.py is out of date.
 """
 
 from __future__ import annotations
@@ -12,10 +13,9 @@ import yaml
 
 from .build_data import HERE, read
 from .build_faults import faults
-from .build_rows import action_rows, anatomy_from, areas, curve_rows, muscle_rows, pair_rows
+from .build_rows import action_rows, anatomy_from, areas, curve_rows, encode, muscle_rows, pair_rows
 from .exercise_fields import fields
 from .names import fold
-from .rows import encode
 from .rows import names as names_in
 
 TYPE_CHECKING = False
@@ -30,11 +30,16 @@ BUILT = os.path.join(HERE, "built.py")
 
 
 def render(data: Data) -> str:
-    """The text of built.py. The data must be without faults."""
+    """The text of built.py. The data must have no faults.
+
+    An exercise has one line in EXERCISES, one in NAMES for each of its names, and one in ORDER. EXERCISES
+    and NAMES are sorted; ORDER has the order of the data. So adding an exercise changes no line of another
+    one, and branches that add exercises can be merged.
+    """
     anatomy = anatomy_from(data)
     exercises = [encode(fields(entry, anatomy)) for entry in data["exercises"]]
-    own = [names_in(line) for line in exercises]
-    names = [f"{fold(name)}\t{named[0]}" for named in own for name in named]
+    called = [names_in(line) for line in exercises]
+    names = [f"{fold(name)}\t{own}" for own, *aliases in called for name in (own, *aliases)]
     area_table, area_names = areas(data, anatomy)
     parts = [
         '"""Written by python -m spotline.lint.body.build from data/*.yaml: change those, not this."""\n',
@@ -47,7 +52,7 @@ def render(data: Data) -> str:
         _table("GROUPS", "tuple[str, ...]", {group: tuple(who) for group, who in anatomy.groups.items()}),
         _table("REGIONS", "tuple[str, ...]", {region: tuple(who) for region, who in anatomy.regions.items()}),
         _table("AREAS", "tuple[str, ...]", area_table),
-        f"AREA_NAMES: tuple[str, ...] = {area_names!r}\n",
+        _rows("AREA_NAMES", area_names, "str"),
         _rows("PAIRS", pair_rows(data)),
         _table(
             "SOURCES",
@@ -59,18 +64,21 @@ def render(data: Data) -> str:
         ),
         _lines("EXERCISES", sorted(exercises)),
         _lines("NAMES", sorted(names)),
-        _lines("ORDER", [named[0] for named in own]),
+        _lines("ORDER", [own for own, *_ in called]),
     ]
     return "\n".join(parts)
 
 
-def _rows(name: str, rows: Sequence[Row]) -> str:
+def _rows(name: str, rows: Sequence[Row | str], kind: str = "tuple[Any, ...]") -> str:
     lines = "".join(f"    {row!r},\n" for row in rows)
-    return f"{name}: tuple[tuple[Any, ...], ...] = (\n{lines})\n"
+    return f"{name}: tuple[{kind}, ...] = (\n{lines})\n"
 
 
 def _lines(name: str, lines: Sequence[str]) -> str:
-    """One text of all lines, each between line breaks. It loads as one piece, however many lines it has."""
+    """One text that holds all lines, with a line break before and after each.
+
+    Python loads it as one object.
+    """
     text = "".join(f"    {line + chr(10)!r}\n" for line in lines)
     return f'{name}: str = (\n    "\\n"\n{text})\n'
 
@@ -81,7 +89,7 @@ def _table(name: str, kind: str, table: Mapping[str, Any]) -> str:
 
 
 def current() -> str:
-    """The text of built.py as it stands, "" if there is none."""
+    """The text of the built.py that is there now, or "" if there is none."""
     if not os.path.exists(BUILT):
         return ""
     with open(BUILT, encoding="utf-8") as file:
@@ -89,7 +97,10 @@ def current() -> str:
 
 
 def main(arguments: Sequence[str], say: Callable[[str], object] = print) -> int:
-    """Builds or, with --check, compares. Returns the exit code: 1 for faults or a stale built.py."""
+    """Builds, or compares if ``--check`` is given.
+
+    Returns the exit code: 1 for faults or an outdated built.py.
+    """
     try:
         data = read()
         found = faults(data)

@@ -1,4 +1,4 @@
-"""The data of the body as they are written, each entry with its line."""
+"""Reads the data files of the body, and keeps the line of every entry and key."""
 
 from __future__ import annotations
 
@@ -15,15 +15,16 @@ HERE = os.path.dirname(os.path.abspath(__file__))
 DATA = os.path.join(HERE, "data")
 SCHEMAS = os.path.join(os.path.dirname(os.path.dirname(HERE)), "schema")
 TABLES = ("actions", "mechanics", "muscles", "areas", "pairs", "sources")
+
 Lines = dict[tuple[Any, ...], int]
 Twice = list[tuple[str, int]]
 
 
 class DataEntry(dict[str, Any]):
-    """One entry of a data file.
+    """One entry of a data file, as a dict.
 
-    ``lines`` is the line of each key and item by the keys that lead to it; ``twice`` are keys that stand in
-    it a second time, each with that line.
+    ``line`` is where it begins. ``lines`` is {path: line} for every key and list item in it; a path is a
+    tuple of keys and list positions. ``twice`` lists (key, line) for each key that is written a second time.
     """
 
     def __init__(self, data: Mapping[str, Any], file: str, line: int, lines: Lines, twice: Twice) -> None:
@@ -35,17 +36,17 @@ class DataEntry(dict[str, Any]):
 
     @property
     def label(self) -> str:
-        """What a fault calls the entry."""
+        """The name of the entry in a message about a fault."""
         return str(self.get("name", self.get("id", "this entry")))
 
     def line_of(self, *path: Any) -> int:
-        """The line to which some keys lead; for a key that is not there, that of what it would stand in."""
+        """The line of a path. If the path does not exist, the line of the innermost part of it that does."""
         return next(
             (self.lines[path[:end]] for end in range(len(path), 0, -1) if path[:end] in self.lines), self.line
         )
 
     def fault(self, words: str, *path: Any) -> str:
-        """A fault, told by the file and the line to which ``path`` leads."""
+        """The message for a fault: the file, the line of ``path``, and the words."""
         return f"{self.file}:{self.line_of(*path)}: {words}"
 
 
@@ -53,7 +54,7 @@ Data = dict[str, list[DataEntry]]
 
 
 def read(folder: str = DATA) -> Data:
-    """All tables by name, and the entries of every file below exercises/ in order of file name."""
+    """All tables by name. The table "exercises" holds the files below exercises/, in order of file name."""
     data = {name: entries(os.path.join(folder, f"{name}.yaml"), f"{name}.yaml") for name in TABLES}
     below = os.path.join(folder, "exercises")
     files = sorted(file for file in os.listdir(below) if file.endswith(".yaml"))
@@ -62,7 +63,7 @@ def read(folder: str = DATA) -> Data:
 
 
 def entries(path: str, name: str) -> list[DataEntry]:
-    """The entries of one data file: a list, each entry with keys."""
+    """The entries of one data file. ValueError if the file is not a list of entries with keys."""
     with open(path, encoding="utf-8") as file:
         root = yaml.compose(file, yaml.CSafeLoader)
     if not isinstance(root, yaml.SequenceNode):
@@ -79,7 +80,7 @@ def entries(path: str, name: str) -> list[DataEntry]:
 
 
 def _plain(node: Any, path: tuple[Any, ...], lines: Lines, twice: Twice) -> Any:
-    """The plain data of a node. Fills in the lines of what it holds, and the keys that stand there twice."""
+    """The plain data of a node. Adds to ``lines`` and ``twice`` what it finds below ``path``."""
     if isinstance(node, yaml.SequenceNode):
         for index, item in enumerate(node.value):
             lines[(*path, index)] = item.start_mark.line + 1

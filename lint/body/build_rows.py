@@ -1,4 +1,4 @@
-"""The data of the body as the rows that the built catalogue holds."""
+"""Turns the data of the body into the plain rows and lines that built.py holds."""
 
 from __future__ import annotations
 
@@ -7,10 +7,11 @@ from typing import Any
 from .anatomy import anatomy_of
 from .mechanics import BAND
 from .names import fold
+from .rows import FIELDS, read_list, read_path, read_positions, read_stated
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
-    from collections.abc import Mapping, Sequence
+    from collections.abc import Iterable, Mapping, Sequence
 
     from .anatomy import Anatomy
     from .build_data import Data
@@ -19,12 +20,12 @@ Row = tuple[Any, ...]
 
 
 def anatomy_from(data: Data) -> Anatomy:
-    """The anatomy that the data describe."""
+    """The anatomy that the data describes."""
     return anatomy_of(action_rows(data), muscle_rows(data), curve_rows(data))
 
 
 def action_rows(data: Data) -> list[Row]:
-    """Joint actions: name, joint, what opposes it, how it turns an angle."""
+    """Rows of joint actions: name, joint, opposite action, (joint angle, +1 or -1) that it turns."""
     return [
         (e["name"], e["joint"], e.get("opposes"), next(iter(e["turns"].items())) if "turns" in e else None)
         for e in data["actions"]
@@ -32,7 +33,7 @@ def action_rows(data: Data) -> list[Row]:
 
 
 def curve_rows(data: Data) -> list[Row]:
-    """Length curves of muscles, angles in degrees, lengths in cm."""
+    """Rows of length curves: name, source, cubic of each joint, least and most (cm), trusted angles."""
     return [
         (
             e["name"],
@@ -49,7 +50,7 @@ def curve_rows(data: Data) -> list[Row]:
 
 
 def muscle_rows(data: Data) -> list[Row]:
-    """Muscles: region, groups, joints crossed, curve, what they are to each action, sources."""
+    """Rows of muscles: name, region, groups, joints crossed, length curve, roles by action, sources."""
     return [
         (
             e["name"],
@@ -85,7 +86,7 @@ def _frozen(data: Mapping[str, Sequence[float]]) -> Row:
 
 
 def pair_rows(data: Data) -> list[Row]:
-    """Opposing pairs: name, both sides, whether more than a note may be said, sources."""
+    """Rows of opposing pairs: name, both sides, whether a finding may be more than a note, sources."""
     return [
         (e["name"], tuple(map(_side_row, e["sides"])), e["more than a note"], tuple(e["sources"]))
         for e in data["pairs"]
@@ -97,7 +98,7 @@ def _side_row(side: Mapping[str, Any]) -> Row:
 
 
 def areas(data: Data, anatomy: Anatomy) -> tuple[dict[str, tuple[str, ...]], tuple[str, ...]]:
-    """The muscles of every area by each of its names as they are compared, and the plain names in order."""
+    """Two tables of areas: {folded name or alias: muscles}, and the names as they are written, in order."""
     made = {entry["name"]: entry.get("of") for entry in data["areas"]}
 
     def members(name: str) -> list[str]:
@@ -114,3 +115,49 @@ def areas(data: Data, anatomy: Anatomy) -> tuple[dict[str, tuple[str, ...]], tup
         for word in (name, *also.get(name, ())):
             areas[fold(word)] = found
     return areas, tuple(names)
+
+
+# Exercises: each is a line, which rows.py reads
+
+
+def encode(fields: Mapping[str, Any]) -> str:
+    """The line of one exercise. ValueError if a text holds a tab, a line break, "|" or "~"."""
+    return "\t".join(_WRITE[read](fields[name]) for name, read in FIELDS.items())
+
+
+def _clean(text: str) -> str:
+    for mark in "\t\n|~":
+        if mark in text:
+            raise ValueError(f"{text!r} holds a mark that the built form needs")
+    return text
+
+
+def _flag(value: bool) -> str:
+    return "1" if value else ""
+
+
+def _list(items: Iterable[str]) -> str:
+    return "|".join(map(_clean, items))
+
+
+def _path(path: Mapping[str, Iterable[float]]) -> str:
+    return "|".join(f"{joint}~{' '.join(f'{angle:g}' for angle in angles)}" for joint, angles in path.items())
+
+
+def _stated(stated: Mapping[str, tuple[str, str]]) -> str:
+    return "|".join(f"{_clean(who)}~{credit}~{_clean(why)}" for who, (credit, why) in stated.items())
+
+
+def _positions(positions: Mapping[str, float]) -> str:
+    return "|".join(f"{_clean(who)}~{position}" for who, position in positions.items())
+
+
+_WRITE: dict[Any, Any] = {
+    str: _clean,
+    bool: _flag,
+    read_list: _list,
+    read_path: _path,
+    read_stated: _stated,
+    read_positions: _positions,
+}
+"""What writes a field, by what reads it."""

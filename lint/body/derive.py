@@ -112,8 +112,8 @@ def derive(
 
     ``actions`` are the main joint actions, ``assists`` the assisting ones. ``path`` is a full path (see
     mechanics.full_path) or None. ``pattern`` is the movement pattern, empty if none. ``stated`` is {muscle or
-    group: (credit, reason)}. Raises KeyError for an unknown action. Raises ValueError, in plain words, for an unknown muscle, and for
-    credit that is stated for a muscle with none of the actions.
+    group: (credit, reason)}. Raises KeyError for an unknown action. Raises ValueError, in plain words, for an
+    unknown muscle, and for credit that is stated for a muscle with none of the actions.
     """
     lift = _LiftPath(anatomy, path or {}, kind, pattern)
     credits: dict[str, Credit] = {}

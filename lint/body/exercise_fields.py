@@ -1,7 +1,7 @@
-"""An exercise as it is written down, made into the fields of rows.FIELDS: of the catalogue or a team's own.
+"""Turns an exercise as it is written in a file into the fields of rows.FIELDS, and checks it.
 
-An entry is the plain data of a file. It needs a name, and joint actions or a joint path; the rest has
-defaults.
+It serves the catalogue and a team's own exercises. An entry is the plain data of a file. It needs a name, and
+joint actions or a joint path. Everything else has a default.
 """
 
 from __future__ import annotations
@@ -33,10 +33,11 @@ DEFAULTS: dict[str, Any] = {
     "capacity": "heavy",
     "hands": False,
 }
+"""The value of each field that an entry may leave out."""
 
 
 def profile_of(entry: Mapping[str, Any], anatomy: Anatomy) -> Profile:
-    """What the exercise trains. ValueError, in plain words, for a path or a credit that cannot be."""
+    """What the exercise trains. ValueError, in plain words, if its path or a stated credit is impossible."""
     path = full_path(entry.get("path", {}))
     main, assists = loaded(entry, path)
     return derive(anatomy, main, assists, path, *_how(entry), stated(entry))
@@ -48,7 +49,7 @@ def _how(entry: Mapping[str, Any]) -> tuple[str, str]:
 
 
 def loaded(entry: Mapping[str, Any], path: Path) -> tuple[tuple[str, ...], tuple[str, ...]]:
-    """Main and assisting joint actions, as written, or read off the path where no actions are."""
+    """Main and assisting joint actions: as written, or from the path if no actions are written."""
     if "actions" in entry:
         return tuple(entry["actions"]), tuple(entry.get("assists", ()))
     main, assists = actions_of(path)
@@ -56,12 +57,12 @@ def loaded(entry: Mapping[str, Any], path: Path) -> tuple[tuple[str, ...], tuple
 
 
 def stated(entry: Mapping[str, Any]) -> dict[str, tuple[str, str]]:
-    """Credit stated by hand: {muscle or group: (credit, reason)}."""
+    """The credit that is stated by hand: {muscle or group: (credit, reason)}."""
     return {name: (given["as"], given["because"]) for name, given in entry.get("credit", {}).items()}
 
 
 def fields(entry: Mapping[str, Any], anatomy: Anatomy) -> dict[str, Any]:
-    """The fields of the exercise, by the names of rows.FIELDS: what catalogue.Exercise is made from."""
+    """The fields of the exercise by name, for catalogue.Exercise."""
     path = full_path(entry.get("path", {}))
     main, assists = loaded(entry, path)
     profile = profile_of(entry, anatomy)
@@ -83,10 +84,11 @@ def fields(entry: Mapping[str, Any], anatomy: Anatomy) -> dict[str, Any]:
 
 
 def faults(entry: Mapping[str, Any], anatomy: Anatomy) -> Iterator[Fault]:
-    """What cannot be, in an entry of sound shape: (words, keys that lead to the place).
+    """The faults of an entry that fits its schema: (what is wrong, path to the place).
 
-    Unknown joint actions, one that stands on both sides, a path that cannot be, credit for what is no muscle
-    or has none of the actions, a hip hinge whose path is none, and an exercise that trains nothing.
+    These are: unknown joint actions, an action that is both main and assisting, an impossible path, credit
+    for something that is no muscle or has none of the actions, a hip hinge whose path is no hinge, and an
+    exercise that trains no muscle directly.
     """
     wrong = False
     for key in ("actions", "assists"):

@@ -1,4 +1,4 @@
-"""The exercises that a programme may name: a team's own first, then the catalogue."""
+"""The exercises that a programme may name: the team's own, then those of the catalogue."""
 
 from __future__ import annotations
 
@@ -13,7 +13,7 @@ if TYPE_CHECKING:
 
 
 class Known:
-    """Looks exercises up by name or alias, without regard to case, hyphens, blanks and a plural s."""
+    """Finds exercises by name or alias. A team's own exercise comes before one of the catalogue."""
 
     __slots__ = ("_own", "own")
 
@@ -22,11 +22,11 @@ class Known:
         self._own = {fold(name): one for one in self.own for name in (one.name, *one.aliases)}
 
     def exercise(self, name: str) -> Exercise | None:
-        """The exercise of this name, or None."""
+        """The exercise with this name or alias, or None."""
         return (self._own.get(fold(name)) if self._own else None) or catalogue.exercise(name)
 
     def exercises(self) -> list[Exercise]:
-        """All of them, the team's own first."""
+        """All exercises, the team's own first."""
         return [*self.own, *catalogue.exercises()]
 
     def nearest(self, name: str, most: int = 3) -> list[str]:

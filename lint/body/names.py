@@ -1,15 +1,15 @@
-"""How names are compared: without regard to case, hyphens, blanks and a plural s."""
+"""How names are compared: case, hyphens, blanks and a plural s make no difference."""
 
 from __future__ import annotations
 
 
 def fold(name: str) -> str:
-    """A name as it is compared: "Push-Ups", "push up" and "pushup" are all "pushup"."""
+    """The form of a name that is compared: "Push-Ups", "push up" and "pushup" all give "pushup"."""
     return "".join(map(_singular, words(name)))
 
 
 def words(name: str) -> list[str]:
-    """The words of a name, in small letters."""
+    """The words of a name in small letters, without hyphens and apostrophes."""
     return name.lower().replace("-", " ").replace("’", "").replace("'", "").split()
 
 

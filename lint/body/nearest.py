@@ -1,4 +1,4 @@
-"""Names near to a misspelt or half-remembered one, compared word by word."""
+"""Finds the names that are most like a misspelt or half-remembered one, word by word."""
 
 from __future__ import annotations
 
@@ -11,8 +11,13 @@ if TYPE_CHECKING:
     from collections.abc import Iterable, Mapping
 
 LIKE = 0.65
+"""Likeness from which two words count as alike, 0 to 1."""
+
 ENOUGH = 0.6
+"""Score that a candidate must exceed to be offered."""
+
 LIGHTLY = 0.04
+"""What a word too many costs; an alias costs half of it."""
 
 
 def nearest(

@@ -1,65 +1,38 @@
-"""One exercise as one line of text, so that a catalogue of hundreds is loaded without building anything.
+"""Reads exercises out of lines of text.
 
-The fields of a line stand apart by tabs, the items of a list by "|", the parts of an item by "~", angles by
-blanks. Lines that are looked up stand sorted in one text, with a line break before and after each.
+Lines make loading fast: built.py holds hundreds of exercises as one text, and only those that a programme
+names are read. Tabs separate the fields of a line, "|" the items of a list, "~" the parts of an item, blanks
+the angles. A text of lines has a line break before and after each line. build_rows.py writes the lines.
 """
 
 from __future__ import annotations
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
-    from collections.abc import Callable, Iterable, Iterator
+    from collections.abc import Callable, Iterator
     from typing import Any
 
-    Form = tuple[Callable[[Any], str], Callable[[str], Any]]
-
 SHORT = 4000
-"""Characters up to which a text is searched from its start: shorter parts were no quicker when measured."""
+"""Length of text, in characters, that is searched from start to end. Halving it further saved no time."""
 
 
-# The form of each field: how it is written, how it is read
-
-
-def _clean(text: str) -> str:
-    for mark in "\t\n|~":
-        if mark in text:
-            raise ValueError(f"{text!r} holds a mark that the built form needs")
-    return text
-
-
-def _write_flag(value: bool) -> str:
-    return "1" if value else ""
-
-
-def _write_list(items: Iterable[str]) -> str:
-    return "|".join(map(_clean, items))
-
-
-def _read_list(text: str) -> tuple[str, ...]:
+def read_list(text: str) -> tuple[str, ...]:
+    """Words: ``a|b``."""
     return tuple(text.split("|")) if text else ()
 
 
-def _write_path(path: dict[str, tuple[float, ...]]) -> str:
-    return "|".join(f"{joint}~{' '.join(f'{angle:g}' for angle in angles)}" for joint, angles in path.items())
-
-
-def _read_path(text: str) -> dict[str, tuple[float, ...]]:
+def read_path(text: str) -> dict[str, tuple[float, ...]]:
+    """Angles by joint: ``hip~90 0|knee~15 15``."""
     return {joint: tuple(map(float, angles.split(" "))) for joint, angles in _parts(text)}
 
 
-def _write_stated(stated: dict[str, tuple[str, str]]) -> str:
-    return "|".join(f"{_clean(who)}~{credit}~{_clean(why)}" for who, (credit, why) in stated.items())
-
-
-def _read_stated(text: str) -> dict[str, tuple[str, str]]:
+def read_stated(text: str) -> dict[str, tuple[str, str]]:
+    """Credit and reason by muscle or group: ``soleus~direct~a reason``."""
     return {who: (credit, why) for who, credit, why in _parts(text)}
 
 
-def _write_positions(positions: dict[str, float]) -> str:
-    return "|".join(f"{_clean(who)}~{position}" for who, position in positions.items())
-
-
-def _read_positions(text: str) -> dict[str, float]:
+def read_positions(text: str) -> dict[str, float]:
+    """Places in a muscle's own range by muscle: ``soleus~0.57``."""
     return {who: float(position) for who, position in _parts(text)}
 
 
@@ -67,49 +40,40 @@ def _parts(text: str) -> list[list[str]]:
     return [item.split("~") for item in text.split("|")] if text else []
 
 
-_TEXT: Form = (_clean, str)
-_FLAG: Form = (_write_flag, bool)
-_LIST: Form = (_write_list, _read_list)
-_PATH: Form = (_write_path, _read_path)
-_STATED: Form = (_write_stated, _read_stated)
-_POSITIONS: Form = (_write_positions, _read_positions)
-
-FIELDS: dict[str, Form] = {
-    "name": _TEXT,
-    "aliases": _LIST,
-    "rank": _TEXT,
-    "implement": _TEXT,
-    "kind": _TEXT,
-    "stance": _TEXT,
-    "grip": _TEXT,
-    "unilateral": _FLAG,
-    "pattern": _TEXT,
-    "patterns": _LIST,
-    "actions": _LIST,
-    "assists": _LIST,
-    "path": _PATH,
-    "stated": _STATED,
-    "direct": _LIST,
-    "indirect": _LIST,
-    "positions": _POSITIONS,
-    "axial": _TEXT,
-    "level": _TEXT,
-    "capacity": _TEXT,
-    "station": _LIST,
-    "hands": _FLAG,
-    "easier": _LIST,
-    "harder": _LIST,
-    "because": _TEXT,
-    "sources": _LIST,
+FIELDS: dict[str, Callable[[str], Any]] = {
+    "name": str,
+    "aliases": read_list,
+    "rank": str,
+    "implement": str,
+    "kind": str,
+    "stance": str,
+    "grip": str,
+    "unilateral": bool,
+    "pattern": str,
+    "patterns": read_list,
+    "actions": read_list,
+    "assists": read_list,
+    "path": read_path,
+    "stated": read_stated,
+    "direct": read_list,
+    "indirect": read_list,
+    "positions": read_positions,
+    "axial": str,
+    "level": str,
+    "capacity": str,
+    "station": read_list,
+    "hands": bool,
+    "easier": read_list,
+    "harder": read_list,
+    "because": str,
+    "sources": read_list,
 }
-"""The fields of an exercise in the order of its line, first what is looked for without reading the rest."""
+"""The fields of an exercise in the order in which a line holds them, each with what reads it.
 
-_READ = [(name, read) for name, (_, read) in FIELDS.items() if read is not str]
+First stands what is looked for without reading the rest.
+"""
 
-
-def encode(fields: dict[str, Any]) -> str:
-    """The line of one exercise. ValueError if a text holds a tab, a line break, "|" or "~"."""
-    return "\t".join(write(fields[name]) for name, (write, _) in FIELDS.items())
+_READ = [(name, read) for name, read in FIELDS.items() if read is not str]
 
 
 def decode(line: str) -> dict[str, Any]:
@@ -132,7 +96,7 @@ def rank(line: str) -> str:
 
 
 def lines_of(text: str) -> Iterator[str]:
-    """The lines of one text, one after the other: all of them at once would be the text a second time."""
+    """The lines of a text, one by one, so that the whole text is not copied."""
     start = 1
     while start < len(text):
         end = text.index("\n", start)
@@ -141,18 +105,20 @@ def lines_of(text: str) -> Iterator[str]:
 
 
 def line_of(text: str, key: str) -> str:
-    """The line that begins with ``key`` and a tab, "" if there is none. No table is built.
+    """The line that begins with ``key`` and a tab, or "".
 
-    The lines are sorted, so the part of the text that can hold the line is halved until it is short.
+    The lines must be sorted. The part of the text that can hold the line is halved until it is short, and
+    then searched, so no table of lines is needed.
     """
     begins = f"\n{key}\t"
-    low, high = 0, len(text)
+    size = len(begins)
+    low, high = 0, len(text) - 1  # no line begins at the last line break
     while high - low > SHORT:
         middle = (low + high) // 2
         start = text.find("\n", middle, high)
-        if start < 0 or text[start : start + len(begins)] > begins:
+        if start < 0 or text[start : start + size] > begins:
             high = middle
         else:
             low = start
-    start = text.find(begins, low, high + len(begins))
+    start = text.find(begins, low, high + size)
     return "" if start < 0 else text[start + 1 : text.find("\n", start + 1)]

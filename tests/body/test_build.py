@@ -333,7 +333,8 @@ def test_the_build_writes_the_built_form(monkeypatch, folder):
 
 @pytest.mark.parametrize("mark", ["\t", "\n", "|", "~"])
 def test_marks_that_the_built_form_needs_cannot_stand_in_a_text(mark):
-    from spotline.lint.body.rows import FIELDS, decode, encode
+    from spotline.lint.body.build_rows import encode
+    from spotline.lint.body.rows import FIELDS, decode
 
     fields = decode("\t" * (len(FIELDS) - 1))
     assert decode(encode(fields)) == fields

@@ -5,7 +5,7 @@ from __future__ import annotations
 import subprocess
 
 import pytest
-from hypothesis import given
+from hypothesis import example, given
 from hypothesis import strategies as st
 
 from spotline.lint.body import build, build_data, build_faults, built, catalogue
@@ -150,6 +150,8 @@ KEYS = st.text(st.sampled_from("ab ~é"), min_size=1, max_size=6)
 
 
 @given(st.sets(KEYS, max_size=40), KEYS, st.integers(0, SHORT))
+@example({"a", "aaaaaa"}, "a", 570)
+@example(set(), "a", 0)
 def test_a_line_is_found_by_its_key_alone(keys, key, length):
     text = text_of(keys, length)
     assert line_of(text, key) == (f"{key}\t{fold(key) * length}" if key in keys else "")

@@ -13,7 +13,7 @@ from spotline.lint.body.exercise_fields import fields
 from spotline.lint.body.known import Known
 from spotline.lint.body.nearest import nearest
 from spotline.lint.body.search import search
-from spotline.lint.editor.caret.exercise_prefixes import fitting
+from spotline.lint.editor.caret.exercise_prefixes import matching_exercises
 
 CLASSIC_LIFTS = {"power clean"}
 """Advanced, and yet expected in most programmes that can teach them."""
@@ -81,7 +81,10 @@ def test_a_team_of_its_own_comes_first_whatever_its_rank() -> None:
     known = Known([own("quarry hinge"), own("harbour squat")])
     assert {one.rank for one in known.own} == {"usual"}
     assert known.nearest("harbour squats of old")[0] == "harbour squat"
-    assert [fit.exercise.name for fit in fitting("", known)][:2] == ["quarry hinge", "harbour squat"]
+    assert [fit.exercise.name for fit in matching_exercises("", known)][:2] == [
+        "quarry hinge",
+        "harbour squat",
+    ]
 
 
 @pytest.mark.parametrize("words", ["hamstrings", "chest dumbbell", "row", "triceps long", "squat barbell"])
@@ -98,14 +101,14 @@ def test_a_search_puts_the_more_common_first_among_equals(words: str) -> None:
 
 @pytest.mark.parametrize("typed", ["curl", "hamstrings", "row", "sq", "band"])
 def test_completion_puts_the_more_common_first_among_equals(typed: str) -> None:
-    fits = fitting(typed, Known())
+    fits = matching_exercises(typed, Known())
     assert len({fit.exercise.rank for fit in fits}) > 1
-    order = [(fit.step, rarity(fit.exercise)) for fit in fits]
+    order = [(fit.rank, rarity(fit.exercise)) for fit in fits]
     assert order == sorted(order)
 
 
 def test_without_a_word_completion_begins_with_staples() -> None:
-    ranks = [rarity(fit.exercise) for fit in fitting("", Known())]
+    ranks = [rarity(fit.exercise) for fit in matching_exercises("", Known())]
     assert len(ranks) == len(catalogue.exercises())
     assert ranks == sorted(ranks)
 

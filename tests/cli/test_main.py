@@ -14,6 +14,7 @@ import pytest
 from jsonschema import Draft202012Validator
 
 from spotline import schema as schemas
+from spotline.lint.reporters import REVIEW
 
 CLEAN = "programme: Clean\nfocus: [chest]\nsessions: [{session: A, exercises: [{exercise: box push-up, sets: 3}]}]\n"
 WARNED = CLEAN.replace("sets: 3", "sets: 3, reps: 200")
@@ -193,7 +194,7 @@ class TestPrinting:
         assert len(lines(result)) == 1
         assert result.stderr.decode() == "Reviewed 1 programme: 1 error. Blocked.\n"
 
-    @pytest.mark.parametrize("form", ["cards", "lines", "json"])
+    @pytest.mark.parametrize("form", REVIEW)
     def test_no_escapes_where_there_is_no_terminal(self, run: Run, write: Write, form: str) -> None:
         write("a.programme.yaml", WRONG)
         result = run("review", "--as", form)
@@ -265,7 +266,7 @@ class TestPrinting:
         assert result.stdout == b"0.programme.yaml\n"
         assert b"Traceback" not in result.stderr
 
-    @pytest.mark.parametrize("form", ["cards", "lines", "json"])
+    @pytest.mark.parametrize("form", REVIEW)
     @pytest.mark.parametrize(
         "settings",
         [
@@ -322,7 +323,7 @@ class TestJson:
         clean = json.loads(run("review", "--as", "json").stdout)
         assert (clean["files"], clean["findings"], clean["summary"]["blocked"]) == (1, [], False)
 
-    @pytest.mark.parametrize("form", ["cards", "lines", "json"])
+    @pytest.mark.parametrize("form", REVIEW)
     def test_two_runs_print_the_same(self, run: Run, root: Path, form: str) -> None:
         words = ["review", "--as", form, str(root / "examples"), str(root / "examples" / "faulty")]
         first, second = run(*words, PYTHONHASHSEED="1"), run(*words, PYTHONHASHSEED="2")

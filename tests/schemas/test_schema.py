@@ -876,6 +876,7 @@ def properties():
 @pytest.mark.parametrize(("name", "key", "word"), list(properties()))
 def test_a_property_takes_what_it_should_and_nothing_else(name, key, word):
     least, examples = PROPERTIES[name, key]
+    assert word in examples, f"give `{word}` in PROPERTIES a value that fits and one that does not"
     valid, invalid = examples[word]
     assert judge(name, key).is_valid(
         {**least, word: valid} if word != "for" else {**least, "every": "60 s", word: valid}

@@ -70,7 +70,7 @@ def matching_exercises(typed: str, known: Known) -> list[ExerciseMatch]:
 
 
 def _sort_key(match: ExerciseMatch) -> tuple[object, ...]:
-    """Best first, then the more common; of those that match by what they train, lifts that train little else."""
+    """Best first, then the more common; of matches by what is trained, lifts that train little else."""
     one = match.exercise
     special = (one.kind != "dynamic", len(one.direct)) if match.rank >= MAINLY else ()
     return (match.rank, catalogue.rarity(one), *special, len(one.name), one.name)

@@ -32,22 +32,22 @@ class _Frame:
     """One open bracket: a list, at its item ``index``, or a group of ``keys``, whose ``index`` is -1.
 
     ``key`` is the key whose value is being read. A list has one too where its item is a pair without braces.
-    ``words`` is where the words of the part that is being read start and end, None where there are none.
+    ``span`` is where the words of the part that is being read start and end, None where there are none.
     ``has_other`` says that an alias or inner brackets stand in that part.
     """
 
-    __slots__ = ("has_other", "index", "key", "keys", "words")
+    __slots__ = ("has_other", "index", "key", "keys", "span")
 
     def __init__(self, bracket: str) -> None:
         self.index = 0 if bracket == "[" else -1
         self.key: str | None = None
         self.keys: set[str] = set()
-        self.words: Span | None = None
+        self.span: Span | None = None
         self.has_other = False
 
     def start_part(self) -> None:
         """Makes ready for the next part."""
-        self.words = None
+        self.span = None
         self.has_other = False
 
 
@@ -79,7 +79,7 @@ class FlowReader:
                 is_before_caret
                 and kind in _NEVER_FIRST_IN_WORDS
                 and start < offset <= end
-                and not self.frames[-1].words
+                and not self.frames[-1].span
             ):
                 if kind == "comment":
                     self.context.comment_start = start
@@ -98,7 +98,7 @@ class FlowReader:
     def token(self) -> tuple[str, int]:
         """The kind of the token at ``at``, and where it ends."""
         text, at = self.text, self.at
-        if text[at] in QUOTES and self.frames and self.frames[-1].words is None:
+        if text[at] in QUOTES and self.frames and self.frames[-1].span is None:
             found = QUOTED.match(text, at, self.end)
             if found is not None:
                 return "word", found.end()
@@ -129,18 +129,18 @@ class FlowReader:
             if frame.key is None:
                 frame.key = self.take_key(frame)
             frame.start_part()
-        elif kind == "word" or (kind in ("property", "alias") and frame.words is not None):
-            frame.words = (frame.words[0] if frame.words else start, end)
+        elif kind == "word" or (kind in ("property", "alias") and frame.span is not None):
+            frame.span = (frame.span[0] if frame.span else start, end)
         elif kind == "alias":
             frame.has_other = True
 
     def take_key(self, frame: _Frame) -> str:
         """The words just read, as a key; adds it to the group's keys unless it is the one at the caret."""
 
-        if frame.words is None:
+        if frame.span is None:
             return ""
-        key = unquoted(self.text[slice(*frame.words)])
-        if frame.index < 0 and frame.key is None and frame.words != self.caret_key:
+        key = unquoted(self.text[slice(*frame.span)])
+        if frame.index < 0 and frame.key is None and frame.span != self.caret_key:
             frame.keys.add(key)
         return key
 
@@ -157,13 +157,13 @@ class FlowReader:
             if one.key is not None:
                 self.steps.append((one.key, one.keys))
         context.has_colon = self.on_key and before_colon
-        words = frame.words
+        words = frame.span
         before = self.text[offset - 1]
         if words is None:
             context.needs_space = before in ",:"
         else:
             words = (min(words[0], offset), max(words[1], offset))
-            self.caret_key = frame.words if self.on_key else None
+            self.caret_key = frame.span if self.on_key else None
         is_empty = words is None and not frame.has_other
         touches_colon = (
             before == ":" and frame.key is not None and self.text[offset - 2 : offset - 1] not in QUOTES
