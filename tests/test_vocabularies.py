@@ -81,7 +81,11 @@ HOMES: list[tuple[Words, Words]] = [
             f"{FOUND} exercise properties level",
         ),
     ),
-    (catalogue.PATTERNS, (f"{ENTRY} pattern", f"{OWN} pattern")),
+    (
+        catalogue.PATTERNS,
+        (f"{ENTRY} pattern", f"{OWN} pattern", "body-muscles $defs part properties patterns items"),
+    ),
+    (catalogue.RANKS, (f"{ENTRY} rank",)),
     (catalogue.KINDS, (f"{ENTRY} kind", f"{OWN} kind")),
     (catalogue.IMPLEMENTS, (f"{ENTRY} implement", f"{OWN} implement")),
     (catalogue.STANCES, (f"{ENTRY} stance", f"{OWN} stance")),

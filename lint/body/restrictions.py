@@ -24,6 +24,7 @@ if TYPE_CHECKING:
     from .known import Known
 
     Trait = tuple[str, str]
+
     Meaning = Callable[[Sequence[str]], tuple[Trait, ...]]
 
 LONGEST_PHRASE = 6

@@ -1,0 +1,114 @@
+"""Weekly sets of the lifts that a programme is for."""
+
+from __future__ import annotations
+
+from ..lint.counting.set_group import FAST_KINDS
+from ..lint.counting.tally import counted_lines
+from ..lint.engine.limits import Option
+from ..lint.engine.registry import rule
+from ..lint.findings.finding import found
+from ..lint.model.naming import line_name
+from ..lint.wording.words import counted_noun, plain
+from .weekly_sets import _MEASURED
+
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from collections.abc import Iterator
+
+    from ..lint.body.catalogue import Exercise
+    from ..lint.counting.ledger import Ledger
+    from ..lint.counting.tally import Count, Tally
+    from ..lint.engine.limits import Limits
+    from ..lint.findings.finding import DraftFinding
+    from ..lint.text.places import Place
+
+
+@rule(
+    "lift-sets-under-floor",
+    family="dose",
+    severity="note",
+    confidence="meta-analysis",
+    why="One set of a lift, one to three times a week, raised the best lifts of trained men; with less than"
+    " about one set a week trials can hardly measure a gain. That is a limit of what they can measure,"
+    " none that the body sets.",
+    sources=("androulakis-2020", "pelland-2026-min"),
+    options=(Option("least", 1, "hard sets a week of a lift and its close variants", "pelland-2026-min"),),
+    stands_back=True,
+)
+def lift_sets_under_floor(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
+    """A lift that the programme is for gets less than one hard set a week.
+
+    In programmes for strength it looks at lifts among the priorities, and at lifts with a best on file that
+    are loaded in percent. Counts hard sets of the lift and its close variants (the same movement with the
+    same implement, or the next easier or harder form) over all typical weeks; wants 1 a week on average,
+    judged on the low end of a range. It never advises less.
+
+    Flags:
+        programme: Singles
+        goal: strength
+        priority: [deadlift]
+        weeks: 3
+        sessions:
+          - session: Pull
+            exercises:
+              - {exercise: deadlift, sets: {1: 2, 2-3: 0}, reps: 3}  # <- here
+
+    Passes:
+        programme: Singles
+        goal: strength
+        priority: [deadlift]
+        weeks: 3
+        sessions:
+          - session: Pull
+            exercises:
+              - {exercise: deadlift, sets: {1: 2, 2: 0, 3: 1}, reps: 3}
+    """
+    weeks = ledger.typical_weeks()
+    if ledger.programme.goal != "strength" or not weeks:
+        return
+    typical, least = ledger.of_weeks(weeks), limits.number("least")
+    for lift, (name, place) in _main_lifts(ledger).items():
+        sets = _of_lift(typical, lift)
+        average = sets.low / len(weeks)
+        if average >= least or typical.could_hold(lift.actions):
+            continue
+        line = sets.lines()[0][0] if sets.parts else None
+        yield found(
+            line.place if line else place,
+            f"{_hard_sets(sets)} of {name} and its close variants in {counted_noun(len(weeks), 'week')},"
+            f" {plain(average)} a week.",
+            wanted=limits.words("{} a week", "least", ground=_MEASURED),
+            change="Add a set in weeks that have none; what is there can stay.",
+            where=line_name(line) if line else "priority",
+            related=counted_lines(sets),
+        )
+
+
+def _main_lifts(ledger: Ledger) -> dict[Exercise, tuple[str, Place]]:
+    """Lifts that a programme for strength is about, as the coach wrote them: priorities, and those loaded in
+    percent of a best lift on file. Work done for speed is none of them: it is never hard.
+    """
+    named = [
+        (ledger.known.exercise(term.words), term.words, term.place) for term in ledger.programme.priority
+    ]
+    named += [
+        (entry.exercise, entry.name, entry.prescription.place)
+        for _, entry in ledger.entries()
+        if entry.best and entry.work.load is not None and entry.work.load.kind == "percent"
+    ]
+    lifts: dict[Exercise, tuple[str, Place]] = {}
+    for lift, words, place in named:
+        if lift is not None and lift.kind not in FAST_KINDS:
+            lifts.setdefault(lift, (words, place))
+    return lifts
+
+
+def _of_lift(tally: Tally, lift: Exercise) -> Count:
+    """Hard sets of a lift and its close variants."""
+    return tally.all_sets(hard=True).where(
+        lambda entry: entry.exercise is not None and entry.exercise.is_close_to(lift)
+    )
+
+
+def _hard_sets(count: Count) -> str:
+    return counted_noun(str(count), "hard set")
