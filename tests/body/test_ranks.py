@@ -73,8 +73,9 @@ def test_suggestions_put_the_more_common_first_and_leave_nothing_out() -> None:
     assert set(ranks) == {0, 1, 2}
 
 
-def own(name: str) -> Exercise:
-    return Exercise(fields({"name": name, "path": {"hip": [85, 0], "knee": 15}}, catalogue.anatomy()))
+def own(name: str, **more: str) -> Exercise:
+    entry = {"name": name, "path": {"hip": [85, 0], "knee": 15}, **more}
+    return Exercise(fields(entry, catalogue.anatomy()))
 
 
 def test_a_team_of_its_own_comes_first_whatever_its_rank() -> None:
@@ -85,6 +86,12 @@ def test_a_team_of_its_own_comes_first_whatever_its_rank() -> None:
         "quarry hinge",
         "harbour squat",
     ]
+
+
+def test_a_team_may_rank_its_own() -> None:
+    known = Known([own("pier hinge", rank="special"), own("quay hinge"), own("dock hinge", rank="staple")])
+    names = [fit.exercise.name for fit in fitting("", known)]
+    assert names[:3] == ["dock hinge", "quay hinge", "pier hinge"]
 
 
 @pytest.mark.parametrize("words", ["hamstrings", "chest dumbbell", "row", "triceps long", "squat barbell"])

@@ -124,6 +124,30 @@ def test_a_page_says_where_a_credit_is_set_by_hand_and_what_it_rests_on(run: Run
     assert "sources Maeo and others 2023" in flat(out)
 
 
+def test_a_page_says_what_models_cannot_decide_and_which_trials_do(run: Run) -> None:
+    _, out, _ = run("deadlift")
+    assert (
+        "shortens by 2.6 cm; doubtful: hip and knee pull at it both ways, and models differ by 2.5 cm"
+        in flat(out)
+    )
+    assert "sources" not in out
+    _, out, _ = run("trap bar deadlift")
+    assert "(set by hand; by the joint path alone: nothing); doubtful: hip and knee" in flat(out)
+    _, out, _ = run("back squat")
+    assert "trials of squats saw it grow little or not at all" in flat(out)
+    assert "sources Kubo and others 2019" in flat(out)
+    assert "Plotkin and others 2023" in flat(out)
+
+
+def test_what_models_cannot_decide_as_json(answer: Callable[..., dict[str, Any]]) -> None:
+    (found,) = answer("deadlift")["exercises"]
+    doubts = {one["muscle"]: one["doubt"] for one in found["muscles"]}
+    assert doubts["semitendinosus"] == "hip and knee pull at it both ways, and models differ by 2.5 cm"
+    assert doubts["gluteus maximus"] == ""
+    (found,) = answer("hip thrust")["exercises"]
+    assert [one["id"] for one in found["sources"]] == ["plotkin-2023"]
+
+
 def test_every_exercise_has_a_page_within_its_columns_with_all_its_reasons() -> None:
     for exercise in catalogue.exercises():
         answer = search(exercise.name)

@@ -779,7 +779,7 @@ class TestEquipmentMissing:
         assert first.wanted == "exercises for what there is to train with"
         assert first.change == (
             "Swap back squat for goblet squat or dumbbell squat; overhead press for seated dumbbell shoulder"
-            " press or dumbbell push press, or add barbell and rack to the athlete's equipment."
+            " press or standing dumbbell shoulder press, or add barbell and rack to the athlete's equipment."
         )
         assert [(one.place.line, one.words) for one in first.related] == [
             (9, "A, overhead press: takes barbell and rack too"),
