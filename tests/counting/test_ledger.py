@@ -60,8 +60,8 @@ def test_the_three_counts(gym: Build, area: str, direct: float, fractional: floa
 
 
 def test_a_group_takes_its_best_member_never_the_sum(gym: Build) -> None:
-    # hip thrust: three hamstrings help, 4 x 0.5; Romanian deadlift: the same three direct, 3 x 1
-    (week,) = gym("hip thrust, sets: 4", "Romanian deadlift, sets: 3").weeks
+    # trap bar deadlift: three hamstrings help, 4 x 0.5; Romanian deadlift: the same three direct, 3 x 1
+    (week,) = gym("trap bar deadlift, sets: 4", "Romanian deadlift, sets: 3").weeks
     assert week.sets("hamstrings").high == 5
     assert week.sets("semitendinosus").high == 5
     assert week.sets("biceps femoris short head").high == 0  # crosses the knee only
@@ -510,7 +510,7 @@ def test_could_hold(gym: Build, line: str, actions: list[str], areas: list[str],
         ("seated leg curl, sets: many", ["hip hinge"], [], False),
         ("seated leg curl, sets: many", [], ["hamstrings"], True),
         ("seated leg curl, sets: many", [], ["calves"], False),
-        ("hip thrust, sets: many", [], ["hamstrings"], True),  # as a helper
+        ("trap bar deadlift, sets: many", [], ["hamstrings"], True),  # as a helper
         ("leg press, sets: 3, reps: many", ["knee extension"], ["quadriceps"], False),  # its sets are known
     ],
 )
