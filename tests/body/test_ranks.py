@@ -90,7 +90,7 @@ def test_a_team_of_its_own_comes_first_whatever_its_rank() -> None:
 
 def test_a_team_may_rank_its_own() -> None:
     known = Known([own("pier hinge", rank="special"), own("quay hinge"), own("dock hinge", rank="staple")])
-    names = [fit.exercise.name for fit in fitting("", known)]
+    names = [fit.exercise.name for fit in matching_exercises("", known)]
     assert names[:3] == ["dock hinge", "quay hinge", "pier hinge"]
 
 
