@@ -85,7 +85,7 @@ HOMES: list[tuple[Words, Words]] = [
         catalogue.PATTERNS,
         (f"{ENTRY} pattern", f"{OWN} pattern", "body-muscles $defs part properties patterns items"),
     ),
-    (catalogue.RANKS, (f"{ENTRY} rank",)),
+    (catalogue.RANKS, (f"{ENTRY} rank", f"{OWN} rank")),
     (catalogue.KINDS, (f"{ENTRY} kind", f"{OWN} kind")),
     (catalogue.IMPLEMENTS, (f"{ENTRY} implement", f"{OWN} implement")),
     (catalogue.STANCES, (f"{ENTRY} stance", f"{OWN} stance")),
