@@ -9,9 +9,9 @@ from ..lint.counting.credits import DIRECT
 from ..lint.counting.tally import counted_lines
 from ..lint.engine.limits import Condition, Option
 from ..lint.engine.registry import rule
-from ..lint.findings.finding import found
+from ..lint.findings.finding import Amount, found
 from ..lint.model.naming import line_name
-from ..lint.wording.words import listed, sets_of
+from ..lint.wording.words import sets_of
 from .leg_coverage import LEG_WORK
 
 TYPE_CHECKING = False
@@ -25,7 +25,6 @@ if TYPE_CHECKING:
     from ..lint.counting.week import Week
     from ..lint.engine.limits import Limits
     from ..lint.findings.finding import DraftFinding, Severity
-    from ..lint.model.sessions import Prescription
 
 
 @rule(
@@ -57,6 +56,7 @@ if TYPE_CHECKING:
         ),
     ),
     stands_back=True,
+    follows=("hip-hinge-missing", "knee-flexion-missing", "pull-or-push-missing"),
 )
 def antagonist_imbalance(week: Week, limits: Limits) -> Iterator[DraftFinding]:
     """One side of an opposing pair gets far more direct sets than the other.
@@ -117,7 +117,9 @@ def _judged(week: Week, pair: Pair, limits: Limits) -> Iterator[DraftFinding]:
         f" or add work for {weak.words}.",
         where=line_name(line),
         subject=pair.name,
-        related=counted_lines(more, less),
+        group=pair.name,
+        amount=Amount(more.middle, less.middle * most),
+        related=(*counted_lines(more), *counted_lines(less, of=weak.words)),
         excess=ratio,
     )
 
@@ -140,6 +142,7 @@ def _to_move(more: float, less: float, most: float) -> int:
         Condition("fewest apart", 2, "sets a week between the sides", "common practice"),
     ),
     stands_back=True,
+    follows=("sides-uneven",),
 )
 def sides_uneven(week: Week, limits: Limits) -> Iterator[DraftFinding]:
     """Left and right of a muscle group get clearly different numbers of sets.
@@ -166,51 +169,39 @@ def sides_uneven(week: Week, limits: Limits) -> Iterator[DraftFinding]:
     """
     if not week.one_sided or not week.is_typical():
         return
-    uneven: dict[Prescription, list[_Sides]] = {}
     for group in week.groups():
         sides = _Sides(week, group)
         if sides.apart < limits.number("fewest apart") or not week.means(group):
             continue
-        bearable = sides.more.middle * limits.number("apart") / 100
+        bearable = sides.all_of_more * limits.number("apart") / 100
         if sides.apart <= bearable or week.could_hold(areas=(group,)):
             continue
-        uneven.setdefault(sides.line(), []).append(sides)
-    for line, over in uneven.items():
-        worst = max(over, key=lambda one: one.apart)
+        line = sides.more.lines()[0][0]
         yield found(
             line.place,
-            f"Direct sets a week: {listed([one.words() for one in over])}.",
+            f"Direct sets for the {group}: {sides.left} a week left alone, {sides.right} right alone.",
             wanted=limits.words("no more than {:%} fewer on one side", "apart", ground=" (common practice)"),
-            change=f"Add {sets_of(worst.apart)} on the {worst.weak}. Where the difference is meant, say so in"
+            change=f"Add {sets_of(sides.apart)} on the {sides.weak}. Where the difference is meant, say so in"
             " a waiver; where a clinician leads the work, write `rehabilitation`.",
             where=line_name(line),
-            subject=listed([one.group for one in over]),
-            related=counted_lines(*(one.one_sided(side) for one in over for side in (one.more, one.less))),
-            excess=worst.apart,
+            subject=group,
+            group=group,
+            amount=Amount(sides.apart, bearable),
+            related=(*counted_lines(sides.left, of="left"), *counted_lines(sides.right, of="right")),
+            excess=sides.apart,
         )
 
 
 class _Sides:
-    """The direct hard sets of both sides of a muscle group."""
+    """The direct hard sets that each side of a muscle group does alone; ``all_of_more`` with shared ones."""
 
     def __init__(self, week: Week, group: str) -> None:
-        self.group = group
-        self.left = week.sets(group, DIRECT, side="left")
-        self.right = week.sets(group, DIRECT, side="right")
-        self.less, self.more = sorted((self.left, self.right), key=lambda count: count.middle)
-        self.weak = "left" if self.less is self.left else "right"
-        self.apart = self.more.middle - self.less.middle
-
-    def words(self) -> str:
-        return f"{self.left} left and {self.right} right for the {self.group}"
-
-    def one_sided(self, count: Count) -> Count:
-        """The part of a count that one side alone does."""
-        return count.where(lambda entry: entry.side != "")
-
-    def line(self) -> Prescription:
-        """The first line that works the stronger side alone."""
-        return self.one_sided(self.more).lines()[0][0]
+        counts = [week.sets(group, DIRECT, side=side) for side in ("left", "right")]
+        self.all_of_more = max(count.middle for count in counts)
+        self.left, self.right = (count.where(lambda entry: entry.side != "") for count in counts)
+        less, self.more = sorted((self.left, self.right), key=lambda count: count.middle)
+        self.weak = "left" if less is self.left else "right"
+        self.apart = self.more.middle - less.middle
 
 
 @rule(
@@ -282,12 +273,13 @@ def two_legged_only(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
         line = legs.lines()[0][0]
         yield found(
             line.place,
-            f"{sets_of(str(legs))} for the legs a week, all on two legs; {sport} loads one leg at a time.",
+            f"{sets_of(str(legs))} of leg work a week, all on two legs; {sport} loads one leg at a time.",
             wanted="some leg work on one leg in the block (common practice)",
             change="Put one exercise on one leg: a split squat, a step-up or a single-leg hinge.",
             where=line_name(line),
             subject="one leg",
-            related=counted_lines(legs),
+            amount=Amount(0, 1, "exercises on one leg"),
+            related=counted_lines(legs, of="leg work"),
             weeks=tuple(week.number for week in meant),
             excess=legs.high,
         )

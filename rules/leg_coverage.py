@@ -2,12 +2,14 @@
 
 from __future__ import annotations
 
+from math import ceil
+
 from ..lint.body import catalogue
 from ..lint.counting.credits import TOTAL
 from ..lint.counting.tally import counted_lines
 from ..lint.engine.limits import Option
 from ..lint.engine.registry import rule
-from ..lint.findings.finding import found
+from ..lint.findings.finding import Amount, found
 from ..lint.wording.words import counted_noun, sets_of
 from .shared import sessions_named, where_named, where_to_add
 
@@ -35,10 +37,12 @@ LEG_WORK = ("knee extension", "hip extension", "knee flexion", "hip hinge", "squ
     sources=("anatomy-crossing", "maeo-2021", "kubo-2019", "cp-both"),
     stands_back=True,
 )
-def knee_flexion_missing(week: Week, limits: Limits) -> Iterator[DraftFinding]:
+def knee_flexion_missing(week: Week, ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     """Lower-body work without a single set of knee flexion.
 
     Counts direct sets of knee flexion in the weeks of a block that train the legs hard; wants at least one.
+    Blocks of one week that follow one another are judged together. Speaks where two lines train the legs, or
+    the focus means them.
 
     Flags:
         programme: Legs
@@ -57,26 +61,22 @@ def knee_flexion_missing(week: Week, limits: Limits) -> Iterator[DraftFinding]:
               - {exercise: stiff-leg deadlift, sets: 3, reps: 8}
               - {exercise: seated leg curl, sets: 1, reps: 12}
     """
-    if not _legs_lack(week, "knee flexion"):
+    if not _legs_lack(week, ledger, "knee flexion"):
         return
-    hamstrings = week.for_actions(("hip hinge",))
-    legs = week.for_actions(LEG_WORK, hard=True)
-    if hamstrings:
-        counted = (
-            f"{sets_of(str(hamstrings))} for the hamstrings, all hinges; nothing bends the knee against load."
-        )
-    else:
-        counted = f"{sets_of(str(legs))} for the legs; nothing bends the knee against load."
+    hinges, legs = week.for_actions(("hip hinge",)), week.for_actions(LEG_WORK, hard=True)
+    work, called = (hinges, "hip hinges") if hinges else (legs, "leg work")
     yield found(
-        where_to_add(hamstrings or legs),
-        counted,
+        where_to_add(work),
+        f"{sets_of(str(work))} of {called}; nothing bends the knee against load.",
         wanted="at least one set of knee flexion in the block: hinges and squats leave out the short head of"
         " biceps femoris",
-        change=f"Add a leg curl of any kind or a Nordic curl to {sessions_named(hamstrings or legs)}.",
-        where=where_named(hamstrings or legs),
+        change=f"Add a leg curl of any kind or a Nordic curl to {sessions_named(work)}.",
+        where=where_named(work),
         subject="knee flexion",
-        related=counted_lines(legs),
-        excess=legs.high,
+        group="knee flexion",
+        amount=Amount(0, 1),
+        related=counted_lines(work, of=called),
+        excess=work.high,
     )
 
 
@@ -91,12 +91,13 @@ def knee_flexion_missing(week: Week, limits: Limits) -> Iterator[DraftFinding]:
     sources=("bourne-2017", "kubo-2019", "plotkin-2023", "cp-both"),
     stands_back=True,
 )
-def hip_hinge_missing(week: Week, limits: Limits) -> Iterator[DraftFinding]:
+def hip_hinge_missing(week: Week, ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     """Lower-body work without a hip hinge: hip extension with a nearly straight knee.
 
     Counts sets of exercises that hinge, in the weeks of a block that train the legs hard; wants at least
-    one. A warning where the goal is size or strength, else a note. Trials train one muscle or one lift by
-    design and get one note; a `focus` without the hamstrings takes it away.
+    one. A warning where the goal is size or strength, else a note. Blocks of one week that follow one another
+    are judged together. Speaks where two lines train the legs, or the focus means them. Trials train one
+    muscle or one lift by design and get one note; a `focus` without the hamstrings takes it away.
 
     Flags:
         programme: Legs
@@ -118,31 +119,46 @@ def hip_hinge_missing(week: Week, limits: Limits) -> Iterator[DraftFinding]:
               - {exercise: Romanian deadlift, sets: 3, reps: 8}
               - {exercise: leg press, sets: 2, reps: 8}
     """
-    if not _legs_lack(week, "hip hinge"):
+    if not _legs_lack(week, ledger, "hip hinge"):
         return
     curls = week.for_actions(("knee flexion",))
     legs = week.for_actions(LEG_WORK, hard=True)
+    held = week.for_actions(("hip extension",)).where(_is_held)
     serious: Severity = "warning" if week.programme.goal in ("hypertrophy", "strength") else "note"
     yield found(
         where_to_add(curls or legs),
-        f"{sets_of(str(legs))} for the legs; none extends the hip with a nearly straight knee.",
+        f"{sets_of(str(legs))} of leg work; none is a hip hinge{' that moves' if held else ''}.",
         severity=serious,
-        wanted="at least one set of a hip hinge in the block",
+        wanted="at least one set of hip extension with a nearly straight knee in the block",
         change=f"Add a hinge, such as a Romanian deadlift, to {sessions_named(curls or legs)}.",
         where=where_named(curls or legs),
         subject="hip hinge",
-        related=counted_lines(legs),
+        group="hip hinge",
+        amount=Amount(0, 1),
+        related=counted_lines(legs, of="leg work"),
         excess=legs.high,
     )
 
 
-def _legs_lack(week: Week, action: str) -> bool:
-    """Whether a typical week trains the legs, hamstrings meant, and its whole block lacks an action."""
+def _is_held(entry: SetGroup) -> bool:
+    return entry.exercise is not None and entry.exercise.kind == "isometric"
+
+
+def _legs_lack(week: Week, ledger: Ledger, action: str) -> bool:
+    """Whether a typical week trains the legs, hamstrings meant, and its whole block lacks an action.
+
+    Two lines train the legs, or one where the focus names them: a single exercise beside other work is no
+    training of the legs.
+    """
     if not week.is_typical() or not week.means("hamstrings"):
         return False
-    block = week.all_of_block()
-    return bool(week.for_actions(LEG_WORK, hard=True)) and not (
-        block.for_actions((action,)) or block.could_hold(actions=(action,))
+    block = ledger.of_rota(week.block)
+    lines = block.for_actions(LEG_WORK, hard=True).by_line()
+    in_focus = week.block.focus or week.programme.focus
+    return (
+        bool(week.for_actions(LEG_WORK, hard=True))
+        and (len(lines) > 1 or bool(in_focus))
+        and not (block.for_actions((action,)) or block.could_hold(actions=(action,)))
     )
 
 
@@ -156,7 +172,7 @@ def _legs_lack(week: Week, action: str) -> bool:
     sources=("kinoshita-2023", "anatomy-crossing"),
     stands_back=True,
 )
-def straight_knee_calf_missing(week: Week, limits: Limits) -> Iterator[DraftFinding]:
+def straight_knee_calf_missing(week: Week, ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     """Calf work with the knee bent only, which leaves the gastrocnemius out.
 
     Looks at typical weeks that hold hard sets of calf raises; wants at least one set in the block that trains
@@ -184,7 +200,7 @@ def straight_knee_calf_missing(week: Week, limits: Limits) -> Iterator[DraftFind
     if not week.is_typical() or not week.means("gastrocnemius"):
         return
     raises = week.for_actions(("plantarflexion",), hard=True)
-    block = week.all_of_block()
+    block = ledger.of_rota(week.block)
     straight = block.sets("gastrocnemius", TOTAL, hard=False) or block.could_hold(areas=("gastrocnemius",))
     if not raises or straight:
         return
@@ -195,13 +211,15 @@ def straight_knee_calf_missing(week: Week, limits: Limits) -> Iterator[DraftFind
     )
     yield found(
         where_to_add(raises),
-        f"{sets_of(str(raises))} for the calves, all with the knee bent; the gastrocnemius gets nothing.",
+        f"{sets_of(str(raises))} of calf raises, all with the knee bent; the gastrocnemius gets nothing.",
         severity="warning" if in_sight else "note",
         wanted="at least one set with the knee straight in the block; it trains the soleus as well",
         change=f"Do some of them standing, or add a standing calf raise to {sessions_named(raises)}.",
         where=where_named(raises),
         subject="gastrocnemius",
-        related=counted_lines(raises),
+        group="gastrocnemius",
+        amount=Amount(0, 1),
+        related=counted_lines(raises, of="calf raises"),
         excess=raises.high,
     )
 
@@ -269,7 +287,9 @@ def nordics_too_rare(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
             wanted=limits.words("at least one in {:week}", "weeks", ground="; a benefit showed with more"),
             change="Put a set or two into every week or two, or give their place to another leg curl.",
             where=where_named(counted),
-            related=counted_lines(counted),
+            group="Nordic curl",
+            amount=Amount(sessions, ceil(weeks / limits.number("weeks")), "sessions"),
+            related=counted_lines(counted, of="sets of Nordic curls"),
         )
 
 

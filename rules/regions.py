@@ -7,7 +7,7 @@ from ..lint.counting.credits import TOTAL
 from ..lint.counting.tally import counted_lines
 from ..lint.engine.limits import Condition, Option
 from ..lint.engine.registry import rule
-from ..lint.findings.finding import found
+from ..lint.findings.finding import Amount, found
 from ..lint.wording.words import counted_noun, listed, sets_of
 from .shared import sessions_named, where_named, where_to_add
 
@@ -76,6 +76,8 @@ def region_untrained(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
                 change="Add an exercise for it, or take it out of the focus.",
                 where="focus",
                 subject=term.words,
+                group=term.words,
+                amount=Amount(0, 1),
             )
     if programme.focus or all(block.focus for block in programme.blocks):
         return
@@ -89,6 +91,9 @@ def region_untrained(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
             wanted="at least one set for each of the seven major regions",
             change="Add an exercise for each, or say in `focus` what this programme means to train.",
             where=session.name,
+            amount=Amount(
+                len(catalogue.major_regions) - len(missing), len(catalogue.major_regions), "regions"
+            ),
         )
 
 
@@ -135,7 +140,7 @@ PRESSES_AND_PULLS = {
     ),
     stands_back=True,
 )
-def pull_or_push_missing(week: Week, limits: Limits) -> Iterator[DraftFinding]:
+def pull_or_push_missing(week: Week, ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     """Upper-body training that leaves out vertical or horizontal pulling or pressing.
 
     Counts hard sets of presses and pulls in typical weeks; from 6 on it wants each of vertical pull,
@@ -168,7 +173,9 @@ def pull_or_push_missing(week: Week, limits: Limits) -> Iterator[DraftFinding]:
         or upper.high < limits.number("fewest together")
     ):
         return
-    block = week.all_of_block()
+    block = ledger.of_rota(week.block)
+    if len(block.for_actions(PRESSES_AND_PULLS, hard=True).by_line()) < 2 and not _in_focus(week):
+        return
     missing = [
         direction
         for direction, (area, _) in PRESSES_AND_PULLS.items()
@@ -182,10 +189,17 @@ def pull_or_push_missing(week: Week, limits: Limits) -> Iterator[DraftFinding]:
             change=f"Add {listed([PRESSES_AND_PULLS[one][1] for one in missing])} to {sessions_named(upper)},"
             " or say in `focus` what this programme means to train.",
             where=where_named(upper),
-            subject="presses and pulls",
-            related=counted_lines(upper),
+            subject=listed(missing),
+            group=listed(missing),
+            amount=Amount(len(PRESSES_AND_PULLS) - len(missing), len(PRESSES_AND_PULLS), "directions"),
+            related=counted_lines(upper, of="presses and pulls"),
             excess=len(missing) * upper.high,
         )
+
+
+def _in_focus(week: Week) -> bool:
+    """Whether the focus says what the week trains."""
+    return bool(week.block.focus or week.programme.focus)
 
 
 @rule(
@@ -279,6 +293,8 @@ def days_per_region_few(week: Week, ledger: Ledger, limits: Limits) -> Iterator[
         change=f"Add something {listed([_where_it_lacks(*one) for one in lacking.items()])}.",
         where=session.name,
         subject="days a week",
+        group=listed(list(few)),
+        amount=Amount(min(map(len, few.values())), limits.number("days"), "days"),
         excess=len(few),
     )
 

@@ -7,20 +7,21 @@ from math import ceil
 from ..lint.counting.tally import counted_lines
 from ..lint.engine.limits import COUNTING, Condition, Option
 from ..lint.engine.registry import rule
-from ..lint.findings.finding import found
+from ..lint.findings.finding import Amount, found
 from ..lint.model.naming import line_name
 from ..lint.wording.words import listed, plain, sets_of
 from .excess import WITHOUT_LIMIT, Excess, crossing
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
-    from collections.abc import Iterator
+    from collections.abc import Iterable, Iterator
 
+    from ..lint.body.catalogue import Exercise
     from ..lint.counting.set_group import SetGroup
-    from ..lint.counting.tally import Visit
+    from ..lint.counting.tally import Count, Visit
     from ..lint.counting.week import Week
     from ..lint.engine.limits import Limits
-    from ..lint.findings.finding import DraftFinding
+    from ..lint.findings.finding import DraftFinding, Related
 
 SECONDS = 60.0
 """Of a minute."""
@@ -46,6 +47,7 @@ SECONDS = 60.0
         COUNTING,
     ),
     stands_back=True,
+    follows=("session-sets-for-muscle-high", "weekly-sets-over-limit", "exercise-sets-high"),
 )
 def session_sets_for_muscle_high(week: Week, limits: Limits) -> Iterator[DraftFinding]:
     """More hard sets for one muscle group in one session than are usually worth it.
@@ -71,29 +73,36 @@ def session_sets_for_muscle_high(week: Week, limits: Limits) -> Iterator[DraftFi
     """
     if not week.is_typical():
         return
-    most = limits.number("most")
-    for visit in week.visits:
-        counts = {
-            group: visit.sets(group, limits.name("counting"))
-            for group in visit.groups()
-            if group not in limits.names("without limit")
-        }
-        over = [Excess(visit, group, count, most) for group, count in counts.items() if count.high > most]
+    most, counting = limits.number("most"), limits.name("counting")
+    for group in week.groups():
+        if group in limits.names("without limit"):
+            continue
+        sessions = [Excess(visit, group, counting, most) for visit in week.visits]
+        over = [one for one in sessions if one.sets > 0]
         if not over:
             continue
         worst = max(over, key=lambda one: one.sets)
+        line = worst.line()
         yield found(
-            worst.line().place,
-            f"{listed([one.words() for one in over])} in one session.",
+            line.place,
+            f"{worst.words()} in one session.",
             wanted=limits.words(
                 "at most {} a session", "most", ground=" (common practice; trials have gone higher)"
             ),
             change=f"Move {sets_of(ceil(worst.sets))} to another day, or take them off.",
-            where=line_name(worst.line()),
-            subject=visit.session.name,
-            related=counted_lines(*(one.count for one in over)),
+            where=line_name(line),
+            subject=group,
+            group=group,
+            amount=worst.amount(),
+            related=(*counted_lines(worst.count), *_also_in(one.count for one in over if one is not worst)),
             excess=worst.sets,
         )
+
+
+def _also_in(counts: Iterable[Count]) -> Iterator[Related]:
+    """The lines of further sessions that hold too much."""
+    for count in counts:
+        yield from counted_lines(count, of=f"{count.parts[0].visit.session.name}, {count} sets")
 
 
 @rule(
@@ -148,22 +157,27 @@ def exercise_sets_high(week: Week, limits: Limits) -> Iterator[DraftFinding]:
     if not week.is_typical():
         return
     most, far = limits.number("most"), limits.number("far")
+    over: dict[Exercise | None, list[Count]] = {}
     for visit in week.visits:
         for count in visit.by_exercise(lambda entry: _is_taxing(entry, limits)):
-            if count.high <= most:
-                continue
-            line, name = crossing(count, most), count.parts[0].entry.name
-            yield found(
-                line.place,
-                f"{count.most} hard sets of {name} in one session.",
-                severity="warning" if count.high >= far else "note",
-                wanted=limits.words("{} or fewer", "most", ground="; small trials found no more gain beyond"),
-                change=f"Take {sets_of(ceil(count.high - most))} off, or use another exercise or day.",
-                where=line_name(line),
-                subject=f"{visit.session.name}: {name}",
-                related=counted_lines(count),
-                excess=count.high,
-            )
+            if count.high > most:
+                over.setdefault(count.parts[0].entry.exercise, []).append(count)
+    for counts in over.values():
+        worst, *others = sorted(counts, key=lambda one: -one.high)
+        line, name = crossing(worst, most), worst.parts[0].entry.name
+        yield found(
+            line.place,
+            f"{worst.most} hard sets of {name} in one session.",
+            severity="warning" if worst.high >= far else "note",
+            wanted=limits.words("{} or fewer", "most", ground="; small trials found no more gain beyond"),
+            change=f"Take {sets_of(ceil(worst.high - most))} off, or use another exercise or day.",
+            where=line_name(line),
+            subject=name,
+            group=name,
+            amount=Amount(worst.high, most),
+            related=(*counted_lines(worst), *_also_in(others)),
+            excess=worst.high,
+        )
 
 
 def _is_taxing(entry: SetGroup, limits: Limits) -> bool:
@@ -237,5 +251,6 @@ def session_too_long(visit: Visit, limits: Limits) -> Iterator[DraftFinding]:
         " another day.",
         where=visit.session.name,
         subject=visit.session.name,
+        amount=Amount(least, allowed, "min"),
         excess=least,
     )

@@ -9,13 +9,16 @@ if TYPE_CHECKING:
     from ..body.catalogue import Exercise
 
 DIRECT, FRACTIONAL, TOTAL = "direct", "fractional", "total"
+KINDS = (DIRECT, FRACTIONAL, TOTAL)
+"""The kinds of count, from the one that gives least."""
+
 INDIRECT_WEIGHT = {DIRECT: 0.0, FRACTIONAL: 0.5, TOTAL: 1.0}
 """How much an indirect set counts, by kind of count (pelland-2026-frac)."""
 
 HELPING = {
-    DIRECT: "not counting where it only helps",
-    FRACTIONAL: "counting half where it helps",
-    TOTAL: "counting in full where it helps",
+    DIRECT: "indirect sets not counted",
+    FRACTIONAL: "indirect sets counted half",
+    TOTAL: "indirect sets counted in full",
 }
 """The same in words: how an indirect set, one in which the muscle only helps, counts."""
 

@@ -129,6 +129,21 @@ class Ledger(Tally):
         """A tally of all visits of a block."""
         return self.of_weeks(self.weeks_of(block))
 
+    def of_rota(self, block: Block) -> Tally:
+        """A tally of all visits of a block; of a block of one week, with the one-week blocks around it.
+
+        Blocks of one week that follow one another are a rota: what one leaves out the next may hold.
+        """
+        if block.weeks > 1:
+            return self.of_block(block)
+        blocks = self.programme.blocks
+        first = last = blocks.index(block)
+        while first > 0 and blocks[first - 1].weeks == 1:
+            first -= 1
+        while last + 1 < len(blocks) and blocks[last + 1].weeks == 1:
+            last += 1
+        return self.of_weeks(week for one in blocks[first : last + 1] for week in self.weeks_of(one))
+
     def weeks_of(self, block: Block) -> tuple[Week, ...]:
         """The weeks of a block."""
         return self.weeks[block.first - 1 : block.first - 1 + block.weeks]

@@ -49,6 +49,7 @@ class Rule:
         "check",
         "confidence",
         "family",
+        "follows",
         "foreign",
         "name",
         "off",
@@ -72,6 +73,7 @@ class Rule:
         stands_back: bool,
         check: Check,
         off: bool = False,
+        follows: tuple[str, ...] = (),
     ) -> None:
         self.name = name
         self.family = family
@@ -82,6 +84,7 @@ class Rule:
         self.options = options
         self.stands_back = stands_back
         self.off = off
+        self.follows = follows
         self.foreign = False
         self.check = check
         looks_at, *further = _parameter_types(check)
@@ -119,19 +122,22 @@ def rule(
     options: tuple[Option, ...] = (),
     stands_back: bool = False,
     off: bool = False,
+    follows: tuple[str, ...] = (),
 ) -> Callable[[Check], Check]:
     """Declares a rule.
 
     ``why`` is the reason in a sentence or two, ``sources`` the ids it rests on, ``confidence`` how sure that
     ground is. With ``stands_back`` the rule leaves weeks under a stated rehabilitation stage alone; with
-    ``off`` it is not run until a team asks for it.
+    ``off`` it is not run until a team asks for it. ``follows`` names the rules whose findings may be the
+    cause of this one's: where two such findings speak of the same lines and weeks, the more telling one
+    lists the other.
     """
 
     def declare(check: Check) -> Check:
         if name in _RULES:
             raise ValueError(f"two rules are called {name}")
         _RULES[name] = Rule(
-            name, family, severity, confidence, why, sources, options, stands_back, check, off
+            name, family, severity, confidence, why, sources, options, stands_back, check, off, follows
         )
         return check
 

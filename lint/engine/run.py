@@ -3,13 +3,15 @@
 from __future__ import annotations
 
 from ..counting.ledger import Ledger
-from ..findings.finding import SEVERITIES, Finding
+from ..counting.set_group import SetGroup
+from ..findings.finding import SEVERITIES, Finding, Related
 from .limits import Limits
 from .targets import targets_of
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
     from collections.abc import Iterable, Mapping
+    from typing import Any
 
     from ..counting.ledger import Lifter
     from ..findings.finding import DraftFinding, Severity
@@ -37,10 +39,11 @@ class Fault:
 class Hit:
     """What a rule has found for one athlete ("" where nobody is named): its draft, how serious, which weeks.
 
-    ``worst`` are the weeks of which the draft's words hold where other weeks hold less.
+    ``told`` are the weeks of which the draft's words hold where other weeks hold other numbers; ``is_worst``
+    says whether those weeks hold the worst.
     """
 
-    __slots__ = ("athlete", "draft", "rule", "severity", "weeks", "worst")
+    __slots__ = ("athlete", "draft", "is_worst", "rule", "severity", "told", "weeks")
 
     def __init__(
         self,
@@ -49,14 +52,36 @@ class Hit:
         severity: Severity,
         athlete: str,
         weeks: tuple[int, ...],
-        worst: tuple[int, ...] = (),
+        told: tuple[int, ...] = (),
+        is_worst: bool = False,
     ) -> None:
         self.rule = rule
         self.draft = draft
         self.severity: Severity = severity
         self.athlete = athlete
         self.weeks = weeks
-        self.worst = worst
+        self.told = told
+        self.is_worst = is_worst
+
+    def with_place_of(self, other: Hit) -> Hit:
+        """This hit, which also names the place of another with the same words."""
+        place, draft = other.draft.place, self.draft
+        if any(place == one for one in (draft.place, *(related.place for related in draft.related))):
+            return self
+        values: dict[str, Any] = {name: getattr(draft, name) for name in type(draft).__slots__}
+        values["related"] = (
+            *draft.related,
+            Related(place, f"{other.draft.where or place.excerpt}: here too"),
+        )
+        return Hit(
+            self.rule,
+            type(draft)(**values),
+            self.severity,
+            self.athlete,
+            self.weeks,
+            self.told,
+            self.is_worst,
+        )
 
 
 class RunCache:
@@ -141,7 +166,7 @@ def run(
                 for draft in _drafts(rule, target.unit, subject, limits):
                     cache.add_hit(rule, target)
                     hit = _hit(rule, draft, severity, weeks, subject)
-                    key = (rule.name, draft.subject or draft.place.key)
+                    key = (rule.name, *_about(draft, target.unit))
                     known = hits.get(key)
                     hits[key] = hit if known is None else _merged(known, hit)
             except Exception as fault:
@@ -150,6 +175,17 @@ def run(
     if faults:
         cache.clear()
     return list(hits.values()), faults
+
+
+def _about(draft: DraftFinding, unit: Subject) -> tuple[object, ...]:
+    """What a draft is about: drafts of a rule on one thing become one finding.
+
+    That is its subject; else its place. The same words on several groups of sets of one exercise are one
+    thing to say, unless each has an edit of its own.
+    """
+    if draft.subject or draft.edits or not isinstance(unit, SetGroup):
+        return (draft.subject or draft.place.key,)
+    return unit.name, draft.counted, draft.wanted, draft.change
 
 
 def _drafts(rule: Rule, unit: Subject, subject: Ledger | Lifter, limits: Limits) -> Iterable[DraftFinding]:
@@ -185,14 +221,25 @@ def _hit(
 def _merged(known: Hit, hit: Hit) -> Hit:
     """One hit for two on one subject, else at one place: the weeks of both, the words of the worse.
 
-    A muscle that lacks work in each of three blocks is one thing to say, not three.
+    A muscle that lacks work in each of three blocks is one thing to say, not three. Of two that are as bad,
+    the words are those that hold for more weeks.
     """
-    worse = max(known, hit, key=lambda one: (SEVERITIES.index(one.severity), one.draft.excess))
-    alike = (known, hit) if known.draft.counted == hit.draft.counted else (worse,)
-    holds = {week for one in alike for week in one.worst or one.weeks}
-    weeks = {*known.weeks, *hit.weeks}
-    worst = () if holds == weeks else tuple(sorted(holds))
-    return Hit(worse.rule, worse.draft, worse.severity, worse.athlete, tuple(sorted(weeks)), worst)
+    if known.draft.counted == hit.draft.counted:
+        worse, is_worst = known.with_place_of(hit), known.is_worst
+        told = {*(known.told or known.weeks), *hit.weeks}
+    else:
+        worse = max(known, hit, key=lambda one: (_badness(one), len(one.told or one.weeks)))
+        told = set(worse.told or worse.weeks)
+        is_worst = _badness(known) != _badness(hit) and (worse.is_worst or not worse.told)
+    weeks = tuple(sorted({*known.weeks, *hit.weeks}))
+    if len(told) == len(weeks):
+        return Hit(worse.rule, worse.draft, worse.severity, worse.athlete, weeks)
+    return Hit(worse.rule, worse.draft, worse.severity, worse.athlete, weeks, tuple(sorted(told)), is_worst)
+
+
+def _badness(hit: Hit) -> tuple[int, float]:
+    """How serious a hit is, and how far it goes past its limit."""
+    return SEVERITIES.index(hit.severity), hit.draft.excess
 
 
 def findings_of(hits: Iterable[Hit], athletes: int) -> list[Finding]:
@@ -223,9 +270,14 @@ def _finding(hits: list[Hit], athletes: int) -> Finding:
         related=draft.related,
         edits=draft.edits,
         weeks=hit.weeks,
-        worst=hit.worst,
+        told=hit.told,
+        is_worst=hit.is_worst,
         athletes=tuple(one.athlete for one in hits) if len(hits) < athletes else (),
         why=draft.why or rule.why,
         sources=rule.sources,
         confidence=rule.confidence,
+        group=draft.group,
+        amount=draft.amount,
+        line=draft.line,
+        causes=rule.follows,
     )

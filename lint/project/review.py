@@ -46,6 +46,11 @@ def review_on(workspace: Workspace, paths: list[str]) -> Review:
     """The same review in a workspace that may have served others before; open texts come first."""
     files = _reviewed(workspace, paths)
     set_known_apart(workspace, files)
+    for one in files:
+        if any(finding.causes for finding in one.findings):
+            from ..findings.causes import by_cause
+
+            one.findings = by_cause(one.findings)
     return Review(files)
 
 

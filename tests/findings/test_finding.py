@@ -104,7 +104,7 @@ def test_nothing_is_assigned_once_it_is_made(
     assert file.faults == []
     found = [*file.findings, *(one.finding for one in file.waived)]
     assert any(one.athletes for one in found)
-    assert any(one.worst for one in found)
+    assert any(one.told for one in found)
     assert {"athlete-unreadable", "key-unknown", "number-implausible", "exercise-twice"} <= {
         one.rule for one in found
     }
