@@ -11,7 +11,7 @@ from ..lint.engine.limits import Condition, Option
 from ..lint.engine.registry import rule
 from ..lint.findings.finding import Amount, found
 from ..lint.model.naming import line_name
-from ..lint.wording.words import sets_of
+from ..lint.wording.words import listed, sets_of
 from .leg_coverage import LEG_WORK
 
 TYPE_CHECKING = False
@@ -25,6 +25,7 @@ if TYPE_CHECKING:
     from ..lint.counting.week import Week
     from ..lint.engine.limits import Limits
     from ..lint.findings.finding import DraftFinding, Severity
+    from ..lint.model.sessions import Prescription
 
 
 @rule(
@@ -142,7 +143,6 @@ def _to_move(more: float, less: float, most: float) -> int:
         Condition("fewest apart", 2, "sets a week between the sides", "common practice"),
     ),
     stands_back=True,
-    follows=("sides-uneven",),
 )
 def sides_uneven(week: Week, limits: Limits) -> Iterator[DraftFinding]:
     """Left and right of a muscle group get clearly different numbers of sets.
@@ -169,39 +169,53 @@ def sides_uneven(week: Week, limits: Limits) -> Iterator[DraftFinding]:
     """
     if not week.one_sided or not week.is_typical():
         return
+    uneven: dict[Prescription, list[_Sides]] = {}
     for group in week.groups():
         sides = _Sides(week, group)
         if sides.apart < limits.number("fewest apart") or not week.means(group):
             continue
-        bearable = sides.all_of_more * limits.number("apart") / 100
+        bearable = sides.more.middle * limits.number("apart") / 100
         if sides.apart <= bearable or week.could_hold(areas=(group,)):
             continue
-        line = sides.more.lines()[0][0]
+        uneven.setdefault(sides.line(), []).append(sides)
+    for line, over in uneven.items():
+        worst = max(over, key=lambda one: one.apart)
         yield found(
             line.place,
-            f"Direct sets for the {group}: {sides.left} a week left alone, {sides.right} right alone.",
+            f"Direct sets a week: {listed([one.words() for one in over])}.",
             wanted=limits.words("no more than {:%} fewer on one side", "apart", ground=" (common practice)"),
-            change=f"Add {sets_of(sides.apart)} on the {sides.weak}. Where the difference is meant, say so in"
+            change=f"Add {sets_of(worst.apart)} on the {worst.weak}. Where the difference is meant, say so in"
             " a waiver; where a clinician leads the work, write `rehabilitation`.",
             where=line_name(line),
-            subject=group,
-            group=group,
-            amount=Amount(sides.apart, bearable),
-            related=(*counted_lines(sides.left, of="left"), *counted_lines(sides.right, of="right")),
-            excess=sides.apart,
+            subject=listed([one.group for one in over]),
+            group=worst.group,
+            amount=Amount(worst.apart, worst.more.middle * limits.number("apart") / 100),
+            related=counted_lines(*(one.one_sided(side) for one in over for side in (one.more, one.less))),
+            excess=worst.apart,
         )
 
 
 class _Sides:
-    """The direct hard sets that each side of a muscle group does alone; ``all_of_more`` with shared ones."""
+    """The direct hard sets of both sides of a muscle group."""
 
     def __init__(self, week: Week, group: str) -> None:
-        counts = [week.sets(group, DIRECT, side=side) for side in ("left", "right")]
-        self.all_of_more = max(count.middle for count in counts)
-        self.left, self.right = (count.where(lambda entry: entry.side != "") for count in counts)
-        less, self.more = sorted((self.left, self.right), key=lambda count: count.middle)
-        self.weak = "left" if less is self.left else "right"
-        self.apart = self.more.middle - less.middle
+        self.group = group
+        self.left = week.sets(group, DIRECT, side="left")
+        self.right = week.sets(group, DIRECT, side="right")
+        self.less, self.more = sorted((self.left, self.right), key=lambda count: count.middle)
+        self.weak = "left" if self.less is self.left else "right"
+        self.apart = self.more.middle - self.less.middle
+
+    def words(self) -> str:
+        return f"{self.left} left and {self.right} right for the {self.group}"
+
+    def one_sided(self, count: Count) -> Count:
+        """The part of a count that one side alone does."""
+        return count.where(lambda entry: entry.side != "")
+
+    def line(self) -> Prescription:
+        """The first line that works the stronger side alone."""
+        return self.one_sided(self.more).lines()[0][0]
 
 
 @rule(

@@ -52,12 +52,15 @@ def reviewed(tmp_path_factory: pytest.TempPathFactory) -> Callable[..., Review]:
 
 @pytest.fixture(scope="session")
 def findings(reviewed: Callable[..., Review]) -> Callable[..., list[Finding]]:
-    """The findings on a programme's text; with ``rule``, those of one rule."""
+    """The findings on a programme's text; with ``rule``, those of one rule, also where another lists them."""
 
     def run(text: str, rule: str = "", files: dict[str, str] | None = None) -> list[Finding]:
         (one,) = reviewed(text, files).files
         assert not one.faults, [fault.words for fault in one.faults]
-        return [finding for finding in one.findings if rule in ("", finding.rule)]
+        if not rule:
+            return one.findings
+        every = [said for finding in one.findings for said in (finding, *finding.follows)]
+        return [finding for finding in every if finding.rule == rule]
 
     return run
 

@@ -40,10 +40,11 @@ class Hit:
     """What a rule has found for one athlete ("" where nobody is named): its draft, how serious, which weeks.
 
     ``told`` are the weeks of which the draft's words hold where other weeks hold other numbers; ``is_worst``
-    says whether those weeks hold the worst.
+    says whether those weeks hold the worst. ``exercise`` is that of the group of sets looked at, "" where the
+    rule looks at more.
     """
 
-    __slots__ = ("athlete", "draft", "is_worst", "rule", "severity", "told", "weeks")
+    __slots__ = ("athlete", "draft", "exercise", "is_worst", "rule", "severity", "told", "weeks")
 
     def __init__(
         self,
@@ -52,6 +53,7 @@ class Hit:
         severity: Severity,
         athlete: str,
         weeks: tuple[int, ...],
+        exercise: str = "",
         told: tuple[int, ...] = (),
         is_worst: bool = False,
     ) -> None:
@@ -60,8 +62,13 @@ class Hit:
         self.severity: Severity = severity
         self.athlete = athlete
         self.weeks = weeks
+        self.exercise = exercise
         self.told = told
         self.is_worst = is_worst
+
+    def but(self, **changes: Any) -> Hit:
+        """This hit with some values changed."""
+        return Hit(**{**{name: getattr(self, name) for name in self.__slots__}, **changes})
 
     def with_place_of(self, other: Hit) -> Hit:
         """This hit, which also names the place of another with the same words."""
@@ -73,15 +80,7 @@ class Hit:
             *draft.related,
             Related(place, f"{other.draft.where or place.excerpt}: here too"),
         )
-        return Hit(
-            self.rule,
-            type(draft)(**values),
-            self.severity,
-            self.athlete,
-            self.weeks,
-            self.told,
-            self.is_worst,
-        )
+        return self.but(draft=type(draft)(**values))
 
 
 class RunCache:
@@ -165,8 +164,8 @@ def run(
                 limits = cache.limits(rule, moved, target.situation, preset)
                 for draft in _drafts(rule, target.unit, subject, limits):
                     cache.add_hit(rule, target)
-                    hit = _hit(rule, draft, severity, weeks, subject)
-                    key = (rule.name, *_about(draft, target.unit))
+                    hit = _hit(rule, draft, severity, weeks, subject, target.unit)
+                    key = (rule.name, draft.subject or draft.place.key)
                     known = hits.get(key)
                     hits[key] = hit if known is None else _merged(known, hit)
             except Exception as fault:
@@ -174,18 +173,22 @@ def run(
                 break
     if faults:
         cache.clear()
-    return list(hits.values()), faults
+    return _said_once(hits.values()), faults
 
 
-def _about(draft: DraftFinding, unit: Subject) -> tuple[object, ...]:
-    """What a draft is about: drafts of a rule on one thing become one finding.
+def _said_once(hits: Iterable[Hit]) -> list[Hit]:
+    """The hits, those with the same words on groups of sets of one exercise drawn together.
 
-    That is its subject; else its place. The same words on several groups of sets of one exercise are one
-    thing to say, unless each has an edit of its own.
+    They are one thing to say, unless each has an edit of its own.
     """
-    if draft.subject or draft.edits or not isinstance(unit, SetGroup):
-        return (draft.subject or draft.place.key,)
-    return unit.name, draft.counted, draft.wanted, draft.change
+    once: dict[object, Hit] = {}
+    for hit in hits:
+        draft = hit.draft
+        key: object = (hit.rule.name, hit.exercise, draft.counted, draft.wanted, draft.change)
+        if not hit.exercise or draft.subject or draft.edits:
+            key = hit
+        once[key] = _merged(once[key], hit) if key in once else hit
+    return list(once.values())
 
 
 def _drafts(rule: Rule, unit: Subject, subject: Ledger | Lifter, limits: Limits) -> Iterable[DraftFinding]:
@@ -206,7 +209,12 @@ def _further(kind: str, subject: Ledger | Lifter) -> Ledger | Text:
 
 
 def _hit(
-    rule: Rule, draft: DraftFinding, severity: Severity, weeks: tuple[int, ...], subject: Ledger | Lifter
+    rule: Rule,
+    draft: DraftFinding,
+    severity: Severity,
+    weeks: tuple[int, ...],
+    subject: Ledger | Lifter,
+    unit: Subject,
 ) -> Hit:
     """A draft with its weeks, and never more serious than ``severity``."""
     if SEVERITIES.index(draft.severity) < SEVERITIES.index(severity):
@@ -215,7 +223,8 @@ def _hit(
         weeks = draft.weeks
     if isinstance(subject, Ledger) and len(subject.weeks) == 1:
         weeks = ()
-    return Hit(rule, draft, severity, subject.athlete.name if subject.athlete else "", weeks)
+    athlete = subject.athlete.name if subject.athlete else ""
+    return Hit(rule, draft, severity, athlete, weeks, unit.name if isinstance(unit, SetGroup) else "")
 
 
 def _merged(known: Hit, hit: Hit) -> Hit:
@@ -233,8 +242,8 @@ def _merged(known: Hit, hit: Hit) -> Hit:
         is_worst = _badness(known) != _badness(hit) and (worse.is_worst or not worse.told)
     weeks = tuple(sorted({*known.weeks, *hit.weeks}))
     if len(told) == len(weeks):
-        return Hit(worse.rule, worse.draft, worse.severity, worse.athlete, weeks)
-    return Hit(worse.rule, worse.draft, worse.severity, worse.athlete, weeks, tuple(sorted(told)), is_worst)
+        return worse.but(weeks=weeks, told=(), is_worst=False)
+    return worse.but(weeks=weeks, told=tuple(sorted(told)), is_worst=is_worst)
 
 
 def _badness(hit: Hit) -> tuple[int, float]:
