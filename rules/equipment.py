@@ -76,7 +76,7 @@ def equipment_missing(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     lacking: dict[tuple[str, ...], dict[Prescription, tuple[SetGroup, Exercise]]] = {}
     for _, entry in ledger.entries():
         exercise = entry.exercise
-        if exercise is None or not entry.sets.high:
+        if exercise is None or not entry.is_done:
             continue
         pieces = equipment.missing(exercise, listed_pieces, always)
         if pieces and not _another_will_do(entry, listed_pieces, always):

@@ -16,6 +16,7 @@ if TYPE_CHECKING:
     from ..model.programme import Adjustment, Programme
     from ..model.sessions import Block, Prescription, Session, Work
     from .header import ProgrammeHeader
+    from .set_group import Slip
     from .week import Together, WeeksOf
 
 
@@ -31,8 +32,10 @@ class Calendar:
         adjustments: tuple[Adjustment, ...],
         together: Together,
         weeks_of: WeeksOf,
+        slip: Slip | None = None,
     ) -> None:
         self.header = header
+        self.slip = slip
         self.together = together
         self.weeks_of = weeks_of
         self.best = _best_lifts(header)
@@ -133,7 +136,10 @@ class Calendar:
                 return None
             work = work.with_values(adjustment.in_week(week))
         exercise = self.header.known.exercise(work.exercise)
-        return SetGroup(self.header, line, work, exercise, self.best.get(exercise, ()) if exercise else ())
+        group = SetGroup(self.header, line, work, exercise, self.best.get(exercise, ()) if exercise else ())
+        if self.slip is not None and self.slip(group):
+            group.take_out()
+        return group
 
 
 def _best_lifts(header: ProgrammeHeader) -> dict[Exercise, tuple[BestLift, ...]]:

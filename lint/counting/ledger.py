@@ -26,6 +26,7 @@ if TYPE_CHECKING:
     from ..model.athlete import Athlete
     from ..model.programme import Event, Member, Programme
     from ..model.sessions import Activity, Block
+    from .set_group import Slip
     from .tally import Visit
     from .team_resources import TeamResources
     from .week import Week
@@ -35,7 +36,8 @@ class Ledger(Tally):
     """A whole programme on its calendar, as one athlete is to train it.
 
     ``today`` is used if the programme states no start date. ``resources`` are what the team provides.
-    ``member`` is the athlete with their adjustments, None if no athlete is named.
+    ``member`` is the athlete with their adjustments, None if no athlete is named. Groups of sets that are a
+    ``slip``, since one of their values cannot be meant, count nowhere.
     """
 
     __slots__ = ("_calendar", "_recalled", "_tallies", "header", "member", "programme", "weeks")
@@ -46,11 +48,12 @@ class Ledger(Tally):
         today: date,
         resources: TeamResources = NO_RESOURCES,
         member: Member | None = None,
+        slip: Slip | None = None,
     ) -> None:
         self.member = member
         self.header = ProgrammeHeader(programme, today, resources, member)
         self._calendar = Calendar(
-            self.header, member.adjustments if member else (), self.together, self.weeks_of
+            self.header, member.adjustments if member else (), self.together, self.weeks_of, slip
         )
         self._tallies = GenerationCache()
         self._recalled = GenerationCache()

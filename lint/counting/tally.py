@@ -394,5 +394,6 @@ class Visit(Tally):
     def _timed(self) -> list[tuple[Prescription, tuple[tuple[Work, str], ...]]]:
         lines: dict[Prescription, list[tuple[Work, str]]] = {}
         for group in self.own:
-            lines.setdefault(group.prescription, []).append((group.work, group.slot))
+            if group.meant:
+                lines.setdefault(group.prescription, []).append((group.work, group.slot))
         return [(line, tuple(works)) for line, works in lines.items()]

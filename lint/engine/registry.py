@@ -58,6 +58,7 @@ class Rule:
         "severity",
         "sources",
         "stands_back",
+        "takes_out",
         "why",
     )
 
@@ -74,6 +75,7 @@ class Rule:
         check: Check,
         off: bool = False,
         follows: tuple[str, ...] = (),
+        takes_out: bool = False,
     ) -> None:
         self.name = name
         self.family = family
@@ -85,6 +87,7 @@ class Rule:
         self.stands_back = stands_back
         self.off = off
         self.follows = follows
+        self.takes_out = takes_out
         self.foreign = False
         self.check = check
         looks_at, *further = _parameter_types(check)
@@ -123,21 +126,35 @@ def rule(
     stands_back: bool = False,
     off: bool = False,
     follows: tuple[str, ...] = (),
+    takes_out: bool = False,
 ) -> Callable[[Check], Check]:
     """Declares a rule.
 
     ``why`` is the reason in a sentence or two, ``sources`` the ids it rests on, ``confidence`` how sure that
     ground is. With ``stands_back`` the rule leaves weeks under a stated rehabilitation stage alone; with
     ``off`` it is not run until a team asks for it. ``follows`` names the rules whose findings may be the
-    cause of this one's: where two such findings speak of the same lines and weeks, the more telling one
-    lists the other.
+    cause of this one's: where two such findings speak of the same lines and weeks,
+    the more telling one lists the other. With ``takes_out`` the rule judges groups of sets
+    by values that cannot be meant: while it runs, what it finds counts nowhere, and no other rule looks at
+    such a group by itself.
     """
 
     def declare(check: Check) -> Check:
         if name in _RULES:
             raise ValueError(f"two rules are called {name}")
         _RULES[name] = Rule(
-            name, family, severity, confidence, why, sources, options, stands_back, check, off, follows
+            name,
+            family,
+            severity,
+            confidence,
+            why,
+            sources,
+            options,
+            stands_back,
+            check,
+            off,
+            follows,
+            takes_out,
         )
         return check
 

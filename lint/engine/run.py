@@ -158,7 +158,7 @@ def run(
         severity = severities.get(rule.name, rule.severity)
         for target in cache.to_run(rule, targets[rule.scope]):
             weeks = target.outside if rule.stands_back else target.weeks
-            if target.weeks and not weeks:
+            if (target.weeks and not weeks) or _is_taken_out(target.unit, rule):
                 continue
             try:
                 limits = cache.limits(rule, moved, target.situation, preset)
@@ -174,6 +174,11 @@ def run(
     if faults:
         cache.clear()
     return _said_once(hits.values()), faults
+
+
+def _is_taken_out(unit: Subject, rule: Rule) -> bool:
+    """Whether a value cannot be meant that the rule would judge; only a rule that takes it out reports it."""
+    return isinstance(unit, SetGroup) and not unit.meant and not rule.takes_out
 
 
 def _said_once(hits: Iterable[Hit]) -> list[Hit]:

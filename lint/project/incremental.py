@@ -11,6 +11,7 @@ if TYPE_CHECKING:
     from datetime import date
     from typing import Any
 
+    from ..counting.set_group import Slip
     from ..counting.team_resources import TeamResources
     from ..model.programme import Programme
 
@@ -28,7 +29,14 @@ class IncrementalState:
         self.caches: dict[Ledger, RunCache] = {}
         self._outside = ""
 
-    def ledgers(self, programme: Programme, plain: Any, today: date, around: TeamResources) -> list[Ledger]:
+    def ledgers(
+        self,
+        programme: Programme,
+        plain: Any,
+        today: date,
+        around: TeamResources,
+        slip: Slip | None = None,
+    ) -> list[Ledger]:
         """A ledger for each athlete on a later version of the programme, whose data are ``plain``.
 
         An athlete who was on it before has the same ledger as before, brought up to date.
@@ -45,7 +53,7 @@ class IncrementalState:
                 ledger, cache = before[member]
                 ledger.lay_out(programme)
             else:
-                ledger, cache = Ledger(programme, today, around, member), RunCache()
+                ledger, cache = Ledger(programme, today, around, member, slip), RunCache()
             self.caches[ledger] = cache
         return list(self.caches)
 

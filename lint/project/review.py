@@ -25,11 +25,13 @@ if TYPE_CHECKING:
     from datetime import date
 
     from ..counting.ledger import Ledger
+    from ..counting.set_group import Slip
     from ..engine.registry import Rule
     from ..engine.run import Hit
     from ..findings.finding import Finding
     from ..model.athlete import Athlete
     from ..syntax.tree import Reading
+    from ..team.settings import Choices
     from ..text.repository import SourceFile
 
 
@@ -137,8 +139,17 @@ def _ledgers(
     programme, meant = read_programme(reading.root, open_athlete, state.parts)
     if programme is None:
         return [], meant
-    resources = workspace.team_of(file).resources
-    return state.ledgers(programme, reading.root.plain, workspace.today, resources), meant
+    team = workspace.team_of(file)
+    slip = _slip(_rules_for(workspace, team), team.choices)
+    return state.ledgers(programme, reading.root.plain, workspace.today, team.resources, slip), meant
+
+
+def _slip(rules: list[Rule], choices: Choices) -> Slip | None:
+    """A test whether a group of sets holds a value that cannot be meant, by the rules that run."""
+    tests = [(rule.check, choices.limits(rule)) for rule in rules if rule.takes_out]
+    if not tests:
+        return None
+    return lambda group: any(any(check(group, limits)) for check, limits in tests)
 
 
 def _unreviewed_ledgers(workspace: Workspace, file: SourceFile) -> list[Ledger]:
