@@ -129,7 +129,7 @@ def hip_hinge_missing(week: Week, ledger: Ledger, limits: Limits) -> Iterator[Dr
         where_to_add(curls or legs),
         f"{sets_of(str(legs))} of leg work; none is a hip hinge{' that moves' if held else ''}.",
         severity=serious,
-        wanted="at least one set of hip extension with a nearly straight knee in the block",
+        wanted="at least one set of a hip hinge in the block",
         change=f"Add a hinge, such as a Romanian deadlift, to {sessions_named(curls or legs)}.",
         where=where_named(curls or legs),
         subject="hip hinge",
@@ -153,7 +153,7 @@ def _legs_lack(week: Week, ledger: Ledger, action: str) -> bool:
     if not week.is_typical() or not week.means("hamstrings"):
         return False
     block = ledger.of_rota(week.block)
-    lines = block.for_actions(LEG_WORK, hard=True).by_line()
+    lines = counted_lines(block.for_actions(LEG_WORK, hard=True))
     in_focus = week.block.focus or week.programme.focus
     return (
         bool(week.for_actions(LEG_WORK, hard=True))

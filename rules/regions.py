@@ -174,7 +174,8 @@ def pull_or_push_missing(week: Week, ledger: Ledger, limits: Limits) -> Iterator
     ):
         return
     block = ledger.of_rota(week.block)
-    if len(block.for_actions(PRESSES_AND_PULLS, hard=True).by_line()) < 2 and not _in_focus(week):
+    lines = counted_lines(block.for_actions(PRESSES_AND_PULLS, hard=True))
+    if len(lines) < 2 and not (week.block.focus or week.programme.focus):
         return
     missing = [
         direction
@@ -195,11 +196,6 @@ def pull_or_push_missing(week: Week, ledger: Ledger, limits: Limits) -> Iterator
             related=counted_lines(upper, of="presses and pulls"),
             excess=len(missing) * upper.high,
         )
-
-
-def _in_focus(week: Week) -> bool:
-    """Whether the focus says what the week trains."""
-    return bool(week.block.focus or week.programme.focus)
 
 
 @rule(

@@ -260,10 +260,10 @@ def sets_step_large(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
         sessions:
           - session: Push
             exercises:
-              - {exercise: bench press, sets: 4, reps: 8}
+              - {exercise: bench press, sets: {1-2: 3, 3-4: 9}, reps: 8}
               - exercise: dumbbell fly
                 reps: 12
-                sets: {1-2: 3, 3-4: 16}  # <- here
+                sets: {1-2: 3, 3-4: 11}  # <- here
 
     Passes:
         programme: Chest
@@ -271,10 +271,10 @@ def sets_step_large(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
         sessions:
           - session: Push
             exercises:
-              - {exercise: bench press, sets: 4, reps: 8}
+              - {exercise: bench press, sets: {1-2: 3, 3-4: 5}, reps: 8}
               - exercise: dumbbell fly
                 reps: 12
-                sets: {1-2: 3, 3-4: 9}
+                sets: {1-2: 3, 3-4: 7}
     """
     typical = [week for week in ledger.typical_weeks() if week.number > 1]
     for index, week in enumerate(typical):

@@ -32,10 +32,9 @@ class Calendar:
         adjustments: tuple[Adjustment, ...],
         together: Together,
         weeks_of: WeeksOf,
-        slip: Slip | None = None,
     ) -> None:
         self.header = header
-        self.slip = slip
+        self.slip: Slip | None = None
         self.together = together
         self.weeks_of = weeks_of
         self.best = _best_lifts(header)

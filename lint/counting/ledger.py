@@ -53,20 +53,21 @@ class Ledger(Tally):
         self.member = member
         self.header = ProgrammeHeader(programme, today, resources, member)
         self._calendar = Calendar(
-            self.header, member.adjustments if member else (), self.together, self.weeks_of, slip
+            self.header, member.adjustments if member else (), self.together, self.weeks_of
         )
         self._tallies = GenerationCache()
         self._recalled = GenerationCache()
         super().__init__(())
-        self.lay_out(programme)
+        self.lay_out(programme, slip)
 
-    def lay_out(self, programme: Programme) -> None:
+    def lay_out(self, programme: Programme, slip: Slip | None = None) -> None:
         """Lays out a newer reading of the programme.
 
         Visits and weeks whose sessions are unchanged are reused as the same objects, with their counts.
         """
         self.programme = programme
         self.header.take(programme)
+        self._calendar.slip = slip
         self.weeks: tuple[Week, ...] = tuple(self._calendar.weeks(programme))
         visits = tuple(visit for week in self.weeks for visit in week.visits)
         if visits != self.visits:

@@ -12,7 +12,7 @@ from ..model.check import checked
 from ..model.read_programme import read_programme
 from ..team import known_findings
 from ..team.settings import Team
-from ..team.waivers import waive
+from ..team.waivers import holding, waive
 from .discovery import discovered, programmes_naming
 from .incremental import IncrementalState
 from .known import set_known_apart
@@ -32,6 +32,7 @@ if TYPE_CHECKING:
     from ..model.athlete import Athlete
     from ..syntax.tree import Reading
     from ..team.settings import Choices
+    from ..team.waivers import Waiver
     from ..text.repository import SourceFile
 
 
@@ -140,16 +141,26 @@ def _ledgers(
     if programme is None:
         return [], meant
     team = workspace.team_of(file)
-    slip = _slip(_rules_for(workspace, team), team.choices)
-    return state.ledgers(programme, reading.root.plain, workspace.today, team.resources, slip), meant
+    judges = [rule for rule in _rules_for(workspace, team) if rule.takes_out]
+    waivers = holding(reading, [rule.name for rule in judges], workspace.today)
+    slip = _slip(judges, team.choices, waivers)
+    decided = [(one.rule, one.reason, one.place.line) for one in waivers]
+    return state.ledgers(
+        programme, reading.root.plain, workspace.today, team.resources, slip, repr(decided)
+    ), meant
 
 
-def _slip(rules: list[Rule], choices: Choices) -> Slip | None:
-    """A test whether a group of sets holds a value that cannot be meant, by the rules that run."""
-    tests = [(rule.check, choices.limits(rule)) for rule in rules if rule.takes_out]
-    if not tests:
-        return None
-    return lambda group: any(any(check(group, limits)) for check, limits in tests)
+def _slip(judges: list[Rule], choices: Choices, waivers: list[Waiver]) -> Slip:
+    """A test whether a group of sets holds a value that cannot be meant; what is waived is meant."""
+    tests = [
+        (rule.check, choices.limits(rule), [one.covers for one in waivers if one.rule == rule.name])
+        for rule in judges
+    ]
+    return lambda group: any(
+        not any(covers(draft) for covers in waived)
+        for check, limits, waived in tests
+        for draft in check(group, limits)
+    )
 
 
 def _unreviewed_ledgers(workspace: Workspace, file: SourceFile) -> list[Ledger]:

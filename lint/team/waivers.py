@@ -19,9 +19,11 @@ TYPE_CHECKING = False
 if TYPE_CHECKING:
     from collections.abc import Callable, Iterable, Iterator
 
-    from ..findings.finding import Severity
+    from ..findings.finding import DraftFinding, Severity
     from ..syntax.tree import Node, Reading
     from ..text.places import Place
+
+    Located = Finding | DraftFinding
 
 MARK = "spotline:"
 PLACEHOLDER = "REASON"
@@ -46,7 +48,7 @@ class Waiver:
         reason: str,
         who: str,
         until: date | None,
-        covers: Callable[[Finding], bool],
+        covers: Callable[[Located], bool],
     ) -> None:
         self.place = place
         self.rule = rule
@@ -55,6 +57,10 @@ class Waiver:
         self.until = until
         self.covers = covers
         self.used = False
+
+    def holds(self, today: date) -> bool:
+        """Whether it has not ended."""
+        return self.until is None or self.until >= today
 
 
 class Waived:
@@ -65,6 +71,12 @@ class Waived:
     def __init__(self, finding: Finding, waiver: Waiver) -> None:
         self.finding = finding
         self.waiver = waiver
+
+
+def holding(reading: Reading, rules: Iterable[str], today: date) -> list[Waiver]:
+    """The waivers of these rules in a file that have not ended."""
+    names = set(rules)
+    return [one for one in _all_waivers(reading)[0] if one.rule in names and one.holds(today)]
 
 
 def waive(
@@ -78,7 +90,7 @@ def waive(
     if not waivers:
         return findings + left, []
     known = set(rules)
-    holding = [one for one in waivers if one.rule in known and (one.until is None or one.until >= today)]
+    holding = [one for one in waivers if one.rule in known and one.holds(today)]
     waived: list[Waived] = []
     for finding in findings:
         fitting = [one for one in holding if one.rule == finding.rule and one.covers(finding)]
@@ -171,7 +183,7 @@ def _words(item: Node) -> dict[str, str]:
     return {key: entry.value.text for key, entry in item.entries.items() if isinstance(entry.value, Scalar)}
 
 
-def _lies_in(where: str) -> Callable[[Finding], bool]:
+def _lies_in(where: str) -> Callable[[Located], bool]:
     """Whether a finding lies in a place given in words, ``Lower A, back squat``; empty: anywhere."""
     asked = [part.strip().casefold() for part in where.split(",") if part.strip()]
     return lambda finding: (
@@ -259,7 +271,7 @@ def _line_end(content: str, start: int) -> int:
     return min(ends, default=len(content))
 
 
-def _within(start: int, end: int) -> Callable[[Finding], bool]:
+def _within(start: int, end: int) -> Callable[[Located], bool]:
     """Whether a finding lies in a stretch, or what it lies in is used there by an alias."""
     return lambda finding: any(
         start <= place.start < end for place in (finding.place, *finding.place.through)
