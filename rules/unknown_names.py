@@ -2,19 +2,28 @@
 
 from __future__ import annotations
 
+import re
+
 from ..lint.body import catalogue
 from ..lint.body.names import fold
+from ..lint.counting.tally import counted_lines
+from ..lint.engine.limits import Option
 from ..lint.engine.registry import rule
-from ..lint.findings.finding import Edit, found
-from ..lint.wording.words import did_you_mean, listed
+from ..lint.findings.finding import Edit, Related, found
+from ..lint.wording.words import did_you_mean, listed, plain, shortened
+from .shared import names_of, some_of, where_named
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
-    from collections.abc import Iterable, Iterator
+    from collections.abc import Collection, Iterable, Iterator
 
+    from ..lint.body.name_suggestions import Suggestions
     from ..lint.counting.ledger import Ledger, Lifter
+    from ..lint.counting.set_group import SetGroup
+    from ..lint.counting.tally import Count
     from ..lint.engine.limits import Limits
     from ..lint.findings.finding import DraftFinding
+    from ..lint.model.athlete import Restriction
     from ..lint.text.places import Term
 
 
@@ -23,13 +32,16 @@ if TYPE_CHECKING:
     family="upkeep",
     severity="warning",
     confidence="fact",
-    why="What nobody knows cannot be counted: until the name is known, rules about missing work keep silent.",
+    why="What nobody knows cannot be counted, and rules about missing work can only say what they would say"
+    " if it did nothing.",
     sources=(),
 )
 def exercise_unknown(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
-    """An exercise, an alternative or a swap that the catalogue does not know by name or alias.
+    """An exercise, an alternative or a swap that is not known.
 
-    Looks up every name; offers the nearest ones.
+    Reads every name as coaches write them: implement, position, lift and qualifiers in any order. Offers the
+    exercises that it may mean. A warning where it is surely a slip of a known name, or where something is to
+    be spared, since nobody can look whether it loads that; else a note.
 
     Flags:
         programme: Legs
@@ -43,18 +55,47 @@ def exercise_unknown(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
         sessions:
           - session: Lower
             exercises:
-              - {exercise: Seated leg-curls, sets: 3, reps: 10}
+              - {exercise: "Leg curl (seated), paused", sets: 3, reps: 10}
     """
+    spared = ledger.athlete.protect if ledger.athlete else ()
     for term, where in _exercises_named(ledger):
         if ledger.known.exercise(term.words) is None:
-            near = ledger.known.nearest(term.words)
+            suggested = ledger.known.suggestions(term.words, level=ledger.level)
             yield found(
                 term.place,
-                f"`{term.words}` is not in the catalogue, so its sets count for no muscle.",
-                change=did_you_mean(near) or "Write the exercise's usual name.",
+                _not_counted(term.words, suggested, spared),
+                severity="warning" if suggested.slip or spared else "note",
+                change=_what_to_write(term.words, suggested),
                 where=where,
-                edits=_writing(term, near),
+                edits=_writing(term, () if suggested.lifts else suggested.names),
             )
+
+
+def _not_counted(name: str, suggested: Suggestions, spared: Collection[Restriction]) -> str:
+    shown = shortened(name)
+    unknown = f"`{shown}` {'names several lifts' if suggested.lifts else 'is not in the catalogue'}"
+    if not spared:
+        return f"{unknown}, so its sets count for no muscle."
+    subjects = listed([f"`{one.subject.words}`" for one in spared])
+    return f"{unknown}, so its sets count for no muscle, and nobody can look whether it spares {subjects}."
+
+
+def _what_to_write(name: str, suggested: Suggestions) -> str:
+    """The question with the names that may be meant, and how to teach the programme a name."""
+    if suggested.lifts:
+        return f"Write a line for each: {listed(suggested.names)}."
+    if suggested.slip:
+        return did_you_mean(suggested.names)
+    shown = shortened(name)
+    key = shown if _PLAIN.fullmatch(shown) else "'" + shown.replace("'", "''") + "'"
+    meant = suggested.names[0] if suggested.names else "EXERCISE"
+    taught = f"say once what it means, in spotline.yaml or at the top: `our names: {{{key}: {meant}}}`."
+    asked = did_you_mean(suggested.names)
+    return f"{asked} Or {taught}" if asked else f"Write its usual name, or {taught}"
+
+
+_PLAIN = re.compile(r"[^\W\d_][\w ()-]*")
+"""Names that YAML takes as they are."""
 
 
 def _exercises_named(ledger: Ledger) -> Iterator[tuple[Term, str]]:
@@ -146,9 +187,11 @@ def exercise_by_alias(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
             exercises:
               - {exercise: Romanian Deadlifts, sets: 3, reps: 8}
     """
+    given = set(map(fold, ledger.known.names))
     for term, where in _exercises_named(ledger):
-        exercise = ledger.known.exercise(term.words)
-        if exercise is not None and fold(term.words) != fold(exercise.name):
+        listed_as, name = ledger.known.listed(term.words), fold(term.words)
+        if listed_as is not None and name not in given and name != fold(listed_as.exercise.name):
+            exercise = listed_as.exercise
             yield found(
                 term.place,
                 f"`{term.words}` is another word for {exercise.name}.",
@@ -157,6 +200,123 @@ def exercise_by_alias(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
                 where=where,
                 edits=_writing(term, [exercise.name]),
             )
+
+
+@rule(
+    "our-name-unclear",
+    family="upkeep",
+    severity="warning",
+    confidence="fact",
+    why="A name that means nothing known, or two things, is counted for nothing or for the wrong muscles.",
+    sources=(),
+)
+def our_name_unclear(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
+    """A name that the programme gives to an exercise, and that is of no use as it stands.
+
+    Looks up what each of `our names` means; wants a known exercise, one meaning for each name, and no name of
+    another exercise.
+
+    Flags:
+        programme: Legs
+        our names: {RDL: stiff-leg deadlift}  # <- here
+        sessions: [{session: Lower, exercises: [{exercise: RDL, sets: 3, reps: 10}]}]
+
+    Passes:
+        programme: Legs
+        our names: {our RDL: stiff-leg deadlift}
+        sessions: [{session: Lower, exercises: [{exercise: our RDL, sets: 3, reps: 10}]}]
+    """
+    given = ledger.programme.our_names
+    if not given:
+        return
+    from ..lint.body.given_names import name_faults
+
+    pairs = [(name.words, meant.words) for name, meant in given]
+    for fault in name_faults(pairs, ledger.header.resources.known):
+        name, meant = given[fault.index]
+        at = meant if fault.of_meaning else name
+        yield found(
+            at.place,
+            fault.counted,
+            change=did_you_mean(fault.near) or fault.change,
+            where="our names",
+            related=() if fault.first is None else (Related(given[fault.first][0].place, "here"),),
+            edits=_writing(at, fault.near),
+        )
+
+
+@rule(
+    "sets-not-read",
+    family="upkeep",
+    severity="warning",
+    confidence="fact",
+    why="With so much work that nobody can read, the sums of the week say little, and what is called missing"
+    " may be there.",
+    sources=(),
+    options=(
+        Option("share", 25, "% of a week's sets that may be of unknown exercises", "common practice"),
+        Option("heavy", 80, "% load from which one such line is too many", "common practice"),
+    ),
+)
+def sets_not_read(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
+    """A programme of which much is not counted, because its exercises are not known.
+
+    Counts the work sets of each week whose exercise is not known, slips of a known name left out. Wants no
+    more than a quarter of the week's sets to be such, and none of them to be at 80 % or more. One finding
+    for the programme, on its worst week.
+
+    Flags:
+        programme: Legs
+        sessions:
+          - session: Lower
+            exercises:
+              - {exercise: back squat, sets: 3, reps: 8}
+              - {exercise: quarry drill, sets: 3, reps: 8}  # <- here
+
+    Passes:
+        programme: Legs
+        our names: {quarry drill: step-up}
+        sessions:
+          - session: Lower
+            exercises:
+              - {exercise: back squat, sets: 3, reps: 8}
+              - {exercise: quarry drill, sets: 3, reps: 8}
+    """
+    share, heavy = limits.number("share"), limits.number("heavy")
+    worst: tuple[float, Count, Count] | None = None
+    weeks = []
+    for week in ledger.weeks:
+        every = week.all_sets()
+        unread = every.where(_is_unknown)
+        if not unread:
+            continue
+        much = unread.high > every.high * share / 100
+        if much or any(_is_at_least(heavy, part.entry) for part in unread.parts):
+            weeks.append(week.number)
+            if worst is None or unread.high > worst[0]:
+                worst = (unread.high, unread, every)
+    if worst is not None:
+        _, unread, every = worst
+        names = names_of(part.entry for part in unread.parts)
+        yield found(
+            unread.lines()[0][0].place,
+            f"{unread.most} of {every.most} sets not read: {some_of(list(map(shortened, names)))}"
+            f" {'is' if len(names) == 1 else 'are'} not known.",
+            wanted=f"no more than {plain(share)} % of a week's sets, and none at {plain(heavy)} % or more",
+            change="Write the usual names, or say under `our names` what they mean.",
+            where=where_named(unread),
+            related=counted_lines(unread),
+            weeks=tuple(weeks),
+        )
+
+
+def _is_unknown(entry: SetGroup) -> bool:
+    """Whether nobody knows its exercise, and it is no slip of a name that is known."""
+    return entry.exercise is None and entry.programme.known.slip_of(entry.name) is None
+
+
+def _is_at_least(percent: float, entry: SetGroup) -> bool:
+    return entry.percent is not None and entry.percent.high >= percent
 
 
 @rule(
@@ -191,7 +351,7 @@ def lift_unknown(lifter: Lifter, limits: Limits) -> Iterator[DraftFinding]:
     known = lifter.resources.known
     for best in lifter.athlete.best_lifts:
         if known.exercise(best.exercise.words) is None:
-            near = known.nearest(best.exercise.words)
+            near = known.nearest(best.exercise.words, level=lifter.athlete.level)
             yield found(
                 best.exercise.place,
                 f"`{best.exercise.words}` is not in the catalogue, so this best lift is used for no load.",
