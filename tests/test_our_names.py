@@ -2,15 +2,18 @@
 
 from __future__ import annotations
 
-import time
 from collections.abc import Callable
 
 import pytest
 
 from spotline import schema as schemas
+from spotline.lint.body.given_names import name_faults
+from spotline.lint.body.known import Known
 from spotline.lint.counting.ledger import Ledger
 from spotline.lint.findings.finding import Finding
 from spotline.lint.project.results import Review
+
+from .steps import growth
 
 Text = Callable[..., str]
 Findings = Callable[..., list[Finding]]
@@ -101,10 +104,7 @@ def test_what_is_unclear_is_said_once(
     head, files = in_both(names)[where]
     result = reviewed(week({"Gym": ["leg press, sets: 3"]}, head), files)
     if where:
-        from spotline.lint.team.read_settings import read_team
-
-        folder = result.files[0].name.rpartition("/")[0]
-        said = read_team(f"{folder}/spotline.yaml", []).findings
+        said = [one for one in result.files[0].team.findings if one.rule == RULE]
     else:
         said = [one for one in result.files[0].findings if one.rule == RULE]
     (finding,) = said
@@ -133,12 +133,12 @@ def test_names_in_a_circle_mean_nothing(
 CIRCLE = (("one", "two"), ("two", "three"), ("three", "one"))
 
 
-def test_many_names_are_read_in_bounded_time(reviewed: Callable[..., Review], week: Text) -> None:
-    names = ", ".join(f"drill {number}: {'leg press' if number % 2 else 'x' * 500}" for number in range(500))
-    before = time.perf_counter()
-    (file,) = reviewed(week(LINE, f"our names: {{{names}}}")).files
-    assert time.perf_counter() - before < 20
-    assert sum(one.rule == RULE for one in file.findings) >= 1
+def test_steps_grow_with_the_number_of_names() -> None:
+    def named(count: int) -> Callable[[], object]:
+        pairs = [(f"drill {number}", "leg press" if number % 2 else "x" * 500) for number in range(count)]
+        return lambda: list(name_faults(pairs, Known()))
+
+    assert growth(named, 100) < 2.3
 
 
 def test_both_kinds_of_file_take_names_in_one_form() -> None:

@@ -11,6 +11,7 @@ from functools import cache, lru_cache
 from . import built
 from .names import fold
 from .rows import FIELDS, decode, line_of, lines_of
+from .rows import rank as rank_in
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -190,7 +191,13 @@ def rarity(exercise: Exercise) -> int:
     return RANKS.index(exercise.rank)
 
 
-class Reading:
+def rarity_of(name: str) -> int:
+    """The rarity of the catalogue's exercise of this name, read off its line; 1 for any other name."""
+    line = line_of(built.EXERCISES, name)
+    return RANKS.index(rank_in(line)) if line else 1
+
+
+class NameReading:
     """What the name of a lift was read as.
 
     ``implement`` is what is lifted; the name may state another one than the exercise has. ``qualifiers`` are
@@ -292,13 +299,13 @@ def exercise(name: str) -> Exercise | None:
 
 
 @lru_cache(maxsize=5000)
-def named(name: str) -> Reading | None:
+def named(name: str) -> NameReading | None:
     """The exercise with this name or alias and the implement that the name states, or None."""
     line = line_of(built.NAMES, fold(name))
     if not line:
         return None
     own, _, implement = line.partition("\t")[2].partition("\t")
-    return Reading(_exercises.get(own) or _read(own, line_of(built.EXERCISES, own)), implement)
+    return NameReading(_exercises.get(own) or _read(own, line_of(built.EXERCISES, own)), implement)
 
 
 def _read(name: str, line: str) -> Exercise:

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from . import catalogue
-from .catalogue import Reading
+from .catalogue import NameReading
 from .names import fold
 
 TYPE_CHECKING = False
@@ -33,8 +33,8 @@ class Known:
     def __init__(self, own: Iterable[Exercise] = (), names: Mapping[str, str] | None = None) -> None:
         self.own = tuple(own)
         self.names = dict(names or {})
-        self._listed = {fold(name): Reading(one) for one in self.own for name in (one.name, *one.aliases)}
-        self._read: dict[str, Reading | None] = {}
+        self._listed = {fold(name): NameReading(one) for one in self.own for name in (one.name, *one.aliases)}
+        self._read: dict[str, NameReading | None] = {}
         self._bags: list[Bag] | None = None
         self._suggested: dict[tuple[str, int, str], Suggestions] = {}
         self._meant: dict[str, list[Exercise] | None] = {}
@@ -61,15 +61,15 @@ class Known:
             return None if reading is None else reading.exercise
         return found
 
-    def listed(self, name: str) -> Reading | None:
+    def listed(self, name: str) -> NameReading | None:
         """What a name means as it stands in one of the lists, or None."""
         return (self._listed.get(fold(name)) if self._listed else None) or catalogue.named(name)
 
-    def reading(self, name: str) -> Reading | None:
+    def reading(self, name: str) -> NameReading | None:
         """What a name means with all that it says, or None."""
         return self.listed(name) or self._word_by_word(name)
 
-    def _word_by_word(self, name: str) -> Reading | None:
+    def _word_by_word(self, name: str) -> NameReading | None:
         if name in self._read:
             return self._read[name]
         from .name_reading import read

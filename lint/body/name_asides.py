@@ -9,8 +9,8 @@ TYPE_CHECKING = False
 if TYPE_CHECKING:
     from collections.abc import Iterator
 
-    from .catalogue import Reading
-    from .name_tokens import Token
+    from .catalogue import NameReading
+    from .name_tokens import NameToken
 
 NEGATING = ("no", "not", "without", "minus")
 """What makes the words behind it something that is not done."""
@@ -32,7 +32,7 @@ PAUSED = {"paused", "held", "squeeze", "stop", "stretch", "isometric", "dead-sto
 """Words that say of which part of a repetition seconds are."""
 
 
-def denied(tokens: list[Token]) -> Iterator[Token]:
+def denied(tokens: list[NameToken]) -> Iterator[NameToken]:
     """The words behind a "no" in their part."""
     part = -1
     for token in tokens:
@@ -42,7 +42,7 @@ def denied(tokens: list[Token]) -> Iterator[Token]:
             part = token.part
 
 
-def cues(tokens: list[Token]) -> Iterator[Token]:
+def cues(tokens: list[NameToken]) -> Iterator[NameToken]:
     """The words of parts that say what to think of: "push floor away", "drive knees out"."""
     for number in {token.part for token in tokens} - {0}:
         words = [token for token in tokens if token.part == number]
@@ -51,7 +51,7 @@ def cues(tokens: list[Token]) -> Iterator[Token]:
             yield from words
 
 
-def holding(name: str, tokens: list[Token]) -> Iterator[Token]:
+def holding(name: str, tokens: list[NameToken]) -> Iterator[NameToken]:
     """The words "hold" that open a part and do not name a static lift: "shrug, hold top 3 s"."""
     if any(seconds_of(one) >= LONG for one in tokens):
         return
@@ -61,7 +61,7 @@ def holding(name: str, tokens: list[Token]) -> Iterator[Token]:
             yield token
 
 
-def ties(tokens: list[Token]) -> Iterator[tuple[Token, str]]:
+def ties(tokens: list[NameToken]) -> Iterator[tuple[NameToken, str]]:
     """The words that are tied, each with what ties it: all behind a joining word or a measure in their part,
     the one in front of a joining word or a direction, and a direction behind a tied word.
     """
@@ -80,9 +80,9 @@ def ties(tokens: list[Token]) -> Iterator[tuple[Token, str]]:
         tied = False
 
 
-def written(name: str, tokens: list[Token], left: list[Token]) -> Iterator[str]:
+def written(name: str, tokens: list[NameToken], left: list[NameToken]) -> Iterator[str]:
     """The qualifiers as they were written; words that stand together make one."""
-    runs: list[list[Token]] = [[]]
+    runs: list[list[NameToken]] = [[]]
     for token in tokens:
         kind = kind_of(token.word)
         ties = kind in (JOINING, FILLER) and token not in left
@@ -96,7 +96,7 @@ def written(name: str, tokens: list[Token], left: list[Token]) -> Iterator[str]:
             yield " ".join(name[run[0].start : run[last].end].split())
 
 
-def take_times(reading: Reading, tokens: list[Token]) -> None:
+def take_times(reading: NameReading, tokens: list[NameToken]) -> None:
     """Takes over the tempo and the seconds in the name."""
     for index, token in enumerate(tokens):
         seconds = seconds_of(token)

@@ -7,7 +7,7 @@ from .name_bags import IMPLEMENT, meanings
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
-    from .catalogue import Reading
+    from .catalogue import NameReading
 
 LOOSE = ("barbell", "dumbbell", "kettlebell", "plate", "sandbag", "medicine ball", "bodyweight", "none")
 """Implements that can replace one another: the body moves the same way under any of them."""
@@ -35,7 +35,7 @@ CABLED = ("machine pulldown", "machine cable row")
 """Machines whose weight hangs on a cable."""
 
 
-def carries(reading: Reading, word: str, tie: str, *, several: bool, behind: bool) -> bool | None:
+def carries(reading: NameReading, word: str, tie: str, *, several: bool, behind: bool) -> bool | None:
     """What an implement in a name does to a lift: True if it is only said beside it, False if the reading
     has it, None if it may make another lift.
 

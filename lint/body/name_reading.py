@@ -10,7 +10,7 @@ from __future__ import annotations
 from itertools import pairwise
 
 from . import built_names, catalogue
-from .catalogue import Reading
+from .catalogue import NameReading
 from .name_asides import LOWERED, PAUSED, cues, denied, holding, take_times, ties, written
 from .name_bags import (
     BOTH_SIDES,
@@ -45,7 +45,7 @@ if TYPE_CHECKING:
 
     from .catalogue import Exercise
     from .name_bags import Bag
-    from .name_tokens import Token
+    from .name_tokens import NameToken
 
     Lookup = Callable[[str], "Exercise | None"]
 
@@ -74,7 +74,7 @@ SPLITTING = ("and", "or", "then")
 """Words that stand between two lifts."""
 
 
-def read(name: str, own: Sequence[Bag] = (), find: Lookup = catalogue.exercise) -> Reading | None:
+def read(name: str, own: Sequence[Bag] = (), find: Lookup = catalogue.exercise) -> NameReading | None:
     """What a name that stands in no list means, or None if it is not surely one exercise.
 
     ``own`` are names that a team adds; ``find`` gives the exercise with a name.
@@ -92,7 +92,7 @@ class _Fit:
     only implied by others. ``head`` is the part that names the lift, and ``last`` where the lift ends in it.
     """
 
-    def __init__(self, reading: Reading, bag: Bag, had: list[Token]) -> None:
+    def __init__(self, reading: NameReading, bag: Bag, had: list[NameToken]) -> None:
         self.reading = reading
         self.bag = bag
         self.implied = len(bag.words.difference(token.word for token in had))
@@ -100,7 +100,7 @@ class _Fit:
         moving = [token.part for token in had if kind_of(token.word) == MOVEMENT]
         self.head = min(moving or self.parts)
         self.last = max((token.start for token in had if token.part == self.head), default=0)
-        self.left: list[Token] = []
+        self.left: list[NameToken] = []
 
     @property
     def rank(self) -> tuple[int, ...]:
@@ -119,7 +119,7 @@ class _Name:
     are words right behind seconds, ``denied`` those of what is not done or only thought of.
     """
 
-    def __init__(self, name: str, tokens: list[Token], find: Lookup) -> None:
+    def __init__(self, name: str, tokens: list[NameToken], find: Lookup) -> None:
         self.name = name
         self.tokens = tokens
         for token in holding(name, tokens):
@@ -141,7 +141,7 @@ class _Name:
         self.told = {part for part in said if said.count(part) > 1}
         self.told |= {token.part for token in tokens if kind_of(token.word) in (JOINING, FREE, "")}
 
-    def read(self, own: Sequence[Bag]) -> Reading | None:
+    def read(self, own: Sequence[Bag]) -> NameReading | None:
         """The reading that explains most, or None if there is none or if two explain as much."""
         best: list[_Fit] = []
         refused: list[Bag] = []
@@ -222,7 +222,7 @@ class _Name:
         had = [token for token in self.tokens if token not in left]
         if exercise is None or self.is_split(had, bag):
             return None
-        fit = _Fit(Reading(exercise, bag.implement), bag, had)
+        fit = _Fit(NameReading(exercise, bag.implement), bag, had)
         if not bag.size[0] and any(self.may_lead(token) for token in left if token.part < fit.head):
             return None
         for token in left:
@@ -234,17 +234,17 @@ class _Name:
         return fit
 
     @staticmethod
-    def may_lead(token: Token) -> bool:
+    def may_lead(token: NameToken) -> bool:
         """Whether a word may be what is done, where those behind it are only a thing: "wrist work, bench"."""
         return kind_of(token.word) in (MOVEMENT, LIFT, THING, "") and token.kind == WORD
 
-    def is_split(self, had: list[Token], bag: Bag) -> bool:
+    def is_split(self, had: list[NameToken], bag: Bag) -> bool:
         """Whether an "and" or "or" that the exercise's name lacks stands between the words of that name."""
         at = [token.start for token in self.tokens if token.word in SPLITTING and token.word not in bag.words]
         lifts = [token.start for token in had if kind_of(token.word) in (MOVEMENT, LIFT, POSITION, THING)]
         return bool(lifts) and any(min(lifts) < place < max(lifts) for place in at)
 
-    def left_by(self, bag: Bag) -> list[Token]:
+    def left_by(self, bag: Bag) -> list[NameToken]:
         """The words that a name leaves over. A movement that stands twice is left over once."""
         had = list(bag.written)
         left = []
@@ -264,7 +264,7 @@ class _Name:
         one_legged = exercise.stance in ("single leg", "split")
         return not exercise.unilateral or (exercise.kind == "ballistic" and not one_legged)
 
-    def is_spelled_out(self, token: Token) -> bool:
+    def is_spelled_out(self, token: NameToken) -> bool:
         """Whether a word of a longer one stands in the name written out too: "curl, Nordic"."""
         same = [one for one in self.tokens if one.word == token.word]
         return any(one.start == other.start and one is not other for one in same for other in self.tokens)
@@ -272,7 +272,7 @@ class _Name:
     # What a word that is left over does to the lift: True if it is a qualifier, False if it only repeats what
     # the exercise is, None if it may make it another lift.
 
-    def allows(self, token: Token, fit: _Fit) -> bool | None:
+    def allows(self, token: NameToken, fit: _Fit) -> bool | None:
         exercise, kind = fit.reading.exercise, kind_of(token.word)
         if kind in (JOINING, FILLER):
             return False
@@ -309,17 +309,17 @@ class _Name:
         behind = beside or self.is_behind_a_tie(token)
         return (not kind and behind and not self.may_decide(token)) or None
 
-    def is_behind_a_tie(self, token: Token) -> bool:
+    def is_behind_a_tie(self, token: NameToken) -> bool:
         """Whether a joining word or a measure stands in front of a word in its part."""
         before = [one for one in self.tokens if one.part == token.part and one.start < token.start]
         return any(one.kind == MEASURE or kind_of(one.word) == JOINING for one in before)
 
-    def is_of_a_thing(self, token: Token, bag: Bag) -> bool:
+    def is_of_a_thing(self, token: NameToken, bag: Bag) -> bool:
         """Whether a word says how a part of the body is held: "arms overhead", "shins vertical"."""
         before = [one.word for one in self.tokens if one.part == token.part and one.end < token.start]
         return bool(before) and kind_of(before[-1]) == THING and before[-1] not in bag.words
 
-    def repeats(self, token: Token, fit: _Fit) -> bool:
+    def repeats(self, token: NameToken, fit: _Fit) -> bool:
         """Whether a word is of another name of the exercise that stands here too, or of what it trains."""
         exercise = fit.reading.exercise
         others = [words for words in names_of(exercise) if token.word in words and words <= self.words]
@@ -328,12 +328,12 @@ class _Name:
         trained = catalogue.area(token.word) or () if token.word in MUSCLES else ()
         return any(muscle in exercise.direct for muscle in trained)
 
-    def may_decide(self, token: Token) -> bool:
+    def may_decide(self, token: NameToken) -> bool:
         """Whether an unknown word may decide which lift it is: a slip, or an abbreviation in capitals."""
         written = self.name[token.start : token.end]
         return may_decide(token.word) or (len(written) > 1 and written.isupper() and not self.name.isupper())
 
-    def holds(self, token: Token, reading: Reading) -> bool | None:
+    def holds(self, token: NameToken, reading: NameReading) -> bool | None:
         (held,) = meanings(token.word, HELD)
         if reading.exercise.implement not in REPLACES[held]:
             return None
@@ -341,20 +341,20 @@ class _Name:
             reading.implement = held
         return True
 
-    def stands(self, token: Token, exercise: Exercise) -> bool | None:
+    def stands(self, token: NameToken, exercise: Exercise) -> bool | None:
         stances = set(meanings(token.word, POSITION))
         if exercise.stance in stances:
             return False
         upright = exercise.stance in (*UPRIGHT, "supported") and not stances.isdisjoint(UPRIGHT)
         return (upright and joints(exercise) <= UPPER) or None
 
-    def grips(self, token: Token, exercise: Exercise) -> bool | None:
+    def grips(self, token: NameToken, exercise: Exercise) -> bool | None:
         grips = meanings(token.word, GRIP)
         if exercise.grip in grips:
             return False
         return "close" in grips or "wide" in grips or "elbow flexion" not in exercise.actions or None
 
-    def is_one_sided(self, token: Token, reading: Reading) -> bool | None:
+    def is_one_sided(self, token: NameToken, reading: NameReading) -> bool | None:
         exercise, limbs = reading.exercise, meanings(token.word, ONE_SIDE)
         if exercise.unilateral:
             return False

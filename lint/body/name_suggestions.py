@@ -33,7 +33,7 @@ if TYPE_CHECKING:
     from collections.abc import Callable, Iterator, Sequence
 
     from .catalogue import Exercise
-    from .name_tokens import Token
+    from .name_tokens import NameToken
 
     Lookup = Callable[[str], Exercise | None]
 
@@ -92,7 +92,7 @@ def suggestions(name: str, find: Lookup, own: Sequence[Bag], most: int = 3, leve
     return Suggestions(tuple(allowed[:most]))
 
 
-def _spelled_right(name: str, tokens: list[Token], find: Lookup) -> Iterator[str]:
+def _spelled_right(name: str, tokens: list[NameToken], find: Lookup) -> Iterator[str]:
     """The exercises that the name means with its unknown words spelled like known ones."""
     wrong = [token for token in tokens if token.kind == WORD and not kind_of(token.word)]
     if not 0 < len(wrong) <= MOST_WRONG:
@@ -155,7 +155,7 @@ def _spellings(word: str) -> tuple[str, ...]:
     return tuple(other for *_, other in sorted(found)[:MOST_REPAIRS])
 
 
-def _several(tokens: list[Token]) -> list[str]:
+def _several(tokens: list[NameToken]) -> list[str]:
     """The lifts of a name that names several, in its order; none where it names one or none.
 
     Each has a movement of its own, and the next begins where the last one ends.
@@ -174,10 +174,11 @@ def _several(tokens: list[Token]) -> list[str]:
     return list(dict.fromkeys(found)) if len(found) > 1 else []
 
 
-def _sharing(tokens: list[Token], own: Sequence[Bag]) -> list[str]:
+def _sharing(tokens: list[NameToken], own: Sequence[Bag]) -> list[str]:
     """The exercises whose names share the first movement of the name and more than half of what it says.
 
-    Names whose words all stand in it come first, then those that share most of it.
+    Names whose words all stand in it come first, then those that share most of it; of those as near the more
+    common. A name is passed over for a longer one that stands in it whole: "leg curl" names no arm curl.
     """
     likeliest = [_likeliest(token.word) for token in tokens if token.kind == WORD]
     movement = next((word for word in likeliest if kind_of(word) == MOVEMENT), "")
@@ -185,16 +186,19 @@ def _sharing(tokens: list[Token], own: Sequence[Bag]) -> list[str]:
     told = {word for word in asked if kind_of(word) not in (JOINING, FILLER)}
     opposite = _opposites(asked)
     best: dict[str, tuple[float, ...]] = {}
+    held = {bag.words for bag in (*own, *_every_bag()) if bag.words <= asked}
     for bag in (*own, *_every_bag()):
         shared = bag.words & told
         if movement not in shared if movement else not any(kind_of(word) == LIFT for word in shared):
             continue
-        whole = bag.words <= asked
+        whole = bag.words in held
+        if whole and any(bag.words < longer for longer in held):
+            continue
         if not (whole or 2 * len(shared) > len(told)) or not opposite.isdisjoint(bag.words):
             continue
         score = (-whole, -len(shared), len(bag.words), -bag.size[2])
         best[bag.exercise] = min(score, best.get(bag.exercise, score))
-    return sorted(best, key=lambda one: (*best[one], len(one), one))
+    return sorted(best, key=lambda one: (*best[one], catalogue.rarity_of(one), len(one), one))
 
 
 def _likeliest(word: str) -> str:

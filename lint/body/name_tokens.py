@@ -80,7 +80,7 @@ _ARTICLES = frozenset(("a", "an", "the"))
 _IRREGULAR = {"feet": "foot", "calve": "calf"}
 
 
-class Token:
+class NameToken:
     """One word of a name.
 
     ``word`` is the text that is compared, ``kind`` is word, measure or tempo. ``part`` numbers the parts of
@@ -97,7 +97,7 @@ class Token:
         self.end = end
 
 
-def tokens_of(name: str, spellings: Mapping[str, Sequence[str]]) -> list[Token]:
+def tokens_of(name: str, spellings: Mapping[str, Sequence[str]]) -> list[NameToken]:
     """The words of a name. ``spellings`` gives the words that a phrase is written for, by its key."""
     runs = enumerate(_runs(_plain(name)))
     return [token for part, run in runs for token in _spelled(name, run, spellings, part)]
@@ -124,7 +124,7 @@ def key_of(phrase: str) -> str:
     return "".join(text for run in _runs(_plain(phrase)) for _, text, _, _ in run if text not in _ARTICLES)
 
 
-def seconds_of(token: Token) -> float:
+def seconds_of(token: NameToken) -> float:
     """The seconds, or counts, that a measure states. 0 for any other word, and for several numbers."""
     amount = token.word.removesuffix("ct").removesuffix("s") if token.kind == MEASURE else token.word
     return float(amount) if amount != token.word and amount.replace(".", "", 1).isdecimal() else 0.0
@@ -171,12 +171,12 @@ def _measured(text: str) -> tuple[str, str]:
     return (WORD if amount.isdigit() else MEASURE), amount
 
 
-def _spelled(name: str, run: list[Raw], spellings: Mapping[str, Sequence[str]], part: int) -> list[Token]:
+def _spelled(name: str, run: list[Raw], spellings: Mapping[str, Sequence[str]], part: int) -> list[NameToken]:
     """The words of a part, the longest phrases spelled out first.
 
     A measure and articles may stand within a phrase.
     """
-    tokens: list[Token] = []
+    tokens: list[NameToken] = []
     start = 0
     while start < len(run):
         for size in range(min(LONGEST_PHRASE, len(run) - start), 0, -1):
@@ -188,12 +188,14 @@ def _spelled(name: str, run: list[Raw], spellings: Mapping[str, Sequence[str]], 
             first, last = phrase[0], phrase[-1]
             ends = first[0] == last[0] == WORD and _ARTICLES.isdisjoint((first[1], last[1]))
             if words is not None and ends:
-                tokens += [Token(word, WORD, part, first[2], last[3]) for word in words]
-                tokens += [Token(text, kind, part, at, end) for kind, text, at, end in phrase if kind != WORD]
+                tokens += [NameToken(word, WORD, part, first[2], last[3]) for word in words]
+                tokens += [
+                    NameToken(text, kind, part, at, end) for kind, text, at, end in phrase if kind != WORD
+                ]
                 break
         else:
             size = 1
             kind, text, at, end = run[start]
-            tokens.append(Token(text, kind, part, at, end))
+            tokens.append(NameToken(text, kind, part, at, end))
         start += size
     return tokens

@@ -14,7 +14,7 @@ TYPE_CHECKING = False
 if TYPE_CHECKING:
     from collections.abc import Iterable
 
-    from ..body.catalogue import Reading
+    from ..body.catalogue import NameReading
     from ..model.sessions import Pairing, Prescription, Work
 
 ONE_WAY = Range(1, 2)
@@ -73,7 +73,7 @@ class SessionTime:
 
 NO_TIME = SessionTime(NOTHING, NOTHING, NOTHING)
 
-Group = tuple["Work", str, "Reading | None"]
+Group = tuple["Work", str, "NameReading | None"]
 """A group of sets, its slot (heavy, light or empty), and the reading of its name if that states seconds."""
 
 Line = tuple["Prescription", tuple[Group, ...]]
@@ -121,7 +121,7 @@ def _item_time(item: list[Line]) -> SessionTime:
     return time + SessionTime(NOTHING, _rest_of_rounds(item), NOTHING)
 
 
-def _work_time(work: Work, said: Reading | None) -> Range:
+def _work_time(work: Work, said: NameReading | None) -> Range:
     """Seconds under load of a group of sets. Work on each side in turn takes twice as long."""
     sets = work.sets or NOTHING
     reps = work.reps.total(sets) if work.reps else None
@@ -138,14 +138,14 @@ def _work_time(work: Work, said: Reading | None) -> Range:
     return seconds * 2 if work.side == "each" else seconds
 
 
-def set_time(work: Work, said: Reading | None = None) -> Range | None:
+def set_time(work: Work, said: NameReading | None = None) -> Range | None:
     """Seconds of one set by its tempo, for one side; None if tempo or repetitions are not stated."""
     reps = work.reps.a_set() if work.reps else None
     stated = work.tempo is not None or (said is not None and bool(said.tempo))
     return reps.by(_repetition(work, said)) if reps is not None and stated else None
 
 
-def _repetition(work: Work, said: Reading | None) -> Range:
+def _repetition(work: Work, said: NameReading | None) -> Range:
     """Seconds of one repetition: by the line's tempo, else by what the name says, else assumed."""
     tempo = work.tempo
     if tempo is None and said is not None:

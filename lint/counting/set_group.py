@@ -11,7 +11,7 @@ TYPE_CHECKING = False
 if TYPE_CHECKING:
     from collections.abc import Iterable
 
-    from ..body.catalogue import Exercise, Reading
+    from ..body.catalogue import Exercise, NameReading
     from ..model.athlete import BestLift
     from ..model.quantities import Load
     from ..model.sessions import Prescription, Work
@@ -92,7 +92,7 @@ class SetGroup:
         return "" if reading is None else reading.implement
 
     @property
-    def seconds_said(self) -> Reading | None:
+    def seconds_said(self) -> NameReading | None:
         """The reading of its name, if that says how long a repetition or a hold takes."""
         reading = self.programme.known.reading(self.name)
         return reading if reading is not None and reading.says_seconds else None

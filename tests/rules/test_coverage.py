@@ -142,7 +142,7 @@ class TestKneeFlexionMissing:
         [
             ("moon walk", ""),
             ("chin tuckle", ""),
-            ("leg curl our way", ", unless `leg curl our way` does it"),
+            ("quarry leg curl", ", unless `quarry leg curl` does it"),
             ("the usual", ", unless `the usual` does it"),
         ],
     )
@@ -427,10 +427,10 @@ class TestRegionUntrained:
             ),
             (
                 "goal: general health",
-                "hip thrust our way, sets: 1",
+                "quarry hip thrust, sets: 1",
                 [
-                    "Nothing trains abdomen and back, not even as a helper, nor legs and hips, unless"
-                    " `hip thrust our way` does it."
+                    "Nothing trains legs, abdomen and back, not even as a helper, nor hips, unless"
+                    " `quarry hip thrust` does it."
                 ],
             ),
         ],

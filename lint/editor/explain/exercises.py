@@ -10,14 +10,14 @@ from .markdown import bullets, md, paragraphs
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
-    from ...body.catalogue import Exercise, Reading
+    from ...body.catalogue import Exercise, NameReading
     from ...body.known import Known
 
 LENGTHS = ("long", "middle to long", "middle", "short to middle", "short", "")
 """Muscle lengths in the order in which they are shown."""
 
 
-def exercise_page(reading: Reading, called: str) -> str:
+def exercise_page(reading: NameReading, called: str) -> str:
     """The exercise under the name that the coach uses, and what of that name changes no credit."""
     exercise = reading.exercise
     name = f"**{md(called)}**"
