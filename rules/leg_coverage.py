@@ -11,7 +11,7 @@ from ..lint.engine.limits import Option
 from ..lint.engine.registry import rule
 from ..lint.findings.finding import Amount, found
 from ..lint.wording.words import counted_noun, sets_of
-from .shared import sessions_named, where_named, where_to_add
+from .shared import sessions_named, unless, where_named, where_to_add
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -67,7 +67,8 @@ def knee_flexion_missing(week: Week, ledger: Ledger, limits: Limits) -> Iterator
     work, called = (hinges, "hip hinges") if hinges else (legs, "leg work")
     yield found(
         where_to_add(work),
-        f"{sets_of(str(work))} of {called}; nothing bends the knee against load.",
+        f"{sets_of(str(work))} of {called}; nothing bends the knee against load"
+        f"{_unless_in_block(week, ledger, 'knee flexion')}.",
         wanted="at least one set of knee flexion in the block: hinges and squats leave out the short head of"
         " biceps femoris",
         change=f"Add a leg curl of any kind or a Nordic curl to {sessions_named(work)}.",
@@ -127,7 +128,8 @@ def hip_hinge_missing(week: Week, ledger: Ledger, limits: Limits) -> Iterator[Dr
     serious: Severity = "warning" if week.programme.goal in ("hypertrophy", "strength") else "note"
     yield found(
         where_to_add(curls or legs),
-        f"{sets_of(str(legs))} of leg work; none is a hip hinge{' that moves' if held else ''}.",
+        f"{sets_of(str(legs))} of leg work; none is a hip hinge{' that moves' if held else ''}"
+        f"{_unless_in_block(week, ledger, 'hip hinge')}.",
         severity=serious,
         wanted="at least one set of a hip hinge in the block",
         change=f"Add a hinge, such as a Romanian deadlift, to {sessions_named(curls or legs)}.",
@@ -158,8 +160,12 @@ def _legs_lack(week: Week, ledger: Ledger, action: str) -> bool:
     return (
         bool(week.for_actions(LEG_WORK, hard=True))
         and (len(lines) > 1 or bool(in_focus))
-        and not (block.for_actions((action,)) or block.could_hold(actions=(action,)))
+        and not (block.for_actions((action,)) or block.leaves_open(actions=(action,)))
     )
+
+
+def _unless_in_block(week: Week, ledger: Ledger, action: str) -> str:
+    return unless(ledger.of_rota(week.block), actions=(action,))
 
 
 @rule(
@@ -201,7 +207,7 @@ def straight_knee_calf_missing(week: Week, ledger: Ledger, limits: Limits) -> It
         return
     raises = week.for_actions(("plantarflexion",), hard=True)
     block = ledger.of_rota(week.block)
-    straight = block.sets("gastrocnemius", TOTAL, hard=False) or block.could_hold(areas=("gastrocnemius",))
+    straight = block.sets("gastrocnemius", TOTAL, hard=False) or block.leaves_open(areas=("gastrocnemius",))
     if not raises or straight:
         return
     named = [*(week.block.focus or week.programme.focus), *week.programme.priority]
@@ -211,7 +217,8 @@ def straight_knee_calf_missing(week: Week, ledger: Ledger, limits: Limits) -> It
     )
     yield found(
         where_to_add(raises),
-        f"{sets_of(str(raises))} of calf raises, all with the knee bent; the gastrocnemius gets nothing.",
+        f"{sets_of(str(raises))} of calf raises, all with the knee bent; the gastrocnemius gets nothing"
+        f"{unless(block, areas=('gastrocnemius',))}.",
         severity="warning" if in_sight else "note",
         wanted="at least one set with the knee straight in the block; it trains the soleus as well",
         change=f"Do some of them standing, or add a standing calf raise to {sessions_named(raises)}.",
