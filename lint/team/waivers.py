@@ -13,7 +13,7 @@ from datetime import date
 
 from ..findings.finding import Finding
 from ..syntax.tree import Mapping, Scalar, Sequence
-from ..wording.words import did_you_mean, near_names
+from ..wording.words import did_you_mean, first_of, near_names
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -101,11 +101,12 @@ def waive(
         else:
             left.append(finding)
     for waiver in waivers:
-        left.extend(_against(waiver, known, today))
+        elsewhere = [one for one in findings if one.rule == waiver.rule]
+        left.extend(_against(waiver, known, today, elsewhere))
     return left, waived
 
 
-def _against(waiver: Waiver, rules: set[str], today: date) -> Iterator[Finding]:
+def _against(waiver: Waiver, rules: set[str], today: date, elsewhere: list[Finding]) -> Iterator[Finding]:
     if waiver.rule not in rules:
         near = near_names(waiver.rule, rules, 1)
         hint = did_you_mean(near) or "Write the rule's name as the finding gives it."
@@ -119,12 +120,13 @@ def _against(waiver: Waiver, rules: set[str], today: date) -> Iterator[Finding]:
             "Decide again: give it a new date, or take it out and mend what it waived.",
         )
     elif not waiver.used:
+        places = [f"line {one.place.line}" + (f" ({one.where})" if one.where else "") for one in elsewhere]
+        why, change = "nothing of it is found in this file any more", "Take it out."
+        if places:
+            why = f"it is found at {first_of(places)}, not here"
+            change = "Move the waiver there if it is meant for that, else take it out."
         yield _said(
-            "waiver-unused",
-            "note",
-            waiver,
-            f"Nothing here is left for this waiver of {waiver.rule} to waive.",
-            "Take it out.",
+            "waiver-unused", "note", waiver, f"This waiver of {waiver.rule} waives nothing: {why}.", change
         )
 
 

@@ -150,7 +150,7 @@ class TestKneeFlexionMissing:
     def test_an_unknown_name_is_said_where_its_words_could_mean_it(
         self, findings: Findings, week: Text, name: str, said: str
     ) -> None:
-        (finding,) = findings(week({"Gym": [SQUAT, f"{name}, sets: 3"]}), self.RULE)
+        (finding,) = findings(week({"Gym": [SQUAT, PRESS, f"{name}, sets: 3"]}), self.RULE)
         assert finding.counted.endswith(f"nothing bends the knee against load{said}.")
 
     def test_a_hinge_that_cannot_be_counted_hides_nothing(self, findings: Findings, week: Text) -> None:

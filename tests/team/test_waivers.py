@@ -344,7 +344,9 @@ class TestWords:
     def test_of_a_waiver_for_nothing(self, one: One) -> None:
         (finding,) = about(one(text(line="  # spotline: waive units-mixed because x")))
         assert (finding.severity, finding.rule) == ("note", "waiver-unused")
-        assert finding.counted == "Nothing here is left for this waiver of units-mixed to waive."
+        assert finding.counted == (
+            "This waiver of units-mixed waives nothing: nothing of it is found in this file any more."
+        )
         assert finding.change == "Take it out."
 
 
