@@ -7,7 +7,7 @@ from math import ceil
 from ..lint.body import equipment
 from ..lint.engine.limits import Length, Option
 from ..lint.engine.registry import rule
-from ..lint.findings.finding import Related, found
+from ..lint.findings.finding import Amount, Related, found
 from ..lint.model.naming import line_name
 from ..lint.wording.words import listed, plain
 
@@ -223,6 +223,8 @@ def _crowded(
         f" no {station}.",
         where=line_name(first.prescription),
         subject=station,
+        group=station,
+        amount=Amount(at_once, enough, "athletes"),
         related=tuple(
             Related(other.work.places["exercise"], f"{line_name(other.prescription)} needs it too")
             for other in others

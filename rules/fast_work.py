@@ -5,7 +5,7 @@ from __future__ import annotations
 from ..lint.counting.set_group import FAST_KINDS
 from ..lint.engine.limits import Option
 from ..lint.engine.registry import rule
-from ..lint.findings.finding import found
+from ..lint.findings.finding import Amount, found
 from ..lint.model.quantities import Range
 from ..lint.wording.words import says, sets_of
 from .shared import sessions_named, unless_one, where_named, where_to_add
@@ -99,6 +99,7 @@ def fast_work_missing(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
         change=f"Add some to {sessions_named(sets)}; where a line is meant fast already, write it, such as"
         " `tempo: 2-0-X-0`.",
         where=where_named(sets),
+        amount=Amount(0, 1),
     )
 
 

@@ -5,7 +5,7 @@ from __future__ import annotations
 from ..lint.body import curves
 from ..lint.engine.limits import Condition, Option
 from ..lint.engine.registry import rule
-from ..lint.findings.finding import Related, found
+from ..lint.findings.finding import Amount, Related, found
 from ..lint.model.naming import line_name
 from ..lint.wording.words import plain
 
@@ -88,6 +88,7 @@ def more_reps_than_load_allows(entry: SetGroup, limits: Limits) -> Iterator[Draf
             yield _too_many(
                 entry,
                 asked,
+                load.span.high,
                 f"{plain(load.span.high)} at most: that is what {load.words} means",
                 "Write a lighter load",
             )
@@ -107,6 +108,7 @@ def more_reps_than_load_allows(entry: SetGroup, limits: Limits) -> Iterator[Draf
         yield _too_many(
             entry,
             asked,
+            held.beyond(few),
             limits.worked_out(
                 f"about {held.mean:.0f} at {light:.0f} %, and {most} {held.beyond(few):.0f}",
                 ("{:standard deviation} above the mean", "few manage"),
@@ -129,6 +131,7 @@ def _lighter(repetitions: float, curve: str) -> str:
 def _too_many(
     entry: SetGroup,
     asked: float,
+    most: float,
     allowed: str,
     advice: str,
     severity: Severity = "warning",
@@ -144,6 +147,8 @@ def _too_many(
         wanted=allowed,
         change=f"{advice} or ask for fewer repetitions.",
         where=line_name(entry.prescription),
+        group=entry.name,
+        amount=Amount(asked, most, "repetitions"),
         related=(Related(entry.work.places["load"], words), *_on_file(entry)),
         excess=excess,
     )

@@ -6,7 +6,7 @@ from ..lint.body import catalogue
 from ..lint.counting.credits import DIRECT, TOTAL
 from ..lint.engine.limits import COUNTING, Condition, Option
 from ..lint.engine.registry import rule
-from ..lint.findings.finding import Related, found
+from ..lint.findings.finding import Amount, Related, found
 from ..lint.wording.words import listed, sets_of
 from .shared import where_named, where_to_add
 
@@ -237,6 +237,7 @@ def finer_points_missing(ledger: Ledger, limits: Limits) -> Iterator[DraftFindin
         change=f"Where they matter to you, add {listed([point.add for point, _ in missing])}; a set or two"
         " of each will do.",
         where=where_named(first),
+        amount=Amount(0, len(missing), "points"),
         related=tuple(
             Related(where_to_add(count), f"{where_named(count)}: {point.none}") for point, count in missing
         ),

@@ -296,7 +296,7 @@ def nordics_too_rare(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
             where=where_named(counted),
             group="Nordic curl",
             amount=Amount(sessions, ceil(weeks / limits.number("weeks")), "sessions"),
-            related=counted_lines(counted, of="sets of Nordic curls"),
+            related=counted_lines(counted, of=f"{counted} sets of Nordic curls"),
         )
 
 

@@ -5,7 +5,7 @@ from __future__ import annotations
 from ..lint.counting.credits import credit
 from ..lint.engine.limits import Condition, Option
 from ..lint.engine.registry import rule
-from ..lint.findings.finding import Related, found
+from ..lint.findings.finding import Amount, Related, found
 from ..lint.model.naming import line_name
 from ..lint.model.quantities import Range
 from ..lint.wording.words import first_of, plain
@@ -108,6 +108,7 @@ def load_outside_zone(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
         wanted=limits.words(f"{wanted} for {ledger.programme.goal}", limit),
         change=f"{change}, or name the goal that these weeks serve.",
         where=line_name(lifts[0].entry.prescription),
+        amount=Amount(average, limits.number(limit), "%"),
         related=tuple(Related(lift.place, line_name(lift.entry.prescription)) for lift in lifts[1:]),
     )
 

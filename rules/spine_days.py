@@ -5,7 +5,7 @@ from __future__ import annotations
 from ..lint.counting.tally import counted_lines
 from ..lint.engine.limits import Condition, Option
 from ..lint.engine.registry import rule
-from ..lint.findings.finding import found
+from ..lint.findings.finding import Amount, found
 from ..lint.model.naming import day_name, line_name
 from ..lint.wording.words import listed
 
@@ -84,6 +84,8 @@ def spine_days_consecutive(ledger: Ledger, limits: Limits) -> Iterator[DraftFind
             " press or a hip thrust.",
             where=line_name(line),
             subject=f"{first} {second}",
+            group="spine",
+            amount=Amount(0, 1, "days between"),
             related=counted_lines(before, count),
             weeks=(week.number,),
             excess=count.high,

@@ -5,7 +5,7 @@ from __future__ import annotations
 from ..lint.counting.tally import counted_lines
 from ..lint.engine.limits import COUNTING, Condition, Option
 from ..lint.engine.registry import rule
-from ..lint.findings.finding import Related, found
+from ..lint.findings.finding import Amount, Related, found
 from ..lint.model.naming import line_name
 from ..lint.wording.words import listed, plain
 
@@ -61,13 +61,15 @@ STEPS = (
 
 
 class Step:
-    """A step in load from one entry to a later one: ``up`` by so much %; ``wanted`` is empty where it is
-    small enough.
+    """A step in load from one entry to a later one: ``up`` by so much %, where ``most`` would do.
+
+    ``wanted`` is empty where it is small enough.
     """
 
-    def __init__(self, before: SetGroup, up: float, wanted: str) -> None:
+    def __init__(self, before: SetGroup, up: float, most: float, wanted: str) -> None:
         self.before = before
         self.up = up
+        self.most = most
         self.wanted = wanted
 
 
@@ -97,16 +99,17 @@ def _stepped(before: SetGroup, entry: SetGroup, unit: str, fewer: float, limits:
     smallest, pieces = _smallest(entry, limits), load_in_words(entry.work).pieces
     kilograms = limits.number(smallest) * pieces if unit == "mass" else 0.0
     up = 100 * (now / was - 1)
+    most = 100 * max(by_share, kilograms) / was
     if round(now - was - max(by_share, kilograms), 6) <= 0:
-        return Step(before, up, "")
+        return Step(before, up, most, "")
     if by_share < kilograms:
         allowed = f"{plain(kilograms)} kg, the next step of the implement,"
         each = "{:kg}" if pieces == 1 else "{:kg} for each one held"
-        return Step(before, up, _wanted(allowed, limits, (each, smallest)))
+        return Step(before, up, most, _wanted(allowed, limits, (each, smallest)))
     of: list[tuple[str, Named]] = [("{:%}", "step")]
     if harder:
         of.append(("{:%} for each repetition fewer", "a repetition"))
-    return Step(before, up, _wanted(f"{plain(share)} %", limits, *of))
+    return Step(before, up, most, _wanted(f"{plain(share)} %", limits, *of))
 
 
 def _wanted(allowed: str, limits: Limits, *of: tuple[str, Named]) -> str:
@@ -217,6 +220,8 @@ def _too_large(step: Step, entry: SetGroup, week: Week) -> DraftFinding:
         wanted=step.wanted,
         change="Take it in two or more steps, or correct the number if it is a slip.",
         where=line_name(entry.prescription),
+        group=entry.name,
+        amount=Amount(step.up, step.most, "% more"),
         related=(Related(step.before.work.places["load"], f"before: {was}"),),
         weeks=(week.number,),
         excess=step.up,
@@ -245,6 +250,7 @@ def _too_large(step: Step, entry: SetGroup, week: Week) -> DraftFinding:
         COUNTING,
     ),
     stands_back=True,
+    follows=("weekly-sets-over-limit",),
 )
 def sets_step_large(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     """A muscle group's weekly sets that rise by more than six at once.
@@ -295,7 +301,10 @@ def sets_step_large(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
             ),
             change=f"Spread the rise over several weeks, first of all in {line_name(entry.prescription)}.",
             where=line_name(entry.prescription),
-            related=counted_lines(*(one.count for one in grown)),
+            group=worst.group,
+            amount=Amount(worst.count.middle, worst.before.middle + limits.number("most")),
+            line=entry.prescription.place,
+            related=counted_lines(worst.count),
             weeks=(week.number,),
             excess=worst.by,
         )

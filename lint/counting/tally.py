@@ -11,8 +11,8 @@ from ..body.names import fold
 from ..findings.finding import Related
 from ..model.naming import day_name, line_name
 from ..model.quantities import NOTHING
-from ..wording.words import listed, plain, sets_of
-from .credits import FRACTIONAL, INDIRECT_WEIGHT, TOTAL, credit, credits_of
+from ..wording.words import listed, plain
+from .credits import FRACTIONAL, INDIRECT_WEIGHT, TOTAL, as_counted, credit, credits_of
 from .session_time import CHANGE_OVER, session_time
 
 TYPE_CHECKING = False
@@ -94,6 +94,14 @@ class Count:
         """The part of it that comes from groups of sets which pass a test."""
         return Count([part for part in self.parts if test(part.entry)])
 
+    def share_of(self, line: Prescription, counted: Range) -> str:
+        """``Push, bench press, Monday: 6 indirect sets, counted as 3``: what a line brings."""
+        parts = [part for part in self.parts if part.entry.prescription is line and part.sets.high]
+        days = sorted({part.visit.day for part in parts if part.visit.day})
+        on_days = listed([day_name(parts[0].visit.programme.starts, day) for day in days])
+        sets = sum((part.entry.sets for part in parts), NOTHING)
+        return f"{', '.join(filter(None, (line_name(line), on_days)))}: {as_counted(sets, counted)}"
+
     def repetitions(self) -> Range:
         """The repetitions of all its sets. Open repetitions count 0; indirect sets count in full."""
         return sum((part.entry.reps for part in self.parts if part.entry.reps), NOTHING)
@@ -103,45 +111,13 @@ NO_SETS = Count([])
 
 
 def counted_lines(*counts: Count, of: str = "") -> tuple[Related, ...]:
-    """The lines that counts came from, in the order of the file and once each.
-
-    Each says its days and its sets, and where sets count in part, how many they are: ``Push, bench press,
-    Monday: 6 indirect sets, counted as 3``. The shares of the lines of one count add up to it; ``of`` tells
-    the number of which they are shares from the finding's own (see `Related`).
-    """
-    seen: dict[Prescription, tuple[Range, Count]] = {}
-    for count in counts:
-        for line, sets in count.by_line().items():
-            if sets.high:
-                seen.setdefault(line, (sets, count))
+    """The lines of counts, each once, in the order of the file. The shares of one count add up to it."""
+    lines = {line: (sets, one) for one in reversed(counts) for line, sets in one.by_line().items()}
     return tuple(
-        Related(
-            line.place,
-            f"{_line_on_days(line, count)}: {_share_in_words(line, sets, count)}",
-            (sets.low, sets.high) if len(counts) == 1 else None,
-            of,
-        )
-        for line, (sets, count) in sorted(seen.items(), key=lambda one: (one[0].place.start, one[0].order))
+        Related(line.place, count.share_of(line, sets), sets.ends if len(counts) == 1 else None, of)
+        for line, (sets, count) in sorted(lines.items(), key=lambda one: (one[0].place.start, one[0].order))
+        if sets.high
     )
-
-
-def _line_on_days(line: Prescription, count: Count) -> str:
-    """The line with the days on which it stands: ``Lower A, back squat, Monday and Thursday``."""
-    parts = [part for part in count.parts if part.entry.prescription is line]
-    days = sorted({part.visit.day for part in parts if part.visit.day and part.sets.high})
-    if not days:
-        return line_name(line)
-    starts = parts[0].visit.programme.starts
-    return f"{line_name(line)}, {listed([day_name(starts, day) for day in days])}"
-
-
-def _share_in_words(line: Prescription, counted: Range, count: Count) -> str:
-    """``3 sets``; ``6 indirect sets, counted as 3`` where they count in part."""
-    sets = sum((part.entry.sets for part in count.parts if part.entry.prescription is line), NOTHING)
-    if sets == counted:
-        return sets_of(str(counted))
-    indirect = " indirect" if sets * INDIRECT_WEIGHT[FRACTIONAL] == counted else ""
-    return f"{sets}{indirect} {'set' if str(sets) == '1' else 'sets'}, counted as {counted}"
 
 
 class Tally:

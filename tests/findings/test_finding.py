@@ -102,7 +102,8 @@ def test_nothing_is_assigned_once_it_is_made(
         related.words = "y"  # type: ignore[misc]
     (file,) = reviewed(PLAN, FILES).files
     assert file.faults == []
-    found = [*file.findings, *(one.finding for one in file.waived)]
+    found = [said for one in file.findings for said in (one, *one.follows)]
+    found += [one.finding for one in file.waived]
     assert any(one.athletes for one in found)
     assert any(one.told for one in found)
     assert {"athlete-unreadable", "key-unknown", "number-implausible", "exercise-twice"} <= {
