@@ -230,7 +230,7 @@ def exercise_twice(visit: Visit, limits: Limits) -> Iterator[DraftFinding]:
     lines: dict[tuple[object, ...], dict[Prescription, SetGroup]] = {}
     for entry in visit.own:
         line = entry.prescription
-        if line.paired is None and len(line.groups) == 1 and entry.sets.high:
+        if line.paired is None and len(line.groups) == 1 and entry.is_done:
             lines.setdefault(_reading(entry), {}).setdefault(line, entry)
     for alike in lines.values():
         first, *others = alike.values()

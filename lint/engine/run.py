@@ -272,16 +272,20 @@ def findings_of(hits: Iterable[Hit], athletes: int) -> list[Finding]:
 def _finding(hits: list[Hit], athletes: int) -> Finding:
     hit = hits[0]
     rule, draft = hit.rule, hit.draft
+    place, related = draft.place, draft.related
+    if place.through and any(one.share is not None for one in related):
+        # What several lines come to is said where they are used; a slip of the pen where it is written.
+        place, related = place.through[0], (Related(place, "written here, used there"), *related)
     return Finding(
         rule.name,
         hit.severity,
-        draft.place,
+        place,
         draft.counted,
         wanted=draft.wanted,
         change=draft.change,
         where=draft.where,
         subject=draft.subject,
-        related=draft.related,
+        related=related,
         edits=draft.edits,
         weeks=hit.weeks,
         told=hit.told,

@@ -276,5 +276,5 @@ def _line_end(content: str, start: int) -> int:
 def _within(start: int, end: int) -> Callable[[Located], bool]:
     """Whether a finding lies in a stretch, or what it lies in is used there by an alias."""
     return lambda finding: any(
-        start <= place.start < end for place in (finding.place, *finding.place.through)
+        start <= place.start < end for place in (finding.place, *finding.place.through, finding.line)
     )
