@@ -32,7 +32,13 @@ HINGE = (
 )
 CURL = ("seated leg curl", "lying leg curl", "ball leg curl", "band leg curl", "hamstring walkout")
 PRESS = ("bench press", "dumbbell bench press", "push-up")
-OVERHEAD = ("standing dumbbell shoulder press", "overhead press", "band overhead press", "pike push-up")
+OVERHEAD = (
+    "standing dumbbell shoulder press",
+    "overhead press",
+    "band overhead press",
+    "pike push-up",
+    "push-up",
+)
 ROW = (
     "seated cable row",
     "one-arm dumbbell row",
