@@ -72,7 +72,8 @@ class Count:
 
     def lines(self) -> list[tuple[Prescription, Range]]:
         """The prescriptions it came from, in the order of the file, each with its sets."""
-        return sorted(self.by_line().items(), key=lambda pair: (pair[0].place.start, pair[0].order))
+        given = [pair for pair in self.by_line().items() if pair[1].high] or list(self.by_line().items())
+        return sorted(given, key=lambda pair: (pair[0].place.start, pair[0].order))
 
     def by_line(self) -> dict[Prescription, Range]:
         """The prescriptions it came from, in the order of ``parts``, each with its sets."""

@@ -65,17 +65,17 @@ def _finding(finding: Finding) -> dict[str, object]:
         "subject": finding.subject,
         "group": finding.group,
         "told": list(finding.told),
-        "amount": _amount(finding.amount),
+        **_amount(finding.amount),
         "follows": [_following(one) for one in finding.follows],
         "related": [_related(one) for one in finding.related],
         "edits": [{"label": one.label, **_place(one.place), "words": one.words} for one in finding.edits],
     }
 
 
-def _amount(amount: Amount | None) -> dict[str, object] | None:
+def _amount(amount: Amount | None) -> dict[str, object]:
     if amount is None:
-        return None
-    return {"counted": amount.counted, "wanted": amount.wanted, "unit": amount.unit}
+        return {}
+    return {"amount": {"counted": amount.counted, "wanted": amount.wanted, "unit": amount.unit}}
 
 
 def _following(finding: Finding) -> dict[str, object]:
@@ -89,13 +89,15 @@ def _following(finding: Finding) -> dict[str, object]:
         "weeks": list(finding.weeks),
         "counted": statement(finding),
         "wanted": finding.wanted,
-        "amount": _amount(finding.amount),
+        **_amount(finding.amount),
     }
 
 
 def _related(related: Related) -> dict[str, object]:
-    share = related.share and {"low": related.share[0], "high": related.share[1]}
-    return {**_place(related.place), "words": related.words, "share": share, "of": related.of}
+    found = {**_place(related.place), "words": related.words}
+    if related.share is not None:
+        found |= {"share": {"low": related.share[0], "high": related.share[1]}, "of": related.of}
+    return found
 
 
 def _kept(finding: Finding, by: str, reason: str) -> dict[str, object]:

@@ -15,6 +15,11 @@ Text = Callable[..., str]
 
 VOLUME = ("exercise-sets-high", "session-sets-for-muscle-high", "weekly-sets-over-limit", "sets-step-large")
 
+PULLS = {
+    "monday": ["lat pulldown, sets: 12"],
+    "friday": ["bent-over row, sets: 8, reps: 8", "barbell curl, sets: 11"],
+}
+
 
 def leads(found: list[Finding], *rules: str) -> list[Finding]:
     return [one for one in found if one.rule in rules]
@@ -223,25 +228,20 @@ sessions:
 class TestDirectSets:
     """A default limit blocks on direct sets alone; a team's own on the team's way of counting."""
 
-    LINES = {
-        "monday": ["lat pulldown, sets: 12"],
-        "friday": ["bent-over row, sets: 8, reps: 8", "barbell curl, sets: 11"],
-    }
-
     def test_indirect_sets_are_a_note(self, findings: Findings, week: Text) -> None:
-        text = week(self.LINES)
+        text = week(PULLS)
         found = {one.group: one for one in findings(text, "weekly-sets-over-limit")}
         assert found["biceps"].severity == "note"
         assert "11 direct, the rest indirect" in found["biceps"].counted
 
     def test_a_number_of_the_teams_blocks(self, findings: Findings, week: Text) -> None:
-        text = week(self.LINES)
+        text = week(PULLS)
         files = {"spotline.yaml": "weekly limits: {biceps: 20}\n"}
         found = {one.group: one for one in findings(text, "weekly-sets-over-limit", files)}
         assert found["biceps"].severity == "warning"
 
     def test_the_first_preset_counts_as_it_did(self, findings: Findings, week: Text) -> None:
-        text = week(self.LINES)
+        text = week(PULLS)
         found = {
             one.group: one
             for one in findings(text, "weekly-sets-over-limit", {"spotline.yaml": "preset: 2026-11\n"})
