@@ -15,6 +15,12 @@ if TYPE_CHECKING:
 NEGATING = ("no", "not", "without", "minus")
 """What makes the words behind it something that is not done."""
 
+CONTRASTED = ("jump", "hop", "bound", "throw", "slam", "sprint", "skip")
+"""Movements that follow a lift as a contrast: "power clean (contrast w/ jump)". No set of theirs counts."""
+
+WORN_AT = ("knee", "ankle", "thigh", "foot", "leg")
+"""Where a band is worn beside what is lifted: "hip thrust, band round the knees"."""
+
 CUEING = ("push", "pull", "drive", "reach")
 """Movements that coaches also tell someone to think of."""
 
@@ -27,7 +33,7 @@ MEASURED = "measured"
 LONG = 10
 """Seconds from which a hold is no pause."""
 
-LOWERED = {"eccentric", "negative", "lowering", "lower", "down"}
+LOWERED = {"eccentric", "negative", "lowering-only", "lowering", "lower", "down"}
 PAUSED = {"paused", "held", "squeeze", "stop", "stretch", "isometric", "dead-stop", "dead-hang"}
 """Words that say of which part of a repetition seconds are."""
 
@@ -40,6 +46,25 @@ def denied(tokens: list[NameToken]) -> Iterator[NameToken]:
             yield token
         elif token.word in NEGATING:
             part = token.part
+
+
+def contrasts(tokens: list[NameToken]) -> Iterator[NameToken]:
+    """The words behind "contrast" in its part, if all that moves there is quick."""
+    for first in (token for token in tokens if token.word == "contrast"):
+        behind = [one for one in tokens if one.part == first.part and one.start >= first.start]
+        if all(one.word in CONTRASTED for one in behind if kind_of(one.word) in (MOVEMENT, LIFT, VARIANT)):
+            yield from behind
+
+
+def worn(tokens: list[NameToken]) -> Iterator[NameToken]:
+    """What is put on beside the load: a band at the legs, a belt behind "with" or "and"."""
+    padded = [None, *tokens, None, None]
+    for before, token, after, place in zip(padded, tokens, padded[2:], padded[3:], strict=False):
+        tied = after is not None and place is not None and kind_of(after.word) == JOINING
+        if token.word == "band" and tied and place.part == token.part and place.word in WORN_AT:
+            yield token
+        elif token.word == "belt" and before is not None and before.word in ("with", "and"):
+            yield token
 
 
 def cues(tokens: list[NameToken]) -> Iterator[NameToken]:

@@ -11,7 +11,18 @@ from itertools import pairwise
 
 from . import built_names, catalogue
 from .catalogue import NameReading
-from .name_asides import LOWERED, PAUSED, cues, denied, holding, take_times, ties, written
+from .name_asides import (
+    LOWERED,
+    PAUSED,
+    contrasts,
+    cues,
+    denied,
+    holding,
+    take_times,
+    ties,
+    worn,
+    written,
+)
 from .name_bags import (
     BOTH_SIDES,
     DIRECTION,
@@ -67,8 +78,11 @@ TELLING = (THING, DIRECTION, POSITION, GRIP, LIFT)
 ATTACHED = ("rope", "handle", "bar", "strap", "cuff")
 """What is put on a cable."""
 
-MUSCLES = ("biceps", "triceps", "pec", "quad", "hamstring", "glute", "delt")
+MUSCLES = ("biceps", "triceps", "pec", "chest", "quad", "hamstring", "glute", "delt", "calf")
 """Words for muscles that coaches put before a lift that trains them."""
+
+LOWERING_ONLY = "lowering-only"
+"""What makes another lift only where the catalogue has one: a negative pull-up."""
 
 SPLITTING = ("and", "or", "then")
 """Words that stand between two lifts."""
@@ -82,7 +96,11 @@ def read(name: str, own: Sequence[Bag] = (), find: Lookup = catalogue.exercise) 
     if len(name) > MOST_LETTERS:
         return None
     tokens = tokens_of(name, built_names.SPELLINGS)
-    return _Name(name, tokens, find).read(own) if 0 < len(tokens) <= MOST_WORDS else None
+    if not 0 < len(tokens) <= MOST_WORDS:
+        return None
+    beside = set(worn(tokens))
+    reading = _Name(name, tokens, find, beside).read(own)
+    return _Name(name, tokens, find).read(own) if reading is None and beside else reading
 
 
 class _Fit:
@@ -116,10 +134,13 @@ class _Name:
 
     ``ties`` gives the joining word in front of a word, or right behind it. ``told`` are parts of the name
     that hold more than bare words of the catalogue, so that a part of the body in them is a place. ``timed``
-    are words right behind seconds, ``denied`` those of what is not done or only thought of.
+    are words right behind seconds, ``denied`` those of what is not done, only thought of or a contrast.
+    ``beside`` are words of what is worn, by which no exercise is found.
     """
 
-    def __init__(self, name: str, tokens: list[NameToken], find: Lookup) -> None:
+    def __init__(
+        self, name: str, tokens: list[NameToken], find: Lookup, beside: Collection[NameToken] = ()
+    ) -> None:
         self.name = name
         self.tokens = tokens
         for token in holding(name, tokens):
@@ -130,8 +151,8 @@ class _Name:
             for before, after in pairwise(tokens)
             if seconds_of(before) and before.part == after.part and after.word in LOWERED | PAUSED
         }
-        self.denied = {*denied(tokens), *cues(tokens)}
-        words = {token.word for token in tokens if token not in self.timed | self.denied}
+        self.denied = {*denied(tokens), *cues(tokens), *contrasts(tokens)}
+        words = {token.word for token in tokens if token not in (self.timed | self.denied).union(beside)}
         self.implements = {one for word in words for one in meanings(word, IMPLEMENT)}
         held = {one for word in words for one in meanings(word, HELD)}
         self.words = words if self.implements else words | held
@@ -149,7 +170,7 @@ class _Name:
             fit = self.fit(bag)
             if fit is None:
                 refused.append(bag)
-            elif any(bag.exercise == one.exercise and bag.words < one.words for one in refused):
+            elif any(self.is_part_of(bag, one) for one in refused):
                 continue
             elif not best or fit.rank >= best[0].rank:
                 best = [*best, fit] if best and fit.rank == best[0].rank else [fit]
@@ -164,6 +185,13 @@ class _Name:
         fit.reading.qualifiers = tuple(written(self.name, self.tokens, fit.left))
         take_times(fit.reading, self.tokens)
         return fit.reading
+
+    @staticmethod
+    def is_part_of(bag: Bag, other: Bag) -> bool:
+        """Whether another name of the same exercise, or of how else it is stood, says more than this one."""
+        more = other.words - bag.words
+        stood = bag.exercise == other.exercise or any(kind_of(word) == POSITION for word in more)
+        return bag.words < other.words and stood
 
     def has_the_implement(self, fit: _Fit) -> bool:
         """Whether the exercise's own implement stands in the name."""
@@ -208,6 +236,8 @@ class _Name:
                 bag = bag_of(more | kept) if more.isdisjoint(words) else None
                 if bag is not None and bag.exercise != exercise.name:
                     other = self.fit(bag, known)
+                    if other is not None and self.has_the_implement(fit) > self.has_the_implement(other):
+                        continue
                     if other is None or len(other.left) <= len(fit.left):
                         both = any(kind_of(word) == BOTH_SIDES for word in self.words)
                         return other or (None if more & lifted and not both else fit)
@@ -281,6 +311,8 @@ class _Name:
             return carries(fit.reading, token.word, tie, several=several, behind=self.is_behind_a_tie(token))
         if kind == HELD:
             return self.holds(token, fit.reading)
+        if token.word.replace("-", " ") in exercise.station and not is_variant(fit.bag, token.word):
+            return False
         if kind == FREE or token.kind != WORD or token.word.isdigit() or token in self.timed | self.denied:
             return True
         if token.word in own_words(exercise) or token.word == exercise.kind:
@@ -304,6 +336,8 @@ class _Name:
             attached = token.word in ATTACHED and fit.reading.implement == "cable"
             behind = beside or token.start > fit.last
             return told or attached or (behind and not is_variant(fit.bag, token.word)) or None
+        if token.word == LOWERING_ONLY:
+            return True
         if kind == LIFT:
             return ((beside or tied) and (held or not is_variant(fit.bag, token.word))) or None
         behind = beside or self.is_behind_a_tie(token)
@@ -358,6 +392,8 @@ class _Name:
         exercise, limbs = reading.exercise, meanings(token.word, ONE_SIDE)
         if exercise.unilateral:
             return False
+        if token.word == "alternating" and "split" in self.words:  # the foot in front changes
+            return True
         steady = exercise.stance in STEADY
         if "leg" in limbs and not steady:
             return None

@@ -110,7 +110,7 @@ DISAGREEMENTS = (
         "indirect",
         ("iliacus", "psoas major"),
         "The path shows the leg that pushes; bringing the other one through flexes the hip.",
-        ("sprint", "hill sprint", "stair run", "power skip"),
+        ("sprint", "hill sprint", "stair run", "power skip", "A-skip"),
     ),
     (
         "none",
@@ -296,7 +296,13 @@ DISAGREEMENTS = (
         "none",
         ("vastus lateralis", "vastus medialis", "vastus intermedius"),
         "The short dip and drive is far from taxing for the thigh; the arms finish the lift.",
-        ("push press", "dumbbell push press", "kettlebell push press", "behind-the-neck push press"),
+        (
+            "push press",
+            "dumbbell push press",
+            "kettlebell push press",
+            "landmine push press",
+            "behind-the-neck push press",
+        ),
     ),
     (
         "none",
