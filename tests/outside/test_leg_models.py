@@ -156,7 +156,6 @@ CANCELLED = {
     ("backward sled drag", "gastrocnemius"),
     ("sissy squat", "gastrocnemius"),
     ("tire flip", "gastrocnemius"),
-    ("single-leg decline squat", "gastrocnemius"),
 }
 
 
