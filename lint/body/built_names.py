@@ -60,6 +60,9 @@ SPELLINGS: dict[str, tuple[str, ...]] = {
     'antirotation': ('anti-rotation',),
     'antirotationpress': ('anti-rotation', 'press'),
     'armbar': ('arm', 'bar'),
+    'assist': ('assisted',),
+    'assisted': ('assisted',),
+    'asst': ('assisted',),
     'axle': ('thick-bar',),
     'axlebar': ('thick-bar',),
     'backext': ('back', 'extension'),
@@ -73,6 +76,8 @@ SPELLINGS: dict[str, tuple[str, ...]] = {
     'backraise': ('back', 'extension'),
     'backsquat': ('back', 'squat'),
     'backward': ('backward',),
+    'bal': ('balance',),
+    'balance': ('balance',),
     'band': ('band',),
     'banded': ('band',),
     'barbell': ('barbell',),
@@ -224,6 +229,8 @@ SPELLINGS: dict[str, tuple[str, ...]] = {
     'fixedtrack': ('guided-bar',),
     'flex': ('flexion',),
     'flexion': ('flexion',),
+    'floorpr': ('floor', 'press'),
+    'floorpress': ('floor', 'press'),
     'fly': ('fly',),
     'flye': ('fly',),
     'footballbar': ('multi-grip-bar',),
@@ -295,6 +302,7 @@ SPELLINGS: dict[str, tuple[str, ...]] = {
     'halfkneeling': ('half-kneeling',),
     'ham': ('hamstring',),
     'hamcurl': ('leg', 'curl'),
+    'hammercurl': ('hammer', 'curl'),
     'hammergrip': ('neutral-grip',),
     'hammy': ('hamstring',),
     'hammycurl': ('leg', 'curl'),
@@ -390,6 +398,7 @@ SPELLINGS: dict[str, tuple[str, ...]] = {
     'kneeheight': ('knee-height',),
     'kneel': ('kneeling',),
     'kneeling': ('kneeling',),
+    'knext': ('leg', 'extension'),
     'latbandwalk': ('lateral', 'band', 'walk'),
     'latbound': ('lateral', 'bound'),
     'lateralbandwalk': ('lateral', 'band', 'walk'),
@@ -546,7 +555,11 @@ SPELLINGS: dict[str, tuple[str, ...]] = {
     'pronated': ('overhand',),
     'pronatedgrip': ('overhand',),
     'prone': ('prone',),
+    'pronet': ('t', 'raise'),
+    'pronets': ('t', 'raise'),
     'pronew': ('w', 'raise'),
+    'proney': ('y', 'raise'),
+    'proneys': ('y', 'raise'),
     'prowler': ('sled',),
     'psn': ('power', 'snatch'),
     'psnatch': ('power', 'snatch'),
@@ -704,6 +717,7 @@ SPELLINGS: dict[str, tuple[str, ...]] = {
     'straightleg': ('straight-leg',),
     'straightlegged': ('straight-leg',),
     'straightlegraise': ('straight-leg', 'raise'),
+    'strictpress': ('overhead', 'press'),
     'sumodeadlift': ('sumo', 'deadlift'),
     'sup': ('supported',),
     'supinated': ('underhand',),
@@ -750,6 +764,7 @@ SPELLINGS: dict[str, tuple[str, ...]] = {
     'toeturnedin': ('toe-in',),
     'toeturnedout': ('toe-out',),
     'touchandgo': ('touch-and-go',),
+    'traise': ('t', 'raise'),
     'trapbar': ('trap-bar',),
     'trapbardeadlift': ('trap-bar', 'deadlift'),
     'tri': ('triceps',),
@@ -810,6 +825,7 @@ SPELLINGS: dict[str, tuple[str, ...]] = {
     'xbody': ('cross-body',),
     'xover': ('crossover',),
     'yokebar': ('safety-bar',),
+    'yraise': ('y', 'raise'),
 }
 
 KINDS: dict[str, tuple[str, ...]] = {
@@ -872,7 +888,6 @@ KINDS: dict[str, tuple[str, ...]] = {
     'around': ('joining',),
     'as': ('joining',),
     'ascent': ('lift',),
-    'assist': ('free',),
     'assisted': ('free',),
     'at': ('joining',),
     'atg': ('free',),
@@ -2699,6 +2714,7 @@ NAMES: str = (
     'dumbbell\tdumbbell lateral step-up\tlateral step-up\n'
     'dumbbell\tdumbbell lunge\tforward lunge\n'
     'dumbbell\tdumbbell lunge reverse\treverse lunge\n'
+    'dumbbell\tdumbbell lunge static\tdumbbell split squat\n'
     'dumbbell\tdumbbell lunge walking\twalking lunge\n'
     'dumbbell\tdumbbell one-arm press\tone-arm dumbbell bench press\n'
     'dumbbell\tdumbbell one-arm press\tone-arm dumbbell overhead press\n'
@@ -2974,6 +2990,7 @@ NAMES: str = (
     'foot-elevated\tbridge foot-elevated hamstring\tlong-lever bridge\n'
     'foot-elevated\tfoot-elevated handstand isometric\tpike hold\n'
     'foot-elevated\tfoot-elevated inverted row\tfeet-elevated inverted row\town\n'
+    'foot-elevated\tfoot-elevated pike pu\tfeet-elevated pike push-up\n'
     'foot-elevated\tfoot-elevated pike push-up\tfeet-elevated pike push-up\town\n'
     'foot-elevated\tfoot-elevated plank\tfeet-elevated plank\town\n'
     'foot-elevated\tfoot-elevated plank side\tfeet-elevated side plank\town\n'
@@ -3078,6 +3095,7 @@ NAMES: str = (
     'guided-bar\tdeadlift guided-bar stiff-leg\tguided-bar Romanian deadlift\n'
     'guided-bar\tguided-bar hip thrust\tguided-bar hip thrust\n'
     'guided-bar\tguided-bar hip thrust\tguided-bar hip thrust\town\n'
+    'guided-bar\tguided-bar incline\tguided-bar incline press\n'
     'guided-bar\tguided-bar incline press\tguided-bar incline press\n'
     'guided-bar\tguided-bar incline press\tguided-bar incline press\town\n'
     'guided-bar\tguided-bar jump squat\tguided-bar squat jump\n'
@@ -3136,6 +3154,7 @@ NAMES: str = (
     "handle\tfarmer handle walk\tfarmer's handle carry\n"
     'handstand\tchest handstand wall\thandstand hold\n'
     'handstand\thandstand\thandstand hold\n'
+    'handstand\thandstand pu\thandstand push-up\n'
     'handstand\thandstand push-up\thandstand push-up\n'
     'handstand\thandstand push-up\thandstand push-up\town\n'
     'handstand\thandstand push-up wall\thandstand push-up\n'
@@ -3365,6 +3384,7 @@ NAMES: str = (
     'isometric\texternal isometric rotation\tisometric external rotation\n'
     'isometric\texternal isometric rotation\tisometric external rotation\town\n'
     "isometric\tfarmer isometric\tfarmer's hold\town\n"
+    'isometric\tfarmer isometric one-arm\tsuitcase hold\n'
     "isometric\tfarmer isometric static\tfarmer's hold\n"
     'isometric\tflexion hip isometric\thip flexion hold\n'
     'isometric\tflexion hip isometric\thip flexion hold\town\n'
@@ -3401,6 +3421,7 @@ NAMES: str = (
     'isometric\tinverted isometric row top\tinverted row hold\n'
     'isometric\tisometric isometric overhead\toverhead hold\n'
     'isometric\tisometric isometric soleu\tbent-knee calf hold\n'
+    'isometric\tisometric isometric suitcase\tsuitcase hold\n'
     'isometric\tisometric knee raise\thip flexion hold\n'
     'isometric\tisometric l-sit\tL-sit\n'
     'isometric\tisometric lateral neck\tisometric neck side bend\n'
@@ -3452,6 +3473,7 @@ NAMES: str = (
     'isometric\tisometric squat\tisometric squat\town\n'
     'isometric\tisometric squat\tsquat hold\town\n'
     'isometric\tisometric squat wall\twall sit\n'
+    'isometric\tisometric suitcase\tsuitcase hold\town\n'
     'isometric\tisometric superman\tprone back extension hold\n'
     'isometric\tisometric support\tdip support hold\n'
     'isometric\tisometric tuck\ttuck hold on bars\n'
@@ -3562,13 +3584,13 @@ NAMES: str = (
     'kettlebell\tkettlebell one-arm snatch\tkettlebell snatch\n'
     'kettlebell\tkettlebell one-arm swing\tsingle-arm kettlebell swing\n'
     'kettlebell\tkettlebell one-arm swing\tsingle-arm kettlebell swing\town\n'
+    'kettlebell\tkettlebell overhead press\tkettlebell overhead press\n'
     'kettlebell\tkettlebell overhead press\tkettlebell overhead press\town\n'
     'kettlebell\tkettlebell overhead swing\toverhead kettlebell swing\n'
     'kettlebell\tkettlebell overhead swing\toverhead kettlebell swing\town\n'
     'kettlebell\tkettlebell press\tkettlebell overhead press\n'
     'kettlebell\tkettlebell press push\tkettlebell push press\n'
     'kettlebell\tkettlebell press push\tkettlebell push press\town\n'
-    'kettlebell\tkettlebell press strict\tkettlebell overhead press\n'
     'kettlebell\tkettlebell press two\tdouble kettlebell overhead press\n'
     'kettlebell\tkettlebell pullover\tkettlebell pullover\n'
     'kettlebell\tkettlebell pullover\tkettlebell pullover\town\n'
@@ -4230,6 +4252,7 @@ NAMES: str = (
     'peroneal\tband peroneal work\tband ankle eversion\n'
     'pike\tball pike\tstability-ball pike\n'
     'pike\tleg lift pike\tseated straight-leg lift\n'
+    'pike\tpike pu\tpike push-up\n'
     'pinch\tcarry pinch\tpinch carry\town\n'
     'pinwheel\tcurl pinwheel\tcross-body hammer curl\n'
     'pistol\tbox pistol\tsingle-leg box squat\n'
@@ -4331,6 +4354,7 @@ NAMES: str = (
     'preacher\tcurl one-arm preacher\tdumbbell preacher curl\n'
     'preacher\tcurl preacher\tpreacher curl\town\n'
     'preacher\tdumbbell preacher\tdumbbell preacher curl\n'
+    'preacher\tmachine preacher\tmachine preacher curl\n'
     'preacher\tpreacher\tpreacher curl\n'
     'press\t45deg leg press\tleg press\n'
     'press\tand clean power press\tbarbell clean and press\n'
@@ -4404,8 +4428,6 @@ NAMES: str = (
     'prone\tleg lift prone\tprone hip extension\n'
     'prone\tplank prone\tplank\n'
     'prone\tprone row\tseal row\n'
-    'prone\tprone t\tT raise\n'
-    'prone\tprone y\tY raise\n'
     'protraction\tbear plank protraction\tkneeling scapular push-up\n'
     'protraction\tcable protraction\tcable serratus punch\n'
     'protraction\tdumbbell protraction\tserratus punch\n'
@@ -4644,17 +4666,19 @@ NAMES: str = (
     'raise\tlower raise trap\tY raise\n'
     'raise\tneck raise side\tneck side bend\n'
     'raise\tplank raise side\tside plank dip\n'
-    'raise\tprone raise t\tT raise\n'
-    'raise\tprone raise y\tY raise\n'
+    'raise\traise raise t\tT raise\n'
     'raise\traise raise w\tW raise\n'
+    'raise\traise raise y\tY raise\n'
     'raise\traise ring y\tsuspension Y raise\n'
     'raise\traise shin\ttibialis raise\n'
     'raise\traise side\tlateral raise\n'
+    'raise\traise t\tT raise\n'
     'raise\traise t\tT raise\town\n'
     'raise\traise t w y\tI-Y-T raise\n'
     'raise\traise toe\ttibialis raise\n'
     'raise\traise w\tW raise\n'
     'raise\traise w\tW raise\town\n'
+    'raise\traise y\tY raise\n'
     'raise\traise y\tY raise\town\n'
     'razor\tcurl leg razor\trazor curl\n'
     'razor\tcurl razor\trazor curl\town\n'
@@ -4662,6 +4686,7 @@ NAMES: str = (
     'reach\tplank reach\tplank with arm reach\n'
     'reach\tplank reach side\tside plank with rotation\n'
     'reactive\tdrop jump reactive\tdrop jump\n'
+    'rear\tdeck delt pec rear\tmachine reverse fly\n'
     'rear\tdelt fly rear\tdumbbell reverse fly\n'
     'rear\tdelt rear row\tchest-supported rear-shoulder row\n'
     'rear-foot-elevated\tbarbell rear-foot-elevated split squat\tbarbell rear-foot-elevated split squat\n'
@@ -5585,7 +5610,6 @@ NAMES: str = (
     'strict\tcurl strict\tstrict curl against the wall\n'
     'strict\tcurl strict wall\tstrict curl against the wall\town\n'
     'strict\tfloor row strict\tdead-stop row\n'
-    'strict\tpress strict\toverhead press\n'
     'stride\tdrag long sled stride\tsled hip extension walk\n'
     'style\thard plank style\tlong-lever plank\n'
     'suitcase\tand carry overhead suitcase\tmixed carry\n'

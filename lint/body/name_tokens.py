@@ -79,7 +79,7 @@ _JOINERS = {
 }
 _ARTICLES = frozenset(("a", "an", "the"))
 _IRREGULAR = {"feet": "foot", "calve": "calf"}
-_PLURAL = {"chins": "chinup", "deads": "deadlift"}
+_PLURAL = {"chins": "chinup", "deads": "deadlift", "hammers": "hammercurl"}
 """Words that name a lift only in the plural: the chin and a dead stop name none."""
 
 

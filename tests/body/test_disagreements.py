@@ -263,6 +263,7 @@ DISAGREEMENTS = (
         "The straightening elbow shortens it while the shoulder, moving from extension into flexion, lengthens it by about as much: loaded, but hardly moving, so less than the two short heads.",
         (
             "close-grip bench press",
+            "close-grip incline bench press",
             "underhand-grip bench press",
             "neutral-grip dumbbell bench press",
             "dumbbell squeeze press",

@@ -220,7 +220,7 @@ def test_what_is_denied_or_only_thought_of_names_no_lift(with_words: str, withou
         "wrist drill (bench)",
         "squat stretch",
         "squat-to-stand",
-        "jerk recovery from pins",
+        "jerk support from pins",
         "box jump → broad jump",
         "squat -> lunge",
     ],
