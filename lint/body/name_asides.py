@@ -61,9 +61,9 @@ def worn(tokens: list[NameToken]) -> Iterator[NameToken]:
     padded = [None, *tokens, None, None]
     for before, token, after, place in zip(padded, tokens, padded[2:], padded[3:], strict=False):
         tied = after is not None and place is not None and kind_of(after.word) == JOINING
-        if token.word == "band" and tied and place.part == token.part and place.word in WORN_AT:
-            yield token
-        elif token.word == "belt" and before is not None and before.word in ("with", "and"):
+        if (token.word == "band" and tied and place.part == token.part and place.word in WORN_AT) or (
+            token.word == "belt" and before is not None and before.word in ("with", "and")
+        ):
             yield token
 
 
