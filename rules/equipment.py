@@ -32,7 +32,7 @@ if TYPE_CHECKING:
     family="upkeep",
     severity="note",
     confidence="fact",
-    why="Equipment by a name that nobody knows is as good as none: exercises that take it are called missing.",
+    why="Equipment by a name that nobody knows is as good as none: what exercises take is called missing.",
     sources=(),
 )
 def equipment_unknown(lifter: Lifter, limits: Limits) -> Iterator[DraftFinding]:

@@ -58,11 +58,11 @@ OTHER_WORDS: dict[str, tuple[str, ...]] = {
 
 
 BESIDE = (
-    "safety bar", "EZ bar", "curl bar", "bent bar", "cambered bar", "multi-grip bar", "Swiss bar", "axle", "log",
-    "ankle weight", "backpack", "weights", "machines", "cardio", "bike", "cross trainer", "ergometer", "mat",
-    "foam roller", "ball", "blocks", "chains", "collars", "belt", "straps", "chalk", "wedge", "slant board",
-    "parallettes", "towel", "broomstick", "stick", "cones", "ladder", "stopwatch", "mirror", "pool", "pad",
-    "bodyweight", "none", "no equipment",
+    "safety bar", "EZ bar", "curl bar", "bent bar", "cambered bar", "multi-grip bar", "Swiss bar", "axle",
+    "log", "ankle weight", "backpack", "weights", "machines", "cardio", "bike", "cross trainer", "ergometer",
+    "mat", "foam roller", "ball", "blocks", "chains", "collars", "belt", "straps", "chalk", "wedge",
+    "slant board", "parallettes", "towel", "broomstick", "stick", "cones", "ladder", "stopwatch", "mirror",
+    "pool", "pad", "bodyweight", "none", "no equipment",
 )  # fmt: skip
 """Words for equipment on which no exercise of the catalogue counts by itself."""
 

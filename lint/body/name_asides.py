@@ -49,22 +49,24 @@ def denied(tokens: list[NameToken]) -> Iterator[NameToken]:
 
 
 def contrasts(tokens: list[NameToken]) -> Iterator[NameToken]:
-    """The words behind "contrast" in its part, if all that moves there is quick."""
-    for first in (token for token in tokens if token.word == "contrast"):
-        behind = [one for one in tokens if one.part == first.part and one.start >= first.start]
-        if all(one.word in CONTRASTED for one in behind if kind_of(one.word) in (MOVEMENT, LIFT, VARIANT)):
-            yield from behind
+    """The words behind "contrast" in its part, or in the next if it ends its own, if all there is quick."""
+    for token, after in zip(tokens, [*tokens[1:], None], strict=False):
+        if token.word == "contrast" and after is not None:
+            behind = [one for one in tokens if one.part == after.part and one.start > token.start]
+            if all(one.word in CONTRASTED for one in behind if kind_of(one.word) == MOVEMENT):
+                yield from (token, *behind)
 
 
 def worn(tokens: list[NameToken]) -> Iterator[NameToken]:
     """What is put on beside the load: a band at the legs, a belt behind "with" or "and"."""
-    padded = [None, *tokens, None, None]
-    for before, token, after, place in zip(padded, tokens, padded[2:], padded[3:], strict=False):
-        tied = after is not None and place is not None and kind_of(after.word) == JOINING
-        if (token.word == "band" and tied and place.part == token.part and place.word in WORN_AT) or (
-            token.word == "belt" and before is not None and before.word in ("with", "and")
-        ):
+    for index, token in enumerate(tokens):
+        before, after = tokens[max(0, index - 1) : index], tokens[index + 1 : index + 3]
+        if token.word == "belt" and any(one.word in ("with", "and") for one in before):
             yield token
+        elif token.word == "band" and [one.part for one in after] == [token.part] * 2:
+            tie, place = after
+            if kind_of(tie.word) == JOINING and place.word in WORN_AT:
+                yield token
 
 
 def cues(tokens: list[NameToken]) -> Iterator[NameToken]:

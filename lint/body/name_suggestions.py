@@ -123,7 +123,7 @@ def _spelled_right(name: str, tokens: list[NameToken], find: Lookup) -> Iterator
 def _joined(name: str, tokens: list[NameToken]) -> Iterator[str]:
     """The name with an unknown word written in one with the word before it: "lat pulldonw"."""
     for before, token in pairwise(tokens):
-        wrong = token.kind == before.kind == WORD and not kind_of(token.word)
+        wrong = token.kind == before.kind == WORD and not kind_of(token.word) and len(token.word) >= SHORT - 1
         if wrong and before.part == token.part and before.end < token.start:
             yield name[: before.end] + name[token.start :]
 

@@ -120,7 +120,7 @@ TRIALS = [
     ("curl, hammer", "hammer curl"),
     ("dumbbell row, both arms", "bent-over dumbbell row"),
     ("KBS, heavy", "heavy kettlebell swing"),
-    ("lying hip sled press", "leg press"),
+    ("hip sled, slow", "leg press"),
     ("standing good morning, cambered bar", "good morning"),
     ("seated low pulley row", "seated cable row"),
     ("horizontal machine row", "machine row"),
@@ -198,6 +198,7 @@ KINDS = [
     ("Preacher curl EZ bar 1 arm neg", "preacher curl"),
     ("Preacher curl 1 arm", "dumbbell preacher curl"),
     ("Split jerk, alt legs", "split jerk"),
+    ("Jerk recovery from pins", "jerk recovery"),
     ("SA DB row (elbow out, dead stop)", "one-arm dumbbell row"),
     ("Chest-supported row, elbows out, DBs", "chest-supported rear-shoulder row"),
     # feet, hands, angles
@@ -317,7 +318,6 @@ def test_what_is_denied_or_only_thought_of_names_no_lift(with_words: str, withou
         "wrist drill (bench)",
         "squat stretch",
         "squat-to-stand",
-        "snatch recovery from pins",
         "box jump → broad jump",
         "squat -> lunge",
     ],
@@ -357,7 +357,7 @@ def test_what_a_name_states_is_all_that_its_exercise_takes_in_hand() -> None:
             stated = {one for word in words for one in meanings(word, "implement")}
             reading = CATALOGUE.reading(name)
             assert reading is not None
-            if len(stated) == 1 and not stated & {"machine", "sled", "suspension", "guided bar"}:
+            if len(stated) == 1 and not stated & {"machine", "sled", "suspension", "bodyweight"}:
                 (one,) = stated
                 looked += 1
                 needed = equipment.needs(exercise, reading.implement)
@@ -586,7 +586,7 @@ def test_every_word_of_the_catalogue_has_a_kind() -> None:
     ("name", "first"),
     [
         ("lat pull donw, wide", "wide-grip lat pulldown"),
-        ("bench pres s, close grip zigzag", "close-grip bench press"),
+        ("bench zigzag press, close grip", "close-grip bench press"),
         ("BB hip thrust zz top", "hip thrust"),
         ("zigzag row, seated cable", "seated cable row"),
         ("calf press zigzag", "leg press calf raise"),
