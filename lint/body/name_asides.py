@@ -18,7 +18,7 @@ NEGATING = ("no", "not", "without", "minus")
 CONTRASTED = ("jump", "hop", "bound", "throw", "slam", "sprint", "skip")
 """Movements that follow a lift as a contrast: "power clean (contrast w/ jump)". No set of theirs counts."""
 
-WORN_AT = ("knee", "ankle", "thigh", "foot", "leg")
+WORN_AT = ("knee", "thigh")
 """Where a band is worn beside what is lifted: "hip thrust, band round the knees"."""
 
 CUEING = ("push", "pull", "drive", "reach")
@@ -32,6 +32,12 @@ MEASURED = "measured"
 
 LONG = 10
 """Seconds from which a hold is no pause."""
+
+LOWERING_ONLY = "lowering-only"
+"""What makes another lift only where the catalogue has one: a negative pull-up."""
+
+WORN_IN = ("squat", "lunge", "hip hinge", "hip thrust")
+"""Movement patterns whose load is another than a band at the knees. In others the band is the load."""
 
 LOWERED = {"eccentric", "negative", "lowering-only", "lowering", "lower", "down"}
 PAUSED = {"paused", "held", "squeeze", "stop", "stretch", "isometric", "dead-stop", "dead-hang"}

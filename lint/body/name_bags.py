@@ -126,6 +126,13 @@ def joints(exercise: Exercise) -> set[str]:
     return {_JOINTS[action] for action in (*exercise.actions, *exercise.assists)}
 
 
+def says_less(bag: Bag, other: Bag) -> bool:
+    """Whether another name of the same exercise, or of how else it is stood, says more than this one."""
+    more = other.words - bag.words
+    stood = bag.exercise == other.exercise or any(kind_of(word) == POSITION for word in more)
+    return bag.words < other.words and stood
+
+
 def is_variant(bag: Bag, word: str, *, whole: bool = False) -> bool:
     """Whether the catalogue tells a lift from the same one with one word more.
 

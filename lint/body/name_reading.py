@@ -13,7 +13,9 @@ from . import built_names, catalogue
 from .catalogue import NameReading
 from .name_asides import (
     LOWERED,
+    LOWERING_ONLY,
     PAUSED,
+    WORN_IN,
     contrasts,
     cues,
     denied,
@@ -45,8 +47,9 @@ from .name_bags import (
     meanings,
     names_of,
     own_words,
+    says_less,
 )
-from .name_implements import REPLACES, carries
+from .name_implements import ADDED, REPLACES, carries
 from .name_tokens import FILLER, JOINING, MEASURE, WORD, seconds_of, tokens_of
 from .names import fold
 
@@ -81,9 +84,6 @@ ATTACHED = ("rope", "handle", "bar", "strap", "cuff")
 MUSCLES = ("biceps", "triceps", "pec", "chest", "quad", "hamstring", "glute", "delt", "calf")
 """Words for muscles that coaches put before a lift that trains them."""
 
-LOWERING_ONLY = "lowering-only"
-"""What makes another lift only where the catalogue has one: a negative pull-up."""
-
 SPLITTING = ("and", "or", "then")
 """Words that stand between two lifts."""
 
@@ -99,8 +99,12 @@ def read(name: str, own: Sequence[Bag] = (), find: Lookup = catalogue.exercise) 
     if not 0 < len(tokens) <= MOST_WORDS:
         return None
     beside = set(worn(tokens))
-    reading = _Name(name, tokens, find, beside).read(own)
-    return _Name(name, tokens, find).read(own) if reading is None and beside else reading
+    if beside:
+        reading = _Name(name, tokens, find, beside).read(own)
+        banded = any(token.word == ADDED for token in beside)
+        if reading is not None and (not banded or reading.exercise.pattern in WORN_IN):
+            return reading
+    return _Name(name, tokens, find).read(own)
 
 
 class _Fit:
@@ -170,7 +174,7 @@ class _Name:
             fit = self.fit(bag)
             if fit is None:
                 refused.append(bag)
-            elif any(self.is_part_of(bag, one) for one in refused):
+            elif any(says_less(bag, one) for one in refused):
                 continue
             elif not best or fit.rank >= best[0].rank:
                 best = [*best, fit] if best and fit.rank == best[0].rank else [fit]
@@ -185,13 +189,6 @@ class _Name:
         fit.reading.qualifiers = tuple(written(self.name, self.tokens, fit.left))
         take_times(fit.reading, self.tokens)
         return fit.reading
-
-    @staticmethod
-    def is_part_of(bag: Bag, other: Bag) -> bool:
-        """Whether another name of the same exercise, or of how else it is stood, says more than this one."""
-        more = other.words - bag.words
-        stood = bag.exercise == other.exercise or any(kind_of(word) == POSITION for word in more)
-        return bag.words < other.words and stood
 
     def has_the_implement(self, fit: _Fit) -> bool:
         """Whether the exercise's own implement stands in the name."""
@@ -313,7 +310,13 @@ class _Name:
             return self.holds(token, fit.reading)
         if token.word.replace("-", " ") in exercise.station and not is_variant(fit.bag, token.word):
             return False
-        if kind == FREE or token.kind != WORD or token.word.isdigit() or token in self.timed | self.denied:
+        if (
+            token.word == LOWERING_ONLY
+            or kind == FREE
+            or token.kind != WORD
+            or token.word.isdigit()
+            or token in self.timed | self.denied
+        ):
             return True
         if token.word in own_words(exercise) or token.word == exercise.kind:
             return False
@@ -336,8 +339,6 @@ class _Name:
             attached = token.word in ATTACHED and fit.reading.implement == "cable"
             behind = beside or token.start > fit.last
             return told or attached or (behind and not is_variant(fit.bag, token.word)) or None
-        if token.word == LOWERING_ONLY:
-            return True
         if kind == LIFT:
             return ((beside or tied) and (held or not is_variant(fit.bag, token.word))) or None
         behind = beside or self.is_behind_a_tie(token)

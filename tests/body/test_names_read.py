@@ -190,6 +190,8 @@ KINDS = [
     ("Hip thrust (mini band at knees)", "hip thrust"),
     ("Glute bridge w/ band above knees", "glute bridge"),
     ("Lateral walk, band at ankles", "lateral band walk"),
+    ("Seated row, band round feet", "band row"),
+    ("Standing hip abduction, band above knees", "standing band hip abduction"),
     # special bars, one side, stances
     ("Reverse lunges w SSB", "barbell reverse lunge"),
     ("SSB split squat", "barbell split squat"),
