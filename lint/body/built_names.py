@@ -82,6 +82,7 @@ SPELLINGS: dict[str, tuple[str, ...]] = {
     'banded': ('band',),
     'barbell': ('barbell',),
     'barbellhipthrust': ('barbell', 'hip', 'thrust'),
+    'baronback': ('barbell',),
     'battlerope': ('battle-rope',),
     'battlingrope': ('battle-rope',),
     'bb': ('barbell',),
@@ -1435,6 +1436,7 @@ KINDS: dict[str, tuple[str, ...]] = {
     'power': ('lift',),
     'powerwalk': ('lift',),
     'practice': ('free',),
+    'prayer': ('lift',),
     'preacher': ('lift',),
     'prehab': ('free',),
     'press': ('movement',),
@@ -2141,6 +2143,7 @@ NAMES: str = (
     'bent-knee\tbent-knee sit-up\tsit-up\n'
     'bent-over\tbarbell bent-over row\tbent-over row\n'
     'bent-over\tbent-over calf raise\tdonkey calf raise\n'
+    'bent-over\tbent-over delt raise rear\tdumbbell reverse fly\n'
     'bent-over\tbent-over dumbbell kickback\ttriceps kickback\n'
     'bent-over\tbent-over dumbbell row\tbent-over dumbbell row\n'
     'bent-over\tbent-over dumbbell row\tbent-over dumbbell row\town\n'
@@ -2409,6 +2412,7 @@ NAMES: str = (
     'copenhagen\tadduction copenhagen half\tshort-lever Copenhagen adduction\n'
     'copenhagen\tadduction copenhagen hip\tCopenhagen adduction\n'
     'copenhagen\tadduction copenhagen raise\tCopenhagen adduction\n'
+    'copenhagen\tbench copenhagen knee\tshort-lever Copenhagen adduction\n'
     'copenhagen\tbent-knee copenhagen\tshort-lever Copenhagen adduction\n'
     'copenhagen\tbent-knee copenhagen plank\tshort-lever Copenhagen side plank\n'
     'copenhagen\tcopenhagen\tCopenhagen adduction\n'
@@ -2724,6 +2728,7 @@ NAMES: str = (
     'dumbbell\tdumbbell one-arm snatch\tdumbbell snatch\n'
     'dumbbell\tdumbbell plank row\tplank row\n'
     'dumbbell\tdumbbell plank side\tweighted side plank\n'
+    'dumbbell\tdumbbell point row three\tone-arm dumbbell row\n'
     'dumbbell\tdumbbell press\tdumbbell bench press\n'
     'dumbbell\tdumbbell press push\tdumbbell push press\n'
     'dumbbell\tdumbbell press push\tdumbbell push press\town\n'
@@ -3783,6 +3788,7 @@ NAMES: str = (
     'lowering-only\tdip lowering-only\tnegative dip\n'
     'lowering-only\tlowering-only pull-up\tnegative pull-up\n'
     'lp\tlp\tleg press\n'
+    'lunge\tback lunge\treverse lunge\n'
     'lunge\tback lunge step\treverse lunge\n'
     'lunge\tcross lunge\tcurtsy lunge\n'
     'lunge\tfront lunge\tforward lunge\n'
@@ -3906,6 +3912,7 @@ NAMES: str = (
     'medicine-ball\tchest medicine-ball pass supine\tlying medicine ball chest throw\n'
     'medicine-ball\tchest medicine-ball throw\tmedicine ball chest pass\n'
     'medicine-ball\tforward medicine-ball scoop\tforward scoop throw\n'
+    'medicine-ball\thalf-kneeling medicine-ball rotation throw\thalf-kneeling rotational throw\n'
     'medicine-ball\thalf-kneeling medicine-ball throw\thalf-kneeling rotational throw\n'
     'medicine-ball\tkneeling medicine-ball slam\tkneeling medicine ball slam\town\n'
     'medicine-ball\tlunge medicine-ball rotation\tlunge with rotation\n'
@@ -4322,6 +4329,7 @@ NAMES: str = (
     'pogo\thop pogo\tpogo jump\n'
     'pogo\tjump pogo\tpogo jump\town\n'
     'pogo\tpogo\tpogo jump\n'
+    'point\t3 point row\tone-arm dumbbell row\n'
     'point\tplank point two\tplank with arm reach\n'
     'pose\tboat pose\tV-sit hold\n'
     'position\thollow position\thollow hold\n'
@@ -4342,6 +4350,7 @@ NAMES: str = (
     'power\tpower rope slam\trope slam\n'
     'power\tpower skip\tpower skip\town\n'
     'powerwalk\tpowerwalk sled\tsled hip extension walk\n'
+    'prayer\tlat prayer\tstraight-arm pulldown\n'
     'preacher\tbarbell curl preacher\tpreacher curl\n'
     'preacher\tbench curl preacher\tpreacher curl\n'
     'preacher\tbent-bar curl preacher\tpreacher curl\n'
@@ -5841,6 +5850,7 @@ NAMES: str = (
     'twenty\tone twenty\tpartial-range barbell curl\n'
     'twist\tband twist\tband rotation\n'
     'twist\tcable twist\tcable rotation\n'
+    'twist\thang knee raise twist\thanging oblique raise\n'
     'twist\tlunge twist\tlunge with rotation\n'
     'twist\tplank twist\tplank with hip dips\n'
     'twist\tplate twist\tRussian twist\n'

@@ -44,6 +44,13 @@ PAUSED = {"paused", "held", "squeeze", "stop", "stretch", "isometric", "dead-sto
 """Words that say of which part of a repetition seconds are."""
 
 
+def unmeant(tokens: list[NameToken]) -> Iterator[NameToken]:
+    """The words of what is not done, only thought of or done as a contrast."""
+    yield from denied(tokens)
+    yield from cues(tokens)
+    yield from contrasts(tokens)
+
+
 def denied(tokens: list[NameToken]) -> Iterator[NameToken]:
     """The words behind a "no" in their part."""
     part = -1

@@ -40,6 +40,12 @@ DECIDING = (LIFT, MOVEMENT, VARIANT, POSITION, GRIP, IMPLEMENT)
 """Kinds of words of which a misspelt one could make another lift."""
 
 
+ATTACHED = ("rope", "handle", "bar", "strap", "cuff")
+"""What is put on a cable."""
+
+MUSCLES = ("biceps", "triceps", "pec", "chest", "quad", "hamstring", "glute", "delt", "calf")
+"""Words for muscles that coaches put before a lift that trains them."""
+
 SHORT = 4
 """Letters up to which a misspelt word must begin like the word that is meant."""
 

@@ -16,16 +16,15 @@ from .name_asides import (
     LOWERING_ONLY,
     PAUSED,
     WORN_IN,
-    contrasts,
-    cues,
-    denied,
     holding,
     take_times,
     ties,
+    unmeant,
     worn,
     written,
 )
 from .name_bags import (
+    ATTACHED,
     BOTH_SIDES,
     DIRECTION,
     FREE,
@@ -34,6 +33,7 @@ from .name_bags import (
     IMPLEMENT,
     LIFT,
     MOVEMENT,
+    MUSCLES,
     ONE_SIDE,
     POSITION,
     THING,
@@ -77,12 +77,6 @@ STEADY = {"seated", "lying", "prone", "supported", "incline", "side-lying", "han
 
 TELLING = (THING, DIRECTION, POSITION, GRIP, LIFT)
 """Kinds of words of which two in one part say where or how: "mid shin", "feet forward"."""
-
-ATTACHED = ("rope", "handle", "bar", "strap", "cuff")
-"""What is put on a cable."""
-
-MUSCLES = ("biceps", "triceps", "pec", "chest", "quad", "hamstring", "glute", "delt", "calf")
-"""Words for muscles that coaches put before a lift that trains them."""
 
 SPLITTING = ("and", "or", "then")
 """Words that stand between two lifts."""
@@ -155,7 +149,7 @@ class _Name:
             for before, after in pairwise(tokens)
             if seconds_of(before) and before.part == after.part and after.word in LOWERED | PAUSED
         }
-        self.denied = {*denied(tokens), *cues(tokens), *contrasts(tokens)}
+        self.denied = set(unmeant(tokens))
         words = {token.word for token in tokens if token not in (self.timed | self.denied).union(beside)}
         self.implements = {one for word in words for one in meanings(word, IMPLEMENT)}
         held = {one for word in words for one in meanings(word, HELD)}
