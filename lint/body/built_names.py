@@ -21,6 +21,7 @@ SPELLINGS: dict[str, tuple[str, ...]] = {
     '2leg': ('two-leg',),
     'BS': ('back', 'squat'),
     'BSS': ('rear-foot-elevated', 'split', 'squat'),
+    'CS': ('chest-supported',),
     'FFESS': ('front-foot-elevated', 'split', 'squat'),
     'FS': ('front', 'squat'),
     'HBBS': ('high-bar', 'back', 'squat'),
@@ -284,6 +285,7 @@ SPELLINGS: dict[str, tuple[str, ...]] = {
     'getup': ('get-up',),
     'ghd': ('glute-ham-bench',),
     'ghr': ('glute-ham', 'raise'),
+    'gliding': ('slider',),
     'glidingdisc': ('slider',),
     'glute': ('glute',),
     'gluteal': ('glute',),
@@ -2318,6 +2320,7 @@ NAMES: str = (
     'chest-supported\tchest-supported row t-bar\tchest-supported T-bar row\town\n'
     'chest-supported\tchest-supported row wide\tchest-supported rear-shoulder row\n'
     'chest-supported\tchest-supported shrug\tchest-supported shrug\town\n'
+    'chest-supported\tchest-supported t-bar\tchest-supported T-bar row\n'
     'chin\tchin\tchin-up\n'
     'chin-up\tchin-up\tchin-up\town\n'
     'chin-up\tchin-up jump\tjumping chin-up\n'
@@ -2623,6 +2626,8 @@ NAMES: str = (
     'dumbbell\tbench decline dumbbell press\tdecline dumbbell press\n'
     'dumbbell\tbench dumbbell\tdumbbell bench press\n'
     'dumbbell\tbench dumbbell\tdumbbell bench press\town\n'
+    'dumbbell\tbench dumbbell floor\tdumbbell floor press\n'
+    'dumbbell\tbench dumbbell floor press\tdumbbell floor press\n'
     'dumbbell\tbench dumbbell incline\tincline dumbbell press\n'
     'dumbbell\tbench dumbbell incline press\tincline dumbbell press\n'
     'dumbbell\tbench dumbbell one-arm\tone-arm dumbbell bench press\n'
@@ -2978,6 +2983,7 @@ NAMES: str = (
     'flexion\tflexion neck\tneck flexion\town\n'
     'flexion\tflexion neck plate\tneck flexion\n'
     'flexor\tband flexor hip march\tband hip flexion\n'
+    'floor\tbench floor\tfloor press\n'
     'floor\tcable curl floor\tlying cable curl\n'
     'floor\tclean floor\tclean\n'
     'floor\tclean floor pull\tclean pull\n'
@@ -3123,6 +3129,7 @@ NAMES: str = (
     'half-kneeling\tanti-rotation half-kneeling press\thalf-kneeling anti-rotation press\town\n'
     'half-kneeling\tcable chop half-kneeling\thalf-kneeling chop\n'
     'half-kneeling\tcable half-kneeling lift\thalf-kneeling lift\n'
+    'half-kneeling\tcable half-kneeling one-arm row\tone-arm cable row\n'
     'half-kneeling\tcable half-kneeling out press\thalf-kneeling anti-rotation press\n'
     'half-kneeling\tcable half-kneeling row\thigh row\n'
     'half-kneeling\tchest half-kneeling pass\tkneeling medicine ball chest pass\n'
@@ -4269,6 +4276,7 @@ NAMES: str = (
     'pistol\tpistol\tpistol squat\n'
     'pistol\tpistol squat\tpistol squat\town\n'
     'place\tjump place tuck\ttuck jump\n'
+    'plank\tand plank row side\tside plank row\n'
     'plank\tarm lift plank\tplank with arm reach\n'
     'plank\tback plank\treverse plank\n'
     'plank\tball plank\tstability-ball plank\n'
@@ -4384,6 +4392,7 @@ NAMES: str = (
     'press\tbench de press\tspeed bench press\n'
     'press\tbench fast press\tspeed bench press\n'
     'press\tbench flat press\tbench press\n'
+    'press\tbench floor press\tfloor press\n'
     'press\tbench hover press\tbench press stopped above the chest\n'
     'press\tbench pin press\tpin bench press\n'
     'press\tbench pin press\tpin bench press\town\n'
