@@ -6,6 +6,8 @@ it, so that nothing is called missing unless it surely is.
 
 from __future__ import annotations
 
+from functools import lru_cache
+
 from . import built, catalogue
 from .names import fold, words
 
@@ -67,8 +69,12 @@ BESIDE = (
 """Words for equipment on which no exercise of the catalogue counts by itself."""
 
 
+@lru_cache(maxsize=500)
 def is_known(item: str) -> bool:
     """Whether an item of a coach's list may be a piece that an exercise needs, or is known without."""
+    plain = item.lower().removesuffix("s")
+    if plain in built.PIECES or item in built.PIECES or MACHINE + plain in built.PIECES:  # most are
+        return True
     listed = [_words(item)]
     if _means(listed, (*BESIDE, *EVERYTHING)):
         return True
