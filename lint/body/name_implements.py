@@ -54,7 +54,7 @@ def carries(reading: NameReading, word: str, tie: str, *, several: bool, behind:
         return True
     if built_in:
         return False
-    if several and tie == "on":
+    if several and tie == "on":  # what is stood or lain on: "on a plate"
         return True
     if stated == "bodyweight" and (tie == MEASURED or several):
         return True
