@@ -217,7 +217,8 @@ def stiff_hinge_too_heavy(entry: SetGroup, limits: Limits) -> Iterator[DraftFind
         allowed = held.mean if held else float("inf")
     if allowed >= limits.number("fewest"):
         return
-    left = f" with {entry.reserve} in reserve" if entry.reserve and entry.reserve.high else ""
+    reserve = entry.written_reserve
+    left = f" with {reserve} in reserve" if reserve and reserve.high else ""
     yield found(
         entry.prescription.place,
         f"{entry.name}, {reps} repetitions{left}{f' at {load.words}' if load else ''}.",

@@ -5,6 +5,7 @@ from __future__ import annotations
 from ..lint.body import catalogue
 from ..lint.body.equipment import LOADED
 from ..lint.counting.credits import DIRECT
+from ..lint.counting.effort import reserve_of, rpe_of
 from ..lint.counting.set_group import FAST_KINDS
 from ..lint.counting.tally import counted_lines
 from ..lint.engine.limits import Condition, Option
@@ -128,13 +129,16 @@ def _one_slot(weeks: tuple[Week, ...], limits: Limits) -> dict[str, list[tuple[s
     family="repetitions",
     severity="error",
     confidence="model",
-    why="On the published scale RPE 10 leaves no repetition in reserve, RPE 9 one and RPE 8 two.",
+    why="On the published scale RPE 10 leaves no repetition in reserve, RPE 9 one and RPE 8 two. Half points"
+    " (from memory): 9.5 leaves none but allows more load, 8.5 one or two, 7.5 two or three; 5 to 6 leave four"
+    " to six, and lighter sets are not counted in repetitions.",
     sources=("zourdos-2016",),
 )
 def rir_rpe_contradict(entry: SetGroup, limits: Limits) -> Iterator[DraftFinding]:
     """RIR and RPE of one line that cannot both hold.
 
-    Takes 10 less the RPE as repetitions in reserve; wants the two ranges to share a number.
+    Takes the RPE as the published scale reads it, half points as ranges; wants that and the RIR to share a
+    number. An error between whole points from 7 up, else a warning; silent below RPE 5.
 
     Flags:
         programme: Press
@@ -153,16 +157,17 @@ def rir_rpe_contradict(entry: SetGroup, limits: Limits) -> Iterator[DraftFinding
     work = entry.work
     if work.rir is None or work.rpe is None:
         return
-    left = Range(10 - work.rpe.high, 10 - work.rpe.low)
-    if left.meets(work.rir):
+    left, fitting = reserve_of(work.rpe), rpe_of(work.rir)
+    if left is None or left.meets(work.rir):
         return
-    fitting = Range(10 - work.rir.high, 10 - work.rir.low)
-    choices = [("rpe", "RPE", fitting)] if fitting.low >= 1 else []
+    choices = [("rpe", "RPE", fitting)] if fitting else []
     choices.append(("rir", "RIR", left))
+    printed = all(end >= 7 and end % 1 == 0 for end in (work.rpe.low, work.rpe.high))
     yield found(
         work.places["rpe"],
         f"RPE {work.rpe} leaves {_repetitions(left)}; the same line says RIR {work.rir}.",
-        wanted="RPE and RIR that agree (RPE is 10 less the repetitions in reserve)",
+        severity="error" if printed else "warning",
+        wanted="RPE and RIR that agree on the published scale (RPE 9 leaves one repetition, RPE 8 two)",
         change=f"Write {' or '.join(f'{name} {span}' for _, name, span in choices)}, whichever you mean, or"
         " state only one of them.",
         where=line_name(entry.prescription),

@@ -68,7 +68,7 @@ def failure_without_spotter(ledger: Ledger, limits: Limits) -> Iterator[DraftFin
     unsaid = each_line(
         entry
         for _, entry in ledger.entries()
-        if _can_pin(entry.exercise) and _goes_to_failure(entry) and not said(_words_on(entry, ledger))
+        if _can_pin(entry.exercise) and entry.to_failure and not said(_words_on(entry, ledger))
     )
     if unsaid:
         yield found(
@@ -88,11 +88,6 @@ def _can_pin(exercise: Exercise | None) -> bool:
     if "horizontal push" in exercise.patterns:
         return exercise.stance in ("lying", "incline")
     return "squat" in exercise.patterns and "rack" in exercise.station and exercise.kind != "isometric"
-
-
-def _goes_to_failure(entry: SetGroup) -> bool:
-    reps = entry.work.reps
-    return entry.to_failure or (entry.reserve is None and reps is not None and reps.open_last)
 
 
 def _words_on(entry: SetGroup, ledger: Ledger) -> Iterator[str]:

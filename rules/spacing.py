@@ -55,7 +55,7 @@ HARD_ACTIVITY = Option(
         Condition(
             "hard set",
             3,
-            "repetitions in reserve at most; sets without a stated effort count",
+            "repetitions in reserve at most; sets whose effort is not known count",
             "common practice, no source: 3 left is our choice",
         ),
         HARD_ACTIVITY,
@@ -200,7 +200,7 @@ def _hard_groups(day: Tally, limits: Limits) -> dict[tuple[str, str], _HardWork]
         for side in ("left", "right"):
             sets = day.sets(group, DIRECT, side=side).where(lambda entry: _leaves(entry) <= most_left)
             if sets.middle >= least:
-                failing = sets.where(lambda entry: entry.stated_effort and _leaves(entry) == 0)
+                failing = sets.where(lambda entry: entry.effort.failing)
                 hard[group, side] = _HardWork(sets, failing.middle >= least)
     return hard
 
@@ -223,7 +223,7 @@ def _needed(work: _HardWork) -> str:
 
 
 def _leaves(entry: SetGroup) -> float:
-    """Fewest repetitions in reserve that the line allows; none where no effort is stated."""
+    """Fewest repetitions in reserve, written or worked out; none where effort is not known."""
     return entry.reserve.low if entry.reserve else 0.0
 
 
@@ -263,7 +263,7 @@ def legs_heavy_before_event(ledger: Ledger, limits: Limits) -> Iterator[DraftFin
     """Heavy leg work in the last two days before an event or a match.
 
     Counts direct sets for quadriceps, hamstrings and gluteals that are heavy: below 8 repetitions with at
-    most 3 in reserve, 8 or more with at most 2; sets without a stated effort count below 8 repetitions. Wants
+    most 3 in reserve, 8 or more with at most 2; sets whose effort is unknown count below 8 repetitions. Wants
     fewer than 4 of them on each of the two days before a dated event, or an activity that is called a match
     or race. The eve of an activity that loads the legs high is left to sessions-too-close.
 

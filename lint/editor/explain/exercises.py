@@ -5,7 +5,6 @@ from __future__ import annotations
 from functools import lru_cache
 
 from ...body.names import fold
-from ...counting.set_group import FAST_KINDS
 from ...reporters.exercises_text import gathered
 from ...wording.words import listed
 from .markdown import bullets, md, paragraphs
@@ -26,7 +25,10 @@ def exercise_page(exercise: Exercise, called: str) -> str:
         name += f" is {md(exercise.name)}"
     kind = "" if exercise.kind == "dynamic" else exercise.kind
     traits = [kind, "" if exercise.implement == "none" else exercise.implement, *exercise.patterns]
-    fast = "Work for speed: its sets never count as hard ones." if exercise.kind in FAST_KINDS else ""
+    fast = {
+        "plyometric": "Jumps: their sets never count as hard ones.",
+        "ballistic": "Work for speed: its sets count as hard ones only where an effort says so.",
+    }.get(exercise.kind, "")
     return paragraphs(
         f"{name} ({', '.join(dict.fromkeys(part for part in traits if part))})" if any(traits) else name,
         bullets(_training(exercise)),
