@@ -133,7 +133,7 @@ def more_reps_than_load_allows(entry: SetGroup, limits: Limits) -> Iterator[Draf
         limits.worked_out(
             hardest.wanted(few, limits), ("{:standard deviation} above the mean", "few manage")
         ),
-        f"Take {_lighter(hardest.cost(), entry.curve)} of the best lift,",
+        f"Take {_lighter(hardest.reps + least_left, entry.curve)} of the best lift,",
         severity="error" if certain else "warning",
         excess=hardest.tired(),
     )

@@ -130,8 +130,8 @@ def _one_slot(weeks: tuple[Week, ...], limits: Limits) -> dict[str, list[tuple[s
     severity="error",
     confidence="model",
     why="On the published scale RPE 10 leaves no repetition in reserve, RPE 9 one and RPE 8 two. Half points"
-    " (from memory): 9.5 leaves none but allows more load, 8.5 one or two, 7.5 two or three; 5 to 6 leave four"
-    " to six, and lighter sets are not counted in repetitions.",
+    " (from memory): 9.5 leaves none but allows more load, 8.5 one or two, 7.5 two or three; 5 to 6 leave"
+    " four to six, and lighter sets are not counted in repetitions.",
     sources=("zourdos-2016",),
 )
 def rir_rpe_contradict(entry: SetGroup, limits: Limits) -> Iterator[DraftFinding]:
