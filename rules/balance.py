@@ -13,6 +13,7 @@ from ..lint.findings.finding import found
 from ..lint.model.naming import line_name
 from ..lint.wording.words import listed, sets_of
 from .leg_coverage import LEG_WORK
+from .shared import unless
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -277,12 +278,13 @@ def two_legged_only(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
         ]
         legs = max((week.for_actions(LEG_WORK, hard=True) for week in meant), key=_high, default=None)
         whole = ledger.of_block(block)
-        if not legs or whole.for_actions(LEG_WORK).where(_on_one_leg) or whole.could_hold(LEG_WORK):
+        if not legs or whole.for_actions(LEG_WORK).where(_on_one_leg) or whole.leaves_open(LEG_WORK):
             continue
         line = legs.lines()[0][0]
         yield found(
             line.place,
-            f"{sets_of(str(legs))} for the legs a week, all on two legs; {sport} loads one leg at a time.",
+            f"{sets_of(str(legs))} for the legs a week, all on two legs; {sport} loads one leg at a time"
+            f"{unless(whole, LEG_WORK)}.",
             wanted="some leg work on one leg in the block (common practice)",
             change="Put one exercise on one leg: a split squat, a step-up or a single-leg hinge.",
             where=line_name(line),

@@ -221,7 +221,7 @@ def _own_best(entry: SetGroup, limits: Limits) -> bool:
     if entry.best:
         return True
     exercise = entry.exercise
-    if exercise is None or says(limits.names("percent of another lift"), exercise.name):
+    if exercise is None or says(limits.names("percent of another lift"), exercise.name, entry.name):
         return False
     return exercise.pattern in _TESTED or (exercise.kind == "ballistic" and exercise.implement == "barbell")
 

@@ -13,7 +13,7 @@ TYPE_CHECKING = False
 if TYPE_CHECKING:
     from collections.abc import Iterable
 
-    from ..body.catalogue import Exercise
+    from ..body.catalogue import Exercise, NameReading
     from ..model.athlete import BestLift
     from ..model.quantities import Load
     from ..model.sessions import Prescription, Work
@@ -97,9 +97,20 @@ class SetGroup:
         """How hard the sets are by load and repetitions, whatever is written; None if these do not say."""
         if self.lowers_only or self.broken_up:
             return None
-        return at_rm(self.work) or (
-            at_load(self.work, self.sets_apart, self.curve) if self.in_one_go else None
-        )
+        by_curve = self.sets_apart if self.in_one_go else []
+        return at_rm(self.work) or at_load(self.work, by_curve, self.curve)
+
+    @property
+    def implement(self) -> str:
+        """What is lifted: what the name states, else the exercise's own; "" if the exercise is unknown."""
+        reading = self.programme.known.reading(self.name)
+        return "" if reading is None else reading.implement
+
+    @property
+    def seconds_said(self) -> NameReading | None:
+        """The reading of its name, if that says how long a repetition or a hold takes."""
+        reading = self.programme.known.reading(self.name)
+        return reading if reading is not None and reading.says_seconds else None
 
     @property
     def reserve(self) -> Range | None:
@@ -248,7 +259,7 @@ class SetGroup:
     @property
     def set_time(self) -> Range | None:
         """Seconds of one set by its tempo; None if tempo or repetitions are left open."""
-        return set_time(self.work)
+        return set_time(self.work, self.seconds_said)
 
     @property
     def compound(self) -> bool:
