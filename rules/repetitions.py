@@ -13,7 +13,7 @@ from ..lint.engine.registry import rule
 from ..lint.findings.finding import Edit, Related, found
 from ..lint.model.naming import day_name, line_name
 from ..lint.model.quantities import Range
-from ..lint.wording.words import first_of, listed, plain, sets_of
+from ..lint.wording.words import first_of, listed, sets_of
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -155,21 +155,18 @@ def rir_rpe_contradict(entry: SetGroup, limits: Limits) -> Iterator[DraftFinding
               - {exercise: bench press, sets: 3, reps: 5, rir: 1-2, rpe: 8-9}
     """
     work = entry.work
-    if work.rir is None or work.rpe is None:
+    left = reserve_of(work.rpe)
+    if work.rir is None or work.rpe is None or left is None or left.meets(work.rir):
         return
-    left, fitting = reserve_of(work.rpe), rpe_of(work.rir)
-    if left is None or left.meets(work.rir):
-        return
-    choices = [("rpe", "RPE", fitting)] if fitting else []
-    choices.append(("rir", "RIR", left))
+    fitting = rpe_of(work.rir)
+    choices = [*([("rpe", "RPE", fitting)] if fitting else []), ("rir", "RIR", left)]
     printed = all(end >= 7 and end % 1 == 0 for end in (work.rpe.low, work.rpe.high))
     yield found(
         work.places["rpe"],
         f"RPE {work.rpe} leaves {_repetitions(left)}; the same line says RIR {work.rir}.",
         severity="error" if printed else "warning",
         wanted="RPE and RIR that agree on the published scale (RPE 9 leaves one repetition, RPE 8 two)",
-        change=f"Write {' or '.join(f'{name} {span}' for _, name, span in choices)}, whichever you mean, or"
-        " state only one of them.",
+        change=f"Write {' or '.join(f'{name} {span}' for _, name, span in choices)}, or only one of the two.",
         where=line_name(entry.prescription),
         related=(Related(work.places["rir"], f"RIR {work.rir}"),),
         edits=tuple(Edit(work.places[key], str(span), f"write {name} {span}") for key, name, span in choices),
@@ -177,9 +174,7 @@ def rir_rpe_contradict(entry: SetGroup, limits: Limits) -> Iterator[DraftFinding
 
 
 def _repetitions(left: Range) -> str:
-    if left.high == 0:
-        return "no repetition"
-    return f"{left} repetition{'' if plain(left.high) == '1' else 's'}"
+    return f"{left if left.high else 'no'} repetition{'s' if left.high > 1 else ''}"
 
 
 @rule(

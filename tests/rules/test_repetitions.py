@@ -167,7 +167,7 @@ class TestRirRpeContradict:
         assert (finding.severity, finding.confidence) == ("error", "model")
         assert (finding.place.excerpt, finding.where) == ("10", "Push, bench press")
         assert finding.counted == "RPE 10 leaves no repetition; the same line says RIR 2."
-        assert finding.change == "Write RPE 8 or RIR 0, whichever you mean, or state only one of them."
+        assert finding.change == "Write RPE 8 or RIR 0, or only one of the two."
         assert [(edit.place.excerpt, edit.words) for edit in finding.edits] == [("10", "8"), ("2", "0")]
         assert [(related.place.excerpt, related.words) for related in finding.related] == [("2", "RIR 2")]
 
@@ -237,7 +237,7 @@ class TestRirRpeContradict:
 
     def test_no_rpe_is_advised_where_the_scale_counts_none(self, findings: Findings, week: Text) -> None:
         (finding,) = findings(week({"Gym": ["bench press, sets: 3, rir: 7, rpe: 5"]}), self.RULE)
-        assert finding.change == "Write RIR 4-6, whichever you mean, or state only one of them."
+        assert finding.change == "Write RIR 4-6, or only one of the two."
         assert [edit.words for edit in finding.edits] == ["4-6"]
 
     @pytest.mark.parametrize(
