@@ -71,9 +71,12 @@ def failure_without_spotter(ledger: Ledger, limits: Limits) -> Iterator[DraftFin
         if _can_pin(entry) and entry.to_failure and not said(_words_on(entry, ledger))
     )
     if unsaid:
+        words = unsaid[0].worked_out_in_words
+        worked_out = f" ({words})" if words else ""
         yield found(
             named_at(unsaid[0]),
-            f"{capital(some_of(names_of(unsaid)))} to failure, and no word on spotters, pins or safety bars.",
+            f"{capital(some_of(names_of(unsaid)))} to failure{worked_out}, and no word on spotters, pins or"
+            " safety bars.",
             wanted="a way out of a failed repetition, written down",
             change="Note who spots or where the safety bars stand, or leave a repetition in reserve.",
             where=line_name(unsaid[0].prescription),

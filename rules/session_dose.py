@@ -152,10 +152,11 @@ def exercise_sets_high(week: Week, limits: Limits) -> Iterator[DraftFinding]:
         for count in visit.by_exercise(lambda entry: _is_taxing(entry, limits)):
             if count.high <= most:
                 continue
-            line, name = crossing(count, most), count.parts[0].entry.name
+            line, first = crossing(count, most), count.parts[0].entry
+            name, left = first.name, first.reserve_in_words if first.worked_out_in_words else ""
             yield found(
                 line.place,
-                f"{count.most} hard sets of {name} in one session.",
+                f"{count.most} hard sets of {name} in one session{f' ({left})' if left else ''}.",
                 severity="warning" if count.high >= far else "note",
                 wanted=limits.words("{} or fewer", "most", ground="; small trials found no more gain beyond"),
                 change=f"Take {sets_of(ceil(count.high - most))} off, or use another exercise or day.",

@@ -121,7 +121,9 @@ def _too_close(
     first, second = (day_name(programme.starts, day.number) for day in (before, later))
     groups = list(dict.fromkeys(group for group, _ in close))
     needed = max((_needed(before.hard[part]) for part in close), key=limits.number)
-    failing = any(before.hard[part].failing for part in close)
+    failing = [sets for part in close if (sets := before.hard[part].failing)]
+    words = failing[0].parts[0].entry.worked_out_in_words if failing else ""
+    worked_out = f" ({words})" if words else ""
     activities = [*before.activities(close), *later.activities(close)]
     movable = later if later.session(close) else before
     session = movable.session(close)
@@ -130,7 +132,7 @@ def _too_close(
     return found(
         session.place,
         f"{before.words(first, close)} and {later.words(second, close)} both work {listed(groups)} hard,"
-        f" {hours} h apart{', and ' + first + ' goes to failure' if failing else ''}.",
+        f" {hours} h apart{f', and {first} goes to failure' if failing else ''}{worked_out}.",
         wanted=limits.words("{:h} between two such days", needed),
         change=f"Move {session.name} further from {listed(activities)}, or bring it below {least}."
         if activities
@@ -146,9 +148,9 @@ def _too_close(
 
 
 class _HardWork:
-    """What makes a day hard for a group: its hard sets, and whether enough of them fail; or an activity."""
+    """What makes a day hard for a group: its hard sets, those that fail where enough do; or an activity."""
 
-    def __init__(self, sets: Count | None, failing: bool, activity: str = "") -> None:
+    def __init__(self, sets: Count | None, failing: Count | None, activity: str = "") -> None:
         self.sets = sets
         self.failing = failing
         self.activity = activity
@@ -186,7 +188,7 @@ def _days(ledger: Ledger, limits: Limits) -> list[_Day]:
         day = days.setdefault(number, _Day(number, week, {}))
         for group in _loaded(activity, limits):
             for side in ("left", "right"):
-                day.hard.setdefault((group, side), _HardWork(None, False, activity.name))
+                day.hard.setdefault((group, side), _HardWork(None, None, activity.name))
     return sorted(days.values(), key=lambda day: day.number)
 
 
@@ -201,7 +203,7 @@ def _hard_groups(day: Tally, limits: Limits) -> dict[tuple[str, str], _HardWork]
             sets = day.sets(group, DIRECT, side=side).where(lambda entry: _leaves(entry) <= most_left)
             if sets.middle >= least:
                 failing = sets.where(lambda entry: entry.effort.failing)
-                hard[group, side] = _HardWork(sets, failing.middle >= least)
+                hard[group, side] = _HardWork(sets, failing if failing.middle >= least else None)
     return hard
 
 

@@ -125,15 +125,24 @@ class SetGroup:
     @property
     def reserve_in_words(self) -> str:
         """``2 in reserve``; ``about 2-7 in reserve, worked out from 80 % and 5 repetitions``; or empty."""
-        effort, load, reps = self.effort, self.work.load, self.work.reps
-        if effort.reserve is None or effort.written or load is None:
-            return f"{effort.reserve} in reserve" if effort.reserve is not None else ""
-        least, most = (f"{end:.0f}" for end in (effort.reserve.low, effort.reserve.high))
+        reserve, worked_out = self.reserve, self.worked_out_in_words
+        if reserve is None or not worked_out:
+            return f"{reserve} in reserve" if reserve is not None else ""
+        least, most = (f"{end:.0f}" for end in (reserve.low, reserve.high))
         beyond = any(percent.low < curves.LOWEST for percent in self.percents)
         left = f"at least {least}" if beyond else "about " + "-".join(dict.fromkeys((least, most)))
+        return f"{left} in reserve, {worked_out}"
+
+    @property
+    def worked_out_in_words(self) -> str:
+        """``worked out from 40 % and 5 repetitions``; empty if effort is written or unknown."""
+        load, reps = self.work.load, self.work.reps
+        if load is None or self.effort.ground not in ("rm", "load"):
+            return ""
         done = reps.a_set() if reps else None
-        and_reps = f" and {counted_noun(str(done), 'repetition')}" if done else ""
-        return f"{left} in reserve, worked out from {load.words}{and_reps}"
+        return f"worked out from {load.words}" + (
+            f" and {counted_noun(str(done), 'repetition')}" if done else ""
+        )
 
     @property
     def stated_effort(self) -> bool:
