@@ -209,7 +209,7 @@ def stiff_hinge_too_heavy(entry: SetGroup, limits: Limits) -> Iterator[DraftFind
     if load is not None and load.kind == "rm" and load.span is not None:
         allowed = load.span.low
     elif entry.percent is not None:
-        held = curves.possible(min(entry.percent.high, 100.0), entry.curve)
+        held = curves.possible(entry.percent.high, entry.curve)
         allowed = held.mean if held else float("inf")
     if allowed >= limits.number("fewest"):
         return
