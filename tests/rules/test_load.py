@@ -339,6 +339,8 @@ class TestMoreRepsThanLoadAllows:
         ("line", "words"),
         [
             ("sets: 3, reps: 8/8/14, load: 85 %", "14 repetitions, at 85 %."),
+            ("sets: 3, reps: 12/5/11, load: 85 %", "12 repetitions, at 85 %."),  # too many even fresh
+            ("sets: 3, reps: 9/5/11, load: 85 %", "3 sets of 11 repetitions, at 85 %."),
             ("sets: 3, reps: 20/8/6, load: 70/80/90 %", ""),
             ("sets: 3, reps: 8/8/20, load: 70/80/90 %", "20 repetitions, at 70/80/90 %."),
             ("sets: 3, reps: 9, load: 70/80/90 %", "9 repetitions, at 70/80/90 %."),
@@ -555,6 +557,12 @@ class TestMoreRepsThanLoadAllows:
         assert (finding.place.excerpt, finding.where) == ("105 %", "Lower, clean pull")
         assert finding.wanted == "a load that is known; of this lift's own best 100 % is one repetition"
         assert finding.change == "Write the load in kg, or say in a `note` of which lift it is a percentage."
+
+    def test_kilograms_above_the_best_lift_may_be_a_new_one(self, findings: Findings, week: Text) -> None:
+        head = "athlete: {name: A, best lifts: {back squat: 100 kg}}"
+        assert (
+            findings(week({"Lower": ["back squat, sets: 1, reps: 2, load: 104 kg"]}, head), self.RULE) == []
+        )
 
     def test_a_best_lift_on_file_is_the_lifts_own(self, findings: Findings, week: Text) -> None:
         text = week(
