@@ -341,6 +341,10 @@ class TestMoreRepsThanLoadAllows:
             ("sets: 3, reps: 8/8/14, load: 85 %", "14 repetitions, at 85 %."),
             ("sets: 3, reps: 12/5/11, load: 85 %", "12 repetitions, at 85 %."),  # too many even fresh
             ("sets: 3, reps: 9/5/11, load: 85 %", "3 sets of 11 repetitions, at 85 %."),
+            (
+                "sets: 3, reps: 11/5/10, load: 85 %",
+                "3 sets of 10 repetitions, at 85 %.",
+            ),  # the first is fresh
             ("sets: 3, reps: 20/8/6, load: 70/80/90 %", ""),
             ("sets: 3, reps: 8/8/20, load: 70/80/90 %", "20 repetitions, at 70/80/90 %."),
             ("sets: 3, reps: 9, load: 70/80/90 %", "9 repetitions, at 70/80/90 %."),
@@ -492,6 +496,21 @@ class TestMoreRepsThanLoadAllows:
         assert finding.change == "Take about 83 % of the best lift, or ask for fewer repetitions."
         again = week({"Lower": ["back squat, sets: 4, reps: 8, load: 83 %"]})
         assert findings(again, self.RULE) == []
+
+    @pytest.mark.parametrize(
+        ("options", "line", "severity"),
+        [
+            ("{few manage: 0}", "sets: 1, reps: 1, load: 100 %", ""),  # exactly the mean
+            ("{few manage: 0}", "sets: 3, reps: 1, load: 100 %", "warning"),
+            ("{few manage: 0, nobody manages: 0}", "sets: 3, reps: 1, load: 100 %", "warning"),
+        ],
+    )
+    def test_exactly_at_a_limit(
+        self, findings: Findings, week: Text, options: str, line: str, severity: str
+    ) -> None:
+        text = week({"Lower": [f"back squat, {line}"]})
+        found = findings(text, self.RULE, settings(self.RULE, options))
+        assert [finding.severity for finding in found] == ([severity] if severity else [])
 
     def test_no_number_of_sets_makes_it_an_error(self, findings: Findings, week: Text) -> None:
         (finding,) = findings(week({"Lower": ["back squat, sets: 9, reps: 15, load: 85 %"]}), self.RULE)
