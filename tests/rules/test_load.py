@@ -494,6 +494,13 @@ class TestMoreRepsThanLoadAllows:
         assert finding.wanted == "about 6 at 88 % in a first set, and hardly anybody more than 7 in set 4"
         # 8 repetitions of a fourth set are as hard as 8 x 1.35 = 10.8 of a first one
         assert finding.change == "Take about 83 % of the best lift, or ask for fewer repetitions."
+        (finding,) = findings(
+            week({"Lower": ["back squat, sets: 3, reps: 6, rir: 1, load: 91 %"]}), self.RULE
+        )
+        assert finding.wanted.endswith("hardly anybody more than 6 in set 3")  # (8.06 - 1) / 1.3 + 1 = 6.4
+        line = week({"Lower": ["back squat, sets: 4, reps: 8, load: 88 %"]})
+        (finding,) = findings(line, self.RULE, settings(self.RULE, "{few manage: 1.5}"))
+        assert "no more than 6 in set 4" in finding.wanted
         again = week({"Lower": ["back squat, sets: 4, reps: 8, load: 83 %"]})
         assert findings(again, self.RULE) == []
 
