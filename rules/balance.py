@@ -13,12 +13,13 @@ from ..lint.findings.finding import found
 from ..lint.model.naming import line_name
 from ..lint.wording.words import listed, sets_of
 from .leg_coverage import LEG_WORK
+from .shared import add, serves, suggested
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
     from collections.abc import Iterator
 
-    from ..lint.body.catalogue import Pair
+    from ..lint.body.catalogue import Exercise, Pair
     from ..lint.counting.ledger import Ledger
     from ..lint.counting.set_group import SetGroup
     from ..lint.counting.tally import Count
@@ -56,7 +57,7 @@ if TYPE_CHECKING:
             "common practice, no source: 1 : 2 to 2 : 1; no trial sets a ratio of sets",
         ),
     ),
-    stands_back=True,
+    stands_back=("rehabilitation", "peak"),
 )
 def antagonist_imbalance(week: Week, limits: Limits) -> Iterator[DraftFinding]:
     """One side of an opposing pair gets far more direct sets than the other.
@@ -139,7 +140,7 @@ def _to_move(more: float, less: float, most: float) -> int:
         Option("apart", 25, "percent fewer sets on one side than on the other", "common practice"),
         Condition("fewest apart", 2, "sets a week between the sides", "common practice"),
     ),
-    stands_back=True,
+    stands_back=("rehabilitation", "peak"),
 )
 def sides_uneven(week: Week, limits: Limits) -> Iterator[DraftFinding]:
     """Left and right of a muscle group get clearly different numbers of sets.
@@ -241,7 +242,7 @@ class _Sides:
             "common practice",
         ),
     ),
-    stands_back=True,
+    stands_back=("rehabilitation", "peak"),
 )
 def two_legged_only(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     """Leg work on two legs only, for an athlete whose sport loads one leg at a time.
@@ -271,10 +272,7 @@ def two_legged_only(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     if not any(word in sport.casefold() for word in limits.names("sports")):
         return
     for block in ledger.programme.blocks:
-        weeks = ledger.weeks_of(block)
-        meant = [
-            week for week in weeks if week.is_typical() and week.means("legs") and not week.rehabilitation
-        ]
+        meant = [week for week in ledger.typical_weeks() if week.block is block and week.means("legs")]
         legs = max((week.for_actions(LEG_WORK, hard=True) for week in meant), key=_high, default=None)
         whole = ledger.of_block(block)
         if not legs or whole.for_actions(LEG_WORK).where(_on_one_leg) or whole.could_hold(LEG_WORK):
@@ -284,13 +282,17 @@ def two_legged_only(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
             line.place,
             f"{sets_of(str(legs))} for the legs a week, all on two legs; {sport} loads one leg at a time.",
             wanted="some leg work on one leg in the block (common practice)",
-            change="Put one exercise on one leg: a split squat, a step-up or a single-leg hinge.",
+            change=f"{add('lift on one leg', suggested(ledger.header, _trains_one_leg), line.session.name)}.",
             where=line_name(line),
             subject="one leg",
             related=counted_lines(legs),
             weeks=tuple(week.number for week in meant),
             excess=legs.high,
         )
+
+
+def _trains_one_leg(exercise: Exercise) -> bool:
+    return exercise.unilateral and serves(*LEG_WORK)(exercise)
 
 
 def _high(count: Count) -> float:

@@ -37,7 +37,7 @@ if TYPE_CHECKING:
     options=(
         Option(
             "always there",
-            ("floor", "wall", "partner", "track", "hill", "stairs", "box"),
+            equipment.ALWAYS_THERE,
             "pieces that nobody needs to list",
             "common practice",
         ),
@@ -81,13 +81,17 @@ def equipment_missing(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
         pieces = equipment.missing(exercise, listed_pieces, always)
         if pieces and not _another_will_do(entry, listed_pieces, always):
             lacking.setdefault(pieces, {}).setdefault(entry.prescription, (entry, exercise))
+    if not lacking:
+        return
+    from ..lint.counting.suggestions import substitutes
+
     for pieces, lines in lacking.items():
         (first, _), *others = lines.values()
         exercises = dict.fromkeys(exercise for _, exercise in lines.values())
         offered = [
             (
                 exercise.name,
-                equipment.alternatives(exercise, listed_pieces, always, int(limits.number("offered"))),
+                substitutes(ledger.header, exercise, int(limits.number("offered")), always),
             )
             for exercise in exercises
         ]
@@ -117,7 +121,7 @@ def _another_will_do(entry: SetGroup, pieces: Collection[str], always: Collectio
 def _swaps(offered: list[tuple[str, list[str]]]) -> str:
     """``Swap back squat for goblet squat or dumbbell squat; dip for diamond push-up``."""
     swaps = [f"{name} for {' or '.join(others)}" for name, others in offered if others]
-    return f"Swap {'; '.join(swaps)}" if swaps else "Swap it for something else"
+    return f"Swap {'; '.join(swaps)}" if swaps else "Nothing else does the same work here: leave it out"
 
 
 @rule(

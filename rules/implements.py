@@ -182,7 +182,7 @@ def _lifted_repetitions(entry: SetGroup) -> Range | None:
             "no source: our choice; a Romanian deadlift bends the knee by about 15 degrees",
         ),
     ),
-    stands_back=True,
+    stands_back=("rehabilitation",),
 )
 def stiff_hinge_too_heavy(entry: SetGroup, limits: Limits) -> Iterator[DraftFinding]:
     """Stiff-leg hinges loaded for fewer than 4 repetitions.

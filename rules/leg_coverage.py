@@ -9,12 +9,13 @@ from ..lint.engine.limits import Option
 from ..lint.engine.registry import rule
 from ..lint.findings.finding import found
 from ..lint.wording.words import counted_noun, sets_of
-from .shared import sessions_named, where_named, where_to_add
+from .shared import add, coverage_severity, serves, sessions_named, suggested, where_named, where_to_add
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
     from collections.abc import Iterator
 
+    from ..lint.body.catalogue import Exercise
     from ..lint.counting.ledger import Ledger
     from ..lint.counting.set_group import SetGroup
     from ..lint.counting.week import Week
@@ -33,9 +34,9 @@ LEG_WORK = ("knee extension", "hip extension", "knee flexion", "hip hinge", "squ
     why="The short head of biceps femoris crosses only the knee, so squats and hinges leave it out; in a"
     " trial leg curls grew it by 9 to 10 %. This is about coverage; it forecasts no injury.",
     sources=("anatomy-crossing", "maeo-2021", "kubo-2019", "cp-both"),
-    stands_back=True,
+    stands_back=("rehabilitation",),
 )
-def knee_flexion_missing(week: Week, limits: Limits) -> Iterator[DraftFinding]:
+def knee_flexion_missing(week: Week, ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     """Lower-body work without a single set of knee flexion.
 
     Counts direct sets of knee flexion in the weeks of a block that train the legs hard; wants at least one.
@@ -57,7 +58,7 @@ def knee_flexion_missing(week: Week, limits: Limits) -> Iterator[DraftFinding]:
               - {exercise: stiff-leg deadlift, sets: 3, reps: 8}
               - {exercise: seated leg curl, sets: 1, reps: 12}
     """
-    if not _legs_lack(week, "knee flexion"):
+    if not _legs_lack(week, ledger, "knee flexion"):
         return
     hamstrings = week.for_actions(("hip hinge",))
     legs = week.for_actions(LEG_WORK, hard=True)
@@ -67,12 +68,14 @@ def knee_flexion_missing(week: Week, limits: Limits) -> Iterator[DraftFinding]:
         )
     else:
         counted = f"{sets_of(str(legs))} for the legs; nothing bends the knee against load."
+    curls = suggested(week.programme, serves("knee flexion"))
     yield found(
         where_to_add(hamstrings or legs),
         counted,
+        severity=coverage_severity(week, "warning", curls),
         wanted="at least one set of knee flexion in the block: hinges and squats leave out the short head of"
         " biceps femoris",
-        change=f"Add a leg curl of any kind or a Nordic curl to {sessions_named(hamstrings or legs)}.",
+        change=f"{add('leg curl', curls, sessions_named(hamstrings or legs))}.",
         where=where_named(hamstrings or legs),
         subject="knee flexion",
         related=counted_lines(legs),
@@ -89,9 +92,9 @@ def knee_flexion_missing(week: Week, limits: Limits) -> Iterator[DraftFinding]:
     " hip extension grew the semimembranosus. Squats and hip thrusts grew the hamstrings little or not at"
     " all.",
     sources=("bourne-2017", "kubo-2019", "plotkin-2023", "cp-both"),
-    stands_back=True,
+    stands_back=("rehabilitation",),
 )
-def hip_hinge_missing(week: Week, limits: Limits) -> Iterator[DraftFinding]:
+def hip_hinge_missing(week: Week, ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     """Lower-body work without a hip hinge: hip extension with a nearly straight knee.
 
     Counts sets of exercises that hinge, in the weeks of a block that train the legs hard; wants at least
@@ -118,17 +121,18 @@ def hip_hinge_missing(week: Week, limits: Limits) -> Iterator[DraftFinding]:
               - {exercise: Romanian deadlift, sets: 3, reps: 8}
               - {exercise: leg press, sets: 2, reps: 8}
     """
-    if not _legs_lack(week, "hip hinge"):
+    if not _legs_lack(week, ledger, "hip hinge"):
         return
     curls = week.for_actions(("knee flexion",))
     legs = week.for_actions(LEG_WORK, hard=True)
+    hinges = suggested(week.programme, serves("hip hinge"))
     serious: Severity = "warning" if week.programme.goal in ("hypertrophy", "strength") else "note"
     yield found(
         where_to_add(curls or legs),
         f"{sets_of(str(legs))} for the legs; none extends the hip with a nearly straight knee.",
-        severity=serious,
+        severity=coverage_severity(week, serious, hinges),
         wanted="at least one set of a hip hinge in the block",
-        change=f"Add a hinge, such as a Romanian deadlift, to {sessions_named(curls or legs)}.",
+        change=f"{add('hip hinge', hinges, sessions_named(curls or legs))}.",
         where=where_named(curls or legs),
         subject="hip hinge",
         related=counted_lines(legs),
@@ -136,11 +140,11 @@ def hip_hinge_missing(week: Week, limits: Limits) -> Iterator[DraftFinding]:
     )
 
 
-def _legs_lack(week: Week, action: str) -> bool:
-    """Whether a typical week trains the legs, hamstrings meant, and its whole block lacks an action."""
+def _legs_lack(week: Week, ledger: Ledger, action: str) -> bool:
+    """Whether a typical week trains the legs, hamstrings meant, and what it is judged with lacks an action."""
     if not week.is_typical() or not week.means("hamstrings"):
         return False
-    block = week.all_of_block()
+    block = ledger.judged_with(week)
     return bool(week.for_actions(LEG_WORK, hard=True)) and not (
         block.for_actions((action,)) or block.could_hold(actions=(action,))
     )
@@ -154,9 +158,9 @@ def _legs_lack(week: Week, action: str) -> bool:
     why="With the knee bent the gastrocnemius is slack: seated raises grew it by 1 to 2 % where standing ones"
     " gave 9 to 12 %, and the soleus grew by as much in both.",
     sources=("kinoshita-2023", "anatomy-crossing"),
-    stands_back=True,
+    stands_back=("rehabilitation",),
 )
-def straight_knee_calf_missing(week: Week, limits: Limits) -> Iterator[DraftFinding]:
+def straight_knee_calf_missing(week: Week, ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     """Calf work with the knee bent only, which leaves the gastrocnemius out.
 
     Looks at typical weeks that hold hard sets of calf raises; wants at least one set in the block that trains
@@ -184,7 +188,7 @@ def straight_knee_calf_missing(week: Week, limits: Limits) -> Iterator[DraftFind
     if not week.is_typical() or not week.means("gastrocnemius"):
         return
     raises = week.for_actions(("plantarflexion",), hard=True)
-    block = week.all_of_block()
+    block = ledger.judged_with(week)
     straight = block.sets("gastrocnemius", TOTAL, hard=False) or block.could_hold(areas=("gastrocnemius",))
     if not raises or straight:
         return
@@ -193,17 +197,23 @@ def straight_knee_calf_missing(week: Week, limits: Limits) -> Iterator[DraftFind
         catalogue.is_group(term.words) and "gastrocnemius" in (catalogue.area(term.words) or ())
         for term in named
     )
+    standing = suggested(week.programme, _straight_calf)
     yield found(
         where_to_add(raises),
         f"{sets_of(str(raises))} for the calves, all with the knee bent; the gastrocnemius gets nothing.",
-        severity="warning" if in_sight else "note",
+        severity=coverage_severity(week, "warning" if in_sight else "note", standing),
         wanted="at least one set with the knee straight in the block; it trains the soleus as well",
-        change=f"Do some of them standing, or add a standing calf raise to {sessions_named(raises)}.",
+        change=f"Do some of them standing. {add('straight-knee calf raise', standing, sessions_named(raises))}.",
         where=where_named(raises),
         subject="gastrocnemius",
         related=counted_lines(raises),
         excess=raises.high,
     )
+
+
+def _straight_calf(exercise: Exercise) -> bool:
+    """Whether it raises the heel and trains the gastrocnemius directly."""
+    return exercise.actions == ("plantarflexion",) and exercise.weight("gastrocnemius") == 1.0
 
 
 @rule(
@@ -225,7 +235,7 @@ def straight_knee_calf_missing(week: Week, limits: Limits) -> Iterator[DraftFind
             " practice, no source",
         ),
     ),
-    stands_back=True,
+    stands_back=("rehabilitation",),
 )
 def nordics_too_rare(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     """Nordic curls less often than once in three weeks.

@@ -42,7 +42,7 @@ if TYPE_CHECKING:
         ),
         COUNTING,
     ),
-    stands_back=True,
+    stands_back=("rehabilitation", "peak"),
 )
 def priority_not_ahead(week: Week, limits: Limits) -> Iterator[DraftFinding]:
     """A priority muscle that gets no more sets than the rest of its half of the body.

@@ -40,7 +40,7 @@ if TYPE_CHECKING:
         ),
         Condition("most left", 2, "repetitions in reserve up to which it is hard", "common practice"),
     ),
-    stands_back=True,
+    stands_back=("rehabilitation",),
 )
 def rest_too_short_heavy(entry: SetGroup, limits: Limits) -> Iterator[DraftFinding]:
     """Heavy sets of a big lift with less than two minutes between them.
@@ -122,7 +122,7 @@ def _heavy(entry: SetGroup, limits: Limits) -> str:
             "common practice, no source; reviews find no clear effect of rest (McLeod and others 2024)",
         ),
     ),
-    stands_back=True,
+    stands_back=("rehabilitation",),
 )
 def rest_too_short_size(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     """Big lifts with less than a minute between sets, where the goal is size.
@@ -191,7 +191,7 @@ def rest_too_short_size(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding
             by=(({"goal": "muscular endurance"}, 180),),
         ),
     ),
-    stands_back=True,
+    stands_back=("rehabilitation",),
 )
 def tempo_too_long(entry: SetGroup, limits: Limits) -> Iterator[DraftFinding]:
     """A tempo that makes a set longer than two minutes.

@@ -45,7 +45,7 @@ SECONDS = 60.0
         WITHOUT_LIMIT,
         COUNTING,
     ),
-    stands_back=True,
+    stands_back=("rehabilitation", "peak"),
 )
 def session_sets_for_muscle_high(week: Week, limits: Limits) -> Iterator[DraftFinding]:
     """More hard sets for one muscle group in one session than are usually worth it.
@@ -122,7 +122,7 @@ def session_sets_for_muscle_high(week: Week, limits: Limits) -> Iterator[DraftFi
             "common practice, no source: 3 left is our choice",
         ),
     ),
-    stands_back=True,
+    stands_back=("rehabilitation", "peak"),
 )
 def exercise_sets_high(week: Week, limits: Limits) -> Iterator[DraftFinding]:
     """Many hard sets of one exercise in one session.

@@ -10,12 +10,19 @@ from ..lint.wording.words import listed
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
-    from collections.abc import Callable, Iterable, Iterator
+    from collections.abc import Callable, Iterable, Iterator, Mapping
 
+    from ..lint.body.catalogue import Exercise
+    from ..lint.counting.header import ProgrammeHeader
     from ..lint.counting.set_group import SetGroup
+    from ..lint.counting.suggestions import Suggestion
     from ..lint.counting.tally import Count
+    from ..lint.counting.week import Week
+    from ..lint.findings.finding import Severity
     from ..lint.model.sessions import Prescription
     from ..lint.text.places import Place
+
+    Does = Callable[[Exercise], bool]
 
 
 def where_to_add(count: Count) -> Place:
@@ -88,3 +95,53 @@ def beginning(words: Iterable[str]) -> Callable[[Iterable[str]], bool]:
     """A test whether one of several texts holds a word that begins so, whatever the case."""
     pattern = re.compile("|".join(rf"\b{re.escape(word)}" for word in words) or r"(?!)", re.IGNORECASE)
     return lambda texts: any(pattern.search(text) for text in texts)
+
+
+def suggested(header: ProgrammeHeader, does: Does, kinds: tuple[str, ...] = ()) -> Suggestion:
+    """Exercises that do what is missing and suit the athlete; ``kinds`` are kinds other than the slow ones."""
+    from ..lint.counting.suggestions import suggest
+
+    return suggest(header, does, kinds) if kinds else suggest(header, does)
+
+
+def add(what: str, suggestion: Suggestion, to: str) -> str:
+    """Advice to add what is missing, ``Add a, b or c to Lower A``, or that it cannot be had; no full stop."""
+    if suggestion.names:
+        return f"Add {listed(suggestion.names, 'or')} to {to}"
+    return f"{capital(_not_to_be_had(what, suggestion))}; waive this and say so"
+
+
+def added_for_each(header: ProgrammeHeader, wanted: Mapping[str, Does], to: str = "") -> str:
+    """Advice to add one exercise for each thing that is missing, ``Add a for legs and hips and b for chest``.
+
+    Each exercise is named once. At the end stands what cannot be had, and why; no full stop.
+    """
+    from ..lint.counting.suggestions import suggest
+
+    found = {what: suggest(header, does) for what, does in wanted.items()}
+    by_name: dict[str, list[str]] = {}
+    for what, suggestion in found.items():
+        for name in suggestion.names[:1]:
+            by_name.setdefault(name, []).append(what)
+    named = listed([f"{name} for {listed(several)}" for name, several in by_name.items()])
+    without = [_not_to_be_had(what, one) for what, one in found.items() if not one.names]
+    parts = [*([f"add {named}{f' to {to}' if to else ''}"] if named else []), *without]
+    return capital("; ".join(parts)) + ("; waive what cannot be had" if without else "")
+
+
+def _not_to_be_had(what: str, suggestion: Suggestion) -> str:
+    """That nothing for ``what`` suits the athlete, and what is in the way."""
+    why = f" ({'; '.join(suggestion.obstacles)})" if suggestion.obstacles else ""
+    return f"no {what} suits the athlete{why}"
+
+
+def serves(*actions: str) -> Does:
+    """A test whether an exercise is for one of these joint actions or movement patterns."""
+    return lambda exercise: any(one in exercise.actions or one in exercise.patterns for one in actions)
+
+
+def coverage_severity(week: Week, severity: Severity, suggestion: Suggestion) -> Severity:
+    """How serious it is that something is missing: a note in peak weeks, in a return, and where nothing that is
+    suggested suits the athlete; else ``severity``.
+    """
+    return severity if suggestion.names and not week.is_peak and week.phase != "return" else "note"

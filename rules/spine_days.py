@@ -31,7 +31,7 @@ if TYPE_CHECKING:
         Option("loads", ("high",), "grades of load on the spine (low, moderate, high)", "convention"),
         Condition("least sets", 1, "hard sets a day", "convention"),
     ),
-    stands_back=True,
+    stands_back=("rehabilitation",),
     off=True,
 )
 def spine_days_consecutive(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:

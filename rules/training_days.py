@@ -42,7 +42,7 @@ DAYS_A_WEEK = 7
             by=(({"phase": "in-season"}, 1),),
         ),
     ),
-    stands_back=True,
+    stands_back=("rehabilitation", "peak"),
 )
 def frequency_low(week: Week, limits: Limits) -> Iterator[DraftFinding]:
     """A priority that is trained on fewer than two days a week where the goal is strength.
@@ -213,7 +213,7 @@ def days_more_than_athlete(week: Week, limits: Limits) -> Iterator[DraftFinding]
             "easy activity", 3, "session rating up to which an activity is no training", "common practice"
         ),
     ),
-    stands_back=True,
+    stands_back=("rehabilitation",),
 )
 def rest_day_missing(week: Week, limits: Limits) -> Iterator[DraftFinding]:
     """A week without a day off.
@@ -285,7 +285,7 @@ def rest_day_missing(week: Week, limits: Limits) -> Iterator[DraftFinding]:
         ),
         Option("least days", 2, "days a week", "fragala-2019"),
     ),
-    stands_back=True,
+    stands_back=("rehabilitation", "peak"),
 )
 def older_adult_days(week: Week, limits: Limits) -> Iterator[DraftFinding]:
     """Fewer than two training days a week for an athlete of 65 or over.

@@ -44,7 +44,7 @@ _MEASURED = ", the least that trials can measure (no biological minimum)"
         Option("groups", {}, "sets a week, by muscle group", "none by default; write your own"),
         COUNTING,
     ),
-    stands_back=True,
+    stands_back=("rehabilitation", "peak"),
 )
 def weekly_sets_over_limit(week: Week, limits: Limits) -> Iterator[DraftFinding]:
     """More hard sets for a muscle group in a week than its limit.
@@ -102,7 +102,7 @@ def weekly_sets_over_limit(week: Week, limits: Limits) -> Iterator[DraftFinding]
     " can measure, not a minimum that the body sets.",
     sources=("pelland-2026-min", "pelland-2026-frac"),
     options=(Option("least", 4, "sets a week for a muscle", "pelland-2026-min"), COUNTING),
-    stands_back=True,
+    stands_back=("rehabilitation", "peak"),
 )
 def weekly_sets_under_floor(week: Week, limits: Limits) -> Iterator[DraftFinding]:
     """Fewer hard sets in a typical week than trials can measure, for a muscle that the programme names.
@@ -173,7 +173,7 @@ def weekly_sets_under_floor(week: Week, limits: Limits) -> Iterator[DraftFinding
             "no source: a round number to start from; write your own",
         ),
     ),
-    stands_back=True,
+    stands_back=("rehabilitation", "peak"),
     off=True,
 )
 def weekly_hard_sets_high(week: Week, limits: Limits) -> Iterator[DraftFinding]:
@@ -238,7 +238,7 @@ def weekly_hard_sets_high(week: Week, limits: Limits) -> Iterator[DraftFinding]:
         ),
         COUNTING,
     ),
-    stands_back=True,
+    stands_back=("rehabilitation", "peak"),
 )
 def spread_too_thin(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     """Little training, spread over the weeks, for a muscle that the programme names.

@@ -150,7 +150,7 @@ def load_in_words(work: Work) -> Load:
         Option("step", 10, "% from one week to the next", "acsm-2009"),
         *STEPS,
     ),
-    stands_back=True,
+    stands_back=("rehabilitation",),
 )
 def load_step_large(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     """A load that rises by more than a tenth from one week to the next, like repetitions with like.
@@ -244,7 +244,7 @@ def _too_large(step: Step, entry: SetGroup, week: Week) -> DraftFinding:
         Option("weeks back", 4, "weeks in which the fullest is looked for", "common practice"),
         COUNTING,
     ),
-    stands_back=True,
+    stands_back=("rehabilitation",),
 )
 def sets_step_large(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     """A muscle group's weekly sets that rise by more than six at once.

@@ -7,7 +7,7 @@ from .names import fold
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
-    from collections.abc import Iterable
+    from collections.abc import Iterable, Iterator
 
     from .catalogue import Exercise
 
@@ -28,6 +28,12 @@ class Known:
     def exercises(self) -> list[Exercise]:
         """All exercises, the team's own first."""
         return [*self.own, *catalogue.exercises()]
+
+    def by_rank(self) -> Iterator[Exercise]:
+        """All exercises, the most common first; within a rank the team's own first. Each is read when asked for."""
+        for rank in catalogue.RANKS:
+            yield from (one for one in self.own if one.rank == rank)
+            yield from catalogue.of_rank(rank)
 
     def nearest(self, name: str, most: int = 3) -> list[str]:
         """Names of the exercises nearest to a name that is none: the team's own, then the catalogue's, each
