@@ -2,8 +2,6 @@
 
 from __future__ import annotations
 
-from math import ceil
-
 from ..lint.body import catalogue
 from ..lint.counting.credits import DIRECT
 from ..lint.counting.tally import counted_lines
@@ -11,15 +9,15 @@ from ..lint.engine.limits import Condition, Option
 from ..lint.engine.registry import rule
 from ..lint.findings.finding import found
 from ..lint.model.naming import line_name
-from ..lint.wording.words import listed, sets_of
+from ..lint.wording.words import listed, plain, sets_of
 from .leg_coverage import LEG_WORK
-from .shared import add, serves, suggested
+from .shared import add, serves, sessions_named, suggested
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
     from collections.abc import Iterator
 
-    from ..lint.body.catalogue import Exercise, Pair
+    from ..lint.body.catalogue import Exercise, Pair, Side
     from ..lint.counting.ledger import Ledger
     from ..lint.counting.set_group import SetGroup
     from ..lint.counting.tally import Count
@@ -114,8 +112,7 @@ def _judged(week: Week, pair: Pair, limits: Limits) -> Iterator[DraftFinding]:
         f"{sets_of(str(more))} for {strong.words} against {less} for {weak.words}.",
         severity=serious,
         wanted=limits.words(f"the two near one another, {bound}", limit, ground=" (common practice)"),
-        change=f"Move about {sets_of(_to_move(more.middle, less.middle, most))} from the first to the second,"
-        f" or add work for {weak.words}.",
+        change=f"{_evened(week, more, less, weak, most)}.",
         where=line_name(line),
         subject=pair.name,
         related=counted_lines(more, less),
@@ -123,9 +120,16 @@ def _judged(week: Week, pair: Pair, limits: Limits) -> Iterator[DraftFinding]:
     )
 
 
-def _to_move(more: float, less: float, most: float) -> int:
-    """Whole sets to move for no more than ``most`` times as many on one side."""
-    return ceil(round(more - (more + less) * most / (1 + most), 6))
+def _evened(week: Week, more: Count, less: Count, weak: Side, most: float) -> str:
+    """How the sides come near one another: sets that move from a line to another, or work that is added."""
+    from ..lint.counting.proposals import evened
+
+    proposal = evened(more, less, most)
+    if proposal is not None:
+        return f"Move sets, {proposal.words()}: {plain(proposal.then)} times as many are left"
+    return add(
+        f"work for {weak.words}", suggested(week.programme, serves(*weak.trained_by)), sessions_named(less)
+    )
 
 
 @rule(

@@ -10,6 +10,7 @@ from ..lint.engine.registry import rule
 from ..lint.findings.finding import Related, found
 from ..lint.model.naming import line_name
 from ..lint.wording.words import listed, plain
+from .shared import names_of, some_of
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -214,7 +215,7 @@ def _crowded(
     first, *others = entries
     return found(
         first.work.places["exercise"],
-        f"{at_once} at a time need the {station} for {listed([entry.name for entry in entries])}; the room"
+        f"{at_once} at a time need the {station} for {some_of(names_of(entries))}; the room"
         f" has {there}, enough for {plain(enough)}.",
         wanted=wanted,
         change="Start groups on different lines, let them come one after the other, or choose work that needs"

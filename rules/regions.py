@@ -9,7 +9,7 @@ from ..lint.engine.limits import Condition, Option
 from ..lint.engine.registry import rule
 from ..lint.findings.finding import found
 from ..lint.wording.words import counted_noun, listed, sets_of
-from .shared import added_for_each, serves, sessions_named, where_named, where_to_add
+from .shared import added_for_each, free_day, serves, sessions_named, where_named, where_to_add
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -284,15 +284,19 @@ def days_per_region_few(week: Week, ledger: Ledger, limits: Limits) -> Iterator[
         wanted=limits.words(
             "{:day} or more for each major region", "days", ground=", as health guidelines ask"
         ),
-        change=f"Add something {listed([_where_it_lacks(*one) for one in lacking.items()])}.",
+        change=f"{'; '.join(_added_to(week, *one) for one in lacking.items())}.",
         where=session.name,
         subject="days a week",
         excess=len(few),
     )
 
 
-def _where_it_lacks(visit: Visit | None, regions: list[str]) -> str:
-    return f"for {listed(regions)} {'to ' + visit.session.name if visit else 'on another day'}"
+def _added_to(week: Week, visit: Visit | None, regions: list[str]) -> str:
+    """What to add, and to which session or on which day."""
+    to = visit.session.name if visit else free_day(week)
+    if not to:
+        return "the athlete has no other day: agree on one with them and write it under `days`, or waive this"
+    return added_for_each(week.programme, {region: _trains(region) for region in regions}, to)
 
 
 def _active_days(week: Week, region: str, limits: Limits) -> set[int]:

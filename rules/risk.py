@@ -151,7 +151,7 @@ def lift_beyond_level(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
 
 
 def _easier(ledger: Ledger, exercise: Exercise) -> set[Exercise]:
-    """The forms by way of which an exercise is reached: the first of a lower level on each way down.
+    """The forms by way of which an exercise is reached: on each way down to the first of a lower level.
 
     Of these only those of its kind, where there are any: a deadlift teaches nobody to snatch.
     """
@@ -163,7 +163,9 @@ def _easier(ledger: Ledger, exercise: Exercise) -> set[Exercise]:
             if form is None or form in seen:
                 continue
             seen.add(form)
-            (forms.add if form.level != exercise.level else waiting.append)(form)
+            forms.add(form)
+            if form.level == exercise.level:
+                waiting.append(form)
     return {form for form in forms if form.kind == exercise.kind} or forms
 
 

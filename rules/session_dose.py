@@ -9,15 +9,16 @@ from ..lint.engine.limits import COUNTING, Condition, Option
 from ..lint.engine.registry import rule
 from ..lint.findings.finding import found
 from ..lint.model.naming import line_name
-from ..lint.wording.words import listed, plain, sets_of
+from ..lint.wording.words import listed, plain
 from .excess import WITHOUT_LIMIT, Excess, crossing
+from .shared import other_day, taken_off
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
     from collections.abc import Iterator
 
     from ..lint.counting.set_group import SetGroup
-    from ..lint.counting.tally import Visit
+    from ..lint.counting.tally import Count, Visit
     from ..lint.counting.week import Week
     from ..lint.engine.limits import Limits
     from ..lint.findings.finding import DraftFinding
@@ -88,7 +89,7 @@ def session_sets_for_muscle_high(week: Week, limits: Limits) -> Iterator[DraftFi
             wanted=limits.words(
                 "at most {} a session", "most", ground=" (common practice; trials have gone higher)"
             ),
-            change=f"Move {sets_of(ceil(worst.sets))} to another day, or take them off.",
+            change=_less(week, visit, worst.count, most),
             where=line_name(worst.line()),
             subject=visit.session.name,
             related=counted_lines(*(one.count for one in over)),
@@ -158,12 +159,18 @@ def exercise_sets_high(week: Week, limits: Limits) -> Iterator[DraftFinding]:
                 f"{count.most} hard sets of {name} in one session.",
                 severity="warning" if count.high >= far else "note",
                 wanted=limits.words("{} or fewer", "most", ground="; small trials found no more gain beyond"),
-                change=f"Take {sets_of(ceil(count.high - most))} off, or use another exercise or day.",
+                change=f"{taken_off(count, most, 'the session')}; or use another exercise or day.",
                 where=line_name(line),
                 subject=f"{visit.session.name}: {name}",
                 related=counted_lines(count),
                 excess=count.high,
             )
+
+
+def _less(week: Week, visit: Visit, count: Count, most: float) -> str:
+    """What to do with sets too many: take them off, or move them to a day that there is."""
+    day = other_day(week, visit.day)
+    return f"{taken_off(count, most, 'the session')}{f'; {day} may take them' if day else ''}."
 
 
 def _is_taxing(entry: SetGroup, limits: Limits) -> bool:

@@ -3,10 +3,11 @@
 from __future__ import annotations
 
 import re
+from math import ceil
 
 from ..lint.findings.finding import Related
-from ..lint.model.naming import line_name
-from ..lint.wording.words import listed
+from ..lint.model.naming import day_name, line_name
+from ..lint.wording.words import listed, plain, sets_of
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -41,6 +42,8 @@ def sessions_named(count: Count) -> str:
     return " or ".join(names[:2])
 
 
+DAYS_A_WEEK = 7
+
 MOST_NAMED = 4
 """How many names a message gives before it only counts the rest."""
 
@@ -64,6 +67,11 @@ def named_at(entry: SetGroup) -> Place:
 def also(entries: Iterable[SetGroup], words: str) -> Iterator[Related]:
     """Further lines of the same kind, as related places."""
     return (Related(named_at(entry), f"{line_name(entry.prescription)}: {words}") for entry in entries)
+
+
+def in_words(place: Place, words: str) -> str:
+    """What stands at a place, or ``words`` where that is only an alias, ``*pause``."""
+    return words if place.excerpt.startswith("*") else place.excerpt
 
 
 def names_of(entries: Iterable[SetGroup]) -> list[str]:
@@ -95,6 +103,45 @@ def beginning(words: Iterable[str]) -> Callable[[Iterable[str]], bool]:
     """A test whether one of several texts holds a word that begins so, whatever the case."""
     pattern = re.compile("|".join(rf"\b{re.escape(word)}" for word in words) or r"(?!)", re.IGNORECASE)
     return lambda texts: any(pattern.search(text) for text in texts)
+
+
+def free_day(week: Week) -> str:
+    """A day on which the athlete could train and has no session; ``another day`` where nobody says when they
+    can, empty where all their days are taken.
+    """
+    athlete, days = week.programme.athlete, week.by_day()
+    if athlete is None or athlete.days is None:
+        return "another day" if len(days) < DAYS_A_WEEK else ""
+    if isinstance(athlete.days, int):
+        trained = len(days) + sum(not visit.day for visit in week.visits)
+        return "another day" if athlete.days > trained else ""
+    taken = {day_name(week.programme.starts, day).lower() for day, _ in days}
+    return next((day.capitalize() for day in athlete.days if day not in taken), "")
+
+
+def other_day(week: Week, day: int) -> str:
+    """A day of the week to move work to, other than a certain ``day``: one with a session, else a free one."""
+    others = [number for number, _ in week.by_day() if number != day]
+    return day_name(week.programme.starts, others[0]) if others else free_day(week)
+
+
+def taken_off(count: Count, most: float, where: str = "the week") -> str:
+    """Advice that brings a count down to a limit, ``Take 3 sets off A (9 to 6): the week then holds 20``; no stop."""
+    from ..lint.counting.proposals import fewer
+
+    proposal = fewer(count, most)
+    if proposal is None:
+        return f"Take {sets_of(ceil(count.high - most))} off in all: a line has to go"
+    return f"Take {proposal.words()}: {where} then holds {plain(proposal.then)}"
+
+
+def put_on(count: Count, least: float) -> str:
+    """Advice that brings a count up to a floor, ``Add 1 set to A (3 to 4): the week then holds 4``; no stop."""
+    from ..lint.counting.proposals import further
+
+    proposal = further(count, least)
+    assert proposal is not None
+    return f"Add {proposal.words()}: the week then holds {plain(proposal.then)}"
 
 
 def suggested(header: ProgrammeHeader, does: Does, kinds: tuple[str, ...] = ()) -> Suggestion:

@@ -31,7 +31,6 @@ if TYPE_CHECKING:
         Option("loads", ("high",), "grades of load on the spine (low, moderate, high)", "convention"),
         Condition("least sets", 1, "hard sets a day", "convention"),
     ),
-    stands_back=("rehabilitation",),
     off=True,
 )
 def spine_days_consecutive(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
@@ -70,7 +69,7 @@ def spine_days_consecutive(ledger: Ledger, limits: Limits) -> Iterator[DraftFind
         if not count or count.middle < least:
             continue
         heavy[number] = count
-        if number - 1 not in heavy or week.rehabilitation:
+        if number - 1 not in heavy:
             continue
         first, second = (day_name(week.programme.starts, day) for day in (number - 1, number))
         before = heavy[number - 1]

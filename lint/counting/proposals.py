@@ -1,0 +1,117 @@
+"""Which line to change, and by how many sets, so that a count comes to what is wanted.
+
+A proposal names lines and numbers, and what the count holds then; it is made only where that is enough. It is
+loaded only when a finding needs it.
+"""
+
+from __future__ import annotations
+
+from math import ceil
+
+from ..model.naming import line_name
+from ..wording.words import listed, plain, sets_of
+
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from collections.abc import Sequence
+
+    from .set_group import SetGroup
+    from .tally import Count
+
+TINY = 1e-6
+"""Below this a difference of sets is one of rounding."""
+
+
+class Change:
+    """A group of sets and by how many it changes in each of its visits (negative: fewer)."""
+
+    __slots__ = ("by", "entry")
+
+    def __init__(self, entry: SetGroup, by: int) -> None:
+        self.entry = entry
+        self.by = by
+
+    def words(self) -> str:
+        """``2 sets off Push, dumbbell fly (9 to 7)``, or ``1 set to ...``."""
+        before = self.entry.sets
+        low, high = plain(before.low + self.by), plain(before.high + self.by)
+        then = low if low == high else f"{low}-{high}"
+        verb = "to" if self.by > 0 else "off"
+        return f"{sets_of(abs(self.by))} {verb} {line_name(self.entry.prescription)} ({before} to {then})"
+
+
+class Proposal:
+    """Changes that are enough, and what the count ``then`` holds."""
+
+    __slots__ = ("changes", "then")
+
+    def __init__(self, changes: list[Change], then: float) -> None:
+        self.changes = changes
+        self.then = then
+
+    def words(self) -> str:
+        """``2 sets off A (9 to 7) and 1 set off B (3 to 2)``."""
+        return listed([change.words() for change in self.changes])
+
+
+def fewer(count: Count, most: float) -> Proposal | None:
+    """The fewest lines from which sets come off until a count is ``most`` at most, on its high end.
+
+    Every line keeps a set. None where that is not enough.
+    """
+    over, changes = count.high - most, list[Change]()
+    steps = _steps(count)
+    for entry in sorted(steps, key=lambda one: -steps[one] * (one.sets.low - 1)):
+        if over <= TINY:
+            break
+        off = min(ceil(over / steps[entry] - TINY), int(entry.sets.low) - 1)
+        if off > 0:
+            changes.append(Change(entry, -off))
+            over -= off * steps[entry]
+    return Proposal(changes, most + over) if over <= TINY and changes else None
+
+
+def further(count: Count, least: float, rivals: Sequence[Count] = ()) -> Proposal | None:
+    """The line that takes more sets until a count is ``least`` or more, on its low end: the first that gains most.
+
+    With ``rivals``, ``least`` rises with the mean of their counts. None where no line gains anything.
+    """
+    steps = _steps(count)
+    gains = dict(steps)
+    for rival in map(_steps, rivals):
+        for entry in gains:
+            gains[entry] -= rival.get(entry, 0.0) / len(rivals)
+    entry = max(gains, key=lambda one: gains[one], default=None)
+    if entry is None or gains[entry] <= TINY:
+        return None
+    add = max(ceil((least - count.low) / gains[entry] - TINY), 1)
+    return Proposal([Change(entry, add)], count.low + add * steps[entry])
+
+
+def evened(more: Count, less: Count, most: float) -> Proposal | None:
+    """Sets that move from one side to the other until it holds no more than ``most`` times as many, by the middles.
+
+    They move between the fullest line of each side that does not serve the other, too. None where there are
+    no such lines or the fuller one would lose its last set. ``then`` is the ratio.
+    """
+    gives, takes = _steps(more), _steps(less)
+    only_gives = [entry for entry in gives if entry not in takes and entry.sets.low > 1]
+    only_takes = [entry for entry in takes if entry not in gives]
+    if not only_gives or not only_takes:
+        return None
+    giver = max(only_gives, key=lambda one: gives[one] * one.sets.low)
+    taker = max(only_takes, key=lambda one: takes[one] * one.sets.low)
+    for sets in range(1, int(giver.sets.low)):
+        ratio = (more.middle - sets * gives[giver]) / (less.middle + sets * takes[taker])
+        if ratio <= most + TINY:
+            return Proposal([Change(giver, -sets), Change(taker, sets)], ratio)
+    return None
+
+
+def _steps(count: Count) -> dict[SetGroup, float]:
+    """How much a count changes by one set of each group of sets: its weight, once for each of its visits."""
+    steps: dict[SetGroup, float] = {}
+    for part in count.parts:
+        if part.sets.high and part.entry.sets.high:
+            steps[part.entry] = steps.get(part.entry, 0.0) + part.sets.high / part.entry.sets.high
+    return steps
