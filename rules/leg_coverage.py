@@ -217,6 +217,75 @@ def _straight_calf(exercise: Exercise) -> bool:
 
 
 @rule(
+    "calf-work-missing",
+    family="coverage",
+    severity="note",
+    confidence="anatomy",
+    why="Squats, hinges and leg curls hardly move the ankle against load, so the calves are left out where"
+    " nothing else trains them. That a programme for the legs should hold some is common practice.",
+    sources=("anatomy-crossing",),
+    options=(
+        Option(
+            "goals",
+            ("hypertrophy", "muscular endurance", "general health", "none written"),
+            "goals of programmes that are looked at",
+            "common practice: for strength and power the lifts come first",
+        ),
+    ),
+    stands_back=("rehabilitation",),
+)
+def calf_work_missing(week: Week, ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
+    """Legs in the focus, and nothing trains the calves.
+
+    Looks at typical weeks with hard leg work where the focus, or a priority, means the legs as a whole; wants a
+    set in the block that trains the calves, be it as a helper or in jumps.
+
+    Flags:
+        programme: Legs
+        focus: [legs]
+        sessions:
+          - session: Lower
+            exercises:
+              - {exercise: leg press, sets: 3, reps: 10}  # <- here
+              - {exercise: seated leg curl, sets: 3, reps: 10}
+
+    Passes:
+        programme: Legs
+        focus: [legs]
+        sessions:
+          - session: Lower
+            exercises:
+              - {exercise: leg press, sets: 3, reps: 10}
+              - {exercise: seated leg curl, sets: 3, reps: 10}
+              - {exercise: standing calf raise, sets: 2, reps: 12}
+    """
+    goal = week.programme.goal or "none written"
+    if not week.is_typical() or goal not in limits.names("goals") or not _means_whole_legs(week):
+        return
+    legs, block = week.for_actions(LEG_WORK, hard=True), ledger.judged_with(week)
+    if not legs or block.brings("calves", TOTAL) or block.could_hold(areas=("calves",)):
+        return
+    raises = suggested(week.programme, serves("plantarflexion"))
+    yield found(
+        where_to_add(legs),
+        f"{sets_of(str(legs))} for the legs; none trains the calves.",
+        wanted="at least one set for the calves in the block (common practice)",
+        change=f"{add('calf raise', raises, sessions_named(legs))}.",
+        where=where_named(legs),
+        subject="calves",
+        related=counted_lines(legs),
+        excess=legs.high,
+    )
+
+
+def _means_whole_legs(week: Week) -> bool:
+    """Whether an area in the focus, or a priority, holds the thighs and the calves."""
+    named = [*(week.block.focus or week.programme.focus), *week.programme.priority]
+    wanted = {*catalogue.groups["quadriceps"], *catalogue.groups["calves"]}
+    return any(wanted <= set(catalogue.area(term.words) or ()) for term in named)
+
+
+@rule(
     "nordics-too-rare",
     family="coverage",
     severity="note",

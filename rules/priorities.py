@@ -104,13 +104,19 @@ def priority_not_ahead(week: Week, limits: Limits) -> Iterator[DraftFinding]:
         )
 
 
+MOST_ADDED = 4
+"""Sets that a priority is advised to take on at once (common practice, no source)."""
+
+
 def _ahead(week: Week, area: str, own: Count, others: list[Count], mean: float) -> str:
     """How a priority comes ahead of a mean: more sets of a line that trains it, else an exercise."""
     from ..lint.counting.proposals import further
 
     proposal = further(own, floor(mean) + 1, others)
-    if proposal is not None:
+    if proposal is not None and proposal.changes[0].by <= MOST_ADDED:
         return f"Add {proposal.words()}: the week then holds {plain(proposal.then)}"
+    if proposal is not None:
+        return f"A lead takes {sets_of(proposal.changes[0].by)} more, which is much: take sets off the rest"
     session = week.visits[0].session.name
     return add(f"work for {area}", suggested(week.programme, lambda one: one.weight(area) == 1), session)
 

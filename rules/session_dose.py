@@ -201,7 +201,8 @@ def session_too_long(visit: Visit, limits: Limits) -> Iterator[DraftFinding]:
     """A session that takes longer than the athlete has.
 
     Adds up work by repetitions and tempo, rest, warm-up sets, preparation and changing over; the least that
-    comes out must fit into the athlete's minutes. Longer is a note, more than 1.25 times as long a warning.
+    comes out must fit into the athlete's minutes. Longer is a note, more than 1.25 times as long a warning. Where
+    heavy lifts have no warm-up sets written, some are assumed: they make a note, never a warning.
     Where health is the goal and nobody names minutes, over 60 min is a note.
 
     Flags:
@@ -228,15 +229,17 @@ def session_too_long(visit: Visit, limits: Limits) -> Iterator[DraftFinding]:
         return
     allowed = limits.number("for health") if has is None else has
     time = visit.time()
-    least = time.total.low / SECONDS
+    written, assumed = time.total.low / SECONDS, visit.ramp_up().low / SECONDS
+    least = written + assumed
     if least <= allowed:
         return
     parts = ((time.work, "of work"), (time.rest, "of rest"), (time.around, "around it"))
-    shares = listed([f"{round(part.low / SECONDS)} min {what}" for part, what in parts])
+    said = [f"{round(part.low / SECONDS)} min {what}" for part, what in parts]
+    shares = listed([*said, f"{round(assumed)} min of ramp-up sets (assumed)"] if assumed else said)
     yield found(
         visit.session.place,
         f"{visit.session.name} takes {round(least)} min at the least: {shares}.",
-        severity="warning" if has is not None and least > limits.number("far") * has else "note",
+        severity="warning" if has is not None and written > limits.number("far") * has else "note",
         wanted=f"the {plain(has)} min that the athlete has"
         if has
         else limits.words("{:min} or less", "for health"),

@@ -81,9 +81,10 @@ def further(count: Count, least: float, rivals: Sequence[Count] = ()) -> Proposa
     for rival in map(_steps, rivals):
         for entry in gains:
             gains[entry] -= rival.get(entry, 0.0) / len(rivals)
-    entry = max(gains, key=lambda one: gains[one], default=None)
-    if entry is None or gains[entry] <= TINY:
+    entries = sorted(gains, key=lambda one: -gains[one])
+    if not entries or gains[entries[0]] <= TINY:
         return None
+    entry = entries[0]
     add = max(ceil((least - count.low) / gains[entry] - TINY), 1)
     return Proposal([Change(entry, add)], count.low + add * steps[entry])
 

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from ..body import curves
 from ..body.catalogue import COMPOUND
+from ..body.equipment import LOADED
 from ..model.quantities import NOTHING, Range
 from .session_time import set_time
 
@@ -28,6 +29,9 @@ FAST_KINDS = ("plyometric", "ballistic")
 
 BROKEN_UP = ("cluster", "drop set", "rest-pause")
 """Methods with rest or a lighter load within a set: it can have more repetitions than its load allows."""
+
+RAMP_UP_FROM = 70
+"""% of a best lift from which a lift is worked up to (common practice, no source)."""
 
 LOWERED = ("eccentric", "lowering", "negative")
 """Words in names of exercises that only lower the load. A lifter can lower more than they can lift."""
@@ -106,6 +110,15 @@ class SetGroup:
         """
         open_ended = self.work.reps is not None and not self.work.reps.sets
         return open_ended if self.reserve is None else self.reserve.low == 0
+
+    @property
+    def asks_for_ramp_up(self) -> bool:
+        """Whether it is heavy work with several joints and a load: hard, under 8 repetitions, not below 70 %."""
+        heavy = self.hard and self.slot == "heavy" and self.sets.high > 0
+        if not heavy or self.exercise is None or self.exercise.pattern not in COMPOUND:
+            return False
+        percent = self.percent
+        return self.exercise.implement in LOADED and (percent is None or percent.high >= RAMP_UP_FROM)
 
     @property
     def fast_tempo(self) -> bool:

@@ -13,7 +13,7 @@ from ..model.naming import line_name
 from ..model.quantities import NOTHING
 from ..wording.words import plain
 from .credits import FRACTIONAL, INDIRECT_WEIGHT, TOTAL, credit, credits_of
-from .session_time import CHANGE_OVER, session_time
+from .session_time import CHANGE_OVER, RAMP_UP, WARM_UP_SET, session_time
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -352,6 +352,21 @@ class Visit(Tally):
         if prepared is None:
             prepared = bool(self.session.preparation)
         return session_time(self._timed(), prepared=prepared, change_over=change_over)
+
+    def ramp_up(self) -> Range:
+        """Seconds of warm-up sets that nobody wrote, but that heavy lifts with several joints ask for.
+
+        They are assumed, and no part of `time`: no finding may block by them alone.
+        """
+        warmed: list[str] = []
+        seconds = NOTHING
+        for group in {group.prescription: group for group in reversed(self.own)}.values():
+            if group.prescription.warm_up_sets is None and group.asks_for_ramp_up:
+                assert group.exercise is not None
+                if group.exercise.pattern not in warmed:
+                    seconds += RAMP_UP[min(len(warmed), 1)].by(WARM_UP_SET)
+                    warmed.append(group.exercise.pattern)
+        return seconds
 
     def time_of(self, line: Prescription) -> SessionTime:
         """How long one of its lines takes. In a superset or circuit, this is the time of the whole."""
