@@ -9,7 +9,7 @@ from ..lint.engine.limits import Condition, Option
 from ..lint.engine.registry import rule
 from ..lint.findings.finding import found
 from ..lint.model.naming import line_name
-from ..lint.wording.words import listed, plain, sets_of
+from ..lint.wording.words import listed, sets_of
 from .leg_coverage import LEG_WORK
 from .shared import add, serves, sessions_named, suggested
 
@@ -124,9 +124,9 @@ def _evened(week: Week, more: Count, less: Count, weak: Side, most: float) -> st
     """How the sides come near one another: sets that move from a line to another, or work that is added."""
     from ..lint.counting.proposals import evened
 
-    proposal = evened(more, less, most)
-    if proposal is not None:
-        return f"Move sets, {proposal.words()}: {plain(proposal.then)} times as many are left"
+    move = evened(more, less, most)
+    if move is not None:
+        return f"Move {move.words()}"
     return add(
         f"work for {weak.words}", suggested(week.programme, serves(*weak.trained_by)), sessions_named(less)
     )

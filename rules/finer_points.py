@@ -8,7 +8,7 @@ from ..lint.engine.limits import COUNTING, Condition, Option
 from ..lint.engine.registry import rule
 from ..lint.findings.finding import Related, found
 from ..lint.wording.words import sets_of
-from .shared import added_for_each, where_named, where_to_add
+from .shared import added_for_each, is_for, where_named, where_to_add
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -61,11 +61,11 @@ class FinerPoint:
         return tally.brings(self.area, self.count, at_length) or tally.could_hold(areas=(self.area,))
 
     def is_trained_by(self, exercise: Exercise) -> bool:
-        """Whether an exercise trains it directly."""
+        """Whether an exercise trains it directly, and little else."""
         if self.actions:
             return any(action in exercise.actions for action in self.actions)
-        if exercise.weight(self.area) < 1 and not any(
-            exercise.weight(muscle) == 1 for muscle in catalogue.area(self.area) or ()
+        if not is_for(exercise, self.area) and not (
+            exercise.weight(self.area) == 1 and is_for(exercise, self.about)
         ):
             return False
         return not self.length or exercise.lengths.get(self.area) == self.length

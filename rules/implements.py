@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from ..lint.body import curves
 from ..lint.body.equipment import LOADED
-from ..lint.engine.limits import Condition, Length, Option
+from ..lint.engine.limits import Condition, Option
 from ..lint.engine.registry import rule
 from ..lint.findings.finding import found
 from ..lint.model.naming import line_name
@@ -22,6 +22,17 @@ if TYPE_CHECKING:
 
 
 # What can be set, and with what
+
+
+USUAL_STEPS = {
+    "barbell": 2.5,
+    "trap bar": 2.5,
+    "guided bar": 2.5,
+    "dumbbell": 2,
+    "kettlebell": 4,
+    "plate": 1.25,
+}
+"""kg between the loads that advice names where a team has not written its steps (common practice, no source)."""
 
 
 @rule(
@@ -44,19 +55,6 @@ if TYPE_CHECKING:
             },
             "kg from one load to the next, by implement",
             "common practice: the smallest plates in use weigh 0.25 kg; write your own steps",
-        ),
-        Length(
-            "usual steps",
-            {
-                "barbell": 2.5,
-                "trap bar": 2.5,
-                "guided bar": 2.5,
-                "dumbbell": 2,
-                "kettlebell": 4,
-                "plate": 1.25,
-            },
-            "kg between the loads that the advice names, where the team has not written its steps",
-            "common practice: what most gyms stock",
         ),
     ),
 )
@@ -88,7 +86,7 @@ def load_not_settable(entry: SetGroup, limits: Limits) -> Iterator[DraftFinding]
     odd = [value for one in load.values for value in (one.low, one.high) if _between_steps(value, step)]
     if not odd:
         return
-    usual = step if not limits.is_default("steps") else limits.table("usual steps").get(implement, step)
+    usual = step if not limits.is_default("steps") else USUAL_STEPS.get(implement, step)
     below = abs(odd[0]) // usual * usual
     yield found(
         entry.work.places["load"],

@@ -227,8 +227,8 @@ def _straight_calf(exercise: Exercise) -> bool:
     options=(
         Option(
             "goals",
-            ("hypertrophy", "muscular endurance", "general health", "none written"),
-            "goals of programmes that are looked at",
+            ("hypertrophy", "muscular endurance", "general health"),
+            "goals of programmes that are looked at, beside those that name none",
             "common practice: for strength and power the lifts come first",
         ),
     ),
@@ -259,8 +259,9 @@ def calf_work_missing(week: Week, ledger: Ledger, limits: Limits) -> Iterator[Dr
               - {exercise: seated leg curl, sets: 3, reps: 10}
               - {exercise: standing calf raise, sets: 2, reps: 12}
     """
-    goal = week.programme.goal or "none written"
-    if not week.is_typical() or goal not in limits.names("goals") or not _means_whole_legs(week):
+    if week.programme.goal not in ("", *limits.names("goals")) or not week.is_typical():
+        return
+    if not _means_whole_legs(week):
         return
     legs, block = week.for_actions(LEG_WORK, hard=True), ledger.judged_with(week)
     if not legs or block.brings("calves", TOTAL) or block.could_hold(areas=("calves",)):

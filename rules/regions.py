@@ -9,7 +9,17 @@ from ..lint.engine.limits import Condition, Option
 from ..lint.engine.registry import rule
 from ..lint.findings.finding import found
 from ..lint.wording.words import counted_noun, listed, sets_of
-from .shared import added_for_each, free_day, serves, sessions_named, where_named, where_to_add
+from .shared import (
+    added_for_each,
+    capital,
+    free_day,
+    is_for,
+    lower,
+    serves,
+    sessions_named,
+    where_named,
+    where_to_add,
+)
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -99,9 +109,7 @@ def _added_for(ledger: Ledger, areas: list[str]) -> str:
 
 
 def _trains(area: str) -> Callable[[Exercise], bool]:
-    """A test whether an exercise is mostly for an area: half of the muscles it trains directly, or more."""
-    muscles = set(catalogue.area(area) or ())
-    return lambda exercise: 2 * len(muscles.intersection(exercise.direct)) >= max(len(exercise.direct), 1)
+    return lambda exercise: is_for(exercise, area)
 
 
 def _parts(muscles: tuple[str, ...]) -> dict[str, tuple[str, ...]]:
@@ -284,7 +292,7 @@ def days_per_region_few(week: Week, ledger: Ledger, limits: Limits) -> Iterator[
         wanted=limits.words(
             "{:day} or more for each major region", "days", ground=", as health guidelines ask"
         ),
-        change=f"{'; '.join(_added_to(week, *one) for one in lacking.items())}.",
+        change=f"{capital('; '.join(_added_to(week, *one) for one in lacking.items()))}.",
         where=session.name,
         subject="days a week",
         excess=len(few),
@@ -296,7 +304,7 @@ def _added_to(week: Week, visit: Visit | None, regions: list[str]) -> str:
     to = visit.session.name if visit else free_day(week)
     if not to:
         return "the athlete has no other day: agree on one with them and write it under `days`, or waive this"
-    return added_for_each(week.programme, {region: _trains(region) for region in regions}, to)
+    return lower(added_for_each(week.programme, {region: _trains(region) for region in regions}, to))
 
 
 def _active_days(week: Week, region: str, limits: Limits) -> set[int]:

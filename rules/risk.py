@@ -8,8 +8,8 @@ from ..lint.body.catalogue import LEVELS, rarity
 from ..lint.engine.limits import Condition, Option
 from ..lint.engine.registry import rule
 from ..lint.findings.finding import found
-from ..lint.model.naming import day_name, line_name
-from ..lint.wording.words import listed, says
+from ..lint.model.naming import line_name
+from ..lint.wording.words import listed
 from .shared import also, beginning, capital, each_line, named_at, names_of, notes_on, some_of, with_the
 
 TYPE_CHECKING = False
@@ -262,96 +262,6 @@ def _all_notes(programme: Programme) -> Iterator[str]:
         if line.progression is not None:
             yield line.progression.when
             yield line.progression.note
-
-
-@rule(
-    "impact-days-consecutive",
-    family="care",
-    severity="note",
-    confidence="common practice",
-    why="After an injury or a break, coaches and therapists keep a day between days of running and jumping. None"
-    " of our sources sets a number of hours; the clinician's own plan comes first.",
-    sources=(),
-    options=(
-        Option(
-            "words",
-            (
-                "run",
-                "running",
-                "sprint",
-                "sprints",
-                "jump",
-                "jumps",
-                "jumping",
-                "plyometrics",
-                "skipping",
-                "hops",
-            ),
-            "words in the name of an activity that make it one of impact",
-            "common practice",
-        ),
-    ),
-)
-def impact_days_consecutive(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
-    """Running or jumping on two days running, in a stage of rehabilitation or a return.
-
-    Looks at the days of weeks under a stated stage of rehabilitation or in the phase `return`; counts sets of
-    jumps and hops, and activities that are called running, jumping or the like. Wants a day between two of them.
-
-    Flags:
-        programme: Back to jumping
-        phase: return
-        sessions:
-          - session: Hops
-            day: monday
-            exercises: [{exercise: pogo jump, sets: 3, reps: 10}]
-          - session: Jumps
-            day: tuesday
-            exercises: [{exercise: squat jump, sets: 3, reps: 5}]  # <- here
-
-    Passes:
-        programme: Back to jumping
-        phase: return
-        sessions:
-          - session: Hops
-            day: monday
-            exercises: [{exercise: pogo jump, sets: 3, reps: 10}]
-          - session: Jumps
-            day: wednesday
-            exercises: [{exercise: squat jump, sets: 3, reps: 5}]
-    """
-    activities = {
-        number: activity.name
-        for number, _, activity in ledger.activities()
-        if says(limits.names("words"), activity.name)
-    }
-    jumps = {
-        number: held
-        for number, _, tally in ledger.training_days()
-        if (held := each_line(entry for _, entry in tally.entries() if _is_impact(entry)))
-    }
-    for number in sorted({*activities, *jumps}):
-        week = ledger.weeks[(number - 1) // 7]
-        lines = [*jumps.get(number, ()), *jumps.get(number - 1, ())]
-        both = number - 1 in activities or number - 1 in jumps
-        if not both or not lines or not (week.rehabilitation or week.phase == "return"):
-            continue
-        first, second = (day_name(week.programme.starts, day) for day in (number - 1, number))
-        names = [*names_of(lines), *(activities[day] for day in (number - 1, number) if day in activities)]
-        yield found(
-            named_at(lines[0]),
-            f"{first} and {second} both hold impact ({some_of(list(dict.fromkeys(names)))}).",
-            wanted="a day between two days of running or jumping (common practice)",
-            change=f"Move {lines[0].prescription.session.name} a day on, or ask whoever leads the return.",
-            where=line_name(lines[0].prescription),
-            subject=f"{first} {second}",
-            related=tuple(also(lines[1:], "impact too")),
-            weeks=(week.number,),
-        )
-
-
-def _is_impact(entry: SetGroup) -> bool:
-    return entry.exercise is not None and entry.exercise.kind == "plyometric" and entry.sets.high > 0
 
 
 @rule(

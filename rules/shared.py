@@ -5,6 +5,7 @@ from __future__ import annotations
 import re
 from math import ceil
 
+from ..lint.body import catalogue
 from ..lint.findings.finding import Related
 from ..lint.model.naming import day_name, line_name
 from ..lint.wording.words import listed, plain, sets_of
@@ -89,6 +90,11 @@ def some_of(names: list[str]) -> str:
 def capital(words: str) -> str:
     """The words with a capital first letter."""
     return words[:1].upper() + words[1:]
+
+
+def lower(words: str) -> str:
+    """The words with a small first letter."""
+    return words[:1].lower() + words[1:]
 
 
 def notes_on(line: Prescription) -> Iterator[str]:
@@ -185,6 +191,13 @@ def _not_to_be_had(what: str, suggestion: Suggestion) -> str:
 def serves(*actions: str) -> Does:
     """A test whether an exercise is for one of these joint actions or movement patterns."""
     return lambda exercise: any(one in exercise.actions or one in exercise.patterns for one in actions)
+
+
+def is_for(exercise: Exercise, area: str) -> bool:
+    """Whether an exercise is mostly for an area: half of the muscles that it trains directly, or more."""
+    return 2 * len(set(catalogue.area(area) or ()).intersection(exercise.direct)) >= max(
+        len(exercise.direct), 1
+    )
 
 
 def coverage_severity(week: Week, severity: Severity, suggestion: Suggestion) -> Severity:

@@ -22,7 +22,7 @@ TINY = 1e-6
 """Below this a difference of sets is one of rounding."""
 
 
-class Change:
+class LineChange:
     """A group of sets and by how many it changes in each of its visits (negative: fewer)."""
 
     __slots__ = ("by", "entry")
@@ -33,11 +33,13 @@ class Change:
 
     def words(self) -> str:
         """``2 sets off Push, dumbbell fly (9 to 7)``, or ``1 set to ...``."""
+        return f"{sets_of(abs(self.by))} {'to' if self.by > 0 else 'off'} {self.line()}"
+
+    def line(self) -> str:
+        """``Push, dumbbell fly (9 to 7)``."""
         before = self.entry.sets
         low, high = plain(before.low + self.by), plain(before.high + self.by)
-        then = low if low == high else f"{low}-{high}"
-        verb = "to" if self.by > 0 else "off"
-        return f"{sets_of(abs(self.by))} {verb} {line_name(self.entry.prescription)} ({before} to {then})"
+        return f"{line_name(self.entry.prescription)} ({before} to {low if low == high else f'{low}-{high}'})"
 
 
 class Proposal:
@@ -45,7 +47,7 @@ class Proposal:
 
     __slots__ = ("changes", "then")
 
-    def __init__(self, changes: list[Change], then: float) -> None:
+    def __init__(self, changes: list[LineChange], then: float) -> None:
         self.changes = changes
         self.then = then
 
@@ -59,14 +61,14 @@ def fewer(count: Count, most: float) -> Proposal | None:
 
     Every line keeps a set. None where that is not enough.
     """
-    over, changes = count.high - most, list[Change]()
+    over, changes = count.high - most, list[LineChange]()
     steps = _steps(count)
     for entry in sorted(steps, key=lambda one: -steps[one] * (one.sets.low - 1)):
         if over <= TINY:
             break
         off = min(ceil(over / steps[entry] - TINY), int(entry.sets.low) - 1)
         if off > 0:
-            changes.append(Change(entry, -off))
+            changes.append(LineChange(entry, -off))
             over -= off * steps[entry]
     return Proposal(changes, most + over) if over <= TINY and changes else None
 
@@ -86,14 +88,33 @@ def further(count: Count, least: float, rivals: Sequence[Count] = ()) -> Proposa
         return None
     entry = entries[0]
     add = max(ceil((least - count.low) / gains[entry] - TINY), 1)
-    return Proposal([Change(entry, add)], count.low + add * steps[entry])
+    return Proposal([LineChange(entry, add)], count.low + add * steps[entry])
 
 
-def evened(more: Count, less: Count, most: float) -> Proposal | None:
+class Move:
+    """Sets that move from one line to another, and what both sides hold then, by the middles."""
+
+    __slots__ = ("less", "more", "off", "on")
+
+    def __init__(self, off: LineChange, on: LineChange, more: float, less: float) -> None:
+        self.off = off
+        self.on = on
+        self.more = more
+        self.less = less
+
+    def words(self) -> str:
+        """``2 sets from A (9 to 7) to B (2 to 4): 7 against 6 then``."""
+        return (
+            f"{sets_of(self.on.by)} from {self.off.line()} to {self.on.line()}: {plain(self.more)} against"
+            f" {plain(self.less)} then"
+        )
+
+
+def evened(more: Count, less: Count, most: float) -> Move | None:
     """Sets that move from one side to the other until it holds no more than ``most`` times as many, by the middles.
 
     They move between the fullest line of each side that does not serve the other, too. None where there are
-    no such lines or the fuller one would lose its last set. ``then`` is the ratio.
+    no such lines or the fuller one would lose its last set.
     """
     gives, takes = _steps(more), _steps(less)
     only_gives = [entry for entry in gives if entry not in takes and entry.sets.low > 1]
@@ -103,9 +124,9 @@ def evened(more: Count, less: Count, most: float) -> Proposal | None:
     giver = max(only_gives, key=lambda one: gives[one] * one.sets.low)
     taker = max(only_takes, key=lambda one: takes[one] * one.sets.low)
     for sets in range(1, int(giver.sets.low)):
-        ratio = (more.middle - sets * gives[giver]) / (less.middle + sets * takes[taker])
-        if ratio <= most + TINY:
-            return Proposal([Change(giver, -sets), Change(taker, sets)], ratio)
+        left, gained = more.middle - sets * gives[giver], less.middle + sets * takes[taker]
+        if left <= most * gained + TINY:
+            return Move(LineChange(giver, -sets), LineChange(taker, sets), left, gained)
     return None
 
 

@@ -25,8 +25,11 @@ SLOW_KINDS = ("dynamic", "isometric")
 RARE = RANKS[-1]
 """The rank of exercises that are suggested only where nothing more common suits."""
 
-LEVEL_UNKNOWN = "intermediate"
-"""The hardest level that is suggested where the athlete's is not written (common practice, no source)."""
+LEVEL_UNKNOWN = LEVELS[0]
+"""The level for which is suggested where the athlete's is not written: what suits everybody."""
+
+RARE_IMPLEMENTS = ("sled",)
+"""Implements that few rooms have: suggested only where the athlete's equipment lists them."""
 
 TO_A_STATION = 3
 """Athletes who can share a station: one lifts while the others rest (common practice, no source)."""
@@ -71,6 +74,8 @@ class Suits:
             pieces = equipment.missing(exercise, self.header.equipment, self.always)
             if pieces:
                 return f"takes a {equipment.in_words(pieces[0])} that is not there"
+        elif exercise.implement in RARE_IMPLEMENTS:
+            return f"takes a {exercise.implement}"
         return self._crowding(exercise)
 
     def _crowding(self, exercise: Exercise) -> str:

@@ -127,7 +127,7 @@ PROPERTIES = {
     ),
     ("programme", "waiver"): (
         {"rule": "region-untrained", "reason": "They row."},
-        {"rule": TEXT, "place": TEXT, "reason": TEXT, "who": TEXT, "until": DATE},
+        {"rule": TEXT, "place": TEXT, "subject": TEXT, "reason": TEXT, "who": TEXT, "until": DATE},
     ),
     ("programme", "event"): (
         {"date": "2026-02-14", "event": "regatta"},
