@@ -50,7 +50,7 @@ class TestKneeFlexionMissing:
         assert finding.wanted == (
             "at least one set of knee flexion in the block: hinges and squats leave out the short head of biceps femoris"
         )
-        assert finding.change == "Add a leg curl of any kind or a Nordic curl to Lower."
+        assert finding.change == "Add seated leg curl, lying leg curl or single-leg seated leg curl to Lower."
         assert "short head of biceps femoris" in finding.why
         assert "forecasts no injury" in finding.why
         assert [related.words for related in finding.related] == [
@@ -521,7 +521,7 @@ class TestStraightKneeCalfMissing:
     def test_lines_that_cannot_be_counted(self, findings: Findings, week: Text, line: str, said: int) -> None:
         assert len(findings(week({"Gym": [self.SEATED, line]}), self.RULE)) == said
 
-    @pytest.mark.parametrize("keys", ["deload: true", "phase: taper", "phase: test", "phase: return"])
+    @pytest.mark.parametrize("keys", ["deload: true"])
     def test_only_typical_weeks(self, findings: Findings, keys: str) -> None:
         assert findings(blocks((keys, [self.SEATED])), self.RULE) == []
 
@@ -662,7 +662,7 @@ class TestPullOrPushMissing:
     def test_lines_that_cannot_be_counted(self, findings: Findings, week: Text, line: str, said: int) -> None:
         assert len(findings(week({"Gym": [*self.ALL[:3], line]}), self.RULE)) == said
 
-    @pytest.mark.parametrize("keys", ["deload: true", "phase: taper", "phase: test", "phase: return"])
+    @pytest.mark.parametrize("keys", ["deload: true"])
     def test_only_typical_weeks(self, findings: Findings, keys: str) -> None:
         assert findings(blocks((keys, ["bench press, sets: 6"])), self.RULE) == []
 
@@ -880,7 +880,7 @@ class TestFinerPointsMissing:
     ) -> None:
         assert len(findings(week({"Gym": ["crunch, sets: 4", line]}, self.SIZE), self.RULE)) == said
 
-    @pytest.mark.parametrize("keys", ["deload: true", "phase: taper", "phase: test", "phase: return"])
+    @pytest.mark.parametrize("keys", ["deload: true"])
     def test_only_typical_weeks(self, findings: Findings, keys: str) -> None:
         lines = ["cable pushdown, sets: 4"]
         assert findings(blocks((keys, lines), head=f"{self.SIZE}\n"), self.RULE) == []
@@ -1036,7 +1036,7 @@ class TestPriorityNotAhead:
         text = week({"Gym": ["leg extension, sets: 5", "seated leg curl, sets: 4", line]}, self.HEAD)
         assert len(findings(text, self.RULE)) == said
 
-    @pytest.mark.parametrize("keys", ["deload: true", "phase: taper", "phase: test", "phase: return"])
+    @pytest.mark.parametrize("keys", ["deload: true"])
     def test_only_typical_weeks(self, findings: Findings, keys: str) -> None:
         text = blocks((keys, ["leg extension, sets: 5"]), head=f"{self.HEAD}\n")
         assert findings(text, self.RULE) == []
@@ -1199,7 +1199,7 @@ class TestFastWorkMissing:
         text = blocks(("", [self.HEAVY]), ("", [self.HEAVY, "box jump, sets: 3"]), head=f"{self.POWER}\n")
         assert findings(text, self.RULE) == []
 
-    @pytest.mark.parametrize("keys", ["deload: true", "phase: taper", "phase: test", "phase: return"])
+    @pytest.mark.parametrize("keys", ["deload: true"])
     def test_only_where_weeks_are_typical(self, findings: Findings, keys: str) -> None:
         assert findings(blocks((keys, [self.HEAVY]), head=f"{self.POWER}\n"), self.RULE) == []
         both = blocks((keys, ["plank, sets: 9"]), ("", [self.HEAVY]), head=f"{self.POWER}\n")
@@ -1459,9 +1459,9 @@ class TestDaysPerRegionFew:
         assert len(findings(week(days, self.HEALTH), self.RULE)) == said
 
     @pytest.mark.parametrize("phase", ["taper", "test", "return"])
-    def test_only_typical_weeks(self, findings: Findings, week: Text, phase: str) -> None:
+    def test_no_phase_hides_a_whole_programme(self, findings: Findings, week: Text, phase: str) -> None:
         text = week({"monday Gym": list(self.ALL)}, f"{self.HEALTH}\nphase: {phase}")
-        assert findings(text, self.RULE) == []
+        assert len(findings(text, self.RULE)) == 1
 
     def test_weeks_are_drawn_together_with_the_words_of_the_worst(
         self, findings: Findings, week: Text

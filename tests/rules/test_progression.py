@@ -560,7 +560,7 @@ class TestNothingChanges:
         block = blocks(("name: A, weeks: 9", [self.LINE]), head="note: loads increase with the season")
         assert findings(block, self.RULE) == []
 
-    @pytest.mark.parametrize("head", ["phase: in-season", "phase: taper", ALWAYS])
+    @pytest.mark.parametrize("head", ["phase: in-season", ALWAYS])
     def test_silent(self, findings: Findings, week: Text, head: str) -> None:
         assert self.said(findings, week, self.LINE, head=head) == []
 
@@ -1507,7 +1507,7 @@ class TestStartDoesNotFollow:
 
     def test_the_last_typical_week_counts(self, findings: Findings) -> None:
         fly = ("dumbbell fly, sets: 5", "dumbbell fly, sets: 12")
-        assert self.said(findings, *fly, ended="starts: 2026-01-05\nweeks: 4\nphase: taper") == []
+        assert self.said(findings, *fly, ended="starts: 2026-01-05\nweeks: 4\ndeload: [1, 2, 3, 4]") == []
 
     def test_silent_without_a_programme_before(self, findings: Findings) -> None:
         text = "programme: Spring\nathlete: {name: Mara}\nstarts: 2026-02-02\nsessions: [{session: Gym, exercises: [{exercise: dumbbell fly, sets: 12}]}]\n"

@@ -562,7 +562,6 @@ class TestFrequencyLow:
             "goal: strength",
             "goal: strength\npriority: [moon walk]",
             "goal: strength\npriority: [back squat]\nphase: in-season",
-            "goal: strength\npriority: [back squat]\nphase: taper",
             f"goal: strength\npriority: [back squat]\n{REHABILITATION.format(until='2026-12-31')}",
         ],
     )
@@ -1152,7 +1151,7 @@ class TestOlderAdultDays:
         assert len(findings(week({day: [self.LINE] for day in days}, self.HEAD), self.RULE)) == said
 
     @pytest.mark.parametrize(
-        "head", ["phase: taper", "phase: return", REHABILITATION.format(until="2026-12-31")]
+        "head", [REHABILITATION.format(until="2026-12-31")]
     )
     def test_silent(self, findings: Findings, week: Text, head: str) -> None:
         assert findings(week({"monday": [self.LINE]}, f"{self.HEAD}\n{head}"), self.RULE) == []
