@@ -46,6 +46,7 @@ MODULES = (
     "risk",
     "privacy",
     "unknown_names",
+    "work_not_read",
     "plausibility",
     "equipment",
     "dates",

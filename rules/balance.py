@@ -11,7 +11,7 @@ from ..lint.findings.finding import found
 from ..lint.model.naming import line_name
 from ..lint.wording.words import listed, sets_of
 from .leg_coverage import LEG_WORK
-from .shared import add, serves, sessions_named, suggested
+from .shared import add, serves, sessions_named, suggested, unless
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -279,12 +279,13 @@ def two_legged_only(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
         meant = [week for week in ledger.typical_weeks() if week.block is block and week.means("legs")]
         legs = max((week.for_actions(LEG_WORK, hard=True) for week in meant), key=_high, default=None)
         whole = ledger.of_block(block)
-        if not legs or whole.for_actions(LEG_WORK).where(_on_one_leg) or whole.could_hold(LEG_WORK):
+        if not legs or whole.for_actions(LEG_WORK).where(_on_one_leg) or whole.leaves_open(LEG_WORK):
             continue
         line = legs.lines()[0][0]
         yield found(
             line.place,
-            f"{sets_of(str(legs))} for the legs a week, all on two legs; {sport} loads one leg at a time.",
+            f"{sets_of(str(legs))} for the legs a week, all on two legs; {sport} loads one leg at a time"
+            f"{unless(whole, LEG_WORK)}.",
             wanted="some leg work on one leg in the block (common practice)",
             change=f"{add('lift on one leg', suggested(ledger.header, _trains_one_leg), line.session.name)}.",
             where=line_name(line),

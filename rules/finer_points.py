@@ -235,7 +235,8 @@ def finer_points_missing(ledger: Ledger, limits: Limits) -> Iterator[DraftFindin
         where_to_add(first),
         f"{'; '.join(_what_is_missing(missing))}.",
         wanted="something for each part of a muscle that the programme means to build",
-        change=f"{added_for_each(ledger.header, wanted)}; a set or two of each will do, where they matter to you.",
+        change=f"{added_for_each(ledger.header, wanted)}; a set or two of each will do, where they matter to"
+        " you.",
         where=where_named(first),
         related=tuple(
             Related(where_to_add(count), f"{where_named(count)}: {point.none}") for point, count in missing

@@ -9,7 +9,16 @@ from ..lint.engine.limits import Option
 from ..lint.engine.registry import rule
 from ..lint.findings.finding import found
 from ..lint.wording.words import counted_noun, sets_of
-from .shared import add, coverage_severity, serves, sessions_named, suggested, where_named, where_to_add
+from .shared import (
+    add,
+    coverage_severity,
+    serves,
+    sessions_named,
+    suggested,
+    unless,
+    where_named,
+    where_to_add,
+)
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -64,14 +73,14 @@ def knee_flexion_missing(week: Week, ledger: Ledger, limits: Limits) -> Iterator
     legs = week.for_actions(LEG_WORK, hard=True)
     if hamstrings:
         counted = (
-            f"{sets_of(str(hamstrings))} for the hamstrings, all hinges; nothing bends the knee against load."
+            f"{sets_of(str(hamstrings))} for the hamstrings, all hinges; nothing bends the knee against load"
         )
     else:
-        counted = f"{sets_of(str(legs))} for the legs; nothing bends the knee against load."
+        counted = f"{sets_of(str(legs))} for the legs; nothing bends the knee against load"
     curls = suggested(week.programme, serves("knee flexion"))
     yield found(
         where_to_add(hamstrings or legs),
-        counted,
+        f"{counted}{_unless_in_block(week, 'knee flexion')}.",
         severity=coverage_severity(week, "warning", curls),
         wanted="at least one set of knee flexion in the block: hinges and squats leave out the short head of"
         " biceps femoris",
@@ -129,7 +138,8 @@ def hip_hinge_missing(week: Week, ledger: Ledger, limits: Limits) -> Iterator[Dr
     serious: Severity = "warning" if week.programme.goal in ("hypertrophy", "strength") else "note"
     yield found(
         where_to_add(curls or legs),
-        f"{sets_of(str(legs))} for the legs; none extends the hip with a nearly straight knee.",
+        f"{sets_of(str(legs))} for the legs; none extends the hip with a nearly straight knee"
+        f"{_unless_in_block(week, 'hip hinge')}.",
         severity=coverage_severity(week, serious, hinges),
         wanted="at least one set of a hip hinge in the block",
         change=f"{add('hip hinge', hinges, sessions_named(curls or legs))}.",
@@ -141,13 +151,17 @@ def hip_hinge_missing(week: Week, ledger: Ledger, limits: Limits) -> Iterator[Dr
 
 
 def _legs_lack(week: Week, ledger: Ledger, action: str) -> bool:
-    """Whether a typical week trains the legs, hamstrings meant, and what it is judged with lacks an action."""
+    """Whether a typical week trains the legs, hamstrings meant, and what is judged with it lacks an action."""
     if not week.is_typical() or not week.means("hamstrings"):
         return False
     block = ledger.judged_with(week)
     return bool(week.for_actions(LEG_WORK, hard=True)) and not (
-        block.for_actions((action,)) or block.could_hold(actions=(action,))
+        block.for_actions((action,)) or block.leaves_open(actions=(action,))
     )
+
+
+def _unless_in_block(week: Week, action: str) -> str:
+    return unless(week.all_of_block(), actions=(action,))
 
 
 @rule(
@@ -189,7 +203,7 @@ def straight_knee_calf_missing(week: Week, ledger: Ledger, limits: Limits) -> It
         return
     raises = week.for_actions(("plantarflexion",), hard=True)
     block = ledger.judged_with(week)
-    straight = block.sets("gastrocnemius", TOTAL, hard=False) or block.could_hold(areas=("gastrocnemius",))
+    straight = block.sets("gastrocnemius", TOTAL, hard=False) or block.leaves_open(areas=("gastrocnemius",))
     if not raises or straight:
         return
     named = [*(week.block.focus or week.programme.focus), *week.programme.priority]
@@ -200,10 +214,12 @@ def straight_knee_calf_missing(week: Week, ledger: Ledger, limits: Limits) -> It
     standing = suggested(week.programme, _straight_calf)
     yield found(
         where_to_add(raises),
-        f"{sets_of(str(raises))} for the calves, all with the knee bent; the gastrocnemius gets nothing.",
+        f"{sets_of(str(raises))} for the calves, all with the knee bent; the gastrocnemius gets nothing"
+        f"{unless(block, areas=('gastrocnemius',))}.",
         severity=coverage_severity(week, "warning" if in_sight else "note", standing),
         wanted="at least one set with the knee straight in the block; it trains the soleus as well",
-        change=f"Do some of them standing. {add('straight-knee calf raise', standing, sessions_named(raises))}.",
+        change="Do some of them standing."
+        f" {add('straight-knee calf raise', standing, sessions_named(raises))}.",
         where=where_named(raises),
         subject="gastrocnemius",
         related=counted_lines(raises),
@@ -237,8 +253,8 @@ def _straight_calf(exercise: Exercise) -> bool:
 def calf_work_missing(week: Week, ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     """Legs in the focus, and nothing trains the calves.
 
-    Looks at typical weeks with hard leg work where the focus, or a priority, means the legs as a whole; wants a
-    set in the block that trains the calves, be it as a helper or in jumps.
+    Looks at typical weeks with hard leg work where the focus, or a priority, means the legs as a whole; wants
+    a set in the block that trains the calves, be it as a helper or in jumps.
 
     Flags:
         programme: Legs

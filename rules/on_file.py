@@ -36,8 +36,8 @@ def clearance_missing(lifter: Lifter, limits: Limits) -> Iterator[DraftFinding]:
     """An athlete with something to spare, coming back, or of 65 and more, with no clearance on file.
 
     Looks for `protect`, for a programme or block in the phase `return`, and at the age; wants a date under
-    `clearance on file`. A team that screens is not asked about `protect`, which names its adviser; a screening
-    is no clearance at a return or from 65 on. Asked for once an athlete.
+    `clearance on file`. A team that screens is not asked about `protect`, which names its adviser; a
+    screening is no clearance at a return or from 65 on. Asked for once an athlete.
 
     Flags:
         programme: Legs

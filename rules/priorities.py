@@ -11,7 +11,7 @@ from ..lint.engine.limits import COUNTING, Option
 from ..lint.engine.registry import rule
 from ..lint.findings.finding import found
 from ..lint.wording.words import listed, plain, sets_of
-from .shared import add, suggested
+from .shared import add, suggested, unless
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -82,22 +82,24 @@ def priority_not_ahead(week: Week, limits: Limits) -> Iterator[DraftFinding]:
     first = {muscle for term in programme.priority for muscle in catalogue.area(term.words) or ()}
     for term in programme.priority:
         rest = _rest_of_half(week, term.words, first, limits.names("left out"))
-        if not catalogue.is_group(term.words) or not rest or week.could_hold(areas=(term.words,)):
+        if not catalogue.is_group(term.words) or not rest or week.leaves_open(areas=(term.words,)):
             continue
         own = week.sets(term.words, counting)
         others = {group: week.sets(group, counting) for group in rest}
         mean = sum(count.middle for count in others.values()) / len(others)
         if own.middle > mean + limits.number("lead"):
             continue
+        ahead_of = mean + limits.number("lead")
+        advice = _ahead(week, term.words, own, [*others.values()], ahead_of)
         yield found(
             term.place,
             f"{sets_of(str(own))} a week for the {term.words}, a priority, against {plain(mean)} on average"
-            f" for {listed(rest)}, {HELPING[counting]}.",
+            f" for {listed(rest)}, {HELPING[counting]}"
+            f"{unless(week, areas=(term.words,), does='adds to it')}.",
             wanted=limits.words(
                 "{:more sets} for a priority than for the rest", "lead", ground=" (common practice)"
             ),
-            change=f"{_ahead(week, term.words, own, [*others.values()], mean + limits.number('lead'))}; or take {term.words} out of the"
-            " priorities.",
+            change=f"{advice}; or take {term.words} out of the priorities.",
             where="priority",
             related=counted_lines(own),
             excess=mean - own.middle,

@@ -64,7 +64,10 @@ OPERATIONS = Option(
     "common practice",
 )
 
-_LIMB = r"(?:hip|knee|shoulder|ankle|wrist|elbow|hand|foot|finger|thumb|toe|arm|leg|thigh|calf|shin|heel|neck|heart)"
+_LIMB = (
+    r"(?:hip|knee|shoulder|ankle|wrist|elbow|hand|foot|finger|thumb|toe|arm|leg|thigh|calf|shin|heel|neck"
+    r"|heart)"
+)
 _PART = (
     rf"(?:{_LIMB}|spine|disc|vertebra|rib|collarbone|pelvis|kneecap|jaw|nose|tendon|ligament|cartilage|meniscus"
     r"|labrum|(?:rotator )?cuff|muscle|joint|bone|achilles|hamstring|quad|quadriceps|biceps|triceps|pec|groin"
@@ -81,7 +84,7 @@ _EQUIPMENT = (
     r"|kettlebell|box|grip|net|shirt|suit|bag|sandbag|sling|ring|tape|cover|seat|machine|collar|sled|harness|tube"
     r"|handle|towel|upholstery|vinyl|cushion|rack|page|sheet|press)(?:e?s)?"
 )
-"""Words beside a word of the list: parts of the body, people, and equipment, which is torn or replaced, too."""
+"""Words beside a word of the list: parts of the body, people, and equipment, which is torn too."""
 
 _CLAUSE = re.compile(r"[,;.(){}\[\]:\"#\r\n]")
 
@@ -105,9 +108,9 @@ _MOVEMENT = r"(?<!scapular )(?<!shoulder )(?<!blade )depression"
 def diagnosis_in_programme(ledger: Ledger, text: Text, limits: Limits) -> Iterator[DraftFinding]:
     """A diagnosis, treatment or medicine written into a programme, be it in a note or a comment.
 
-    Looks for the words of a list in the whole file, but for athletes who are written in it, and for operations
-    beside a part of the body; wants none. What is said of equipment, such as a torn band, passes. The lists are
-    the team's to change.
+    Looks for the words of a list in the whole file, but for athletes who are written in it, and for
+    operations beside a part of the body; wants none. What is said of equipment, such as a torn band, passes.
+    The lists are the team's to change.
 
     Flags:
         programme: Calf
@@ -142,9 +145,9 @@ def diagnosis_in_programme(ledger: Ledger, text: Text, limits: Limits) -> Iterat
 def diagnosis_in_athlete_file(lifter: Lifter, limits: Limits) -> Iterator[DraftFinding]:
     """A diagnosis, treatment or medicine in an athlete's file, or where a programme describes an athlete.
 
-    Looks for the words of a list in all that is written of the athlete, comments too, and for operations beside
-    a part of the body; wants none. What is said of equipment, such as a torn band, passes. The lists are the
-    team's to change.
+    Looks for the words of a list in all that is written of the athlete, comments too, and for operations
+    beside a part of the body; wants none. What is said of equipment, such as a torn band, passes. The lists
+    are the team's to change.
 
     Flags:
         programme: Knee
@@ -184,7 +187,7 @@ def _private(extent: Place, limits: Limits) -> list[Place]:
 
 
 def _is_of_a_thing(match: re.Match[str]) -> bool:
-    """Whether a word is said of equipment: that stands in its clause, and no part of the body or person does."""
+    """Whether a word is said of equipment: its clause holds some, and no part of the body or person."""
     if not match.group().casefold().startswith(_OF_THINGS_TOO):
         return False
     content, (start, end) = match.string, match.span()
@@ -205,8 +208,8 @@ def _clean_lines(words: tuple[tuple[str, ...], ...]) -> set[str]:
 
 @cache
 def _patterns(words: tuple[str, ...], operations: tuple[str, ...]) -> list[tuple[str, str]]:
-    """The beginning of each of some words, and a pattern for all of it, hyphens and blanks alike; for operations
-    with the part of the body.
+    """The beginning of each of some words, and a pattern for all of it, hyphens and blanks alike; that of an
+    operation holds the part of the body, too.
     """
     parts = [re.split(r"[\s-]", word) for word in words]
     movement = {"depression": _MOVEMENT}
@@ -217,8 +220,8 @@ def _patterns(words: tuple[str, ...], operations: tuple[str, ...]) -> list[tuple
 
 
 def _beside_part(word: str) -> str:
-    """A pattern for a word beside a part of the body, ``hip was replaced`` and ``broke her wrist``, but no lift
-    or piece of equipment that is named by one.
+    """A pattern for a word beside a part of the body, ``hip was replaced`` and ``broke her wrist``, but no
+    lift or piece of equipment that is named by one.
     """
     return rf"{_PART}(?:\s+{_LINK})*[\s-]+{word}(?!\s+(?:by|with)\b)|{word}(?:\s+{_WHOSE})*\s+{_PART}{_STOP}"
 

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from math import ceil
 
+from ..lint.counting.session_time import ramp_up
 from ..lint.counting.tally import counted_lines
 from ..lint.engine.limits import COUNTING, Condition, Option
 from ..lint.engine.registry import rule
@@ -201,8 +202,8 @@ def session_too_long(visit: Visit, limits: Limits) -> Iterator[DraftFinding]:
     """A session that takes longer than the athlete has.
 
     Adds up work by repetitions and tempo, rest, warm-up sets, preparation and changing over; the least that
-    comes out must fit into the athlete's minutes. Longer is a note, more than 1.25 times as long a warning. Where
-    heavy lifts have no warm-up sets written, some are assumed: they make a note, never a warning.
+    comes out must fit into the athlete's minutes. Longer is a note, more than 1.25 times as long a warning.
+    Where heavy lifts have no warm-up sets written, some are assumed: they make a note, never a warning.
     Where health is the goal and nobody names minutes, over 60 min is a note.
 
     Flags:
@@ -229,7 +230,7 @@ def session_too_long(visit: Visit, limits: Limits) -> Iterator[DraftFinding]:
         return
     allowed = limits.number("for health") if has is None else has
     time = visit.time()
-    written, assumed = time.total.low / SECONDS, visit.ramp_up().low / SECONDS
+    written, assumed = time.total.low / SECONDS, ramp_up(visit.own).low / SECONDS
     least = written + assumed
     if least <= allowed:
         return

@@ -8,7 +8,7 @@ from math import ceil
 from ..lint.body import catalogue
 from ..lint.findings.finding import Related
 from ..lint.model.naming import day_name, line_name
-from ..lint.wording.words import listed, plain, sets_of
+from ..lint.wording.words import listed, plain, sets_of, shortened
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -18,7 +18,7 @@ if TYPE_CHECKING:
     from ..lint.counting.header import ProgrammeHeader
     from ..lint.counting.set_group import SetGroup
     from ..lint.counting.suggestions import Suggestion
-    from ..lint.counting.tally import Count
+    from ..lint.counting.tally import Count, Tally
     from ..lint.counting.week import Week
     from ..lint.findings.finding import Severity
     from ..lint.model.sessions import Prescription
@@ -53,6 +53,21 @@ def each_line(entries: Iterable[SetGroup]) -> list[SetGroup]:
     """One entry for each line and exercise, in the order of the file."""
     each = {(entry.prescription, entry.name): entry for entry in reversed(list(entries))}
     return sorted(each.values(), key=lambda entry: (entry.prescription.place.start, entry.prescription.order))
+
+
+def unless(
+    tally: Tally, actions: Iterable[str] = (), areas: Iterable[str] = (), does: str = "does it"
+) -> str:
+    """``, unless `toe push` does it``: the unknown exercises whose words may mean what is missing."""
+    return unless_one(tally.may_train(actions, areas), does)
+
+
+def unless_one(names: list[str], does: str) -> str:
+    """The same for some names; empty where there are none."""
+    shown = [f"`{shortened(name)}`" for name in names]
+    if len(shown) > MOST_NAMED:
+        shown = [*shown[: MOST_NAMED - 1], f"one of {len(shown) - MOST_NAMED + 1} more"]
+    return f", unless {listed(shown, 'or')} {does}" if shown else ""
 
 
 def with_the(adviser: str) -> str:
@@ -126,13 +141,13 @@ def free_day(week: Week) -> str:
 
 
 def other_day(week: Week, day: int) -> str:
-    """A day of the week to move work to, other than a certain ``day``: one with a session, else a free one."""
+    """A day to move work to, other than a certain ``day`` of the week: one with a session, else a free one."""
     others = [number for number, _ in week.by_day() if number != day]
     return day_name(week.programme.starts, others[0]) if others else free_day(week)
 
 
 def taken_off(count: Count, most: float, where: str = "the week") -> str:
-    """Advice that brings a count down to a limit, ``Take 3 sets off A (9 to 6): the week then holds 20``; no stop."""
+    """``Take 3 sets off A (9 to 6): the week then holds 20``: brings a count down to a limit."""
     from ..lint.counting.proposals import fewer
 
     proposal = fewer(count, most)
@@ -142,7 +157,7 @@ def taken_off(count: Count, most: float, where: str = "the week") -> str:
 
 
 def put_on(count: Count, least: float) -> str:
-    """Advice that brings a count up to a floor, ``Add 1 set to A (3 to 4): the week then holds 4``; no stop."""
+    """``Add 1 set to A (3 to 4): the week then holds 4``: brings a count up to a floor."""
     from ..lint.counting.proposals import further
 
     proposal = further(count, least)
@@ -151,7 +166,7 @@ def put_on(count: Count, least: float) -> str:
 
 
 def suggested(header: ProgrammeHeader, does: Does, kinds: tuple[str, ...] = ()) -> Suggestion:
-    """Exercises that do what is missing and suit the athlete; ``kinds`` are kinds other than the slow ones."""
+    """Exercises that do what is missing and suit the athlete; ``kinds`` replace the slow kinds."""
     from ..lint.counting.suggestions import suggest
 
     return suggest(header, does, kinds) if kinds else suggest(header, does)
@@ -201,7 +216,7 @@ def is_for(exercise: Exercise, area: str) -> bool:
 
 
 def coverage_severity(week: Week, severity: Severity, suggestion: Suggestion) -> Severity:
-    """How serious it is that something is missing: a note in peak weeks, in a return, and where nothing that is
-    suggested suits the athlete; else ``severity``.
+    """How serious it is that something is missing: a note in peak weeks, in a return, and where nothing suits
+    the athlete; else ``severity``.
     """
     return severity if suggestion.names and not week.is_peak and week.phase != "return" else "note"

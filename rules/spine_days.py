@@ -96,8 +96,8 @@ def spine_days_consecutive(ledger: Ledger, limits: Limits) -> Iterator[DraftFind
     family="care",
     severity="note",
     confidence="common practice",
-    why="After an injury or a break, coaches and therapists keep a day between days of running and jumping. None"
-    " of our sources sets a number of hours; the clinician's own plan comes first.",
+    why="After an injury or a break, coaches and therapists keep a day between days of running and jumping."
+    " None of our sources sets a number of hours; the clinician's own plan comes first.",
     sources=(),
     options=(
         Option(
@@ -123,7 +123,7 @@ def impact_days_consecutive(ledger: Ledger, limits: Limits) -> Iterator[DraftFin
     """Running or jumping on two days running, in a stage of rehabilitation or a return.
 
     Looks at the days of weeks under a stated stage of rehabilitation or in the phase `return`; counts sets of
-    jumps and hops, and activities that are called running, jumping or the like. Wants a day between two of them.
+    jumps and hops, and activities that are called running, jumping or the like. Wants a day between two.
 
     Flags:
         programme: Back to jumping

@@ -11,7 +11,7 @@ from ..lint.findings.finding import found
 from ..lint.model.naming import line_name
 from ..lint.wording.words import counted_noun, listed, sets_of
 from .excess import WITHOUT_LIMIT, Excess, group_of
-from .shared import put_on, taken_off
+from .shared import put_on, taken_off, unless
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -139,12 +139,13 @@ def weekly_sets_under_floor(week: Week, limits: Limits) -> Iterator[DraftFinding
     least, counting = limits.number("least"), limits.name("counting")
     for area, (term, serious) in named.items():
         count = week.sets(area, counting)
-        if not catalogue.is_group(area) or not count or count.low >= least or week.could_hold(areas=(area,)):
+        if not catalogue.is_group(area) or not count or count.low >= least or week.leaves_open(areas=(area,)):
             continue
         line = count.lines()[0][0]
         yield found(
             line.place,
-            f"{sets_of(count.low)} a week for the {term.words}, {HELPING[counting]}.",
+            f"{sets_of(count.low)} a week for the {term.words}, {HELPING[counting]}"
+            f"{unless(week, areas=(area,), does='adds to them')}.",
             severity=serious,
             wanted=limits.words("at least {}", "least", ground=_MEASURED),
             change=f"{put_on(count, least)}; or take {term.words} out of the"
@@ -268,7 +269,7 @@ def spread_too_thin(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     for term, weeks in _named(ledger):
         together = ledger.of_weeks(weeks)
         sets = together.sets(term.words, counting)
-        if len(weeks) < limits.number("weeks") or not sets or together.could_hold(areas=(term.words,)):
+        if len(weeks) < limits.number("weeks") or not sets or together.leaves_open(areas=(term.words,)):
             continue
         trained = sum(week.sets(term.words, counting).low > 0 for week in weeks)
         in_four = sets.low * 4 / len(weeks)
@@ -281,7 +282,7 @@ def spread_too_thin(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
             line.place,
             f"{sets_of(str(sets))} for the {term.words} in {counted_noun(len(weeks), 'week')},"
             f" on {trained} of them,"
-            f" {HELPING[counting]}.",
+            f" {HELPING[counting]}{unless(together, areas=(term.words,), does='adds to them')}.",
             wanted=limits.words(
                 "work for it in one week of {}, and at least {:set} in four", "apart", "least"
             ),

@@ -128,7 +128,7 @@ def _nearer_to_failure(before: SetGroup, entry: SetGroup) -> float:
 
 def _smallest(entry: SetGroup, limits: Limits) -> Named:
     """The limit for the smallest step, in kg, of each thing that is held."""
-    implement = entry.exercise.implement if entry.exercise else ""
+    implement = entry.implement
     return ("smallest step", implement) if implement in limits.table("smallest step") else "other step"
 
 

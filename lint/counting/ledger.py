@@ -147,7 +147,7 @@ class Ledger(Tally):
         ]
 
     def judged_with(self, week: Week) -> Tally:
-        """What a week is judged with where something is missing: its block; a peak week with all before it."""
+        """What is judged where a week lacks something: its block; for a peak week with all before it."""
         if not week.is_peak:
             return week.all_of_block()
         return self.of_weeks(self.weeks[: week.block.first - 1 + week.block.weeks])

@@ -74,7 +74,7 @@ def fewer(count: Count, most: float) -> Proposal | None:
 
 
 def further(count: Count, least: float, rivals: Sequence[Count] = ()) -> Proposal | None:
-    """The line that takes more sets until a count is ``least`` or more, on its low end: the first that gains most.
+    """The line that takes more sets until a count is ``least`` or more, on its low end: the one that gains most.
 
     With ``rivals``, ``least`` rises with the mean of their counts. None where no line gains anything.
     """
@@ -111,7 +111,7 @@ class Move:
 
 
 def evened(more: Count, less: Count, most: float) -> Move | None:
-    """Sets that move from one side to the other until it holds no more than ``most`` times as many, by the middles.
+    """Sets that move to the other side until one holds no more than ``most`` times as many, by the middles.
 
     They move between the fullest line of each side that does not serve the other, too. None where there are
     no such lines or the fuller one would lose its last set.

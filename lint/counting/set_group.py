@@ -12,7 +12,7 @@ TYPE_CHECKING = False
 if TYPE_CHECKING:
     from collections.abc import Iterable
 
-    from ..body.catalogue import Exercise
+    from ..body.catalogue import Exercise, NameReading
     from ..model.athlete import BestLift
     from ..model.quantities import Load
     from ..model.sessions import Prescription, Work
@@ -90,6 +90,18 @@ class SetGroup:
         return self.work.exercise
 
     @property
+    def implement(self) -> str:
+        """What is lifted: what the name states, else the exercise's own; "" if the exercise is unknown."""
+        reading = self.programme.known.reading(self.name)
+        return "" if reading is None else reading.implement
+
+    @property
+    def seconds_said(self) -> NameReading | None:
+        """The reading of its name, if that says how long a repetition or a hold takes."""
+        reading = self.programme.known.reading(self.name)
+        return reading if reading is not None and reading.says_seconds else None
+
+    @property
     def stated_effort(self) -> bool:
         """Whether the coach wrote how hard the sets are meant to be."""
         return self.reserve is not None
@@ -113,7 +125,7 @@ class SetGroup:
 
     @property
     def asks_for_ramp_up(self) -> bool:
-        """Whether it is heavy work with several joints and a load: hard, under 8 repetitions, not below 70 %."""
+        """Whether it is worked up to: hard, loaded, with several joints, under 8 repetitions, from 70 %."""
         heavy = self.hard and self.slot == "heavy" and self.sets.high > 0
         if not heavy or self.exercise is None or self.exercise.pattern not in COMPOUND:
             return False
@@ -216,7 +228,7 @@ class SetGroup:
     @property
     def set_time(self) -> Range | None:
         """Seconds of one set by its tempo; None if tempo or repetitions are left open."""
-        return set_time(self.work)
+        return set_time(self.work, self.seconds_said)
 
     @property
     def compound(self) -> bool:

@@ -48,8 +48,8 @@ class Suggestion:
 class Suits:
     """Whether exercises suit the athlete whom a programme is for.
 
-    ``always`` are pieces of equipment that nobody needs to list; ``steps`` says how many levels an exercise may
-    be above the athlete's own.
+    ``always`` are pieces of equipment that nobody needs to list; ``steps`` says how many levels an exercise
+    may be above the athlete's own.
     """
 
     def __init__(

@@ -27,8 +27,8 @@ class Week(Tally):
     """A week of the programme: its number, its block and its visits in order.
 
     ``first_back`` says whether it is the first week after a break (phase "return"). ``is_peak`` says whether
-    it leads up to an event or test (see `mark_peaks`). ``rehabilitation`` says whether it begins before a stage
-    of rehabilitation ends. Of the programme it knows only its own block.
+    it leads up to an event or test (see `mark_peaks`). ``rehabilitation`` says whether it begins before a
+    stage of rehabilitation ends. Of the programme it knows only its own block.
     """
 
     __slots__ = (

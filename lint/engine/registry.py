@@ -129,8 +129,8 @@ def rule(
     """Declares a rule.
 
     ``why`` is the reason in a sentence or two, ``sources`` the ids it rests on, ``confidence`` how sure that
-    ground is. In the ``STATES`` that ``stands_back`` lists the rule leaves weeks alone (True stands for a stage
-    of rehabilitation); with ``off`` it is not run until a team asks for it.
+    ground is. In the ``STATES`` that ``stands_back`` lists the rule leaves weeks alone (True stands for a
+    stage of rehabilitation); with ``off`` it is not run until a team asks for it.
     """
 
     def declare(check: Check) -> Check:

@@ -22,8 +22,9 @@ NOWHERE: Apart = {}
 class Target:
     """One thing that rules look at, its weeks, and the situation.
 
-    ``apart`` holds the numbers of the programme's weeks in each state in which rules may stand back. ``key`` tells where it stands and what it says, with whatever else a rule that does not look beyond may
-    see of it but for what stands outside sessions.
+    ``apart`` holds the numbers of the programme's weeks in each state in which rules may stand back. ``key``
+    tells where it stands and what it says, with whatever else a rule that does not look beyond may see of it
+    but for what stands outside sessions.
     """
 
     __slots__ = ("apart", "key", "situation", "unit", "weeks")

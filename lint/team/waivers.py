@@ -4,8 +4,8 @@ Two ways to write one: a comment at the place, ``# spotline: waive RULE until 20
 an entry of the file's own ``waivers:`` list. A comment holds for its line, or for the line below it where it
 stands alone; where a session, a line or another item begins there, for all of that item.
 
-A waiver may name its subject, ``waive RULE for pulling because REASON``. One whose reason names the subjects of
-some findings there holds for these alone: what is said of pulling waives nothing on thighs.
+A waiver may name its subject, ``waive RULE for pulling because REASON``. One whose reason names the subjects
+of some findings there holds for these alone: what is said of pulling waives nothing on thighs.
 """
 
 from __future__ import annotations
@@ -30,7 +30,11 @@ MARK = "spotline:"
 PLACEHOLDER = "REASON"
 """Stands where a reason is still to be written; it is none itself."""
 
-_FORM = r"waive\s+(?P<rule>[^\s,]+)(?:\s+for\s+(?P<subject>(?:(?!\s(?:until|because)\b).)+))?(?:\s+until\s+(?P<until>\S+))?(?:\s+because(?:\s+(?P<reason>\S.*?))?)?\s*"
+_FORM = (
+    r"waive\s+(?P<rule>[^\s,]+)"
+    r"(?:\s+for\s+(?P<subject>(?:(?!\s(?:until|because)\b).)+))?"
+    r"(?:\s+until\s+(?P<until>\S+))?(?:\s+because(?:\s+(?P<reason>\S.*?))?)?\s*"
+)
 _DATE = "[0-9]{4}-[0-9]{2}-[0-9]{2}"
 
 
@@ -101,14 +105,14 @@ def waive(
 
 
 def _held_by(waiver: Waiver, findings: list[Finding]) -> list[Finding]:
-    """The findings that a waiver is about: those of its subject, else those that its reason names, else all."""
+    """What a waiver is about: findings of its subject, else those that its reason names, else all."""
     covered = [one for one in findings if one.rule == waiver.rule and waiver.covers(one)]
     about = [one for one in covered if _names(waiver.subject or waiver.reason, one.subject)]
     return about if about or waiver.subject else covered
 
 
 def _names(words: str, subject: str) -> bool:
-    """Whether some words name the subject of a finding: ``pull-ups at home`` is about pressing and pulling."""
+    """Whether words name the subject of a finding: ``pull-ups at home`` is about pressing and pulling."""
     said = re.findall(r"\w+", words.casefold())
     stems = [word.removesuffix("s").removesuffix("ing") for word in re.findall(r"\w+", subject.casefold())]
     return any(one.startswith(stem) for stem in stems if stem not in _SIDES and len(stem) > 2 for one in said)

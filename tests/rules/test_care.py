@@ -715,9 +715,7 @@ class TestLiftBeyondLevel:
         easier = "15}, easier: [quay leap, box jump, broad jump]}"
         files["own.exercises.yaml"] = files["own.exercises.yaml"].replace("15}}", easier)
         (finding,) = findings(week({"Gym": ["pier leap, sets: 3"]}, self.head("novice")), self.RULE, files)
-        assert (
-            finding.wanted == "box jump or broad jump first, or beside it"
-        )  # nobody knows the first
+        assert finding.wanted == "box jump or broad jump first, or beside it"  # nobody knows the first
 
 
 class TestStopSignsMissing:

@@ -1150,9 +1150,7 @@ class TestOlderAdultDays:
     def test_days(self, findings: Findings, week: Text, days: list[str], said: int) -> None:
         assert len(findings(week({day: [self.LINE] for day in days}, self.HEAD), self.RULE)) == said
 
-    @pytest.mark.parametrize(
-        "head", [REHABILITATION.format(until="2026-12-31")]
-    )
+    @pytest.mark.parametrize("head", [REHABILITATION.format(until="2026-12-31")])
     def test_silent(self, findings: Findings, week: Text, head: str) -> None:
         assert findings(week({"monday": [self.LINE]}, f"{self.HEAD}\n{head}"), self.RULE) == []
 
