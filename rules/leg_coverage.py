@@ -151,7 +151,7 @@ def hip_hinge_missing(week: Week, ledger: Ledger, limits: Limits) -> Iterator[Dr
 
 
 def _legs_lack(week: Week, ledger: Ledger, action: str) -> bool:
-    """Whether a typical week trains the legs, hamstrings meant, and what is judged with it lacks an action."""
+    """Whether a typical week trains legs and means hamstrings, and what it is judged with lacks an action."""
     if not week.is_typical() or not week.means("hamstrings"):
         return False
     block = ledger.judged_with(week)

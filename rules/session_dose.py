@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from math import ceil
 
-from ..lint.counting.session_time import ramp_up
+from ..lint.counting.set_group import ramp_up
 from ..lint.counting.tally import counted_lines
 from ..lint.engine.limits import COUNTING, Condition, Option
 from ..lint.engine.registry import rule

@@ -141,7 +141,7 @@ def free_day(week: Week) -> str:
 
 
 def other_day(week: Week, day: int) -> str:
-    """A day to move work to, other than a certain ``day`` of the week: one with a session, else a free one."""
+    """A day to move work to, other than a certain ``day`` of the week: with a session, else a free one."""
     others = [number for number, _ in week.by_day() if number != day]
     return day_name(week.programme.starts, others[0]) if others else free_day(week)
 

@@ -74,7 +74,7 @@ def fewer(count: Count, most: float) -> Proposal | None:
 
 
 def further(count: Count, least: float, rivals: Sequence[Count] = ()) -> Proposal | None:
-    """The line that takes more sets until a count is ``least`` or more, on its low end: the one that gains most.
+    """More sets of the line that gains most by them, until a count is ``least`` or more, on its low end.
 
     With ``rivals``, ``least`` rises with the mean of their counts. None where no line gains anything.
     """

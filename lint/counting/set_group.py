@@ -6,7 +6,7 @@ from ..body import curves
 from ..body.catalogue import COMPOUND
 from ..body.equipment import LOADED
 from ..model.quantities import NOTHING, Range
-from .session_time import set_time
+from .session_time import RAMP_UP, WARM_UP_SET, set_time
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -281,3 +281,17 @@ def _slot(work: Work) -> str:
     if reps is None:
         return ""
     return "light" if reps.middle >= LIGHT_FROM else "heavy"
+
+
+def ramp_up(groups: Iterable[SetGroup]) -> Range:
+    """Seconds of warm-up sets that nobody wrote, but that heavy lifts with several joints ask for.
+
+    They are assumed, and no part of `session_time`: no finding may block by them alone.
+    """
+    first = {group.prescription: group for group in reversed(list(groups))}
+    heavy = [one for line, one in first.items() if line.warm_up_sets is None and one.asks_for_ramp_up]
+    patterns = {one.exercise.pattern for one in heavy if one.exercise}
+    seconds = NOTHING
+    for turn in range(len(patterns)):
+        seconds += RAMP_UP[min(turn, 1)].by(WARM_UP_SET)
+    return seconds
