@@ -109,7 +109,7 @@ def _instead(ledger: Ledger, loading: list[SetGroup]) -> str:
     for exercise in dict.fromkeys(entry.exercise for entry in loading[:MOST_NAMED]):
         others = substitutes(ledger.header, exercise, 2) if exercise else []
         if exercise and others:
-            rest = "" if len(names_of(loading)) == 1 else " and swap or leave out the rest"
+            rest = "" if len(names_of(loading)) == 1 else ", and swap or leave out the rest"
             return f"swap {exercise.name} for {listed(others, 'or')}{rest}"
     return "leave out the rest: nothing near it suits"
 

@@ -7,7 +7,7 @@ from math import ceil
 
 from ..lint.body import catalogue
 from ..lint.findings.finding import Related
-from ..lint.model.naming import day_name, line_name
+from ..lint.model.naming import WEEKDAYS, day_name, line_name
 from ..lint.wording.words import listed, plain, sets_of, shortened
 
 TYPE_CHECKING = False
@@ -137,7 +137,8 @@ def free_day(week: Week) -> str:
         trained = len(days) + sum(not visit.day for visit in week.visits)
         return "another day" if athlete.days > trained else ""
     taken = {day_name(week.programme.starts, day).lower() for day, _ in days}
-    return next((day.capitalize() for day in athlete.days if day not in taken), "")
+    free = [day.capitalize() for day in athlete.days if day in WEEKDAYS and day not in taken]
+    return free[0] if free else ""
 
 
 def other_day(week: Week, day: int) -> str:
@@ -209,10 +210,9 @@ def serves(*actions: str) -> Does:
 
 
 def is_for(exercise: Exercise, area: str) -> bool:
-    """Whether an exercise is mostly for an area: half of the muscles that it trains directly, or more."""
-    return 2 * len(set(catalogue.area(area) or ()).intersection(exercise.direct)) >= max(
-        len(exercise.direct), 1
-    )
+    """Whether an exercise is mostly for an area: more than half of the muscles that it trains directly."""
+    muscles = set(catalogue.area(area) or ())
+    return 2 * len(muscles.intersection(exercise.direct)) > len(exercise.direct)
 
 
 def coverage_severity(week: Week, severity: Severity, suggestion: Suggestion) -> Severity:

@@ -18,6 +18,9 @@ if TYPE_CHECKING:
     from .set_group import SetGroup
     from .tally import Count
 
+MOST_SETS = 100
+"""Sets that a proposal moves at most: more are no training."""
+
 TINY = 1e-6
 """Below this a difference of sets is one of rounding."""
 
@@ -57,20 +60,24 @@ class Proposal:
 
 
 def fewer(count: Count, most: float) -> Proposal | None:
-    """The fewest lines from which sets come off until a count is ``most`` at most, on its high end.
+    """Sets that come off the fullest lines, one by one, until a count is ``most`` at most, on its high end.
 
-    Every line keeps a set. None where that is not enough.
+    Every line keeps a set. None where that, or ``MOST_SETS`` sets, is not enough.
     """
-    over, changes = count.high - most, list[LineChange]()
     steps = _steps(count)
-    for entry in sorted(steps, key=lambda one: -steps[one] * (one.sets.low - 1)):
+    off: dict[SetGroup, int] = {}
+    over = count.high - most
+    for _ in range(MOST_SETS):
         if over <= TINY:
             break
-        off = min(ceil(over / steps[entry] - TINY), int(entry.sets.low) - 1)
-        if off > 0:
-            changes.append(LineChange(entry, -off))
-            over -= off * steps[entry]
-    return Proposal(changes, most + over) if over <= TINY and changes else None
+        entry = max(steps, key=lambda one: one.sets.high - off.get(one, 0))
+        if entry.sets.low - off.get(entry, 0) < 2:
+            return None
+        off[entry] = off.get(entry, 0) + 1
+        over -= steps[entry]
+    if over > TINY or not off:
+        return None
+    return Proposal([LineChange(entry, -sets) for entry, sets in off.items()], most + over)
 
 
 def further(count: Count, least: float, rivals: Sequence[Count] = ()) -> Proposal | None:
@@ -123,7 +130,7 @@ def evened(more: Count, less: Count, most: float) -> Move | None:
         return None
     giver = max(only_gives, key=lambda one: gives[one] * one.sets.low)
     taker = max(only_takes, key=lambda one: takes[one] * one.sets.low)
-    for sets in range(1, int(giver.sets.low)):
+    for sets in range(1, int(min(giver.sets.low, MOST_SETS))):
         left, gained = more.middle - sets * gives[giver], less.middle + sets * takes[taker]
         if left <= most * gained + TINY:
             return Move(LineChange(giver, -sets), LineChange(taker, sets), left, gained)

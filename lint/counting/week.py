@@ -118,14 +118,15 @@ PEAKS = ("taper", "test")
 """Phases that lead up to something."""
 
 DAYS_BEFORE_EVENT = 14
-"""Days before a dated event whose weeks lead up to it (common practice, no source)."""
+"""Days before a dated event on which a week that leads up to it begins (common practice, no source)."""
 
 
 def mark_peaks(weeks: Sequence[Week]) -> None:
     """Marks the weeks that lead up to an event or test: tapers, tests, and the two weeks before an event.
 
-    A week belongs to the days before an event with four days or more. No phase hides a whole programme: where
-    no other week is left, none is marked; nor is the only week of a programme a first week back.
+    These are the weeks that begin on one of the 14 days before it, or on its day. No phase hides a whole
+    programme: where no other week is left, none is marked; nor is the only week of a programme a first week
+    back.
     """
     for week in weeks:
         week.is_peak = week.phase in PEAKS or _leads_up_to_event(week)
@@ -143,7 +144,7 @@ def _leads_up_to_event(week: Week) -> bool:
     for event in week.programme.events:
         if event.date is not None:
             before = (event.date - first).days
-            if sum(0 <= before - day <= DAYS_BEFORE_EVENT for day in range(7)) > 3:
+            if 0 <= before <= DAYS_BEFORE_EVENT:
                 return True
     return False
 

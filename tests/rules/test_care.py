@@ -73,7 +73,10 @@ class TestProtectedAreaLoaded:
         )
         assert finding.counted == "`left knee` is to be spared; leg press and leg extension load it."
         assert finding.wanted == "only what is agreed with the physiotherapist"
-        assert finding.change == "Ask the physiotherapist which of this may stay; swap or leave out the rest."
+        assert (
+            finding.change
+            == "Ask the physiotherapist which of this may stay; swap leg press for dumbbell Romanian deadlift or back extension, and swap or leave out the rest."
+        )
         assert finding.weeks == (1, 2, 3, 4)
         assert [(one.place.line, one.words) for one in finding.related] == [
             (12, "Lower, leg extension: loads it too"),
