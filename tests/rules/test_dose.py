@@ -402,7 +402,15 @@ class TestSessionSetsForMuscleHigh:
         assert finding.wanted == "at most 12 a session (common practice; trials have gone higher)"
         assert finding.change == (
             "Take 3 sets off Push, bench press (8 to 5): the session then holds 12; another day may take them."
-        ),
+        )
+        assert [one.words for one in finding.related] == [
+            "Push, bench press: 8 sets",
+            "Push, dumbbell fly: 5-6 sets",
+            "Push, cable fly: 1 set",
+        ]
+
+    @pytest.mark.parametrize(
+        ("lines", "said"),
         [
             (["dumbbell fly, sets: 12"], 0),
             (["dumbbell fly, sets: 13"], 1),
