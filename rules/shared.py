@@ -7,7 +7,8 @@ from math import ceil
 
 from ..lint.body import catalogue
 from ..lint.findings.finding import Related
-from ..lint.model.naming import WEEKDAYS, day_name, line_name
+from ..lint.model.naming import day_name, line_name
+from ..lint.model.sessions import WEEKDAYS
 from ..lint.wording.words import listed, plain, sets_of, shortened
 
 TYPE_CHECKING = False

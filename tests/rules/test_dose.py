@@ -654,7 +654,7 @@ class TestWeeklyHardSetsHigh:
         assert finding.wanted == "at most 13 hard sets a week (your team's limit)"
         assert (
             finding.change
-            == "Take 2 sets off Push, bench press (12 to 10): the week then holds 20; or move the limit in spotline.yaml."
+            == "Take 2 sets off Pull, bent-over row (8 to 6): the week then holds 13; or move the limit in spotline.yaml."
         )
 
     @pytest.mark.parametrize(
