@@ -2,8 +2,6 @@
 
 from __future__ import annotations
 
-from math import ceil
-
 from ..lint.body import catalogue
 from ..lint.counting.credits import DIRECT
 from ..lint.counting.tally import counted_lines
@@ -13,13 +11,13 @@ from ..lint.findings.finding import found
 from ..lint.model.naming import line_name
 from ..lint.wording.words import listed, sets_of
 from .leg_coverage import LEG_WORK
-from .shared import unless
+from .shared import add, serves, sessions_named, suggested, unless
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
     from collections.abc import Iterator
 
-    from ..lint.body.catalogue import Pair
+    from ..lint.body.catalogue import Exercise, Pair, Side
     from ..lint.counting.ledger import Ledger
     from ..lint.counting.set_group import SetGroup
     from ..lint.counting.tally import Count
@@ -57,7 +55,7 @@ if TYPE_CHECKING:
             "common practice, no source: 1 : 2 to 2 : 1; no trial sets a ratio of sets",
         ),
     ),
-    stands_back=True,
+    stands_back=("rehabilitation", "peak"),
 )
 def antagonist_imbalance(week: Week, limits: Limits) -> Iterator[DraftFinding]:
     """One side of an opposing pair gets far more direct sets than the other.
@@ -114,8 +112,7 @@ def _judged(week: Week, pair: Pair, limits: Limits) -> Iterator[DraftFinding]:
         f"{sets_of(str(more))} for {strong.words} against {less} for {weak.words}.",
         severity=serious,
         wanted=limits.words(f"the two near one another, {bound}", limit, ground=" (common practice)"),
-        change=f"Move about {sets_of(_to_move(more.middle, less.middle, most))} from the first to the second,"
-        f" or add work for {weak.words}.",
+        change=f"{_evened(week, more, less, weak, most)}.",
         where=line_name(line),
         subject=pair.name,
         related=counted_lines(more, less),
@@ -123,9 +120,16 @@ def _judged(week: Week, pair: Pair, limits: Limits) -> Iterator[DraftFinding]:
     )
 
 
-def _to_move(more: float, less: float, most: float) -> int:
-    """Whole sets to move for no more than ``most`` times as many on one side."""
-    return ceil(round(more - (more + less) * most / (1 + most), 6))
+def _evened(week: Week, more: Count, less: Count, weak: Side, most: float) -> str:
+    """How the sides come near one another: sets that move from a line to another, or work that is added."""
+    from ..lint.counting.proposals import evened
+
+    move = evened(more, less, most)
+    if move is not None:
+        return f"Move {move.words()}"
+    return add(
+        f"work for {weak.words}", suggested(week.programme, serves(*weak.trained_by)), sessions_named(less)
+    )
 
 
 @rule(
@@ -140,7 +144,7 @@ def _to_move(more: float, less: float, most: float) -> int:
         Option("apart", 25, "percent fewer sets on one side than on the other", "common practice"),
         Condition("fewest apart", 2, "sets a week between the sides", "common practice"),
     ),
-    stands_back=True,
+    stands_back=("rehabilitation", "peak"),
 )
 def sides_uneven(week: Week, limits: Limits) -> Iterator[DraftFinding]:
     """Left and right of a muscle group get clearly different numbers of sets.
@@ -242,7 +246,7 @@ class _Sides:
             "common practice",
         ),
     ),
-    stands_back=True,
+    stands_back=("rehabilitation", "peak"),
 )
 def two_legged_only(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     """Leg work on two legs only, for an athlete whose sport loads one leg at a time.
@@ -272,10 +276,7 @@ def two_legged_only(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     if not any(word in sport.casefold() for word in limits.names("sports")):
         return
     for block in ledger.programme.blocks:
-        weeks = ledger.weeks_of(block)
-        meant = [
-            week for week in weeks if week.is_typical() and week.means("legs") and not week.rehabilitation
-        ]
+        meant = [week for week in ledger.typical_weeks() if week.block is block and week.means("legs")]
         legs = max((week.for_actions(LEG_WORK, hard=True) for week in meant), key=_high, default=None)
         whole = ledger.of_block(block)
         if not legs or whole.for_actions(LEG_WORK).where(_on_one_leg) or whole.leaves_open(LEG_WORK):
@@ -286,13 +287,17 @@ def two_legged_only(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
             f"{sets_of(str(legs))} for the legs a week, all on two legs; {sport} loads one leg at a time"
             f"{unless(whole, LEG_WORK)}.",
             wanted="some leg work on one leg in the block (common practice)",
-            change="Put one exercise on one leg: a split squat, a step-up or a single-leg hinge.",
+            change=f"{add('lift on one leg', suggested(ledger.header, _trains_one_leg), line.session.name)}.",
             where=line_name(line),
             subject="one leg",
             related=counted_lines(legs),
             weeks=tuple(week.number for week in meant),
             excess=legs.high,
         )
+
+
+def _trains_one_leg(exercise: Exercise) -> bool:
+    return exercise.unilateral and serves(*LEG_WORK)(exercise)
 
 
 def _high(count: Count) -> float:

@@ -83,7 +83,7 @@ def _notes(week: Week) -> list[str]:
         Option("levels", ("novice",), "levels that are left alone", "common practice"),
         *map(Condition.like, CLEAR_CUT),
     ),
-    stands_back=True,
+    stands_back=("rehabilitation",),
 )
 def deload_missing(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     """More than eight weeks of rising load without an easier one.
@@ -146,8 +146,9 @@ def deload_missing(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
 def _unbroken(ledger: Ledger, limits: Limits) -> Iterator[list[Week]]:
     """Typical weeks in a row of which none is clearly easier than the one before."""
     run: list[Week] = []
+    typical = ledger.typical_weeks()
     for week in ledger.weeks:
-        counts = week.is_typical() and not week.rehabilitation and week.phase not in limits.names("phases")
+        counts = week in typical and week.phase not in limits.names("phases")
         if run and not (counts and not ledger.recall(is_easier, week, run[-1], limits)):
             yield run
             run = []
@@ -203,7 +204,7 @@ def _added_by_turn(line: Prescription) -> str:
     " repetitions. As it is written, this one asks about as much as the week before.",
     sources=("bell-2023", "bell-2022", "helms-taper"),
     options=(*CLEAR_CUT, EASY_WORDS),
-    stands_back=True,
+    stands_back=("rehabilitation",),
 )
 def deload_without_cut(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     """A deload that cuts neither sets nor load nor effort.
@@ -305,7 +306,7 @@ def _further(change: Change) -> str:
         Condition("effort", 1, "repetitions more in reserve than later", "common practice"),
         EASY_WORDS,
     ),
-    stands_back=True,
+    stands_back=("rehabilitation",),
 )
 def return_week_not_lighter(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     """A return whose first week is no lighter than those that follow.

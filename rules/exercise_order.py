@@ -41,7 +41,7 @@ if TYPE_CHECKING:
             " others 2010)",
         ),
     ),
-    stands_back=True,
+    stands_back=("rehabilitation",),
 )
 def priority_late(week: Week, limits: Limits) -> Iterator[DraftFinding]:
     """A declared priority that no session of the week comes to in its first third.
@@ -181,7 +181,7 @@ def _is_for(entry: SetGroup, term: Term, programme: ProgrammeHeader) -> bool:
             "common practice",
         ),
     ),
-    stands_back=True,
+    stands_back=("rehabilitation",),
 )
 def isolation_before_compound(visit: Visit, limits: Limits) -> Iterator[DraftFinding]:
     """A heavy compound after an exercise for one joint that tires its prime mover.

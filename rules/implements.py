@@ -24,6 +24,17 @@ if TYPE_CHECKING:
 # What can be set, and with what
 
 
+USUAL_STEPS = {
+    "barbell": 2.5,
+    "trap bar": 2.5,
+    "guided bar": 2.5,
+    "dumbbell": 2,
+    "kettlebell": 4,
+    "plate": 1.25,
+}
+"""kg between the loads that advice names where no team has written its steps (common practice, no source)."""
+
+
 @rule(
     "load-not-settable",
     family="load",
@@ -75,12 +86,13 @@ def load_not_settable(entry: SetGroup, limits: Limits) -> Iterator[DraftFinding]
     odd = [value for one in load.values for value in (one.low, one.high) if _between_steps(value, step)]
     if not odd:
         return
-    below = abs(odd[0]) // step * step
+    usual = step if not limits.is_default("steps") else USUAL_STEPS.get(implement, step)
+    below = abs(odd[0]) // usual * usual
     yield found(
         entry.work.places["load"],
         f"{entry.name} at {load.words}: no {implement} comes to {plain(abs(odd[0]))} kg.",
         wanted=limits.words("steps of {:kg}", ("steps", implement)),
-        change=f"Write {f'{plain(below)} or ' if below else ''}{plain(below + step)} kg.",
+        change=f"Write {f'{plain(below)} or ' if below else ''}{plain(below + usual)} kg.",
         where=line_name(entry.prescription),
     )
 
@@ -178,7 +190,7 @@ def _lifted_repetitions(entry: SetGroup) -> Range | None:
             "no source: our choice; a Romanian deadlift bends the knee by about 15 degrees",
         ),
     ),
-    stands_back=True,
+    stands_back=("rehabilitation",),
 )
 def stiff_hinge_too_heavy(entry: SetGroup, limits: Limits) -> Iterator[DraftFinding]:
     """Stiff-leg hinges loaded for fewer than 4 repetitions.

@@ -55,7 +55,7 @@ THROWN = ("jump", "throw")
         Option("power to", 70, "percent of the best lift", "acsm-2026-load"),
         Option("endurance to", 67, "percent of the best lift", "nsca-zones"),
     ),
-    stands_back=True,
+    stands_back=("rehabilitation",),
 )
 def load_outside_zone(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     """Loads of the main lifts that never come into the zone of the goal.
@@ -139,8 +139,8 @@ class _MainLift:
 def _main_lifts(ledger: Ledger) -> list[_MainLift]:
     """The lifts whose loads are held against the zone, in the order of the programme."""
     lifts: dict[Exercise, _MainLift] = {}
-    for week in ledger.weeks:
-        if not week.is_typical() or week.phase == "return" or week.rehabilitation:
+    for week in ledger.typical_weeks():
+        if week.phase == "return":
             continue
         for _, entry in week.entries():
             exercise, span = entry.exercise, entry.percent

@@ -8,6 +8,7 @@ from ..lint.findings.finding import Related, found
 from ..lint.model.naming import line_name
 from ..lint.model.quantities import KG_PER_LB
 from ..lint.wording.words import listed, plain
+from .shared import in_words
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -71,7 +72,7 @@ def number_implausible(entry: SetGroup, limits: Limits) -> Iterator[DraftFinding
     if work.rest and not _paired(entry):
         low, high = limits.number("shortest rest"), limits.number("longest rest")
         if work.rest.low < low or work.rest.high > high:
-            words = work.places["rest"].excerpt
+            words = in_words(work.places["rest"], f"{work.rest} s")
             between = limits.words("between {:s} and {:duration}", "shortest rest", "longest rest")
             yield _slip(entry, "rest", f"{words} of rest.", between)
     yield from _too_heavy(entry, limits)
@@ -160,9 +161,10 @@ def units_mixed(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
         return
     first, *others = sorted(entries[rarer].values(), key=lambda entry: entry.work.places["load"].start)
     place, *rest = (entry.work.places["load"] for entry in (first, *others))
+    loads = [entry.work.load.words for entry in (first, *others) if entry.work.load]
     yield found(
         place,
-        f"{listed([one.excerpt for one in (place, *rest)][:4])} in {rarer}, the other loads in {other}.",
+        f"{listed(loads[:4])} in {rarer}, the other loads in {other}.",
         wanted="one unit throughout",
         change=f"Write it in {other} (1 lb is {plain(KG_PER_LB)} kg), or give just the right unit.",
         where=line_name(first.prescription),

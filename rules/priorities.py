@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from math import floor
+
 from ..lint.body import catalogue
 from ..lint.counting.credits import DIRECT, HELPING
 from ..lint.counting.tally import counted_lines
@@ -9,12 +11,13 @@ from ..lint.engine.limits import COUNTING, Option
 from ..lint.engine.registry import rule
 from ..lint.findings.finding import found
 from ..lint.wording.words import listed, plain, sets_of
-from .shared import unless
+from .shared import add, suggested, unless
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
     from collections.abc import Iterator
 
+    from ..lint.counting.tally import Count
     from ..lint.counting.week import Week
     from ..lint.engine.limits import Limits
     from ..lint.findings.finding import DraftFinding
@@ -43,7 +46,7 @@ if TYPE_CHECKING:
         ),
         COUNTING,
     ),
-    stands_back=True,
+    stands_back=("rehabilitation", "peak"),
 )
 def priority_not_ahead(week: Week, limits: Limits) -> Iterator[DraftFinding]:
     """A priority muscle that gets no more sets than the rest of its half of the body.
@@ -86,7 +89,8 @@ def priority_not_ahead(week: Week, limits: Limits) -> Iterator[DraftFinding]:
         mean = sum(count.middle for count in others.values()) / len(others)
         if own.middle > mean + limits.number("lead"):
             continue
-        most = max(others, key=lambda group: others[group].middle)
+        ahead_of = mean + limits.number("lead")
+        advice = _ahead(week, term.words, own, [*others.values()], ahead_of)
         yield found(
             term.place,
             f"{sets_of(str(own))} a week for the {term.words}, a priority, against {plain(mean)} on average"
@@ -95,12 +99,28 @@ def priority_not_ahead(week: Week, limits: Limits) -> Iterator[DraftFinding]:
             wanted=limits.words(
                 "{:more sets} for a priority than for the rest", "lead", ground=" (common practice)"
             ),
-            change=f"Move a set or two from the {most} ({others[most]}) to the {term.words}, or take"
-            f" {term.words} out of the priorities.",
+            change=f"{advice}; or take {term.words} out of the priorities.",
             where="priority",
             related=counted_lines(own),
             excess=mean - own.middle,
         )
+
+
+MOST_ADDED = 4
+"""Sets that a priority is advised to take on at once (common practice, no source)."""
+
+
+def _ahead(week: Week, area: str, own: Count, others: list[Count], mean: float) -> str:
+    """How a priority comes ahead of a mean: more sets of a line that trains it, else an exercise."""
+    from ..lint.counting.proposals import further
+
+    proposal = further(own, floor(mean) + 1, others)
+    if proposal is not None and proposal.changes[0].by <= MOST_ADDED:
+        return f"Add {proposal.words()}: the week then holds {plain(proposal.then)}"
+    if proposal is not None:
+        return f"A lead takes {sets_of(proposal.changes[0].by)} more, which is much: take sets off the rest"
+    session = week.visits[0].session.name
+    return add(f"work for {area}", suggested(week.programme, lambda one: one.weight(area) == 1), session)
 
 
 def _rest_of_half(week: Week, area: str, first: set[str], left_out: tuple[str, ...]) -> list[str]:

@@ -49,7 +49,7 @@ if TYPE_CHECKING:
             "common practice, no source: enough days for two slots",
         ),
     ),
-    stands_back=True,
+    stands_back=("rehabilitation", "peak"),
 )
 def rep_range_narrow(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     """Only heavy or only light slots for a muscle group that has sets enough for both.
@@ -186,7 +186,7 @@ def _repetitions(left: Range) -> str:
     " the hamstrings, and both lifts see both.",
     sources=("cp-cross",),
     options=(Condition("least days", 2, "days a week on which both are trained", "cp-cross"),),
-    stands_back=True,
+    stands_back=("rehabilitation", "peak"),
 )
 def heavy_light_not_crossed(week: Week, limits: Limits) -> Iterator[DraftFinding]:
     """Hinge and leg curl heavy on the same day and light on the same day.
@@ -344,7 +344,7 @@ _NUMBERS = {"reps": "numbers of repetitions", "load": "loads"}
     " out where many are.",
     sources=("hackett-2017",),
     options=(Option("most", 5, "repetitions in reserve", "hackett-2017"),),
-    stands_back=True,
+    stands_back=("rehabilitation",),
 )
 def reserve_hard_to_judge(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     """Loads that the lifter is to find by more repetitions in reserve than anybody can judge.

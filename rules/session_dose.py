@@ -4,20 +4,22 @@ from __future__ import annotations
 
 from math import ceil
 
+from ..lint.counting.set_group import ramp_up
 from ..lint.counting.tally import counted_lines
 from ..lint.engine.limits import COUNTING, Condition, Option
 from ..lint.engine.registry import rule
 from ..lint.findings.finding import found
 from ..lint.model.naming import line_name
-from ..lint.wording.words import listed, plain, sets_of
+from ..lint.wording.words import listed, plain
 from .excess import WITHOUT_LIMIT, Excess, crossing
+from .shared import other_day, taken_off
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
     from collections.abc import Iterator
 
     from ..lint.counting.set_group import SetGroup
-    from ..lint.counting.tally import Visit
+    from ..lint.counting.tally import Count, Visit
     from ..lint.counting.week import Week
     from ..lint.engine.limits import Limits
     from ..lint.findings.finding import DraftFinding
@@ -45,7 +47,7 @@ SECONDS = 60.0
         WITHOUT_LIMIT,
         COUNTING,
     ),
-    stands_back=True,
+    stands_back=("rehabilitation", "peak"),
 )
 def session_sets_for_muscle_high(week: Week, limits: Limits) -> Iterator[DraftFinding]:
     """More hard sets for one muscle group in one session than are usually worth it.
@@ -88,7 +90,7 @@ def session_sets_for_muscle_high(week: Week, limits: Limits) -> Iterator[DraftFi
             wanted=limits.words(
                 "at most {} a session", "most", ground=" (common practice; trials have gone higher)"
             ),
-            change=f"Move {sets_of(ceil(worst.sets))} to another day, or take them off.",
+            change=_less(week, visit, worst.count, most),
             where=line_name(worst.line()),
             subject=visit.session.name,
             related=counted_lines(*(one.count for one in over)),
@@ -122,7 +124,7 @@ def session_sets_for_muscle_high(week: Week, limits: Limits) -> Iterator[DraftFi
             "common practice, no source: 3 left is our choice",
         ),
     ),
-    stands_back=True,
+    stands_back=("rehabilitation", "peak"),
 )
 def exercise_sets_high(week: Week, limits: Limits) -> Iterator[DraftFinding]:
     """Many hard sets of one exercise in one session.
@@ -159,12 +161,18 @@ def exercise_sets_high(week: Week, limits: Limits) -> Iterator[DraftFinding]:
                 f"{count.most} hard sets of {name} in one session{f' ({left})' if left else ''}.",
                 severity="warning" if count.high >= far else "note",
                 wanted=limits.words("{} or fewer", "most", ground="; small trials found no more gain beyond"),
-                change=f"Take {sets_of(ceil(count.high - most))} off, or use another exercise or day.",
+                change=f"{taken_off(count, most, 'the session')}; or use another exercise or day.",
                 where=line_name(line),
                 subject=f"{visit.session.name}: {name}",
                 related=counted_lines(count),
                 excess=count.high,
             )
+
+
+def _less(week: Week, visit: Visit, count: Count, most: float) -> str:
+    """What to do with sets too many: take them off, or move them to a day that there is."""
+    day = other_day(week, visit.day)
+    return f"{taken_off(count, most, 'the session')}{f'; {day} may take them' if day else ''}."
 
 
 def _is_taxing(entry: SetGroup, limits: Limits) -> bool:
@@ -196,7 +204,8 @@ def session_too_long(visit: Visit, limits: Limits) -> Iterator[DraftFinding]:
 
     Adds up work by repetitions and tempo, rest, warm-up sets, preparation and changing over; the least that
     comes out must fit into the athlete's minutes. Longer is a note; a warning where work and written rest
-    alone, without anything assumed, take more than 1.25 times as long.
+    alone, without anything assumed, take more than 1.25 times as long. Where heavy lifts have no warm-up sets
+    written, some are assumed.
     Where health is the goal and nobody names minutes, over 60 min is a note.
 
     Flags:
@@ -223,15 +232,16 @@ def session_too_long(visit: Visit, limits: Limits) -> Iterator[DraftFinding]:
         return
     allowed = limits.number("for health") if has is None else has
     time = visit.time()
-    least = time.total.low / SECONDS
+    ramps, assumed = ramp_up(visit.own).low, time.assumed_rest.low
+    least = (time.total.low + ramps) / SECONDS
     if least <= allowed:
         return
-    assumed = time.assumed_rest.low
     written = (time.total.low - assumed - time.around.low) / SECONDS
     parts = (
         (time.work.low, "of work"),
         (time.rest.low - assumed, "of rest"),
         (assumed, "of assumed rest (none is written)"),
+        (ramps, "of ramp-up sets (assumed)"),
         (time.around.low, "around it (assumed)"),
     )
     shares = listed([f"{round(seconds / SECONDS)} min {what}" for seconds, what in parts if seconds])

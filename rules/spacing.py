@@ -66,7 +66,7 @@ HARD_ACTIVITY = Option(
             "common practice",
         ),
     ),
-    stands_back=True,
+    stands_back=("rehabilitation",),
 )
 def sessions_too_close(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     """Two days with hard work for the same muscle group, too close to one another.
@@ -259,7 +259,7 @@ def _leaves(entry: SetGroup) -> float:
         ),
         HARD_ACTIVITY,
     ),
-    stands_back=True,
+    stands_back=("rehabilitation",),
 )
 def legs_heavy_before_event(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     """Heavy leg work in the last two days before an event or a match.

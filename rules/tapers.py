@@ -72,7 +72,7 @@ if TYPE_CHECKING:
         ),
         *map(Condition.like, CLEAR_CUT),
     ),
-    stands_back=True,
+    stands_back=("rehabilitation",),
 )
 def taper_missing(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     """A test or competition with no lighter week before it, where the goal is strength or power.

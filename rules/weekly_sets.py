@@ -2,8 +2,6 @@
 
 from __future__ import annotations
 
-from math import ceil
-
 from ..lint.body import catalogue
 from ..lint.counting.credits import HELPING
 from ..lint.counting.tally import counted_lines
@@ -13,7 +11,7 @@ from ..lint.findings.finding import found
 from ..lint.model.naming import line_name
 from ..lint.wording.words import counted_noun, listed, sets_of
 from .excess import WITHOUT_LIMIT, Excess, group_of
-from .shared import unless
+from .shared import put_on, taken_off, unless
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -45,7 +43,7 @@ _MEASURED = ", the least that trials can measure (no biological minimum)"
         Option("groups", {}, "sets a week, by muscle group", "none by default; write your own"),
         COUNTING,
     ),
-    stands_back=True,
+    stands_back=("rehabilitation", "peak"),
 )
 def weekly_sets_over_limit(week: Week, limits: Limits) -> Iterator[DraftFinding]:
     """More hard sets for a muscle group in a week than its limit.
@@ -86,7 +84,7 @@ def weekly_sets_over_limit(week: Week, limits: Limits) -> Iterator[DraftFinding]
             line.place,
             f"{listed([one.words() for one in over])}.",
             wanted=f"at most {listed(list(dict.fromkeys(one.bound for one in over)))}",
-            change=f"Take {sets_of(ceil(worst.sets))} off, or move the limit in spotline.yaml.",
+            change=f"{taken_off(worst.count, worst.limit)}; or move the limit in spotline.yaml.",
             where=line_name(line),
             subject=listed([one.group for one in over]),
             related=counted_lines(*(one.count for one in over)),
@@ -103,7 +101,7 @@ def weekly_sets_over_limit(week: Week, limits: Limits) -> Iterator[DraftFinding]
     " can measure, not a minimum that the body sets.",
     sources=("pelland-2026-min", "pelland-2026-frac"),
     options=(Option("least", 4, "sets a week for a muscle", "pelland-2026-min"), COUNTING),
-    stands_back=True,
+    stands_back=("rehabilitation", "peak"),
 )
 def weekly_sets_under_floor(week: Week, limits: Limits) -> Iterator[DraftFinding]:
     """Fewer hard sets in a typical week than trials can measure, for a muscle that the programme names.
@@ -150,7 +148,7 @@ def weekly_sets_under_floor(week: Week, limits: Limits) -> Iterator[DraftFinding
             f"{unless(week, areas=(area,), does='adds to them')}.",
             severity=serious,
             wanted=limits.words("at least {}", "least", ground=_MEASURED),
-            change=f"Add {sets_of(least - count.low)}, or take {term.words} out of the"
+            change=f"{put_on(count, least)}; or take {term.words} out of the"
             f" {'priorities' if serious == 'warning' else 'focus'}.",
             where=line_name(line),
             subject=area,
@@ -175,7 +173,7 @@ def weekly_sets_under_floor(week: Week, limits: Limits) -> Iterator[DraftFinding
             "no source: a round number to start from; write your own",
         ),
     ),
-    stands_back=True,
+    stands_back=("rehabilitation", "peak"),
     off=True,
 )
 def weekly_hard_sets_high(week: Week, limits: Limits) -> Iterator[DraftFinding]:
@@ -213,7 +211,7 @@ def weekly_hard_sets_high(week: Week, limits: Limits) -> Iterator[DraftFinding]:
         f"{sets.most} hard sets in the week; {fullest.session.name} holds the most,"
         f" {fullest.all_sets(hard=True).most}.",
         wanted=limits.words("at most {:hard set} a week", "most", ground=" (your team's limit)"),
-        change=f"Take {sets_of(ceil(sets.high - most))} off, or move the limit in spotline.yaml.",
+        change=f"{taken_off(sets, most)}; or move the limit in spotline.yaml.",
         where=fullest.session.name,
         subject="the week",
         excess=sets.high,
@@ -240,7 +238,7 @@ def weekly_hard_sets_high(week: Week, limits: Limits) -> Iterator[DraftFinding]:
         ),
         COUNTING,
     ),
-    stands_back=True,
+    stands_back=("rehabilitation", "peak"),
 )
 def spread_too_thin(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     """Little training, spread over the weeks, for a muscle that the programme names.

@@ -149,7 +149,6 @@ def load_in_words(work: Work) -> Load:
         Option("step", 10, "% from one week to the next", "acsm-2009"),
         *STEPS,
     ),
-    stands_back=True,
 )
 def load_step_large(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     """A load that rises by more than a tenth from one week to the next, like repetitions with like.
@@ -183,7 +182,7 @@ def load_step_large(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
                 load: {1: 100 kg, 2: 105 kg, 3: 115 kg}
     """
     for block in ledger.programme.blocks:
-        weeks = tuple((week, week.first_back) for week in ledger.weeks_of(block) if not week.rehabilitation)
+        weeks = tuple((week, week.first_back) for week in ledger.weeks_of(block))
         for step, entry, week in ledger.recall(_large_steps, weeks, limits):
             yield _too_large(step, entry, week)
 
@@ -243,7 +242,7 @@ def _too_large(step: Step, entry: SetGroup, week: Week) -> DraftFinding:
         Option("weeks back", 4, "weeks in which the fullest is looked for", "common practice"),
         COUNTING,
     ),
-    stands_back=True,
+    stands_back=("peak",),
 )
 def sets_step_large(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     """A muscle group's weekly sets that rise by more than six at once.
@@ -275,7 +274,7 @@ def sets_step_large(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
                 reps: 12
                 sets: {1-2: 3, 3-4: 9}
     """
-    typical = [week for week in ledger.typical_weeks() if week.number > 1]
+    typical = [week for week in ledger.typical_weeks(rehabilitation=True) if week.number > 1]
     for index, week in enumerate(typical):
         back = [
             other for other in typical[:index] if week.number - other.number <= limits.number("weeks back")

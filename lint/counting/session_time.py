@@ -44,6 +44,10 @@ NEXT_STATION = Range(5, 20)
 WARM_UP_SET = Range(60, 150)
 """Seconds of a warm-up set with its rest (common practice, no source)."""
 
+RAMP_UP = (Range(3, 5), Range(1, 2))
+"""Warm-up sets that are assumed where none are written: before the first heavy lift of a session, and before
+each further one of another movement (common practice, no source)."""
+
 PREPARATION = Range(300, 600)
 """Seconds of general preparation if a session lists any: 5-10 min (handbook convention, from memory)."""
 

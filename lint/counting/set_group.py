@@ -4,10 +4,11 @@ from __future__ import annotations
 
 from ..body import curves
 from ..body.catalogue import COMPOUND
+from ..body.equipment import LOADED
 from ..model.quantities import NOTHING, Range
 from ..wording.words import counted_noun
 from .effort import at_load, at_rm, each_set, unknown, written
-from .session_time import set_time
+from .session_time import RAMP_UP, WARM_UP_SET, set_time
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -29,6 +30,9 @@ them are hard sets only where a written effort or an RM says so, jumps never (co
 
 BROKEN_UP = ("cluster", "drop set", "rest-pause")
 """Methods with rest or a lighter load within a set: it can have more repetitions than its load allows."""
+
+RAMP_UP_FROM = 70
+"""% of a best lift from which a lift is worked up to (common practice, no source)."""
 
 LOWERED = ("eccentric", "lowering", "negative")
 """Words in names of exercises that only lower the load. A lifter can lower more than they can lift."""
@@ -173,6 +177,15 @@ class SetGroup:
         return each_set(self.work, self.percents)
 
     @property
+    def asks_for_ramp_up(self) -> bool:
+        """Whether it is worked up to: hard, loaded, with several joints, under 8 repetitions, from 70 %."""
+        heavy = self.hard and self.slot == "heavy" and self.sets.high > 0
+        if not heavy or self.exercise is None or self.exercise.pattern not in COMPOUND:
+            return False
+        percent = self.percent
+        return self.exercise.implement in LOADED and (percent is None or percent.high >= RAMP_UP_FROM)
+
+    @property
     def fast_tempo(self) -> bool:
         """Whether the tempo says to lift as fast as possible."""
         return self.work.tempo is not None and self.work.tempo[LIFTING] is None
@@ -313,3 +326,17 @@ def _slot(work: Work) -> str:
     if reps is None:
         return ""
     return "light" if reps.middle >= LIGHT_FROM else "heavy"
+
+
+def ramp_up(groups: Iterable[SetGroup]) -> Range:
+    """Seconds of warm-up sets that nobody wrote, but that heavy lifts with several joints ask for.
+
+    They are assumed, and no part of `session_time`: no finding may block by them alone.
+    """
+    first = {group.prescription: group for group in reversed(list(groups))}
+    heavy = [one for line, one in first.items() if line.warm_up_sets is None and one.asks_for_ramp_up]
+    patterns = {one.exercise.pattern for one in heavy if one.exercise}
+    seconds = NOTHING
+    for turn in range(len(patterns)):
+        seconds += RAMP_UP[min(turn, 1)].by(WARM_UP_SET)
+    return seconds

@@ -10,7 +10,7 @@ from .tally import Tally, Visit
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
-    from collections.abc import Callable
+    from collections.abc import Callable, Sequence
 
     from ..model.sessions import Block, Phase
     from .header import ProgrammeHeader
@@ -26,14 +26,25 @@ if TYPE_CHECKING:
 class Week(Tally):
     """A week of the programme: its number, its block and its visits in order.
 
-    ``first_back`` says whether it is the first week after a break (phase "return"). ``rehabilitation`` says
-    whether it begins before a stage of rehabilitation ends. Of the programme it knows only its own block.
+    ``first_back`` says whether it is the first week after a break (phase "return"). ``is_peak`` says whether
+    it leads up to an event or test (see `mark_peaks`). ``rehabilitation`` says whether it begins before a
+    stage of rehabilitation ends. Of the programme it knows only its own block.
     """
 
-    __slots__ = ("_together", "_weeks_of", "block", "first_back", "number", "programme", "rehabilitation")
+    __slots__ = (
+        "_together",
+        "_weeks_of",
+        "block",
+        "first_back",
+        "is_peak",
+        "number",
+        "programme",
+        "rehabilitation",
+    )
     block: Block
     number: int
     first_back: bool
+    is_peak: bool
     rehabilitation: bool
 
     def __init__(
@@ -64,18 +75,21 @@ class Week(Tally):
         return self.block.phase or self.programme.phase
 
     def is_typical(self) -> bool:
-        """Whether it holds the block's usual training: no deload, taper or test, and no first week back."""
-        return not self.block.deload and self.phase not in ("taper", "test") and not self.first_back
+        """Whether it holds the usual training of its phase: no deload, and no first week back."""
+        return not self.block.deload and not self.first_back
 
     def time(self) -> SessionTime:
         """How long its sessions take together."""
         return sum((visit.time() for visit in self.visits), NO_TIME)
 
     def means(self, area: str) -> bool:
-        """Whether its block, or else the programme, has an area in its focus. No focus means all areas."""
+        """Whether its block, or else the programme, has an area in its focus.
+
+        No focus means all areas, but in a peak week none: what is not named may rest there.
+        """
         terms = self.block.focus or self.programme.focus
         if not terms:
-            return True
+            return not self.is_peak
         wanted = set(catalogue.area(area) or ())
         return any(wanted.intersection(catalogue.area(term.words) or ()) for term in terms)
 
@@ -98,6 +112,41 @@ class Week(Tally):
     def all_of_block(self) -> Tally:
         """A tally of all visits of its block."""
         return self._together(tuple(visit for week in self.weeks_of_block() for visit in week.visits))
+
+
+PEAKS = ("taper", "test")
+"""Phases that lead up to something."""
+
+DAYS_BEFORE_EVENT = 14
+"""Days before a dated event on which a week that leads up to it begins (common practice, no source)."""
+
+
+def mark_peaks(weeks: Sequence[Week]) -> None:
+    """Marks the weeks that lead up to an event or test: tapers, tests, and the two weeks before an event.
+
+    These are the weeks that begin on one of the 14 days before it, or on its day. No phase hides a whole
+    programme: where no other week is left, none is marked; nor is the only week of a programme a first week
+    back.
+    """
+    for week in weeks:
+        week.is_peak = week.phase in PEAKS or _leads_up_to_event(week)
+    if weeks and not any(week.is_typical() and not week.is_peak for week in weeks):
+        for week in weeks:
+            week.is_peak = False
+            week.first_back = week.first_back and len(weeks) > 1
+
+
+def _leads_up_to_event(week: Week) -> bool:
+    starts = week.programme.starts
+    if starts is None:
+        return False
+    first = starts + timedelta(days=7 * (week.number - 1))
+    for event in week.programme.events:
+        if event.date is not None:
+            before = (event.date - first).days
+            if 0 <= before <= DAYS_BEFORE_EVENT:
+                return True
+    return False
 
 
 def _in_rehabilitation(programme: ProgrammeHeader, week: int) -> bool:

@@ -17,7 +17,13 @@ PRESETS: dict[str, dict[str, dict[str, Default]]] = {"2026-11": {}, "2026-12": {
 """By date; the last one is what holds where a team names none."""
 
 NEW_RULES: dict[str, tuple[str, ...]] = {
-    "2026-12": ("equipment-unknown", "our-name-unclear", "sets-not-read")
+    "2026-12": (
+        "equipment-unknown",
+        "our-name-unclear",
+        "sets-not-read",
+        "calf-work-missing",
+        "impact-days-consecutive",
+    )
 }
 """The rules that came with a preset: under an earlier one they are off until a team asks for them."""
 

@@ -423,7 +423,7 @@ class TestHeavyLightNotCrossed:
         [
             ("athlete: {name: A, level: novice}", 0),
             ("athlete: {name: A, level: intermediate}", 1),
-            ("phase: taper", 0),
+            ("phase: taper", 1),
             ("phase: in-season", 1),
             ("focus: [chest]", 0),
             ("focus: [hamstrings]", 1),

@@ -915,11 +915,12 @@ class TestEquipmentMissing:
         ]
         assert second.counted == ("barbell curl takes barbell, which is not among the athlete's equipment.")
 
-    def test_nothing_to_swap_it_for(self, findings: Findings, week: Text) -> None:
+    def test_what_is_akin_where_nothing_is_alike(self, findings: Findings, week: Text) -> None:
         (finding,) = findings(week({"Gym": ["leg extension, sets: 3"]}, self.head("kettlebell")), self.RULE)
         assert finding.counted.startswith("leg extension takes leg extension, which is not among")
         assert finding.change == (
-            "Swap it for something else, or add leg extension to the athlete's equipment."
+            "Swap leg extension for goblet squat or bodyweight squat, or add leg extension to the athlete's"
+            " equipment."
         )
 
     @pytest.mark.parametrize(
@@ -979,8 +980,8 @@ class TestEquipmentMissing:
         ("offered", "swaps"),
         [
             (1, "Swap back squat for goblet squat, or add"),
-            (3, "Swap back squat for goblet squat or dumbbell squat or kettlebell front squat, or add"),
-            (0, "Swap it for something else, or add"),
+            (3, "Swap back squat for goblet squat or dumbbell squat or "),
+            (0, "Nothing else does the same work here: leave it out, or add"),
         ],
     )
     def test_how_many_are_offered_can_be_moved(
