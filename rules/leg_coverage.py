@@ -59,14 +59,15 @@ def knee_flexion_missing(week: Week, limits: Limits) -> Iterator[DraftFinding]:
     """
     if not _legs_lack(week, "knee flexion"):
         return
-    hamstrings = week.for_actions(("hip hinge",))
-    legs = week.for_actions(LEG_WORK, hard=True)
+    turn = week.turn()
+    hamstrings = turn.tally.for_actions(("hip hinge",))
+    legs = turn.tally.for_actions(LEG_WORK, hard=True)
     if hamstrings:
         counted = (
-            f"{sets_of(str(hamstrings))} for the hamstrings, all hinges; nothing bends the knee against load."
+            f"{sets_of(str(hamstrings))} for the hamstrings{turn.words}, all hinges; nothing bends the knee against load."
         )
     else:
-        counted = f"{sets_of(str(legs))} for the legs; nothing bends the knee against load."
+        counted = f"{sets_of(str(legs))} for the legs{turn.words}; nothing bends the knee against load."
     yield found(
         where_to_add(hamstrings or legs),
         counted,
@@ -120,12 +121,13 @@ def hip_hinge_missing(week: Week, limits: Limits) -> Iterator[DraftFinding]:
     """
     if not _legs_lack(week, "hip hinge"):
         return
-    curls = week.for_actions(("knee flexion",))
-    legs = week.for_actions(LEG_WORK, hard=True)
+    turn = week.turn()
+    curls = turn.tally.for_actions(("knee flexion",))
+    legs = turn.tally.for_actions(LEG_WORK, hard=True)
     serious: Severity = "warning" if week.programme.goal in ("hypertrophy", "strength") else "note"
     yield found(
         where_to_add(curls or legs),
-        f"{sets_of(str(legs))} for the legs; none extends the hip with a nearly straight knee.",
+        f"{sets_of(str(legs))} for the legs{turn.words}; none extends the hip with a nearly straight knee.",
         severity=serious,
         wanted="at least one set of a hip hinge in the block",
         change=f"Add a hinge, such as a Romanian deadlift, to {sessions_named(curls or legs)}.",
@@ -141,7 +143,7 @@ def _legs_lack(week: Week, action: str) -> bool:
     if not week.is_typical() or not week.means("hamstrings"):
         return False
     block = week.all_of_block()
-    return bool(week.for_actions(LEG_WORK, hard=True)) and not (
+    return bool(week.turn().tally.for_actions(LEG_WORK, hard=True)) and not (
         block.for_actions((action,)) or block.could_hold(actions=(action,))
     )
 
@@ -183,7 +185,8 @@ def straight_knee_calf_missing(week: Week, limits: Limits) -> Iterator[DraftFind
     """
     if not week.is_typical() or not week.means("gastrocnemius"):
         return
-    raises = week.for_actions(("plantarflexion",), hard=True)
+    turn = week.turn()
+    raises = turn.tally.for_actions(("plantarflexion",), hard=True)
     block = week.all_of_block()
     straight = block.sets("gastrocnemius", TOTAL, hard=False) or block.could_hold(areas=("gastrocnemius",))
     if not raises or straight:
@@ -195,7 +198,7 @@ def straight_knee_calf_missing(week: Week, limits: Limits) -> Iterator[DraftFind
     )
     yield found(
         where_to_add(raises),
-        f"{sets_of(str(raises))} for the calves, all with the knee bent; the gastrocnemius gets nothing.",
+        f"{sets_of(str(raises))} for the calves{turn.words}, all with the knee bent; the gastrocnemius gets nothing.",
         severity="warning" if in_sight else "note",
         wanted="at least one set with the knee straight in the block; it trains the soleus as well",
         change=f"Do some of them standing, or add a standing calf raise to {sessions_named(raises)}.",

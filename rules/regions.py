@@ -161,11 +161,12 @@ def pull_or_push_missing(week: Week, limits: Limits) -> Iterator[DraftFinding]:
               - {exercise: overhead press, sets: 2, reps: 8}
               - {exercise: lat pulldown, sets: 2, reps: 8}
     """
-    upper = week.for_actions(PRESSES_AND_PULLS, hard=True)
+    turn = week.turn()
+    upper = turn.tally.for_actions(PRESSES_AND_PULLS, hard=True)
     if (
         not week.is_typical()
         or week.programme.goal == "general health"
-        or upper.high < limits.number("fewest together")
+        or turn.a_week(upper.high) < limits.number("fewest together")
     ):
         return
     block = week.all_of_block()
@@ -177,7 +178,8 @@ def pull_or_push_missing(week: Week, limits: Limits) -> Iterator[DraftFinding]:
     if missing:
         yield found(
             where_to_add(upper),
-            f"{sets_of(str(upper))} of presses and pulls a week; {listed([f'no {one}' for one in missing])}.",
+            f"{sets_of(str(upper))} of presses and pulls{turn.words or ' a week'};"
+            f" {listed([f'no {one}' for one in missing])}.",
             wanted="pulls and presses, both overhead and to the front (common practice)",
             change=f"Add {listed([PRESSES_AND_PULLS[one][1] for one in missing])} to {sessions_named(upper)},"
             " or say in `focus` what this programme means to train.",

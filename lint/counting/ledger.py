@@ -138,12 +138,14 @@ class Ledger(Tally):
         return [week for week in self.weeks if week.is_typical() and not week.rehabilitation]
 
     def like_weeks(self) -> list[tuple[Week, tuple[int, ...]]]:
-        """One week for each different content, with the numbers of all weeks that have this content."""
+        """One week for each different content, with the numbers of all weeks that have this content.
+
+        Where sessions rotate, the other weeks of its turn are content, too.
+        """
         alike: dict[tuple[object, ...], list[Week]] = {}
         for week in self.weeks:
-            alike.setdefault((week.block, week.is_typical(), week.rehabilitation, week.visits), []).append(
-                week
-            )
+            holds = (week.visits, week.turn().tally.visits if week.turn_weeks > 1 else ())
+            alike.setdefault((week.block, week.is_typical(), week.rehabilitation, holds), []).append(week)
         return [(weeks[0], tuple(week.number for week in weeks)) for weeks in alike.values()]
 
     @property
