@@ -63,8 +63,8 @@ def antagonist_imbalance(week: Week, limits: Limits) -> Iterator[DraftFinding]:
 
     Counts direct hard sets of each side of a pair (front and back of the thigh, pressing and pulling, elbow
     flexion and extension, outer and inner hip) in a typical week, or over a full turn where sessions rotate;
-    compares the middles of ranges. The thigh is a note outside 2:3 to 3:2 and a warning outside 1:2 to 2:1; other pairs are a note outside 1:2 to 2:1.
-    Silent where a side is empty: other rules say what is missing.
+    compares the middles of ranges. The thigh is a note outside 2:3 to 3:2 and a warning outside 1:2 to 2:1;
+    other pairs are a note outside 1:2 to 2:1. Silent where a side is empty: other rules say what is missing.
 
     Flags:
         programme: Legs
@@ -281,12 +281,18 @@ def two_legged_only(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
         turn = max(turns, key=lambda one: one.tally.for_actions(LEG_WORK, hard=True).high, default=None)
         legs = turn.tally.for_actions(LEG_WORK, hard=True) if turn else None
         whole = ledger.of_block(block)
-        if not turn or not legs or whole.for_actions(LEG_WORK).where(_on_one_leg) or whole.could_hold(LEG_WORK):
+        if (
+            not turn
+            or not legs
+            or whole.for_actions(LEG_WORK).where(_on_one_leg)
+            or whole.could_hold(LEG_WORK)
+        ):
             continue
         line = legs.lines()[0][0]
         yield found(
             line.place,
-            f"{sets_of(str(legs))} for the legs{turn.words or ' a week'}, all on two legs; {sport} loads one leg at a time.",
+            f"{sets_of(str(legs))} for the legs{turn.words or ' a week'}, all on two legs; {sport} loads one"
+            " leg at a time.",
             wanted="some leg work on one leg in the block (common practice)",
             change="Put one exercise on one leg: a split squat, a step-up or a single-leg hinge.",
             where=line_name(line),

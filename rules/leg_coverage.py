@@ -64,7 +64,8 @@ def knee_flexion_missing(week: Week, limits: Limits) -> Iterator[DraftFinding]:
     legs = turn.tally.for_actions(LEG_WORK, hard=True)
     if hamstrings:
         counted = (
-            f"{sets_of(str(hamstrings))} for the hamstrings{turn.words}, all hinges; nothing bends the knee against load."
+            f"{sets_of(str(hamstrings))} for the hamstrings{turn.words}, all hinges; nothing bends the knee"
+            " against load."
         )
     else:
         counted = f"{sets_of(str(legs))} for the legs{turn.words}; nothing bends the knee against load."
@@ -198,7 +199,8 @@ def straight_knee_calf_missing(week: Week, limits: Limits) -> Iterator[DraftFind
     )
     yield found(
         where_to_add(raises),
-        f"{sets_of(str(raises))} for the calves{turn.words}, all with the knee bent; the gastrocnemius gets nothing.",
+        f"{sets_of(str(raises))} for the calves{turn.words}, all with the knee bent; the gastrocnemius gets"
+        " nothing.",
         severity="warning" if in_sight else "note",
         wanted="at least one set with the knee straight in the block; it trains the soleus as well",
         change=f"Do some of them standing, or add a standing calf raise to {sessions_named(raises)}.",

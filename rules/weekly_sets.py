@@ -163,8 +163,8 @@ def weekly_sets_under_floor(week: Week, limits: Limits) -> Iterator[DraftFinding
             f"{sets_of(count.low)}{turn.words or ' a week'} for the {term.words}, {HELPING[counting]}.",
             severity=serious,
             wanted=limits.words("at least {}", "least", ground=_MEASURED),
-            change=f"Add {sets_of(least - mean)}{' a week' if turn.words else ''}, or take {term.words} out of the"
-            f" {'priorities' if serious == 'warning' else 'focus'}.",
+            change=f"Add {sets_of(least - mean)}{' a week' if turn.words else ''}, or take {term.words} out"
+            f" of the {'priorities' if serious == 'warning' else 'focus'}.",
             where=line_name(line),
             subject=area,
             related=counted_lines(count),

@@ -144,7 +144,8 @@ class Ledger(Tally):
         """
         alike: dict[tuple[object, ...], list[Week]] = {}
         for week in self.weeks:
-            holds = (week.visits, week.turn().tally.visits if week.turn_weeks > 1 else ())
+            others = sorted(week.turn().tally.visits, key=id) if week.turn_weeks > 1 else ()
+            holds = (week.visits, *others)
             alike.setdefault((week.block, week.is_typical(), week.rehabilitation, holds), []).append(week)
         return [(weeks[0], tuple(week.number for week in weeks)) for weeks in alike.values()]
 
