@@ -70,7 +70,7 @@ def load_outside_zone(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     hinges and presses; for power, of loaded jumps and throws. For strength wants 80 % or more (60 % for
     novices, 70 % at 65 and over) from each lift or another of its pattern. Wants fast loads within 30-70 %,
     and a lightest load of at most 67 % for endurance and 85 % for size. Names the lifts one by one. Silent
-    for general health, and where no load is known.
+    for general health, where no load is known, and for a lift some of whose hard work goes by feel.
 
     Flags:
         programme: Press
@@ -95,7 +95,7 @@ def load_outside_zone(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     lifts, goal = _main_lifts(ledger), ledger.programme.goal
     least, most = _zone(ledger, limits)
     low = _below(lifts, limits.number(least)) if least else []
-    high = [lift for lift in lifts if most and lift.span.low > limits.number(most)]
+    high = [lift for lift in lifts if most and lift.known and lift.span.low > limits.number(most)]
     if low:
         yield _outside(low, goal, "below", least, limits)
     if high:
@@ -109,7 +109,8 @@ def _below(lifts: list[_MainLift], least: float) -> list[_MainLift]:
         best = heaviest.setdefault(lift.pattern, lift)
         if lift.span.high > best.span.high:
             heaviest[lift.pattern] = lift
-    return [lift for lift in heaviest.values() if lift.span.high < least]
+    unknown = {lift.pattern for lift in lifts if not lift.known}
+    return [lift for pattern, lift in heaviest.items() if lift.span.high < least and pattern not in unknown]
 
 
 def _outside(lifts: list[_MainLift], goal: str, side: str, limit: str, limits: Limits) -> DraftFinding:
@@ -143,11 +144,15 @@ def _zone(ledger: Ledger, limits: Limits) -> tuple[str, str]:
 
 
 class _MainLift:
-    """A main lift and its loads over the weeks, from the lightest to the heaviest, in % of the best lift."""
+    """A main lift and its loads over the weeks, from the lightest to the heaviest, in % of the best lift.
+
+    ``known`` says whether all of its hard work has a load that is known; else it may be lighter or heavier.
+    """
 
     def __init__(self, entry: SetGroup, pattern: str, span: Range) -> None:
         self.entry = entry
         self.pattern = pattern
+        self.known = True
         self.place = entry.work.places["load"]
         self.span = span
 
@@ -158,13 +163,20 @@ class _MainLift:
 def _main_lifts(ledger: Ledger) -> list[_MainLift]:
     """The lifts whose loads are held against the zone, in the order of the programme."""
     lifts: dict[Exercise, _MainLift] = {}
+    by_feel: set[Exercise] = set()
     for week in ledger.weeks:
         if not week.is_typical() or week.phase == "return" or week.rehabilitation:
             continue
         for _, entry in week.entries():
             exercise, span = entry.exercise, entry.percent
-            if exercise is not None and span is not None and _serves_goal(entry, exercise):
+            if exercise is None or not _serves_goal(entry, exercise):
+                continue
+            if span is not None:
                 lifts.setdefault(exercise, _MainLift(entry, exercise.pattern, span)).also(span)
+            elif entry.hard and entry.sets.high:
+                by_feel.add(exercise)
+    for exercise in by_feel.intersection(lifts):
+        lifts[exercise].known = False
     named = [lift for exercise, lift in lifts.items() if _is_priority(ledger, exercise)]
     big = [lift for exercise, lift in lifts.items() if exercise.pattern in BIG]
     return named or big or list(lifts.values())

@@ -19,7 +19,7 @@ if TYPE_CHECKING:
     from collections.abc import Iterator
 
     from ..lint.counting.ledger import Ledger
-    from ..lint.counting.week import Turn, Week
+    from ..lint.counting.week import FullTurn, Week
     from ..lint.engine.limits import Limits, Named
     from ..lint.findings.finding import DraftFinding, Severity
     from ..lint.model.sessions import Prescription
@@ -97,7 +97,7 @@ def weekly_sets_over_limit(week: Week, limits: Limits) -> Iterator[DraftFinding]
         )
 
 
-def _in_the_mean(over: list[Excess], turn: Turn) -> str:
+def _in_the_mean(over: list[Excess], turn: FullTurn) -> str:
     """What a week of the turn holds in the mean, where sessions rotate."""
     if turn.weeks == 1:
         return ""

@@ -23,7 +23,7 @@ if TYPE_CHECKING:
     """Gives the weeks of a block."""
 
 
-class Turn:
+class FullTurn:
     """A full turn of a rotation: the weeks after which it starts afresh. One week where nothing rotates.
 
     ``tally`` holds all its visits, so its counts are sums over ``weeks`` weeks.
@@ -126,7 +126,7 @@ class Week(Tally):
                 found[visit.day] = (*found.get(visit.day, ()), visit)
         return sorted(found.items())
 
-    def turn(self) -> Turn:
+    def turn(self) -> FullTurn:
         """The full turn of its rotation that it stands in, counted from the first week of the block.
 
         Where the block ends inside a turn, the turn is made full with the weeks before; a block that is
@@ -134,11 +134,11 @@ class Week(Tally):
         """
         block, length = self.block, self.turn_weeks
         if length == 1:
-            return Turn(self, 1)
+            return FullTurn(self, 1)
         at = self.number - block.first
         first = min(at - at % length, block.weeks - length)
         weeks = self.weeks_of_block()[first : first + length]
-        return Turn(self._together(tuple(visit for week in weeks for visit in week.visits)), length)
+        return FullTurn(self._together(tuple(visit for week in weeks for visit in week.visits)), length)
 
     def occasions(self) -> list[Tally]:
         """What one recovers from as a whole: each day with all its visits; each visit without a day."""

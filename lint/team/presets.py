@@ -13,7 +13,13 @@ TYPE_CHECKING = False
 if TYPE_CHECKING:
     from ..engine.limits import Default
 
-PRESETS: dict[str, dict[str, dict[str, Default]]] = {"2026-11": {}, "2026-12": {}}
+PRESETS: dict[str, dict[str, dict[str, Default]]] = {
+    "2026-11": {
+        "isolation-before-compound": {"repetitions": 7.5},
+        "load-outside-zone": {"size to": 105},
+    },
+    "2026-12": {},
+}
 """By date; the last one is what holds where a team names none."""
 
 NEW_RULES: dict[str, tuple[str, ...]] = {
