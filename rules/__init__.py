@@ -48,6 +48,7 @@ MODULES = (
     "risk",
     "privacy",
     "unknown_names",
+    "work_not_read",
     "plausibility",
     "equipment",
     "dates",

@@ -13,6 +13,7 @@ from ..lint.findings.finding import found
 from ..lint.model.naming import line_name
 from ..lint.wording.words import listed, sets_of
 from .leg_coverage import LEG_WORK
+from .shared import unless
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -281,18 +282,15 @@ def two_legged_only(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
         turn = max(turns, key=lambda one: one.tally.for_actions(LEG_WORK, hard=True).high, default=None)
         legs = turn.tally.for_actions(LEG_WORK, hard=True) if turn else None
         whole = ledger.of_block(block)
-        if (
-            not turn
-            or not legs
-            or whole.for_actions(LEG_WORK).where(_on_one_leg)
-            or whole.could_hold(LEG_WORK)
-        ):
+        if not turn or not legs or whole.leaves_open(LEG_WORK):
+            continue
+        if whole.for_actions(LEG_WORK).where(_on_one_leg):
             continue
         line = legs.lines()[0][0]
         yield found(
             line.place,
             f"{sets_of(str(legs))} for the legs{turn.words or ' a week'}, all on two legs; {sport} loads one"
-            " leg at a time.",
+            f" leg at a time{unless(whole, LEG_WORK)}.",
             wanted="some leg work on one leg in the block (common practice)",
             change="Put one exercise on one leg: a split squat, a step-up or a single-leg hinge.",
             where=line_name(line),

@@ -78,18 +78,16 @@ def equipment_missing(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
         exercise = entry.exercise
         if exercise is None or not entry.sets.high:
             continue
-        pieces = equipment.missing(exercise, listed_pieces, always)
+        pieces = equipment.missing(exercise, listed_pieces, always, entry.implement)
         if pieces and not _another_will_do(entry, listed_pieces, always):
             lacking.setdefault(pieces, {}).setdefault(entry.prescription, (entry, exercise))
     for pieces, lines in lacking.items():
         (first, _), *others = lines.values()
-        exercises = dict.fromkeys(exercise for _, exercise in lines.values())
+        exercises = {_called(entry, exercise): exercise for entry, exercise in lines.values()}
+        most = int(limits.number("offered"))
         offered = [
-            (
-                exercise.name,
-                equipment.alternatives(exercise, listed_pieces, always, int(limits.number("offered"))),
-            )
-            for exercise in exercises
+            (name, equipment.alternatives(exercise, listed_pieces, always, most))
+            for name, exercise in exercises.items()
         ]
         words = listed([equipment.in_words(piece) for piece in pieces])
         yield found(
@@ -107,11 +105,19 @@ def equipment_missing(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
         )
 
 
+def _called(entry: SetGroup, exercise: Exercise) -> str:
+    """The exercise's name, or the coach's if that states another implement."""
+    return exercise.name if entry.implement == exercise.implement else entry.name
+
+
 def _another_will_do(entry: SetGroup, pieces: Collection[str], always: Collection[str]) -> bool:
     """Whether an alternative that the coach names needs nothing that is not there."""
     known = entry.programme.known
-    others = [known.exercise(term.words) for term in entry.prescription.alternates]
-    return any(other is not None and not equipment.missing(other, pieces, always) for other in others)
+    others = [known.reading(term.words) for term in entry.prescription.alternates]
+    return any(
+        other is not None and not equipment.missing(other.exercise, pieces, always, other.implement)
+        for other in others
+    )
 
 
 def _swaps(offered: list[tuple[str, list[str]]]) -> str:
@@ -178,7 +184,7 @@ def room_too_small(visit: Visit, limits: Limits) -> Iterator[DraftFinding]:
         limit = paired.kind if paired else "straight sets"
         needed: dict[str, list[SetGroup]] = {}
         for entry in item:
-            for piece in equipment.needs(entry.exercise) if entry.exercise else ():
+            for piece in equipment.needs(entry.exercise, entry.implement) if entry.exercise else ():
                 station = equipment.station_named(piece, around.stations)
                 if station and entry not in needed.setdefault(station, []):
                     needed[station].append(entry)

@@ -8,7 +8,7 @@ from ..lint.engine.registry import rule
 from ..lint.findings.finding import found
 from ..lint.model.quantities import Range
 from ..lint.wording.words import says, sets_of
-from .shared import sessions_named, where_named, where_to_add
+from .shared import sessions_named, unless_one, where_named, where_to_add
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -82,16 +82,17 @@ def fast_work_missing(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     if ledger.programme.goal != "power":
         return
     typical, sets = ledger.typical_weeks(), ledger.all_sets()
-    if not typical or not sets or ledger.unsure():
-        return
     power = Range(limits.number("lightest"), limits.number("heaviest"))
+    if not typical or not sets or any(_may_be_fast(entry, power) for entry in ledger.unsure()):
+        return
     words = limits.names("words")
     if sets.where(lambda entry: _is_fast(entry, power)) or _calls_it_fast(ledger, words):
         return
     yield found(
         where_to_add(sets),
         f"{sets_of(str(typical[0].all_sets()))} a week for power; no jump or throw, nothing lifted as fast as"
-        f" possible, no load of {power} %.",
+        f" possible, no load of {power} %"
+        f"{unless_one(ledger.may_be(lambda exercise: exercise.kind in FAST_KINDS), 'is fast')}.",
         wanted=limits.worked_out(
             f"fast lifts at {power} %, jumps or throws", ("{:%}", "lightest"), ("{:%}", "heaviest")
         ),
@@ -106,6 +107,12 @@ def _is_fast(entry: SetGroup, power: Range) -> bool:
     fast_kind = entry.exercise is not None and entry.exercise.kind in FAST_KINDS
     percent = entry.percent
     return fast_kind or entry.fast_tempo or (percent is not None and percent.meets(power))
+
+
+def _may_be_fast(entry: SetGroup, power: Range) -> bool:
+    """Whether a line that cannot be counted is fast by what is known of it."""
+    slip = entry.programme.known.slip_of(entry.name) if entry.exercise is None else None
+    return _is_fast(entry, power) or (slip is not None and slip.kind in FAST_KINDS)
 
 
 def _calls_it_fast(ledger: Ledger, words: tuple[str, ...]) -> bool:

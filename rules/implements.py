@@ -68,7 +68,7 @@ def load_not_settable(entry: SetGroup, limits: Limits) -> Iterator[DraftFinding]
               - {exercise: bench press, sets: 3, reps: 5, load: 61.5 kg}
     """
     load = entry.work.load
-    implement = _implement(entry)
+    implement = entry.implement
     step = limits.table("steps").get(implement)
     if load is None or not step or load.unit != "kg":
         return
@@ -83,10 +83,6 @@ def load_not_settable(entry: SetGroup, limits: Limits) -> Iterator[DraftFinding]
         change=f"Write {f'{plain(below)} or ' if below else ''}{plain(below + step)} kg.",
         where=line_name(entry.prescription),
     )
-
-
-def _implement(entry: SetGroup) -> str:
-    return entry.exercise.implement if entry.exercise else ""
 
 
 def _between_steps(kilograms: float, step: float) -> bool:
@@ -141,11 +137,11 @@ def light_implement_heavy(entry: SetGroup, limits: Limits) -> Iterator[DraftFind
     reps = _lifted_repetitions(entry)
     if reps is None or not entry.hard or not entry.trains(("hip hinge",)):
         return
-    if _implement(entry) not in limits.names("implements") or reps.high >= limits.number("fewest"):
+    if entry.implement not in limits.names("implements") or reps.high >= limits.number("fewest"):
         return
     yield found(
         entry.prescription.place,
-        f"{entry.name}, {reps} repetitions with a {_implement(entry)}.",
+        f"{entry.name}, {reps} repetitions with a {entry.implement}.",
         wanted=limits.words("{:repetition} or more with it", "fewest", ground=" (common practice)"),
         change="Take a bar for the heavy sets, or a lighter load for more repetitions.",
         where=line_name(entry.prescription),
@@ -234,7 +230,7 @@ def stiff_hinge_too_heavy(entry: SetGroup, limits: Limits) -> Iterator[DraftFind
 def _stiff(entry: SetGroup, straight: float) -> bool:
     """Whether it is a hinge, loaded from outside, with the knee nearly straight all the way."""
     exercise = entry.exercise
-    if exercise is None or not entry.trains(("hip hinge",)) or exercise.implement not in LOADED:
+    if exercise is None or not entry.trains(("hip hinge",)) or entry.implement not in LOADED:
         return False
     knee = exercise.path.get("knee", ())
     return bool(knee) and max(knee) <= straight

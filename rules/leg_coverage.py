@@ -9,7 +9,7 @@ from ..lint.engine.limits import Option
 from ..lint.engine.registry import rule
 from ..lint.findings.finding import found
 from ..lint.wording.words import counted_noun, sets_of
-from .shared import sessions_named, where_named, where_to_add
+from .shared import sessions_named, unless, where_named, where_to_add
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -65,13 +65,13 @@ def knee_flexion_missing(week: Week, limits: Limits) -> Iterator[DraftFinding]:
     if hamstrings:
         counted = (
             f"{sets_of(str(hamstrings))} for the hamstrings{turn.words}, all hinges; nothing bends the knee"
-            " against load."
+            " against load"
         )
     else:
-        counted = f"{sets_of(str(legs))} for the legs{turn.words}; nothing bends the knee against load."
+        counted = f"{sets_of(str(legs))} for the legs{turn.words}; nothing bends the knee against load"
     yield found(
         where_to_add(hamstrings or legs),
-        counted,
+        f"{counted}{_unless_in_block(week, 'knee flexion')}.",
         wanted="at least one set of knee flexion in the block: hinges and squats leave out the short head of"
         " biceps femoris",
         change=f"Add a leg curl of any kind or a Nordic curl to {sessions_named(hamstrings or legs)}.",
@@ -128,7 +128,8 @@ def hip_hinge_missing(week: Week, limits: Limits) -> Iterator[DraftFinding]:
     serious: Severity = "warning" if week.programme.goal in ("hypertrophy", "strength") else "note"
     yield found(
         where_to_add(curls or legs),
-        f"{sets_of(str(legs))} for the legs{turn.words}; none extends the hip with a nearly straight knee.",
+        f"{sets_of(str(legs))} for the legs{turn.words}; none extends the hip with a nearly straight knee"
+        f"{_unless_in_block(week, 'hip hinge')}.",
         severity=serious,
         wanted="at least one set of a hip hinge in the block",
         change=f"Add a hinge, such as a Romanian deadlift, to {sessions_named(curls or legs)}.",
@@ -145,8 +146,12 @@ def _legs_lack(week: Week, action: str) -> bool:
         return False
     block = week.all_of_block()
     return bool(week.turn().tally.for_actions(LEG_WORK, hard=True)) and not (
-        block.for_actions((action,)) or block.could_hold(actions=(action,))
+        block.for_actions((action,)) or block.leaves_open(actions=(action,))
     )
+
+
+def _unless_in_block(week: Week, action: str) -> str:
+    return unless(week.all_of_block(), actions=(action,))
 
 
 @rule(
@@ -189,7 +194,7 @@ def straight_knee_calf_missing(week: Week, limits: Limits) -> Iterator[DraftFind
     turn = week.turn()
     raises = turn.tally.for_actions(("plantarflexion",), hard=True)
     block = week.all_of_block()
-    straight = block.sets("gastrocnemius", TOTAL, hard=False) or block.could_hold(areas=("gastrocnemius",))
+    straight = block.sets("gastrocnemius", TOTAL, hard=False) or block.leaves_open(areas=("gastrocnemius",))
     if not raises or straight:
         return
     named = [*(week.block.focus or week.programme.focus), *week.programme.priority]
@@ -200,7 +205,7 @@ def straight_knee_calf_missing(week: Week, limits: Limits) -> Iterator[DraftFind
     yield found(
         where_to_add(raises),
         f"{sets_of(str(raises))} for the calves{turn.words}, all with the knee bent; the gastrocnemius gets"
-        " nothing.",
+        f" nothing{unless(block, areas=('gastrocnemius',))}.",
         severity="warning" if in_sight else "note",
         wanted="at least one set with the knee straight in the block; it trains the soleus as well",
         change=f"Do some of them standing, or add a standing calf raise to {sessions_named(raises)}.",

@@ -9,6 +9,7 @@ from ..lint.engine.registry import rule
 from ..lint.findings.finding import found
 from ..lint.model.naming import line_name
 from ..lint.wording.words import counted_noun, plain
+from .shared import unless
 from .weekly_sets import _MEASURED
 
 TYPE_CHECKING = False
@@ -70,13 +71,13 @@ def lift_sets_under_floor(ledger: Ledger, limits: Limits) -> Iterator[DraftFindi
     for lift, (name, place) in _main_lifts(ledger).items():
         sets = _of_lift(typical, lift)
         average = sets.low / len(weeks)
-        if average >= least or typical.could_hold(lift.actions):
+        if average >= least or typical.leaves_open(lift.actions):
             continue
         line = sets.lines()[0][0] if sets.parts else None
         yield found(
             line.place if line else place,
             f"{_hard_sets(sets)} of {name} and its close variants in {counted_noun(len(weeks), 'week')},"
-            f" {plain(average)} a week.",
+            f" {plain(average)} a week{unless(typical, lift.actions, does='adds to them')}.",
             wanted=limits.words("{} a week", "least", ground=_MEASURED),
             change="Add a set in weeks that have none; what is there can stay.",
             where=line_name(line) if line else "priority",

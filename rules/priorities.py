@@ -9,6 +9,7 @@ from ..lint.engine.limits import COUNTING, Option
 from ..lint.engine.registry import rule
 from ..lint.findings.finding import found
 from ..lint.wording.words import listed, plain, sets_of
+from .shared import unless
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -78,7 +79,7 @@ def priority_not_ahead(week: Week, limits: Limits) -> Iterator[DraftFinding]:
     first = {muscle for term in programme.priority for muscle in catalogue.area(term.words) or ()}
     for term in programme.priority:
         rest = _rest_of_half(week, term.words, first, limits.names("left out"))
-        if not catalogue.is_group(term.words) or not rest or week.could_hold(areas=(term.words,)):
+        if not catalogue.is_group(term.words) or not rest or week.leaves_open(areas=(term.words,)):
             continue
         own = week.sets(term.words, counting)
         others = {group: week.sets(group, counting) for group in rest}
@@ -89,7 +90,8 @@ def priority_not_ahead(week: Week, limits: Limits) -> Iterator[DraftFinding]:
         yield found(
             term.place,
             f"{sets_of(str(own))} a week for the {term.words}, a priority, against {plain(mean)} on average"
-            f" for {listed(rest)}, {HELPING[counting]}.",
+            f" for {listed(rest)}, {HELPING[counting]}"
+            f"{unless(week, areas=(term.words,), does='adds to it')}.",
             wanted=limits.words(
                 "{:more sets} for a priority than for the rest", "lead", ground=" (common practice)"
             ),

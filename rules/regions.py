@@ -9,7 +9,7 @@ from ..lint.engine.limits import Condition, Option
 from ..lint.engine.registry import rule
 from ..lint.findings.finding import found
 from ..lint.wording.words import counted_noun, listed, sets_of
-from .shared import sessions_named, where_named, where_to_add
+from .shared import sessions_named, unless, where_named, where_to_add
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -59,8 +59,6 @@ def region_untrained(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
               - {exercise: bench press, sets: 3, reps: 8}
     """
     programme = ledger.programme
-    if ledger.unsure():
-        return
     meant: list[tuple[Tally, Term]] = [(ledger, term) for term in programme.focus]
     meant += [(ledger.of_block(block), term) for block in programme.blocks for term in block.focus]
     for tally, term in meant:
@@ -71,7 +69,8 @@ def region_untrained(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
             whole = len(missing) == len(parts)
             yield found(
                 term.place,
-                f"`{term.words}` is in the focus; nothing trains {'it' if whole else listed(missing)}.",
+                f"`{term.words}` is in the focus; nothing trains {'it' if whole else listed(missing)}"
+                f"{unless(tally, areas=_muscles(parts, missing))}.",
                 wanted="at least one set, directly or as a helper",
                 change="Add an exercise for it, or take it out of the focus.",
                 where="focus",
@@ -79,12 +78,13 @@ def region_untrained(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
             )
     if programme.focus or all(block.focus for block in programme.blocks):
         return
-    missing = _untrained(ledger, {region: catalogue.regions[region] for region in catalogue.major_regions})
+    regions = {region: catalogue.regions[region] for region in catalogue.major_regions}
+    missing = _untrained(ledger, regions)
     session = next(programme.sessions(), None)
     if missing and session is not None:
         yield found(
             session.place,
-            f"Nothing trains {listed(missing)}, not even as a helper.",
+            f"Nothing trains {_surely_first(ledger, regions, missing)}.",
             severity="warning" if programme.goal == "general health" else "note",
             wanted="at least one set for each of the seven major regions",
             change="Add an exercise for each, or say in `focus` what this programme means to train.",
@@ -103,8 +103,27 @@ def _parts(muscles: tuple[str, ...]) -> dict[str, tuple[str, ...]]:
 
 
 def _untrained(tally: Tally, parts: dict[str, tuple[str, ...]]) -> list[str]:
-    """The parts of which no muscle gets a set."""
-    return [name for name, members in parts.items() if not any(tally.brings(muscle) for muscle in members)]
+    """The parts of which no muscle gets a set, so far as sets can be read."""
+    return [
+        name
+        for name, members in parts.items()
+        if not any(tally.brings(muscle) for muscle in members) and not tally.leaves_open(areas=members)
+    ]
+
+
+def _surely_first(tally: Tally, parts: dict[str, tuple[str, ...]], missing: list[str]) -> str:
+    """``legs and back, not even as a helper, nor arms, unless `toe push` does it``."""
+    open_still = [name for name in missing if tally.may_train(areas=parts[name])]
+    surely = [name for name in missing if name not in open_still]
+    words = f"{listed(surely)}, not even as a helper" if surely else ""
+    if open_still:
+        words += f"{', nor ' if surely else ''}{listed(open_still)}"
+    return f"{words}{unless(tally, areas=_muscles(parts, open_still))}"
+
+
+def _muscles(parts: dict[str, tuple[str, ...]], names: list[str]) -> list[str]:
+    """The muscles of some parts."""
+    return [muscle for name in names for muscle in parts[name]]
 
 
 PRESSES_AND_PULLS = {
@@ -173,13 +192,14 @@ def pull_or_push_missing(week: Week, limits: Limits) -> Iterator[DraftFinding]:
     missing = [
         direction
         for direction, (area, _) in PRESSES_AND_PULLS.items()
-        if week.means(area) and not (block.for_actions((direction,)) or block.could_hold((direction,)))
+        if week.means(area) and not (block.for_actions((direction,)) or block.leaves_open((direction,)))
     ]
     if missing:
+        open_still = unless(block, missing, does=f"{'is' if len(missing) == 1 else 'are'} one")
         yield found(
             where_to_add(upper),
             f"{sets_of(str(upper))} of presses and pulls{turn.words or ' a week'};"
-            f" {listed([f'no {one}' for one in missing])}.",
+            f" {listed([f'no {one}' for one in missing])}{open_still}.",
             wanted="pulls and presses, both overhead and to the front (common practice)",
             change=f"Add {listed([PRESSES_AND_PULLS[one][1] for one in missing])} to {sessions_named(upper)},"
             " or say in `focus` what this programme means to train.",
@@ -264,7 +284,7 @@ def days_per_region_few(week: Week, ledger: Ledger, limits: Limits) -> Iterator[
         trained = ledger.brings(region)
         if len(days) >= limits.number("days") or not trained or not week.means(region):
             continue
-        if not week.could_hold(areas=(region,)):
+        if not week.leaves_open(areas=(region,)):
             few[region] = days
     lacking: dict[Visit | None, list[str]] = {}
     for region, days in few.items():
@@ -274,7 +294,8 @@ def days_per_region_few(week: Week, ledger: Ledger, limits: Limits) -> Iterator[
     session = (next(iter(lacking)) or week.visits[0]).session
     yield found(
         session.place,
-        f"{listed([f'{region} on {_days(len(days))}' for region, days in few.items()])} of the week.",
+        f"{listed([f'{region} on {_days(len(days))}' for region, days in few.items()])} of the week"
+        f"{unless(week, areas=few, does='adds to it')}.",
         wanted=limits.words(
             "{:day} or more for each major region", "days", ground=", as health guidelines ask"
         ),

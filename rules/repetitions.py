@@ -396,5 +396,5 @@ def reserve_hard_to_judge(ledger: Ledger, limits: Limits) -> Iterator[DraftFindi
 def _found_by_feel(entry: SetGroup) -> bool:
     """Whether effort alone tells the lifter what to load: something is lifted, and no load is written."""
     exercise = entry.exercise
-    lifted = exercise is not None and exercise.implement in LOADED and exercise.kind not in FAST_KINDS
+    lifted = exercise is not None and entry.implement in LOADED and exercise.kind not in FAST_KINDS
     return lifted and entry.work.load is None

@@ -219,9 +219,11 @@ def tempo_too_long(entry: SetGroup, limits: Limits) -> Iterator[DraftFinding]:
         return
     reps = work.reps.a_set() if work.reps else None
     up_to = "up to " if seconds.low < seconds.high else ""
+    at = work.places.get("tempo") or work.places["exercise"]
+    tempo = at.excerpt if "tempo" in work.places else entry.seconds_said and entry.seconds_said.tempo
     yield found(
-        work.places["tempo"],
-        f"{reps} repetitions at {work.places['tempo'].excerpt} take {up_to}{seconds.high:g} s a set.",
+        at,
+        f"{reps} repetitions at {tempo} take {up_to}{seconds.high:g} s a set.",
         wanted=limits.words("at most {:s}", "longest", ground=" (common practice)"),
         change="Ask for fewer repetitions or a quicker tempo, if so long a set is not what is meant.",
         where=line_name(entry.prescription),

@@ -68,7 +68,7 @@ def failure_without_spotter(ledger: Ledger, limits: Limits) -> Iterator[DraftFin
     unsaid = each_line(
         entry
         for _, entry in ledger.entries()
-        if _can_pin(entry.exercise) and _goes_to_failure(entry) and not said(_words_on(entry, ledger))
+        if _can_pin(entry) and _goes_to_failure(entry) and not said(_words_on(entry, ledger))
     )
     if unsaid:
         yield found(
@@ -81,9 +81,10 @@ def failure_without_spotter(ledger: Ledger, limits: Limits) -> Iterator[DraftFin
         )
 
 
-def _can_pin(exercise: Exercise | None) -> bool:
+def _can_pin(entry: SetGroup) -> bool:
     """Whether a failed repetition leaves the bar on the lifter, with nothing there to catch it."""
-    if exercise is None or exercise.implement != "barbell" or exercise.name.startswith("pin "):
+    exercise = entry.exercise
+    if exercise is None or entry.implement != "barbell" or exercise.name.startswith("pin "):
         return False
     if "horizontal push" in exercise.patterns:
         return exercise.stance in ("lying", "incline")

@@ -6,14 +6,14 @@ import re
 
 from ..lint.findings.finding import Related
 from ..lint.model.naming import line_name
-from ..lint.wording.words import listed
+from ..lint.wording.words import listed, shortened
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
     from collections.abc import Callable, Iterable, Iterator
 
     from ..lint.counting.set_group import SetGroup
-    from ..lint.counting.tally import Count
+    from ..lint.counting.tally import Count, Tally
     from ..lint.model.sessions import Prescription
     from ..lint.text.places import Place
 
@@ -42,6 +42,21 @@ def each_line(entries: Iterable[SetGroup]) -> list[SetGroup]:
     """One entry for each line and exercise, in the order of the file."""
     each = {(entry.prescription, entry.name): entry for entry in reversed(list(entries))}
     return sorted(each.values(), key=lambda entry: (entry.prescription.place.start, entry.prescription.order))
+
+
+def unless(
+    tally: Tally, actions: Iterable[str] = (), areas: Iterable[str] = (), does: str = "does it"
+) -> str:
+    """``, unless `toe push` does it``: the unknown exercises whose words may mean what is missing."""
+    return unless_one(tally.may_train(actions, areas), does)
+
+
+def unless_one(names: list[str], does: str) -> str:
+    """The same for some names; empty where there are none."""
+    shown = [f"`{shortened(name)}`" for name in names]
+    if len(shown) > MOST_NAMED:
+        shown = [*shown[: MOST_NAMED - 1], f"one of {len(shown) - MOST_NAMED + 1} more"]
+    return f", unless {listed(shown, 'or')} {does}" if shown else ""
 
 
 def with_the(adviser: str) -> str:

@@ -237,7 +237,7 @@ def _never_added(add: str, entries: Sequence[SetGroup]) -> tuple[str, str] | Non
 def _is_band(entry: SetGroup) -> bool:
     load = entry.work.load
     if load is None:
-        return entry.exercise is not None and entry.exercise.implement == "band"
+        return entry.implement == "band"
     return says(("band",), load.words)
 
 

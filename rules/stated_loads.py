@@ -77,7 +77,7 @@ def _in_file(line: Prescription) -> tuple[int, int]:
 
 def _says_nothing(entry: SetGroup) -> bool:
     exercise, work = entry.exercise, entry.work
-    if exercise is None or exercise.kind != "dynamic" or exercise.implement not in LOADED:
+    if exercise is None or exercise.kind != "dynamic" or entry.implement not in LOADED:
         return False
     if work.load is not None or entry.stated_effort or work.velocity is not None:
         return False

@@ -124,8 +124,8 @@ def _may_hide(week: Week, term: Term) -> bool:
         return week.could_hold(areas=(term.words,))
     lift = week.programme.known.exercise(term.words)
     assert lift is not None
-    unsure = [entry.exercise for _, entry in week.entries() if not entry.sure]
-    return any(exercise is None or exercise.is_close_to(lift) for exercise in unsure)
+    unread = (entry.exercise for entry in week.unsure() if entry.exercise is not None)
+    return any(exercise.is_close_to(lift) for exercise in unread) or bool(week.may_train(lift.actions))
 
 
 @rule(

@@ -2,19 +2,23 @@
 
 from __future__ import annotations
 
+import re
+
 from ..lint.body import catalogue
 from ..lint.body.names import fold
 from ..lint.engine.registry import rule
 from ..lint.findings.finding import Edit, found
-from ..lint.wording.words import did_you_mean, listed
+from ..lint.wording.words import did_you_mean, listed, shortened
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
-    from collections.abc import Iterable, Iterator
+    from collections.abc import Collection, Iterable, Iterator
 
+    from ..lint.body.name_suggestions import Suggestions
     from ..lint.counting.ledger import Ledger, Lifter
     from ..lint.engine.limits import Limits
     from ..lint.findings.finding import DraftFinding
+    from ..lint.model.athlete import Restriction
     from ..lint.text.places import Term
 
 
@@ -23,13 +27,16 @@ if TYPE_CHECKING:
     family="upkeep",
     severity="warning",
     confidence="fact",
-    why="What nobody knows cannot be counted: until the name is known, rules about missing work keep silent.",
+    why="What nobody knows cannot be counted, and rules about missing work can only say what they would say"
+    " if it did nothing.",
     sources=(),
 )
 def exercise_unknown(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
-    """An exercise, an alternative or a swap that the catalogue does not know by name or alias.
+    """An exercise, an alternative or a swap that is not known.
 
-    Looks up every name; offers the nearest ones.
+    Reads every name as coaches write them: implement, position, lift and qualifiers in any order. Offers the
+    exercises that it may mean. A warning where it is surely a slip of a known name, or where something is to
+    be spared, since nobody can look whether it loads that; else a note.
 
     Flags:
         programme: Legs
@@ -43,18 +50,47 @@ def exercise_unknown(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
         sessions:
           - session: Lower
             exercises:
-              - {exercise: Seated leg-curls, sets: 3, reps: 10}
+              - {exercise: "Leg curl (seated), paused", sets: 3, reps: 10}
     """
+    spared = ledger.athlete.protect if ledger.athlete else ()
     for term, where in _exercises_named(ledger):
         if ledger.known.exercise(term.words) is None:
-            near = ledger.known.nearest(term.words)
+            suggested = ledger.known.suggestions(term.words, level=ledger.level)
             yield found(
                 term.place,
-                f"`{term.words}` is not in the catalogue, so its sets count for no muscle.",
-                change=did_you_mean(near) or "Write the exercise's usual name.",
+                _not_counted(term.words, suggested, spared),
+                severity="warning" if suggested.slip or spared else "note",
+                change=_what_to_write(term.words, suggested),
                 where=where,
-                edits=_writing(term, near),
+                edits=_writing(term, () if suggested.lifts else suggested.names),
             )
+
+
+def _not_counted(name: str, suggested: Suggestions, spared: Collection[Restriction]) -> str:
+    shown = shortened(name)
+    unknown = f"`{shown}` {'names several lifts' if suggested.lifts else 'is not in the catalogue'}"
+    if not spared:
+        return f"{unknown}, so its sets count for no muscle."
+    subjects = listed([f"`{one.subject.words}`" for one in spared])
+    return f"{unknown}, so its sets count for no muscle, and nobody can look whether it spares {subjects}."
+
+
+def _what_to_write(name: str, suggested: Suggestions) -> str:
+    """The question with the names that may be meant, and how to teach the programme a name."""
+    if suggested.lifts:
+        return f"Write a line for each: {listed(suggested.names)}."
+    if suggested.slip:
+        return did_you_mean(suggested.names)
+    shown = shortened(name)
+    key = shown if _PLAIN.fullmatch(shown) else "'" + shown.replace("'", "''") + "'"
+    meant = suggested.names[0] if suggested.names else "EXERCISE"
+    taught = f"say once what it means, in spotline.yaml or at the top: `our names: {{{key}: {meant}}}`."
+    asked = did_you_mean(suggested.names)
+    return f"{asked} Or {taught}" if asked else f"Write its usual name, or {taught}"
+
+
+_PLAIN = re.compile(r"[^\W\d_][\w ()-]*")
+"""Names that YAML takes as they are."""
 
 
 def _exercises_named(ledger: Ledger) -> Iterator[tuple[Term, str]]:
@@ -146,9 +182,11 @@ def exercise_by_alias(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
             exercises:
               - {exercise: Romanian Deadlifts, sets: 3, reps: 8}
     """
+    given = set(map(fold, ledger.known.names))
     for term, where in _exercises_named(ledger):
-        exercise = ledger.known.exercise(term.words)
-        if exercise is not None and fold(term.words) != fold(exercise.name):
+        listed_as, name = ledger.known.listed(term.words), fold(term.words)
+        if listed_as is not None and name not in given and name != fold(listed_as.exercise.name):
+            exercise = listed_as.exercise
             yield found(
                 term.place,
                 f"`{term.words}` is another word for {exercise.name}.",
@@ -191,7 +229,7 @@ def lift_unknown(lifter: Lifter, limits: Limits) -> Iterator[DraftFinding]:
     known = lifter.resources.known
     for best in lifter.athlete.best_lifts:
         if known.exercise(best.exercise.words) is None:
-            near = known.nearest(best.exercise.words)
+            near = known.nearest(best.exercise.words, level=lifter.athlete.level)
             yield found(
                 best.exercise.place,
                 f"`{best.exercise.words}` is not in the catalogue, so this best lift is used for no load.",

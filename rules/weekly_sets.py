@@ -13,6 +13,7 @@ from ..lint.findings.finding import found
 from ..lint.model.naming import line_name
 from ..lint.wording.words import counted_noun, listed, plain, sets_of
 from .excess import WITHOUT_LIMIT, Excess, group_of
+from .shared import unless
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -155,12 +156,13 @@ def weekly_sets_under_floor(week: Week, limits: Limits) -> Iterator[DraftFinding
         mean = turn.a_week(count.low)
         if not catalogue.is_group(area) or not count or mean >= least:
             continue
-        if turn.tally.could_hold(areas=(area,)):
+        if turn.tally.leaves_open(areas=(area,)):
             continue
         line = count.lines()[0][0]
         yield found(
             line.place,
-            f"{sets_of(count.low)}{turn.words or ' a week'} for the {term.words}, {HELPING[counting]}.",
+            f"{sets_of(count.low)}{turn.words or ' a week'} for the {term.words}, {HELPING[counting]}"
+            f"{unless(turn.tally, areas=(area,), does='adds to them')}.",
             severity=serious,
             wanted=limits.words("at least {}", "least", ground=_MEASURED),
             change=f"Add {sets_of(least - mean)}{' a week' if turn.words else ''}, or take {term.words} out"
@@ -284,7 +286,7 @@ def spread_too_thin(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     for term, weeks in _named(ledger):
         together = ledger.of_weeks(weeks)
         sets = together.sets(term.words, counting)
-        if len(weeks) < limits.number("weeks") or not sets or together.could_hold(areas=(term.words,)):
+        if len(weeks) < limits.number("weeks") or not sets or together.leaves_open(areas=(term.words,)):
             continue
         trained = sum(week.sets(term.words, counting).low > 0 for week in weeks)
         in_four = sets.low * 4 / len(weeks)
@@ -297,7 +299,7 @@ def spread_too_thin(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
             line.place,
             f"{sets_of(str(sets))} for the {term.words} in {counted_noun(len(weeks), 'week')},"
             f" on {trained} of them,"
-            f" {HELPING[counting]}.",
+            f" {HELPING[counting]}{unless(together, areas=(term.words,), does='adds to them')}.",
             wanted=limits.words(
                 "work for it in one week of {}, and at least {:set} in four", "apart", "least"
             ),

@@ -132,16 +132,12 @@ def _nearer_to_failure(before: SetGroup, entry: SetGroup) -> float:
 def _smallest(entry: SetGroup, limits: Limits) -> Named:
     """The limit for the smallest step, in kg, of each thing that is held.
 
-    It is what the name on the line says, else what the exercise is usually done with. Who has kettlebells and
-    no dumbbells takes a kettlebell.
+    Who has kettlebells and no dumbbells takes a kettlebell for what is usually done with a dumbbell.
     """
-    steps = limits.table("smallest step")
-    implement = next((one for one in steps if says((one,), entry.name)), "")
-    if not implement and entry.exercise:
-        implement = entry.exercise.implement
-        has = entry.programme.equipment or ()
-        if implement == "dumbbell" and says(KETTLEBELLS, *has) and not says(DUMBBELLS, *has):
-            implement = "kettlebell"
+    steps, has = limits.table("smallest step"), entry.programme.equipment or ()
+    implement = entry.implement or next((one for one in steps if says((one,), entry.name)), "")
+    if implement == "dumbbell" and says(KETTLEBELLS, *has) and not says(DUMBBELLS, *has):
+        implement = "kettlebell"
     return ("smallest step", implement) if implement in steps else "other step"
 
 

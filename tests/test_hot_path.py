@@ -113,6 +113,10 @@ def test_a_sound_file_calls_no_module_of_ours_that_only_explains_faults(reviewed
         "lint.syntax.sign_errors",
         "lint.body.build",
         "lint.body.nearest",
+        "lint.body.built_names",
+        "lint.body.name_reading",
+        "lint.body.name_suggestions",
+        "lint.body.given_names",
     }
     assert not ours & idle
     assert not ours & {"lint.reporters.cards", "lint.reporters.review_json", "lint.cli.usage"}

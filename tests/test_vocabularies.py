@@ -10,7 +10,7 @@ from typing import Any
 
 import pytest
 
-from spotline.lint.body import catalogue, derive, mechanics, search_words
+from spotline.lint.body import catalogue, derive, mechanics, name_bags, search_words
 from spotline.lint.counting import credits, set_group
 from spotline.lint.engine.registry import SCOPES, all_rules
 from spotline.lint.findings.finding import SEVERITIES
@@ -26,7 +26,7 @@ CODE = {
     path.relative_to(ROOT).as_posix(): ast.parse(path.read_text(encoding="utf-8"))
     for folder in ("lint", "rules")
     for path in (ROOT / folder).rglob("*.py")
-    if path.name != "built.py"
+    if path.name not in ("built.py", "built_names.py")
 }
 
 Words = tuple[str, ...]
@@ -130,6 +130,7 @@ HOMES: list[tuple[Words, Words]] = [
     (tuple(SCOPES.values()), ("rules $defs rule properties looks at",)),
     (tuple(GRADES), ("body-sources items properties grade", "rules $defs source properties grade")),
     (tuple(PRESETS), ("team $defs preset",)),
+    (name_bags.KINDS, ("body-name-words items properties kind",)),
     (
         (
             search_words.AREA,

@@ -33,7 +33,9 @@ def declared(monkeypatch: pytest.MonkeyPatch, *rules: Rule) -> None:
 
     They come with the newest preset.
     """
-    monkeypatch.setitem(presets.NEW_RULES, NEWEST, tuple(rule.name for rule in rules))
+    monkeypatch.setitem(
+        presets.NEW_RULES, NEWEST, (*presets.NEW_RULES[NEWEST], *(rule.name for rule in rules))
+    )
     named = {rule.name: rule for rule in (*all_rules(), *rules)}
     monkeypatch.setattr(write_from_rules, "all_rules", lambda: list(named.values()))
 
@@ -140,8 +142,9 @@ def test_a_default_moves_by_way_of_a_new_preset(copied: Path, monkeypatch: pytes
 def test_a_new_rule_that_no_preset_names_is_refused(
     copied: Path, monkeypatch: pytest.MonkeyPatch, capsys: pytest.CaptureFixture[str]
 ) -> None:
+    named = dict(presets.NEW_RULES)
     declared(monkeypatch, tired(20))
-    monkeypatch.setattr(presets, "NEW_RULES", {})
+    monkeypatch.setattr(presets, "NEW_RULES", named)
     assert main([]) == 2
     said = capsys.readouterr().err
     assert "tests/presets/2026-11.json has been shipped without tired." in said

@@ -1,7 +1,8 @@
-"""``python -m spotline.lint.body.build`` writes built.py, the form of the data that the command loads.
+"""``python -m spotline.lint.body.build`` writes the form of the data that the command loads.
 
-It reads data/*.yaml, checks it and works out what each exercise trains. Each fault of the data is printed
-with its file and line. With ``--check`` it writes nothing, and exits with 1 if built.py is out of date.
+That is built.py, and built_names.py for the words of names. It reads data/*.yaml, checks it and works out
+what each exercise trains. Each fault of the data is printed with its file and line. With ``--check`` it
+writes nothing, and exits with 1 if a built file is out of date.
 """
 
 from __future__ import annotations
@@ -13,6 +14,7 @@ import yaml
 
 from .build_data import HERE, read
 from .build_faults import faults
+from .build_names import carried_by, kinds_of, names_by_word, spellings_of
 from .build_rows import action_rows, anatomy_from, areas, curve_rows, encode, muscle_rows, pair_rows
 from .exercise_fields import fields
 from .names import fold
@@ -27,6 +29,13 @@ if TYPE_CHECKING:
     from .build_rows import Row
 
 BUILT = os.path.join(HERE, "built.py")
+BUILT_NAMES = os.path.join(HERE, "built_names.py")
+
+HEAD = (
+    '"""Written by python -m spotline.lint.body.build from data/*.yaml: change those, not this."""\n',
+    "# ruff: noqa\n# fmt: off\n",
+    "from __future__ import annotations\n",
+)
 
 
 def render(data: Data) -> str:
@@ -39,12 +48,15 @@ def render(data: Data) -> str:
     anatomy = anatomy_from(data)
     exercises = [encode(fields(entry, anatomy)) for entry in data["exercises"]]
     called = [names_in(line) for line in exercises]
-    names = [f"{fold(name)}\t{own}" for own, *aliases in called for name in (own, *aliases)]
+    carried = carried_by(data)
+    names = [
+        f"{fold(name)}\t{own}\t{carried.get(name, '')}".rstrip("\t")
+        for own, *aliases in called
+        for name in (own, *aliases)
+    ]
     area_table, area_names = areas(data, anatomy)
     parts = [
-        '"""Written by python -m spotline.lint.body.build from data/*.yaml: change those, not this."""\n',
-        "# ruff: noqa\n# fmt: off\n",
-        "from __future__ import annotations\n",
+        *HEAD,
         "TYPE_CHECKING = False\nif TYPE_CHECKING:\n    from typing import Any\n",
         _rows("ACTIONS", action_rows(data)),
         _rows("CURVES", curve_rows(data)),
@@ -69,6 +81,23 @@ def render(data: Data) -> str:
     return "\n".join(parts)
 
 
+def render_names(data: Data) -> str:
+    """The text of built_names.py. The data must have no faults.
+
+    NAMES has one line for each name of an exercise, sorted: the word by which the name is found, its words,
+    and the exercise. So an exercise that is added changes only its own lines and those of words that are new.
+    """
+    spellings = spellings_of(data)
+    kinds = kinds_of(data, spellings)
+    parts = [
+        *HEAD,
+        _table("SPELLINGS", "tuple[str, ...]", spellings),
+        _table("KINDS", "tuple[str, ...]", kinds),
+        _lines("NAMES", sorted(set(names_by_word(data, spellings, kinds)))),
+    ]
+    return "\n".join(parts)
+
+
 def _rows(name: str, rows: Sequence[Row | str], kind: str = "tuple[Any, ...]") -> str:
     lines = "".join(f"    {row!r},\n" for row in rows)
     return f"{name}: tuple[{kind}, ...] = (\n{lines})\n"
@@ -88,18 +117,18 @@ def _table(name: str, kind: str, table: Mapping[str, Any]) -> str:
     return f"{name}: dict[str, {kind}] = {{\n{lines}}}\n"
 
 
-def current() -> str:
-    """The text of the built.py that is there now, or "" if there is none."""
-    if not os.path.exists(BUILT):
+def current(path: str) -> str:
+    """The text of the built file that is there now, or "" if there is none."""
+    if not os.path.exists(path):
         return ""
-    with open(BUILT, encoding="utf-8") as file:
+    with open(path, encoding="utf-8") as file:
         return file.read()
 
 
 def main(arguments: Sequence[str], say: Callable[[str], object] = print) -> int:
     """Builds, or compares if ``--check`` is given.
 
-    Returns the exit code: 1 for faults or an outdated built.py.
+    Returns the exit code: 1 for faults or an outdated built file.
     """
     try:
         data = read()
@@ -110,15 +139,17 @@ def main(arguments: Sequence[str], say: Callable[[str], object] = print) -> int:
         say(fault)
     if found:
         return 1
-    text = render(data)
+    texts = {BUILT: render(data), BUILT_NAMES: render_names(data)}
     if "--check" in arguments:
-        stale = text != current()
-        say(
-            "built.py is stale: run python -m spotline.lint.body.build" if stale else "built.py is up to date"
-        )
-        return int(stale)
-    with open(BUILT, "w", encoding="utf-8", newline="\n") as file:
-        file.write(text)
+        stale = [os.path.basename(path) for path, text in texts.items() if text != current(path)]
+        for name in stale:
+            say(f"{name} is stale: run python -m spotline.lint.body.build")
+        if not stale:
+            say("built.py and built_names.py are up to date")
+        return int(bool(stale))
+    for path, text in texts.items():
+        with open(path, "w", encoding="utf-8", newline="\n") as file:
+            file.write(text)
     say(f"{len(data['exercises'])} exercises, {len(data['muscles'])} muscles, {len(data['sources'])} sources")
     return 0
 

@@ -14,7 +14,7 @@ if TYPE_CHECKING:
 HERE = os.path.dirname(os.path.abspath(__file__))
 DATA = os.path.join(HERE, "data")
 SCHEMAS = os.path.join(os.path.dirname(os.path.dirname(HERE)), "schema")
-TABLES = ("actions", "mechanics", "muscles", "areas", "pairs", "sources")
+TABLES = ("actions", "mechanics", "muscles", "areas", "pairs", "sources", "name-words")
 
 Lines = dict[tuple[Any, ...], int]
 Twice = list[tuple[str, int]]

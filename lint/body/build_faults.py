@@ -8,9 +8,11 @@ import os
 from jsonschema import Draft202012Validator
 
 from .build_data import SCHEMAS, TABLES
+from .build_names import SPELLING, listed_words, spellings_of
 from .build_rows import anatomy_from
 from .exercise_fields import faults as entry_faults
 from .exercise_fields import profile_of
+from .name_tokens import key_of, tokens_of
 from .names import fold
 from .nearest import nearest
 
@@ -33,7 +35,7 @@ def faults(data: Data) -> list[str]:
     if found:
         return found
     known = _KnownNames(data)
-    for check in (_table_faults, _source_faults, _area_faults):
+    for check in (_table_faults, _source_faults, _area_faults, _word_faults):
         found += check(data, known)
     if found:
         return found
@@ -55,12 +57,24 @@ class _KnownNames:
         self.sources = {entry["id"] for entry in data["sources"]}
         self.exercises = {entry["name"] for entry in data["exercises"]}
         self.areas = {entry["name"] for entry in data["areas"]}
+        fields = _schema("exercises")["items"]["properties"]
+        self.stands_for = {
+            "implement": set(fields["implement"]["enum"]),
+            "held": set(fields["implement"]["enum"]),
+            "position": set(fields["stance"]["enum"]),
+            "grip": set(fields["grip"]["enum"]),
+        }
+
+
+def _schema(name: str) -> dict[str, Any]:
+    with open(os.path.join(SCHEMAS, f"body-{name}.json"), encoding="utf-8") as file:
+        schema: dict[str, Any] = json.load(file)
+    return schema
 
 
 def _schema_faults(name: str, table: list[DataEntry]) -> Iterator[str]:
     """All that the schema says against the entries of a table, by line: each key missing or wrong."""
-    with open(os.path.join(SCHEMAS, f"body-{name}.json"), encoding="utf-8") as file:
-        schema = json.load(file)
+    schema = _schema(name)
     validator = Draft202012Validator({**schema["items"], "$defs": schema.get("$defs", {})})
     for entry in table:
         told = [said for error in validator.iter_errors(dict(entry)) for said in _told(error)]
@@ -170,6 +184,24 @@ def _area_faults(data: Data, known: _KnownNames) -> Iterator[str]:
             other = taken.setdefault(fold(word), entry["name"])
             if other != entry["name"]:
                 yield entry.fault(f"{word} already means {other}", "also")
+
+
+def _word_faults(data: Data, known: _KnownNames) -> Iterator[str]:
+    """Words of names that are several words, stand twice, or stand for something that no exercise has."""
+    spellings = spellings_of(data)
+    taken: dict[str, tuple[str, str]] = {}
+    for entry in data["name-words"]:
+        kind = entry["kind"]
+        for word, meant in listed_words(entry):
+            spells = kind == SPELLING
+            compared = key_of(word) if spells else " ".join(t.word for t in tokens_of(word, spellings))
+            first = taken.setdefault(f"{spells} {compared}", (kind, meant))
+            if not spells and " " in compared:
+                yield entry.fault(f"{word} is several words: join them by hyphens", "words")
+            elif first != (kind, meant) and (spells or first[0] != kind or not meant):
+                yield entry.fault(f"{word} stands already under {first[1] or first[0]}", "words")
+            elif meant and meant not in known.stands_for.get(kind, {meant}):
+                yield entry.fault(f"no exercise has the {kind} {meant}", "words", meant)
 
 
 def _exercise_faults(entry: DataEntry, anatomy: Anatomy, known: _KnownNames) -> Iterator[str]:

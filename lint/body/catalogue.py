@@ -11,7 +11,6 @@ from functools import cache, lru_cache
 from . import built
 from .names import fold
 from .rows import FIELDS, decode, line_of, lines_of
-from .rows import names as names_in
 from .rows import rank as rank_in
 
 TYPE_CHECKING = False
@@ -192,6 +191,47 @@ def rarity(exercise: Exercise) -> int:
     return RANKS.index(exercise.rank)
 
 
+def rarity_of(name: str) -> int:
+    """The rarity of the catalogue's exercise of this name, read off its line; 1 for any other name."""
+    line = line_of(built.EXERCISES, name)
+    return RANKS.index(rank_in(line)) if line else 1
+
+
+class NameReading:
+    """What the name of a lift was read as.
+
+    ``implement`` is what is lifted; the name may state another one than the exercise has. ``qualifiers`` are
+    words of the name that change no credit, as they were written. ``tempo`` is the tempo in the name, as in
+    "3-1-X-0", or "". ``lowering``, ``pause`` and ``hold`` are seconds in the name, 0 if there are none: of
+    lowering and of pausing in each repetition, and of holding a position. ``one_side`` is whether one side
+    works at a time.
+    """
+
+    __slots__ = ("exercise", "hold", "implement", "lowering", "one_side", "pause", "qualifiers", "tempo")
+
+    def __init__(self, exercise: Exercise, implement: str = "") -> None:
+        self.exercise = exercise
+        self.implement = implement or exercise.implement
+        self.one_side = exercise.unilateral
+        self.qualifiers: tuple[str, ...] = ()
+        self.tempo = ""
+        self.lowering = self.pause = self.hold = 0.0
+
+    @property
+    def says_seconds(self) -> bool:
+        """Whether it says how long a repetition or a hold takes."""
+        return bool(self.tempo or self.lowering or self.pause or self.hold)
+
+    @property
+    def words(self) -> str:
+        """The exercise with the other implement and the qualifiers: "back squat, paused"."""
+        other = (self.implement,) if self.implement != self.exercise.implement else ()
+        return ", ".join((self.exercise.name, *other, *self.qualifiers))
+
+    def __repr__(self) -> str:
+        return f"<{self.words}>"
+
+
 class Side:
     """One side of a pair.
 
@@ -253,12 +293,19 @@ _anatomy: list[Anatomy] = []
 
 @lru_cache(maxsize=5000)
 def exercise(name: str) -> Exercise | None:
-    """The exercise of this name or alias, or None."""
+    """The exercise with this name or alias, or None."""
+    found = named(name)
+    return None if found is None else found.exercise
+
+
+@lru_cache(maxsize=5000)
+def named(name: str) -> NameReading | None:
+    """The exercise with this name or alias and the implement that the name states, or None."""
     line = line_of(built.NAMES, fold(name))
     if not line:
         return None
-    own = line.partition("\t")[2]
-    return _exercises.get(own) or _read(own, line_of(built.EXERCISES, own))
+    own, _, implement = line.partition("\t")[2].partition("\t")
+    return NameReading(_exercises.get(own) or _read(own, line_of(built.EXERCISES, own)), implement)
 
 
 def _read(name: str, line: str) -> Exercise:
@@ -279,26 +326,6 @@ def _all() -> tuple[Exercise, ...]:
     for line in lines_of(built.EXERCISES):
         _read(line.partition("\t")[0], line)
     return tuple(_exercises[name] for name in lines_of(built.ORDER))
-
-
-def nearest_exercises(name: str, most: int = 3) -> list[str]:
-    """Names of the exercises nearest to a name that is none, word by word, the nearest first; of those as
-    near the more common.
-    """
-    return list(_nearest_exercises(name, most))
-
-
-@lru_cache(maxsize=100)  # an editor asks again at every key while the name stands there
-def _nearest_exercises(name: str, most: int) -> tuple[str, ...]:
-    from .nearest import nearest
-
-    named: list[tuple[str, str]] = []
-    ranks: dict[str, int] = {}
-    for line in lines_of(built.EXERCISES):
-        own, *aliases = names_in(line)
-        named += ((word, own) for word in (own, *aliases))
-        ranks[own] = RANKS.index(rank_in(line))
-    return tuple(nearest(name, named, most, ranks))
 
 
 def nearest_areas(name: str, most: int = 3) -> list[str]:

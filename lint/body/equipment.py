@@ -52,16 +52,35 @@ OTHER_WORDS: dict[str, tuple[str, ...]] = {
 }
 
 
-def needs(exercise: Exercise) -> tuple[str, ...]:
-    """The pieces that an exercise needs: its stations, and its implement if that is a piece of its own."""
-    own = () if exercise.implement in NO_PIECE else (exercise.implement,)
-    return tuple(dict.fromkeys((*exercise.station, *own)))
+def needs(exercise: Exercise, implement: str = "") -> tuple[str, ...]:
+    """The pieces that an exercise needs: its stations, and its implement if that is a piece.
+
+    With another ``implement`` it needs that one, and nothing that only holds its own.
+    """
+    lifted = implement or exercise.implement
+    stations = exercise.station
+    if lifted != exercise.implement:
+        stations = tuple(piece for piece in stations if not _holds_up(piece, exercise.implement))
+    return tuple(dict.fromkeys((*stations, *(() if lifted in NO_PIECE else (lifted,)))))
 
 
-def missing(exercise: Exercise, equipment: Iterable[str], always: Collection[str]) -> tuple[str, ...]:
-    """The pieces that an exercise needs and a list of equipment lacks, except those ``always`` there."""
+def _holds_up(piece: str, implement: str) -> bool:
+    """Whether a station is an implement itself or only there for it."""
+    if implement == MACHINE.strip():
+        return piece.startswith(MACHINE)
+    return piece == implement or (piece == "rack" and implement == "barbell")
+
+
+def missing(
+    exercise: Exercise, equipment: Iterable[str], always: Collection[str], implement: str = ""
+) -> tuple[str, ...]:
+    """The pieces that an exercise needs and a list lacks. Pieces in ``always`` are never missing.
+
+    ``implement`` is what is lifted if it is not the exercise's own.
+    """
     listed = [_words(item) for item in equipment]
-    return tuple(piece for piece in needs(exercise) if piece not in always and not _holds(listed, piece))
+    needed = needs(exercise, implement)
+    return tuple(piece for piece in needed if piece not in always and not _holds(listed, piece))
 
 
 def in_words(piece: str) -> str:

@@ -225,7 +225,7 @@ def read(spared: str, known: Known = CATALOGUE) -> Spared:
     whole = " ".join(typed[:MOST_WORDS])
     traits: list[Trait] = []
     unknown: list[str] = []
-    for part in [whole] if known.exercise(whole) else BETWEEN.split(whole):
+    for part in [whole] if known.listed(whole) else BETWEEN.split(whole):
         for clause in _clauses([word.strip('.!?"') for word in words(part)], known):
             found, left = _clause(clause, known)
             traits += found
@@ -241,7 +241,7 @@ def _clauses(said: list[str], known: Known) -> Iterator[list[str]]:
     start = 0
     for at, word in enumerate(said):
         if word in JOINERS and not any(
-            known.exercise(" ".join(said[first:last]))
+            known.listed(" ".join(said[first:last]))
             for first in range(max(start, at - JOINED), at)
             for last in range(at + 2, at + 2 + JOINED)
         ):
@@ -257,7 +257,11 @@ def _clause(clause: Sequence[str], known: Known) -> tuple[list[Trait], list[str]
     if not movements:
         movements, left = _matched(_telling(said), lambda phrase: _movement(phrase, known))
     parts, left = _matched(said if not movements else left, _part)
-    return movements or parts, _telling(left)
+    unknown = _telling(left)
+    as_written = known.exercise(" ".join(said)) if unknown else None
+    if as_written is not None:
+        return [("name", as_written.name)], []
+    return movements or parts, unknown
 
 
 def _telling(said: Sequence[str]) -> list[str]:
@@ -289,10 +293,10 @@ def _movement(phrase: Sequence[str], known: Known) -> tuple[Trait, ...]:
     if found is not None:
         return found
     for name in (" ".join(phrase), " ".join(map(_stem, phrase))):
-        exercise = known.exercise(name)
-        if exercise is not None:
-            ours = exercise is catalogue.exercise(name)
-            return (("called", name) if ours else ("name", exercise.name),)
+        listed = known.listed(name)
+        if listed is not None:
+            ours = listed.exercise is catalogue.exercise(name)
+            return (("called", name) if ours else ("name", listed.exercise.name),)
     return ()
 
 

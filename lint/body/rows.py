@@ -110,15 +110,35 @@ def line_of(text: str, key: str) -> str:
     The lines must be sorted. The part of the text that can hold the line is halved until it is short, and
     then searched, so no table of lines is needed.
     """
+    start = _start_of(text, f"\n{key}\t")
+    return "" if start < 0 else text[start + 1 : text.find("\n", start + 1)]
+
+
+def lines_with(text: str, key: str) -> list[str]:
+    """All lines that begin with ``key`` and a tab. The lines must be sorted."""
     begins = f"\n{key}\t"
+    start = _start_of(text, begins)
+    found = []
+    while start >= 0 and text.startswith(begins, start):
+        end = text.find("\n", start + 1)
+        found.append(text[start + 1 : end])
+        start = end
+    return found
+
+
+def _start_of(text: str, begins: str) -> int:
+    """Where the first line that begins so stands in a text of sorted lines, or -1."""
     size = len(begins)
-    low, high = 0, len(text) - 1  # no line begins at the last line break
+    low, high, found = 0, len(text) - 1, -1  # the last line break begins no line
     while high - low > SHORT:
         middle = (low + high) // 2
         start = text.find("\n", middle, high)
-        if start < 0 or text[start : start + size] > begins:
+        if start < 0:
             high = middle
-        else:
+        elif text[start : start + size] < begins:
             low = start
-    start = text.find(begins, low, high + size)
-    return "" if start < 0 else text[start + 1 : text.find("\n", start + 1)]
+        else:
+            high = start
+            found = start if text.startswith(begins, start) else found
+    first = text.find(begins, low, high + size - 1)
+    return found if first < 0 else first

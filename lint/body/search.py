@@ -29,6 +29,7 @@ from .search_words import (
     PATTERN,
     SIDES,
     STANCE,
+    QueryPart,
     read_words,
     spelled,
     vocabulary_of,
@@ -41,7 +42,7 @@ if TYPE_CHECKING:
 
     from .catalogue import Exercise
     from .known import Known
-    from .search_words import Meaning, QueryPart, Vocabulary
+    from .search_words import Meaning, Vocabulary
 
 
 EVERYWHERE = "whole body"
@@ -156,18 +157,34 @@ def search(asked: str, known: Known = CATALOGUE) -> Answer:
     answer.unknown = tuple((word, tuple(vocabulary.near(word))) for word in dict.fromkeys(unknown))
     answer.readings = tuple(readings)
     if not readings:
+        _as_one_name(answer, known)
         return answer
     said = readings[0].read_as or readings[0].words
-    exact = known.exercise(said) if len(readings) == 1 and not unknown else None
+    listed = known.reading(said) if len(readings) == 1 and not unknown else known.listed(answer.asked)
+    exact = listed.exercise if listed else None
     found = _Wanted(readings, vocabulary).matches(exact)
     if exact is not None and (fold(exact.name) == fold(said) or fold(said) not in vocabulary.meanings):
         answer.others = tuple(one.exercise.name for one in found if not one.exact)
         found = [one for one in found if one.exact]
     answer.found = tuple(found)
+    if (not found or unknown) and _as_one_name(answer, known):
+        return answer
     if not found:
         answer.without = tuple(_without(readings, vocabulary))
         answer.unmeasured = tuple(_unmeasured(answer))
     return answer
+
+
+def _as_one_name(answer: Answer, known: Known) -> bool:
+    """Answers with one exercise if a programme could name it in these words, as reviews read them."""
+    reading = known.reading(answer.asked)
+    if reading is None:
+        return False
+    meanings = ((NAME, reading.exercise.name),)
+    answer.readings = (QueryPart(answer.asked, reading.words, meanings),)
+    answer.found = (Match(reading.exercise, exact=True),)
+    answer.unknown = ()
+    return True
 
 
 class _Wanted:

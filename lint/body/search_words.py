@@ -34,6 +34,9 @@ FIELD_WORDS = {
 
 _ALIKE, _ALIKE_IN_FOUR = 0.8, 0.75
 
+_SHORT = 5
+"""Letters up to which a misspelt word must begin like the word that it is read as."""
+
 MOST_WORDS = 24
 LONGEST_PHRASE = 7
 MOST_OFFERED = 3
@@ -187,7 +190,7 @@ class Vocabulary:
             return None
         best, found = (0.0, False), None
         for other, written in self.words.items():
-            if abs(len(other) - len(key)) > 3 or (least == _ALIKE_IN_FOUR and other[0] != key[0]):
+            if abs(len(other) - len(key)) > 3 or (len(key) <= _SHORT and other[0] != key[0]):
                 continue
             matcher = SequenceMatcher(None, other, key)
             if matcher.quick_ratio() < least:
@@ -278,7 +281,7 @@ def spelled(typed: list[str], vocabulary: Vocabulary) -> tuple[list[Token], list
 def whole_name(tokens: Sequence[Token], vocabulary: Vocabulary) -> QueryPart | None:
     """All words as the name of one exercise; None if they are no name, or a term of their own."""
     said = " ".join(token.taken for token in tokens)
-    if fold(said) in vocabulary.meanings or vocabulary.known.exercise(said) is None:
+    if fold(said) in vocabulary.meanings or vocabulary.known.listed(said) is None:
         return None
     return QueryPart(*_wording(tokens), ((NAME, said),))
 
@@ -313,7 +316,7 @@ def _meanings(phrase: Sequence[Token], vocabulary: Vocabulary) -> tuple[Meaning,
     if phrase[0].taken in FILLERS or phrase[-1].taken in FILLERS or not vocabulary.in_names(key):
         return ()
     kinds = [vocabulary.meanings.get(token.key, ((NAME, ""),))[0][0] for token in phrase]
-    whole = NAME in kinds or vocabulary.known.exercise(said) is not None
+    whole = NAME in kinds or vocabulary.known.listed(said) is not None
     return ((NAME, said),) if whole and not any(kind in _SAY_ENOUGH for kind in kinds) else ()
 
 

@@ -25,6 +25,7 @@ class ProgrammeHeader:
     that is worked out from one of them stays valid as long as that part and the header are unchanged. Each
     athlete on a programme has a header of their own; `take` updates it when the programme is read again.
     ``today`` is used if the programme states no start date.
+    ``known`` are the exercises that the programme may name.
     """
 
     __slots__ = (
@@ -32,6 +33,7 @@ class ProgrammeHeader:
         "events",
         "focus",
         "goal",
+        "known",
         "name",
         "note",
         "phase",
@@ -54,6 +56,7 @@ class ProgrammeHeader:
     ) -> None:
         self.today = today
         self.resources = resources
+        self.known: Known = resources.known.with_names(programme.names)
         self.athlete: Athlete | None = member.athlete if member else None
         self.take(programme)
 
@@ -81,11 +84,6 @@ class ProgrammeHeader:
     def body_mass(self) -> float | None:
         """The athlete's body mass in kg; None if none is written."""
         return self.athlete.body_mass if self.athlete else None
-
-    @property
-    def known(self) -> Known:
-        """The exercises that the programme may name."""
-        return self.resources.known
 
     def named(self, name: str) -> Exercise | str:
         """The exercise of this name; for an unknown exercise the name itself, folded for comparison."""

@@ -8,15 +8,17 @@ is a range, because lifters differ and coaches leave things open.
 from __future__ import annotations
 
 from ..model.quantities import NOTHING, Range
+from ..model.quantities import tempo as tempo_of
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
     from collections.abc import Iterable
 
+    from ..body.catalogue import NameReading
     from ..model.sessions import Pairing, Prescription, Work
 
-REPETITION = Range(2, 4)
-"""Seconds of one repetition without a stated tempo: 1-2 s up and 1-2 s down (acsm-2009)."""
+ONE_WAY = Range(1, 2)
+"""Seconds of lifting, and of lowering, in one repetition without a stated tempo (acsm-2009)."""
 
 AS_FAST_AS_POSSIBLE = 1.0
 """Seconds of a tempo phase that is written X (common practice, no source)."""
@@ -71,8 +73,11 @@ class SessionTime:
 
 NO_TIME = SessionTime(NOTHING, NOTHING, NOTHING)
 
-Line = tuple["Prescription", "tuple[tuple[Work, str], ...]"]
-"""A prescription and its groups of sets in a week, each with its slot (heavy, light or empty)."""
+Group = tuple["Work", str, "NameReading | None"]
+"""A group of sets, its slot (heavy, light or empty), and the reading of its name if that states seconds."""
+
+Line = tuple["Prescription", tuple[Group, ...]]
+"""A prescription and its groups of sets in a week."""
 
 
 def session_time(lines: Iterable[Line], *, prepared: bool, change_over: Range = CHANGE_OVER) -> SessionTime:
@@ -111,19 +116,20 @@ def _item_time(item: list[Line]) -> SessionTime:
         if line.every is not None and line.lasts is not None:
             time += SessionTime(line.lasts, NOTHING, warm_up)
             continue
-        work = sum((_work_time(work) for work, _ in works), NOTHING)
+        work = sum((_work_time(work, said) for work, _, said in works), NOTHING)
         time += SessionTime(work, _rest_of(line, works), warm_up)
     return time + SessionTime(NOTHING, _rest_of_rounds(item), NOTHING)
 
 
-def _work_time(work: Work) -> Range:
+def _work_time(work: Work, said: NameReading | None) -> Range:
     """Seconds under load of a group of sets. Work on each side in turn takes twice as long."""
     sets = work.sets or NOTHING
     reps = work.reps.total(sets) if work.reps else None
-    if work.hold is not None:
-        seconds = (reps or sets).by(work.hold)
+    hold = work.hold or (Range(said.hold, said.hold) if said is not None and said.hold else None)
+    if hold is not None:
+        seconds = (reps or sets).by(hold)
     elif reps is not None:
-        seconds = reps.by(_repetition(work))
+        seconds = reps.by(_repetition(work, said))
     elif work.distance is not None:
         state = Range(work.distance.low / WALKING.high, work.distance.high / WALKING.low)
         seconds = sets.by(state)
@@ -132,22 +138,30 @@ def _work_time(work: Work) -> Range:
     return seconds * 2 if work.side == "each" else seconds
 
 
-def set_time(work: Work) -> Range | None:
+def set_time(work: Work, said: NameReading | None = None) -> Range | None:
     """Seconds of one set by its tempo, for one side; None if tempo or repetitions are not stated."""
     reps = work.reps.a_set() if work.reps else None
-    return None if reps is None or work.tempo is None else reps.by(_repetition(work))
+    stated = work.tempo is not None or (said is not None and bool(said.tempo))
+    return reps.by(_repetition(work, said)) if reps is not None and stated else None
 
 
-def _repetition(work: Work) -> Range:
-    if work.tempo is None:
-        return REPETITION
-    seconds = sum(AS_FAST_AS_POSSIBLE if phase is None else phase for phase in work.tempo)
-    return Range(seconds, seconds)
+def _repetition(work: Work, said: NameReading | None) -> Range:
+    """Seconds of one repetition: by the line's tempo, else by what the name says, else assumed."""
+    tempo = work.tempo
+    if tempo is None and said is not None:
+        tempo = tempo_of(said.tempo)
+    if tempo is not None:
+        seconds = sum(AS_FAST_AS_POSSIBLE if phase is None else phase for phase in tempo)
+        return Range(seconds, seconds)
+    if said is None:
+        return ONE_WAY + ONE_WAY
+    lowering = Range(said.lowering, said.lowering) if said.lowering else ONE_WAY
+    return ONE_WAY + lowering + Range(said.pause, said.pause)
 
 
-def _rest_of(line: Prescription, works: tuple[tuple[Work, str], ...]) -> Range:
+def _rest_of(line: Prescription, works: tuple[Group, ...]) -> Range:
     """The rest after every set of a line except its last."""
-    rests = [((work.sets or NOTHING), _rest_after(line, work, slot)) for work, slot in works]
+    rests = [((work.sets or NOTHING), _rest_after(line, work, slot)) for work, slot, _ in works]
     rest = sum((sets.by(one) for sets, one in rests), NOTHING)
     last = rests[-1][1]
     return Range(max(rest.low - last.low, 0.0), max(rest.high - last.high, 0.0))
@@ -169,7 +183,7 @@ def _rest_of_rounds(item: list[Line]) -> Range:
     paired = item[0][0].paired
     if paired is None:
         return NOTHING
-    between = sum((_rest_after(line, *works[-1]) for line, works in item[:-1]), NOTHING)
+    between = sum((_rest_after(line, *works[-1][:2]) for line, works in item[:-1]), NOTHING)
     rounds = max(((works[0][0].sets or NOTHING) for _, works in item), key=lambda sets: sets.high)
     if paired.rest is None:
         return between

@@ -11,7 +11,7 @@ TYPE_CHECKING = False
 if TYPE_CHECKING:
     from collections.abc import Iterable
 
-    from ..body.catalogue import Exercise
+    from ..body.catalogue import Exercise, NameReading
     from ..model.athlete import BestLift
     from ..model.quantities import Load
     from ..model.sessions import Prescription, Work
@@ -84,6 +84,18 @@ class SetGroup:
     def name(self) -> str:
         """The exercise as the coach wrote it."""
         return self.work.exercise
+
+    @property
+    def implement(self) -> str:
+        """What is lifted: what the name states, else the exercise's own; "" if the exercise is unknown."""
+        reading = self.programme.known.reading(self.name)
+        return "" if reading is None else reading.implement
+
+    @property
+    def seconds_said(self) -> NameReading | None:
+        """The reading of its name, if that says how long a repetition or a hold takes."""
+        reading = self.programme.known.reading(self.name)
+        return reading if reading is not None and reading.says_seconds else None
 
     @property
     def stated_effort(self) -> bool:
@@ -203,7 +215,7 @@ class SetGroup:
     @property
     def set_time(self) -> Range | None:
         """Seconds of one set by its tempo; None if tempo or repetitions are left open."""
-        return set_time(self.work)
+        return set_time(self.work, self.seconds_said)
 
     @property
     def compound(self) -> bool:

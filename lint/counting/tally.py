@@ -22,9 +22,9 @@ if TYPE_CHECKING:
 
     from ..body.catalogue import Exercise
     from ..model.quantities import Range
-    from ..model.sessions import Prescription, Session, Work
+    from ..model.sessions import Prescription, Session
     from .header import ProgrammeHeader
-    from .session_time import SessionTime
+    from .session_time import Group, Line, SessionTime
     from .set_group import SetGroup
 
 
@@ -231,12 +231,35 @@ class Tally:
     def could_hold(self, actions: Iterable[str] = (), areas: Iterable[str] = ()) -> bool:
         """Whether a group of sets that cannot be counted may train one of these."""
         wanted, muscles = tuple(actions), tuple(areas)
-        for group in self.unsure():
-            if group.exercise is None or group.trains(wanted):
-                return True
-            if any(credit(group.exercise, area) for area in muscles):
-                return True
-        return False
+        return self.leaves_open(wanted, muscles) or bool(self.may_train(wanted, muscles))
+
+    def leaves_open(self, actions: Iterable[str] = (), areas: Iterable[str] = ()) -> bool:
+        """Whether a line trains one of these whose sets cannot be read, or whose exercise is a slip of one
+        that does.
+        """
+        wanted, muscles = tuple(actions), tuple(areas)
+        meant = (group.exercise or group.programme.known.slip_of(group.name) for group in self.unsure())
+        return any(exercise is not None and _trains(exercise, wanted, muscles) for exercise in meant)
+
+    def may_train(self, actions: Iterable[str] = (), areas: Iterable[str] = ()) -> list[str]:
+        """Names of unknown exercises that may train one of these, as far as their words tell."""
+        wanted, muscles = tuple(actions), tuple(areas)
+        return self.may_be(lambda exercise: _trains(exercise, wanted, muscles))
+
+    def may_be(self, test: Callable[[Exercise], bool]) -> list[str]:
+        """Names of unknown exercises that may be one that passes a test, as far as their words tell.
+
+        Slips are left out: it is known what they mean.
+        """
+        unknown = {group.name: group.programme.known for group in self.unsure() if group.exercise is None}
+        meant = {name: known.may_mean(name) for name, known in unknown.items() if known.slip_of(name) is None}
+        return [name for name, exercises in meant.items() if exercises is None or any(map(test, exercises))]
+
+
+def _trains(exercise: Exercise, actions: tuple[str, ...], areas: tuple[str, ...]) -> bool:
+    """Whether an exercise is for one of some joint actions or patterns, or is credited for an area."""
+    served = (*exercise.actions, *exercise.patterns)
+    return any(action in served for action in actions) or any(credit(exercise, area) for area in areas)
 
 
 def _together(counts: list[Count], side: str) -> Count:
@@ -362,8 +385,9 @@ class Visit(Tally):
         ]
         return session_time(together, prepared=False)
 
-    def _timed(self) -> list[tuple[Prescription, tuple[tuple[Work, str], ...]]]:
-        lines: dict[Prescription, list[tuple[Work, str]]] = {}
+    def _timed(self) -> list[Line]:
+        lines: dict[Prescription, list[Group]] = {}
         for group in self.own:
-            lines.setdefault(group.prescription, []).append((group.work, group.slot))
+            timed = (group.work, group.slot, group.seconds_said)
+            lines.setdefault(group.prescription, []).append(timed)
         return [(line, tuple(works)) for line, works in lines.items()]

@@ -97,7 +97,8 @@ class Member:
 class Programme:
     """A whole programme: what and whom it is for, and its blocks in order.
 
-    ``places`` holds the places of goal, phase and start by key, where they are written.
+    ``our_names`` are pairs of a name that the coach gives to an exercise and what it means. ``places`` holds
+    the places of goal, phase and start by key, where they are written.
     """
 
     __slots__ = (
@@ -108,6 +109,7 @@ class Programme:
         "members",
         "name",
         "note",
+        "our_names",
         "phase",
         "place",
         "places",
@@ -134,6 +136,12 @@ class Programme:
         self.blocks: tuple[Block, ...] = ()
         self.sessions_by_block: dict[Block, tuple[Session, ...]] = {}
         self.rehabilitation: Rehabilitation | None = None
+        self.our_names: tuple[tuple[Term, Term], ...] = ()
+
+    @property
+    def names(self) -> dict[str, str]:
+        """What the names mean that the coach gives to exercises."""
+        return {name.words: meant.words for name, meant in self.our_names}
 
     @property
     def athletes(self) -> tuple[Athlete, ...]:

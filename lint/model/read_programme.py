@@ -102,6 +102,7 @@ class _ProgrammeReader(Reader):
         programme.focus = terms_of(at.get("focus"))
         programme.priority = terms_of(at.get("priority"))
         programme.note = text_of(at.get("note"))
+        programme.our_names = _given_names(at.get("our names"))
         programme.starts = self.day(at.get("starts"))
         if programme.starts:
             self.start_weekday = programme.starts.weekday()
@@ -258,3 +259,9 @@ class _ProgrammeReader(Reader):
 def _places(at: LocatedNode, *keys: str) -> dict[str, Place]:
     """The places of the values of some keys, where they are there."""
     return {key: found.place for key in keys if (found := at.get(key)) is not None}
+
+
+def _given_names(at: LocatedNode | None) -> tuple[tuple[Term, Term], ...]:
+    """The names that the coach gives to exercises, each with what it means."""
+    pairs = () if at is None else at.pairs()
+    return tuple((Term(name, place), term_of(meant)) for name, place, meant in pairs if name and meant.words)

@@ -41,7 +41,7 @@ class IncrementalState:
         self._outside = outside
         self.caches = {}
         for member in programme.members or (None,):
-            if member in before:
+            if member in before and before[member][0].programme.names == programme.names:
                 ledger, cache = before[member]
                 ledger.lay_out(programme)
             else:

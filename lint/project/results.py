@@ -4,6 +4,7 @@ from __future__ import annotations
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
+    from ..body.known import Known
     from ..counting.ledger import Ledger
     from ..engine.run import Fault
     from ..findings.finding import Finding
@@ -55,6 +56,11 @@ class FileReview:
     def ledger(self) -> Ledger | None:
         """The ledger of the first athlete, or None."""
         return self.ledgers[0] if self.ledgers else None
+
+    @property
+    def exercises(self) -> Known:
+        """The exercises that may be named in it."""
+        return self.ledgers[0].known if self.ledgers else self.team.resources.known
 
     @property
     def blocked(self) -> bool:

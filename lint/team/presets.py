@@ -23,7 +23,14 @@ PRESETS: dict[str, dict[str, dict[str, Default]]] = {
 """By date; the last one is what holds where a team names none."""
 
 NEW_RULES: dict[str, tuple[str, ...]] = {
-    "2026-12": ("day-too-long", "impact-days-consecutive", "week-out-of-line", "week-pasted")
+    "2026-12": (
+        "day-too-long",
+        "impact-days-consecutive",
+        "our-name-unclear",
+        "sets-not-read",
+        "week-out-of-line",
+        "week-pasted",
+    )
 }
 """The rules that came with a preset: under an earlier one they are off until a team asks for them."""
 

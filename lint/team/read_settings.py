@@ -8,7 +8,7 @@ from ..body import catalogue
 from ..body.known import Known
 from ..counting.credits import INDIRECT_WEIGHT
 from ..counting.team_resources import TeamResources
-from ..findings.finding import SEVERITIES, Edit, Finding
+from ..findings.finding import SEVERITIES, Edit, Finding, Related
 from ..model.check import checked
 from ..syntax.tree import Mapping, Scalar, Sequence
 from ..text.repository import is_inside, kind_of
@@ -26,6 +26,9 @@ if TYPE_CHECKING:
     from ..text.repository import FileResolver, SourceFile
 
     Read = Callable[[SourceFile], Reading]
+
+GIVEN_NAMES_RULE = "our-name-unclear"
+"""The rule on names that a programme gives; what it says of those in settings bears its name."""
 
 COUNT_OPTION = "counting"
 """The option of every rule that says what a helping set counts; the team's ``counting`` moves them all."""
@@ -87,8 +90,34 @@ class _SettingsReader:
             if kind_of(str(node.plain)) == "exercises":
                 self.exercises(team, node)
         self.team_rules(team, root)
-        own = [one for file in team.exercises.values() for one in file.exercises]
-        team.resources = _resources(root, Known(own))
+        known = Known([one for file in team.exercises.values() for one in file.exercises])
+        team.resources = _resources(root, self.with_names(root, known))
+
+    def with_names(self, root: Mapping, known: Known) -> Known:
+        """What is known, with the names that the team gives; says what is unclear about them."""
+        entries = list(_entries(root, "our names"))
+        names = [(name, entry.value.text) for name, entry in entries if isinstance(entry.value, Scalar)]
+        if not names or len(names) < len(entries):
+            return known
+        from ..body.given_names import name_faults
+
+        for fault in name_faults(names, known):
+            _, entry = entries[fault.index]
+            first = () if fault.first is None else (Related(entries[fault.first][1].key.place, "here"),)
+            at = entry.value if fault.of_meaning else entry.key
+            self.findings.append(
+                Finding(
+                    GIVEN_NAMES_RULE,
+                    "warning",
+                    at.place,
+                    fault.counted,
+                    change=did_you_mean(fault.near) or fault.change,
+                    where="team settings",
+                    related=first,
+                    edits=tuple(Edit(at.place, word, f"write {word}") for word in fault.near),
+                )
+            )
+        return known.with_names(dict(names))
 
     def team_rules(self, team: Team, root: Mapping) -> None:
         """Takes in the rules that the team declares, those whose form is sound."""

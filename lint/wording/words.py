@@ -49,6 +49,16 @@ def near_names(name: str, known: Iterable[str], most: int) -> list[str]:
     return get_close_matches(name, list(known), most)
 
 
+LONGEST_SHOWN = 60
+"""Letters of a coach's words that a message repeats."""
+
+
+def shortened(words: str) -> str:
+    """A coach's words on one line, cut off with "..." if they are very long."""
+    line = " ".join(words.split())
+    return line if len(line) <= LONGEST_SHOWN else f"{line[: LONGEST_SHOWN - 3]}..."
+
+
 def did_you_mean(near: Sequence[str]) -> str:
     """``Did you mean a, b or c?``; empty where no name is near."""
     return f"Did you mean {listed(near, 'or')}?" if near else ""

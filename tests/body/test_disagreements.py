@@ -296,7 +296,7 @@ DISAGREEMENTS = (
         "none",
         ("vastus lateralis", "vastus medialis", "vastus intermedius"),
         "The short dip and drive is far from taxing for the thigh; the arms finish the lift.",
-        ("push press", "dumbbell push press", "kettlebell push press"),
+        ("push press", "dumbbell push press", "kettlebell push press", "behind-the-neck push press"),
     ),
     (
         "none",
@@ -304,6 +304,33 @@ DISAGREEMENTS = (
         ("vastus lateralis", "vastus medialis", "vastus intermedius"),
         "It holds the knee straight against the weight of the leg, which is the point of it.",
         ("supine straight-leg raise",),
+    ),
+    (
+        "indirect",
+        "none",
+        (
+            "gluteus maximus",
+            "adductor magnus",
+            "biceps femoris long head",
+            "semitendinosus",
+            "semimembranosus",
+        ),
+        "A bar that can be pressed is light for the hips.",
+        ("barbell clean and press",),
+    ),
+    (
+        "direct",
+        "indirect",
+        ("semitendinosus", "semimembranosus"),
+        "Common practice, no source: feet turned outward leave most of the work to the lateral hamstrings.",
+        ("lying leg curl with feet turned out", "seated leg curl with feet turned out"),
+    ),
+    (
+        "direct",
+        "indirect",
+        ("biceps femoris long head", "biceps femoris short head"),
+        "Common practice, no source: feet turned inward leave most of the work to the medial hamstrings.",
+        ("lying leg curl with feet turned in", "seated leg curl with feet turned in"),
     ),
 )
 

@@ -65,7 +65,7 @@ def test_of_names_as_near_the_more_common_comes_first() -> None:
 
 
 def test_suggestions_put_the_more_common_first_and_leave_nothing_out() -> None:
-    some = catalogue.nearest_exercises("leg cuurl", 40)
+    some = Known().nearest("quarry leg curl", 40)
     singles = [name for name in some if len(name.split()) == 3 and name.endswith("leg curl")]
     ranks = [rarity(one) for name in singles if (one := catalogue.exercise(name))]
     assert len(ranks) > 4

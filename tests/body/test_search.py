@@ -112,6 +112,25 @@ def test_a_word_that_means_nothing_is_told_with_the_nearest_and_the_rest_is_answ
     assert [one.exercise.name for one in answer.found] == found("calves")
 
 
+@pytest.mark.parametrize(
+    ("asked", "name"),
+    [
+        ("Front squat (heels up), paused", "front squat"),
+        ("BB row w/ straps", "bent-over row"),
+        ("Pallof press, tall kneeling, band", "half-kneeling anti-rotation press"),
+    ],
+)
+def test_a_name_as_a_coach_writes_it_is_the_exercise_that_a_review_reads(asked: str, name: str) -> None:
+    answer = search.search(asked)
+    assert exact(answer) == [name]
+    assert not answer.unknown
+
+
+@pytest.mark.parametrize("words", ["rower", "rowor"])
+def test_a_short_word_is_not_taken_for_one_that_begins_otherwise(words: str) -> None:
+    assert not any(one.read_as == "lower" for one in search.search(words).readings)
+
+
 def test_nonsense_finds_nothing() -> None:
     answer = search.search("xyzzy qwop")
     assert [word for word, _ in answer.unknown] == ["xyzzy", "qwop"]

@@ -37,6 +37,15 @@ def timed(programme: Build, week: Callable[..., str]) -> Callable[..., SessionTi
         ("farmer's carry, sets: 2, distance: 30 m", Range(40, 75)),  # 0.8-1.5 m/s
         ("push-up, sets: 2, reps: amrap", Range(40, 90)),  # 20-45 s each
         ("push-up, sets: 3, reps: 2+2+2", Range(36, 72)),
+        # what the name says, where the line says nothing
+        ('"front squat, 3 s pause", sets: 2, reps: 5', Range(50, 70)),  # 1-2 down, 3, 1-2 up
+        ('"front squat, 3 s pause", sets: 2, reps: 5, tempo: 4-0-2-1', Range(70, 70)),
+        ('"chin-up, 5 s neg", sets: 2, reps: 5', Range(60, 70)),  # 5 down, 1-2 up
+        ('"RDL 3-1-X-0", sets: 2, reps: 5', Range(50, 50)),
+        ('"squat 5-2-0", sets: 1, reps: 4', Range(32, 36)),  # 5 down, 2, 1-2 up
+        ('"side plank, 40 s", sets: 2, side: each', Range(160, 160)),
+        ('"side plank, 40 s", sets: 2, hold: 20 s', Range(40, 40)),
+        ('"back squat, paused", sets: 3, reps: 5', Range(30, 60)),  # no seconds: as any other
     ],
 )
 def test_time_under_load(timed: Callable[..., SessionTime], line: str, seconds: Range) -> None:

@@ -464,10 +464,30 @@ def test_an_area_that_nobody_knows(squats: Snapshot) -> None:
     assert said(squats, "hipp]").startswith("**hipp** is no muscle or area that is known. Nearest: ")
 
 
+def test_a_name_is_shown_with_what_changes_no_credit(opened: Open) -> None:
+    view = opened(plan('      - {exercise: "Front squat (heels up), paused", sets: 3, reps: 5}\n'))
+    words = said(view, "Front squat")
+    assert words.startswith("**Front squat (heels up), paused** is front squat (barbell, squat)")
+    assert '"heels up" and "paused" change no credit.' in words
+    view = opened(plan('      - {exercise: "Good morning, dumbbells", sets: 3, reps: 5}\n'))
+    assert said(view, "Good morning").startswith(
+        "**Good morning, dumbbells** is good morning (dumbbell, hip hinge)"
+    )
+
+
+def test_a_name_of_ours_is_shown_as_what_it_means(opened: Open) -> None:
+    names = "our names: {toe push: standing calf raise}"
+    view = opened(plan("      - {exercise: toe push, sets: 3, reps: 5}\n", names))
+    for words in ("toe push: ", "standing calf", "toe push, "):
+        assert "standing calf raise" in said(view, words)
+
+
 def test_a_group_that_gets_nothing(opened: Open) -> None:
     snapshot = opened(plan("      - {exercise: back squat, sets: 3, reps: 5}\n", "focus: [biceps]"))
     assert "no hard set." in said(snapshot, "biceps")
     snapshot = opened(plan("      - {exercise: bak squat, sets: 3, reps: 5}\n", "focus: [biceps]"))
+    assert "no hard set." in said(snapshot, "biceps")
+    snapshot = opened(plan("      - {exercise: the old favourite, sets: 3, reps: 5}\n", "focus: [biceps]"))
     assert "no hard set as far as known." in said(snapshot, "biceps")
 
 

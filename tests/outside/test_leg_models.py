@@ -155,6 +155,7 @@ CANCELLED = {
     ("wall ball squat", "gastrocnemius"),
     ("backward sled drag", "gastrocnemius"),
     ("sissy squat", "gastrocnemius"),
+    ("tire flip", "gastrocnemius"),
 }
 
 

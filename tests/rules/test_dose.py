@@ -294,7 +294,7 @@ class TestWeeklySetsUnderFloor:
         assert finding.weeks == (3,)
 
     @pytest.mark.parametrize(
-        ("line", "said"), [("moon walk, sets: 3", 0), ("lat pulldown, sets: x", 0), ("leg press, sets: x", 1)]
+        ("line", "said"), [("moon walk, sets: 3", 1), ("lat pulldown, sets: x", 0), ("leg press, sets: x", 1)]
     )
     def test_silent_where_a_line_that_cannot_be_counted_may_help(
         self, findings: Findings, week: Text, line: str, said: int
@@ -907,7 +907,7 @@ class TestLiftSetsUnderFloor:
 
     @pytest.mark.parametrize(
         ("line", "said"),
-        [("moon walk, sets: 3", 0), ("Romanian deadlift, sets: x", 0), ("bench press, sets: x", 1)],
+        [("moon walk, sets: 3", 1), ("Romanian deadlift, sets: x", 0), ("bench press, sets: x", 1)],
     )
     def test_lines_that_cannot_be_counted(self, findings: Findings, week: Text, line: str, said: int) -> None:
         text = week({"Gym": ["deadlift, sets: {1: 3, 2-4: 0}", line]}, self.HEAD)
@@ -1061,7 +1061,7 @@ class TestSpreadTooThin:
         assert len(findings(each, self.RULE)) == 1
 
     @pytest.mark.parametrize(
-        ("line", "said"), [("moon walk, sets: 3", 0), ("toe walk, sets: x", 0), ("bench press, sets: x", 1)]
+        ("line", "said"), [("moon walk, sets: 3", 1), ("toe walk, sets: x", 0), ("bench press, sets: x", 1)]
     )
     def test_lines_that_cannot_be_counted(self, findings: Findings, week: Text, line: str, said: int) -> None:
         text = week({"Gym": ["standing calf raise, sets: {1: 3, 2-8: 0}", line]}, self.HEAD)

@@ -57,7 +57,7 @@ class TestExerciseUnknown:
         [
             ("back sqat", "back squat"),
             ("romanian dedlift", "Romanian deadlift"),
-            ("bulgarian split", "Bulgarian split squat"),
+            ("bulgarain split", "Bulgarian split squat"),
             ("benchpres", "bench press"),
         ],
     )
@@ -72,7 +72,11 @@ class TestExerciseUnknown:
 
     def test_nothing_is_offered_for_what_is_like_nothing(self, findings: Findings, week: Text) -> None:
         (finding,) = findings(week({"Gym": ["xyzzy, sets: 3"]}), self.RULE)
-        assert (finding.change, finding.edits) == ("Write the exercise's usual name.", ())
+        assert finding.edits == ()
+        assert finding.change == (
+            "Write its usual name, or say once what it means, in spotline.yaml or at the top:"
+            " `our names: {xyzzy: EXERCISE}`."
+        )
 
     def test_alternatives_are_looked_up_too(self, findings: Findings, week: Text) -> None:
         said = findings(
@@ -101,6 +105,96 @@ class TestExerciseUnknown:
         )
         (finding,) = findings(text, self.RULE)
         assert (finding.place.line, [place.excerpt for place in finding.place.through]) == (2, ["*walk"])
+
+    @pytest.mark.parametrize(
+        ("name", "head", "severity"),
+        [
+            ("seated leg crul", "", "warning"),
+            ("dumbell bench pres", "", "warning"),
+            ("the usual", "", "note"),
+            ("incline fly zigzag", "", "note"),
+            ("squat + press + jump", "", "note"),
+            ("the usual", "athlete: {name: Ida, protect: [{area: knee, advised by: coach}]}", "warning"),
+        ],
+    )
+    def test_a_warning_where_it_is_a_slip_or_something_is_to_be_spared(
+        self, findings: Findings, week: Text, name: str, head: str, severity: str
+    ) -> None:
+        (finding,) = findings(week({"Gym": [f"{name}, sets: 3"]}, head), self.RULE)
+        assert finding.severity == severity
+
+    def test_what_is_to_be_spared_is_named(self, findings: Findings, week: Text) -> None:
+        head = "athlete: {name: Ida, protect: [{area: knee, advised by: coach}, {area: elbow, advised by: coach}]}"
+        (finding,) = findings(week({"Gym": ["the usual, sets: 3"]}, head), self.RULE)
+        assert finding.counted == (
+            "`the usual` is not in the catalogue, so its sets count for no muscle, and nobody can look whether it"
+            " spares `knee` and `elbow`."
+        )
+
+    def test_two_lifts_in_one_name_are_told_apart(self, findings: Findings, week: Text) -> None:
+        (finding,) = findings(week({"Gym": ["RDL to bent row, sets: 3"]}), self.RULE)
+        assert finding.counted == "`RDL to bent row` names several lifts, so its sets count for no muscle."
+        assert finding.change == "Write a line for each: Romanian deadlift and bent-over row."
+        assert finding.edits == ()
+
+    @pytest.mark.parametrize(
+        ("name", "taught"),
+        [
+            ("incline fly zigzag", "our names: {incline fly zigzag: incline dumbbell fly}"),
+            ("Row #3, Mike's", "our names: {'Row #3, Mike''s': EXERCISE}"),
+            (
+                "the usual " * 20,
+                "our names: {'the usual the usual the usual the usual the usual the usu...': EXERCISE}",
+            ),
+        ],
+    )
+    def test_how_to_teach_a_name_is_said_in_a_line(
+        self, findings: Findings, week: Text, name: str, taught: str
+    ) -> None:
+        (finding,) = findings(week({"Gym": [f'"{name.strip()}", sets: 3']}), self.RULE)
+        assert finding.change.endswith(f"in spotline.yaml or at the top: `{taught}`.")
+        assert len(finding.change) < 250
+
+    def test_nothing_above_the_athletes_level_is_offered(self, findings: Findings, week: Text) -> None:
+        for level, offered in (("novice", False), ("advanced", True)):
+            head = f"athlete: {{name: Ida, level: {level}}}"
+            (finding,) = findings(week({"Gym": ["muscle-up zigzag, sets: 3"]}, head), self.RULE)
+            assert ("muscle-up" in [edit.words for edit in finding.edits]) is offered
+
+
+class TestSetsNotRead:
+    RULE = "sets-not-read"
+
+    def test_the_words(self, findings: Findings, week: Text) -> None:
+        text = week({"Gym": ["back squat, sets: 5", "the usual, sets: {1: 2, 2: 3}"]}, "weeks: 3")
+        (finding,) = findings(text.replace("2: 3}", "2: 3, 3: 1}"), self.RULE)
+        assert (finding.severity, finding.place.excerpt, finding.weeks) == ("warning", "the usual", (1, 2))
+        assert finding.counted == "3 of 8 sets not read: the usual is not known."
+        assert finding.wanted == "no more than 25 % of a week's sets, and none at 80 % or more"
+        assert [one.words for one in finding.related] == ["Gym, the usual: 3 sets"]
+
+    @pytest.mark.parametrize(
+        ("line", "said"),
+        [
+            ("the usual, sets: 1", 0),  # 1 of 4
+            ("the usual, sets: 2", 1),
+            ("the usual, sets: 1-2", 1),
+            ("the usual, sets: 1, load: 80 %", 1),
+            ("the usual, sets: 1, load: 79 %", 0),
+            ("the usual, sets: 0", 0),
+            ("back sqat, sets: 9", 0),  # a slip is said by itself
+            ("leg press, sets: 9", 0),
+        ],
+    )
+    def test_how_much_is_too_much(self, findings: Findings, week: Text, line: str, said: int) -> None:
+        assert len(findings(week({"Gym": ["back squat, sets: 3", line]}), self.RULE)) == said
+
+    @pytest.mark.parametrize(("limits", "said"), [("{share: 70}", 0), ("{share: 60}", 1)])
+    def test_a_team_may_move_it(self, findings: Findings, week: Text, limits: str, said: int) -> None:
+        text = week({"Gym": ["back squat, sets: 1", "the usual, sets: 2"]})
+        assert (
+            len(findings(text, self.RULE, {"spotline.yaml": f"rules: {{sets-not-read: {limits}}}"})) == said
+        )
 
 
 class TestAreaUnknown:
@@ -472,6 +566,8 @@ class TestExerciseByAlias:
             ("romanian Deadlifts", 0),
             ("Romanian dead-lift", 0),
             ("BB deadlift", 1),
+            ('"Romanian deadlift, paused"', 0),  # the coach's wording is fine
+            ('"BB RDL w/ straps"', 0),
             ("moon walk", 0),  # another rule's business
         ],
     )
@@ -758,6 +854,40 @@ class TestSessionEmpty:
 
 class TestEquipmentMissing:
     RULE = "equipment-missing"
+
+    @pytest.mark.parametrize(
+        ("name", "equipment", "said"),
+        [
+            ("dumbbell wrist curl", "dumbbells, bench", 0),
+            ("wrist curl", "dumbbells, bench", 1),
+            ("dumbbell sumo deadlift", "dumbbells", 0),
+            ("good morning (dumbbells)", "dumbbells", 0),
+            ("good morning", "dumbbells", 1),
+            ("Bulgarian split squat, barbell", "dumbbells, bench", 1),
+            ("bodyweight hip thrust", "bench", 0),
+            ("hip thrust", "bench", 1),
+            ("squat, Smith machine", "barbell, rack", 1),
+            ("squat, Smith machine", "guided bar", 0),
+        ],
+    )
+    def test_a_name_takes_the_implement_that_it_states(
+        self, findings: Findings, week: Text, name: str, equipment: str, said: int
+    ) -> None:
+        text = week({"Gym": [f'"{name}", sets: 3']}, self.head(equipment))
+        assert len(findings(text, self.RULE)) == said
+
+    def test_an_alternative_may_be_the_same_lift_with_another_implement(
+        self, findings: Findings, week: Text
+    ) -> None:
+        line = '"wrist curl", sets: 3, or: [dumbbell wrist curl]'
+        assert findings(week({"Gym": [line]}, self.head("dumbbells, bench")), self.RULE) == []
+
+    def test_the_coachs_name_is_said_where_it_states_another_implement(
+        self, findings: Findings, week: Text
+    ) -> None:
+        text = week({"Gym": ['"good morning (dumbbells)", sets: 3']}, self.head("barbell"))
+        (finding,) = findings(text, self.RULE)
+        assert finding.counted.startswith("good morning (dumbbells) takes dumbbell,")
 
     def head(self, equipment: str) -> str:
         return f"athlete: {{name: Ida, equipment: [{equipment}]}}"

@@ -45,6 +45,7 @@ goal: strength
 phase: in-season
 focus: [legs]
 priority: [hamstrings]
+our names: {toe stand: standing calf raise}
 starts: 2026-01-05
 events: [{date: 2026-02-14, event: regatta, note: n}]
 note: n
@@ -106,7 +107,12 @@ EVERYTHING_ELSE = {
             }
         ]
     },
-    "team": {"weekly limits": {"chest": 12.5}, "block commit on": ["error"], "leave out": ["archive"]},
+    "team": {
+        "weekly limits": {"chest": 12.5},
+        "our names": {"toe stand": "calf raise"},
+        "block commit on": ["error"],
+        "leave out": ["archive"],
+    },
     "review": {
         "spotline": "0.1.0",
         "files": 1,

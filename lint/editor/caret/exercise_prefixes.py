@@ -54,7 +54,8 @@ def matching_exercises(typed: str, known: Known) -> list[ExerciseMatch]:
     """The exercises that match some words, the last of which may be a beginning; best first.
 
     Of those as good the more common come first, then by name. Without a word, all exercises, a team's own
-    first, then the more common.
+    first, then the more common. Where none fits, the one that a review would read in the words, else those
+    that they may be meant for.
     """
     typed_words = words(typed)[:MOST_WORDS]
     indexes = [_own_index(known), _catalogue_index()] if known.own else [_catalogue_index()]
@@ -66,7 +67,16 @@ def matching_exercises(typed: str, known: Known) -> list[ExerciseMatch]:
         for index in indexes
         for row, rank in index.ranks(typed_words).items()
     ]
-    return sorted(matches, key=_sort_key)
+    return sorted(matches, key=_sort_key) if matches else _meant(typed, known)
+
+
+def _meant(typed: str, known: Known) -> list[ExerciseMatch]:
+    """What a review makes of the words so far, or of those before the one that is being typed."""
+    reading = known.reading(typed) or known.reading(typed.rstrip().rpartition(" ")[0])
+    if reading is not None:
+        return [ExerciseMatch(reading.exercise, BESIDES)]
+    found = map(known.exercise, known.nearest(typed))
+    return [ExerciseMatch(exercise, BESIDES) for exercise in found if exercise is not None]
 
 
 def _sort_key(match: ExerciseMatch) -> tuple[object, ...]:

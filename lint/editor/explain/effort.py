@@ -58,7 +58,7 @@ class LoadSteps:
         return self._in_words([load], entry, strongest[0]) if load and strongest else ""
 
     def _in_words(self, loads: list[Range], entry: SetGroup, best: BestLift) -> str:
-        step = self._steps.get(entry.exercise.implement if entry.exercise else "", 0.0) or DEFAULT_STEP
+        step = self._steps.get(entry.implement, 0.0) or DEFAULT_STEP
         pieces = best.load.pieces
         rounded_loads = [
             Range(*(ceil(end / pieces / step - 0.5) * step for end in (load.low, load.high)))

@@ -2,36 +2,41 @@
 
 from __future__ import annotations
 
-from functools import lru_cache
-
 from ...body.names import fold
 from ...counting.set_group import FAST_KINDS
 from ...reporters.exercises_text import gathered
-from ...wording.words import listed
+from ...wording.words import listed, shortened
 from .markdown import bullets, md, paragraphs
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
-    from ...body.catalogue import Exercise
+    from ...body.catalogue import Exercise, NameReading
     from ...body.known import Known
 
 LENGTHS = ("long", "middle to long", "middle", "short to middle", "short", "")
 """Muscle lengths in the order in which they are shown."""
 
 
-def exercise_page(exercise: Exercise, called: str) -> str:
-    """The exercise under the name that the coach uses."""
+def exercise_page(reading: NameReading, called: str) -> str:
+    """The exercise under the name that the coach uses, and what of that name changes no credit."""
+    exercise = reading.exercise
     name = f"**{md(called)}**"
     if fold(called) != fold(exercise.name):
         name += f" is {md(exercise.name)}"
     kind = "" if exercise.kind == "dynamic" else exercise.kind
-    traits = [kind, "" if exercise.implement == "none" else exercise.implement, *exercise.patterns]
+    traits = [kind, "" if reading.implement == "none" else reading.implement, *exercise.patterns]
     fast = "Work for speed: its sets never count as hard ones." if exercise.kind in FAST_KINDS else ""
     return paragraphs(
         f"{name} ({', '.join(dict.fromkeys(part for part in traits if part))})" if any(traits) else name,
+        _beside(reading.qualifiers),
         bullets(_training(exercise)),
         fast,
     )
+
+
+def _beside(qualifiers: tuple[str, ...]) -> str:
+    said = listed([f'"{md(shortened(words))}"' for words in qualifiers])
+    return f"{said} {'changes' if len(qualifiers) == 1 else 'change'} no credit." if qualifiers else ""
 
 
 def _training(exercise: Exercise) -> list[str]:
@@ -63,14 +68,9 @@ def _length(exercise: Exercise, muscle: str) -> str:
 
 def unknown_exercise(name: str, known: Known) -> str:
     """What is said of a name that is no known exercise."""
-    near = [md(one) for one in _nearest(name, known)]
+    near = [md(one) for one in known.nearest(name)]
     offered = f" Nearest: {listed(near)}." if near else ""
     return f"**{md(name)}** is no exercise that is known, so its sets are not counted.{offered}"
-
-
-@lru_cache(maxsize=64)
-def _nearest(name: str, known: Known) -> list[str]:
-    return known.nearest(name)
 
 
 def compared(exercise: Exercise, other: Exercise) -> str:

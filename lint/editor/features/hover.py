@@ -39,6 +39,9 @@ TIME_KEYS = ("rest", "tempo", "hold", "every", "for", "distance")
 KEYED_BY_AREA = ("loads", "weekly limits", "groups", "credit")
 """Keys under which every key names an area."""
 
+NAMING_KEYS = ("best lifts", "our names")
+"""Keys under which every key names an exercise."""
+
 AREA_KEYS = ("focus", "priority", "area", "weekly sets of", "without limit")
 """Keys whose values name areas."""
 
@@ -97,7 +100,7 @@ class _Explanation:
         self.ledgers = readable.index.ledgers
         self.kind = readable.review.kind
         self.team = readable.review.team
-        self.known: Known = self.team.resources.known
+        self.known: Known = readable.review.exercises
         if self.kind == "exercises":
             self.known = Known(self.workspace.exercises_at(snapshot.review.file).exercises)
 
@@ -136,7 +139,7 @@ class _Explanation:
         path = self.path
         if path.weeks is not None:
             return self.weeks_of_key(*path.weeks)
-        if path.parent_key == "best lifts":
+        if path.parent_key in NAMING_KEYS:
             return self.exercise(path.key)
         if path.parent_key in KEYED_BY_AREA:
             return self.area(path.key)
@@ -159,7 +162,7 @@ class _Explanation:
         """A value that names something, else one of a programme."""
         path = self.path
         key, text = path.key, path.text
-        if key in ("exercise", "swap", "or"):
+        if key in ("exercise", "swap", "or") or path.parent_key == "our names":
             return self.exercise(text) or self.of_alias()
         if self.kind == "exercises" and key in ("name", "also", "easier", "harder"):
             is_faulty = key in ("name", "also") and self.known.exercise(text) is None
@@ -217,10 +220,10 @@ class _Explanation:
         """An exercise, and how its sets count here."""
         if not name:
             return ""
-        exercise = self.known.exercise(name)
-        if exercise is None:
+        reading = self.known.reading(name)
+        if reading is None:
             return exercises.unknown_exercise(name, self.known)
-        return paragraphs(exercises.exercise_page(exercise, name), self.counted(exercise))
+        return paragraphs(exercises.exercise_page(reading, name), self.counted(reading.exercise))
 
     def counted(self, exercise: Exercise) -> str:
         """How the sets of an exercise count; for an alternate, how it differs from the line's exercise."""

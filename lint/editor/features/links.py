@@ -158,9 +158,9 @@ def _start_of_file(snapshot: Snapshot, file: SourceFile) -> list[Location]:
 
 def _named_exercise(snapshot: Snapshot, path: NodePath) -> Exercise | None:
     """The exercise that the text at a path names."""
-    known = snapshot.review.team.resources.known
+    known = snapshot.review.exercises
     if path.part == "key":
-        return known.exercise(path.key) if path.parent_key == "best lifts" else None
+        return known.exercise(path.key) if path.parent_key in ("best lifts", "our names") else None
     if path.part != "value" or not path.text:
         return None
     is_own_file = snapshot.review.kind == "exercises"

@@ -1,0 +1,226 @@
+"""Finds the exercises that an unknown name may mean. None is better than a wild one.
+
+First comes the name with its misspelt words put right, then the exercises whose words all stand in it, then
+those that share most of its words.
+"""
+
+from __future__ import annotations
+
+from difflib import SequenceMatcher
+from functools import lru_cache
+from itertools import product
+
+from . import built_names, catalogue
+from .name_bags import (
+    DIRECTION,
+    LIFT,
+    MOVEMENT,
+    SHORT,
+    THING,
+    VARIANT,
+    Bag,
+    bag_of,
+    kind_of,
+    names_of,
+    one_letter_off,
+)
+from .name_reading import MOST_LETTERS, MOST_WORDS
+from .name_tokens import FILLER, JOINING, WORD, tokens_of
+from .rows import lines_of
+
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from collections.abc import Callable, Iterator, Sequence
+
+    from .catalogue import Exercise
+    from .name_tokens import NameToken
+
+    Lookup = Callable[[str], Exercise | None]
+
+LIKE = 0.8
+"""Likeness from which a word counts as another one misspelt, 0 to 1."""
+
+MOST_REPAIRS, MOST_WRONG = 3, 3
+"""Spellings that are tried for a word, and misspelt words that a name may have."""
+
+OPPOSED = (
+    ("flexion", "extension"),
+    ("curl", "extension"),
+    ("abduction", "adduction"),
+    ("internal", "external"),
+    ("pronation", "supination"),
+    ("inversion", "eversion"),
+    ("dorsiflexion", "plantarflexion"),
+    ("push", "pull"),
+    ("press", "row"),
+    ("push-up", "pull-up"),
+    ("pushdown", "pulldown"),
+)
+"""Words for opposite movements: one is never offered for the other."""
+
+
+class Suggestions:
+    """Names of exercises that an unknown name may mean, the likeliest first.
+
+    ``slip`` is whether the first of them is surely meant, because only the spelling is wrong. ``lifts`` is
+    whether the name holds several lifts, which are then the names.
+    """
+
+    __slots__ = ("lifts", "names", "slip")
+
+    def __init__(self, names: tuple[str, ...], *, slip: bool = False, lifts: bool = False) -> None:
+        self.names = names
+        self.slip = slip
+        self.lifts = lifts
+
+
+def suggestions(name: str, find: Lookup, own: Sequence[Bag], most: int = 3, level: str = "") -> Suggestions:
+    """Up to ``most`` exercises for an unknown name, none above an athlete's ``level``.
+
+    ``find`` gives the exercise that a name means, ``own`` are names that a team adds.
+    """
+    if len(name) > MOST_LETTERS:
+        return Suggestions(())
+    tokens = tokens_of(name, built_names.SPELLINGS)[:MOST_WORDS]
+    right = list(dict.fromkeys(_spelled_right(name, tokens, find)))
+    if right:
+        return Suggestions(tuple(right[:most]), slip=len(right) == 1)
+    lifts = _several(tokens)
+    if lifts:
+        return Suggestions(tuple(lifts), lifts=True)
+    allowed = [one for one in _sharing(tokens, own) if _is_within(level, find(one))]
+    return Suggestions(tuple(allowed[:most]))
+
+
+def _spelled_right(name: str, tokens: list[NameToken], find: Lookup) -> Iterator[str]:
+    """The exercises that the name means with its unknown words spelled like known ones."""
+    wrong = [token for token in tokens if token.kind == WORD and not kind_of(token.word)]
+    if not 0 < len(wrong) <= MOST_WRONG:
+        return
+    repairs = [_spellings(token.word) for token in wrong]
+    for words in product(*repairs):
+        text, end = "", 0
+        for token, word in zip(wrong, words, strict=True):
+            text += name[end : token.start] + word
+            end = token.end
+        exercise = find(text + name[end:])
+        if exercise is not None and _is_called(exercise, words):
+            yield exercise.name
+
+
+def _is_called(exercise: Exercise, words: Sequence[str]) -> bool:
+    """Whether one of the words is a word of a name of an exercise."""
+    called = frozenset[str]().union(*names_of(exercise))
+    meant = {one for word in words for one in built_names.SPELLINGS.get(word, (word,))}
+    return not called.isdisjoint(meant)
+
+
+def may_mean(name: str, find: Lookup, own: Sequence[Bag]) -> list[Exercise] | None:
+    """The exercises that share the telling words of an unknown name, or None if it has none: then it may be
+    anything.
+
+    A slip means what it is a slip of, and several lifts mean each of them. Else these are the exercises that
+    share the most of its movements, parts of the body and other words of the catalogue.
+    """
+    suggested = suggestions(name, find, own)
+    if suggested.slip or suggested.lifts:
+        return [one for one in map(find, suggested.names) if one is not None]
+    tokens = tokens_of(name[:MOST_LETTERS], built_names.SPELLINGS)
+    words = {_likeliest(token.word) for token in tokens if token.kind == WORD}
+    telling = {word for word in words if kind_of(word) in (MOVEMENT, LIFT, THING, VARIANT)}
+    if not telling:
+        return None
+    shared = [(len(bag.words & telling), bag.exercise) for bag in (*own, *_every_bag())]
+    most = max(number for number, _ in shared)
+    named = {exercise for number, exercise in shared if number == most}
+    return [one for one in map(find, sorted(named)) if one is not None]
+
+
+@lru_cache(maxsize=500)
+def _spellings(word: str) -> tuple[str, ...]:
+    """Known words that a word may be a misspelling of, the likeliest first."""
+    if len(word) < SHORT - 1:
+        return ()
+    found = []
+    for other in {*built_names.KINDS, *built_names.SPELLINGS}:
+        if abs(len(other) - len(word)) > 2 or not other.isalpha():
+            continue
+        if len(word) <= SHORT and kind_of(other) in (JOINING, FILLER, DIRECTION):
+            continue
+        near = one_letter_off(word, other) and (len(word) > SHORT or word[0] == other[0])
+        likeness = SequenceMatcher(None, word, other)
+        if near or (len(word) > SHORT and likeness.quick_ratio() >= LIKE and likeness.ratio() >= LIKE):
+            turned = sorted(other) == sorted(word)  # the same letters in another order
+            found.append((not turned, not near, other[0] != word[0], -likeness.ratio(), other))
+    return tuple(other for *_, other in sorted(found)[:MOST_REPAIRS])
+
+
+def _several(tokens: list[NameToken]) -> list[str]:
+    """The lifts of a name that names several, in its order; none where it names one or none.
+
+    Each has a movement of its own, and the next begins where the last one ends.
+    """
+    found: list[str] = []
+    start = 0
+    while start < len(tokens):
+        for end in range(len(tokens), start, -1):
+            bag = bag_of(frozenset(token.word for token in tokens[start:end]))
+            if bag is not None and any(kind_of(word) in (MOVEMENT, THING) for word in bag.words):
+                found.append(bag.exercise)
+                start = end
+                break
+        else:
+            start += 1
+    return list(dict.fromkeys(found)) if len(found) > 1 else []
+
+
+def _sharing(tokens: list[NameToken], own: Sequence[Bag]) -> list[str]:
+    """The exercises whose names share the first movement of the name and more than half of what it says.
+
+    Names whose words all stand in it come first, then those that share most of it; of those as near the more
+    common. A name is passed over for a longer one that stands in it whole: "leg curl" names no arm curl.
+    """
+    likeliest = [_likeliest(token.word) for token in tokens if token.kind == WORD]
+    movement = next((word for word in likeliest if kind_of(word) == MOVEMENT), "")
+    asked = set(likeliest)
+    told = {word for word in asked if kind_of(word) not in (JOINING, FILLER)}
+    opposite = _opposites(asked)
+    best: dict[str, tuple[float, ...]] = {}
+    held = {bag.words for bag in (*own, *_every_bag()) if bag.words <= asked}
+    for bag in (*own, *_every_bag()):
+        shared = bag.words & told
+        if movement not in shared if movement else not any(kind_of(word) == LIFT for word in shared):
+            continue
+        whole = bag.words in held
+        if whole and any(bag.words < longer for longer in held):
+            continue
+        if not (whole or 2 * len(shared) > len(told)) or not opposite.isdisjoint(bag.words):
+            continue
+        score = (-whole, -len(shared), len(bag.words), -bag.size[2])
+        best[bag.exercise] = min(score, best.get(bag.exercise, score))
+    return sorted(best, key=lambda one: (*best[one], catalogue.rarity_of(one), len(one), one))
+
+
+def _likeliest(word: str) -> str:
+    """A word as it is known: an unknown one as the likeliest known one, if any."""
+    if kind_of(word):
+        return word
+    meant = [words for one in _spellings(word) for words in built_names.SPELLINGS.get(one, (one,))]
+    return meant[0] if meant else word
+
+
+@lru_cache(maxsize=1)
+def _every_bag() -> tuple[Bag, ...]:
+    return tuple(Bag(*line.split("\t")[1:]) for line in lines_of(built_names.NAMES))
+
+
+def _opposites(words: set[str]) -> set[str]:
+    """The words for the opposite of what is asked for, without those that are asked for too."""
+    pairs = (*OPPOSED, *((opposite, word) for word, opposite in OPPOSED))
+    return {opposite for word, opposite in pairs if word in words} - words
+
+
+def _is_within(level: str, exercise: Exercise | None) -> bool:
+    """Whether an exercise asks for no more than a level; any does where no level is written."""
+    levels = catalogue.LEVELS
+    return exercise is not None and (not level or levels.index(exercise.level) <= levels.index(level))

@@ -1,0 +1,139 @@
+"""What of a programme is not read: sets of unknown exercises, and names given to exercises in vain."""
+
+from __future__ import annotations
+
+from ..lint.counting.tally import counted_lines
+from ..lint.engine.limits import Option
+from ..lint.engine.registry import rule
+from ..lint.findings.finding import Edit, Related, found
+from ..lint.wording.words import did_you_mean, shortened
+from .shared import names_of, some_of, where_named
+
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from collections.abc import Iterator
+
+    from ..lint.counting.ledger import Ledger
+    from ..lint.counting.set_group import SetGroup
+    from ..lint.counting.tally import Count
+    from ..lint.engine.limits import Limits
+    from ..lint.findings.finding import DraftFinding
+
+
+@rule(
+    "sets-not-read",
+    family="upkeep",
+    severity="warning",
+    confidence="fact",
+    why="With so much work that nobody can read, the sums of the week say little, and what is called missing"
+    " may be there.",
+    sources=(),
+    options=(
+        Option("share", 25, "% of a week's sets that may be of unknown exercises", "common practice"),
+        Option("heavy", 80, "% load from which one such line is too many", "common practice"),
+    ),
+)
+def sets_not_read(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
+    """A programme of which much is not counted, because its exercises are not known.
+
+    Counts the work sets of each week whose exercise is not known, slips of a known name left out. Wants no
+    more than a quarter of the week's sets to be such, and none of them to be at 80 % or more. One finding
+    for the programme, on its worst week.
+
+    Flags:
+        programme: Legs
+        sessions:
+          - session: Lower
+            exercises:
+              - {exercise: back squat, sets: 3, reps: 8}
+              - {exercise: quarry drill, sets: 3, reps: 8}  # <- here
+
+    Passes:
+        programme: Legs
+        our names: {quarry drill: step-up}
+        sessions:
+          - session: Lower
+            exercises:
+              - {exercise: back squat, sets: 3, reps: 8}
+              - {exercise: quarry drill, sets: 3, reps: 8}
+    """
+    share, heavy = limits.number("share"), limits.number("heavy")
+    worst: tuple[float, Count, Count] | None = None
+    weeks = []
+    for week in ledger.weeks:
+        every = week.all_sets()
+        unread = every.where(_is_unknown)
+        if not unread:
+            continue
+        much = unread.high > every.high * share / 100
+        if much or any(_is_at_least(heavy, part.entry) for part in unread.parts):
+            weeks.append(week.number)
+            if worst is None or unread.high > worst[0]:
+                worst = (unread.high, unread, every)
+    if worst is not None:
+        _, unread, every = worst
+        names = names_of(part.entry for part in unread.parts)
+        yield found(
+            unread.lines()[0][0].place,
+            f"{unread.most} of {every.most} sets not read: {some_of(list(map(shortened, names)))}"
+            f" {'is' if len(names) == 1 else 'are'} not known.",
+            wanted=limits.words(
+                "no more than {:%} of a week's sets, and none at {:%} or more", "share", "heavy"
+            ),
+            change="Write the usual names, or say under `our names` what they mean.",
+            where=where_named(unread),
+            related=counted_lines(unread),
+            weeks=tuple(weeks),
+        )
+
+
+def _is_unknown(entry: SetGroup) -> bool:
+    """Whether nobody knows its exercise, and it is no slip of a name that is known."""
+    return entry.exercise is None and entry.programme.known.slip_of(entry.name) is None
+
+
+def _is_at_least(percent: float, entry: SetGroup) -> bool:
+    return entry.percent is not None and entry.percent.high >= percent
+
+
+@rule(
+    "our-name-unclear",
+    family="upkeep",
+    severity="warning",
+    confidence="fact",
+    why="A name that means nothing known, or two things, is counted for nothing or for the wrong muscles.",
+    sources=(),
+)
+def our_name_unclear(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
+    """A name that the programme gives to an exercise, and that is of no use as it stands.
+
+    Looks up what each of `our names` means; wants a known exercise, one meaning for each name, and no name of
+    another exercise.
+
+    Flags:
+        programme: Legs
+        our names: {RDL: stiff-leg deadlift}  # <- here
+        sessions: [{session: Lower, exercises: [{exercise: RDL, sets: 3, reps: 10}]}]
+
+    Passes:
+        programme: Legs
+        our names: {our RDL: stiff-leg deadlift}
+        sessions: [{session: Lower, exercises: [{exercise: our RDL, sets: 3, reps: 10}]}]
+    """
+    given = ledger.programme.our_names
+    if not given:
+        return
+    from ..lint.body.given_names import name_faults
+
+    pairs = [(name.words, meant.words) for name, meant in given]
+    for fault in name_faults(pairs, ledger.header.resources.known):
+        name, meant = given[fault.index]
+        at = meant if fault.of_meaning else name
+        yield found(
+            at.place,
+            fault.counted,
+            change=did_you_mean(fault.near) or fault.change,
+            where="our names",
+            related=() if fault.first is None else (Related(given[fault.first][0].place, "here"),),
+            edits=tuple(Edit(at.place, other, f"write {other}") for other in fault.near),
+        )

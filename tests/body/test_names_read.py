@@ -1,0 +1,543 @@
+"""Names as coaches write them are read as what they are. Which words they use is common practice, no source.
+
+data/names.tsv holds names and the exercise that each must be read as, "-" for those that must not be read.
+data/coaches_names.tsv holds names that a coach wrote down without a look at the catalogue: the name, the plain
+lift that is meant, what kind of name it is, what it is read as, and whether that is right.
+"""
+
+from __future__ import annotations
+
+from pathlib import Path
+
+import pytest
+from hypothesis import given, settings
+from hypothesis import strategies as st
+
+from spotline.lint.body import built_names, catalogue
+from spotline.lint.body.known import CATALOGUE, Known
+from spotline.lint.body.name_bags import Bag, bag_of, kind_of, meanings, names_of, one_letter_off
+from spotline.lint.body.name_reading import MOST_LETTERS, read
+from spotline.lint.body.name_tokens import tokens_of
+from spotline.lint.body.rows import lines_of, lines_with
+
+from ..steps import steps
+
+DATA = Path(__file__).parent / "data"
+
+
+def rows(file: str) -> list[list[str]]:
+    return [line.split("\t") for line in (DATA / file).read_text(encoding="utf-8").splitlines()]
+
+
+def read_as(name: str) -> str:
+    exercise = CATALOGUE.exercise(name)
+    return exercise.name if exercise else "-"
+
+
+@pytest.mark.parametrize(("name", "exercise"), rows("names.tsv"), ids=lambda words: words)
+def test_a_name_is_read_as_it_must_be(name: str, exercise: str) -> None:
+    assert exercise == "-" or catalogue.exercise(exercise) is not None
+    assert read_as(name) == exercise
+
+
+# A coach's list
+
+COACHES = rows("coaches_names.tsv")
+
+
+@pytest.mark.parametrize("row", COACHES, ids=lambda row: row[0])
+def test_a_coachs_name_is_read_as_recorded(row: list[str]) -> None:
+    name, _, _, exercise, verdict = row
+    assert read_as(name) == exercise
+    assert verdict in ("right", "wrong", "not read")
+    assert (exercise == "-") == (verdict == "not read")
+
+
+@pytest.mark.parametrize(("kind", "least"), [("bare", 97), ("qualified", 95)])
+def test_so_many_are_read_and_so_few_wrongly(kind: str, least: float) -> None:
+    verdicts = [row[4] for row in COACHES if row[2] == kind]
+    assert len(verdicts) >= 60
+    assert verdicts.count("right") * 100 >= least * len(verdicts)
+    assert [row[4] for row in COACHES].count("wrong") * 100 <= len(COACHES)
+
+
+@pytest.mark.parametrize("row", [row for row in COACHES if row[2] == "slip"], ids=lambda row: row[0])
+def test_for_a_slip_the_right_exercise_is_offered_first(row: list[str]) -> None:
+    name, lift, *_ = row
+    meant = CATALOGUE.exercise(lift)
+    assert meant is not None
+    suggested = CATALOGUE.suggestions(name)
+    assert CATALOGUE.exercise(name) is meant or (suggested.slip and suggested.names == (meant.name,))
+
+
+# Cases of trials, each with one of its kind
+
+TRIALS = [
+    ("Smith machine squat", "guided-bar squat"),
+    ("Smith machine split squat", "guided-bar split squat"),
+    ("EZ bar curl", "bent-bar curl"),
+    ("Reverse curls, EZ bar", "reverse curl"),
+    ("Zercher squat", "elbow-crook squat"),
+    ("Zercher carry", "front-loaded bar carry"),
+    ("Pallof press", "anti-rotation press"),
+    ("Pallof press, band", "band anti-rotation press"),
+    ("Pendlay row", "dead-stop row"),
+    ("Zottman curl", "rotating curl"),
+    ("box squat with a safety bar", "safety bar box squat"),
+    ("good morning with a safety bar", "safety bar good morning"),
+    ("toe stand", "bodyweight calf raise"),
+    ("tandem stand", "tandem stand"),
+    ("squat to chair", "chair squat"),
+    ("sit to stand, arms crossed", "chair squat"),
+    ("low cable row", "seated cable row"),
+    ("horizontal row", "machine row"),
+    ("hip sled", "leg press"),
+    ("sled leg press", "leg press"),
+    ("jumping chin-up", "jumping chin-up"),
+    ("jumping pull-ups", "jumping chin-up"),
+    ("hamstring curl on a rower", "rowing-seat leg curl"),
+    ("hanging leg curl", "hanging leg curl"),
+    ("leg curl with toes in", "lying leg curl with feet turned in"),
+    ("leg curl, toes turned out", "lying leg curl with feet turned out"),
+    ("seated leg curl (feet turned in)", "seated leg curl with feet turned in"),
+    ("seated leg curl, feet out", "seated leg curl with feet turned out"),
+    ("Front squat, clean grip", "front squat"),
+    ("Front squat - crossed arms", "front squat"),
+    ("FS w/ straps", "front squat"),
+    ("RDL w/ straps", "Romanian deadlift"),
+    ('Pause squat 3"', "paused squat"),
+    ("Box squat, wide", "box squat"),
+    ("Bench press, wide", "wide-grip bench press"),
+    ("BB back squat (high bar)", "back squat"),
+    ("Back squat (low bar), belt", "low-bar back squat"),
+    ("Goblet sq", "goblet squat"),
+    ("Overhead sq", "overhead squat"),
+    ("Split squat, guided bar, rear foot up", "rear-foot-elevated split squat"),
+    ("Split squat, dumbbells, front foot up", "front-foot-elevated split squat"),
+    ("leg curl (lying)", "lying leg curl"),
+    ("calf raise (seated)", "seated calf raise"),
+    ("dumbbell curl, reverse", "reverse dumbbell curl"),
+    ("curl, hammer", "hammer curl"),
+    ("dumbbell row, both arms", "bent-over dumbbell row"),
+    ("KBS, heavy", "heavy kettlebell swing"),
+]
+
+
+@pytest.mark.parametrize(("name", "exercise"), TRIALS)
+def test_what_trials_showed(name: str, exercise: str) -> None:
+    assert read_as(name) == exercise
+
+
+# What is read beside the lift
+
+
+@pytest.mark.parametrize(
+    ("name", "words"),
+    [
+        ("back squat, barefoot", "back squat, barefoot"),
+        ("Front squat (heels on a wedge), paused", "front squat, heels on a wedge, paused"),
+        ("FS w/ straps", "front squat, w/ straps"),
+        ("RDL, 3-1-X-0, belt + straps", "Romanian deadlift, 3-1-X-0, belt + straps"),
+        ("Lunge, lateral, KB", "lateral lunge, kettlebell"),
+        ("bench press", "bench press"),
+        ("Barbell rows", "bent-over row"),
+    ],
+)
+def test_qualifiers_are_shown_as_they_were_written(name: str, words: str) -> None:
+    reading = CATALOGUE.reading(name)
+    assert reading is not None
+    assert reading.words == words
+
+
+@pytest.mark.parametrize(
+    ("name", "pause", "lowering", "hold", "tempo"),
+    [
+        ("front squat, 3 s pause", 3, 0, 0, ""),
+        ("front squat (2ct pause)", 2, 0, 0, ""),
+        ("deadlift, 2 s below the knee", 2, 0, 0, ""),
+        ("chin-ups, 5s neg", 0, 5, 0, ""),
+        ("calf raise, hold top 3 s", 3, 0, 0, ""),
+        ("shrug, hold 2 counts at the top", 2, 0, 0, ""),
+        ("split squat, hold 30 s", 0, 0, 30, ""),
+        ("leg press, 4 sec down", 0, 4, 0, ""),
+        ("RDL 3-1-X-0", 0, 0, 0, "3-1-x-0"),
+        ("bench press 31X1", 0, 0, 0, "3-1-x-1"),
+        ("squat 5-2-0", 2, 5, 0, ""),
+        ("wall sit, 45 s", 0, 0, 45, ""),
+        ("bench press, 100 kg, 5 reps", 0, 0, 0, ""),
+    ],
+)
+def test_seconds_in_a_name(name: str, pause: float, lowering: float, hold: float, tempo: str) -> None:
+    reading = CATALOGUE.reading(name)
+    assert reading is not None
+    assert (reading.pause, reading.lowering, reading.hold, reading.tempo) == (pause, lowering, hold, tempo)
+    assert reading.says_seconds is bool(pause or lowering or hold or tempo)
+
+
+@pytest.mark.parametrize(
+    ("name", "one_side"),
+    [("leg press calf raise, one leg", True), ("machine curl, single arm", True), ("machine curl", False)],
+)
+def test_one_side_in_a_name(name: str, one_side: bool) -> None:
+    reading = CATALOGUE.reading(name)
+    assert reading is not None
+    assert reading.one_side is one_side
+
+
+# Words that name no lift
+
+
+@pytest.mark.parametrize(
+    ("with_words", "without"),
+    [
+        ("toes to bar, no swing", "toes to bar"),
+        ("kettlebell swing, no squat", "kettlebell swing"),
+        ("clean, without a jump", "clean"),
+        ("front squat w/o belt", "front squat"),
+        ("push-up (push floor away)", "push-up"),
+        ("deadlift (pull the slack out)", "deadlift"),
+        ("goblet squat, drive knees out", "goblet squat"),
+        ("split squat, shins vertical", "split squat"),
+        ("wall sit, arms overhead", "wall sit"),
+    ],
+)
+def test_what_is_denied_or_only_thought_of_names_no_lift(with_words: str, without: str) -> None:
+    reading = CATALOGUE.reading(with_words)
+    assert reading is not None
+    assert reading.exercise is CATALOGUE.exercise(without)
+    assert reading.qualifiers
+
+
+@pytest.mark.parametrize(
+    "name",
+    [
+        "split squat, overhead",
+        "pull-aparts, overhead",
+        "hack squat machine, reverse",
+        "bench press, floor",
+        "bench shoulder press",
+        "rotator cuff, bench",
+        "wrist drill (bench)",
+        "squat stretch",
+        "squat-to-stand",
+        "jerk recovery from pins",
+        "box jump → broad jump",
+        "squat -> lunge",
+    ],
+)
+def test_a_word_that_makes_another_lift_does_so_wherever_it_stands(name: str) -> None:
+    assert CATALOGUE.reading(name) is None
+
+
+# Implements
+
+
+def test_a_name_that_states_another_implement_carries_it() -> None:
+    """Every name in the catalogue that holds an implement is for that one, or for the exercise's own."""
+    carried = {}
+    for exercise in catalogue.exercises():
+        for name, words in zip((exercise.name, *exercise.aliases), names_of(exercise), strict=True):
+            reading = CATALOGUE.reading(name)
+            assert reading is not None
+            stated = {one for word in words for one in meanings(word, "implement")}
+            if reading.implement != exercise.implement:
+                carried[name] = reading.implement
+                assert stated == {reading.implement}, name
+            elif stated and "machine" not in stated:
+                own = {exercise.implement, *exercise.station}
+                assert stated & own or exercise.implement in ("machine", "suspension"), name
+    assert carried["dumbbell wrist curl"] == "dumbbell"
+    assert carried["kettlebell Romanian deadlift"] == "kettlebell"
+    assert "hip sled" not in carried
+    assert len(carried) > 40
+
+
+@pytest.mark.parametrize(
+    ("name", "exercise", "implement"),
+    [
+        ("Bulgarian split squat, barbell", "barbell rear-foot-elevated split squat", "barbell"),
+        ("Bulgarian split squat, kettlebells", "rear-foot-elevated split squat", "kettlebell"),
+        ("hip thrust, Smith machine", "guided-bar hip thrust", "guided bar"),
+        ("good morning, dumbbells", "good morning", "dumbbell"),
+        ("standing calf raise, single leg, DB", "dumbbell single-leg calf raise", "dumbbell"),
+        ("lunge, SSB", "barbell lunge", "barbell"),
+        ("back squat with bands", "back squat", "barbell"),
+        ("upright row, Smith machine", "upright row", "guided bar"),
+        ("double kettlebell snatch", "kettlebell snatch", "kettlebell"),
+        ("double kettlebell push press", "push press", "kettlebell"),
+        ("leg press sled", "leg press", "machine"),
+        ("pulldown behind the neck, cable", "behind-the-neck pulldown", "machine"),
+        ("hip thrust, bottle on hips", "dumbbell hip thrust", "dumbbell"),
+        ("front raise with a 10 kg plate", "plate front raise", "plate"),
+        ("trap bar deadlift, standing on plates", "trap bar deadlift", "trap bar"),
+    ],
+)
+def test_the_exercise_with_the_implement_comes_first(name: str, exercise: str, implement: str) -> None:
+    reading = CATALOGUE.reading(name)
+    assert reading is not None
+    assert (reading.exercise.name, reading.implement) == (exercise, implement)
+
+
+@pytest.mark.parametrize(
+    "name",
+    ["leg press, dumbbells", "cable pull-up", "machine lunge", "sled curl", "lat pulldown, kettlebell"],
+)
+def test_an_implement_that_makes_no_sense_is_not_read(name: str) -> None:
+    assert CATALOGUE.reading(name) is None
+
+
+# Nothing is guessed
+
+
+@pytest.mark.parametrize(
+    "name",
+    [
+        "RDL to bent-over row",
+        "clean + front squat + jerk",
+        "squats and lunges",
+        "bench press or dip",
+        "chin-up/pull-up",
+        "reverse lunge with curl and press",
+        "bench press, inclin",
+        "squat (frnt)",
+        "kneebow squat",
+        "standing press, one leg",
+        "Kniebeuge",
+        "приседания",
+        "卧推",
+        "heavy",
+        "w/ straps",
+        "3 x 10",
+        "KB",
+        "paused, belt, 3-1-X-0",
+        "-",
+        "",
+        "()",
+    ],
+)
+def test_what_may_be_another_lift_is_not_read(name: str) -> None:
+    assert CATALOGUE.reading(name) is None
+
+
+@pytest.mark.parametrize(
+    "name", ["back squat " * 800, "x" * 8000, "squat, " * 2000, "3s " * 3000, "(" * 8000]
+)
+def test_a_text_that_is_no_name_is_told_at_once(name: str) -> None:
+    assert CATALOGUE.reading(name) is None
+    assert CATALOGUE.suggestions(name).names == ()
+    assert len(name) > MOST_LETTERS
+    assert steps(lambda: (Known().reading(name), Known().suggestions(name))) < 100
+
+
+@settings(max_examples=150, deadline=None)
+@given(st.text(max_size=60))
+def test_any_text_is_read_or_not(name: str) -> None:
+    reading = read(name)
+    assert reading is None or catalogue.exercise(reading.exercise.name) is reading.exercise
+    assert len(CATALOGUE.suggestions(name).names) <= 5
+
+
+WORDS = (
+    "back",
+    "squat",
+    "paused",
+    "DB",
+    "w/ straps",
+    ", ",
+    "(",
+    ")",
+    "3 s",
+    "leg",
+    "curl",
+    "seated",
+    "+",
+    "or",
+    "feet up",
+)
+
+
+@settings(max_examples=150, deadline=None)
+@given(st.lists(st.sampled_from(WORDS), max_size=8))
+def test_words_of_names_in_any_order_do_no_harm(words: list[str]) -> None:
+    reading = read(" ".join(words))
+    assert reading is None or set(reading.qualifiers).isdisjoint({""})
+
+
+@settings(max_examples=100, deadline=None)
+@given(st.sampled_from([line.split("\t")[1:3] for line in lines_of(built_names.NAMES)]), st.randoms())
+def test_the_words_of_a_name_may_stand_in_any_order(row: list[str], chance: object) -> None:
+    """A name of the catalogue turned round is that exercise, unless two exercises have the same words."""
+    words, exercise = row
+    turned = words.split(" ")
+    chance.shuffle(turned)  # type: ignore[attr-defined]
+    same = {bag.exercise for bag in bags_like(words)}
+    if len(same) == 1 and "and" not in turned:
+        assert words_read(" ".join(turned)) in (exercise, "-")
+
+
+def bags_like(words: str) -> list[Bag]:
+    wanted = frozenset(words.split(" "))
+    return [bag for bag in map(bag_of, [wanted]) if bag] + [
+        bag for line in lines_of(built_names.NAMES) if (bag := Bag(*line.split("\t")[1:])).words == wanted
+    ]
+
+
+def words_read(name: str) -> str:
+    reading = read(name)
+    return reading.exercise.name if reading else "-"
+
+
+FREE = ("paused", "w/ straps", "belt", "3-1-X-0", "slow", "(comp)", "3x5", "20 kg", "drop set", "AMRAP")
+
+
+@settings(max_examples=100, deadline=None)
+@given(st.sampled_from(catalogue.exercises()), st.sampled_from(FREE))
+def test_a_free_qualifier_changes_no_exercise(exercise: catalogue.Exercise, words: str) -> None:
+    said = f"{exercise.name}, {words}"
+    reading = CATALOGUE.reading(said)
+    assert reading is not None, said
+    pattern = (reading.exercise.direct, reading.exercise.implement)
+    assert reading.exercise is exercise or pattern[1] == exercise.implement
+
+
+def test_a_name_that_is_read_takes_few_steps() -> None:
+    """About a millisecond each: 5,000 steps."""
+    names = [name for name, *_ in (*COACHES, *rows("names.tsv")) if catalogue.exercise(name) is None]
+    assert len(names) > 400
+    assert steps(lambda: [read(name) for name in names]) / len(names) < 5000
+
+
+# The parts
+
+
+@pytest.mark.parametrize(
+    ("name", "words"),
+    [
+        ("BB RDLs (paused 2 s), w/ straps", "barbell romanian deadlift|paused 2s|with strap"),
+        ("½ kneeling press – 1-arm", "half-kneeling press|one-arm"),
+        ("Pull ups, wtd", "pull-up|weighted"),
+        ("feet on 12in box", "foot-elevated 12in"),
+        ("OHS; OH press", "overhead squat|overhead press"),
+        ("45-degree, 90/90", "45deg|90/90"),
+        ("L/R e/s", "l/r e/s"),
+        ("İce squats", "ice squat"),
+    ],
+)
+def test_a_name_is_cut_into_words(name: str, words: str) -> None:
+    parts: dict[int, list[str]] = {}
+    for token in tokens_of(name, built_names.SPELLINGS):
+        parts.setdefault(token.part, []).append(token.word)
+        assert 0 <= token.start < token.end <= len(name)
+    assert "|".join(map(" ".join, parts.values())) == words
+
+
+@pytest.mark.parametrize(
+    ("word", "other", "near"),
+    [
+        ("sqat", "squat", True),
+        ("sqaut", "squat", True),
+        ("squatt", "squat", True),
+        ("squit", "squat", True),
+        ("qsuat", "squat", True),
+        ("squish", "squat", False),
+        ("taquss", "squat", False),
+    ],
+)
+def test_words_that_differ_by_a_letter(word: str, other: str, near: bool) -> None:
+    assert one_letter_off(word, other) is near
+    assert one_letter_off(other, word) is near
+
+
+@given(
+    st.lists(st.tuples(st.sampled_from("abc"), st.text("xy", max_size=900)), max_size=30),
+    st.sampled_from("abcd"),
+)
+def test_all_lines_with_a_key_are_found(pairs: list[tuple[str, str]], key: str) -> None:
+    lines = sorted({"\t".join(pair) for pair in pairs})
+    text = "\n" + "".join(f"{line}\n" for line in lines)
+    assert lines_with(text, key) == [line for line in lines if line.startswith(f"{key}\t")]
+
+
+def test_every_word_of_the_catalogue_has_a_kind() -> None:
+    words = {word for exercise in catalogue.exercises() for name in names_of(exercise) for word in name}
+    assert words
+    assert not [word for word in words if not kind_of(word)]
+
+
+# Suggestions
+
+
+@pytest.mark.parametrize(
+    ("name", "names"),
+    [
+        ("RDL to bent row", ("Romanian deadlift", "bent-over row")),
+        ("DB row + push-up + burpee", ("one-arm dumbbell row", "push-up", "burpee")),
+        ("chin-up or pull-up", ("chin-up", "pull-up")),
+    ],
+)
+def test_several_lifts_are_told(name: str, names: tuple[str, ...]) -> None:
+    suggested = CATALOGUE.suggestions(name)
+    assert suggested.lifts
+    assert suggested.names == names
+
+
+def test_what_stands_in_the_name_comes_before_what_is_like_it() -> None:
+    assert CATALOGUE.nearest("step-up zigzag")[0] == "step-up"
+    assert CATALOGUE.nearest("leg curl zigzag")[0] == "lying leg curl"
+
+
+@pytest.mark.parametrize(
+    ("name", "never"),
+    [
+        ("leg extension zigzag", "leg curl"),
+        ("hip abduction zigzag", "adduction"),
+        ("external rotation zigzag", "internal"),
+        ("pulldown zigzag", "pushdown"),
+        ("hamstring extension thing", "curl"),
+    ],
+)
+def test_the_opposite_is_never_offered(name: str, never: str) -> None:
+    assert not [one for one in CATALOGUE.nearest(name, 8) if never in one]
+
+
+def test_nothing_above_the_athletes_level_is_offered() -> None:
+    name = "pull-up zigzag"
+    assert {level_of(one) for one in CATALOGUE.nearest(name, 8)} != {"novice"}
+    assert {level_of(one) for one in CATALOGUE.nearest(name, 8, "novice")} <= {"novice"}
+
+
+def level_of(name: str) -> str:
+    exercise = catalogue.exercise(name)
+    assert exercise is not None
+    return exercise.level
+
+
+@pytest.mark.parametrize(
+    "name", ["The Thursday Gauntlet", "xyzzy", "Kniebeuge", "10 min bike easy", "foam roll"]
+)
+def test_nothing_is_offered_rather_than_something_wild(name: str) -> None:
+    assert CATALOGUE.suggestions(name).names == ()
+
+
+# Names of a team's own
+
+
+def test_given_names_come_first_and_may_be_qualified() -> None:
+    known = Known(
+        names={"toe push": "standing calf raise", "RDL": "stiff-leg deadlift", "odd": "no such lift"}
+    )
+    assert [one.name if (one := known.exercise(name)) else "-" for name in ("Toe-Pushes", "RDL", "odd")] == [
+        "standing calf raise",
+        "stiff-leg deadlift",
+        "-",
+    ]
+    reading = known.reading("toe push, 3 s pause")
+    assert reading is not None
+    assert (reading.exercise.name, reading.pause) == ("standing calf raise", 3)
+    assert CATALOGUE.exercise("toe push") is None
+
+
+def test_a_given_name_is_not_used_for_another() -> None:
+    known = Known(names={"one": "two", "two": "one", "three": "four", "four": "back squat"})
+    assert known.exercise("one") is known.exercise("two") is known.exercise("three") is None
+    assert known.exercise("four") is catalogue.exercise("back squat")
