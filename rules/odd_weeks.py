@@ -38,6 +38,12 @@ if TYPE_CHECKING:
     sources=("bell-2022", "enes-2024", "pelland-2026-min", "pelland-2026-frac"),
     options=(
         Condition("drop", 10, "% below the loads of the weeks around it", "common practice"),
+        Condition(
+            "lightest",
+            10,
+            "percent of the best lift, below which number-implausible speaks",
+            "common practice",
+        ),
         Condition("times", 2, "times the sets of the weeks around it, up or down", "common practice"),
         Condition("fewest apart", 2, "sets from the weeks around it", "common practice"),
         Condition(
@@ -57,8 +63,8 @@ def week_out_of_line(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     the sets of the weeks before and after it, or half of them, 2 sets or more apart; with a load more than
     10 % below both; or with a number below both that fits in between once two digits change places or a
     nought is added. A dip counts where the week is no easier one otherwise. A load that leaves upwards, and
-    sets that rise by more than a week should, are for load-step-large and sets-step-large to say. Silent
-    where a note says that the week is meant.
+    sets that rise by more than a week should, are for load-step-large and sets-step-large to say, a load that
+    can hardly be meant for number-implausible. Silent where a note says that the week is meant.
 
     Flags:
         programme: Squat
@@ -171,6 +177,9 @@ def _repetitions(entry: SetGroup) -> float | None:
 def _leaves(odd: _Odd, limits: Limits) -> bool:
     was, now, then = odd.values
     if odd.what == "load":
+        percent = odd.entry.percent
+        if percent is not None and percent.high < limits.number("lightest"):
+            return False
         return odd.meant is not None or now < min(was, then) * (1 - limits.number("drop") / 100)
     times, apart = limits.number("times"), limits.number("fewest apart")
     if odd.direction == "up":

@@ -36,13 +36,15 @@ if TYPE_CHECKING:
         Option("shortest rest", 10, "seconds", "common practice"),
         Option("longest rest", 900, "seconds", "common practice"),
         Option("heaviest", 105, "percent of the best lift", "common practice"),
+        Option("lightest", 10, "percent of the best lift", "common practice"),
     ),
 )
 def number_implausible(entry: SetGroup, limits: Limits) -> Iterator[DraftFinding]:
     """Sets, repetitions, rest or load that can hardly be meant.
 
     Looks at one line at a time; wants at most 12 sets and 100 repetitions, between 10 seconds and 15
-    minutes of rest, and no more than 105 % of the best lift, stated as a percentage or by the lift on file.
+    minutes of rest, and no more than 105 % of the best lift, stated as a percentage or by the lift on file; as
+    a percentage no less than 10 %.
 
     Flags:
         programme: Press
@@ -87,6 +89,9 @@ def _too_heavy(entry: SetGroup, limits: Limits) -> Iterator[DraftFinding]:
         return
     if load.kind == "percent" and load.span.high > most:
         wanted = limits.words("at most {:%}", "heaviest")
+        yield _slip(entry, "load", f"{load.words} of the best lift.", wanted)
+    if load.kind == "percent" and load.span.high < limits.number("lightest"):
+        wanted = limits.words("at least {:%}", "lightest")
         yield _slip(entry, "load", f"{load.words} of the best lift.", wanted)
     if load.kind != "mass":
         return

@@ -17,6 +17,7 @@ PRESETS: dict[str, dict[str, dict[str, Default]]] = {
     "2026-11": {
         "isolation-before-compound": {"repetitions": 7.5},
         "load-outside-zone": {"size to": 105},
+        "number-implausible": {"lightest": 0},
     },
     "2026-12": {},
 }
