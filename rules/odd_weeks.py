@@ -90,9 +90,11 @@ def week_out_of_line(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
                 reps: 5
                 load: {1: 62.5 %, 2: 65 %, 3: 60 %, 4: 67.5 %}
     """
-    weeks = [week for week in ledger.weeks if week.is_typical()]
+    weeks = tuple(week for week in ledger.weeks if week.is_typical())
+    if len(weeks) < 3:
+        return
     by_week: dict[tuple[int, str], list[_Odd]] = {}
-    for line in weeks_of_lines(weeks):
+    for line in ledger.recall(weeks_of_lines, weeks):
         for what in ("load", "sets"):
             odd = _odd_weeks(line, what, limits)
             for direction in ("down", "up"):
@@ -255,6 +257,8 @@ def week_pasted(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
                 load: {1: 70 %, 2-3: 72.5 %, 4: 77.5 %}
     """
     weeks = [week for week in ledger.weeks if week.is_typical()]
+    if len(weeks) < 4:
+        return
     doses = [_doses(week) for week in weeks]
     alike = [at for at in range(1, len(weeks)) if doses[at] == doses[at - 1]]
     if len(alike) != 1 or not 2 <= alike[0] < len(weeks) - 1:

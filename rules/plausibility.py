@@ -43,8 +43,8 @@ def number_implausible(entry: SetGroup, limits: Limits) -> Iterator[DraftFinding
     """Sets, repetitions, rest or load that can hardly be meant.
 
     Looks at one line at a time; wants at most 12 sets and 100 repetitions, between 10 seconds and 15
-    minutes of rest, and no more than 105 % of the best lift, stated as a percentage or by the lift on file; no
-    less than 10 % as a percentage.
+    minutes of rest, and no more than 105 % of the best lift, stated as a percentage or by the lift on file;
+    no less than 10 % as a percentage.
 
     Flags:
         programme: Press

@@ -244,7 +244,7 @@ class _Around:
 
 
 def _around(ledger: Ledger, entry: SetGroup, week: int) -> _Around:
-    for line in weeks_of_lines(ledger.weeks):
+    for line in ledger.recall(weeks_of_lines, ledger.weeks):
         for index, (at, one) in enumerate(line):
             if one is entry and at.number == week:
                 before = [group for _, group in reversed(line[max(index - 2, 0) : index])]
