@@ -100,10 +100,10 @@ def weekly_sets_over_limit(week: Week, limits: Limits) -> Iterator[DraftFinding]
 
 def _in_the_mean(over: list[Excess], turn: FullTurn) -> str:
     """What a week of the turn holds in the mean, where sessions rotate."""
-    if turn.weeks == 1:
+    if not turn.words:
         return ""
     means = listed(list(dict.fromkeys(plain(one.mean) for one in over)))
-    return f" in one week of a turn, {means} a week in the mean of its {turn.weeks} weeks"
+    return f" in one week of a turn, {means} a week in the mean of its {len(turn.weeks)} weeks"
 
 
 @rule(

@@ -168,7 +168,8 @@ def load_step_large(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     above the heaviest of them, and 4 % more for each repetition that it is shorter or nearer to failure; or
     no more than the next step of the implement, where that is larger. A step after one odd week is held
     against both weeks. A stated progression is held against the same limit. Repetition maxima, labels, and
-    bodyweight loads without a body mass are left alone; no phase and no rehabilitation hides a step.
+    bodyweight loads without a body mass are left alone, and singles in a phase `test`; no other phase and no
+    rehabilitation hides a step.
 
     Flags:
         programme: Squat
@@ -208,12 +209,18 @@ def _large_steps(weeks: tuple[Week, ...], limits: Limits) -> list[tuple[Step, Se
         for name, entries in lifts.items():
             known = earlier.setdefault(name, {})
             for entry in entries:
-                step = None if entry in known else step_between(entry, known, limits)
+                is_judged = entry not in known and not _is_test(week, entry)
+                step = step_between(entry, known, limits) if is_judged else None
                 if step is not None:
                     large.append((step, entry, week.number))
         for name, entries in lifts.items():
             earlier[name].update(dict.fromkeys(entries))
     return large
+
+
+def _is_test(week: Week, entry: SetGroup) -> bool:
+    """Whether it is a single in a week of tests, which measures what the weeks before have brought."""
+    return week.phase == "test" and _reps(entry.work) == 1
 
 
 def _too_large(step: Step, entry: SetGroup, week: int, back: str) -> DraftFinding:

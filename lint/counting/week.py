@@ -24,25 +24,26 @@ if TYPE_CHECKING:
 
 
 class FullTurn:
-    """A full turn of a rotation: the weeks after which it starts afresh. One week where nothing rotates.
+    """A full turn of a rotation: the ``weeks`` after which it starts afresh; one where nothing rotates.
 
-    ``tally`` holds all its visits, so its counts are sums over ``weeks`` weeks.
+    ``tally`` holds all its visits, so its counts are sums over those weeks.
     """
 
     __slots__ = ("tally", "weeks")
 
-    def __init__(self, tally: Tally, weeks: int) -> None:
+    def __init__(self, tally: Tally, weeks: tuple[Week, ...]) -> None:
         self.tally = tally
         self.weeks = weeks
 
     def a_week(self, number: float) -> float:
         """The mean of a week, for a number over the whole turn."""
-        return number / self.weeks
+        return number / len(self.weeks)
 
     @property
     def words(self) -> str:
         """How a finding says that its numbers are of a whole turn; empty where that is a week."""
-        return f" in the {self.weeks} weeks of a turn" if self.weeks > 1 else ""
+        several = len(self.weeks)
+        return f" in the {several} weeks of a turn" if several > 1 else ""
 
 
 class Week(Tally):
@@ -134,11 +135,11 @@ class Week(Tally):
         """
         block, length = self.block, self.turn_weeks
         if length == 1:
-            return FullTurn(self, 1)
+            return FullTurn(self, (self,))
         at = self.number - block.first
         first = min(at - at % length, block.weeks - length)
         weeks = self.weeks_of_block()[first : first + length]
-        return FullTurn(self._together(tuple(visit for week in weeks for visit in week.visits)), length)
+        return FullTurn(self._together(tuple(visit for week in weeks for visit in week.visits)), weeks)
 
     def occasions(self) -> list[Tally]:
         """What one recovers from as a whole: each day with all its visits; each visit without a day."""

@@ -113,7 +113,7 @@ class TestTurns:
             ("monday, tuesday, thursday, friday", (self.SQUATS, self.CURLS), 1),
         ):
             ledger = programme(rotation("", days, *sessions, weeks=6))
-            assert {week.turn().weeks for week in ledger.weeks} == {weeks}
+            assert {len(week.turn().weeks) for week in ledger.weeks} == {weeks}
             assert {len(week.turn().tally.visits) for week in ledger.weeks} == {weeks * (days.count(",") + 1)}
 
     def test_level_over_a_turn(self, findings: Findings) -> None:
@@ -159,6 +159,34 @@ class TestTurns:
         assert finding.counted.startswith("6 sets for the hamstrings in the 2 weeks of a turn, all hinges")
         assert finding.weeks == (1, 2, 3, 4)
 
+    def test_days_a_week_over_a_turn(self, findings: Findings) -> None:
+        """Twice a week: who-2020 (secondary). Three days of legs and one are two a week."""
+        legs = ("Legs", "leg press, sets: 2, reps: 10")
+        rest = (
+            "Rest",
+            "push-up, sets: 2, reps: 10; plank, sets: 2, hold: 20 s; lat pulldown, sets: 2, reps: 10",
+        )
+        head = "goal: general health\n"
+        text = rotation(head, "monday, wednesday, friday", legs, rest)
+        (finding,) = findings(text, "days-per-region-few")
+        assert finding.counted.startswith("legs on 1.5 days, ")
+        assert finding.counted.endswith(" of the week in the mean of a turn.")
+        text = rotation(f"{head}focus: [legs]\n", "monday, tuesday, thursday, friday", legs, rest)
+        assert findings(text, "days-per-region-few") == []
+        text = rotation(f"{head}focus: [legs]\n", self.DAYS, legs, ("More legs", legs[1]), rest)
+        assert (
+            findings(text, "days-per-region-few") == []
+        )  # twice and twice, then but once in every third week
+
+    def test_a_priority_over_a_turn(self, findings: Findings) -> None:
+        head = "goal: hypertrophy\npriority: [hamstrings]\n"
+        curls = ("Curl", "seated leg curl, sets: 4, reps: 10")
+        assert findings(rotation(head, self.DAYS, self.SQUATS, curls), "priority-not-ahead") == []
+        (finding,) = findings(rotation(head, self.DAYS, self.SQUATS, self.CURLS), "priority-not-ahead")
+        assert finding.counted.startswith(
+            "9 sets in the 2 weeks of a turn for the hamstrings, a priority, against 9"
+        )
+
     def test_a_limit_says_the_mean_and_the_fullest_week(self, findings: Findings) -> None:
         chest = ("Chest", "dumbbell fly, sets: 12, reps: 10")
         (finding,) = findings(rotation("", self.DAYS, chest, self.CURLS), "weekly-sets-over-limit")
@@ -186,7 +214,7 @@ class TestTurns:
             "{{session: Curl, exercises: [{{exercise: seated leg curl, sets: 3, reps: 10}}]}}]}}\n"
         )
         ledger = programme("programme: Test\nblocks:\n" + block.format(1) + block.format(2))
-        assert [(week.turn().weeks, len(week.turn().tally.visits)) for week in ledger.weeks] == [
+        assert [(len(week.turn().weeks), len(week.turn().tally.visits)) for week in ledger.weeks] == [
             (1, 3),
             (1, 3),
         ]
@@ -610,6 +638,19 @@ class TestStatedSteps:
         assert len(self.said(findings, week, line, f"weeks: 4\n{head}")) == 1
 
 
+class TestSinglesInATestWeek:
+    @pytest.mark.parametrize(
+        ("phase", "reps", "number"), [("test", 1, 0), ("test", 2, 1), ("taper", 1, 1), ("build", 1, 1)]
+    )
+    def test_a_single_is_a_measure(self, findings: Findings, phase: str, reps: int, number: int) -> None:
+        text = (
+            "programme: Test\nblocks:\n"
+            "  - {name: A, weeks: 2, sessions: [{session: Gym, exercises: [{exercise: deadlift, sets: 3, reps: 1, load: 85 %}]}]}\n"
+            f"  - {{name: B, weeks: 1, phase: {phase}, sessions: [{{session: Gym, exercises: [{{exercise: deadlift, sets: 1, reps: {reps}, load: 100 %}}]}}]}}\n"
+        )
+        assert len(findings(text, "load-step-large")) == number
+
+
 class TestStepsOfWhatThereIs:
     """Kettlebells stand 4 kg apart in most gyms: common practice, no source."""
 
@@ -694,4 +735,4 @@ class TestBadInput:
             "programme: Test\nweeks: 2\nrotation: [monday]\nsessions:\n"
             "  - {session: A, day: tuesday, exercises: [{exercise: leg press, sets: 3}]}\n"
         )
-        assert [week.turn().weeks for week in programme(text).weeks] == [1, 1]
+        assert [len(week.turn().weeks) for week in programme(text).weeks] == [1, 1]
