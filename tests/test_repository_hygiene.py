@@ -52,6 +52,7 @@ FLOORS = (
     "rules",
     "team",
     "project",
+    "mending",
     "reporters",
     "editor",
     "cli",

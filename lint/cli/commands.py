@@ -119,6 +119,62 @@ def _record(record: Callable[[list[str], date], list[str]], paths: list[str], to
     return 0
 
 
+@_command(
+    "mend [--show | --ask | --undo] [--] [PATH ...]",
+    """
+    writes what is certain into the files: slips of keys, values, names, units and quotes. The result
+    is reviewed before it is written; all else in the file stays as it is. --show prints the difference
+    and writes nothing, --ask walks through what leaves a choice, --undo takes the last run back.
+    """,
+)
+def _mend(words: list[str]) -> int:
+    chosen, paths = _split(words, {"--show": (), "--ask": (), "--undo": ()})
+    if len(chosen) > 1:
+        raise RefusedError(f"{' and '.join(chosen)} exclude one another")
+    if "--undo" in chosen:
+        return _undo(paths)
+    from datetime import date
+
+    from ..mending.rounds import Rounds
+    from ..mending.run import write
+    from ..reporters import mends
+
+    rounds = Rounds(paths or ["."], date.today())
+    rounds.run()
+    if "--show" in chosen:
+        mends.report_difference(rounds)
+        return rounds.review.exit_code
+    if "--ask" in chosen and sys.stdin.isatty():
+        from .ask import ask
+
+        ask(rounds)
+    elif "--ask" in chosen:
+        mends.report_choices(rounds)
+    written, refused = write(rounds)
+    mends.report_written(written, rounds, refused)
+    return 2 if refused else rounds.review.exit_code
+
+
+def _undo(paths: list[str]) -> int:
+    """Takes the last run of mending in this repository back."""
+    from ..mending.undo import take_back
+    from ..text.repository import FileResolver, shown
+
+    if len(paths) > 1:
+        raise RefusedError("--undo takes the whole last run back: name one folder at most")
+    files = FileResolver()
+    try:
+        back, refused = take_back(files.root_of(files.folder(paths[0] if paths else "")))
+    except LookupError:
+        print("spotline: no run of mend is known here that could be taken back", file=sys.stderr)
+        return 2
+    for path in back:
+        print(f"{shown(path)}: as it was before")
+    for fault in refused:
+        print(f"spotline: {fault}", file=sys.stderr)
+    return 2 if refused else 0
+
+
 def _take_rules(module: str) -> bool:
     """Takes in the rules of a module; says why where that fails."""
     from ..engine.registry import load_module
