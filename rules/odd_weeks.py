@@ -44,8 +44,8 @@ if TYPE_CHECKING:
             "percent of the best lift, below which number-implausible speaks",
             "common practice",
         ),
-        Condition("times", 2, "times the sets of the weeks around it, up or down", "common practice"),
-        Condition("fewest apart", 2, "sets from the weeks around it", "common practice"),
+        Condition("times", 2, "times as much as in the weeks around it, up or down", "common practice"),
+        Condition("fewest apart", 2, "sets or repetitions from the weeks around it", "common practice"),
         Condition(
             "on purpose",
             (*EASY, "heavy", "peak", "test", "overreach", "overreaching", "shock"),
@@ -60,11 +60,12 @@ def week_out_of_line(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     """A line that leaves the weeks around it for one week, and returns.
 
     Follows each line through the typical weeks. Points at a week, alone of its kind on the line, with twice
-    the sets of the weeks before and after it, or half of them, 2 sets or more apart; with a load more than
-    10 % below both; or with a number below both that fits in between once two digits change places or a
-    nought is added. A dip counts where the week is no easier one otherwise. A load that leaves upwards, and
-    sets that rise by more than a week should, are for load-step-large and sets-step-large to say, a load that
-    can hardly be meant for number-implausible. Silent where a note says that the week is meant.
+    the sets of the weeks before and after it, or half of them, 2 sets or more apart; with so many repetitions
+    at the same load; with a load more than 10 % below both; or with a number below both that fits in between
+    once two digits change places or a nought is added. A dip counts where the week is no easier one
+    otherwise. A load that leaves upwards, and sets that rise by more than a week should, are for
+    load-step-large and sets-step-large to say, a load that can hardly be meant for number-implausible. Silent
+    where a note says that the week is meant.
 
     Flags:
         programme: Squat
@@ -95,7 +96,7 @@ def week_out_of_line(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
         return
     by_week: dict[tuple[int, str], list[_Odd]] = {}
     for line in ledger.recall(weeks_of_lines, weeks):
-        for what in ("load", "sets"):
+        for what in ("load", "sets", "reps"):
             odd = _odd_weeks(line, what, limits)
             for direction in ("down", "up"):
                 alike = [one for one in odd if one.direction == direction]
@@ -140,18 +141,26 @@ class _Odd:
 
     def words(self) -> str:
         """``back squat at 56 %, between 65 % and 67.5 %``."""
-        was, now, then = (
-            load_in_words(one.work).words if self.what == "load" else str(one.sets)
-            for one in (self.before, self.entry, self.after)
-        )
-        held = f"at {now}" if self.what == "load" else f"with {sets_of(now)}"
+        was, now, then = (_in_words(one, self.what) for one in (self.before, self.entry, self.after))
+        held = {"load": f"at {now}", "sets": f"with {sets_of(now)}", "reps": f"at {now} repetitions"}[
+            self.what
+        ]
         return f"{self.entry.name} {held}, between {was} and {then}"
 
 
+def _in_words(entry: SetGroup, what: str) -> str:
+    """The load, the number of sets, or the repetitions of a set."""
+    if what == "load":
+        return load_in_words(entry.work).words
+    return str(entry.sets if what == "sets" or entry.work.reps is None else entry.work.reps.a_set())
+
+
 def _value(entry: SetGroup, what: str, like: SetGroup) -> float | None:
-    """The sets of an entry, or its load in the unit of another; None where they cannot be compared."""
+    """The sets or repetitions of an entry, or its load in the unit of another; None if it is not known."""
     if what == "sets":
         return entry.sets.middle
+    if what == "reps":
+        return _repetitions(entry)
     unit = next(iter(like.measured), "")
     return entry.measured.get(unit)
 
@@ -163,12 +172,19 @@ def _odd_weeks(line: Line, what: str, limits: Limits) -> list[_Odd]:
         three = before[1], at[1], after
         if any(_value(one, what, at[1]) is None for one in three):
             continue
-        if what == "load" and len({_repetitions(one) for one in three}) > 1:
+        if len({_beside(one, what) for one in three}) > 1:
             continue
         one = _Odd(what, before, at, after)
         if _leaves(one, limits):
             odd.append(one)
     return odd
+
+
+def _beside(entry: SetGroup, what: str) -> object:
+    """What stays the same beside an odd value: the repetitions of a load, the load of repetitions."""
+    if what == "load":
+        return _repetitions(entry)
+    return (entry.work.load.words if entry.work.load else "") if what == "reps" else None
 
 
 def _repetitions(entry: SetGroup) -> float | None:
@@ -309,11 +325,7 @@ def _rises_around(line: Line) -> str:
         places = [one.work.places.get(key) for one in (last, again)]
         if None in places or len({place.key for place in places if place}) < 2:
             continue
-        values = [_number(one, key, last) for one in (first, last, again, then)]
+        values = [_value(one, key, last) for one in (first, last, again, then)]
         if None not in values and values[0] < values[1] and values[2] < values[3]:  # type: ignore[operator]
             return key
     return ""
-
-
-def _number(entry: SetGroup, key: str, like: SetGroup) -> float | None:
-    return _repetitions(entry) if key == "reps" else _value(entry, key, like)

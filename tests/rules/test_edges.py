@@ -388,6 +388,11 @@ class TestWeekOutOfLine:
             ("back squat, sets: {1-2: 3, 3: 6, 4-6: 5}, reps: 5", []),  # it does not return
             ("back squat, sets: {1: 3, 2: 6, 3: 3, 4: 6, 5-6: 3}, reps: 5", []),  # a pattern
             ("back squat, sets: {1: 6, 2-6: 3}, reps: 5", []),  # nothing before it
+            ("back squat, sets: 3, reps: {1-2: 8, 3: 18, 4-6: 8}, load: 60 kg", [(3,)]),
+            ("push-up, sets: 3, reps: {1-2: 12, 3: 6, 4-6: 12}", [(3,)]),
+            ("push-up, sets: 3, reps: {1-2: 12, 3: 20, 4-6: 12}", []),
+            ("back squat, sets: 3, reps: {1: 5, 2: 10, 3-6: 5}, load: {1: 80 kg, 2: 60 kg, 3-6: 80 kg}", []),
+            ("back squat, sets: 3, reps: {1-2: 8, 3: amrap, 4-6: 8}", []),
             ("back squat, sets: 3, reps: 5", []),
         ],
     )
@@ -400,6 +405,12 @@ class TestWeekOutOfLine:
         lines = [f"{name}, sets: {{1-3: 4, 4: 2, 5-6: 4}}, reps: 5" for name in ("back squat", "bench press")]
         assert self.said(findings, week, *lines) == []
         assert self.said(findings, week, lines[0]) == []  # alone it eases all that there is
+
+    def test_the_words_of_repetitions(self, findings: Findings, week: Text) -> None:
+        line = "push-up, sets: 3, reps: {1-2: 8, 3: 18-20, 4-6: 9}"
+        (finding,) = self.said(findings, week, line, *BESIDE)
+        assert finding.counted == "Week 3 stands alone: push-up at 18-20 repetitions, between 8 and 9."
+        assert finding.place.excerpt == "18-20"
 
     @pytest.mark.parametrize("load", ["7 %", "{1: 65 %, 2: 7 %, 3-6: 72.5 %}"])
     def test_a_nought_too_few_in_percent(self, findings: Findings, week: Text, load: str) -> None:
