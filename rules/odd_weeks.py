@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from ..lint.counting.change import typed_for, weeks_of_lines
+from ..lint.counting.change import slip_in, weeks_of_lines
 from ..lint.engine.limits import COUNTING, Condition
 from ..lint.engine.registry import rule
 from ..lint.findings.finding import Related, found
@@ -129,7 +129,8 @@ class _Odd:
         assert then is not None
         self.values = was, now, then
         self.direction = "up" if now > max(was, then) else "down"
-        self.meant = typed_for(was, now, then) if what == "load" else None
+        slip = slip_in(self.before, self.entry, after) if what == "load" else None
+        self.meant = slip[0] if slip else None
 
     def notes(self) -> tuple[str, ...]:
         line = self.entry.prescription

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from ..lint.counting.change import typed_for, weeks_of_lines
+from ..lint.counting.change import slip_in, weeks_of_lines
 from ..lint.engine.limits import Condition, Option
 from ..lint.engine.registry import rule
 from ..lint.findings.finding import Related, found
@@ -263,12 +263,9 @@ def _after_a_slip(around: _Around, limits: Limits) -> bool:
     """Whether the week before is a slip of the pen, and no step is left where it is read as it is meant."""
     if len(around.before) < 2:
         return False
-    entry, (last, first) = around.entry, around.before
-    for unit, now in entry.measured.items():
-        if unit in last.measured and unit in first.measured:
-            meant = typed_for(first.measured[unit], last.measured[unit], now)
-            return meant is not None and now <= meant * (1 + limits.number("step") / 100)
-    return False
+    last, first = around.before
+    slip = slip_in(first, last, around.entry)
+    return slip is not None and slip[1] <= slip[0] * (1 + limits.number("step") / 100)
 
 
 def _back_to(around: _Around, limits: Limits) -> str:

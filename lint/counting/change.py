@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from ..model.quantities import KG_PER_LB
+
 TYPE_CHECKING = False
 if TYPE_CHECKING:
     from collections.abc import Iterable
@@ -75,6 +77,28 @@ def weeks_of_lines(weeks: Iterable[Week]) -> list[list[tuple[Week, SetGroup]]]:
                 if group.sets.high:
                     lines.setdefault((*name, seen[name]), []).append((week, group))
     return list(lines.values())
+
+
+def slip_in(before: SetGroup, entry: SetGroup, after: SetGroup) -> tuple[float, float] | None:
+    """The number that the load of an entry may be a slip for, and that after it; None where there is none.
+
+    Both are in the unit in which the coach wrote the three loads.
+    """
+    written = [_as_written(one) for one in (before, entry, after)]
+    if None in written or len({one[1:] for one in written if one}) > 1:
+        return None
+    numbers = [one[0] for one in written if one]
+    meant = typed_for(*numbers)
+    return None if meant is None else (meant, numbers[2])
+
+
+def _as_written(entry: SetGroup) -> tuple[float, str, str, int] | None:
+    """The number of a load, its kind, unit and pieces; None where it is no single number."""
+    load = entry.work.load
+    if load is None or len(load.values) != 1 or load.values[0].low != load.values[0].high:
+        return None
+    number = load.values[0].low / (KG_PER_LB if load.unit == "lb" else 1)
+    return round(number, 2), load.kind, load.unit, load.pieces
 
 
 def typed_for(before: float, value: float, after: float) -> float | None:

@@ -376,6 +376,20 @@ class TestWeekOutOfLine:
             ("back squat, sets: 3, reps: 5, load: {1-2: 100 kg, 3: 10 kg, 4-6: 105 kg}", [(3,)]),
             ("back squat, sets: 3, reps: 5, load: {1: 120 kg, 2: 102 kg, 3-6: 120 kg}", [(2,)]),
             ("back squat, sets: 3, reps: 5, load: {1: 60 %, 2: 56 %, 3-6: 70 %}", [(2,)]),
+            ("back squat, sets: 3, reps: 5, load: {1: 135 lb, 2: 104 lb, 3-6: 140 lb}", [(2,)]),
+            ("back squat, sets: 3, reps: 5, load: {1: 138 lb, 2: 130 lb, 3-6: 140 lb}", []),
+            (
+                "dumbbell bench press, sets: 3, reps: 8, load: {1: 2 x 30 kg, 2: 2 x 23 kg, 3-6: 2 x 32 kg}",
+                [(2,)],
+            ),
+            (
+                "dumbbell bench press, sets: 3, reps: 8, load: {1: 2 x 15 kg, 2: 2 x 14 kg, 3-6: 2 x 15 kg}",
+                [],
+            ),
+            (
+                "dip, sets: 3, reps: 8, load: {1: bodyweight + 20 kg, 2: bodyweight + 2 kg, 3-6: bodyweight + 20 kg}",
+                [],
+            ),
             ("back squat, sets: 3, reps: 5, load: {1: 70 %, 2: 60 %, 3-6: 72.5 %}", [(2,)]),  # one load alone
             ("back squat, sets: 3, reps: 5, load: {1: 70 %, 2: 63 %, 3-6: 72.5 %}", []),  # no more than 10 %
             ("back squat, sets: 3, reps: 5, load: {1: 70 %, 2: 62.5 %, 3: 72.5 %, 4: 62.5 %, 5-6: 75 %}", []),
