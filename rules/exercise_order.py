@@ -165,7 +165,7 @@ def _is_for(entry: SetGroup, term: Term, programme: ProgrammeHeader) -> bool:
         Condition(
             "repetitions",
             15,
-            "repetitions of the large exercise at most",
+            "repetitions of the large exercise up to which helpers count",
             "the trial went from 12 to 15 repetitions down to 3 to 5 (Simao and others 2010, from memory)",
         ),
         Option(
@@ -192,11 +192,11 @@ def _is_for(entry: SetGroup, term: Term, programme: ProgrammeHeader) -> bool:
 def isolation_before_compound(visit: Visit, limits: Limits) -> Iterator[DraftFinding]:
     """A compound after an exercise for one joint that tires its prime mover, or a muscle that helps in it.
 
-    Looks at squats, lunges, hinges, presses and pulls of up to 15 repetitions; wants no exercise for a single
-    joint with 2 or more hard sets for one of their muscles before them in the session, helping ones included:
-    in the trial the triceps came before the bench press, the biceps before the pulldown. Silent where the
-    goal is size or muscular endurance, for a superset of the two, for a muscle among the priorities, and
-    where a note says that it is on purpose.
+    Looks at squats, lunges, hinges, presses and pulls; wants no exercise for a single joint with 2 or more
+    hard sets before them in the session: for one of the same muscles where they are done below 8
+    repetitions, for a muscle that helps in them up to 15, as in the trial, where the triceps came before the
+    bench press and the biceps before the pulldown. Silent where the goal is size or muscular endurance, for a
+    superset of the two, for a muscle among the priorities, and where a note says that it is on purpose.
 
     Flags:
         programme: Legs
@@ -223,7 +223,7 @@ def isolation_before_compound(visit: Visit, limits: Limits) -> Iterator[DraftFin
             continue
         if _isolates(entry, limits):
             small.append(entry)
-        if not entry.compound or not _is_strength_work(entry, limits):
+        if not entry.compound:
             continue
         shared = {
             one: groups
@@ -258,10 +258,13 @@ def _isolates(entry: SetGroup, limits: Limits) -> bool:
 
 
 def _shared_groups(small: SetGroup, large: SetGroup, limits: Limits) -> list[str]:
-    """Muscle groups that the small exercise trains directly, and the large one directly or not."""
+    """Muscle groups that the small exercise trains directly, and that count in the large one."""
     assert small.exercise is not None
     assert large.exercise is not None
-    shared = set(small.exercise.direct).intersection((*large.exercise.direct, *large.exercise.indirect))
+    counting = large.exercise.direct if large.slot == "heavy" else ()
+    if _is_as_in_the_trial(large, limits):
+        counting = (*counting, *large.exercise.indirect)
+    shared = set(small.exercise.direct).intersection(counting)
     return [
         group
         for group, members in catalogue.groups.items()
@@ -269,8 +272,8 @@ def _shared_groups(small: SetGroup, large: SetGroup, limits: Limits) -> list[str
     ]
 
 
-def _is_strength_work(entry: SetGroup, limits: Limits) -> bool:
-    """Whether the repetitions are known, and few enough for the order to matter."""
+def _is_as_in_the_trial(entry: SetGroup, limits: Limits) -> bool:
+    """Whether its repetitions are known, and few enough for helpers to matter."""
     reps = entry.work.reps.a_set() if entry.work.reps else None
     if reps is None and entry.work.load is not None and entry.work.load.kind == "rm":
         reps = entry.work.load.span

@@ -15,7 +15,7 @@ if TYPE_CHECKING:
 
 PRESETS: dict[str, dict[str, dict[str, Default]]] = {
     "2026-11": {
-        "isolation-before-compound": {"repetitions": 7.5},
+        "isolation-before-compound": {"repetitions": 0},
         "load-outside-zone": {"size to": 105},
         "number-implausible": {"lightest": 0},
     },

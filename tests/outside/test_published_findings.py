@@ -97,11 +97,6 @@ EXPECTED: dict[str, Said] = {
             "6 leg presses, 3 leg extensions and 3 lunges against 3 leg curls are 4 : 1 however many sessions a"
             " week there were: cp-balance, common practice, no source.",
         ),
-        "isolation-before-compound": (
-            "note",
-            "36 leg extensions at 12RM come before the lunges: simao-2010, where small lifts first cost the large"
-            " one its gain. The trial trains the legs for size and strength alike, so a note is right.",
-        ),
     },
     "kinoshita-2023": {"region-untrained": ("note", LEGS_ALONE), "nothing-changes": ("note", STAYS)},
     "loadit-2020-1": CALF_RAISES,
