@@ -53,6 +53,7 @@ FLOORS = (
     "team",
     "project",
     "mending",
+    "starting",
     "reporters",
     "editor",
     "cli",

@@ -243,6 +243,45 @@ def _schema(words: list[str]) -> int:
 
 
 @_command(
+    "set-up [--name N] [--level L] [--goal G] [--days D] [--minutes M] [--equipment E] [--] [FOLDER]",
+    """
+    writes the first files of a team into a folder: settings, an athlete, a programme that passes,
+    the hook, how editors indent. On a terminal it asks for what no option says; elsewhere the usual
+    holds. What is there already is never overwritten.
+    """,
+)
+def _set_up(words: list[str]) -> int:
+    from ..starting.answers import QUESTIONS, answered
+
+    chosen, folders = _split(words, {f"--{question.name}": None for question in QUESTIONS})
+    if len(folders) > 1:
+        raise RefusedError("set-up takes one folder")
+    from datetime import date
+
+    from ..mending.safe_writer import NotWrittenError
+    from ..starting.first_files import first_files, write
+
+    folder = folders[0] if folders else "."
+    given = {name.removeprefix("--"): value for name, value in chosen.items()}
+    try:
+        answers = answered(given, input if sys.stdin.isatty() and not given else None, print)
+        files = first_files(folder, answers, date.today())
+        write(folder, files)
+    except ValueError as fault:
+        raise RefusedError(str(fault)) from fault
+    except (EOFError, KeyboardInterrupt):
+        print("\nspotline: nothing was written", file=sys.stderr)
+        return 2
+    except NotWrittenError as fault:
+        print(f"spotline: {fault}", file=sys.stderr)
+        return 2
+    for file in files:
+        print(f"{'kept as it is' if file.kept else 'written':14}{file.path}")
+    print("Now: spotline review" + (f" {folder}" if folder != "." else ""))
+    return 0
+
+
+@_command(
     "editor [--version]",
     """
     runs the language server on standard input and output, for an editor to start. It needs
