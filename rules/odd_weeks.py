@@ -171,6 +171,8 @@ def _odd_weeks(line: Line, what: str, limits: Limits) -> list[_Odd]:
     odd = []
     for before, at, (_, after) in zip(line, line[1:], line[2:], strict=False):
         three = before[1], at[1], after
+        if at[1] is before[1] or at[1] is after:
+            continue  # a week like its neighbour leaves no line
         if any(_value(one, what, at[1]) is None for one in three):
             continue
         if len({_beside(one, what) for one in three}) > 1:

@@ -298,8 +298,10 @@ def day_too_long(week: Week, limits: Limits) -> Iterator[DraftFinding]:
     if has is None:
         return
     for day, visits in week.by_day():
+        if len(visits) < 2:
+            continue
         takes = [visit.time().total.low / SECONDS for visit in visits]
-        if len(visits) < 2 or sum(takes) <= has or max(takes) > has:
+        if sum(takes) <= has or max(takes) > has:
             continue
         if says(("hour", "hours"), *(visit.session.note for visit in visits)):
             continue
