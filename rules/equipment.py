@@ -7,16 +7,16 @@ from math import ceil
 from ..lint.body import equipment
 from ..lint.engine.limits import Length, Option
 from ..lint.engine.registry import rule
-from ..lint.findings.finding import Related, found
+from ..lint.findings.finding import Edit, Related, found
 from ..lint.model.naming import line_name
-from ..lint.wording.words import listed, plain
+from ..lint.wording.words import did_you_mean, listed, plain
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
     from collections.abc import Collection, Iterator
 
     from ..lint.body.catalogue import Exercise
-    from ..lint.counting.ledger import Ledger
+    from ..lint.counting.ledger import Ledger, Lifter
     from ..lint.counting.set_group import SetGroup
     from ..lint.counting.tally import Visit
     from ..lint.engine.limits import Limits
@@ -25,6 +25,46 @@ if TYPE_CHECKING:
 
 
 # Equipment and room
+
+
+@rule(
+    "equipment-unknown",
+    family="upkeep",
+    severity="note",
+    confidence="fact",
+    why="Equipment by a name that nobody knows is as good as none: what exercises take is called missing.",
+    sources=(),
+)
+def equipment_unknown(lifter: Lifter, limits: Limits) -> Iterator[DraftFinding]:
+    """A piece of equipment in the athlete's file that no exercise is known to take.
+
+    Looks up every item in whatever usual word; lets the names of the team's sets of equipment pass. Offers
+    the pieces that may be meant.
+
+    Flags:
+        programme: At home
+        athlete:
+          name: Ida
+          equipment: [dumbbells, flux capacitor]  # <- here
+        sessions: [{session: Home, exercises: [{exercise: goblet squat, sets: 3, reps: 8}]}]
+
+    Passes:
+        programme: At home
+        athlete:
+          name: Ida
+          equipment: [dumbbells, calf raise machine]
+        sessions: [{session: Home, exercises: [{exercise: goblet squat, sets: 3, reps: 8}]}]
+    """
+    for term in lifter.athlete.equipment:
+        if term.words not in lifter.resources.equipment and not equipment.is_known(term.words):
+            near = equipment.like(term.words)
+            yield found(
+                term.place,
+                equipment.unknown(term.words),
+                change=did_you_mean(near) or equipment.REMEDY,
+                where=f"{lifter.athlete.name}, equipment",
+                edits=tuple(Edit(term.place, other, f"write {other}") for other in near),
+            )
 
 
 @rule(

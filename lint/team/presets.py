@@ -26,6 +26,7 @@ PRESETS: dict[str, dict[str, dict[str, Default]]] = {
 NEW_RULES: dict[str, tuple[str, ...]] = {
     "2026-12": (
         "day-too-long",
+        "equipment-unknown",
         "impact-days-consecutive",
         "our-name-unclear",
         "sets-not-read",

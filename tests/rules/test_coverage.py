@@ -142,6 +142,8 @@ class TestKneeFlexionMissing:
         [
             ("moon walk", ""),
             ("chin tuckle", ""),
+            ("toe stand, harbour way", ""),
+            ("neck drill of ours", ""),
             ("quarry leg curl", ", unless `quarry leg curl` does it"),
             ("the usual", ", unless `the usual` does it"),
         ],

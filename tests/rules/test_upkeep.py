@@ -9,6 +9,7 @@ from pathlib import Path
 import pytest
 
 from spotline.lint.findings.finding import Finding
+from spotline.lint.project.results import Review
 from spotline.lint.project.review import review
 
 Findings = Callable[..., list[Finding]]
@@ -184,6 +185,7 @@ class TestSetsNotRead:
             ("the usual, sets: 0", 0),
             ("back sqat, sets: 9", 0),  # a slip is said by itself
             ("leg press, sets: 9", 0),
+            ("quarry drill, sets: 2, load: 85-90 %", 1),
         ],
     )
     def test_how_much_is_too_much(self, findings: Findings, week: Text, line: str, said: int) -> None:
@@ -991,6 +993,56 @@ class TestEquipmentMissing:
         text = week({"Gym": ["back squat, sets: 3"]}, self.head("dumbbell"))
         (finding,) = findings(text, self.RULE, limits(self.RULE, f"offered: {offered}"))
         assert finding.change.startswith(swaps)
+
+
+class TestEquipmentUnknown:
+    RULE = "equipment-unknown"
+
+    def test_the_words(self, findings: Findings, week: Text) -> None:
+        text = week({"Gym": ["plank, sets: 3"]}, "athlete: {name: Ida, equipment: [band, dumbels]}")
+        (finding,) = findings(text, self.RULE)
+        assert (finding.severity, finding.place.excerpt, finding.where) == (
+            "note",
+            "dumbels",
+            "Ida, equipment",
+        )
+        assert finding.counted == "`dumbels` is no equipment that is known, so no exercise counts on it."
+        assert finding.change.startswith("Did you mean dumbbell")
+        assert findings(mended(text, finding), self.RULE) == []
+
+    @pytest.mark.parametrize(
+        ("item", "said"),
+        [
+            ("flux capacitor", 1),
+            ("hovercraft", 1),
+            ("calf raise machine", 0),
+            ("leg curl machine", 0),
+            ("home", 0),  # a set of the team
+            ("belt", 0),
+            ("bodyweight", 0),
+        ],
+    )
+    def test_which_words(self, findings: Findings, week: Text, item: str, said: int) -> None:
+        text = week({"Gym": ["plank, sets: 3"]}, f"athlete: {{name: Ida, equipment: [{item}]}}")
+        found = findings(text, self.RULE, {"spotline.yaml": "equipment: {home: [band]}\n"})
+        assert len(found) == said
+        assert all(one.change == "Write its usual name, or take it out." for one in found)
+
+    @pytest.mark.parametrize(
+        ("settings", "excerpt", "change"),
+        [
+            ("equipment: {home: [band, dumbels]}", "dumbels", "Did you mean dumbbell"),
+            ("stations: {rack: 2, warp drive: 1}", "warp drive", "Write its usual name, or take it out."),
+            ("equipment: {home: [calf raise machine]}", "", ""),
+        ],
+    )
+    def test_words_of_the_teams_settings(
+        self, reviewed: Callable[..., Review], week: Text, settings: str, excerpt: str, change: str
+    ) -> None:
+        result = reviewed(week({"Gym": ["plank, sets: 3"]}), {"spotline.yaml": f"{settings}\n"})
+        said = [one for one in result.files[0].team.findings if one.rule == self.RULE]
+        assert [one.place.excerpt for one in said] == [excerpt] * bool(excerpt)
+        assert all(one.severity == "note" and one.change.startswith(change) for one in said)
 
 
 class TestRoomTooSmall:
