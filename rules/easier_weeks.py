@@ -306,11 +306,8 @@ def _further(change: Change) -> str:
         parts.append(f"at {share} load")
     if change.reserve is not None:
         more = "less" if change.reserve < 0 else "more"
-        parts.append(
-            f"with {plain(abs(change.reserve))} {more} in reserve"
-            if change.reserve
-            else "as far from failure"
-        )
+        repetitions = plain(round(2 * abs(change.reserve)) / 2)
+        parts.append(f"with {repetitions} {more} in reserve" if repetitions != "0" else "as far from failure")
     return f", {listed(parts)}" if parts else ""
 
 

@@ -209,11 +209,12 @@ def stiff_hinge_too_heavy(entry: SetGroup, limits: Limits) -> Iterator[DraftFind
     if load is not None and load.kind == "rm" and load.span is not None:
         allowed = load.span.low
     elif entry.percent is not None:
-        held = curves.possible(min(entry.percent.high, 100.0), entry.curve)
+        held = curves.possible(entry.percent.high, entry.curve)
         allowed = held.mean if held else float("inf")
     if allowed >= limits.number("fewest"):
         return
-    left = f" with {entry.reserve} in reserve" if entry.reserve and entry.reserve.high else ""
+    reserve = entry.written_reserve
+    left = f" with {reserve} in reserve" if reserve and reserve.high else ""
     yield found(
         entry.prescription.place,
         f"{entry.name}, {reps} repetitions{left}{f' at {load.words}' if load else ''}.",

@@ -43,8 +43,8 @@ def number_implausible(entry: SetGroup, limits: Limits) -> Iterator[DraftFinding
     """Sets, repetitions, rest or load that can hardly be meant.
 
     Looks at one line at a time; wants at most 12 sets and 100 repetitions, between 10 seconds and 15
-    minutes of rest, and no more than 105 % of the best lift, stated as a percentage or by the lift on file;
-    no less than 10 % as a percentage.
+    minutes of rest, no load in kg above 105 % of the best lift on file, and no percentage under 10. Percentages
+    above 100 are looked at by more-reps-than-load-allows.
 
     Flags:
         programme: Press
@@ -87,9 +87,6 @@ def _too_heavy(entry: SetGroup, limits: Limits) -> Iterator[DraftFinding]:
     load, most = entry.work.load, limits.number("heaviest")
     if load is None or load.span is None:
         return
-    if load.kind == "percent" and load.span.high > most:
-        wanted = limits.words("at most {:%}", "heaviest")
-        yield _slip(entry, "load", f"{load.words} of the best lift.", wanted)
     if load.kind == "percent" and load.span.high < limits.number("lightest"):
         wanted = limits.words("at least {:%}", "lightest")
         yield _slip(entry, "load", f"{load.words} of the best lift.", wanted)

@@ -101,7 +101,7 @@ def _heavy(entry: SetGroup, limits: Limits) -> str:
         share = "" if load.kind == "percent" else f", {percent.low:.0f} % of the best lift"
         return f"{reps} repetitions at {load.words}{share}"
     if reps.high <= few and reserve is not None and reserve.high <= limits.number("most left"):
-        return f"{reps} repetitions with {reserve} in reserve"
+        return f"{reps} repetitions with {entry.reserve_in_words}"
     return ""
 
 

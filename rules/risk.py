@@ -68,12 +68,15 @@ def failure_without_spotter(ledger: Ledger, limits: Limits) -> Iterator[DraftFin
     unsaid = each_line(
         entry
         for _, entry in ledger.entries()
-        if _can_pin(entry) and _goes_to_failure(entry) and not said(_words_on(entry, ledger))
+        if _can_pin(entry) and entry.to_failure and not said(_words_on(entry, ledger))
     )
     if unsaid:
+        words = unsaid[0].worked_out_in_words
+        worked_out = f" ({words})" if words else ""
         yield found(
             named_at(unsaid[0]),
-            f"{capital(some_of(names_of(unsaid)))} to failure, and no word on spotters, pins or safety bars.",
+            f"{capital(some_of(names_of(unsaid)))} to failure{worked_out}, and no word on spotters, pins or"
+            " safety bars.",
             wanted="a way out of a failed repetition, written down",
             change="Note who spots or where the safety bars stand, or leave a repetition in reserve.",
             where=line_name(unsaid[0].prescription),
@@ -89,11 +92,6 @@ def _can_pin(entry: SetGroup) -> bool:
     if "horizontal push" in exercise.patterns:
         return exercise.stance in ("lying", "incline")
     return "squat" in exercise.patterns and "rack" in exercise.station and exercise.kind != "isometric"
-
-
-def _goes_to_failure(entry: SetGroup) -> bool:
-    reps = entry.work.reps
-    return entry.to_failure or (entry.reserve is None and reps is not None and reps.open_last)
 
 
 def _words_on(entry: SetGroup, ledger: Ledger) -> Iterator[str]:

@@ -121,7 +121,7 @@ def session_sets_for_muscle_high(week: Week, limits: Limits) -> Iterator[DraftFi
         Condition(
             "hard set",
             3,
-            "repetitions in reserve at most; sets without a stated effort count",
+            "repetitions in reserve at most; sets whose effort is not known count",
             "common practice, no source: 3 left is our choice",
         ),
     ),
@@ -130,10 +130,10 @@ def session_sets_for_muscle_high(week: Week, limits: Limits) -> Iterator[DraftFi
 def exercise_sets_high(week: Week, limits: Limits) -> Iterator[DraftFinding]:
     """Many hard sets of one exercise in one session.
 
-    Counts sets of 5 or more repetitions with at most 3 in reserve, or with no stated effort, of each exercise
-    in each session of a typical week, two sessions on one day as one; more than 6 are a note, 10 or more a
-    warning, judged on the high end of a range. Sets on the clock (``every``) count only where their effort is
-    stated.
+    Counts sets of 5 or more repetitions with at most 3 in reserve, written or worked out, or of unknown
+    effort, of each exercise in each session of a typical week, two sessions on one day as one; more than 6
+    are a note, 10 or more a warning, judged on the high end of a range. Sets on the clock (``every``) count
+    only where their effort is known.
 
     Flags:
         programme: Tens
@@ -156,10 +156,11 @@ def exercise_sets_high(week: Week, limits: Limits) -> Iterator[DraftFinding]:
         for count in day.by_exercise(lambda entry: _is_taxing(entry, limits)):
             if count.high <= most:
                 continue
-            line, name = crossing(count, most), count.parts[0].entry.name
+            line, first = crossing(count, most), count.parts[0].entry
+            name, left = first.name, first.reserve_in_words if first.worked_out_in_words else ""
             yield found(
                 line.place,
-                f"{count.most} hard sets of {name} {_at_once(day)}.",
+                f"{count.most} hard sets of {name} {_at_once(day)}{f' ({left})' if left else ''}.",
                 severity="warning" if count.high >= far else "note",
                 wanted=limits.words("{} or fewer", "most", ground="; small trials found no more gain beyond"),
                 change=f"Take {sets_of(ceil(count.high - most))} off, or use another exercise or day.",
@@ -208,7 +209,8 @@ def session_too_long(visit: Visit, limits: Limits) -> Iterator[DraftFinding]:
     """A session that takes longer than the athlete has.
 
     Adds up work by repetitions and tempo, rest, warm-up sets, preparation and changing over; the least that
-    comes out must fit into the athlete's minutes. Longer is a note, more than 1.25 times as long a warning.
+    comes out must fit into the athlete's minutes. Longer is a note; a warning where work and written rest
+    alone, without anything assumed, take more than 1.25 times as long.
     Where health is the goal and nobody names minutes, over 60 min is a note.
 
     Flags:
@@ -238,12 +240,19 @@ def session_too_long(visit: Visit, limits: Limits) -> Iterator[DraftFinding]:
     least = time.total.low / SECONDS
     if least <= allowed:
         return
-    parts = ((time.work, "of work"), (time.rest, "of rest"), (time.around, "around it"))
-    shares = listed([f"{round(part.low / SECONDS)} min {what}" for part, what in parts])
+    assumed = time.assumed_rest.low
+    written = (time.total.low - assumed - time.around.low) / SECONDS
+    parts = (
+        (time.work.low, "of work"),
+        (time.rest.low - assumed, "of rest"),
+        (assumed, "of assumed rest (none is written)"),
+        (time.around.low, "around it (assumed)"),
+    )
+    shares = listed([f"{round(seconds / SECONDS)} min {what}" for seconds, what in parts if seconds])
     yield found(
         visit.session.place,
         f"{visit.session.name} takes {round(least)} min at the least: {shares}.",
-        severity="warning" if has is not None and least > limits.number("far") * has else "note",
+        severity="warning" if has is not None and written > limits.number("far") * has else "note",
         wanted=f"the {plain(has)} min that the athlete has"
         if has
         else limits.words("{:min} or less", "for health"),

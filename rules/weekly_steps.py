@@ -123,10 +123,9 @@ def _reps(work: Work) -> float | None:
 
 
 def _nearer_to_failure(before: SetGroup, entry: SetGroup) -> float:
-    """By how many repetitions less are left in reserve, where both say."""
-    if before.reserve is None or entry.reserve is None:
-        return 0.0
-    return max(before.reserve.middle - entry.reserve.middle, 0.0)
+    """By how many repetitions less are left in reserve, where both are written."""
+    was, now = before.written_reserve, entry.written_reserve
+    return max(was.middle - now.middle, 0.0) if was is not None and now is not None else 0.0
 
 
 def _smallest(entry: SetGroup, limits: Limits) -> Named:
