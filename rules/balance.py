@@ -20,7 +20,7 @@ if TYPE_CHECKING:
     from ..lint.body.catalogue import Exercise, Pair, Side
     from ..lint.counting.ledger import Ledger
     from ..lint.counting.set_group import SetGroup
-    from ..lint.counting.tally import Count
+    from ..lint.counting.tally import Count, Tally
     from ..lint.counting.week import Week
     from ..lint.engine.limits import Limits
     from ..lint.findings.finding import DraftFinding, Severity
@@ -61,9 +61,9 @@ def antagonist_imbalance(week: Week, limits: Limits) -> Iterator[DraftFinding]:
     """One side of an opposing pair gets far more direct sets than the other.
 
     Counts direct hard sets of each side of a pair (front and back of the thigh, pressing and pulling, elbow
-    flexion and extension, outer and inner hip) in a typical week; compares the middles of ranges. The thigh
-    is a note outside 2:3 to 3:2 and a warning outside 1:2 to 2:1; other pairs are a note outside 1:2 to 2:1.
-    Silent where a side is empty: other rules say what is missing.
+    flexion and extension, outer and inner hip) in a typical week, or over a full turn where sessions rotate;
+    compares the middles of ranges. The thigh is a note outside 2:3 to 3:2 and a warning outside 1:2 to 2:1;
+    other pairs are a note outside 1:2 to 2:1. Silent where a side is empty: other rules say what is missing.
 
     Flags:
         programme: Legs
@@ -90,14 +90,15 @@ def antagonist_imbalance(week: Week, limits: Limits) -> Iterator[DraftFinding]:
 
 
 def _judged(week: Week, pair: Pair, limits: Limits) -> Iterator[DraftFinding]:
+    turn = week.turn()
     sides = sorted(
-        ((week.for_actions(side.trained_by, hard=True), side) for side in pair.sides),
+        ((turn.tally.for_actions(side.trained_by, hard=True), side) for side in pair.sides),
         key=lambda one: one[0].middle,
     )
     (less, weak), (more, strong) = sides
-    if not less or less.middle + more.middle < limits.number("fewest together"):
+    if not less or turn.a_week(less.middle + more.middle) < limits.number("fewest together"):
         return
-    if not (week.means(weak.area) and week.means(strong.area)) or week.could_hold(weak.trained_by):
+    if not (week.means(weak.area) and week.means(strong.area)) or turn.tally.could_hold(weak.trained_by):
         return
     ratio = more.middle / less.middle
     near, far = ("near", "between {:ratios}"), ("far", "no more than {:times as many} on one side")
@@ -109,7 +110,7 @@ def _judged(week: Week, pair: Pair, limits: Limits) -> Iterator[DraftFinding]:
     line = more.lines()[0][0]
     yield found(
         line.place,
-        f"{sets_of(str(more))} for {strong.words} against {less} for {weak.words}.",
+        f"{sets_of(str(more))} for {strong.words} against {less} for {weak.words}{turn.words}.",
         severity=serious,
         wanted=limits.words(f"the two near one another, {bound}", limit, ground=" (common practice)"),
         change=f"{_evened(week, more, less, weak, most)}.",
@@ -149,9 +150,9 @@ def _evened(week: Week, more: Count, less: Count, weak: Side, most: float) -> st
 def sides_uneven(week: Week, limits: Limits) -> Iterator[DraftFinding]:
     """Left and right of a muscle group get clearly different numbers of sets.
 
-    Counts direct hard sets of each side, from work with `side: left` or `side: right`, in a typical week, by
-    the middles of ranges; wants the weaker side no more than a quarter below the other. Silent where a line
-    that cannot be counted may even it out.
+    Counts direct hard sets of each side, from work with `side: left` or `side: right`, in a typical week, or
+    over a full turn where sessions rotate, by the middles of ranges; wants the weaker side no more than a
+    quarter below the other. Silent where a line that cannot be counted may even it out.
 
     Flags:
         programme: Legs
@@ -169,22 +170,23 @@ def sides_uneven(week: Week, limits: Limits) -> Iterator[DraftFinding]:
               - {exercise: single-leg leg press, sets: 4, reps: 8, side: left}
               - {exercise: single-leg leg press, sets: 3, reps: 8, side: right}
     """
-    if not week.one_sided or not week.is_typical():
+    turn = week.turn()
+    if not turn.tally.one_sided or not week.is_typical():
         return
     uneven: dict[Prescription, list[_Sides]] = {}
-    for group in week.groups():
-        sides = _Sides(week, group)
-        if sides.apart < limits.number("fewest apart") or not week.means(group):
+    for group in turn.tally.groups():
+        sides = _Sides(turn.tally, group)
+        if turn.a_week(sides.apart) < limits.number("fewest apart") or not week.means(group):
             continue
         bearable = sides.more.middle * limits.number("apart") / 100
-        if sides.apart <= bearable or week.could_hold(areas=(group,)):
+        if sides.apart <= bearable or turn.tally.could_hold(areas=(group,)):
             continue
         uneven.setdefault(sides.line(), []).append(sides)
     for line, over in uneven.items():
         worst = max(over, key=lambda one: one.apart)
         yield found(
             line.place,
-            f"Direct sets a week: {listed([one.words() for one in over])}.",
+            f"Direct sets{turn.words or ' a week'}: {listed([one.words() for one in over])}.",
             wanted=limits.words("no more than {:%} fewer on one side", "apart", ground=" (common practice)"),
             change=f"Add {sets_of(worst.apart)} on the {worst.weak}. Where the difference is meant, say so in"
             " a waiver; where a clinician leads the work, write `rehabilitation`.",
@@ -198,10 +200,10 @@ def sides_uneven(week: Week, limits: Limits) -> Iterator[DraftFinding]:
 class _Sides:
     """The direct hard sets of both sides of a muscle group."""
 
-    def __init__(self, week: Week, group: str) -> None:
+    def __init__(self, tally: Tally, group: str) -> None:
         self.group = group
-        self.left = week.sets(group, DIRECT, side="left")
-        self.right = week.sets(group, DIRECT, side="right")
+        self.left = tally.sets(group, DIRECT, side="left")
+        self.right = tally.sets(group, DIRECT, side="right")
         self.less, self.more = sorted((self.left, self.right), key=lambda count: count.middle)
         self.weak = "left" if self.less is self.left else "right"
         self.apart = self.more.middle - self.less.middle
@@ -277,15 +279,19 @@ def two_legged_only(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
         return
     for block in ledger.programme.blocks:
         meant = [week for week in ledger.typical_weeks() if week.block is block and week.means("legs")]
-        legs = max((week.for_actions(LEG_WORK, hard=True) for week in meant), key=_high, default=None)
+        turns = [week.turn() for week in meant]
+        turn = max(turns, key=lambda one: one.tally.for_actions(LEG_WORK, hard=True).high, default=None)
+        legs = turn.tally.for_actions(LEG_WORK, hard=True) if turn else None
         whole = ledger.of_block(block)
-        if not legs or whole.for_actions(LEG_WORK).where(_on_one_leg) or whole.leaves_open(LEG_WORK):
+        if not turn or not legs or whole.leaves_open(LEG_WORK):
+            continue
+        if whole.for_actions(LEG_WORK).where(_on_one_leg):
             continue
         line = legs.lines()[0][0]
         yield found(
             line.place,
-            f"{sets_of(str(legs))} for the legs a week, all on two legs; {sport} loads one leg at a time"
-            f"{unless(whole, LEG_WORK)}.",
+            f"{sets_of(str(legs))} for the legs{turn.words or ' a week'}, all on two legs; {sport} loads one"
+            f" leg at a time{unless(whole, LEG_WORK)}.",
             wanted="some leg work on one leg in the block (common practice)",
             change=f"{add('lift on one leg', suggested(ledger.header, _trains_one_leg), line.session.name)}.",
             where=line_name(line),
@@ -298,10 +304,6 @@ def two_legged_only(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
 
 def _trains_one_leg(exercise: Exercise) -> bool:
     return exercise.unilateral and serves(*LEG_WORK)(exercise)
-
-
-def _high(count: Count) -> float:
-    return count.high
 
 
 def _on_one_leg(entry: SetGroup) -> bool:

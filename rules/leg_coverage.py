@@ -69,14 +69,16 @@ def knee_flexion_missing(week: Week, ledger: Ledger, limits: Limits) -> Iterator
     """
     if not _legs_lack(week, ledger, "knee flexion"):
         return
-    hamstrings = week.for_actions(("hip hinge",))
-    legs = week.for_actions(LEG_WORK, hard=True)
+    turn = week.turn()
+    hamstrings = turn.tally.for_actions(("hip hinge",))
+    legs = turn.tally.for_actions(LEG_WORK, hard=True)
     if hamstrings:
         counted = (
-            f"{sets_of(str(hamstrings))} for the hamstrings, all hinges; nothing bends the knee against load"
+            f"{sets_of(str(hamstrings))} for the hamstrings{turn.words}, all hinges; nothing bends the knee"
+            " against load"
         )
     else:
-        counted = f"{sets_of(str(legs))} for the legs; nothing bends the knee against load"
+        counted = f"{sets_of(str(legs))} for the legs{turn.words}; nothing bends the knee against load"
     curls = suggested(week.programme, serves("knee flexion"))
     yield found(
         where_to_add(hamstrings or legs),
@@ -132,13 +134,14 @@ def hip_hinge_missing(week: Week, ledger: Ledger, limits: Limits) -> Iterator[Dr
     """
     if not _legs_lack(week, ledger, "hip hinge"):
         return
-    curls = week.for_actions(("knee flexion",))
-    legs = week.for_actions(LEG_WORK, hard=True)
+    turn = week.turn()
+    curls = turn.tally.for_actions(("knee flexion",))
+    legs = turn.tally.for_actions(LEG_WORK, hard=True)
     hinges = suggested(week.programme, serves("hip hinge"))
     serious: Severity = "warning" if week.programme.goal in ("hypertrophy", "strength") else "note"
     yield found(
         where_to_add(curls or legs),
-        f"{sets_of(str(legs))} for the legs; none extends the hip with a nearly straight knee"
+        f"{sets_of(str(legs))} for the legs{turn.words}; none extends the hip with a nearly straight knee"
         f"{_unless_in_block(week, 'hip hinge')}.",
         severity=coverage_severity(week, serious, hinges),
         wanted="at least one set of a hip hinge in the block",
@@ -155,7 +158,7 @@ def _legs_lack(week: Week, ledger: Ledger, action: str) -> bool:
     if not week.is_typical() or not week.means("hamstrings"):
         return False
     block = ledger.judged_with(week)
-    return bool(week.for_actions(LEG_WORK, hard=True)) and not (
+    return bool(week.turn().tally.for_actions(LEG_WORK, hard=True)) and not (
         block.for_actions((action,)) or block.leaves_open(actions=(action,))
     )
 
@@ -201,7 +204,8 @@ def straight_knee_calf_missing(week: Week, ledger: Ledger, limits: Limits) -> It
     """
     if not week.is_typical() or not week.means("gastrocnemius"):
         return
-    raises = week.for_actions(("plantarflexion",), hard=True)
+    turn = week.turn()
+    raises = turn.tally.for_actions(("plantarflexion",), hard=True)
     block = ledger.judged_with(week)
     straight = block.sets("gastrocnemius", TOTAL, hard=False) or block.leaves_open(areas=("gastrocnemius",))
     if not raises or straight:
@@ -214,8 +218,8 @@ def straight_knee_calf_missing(week: Week, ledger: Ledger, limits: Limits) -> It
     standing = suggested(week.programme, _straight_calf)
     yield found(
         where_to_add(raises),
-        f"{sets_of(str(raises))} for the calves, all with the knee bent; the gastrocnemius gets nothing"
-        f"{unless(block, areas=('gastrocnemius',))}.",
+        f"{sets_of(str(raises))} for the calves{turn.words}, all with the knee bent; the gastrocnemius gets"
+        f" nothing{unless(block, areas=('gastrocnemius',))}.",
         severity=coverage_severity(week, "warning" if in_sight else "note", standing),
         wanted="at least one set with the knee straight in the block; it trains the soleus as well",
         change="Do some of them standing."

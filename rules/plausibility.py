@@ -37,14 +37,15 @@ if TYPE_CHECKING:
         Option("shortest rest", 10, "seconds", "common practice"),
         Option("longest rest", 900, "seconds", "common practice"),
         Option("heaviest", 105, "percent of the best lift", "common practice"),
+        Option("lightest", 10, "percent of the best lift", "common practice"),
     ),
 )
 def number_implausible(entry: SetGroup, limits: Limits) -> Iterator[DraftFinding]:
     """Sets, repetitions, rest or load that can hardly be meant.
 
     Looks at one line at a time; wants at most 12 sets and 100 repetitions, between 10 seconds and 15
-    minutes of rest, and no load in kg above 105 % of the best lift on file. Percentages above 100 are looked
-    at by more-reps-than-load-allows.
+    minutes of rest, no load in kg above 105 % of the best lift on file, and no percentage under 10. Those
+    above 100 are looked at by more-reps-than-load-allows.
 
     Flags:
         programme: Press
@@ -85,7 +86,12 @@ def _paired(entry: SetGroup) -> bool:
 
 def _too_heavy(entry: SetGroup, limits: Limits) -> Iterator[DraftFinding]:
     load, most = entry.work.load, limits.number("heaviest")
-    if load is None or load.span is None or load.kind != "mass":
+    if load is None or load.span is None:
+        return
+    if load.kind == "percent" and load.span.high < limits.number("lightest"):
+        wanted = limits.words("at least {:%}", "lightest")
+        yield _slip(entry, "load", f"{load.words} of the best lift.", wanted)
+    if load.kind != "mass":
         return
     for best in entry.best:
         if best.load.kind != "mass" or not _comparable(entry, best):

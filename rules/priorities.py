@@ -17,7 +17,7 @@ TYPE_CHECKING = False
 if TYPE_CHECKING:
     from collections.abc import Iterator
 
-    from ..lint.counting.tally import Count
+    from ..lint.counting.tally import Count, Tally
     from ..lint.counting.week import Week
     from ..lint.engine.limits import Limits
     from ..lint.findings.finding import DraftFinding
@@ -51,9 +51,10 @@ if TYPE_CHECKING:
 def priority_not_ahead(week: Week, limits: Limits) -> Iterator[DraftFinding]:
     """A priority muscle that gets no more sets than the rest of its half of the body.
 
-    Compares hard sets in a typical week, helping ones as half, the middles of ranges: a priority against the
-    mean of the other groups that are trained directly in the same half of the body, priorities and groups
-    that compounds feed left out. Silent for strength and power, where order and load say what comes first.
+    Compares hard sets in a typical week, or a full turn where sessions rotate, helping ones as half, the
+    middles of ranges: a priority against the mean of the other groups that are trained directly in the same
+    half of the body, priorities and groups that compounds feed left out. Silent for strength and power, where
+    order and load say what comes first.
 
     Flags:
         programme: Legs
@@ -78,31 +79,32 @@ def priority_not_ahead(week: Week, limits: Limits) -> Iterator[DraftFinding]:
     programme = week.programme
     if not week.is_typical() or programme.goal in ("strength", "power"):
         return
-    counting = limits.name("counting")
+    counting, turn = limits.name("counting"), week.turn()
+    tally = turn.tally
     first = {muscle for term in programme.priority for muscle in catalogue.area(term.words) or ()}
     for term in programme.priority:
-        rest = _rest_of_half(week, term.words, first, limits.names("left out"))
-        if not catalogue.is_group(term.words) or not rest or week.leaves_open(areas=(term.words,)):
+        rest = _rest_of_half(tally, term.words, first, limits.names("left out"))
+        if not catalogue.is_group(term.words) or not rest or tally.leaves_open(areas=(term.words,)):
             continue
-        own = week.sets(term.words, counting)
-        others = {group: week.sets(group, counting) for group in rest}
+        own = tally.sets(term.words, counting)
+        others = {group: tally.sets(group, counting) for group in rest}
         mean = sum(count.middle for count in others.values()) / len(others)
-        if own.middle > mean + limits.number("lead"):
+        if turn.a_week(own.middle - mean) > limits.number("lead"):
             continue
         ahead_of = mean + limits.number("lead")
         advice = _ahead(week, term.words, own, [*others.values()], ahead_of)
         yield found(
             term.place,
-            f"{sets_of(str(own))} a week for the {term.words}, a priority, against {plain(mean)} on average"
-            f" for {listed(rest)}, {HELPING[counting]}"
-            f"{unless(week, areas=(term.words,), does='adds to it')}.",
+            f"{sets_of(str(own))}{turn.words or ' a week'} for the {term.words}, a priority, against"
+            f" {plain(mean)} on average for {listed(rest)}, {HELPING[counting]}"
+            f"{unless(tally, areas=(term.words,), does='adds to it')}.",
             wanted=limits.words(
                 "{:more sets} for a priority than for the rest", "lead", ground=" (common practice)"
             ),
             change=f"{advice}; or take {term.words} out of the priorities.",
             where="priority",
             related=counted_lines(own),
-            excess=mean - own.middle,
+            excess=turn.a_week(mean - own.middle),
         )
 
 
@@ -123,7 +125,7 @@ def _ahead(week: Week, area: str, own: Count, others: list[Count], mean: float) 
     return add(f"work for {area}", suggested(week.programme, lambda one: one.weight(area) == 1), session)
 
 
-def _rest_of_half(week: Week, area: str, first: set[str], left_out: tuple[str, ...]) -> list[str]:
+def _rest_of_half(tally: Tally, area: str, first: set[str], left_out: tuple[str, ...]) -> list[str]:
     """The other groups trained directly in the same half of the body, each muscle in one group only."""
     muscles = set(catalogue.area(area) or ())
     halves = [set(catalogue.area(name) or ()) for name in ("lower body", "upper body")]
@@ -134,7 +136,7 @@ def _rest_of_half(week: Week, area: str, first: set[str], left_out: tuple[str, .
         if half.issuperset(members)
         and not first.intersection(members)
         and group not in left_out
-        and week.sets(group, DIRECT)
+        and tally.sets(group, DIRECT)
     ]
     return [group for group in rest if not any(_is_within(group, other) for other in rest)]
 

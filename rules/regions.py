@@ -201,8 +201,9 @@ def pull_or_push_missing(week: Week, ledger: Ledger, limits: Limits) -> Iterator
               - {exercise: overhead press, sets: 2, reps: 8}
               - {exercise: lat pulldown, sets: 2, reps: 8}
     """
-    upper = week.for_actions(PRESSES_AND_PULLS, hard=True)
-    if not week.is_typical() or upper.high < limits.number("fewest together"):
+    turn = week.turn()
+    upper = turn.tally.for_actions(PRESSES_AND_PULLS, hard=True)
+    if not week.is_typical() or turn.a_week(upper.high) < limits.number("fewest together"):
         return
     block = ledger.judged_with(week)
     missing = [
@@ -215,7 +216,7 @@ def pull_or_push_missing(week: Week, ledger: Ledger, limits: Limits) -> Iterator
         open_still = unless(block, missing, does=f"{'is' if len(missing) == 1 else 'are'} one")
         yield found(
             where_to_add(upper),
-            f"{sets_of(str(upper))} of presses and pulls a week;"
+            f"{sets_of(str(upper))} of presses and pulls{turn.words or ' a week'};"
             f" {listed([f'no {one}' for one in missing])}{open_still}.",
             wanted="pulls and presses, both overhead and to the front (common practice)",
             change=f"{added_for_each(ledger.header, wanted, sessions_named(upper))},"
@@ -250,9 +251,10 @@ def pull_or_push_missing(week: Week, ledger: Ledger, limits: Limits) -> Iterator
 def days_per_region_few(week: Week, ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     """A major region that is trained on fewer than two days of the week, where health is the goal.
 
-    Looks at typical weeks whose sessions all have days. Counts the days with a set that trains a muscle of
-    the region, be it as a helper, and days whose activities load it; wants 2 for each region that the focus
-    means. A region that gets nothing in the whole programme is left to another rule.
+    Looks at typical weeks whose sessions all have days, over a full turn where they rotate. Counts the days
+    with a set that trains a muscle of the region, be it as a helper, and days whose activities load it; wants
+    2 for each region that the focus means. A region that gets nothing in the whole programme is left to
+    another rule.
 
     Flags:
         programme: Two days
@@ -293,26 +295,28 @@ def days_per_region_few(week: Week, ledger: Ledger, limits: Limits) -> Iterator[
     """
     if week.programme.goal != "general health" or not week.is_typical():
         return
-    if not all(visit.day for visit in week.visits):
+    turn = week.turn()
+    if not all(visit.day for visit in turn.tally.visits):
         return
     few = {}
     for region in catalogue.major_regions:
-        days = {*week.sets(region, TOTAL, hard=False).days(), *_active_days(week, region, limits)}
-        trained = ledger.brings(region)
-        if len(days) >= limits.number("days") or not trained or not week.means(region):
+        mean = turn.a_week(sum(len(_days_of(one, region, limits)) for one in turn.weeks))
+        if mean >= limits.number("days") or not ledger.brings(region) or not week.means(region):
             continue
-        if not week.leaves_open(areas=(region,)):
-            few[region] = days
+        if not turn.tally.leaves_open(areas=(region,)):
+            few[region] = mean
     lacking: dict[Visit | None, list[str]] = {}
-    for region, days in few.items():
+    for region in few:
+        days = _days_of(week, region, limits)
         lacking.setdefault(next((one for one in week.visits if one.day not in days), None), []).append(region)
     if not few:
         return
     session = (next(iter(lacking)) or week.visits[0]).session
     yield found(
         session.place,
-        f"{listed([f'{region} on {_days(len(days))}' for region, days in few.items()])} of the week"
-        f"{unless(week, areas=few, does='adds to it')}.",
+        f"{listed([f'{region} on {_days(mean)}' for region, mean in few.items()])} of the week"
+        f"{' in the mean of a turn' if turn.words else ''}"
+        f"{unless(turn.tally, areas=few, does='adds to it')}.",
         wanted=limits.words(
             "{:day} or more for each major region", "days", ground=", as health guidelines ask"
         ),
@@ -329,6 +333,11 @@ def _added_to(week: Week, visit: Visit | None, regions: list[str]) -> str:
     if not to:
         return "the athlete has no other day: agree on one with them and write it under `days`, or waive this"
     return lower(added_for_each(week.programme, {region: _trains(region) for region in regions}, to))
+
+
+def _days_of(week: Week, region: str, limits: Limits) -> set[int]:
+    """The days of a week on which a region is trained, or loaded by an activity."""
+    return {*week.sets(region, TOTAL, hard=False).days(), *_active_days(week, region, limits)}
 
 
 def _active_days(week: Week, region: str, limits: Limits) -> set[int]:

@@ -153,11 +153,15 @@ class Ledger(Tally):
         return self.of_weeks(self.weeks[: week.block.first - 1 + week.block.weeks])
 
     def like_weeks(self) -> list[tuple[Week, tuple[int, ...]]]:
-        """One week for each different content, with the numbers of all weeks that have this content."""
+        """One week for each different content, with the numbers of all weeks that have this content.
+
+        Where sessions rotate, the other weeks of its turn are content, too.
+        """
         alike: dict[tuple[object, ...], list[Week]] = {}
         for week in self.weeks:
+            others = sorted(week.turn().tally.visits, key=id) if week.turn_weeks > 1 else ()
             states = (week.is_typical(), week.is_peak, week.rehabilitation)
-            alike.setdefault((week.block, *states, week.visits), []).append(week)
+            alike.setdefault((week.block, *states, (week.visits, *others)), []).append(week)
         return [(weeks[0], tuple(week.number for week in weeks)) for weeks in alike.values()]
 
     @property

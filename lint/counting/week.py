@@ -23,12 +23,36 @@ if TYPE_CHECKING:
     """Gives the weeks of a block."""
 
 
+class FullTurn:
+    """A full turn of a rotation: the ``weeks`` after which it starts afresh; one where nothing rotates.
+
+    ``tally`` holds all its visits, so its counts are sums over those weeks.
+    """
+
+    __slots__ = ("tally", "weeks")
+
+    def __init__(self, tally: Tally, weeks: tuple[Week, ...]) -> None:
+        self.tally = tally
+        self.weeks = weeks
+
+    def a_week(self, number: float) -> float:
+        """The mean of a week, for a number over the whole turn."""
+        return number / len(self.weeks)
+
+    @property
+    def words(self) -> str:
+        """How a finding says that its numbers are of a whole turn; empty where that is a week."""
+        several = len(self.weeks)
+        return f" in the {several} weeks of a turn" if several > 1 else ""
+
+
 class Week(Tally):
     """A week of the programme: its number, its block and its visits in order.
 
     ``first_back`` says whether it is the first week after a break (phase "return"). ``is_peak`` says whether
     it leads up to an event or test (see `mark_peaks`). ``rehabilitation`` says whether it begins before a
-    stage of rehabilitation ends. Of the programme it knows only its own block.
+    stage of rehabilitation ends. ``turn_weeks`` are the weeks of its `turn`. Of the programme it knows only
+    its own block.
     """
 
     __slots__ = (
@@ -40,9 +64,11 @@ class Week(Tally):
         "number",
         "programme",
         "rehabilitation",
+        "turn_weeks",
     )
     block: Block
     number: int
+    turn_weeks: int
     first_back: bool
     is_peak: bool
     rehabilitation: bool
@@ -59,11 +85,13 @@ class Week(Tally):
         self._together = together
         self._weeks_of = weeks_of
 
-    def set_in(self, block: Block, number: int, phase_before: str) -> None:
+    def set_in(self, block: Block, number: int, phase_before: str, turn_weeks: int) -> None:
         """Sets where the week stands in the programme as last read.
 
-        ``phase_before`` is the phase of the week before, empty for the first.
+        ``phase_before`` is the phase of the week before, empty for the first; ``turn_weeks`` the weeks of a
+        full turn of the block's rotation.
         """
+        self.turn_weeks = turn_weeks
         self.block = block
         self.number = number
         self.first_back = self.phase == "return" and phase_before != "return"
@@ -104,6 +132,24 @@ class Week(Tally):
             if visit.day:
                 found[visit.day] = (*found.get(visit.day, ()), visit)
         return sorted(found.items())
+
+    def turn(self) -> FullTurn:
+        """The full turn of its rotation that it stands in, counted from the first week of the block.
+
+        Where the block ends inside a turn, the turn is made full with the weeks before; a block that is
+        shorter than a turn is judged as a whole. A turn never crosses a block.
+        """
+        block, length = self.block, self.turn_weeks
+        if length == 1:
+            return FullTurn(self, (self,))
+        at = self.number - block.first
+        first = min(at - at % length, block.weeks - length)
+        weeks = self.weeks_of_block()[first : first + length]
+        return FullTurn(self._together(tuple(visit for week in weeks for visit in week.visits)), weeks)
+
+    def occasions(self) -> list[Tally]:
+        """What one recovers from as a whole: each day with all its visits; each visit without a day."""
+        return [tally for _, tally in self.days()] + [visit for visit in self.visits if not visit.day]
 
     def weeks_of_block(self) -> tuple[Week, ...]:
         """All weeks of its block in order, this one included."""

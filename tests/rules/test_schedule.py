@@ -992,9 +992,9 @@ class TestIsolationBeforeCompound:
         assert (finding.place.excerpt, finding.where) == ("back squat", "Lower, back squat")
         assert (
             finding.counted
-            == "back squat at 5 repetitions comes after leg extension, which tires the same quadriceps."
+            == "back squat at 5 repetitions comes after leg extension, which tires the quadriceps first."
         )
-        assert finding.wanted == "heavy work for several joints first"
+        assert finding.wanted == "lifts over several joints first"
         assert (
             finding.change
             == "Put back squat before leg extension, or write pre-exhaustion into the note if it is meant."
@@ -1006,8 +1006,9 @@ class TestIsolationBeforeCompound:
         [
             (SMALL, LARGE, 1),
             (LARGE, SMALL, 0),
-            (SMALL, "back squat, sets: 4, reps: 8", 0),  # light
+            (SMALL, "back squat, sets: 4, reps: 8", 0),  # light: some tire the prime mover first on purpose
             (SMALL, "back squat, sets: 4, reps: 7", 1),
+            (SMALL, "back squat, sets: 4, reps: amrap", 0),
             (SMALL, "back squat, sets: 4, load: 6RM", 1),
             (SMALL, "back squat, sets: 4", 0),
             (SMALL, "back squat, sets: 4, reps: 5, rir: 6", 0),  # easy
@@ -1019,7 +1020,15 @@ class TestIsolationBeforeCompound:
             ("seated leg curl, sets: 3", "Romanian deadlift, sets: 3, reps: 6", 1),
             ("lateral raise, sets: 3", "overhead press, sets: 3, reps: 5", 1),
             ("dumbbell fly, sets: 3", "bench press, sets: 3, reps: 5", 1),
-            ("cable pushdown, sets: 3", "bench press, sets: 3, reps: 5", 0),  # the triceps only helps
+            # the trial's own order: biceps, triceps, pulldown, bench press
+            ("cable pushdown, sets: 3", "bench press, sets: 3, reps: 5", 1),
+            ("barbell curl, sets: 3", "lat pulldown, sets: 3, reps: 12", 1),
+            ("cable pushdown, sets: 3", "bench press, sets: 3, reps: 15", 1),
+            ("cable pushdown, sets: 3", "bench press, sets: 3, reps: 16", 0),
+            ("cable pushdown, sets: 3", "bench press, sets: 3, load: 10RM", 1),
+            ("cable pushdown, sets: 3", "bench press, sets: 3", 0),
+            ("barbell curl, sets: 3", "bench press, sets: 3, reps: 5", 0),
+            ("seated calf raise, sets: 3", LARGE, 0),
             ("hip adduction machine, sets: 3", LARGE, 0),  # wakes the hip up
             ("leg press, sets: 3, reps: 12", LARGE, 0),  # no exercise for one joint
             ("wall sit, sets: 3", LARGE, 0),  # held
@@ -1033,6 +1042,13 @@ class TestIsolationBeforeCompound:
     ) -> None:
         assert len(findings(week({"Gym": [small, large]}), self.RULE)) == said
 
+    @pytest.mark.parametrize(("most", "said"), [(4, 0), (5, 1)])
+    def test_the_team_says_up_to_which_repetitions_helpers_count(
+        self, findings: Findings, week: Text, most: int, said: int
+    ) -> None:
+        text = week({"Gym": ["cable pushdown, sets: 3", "bench press, sets: 3, reps: 5"]})
+        assert len(findings(text, self.RULE, moved(self.RULE, "repetitions", most))) == said
+
     def test_several_are_one_finding(self, findings: Findings, week: Text) -> None:
         lines = [
             "leg extension, sets: 2",
@@ -1043,7 +1059,7 @@ class TestIsolationBeforeCompound:
         (finding,) = findings(week({"Gym": [*lines, self.LARGE]}), self.RULE)
         assert finding.counted == (
             "back squat at 5 repetitions comes after leg extension and cable glute kickback,"
-            " which tires the same quadriceps and gluteals."
+            " which tires the quadriceps and gluteals first."
         )
         assert [related.place.excerpt for related in finding.related] == [
             "leg extension",
