@@ -36,7 +36,7 @@ WITHOUT_LIMIT = Option(
 
 
 class Excess:
-    """A muscle group over its limit in a week or a session, by a kind of count."""
+    """A muscle group over its limit in a week or on a day, by a kind of count."""
 
     def __init__(self, tally: Tally, group: str, kind: str, limit: float) -> None:
         self.group = group

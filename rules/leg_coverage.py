@@ -11,12 +11,22 @@ from ..lint.engine.limits import Option
 from ..lint.engine.registry import rule
 from ..lint.findings.finding import Amount, found
 from ..lint.wording.words import counted_noun, sets_of
-from .shared import sessions_named, unless, where_named, where_to_add
+from .shared import (
+    add,
+    coverage_severity,
+    serves,
+    sessions_named,
+    suggested,
+    unless,
+    where_named,
+    where_to_add,
+)
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
     from collections.abc import Iterator
 
+    from ..lint.body.catalogue import Exercise
     from ..lint.counting.ledger import Ledger
     from ..lint.counting.set_group import SetGroup
     from ..lint.counting.week import Week
@@ -35,7 +45,7 @@ LEG_WORK = ("knee extension", "hip extension", "knee flexion", "hip hinge", "squ
     why="The short head of biceps femoris crosses only the knee, so squats and hinges leave it out; in a"
     " trial leg curls grew it by 9 to 10 %. This is about coverage; it forecasts no injury.",
     sources=("anatomy-crossing", "maeo-2021", "kubo-2019", "cp-both"),
-    stands_back=True,
+    stands_back=("rehabilitation",),
 )
 def knee_flexion_missing(week: Week, ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     """Lower-body work without a single set of knee flexion.
@@ -63,15 +73,18 @@ def knee_flexion_missing(week: Week, ledger: Ledger, limits: Limits) -> Iterator
     """
     if not _legs_lack(week, ledger, "knee flexion"):
         return
-    hinges, legs = week.for_actions(("hip hinge",)), week.for_actions(LEG_WORK, hard=True)
+    turn = week.turn()
+    hinges, legs = turn.tally.for_actions(("hip hinge",)), turn.tally.for_actions(LEG_WORK, hard=True)
     work, called = (hinges, "hip hinges") if hinges else (legs, "leg work")
+    curls = suggested(week.programme, serves("knee flexion"))
     yield found(
         where_to_add(work),
-        f"{sets_of(str(work))} of {called}; nothing bends the knee against load"
+        f"{sets_of(str(work))} of {called}{turn.words}; nothing bends the knee against load"
         f"{_unless_in_block(week, ledger, 'knee flexion')}.",
+        severity=coverage_severity(week, "warning", curls),
         wanted="at least one set of knee flexion in the block: hinges and squats leave out the short head of"
         " biceps femoris",
-        change=f"Add a leg curl of any kind or a Nordic curl to {sessions_named(work)}.",
+        change=f"{add('leg curl', curls, sessions_named(work))}.",
         where=where_named(work),
         subject="knee flexion",
         group="knee flexion",
@@ -90,7 +103,7 @@ def knee_flexion_missing(week: Week, ledger: Ledger, limits: Limits) -> Iterator
     " hip extension grew the semimembranosus. Squats and hip thrusts grew the hamstrings little or not at"
     " all.",
     sources=("bourne-2017", "kubo-2019", "plotkin-2023", "cp-both"),
-    stands_back=True,
+    stands_back=("rehabilitation",),
 )
 def hip_hinge_missing(week: Week, ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     """Lower-body work without a hip hinge: hip extension with a nearly straight knee.
@@ -122,17 +135,19 @@ def hip_hinge_missing(week: Week, ledger: Ledger, limits: Limits) -> Iterator[Dr
     """
     if not _legs_lack(week, ledger, "hip hinge"):
         return
-    curls = week.for_actions(("knee flexion",))
-    legs = week.for_actions(LEG_WORK, hard=True)
-    held = week.for_actions(("hip extension",)).where(_is_held)
+    turn = week.turn()
+    curls = turn.tally.for_actions(("knee flexion",))
+    legs = turn.tally.for_actions(LEG_WORK, hard=True)
+    held = turn.tally.for_actions(("hip extension",)).where(_is_held)
+    hinges = suggested(week.programme, serves("hip hinge"))
     serious: Severity = "warning" if week.programme.goal in ("hypertrophy", "strength") else "note"
     yield found(
         where_to_add(curls or legs),
-        f"{sets_of(str(legs))} of leg work; none is a hip hinge{' that moves' if held else ''}"
+        f"{sets_of(str(legs))} of leg work{turn.words}; none is a hip hinge{' that moves' if held else ''}"
         f"{_unless_in_block(week, ledger, 'hip hinge')}.",
-        severity=serious,
+        severity=coverage_severity(week, serious, hinges),
         wanted="at least one set of a hip hinge in the block",
-        change=f"Add a hinge, such as a Romanian deadlift, to {sessions_named(curls or legs)}.",
+        change=f"{add('hip hinge', hinges, sessions_named(curls or legs))}.",
         where=where_named(curls or legs),
         subject="hip hinge",
         group="hip hinge",
@@ -154,18 +169,18 @@ def _legs_lack(week: Week, ledger: Ledger, action: str) -> bool:
     """
     if not week.is_typical() or not week.means("hamstrings"):
         return False
-    block = ledger.of_rota(week.block)
+    block = ledger.judged_with(week)
     lines = counted_lines(block.for_actions(LEG_WORK, hard=True))
     in_focus = week.block.focus or week.programme.focus
     return (
-        bool(week.for_actions(LEG_WORK, hard=True))
+        bool(week.turn().tally.for_actions(LEG_WORK, hard=True))
         and (len(lines) > 1 or bool(in_focus))
         and not (block.for_actions((action,)) or block.leaves_open(actions=(action,)))
     )
 
 
 def _unless_in_block(week: Week, ledger: Ledger, action: str) -> str:
-    return unless(ledger.of_rota(week.block), actions=(action,))
+    return unless(ledger.judged_with(week), actions=(action,))
 
 
 @rule(
@@ -176,7 +191,7 @@ def _unless_in_block(week: Week, ledger: Ledger, action: str) -> str:
     why="With the knee bent the gastrocnemius is slack: seated raises grew it by 1 to 2 % where standing ones"
     " gave 9 to 12 %, and the soleus grew by as much in both.",
     sources=("kinoshita-2023", "anatomy-crossing"),
-    stands_back=True,
+    stands_back=("rehabilitation",),
 )
 def straight_knee_calf_missing(week: Week, ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     """Calf work with the knee bent only, which leaves the gastrocnemius out.
@@ -205,8 +220,9 @@ def straight_knee_calf_missing(week: Week, ledger: Ledger, limits: Limits) -> It
     """
     if not week.is_typical() or not week.means("gastrocnemius"):
         return
-    raises = week.for_actions(("plantarflexion",), hard=True)
-    block = ledger.of_rota(week.block)
+    turn = week.turn()
+    raises = turn.tally.for_actions(("plantarflexion",), hard=True)
+    block = ledger.judged_with(week)
     straight = block.sets("gastrocnemius", TOTAL, hard=False) or block.leaves_open(areas=("gastrocnemius",))
     if not raises or straight:
         return
@@ -215,13 +231,15 @@ def straight_knee_calf_missing(week: Week, ledger: Ledger, limits: Limits) -> It
         catalogue.is_group(term.words) and "gastrocnemius" in (catalogue.area(term.words) or ())
         for term in named
     )
+    standing = suggested(week.programme, _straight_calf)
     yield found(
         where_to_add(raises),
-        f"{sets_of(str(raises))} of calf raises, all with the knee bent; the gastrocnemius gets nothing"
-        f"{unless(block, areas=('gastrocnemius',))}.",
-        severity="warning" if in_sight else "note",
+        f"{sets_of(str(raises))} of calf raises{turn.words}, all with the knee bent; the gastrocnemius gets"
+        f" nothing{unless(block, areas=('gastrocnemius',))}.",
+        severity=coverage_severity(week, "warning" if in_sight else "note", standing),
         wanted="at least one set with the knee straight in the block; it trains the soleus as well",
-        change=f"Do some of them standing, or add a standing calf raise to {sessions_named(raises)}.",
+        change="Do some of them standing."
+        f" {add('straight-knee calf raise', standing, sessions_named(raises))}.",
         where=where_named(raises),
         subject="gastrocnemius",
         group="gastrocnemius",
@@ -229,6 +247,81 @@ def straight_knee_calf_missing(week: Week, ledger: Ledger, limits: Limits) -> It
         related=counted_lines(raises, of="calf raises"),
         excess=raises.high,
     )
+
+
+def _straight_calf(exercise: Exercise) -> bool:
+    """Whether it raises the heel and trains the gastrocnemius directly."""
+    return exercise.actions == ("plantarflexion",) and exercise.weight("gastrocnemius") == 1.0
+
+
+@rule(
+    "calf-work-missing",
+    family="coverage",
+    severity="note",
+    confidence="anatomy",
+    why="Squats, hinges and leg curls hardly move the ankle against load, so the calves are left out where"
+    " nothing else trains them. That a programme for the legs should hold some is common practice.",
+    sources=("anatomy-crossing",),
+    options=(
+        Option(
+            "goals",
+            ("hypertrophy", "muscular endurance", "general health"),
+            "goals of programmes that are looked at, beside those that name none",
+            "common practice: for strength and power the lifts come first",
+        ),
+    ),
+    stands_back=("rehabilitation",),
+)
+def calf_work_missing(week: Week, ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
+    """Legs in the focus, and nothing trains the calves.
+
+    Looks at typical weeks with hard leg work where the focus, or a priority, means the legs as a whole; wants
+    a set in the block that trains the calves, be it as a helper or in jumps.
+
+    Flags:
+        programme: Legs
+        focus: [legs]
+        sessions:
+          - session: Lower
+            exercises:
+              - {exercise: leg press, sets: 3, reps: 10}  # <- here
+              - {exercise: seated leg curl, sets: 3, reps: 10}
+
+    Passes:
+        programme: Legs
+        focus: [legs]
+        sessions:
+          - session: Lower
+            exercises:
+              - {exercise: leg press, sets: 3, reps: 10}
+              - {exercise: seated leg curl, sets: 3, reps: 10}
+              - {exercise: standing calf raise, sets: 2, reps: 12}
+    """
+    if week.programme.goal not in ("", *limits.names("goals")) or not week.is_typical():
+        return
+    if not _means_whole_legs(week):
+        return
+    legs, block = week.for_actions(LEG_WORK, hard=True), ledger.judged_with(week)
+    if not legs or block.brings("calves", TOTAL) or block.could_hold(areas=("calves",)):
+        return
+    raises = suggested(week.programme, serves("plantarflexion"))
+    yield found(
+        where_to_add(legs),
+        f"{sets_of(str(legs))} for the legs; none trains the calves.",
+        wanted="at least one set for the calves in the block (common practice)",
+        change=f"{add('calf raise', raises, sessions_named(legs))}.",
+        where=where_named(legs),
+        subject="calves",
+        related=counted_lines(legs),
+        excess=legs.high,
+    )
+
+
+def _means_whole_legs(week: Week) -> bool:
+    """Whether an area in the focus, or a priority, holds the thighs and the calves."""
+    named = [*(week.block.focus or week.programme.focus), *week.programme.priority]
+    wanted = {*catalogue.groups["quadriceps"], *catalogue.groups["calves"]}
+    return any(wanted <= set(catalogue.area(term.words) or ()) for term in named)
 
 
 @rule(
@@ -250,7 +343,7 @@ def straight_knee_calf_missing(week: Week, ledger: Ledger, limits: Limits) -> It
             " practice, no source",
         ),
     ),
-    stands_back=True,
+    stands_back=("rehabilitation",),
 )
 def nordics_too_rare(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     """Nordic curls less often than once in three weeks.

@@ -13,14 +13,14 @@ from ..lint.findings.finding import Amount, found
 from ..lint.model.naming import line_name
 from ..lint.wording.words import counted_noun, plain, sets_of
 from .excess import WITHOUT_LIMIT, Excess, group_of, standing_out
-from .shared import unless
+from .shared import put_on, taken_off, unless
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
     from collections.abc import Iterator
 
     from ..lint.counting.ledger import Ledger
-    from ..lint.counting.week import Week
+    from ..lint.counting.week import FullTurn, Week
     from ..lint.engine.limits import Limits, Named
     from ..lint.findings.finding import DraftFinding, Severity
     from ..lint.text.places import Term
@@ -50,7 +50,7 @@ _MEASURED = ", the least that trials can measure (no biological minimum)"
             "common practice: what indirect sets add is worth a note",
         ),
     ),
-    stands_back=True,
+    stands_back=("rehabilitation", "peak"),
     follows=("weekly-sets-over-limit", "exercise-sets-high"),
 )
 def weekly_sets_over_limit(week: Week, limits: Limits) -> Iterator[DraftFinding]:
@@ -59,7 +59,9 @@ def weekly_sets_over_limit(week: Week, limits: Limits) -> Iterator[DraftFinding]
     Counts hard sets; wants no more than the limit, which is judged on the high end of a range. The default
     limit gives a warning for direct sets alone, and a note where only the indirect ones, counted half, go
     past it. A limit of the team's own gives a warning by the team's way of counting. It points at the value
-    that makes the week stand out from its neighbours, else at the line that crosses the limit.
+    that makes the week stand out from its neighbours, else at the line that crosses the limit. Where
+    sessions rotate it also gives the mean of a full turn: a week over the limit in a turn that keeps to it
+    is a note.
 
     Flags:
         programme: Chest
@@ -99,19 +101,16 @@ def weekly_sets_over_limit(week: Week, limits: Limits) -> Iterator[DraftFinding]
 
 def _over(week: Week, over: Excess, bound: str, severity: Severity = "warning") -> DraftFinding:
     """A group over its limit; of a week that stands out, the value that makes it."""
-    counts = [one.sets(over.group, over.kind).high for one in week.weeks_of_block() if one.is_typical()]
-    mean = sum(counts) / len(counts) if counts else over.count.high
+    turn = week.turn()
+    mean = turn.a_week(turn.tally.sets(over.group, over.kind).high)
     value = standing_out(week, lambda one: one.sets(over.group, over.kind), over.limit)
     line = value.prescription if value else over.line()
-    on_average = f"; {plain(mean)} a week on average" if mean <= over.limit else ""
-    off = sets_of(ceil(over.sets))
-    advice = f"Move {off} to a week with fewer" if on_average else f"Take {off} off"
     return found(
         value.work.places.get("sets", line.place) if value else line.place,
-        f"{over.words()}{on_average}.",
-        severity=severity,
+        f"{over.words()}{_in_the_mean(mean, turn)}.",
+        severity=severity if mean > over.limit else "note",
         wanted=f"at most {bound}",
-        change=f"{advice}, or move the limit in spotline.yaml.",
+        change=f"{taken_off(over.count, over.limit)}; or move the limit in spotline.yaml.",
         where=line_name(line),
         subject=over.group,
         group=over.group,
@@ -120,6 +119,13 @@ def _over(week: Week, over: Excess, bound: str, severity: Severity = "warning") 
         related=counted_lines(over.count),
         excess=over.sets,
     )
+
+
+def _in_the_mean(mean: float, turn: FullTurn) -> str:
+    """What a week of the turn holds in the mean, where sessions rotate."""
+    if not turn.words:
+        return ""
+    return f" in one week of a turn, {plain(mean)} a week in the mean of its {len(turn.weeks)} weeks"
 
 
 @rule(
@@ -131,14 +137,14 @@ def _over(week: Week, over: Excess, bound: str, severity: Severity = "warning") 
     " can measure, not a minimum that the body sets.",
     sources=("pelland-2026-min", "pelland-2026-frac"),
     options=(Option("least", 4, "sets a week for a muscle", "pelland-2026-min"), COUNTING),
-    stands_back=True,
+    stands_back=("rehabilitation", "peak"),
 )
 def weekly_sets_under_floor(week: Week, limits: Limits) -> Iterator[DraftFinding]:
     """Fewer hard sets in a typical week than trials can measure, for a muscle that the programme names.
 
     Looks at muscles and muscle groups in the focus or among the priorities of a programme for size, where
-    they get something. Counts hard sets, helping ones as half; wants the floor, judged on the low end of a
-    range. A warning for a priority, else a note.
+    they get something. Counts hard sets, helping ones as half, over a full turn where sessions rotate; wants
+    the floor, judged on the low end of a range. A warning for a priority, else a note.
 
     Flags:
         programme: Arms
@@ -166,26 +172,32 @@ def weekly_sets_under_floor(week: Week, limits: Limits) -> Iterator[DraftFinding
         named[group_of(term.words)] = (term, "note")
     for term in programme.priority:
         named[group_of(term.words)] = (term, "warning")
-    least, counting = limits.number("least"), limits.name("counting")
+    least, counting, turn = limits.number("least"), limits.name("counting"), week.turn()
     for area, (term, serious) in named.items():
-        count = week.sets(area, counting)
-        if not catalogue.is_group(area) or not count or count.low >= least or week.leaves_open(areas=(area,)):
+        count = turn.tally.sets(area, counting)
+        mean = turn.a_week(count.low)
+        if not catalogue.is_group(area) or not count or mean >= least:
+            continue
+        if turn.tally.leaves_open(areas=(area,)):
             continue
         line = count.lines()[0][0]
         yield found(
             line.place,
-            f"{sets_of(count.low)} a week for the {term.words}, {HELPING[counting]}"
-            f"{unless(week, areas=(area,), does='adds to them')}.",
+            f"{sets_of(count.low)}{turn.words or ' a week'} for the {term.words}, {HELPING[counting]}"
+            f"{unless(turn.tally, areas=(area,), does='adds to them')}.",
             severity=serious,
             wanted=limits.words("at least {}", "least", ground=_MEASURED),
-            change=f"Add {sets_of(least - count.low)}, or take {term.words} out of the"
+            change=f"{put_on(count, least)}; or take {term.words} out of the"
+            f" {'priorities' if serious == 'warning' else 'focus'}."
+            if not turn.words
+            else f"Add {sets_of(least - mean)} a week, or take {term.words} out of the"
             f" {'priorities' if serious == 'warning' else 'focus'}.",
             where=line_name(line),
             subject=area,
             group=area,
             amount=Amount(count.low, least),
             related=counted_lines(count),
-            excess=least - count.low,
+            excess=least - mean,
         )
 
 
@@ -205,7 +217,7 @@ def weekly_sets_under_floor(week: Week, limits: Limits) -> Iterator[DraftFinding
             "no source: a round number to start from; write your own",
         ),
     ),
-    stands_back=True,
+    stands_back=("rehabilitation", "peak"),
     off=True,
 )
 def weekly_hard_sets_high(week: Week, limits: Limits) -> Iterator[DraftFinding]:
@@ -243,7 +255,7 @@ def weekly_hard_sets_high(week: Week, limits: Limits) -> Iterator[DraftFinding]:
         f"{sets.most} hard sets in the week; {fullest.session.name} holds the most,"
         f" {fullest.all_sets(hard=True).most}.",
         wanted=limits.words("at most {:hard set} a week", "most", ground=" (your team's limit)"),
-        change=f"Take {sets_of(ceil(sets.high - most))} off, or move the limit in spotline.yaml.",
+        change=f"{taken_off(sets, most)}; or move the limit in spotline.yaml.",
         where=fullest.session.name,
         subject="the week",
         amount=Amount(sets.high, most),
@@ -272,7 +284,7 @@ def weekly_hard_sets_high(week: Week, limits: Limits) -> Iterator[DraftFinding]:
         ),
         COUNTING,
     ),
-    stands_back=True,
+    stands_back=("rehabilitation", "peak"),
 )
 def spread_too_thin(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     """Little training, spread over the weeks, for a muscle that the programme names.

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from math import gcd
+
 from ..syntax.cache import GenerationCache
 from .set_group import SetGroup
 from .tally import Visit
@@ -54,12 +56,13 @@ class Calendar:
         phase = ""
         for block in programme.blocks:
             turn = 0
+            sessions = programme.sessions_of(block)
+            turn_weeks = _turn_weeks(block, sessions)
             for number in range(block.first, block.first + block.weeks):
-                sessions = programme.sessions_of(block)
                 visits, turn = self.visits(block, sessions, number - block.first + 1, turn)
                 alike = before.get(visits)
                 week = alike.pop(0) if alike else Week(self.header, visits, self.together, self.weeks_of)
-                week.set_in(block, number, phase)
+                week.set_in(block, number, phase, turn_weeks)
                 phase = week.phase
                 self.made.setdefault(visits, []).append(week)
                 yield week
@@ -72,7 +75,7 @@ class Calendar:
         ``week`` is counted from 1 within the block. ``turn`` counts the turns that the rotation has taken.
         """
         visits = []
-        rotating = [session for session in sessions if not session.days] if block.rotation else []
+        rotating = _rotating(block, sessions)
         for session in sessions:
             days = session.days or ((0,) if session not in rotating else ())
             visits += [self.visit(session, day, week) for day in days]
@@ -139,6 +142,17 @@ class Calendar:
         if self.slip is not None and self.slip(group):
             group.take_out()
         return group
+
+
+def _rotating(block: Block, sessions: tuple[Session, ...]) -> list[Session]:
+    """The sessions that take turns on the days of a block's rotation."""
+    return [session for session in sessions if not session.days] if block.rotation else []
+
+
+def _turn_weeks(block: Block, sessions: tuple[Session, ...]) -> int:
+    """After how many weeks a block's rotation starts afresh; no more than the block has, 1 without one."""
+    several = len(_rotating(block, sessions))
+    return min(several // gcd(several, len(block.rotation)), block.weeks) if several else 1
 
 
 def _best_lifts(header: ProgrammeHeader) -> dict[Exercise, tuple[BestLift, ...]]:

@@ -32,6 +32,10 @@ if TYPE_CHECKING:
 BEYOND = ("Ledger", "Text")
 """Types of further parameters, by which a rule sees more than the thing that it looks at."""
 
+STATES = ("rehabilitation", "peak")
+"""States of a week in which a rule may have nothing to say: a stated stage of rehabilitation, and the weeks
+that lead up to an event or test."""
+
 SCOPES = {
     "Lifter": "athlete",
     "Ledger": "programme",
@@ -71,7 +75,7 @@ class Rule:
         why: str,
         sources: tuple[str, ...],
         options: tuple[Option, ...],
-        stands_back: bool,
+        stands_back: tuple[str, ...],
         check: Check,
         off: bool = False,
         follows: tuple[str, ...] = (),
@@ -85,6 +89,8 @@ class Rule:
         self.sources = sources
         self.options = options
         self.stands_back = stands_back
+        if not set(stands_back) <= set(STATES):
+            raise ValueError(f"{name} may stand back in {' and '.join(STATES)} only")
         self.off = off
         self.follows = follows
         self.takes_out = takes_out
@@ -123,7 +129,7 @@ def rule(
     why: str,
     sources: tuple[str, ...],
     options: tuple[Option, ...] = (),
-    stands_back: bool = False,
+    stands_back: tuple[str, ...] | bool = (),
     off: bool = False,
     follows: tuple[str, ...] = (),
     takes_out: bool = False,
@@ -131,17 +137,18 @@ def rule(
     """Declares a rule.
 
     ``why`` is the reason in a sentence or two, ``sources`` the ids it rests on, ``confidence`` how sure that
-    ground is. With ``stands_back`` the rule leaves weeks under a stated rehabilitation stage alone; with
-    ``off`` it is not run until a team asks for it. ``follows`` names the rules whose findings may be the
-    cause of this one's: where two such findings speak of the same lines and weeks,
-    the more telling one lists the other. With ``takes_out`` the rule judges groups of sets
-    by values that cannot be meant: while it runs, what it finds counts nowhere, and no other rule looks at
-    such a group by itself.
+    ground is. In the ``STATES`` that ``stands_back`` lists the rule leaves weeks alone (True stands for a
+    stage of rehabilitation); with ``off`` it is not run until a team asks for it. ``follows`` names the
+    rules whose findings may be the cause of this one's: where two such findings speak of the same lines and
+    weeks, the more telling one lists the other. With ``takes_out`` the rule judges groups of sets by values
+    that cannot be meant: while it runs, what it finds counts nowhere, and no other rule looks at such a
+    group by itself.
     """
 
     def declare(check: Check) -> Check:
         if name in _RULES:
             raise ValueError(f"two rules are called {name}")
+        quiet = STATES[:1] if stands_back is True else stands_back or ()
         _RULES[name] = Rule(
             name,
             family,
@@ -150,7 +157,7 @@ def rule(
             why,
             sources,
             options,
-            stands_back,
+            quiet,
             check,
             off,
             follows,

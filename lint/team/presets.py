@@ -14,12 +14,28 @@ if TYPE_CHECKING:
     from ..engine.limits import Default
 
 PRESETS: dict[str, dict[str, dict[str, Default]]] = {
-    "2026-11": {"weekly-sets-over-limit": {"blocks on": ("total",)}},
+    "2026-11": {
+        "isolation-before-compound": {"repetitions": 0},
+        "load-outside-zone": {"size to": 105},
+        "number-implausible": {"lightest": 0},
+        "weekly-sets-over-limit": {"blocks on": ("total",)},
+    },
     "2026-12": {},
 }
 """By date; the last one is what holds where a team names none."""
 
-NEW_RULES: dict[str, tuple[str, ...]] = {"2026-12": ("our-name-unclear", "sets-not-read")}
+NEW_RULES: dict[str, tuple[str, ...]] = {
+    "2026-12": (
+        "calf-work-missing",
+        "day-too-long",
+        "equipment-unknown",
+        "impact-days-consecutive",
+        "our-name-unclear",
+        "sets-not-read",
+        "week-out-of-line",
+        "week-pasted",
+    )
+}
 """The rules that came with a preset: under an earlier one they are off until a team asks for them."""
 
 

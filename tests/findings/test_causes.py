@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Callable
 
 import pytest
@@ -36,7 +37,7 @@ class TestOneSlip:
             "bench press, sets: 40, reps: 5, rir: 2",
             "back squat, sets: 30, reps: 5, load: 80 %",
             "bench press, sets: 3, reps: 500, rir: 2",
-            "bench press, sets: 3, reps: 5, load: 850 %",
+            "bench press, sets: 3, reps: 5, load: 7 %",
         ],
     )
     def test_it_is_all_that_is_said(self, findings: Findings, week: Text, line: str) -> None:
@@ -250,11 +251,15 @@ class TestDirectSets:
 
 
 def test_advice_leads_where_it_says(findings: Findings, week: Text) -> None:
+    """What the advice says, done, leaves the week where it says."""
     for sets in (9, 11, 12):
         lines = ["bench press, sets: 12, reps: 8", f"dumbbell fly, sets: {sets}, reps: 12"]
         (one,) = findings(week({"monday": lines}), "weekly-sets-over-limit")
         assert one.amount is not None
-        off = int(one.amount.apart)
-        assert one.change.startswith(f"Take {off} set")
-        lines[1] = f"dumbbell fly, sets: {sets - off}, reps: 12"
+        steps = re.findall(r"monday, ([\w ]+) \((\d+) to (\d+)\)", one.change)
+        assert sum(int(was) - int(then) for _, was, then in steps) == one.amount.apart
+        for name, was, then in steps:
+            lines = [
+                line.replace(f"sets: {was}", f"sets: {then}") if name in line else line for line in lines
+            ]
         assert findings(week({"monday": lines}), "weekly-sets-over-limit") == []
