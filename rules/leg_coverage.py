@@ -164,14 +164,14 @@ def _is_held(entry: SetGroup) -> bool:
 def _legs_lack(week: Week, ledger: Ledger, action: str) -> bool:
     """Whether a typical week trains the legs, hamstrings meant, and its whole block lacks an action.
 
-    Two lines train the legs, or one where the focus names them: a single exercise beside other work is no
-    training of the legs.
+    Two lines train the legs, or one where focus or priorities name them: a single exercise beside other work
+    is no training of the legs.
     """
     if not week.is_typical() or not week.means("hamstrings"):
         return False
     block = ledger.judged_with(week)
     lines = counted_lines(block.for_actions(LEG_WORK, hard=True))
-    in_focus = week.block.focus or week.programme.focus
+    in_focus = week.block.focus or week.programme.focus or week.programme.priority
     return (
         bool(week.turn().tally.for_actions(LEG_WORK, hard=True))
         and (len(lines) > 1 or bool(in_focus))

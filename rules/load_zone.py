@@ -172,7 +172,7 @@ def _main_lifts(ledger: Ledger) -> list[_MainLift]:
             continue
         for _, entry in week.entries():
             exercise, span = entry.exercise, entry.percent
-            if exercise is None or not _serves_goal(entry, exercise):
+            if exercise is None or not entry.meant or not _serves_goal(entry, exercise):
                 continue
             if span is not None:
                 lifts.setdefault(exercise, _MainLift(entry, exercise.pattern, span)).also(span)

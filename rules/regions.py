@@ -212,7 +212,7 @@ def pull_or_push_missing(week: Week, ledger: Ledger, limits: Limits) -> Iterator
         return
     block = ledger.judged_with(week)
     lines = counted_lines(block.for_actions(PRESSES_AND_PULLS, hard=True))
-    if len(lines) < 2 and not (week.block.focus or week.programme.focus):
+    if len(lines) < 2 and not (week.block.focus or week.programme.focus or week.programme.priority):
         return
     missing = [
         direction

@@ -205,18 +205,20 @@ def load_step_large(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
 def _large_steps(weeks: tuple[Week, ...], limits: Limits) -> list[tuple[Step, SetGroup, int]]:
     """Steps that are too large, each with its entry and the number of its week."""
     earlier: dict[object, dict[SetGroup, None]] = {}
+    slips: set[object] = set()  # of the week before: what should stand there, nobody knows
     large = []
     for week in weeks:
         lifts = week.lifts()
         for name, entries in lifts.items():
             known = earlier.setdefault(name, {})
             for entry in entries:
-                is_judged = entry not in known and not _is_test(week, entry)
+                is_judged = entry not in known and name not in slips and not _is_test(week, entry)
                 step = step_between(entry, known, limits) if is_judged else None
                 if step is not None:
                     large.append((step, entry, week.number))
         for name, entries in lifts.items():
             earlier[name].update(dict.fromkeys(entries))
+        slips = {entry.exercise for _, entry in week.entries() if not entry.meant}
     return large
 
 
