@@ -758,9 +758,14 @@ class TestSessionTooLong:
                 "back squat, sets: 9, reps: 5",
                 12,
                 "note",
-                "2 min of work and 16 min of assumed rest (none is written).",
+                "2 min of work, 16 min of assumed rest (none is written) and 3 min of ramp-up sets (assumed).",
             ),
-            ("back squat, sets: 9, reps: 5, rest: 2 min", 12, "warning", "2 min of work and 16 min of rest."),
+            (
+                "back squat, sets: 9, reps: 5, rest: 2 min",
+                12,
+                "warning",
+                "2 min of work, 16 min of rest and 3 min of ramp-up sets (assumed).",
+            ),
             (
                 "leg extension, sets: {1: 9}, reps: 12",
                 5,
@@ -777,7 +782,7 @@ class TestSessionTooLong:
         assert finding.counted.partition(": ")[2] == shares
 
     def test_nor_does_changing_over(self, findings: Findings, week: Text) -> None:
-        lines = ["leg press, sets: 1, reps: 5, rest: 1 min"] * 9
+        lines = ["leg extension, sets: 1, reps: 5, rest: 1 min"] * 9
         (finding,) = findings(week({"Gym": lines}, self.has(5)), self.RULE)
         assert finding.severity == "note"
         assert (
@@ -789,7 +794,8 @@ class TestSessionTooLong:
         (finding,) = findings(week({"Gym": lines}, self.has(10)), self.RULE)
         assert finding.severity == "warning"
         assert finding.counted.endswith(
-            "2 min of work, 20 min of rest, 6 min of assumed rest (none is written) and 1 min around it (assumed)."
+            "2 min of work, 20 min of rest, 6 min of assumed rest (none is written), 3 min of ramp-up sets"
+            " (assumed) and 1 min around it (assumed)."
         )
 
     def test_what_is_saved_is_rounded_up(self, findings: Findings, week: Text) -> None:

@@ -746,7 +746,7 @@ class TestEasierWeeks:
 class TestBadInput:
     @pytest.mark.parametrize("phase", ["taper", "test"])
     def test_a_programme_of_taper_weeks_only(self, findings: Findings, week: Text, phase: str) -> None:
-        line = "back squat, sets: {1: 4, 2: 12, 3: 4}, reps: 5, load: {1: 50 %, 2: 70 %, 3: 50 %}"
+        line = "back squat, sets: {1: 4, 2: 12, 3: 4}, reps: 5, load: {1: 75 %, 2: 87 %, 3: 75 %}"
         found = findings(week({"Gym": [line]}, f"phase: {phase}\nweeks: 3"))
         assert {one.rule for one in found} >= {"load-step-large", "sets-step-large"}
 
