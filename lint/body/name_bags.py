@@ -17,6 +17,7 @@ if TYPE_CHECKING:
 IMPLEMENT, HELD, POSITION, GRIP = "implement", "held", "position", "grip"
 ONE_SIDE, BOTH_SIDES, MOVEMENT, THING = "one side", "both sides", "movement", "thing"
 VARIANT, DIRECTION, FREE, LIFT = "variant", "direction", "free", "lift"
+ALONE = "alone"
 
 KINDS = (
     "spelling",
@@ -33,6 +34,7 @@ KINDS = (
     FREE,
     JOINING,
     FILLER,
+    ALONE,
 )
 """The kinds of words that the data has."""
 
@@ -42,6 +44,15 @@ DECIDING = (LIFT, MOVEMENT, VARIANT, POSITION, GRIP, IMPLEMENT)
 
 ATTACHED = ("rope", "handle", "bar", "strap", "cuff")
 """What is put on a cable."""
+
+UPPER = {"shoulder", "shoulder blade", "elbow", "forearm", "wrist", "neck"}
+"""The joints of lifts that do not depend on how the legs stand."""
+
+UPRIGHT = {"standing", "seated", "kneeling", "split"}
+"""Stances between which such a lift can change without becoming another one."""
+
+STEADY = {"seated", "lying", "prone", "supported", "incline", "side-lying", "hanging", "kneeling"}
+"""Stances in which one leg alone has no balance to keep."""
 
 MUSCLES = ("biceps", "triceps", "pec", "chest", "quad", "hamstring", "glute", "delt", "calf")
 """Words for muscles that coaches put before a lift that trains them."""

@@ -16,7 +16,8 @@ from .name_asides import (
     LOWERING_ONLY,
     PAUSED,
     WORN_IN,
-    holding,
+    alone,
+    reworded,
     take_times,
     ties,
     unmeant,
@@ -36,7 +37,10 @@ from .name_bags import (
     MUSCLES,
     ONE_SIDE,
     POSITION,
+    STEADY,
     THING,
+    UPPER,
+    UPRIGHT,
     VARIANT,
     bag_of,
     bags_with,
@@ -66,15 +70,6 @@ if TYPE_CHECKING:
 MOST_LETTERS, MOST_WORDS = 160, 24
 """A text with more letters or words is no name."""
 
-UPPER = {"shoulder", "shoulder blade", "elbow", "forearm", "wrist", "neck"}
-"""The joints of lifts that do not depend on how the legs stand."""
-
-UPRIGHT = {"standing", "seated", "kneeling", "split"}
-"""Stances between which such a lift can change without becoming another one."""
-
-STEADY = {"seated", "lying", "prone", "supported", "incline", "side-lying", "hanging", "kneeling"}
-"""Stances in which one leg alone has no balance to keep."""
-
 TELLING = (THING, DIRECTION, POSITION, GRIP, LIFT)
 """Kinds of words of which two in one part say where or how: "mid shin", "feet forward"."""
 
@@ -92,6 +87,9 @@ def read(name: str, own: Sequence[Bag] = (), find: Lookup = catalogue.exercise) 
     tokens = tokens_of(name, built_names.SPELLINGS)
     if not 0 < len(tokens) <= MOST_WORDS:
         return None
+    meant = alone(tokens)
+    if meant is not None:
+        return _alone(name, tokens, find(meant[0]), meant[1])
     beside = set(worn(tokens))
     if beside:
         reading = _Name(name, tokens, find, beside).read(own)
@@ -99,6 +97,17 @@ def read(name: str, own: Sequence[Bag] = (), find: Lookup = catalogue.exercise) 
         if reading is not None and (not banded or reading.exercise.pattern in WORN_IN):
             return reading
     return _Name(name, tokens, find).read(own)
+
+
+def _alone(
+    name: str, tokens: list[NameToken], exercise: Exercise | None, beside: list[NameToken]
+) -> NameReading | None:
+    """The exercise that bare words mean, with what stands beside them."""
+    reading = NameReading(exercise) if exercise is not None else None
+    if reading is not None:
+        reading.qualifiers = tuple(written(name, tokens, beside))
+        take_times(reading, tokens)
+    return reading
 
 
 class _Fit:
@@ -141,8 +150,8 @@ class _Name:
     ) -> None:
         self.name = name
         self.tokens = tokens
-        for token in holding(name, tokens):
-            token.word = "paused"
+        for token, word in list(reworded(name, tokens)):
+            token.word = word
         self.find = find
         self.timed = {
             after

@@ -190,6 +190,8 @@ def _spelled(name: str, run: list[Raw], spellings: Mapping[str, Sequence[str]], 
                 words = spellings.get(name[phrase[0][2] : phrase[0][3]], words)
             first, last = phrase[0], phrase[-1]
             ends = first[0] == last[0] == WORD and _ARTICLES.isdisjoint((first[1], last[1]))
+            behind = run[start + size : start + size + 1]
+            ends = ends and not (last[1] == "in" and behind and behind[0][:2] != (WORD, "and"))
             if words is not None and ends:
                 tokens += [NameToken(word, WORD, part, first[2], last[3]) for word in words]
                 tokens += [
