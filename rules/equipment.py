@@ -10,6 +10,7 @@ from ..lint.engine.registry import rule
 from ..lint.findings.finding import Edit, Related, found
 from ..lint.model.naming import line_name
 from ..lint.wording.words import did_you_mean, listed, plain
+from .shared import names_of, some_of
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -77,7 +78,7 @@ def equipment_unknown(lifter: Lifter, limits: Limits) -> Iterator[DraftFinding]:
     options=(
         Option(
             "always there",
-            ("floor", "wall", "partner", "track", "hill", "stairs", "box"),
+            equipment.ALWAYS_THERE,
             "pieces that nobody needs to list",
             "common practice",
         ),
@@ -121,13 +122,16 @@ def equipment_missing(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
         pieces = equipment.missing(exercise, listed_pieces, always, entry.implement)
         if pieces and not _another_will_do(entry, listed_pieces, always):
             lacking.setdefault(pieces, {}).setdefault(entry.prescription, (entry, exercise))
+    if not lacking:
+        return
+    from ..lint.counting.suggestions import substitutes
+
     for pieces, lines in lacking.items():
         (first, _), *others = lines.values()
         exercises = {_called(entry, exercise): exercise for entry, exercise in lines.values()}
         most = int(limits.number("offered"))
         offered = [
-            (name, equipment.alternatives(exercise, listed_pieces, always, most))
-            for name, exercise in exercises.items()
+            (name, substitutes(ledger.header, exercise, most, always)) for name, exercise in exercises.items()
         ]
         words = listed([equipment.in_words(piece) for piece in pieces])
         yield found(
@@ -163,7 +167,7 @@ def _another_will_do(entry: SetGroup, pieces: Collection[str], always: Collectio
 def _swaps(offered: list[tuple[str, list[str]]]) -> str:
     """``Swap back squat for goblet squat or dumbbell squat; dip for diamond push-up``."""
     swaps = [f"{name} for {' or '.join(others)}" for name, others in offered if others]
-    return f"Swap {'; '.join(swaps)}" if swaps else "Swap it for something else"
+    return f"Swap {'; '.join(swaps)}" if swaps else "Nothing else does the same work here: leave it out"
 
 
 @rule(
@@ -256,7 +260,7 @@ def _crowded(
     first, *others = entries
     return found(
         first.work.places["exercise"],
-        f"{at_once} at a time need the {station} for {listed([entry.name for entry in entries])}; the room"
+        f"{at_once} at a time need the {station} for {some_of(names_of(entries))}; the room"
         f" has {there}, enough for {plain(enough)}.",
         wanted=wanted,
         change="Start groups on different lines, let them come one after the other, or choose work that needs"

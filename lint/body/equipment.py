@@ -13,7 +13,7 @@ from .names import fold, words
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
-    from collections.abc import Collection, Iterable
+    from collections.abc import Callable, Collection, Iterable
 
     from .catalogue import Exercise
 
@@ -22,6 +22,9 @@ NO_PIECE = ("none", "bodyweight", "machine")
 
 EVERYTHING = ("gym", "full gym", "everything", "weight room", "whole gym")
 """Words that stand for all equipment."""
+
+ALWAYS_THERE = ("floor", "wall", "partner", "track", "hill", "stairs", "box")
+"""Pieces that nobody needs to list (common practice, no source)."""
 
 MACHINE = "machine "
 
@@ -173,10 +176,8 @@ _WHOLE = frozenset(map(_words, ("machine", "bar", "gym", "belt", "vest")))
 """Words that mean a piece only if they stand alone: a "leg press machine" is not every machine."""
 
 
-def alternatives(
-    exercise: Exercise, equipment: Collection[str], always: Collection[str], most: int
-) -> list[str]:
-    """Names of exercises for the same work that a list of equipment allows, nearest first.
+def alternatives(exercise: Exercise, fits: Callable[[Exercise], bool], most: int) -> list[str]:
+    """Names of exercises for the same work that fit the athlete, nearest first.
 
     They come from the catalogue, have the same patterns, kind, sides and main joint actions, and are no
     harder. First come the easier and harder forms of the exercise, then those that train most of the same
@@ -192,13 +193,13 @@ def alternatives(
         and other.patterns == exercise.patterns
         and set(other.actions) == set(exercise.actions)
         and catalogue.LEVELS.index(other.level) <= rank
-        and not missing(other, equipment, always)
+        and fits(other)
     ]
     forms = (*exercise.easier, *exercise.harder)
     fitting.sort(
         key=lambda other: (
             other.name not in forms,
-            _unlike(exercise, other),
+            unlike(exercise, other),
             other.capacity != exercise.capacity,
             catalogue.rarity(other),
             len(other.name),
@@ -208,7 +209,7 @@ def alternatives(
     return [other.name for other in fitting[:most]]
 
 
-def _unlike(exercise: Exercise, other: Exercise) -> float:
+def unlike(exercise: Exercise, other: Exercise) -> float:
     """How much two exercises differ in the muscles they train directly: 0 not at all, 1 completely."""
     both, either = set(exercise.direct) & set(other.direct), set(exercise.direct) | set(other.direct)
     return 1 - len(both) / len(either)

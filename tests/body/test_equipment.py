@@ -184,7 +184,7 @@ class TestAlternatives:
     def offered(self, name: str, *equipment: str, most: int = 9) -> list[str]:
         exercise = catalogue.exercise(name)
         assert exercise is not None
-        return alternatives(exercise, equipment, ALWAYS, most)
+        return alternatives(exercise, lambda other: not missing(other, equipment, ALWAYS), most)
 
     @pytest.mark.parametrize(
         ("name", "equipment", "first"),

@@ -287,7 +287,6 @@ class TestNumberImplausible:
             ("sets: 3, reps: 101", "101", "101 repetitions in one set.", "at most 100 repetitions"),
             ("sets: 3, rest: 9 s", "9 s", "9 s of rest.", "between 10 s and 15 min"),
             ("sets: 3, rest: 20 min", "20 min", "20 min of rest.", "between 10 s and 15 min"),
-            ("sets: 3, load: 110 %", "110 %", "110 % of the best lift.", "at most 105 %"),
         ],
     )
     def test_the_words(
@@ -315,13 +314,10 @@ class TestNumberImplausible:
             ("sets: 3, rest: 15 min", 0),
             ("sets: 3, rest: 15.5 min", 1),
             ("sets: 3, rest: 2-16 min", 1),
-            ("sets: 3, load: 105 %", 0),
-            ("sets: 3, load: 105.5 %", 1),
-            ("sets: 3, load: 100-110 %", 1),
-            ("sets: 3, load: 90/100/106 %", 1),
+            ("sets: 3, load: 110 %", 0),  # more-reps-than-load-allows says so
             ("sets: 3, load: 300 % bodyweight", 0),  # a share of the body, not of the best lift
             ("sets: 3, load: 900 kg", 0),  # nothing on file to compare with
-            ("sets: 30, reps: 500, rest: 2 s, load: 300 %", 4),
+            ("sets: 30, reps: 500, rest: 2 s", 3),
             ("every: 30 s, for: 10 min, reps: 3", 0),  # 20 sets against the clock are nothing unusual
         ],
     )
@@ -919,11 +915,12 @@ class TestEquipmentMissing:
         ]
         assert second.counted == ("barbell curl takes barbell, which is not among the athlete's equipment.")
 
-    def test_nothing_to_swap_it_for(self, findings: Findings, week: Text) -> None:
+    def test_what_is_akin_where_nothing_is_alike(self, findings: Findings, week: Text) -> None:
         (finding,) = findings(week({"Gym": ["leg extension, sets: 3"]}, self.head("kettlebell")), self.RULE)
         assert finding.counted.startswith("leg extension takes leg extension, which is not among")
         assert finding.change == (
-            "Swap it for something else, or add leg extension to the athlete's equipment."
+            "Swap leg extension for goblet squat or bodyweight squat, or add leg extension to the athlete's"
+            " equipment."
         )
 
     @pytest.mark.parametrize(
@@ -983,8 +980,8 @@ class TestEquipmentMissing:
         ("offered", "swaps"),
         [
             (1, "Swap back squat for goblet squat, or add"),
-            (3, "Swap back squat for goblet squat or dumbbell squat or kettlebell front squat, or add"),
-            (0, "Swap it for something else, or add"),
+            (3, "Swap back squat for goblet squat or dumbbell squat or "),
+            (0, "Nothing else does the same work here: leave it out, or add"),
         ],
     )
     def test_how_many_are_offered_can_be_moved(
