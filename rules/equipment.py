@@ -7,7 +7,7 @@ from math import ceil
 from ..lint.body import equipment
 from ..lint.engine.limits import Length, Option
 from ..lint.engine.registry import rule
-from ..lint.findings.finding import Edit, Related, found
+from ..lint.findings.finding import Amount, Edit, Related, found
 from ..lint.model.naming import line_name
 from ..lint.wording.words import did_you_mean, listed, plain, shortened
 from .shared import names_of, some_of
@@ -118,7 +118,7 @@ def equipment_missing(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     lacking: dict[Prescription, tuple[SetGroup, Exercise, tuple[str, ...]]] = {}
     for _, entry in ledger.entries():
         exercise = entry.exercise
-        if exercise is None or not entry.sets.high:
+        if exercise is None or not entry.is_done:
             continue
         implement = "bodyweight" if _is_unloaded(entry, exercise) else entry.implement
         pieces = equipment.missing(exercise, listed_pieces, always, implement)
@@ -301,6 +301,8 @@ def _crowded(
         f" no {station}.",
         where=line_name(first.prescription),
         subject=station,
+        group=station,
+        amount=Amount(at_once, enough, "athletes"),
         related=tuple(
             Related(other.work.places["exercise"], f"{line_name(other.prescription)} needs it too")
             for other in others
