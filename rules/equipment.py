@@ -90,8 +90,8 @@ def equipment_missing(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
 
     Compares the implement and stations of every exercise with the list, the team's sets by name spelled out;
     wants each on it, in whatever usual word, or an alternative under `or` that needs no more than the list.
-    Says nothing where the athlete lists no equipment, and takes a lunge without a load for one without weights.
-    A note where an item of the list is not known. One finding for the programme, with all its lines.
+    Says nothing where the athlete lists no equipment; takes a lunge without a load for one without weights. A
+    note where an item of the list is not known. One finding for the programme, with all its lines.
 
     Flags:
         programme: At home
@@ -150,9 +150,7 @@ def equipment_missing(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
         where=line_name(first.prescription),
         subject=words,
         related=tuple(
-            Related(
-                entry.work.places["exercise"], f"{line_name(entry.prescription)}: takes {_in_words(pieces)} too"
-            )
+            Related(entry.work.places["exercise"], f"{line_name(entry.prescription)}: {_takes(pieces)} too")
             for entry, _, pieces in others
         ),
     )
@@ -176,6 +174,10 @@ def _who_takes_what(taking: dict[tuple[str, ...], dict[str, Exercise]]) -> str:
 
 def _in_words(pieces: Iterable[str]) -> str:
     return listed([equipment.in_words(piece) for piece in dict.fromkeys(pieces)])
+
+
+def _takes(pieces: Iterable[str]) -> str:
+    return f"takes {_in_words(pieces)}"
 
 
 def _unless_unread(items: list[str]) -> str:

@@ -30,6 +30,7 @@ if TYPE_CHECKING:
     why="What nobody knows cannot be counted, and rules about missing work can only say what they would say"
     " if it did nothing.",
     sources=(),
+    follows=("sets-not-read",),
 )
 def exercise_unknown(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     """An exercise, an alternative or a swap that is not known.
@@ -66,8 +67,9 @@ def exercise_unknown(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
             severity="warning" if suggested.slip or spared else "note",
             change=_what_to_write(term.words, suggested),
             where=where,
-            subject=fold(term.words),
-            related=tuple(Related(other.place, f"{there}: `{shortened(other.words)}`") for other, there in others),
+            related=tuple(
+                Related(other.place, f"{there}: `{shortened(other.words)}`") for other, there in others
+            ),
             edits=_writing(term, () if suggested.lifts else suggested.names, certain=suggested.slip),
         )
 

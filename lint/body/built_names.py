@@ -159,6 +159,7 @@ SPELLINGS: dict[str, tuple[str, ...]] = {
     'bulgarian': ('rear-foot-elevated',),
     'bulgarianlunge': ('rear-foot-elevated', 'split', 'squat'),
     'bulgariansquat': ('rear-foot-elevated', 'split', 'squat'),
+    'bulgarianss': ('rear-foot-elevated', 'split', 'squat'),
     'bw': ('bodyweight',),
     'bwd': ('backward',),
     'cable': ('cable',),
@@ -241,6 +242,7 @@ SPELLINGS: dict[str, tuple[str, ...]] = {
     'decl': ('decline',),
     'decline': ('decline',),
     'declined': ('decline',),
+    'deficit': ('deficit',),
     'delt': ('delt',),
     'deltoid': ('delt',),
     'dev': ('deviation',),
@@ -282,6 +284,7 @@ SPELLINGS: dict[str, tuple[str, ...]] = {
     'fatbar': ('thick-bar',),
     'fatgrip': ('thick-bar',),
     'ffe': ('front-foot-elevated',),
+    'ffess': ('front-foot-elevated', 'split', 'squat'),
     'firstpull': ('first-pull',),
     'fitnessball': ('stability-ball',),
     'fixedtrack': ('guided-bar',),
@@ -365,6 +368,10 @@ SPELLINGS: dict[str, tuple[str, ...]] = {
     'glutehamraise': ('glute-ham', 'raise'),
     'gluteu': ('glute',),
     'gm': ('good', 'morning'),
+    'goblet': ('goblet',),
+    'gobletheld': ('goblet', 'held'),
+    'goblethold': ('goblet', 'held'),
+    'gobletposition': ('goblet',),
     'gobletsquat': ('goblet', 'squat'),
     'goodmorning': ('good', 'morning'),
     'guidedbar': ('guided-bar',),
@@ -728,6 +735,7 @@ SPELLINGS: dict[str, tuple[str, ...]] = {
     'reversegrip': ('reverse-grip',),
     'revgrip': ('reverse-grip',),
     'rfe': ('rear-foot-elevated',),
+    'rfess': ('rear-foot-elevated', 'split', 'squat'),
     'rg': ('reverse-grip',),
     'ring': ('ring',),
     'rollout': ('rollout',),
@@ -844,6 +852,12 @@ SPELLINGS: dict[str, tuple[str, ...]] = {
     'standing': ('standing',),
     'standingbroadjump': ('standing', 'broad', 'jump'),
     'standinglongjump': ('standing', 'long', 'jump'),
+    'standingonblock': ('deficit',),
+    'standingonbox': ('deficit',),
+    'standingondeck': ('deficit',),
+    'standingonplate': ('deficit',),
+    'standingonriser': ('deficit',),
+    'standingonstep': ('deficit',),
     'statichold': ('isometric',),
     'std': ('standing',),
     'stdg': ('standing',),
@@ -855,6 +869,12 @@ SPELLINGS: dict[str, tuple[str, ...]] = {
     'stifflegdeadlift': ('stiff-leg', 'deadlift'),
     'stifflegged': ('stiff-leg',),
     'stood': ('standing',),
+    'stoodonblock': ('deficit',),
+    'stoodonbox': ('deficit',),
+    'stoodondeck': ('deficit',),
+    'stoodonplate': ('deficit',),
+    'stoodonriser': ('deficit',),
+    'stoodonstep': ('deficit',),
     'straightarm': ('straight-arm',),
     'straightarmed': ('straight-arm',),
     'straightarmpd': ('straight-arm', 'pulldown'),
@@ -863,6 +883,7 @@ SPELLINGS: dict[str, tuple[str, ...]] = {
     'straightleg': ('straight-leg',),
     'straightlegged': ('straight-leg',),
     'straightlegraise': ('straight-leg', 'raise'),
+    'strapassist': ('assisted',),
     'strictpress': ('overhead', 'press'),
     'sumodeadlift': ('sumo', 'deadlift'),
     'sup': ('supported',),
@@ -878,6 +899,7 @@ SPELLINGS: dict[str, tuple[str, ...]] = {
     'susp': ('suspension',),
     'suspended': ('suspension',),
     'suspension': ('suspension',),
+    'suspensionassist': ('assisted',),
     'suspensionstrap': ('suspension',),
     'suspensiontrainer': ('suspension',),
     'susptrainer': ('suspension',),
@@ -916,6 +938,7 @@ SPELLINGS: dict[str, tuple[str, ...]] = {
     'toeturnedin': ('toe-in',),
     'toeturnedout': ('toe-out',),
     'touchandgo': ('touch-and-go',),
+    'touchngo': ('touch-and-go',),
     'traise': ('t', 'raise'),
     'trapbar': ('trap-bar',),
     'trapbardeadlift': ('trap-bar', 'deadlift'),
@@ -925,6 +948,8 @@ SPELLINGS: dict[str, tuple[str, ...]] = {
     'triceppushdown': ('triceps', 'pushdown'),
     'tripd': ('triceps', 'pushdown'),
     'trx': ('suspension',),
+    'trxassist': ('assisted',),
+    'trxassisted': ('assisted',),
     'tube': ('band',),
     'tubing': ('band',),
     'tuckup': ('tuck-up',),
@@ -1024,6 +1049,7 @@ KINDS: dict[str, tuple[str, ...]] = {
     'alternately': ('free',),
     'alternating': ('one side', 'side'),
     'altitude': ('lift',),
+    'american': ('lift',),
     'amrap': ('free',),
     'an': ('filler',),
     'and': ('filler',),
@@ -1982,6 +2008,7 @@ ALONE: dict[str, str] = {
     'press': 'overhead press',
     'row': 'bent-over row',
     'fly': 'dumbbell fly',
+    'butterfly': 'machine fly',
     'incline': 'incline bench press',
     'barbell incline': 'incline bench press',
     'dumbbell incline': 'incline dumbbell press',
@@ -2103,6 +2130,7 @@ NAMES: str = (
     'altitude\taltitude drop\tdrop landing\n'
     'altitude\taltitude landing\tdrop landing\n'
     'altitude\taltitude landing one-leg\tsingle-leg landing\n'
+    'american\tamerican swing\toverhead kettlebell swing\n'
     'angel\tangel wall\twall slide\n'
     'angled-bar\tangled-bar curl\tbent-bar curl\n'
     'angled-bar\tangled-bar deadlift one-leg romanian\tlandmine single-leg Romanian deadlift\n'
@@ -5067,6 +5095,7 @@ NAMES: str = (
     'rise\trise toe\tbodyweight calf raise\n'
     'roll\tdown roll\tloaded spinal roll-down\n'
     'rollback\tdumbbell rollback\trolling dumbbell extension\n'
+    'roller\tab roller\tab wheel rollout\n'
     'roller\troller up wrist\twrist roller\n'
     'roller\troller wrist\twrist roller\town\n'
     'rollout\tab barbell rollout\tbarbell rollout\n'
@@ -5911,6 +5940,7 @@ NAMES: str = (
     'supination\tand forearm pronation supination\tforearm pronation and supination\town\n'
     'supination\tand hammer pronation supination\tforearm pronation and supination\n'
     'supination\tand pronation supination\tforearm pronation and supination\n'
+    'supination\tand pronation supination wrist\tforearm pronation and supination\n'
     'supination\tcurl pronation supination\trotating curl\n'
     'supination\tdumbbell pronation supination\tforearm pronation and supination\n'
     'supination\tdumbbell supination\tforearm supination\n'

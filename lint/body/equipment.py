@@ -26,8 +26,11 @@ EVERYTHING = ("everything", "weight room", "fitness centre", "fitness center", "
 GYM = "gym"
 
 NO_FULL_GYM = frozenset(
-    "home hotel garage small mini tiny basement apartment park outdoor playground travel no not without".split()
-)
+    (
+        "home", "hotel", "garage", "small", "mini", "tiny", "basement", "apartment", "park", "outdoor",
+        "playground", "travel", "no", "not", "without",
+    )
+)  # fmt: skip
 """Words for a gym in which much may be missing."""
 
 ALWAYS_THERE = ("floor", "wall", "partner", "track", "hill", "stairs", "box")
@@ -93,9 +96,12 @@ BESIDE = (
 
 
 COUNTS = frozenset(
-    "kg lb cm mm m in to up down from of and a an the with each pair set one two three four five several some "
-    "light medium heavy long short new old full half about max".split()
-)
+    (
+        "kg", "lb", "cm", "mm", "m", "in", "to", "up", "down", "from", "of", "and", "a", "an", "the",
+        "with", "each", "pair", "set", "one", "two", "three", "four", "five", "several", "some",
+        "light", "medium", "heavy", "long", "short", "new", "old", "full", "half", "about", "max",
+    )
+)  # fmt: skip
 """Words of an item that are no words of the piece: "two pairs of dumbbells to 22 kg"."""
 
 LOW_SUPPORT = ("box", "chair", "step", "bed", "sofa", "couch")
@@ -119,7 +125,7 @@ def is_known(item: str) -> bool:
 
 @lru_cache(maxsize=500)
 def is_everything(item: str) -> bool:
-    """Whether an item is a whole gym: "club gym", "full commercial gym", but no "home gym" and no "gym ball"."""
+    """Whether an item is a whole gym: "club gym", "full commercial gym", but no "home gym" or "gym ball"."""
     parts = [words(part) for part in _parts(item)]
     if _means(_said(item), EVERYTHING):
         return True

@@ -24,6 +24,9 @@ if TYPE_CHECKING:
     from .catalogue import NameReading
     from .name_tokens import NameToken
 
+SPLITTING = ("and", "or", "then")
+"""Words that stand between two lifts."""
+
 NEGATING = ("no", "not", "without", "minus")
 """What makes the words behind it something that is not done."""
 
@@ -54,8 +57,23 @@ LOWERING_ONLY = "lowering-only"
 TIMES_AND_WAYS = ("s", "ct", "min", "in", "cm")
 """Units of what is done for a time or over a distance."""
 
-PACING = ("easy", "moderate", "hard", "timed", "distance", "max", "test", "warm-up", "continuous", "sprint", "effort")
-"""Words for how a machine is worked on: "row, easy"."""
+NOT_BARE = {
+    "partner",
+    "resisted",
+    "static",
+    "easy",
+    "moderate",
+    "hard",
+    "timed",
+    "distance",
+    "max",
+    "test",
+    "warm-up",
+    "continuous",
+    "sprint",
+    "effort",
+}
+"""Words that may speak of something else than the bare lift: "row, easy" of a machine, "partner row"."""
 
 WORN_IN = ("squat", "lunge", "hip hinge", "hip thrust")
 """Movement patterns whose load is another than a band at the knees. In others the band is the load."""
@@ -63,6 +81,11 @@ WORN_IN = ("squat", "lunge", "hip hinge", "hip thrust")
 LOWERED = {"eccentric", "negative", "lowering-only", "lowering", "lower", "down"}
 PAUSED = {"paused", "held", "squeeze", "stop", "stretch", "isometric", "dead-stop", "dead-hang"}
 """Words that say of which part of a repetition seconds are."""
+
+
+def may_lead(token: NameToken) -> bool:
+    """Whether a word may be what is done, where those behind it are only a thing: "wrist work, bench"."""
+    return kind_of(token.word) in (MOVEMENT, LIFT, THING, "") and token.kind == WORD
 
 
 def unmeant(tokens: list[NameToken]) -> Iterator[NameToken]:
@@ -125,10 +148,12 @@ def reworded(name: str, tokens: list[NameToken]) -> Iterator[tuple[NameToken, st
     """The words that mean something else where they stand, each with the word that says it.
 
     A hold that opens a part of a lift is a pause ("shrug, hold top 3 s"), what lies on the back is a weight
-    ("10 kg on back"), and the knee from which a bar is snatched or cleaned is where it hangs.
+    ("10 kg on back"), and the knee from which a bar is snatched or cleaned is where it hangs. SA is a
+    straight arm where one is spelled out too.
     """
     holds = not any(seconds_of(one) >= LONG for one in tokens)
     hung = any(one.word in ("snatch", "clean") for one in tokens)
+    spelled_out = any(one.word == "straight-arm" for one in tokens)
     around = [*tokens, None]
     for index, token in enumerate(tokens):
         said = " ".join(name[token.start : token.end].lower().replace("-", " ").split())
@@ -138,6 +163,8 @@ def reworded(name: str, tokens: list[NameToken]) -> Iterator[tuple[NameToken, st
             yield token, "paused"
         elif said == "on back" and before and follows and (before.kind == MEASURE or _is_load(before)):
             yield token, "weighted"
+        elif said == "sa" and spelled_out:
+            yield token, "straight-arm"
         elif hung and said in ("from knee", "from knees", "from the knee"):
             yield token, "from-mid-thigh"
 
@@ -151,12 +178,16 @@ def alone(tokens: list[NameToken]) -> tuple[str, list[NameToken]] | None:
 
     None if anything else is named, or a time or a way, which speak of a machine: "row 500 m".
     """
-    beside = [one for one in tokens if _is_dose(one) or kind_of(one.word) in (FREE, FILLER)]
+    beside = [one for one in tokens if _is_dose(one) or kind_of(one.word) in (FREE, FILLER, JOINING)]
     words = sorted(one.word for one in tokens if one not in beside)
     meant = built_names.ALONE.get(" ".join(words))
-    if meant is None or any(one.word in PACING for one in beside):
-        return None
-    return meant, beside
+    return (meant, beside) if meant and NOT_BARE.isdisjoint(one.word for one in beside) else None
+
+
+def is_rowed(tokens: list[NameToken]) -> bool:
+    """Whether a row is one for a time or over a distance, on the machine for it: "row 500 m"."""
+    words = {one.word for one in tokens if one.kind == WORD and kind_of(one.word) not in (FREE, FILLER)}
+    return words <= {"row", "machine"} and any(one.word.endswith(("min", "cm")) for one in tokens)
 
 
 def is_bare(name: str) -> bool:

@@ -54,6 +54,9 @@ UPRIGHT = {"standing", "seated", "kneeling", "split"}
 STEADY = {"seated", "lying", "prone", "supported", "incline", "side-lying", "hanging", "kneeling"}
 """Stances in which one leg alone has no balance to keep."""
 
+TELLING = (THING, DIRECTION, POSITION, GRIP, LIFT)
+"""Kinds of words of which two in one part say where or how: "mid shin", "feet forward"."""
+
 MUSCLES = ("biceps", "triceps", "pec", "chest", "quad", "hamstring", "glute", "delt", "calf")
 """Words for muscles that coaches put before a lift that trains them."""
 
@@ -141,6 +144,12 @@ _JOINTS = {action: joint for action, joint, *_ in built.ACTIONS}
 def joints(exercise: Exercise) -> set[str]:
     """The joints that an exercise loads."""
     return {_JOINTS[action] for action in (*exercise.actions, *exercise.assists)}
+
+
+def is_two_armed(exercise: Exercise) -> bool:
+    """Whether an exercise may be done with both sides together."""
+    one_legged = exercise.stance in ("single leg", "split")
+    return not exercise.unilateral or (exercise.kind == "ballistic" and not one_legged)
 
 
 def says_less(bag: Bag, other: Bag) -> bool:

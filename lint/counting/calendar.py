@@ -143,7 +143,7 @@ class Calendar:
                 return None
             work = work.with_values(adjustment.in_week(week))
         exercise = self.header.known.exercise(work.exercise)
-if not work.reps and fold(work.exercise) in BY_MACHINE:
+        if not work.reps and fold(work.exercise) in BY_MACHINE:
             exercise = None
         group = SetGroup(self.header, line, work, exercise, self.best.get(exercise, ()) if exercise else ())
         if self.slip is not None and self.slip(group):
