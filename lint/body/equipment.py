@@ -118,7 +118,7 @@ def is_known(item: str) -> bool:
     if plain in built.PIECES or item in built.PIECES or MACHINE + plain in built.PIECES:  # most are
         return True
     said = _said(item)
-    if is_everything(item) or not said or _means(said, (*BESIDE, *EVERYTHING)):
+    if is_everything(item) or not _of_the_piece(_words(item)) or _means(said, (*BESIDE, *EVERYTHING)):
         return True
     return any(_holds([item], piece) for piece in built.PIECES if piece not in NO_PIECE)
 
@@ -227,8 +227,8 @@ def _parts(item: str) -> list[str]:
 def _said(item: str, *, spelled: bool = False) -> frozenset[frozenset[str]]:
     """The words of an item and of each of its parts, as written or ``spelled`` out as in names of lifts."""
     read = _spelled_out if spelled else _words
-    said = {_of_the_piece(read(text)) for text in (item, *_parts(item))} - {frozenset()}
-    return frozenset(said | {_words(item)})
+    whole = [_for_a_bar(read(text)) for text in (item, *_parts(item))]
+    return frozenset((*filter(None, map(_of_the_piece, whole)), _for_a_bar(_words(item))))
 
 
 def _spelled_out(text: str) -> frozenset[str]:
@@ -241,9 +241,13 @@ def _spelled_out(text: str) -> frozenset[str]:
 
 
 def _of_the_piece(said: frozenset[str]) -> frozenset[str]:
-    """The words that name the piece. What holds dumbbells is no rack for a bar."""
-    kept = frozenset(word for word in said if word not in COUNTS and not word.isdigit())
-    return kept - {"rack"} if kept & {"dumbbell", "kettlebell"} else kept
+    """The words that name the piece."""
+    return frozenset(word for word in said if word not in COUNTS and not word[:1].isdigit())
+
+
+def _for_a_bar(said: frozenset[str]) -> frozenset[str]:
+    """The words without a rack that is none for a bar: it holds dumbbells."""
+    return said - {"rack"} if said & {"dumbbell", "kettlebell", "db", "kb"} else said
 
 
 @lru_cache(maxsize=1000)

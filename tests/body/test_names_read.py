@@ -454,7 +454,7 @@ def test_what_a_name_states_is_all_that_its_exercise_takes_in_hand() -> None:
         ("pulldown behind the neck, cable", "behind-the-neck pulldown", "machine"),
         ("hip thrust, bottle on hips", "dumbbell hip thrust", "dumbbell"),
         ("front raise with a 10 kg plate", "plate front raise", "plate"),
-        ("trap bar deadlift, standing on plates", "trap bar deadlift", "trap bar"),
+        ("trap bar deadlift, standing on plates", "deficit trap bar deadlift", "trap bar"),
     ],
 )
 def test_the_exercise_with_the_implement_comes_first(name: str, exercise: str, implement: str) -> None:
