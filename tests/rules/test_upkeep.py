@@ -190,7 +190,8 @@ class TestSetsNotRead:
         assert (finding.severity, finding.place.excerpt, finding.weeks) == ("warning", "the usual", (1, 2))
         assert finding.counted == "3 of 8 sets not read: the usual is not known."
         assert finding.wanted == "no more than 25 % of a week's sets, and none at 80 % or more"
-        assert [one.words for one in finding.related] == ["Gym, the usual: 3 sets"]
+        assert [one.words for one in finding.related if not one.of] == ["Gym, the usual: 3 sets"]
+        assert [one.rule for one in finding.follows] == ["exercise-unknown"]
 
     @pytest.mark.parametrize(
         ("line", "said"),
@@ -926,7 +927,7 @@ class TestEquipmentMissing:
         assert found.wanted == "exercises for what there is to train with"
         assert found.change == (
             "Swap back squat for goblet squat or dumbbell squat; overhead press for seated dumbbell shoulder"
-            " press or standing dumbbell shoulder press; barbell curl for dumbbell curl or seated dumbbell curl,"
+            " press or standing dumbbell shoulder press; barbell curl for dumbbell curl or incline dumbbell curl,"
             " or add barbell and rack to the athlete's equipment."
         )
         assert [(one.place.line, one.words) for one in found.related] == [
