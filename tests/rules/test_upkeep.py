@@ -102,14 +102,6 @@ class TestExerciseUnknown:
         ]
         assert (second.place.excerpt, second.related) == ("sun walk", ())
 
-    def test_where_much_is_not_read_its_lines_are_the_names(self, findings: Findings, week: Text) -> None:
-        found = findings(
-            week({"A": ["moon walk, sets: 3", "sun walk, sets: 3"], "B": ["moon walk, sets: 3"]})
-        )
-        (lead,) = [one for one in found if one.rule in ("sets-not-read", self.RULE)]
-        assert lead.rule == "sets-not-read"
-        assert [one.rule for one in lead.follows] == [self.RULE, self.RULE]
-
     def test_one_finding_for_all_weeks(self, findings: Findings, week: Text) -> None:
         (finding,) = findings(week({"Gym": ["moon walk, sets: {1-2: 3, 3-4: 4}"]}, "weeks: 4"), self.RULE)
         assert finding.place.excerpt == "moon walk"
@@ -190,8 +182,7 @@ class TestSetsNotRead:
         assert (finding.severity, finding.place.excerpt, finding.weeks) == ("warning", "the usual", (1, 2))
         assert finding.counted == "3 of 8 sets not read: the usual is not known."
         assert finding.wanted == "no more than 25 % of a week's sets, and none at 80 % or more"
-        assert [one.words for one in finding.related if not one.of] == ["Gym, the usual: 3 sets"]
-        assert [one.rule for one in finding.follows] == ["exercise-unknown"]
+        assert [one.words for one in finding.related] == ["Gym, the usual: 3 sets"]
 
     @pytest.mark.parametrize(
         ("line", "said"),
