@@ -657,7 +657,7 @@ class TestDeloadMissing:
             ("{add: 1 rep, every: week}", None),
             ("{add: 2.5 kg, every: week, when: all sets done}", None),  # the lifter's sets decide
             ("{add: 2.5 kg}", None),
-            ("2.5 kg more every week", None),
+            ("goes up by 2.5 kg every week", None),
         ],
     )
     def test_a_rise_by_the_calendar(

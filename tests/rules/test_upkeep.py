@@ -87,10 +87,20 @@ class TestExerciseUnknown:
 
     def test_each_week_of_a_line_that_changes(self, findings: Findings, week: Text) -> None:
         text = week({"Gym": ["{1-2: back squat, 3: moon walk, 4: moon walk}, sets: 3"]}, "weeks: 4")
-        assert [finding.place.column for finding in findings(text, self.RULE)] == [
+        (finding,) = findings(text, self.RULE)
+        assert [place.column for place in (finding.place, *(one.place for one in finding.related))] == [
             text.splitlines()[-1].index("moon walk") + 1,
             text.splitlines()[-1].rindex("moon walk") + 1,
         ]
+
+    def test_one_name_on_several_lines_is_one_finding(self, findings: Findings, week: Text) -> None:
+        lines = {"A": ["moon walk, sets: 1", "back squat, sets: 9"], "B": ["Moon-walks, sets: 1", "sun walk"]}
+        first, second = findings(week(lines), self.RULE)
+        assert (first.place.excerpt, first.where) == ("moon walk", "A")
+        assert [(one.place.excerpt, one.words) for one in first.related] == [
+            ("Moon-walks", "B: `Moon-walks`")
+        ]
+        assert (second.place.excerpt, second.related) == ("sun walk", ())
 
     def test_one_finding_for_all_weeks(self, findings: Findings, week: Text) -> None:
         (finding,) = findings(week({"Gym": ["moon walk, sets: {1-2: 3, 3-4: 4}"]}, "weeks: 4"), self.RULE)
@@ -142,7 +152,7 @@ class TestExerciseUnknown:
         ("name", "taught"),
         [
             ("incline fly zigzag", "our names: {incline fly zigzag: incline dumbbell fly}"),
-            ("Row #3, Mike's", "our names: {'Row #3, Mike''s': EXERCISE}"),
+            ("Drill #3, Mike's", "our names: {'Drill #3, Mike''s': EXERCISE}"),
             (
                 "the usual " * 20,
                 "our names: {'the usual the usual the usual the usual the usual the usu...': EXERCISE}",
@@ -898,22 +908,34 @@ class TestEquipmentMissing:
             },
             self.head("dumbbells, bench"),
         )
-        first, second = findings(text, self.RULE)
-        assert (first.severity, first.confidence, first.weeks) == ("warning", "fact", ())
-        assert (first.place.line, first.place.excerpt, first.where) == (8, "back squat", "A, back squat")
-        assert first.counted == (
-            "back squat and overhead press take barbell and rack, which are not among the athlete's equipment."
+        (found,) = findings(text, self.RULE)
+        assert (found.severity, found.confidence, found.weeks) == ("warning", "fact", ())
+        assert (found.place.line, found.place.excerpt, found.where) == (8, "back squat", "A, back squat")
+        assert found.counted == (
+            "back squat and overhead press take barbell and rack; barbell curl takes barbell, which are not among"
+            " the athlete's equipment."
         )
-        assert first.wanted == "exercises for what there is to train with"
-        assert first.change == (
+        assert found.wanted == "exercises for what there is to train with"
+        assert found.change == (
             "Swap back squat for goblet squat or dumbbell squat; overhead press for seated dumbbell shoulder"
-            " press or standing dumbbell shoulder press, or add barbell and rack to the athlete's equipment."
+            " press or standing dumbbell shoulder press; barbell curl for dumbbell curl or incline dumbbell curl,"
+            " or add barbell and rack to the athlete's equipment."
         )
-        assert [(one.place.line, one.words) for one in first.related] == [
+        assert [(one.place.line, one.words) for one in found.related] == [
             (9, "A, overhead press: takes barbell and rack too"),
             (13, "B, back squat: takes barbell and rack too"),
+            (14, "B, barbell curl: takes barbell too"),
         ]
-        assert second.counted == ("barbell curl takes barbell, which is not among the athlete's equipment.")
+
+    def test_a_note_where_the_list_has_what_nobody_knows(self, findings: Findings, week: Text) -> None:
+        (found,) = findings(
+            week({"A": ["back squat, sets: 3"]}, self.head("dumbbells, flux coil")), self.RULE
+        )
+        assert found.severity == "note"
+        assert found.counted == (
+            "back squat takes barbell and rack, which are not among the athlete's equipment, unless it is"
+            " `flux coil`."
+        )
 
     def test_what_is_akin_where_nothing_is_alike(self, findings: Findings, week: Text) -> None:
         (finding,) = findings(week({"Gym": ["leg extension, sets: 3"]}, self.head("kettlebell")), self.RULE)
@@ -930,7 +952,11 @@ class TestEquipmentMissing:
             ("barbell", "back squat, sets: 3", 1),
             ("full gym", "back squat, sets: 3", 0),
             ("band", "push-up, sets: 3", 0),
-            ("band", "step-up, sets: 3", 1),  # the step is there, the dumbbell is not
+            ("band", "step-up, sets: 3", 0),  # without a load it is one without weights
+            ("band", "step-up, sets: 3, load: 10 kg", 1),  # the step is there, the dumbbell is not
+            ("band", "dumbbell step-up, sets: 3", 1),
+            ("band", "DB walking lunge, sets: 3", 1),
+            ("band", "walking lunge, sets: 3", 0),
             ("band", "moon walk, sets: 3", 0),
             ("band", "back squat, sets: {1: 0}", 0),
             ("band", "back squat, sets: 0-1", 1),
