@@ -7,6 +7,7 @@ from ..syntax.cache import Fingerprint
 from ..syntax.tree import Mapping
 from ..text.places import Passage, Term
 from .programme import Adjustment, Event, Member, Programme, Rehabilitation
+from .quantities import session_effort
 from .read_athlete import AthleteReader
 from .read_line import LineReader, read_lines
 from .sessions import WEEKDAYS, Activity, Block, Session
@@ -23,6 +24,7 @@ from .values import (
     whole_number,
     word_of,
 )
+from .weeks import weekday
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -221,21 +223,21 @@ class _ProgrammeReader(Reader):
         days: list[int] = []
         for item in items_of(at):
             day = item.plain
-            if isinstance(day, str) and day.lower() in WEEKDAYS:
-                day = (WEEKDAYS.index(day.lower()) - self.start_weekday) % 7 + 1
+            if isinstance(day, str) and (name := day if day in WEEKDAYS else weekday(day)):
+                day = (WEEKDAYS.index(name) - self.start_weekday) % 7 + 1
             if isinstance(day, int) and not isinstance(day, bool) and 1 <= day <= 7 and day not in days:
                 days.append(day)
         return tuple(days)
 
     def activity(self, at: LocatedNode) -> Activity:
         name = at.get("activity")
-        loads = at.get("loads")
+        loads, effort = at.get("loads"), at.get("effort")
         return Activity(
             text_of(name),
             name.place if name else at.place,
-            self.days(at.get("day")),
+            self.days(at.get("day") or at.get("days")),
             minutes=range_of(at.get("minutes")),
-            effort=range_of(at.get("effort")),
+            effort=None if effort is None else session_effort(effort.plain),
             loads=tuple((Term(area, place), how.words) for area, place, how in loads.pairs())
             if loads
             else (),
@@ -244,14 +246,17 @@ class _ProgrammeReader(Reader):
 
     def session(self, at: LocatedNode, block: Block) -> Session:
         name = at.get("session")
-        session = Session(text_of(name), name.place if name else at.place, self.days(at.get("day")))
+        session = Session(
+            text_of(name), name.place if name else at.place, self.days(at.get("day") or at.get("days"))
+        )
         session.block = block
         session.fingerprint = None if self.cache is None else Fingerprint(at.node)
         session.preparation = terms_of(at.get("preparation"))
         session.note = text_of(at.get("note"))
         lines: list[Prescription] = []
         for item in items_of(at.get("exercises")):
-            lines.extend(read_lines(item, session, len(lines), self.findings))
+            for line in read_lines(item, session, lines, self.findings):
+                lines.append(line)
         session.prescriptions = tuple(lines)
         return session
 

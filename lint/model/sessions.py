@@ -50,6 +50,7 @@ class Work:
         "sets",
         "side",
         "tempo",
+        "timed",
         "velocity",
     )
 
@@ -63,20 +64,21 @@ class Work:
     rest: Range | None
     tempo: Tempo | None
     hold: Range | None
+    timed: Range | None
     distance: Range | None
     velocity: Range | None
 
     def __init__(self, values: dict[str, Slice], readable: bool) -> None:
         self.places = {key: held.place for key, held in values.items()}
         self.readable = readable
-        for key in WORK_KEYS:
+        for key in HELD_KEYS:
             held = values.get(key)
             setattr(self, key, held.value if held else ("" if key in ("exercise", "side") else None))
 
     def with_values(self, values: dict[str, Slice]) -> Work:
         """A copy in which these values replace its own."""
         other = Work({}, self.readable)
-        for key in WORK_KEYS:
+        for key in HELD_KEYS:
             setattr(other, key, values[key].value if key in values else getattr(self, key))
         other.places = {**self.places, **{key: held.place for key, held in values.items()}}
         return other
@@ -97,6 +99,9 @@ WORK_KEYS = (
     "side",
 )
 """Keys of a prescription whose values may differ by week, or by group of sets."""
+
+HELD_KEYS = (*WORK_KEYS, "timed")
+"""The same, and ``timed``: seconds of a set that goes by the clock, which a line writes as its repetitions."""
 
 
 class Progression:

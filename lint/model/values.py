@@ -8,6 +8,7 @@ from ..findings.finding import Finding
 from ..syntax.tree import Mapping, Scalar, Sequence
 from ..text.places import Term
 from . import quantities
+from .weeks import weekday
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -189,4 +190,4 @@ def weekdays_of(at: LocatedNode | None) -> tuple[str, ...] | int | None:
         return None
     if isinstance(at.plain, int):
         return at.plain
-    return tuple(item.words.lower() for item in at.items() if item.words)
+    return tuple(weekday(item.words) or item.words.lower() for item in at.items() if item.words)

@@ -13,6 +13,8 @@ from hypothesis import strategies as st
 from spotline import schema as schemas
 from spotline.lint.model import quantities
 from spotline.lint.model.quantities import Range
+from spotline.lint.model.two_readings import sets_of_reps
+from spotline.lint.model.weeks import weeks
 
 DEFS: dict[str, Any] = schemas.load("programme")["$defs"]
 
@@ -301,48 +303,54 @@ def test_tempo(written: object, tempo: object) -> None:
 
 
 @pytest.mark.parametrize(
-    ("key", "span"),
+    ("key", "spans"),
     [
-        ("3", (3, 3)),
-        ("1-3", (1, 3)),
-        ("3-1", (1, 3)),
-        ("12-104", (12, 104)),
-        ("1000-2000", (1000, 2000)),
-        ("0", None),
-        ("0-3", None),
-        ("1-", None),
-        ("-1", None),
-        ("week 1", None),
-        ("1,2", None),
-        ("1234567890", None),
-        ("", None),
+        ("3", ((3, 3),)),
+        ("1-3", ((1, 3),)),
+        ("3-1", ((1, 3),)),
+        ("12-104", ((12, 104),)),
+        ("1000-2000", ((1000, 2000),)),
+        ("3+5", ((3, 3), (5, 5))),
+        ("1-2+5", ((1, 2), (5, 5))),
+        ("week 1", ((1, 1),)),
+        ("1 to 3 and 6", ((1, 3), (6, 6))),
+        ("0", ()),
+        ("0-3", ()),
+        ("1-", ()),
+        ("-1", ()),
+        ("1+", ()),
+        ("1,2", ()),
+        ("1234567890", ()),
+        ("", ()),
     ],
 )
-def test_weeks(key: str, span: tuple[int, int] | None) -> None:
-    assert quantities.weeks(key) == span
+def test_weeks(key: str, spans: tuple[tuple[int, int], ...]) -> None:
+    assert weeks(key) == spans
 
 
 # Schema and parser agree
 
 
 PARSERS: dict[str, Callable[[Any], object]] = {
-    "sets": quantities.number_or_range,
-    "setsOfWeek": quantities.number_or_range,
-    "roundCount": quantities.number_or_range,
-    "reps": quantities.reps,
+    "sets": lambda value: quantities.sets(value) or sets_of_reps(value),
+    "setsOfWeek": lambda value: quantities.sets(value) or sets_of_reps(value),
+    "roundCount": quantities.sets,
+    "reps": lambda value: quantities.reps(value) or sets_of_reps(value),
+    "setsOfReps": sets_of_reps,
     "load": quantities.load,
-    "rir": quantities.number_or_range,
-    "rpe": quantities.number_or_range,
+    "rir": quantities.rir,
+    "rpe": quantities.rpe,
     "rest": quantities.duration,
     "time": quantities.duration,
+    "length": quantities.duration,
     "tempo": quantities.tempo,
     "distance": quantities.distance,
     "velocity": quantities.velocity,
     "percent": quantities.percent,
-    "sessionEffort": quantities.number_or_range,
+    "sessionEffort": quantities.session_effort,
     "mass": quantities.mass,
     "liftedLoad": quantities.load,
-    "weekNumbers": quantities.weeks,
+    "weekNumbers": weeks,
 }
 """The parser of each quantity that the schemas of programme and athlete describe."""
 

@@ -11,6 +11,8 @@ from referencing import Registry, Resource
 
 from spotline import schema as schemas
 from spotline.lint.model import quantities
+from spotline.lint.model.two_readings import sets_of_reps
+from spotline.lint.model.weeks import weeks
 from spotline.lint.syntax.builder import parse
 
 FOLDER = os.path.dirname(schemas.__file__)
@@ -155,7 +157,7 @@ PROPERTIES = {
         VISIT,
         {
             "session": TEXT,
-            "day": (["monday", 3], "mon"),
+            "day": (["mon", 3], "moonday"),
             "preparation": ("5 min bike", [""]),
             "exercises": ([LINE], {"exercise": "back squat"}),
             "note": TEXT,
@@ -232,7 +234,7 @@ PROPERTIES = {
             "tempo": ("2-0-2-0", "2020"),
             "hold": ("20-30 s", "long"),
             "distance": ("1.5 km", "far"),
-            "side": ("left", "l"),
+            "side": ("l", "both"),
             "velocity": ("0.5 m/s", "0.5"),
             "note": TEXT,
         },
@@ -693,11 +695,15 @@ ELSEWHERE = {
 """Properties that cannot stand in the least group, and the test that tries them."""
 
 QUANTITIES = {
-    "sets": ([1, 3, "3", "3-4", 100], [0, -1, "3 sets", "3x8", "0", "3-", "", True, 2.5, "3–4"]),
+    "sets": (
+        [1, 3, "3", "3-4", 100, "3 sets", "3–4", "3 to 4"],
+        [0, -1, "0", "3-", "", True, 2.5, "x3", "3 rounds", "three"],
+    ),
+    "setsOfReps": (["3x12", "3 sets of 5", "5x5", "3 x 8–12"], ["3x5", "12x3", "8x3", 312, "3x"]),
     "setsOfWeek": ([0, 3, "3-4", "0"], [-1, "none", 101]),
     "reps": (
-        [5, "5-8", "12/10/8", "2+2+2", "amrap", "5+", "12/10/8+", "5/5/5-8", 999],
-        [0, "8 to 10", "5+5+", "+5", "5-8+", "AMRAP", "12/10/", "5--8", "3x8", 1000, "٣"],
+        [5, "5-8", "12/10/8", "2+2+2", "amrap", "5+", "12/10/8+", "5/5/5-8", 999, "8 to 10", "AMRAP", "8/side", "5-8+"],
+        [0, "5+5+", "+5", "12/10/", "5--8", 1000, "٣", "10 alternating", "5 @8", "20 m"],
     ),
     "load": (
         [
@@ -725,14 +731,21 @@ QUANTITIES = {
             "band red",
             "light green band",
             "pin 7",
+            "62,5 kg",
+            "80 % 1RM",
+            "BW",
+            "~70 %",
+            ">= 85 %",
+            "-12 %",
+            "+10 kg",
         ],
         [
             60,
             "60",
             "fifty",
-            "62,5 kg",
+            "1,250 kg",
             "80",
-            "80 % 1RM",
+            "85+ %",
             "kg",
             "60 stone",
             "bodyweight + 10",
@@ -742,15 +755,16 @@ QUANTITIES = {
             "x 24 kg",
         ],
     ),
-    "rir": ([0, 2, 1.5, 10, "1-2", "0.5-1"], [-1, 11, 2.25, "two", "1–2", True]),
-    "rpe": ([1, 8, 8.5, 10, "7-8", "7.5-8"], [0, 10.5, "@8", "8/9"]),
+    "rir": ([0, 2, 1.5, 10, "1-2", "0.5-1", "1–2", "to failure"], [-1, 11, 2.25, "two", True]),
+    "rpe": ([1, 8, 8.5, 10, "7-8", "7.5-8", "@8", "RPE 8"], [0, 10.5, "8/9", "@11"]),
     "rest": (
-        ["90 s", "90s", "3 min", "2-3 min", "1.5 min", "0 s"],
-        [90, "90", "1:30", "3 minutes", "2–3 min", "min"],
+        ["90 s", "90s", "3 min", "2-3 min", "1.5 min", "0 s", 90, "90", "1:30", "3 minutes", "2–3 min", "2'", 10],
+        [3, 9, "3", "1.30", 1.3, "20 m", "min", "1:75"],
     ),
-    "time": (["30 s", "10 min", "20-30 s"], [30, "half a minute"]),
-    "tempo": (["3-1-X-0", "2-0-2-0", "10-0-10-0"], ["3-1-x-0", "3010", 3010, "3-1-X", "3-1-X-0-1"]),
-    "distance": (["20 m", "1.5 km", "30-40 m"], [20, "20", "20 yards"]),
+    "time": (["30 s", "10 min", "20-30 s", 30], ["half a minute", 5]),
+    "length": (["10 min", "600 s", "10:00"], [10, "10"]),
+    "tempo": (["3-1-X-0", "2-0-2-0", "10-0-10-0", "3-1-x-0", "3010", 3010], ["3-1-X", "3-1-X-0-1", 311]),
+    "distance": (["20 m", "1.5 km", "30-40 m", "20 yards", "60 ft"], [20, "20", "20 miles"]),
     "velocity": (["0.5 m/s", "0.45-0.55 m/s"], [0.5, "0.5", "fast"]),
     "percent": (["20 %", "10-20%"], [20, "20"]),
     "sessionEffort": ([0, 7, 7.5, "6-8"], [11, "hard"]),
@@ -760,27 +774,29 @@ QUANTITIES = {
     ),
     "step": (["2.5 kg", "5 %", "1 rep", "2 reps", "1 set", "5 s", "1-2 reps"], ["2.5", 2.5, "a little"]),
     "turn": (["week", "2 weeks", "session", "3 sessions", "1 week"], [2, "fortnight", "2 week"]),
-    "weekNumbers": (["1", "1-3", "104"], ["0", "week 1", "1–3", "1,3"]),
+    "weekNumbers": (["1", "1-3", "104", "3+5", "week 1", "1–3"], ["0", "1,3", "1-", "5 %"]),
     "date": (["2026-01-05"], ["2026-1-5", "5.1.2026", "1026-01-05", 2026]),
     "mass": (["72 kg", "72.5kg", "158 lb"], [72, "72", "-72 kg"]),
     "liftedLoad": (["140 kg", "2 x 24 kg", "bodyweight + 20 kg", "bodyweight"], [140, "140", "80 %"]),
 }
 
 READERS = {
-    "sets": quantities.number_or_range,
-    "setsOfWeek": quantities.number_or_range,
+    "sets": quantities.sets,
+    "setsOfWeek": quantities.sets,
+    "setsOfReps": sets_of_reps,
     "reps": quantities.reps,
     "load": quantities.load,
-    "rir": quantities.number_or_range,
-    "rpe": quantities.number_or_range,
+    "rir": quantities.rir,
+    "rpe": quantities.rpe,
     "rest": quantities.duration,
     "time": quantities.duration,
+    "length": quantities.duration,
     "tempo": quantities.tempo,
     "distance": quantities.distance,
     "velocity": quantities.velocity,
     "percent": quantities.percent,
-    "sessionEffort": quantities.number_or_range,
-    "weekNumbers": quantities.weeks,
+    "sessionEffort": quantities.session_effort,
+    "weekNumbers": weeks,
     "mass": quantities.mass,
     "liftedLoad": quantities.load,
 }
