@@ -7,6 +7,7 @@ from __future__ import annotations
 
 from ..findings.finding import Edit
 from ..schemas import spellings
+from ..schemas.readings import RULE
 from ..syntax.additions import before_next_key
 from ..syntax.tree import Mapping
 from ..wording.words import plain
@@ -21,19 +22,12 @@ if TYPE_CHECKING:
     from .read_line import LineReader, Values
     from .values import LocatedNode
 
-RULE = "two-readings"
-"""The name of every finding on what can be read in two ways."""
-
 MOST_POINTS = 2
-"""A change of a percentage by up to this many per cent is read as points: nobody changes a load by 2 % of 70 %."""
+"""A change of a percentage by up to this many per cent is read as points (common practice, no source)."""
 
 
 def sets_of_reps(value: object) -> tuple[Range, Reps] | None:
     """Sets and repetitions in one value: ``3x12``, ``3 sets of 5``."""
-    if not isinstance(value, str):
-        return None
-    from ..schemas import spellings
-
     pair = spellings.sets_of_reps(value)
     if pair is None:
         return None
@@ -50,7 +44,7 @@ def read_apart(reader: LineReader, at: LocatedNode, held: Values) -> None:
         if key not in at:
             held[key] = said
             reader.unread.discard(key)
-        elif [str(one.value) for one in held.get(key, ())] != [str(one.value) for one in said]:
+        elif [_as_data(one.value) for one in held.get(key, ())] != [_as_data(one.value) for one in said]:
             reader.report(
                 "keys-at-odds",
                 said[0].place,
@@ -78,6 +72,11 @@ def read_apart(reader: LineReader, at: LocatedNode, held: Values) -> None:
     for one, value in reps:
         if value.parts:
             _ask_about_parts(reader, at, one.place, value.parts)
+
+
+def _as_data(value: object) -> object:
+    """What is equal for equal numbers of sets or repetitions."""
+    return [getattr(value, name) for name in Reps.__slots__] if isinstance(value, Reps) else value
 
 
 def _where(reps: list[tuple[Slice, Reps]], said: Callable[[Reps], object]) -> tuple[Slice, ...]:

@@ -3,10 +3,12 @@
 from __future__ import annotations
 
 from ..findings.finding import Edit
+from ..syntax.additions import before_next_key
 from ..syntax.scalars import OutOfRangeError, core_value
-from ..syntax.tree import Scalar
+from ..syntax.tree import Mapping, Scalar
 from ..wording.words import listed, with_article
 from .lookup import name_key
+from .readings import RULE, in_words, ways
 from .slips import effort, nearest, repairs, sets_and_reps, with_units
 from .violation import last_key
 
@@ -19,6 +21,7 @@ if TYPE_CHECKING:
     from ..text.places import Place
     from .corrected_data import CorrectedData, NodeAtPath
     from .lookup import SchemaLookup
+    from .readings import Way
     from .violation import DataPath, Schema, Violation
 
 
@@ -46,7 +49,10 @@ class ValueExplainer:
         if at.reported:
             return
         value = violation.value
-        if value is None or violation.keyword in ("minLength", "minProperties") or value == []:
+        asked = ways(at.words, _quantity_key(violation.path)) if isinstance(at.node, Scalar) else []
+        if len(asked) > 1:
+            yield self._asked(violation, at, asked)
+        elif value is None or violation.keyword in ("minLength", "minProperties") or value == []:
             yield self._empty(violation, at)
         elif violation.keyword == "enum":
             yield self._unknown_word(violation, at)
@@ -60,6 +66,34 @@ class ValueExplainer:
             yield self._unreadable(violation, at.place, at.words)
         else:
             yield self._wrong_type(violation, at)
+
+    def _asked(self, violation: Violation, at: NodeAtPath, asked: list[Way]) -> Finding:
+        """A value of two readings, with an edit for each."""
+        edits = [edit for way in asked if (edit := self._edit_for(violation.path, at, way)) is not None]
+        return self.data.finding(
+            RULE,
+            violation.path,
+            at.place,
+            in_words(at.words, asked),
+            change=f"Write {', or '.join(way.written for way in asked)}.",
+            edits=tuple(edits),
+        )
+
+    def _edit_for(self, path: DataPath, at: NodeAtPath, way: Way) -> Edit | None:
+        """The edit that writes a value as it is meant; None where the keys for it cannot stand here."""
+        if not way.keys:
+            return Edit(at.place, way.words, f"Write {way.words}")
+        group, key = self.data.node(path[:-1]).node, str(path[-1])
+        added = way.keys.partition(":")[0]
+        if not isinstance(group, Mapping) or key not in group.entries or added in group.entries:
+            return None
+        if at.node.defined is not None or group.entries[key].merged:
+            return None
+        if way.words:
+            words = f"{way.words}{before_next_key(group, key)}{way.keys}"
+            return Edit(at.place, words, f"Write {way.words} and {way.keys}")
+        start = group.entries[key].key.start
+        return Edit(group.source.place(start, at.node.end), way.keys, f"Write {way.keys}")
 
     def _empty(self, violation: Violation, at: NodeAtPath) -> Finding:
         path = violation.path

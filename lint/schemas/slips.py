@@ -20,6 +20,7 @@ _OTHER_WORDS = {
     "duration": ("minutes", "hold"),
     "when": ("day",),
     "weekday": ("day",),
+    "days": ("rotation",),
     "bodyweight": ("body mass",),
     "alternatives": ("or",),
     "start": ("starts",),
