@@ -9,7 +9,7 @@ from ..syntax.tree import Mapping, Scalar
 from ..wording.words import listed, with_article
 from .lookup import name_key
 from .readings import RULE, in_words, ways
-from .slips import effort, nearest, repairs, sets_and_reps, with_units
+from .slips import effort, nearest, repairs, with_units
 from .violation import last_key
 
 TYPE_CHECKING = False
@@ -205,9 +205,6 @@ class ValueExplainer:
 
 def _replacement(words: str, key: str, readable: Callable[[str], bool]) -> tuple[str, str]:
     """What to write instead of unreadable words, and the new words where they are certain."""
-    pair = sets_and_reps(words)
-    if pair is not None and key in ("sets", "reps"):
-        return f"Write `sets: {pair[0]}` and `reps: {pair[1]}`, each on its own.", ""
     stated = effort(words)
     if stated is not None and stated[0] != key:
         return f"Effort stands on its own: write `{stated[0]}: {stated[1]}`.", ""
