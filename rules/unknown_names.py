@@ -62,7 +62,7 @@ def exercise_unknown(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
                 severity="warning" if suggested.slip or spared else "note",
                 change=_what_to_write(term.words, suggested),
                 where=where,
-                edits=_writing(term, () if suggested.lifts else suggested.names),
+                edits=_writing(term, () if suggested.lifts else suggested.names, certain=suggested.slip),
             )
 
 
@@ -103,8 +103,8 @@ def _exercises_named(ledger: Ledger) -> Iterator[tuple[Term, str]]:
             yield adjustment.swap, f"adjust, {adjustment.exercise.words}"
 
 
-def _writing(term: Term, near: Iterable[str]) -> tuple[Edit, ...]:
-    return tuple(Edit(term.place, other, f"write {other}") for other in near)
+def _writing(term: Term, near: Iterable[str], *, certain: bool = False) -> tuple[Edit, ...]:
+    return tuple(Edit(term.place, other, f"write {other}", certain=certain) for other in near)
 
 
 @rule(
@@ -193,7 +193,7 @@ def exercise_by_alias(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
                 wanted="one name throughout",
                 change=f"Write {exercise.name}.",
                 where=where,
-                edits=_writing(term, [exercise.name]),
+                edits=_writing(term, [exercise.name], certain=True),
             )
 
 

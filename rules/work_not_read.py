@@ -135,5 +135,5 @@ def our_name_unclear(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
             change=did_you_mean(fault.near) or fault.change,
             where="our names",
             related=() if fault.first is None else (Related(given[fault.first][0].place, "here"),),
-            edits=tuple(Edit(at.place, other, f"write {other}") for other in fault.near),
+            edits=tuple(Edit(at.place, other, f"write {other}", certain=False) for other in fault.near),
         )

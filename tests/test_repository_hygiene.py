@@ -52,6 +52,8 @@ FLOORS = (
     "rules",
     "team",
     "project",
+    "mending",
+    "starting",
     "reporters",
     "editor",
     "cli",

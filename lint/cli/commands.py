@@ -119,6 +119,62 @@ def _record(record: Callable[[list[str], date], list[str]], paths: list[str], to
     return 0
 
 
+@_command(
+    "mend [--show | --ask | --undo] [--] [PATH ...]",
+    """
+    writes what is certain into the files: slips of keys, values, names, units and quotes. The result
+    is reviewed before it is written; all else in the file stays as it is. --show prints the difference
+    and writes nothing, --ask walks through what leaves a choice, --undo takes the last run back.
+    """,
+)
+def _mend(words: list[str]) -> int:
+    chosen, paths = _split(words, {"--show": (), "--ask": (), "--undo": ()})
+    if len(chosen) > 1:
+        raise RefusedError(f"{' and '.join(chosen)} exclude one another")
+    if "--undo" in chosen:
+        return _undo(paths)
+    from datetime import date
+
+    from ..mending.rounds import Rounds
+    from ..mending.run import write
+    from ..reporters import mends
+
+    rounds = Rounds(paths or ["."], date.today())
+    rounds.run()
+    if "--show" in chosen:
+        mends.report_difference(rounds)
+        return rounds.review.exit_code
+    if "--ask" in chosen and sys.stdin.isatty():
+        from .ask import ask
+
+        ask(rounds)
+    elif "--ask" in chosen:
+        mends.report_choices(rounds)
+    written, refused = write(rounds)
+    mends.report_written(written, rounds, refused)
+    return 2 if refused else rounds.review.exit_code
+
+
+def _undo(paths: list[str]) -> int:
+    """Takes the last run of mending in this repository back."""
+    from ..mending.undo import take_back
+    from ..text.repository import FileResolver, shown
+
+    if len(paths) > 1:
+        raise RefusedError("--undo takes the whole last run back: name one folder at most")
+    files = FileResolver()
+    try:
+        back, refused = take_back(files.root_of(files.folder(paths[0] if paths else "")))
+    except LookupError:
+        print("spotline: no run of mend is known here that could be taken back", file=sys.stderr)
+        return 2
+    for path in back:
+        print(f"{shown(path)}: as it was before")
+    for fault in refused:
+        print(f"spotline: {fault}", file=sys.stderr)
+    return 2 if refused else 0
+
+
 def _take_rules(module: str) -> bool:
     """Takes in the rules of a module; says why where that fails."""
     from ..engine.registry import load_module
@@ -183,6 +239,45 @@ def _schema(words: list[str]) -> int:
     if len(words) != 1 or words[0] not in names():
         raise RefusedError(f"name one schema: {', '.join(names())}")
     print(text(words[0]), end="")
+    return 0
+
+
+@_command(
+    "set-up [--name N] [--level L] [--goal G] [--days D] [--minutes M] [--equipment E] [--] [FOLDER]",
+    """
+    writes the first files of a team into a folder: settings, an athlete, a programme that passes,
+    the hook, how editors indent. On a terminal it asks for what no option says; elsewhere the usual
+    holds. What is there already is never overwritten.
+    """,
+)
+def _set_up(words: list[str]) -> int:
+    from ..starting.answers import QUESTIONS, answered
+
+    chosen, folders = _split(words, {f"--{question.name}": None for question in QUESTIONS})
+    if len(folders) > 1:
+        raise RefusedError("set-up takes one folder")
+    from datetime import date
+
+    from ..mending.safe_writer import NotWrittenError
+    from ..starting.first_files import first_files, write
+
+    folder = folders[0] if folders else "."
+    given = {name.removeprefix("--"): value for name, value in chosen.items()}
+    try:
+        answers = answered(given, input if sys.stdin.isatty() and not given else None, print)
+        files = first_files(folder, answers, date.today())
+        write(folder, files)
+    except ValueError as fault:
+        raise RefusedError(str(fault)) from fault
+    except (EOFError, KeyboardInterrupt):
+        print("\nspotline: nothing was written", file=sys.stderr)
+        return 2
+    except NotWrittenError as fault:
+        print(f"spotline: {fault}", file=sys.stderr)
+        return 2
+    for file in files:
+        print(f"{'kept as it is' if file.kept else 'written':14}{file.path}")
+    print("Now: spotline review" + (f" {folder}" if folder != "." else ""))
     return 0
 
 

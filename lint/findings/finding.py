@@ -42,14 +42,19 @@ class Related:
 
 
 class Edit:
-    """Replaces the text at a place with ``words``. ``label`` tells the coach what the edit does."""
+    """Replaces the text at a place with ``words``. ``label`` tells the coach what the edit does.
 
-    __slots__ = ("label", "place", "words")
+    Several edits of one finding are different ways to mend it. One alone is the right answer, unless it is
+    not ``certain``: then it is offered, but never made without a question.
+    """
 
-    def __init__(self, place: Place, words: str, label: str) -> None:
+    __slots__ = ("certain", "label", "place", "words")
+
+    def __init__(self, place: Place, words: str, label: str, *, certain: bool = True) -> None:
         self.place: Final = place
         self.words: Final = words
         self.label: Final = label
+        self.certain: Final = certain
 
 
 class DraftFinding:

@@ -158,7 +158,7 @@ def unopened_bracket(stop: ParserStop) -> Finding | None:
         f"This {stop.char} closes nothing.",
         "As many opening as closing brackets.",
         "Delete it, or open the bracket where the list begins.",
-        edits=(Edit(stop.text.place(stop.at, stop.at + 1), "", "delete the bracket"),),
+        edits=(Edit(stop.text.place(stop.at, stop.at + 1), "", "delete the bracket", certain=False),),
     )
 
 
@@ -199,4 +199,4 @@ def _closing(stop: ParserStop, opened: int, closing: str) -> tuple[Edit, ...]:
     if len(words) < 2 or words[-1] in ",[{":
         return ()
     end = stop.text.place(opened + len(words), opened + len(words))
-    return (Edit(end, closing, f"close with {closing} at the end of the line"),)
+    return (Edit(end, closing, f"close with {closing} at the end of the line", certain=False),)

@@ -71,7 +71,7 @@ class _SettingsReader:
                 counted,
                 change=did_you_mean(near) or "Correct it, or take it out.",
                 where="team settings",
-                edits=tuple(Edit(at.place, word, f"write {word}") for word in near),
+                edits=tuple(Edit(at.place, word, f"write {word}", certain=False) for word in near),
             )
         )
 
@@ -114,7 +114,7 @@ class _SettingsReader:
                     change=did_you_mean(fault.near) or fault.change,
                     where="team settings",
                     related=first,
-                    edits=tuple(Edit(at.place, word, f"write {word}") for word in fault.near),
+                    edits=tuple(Edit(at.place, word, f"write {word}", certain=False) for word in fault.near),
                 )
             )
         return known.with_names(dict(names))

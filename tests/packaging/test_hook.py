@@ -150,3 +150,20 @@ def test_an_awkward_file_name_is_still_a_file_name(team: Team, name: str) -> Non
 def test_other_files_are_no_business_of_the_hook(team: Team) -> None:
     team.write("menu.yaml", "porridge: [oats, milk\n")
     team.commit_passes()
+
+
+def test_the_mending_hook_writes_what_is_certain_and_stops_that_commit(team: Team) -> None:
+    hooks = (team.folder / ".pre-commit-config.yaml").read_text(encoding="utf-8")
+    team.write(
+        ".pre-commit-config.yaml",
+        hooks.replace("- id: spotline\n", "- id: spotline-mend\n      - id: spotline\n"),
+    )
+    team.write(
+        PROGRAMME,
+        SOUND.replace("seated leg curl", "seated leg crul").replace("rest: 2 min", "rets: 2 min", 1),
+    )
+    assert "files were modified by this hook" in team.commit_is_blocked()
+    assert (team.folder / PROGRAMME).read_text(encoding="utf-8") == SOUND
+    team.write("athletes/orla.athlete.yaml", ATHLETE + "age: 31\n")
+    team.write(PROGRAMME, SOUND.replace("Legs before", "Legs long before"))
+    team.commit_passes()

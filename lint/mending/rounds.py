@@ -1,0 +1,161 @@
+"""Mends files round by round: what is certain is tried on the text, reviewed, and kept or refused.
+
+Nothing is written here. A file's new text is in the overlay of the rounds, and `write` puts it on the disk.
+"""
+
+from __future__ import annotations
+
+from collections import Counter
+
+from ..project.overlay import Overlay
+from ..project.review import review_on
+from ..project.workspace import Workspace
+from .edits import Mend, apart, applied, certain
+
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from collections.abc import Callable
+    from datetime import date
+
+    from ..engine.registry import Rule
+    from ..findings.finding import Finding
+    from ..project.results import FileReview, Review
+    from ..text.repository import SourceFile
+
+    Chooser = Callable[[FileReview], list[Mend]]
+    """Picks the mends of one reviewed file."""
+
+MOST_ROUNDS = 50
+"""Rounds after which mending stops: each mends at least one place, and a mend can uncover the next fault."""
+
+
+class MendedFile:
+    """A file that was mended: its text before and after, and the mends in the order of their rounds."""
+
+    __slots__ = ("after", "before", "file", "mends")
+
+    def __init__(self, file: SourceFile, before: str) -> None:
+        self.file = file
+        self.before = before
+        self.after = before
+        self.mends: list[Mend] = []
+
+
+class Rounds:
+    """Rounds of mending over what a review of some paths takes in.
+
+    ``review`` is the last one, of the mended texts; ``files`` what was mended, by real path; ``refused`` the
+    mends that the review would not have.
+    """
+
+    def __init__(self, paths: list[str], today: date) -> None:
+        self.paths = paths
+        self.today = today
+        self.overlay = Overlay()
+        self.files: dict[str, MendedFile] = {}
+        self.refused: dict[tuple[str, int, int, str], Mend] = {}
+        self._rules: list[Rule] | None = None
+        self.review: Review = self._review(self.overlay)
+
+    def run(self, choose: Chooser = lambda one: certain(one.findings)) -> None:
+        """Mends what ``choose`` picks, until nothing is left that it picks and the review lets pass."""
+        for _ in range(MOST_ROUNDS):
+            if not self._round(choose):
+                return
+
+    def _review(self, overlay: Overlay) -> Review:
+        workspace = Workspace(self.today, self._rules, overlay)
+        self._rules = workspace.rules
+        return review_on(workspace, self.paths)
+
+    def _round(self, choose: Chooser) -> bool:
+        """One round over all files; whether anything was mended."""
+        mended = False
+        for one in self.review.files:
+            picked = self._picked(one, choose)
+            if not picked:
+                continue
+            kept = picked if self._passes(one, picked) else self._one_by_one(one, picked)
+            if kept:
+                self._keep(one, kept)
+                mended = True
+        if mended:
+            self.review = self._review(self.overlay)
+        return mended
+
+    def _picked(self, one: FileReview, choose: Chooser) -> list[Mend]:
+        """What can be done in this round in the file itself."""
+        if one.reading is None or not one.kind or not one.opened:
+            return []
+        here = one.reading.text.name
+        return apart(
+            mend for mend in choose(one) if mend.edit.place.text.name == here and mend.key not in self.refused
+        )
+
+    def _one_by_one(self, one: FileReview, picked: list[Mend]) -> list[Mend]:
+        """The mends that pass, each by itself and all of them together; the others are refused."""
+        kept: list[Mend] = []
+        for mend in picked:
+            if self._passes(one, [*kept, mend]):
+                kept.append(mend)
+            else:
+                self.refused[mend.key] = mend
+        return kept
+
+    def _passes(self, one: FileReview, mends: list[Mend]) -> bool:
+        """Whether the review of the mended text finds nothing of what was mended, and nothing new to read."""
+        content = applied(_content(one), mends)
+        tried = Overlay()
+        for path, text in self.overlay.opened().items():
+            tried.open(path, text)
+        tried.open(one.file.real, content)
+        after = next((file for file in self._review(tried).files if file.file.real == one.file.real), None)
+        return after is not None and not _is_worse(one, after, mends)
+
+    def _keep(self, one: FileReview, mends: list[Mend]) -> None:
+        """Takes mends over into the overlay."""
+        known = self.files.setdefault(one.file.real, MendedFile(one.file, _content(one)))
+        known.after = applied(_content(one), mends)
+        known.mends += mends
+        self.overlay.open(one.file.real, known.after)
+
+
+def _content(one: FileReview) -> str:
+    assert one.reading is not None
+    return one.reading.text.content
+
+
+def _is_worse(before: FileReview, after: FileReview, mends: list[Mend]) -> bool:
+    """Whether a mended text still has what was mended, or has as many faults of reading as before.
+
+    What a rule finds in words that could not be read before was there all the time, and is no fault of a
+    mend. So is what stands behind a place at which the file could not be read further.
+    """
+    if not _is_read(before):
+        start = mends[0].edit.place.start
+        return not _is_read(after) and any(one.place.start <= start for one in after.findings)
+    mended = {id(mend.finding): mend.finding for mend in mends}.values()
+    was, now = Counter(map(_key, before.findings)), Counter(map(_key, after.findings))
+    gone = Counter(map(_key, mended))
+    if not _is_read(after) or any(now[key] > was[key] - number for key, number in gone.items()):
+        return True
+    of_reading = sum(_is_of_reading(one) for one in mended)
+    return _faults(after) > _faults(before) - of_reading
+
+
+def _is_read(one: FileReview) -> bool:
+    return one.reading is not None and one.reading.root is not None
+
+
+def _key(finding: Finding) -> tuple[str, str]:
+    """What a finding is recognised by after an edit: never its place, which may have moved."""
+    return (finding.rule, finding.counted)
+
+
+def _is_of_reading(finding: Finding) -> bool:
+    """Whether a finding is of reading or of the schema: a rule always says why."""
+    return not finding.why
+
+
+def _faults(one: FileReview) -> int:
+    return sum(map(_is_of_reading, one.findings))

@@ -1,0 +1,77 @@
+"""What mending has done, or would do: the mends of each file, or the lines that it loses and gains."""
+
+from __future__ import annotations
+
+import sys
+
+from ..mending.edits import with_a_choice
+from ..mending.run import difference
+from ..wording.words import counted_noun, safe, shortened
+from .sentences import closing, sentence
+
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from collections.abc import Iterable, Iterator
+
+    from ..findings.finding import Finding
+    from ..mending.edits import Mend
+    from ..mending.rounds import MendedFile, Rounds
+    from ..mending.safe_writer import NotWrittenError
+
+
+def report_written(files: Iterable[MendedFile], rounds: Rounds, refused: list[NotWrittenError]) -> None:
+    """Prints each mend that is in a file now, what was not written, and what is left."""
+    for one in files:
+        print(f"{safe(one.file.name)}: {counted_noun(len(one.mends), 'place')} mended")
+        for mend in one.mends:
+            print(f"  line {mend.edit.place.line}: {_in_words(mend)}")
+    _report_left(rounds, refused)
+
+
+def report_difference(rounds: Rounds) -> None:
+    """Prints what would be mended, as a unified difference, and what would be left."""
+    for one in rounds.files.values():
+        for line in difference(one).splitlines():
+            print(safe(line))
+    _report_left(rounds, [])
+
+
+def report_choices(rounds: Rounds) -> None:
+    """Prints each finding that leaves a choice, with the edits to choose from."""
+    for line in choices(rounds):
+        print(line)
+
+
+def choices(rounds: Rounds) -> Iterator[str]:
+    """The findings that leave a choice, a line each, with the edits below."""
+    for file, finding in findings_to_choose(rounds):
+        yield f"{safe(file)}:{finding.place.line}:{finding.place.column}: {sentence(finding)}"
+        for number, edit in enumerate(finding.edits, start=1):
+            yield f"  {number}  {safe(edit.label)}"
+
+
+def findings_to_choose(rounds: Rounds) -> Iterator[tuple[str, Finding]]:
+    """The findings that leave a choice, each with the name of its file."""
+    for one in rounds.review.files:
+        for finding in with_a_choice(one.findings):
+            yield one.name, finding
+
+
+def _report_left(rounds: Rounds, refused: list[NotWrittenError]) -> None:
+    for mend in rounds.refused.values():
+        place = mend.edit.place
+        words = f"not mended, as the file would be no better for it: {_in_words(mend)}"
+        print(f"{safe(place.text.name)}:{place.line}: {words}", file=sys.stderr)
+    for fault in refused:
+        print(f"spotline: {safe(str(fault))}", file=sys.stderr)
+    open_still = sum(1 for _ in findings_to_choose(rounds))
+    if open_still:
+        leave = "leaves" if open_still == 1 else "leave"
+        print(f"{counted_noun(open_still, 'finding')} {leave} a choice: spotline mend --ask", file=sys.stderr)
+    print(closing(rounds.review), file=sys.stderr)
+
+
+def _in_words(mend: Mend) -> str:
+    """``rets -> rest``; what the edit says of itself where it only adds or takes away."""
+    was, now = mend.replaced.strip(), mend.edit.words.strip()
+    return safe(f"{shortened(was)} -> {shortened(now)}" if was and now else mend.edit.label)

@@ -1,0 +1,1 @@
+"""A team's first files: settings, an athlete, a programme that passes, the hook."""

@@ -1,0 +1,132 @@
+"""A file is replaced whole or not at all, and never outside the repository."""
+
+from __future__ import annotations
+
+import os
+import signal
+import subprocess
+import sys
+from pathlib import Path
+
+import pytest
+
+from spotline.lint.mending import safe_writer
+from spotline.lint.mending.safe_writer import NotWrittenError, replace
+
+OLD, NEW = b"old: 1\n" * 40, b"new: 2\n" * 40
+
+
+@pytest.fixture
+def file(tmp_path: Path) -> Path:
+    path = tmp_path / "plan.programme.yaml"
+    path.write_bytes(OLD)
+    return path
+
+
+def refusal(path: Path, root: Path, before: bytes | None = OLD) -> str:
+    with pytest.raises(NotWrittenError) as caught:
+        replace(str(path), before, NEW, str(root))
+    return str(caught.value)
+
+
+def test_the_file_holds_the_new_bytes_and_keeps_its_mode(file: Path) -> None:
+    file.chmod(0o640)
+    replace(str(file), OLD, NEW, str(file.parent))
+    assert (file.read_bytes(), file.stat().st_mode & 0o777) == (NEW, 0o640)
+    assert os.listdir(file.parent) == [file.name]
+
+
+def test_a_new_file_is_made_once(tmp_path: Path) -> None:
+    path = tmp_path / "new.yaml"
+    replace(str(path), None, NEW, str(tmp_path))
+    assert path.read_bytes() == NEW
+    assert "it has changed since it was read" in refusal(path, tmp_path, None)
+
+
+@pytest.mark.parametrize("now", [OLD + b"# more\n", OLD[:-1], b""])
+def test_what_has_changed_since_stays(file: Path, now: bytes) -> None:
+    file.write_bytes(now)
+    assert "it has changed since it was read" in refusal(file, file.parent)
+    assert file.read_bytes() == now
+    assert os.listdir(file.parent) == [file.name]
+
+
+def test_a_link_is_followed_inside_the_repository_and_stays_a_link(file: Path) -> None:
+    link = file.parent / "link.programme.yaml"
+    link.symlink_to(file.name)
+    replace(str(link), OLD, NEW, str(file.parent))
+    assert link.is_symlink()
+    assert file.read_bytes() == NEW
+
+
+@pytest.mark.parametrize("by_folder", [False, True])
+def test_a_link_out_of_the_repository_is_not_followed(file: Path, by_folder: bool) -> None:
+    inside = file.parent / "repository"
+    inside.mkdir()
+    link = inside / "link"
+    link.symlink_to(file.parent if by_folder else file)
+    path = link / file.name if by_folder else link
+    assert "a link that leads out of the repository" in refusal(path, inside)
+    assert file.read_bytes() == OLD
+
+
+def test_a_file_that_may_not_be_written_stays(file: Path, monkeypatch: pytest.MonkeyPatch) -> None:
+    monkeypatch.setattr(
+        os, "access", lambda path, mode: False
+    )  # the tests may run as root, who may write all
+    assert "this account may not write it" in refusal(file, file.parent)
+
+
+def test_a_folder_is_no_file(tmp_path: Path) -> None:
+    folder = tmp_path / "folder.programme.yaml"
+    folder.mkdir()
+    assert "it is no file" in refusal(folder, tmp_path)
+
+
+def test_a_planted_file_of_the_same_name_is_not_written_into(
+    file: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    planted = file.parent / "planted"
+    (file.parent / "victim").write_bytes(b"kept")
+    planted.symlink_to("victim")
+    monkeypatch.setattr(safe_writer, "_partial", lambda real: str(planted))
+    assert "was not written" in refusal(file, file.parent)
+    assert (file.parent / "victim").read_bytes() == b"kept"
+    assert file.read_bytes() == OLD
+
+
+def test_an_open_file_on_windows_is_told_in_words(file: Path, monkeypatch: pytest.MonkeyPatch) -> None:
+    def held(*paths: str) -> None:
+        raise PermissionError(13, "Access is denied")
+
+    monkeypatch.setattr(os, "replace", held)
+    assert "another program holds it open" in refusal(file, file.parent)
+    assert os.listdir(file.parent) == [file.name]
+
+
+KILLED = """
+import sys
+from spotline.lint.mending.safe_writer import replace
+path, root = sys.argv[1:]
+a, b = b"old: 1\\n" * 40, b"new: 2\\n" * 40
+print("ready", flush=True)
+while True:
+    replace(path, a, b, root)
+    a, b = b, a
+"""
+
+
+def test_a_stop_at_any_moment_leaves_the_old_file_or_the_new_one(file: Path) -> None:
+    """300 kills: the process writes without a pause, and is killed a little later each time."""
+    command = [sys.executable, "-c", KILLED, str(file), str(file.parent)]
+    for _ in range(12):
+        file.write_bytes(OLD)
+        with subprocess.Popen(command, stdout=subprocess.PIPE) as process:
+            assert process.stdout is not None
+            process.stdout.readline()
+            for _ in range(25):
+                process.send_signal(signal.SIGSTOP)  # a stop shows what a kill at this moment would leave
+                assert file.read_bytes() in (OLD, NEW)
+                process.send_signal(signal.SIGCONT)
+            process.kill()
+        assert file.read_bytes() in (OLD, NEW)
