@@ -17,11 +17,10 @@ def with_patterns(text: str) -> str:
     for kind in spellings.KINDS:
         start = re.search(rf'^    "{kind}": {{', text, re.MULTILINE)
         if start is not None:
-            before, after = text[: start.end()], text[start.end() :]
-            pattern = json.dumps(spellings.pattern(kind), ensure_ascii=True)
-            text = before + re.sub(
-                r'"pattern": "(?:[^"\\]|\\.)*"', lambda _: f'"pattern": {pattern}', after, count=1
-            )
+            old = re.compile(r'"pattern": "(?:[^"\\]|\\.)*"').search(text, start.end())
+            assert old is not None, kind
+            pattern = json.dumps(spellings.pattern(kind))
+            text = f'{text[: old.start()]}"pattern": {pattern}{text[old.end() :]}'
     return text
 
 

@@ -69,9 +69,8 @@ class Reps:
     ``sets``: one range for each set where the coach wrote one number a set (``12/10/8``), else a single range
     for every set; empty for ``amrap``. ``open_last``: the last set takes as many repetitions as possible
     (``5+``). ``parts``: the parts of a cluster set (``2+2+2``); their sum is the repetitions of one set.
-    ``to_failure``: as many as the lifter can do, in those words. ``each_side``: each side does them. ``timed``:
-    the seconds of a set that goes by the clock (``30 s``), which has no number of repetitions. ``says_more``:
-    one of these four is said.
+    ``to_failure``: as many as can be done, in those words. ``each_side``: each side does them. ``timed``: the
+    seconds of a set that goes by the clock (``30 s``). ``says_more``: one of these four is said.
     """
 
     __slots__ = ("each_side", "open_last", "parts", "says_more", "sets", "timed", "to_failure")
@@ -120,7 +119,7 @@ class Load:
     ``kind`` says what they are: ``percent`` of 1RM; ``mass`` in kg; ``bodyweight``: kg added to the athlete's
     own mass (below zero: taken off it); ``share``: percent of body mass; ``rm``: repetitions of a repetition
     maximum; ``top set``: percent of the line's top set; ``label``: a band or a pin, without ``values``;
-    ``change``: what is added to another load (``+5 kg``, ``-12 %``), in ``unit``, until the line says to which.
+    ``change``: what is added to another load (``+5 kg``, ``-12 %``), until the line says to which.
     ``pieces`` is the number of equal implements: ``2 x 24 kg`` has the value 24 and 2 pieces. ``unit`` is the
     unit as written, kg or lb; ``words`` is the load as written.
     """
@@ -212,10 +211,10 @@ def _reader(kind: str, read: Callable[[Any], Read | None]) -> Callable[[object],
 sets = _reader("sets", number_or_range)
 """``3``, ``3-4``, ``3 sets``; `sets_of_reps` reads ``3x12``."""
 
-rir = _reader("rir", number_or_range)
+rir = _reader("rir", lambda value: NOTHING if value == "to failure" else number_or_range(value))
 """Repetitions in reserve: ``2``, ``1-2``, ``to failure``."""
 
-rpe = _reader("rpe", number_or_range)
+rpe = _reader("rpe", lambda value: Range(10, 10) if value == "to failure" else number_or_range(value))
 """Rating of effort: ``8``, ``7-8``, ``RPE 8``."""
 
 session_effort = _reader("sessionEffort", number_or_range)
@@ -232,6 +231,7 @@ def reps(value: object) -> Reps | None:
 
 
 def plain_reps(value: str) -> Reps | None:
+    """Repetitions in their plain spelling."""
     words = value.strip().lower()
     if words.endswith(" each"):
         one = plain_reps(words.removesuffix(" each"))
@@ -401,8 +401,3 @@ def _plain_tempo(value: object) -> Tempo | None:
 
 tempo = _reader("tempo", _plain_tempo)
 """``3-1-X-0``: lowering, bottom, lifting, top in seconds, X as fast as possible."""
-
-
-def side(word: str) -> str | None:
-    """``left``, ``right`` or ``each``, also for ``Left`` or ``per leg``."""
-    return word if word in ("left", "right", "each") else spelt("side", word, str)

@@ -23,6 +23,8 @@ if TYPE_CHECKING:
     Values = dict[str, tuple[Slice, ...]]
     """Values by key, each with the weeks that it holds for."""
 
+_SIDES = ("left", "right", "each")
+
 _READ: dict[str, Callable[[object], object]] = {
     "exercise": lambda value: value if isinstance(value, str) else None,
     "sets": quantities.sets,
@@ -35,7 +37,7 @@ _READ: dict[str, Callable[[object], object]] = {
     "hold": quantities.duration,
     "distance": quantities.distance,
     "velocity": quantities.velocity,
-    "side": lambda value: quantities.side(value) if isinstance(value, str) else None,
+    "side": lambda value: value if value in _SIDES else quantities.spelt("side", value, str),
 }
 """What reads the value of each key; None where it cannot be read."""
 

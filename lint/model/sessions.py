@@ -101,7 +101,7 @@ WORK_KEYS = (
 """Keys of a prescription whose values may differ by week, or by group of sets."""
 
 HELD_KEYS = (*WORK_KEYS, "timed")
-"""The same, and ``timed``: seconds of a set that goes by the clock, which a line writes as its repetitions."""
+"""The same, and ``timed``: seconds of a set that goes by the clock, written as its repetitions."""
 
 
 class Progression:

@@ -11,7 +11,7 @@ from ..schemas.readings import RULE
 from ..syntax.additions import before_next_key
 from ..syntax.tree import Mapping
 from ..wording.words import plain
-from .quantities import KG_PER_LB, Load, Range, Reps, number_or_range, plain_reps
+from .quantities import KG_PER_LB, NOTHING, Load, Range, Reps, number_or_range, plain_reps
 from .sessions import Slice
 
 TYPE_CHECKING = False
@@ -39,7 +39,7 @@ def sets_of_reps(value: object) -> tuple[Range, Reps] | None:
 
 
 def read_apart(reader: LineReader, at: LocatedNode, held: Values) -> None:
-    """Puts what repetitions say of sets, sides, seconds and effort where it belongs among the values of a line."""
+    """Puts what repetitions say of sets, sides, seconds and effort among the values of a line."""
     for key, said in reader.pairs.items():
         if key not in at:
             held[key] = said
@@ -108,8 +108,8 @@ def _ask_about_parts(reader: LineReader, at: LocatedNode, place: Place, parts: t
     reader.report(
         RULE,
         place,
-        f"{words} in {len(parts)} sets has two readings: a cluster of {sum(parts)} in each set, as it was read,"
-        f" or {each}, one number for each set.",
+        f"{words} in {len(parts)} sets has two readings: a cluster of {sum(parts)} in each set, as it was"
+        f" read, or {each}, one number for each set.",
         severity="warning",
         change=f"Write {each}, or `method: cluster` beside it.",
         edits=tuple(edits),
@@ -122,8 +122,8 @@ def ask_about_two_sets(reader: LineReader, place: Place, words: str, turned: str
     reader.report(
         RULE,
         place,
-        f"{words} in two sets has two readings: {turned} in each of them, as it was read, or {each}, one number"
-        " for each set.",
+        f"{words} in two sets has two readings: {turned} in each of them, as it was read, or {each}, one"
+        " number for each set.",
         severity="warning",
         change=f"Write {turned} or {each}.",
         edits=(Edit(place, turned, f"write {turned}"), Edit(place, each, f"write {each}")),
@@ -140,7 +140,8 @@ def ask_about_tempo(reader: LineReader, at: LocatedNode) -> None:
     reader.report(
         RULE,
         at.place,
-        f"{parts} has two readings: lowered as fast as possible, as it was read, or written from the lifting on.",
+        f"{parts} has two readings: lowered as fast as possible, as it was read, or written from the lifting"
+        " on.",
         severity="warning",
         change=f"Write {dropped} for the first, {lifting_first} for the second.",
         edits=(
@@ -224,8 +225,8 @@ def _ask_about_share(reader: LineReader, at: LocatedNode, words: str, share: flo
     reader.report(
         RULE,
         at.place,
-        f"{words} has two readings where no set comes before: a share of a top set that is missing, or {other}"
-        " of the best lift.",
+        f"{words} has two readings where no set comes before: a share of a top set that is missing, or"
+        f" {other} of the best lift.",
         change=f"Write {one} and put the top set above, or write {other}.",
         edits=(Edit(at.place, one, f"write {one}"), Edit(at.place, other, f"write {other}")),
     )

@@ -6,7 +6,7 @@ from .quantities import spelt
 
 
 def weeks(key: str) -> tuple[tuple[int, int], ...]:
-    """The runs of weeks of a key, each as its first and last: ``3``, ``1-3``, ``1-2+5``; empty for other keys."""
+    """The runs of weeks of a key, as first and last: ``3``, ``1-3``, ``1-2+5``; empty for other keys."""
     known = _plain_weeks(key)
     return spelt("weekNumbers", key, _plain_weeks) or () if known is None else known
 

@@ -133,7 +133,7 @@ class CauseExplainer:
     # Sets and repetitions in one value
 
     def _sets_times_reps(self, path: DataPath, node: Mapping, keys: dict[str, Any]) -> Iterator[Finding]:
-        """``reps: 3x5`` has two readings, which is told elsewhere; that sets are missing is not told as well."""
+        """``reps: 3x5`` has two readings, and is told as that; that sets are missing is not told as well."""
         if "reps" in keys and "sets" not in keys and "exercise" in keys:
             said = keys["reps"]
             values = said.values() if isinstance(said, dict) else [said]
@@ -182,7 +182,7 @@ def _text(node: object) -> str:
 
 
 def _is_piece(content: str, before: KeyValue, entry: KeyValue, known: dict[str, Any]) -> bool:
-    """Whether an entry is no key but the rest of the value before it: it has no colon, and only a comma parts them."""
+    """Whether an entry is the rest of the value before it: it has no colon, and only a comma parts them."""
     value, key = entry.value, entry.key
     if value.plain is not None or value.end > key.end or entry.merged or key.style or key.text in known:
         return False

@@ -49,7 +49,9 @@ class _Walk:
                 for key, entry in node.entries.items():
                     if entry.merged:
                         continue
-                    names = self.branches([part["propertyNames"] for part in parts if "propertyNames" in part])
+                    names = self.branches(
+                        [part["propertyNames"] for part in parts if "propertyNames" in part]
+                    )
                     yield from self.plain(entry.key, names)
                     pair = _sets_and_reps(node, key)
                     if pair is not None:

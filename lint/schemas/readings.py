@@ -18,8 +18,8 @@ RULE = "two-readings"
 class Way:
     """One way to read a value: what it means, and what to write for it.
 
-    ``words`` stand in place of the value. ``keys`` are lines such as ``rpe: 8`` that stand in place of key and
-    value, or beside the value where there are ``words``, too.
+    ``words`` stand in place of the value. ``keys``, such as ``rpe: 8``, stand in place of key and value, or
+    beside the value where there are ``words``, too.
     """
 
     __slots__ = ("keys", "meaning", "words")

@@ -60,16 +60,18 @@ _FREE = (
 )
 """Repetitions of which it is plain that they are repetitions."""
 _SETS = f"[1-9][0-9]?(?:{_TO}[1-9][0-9]?)?"
-_SETS_OF = f"{_SETS} ?(?:{_any_case('sets?')} ?(?:{_any_case('of')}|{_TIMES})|{_TIMES}) ?"
+_SET_BETWEEN = f" ?(?:{_any_case('sets?')} ?(?:{_any_case('of')}|{_TIMES})|{_TIMES}) ?"
+_SETS_OF = f"{_SETS}{_SET_BETWEEN}"
 _SETS_OF_COUNT = (
     f"[1-5](?:{_TO}[1-5])? ?{_TIMES} ?(?:[89]|[1-9][0-9]{{1,2}})"
     f"|{_SETS} ?{_any_case('sets?')} ?(?:{_any_case('of')}|{_TIMES}) ?{_COUNT}"
     f"|{'|'.join(f'{one} ?{_TIMES} ?{one}' for one in range(1, 11))}"
 )
-"""Sets of repetitions that are a bare number: fewer than 6 sets of 8 or more, in words, or as many of each."""
+"""Sets of a bare number of repetitions: fewer than 6 sets of 8 or more, in words, or as many of each."""
 _SETS_OF_REPS = f"{_SETS_OF}(?:{_FREE})|{_SETS_OF_COUNT}"
 _MASS = f"{_N}(?:{_TO}{_N})? ?(?:{_KG}|{_LB})"
 _HALVES = "(?:10|[0-9](?:[.,][05])?)"
+_RATING = "(?:10|[1-9](?:[.,][05])?)"
 _EFFORT = f"{_HALVES}(?:{_TO}{_HALVES})?"
 _WEEK = "[1-9][0-9]{0,2}"
 _WEEKS = f"{_WEEK}(?:{_TO}{_WEEK})?"
@@ -78,7 +80,10 @@ _METRES = _any_case("(?:kilometres?|kilometers?|km|metres?|meters?|m|feet|foot|f
 WEEKDAYS = ("monday", "tuesday", "wednesday", "thursday", "friday", "saturday", "sunday")
 """The days as the schema spells them."""
 
-_DAYS = "mo(?:n(?:days?)?)?|tu(?:e(?:s(?:days?)?)?)?|we(?:d(?:s|nesdays?)?)?|th(?:u(?:r(?:s(?:days?)?)?)?)?|fr(?:i(?:days?)?)?|sa(?:t(?:urdays?)?)?|su(?:n(?:days?)?)?"
+_DAYS = (
+    "mo(?:n(?:days?)?)?|tu(?:e(?:s(?:days?)?)?)?|we(?:d(?:s|nesdays?)?)?|th(?:u(?:r(?:s(?:days?)?)?)?)?"
+    "|fr(?:i(?:days?)?)?|sa(?:t(?:urdays?)?)?|su(?:n(?:days?)?)?"
+)
 
 PLAIN = {
     "sets": "[1-9][0-9]?(?:-[1-9][0-9]?)?",
@@ -89,15 +94,17 @@ PLAIN = {
         "|^(?:[1-9][0-9]{0,2}(?:-[1-9][0-9]{0,2})?/)*[1-9][0-9]{0,2}(?:\\+|-[1-9][0-9]{0,2})?"
     ),
     "load": (
-        "[0-9]{1,4}(?:\\.[0-9]{1,2})?(?:-[0-9]{1,4}(?:\\.[0-9]{1,2})?)? ?(?:kg|lb|%(?: of top set| bodyweight)?)$"
+        "[0-9]{1,4}(?:\\.[0-9]{1,2})?(?:-[0-9]{1,4}(?:\\.[0-9]{1,2})?)?"
+        " ?(?:kg|lb|%(?: of top set| bodyweight)?)$"
         "|^[0-9]{1,4}(?:\\.[0-9]{1,2})?(?:/[0-9]{1,4}(?:\\.[0-9]{1,2})?)+ ?(?:kg|lb|%)$"
         "|^[1-9] ?x ?[0-9]{1,4}(?:\\.[0-9]{1,2})?(?:-[0-9]{1,4}(?:\\.[0-9]{1,2})?)? ?(?:kg|lb)$"
         "|^bodyweight(?: ?[+-] ?[0-9]{1,4}(?:\\.[0-9]{1,2})?(?:-[0-9]{1,4}(?:\\.[0-9]{1,2})?)? ?(?:kg|lb))?$"
         "|^[1-9][0-9]{0,2}(?:-[1-9][0-9]{0,2})? ?RM$"
-        "|^[A-Za-z]+(?:[ -][A-Za-z]+){0,2} band$|^band [A-Za-z0-9]+(?:[ -][A-Za-z0-9]+){0,2}$|^pin [1-9][0-9]?"
+        "|^[A-Za-z]+(?:[ -][A-Za-z]+){0,2} band$|^band [A-Za-z0-9]+(?:[ -][A-Za-z0-9]+){0,2}$"
+        "|^pin [1-9][0-9]?"
     ),
-    "rir": "(?:10|[0-9](?:\\.[05])?)(?:-(?:10|[0-9](?:\\.[05])?))?",
-    "rpe": "(?:10|[1-9](?:\\.[05])?)(?:-(?:10|[1-9](?:\\.[05])?))?",
+    "rir": "(?:10|[0-9](?:\\.[05])?)(?:-(?:10|[0-9](?:\\.[05])?))?$|^to failure",
+    "rpe": "(?:10|[1-9](?:\\.[05])?)(?:-(?:10|[1-9](?:\\.[05])?))?$|^to failure",
     "sessionEffort": "(?:10|[0-9](?:\\.[05])?)(?:-(?:10|[0-9](?:\\.[05])?))?",
     "rest": "[0-9]{1,4}(?:\\.[0-9]{1,2})?(?:-[0-9]{1,4}(?:\\.[0-9]{1,2})?)? ?(?:s|min)",
     "tempo": "(?:[0-9]{1,2}|X)(?:-(?:[0-9]{1,2}|X)){3}",
@@ -120,7 +127,8 @@ _OTHER = {
     "reps": f"(?:{_SETS_OF})?(?:{_FREE})|{_ROW}|{_SETS_OF_COUNT}",
     "load": (
         f"(?:{_ROUGH}|{_FROM}|{_UP_TO})?{_N}(?:{_TO}{_N})? ?(?:{_KG}|{_LB}|{_PERCENT}"
-        f"(?: {_any_case('of (?:the )?top set')}| (?:{_any_case('of ')})?(?:{_BODYWEIGHT}|{_any_case('(?:1 ?rm|max)')}))?)"
+        f"(?: {_any_case('of (?:the )?top set')}"
+        f"| (?:{_any_case('of ')})?(?:{_BODYWEIGHT}|{_any_case('(?:1 ?rm|max)')}))?)"
         f"|{_N}(?: ?/ ?{_N})+ ?(?:{_KG}|{_LB}|{_PERCENT})"
         f"|[1-9] ?{_TIMES} ?{_MASS}"
         f"|{_BODYWEIGHT}(?: ?(?:[+]|{_DASH}) ?{_MASS})?"
@@ -128,7 +136,7 @@ _OTHER = {
         f"|{_COUNTS} ?{_any_case('rm')}"
     ),
     "rir": f"(?:{_any_case('rir')} ?)?{_EFFORT}(?: ?{_any_case('(?:rir|in reserve)')})?|{_FAILURE}",
-    "rpe": f"(?:(?:{_any_case('rpe')}|@) ?)?(?:10|[1-9](?:[.,][05])?)(?:{_TO}(?:10|[1-9](?:[.,][05])?))?|{_FAILURE}",
+    "rpe": f"(?:(?:{_any_case('rpe')}|@) ?)?{_RATING}(?:{_TO}{_RATING})?|{_FAILURE}",
     "sessionEffort": _EFFORT,
     "rest": f"{_TIME}|{_BARE}(?:{_TO}{_BARE})?",
     "length": _TIME,
@@ -140,7 +148,9 @@ _OTHER = {
     "liftedLoad": (
         f"(?:[1-9] ?{_TIMES} ?)?{_N} ?(?:{_KG}|{_LB})|{_BODYWEIGHT}(?: ?[+] ?{_N} ?(?:{_KG}|{_LB}))?"
     ),
-    "weekNumbers": f"(?:{_any_case('(?:weeks?|wk|w)')} ?)?{_WEEKS}(?: ?(?:\\+|&|{_any_case('and')}) ?{_WEEKS})*",
+    "weekNumbers": (
+        f"(?:{_any_case('(?:weeks?|wk|w)')} ?)?{_WEEKS}(?: ?(?:\\+|&|{_any_case('and')}) ?{_WEEKS})*"
+    ),
     "weekday": f"{_any_case('(?:' + _DAYS + ')')}[.]?",
     "side": f"{_any_case('(?:left|right|each|l|r|(?:each|per|every) (?:side|leg|arm|hand))')}",
     "setsOfReps": _SETS_OF_REPS,
@@ -181,12 +191,10 @@ def plain_spelling(kind: str, value: object) -> str | None:
 
 
 def sets_of_reps(value: object) -> tuple[str, str] | None:
-    """Sets and repetitions of ``3x12``, ``3 sets of 5``, each in its plain spelling; None for anything else."""
+    """Sets and repetitions of ``3x12``, ``3 sets of 5``, each in its plain spelling; else None."""
     if not isinstance(value, str) or not re.search(f"^(?:{_SETS_OF_REPS})$", value):
         return None
-    sets, reps = re.split(
-        rf" ?(?:{_any_case('sets?')} ?(?:{_any_case('of')}|{_TIMES})|{_TIMES}) ?", value, maxsplit=1
-    )
+    sets, reps = re.split(_SET_BETWEEN, value, maxsplit=1)
     return _quantity(sets), _repetitions(reps)
 
 
@@ -207,13 +215,13 @@ def _quantity(words: str) -> str:
     """Numbers, ranges and units in their plain spelling; words around them that say nothing more go."""
     for written, plain in _STEPS:
         words = re.sub(written, plain, words)
-    return re.sub(
-        _any_case(
-            r"^(?:weeks?|wk|w|rpe|rir|@) ?| ?(?:(?<!top )sets?|rounds?|x|rep(?:etition)?s?|rir|in reserve)$"
-        ),
-        "",
-        words,
-    )
+    return re.sub(_SAID_AGAIN, "", words)
+
+
+_SAID_AGAIN = _any_case(
+    "^(?:weeks?|wk|w|rpe|rir|@) ?| ?(?:(?<!top )sets?|rounds?|x|rep(?:etition)?s?|rir|in reserve)$"
+)
+"""What the key says already."""
 
 
 def _repetitions(words: str) -> str:
@@ -302,8 +310,8 @@ def _weeks(words: str) -> str:
     return re.sub(rf" ?(?:&|\+|{_any_case('and')}) ?", "+", _quantity(words))
 
 
-def _failing(nothing_left: str) -> Callable[[str], str]:
-    return lambda words: nothing_left if re.fullmatch(_FAILURE, words) else _quantity(words)
+def _effort(words: str) -> str:
+    return "to failure" if re.fullmatch(_FAILURE, words) else _quantity(words)
 
 
 def _sets(words: str) -> str:
@@ -322,8 +330,8 @@ _PLAINLY: dict[str, Callable[[str], str]] = {
     "reps": _reps,
     "load": _load,
     "liftedLoad": _load,
-    "rir": _failing("0"),
-    "rpe": _failing("10"),
+    "rir": _effort,
+    "rpe": _effort,
     "rest": _time,
     "time": _time,
     "length": _time,

@@ -8,7 +8,7 @@ if TYPE_CHECKING:
 
 
 def before_next_key(group: Mapping, key: str) -> str:
-    """What parts a further key from the value of ``key``: a comma in braces, else a new line, indented alike."""
+    """What parts a further key from the value of ``key``: a comma in braces, else a line as indented."""
     content, start = group.source.content, group.entries[key].key.start
     if content[group.start : group.start + 1] == "{":
         return ", "

@@ -219,7 +219,8 @@ def _outdented(stop: ParserStop) -> Finding | None:
     line, goes_on = (stop.text.position(offset)[0] for offset in (above.start(3), stop.at))
     return stop.finding(
         "indentation-uneven",
-        f"`{name}` stands in column {len(key[1]) + 1} and ends the list above it, which goes on in line {goes_on}.",
+        f"`{name}` stands in column {len(key[1]) + 1} and ends the list above it, which goes on in line"
+        f" {goes_on}.",
         f"Column {meant + 1}, as on line {line}.",
         "Indent it as far as the line above it.",
         at=key.start(3),

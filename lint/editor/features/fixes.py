@@ -95,7 +95,7 @@ def _edits_of_all(snapshot: Snapshot, touched: list[Finding]) -> Iterator[Fix]:
 
 
 def _plain_spellings(snapshot: Snapshot, start: int, end: int) -> Iterator[Fix]:
-    """The plain spelling of what a part of the text touches, and that of the whole file: both mean the same."""
+    """The plain spelling of what a part of the text touches, and of the whole file; both mean the same."""
     reading, kind = snapshot.review.reading, snapshot.review.kind
     if reading is None or reading.root is None or kind not in SPELT:
         return
