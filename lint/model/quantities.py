@@ -171,18 +171,6 @@ def number_or_range(value: object) -> Range | None:
     return Range(min(one, other), max(one, other))
 
 
-def in_order(words: str) -> str:
-    """The words with the smaller number of every range first: ``8-5`` becomes ``5-8``."""
-    import re
-
-    def turned(found: re.Match[str]) -> str:
-        first, last = found.groups()
-        return f"{last}-{first}" if float(first) > float(last) else found[0]
-
-    number = r"[0-9]+(?:\.[0-9]+)?"
-    return re.sub(rf"(?<![-.0-9])({number})-({number})(?!-?[.0-9])", turned, words)
-
-
 def _each(words: str, read: Callable[[object], Range | None]) -> tuple[Range, ...] | None:
     """``70/75/80``: a range for each part; None where one of them cannot be read."""
     parts = [read(part) for part in words.split("/")]
@@ -199,7 +187,7 @@ def spelt(kind: str, value: object, read: Callable[[Any], Read | None]) -> Read 
 
 
 def _reader(kind: str, read: Callable[[Any], Read | None]) -> Callable[[object], Read | None]:
-    """A function that reads the plain spelling of a kind with ``read``, and any other where that fails."""
+    """A function that reads the plain spelling of a kind with ``read``, or else any other."""
 
     def reading(value: object) -> Read | None:
         known = read(value)
@@ -223,11 +211,10 @@ session_effort = _reader("sessionEffort", number_or_range)
 
 def reps(value: object) -> Reps | None:
     """``5``, ``5-8``, ``12/10/8``, ``2+2+2``, ``amrap``, ``5+``, ``5/5/5+``, ``8 each``, ``30 s``."""
-    if not isinstance(value, str):
-        one = number_or_range(value)
-        return None if one is None else Reps((one,))
-    known = plain_reps(value)
-    return spelt("reps", value, plain_reps) if known is None else known
+    if isinstance(value, str):
+        return plain_reps(value) or spelt("reps", value, plain_reps)
+    one = number_or_range(value)
+    return None if one is None else Reps((one,))
 
 
 def plain_reps(value: str) -> Reps | None:
@@ -261,7 +248,9 @@ def load(value: object) -> Load | None:
     if not isinstance(value, str):
         return None
     known = _plain_load(value)
-    if known is None or (known.kind == "label" and "band" not in value and "pin" not in value):
+    low = value.lower()
+    is_plain = value.replace("RM", "rm") == low and " / " not in low and not value.endswith("rm")
+    if known is None or not is_plain or (known.kind == "label" and "band" not in low and "pin" not in low):
         return spelt("load", value, _plain_load) or known
     return known
 
@@ -374,6 +363,9 @@ def _with_unit(value: object, units: dict[str, float]) -> Range | None:
 
 duration = _reader("rest", lambda value: _with_unit(value, _SECONDS))
 """``90 s``, ``3 min``, ``2-3 min``, ``1:30``, and a bare ``90``, in seconds."""
+
+length = _reader("length", lambda value: _with_unit(value, _SECONDS))
+"""The same for work that goes on: a bare number has no one meaning there."""
 
 distance = _reader("distance", lambda value: _with_unit(value, _METRES))
 """``20 m``, ``20-30 m``, ``1 km``, ``60 ft`` in metres."""

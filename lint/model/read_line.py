@@ -8,7 +8,7 @@ from ..wording.words import week_list
 from . import quantities
 from .quantities import Range, Reps
 from .sessions import WORK_KEYS, Pairing, Prescription, Progression, Slice
-from .values import Reader, duration_of, items_of, place_of, range_of, terms_of, text_of
+from .values import Reader, duration_of, items_of, length_of, place_of, range_of, terms_of, text_of
 from .weeks import weeks as weeks_of
 
 TYPE_CHECKING = False
@@ -23,11 +23,13 @@ if TYPE_CHECKING:
     Values = dict[str, tuple[Slice, ...]]
     """Values by key, each with the weeks that it holds for."""
 
+_rounds = quantities.number_or_range
 _SIDES = ("left", "right", "each")
 
 _READ: dict[str, Callable[[object], object]] = {
     "exercise": lambda value: value if isinstance(value, str) else None,
     "sets": quantities.sets,
+    "rounds": lambda value: _rounds(value) or quantities.spelt("roundCount", value, _rounds),
     "reps": quantities.reps,
     "load": quantities.load,
     "rir": quantities.rir,
@@ -41,7 +43,7 @@ _READ: dict[str, Callable[[object], object]] = {
 }
 """What reads the value of each key; None where it cannot be read."""
 
-_RANGES = frozenset({"sets", "reps", "load", "rir", "rpe", "rest", "hold", "distance", "velocity"})
+_RANGES = frozenset({"sets", "rounds", "reps", "load", "rir", "rpe", "rest", "hold", "distance", "velocity"})
 """Keys whose values may be ranges."""
 
 
@@ -93,11 +95,15 @@ class LineReader(Reader):
         """The line; ``rounds`` are those of its superset or circuit, which may stand for its sets."""
         self.line = at
         own = self.values(at)
-        if "sets" not in at and rounds is not None and (sets := self._slices("sets", rounds)):
+        if "sets" not in at and rounds is not None and (sets := self._slices("rounds", rounds)):
+            if "sets" in own:
+                from .two_readings import rounds_at_odds
+
+                rounds_at_odds(self, own["sets"], sets)
             own["sets"] = sets
         line = Prescription(place_of(at, "exercise"), order, self._groups(at, own))
         line.every = duration_of(at.get("every"))
-        line.lasts = duration_of(at.get("for"))
+        line.lasts = length_of(at.get("for"))
         line.warm_up_sets = range_of(at.get("warm-up sets"))
         line.cluster_rest = duration_of(at.get("cluster rest"))
         loss = at.get("velocity loss")
@@ -148,7 +154,7 @@ class LineReader(Reader):
 
     def _implied_sets(self, at: LocatedNode, own: Values) -> tuple[Slice, ...]:
         """Sets that follow from the rest of the line: one every so often, or one number for each set."""
-        every, lasts = duration_of(at.get("every")), duration_of(at.get("for"))
+        every, lasts = duration_of(at.get("every")), length_of(at.get("for"))
         if every is not None and lasts is not None and (every.low <= 0 or lasts.low < every.high):
             self.report(
                 "no-set-fits",
@@ -209,7 +215,7 @@ class LineReader(Reader):
 
     def _check_direction(self, place: Place, words: str, key: str = "") -> None:
         """Reports a range that runs from its high end to its low one; it is read as if turned round."""
-        turned = quantities.in_order(words)
+        turned = _in_order(words)
         if turned == words:
             return
         if key == "reps" and {str(one.value) for one in self.held.get("sets", ())} == {"2"}:
@@ -273,3 +279,15 @@ def _progression(at: LocatedNode | None) -> Progression | None:
         return Progression(at.place, note=at.words)
     add, when, every, note = (text_of(at.get(key)) for key in ("add", "when", "every", "note"))
     return Progression(at.place, add=add, when=when, every=every, note=note)
+
+
+def _in_order(words: str) -> str:
+    """The words with the smaller number of every range first: ``8-5`` becomes ``5-8``."""
+    import re
+
+    def turned(found: re.Match[str]) -> str:
+        first, last = found.groups()
+        return f"{last}-{first}" if float(first) > float(last) else found[0]
+
+    number = r"[0-9]+(?:\.[0-9]+)?"
+    return re.sub(rf"(?<![-.0-9])({number})-({number})(?!-?[.0-9])", turned, words)

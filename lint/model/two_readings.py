@@ -74,6 +74,17 @@ def read_apart(reader: LineReader, at: LocatedNode, held: Values) -> None:
             _ask_about_parts(reader, at, one.place, value.parts)
 
 
+def rounds_at_odds(reader: LineReader, said: Sequence[Slice], rounds: Sequence[Slice]) -> None:
+    """Sets that stand under repetitions, ``3x12``, in a circuit or superset whose rounds are its sets."""
+    if {str(one.value) for one in said} != {str(one.value) for one in rounds}:
+        reader.report(
+            "keys-at-odds",
+            said[0].place,
+            f"{said[0].place.excerpt} says {said[0].value} sets; the rounds say {rounds[0].value}.",
+            change="Write the repetitions alone; the rounds are their sets.",
+        )
+
+
 def _as_data(value: object) -> object:
     """What is equal for equal numbers of sets or repetitions."""
     return [getattr(value, name) for name in Reps.__slots__] if isinstance(value, Reps) else value

@@ -165,6 +165,11 @@ def duration_of(at: LocatedNode | None) -> Range | None:
     return None if at is None else quantities.duration(at.plain)
 
 
+def length_of(at: LocatedNode | None) -> Range | None:
+    """How long something goes on, in seconds."""
+    return None if at is None else quantities.length(at.plain)
+
+
 def items_of(at: LocatedNode | None) -> list[LocatedNode]:
     """The members of a list, or the single value in a list; none where there is no value."""
     return [] if at is None else at.items()

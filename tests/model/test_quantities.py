@@ -13,6 +13,7 @@ from hypothesis import strategies as st
 from spotline import schema as schemas
 from spotline.lint.model import quantities
 from spotline.lint.model.quantities import Range
+from spotline.lint.model.read_line import _in_order
 from spotline.lint.model.two_readings import sets_of_reps
 from spotline.lint.model.weeks import weeks
 
@@ -81,7 +82,7 @@ def test_a_number_of_more_than_twelve_digits_is_not_read() -> None:
     ],
 )
 def test_backwards_ranges_are_turned_round(words: str, right: str) -> None:
-    assert quantities.in_order(words) == right
+    assert _in_order(words) == right
 
 
 class TestRange:
@@ -342,7 +343,7 @@ PARSERS: dict[str, Callable[[Any], object]] = {
     "rpe": quantities.rpe,
     "rest": quantities.duration,
     "time": quantities.duration,
-    "length": quantities.duration,
+    "length": quantities.length,
     "tempo": quantities.tempo,
     "distance": quantities.distance,
     "velocity": quantities.velocity,

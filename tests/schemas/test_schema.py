@@ -820,7 +820,7 @@ READERS = {
     "rpe": quantities.rpe,
     "rest": quantities.duration,
     "time": quantities.duration,
-    "length": quantities.duration,
+    "length": quantities.length,
     "tempo": quantities.tempo,
     "distance": quantities.distance,
     "velocity": quantities.velocity,
