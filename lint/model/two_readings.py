@@ -147,6 +147,8 @@ def ask_about_tempo(reader: LineReader, at: LocatedNode) -> None:
     if parts is None:
         return
     first, second, third, last = parts.split("-")
+    if third == "X":
+        return
     lifting_first, dropped = f"{third}-{last}-{first}-{second}", f"0-{second}-{third}-{last}"
     reader.report(
         RULE,

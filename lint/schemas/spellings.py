@@ -268,20 +268,14 @@ def _seconds(words: str) -> float:
 
 
 def _time(words: str) -> str:
+    if re.fullmatch(_TIMED, words):
+        unit = "min" if _IN_MINUTES(words) else "s"
+        return f"{'-'.join(re.findall('[0-9]+(?:[.,][0-9]+)?', words)).replace(',', '.')} {unit}"
     found = re.fullmatch(f"({_ONE_TIME}|{_BARE})(?:{_TO}({_ONE_TIME}|{_BARE}))?", words)
-    if found is None:
-        low, high = re.split(_TO, words, maxsplit=1)
-        unit = re.sub("[0-9., ]", "", high)
-        ends = [_seconds(low + unit), _seconds(high)]
-    else:
-        ends = [_seconds(one) for one in found.groups() if one]
-    minutes = bool(re.search("[:'\u2032\u2019mM]", words.replace("''", '"'))) and all(
-        one % 60 == 0 for one in ends
-    )
-    if not minutes and re.search("[.,]", words):
-        return _quantity(re.sub(f" ?(?:{_MINUTES})$", " min", re.sub(f" ?(?:{_SECONDS})$", " s", words)))
-    numbers = "-".join(f"{one / 60 if minutes else one:g}" for one in ends)
-    return f"{numbers} {'min' if minutes else 's'}"
+    ends = [_seconds(one) for one in found.groups() if one] if found else []
+    in_minutes = not words.isdecimal() and all(one % 60 == 0 and one for one in ends)
+    numbers = "-".join(f"{one / 60 if in_minutes else one:g}" for one in ends)
+    return f"{numbers} {'min' if in_minutes else 's'}"
 
 
 def _tempo(words: str) -> str:
