@@ -48,6 +48,7 @@ MODULES = (
     "unknown_names",
     "work_not_read",
     "plausibility",
+    "two_ways",
     "equipment",
     "dates",
 )

@@ -16,7 +16,7 @@ if TYPE_CHECKING:
 PRESETS: dict[str, dict[str, dict[str, Default]]] = {"2026-11": {}, "2026-12": {}}
 """By date; the last one is what holds where a team names none."""
 
-NEW_RULES: dict[str, tuple[str, ...]] = {"2026-12": ("our-name-unclear", "sets-not-read")}
+NEW_RULES: dict[str, tuple[str, ...]] = {"2026-12": ("our-name-unclear", "read-two-ways", "sets-not-read")}
 """The rules that came with a preset: under an earlier one they are off until a team asks for them."""
 
 

@@ -277,7 +277,9 @@ def test_quantities_with_a_unit(read: Callable[[object], Range | None], written:
 @pytest.mark.parametrize(
     "read", [quantities.duration, quantities.distance, quantities.velocity, quantities.percent]
 )
-@pytest.mark.parametrize("written", [9, "9", "", "s", "min", "km", "90 stones", "x s", None, "3 minute stones"])
+@pytest.mark.parametrize(
+    "written", [9, "9", "", "s", "min", "km", "90 stones", "x s", None, "3 minute stones"]
+)
 def test_units_are_never_guessed(read: Callable[[object], Range | None], written: object) -> None:
     assert read(written) is None
 
