@@ -2,8 +2,6 @@
 
 from __future__ import annotations
 
-from math import ceil
-
 from ..lint.body import catalogue
 from ..lint.counting.credits import DIRECT
 from ..lint.counting.tally import counted_lines
@@ -13,16 +11,16 @@ from ..lint.findings.finding import found
 from ..lint.model.naming import line_name
 from ..lint.wording.words import listed, sets_of
 from .leg_coverage import LEG_WORK
-from .shared import unless
+from .shared import add, serves, sessions_named, suggested, unless
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
     from collections.abc import Iterator
 
-    from ..lint.body.catalogue import Pair
+    from ..lint.body.catalogue import Exercise, Pair, Side
     from ..lint.counting.ledger import Ledger
     from ..lint.counting.set_group import SetGroup
-    from ..lint.counting.tally import Count
+    from ..lint.counting.tally import Count, Tally
     from ..lint.counting.week import Week
     from ..lint.engine.limits import Limits
     from ..lint.findings.finding import DraftFinding, Severity
@@ -57,15 +55,15 @@ if TYPE_CHECKING:
             "common practice, no source: 1 : 2 to 2 : 1; no trial sets a ratio of sets",
         ),
     ),
-    stands_back=True,
+    stands_back=("rehabilitation", "peak"),
 )
 def antagonist_imbalance(week: Week, limits: Limits) -> Iterator[DraftFinding]:
     """One side of an opposing pair gets far more direct sets than the other.
 
     Counts direct hard sets of each side of a pair (front and back of the thigh, pressing and pulling, elbow
-    flexion and extension, outer and inner hip) in a typical week; compares the middles of ranges. The thigh
-    is a note outside 2:3 to 3:2 and a warning outside 1:2 to 2:1; other pairs are a note outside 1:2 to 2:1.
-    Silent where a side is empty: other rules say what is missing.
+    flexion and extension, outer and inner hip) in a typical week, or over a full turn where sessions rotate;
+    compares the middles of ranges. The thigh is a note outside 2:3 to 3:2 and a warning outside 1:2 to 2:1;
+    other pairs are a note outside 1:2 to 2:1. Silent where a side is empty: other rules say what is missing.
 
     Flags:
         programme: Legs
@@ -92,14 +90,15 @@ def antagonist_imbalance(week: Week, limits: Limits) -> Iterator[DraftFinding]:
 
 
 def _judged(week: Week, pair: Pair, limits: Limits) -> Iterator[DraftFinding]:
+    turn = week.turn()
     sides = sorted(
-        ((week.for_actions(side.trained_by, hard=True), side) for side in pair.sides),
+        ((turn.tally.for_actions(side.trained_by, hard=True), side) for side in pair.sides),
         key=lambda one: one[0].middle,
     )
     (less, weak), (more, strong) = sides
-    if not less or less.middle + more.middle < limits.number("fewest together"):
+    if not less or turn.a_week(less.middle + more.middle) < limits.number("fewest together"):
         return
-    if not (week.means(weak.area) and week.means(strong.area)) or week.could_hold(weak.trained_by):
+    if not (week.means(weak.area) and week.means(strong.area)) or turn.tally.could_hold(weak.trained_by):
         return
     ratio = more.middle / less.middle
     near, far = ("near", "between {:ratios}"), ("far", "no more than {:times as many} on one side")
@@ -111,11 +110,10 @@ def _judged(week: Week, pair: Pair, limits: Limits) -> Iterator[DraftFinding]:
     line = more.lines()[0][0]
     yield found(
         line.place,
-        f"{sets_of(str(more))} for {strong.words} against {less} for {weak.words}.",
+        f"{sets_of(str(more))} for {strong.words} against {less} for {weak.words}{turn.words}.",
         severity=serious,
         wanted=limits.words(f"the two near one another, {bound}", limit, ground=" (common practice)"),
-        change=f"Move about {sets_of(_to_move(more.middle, less.middle, most))} from the first to the second,"
-        f" or add work for {weak.words}.",
+        change=f"{_evened(week, more, less, weak, most)}.",
         where=line_name(line),
         subject=pair.name,
         related=counted_lines(more, less),
@@ -123,9 +121,16 @@ def _judged(week: Week, pair: Pair, limits: Limits) -> Iterator[DraftFinding]:
     )
 
 
-def _to_move(more: float, less: float, most: float) -> int:
-    """Whole sets to move for no more than ``most`` times as many on one side."""
-    return ceil(round(more - (more + less) * most / (1 + most), 6))
+def _evened(week: Week, more: Count, less: Count, weak: Side, most: float) -> str:
+    """How the sides come near one another: sets that move from a line to another, or work that is added."""
+    from ..lint.counting.proposals import evened
+
+    move = evened(more, less, most)
+    if move is not None:
+        return f"Move {move.words()}"
+    return add(
+        f"work for {weak.words}", suggested(week.programme, serves(*weak.trained_by)), sessions_named(less)
+    )
 
 
 @rule(
@@ -140,14 +145,14 @@ def _to_move(more: float, less: float, most: float) -> int:
         Option("apart", 25, "percent fewer sets on one side than on the other", "common practice"),
         Condition("fewest apart", 2, "sets a week between the sides", "common practice"),
     ),
-    stands_back=True,
+    stands_back=("rehabilitation", "peak"),
 )
 def sides_uneven(week: Week, limits: Limits) -> Iterator[DraftFinding]:
     """Left and right of a muscle group get clearly different numbers of sets.
 
-    Counts direct hard sets of each side, from work with `side: left` or `side: right`, in a typical week, by
-    the middles of ranges; wants the weaker side no more than a quarter below the other. Silent where a line
-    that cannot be counted may even it out.
+    Counts direct hard sets of each side, from work with `side: left` or `side: right`, in a typical week, or
+    over a full turn where sessions rotate, by the middles of ranges; wants the weaker side no more than a
+    quarter below the other. Silent where a line that cannot be counted may even it out.
 
     Flags:
         programme: Legs
@@ -165,22 +170,23 @@ def sides_uneven(week: Week, limits: Limits) -> Iterator[DraftFinding]:
               - {exercise: single-leg leg press, sets: 4, reps: 8, side: left}
               - {exercise: single-leg leg press, sets: 3, reps: 8, side: right}
     """
-    if not week.one_sided or not week.is_typical():
+    turn = week.turn()
+    if not turn.tally.one_sided or not week.is_typical():
         return
     uneven: dict[Prescription, list[_Sides]] = {}
-    for group in week.groups():
-        sides = _Sides(week, group)
-        if sides.apart < limits.number("fewest apart") or not week.means(group):
+    for group in turn.tally.groups():
+        sides = _Sides(turn.tally, group)
+        if turn.a_week(sides.apart) < limits.number("fewest apart") or not week.means(group):
             continue
         bearable = sides.more.middle * limits.number("apart") / 100
-        if sides.apart <= bearable or week.could_hold(areas=(group,)):
+        if sides.apart <= bearable or turn.tally.could_hold(areas=(group,)):
             continue
         uneven.setdefault(sides.line(), []).append(sides)
     for line, over in uneven.items():
         worst = max(over, key=lambda one: one.apart)
         yield found(
             line.place,
-            f"Direct sets a week: {listed([one.words() for one in over])}.",
+            f"Direct sets{turn.words or ' a week'}: {listed([one.words() for one in over])}.",
             wanted=limits.words("no more than {:%} fewer on one side", "apart", ground=" (common practice)"),
             change=f"Add {sets_of(worst.apart)} on the {worst.weak}. Where the difference is meant, say so in"
             " a waiver; where a clinician leads the work, write `rehabilitation`.",
@@ -194,10 +200,10 @@ def sides_uneven(week: Week, limits: Limits) -> Iterator[DraftFinding]:
 class _Sides:
     """The direct hard sets of both sides of a muscle group."""
 
-    def __init__(self, week: Week, group: str) -> None:
+    def __init__(self, tally: Tally, group: str) -> None:
         self.group = group
-        self.left = week.sets(group, DIRECT, side="left")
-        self.right = week.sets(group, DIRECT, side="right")
+        self.left = tally.sets(group, DIRECT, side="left")
+        self.right = tally.sets(group, DIRECT, side="right")
         self.less, self.more = sorted((self.left, self.right), key=lambda count: count.middle)
         self.weak = "left" if self.less is self.left else "right"
         self.apart = self.more.middle - self.less.middle
@@ -242,7 +248,7 @@ class _Sides:
             "common practice",
         ),
     ),
-    stands_back=True,
+    stands_back=("rehabilitation", "peak"),
 )
 def two_legged_only(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     """Leg work on two legs only, for an athlete whose sport loads one leg at a time.
@@ -272,21 +278,22 @@ def two_legged_only(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     if not any(word in sport.casefold() for word in limits.names("sports")):
         return
     for block in ledger.programme.blocks:
-        weeks = ledger.weeks_of(block)
-        meant = [
-            week for week in weeks if week.is_typical() and week.means("legs") and not week.rehabilitation
-        ]
-        legs = max((week.for_actions(LEG_WORK, hard=True) for week in meant), key=_high, default=None)
+        meant = [week for week in ledger.typical_weeks() if week.block is block and week.means("legs")]
+        turns = [week.turn() for week in meant]
+        turn = max(turns, key=lambda one: one.tally.for_actions(LEG_WORK, hard=True).high, default=None)
+        legs = turn.tally.for_actions(LEG_WORK, hard=True) if turn else None
         whole = ledger.of_block(block)
-        if not legs or whole.for_actions(LEG_WORK).where(_on_one_leg) or whole.leaves_open(LEG_WORK):
+        if not turn or not legs or whole.leaves_open(LEG_WORK):
+            continue
+        if whole.for_actions(LEG_WORK).where(_on_one_leg):
             continue
         line = legs.lines()[0][0]
         yield found(
             line.place,
-            f"{sets_of(str(legs))} for the legs a week, all on two legs; {sport} loads one leg at a time"
-            f"{unless(whole, LEG_WORK)}.",
+            f"{sets_of(str(legs))} for the legs{turn.words or ' a week'}, all on two legs; {sport} loads one"
+            f" leg at a time{unless(whole, LEG_WORK)}.",
             wanted="some leg work on one leg in the block (common practice)",
-            change="Put one exercise on one leg: a split squat, a step-up or a single-leg hinge.",
+            change=f"{add('lift on one leg', suggested(ledger.header, _trains_one_leg), line.session.name)}.",
             where=line_name(line),
             subject="one leg",
             related=counted_lines(legs),
@@ -295,8 +302,8 @@ def two_legged_only(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
         )
 
 
-def _high(count: Count) -> float:
-    return count.high
+def _trains_one_leg(exercise: Exercise) -> bool:
+    return exercise.unilateral and serves(*LEG_WORK)(exercise)
 
 
 def _on_one_leg(entry: SetGroup) -> bool:

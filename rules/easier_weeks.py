@@ -17,6 +17,7 @@ TYPE_CHECKING = False
 if TYPE_CHECKING:
     from collections.abc import Iterable, Iterator
 
+    from ..lint.counting.change import PartChange
     from ..lint.counting.ledger import Ledger
     from ..lint.counting.set_group import SetGroup
     from ..lint.counting.tally import Count, Tally
@@ -33,27 +34,45 @@ CLEAR_CUT = (
         "% fewer sets or repetitions in the week",
         "common practice, no source: 20 %; coaches cut mainly volume (Bell and others 2022)",
     ),
-    Option("load", 10, "% less load in the mean of the lifts", "common practice"),
-    Option("effort", 2, "repetitions more in reserve in the mean", "common practice"),
+    Option("load", 10, "% less load in most of the hard work", "common practice"),
+    Option("effort", 2, "repetitions more in reserve in most of the hard work", "common practice"),
 )
-"""What makes a week clearly easier than another; any one of them does."""
+"""What makes a lift, or all work of a week, clearly easier than in another; any one of them does."""
+
+EASY = ("half", "light", "lighter", "easy", "easier", "fewer", "less", "lower", "reduce", "reduced", "cut")
 
 EASY_WORDS = Option(
     "easy words",
-    ("half", "light", "lighter", "easy", "easier", "fewer", "less", "lower", "reduce", "reduced", "cut"),
+    EASY,
     "words in a note that say that a week is easier",
     "common practice",
 )
 
 
 def is_easier(week: Tally, before: Tally, limits: Limits) -> bool:
-    """Whether a week is clearly easier than one before: in sets, repetitions, load or effort."""
+    """Whether a week is clearly easier than one before: in its volume, or in most of its hard work.
+
+    Most of it is eased where more than half of the hard sets before belong to lifts that are clearly easier,
+    each in sets, repetitions, load or effort.
+    """
     change = Change(before, week)
+    if _is_cut(change, limits):
+        return True
+    hard = sum(part.hard for part in change.parts)
+    return 2 * sum(part.hard for part in change.parts if _is_eased(part, limits)) > hard
+
+
+def _is_cut(change: Change | PartChange, limits: Limits) -> bool:
+    """Whether sets or repetitions are clearly fewer."""
     volume = 100 - limits.number("volume")
+    return any(share is not None and share <= volume for share in (change.sets, change.repetitions))
+
+
+def _is_eased(part: PartChange, limits: Limits) -> bool:
     return (
-        any(share is not None and share <= volume for share in (change.sets, change.repetitions))
-        or (change.load is not None and change.load <= 100 - limits.number("load"))
-        or (change.reserve is not None and change.reserve >= limits.number("effort"))
+        _is_cut(part, limits)
+        or (part.load is not None and part.load <= 100 - limits.number("load"))
+        or (part.reserve is not None and part.reserve >= limits.number("effort"))
     )
 
 
@@ -83,14 +102,15 @@ def _notes(week: Week) -> list[str]:
         Option("levels", ("novice",), "levels that are left alone", "common practice"),
         *map(Condition.like, CLEAR_CUT),
     ),
-    stands_back=True,
+    stands_back=("rehabilitation",),
 )
 def deload_missing(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     """More than eight weeks of rising load without an easier one.
 
-    Follows typical weeks in a row, as long as none cuts sets or repetitions by 20 %, load by 10 %, or leaves
-    2 more repetitions in reserve; any one of them makes an easier week, whatever it is called. Wants no more
-    than 8 such weeks where the heaviest load of a lift rises from the first to the last, or is to rise by so
+    Follows typical weeks in a row, as long as none is clearly easier than the one before: 20 % fewer sets or
+    repetitions, or most of the hard work eased, lift by lift, in sets or repetitions by 20 %, in load by
+    10 %, or with 2 more repetitions in reserve. One lightened load makes no easier week. Wants no more than 8
+    such weeks where the heaviest load of a lift rises from the first to the last, or is to rise by so
     much every week or session. Off for novices, in season, in a return, and where the lifter chooses the
     load.
 
@@ -146,8 +166,9 @@ def deload_missing(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
 def _unbroken(ledger: Ledger, limits: Limits) -> Iterator[list[Week]]:
     """Typical weeks in a row of which none is clearly easier than the one before."""
     run: list[Week] = []
+    typical = ledger.typical_weeks()
     for week in ledger.weeks:
-        counts = week.is_typical() and not week.rehabilitation and week.phase not in limits.names("phases")
+        counts = week in typical and week.phase not in limits.names("phases")
         if run and not (counts and not ledger.recall(is_easier, week, run[-1], limits)):
             yield run
             run = []
@@ -203,14 +224,15 @@ def _added_by_turn(line: Prescription) -> str:
     " repetitions. As it is written, this one asks about as much as the week before.",
     sources=("bell-2023", "bell-2022", "helms-taper"),
     options=(*CLEAR_CUT, EASY_WORDS),
-    stands_back=True,
+    stands_back=("rehabilitation",),
 )
 def deload_without_cut(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     """A deload that cuts neither sets nor load nor effort.
 
     Compares each week of a block marked `deload: true`, or called a deload, with the last typical week before
-    the block; wants 20 % fewer sets or repetitions, 10 % less load, or 2 more repetitions in reserve. Silent
-    where a note says that the week is easier, and where sets could not be read.
+    the block; wants 20 % fewer sets or repetitions, or most of the hard work eased: 10 % less load, or 2 more
+    repetitions in reserve. Silent where a note says that the week is easier, and where sets could not be
+    read.
 
     Flags:
         programme: Squat
@@ -285,11 +307,8 @@ def _further(change: Change) -> str:
         parts.append(f"at {share} load")
     if change.reserve is not None:
         more = "less" if change.reserve < 0 else "more"
-        parts.append(
-            f"with {plain(abs(change.reserve))} {more} in reserve"
-            if change.reserve
-            else "as far from failure"
-        )
+        repetitions = plain(round(2 * abs(change.reserve)) / 2)
+        parts.append(f"with {repetitions} {more} in reserve" if repetitions != "0" else "as far from failure")
     return f", {listed(parts)}" if parts else ""
 
 
@@ -304,18 +323,20 @@ def _further(change: Change) -> str:
     sources=("fm21-20-prep",),
     options=(
         Condition("volume", 10, "% fewer sets or repetitions than later", "common practice"),
-        Condition("load", 5, "% less load than later", "common practice"),
-        Condition("effort", 1, "repetitions more in reserve than later", "common practice"),
+        Condition("load", 5, "% less load than later in most of the hard work", "common practice"),
+        Condition(
+            "effort", 1, "repetitions more in reserve than later in most of the hard work", "common practice"
+        ),
         EASY_WORDS,
     ),
-    stands_back=True,
+    stands_back=("rehabilitation",),
 )
 def return_week_not_lighter(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     """A return whose first week is no lighter than those that follow.
 
     Compares the first week of a phase `return` with the later ones of it, or with the week after where it is
-    only one; wants it lighter than at least one of them: 10 % fewer sets or repetitions, 5 % less load, or
-    one more repetition in reserve. Silent where a note says that it is easier.
+    only one; wants it lighter than at least one of them: 10 % fewer sets or repetitions, or most of the hard
+    work with 5 % less load, or one more repetition in reserve. Silent where a note says that it is easier.
 
     Flags:
         programme: Back after the summer

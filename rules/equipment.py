@@ -7,16 +7,17 @@ from math import ceil
 from ..lint.body import equipment
 from ..lint.engine.limits import Length, Option
 from ..lint.engine.registry import rule
-from ..lint.findings.finding import Related, found
+from ..lint.findings.finding import Edit, Related, found
 from ..lint.model.naming import line_name
-from ..lint.wording.words import listed, plain
+from ..lint.wording.words import did_you_mean, listed, plain
+from .shared import names_of, some_of
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
     from collections.abc import Collection, Iterator
 
     from ..lint.body.catalogue import Exercise
-    from ..lint.counting.ledger import Ledger
+    from ..lint.counting.ledger import Ledger, Lifter
     from ..lint.counting.set_group import SetGroup
     from ..lint.counting.tally import Visit
     from ..lint.engine.limits import Limits
@@ -25,6 +26,46 @@ if TYPE_CHECKING:
 
 
 # Equipment and room
+
+
+@rule(
+    "equipment-unknown",
+    family="upkeep",
+    severity="note",
+    confidence="fact",
+    why="Equipment by a name that nobody knows is as good as none: what exercises take is called missing.",
+    sources=(),
+)
+def equipment_unknown(lifter: Lifter, limits: Limits) -> Iterator[DraftFinding]:
+    """A piece of equipment in the athlete's file that no exercise is known to take.
+
+    Looks up every item in whatever usual word; lets the names of the team's sets of equipment pass. Offers
+    the pieces that may be meant.
+
+    Flags:
+        programme: At home
+        athlete:
+          name: Ida
+          equipment: [dumbbells, flux capacitor]  # <- here
+        sessions: [{session: Home, exercises: [{exercise: goblet squat, sets: 3, reps: 8}]}]
+
+    Passes:
+        programme: At home
+        athlete:
+          name: Ida
+          equipment: [dumbbells, calf raise machine]
+        sessions: [{session: Home, exercises: [{exercise: goblet squat, sets: 3, reps: 8}]}]
+    """
+    for term in lifter.athlete.equipment:
+        if term.words not in lifter.resources.equipment and not equipment.is_known(term.words):
+            near = equipment.like(term.words)
+            yield found(
+                term.place,
+                equipment.unknown(term.words),
+                change=did_you_mean(near) or equipment.REMEDY,
+                where=f"{lifter.athlete.name}, equipment",
+                edits=tuple(Edit(term.place, other, f"write {other}") for other in near),
+            )
 
 
 @rule(
@@ -37,7 +78,7 @@ if TYPE_CHECKING:
     options=(
         Option(
             "always there",
-            ("floor", "wall", "partner", "track", "hill", "stairs", "box"),
+            equipment.ALWAYS_THERE,
             "pieces that nobody needs to list",
             "common practice",
         ),
@@ -81,13 +122,16 @@ def equipment_missing(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
         pieces = equipment.missing(exercise, listed_pieces, always, entry.implement)
         if pieces and not _another_will_do(entry, listed_pieces, always):
             lacking.setdefault(pieces, {}).setdefault(entry.prescription, (entry, exercise))
+    if not lacking:
+        return
+    from ..lint.counting.suggestions import substitutes
+
     for pieces, lines in lacking.items():
         (first, _), *others = lines.values()
         exercises = {_called(entry, exercise): exercise for entry, exercise in lines.values()}
         most = int(limits.number("offered"))
         offered = [
-            (name, equipment.alternatives(exercise, listed_pieces, always, most))
-            for name, exercise in exercises.items()
+            (name, substitutes(ledger.header, exercise, most, always)) for name, exercise in exercises.items()
         ]
         words = listed([equipment.in_words(piece) for piece in pieces])
         yield found(
@@ -123,7 +167,7 @@ def _another_will_do(entry: SetGroup, pieces: Collection[str], always: Collectio
 def _swaps(offered: list[tuple[str, list[str]]]) -> str:
     """``Swap back squat for goblet squat or dumbbell squat; dip for diamond push-up``."""
     swaps = [f"{name} for {' or '.join(others)}" for name, others in offered if others]
-    return f"Swap {'; '.join(swaps)}" if swaps else "Swap it for something else"
+    return f"Swap {'; '.join(swaps)}" if swaps else "Nothing else does the same work here: leave it out"
 
 
 @rule(
@@ -216,7 +260,7 @@ def _crowded(
     first, *others = entries
     return found(
         first.work.places["exercise"],
-        f"{at_once} at a time need the {station} for {listed([entry.name for entry in entries])}; the room"
+        f"{at_once} at a time need the {station} for {some_of(names_of(entries))}; the room"
         f" has {there}, enough for {plain(enough)}.",
         wanted=wanted,
         change="Start groups on different lines, let them come one after the other, or choose work that needs"

@@ -30,13 +30,19 @@ WITHOUT_LIMIT = Option(
 
 
 class Excess:
-    """A muscle group over its limit in a week or a session; ``bound`` is that limit in words."""
+    """A muscle group over its limit in a week or on a day.
 
-    def __init__(self, tally: Tally, group: str, count: Count, limit: float, bound: str = "") -> None:
+    ``bound`` is that limit in words, ``mean`` what a week of a full turn holds in the mean.
+    """
+
+    def __init__(
+        self, tally: Tally, group: str, count: Count, limit: float, bound: str = "", mean: float = 0.0
+    ) -> None:
         self.group = group
         self.count = count
         self.limit = limit
         self.bound = bound
+        self.mean = mean
         self.sets = count.high - limit
         self.direct = tally.sets(group, DIRECT).high
 

@@ -41,7 +41,7 @@ if TYPE_CHECKING:
             " others 2010)",
         ),
     ),
-    stands_back=True,
+    stands_back=("rehabilitation",),
 )
 def priority_late(week: Week, limits: Limits) -> Iterator[DraftFinding]:
     """A declared priority that no session of the week comes to in its first third.
@@ -162,6 +162,12 @@ def _is_for(entry: SetGroup, term: Term, programme: ProgrammeHeader) -> bool:
     sources=("acsm-2009-order", "simao-2010", "mcleod-2023"),
     options=(
         Condition("least sets", 2, "hard sets of the small exercise", "common practice"),
+        Condition(
+            "repetitions",
+            15,
+            "repetitions of the large exercise up to which helpers count",
+            "the trial went from 12 to 15 repetitions down to 3 to 5 (Simao and others 2010, from memory)",
+        ),
         Option(
             "small matter",
             ("hypertrophy", "muscular endurance"),
@@ -181,15 +187,16 @@ def _is_for(entry: SetGroup, term: Term, programme: ProgrammeHeader) -> bool:
             "common practice",
         ),
     ),
-    stands_back=True,
+    stands_back=("rehabilitation",),
 )
 def isolation_before_compound(visit: Visit, limits: Limits) -> Iterator[DraftFinding]:
-    """A heavy compound after an exercise for one joint that tires its prime mover.
+    """A compound after an exercise for one joint that tires its prime mover, or a muscle that helps in it.
 
-    Looks at squats, lunges, hinges, presses and pulls below 8 repetitions; wants no exercise for a single
-    joint with 2 or more hard sets for one of the same muscles before them in the session. Silent where the
-    goal is size or muscular endurance, for a superset of the two, for a muscle among the priorities, and
-    where a note says that it is on purpose.
+    Looks at squats, lunges, hinges, presses and pulls; wants no exercise for a single joint with 2 or more
+    hard sets before them in the session: for one of the same muscles where they are done below 8
+    repetitions, for a muscle that helps in them up to 15, as in the trial, where the triceps came before the
+    bench press and the biceps before the pulldown. Silent where the goal is size or muscular endurance, for a
+    superset of the two, for a muscle among the priorities, and where a note says that it is on purpose.
 
     Flags:
         programme: Legs
@@ -216,7 +223,7 @@ def isolation_before_compound(visit: Visit, limits: Limits) -> Iterator[DraftFin
             continue
         if _isolates(entry, limits):
             small.append(entry)
-        if not entry.compound or entry.slot != "heavy":
+        if not entry.compound:
             continue
         shared = {
             one: groups
@@ -229,8 +236,8 @@ def isolation_before_compound(visit: Visit, limits: Limits) -> Iterator[DraftFin
         tired = listed(list(dict.fromkeys(group for groups in shared.values() for group in groups)))
         yield found(
             entry.prescription.place,
-            f"{entry.name} at {_repetitions(entry)} comes after {names}, which tires the same {tired}.",
-            wanted="heavy work for several joints first",
+            f"{entry.name} at {_repetitions(entry)} comes after {names}, which tires the {tired} first.",
+            wanted="lifts over several joints first",
             change=f"Put {entry.name} before {names}, or write pre-exhaustion into the note if it is meant.",
             where=line_name(entry.prescription),
             related=tuple(
@@ -251,10 +258,13 @@ def _isolates(entry: SetGroup, limits: Limits) -> bool:
 
 
 def _shared_groups(small: SetGroup, large: SetGroup, limits: Limits) -> list[str]:
-    """Muscle groups of the muscles that both train directly."""
+    """Muscle groups that the small exercise trains directly, and that count in the large one."""
     assert small.exercise is not None
     assert large.exercise is not None
-    shared = set(small.exercise.direct).intersection(large.exercise.direct)
+    counting = large.exercise.direct if large.slot == "heavy" else ()
+    if _is_as_in_the_trial(large, limits):
+        counting = (*counting, *large.exercise.indirect)
+    shared = set(small.exercise.direct).intersection(counting)
     return [
         group
         for group, members in catalogue.groups.items()
@@ -262,8 +272,16 @@ def _shared_groups(small: SetGroup, large: SetGroup, limits: Limits) -> list[str
     ]
 
 
+def _is_as_in_the_trial(entry: SetGroup, limits: Limits) -> bool:
+    """Whether its repetitions are known, and few enough for helpers to matter."""
+    reps = entry.work.reps.a_set() if entry.work.reps else None
+    if reps is None and entry.work.load is not None and entry.work.load.kind == "rm":
+        reps = entry.work.load.span
+    return reps is not None and reps.middle <= limits.number("repetitions")
+
+
 def _repetitions(entry: SetGroup) -> str:
-    """``5 repetitions`` or ``6RM``: what makes a slot heavy."""
+    """``5 repetitions`` or ``6RM``."""
     reps = entry.work.reps.a_set() if entry.work.reps else None
     if reps is not None:
         return f"{reps} repetitions"

@@ -8,12 +8,13 @@ from ..lint.engine.registry import rule
 from ..lint.findings.finding import found
 from ..lint.model.quantities import Range
 from ..lint.wording.words import says, sets_of
-from .shared import sessions_named, unless_one, where_named, where_to_add
+from .shared import add, sessions_named, suggested, unless_one, where_named, where_to_add
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
-    from collections.abc import Iterator
+    from collections.abc import Callable, Iterator
 
+    from ..lint.body.catalogue import Exercise
     from ..lint.counting.ledger import Ledger
     from ..lint.counting.set_group import SetGroup
     from ..lint.engine.limits import Limits
@@ -52,7 +53,7 @@ if TYPE_CHECKING:
             "common practice",
         ),
     ),
-    stands_back=True,
+    stands_back=("rehabilitation",),
 )
 def fast_work_missing(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     """A programme for power in which nothing is done fast.
@@ -88,6 +89,7 @@ def fast_work_missing(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     words = limits.names("words")
     if sets.where(lambda entry: _is_fast(entry, power)) or _calls_it_fast(ledger, words):
         return
+    fast = suggested(ledger.header, _is_meant(ledger), FAST_KINDS)
     yield found(
         where_to_add(sets),
         f"{sets_of(str(typical[0].all_sets()))} a week for power; no jump or throw, nothing lifted as fast as"
@@ -96,10 +98,16 @@ def fast_work_missing(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
         wanted=limits.worked_out(
             f"fast lifts at {power} %, jumps or throws", ("{:%}", "lightest"), ("{:%}", "heaviest")
         ),
-        change=f"Add some to {sessions_named(sets)}; where a line is meant fast already, write it, such as"
-        " `tempo: 2-0-X-0`.",
+        change=f"{add('jump or throw', fast, sessions_named(sets))}; where a line is"
+        " meant fast already, write it, such as `tempo: 2-0-X-0`.",
         where=where_named(sets),
     )
+
+
+def _is_meant(ledger: Ledger) -> Callable[[Exercise], bool]:
+    """A test whether an exercise trains something that the programme means."""
+    weeks = ledger.typical_weeks()
+    return lambda exercise: any(weeks[0].means(muscle) for muscle in exercise.direct)
 
 
 def _is_fast(entry: SetGroup, power: Range) -> bool:

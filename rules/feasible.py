@@ -2,12 +2,16 @@
 
 from __future__ import annotations
 
+from math import floor
+
 from ..lint.body import curves
+from ..lint.counting.effort import numbers_of
 from ..lint.engine.limits import Condition, Option
 from ..lint.engine.registry import rule
 from ..lint.findings.finding import Related, found
 from ..lint.model.naming import line_name
-from ..lint.wording.words import plain
+from ..lint.model.quantities import Range
+from ..lint.wording.words import counted_noun, plain, says, sets_of
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -16,7 +20,6 @@ if TYPE_CHECKING:
     from ..lint.counting.set_group import SetGroup
     from ..lint.engine.limits import Limits
     from ..lint.findings.finding import DraftFinding, Severity
-    from ..lint.model.quantities import Range
 
 # Loads, repetitions and effort
 
@@ -28,8 +31,9 @@ if TYPE_CHECKING:
     confidence="meta-analysis",
     why="Tests on 7,289 people give the mean repetitions at 60 to 90 % of the best lift, and how far lifters"
     " differ; above that a straight line to one repetition is our own choice. Few manage two standard"
-    " deviations above the mean; the limit of four is our choice as well.",
-    sources=("nuzzo-2024", "zourdos-2021", "hackett-2017"),
+    " deviations above the mean; the limit of four is our choice as well. In bench press tests repetitions"
+    " fell from set to set; how far, is common practice. At 100 % there is one repetition by definition.",
+    sources=("nuzzo-2024", "zourdos-2021", "hackett-2017", "richmond-2004", "willardson-2006"),
     options=(
         Option(
             "few manage",
@@ -51,18 +55,27 @@ if TYPE_CHECKING:
             "common practice, no source: a margin of one, as large as the error of guesses near failure"
             " (Hackett and others 2017)",
         ),
+        Option(
+            "percent of another lift",
+            ("pull", "shrug", "half", "quarter", "partial", "pin", "board", "block", "rack", "floor"),
+            "words in names of lifts whose percentages often count from another lift",
+            "common practice, no source",
+        ),
     ),
 )
 def more_reps_than_load_allows(entry: SetGroup, limits: Limits) -> Iterator[DraftFinding]:
-    """More repetitions, those left in reserve included, than the load allows a fresh lifter.
+    """More repetitions, those left in reserve included, than the load allows.
 
     Takes the low end of repetitions and of RIR, and the light end of the load in % of the best lift, set by
     set where they are written so; holds them against the curve that fits the exercise (bench press, leg press
     or the main one). Above the last load that was counted (90 %; bench press 80 %) a straight line leads to
-    one repetition at 100 %. Past the mean and two standard deviations is a warning, past four an error. Where
-    the load comes from a best lift on file, which may have grown, and at RM loads it is never more than a
-    warning. Silent below 60 % and above 100 %, for sets broken up (clusters, drop sets, rest-pause), open
-    sets, exercises that only lower the load, and work for speed.
+    one repetition at 100 %. Past the mean and two standard deviations is a warning, for the last of several
+    sets with what those before it cost; past four in a first set an error. Two repetitions at 100 %, or more
+    than 100 %, are an error where it is the lift's own best; at pulls and partial lifts a note asks what it
+    is a percentage of; a single above 100 % is left alone in test weeks. Where the load comes from a best
+    lift on file, which may have grown, and at RM loads it is never more than a warning. Silent below 60 %,
+    for sets broken up (clusters, drop sets, rest-pause), open sets, exercises that only lower the load, and,
+    up to 100 %, work for speed.
 
     Flags:
         programme: Press
@@ -76,49 +89,150 @@ def more_reps_than_load_allows(entry: SetGroup, limits: Limits) -> Iterator[Draf
         sessions:
           - session: Push
             exercises:
-              - {exercise: bench press, sets: 3, reps: 8, rir: 2, load: 85 %}
+              - {exercise: bench press, sets: 3, reps: 8, rir: 2, load: 75 %}
     """
     load, reps = entry.work.load, entry.work.reps
-    if load is None or reps is None or not reps.sets or not entry.in_one_go:
+    if load is None:
         return
-    least_left = entry.reserve.low if entry.reserve else 0.0
+    if load.kind == "percent" and not entry.lowers_only and not entry.broken_up:
+        beyond = _beyond_best(entry)
+        if beyond is not None:
+            yield _more_than_the_best(entry, *beyond, limits)
+            return
+    if reps is None or not reps.sets or not entry.in_one_go:
+        return
+    least_left = _least_left(entry)
     if load.kind == "rm" and load.span:
         asked = max(one.low for one in reps.sets) + least_left
         if asked > load.span.high + limits.number("beyond the RM"):
             yield _too_many(
                 entry,
-                asked,
+                _asked(entry, asked, 1),
                 f"{plain(load.span.high)} at most: that is what {load.words} means",
                 "Write a lighter load",
             )
         return
-    far: list[tuple[float, float, float, curves.Repetitions]] = []
-    for one, percent in _sets(entry):
-        held, asked = curves.possible(percent.low, entry.curve), one.low + least_left
-        if held is not None:
-            far.append(((asked - held.mean) / held.spread, asked, percent.low, held))
-    if not far:
+    sets = entry.sets_apart
+    tries = [
+        _Try(one.low, least_left, percent.low, number, held)
+        for (one, percent), number in zip(sets, numbers_of(entry.work, sets), strict=True)
+        if (held := curves.possible(percent.low, entry.curve)) is not None
+    ]
+    if not tries:
         return
-    beyond, asked, light, held = max(far, key=_deviations)
     few = limits.number("few manage")
-    if beyond > few:
-        certain = load.kind == "percent" and beyond > limits.number("nobody manages")
+    hardest = max(tries, key=_Try.fresh)
+    if hardest.fresh() <= few:
+        hardest = max(tries, key=_Try.tired)
+    if hardest.tired() <= few:
+        return
+    certain = load.kind == "percent" and hardest.fresh() > limits.number("nobody manages")
+    yield _too_many(
+        entry,
+        _asked(entry, hardest.reps + least_left, hardest.number if hardest.fresh() <= few else 1),
+        limits.worked_out(
+            hardest.wanted(few, limits), ("{:standard deviation} above the mean", "few manage")
+        ),
+        f"Take {_lighter(hardest.reps + least_left, entry.curve)} of the best lift,",
+        severity="error" if certain else "warning",
+        excess=hardest.tired(),
+    )
+
+
+class _Try:
+    """A set by what it asks, which set of its line it is, and what its load allows."""
+
+    def __init__(
+        self, reps: float, left: float, percent: float, number: int, held: curves.Repetitions
+    ) -> None:
+        self.reps = reps
+        self.left = left
+        self.percent = percent
+        self.number = number
+        self.held = held
+
+    def cost(self) -> float:
+        """What it asks, in repetitions of a first set."""
+        return self.reps * curves.tired(self.number) + self.left
+
+    def fresh(self) -> float:
+        """By how many standard deviations it asks more than the mean, as a first set."""
+        return (self.reps + self.left - self.held.mean) / self.held.spread
+
+    def tired(self) -> float:
+        """The same as the set that it is."""
+        return (self.cost() - self.held.mean) / self.held.spread
+
+    def wanted(self, few: float, limits: Limits) -> str:
+        """What its load allows: a first set, and this one where that makes the difference."""
         most = "hardly anybody more than" if limits.is_default("few manage") else "no more than"
-        yield _too_many(
-            entry,
-            asked,
-            limits.worked_out(
-                f"about {held.mean:.0f} at {light:.0f} %, and {most} {held.beyond(few):.0f}",
-                ("{:standard deviation} above the mean", "few manage"),
-            ),
-            f"Take {_lighter(asked, entry.curve)} of the best lift,",
-            severity="error" if certain else "warning",
-            excess=beyond,
+        allowed = self.held.beyond(few)
+        first = f"about {self.held.mean:.0f} at {self.percent:.0f} %"
+        if self.fresh() > few:
+            return f"{first}, and {most} {allowed:.0f}"
+        tired = floor((allowed - self.left) / curves.tired(self.number) + self.left)
+        return f"{first} in a first set, and {most} {tired} in set {self.number}"
+
+
+def _beyond_best(entry: SetGroup) -> tuple[float, float] | None:
+    """Repetitions and load in %, where the load leaves no room for them: two at 100 %, or any above."""
+    sets = entry.sets_apart or [(Range(1, 1), one) for one in entry.percents]
+    over = [
+        (reps.low + _least_left(entry), percent.low)
+        for reps, percent in sets
+        if percent.low > 100 or (percent.low == 100 and reps.low + _least_left(entry) > 1)
+    ]
+    if not over:
+        return None
+    asked, percent = max(over, key=lambda one: (one[1], one[0]))
+    attempt = asked <= 1 and _is_test(entry)
+    return None if attempt else (asked, percent)
+
+
+def _is_test(entry: SetGroup) -> bool:
+    return (entry.prescription.session.block.phase or entry.programme.phase) == "test"
+
+
+def _more_than_the_best(entry: SetGroup, asked: float, percent: float, limits: Limits) -> DraftFinding:
+    words = entry.work.load.words if entry.work.load else ""
+    if not _own_best(entry, limits):
+        return found(
+            entry.work.places["load"],
+            f"{entry.name} at {words}: of what?",
+            severity="note",
+            wanted="a load that is known; of this lift's own best 100 % is one repetition",
+            change="Write the load in kg, or say in a `note` of which lift it is a percentage.",
+            where=line_name(entry.prescription),
         )
+    return found(
+        entry.work.places["load" if percent > 100 else "reps"],
+        f"{_asked(entry, asked, 1)}, at {words}.",
+        wanted="one repetition at 100 % of the lift's own best, and none above",
+        change=f"Take {_lighter(asked, entry.curve)} of the best lift. If it is a percentage of something"
+        " else, write it in kg.",
+        where=line_name(entry.prescription),
+        related=(Related(entry.work.places["load"], words),) if percent <= 100 else (),
+        excess=percent + asked,
+    )
 
 
-def _deviations(one: tuple[float, float, float, curves.Repetitions]) -> float:
-    return one[0]
+def _own_best(entry: SetGroup, limits: Limits) -> bool:
+    """Whether a percentage can only be meant of the lift's own best."""
+    if entry.best:
+        return True
+    exercise = entry.exercise
+    if exercise is None or says(limits.names("percent of another lift"), exercise.name, entry.name):
+        return False
+    return exercise.pattern in _TESTED or (exercise.kind == "ballistic" and exercise.implement == "barbell")
+
+
+_TESTED = ("squat", "hip hinge", "horizontal push", "vertical push")
+"""Movement patterns whose lifts are tested for one repetition (common practice, no source)."""
+
+
+def _least_left(entry: SetGroup) -> float:
+    """The fewest repetitions in reserve that the coach wrote; 0 where none are written."""
+    return entry.written_reserve.low if entry.written_reserve else 0.0
 
 
 def _lighter(repetitions: float, curve: str) -> str:
@@ -126,20 +240,26 @@ def _lighter(repetitions: float, curve: str) -> str:
     return f"less than {curves.LOWEST:g} %" if percent is None else f"about {percent:.0f} %"
 
 
+def _asked(entry: SetGroup, asked: float, number: int) -> str:
+    """``8 repetitions, 1 of them in reserve``; ``4 sets of 8 repetitions`` where their number matters."""
+    left = _least_left(entry)
+    in_reserve = f", {plain(left)} of them in reserve" if left else ""
+    sets = f"{sets_of(number)} of " if number > 1 else ""
+    return f"{sets}{counted_noun(asked, 'repetition')}{in_reserve}"
+
+
 def _too_many(
     entry: SetGroup,
-    asked: float,
+    asked: str,
     allowed: str,
     advice: str,
     severity: Severity = "warning",
     excess: float = 0.0,
 ) -> DraftFinding:
-    load, least_left = entry.work.load, entry.reserve.low if entry.reserve else 0.0
-    words = load.words if load else ""
-    left = f", {plain(least_left)} of them in reserve" if least_left else ""
+    words = entry.work.load.words if entry.work.load else ""
     return found(
         entry.work.places["reps"],
-        f"{plain(asked)} repetitions{left}, at {words}.",
+        f"{asked}, at {words}.",
         severity=severity,
         wanted=allowed,
         change=f"{advice} or ask for fewer repetitions.",
@@ -155,16 +275,6 @@ def _on_file(entry: SetGroup) -> tuple[Related, ...]:
     if load is None or load.kind not in ("mass", "bodyweight"):
         return ()
     return tuple(Related(best.exercise.place, f"best lift on file: {best.load.words}") for best in entry.best)
-
-
-def _sets(entry: SetGroup) -> list[tuple[Range, Range]]:
-    """Repetitions and load in % of each set; once where all are alike, none where either is not known."""
-    reps = entry.work.reps.sets if entry.work.reps else ()
-    percents = entry.percents
-    if not reps or not percents:
-        return []
-    number = max(len(reps), len(percents))
-    return [(reps[min(at, len(reps) - 1)], percents[min(at, len(percents) - 1)]) for at in range(number)]
 
 
 @rule(
@@ -194,10 +304,10 @@ def effort_against_load(entry: SetGroup, limits: Limits) -> Iterator[DraftFindin
     """Sets said to be far harder than their load and repetitions make them.
 
     Takes the most repetitions and the heaviest load of a line, and what lifters with few repetitions at that
-    load (three standard deviations below the mean) still have left; wants the RIR, or 10 less the RPE, no
-    more than a repetition below that. Silent where something else tires: many sets, short rests, supersets
-    and circuits, sets on the clock, slow tempo; and for open sets, sets broken up and work for speed. That
-    effort is said to be too easy for the load is another rule's matter.
+    load (three standard deviations below the mean; below 60 % what they manage there) still have left; wants
+    the RIR, or what the RPE leaves, no more than a repetition below that. Silent where something else tires:
+    many sets, short rests, supersets and circuits, sets on the clock, slow tempo; and for open sets, sets
+    broken up and work for speed. That effort is said to be too easy for the load is another rule's matter.
 
     Flags:
         programme: Press
@@ -213,12 +323,12 @@ def effort_against_load(entry: SetGroup, limits: Limits) -> Iterator[DraftFindin
             exercises:
               - {exercise: bench press, sets: 3, reps: 4, load: 60 %, rir: 2}
     """
-    reserve, work = entry.reserve, entry.work
+    reserve, work = entry.written_reserve, entry.work
     if reserve is None or work.load is None or not entry.in_one_go or _tires(entry, limits):
         return
     left: list[tuple[float, Range, Range, float]] = []
-    for reps, percent in _sets(entry):
-        held = curves.possible(percent.high, entry.curve)
+    for reps, percent in entry.sets_apart:
+        held = curves.at_least(percent.high, entry.curve)
         if held is None:
             return
         least = held.beyond(-limits.number("fewest manage")) - reps.high
@@ -229,11 +339,12 @@ def effort_against_load(entry: SetGroup, limits: Limits) -> Iterator[DraftFindin
     if least <= reserve.high + limits.number("guess"):
         return
     key, words = ("rir", f"RIR {work.rir}") if work.rir is not None else ("rpe", f"RPE {work.rpe}")
+    about = "about" if percent.high >= curves.LOWEST else "at least"
     heavier = curves.percent_for(reps.high + reserve.high, entry.curve)
     yield found(
         work.places[key],
         f"{words} after {reps} repetitions at {work.load.words}.",
-        wanted=f"about {mean - reps.high:.0f} repetitions left there: lifters manage about {mean:.0f}"
+        wanted=f"{about} {mean - reps.high:.0f} repetitions left there: lifters manage {about} {mean:.0f}"
         f" at {percent.high:.0f} %",
         change=f"Take the load to about {heavier:.0f} % of the best lift, ask for more repetitions, or write"
         " the effort that is meant.",

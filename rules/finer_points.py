@@ -7,13 +7,14 @@ from ..lint.counting.credits import DIRECT, TOTAL
 from ..lint.engine.limits import COUNTING, Condition, Option
 from ..lint.engine.registry import rule
 from ..lint.findings.finding import Related, found
-from ..lint.wording.words import listed, sets_of
-from .shared import where_named, where_to_add
+from ..lint.wording.words import sets_of
+from .shared import added_for_each, is_for, where_named, where_to_add
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
     from collections.abc import Iterator
 
+    from ..lint.body.catalogue import Exercise
     from ..lint.counting.ledger import Ledger
     from ..lint.counting.set_group import SetGroup
     from ..lint.counting.tally import Count, Tally
@@ -26,10 +27,10 @@ class FinerPoint:
 
     Looked for where ``parent`` is trained and ``about`` is meant. It is reached by sets that count for
     ``area`` (by ``count``: direct, or as a helper too), at ``length`` where one is given; or by sets of
-    ``actions``. ``none`` says in words that there are none, ``add`` names a remedy.
+    ``actions``. ``none`` says in words that there are none.
     """
 
-    __slots__ = ("about", "actions", "add", "area", "count", "length", "name", "none", "parent")
+    __slots__ = ("about", "actions", "area", "count", "length", "name", "none", "parent")
 
     def __init__(
         self,
@@ -37,7 +38,6 @@ class FinerPoint:
         parent: str,
         about: str,
         none: str,
-        add: str,
         *,
         area: str = "",
         count: str = DIRECT,
@@ -48,7 +48,6 @@ class FinerPoint:
         self.parent = parent
         self.about = about
         self.none = none
-        self.add = add
         self.area = area
         self.count = count
         self.length = length
@@ -61,6 +60,16 @@ class FinerPoint:
         at_length = self._is_at_length if self.length else None
         return tally.brings(self.area, self.count, at_length) or tally.could_hold(areas=(self.area,))
 
+    def is_trained_by(self, exercise: Exercise) -> bool:
+        """Whether an exercise trains it directly, and little else."""
+        if self.actions:
+            return any(action in exercise.actions for action in self.actions)
+        if not is_for(exercise, self.area) and not (
+            exercise.weight(self.area) == 1 and is_for(exercise, self.about)
+        ):
+            return False
+        return not self.length or exercise.lengths.get(self.area) == self.length
+
     def _is_at_length(self, entry: SetGroup) -> bool:
         return entry.exercise is not None and entry.exercise.lengths.get(self.area) == self.length
 
@@ -72,7 +81,6 @@ FINER_POINTS = (
         "hamstrings",
         "hamstrings",
         "none at long length",
-        "a seated leg curl or a Romanian deadlift",
         area="semitendinosus",
         length="long",
     ),
@@ -82,7 +90,6 @@ FINER_POINTS = (
         "quadriceps",
         "quadriceps",
         "none that reaches the rectus femoris",
-        "a leg extension",
         area="rectus femoris",
     ),
     FinerPoint(
@@ -90,7 +97,6 @@ FINER_POINTS = (
         "quadriceps",
         "hip abductors",
         "none for the hip abductors",
-        "a hip abduction",
         area="hip abductors",
         count=TOTAL,
     ),
@@ -99,7 +105,6 @@ FINER_POINTS = (
         "quadriceps",
         "adductors",
         "none for the adductors",
-        "a hip adduction or a deep squat",
         area="adductors",
         count=TOTAL,
     ),
@@ -109,7 +114,6 @@ FINER_POINTS = (
         "triceps",
         "triceps",
         "none with the long head stretched",
-        "an overhead triceps extension",
         area="triceps long head",
         length="long",
     ),
@@ -119,7 +123,6 @@ FINER_POINTS = (
         "deltoids",
         "side shoulder",
         "none for the side of them",
-        "a lateral raise",
         area="side shoulder",
     ),
     FinerPoint(
@@ -127,7 +130,6 @@ FINER_POINTS = (
         "deltoids",
         "rear shoulder",
         "none for the rear of them",
-        "a row or a rear delt fly",
         area="rear shoulder",
         count=TOTAL,
     ),
@@ -137,7 +139,6 @@ FINER_POINTS = (
         "chest",
         "chest",
         "none aimed at the upper part",
-        "an incline press",
         area="upper chest",
     ),
     FinerPoint(
@@ -145,7 +146,6 @@ FINER_POINTS = (
         "abdominals",
         "obliques",
         "none that bends or turns the trunk to the side",
-        "a side plank or a woodchop",
         actions=("trunk side bend", "trunk rotation"),
     ),
 )
@@ -187,7 +187,7 @@ FINER_POINTS = (
         Condition("least", 4, "sets a week for a muscle before its parts are looked at", "pelland-2026-min"),
         COUNTING,
     ),
-    stands_back=True,
+    stands_back=("rehabilitation", "peak"),
 )
 def finer_points_missing(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     """Parts of trained muscles that no set reaches, all in one note.
@@ -230,12 +230,13 @@ def finer_points_missing(ledger: Ledger, limits: Limits) -> Iterator[DraftFindin
     if not missing:
         return
     first = missing[0][1]
+    wanted = {point.name: point.is_trained_by for point, _ in missing}
     yield found(
         where_to_add(first),
         f"{'; '.join(_what_is_missing(missing))}.",
         wanted="something for each part of a muscle that the programme means to build",
-        change=f"Where they matter to you, add {listed([point.add for point, _ in missing])}; a set or two"
-        " of each will do.",
+        change=f"{added_for_each(ledger.header, wanted)}; a set or two of each will do, where they matter to"
+        " you.",
         where=where_named(first),
         related=tuple(
             Related(where_to_add(count), f"{where_named(count)}: {point.none}") for point, count in missing

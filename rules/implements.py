@@ -24,6 +24,17 @@ if TYPE_CHECKING:
 # What can be set, and with what
 
 
+USUAL_STEPS = {
+    "barbell": 2.5,
+    "trap bar": 2.5,
+    "guided bar": 2.5,
+    "dumbbell": 2,
+    "kettlebell": 4,
+    "plate": 1.25,
+}
+"""kg between the loads that advice names where no team has written its steps (common practice, no source)."""
+
+
 @rule(
     "load-not-settable",
     family="load",
@@ -75,12 +86,13 @@ def load_not_settable(entry: SetGroup, limits: Limits) -> Iterator[DraftFinding]
     odd = [value for one in load.values for value in (one.low, one.high) if _between_steps(value, step)]
     if not odd:
         return
-    below = abs(odd[0]) // step * step
+    usual = step if not limits.is_default("steps") else USUAL_STEPS.get(implement, step)
+    below = abs(odd[0]) // usual * usual
     yield found(
         entry.work.places["load"],
         f"{entry.name} at {load.words}: no {implement} comes to {plain(abs(odd[0]))} kg.",
         wanted=limits.words("steps of {:kg}", ("steps", implement)),
-        change=f"Write {f'{plain(below)} or ' if below else ''}{plain(below + step)} kg.",
+        change=f"Write {f'{plain(below)} or ' if below else ''}{plain(below + usual)} kg.",
         where=line_name(entry.prescription),
     )
 
@@ -178,7 +190,7 @@ def _lifted_repetitions(entry: SetGroup) -> Range | None:
             "no source: our choice; a Romanian deadlift bends the knee by about 15 degrees",
         ),
     ),
-    stands_back=True,
+    stands_back=("rehabilitation",),
 )
 def stiff_hinge_too_heavy(entry: SetGroup, limits: Limits) -> Iterator[DraftFinding]:
     """Stiff-leg hinges loaded for fewer than 4 repetitions.
@@ -209,11 +221,12 @@ def stiff_hinge_too_heavy(entry: SetGroup, limits: Limits) -> Iterator[DraftFind
     if load is not None and load.kind == "rm" and load.span is not None:
         allowed = load.span.low
     elif entry.percent is not None:
-        held = curves.possible(min(entry.percent.high, 100.0), entry.curve)
+        held = curves.possible(entry.percent.high, entry.curve)
         allowed = held.mean if held else float("inf")
     if allowed >= limits.number("fewest"):
         return
-    left = f" with {entry.reserve} in reserve" if entry.reserve and entry.reserve.high else ""
+    reserve = entry.written_reserve
+    left = f" with {reserve} in reserve" if reserve and reserve.high else ""
     yield found(
         entry.prescription.place,
         f"{entry.name}, {reps} repetitions{left}{f' at {load.words}' if load else ''}.",

@@ -9,12 +9,22 @@ from ..lint.engine.limits import Option
 from ..lint.engine.registry import rule
 from ..lint.findings.finding import found
 from ..lint.wording.words import counted_noun, sets_of
-from .shared import sessions_named, unless, where_named, where_to_add
+from .shared import (
+    add,
+    coverage_severity,
+    serves,
+    sessions_named,
+    suggested,
+    unless,
+    where_named,
+    where_to_add,
+)
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
     from collections.abc import Iterator
 
+    from ..lint.body.catalogue import Exercise
     from ..lint.counting.ledger import Ledger
     from ..lint.counting.set_group import SetGroup
     from ..lint.counting.week import Week
@@ -33,9 +43,9 @@ LEG_WORK = ("knee extension", "hip extension", "knee flexion", "hip hinge", "squ
     why="The short head of biceps femoris crosses only the knee, so squats and hinges leave it out; in a"
     " trial leg curls grew it by 9 to 10 %. This is about coverage; it forecasts no injury.",
     sources=("anatomy-crossing", "maeo-2021", "kubo-2019", "cp-both"),
-    stands_back=True,
+    stands_back=("rehabilitation",),
 )
-def knee_flexion_missing(week: Week, limits: Limits) -> Iterator[DraftFinding]:
+def knee_flexion_missing(week: Week, ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     """Lower-body work without a single set of knee flexion.
 
     Counts direct sets of knee flexion in the weeks of a block that train the legs hard; wants at least one.
@@ -57,22 +67,26 @@ def knee_flexion_missing(week: Week, limits: Limits) -> Iterator[DraftFinding]:
               - {exercise: stiff-leg deadlift, sets: 3, reps: 8}
               - {exercise: seated leg curl, sets: 1, reps: 12}
     """
-    if not _legs_lack(week, "knee flexion"):
+    if not _legs_lack(week, ledger, "knee flexion"):
         return
-    hamstrings = week.for_actions(("hip hinge",))
-    legs = week.for_actions(LEG_WORK, hard=True)
+    turn = week.turn()
+    hamstrings = turn.tally.for_actions(("hip hinge",))
+    legs = turn.tally.for_actions(LEG_WORK, hard=True)
     if hamstrings:
         counted = (
-            f"{sets_of(str(hamstrings))} for the hamstrings, all hinges; nothing bends the knee against load"
+            f"{sets_of(str(hamstrings))} for the hamstrings{turn.words}, all hinges; nothing bends the knee"
+            " against load"
         )
     else:
-        counted = f"{sets_of(str(legs))} for the legs; nothing bends the knee against load"
+        counted = f"{sets_of(str(legs))} for the legs{turn.words}; nothing bends the knee against load"
+    curls = suggested(week.programme, serves("knee flexion"))
     yield found(
         where_to_add(hamstrings or legs),
         f"{counted}{_unless_in_block(week, 'knee flexion')}.",
+        severity=coverage_severity(week, "warning", curls),
         wanted="at least one set of knee flexion in the block: hinges and squats leave out the short head of"
         " biceps femoris",
-        change=f"Add a leg curl of any kind or a Nordic curl to {sessions_named(hamstrings or legs)}.",
+        change=f"{add('leg curl', curls, sessions_named(hamstrings or legs))}.",
         where=where_named(hamstrings or legs),
         subject="knee flexion",
         related=counted_lines(legs),
@@ -89,9 +103,9 @@ def knee_flexion_missing(week: Week, limits: Limits) -> Iterator[DraftFinding]:
     " hip extension grew the semimembranosus. Squats and hip thrusts grew the hamstrings little or not at"
     " all.",
     sources=("bourne-2017", "kubo-2019", "plotkin-2023", "cp-both"),
-    stands_back=True,
+    stands_back=("rehabilitation",),
 )
-def hip_hinge_missing(week: Week, limits: Limits) -> Iterator[DraftFinding]:
+def hip_hinge_missing(week: Week, ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     """Lower-body work without a hip hinge: hip extension with a nearly straight knee.
 
     Counts sets of exercises that hinge, in the weeks of a block that train the legs hard; wants at least
@@ -118,18 +132,20 @@ def hip_hinge_missing(week: Week, limits: Limits) -> Iterator[DraftFinding]:
               - {exercise: Romanian deadlift, sets: 3, reps: 8}
               - {exercise: leg press, sets: 2, reps: 8}
     """
-    if not _legs_lack(week, "hip hinge"):
+    if not _legs_lack(week, ledger, "hip hinge"):
         return
-    curls = week.for_actions(("knee flexion",))
-    legs = week.for_actions(LEG_WORK, hard=True)
+    turn = week.turn()
+    curls = turn.tally.for_actions(("knee flexion",))
+    legs = turn.tally.for_actions(LEG_WORK, hard=True)
+    hinges = suggested(week.programme, serves("hip hinge"))
     serious: Severity = "warning" if week.programme.goal in ("hypertrophy", "strength") else "note"
     yield found(
         where_to_add(curls or legs),
-        f"{sets_of(str(legs))} for the legs; none extends the hip with a nearly straight knee"
+        f"{sets_of(str(legs))} for the legs{turn.words}; none extends the hip with a nearly straight knee"
         f"{_unless_in_block(week, 'hip hinge')}.",
-        severity=serious,
+        severity=coverage_severity(week, serious, hinges),
         wanted="at least one set of a hip hinge in the block",
-        change=f"Add a hinge, such as a Romanian deadlift, to {sessions_named(curls or legs)}.",
+        change=f"{add('hip hinge', hinges, sessions_named(curls or legs))}.",
         where=where_named(curls or legs),
         subject="hip hinge",
         related=counted_lines(legs),
@@ -137,12 +153,12 @@ def hip_hinge_missing(week: Week, limits: Limits) -> Iterator[DraftFinding]:
     )
 
 
-def _legs_lack(week: Week, action: str) -> bool:
-    """Whether a typical week trains the legs, hamstrings meant, and its whole block lacks an action."""
+def _legs_lack(week: Week, ledger: Ledger, action: str) -> bool:
+    """Whether a typical week trains legs and means hamstrings, and what it is judged with lacks an action."""
     if not week.is_typical() or not week.means("hamstrings"):
         return False
-    block = week.all_of_block()
-    return bool(week.for_actions(LEG_WORK, hard=True)) and not (
+    block = ledger.judged_with(week)
+    return bool(week.turn().tally.for_actions(LEG_WORK, hard=True)) and not (
         block.for_actions((action,)) or block.leaves_open(actions=(action,))
     )
 
@@ -159,9 +175,9 @@ def _unless_in_block(week: Week, action: str) -> str:
     why="With the knee bent the gastrocnemius is slack: seated raises grew it by 1 to 2 % where standing ones"
     " gave 9 to 12 %, and the soleus grew by as much in both.",
     sources=("kinoshita-2023", "anatomy-crossing"),
-    stands_back=True,
+    stands_back=("rehabilitation",),
 )
-def straight_knee_calf_missing(week: Week, limits: Limits) -> Iterator[DraftFinding]:
+def straight_knee_calf_missing(week: Week, ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     """Calf work with the knee bent only, which leaves the gastrocnemius out.
 
     Looks at typical weeks that hold hard sets of calf raises; wants at least one set in the block that trains
@@ -188,8 +204,9 @@ def straight_knee_calf_missing(week: Week, limits: Limits) -> Iterator[DraftFind
     """
     if not week.is_typical() or not week.means("gastrocnemius"):
         return
-    raises = week.for_actions(("plantarflexion",), hard=True)
-    block = week.all_of_block()
+    turn = week.turn()
+    raises = turn.tally.for_actions(("plantarflexion",), hard=True)
+    block = ledger.judged_with(week)
     straight = block.sets("gastrocnemius", TOTAL, hard=False) or block.leaves_open(areas=("gastrocnemius",))
     if not raises or straight:
         return
@@ -198,18 +215,95 @@ def straight_knee_calf_missing(week: Week, limits: Limits) -> Iterator[DraftFind
         catalogue.is_group(term.words) and "gastrocnemius" in (catalogue.area(term.words) or ())
         for term in named
     )
+    standing = suggested(week.programme, _straight_calf)
     yield found(
         where_to_add(raises),
-        f"{sets_of(str(raises))} for the calves, all with the knee bent; the gastrocnemius gets nothing"
-        f"{unless(block, areas=('gastrocnemius',))}.",
-        severity="warning" if in_sight else "note",
+        f"{sets_of(str(raises))} for the calves{turn.words}, all with the knee bent; the gastrocnemius gets"
+        f" nothing{unless(block, areas=('gastrocnemius',))}.",
+        severity=coverage_severity(week, "warning" if in_sight else "note", standing),
         wanted="at least one set with the knee straight in the block; it trains the soleus as well",
-        change=f"Do some of them standing, or add a standing calf raise to {sessions_named(raises)}.",
+        change="Do some of them standing."
+        f" {add('straight-knee calf raise', standing, sessions_named(raises))}.",
         where=where_named(raises),
         subject="gastrocnemius",
         related=counted_lines(raises),
         excess=raises.high,
     )
+
+
+def _straight_calf(exercise: Exercise) -> bool:
+    """Whether it raises the heel and trains the gastrocnemius directly."""
+    return exercise.actions == ("plantarflexion",) and exercise.weight("gastrocnemius") == 1.0
+
+
+@rule(
+    "calf-work-missing",
+    family="coverage",
+    severity="note",
+    confidence="anatomy",
+    why="Squats, hinges and leg curls hardly move the ankle against load, so the calves are left out where"
+    " nothing else trains them. That a programme for the legs should hold some is common practice.",
+    sources=("anatomy-crossing",),
+    options=(
+        Option(
+            "goals",
+            ("hypertrophy", "muscular endurance", "general health"),
+            "goals of programmes that are looked at, beside those that name none",
+            "common practice: for strength and power the lifts come first",
+        ),
+    ),
+    stands_back=("rehabilitation",),
+)
+def calf_work_missing(week: Week, ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
+    """Legs in the focus, and nothing trains the calves.
+
+    Looks at typical weeks with hard leg work where the focus, or a priority, means the legs as a whole; wants
+    a set in the block that trains the calves, be it as a helper or in jumps.
+
+    Flags:
+        programme: Legs
+        focus: [legs]
+        sessions:
+          - session: Lower
+            exercises:
+              - {exercise: leg press, sets: 3, reps: 10}  # <- here
+              - {exercise: seated leg curl, sets: 3, reps: 10}
+
+    Passes:
+        programme: Legs
+        focus: [legs]
+        sessions:
+          - session: Lower
+            exercises:
+              - {exercise: leg press, sets: 3, reps: 10}
+              - {exercise: seated leg curl, sets: 3, reps: 10}
+              - {exercise: standing calf raise, sets: 2, reps: 12}
+    """
+    if week.programme.goal not in ("", *limits.names("goals")) or not week.is_typical():
+        return
+    if not _means_whole_legs(week):
+        return
+    legs, block = week.for_actions(LEG_WORK, hard=True), ledger.judged_with(week)
+    if not legs or block.brings("calves", TOTAL) or block.could_hold(areas=("calves",)):
+        return
+    raises = suggested(week.programme, serves("plantarflexion"))
+    yield found(
+        where_to_add(legs),
+        f"{sets_of(str(legs))} for the legs; none trains the calves.",
+        wanted="at least one set for the calves in the block (common practice)",
+        change=f"{add('calf raise', raises, sessions_named(legs))}.",
+        where=where_named(legs),
+        subject="calves",
+        related=counted_lines(legs),
+        excess=legs.high,
+    )
+
+
+def _means_whole_legs(week: Week) -> bool:
+    """Whether an area in the focus, or a priority, holds the thighs and the calves."""
+    named = [*(week.block.focus or week.programme.focus), *week.programme.priority]
+    wanted = {*catalogue.groups["quadriceps"], *catalogue.groups["calves"]}
+    return any(wanted <= set(catalogue.area(term.words) or ()) for term in named)
 
 
 @rule(
@@ -231,7 +325,7 @@ def straight_knee_calf_missing(week: Week, limits: Limits) -> Iterator[DraftFind
             " practice, no source",
         ),
     ),
-    stands_back=True,
+    stands_back=("rehabilitation",),
 )
 def nordics_too_rare(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     """Nordic curls less often than once in three weeks.

@@ -34,7 +34,7 @@ if TYPE_CHECKING:
     " none that the body sets.",
     sources=("androulakis-2020", "pelland-2026-min"),
     options=(Option("least", 1, "hard sets a week of a lift and its close variants", "pelland-2026-min"),),
-    stands_back=True,
+    stands_back=("rehabilitation", "peak"),
 )
 def lift_sets_under_floor(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     """A lift that the programme is for gets less than one hard set a week.

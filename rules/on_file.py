@@ -36,7 +36,8 @@ def clearance_missing(lifter: Lifter, limits: Limits) -> Iterator[DraftFinding]:
     """An athlete with something to spare, coming back, or of 65 and more, with no clearance on file.
 
     Looks for `protect`, for a programme or block in the phase `return`, and at the age; wants a date under
-    `clearance on file`, or the team's statement on screening in spotline.yaml. Asked for once an athlete.
+    `clearance on file`. A team that screens is not asked about `protect`, which names its adviser; a
+    screening is no clearance at a return or from 65 on. Asked for once an athlete.
 
     Flags:
         programme: Legs
@@ -50,21 +51,20 @@ def clearance_missing(lifter: Lifter, limits: Limits) -> Iterator[DraftFinding]:
     """
     athlete = lifter.athlete
     reasons = list(_reasons_for_clearance(lifter, limits.number("age")))
-    if reasons and athlete.clearance is None and not lifter.resources.screened:
+    if reasons and athlete.clearance is None:
         yield found(
             athlete.place,
             f"{capital(listed(reasons))}, and no clearance on file.",
             wanted="the date of a clearance that is kept elsewhere",
             change="Ask the athlete to see a physician or other licensed professional first, keep the paper"
-            " elsewhere and write `clearance on file` with its date; or state once in spotline.yaml that the"
-            " team screens.",
+            " elsewhere and write `clearance on file` with its date.",
             where=athlete.name,
         )
 
 
 def _reasons_for_clearance(lifter: Lifter, age: float) -> Iterator[str]:
     programmes = [plan.programme for plan in lifter.plans]
-    if lifter.athlete.protect:
+    if lifter.athlete.protect and not lifter.resources.screened:
         yield "something to spare"
     if any("return" in (one.phase, *(block.phase for block in one.blocks)) for one in programmes):
         yield "a return to training"

@@ -8,6 +8,7 @@ from ..lint.findings.finding import Related, found
 from ..lint.model.naming import line_name
 from ..lint.model.quantities import KG_PER_LB
 from ..lint.wording.words import listed, plain
+from .shared import in_words
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -36,13 +37,15 @@ if TYPE_CHECKING:
         Option("shortest rest", 10, "seconds", "common practice"),
         Option("longest rest", 900, "seconds", "common practice"),
         Option("heaviest", 105, "percent of the best lift", "common practice"),
+        Option("lightest", 10, "percent of the best lift", "common practice"),
     ),
 )
 def number_implausible(entry: SetGroup, limits: Limits) -> Iterator[DraftFinding]:
     """Sets, repetitions, rest or load that can hardly be meant.
 
     Looks at one line at a time; wants at most 12 sets and 100 repetitions, between 10 seconds and 15
-    minutes of rest, and no more than 105 % of the best lift, stated as a percentage or by the lift on file.
+    minutes of rest, no load in kg above 105 % of the best lift on file, and no percentage under 10. Those
+    above 100 are looked at by more-reps-than-load-allows.
 
     Flags:
         programme: Press
@@ -70,7 +73,7 @@ def number_implausible(entry: SetGroup, limits: Limits) -> Iterator[DraftFinding
     if work.rest and not _paired(entry):
         low, high = limits.number("shortest rest"), limits.number("longest rest")
         if work.rest.low < low or work.rest.high > high:
-            words = work.places["rest"].excerpt
+            words = in_words(work.places["rest"], f"{work.rest} s")
             between = limits.words("between {:s} and {:duration}", "shortest rest", "longest rest")
             yield _slip(entry, "rest", f"{words} of rest.", between)
     yield from _too_heavy(entry, limits)
@@ -85,8 +88,8 @@ def _too_heavy(entry: SetGroup, limits: Limits) -> Iterator[DraftFinding]:
     load, most = entry.work.load, limits.number("heaviest")
     if load is None or load.span is None:
         return
-    if load.kind == "percent" and load.span.high > most:
-        wanted = limits.words("at most {:%}", "heaviest")
+    if load.kind == "percent" and load.span.high < limits.number("lightest"):
+        wanted = limits.words("at least {:%}", "lightest")
         yield _slip(entry, "load", f"{load.words} of the best lift.", wanted)
     if load.kind != "mass":
         return
@@ -164,9 +167,10 @@ def units_mixed(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
         return
     first, *others = sorted(entries[rarer].values(), key=lambda entry: entry.work.places["load"].start)
     place, *rest = (entry.work.places["load"] for entry in (first, *others))
+    loads = [entry.work.load.words for entry in (first, *others) if entry.work.load]
     yield found(
         place,
-        f"{listed([one.excerpt for one in (place, *rest)][:4])} in {rarer}, the other loads in {other}.",
+        f"{listed(loads[:4])} in {rarer}, the other loads in {other}.",
         wanted="one unit throughout",
         change=f"Write it in {other} (1 lb is {plain(KG_PER_LB)} kg), or give just the right unit.",
         where=line_name(first.prescription),

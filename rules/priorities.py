@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from math import floor
+
 from ..lint.body import catalogue
 from ..lint.counting.credits import DIRECT, HELPING
 from ..lint.counting.tally import counted_lines
@@ -9,12 +11,13 @@ from ..lint.engine.limits import COUNTING, Option
 from ..lint.engine.registry import rule
 from ..lint.findings.finding import found
 from ..lint.wording.words import listed, plain, sets_of
-from .shared import unless
+from .shared import add, suggested, unless
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
     from collections.abc import Iterator
 
+    from ..lint.counting.tally import Count, Tally
     from ..lint.counting.week import Week
     from ..lint.engine.limits import Limits
     from ..lint.findings.finding import DraftFinding
@@ -43,14 +46,15 @@ if TYPE_CHECKING:
         ),
         COUNTING,
     ),
-    stands_back=True,
+    stands_back=("rehabilitation", "peak"),
 )
 def priority_not_ahead(week: Week, limits: Limits) -> Iterator[DraftFinding]:
     """A priority muscle that gets no more sets than the rest of its half of the body.
 
-    Compares hard sets in a typical week, helping ones as half, the middles of ranges: a priority against the
-    mean of the other groups that are trained directly in the same half of the body, priorities and groups
-    that compounds feed left out. Silent for strength and power, where order and load say what comes first.
+    Compares hard sets in a typical week, or a full turn where sessions rotate, helping ones as half, the
+    middles of ranges: a priority against the mean of the other groups that are trained directly in the same
+    half of the body, priorities and groups that compounds feed left out. Silent for strength and power, where
+    order and load say what comes first.
 
     Flags:
         programme: Legs
@@ -75,35 +79,53 @@ def priority_not_ahead(week: Week, limits: Limits) -> Iterator[DraftFinding]:
     programme = week.programme
     if not week.is_typical() or programme.goal in ("strength", "power"):
         return
-    counting = limits.name("counting")
+    counting, turn = limits.name("counting"), week.turn()
+    tally = turn.tally
     first = {muscle for term in programme.priority for muscle in catalogue.area(term.words) or ()}
     for term in programme.priority:
-        rest = _rest_of_half(week, term.words, first, limits.names("left out"))
-        if not catalogue.is_group(term.words) or not rest or week.leaves_open(areas=(term.words,)):
+        rest = _rest_of_half(tally, term.words, first, limits.names("left out"))
+        if not catalogue.is_group(term.words) or not rest or tally.leaves_open(areas=(term.words,)):
             continue
-        own = week.sets(term.words, counting)
-        others = {group: week.sets(group, counting) for group in rest}
+        own = tally.sets(term.words, counting)
+        others = {group: tally.sets(group, counting) for group in rest}
         mean = sum(count.middle for count in others.values()) / len(others)
-        if own.middle > mean + limits.number("lead"):
+        if turn.a_week(own.middle - mean) > limits.number("lead"):
             continue
-        most = max(others, key=lambda group: others[group].middle)
+        ahead_of = mean + limits.number("lead")
+        advice = _ahead(week, term.words, own, [*others.values()], ahead_of)
         yield found(
             term.place,
-            f"{sets_of(str(own))} a week for the {term.words}, a priority, against {plain(mean)} on average"
-            f" for {listed(rest)}, {HELPING[counting]}"
-            f"{unless(week, areas=(term.words,), does='adds to it')}.",
+            f"{sets_of(str(own))}{turn.words or ' a week'} for the {term.words}, a priority, against"
+            f" {plain(mean)} on average for {listed(rest)}, {HELPING[counting]}"
+            f"{unless(tally, areas=(term.words,), does='adds to it')}.",
             wanted=limits.words(
                 "{:more sets} for a priority than for the rest", "lead", ground=" (common practice)"
             ),
-            change=f"Move a set or two from the {most} ({others[most]}) to the {term.words}, or take"
-            f" {term.words} out of the priorities.",
+            change=f"{advice}; or take {term.words} out of the priorities.",
             where="priority",
             related=counted_lines(own),
-            excess=mean - own.middle,
+            excess=turn.a_week(mean - own.middle),
         )
 
 
-def _rest_of_half(week: Week, area: str, first: set[str], left_out: tuple[str, ...]) -> list[str]:
+MOST_ADDED = 4
+"""Sets that a priority is advised to take on at once (common practice, no source)."""
+
+
+def _ahead(week: Week, area: str, own: Count, others: list[Count], mean: float) -> str:
+    """How a priority comes ahead of a mean: more sets of a line that trains it, else an exercise."""
+    from ..lint.counting.proposals import further
+
+    proposal = further(own, floor(mean) + 1, others)
+    if proposal is not None and proposal.changes[0].by <= MOST_ADDED:
+        return f"Add {proposal.words()}: the week then holds {plain(proposal.then)}"
+    if proposal is not None:
+        return f"A lead takes {sets_of(proposal.changes[0].by)} more, which is much: take sets off the rest"
+    session = week.visits[0].session.name
+    return add(f"work for {area}", suggested(week.programme, lambda one: one.weight(area) == 1), session)
+
+
+def _rest_of_half(tally: Tally, area: str, first: set[str], left_out: tuple[str, ...]) -> list[str]:
     """The other groups trained directly in the same half of the body, each muscle in one group only."""
     muscles = set(catalogue.area(area) or ())
     halves = [set(catalogue.area(name) or ()) for name in ("lower body", "upper body")]
@@ -114,7 +136,7 @@ def _rest_of_half(week: Week, area: str, first: set[str], left_out: tuple[str, .
         if half.issuperset(members)
         and not first.intersection(members)
         and group not in left_out
-        and week.sets(group, DIRECT)
+        and tally.sets(group, DIRECT)
     ]
     return [group for group in rest if not any(_is_within(group, other) for other in rest)]
 

@@ -45,7 +45,53 @@ PRIVATE = Option(
     "common practice",
 )
 
-_NO_MOVEMENT = r"(?<!scapular )(?<!shoulder )(?<!blade )"
+OPERATIONS = Option(
+    "words with a body part",
+    (
+        "replaced",
+        "replacement",
+        "operated",
+        "operation",
+        "reconstructed",
+        "reconstruction",
+        "repaired",
+        "fused",
+        "broke",
+        "broken",
+        "prosthesis",
+    ),
+    "words that read so where they stand beside a part of the body",
+    "common practice",
+)
+
+_LIMB = (
+    r"(?:hip|knee|shoulder|ankle|wrist|elbow|hand|foot|finger|thumb|toe|arm|leg|thigh|calf|shin|heel|neck"
+    r"|heart)"
+)
+_PART = (
+    rf"(?:{_LIMB}|spine|disc|vertebra|rib|collarbone|pelvis|kneecap|jaw|nose|tendon|ligament|cartilage|meniscus"
+    r"|labrum|(?:rotator )?cuff|muscle|joint|bone|achilles|hamstring|quad|quadriceps|biceps|triceps|pec|groin"
+    r"|adductor|valve|retina)s?"
+)
+_PERSON = r"(?:she|he|they|i|her|his|their|my|athlete|client)"
+_LINK = r"(?:joint|was|were|is|has|had|been|got|fully|partly|total|totally)"
+_WHOSE = r"(?:on|of|in|the|a|an|her|his|their|my|your|left|right|both|other|one)"
+_STOP = (
+    r"(?=s?\s*(?:$|[^\w\s-]|\d|\b(?:in|on|since|at|last|this|from|after|before|and|or|as|when|two|years?)\b))"
+)
+_EQUIPMENT = (
+    r"(?:band|strap|belt|sleeve|wrap|glove|shoe|mat|pad|padding|ball|rope|bench|cable|plate|bar|barbell|dumbbell"
+    r"|kettlebell|box|grip|net|shirt|suit|bag|sandbag|sling|ring|tape|cover|seat|machine|collar|sled|harness|tube"
+    r"|handle|towel|upholstery|vinyl|cushion|rack|page|sheet|press)(?:e?s)?"
+)
+"""Words beside a word of the list: parts of the body, people, and equipment, which is torn too."""
+
+_CLAUSE = re.compile(r"[,;.(){}\[\]:\"#\r\n]")
+
+_OF_THINGS_TOO = ("torn", "rupture", "fracture", "sprain", "dislocation")
+"""Beginnings of words of the list that are said of equipment, too."""
+
+_MOVEMENT = r"(?<!scapular )(?<!shoulder )(?<!blade )depression"
 """Depression of the shoulder blade is a joint action."""
 
 
@@ -57,13 +103,14 @@ _NO_MOVEMENT = r"(?<!scapular )(?<!shoulder )(?<!blade )"
     why="Files in git are read by many and forget nothing. Restrictions belong in movement terms; what lies"
     " behind them belongs with the clinician.",
     sources=(),
-    options=(PRIVATE,),
+    options=(PRIVATE, OPERATIONS),
 )
 def diagnosis_in_programme(ledger: Ledger, text: Text, limits: Limits) -> Iterator[DraftFinding]:
     """A diagnosis, treatment or medicine written into a programme, be it in a note or a comment.
 
-    Looks for the words of a list in the whole file, but for athletes who are written in it; wants none. The
-    list is the team's to change.
+    Looks for the words of a list in the whole file, but for athletes who are written in it, and for
+    operations beside a part of the body; wants none. What is said of equipment, such as a torn band, passes.
+    The lists are the team's to change.
 
     Flags:
         programme: Calf
@@ -78,7 +125,7 @@ def diagnosis_in_programme(ledger: Ledger, text: Text, limits: Limits) -> Iterat
     extents = [athlete.extent for athlete in ledger.programme.athletes if athlete.extent.text is text]
     places = [
         place
-        for place in _private(text.place(0, len(text.content)), limits.names("words"))
+        for place in _private(text.place(0, len(text.content)), limits)
         if not any(extent.start <= place.start < extent.end for extent in extents)
     ]
     if places:
@@ -93,13 +140,14 @@ def diagnosis_in_programme(ledger: Ledger, text: Text, limits: Limits) -> Iterat
     why="Files in git are read by many and forget nothing. Restrictions belong in movement terms; what lies"
     " behind them belongs with the clinician.",
     sources=(),
-    options=(PRIVATE,),
+    options=(PRIVATE, OPERATIONS),
 )
 def diagnosis_in_athlete_file(lifter: Lifter, limits: Limits) -> Iterator[DraftFinding]:
     """A diagnosis, treatment or medicine in an athlete's file, or where a programme describes an athlete.
 
-    Looks for the words of a list in all that is written of the athlete, comments too; wants none. The list
-    is the team's to change.
+    Looks for the words of a list in all that is written of the athlete, comments too, and for operations
+    beside a part of the body; wants none. What is said of equipment, such as a torn band, passes. The lists
+    are the team's to change.
 
     Flags:
         programme: Knee
@@ -115,39 +163,67 @@ def diagnosis_in_athlete_file(lifter: Lifter, limits: Limits) -> Iterator[DraftF
           note: lighter since May
         sessions: [{session: Lower, exercises: [{exercise: leg press, sets: 3, reps: 8}]}]
     """
-    places = _private(lifter.athlete.extent, limits.names("words"))
+    places = _private(lifter.athlete.extent, limits)
     if places:
         yield _told(places, lifter.athlete.name)
 
 
-def _private(extent: Place, words: tuple[str, ...]) -> list[Place]:
+def _private(extent: Place, limits: Limits) -> list[Place]:
     """Where one of the words stands by itself, in the singular or plural, in a stretch of text."""
+    words = limits.names("words"), limits.names("words with a body part")
     # A quick look first, at lines not seen before: nearly every text holds none of them.
     clean = _clean_lines(words)
     new = [line for line in extent.excerpt.casefold().splitlines() if line not in clean]
     content = "\n".join(new)
-    alike = [alike for first, alike in _patterns(words) if first in content]
+    alike = [alike for first, alike in _patterns(*words) if first in content]
     if not alike:
         if len(clean) > MOST_LINES:
             clean.clear()
         clean.update(new)
         return []
-    pattern = re.compile(rf"{_NO_MOVEMENT}(?<![\w-])(?:{'|'.join(alike)})s?(?![\w-])", re.IGNORECASE)
+    pattern = re.compile(rf"(?<![\w-])(?:{'|'.join(alike)})s?(?![\w-])", re.IGNORECASE)
     matches = pattern.finditer(extent.text.content, extent.start, extent.end)
-    return [extent.text.place(*match.span()) for match in matches]
+    return [extent.text.place(*match.span()) for match in matches if not _is_of_a_thing(match)]
+
+
+def _is_of_a_thing(match: re.Match[str]) -> bool:
+    """Whether a word is said of equipment: its clause holds some, and no part of the body or person."""
+    if not match.group().casefold().startswith(_OF_THINGS_TOO):
+        return False
+    content, (start, end) = match.string, match.span()
+    before, after = (
+        _CLAUSE.split(content[max(0, start - 200) : start])[-1],
+        _CLAUSE.split(content[end : end + 200])[0],
+    )
+    clause = re.sub(rf"\b{_LIMB}[\s-]+(?={_EQUIPMENT}\b)", "", f"{before} {after}", flags=re.IGNORECASE)
+    told = re.search(rf"\b(?:{_PART}|{_PERSON})\b", clause, re.IGNORECASE)
+    return told is None and re.search(rf"\b{_EQUIPMENT}\b", clause, re.IGNORECASE) is not None
 
 
 @cache
-def _clean_lines(words: tuple[str, ...]) -> set[str]:
+def _clean_lines(words: tuple[tuple[str, ...], ...]) -> set[str]:
     """Lines of texts looked through before in which none of some words begins."""
     return set()
 
 
 @cache
-def _patterns(words: tuple[str, ...]) -> list[tuple[str, str]]:
-    """The beginning of each of some words, and a pattern for all of it, hyphens and blanks alike."""
+def _patterns(words: tuple[str, ...], operations: tuple[str, ...]) -> list[tuple[str, str]]:
+    """The beginning of each of some words, and a pattern for all of it, hyphens and blanks alike; that of an
+    operation holds the part of the body, too.
+    """
     parts = [re.split(r"[\s-]", word) for word in words]
-    return [(each[0].casefold(), r"[\s-]+".join(map(re.escape, each))) for each in parts]
+    movement = {"depression": _MOVEMENT}
+    alone = [
+        (each[0].casefold(), movement.get(each[0], r"[\s-]+".join(map(re.escape, each)))) for each in parts
+    ]
+    return alone + [(word.casefold(), _beside_part(re.escape(word))) for word in operations]
+
+
+def _beside_part(word: str) -> str:
+    """A pattern for a word beside a part of the body, ``hip was replaced`` and ``broke her wrist``, but no
+    lift or piece of equipment that is named by one.
+    """
+    return rf"{_PART}(?:\s+{_LINK})*[\s-]+{word}(?!\s+(?:by|with)\b)|{word}(?:\s+{_WHOSE})*\s+{_PART}{_STOP}"
 
 
 def _told(places: list[Place], where: str) -> DraftFinding:

@@ -8,7 +8,8 @@ from ..lint.engine.registry import rule
 from ..lint.findings.finding import Related, found
 from ..lint.model.naming import line_name
 from ..lint.wording.words import first_of
-from .weekly_steps import STEPS, Growth, load_in_words, rises, step_between
+from .set_steps import Growth, rises
+from .weekly_steps import STEPS, load_in_words, step_between
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:

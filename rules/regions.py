@@ -9,12 +9,24 @@ from ..lint.engine.limits import Condition, Option
 from ..lint.engine.registry import rule
 from ..lint.findings.finding import found
 from ..lint.wording.words import counted_noun, listed, sets_of
-from .shared import sessions_named, unless, where_named, where_to_add
+from .shared import (
+    added_for_each,
+    capital,
+    free_day,
+    is_for,
+    lower,
+    serves,
+    sessions_named,
+    unless,
+    where_named,
+    where_to_add,
+)
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
-    from collections.abc import Iterator
+    from collections.abc import Callable, Iterator
 
+    from ..lint.body.catalogue import Exercise
     from ..lint.counting.ledger import Ledger
     from ..lint.counting.tally import Tally, Visit
     from ..lint.counting.week import Week
@@ -31,7 +43,7 @@ if TYPE_CHECKING:
     why="Adults are advised to train all major muscle groups: legs, hips, back, chest, abdomen, shoulders"
     " and arms. A programme that means less can say so in its focus.",
     sources=("us-pag-2018", "who-2020"),
-    stands_back=True,
+    stands_back=("rehabilitation",),
 )
 def region_untrained(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     """A region in focus that gets nothing at all; without a focus, one of the seven major regions.
@@ -72,7 +84,8 @@ def region_untrained(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
                 f"`{term.words}` is in the focus; nothing trains {'it' if whole else listed(missing)}"
                 f"{unless(tally, areas=_muscles(parts, missing))}.",
                 wanted="at least one set, directly or as a helper",
-                change="Add an exercise for it, or take it out of the focus.",
+                change=f"{_added_for(ledger, missing if not whole else [term.words])}, or take it out of the"
+                " focus.",
                 where="focus",
                 subject=term.words,
             )
@@ -87,9 +100,17 @@ def region_untrained(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
             f"Nothing trains {_surely_first(ledger, regions, missing)}.",
             severity="warning" if programme.goal == "general health" else "note",
             wanted="at least one set for each of the seven major regions",
-            change="Add an exercise for each, or say in `focus` what this programme means to train.",
+            change=f"{_added_for(ledger, missing)}, or say in `focus` what this programme means to train.",
             where=session.name,
         )
+
+
+def _added_for(ledger: Ledger, areas: list[str]) -> str:
+    return added_for_each(ledger.header, {area: _trains(area) for area in areas})
+
+
+def _trains(area: str) -> Callable[[Exercise], bool]:
+    return lambda exercise: is_for(exercise, area)
 
 
 def _parts(muscles: tuple[str, ...]) -> dict[str, tuple[str, ...]]:
@@ -127,12 +148,12 @@ def _muscles(parts: dict[str, tuple[str, ...]], names: list[str]) -> list[str]:
 
 
 PRESSES_AND_PULLS = {
-    "vertical pull": ("lats", "a lat pulldown"),
-    "horizontal pull": ("upper back", "a row"),
-    "vertical push": ("front shoulder", "an overhead press"),
-    "horizontal push": ("chest", "a bench press or push-up"),
+    "vertical pull": "lats",
+    "horizontal pull": "upper back",
+    "vertical push": "front shoulder",
+    "horizontal push": "chest",
 }
-"""The four directions in which the arms press and pull: what each is for, and an exercise."""
+"""The four directions in which the arms press and pull, and what each is for."""
 
 
 @rule(
@@ -152,14 +173,14 @@ PRESSES_AND_PULLS = {
             "common practice",
         ),
     ),
-    stands_back=True,
+    stands_back=("rehabilitation",),
 )
-def pull_or_push_missing(week: Week, limits: Limits) -> Iterator[DraftFinding]:
+def pull_or_push_missing(week: Week, ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     """Upper-body training that leaves out vertical or horizontal pulling or pressing.
 
     Counts hard sets of presses and pulls in typical weeks; from 6 on it wants each of vertical pull,
     horizontal pull, vertical push and horizontal push somewhere in the block, as far as the focus means what
-    it trains. Silent where health is the goal: guidelines ask for regions there, not for directions.
+    it trains.
 
     Flags:
         programme: Upper
@@ -180,27 +201,25 @@ def pull_or_push_missing(week: Week, limits: Limits) -> Iterator[DraftFinding]:
               - {exercise: overhead press, sets: 2, reps: 8}
               - {exercise: lat pulldown, sets: 2, reps: 8}
     """
-    upper = week.for_actions(PRESSES_AND_PULLS, hard=True)
-    if (
-        not week.is_typical()
-        or week.programme.goal == "general health"
-        or upper.high < limits.number("fewest together")
-    ):
+    turn = week.turn()
+    upper = turn.tally.for_actions(PRESSES_AND_PULLS, hard=True)
+    if not week.is_typical() or turn.a_week(upper.high) < limits.number("fewest together"):
         return
-    block = week.all_of_block()
+    block = ledger.judged_with(week)
     missing = [
         direction
-        for direction, (area, _) in PRESSES_AND_PULLS.items()
+        for direction, area in PRESSES_AND_PULLS.items()
         if week.means(area) and not (block.for_actions((direction,)) or block.leaves_open((direction,)))
     ]
     if missing:
+        wanted = {one: serves(one) for one in missing}
         open_still = unless(block, missing, does=f"{'is' if len(missing) == 1 else 'are'} one")
         yield found(
             where_to_add(upper),
-            f"{sets_of(str(upper))} of presses and pulls a week;"
+            f"{sets_of(str(upper))} of presses and pulls{turn.words or ' a week'};"
             f" {listed([f'no {one}' for one in missing])}{open_still}.",
             wanted="pulls and presses, both overhead and to the front (common practice)",
-            change=f"Add {listed([PRESSES_AND_PULLS[one][1] for one in missing])} to {sessions_named(upper)},"
+            change=f"{added_for_each(ledger.header, wanted, sessions_named(upper))},"
             " or say in `focus` what this programme means to train.",
             where=where_named(upper),
             subject="presses and pulls",
@@ -227,14 +246,15 @@ def pull_or_push_missing(week: Week, limits: Limits) -> Iterator[DraftFinding]:
             " is common practice, no source",
         ),
     ),
-    stands_back=True,
+    stands_back=("rehabilitation", "peak"),
 )
 def days_per_region_few(week: Week, ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     """A major region that is trained on fewer than two days of the week, where health is the goal.
 
-    Looks at typical weeks whose sessions all have days. Counts the days with a set that trains a muscle of
-    the region, be it as a helper, and days whose activities load it; wants 2 for each region that the focus
-    means. A region that gets nothing in the whole programme is left to another rule.
+    Looks at typical weeks whose sessions all have days, over a full turn where they rotate. Counts the days
+    with a set that trains a muscle of the region, be it as a helper, and days whose activities load it; wants
+    2 for each region that the focus means. A region that gets nothing in the whole programme is left to
+    another rule.
 
     Flags:
         programme: Two days
@@ -275,38 +295,49 @@ def days_per_region_few(week: Week, ledger: Ledger, limits: Limits) -> Iterator[
     """
     if week.programme.goal != "general health" or not week.is_typical():
         return
-    if not all(visit.day for visit in week.visits):
+    turn = week.turn()
+    if not all(visit.day for visit in turn.tally.visits):
         return
     few = {}
     for region in catalogue.major_regions:
-        days = {*week.sets(region, TOTAL, hard=False).days(), *_active_days(week, region, limits)}
-        trained = ledger.brings(region)
-        if len(days) >= limits.number("days") or not trained or not week.means(region):
+        mean = turn.a_week(sum(len(_days_of(one, region, limits)) for one in turn.weeks))
+        if mean >= limits.number("days") or not ledger.brings(region) or not week.means(region):
             continue
-        if not week.leaves_open(areas=(region,)):
-            few[region] = days
+        if not turn.tally.leaves_open(areas=(region,)):
+            few[region] = mean
     lacking: dict[Visit | None, list[str]] = {}
-    for region, days in few.items():
+    for region in few:
+        days = _days_of(week, region, limits)
         lacking.setdefault(next((one for one in week.visits if one.day not in days), None), []).append(region)
     if not few:
         return
     session = (next(iter(lacking)) or week.visits[0]).session
     yield found(
         session.place,
-        f"{listed([f'{region} on {_days(len(days))}' for region, days in few.items()])} of the week"
-        f"{unless(week, areas=few, does='adds to it')}.",
+        f"{listed([f'{region} on {_days(mean)}' for region, mean in few.items()])} of the week"
+        f"{' in the mean of a turn' if turn.words else ''}"
+        f"{unless(turn.tally, areas=few, does='adds to it')}.",
         wanted=limits.words(
             "{:day} or more for each major region", "days", ground=", as health guidelines ask"
         ),
-        change=f"Add something {listed([_where_it_lacks(*one) for one in lacking.items()])}.",
+        change=f"{capital('; '.join(_added_to(week, *one) for one in lacking.items()))}.",
         where=session.name,
         subject="days a week",
         excess=len(few),
     )
 
 
-def _where_it_lacks(visit: Visit | None, regions: list[str]) -> str:
-    return f"for {listed(regions)} {'to ' + visit.session.name if visit else 'on another day'}"
+def _added_to(week: Week, visit: Visit | None, regions: list[str]) -> str:
+    """What to add, and to which session or on which day."""
+    to = visit.session.name if visit else free_day(week)
+    if not to:
+        return "the athlete has no other day: agree on one with them and write it under `days`, or waive this"
+    return lower(added_for_each(week.programme, {region: _trains(region) for region in regions}, to))
+
+
+def _days_of(week: Week, region: str, limits: Limits) -> set[int]:
+    """The days of a week on which a region is trained, or loaded by an activity."""
+    return {*week.sets(region, TOTAL, hard=False).days(), *_active_days(week, region, limits)}
 
 
 def _active_days(week: Week, region: str, limits: Limits) -> set[int]:

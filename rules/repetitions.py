@@ -5,6 +5,7 @@ from __future__ import annotations
 from ..lint.body import catalogue
 from ..lint.body.equipment import LOADED
 from ..lint.counting.credits import DIRECT
+from ..lint.counting.effort import reserve_of, rpe_of
 from ..lint.counting.set_group import FAST_KINDS
 from ..lint.counting.tally import counted_lines
 from ..lint.engine.limits import Condition, Option
@@ -12,7 +13,7 @@ from ..lint.engine.registry import rule
 from ..lint.findings.finding import Edit, Related, found
 from ..lint.model.naming import day_name, line_name
 from ..lint.model.quantities import Range
-from ..lint.wording.words import first_of, listed, plain, sets_of
+from ..lint.wording.words import first_of, listed, sets_of
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -48,7 +49,7 @@ if TYPE_CHECKING:
             "common practice, no source: enough days for two slots",
         ),
     ),
-    stands_back=True,
+    stands_back=("rehabilitation", "peak"),
 )
 def rep_range_narrow(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     """Only heavy or only light slots for a muscle group that has sets enough for both.
@@ -128,13 +129,16 @@ def _one_slot(weeks: tuple[Week, ...], limits: Limits) -> dict[str, list[tuple[s
     family="repetitions",
     severity="error",
     confidence="model",
-    why="On the published scale RPE 10 leaves no repetition in reserve, RPE 9 one and RPE 8 two.",
+    why="On the published scale RPE 10 leaves no repetition in reserve, RPE 9 one and RPE 8 two. Half points"
+    " (from memory): 9.5 leaves none but allows more load, 8.5 one or two, 7.5 two or three; 5 to 6 leave"
+    " four to six, and lighter sets are not counted in repetitions.",
     sources=("zourdos-2016",),
 )
 def rir_rpe_contradict(entry: SetGroup, limits: Limits) -> Iterator[DraftFinding]:
     """RIR and RPE of one line that cannot both hold.
 
-    Takes 10 less the RPE as repetitions in reserve; wants the two ranges to share a number.
+    Takes the RPE as the published scale reads it, half points as ranges; wants that and the RIR to share a
+    number. An error between whole points from 7 up, else a warning; silent below RPE 5.
 
     Flags:
         programme: Press
@@ -151,20 +155,18 @@ def rir_rpe_contradict(entry: SetGroup, limits: Limits) -> Iterator[DraftFinding
               - {exercise: bench press, sets: 3, reps: 5, rir: 1-2, rpe: 8-9}
     """
     work = entry.work
-    if work.rir is None or work.rpe is None:
+    left = reserve_of(work.rpe)
+    if work.rir is None or work.rpe is None or left is None or left.meets(work.rir):
         return
-    left = Range(10 - work.rpe.high, 10 - work.rpe.low)
-    if left.meets(work.rir):
-        return
-    fitting = Range(10 - work.rir.high, 10 - work.rir.low)
-    choices = [("rpe", "RPE", fitting)] if fitting.low >= 1 else []
-    choices.append(("rir", "RIR", left))
+    fitting = rpe_of(work.rir)
+    choices = [*([("rpe", "RPE", fitting)] if fitting else []), ("rir", "RIR", left)]
+    printed = all(end >= 7 and end % 1 == 0 for end in (work.rpe.low, work.rpe.high))
     yield found(
         work.places["rpe"],
         f"RPE {work.rpe} leaves {_repetitions(left)}; the same line says RIR {work.rir}.",
-        wanted="RPE and RIR that agree (RPE is 10 less the repetitions in reserve)",
-        change=f"Write {' or '.join(f'{name} {span}' for _, name, span in choices)}, whichever you mean, or"
-        " state only one of them.",
+        severity="error" if printed else "warning",
+        wanted="RPE and RIR that agree on the published scale (RPE 9 leaves one repetition, RPE 8 two)",
+        change=f"Write {' or '.join(f'{name} {span}' for _, name, span in choices)}, or only one of the two.",
         where=line_name(entry.prescription),
         related=(Related(work.places["rir"], f"RIR {work.rir}"),),
         edits=tuple(Edit(work.places[key], str(span), f"write {name} {span}") for key, name, span in choices),
@@ -172,9 +174,7 @@ def rir_rpe_contradict(entry: SetGroup, limits: Limits) -> Iterator[DraftFinding
 
 
 def _repetitions(left: Range) -> str:
-    if left.high == 0:
-        return "no repetition"
-    return f"{left} repetition{'' if plain(left.high) == '1' else 's'}"
+    return f"{left if left.high else 'no'} repetition{'s' if left.high > 1 else ''}"
 
 
 @rule(
@@ -186,7 +186,7 @@ def _repetitions(left: Range) -> str:
     " the hamstrings, and both lifts see both.",
     sources=("cp-cross",),
     options=(Condition("least days", 2, "days a week on which both are trained", "cp-cross"),),
-    stands_back=True,
+    stands_back=("rehabilitation", "peak"),
 )
 def heavy_light_not_crossed(week: Week, limits: Limits) -> Iterator[DraftFinding]:
     """Hinge and leg curl heavy on the same day and light on the same day.
@@ -344,7 +344,7 @@ _NUMBERS = {"reps": "numbers of repetitions", "load": "loads"}
     " out where many are.",
     sources=("hackett-2017",),
     options=(Option("most", 5, "repetitions in reserve", "hackett-2017"),),
-    stands_back=True,
+    stands_back=("rehabilitation",),
 )
 def reserve_hard_to_judge(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     """Loads that the lifter is to find by more repetitions in reserve than anybody can judge.

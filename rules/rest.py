@@ -8,6 +8,7 @@ from ..lint.engine.registry import rule
 from ..lint.findings.finding import Related, found
 from ..lint.model.naming import line_name
 from ..lint.wording.words import first_of, listed
+from .shared import in_words
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -18,7 +19,7 @@ if TYPE_CHECKING:
     from ..lint.counting.tally import Visit
     from ..lint.engine.limits import Limits
     from ..lint.findings.finding import DraftFinding
-    from ..lint.model.sessions import Pairing, Prescription
+    from ..lint.model.sessions import Pairing, Prescription, Work
 
 
 @rule(
@@ -40,7 +41,7 @@ if TYPE_CHECKING:
         ),
         Condition("most left", 2, "repetitions in reserve up to which it is hard", "common practice"),
     ),
-    stands_back=True,
+    stands_back=("rehabilitation",),
 )
 def rest_too_short_heavy(entry: SetGroup, limits: Limits) -> Iterator[DraftFinding]:
     """Heavy sets of a big lift with less than two minutes between them.
@@ -70,7 +71,7 @@ def rest_too_short_heavy(entry: SetGroup, limits: Limits) -> Iterator[DraftFindi
     if said:
         yield found(
             entry.work.places["rest"],
-            f"{entry.work.places['rest'].excerpt} of rest between sets of {said}.",
+            f"{_rest_in_words(entry)} of rest between sets of {said}.",
             wanted=limits.words("at least {:duration} after heavy sets", "shortest"),
             change="Rest longer, or save the time elsewhere: in the small exercises, or by pairing opposing"
             " ones.",
@@ -87,6 +88,10 @@ def _straight_sets(entry: SetGroup) -> bool:
     return not apart and not entry.broken_up
 
 
+def _rest_in_words(entry: SetGroup) -> str:
+    return in_words(entry.work.places["rest"], f"{entry.work.rest} s")
+
+
 def _heavy(entry: SetGroup, limits: Limits) -> str:
     """What makes the sets heavy, in words; empty where nothing does, and for singles."""
     load, reserve = entry.work.load, entry.reserve
@@ -101,7 +106,7 @@ def _heavy(entry: SetGroup, limits: Limits) -> str:
         share = "" if load.kind == "percent" else f", {percent.low:.0f} % of the best lift"
         return f"{reps} repetitions at {load.words}{share}"
     if reps.high <= few and reserve is not None and reserve.high <= limits.number("most left"):
-        return f"{reps} repetitions with {reserve} in reserve"
+        return f"{reps} repetitions with {entry.reserve_in_words}"
     return ""
 
 
@@ -122,7 +127,7 @@ def _heavy(entry: SetGroup, limits: Limits) -> str:
             "common practice, no source; reviews find no clear effect of rest (McLeod and others 2024)",
         ),
     ),
-    stands_back=True,
+    stands_back=("rehabilitation",),
 )
 def rest_too_short_size(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     """Big lifts with less than a minute between sets, where the goal is size.
@@ -161,10 +166,10 @@ def rest_too_short_size(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding
     if not short:
         return
     first, *others = sorted(short.values(), key=lambda entry: entry.work.places["rest"].start)
-    named = [f"{entry.name} {entry.work.places['rest'].excerpt}" for entry in (first, *others)]
+    named = [f"{entry.name} {_rest_in_words(entry)}" for entry in (first, *others)]
     yield found(
         first.work.places["rest"],
-        f"Short rest between sets of big lifts: {first_of(named)}.",
+        f"Short rest between sets of big lifts: {first_of(list(dict.fromkeys(named)))}.",
         wanted=limits.words(
             "{:s} or more", "shortest", ground=" (common practice; reviews find no clear effect)"
         ),
@@ -191,7 +196,7 @@ def rest_too_short_size(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding
             by=(({"goal": "muscular endurance"}, 180),),
         ),
     ),
-    stands_back=True,
+    stands_back=("rehabilitation",),
 )
 def tempo_too_long(entry: SetGroup, limits: Limits) -> Iterator[DraftFinding]:
     """A tempo that makes a set longer than two minutes.
@@ -220,7 +225,8 @@ def tempo_too_long(entry: SetGroup, limits: Limits) -> Iterator[DraftFinding]:
     reps = work.reps.a_set() if work.reps else None
     up_to = "up to " if seconds.low < seconds.high else ""
     at = work.places.get("tempo") or work.places["exercise"]
-    tempo = at.excerpt if "tempo" in work.places else entry.seconds_said and entry.seconds_said.tempo
+    written = in_words(at, _tempo_in_words(work))
+    tempo = written if "tempo" in work.places else entry.seconds_said and entry.seconds_said.tempo
     yield found(
         at,
         f"{reps} repetitions at {tempo} take {up_to}{seconds.high:g} s a set.",
@@ -354,3 +360,7 @@ def _one_of_each(one: SetGroup, other: SetGroup, limits: Limits) -> list[str]:
         for station in limits.names("one of each")
         if station in one.exercise.station and station in other.exercise.station and room.get(station, 1) < 2
     ]
+
+
+def _tempo_in_words(work: Work) -> str:
+    return "-".join("X" if phase is None else f"{phase:g}" for phase in work.tempo or ())

@@ -6,8 +6,8 @@ from ..lint.body import restrictions
 from ..lint.engine.registry import rule
 from ..lint.findings.finding import Related, found
 from ..lint.model.naming import line_name
-from ..lint.wording.words import counted_noun, first_of
-from .shared import also, each_line, named_at, names_of, some_of, with_the
+from ..lint.wording.words import counted_noun, first_of, listed
+from .shared import MOST_NAMED, also, each_line, named_at, names_of, some_of, with_the
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -33,7 +33,7 @@ if TYPE_CHECKING:
     why="The athlete's file asks to spare this. Which joints and muscles an exercise loads is anatomy;"
     " whether it may stay is for whoever advised it to say.",
     sources=("anatomy-crossing",),
-    stands_back=True,
+    stands_back=("rehabilitation",),
 )
 def protected_area_loaded(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     """An exercise that loads an area, or is a movement, that the athlete protects.
@@ -70,7 +70,7 @@ def protected_area_loaded(ledger: Ledger, limits: Limits) -> Iterator[DraftFindi
                 loading += held
                 weeks.append(week.number)
         if loading:
-            yield _loaded(restriction, each_line(loading), tuple(weeks))
+            yield _loaded(ledger, restriction, each_line(loading), tuple(weeks))
 
 
 def _loads(entry: SetGroup, spared: Spared) -> bool:
@@ -80,7 +80,9 @@ def _loads(entry: SetGroup, spared: Spared) -> bool:
     return entry.sets.high > 0 and restrictions.loads(entry.exercise, spared.traits)
 
 
-def _loaded(restriction: Restriction, loading: list[SetGroup], weeks: tuple[int, ...]) -> DraftFinding:
+def _loaded(
+    ledger: Ledger, restriction: Restriction, loading: list[SetGroup], weeks: tuple[int, ...]
+) -> DraftFinding:
     first, *others = loading
     subject = restriction.subject
     adviser = with_the(restriction.adviser)
@@ -89,7 +91,7 @@ def _loaded(restriction: Restriction, loading: list[SetGroup], weeks: tuple[int,
         named_at(first),
         f"`{subject.words}` is to be spared; {some_of(names)} load{'s' if len(names) == 1 else ''} it.",
         wanted=f"only what is agreed with {adviser}",
-        change=f"Ask {adviser} which of this may stay; swap or leave out the rest.",
+        change=f"Ask {adviser} which of this may stay; {_instead(ledger, loading)}.",
         where=line_name(first.prescription),
         subject=f"{restriction.kind}: {subject.words}",
         related=(
@@ -98,6 +100,18 @@ def _loaded(restriction: Restriction, loading: list[SetGroup], weeks: tuple[int,
         ),
         weeks=weeks,
     )
+
+
+def _instead(ledger: Ledger, loading: list[SetGroup]) -> str:
+    """What may take the place of the first lift for which anything does, ``swap press for a or b``."""
+    from ..lint.counting.suggestions import substitutes
+
+    for exercise in dict.fromkeys(entry.exercise for entry in loading[:MOST_NAMED]):
+        others = substitutes(ledger.header, exercise, 2) if exercise else []
+        if exercise and others:
+            rest = "" if len(names_of(loading)) == 1 else ", and swap or leave out the rest"
+            return f"swap {exercise.name} for {listed(others, 'or')}{rest}"
+    return "leave out the rest: nothing near it suits"
 
 
 @rule(

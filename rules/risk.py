@@ -4,11 +4,12 @@ from __future__ import annotations
 
 from datetime import timedelta
 
-from ..lint.body.catalogue import LEVELS
+from ..lint.body.catalogue import LEVELS, rarity
 from ..lint.engine.limits import Condition, Option
 from ..lint.engine.registry import rule
 from ..lint.findings.finding import found
 from ..lint.model.naming import line_name
+from ..lint.wording.words import listed
 from .shared import also, beginning, capital, each_line, named_at, names_of, notes_on, some_of, with_the
 
 TYPE_CHECKING = False
@@ -68,12 +69,15 @@ def failure_without_spotter(ledger: Ledger, limits: Limits) -> Iterator[DraftFin
     unsaid = each_line(
         entry
         for _, entry in ledger.entries()
-        if _can_pin(entry) and _goes_to_failure(entry) and not said(_words_on(entry, ledger))
+        if _can_pin(entry) and entry.to_failure and not said(_words_on(entry, ledger))
     )
     if unsaid:
+        words = unsaid[0].worked_out_in_words
+        worked_out = f" ({words})" if words else ""
         yield found(
             named_at(unsaid[0]),
-            f"{capital(some_of(names_of(unsaid)))} to failure, and no word on spotters, pins or safety bars.",
+            f"{capital(some_of(names_of(unsaid)))} to failure{worked_out}, and no word on spotters, pins or"
+            " safety bars.",
             wanted="a way out of a failed repetition, written down",
             change="Note who spots or where the safety bars stand, or leave a repetition in reserve.",
             where=line_name(unsaid[0].prescription),
@@ -89,11 +93,6 @@ def _can_pin(entry: SetGroup) -> bool:
     if "horizontal push" in exercise.patterns:
         return exercise.stance in ("lying", "incline")
     return "squat" in exercise.patterns and "rack" in exercise.station and exercise.kind != "isometric"
-
-
-def _goes_to_failure(entry: SetGroup) -> bool:
-    reps = entry.work.reps
-    return entry.to_failure or (entry.reserve is None and reps is not None and reps.open_last)
 
 
 def _words_on(entry: SetGroup, ledger: Ledger) -> Iterator[str]:
@@ -147,33 +146,62 @@ def lift_beyond_level(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
                 continue
             offered = {ledger.named(term.words) for term in entry.prescription.alternates}
             if _easier(ledger, entry.exercise).isdisjoint(trained | offered):
-                yield _beyond(entry, entry.exercise)
+                yield _beyond(ledger, entry, entry.exercise)
 
 
-def _easier(ledger: Ledger, exercise: Exercise) -> set[Exercise | str]:
-    """The easier forms of an exercise, those of these, and so on."""
-    forms: set[Exercise | str] = set()
-    waiting = [exercise]
+def _easier(ledger: Ledger, exercise: Exercise) -> set[Exercise]:
+    """The forms by way of which an exercise is reached: on each way down to the first of a lower level.
+
+    Of these only those of its kind, where there are any: a deadlift teaches nobody to snatch.
+    """
+    forms: set[Exercise] = set()
+    seen, waiting = {exercise}, [exercise]
     while waiting:
         for name in waiting.pop().easier:
             form = ledger.known.exercise(name)
-            if form is not None and form not in forms:
-                forms.add(form)
+            if form is None or form in seen:
+                continue
+            seen.add(form)
+            forms.add(form)
+            if form.level == exercise.level:
                 waiting.append(form)
-    return forms
+    return {form for form in forms if form.kind == exercise.kind} or forms
 
 
-def _beyond(entry: SetGroup, exercise: Exercise) -> DraftFinding:
-    first = " or ".join(exercise.easier) or "an easier form"
+def _beyond(ledger: Ledger, entry: SetGroup, exercise: Exercise) -> DraftFinding:
+    from ..lint.counting.suggestions import substitutes
+
+    first = listed([form.name for form in _suiting(ledger, exercise)], "or")
+    instead = listed(substitutes(ledger.header, exercise, MOST_EASIER), "or")
+    start = (
+        f"Start with {first}, name it under `or`"
+        if first
+        else f"Swap it for {instead}"
+        if instead
+        else "Leave it out"
+    )
     return found(
         named_at(entry),
         f"{capital(entry.name)} is a lift for {exercise.level} lifters, the athlete is"
         f" {entry.programme.level}; no easier form of it comes before.",
-        wanted=f"{first} first, or beside it",
-        change=f"Start with {first}, name it under `or`, or correct the athlete's level.",
+        wanted=f"{first or 'an easier form'} first, or beside it",
+        change=f"{start}, or correct the athlete's level.",
         where=line_name(entry.prescription),
         subject=exercise.name,
     )
+
+
+MOST_EASIER = 3
+"""How many easier forms, or other exercises, a finding names."""
+
+
+def _suiting(ledger: Ledger, exercise: Exercise) -> list[Exercise]:
+    """The easier forms that this athlete may do, the most common and the nearest to the level first."""
+    from ..lint.counting.suggestions import Suits
+
+    suits = Suits(ledger.header, steps=1)
+    forms = sorted(_easier(ledger, exercise), key=lambda form: (rarity(form), form.name))
+    return [form for form in forms if not suits.obstacle(form)][:MOST_EASIER]
 
 
 # Rehabilitation

@@ -4,20 +4,22 @@ from __future__ import annotations
 
 from math import ceil
 
+from ..lint.counting.set_group import ramp_up
 from ..lint.counting.tally import counted_lines
 from ..lint.engine.limits import COUNTING, Condition, Option
 from ..lint.engine.registry import rule
 from ..lint.findings.finding import found
-from ..lint.model.naming import line_name
-from ..lint.wording.words import listed, plain, sets_of
+from ..lint.model.naming import day_name, line_name
+from ..lint.wording.words import listed, plain, says
 from .excess import WITHOUT_LIMIT, Excess, crossing
+from .shared import other_day, taken_off
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
     from collections.abc import Iterator
 
     from ..lint.counting.set_group import SetGroup
-    from ..lint.counting.tally import Visit
+    from ..lint.counting.tally import Count, Tally, Visit
     from ..lint.counting.week import Week
     from ..lint.engine.limits import Limits
     from ..lint.findings.finding import DraftFinding
@@ -45,13 +47,14 @@ SECONDS = 60.0
         WITHOUT_LIMIT,
         COUNTING,
     ),
-    stands_back=True,
+    stands_back=("rehabilitation", "peak"),
 )
 def session_sets_for_muscle_high(week: Week, limits: Limits) -> Iterator[DraftFinding]:
     """More hard sets for one muscle group in one session than are usually worth it.
 
-    Counts hard sets of each session of a typical week, those in which the muscle only helps as half; wants no
-    more than 12, judged on the high end of a range. It points at the line that crosses the limit.
+    Counts hard sets of each session of a typical week, two sessions on one day as one, those in which the
+    muscle only helps as half; wants no more than 12, judged on the high end of a range. It points at the line
+    that crosses the limit.
 
     Flags:
         programme: Legs
@@ -72,25 +75,27 @@ def session_sets_for_muscle_high(week: Week, limits: Limits) -> Iterator[DraftFi
     if not week.is_typical():
         return
     most = limits.number("most")
-    for visit in week.visits:
+    for day in week.occasions():
         counts = {
-            group: visit.sets(group, limits.name("counting"))
-            for group in visit.groups()
+            group: day.sets(group, limits.name("counting"))
+            for group in day.groups()
             if group not in limits.names("without limit")
         }
-        over = [Excess(visit, group, count, most) for group, count in counts.items() if count.high > most]
+        over = [Excess(day, group, count, most) for group, count in counts.items() if count.high > most]
         if not over:
             continue
         worst = max(over, key=lambda one: one.sets)
         yield found(
             worst.line().place,
-            f"{listed([one.words() for one in over])} in one session.",
+            f"{listed([one.words() for one in over])} {_at_once(day)}.",
             wanted=limits.words(
-                "at most {} a session", "most", ground=" (common practice; trials have gone higher)"
+                f"at most {{}} a {'session' if len(day.visits) == 1 else 'day'}",
+                "most",
+                ground=" (common practice; trials have gone higher)",
             ),
-            change=f"Move {sets_of(ceil(worst.sets))} to another day, or take them off.",
+            change=_less(week, day.visits[0], worst.count, most),
             where=line_name(worst.line()),
-            subject=visit.session.name,
+            subject=_sessions(day),
             related=counted_lines(*(one.count for one in over)),
             excess=worst.sets,
         )
@@ -118,18 +123,19 @@ def session_sets_for_muscle_high(week: Week, limits: Limits) -> Iterator[DraftFi
         Condition(
             "hard set",
             3,
-            "repetitions in reserve at most; sets without a stated effort count",
+            "repetitions in reserve at most; sets whose effort is not known count",
             "common practice, no source: 3 left is our choice",
         ),
     ),
-    stands_back=True,
+    stands_back=("rehabilitation", "peak"),
 )
 def exercise_sets_high(week: Week, limits: Limits) -> Iterator[DraftFinding]:
     """Many hard sets of one exercise in one session.
 
-    Counts sets of 5 or more repetitions with at most 3 in reserve, or with no stated effort, of each exercise
-    in each session of a typical week; more than 6 are a note, 10 or more a warning, judged on the high end of
-    a range. Sets on the clock (``every``) count only where their effort is stated.
+    Counts sets of 5 or more repetitions with at most 3 in reserve, written or worked out, or of unknown
+    effort, of each exercise in each session of a typical week, two sessions on one day as one; more than 6
+    are a note, 10 or more a warning, judged on the high end of a range. Sets on the clock (``every``) count
+    only where their effort is known.
 
     Flags:
         programme: Tens
@@ -148,22 +154,39 @@ def exercise_sets_high(week: Week, limits: Limits) -> Iterator[DraftFinding]:
     if not week.is_typical():
         return
     most, far = limits.number("most"), limits.number("far")
-    for visit in week.visits:
-        for count in visit.by_exercise(lambda entry: _is_taxing(entry, limits)):
+    for day in week.occasions():
+        for count in day.by_exercise(lambda entry: _is_taxing(entry, limits)):
             if count.high <= most:
                 continue
-            line, name = crossing(count, most), count.parts[0].entry.name
+            line, first = crossing(count, most), count.parts[0].entry
+            name, left = first.name, first.reserve_in_words if first.worked_out_in_words else ""
             yield found(
                 line.place,
-                f"{count.most} hard sets of {name} in one session.",
+                f"{count.most} hard sets of {name} {_at_once(day)}{f' ({left})' if left else ''}.",
                 severity="warning" if count.high >= far else "note",
                 wanted=limits.words("{} or fewer", "most", ground="; small trials found no more gain beyond"),
-                change=f"Take {sets_of(ceil(count.high - most))} off, or use another exercise or day.",
+                change=f"{taken_off(count, most, 'the session')}; or use another exercise or day.",
                 where=line_name(line),
-                subject=f"{visit.session.name}: {name}",
+                subject=f"{_sessions(day)}: {name}",
                 related=counted_lines(count),
                 excess=count.high,
             )
+
+
+def _less(week: Week, visit: Visit, count: Count, most: float) -> str:
+    """What to do with sets too many: take them off, or move them to a day that there is."""
+    day = other_day(week, visit.day)
+    return f"{taken_off(count, most, 'the session')}{f'; {day} may take them' if day else ''}."
+
+
+def _sessions(day: Tally) -> str:
+    """The names of the sessions of a day, each once."""
+    return listed(list(dict.fromkeys(visit.session.name for visit in day.visits)))
+
+
+def _at_once(day: Tally) -> str:
+    """``in one session``, or ``on one day (Morning and Evening)``."""
+    return "in one session" if len(day.visits) == 1 else f"on one day ({_sessions(day)})"
 
 
 def _is_taxing(entry: SetGroup, limits: Limits) -> bool:
@@ -194,7 +217,9 @@ def session_too_long(visit: Visit, limits: Limits) -> Iterator[DraftFinding]:
     """A session that takes longer than the athlete has.
 
     Adds up work by repetitions and tempo, rest, warm-up sets, preparation and changing over; the least that
-    comes out must fit into the athlete's minutes. Longer is a note, more than 1.25 times as long a warning.
+    comes out must fit into the athlete's minutes. Longer is a note; a warning where work and written rest
+    alone, without anything assumed, take more than 1.25 times as long. Where heavy lifts have no warm-up sets
+    written, some are assumed.
     Where health is the goal and nobody names minutes, over 60 min is a note.
 
     Flags:
@@ -221,15 +246,23 @@ def session_too_long(visit: Visit, limits: Limits) -> Iterator[DraftFinding]:
         return
     allowed = limits.number("for health") if has is None else has
     time = visit.time()
-    least = time.total.low / SECONDS
+    ramps, assumed = ramp_up(visit.own).low, time.assumed_rest.low
+    least = (time.total.low + ramps) / SECONDS
     if least <= allowed:
         return
-    parts = ((time.work, "of work"), (time.rest, "of rest"), (time.around, "around it"))
-    shares = listed([f"{round(part.low / SECONDS)} min {what}" for part, what in parts])
+    written = (time.total.low - assumed - time.around.low) / SECONDS
+    parts = (
+        (time.work.low, "of work"),
+        (time.rest.low - assumed, "of rest"),
+        (assumed, "of assumed rest (none is written)"),
+        (ramps, "of ramp-up sets (assumed)"),
+        (time.around.low, "around it (assumed)"),
+    )
+    shares = listed([f"{round(seconds / SECONDS)} min {what}" for seconds, what in parts if seconds])
     yield found(
         visit.session.place,
         f"{visit.session.name} takes {round(least)} min at the least: {shares}.",
-        severity="warning" if has is not None and least > limits.number("far") * has else "note",
+        severity="warning" if has is not None and written > limits.number("far") * has else "note",
         wanted=f"the {plain(has)} min that the athlete has"
         if has
         else limits.words("{:min} or less", "for health"),
@@ -239,3 +272,67 @@ def session_too_long(visit: Visit, limits: Limits) -> Iterator[DraftFinding]:
         subject=visit.session.name,
         excess=least,
     )
+
+
+@rule(
+    "day-too-long",
+    family="dose",
+    severity="note",
+    confidence="common practice",
+    why="Two sessions that fit one by one may not fit into one day. Where hours lie between them it may well"
+    " be meant.",
+    sources=("loadit",),
+)
+def day_too_long(week: Week, limits: Limits) -> Iterator[DraftFinding]:
+    """Several sessions on one day that together take longer than the athlete has.
+
+    Adds up the least that the sessions of a day take; looks at days with two or more, none of which is too
+    long by itself, and wants their sum to fit into the athlete's minutes. Silent where a note speaks of
+    hours.
+
+    Flags:
+        programme: Twice on Monday
+        athlete: {name: A, minutes: 20}
+        sessions:
+          - session: Noon
+            day: monday
+            exercises: [{exercise: back squat, sets: 4, reps: 5, rest: 3 min}]
+          - session: Evening  # <- here
+            day: monday
+            exercises: [{exercise: leg press, sets: 5, reps: 10, rest: 3 min}]
+
+    Passes:
+        programme: Monday and Thursday
+        athlete: {name: A, minutes: 20}
+        sessions:
+          - session: Noon
+            day: monday
+            exercises: [{exercise: back squat, sets: 4, reps: 5, rest: 3 min}]
+          - session: Evening
+            day: thursday
+            exercises: [{exercise: leg press, sets: 5, reps: 10, rest: 3 min}]
+    """
+    athlete = week.programme.athlete
+    has = athlete.minutes if athlete else None
+    if has is None:
+        return
+    for day, visits in week.by_day():
+        if len(visits) < 2:
+            continue
+        takes = [visit.time().total.low / SECONDS for visit in visits]
+        if sum(takes) <= has or max(takes) > has:
+            continue
+        if says(("hour", "hours"), *(visit.session.note for visit in visits)):
+            continue
+        last = visits[-1].session
+        each = [f"{visit.session.name} {round(time)}" for visit, time in zip(visits, takes, strict=True)]
+        name = day_name(week.programme.starts, day)
+        yield found(
+            last.place,
+            f"{name} takes {round(sum(takes))} min at the least in {len(visits)} sessions: {listed(each)}.",
+            wanted=f"the {plain(has)} min that the athlete has",
+            change=f"Move {last.name} to another day, or say in a `note` how many hours lie between them.",
+            where=last.name,
+            subject=name,
+            excess=sum(takes),
+        )

@@ -3,19 +3,29 @@
 from __future__ import annotations
 
 import re
+from math import ceil
 
+from ..lint.body import catalogue
 from ..lint.findings.finding import Related
-from ..lint.model.naming import line_name
-from ..lint.wording.words import listed, shortened
+from ..lint.model.naming import day_name, line_name
+from ..lint.model.sessions import WEEKDAYS
+from ..lint.wording.words import listed, plain, sets_of, shortened
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
-    from collections.abc import Callable, Iterable, Iterator
+    from collections.abc import Callable, Iterable, Iterator, Mapping
 
+    from ..lint.body.catalogue import Exercise
+    from ..lint.counting.header import ProgrammeHeader
     from ..lint.counting.set_group import SetGroup
+    from ..lint.counting.suggestions import Suggestion
     from ..lint.counting.tally import Count, Tally
+    from ..lint.counting.week import Week
+    from ..lint.findings.finding import Severity
     from ..lint.model.sessions import Prescription
     from ..lint.text.places import Place
+
+    Does = Callable[[Exercise], bool]
 
 
 def where_to_add(count: Count) -> Place:
@@ -33,6 +43,8 @@ def sessions_named(count: Count) -> str:
     names = list(dict.fromkeys(line.session.name for line, _ in count.lines()))
     return " or ".join(names[:2])
 
+
+DAYS_A_WEEK = 7
 
 MOST_NAMED = 4
 """How many names a message gives before it only counts the rest."""
@@ -74,6 +86,11 @@ def also(entries: Iterable[SetGroup], words: str) -> Iterator[Related]:
     return (Related(named_at(entry), f"{line_name(entry.prescription)}: {words}") for entry in entries)
 
 
+def in_words(place: Place, words: str) -> str:
+    """What stands at a place, or ``words`` where that is only an alias, ``*pause``."""
+    return words if place.excerpt.startswith("*") else place.excerpt
+
+
 def names_of(entries: Iterable[SetGroup]) -> list[str]:
     """The names of the exercises, each once."""
     return list(dict.fromkeys(entry.name for entry in entries))
@@ -91,6 +108,11 @@ def capital(words: str) -> str:
     return words[:1].upper() + words[1:]
 
 
+def lower(words: str) -> str:
+    """The words with a small first letter."""
+    return words[:1].lower() + words[1:]
+
+
 def notes_on(line: Prescription) -> Iterator[str]:
     """The notes on a line, what it is paired with, and its session."""
     yield line.note
@@ -103,3 +125,99 @@ def beginning(words: Iterable[str]) -> Callable[[Iterable[str]], bool]:
     """A test whether one of several texts holds a word that begins so, whatever the case."""
     pattern = re.compile("|".join(rf"\b{re.escape(word)}" for word in words) or r"(?!)", re.IGNORECASE)
     return lambda texts: any(pattern.search(text) for text in texts)
+
+
+def free_day(week: Week) -> str:
+    """A day on which the athlete could train and has no session; ``another day`` where nobody says when they
+    can, empty where all their days are taken.
+    """
+    athlete, days = week.programme.athlete, week.by_day()
+    if athlete is None or athlete.days is None:
+        return "another day" if len(days) < DAYS_A_WEEK else ""
+    if isinstance(athlete.days, int):
+        trained = len(days) + sum(not visit.day for visit in week.visits)
+        return "another day" if athlete.days > trained else ""
+    taken = {day_name(week.programme.starts, day).lower() for day, _ in days}
+    free = [day.capitalize() for day in athlete.days if day in WEEKDAYS and day not in taken]
+    return free[0] if free else ""
+
+
+def other_day(week: Week, day: int) -> str:
+    """A day to move work to, other than a certain ``day`` of the week: with a session, else a free one."""
+    others = [number for number, _ in week.by_day() if number != day]
+    return day_name(week.programme.starts, others[0]) if others else free_day(week)
+
+
+def taken_off(count: Count, most: float, where: str = "the week") -> str:
+    """``Take 3 sets off A (9 to 6): the week then holds 20``: brings a count down to a limit."""
+    from ..lint.counting.proposals import fewer
+
+    proposal = fewer(count, most)
+    if proposal is None:
+        return f"Take {sets_of(ceil(count.high - most))} off in all: a line has to go"
+    return f"Take {proposal.words()}: {where} then holds {plain(proposal.then)}"
+
+
+def put_on(count: Count, least: float) -> str:
+    """``Add 1 set to A (3 to 4): the week then holds 4``: brings a count up to a floor."""
+    from ..lint.counting.proposals import further
+
+    proposal = further(count, least)
+    assert proposal is not None
+    return f"Add {proposal.words()}: the week then holds {plain(proposal.then)}"
+
+
+def suggested(header: ProgrammeHeader, does: Does, kinds: tuple[str, ...] = ()) -> Suggestion:
+    """Exercises that do what is missing and suit the athlete; ``kinds`` replace the slow kinds."""
+    from ..lint.counting.suggestions import suggest
+
+    return suggest(header, does, kinds) if kinds else suggest(header, does)
+
+
+def add(what: str, suggestion: Suggestion, to: str) -> str:
+    """Advice to add what is missing, ``Add a, b or c to Lower A``, or that it cannot be had; no full stop."""
+    if suggestion.names:
+        return f"Add {listed(suggestion.names, 'or')} to {to}"
+    return f"{capital(_not_to_be_had(what, suggestion))}; waive this and say so"
+
+
+def added_for_each(header: ProgrammeHeader, wanted: Mapping[str, Does], to: str = "") -> str:
+    """Advice to add one exercise for each thing that is missing, ``Add a for legs and hips and b for chest``.
+
+    Each exercise is named once. At the end stands what cannot be had, and why; no full stop.
+    """
+    from ..lint.counting.suggestions import suggest
+
+    found = {what: suggest(header, does) for what, does in wanted.items()}
+    by_name: dict[str, list[str]] = {}
+    for what, suggestion in found.items():
+        for name in suggestion.names[:1]:
+            by_name.setdefault(name, []).append(what)
+    named = listed([f"{name} for {listed(several)}" for name, several in by_name.items()])
+    without = [_not_to_be_had(what, one) for what, one in found.items() if not one.names]
+    parts = [*([f"add {named}{f' to {to}' if to else ''}"] if named else []), *without]
+    return capital("; ".join(parts)) + ("; waive what cannot be had" if without else "")
+
+
+def _not_to_be_had(what: str, suggestion: Suggestion) -> str:
+    """That nothing for ``what`` suits the athlete, and what is in the way."""
+    why = f" ({'; '.join(suggestion.obstacles)})" if suggestion.obstacles else ""
+    return f"no {what} suits the athlete{why}"
+
+
+def serves(*actions: str) -> Does:
+    """A test whether an exercise is for one of these joint actions or movement patterns."""
+    return lambda exercise: any(one in exercise.actions or one in exercise.patterns for one in actions)
+
+
+def is_for(exercise: Exercise, area: str) -> bool:
+    """Whether an exercise is mostly for an area: more than half of the muscles that it trains directly."""
+    muscles = set(catalogue.area(area) or ())
+    return 2 * len(muscles.intersection(exercise.direct)) > len(exercise.direct)
+
+
+def coverage_severity(week: Week, severity: Severity, suggestion: Suggestion) -> Severity:
+    """How serious it is that something is missing: a note in peak weeks, in a return, and where nothing suits
+    the athlete; else ``severity``.
+    """
+    return severity if suggestion.names and not week.is_peak and week.phase != "return" else "note"

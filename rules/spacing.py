@@ -55,7 +55,7 @@ HARD_ACTIVITY = Option(
         Condition(
             "hard set",
             3,
-            "repetitions in reserve at most; sets without a stated effort count",
+            "repetitions in reserve at most; sets whose effort is not known count",
             "common practice, no source: 3 left is our choice",
         ),
         HARD_ACTIVITY,
@@ -66,7 +66,7 @@ HARD_ACTIVITY = Option(
             "common practice",
         ),
     ),
-    stands_back=True,
+    stands_back=("rehabilitation",),
 )
 def sessions_too_close(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     """Two days with hard work for the same muscle group, too close to one another.
@@ -121,7 +121,9 @@ def _too_close(
     first, second = (day_name(programme.starts, day.number) for day in (before, later))
     groups = list(dict.fromkeys(group for group, _ in close))
     needed = max((_needed(before.hard[part]) for part in close), key=limits.number)
-    failing = any(before.hard[part].failing for part in close)
+    failing = [sets for part in close if (sets := before.hard[part].failing)]
+    words = failing[0].parts[0].entry.worked_out_in_words if failing else ""
+    worked_out = f" ({words})" if words else ""
     activities = [*before.activities(close), *later.activities(close)]
     movable = later if later.session(close) else before
     session = movable.session(close)
@@ -130,7 +132,7 @@ def _too_close(
     return found(
         session.place,
         f"{before.words(first, close)} and {later.words(second, close)} both work {listed(groups)} hard,"
-        f" {hours} h apart{', and ' + first + ' goes to failure' if failing else ''}.",
+        f" {hours} h apart{f', and {first} goes to failure' if failing else ''}{worked_out}.",
         wanted=limits.words("{:h} between two such days", needed),
         change=f"Move {session.name} further from {listed(activities)}, or bring it below {least}."
         if activities
@@ -146,9 +148,9 @@ def _too_close(
 
 
 class _HardWork:
-    """What makes a day hard for a group: its hard sets, and whether enough of them fail; or an activity."""
+    """What makes a day hard for a group: its hard sets, those that fail where enough do; or an activity."""
 
-    def __init__(self, sets: Count | None, failing: bool, activity: str = "") -> None:
+    def __init__(self, sets: Count | None, failing: Count | None, activity: str = "") -> None:
         self.sets = sets
         self.failing = failing
         self.activity = activity
@@ -186,7 +188,7 @@ def _days(ledger: Ledger, limits: Limits) -> list[_Day]:
         day = days.setdefault(number, _Day(number, week, {}))
         for group in _loaded(activity, limits):
             for side in ("left", "right"):
-                day.hard.setdefault((group, side), _HardWork(None, False, activity.name))
+                day.hard.setdefault((group, side), _HardWork(None, None, activity.name))
     return sorted(days.values(), key=lambda day: day.number)
 
 
@@ -200,8 +202,8 @@ def _hard_groups(day: Tally, limits: Limits) -> dict[tuple[str, str], _HardWork]
         for side in ("left", "right"):
             sets = day.sets(group, DIRECT, side=side).where(lambda entry: _leaves(entry) <= most_left)
             if sets.middle >= least:
-                failing = sets.where(lambda entry: entry.stated_effort and _leaves(entry) == 0)
-                hard[group, side] = _HardWork(sets, failing.middle >= least)
+                failing = sets.where(lambda entry: entry.effort.failing)
+                hard[group, side] = _HardWork(sets, failing if failing.middle >= least else None)
     return hard
 
 
@@ -223,7 +225,7 @@ def _needed(work: _HardWork) -> str:
 
 
 def _leaves(entry: SetGroup) -> float:
-    """Fewest repetitions in reserve that the line allows; none where no effort is stated."""
+    """Fewest repetitions in reserve, written or worked out; none where effort is not known."""
     return entry.reserve.low if entry.reserve else 0.0
 
 
@@ -257,13 +259,13 @@ def _leaves(entry: SetGroup) -> float:
         ),
         HARD_ACTIVITY,
     ),
-    stands_back=True,
+    stands_back=("rehabilitation",),
 )
 def legs_heavy_before_event(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     """Heavy leg work in the last two days before an event or a match.
 
     Counts direct sets for quadriceps, hamstrings and gluteals that are heavy: below 8 repetitions with at
-    most 3 in reserve, 8 or more with at most 2; sets without a stated effort count below 8 repetitions. Wants
+    most 3 in reserve, 8 or more with at most 2; sets whose effort is unknown count below 8 repetitions. Wants
     fewer than 4 of them on each of the two days before a dated event, or an activity that is called a match
     or race. The eve of an activity that loads the legs high is left to sessions-too-close.
 

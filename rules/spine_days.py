@@ -1,4 +1,4 @@
-"""Days on which lifts load the spine."""
+"""Days running on which lifts load the spine, or the body lands from jumps."""
 
 from __future__ import annotations
 
@@ -14,6 +14,7 @@ if TYPE_CHECKING:
     from collections.abc import Iterator
 
     from ..lint.counting.ledger import Ledger
+    from ..lint.counting.set_group import SetGroup
     from ..lint.counting.tally import Count
     from ..lint.engine.limits import Limits
     from ..lint.findings.finding import DraftFinding
@@ -31,7 +32,6 @@ if TYPE_CHECKING:
         Option("loads", ("high",), "grades of load on the spine (low, moderate, high)", "convention"),
         Condition("least sets", 1, "hard sets a day", "convention"),
     ),
-    stands_back=True,
     off=True,
 )
 def spine_days_consecutive(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
@@ -70,7 +70,7 @@ def spine_days_consecutive(ledger: Ledger, limits: Limits) -> Iterator[DraftFind
         if not count or count.middle < least:
             continue
         heavy[number] = count
-        if number - 1 not in heavy or week.rehabilitation:
+        if number - 1 not in heavy:
             continue
         first, second = (day_name(week.programme.starts, day) for day in (number - 1, number))
         before = heavy[number - 1]
@@ -88,3 +88,75 @@ def spine_days_consecutive(ledger: Ledger, limits: Limits) -> Iterator[DraftFind
             weeks=(week.number,),
             excess=count.high,
         )
+
+
+@rule(
+    "impact-days-consecutive",
+    family="schedule",
+    severity="note",
+    confidence="common practice",
+    why="Coaches leave a day between sessions of jumps and landings, and more so after an injury; an army"
+    " manual leaves 48 hours between work of the same muscles. None of our sources tried it with jumps.",
+    sources=("fm21-20-48",),
+    options=(
+        Condition("least sets", 3, "sets of jumps a day", "common practice"),
+        Option("days running", 1, "days with jumps in a row at most", "common practice"),
+    ),
+)
+def impact_days_consecutive(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
+    """Jumps and landings on too many days running.
+
+    Counts sets of plyometric exercises of the legs, day by day over the whole calendar; a day with 3 or more
+    counts. Wants a day without them after each. No phase and no stage of rehabilitation hides it.
+
+    Flags:
+        programme: Jumps
+        sessions:
+          - session: First
+            day: monday
+            exercises: [{exercise: box jump, sets: 4, reps: 5}]
+          - session: Second
+            day: tuesday
+            exercises: [{exercise: drop jump, sets: 3, reps: 5}]  # <- here
+
+    Passes:
+        programme: Jumps
+        sessions:
+          - session: First
+            day: monday
+            exercises: [{exercise: box jump, sets: 4, reps: 5}]
+          - session: Second
+            day: wednesday
+            exercises: [{exercise: drop jump, sets: 3, reps: 5}]
+    """
+    jumps: dict[int, Count] = {}
+    running = int(limits.number("days running"))
+    for number, week, tally in ledger.training_days():
+        count = tally.all_sets().where(_lands)
+        if count.middle < limits.number("least sets"):
+            continue
+        jumps[number] = count
+        days = range(number - running, number + 1)
+        if not all(day in jumps for day in days):
+            continue
+        names = listed([day_name(week.programme.starts, day) for day in days])
+        line = count.lines()[0][0]
+        yield found(
+            line.place,
+            f"{names} hold jumps on days running: {listed([str(jumps[day]) for day in days])} sets.",
+            wanted=limits.words(
+                "at most {:day} of jumps without a day between", "days running", ground=" (common practice)"
+            ),
+            change=f"Move {line.session.name} a day away, or take its jumps out.",
+            where=line_name(line),
+            subject=names,
+            related=counted_lines(*(jumps[day] for day in days)),
+            weeks=(week.number,),
+            excess=count.high,
+        )
+
+
+def _lands(entry: SetGroup) -> bool:
+    """Whether the legs jump and land in it."""
+    exercise = entry.exercise
+    return exercise is not None and exercise.kind == "plyometric" and exercise.pattern == "jump"

@@ -58,7 +58,7 @@ if TYPE_CHECKING:
             "common practice",
         ),
     ),
-    stands_back=True,
+    stands_back=("rehabilitation",),
 )
 def nothing_changes(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     """Lifts that stay the same for more than eight weeks with no progression stated.
@@ -169,7 +169,7 @@ def _dose(work: Work) -> tuple[object, ...]:
             "common practice, no source: usual words",
         ),
     ),
-    stands_back=True,
+    stands_back=("rehabilitation",),
 )
 def progression_never_reached(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     """A stated progression that cannot lead to the next load.

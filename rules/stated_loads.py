@@ -8,6 +8,7 @@ from ..lint.engine.registry import rule
 from ..lint.findings.finding import Related, found
 from ..lint.model.naming import line_name
 from ..lint.wording.words import first_of
+from .shared import names_of
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -63,7 +64,7 @@ def load_and_effort_missing(ledger: Ledger, limits: Limits) -> Iterator[DraftFin
     number = "1 line says" if len(lines) == 1 else f"{len(lines)} lines say"
     yield found(
         first.place,
-        f"{number} neither load nor effort: {first_of([lines[line].name for line in (first, *others)])}.",
+        f"{number} neither load nor effort: {first_of(names_of(lines[line] for line in (first, *others)))}.",
         wanted="a load, an RM, a RIR or an RPE for each",
         change="Write one of them, such as `rir: 2`.",
         where=line_name(first),

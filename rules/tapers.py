@@ -72,7 +72,7 @@ if TYPE_CHECKING:
         ),
         *map(Condition.like, CLEAR_CUT),
     ),
-    stands_back=True,
+    stands_back=("rehabilitation",),
 )
 def taper_missing(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     """A test or competition with no lighter week before it, where the goal is strength or power.
@@ -80,8 +80,8 @@ def taper_missing(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     Looks at dated events that are called a test, competition, regatta or the like, and at the first week of a
     phase `test`, after three typical weeks or more. Wants a week that begins in the last 14 days before it,
     or the test week itself, to be a deload, a taper, or clearly easier than the last typical week before
-    them: 20 % fewer sets or repetitions, 10 % less load, 2 more repetitions in reserve. Off for novices, in
-    season, and where the event's note says that it is trained through.
+    them: 20 % fewer sets or repetitions, or most of the hard work with 10 % less load or 2 more repetitions
+    in reserve. Off for novices, in season, and where the event's note says that it is trained through.
 
     Flags:
         programme: To the test

@@ -10,6 +10,7 @@ from ..lint.engine.registry import rule
 from ..lint.findings.finding import Related, found
 from ..lint.model.naming import day_name, line_name
 from ..lint.wording.words import counted_noun, listed
+from .shared import DAYS_A_WEEK, capital, free_day
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -20,8 +21,6 @@ if TYPE_CHECKING:
     from ..lint.engine.limits import Limits
     from ..lint.findings.finding import DraftFinding
     from ..lint.text.places import Term
-
-DAYS_A_WEEK = 7
 
 
 @rule(
@@ -42,7 +41,7 @@ DAYS_A_WEEK = 7
             by=(({"phase": "in-season"}, 1),),
         ),
     ),
-    stands_back=True,
+    stands_back=("rehabilitation", "peak"),
 )
 def frequency_low(week: Week, limits: Limits) -> Iterator[DraftFinding]:
     """A priority that is trained on fewer than two days a week where the goal is strength.
@@ -96,12 +95,25 @@ def frequency_low(week: Week, limits: Limits) -> Iterator[DraftFinding]:
             wanted=limits.words(
                 "at least {:day} a week for a priority where the goal is strength", "least days"
             ),
-            change=f"Share its sets out over another session; none have to be added to {line.session.name}.",
+            change=_shared_out(week, line.session.name),
             where=line_name(line),
             subject=term.words,
             related=counted_lines(count),
             excess=-count.occasions(),
         )
+
+
+def _joined(session: str) -> str:
+    return f"put {session} together with another session, or leave it out"
+
+
+def _shared_out(week: Week, session: str) -> str:
+    """How a lift comes to a second day: by a further session of the week, else on a day that is free."""
+    if len(week.visits) > 1:
+        return f"Share its sets out over another session; none have to be added to {session}."
+    if free := free_day(week):
+        return f"Share its sets out over {free} too; none have to be added to {session}."
+    return "The athlete has no other day: agree on one with them and write it under `days`, or waive this."
 
 
 def _of_days(number: float) -> str:
@@ -180,11 +192,14 @@ def days_more_than_athlete(week: Week, limits: Limits) -> Iterator[DraftFinding]
     if outside:
         days, session = [day for day, _ in outside], outside[0][1]
         counted = f"{listed(days)} {'is a training day' if len(days) == 1 else 'are training days'}"
-        change = f"Move {session.name} to one of the athlete's days"
+        free = free_day(week)
+        change = (
+            f"Move {session.name} to {free}" if free else f"No day of theirs is free: {_joined(session.name)}"
+        )
     elif len(sessions) > most:
         session = sessions[most]
         counted = f"{_of_days(len(sessions))} with a session in a week"
-        change = f"Put {session.name} together with another session, or leave it out"
+        change = capital(_joined(session.name))
     else:
         return
     yield found(
@@ -213,7 +228,7 @@ def days_more_than_athlete(week: Week, limits: Limits) -> Iterator[DraftFinding]
             "easy activity", 3, "session rating up to which an activity is no training", "common practice"
         ),
     ),
-    stands_back=True,
+    stands_back=("rehabilitation",),
 )
 def rest_day_missing(week: Week, limits: Limits) -> Iterator[DraftFinding]:
     """A week without a day off.
@@ -285,7 +300,7 @@ def rest_day_missing(week: Week, limits: Limits) -> Iterator[DraftFinding]:
         ),
         Option("least days", 2, "days a week", "fragala-2019"),
     ),
-    stands_back=True,
+    stands_back=("rehabilitation", "peak"),
 )
 def older_adult_days(week: Week, limits: Limits) -> Iterator[DraftFinding]:
     """Fewer than two training days a week for an athlete of 65 or over.
@@ -319,7 +334,9 @@ def older_adult_days(week: Week, limits: Limits) -> Iterator[DraftFinding]:
         session.place,
         f"{_of_days(days)} a week for an athlete of {athlete.age:g}.",
         wanted=limits.words("{:day} a week or more at {} and over", "least days", "age"),
-        change=f"Share the work of {session.name} out over {'a second' if days == 1 else 'another'} day.",
+        change=f"Share the work of {session.name} out over {free} too."
+        if (free := free_day(week))
+        else "The athlete has no other day: agree on one with them and write it under `days`, or waive this.",
         where=session.name,
         subject="days",
     )

@@ -2,8 +2,6 @@
 
 from __future__ import annotations
 
-from math import ceil
-
 from ..lint.body import catalogue
 from ..lint.counting.credits import HELPING
 from ..lint.counting.tally import counted_lines
@@ -11,16 +9,16 @@ from ..lint.engine.limits import COUNTING, Condition, Option
 from ..lint.engine.registry import rule
 from ..lint.findings.finding import found
 from ..lint.model.naming import line_name
-from ..lint.wording.words import counted_noun, listed, sets_of
+from ..lint.wording.words import counted_noun, listed, plain, sets_of
 from .excess import WITHOUT_LIMIT, Excess, group_of
-from .shared import unless
+from .shared import put_on, taken_off, unless
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
     from collections.abc import Iterator
 
     from ..lint.counting.ledger import Ledger
-    from ..lint.counting.week import Week
+    from ..lint.counting.week import FullTurn, Week
     from ..lint.engine.limits import Limits, Named
     from ..lint.findings.finding import DraftFinding, Severity
     from ..lint.model.sessions import Prescription
@@ -45,13 +43,14 @@ _MEASURED = ", the least that trials can measure (no biological minimum)"
         Option("groups", {}, "sets a week, by muscle group", "none by default; write your own"),
         COUNTING,
     ),
-    stands_back=True,
+    stands_back=("rehabilitation", "peak"),
 )
 def weekly_sets_over_limit(week: Week, limits: Limits) -> Iterator[DraftFinding]:
     """More hard sets for a muscle group in a week than its limit.
 
     Counts hard sets, those in which the muscle only helps as half; wants no more than the limit, which is
-    judged on the high end of a range. It points at the line that crosses it.
+    judged on the high end of a range. It points at the line that crosses it. Where sessions rotate it also
+    gives the mean of a full turn: a week over the limit in a turn that keeps to it is a note.
 
     Flags:
         programme: Chest
@@ -70,6 +69,7 @@ def weekly_sets_over_limit(week: Week, limits: Limits) -> Iterator[DraftFinding]
               - {exercise: dumbbell fly, sets: 8, reps: 12}
     """
     own: dict[str, Named] = {group_of(name): ("groups", name) for name in limits.table("groups")}
+    turn = week.turn()
     crossed: dict[Prescription, list[Excess]] = {}
     for group in dict.fromkeys([*week.groups(), *own]):
         if group not in own and group in limits.names("without limit"):
@@ -78,20 +78,30 @@ def weekly_sets_over_limit(week: Week, limits: Limits) -> Iterator[DraftFinding]
         limit = own.get(group, "most")
         if count.high > limits.number(limit):
             bound = limits.words("{} a week", limit, ground=_NO_CEILING)
-            excess = Excess(week, group, count, limits.number(limit), bound)
+            mean = turn.a_week(turn.tally.sets(group, limits.name("counting")).high)
+            excess = Excess(week, group, count, limits.number(limit), bound, mean)
             crossed.setdefault(excess.line(), []).append(excess)
     for line, over in crossed.items():
         worst = max(over, key=lambda one: one.sets)
         yield found(
             line.place,
-            f"{listed([one.words() for one in over])}.",
+            f"{listed([one.words() for one in over])}{_in_the_mean(over, turn)}.",
+            severity="warning" if any(one.mean > one.limit for one in over) else "note",
             wanted=f"at most {listed(list(dict.fromkeys(one.bound for one in over)))}",
-            change=f"Take {sets_of(ceil(worst.sets))} off, or move the limit in spotline.yaml.",
+            change=f"{taken_off(worst.count, worst.limit)}; or move the limit in spotline.yaml.",
             where=line_name(line),
             subject=listed([one.group for one in over]),
             related=counted_lines(*(one.count for one in over)),
             excess=worst.sets,
         )
+
+
+def _in_the_mean(over: list[Excess], turn: FullTurn) -> str:
+    """What a week of the turn holds in the mean, where sessions rotate."""
+    if not turn.words:
+        return ""
+    means = listed(list(dict.fromkeys(plain(one.mean) for one in over)))
+    return f" in one week of a turn, {means} a week in the mean of its {len(turn.weeks)} weeks"
 
 
 @rule(
@@ -103,14 +113,14 @@ def weekly_sets_over_limit(week: Week, limits: Limits) -> Iterator[DraftFinding]
     " can measure, not a minimum that the body sets.",
     sources=("pelland-2026-min", "pelland-2026-frac"),
     options=(Option("least", 4, "sets a week for a muscle", "pelland-2026-min"), COUNTING),
-    stands_back=True,
+    stands_back=("rehabilitation", "peak"),
 )
 def weekly_sets_under_floor(week: Week, limits: Limits) -> Iterator[DraftFinding]:
     """Fewer hard sets in a typical week than trials can measure, for a muscle that the programme names.
 
     Looks at muscles and muscle groups in the focus or among the priorities of a programme for size, where
-    they get something. Counts hard sets, helping ones as half; wants the floor, judged on the low end of a
-    range. A warning for a priority, else a note.
+    they get something. Counts hard sets, helping ones as half, over a full turn where sessions rotate; wants
+    the floor, judged on the low end of a range. A warning for a priority, else a note.
 
     Flags:
         programme: Arms
@@ -138,24 +148,30 @@ def weekly_sets_under_floor(week: Week, limits: Limits) -> Iterator[DraftFinding
         named[group_of(term.words)] = (term, "note")
     for term in programme.priority:
         named[group_of(term.words)] = (term, "warning")
-    least, counting = limits.number("least"), limits.name("counting")
+    least, counting, turn = limits.number("least"), limits.name("counting"), week.turn()
     for area, (term, serious) in named.items():
-        count = week.sets(area, counting)
-        if not catalogue.is_group(area) or not count or count.low >= least or week.leaves_open(areas=(area,)):
+        count = turn.tally.sets(area, counting)
+        mean = turn.a_week(count.low)
+        if not catalogue.is_group(area) or not count or mean >= least:
+            continue
+        if turn.tally.leaves_open(areas=(area,)):
             continue
         line = count.lines()[0][0]
         yield found(
             line.place,
-            f"{sets_of(count.low)} a week for the {term.words}, {HELPING[counting]}"
-            f"{unless(week, areas=(area,), does='adds to them')}.",
+            f"{sets_of(count.low)}{turn.words or ' a week'} for the {term.words}, {HELPING[counting]}"
+            f"{unless(turn.tally, areas=(area,), does='adds to them')}.",
             severity=serious,
             wanted=limits.words("at least {}", "least", ground=_MEASURED),
-            change=f"Add {sets_of(least - count.low)}, or take {term.words} out of the"
+            change=f"{put_on(count, least)}; or take {term.words} out of the"
+            f" {'priorities' if serious == 'warning' else 'focus'}."
+            if not turn.words
+            else f"Add {sets_of(least - mean)} a week, or take {term.words} out of the"
             f" {'priorities' if serious == 'warning' else 'focus'}.",
             where=line_name(line),
             subject=area,
             related=counted_lines(count),
-            excess=least - count.low,
+            excess=least - mean,
         )
 
 
@@ -175,7 +191,7 @@ def weekly_sets_under_floor(week: Week, limits: Limits) -> Iterator[DraftFinding
             "no source: a round number to start from; write your own",
         ),
     ),
-    stands_back=True,
+    stands_back=("rehabilitation", "peak"),
     off=True,
 )
 def weekly_hard_sets_high(week: Week, limits: Limits) -> Iterator[DraftFinding]:
@@ -213,7 +229,7 @@ def weekly_hard_sets_high(week: Week, limits: Limits) -> Iterator[DraftFinding]:
         f"{sets.most} hard sets in the week; {fullest.session.name} holds the most,"
         f" {fullest.all_sets(hard=True).most}.",
         wanted=limits.words("at most {:hard set} a week", "most", ground=" (your team's limit)"),
-        change=f"Take {sets_of(ceil(sets.high - most))} off, or move the limit in spotline.yaml.",
+        change=f"{taken_off(sets, most)}; or move the limit in spotline.yaml.",
         where=fullest.session.name,
         subject="the week",
         excess=sets.high,
@@ -240,7 +256,7 @@ def weekly_hard_sets_high(week: Week, limits: Limits) -> Iterator[DraftFinding]:
         ),
         COUNTING,
     ),
-    stands_back=True,
+    stands_back=("rehabilitation", "peak"),
 )
 def spread_too_thin(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     """Little training, spread over the weeks, for a muscle that the programme names.

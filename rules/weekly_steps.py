@@ -1,26 +1,26 @@
-"""Steps from week to week, and from one programme to the next."""
+"""Steps in load from week to week."""
 
 from __future__ import annotations
 
-from ..lint.counting.tally import counted_lines
-from ..lint.engine.limits import COUNTING, Condition, Option
+from ..lint.counting.change import slip_in, weeks_of_lines
+from ..lint.engine.limits import Condition, Option
 from ..lint.engine.registry import rule
 from ..lint.findings.finding import Related, found
 from ..lint.model.naming import line_name
-from ..lint.wording.words import listed, plain
+from ..lint.model.quantities import load as read_load
+from ..lint.wording.words import plain, says
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
-    from collections.abc import Iterable, Iterator, Sequence
+    from collections.abc import Iterable, Iterator
 
     from ..lint.counting.ledger import Ledger
     from ..lint.counting.set_group import SetGroup
-    from ..lint.counting.tally import Count
     from ..lint.counting.week import Week
     from ..lint.engine.limits import Limits, Named
     from ..lint.findings.finding import DraftFinding
     from ..lint.model.quantities import Load
-    from ..lint.model.sessions import Work
+    from ..lint.model.sessions import Prescription, Progression, Work
 
 STEPS = (
     Condition(
@@ -58,6 +58,9 @@ STEPS = (
     ),
 )
 """What makes a step in load large, beside the percentage."""
+
+KETTLEBELLS, DUMBBELLS = ("kettlebell", "kettlebells", "KB"), ("dumbbell", "dumbbells", "DB")
+"""Words for what an athlete has to hold in one hand."""
 
 
 class Step:
@@ -120,16 +123,21 @@ def _reps(work: Work) -> float | None:
 
 
 def _nearer_to_failure(before: SetGroup, entry: SetGroup) -> float:
-    """By how many repetitions less are left in reserve, where both say."""
-    if before.reserve is None or entry.reserve is None:
-        return 0.0
-    return max(before.reserve.middle - entry.reserve.middle, 0.0)
+    """By how many repetitions less are left in reserve, where both are written."""
+    was, now = before.written_reserve, entry.written_reserve
+    return max(was.middle - now.middle, 0.0) if was is not None and now is not None else 0.0
 
 
 def _smallest(entry: SetGroup, limits: Limits) -> Named:
-    """The limit for the smallest step, in kg, of each thing that is held."""
-    implement = entry.implement
-    return ("smallest step", implement) if implement in limits.table("smallest step") else "other step"
+    """The limit for the smallest step, in kg, of each thing that is held.
+
+    Who has kettlebells and no dumbbells takes a kettlebell for what is usually done with a dumbbell.
+    """
+    steps, has = limits.table("smallest step"), entry.programme.equipment or ()
+    implement = entry.implement or next((one for one in steps if says((one,), entry.name)), "")
+    if implement == "dumbbell" and says(KETTLEBELLS, *has) and not says(DUMBBELLS, *has):
+        implement = "kettlebell"
+    return ("smallest step", implement) if implement in steps else "other step"
 
 
 def load_in_words(work: Work) -> Load:
@@ -150,16 +158,17 @@ def load_in_words(work: Work) -> Load:
         Option("step", 10, "% from one week to the next", "acsm-2009"),
         *STEPS,
     ),
-    stands_back=True,
 )
 def load_step_large(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     """A load that rises by more than a tenth from one week to the next, like repetitions with like.
 
-    Compares each load with the loads of the same exercise in earlier weeks of the block, at repetitions no
-    more than one apart; sets lifted as fast as possible (X) only with others of their kind. Wants it no more
-    than 10 % above the heaviest of them, and 4 % more for each repetition that it is shorter or nearer to
-    failure; or no more than the next step of the implement, where that is larger. What follows the first week
-    of a return is left alone, and so are repetition maxima, labels, and bodyweight loads without a body mass.
+    Compares each load with the loads of the same exercise in all earlier weeks, at repetitions no more than
+    one apart; sets lifted as fast as possible (X) only with others of their kind. Wants it no more than 10 %
+    above the heaviest of them, and 4 % more for each repetition that it is shorter or nearer to failure; or
+    no more than the next step of the implement, where that is larger. A step after one odd week is held
+    against both weeks. A stated progression is held against the same limit. Repetition maxima, labels, and
+    bodyweight loads without a body mass are left alone, and singles in a phase `test`; no other phase and no
+    rehabilitation hides a step.
 
     Flags:
         programme: Squat
@@ -183,164 +192,139 @@ def load_step_large(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
                 reps: 5
                 load: {1: 100 kg, 2: 105 kg, 3: 115 kg}
     """
-    for block in ledger.programme.blocks:
-        weeks = tuple((week, week.first_back) for week in ledger.weeks_of(block) if not week.rehabilitation)
-        for step, entry, week in ledger.recall(_large_steps, weeks, limits):
-            yield _too_large(step, entry, week)
+    for step, entry, number in ledger.recall(_large_steps, ledger.weeks, limits):
+        around = _around(ledger, entry, number)
+        if not _after_a_slip(around, limits):
+            yield _too_large(step, entry, number, _back_to(around, limits))
+    yield from _stated_steps(ledger, limits)
 
 
-def _large_steps(weeks: tuple[tuple[Week, bool], ...], limits: Limits) -> list[tuple[Step, SetGroup, Week]]:
-    """Steps that are too large among some weeks, of which those that are a first week back are no measure."""
+def _large_steps(weeks: tuple[Week, ...], limits: Limits) -> list[tuple[Step, SetGroup, int]]:
+    """Steps that are too large, each with its entry and the number of its week."""
     earlier: dict[object, dict[SetGroup, None]] = {}
     large = []
-    for week, is_first_back in weeks:
+    for week in weeks:
         lifts = week.lifts()
         for name, entries in lifts.items():
+            known = earlier.setdefault(name, {})
             for entry in entries:
-                known = earlier.get(name, {})
-                step = None if entry in known else step_between(entry, known, limits)
+                is_judged = entry not in known and not _is_test(week, entry)
+                step = step_between(entry, known, limits) if is_judged else None
                 if step is not None:
-                    large.append((step, entry, week))
-        if not is_first_back:
-            for name, entries in lifts.items():
-                earlier.setdefault(name, {}).update(dict.fromkeys(entries))
+                    large.append((step, entry, week.number))
+        for name, entries in lifts.items():
+            earlier[name].update(dict.fromkeys(entries))
     return large
 
 
-def _too_large(step: Step, entry: SetGroup, week: Week) -> DraftFinding:
+def _is_test(week: Week, entry: SetGroup) -> bool:
+    """Whether it is a single in a week of tests, which measures what the weeks before have brought."""
+    return week.phase == "test" and _reps(entry.work) == 1
+
+
+def _too_large(step: Step, entry: SetGroup, week: int, back: str) -> DraftFinding:
     was, now = load_in_words(step.before.work).words, load_in_words(entry.work).words
     assert entry.work.reps is not None
     reps = entry.work.reps.a_set()
     return found(
         entry.work.places["load"],
-        f"{entry.name} goes from {was} to {now} at {reps} repetitions, {step.up:.0f} % up.",
+        f"{entry.name} goes from {was} to {now} at {reps} repetitions, {step.up:.0f} % up{back}.",
         wanted=step.wanted,
-        change="Take it in two or more steps, or correct the number if it is a slip.",
+        change="Correct the number if it is a slip, or take it in two or more steps."
+        if back
+        else "Take it in two or more steps, or correct the number if it is a slip.",
         where=line_name(entry.prescription),
         related=(Related(step.before.work.places["load"], f"before: {was}"),),
-        weeks=(week.number,),
+        weeks=(week,),
         excess=step.up,
     )
 
 
-@rule(
-    "sets-step-large",
-    family="progression",
-    severity="warning",
-    confidence="growth trial",
-    why="In one trial trained men coped with 4 to 6 more weekly sets a fortnight, and another put beginners"
-    " up by half in one week. None of our sources sets a limit to such a step.",
-    sources=("enes-2024", "campos-2002", "pelland-2026-min", "pelland-2026-frac"),
-    options=(
-        Option("most", 6, "sets a week more for a muscle group: a note past it", "enes-2024"),
-        Condition(
-            "far",
-            12,
-            "sets a week more for a muscle group: a warning past it",
-            "twice the step of Enes and others 2024, and the largest on file: 24 to 36 sets in one week"
-            " (Campos and others 2002, beginners)",
-        ),
-        Condition("tiny", 4, "sets a week below which nothing is compared", "pelland-2026-min"),
-        Option("weeks back", 4, "weeks in which the fullest is looked for", "common practice"),
-        COUNTING,
-    ),
-    stands_back=True,
-)
-def sets_step_large(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
-    """A muscle group's weekly sets that rise by more than six at once.
+class _Around:
+    """An entry with what its line holds in the two weeks before, the latest first, and in the week after."""
 
-    Compares the hard sets of each typical week, helping ones as half, with the fullest of the typical weeks
-    among the four before; wants no more than 6 above it. A note past that, a warning past 12. The first week
-    of a programme or of a return, deloads, tapers and tests are neither judged nor compared with; nor are
-    fewer than 4 sets. Silent where an exercise that cannot be counted may have trained the muscle before.
+    def __init__(self, entry: SetGroup, before: list[SetGroup], after: tuple[Week, SetGroup] | None) -> None:
+        self.entry = entry
+        self.before = before
+        self.after = after
 
-    Flags:
-        programme: Chest
-        weeks: 4
-        sessions:
-          - session: Push
-            exercises:
-              - {exercise: bench press, sets: 4, reps: 8}
-              - exercise: dumbbell fly
-                reps: 12
-                sets: {1-2: 3, 3-4: 16}  # <- here
 
-    Passes:
-        programme: Chest
-        weeks: 4
-        sessions:
-          - session: Push
-            exercises:
-              - {exercise: bench press, sets: 4, reps: 8}
-              - exercise: dumbbell fly
-                reps: 12
-                sets: {1-2: 3, 3-4: 9}
-    """
-    typical = [week for week in ledger.typical_weeks() if week.number > 1]
-    for index, week in enumerate(typical):
-        back = [
-            other for other in typical[:index] if week.number - other.number <= limits.number("weeks back")
-        ]
-        grown: list[Growth] = ledger.recall(_grown, week, tuple(back), limits)
-        if not grown:
+def _around(ledger: Ledger, entry: SetGroup, week: int) -> _Around:
+    for line in ledger.recall(weeks_of_lines, ledger.weeks):
+        for index, (at, one) in enumerate(line):
+            if one is entry and at.number == week:
+                before = [group for _, group in reversed(line[max(index - 2, 0) : index])]
+                return _Around(entry, before, line[index + 1] if index + 1 < len(line) else None)
+    return _Around(entry, [], None)
+
+
+def _after_a_slip(around: _Around, limits: Limits) -> bool:
+    """Whether the week before is a slip of the pen, and no step is left where it is read as it is meant."""
+    if len(around.before) < 2:
+        return False
+    last, first = around.before
+    slip = slip_in(first, last, around.entry)
+    return slip is not None and slip[1] <= slip[0] * (1 + limits.number("step") / 100)
+
+
+def _back_to(around: _Around, limits: Limits) -> str:
+    """``, and back to 72.5 % in week 3``, where the load stands in one week alone."""
+    if around.after is None or step_between(around.entry, (around.after[1],), limits) is None:
+        return ""
+    week, after = around.after
+    return f", and back to {load_in_words(after.work).words} in week {week.number}"
+
+
+def _stated_steps(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
+    """Stated progressions whose every addition is too large a step."""
+    lines: dict[Prescription, SetGroup] = {}
+    for _, entry in ledger.entries():
+        if entry.prescription.progression is not None:
+            lines.setdefault(entry.prescription, entry)
+    for line, entry in lines.items():
+        stated = line.progression
+        assert stated is not None
+        step = _stated_step(stated, entry, limits)
+        if step is None:
             continue
-        worst = max(grown, key=lambda one: one.by)
-        entry = worst.cause()
+        how_often = f" every {stated.every.removeprefix('1 ')}" if stated.every else " at a time"
+        share = "" if stated.add.endswith("%") else f", {step.up:.0f} % of {load_in_words(entry.work).words}"
         yield found(
-            entry.work.places.get("sets", entry.prescription.place),
-            f"Weekly sets rise at once: {rises(grown)}.",
-            severity="warning" if worst.by > limits.number("far") else "note",
-            wanted=limits.words(
-                "at most {} more than in the fullest of the {:week} before", "most", "weeks back"
-            ),
-            change=f"Spread the rise over several weeks, first of all in {line_name(entry.prescription)}.",
-            where=line_name(entry.prescription),
-            related=counted_lines(*(one.count for one in grown)),
-            weeks=(week.number,),
-            excess=worst.by,
+            stated.place,
+            f"{entry.name} is to go up by {stated.add}{how_often}{share}.",
+            wanted=step.wanted,
+            change="Add less at a time, or correct the number if it is a slip.",
+            where=line_name(line),
+            excess=step.up,
         )
 
 
-class Growth:
-    """A muscle group whose sets grew, with the counts before and now."""
-
-    def __init__(self, group: str, before: Count, count: Count) -> None:
-        self.group = group
-        self.before = before
-        self.count = count
-        self.by = count.middle - before.middle
-
-    def cause(self) -> SetGroup:
-        """What brings most sets more than the same exercise did in the same session before."""
-        was: dict[tuple[str, str], float] = {}
-        for part in self.before.parts:
-            key = (part.visit.session.name, part.entry.name)
-            was[key] = was.get(key, 0.0) + part.sets.middle
-        return max(
-            self.count.parts,
-            key=lambda part: part.sets.middle - was.get((part.visit.session.name, part.entry.name), 0.0),
-        ).entry
-
-
-def rises(grown: Sequence[Growth]) -> str:
-    """``chest from 8 to 16 and triceps from 6 to 13``."""
-    return listed([f"{one.group} from {one.before} to {one.count}" for one in grown])
+def _stated_step(stated: Progression, entry: SetGroup, limits: Limits) -> Step | None:
+    """The step that a progression adds, where it is too large; None where it is not, or not known."""
+    added = read_load(stated.add)
+    if added is None or added.span is None:
+        return None
+    reps = entry.work.reps.a_set() if entry.work.reps else None
+    fewer = reps.high - reps.low if reps and stated.when else 0.0  # it starts again at the low end
+    share = limits.number("step") + limits.number("a repetition") * fewer
+    of: list[tuple[str, Named]] = [("{:%}", "step")]
+    if fewer:
+        of.append(("{:%} for each repetition fewer", "a repetition"))
+    wanted = limits.worked_out(f"at most {plain(share)} % at a time", *of)
+    if added.kind == "percent":
+        return Step(entry, added.span.low, wanted) if added.span.low > share else None
+    base = _kilograms(entry)
+    if added.kind != "mass" or not base:
+        return None
+    smallest, pieces = _smallest(entry, limits), load_in_words(entry.work).pieces
+    most = max(base * share / 100, limits.number(smallest) * pieces)
+    return Step(entry, 100 * added.span.low / base, wanted) if added.span.low > most else None
 
 
-def _grown(week: Week, back: Sequence[Week], limits: Limits) -> list[Growth]:
-    """Muscle groups that get far more in a week than in the fullest of some weeks before."""
-    if not back or week.visits == back[-1].visits:
-        return []  # a week like the one before it has grown by nothing
-    found = []
-    kind, most, tiny = limits.name("counting"), limits.number("most"), limits.number("tiny")
-    for group in week.groups():
-        count = week.sets(group, kind)
-        if count.middle <= most:
-            continue
-        fullest = max((other.sets(group, kind) for other in back), key=lambda count: count.middle)
-        growth = Growth(group, fullest, count)
-        if fullest.middle < tiny or growth.by <= most:
-            continue
-        if not any(other.could_hold(areas=(group,)) for other in back):
-            found.append(growth)
-    return found
+def _kilograms(entry: SetGroup) -> float:
+    """The load in kg, all pieces together; 0 where it is not known."""
+    load = entry.work.load
+    if load is None or load.span is None:
+        return 0.0
+    known = entry.kilograms_at(load.span) if load.kind == "percent" else None
+    return known.middle if known else entry.measured.get("mass", 0.0)

@@ -1,4 +1,4 @@
-"""Changes to the rules, one place at a time: what may be changed, whose it is, and which rules differ from before."""
+"""Changes to the rules and to some of the counting, one place at a time: what may be changed, whose it is, and which rules differ from before."""
 
 from __future__ import annotations
 
@@ -13,6 +13,9 @@ from spotline.lint.engine import limits
 
 ROOT = Path(__file__).resolve().parent.parent
 RULES = ROOT / "rules"
+COUNTING = ROOT / "lint" / "counting"
+COUNTED = ("effort",)
+"""Modules of the counting that are changed too; tests/counting holds a file of tests for each."""
 
 OPTIONS = {
     name for name, one in vars(limits).items() if isinstance(one, type) and issubclass(one, limits.Option)
@@ -167,16 +170,16 @@ class Mutant:
         self.lines = lines
 
     def __str__(self) -> str:
-        return f"rules/{self.module.name}.py:{self.line} {self.owner}: {self.change.words}"
+        return f"{self.module.path.relative_to(ROOT)}:{self.line} {self.owner}: {self.change.words}"
 
 
 class Module:
-    """A module of rules: its tree, and what it takes from the other ones."""
+    """A module of rules, or of the counting: its tree, and what it takes from the other ones."""
 
     def __init__(self, name: str, text: str) -> None:
         self.name = name
         self.shared = f"shared in {name}"
-        self.path = RULES / f"{name}.py"
+        self.path = (COUNTING if name in COUNTED else RULES) / f"{name}.py"
         self.tree = ast.parse(text)
         self.code = self.compiled()
         self.imports = {
@@ -281,15 +284,20 @@ def head_of(node: ast.stmt) -> range:
 
 
 def modules_now() -> list[Module]:
-    """The modules of rules as they are."""
-    return [Module(path.stem, path.read_text(encoding="utf-8")) for path in sorted(RULES.glob("[!_]*.py"))]
+    """The modules as they are."""
+    paths = [*sorted(RULES.glob("[!_]*.py")), *(COUNTING / f"{name}.py" for name in COUNTED)]
+    return [Module(path.stem, path.read_text(encoding="utf-8")) for path in paths]
 
 
 def modules_at(revision: str) -> list[Module]:
-    """The modules of rules as git has them at a revision."""
-    paths = git("ls-tree", "--name-only", revision, "rules/").split()
-    names = [Path(path).stem for path in paths if re.fullmatch(r"rules/[^_].*[.]py", path)]
-    return [Module(name, git("show", f"{revision}:rules/{name}.py")) for name in names]
+    """The modules as git has them at a revision."""
+    wanted = rf"rules/[^_].*[.]py|lint/counting/({'|'.join(COUNTED)})[.]py"
+    paths = git("ls-tree", "--name-only", revision, "rules/", "lint/counting/").split()
+    return [
+        Module(Path(path).stem, git("show", f"{revision}:{path}"))
+        for path in paths
+        if re.fullmatch(wanted, path)
+    ]
 
 
 def git(*words: str) -> str:

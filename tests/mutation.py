@@ -1,4 +1,4 @@
-"""Checks the rules' tests: changes rules/*.py at one place at a time, and looks whether a test then fails.
+"""Checks the tests of rules and effort: changes these at one place at a time, and looks whether a test then fails.
 
     python tests/mutation.py [MODULE|RULE ...] [--list]
     python tests/mutation.py --changed [REV] [--list]
@@ -33,13 +33,13 @@ from graphlib import TopologicalSorter
 from math import ceil
 from pathlib import Path
 from time import monotonic
-from types import FrameType
+from types import FrameType, FunctionType
 from typing import Any
 
 import pytest
 
 from spotline.lint.engine import registry
-from spotline.tests.mutants import ROOT, Module, Mutant, changed_since, modules_now, taken_from
+from spotline.tests.mutants import COUNTED, ROOT, Module, Mutant, changed_since, modules_now, taken_from
 
 RECORD = ROOT / "tests" / "mutation.json"
 LEAST = 95.0
@@ -57,17 +57,17 @@ Tests = int
 """Some of the tests: one bit each, in the order in which they were collected."""
 
 
-# The rules
+# The modules
 
 
 class Book:
-    """The modules of rules, those that others take from before them."""
+    """The modules of rules and of the counting, those that others take from before them."""
 
     def __init__(self) -> None:
         known = {module.name: module for module in modules_now()}
         needs = {name: {source for source, _ in module.imports} for name, module in known.items()}
         self.modules = [known[name] for name in TopologicalSorter(needs).static_order()]
-        self.families: dict[str, set[str]] = {name: set() for name in known}
+        self.families: dict[str, set[str]] = {name: {name} if name in COUNTED else set() for name in known}
         for rule in registry.all_rules():
             self.families[rule.check.__module__.rpartition(".")[2]].add(rule.family)
 
@@ -86,15 +86,43 @@ class Book:
 
     def install(self, changed: Module | None = None) -> None:
         """Runs the modules anew, ``changed`` from its tree as it now is. Tests hold on to rules: they stay."""
+        if changed is not None and changed.name in COUNTED:
+            put_in_place(changed)
+            return
         declared = dict(registry._RULES)
         registry._RULES.clear()
         for module in self.modules:
+            if module.name in COUNTED:
+                continue
             code = module.compiled() if module is changed else module.code
             exec(code, sys.modules[f"spotline.rules.{module.name}"].__dict__)
         for name, rule in declared.items():
             for slot in registry.Rule.__slots__:
                 setattr(rule, slot, getattr(registry._RULES[name], slot))
             registry._RULES[name] = rule
+
+
+def put_in_place(changed: Module) -> None:
+    """Gives the live functions of a counting module the code of its changed tree: all hold on to them."""
+    live = sys.modules[f"spotline.lint.counting.{changed.name}"].__dict__
+    fresh = dict(live)
+    exec(changed.compiled(), fresh)
+    for name in changed.defined:
+        old, new = live[name], fresh[name]
+        if isinstance(old, type):
+            for member in vars(old).keys() & vars(new).keys():
+                take_code(vars(old)[member], vars(new)[member])
+        elif not take_code(old, new):
+            live[name] = new
+
+
+def take_code(old: Any, new: Any) -> bool:
+    """Gives a function, or a property's, the code of another; whether it is one."""
+    old, new = getattr(old, "fget", old), getattr(new, "fget", new)
+    if not isinstance(old, FunctionType):
+        return False
+    old.__code__, old.__defaults__, old.__kwdefaults__ = new.__code__, new.__defaults__, new.__kwdefaults__
+    return True
 
 
 # Running the tests
@@ -309,7 +337,9 @@ def wanted(owner: str, before: dict[str, Score]) -> float:
 
 
 def main() -> int:
-    parser = argparse.ArgumentParser(description="Changes rules/*.py place by place and runs their tests.")
+    parser = argparse.ArgumentParser(
+        description="Changes rules and effort place by place and runs their tests."
+    )
     parser.add_argument("names", nargs="*", metavar="MODULE|RULE", help="what to change; all by default")
     parser.add_argument(
         "--changed",
@@ -328,7 +358,7 @@ def main() -> int:
     known = owners | {module.name for module in book.modules}
     for name in asked.names:
         if name not in known:
-            parser.error(f"no module of rules/ and no rule is called {name}")
+            parser.error(f"no module of rules/ or the counting and no rule is called {name}")
     chosen = changed_since(asked.changed) if asked.changed else set(asked.names) or known
     mutants = [mutant for mutant in mutants if {mutant.owner, mutant.module.name} & chosen]
     if not mutants:
@@ -343,7 +373,8 @@ def main() -> int:
         word for name in ("terminal", "cacheprovider", "faulthandler") for word in ("-p", f"no:{name}")
     ]
     settings = ["-o", "addopts=", "--import-mode=importlib", "--assert=plain", "-s", "--rootdir", str(ROOT)]
-    pytest.main([*settings, *plugins, str(ROOT / "tests" / "rules")], plugins=[check])
+    tests = ["rules", *(f"counting/test_{name}.py" for name in COUNTED)]
+    pytest.main([*settings, *plugins, *(str(ROOT / "tests" / one) for one in tests)], plugins=[check])
     if check.failing:
         print("These tests fail with nothing changed:", *check.failing, sep="\n  ")
         return 2

@@ -165,6 +165,7 @@ SINGLE = {
     "programme $defs prescription properties method",
     "programme $defs side",
     "review $defs kept properties by",
+    "rules $defs rule properties rests in items",
 }
 """Lists that stand in one schema and nowhere else."""
 

@@ -51,7 +51,7 @@ def tired(default: float, by: tuple[tuple[dict[str, str], float], ...] = ()) -> 
 
     check.__annotations__["ledger"] = "Ledger"
     options = (Option("most", default, "sets", "common practice", by),)
-    return Rule("tired", "care", "note", "common practice", "Rest helps.", (), options, False, check)  # type: ignore[arg-type]
+    return Rule("tired", "care", "note", "common practice", "Rest helps.", (), options, (), check)  # type: ignore[arg-type]
 
 
 def kept(folder: Path, preset: str = NEWEST) -> Any:

@@ -15,7 +15,7 @@ import yaml
 from .build_data import HERE, read
 from .build_faults import faults
 from .build_names import carried_by, kinds_of, names_by_word, spellings_of
-from .build_rows import action_rows, anatomy_from, areas, curve_rows, encode, muscle_rows, pair_rows
+from .build_rows import action_rows, anatomy_from, areas, curve_rows, encode, muscle_rows, pair_rows, pieces
 from .exercise_fields import fields
 from .names import fold
 from .rows import names as names_in
@@ -65,6 +65,7 @@ def render(data: Data) -> str:
         _table("REGIONS", "tuple[str, ...]", {region: tuple(who) for region, who in anatomy.regions.items()}),
         _table("AREAS", "tuple[str, ...]", area_table),
         _rows("AREA_NAMES", area_names, "str"),
+        _rows("PIECES", pieces(data), "str"),
         _rows("PAIRS", pair_rows(data)),
         _table(
             "SOURCES",

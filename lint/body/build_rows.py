@@ -120,6 +120,11 @@ def areas(data: Data, anatomy: Anatomy) -> tuple[dict[str, tuple[str, ...]], tup
 # Exercises: each is a line, which rows.py reads
 
 
+def pieces(data: Data) -> list[str]:
+    """Every implement and station of an exercise, in alphabetical order."""
+    return sorted({piece for one in data["exercises"] for piece in (one["implement"], *one["station"])})
+
+
 def encode(fields: Mapping[str, Any]) -> str:
     """The line of one exercise. ValueError if a text holds a tab, a line break, "|" or "~"."""
     return "\t".join(_WRITE[read](fields[name]) for name, read in FIELDS.items())

@@ -19,18 +19,25 @@ SPELLINGS: dict[str, tuple[str, ...]] = {
     '2arm': ('two-arm',),
     '2hand': ('two-arm',),
     '2leg': ('two-leg',),
+    'BS': ('back', 'squat'),
     'BSS': ('rear-foot-elevated', 'split', 'squat'),
+    'CS': ('chest-supported',),
     'FFESS': ('front-foot-elevated', 'split', 'squat'),
     'FS': ('front', 'squat'),
+    'HBBS': ('high-bar', 'back', 'squat'),
     'HPS': ('hang', 'power', 'snatch'),
     'KBS': ('kettlebell', 'swing'),
+    'LBBS': ('low-bar', 'back', 'squat'),
     'OHS': ('overhead', 'squat'),
     'RFESS': ('rear-foot-elevated', 'split', 'squat'),
+    'SSBS': ('safety-bar', 'squat'),
     'STS': ('sit-to-stand',),
+    'a-skip': ('a-skip',),
     'ab': ('ab',),
     'abdominal': ('ab',),
     'abduction': ('abduction',),
     'abductor': ('abduction',),
+    'abovechest': ('off-chest',),
     'addedweight': ('weighted',),
     'adduction': ('adduction',),
     'adductor': ('adduction',),
@@ -54,6 +61,9 @@ SPELLINGS: dict[str, tuple[str, ...]] = {
     'antirotation': ('anti-rotation',),
     'antirotationpress': ('anti-rotation', 'press'),
     'armbar': ('arm', 'bar'),
+    'assist': ('assisted',),
+    'assisted': ('assisted',),
+    'asst': ('assisted',),
     'axle': ('thick-bar',),
     'axlebar': ('thick-bar',),
     'backext': ('back', 'extension'),
@@ -64,12 +74,16 @@ SPELLINGS: dict[str, tuple[str, ...]] = {
     'backfootup': ('rear-foot-elevated',),
     'backhyper': ('hyperextension',),
     'backoff': ('back-off',),
+    'backraise': ('back', 'extension'),
     'backsquat': ('back', 'squat'),
     'backward': ('backward',),
+    'bal': ('balance',),
+    'balance': ('balance',),
     'band': ('band',),
     'banded': ('band',),
     'barbell': ('barbell',),
     'barbellhipthrust': ('barbell', 'hip', 'thrust'),
+    'baronback': ('barbell',),
     'battlerope': ('battle-rope',),
     'battlingrope': ('battle-rope',),
     'bb': ('barbell',),
@@ -190,6 +204,8 @@ SPELLINGS: dict[str, tuple[str, ...]] = {
     'dumbbell': ('dumbbell',),
     'ecc': ('eccentric',),
     'eccentric': ('eccentric',),
+    'eccentriconly': ('lowering-only',),
+    'ecconly': ('lowering-only',),
     'elastic': ('band',),
     'elasticband': ('band',),
     'elevatedfoot': ('foot-elevated',),
@@ -208,15 +224,19 @@ SPELLINGS: dict[str, tuple[str, ...]] = {
     'facedown': ('prone',),
     'fallout': ('fallout',),
     'fatbar': ('thick-bar',),
+    'fatgrip': ('thick-bar',),
     'ffe': ('front-foot-elevated',),
     'firstpull': ('first-pull',),
     'fitnessball': ('stability-ball',),
     'fixedtrack': ('guided-bar',),
     'flex': ('flexion',),
     'flexion': ('flexion',),
+    'floorpr': ('floor', 'press'),
+    'floorpress': ('floor', 'press'),
     'fly': ('fly',),
     'flye': ('fly',),
     'footballbar': ('multi-grip-bar',),
+    'footelev': ('foot-elevated',),
     'footelevated': ('foot-elevated',),
     'footin': ('toe-in',),
     'footinward': ('toe-in',),
@@ -236,7 +256,16 @@ SPELLINGS: dict[str, tuple[str, ...]] = {
     'forwardorback': ('forward-back',),
     'forwardorbackward': ('forward-back',),
     'fourpoint': ('quadruped',),
+    'fromaboveknee': ('from-mid-thigh',),
+    'fromabvknee': ('from-mid-thigh',),
+    'frombelowknee': ('from-mid-thigh',),
+    'fromblwknee': ('from-mid-thigh',),
+    'fromhighthigh': ('from-mid-thigh',),
+    'fromhip': ('from-mid-thigh',),
     'fromknee': ('kneeling',),
+    'frommidthigh': ('from-mid-thigh',),
+    'frompowerposition': ('from-mid-thigh',),
+    'frontfootelev': ('front-foot-elevated',),
     'frontfootelevated': ('front-foot-elevated',),
     'frontfootelevatedsplitsquat': ('front-foot-elevated', 'split', 'squat'),
     'frontfootonbox': ('front-foot-elevated',),
@@ -244,6 +273,9 @@ SPELLINGS: dict[str, tuple[str, ...]] = {
     'frontfootonstep': ('front-foot-elevated',),
     'frontfootraised': ('front-foot-elevated',),
     'frontfootup': ('front-foot-elevated',),
+    'frontheelelevated': ('heel-elevated',),
+    'frontheelraised': ('heel-elevated',),
+    'frontheelup': ('heel-elevated',),
     'frontrack': ('front-rack',),
     'frontsquat': ('front', 'squat'),
     'fsq': ('front', 'squat'),
@@ -253,6 +285,7 @@ SPELLINGS: dict[str, tuple[str, ...]] = {
     'getup': ('get-up',),
     'ghd': ('glute-ham-bench',),
     'ghr': ('glute-ham', 'raise'),
+    'gliding': ('slider',),
     'glidingdisc': ('slider',),
     'glute': ('glute',),
     'gluteal': ('glute',),
@@ -272,14 +305,18 @@ SPELLINGS: dict[str, tuple[str, ...]] = {
     'halfkneeling': ('half-kneeling',),
     'ham': ('hamstring',),
     'hamcurl': ('leg', 'curl'),
+    'hammercurl': ('hammer', 'curl'),
     'hammergrip': ('neutral-grip',),
     'hammy': ('hamstring',),
     'hammycurl': ('leg', 'curl'),
     'hamstring': ('hamstring',),
     'hamstringcurl': ('leg', 'curl'),
     'handandknee': ('quadruped',),
+    'handelev': ('hand-elevated',),
     'handelevated': ('hand-elevated',),
     'handle': ('handle',),
+    'handonbar': ('hand-elevated',),
+    'handonbarinrack': ('hand-elevated',),
     'handonbench': ('hand-elevated',),
     'handonbox': ('hand-elevated',),
     'handstandpushup': ('handstand', 'push-up'),
@@ -293,6 +330,7 @@ SPELLINGS: dict[str, tuple[str, ...]] = {
     'hbdl': ('trap-bar', 'deadlift'),
     'hdl': ('handle',),
     'heavyrope': ('battle-rope',),
+    'heelelev': ('heel-elevated',),
     'heelelevated': ('heel-elevated',),
     'heelonplate': ('heel-elevated',),
     'heelonwedge': ('heel-elevated',),
@@ -302,7 +340,9 @@ SPELLINGS: dict[str, tuple[str, ...]] = {
     'hi': ('high',),
     'high': ('high',),
     'highbar': ('high-bar',),
+    'highbarbacksquat': ('high-bar', 'back', 'squat'),
     'highhang': ('hang',),
+    'highincline': ('steep-incline',),
     'highlow': ('high-to-low',),
     'hightolow': ('high-to-low',),
     'hilo': ('high-to-low',),
@@ -348,7 +388,10 @@ SPELLINGS: dict[str, tuple[str, ...]] = {
     'isometricmidthighpull': ('isometric', 'mid-thigh', 'pull'),
     'jumprope': ('jump', 'rope'),
     'kb': ('kettlebell',),
+    'kbrack': ('kettlebell', 'front-rack'),
     'kettlebell': ('kettlebell',),
+    'kettlebellfrontrack': ('kettlebell', 'front-rack'),
+    'kettlebellrack': ('kettlebell', 'front-rack'),
     'kettlebellswing': ('kettlebell', 'swing'),
     'kickback': ('kickback',),
     'kickstand': ('staggered-stance',),
@@ -358,6 +401,7 @@ SPELLINGS: dict[str, tuple[str, ...]] = {
     'kneeheight': ('knee-height',),
     'kneel': ('kneeling',),
     'kneeling': ('kneeling',),
+    'knext': ('leg', 'extension'),
     'latbandwalk': ('lateral', 'band', 'walk'),
     'latbound': ('lateral', 'bound'),
     'lateralbandwalk': ('lateral', 'band', 'walk'),
@@ -366,6 +410,7 @@ SPELLINGS: dict[str, tuple[str, ...]] = {
     'lateralraise': ('lateral', 'raise'),
     'lateralstepup': ('lateral', 'step-up'),
     'latlunge': ('lateral', 'lunge'),
+    'latpd': ('lat', 'pulldown'),
     'latpulldown': ('lat', 'pulldown'),
     'latraise': ('lateral', 'raise'),
     'latstepup': ('lateral', 'step-up'),
@@ -385,8 +430,12 @@ SPELLINGS: dict[str, tuple[str, ...]] = {
     'lotohi': ('low-to-high',),
     'low': ('low',),
     'lowbar': ('low-bar',),
+    'lowbarbacksquat': ('low-bar', 'back', 'squat'),
+    'loweringonly': ('lowering-only',),
+    'loweronly': ('lowering-only',),
     'lowhang': ('hang',),
     'lowhigh': ('low-to-high',),
+    'lowincline': ('incline',),
     'lowtohigh': ('low-to-high',),
     'lpd': ('lat', 'pulldown'),
     'lsit': ('l-sit',),
@@ -412,6 +461,8 @@ SPELLINGS: dict[str, tuple[str, ...]] = {
     'narrowgrip': ('close-grip',),
     'neg': ('negative',),
     'negative': ('negative',),
+    'negativeonly': ('lowering-only',),
+    'negonly': ('lowering-only',),
     'neutral': ('neutral-grip',),
     'neutralgrip': ('neutral-grip',),
     'neutralgripbar': ('multi-grip-bar',),
@@ -428,6 +479,7 @@ SPELLINGS: dict[str, tuple[str, ...]] = {
     'nosebreaker': ('nose', 'breaker'),
     'o/h': ('overhead',),
     'o/hgrip': ('overhand',),
+    'offchest': ('off-chest',),
     'oh': ('overhead',),
     'ohp': ('overhead', 'press'),
     'onallfour': ('quadruped',),
@@ -475,6 +527,8 @@ SPELLINGS: dict[str, tuple[str, ...]] = {
     'paused': ('paused',),
     'pausing': ('paused',),
     'pc': ('power', 'clean'),
+    'pcl': ('power', 'clean'),
+    'pclean': ('power', 'clean'),
     'pec': ('pec',),
     'pecdec': ('pec', 'deck'),
     'pecdeck': ('pec', 'deck'),
@@ -482,7 +536,8 @@ SPELLINGS: dict[str, tuple[str, ...]] = {
     'pf': ('plantarflexion',),
     'physioball': ('stability-ball',),
     'pigeontoed': ('toe-in',),
-    'pj': ('power', 'jerk'),
+    'pj': ('push', 'jerk'),
+    'pjerk': ('power', 'jerk'),
     'pl': ('plank',),
     'plank': ('plank',),
     'plantarflexion': ('plantarflexion',),
@@ -503,8 +558,14 @@ SPELLINGS: dict[str, tuple[str, ...]] = {
     'pronated': ('overhand',),
     'pronatedgrip': ('overhand',),
     'prone': ('prone',),
+    'pronet': ('t', 'raise'),
+    'pronets': ('t', 'raise'),
+    'pronew': ('w', 'raise'),
+    'proney': ('y', 'raise'),
+    'proneys': ('y', 'raise'),
     'prowler': ('sled',),
     'psn': ('power', 'snatch'),
+    'psnatch': ('power', 'snatch'),
     'pullapart': ('pull-apart',),
     'pulldown': ('pulldown',),
     'pulley': ('cable',),
@@ -513,6 +574,7 @@ SPELLINGS: dict[str, tuple[str, ...]] = {
     'pullthru': ('pull-through',),
     'pullup': ('pull-up',),
     'pushdown': ('pushdown',),
+    'pushjerk': ('push', 'jerk'),
     'pushpress': ('push', 'press'),
     'pushup': ('push-up',),
     'pushupplu': ('scapular', 'push-up'),
@@ -525,6 +587,7 @@ SPELLINGS: dict[str, tuple[str, ...]] = {
     'quarter': ('quarter',),
     'rdl': ('romanian', 'deadlift'),
     'reardelt': ('rear', 'delt'),
+    'rearfootelev': ('rear-foot-elevated',),
     'rearfootelevated': ('rear-foot-elevated',),
     'rearfootelevatedsplitsquat': ('rear-foot-elevated', 'split', 'squat'),
     'rearfootonbench': ('rear-foot-elevated',),
@@ -541,6 +604,8 @@ SPELLINGS: dict[str, tuple[str, ...]] = {
     'ring': ('ring',),
     'rollout': ('rollout',),
     'romaniandeadlift': ('romanian', 'deadlift'),
+    'ropepd': ('rope', 'pushdown'),
+    'ropepushdown': ('rope', 'pushdown'),
     'rot': ('rotation',),
     'rotation': ('rotation',),
     'row': ('row',),
@@ -550,6 +615,7 @@ SPELLINGS: dict[str, tuple[str, ...]] = {
     's/l': ('side-lying',),
     'sa': ('one-arm',),
     'safetybar': ('safety-bar',),
+    'safetybarsquat': ('safety-bar', 'squat'),
     'safetysquatbar': ('safety-bar',),
     'sandbag': ('sandbag',),
     'sapd': ('straight-arm', 'pulldown'),
@@ -568,6 +634,7 @@ SPELLINGS: dict[str, tuple[str, ...]] = {
     'sgdl': ('snatch-grip', 'deadlift'),
     'sgl': ('single',),
     'sglleg': ('one-leg',),
+    'shallowincline': ('incline',),
     'shld': ('shoulder',),
     'shldr': ('shoulder',),
     'shortlever': ('short-lever',),
@@ -607,6 +674,7 @@ SPELLINGS: dict[str, tuple[str, ...]] = {
     'slider': ('slider',),
     'sliding': ('slider',),
     'slidingdisc': ('slider',),
+    'slightincline': ('incline',),
     'sling': ('suspension',),
     'slingtrainer': ('suspension',),
     'slj': ('standing', 'long', 'jump'),
@@ -638,6 +706,7 @@ SPELLINGS: dict[str, tuple[str, ...]] = {
     'statichold': ('isometric',),
     'std': ('standing',),
     'stdg': ('standing',),
+    'steepincline': ('steep-incline',),
     'stepdown': ('step-down',),
     'stepup': ('step-up',),
     'stiffarm': ('straight-arm',),
@@ -646,11 +715,13 @@ SPELLINGS: dict[str, tuple[str, ...]] = {
     'stifflegged': ('stiff-leg',),
     'straightarm': ('straight-arm',),
     'straightarmed': ('straight-arm',),
+    'straightarmpd': ('straight-arm', 'pulldown'),
     'straightarmpulldown': ('straight-arm', 'pulldown'),
     'straightbar': ('straight-bar',),
     'straightleg': ('straight-leg',),
     'straightlegged': ('straight-leg',),
     'straightlegraise': ('straight-leg', 'raise'),
+    'strictpress': ('overhead', 'press'),
     'sumodeadlift': ('sumo', 'deadlift'),
     'sup': ('supported',),
     'supinated': ('underhand',),
@@ -677,6 +748,7 @@ SPELLINGS: dict[str, tuple[str, ...]] = {
     'thandle': ('t-handle',),
     'thenpartial': ('then-partials',),
     'thickbar': ('thick-bar',),
+    'thickgrip': ('thick-bar',),
     'thirdpull': ('third-pull',),
     'through': ('through',),
     'thru': ('through',),
@@ -696,10 +768,15 @@ SPELLINGS: dict[str, tuple[str, ...]] = {
     'toeturnedin': ('toe-in',),
     'toeturnedout': ('toe-out',),
     'touchandgo': ('touch-and-go',),
+    'traise': ('t', 'raise'),
     'trapbar': ('trap-bar',),
     'trapbardeadlift': ('trap-bar', 'deadlift'),
     'tri': ('triceps',),
     'tricep': ('triceps',),
+    'triceppd': ('triceps', 'pushdown'),
+    'triceppushdown': ('triceps', 'pushdown'),
+    'tripd': ('triceps', 'pushdown'),
+    'trx': ('suspension',),
     'tube': ('band',),
     'tubing': ('band',),
     'tuckup': ('tuck-up',),
@@ -725,6 +802,7 @@ SPELLINGS: dict[str, tuple[str, ...]] = {
     'vhandle': ('v-handle',),
     'vsit': ('v-sit',),
     'vup': ('v-up',),
+    'w': ('with',),
     'waistheight': ('waist-height',),
     'walkout': ('walkout',),
     'warmup': ('warm-up',),
@@ -739,8 +817,10 @@ SPELLINGS: dict[str, tuple[str, ...]] = {
     'widehand': ('wide-grip',),
     'windscreen': ('windshield',),
     'windshield': ('windshield',),
+    'with': ('with',),
     'woodchop': ('woodchop',),
     'woodchopper': ('woodchop',),
+    'wraise': ('w', 'raise'),
     'wristext': ('wrist', 'extension'),
     'wristextension': ('wrist', 'extension'),
     'wristflex': ('wrist', 'flexion'),
@@ -749,6 +829,7 @@ SPELLINGS: dict[str, tuple[str, ...]] = {
     'xbody': ('cross-body',),
     'xover': ('crossover',),
     'yokebar': ('safety-bar',),
+    'yraise': ('y', 'raise'),
 }
 
 KINDS: dict[str, tuple[str, ...]] = {
@@ -765,6 +846,7 @@ KINDS: dict[str, tuple[str, ...]] = {
     '90/90': ('lift',),
     '90deg': ('lift',),
     'a': ('filler',),
+    'a-skip': ('movement',),
     'ab': ('thing',),
     'abducted': ('lift',),
     'abduction': ('movement',),
@@ -806,10 +888,10 @@ KINDS: dict[str, tuple[str, ...]] = {
     'archer': ('lift',),
     'are': ('filler',),
     'arm': ('thing',),
+    'armchair': ('lift',),
     'around': ('joining',),
     'as': ('joining',),
     'ascent': ('lift',),
-    'assist': ('free',),
     'assisted': ('free',),
     'at': ('joining',),
     'atg': ('free',),
@@ -1078,6 +1160,7 @@ KINDS: dict[str, tuple[str, ...]] = {
     'french': ('lift',),
     'frog': ('lift',),
     'from': ('joining',),
+    'from-mid-thigh': ('free',),
     'front': ('lift',),
     'front-foot-elevated': ('lift',),
     'front-rack': ('lift',),
@@ -1188,7 +1271,6 @@ KINDS: dict[str, tuple[str, ...]] = {
     'landmine': ('lift',),
     'lat': ('thing',),
     'lateral': ('lift',),
-    'lbb': ('lift',),
     'lead': ('free',),
     'lean': ('thing',),
     'leaned': ('lift',),
@@ -1221,6 +1303,7 @@ KINDS: dict[str, tuple[str, ...]] = {
     'low-to-high': ('lift',),
     'lower': ('thing',),
     'lowering': ('free',),
+    'lowering-only': ('lift',),
     'lp': ('lift',),
     'lumbar': ('lift',),
     'lunge': ('movement',),
@@ -1280,6 +1363,7 @@ KINDS: dict[str, tuple[str, ...]] = {
     'odd': ('lift',),
     'of': ('joining',),
     'off': ('joining',),
+    'off-chest': ('free',),
     'offset': ('lift',),
     'old': ('free',),
     'on': ('joining',),
@@ -1354,6 +1438,7 @@ KINDS: dict[str, tuple[str, ...]] = {
     'power': ('lift',),
     'powerwalk': ('lift',),
     'practice': ('free',),
+    'prayer': ('lift',),
     'preacher': ('lift',),
     'prehab': ('free',),
     'press': ('movement',),
@@ -1402,6 +1487,7 @@ KINDS: dict[str, tuple[str, ...]] = {
     'rear-foot-elevated': ('lift',),
     'rebound': ('lift',),
     'reclined': ('lift',),
+    'recovery': ('variant',),
     'regular': ('free',),
     'rehab': ('free',),
     'release': ('lift',),
@@ -1548,7 +1634,7 @@ KINDS: dict[str, tuple[str, ...]] = {
     'static': ('free',),
     'station': ('lift',),
     'stationary': ('lift',),
-    'steep': ('lift',),
+    'steep-incline': ('lift',),
     'step': ('thing',),
     'step-down': ('movement',),
     'step-up': ('movement',),
@@ -1743,6 +1829,8 @@ NAMES: str = (
     '90/90\t90/90 hip lift\t90/90 hip lift-off\town\n'
     '90/90\t90/90 lift\t90/90 hip lift-off\n'
     '90deg\t90deg jump\trotational jump\n'
+    'a-skip\ta-skip\tA-skip\town\n'
+    'a-skip\ta-skip drill\tA-skip\n'
     'abduction\tabduction band\tstanding band hip abduction\n'
     'abduction\tabduction band hip\tstanding band hip abduction\n'
     'abduction\tabduction band hip seated\tseated band hip abduction\n'
@@ -1854,6 +1942,8 @@ NAMES: str = (
     'ankle-weight\tankle-weight knee raise\tstanding knee raise\n'
     'anti-rotation\tand anti-rotation lift press\tanti-rotation press overhead\n'
     'anti-rotation\tanti-rotation band isometric\tband anti-rotation press\n'
+    'anti-rotation\tanti-rotation band overhead press\tanti-rotation press overhead\t\tband\n'
+    'anti-rotation\tanti-rotation band overhead raise\tanti-rotation press overhead\t\tband\n'
     'anti-rotation\tanti-rotation band press\tband anti-rotation press\n'
     'anti-rotation\tanti-rotation band press\tband anti-rotation press\town\n'
     'anti-rotation\tanti-rotation cable press\tanti-rotation press\n'
@@ -1862,6 +1952,8 @@ NAMES: str = (
     'anti-rotation\tanti-rotation kneeling press\thalf-kneeling anti-rotation press\n'
     'anti-rotation\tanti-rotation overhead press\tanti-rotation press overhead\n'
     'anti-rotation\tanti-rotation overhead press\tanti-rotation press overhead\town\n'
+    'anti-rotation\tanti-rotation overhead press raise\tanti-rotation press overhead\n'
+    'anti-rotation\tanti-rotation overhead raise\tanti-rotation press overhead\n'
     'anti-rotation\tanti-rotation press\tanti-rotation press\n'
     'anti-rotation\tanti-rotation press\tanti-rotation press\town\n'
     'anti-rotation\tanti-rotation press split squat\tsplit-stance anti-rotation press\n'
@@ -1871,7 +1963,9 @@ NAMES: str = (
     'anti-rotation\tanti-rotation walk\tanti-rotation walk-out\n'
     'anti-rotation\tanti-rotation walkout\tanti-rotation walk-out\town\n'
     'approach\tapproach jump\tcountermovement jump\n'
+    'armchair\tarmchair push-up\tchair push-up\n'
     'ascent\tascent rope\trope climb\n'
+    'assisted\tassisted band chin-up\tassisted chin-up\t\tband\n'
     'assisted\tassisted band curl nordic\tassisted Nordic curl\n'
     'assisted\tassisted band curl nordic reverse\tband-assisted reverse Nordic curl\town\n'
     'assisted\tassisted band dip\tband-assisted dip\n'
@@ -1891,6 +1985,7 @@ NAMES: str = (
     'assisted\tassisted jump\tband-assisted jump\n'
     'assisted\tassisted lunge\tsuspension lunge\n'
     'assisted\tassisted machine pull-up\tassisted pull-up\n'
+    'assisted\tassisted pu\tassisted pull-up\n'
     'assisted\tassisted pull-up\tassisted pull-up\town\n'
     'assisted\tassisted squat\tsuspension squat\n'
     'australian\taustralian pull-up\tinverted row\n'
@@ -2027,6 +2122,8 @@ NAMES: str = (
     'bent-bar\tbent-bar row upright\tupright row\n'
     'bent-knee\tbent-knee body row\tinverted row with bent knees\n'
     'bent-knee\tbent-knee bug dead\tdead bug heel tap\n'
+    'bent-knee\tbent-knee cable glute kickback\tcable hip extension\n'
+    'bent-knee\tbent-knee cable kickback\tcable hip extension\n'
     'bent-knee\tbent-knee calf one-leg raise\tsingle-leg bent-knee calf raise\n'
     'bent-knee\tbent-knee calf one-leg raise\tsingle-leg bent-knee calf raise\town\n'
     'bent-knee\tbent-knee calf raise\tbent-knee calf raise\town\n'
@@ -2048,6 +2145,7 @@ NAMES: str = (
     'bent-knee\tbent-knee sit-up\tsit-up\n'
     'bent-over\tbarbell bent-over row\tbent-over row\n'
     'bent-over\tbent-over calf raise\tdonkey calf raise\n'
+    'bent-over\tbent-over delt raise rear\tdumbbell reverse fly\n'
     'bent-over\tbent-over dumbbell kickback\ttriceps kickback\n'
     'bent-over\tbent-over dumbbell row\tbent-over dumbbell row\n'
     'bent-over\tbent-over dumbbell row\tbent-over dumbbell row\town\n'
@@ -2214,6 +2312,7 @@ NAMES: str = (
     'chest-supported\tchest-supported dumbbell row\tchest-supported dumbbell row\n'
     'chest-supported\tchest-supported dumbbell row\tchest-supported dumbbell row\town\n'
     'chest-supported\tchest-supported dumbbell shrug\tchest-supported shrug\n'
+    'chest-supported\tchest-supported elbow out row\tchest-supported rear-shoulder row\n'
     'chest-supported\tchest-supported fly reverse\tchest-supported reverse fly\town\n'
     'chest-supported\tchest-supported machine row\tmachine row\n'
     'chest-supported\tchest-supported raise y\tY raise\n'
@@ -2221,9 +2320,11 @@ NAMES: str = (
     'chest-supported\tchest-supported row t-bar\tchest-supported T-bar row\town\n'
     'chest-supported\tchest-supported row wide\tchest-supported rear-shoulder row\n'
     'chest-supported\tchest-supported shrug\tchest-supported shrug\town\n'
+    'chest-supported\tchest-supported t-bar\tchest-supported T-bar row\n'
     'chin\tchin\tchin-up\n'
     'chin-up\tchin-up\tchin-up\town\n'
     'chin-up\tchin-up jump\tjumping chin-up\n'
+    'chin-up\tchin-up ring\tring pull-up\n'
     'chin-up\tchin-up towel\ttowel pull-up\n'
     'chinese\tchinese plank\treverse plank\n'
     'chop\tband chop\tband rotation\n'
@@ -2241,7 +2342,9 @@ NAMES: str = (
     'clapping\tclapping push-up\tplyometric push-up\n'
     'clean\tand clean jerk\tclean and jerk\n'
     'clean\tand clean jerk\tclean and jerk\town\n'
-    'clean\tblock clean\tblock power clean\n'
+    'clean\tblock clean\tblock clean\n'
+    'clean\tblock clean\tblock clean\town\n'
+    'clean\tblock clean full\tblock clean\n'
     'clean\tblock clean high pull\thang high pull\n'
     'clean\tblock clean pull\thang clean pull\n'
     'clean\tclean\tclean\town\n'
@@ -2267,15 +2370,18 @@ NAMES: str = (
     'close-grip\tbarbell bench close-grip\tclose-grip bench press\n'
     'close-grip\tbarbell bench close-grip press\tclose-grip bench press\n'
     'close-grip\tbarbell close-grip curl\tclose-grip barbell curl\town\n'
+    'close-grip\tbarbell close-grip incline press\tclose-grip incline bench press\n'
     'close-grip\tbench close-grip\tclose-grip bench press\n'
     'close-grip\tbench close-grip\tclose-grip bench press\town\n'
+    'close-grip\tbench close-grip incline\tclose-grip incline bench press\town\n'
+    'close-grip\tbench close-grip incline press\tclose-grip incline bench press\town\n'
     'close-grip\tbench close-grip press\tclose-grip bench press\n'
     'close-grip\tbench close-grip press\tclose-grip bench press\town\n'
     'close-grip\tcable close-grip row\tseated cable row\n'
     'close-grip\tchin-up close-grip\tclose-grip pull-up\n'
     'close-grip\tclose-grip curl\tclose-grip barbell curl\n'
-    'close-grip\tclose-grip incline\tincline bench press\n'
-    'close-grip\tclose-grip incline press\tincline bench press\n'
+    'close-grip\tclose-grip incline\tclose-grip incline bench press\n'
+    'close-grip\tclose-grip incline press\tclose-grip incline bench press\n'
     'close-grip\tclose-grip lat pulldown\tclose-grip lat pulldown\n'
     'close-grip\tclose-grip lat pulldown\tclose-grip lat pulldown\town\n'
     'close-grip\tclose-grip pull-up\tclose-grip pull-up\n'
@@ -2309,10 +2415,12 @@ NAMES: str = (
     'copenhagen\tadduction copenhagen half\tshort-lever Copenhagen adduction\n'
     'copenhagen\tadduction copenhagen hip\tCopenhagen adduction\n'
     'copenhagen\tadduction copenhagen raise\tCopenhagen adduction\n'
+    'copenhagen\tbent-knee copenhagen\tshort-lever Copenhagen adduction\n'
     'copenhagen\tbent-knee copenhagen plank\tshort-lever Copenhagen side plank\n'
     'copenhagen\tcopenhagen\tCopenhagen adduction\n'
     'copenhagen\tcopenhagen dynamic plank\tCopenhagen adduction\n'
     'copenhagen\tcopenhagen half plank\tshort-lever Copenhagen side plank\n'
+    'copenhagen\tcopenhagen hip lift\tCopenhagen adduction\n'
     'copenhagen\tcopenhagen isometric\tCopenhagen side plank\n'
     'copenhagen\tcopenhagen isometric plank\tCopenhagen side plank\n'
     'copenhagen\tcopenhagen knee plank\tshort-lever Copenhagen side plank\n'
@@ -2464,8 +2572,10 @@ NAMES: str = (
     'decline\tdecline plank side\tfeet-elevated side plank\n'
     'decline\tdecline plate sit-up\tweighted decline sit-up\n'
     'decline\tdecline press\tdecline bench press\n'
+    'decline\tdecline pu\tdecline push-up\n'
     'decline\tdecline sit-up\tdecline sit-up\town\n'
     'deficit\tback deficit lunge step\tdeficit reverse lunge\n'
+    'deficit\tdeficit pu\tdeficit push-up\n'
     'deficit\tdeficit split squat\tfront-foot-elevated split squat\n'
     'depression\tbar depression shoulder\tscapular dip\n'
     'depression\tdepression machine shoulder\tmachine shoulder depression\town\n'
@@ -2477,6 +2587,7 @@ NAMES: str = (
     'deviation\tdeviation radial\twrist deviation with a lever\n'
     'deviation\tdeviation ulnar\twrist deviation with a lever\n'
     'diagonal\tband diagonal walk\tmonster walk\n'
+    'diamond\tdiamond pu\tdiamond push-up\n'
     'dip\tbar dip\tdip\n'
     'dip\tbox dip\tbench dip\n'
     'dip\tdip\tdip\town\n'
@@ -2514,6 +2625,8 @@ NAMES: str = (
     'dumbbell\tbench decline dumbbell press\tdecline dumbbell press\n'
     'dumbbell\tbench dumbbell\tdumbbell bench press\n'
     'dumbbell\tbench dumbbell\tdumbbell bench press\town\n'
+    'dumbbell\tbench dumbbell floor\tdumbbell floor press\n'
+    'dumbbell\tbench dumbbell floor press\tdumbbell floor press\n'
     'dumbbell\tbench dumbbell incline\tincline dumbbell press\n'
     'dumbbell\tbench dumbbell incline press\tincline dumbbell press\n'
     'dumbbell\tbench dumbbell one-arm\tone-arm dumbbell bench press\n'
@@ -2575,7 +2688,6 @@ NAMES: str = (
     'dumbbell\tdelt dumbbell rear row\tchest-supported rear-shoulder row\n'
     'dumbbell\tdouble dumbbell row\tbent-over dumbbell row\n'
     'dumbbell\tdrag dumbbell\tplank drag\n'
-    'dumbbell\tdumbbell elbow out row\tchest-supported rear-shoulder row\n'
     'dumbbell\tdumbbell flat fly\tdumbbell fly\n'
     'dumbbell\tdumbbell flat press\tdumbbell bench press\n'
     'dumbbell\tdumbbell floor fly\tdumbbell floor fly\n'
@@ -2595,12 +2707,10 @@ NAMES: str = (
     'dumbbell\tdumbbell goblet squat\tgoblet squat\n'
     'dumbbell\tdumbbell hang knee raise\tweighted hanging knee raise\n'
     'dumbbell\tdumbbell hang snatch\tdumbbell snatch\n'
-    'dumbbell\tdumbbell high incline press\tsteep incline dumbbell press\n'
     'dumbbell\tdumbbell hip thrust\tdumbbell hip thrust\n'
     'dumbbell\tdumbbell hip thrust\tdumbbell hip thrust\town\n'
     'dumbbell\tdumbbell incline press\tincline dumbbell press\n'
     'dumbbell\tdumbbell incline press\tincline dumbbell press\town\n'
-    'dumbbell\tdumbbell incline press steep\tsteep incline dumbbell press\town\n'
     'dumbbell\tdumbbell incline row\tchest-supported dumbbell row\n'
     'dumbbell\tdumbbell incline shrug\tchest-supported shrug\n'
     'dumbbell\tdumbbell jump squat\tdumbbell squat jump\n'
@@ -2613,6 +2723,7 @@ NAMES: str = (
     'dumbbell\tdumbbell lateral step-up\tlateral step-up\n'
     'dumbbell\tdumbbell lunge\tforward lunge\n'
     'dumbbell\tdumbbell lunge reverse\treverse lunge\n'
+    'dumbbell\tdumbbell lunge static\tdumbbell split squat\n'
     'dumbbell\tdumbbell lunge walking\twalking lunge\n'
     'dumbbell\tdumbbell one-arm press\tone-arm dumbbell bench press\n'
     'dumbbell\tdumbbell one-arm press\tone-arm dumbbell overhead press\n'
@@ -2621,6 +2732,7 @@ NAMES: str = (
     'dumbbell\tdumbbell one-arm snatch\tdumbbell snatch\n'
     'dumbbell\tdumbbell plank row\tplank row\n'
     'dumbbell\tdumbbell plank side\tweighted side plank\n'
+    'dumbbell\tdumbbell point row three\tone-arm dumbbell row\n'
     'dumbbell\tdumbbell press\tdumbbell bench press\n'
     'dumbbell\tdumbbell press push\tdumbbell push press\n'
     'dumbbell\tdumbbell press push\tdumbbell push press\town\n'
@@ -2628,6 +2740,7 @@ NAMES: str = (
     'dumbbell\tdumbbell press squat\tdumbbell thruster\n'
     'dumbbell\tdumbbell press squeeze\tdumbbell squeeze press\n'
     'dumbbell\tdumbbell press squeeze\tdumbbell squeeze press\town\n'
+    'dumbbell\tdumbbell raise seated soleu\tdumbbell seated calf raise\n'
     'dumbbell\tdumbbell raise side\tlateral raise\n'
     'dumbbell\tdumbbell raise y\tY raise\n'
     'dumbbell\tdumbbell row\tone-arm dumbbell row\n'
@@ -2712,6 +2825,7 @@ NAMES: str = (
     'extension\tback extension one-leg\tsingle-leg back extension\n'
     'extension\tback extension one-leg\tsingle-leg back extension\town\n'
     'extension\tback extension plate\tweighted back extension\n'
+    'extension\tback extension prone\tprone back extension\n'
     'extension\tback extension prone\tprone back extension\town\n'
     'extension\tback extension reverse\treverse hyperextension\n'
     'extension\tback extension roll\trolling dumbbell extension\n'
@@ -2883,8 +2997,10 @@ NAMES: str = (
     'foot-elevated\tbench foot-elevated press\tbench press\n'
     'foot-elevated\tbridge foot-elevated\tfeet-elevated glute bridge\n'
     'foot-elevated\tbridge foot-elevated glute\tfeet-elevated glute bridge\town\n'
+    'foot-elevated\tbridge foot-elevated hamstring\tlong-lever bridge\n'
     'foot-elevated\tfoot-elevated handstand isometric\tpike hold\n'
     'foot-elevated\tfoot-elevated inverted row\tfeet-elevated inverted row\town\n'
+    'foot-elevated\tfoot-elevated pike pu\tfeet-elevated pike push-up\n'
     'foot-elevated\tfoot-elevated pike push-up\tfeet-elevated pike push-up\town\n'
     'foot-elevated\tfoot-elevated plank\tfeet-elevated plank\town\n'
     'foot-elevated\tfoot-elevated plank side\tfeet-elevated side plank\town\n'
@@ -2913,6 +3029,13 @@ NAMES: str = (
     'frame\tcarry frame yoke\tyoke carry\n'
     'french\tcable french press\toverhead cable triceps extension\n'
     'french\tfrench press\toverhead dumbbell triceps extension\n'
+    'from-mid-thigh\tclean from-mid-thigh\thang clean\n'
+    'from-mid-thigh\tclean from-mid-thigh hang power\thang power clean\n'
+    'from-mid-thigh\tclean from-mid-thigh power\thang power clean\n'
+    'from-mid-thigh\tfrom-mid-thigh hang power snatch\thang power snatch\n'
+    'from-mid-thigh\tfrom-mid-thigh power snatch\thang power snatch\n'
+    'from-mid-thigh\tfrom-mid-thigh snatch\thang snatch\n'
+    'front-foot-elevated\tfront-foot-elevated rear-foot-elevated split squat\trear-foot-elevated split squat\n'
     'front-foot-elevated\tfront-foot-elevated split squat\tfront-foot-elevated split squat\n'
     'front-foot-elevated\tfront-foot-elevated split squat\tfront-foot-elevated split squat\town\n'
     'front-rack\tbarbell front-rack lunge\tfront-rack reverse lunge\n'
@@ -2945,6 +3068,7 @@ NAMES: str = (
     'glute-ham\tglute-ham raise weighted\tweighted glute-ham raise\n'
     'glute-ham\tglute-ham raise weighted\tweighted glute-ham raise\town\n'
     'glute-ham-bench\tback extension glute-ham-bench\thorizontal back extension\n'
+    'glute-ham-bench\tback extension glute-ham-bench isometric\tback extension hold\n'
     'glute-ham-bench\textension glute-ham-bench hip\thorizontal back extension\n'
     'glute-ham-bench\tglute-ham-bench raise\tglute-ham raise\n'
     'glute-ham-bench\tglute-ham-bench sit-up\tglute-ham bench sit-up\n'
@@ -2981,6 +3105,7 @@ NAMES: str = (
     'guided-bar\tdeadlift guided-bar stiff-leg\tguided-bar Romanian deadlift\n'
     'guided-bar\tguided-bar hip thrust\tguided-bar hip thrust\n'
     'guided-bar\tguided-bar hip thrust\tguided-bar hip thrust\town\n'
+    'guided-bar\tguided-bar incline\tguided-bar incline press\n'
     'guided-bar\tguided-bar incline press\tguided-bar incline press\n'
     'guided-bar\tguided-bar incline press\tguided-bar incline press\town\n'
     'guided-bar\tguided-bar jump squat\tguided-bar squat jump\n'
@@ -3002,6 +3127,7 @@ NAMES: str = (
     'half-kneeling\tanti-rotation half-kneeling press\thalf-kneeling anti-rotation press\town\n'
     'half-kneeling\tcable chop half-kneeling\thalf-kneeling chop\n'
     'half-kneeling\tcable half-kneeling lift\thalf-kneeling lift\n'
+    'half-kneeling\tcable half-kneeling one-arm row\tone-arm cable row\n'
     'half-kneeling\tcable half-kneeling out press\thalf-kneeling anti-rotation press\n'
     'half-kneeling\tcable half-kneeling row\thigh row\n'
     'half-kneeling\tchest half-kneeling pass\tkneeling medicine ball chest pass\n'
@@ -3039,6 +3165,7 @@ NAMES: str = (
     "handle\tfarmer handle walk\tfarmer's handle carry\n"
     'handstand\tchest handstand wall\thandstand hold\n'
     'handstand\thandstand\thandstand hold\n'
+    'handstand\thandstand pu\thandstand push-up\n'
     'handstand\thandstand push-up\thandstand push-up\n'
     'handstand\thandstand push-up\thandstand push-up\town\n'
     'handstand\thandstand push-up wall\thandstand push-up\n'
@@ -3154,6 +3281,7 @@ NAMES: str = (
     'incline\tincline leg raise\tincline leg raise\town\n'
     'incline\tincline plank\tincline plank\town\n'
     'incline\tincline press\tincline bench press\n'
+    'incline\tincline pu\tincline push-up\n'
     'incline\tincline raise t\tT raise\n'
     'incline\tincline raise w\tW raise\n'
     'incline\tincline raise y\tY raise\n'
@@ -3211,9 +3339,12 @@ NAMES: str = (
     'isometric\tbox isometric pike\tpike hold\n'
     'isometric\tbridge glute isometric\tglute bridge hold\n'
     'isometric\tbridge glute isometric\tglute bridge hold\town\n'
+    'isometric\tbridge glute isometric one-leg\tsingle-leg glute bridge hold\n'
+    'isometric\tbridge glute isometric one-leg\tsingle-leg glute bridge hold\town\n'
     'isometric\tbridge hamstring isometric\tlong-lever bridge hold\n'
     'isometric\tbridge hamstring isometric one-leg\tsingle-leg long-lever bridge hold\n'
     'isometric\tbridge isometric\tglute bridge hold\n'
+    'isometric\tbridge isometric one-leg\tsingle-leg glute bridge hold\n'
     'isometric\tbridge isometric reverse\treverse plank\n'
     'isometric\tcalf isometric\tcalf raise hold\n'
     'isometric\tcalf isometric isometric\tcalf raise hold\n'
@@ -3264,6 +3395,7 @@ NAMES: str = (
     'isometric\texternal isometric rotation\tisometric external rotation\n'
     'isometric\texternal isometric rotation\tisometric external rotation\town\n'
     "isometric\tfarmer isometric\tfarmer's hold\town\n"
+    'isometric\tfarmer isometric one-arm\tsuitcase hold\n'
     "isometric\tfarmer isometric static\tfarmer's hold\n"
     'isometric\tflexion hip isometric\thip flexion hold\n'
     'isometric\tflexion hip isometric\thip flexion hold\town\n'
@@ -3300,6 +3432,7 @@ NAMES: str = (
     'isometric\tinverted isometric row top\tinverted row hold\n'
     'isometric\tisometric isometric overhead\toverhead hold\n'
     'isometric\tisometric isometric soleu\tbent-knee calf hold\n'
+    'isometric\tisometric isometric suitcase\tsuitcase hold\n'
     'isometric\tisometric knee raise\thip flexion hold\n'
     'isometric\tisometric l-sit\tL-sit\n'
     'isometric\tisometric lateral neck\tisometric neck side bend\n'
@@ -3351,6 +3484,7 @@ NAMES: str = (
     'isometric\tisometric squat\tisometric squat\town\n'
     'isometric\tisometric squat\tsquat hold\town\n'
     'isometric\tisometric squat wall\twall sit\n'
+    'isometric\tisometric suitcase\tsuitcase hold\town\n'
     'isometric\tisometric superman\tprone back extension hold\n'
     'isometric\tisometric support\tdip support hold\n'
     'isometric\tisometric tuck\ttuck hold on bars\n'
@@ -3397,10 +3531,10 @@ NAMES: str = (
     'kettlebell\tbug dead kettlebell\tweighted dead bug\t\tkettlebell\n'
     'kettlebell\tcalf kettlebell raise\tdumbbell calf raise\t\tkettlebell\n'
     'kettlebell\tcalf kettlebell raise seated\tdumbbell seated calf raise\t\tkettlebell\n'
-    'kettlebell\tcarry double kettlebell rack\track carry\n'
+    'kettlebell\tcarry double front-rack kettlebell\track carry\n'
     "kettlebell\tcarry farmer kettlebell\tkettlebell farmer's carry\town\n"
+    'kettlebell\tcarry front-rack kettlebell\track carry\n'
     "kettlebell\tcarry kettlebell\tkettlebell farmer's carry\n"
-    'kettlebell\tcarry kettlebell rack\track carry\n'
     'kettlebell\tclean double kettlebell\tkettlebell clean\n'
     'kettlebell\tclean kettlebell\tkettlebell clean\n'
     'kettlebell\tclean kettlebell\tkettlebell clean\town\n'
@@ -3461,17 +3595,16 @@ NAMES: str = (
     'kettlebell\tkettlebell one-arm snatch\tkettlebell snatch\n'
     'kettlebell\tkettlebell one-arm swing\tsingle-arm kettlebell swing\n'
     'kettlebell\tkettlebell one-arm swing\tsingle-arm kettlebell swing\town\n'
+    'kettlebell\tkettlebell overhead press\tkettlebell overhead press\n'
     'kettlebell\tkettlebell overhead press\tkettlebell overhead press\town\n'
     'kettlebell\tkettlebell overhead swing\toverhead kettlebell swing\n'
     'kettlebell\tkettlebell overhead swing\toverhead kettlebell swing\town\n'
     'kettlebell\tkettlebell press\tkettlebell overhead press\n'
     'kettlebell\tkettlebell press push\tkettlebell push press\n'
     'kettlebell\tkettlebell press push\tkettlebell push press\town\n'
-    'kettlebell\tkettlebell press strict\tkettlebell overhead press\n'
     'kettlebell\tkettlebell press two\tdouble kettlebell overhead press\n'
     'kettlebell\tkettlebell pullover\tkettlebell pullover\n'
     'kettlebell\tkettlebell pullover\tkettlebell pullover\town\n'
-    'kettlebell\tkettlebell rack squat\tkettlebell front squat\n'
     'kettlebell\tkettlebell raise tibialis\tkettlebell dorsiflexion\n'
     'kettlebell\tkettlebell row\tkettlebell row\n'
     'kettlebell\tkettlebell row\tkettlebell row\town\n'
@@ -3507,6 +3640,7 @@ NAMES: str = (
     'knee\tdrop knee\tbent-knee trunk rotation\n'
     'knee\thigh knee\tstanding knee raise\n'
     'knee\tjump knee\tkneeling jump\n'
+    'knee\tknee pu\tknee push-up\n'
     'kneeling\tab kneeling rollout wheel\tab wheel rollout\n'
     'kneeling\tbarbell kneeling rollout\tbarbell rollout\n'
     'kneeling\tbox jump kneeling\tkneeling jump\n'
@@ -3539,14 +3673,19 @@ NAMES: str = (
     'landing\tdrop landing\tdrop landing\town\n'
     'landing\tdrop landing squat\tdrop landing\n'
     'landmine\t180 landmine\tlandmine rotation\n'
+    'landmine\tback landmine lunge step\tlandmine reverse lunge\n'
     'landmine\tgoblet landmine squat\tlandmine squat\n'
+    'landmine\thinge landmine\tlandmine Romanian deadlift\n'
+    'landmine\tjerk landmine\tlandmine push press\n'
     'landmine\tkneeling landmine press\thalf-kneeling landmine press\n'
     'landmine\tlandmine lunge\tbarbell lunge\n'
-    'landmine\tlandmine lunge reverse\tbarbell reverse lunge\n'
+    'landmine\tlandmine lunge reverse\tlandmine reverse lunge\town\n'
     'landmine\tlandmine one-arm press\tlandmine press\n'
+    'landmine\tlandmine one-arm press push\tlandmine push press\n'
     'landmine\tlandmine one-arm row\tone-arm landmine row\n'
     'landmine\tlandmine one-arm row\tone-arm landmine row\town\n'
     'landmine\tlandmine press\tlandmine press\town\n'
+    'landmine\tlandmine press push\tlandmine push press\town\n'
     'landmine\tlandmine press two-arm\ttwo-arm landmine press\n'
     'landmine\tlandmine press two-arm\ttwo-arm landmine press\town\n'
     'landmine\tlandmine row\tT-bar row\n'
@@ -3592,7 +3731,6 @@ NAMES: str = (
     'lateral\tlateral raise static\tlateral raise hold\n'
     'lateral\tlateral sled walk\tlateral sled drag\n'
     'lateral\tlateral walk\tlateral band walk\n'
-    'lbb\tlbb\tlow-bar back squat\n'
     'leaning\tcable lateral leaning raise\tleaning lateral raise\n'
     'leaning\tcurl leaning leg seated\tleaning seated leg curl\town\n'
     'leaning\tlateral leaning raise\tleaning lateral raise\town\n'
@@ -3610,6 +3748,7 @@ NAMES: str = (
     'lift\thead lift\tlying head lift hold\n'
     'lifted\tleg lifted plank side top\tside plank with leg raise\n'
     'light\tlight push sled\tsled sprint\n'
+    'long-lever\tadduction copenhagen long-lever\tCopenhagen adduction\n'
     'long-lever\tbridge glute long-lever\tlong-lever bridge\n'
     'long-lever\tbridge hamstring long-lever\tlong-lever bridge\n'
     'long-lever\tbridge isometric long-lever\tlong-lever bridge hold\n'
@@ -3622,6 +3761,7 @@ NAMES: str = (
     'long-lever\tcrunch long-lever\tlong-arm crunch\n'
     'long-lever\tlong-lever plank\tlong-lever plank\town\n'
     'long-lever\tlong-lever squeeze\tball squeeze\n'
+    'low-bar\tback low-bar squat\tlow-bar back squat\n'
     'low-bar\tback low-bar squat\tlow-bar back squat\town\n'
     'low-bar\tlow-bar squat\tlow-bar back squat\n'
     'low-to-high\tcable chop low-to-high\tlow-to-high cable chop\town\n'
@@ -3648,7 +3788,12 @@ NAMES: str = (
     'lowering\tlowering pull-up slow\tnegative pull-up\n'
     'lowering\tlowering push-up slow\ttempo push-up\n'
     'lowering\tlowering two-leg\tleg lowering\n'
+    'lowering-only\tcurl leg lowering-only slider\teccentric slider leg curl\n'
+    'lowering-only\tcurl lowering-only nordic\tNordic curl\n'
+    'lowering-only\tdip lowering-only\tnegative dip\n'
+    'lowering-only\tlowering-only pull-up\tnegative pull-up\n'
     'lp\tlp\tleg press\n'
+    'lunge\tback lunge\treverse lunge\n'
     'lunge\tback lunge step\treverse lunge\n'
     'lunge\tcross lunge\tcurtsy lunge\n'
     'lunge\tfront lunge\tforward lunge\n'
@@ -3772,6 +3917,7 @@ NAMES: str = (
     'medicine-ball\tchest medicine-ball pass supine\tlying medicine ball chest throw\n'
     'medicine-ball\tchest medicine-ball throw\tmedicine ball chest pass\n'
     'medicine-ball\tforward medicine-ball scoop\tforward scoop throw\n'
+    'medicine-ball\thalf-kneeling medicine-ball rotation throw\thalf-kneeling rotational throw\n'
     'medicine-ball\thalf-kneeling medicine-ball throw\thalf-kneeling rotational throw\n'
     'medicine-ball\tkneeling medicine-ball slam\tkneeling medicine ball slam\town\n'
     'medicine-ball\tlunge medicine-ball rotation\tlunge with rotation\n'
@@ -3786,6 +3932,7 @@ NAMES: str = (
     'medicine-ball\tmedicine-ball push throw\tmedicine ball push throw\town\n'
     'medicine-ball\tmedicine-ball put\tone-arm medicine ball put\n'
     'medicine-ball\tmedicine-ball put shot\tone-arm medicine ball put\n'
+    'medicine-ball\tmedicine-ball rotation throw\trotational medicine ball throw\n'
     'medicine-ball\tmedicine-ball rotational slam\trotational medicine ball slam\town\n'
     'medicine-ball\tmedicine-ball rotational throw\trotational medicine ball throw\n'
     'medicine-ball\tmedicine-ball rotational throw\trotational medicine ball throw\town\n'
@@ -3854,6 +4001,7 @@ NAMES: str = (
     'neutral-grip\tlat neutral-grip pulldown\tneutral-grip lat pulldown\town\n'
     'neutral-grip\tneutral-grip overhead press\tneutral-grip dumbbell shoulder press\n'
     'neutral-grip\tneutral-grip press shoulder\tneutral-grip dumbbell shoulder press\n'
+    'neutral-grip\tneutral-grip pu\tneutral-grip pull-up\n'
     'neutral-grip\tneutral-grip pull-up\tneutral-grip pull-up\n'
     'neutral-grip\tneutral-grip pull-up\tneutral-grip pull-up\town\n'
     'neutral-grip\tneutral-grip pull-up weighted\tweighted neutral-grip pull-up\n'
@@ -3873,6 +4021,10 @@ NAMES: str = (
     'oblique\thang oblique raise\thanging oblique raise\town\n'
     'oblique\toblique raise\tside bend on the back extension bench\n'
     'oblique\toblique sit-up\tsit-up with rotation\n'
+    'off-chest\tbench off-chest paused\tbench press stopped above the chest\n'
+    'off-chest\tbench off-chest paused press\tbench press stopped above the chest\n'
+    'off-chest\tbench off-chest press stopped\tbench press stopped above the chest\town\n'
+    'off-chest\tbench off-chest stopped\tbench press stopped above the chest\town\n'
     'offset\tcarry offset\tsuitcase carry\n'
     'offset\tcarry offset rack\tone-arm rack carry\n'
     'one-arm\tand clean one-arm press\tkettlebell clean and press\n'
@@ -4113,6 +4265,7 @@ NAMES: str = (
     'peroneal\tband peroneal work\tband ankle eversion\n'
     'pike\tball pike\tstability-ball pike\n'
     'pike\tleg lift pike\tseated straight-leg lift\n'
+    'pike\tpike pu\tpike push-up\n'
     'pinch\tcarry pinch\tpinch carry\town\n'
     'pinwheel\tcurl pinwheel\tcross-body hammer curl\n'
     'pistol\tbox pistol\tsingle-leg box squat\n'
@@ -4121,6 +4274,7 @@ NAMES: str = (
     'pistol\tpistol\tpistol squat\n'
     'pistol\tpistol squat\tpistol squat\town\n'
     'place\tjump place tuck\ttuck jump\n'
+    'plank\tand plank row side\tside plank row\n'
     'plank\tarm lift plank\tplank with arm reach\n'
     'plank\tback plank\treverse plank\n'
     'plank\tball plank\tstability-ball plank\n'
@@ -4181,6 +4335,7 @@ NAMES: str = (
     'pogo\thop pogo\tpogo jump\n'
     'pogo\tjump pogo\tpogo jump\town\n'
     'pogo\tpogo\tpogo jump\n'
+    'point\t3 point row\tone-arm dumbbell row\n'
     'point\tplank point two\tplank with arm reach\n'
     'pose\tboat pose\tV-sit hold\n'
     'position\thollow position\thollow hold\n'
@@ -4193,7 +4348,6 @@ NAMES: str = (
     'power\tblock clean power\tblock power clean\town\n'
     'power\tbound power\tbounding\n'
     'power\tclean floor power\tpower clean\n'
-    'power\tclean hang knee power\thang power clean\n'
     'power\tclean hang power\thang power clean\n'
     'power\tclean hang power\thang power clean\town\n'
     'power\tclean power\tpower clean\n'
@@ -4202,6 +4356,7 @@ NAMES: str = (
     'power\tpower rope slam\trope slam\n'
     'power\tpower skip\tpower skip\town\n'
     'powerwalk\tpowerwalk sled\tsled hip extension walk\n'
+    'prayer\tlat prayer\tstraight-arm pulldown\n'
     'preacher\tbarbell curl preacher\tpreacher curl\n'
     'preacher\tbench curl preacher\tpreacher curl\n'
     'preacher\tbent-bar curl preacher\tpreacher curl\n'
@@ -4215,6 +4370,7 @@ NAMES: str = (
     'preacher\tcurl one-arm preacher\tdumbbell preacher curl\n'
     'preacher\tcurl preacher\tpreacher curl\town\n'
     'preacher\tdumbbell preacher\tdumbbell preacher curl\n'
+    'preacher\tmachine preacher\tmachine preacher curl\n'
     'preacher\tpreacher\tpreacher curl\n'
     'press\t45deg leg press\tleg press\n'
     'press\tand clean power press\tbarbell clean and press\n'
@@ -4288,9 +4444,6 @@ NAMES: str = (
     'prone\tleg lift prone\tprone hip extension\n'
     'prone\tplank prone\tplank\n'
     'prone\tprone row\tseal row\n'
-    'prone\tprone t\tT raise\n'
-    'prone\tprone w\tW raise\n'
-    'prone\tprone y\tY raise\n'
     'protraction\tbear plank protraction\tkneeling scapular push-up\n'
     'protraction\tcable protraction\tcable serratus punch\n'
     'protraction\tdumbbell protraction\tserratus punch\n'
@@ -4390,9 +4543,12 @@ NAMES: str = (
     'push-up\tbox pike push-up\tfeet-elevated pike push-up\n'
     'push-up\tbox push-up\tincline push-up\n'
     'push-up\tburpee push-up\tburpee\n'
+    'push-up\tchair push-up\tchair push-up\town\n'
+    'push-up\tchair push-up seated\tchair push-up\n'
     'push-up\tclap push-up\tplyometric push-up\n'
     'push-up\tdecline push-up\tdecline push-up\town\n'
     'push-up\tdeep push-up\tdeficit push-up\n'
+    'push-up\tdeficit plate push-up\tdeficit push-up\t\tplate\n'
     'push-up\tdeficit push-up\tdeficit push-up\town\n'
     'push-up\tdepth drop push-up\tdepth push-up\n'
     'push-up\tdepth push-up\tdepth push-up\town\n'
@@ -4472,9 +4628,7 @@ NAMES: str = (
     'raise\t3 raise trap\tY raise\n'
     'raise\tand hip leg lying raise\tlying leg raise with hip lift\n'
     'raise\tarch raise\tshort foot\n'
-    'raise\tback floor raise\tprone back extension\n'
     'raise\tback leg raise\tbodyweight standing hip extension\n'
-    'raise\tback prone raise\tprone back extension\n'
     'raise\tball calf heel raise\tball-squeeze calf raise\n'
     'raise\tband front raise\tband front raise\n'
     'raise\tband front raise\tband front raise\town\n'
@@ -4528,16 +4682,19 @@ NAMES: str = (
     'raise\tlower raise trap\tY raise\n'
     'raise\tneck raise side\tneck side bend\n'
     'raise\tplank raise side\tside plank dip\n'
-    'raise\tprone raise t\tT raise\n'
-    'raise\tprone raise w\tW raise\n'
-    'raise\tprone raise y\tY raise\n'
+    'raise\traise raise t\tT raise\n'
+    'raise\traise raise w\tW raise\n'
+    'raise\traise raise y\tY raise\n'
     'raise\traise ring y\tsuspension Y raise\n'
     'raise\traise shin\ttibialis raise\n'
     'raise\traise side\tlateral raise\n'
+    'raise\traise t\tT raise\n'
     'raise\traise t\tT raise\town\n'
     'raise\traise t w y\tI-Y-T raise\n'
     'raise\traise toe\ttibialis raise\n'
+    'raise\traise w\tW raise\n'
     'raise\traise w\tW raise\town\n'
+    'raise\traise y\tY raise\n'
     'raise\traise y\tY raise\town\n'
     'razor\tcurl leg razor\trazor curl\n'
     'razor\tcurl razor\trazor curl\town\n'
@@ -4545,16 +4702,22 @@ NAMES: str = (
     'reach\tplank reach\tplank with arm reach\n'
     'reach\tplank reach side\tside plank with rotation\n'
     'reactive\tdrop jump reactive\tdrop jump\n'
+    'rear\tdeck delt pec rear\tmachine reverse fly\n'
     'rear\tdelt fly rear\tdumbbell reverse fly\n'
     'rear\tdelt rear row\tchest-supported rear-shoulder row\n'
     'rear-foot-elevated\tbarbell rear-foot-elevated split squat\tbarbell rear-foot-elevated split squat\n'
     'rear-foot-elevated\tbarbell rear-foot-elevated split squat\tbarbell rear-foot-elevated split squat\town\n'
+    'rear-foot-elevated\tdeficit rear-foot-elevated split squat\trear-foot-elevated split squat\n'
     'rear-foot-elevated\tdumbbell rear-foot-elevated split squat\trear-foot-elevated split squat\n'
     'rear-foot-elevated\tfront-rack rear-foot-elevated split squat\tbarbell rear-foot-elevated split squat\n'
+    'rear-foot-elevated\tisometric rear-foot-elevated split squat\tsplit squat hold\n'
     'rear-foot-elevated\trear-foot-elevated\trear-foot-elevated split squat\n'
     'rear-foot-elevated\trear-foot-elevated split squat\trear-foot-elevated split squat\n'
     'rear-foot-elevated\trear-foot-elevated split squat\trear-foot-elevated split squat\town\n'
     'rebound\tdrop jump rebound\tdrop jump\n'
+    'recovery\tjerk pin recovery\tjerk recovery\n'
+    'recovery\tjerk recovery\tjerk recovery\town\n'
+    'recovery\tjerk recovery split\tjerk recovery\n'
     'release\thand push-up release\thand-release push-up\town\n'
     'release\tpush-up release\thand-release push-up\n'
     'renegade\trenegade row\tplank row\n'
@@ -4582,6 +4745,7 @@ NAMES: str = (
     'retraction\tretraction scapular seated\tstraight-arm row\n'
     'retraction\tretraction shrug\tchest-supported shrug\n'
     'retro\tretro walk\tbackward walk\n'
+    'reverse\tand drive knee lunge reverse\treverse lunge\n'
     'reverse\tband fly reverse\tband pull-apart\n'
     'reverse\tbarbell curl reverse\treverse curl\n'
     'reverse\tbarbell curl reverse wrist\treverse wrist curl\t\tbarbell\n'
@@ -4614,6 +4778,7 @@ NAMES: str = (
     'reverse\tdeck pec reverse\tmachine reverse fly\n'
     'reverse\tdeficit lunge reverse\tdeficit reverse lunge\town\n'
     'reverse\tdrag reverse sled\tbackward sled drag\n'
+    'reverse\tdrive knee lunge reverse\treverse lunge\n'
     'reverse\tfly incline reverse\tchest-supported reverse fly\n'
     'reverse\tfly machine reverse\tmachine reverse fly\n'
     'reverse\tfly machine reverse\tmachine reverse fly\town\n'
@@ -4678,7 +4843,8 @@ NAMES: str = (
     'romanian\tdeadlift dumbbell romanian\tdumbbell Romanian deadlift\town\n'
     'romanian\tdeadlift landmine one-leg romanian\tlandmine single-leg Romanian deadlift\n'
     'romanian\tdeadlift landmine one-leg romanian\tlandmine single-leg Romanian deadlift\town\n'
-    'romanian\tdeadlift landmine romanian\tRomanian deadlift\n'
+    'romanian\tdeadlift landmine romanian\tlandmine Romanian deadlift\n'
+    'romanian\tdeadlift landmine romanian\tlandmine Romanian deadlift\town\n'
     'romanian\tdeadlift one-leg romanian\tsingle-leg Romanian deadlift\n'
     'romanian\tdeadlift one-leg romanian\tsingle-leg Romanian deadlift\town\n'
     'romanian\tdeadlift plate romanian\tdeficit Romanian deadlift\n'
@@ -4816,7 +4982,7 @@ NAMES: str = (
     'safety-bar\tbox safety-bar squat\tsafety bar box squat\town\n'
     'safety-bar\tgood morning safety-bar\tsafety bar good morning\n'
     'safety-bar\tgood morning safety-bar\tsafety bar good morning\town\n'
-    'safety-bar\tsafety-bar split squat\thand-assisted safety bar split squat\n'
+    'safety-bar\tsafety-bar split squat\tbarbell split squat\n'
     'safety-bar\tsafety-bar squat\tsafety bar squat\n'
     'safety-bar\tsafety-bar squat\tsafety bar squat\town\n'
     'sandbag\tbear carry hug sandbag\tsandbag carry\n'
@@ -4911,12 +5077,16 @@ NAMES: str = (
     'seated\tseated wall\twall sit\town\n'
     'segmental\tdown roll segmental\tloaded spinal roll-down\n'
     'selectorised\tleg press selectorised\thorizontal leg press\n'
+    'serratus\tband press serratus slide wall\twall slide with band\n'
     'serratus\tband punch serratus\tcable serratus punch\t\tband\n'
+    'serratus\tband serratus slide\twall slide with band\n'
+    'serratus\tband serratus slide wall\twall slide with band\n'
     'serratus\tcable punch serratus\tcable serratus punch\town\n'
     'serratus\tdumbbell punch serratus\tserratus punch\n'
     'serratus\tpress serratus supine\tserratus punch\n'
     'serratus\tpunch serratus\tserratus punch\town\n'
     'serratus\tpush-up serratus\tscapular push-up\n'
+    'serratus\tserratus slide\twall slide\n'
     'serratus\tserratus slide wall\twall slide\n'
     'shin\tbox lift shin\t90/90 hip lift-off\n'
     'short\tarc quad short\tshort-arc leg extension\n'
@@ -4964,8 +5134,10 @@ NAMES: str = (
     'shouldered\tget-up shouldered\tsandbag get-up\n'
     'shouldering\tsandbag shouldering\tsandbag over shoulder\n'
     'shrimp\tshrimp squat\tshrimp squat\town\n'
+    'shrug\tand clean pull shrug\tclean pull\n'
     'shrug\tcable low shrug\tcable shrug\n'
     'shrug\tcable shrug\tcable shrug\town\n'
+    'shrug\tclean pull shrug\tclean pull\n'
     'shrug\tdip shrug\tscapular dip\n'
     'shrug\thang jump shrug\tjump shrug\n'
     'shrug\thang jump shrug\tpower shrug\n'
@@ -5024,10 +5196,11 @@ NAMES: str = (
     'skater\tjump skater speed\tlateral bound\n'
     'skater\tlunge skater\tskater squat\n'
     'skater\tskater squat\tskater squat\town\n'
+    'skip\thigh knee skip\tA-skip\n'
     'skip\trope skip\tjump rope\n'
-    'skip\tskip\tpower skip\n'
     'skipping\theight skipping\tpower skip\n'
     'skipping\trope skipping\tjump rope\n'
+    'skipping\tskipping\tA-skip\n'
     'slam\tball slam\tmedicine ball slam\n'
     'slam\trope slam\trope slam\town\n'
     'slam\tside slam\trotational medicine ball slam\n'
@@ -5061,6 +5234,7 @@ NAMES: str = (
     'slider\tbody reach slider\tslider rollout\n'
     'slider\tcurl leg slider\tslider leg curl\n'
     'slider\tcurl leg slider\tslider leg curl\town\n'
+    'slider\tcurtsy lunge slider\tcurtsy lunge\t\tsliders\n'
     'slider\tknee slider tuck\tslider knee tuck\n'
     'slider\tknee slider tuck\tslider knee tuck\town\n'
     'slider\tlunge slider\tslider reverse lunge\n'
@@ -5070,15 +5244,16 @@ NAMES: str = (
     'slider\tplank saw slider\tbody saw\n'
     'snap\tband hip snap\tband swing\n'
     'snap\tdown snap\tsnap-down\town\n'
+    'snatch\tand pull shrug snatch\tsnatch pull\n'
     'snatch\tblock power snatch\thang power snatch\n'
     'snatch\tblock pull snatch\thang snatch pull\n'
     'snatch\tblock snatch\thang snatch\n'
+    'snatch\tcatch snatch split\tpower snatch\n'
     'snatch\tdrop snatch\tsnatch balance\n'
     'snatch\tfloor power snatch\tpower snatch\n'
     'snatch\tfloor pull snatch\tsnatch pull\n'
     'snatch\tfloor snatch\tsnatch\n'
     'snatch\tfull snatch\tsnatch\n'
-    'snatch\thang knee power snatch\thang power snatch\n'
     'snatch\thang muscle snatch\thang muscle snatch\town\n'
     'snatch\thang power snatch\thang power snatch\n'
     'snatch\thang power snatch\thang power snatch\town\n'
@@ -5090,6 +5265,7 @@ NAMES: str = (
     'snatch\thigh pull snatch\tsnatch high pull\town\n'
     'snatch\tmuscle snatch\thang muscle snatch\n'
     'snatch\tpower snatch\tpower snatch\town\n'
+    'snatch\tpull shrug snatch\tsnatch pull\n'
     'snatch\tpull snatch\tsnatch pull\town\n'
     'snatch\tshrug snatch\tsnatch-grip shrug\n'
     'snatch\tsnatch\tsnatch\town\n'
@@ -5123,6 +5299,7 @@ NAMES: str = (
     'spider\tcurl spider\tprone incline curl\n'
     'spinal\tdown roll spinal\tloaded spinal roll-down\n'
     'split\tand clean jerk split\tclean and jerk\n'
+    'split\tcatch clean split\tpower clean\n'
     'split\tclean split\tpower clean\n'
     'split\tjerk split\tsplit jerk\town\n'
     'split\tjump lunge split\tsplit squat jump\n'
@@ -5131,7 +5308,9 @@ NAMES: str = (
     'split-stance\tcable press split-stance\tone-arm cable press\n'
     'split-stance\tcable row split-stance\tstanding cable row\n'
     'split-stance\tdeadlift romanian split-stance\tB-stance Romanian deadlift\n'
+    'split-stance\tdumbbell press split-stance\tstanding dumbbell shoulder press\n'
     'split-stance\tkettlebell row split-stance\tone-arm kettlebell row\n'
+    'split-stance\tlandmine press push split-stance\tlandmine push press\n'
     'split-stance\tout press split-stance\tsplit-stance anti-rotation press\n'
     'sprint\tbuild sprint up\tsprint\n'
     'sprint\tflat sprint\tsprint\n'
@@ -5150,6 +5329,7 @@ NAMES: str = (
     'squat\tair squat\tbodyweight squat\n'
     'squat\tback box squat\tbox squat\n'
     'squat\tback half squat\thalf squat\n'
+    'squat\tback jump squat\tsquat jump\n'
     'squat\tback squat\tback squat\town\n'
     'squat\tball squat wall\tball wall squat\n'
     'squat\tball squat wall\tball wall squat\town\n'
@@ -5163,6 +5343,7 @@ NAMES: str = (
     'squat\tbelt march squat\tbelt squat march\town\n'
     'squat\tbelt squat\tbelt squat\town\n'
     'squat\tbench sissy squat\tsissy squat\n'
+    'squat\tblock clean squat\tblock clean\n'
     'squat\tboard slant squat\theel-elevated squat\n'
     'squat\tbox squat\tbox squat\town\n'
     'squat\tcalf hack raise squat\thack squat calf raise\town\n'
@@ -5249,6 +5430,7 @@ NAMES: str = (
     'staggered-stance\tdeadlift staggered-stance\tB-stance Romanian deadlift\n'
     'staggered-stance\thip staggered-stance thrust\tB-stance hip thrust\n'
     'staggered-stance\thip staggered-stance thrust\tB-stance hip thrust\town\n'
+    'staggered-stance\thip staggered-stance thruster\tB-stance hip thrust\n'
     'stair\tclimb load stair\tloaded stair climb\n'
     'stair\tclimb stair\tloaded stair climb\n'
     'stair\trun stair\tstair run\town\n'
@@ -5347,7 +5529,10 @@ NAMES: str = (
     'station\tdip knee raise station\tsupported knee raise\n'
     'station\tdip leg raise station\tsupported leg raise\n'
     'stationary\tlunge stationary\tsplit squat\n'
+    'steep-incline\tdumbbell press steep-incline\tsteep incline dumbbell press\n'
+    'steep-incline\tdumbbell press steep-incline\tsteep incline dumbbell press\town\n'
     'step\tband side step\tlateral band walk\n'
+    'step-down\tbox jump step-down\tbox jump\n'
     'step-down\tbox step-down\tstep-down\n'
     'step-down\teccentric step-down\tstep-down\n'
     'step-down\tforward step-down\tstep-down\n'
@@ -5392,8 +5577,6 @@ NAMES: str = (
     'stone\tatla lift stone\tsandbag over shoulder\n'
     'stone\tatla stone\tsandbag over shoulder\n'
     'stone\tcarry stone\tsandbag carry\n'
-    'stopped\tbench chest press stopped\tbench press stopped above the chest\town\n'
-    'stopped\tbench chest stopped\tbench press stopped above the chest\town\n'
     'stopped\trollout stopped wall\tab wheel rollout to a wall\n'
     'straddle\tdeadlift straddle\tstraddle deadlift\town\n'
     'straddle\tlift straddle\tstraddle deadlift\n'
@@ -5443,7 +5626,6 @@ NAMES: str = (
     'strict\tcurl strict\tstrict curl against the wall\n'
     'strict\tcurl strict wall\tstrict curl against the wall\town\n'
     'strict\tfloor row strict\tdead-stop row\n'
-    'strict\tpress strict\toverhead press\n'
     'stride\tdrag long sled stride\tsled hip extension walk\n'
     'style\thard plank style\tlong-lever plank\n'
     'suitcase\tand carry overhead suitcase\tmixed carry\n'
@@ -5533,6 +5715,8 @@ NAMES: str = (
     't-bar\tlying row t-bar\tchest-supported T-bar row\n'
     't-bar\trow t-bar\tT-bar row\town\n'
     't-bar\tt-bar\tT-bar row\n'
+    'tall-kneeling\tadduction out slide tall-kneeling\tslider adduction\n'
+    'tall-kneeling\tadduction slider tall-kneeling\tslider adduction\n'
     'tall-kneeling\tanti-rotation press tall-kneeling\thalf-kneeling anti-rotation press\n'
     'tall-kneeling\tchest pass tall-kneeling\tkneeling medicine ball chest pass\n'
     'tall-kneeling\tchop tall-kneeling\thalf-kneeling chop\n'
@@ -5546,7 +5730,7 @@ NAMES: str = (
     'tempo\tbench tempo\ttempo bench press\town\n'
     'tempo\tsquat tempo\tback squat\n'
     'tension\tbody plank tension\tlong-lever plank\n'
-    "thick\tcarry grip thick\ttowel farmer's carry\n"
+    "thick-bar\tcarry thick-bar\ttowel farmer's carry\n"
     'thick-bar\tisometric thick-bar\tbarbell hold\n'
     'thigh\tinner raise thigh\tside-lying hip adduction\n'
     'third\tcurl third\tpartial-range barbell curl\n'
@@ -5579,6 +5763,7 @@ NAMES: str = (
     'thruster\tbarbell thruster\tthruster\n'
     'thruster\tdumbbell thruster\tdumbbell thruster\n'
     'thruster\tdumbbell thruster\tdumbbell thruster\town\n'
+    'thruster\thip thruster\thip thrust\n'
     'thruster\tthruster\tthruster\town\n'
     'thumb\traise thumb up\tscaption raise\n'
     'tibia\tbar raise tibia\tloaded tibialis raise\n'
@@ -5671,6 +5856,7 @@ NAMES: str = (
     'twenty\tone twenty\tpartial-range barbell curl\n'
     'twist\tband twist\tband rotation\n'
     'twist\tcable twist\tcable rotation\n'
+    'twist\thang knee raise twist\thanging oblique raise\n'
     'twist\tlunge twist\tlunge with rotation\n'
     'twist\tplank twist\tplank with hip dips\n'
     'twist\tplate twist\tRussian twist\n'
@@ -5850,6 +6036,7 @@ NAMES: str = (
     'wide-grip\tdeadlift wide-grip\tsnatch-grip deadlift\n'
     'wide-grip\thigh pull wide-grip\tsnatch high pull\n'
     'wide-grip\tlat pulldown wide-grip\twide-grip lat pulldown\town\n'
+    'wide-grip\tpu wide-grip\twide-grip pull-up\n'
     'wide-grip\tpull-up wide-grip\twide-grip pull-up\n'
     'wide-grip\tpull-up wide-grip\twide-grip pull-up\town\n'
     'wide-grip\tpulldown wide-grip\twide-grip lat pulldown\n'

@@ -15,6 +15,7 @@ from .rows import rank as rank_in
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
+    from collections.abc import Iterator
     from typing import Any
 
     from .anatomy import Action, Anatomy, Muscle
@@ -319,6 +320,14 @@ def _read(name: str, line: str) -> Exercise:
 def exercises() -> list[Exercise]:
     """All exercises, in the order of the data."""
     return list(_all())
+
+
+def of_rank(rank: str) -> Iterator[Exercise]:
+    """The exercises of a rank, in the order of the data, each read when it is asked for."""
+    lines = {line.partition("\t")[0]: line for line in lines_of(built.EXERCISES) if rank_in(line) == rank}
+    for name in lines_of(built.ORDER):
+        if name in lines:
+            yield _read(name, lines[name])
 
 
 @cache

@@ -1,4 +1,4 @@
-"""Repetitions that a load allows, the 1RM estimated from a set, and RPE against repetitions in reserve.
+"""Repetitions that a load allows, the 1RM estimated from a set, and the published scale of effort.
 
 Loads are in % of 1RM, or in any one unit of mass. Repetitions are to failure unless stated otherwise.
 """
@@ -16,7 +16,8 @@ if TYPE_CHECKING:
 #: Repetitions to failure (nuzzo-2024, read second-hand; counted from 60 to 90 %). Each row: %1RM, mean,
 #: spread between lifters (one SD). At 100 % there is one repetition by definition. Two things are choices of
 #: this project: the straight line from 90 to 100 % (at 95 % it gives three repetitions, the handbook two),
-#: and half a repetition of spread at 100 %, to allow for form on the day.
+#: on which lifters differ less and less, since at 100 % nobody has a second one; and half a repetition of
+#: spread at its end, to allow for form on the day.
 MAIN: tuple[tuple[float, float, float], ...] = (
     (60, 19.53, 4.37),
     (65, 17.11, 3.80),
@@ -25,6 +26,7 @@ MAIN: tuple[tuple[float, float, float], ...] = (
     (80, 9.75, 2.51),
     (85, 7.15, 2.19),
     (90, 4.94, 1.90),
+    (97.5, 1.985, 0.5),
     (100, 1.0, 0.5),
 )
 
@@ -56,6 +58,27 @@ HANDBOOK: tuple[tuple[float, int], ...] = (
 
 LOWEST = MAIN[0][0]
 
+#: What a repetition takes out of a lifter in the first set, the second and so on, in repetitions of the
+#: first; the last holds for all further sets. In bench press tests repetitions fell from set to set even
+#: after minutes of rest (richmond-2004, willardson-2006: abstracts, no counts). How far is common practice,
+#: no source: after two or three minutes of rest about one repetition in five, then less and less each time.
+FATIGUE = (1.0, 1.2, 1.3, 1.35, 1.4)
+
+#: The published scale of effort (zourdos-2016; 10, 9 and 8 as printed, the rest from memory). Each row: RPE,
+#: fewest and most repetitions in reserve. At 9.5 none is left, but a little more load would have gone.
+#: Below 5 the scale counts no repetitions: 3 to 4 are light, 1 to 2 hardly any effort.
+RPE_SCALE: tuple[tuple[float, int, int], ...] = (
+    (5, 4, 6),
+    (6, 4, 6),
+    (7, 3, 3),
+    (7.5, 2, 3),
+    (8, 2, 2),
+    (8.5, 1, 2),
+    (9, 1, 1),
+    (9.5, 0, 0),
+    (10, 0, 0),
+)
+
 
 class Repetitions:
     """The repetitions that a load allows: ``mean`` and ``spread`` (one SD between lifters)."""
@@ -81,6 +104,7 @@ def curve_of(exercise: str) -> str:
     return next((lift for lift in LIFTS if named.endswith(lift)), "")
 
 
+@lru_cache(maxsize=512)
 def possible(percent: float, lift: str = "") -> Repetitions | None:
     """Repetitions to failure at a load in %1RM, by the curve of a lift (see `curve_of`) or the main curve.
 
@@ -100,6 +124,28 @@ def possible(percent: float, lift: str = "") -> Repetitions | None:
         else:
             mean += own_means[0] - _between(own_loads[0], loads, [row[1] for row in MAIN])
     return Repetitions(mean, spread)
+
+
+def at_least(percent: float, lift: str = "") -> Repetitions | None:
+    """Repetitions to failure as in `possible`; below 60 % those at 60 %, since a lifter has no fewer there.
+
+    None above 100 %.
+    """
+    return possible(max(percent, LOWEST), lift)
+
+
+def fewest(percent: float, lift: str = "") -> Repetitions | None:
+    """The same by the curve of a lift or the main one, whichever gives fewer: what is surely possible.
+
+    The mean of the leg press is known only from 14 to 26 at 70 % (nuzzo-2024), its 95 % interval.
+    """
+    own, main = at_least(percent, lift), at_least(percent)
+    return own if own is None or main is None or own.mean <= main.mean else main
+
+
+def tired(number: int) -> float:
+    """What a repetition of a set takes out of a lifter, in repetitions of a first set; sets count from 1."""
+    return FATIGUE[min(number, len(FATIGUE)) - 1]
 
 
 @lru_cache(maxsize=512)
@@ -193,14 +239,13 @@ def _one(load: float, repetitions: float, below: float = float("inf")) -> float:
     return load if repetitions == 1 else 0.0
 
 
-def reserve_of(rpe: float) -> float | None:
-    """Repetitions in reserve at an RPE (zourdos-2016; half points from memory): 0 at RPE 10, 1 at RPE 9.
+def reserve_of(rpe: float) -> tuple[int, int]:
+    """Fewest and most repetitions in reserve at an RPE from 5 to 10: ``(1, 2)`` at 8.5 (zourdos-2016).
 
-    None below 5, where the scale no longer counts repetitions, and above 10, where it ends.
+    Between two points that the scale prints they are those of both. ValueError outside the scale.
     """
-    return 10 - rpe if 5 <= rpe <= 10 else None
-
-
-def rpe_of(reserve: float) -> float | None:
-    """The RPE at this many repetitions in reserve, from 0 to 5; None outside of that (zourdos-2016)."""
-    return 10 - reserve if 0 <= reserve <= 5 else None
+    if not RPE_SCALE[0][0] <= rpe <= RPE_SCALE[-1][0]:
+        raise ValueError(f"the scale counts no repetitions at RPE {rpe:g}")
+    above = next(row for row in RPE_SCALE if row[0] >= rpe)
+    below = next(row for row in reversed(RPE_SCALE) if row[0] <= rpe)
+    return above[1], below[2]

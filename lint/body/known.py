@@ -8,7 +8,7 @@ from .names import fold
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
-    from collections.abc import Iterable, Mapping
+    from collections.abc import Iterable, Iterator, Mapping
 
     from .catalogue import Exercise
     from .name_bags import Bag
@@ -96,6 +96,12 @@ class Known:
     def exercises(self) -> list[Exercise]:
         """All exercises, the team's own first."""
         return [*self.own, *catalogue.exercises()]
+
+    def by_rank(self) -> Iterator[Exercise]:
+        """All exercises, the most common first; within a rank the team's own first."""
+        for rank in catalogue.RANKS:
+            yield from (one for one in self.own if one.rank == rank)
+            yield from catalogue.of_rank(rank)
 
     def suggestions(self, name: str, most: int = 3, level: str = "") -> Suggestions:
         """Up to ``most`` exercises that an unknown name may mean, none above an athlete's ``level``."""

@@ -15,6 +15,12 @@ if TYPE_CHECKING:
 NEGATING = ("no", "not", "without", "minus")
 """What makes the words behind it something that is not done."""
 
+CONTRASTED = ("jump", "hop", "bound", "throw", "slam", "sprint", "skip")
+"""Movements that follow a lift as a contrast: "power clean (contrast w/ jump)". No set of theirs counts."""
+
+WORN_AT = ("knee", "thigh")
+"""Where a band is worn beside what is lifted: "hip thrust, band round the knees"."""
+
 CUEING = ("push", "pull", "drive", "reach")
 """Movements that coaches also tell someone to think of."""
 
@@ -27,9 +33,22 @@ MEASURED = "measured"
 LONG = 10
 """Seconds from which a hold is no pause."""
 
-LOWERED = {"eccentric", "negative", "lowering", "lower", "down"}
+LOWERING_ONLY = "lowering-only"
+"""What makes another lift only where the catalogue has one: a negative pull-up."""
+
+WORN_IN = ("squat", "lunge", "hip hinge", "hip thrust")
+"""Movement patterns whose load is another than a band at the knees. In others the band is the load."""
+
+LOWERED = {"eccentric", "negative", "lowering-only", "lowering", "lower", "down"}
 PAUSED = {"paused", "held", "squeeze", "stop", "stretch", "isometric", "dead-stop", "dead-hang"}
 """Words that say of which part of a repetition seconds are."""
+
+
+def unmeant(tokens: list[NameToken]) -> Iterator[NameToken]:
+    """The words of what is not done, only thought of or done as a contrast."""
+    yield from denied(tokens)
+    yield from cues(tokens)
+    yield from contrasts(tokens)
 
 
 def denied(tokens: list[NameToken]) -> Iterator[NameToken]:
@@ -40,6 +59,27 @@ def denied(tokens: list[NameToken]) -> Iterator[NameToken]:
             yield token
         elif token.word in NEGATING:
             part = token.part
+
+
+def contrasts(tokens: list[NameToken]) -> Iterator[NameToken]:
+    """The words behind "contrast" in its part, or in the next if it ends its own, if all there is quick."""
+    for token, after in zip(tokens, [*tokens[1:], None], strict=False):
+        if token.word == "contrast" and after is not None:
+            behind = [one for one in tokens if one.part == after.part and one.start > token.start]
+            if all(one.word in CONTRASTED for one in behind if kind_of(one.word) == MOVEMENT):
+                yield from (token, *behind)
+
+
+def worn(tokens: list[NameToken]) -> Iterator[NameToken]:
+    """What is put on beside the load: a band at the legs, a belt behind "with" or "and"."""
+    for index, token in enumerate(tokens):
+        before, after = tokens[max(0, index - 1) : index], tokens[index + 1 : index + 3]
+        if token.word == "belt" and any(one.word in ("with", "and") for one in before):
+            yield token
+        elif token.word == "band" and [one.part for one in after] == [token.part] * 2:
+            tie, place = after
+            if kind_of(tie.word) == JOINING and place.word in WORN_AT:
+                yield token
 
 
 def cues(tokens: list[NameToken]) -> Iterator[NameToken]:

@@ -40,6 +40,12 @@ DECIDING = (LIFT, MOVEMENT, VARIANT, POSITION, GRIP, IMPLEMENT)
 """Kinds of words of which a misspelt one could make another lift."""
 
 
+ATTACHED = ("rope", "handle", "bar", "strap", "cuff")
+"""What is put on a cable."""
+
+MUSCLES = ("biceps", "triceps", "pec", "chest", "quad", "hamstring", "glute", "delt", "calf")
+"""Words for muscles that coaches put before a lift that trains them."""
+
 SHORT = 4
 """Letters up to which a misspelt word must begin like the word that is meant."""
 
@@ -124,6 +130,13 @@ _JOINTS = {action: joint for action, joint, *_ in built.ACTIONS}
 def joints(exercise: Exercise) -> set[str]:
     """The joints that an exercise loads."""
     return {_JOINTS[action] for action in (*exercise.actions, *exercise.assists)}
+
+
+def says_less(bag: Bag, other: Bag) -> bool:
+    """Whether another name of the same exercise, or of how else it is stood, says more than this one."""
+    more = other.words - bag.words
+    stood = bag.exercise == other.exercise or any(kind_of(word) == POSITION for word in more)
+    return bag.words < other.words and stood
 
 
 def is_variant(bag: Bag, word: str, *, whole: bool = False) -> bool:

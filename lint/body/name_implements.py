@@ -54,6 +54,8 @@ def carries(reading: NameReading, word: str, tie: str, *, several: bool, behind:
         return True
     if built_in:
         return False
+    if several and tie == "on":  # what is stood or lain on: "on a plate"
+        return True
     if stated == "bodyweight" and (tie == MEASURED or several):
         return True
     if (stated in LOOSE and tie and tie not in HELD_BY) or (stated == ADDED and (tie or several)):

@@ -11,8 +11,20 @@ from itertools import pairwise
 
 from . import built_names, catalogue
 from .catalogue import NameReading
-from .name_asides import LOWERED, PAUSED, cues, denied, holding, take_times, ties, written
+from .name_asides import (
+    LOWERED,
+    LOWERING_ONLY,
+    PAUSED,
+    WORN_IN,
+    holding,
+    take_times,
+    ties,
+    unmeant,
+    worn,
+    written,
+)
 from .name_bags import (
+    ATTACHED,
     BOTH_SIDES,
     DIRECTION,
     FREE,
@@ -21,6 +33,7 @@ from .name_bags import (
     IMPLEMENT,
     LIFT,
     MOVEMENT,
+    MUSCLES,
     ONE_SIDE,
     POSITION,
     THING,
@@ -34,8 +47,9 @@ from .name_bags import (
     meanings,
     names_of,
     own_words,
+    says_less,
 )
-from .name_implements import REPLACES, carries
+from .name_implements import ADDED, REPLACES, carries
 from .name_tokens import FILLER, JOINING, MEASURE, WORD, seconds_of, tokens_of
 from .names import fold
 
@@ -64,12 +78,6 @@ STEADY = {"seated", "lying", "prone", "supported", "incline", "side-lying", "han
 TELLING = (THING, DIRECTION, POSITION, GRIP, LIFT)
 """Kinds of words of which two in one part say where or how: "mid shin", "feet forward"."""
 
-ATTACHED = ("rope", "handle", "bar", "strap", "cuff")
-"""What is put on a cable."""
-
-MUSCLES = ("biceps", "triceps", "pec", "quad", "hamstring", "glute", "delt")
-"""Words for muscles that coaches put before a lift that trains them."""
-
 SPLITTING = ("and", "or", "then")
 """Words that stand between two lifts."""
 
@@ -82,7 +90,15 @@ def read(name: str, own: Sequence[Bag] = (), find: Lookup = catalogue.exercise) 
     if len(name) > MOST_LETTERS:
         return None
     tokens = tokens_of(name, built_names.SPELLINGS)
-    return _Name(name, tokens, find).read(own) if 0 < len(tokens) <= MOST_WORDS else None
+    if not 0 < len(tokens) <= MOST_WORDS:
+        return None
+    beside = set(worn(tokens))
+    if beside:
+        reading = _Name(name, tokens, find, beside).read(own)
+        banded = any(token.word == ADDED for token in beside)
+        if reading is not None and (not banded or reading.exercise.pattern in WORN_IN):
+            return reading
+    return _Name(name, tokens, find).read(own)
 
 
 class _Fit:
@@ -116,10 +132,13 @@ class _Name:
 
     ``ties`` gives the joining word in front of a word, or right behind it. ``told`` are parts of the name
     that hold more than bare words of the catalogue, so that a part of the body in them is a place. ``timed``
-    are words right behind seconds, ``denied`` those of what is not done or only thought of.
+    are words right behind seconds, ``denied`` those of what is not done, only thought of or a contrast.
+    ``beside`` are words of what is worn, by which no exercise is found.
     """
 
-    def __init__(self, name: str, tokens: list[NameToken], find: Lookup) -> None:
+    def __init__(
+        self, name: str, tokens: list[NameToken], find: Lookup, beside: Collection[NameToken] = ()
+    ) -> None:
         self.name = name
         self.tokens = tokens
         for token in holding(name, tokens):
@@ -130,8 +149,8 @@ class _Name:
             for before, after in pairwise(tokens)
             if seconds_of(before) and before.part == after.part and after.word in LOWERED | PAUSED
         }
-        self.denied = {*denied(tokens), *cues(tokens)}
-        words = {token.word for token in tokens if token not in self.timed | self.denied}
+        self.denied = set(unmeant(tokens))
+        words = {token.word for token in tokens if token not in (self.timed | self.denied).union(beside)}
         self.implements = {one for word in words for one in meanings(word, IMPLEMENT)}
         held = {one for word in words for one in meanings(word, HELD)}
         self.words = words if self.implements else words | held
@@ -149,7 +168,7 @@ class _Name:
             fit = self.fit(bag)
             if fit is None:
                 refused.append(bag)
-            elif any(bag.exercise == one.exercise and bag.words < one.words for one in refused):
+            elif any(says_less(bag, one) for one in refused):
                 continue
             elif not best or fit.rank >= best[0].rank:
                 best = [*best, fit] if best and fit.rank == best[0].rank else [fit]
@@ -208,6 +227,8 @@ class _Name:
                 bag = bag_of(more | kept) if more.isdisjoint(words) else None
                 if bag is not None and bag.exercise != exercise.name:
                     other = self.fit(bag, known)
+                    if other is not None and self.has_the_implement(fit) > self.has_the_implement(other):
+                        continue
                     if other is None or len(other.left) <= len(fit.left):
                         both = any(kind_of(word) == BOTH_SIDES for word in self.words)
                         return other or (None if more & lifted and not both else fit)
@@ -281,7 +302,15 @@ class _Name:
             return carries(fit.reading, token.word, tie, several=several, behind=self.is_behind_a_tie(token))
         if kind == HELD:
             return self.holds(token, fit.reading)
-        if kind == FREE or token.kind != WORD or token.word.isdigit() or token in self.timed | self.denied:
+        if token.word.replace("-", " ") in exercise.station and not is_variant(fit.bag, token.word):
+            return False
+        if (
+            token.word == LOWERING_ONLY
+            or kind == FREE
+            or token.kind != WORD
+            or token.word.isdigit()
+            or token in self.timed | self.denied
+        ):
             return True
         if token.word in own_words(exercise) or token.word == exercise.kind:
             return False
@@ -358,6 +387,8 @@ class _Name:
         exercise, limbs = reading.exercise, meanings(token.word, ONE_SIDE)
         if exercise.unilateral:
             return False
+        if token.word == "alternating" and "split" in self.words:  # the foot in front changes
+            return True
         steady = exercise.stance in STEADY
         if "leg" in limbs and not steady:
             return None

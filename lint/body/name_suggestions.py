@@ -8,9 +8,10 @@ from __future__ import annotations
 
 from difflib import SequenceMatcher
 from functools import lru_cache
-from itertools import product
+from itertools import pairwise, product
 
 from . import built_names, catalogue
+from .name_asides import ties
 from .name_bags import (
     DIRECTION,
     LIFT,
@@ -79,17 +80,28 @@ def suggestions(name: str, find: Lookup, own: Sequence[Bag], most: int = 3, leve
 
     ``find`` gives the exercise that a name means, ``own`` are names that a team adds.
     """
-    if len(name) > MOST_LETTERS:
+    tokens = tokens_of(name, built_names.SPELLINGS)[:MOST_WORDS] if len(name) <= MOST_LETTERS else []
+    if not tokens:
         return Suggestions(())
-    tokens = tokens_of(name, built_names.SPELLINGS)[:MOST_WORDS]
     right = list(dict.fromkeys(_spelled_right(name, tokens, find)))
+    if not right:
+        right = [
+            one
+            for whole in _joined(name, tokens)
+            for one in _spelled_right(whole, tokens_of(whole, built_names.SPELLINGS), find)
+        ]
     if right:
         return Suggestions(tuple(right[:most]), slip=len(right) == 1)
     lifts = _several(tokens)
     if lifts:
         return Suggestions(tuple(lifts), lifts=True)
-    allowed = [one for one in _sharing(tokens, own) if _is_within(level, find(one))]
-    return Suggestions(tuple(allowed[:most]))
+    named = _areas_named(tokens)
+    allowed: list[str] = []
+    for one in _sharing(tokens, own):
+        exercise = find(one) if len(allowed) < most else None
+        if exercise is not None and _is_within(level, exercise) and _trains(exercise, named):
+            allowed.append(one)
+    return Suggestions(tuple(allowed))
 
 
 def _spelled_right(name: str, tokens: list[NameToken], find: Lookup) -> Iterator[str]:
@@ -97,7 +109,7 @@ def _spelled_right(name: str, tokens: list[NameToken], find: Lookup) -> Iterator
     wrong = [token for token in tokens if token.kind == WORD and not kind_of(token.word)]
     if not 0 < len(wrong) <= MOST_WRONG:
         return
-    repairs = [_spellings(token.word) for token in wrong]
+    repairs = [known_spellings(token.word) for token in wrong]
     for words in product(*repairs):
         text, end = "", 0
         for token, word in zip(wrong, words, strict=True):
@@ -106,6 +118,14 @@ def _spelled_right(name: str, tokens: list[NameToken], find: Lookup) -> Iterator
         exercise = find(text + name[end:])
         if exercise is not None and _is_called(exercise, words):
             yield exercise.name
+
+
+def _joined(name: str, tokens: list[NameToken]) -> Iterator[str]:
+    """The name with an unknown word written in one with the word before it: "lat pulldonw"."""
+    for before, token in pairwise(tokens):
+        wrong = token.kind == before.kind == WORD and not kind_of(token.word) and len(token.word) >= SHORT - 1
+        if wrong and before.part == token.part and before.end < token.start:
+            yield name[: before.end] + name[token.start :]
 
 
 def _is_called(exercise: Exercise, words: Sequence[str]) -> bool:
@@ -130,20 +150,22 @@ def may_mean(name: str, find: Lookup, own: Sequence[Bag]) -> list[Exercise] | No
     telling = {word for word in words if kind_of(word) in (MOVEMENT, LIFT, THING, VARIANT)}
     if not telling:
         return None
-    shared = [(len(bag.words & telling), bag.exercise) for bag in (*own, *_every_bag())]
-    most = max(number for number, _ in shared)
-    named = {exercise for number, exercise in shared if number == most}
+    bags = [*_with_most(telling), *own]
+    most = max((len(bag.words & telling) for bag in bags), default=0)
+    named = {bag.exercise for bag in bags if len(bag.words & telling) == most}
     return [one for one in map(find, sorted(named)) if one is not None]
 
 
 @lru_cache(maxsize=500)
-def _spellings(word: str) -> tuple[str, ...]:
+def known_spellings(word: str) -> tuple[str, ...]:
     """Known words that a word may be a misspelling of, the likeliest first."""
     if len(word) < SHORT - 1:
         return ()
     found = []
-    for other in {*built_names.KINDS, *built_names.SPELLINGS}:
-        if abs(len(other) - len(word)) > 2 or not other.isalpha():
+    letters = frozenset(word)
+    lengths = range(len(word) - 2, len(word) + 3)
+    for other, others in [pair for length in lengths for pair in _words_of_length().get(length, ())]:
+        if len(letters ^ others) > max(2, (1 - LIKE) * (len(word) + len(other))):  # too few letters in common
             continue
         if len(word) <= SHORT and kind_of(other) in (JOINING, FILLER, DIRECTION):
             continue
@@ -153,6 +175,16 @@ def _spellings(word: str) -> tuple[str, ...]:
             turned = sorted(other) == sorted(word)  # the same letters in another order
             found.append((not turned, not near, other[0] != word[0], -likeness.ratio(), other))
     return tuple(other for *_, other in sorted(found)[:MOST_REPAIRS])
+
+
+@lru_cache(maxsize=1)
+def _words_of_length() -> dict[int, list[tuple[str, frozenset[str]]]]:
+    """The known words by their number of letters, each with its letters."""
+    found: dict[int, list[tuple[str, frozenset[str]]]] = {}
+    for word in sorted({*built_names.KINDS, *built_names.SPELLINGS}):
+        if word.isalpha():
+            found.setdefault(len(word), []).append((word, frozenset(word)))
+    return found
 
 
 def _several(tokens: list[NameToken]) -> list[str]:
@@ -184,28 +216,55 @@ def _sharing(tokens: list[NameToken], own: Sequence[Bag]) -> list[str]:
     movement = next((word for word in likeliest if kind_of(word) == MOVEMENT), "")
     asked = set(likeliest)
     told = {word for word in asked if kind_of(word) not in (JOINING, FILLER)}
+    leading = {movement} if movement else {word for word in told if kind_of(word) == LIFT}
     opposite = _opposites(asked)
     best: dict[str, tuple[float, ...]] = {}
-    held = {bag.words for bag in (*own, *_every_bag()) if bag.words <= asked}
-    for bag in (*own, *_every_bag()):
+    bags = [bag for bag in own if not leading.isdisjoint(bag.words)]
+    bags += _sharing_two(leading, told)
+    held = {bag.words for bag in bags if bag.words <= asked}
+    for bag in bags:
         shared = bag.words & told
-        if movement not in shared if movement else not any(kind_of(word) == LIFT for word in shared):
-            continue
         whole = bag.words in held
-        if whole and any(bag.words < longer for longer in held):
-            continue
         if not (whole or 2 * len(shared) > len(told)) or not opposite.isdisjoint(bag.words):
+            continue
+        if whole and any(bag.words < longer for longer in held):
             continue
         score = (-whole, -len(shared), len(bag.words), -bag.size[2])
         best[bag.exercise] = min(score, best.get(bag.exercise, score))
     return sorted(best, key=lambda one: (*best[one], catalogue.rarity_of(one), len(one), one))
 
 
+def _sharing_two(leading: set[str], told: set[str]) -> list[Bag]:
+    """The names of the catalogue that have one of the leading words, and another of what is told if they and
+    that have several.
+    """
+    bags, places = _every_bag(), _places()
+    found: set[int] = set()
+    for word in leading:
+        there = places.get(word, frozenset())
+        found |= there & places[""] if len(told) > 1 else there
+        for other in told - {word}:
+            found |= there & places.get(other, frozenset())
+    return [bags[place] for place in sorted(found)]
+
+
+def _with_most(words: set[str]) -> list[Bag]:
+    """The names of the catalogue that have the most of some words. [] if none has any."""
+    bags, places = _every_bag(), _places()
+    shared: list[frozenset[int]] = []  # the places of names with at least one of the words, two, three ...
+    for word in words:
+        there = places.get(word, frozenset())
+        more = [there, *(there & had for had in shared)]
+        shared = [had | new for had, new in zip((*shared, frozenset()), more, strict=True)]
+    most = next((had for had in reversed(shared) if had), frozenset())
+    return [bags[place] for place in sorted(most)]
+
+
 def _likeliest(word: str) -> str:
     """A word as it is known: an unknown one as the likeliest known one, if any."""
     if kind_of(word):
         return word
-    meant = [words for one in _spellings(word) for words in built_names.SPELLINGS.get(one, (one,))]
+    meant = [words for one in known_spellings(word) for words in built_names.SPELLINGS.get(one, (one,))]
     return meant[0] if meant else word
 
 
@@ -214,13 +273,40 @@ def _every_bag() -> tuple[Bag, ...]:
     return tuple(Bag(*line.split("\t")[1:]) for line in lines_of(built_names.NAMES))
 
 
+@lru_cache(maxsize=1)
+def _places() -> dict[str, frozenset[int]]:
+    """Which of the names of the catalogue have a word, by their numbers. "" stands for those of one word."""
+    found: dict[str, set[int]] = {"": set()}
+    for place, bag in enumerate(_every_bag()):
+        for word in bag.words:
+            found.setdefault(word, set()).add(place)
+        if len(bag.words) == 1:
+            found[""].add(place)
+    return {word: frozenset(places) for word, places in found.items()}
+
+
 def _opposites(words: set[str]) -> set[str]:
     """The words for the opposite of what is asked for, without those that are asked for too."""
     pairs = (*OPPOSED, *((opposite, word) for word, opposite in OPPOSED))
     return {opposite for word, opposite in pairs if word in words} - words
 
 
-def _is_within(level: str, exercise: Exercise | None) -> bool:
+def _areas_named(tokens: list[NameToken]) -> list[tuple[str, tuple[str, ...]]]:
+    """The words of a name for parts of the body that are no mere place, each with the muscles there."""
+    tied = dict(ties(tokens))
+    named = [(token.word, catalogue.area(token.word)) for token in tokens if token not in tied]
+    return [(word, muscles) for word, muscles in named if muscles]
+
+
+def _trains(exercise: Exercise, named: list[tuple[str, tuple[str, ...]]]) -> bool:
+    """Whether an exercise is called after, or trains, each of the parts of the body that are named."""
+    called = frozenset[str]().union(*names_of(exercise)) if named else frozenset()
+    return all(
+        word in called or any(exercise.weight(muscle) for muscle in muscles) for word, muscles in named
+    )
+
+
+def _is_within(level: str, exercise: Exercise) -> bool:
     """Whether an exercise asks for no more than a level; any does where no level is written."""
     levels = catalogue.LEVELS
-    return exercise is not None and (not level or levels.index(exercise.level) <= levels.index(level))
+    return not level or levels.index(exercise.level) <= levels.index(level)

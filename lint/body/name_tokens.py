@@ -49,14 +49,14 @@ _PATTERN = re.compile(
         (?<![\w.,-]) \d[-/.]\d[-/.][\dx](?:[-/.][\dx])? (?![\w/-]|\.\d)  # 3-1-X-0, 5/0/0
       | (?<![\w.,]) \d\d[\dx]\d (?![\w%])                                # 3010, 31X0
     )
-  | (?P<fraction> \d\s(?:1/4|1/2|¼|½) | \d[¼½] | (?<!\d)[13]/[24](?!\d) | [¼½¾] )
+  | (?P<fraction> (?:\d\s(?:1/4|1/2|¼|½) | \d[¼½])s?(?!\w) | (?<!\d)[13]/[24](?!\d) | [¼½¾] )
   | (?P<ratio> 90[/-]90 )
   | (?P<measure>                                                         # 3 s, 2x10s, 45-degree, 2", x 20 m
         (?:(?<!\w)x\s?)? {_NUMBER} (?:\s?[-/x]\s?{_NUMBER})*
-        (?: [\s-]?(?:{_WRITTEN})(?!(?<={_LETTER}){_LETTER}) | \s?'{{1,2}}(?!\w) )?
+        (?: [\s-]?(?:{_WRITTEN})(?!(?<={_LETTER}){_LETTER}) | \s?'{{1,2}}(?!\w) | 's(?!\w) )?
     )
   | (?P<with> (?<!\w)w/(?:o(?!\w))? )
-  | (?P<short> (?<!\w){_LETTER}/{_LETTER}(?!\w) )                        # U/H, L/R
+  | (?P<short> (?<!\w){_LETTER}/{_LETTER}(?!\w) | (?<![\w-])a(?=-{_LETTER}) )  # U/H, L/R, A-skip
   | (?P<word> {_LETTER}+(?:'{_LETTER}+)? )
   | (?P<joiner> [+&@→] | [-=]> | /(?=\s*{_LETTER}) )
   | (?P<break> [,;:()\[\]{{}}|] | (?<=\s)-+(?=\s) )
@@ -75,9 +75,12 @@ _JOINERS = {
     "/": "or",
     "w/": "with",
     "w/o": "without",
+    "a": "a-",  # a letter that a hyphen ties to a word is no article
 }
 _ARTICLES = frozenset(("a", "an", "the"))
 _IRREGULAR = {"feet": "foot", "calve": "calf"}
+_PLURAL = {"chins": "chinup", "deads": "deadlift", "hammers": "hammercurl"}
+"""Words that name a lift only in the plural: the chin and a dead stop name none."""
 
 
 class NameToken:
@@ -154,10 +157,10 @@ def _compared(group: str, text: str) -> tuple[str, str]:
         phases = re.split(r"[-/.]", text)
         return TEMPO, "-".join(phases if len(phases) > 1 else text)
     if group == "word":
-        single = fold(text)
+        single = _PLURAL.get(text) or fold(text)
         return WORD, _IRREGULAR.get(single, single)
     if group == "fraction":
-        return WORD, "-".join(text.translate(_FRACTIONS).split())
+        return WORD, "-".join(text.removesuffix("s").translate(_FRACTIONS).split())
     return WORD, "90/90" if group == "ratio" else _JOINERS.get(text, text)
 
 

@@ -46,8 +46,9 @@ _ANKLE: tuple[Trait, ...] = (("joint", "ankle"), ("pattern", "jump"))
 _JUMP: tuple[Trait, ...] = (("pattern", "jump"), ("kind", "plyometric"))
 _RUN: tuple[Trait, ...] = (("station", "track"), ("station", "hill"), ("station", "treadmill"))
 _DEEP: tuple[Trait, ...] = (("knee bent past", "100"),)
+_PUSHED_OVERHEAD: tuple[Trait, ...] = (("pushed past", "150"),)
 _OVERHEAD: tuple[Trait, ...] = (
-    ("pattern", "vertical push"),
+    *_PUSHED_OVERHEAD,
     ("arm raised past", "150"),
     ("stance", "hanging"),
 )
@@ -60,7 +61,7 @@ _ON_THE_TOES: tuple[Trait, ...] = (("action", "plantarflexion"),)
 PARTS: dict[str, tuple[Trait, ...]] = {
     "knee": (("joint", "knee"), ("pattern", "jump")),
     "kneecap": (("joint", "knee"), ("pattern", "jump")),
-    "shoulder": (("joint", "shoulder"),),
+    "shoulder": (("joint", "shoulder"), ("stance", "hanging")),
     "elbow": (("joint", "elbow"), ("joint", "forearm")),
     "wrist": _WRIST,
     "hand": _WRIST,
@@ -85,11 +86,11 @@ PARTS: dict[str, tuple[Trait, ...]] = {
 """Parts of the body that are not muscles, with what loads them. Muscles are looked up in the catalogue."""
 
 MOVEMENTS: dict[str, tuple[Trait, ...]] = {
-    "overhead press": (("pattern", "vertical push"),),
+    "overhead press": _PUSHED_OVERHEAD,
     "overhead": _OVERHEAD,
     "arm over the head": _OVERHEAD,
     "arm raise": (("action", "shoulder flexion"), ("action", "shoulder abduction")),
-    "press over the head": (("pattern", "vertical push"),),
+    "press over the head": _PUSHED_OVERHEAD,
     "shoulder press": (("pattern", "vertical push"),),
     "press": (("pattern", "vertical push"), ("pattern", "horizontal push")),
     "push": (("pattern", "vertical push"), ("pattern", "horizontal push")),
@@ -365,6 +366,9 @@ def _has(exercise: Exercise, kind: str, name: str) -> bool:
         return "hip flexion" in exercise.actions and _furthest(exercise, "knee") <= NEARLY_STRAIGHT
     if kind == "knee bent past":
         return "knee extension" in exercise.actions and _furthest(exercise, "knee") >= float(name)
+    if kind == "pushed past":
+        raised = "shoulder" not in exercise.path or _furthest(exercise, "shoulder") >= float(name)
+        return raised and "vertical push" in exercise.patterns
     if kind == "arm raised past":
         return _furthest(exercise, "shoulder") >= float(name)
     return bool(getattr(exercise, kind) == name)

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from math import gcd
+
 from ..syntax.cache import GenerationCache
 from .set_group import SetGroup
 from .tally import Visit
@@ -52,12 +54,13 @@ class Calendar:
         phase = ""
         for block in programme.blocks:
             turn = 0
+            sessions = programme.sessions_of(block)
+            turn_weeks = _turn_weeks(block, sessions)
             for number in range(block.first, block.first + block.weeks):
-                sessions = programme.sessions_of(block)
                 visits, turn = self.visits(block, sessions, number - block.first + 1, turn)
                 alike = before.get(visits)
                 week = alike.pop(0) if alike else Week(self.header, visits, self.together, self.weeks_of)
-                week.set_in(block, number, phase)
+                week.set_in(block, number, phase, turn_weeks)
                 phase = week.phase
                 self.made.setdefault(visits, []).append(week)
                 yield week
@@ -70,7 +73,7 @@ class Calendar:
         ``week`` is counted from 1 within the block. ``turn`` counts the turns that the rotation has taken.
         """
         visits = []
-        rotating = [session for session in sessions if not session.days] if block.rotation else []
+        rotating = _rotating(block, sessions)
         for session in sessions:
             days = session.days or ((0,) if session not in rotating else ())
             visits += [self.visit(session, day, week) for day in days]
@@ -134,6 +137,17 @@ class Calendar:
             work = work.with_values(adjustment.in_week(week))
         exercise = self.header.known.exercise(work.exercise)
         return SetGroup(self.header, line, work, exercise, self.best.get(exercise, ()) if exercise else ())
+
+
+def _rotating(block: Block, sessions: tuple[Session, ...]) -> list[Session]:
+    """The sessions that take turns on the days of a block's rotation."""
+    return [session for session in sessions if not session.days] if block.rotation else []
+
+
+def _turn_weeks(block: Block, sessions: tuple[Session, ...]) -> int:
+    """After how many weeks a block's rotation starts afresh; no more than the block has, 1 without one."""
+    several = len(_rotating(block, sessions))
+    return min(several // gcd(several, len(block.rotation)), block.weeks) if several else 1
 
 
 def _best_lifts(header: ProgrammeHeader) -> dict[Exercise, tuple[BestLift, ...]]:

@@ -2,12 +2,15 @@
 
 from __future__ import annotations
 
+from ..model.quantities import KG_PER_LB
+
 TYPE_CHECKING = False
 if TYPE_CHECKING:
     from collections.abc import Iterable
 
     from .set_group import SetGroup
     from .tally import Tally
+    from .week import Week
 
 
 class Change:
@@ -16,19 +19,104 @@ class Change:
     ``sets``, ``repetitions`` and ``load`` are in % of the earlier value. ``load`` is the mean over the
     exercises in both tallies whose loads can be compared. ``reserve`` is the change in repetitions in
     reserve, the mean over the exercises in both: above 0 it has become easier. Each is None if it cannot be
-    known.
+    known. ``parts`` are the changes of each exercise; those that stand in one tally alone are one part.
     """
 
-    __slots__ = ("load", "repetitions", "reserve", "sets")
+    __slots__ = ("load", "parts", "repetitions", "reserve", "sets")
 
     def __init__(self, before: Tally, after: Tally) -> None:
         was, now = before.all_sets(), after.all_sets()
         self.sets = _in_percent(now.middle, was.middle)
         self.repetitions = _in_percent(now.repetitions().middle, was.repetitions().middle)
         earlier = before.lifts()
-        both = [(earlier[name], later) for name, later in after.lifts().items() if name in earlier]
-        self.load = _mean([_load_change(*pair) for pair in both])
-        self.reserve = _mean([_reserve_change(*pair) for pair in both])
+        later = after.lifts()
+        both = [name for name in later if name in earlier]
+        self.parts = [PartChange(earlier[name], later[name]) for name in both]
+        self.load = _mean([part.load for part in self.parts])
+        self.reserve = _mean([part.reserve for part in self.parts])
+        gone, new = (
+            [group for name, groups in lifts.items() if name not in both for group in groups]
+            for lifts in (earlier, later)
+        )
+        if gone:
+            self.parts.append(PartChange(gone, new, alike=False))
+
+
+class PartChange:
+    """How some groups of sets differ from earlier ones of the same exercise, or of others (not ``alike``).
+
+    ``hard`` is the number of hard sets before; the other values are those of a `Change`.
+    """
+
+    __slots__ = ("hard", "load", "repetitions", "reserve", "sets")
+
+    def __init__(self, before: list[SetGroup], after: list[SetGroup], *, alike: bool = True) -> None:
+        self.hard = sum(group.sets.middle for group in before if group.hard)
+        self.sets = _in_percent(
+            sum(group.sets.middle for group in after), sum(group.sets.middle for group in before)
+        )
+        was, now = (sum(group.reps.middle for group in groups if group.reps) for groups in (before, after))
+        self.repetitions = _in_percent(now, was)
+        self.load = _load_change(before, after) if alike else None
+        self.reserve = _reserve_change(before, after) if alike else None
+
+
+def weeks_of_lines(weeks: Iterable[Week]) -> list[list[tuple[Week, SetGroup]]]:
+    """What each line holds from week to week, in order: the weeks that have it, with its group of sets.
+
+    Lines of two blocks are one line where session and exercise are called alike.
+    """
+    lines: dict[tuple[object, ...], list[tuple[Week, SetGroup]]] = {}
+    for week in weeks:
+        seen: dict[tuple[object, ...], int] = {}
+        for session in dict.fromkeys(visit.session.name for visit in week.visits):
+            visit = next(one for one in week.visits if one.session.name == session)
+            for group in visit.own:
+                name = (session, group.exercise or group.name.casefold())
+                seen[name] = seen.get(name, 0) + 1
+                if group.sets.high:
+                    lines.setdefault((*name, seen[name]), []).append((week, group))
+    return list(lines.values())
+
+
+def slip_in(before: SetGroup, entry: SetGroup, after: SetGroup) -> tuple[float, float] | None:
+    """The number that the load of an entry may be a slip for, and that after it; None where there is none.
+
+    Both are in the unit in which the coach wrote the three loads.
+    """
+    written = [_as_written(one) for one in (before, entry, after)]
+    if None in written or len({one[1:] for one in written if one}) > 1:
+        return None
+    numbers = [one[0] for one in written if one]
+    meant = typed_for(*numbers)
+    return None if meant is None else (meant, numbers[2])
+
+
+def _as_written(entry: SetGroup) -> tuple[float, str, str, int] | None:
+    """The number of a load, its kind, unit and pieces; None where it is no single number."""
+    load = entry.work.load
+    if load is None or len(load.values) != 1 or load.values[0].low != load.values[0].high:
+        return None
+    number = load.values[0].low / (KG_PER_LB if load.unit == "lb" else 1)
+    return round(number, 2), load.kind, load.unit, load.pieces
+
+
+def typed_for(before: float, value: float, after: float) -> float | None:
+    """The number that a value between two others may be a slip for; None where there is none.
+
+    Two digits changed places, or a nought too few: what comes out lies between the numbers around it.
+    """
+    low, high = sorted((before, after))
+    if low <= value:
+        return None
+    digits = f"{value:g}"
+    swapped = [
+        digits[:at] + digits[at + 1] + digits[at] + digits[at + 2 :]
+        for at in range(len(digits) - 1)
+        if digits[at : at + 2].isdigit()
+    ]
+    meant = [number for number in (*map(float, swapped), value * 10) if low <= number <= high]
+    return min(meant, default=None)
 
 
 def _in_percent(now: float, was: float) -> float | None:

@@ -14,6 +14,7 @@ from .calendar import Calendar
 from .header import ProgrammeHeader
 from .tally import Tally
 from .team_resources import NO_RESOURCES
+from .week import mark_peaks
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -65,6 +66,7 @@ class Ledger(Tally):
         self.programme = programme
         self.header.take(programme)
         self.weeks: tuple[Week, ...] = tuple(self._calendar.weeks(programme))
+        mark_peaks(self.weeks)
         visits = tuple(visit for week in self.weeks for visit in week.visits)
         if visits != self.visits:
             for gone in set(self.visits).difference(visits):
@@ -133,17 +135,33 @@ class Ledger(Tally):
         """The weeks of a block."""
         return self.weeks[block.first - 1 : block.first - 1 + block.weeks]
 
-    def typical_weeks(self) -> list[Week]:
-        """The weeks with their block's usual training (see `Week.is_typical`), outside rehabilitation."""
-        return [week for week in self.weeks if week.is_typical() and not week.rehabilitation]
+    def typical_weeks(self, *, rehabilitation: bool = False) -> list[Week]:
+        """The weeks with the programme's usual training: no deload, no peak, no first week back.
+
+        Those under a stated stage of rehabilitation only where they are asked for.
+        """
+        return [
+            week
+            for week in self.weeks
+            if week.is_typical() and not week.is_peak and (rehabilitation or not week.rehabilitation)
+        ]
+
+    def judged_with(self, week: Week) -> Tally:
+        """What is judged where a week lacks something: its block; for a peak week with all before it."""
+        if not week.is_peak:
+            return week.all_of_block()
+        return self.of_weeks(self.weeks[: week.block.first - 1 + week.block.weeks])
 
     def like_weeks(self) -> list[tuple[Week, tuple[int, ...]]]:
-        """One week for each different content, with the numbers of all weeks that have this content."""
+        """One week for each different content, with the numbers of all weeks that have this content.
+
+        Where sessions rotate, the other weeks of its turn are content, too.
+        """
         alike: dict[tuple[object, ...], list[Week]] = {}
         for week in self.weeks:
-            alike.setdefault((week.block, week.is_typical(), week.rehabilitation, week.visits), []).append(
-                week
-            )
+            others = sorted(week.turn().tally.visits, key=id) if week.turn_weeks > 1 else ()
+            states = (week.is_typical(), week.is_peak, week.rehabilitation)
+            alike.setdefault((week.block, *states, (week.visits, *others)), []).append(week)
         return [(weeks[0], tuple(week.number for week in weeks)) for weeks in alike.values()]
 
     @property

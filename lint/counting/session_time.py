@@ -44,6 +44,10 @@ NEXT_STATION = Range(5, 20)
 WARM_UP_SET = Range(60, 150)
 """Seconds of a warm-up set with its rest (common practice, no source)."""
 
+RAMP_UP = (Range(3, 5), Range(1, 2))
+"""Warm-up sets that are assumed where none are written: before the first heavy lift of a session, and before
+each further one of another movement (common practice, no source)."""
+
 PREPARATION = Range(300, 600)
 """Seconds of general preparation if a session lists any: 5-10 min (handbook convention, from memory)."""
 
@@ -52,15 +56,16 @@ class SessionTime:
     """The time of a session in seconds, each part a range.
 
     ``work`` is time under load and ``rest`` is rest between sets. ``around`` is changing over, warm-up sets
-    and preparation.
+    and preparation. ``assumed_rest`` is the part of ``rest`` that nobody wrote.
     """
 
-    __slots__ = ("around", "rest", "work")
+    __slots__ = ("around", "assumed_rest", "rest", "work")
 
-    def __init__(self, work: Range, rest: Range, around: Range) -> None:
+    def __init__(self, work: Range, rest: Range, around: Range, assumed_rest: Range = NOTHING) -> None:
         self.work = work
         self.rest = rest
         self.around = around
+        self.assumed_rest = assumed_rest
 
     @property
     def total(self) -> Range:
@@ -68,7 +73,12 @@ class SessionTime:
         return self.work + self.rest + self.around
 
     def __add__(self, other: SessionTime) -> SessionTime:
-        return SessionTime(self.work + other.work, self.rest + other.rest, self.around + other.around)
+        return SessionTime(
+            self.work + other.work,
+            self.rest + other.rest,
+            self.around + other.around,
+            self.assumed_rest + other.assumed_rest,
+        )
 
 
 NO_TIME = SessionTime(NOTHING, NOTHING, NOTHING)
@@ -117,7 +127,9 @@ def _item_time(item: list[Line]) -> SessionTime:
             time += SessionTime(line.lasts, NOTHING, warm_up)
             continue
         work = sum((_work_time(work, said) for work, _, said in works), NOTHING)
-        time += SessionTime(work, _rest_of(line, works), warm_up)
+        rest = _rest_of(line, works)
+        assumed = rest if any(work.rest is None for work, _, _ in works) else NOTHING
+        time += SessionTime(work, rest, warm_up, assumed)
     return time + SessionTime(NOTHING, _rest_of_rounds(item), NOTHING)
 
 

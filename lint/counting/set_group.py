@@ -4,8 +4,11 @@ from __future__ import annotations
 
 from ..body import curves
 from ..body.catalogue import COMPOUND
+from ..body.equipment import LOADED
 from ..model.quantities import NOTHING, Range
-from .session_time import set_time
+from ..wording.words import counted_noun
+from .effort import at_load, at_rm, each_set, unknown, written
+from .session_time import RAMP_UP, WARM_UP_SET, set_time
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -15,19 +18,21 @@ if TYPE_CHECKING:
     from ..model.athlete import BestLift
     from ..model.quantities import Load
     from ..model.sessions import Prescription, Work
+    from .effort import Effort
     from .header import ProgrammeHeader
 
 LIGHT_FROM = 8
 """Sets are light if the middle of their repetition range is this or more, else heavy (cp-spread)."""
 
-EASY_ABOVE = 5
-"""A set that surely leaves more repetitions in reserve than this is not a hard set."""
-
 FAST_KINDS = ("plyometric", "ballistic")
-"""Kinds of exercise done for speed. Their sets are counted, but never as hard sets."""
+"""Kinds of exercise done for speed, of which the curves of repetitions know nothing. Lifts and throws among
+them are hard sets only where a written effort or an RM says so, jumps never (common practice, no source)."""
 
 BROKEN_UP = ("cluster", "drop set", "rest-pause")
 """Methods with rest or a lighter load within a set: it can have more repetitions than its load allows."""
+
+RAMP_UP_FROM = 70
+"""% of a best lift from which a lift is worked up to (common practice, no source)."""
 
 LOWERED = ("eccentric", "lowering", "negative")
 """Words in names of exercises that only lower the load. A lifter can lower more than they can lift."""
@@ -41,7 +46,6 @@ class SetGroup:
 
     - ``sets``: the number of work sets in one visit.
     - ``reps``: the repetitions of all these sets together; None if left open.
-    - ``hard``: whether they count as hard sets.
     - ``slot``: ``heavy`` or ``light``; empty if no repetitions are stated.
     - ``exercise``: None if the exercise is unknown.
     - ``side``: ``left`` or ``right``; empty for both.
@@ -49,9 +53,9 @@ class SetGroup:
     """
 
     __slots__ = (
+        "_effort",
         "best",
         "exercise",
-        "hard",
         "prescription",
         "programme",
         "reps",
@@ -77,13 +81,28 @@ class SetGroup:
         self.sets = work.sets or NOTHING
         self.side = work.side if work.side in ("left", "right") else ""
         self.reps = work.reps.total(self.sets) if work.reps else None
-        self.hard = _is_hard(self.reserve, exercise)
         self.slot = _slot(work)
+        self._effort: Effort | None = None
 
     @property
     def name(self) -> str:
         """The exercise as the coach wrote it."""
         return self.work.exercise
+
+    @property
+    def effort(self) -> Effort:
+        """How hard the sets are, as written or worked out from load and repetitions."""
+        if self._effort is None:
+            self._effort = written(self.work) or self.worked_out or unknown(self.work)
+        return self._effort
+
+    @property
+    def worked_out(self) -> Effort | None:
+        """How hard the sets are by load and repetitions, whatever is written; None if these do not say."""
+        if self.lowers_only or self.broken_up:
+            return None
+        by_curve = self.sets_apart if self.in_one_go else []
+        return at_rm(self.work) or at_load(self.work, by_curve, self.curve)
 
     @property
     def implement(self) -> str:
@@ -98,26 +117,73 @@ class SetGroup:
         return reading if reading is not None and reading.says_seconds else None
 
     @property
-    def stated_effort(self) -> bool:
-        """Whether the coach wrote how hard the sets are meant to be."""
-        return self.reserve is not None
+    def reserve(self) -> Range | None:
+        """Repetitions in reserve, written or worked out; None if unknown."""
+        return self.effort.reserve
 
     @property
-    def reserve(self) -> Range | None:
-        """Repetitions in reserve, as stated or from the RPE (10 - RPE, zourdos-2016); None if not stated."""
-        if self.work.rir is not None:
-            return self.work.rir
-        rpe = self.work.rpe
-        return None if rpe is None else Range(10 - rpe.high, 10 - rpe.low)
+    def written_reserve(self) -> Range | None:
+        """Repetitions in reserve by the RIR or RPE that the coach wrote; None if neither says."""
+        return self.effort.reserve if self.effort.written else None
+
+    @property
+    def reserve_in_words(self) -> str:
+        """``2 in reserve``; ``about 2-7 in reserve, worked out from 80 % and 5 repetitions``; or empty."""
+        reserve, worked_out = self.reserve, self.worked_out_in_words
+        if reserve is None or not worked_out:
+            return f"{reserve} in reserve" if reserve is not None else ""
+        least, most = (f"{end:.0f}" for end in (reserve.low, reserve.high))
+        beyond = any(percent.low < curves.LOWEST for percent in self.percents)
+        left = f"at least {least}" if beyond else "about " + "-".join(dict.fromkeys((least, most)))
+        return f"{left} in reserve, {worked_out}"
+
+    @property
+    def worked_out_in_words(self) -> str:
+        """``worked out from 40 % and 5 repetitions``; empty if effort is written or unknown."""
+        load, reps = self.work.load, self.work.reps
+        if load is None or self.effort.ground not in ("rm", "load"):
+            return ""
+        done = reps.a_set() if reps else None
+        return f"worked out from {load.words}" + (
+            f" and {counted_noun(str(done), 'repetition')}" if done else ""
+        )
+
+    @property
+    def stated_effort(self) -> bool:
+        """Whether the coach wrote how hard the sets are meant to be."""
+        return self.work.rir is not None or self.work.rpe is not None
+
+    @property
+    def hard(self) -> bool:
+        """Whether they count as hard sets: where effort is unknown they do, but not in work for speed."""
+        kind = self.exercise.kind if self.exercise else ""
+        if kind in FAST_KINDS and (kind == "plyometric" or self.reserve is None):
+            return False
+        return not self.effort.easy
 
     @property
     def to_failure(self) -> bool:
-        """Whether the sets may go to failure.
+        """Whether the sets are asked to go to failure.
 
-        They do if no reserve is left. Without a stated effort, they do if the repetitions are open (AMRAP).
+        They are if all that is asked leaves no repetition. Without a stated effort, they also are if the
+        repetitions of all sets, or of the last, are open (AMRAP, ``5+``).
         """
-        open_ended = self.work.reps is not None and not self.work.reps.sets
-        return open_ended if self.reserve is None else self.reserve.low == 0
+        open_ended = self.work.reps is not None and self.work.reps.open_last
+        return self.effort.failing or (open_ended and not self.stated_effort)
+
+    @property
+    def sets_apart(self) -> list[tuple[Range, Range]]:
+        """Repetitions and load in % of each set; once where all are alike, none where either is not known."""
+        return each_set(self.work, self.percents)
+
+    @property
+    def asks_for_ramp_up(self) -> bool:
+        """Whether it is worked up to: hard, loaded, with several joints, under 8 repetitions, from 70 %."""
+        heavy = self.hard and self.slot == "heavy" and self.sets.high > 0
+        if not heavy or self.exercise is None or self.exercise.pattern not in COMPOUND:
+            return False
+        percent = self.percent
+        return self.exercise.implement in LOADED and (percent is None or percent.high >= RAMP_UP_FROM)
 
     @property
     def fast_tempo(self) -> bool:
@@ -237,10 +303,8 @@ class SetGroup:
     @property
     def in_one_go(self) -> bool:
         """Whether each set is lifted in one go at one load, so that the curves of repetitions hold."""
-        exercise = self.exercise
-        if exercise is None or exercise.kind != "dynamic" or self.lowers_only:
-            return False
-        return not self.broken_up
+        dynamic = self.exercise is not None and self.exercise.kind == "dynamic"
+        return dynamic and not self.lowers_only and not self.broken_up
 
     @property
     def sure(self) -> bool:
@@ -255,12 +319,6 @@ class SetGroup:
         )
 
 
-def _is_hard(reserve: Range | None, exercise: Exercise | None) -> bool:
-    if exercise is not None and exercise.kind in FAST_KINDS:
-        return False
-    return reserve is None or reserve.low <= EASY_ABOVE
-
-
 def _slot(work: Work) -> str:
     reps = work.reps.a_set() if work.reps else None
     if reps is None and work.load is not None and work.load.kind == "rm":
@@ -268,3 +326,17 @@ def _slot(work: Work) -> str:
     if reps is None:
         return ""
     return "light" if reps.middle >= LIGHT_FROM else "heavy"
+
+
+def ramp_up(groups: Iterable[SetGroup]) -> Range:
+    """Seconds of warm-up sets that nobody wrote, but that heavy lifts with several joints ask for.
+
+    They are assumed, and no part of `session_time`: no finding may block by them alone.
+    """
+    first = {group.prescription: group for group in reversed(list(groups))}
+    heavy = [one for line, one in first.items() if line.warm_up_sets is None and one.asks_for_ramp_up]
+    patterns = {one.exercise.pattern for one in heavy if one.exercise}
+    seconds = NOTHING
+    for turn in range(len(patterns)):
+        seconds += RAMP_UP[min(turn, 1)].by(WARM_UP_SET)
+    return seconds

@@ -10,7 +10,7 @@ from .tally import Tally, Visit
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
-    from collections.abc import Callable
+    from collections.abc import Callable, Sequence
 
     from ..model.sessions import Block, Phase
     from .header import ProgrammeHeader
@@ -23,17 +23,54 @@ if TYPE_CHECKING:
     """Gives the weeks of a block."""
 
 
+class FullTurn:
+    """A full turn of a rotation: the ``weeks`` after which it starts afresh; one where nothing rotates.
+
+    ``tally`` holds all its visits, so its counts are sums over those weeks.
+    """
+
+    __slots__ = ("tally", "weeks")
+
+    def __init__(self, tally: Tally, weeks: tuple[Week, ...]) -> None:
+        self.tally = tally
+        self.weeks = weeks
+
+    def a_week(self, number: float) -> float:
+        """The mean of a week, for a number over the whole turn."""
+        return number / len(self.weeks)
+
+    @property
+    def words(self) -> str:
+        """How a finding says that its numbers are of a whole turn; empty where that is a week."""
+        several = len(self.weeks)
+        return f" in the {several} weeks of a turn" if several > 1 else ""
+
+
 class Week(Tally):
     """A week of the programme: its number, its block and its visits in order.
 
-    ``first_back`` says whether it is the first week after a break (phase "return"). ``rehabilitation`` says
-    whether it begins before a stage of rehabilitation ends. Of the programme it knows only its own block.
+    ``first_back`` says whether it is the first week after a break (phase "return"). ``is_peak`` says whether
+    it leads up to an event or test (see `mark_peaks`). ``rehabilitation`` says whether it begins before a
+    stage of rehabilitation ends. ``turn_weeks`` are the weeks of its `turn`. Of the programme it knows only
+    its own block.
     """
 
-    __slots__ = ("_together", "_weeks_of", "block", "first_back", "number", "programme", "rehabilitation")
+    __slots__ = (
+        "_together",
+        "_weeks_of",
+        "block",
+        "first_back",
+        "is_peak",
+        "number",
+        "programme",
+        "rehabilitation",
+        "turn_weeks",
+    )
     block: Block
     number: int
+    turn_weeks: int
     first_back: bool
+    is_peak: bool
     rehabilitation: bool
 
     def __init__(
@@ -48,11 +85,13 @@ class Week(Tally):
         self._together = together
         self._weeks_of = weeks_of
 
-    def set_in(self, block: Block, number: int, phase_before: str) -> None:
+    def set_in(self, block: Block, number: int, phase_before: str, turn_weeks: int) -> None:
         """Sets where the week stands in the programme as last read.
 
-        ``phase_before`` is the phase of the week before, empty for the first.
+        ``phase_before`` is the phase of the week before, empty for the first; ``turn_weeks`` the weeks of a
+        full turn of the block's rotation.
         """
+        self.turn_weeks = turn_weeks
         self.block = block
         self.number = number
         self.first_back = self.phase == "return" and phase_before != "return"
@@ -64,18 +103,21 @@ class Week(Tally):
         return self.block.phase or self.programme.phase
 
     def is_typical(self) -> bool:
-        """Whether it holds the block's usual training: no deload, taper or test, and no first week back."""
-        return not self.block.deload and self.phase not in ("taper", "test") and not self.first_back
+        """Whether it holds the usual training of its phase: no deload, and no first week back."""
+        return not self.block.deload and not self.first_back
 
     def time(self) -> SessionTime:
         """How long its sessions take together."""
         return sum((visit.time() for visit in self.visits), NO_TIME)
 
     def means(self, area: str) -> bool:
-        """Whether its block, or else the programme, has an area in its focus. No focus means all areas."""
+        """Whether its block, or else the programme, has an area in its focus.
+
+        No focus means all areas, but in a peak week none: what is not named may rest there.
+        """
         terms = self.block.focus or self.programme.focus
         if not terms:
-            return True
+            return not self.is_peak
         wanted = set(catalogue.area(area) or ())
         return any(wanted.intersection(catalogue.area(term.words) or ()) for term in terms)
 
@@ -91,6 +133,24 @@ class Week(Tally):
                 found[visit.day] = (*found.get(visit.day, ()), visit)
         return sorted(found.items())
 
+    def turn(self) -> FullTurn:
+        """The full turn of its rotation that it stands in, counted from the first week of the block.
+
+        Where the block ends inside a turn, the turn is made full with the weeks before; a block that is
+        shorter than a turn is judged as a whole. A turn never crosses a block.
+        """
+        block, length = self.block, self.turn_weeks
+        if length == 1:
+            return FullTurn(self, (self,))
+        at = self.number - block.first
+        first = min(at - at % length, block.weeks - length)
+        weeks = self.weeks_of_block()[first : first + length]
+        return FullTurn(self._together(tuple(visit for week in weeks for visit in week.visits)), weeks)
+
+    def occasions(self) -> list[Tally]:
+        """What one recovers from as a whole: each day with all its visits; each visit without a day."""
+        return [tally for _, tally in self.days()] + [visit for visit in self.visits if not visit.day]
+
     def weeks_of_block(self) -> tuple[Week, ...]:
         """All weeks of its block in order, this one included."""
         return self._weeks_of(self.block)
@@ -98,6 +158,41 @@ class Week(Tally):
     def all_of_block(self) -> Tally:
         """A tally of all visits of its block."""
         return self._together(tuple(visit for week in self.weeks_of_block() for visit in week.visits))
+
+
+PEAKS = ("taper", "test")
+"""Phases that lead up to something."""
+
+DAYS_BEFORE_EVENT = 14
+"""Days before a dated event on which a week that leads up to it begins (common practice, no source)."""
+
+
+def mark_peaks(weeks: Sequence[Week]) -> None:
+    """Marks the weeks that lead up to an event or test: tapers, tests, and the two weeks before an event.
+
+    These are the weeks that begin on one of the 14 days before it, or on its day. No phase hides a whole
+    programme: where no other week is left, none is marked; nor is the only week of a programme a first week
+    back.
+    """
+    for week in weeks:
+        week.is_peak = week.phase in PEAKS or _leads_up_to_event(week)
+    if weeks and not any(week.is_typical() and not week.is_peak for week in weeks):
+        for week in weeks:
+            week.is_peak = False
+            week.first_back = week.first_back and len(weeks) > 1
+
+
+def _leads_up_to_event(week: Week) -> bool:
+    starts = week.programme.starts
+    if starts is None:
+        return False
+    first = starts + timedelta(days=7 * (week.number - 1))
+    for event in week.programme.events:
+        if event.date is not None:
+            before = (event.date - first).days
+            if 0 <= before <= DAYS_BEFORE_EVENT:
+                return True
+    return False
 
 
 def _in_rehabilitation(programme: ProgrammeHeader, week: int) -> bool:

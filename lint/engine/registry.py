@@ -32,6 +32,10 @@ if TYPE_CHECKING:
 BEYOND = ("Ledger", "Text")
 """Types of further parameters, by which a rule sees more than the thing that it looks at."""
 
+STATES = ("rehabilitation", "peak")
+"""States of a week in which a rule may have nothing to say: a stated stage of rehabilitation, and the weeks
+that lead up to an event or test."""
+
 SCOPES = {
     "Lifter": "athlete",
     "Ledger": "programme",
@@ -69,7 +73,7 @@ class Rule:
         why: str,
         sources: tuple[str, ...],
         options: tuple[Option, ...],
-        stands_back: bool,
+        stands_back: tuple[str, ...],
         check: Check,
         off: bool = False,
     ) -> None:
@@ -81,6 +85,8 @@ class Rule:
         self.sources = sources
         self.options = options
         self.stands_back = stands_back
+        if not set(stands_back) <= set(STATES):
+            raise ValueError(f"{name} may stand back in {' and '.join(STATES)} only")
         self.off = off
         self.foreign = False
         self.check = check
@@ -117,22 +123,21 @@ def rule(
     why: str,
     sources: tuple[str, ...],
     options: tuple[Option, ...] = (),
-    stands_back: bool = False,
+    stands_back: tuple[str, ...] | bool = (),
     off: bool = False,
 ) -> Callable[[Check], Check]:
     """Declares a rule.
 
     ``why`` is the reason in a sentence or two, ``sources`` the ids it rests on, ``confidence`` how sure that
-    ground is. With ``stands_back`` the rule leaves weeks under a stated rehabilitation stage alone; with
-    ``off`` it is not run until a team asks for it.
+    ground is. In the ``STATES`` that ``stands_back`` lists the rule leaves weeks alone (True stands for a
+    stage of rehabilitation); with ``off`` it is not run until a team asks for it.
     """
 
     def declare(check: Check) -> Check:
         if name in _RULES:
             raise ValueError(f"two rules are called {name}")
-        _RULES[name] = Rule(
-            name, family, severity, confidence, why, sources, options, stands_back, check, off
-        )
+        quiet = STATES[:1] if stands_back is True else stands_back or ()
+        _RULES[name] = Rule(name, family, severity, confidence, why, sources, options, quiet, check, off)
         return check
 
     return declare

@@ -133,7 +133,7 @@ def run(
     for rule in rules:
         severity = severities.get(rule.name, rule.severity)
         for target in cache.to_run(rule, targets[rule.scope]):
-            weeks = target.outside if rule.stands_back else target.weeks
+            weeks = target.weeks_but(rule.stands_back)
             if target.weeks and not weeks:
                 continue
             try:

@@ -9,39 +9,53 @@ from .registry import SCOPES
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
+    from collections.abc import Mapping
+
     from ..counting.ledger import Ledger
     from .registry import Subject
 
+    Apart = Mapping[str, frozenset[int]]
+
+NOWHERE: Apart = {}
+
 
 class Target:
-    """One thing that rules look at, its weeks, those of them outside rehabilitation, and the situation.
+    """One thing that rules look at, its weeks, and the situation.
 
-    ``key`` tells where it stands and what it says, with whatever else a rule that does not look beyond may
-    see of it but for what stands outside sessions.
+    ``apart`` holds the numbers of the programme's weeks in each state in which rules may stand back. ``key``
+    tells where it stands and what it says, with whatever else a rule that does not look beyond may see of it
+    but for what stands outside sessions.
     """
 
-    __slots__ = ("key", "outside", "situation", "unit", "weeks")
+    __slots__ = ("apart", "key", "situation", "unit", "weeks")
 
     def __init__(
         self,
         unit: Subject,
         weeks: tuple[int, ...],
-        outside: tuple[int, ...],
         situation: Situation,
         key: tuple[object, ...],
+        apart: Apart = NOWHERE,
     ) -> None:
         self.unit = unit
         self.weeks = weeks
-        self.outside = outside
         self.situation = situation
-        self.key = (*key, bool(outside))
+        self.apart = {state: there for state, there in apart.items() if not there.isdisjoint(weeks)}
+        self.key = (*key, *(state for state, there in self.apart.items() if there.issuperset(weeks)))
+
+    def weeks_but(self, states: tuple[str, ...]) -> tuple[int, ...]:
+        """Its weeks but for those in some states."""
+        if not self.apart:
+            return self.weeks
+        left_out = [self.apart[state] for state in states if state in self.apart]
+        return tuple(week for week in self.weeks if not any(week in there for there in left_out))
 
 
 def targets_of(subject: Ledger | Lifter) -> dict[str, list[Target]]:
     """What rules of each scope look at: each different thing once."""
     fed: dict[str, list[Target]] = {scope: [] for scope in SCOPES.values()}
     if isinstance(subject, Lifter):
-        fed["athlete"].append(Target(subject, (), (), Situation(level=subject.athlete.level), ()))
+        fed["athlete"].append(Target(subject, (), Situation(level=subject.athlete.level), ()))
         return fed
     weeks: dict[str, dict[Subject, tuple[int, ...]]] = {scope: {} for scope in SCOPES.values()}
     keys: dict[Subject, tuple[object, ...]] = {}
@@ -63,16 +77,18 @@ def targets_of(subject: Ledger | Lifter) -> dict[str, list[Target]]:
         for index, entry in enumerate(one.own):
             weeks["prescription"][entry] = (*weeks["prescription"].get(entry, ()), *numbers)
             keys.setdefault(entry, (*keys[one], index))
-    rehabilitation = {week.number for week in subject.weeks if week.rehabilitation}
+    apart = {
+        "rehabilitation": frozenset(week.number for week in subject.weeks if week.rehabilitation),
+        "peak": frozenset(week.number for week in subject.weeks if week.is_peak),
+    }
     situations: dict[str, Situation] = {}
     for scope, units in weeks.items():
         for unit, numbers in units.items():
             numbers = tuple(sorted(set(numbers)))
-            outside = numbers and tuple(number for number in numbers if number not in rehabilitation)
             phase = _phase(subject, scope, numbers)
             if phase not in situations:
                 situations[phase] = Situation(subject.programme.goal, subject.level, phase)
-            fed[scope].append(Target(unit, numbers, outside, situations[phase], keys[unit]))
+            fed[scope].append(Target(unit, numbers, situations[phase], keys[unit], apart))
     return fed
 
 

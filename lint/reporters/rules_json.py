@@ -35,7 +35,7 @@ def _rule(rule: Rule) -> dict[str, object]:
         "counts": page.counts,
         "why": rule.why,
         "off": rule.off,
-        "rests in rehabilitation": rule.stands_back,
+        "rests in": list(rule.stands_back),
         "sources": [
             {"id": id, "reference": source.reference, "kind": source.kind, "grade": source.grade}
             for id in rule.sources

@@ -5,6 +5,7 @@ from __future__ import annotations
 from ..body import catalogue
 from ..engine.rule_page import Page
 from ..team.read_settings import shown
+from ..wording.words import listed
 from .layout import bold, paragraph, row, strong, terminal_width
 
 TYPE_CHECKING = False
@@ -25,6 +26,12 @@ GRADES = {
 
 HABITS = ("common practice", "convention")
 """Grounds of limits that are a whole ground by themselves, without a source."""
+
+RESTS_IN = {
+    "rehabilitation": "weeks under a stated stage of rehabilitation",
+    "peak": "peak weeks (taper, test, the two weeks before an event)",
+}
+"""The states of a week in which a rule may have nothing to say, in words."""
 
 LOOKS_AT = {
     "athlete": "an athlete with all of their programmes",
@@ -73,7 +80,7 @@ def rule_text(rule: Rule, width: int, *, bold: bool) -> Iterator[str]:
     for number, option in enumerate(rule.options):
         yield from row("" if number else "limits", _limit(option), width)
     if rule.stands_back:
-        yield from row("rests", "in weeks under a stated stage of rehabilitation", width)
+        yield from row("rests", f"in {resting(rule)}", width)
     if rule.off:
         yield from row("off", f"until a team asks for it: `rules: {{{rule.name}: run}}`", width)
     beside = [("beside", f"# {name}\n{text}") for name, text in page.beside.items()]
@@ -85,6 +92,11 @@ def rule_text(rule: Rule, width: int, *, bold: bool) -> Iterator[str]:
     yield from row("waive", f"at the place: {waiver}", width)
     yield ""
     yield from paragraph("A finding is a caution on what is written; it clears nobody to train.", width)
+
+
+def resting(rule: Rule) -> str:
+    """The weeks in which a rule has nothing to say, in words."""
+    return listed([RESTS_IN[state] for state in rule.stands_back])
 
 
 def _cited(source: Source) -> str:

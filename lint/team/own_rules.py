@@ -55,7 +55,11 @@ def team_rule(declared: dict[str, Any]) -> Rule:
 
     check.__doc__ = demand.page()
     severity = declared.get("severity", "warning")
-    return Rule(declared["rule"], FAMILY, severity, "convention", why, (), (), True, check)
+    return Rule(declared["rule"], FAMILY, severity, "convention", why, (), (), QUIET, check)
+
+
+QUIET = ("rehabilitation", "peak")
+"""Where a team's declared rules have nothing to say."""
 
 
 class _Demand:

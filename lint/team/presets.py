@@ -13,10 +13,29 @@ TYPE_CHECKING = False
 if TYPE_CHECKING:
     from ..engine.limits import Default
 
-PRESETS: dict[str, dict[str, dict[str, Default]]] = {"2026-11": {}, "2026-12": {}}
+PRESETS: dict[str, dict[str, dict[str, Default]]] = {
+    "2026-11": {
+        "isolation-before-compound": {"repetitions": 0},
+        "load-outside-zone": {"size to": 105},
+        "number-implausible": {"lightest": 0},
+    },
+    "2026-12": {},
+}
 """By date; the last one is what holds where a team names none."""
 
-NEW_RULES: dict[str, tuple[str, ...]] = {"2026-12": ("our-name-unclear", "read-two-ways", "sets-not-read")}
+NEW_RULES: dict[str, tuple[str, ...]] = {
+    "2026-12": (
+        "calf-work-missing",
+        "day-too-long",
+        "equipment-unknown",
+        "impact-days-consecutive",
+        "our-name-unclear",
+        "read-two-ways",
+        "sets-not-read",
+        "week-out-of-line",
+        "week-pasted",
+    )
+}
 """The rules that came with a preset: under an earlier one they are off until a team asks for them."""
 
 

@@ -30,6 +30,9 @@ if TYPE_CHECKING:
 GIVEN_NAMES_RULE = "our-name-unclear"
 """The rule on names that a programme gives; what it says of those in settings bears its name."""
 
+EQUIPMENT_RULE = "equipment-unknown"
+"""The rule on an athlete's equipment; what it says of the team's bears its name."""
+
 COUNT_OPTION = "counting"
 """The option of every rule that says what a helping set counts; the team's ``counting`` moves them all."""
 
@@ -92,6 +95,7 @@ class _SettingsReader:
         self.team_rules(team, root)
         known = Known([one for file in team.exercises.values() for one in file.exercises])
         team.resources = _resources(root, self.with_names(root, known))
+        self.equipment(root)
 
     def with_names(self, root: Mapping, known: Known) -> Known:
         """What is known, with the names that the team gives; says what is unclear about them."""
@@ -118,6 +122,30 @@ class _SettingsReader:
                 )
             )
         return known.with_names(dict(names))
+
+    def equipment(self, root: Mapping) -> None:
+        """Says which pieces in the team's sets of equipment, and which stations, nobody knows."""
+        sets = [entry.value for _, entry in _entries(root, "equipment")]
+        nodes = [node for one in sets if isinstance(one, Sequence) for node in one.items]
+        nodes += [entry.key for _, entry in _entries(root, "stations")]
+        if not nodes:
+            return
+        from ..body import equipment
+
+        for node in nodes:
+            if isinstance(node, Scalar) and not equipment.is_known(node.text):
+                near = equipment.like(node.text)
+                self.findings.append(
+                    Finding(
+                        EQUIPMENT_RULE,
+                        "note",
+                        node.place,
+                        equipment.unknown(node.text),
+                        change=did_you_mean(near) or equipment.REMEDY,
+                        where="team settings",
+                        edits=tuple(Edit(node.place, word, f"write {word}") for word in near),
+                    )
+                )
 
     def team_rules(self, team: Team, root: Mapping) -> None:
         """Takes in the rules that the team declares, those whose form is sound."""

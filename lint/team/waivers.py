@@ -3,6 +3,9 @@
 Two ways to write one: a comment at the place, ``# spotline: waive RULE until 2026-03-01 because REASON``, and
 an entry of the file's own ``waivers:`` list. A comment holds for its line, or for the line below it where it
 stands alone; where a session, a line or another item begins there, for all of that item.
+
+A waiver may name its subject, ``waive RULE for pulling because REASON``. One whose reason names the subjects
+of some findings there holds for these alone: what is said of pulling waives nothing on thighs.
 """
 
 from __future__ import annotations
@@ -27,17 +30,22 @@ MARK = "spotline:"
 PLACEHOLDER = "REASON"
 """Stands where a reason is still to be written; it is none itself."""
 
-_FORM = r"waive\s+(?P<rule>[^\s,]+)(?:\s+until\s+(?P<until>\S+))?(?:\s+because(?:\s+(?P<reason>\S.*?))?)?\s*"
+_FORM = (
+    r"waive\s+(?P<rule>[^\s,]+)"
+    r"(?:\s+for\s+(?P<subject>(?:(?!\s(?:until|because)\b).)+))?"
+    r"(?:\s+until\s+(?P<until>\S+))?(?:\s+because(?:\s+(?P<reason>\S.*?))?)?\s*"
+)
 _DATE = "[0-9]{4}-[0-9]{2}-[0-9]{2}"
 
 
 class Waiver:
     """A decision: which ``rule``, why (``reason``), by ``who``, until which day (none: for good).
 
+    ``subject`` is what of the rule's findings it is about, empty where it does not say.
     ``covers`` says whether a finding lies where it holds; ``used`` turns True when one does.
     """
 
-    __slots__ = ("covers", "place", "reason", "rule", "until", "used", "who")
+    __slots__ = ("covers", "place", "reason", "rule", "subject", "until", "used", "who")
 
     def __init__(
         self,
@@ -47,8 +55,10 @@ class Waiver:
         who: str,
         until: date | None,
         covers: Callable[[Finding], bool],
+        subject: str = "",
     ) -> None:
         self.place = place
+        self.subject = subject
         self.rule = rule
         self.reason = reason
         self.who = who
@@ -80,8 +90,9 @@ def waive(
     known = set(rules)
     holding = [one for one in waivers if one.rule in known and (one.until is None or one.until >= today)]
     waived: list[Waived] = []
+    held = {one: _held_by(one, findings) for one in holding}
     for finding in findings:
-        fitting = [one for one in holding if one.rule == finding.rule and one.covers(finding)]
+        fitting = [one for one in holding if finding in held[one]]
         for waiver in fitting:
             waiver.used = True
         if fitting:
@@ -91,6 +102,24 @@ def waive(
     for waiver in waivers:
         left.extend(_against(waiver, known, today))
     return left, waived
+
+
+def _held_by(waiver: Waiver, findings: list[Finding]) -> list[Finding]:
+    """What a waiver is about: findings of its subject, else those that its reason names, else all."""
+    covered = [one for one in findings if one.rule == waiver.rule and waiver.covers(one)]
+    about = [one for one in covered if _names(waiver.subject or waiver.reason, one.subject)]
+    return about if about or waiver.subject else covered
+
+
+def _names(words: str, subject: str) -> bool:
+    """Whether words name the subject of a finding: ``pull-ups at home`` is about pressing and pulling."""
+    said = re.findall(r"\w+", words.casefold())
+    stems = [word.removesuffix("s").removesuffix("ing") for word in re.findall(r"\w+", subject.casefold())]
+    return any(one.startswith(stem) for stem in stems if stem not in _SIDES and len(stem) > 2 for one in said)
+
+
+_SIDES = ("and", "the", "back", "front", "outer", "inner", "bend", "straighten", "week", "day")
+"""Words of subjects that tell nothing of what they are about."""
 
 
 def _against(waiver: Waiver, rules: set[str], today: date) -> Iterator[Finding]:
@@ -151,7 +180,8 @@ def _listed(reading: Reading, wrong: list[Finding]) -> Iterator[Waiver]:
             wrong.append(_unreadable(item.entries["reason"].value.place, no_reason=True))
             continue
         where = _lies_in(words.get("place", ""))
-        yield Waiver(place, words["rule"], words["reason"], words.get("who", ""), until, where)
+        subject = words.get("subject", "")
+        yield Waiver(place, words["rule"], words["reason"], words.get("who", ""), until, where, subject)
 
 
 def _no_such_day(at: Place, day: str) -> Finding:
@@ -208,7 +238,8 @@ def _comments(reading: Reading, root: Node, wrong: list[Finding]) -> Iterator[Wa
             wrong.append(_unreadable(place, no_reason))
             continue
         covers = _within(*_extent(text.content, found.start(), groups))
-        yield Waiver(place, form["rule"], form["reason"], "", _day(until) if until else None, covers)
+        ends = _day(until) if until else None
+        yield Waiver(place, form["rule"], form["reason"], "", ends, covers, form["subject"] or "")
 
 
 def comment(rule: str, reason: str = PLACEHOLDER) -> str:

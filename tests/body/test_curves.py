@@ -109,18 +109,48 @@ def test_what_no_equation_takes(name, load, repetitions, words):
         curves.EQUATIONS[name](load, repetitions)
 
 
-@pytest.mark.parametrize(("rpe", "reserve"), [(10, 0), (9, 1), (8.5, 1.5), (8, 2), (7, 3), (5, 5)])
-def test_rpe_and_repetitions_in_reserve(rpe, reserve):
-    """zourdos-2016: 10 is none, 9 is one; the rest from memory."""
+@pytest.mark.parametrize(
+    ("rpe", "reserve"),
+    [
+        (9.75, (0, 0)),
+        (9.25, (0, 1)),
+        (8.75, (1, 2)),
+        (6.5, (3, 6)),
+        (6.99, (3, 6)),
+        (5.5, (4, 6)),
+        (5, (4, 6)),
+    ],
+)
+def test_between_two_points_of_the_scale_both_hold(rpe, reserve):
     assert curves.reserve_of(rpe) == reserve
-    assert curves.rpe_of(reserve) == rpe
 
 
-@pytest.mark.parametrize("rpe", [4.5, 1, 10.5])
+@pytest.mark.parametrize("rpe", [4.99, 4.5, 1, 0, -3, 10.5])
 def test_rpe_that_counts_no_repetitions(rpe):
-    assert curves.reserve_of(rpe) is None
+    with pytest.raises(ValueError, match="counts no repetitions"):
+        curves.reserve_of(rpe)
 
 
-@pytest.mark.parametrize("reserve", [-1, 5.5, 8])
-def test_reserve_beyond_the_scale(reserve):
-    assert curves.rpe_of(reserve) is None
+@pytest.mark.parametrize("lift", LIFTS)
+@pytest.mark.parametrize("percent", [0, 7, 40, 59.9, 60])
+def test_a_lighter_load_than_the_lowest_allows_no_fewer(percent, lift):
+    held, lowest = curves.at_least(percent, lift), curves.possible(60, lift)
+    assert held is not None
+    assert lowest is not None
+    assert (held.mean, held.spread) == (lowest.mean, lowest.spread)
+    assert curves.at_least(100.1, lift) is None
+
+
+def test_what_is_surely_possible_is_the_fewer_of_two_curves():
+    for lift, percent, mean in (("leg press", 70, 14.80), ("bench press", 70, 14.1), ("", 70, 14.80)):
+        held = curves.fewest(percent, lift)
+        assert held is not None
+        assert held.mean == mean
+    assert curves.fewest(101, "leg press") is None
+
+
+def test_every_further_set_costs_more_until_it_levels_off():
+    costs = [curves.tired(number) for number in range(1, 9)]
+    assert costs[0] == 1
+    assert costs[:5] == sorted(set(costs[:5]))
+    assert set(costs[4:]) == {1.4}

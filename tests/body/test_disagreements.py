@@ -110,7 +110,7 @@ DISAGREEMENTS = (
         "indirect",
         ("iliacus", "psoas major"),
         "The path shows the leg that pushes; bringing the other one through flexes the hip.",
-        ("sprint", "hill sprint", "stair run", "power skip"),
+        ("sprint", "hill sprint", "stair run", "power skip", "A-skip"),
     ),
     (
         "none",
@@ -263,6 +263,7 @@ DISAGREEMENTS = (
         "The straightening elbow shortens it while the shoulder, moving from extension into flexion, lengthens it by about as much: loaded, but hardly moving, so less than the two short heads.",
         (
             "close-grip bench press",
+            "close-grip incline bench press",
             "underhand-grip bench press",
             "neutral-grip dumbbell bench press",
             "dumbbell squeeze press",
@@ -296,7 +297,13 @@ DISAGREEMENTS = (
         "none",
         ("vastus lateralis", "vastus medialis", "vastus intermedius"),
         "The short dip and drive is far from taxing for the thigh; the arms finish the lift.",
-        ("push press", "dumbbell push press", "kettlebell push press", "behind-the-neck push press"),
+        (
+            "push press",
+            "dumbbell push press",
+            "kettlebell push press",
+            "landmine push press",
+            "behind-the-neck push press",
+        ),
     ),
     (
         "none",

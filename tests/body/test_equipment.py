@@ -4,16 +4,62 @@ from __future__ import annotations
 
 import pytest
 
-from spotline.lint.body import catalogue
+from spotline.lint.body import built, catalogue
 from spotline.lint.body.equipment import (
     EVERYTHING,
+    NO_PIECE,
     OTHER_WORDS,
     alternatives,
     in_words,
+    is_known,
+    like,
     missing,
     needs,
     station_named,
 )
+
+# A piece is known by its name and by each other word for it
+
+
+def test_every_piece_is_known() -> None:
+    assert {piece for piece in built.PIECES if piece not in NO_PIECE} == PIECES | {
+        piece for piece in built.PIECES if piece not in PIECES and piece not in NO_PIECE
+    }
+    assert set(built.PIECES) >= PIECES
+    words = [*map(in_words, PIECES), *(word for others in OTHER_WORDS.values() for word in others)]
+    assert not [word for word in words if not is_known(word)]
+
+
+@pytest.mark.parametrize(
+    "item", ["calf raise machine", "leg curl machine", "Smith machine", "plyo box", "EZ bar", "10 kg plates"]
+)
+def test_items_in_a_coachs_words_are_known(item: str) -> None:
+    assert is_known(item)
+
+
+@pytest.mark.parametrize(
+    ("item", "near"),
+    [("flux capacitor", []), ("hovercraft", []), ("dumbels", ["dumbbell"]), ("ketlebell", ["kettlebell"])],
+)
+def test_items_that_nobody_knows(item: str, near: list[str]) -> None:
+    assert not is_known(item)
+    assert like(item)[:1] == near
+
+
+@pytest.mark.parametrize(
+    ("name", "item", "there"),
+    [
+        ("standing calf raise", "calf raise machine", True),
+        ("seated calf raise", "calf machine", True),
+        ("lying leg curl", "leg curl machine", True),
+        ("lying leg curl", "leg press machine", False),
+        ("leg press", "calf raise machine", False),
+        ("bench press", "machine", False),
+    ],
+)
+def test_a_machine_may_be_called_by_a_part_of_its_name(name: str, item: str, there: bool) -> None:
+    assert (lacks(name, item) == ()) is there
+
 
 ALWAYS = ("floor", "wall", "partner", "track", "hill", "stairs", "box")
 PIECES = {piece for one in catalogue.exercises() for piece in needs(one)}
@@ -138,7 +184,7 @@ class TestAlternatives:
     def offered(self, name: str, *equipment: str, most: int = 9) -> list[str]:
         exercise = catalogue.exercise(name)
         assert exercise is not None
-        return alternatives(exercise, equipment, ALWAYS, most)
+        return alternatives(exercise, lambda other: not missing(other, equipment, ALWAYS), most)
 
     @pytest.mark.parametrize(
         ("name", "equipment", "first"),

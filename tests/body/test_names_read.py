@@ -13,7 +13,7 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from spotline.lint.body import built_names, catalogue
+from spotline.lint.body import built_names, catalogue, equipment, name_suggestions
 from spotline.lint.body.known import CATALOGUE, Known
 from spotline.lint.body.name_bags import Bag, bag_of, kind_of, meanings, names_of, one_letter_off
 from spotline.lint.body.name_reading import MOST_LETTERS, read
@@ -120,11 +120,111 @@ TRIALS = [
     ("curl, hammer", "hammer curl"),
     ("dumbbell row, both arms", "bent-over dumbbell row"),
     ("KBS, heavy", "heavy kettlebell swing"),
+    ("hip sled, slow", "leg press"),
+    ("standing good morning, cambered bar", "good morning"),
+    ("seated low pulley row", "seated cable row"),
+    ("horizontal machine row", "machine row"),
+    ("leg curl on a rowing machine seat", "rowing-seat leg curl"),
+    ("kneel squat to a chair", "-"),
+    ("tandem stand, eyes closed", "tandem stand"),
+    ("toe stands, both feet", "bodyweight calf raise"),
 ]
 
 
 @pytest.mark.parametrize(("name", "exercise"), TRIALS)
 def test_what_trials_showed(name: str, exercise: str) -> None:
+    assert read_as(name) == exercise
+
+
+# Kinds of names, each with a sibling
+
+KINDS = [
+    # abbreviations
+    ("HBBS w/ 2s pause", "back squat"),
+    ("LBBS, belt", "low-bar back squat"),
+    ("BS to parallel box", "box squat"),
+    ("BS 5x5 @ 80%", "back squat"),
+    ("P.Snatch from blocks", "hang power snatch"),
+    ("P. clean", "power clean"),
+    ("Lat PD, 2s squeeze", "lat pulldown"),
+    ("Rope PD", "rope pushdown"),
+    ("Neutral grip PU wtd", "neutral-grip pull-up"),
+    ("Diamond PU", "diamond push-up"),
+    ("PU", "-"),  # pull-up or push-up
+    ("Strict press, DBs", "standing dumbbell shoulder press"),
+    # "w" and "w." for "with"
+    ("Back squat w. chains", "back squat"),
+    ("RDL w straps", "Romanian deadlift"),
+    ("W raise", "W raise"),
+    ("Prone W", "W raise"),
+    # words that name a lift in the plural only
+    ("Deficit deads 2in", "deficit deadlift"),
+    ("Sumo deads", "sumo deadlift"),
+    ("Dead bugs", "dead bug"),
+    ("Ring chins", "ring pull-up"),
+    ("Pull-up, chin over bar", "pull-up"),
+    # lowering only
+    ("Pullups (wide) ecc only 5s", "negative pull-up"),
+    ("Dip, negatives only", "negative dip"),
+    ("Leg extension, ecc only", "leg extension"),
+    # an apparatus that the lift is done on
+    ("GHD back extension hold, 40 sec", "back extension hold"),
+    ("GHD hip extension", "horizontal back extension"),
+    # where the load hangs
+    ("Power clean from mid-thigh", "hang power clean"),
+    ("Snatch from above knee", "hang snatch"),
+    ("Power clean, pause at mid-thigh", "power clean"),
+    ("Clean, from high blocks", "block clean"),
+    ("Power clean off blocks", "block power clean"),
+    # a pull with a shrug at its end is one lift, two lifts are two
+    ("Clean pull + shrug", "clean pull"),
+    ("Snatch pull w/ shrug", "snatch pull"),
+    ("Deadlift + shrug", "-"),
+    # a contrast is no other lift, another lift is one
+    ("Power cl. - contrast w/ jump", "power clean"),
+    ("Back squat (contrast: hurdle hops)", "back squat"),
+    ("Back squat (contrast: bench press)", "-"),
+    # what is worn
+    ("Squat w/ chains + belt", "back squat"),
+    ("Belt squat", "belt squat"),
+    ("Hip thrust (mini band at knees)", "hip thrust"),
+    ("Glute bridge w/ band above knees", "glute bridge"),
+    ("Lateral walk, band at ankles", "lateral band walk"),
+    ("Seated row, band round feet", "band row"),
+    ("Standing hip abduction, band above knees", "standing band hip abduction"),
+    # special bars, one side, stances
+    ("Reverse lunges w SSB", "barbell reverse lunge"),
+    ("SSB split squat", "barbell split squat"),
+    ("SA landmine push press, split stance", "landmine push press"),
+    ("Split stance DB press", "standing dumbbell shoulder press"),
+    ("Preacher curl EZ bar 1 arm neg", "preacher curl"),
+    ("Preacher curl 1 arm", "dumbbell preacher curl"),
+    ("Split jerk, alt legs", "split jerk"),
+    ("Jerk recovery from pins", "jerk recovery"),
+    ("SA DB row (elbow out, dead stop)", "one-arm dumbbell row"),
+    ("Chest-supported row, elbows out, DBs", "chest-supported rear-shoulder row"),
+    # feet, hands, angles
+    ("Feet elev. hamstring bridge", "long-lever bridge"),
+    ("Low incline DB press, 3s ecc", "incline dumbbell press"),
+    ("High incline DB press", "steep incline dumbbell press"),
+    ("Incline CGBP", "close-grip incline bench press"),
+    ("Paused bench, 1in off chest", "bench press stopped above the chest"),
+    ("Split squat full ROM, front heel raised", "split squat"),
+    ("Side raise DB seated 1 1/2s", "seated lateral raise"),
+    ("Squat, 1½s", "back squat"),
+    # a letter before a hyphen is no article
+    ("A-skips 2x20 m", "A-skip"),
+    ("Skips for height", "power skip"),
+    # the opposite muscle
+    ("Rear delts, pec deck", "machine reverse fly"),
+    ("Cable row standing, SL", "-"),
+    # eponyms that the handbooks do not use
+    ("Larsen bench w/ pause", "-"),
+]
+
+
+@pytest.mark.parametrize(("name", "exercise"), KINDS)
+def test_kinds_of_names(name: str, exercise: str) -> None:
     assert read_as(name) == exercise
 
 
@@ -220,7 +320,6 @@ def test_what_is_denied_or_only_thought_of_names_no_lift(with_words: str, withou
         "wrist drill (bench)",
         "squat stretch",
         "squat-to-stand",
-        "jerk recovery from pins",
         "box jump → broad jump",
         "squat -> lunge",
     ],
@@ -250,6 +349,24 @@ def test_a_name_that_states_another_implement_carries_it() -> None:
     assert carried["kettlebell Romanian deadlift"] == "kettlebell"
     assert "hip sled" not in carried
     assert len(carried) > 40
+
+
+def test_what_a_name_states_is_all_that_its_exercise_takes_in_hand() -> None:
+    """No name with dumbbells, kettlebells or a band needs a barbell: no "dumbbell wrist curl" does."""
+    looked = 0
+    for exercise in catalogue.exercises():
+        for name, words in zip((exercise.name, *exercise.aliases), names_of(exercise), strict=True):
+            stated = {one for word in words for one in meanings(word, "implement")}
+            reading = CATALOGUE.reading(name)
+            assert reading is not None
+            if len(stated) == 1 and not stated & {"machine", "sled", "suspension", "bodyweight"}:
+                (one,) = stated
+                looked += 1
+                needed = equipment.needs(exercise, reading.implement)
+                assert one in (*needed, reading.implement, *exercise.station), name
+                assert one == "barbell" or "barbell" not in needed or "barbell" in exercise.station, name
+                assert reading.implement in (one, exercise.implement), name
+    assert looked > 500
 
 
 @pytest.mark.parametrize(
@@ -465,6 +582,49 @@ def test_every_word_of_the_catalogue_has_a_kind() -> None:
 
 
 # Suggestions
+
+
+@pytest.mark.parametrize(
+    ("name", "first"),
+    [
+        ("lat pull donw, wide", "wide-grip lat pulldown"),
+        ("bench zigzag press, close grip", "close-grip bench press"),
+        ("BB hip thrust zz top", "hip thrust"),
+        ("zigzag row, seated cable", "seated cable row"),
+        ("calf press zigzag", "leg press calf raise"),
+    ],
+)
+def test_the_right_lift_is_offered_first(name: str, first: str) -> None:
+    assert CATALOGUE.exercise(name) is None
+    assert CATALOGUE.nearest(name)[0] == first
+
+
+@pytest.mark.parametrize("name", ["triceps row zigzag", "calf fly zigzag", "hamstring press zigzag"])
+def test_nothing_is_offered_for_a_part_of_the_body_that_it_does_not_train(name: str) -> None:
+    assert CATALOGUE.suggestions(name).names == ()
+
+
+UNKNOWN = (
+    "BB hip thrust zz iso",
+    "quarry drill",
+    "Kniebeuge",
+    "the usual",
+    "front sqat wihz pause",
+    "zigzag press",
+)
+
+
+@pytest.mark.parametrize("name", UNKNOWN)
+def test_an_unknown_name_takes_few_steps(name: str) -> None:
+    """No more than a fifth of one comparison of each word with every known word; once known, 5,000 steps."""
+
+    def first() -> None:
+        name_suggestions.known_spellings.cache_clear()
+        Known().suggestions(name)
+
+    assert steps(first) < 40_000
+    assert steps(lambda: Known().suggestions(name)) < 5000
+    assert steps(lambda: Known().may_mean(name)) < 10_000
 
 
 @pytest.mark.parametrize(

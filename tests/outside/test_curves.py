@@ -7,6 +7,8 @@ from __future__ import annotations
 import pytest
 
 from spotline.lint.body import curves
+from spotline.lint.counting.effort import reserve_of
+from spotline.lint.model.quantities import Range
 
 ORDER = (
     "epley-1985",
@@ -139,3 +141,49 @@ def test_bench_estimates_of_lesuer_1997():
     """
     estimates = [curves.epley(115, 5), curves.lander(115, 5), curves.brzycki(115, 5)]
     assert estimates == sorted(estimates, reverse=True)
+
+
+@pytest.mark.parametrize(
+    ("rpe", "fewest", "most"),
+    [
+        (
+            10,
+            0,
+            0,
+        ),  # 10 and 9 are printed in the abstract, "8 = 2 and so on"; the rest of the scale is from memory
+        (9.5, 0, 0),  # no more repetitions, but more load would have gone
+        (9, 1, 1),
+        (8.5, 1, 2),  # definitely one, maybe two
+        (8, 2, 2),
+        (7.5, 2, 3),
+        (7, 3, 3),
+        (6, 4, 6),
+        (5, 4, 6),
+    ],
+)
+def test_the_published_scale_of_effort_row_by_row(rpe, fewest, most):
+    """zourdos-2016, J Strength Cond Res 2016;30:267-275."""
+    assert curves.reserve_of(rpe) == (fewest, most)
+    assert reserve_of(Range(rpe, rpe)) == Range(fewest, most)
+
+
+@pytest.mark.parametrize("rpe", [1, 2, 3, 4])
+def test_the_scale_counts_no_repetitions_in_light_sets(rpe):
+    """zourdos-2016 (from memory): 3 to 4 are light, 1 to 2 little effort."""
+    assert reserve_of(Range(rpe, rpe)) is None
+
+
+@pytest.mark.parametrize("lift", ["", "bench press", "leg press"])
+def test_the_maximum_is_one_repetition(lift):
+    """By definition of 1RM; half a repetition of spread allows for form on the day (our choice)."""
+    held = curves.possible(100, lift)
+    assert held is not None
+    assert (held.mean, held.spread) == (1, 0.5)
+
+
+@pytest.mark.parametrize(("percent", "handbook"), [(95, 2), (93, 3)])
+def test_near_the_maximum_the_curve_lies_within_a_repetition_of_the_handbook(percent, handbook):
+    """nsca-table, *Essentials* 4th ed., ch. 17 (secondary): 95 % = 2, 93 % = 3."""
+    held = curves.possible(percent)
+    assert held is not None
+    assert handbook <= held.mean <= handbook + 1

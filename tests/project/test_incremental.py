@@ -293,7 +293,7 @@ class Watched:
         asked.__annotations__["unit"] = looks_at
         if beyond:
             asked.__annotations__["further"] = beyond
-        self.rule = Rule("watched", "dose", "note", "fact", "Why.", (), (), False, asked)
+        self.rule = Rule("watched", "dose", "note", "fact", "Why.", (), (), (), asked)
 
     def since(self) -> int:
         """How many units it has been asked about since this was last asked."""

@@ -50,7 +50,7 @@ class TestKneeFlexionMissing:
         assert finding.wanted == (
             "at least one set of knee flexion in the block: hinges and squats leave out the short head of biceps femoris"
         )
-        assert finding.change == "Add a leg curl of any kind or a Nordic curl to Lower."
+        assert finding.change == "Add seated leg curl, lying leg curl or single-leg seated leg curl to Lower."
         assert "short head of biceps femoris" in finding.why
         assert "forecasts no injury" in finding.why
         assert [related.words for related in finding.related] == [
@@ -142,6 +142,8 @@ class TestKneeFlexionMissing:
         [
             ("moon walk", ""),
             ("chin tuckle", ""),
+            ("toe stand, harbour way", ""),
+            ("neck drill of ours", ""),
             ("quarry leg curl", ", unless `quarry leg curl` does it"),
             ("the usual", ", unless `the usual` does it"),
         ],
@@ -212,7 +214,10 @@ class TestHipHingeMissing:
         assert finding.where == "Lower, seated leg curl"
         assert finding.counted == "7 sets for the legs; none extends the hip with a nearly straight knee."
         assert finding.wanted == "at least one set of a hip hinge in the block"
-        assert finding.change == "Add a hinge, such as a Romanian deadlift, to Lower."
+        assert (
+            finding.change
+            == "Add dumbbell Romanian deadlift, trap bar deadlift or kettlebell deadlift to Lower."
+        )
 
     @pytest.mark.parametrize(
         ("goal", "severity"),
@@ -483,7 +488,10 @@ class TestStraightKneeCalfMissing:
         assert finding.wanted == (
             "at least one set with the knee straight in the block; it trains the soleus as well"
         )
-        assert finding.change == "Do some of them standing, or add a standing calf raise to Lower or Legs."
+        assert finding.change == (
+            "Do some of them standing. Add standing calf raise, bodyweight calf raise or single-leg calf raise to Lower or"
+            " Legs."
+        )
         assert [one.words for one in finding.related] == [
             "Lower, seated calf raise: 3-4 sets",
             "Legs, seated calf raise: 2 sets",
@@ -558,7 +566,7 @@ class TestStraightKneeCalfMissing:
     def test_lines_that_cannot_be_counted(self, findings: Findings, week: Text, line: str, said: int) -> None:
         assert len(findings(week({"Gym": [self.SEATED, line]}), self.RULE)) == said
 
-    @pytest.mark.parametrize("keys", ["deload: true", "phase: taper", "phase: test", "phase: return"])
+    @pytest.mark.parametrize("keys", ["deload: true"])
     def test_only_typical_weeks(self, findings: Findings, keys: str) -> None:
         assert findings(blocks((keys, [self.SEATED])), self.RULE) == []
 
@@ -603,9 +611,9 @@ class TestPullOrPushMissing:
             finding.counted == "7-8 sets of presses and pulls a week; no vertical pull and no vertical push."
         )
         assert finding.wanted == "pulls and presses, both overhead and to the front (common practice)"
-        assert finding.change == (
-            "Add a lat pulldown and an overhead press to Push or Pull, or say in `focus` what this programme"
-            " means to train."
+        assert (
+            finding.change
+            == "Add lat pulldown for vertical pull and seated dumbbell shoulder press for vertical push to Push or Pull, or say in `focus` what this programme means to train."
         )
         assert [one.words for one in finding.related] == [
             "Push, bench press: 3-4 sets",
@@ -618,10 +626,10 @@ class TestPullOrPushMissing:
     @pytest.mark.parametrize(
         ("left_out", "missing", "add"),
         [
-            (0, "no horizontal push", "a bench press or push-up"),
-            (1, "no horizontal pull", "a row"),
-            (2, "no vertical push", "an overhead press"),
-            (3, "no vertical pull", "a lat pulldown"),
+            (0, "no horizontal push", "bench press for horizontal push"),
+            (1, "no horizontal pull", "seated cable row for horizontal pull"),
+            (2, "no vertical push", "seated dumbbell shoulder press for vertical push"),
+            (3, "no vertical pull", "lat pulldown for vertical pull"),
         ],
     )
     def test_each_direction(
@@ -685,11 +693,9 @@ class TestPullOrPushMissing:
         assert finding.counted.endswith("; no horizontal push.")
 
     @pytest.mark.parametrize(
-        ("goal", "said"), [("general health", 0), ("hypertrophy", 1), ("strength", 1), ("power", 1)]
+        ("goal", "said"), [("general health", 1), ("hypertrophy", 1), ("strength", 1), ("power", 1)]
     )
-    def test_guidelines_on_health_ask_for_regions(
-        self, findings: Findings, week: Text, goal: str, said: int
-    ) -> None:
+    def test_whatever_the_goal(self, findings: Findings, week: Text, goal: str, said: int) -> None:
         assert len(findings(week({"Gym": ["bench press, sets: 6"]}, f"goal: {goal}"), self.RULE)) == said
 
     @pytest.mark.parametrize(
@@ -699,7 +705,7 @@ class TestPullOrPushMissing:
     def test_lines_that_cannot_be_counted(self, findings: Findings, week: Text, line: str, said: int) -> None:
         assert len(findings(week({"Gym": [*self.ALL[:3], line]}), self.RULE)) == said
 
-    @pytest.mark.parametrize("keys", ["deload: true", "phase: taper", "phase: test", "phase: return"])
+    @pytest.mark.parametrize("keys", ["deload: true"])
     def test_only_typical_weeks(self, findings: Findings, keys: str) -> None:
         assert findings(blocks((keys, ["bench press, sets: 6"])), self.RULE) == []
 
@@ -748,9 +754,9 @@ class TestFinerPointsMissing:
             " that reaches the rectus femoris; 4 sets a week for the chest, none aimed at the upper part."
         )
         assert finding.wanted == "something for each part of a muscle that the programme means to build"
-        assert finding.change == (
-            "Where they matter to you, add a seated leg curl or a Romanian deadlift, a leg extension and an"
-            " incline press; a set or two of each will do."
+        assert (
+            finding.change
+            == "Add dumbbell Romanian deadlift for hamstrings at long length, leg extension for rectus femoris and incline bench press for upper chest; a set or two of each will do, where they matter to you."
         )
         assert [(one.place.excerpt, one.words) for one in finding.related] == [
             ("lying leg curl", "Lower, lying leg curl: none at long length"),
@@ -835,16 +841,22 @@ class TestFinerPointsMissing:
     @pytest.mark.parametrize(
         ("line", "add"),
         [
-            ("lying leg curl, sets: 4", "a seated leg curl or a Romanian deadlift"),
-            ("leg extension, sets: 4", "a hip abduction and a hip adduction or a deep squat"),
-            ("cable pushdown, sets: 4", "an overhead triceps extension"),
-            ("front raise, sets: 4", "a lateral raise and a row or a rear delt fly"),
-            ("crunch, sets: 4", "a side plank or a woodchop"),
+            ("lying leg curl, sets: 4", "dumbbell Romanian deadlift for hamstrings at long length"),
+            (
+                "leg extension, sets: 4",
+                "hip abduction machine for hip abductors and hip adduction machine for adductors",
+            ),
+            ("cable pushdown, sets: 4", "overhead cable triceps extension for triceps long head"),
+            (
+                "front raise, sets: 4",
+                "lateral raise for side shoulder and dumbbell reverse fly for rear shoulder",
+            ),
+            ("crunch, sets: 4", "side plank for trunk to the side"),
         ],
     )
     def test_each_remedy(self, findings: Findings, week: Text, line: str, add: str) -> None:
         (finding,) = findings(week({"Gym": [line]}, self.SIZE), self.RULE)
-        assert finding.change == f"Where they matter to you, add {add}; a set or two of each will do."
+        assert finding.change == f"Add {add}; a set or two of each will do, where they matter to you."
 
     @pytest.mark.parametrize(
         ("lines", "said"),
@@ -918,7 +930,7 @@ class TestFinerPointsMissing:
     ) -> None:
         assert len(findings(week({"Gym": ["crunch, sets: 4", line]}, self.SIZE), self.RULE)) == said
 
-    @pytest.mark.parametrize("keys", ["deload: true", "phase: taper", "phase: test", "phase: return"])
+    @pytest.mark.parametrize("keys", ["deload: true"])
     def test_only_typical_weeks(self, findings: Findings, keys: str) -> None:
         lines = ["cable pushdown, sets: 4"]
         assert findings(blocks((keys, lines), head=f"{self.SIZE}\n"), self.RULE) == []
@@ -970,9 +982,9 @@ class TestPriorityNotAhead:
             " counting half where it helps."
         )  # (5.5 + 3) / 2
         assert finding.wanted == "more for a priority than for the rest (common practice)"
-        assert finding.change == (
-            "Move a set or two from the quadriceps (5-6) to the hamstrings, or take hamstrings out of the"
-            " priorities."
+        assert (
+            finding.change
+            == "Add 1 set to Gym, seated leg curl (4 to 5): the week then holds 5; or take hamstrings out of the priorities."
         )
         assert [one.words for one in finding.related] == ["Gym, seated leg curl: 4 sets"]
 
@@ -1074,7 +1086,7 @@ class TestPriorityNotAhead:
         text = week({"Gym": ["leg extension, sets: 5", "seated leg curl, sets: 4", line]}, self.HEAD)
         assert len(findings(text, self.RULE)) == said
 
-    @pytest.mark.parametrize("keys", ["deload: true", "phase: taper", "phase: test", "phase: return"])
+    @pytest.mark.parametrize("keys", ["deload: true"])
     def test_only_typical_weeks(self, findings: Findings, keys: str) -> None:
         text = blocks((keys, ["leg extension, sets: 5"]), head=f"{self.HEAD}\n")
         assert findings(text, self.RULE) == []
@@ -1136,8 +1148,9 @@ class TestFastWorkMissing:
             "9-10 sets a week for power; no jump or throw, nothing lifted as fast as possible, no load of 30-70 %."
         )
         assert finding.wanted == "fast lifts at 30-70 %, jumps or throws"
-        assert finding.change == (
-            "Add some to Lower or Upper; where a line is meant fast already, write it, such as `tempo: 2-0-X-0`."
+        assert (
+            finding.change
+            == "Add medicine ball slam, medicine ball chest pass or rotational medicine ball throw to Lower or Upper; where a line is meant fast already, write it, such as `tempo: 2-0-X-0`."
         )
 
     @pytest.mark.parametrize(
@@ -1250,7 +1263,7 @@ class TestFastWorkMissing:
         text = blocks(("", [self.HEAVY]), ("", [self.HEAVY, "box jump, sets: 3"]), head=f"{self.POWER}\n")
         assert findings(text, self.RULE) == []
 
-    @pytest.mark.parametrize("keys", ["deload: true", "phase: taper", "phase: test", "phase: return"])
+    @pytest.mark.parametrize("keys", ["deload: true"])
     def test_only_where_weeks_are_typical(self, findings: Findings, keys: str) -> None:
         assert findings(blocks((keys, [self.HEAVY]), head=f"{self.POWER}\n"), self.RULE) == []
         both = blocks((keys, ["plank, sets: 9"]), ("", [self.HEAVY]), head=f"{self.POWER}\n")
@@ -1383,7 +1396,7 @@ class TestDaysPerRegionFew:
         assert (finding.place.excerpt, finding.where) == ("Pull", "Pull")
         assert finding.counted == "abdomen on 1 day and back on 1 day of the week."
         assert finding.wanted == "2 days or more for each major region, as health guidelines ask"
-        assert finding.change == "Add something for abdomen to Pull and for back to Push."
+        assert finding.change == "Add plank for abdomen to Pull; add lat pulldown for back to Push."
 
     def test_all_on_two_days(self, findings: Findings, week: Text) -> None:
         days = {"monday": list(self.ALL), "thursday": list(self.ALL)}
@@ -1393,8 +1406,9 @@ class TestDaysPerRegionFew:
         (finding,) = findings(week({"monday Gym": list(self.ALL)}, self.HEALTH), self.RULE)
         assert finding.place.excerpt == "Gym"
         assert finding.counted.startswith("legs on 1 day, hips on 1 day, abdomen on 1 day,")
-        assert finding.change == (
-            "Add something for legs, hips, abdomen, back, shoulders, chest and arms on another day."
+        assert (
+            finding.change
+            == "Add dumbbell Romanian deadlift for legs, hip thrust for hips, plank for abdomen, lat pulldown for back, dumbbell reverse fly for shoulders, bench press for chest and barbell curl for arms to another day."
         )
 
     def test_two_sessions_on_one_day_are_one_day(self, findings: Findings, week: Text) -> None:
@@ -1510,9 +1524,9 @@ class TestDaysPerRegionFew:
         assert len(findings(week(days, self.HEALTH), self.RULE)) == said
 
     @pytest.mark.parametrize("phase", ["taper", "test", "return"])
-    def test_only_typical_weeks(self, findings: Findings, week: Text, phase: str) -> None:
+    def test_no_phase_hides_a_whole_programme(self, findings: Findings, week: Text, phase: str) -> None:
         text = week({"monday Gym": list(self.ALL)}, f"{self.HEALTH}\nphase: {phase}")
-        assert findings(text, self.RULE) == []
+        assert len(findings(text, self.RULE)) == 1
 
     def test_weeks_are_drawn_together_with_the_words_of_the_worst(
         self, findings: Findings, week: Text

@@ -43,7 +43,7 @@ class TestLoadOutsideZone:
         assert (finding.severity, finding.confidence) == ("note", "guideline")
         assert (finding.place.excerpt, finding.where) == ("70 %", "Gym, back squat")
         assert finding.counted == (
-            "Heaviest loads of the main lifts: back squat 70 % and bench press 79 %; 74.5 % on average."
+            "back squat 70 % at the heaviest and bench press 79 % at the heaviest: below the zone for strength."
         )
         assert finding.wanted == "80 % or more for strength"
         assert finding.change == (
@@ -57,7 +57,7 @@ class TestLoadOutsideZone:
         (finding,) = findings(
             week({"Gym": ["back squat, sets: 3, load: 70/72.5/75 %"]}, "goal: muscular endurance"), self.RULE
         )
-        assert finding.counted == "Lightest loads of the main lifts: back squat 70 %."
+        assert finding.counted == "back squat 70 % at the lightest: above the zone for muscular endurance."
         assert finding.wanted == "67 % or less for muscular endurance"
         assert finding.change == "Make some of the work lighter, or name the goal that these weeks serve."
         assert finding.related == ()
@@ -69,8 +69,11 @@ class TestLoadOutsideZone:
             (["back squat, sets: 3, load: 79.5 %"], 1),
             (["back squat, sets: 3, load: 70-80 %"], 0),
             (["back squat, sets: 3, load: 70/75/80 %"], 0),
-            (["back squat, sets: 3, load: 70 %", "bench press, sets: 3, load: 90 %"], 0),  # 80 on average
-            (["back squat, sets: 3, load: 70 %", "bench press, sets: 3, load: 89.5 %"], 1),
+            (["back squat, sets: 3, load: 70 %", "bench press, sets: 3, load: 90 %"], 1),  # one by one
+            (["back squat, sets: 3, load: 70 %", "front squat, sets: 3, load: 80 %"], 0),  # of one pattern
+            (["front squat, sets: 3, load: 80 %", "back squat, sets: 3, load: 70 %"], 0),
+            (["bench press, sets: 3, load: 85 %", "bent-over row, sets: 3, load: 60 %"], 0),  # goes with it
+            (["bent-over row, sets: 3, load: 60 %"], 1),  # the heaviest work that there is
             (
                 ["back squat, sets: 1, load: 85 %", "back squat, sets: 9, load: 60 %"],
                 0,
@@ -85,8 +88,7 @@ class TestLoadOutsideZone:
             (["jump squat, sets: 3, load: 30 %"], 0),
             (["power clean, sets: 3, load: 60 %"], 0),  # work for speed
             (["back squat, sets: 1, load: 70 %", "back squat, sets: 1, load: 60-85 %"], 0),
-            (["bench press, sets: 1, load: 70 %", "back squat, sets: 1, load: 91 %"], 0),
-            (["bench press, sets: 1, load: 70 %", "back squat, sets: 1, load: 89 %"], 1),
+            (["bench press, sets: 1, load: 80 %", "back squat, sets: 1, load: 79 %"], 1),
             (["moon walk, sets: 3, load: 30 %"], 0),
         ],
     )
@@ -99,14 +101,14 @@ class TestLoadOutsideZone:
             text = week({"Gym": [line.replace("%s", heaviest)]}, "goal: strength\nweeks: 4")
             found = findings(text, self.RULE)
             assert [finding.counted for finding in found] == [
-                "Heaviest loads of the main lifts: back squat 77.5 %."
+                "back squat 77.5 % at the heaviest: below the zone for strength."
             ] * number
 
     @pytest.mark.parametrize(
         ("lines", "number"),
         [
-            (["back squat, sets: 3, load: 60 %", "bench press, sets: 3, load: 74 %"], 0),  # 67 on average
-            (["back squat, sets: 3, load: 60 %", "bench press, sets: 3, load: 75 %"], 1),
+            (["back squat, sets: 3, load: 60 %", "bench press, sets: 3, load: 67 %"], 0),
+            (["back squat, sets: 3, load: 60 %", "bench press, sets: 3, load: 68 %"], 1),
             (["back squat, sets: 3, load: 75 %", "back squat, sets: 1, load: 60-80 %"], 0),
         ],
     )
@@ -119,8 +121,8 @@ class TestLoadOutsideZone:
             week({"Gym": [f"{line}, sets: 3" for line in lines]}, "goal: strength"), self.RULE
         )
         assert finding.counted == (
-            "Heaviest loads of the main lifts: back squat 70 %, bench press 70.2 % and overhead press 75 %;"
-            " 71.8 % on average."
+            "back squat 70 % at the heaviest, bench press 70.2 % at the heaviest and overhead press 75 % at the"
+            " heaviest: below the zone for strength."
         )
 
     def test_the_lightest_week_decides_for_endurance(self, findings: Findings, week: Text) -> None:
@@ -176,11 +178,17 @@ class TestLoadOutsideZone:
         [
             (
                 "20 %",
-                ("Heaviest loads of the main lifts: barbell squat jump 20 %.", "30 % or more for power"),
+                (
+                    "barbell squat jump 20 % at the heaviest: below the zone for power.",
+                    "30 % or more for power",
+                ),
             ),
             (
                 "80 %",
-                ("Lightest loads of the main lifts: barbell squat jump 80 %.", "70 % or less for power"),
+                (
+                    "barbell squat jump 80 % at the lightest: above the zone for power.",
+                    "70 % or less for power",
+                ),
             ),
         ],
     )
@@ -190,7 +198,31 @@ class TestLoadOutsideZone:
         )
         assert (finding.counted, finding.wanted) == words
 
-    @pytest.mark.parametrize("goal", ["goal: hypertrophy", "goal: general health", "note: no goal"])
+    @pytest.mark.parametrize(
+        ("line", "said"),
+        [
+            ("back squat, sets: 4, reps: 2-3, load: 90 %", ["back squat"]),
+            ("back squat, sets: 4, reps: 5, load: 85 %", []),
+            ("back squat, sets: 4, reps: 5, load: 86 %", ["back squat"]),
+            ("back squat, sets: 4, reps: 3, load: {1: 90 %, 2: 80 %}", []),  # comes down once
+            ("deadlift, sets: 5, reps: 2, load: 3RM", ["deadlift"]),
+            ("bent-over row, sets: 4, reps: 3, load: 90 %", []),
+            ("back squat, sets: 4, reps: 15, load: 40 %", []),  # for size light loads do as well
+        ],
+    )
+    def test_size_from_above(self, findings: Findings, week: Text, line: str, said: list[str]) -> None:
+        """67 to 85 %: nsca-zones (secondary); light loads do as well: acsm-2026-load."""
+        lines = [line, "bench press, sets: 3, reps: 8, load: 75 %"]
+        found = findings(week({"Gym": lines}, "goal: hypertrophy\nweeks: 2"), self.RULE)
+        assert [one.counted.split(" ", 1)[0] for one in found] == [one.split()[0] for one in said]
+        assert all("bench press" not in one.counted for one in found)
+
+    def test_both_ends_of_the_zone_are_two_findings(self, findings: Findings, week: Text) -> None:
+        lines = ["barbell squat jump, sets: 3, load: 20 %", "bench press throw, sets: 3, load: 80 %"]
+        found = findings(week({"Gym": lines}, "goal: power"), self.RULE)
+        assert [one.place.excerpt for one in found] == ["20 %", "80 %"]
+
+    @pytest.mark.parametrize("goal", ["goal: general health", "note: no goal"])
     @pytest.mark.parametrize("load", ["40 %", "105 %"])
     def test_nothing_is_said_for_other_goals(
         self, findings: Findings, week: Text, goal: str, load: str
@@ -219,8 +251,8 @@ class TestLoadOutsideZone:
         [
             ("phase: build", 1),
             ("phase: in-season", 1),
-            ("phase: taper", 0),
-            ("phase: test", 0),
+            ("phase: taper", 1),
+            ("phase: test", 1),
             ("phase: return", 0),
             (REHABILITATION, 0),
         ],
@@ -300,31 +332,35 @@ class TestMoreRepsThanLoadAllows:
     @pytest.mark.parametrize(
         ("line", "severity"),
         [
-            ("back squat, sets: 3, reps: 11, load: 85 %", ""),  # 7.15 + 2 x 2.19 = 11.53
-            ("back squat, sets: 3, reps: 12, load: 85 %", "warning"),
-            ("back squat, sets: 3, reps: 15, load: 85 %", "warning"),  # 7.15 + 4 x 2.19 = 15.91
-            ("back squat, sets: 3, reps: 16, load: 85 %", "error"),
-            ("back squat, sets: 3, reps: 9, rir: 2, load: 85 %", ""),
-            ("back squat, sets: 3, reps: 9, rir: 3, load: 85 %", "warning"),
-            ("back squat, sets: 3, reps: 9, rpe: 8, load: 85 %", ""),
-            ("back squat, sets: 3, reps: 9, rpe: 7, load: 85 %", "warning"),
-            ("back squat, sets: 3, reps: 8-20, load: 85 %", ""),  # the low end counts
-            ("back squat, sets: 3, reps: 12, load: 80-85 %", ""),  # the light end counts: 14.77 at 80 %
-            ("back squat, sets: 3, reps: 9, rir: 2-4, load: 85 %", ""),
-            ("back squat, sets: 3, reps: 26, load: 70 %", "warning"),  # never an error: 26 have been done
-            ("back squat, sets: 3, reps: 28, load: 60 %", ""),  # 19.53 + 2 x 4.37 = 28.27
-            ("back squat, sets: 3, reps: 29, load: 60 %", "warning"),
-            ("back squat, sets: 3, reps: 80, load: 59 %", ""),  # the table ends at 60 %
-            ("back squat, sets: 3, reps: 2, load: 100 %", ""),
-            ("back squat, sets: 3, reps: 3, load: 100 %", "warning"),
-            ("back squat, sets: 3, reps: 4, load: 100 %", "error"),
-            ("back squat, sets: 3, reps: 9, load: 105 %", ""),
-            ("bench press, sets: 3, reps: 13, load: 80 %", ""),  # 8.82 + 2 x 2.51 = 13.84
-            ("bench press, sets: 3, reps: 14, load: 80 %", "warning"),
-            ("back squat, sets: 3, reps: 14, load: 80 %", ""),  # 14.77
-            ("leg press, sets: 3, reps: 18, load: 80 %", ""),  # 13.05 + 2 x 2.51 = 18.07
-            ("leg press, sets: 3, reps: 19, load: 80 %", "warning"),
-            ("leg press calf raise, sets: 3, reps: 18, load: 80 %", "warning"),  # no leg press
+            ("back squat, sets: 1, reps: 11, load: 85 %", ""),  # 7.15 + 2 x 2.19 = 11.53
+            ("back squat, sets: 1, reps: 12, load: 85 %", "warning"),
+            ("back squat, sets: 1, reps: 15, load: 85 %", "warning"),  # 7.15 + 4 x 2.19 = 15.91
+            ("back squat, sets: 1, reps: 16, load: 85 %", "error"),
+            ("back squat, sets: 1, reps: 9, rir: 2, load: 85 %", ""),
+            ("back squat, sets: 1, reps: 9, rir: 3, load: 85 %", "warning"),
+            ("back squat, sets: 1, reps: 9, rpe: 8, load: 85 %", ""),
+            ("back squat, sets: 1, reps: 9, rpe: 7, load: 85 %", "warning"),
+            ("back squat, sets: 1, reps: 8-20, load: 85 %", ""),  # the low end counts
+            ("back squat, sets: 1, reps: 12, load: 80-85 %", ""),  # the light end counts: 14.77 at 80 %
+            ("back squat, sets: 1, reps: 9, rir: 2-4, load: 85 %", ""),
+            ("back squat, sets: 1, reps: 26, load: 70 %", "warning"),  # never an error: 26 have been done
+            ("back squat, sets: 1, reps: 28, load: 60 %", ""),  # 19.53 + 2 x 4.37 = 28.27
+            ("back squat, sets: 1, reps: 29, load: 60 %", "warning"),
+            ("back squat, sets: 1, reps: 80, load: 59 %", ""),  # the table ends at 60 %
+            ("back squat, sets: 1, reps: 5, load: 95 %", "warning"),  # 2.97 + 2 x 0.97 = 4.9
+            ("back squat, sets: 1, reps: 4, load: 95 %", ""),
+            ("leg press, sets: 1, reps: 5, load: 95 %", ""),  # about 5 on its own curve
+            ("back squat, sets: 1, reps: 2, load: 99 %", ""),
+            ("back squat, sets: 1, reps: 3, load: 99 %", "warning"),
+            ("back squat, sets: 1, reps: 4, load: 99 %", "error"),
+            ("back squat, sets: 1, reps: 1, load: 100 %", ""),
+            ("back squat, sets: 3, reps: 1, load: 100 %", ""),
+            ("bench press, sets: 1, reps: 13, load: 80 %", ""),  # 8.82 + 2 x 2.51 = 13.84
+            ("bench press, sets: 1, reps: 14, load: 80 %", "warning"),
+            ("back squat, sets: 1, reps: 14, load: 80 %", ""),  # 14.77
+            ("leg press, sets: 1, reps: 18, load: 80 %", ""),  # 13.05 + 2 x 2.51 = 18.07
+            ("leg press, sets: 1, reps: 19, load: 80 %", "warning"),
+            ("leg press calf raise, sets: 1, reps: 18, load: 80 %", "warning"),  # no leg press
         ],
     )
     def test_both_sides_of_each_limit(self, findings: Findings, week: Text, line: str, severity: str) -> None:
@@ -335,10 +371,17 @@ class TestMoreRepsThanLoadAllows:
         ("line", "words"),
         [
             ("sets: 3, reps: 8/8/14, load: 85 %", "14 repetitions, at 85 %."),
-            ("sets: 3, reps: 20/8/8, load: 70/80/90 %", ""),
+            ("sets: 3, reps: 12/5/11, load: 85 %", "12 repetitions, at 85 %."),  # too many even fresh
+            ("sets: 3, reps: 9/5/11, load: 85 %", "3 sets of 11 repetitions, at 85 %."),
+            (
+                "sets: 3, reps: 11/5/10, load: 85 %",
+                "3 sets of 10 repetitions, at 85 %.",
+            ),  # the first is fresh
+            ("sets: 3, reps: 20/8/6, load: 70/80/90 %", ""),
             ("sets: 3, reps: 8/8/20, load: 70/80/90 %", "20 repetitions, at 70/80/90 %."),
             ("sets: 3, reps: 9, load: 70/80/90 %", "9 repetitions, at 70/80/90 %."),
-            ("sets: 3, reps: 8, load: 70/80/90 %", ""),
+            ("sets: 3, reps: 8, load: 70/80/90 %", "3 sets of 8 repetitions, at 70/80/90 %."),
+            ("sets: 3, reps: 6, load: 70/80/90 %", ""),  # 4.94 + 2 x 1.90 = 8.74, and 6 x 1.3 = 7.8
             (
                 "sets: 3, reps: 15/12/12, load: 80/85/80 %",
                 "12 repetitions, at 80/85/80 %.",
@@ -395,7 +438,7 @@ class TestMoreRepsThanLoadAllows:
         assert finding.wanted == "about 7 at 85 %, and hardly anybody more than 12"
         assert [related.words for related in finding.related] == ["85 kg", "best lift on file: 100 kg"]
         assert (
-            findings(week({"Lower": ["back squat, sets: 3, reps: 11, load: 85 kg"]}, head), self.RULE) == []
+            findings(week({"Lower": ["back squat, sets: 1, reps: 11, load: 85 kg"]}, head), self.RULE) == []
         )
 
     @pytest.mark.parametrize(
@@ -439,7 +482,7 @@ class TestMoreRepsThanLoadAllows:
         ],
     )
     def test_options(self, findings: Findings, week: Text, options: str, line: str, severity: str) -> None:
-        text = week({"Lower": [f"back squat, sets: 3, {line}"]})
+        text = week({"Lower": [f"back squat, sets: 1, {line}"]})
         found = findings(text, self.RULE, settings(self.RULE, options))
         assert [finding.severity for finding in found] == ([severity] if severity else [])
 
@@ -450,6 +493,154 @@ class TestMoreRepsThanLoadAllows:
         (finding,) = findings(week({"Lower": [line]}, "weeks: 4"), self.RULE)
         assert finding.weeks == (2, 3, 4)
         assert finding.counted == "15 repetitions, at 85 %."
+
+    # Several sets: that repetitions fall is in richmond-2004 and willardson-2006, how far is common practice
+
+    @pytest.mark.parametrize(
+        ("line", "words"),
+        [
+            ("back squat, sets: 1, reps: 8, load: 88 %", ""),
+            ("back squat, sets: 4, reps: 8, load: 88 %", "4 sets of 8 repetitions, at 88 %."),
+            ("back squat, sets: 3-4, reps: 8, load: 88 %", "4 sets of 8 repetitions, at 88 %."),
+            (
+                "back squat, sets: 3, reps: 6, load: 91 %, rir: 1",
+                "3 sets of 7 repetitions, 1 of them in reserve, at 91 %.",
+            ),
+            ("back squat, sets: 2, reps: 9, load: 88 %", "2 sets of 9 repetitions, at 88 %."),
+            ("bench press, sets: 3, reps: 11, load: 80 %", "3 sets of 11 repetitions, at 80 %."),
+            ("back squat, sets: 5, reps: 5, load: 85 %", ""),
+            ("back squat, sets: 5, reps: 3, load: 90 %", ""),
+            ("back squat, sets: 5, reps: 10, load: 80 %", ""),  # ten at 80 % are average
+            ("back squat, sets: 10, reps: 10, load: 70 %", ""),
+            ("back squat, sets: 3, reps: 12, load: 75 %", ""),
+            ("leg press, sets: 3, reps: 12, load: 80 %", ""),
+            ("leg press, sets: 3, reps: 5, load: 95 %", ""),
+            ("leg press, sets: 3, reps: 6, load: 95 %", "3 sets of 6 repetitions, at 95 %."),
+        ],
+    )
+    def test_what_fatigue_leaves(self, findings: Findings, week: Text, line: str, words: str) -> None:
+        assert said(findings(week({"Lower": [line]}), self.RULE)) == ([("warning", words)] if words else [])
+
+    def test_the_words_for_several_sets(self, findings: Findings, week: Text) -> None:
+        (finding,) = findings(week({"Lower": ["back squat, sets: 4, reps: 8, load: 88 %"]}), self.RULE)
+        assert finding.wanted == "about 6 at 88 % in a first set, and hardly anybody more than 7 in set 4"
+        # 8 repetitions of a fourth set are as hard as 8 x 1.35 = 10.8 of a first one
+        assert finding.change == "Take about 83 % of the best lift, or ask for fewer repetitions."
+        (finding,) = findings(
+            week({"Lower": ["back squat, sets: 3, reps: 6, rir: 1, load: 91 %"]}), self.RULE
+        )
+        assert finding.wanted.endswith("hardly anybody more than 6 in set 3")  # (8.06 - 1) / 1.3 + 1 = 6.4
+        line = week({"Lower": ["back squat, sets: 4, reps: 8, load: 88 %"]})
+        (finding,) = findings(line, self.RULE, settings(self.RULE, "{few manage: 1.5}"))
+        assert "no more than 6 in set 4" in finding.wanted
+        again = week({"Lower": ["back squat, sets: 4, reps: 8, load: 83 %"]})
+        assert findings(again, self.RULE) == []
+
+    @pytest.mark.parametrize(
+        ("options", "line", "severity"),
+        [
+            ("{few manage: 0}", "sets: 1, reps: 1, load: 100 %", ""),  # exactly the mean
+            ("{few manage: 0}", "sets: 3, reps: 1, load: 100 %", "warning"),
+            ("{few manage: 0, nobody manages: 0}", "sets: 3, reps: 1, load: 100 %", "warning"),
+        ],
+    )
+    def test_exactly_at_a_limit(
+        self, findings: Findings, week: Text, options: str, line: str, severity: str
+    ) -> None:
+        text = week({"Lower": [f"back squat, {line}"]})
+        found = findings(text, self.RULE, settings(self.RULE, options))
+        assert [finding.severity for finding in found] == ([severity] if severity else [])
+
+    def test_no_number_of_sets_makes_it_an_error(self, findings: Findings, week: Text) -> None:
+        (finding,) = findings(week({"Lower": ["back squat, sets: 9, reps: 15, load: 85 %"]}), self.RULE)
+        assert finding.severity == "warning"  # 15.91 are four SD above the mean in a first set
+
+    # 100 % is one repetition by definition
+
+    @pytest.mark.parametrize(
+        ("line", "severity", "words"),
+        [
+            ("back squat, sets: 3, reps: 2, load: 100 %", "error", "2 repetitions, at 100 %."),
+            ("bench press, sets: 1, reps: 1-2, load: 100 %", "", ""),
+            (
+                "bench press, sets: 1, reps: 1, rir: 1, load: 100 %",
+                "error",
+                "2 repetitions, 1 of them in reserve, at 100 %.",
+            ),
+            ("front squat, sets: 2, reps: 1, load: 102.5 %", "error", "1 repetition, at 102.5 %."),
+            ("overhead press, sets: 2, reps: 5, load: 110 %", "error", "5 repetitions, at 110 %."),
+            ("deadlift, sets: 2, load: 101 %", "error", "1 repetition, at 101 %."),
+            ("back squat, sets: 2, reps: 3, load: 95-105 %", "", ""),
+            (
+                "back squat, sets: 3, reps: 5/3/2, load: 80/90/100 %",
+                "error",
+                "2 repetitions, at 80/90/100 %.",
+            ),
+            ("back squat, sets: 3, reps: 1, load: 100/101/102 %", "error", "1 repetition, at 100/101/102 %."),
+            ("clean, sets: 3, reps: 2, load: 100 %", "error", "2 repetitions, at 100 %."),
+            ("clean, sets: 3, reps: 9, load: 95 %", "", ""),
+            ("clean pull, sets: 3, reps: 3, load: 105 %", "note", "clean pull at 105 %: of what?"),
+            ("snatch pull, sets: 3, reps: 3, load: 100 %", "note", "snatch pull at 100 %: of what?"),
+            ("rack pull, sets: 3, reps: 3, load: 120 %", "note", "rack pull at 120 %: of what?"),
+            ("half squat, sets: 3, reps: 5, load: 110 %", "note", "half squat at 110 %: of what?"),
+            ("hip thrust, sets: 3, reps: 8, load: 100 %", "note", "hip thrust at 100 %: of what?"),
+            ("moon walk, sets: 3, reps: 8, load: 100 %", "note", "moon walk at 100 %: of what?"),
+            ("snatch pull, sets: 3, reps: 1, load: 100 %", "", ""),
+            ("back squat, sets: 3, reps: 1+1, load: 102 %", "", ""),
+            ("negative pull-up, sets: 3, reps: 3, load: 110 %", "", ""),
+        ],
+    )
+    def test_at_the_maximum_and_above(
+        self, findings: Findings, week: Text, line: str, severity: str, words: str
+    ) -> None:
+        found = findings(week({"Lower": [line]}), self.RULE)
+        assert said(found) == ([(severity, words)] if severity else [])
+        assert findings(week({"Lower": [line]}), "number-implausible") == []
+
+    def test_the_words_at_the_maximum(self, findings: Findings, week: Text) -> None:
+        (finding,) = findings(week({"Lower": ["back squat, sets: 3, reps: 2, load: 100 %"]}), self.RULE)
+        assert (finding.place.excerpt, finding.where) == ("2", "Lower, back squat")
+        assert finding.wanted == "one repetition at 100 % of the lift's own best, and none above"
+        assert finding.change == (
+            "Take about 97 % of the best lift. If it is a percentage of something else, write it in kg."
+        )
+        assert [related.words for related in finding.related] == ["100 %"]
+        (finding,) = findings(week({"Lower": ["back squat, sets: 3, reps: 2, load: 101 %"]}), self.RULE)
+        assert (finding.place.excerpt, finding.related) == ("101 %", ())
+
+    def test_the_words_where_the_percentage_may_be_of_another_lift(
+        self, findings: Findings, week: Text
+    ) -> None:
+        (finding,) = findings(week({"Lower": ["clean pull, sets: 3, reps: 3, load: 105 %"]}), self.RULE)
+        assert (finding.place.excerpt, finding.where) == ("105 %", "Lower, clean pull")
+        assert finding.wanted == "a load that is known; of this lift's own best 100 % is one repetition"
+        assert finding.change == "Write the load in kg, or say in a `note` of which lift it is a percentage."
+
+    def test_kilograms_above_the_best_lift_may_be_a_new_one(self, findings: Findings, week: Text) -> None:
+        head = "athlete: {name: A, best lifts: {back squat: 100 kg}}"
+        assert (
+            findings(week({"Lower": ["back squat, sets: 1, reps: 2, load: 104 kg"]}, head), self.RULE) == []
+        )
+
+    def test_a_best_lift_on_file_is_the_lifts_own(self, findings: Findings, week: Text) -> None:
+        text = week(
+            {"Lower": ["rack pull, sets: 3, reps: 3, load: 105 %"]},
+            "athlete: {name: A, best lifts: {rack pull: 150 kg}}",
+        )
+        assert [finding.severity for finding in findings(text, self.RULE)] == ["error"]
+
+    @pytest.mark.parametrize(("phase", "reps", "number"), [("test", 1, 0), ("test", 2, 1), ("taper", 1, 1)])
+    def test_an_attempt_in_a_test_week(
+        self, findings: Findings, week: Text, phase: str, reps: int, number: int
+    ) -> None:
+        line = f"deadlift, sets: 1, reps: {reps}, load: 103 %"
+        assert len(findings(week({"Lower": [line]}, f"phase: {phase}"), self.RULE)) == number
+
+    def test_a_team_names_its_own_lifts_of_another(self, findings: Findings, week: Text) -> None:
+        text = week({"Lower": ["deficit deadlift, sets: 1, reps: 2, load: 100 %"]})
+        assert [one.severity for one in findings(text, self.RULE)] == ["error"]
+        moved = settings(self.RULE, "{percent of another lift: [deficit]}")
+        assert [one.severity for one in findings(text, self.RULE, moved)] == ["note"]
 
 
 class TestEffortAgainstLoad:
@@ -500,11 +691,14 @@ class TestEffortAgainstLoad:
             ("reps: 4, load: 70 %, rir: 0", 0),
             ("reps: 1, load: 80 %, rir: 0", 1),  # 1.22
             ("reps: 2, load: 80 %, rir: 0", 0),
-            ("reps: 3, load: 59 %, rir: 0", 0),  # the table ends
+            ("reps: 3, load: 59 %, rir: 0", 1),  # the table ends, but a lighter load allows no fewer
+            ("reps: 3, load: 40 %, rir: 0", 1),
+            ("reps: 6, load: 40 %, rir: 0", 0),
+            ("reps: 1, load: 101 %, rir: 0", 0),
             ("reps: 3/3/3, load: 60 %, rir: 0", 1),
             ("reps: 3/6/3, load: 60 %, rir: 0", 0),  # one set is hard enough
             ("reps: 3, load: 60/60/80 %, rir: 0", 0),
-            ("reps: 3, load: 60/55/60 %, rir: 0", 0),  # nobody knows the second
+            ("reps: 3, load: 60/55/60 %, rir: 0", 1),
             ("reps: 3, load: 15RM, rir: 0", 1),  # about 69.6 %
             ("reps: 3, load: 60 %", 0),
             ("reps: 3, rir: 0", 0),
@@ -517,6 +711,14 @@ class TestEffortAgainstLoad:
         text = week({"Lower": ["back squat, sets: 3, reps: 2, load: 60-65 %, rir: 0"]})
         (finding,) = findings(text, self.RULE)
         assert finding.wanted == "about 15 repetitions left there: lifters manage about 17 at 65 %"
+
+    def test_below_the_end_of_the_table_lifters_manage_at_least_as_many(
+        self, findings: Findings, week: Text
+    ) -> None:
+        (finding,) = findings(
+            week({"Lower": ["back squat, sets: 3, reps: 5, load: 40 %, rir: 0"]}), self.RULE
+        )
+        assert finding.wanted == "at least 15 repetitions left there: lifters manage at least 20 at 40 %"
 
     @pytest.mark.parametrize(
         ("more", "number"),
@@ -950,7 +1152,7 @@ class TestLoadNotSettable:
         assert (finding.place.excerpt, finding.where) == ("61.3 kg", "Push, bench press")
         assert finding.counted == "bench press at 61.3 kg: no barbell comes to 61.3 kg."
         assert finding.wanted == "steps of 0.5 kg"
-        assert finding.change == "Write 61 or 61.5 kg."
+        assert finding.change == "Write 60 or 62.5 kg."
 
     @pytest.mark.parametrize(
         ("line", "number"),
@@ -1104,7 +1306,8 @@ class TestStiffHingeTooHeavy:
             ("stiff-leg deadlift, sets: 3, reps: 3, load: 90 %", 0),  # 4.94 repetitions: nuzzo-2024
             ("stiff-leg deadlift, sets: 3, reps: 3, load: 93 %", 1),  # 3.76
             ("stiff-leg deadlift, sets: 3, reps: 3, load: 90-93 %", 1),
-            ("stiff-leg deadlift, sets: 3, reps: 1, load: 105 %", 1),
+            ("stiff-leg deadlift, sets: 3, reps: 1, load: 100 %", 1),
+            ("stiff-leg deadlift, sets: 3, reps: 1, load: 105 %", 0),  # more-reps-than-load-allows speaks
             ("stiff-leg deadlift, sets: 3, reps: 3, load: 50 %", 0),
             ("stiff-leg deadlift, sets: 3, reps: 3, load: 120 kg", 1),
             ("stiff-leg deadlift, sets: 3, reps: amrap", 0),

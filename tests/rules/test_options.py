@@ -60,6 +60,7 @@ FURTHER: dict[str, list[str | tuple[str, Files]]] = {
         plan(f"{JUMP}, load: 10 %", head="goal: power\n"),
         plan(f"{JUMP}, load: 95 %", head="goal: power\n"),
         plan(f"{LIFT}, reps: 5, load: 90 %", head="goal: muscular endurance\n"),
+        plan(f"{LIFT}, reps: 2, load: 95 %", head="goal: hypertrophy\n"),
     ],
     "load-step-large": [
         plan(
@@ -70,12 +71,16 @@ FURTHER: dict[str, list[str | tuple[str, Files]]] = {
         plan(STEP.format("dumbbell bench press", "2 x 10 kg", "2 x 30 kg"), head="weeks: 2\n"),
         plan(STEP.format("medicine ball slam", "4 kg", "20 kg"), head="weeks: 2\n"),
     ],
+    "impact-days-consecutive": [
+        "programme: Test\nsessions:\n"
+        "  - {session: A, day: [monday, tuesday, wednesday, thursday], exercises: [{exercise: box jump, sets: 3}]}\n"
+    ],
     "more-reps-than-load-allows": [plan(f"{LIFT}, reps: 15, load: 5RM")],
     "number-implausible": [
         plan(f"{LIFT}, reps: 300"),
         plan(f"{LIFT}, reps: 5, rest: 2 s"),
         plan(f"{LIFT}, reps: 5, rest: 50 min"),
-        plan(f"{LIFT}, reps: 5, load: 300 %"),
+        plan(f"{LIFT}, reps: 5, load: 2 %"),
         plan(
             f"{LIFT}, reps: 5, load: 300 kg", head="athlete: {name: Ida, best lifts: {bench press: 60 kg}}\n"
         ),

@@ -156,7 +156,7 @@ class TestRepRangeNarrow:
 
 
 class TestRirRpeContradict:
-    """RPE is 10 less the repetitions in reserve: zourdos-2016, J Strength Cond Res 2016;30:267-275."""
+    """The published scale: zourdos-2016, J Strength Cond Res 2016;30:267-275 (halves and below 7 from memory)."""
 
     RULE = "rir-rpe-contradict"
 
@@ -167,7 +167,7 @@ class TestRirRpeContradict:
         assert (finding.severity, finding.confidence) == ("error", "model")
         assert (finding.place.excerpt, finding.where) == ("10", "Push, bench press")
         assert finding.counted == "RPE 10 leaves no repetition; the same line says RIR 2."
-        assert finding.change == "Write RPE 8 or RIR 0, whichever you mean, or state only one of them."
+        assert finding.change == "Write RPE 8 or RIR 0, or only one of the two."
         assert [(edit.place.excerpt, edit.words) for edit in finding.edits] == [("10", "8"), ("2", "0")]
         assert [(related.place.excerpt, related.words) for related in finding.related] == [("2", "RIR 2")]
 
@@ -178,11 +178,28 @@ class TestRirRpeContradict:
             ("2", "9", 1),
             ("2", "7", 1),
             ("0", "10", 0),
-            ("0", "9.5", 1),
-            ("0.5", "9.5", 0),
+            ("0", "9.5", 0),
+            ("0.5", "9.5", 1),
+            ("0.5", "9-10", 0),
+            ("1", "8.5", 0),
+            ("2", "8.5", 0),
+            ("3", "8.5", 1),
+            ("0", "8.5", 1),
+            ("2", "7.5", 0),
+            ("3", "7.5", 0),
+            ("3.5", "7.5", 1),
+            ("4", "5", 0),
+            ("6", "5-6", 0),
+            ("6.5", "5", 1),
+            ("3", "6", 1),
+            ("4", "6.5", 0),
+            ("8", "4.5", 0),  # no repetitions are counted there
+            ("0", "4", 0),
+            ("0", "4-5", 1),  # but they are at 5
             ("1-2", "8-9", 0),
             ("1-2", "7-8", 0),  # they share 2
-            ("1-2", "7-7.5", 1),
+            ("1-2", "7-7.5", 0),
+            ("0-1", "7-7.5", 1),
             ("0-1", "8.5-10", 0),
             ("3", "7-8", 0),
             ("4", "7-8", 1),
@@ -207,7 +224,8 @@ class TestRirRpeContradict:
             ("2", "9", "1 repetition"),
             ("5", "8", "2 repetitions"),
             ("5", "8-9", "1-2 repetitions"),
-            ("5", "9.5", "0.5 repetitions"),
+            ("5", "9.5", "no repetition"),
+            ("0", "5.5", "4-6 repetitions"),
             ("5", "9-10", "0-1 repetition"),
         ],
     )
@@ -217,20 +235,48 @@ class TestRirRpeContradict:
         (finding,) = findings(week({"Gym": [f"bench press, sets: 3, rir: {rir}, rpe: {rpe}"]}), self.RULE)
         assert finding.counted == f"RPE {rpe} leaves {left}; the same line says RIR {rir}."
 
-    def test_no_rpe_below_one_is_advised(self, findings: Findings, week: Text) -> None:
-        (finding,) = findings(week({"Gym": ["bench press, sets: 3, rir: 10, rpe: 5"]}), self.RULE)
-        assert "RPE 0" not in finding.change
-        assert [edit.words for edit in finding.edits] == ["5"]
-        (finding,) = findings(week({"Gym": ["bench press, sets: 3, rir: 9, rpe: 5"]}), self.RULE)
-        assert [edit.words for edit in finding.edits] == ["1", "5"]
+    def test_no_rpe_is_advised_where_the_scale_counts_none(self, findings: Findings, week: Text) -> None:
+        (finding,) = findings(week({"Gym": ["bench press, sets: 3, rir: 7, rpe: 5"]}), self.RULE)
+        assert finding.change == "Write RIR 4-6, or only one of the two."
+        assert [edit.words for edit in finding.edits] == ["4-6"]
 
-    def test_every_edit_mends_it(self, findings: Findings, week: Text) -> None:
-        text = week({"Gym": ["bench press, sets: 3, rir: 1-2, rpe: 9.5-10"]})
+    @pytest.mark.parametrize(
+        ("effort", "rpe"),
+        [
+            ("rir: 1-2, rpe: 9.5-10", "8-9"),
+            ("rir: 0.5, rpe: 9.5", "9-10"),
+            ("rir: 3.5, rpe: 8", "5-7"),
+            ("rir: 4-6, rpe: 8", "5-6"),
+            ("rir: 3-5, rpe: 9", "5-7"),
+            ("rir: 0, rpe: 7", "10"),
+        ],
+    )
+    def test_every_edit_mends_it(self, findings: Findings, week: Text, effort: str, rpe: str) -> None:
+        text = week({"Gym": [f"bench press, sets: 3, {effort}"]})
         (finding,) = findings(text, self.RULE)
         for edit in finding.edits:
             mended = text[: edit.place.start] + edit.words + text[edit.place.end :]
             assert findings(mended, self.RULE) == []
+        assert finding.edits[0].words == rpe
         assert len(finding.edits) == 2
+
+    @pytest.mark.parametrize(
+        ("rir", "rpe", "severity"),
+        [
+            ("0", "7", "error"),
+            ("0", "7-8", "error"),
+            ("0", "6", "warning"),
+            ("0", "6-8", "warning"),
+            ("3", "9.5", "warning"),
+            ("3", "9-9.5", "warning"),
+            ("3", "9.5-10", "warning"),
+        ],
+    )
+    def test_an_error_only_between_whole_points_that_were_read(
+        self, findings: Findings, week: Text, rir: str, rpe: str, severity: str
+    ) -> None:
+        (finding,) = findings(week({"Gym": [f"bench press, sets: 3, rir: {rir}, rpe: {rpe}"]}), self.RULE)
+        assert finding.severity == severity
 
     def test_only_the_weeks_in_which_they_contradict(self, findings: Findings, week: Text) -> None:
         (finding,) = findings(
@@ -377,7 +423,7 @@ class TestHeavyLightNotCrossed:
         [
             ("athlete: {name: A, level: novice}", 0),
             ("athlete: {name: A, level: intermediate}", 1),
-            ("phase: taper", 0),
+            ("phase: taper", 1),
             ("phase: in-season", 1),
             ("focus: [chest]", 0),
             ("focus: [hamstrings]", 1),

@@ -49,7 +49,7 @@ class TestSessionsTooClose:
         assert len(findings(week(days("monday", second)), self.RULE)) == said
 
     @pytest.mark.parametrize(("second", "said"), [("tuesday", 1), ("wednesday", 1), ("thursday", 0)])
-    @pytest.mark.parametrize("effort", ["rir: 0", "rpe: 10", "rir: 0-2", "rpe: 9-10"])
+    @pytest.mark.parametrize("effort", ["rir: 0", "rpe: 10", "reps: 6, load: 6RM"])
     def test_seventy_two_after_failure(
         self, findings: Findings, week: Text, second: str, said: int, effort: str
     ) -> None:
@@ -93,7 +93,7 @@ class TestSessionsTooClose:
             ("leg extension, sets: 4, rir: 4", 0),
             ("leg extension, sets: 4, rir: 3-5", 1),  # may be as hard as 3 in reserve
             ("leg extension, sets: 4, rpe: 7", 1),
-            ("leg extension, sets: 4, rpe: 6.5", 0),
+            ("leg extension, sets: 4, rpe: 6", 0),
             ("leg extension, sets: 4, rpe: 5-7", 1),
             ("box jump, sets: 9, reps: 3", 0),  # fast work
             ("seated leg curl, sets: 9", 0),  # another muscle
@@ -493,7 +493,7 @@ class TestFrequencyLow:
         assert (finding.place.excerpt, finding.where) == ("back squat", "Lower, back squat")
         assert finding.counted == "back squat is trained on 1 day a week (Monday)."
         assert finding.wanted == "at least 2 days a week for a priority where the goal is strength"
-        assert finding.change == "Share its sets out over another session; none have to be added to Lower."
+        assert finding.change == "Share its sets out over another day too; none have to be added to Lower."
         assert [related.words for related in finding.related] == ["Lower, back squat: 3 sets"]
 
     @pytest.mark.parametrize(
@@ -562,7 +562,6 @@ class TestFrequencyLow:
             "goal: strength",
             "goal: strength\npriority: [moon walk]",
             "goal: strength\npriority: [back squat]\nphase: in-season",
-            "goal: strength\npriority: [back squat]\nphase: taper",
             f"goal: strength\npriority: [back squat]\n{REHABILITATION.format(until='2026-12-31')}",
         ],
     )
@@ -650,11 +649,11 @@ class TestSpineDaysConsecutive:
         (finding,) = findings(text, self.RULE, ASKED_FOR)
         assert (finding.counted[:17], finding.weeks) == ("Sunday and Monday", (2, 3))
 
-    def test_stands_back_under_rehabilitation(self, findings: Findings, week: Text) -> None:
+    def test_speaks_under_rehabilitation(self, findings: Findings, week: Text) -> None:
         head = f"starts: 2026-01-05\nweeks: 2\n{REHABILITATION.format(until='2026-01-05')}"
         text = week(days("monday", "tuesday", self.SQUAT, self.PULL), head)
         (finding,) = findings(text, self.RULE, ASKED_FOR)
-        assert finding.weeks == (2,)
+        assert finding.weeks == (1, 2)
 
     @pytest.mark.parametrize(
         ("option", "value", "line", "said"),
@@ -689,7 +688,7 @@ class TestDaysMoreThanAthlete:
         assert (finding.place.excerpt, finding.where) == ("Upper", "Upper")
         assert finding.counted == "Tuesday is a training day; the athlete has Monday and Thursday."
         assert finding.wanted == "training on the days that the athlete has"
-        assert finding.change == "Move Upper to one of the athlete's days, or correct the athlete's `days`."
+        assert finding.change == "Move Upper to Thursday, or correct the athlete's `days`."
         assert [(one.place.excerpt, one.words) for one in finding.related] == [
             ("Mara", "the athlete's days: Monday and Thursday")
         ]
@@ -993,9 +992,9 @@ class TestIsolationBeforeCompound:
         assert (finding.place.excerpt, finding.where) == ("back squat", "Lower, back squat")
         assert (
             finding.counted
-            == "back squat at 5 repetitions comes after leg extension, which tires the same quadriceps."
+            == "back squat at 5 repetitions comes after leg extension, which tires the quadriceps first."
         )
-        assert finding.wanted == "heavy work for several joints first"
+        assert finding.wanted == "lifts over several joints first"
         assert (
             finding.change
             == "Put back squat before leg extension, or write pre-exhaustion into the note if it is meant."
@@ -1007,8 +1006,9 @@ class TestIsolationBeforeCompound:
         [
             (SMALL, LARGE, 1),
             (LARGE, SMALL, 0),
-            (SMALL, "back squat, sets: 4, reps: 8", 0),  # light
+            (SMALL, "back squat, sets: 4, reps: 8", 0),  # light: some tire the prime mover first on purpose
             (SMALL, "back squat, sets: 4, reps: 7", 1),
+            (SMALL, "back squat, sets: 4, reps: amrap", 0),
             (SMALL, "back squat, sets: 4, load: 6RM", 1),
             (SMALL, "back squat, sets: 4", 0),
             (SMALL, "back squat, sets: 4, reps: 5, rir: 6", 0),  # easy
@@ -1020,7 +1020,15 @@ class TestIsolationBeforeCompound:
             ("seated leg curl, sets: 3", "Romanian deadlift, sets: 3, reps: 6", 1),
             ("lateral raise, sets: 3", "overhead press, sets: 3, reps: 5", 1),
             ("dumbbell fly, sets: 3", "bench press, sets: 3, reps: 5", 1),
-            ("cable pushdown, sets: 3", "bench press, sets: 3, reps: 5", 0),  # the triceps only helps
+            # the trial's own order: biceps, triceps, pulldown, bench press
+            ("cable pushdown, sets: 3", "bench press, sets: 3, reps: 5", 1),
+            ("barbell curl, sets: 3", "lat pulldown, sets: 3, reps: 12", 1),
+            ("cable pushdown, sets: 3", "bench press, sets: 3, reps: 15", 1),
+            ("cable pushdown, sets: 3", "bench press, sets: 3, reps: 16", 0),
+            ("cable pushdown, sets: 3", "bench press, sets: 3, load: 10RM", 1),
+            ("cable pushdown, sets: 3", "bench press, sets: 3", 0),
+            ("barbell curl, sets: 3", "bench press, sets: 3, reps: 5", 0),
+            ("seated calf raise, sets: 3", LARGE, 0),
             ("hip adduction machine, sets: 3", LARGE, 0),  # wakes the hip up
             ("leg press, sets: 3, reps: 12", LARGE, 0),  # no exercise for one joint
             ("wall sit, sets: 3", LARGE, 0),  # held
@@ -1034,6 +1042,13 @@ class TestIsolationBeforeCompound:
     ) -> None:
         assert len(findings(week({"Gym": [small, large]}), self.RULE)) == said
 
+    @pytest.mark.parametrize(("most", "said"), [(4, 0), (5, 1)])
+    def test_the_team_says_up_to_which_repetitions_helpers_count(
+        self, findings: Findings, week: Text, most: int, said: int
+    ) -> None:
+        text = week({"Gym": ["cable pushdown, sets: 3", "bench press, sets: 3, reps: 5"]})
+        assert len(findings(text, self.RULE, moved(self.RULE, "repetitions", most))) == said
+
     def test_several_are_one_finding(self, findings: Findings, week: Text) -> None:
         lines = [
             "leg extension, sets: 2",
@@ -1044,7 +1059,7 @@ class TestIsolationBeforeCompound:
         (finding,) = findings(week({"Gym": [*lines, self.LARGE]}), self.RULE)
         assert finding.counted == (
             "back squat at 5 repetitions comes after leg extension and cable glute kickback,"
-            " which tires the same quadriceps and gluteals."
+            " which tires the quadriceps and gluteals first."
         )
         assert [related.place.excerpt for related in finding.related] == [
             "leg extension",
@@ -1131,7 +1146,7 @@ class TestOlderAdultDays:
         assert (finding.place.excerpt, finding.where) == ("Whole", "Whole")
         assert finding.counted == "1 day a week for an athlete of 70."
         assert finding.wanted == "2 days a week or more at 65 and over"
-        assert finding.change == "Share the work of Whole out over a second day."
+        assert finding.change == "Share the work of Whole out over another day too."
         assert "clinician" in finding.why
 
     @pytest.mark.parametrize(("age", "said"), [("age: 65", 1), ("age: 64", 0), ("days: 3", 0)])
@@ -1151,9 +1166,7 @@ class TestOlderAdultDays:
     def test_days(self, findings: Findings, week: Text, days: list[str], said: int) -> None:
         assert len(findings(week({day: [self.LINE] for day in days}, self.HEAD), self.RULE)) == said
 
-    @pytest.mark.parametrize(
-        "head", ["phase: taper", "phase: return", REHABILITATION.format(until="2026-12-31")]
-    )
+    @pytest.mark.parametrize("head", [REHABILITATION.format(until="2026-12-31")])
     def test_silent(self, findings: Findings, week: Text, head: str) -> None:
         assert findings(week({"monday": [self.LINE]}, f"{self.HEAD}\n{head}"), self.RULE) == []
 

@@ -77,7 +77,7 @@ RULE = {
     "counts": [],
     "why": "So.",
     "off": False,
-    "rests in rehabilitation": False,
+    "rests in": [],
     "sources": [],
     "limits": [],
     "flags": "a",
@@ -130,7 +130,7 @@ PROPERTIES = {
     ),
     ("programme", "waiver"): (
         {"rule": "region-untrained", "reason": "They row."},
-        {"rule": TEXT, "place": TEXT, "reason": TEXT, "who": TEXT, "until": DATE},
+        {"rule": TEXT, "place": TEXT, "subject": TEXT, "reason": TEXT, "who": TEXT, "until": DATE},
     ),
     ("programme", "event"): (
         {"date": "2026-02-14", "event": "regatta"},
@@ -332,7 +332,7 @@ PROPERTIES = {
             "counts": (["It counts."], [""]),
             "why": TEXT,
             "off": (True, "yes"),
-            "rests in rehabilitation": (True, "yes"),
+            "rests in": (["peak"], ["always"]),
             "sources": ([], ["cp-cap"]),
             "limits": ([], {}),
             "flags": TEXT,

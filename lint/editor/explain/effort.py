@@ -10,7 +10,7 @@ from math import ceil
 from ...body import catalogue, curves
 from ...model import quantities
 from ...model.quantities import Range
-from ...wording.words import counted_noun, plain
+from ...wording.words import counted_noun, plain, sets_of
 from .markdown import md, paragraphs, rounded, time
 
 TYPE_CHECKING = False
@@ -95,9 +95,8 @@ def effort_in_words(entry: SetGroup, steps: LoadSteps) -> str:
         parts += _repetitions_possible(entry)
     else:
         parts += _repetitions_to_failure(entry, steps)
-    rpe = entry.work.rpe
-    if rpe is not None and entry.work.rir is None and curves.reserve_of(rpe.low) is not None:
-        parts.append(f"RPE {rpe} means {_reserve(entry.reserve)}.")
+    if entry.effort.ground == "rpe":
+        parts.append(f"RPE {entry.work.rpe} means {_reserve(entry.reserve)}.")
     return paragraphs(*parts)
 
 
@@ -172,25 +171,28 @@ def _repetitions_possible(entry: SetGroup) -> list[str]:
     most, least = curves.possible(light, entry.curve), curves.possible(heavy, entry.curve)
     if heavy > 100:
         return ["That is more than the best lift; how many repetitions it allows is not known."]
+    reps = entry.work.reps.a_set() if entry.work.reps else None
+    left = [_left_in_reserve(entry, reps)] if reps is not None else []
     if most is None or least is None:
-        return [f"Below {curves.LOWEST:g} % trials do not say how many repetitions a load allows."]
+        floor = curves.at_least(light, entry.curve)
+        manage = f", where lifters manage about {floor.mean:.0f} repetitions" if floor else ""
+        return [f"Trials end at {curves.LOWEST:g} %{manage}; a lighter load allows at least as many.", *left]
     means, wide = Range(least.mean, most.mean), Range(max(1.0, least.beyond(-1)), max(1.0, most.beyond(1)))
     parts = [
         f"Possible when fresh: about **{_reps(means)}**; {rounded(wide)} for two lifters in three"
         f" ({_curve(entry)}{_handbook(entry, light, heavy)})."
     ]
-    reps = entry.work.reps.a_set() if entry.work.reps else None
-    if reps is not None:
-        parts.append(_left_in_reserve(entry, reps, least.mean - reps.high, most.mean - reps.low))
-    return [*parts, ESTIMATE]
+    return [*parts, *left, ESTIMATE]
 
 
-def _left_in_reserve(entry: SetGroup, reps: Range, low: float, high: float) -> str:
-    stated = f"; {_stated_effort(entry)}" if entry.reserve is not None else "; no `rir` or `rpe` is written"
-    if round(high) < 0:
+def _left_in_reserve(entry: SetGroup, reps: Range) -> str:
+    """What the load leaves two lifters in three, from the last set, tired, to the first."""
+    stated = f"; {_stated_effort(entry)}" if entry.effort.written else "; no `rir` or `rpe` is written"
+    worked_out = entry.worked_out
+    if worked_out is None or worked_out.reserve is None or worked_out.reserve.high == 0:
         return f"{_reps(reps)} are more than most manage there{stated}."
-    left = rounded(Range(max(0.0, low), max(0.0, high)))
-    return f"{_reps(reps)} would leave about **{left}** in reserve{stated}."
+    over = f" over {sets_of(str(entry.sets))}" if entry.sets.high > 1 else ""
+    return f"{_reps(reps)} would leave about **{rounded(worked_out.reserve)}** in reserve{over}{stated}."
 
 
 def _stated_effort(entry: SetGroup) -> str:
@@ -202,12 +204,13 @@ def _repetitions_to_failure(entry: SetGroup, steps: LoadSteps) -> list[str]:
     reps, load = entry.work.reps.a_set() if entry.work.reps else None, entry.work.load
     if reps is None or not entry.in_one_go:
         return []
-    if entry.reserve is None:
+    reserve = entry.written_reserve
+    if reserve is None:
         return (
             ["How hard it is meant is not written: `rir`, `rpe` or a load says so."] if load is None else []
         )
-    failure = reps + entry.reserve
-    words = f"{reps} with {_reserve(entry.reserve)}: {_reps(failure)} to failure"
+    failure = reps + reserve
+    words = f"{reps} with {_reserve(reserve)}: {_reps(failure)} to failure"
     ends = [curves.percent_for(end, entry.curve) for end in (failure.high, failure.low)]
     if ends[0] is None or ends[1] is None or (load is not None and load.kind == "label"):
         return [f"{words}."]

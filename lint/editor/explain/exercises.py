@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from ...body.names import fold
-from ...counting.set_group import FAST_KINDS
 from ...reporters.exercises_text import gathered
 from ...wording.words import listed, shortened
 from .markdown import bullets, md, paragraphs
@@ -25,7 +24,10 @@ def exercise_page(reading: NameReading, called: str) -> str:
         name += f" is {md(exercise.name)}"
     kind = "" if exercise.kind == "dynamic" else exercise.kind
     traits = [kind, "" if reading.implement == "none" else reading.implement, *exercise.patterns]
-    fast = "Work for speed: its sets never count as hard ones." if exercise.kind in FAST_KINDS else ""
+    fast = {
+        "plyometric": "Jumps: their sets never count as hard ones.",
+        "ballistic": "Work for speed: its sets count as hard ones only where an effort says so.",
+    }.get(exercise.kind, "")
     return paragraphs(
         f"{name} ({', '.join(dict.fromkeys(part for part in traits if part))})" if any(traits) else name,
         _beside(reading.qualifiers),

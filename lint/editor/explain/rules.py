@@ -6,7 +6,7 @@ from ...body import catalogue
 from ...engine.limits import PRESET, TEAM
 from ...engine.registry import all_rules
 from ...engine.rule_page import Page
-from ...reporters.rules_text import GRADES, LOOKS_AT, ground_of
+from ...reporters.rules_text import GRADES, LOOKS_AT, ground_of, resting
 from ...team.read_settings import shown
 from ...wording.words import listed, near_names
 from .markdown import bullets, md, paragraphs
@@ -48,7 +48,7 @@ def rule_page(rule: Rule, team: Team) -> str:
         f"Ground: {rule.confidence}.",
         bullets(_citation(source) for source in rule.sources),
         bullets(limit(option, rule, team) for option in rule.options),
-        "Stands back in weeks under a stated stage of rehabilitation." if rule.stands_back else "",
+        f"Stands back in {resting(rule)}." if rule.stands_back else "",
         _example("Flags", page.flags),
         _example("Passes", page.passes),
         "_A finding is a caution on what is written; it clears nobody to train._",

@@ -1,0 +1,146 @@
+"""Exercises that suit an athlete: the one place that suggests any.
+
+What is suggested passes the athlete's level, restrictions and equipment, and the room; the most common come
+first. It is loaded only when a finding needs it.
+"""
+
+from __future__ import annotations
+
+from ..body import equipment, restrictions
+from ..body.catalogue import LEVELS, RANKS, rarity
+
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from collections.abc import Callable, Collection, Iterable
+
+    from ..body.catalogue import Exercise
+    from .header import ProgrammeHeader
+
+MOST = 3
+"""How many exercises are suggested at most."""
+
+SLOW_KINDS = ("dynamic", "isometric")
+"""Kinds of exercise that are suggested unless others are asked for: nothing is thrown, nobody jumps."""
+
+RARE = RANKS[-1]
+"""The rank of exercises that are suggested only where nothing more common suits."""
+
+LEVEL_UNKNOWN = LEVELS[0]
+"""The level for which is suggested where the athlete's is not written: what suits everybody."""
+
+RARE_IMPLEMENTS = ("sled",)
+"""Implements that few rooms have: suggested only where the athlete's equipment lists them."""
+
+TO_A_STATION = 3
+"""Athletes who can share a station: one lifts while the others rest (common practice, no source)."""
+
+
+class Suggestion:
+    """The ``names`` of exercises that suit, at most ``MOST``; where none does, what is in the way of some."""
+
+    __slots__ = ("names", "obstacles")
+
+    def __init__(self, names: tuple[str, ...], obstacles: tuple[str, ...]) -> None:
+        self.names = names
+        self.obstacles = obstacles
+
+
+class Suits:
+    """Whether exercises suit the athlete whom a programme is for.
+
+    ``always`` are pieces of equipment that nobody needs to list; ``steps`` says how many levels an exercise
+    may be above the athlete's own.
+    """
+
+    def __init__(
+        self, header: ProgrammeHeader, always: Collection[str] = equipment.ALWAYS_THERE, steps: int = 0
+    ) -> None:
+        self.header = header
+        self.always = always
+        self.hardest = LEVELS.index(header.level if header.level in LEVELS else LEVEL_UNKNOWN) + steps
+        self.spared = [
+            (one.subject.words, restrictions.read(one.subject.words, header.known).traits)
+            for one in (header.athlete.protect if header.athlete else ())
+        ]
+
+    def obstacle(self, exercise: Exercise) -> str:
+        """What speaks against an exercise, in words that follow its name; empty where nothing does."""
+        for words, traits in self.spared:
+            if restrictions.loads(exercise, traits):
+                return f"loads what is spared (`{words}`)"
+        if LEVELS.index(exercise.level) > self.hardest:
+            return f"is for {exercise.level} lifters"
+        if self.header.equipment is not None:
+            pieces = equipment.missing(exercise, self.header.equipment, self.always)
+            if pieces:
+                return f"takes a {equipment.in_words(pieces[0])} that is not there"
+        elif exercise.implement in RARE_IMPLEMENTS:
+            return f"takes a {exercise.implement}"
+        return self._crowding(exercise)
+
+    def _crowding(self, exercise: Exercise) -> str:
+        around = self.header.resources
+        for piece in equipment.needs(exercise):
+            station = equipment.station_named(piece, around.stations)
+            if station and around.together > around.stations[station] * TO_A_STATION:
+                return f"takes a {station}, too few for {around.together} at a time"
+        return ""
+
+
+def suggest(
+    header: ProgrammeHeader, does: Callable[[Exercise], bool], kinds: Collection[str] = SLOW_KINDS
+) -> Suggestion:
+    """The most common exercises that do what is wanted and suit the athlete.
+
+    ``does`` says whether an exercise does it; ``kinds`` are the kinds of exercise that are looked at, by
+    default none that is fast: jumps and throws are for whom a coach knows.
+    """
+    suits = Suits(header)
+    names: list[str] = []
+    obstacles: dict[str, str] = {}
+    for exercise in header.known.by_rank():
+        if names and exercise.rank == RARE:
+            break
+        if exercise.kind in kinds and does(exercise):
+            obstacle = suits.obstacle(exercise)
+            if not obstacle:
+                names.append(exercise.name)
+                if len(names) == MOST:
+                    break
+            else:
+                obstacles.setdefault(obstacle, f"{exercise.name} {obstacle}")
+    return Suggestion(tuple(names), tuple(obstacles.values())[:2])
+
+
+def substitutes(
+    header: ProgrammeHeader, exercise: Exercise, most: int = MOST, always: Collection[str] | None = None
+) -> list[str]:
+    """Names of exercises in place of one that does not suit, nearest first.
+
+    They do the same work; where none of these suits, they share a main joint action with it, or else train
+    one of its muscles directly; the most common first.
+    """
+    suits = Suits(header, equipment.ALWAYS_THERE if always is None else always)
+
+    def fits(other: Exercise) -> bool:
+        return not suits.obstacle(other)
+
+    same = equipment.alternatives(exercise, fits, most)
+    return same or _akin(exercise, header.known.by_rank(), fits, most)
+
+
+def _akin(
+    exercise: Exercise, others: Iterable[Exercise], fits: Callable[[Exercise], bool], most: int
+) -> list[str]:
+    actions, muscles = set(exercise.actions), {*exercise.direct, *exercise.indirect}
+    near: list[tuple[int, Exercise]] = []
+    for other in others:
+        if other is exercise or other.kind != exercise.kind:
+            continue
+        likeness = (
+            2 if actions.intersection(other.actions) else 1 if muscles.intersection(other.direct) else 0
+        )
+        if likeness and fits(other):
+            near.append((likeness, other))
+    near.sort(key=lambda one: (-one[0], rarity(one[1]), equipment.unlike(exercise, one[1])))
+    return [other.name for _, other in near[:most]]

@@ -1,0 +1,334 @@
+"""Weeks that are out of line with those around them: one that leaves and returns, one that was pasted."""
+
+from __future__ import annotations
+
+from ..lint.counting.change import slip_in, weeks_of_lines
+from ..lint.engine.limits import COUNTING, Condition
+from ..lint.engine.registry import rule
+from ..lint.findings.finding import Related, found
+from ..lint.model.naming import line_name
+from ..lint.wording.words import first_of, listed, plain, says, sets_of
+from .easier_weeks import CLEAR_CUT, EASY, is_easier
+from .set_steps import BACK, MOST, TINY, grown_in
+from .weekly_steps import load_in_words
+
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from collections.abc import Iterator
+
+    from ..lint.counting.ledger import Ledger
+    from ..lint.counting.set_group import SetGroup
+    from ..lint.counting.week import Week
+    from ..lint.engine.limits import Limits
+    from ..lint.findings.finding import DraftFinding
+    from ..lint.model.sessions import Work
+    from ..lint.text.places import Place
+
+    Line = list[tuple[Week, SetGroup]]
+
+
+@rule(
+    "week-out-of-line",
+    family="progression",
+    severity="note",
+    confidence="common practice",
+    why="A value that leaves its line for one week and returns is often a slip of the pen: two digits that"
+    " changed places, a nought too few. Where it is meant, a word beside it spares the next reader the"
+    " question.",
+    sources=("bell-2022", "enes-2024", "pelland-2026-min", "pelland-2026-frac"),
+    options=(
+        Condition("drop", 10, "% below the loads of the weeks around it", "common practice"),
+        Condition(
+            "lightest",
+            10,
+            "percent of the best lift, below which number-implausible speaks",
+            "common practice",
+        ),
+        Condition("times", 2, "times as much as in the weeks around it, up or down", "common practice"),
+        Condition("fewest apart", 2, "sets or repetitions from the weeks around it", "common practice"),
+        Condition(
+            "on purpose",
+            (*EASY, "heavy", "peak", "test", "overreach", "overreaching", "shock"),
+            "words in a note that say that a week is meant otherwise",
+            "common practice",
+        ),
+        *map(Condition.like, (*CLEAR_CUT, MOST, TINY, BACK)),
+        COUNTING,
+    ),
+)
+def week_out_of_line(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
+    """A line that leaves the weeks around it for one week, and returns.
+
+    Follows each line through the typical weeks. Points at a week, alone of its kind on the line, with twice
+    the sets of the weeks before and after it, or half of them, 2 sets or more apart; with so many repetitions
+    at the same load; with a load more than 10 % below both; or with a number below both that fits in between
+    once two digits change places or a nought is added. A dip counts where the week is no easier one
+    otherwise. A load that leaves upwards, and sets that rise by more than a week should, are for
+    load-step-large and sets-step-large to say, a load that can hardly be meant for number-implausible. Silent
+    where a note says that the week is meant.
+
+    Flags:
+        programme: Squat
+        weeks: 4
+        sessions:
+          - session: Lower
+            exercises:
+              - {exercise: leg curl, sets: 3, reps: 10, rir: 2}
+              - exercise: back squat
+                sets: 3
+                reps: 5
+                load: {1: 62.5 %, 2: 65 %, 3: 56 %, 4: 67.5 %}  # <- here
+
+    Passes:
+        programme: Squat
+        weeks: 4
+        sessions:
+          - session: Lower
+            exercises:
+              - {exercise: leg curl, sets: 3, reps: 10, rir: 2}
+              - exercise: back squat
+                sets: 3
+                reps: 5
+                load: {1: 62.5 %, 2: 65 %, 3: 60 %, 4: 67.5 %}
+    """
+    weeks = tuple(week for week in ledger.weeks if week.is_typical())
+    if len(weeks) < 3:
+        return
+    by_week: dict[tuple[int, str], list[_Odd]] = {}
+    for line in ledger.recall(weeks_of_lines, weeks):
+        for what in ("load", "sets", "reps"):
+            odd = _odd_weeks(line, what, limits)
+            for direction in ("down", "up"):
+                alike = [one for one in odd if one.direction == direction]
+                if len(alike) == 1:  # twice is a pattern: somebody means it
+                    by_week.setdefault((alike[0].week.number, direction), []).append(alike[0])
+    for (number, direction), odd in by_week.items():
+        week = ledger.weeks[number - 1]
+        if says(limits.names("on purpose"), *(note for one in odd for note in one.notes())):
+            continue
+        if direction == "down" and not _is_a_slip(odd, limits):
+            continue
+        if direction == "up" and grown_in(ledger, week, limits):
+            continue
+        yield _out_of_line(odd, number)
+
+
+class _Odd:
+    """What a line holds in one odd week, with what it holds in the weeks before and after it."""
+
+    def __init__(
+        self, what: str, before: tuple[Week, SetGroup], at: tuple[Week, SetGroup], after: SetGroup
+    ) -> None:
+        self.what = what
+        self.week_before, self.before = before
+        self.week, self.entry = at
+        self.after = after
+        was, now, then = (_value(one, what, at[1]) for one in (before[1], at[1], after))
+        assert was is not None
+        assert now is not None
+        assert then is not None
+        self.values = was, now, then
+        self.direction = "up" if now > max(was, then) else "down"
+        slip = slip_in(self.before, self.entry, after) if what == "load" else None
+        self.meant = slip[0] if slip else None
+
+    def notes(self) -> tuple[str, ...]:
+        line = self.entry.prescription
+        return line.note, line.session.note, line.session.block.note
+
+    @property
+    def place(self) -> Place:
+        return self.entry.work.places.get(self.what, self.entry.prescription.place)
+
+    def words(self) -> str:
+        """``back squat at 56 %, between 65 % and 67.5 %``."""
+        was, now, then = (_in_words(one, self.what) for one in (self.before, self.entry, self.after))
+        held = {"load": f"at {now}", "sets": f"with {sets_of(now)}", "reps": f"at {now} repetitions"}[
+            self.what
+        ]
+        return f"{self.entry.name} {held}, between {was} and {then}"
+
+
+def _in_words(entry: SetGroup, what: str) -> str:
+    """The load, the number of sets, or the repetitions of a set."""
+    if what == "load":
+        return load_in_words(entry.work).words
+    return str(entry.sets if what == "sets" or entry.work.reps is None else entry.work.reps.a_set())
+
+
+def _value(entry: SetGroup, what: str, like: SetGroup) -> float | None:
+    """The sets or repetitions of an entry, or its load in the unit of another; None if it is not known."""
+    if what == "sets":
+        return entry.sets.middle
+    if what == "reps":
+        return _repetitions(entry)
+    unit = next(iter(like.measured), "")
+    return entry.measured.get(unit)
+
+
+def _odd_weeks(line: Line, what: str, limits: Limits) -> list[_Odd]:
+    """The weeks of a line that leave both their neighbours."""
+    odd = []
+    for before, at, (_, after) in zip(line, line[1:], line[2:], strict=False):
+        three = before[1], at[1], after
+        if at[1] is before[1] or at[1] is after:
+            continue  # a week like its neighbour leaves no line
+        if any(_value(one, what, at[1]) is None for one in three):
+            continue
+        if len({_beside(one, what) for one in three}) > 1:
+            continue
+        one = _Odd(what, before, at, after)
+        if _leaves(one, limits):
+            odd.append(one)
+    return odd
+
+
+def _beside(entry: SetGroup, what: str) -> object:
+    """What stays the same beside an odd value: the repetitions of a load, the load of repetitions."""
+    if what == "load":
+        return _repetitions(entry)
+    return (entry.work.load.words if entry.work.load else "") if what == "reps" else None
+
+
+def _repetitions(entry: SetGroup) -> float | None:
+    reps = entry.work.reps.a_set() if entry.work.reps else None
+    return reps.middle if reps else None
+
+
+def _leaves(odd: _Odd, limits: Limits) -> bool:
+    was, now, then = odd.values
+    if odd.what == "load":
+        percent = odd.entry.percent
+        if percent is not None and percent.high < limits.number("lightest"):
+            return False
+        return odd.meant is not None or now < min(was, then) * (1 - limits.number("drop") / 100)
+    times, apart = limits.number("times"), limits.number("fewest apart")
+    if odd.direction == "up":
+        return now >= max(was, then) * times and now - max(was, then) >= apart
+    return now * times <= min(was, then) and min(was, then) - now >= apart
+
+
+def _is_a_slip(odd: list[_Odd], limits: Limits) -> bool:
+    """Whether a dip is of one line alone, in a week that is otherwise as hard as the one before.
+
+    A number that reads as a slip of the pen is one even where its line is all that the week holds.
+    """
+    if len({one.entry.prescription for one in odd}) > 1:
+        return False
+    if any(one.meant is not None for one in odd):
+        return len(odd) == 1
+    return not is_easier(odd[0].week, odd[0].week_before, limits)
+
+
+def _out_of_line(odd: list[_Odd], number: int) -> DraftFinding:
+    first = min(odd, key=lambda one: one.entry.prescription.place.start)
+    meant = f"Write {plain(first.meant)} if that is meant" if first.meant else "Correct it if it is a slip"
+    return found(
+        first.place,
+        f"Week {number} stands alone: {listed([one.words() for one in odd])}.",
+        wanted="a week in line with those around it (common practice)",
+        change=f"{meant}; if the week is meant so, say it in a `note`.",
+        where=line_name(first.entry.prescription),
+        subject=f"week {number} {first.direction}",
+        related=tuple(
+            Related(one.place, line_name(one.entry.prescription)) for one in odd if one is not first
+        ),
+        weeks=(number,),
+    )
+
+
+@rule(
+    "week-pasted",
+    family="progression",
+    severity="note",
+    confidence="common practice",
+    why="A week that repeats the one before, in a programme that rises on both sides of it, is often a copy"
+    " that was never changed.",
+    sources=(),
+)
+def week_pasted(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
+    """A week written like its neighbour while the weeks around them rise.
+
+    Compares what all lines hold in typical weeks that follow one another: sets, repetitions, load, effort.
+    Points at two weeks alike, if no other two are, where a line rises into the first and again out of the
+    second, in load, repetitions or sets. A value that is written for both weeks at once is meant.
+
+    Flags:
+        programme: Squat
+        weeks: 4
+        sessions:
+          - session: Lower
+            exercises:
+              - exercise: back squat
+                sets: 3
+                reps: 5
+                load: {1: 70 %, 2: 72.5 %, 3: 72.5 %, 4: 77.5 %}  # <- here
+
+    Passes:
+        programme: Squat
+        weeks: 4
+        sessions:
+          - session: Lower
+            exercises:
+              - exercise: back squat
+                sets: 3
+                reps: 5
+                load: {1: 70 %, 2-3: 72.5 %, 4: 77.5 %}
+    """
+    weeks = [week for week in ledger.weeks if week.is_typical()]
+    if len(weeks) < 4:
+        return
+    doses = [_doses(week) for week in weeks]
+    alike = [at for at in range(1, len(weeks)) if doses[at] == doses[at - 1]]
+    if len(alike) != 1 or not 2 <= alike[0] < len(weeks) - 1:
+        return
+    four = weeks[alike[0] - 2 : alike[0] + 2]
+    numbers = [week.number for week in four]
+    if numbers[3] - numbers[0] != 3:
+        return
+    rising = [(line, key) for line in weeks_of_lines(four) if len(line) == 4 and (key := _rises_around(line))]
+    if not rising:
+        return
+    line, key = rising[0]
+    entry = line[2][1]
+    names = list(dict.fromkeys(one[2][1].name for one, _ in rising))
+    yield found(
+        entry.work.places[key],
+        f"Week {numbers[2]} repeats week {numbers[1]} in every line, while {first_of(names)}"
+        f" {'rises' if len(names) == 1 else 'rise'} before and after.",
+        wanted="a step in this week, too, or a word that it is left out on purpose (common practice)",
+        change=f"Write what week {numbers[2]} is to hold, or give both weeks one value:"
+        f" `{numbers[1]}-{numbers[2]}: ...`.",
+        where=line_name(entry.prescription),
+        subject="pasted week",
+        related=tuple(Related(one[2][1].work.places[what], one[2][1].name) for one, what in rising[1:]),
+        weeks=(numbers[2],),
+    )
+
+
+def _doses(week: Week) -> list[tuple[object, ...]]:
+    """What a week holds, line by line, as the coach wrote it."""
+    return [
+        (visit.session.name, visit.day, group.name, *_dose(group.work))
+        for visit in week.visits
+        for group in visit.own
+    ]
+
+
+def _dose(work: Work) -> tuple[object, ...]:
+    reps = (work.reps.sets, work.reps.parts) if work.reps else None
+    load = work.load.words if work.load else ""
+    return work.sets, reps, load, work.rir, work.rpe, work.hold, work.distance
+
+
+def _rises_around(line: Line) -> str:
+    """By which key a line rises into the first of two weeks alike and out of the second; empty for none."""
+    first, last, again, then = (group for _, group in line)
+    for key in ("load", "reps", "sets"):
+        places = [one.work.places.get(key) for one in (last, again)]
+        if None in places or len({place.key for place in places if place}) < 2:
+            continue
+        values = [_value(one, key, last) for one in (first, last, again, then)]
+        if None not in values and values[0] < values[1] and values[2] < values[3]:  # type: ignore[operator]
+            return key
+    return ""

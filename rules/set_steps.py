@@ -1,0 +1,151 @@
+"""Steps in weekly sets from week to week."""
+
+from __future__ import annotations
+
+from ..lint.counting.tally import counted_lines
+from ..lint.engine.limits import COUNTING, Condition, Option
+from ..lint.engine.registry import rule
+from ..lint.findings.finding import found
+from ..lint.model.naming import line_name
+from ..lint.wording.words import listed
+
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from collections.abc import Iterator, Sequence
+
+    from ..lint.counting.ledger import Ledger
+    from ..lint.counting.set_group import SetGroup
+    from ..lint.counting.tally import Count
+    from ..lint.counting.week import Week
+    from ..lint.engine.limits import Limits
+    from ..lint.findings.finding import DraftFinding
+
+
+MOST = Option("most", 6, "sets a week more for a muscle group: a note past it", "enes-2024")
+TINY = Condition("tiny", 4, "sets a week below which nothing is compared", "pelland-2026-min")
+BACK = Option("weeks back", 4, "weeks in which the fullest is looked for", "common practice")
+
+
+@rule(
+    "sets-step-large",
+    family="progression",
+    severity="warning",
+    confidence="growth trial",
+    why="In one trial trained men coped with 4 to 6 more weekly sets a fortnight, and another put beginners"
+    " up by half in one week. None of our sources sets a limit to such a step.",
+    sources=("enes-2024", "campos-2002", "pelland-2026-min", "pelland-2026-frac"),
+    options=(
+        MOST,
+        Condition(
+            "far",
+            12,
+            "sets a week more for a muscle group: a warning past it",
+            "twice the step of Enes and others 2024, and the largest on file: 24 to 36 sets in one week"
+            " (Campos and others 2002, beginners)",
+        ),
+        TINY,
+        BACK,
+        COUNTING,
+    ),
+)
+def sets_step_large(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
+    """A muscle group's weekly sets that rise by more than six at once.
+
+    Compares the hard sets of each week, helping ones as half, with the fullest of the four weeks before;
+    wants no more than 6 above it. A note past that, a warning past 12. No phase and no rehabilitation hides a
+    step; fewer than 4 sets are not compared with. Silent where an exercise that cannot be counted may have
+    trained the muscle before.
+
+    Flags:
+        programme: Chest
+        weeks: 4
+        sessions:
+          - session: Push
+            exercises:
+              - {exercise: bench press, sets: 4, reps: 8}
+              - exercise: dumbbell fly
+                reps: 12
+                sets: {1-2: 3, 3-4: 16}  # <- here
+
+    Passes:
+        programme: Chest
+        weeks: 4
+        sessions:
+          - session: Push
+            exercises:
+              - {exercise: bench press, sets: 4, reps: 8}
+              - exercise: dumbbell fly
+                reps: 12
+                sets: {1-2: 3, 3-4: 9}
+    """
+    for week in ledger.weeks:
+        grown = grown_in(ledger, week, limits)
+        if not grown:
+            continue
+        worst = max(grown, key=lambda one: one.by)
+        entry = worst.cause()
+        yield found(
+            entry.work.places.get("sets", entry.prescription.place),
+            f"Weekly sets rise at once: {rises(grown)}.",
+            severity="warning" if worst.by > limits.number("far") else "note",
+            wanted=limits.words(
+                "at most {} more than in the fullest of the {:week} before", "most", "weeks back"
+            ),
+            change=f"Spread the rise over several weeks, first of all in {line_name(entry.prescription)}.",
+            where=line_name(entry.prescription),
+            related=counted_lines(*(one.count for one in grown)),
+            weeks=(week.number,),
+            excess=worst.by,
+        )
+
+
+class Growth:
+    """A muscle group whose sets grew, with the counts before and now."""
+
+    def __init__(self, group: str, before: Count, count: Count) -> None:
+        self.group = group
+        self.before = before
+        self.count = count
+        self.by = count.middle - before.middle
+
+    def cause(self) -> SetGroup:
+        """What brings most sets more than the same exercise did in the same session before."""
+        was: dict[tuple[str, str], float] = {}
+        for part in self.before.parts:
+            key = (part.visit.session.name, part.entry.name)
+            was[key] = was.get(key, 0.0) + part.sets.middle
+        return max(
+            self.count.parts,
+            key=lambda part: part.sets.middle - was.get((part.visit.session.name, part.entry.name), 0.0),
+        ).entry
+
+
+def rises(grown: Sequence[Growth]) -> str:
+    """``chest from 8 to 16 and triceps from 6 to 13``."""
+    return listed([f"{one.group} from {one.before} to {one.count}" for one in grown])
+
+
+def grown_in(ledger: Ledger, week: Week, limits: Limits) -> list[Growth]:
+    """Muscle groups that get far more in a week than in the fullest of the weeks before it."""
+    index = week.number - 1
+    back = ledger.weeks[max(index - int(limits.number("weeks back")), 0) : index]
+    grown: list[Growth] = ledger.recall(_grown, week, back, limits)
+    return grown
+
+
+def _grown(week: Week, back: Sequence[Week], limits: Limits) -> list[Growth]:
+    if not back or week.visits == back[-1].visits:
+        return []  # a week like the one before it has grown by nothing
+    found = []
+    kind, most, tiny = limits.name("counting"), limits.number("most"), limits.number("tiny")
+    for group in week.groups():
+        count = week.sets(group, kind)
+        if count.middle <= most:
+            continue
+        fullest = max((other.sets(group, kind) for other in back), key=lambda count: count.middle)
+        growth = Growth(group, fullest, count)
+        if fullest.middle < tiny or growth.by <= most:
+            continue
+        if not any(other.could_hold(areas=(group,)) for other in back):
+            found.append(growth)
+    return found
