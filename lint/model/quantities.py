@@ -268,7 +268,7 @@ def _plain_load(value: str) -> Load | None:
         if low.startswith(roughly):
             known = _plain_load(low.removeprefix(roughly))
             return known and Load(known.kind, known.values, words, unit=known.unit)
-    if low[0] in "+-":
+    if low[:1] in ("+", "-"):
         return _change(words, low)
     if low.startswith("bodyweight"):
         return _bodyweight(words, low.removeprefix("bodyweight").strip())
