@@ -293,3 +293,49 @@ def test_the_one_that_is_named_where_the_whole_text_is_asked_about(two_lines: Sn
 
 def test_names_of_what_is_found_no_longer_are_left_alone(two_lines: Snapshot) -> None:
     assert {"Write RPE 9", "Write back squat"} <= set(written(two_lines, 0, len(TWO_LINES), [(0, 3)]))
+
+
+# Spellings
+
+SPELT = """\
+programme: Legs
+sessions:
+  - session: A
+    day: mon
+    exercises:
+      - {exercise: back squat, sets: 3, reps: 8 – 10, rest: 1:30}
+      - exercise: leg curl
+        reps: 3x12
+"""
+
+
+def test_the_plain_spelling_is_offered_where_the_caret_stands_and_for_the_whole_file(at: At) -> None:
+    snapshot = at(SPELT)
+    caret = SPELT.index("8 – 10")
+    offered = [fix for fix in fixes(snapshot, caret, caret) if "plain spelling" in fix.title]
+    assert titles(offered) == [
+        "Write 8-10, the plain spelling",
+        "Write all 4 values of this file in plain spelling",
+    ]
+    assert all(fix.findings == [] and not fix.preferred for fix in offered)
+    assert "reps: 8-10, rest: 1:30" in applied(snapshot, offered[0])
+    text = applied(snapshot, offered[1])
+    assert "day: monday" in text
+    assert "reps: 8-10, rest: 90 s" in text
+    assert "        sets: 3\n        reps: 12\n" in text
+    assert not [fix for fix in whole(at(text)) if "plain spelling" in fix.title]
+
+
+def test_a_plain_value_is_offered_no_other_spelling(at: At) -> None:
+    snapshot = at(SPELT)
+    caret = SPELT.index("Legs")
+    assert not [fix for fix in fixes(snapshot, caret, caret) if "plain spelling" in fix.title]
+    snapshot = at("- not a programme\n")
+    assert not [fix for fix in whole(snapshot) if "plain spelling" in fix.title]
+
+
+def test_both_readings_are_offered_and_neither_is_preferred(at: At) -> None:
+    snapshot = at(SPELT.replace("1:30", "3"))
+    offered = [fix for fix in whole(snapshot) if fix.findings and fix.findings[0].rule == "two-readings"]
+    assert titles(offered) == ["Write 3 s", "Write 3 min"]
+    assert not any(fix.preferred for fix in offered)
