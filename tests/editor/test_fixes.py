@@ -60,8 +60,8 @@ focus: [legs]
 sessions:
   - session: Lower
     exercises:
-      - {exercise: back sqat, sets: 3, reps: 8 to 10}
-      - {exercise: leg curl, sets: 3, reps: 10 to 12}
+      - {exercise: back sqat, sets: 3, reps: reps 8-10}
+      - {exercise: leg curl, sets: 3, reps: reps 10-12}
 """
 
 
@@ -84,12 +84,12 @@ def test_the_only_way_is_preferred_and_mends(at: At) -> None:
     (fix,) = [fix for fix in whole(snapshot) if fix.title == "Write 8-10"]
     assert fix.preferred
     text = applied(snapshot, fix)
-    assert text == LEG_DAY.replace("8 to 10", "8-10")
+    assert text == LEG_DAY.replace("reps 8-10", "8-10")
     assert rules(at(text)).count("value-unreadable") == rules(snapshot).count("value-unreadable") - 1
 
 
 def test_a_misspelt_key_is_mended(at: At) -> None:
-    snapshot = at(LEG_DAY.replace("8 to 10", "8").replace("sets: 3, reps: 8", "setz: 3, reps: 8"))
+    snapshot = at(LEG_DAY.replace("reps 8-10", "8").replace("sets: 3, reps: 8", "setz: 3, reps: 8"))
     (fix,) = [fix for fix in whole(snapshot) if fix.title == "Write sets"]
     assert "key-unknown" not in rules(at(applied(snapshot, fix)))
 
@@ -101,10 +101,10 @@ def test_nothing_is_offered_away_from_the_findings(at: At, where: str) -> None:
     assert [fix for fix in fixes(snapshot, touched, touched) if fix.title.startswith(("Write", "Mend"))] == []
 
 
-@pytest.mark.parametrize("edge", [0, len("8 to 10")])
+@pytest.mark.parametrize("edge", [0, len("reps 8-10")])
 def test_both_ends_of_the_words_count(at: At, edge: int) -> None:
     snapshot = at(LEG_DAY)
-    touched = LEG_DAY.index("8 to 10") + edge
+    touched = LEG_DAY.index("reps 8-10") + edge
     assert "Write 8-10" in titles(fixes(snapshot, touched, touched))
 
 
@@ -113,15 +113,15 @@ def test_both_ends_of_the_words_count(at: At, edge: int) -> None:
 
 def test_all_of_a_rule_are_mended_at_once(at: At) -> None:
     snapshot = at(LEG_DAY)
-    start = LEG_DAY.index("8 to 10")
+    start = LEG_DAY.index("reps 8-10")
     (fix,) = [fix for fix in fixes(snapshot, start, start) if fix.title.startswith("Mend")]
     assert fix.title == "Mend all 2 of value-unreadable in this file"
-    assert [finding.place.excerpt for finding in fix.findings] == ["8 to 10", "10 to 12"]
+    assert [finding.place.excerpt for finding in fix.findings] == ["reps 8-10", "reps 10-12"]
     assert applied(snapshot, fix) == LEG_DAY.replace(" to ", "-")
 
 
 def test_one_alone_is_no_lot(at: At) -> None:
-    snapshot = at(LEG_DAY.replace("10 to 12", "10-12"))
+    snapshot = at(LEG_DAY.replace("reps 10-12", "10-12"))
     assert not any(title.startswith("Mend") for title in titles(whole(snapshot)))
 
 
@@ -205,7 +205,7 @@ def test_where_no_comment_can_stand_no_waiver_is_offered(at: At) -> None:
 
 def test_what_cannot_be_waived_is_not_offered(at: At) -> None:
     snapshot = at(LEG_DAY)
-    start = LEG_DAY.index("8 to 10")
+    start = LEG_DAY.index("reps 8-10")
     assert not any(title.startswith("Waive value") for title in titles(fixes(snapshot, start, start)))
 
 
