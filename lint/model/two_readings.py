@@ -17,10 +17,36 @@ from .sessions import Slice
 TYPE_CHECKING = False
 if TYPE_CHECKING:
     from collections.abc import Callable, Sequence
+    from typing import Protocol
 
+    from ..findings.finding import Severity
     from ..text.places import Place
-    from .read_line import LineReader, Values
     from .values import LocatedNode
+
+    Values = dict[str, tuple[Slice, ...]]
+
+    class LineBeingRead(Protocol):
+        """What is needed here of the reader of a line."""
+
+        held: Values
+        pairs: Values
+        unread: set[str]
+
+        def follows_sets(self) -> bool:
+            """Whether a set of the same exercise comes before."""
+
+        def report(
+            self,
+            rule: str,
+            place: Place,
+            counted: str,
+            *,
+            change: str,
+            severity: Severity = ...,
+            edits: tuple[Edit, ...] = ...,
+        ) -> None:
+            """Adds a finding."""
+
 
 MOST_POINTS = 2
 """A change of a percentage by up to this many per cent is read as points (common practice, no source)."""
@@ -38,7 +64,7 @@ def sets_of_reps(value: object) -> tuple[Range, Reps] | None:
 # One value for two keys
 
 
-def read_apart(reader: LineReader, at: LocatedNode, held: Values) -> None:
+def read_apart(reader: LineBeingRead, at: LocatedNode, held: Values) -> None:
     """Puts what repetitions say of sets, sides, seconds and effort among the values of a line."""
     for key, said in reader.pairs.items():
         if key not in at:
@@ -74,7 +100,7 @@ def read_apart(reader: LineReader, at: LocatedNode, held: Values) -> None:
             _ask_about_parts(reader, at, one.place, value.parts)
 
 
-def rounds_at_odds(reader: LineReader, said: Sequence[Slice], rounds: Sequence[Slice]) -> None:
+def rounds_at_odds(reader: LineBeingRead, said: Sequence[Slice], rounds: Sequence[Slice]) -> None:
     """Sets that stand under repetitions, ``3x12``, in a circuit or superset whose rounds are its sets."""
     if {str(one.value) for one in said} != {str(one.value) for one in rounds}:
         reader.report(
@@ -102,7 +128,7 @@ _NAMES = {"sets": "sets there are", "reps": "repetitions there are"}
 # Repetitions
 
 
-def _ask_about_parts(reader: LineReader, at: LocatedNode, place: Place, parts: tuple[int, ...]) -> None:
+def _ask_about_parts(reader: LineBeingRead, at: LocatedNode, place: Place, parts: tuple[int, ...]) -> None:
     """``12+10+8`` in three sets: a cluster in each of them, or one number for each set."""
     sets = {str(one.value) for one in reader.held.get("sets", ())}
     said = "cluster rest" in at or ((method := at.get("method")) is not None and method.words == "cluster")
@@ -127,7 +153,7 @@ def _ask_about_parts(reader: LineReader, at: LocatedNode, place: Place, parts: t
     )
 
 
-def ask_about_two_sets(reader: LineReader, place: Place, words: str, turned: str) -> None:
+def ask_about_two_sets(reader: LineBeingRead, place: Place, words: str, turned: str) -> None:
     """``10-8`` in two sets: one number for each set, or a range that runs backwards."""
     each = words.replace("-", "/")
     reader.report(
@@ -141,7 +167,7 @@ def ask_about_two_sets(reader: LineReader, place: Place, words: str, turned: str
     )
 
 
-def ask_about_tempo(reader: LineReader, at: LocatedNode) -> None:
+def ask_about_tempo(reader: LineBeingRead, at: LocatedNode) -> None:
     """A tempo with X first: lowered as fast as possible, or written from the lifting on."""
     parts = spellings.plain_spelling("tempo", at.plain)
     if parts is None:
@@ -167,7 +193,7 @@ def ask_about_tempo(reader: LineReader, at: LocatedNode) -> None:
 # Loads
 
 
-def changed_load(reader: LineReader, at: LocatedNode, change: Load, before: Sequence[Slice]) -> Load | None:
+def changed_load(reader: LineBeingRead, at: LocatedNode, change: Load, before: Sequence[Slice]) -> Load | None:
     """The load that a change such as ``+5 kg`` or ``-12 %`` leads to; None where that is asked about."""
     by = change.values[0].low
     base = max(before, key=lambda one: one.last).value if before else None
@@ -183,7 +209,7 @@ def changed_load(reader: LineReader, at: LocatedNode, change: Load, before: Sequ
     return None
 
 
-def _changed(reader: LineReader, at: LocatedNode, change: Load, base: Load) -> Load | None:
+def _changed(reader: LineBeingRead, at: LocatedNode, change: Load, base: Load) -> Load | None:
     """A load changed from that of the weeks before."""
     by, value = change.values[0].low, base.values[0]
     if change.unit != "%" and base.kind in ("mass", "bodyweight"):
@@ -221,7 +247,7 @@ def _like(base: Load, value: Range, unit: str) -> Load:
 
 
 def _ask_about_points(
-    reader: LineReader, at: LocatedNode, words: str, base: Load, points: Range, factor: Range
+    reader: LineBeingRead, at: LocatedNode, words: str, base: Load, points: Range, factor: Range
 ) -> None:
     one, other = _like(base, points, "%").words, _like(base, factor, "%").words
     reader.report(
@@ -233,7 +259,7 @@ def _ask_about_points(
     )
 
 
-def _ask_about_share(reader: LineReader, at: LocatedNode, words: str, share: float) -> None:
+def _ask_about_share(reader: LineBeingRead, at: LocatedNode, words: str, share: float) -> None:
     one, other = f"{plain(share)} % of top set", f"{plain(share)} %"
     reader.report(
         RULE,

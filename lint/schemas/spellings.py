@@ -9,6 +9,8 @@ from __future__ import annotations
 
 import re
 
+from ... import schema as schemas
+
 TYPE_CHECKING = False
 if TYPE_CHECKING:
     from collections.abc import Callable
@@ -76,9 +78,6 @@ _EFFORT = f"{_HALVES}(?:{_TO}{_HALVES})?"
 _WEEK = "[1-9][0-9]{0,2}"
 _WEEKS = f"{_WEEK}(?:{_TO}{_WEEK})?"
 _METRES = _any_case("(?:kilometres?|kilometers?|km|metres?|meters?|m|feet|foot|ft|yards?|yds?)")
-
-WEEKDAYS = ("monday", "tuesday", "wednesday", "thursday", "friday", "saturday", "sunday")
-"""The days as the schema spells them."""
 
 _DAYS = (
     "mo(?:n(?:days?)?)?|tu(?:e(?:s(?:days?)?)?)?|we(?:d(?:s|nesdays?)?)?|th(?:u(?:r(?:s(?:days?)?)?)?)?"
@@ -289,7 +288,8 @@ def _distance(words: str) -> str:
 
 
 def _weekday(words: str) -> str:
-    return next(day for day in WEEKDAYS if day.startswith(words[:2].lower()))
+    days: list[str] = schemas.load("athlete")["$defs"]["weekday"]["else"]["enum"]
+    return next(day for day in days if day.startswith(words[:2].lower()))
 
 
 def _side(words: str) -> str:

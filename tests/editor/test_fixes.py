@@ -117,7 +117,7 @@ def test_all_of_a_rule_are_mended_at_once(at: At) -> None:
     (fix,) = [fix for fix in fixes(snapshot, start, start) if fix.title.startswith("Mend")]
     assert fix.title == "Mend all 2 of value-unreadable in this file"
     assert [finding.place.excerpt for finding in fix.findings] == ["reps 8-10", "reps 10-12"]
-    assert applied(snapshot, fix) == LEG_DAY.replace(" to ", "-")
+    assert applied(snapshot, fix) == LEG_DAY.replace("reps: reps ", "reps: ")
 
 
 def test_one_alone_is_no_lot(at: At) -> None:

@@ -17,12 +17,13 @@ from spotline.lint.model import quantities
 from spotline.lint.model.quantities import Load, Range, Reps
 from spotline.lint.model.read_line import _READ
 from spotline.lint.model.read_programme import read_programme
+from spotline.lint.model.sessions import WEEKDAYS
 from spotline.lint.model.two_readings import sets_of_reps
 from spotline.lint.model.weeks import weekday, weeks
 from spotline.lint.schemas.explain import explain
 from spotline.lint.schemas.fast_check import fits
 from spotline.lint.schemas.plain_spellings import plain_spellings
-from spotline.lint.schemas.spellings import KINDS, PLAIN, WEEKDAYS, pattern, plain_spelling
+from spotline.lint.schemas.spellings import KINDS, PLAIN, pattern, plain_spelling
 from spotline.lint.syntax.builder import parse
 from spotline.tests.write_spellings import FILES, SCHEMA, with_patterns
 
