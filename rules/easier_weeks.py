@@ -24,7 +24,7 @@ if TYPE_CHECKING:
     from ..lint.counting.week import Week
     from ..lint.engine.limits import Limits
     from ..lint.findings.finding import DraftFinding
-    from ..lint.model.sessions import Block, Prescription
+    from ..lint.model.sessions import Prescription
     from ..lint.text.places import Place
 
 CLEAR_CUT = (
@@ -230,9 +230,9 @@ def deload_without_cut(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]
     """A deload that cuts neither sets nor load nor effort.
 
     Compares each week of a block marked `deload: true`, or called a deload, with the last typical week before
-    the block; wants 20 % fewer sets or repetitions, or most of the hard work eased: 10 % less load, or 2 more
-    repetitions in reserve. Silent where a note says that the week is easier, and where sets could not be
-    read.
+    the block, and each week named under `deload` with the last one before it. Wants 20 % fewer sets or
+    repetitions, or most of the hard work eased: 10 % less load, or 2 more repetitions in reserve. Silent where
+    a note says that the week is easier, and where sets could not be read.
 
     Flags:
         programme: Squat
@@ -267,8 +267,10 @@ def deload_without_cut(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]
     typical = ledger.typical_weeks()
     for week in ledger.weeks:
         block = week.block
-        before = [other for other in typical if other.number < block.first]
-        if not before or not _is_called_deload(block):
+        place = _deload_place(week)
+        first = week.number if place is not block.place else block.first
+        before = [other for other in typical if other.number < first]
+        if not before or place is None:
             continue
         if ledger.recall(is_easier, week, before[-1], limits) or says(
             limits.names("easy words"), *_notes(week)
@@ -276,11 +278,12 @@ def deload_without_cut(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]
             continue
         if not all(entry.work.readable for one in (week, before[-1]) for _, entry in one.entries()):
             continue
+        name = block.name if place is block.place else f"Week {week.number}"
         now, was = week.all_sets(), before[-1].all_sets()
         fewer = ceil(now.middle - floor(was.middle * (100 - limits.number("volume")) / 100))
         yield found(
-            block.place,
-            f"{block.name} is a deload with {sets_of(str(now))} after {was} in week {before[-1].number}"
+            place,
+            f"{name} is a deload with {sets_of(str(now))} after {was} in week {before[-1].number}"
             f"{_further(Change(before[-1], week))}.",
             wanted=limits.words(
                 "a clear cut: {:%} fewer sets or repetitions, {:%} less load or {} more in reserve",
@@ -295,8 +298,12 @@ def deload_without_cut(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]
         )
 
 
-def _is_called_deload(block: Block) -> bool:
-    return block.deload or says(("deload",), block.name)
+def _deload_place(week: Week) -> Place | None:
+    """What says that a week is a deload: the block's name, or the week among its deload weeks."""
+    block = week.block
+    if block.deload or says(("deload",), block.name):
+        return block.place
+    return block.deload_weeks.get(week.number - block.first + 1)
 
 
 def _further(change: Change) -> str:

@@ -5,6 +5,7 @@ from __future__ import annotations
 from ..findings.finding import Finding
 from ..syntax.cache import Fingerprint
 from ..syntax.tree import Mapping
+from ..syntax.tree import Sequence as TreeSequence
 from ..text.places import Passage, Term
 from .programme import Adjustment, Event, Member, Programme, Rehabilitation
 from .quantities import session_effort
@@ -24,11 +25,11 @@ from .values import (
     whole_number,
     word_of,
 )
-from .weeks import weekday
+from .weeks import weekday, weeks
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
-    from collections.abc import Callable, Iterator
+    from collections.abc import Callable, Iterator, Sequence
     from typing import TypeVar
 
     from ..syntax.cache import PartCache
@@ -110,6 +111,8 @@ class _ProgrammeReader(Reader):
             self.start_weekday = programme.starts.weekday()
         programme.blocks = self.blocks(at, programme)
         programme.weeks = sum(block.weeks for block in programme.blocks)
+        if (easier := at.get("deload")) is not None:
+            self.deload_weeks(easier, programme.blocks)
         programme.events = tuple(self.event(item) for item in items_of(at.get("events")))
         programme.rehabilitation = self.rehabilitation(at.get("rehabilitation"))
         programme.members = tuple(self.members(at, programme.weeks))
@@ -201,6 +204,8 @@ class _ProgrammeReader(Reader):
         block.phase = word_of(at.get("phase"))
         deload = at.get("deload")
         block.deload = deload is not None and deload.plain is True
+        if deload is not None:
+            self.deload_weeks(deload, [block])
         block.note = text_of(at.get("note"))
         block.focus = terms_of(at.get("focus"))
         block.rotation = tuple(sorted(self.days(at.get("rotation"))))
@@ -217,6 +222,23 @@ class _ProgrammeReader(Reader):
             session.number = number
         block.activities = tuple(self.activity(item) for item in visits if "activity" in item)
         return block
+
+    def deload_weeks(self, at: LocatedNode, blocks: Sequence[Block]) -> None:
+        """Marks the weeks of a list in their blocks; they count from the first week of these blocks."""
+        last = sum(block.weeks for block in blocks)
+        for item in at.items() if isinstance(at.node, TreeSequence) else ():
+            for start, end in weeks(str(item.plain)):
+                if end > last:
+                    self.report(
+                        "weeks-beyond",
+                        item.place,
+                        f"{item.words} goes past week {last}, the last one here.",
+                        change="Correct the weeks, or the length of the block or programme.",
+                    )
+                for block in blocks:
+                    for week in range(1, block.weeks + 1):
+                        if start <= block.first - blocks[0].first + week <= end:
+                            block.deload_weeks.setdefault(week, item.place)
 
     def days(self, at: LocatedNode | None) -> tuple[int, ...]:
         """Day numbers, 1 for the weekday on which the programme starts; each once, in the order written."""

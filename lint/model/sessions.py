@@ -275,12 +275,16 @@ class Activity:
 class Block:
     """A run of like weeks; ``first`` is its first week in the programme, from 1, ``rotation`` its days.
 
+    ``deload`` says that all of it is there to recover, ``deload_weeks`` which weeks of it, from 1, are, each
+    with the place that says so.
+
     Its sessions are asked of the programme: whoever holds a session sees its block, not its neighbours.
     """
 
     __slots__ = (
         "activities",
         "deload",
+        "deload_weeks",
         "first",
         "focus",
         "name",
@@ -298,7 +302,12 @@ class Block:
         self.weeks = weeks
         self.phase: Phase = ""
         self.deload = False
+        self.deload_weeks: dict[int, Place] = {}
         self.rotation: tuple[int, ...] = ()
         self.activities: tuple[Activity, ...] = ()
         self.focus: tuple[Term, ...] = ()
         self.note = ""
+
+    def is_deload(self, week: int) -> bool:
+        """Whether a week of it, from 1, is there to recover."""
+        return self.deload or week in self.deload_weeks

@@ -179,8 +179,8 @@ def ask_about_tempo(reader: LineBeingRead, at: LocatedNode) -> None:
     reader.report(
         RULE,
         at.place,
-        f"{parts} has two readings: lowered as fast as possible, as it was read, or written from the lifting"
-        " on.",
+        f"{parts} has two readings: lowered as fast as possible, as it was read, or written from the"
+        " lifting on.",
         severity="warning",
         change=f"Write {dropped} for the first, {lifting_first} for the second.",
         edits=(
@@ -193,7 +193,9 @@ def ask_about_tempo(reader: LineBeingRead, at: LocatedNode) -> None:
 # Loads
 
 
-def changed_load(reader: LineBeingRead, at: LocatedNode, change: Load, before: Sequence[Slice]) -> Load | None:
+def changed_load(
+    reader: LineBeingRead, at: LocatedNode, change: Load, before: Sequence[Slice]
+) -> Load | None:
     """The load that a change such as ``+5 kg`` or ``-12 %`` leads to; None where that is asked about."""
     by = change.values[0].low
     base = max(before, key=lambda one: one.last).value if before else None

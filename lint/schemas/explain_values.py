@@ -8,7 +8,7 @@ from ..syntax.scalars import OutOfRangeError, core_value
 from ..syntax.tree import Mapping, Scalar
 from ..wording.words import listed, with_article
 from .lookup import name_key
-from .readings import RULE, in_words, ways
+from .readings import RULE, deload_ways, in_words, ways
 from .slips import effort, nearest, repairs, with_units
 from .violation import last_key
 
@@ -49,7 +49,7 @@ class ValueExplainer:
         if at.reported:
             return
         value = violation.value
-        asked = ways(at.words, _quantity_key(violation.path)) if isinstance(at.node, Scalar) else []
+        asked = self._ways(violation.path, at) if isinstance(at.node, Scalar) else []
         if len(asked) > 1:
             yield self._asked(violation, at, asked)
         elif value is None or violation.keyword in ("minLength", "minProperties") or value == []:
@@ -67,6 +67,18 @@ class ValueExplainer:
         else:
             yield self._wrong_type(violation, at)
 
+    def _ways(self, path: DataPath, at: NodeAtPath) -> list[Way]:
+        """The ways to read a single value."""
+        if not path or path[-1] != "deload":
+            return ways(at.words, _quantity_key(path))
+        return deload_ways(at.words, self._weeks(self.data.value(path[:-1])))
+
+    def _weeks(self, keys: dict[str, Any]) -> int:
+        """How many weeks a block, or a programme with its blocks, runs."""
+        blocks = keys.get("blocks")
+        parts = [one for one in blocks if isinstance(one, dict)] if isinstance(blocks, list) else [keys]
+        return sum(one["weeks"] for one in parts if isinstance(one.get("weeks"), int))
+
     def _asked(self, violation: Violation, at: NodeAtPath, asked: list[Way]) -> Finding:
         """A value of two readings, with an edit for each."""
         edits = [edit for way in asked if (edit := self._edit_for(violation.path, at, way)) is not None]
@@ -76,7 +88,7 @@ class ValueExplainer:
             at.place,
             in_words(at.words, asked),
             change=f"Write {', or '.join(way.written for way in asked)}.",
-            edits=tuple(edits),
+            edits=tuple({edit.words: edit for edit in edits}.values()),
         )
 
     def _edit_for(self, path: DataPath, at: NodeAtPath, way: Way) -> Edit | None:

@@ -44,6 +44,15 @@ def ways(words: str, key: str) -> list[Way]:
     return []
 
 
+def deload_ways(words: str, weeks: int) -> list[Way]:
+    """The ways to read ``deload: 4`` in a run of weeks: that week, or every so many weeks."""
+    if not re.fullmatch("[1-9][0-9]?", words):
+        return []
+    every = ", ".join(str(week) for week in range(int(words), weeks + 1, int(words)))
+    one = Way(f"week {words}", f"[{words}]")
+    return [one, Way(f"every {words} weeks", f"[{every or words}]" if every != words else f"[{words}]")]
+
+
 def are_sets_and_reps(words: str) -> bool:
     """Whether words are two numbers of which either may be the sets: ``3x5``."""
     return len(ways(words, "reps")) > 1 and re.fullmatch(_SETS_TIMES_REPS, words) is not None

@@ -42,6 +42,7 @@ athletes:
     supervision: coach present
     note: n
 goal: strength
+deload: [4, 7-8]
 phase: in-season
 focus: [legs]
 priority: [hamstrings]

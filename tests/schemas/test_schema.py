@@ -103,6 +103,7 @@ PROPERTIES = {
             "our names": ({"toe push": "standing calf raise"}, {"toe push": 3}),
             "sessions": ([{"activity": "run"}], {"Lower A": []}),
             "rotation": (["monday", "friday"], ["monday", 3]),
+            "deload": ([4, "7-8"], 4),
             "waivers": ([{"rule": "units-mixed", "reason": "Old plates."}], [{"rule": "units-mixed"}]),
             "rehabilitation": (
                 {"stage": "heel drops", "advised by": "physiotherapist", "until": "2026-04-01"},
