@@ -20,8 +20,8 @@ from .counting.tally import Count, Tally, Visit, counted_lines
 from .counting.week import Week
 from .engine.limits import Condition, Limits, Option
 from .engine.registry import rule
+from .findings.finding import Amount, Edit, Related, found
 from .findings.finding import DraftFinding as Finding
-from .findings.finding import Edit, Related, found
 from .model.naming import day_name, exercise_name, line_name
 from .model.quantities import Range
 from .wording.words import listed, plain, sets_of
@@ -30,6 +30,7 @@ __all__ = [
     "DIRECT",
     "FRACTIONAL",
     "TOTAL",
+    "Amount",
     "Condition",
     "Count",
     "Edit",

@@ -7,7 +7,7 @@ from ..lint.counting.credits import DIRECT
 from ..lint.counting.tally import counted_lines
 from ..lint.engine.limits import Condition, Option
 from ..lint.engine.registry import rule
-from ..lint.findings.finding import found
+from ..lint.findings.finding import Amount, found
 from ..lint.model.naming import line_name
 from ..lint.wording.words import listed, sets_of
 from .leg_coverage import LEG_WORK
@@ -56,6 +56,7 @@ if TYPE_CHECKING:
         ),
     ),
     stands_back=("rehabilitation", "peak"),
+    follows=("hip-hinge-missing", "knee-flexion-missing", "pull-or-push-missing"),
 )
 def antagonist_imbalance(week: Week, limits: Limits) -> Iterator[DraftFinding]:
     """One side of an opposing pair gets far more direct sets than the other.
@@ -116,7 +117,9 @@ def _judged(week: Week, pair: Pair, limits: Limits) -> Iterator[DraftFinding]:
         change=f"{_evened(week, more, less, weak, most)}.",
         where=line_name(line),
         subject=pair.name,
-        related=counted_lines(more, less),
+        group=pair.name,
+        amount=Amount(more.middle, less.middle * most),
+        related=(*counted_lines(more), *counted_lines(less, of=weak.words)),
         excess=ratio,
     )
 
@@ -192,6 +195,8 @@ def sides_uneven(week: Week, limits: Limits) -> Iterator[DraftFinding]:
             " a waiver; where a clinician leads the work, write `rehabilitation`.",
             where=line_name(line),
             subject=listed([one.group for one in over]),
+            group=worst.group,
+            amount=Amount(worst.apart, worst.more.middle * limits.number("apart") / 100),
             related=counted_lines(*(one.one_sided(side) for one in over for side in (one.more, one.less))),
             excess=worst.apart,
         )
@@ -290,13 +295,14 @@ def two_legged_only(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
         line = legs.lines()[0][0]
         yield found(
             line.place,
-            f"{sets_of(str(legs))} for the legs{turn.words or ' a week'}, all on two legs; {sport} loads one"
+            f"{sets_of(str(legs))} of leg work{turn.words or ' a week'}, all on two legs; {sport} loads one"
             f" leg at a time{unless(whole, LEG_WORK)}.",
             wanted="some leg work on one leg in the block (common practice)",
             change=f"{add('lift on one leg', suggested(ledger.header, _trains_one_leg), line.session.name)}.",
             where=line_name(line),
             subject="one leg",
-            related=counted_lines(legs),
+            amount=Amount(0, 1, "exercises on one leg"),
+            related=counted_lines(legs, of="leg work"),
             weeks=tuple(week.number for week in meant),
             excess=legs.high,
         )

@@ -6,7 +6,7 @@ from datetime import timedelta
 
 from ..lint.engine.limits import Condition, Option
 from ..lint.engine.registry import rule
-from ..lint.findings.finding import Related, found
+from ..lint.findings.finding import Amount, Related, found
 from ..lint.wording.words import counted_noun, listed
 
 TYPE_CHECKING = False
@@ -79,6 +79,7 @@ def programmes_overlap(lifter: Lifter, limits: Limits) -> Iterator[DraftFinding]
                     related=(
                         Related(earlier.programme.places["starts"], f"{earlier.programme.name} starts here"),
                     ),
+                    amount=Amount((ends - starts).days + 1, 0, "days"),
                     excess=(ends - starts).days,
                 )
 

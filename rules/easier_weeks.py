@@ -8,7 +8,7 @@ from ..lint.counting.change import Change
 from ..lint.counting.tally import counted_lines
 from ..lint.engine.limits import Condition, Option
 from ..lint.engine.registry import rule
-from ..lint.findings.finding import Related, found
+from ..lint.findings.finding import Amount, Related, found
 from ..lint.model.naming import line_name
 from ..lint.wording.words import listed, plain, says, sets_of
 from .weekly_steps import load_in_words
@@ -153,6 +153,7 @@ def deload_missing(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
             change=f"Make week {at}, or one before it, easier: fewer sets, less load or more in reserve.",
             where=line_name(last.prescription),
             subject="deload",
+            amount=Amount(len(run), limits.number("weeks"), "weeks"),
             related=(
                 Related(
                     first.work.places["load"], f"week {run[0].number}: {load_in_words(first.work).words}"
@@ -231,8 +232,8 @@ def deload_without_cut(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]
 
     Compares each week of a block marked `deload: true`, or called a deload, with the last typical week before
     the block, and each week named under `deload` with the last one before it. Wants 20 % fewer sets or
-    repetitions, or most of the hard work eased: 10 % less load, or 2 more repetitions in reserve. Silent where
-    a note says that the week is easier, and where sets could not be read.
+    repetitions, or most of the hard work eased: 10 % less load, or 2 more repetitions in reserve. Silent
+    where a note says that the week is easier, and where sets could not be read.
 
     Flags:
         programme: Squat
@@ -294,6 +295,7 @@ def deload_without_cut(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]
             change=f"Take {sets_of(fewer)} off, which is how most coaches do it, or lower load or effort.",
             where=block.name,
             weeks=(week.number,),
+            amount=Amount(now.middle, now.middle - fewer),
             excess=now.middle,
         )
 
@@ -379,6 +381,7 @@ def return_week_not_lighter(ledger: Ledger, limits: Limits) -> Iterator[DraftFin
             change="Take a set off most exercises in the first week, lower the load, or leave more in"
             " reserve; go by what the athlete and whoever advises them say.",
             where="first week back",
+            amount=Amount(count.middle, fullest.all_sets().middle - 1),
             related=counted_lines(count),
             weeks=(week.number,),
         )

@@ -7,7 +7,7 @@ from math import ceil
 from ..lint.body import equipment
 from ..lint.engine.limits import Length, Option
 from ..lint.engine.registry import rule
-from ..lint.findings.finding import Edit, Related, found
+from ..lint.findings.finding import Amount, Edit, Related, found
 from ..lint.model.naming import line_name
 from ..lint.wording.words import did_you_mean, listed, plain
 from .shared import names_of, some_of
@@ -117,7 +117,7 @@ def equipment_missing(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     lacking: dict[tuple[str, ...], dict[Prescription, tuple[SetGroup, Exercise]]] = {}
     for _, entry in ledger.entries():
         exercise = entry.exercise
-        if exercise is None or not entry.sets.high:
+        if exercise is None or not entry.is_done:
             continue
         pieces = equipment.missing(exercise, listed_pieces, always, entry.implement)
         if pieces and not _another_will_do(entry, listed_pieces, always):
@@ -267,6 +267,8 @@ def _crowded(
         f" no {station}.",
         where=line_name(first.prescription),
         subject=station,
+        group=station,
+        amount=Amount(at_once, enough, "athletes"),
         related=tuple(
             Related(other.work.places["exercise"], f"{line_name(other.prescription)} needs it too")
             for other in others

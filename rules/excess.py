@@ -5,11 +5,17 @@ from __future__ import annotations
 from ..lint.body import catalogue
 from ..lint.counting.credits import DIRECT
 from ..lint.engine.limits import Option
-from ..lint.wording.words import plain, sets_of
+from ..lint.findings.finding import Amount
+from ..lint.model.quantities import NOTHING
+from ..lint.wording.words import counted_noun, plain, sets_of
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
+    from collections.abc import Callable
+
+    from ..lint.counting.set_group import SetGroup
     from ..lint.counting.tally import Count, Tally
+    from ..lint.counting.week import Week
     from ..lint.model.sessions import Prescription
 
 WITHOUT_LIMIT = Option(
@@ -30,35 +36,54 @@ WITHOUT_LIMIT = Option(
 
 
 class Excess:
-    """A muscle group over its limit in a week or on a day.
+    """A muscle group over its limit in a week or on a day, by a kind of count."""
 
-    ``bound`` is that limit in words, ``mean`` what a week of a full turn holds in the mean.
-    """
-
-    def __init__(
-        self, tally: Tally, group: str, count: Count, limit: float, bound: str = "", mean: float = 0.0
-    ) -> None:
+    def __init__(self, tally: Tally, group: str, kind: str, limit: float) -> None:
         self.group = group
-        self.count = count
+        self.kind = kind
         self.limit = limit
-        self.bound = bound
-        self.mean = mean
-        self.sets = count.high - limit
-        self.direct = tally.sets(group, DIRECT).high
+        self.tally = tally
+        self.count = tally.sets(group, kind)
+        self.sets = self.count.high - limit
 
     def words(self) -> str:
         """How many sets, for which group, and how many of them direct."""
-        if self.direct == self.count.high:
+        direct = self.tally.sets(self.group, DIRECT).high
+        if self.kind == DIRECT:
+            return f"{counted_noun(self.count.most, 'direct set')} for the {self.group}"
+        if direct == self.count.high:
             share = "all direct"
         else:
-            share = (
-                f"{plain(self.direct)} direct, the rest as a helper" if self.direct else "as a helper only"
-            )
+            share = f"{plain(direct)} direct, the rest indirect" if direct else "all indirect"
         return f"{sets_of(self.count.most)} for the {self.group} ({share})"
+
+    def amount(self) -> Amount:
+        """The number of sets and the limit."""
+        return Amount(self.count.high, self.limit)
 
     def line(self) -> Prescription:
         """The line at which the running sum goes past the limit."""
         return crossing(self.count, self.limit)
+
+
+def standing_out(week: Week, count: Callable[[Week], Count], most: float) -> SetGroup | None:
+    """The group of sets by which a week stands out from its neighbours in the block; None where none does.
+
+    Neighbours are the nearest weeks before and after with no more than ``most``; the group of sets is the one
+    that has grown the most from them.
+    """
+    block = week.weeks_of_block()
+    lower = [one for one in block if count(one).high <= most]
+    if not lower:
+        return None
+    near = min(lower, key=lambda one: abs(one.number - week.number))
+    before, now = count(near).by_line(), count(week).by_line()
+    grown = {line: sets.high - before.get(line, NOTHING).high for line, sets in now.items()}
+    line = max(grown, key=lambda one: grown[one], default=None)
+    if line is None or grown[line] <= 0:
+        return None
+    own = [part for part in count(week).parts if part.entry.prescription is line]
+    return max(own, key=lambda part: part.sets.high).entry
 
 
 def group_of(name: str) -> str:

@@ -2,12 +2,14 @@
 
 from __future__ import annotations
 
+from math import ceil
+
 from ..lint.body import catalogue
 from ..lint.counting.credits import credit
 from ..lint.counting.set_group import FAST_KINDS
 from ..lint.engine.limits import Condition, Option
 from ..lint.engine.registry import rule
-from ..lint.findings.finding import Related, found
+from ..lint.findings.finding import Amount, Related, found
 from ..lint.model.naming import line_name
 from ..lint.wording.words import listed, says, sets_of
 
@@ -91,6 +93,8 @@ def priority_late(week: Week, limits: Limits) -> Iterator[DraftFinding]:
             change=f"Move {turn.entry.name} to the front of {line.session.name}.",
             where=line_name(line),
             subject=term.words,
+            group=term.words,
+            amount=Amount(turn.position, ceil(turn.of / limits.number("parts")), "exercises"),
             related=tuple(Related(one.prescription.place, "comes before it") for one in turn.before),
         )
 

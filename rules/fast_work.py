@@ -5,7 +5,7 @@ from __future__ import annotations
 from ..lint.counting.set_group import FAST_KINDS
 from ..lint.engine.limits import Option
 from ..lint.engine.registry import rule
-from ..lint.findings.finding import found
+from ..lint.findings.finding import Amount, found
 from ..lint.model.quantities import Range
 from ..lint.wording.words import says, sets_of
 from .shared import add, sessions_named, suggested, unless_one, where_named, where_to_add
@@ -101,6 +101,7 @@ def fast_work_missing(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
         change=f"{add('jump or throw', fast, sessions_named(sets))}; where a line is"
         " meant fast already, write it, such as `tempo: 2-0-X-0`.",
         where=where_named(sets),
+        amount=Amount(0, 1),
     )
 
 

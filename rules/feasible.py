@@ -8,7 +8,7 @@ from ..lint.body import curves
 from ..lint.counting.effort import numbers_of
 from ..lint.engine.limits import Condition, Option
 from ..lint.engine.registry import rule
-from ..lint.findings.finding import Related, found
+from ..lint.findings.finding import Amount, Related, found
 from ..lint.model.naming import line_name
 from ..lint.model.quantities import Range
 from ..lint.wording.words import counted_noun, plain, says, sets_of
@@ -108,6 +108,8 @@ def more_reps_than_load_allows(entry: SetGroup, limits: Limits) -> Iterator[Draf
             yield _too_many(
                 entry,
                 _asked(entry, asked, 1),
+                load.span.high,
+                asked,
                 f"{plain(load.span.high)} at most: that is what {load.words} means",
                 "Write a lighter load",
             )
@@ -130,6 +132,8 @@ def more_reps_than_load_allows(entry: SetGroup, limits: Limits) -> Iterator[Draf
     yield _too_many(
         entry,
         _asked(entry, hardest.reps + least_left, hardest.number if hardest.fresh() <= few else 1),
+        hardest.held.beyond(few),
+        hardest.reps + least_left,
         limits.worked_out(
             hardest.wanted(few, limits), ("{:standard deviation} above the mean", "few manage")
         ),
@@ -251,6 +255,8 @@ def _asked(entry: SetGroup, asked: float, number: int) -> str:
 def _too_many(
     entry: SetGroup,
     asked: str,
+    most: float,
+    repetitions: float,
     allowed: str,
     advice: str,
     severity: Severity = "warning",
@@ -264,6 +270,8 @@ def _too_many(
         wanted=allowed,
         change=f"{advice} or ask for fewer repetitions.",
         where=line_name(entry.prescription),
+        group=entry.name,
+        amount=Amount(repetitions, most, "repetitions"),
         related=(Related(entry.work.places["load"], words), *_on_file(entry)),
         excess=excess,
     )

@@ -6,7 +6,7 @@ from ..lint.body import catalogue
 from ..lint.counting.credits import DIRECT, TOTAL
 from ..lint.engine.limits import COUNTING, Condition, Option
 from ..lint.engine.registry import rule
-from ..lint.findings.finding import Related, found
+from ..lint.findings.finding import Amount, Related, found
 from ..lint.wording.words import sets_of
 from .shared import added_for_each, is_for, where_named, where_to_add
 
@@ -238,6 +238,7 @@ def finer_points_missing(ledger: Ledger, limits: Limits) -> Iterator[DraftFindin
         change=f"{added_for_each(ledger.header, wanted)}; a set or two of each will do, where they matter to"
         " you.",
         where=where_named(first),
+        amount=Amount(0, len(missing), "points"),
         related=tuple(
             Related(where_to_add(count), f"{where_named(count)}: {point.none}") for point, count in missing
         ),

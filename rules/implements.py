@@ -6,7 +6,7 @@ from ..lint.body import curves
 from ..lint.body.equipment import LOADED
 from ..lint.engine.limits import Condition, Option
 from ..lint.engine.registry import rule
-from ..lint.findings.finding import found
+from ..lint.findings.finding import Amount, found
 from ..lint.model.naming import line_name
 from ..lint.model.quantities import NOTHING
 from ..lint.wording.words import plain
@@ -94,6 +94,8 @@ def load_not_settable(entry: SetGroup, limits: Limits) -> Iterator[DraftFinding]
         wanted=limits.words("steps of {:kg}", ("steps", implement)),
         change=f"Write {f'{plain(below)} or ' if below else ''}{plain(below + usual)} kg.",
         where=line_name(entry.prescription),
+        group=entry.name,
+        amount=Amount(abs(odd[0]), below + step, "kg"),
     )
 
 
@@ -157,6 +159,8 @@ def light_implement_heavy(entry: SetGroup, limits: Limits) -> Iterator[DraftFind
         wanted=limits.words("{:repetition} or more with it", "fewest", ground=" (common practice)"),
         change="Take a bar for the heavy sets, or a lighter load for more repetitions.",
         where=line_name(entry.prescription),
+        group=entry.name,
+        amount=Amount(reps.high, limits.number("fewest"), "repetitions"),
     )
 
 
@@ -237,6 +241,8 @@ def stiff_hinge_too_heavy(entry: SetGroup, limits: Limits) -> Iterator[DraftFind
         ),
         change="Take a lighter load through the whole range, or do the heavy sets as a deadlift.",
         where=line_name(entry.prescription),
+        group=entry.name,
+        amount=Amount(allowed, limits.number("fewest"), "repetitions"),
     )
 
 

@@ -2,12 +2,14 @@
 
 from __future__ import annotations
 
+from math import ceil
+
 from ..lint.body import catalogue
 from ..lint.counting.credits import TOTAL
 from ..lint.counting.tally import counted_lines
 from ..lint.engine.limits import Option
 from ..lint.engine.registry import rule
-from ..lint.findings.finding import found
+from ..lint.findings.finding import Amount, found
 from ..lint.wording.words import counted_noun, sets_of
 from .shared import (
     add,
@@ -49,6 +51,8 @@ def knee_flexion_missing(week: Week, ledger: Ledger, limits: Limits) -> Iterator
     """Lower-body work without a single set of knee flexion.
 
     Counts direct sets of knee flexion in the weeks of a block that train the legs hard; wants at least one.
+    Blocks of one week that follow one another are judged together. Speaks where two lines train the legs, or
+    the focus means them.
 
     Flags:
         programme: Legs
@@ -70,27 +74,23 @@ def knee_flexion_missing(week: Week, ledger: Ledger, limits: Limits) -> Iterator
     if not _legs_lack(week, ledger, "knee flexion"):
         return
     turn = week.turn()
-    hamstrings = turn.tally.for_actions(("hip hinge",))
-    legs = turn.tally.for_actions(LEG_WORK, hard=True)
-    if hamstrings:
-        counted = (
-            f"{sets_of(str(hamstrings))} for the hamstrings{turn.words}, all hinges; nothing bends the knee"
-            " against load"
-        )
-    else:
-        counted = f"{sets_of(str(legs))} for the legs{turn.words}; nothing bends the knee against load"
+    hinges, legs = turn.tally.for_actions(("hip hinge",)), turn.tally.for_actions(LEG_WORK, hard=True)
+    work, called = (hinges, "hip hinges") if hinges else (legs, "leg work")
     curls = suggested(week.programme, serves("knee flexion"))
     yield found(
-        where_to_add(hamstrings or legs),
-        f"{counted}{_unless_in_block(week, 'knee flexion')}.",
+        where_to_add(work),
+        f"{sets_of(str(work))} of {called}{turn.words}; nothing bends the knee against load"
+        f"{_unless_in_block(week, ledger, 'knee flexion')}.",
         severity=coverage_severity(week, "warning", curls),
         wanted="at least one set of knee flexion in the block: hinges and squats leave out the short head of"
         " biceps femoris",
-        change=f"{add('leg curl', curls, sessions_named(hamstrings or legs))}.",
-        where=where_named(hamstrings or legs),
+        change=f"{add('leg curl', curls, sessions_named(work))}.",
+        where=where_named(work),
         subject="knee flexion",
-        related=counted_lines(legs),
-        excess=legs.high,
+        group="knee flexion",
+        amount=Amount(0, 1),
+        related=counted_lines(work, of=called),
+        excess=work.high,
     )
 
 
@@ -109,8 +109,9 @@ def hip_hinge_missing(week: Week, ledger: Ledger, limits: Limits) -> Iterator[Dr
     """Lower-body work without a hip hinge: hip extension with a nearly straight knee.
 
     Counts sets of exercises that hinge, in the weeks of a block that train the legs hard; wants at least
-    one. A warning where the goal is size or strength, else a note. Trials train one muscle or one lift by
-    design and get one note; a `focus` without the hamstrings takes it away.
+    one. A warning where the goal is size or strength, else a note. Blocks of one week that follow one another
+    are judged together. Speaks where two lines train the legs, or the focus means them. Trials train one
+    muscle or one lift by design and get one note; a `focus` without the hamstrings takes it away.
 
     Flags:
         programme: Legs
@@ -137,34 +138,49 @@ def hip_hinge_missing(week: Week, ledger: Ledger, limits: Limits) -> Iterator[Dr
     turn = week.turn()
     curls = turn.tally.for_actions(("knee flexion",))
     legs = turn.tally.for_actions(LEG_WORK, hard=True)
+    held = turn.tally.for_actions(("hip extension",)).where(_is_held)
     hinges = suggested(week.programme, serves("hip hinge"))
     serious: Severity = "warning" if week.programme.goal in ("hypertrophy", "strength") else "note"
     yield found(
         where_to_add(curls or legs),
-        f"{sets_of(str(legs))} for the legs{turn.words}; none extends the hip with a nearly straight knee"
-        f"{_unless_in_block(week, 'hip hinge')}.",
+        f"{sets_of(str(legs))} of leg work{turn.words}; none is a hip hinge{' that moves' if held else ''}"
+        f"{_unless_in_block(week, ledger, 'hip hinge')}.",
         severity=coverage_severity(week, serious, hinges),
         wanted="at least one set of a hip hinge in the block",
         change=f"{add('hip hinge', hinges, sessions_named(curls or legs))}.",
         where=where_named(curls or legs),
         subject="hip hinge",
-        related=counted_lines(legs),
+        group="hip hinge",
+        amount=Amount(0, 1),
+        related=counted_lines(legs, of="leg work"),
         excess=legs.high,
     )
 
 
+def _is_held(entry: SetGroup) -> bool:
+    return entry.exercise is not None and entry.exercise.kind == "isometric"
+
+
 def _legs_lack(week: Week, ledger: Ledger, action: str) -> bool:
-    """Whether a typical week trains legs and means hamstrings, and what it is judged with lacks an action."""
+    """Whether a typical week trains the legs, hamstrings meant, and its whole block lacks an action.
+
+    Two lines train the legs, or one where focus or priorities name them: a single exercise beside other work
+    is no training of the legs.
+    """
     if not week.is_typical() or not week.means("hamstrings"):
         return False
     block = ledger.judged_with(week)
-    return bool(week.turn().tally.for_actions(LEG_WORK, hard=True)) and not (
-        block.for_actions((action,)) or block.leaves_open(actions=(action,))
+    lines = counted_lines(block.for_actions(LEG_WORK, hard=True))
+    in_focus = week.block.focus or week.programme.focus or week.programme.priority
+    return (
+        bool(week.turn().tally.for_actions(LEG_WORK, hard=True))
+        and (len(lines) > 1 or bool(in_focus))
+        and not (block.for_actions((action,)) or block.leaves_open(actions=(action,)))
     )
 
 
-def _unless_in_block(week: Week, action: str) -> str:
-    return unless(week.all_of_block(), actions=(action,))
+def _unless_in_block(week: Week, ledger: Ledger, action: str) -> str:
+    return unless(ledger.judged_with(week), actions=(action,))
 
 
 @rule(
@@ -218,7 +234,7 @@ def straight_knee_calf_missing(week: Week, ledger: Ledger, limits: Limits) -> It
     standing = suggested(week.programme, _straight_calf)
     yield found(
         where_to_add(raises),
-        f"{sets_of(str(raises))} for the calves{turn.words}, all with the knee bent; the gastrocnemius gets"
+        f"{sets_of(str(raises))} of calf raises{turn.words}, all with the knee bent; the gastrocnemius gets"
         f" nothing{unless(block, areas=('gastrocnemius',))}.",
         severity=coverage_severity(week, "warning" if in_sight else "note", standing),
         wanted="at least one set with the knee straight in the block; it trains the soleus as well",
@@ -226,7 +242,9 @@ def straight_knee_calf_missing(week: Week, ledger: Ledger, limits: Limits) -> It
         f" {add('straight-knee calf raise', standing, sessions_named(raises))}.",
         where=where_named(raises),
         subject="gastrocnemius",
-        related=counted_lines(raises),
+        group="gastrocnemius",
+        amount=Amount(0, 1),
+        related=counted_lines(raises, of="calf raises"),
         excess=raises.high,
     )
 
@@ -369,7 +387,9 @@ def nordics_too_rare(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
             wanted=limits.words("at least one in {:week}", "weeks", ground="; a benefit showed with more"),
             change="Put a set or two into every week or two, or give their place to another leg curl.",
             where=where_named(counted),
-            related=counted_lines(counted),
+            group="Nordic curl",
+            amount=Amount(sessions, ceil(weeks / limits.number("weeks")), "sessions"),
+            related=counted_lines(counted, of=f"{counted} sets of Nordic curls"),
         )
 
 

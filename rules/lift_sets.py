@@ -6,7 +6,7 @@ from ..lint.counting.set_group import FAST_KINDS
 from ..lint.counting.tally import counted_lines
 from ..lint.engine.limits import Option
 from ..lint.engine.registry import rule
-from ..lint.findings.finding import found
+from ..lint.findings.finding import Amount, found
 from ..lint.model.naming import line_name
 from ..lint.wording.words import counted_noun, plain
 from .shared import unless
@@ -81,6 +81,8 @@ def lift_sets_under_floor(ledger: Ledger, limits: Limits) -> Iterator[DraftFindi
             wanted=limits.words("{} a week", "least", ground=_MEASURED),
             change="Add a set in weeks that have none; what is there can stay.",
             where=line_name(line) if line else "priority",
+            group=name,
+            amount=Amount(sets.low, least * len(weeks)),
             related=counted_lines(sets),
         )
 

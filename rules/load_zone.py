@@ -5,7 +5,7 @@ from __future__ import annotations
 from ..lint.counting.credits import credit
 from ..lint.engine.limits import Condition, Option
 from ..lint.engine.registry import rule
-from ..lint.findings.finding import Related, found
+from ..lint.findings.finding import Amount, Related, found
 from ..lint.model.naming import line_name
 from ..lint.model.quantities import Range
 from ..lint.wording.words import listed, plain
@@ -117,9 +117,11 @@ def _outside(lifts: list[_MainLift], goal: str, side: str, limit: str, limits: L
     """The finding on lifts that stay below or above the zone."""
     if side == "below":
         ends = [f"{lift.entry.name} {plain(round(lift.span.high, 1))} % at the heaviest" for lift in lifts]
+        end = lifts[0].span.high
         wanted, change = "{:%} or more", "Make some of the work heavier, if the lifter is ready for it"
     else:
         ends = [f"{lift.entry.name} {plain(round(lift.span.low, 1))} % at the lightest" for lift in lifts]
+        end = lifts[0].span.low
         wanted, change = "{:%} or less", "Make some of the work lighter"
     return found(
         lifts[0].place,
@@ -127,6 +129,7 @@ def _outside(lifts: list[_MainLift], goal: str, side: str, limit: str, limits: L
         wanted=limits.words(f"{wanted} for {goal}", limit),
         change=f"{change}, or name the goal that these weeks serve.",
         where=line_name(lifts[0].entry.prescription),
+        amount=Amount(end, limits.number(limit), "%"),
         related=tuple(Related(lift.place, line_name(lift.entry.prescription)) for lift in lifts[1:]),
     )
 
@@ -169,7 +172,7 @@ def _main_lifts(ledger: Ledger) -> list[_MainLift]:
             continue
         for _, entry in week.entries():
             exercise, span = entry.exercise, entry.percent
-            if exercise is None or not _serves_goal(entry, exercise):
+            if exercise is None or not entry.meant or not _serves_goal(entry, exercise):
                 continue
             if span is not None:
                 lifts.setdefault(exercise, _MainLift(entry, exercise.pattern, span)).also(span)

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from ..lint.engine.limits import Option
 from ..lint.engine.registry import rule
-from ..lint.findings.finding import Related, found
+from ..lint.findings.finding import Amount, Related, found
 from ..lint.model.naming import line_name
 from ..lint.model.quantities import KG_PER_LB
 from ..lint.wording.words import listed, plain
@@ -39,13 +39,15 @@ if TYPE_CHECKING:
         Option("heaviest", 105, "percent of the best lift", "common practice"),
         Option("lightest", 10, "percent of the best lift", "common practice"),
     ),
+    takes_out=True,
 )
 def number_implausible(entry: SetGroup, limits: Limits) -> Iterator[DraftFinding]:
     """Sets, repetitions, rest or load that can hardly be meant.
 
-    Looks at one line at a time; wants at most 12 sets and 100 repetitions, between 10 seconds and 15
+    Looks at one line at a time; wants at most 12 hard sets and 100 repetitions, between 10 seconds and 15
     minutes of rest, no load in kg above 105 % of the best lift on file, and no percentage under 10. Those
-    above 100 are looked at by more-reps-than-load-allows.
+    above 100 are looked at by more-reps-than-load-allows. Until it is mended
+    such a line counts nowhere.
 
     Flags:
         programme: Press
@@ -63,19 +65,23 @@ def number_implausible(entry: SetGroup, limits: Limits) -> Iterator[DraftFinding
     """
     work = entry.work
     timed = entry.prescription.every is not None
-    if work.sets and work.sets.high > limits.number("most sets") and not timed:
+    if work.sets and work.sets.high > limits.number("most sets") and entry.hard and not timed:
         most = limits.words("at most {:set}", "most sets")
-        yield _slip(entry, "sets", f"{work.sets} sets in one line.", most)
+        amount = Amount(work.sets.high, limits.number("most sets"))
+        yield _slip(entry, "sets", f"{work.sets} sets in one line.", most, amount)
     reps = work.reps.a_set() if work.reps else None
     if reps and reps.high > limits.number("most repetitions"):
         most = limits.words("at most {:repetition}", "most repetitions")
-        yield _slip(entry, "reps", f"{reps} repetitions in one set.", most)
+        amount = Amount(reps.high, limits.number("most repetitions"), "repetitions")
+        yield _slip(entry, "reps", f"{reps} repetitions in one set.", most, amount)
     if work.rest and not _paired(entry):
         low, high = limits.number("shortest rest"), limits.number("longest rest")
         if work.rest.low < low or work.rest.high > high:
             words = in_words(work.places["rest"], f"{work.rest} s")
             between = limits.words("between {:s} and {:duration}", "shortest rest", "longest rest")
-            yield _slip(entry, "rest", f"{words} of rest.", between)
+            short = work.rest.low < low
+            amount = Amount(work.rest.low if short else work.rest.high, low if short else high, "s")
+            yield _slip(entry, "rest", f"{words} of rest.", between, amount)
     yield from _too_heavy(entry, limits)
 
 
@@ -90,7 +96,13 @@ def _too_heavy(entry: SetGroup, limits: Limits) -> Iterator[DraftFinding]:
         return
     if load.kind == "percent" and load.span.high < limits.number("lightest"):
         wanted = limits.words("at least {:%}", "lightest")
-        yield _slip(entry, "load", f"{load.words} of the best lift.", wanted)
+        yield _slip(
+            entry,
+            "load",
+            f"{load.words} of the best lift.",
+            wanted,
+            Amount(load.span.high, limits.number("lightest"), "%"),
+        )
     if load.kind != "mass":
         return
     for best in entry.best:
@@ -103,6 +115,7 @@ def _too_heavy(entry: SetGroup, limits: Limits) -> Iterator[DraftFinding]:
             "load",
             f"{load.words} where the best on file is {best.load.words}.",
             limits.words("at most {:%} of it", "heaviest"),
+            Amount(load.span.high, best.kilograms * most / 100, "kg"),
             (Related(best.exercise.place, f"best lift on file: {best.load.words}"),),
         )
 
@@ -114,7 +127,12 @@ def _comparable(entry: SetGroup, best: BestLift) -> bool:
 
 
 def _slip(
-    entry: SetGroup, key: str, counted: str, wanted: str, related: tuple[Related, ...] = ()
+    entry: SetGroup,
+    key: str,
+    counted: str,
+    wanted: str,
+    amount: Amount,
+    related: tuple[Related, ...] = (),
 ) -> DraftFinding:
     return found(
         entry.work.places[key],
@@ -122,6 +140,9 @@ def _slip(
         wanted=wanted,
         change="If it is a slip, correct it.",
         where=f"{line_name(entry.prescription)}, {key}",
+        group=entry.name,
+        amount=amount,
+        line=entry.prescription.place,
         related=related,
     )
 
@@ -217,7 +238,7 @@ def exercise_twice(visit: Visit, limits: Limits) -> Iterator[DraftFinding]:
     lines: dict[tuple[object, ...], dict[Prescription, SetGroup]] = {}
     for entry in visit.own:
         line = entry.prescription
-        if line.paired is None and len(line.groups) == 1 and entry.sets.high:
+        if line.paired is None and len(line.groups) == 1 and entry.is_done:
             lines.setdefault(_reading(entry), {}).setdefault(line, entry)
     for alike in lines.values():
         first, *others = alike.values()
@@ -310,4 +331,5 @@ def session_empty(week: Week, limits: Limits) -> Iterator[DraftFinding]:
 def _is_empty(visit: Visit) -> bool:
     """Whether a session that has lines has no set on this visit; what cannot be read may hold some."""
     lines = visit.session.prescriptions
-    return bool(lines) and not visit.all_sets() and not any(line.unread for line in lines)
+    done = any(entry.is_done or entry.work.sets is None for entry in visit.own)
+    return bool(lines) and not done and not any(line.unread for line in lines)

@@ -9,7 +9,7 @@ from ..lint.counting.credits import DIRECT, HELPING
 from ..lint.counting.tally import counted_lines
 from ..lint.engine.limits import COUNTING, Option
 from ..lint.engine.registry import rule
-from ..lint.findings.finding import found
+from ..lint.findings.finding import Amount, found
 from ..lint.wording.words import listed, plain, sets_of
 from .shared import add, suggested, unless
 
@@ -103,6 +103,8 @@ def priority_not_ahead(week: Week, limits: Limits) -> Iterator[DraftFinding]:
             ),
             change=f"{advice}; or take {term.words} out of the priorities.",
             where="priority",
+            group=term.words,
+            amount=Amount(own.middle, mean + max(limits.number("lead"), 1)),
             related=counted_lines(own),
             excess=turn.a_week(mean - own.middle),
         )

@@ -5,7 +5,7 @@ from __future__ import annotations
 from ..lint.counting.tally import counted_lines
 from ..lint.engine.limits import COUNTING, Condition, Option
 from ..lint.engine.registry import rule
-from ..lint.findings.finding import Related, found
+from ..lint.findings.finding import Amount, Related, found
 from ..lint.model.naming import line_name
 from ..lint.wording.words import first_of
 from .set_steps import Growth, rises
@@ -137,7 +137,9 @@ def _jump_in_sets(first: Week, last: Week, limits: Limits) -> Iterator[DraftFind
         wanted=limits.words("no more than {:set} and {:%} above the last programme", "most", "share"),
         change=f"Start nearer to {name} and build up over the first weeks.",
         where=line_name(line),
-        related=counted_lines(*(one.before for one in grown)),
+        group=worst.group,
+        amount=Amount(worst.count.middle, worst.before.middle + limits.number("most")),
+        related=counted_lines(worst.before, of=f"{worst.before} sets"),
         weeks=(first.number,),
         excess=worst.by,
     )
@@ -153,7 +155,7 @@ def _jump_in_load(first: Week, last: Week, limits: Limits) -> Iterator[DraftFind
     ]
     if not steps:
         return
-    _, worst = max(steps, key=lambda one: one[0].up)
+    largest, worst = max(steps, key=lambda one: one[0].up)
     said = [
         f"{entry.name} at {load_in_words(entry.work).words} (before: {load_in_words(step.before.work).words})"
         for step, entry in steps
@@ -169,5 +171,7 @@ def _jump_in_load(first: Week, last: Week, limits: Limits) -> Iterator[DraftFind
             Related(step.before.work.places["load"], f"{name}: {load_in_words(step.before.work).words}")
             for step, _ in steps
         ),
+        group=worst.name,
+        amount=Amount(largest.up, largest.most, "% more"),
         weeks=(first.number,),
     )

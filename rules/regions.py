@@ -7,7 +7,7 @@ from ..lint.counting.credits import TOTAL
 from ..lint.counting.tally import counted_lines
 from ..lint.engine.limits import Condition, Option
 from ..lint.engine.registry import rule
-from ..lint.findings.finding import found
+from ..lint.findings.finding import Amount, found
 from ..lint.wording.words import counted_noun, listed, sets_of
 from .shared import (
     added_for_each,
@@ -88,6 +88,8 @@ def region_untrained(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
                 " focus.",
                 where="focus",
                 subject=term.words,
+                group=term.words,
+                amount=Amount(0, 1),
             )
     if programme.focus or all(block.focus for block in programme.blocks):
         return
@@ -102,6 +104,9 @@ def region_untrained(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
             wanted="at least one set for each of the seven major regions",
             change=f"{_added_for(ledger, missing)}, or say in `focus` what this programme means to train.",
             where=session.name,
+            amount=Amount(
+                len(catalogue.major_regions) - len(missing), len(catalogue.major_regions), "regions"
+            ),
         )
 
 
@@ -206,6 +211,9 @@ def pull_or_push_missing(week: Week, ledger: Ledger, limits: Limits) -> Iterator
     if not week.is_typical() or turn.a_week(upper.high) < limits.number("fewest together"):
         return
     block = ledger.judged_with(week)
+    lines = counted_lines(block.for_actions(PRESSES_AND_PULLS, hard=True))
+    if len(lines) < 2 and not (week.block.focus or week.programme.focus or week.programme.priority):
+        return
     missing = [
         direction
         for direction, area in PRESSES_AND_PULLS.items()
@@ -222,8 +230,10 @@ def pull_or_push_missing(week: Week, ledger: Ledger, limits: Limits) -> Iterator
             change=f"{added_for_each(ledger.header, wanted, sessions_named(upper))},"
             " or say in `focus` what this programme means to train.",
             where=where_named(upper),
-            subject="presses and pulls",
-            related=counted_lines(upper),
+            subject=listed(missing),
+            group=listed(missing),
+            amount=Amount(len(PRESSES_AND_PULLS) - len(missing), len(PRESSES_AND_PULLS), "directions"),
+            related=counted_lines(upper, of="presses and pulls"),
             excess=len(missing) * upper.high,
         )
 
@@ -323,6 +333,8 @@ def days_per_region_few(week: Week, ledger: Ledger, limits: Limits) -> Iterator[
         change=f"{capital('; '.join(_added_to(week, *one) for one in lacking.items()))}.",
         where=session.name,
         subject="days a week",
+        group=listed(list(few)),
+        amount=Amount(min(few.values()), limits.number("days"), "days"),
         excess=len(few),
     )
 

@@ -5,7 +5,7 @@ from __future__ import annotations
 from ..lint.body import catalogue
 from ..lint.engine.limits import Condition, Option
 from ..lint.engine.registry import rule
-from ..lint.findings.finding import Related, found
+from ..lint.findings.finding import Amount, Related, found
 from ..lint.model.naming import line_name
 from ..lint.wording.words import first_of, listed
 from .shared import in_words
@@ -76,6 +76,8 @@ def rest_too_short_heavy(entry: SetGroup, limits: Limits) -> Iterator[DraftFindi
             change="Rest longer, or save the time elsewhere: in the small exercises, or by pairing opposing"
             " ones.",
             where=line_name(entry.prescription),
+            group=entry.name,
+            amount=Amount(rest.high, limits.number("shortest"), "s"),
         )
 
 
@@ -176,6 +178,7 @@ def rest_too_short_size(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding
         ),
         change="Rest a little longer, or keep it where time is short and the sets hold up.",
         where=line_name(first.prescription),
+        amount=Amount(first.work.rest.high, limits.number("shortest"), "s") if first.work.rest else None,
         related=tuple(Related(entry.work.places["rest"], line_name(entry.prescription)) for entry in others),
     )
 
@@ -234,6 +237,8 @@ def tempo_too_long(entry: SetGroup, limits: Limits) -> Iterator[DraftFinding]:
         wanted=limits.words("at most {:s}", "longest", ground=" (common practice)"),
         change="Ask for fewer repetitions or a quicker tempo, if so long a set is not what is meant.",
         where=line_name(entry.prescription),
+        group=entry.name,
+        amount=Amount(seconds.high, limits.number("longest"), "s"),
         excess=seconds.high,
     )
 

@@ -77,7 +77,7 @@ def _loads(entry: SetGroup, spared: Spared) -> bool:
     """Whether an entry loads what is spared; work of the other side alone does not."""
     if entry.exercise is None or (spared.side and entry.side and entry.side != spared.side):
         return False
-    return entry.sets.high > 0 and restrictions.loads(entry.exercise, spared.traits)
+    return entry.is_done and restrictions.loads(entry.exercise, spared.traits)
 
 
 def _loaded(

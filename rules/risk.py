@@ -140,7 +140,7 @@ def lift_beyond_level(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     beyond = LEVELS.index(ledger.level) + limits.number("steps")
     trained: set[Exercise | str | None] = set()
     for week in ledger.weeks:
-        trained.update(entry.exercise for _, entry in week.entries() if entry.sets.high)
+        trained.update(entry.exercise for _, entry in week.entries() if entry.is_done)
         for _, entry in week.entries():
             if entry.exercise is None or LEVELS.index(entry.exercise.level) < beyond or entry.best:
                 continue

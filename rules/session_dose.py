@@ -8,7 +8,7 @@ from ..lint.counting.set_group import ramp_up
 from ..lint.counting.tally import counted_lines
 from ..lint.engine.limits import COUNTING, Condition, Option
 from ..lint.engine.registry import rule
-from ..lint.findings.finding import found
+from ..lint.findings.finding import Amount, found
 from ..lint.model.naming import day_name, line_name
 from ..lint.wording.words import listed, plain, says
 from .excess import WITHOUT_LIMIT, Excess, crossing
@@ -16,13 +16,14 @@ from .shared import other_day, taken_off
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
-    from collections.abc import Iterator
+    from collections.abc import Iterable, Iterator
 
+    from ..lint.body.catalogue import Exercise
     from ..lint.counting.set_group import SetGroup
     from ..lint.counting.tally import Count, Tally, Visit
     from ..lint.counting.week import Week
     from ..lint.engine.limits import Limits
-    from ..lint.findings.finding import DraftFinding
+    from ..lint.findings.finding import DraftFinding, Related
 
 SECONDS = 60.0
 """Of a minute."""
@@ -48,6 +49,7 @@ SECONDS = 60.0
         COUNTING,
     ),
     stands_back=("rehabilitation", "peak"),
+    follows=("session-sets-for-muscle-high", "weekly-sets-over-limit", "exercise-sets-high"),
 )
 def session_sets_for_muscle_high(week: Week, limits: Limits) -> Iterator[DraftFinding]:
     """More hard sets for one muscle group in one session than are usually worth it.
@@ -74,31 +76,41 @@ def session_sets_for_muscle_high(week: Week, limits: Limits) -> Iterator[DraftFi
     """
     if not week.is_typical():
         return
-    most = limits.number("most")
-    for day in week.occasions():
-        counts = {
-            group: day.sets(group, limits.name("counting"))
-            for group in day.groups()
-            if group not in limits.names("without limit")
-        }
-        over = [Excess(day, group, count, most) for group, count in counts.items() if count.high > most]
+    most, counting = limits.number("most"), limits.name("counting")
+    for group in week.groups():
+        if group in limits.names("without limit"):
+            continue
+        days = [(day, Excess(day, group, counting, most)) for day in week.occasions()]
+        over = [(day, one) for day, one in days if one.sets > 0]
         if not over:
             continue
-        worst = max(over, key=lambda one: one.sets)
+        day, worst = max(over, key=lambda one: one[1].sets)
+        line = worst.line()
         yield found(
-            worst.line().place,
-            f"{listed([one.words() for one in over])} {_at_once(day)}.",
+            line.place,
+            f"{worst.words()} {_at_once(day)}.",
             wanted=limits.words(
                 f"at most {{}} a {'session' if len(day.visits) == 1 else 'day'}",
                 "most",
                 ground=" (common practice; trials have gone higher)",
             ),
             change=_less(week, day.visits[0], worst.count, most),
-            where=line_name(worst.line()),
-            subject=_sessions(day),
-            related=counted_lines(*(one.count for one in over)),
+            where=line_name(line),
+            subject=group,
+            group=group,
+            amount=worst.amount(),
+            related=(
+                *counted_lines(worst.count),
+                *_also_in(one.count for _, one in over if one is not worst),
+            ),
             excess=worst.sets,
         )
+
+
+def _also_in(counts: Iterable[Count]) -> Iterator[Related]:
+    """The lines of further sessions that hold too much."""
+    for count in counts:
+        yield from counted_lines(count, of=f"{count.parts[0].visit.session.name}, {count} sets")
 
 
 @rule(
@@ -154,23 +166,28 @@ def exercise_sets_high(week: Week, limits: Limits) -> Iterator[DraftFinding]:
     if not week.is_typical():
         return
     most, far = limits.number("most"), limits.number("far")
+    over: dict[Exercise | None, list[tuple[Tally, Count]]] = {}
     for day in week.occasions():
         for count in day.by_exercise(lambda entry: _is_taxing(entry, limits)):
-            if count.high <= most:
-                continue
-            line, first = crossing(count, most), count.parts[0].entry
-            name, left = first.name, first.reserve_in_words if first.worked_out_in_words else ""
-            yield found(
-                line.place,
-                f"{count.most} hard sets of {name} {_at_once(day)}{f' ({left})' if left else ''}.",
-                severity="warning" if count.high >= far else "note",
-                wanted=limits.words("{} or fewer", "most", ground="; small trials found no more gain beyond"),
-                change=f"{taken_off(count, most, 'the session')}; or use another exercise or day.",
-                where=line_name(line),
-                subject=f"{_sessions(day)}: {name}",
-                related=counted_lines(count),
-                excess=count.high,
-            )
+            if count.high > most:
+                over.setdefault(count.parts[0].entry.exercise, []).append((day, count))
+    for counts in over.values():
+        (day, worst), *others = sorted(counts, key=lambda one: -one[1].high)
+        line, first = crossing(worst, most), worst.parts[0].entry
+        name, left = first.name, first.reserve_in_words if first.worked_out_in_words else ""
+        yield found(
+            line.place,
+            f"{worst.most} hard sets of {name} {_at_once(day)}{f' ({left})' if left else ''}.",
+            severity="warning" if worst.high >= far else "note",
+            wanted=limits.words("{} or fewer", "most", ground="; small trials found no more gain beyond"),
+            change=f"{taken_off(worst, most, 'the session')}; or use another exercise or day.",
+            where=line_name(line),
+            subject=name,
+            group=name,
+            amount=Amount(worst.high, most),
+            related=(*counted_lines(worst), *_also_in(count for _, count in others)),
+            excess=worst.high,
+        )
 
 
 def _less(week: Week, visit: Visit, count: Count, most: float) -> str:
@@ -270,6 +287,7 @@ def session_too_long(visit: Visit, limits: Limits) -> Iterator[DraftFinding]:
         " another day.",
         where=visit.session.name,
         subject=visit.session.name,
+        amount=Amount(least, allowed, "min"),
         excess=least,
     )
 

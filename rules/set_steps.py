@@ -5,7 +5,7 @@ from __future__ import annotations
 from ..lint.counting.tally import counted_lines
 from ..lint.engine.limits import COUNTING, Condition, Option
 from ..lint.engine.registry import rule
-from ..lint.findings.finding import found
+from ..lint.findings.finding import Amount, found
 from ..lint.model.naming import line_name
 from ..lint.wording.words import listed
 
@@ -62,10 +62,10 @@ def sets_step_large(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
         sessions:
           - session: Push
             exercises:
-              - {exercise: bench press, sets: 4, reps: 8}
+              - {exercise: bench press, sets: {1-2: 3, 3-4: 9}, reps: 8}
               - exercise: dumbbell fly
                 reps: 12
-                sets: {1-2: 3, 3-4: 16}  # <- here
+                sets: {1-2: 3, 3-4: 11}  # <- here
 
     Passes:
         programme: Chest
@@ -73,10 +73,10 @@ def sets_step_large(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
         sessions:
           - session: Push
             exercises:
-              - {exercise: bench press, sets: 4, reps: 8}
+              - {exercise: bench press, sets: {1-2: 3, 3-4: 5}, reps: 8}
               - exercise: dumbbell fly
                 reps: 12
-                sets: {1-2: 3, 3-4: 9}
+                sets: {1-2: 3, 3-4: 7}
     """
     for week in ledger.weeks:
         grown = grown_in(ledger, week, limits)
@@ -93,7 +93,10 @@ def sets_step_large(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
             ),
             change=f"Spread the rise over several weeks, first of all in {line_name(entry.prescription)}.",
             where=line_name(entry.prescription),
-            related=counted_lines(*(one.count for one in grown)),
+            group=worst.group,
+            amount=Amount(worst.count.middle, worst.before.middle + limits.number("most")),
+            line=entry.prescription.place,
+            related=counted_lines(worst.count),
             weeks=(week.number,),
             excess=worst.by,
         )

@@ -7,7 +7,7 @@ from ..lint.counting.credits import DIRECT, credit
 from ..lint.counting.tally import counted_lines
 from ..lint.engine.limits import Condition, Option
 from ..lint.engine.registry import rule
-from ..lint.findings.finding import found
+from ..lint.findings.finding import Amount, found
 from ..lint.model.naming import day_name, line_name
 from ..lint.wording.words import listed, says
 
@@ -143,6 +143,8 @@ def _too_close(
             *(sets for part in close for day in (before, later) if (sets := day.hard[part].sets))
         ),
         weeks=(movable.week.number,),
+        group=listed(groups),
+        amount=Amount(hours, limits.number(needed), "h"),
         excess=len(groups),
     )
 
@@ -311,6 +313,7 @@ def legs_heavy_before_event(ledger: Ledger, limits: Limits) -> Iterator[DraftFin
             change=f"Move {line.session.name} further away from it, or leave more in reserve that day.",
             where=line_name(line),
             related=counted_lines(heavy),
+            amount=Amount(heavy.high, limits.number("sets") - 1),
             weeks=(week.number,),
             excess=heavy.high,
         )

@@ -5,9 +5,9 @@ from __future__ import annotations
 from ..lint.counting.tally import counted_lines
 from ..lint.engine.limits import Condition, Option
 from ..lint.engine.registry import rule
-from ..lint.findings.finding import found
+from ..lint.findings.finding import Amount, found
 from ..lint.model.naming import day_name, line_name
-from ..lint.wording.words import listed
+from ..lint.wording.words import listed, says, sets_of
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -18,6 +18,9 @@ if TYPE_CHECKING:
     from ..lint.counting.tally import Count
     from ..lint.engine.limits import Limits
     from ..lint.findings.finding import DraftFinding
+
+
+IMPACT = ("run", "running", "sprint", "sprints", "jumping", "plyometrics", "skipping", "hops")
 
 
 @rule(
@@ -84,6 +87,8 @@ def spine_days_consecutive(ledger: Ledger, limits: Limits) -> Iterator[DraftFind
             " press or a hip thrust.",
             where=line_name(line),
             subject=f"{first} {second}",
+            group="spine",
+            amount=Amount(0, 1, "days between"),
             related=counted_lines(before, count),
             weeks=(week.number,),
             excess=count.high,
@@ -101,13 +106,17 @@ def spine_days_consecutive(ledger: Ledger, limits: Limits) -> Iterator[DraftFind
     options=(
         Condition("least sets", 3, "sets of jumps a day", "common practice"),
         Option("days running", 1, "days with jumps in a row at most", "common practice"),
+        Option(
+            "impact", IMPACT, "words in the name of an activity that lands on the feet", "common practice"
+        ),
     ),
 )
 def impact_days_consecutive(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     """Jumps and landings on too many days running.
 
     Counts sets of plyometric exercises of the legs, day by day over the whole calendar; a day with 3 or more
-    counts. Wants a day without them after each. No phase and no stage of rehabilitation hides it.
+    counts, and in a stage of rehabilitation or a return also one with a run or the like. Wants a day without
+    them after each. No phase and no stage of rehabilitation hides it.
 
     Flags:
         programme: Jumps
@@ -129,31 +138,54 @@ def impact_days_consecutive(ledger: Ledger, limits: Limits) -> Iterator[DraftFin
             day: wednesday
             exercises: [{exercise: drop jump, sets: 3, reps: 5}]
     """
-    jumps: dict[int, Count] = {}
+    landed = _days_of_impact(ledger, limits)
     running = int(limits.number("days running"))
-    for number, week, tally in ledger.training_days():
-        count = tally.all_sets().where(_lands)
-        if count.middle < limits.number("least sets"):
+    for number, week, _ in ledger.training_days():
+        days = range(number - running, number + 2)
+        behind, ahead = days[:-1], days[1:]
+        held = behind if all(day in landed for day in behind) else ahead
+        lines = [one for day in held if (one := landed.get(day)) is not None and not isinstance(one, str)]
+        if number not in landed or isinstance(landed[number], str) or not all(day in landed for day in held):
             continue
-        jumps[number] = count
-        days = range(number - running, number + 1)
-        if not all(day in jumps for day in days):
-            continue
-        names = listed([day_name(week.programme.starts, day) for day in days])
-        line = count.lines()[0][0]
+        if held is ahead and not isinstance(landed[number + 1], str):
+            continue  # told when that day is looked at
+        names = listed([day_name(week.programme.starts, day) for day in held])
+        line = lines[-1].lines()[0][0]
         yield found(
             line.place,
-            f"{names} hold jumps on days running: {listed([str(jumps[day]) for day in days])} sets.",
+            f"{names} hold {_in_words([landed[day] for day in held])}.",
             wanted=limits.words(
                 "at most {:day} of jumps without a day between", "days running", ground=" (common practice)"
             ),
             change=f"Move {line.session.name} a day away, or take its jumps out.",
             where=line_name(line),
             subject=names,
-            related=counted_lines(*(jumps[day] for day in days)),
+            related=counted_lines(*lines),
             weeks=(week.number,),
-            excess=count.high,
+            excess=lines[-1].high,
         )
+
+
+def _days_of_impact(ledger: Ledger, limits: Limits) -> dict[int, Count | str]:
+    """The days on which the body lands: sets of jumps, or what an activity is called where it heals."""
+    days: dict[int, Count | str] = {
+        number: activity.name
+        for number, week, activity in ledger.activities()
+        if (week.rehabilitation or week.phase == "return") and says(limits.names("impact"), activity.name)
+    }
+    for number, _, tally in ledger.training_days():
+        count = tally.all_sets().where(_lands)
+        if count.middle >= limits.number("least sets"):
+            days[number] = count
+    return days
+
+
+def _in_words(days: list[Count | str]) -> str:
+    """``jumps on days running: 3 and 4 sets``; ``impact on days running: 3 sets of jumps and a run``."""
+    if not any(isinstance(one, str) for one in days):
+        return f"jumps on days running: {listed(list(map(str, days)))} sets"
+    said = [one if isinstance(one, str) else f"{sets_of(str(one))} of jumps" for one in days]
+    return f"impact on days running: {listed(said)}"
 
 
 def _lands(entry: SetGroup) -> bool:

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from ..lint.engine.limits import Option
 from ..lint.engine.registry import rule
-from ..lint.findings.finding import Related, found
+from ..lint.findings.finding import Amount, Related, found
 from ..lint.model.naming import exercise_name, line_name
 from ..lint.wording.words import first_of, says, week_list
 from .weekly_steps import load_in_words
@@ -104,6 +104,8 @@ def nothing_changes(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
         change="Write down how the load moves on, such as `progression: {add: 2.5 kg, when: all sets done}`,"
         " or change the numbers by week.",
         where=line_name(first.entry.prescription),
+        group=names,
+        amount=Amount(longest, limits.number("weeks"), "weeks"),
         related=tuple(Related(run.entry.prescription.place, week_list(run.weeks)) for run in still),
         weeks=tuple(sorted({number for run in still for number in run.weeks})),
     )

@@ -5,7 +5,7 @@ from __future__ import annotations
 from ..lint.body.equipment import LOADED
 from ..lint.engine.limits import Option
 from ..lint.engine.registry import rule
-from ..lint.findings.finding import Related, found
+from ..lint.findings.finding import Amount, Related, found
 from ..lint.model.naming import line_name
 from ..lint.wording.words import first_of
 from .shared import names_of
@@ -68,6 +68,7 @@ def load_and_effort_missing(ledger: Ledger, limits: Limits) -> Iterator[DraftFin
         wanted="a load, an RM, a RIR or an RPE for each",
         change="Write one of them, such as `rir: 2`.",
         where=line_name(first),
+        amount=Amount(len(lines), 0, "lines"),
         related=tuple(Related(line.place, line_name(line)) for line in others),
     )
 
@@ -144,6 +145,7 @@ def best_lift_missing(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
         change=f"Add {'it' if len(names) == 1 else 'them'} to the athlete's `best lifts`, or write a load in"
         " kg or an effort.",
         where=line_name(first.prescription),
+        amount=Amount(len(names), 0, "lifts"),
         related=tuple(Related(entry.work.places["load"], line_name(entry.prescription)) for entry in others),
     )
 
@@ -214,6 +216,8 @@ def best_lift_old(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
         wanted=limits.words("a test no older than {:week}", "oldest"),
         change="Test again, estimate from a recent hard set, or steer by effort (RIR, RPE).",
         where=line_name(first.prescription),
+        group=first.name,
+        amount=Amount(max(weeks for _, _, weeks in old.values()), limits.number("oldest"), "weeks"),
         related=(
             Related(best.exercise.place, f"tested {best.tested}"),
             *(Related(lift.exercise.place, f"tested {lift.tested}") for _, lift, _ in others),

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from ..lint.engine.limits import Condition, Option
 from ..lint.engine.registry import rule
-from ..lint.findings.finding import found
+from ..lint.findings.finding import Amount, found
 from ..lint.wording.words import says, sets_of
 from .easier_weeks import CLEAR_CUT, is_easier
 
@@ -147,5 +147,6 @@ def _untapered(
         change=f"Take about half of the sets off in week {last.number} and keep the load.",
         where=name,
         subject=f"week {near[-1].number}",
+        amount=Amount(last.all_sets().middle, before[-1].all_sets().middle / 2),
         weeks=tuple(week.number for week in near),
     )

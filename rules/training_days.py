@@ -7,7 +7,7 @@ from ..lint.counting.credits import TOTAL
 from ..lint.counting.tally import counted_lines
 from ..lint.engine.limits import Condition, Option
 from ..lint.engine.registry import rule
-from ..lint.findings.finding import Related, found
+from ..lint.findings.finding import Amount, Related, found
 from ..lint.model.naming import day_name, line_name
 from ..lint.wording.words import counted_noun, listed
 from .shared import DAYS_A_WEEK, capital, free_day
@@ -98,7 +98,9 @@ def frequency_low(week: Week, limits: Limits) -> Iterator[DraftFinding]:
             change=_shared_out(week, line.session.name),
             where=line_name(line),
             subject=term.words,
-            related=counted_lines(count),
+            group=term.words,
+            amount=Amount(count.occasions(), least, "days"),
+            related=counted_lines(count, of=f"{count} sets"),
             excess=-count.occasions(),
         )
 
@@ -209,6 +211,7 @@ def days_more_than_athlete(week: Week, limits: Limits) -> Iterator[DraftFinding]
         change=f"{change}, or correct the athlete's `days`.",
         where=session.name,
         subject="days",
+        amount=Amount(len(outside) or len(sessions), 0 if outside else most, "days"),
         related=(Related(athlete.place, f"the athlete's days: {has}"),),
         excess=len(outside) or len(sessions),
     )
@@ -280,6 +283,7 @@ def rest_day_missing(week: Week, limits: Limits) -> Iterator[DraftFinding]:
         change=f"Leave {day} free, which holds the fewest sets, and share its work out over the other days.",
         where=session.name,
         subject="rest day",
+        amount=Amount(free, limits.number("least"), "days"),
     )
 
 
@@ -339,4 +343,5 @@ def older_adult_days(week: Week, limits: Limits) -> Iterator[DraftFinding]:
         else "The athlete has no other day: agree on one with them and write it under `days`, or waive this.",
         where=session.name,
         subject="days",
+        amount=Amount(days, limits.number("least days"), "days"),
     )

@@ -2,15 +2,17 @@
 
 from __future__ import annotations
 
+from math import ceil
+
 from ..lint.body import catalogue
-from ..lint.counting.credits import HELPING
+from ..lint.counting.credits import DIRECT, HELPING, KINDS
 from ..lint.counting.tally import counted_lines
 from ..lint.engine.limits import COUNTING, Condition, Option
 from ..lint.engine.registry import rule
-from ..lint.findings.finding import found
+from ..lint.findings.finding import Amount, found
 from ..lint.model.naming import line_name
-from ..lint.wording.words import counted_noun, listed, plain, sets_of
-from .excess import WITHOUT_LIMIT, Excess, group_of
+from ..lint.wording.words import counted_noun, plain, sets_of
+from .excess import WITHOUT_LIMIT, Excess, group_of, standing_out
 from .shared import put_on, taken_off, unless
 
 TYPE_CHECKING = False
@@ -21,7 +23,6 @@ if TYPE_CHECKING:
     from ..lint.counting.week import FullTurn, Week
     from ..lint.engine.limits import Limits, Named
     from ..lint.findings.finding import DraftFinding, Severity
-    from ..lint.model.sessions import Prescription
     from ..lint.text.places import Term
 
 _NO_CEILING = " (common practice; no trial sets a ceiling)"
@@ -42,15 +43,25 @@ _MEASURED = ", the least that trials can measure (no biological minimum)"
         WITHOUT_LIMIT,
         Option("groups", {}, "sets a week, by muscle group", "none by default; write your own"),
         COUNTING,
+        Condition(
+            "blocks on",
+            (DIRECT,),
+            "kind of count: a limit that is not the team's gives a warning by it",
+            "common practice: what indirect sets add is worth a note",
+        ),
     ),
     stands_back=("rehabilitation", "peak"),
+    follows=("weekly-sets-over-limit", "exercise-sets-high"),
 )
 def weekly_sets_over_limit(week: Week, limits: Limits) -> Iterator[DraftFinding]:
     """More hard sets for a muscle group in a week than its limit.
 
-    Counts hard sets, those in which the muscle only helps as half; wants no more than the limit, which is
-    judged on the high end of a range. It points at the line that crosses it. Where sessions rotate it also
-    gives the mean of a full turn: a week over the limit in a turn that keeps to it is a note.
+    Counts hard sets; wants no more than the limit, which is judged on the high end of a range. The default
+    limit gives a warning for direct sets alone, and a note where only the indirect ones, counted half, go
+    past it. A limit of the team's own gives a warning by the team's way of counting. It points at the value
+    that makes the week stand out from its neighbours, else at the line that crosses the limit. Where
+    sessions rotate it also gives the mean of a full turn: a week over the limit in a turn that keeps to it
+    is a note.
 
     Flags:
         programme: Chest
@@ -69,39 +80,52 @@ def weekly_sets_over_limit(week: Week, limits: Limits) -> Iterator[DraftFinding]
               - {exercise: dumbbell fly, sets: 8, reps: 12}
     """
     own: dict[str, Named] = {group_of(name): ("groups", name) for name in limits.table("groups")}
-    turn = week.turn()
-    crossed: dict[Prescription, list[Excess]] = {}
+    counting = limits.name("counting")
+    firm = min(counting, limits.name("blocks on"), key=KINDS.index)
     for group in dict.fromkeys([*week.groups(), *own]):
         if group not in own and group in limits.names("without limit"):
             continue
-        count = week.sets(group, limits.name("counting"))
         limit = own.get(group, "most")
-        if count.high > limits.number(limit):
+        most = limits.number(limit)
+        blocking = counting if group in own or limits.is_the_teams("most") else firm
+        if week.sets(group, blocking).high > most:
+            yield _over(
+                week,
+                Excess(week, group, blocking, most),
+                limits.words("{} a week", limit, ground=_NO_CEILING),
+            )
+        elif week.sets(group, counting).high > most:
             bound = limits.words("{} a week", limit, ground=_NO_CEILING)
-            mean = turn.a_week(turn.tally.sets(group, limits.name("counting")).high)
-            excess = Excess(week, group, count, limits.number(limit), bound, mean)
-            crossed.setdefault(excess.line(), []).append(excess)
-    for line, over in crossed.items():
-        worst = max(over, key=lambda one: one.sets)
-        yield found(
-            line.place,
-            f"{listed([one.words() for one in over])}{_in_the_mean(over, turn)}.",
-            severity="warning" if any(one.mean > one.limit for one in over) else "note",
-            wanted=f"at most {listed(list(dict.fromkeys(one.bound for one in over)))}",
-            change=f"{taken_off(worst.count, worst.limit)}; or move the limit in spotline.yaml.",
-            where=line_name(line),
-            subject=listed([one.group for one in over]),
-            related=counted_lines(*(one.count for one in over)),
-            excess=worst.sets,
-        )
+            yield _over(week, Excess(week, group, counting, most), bound, "note")
 
 
-def _in_the_mean(over: list[Excess], turn: FullTurn) -> str:
+def _over(week: Week, over: Excess, bound: str, severity: Severity = "warning") -> DraftFinding:
+    """A group over its limit; of a week that stands out, the value that makes it."""
+    turn = week.turn()
+    mean = turn.a_week(turn.tally.sets(over.group, over.kind).high)
+    value = standing_out(week, lambda one: one.sets(over.group, over.kind), over.limit)
+    line = value.prescription if value else over.line()
+    return found(
+        value.work.places.get("sets", line.place) if value else line.place,
+        f"{over.words()}{_in_the_mean(mean, turn)}.",
+        severity=severity if mean > over.limit else "note",
+        wanted=f"at most {bound}",
+        change=f"{taken_off(over.count, over.limit)}; or move the limit in spotline.yaml.",
+        where=line_name(line),
+        subject=over.group,
+        group=over.group,
+        amount=over.amount(),
+        line=line.place,
+        related=counted_lines(over.count),
+        excess=over.sets,
+    )
+
+
+def _in_the_mean(mean: float, turn: FullTurn) -> str:
     """What a week of the turn holds in the mean, where sessions rotate."""
     if not turn.words:
         return ""
-    means = listed(list(dict.fromkeys(plain(one.mean) for one in over)))
-    return f" in one week of a turn, {means} a week in the mean of its {len(turn.weeks)} weeks"
+    return f" in one week of a turn, {plain(mean)} a week in the mean of its {len(turn.weeks)} weeks"
 
 
 @rule(
@@ -170,6 +194,8 @@ def weekly_sets_under_floor(week: Week, limits: Limits) -> Iterator[DraftFinding
             f" {'priorities' if serious == 'warning' else 'focus'}.",
             where=line_name(line),
             subject=area,
+            group=area,
+            amount=Amount(count.low, least),
             related=counted_lines(count),
             excess=least - mean,
         )
@@ -232,6 +258,8 @@ def weekly_hard_sets_high(week: Week, limits: Limits) -> Iterator[DraftFinding]:
         change=f"{taken_off(sets, most)}; or move the limit in spotline.yaml.",
         where=fullest.session.name,
         subject="the week",
+        amount=Amount(sets.high, most),
+        related=counted_lines(sets),
         excess=sets.high,
     )
 
@@ -307,7 +335,11 @@ def spread_too_thin(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
             change=f"Give it a set or two every week, or take {term.words} out of focus and priorities.",
             where=line_name(line),
             subject=group_of(term.words),
-            related=counted_lines(sets),
+            group=group_of(term.words),
+            amount=Amount(sets.low, least * len(weeks) / 4)
+            if is_little
+            else Amount(trained, ceil(len(weeks) / every), "weeks"),
+            related=counted_lines(sets, of="" if is_little else f"{sets} sets"),
         )
 
 

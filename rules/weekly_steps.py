@@ -5,7 +5,7 @@ from __future__ import annotations
 from ..lint.counting.change import slip_in, weeks_of_lines
 from ..lint.engine.limits import Condition, Option
 from ..lint.engine.registry import rule
-from ..lint.findings.finding import Related, found
+from ..lint.findings.finding import Amount, Related, found
 from ..lint.model.naming import line_name
 from ..lint.model.quantities import load as read_load
 from ..lint.wording.words import plain, says
@@ -64,13 +64,15 @@ KETTLEBELLS, DUMBBELLS = ("kettlebell", "kettlebells", "KB"), ("dumbbell", "dumb
 
 
 class Step:
-    """A step in load from one entry to a later one: ``up`` by so much %; ``wanted`` is empty where it is
-    small enough.
+    """A step in load from one entry to a later one: ``up`` by so much %, where ``most`` would do.
+
+    ``wanted`` is empty where it is small enough.
     """
 
-    def __init__(self, before: SetGroup, up: float, wanted: str) -> None:
+    def __init__(self, before: SetGroup, up: float, most: float, wanted: str) -> None:
         self.before = before
         self.up = up
+        self.most = most
         self.wanted = wanted
 
 
@@ -100,16 +102,17 @@ def _stepped(before: SetGroup, entry: SetGroup, unit: str, fewer: float, limits:
     smallest, pieces = _smallest(entry, limits), load_in_words(entry.work).pieces
     kilograms = limits.number(smallest) * pieces if unit == "mass" else 0.0
     up = 100 * (now / was - 1)
+    most = 100 * max(by_share, kilograms) / was
     if round(now - was - max(by_share, kilograms), 6) <= 0:
-        return Step(before, up, "")
+        return Step(before, up, most, "")
     if by_share < kilograms:
         allowed = f"{plain(kilograms)} kg, the next step of the implement,"
         each = "{:kg}" if pieces == 1 else "{:kg} for each one held"
-        return Step(before, up, _wanted(allowed, limits, (each, smallest)))
+        return Step(before, up, most, _wanted(allowed, limits, (each, smallest)))
     of: list[tuple[str, Named]] = [("{:%}", "step")]
     if harder:
         of.append(("{:%} for each repetition fewer", "a repetition"))
-    return Step(before, up, _wanted(f"{plain(share)} %", limits, *of))
+    return Step(before, up, most, _wanted(f"{plain(share)} %", limits, *of))
 
 
 def _wanted(allowed: str, limits: Limits, *of: tuple[str, Named]) -> str:
@@ -202,18 +205,20 @@ def load_step_large(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
 def _large_steps(weeks: tuple[Week, ...], limits: Limits) -> list[tuple[Step, SetGroup, int]]:
     """Steps that are too large, each with its entry and the number of its week."""
     earlier: dict[object, dict[SetGroup, None]] = {}
+    slips: set[object] = set()  # of the week before: what should stand there, nobody knows
     large = []
     for week in weeks:
         lifts = week.lifts()
         for name, entries in lifts.items():
             known = earlier.setdefault(name, {})
             for entry in entries:
-                is_judged = entry not in known and not _is_test(week, entry)
+                is_judged = entry not in known and name not in slips and not _is_test(week, entry)
                 step = step_between(entry, known, limits) if is_judged else None
                 if step is not None:
                     large.append((step, entry, week.number))
         for name, entries in lifts.items():
             earlier[name].update(dict.fromkeys(entries))
+        slips = {entry.exercise for _, entry in week.entries() if not entry.meant}
     return large
 
 
@@ -234,6 +239,8 @@ def _too_large(step: Step, entry: SetGroup, week: int, back: str) -> DraftFindin
         if back
         else "Take it in two or more steps, or correct the number if it is a slip.",
         where=line_name(entry.prescription),
+        group=entry.name,
+        amount=Amount(step.up, step.most, "% more"),
         related=(Related(step.before.work.places["load"], f"before: {was}"),),
         weeks=(week,),
         excess=step.up,
@@ -312,13 +319,14 @@ def _stated_step(stated: Progression, entry: SetGroup, limits: Limits) -> Step |
         of.append(("{:%} for each repetition fewer", "a repetition"))
     wanted = limits.worked_out(f"at most {plain(share)} % at a time", *of)
     if added.kind == "percent":
-        return Step(entry, added.span.low, wanted) if added.span.low > share else None
+        return Step(entry, added.span.low, share, wanted) if added.span.low > share else None
     base = _kilograms(entry)
     if added.kind != "mass" or not base:
         return None
     smallest, pieces = _smallest(entry, limits), load_in_words(entry.work).pieces
     most = max(base * share / 100, limits.number(smallest) * pieces)
-    return Step(entry, 100 * added.span.low / base, wanted) if added.span.low > most else None
+    up, allowed = (100 * kilograms / base for kilograms in (added.span.low, most))
+    return Step(entry, up, allowed, wanted) if added.span.low > most else None
 
 
 def _kilograms(entry: SetGroup) -> float:

@@ -52,14 +52,40 @@ def reviewed(tmp_path_factory: pytest.TempPathFactory) -> Callable[..., Review]:
 
 @pytest.fixture(scope="session")
 def findings(reviewed: Callable[..., Review]) -> Callable[..., list[Finding]]:
-    """The findings on a programme's text; with ``rule``, those of one rule."""
+    """The findings on a programme's text; with ``rule``, those of one rule, also where another lists them."""
 
     def run(text: str, rule: str = "", files: dict[str, str] | None = None) -> list[Finding]:
-        (one,) = reviewed(text, files).files
-        assert not one.faults, [fault.words for fault in one.faults]
-        return [finding for finding in one.findings if rule in ("", finding.rule)]
+        return said_by(reviewed(text, files), rule)
 
     return run
+
+
+@pytest.fixture(scope="session")
+def implausible(reviewed: Callable[..., Review]) -> Callable[..., list[Finding]]:
+    """The same where no number is called implausible: for tests that need more sets than a coach writes."""
+    settings, silent = "spotline.yaml", "number-implausible: skip"
+
+    def run(text: str, rule: str = "", files: dict[str, str] | None = None) -> list[Finding]:
+        own = (files or {}).get(settings, "")
+        if "rules: {" in own:
+            own = own.replace("rules: {", f"rules: {{{silent}, ", 1)
+        elif "rules:\n" in own:
+            own = own.replace("rules:\n", f"rules:\n  {silent}\n", 1)
+        else:
+            own += f"\nrules: {{{silent}}}\n"
+        return said_by(reviewed(text, {**(files or {}), settings: own}), rule)
+
+    return run
+
+
+def said_by(review: Review, rule: str) -> list[Finding]:
+    """The findings on the one file of a review; with ``rule``, those of one rule, listed ones as well."""
+    (one,) = review.files
+    assert not one.faults, [fault.words for fault in one.faults]
+    if not rule:
+        return one.findings
+    every = [said for finding in one.findings for said in (finding, *finding.follows)]
+    return [finding for finding in every if finding.rule == rule]
 
 
 @pytest.fixture(scope="session")

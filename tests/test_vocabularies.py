@@ -109,6 +109,7 @@ HOMES: list[tuple[Words, Words]] = [
         SEVERITIES[::-1],
         (
             "review $defs finding properties severity",
+            "review $defs following properties severity",
             "review $defs kept properties severity",
             "rules $defs rule properties severity",
             "team $defs severity",

@@ -18,6 +18,7 @@ if TYPE_CHECKING:
     from ..model.programme import Adjustment, Programme
     from ..model.sessions import Block, Prescription, Session, Work
     from .header import ProgrammeHeader
+    from .set_group import Slip
     from .week import Together, WeeksOf
 
 
@@ -35,6 +36,7 @@ class Calendar:
         weeks_of: WeeksOf,
     ) -> None:
         self.header = header
+        self.slip: Slip | None = None
         self.together = together
         self.weeks_of = weeks_of
         self.best = _best_lifts(header)
@@ -136,7 +138,10 @@ class Calendar:
                 return None
             work = work.with_values(adjustment.in_week(week))
         exercise = self.header.known.exercise(work.exercise)
-        return SetGroup(self.header, line, work, exercise, self.best.get(exercise, ()) if exercise else ())
+        group = SetGroup(self.header, line, work, exercise, self.best.get(exercise, ()) if exercise else ())
+        if self.slip is not None and self.slip(group):
+            group.take_out()
+        return group
 
 
 def _rotating(block: Block, sessions: tuple[Session, ...]) -> list[Session]:

@@ -17,9 +17,9 @@ class Change:
     """How a week, or any other tally, differs from an earlier one.
 
     ``sets``, ``repetitions`` and ``load`` are in % of the earlier value. ``load`` is the mean over the
-    exercises in both tallies whose loads can be compared. ``reserve`` is the change in repetitions in
-    reserve, the mean over the exercises in both: above 0 it has become easier. Each is None if it cannot be
-    known. ``parts`` are the changes of each exercise; those that stand in one tally alone are one part.
+    exercises in both tallies whose loads can be compared. ``reserve`` is the change in written repetitions
+    in reserve, the mean over the exercises in both: above 0 it has become easier. Each is None if it cannot
+    be known. ``parts`` are the changes of each exercise; those that stand in one tally alone are one part.
     """
 
     __slots__ = ("load", "parts", "repetitions", "reserve", "sets")
@@ -138,7 +138,7 @@ def _load_change(before: list[SetGroup], after: list[SetGroup]) -> float | None:
 
 def _reserve_change(before: list[SetGroup], after: list[SetGroup]) -> float | None:
     was, now = (
-        _mean([group.reserve.middle if group.reserve else None for group in groups])
+        _mean([group.written_reserve.middle if group.written_reserve else None for group in groups])
         for groups in (before, after)
     )
     return None if was is None or now is None else now - was

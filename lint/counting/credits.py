@@ -3,21 +3,34 @@
 from __future__ import annotations
 
 from ..body import catalogue
+from ..wording.words import counted_noun, sets_of
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
     from ..body.catalogue import Exercise
+    from ..model.quantities import Range
 
 DIRECT, FRACTIONAL, TOTAL = "direct", "fractional", "total"
+KINDS = (DIRECT, FRACTIONAL, TOTAL)
+"""The kinds of count, from the one that gives least."""
+
 INDIRECT_WEIGHT = {DIRECT: 0.0, FRACTIONAL: 0.5, TOTAL: 1.0}
 """How much an indirect set counts, by kind of count (pelland-2026-frac)."""
 
 HELPING = {
-    DIRECT: "not counting where it only helps",
-    FRACTIONAL: "counting half where it helps",
-    TOTAL: "counting in full where it helps",
+    DIRECT: "indirect sets not counted",
+    FRACTIONAL: "indirect sets counted half",
+    TOTAL: "indirect sets counted in full",
 }
 """The same in words: how an indirect set, one in which the muscle only helps, counts."""
+
+
+def as_counted(sets: Range, counted: Range) -> str:
+    """``3 sets``; ``6 indirect sets, counted as 3`` where they count in part."""
+    if sets == counted:
+        return sets_of(str(counted))
+    half = sets * INDIRECT_WEIGHT[FRACTIONAL] == counted
+    return f"{counted_noun(str(sets), 'indirect set' if half else 'set')}, counted as {counted}"
 
 
 _CREDITS: dict[Exercise, dict[str, float]] = {}

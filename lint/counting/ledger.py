@@ -27,6 +27,7 @@ if TYPE_CHECKING:
     from ..model.athlete import Athlete
     from ..model.programme import Event, Member, Programme
     from ..model.sessions import Activity, Block
+    from .set_group import Slip
     from .tally import Visit
     from .team_resources import TeamResources
     from .week import Week
@@ -36,7 +37,8 @@ class Ledger(Tally):
     """A whole programme on its calendar, as one athlete is to train it.
 
     ``today`` is used if the programme states no start date. ``resources`` are what the team provides.
-    ``member`` is the athlete with their adjustments, None if no athlete is named.
+    ``member`` is the athlete with their adjustments, None if no athlete is named. Groups of sets that are a
+    ``slip``, since one of their values cannot be meant, count nowhere.
     """
 
     __slots__ = ("_calendar", "_recalled", "_tallies", "header", "member", "programme", "weeks")
@@ -47,6 +49,7 @@ class Ledger(Tally):
         today: date,
         resources: TeamResources = NO_RESOURCES,
         member: Member | None = None,
+        slip: Slip | None = None,
     ) -> None:
         self.member = member
         self.header = ProgrammeHeader(programme, today, resources, member)
@@ -56,15 +59,16 @@ class Ledger(Tally):
         self._tallies = GenerationCache()
         self._recalled = GenerationCache()
         super().__init__(())
-        self.lay_out(programme)
+        self.lay_out(programme, slip)
 
-    def lay_out(self, programme: Programme) -> None:
+    def lay_out(self, programme: Programme, slip: Slip | None = None) -> None:
         """Lays out a newer reading of the programme.
 
         Visits and weeks whose sessions are unchanged are reused as the same objects, with their counts.
         """
         self.programme = programme
         self.header.take(programme)
+        self._calendar.slip = slip
         self.weeks: tuple[Week, ...] = tuple(self._calendar.weeks(programme))
         mark_peaks(self.weeks)
         visits = tuple(visit for week in self.weeks for visit in week.visits)
@@ -131,6 +135,21 @@ class Ledger(Tally):
         """A tally of all visits of a block."""
         return self.of_weeks(self.weeks_of(block))
 
+    def of_rota(self, block: Block) -> Tally:
+        """A tally of all visits of a block; of a block of one week, with the one-week blocks around it.
+
+        Blocks of one week that follow one another are a rota: what one leaves out the next may hold.
+        """
+        if block.weeks > 1:
+            return self.of_block(block)
+        blocks = self.programme.blocks
+        first = last = blocks.index(block)
+        while first > 0 and blocks[first - 1].weeks == 1:
+            first -= 1
+        while last + 1 < len(blocks) and blocks[last + 1].weeks == 1:
+            last += 1
+        return self.of_weeks(week for one in blocks[first : last + 1] for week in self.weeks_of(one))
+
     def weeks_of(self, block: Block) -> tuple[Week, ...]:
         """The weeks of a block."""
         return self.weeks[block.first - 1 : block.first - 1 + block.weeks]
@@ -147,9 +166,9 @@ class Ledger(Tally):
         ]
 
     def judged_with(self, week: Week) -> Tally:
-        """What is judged where a week lacks something: its block; for a peak week with all before it."""
+        """What is judged where a week lacks something: its block or rota; all before it for a peak week."""
         if not week.is_peak:
-            return week.all_of_block()
+            return self.of_rota(week.block)
         return self.of_weeks(self.weeks[: week.block.first - 1 + week.block.weeks])
 
     def like_weeks(self) -> list[tuple[Week, tuple[int, ...]]]:

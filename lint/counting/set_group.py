@@ -12,7 +12,7 @@ from .session_time import RAMP_UP, WARM_UP_SET, set_time
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
-    from collections.abc import Iterable
+    from collections.abc import Callable, Iterable
 
     from ..body.catalogue import Exercise, NameReading
     from ..model.athlete import BestLift
@@ -20,6 +20,9 @@ if TYPE_CHECKING:
     from ..model.sessions import Prescription, Work
     from .effort import Effort
     from .header import ProgrammeHeader
+
+    Slip = Callable[["SetGroup"], bool]
+    """Says of a group of sets whether one of its values cannot be meant."""
 
 LIGHT_FROM = 8
 """Sets are light if the middle of their repetition range is this or more, else heavy (cp-spread)."""
@@ -50,12 +53,14 @@ class SetGroup:
     - ``exercise``: None if the exercise is unknown.
     - ``side``: ``left`` or ``right``; empty for both.
     - ``best``: the athlete's best lifts on file for the exercise.
+    - ``meant``: False where one of its values cannot be meant; it then counts nowhere (see `take_out`).
     """
 
     __slots__ = (
         "_effort",
         "best",
         "exercise",
+        "meant",
         "prescription",
         "programme",
         "reps",
@@ -81,8 +86,20 @@ class SetGroup:
         self.sets = work.sets or NOTHING
         self.side = work.side if work.side in ("left", "right") else ""
         self.reps = work.reps.total(self.sets) if work.reps else None
+        self.meant = True
         self.slot = _slot(work)
         self._effort: Effort | None = None
+
+    def take_out(self) -> None:
+        """Takes it out of every count, because one of its values cannot be meant."""
+        self.meant = False
+        self.sets = NOTHING
+        self.reps = None
+
+    @property
+    def is_done(self) -> bool:
+        """Whether any of its sets is to be done; so one is taken to be whose number cannot be meant."""
+        return self.sets.high > 0 or not self.meant
 
     @property
     def name(self) -> str:
@@ -309,7 +326,8 @@ class SetGroup:
     @property
     def sure(self) -> bool:
         """Whether both the number of sets and the exercise are known."""
-        return self.exercise is not None and self.work.readable
+        work = self.work
+        return self.exercise is not None and work.readable and work.sets is not None and self.meant
 
     def trains(self, actions: Iterable[str]) -> bool:
         """Whether the exercise is for one of these joint actions or patterns."""

@@ -9,10 +9,10 @@ from __future__ import annotations
 from ..body import catalogue
 from ..body.names import fold
 from ..findings.finding import Related
-from ..model.naming import line_name
+from ..model.naming import day_name, line_name
 from ..model.quantities import NOTHING
-from ..wording.words import plain
-from .credits import FRACTIONAL, INDIRECT_WEIGHT, TOTAL, credit, credits_of
+from ..wording.words import listed, plain
+from .credits import FRACTIONAL, INDIRECT_WEIGHT, TOTAL, as_counted, credit, credits_of
 from .session_time import CHANGE_OVER, session_time
 
 TYPE_CHECKING = False
@@ -72,7 +72,8 @@ class Count:
 
     def lines(self) -> list[tuple[Prescription, Range]]:
         """The prescriptions it came from, in the order of the file, each with its sets."""
-        return sorted(self.by_line().items(), key=lambda pair: (pair[0].place.start, pair[0].order))
+        given = [pair for pair in self.by_line().items() if pair[1].high] or list(self.by_line().items())
+        return sorted(given, key=lambda pair: (pair[0].place.start, pair[0].order))
 
     def by_line(self) -> dict[Prescription, Range]:
         """The prescriptions it came from, in the order of ``parts``, each with its sets."""
@@ -94,6 +95,14 @@ class Count:
         """The part of it that comes from groups of sets which pass a test."""
         return Count([part for part in self.parts if test(part.entry)])
 
+    def share_of(self, line: Prescription, counted: Range) -> str:
+        """``Push, bench press, Monday: 6 indirect sets, counted as 3``: what a line brings."""
+        parts = [part for part in self.parts if part.entry.prescription is line and part.sets.high]
+        days = sorted({part.visit.day for part in parts if part.visit.day})
+        on_days = listed([day_name(parts[0].visit.programme.starts, day) for day in days])
+        sets = sum((part.entry.sets for part in parts), NOTHING)
+        return f"{', '.join(filter(None, (line_name(line), on_days)))}: {as_counted(sets, counted)}"
+
     def repetitions(self) -> Range:
         """The repetitions of all its sets. Open repetitions count 0; indirect sets count in full."""
         return sum((part.entry.reps for part in self.parts if part.entry.reps), NOTHING)
@@ -102,16 +111,13 @@ class Count:
 NO_SETS = Count([])
 
 
-def counted_lines(*counts: Count) -> tuple[Related, ...]:
-    """The lines that these counts came from, each with its sets, in the order of the file and once each."""
-    seen: dict[Prescription, Range] = {}
-    for count in counts:
-        for line, sets in count.by_line().items():
-            if sets.high:
-                seen.setdefault(line, sets)
+def counted_lines(*counts: Count, of: str = "") -> tuple[Related, ...]:
+    """The lines of counts, each once, in the order of the file. The shares of one count add up to it."""
+    lines = {line: (sets, one) for one in reversed(counts) for line, sets in one.by_line().items()}
     return tuple(
-        Related(line.place, f"{line_name(line)}: {sets} {'set' if str(sets) == '1' else 'sets'}")
-        for line, sets in sorted(seen.items(), key=lambda pair: (pair[0].place.start, pair[0].order))
+        Related(line.place, count.share_of(line, sets), sets.ends if len(counts) == 1 else None, of)
+        for line, (sets, count) in sorted(lines.items(), key=lambda one: (one[0].place.start, one[0].order))
+        if sets.high
     )
 
 
@@ -388,6 +394,7 @@ class Visit(Tally):
     def _timed(self) -> list[Line]:
         lines: dict[Prescription, list[Group]] = {}
         for group in self.own:
-            timed = (group.work, group.slot, group.seconds_said)
-            lines.setdefault(group.prescription, []).append(timed)
+            if group.meant:
+                timed = (group.work, group.slot, group.seconds_said)
+                lines.setdefault(group.prescription, []).append(timed)
         return [(line, tuple(works)) for line, works in lines.items()]

@@ -156,6 +156,10 @@ class Limits:
         """Whether a limit stands at its default: neither the team nor its preset has set it."""
         return name not in self._owners
 
+    def is_the_teams(self, name: str) -> bool:
+        """Whether the team has set a limit."""
+        return self._owners.get(name) == TEAM
+
     def words(self, text: str, *names: Named, ground: str = "") -> str:
         """A text with limits in its braces, in turn, and the ground that they stand on.
 

@@ -53,6 +53,7 @@ class Rule:
         "check",
         "confidence",
         "family",
+        "follows",
         "foreign",
         "name",
         "off",
@@ -61,6 +62,7 @@ class Rule:
         "severity",
         "sources",
         "stands_back",
+        "takes_out",
         "why",
     )
 
@@ -76,6 +78,8 @@ class Rule:
         stands_back: tuple[str, ...],
         check: Check,
         off: bool = False,
+        follows: tuple[str, ...] = (),
+        takes_out: bool = False,
     ) -> None:
         self.name = name
         self.family = family
@@ -88,6 +92,8 @@ class Rule:
         if not set(stands_back) <= set(STATES):
             raise ValueError(f"{name} may stand back in {' and '.join(STATES)} only")
         self.off = off
+        self.follows = follows
+        self.takes_out = takes_out
         self.foreign = False
         self.check = check
         looks_at, *further = _parameter_types(check)
@@ -125,19 +131,38 @@ def rule(
     options: tuple[Option, ...] = (),
     stands_back: tuple[str, ...] | bool = (),
     off: bool = False,
+    follows: tuple[str, ...] = (),
+    takes_out: bool = False,
 ) -> Callable[[Check], Check]:
     """Declares a rule.
 
     ``why`` is the reason in a sentence or two, ``sources`` the ids it rests on, ``confidence`` how sure that
     ground is. In the ``STATES`` that ``stands_back`` lists the rule leaves weeks alone (True stands for a
-    stage of rehabilitation); with ``off`` it is not run until a team asks for it.
+    stage of rehabilitation); with ``off`` it is not run until a team asks for it. ``follows`` names the
+    rules whose findings may be the cause of this one's: where two such findings speak of the same lines and
+    weeks, the more telling one lists the other. With ``takes_out`` the rule judges groups of sets by values
+    that cannot be meant: while it runs, what it finds counts nowhere, and no other rule looks at such a
+    group by itself.
     """
 
     def declare(check: Check) -> Check:
         if name in _RULES:
             raise ValueError(f"two rules are called {name}")
         quiet = STATES[:1] if stands_back is True else stands_back or ()
-        _RULES[name] = Rule(name, family, severity, confidence, why, sources, options, quiet, check, off)
+        _RULES[name] = Rule(
+            name,
+            family,
+            severity,
+            confidence,
+            why,
+            sources,
+            options,
+            quiet,
+            check,
+            off,
+            follows,
+            takes_out,
+        )
         return check
 
     return declare

@@ -3,13 +3,15 @@
 from __future__ import annotations
 
 from ..counting.ledger import Ledger
-from ..findings.finding import SEVERITIES, Finding
+from ..counting.set_group import SetGroup
+from ..findings.finding import SEVERITIES, Finding, Related
 from .limits import Limits
 from .targets import targets_of
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
     from collections.abc import Iterable, Mapping
+    from typing import Any
 
     from ..counting.ledger import Lifter
     from ..findings.finding import DraftFinding, Severity
@@ -37,10 +39,12 @@ class Fault:
 class Hit:
     """What a rule has found for one athlete ("" where nobody is named): its draft, how serious, which weeks.
 
-    ``worst`` are the weeks of which the draft's words hold where other weeks hold less.
+    ``told`` are the weeks of which the draft's words hold where other weeks hold other numbers; ``is_worst``
+    says whether those weeks hold the worst. ``exercise`` is that of the group of sets looked at, "" where the
+    rule looks at more.
     """
 
-    __slots__ = ("athlete", "draft", "rule", "severity", "weeks", "worst")
+    __slots__ = ("athlete", "draft", "exercise", "is_worst", "rule", "severity", "told", "weeks")
 
     def __init__(
         self,
@@ -49,14 +53,34 @@ class Hit:
         severity: Severity,
         athlete: str,
         weeks: tuple[int, ...],
-        worst: tuple[int, ...] = (),
+        exercise: str = "",
+        told: tuple[int, ...] = (),
+        is_worst: bool = False,
     ) -> None:
         self.rule = rule
         self.draft = draft
         self.severity: Severity = severity
         self.athlete = athlete
         self.weeks = weeks
-        self.worst = worst
+        self.exercise = exercise
+        self.told = told
+        self.is_worst = is_worst
+
+    def but(self, **changes: Any) -> Hit:
+        """This hit with some values changed."""
+        return Hit(**{**{name: getattr(self, name) for name in self.__slots__}, **changes})
+
+    def with_place_of(self, other: Hit) -> Hit:
+        """This hit, which also names the place of another with the same words."""
+        place, draft = other.draft.place, self.draft
+        if any(place == one for one in (draft.place, *(related.place for related in draft.related))):
+            return self
+        values: dict[str, Any] = {name: getattr(draft, name) for name in type(draft).__slots__}
+        values["related"] = (
+            *draft.related,
+            Related(place, f"{other.draft.where or place.excerpt}: here too"),
+        )
+        return self.but(draft=type(draft)(**values))
 
 
 class RunCache:
@@ -134,13 +158,13 @@ def run(
         severity = severities.get(rule.name, rule.severity)
         for target in cache.to_run(rule, targets[rule.scope]):
             weeks = target.weeks_but(rule.stands_back)
-            if target.weeks and not weeks:
+            if (target.weeks and not weeks) or _is_taken_out(target.unit, rule):
                 continue
             try:
                 limits = cache.limits(rule, moved, target.situation, preset)
                 for draft in _drafts(rule, target.unit, subject, limits):
                     cache.add_hit(rule, target)
-                    hit = _hit(rule, draft, severity, weeks, subject)
+                    hit = _hit(rule, draft, severity, weeks, subject, target.unit)
                     key = (rule.name, draft.subject or draft.place.key)
                     known = hits.get(key)
                     hits[key] = hit if known is None else _merged(known, hit)
@@ -149,7 +173,27 @@ def run(
                 break
     if faults:
         cache.clear()
-    return list(hits.values()), faults
+    return _said_once(hits.values()), faults
+
+
+def _is_taken_out(unit: Subject, rule: Rule) -> bool:
+    """Whether a value cannot be meant that the rule would judge; only a rule that takes it out reports it."""
+    return isinstance(unit, SetGroup) and not unit.meant and not rule.takes_out
+
+
+def _said_once(hits: Iterable[Hit]) -> list[Hit]:
+    """The hits, those with the same words on groups of sets of one exercise drawn together.
+
+    They are one thing to say, unless each has an edit of its own.
+    """
+    once: dict[object, Hit] = {}
+    for hit in hits:
+        draft = hit.draft
+        key: object = (hit.rule.name, hit.exercise, draft.counted, draft.wanted, draft.change)
+        if not hit.exercise or draft.subject or draft.edits:
+            key = hit
+        once[key] = _merged(once[key], hit) if key in once else hit
+    return list(once.values())
 
 
 def _drafts(rule: Rule, unit: Subject, subject: Ledger | Lifter, limits: Limits) -> Iterable[DraftFinding]:
@@ -170,7 +214,12 @@ def _further(kind: str, subject: Ledger | Lifter) -> Ledger | Text:
 
 
 def _hit(
-    rule: Rule, draft: DraftFinding, severity: Severity, weeks: tuple[int, ...], subject: Ledger | Lifter
+    rule: Rule,
+    draft: DraftFinding,
+    severity: Severity,
+    weeks: tuple[int, ...],
+    subject: Ledger | Lifter,
+    unit: Subject,
 ) -> Hit:
     """A draft with its weeks, and never more serious than ``severity``."""
     if SEVERITIES.index(draft.severity) < SEVERITIES.index(severity):
@@ -179,20 +228,32 @@ def _hit(
         weeks = draft.weeks
     if isinstance(subject, Ledger) and len(subject.weeks) == 1:
         weeks = ()
-    return Hit(rule, draft, severity, subject.athlete.name if subject.athlete else "", weeks)
+    athlete = subject.athlete.name if subject.athlete else ""
+    return Hit(rule, draft, severity, athlete, weeks, unit.name if isinstance(unit, SetGroup) else "")
 
 
 def _merged(known: Hit, hit: Hit) -> Hit:
     """One hit for two on one subject, else at one place: the weeks of both, the words of the worse.
 
-    A muscle that lacks work in each of three blocks is one thing to say, not three.
+    A muscle that lacks work in each of three blocks is one thing to say, not three. Of two that are as bad,
+    the words are those that hold for more weeks.
     """
-    worse = max(known, hit, key=lambda one: (SEVERITIES.index(one.severity), one.draft.excess))
-    alike = (known, hit) if known.draft.counted == hit.draft.counted else (worse,)
-    holds = {week for one in alike for week in one.worst or one.weeks}
-    weeks = {*known.weeks, *hit.weeks}
-    worst = () if holds == weeks else tuple(sorted(holds))
-    return Hit(worse.rule, worse.draft, worse.severity, worse.athlete, tuple(sorted(weeks)), worst)
+    if known.draft.counted == hit.draft.counted:
+        worse, is_worst = known.with_place_of(hit), known.is_worst
+        told = {*(known.told or known.weeks), *hit.weeks}
+    else:
+        worse = max(known, hit, key=lambda one: (_badness(one), len(one.told or one.weeks)))
+        told = set(worse.told or worse.weeks)
+        is_worst = _badness(known) != _badness(hit) and (worse.is_worst or not worse.told)
+    weeks = tuple(sorted({*known.weeks, *hit.weeks}))
+    if len(told) == len(weeks):
+        return worse.but(weeks=weeks, told=(), is_worst=False)
+    return worse.but(weeks=weeks, told=tuple(sorted(told)), is_worst=is_worst)
+
+
+def _badness(hit: Hit) -> tuple[int, float]:
+    """How serious a hit is, and how far it goes past its limit."""
+    return SEVERITIES.index(hit.severity), hit.draft.excess
 
 
 def findings_of(hits: Iterable[Hit], athletes: int) -> list[Finding]:
@@ -211,21 +272,30 @@ def findings_of(hits: Iterable[Hit], athletes: int) -> list[Finding]:
 def _finding(hits: list[Hit], athletes: int) -> Finding:
     hit = hits[0]
     rule, draft = hit.rule, hit.draft
+    place, related = draft.place, draft.related
+    if place.through and any(one.share is not None for one in related):
+        # What several lines come to is said where they are used; a slip of the pen where it is written.
+        place, related = place.through[0], (Related(place, "written here, used there"), *related)
     return Finding(
         rule.name,
         hit.severity,
-        draft.place,
+        place,
         draft.counted,
         wanted=draft.wanted,
         change=draft.change,
         where=draft.where,
         subject=draft.subject,
-        related=draft.related,
+        related=related,
         edits=draft.edits,
         weeks=hit.weeks,
-        worst=hit.worst,
+        told=hit.told,
+        is_worst=hit.is_worst,
         athletes=tuple(one.athlete for one in hits) if len(hits) < athletes else (),
         why=draft.why or rule.why,
         sources=rule.sources,
         confidence=rule.confidence,
+        group=draft.group,
+        amount=draft.amount,
+        line=draft.line,
+        causes=rule.follows,
     )

@@ -31,14 +31,42 @@ SEVERITIES: tuple[Severity, ...] = ("note", "warning", "error")
 """From the least to the most serious."""
 
 
+class Amount:
+    """The number that a finding states: how much was ``counted``, how much ``wanted``, both in ``unit``.
+
+    Of a range, ``counted`` is the end that was judged; ``wanted`` is the nearest number that would do. The
+    unit is a noun in the plural (``sets``) or a symbol (``kg``).
+    """
+
+    __slots__ = ("counted", "unit", "wanted")
+
+    def __init__(self, counted: float, wanted: float, unit: str = "sets") -> None:
+        self.counted: Final = counted
+        self.wanted: Final = wanted
+        self.unit: Final = unit
+
+    @property
+    def apart(self) -> float:
+        """How far the two numbers are apart."""
+        return abs(self.counted - self.wanted)
+
+
 class Related:
-    """Another place that a finding mentions, with a few words about it."""
+    """Another place that a finding mentions, with a few words about it.
 
-    __slots__ = ("place", "words")
+    ``share`` holds the low and the high end of what the place brings to a number that the finding states,
+    None where it brings nothing; ``of`` says to which number, where that is not the finding's `Amount`.
+    """
 
-    def __init__(self, place: Place, words: str) -> None:
+    __slots__ = ("of", "place", "share", "words")
+
+    def __init__(
+        self, place: Place, words: str, share: tuple[float, float] | None = None, of: str = ""
+    ) -> None:
         self.place: Final = place
         self.words: Final = words
+        self.share: Final = share
+        self.of: Final = of
 
 
 class Edit:
@@ -63,15 +91,19 @@ class DraftFinding:
     It is as serious as the rule is, unless a lesser ``severity`` is given, and holds for the weeks that the
     rule looked at, unless ``weeks`` are given. ``where`` names the place in the coach's words; ``subject`` is
     what the finding is about where that can turn up in several places (a muscle, a pair): drafts of one rule
-    on one subject become one finding, in the words of the one with the largest ``excess``. ``why`` stands in
-    for the rule's reason.
+    on one subject become one finding, in the words of the one with the largest ``excess``. ``group`` is the
+    muscle, lift or pair that was counted, ``amount`` the number in the words, ``line`` the line that is to
+    blame, by the place of its exercise, where ``place`` is another. ``why`` stands in for the rule's reason.
     """
 
     __slots__ = (
+        "amount",
         "change",
         "counted",
         "edits",
         "excess",
+        "group",
+        "line",
         "place",
         "related",
         "severity",
@@ -97,6 +129,9 @@ class DraftFinding:
         weeks: tuple[int, ...] = (),
         excess: float = 0.0,
         why: str = "",
+        group: str = "",
+        amount: Amount | None = None,
+        line: Place | None = None,
     ) -> None:
         self.place: Final = place
         self.counted: Final = counted
@@ -110,6 +145,9 @@ class DraftFinding:
         self.weeks: Final = weeks
         self.excess: Final = excess
         self.why: Final = why
+        self.group: Final = group
+        self.amount: Final = amount
+        self.line: Final = line or place
 
 
 found = DraftFinding
@@ -119,29 +157,38 @@ found = DraftFinding
 class Finding:
     """A located statement: what was counted, what was wanted, what to change. It never changes once made.
 
-    ``rule`` is the name of the rule, or of the reader's own check; ``where`` and ``subject`` are those of a
-    `DraftFinding`. ``weeks`` are the week numbers it holds for (none: not bound to weeks), ``worst`` those of
-    which its words hold where other weeks hold less. ``athletes`` names those whom it holds for where that is
-    not all who are on the programme. ``why``, ``sources`` and ``confidence`` are the rule's.
+    ``rule`` is the name of the rule, or of the reader's own check; ``where``, ``subject``, ``group``,
+    ``amount`` and ``line`` are those of a `DraftFinding`. ``weeks`` are the week numbers it holds for (none:
+    not bound to weeks), ``told`` those of which its words hold where other weeks hold other numbers,
+    ``is_worst`` whether those weeks hold the worst. ``athletes`` names those whom it holds for where that is
+    not all who are on the programme. ``why``, ``sources`` and ``confidence`` are the rule's; ``causes``
+    names the rules whose findings on the same lines it may follow from, ``follows`` holds the findings that
+    follow from it.
     """
 
     __slots__ = (
+        "amount",
         "athletes",
+        "causes",
         "change",
         "confidence",
         "counted",
         "edits",
+        "follows",
+        "group",
+        "is_worst",
+        "line",
         "place",
         "related",
         "rule",
         "severity",
         "sources",
         "subject",
+        "told",
         "wanted",
         "weeks",
         "where",
         "why",
-        "worst",
     )
 
     def __init__(
@@ -158,11 +205,17 @@ class Finding:
         related: tuple[Related, ...] = (),
         edits: tuple[Edit, ...] = (),
         weeks: tuple[int, ...] = (),
-        worst: tuple[int, ...] = (),
+        told: tuple[int, ...] = (),
+        is_worst: bool = False,
         athletes: tuple[str, ...] = (),
         why: str = "",
         sources: tuple[str, ...] = (),
         confidence: Confidence = "fact",
+        group: str = "",
+        amount: Amount | None = None,
+        line: Place | None = None,
+        causes: tuple[str, ...] = (),
+        follows: tuple[Finding, ...] = (),
     ) -> None:
         self.rule: Final = rule
         self.severity: Final[Severity] = severity
@@ -175,8 +228,14 @@ class Finding:
         self.related: Final = related
         self.edits: Final = edits
         self.weeks: Final = weeks
-        self.worst: Final = worst
+        self.told: Final = told
+        self.is_worst: Final = is_worst
         self.athletes: Final = athletes
         self.why: Final = why
         self.sources: Final = sources
         self.confidence: Final[Confidence] = confidence
+        self.group: Final = group
+        self.amount: Final = amount
+        self.line: Final = line or place
+        self.causes: Final = causes
+        self.follows: Final = follows

@@ -34,6 +34,11 @@ class Range:
         """Half-way between the ends."""
         return (self.low + self.high) / 2
 
+    @property
+    def ends(self) -> tuple[float, float]:
+        """Both ends."""
+        return self.low, self.high
+
     def __add__(self, other: Range) -> Range:
         return Range(self.low + other.low, self.high + other.high)
 

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from ..findings.finding import Edit
+from ..findings.finding import Amount, Edit
 from ..syntax.tree import Mapping
 from ..wording.words import week_list
 from . import quantities
@@ -258,16 +258,21 @@ class LineReader(Reader):
                         place,
                         f"{key} goes past week {weeks}, the last one here.",
                         change="Correct the weeks, or the length of the block or programme.",
+                        amount=Amount(last, weeks, "weeks"),
+                        line=at.written,
                     )
                 taken.update(dict.fromkeys(range(first, min(last, weeks) + 1), key))
                 parts.append((first, min(last, weeks), value))
         left_out = [week for week in range(1, weeks + 1) if week not in taken]
         if parts and left_out:
+            is_gap = left_out[0] + len(left_out) != weeks + 1
             self.report(
                 "weeks-left-out",
                 at.written,
                 f"No value for {week_list(left_out)}; the values here must cover weeks 1-{weeks}.",
                 change="Add the missing weeks.",
+                amount=None if is_gap else Amount(left_out[0] - 1, weeks, "weeks"),
+                line=at.written,
             )
         return parts
 

@@ -116,6 +116,10 @@ class _ProgrammeReader(Reader):
         programme.events = tuple(self.event(item) for item in items_of(at.get("events")))
         programme.rehabilitation = self.rehabilitation(at.get("rehabilitation"))
         programme.members = tuple(self.members(at, programme.weeks))
+        if any(one.rule in ("weeks-left-out", "weeks-beyond") for one in self.findings):
+            from .lengths import by_length
+
+            self.findings = by_length(self.findings, at, programme)
         return programme, self.findings
 
     def members(self, at: LocatedNode, weeks: int) -> Iterator[Member]:

@@ -15,7 +15,7 @@ if TYPE_CHECKING:
     from collections.abc import Iterator
     from typing import Any
 
-    from ..findings.finding import Edit, Severity
+    from ..findings.finding import Amount, Edit, Severity
     from ..syntax.tree import Node
     from ..text.places import Passage, Place, Text
     from .quantities import Range
@@ -103,11 +103,23 @@ class Reader:
         severity: Severity = "error",
         where: str = "",
         edits: tuple[Edit, ...] = (),
+        amount: Amount | None = None,
+        line: Place | None = None,
     ) -> None:
         """Adds a finding; words that several lines share by an alias give it only once."""
         if all((known.rule, known.place, known.counted) != (rule, place, counted) for known in self.findings):
             self.findings.append(
-                Finding(rule, severity, place, counted, change=change, where=where, edits=edits)
+                Finding(
+                    rule,
+                    severity,
+                    place,
+                    counted,
+                    change=change,
+                    where=where,
+                    edits=edits,
+                    amount=amount,
+                    line=line,
+                )
             )
 
     def day(self, at: LocatedNode | None) -> date | None:

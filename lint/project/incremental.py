@@ -11,6 +11,7 @@ if TYPE_CHECKING:
     from datetime import date
     from typing import Any
 
+    from ..counting.set_group import Slip
     from ..counting.team_resources import TeamResources
     from ..model.programme import Programme
 
@@ -21,19 +22,33 @@ _SESSIONS = frozenset({"sessions", "blocks", "shared", "waivers"})
 class IncrementalState:
     """What the last review of a programme has left: the ``parts`` it read, a run cache for each ledger."""
 
-    __slots__ = ("_outside", "caches", "parts")
+    __slots__ = ("_outside", "_waived", "caches", "parts")
 
     def __init__(self) -> None:
         self.parts = PartCache()
         self.caches: dict[Ledger, RunCache] = {}
         self._outside = ""
+        self._waived = ""
 
-    def ledgers(self, programme: Programme, plain: Any, today: date, around: TeamResources) -> list[Ledger]:
+    def ledgers(
+        self,
+        programme: Programme,
+        plain: Any,
+        today: date,
+        around: TeamResources,
+        slip: Slip | None = None,
+        waived: str = "",
+    ) -> list[Ledger]:
         """A ledger for each athlete on a later version of the programme, whose data are ``plain``.
+
+        ``waived`` tells the waivers of what ``slip`` judges: where they change, all is counted anew.
 
         An athlete who was on it before has the same ledger as before, brought up to date.
         """
         outside = _outside_sessions(plain)
+        if waived != self._waived:
+            self.caches = {}
+        self._waived = waived
         if outside != self._outside:
             for cache in self.caches.values():
                 cache.clear()
@@ -43,9 +58,9 @@ class IncrementalState:
         for member in programme.members or (None,):
             if member in before and before[member][0].programme.names == programme.names:
                 ledger, cache = before[member]
-                ledger.lay_out(programme)
+                ledger.lay_out(programme, slip)
             else:
-                ledger, cache = Ledger(programme, today, around, member), RunCache()
+                ledger, cache = Ledger(programme, today, around, member, slip), RunCache()
             self.caches[ledger] = cache
         return list(self.caches)
 

@@ -12,7 +12,7 @@ from ..model.check import checked
 from ..model.read_programme import read_programme
 from ..team import known_findings
 from ..team.settings import Team
-from ..team.waivers import waive
+from ..team.waivers import holding, waive
 from .discovery import discovered, programmes_naming
 from .incremental import IncrementalState
 from .known import set_known_apart
@@ -25,11 +25,14 @@ if TYPE_CHECKING:
     from datetime import date
 
     from ..counting.ledger import Ledger
+    from ..counting.set_group import Slip
     from ..engine.registry import Rule
     from ..engine.run import Hit
     from ..findings.finding import Finding
     from ..model.athlete import Athlete
     from ..syntax.tree import Reading
+    from ..team.settings import Choices
+    from ..team.waivers import Waiver
     from ..text.repository import SourceFile
 
 
@@ -46,6 +49,11 @@ def review_on(workspace: Workspace, paths: list[str]) -> Review:
     """The same review in a workspace that may have served others before; open texts come first."""
     files = _reviewed(workspace, paths)
     set_known_apart(workspace, files)
+    for one in files:
+        if any(finding.causes for finding in one.findings):
+            from ..findings.causes import by_cause
+
+            one.findings = by_cause(one.findings)
     return Review(files)
 
 
@@ -132,8 +140,27 @@ def _ledgers(
     programme, meant = read_programme(reading.root, open_athlete, state.parts)
     if programme is None:
         return [], meant
-    resources = workspace.team_of(file).resources
-    return state.ledgers(programme, reading.root.plain, workspace.today, resources), meant
+    team = workspace.team_of(file)
+    judges = [rule for rule in _rules_for(workspace, team) if rule.takes_out]
+    waivers = holding(reading, [rule.name for rule in judges], workspace.today)
+    slip = _slip(judges, team.choices, waivers)
+    decided = [(one.rule, one.reason, one.place.line) for one in waivers]
+    return state.ledgers(
+        programme, reading.root.plain, workspace.today, team.resources, slip, repr(decided)
+    ), meant
+
+
+def _slip(judges: list[Rule], choices: Choices, waivers: list[Waiver]) -> Slip:
+    """A test whether a group of sets holds a value that cannot be meant; what is waived is meant."""
+    tests = [
+        (rule.check, choices.limits(rule), [one.covers for one in waivers if one.rule == rule.name])
+        for rule in judges
+    ]
+    return lambda group: any(
+        not any(covers(draft) for covers in waived)
+        for check, limits, waived in tests
+        for draft in check(group, limits)
+    )
 
 
 def _unreviewed_ledgers(workspace: Workspace, file: SourceFile) -> list[Ledger]:

@@ -11,7 +11,7 @@ from .sentences import statement
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
-    from ..findings.finding import Finding
+    from ..findings.finding import Amount, Finding, Related
     from ..project.results import Review
     from ..text.places import Place
 
@@ -62,9 +62,42 @@ def _finding(finding: Finding) -> dict[str, object]:
         "change": finding.change,
         "why": finding.why,
         "sources": [{"id": name, "reference": catalogue.source(name).reference} for name in finding.sources],
-        "related": [{**_place(one.place), "words": one.words} for one in finding.related],
+        "subject": finding.subject,
+        "group": finding.group,
+        "told": list(finding.told),
+        **_amount(finding.amount),
+        "follows": [_following(one) for one in finding.follows],
+        "related": [_related(one) for one in finding.related],
         "edits": [{"label": one.label, **_place(one.place), "words": one.words} for one in finding.edits],
     }
+
+
+def _amount(amount: Amount | None) -> dict[str, object]:
+    if amount is None:
+        return {}
+    return {"amount": {"counted": amount.counted, "wanted": amount.wanted, "unit": amount.unit}}
+
+
+def _following(finding: Finding) -> dict[str, object]:
+    return {
+        **_place(finding.place),
+        "rule": finding.rule,
+        "severity": finding.severity,
+        "where": finding.where,
+        "subject": finding.subject,
+        "group": finding.group,
+        "weeks": list(finding.weeks),
+        "counted": statement(finding),
+        "wanted": finding.wanted,
+        **_amount(finding.amount),
+    }
+
+
+def _related(related: Related) -> dict[str, object]:
+    found = {**_place(related.place), "words": related.words}
+    if related.share is not None:
+        found |= {"share": {"low": related.share[0], "high": related.share[1]}, "of": related.of}
+    return found
 
 
 def _kept(finding: Finding, by: str, reason: str) -> dict[str, object]:

@@ -25,12 +25,15 @@ FILES = {
 
 
 def weeks_of(finding: Finding) -> str:
-    """``Weeks 1-6, worst in week 4``: the weeks that a finding holds for; empty where it is bound to none."""
+    """``Weeks 1-6, worst in week 4``: the weeks that a finding holds for; empty where it is bound to none.
+
+    Where other weeks hold other numbers, but none that is worse: ``Weeks 1-6, in weeks 1-4``.
+    """
     if not finding.weeks:
         return ""
     weeks = week_list(finding.weeks)
-    worst = f", worst in {week_list(finding.worst)}" if finding.worst else ""
-    return f"{weeks[0].upper()}{weeks[1:]}{worst}"
+    told = f", {'worst ' if finding.is_worst else ''}in {week_list(finding.told)}" if finding.told else ""
+    return f"{weeks[0].upper()}{weeks[1:]}{told}"
 
 
 def statement(finding: Finding) -> str:

@@ -7,6 +7,7 @@
 from __future__ import annotations
 
 import os
+import re
 from collections import Counter
 
 from ..findings.finding import Finding
@@ -21,7 +22,10 @@ if TYPE_CHECKING:
     from ..text.repository import SourceFile
 
 NAME = "spotline-known.json"
-FORM = 1
+FORM = 2
+FORMER = 1
+"""The form of records of the first version, in which one finding could name several subjects."""
+
 KEYS = ("file", "rule", "where", "subject")
 
 Key = tuple[str, str, str, str]
@@ -34,12 +38,21 @@ def key_of(finding: Finding, file: str) -> Key:
 
 
 class Record:
-    """The findings on record of one repository; ``broken`` says why the file cannot be used, if it cannot."""
+    """The findings on record of one repository; ``broken`` says why the file cannot be used, if it cannot.
 
-    __slots__ = ("_left", "_places", "broken")
+    ``is_former`` says whether it has the form of the first version, which still holds.
+    """
 
-    def __init__(self, entries: Iterable[tuple[Key, Place]] = (), broken: tuple[Finding, ...] = ()) -> None:
+    __slots__ = ("_left", "_places", "broken", "is_former")
+
+    def __init__(
+        self,
+        entries: Iterable[tuple[Key, Place]] = (),
+        broken: tuple[Finding, ...] = (),
+        is_former: bool = False,
+    ) -> None:
         self.broken = broken
+        self.is_former = is_former
         self._left: Counter[Key] = Counter()
         self._places: dict[Key, Place] = {}
         for key, place in entries:
@@ -48,7 +61,7 @@ class Record:
 
     def copy(self) -> Record:
         """A copy for one review, which uses up its entries."""
-        other = Record(broken=self.broken)
+        other = Record(broken=self.broken, is_former=self.is_former)
         other._left, other._places = self._left.copy(), self._places
         return other
 
@@ -63,7 +76,20 @@ class Record:
                 known.append(finding)
             else:
                 new.append(finding)
+        if self.is_former:
+            known += [one for one in new if self._names_in_former_words(key_of(one, file))]
+            new = [one for one in new if one not in known]
         return new, known
+
+    def _names_in_former_words(self, key: Key) -> bool:
+        """Whether an entry of the first version stands for a finding: at its place, or among its subjects."""
+        file, rule, where, subject = key
+        for entry in self._places:
+            same = entry[2] == where or (subject and subject in re.split(", | and ", entry[3]))
+            if entry[:2] == (file, rule) and same:
+                self._left[entry] = 0
+                return True
+        return False
 
     def stale(self, files: Iterable[str], root: str) -> Iterator[Finding]:
         """A note for each entry that nothing was found for, of these files, all of them reviewed by now.
@@ -92,12 +118,18 @@ def read_record(file: SourceFile, read: Callable[[SourceFile], Reading]) -> Reco
     whole = reading.root is not None and _is_ours(reading.root) and all(key for key, _ in entries)
     if not whole or reading.findings:
         return Record(broken=(_broken(reading),))
-    return Record((key, place) for key, place in entries if key)
+    is_former = _form(reading.root) == FORMER
+    return Record(((key, place) for key, place in entries if key), is_former=is_former)
 
 
 def _is_ours(root: Node) -> bool:
     plain = root.plain
-    return isinstance(plain, dict) and plain.get("form") == FORM and isinstance(plain.get("known"), list)
+    return isinstance(plain, dict) and isinstance(plain.get("known"), list) and _form(root) in (FORMER, FORM)
+
+
+def _form(root: Node | None) -> object:
+    plain = root.plain if root is not None else None
+    return plain.get("form") if isinstance(plain, dict) else None
 
 
 def _entries(reading: Reading) -> Iterator[tuple[Key | None, Place]]:

@@ -18,6 +18,7 @@ PRESETS: dict[str, dict[str, dict[str, Default]]] = {
         "isolation-before-compound": {"repetitions": 0},
         "load-outside-zone": {"size to": 105},
         "number-implausible": {"lightest": 0},
+        "weekly-sets-over-limit": {"blocks on": ("total",)},
     },
     "2026-12": {},
 }

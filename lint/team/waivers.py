@@ -16,15 +16,17 @@ from datetime import date
 
 from ..findings.finding import Finding
 from ..syntax.tree import Mapping, Scalar, Sequence
-from ..wording.words import did_you_mean, near_names
+from ..wording.words import did_you_mean, first_of, near_names
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
     from collections.abc import Callable, Iterable, Iterator
 
-    from ..findings.finding import Severity
+    from ..findings.finding import DraftFinding, Severity
     from ..syntax.tree import Node, Reading
     from ..text.places import Place
+
+    Located = Finding | DraftFinding
 
 MARK = "spotline:"
 PLACEHOLDER = "REASON"
@@ -54,7 +56,7 @@ class Waiver:
         reason: str,
         who: str,
         until: date | None,
-        covers: Callable[[Finding], bool],
+        covers: Callable[[Located], bool],
         subject: str = "",
     ) -> None:
         self.place = place
@@ -66,6 +68,10 @@ class Waiver:
         self.covers = covers
         self.used = False
 
+    def holds(self, today: date) -> bool:
+        """Whether it has not ended."""
+        return self.until is None or self.until >= today
+
 
 class Waived:
     """A finding that is waived, and the waiver that does it."""
@@ -75,6 +81,12 @@ class Waived:
     def __init__(self, finding: Finding, waiver: Waiver) -> None:
         self.finding = finding
         self.waiver = waiver
+
+
+def holding(reading: Reading, rules: Iterable[str], today: date) -> list[Waiver]:
+    """The waivers of these rules in a file that have not ended."""
+    names = set(rules)
+    return [one for one in _all_waivers(reading)[0] if one.rule in names and one.holds(today)]
 
 
 def waive(
@@ -88,7 +100,7 @@ def waive(
     if not waivers:
         return findings + left, []
     known = set(rules)
-    holding = [one for one in waivers if one.rule in known and (one.until is None or one.until >= today)]
+    holding = [one for one in waivers if one.rule in known and one.holds(today)]
     waived: list[Waived] = []
     held = {one: _held_by(one, findings) for one in holding}
     for finding in findings:
@@ -100,7 +112,8 @@ def waive(
         else:
             left.append(finding)
     for waiver in waivers:
-        left.extend(_against(waiver, known, today))
+        elsewhere = [one for one in findings if one.rule == waiver.rule]
+        left.extend(_against(waiver, known, today, elsewhere))
     return left, waived
 
 
@@ -122,7 +135,7 @@ _SIDES = ("and", "the", "back", "front", "outer", "inner", "bend", "straighten",
 """Words of subjects that tell nothing of what they are about."""
 
 
-def _against(waiver: Waiver, rules: set[str], today: date) -> Iterator[Finding]:
+def _against(waiver: Waiver, rules: set[str], today: date, elsewhere: list[Finding]) -> Iterator[Finding]:
     if waiver.rule not in rules:
         near = near_names(waiver.rule, rules, 1)
         hint = did_you_mean(near) or "Write the rule's name as the finding gives it."
@@ -136,12 +149,13 @@ def _against(waiver: Waiver, rules: set[str], today: date) -> Iterator[Finding]:
             "Decide again: give it a new date, or take it out and mend what it waived.",
         )
     elif not waiver.used:
+        places = [f"line {one.place.line}" + (f" ({one.where})" if one.where else "") for one in elsewhere]
+        why, change = "nothing of it is found in this file any more", "Take it out."
+        if places:
+            why = f"it is found at {first_of(places)}, not here"
+            change = "Move the waiver there if it is meant for that, else take it out."
         yield _said(
-            "waiver-unused",
-            "note",
-            waiver,
-            f"Nothing here is left for this waiver of {waiver.rule} to waive.",
-            "Take it out.",
+            "waiver-unused", "note", waiver, f"This waiver of {waiver.rule} waives nothing: {why}.", change
         )
 
 
@@ -201,7 +215,7 @@ def _words(item: Node) -> dict[str, str]:
     return {key: entry.value.text for key, entry in item.entries.items() if isinstance(entry.value, Scalar)}
 
 
-def _lies_in(where: str) -> Callable[[Finding], bool]:
+def _lies_in(where: str) -> Callable[[Located], bool]:
     """Whether a finding lies in a place given in words, ``Lower A, back squat``; empty: anywhere."""
     asked = [part.strip().casefold() for part in where.split(",") if part.strip()]
     return lambda finding: (
@@ -290,8 +304,8 @@ def _line_end(content: str, start: int) -> int:
     return min(ends, default=len(content))
 
 
-def _within(start: int, end: int) -> Callable[[Finding], bool]:
+def _within(start: int, end: int) -> Callable[[Located], bool]:
     """Whether a finding lies in a stretch, or what it lies in is used there by an alias."""
     return lambda finding: any(
-        start <= place.start < end for place in (finding.place, *finding.place.through)
+        start <= place.start < end for place in (finding.place, *finding.place.through, finding.line)
     )

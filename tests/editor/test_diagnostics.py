@@ -107,8 +107,9 @@ def test_what_was_counted_stands_beside(said: Said) -> None:
     one = only(said(PLAN), "exercise-sets-high")
     assert one.related_information is not None
     lines = [info.location.range.start.line for info in one.related_information]
-    assert lines == [6, 7]
-    assert one.related_information[0].message == "One, back squat: 8 sets"
+    assert lines == [7, 6, 7]  # what follows from it comes first
+    assert one.related_information[0].message.startswith("session-sets-for-muscle-high, too: ")
+    assert one.related_information[1].message == "One, back squat: 8 sets"
     assert one.related_information[0].location.uri.endswith("/plan.programme.yaml")
 
 

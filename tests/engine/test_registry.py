@@ -299,7 +299,7 @@ class TestMerging:
             yield found(week.programme.place, f"{week.all_sets()} sets.", excess=week.all_sets().high)
 
         (finding,), _ = run([a_rule(check)], four_weeks, {})
-        assert (finding.weeks, finding.worst) == ((1, 2, 3, 4), (3,))
+        assert (finding.weeks, finding.told, finding.is_worst) == ((1, 2, 3, 4), (3,), True)
         assert counted(finding) == "Weeks 1-4, worst in week 3: 14 sets."
 
     def test_words_that_hold_for_all_weeks_tell_none_apart(self, four_weeks: Ledger) -> None:
@@ -307,7 +307,7 @@ class TestMerging:
             yield found(week.programme.place, "Always.", excess=week.all_sets().high)
 
         (finding,), _ = run([a_rule(check)], four_weeks, {})
-        assert (finding.weeks, finding.worst) == ((1, 2, 3, 4), ())
+        assert (finding.weeks, finding.told) == ((1, 2, 3, 4), ())
 
     def test_the_graver_finding_gives_the_words(self, four_weeks: Ledger) -> None:
         def check(week: Week, limits: Limits) -> Iterator[DraftFinding]:
@@ -346,7 +346,8 @@ class TestMerging:
             yield found(week.block.place, week.block.name, subject="legs")
 
         (finding,), _ = run([a_rule(check)], ledger, {})
-        assert (finding.counted, finding.weeks) == ("a", (1, 2, 3))
+        assert (finding.counted, finding.weeks) == ("b", (1, 2, 3))
+        assert counted(finding) == "Weeks 1-3, in weeks 2-3: b"
 
     def test_two_rules_are_never_merged(self, one_week: Ledger) -> None:
         findings, _ = run([a_rule(on_weeks), a_rule(on_weeks, name="b-rule")], one_week, {})

@@ -94,7 +94,7 @@ def all_of(finding: Finding) -> tuple[object, ...]:
         (finding.counted, finding.wanted, finding.change, finding.where, finding.subject),
         [one.words for one in finding.related],
         [(one.words, one.label) for one in finding.edits],
-        (finding.weeks, finding.worst, finding.athletes),
+        (finding.weeks, finding.told, finding.is_worst, finding.athletes),
     )
 
 

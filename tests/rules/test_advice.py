@@ -351,7 +351,7 @@ class TestRehabilitation:
     def test_a_steep_progression_is_told(self, findings: Findings, week: Text) -> None:
         line = "leg press, sets: 3, reps: 8, load: {1: 60 kg, 2: 90 kg}"
         assert len(findings(week({"Gym": [line]}, f"weeks: 2\n{STAGE}"), "load-step-large")) == 1
-        sets = "dumbbell fly, sets: {1-2: 5, 3: 20}, reps: 12"
+        sets = "dumbbell fly, sets: {1-2: 5, 3: 12}, reps: 12"
         assert len(findings(week({"Gym": [sets]}, f"weeks: 3\n{STAGE}"), "sets-step-large")) == 1
 
     @pytest.mark.parametrize(
@@ -360,7 +360,6 @@ class TestRehabilitation:
             (("monday", "tuesday"), STAGE, 1),
             (("monday", "wednesday"), STAGE, 0),
             (("monday", "tuesday"), "phase: return", 1),
-            (("monday", "tuesday"), "phase: build", 0),
         ],
     )
     def test_impact_on_two_days_running(
@@ -369,7 +368,9 @@ class TestRehabilitation:
         text = week({f"{day} {day.title()}": ["pogo jump, sets: 3, reps: 10"] for day in days}, head)
         found = findings(text, "impact-days-consecutive")
         assert len(found) == said
-        assert all(one.counted == "Monday and Tuesday both hold impact (pogo jump)." for one in found)
+        assert all(
+            one.counted == "Monday and Tuesday hold jumps on days running: 3 and 3 sets." for one in found
+        )
 
     def test_a_run_counts_as_impact(self, findings: Findings, week: Text) -> None:
         text = week({"monday Hops": ["pogo jump, sets: 3, reps: 10"]}, STAGE)

@@ -81,8 +81,8 @@ class TestFirstWeek:
     def test_what_the_first_week_held_is_no_rise(self, findings: Findings) -> None:
         assert said(findings, by_week("lat pulldown, sets: {1: 12, 2: 4, 3-4: 12}, reps: 8", 4)) == []
 
-    def test_a_rise_from_the_first_week(self, findings: Findings) -> None:
-        (rise,) = [one for one in findings(by_week("dumbbell fly, sets: {1: 6, 2-4: 20}, reps: 12", 4)) if one.rule == STEPS[1]]  # fmt: skip
+    def test_a_rise_from_the_first_week(self, implausible: Findings) -> None:
+        (rise,) = [one for one in implausible(by_week("dumbbell fly, sets: {1: 6, 2-4: 20}, reps: 12", 4)) if one.rule == STEPS[1]]  # fmt: skip
         assert rise.counted == "Weekly sets rise at once: chest from 6 to 20."
         assert (rise.severity, rise.weeks, rise.place.excerpt) == ("warning", (2,), "20")
 
@@ -127,8 +127,9 @@ class TestTurns:
         assert finding.counted.startswith("24 sets for ")
         assert " against 9 for " in finding.counted
         assert finding.weeks == (1, 2, 3, 4)
-        assert [one.words for one in finding.related] == [
-            "Squat, leg extension: 24 sets", "Curl, seated leg curl: 9 sets",
+        assert [one.words for one in finding.related if one.share] == [
+            "Squat, leg extension, Monday, Wednesday and Friday: 24 sets",
+            "Curl, seated leg curl, Monday, Wednesday and Friday: 9 sets",
         ]  # fmt: skip
 
     def test_left_and_right_over_a_turn(self, findings: Findings) -> None:
@@ -156,7 +157,7 @@ class TestTurns:
         squats = ("Squat", "back squat, sets: 3, reps: 5; Romanian deadlift, sets: 2, reps: 8")
         press = ("Press", "bench press, sets: 3, reps: 5")
         (finding,) = findings(rotation("", self.DAYS, squats, press), "knee-flexion-missing")
-        assert finding.counted.startswith("6 sets for the hamstrings in the 2 weeks of a turn, all hinges")
+        assert finding.counted.startswith("6 sets of hip hinges in the 2 weeks of a turn; nothing bends")
         assert finding.weeks == (1, 2, 3, 4)
 
     def test_days_a_week_over_a_turn(self, findings: Findings) -> None:
@@ -191,12 +192,12 @@ class TestTurns:
         chest = ("Chest", "dumbbell fly, sets: 12, reps: 10")
         (finding,) = findings(rotation("", self.DAYS, chest, self.CURLS), "weekly-sets-over-limit")
         assert finding.counted == (
-            "24 sets for the chest (all direct) in one week of a turn, 18 a week in the mean of its 2 weeks."
+            "24 direct sets for the chest in one week of a turn, 18 a week in the mean of its 2 weeks."
         )
         assert (finding.severity, finding.weeks) == ("note", (1, 3))
 
     def test_a_mean_over_the_limit_stays_a_warning(self, findings: Findings) -> None:
-        chest = ("Chest", "dumbbell fly, sets: 14, reps: 10")
+        chest = ("Chest", "dumbbell fly, sets: 7, reps: 10; cable fly, sets: 7, reps: 10")
         (finding,) = findings(rotation("", self.DAYS, chest, self.CURLS), "weekly-sets-over-limit")
         assert (finding.severity, "21 a week in the mean" in finding.counted) == ("warning", True)
 
@@ -454,7 +455,7 @@ class TestWeekOutOfLine:
         assert len(self.said(findings, week, f"{line}, note: deep", *BESIDE)) == 1
 
     def test_a_rise_that_another_rule_says_is_left_to_it(self, findings: Findings, week: Text) -> None:
-        line = "dumbbell fly, sets: {1-3: 7, 4: 14, 5-6: 7}, reps: 5"
+        line = "dumbbell fly, sets: {1-3: 5, 4: 12, 5-6: 5}, reps: 5"
         assert self.said(findings, week, line) == []
         assert len(findings(week({"Gym": [line]}, "weeks: 6"), "sets-step-large")) == 1
 
@@ -745,7 +746,7 @@ class TestEasierWeeks:
 class TestBadInput:
     @pytest.mark.parametrize("phase", ["taper", "test"])
     def test_a_programme_of_taper_weeks_only(self, findings: Findings, week: Text, phase: str) -> None:
-        line = "back squat, sets: {1: 4, 2: 20, 3: 4}, reps: 5, load: {1: 50 %, 2: 70 %, 3: 50 %}"
+        line = "back squat, sets: {1: 4, 2: 12, 3: 4}, reps: 5, load: {1: 75 %, 2: 87 %, 3: 75 %}"
         found = findings(week({"Gym": [line]}, f"phase: {phase}\nweeks: 3"))
         assert {one.rule for one in found} >= {"load-step-large", "sets-step-large"}
 

@@ -40,8 +40,9 @@ def said(rule: Rule, which: str, findings: Findings) -> list[Finding]:
 
 
 def own(rule: Rule, which: str, findings: Findings) -> list[Finding]:
-    """The rule's own findings on one of the two."""
-    return [finding for finding in said(rule, which, findings) if finding.rule == rule.name]
+    """The rule's own findings on one of the two, also where another finding lists them."""
+    every = [one for finding in said(rule, which, findings) for one in (finding, *finding.follows)]
+    return [finding for finding in every if finding.rule == rule.name]
 
 
 def marked(text: str) -> list[int]:

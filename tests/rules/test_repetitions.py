@@ -118,7 +118,9 @@ class TestRepRangeNarrow:
             twice("leg extension, sets: {1: 2, 2: 4}, reps: 10", head="weeks: 2\n"), self.RULE
         )
         assert finding.weeks == (1, 2)
-        assert [related.words for related in finding.related] == ["Lower, leg extension: 8 sets"]
+        assert [related.words for related in finding.related] == [
+            "Lower, leg extension, Monday and Thursday: 8 sets"
+        ]
 
     @pytest.mark.parametrize(
         ("head", "keys", "said"),
@@ -341,10 +343,10 @@ class TestHeavyLightNotCrossed:
         assert finding.change == "Let the curls change places: light on Thursday, heavy on Monday."
         assert finding.weeks == (1, 2)
         assert [related.words for related in finding.related] == [
-            "L1, Romanian deadlift: 3 sets",
-            "L1, seated leg curl: 3 sets",
-            "L2, Romanian deadlift: 3 sets",
-            "L2, seated leg curl: 3 sets",
+            "L1, Romanian deadlift, Monday: 3 sets",
+            "L1, seated leg curl, Monday: 3 sets",
+            "L2, Romanian deadlift, Thursday: 3 sets",
+            "L2, seated leg curl, Thursday: 3 sets",
         ]
 
     @pytest.mark.parametrize(

@@ -38,8 +38,8 @@ class TestSessionsTooClose:
             == "Move one of the two sessions, or bring one of the days below 4 hard sets for the muscle."
         )
         assert [related.words for related in finding.related] == [
-            "Heavy, leg press: 4 sets",
-            "Light, leg extension: 4 sets",
+            "Heavy, leg press, Monday: 4 sets",
+            "Light, leg extension, Tuesday: 4 sets",
         ]
 
     @pytest.mark.parametrize(
@@ -174,7 +174,7 @@ class TestSessionsTooClose:
         text = "programme: Test\nsessions: [{session: Legs, day: [monday, tuesday], exercises: [{exercise: leg press, sets: 4}]}]\n"
         (finding,) = findings(text, self.RULE)
         assert finding.counted.startswith("Monday and Tuesday")
-        assert [related.words for related in finding.related] == ["Legs, leg press: 4 sets"]
+        assert [related.words for related in finding.related] == ["Legs, leg press, Monday: 4 sets"]
 
     def test_weekdays_keep_their_names_whatever_day_the_programme_starts(
         self, findings: Findings, week: Text
@@ -233,7 +233,7 @@ class TestSessionsTooClose:
         assert (
             finding.change == "Move Lower further from match, or bring it below 4 hard sets for the muscle."
         )
-        assert [related.words for related in finding.related] == ["Lower, leg press: 4 sets"]
+        assert [related.words for related in finding.related] == ["Lower, leg press, Friday: 4 sets"]
 
     def test_a_match_before_the_session(self, findings: Findings, week: Text) -> None:
         text = self.with_match(week, "saturday", "quads: high", {"monday": [PRESS], "sunday Easy": [PRESS]})
@@ -351,8 +351,8 @@ class TestLegsHeavyBeforeEvent:
         assert finding.wanted == "fewer than 4 on each of the last 2 days (common practice)"
         assert finding.change == "Move Lower further away from it, or leave more in reserve that day."
         assert [related.words for related in finding.related] == [
-            "Lower, back squat: 4 sets",
-            "Lower, seated leg curl: 2 sets",
+            "Lower, back squat, Thursday: 4 sets",
+            "Lower, seated leg curl, Thursday: 2 sets",
         ]
 
     @pytest.mark.parametrize(
@@ -494,7 +494,7 @@ class TestFrequencyLow:
         assert finding.counted == "back squat is trained on 1 day a week (Monday)."
         assert finding.wanted == "at least 2 days a week for a priority where the goal is strength"
         assert finding.change == "Share its sets out over another day too; none have to be added to Lower."
-        assert [related.words for related in finding.related] == ["Lower, back squat: 3 sets"]
+        assert [related.words for related in finding.related] == ["Lower, back squat, Monday: 3 sets"]
 
     @pytest.mark.parametrize(
         ("days", "said"),
@@ -620,8 +620,8 @@ class TestSpineDaysConsecutive:
         assert finding.wanted == "a day between two such days (a convention; no trial)"
         assert finding.change.startswith("Move one of the two sessions, or take a lift that asks less")
         assert [related.words for related in finding.related] == [
-            "Heavy, back squat: 4 sets",
-            "Light, deadlift: 3 sets",
+            "Heavy, back squat, Monday: 4 sets",
+            "Light, deadlift, Tuesday: 3 sets",
         ]
 
     @pytest.mark.parametrize(("second", "said"), [("tuesday", 1), ("wednesday", 0)])

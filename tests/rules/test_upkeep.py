@@ -1132,7 +1132,7 @@ class TestRoomTooSmall:
         pair = "{superset: [{exercise: back squat, sets: 3}, {exercise: plank, sets: 3}]}"
         text = f"programme: Test\nsessions: [{{session: A, exercises: [{pair}, {pair}]}}]\n"
         (finding,) = findings(text, self.RULE, self.room(3))  # the rack is one thing to say
-        assert finding.related == ()
+        assert [one.words for one in finding.related] == ["A, back squat: here too"]
 
     def test_two_lines_come_one_after_the_other(self, findings: Findings, week: Text) -> None:
         (finding,) = findings(

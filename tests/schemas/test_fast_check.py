@@ -135,7 +135,38 @@ EVERYTHING_ELSE = {
                 "why": "",
                 "sources": [{"id": "s", "reference": "r"}],
                 "related": [
-                    {"file": "a", "line": 1, "column": 1, "end line": 1, "end column": 1, "words": "w"}
+                    {
+                        "file": "a",
+                        "line": 1,
+                        "column": 1,
+                        "end line": 1,
+                        "end column": 1,
+                        "words": "w",
+                        "share": {"low": 3, "high": 4},
+                        "of": "",
+                    }
+                ],
+                "subject": "s",
+                "group": "g",
+                "told": [1],
+                "amount": {"counted": 2, "wanted": 1, "unit": "sets"},
+                "follows": [
+                    {
+                        "file": "a",
+                        "line": 1,
+                        "column": 1,
+                        "end line": 1,
+                        "end column": 1,
+                        "rule": "r",
+                        "severity": "note",
+                        "where": "",
+                        "subject": "",
+                        "group": "",
+                        "weeks": [1],
+                        "counted": "c",
+                        "wanted": "",
+                        "amount": {"counted": 2, "wanted": 1, "unit": "sets"},
+                    }
                 ],
                 "edits": [
                     {

@@ -80,7 +80,7 @@ class TestRecording:
         root = team(b__late=PLAN, a=PLAN)
         assert record_known(["."], DAY) == [NAME]
         held = json.loads((root / NAME).read_text(encoding="utf-8"))
-        assert held["form"] == 1
+        assert held["form"] == 2
         assert list(held) == ["form", "known"]
         assert all(tuple(entry) == KEYS for entry in held["known"])
         mine = [tuple(entry.values()) for entry in held["known"] if entry["rule"] == SLIP]
@@ -251,7 +251,7 @@ class TestBroken:
             '{"form": 1}',
             '{"form": 1, "known": {}}',
             '{"form": 1, "known": null}',
-            '{"form": 2, "known": []}',
+            '{"form": 3, "known": []}',
             '{"form": "1", "known": []}',
             '{"known": []}',
             '{"form": 1, "known": ["a"]}',
@@ -279,9 +279,9 @@ class TestBroken:
 
     def test_the_words_on_another_form(self, team: TeamOf) -> None:
         root = team(a=PLAN)
-        (root / NAME).write_text('{"form": 2, "known": []}')
+        (root / NAME).write_text('{"form": 3, "known": []}')
         (finding,) = now().files[1].findings
-        assert finding.counted.endswith("It is no record of known findings of form 1.")
+        assert finding.counted.endswith("It is no record of known findings of form 2.")
         assert finding.place.line == 1
 
     def test_bytes_that_are_no_text(self, team: TeamOf) -> None:

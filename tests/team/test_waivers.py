@@ -344,7 +344,9 @@ class TestWords:
     def test_of_a_waiver_for_nothing(self, one: One) -> None:
         (finding,) = about(one(text(line="  # spotline: waive units-mixed because x")))
         assert (finding.severity, finding.rule) == ("note", "waiver-unused")
-        assert finding.counted == "Nothing here is left for this waiver of units-mixed to waive."
+        assert finding.counted == (
+            "This waiver of units-mixed waives nothing: nothing of it is found in this file any more."
+        )
         assert finding.change == "Take it out."
 
 
@@ -364,6 +366,7 @@ def test_a_waiver_in_an_athletes_file(reviewed: Reviewed) -> None:
 def test_a_rule_of_the_teams_own_can_be_waived(one: One) -> None:
     files = {
         "spotline.yaml": "team rules: [{rule: team-chest, weekly sets of: chest, at most: 10, message: Less.}]\n"
+        "rules: {number-implausible: skip}\n"
     }
     assert "team-chest" in [finding.rule for finding in one(text(), files).findings]
     file = one(text(list="waivers: [{rule: team-chest, reason: a test}]\n"), files)
