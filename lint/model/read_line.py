@@ -17,7 +17,7 @@ if TYPE_CHECKING:
 
     from ..findings.finding import Finding
     from ..text.places import Place
-    from .sessions import Session
+    from .sessions import Session, Weeks
     from .values import LocatedNode
 
     Values = dict[str, tuple[Slice, ...]]
@@ -68,7 +68,8 @@ def read_lines(
         rounds = head.get("rounds")
     for member in members:
         if isinstance(member.node, Mapping):
-            line = LineReader(findings, session.block.weeks, before).prescription(member, len(before), rounds)
+            reader = LineReader(findings, session.block.weeks, before, session.weeks)
+            line = reader.prescription(member, len(before), rounds)
             line.session = session
             line.paired = paired
             yield line
@@ -77,12 +78,16 @@ def read_lines(
 class LineReader(Reader):
     """Reads one line in a run of ``weeks`` weeks; ``unread`` are the keys whose values cannot be read.
 
-    ``before`` are the lines that stand before it in its session.
+    ``before`` are the lines that stand before it in its session, ``spans`` the runs of weeks in which that
+    takes place; empty where it does in all.
     """
 
-    def __init__(self, findings: list[Finding], weeks: int, before: Sequence[Prescription] = ()) -> None:
+    def __init__(
+        self, findings: list[Finding], weeks: int, before: Sequence[Prescription] = (), spans: Weeks = ()
+    ) -> None:
         super().__init__(findings)
         self.weeks = weeks
+        self.spans = spans or ((1, weeks),)
         self.before = before
         self.unread: set[str] = set()
         self.line: LocatedNode | None = None
@@ -94,6 +99,8 @@ class LineReader(Reader):
     def prescription(self, at: LocatedNode, order: int, rounds: LocatedNode | None) -> Prescription:
         """The line; ``rounds`` are those of its superset or circuit, which may stand for its sets."""
         self.line = at
+        if "in weeks" in at:
+            self._keep_to(self.in_weeks(at.get("in weeks"), self.weeks), place_of(at, "in weeks"))
         own = self.values(at)
         if "sets" not in at and rounds is not None and (sets := self._slices("rounds", rounds)):
             if "sets" in own:
@@ -116,6 +123,19 @@ class LineReader(Reader):
             self.unread.add("exercise")
         line.unread = frozenset(self.unread)
         return line
+
+    def _keep_to(self, spans: Weeks, place: Place) -> None:
+        """Keeps to the weeks in which the line takes place, which must be weeks of its session."""
+        own = [week for first, last in spans for week in range(first, last + 1)]
+        kept = tuple((week, week) for week in own if any(low <= week <= high for low, high in self.spans))
+        if own and not kept:
+            self.report(
+                "weeks-beyond",
+                place,
+                "The session takes place in none of these weeks.",
+                change="Correct the weeks of the line, or those of its session.",
+            )
+        self.spans = kept or self.spans
 
     def follows_sets(self) -> bool:
         """Whether a set of the same exercise comes before, of which a load can be a share."""
@@ -236,7 +256,7 @@ class LineReader(Reader):
         """First week, last week and value; reports weeks that have no value, two values, or are not there."""
         weeks = self.weeks
         if not isinstance(at.node, Mapping):
-            return [(1, weeks, at)]
+            return [(first, last, at) for first, last in self.spans]
         parts: list[tuple[int, int, LocatedNode]] = []
         taken: dict[int, str] = {}
         for key, place, value in at.pairs():
@@ -263,13 +283,24 @@ class LineReader(Reader):
                     )
                 taken.update(dict.fromkeys(range(first, min(last, weeks) + 1), key))
                 parts.append((first, min(last, weeks), value))
-        left_out = [week for week in range(1, weeks + 1) if week not in taken]
-        if parts and left_out:
-            is_gap = left_out[0] + len(left_out) != weeks + 1
+        wanted = [week for first, last in self.spans for week in range(first, last + 1)]
+        left_out = [week for week in wanted if week not in taken]
+        others = at.get("other")
+        if others is not None and left_out:
+            parts += [(week, week, others) for week in left_out]
+        elif others is not None:
+            self.report(
+                "weeks-overlap",
+                others.place,
+                "No week is left for `other`.",
+                change="Take it out, or give it a week.",
+            )
+        elif parts and left_out:
+            is_gap = left_out[0] + len(left_out) != weeks + 1 or len(wanted) < weeks
             self.report(
                 "weeks-left-out",
                 at.written,
-                f"No value for {week_list(left_out)}; the values here must cover weeks 1-{weeks}.",
+                f"No value for {week_list(left_out)}; the values here must cover {week_list(wanted)}.",
                 change="Add the missing weeks.",
                 amount=None if is_gap else Amount(left_out[0] - 1, weeks, "weeks"),
                 line=at.written,

@@ -10,7 +10,8 @@ import re
 from ..findings.finding import Edit
 from ..syntax.additions import before_next_key
 from ..syntax.tree import Mapping, Scalar, Sequence
-from .readings import are_sets_and_reps
+from .readings import RULE, are_sets_and_reps
+from .spellings import plain_spelling
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -41,7 +42,7 @@ class CauseExplainer:
         """The findings, in the order of the text within each kind of fault."""
         yield from self._misplaced_sessions()
         for group in list(self._groups()):
-            for explain in (self._cut_values, self._every_minute, self._sets_times_reps):
+            for explain in (self._cut_values, self._every_minute, self._sets_times_reps, self._bare_weeks):
                 yield from explain(*group)
 
     def _groups(self) -> Iterator[Group]:
@@ -140,6 +141,30 @@ class CauseExplainer:
             if any(isinstance(one, str) and are_sets_and_reps(one) for one in values):
                 keys["sets"] = 1
         return iter(())
+
+    # Weeks of a session or line
+
+    def _bare_weeks(self, path: DataPath, node: Mapping, keys: dict[str, Any]) -> Iterator[Finding]:
+        """``weeks: 6`` on a session or line: the one week, or as many weeks."""
+        entry = node.entries.get("weeks")
+        if entry is None or entry.merged or "weeks" not in keys or not {"session", "exercise"} & keys.keys():
+            return
+        words = _text(entry.value)
+        if not plain_spelling("weekNumbers", words) or "in weeks" in keys:
+            return
+        ways = [words] if not words.isdecimal() or words == "1" else [words, f"1-{words}"]
+        del keys["weeks"]
+        place = node.source.place(entry.key.start, entry.value.end)
+        said = " or ".join(f"`in weeks: {one}`" for one in ways)
+        two = f" has two readings: week {words} alone, or the first {words} weeks." if len(ways) > 1 else ""
+        yield self.data.finding(
+            RULE if two else "key-unknown",
+            path,
+            place if two else entry.key.place,
+            f"`weeks: {words}`{two}" if two else "The weeks of a session or line stand under `in weeks`.",
+            change=f"Write {said}.",
+            edits=tuple(Edit(place, f"in weeks: {one}", f"Write in weeks: {one}") for one in ways),
+        )
 
     # Sessions in the wrong column
 

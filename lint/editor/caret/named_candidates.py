@@ -122,6 +122,8 @@ def sessions_and_lines(scope: CandidateScope) -> Iterator[Candidate]:
 def weeks_left_out(scope: CandidateScope) -> Iterator[Candidate]:
     """The first run of weeks that the keys beside the caret leave out, if there is one."""
     taken: set[int] = set()
+    if "other" in scope.context.sibling_keys[-1]:
+        return
     for key in scope.context.sibling_keys[-1]:
         for first, last in weeks(key):
             taken.update(range(first, min(last, MOST_FILES) + 1))
