@@ -267,19 +267,14 @@ def deload_without_cut(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]
     """
     typical = ledger.typical_weeks()
     for week in ledger.weeks:
-        block = week.block
-        place = _deload_place(week)
-        first = week.number if place is not block.place else block.first
+        place, first, name = _deload(week)
         before = [other for other in typical if other.number < first]
-        if not before or place is None:
+        if place is None or not before or says(limits.names("easy words"), *_notes(week)):
             continue
-        if ledger.recall(is_easier, week, before[-1], limits) or says(
-            limits.names("easy words"), *_notes(week)
-        ):
+        if ledger.recall(is_easier, week, before[-1], limits):
             continue
         if not all(entry.work.readable for one in (week, before[-1]) for _, entry in one.entries()):
             continue
-        name = block.name if place is block.place else f"Week {week.number}"
         now, was = week.all_sets(), before[-1].all_sets()
         fewer = ceil(now.middle - floor(was.middle * (100 - limits.number("volume")) / 100))
         yield found(
@@ -293,19 +288,19 @@ def deload_without_cut(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]
                 "effort",
             ),
             change=f"Take {sets_of(fewer)} off, which is how most coaches do it, or lower load or effort.",
-            where=block.name,
+            where=week.block.name,
             weeks=(week.number,),
             amount=Amount(now.middle, now.middle - fewer),
             excess=now.middle,
         )
 
 
-def _deload_place(week: Week) -> Place | None:
-    """What says that a week is a deload: the block's name, or the week among its deload weeks."""
+def _deload(week: Week) -> tuple[Place | None, int, str]:
+    """What says that a week is a deload, None if nothing does; the first week of the deload, and its name."""
     block = week.block
     if block.deload or says(("deload",), block.name):
-        return block.place
-    return block.deload_weeks.get(week.number - block.first + 1)
+        return block.place, block.first, block.name
+    return block.deload_weeks.get(week.number - block.first + 1), week.number, f"Week {week.number}"
 
 
 def _further(change: Change) -> str:

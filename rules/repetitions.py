@@ -367,8 +367,7 @@ def reserve_hard_to_judge(ledger: Ledger, limits: Limits) -> Iterator[DraftFindi
               - {exercise: bench press, sets: 3, reps: 8, rir: 4-5}
     """
     far: dict[object, SetGroup] = {}
-    working = [week for week in ledger.weeks if not week.is_deload]
-    for _, entry in (one for week in working for one in week.entries()):
+    for _, entry in (one for week in ledger.weeks if not week.is_deload for one in week.entries()):
         rir = entry.work.rir
         if rir is None or rir.low <= limits.number("most"):
             continue

@@ -159,8 +159,7 @@ def rest_too_short_size(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding
     if ledger.programme.goal != "hypertrophy":
         return
     short: dict[Prescription, SetGroup] = {}
-    working = [week for week in ledger.weeks if not week.is_deload]
-    for _, entry in (one for week in working for one in week.entries()):
+    for _, entry in (one for week in ledger.weeks if not week.is_deload for one in week.entries()):
         rest = entry.work.rest
         if rest is None or rest.high >= limits.number("shortest"):
             continue
