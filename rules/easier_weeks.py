@@ -24,7 +24,7 @@ if TYPE_CHECKING:
     from ..lint.counting.week import Week
     from ..lint.engine.limits import Limits
     from ..lint.findings.finding import DraftFinding
-    from ..lint.model.sessions import Block, Prescription
+    from ..lint.model.sessions import Prescription
     from ..lint.text.places import Place
 
 CLEAR_CUT = (
@@ -229,9 +229,9 @@ def deload_without_cut(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]
     """A deload that cuts neither sets nor load nor effort.
 
     Compares each week of a block marked `deload: true`, or called a deload, with the last typical week before
-    the block; wants 20 % fewer sets or repetitions, or most of the hard work eased: 10 % less load, or 2 more
-    repetitions in reserve. Silent where a note says that the week is easier, and where sets could not be
-    read.
+    the block, and each week named under `deload` with the last one before it. Wants 20 % fewer sets or
+    repetitions, or most of the hard work eased: 10 % less load, or 2 more repetitions in reserve. Silent
+    where a note says that the week is easier, and where sets could not be read.
 
     Flags:
         programme: Squat
@@ -265,35 +265,37 @@ def deload_without_cut(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]
     """
     typical = ledger.typical_weeks()
     for week in ledger.weeks:
-        block = week.block
-        before = [other for other in typical if other.number < block.first]
-        if not before or not _is_called_deload(block):
+        place, first, name = _deload(week)
+        before = [other for other in typical if other.number < first]
+        if place is None or not before or says(limits.names("easy words"), *_notes(week)):
             continue
-        if ledger.recall(is_easier, week, before[-1], limits) or says(
-            limits.names("easy words"), *_notes(week)
-        ):
+        if ledger.recall(is_easier, week, before[-1], limits):
             continue
         if not all(entry.work.readable for one in (week, before[-1]) for _, entry in one.entries()):
             continue
         now, was = week.all_sets(), before[-1].all_sets()
         fewer = ceil(now.middle - floor(was.middle * (100 - limits.number("volume")) / 100))
         yield found(
-            block.place,
-            f"The deload is hardly easier than week {before[-1].number}: {sets_of(str(now))} against {was}"
+            place,
+            f"{name} is hardly easier than week {before[-1].number}: {sets_of(str(now))} against {was}"
             f"{_further(Change(before[-1], week))}.",
             wanted=limits.words(
                 "{:%} less volume, {:%} less load or {} more in reserve", "volume", "load", "effort"
             ),
             change=f"Take {sets_of(fewer)} off, or lower the load.",
-            where=block.name,
+            where=week.block.name,
             weeks=(week.number,),
             amount=Amount(now.middle, now.middle - fewer),
             excess=now.middle,
         )
 
 
-def _is_called_deload(block: Block) -> bool:
-    return block.deload or says(("deload",), block.name)
+def _deload(week: Week) -> tuple[Place | None, int, str]:
+    """What says that a week is a deload, None if nothing does; the first week of the deload, and its name."""
+    block = week.block
+    if block.deload or says(("deload",), block.name):
+        return block.place, block.first, block.name
+    return block.deload_weeks.get(week.number - block.first + 1), week.number, f"Week {week.number}"
 
 
 def _further(change: Change) -> str:

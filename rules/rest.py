@@ -158,9 +158,9 @@ def rest_too_short_size(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding
     if ledger.programme.goal != "hypertrophy":
         return
     short: dict[Prescription, SetGroup] = {}
-    for visit, entry in ledger.entries():
+    for _, entry in (one for week in ledger.weeks if not week.is_deload for one in week.entries()):
         rest = entry.work.rest
-        if rest is None or rest.high >= limits.number("shortest") or visit.session.block.deload:
+        if rest is None or rest.high >= limits.number("shortest"):
             continue
         if entry.hard and _straight_sets(entry):
             short.setdefault(entry.prescription, entry)

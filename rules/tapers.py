@@ -136,7 +136,7 @@ def _untapered(
     if len(before) < max(limits.number("weeks"), 1):
         return
     for week in near:
-        if week.block.deload or week.phase == "taper" or ledger.recall(is_easier, week, before[-1], limits):
+        if week.is_deload or week.phase == "taper" or ledger.recall(is_easier, week, before[-1], limits):
             return
     last = near[eve]
     yield found(

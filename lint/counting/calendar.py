@@ -80,6 +80,7 @@ class Calendar:
         ``week`` is counted from 1 within the block. ``turn`` counts the turns that the rotation has taken.
         """
         visits = []
+        sessions = tuple(session for session in sessions if session.takes_place(week))
         rotating = _rotating(block, sessions)
         for session in sessions:
             days = session.days or ((0,) if session not in rotating else ())
