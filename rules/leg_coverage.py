@@ -7,6 +7,7 @@ from math import ceil
 from ..lint.body import catalogue
 from ..lint.counting.credits import TOTAL
 from ..lint.counting.tally import counted_lines
+from ..lint.counting.week import BUILDING
 from ..lint.engine.limits import Option
 from ..lint.engine.registry import rule
 from ..lint.findings.finding import Amount, found
@@ -52,7 +53,8 @@ def knee_flexion_missing(week: Week, ledger: Ledger, limits: Limits) -> Iterator
 
     Counts direct sets of knee flexion in the weeks of a block that train the legs hard; wants at least one.
     Blocks of one week that follow one another are judged together. Speaks where two lines train the legs, or
-    the focus means them.
+    the focus means them; where strength, power, endurance or health is the goal only if focus or priorities
+    name the hamstrings.
 
     Flags:
         programme: Legs
@@ -71,7 +73,7 @@ def knee_flexion_missing(week: Week, ledger: Ledger, limits: Limits) -> Iterator
               - {exercise: stiff-leg deadlift, sets: 3, reps: 8}
               - {exercise: seated leg curl, sets: 1, reps: 12}
     """
-    if not _legs_lack(week, ledger, "knee flexion"):
+    if not week.builds("hamstrings") or not _legs_lack(week, ledger, "knee flexion"):
         return
     turn = week.turn()
     hinges, legs = turn.tally.for_actions(("hip hinge",)), turn.tally.for_actions(LEG_WORK, hard=True)
@@ -110,7 +112,8 @@ def hip_hinge_missing(week: Week, ledger: Ledger, limits: Limits) -> Iterator[Dr
 
     Counts sets of exercises that hinge, in the weeks of a block that train the legs hard; wants at least
     one. A warning where the goal is size or strength, else a note. Blocks of one week that follow one another
-    are judged together. Speaks where two lines train the legs, or the focus means them. Trials train one
+    are judged together. Speaks where two lines train the legs, or the focus means them; where power,
+    endurance or health is the goal only if focus or priorities name the hamstrings. Trials train one
     muscle or one lift by design and get one note; a `focus` without the hamstrings takes it away.
 
     Flags:
@@ -133,7 +136,8 @@ def hip_hinge_missing(week: Week, ledger: Ledger, limits: Limits) -> Iterator[Dr
               - {exercise: Romanian deadlift, sets: 3, reps: 8}
               - {exercise: leg press, sets: 2, reps: 8}
     """
-    if not _legs_lack(week, ledger, "hip hinge"):
+    is_meant = week.builds("hamstrings", (*BUILDING, "strength"))
+    if not is_meant or not _legs_lack(week, ledger, "hip hinge"):
         return
     turn = week.turn()
     curls = turn.tally.for_actions(("knee flexion",))
@@ -218,7 +222,7 @@ def straight_knee_calf_missing(week: Week, ledger: Ledger, limits: Limits) -> It
               - {exercise: seated calf raise, sets: 3, reps: 15}
               - {exercise: standing calf raise, sets: 2, reps: 8}
     """
-    if not week.is_typical() or not week.means("gastrocnemius"):
+    if not week.is_typical() or not week.builds("gastrocnemius"):
         return
     turn = week.turn()
     raises = turn.tally.for_actions(("plantarflexion",), hard=True)

@@ -84,8 +84,9 @@ def _reasons_for_clearance(lifter: Lifter, age: float) -> Iterator[str]:
 def screening_missing(lifter: Lifter, limits: Limits) -> Iterator[DraftFinding]:
     """An athlete with no screening on file, in a team that does not say that it screens.
 
-    Looks at athletes of whom more than name and level is written; wants a date under `screening on file`
-    or `clearance on file`, or the team's statement on screening in spotline.yaml. Asked for once an athlete.
+    Looks at those who start or come back, of whom more than name and level is written: novices, whoever has
+    no level, and returns to training. Wants a date under `screening on file` or `clearance on file`, or the
+    team's statement on screening in spotline.yaml. Asked for once an athlete.
 
     Flags:
         programme: Legs
@@ -99,7 +100,7 @@ def screening_missing(lifter: Lifter, limits: Limits) -> Iterator[DraftFinding]:
     """
     athlete = lifter.athlete
     on_file = athlete.screening or athlete.clearance or lifter.resources.screened
-    if _is_kept(athlete) and not on_file:
+    if _is_kept(athlete) and _begins(lifter) and not on_file:
         yield found(
             athlete.place,
             "No screening on file.",
@@ -108,6 +109,13 @@ def screening_missing(lifter: Lifter, limits: Limits) -> Iterator[DraftFinding]:
             " `screening on file` with its date; or state once in spotline.yaml that the team screens.",
             where=athlete.name,
         )
+
+
+def _begins(lifter: Lifter) -> bool:
+    """Whether somebody starts to train, or comes back: who has trained with a plan was screened before."""
+    back = any(block.phase == "return" for plan in lifter.plans for block in plan.programme.blocks)
+    returns = any(plan.programme.phase == "return" for plan in lifter.plans)
+    return lifter.athlete.level in ("", "novice") or back or returns
 
 
 def _is_kept(athlete: Athlete) -> bool:

@@ -48,6 +48,12 @@ if TYPE_CHECKING:
             "days a week on which it is trained",
             "common practice, no source: enough days for two slots",
         ),
+        Condition(
+            "weeks",
+            8,
+            "weeks of a block, or of the programme, from which it is asked to hold both",
+            "common practice, no source: a short block may have one aim",
+        ),
     ),
     stands_back=("rehabilitation", "peak"),
 )
@@ -56,12 +62,14 @@ def rep_range_narrow(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
 
     Where the goal is size, looks at each block and at muscle groups with 8 or more direct hard sets on 2 or
     more days a week; wants a heavy slot (middle of the repetitions below 8) and a light one (8 or more)
-    somewhere in the block. One note for all groups alike. Off for novices, in season and under
+    somewhere in the block. Short blocks may have one aim: a programme from 8 weeks on is looked at, block by
+    block where they are as long. One note for all groups alike. Off for novices, in season and under
     rehabilitation.
 
     Flags:
         programme: Legs
         goal: hypertrophy
+        weeks: 8
         sessions:
           - session: Lower
             day: [monday, thursday]
@@ -72,6 +80,7 @@ def rep_range_narrow(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     Passes:
         programme: Legs
         goal: hypertrophy
+        weeks: 8
         sessions:
           - session: Lower
             day: [monday, thursday]
@@ -81,9 +90,12 @@ def rep_range_narrow(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
               - {exercise: seated leg curl, sets: 3, reps: 10}
     """
     programme = ledger.programme
-    if programme.goal != "hypertrophy" or ledger.level == "novice":
+    long = limits.number("weeks")
+    if programme.goal != "hypertrophy" or ledger.level == "novice" or programme.weeks < long:
         return
     for block in programme.blocks:
+        if block.weeks < long and len(programme.blocks) > 1:
+            continue
         if (block.phase or programme.phase) == "in-season" or block.deload:
             continue
         one_slot: dict[str, list[tuple[str, Count]]] = ledger.recall(

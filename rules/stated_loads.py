@@ -2,13 +2,12 @@
 
 from __future__ import annotations
 
-from ..lint.body.equipment import LOADED
 from ..lint.engine.limits import Option
 from ..lint.engine.registry import rule
 from ..lint.findings.finding import Amount, Related, found
 from ..lint.model.naming import line_name
 from ..lint.wording.words import first_of
-from .shared import names_of
+from .shared import names_of, of_one_lift
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -24,6 +23,10 @@ if TYPE_CHECKING:
     from ..lint.model.sessions import Prescription
 
 
+BARS = ("barbell", "trap bar", "guided bar")
+"""What is loaded with plates."""
+
+
 @rule(
     "load-and-effort-missing",
     family="load",
@@ -35,8 +38,9 @@ if TYPE_CHECKING:
 def load_and_effort_missing(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     """Lines that say neither load nor effort.
 
-    Looks at lifts with an implement whose load somebody has to choose; wants a load, an RM, a RIR, an RPE, a
-    velocity, or sets that go on to what is possible. One note a programme, which counts the lines.
+    Looks at lifts over several joints with a bar, outside test weeks: what is small, or held in the hands, is
+    chosen by feel everywhere. Wants a load, an RM, a RIR, an RPE, a velocity, sets that go on to what is
+    possible, or any of these in another line of the lift. One note a programme, which counts the lines.
 
     Flags:
         programme: Press
@@ -55,9 +59,11 @@ def load_and_effort_missing(ledger: Ledger, limits: Limits) -> Iterator[DraftFin
               - {exercise: push-up, sets: 3, reps: 8}
     """
     lines: dict[Prescription, SetGroup] = {}
-    for _, entry in ledger.entries():
-        if _says_nothing(entry):
-            lines.setdefault(entry.prescription, entry)
+    told = {entry.exercise for _, entry in ledger.entries() if entry.work.load or entry.stated_effort}
+    for week in ledger.weeks:
+        for _, entry in week.entries() if not week.is_peak else ():
+            if _says_nothing(entry) and entry.exercise not in told:
+                lines.setdefault(entry.prescription, entry)
     if not lines:
         return
     first, *others = sorted(lines, key=_in_file)
@@ -79,7 +85,7 @@ def _in_file(line: Prescription) -> tuple[int, int]:
 
 def _says_nothing(entry: SetGroup) -> bool:
     exercise, work = entry.exercise, entry.work
-    if exercise is None or exercise.kind != "dynamic" or entry.implement not in LOADED:
+    if exercise is None or exercise.kind != "dynamic" or entry.implement not in BARS or not entry.compound:
         return False
     if work.load is not None or entry.stated_effort or work.velocity is not None:
         return False
@@ -103,7 +109,8 @@ def best_lift_missing(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     """Loads in % of a best lift that is not on the athlete's file.
 
     Looks at athletes who have best lifts on file, or a file of their own; wants the lift there, or a near
-    relative of it: the same movement pattern with the same implement. One note a programme.
+    relative of it: the same movement pattern with the same implement, or the snatch, clean or jerk that it is
+    a part of. One note a programme.
 
     Flags:
         programme: Press
@@ -160,7 +167,8 @@ def _by_percentage(ledger: Ledger) -> Iterator[tuple[Exercise, SetGroup]]:
 
 def _near(one: Exercise, other: Exercise) -> bool:
     """Whether two exercises are variants of one lift."""
-    return bool(one.pattern) and one.pattern == other.pattern and one.implement == other.implement
+    alike = bool(one.pattern) and one.pattern == other.pattern and one.implement == other.implement
+    return alike or of_one_lift(one, other)
 
 
 @rule(

@@ -216,7 +216,7 @@ def _large_steps(weeks: tuple[Week, ...], limits: Limits) -> list[tuple[Step, Se
                 step = step_between(entry, known, limits) if is_judged else None
                 if step is not None:
                     large.append((step, entry, week.number))
-        for name, entries in lifts.items():
+        for name, entries in lifts.items() if not week.block.deload else ():
             earlier[name].update(dict.fromkeys(entries))
         slips = {entry.exercise for _, entry in week.entries() if not entry.meant}
     return large
