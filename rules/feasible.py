@@ -63,6 +63,7 @@ if TYPE_CHECKING:
             "common practice, no source",
         ),
     ),
+    follows=("load-step-large",),
 )
 def more_reps_than_load_allows(entry: SetGroup, limits: Limits) -> Iterator[DraftFinding]:
     """More repetitions, those left in reserve included, than the load allows.

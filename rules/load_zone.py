@@ -102,10 +102,6 @@ def load_outside_zone(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
         yield _outside(high, goal, "above", most, limits)
 
 
-NEAR = 3
-"""Points below a zone at which nobody would change a load."""
-
-
 def _below(lifts: list[_MainLift], least: float) -> list[_MainLift]:
     """The heaviest lift of each pattern in which no lift is heavy enough, in the order of the programme."""
     heaviest: dict[str, _MainLift] = {}
@@ -115,7 +111,7 @@ def _below(lifts: list[_MainLift], least: float) -> list[_MainLift]:
             heaviest[lift.pattern] = lift
     unknown = {lift.pattern for lift in lifts if not lift.known}
     return [
-        lift for pattern, lift in heaviest.items() if lift.span.high < least - NEAR and pattern not in unknown
+        lift for pattern, lift in heaviest.items() if lift.span.high < least and pattern not in unknown
     ]
 
 

@@ -80,22 +80,23 @@ def _reasons_for_clearance(lifter: Lifter, age: float) -> Iterator[str]:
     why="A guideline screens by current activity, symptoms and intended effort before anyone starts. Only the"
     " date belongs here; a team can state once for all that it screens.",
     sources=("riebe-2015", "whitfield-2017"),
+    follows=("clearance-missing",),
 )
 def screening_missing(lifter: Lifter, limits: Limits) -> Iterator[DraftFinding]:
     """An athlete with no screening on file, in a team that does not say that it screens.
 
-    Looks at those who start or come back, of whom more than name and level is written: novices, whoever has
-    no level, and returns to training. Wants a date under `screening on file` or `clearance on file`, or the
+    Looks at those who start or come back, of whom more than name and level is written: novices, and returns
+    to training. Wants a date under `screening on file` or `clearance on file`, or the
     team's statement on screening in spotline.yaml. Asked for once an athlete.
 
     Flags:
         programme: Legs
-        athlete: {name: Ida, age: 30}  # <- here
+        athlete: {name: Ida, level: novice, age: 30}  # <- here
         sessions: [{session: Lower, exercises: [{exercise: leg press, sets: 3, reps: 8}]}]
 
     Passes:
         programme: Legs
-        athlete: {name: Ida, age: 30, screening on file: 2026-01-02}
+        athlete: {name: Ida, level: novice, age: 30, screening on file: 2026-01-02}
         sessions: [{session: Lower, exercises: [{exercise: leg press, sets: 3, reps: 8}]}]
     """
     athlete = lifter.athlete
@@ -115,7 +116,7 @@ def _begins(lifter: Lifter) -> bool:
     """Whether somebody starts to train, or comes back: who has trained with a plan was screened before."""
     back = any(block.phase == "return" for plan in lifter.plans for block in plan.programme.blocks)
     returns = any(plan.programme.phase == "return" for plan in lifter.plans)
-    return lifter.athlete.level in ("", "novice") or back or returns
+    return lifter.athlete.level == "novice" or back or returns
 
 
 def _is_kept(athlete: Athlete) -> bool:
