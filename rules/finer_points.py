@@ -193,10 +193,11 @@ FINER_POINTS = (
 def finer_points_missing(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     """Parts of trained muscles that no set reaches, all in one note.
 
-    In programmes for size it looks at the priorities, or at every muscle that is meant where there are none.
-    Where a muscle gets 4 hard sets or more in a typical week, it wants some set somewhere in the programme
-    for: hamstrings at long length, rectus femoris, triceps with the arm overhead, side and rear shoulder,
-    upper chest, hip abductors, adductors, and the trunk to the side.
+    Where size is the goal, or none is written, it looks at the priorities; for size without priorities, at
+    every muscle that is meant. Other goals ask for no parts. Where a muscle gets 4 hard sets or more in a
+    typical week, it wants some set somewhere in the programme for: hamstrings at long length, rectus femoris,
+    triceps with the arm overhead, side and rear shoulder, upper chest, hip abductors, adductors, and the
+    trunk to the side.
 
     Flags:
         programme: Chest day

@@ -25,7 +25,7 @@ from .shared import (
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
-    from collections.abc import Iterator
+    from collections.abc import Collection, Iterator
 
     from ..lint.body.catalogue import Exercise
     from ..lint.counting.ledger import Ledger
@@ -73,7 +73,7 @@ def knee_flexion_missing(week: Week, ledger: Ledger, limits: Limits) -> Iterator
               - {exercise: stiff-leg deadlift, sets: 3, reps: 8}
               - {exercise: seated leg curl, sets: 1, reps: 12}
     """
-    if not week.builds("hamstrings") or not _legs_lack(week, ledger, "knee flexion"):
+    if not _legs_lack(week, ledger, "knee flexion"):
         return
     turn = week.turn()
     hinges, legs = turn.tally.for_actions(("hip hinge",)), turn.tally.for_actions(LEG_WORK, hard=True)
@@ -136,8 +136,7 @@ def hip_hinge_missing(week: Week, ledger: Ledger, limits: Limits) -> Iterator[Dr
               - {exercise: Romanian deadlift, sets: 3, reps: 8}
               - {exercise: leg press, sets: 2, reps: 8}
     """
-    is_meant = week.builds("hamstrings", (*BUILDING, "strength"))
-    if not is_meant or not _legs_lack(week, ledger, "hip hinge"):
+    if not _legs_lack(week, ledger, "hip hinge", (*BUILDING, "strength")):
         return
     turn = week.turn()
     curls = turn.tally.for_actions(("knee flexion",))
@@ -165,13 +164,13 @@ def _is_held(entry: SetGroup) -> bool:
     return entry.exercise is not None and entry.exercise.kind == "isometric"
 
 
-def _legs_lack(week: Week, ledger: Ledger, action: str) -> bool:
-    """Whether a typical week trains the legs, hamstrings meant, and its whole block lacks an action.
+def _legs_lack(week: Week, ledger: Ledger, action: str, goals: Collection[str] = BUILDING) -> bool:
+    """Whether a typical week trains the legs, hamstrings to be built, and its whole block lacks an action.
 
     Two lines train the legs, or one where focus or priorities name them: a single exercise beside other work
     is no training of the legs.
     """
-    if not week.is_typical() or not week.means("hamstrings"):
+    if not week.is_typical() or not week.builds("hamstrings", goals):
         return False
     block = ledger.judged_with(week)
     lines = counted_lines(block.for_actions(LEG_WORK, hard=True))
@@ -200,9 +199,9 @@ def _unless_in_block(week: Week, ledger: Ledger, action: str) -> str:
 def straight_knee_calf_missing(week: Week, ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     """Calf work with the knee bent only, which leaves the gastrocnemius out.
 
-    Looks at typical weeks that hold hard sets of calf raises; wants at least one set in the block that trains
-    the gastrocnemius, be it as a helper or in jumps. A warning where the calves stand in the focus or among
-    the priorities, else a note.
+    Looks at typical weeks that hold hard sets of calf raises, where size is the goal, none is written, or the
+    calves are named; wants at least one set in the block that trains the gastrocnemius, be it as a helper or
+    in jumps. A warning where focus or priorities name the calves, else a note.
 
     Flags:
         programme: Calves

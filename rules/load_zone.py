@@ -110,9 +110,7 @@ def _below(lifts: list[_MainLift], least: float) -> list[_MainLift]:
         if lift.span.high > best.span.high:
             heaviest[lift.pattern] = lift
     unknown = {lift.pattern for lift in lifts if not lift.known}
-    return [
-        lift for pattern, lift in heaviest.items() if lift.span.high < least and pattern not in unknown
-    ]
+    return [lift for pattern, lift in heaviest.items() if lift.span.high < least and pattern not in unknown]
 
 
 def _outside(lifts: list[_MainLift], goal: str, side: str, limit: str, limits: Limits) -> DraftFinding:

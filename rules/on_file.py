@@ -63,10 +63,9 @@ def clearance_missing(lifter: Lifter, limits: Limits) -> Iterator[DraftFinding]:
 
 
 def _reasons_for_clearance(lifter: Lifter, age: float) -> Iterator[str]:
-    programmes = [plan.programme for plan in lifter.plans]
     if lifter.athlete.protect and not lifter.resources.screened:
         yield "something to spare"
-    if any("return" in (one.phase, *(block.phase for block in one.blocks)) for one in programmes):
+    if _comes_back(lifter):
         yield "a return to training"
     if lifter.athlete.age is not None and lifter.athlete.age >= age:
         yield f"an age of {lifter.athlete.age:g}"
@@ -86,8 +85,8 @@ def screening_missing(lifter: Lifter, limits: Limits) -> Iterator[DraftFinding]:
     """An athlete with no screening on file, in a team that does not say that it screens.
 
     Looks at those who start or come back, of whom more than name and level is written: novices, and returns
-    to training. Wants a date under `screening on file` or `clearance on file`, or the
-    team's statement on screening in spotline.yaml. Asked for once an athlete.
+    to training. Wants a date under `screening on file` or `clearance on file`, or the team's statement on
+    screening in spotline.yaml. Asked for once an athlete.
 
     Flags:
         programme: Legs
@@ -114,9 +113,13 @@ def screening_missing(lifter: Lifter, limits: Limits) -> Iterator[DraftFinding]:
 
 def _begins(lifter: Lifter) -> bool:
     """Whether somebody starts to train, or comes back: who has trained with a plan was screened before."""
-    back = any(block.phase == "return" for plan in lifter.plans for block in plan.programme.blocks)
-    returns = any(plan.programme.phase == "return" for plan in lifter.plans)
-    return lifter.athlete.level == "novice" or back or returns
+    return lifter.athlete.level == "novice" or _comes_back(lifter)
+
+
+def _comes_back(lifter: Lifter) -> bool:
+    """Whether a programme of theirs, or a block of one, is a return to training."""
+    programmes = [plan.programme for plan in lifter.plans]
+    return any("return" in (one.phase, *(block.phase for block in one.blocks)) for one in programmes)
 
 
 def _is_kept(athlete: Athlete) -> bool:

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from ..lint.body.equipment import LOADED
+from ..lint.counting.set_group import FAST_KINDS
 from ..lint.engine.limits import Option
 from ..lint.engine.registry import rule
 from ..lint.findings.finding import Amount, Related, found
@@ -38,9 +40,9 @@ BARS = ("barbell", "trap bar", "guided bar")
 def load_and_effort_missing(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     """Lines that say neither load nor effort.
 
-    Looks at lifts over several joints with a bar, outside test weeks: what is small, or held in the hands, is
+    Looks at lifts over several joints with a bar, outside peak weeks: what is small, or held in the hands, is
     chosen by feel everywhere. Wants a load, an RM, a RIR, an RPE, a velocity, sets that go on to what is
-    possible, or any of these in another line of the lift. One note a programme, which counts the lines.
+    possible, or a load or an effort elsewhere on the same lift. One note a programme, which counts the lines.
 
     Flags:
         programme: Press
@@ -282,3 +284,68 @@ def top_set_missing(visit: Visit, limits: Limits) -> Iterator[DraftFinding]:
                 " load itself.",
                 where=line_name(entry.prescription),
             )
+
+
+@rule(
+    "reserve-hard-to-judge",
+    family="repetitions",
+    severity="note",
+    confidence="acute study",
+    why="Lifters guess the repetitions they have left to about one where few are left, and are more than two"
+    " out where many are.",
+    sources=("hackett-2017",),
+    options=(Option("most", 5, "repetitions in reserve", "hackett-2017"),),
+    stands_back=("rehabilitation",),
+)
+def reserve_hard_to_judge(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
+    """Loads that the lifter is to find by more repetitions in reserve than anybody can judge.
+
+    Looks at lines with a RIR and no load by which to set it; wants at most 5 repetitions in reserve, judged
+    on the low end of a range. One note a programme. Leaves work for speed and deloads alone.
+
+    Flags:
+        programme: Press
+        sessions:
+          - session: Push
+            exercises:
+              - {exercise: bench press, sets: 3, reps: 8, rir: 7-8}  # <- here
+
+    Passes:
+        programme: Press
+        sessions:
+          - session: Push
+            exercises:
+              - {exercise: bench press, sets: 3, reps: 8, rir: 4-5}
+    """
+    far: dict[object, SetGroup] = {}
+    for visit, entry in ledger.entries():
+        rir = entry.work.rir
+        if rir is None or rir.low <= limits.number("most") or visit.session.block.deload:
+            continue
+        if _found_by_feel(entry):
+            far.setdefault((entry.work.places["rir"].key, entry.name), entry)
+    if not far:
+        return
+    lines = sorted(far.values(), key=lambda entry: entry.work.places["rir"].start)
+    first = lines[0]
+    place = first.work.places["rir"]
+    others = {at.key: entry for entry in lines if (at := entry.work.places["rir"]) != place}
+    yield found(
+        place,
+        f"RIR {first.work.rir} and no load by which to set it:"
+        f" {first_of(list(dict.fromkeys(entry.name for entry in lines)))}.",
+        wanted=limits.words("a load, or at most {:repetition} in reserve", "most"),
+        change="Write a load for the easy sets (kg, or % of the best lift), or an effort nearer to the end.",
+        where=line_name(first.prescription),
+        related=tuple(
+            Related(entry.work.places["rir"], f"{entry.name}: RIR {entry.work.rir}")
+            for entry in others.values()
+        ),
+    )
+
+
+def _found_by_feel(entry: SetGroup) -> bool:
+    """Whether effort alone tells the lifter what to load: something is lifted, and no load is written."""
+    exercise = entry.exercise
+    lifted = exercise is not None and entry.implement in LOADED and exercise.kind not in FAST_KINDS
+    return lifted and entry.work.load is None
