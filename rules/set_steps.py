@@ -136,6 +136,11 @@ def grown_in(ledger: Ledger, week: Week, limits: Limits) -> list[Growth]:
     return grown
 
 
+def _most_of_all(weeks: Sequence[Week], group: str, kind: str) -> float:
+    """The most sets of a group in one of some weeks, easy ones among them."""
+    return max(week.sets(group, kind, hard=False).middle for week in weeks)
+
+
 def _grown(week: Week, back: Sequence[Week], limits: Limits) -> list[Growth]:
     if not back or week.visits == back[-1].visits:
         return []  # a week like the one before it has grown by nothing
@@ -149,6 +154,8 @@ def _grown(week: Week, back: Sequence[Week], limits: Limits) -> list[Growth]:
         growth = Growth(group, fullest, count)
         if fullest.middle < tiny or growth.by <= most:
             continue
+        if week.sets(group, kind, hard=False).middle - _most_of_all(back, group, kind) <= most:
+            continue  # the sets were there before, only easier
         if not any(other.could_hold(areas=(group,)) for other in back):
             found.append(growth)
     return found

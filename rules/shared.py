@@ -71,6 +71,16 @@ def unless_one(names: list[str], does: str) -> str:
     return f", unless {listed(shown, 'or')} {does}" if shown else ""
 
 
+LIFTS_OF_PARTS = ("snatch", "clean", "jerk")
+"""Lifts whose pulls, forms from blocks and the like are loaded in percent of them (common practice)."""
+
+
+def of_one_lift(one: Exercise, other: Exercise) -> bool:
+    """Whether both are the snatch, the clean or the jerk, or a part or form of it."""
+    words = set(one.name.split()) & set(other.name.split())
+    return any(lift in words for lift in LIFTS_OF_PARTS)
+
+
 def with_the(adviser: str) -> str:
     """``the physiotherapist``, or ``whoever advised it`` where no role is written."""
     return f"the {adviser}" if adviser else "whoever advised it"

@@ -207,6 +207,7 @@ def days_more_than_athlete(week: Week, limits: Limits) -> Iterator[DraftFinding]
     yield found(
         session.place,
         f"{counted}; the athlete has {has}.",
+        severity="note" if week.is_peak else "warning",
         wanted="training on the days that the athlete has",
         change=f"{change}, or correct the athlete's `days`.",
         where=session.name,

@@ -211,12 +211,14 @@ def _large_steps(weeks: tuple[Week, ...], limits: Limits) -> list[tuple[Step, Se
         lifts = week.lifts()
         for name, entries in lifts.items():
             known = earlier.setdefault(name, {})
+            so_far: list[SetGroup] = []  # what went up within the week went up in steps, too
             for entry in entries:
-                is_judged = entry not in known and name not in slips and not _is_test(week, entry)
-                step = step_between(entry, known, limits) if is_judged else None
+                is_judged = known and entry not in known and name not in slips and not _is_test(week, entry)
+                step = step_between(entry, (*known, *so_far), limits) if is_judged else None
                 if step is not None:
                     large.append((step, entry, week.number))
-        for name, entries in lifts.items():
+                so_far.append(entry)
+        for name, entries in lifts.items() if not week.is_deload else ():
             earlier[name].update(dict.fromkeys(entries))
         slips = {entry.exercise for _, entry in week.entries() if not entry.meant}
     return large

@@ -390,7 +390,7 @@ class TestScreeningMissing:
     RULE = "screening-missing"
 
     def test_the_words(self, filed: Callable[..., list[Finding]]) -> None:
-        (finding,) = filed("name: Ida\nage: 30\n", self.RULE)
+        (finding,) = filed("name: Ida\nlevel: novice\nage: 30\n", self.RULE)
         assert (finding.severity, finding.sources) == ("note", ("riebe-2015", "whitfield-2017"))
         assert (finding.place.excerpt, finding.where, finding.counted) == (
             "Ida",
@@ -404,17 +404,17 @@ class TestScreeningMissing:
         ("athlete", "said"),
         [
             ("level: novice", 0),  # a placeholder, as in a published trial
-            ("note: tall", 0),
-            ("age: 30", 1),
-            ("body mass: 70 kg", 1),
-            ("days: 3", 1),
-            ("days: [monday]", 1),
-            ("minutes: 60", 1),
-            ("equipment: [barbell]", 1),
-            ("best lifts: {leg press: 100 kg}", 1),
-            ("protect: [{area: knee, advised by: physician}]", 1),
-            ("age: 30, screening on file: 2020-01-01", 0),
-            ("age: 30, clearance on file: 2020-01-01", 0),
+            ("level: novice, note: tall", 0),
+            ("level: novice, age: 30", 1),
+            ("level: novice, body mass: 70 kg", 1),
+            ("level: novice, days: 3", 1),
+            ("level: novice, days: [monday]", 1),
+            ("level: novice, minutes: 60", 1),
+            ("level: novice, equipment: [barbell]", 1),
+            ("level: novice, best lifts: {leg press: 100 kg}", 1),
+            ("level: novice, protect: [{area: knee, advised by: physician}]", 1),
+            ("level: novice, age: 30, screening on file: 2020-01-01", 0),
+            ("level: novice, age: 30, clearance on file: 2020-01-01", 0),
         ],
     )
     def test_who_is_asked(self, findings: Findings, week: Text, athlete: str, said: int) -> None:
@@ -428,7 +428,7 @@ class TestScreeningMissing:
     def test_once_an_athlete_however_many_programmes(self, filed: Callable[..., list[Finding]]) -> None:
         plan = "programme: P\nathlete: ida.athlete.yaml\nsessions: [{session: A, exercises: [{exercise: plank, sets: 1}]}]\n"
         files = {"a.programme.yaml": plan, "b.programme.yaml": plan}
-        assert len(filed("name: Ida\nage: 30\n", self.RULE, files)) == 1
+        assert len(filed("name: Ida\nlevel: novice\nage: 30\n", self.RULE, files)) == 1
 
 
 class TestJuniorUnsupervised:

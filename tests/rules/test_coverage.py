@@ -246,9 +246,9 @@ class TestHipHingeMissing:
         [
             ("hypertrophy", "warning"),
             ("strength", "warning"),
-            ("general health", "note"),
-            ("power", "note"),
-            ("muscular endurance", "note"),
+            ("general health\npriority: [hamstrings]", "note"),
+            ("power\npriority: [hamstrings]", "note"),
+            ("muscular endurance\npriority: [hamstrings]", "note"),
             ("", "note"),
         ],
     )
@@ -363,7 +363,7 @@ class TestRegionUntrained:
 
     @pytest.mark.parametrize(
         ("goal", "severity"),
-        [("general health", "warning"), ("hypertrophy", "note"), ("strength", "note"), ("", "note")],
+        [("general health", "warning"), ("hypertrophy", "note"), ("", "note")],
     )
     def test_a_note_where_health_is_not_the_goal(
         self, findings: Findings, week: Text, goal: str, severity: str
@@ -722,9 +722,19 @@ class TestPullOrPushMissing:
         assert finding.counted.endswith("; no horizontal push.")
 
     @pytest.mark.parametrize(
-        ("goal", "said"), [("general health", 1), ("hypertrophy", 1), ("strength", 1), ("power", 1)]
+        ("goal", "said"),
+        [
+            ("general health", 1),
+            ("hypertrophy", 1),
+            ("strength", 0),
+            ("power", 0),
+            ("strength\nfocus: [upper body]", 1),
+            ("power\npriority: [back]", 1),
+        ],
     )
-    def test_whatever_the_goal(self, findings: Findings, week: Text, goal: str, said: int) -> None:
+    def test_for_size_and_health_or_what_is_named(
+        self, findings: Findings, week: Text, goal: str, said: int
+    ) -> None:
         assert (
             len(findings(week({"Gym": ["bench press, sets: 3", "dip, sets: 3"]}, f"goal: {goal}"), self.RULE))
             == said
@@ -862,7 +872,7 @@ class TestFinerPointsMissing:
         for area, said in ((meant, 1), (other, 0)):
             focus = week({"Gym": [line]}, f"{self.SIZE}\nfocus: [{area}]")
             assert len(findings(focus, self.RULE, only)) == said
-            priority = week({"Gym": [line]}, f"goal: strength\npriority: [{area}]")
+            priority = week({"Gym": [line]}, f"{self.SIZE}\npriority: [{area}]")
             assert len(findings(priority, self.RULE, only)) == said
 
     def test_all_points_are_looked_for_by_default(self) -> None:
@@ -940,9 +950,10 @@ class TestFinerPointsMissing:
             ("", 0),
             ("goal: strength", 0),
             ("goal: hypertrophy", 1),
-            ("goal: strength\npriority: [triceps]", 1),
+            ("goal: strength\npriority: [triceps]", 0),
             ("priority: [arms]", 1),
             ("priority: [biceps]", 0),
+            ("goal: hypertrophy\npriority: [biceps]", 0),
             ("priority: [bench press]", 0),
             ("goal: hypertrophy\nfocus: [legs]", 0),
             ("goal: hypertrophy\nfocus: [arms]", 1),
@@ -950,7 +961,7 @@ class TestFinerPointsMissing:
             ("focus: [legs]\npriority: [triceps]", 0),
         ],
     )
-    def test_for_size_or_a_priority(self, findings: Findings, week: Text, head: str, said: int) -> None:
+    def test_for_size_and_its_priorities(self, findings: Findings, week: Text, head: str, said: int) -> None:
         assert len(findings(week({"Gym": ["cable pushdown, sets: 4"]}, head), self.RULE)) == said
 
     @pytest.mark.parametrize(

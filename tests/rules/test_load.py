@@ -808,12 +808,12 @@ class TestLoadAndEffortMissing:
         assert finding.where == "bench press"
 
     def test_one_note_counts_them(self, findings: Findings, week: Text) -> None:
-        names = ["bench press", "overhead press", "leg press", "back squat", "barbell curl"]
+        names = ["bench press", "overhead press", "front squat", "back squat", "deadlift"]
         (finding,) = findings(
             week({"monday A": [f"{name}, sets: 3" for name in names]}, "weeks: 3"), self.RULE
         )
         assert finding.counted == (
-            "5 lines say neither load nor effort: bench press, overhead press, leg press and 2 more."
+            "5 lines say neither load nor effort: bench press, overhead press, front squat and 2 more."
         )
         assert [related.words for related in finding.related] == [f"A, {name}" for name in names[1:]]
 
@@ -837,15 +837,15 @@ class TestLoadAndEffortMissing:
             ("push-up, sets: 3, reps: 8", 0),
             ("band curl, sets: 3, reps: 8", 0),
             ("Nordic curl, sets: 3, reps: 8", 0),
-            ("dumbbell curl, sets: 3", 1),
-            ("goblet squat, sets: 3", 1),
-            ("kettlebell deadlift, sets: 3", 1),
-            ("seated leg curl, sets: 3", 1),
-            ("cable pushdown, sets: 3", 1),
+            ("dumbbell curl, sets: 3", 0),
+            ("goblet squat, sets: 3", 0),
+            ("kettlebell deadlift, sets: 3", 0),
+            ("seated leg curl, sets: 3", 0),
+            ("cable pushdown, sets: 3", 0),
             ("trap bar deadlift, sets: 3", 1),
             ("guided-bar squat, sets: 3", 1),
-            ("weighted back extension, sets: 3", 1),
-            ("sandbag squat, sets: 3", 1),
+            ("weighted back extension, sets: 3", 0),
+            ("sandbag squat, sets: 3", 0),
             ("kettlebell swing, sets: 3, reps: 8", 0),
             ("farmer's carry, sets: 3, distance: 20 m", 0),
             ("bench press, sets: {1: 0-3}", 1),
@@ -864,18 +864,18 @@ class TestLoadAndEffortMissing:
     def test_a_group_of_sets_among_others(self, findings: Findings) -> None:
         text = (
             "programme: Test\nsessions: [{session: Gym, exercises: [{exercise: bench press, work: "
-            "[{sets: 1, reps: 3, rpe: 8}, {sets: 3, reps: 5}]}]}]\n"
+            "[{sets: 1, reps: amrap}, {sets: 3, reps: 5}]}]}]\n"
         )
         (finding,) = findings(text, self.RULE)
         assert finding.counted == "1 line says neither load nor effort: bench press."
 
     def test_the_first_in_the_file_is_named(self, findings: Findings) -> None:
         text = (
-            "programme: Test\nsessions:\n- {session: B, day: friday, exercises: [{exercise: leg press, sets: 3}]}\n"
+            "programme: Test\nsessions:\n- {session: B, day: friday, exercises: [{exercise: back squat, sets: 3}]}\n"
             "- {session: A, day: monday, exercises: [{exercise: bench press, sets: 3}]}\n"
         )
         (finding,) = findings(text, self.RULE)
-        assert finding.place.excerpt == "leg press"
+        assert finding.place.excerpt == "back squat"
 
 
 class TestBestLiftMissing:
