@@ -151,7 +151,7 @@ def dates_at_odds(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
         yield found(
             programme.places.get("phase", programme.place),
             f"All {len(ledger.weeks)} weeks are {listed(peaks)}.",
-            wanted=limits.words("at most {:week} of it", "longest peak", ground=" (common practice)"),
+            wanted=limits.words("at most {:week} of it", "longest peak"),
             change="Give the weeks that build the phase build, or shorten the programme.",
             where="phase",
         )

@@ -147,9 +147,7 @@ def deload_missing(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
         yield found(
             last.work.places["load"],
             f"{len(run)} weeks in a row without an easier one while the load rises: {last.name} {words}.",
-            wanted=limits.words(
-                "an easier week after {} at most", "weeks", ground=" (common practice; no trial sets it)"
-            ),
+            wanted=limits.words("an easier week after {} at most", "weeks"),
             change=f"Make week {at}, or one before it, easier: fewer sets, less load or more in reserve.",
             where=line_name(last.prescription),
             subject="deload",

@@ -156,7 +156,7 @@ def light_implement_heavy(entry: SetGroup, limits: Limits) -> Iterator[DraftFind
     yield found(
         entry.prescription.place,
         f"{entry.name}, {reps} repetitions with a {entry.implement}.",
-        wanted=limits.words("{:repetition} or more with it", "fewest", ground=" (common practice)"),
+        wanted=limits.words("{:repetition} or more with it", "fewest"),
         change="Take a bar for the heavy sets, or a lighter load for more repetitions.",
         where=line_name(entry.prescription),
         group=entry.name,
@@ -237,7 +237,6 @@ def stiff_hinge_too_heavy(entry: SetGroup, limits: Limits) -> Iterator[DraftFind
         wanted=limits.words(
             "a load that allows {:repetition} or more on straight legs",
             "fewest",
-            ground=" (common practice)",
         ),
         change="Take a lighter load through the whole range, or do the heavy sets as a deadlift.",
         where=line_name(entry.prescription),

@@ -172,9 +172,7 @@ def rest_too_short_size(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding
     yield found(
         first.work.places["rest"],
         f"Short rest between sets of big lifts: {first_of(list(dict.fromkeys(named)))}.",
-        wanted=limits.words(
-            "{:s} or more", "shortest", ground=" (common practice; reviews find no clear effect)"
-        ),
+        wanted=limits.words("{:s} or more", "shortest"),
         change="Rest a little longer, or keep it where time is short and the sets hold up.",
         where=line_name(first.prescription),
         amount=Amount(first.work.rest.high, limits.number("shortest"), "s") if first.work.rest else None,
@@ -233,7 +231,7 @@ def tempo_too_long(entry: SetGroup, limits: Limits) -> Iterator[DraftFinding]:
     yield found(
         at,
         f"{reps} repetitions at {tempo} take {up_to}{seconds.high:g} s a set.",
-        wanted=limits.words("at most {:s}", "longest", ground=" (common practice)"),
+        wanted=limits.words("at most {:s}", "longest"),
         change="Ask for fewer repetitions or a quicker tempo, if so long a set is not what is meant.",
         where=line_name(entry.prescription),
         group=entry.name,
