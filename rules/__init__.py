@@ -50,6 +50,7 @@ MODULES = (
     "unknown_names",
     "work_not_read",
     "plausibility",
+    "two_ways",
     "equipment",
     "dates",
 )

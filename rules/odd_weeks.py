@@ -223,10 +223,11 @@ def _is_a_slip(odd: list[_Odd], limits: Limits) -> bool:
 
 def _out_of_line(odd: list[_Odd], number: int) -> DraftFinding:
     first = min(odd, key=lambda one: one.entry.prescription.place.start)
+    others = [one.entry.name for one in odd if one is not first]
     meant = f"Write {plain(first.meant)} if that is meant" if first.meant else "Correct it if it is a slip"
     return found(
         first.place,
-        f"{first_of([one.words() for one in odd])}.",
+        f"{first.words()}{f'; also {first_of(others)}' if others else ''}.",
         wanted="in line with the weeks around it",
         change=f"{meant}, or say in a `note` why.",
         where=line_name(first.entry.prescription),

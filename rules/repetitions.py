@@ -367,9 +367,9 @@ def reserve_hard_to_judge(ledger: Ledger, limits: Limits) -> Iterator[DraftFindi
               - {exercise: bench press, sets: 3, reps: 8, rir: 4-5}
     """
     far: dict[object, SetGroup] = {}
-    for visit, entry in ledger.entries():
+    for _, entry in (one for week in ledger.weeks if not week.is_deload for one in week.entries()):
         rir = entry.work.rir
-        if rir is None or rir.low <= limits.number("most") or visit.session.block.deload:
+        if rir is None or rir.low <= limits.number("most"):
             continue
         if _found_by_feel(entry):
             far.setdefault((entry.work.places["rir"].key, entry.name), entry)

@@ -88,8 +88,9 @@ def also(entries: Iterable[SetGroup], words: str) -> Iterator[Related]:
 
 
 def in_words(place: Place, words: str) -> str:
-    """What stands at a place, or ``words`` where that is only an alias, ``*pause``."""
-    return words if place.excerpt.startswith("*") else place.excerpt
+    """A time or a tempo as it stands at a place, or ``words`` where that is an alias or spelt otherwise."""
+    plain = re.fullmatch(r"['\"]?(?:[0-9.-]+ ?(?:s|min)|[0-9X]+(?:-[0-9X]+){3})['\"]?", place.excerpt)
+    return words if plain is None else place.excerpt
 
 
 def names_of(entries: Iterable[SetGroup]) -> list[str]:

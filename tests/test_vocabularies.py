@@ -102,7 +102,7 @@ HOMES: list[tuple[Words, Words]] = [
         (derive.DIRECT, derive.INDIRECT, search_words.MAIN, search_words.ASSISTING, ""),
         (f"{FOUND} exercise properties role",),
     ),
-    (WEEKDAYS, ("athlete $defs weekday",)),
+    (WEEKDAYS, ("athlete $defs weekday else",)),
     (GOALS, ("programme properties goal", "team $defs situation properties goal")),
     (PHASES, ("programme $defs phase", "team $defs situation properties phase")),
     (
@@ -164,7 +164,7 @@ SINGLE = {
     "body-muscles $defs part properties role",
     "programme $defs strain",
     "programme $defs prescription properties method",
-    "programme $defs side",
+    "programme $defs side else",
     "review $defs kept properties by",
     "rules $defs rule properties rests in items",
 }

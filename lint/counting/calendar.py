@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from math import gcd
 
+from ..body.names import fold
 from ..syntax.cache import GenerationCache
 from .set_group import SetGroup
 from .tally import Visit
@@ -20,6 +21,10 @@ if TYPE_CHECKING:
     from .header import ProgrammeHeader
     from .set_group import Slip
     from .week import Together, WeeksOf
+
+
+BY_MACHINE = ("row",)
+"""Names that without repetitions mean work on a machine, for a time, a distance or calories: no lift."""
 
 
 class Calendar:
@@ -75,6 +80,7 @@ class Calendar:
         ``week`` is counted from 1 within the block. ``turn`` counts the turns that the rotation has taken.
         """
         visits = []
+        sessions = tuple(session for session in sessions if session.takes_place(week))
         rotating = _rotating(block, sessions)
         for session in sessions:
             days = session.days or ((0,) if session not in rotating else ())
@@ -138,6 +144,8 @@ class Calendar:
                 return None
             work = work.with_values(adjustment.in_week(week))
         exercise = self.header.known.exercise(work.exercise)
+        if not work.reps and fold(work.exercise) in BY_MACHINE:
+            exercise = None
         group = SetGroup(self.header, line, work, exercise, self.best.get(exercise, ()) if exercise else ())
         if self.slip is not None and self.slip(group):
             group.take_out()

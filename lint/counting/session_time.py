@@ -137,7 +137,9 @@ def _work_time(work: Work, said: NameReading | None) -> Range:
     """Seconds under load of a group of sets. Work on each side in turn takes twice as long."""
     sets = work.sets or NOTHING
     reps = work.reps.total(sets) if work.reps else None
-    hold = work.hold or (Range(said.hold, said.hold) if said is not None and said.hold else None)
+    hold = (
+        work.hold or work.timed or (Range(said.hold, said.hold) if said is not None and said.hold else None)
+    )
     if hold is not None:
         seconds = (reps or sets).by(hold)
     elif reps is not None:

@@ -104,7 +104,12 @@ class Week(Tally):
 
     def is_typical(self) -> bool:
         """Whether it holds the usual training of its phase: no deload, and no first week back."""
-        return not self.block.deload and not self.first_back
+        return not self.is_deload and not self.first_back
+
+    @property
+    def is_deload(self) -> bool:
+        """Whether it is there to recover."""
+        return self.block.is_deload(self.number - self.block.first + 1)
 
     def time(self) -> SessionTime:
         """How long its sessions take together."""

@@ -72,7 +72,7 @@ def _sorted_out(
                     said = next((one for one in own if one.line.start <= at.start < one.line.end), None)
                     if said is not None:
                         wrong.setdefault(said.line.key, (line, key, said))
-                    elif len(slices) > 1:
+                    elif len({one.place.start for one in slices}) > 1:
                         fitting = True
     return list(wrong.values()), fitting
 

@@ -1,7 +1,8 @@
 """Quantities as coaches write them -> typed values: "4-8", "80 %", "3 min", "10RM".
 
 Every function that reads takes a plain value from the file, text or number. It returns a typed value, or
-None where the value cannot be read; the schema reports that to the coach.
+None where the value cannot be read; the schema reports that to the coach. The plain spelling is read here;
+any other of the same meaning (`spellings`) is looked at only where that fails.
 """
 
 from __future__ import annotations
@@ -11,6 +12,9 @@ from ..wording.words import plain
 TYPE_CHECKING = False
 if TYPE_CHECKING:
     from collections.abc import Callable
+    from typing import Any, TypeVar
+
+    Read = TypeVar("Read")
 
 KG_PER_LB = 0.45359237
 """The international avoirdupois pound, exact by definition (1959)."""
@@ -70,16 +74,29 @@ class Reps:
     ``sets``: one range for each set where the coach wrote one number a set (``12/10/8``), else a single range
     for every set; empty for ``amrap``. ``open_last``: the last set takes as many repetitions as possible
     (``5+``). ``parts``: the parts of a cluster set (``2+2+2``); their sum is the repetitions of one set.
+    ``to_failure``: as many as can be done, in those words. ``each_side``: each side does them. ``timed``: the
+    seconds of a set that goes by the clock (``30 s``). ``says_more``: one of these four is said.
     """
 
-    __slots__ = ("open_last", "parts", "sets")
+    __slots__ = ("each_side", "open_last", "parts", "says_more", "sets", "timed", "to_failure")
 
     def __init__(
-        self, sets: tuple[Range, ...], *, open_last: bool = False, parts: tuple[int, ...] = ()
+        self,
+        sets: tuple[Range, ...],
+        *,
+        open_last: bool = False,
+        parts: tuple[int, ...] = (),
+        to_failure: bool = False,
+        timed: Range | None = None,
+        each_side: bool = False,
     ) -> None:
         self.sets = sets
         self.open_last = open_last
         self.parts = parts
+        self.to_failure = to_failure
+        self.timed = timed
+        self.each_side = each_side
+        self.says_more = bool(parts or to_failure or timed or each_side)
 
     @property
     def each_set(self) -> bool:
@@ -106,7 +123,8 @@ class Load:
 
     ``kind`` says what they are: ``percent`` of 1RM; ``mass`` in kg; ``bodyweight``: kg added to the athlete's
     own mass (below zero: taken off it); ``share``: percent of body mass; ``rm``: repetitions of a repetition
-    maximum; ``top set``: percent of the line's top set; ``label``: a band or a pin, without ``values``.
+    maximum; ``top set``: percent of the line's top set; ``label``: a band or a pin, without ``values``;
+    ``change``: what is added to another load (``+5 kg``, ``-12 %``), until the line says to which.
     ``pieces`` is the number of equal implements: ``2 x 24 kg`` has the value 24 and 2 pieces. ``unit`` is the
     unit as written, kg or lb; ``words`` is the load as written.
     """
@@ -158,17 +176,6 @@ def number_or_range(value: object) -> Range | None:
     return Range(min(one, other), max(one, other))
 
 
-def in_order(words: str) -> str:
-    """The words with the smaller number of every range first: ``8-5`` becomes ``5-8``."""
-    import re
-
-    def turned(found: re.Match[str]) -> str:
-        first, last = found.groups()
-        return f"{last}-{first}" if float(first) > float(last) else found[0]
-
-    return re.sub(r"([0-9]+(?:\.[0-9]+)?)-([0-9]+(?:\.[0-9]+)?)", turned, words)
-
-
 def _each(words: str, read: Callable[[object], Range | None]) -> tuple[Range, ...] | None:
     """``70/75/80``: a range for each part; None where one of them cannot be read."""
     parts = [read(part) for part in words.split("/")]
@@ -176,14 +183,60 @@ def _each(words: str, read: Callable[[object], Range | None]) -> tuple[Range, ..
     return known if len(known) == len(parts) else None
 
 
+def spelt(kind: str, value: object, read: Callable[[Any], Read | None]) -> Read | None:
+    """What ``read`` makes of a value's plain spelling; None where the value has no one meaning."""
+    from ..schemas.spellings import plain_spelling
+
+    words = plain_spelling(kind, value)
+    return None if words is None else read(words)
+
+
+def _reader(kind: str, read: Callable[[Any], Read | None]) -> Callable[[object], Read | None]:
+    """A function that reads the plain spelling of a kind with ``read``, or else any other."""
+
+    def reading(value: object) -> Read | None:
+        known = read(value)
+        return spelt(kind, value, read) if known is None else known
+
+    return reading
+
+
+sets = _reader("sets", number_or_range)
+"""``3``, ``3-4``, ``3 sets``; `sets_of_reps` reads ``3x12``."""
+
+rir = _reader("rir", lambda value: NOTHING if value == "to failure" else number_or_range(value))
+"""Repetitions in reserve: ``2``, ``1-2``, ``to failure``."""
+
+rpe = _reader("rpe", lambda value: Range(10, 10) if value == "to failure" else number_or_range(value))
+"""Rating of effort: ``8``, ``7-8``, ``RPE 8``."""
+
+session_effort = _reader("sessionEffort", number_or_range)
+"""Session rating: ``7``, ``6-8``."""
+
+
 def reps(value: object) -> Reps | None:
-    """``5``, ``5-8``, ``12/10/8``, ``2+2+2``, ``amrap``, ``5+``, ``5/5/5+``."""
-    if not isinstance(value, str):
-        one = number_or_range(value)
-        return None if one is None else Reps((one,))
+    """``5``, ``5-8``, ``12/10/8``, ``2+2+2``, ``amrap``, ``5+``, ``5/5/5+``, ``8 each``, ``30 s``."""
+    if isinstance(value, str):
+        return plain_reps(value) or spelt("reps", value, plain_reps)
+    one = number_or_range(value)
+    return None if one is None else Reps((one,))
+
+
+def plain_reps(value: str) -> Reps | None:
+    """Repetitions in their plain spelling."""
     words = value.strip().lower()
+    if words.endswith(" each"):
+        one = plain_reps(words.removesuffix(" each"))
+        return one and Reps(
+            one.sets, open_last=one.open_last, parts=one.parts, timed=one.timed, each_side=True
+        )
     if words == "amrap":
         return Reps((), open_last=True)
+    if words == "to failure":
+        return Reps((), open_last=True, to_failure=True)
+    if words.endswith((" s", " min")):
+        timed = _with_unit(words, _SECONDS)
+        return None if timed is None else Reps((), timed=timed)
     open_last = words.endswith("+")
     words = words.removesuffix("+")
     if "+" in words:
@@ -199,10 +252,29 @@ def load(value: object) -> Load | None:
     """Any form of load; see `Load`."""
     if not isinstance(value, str):
         return None
+    known = _plain_load(value)
+    low = value.lower()
+    is_plain = value.replace("RM", "rm") == low and " / " not in low and not value.endswith("rm")
+    if known is None or not is_plain or (known.kind == "label" and "band" not in low and "pin" not in low):
+        return spelt("load", value, _plain_load) or known
+    return known
+
+
+_ROUGHLY = ("about ", "from ", "up to ")
+"""Words before a load that is not exact. It is counted as the number says, and shown with the word."""
+
+
+def _plain_load(value: str) -> Load | None:
     words = " ".join(value.split())
     low = words.lower()
     if low.startswith(("band ", "pin ")) or low.endswith(" band"):
         return Load("label", (), words)
+    for roughly in _ROUGHLY:
+        if low.startswith(roughly):
+            known = _plain_load(low.removeprefix(roughly))
+            return known and Load(known.kind, known.values, words, unit=known.unit)
+    if low[:1] in ("+", "-"):
+        return _change(words, low)
     if low.startswith("bodyweight"):
         return _bodyweight(words, low.removeprefix("bodyweight").strip())
     if low.endswith("bodyweight"):
@@ -212,11 +284,20 @@ def load(value: object) -> Load | None:
     if low.endswith("%"):
         return _percent("percent", words, low)
     if low.endswith("rm"):
-        known = number_or_range(low.removesuffix("rm"))
-        return None if known is None else Load("rm", (known,), words)
+        known_reps = number_or_range(low.removesuffix("rm"))
+        return None if known_reps is None else Load("rm", (known_reps,), words)
     if low.endswith(("kg", "lb")):
         return _mass(words, low)
     return Load("label", (), words)
+
+
+def _change(words: str, low: str) -> Load | None:
+    """``+5 kg`` or ``-12 %``: what is added to another load, below zero where it is taken off."""
+    added = _percent("change", words, low[1:]) if low.endswith("%") else _mass(words, low[1:])
+    if added is None:
+        return None
+    sign = 1.0 if low[0] == "+" else -1.0
+    return Load("change", (_signed(added.values[0], sign),), words, unit=added.unit or "%")
 
 
 def _bodyweight(words: str, rest: str) -> Load | None:
@@ -226,8 +307,12 @@ def _bodyweight(words: str, rest: str) -> Load | None:
     added = _mass(words, rest[1:].strip())
     if sign is None or added is None:
         return None
-    ends = [(one.low * sign, one.high * sign) for one in added.values]
-    return Load("bodyweight", tuple(Range(min(pair), max(pair)) for pair in ends), words, unit=added.unit)
+    return Load("bodyweight", tuple(_signed(one, sign) for one in added.values), words, unit=added.unit)
+
+
+def _signed(one: Range, sign: float) -> Range:
+    ends = (one.low * sign, one.high * sign)
+    return Range(min(ends), max(ends))
 
 
 def _percent(kind: str, words: str, figures: str) -> Load | None:
@@ -265,24 +350,8 @@ def mass(value: object) -> float | None:
 _SECONDS = {"s": 1.0, "min": 60.0, "h": 3600.0}
 
 
-def duration(value: object) -> Range | None:
-    """``90 s``, ``3 min``, ``2-3 min`` in seconds."""
-    return _with_unit(value, _SECONDS)
-
-
-def distance(value: object) -> Range | None:
-    """``20 m``, ``20-30 m``, ``1 km`` in metres."""
-    return _with_unit(value, {"km": 1000.0, "m": 1.0})
-
-
-def velocity(value: object) -> Range | None:
-    """``0.5 m/s``, ``0.5-0.7 m/s`` in metres per second."""
-    return _with_unit(value, {"m/s": 1.0})
-
-
-def percent(value: object) -> Range | None:
-    """``20 %`` as a range of percent."""
-    return _with_unit(value, {"%": 1.0})
+_METRES = {"km": 1000.0, "m": 1.0, "ft": 0.3048, "yd": 0.9144}
+"""Units of length in metres; foot and yard are exact by definition (1959)."""
 
 
 def _with_unit(value: object, units: dict[str, float]) -> Range | None:
@@ -297,8 +366,23 @@ def _with_unit(value: object, units: dict[str, float]) -> Range | None:
     return None
 
 
-def tempo(value: object) -> Tempo | None:
-    """``3-1-X-0``: lowering, bottom, lifting, top in seconds, X as fast as possible."""
+duration = _reader("rest", lambda value: _with_unit(value, _SECONDS))
+"""``90 s``, ``3 min``, ``2-3 min``, ``1:30``, and a bare ``90``, in seconds."""
+
+length = _reader("length", lambda value: _with_unit(value, _SECONDS))
+"""The same for work that goes on: a bare number has no one meaning there."""
+
+distance = _reader("distance", lambda value: _with_unit(value, _METRES))
+"""``20 m``, ``20-30 m``, ``1 km``, ``60 ft`` in metres."""
+
+velocity = _reader("velocity", lambda value: _with_unit(value, {"m/s": 1.0}))
+"""``0.5 m/s``, ``0.5-0.7 m/s`` in metres per second."""
+
+percent = _reader("percent", lambda value: _with_unit(value, {"%": 1.0}))
+"""``20 %`` as a range of percent."""
+
+
+def _plain_tempo(value: object) -> Tempo | None:
     if not isinstance(value, str):
         return None
     parts: list[float | None] = []
@@ -312,10 +396,5 @@ def tempo(value: object) -> Tempo | None:
     return (parts[0], parts[1], parts[2], parts[3])
 
 
-def weeks(key: str) -> tuple[int, int] | None:
-    """The first and the last week of a key that names weeks: ``3`` or ``1-3``."""
-    first, dash, last = key.partition("-")
-    if not first.isdecimal() or (dash and not last.isdecimal()) or len(key) > 9:
-        return None
-    one, other = int(first), int(last) if dash else int(first)
-    return (min(one, other), max(one, other)) if one and other else None
+tempo = _reader("tempo", _plain_tempo)
+"""``3-1-X-0``: lowering, bottom, lifting, top in seconds, X as fast as possible."""

@@ -6,48 +6,54 @@ from ..findings.finding import Amount, Edit
 from ..syntax.tree import Mapping
 from ..wording.words import week_list
 from . import quantities
-from .quantities import Range
+from .quantities import Range, Reps
 from .sessions import WORK_KEYS, Pairing, Prescription, Progression, Slice
-from .values import Reader, duration_of, items_of, place_of, range_of, terms_of, text_of
+from .values import Reader, duration_of, items_of, length_of, place_of, range_of, terms_of, text_of
+from .weeks import weeks as weeks_of
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
-    from collections.abc import Callable, Iterator
+    from collections.abc import Callable, Iterator, Sequence
 
     from ..findings.finding import Finding
     from ..text.places import Place
-    from .sessions import Session
+    from .sessions import Session, Weeks
     from .values import LocatedNode
 
     Values = dict[str, tuple[Slice, ...]]
     """Values by key, each with the weeks that it holds for."""
 
+_rounds = quantities.number_or_range
+_SIDES = ("left", "right", "each")
+
 _READ: dict[str, Callable[[object], object]] = {
     "exercise": lambda value: value if isinstance(value, str) else None,
-    "sets": quantities.number_or_range,
+    "sets": quantities.sets,
+    "rounds": lambda value: _rounds(value) or quantities.spelt("roundCount", value, _rounds),
     "reps": quantities.reps,
     "load": quantities.load,
-    "rir": quantities.number_or_range,
-    "rpe": quantities.number_or_range,
+    "rir": quantities.rir,
+    "rpe": quantities.rpe,
     "rest": quantities.duration,
     "tempo": quantities.tempo,
     "hold": quantities.duration,
     "distance": quantities.distance,
     "velocity": quantities.velocity,
-    "side": lambda value: value if isinstance(value, str) else None,
+    "side": lambda value: value if value in _SIDES else quantities.spelt("side", value, str),
 }
 """What reads the value of each key; None where it cannot be read."""
 
-_RANGES = frozenset({"sets", "reps", "load", "rir", "rpe", "rest", "hold", "distance", "velocity"})
+_RANGES = frozenset({"sets", "rounds", "reps", "load", "rir", "rpe", "rest", "hold", "distance", "velocity"})
 """Keys whose values may be ranges."""
 
 
 def read_lines(
-    at: LocatedNode, session: Session, order: int, findings: list[Finding]
+    at: LocatedNode, session: Session, before: list[Prescription], findings: list[Finding]
 ) -> Iterator[Prescription]:
     """The prescriptions of one item of a session: the item itself, or what its superset or circuit holds.
 
-    ``order`` is the number of lines before it in the session; ``findings`` takes what cannot be meant.
+    ``before`` are the lines before it in the session, to which those of the item come as they are read;
+    ``findings`` takes what cannot be meant.
     """
     superset, circuit = at.get("superset"), at.get("circuit")
     members, head = [at], None
@@ -62,29 +68,49 @@ def read_lines(
         rounds = head.get("rounds")
     for member in members:
         if isinstance(member.node, Mapping):
-            line = LineReader(findings, session.block.weeks).prescription(member, order, rounds)
+            reader = LineReader(findings, session.block.weeks, before, session.weeks)
+            line = reader.prescription(member, len(before), rounds)
             line.session = session
             line.paired = paired
             yield line
-            order += 1
 
 
 class LineReader(Reader):
-    """Reads one line in a run of ``weeks`` weeks; ``unread`` are the keys whose values cannot be read."""
+    """Reads one line in a run of ``weeks`` weeks; ``unread`` are the keys whose values cannot be read.
 
-    def __init__(self, findings: list[Finding], weeks: int) -> None:
+    ``before`` are the lines that stand before it in its session, ``spans`` the runs of weeks in which that
+    takes place; empty where it does in all.
+    """
+
+    def __init__(
+        self, findings: list[Finding], weeks: int, before: Sequence[Prescription] = (), spans: Weeks = ()
+    ) -> None:
         super().__init__(findings)
         self.weeks = weeks
+        self.spans = spans or ((1, weeks),)
+        self.before = before
         self.unread: set[str] = set()
+        self.line: LocatedNode | None = None
+        self.in_later_group = False
+        self.held: Values = {}
+        self.pairs: Values = {}
+        """By key, sets or repetitions that stand under the other of the two: ``reps: 3x12``."""
 
     def prescription(self, at: LocatedNode, order: int, rounds: LocatedNode | None) -> Prescription:
         """The line; ``rounds`` are those of its superset or circuit, which may stand for its sets."""
+        self.line = at
+        if "in weeks" in at:
+            self._keep_to(self.in_weeks(at.get("in weeks"), self.weeks), place_of(at, "in weeks"))
         own = self.values(at)
-        if "sets" not in at and rounds is not None and (sets := self._slices("sets", rounds)):
+        if "sets" not in at and rounds is not None and (sets := self._slices("rounds", rounds)):
+            if "sets" in own:
+                from .two_readings import rounds_at_odds
+
+                rounds_at_odds(self, own["sets"], sets)
             own["sets"] = sets
         line = Prescription(place_of(at, "exercise"), order, self._groups(at, own))
         line.every = duration_of(at.get("every"))
-        line.lasts = duration_of(at.get("for"))
+        line.lasts = length_of(at.get("for"))
         line.warm_up_sets = range_of(at.get("warm-up sets"))
         line.cluster_rest = duration_of(at.get("cluster rest"))
         loss = at.get("velocity loss")
@@ -98,19 +124,48 @@ class LineReader(Reader):
         line.unread = frozenset(self.unread)
         return line
 
+    def _keep_to(self, spans: Weeks, place: Place) -> None:
+        """Keeps to the weeks in which the line takes place, which must be weeks of its session."""
+        own = [week for first, last in spans for week in range(first, last + 1)]
+        kept = tuple((week, week) for week in own if any(low <= week <= high for low, high in self.spans))
+        if own and not kept:
+            self.report(
+                "weeks-beyond",
+                place,
+                "The session takes place in none of these weeks.",
+                change="Correct the weeks of the line, or those of its session.",
+            )
+        self.spans = kept or self.spans
+
+    def follows_sets(self) -> bool:
+        """Whether a set of the same exercise comes before, of which a load can be a share."""
+        name = "" if self.line is None else text_of(self.line.get("exercise"))
+        return self.in_later_group or any(one.words == name for line in self.before for one in line.names())
+
     def values(self, at: LocatedNode, keys: tuple[str, ...] = WORK_KEYS) -> Values:
         """The values of these keys that are there and can be read."""
         held: Values = {}
+        self.held, self.pairs = held, {}
         for key in keys:
             found = at.get(key)
             if found is not None and (slices := self._slices(key, found)):
                 held[key] = slices
+        if self.pairs or any(
+            isinstance(one.value, Reps) and one.value.says_more for one in held.get("reps", ())
+        ):
+            from .two_readings import read_apart
+
+            read_apart(self, at, held)
         return held
 
     def _groups(self, at: LocatedNode, own: Values) -> tuple[Values, ...]:
         """The groups of like sets of a line: those under ``work``, else the line itself."""
         if "work" in at:
-            return tuple({**own, **self.values(group)} for group in items_of(at.get("work")))
+            groups: list[Values] = []
+            for group in items_of(at.get("work")):
+                groups.append({**own, **self.values(group)})
+                self.in_later_group = True
+            return tuple(groups)
         if "sets" not in own:
             implied = self._implied_sets(at, own)
             if implied:
@@ -119,7 +174,7 @@ class LineReader(Reader):
 
     def _implied_sets(self, at: LocatedNode, own: Values) -> tuple[Slice, ...]:
         """Sets that follow from the rest of the line: one every so often, or one number for each set."""
-        every, lasts = duration_of(at.get("every")), duration_of(at.get("for"))
+        every, lasts = duration_of(at.get("every")), length_of(at.get("for"))
         if every is not None and lasts is not None and (every.low <= 0 or lasts.low < every.high):
             self.report(
                 "no-set-fits",
@@ -142,68 +197,110 @@ class LineReader(Reader):
 
     def _slices(self, key: str, at: LocatedNode) -> tuple[Slice, ...]:
         """The value of a key for all weeks, or one for each span of weeks; those that can be read."""
-        slices = []
+        slices: list[Slice] = []
         for first, last, part in self._by_week(at):
             value = _READ[key](part.plain)
+            if value is None and key in ("sets", "reps"):
+                value = self._pair(key, first, last, part)
+            elif key == "load" and isinstance(value, quantities.Load) and value.kind == "change":
+                from .two_readings import changed_load
+
+                value = changed_load(self, part, value, [one for one in slices if one.last < first])
             if value is None:
                 self.unread.add(key)
                 continue
             if key in _RANGES and "-" in part.words:
-                self._check_direction(part.place, part.words)
+                self._check_direction(part.place, part.words, key)
+            elif key == "tempo" and part.words[:1] in ("X", "x"):
+                from .two_readings import ask_about_tempo
+
+                ask_about_tempo(self, part)
             slices.append(Slice(first, last, value, part.place))
         return tuple(slices)
 
-    def _check_direction(self, place: Place, words: str) -> None:
+    def _pair(self, key: str, first: int, last: int, part: LocatedNode) -> object:
+        """What ``3x12`` says of a key; what it says of the other is kept for when the line has been read."""
+        from .two_readings import sets_of_reps
+
+        pair = sets_of_reps(part.plain)
+        if pair is None:
+            return None
+        own, other = (0, 1) if key == "sets" else (1, 0)
+        found = self.pairs.setdefault("reps" if key == "sets" else "sets", ())
+        self.pairs["reps" if key == "sets" else "sets"] = (
+            *found,
+            Slice(first, last, pair[other], part.place),
+        )
+        return pair[own]
+
+    def _check_direction(self, place: Place, words: str, key: str = "") -> None:
         """Reports a range that runs from its high end to its low one; it is read as if turned round."""
-        turned = quantities.in_order(words)
-        if turned != words:
-            self.report(
-                "range-backwards",
-                place,
-                f"{words} runs backwards; it was read as {turned}.",
-                severity="warning",
-                change=f"Write {turned}, the smaller number first.",
-                edits=(Edit(place, turned, f"write {turned}"),),
-            )
+        turned = _in_order(words)
+        if turned == words:
+            return
+        if key == "reps" and {str(one.value) for one in self.held.get("sets", ())} == {"2"}:
+            from .two_readings import ask_about_two_sets
+
+            ask_about_two_sets(self, place, words, turned)
+            return
+        self.report(
+            "range-backwards",
+            place,
+            f"{words} runs backwards; it was read as {turned}.",
+            severity="warning",
+            change=f"Write {turned}, the smaller number first.",
+            edits=(Edit(place, turned, f"write {turned}"),),
+        )
 
     def _by_week(self, at: LocatedNode) -> list[tuple[int, int, LocatedNode]]:
         """First week, last week and value; reports weeks that have no value, two values, or are not there."""
         weeks = self.weeks
         if not isinstance(at.node, Mapping):
-            return [(1, weeks, at)]
+            return [(first, last, at) for first, last in self.spans]
         parts: list[tuple[int, int, LocatedNode]] = []
         taken: dict[int, str] = {}
         for key, place, value in at.pairs():
-            span = quantities.weeks(key)
-            if span is None:
-                continue
-            self._check_direction(place, key)
-            twice = [week for week in range(span[0], min(span[1], weeks) + 1) if week in taken]
-            if twice:
-                self.report(
-                    "weeks-overlap",
-                    place,
-                    f"Week {twice[0]} stands under {taken[twice[0]]} and under {key}.",
-                    change="Give each week one value.",
-                )
-            if span[1] > weeks:
-                self.report(
-                    "weeks-beyond",
-                    place,
-                    f"{key} goes past week {weeks}, the last one here.",
-                    change="Correct the weeks, or the length of the block or programme.",
-                    amount=Amount(span[1], weeks, "weeks"),
-                    line=at.written,
-                )
-            taken.update(dict.fromkeys(range(span[0], min(span[1], weeks) + 1), key))
-            parts.append((span[0], min(span[1], weeks), value))
-        left_out = [week for week in range(1, weeks + 1) if week not in taken]
-        if parts and left_out:
-            is_gap = left_out[0] + len(left_out) != weeks + 1
+            spans = weeks_of(key)
+            if "-" in key and spans:
+                self._check_direction(place, key)
+            for first, last in spans:
+                twice = [week for week in range(first, min(last, weeks) + 1) if week in taken]
+                if twice:
+                    self.report(
+                        "weeks-overlap",
+                        place,
+                        f"Week {twice[0]} stands under {taken[twice[0]]} and under {key}.",
+                        change="Give each week one value.",
+                    )
+                if last > weeks:
+                    self.report(
+                        "weeks-beyond",
+                        place,
+                        f"{key} goes past week {weeks}, the last one here.",
+                        change="Correct the weeks, or the length of the block or programme.",
+                        amount=Amount(last, weeks, "weeks"),
+                        line=at.written,
+                    )
+                taken.update(dict.fromkeys(range(first, min(last, weeks) + 1), key))
+                parts.append((first, min(last, weeks), value))
+        wanted = [week for first, last in self.spans for week in range(first, last + 1)]
+        left_out = [week for week in wanted if week not in taken]
+        others = at.get("other")
+        if others is not None and left_out:
+            parts += [(week, week, others) for week in left_out]
+        elif others is not None:
+            self.report(
+                "weeks-overlap",
+                others.place,
+                "No week is left for `other`.",
+                change="Take it out, or give it a week.",
+            )
+        elif parts and left_out:
+            is_gap = left_out[0] + len(left_out) != weeks + 1 or len(wanted) < weeks
             self.report(
                 "weeks-left-out",
                 at.written,
-                f"No value for {week_list(left_out)}; the values here must cover weeks 1-{weeks}.",
+                f"No value for {week_list(left_out)}; the values here must cover {week_list(wanted)}.",
                 change="Add the missing weeks.",
                 amount=None if is_gap else Amount(left_out[0] - 1, weeks, "weeks"),
                 line=at.written,
@@ -218,3 +315,15 @@ def _progression(at: LocatedNode | None) -> Progression | None:
         return Progression(at.place, note=at.words)
     add, when, every, note = (text_of(at.get(key)) for key in ("add", "when", "every", "note"))
     return Progression(at.place, add=add, when=when, every=every, note=note)
+
+
+def _in_order(words: str) -> str:
+    """The words with the smaller number of every range first: ``8-5`` becomes ``5-8``."""
+    import re
+
+    def turned(found: re.Match[str]) -> str:
+        first, last = found.groups()
+        return f"{last}-{first}" if float(first) > float(last) else found[0]
+
+    number = r"[0-9]+(?:\.[0-9]+)?"
+    return re.sub(rf"(?<![-.0-9])({number})-({number})(?!-?[.0-9])", turned, words)

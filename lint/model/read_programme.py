@@ -5,8 +5,10 @@ from __future__ import annotations
 from ..findings.finding import Finding
 from ..syntax.cache import Fingerprint
 from ..syntax.tree import Mapping
+from ..syntax.tree import Sequence as TreeSequence
 from ..text.places import Passage, Term
 from .programme import Adjustment, Event, Member, Programme, Rehabilitation
+from .quantities import session_effort
 from .read_athlete import AthleteReader
 from .read_line import LineReader, read_lines
 from .sessions import WEEKDAYS, Activity, Block, Session
@@ -23,10 +25,11 @@ from .values import (
     whole_number,
     word_of,
 )
+from .weeks import weekday, weeks
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
-    from collections.abc import Callable, Iterator
+    from collections.abc import Callable, Iterator, Sequence
     from typing import TypeVar
 
     from ..syntax.cache import PartCache
@@ -108,6 +111,8 @@ class _ProgrammeReader(Reader):
             self.start_weekday = programme.starts.weekday()
         programme.blocks = self.blocks(at, programme)
         programme.weeks = sum(block.weeks for block in programme.blocks)
+        if (easier := at.get("deload")) is not None:
+            self.deload_weeks(easier, programme.blocks)
         programme.events = tuple(self.event(item) for item in items_of(at.get("events")))
         programme.rehabilitation = self.rehabilitation(at.get("rehabilitation"))
         programme.members = tuple(self.members(at, programme.weeks))
@@ -203,6 +208,8 @@ class _ProgrammeReader(Reader):
         block.phase = word_of(at.get("phase"))
         deload = at.get("deload")
         block.deload = deload is not None and deload.plain is True
+        if deload is not None:
+            self.deload_weeks(deload, [block])
         block.note = text_of(at.get("note"))
         block.focus = terms_of(at.get("focus"))
         block.rotation = tuple(sorted(self.days(at.get("rotation"))))
@@ -220,26 +227,43 @@ class _ProgrammeReader(Reader):
         block.activities = tuple(self.activity(item) for item in visits if "activity" in item)
         return block
 
+    def deload_weeks(self, at: LocatedNode, blocks: Sequence[Block]) -> None:
+        """Marks the weeks of a list in their blocks; they count from the first week of these blocks."""
+        last = sum(block.weeks for block in blocks)
+        for item in at.items() if isinstance(at.node, TreeSequence) else ():
+            for start, end in weeks(str(item.plain)):
+                if end > last:
+                    self.report(
+                        "weeks-beyond",
+                        item.place,
+                        f"{item.words} goes past week {last}, the last one here.",
+                        change="Correct the weeks, or the length of the block or programme.",
+                    )
+                for block in blocks:
+                    for week in range(1, block.weeks + 1):
+                        if start <= block.first - blocks[0].first + week <= end:
+                            block.deload_weeks.setdefault(week, item.place)
+
     def days(self, at: LocatedNode | None) -> tuple[int, ...]:
         """Day numbers, 1 for the weekday on which the programme starts; each once, in the order written."""
         days: list[int] = []
         for item in items_of(at):
             day = item.plain
-            if isinstance(day, str) and day.lower() in WEEKDAYS:
-                day = (WEEKDAYS.index(day.lower()) - self.start_weekday) % 7 + 1
+            if isinstance(day, str) and (name := day if day in WEEKDAYS else weekday(day)):
+                day = (WEEKDAYS.index(name) - self.start_weekday) % 7 + 1
             if isinstance(day, int) and not isinstance(day, bool) and 1 <= day <= 7 and day not in days:
                 days.append(day)
         return tuple(days)
 
     def activity(self, at: LocatedNode) -> Activity:
         name = at.get("activity")
-        loads = at.get("loads")
+        loads, effort = at.get("loads"), at.get("effort")
         return Activity(
             text_of(name),
             name.place if name else at.place,
-            self.days(at.get("day")),
+            self.days(at.get("day") or at.get("days")),
             minutes=range_of(at.get("minutes")),
-            effort=range_of(at.get("effort")),
+            effort=None if effort is None else session_effort(effort.plain),
             loads=tuple((Term(area, place), how.words) for area, place, how in loads.pairs())
             if loads
             else (),
@@ -248,14 +272,18 @@ class _ProgrammeReader(Reader):
 
     def session(self, at: LocatedNode, block: Block) -> Session:
         name = at.get("session")
-        session = Session(text_of(name), name.place if name else at.place, self.days(at.get("day")))
+        session = Session(
+            text_of(name), name.place if name else at.place, self.days(at.get("day") or at.get("days"))
+        )
         session.block = block
+        session.weeks = self.in_weeks(at.get("in weeks"), block.weeks)
         session.fingerprint = None if self.cache is None else Fingerprint(at.node)
         session.preparation = terms_of(at.get("preparation"))
         session.note = text_of(at.get("note"))
         lines: list[Prescription] = []
         for item in items_of(at.get("exercises")):
-            lines.extend(read_lines(item, session, len(lines), self.findings))
+            for line in read_lines(item, session, lines, self.findings):
+                lines.append(line)
         session.prescriptions = tuple(lines)
         return session
 

@@ -13,6 +13,9 @@ if TYPE_CHECKING:
     from ..text.places import Place
     from .quantities import Load, Range, Reps, Tempo
 
+    Weeks = tuple[tuple[int, int], ...]
+    """Runs of weeks, each as its first and its last."""
+
     Phase = Literal["build", "in-season", "taper", "test", "return", ""]
     """What some weeks are for, "" if it is not said. A test holds the schemas to the same words."""
 
@@ -50,6 +53,7 @@ class Work:
         "sets",
         "side",
         "tempo",
+        "timed",
         "velocity",
     )
 
@@ -63,20 +67,21 @@ class Work:
     rest: Range | None
     tempo: Tempo | None
     hold: Range | None
+    timed: Range | None
     distance: Range | None
     velocity: Range | None
 
     def __init__(self, values: dict[str, Slice], readable: bool) -> None:
         self.places = {key: held.place for key, held in values.items()}
         self.readable = readable
-        for key in WORK_KEYS:
+        for key in HELD_KEYS:
             held = values.get(key)
             setattr(self, key, held.value if held else ("" if key in ("exercise", "side") else None))
 
     def with_values(self, values: dict[str, Slice]) -> Work:
         """A copy in which these values replace its own."""
         other = Work({}, self.readable)
-        for key in WORK_KEYS:
+        for key in HELD_KEYS:
             setattr(other, key, values[key].value if key in values else getattr(self, key))
         other.places = {**self.places, **{key: held.place for key, held in values.items()}}
         return other
@@ -97,6 +102,9 @@ WORK_KEYS = (
     "side",
 )
 """Keys of a prescription whose values may differ by week, or by group of sets."""
+
+HELD_KEYS = (*WORK_KEYS, "timed")
+"""The same, and ``timed``: seconds of a set that goes by the clock, written as its repetitions."""
 
 
 class Progression:
@@ -213,8 +221,9 @@ class Session:
     """One visit to the gym: its name, days and lines.
 
     ``days`` are 1 to 7, 1 being the weekday on which the programme starts; empty where no day is written.
-    ``number`` is its position in its block. ``fingerprint`` is equal for two versions of it that say the
-    same; None where versions are not compared.
+    ``number`` is its position in its block. ``weeks`` are the runs of weeks of its block in which it takes
+    place, each as first and last; empty where it does in all. ``fingerprint`` is equal for two versions of it
+    that say the same; None where versions are not compared.
     """
 
     __slots__ = (
@@ -227,6 +236,7 @@ class Session:
         "place",
         "preparation",
         "prescriptions",
+        "weeks",
     )
 
     block: Block
@@ -237,9 +247,14 @@ class Session:
         self.place = place
         self.days = days
         self.fingerprint: object = None
+        self.weeks: Weeks = ()
         self.preparation: tuple[Term, ...] = ()
         self.prescriptions: tuple[Prescription, ...] = ()
         self.note = ""
+
+    def takes_place(self, week: int) -> bool:
+        """Whether it takes place in a week of its block, counted from 1."""
+        return not self.weeks or any(first <= week <= last for first, last in self.weeks)
 
 
 class Activity:
@@ -270,12 +285,16 @@ class Activity:
 class Block:
     """A run of like weeks; ``first`` is its first week in the programme, from 1, ``rotation`` its days.
 
+    ``deload`` says that all of it is there to recover, ``deload_weeks`` which weeks of it, from 1, are, each
+    with the place that says so.
+
     Its sessions are asked of the programme: whoever holds a session sees its block, not its neighbours.
     """
 
     __slots__ = (
         "activities",
         "deload",
+        "deload_weeks",
         "first",
         "focus",
         "name",
@@ -293,7 +312,12 @@ class Block:
         self.weeks = weeks
         self.phase: Phase = ""
         self.deload = False
+        self.deload_weeks: dict[int, Place] = {}
         self.rotation: tuple[int, ...] = ()
         self.activities: tuple[Activity, ...] = ()
         self.focus: tuple[Term, ...] = ()
         self.note = ""
+
+    def is_deload(self, week: int) -> bool:
+        """Whether a week of it, from 1, is there to recover."""
+        return self.deload or week in self.deload_weeks

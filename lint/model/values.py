@@ -4,17 +4,18 @@ from __future__ import annotations
 
 from datetime import date
 
-from ..findings.finding import Finding
+from ..findings.finding import Amount, Finding
 from ..syntax.tree import Mapping, Scalar, Sequence
 from ..text.places import Term
 from . import quantities
+from .weeks import weekday, weeks
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
     from collections.abc import Iterator
     from typing import Any
 
-    from ..findings.finding import Amount, Edit, Severity
+    from ..findings.finding import Edit, Severity
     from ..syntax.tree import Node
     from ..text.places import Passage, Place, Text
     from .quantities import Range
@@ -121,6 +122,21 @@ class Reader:
                 )
             )
 
+    def in_weeks(self, at: LocatedNode | None, last: int) -> tuple[tuple[int, int], ...]:
+        """The runs of weeks in which something takes place; reports those past the ``last`` week."""
+        spans = () if at is None else weeks(str(at.plain))
+        for one in spans:
+            if at is not None and one[1] > last:
+                self.report(
+                    "weeks-beyond",
+                    at.place,
+                    f"{at.words} goes past week {last}, the last one here.",
+                    change="Correct the weeks, or the length of the block or programme.",
+                    amount=Amount(one[1], last, "weeks"),
+                    line=at.written,
+                )
+        return tuple((first, min(end, last)) for first, end in spans if first <= last)
+
     def day(self, at: LocatedNode | None) -> date | None:
         """A calendar date; reports a date that the calendar does not have."""
         if at is None or not at.words:
@@ -176,6 +192,11 @@ def duration_of(at: LocatedNode | None) -> Range | None:
     return None if at is None else quantities.duration(at.plain)
 
 
+def length_of(at: LocatedNode | None) -> Range | None:
+    """How long something goes on, in seconds."""
+    return None if at is None else quantities.length(at.plain)
+
+
 def items_of(at: LocatedNode | None) -> list[LocatedNode]:
     """The members of a list, or the single value in a list; none where there is no value."""
     return [] if at is None else at.items()
@@ -201,4 +222,4 @@ def weekdays_of(at: LocatedNode | None) -> tuple[str, ...] | int | None:
         return None
     if isinstance(at.plain, int):
         return at.plain
-    return tuple(item.words.lower() for item in at.items() if item.words)
+    return tuple(weekday(item.words) or item.words.lower() for item in at.items() if item.words)

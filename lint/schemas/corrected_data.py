@@ -26,7 +26,7 @@ class CorrectedData:
     def __init__(self, root: Mapping) -> None:
         from copy import deepcopy
 
-        self._root = root
+        self.root = root
         self.plain: dict[str, Any] = deepcopy(root.plain)
         self._as_written: dict[int, dict[str, str]] = {}
         """For the id of each corrected mapping: its corrected keys, and how they were written."""
@@ -49,7 +49,7 @@ class CorrectedData:
     def node(self, path: DataPath) -> NodeAtPath:
         """The node of the tree at a path of the copy."""
         data: Any = self.plain
-        found = NodeAtPath(self._root, self._root.place, ())
+        found = NodeAtPath(self.root, self.root.place, ())
         for step in path:
             node = found.node
             if isinstance(step, int):

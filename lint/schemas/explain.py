@@ -8,6 +8,7 @@ from __future__ import annotations
 
 from ... import schema as schemas
 from ..syntax.tree import Mapping
+from .causes import CauseExplainer
 from .corrected_data import CorrectedData
 from .explain_keys import KeyExplainer
 from .explain_values import ValueExplainer
@@ -32,7 +33,7 @@ def explain(root: Node, schema_name: str) -> list[Finding]:
     data = CorrectedData(root)
     schema = SchemaLookup(schemas.load(schema_name))
     keys, values = KeyExplainer(data, schema), ValueExplainer(data, schema)
-    found: list[Finding] = []
+    found = list(CauseExplainer(data, schema).findings())
     while True:
         violations = schema.violations(data.plain)
         misspelt = [finding for one in violations for finding in keys.correct_misspelt(one)]

@@ -147,5 +147,7 @@ class KeyExplainer:
         for step, part in reversed(self.schema.route(violation)[:-1]):
             if step != "else" or "type" in part["if"]:
                 break
+            if "properties" in part["if"]:
+                continue  # the key stands for this one only where its value says so
             instead = part["if"]["required"] + instead
         return [key, *instead]

@@ -3,11 +3,13 @@
 from __future__ import annotations
 
 from ..findings.finding import Edit
+from ..syntax.additions import before_next_key
 from ..syntax.scalars import OutOfRangeError, core_value
-from ..syntax.tree import Scalar
+from ..syntax.tree import Mapping, Scalar
 from ..wording.words import listed, with_article
 from .lookup import name_key
-from .slips import effort, nearest, repairs, sets_and_reps, with_units
+from .readings import RULE, deload_ways, in_words, ways
+from .slips import effort, nearest, repairs, with_units
 from .violation import last_key
 
 TYPE_CHECKING = False
@@ -19,6 +21,7 @@ if TYPE_CHECKING:
     from ..text.places import Place
     from .corrected_data import CorrectedData, NodeAtPath
     from .lookup import SchemaLookup
+    from .readings import Way
     from .violation import DataPath, Schema, Violation
 
 
@@ -46,7 +49,10 @@ class ValueExplainer:
         if at.reported:
             return
         value = violation.value
-        if value is None or violation.keyword in ("minLength", "minProperties") or value == []:
+        asked = self._ways(violation.path, at) if isinstance(at.node, Scalar) else []
+        if len(asked) > 1:
+            yield self._asked(violation, at, asked)
+        elif value is None or violation.keyword in ("minLength", "minProperties") or value == []:
             yield self._empty(violation, at)
         elif violation.keyword == "enum":
             yield self._unknown_word(violation, at)
@@ -60,6 +66,46 @@ class ValueExplainer:
             yield self._unreadable(violation, at.place, at.words)
         else:
             yield self._wrong_type(violation, at)
+
+    def _ways(self, path: DataPath, at: NodeAtPath) -> list[Way]:
+        """The ways to read a single value."""
+        if not path or path[-1] != "deload":
+            return ways(at.words, _quantity_key(path))
+        return deload_ways(at.words, self._weeks(self.data.value(path[:-1])))
+
+    def _weeks(self, keys: dict[str, Any]) -> int:
+        """How many weeks a block, or a programme with its blocks, runs."""
+        blocks = keys.get("blocks")
+        parts = [one for one in blocks if isinstance(one, dict)] if isinstance(blocks, list) else [keys]
+        return sum(one["weeks"] for one in parts if isinstance(one.get("weeks"), int))
+
+    def _asked(self, violation: Violation, at: NodeAtPath, asked: list[Way]) -> Finding:
+        """A value of two readings, with an edit for each."""
+        edits = [edit for way in asked if (edit := self._edit_for(violation.path, at, way)) is not None]
+        return self.data.finding(
+            RULE,
+            violation.path,
+            at.place,
+            in_words(at.words, asked),
+            change=f"Write {', or '.join(way.written for way in asked)}.",
+            edits=tuple({edit.words: edit for edit in edits}.values()),
+        )
+
+    def _edit_for(self, path: DataPath, at: NodeAtPath, way: Way) -> Edit | None:
+        """The edit that writes a value as it is meant; None where the keys for it cannot stand here."""
+        if not way.keys:
+            return Edit(at.place, way.words, f"Write {way.words}")
+        group, key = self.data.node(path[:-1]).node, str(path[-1])
+        added = way.keys.partition(":")[0]
+        if not isinstance(group, Mapping) or key not in group.entries or added in group.entries:
+            return None
+        if at.node.defined is not None or group.entries[key].merged:
+            return None
+        if way.words:
+            words = f"{way.words}{before_next_key(group, key)}{way.keys}"
+            return Edit(at.place, words, f"Write {way.words} and {way.keys}")
+        start = group.entries[key].key.start
+        return Edit(group.source.place(start, at.node.end), way.keys, f"Write {way.keys}")
 
     def _empty(self, violation: Violation, at: NodeAtPath) -> Finding:
         path = violation.path
@@ -171,9 +217,6 @@ class ValueExplainer:
 
 def _replacement(words: str, key: str, readable: Callable[[str], bool]) -> tuple[str, str]:
     """What to write instead of unreadable words, and the new words where they are certain."""
-    pair = sets_and_reps(words)
-    if pair is not None and key in ("sets", "reps"):
-        return f"Write `sets: {pair[0]}` and `reps: {pair[1]}`, each on its own.", ""
     stated = effort(words)
     if stated is not None and stated[0] != key:
         return f"Effort stands on its own: write `{stated[0]}: {stated[1]}`.", ""

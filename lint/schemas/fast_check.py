@@ -109,8 +109,8 @@ class _Compiler:
 
     def choice(self, condition: dict[str, Any], schema: dict[str, Any]) -> Table:
         """``if``, ``then`` and ``else``. The condition must be exact, because its No is used, too."""
-        if not condition.keys() <= {"type", "required"} or "integer" in condition.get("type", ()):
-            raise ValueError("the fast check supports only conditions on type and required")
+        if not self.is_exact(condition):
+            raise ValueError("the fast check supports only conditions on type, keys and patterns of text")
         when = self.table(condition)
         then, otherwise = self.table(schema.get("then", True)), self.table(schema.get("else", True))
         return {
@@ -118,6 +118,18 @@ class _Compiler:
             for kind in _EVERY_TYPE
             if (test := _choose(when.get(kind), then.get(kind), otherwise.get(kind))) is not None
         }
+
+    def is_exact(self, condition: Any) -> bool:
+        """Whether a No to the condition is as sure as a Yes: so it is without numbers."""
+        if not isinstance(condition, dict):
+            return True
+        named = condition.get("type", ())
+        numeric = bool({"integer", "number"} & {*([named] if isinstance(named, str) else named)})
+        parts = [*condition.get("properties", {}).values()]
+        parts += [condition[keyword] for keyword in _WITH_CONDITIONS if keyword in condition]
+        if "$ref" in condition:
+            parts.append(self.definitions[condition["$ref"].removeprefix("#/$defs/")])
+        return not numeric and condition.keys() <= _EXACT and all(map(self.is_exact, parts))
 
     def keys(self, properties: dict[str, Any], schema: dict[str, Any]) -> Table:
         known = {key: self.table(part) for key, part in properties.items()}
@@ -167,6 +179,11 @@ _ON_PARTS: dict[str, Callable[[_Compiler, Any, dict[str, Any]], Table]] = {
 }
 """Keywords that hold further parts of the schema, and what compiles them."""
 _READ_WITH_OTHERS = frozenset({"type", "then", "else"})
+_WITH_CONDITIONS = ("if", "then", "else", "additionalProperties", "propertyNames")
+_EXACT = frozenset(
+    {"$ref", "type", "required", "pattern", "properties", "minProperties", *_WITH_CONDITIONS}
+) | (_NOT_TESTED)
+"""Keywords that a condition may have."""
 
 
 def _kinds(schema: dict[str, Any]) -> tuple[type, ...]:
@@ -188,6 +205,9 @@ def _choose(when: Test | None, then: Test | None, otherwise: Test | None) -> Tes
         return otherwise
     if when is _yes:
         return then
+    if then is _yes and otherwise is not None:
+        either = otherwise  # the usual value is in the list of words; what is spelt otherwise takes a pattern
+        return lambda value: either(value) or when(value)
     sure, other = then or _no, otherwise or _no
     return lambda value: sure(value) if when(value) else other(value)
 
@@ -219,23 +239,43 @@ def _items_test(table: Table) -> Test:
 
 
 def _pattern(words: str) -> Test:
-    """Compiles the pattern when it is first needed, and remembers words that have passed."""
+    """Compiles the pattern when it is first needed, and remembers words that have passed.
+
+    Alternatives that stand by themselves, parted by ``$|^``, are compiled one after another, each only when
+    those before it have not matched: the plain spellings come first, and most files hold nothing else.
+    """
     passed: set[str] = set()
-    search: Callable[[str], object] | None = None
+    waiting = _alternatives(words)
+    searches: list[Callable[[str], object]] = []
+
+    def matches(value: str) -> bool:
+        for search in searches:
+            if search(value):
+                return True
+        while waiting:
+            searches.append(re.compile(waiting.pop(0)).search)
+            if searches[-1](value):
+                return True
+        return False
 
     def test(value: str) -> bool:
-        nonlocal search
         if value in passed:
             return True
-        if search is None:
-            search = re.compile(words).search
-        if not search(value):
+        if not matches(value):
             return False
         if len(passed) < _MOST_REMEMBERED:
             passed.add(value)
         return True
 
     return test
+
+
+def _alternatives(words: str) -> list[str]:
+    """The alternatives of a pattern that stand by themselves; the whole where a part holds ``$|^``."""
+    parts = words.split("$|^")
+    if len(parts) == 1 or any(part.count("(") != part.count(")") for part in parts):
+        return [words]
+    return [parts[0] + "$", *(f"^{part}$" for part in parts[1:-1]), "^" + parts[-1]]
 
 
 def _required(names: list[str]) -> Test:

@@ -20,6 +20,7 @@ _OTHER_WORDS = {
     "duration": ("minutes", "hold"),
     "when": ("day",),
     "weekday": ("day",),
+    "days": ("rotation",),
     "bodyweight": ("body mass",),
     "alternatives": ("or",),
     "start": ("starts",),
@@ -39,17 +40,12 @@ _STEPS: tuple[tuple[str, str], ...] = (
     (r"\s+", " "),
     (r"(?<=\d),(?=\d)", "."),
     (r"(?<=[0-9]) ?(?:-|to|till|until) ?(?=[0-9])", "-"),
-    (r"(?i)\bas many as possible\b|\bamrap\b", "amrap"),
-    (r"(?i)\b(?:bw|body ?weight|body mass|bodyweight)\b", "bodyweight"),
-    (r"(?i)\bof (?=bodyweight)", ""),
-    (r"(?i)(?<=%) (?:of )?(?:1 ?RM|max)$", ""),
     (r"(?i) ?\b(?:percent|per cent|pct)\b", " %"),
     (r"(?i)(?<=[0-9 ])(?:kgs?|kilos?|kilograms?)\b", "kg"),
     (r"(?i)(?<=[0-9 ])(?:lbs?|pounds?)\b", "lb"),
     (r"(?i)(?<=[0-9 ])(?:seconds?|secs?|s)\b", "s"),
     (r"(?i)(?<=[0-9 ])(?:minutes?|mins?|mn)\b", "min"),
     (r"(?i)(?<=[0-9 ])(?:metres?|meters?|m)$", "m"),
-    (r"(?i)(?<=[0-9])( ?)RM\b", r"\1RM"),
 )
 """Pattern and replacement, applied in turn; the first result that can be read is what was meant."""
 
@@ -73,8 +69,6 @@ def repairs(words: str, key: str) -> Iterator[str]:
     """Corrected forms of the ``words`` of a key, to be tried in this order; no unit is ever added."""
     yield words.lower()
     yield words.upper()
-    yield from _tempo(words)
-    yield from _seconds(words)
     yield from _date(words)
     own = _OWN_WORDS.get(key, "$^")
     for pattern, replacement in (*_STEPS, (f"(?i)^(?:{own}) ?| ?(?:{own})$", "")):
@@ -83,22 +77,6 @@ def repairs(words: str, key: str) -> Iterator[str]:
             words = simpler
             yield words
             yield words.lower()
-
-
-def _tempo(words: str) -> Iterator[str]:
-    """``30X1`` and ``3/0/x/1`` with hyphens between the parts."""
-    parts = (
-        re.findall(r"[0-9xX]", words) if re.fullmatch(r"[0-9xX]{4}", words) else re.split("[-/: ]+", words)
-    )
-    if len(parts) == 4:
-        yield "-".join(parts).upper()
-
-
-def _seconds(words: str) -> Iterator[str]:
-    """``1:30`` and ``1 min 30 s`` in seconds."""
-    found = re.fullmatch(r"([0-9]{1,2}) ?(?::|min|m|') ?([0-5]?[0-9]) ?(?:s|sec|min|\")?", words)
-    if found:
-        yield f"{int(found[1]) * 60 + int(found[2])} s"
 
 
 def _date(words: str) -> Iterator[str]:
@@ -120,12 +98,6 @@ def with_units(words: str, readable: Callable[[str], bool]) -> list[str]:
     if not re.fullmatch(r"[0-9.]+(?:[-/][0-9.]+)*", words):
         return []
     return [words + unit for unit in _UNITS if readable(words + unit)]
-
-
-def sets_and_reps(words: str) -> tuple[str, str] | None:
-    """Sets and repetitions of ``3x8`` or ``3 x 8-10``."""
-    found = re.fullmatch(r"([0-9]{1,2}) ?[xX\u00d7*] ?([0-9]{1,3}(?:-[0-9]{1,3})?)(?: ?reps?)?", words)
-    return (found[1], found[2]) if found else None
 
 
 def effort(words: str) -> tuple[str, str] | None:

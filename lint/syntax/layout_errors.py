@@ -174,6 +174,8 @@ def stray_line(stop: ParserStop) -> Finding | None:
     if not stop.problem.startswith(("did not find expected", "expected")):
         return None
     behind = stop.before.strip()
+    if stop.char == "-" and not behind and (outdented := _outdented(stop)) is not None:
+        return outdented
     if stop.char == ":" and re.search(r"[*&][\w-]+$", behind):
         return _blank_missing_before(stop)
     if stop.char == ":":
@@ -197,6 +199,33 @@ def stray_line(stop: ParserStop) -> Finding | None:
         f"Column {other}, as on line {line}, or that of another line it belongs to.",
         "Move it under the line it belongs to.",
         related=(Related(stop.text.place(*above), f"this stands in column {other}"),),
+    )
+
+
+_LINE = re.compile(r"^([ \t]*)((?:- +)*)([^\s#][^\r\n]*)", re.MULTILINE)
+"""A line of the text: its indentation, its dashes, its words."""
+
+
+def _outdented(stop: ParserStop) -> Finding | None:
+    """A key too far to the left, which ended the list that goes on where the parser stops."""
+    column = stop.at - stop.line_start
+    lines = list(_LINE.finditer(stop.content, 0, stop.line_start))
+    at = next((at for at in range(len(lines) - 1, 0, -1) if len(lines[at][1]) <= column), 0)
+    above, key = lines[at - 1], lines[at]
+    meant = len(above[1]) + len(above[2])
+    if not at or key[2] or meant <= len(key[1]) or not re.fullmatch(r"[^:]+:[ \t]*(?:#.*)?", key[3]):
+        return None
+    name = key[3].partition(":")[0]
+    line, goes_on = (stop.text.position(offset)[0] for offset in (above.start(3), stop.at))
+    return stop.finding(
+        "indentation-uneven",
+        f"`{name}` stands in column {len(key[1]) + 1} and ends the list above it, which goes on in line"
+        f" {goes_on}.",
+        f"Column {meant + 1}, as on line {line}.",
+        "Indent it as far as the line above it.",
+        at=key.start(3),
+        end=key.start(3) + len(name),
+        edits=(Edit(stop.text.place(*key.span(1)), " " * meant, "indent it like the line above"),),
     )
 
 

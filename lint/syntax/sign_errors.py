@@ -89,6 +89,11 @@ def sign_first(stop: ParserStop) -> Finding | None:
     else:
         return None
     words = stop.content[at : stop.line_end].split(" #")[0].rstrip()
+    effort = re.compile(r"([\w ]+):[ \t]+@ ?([0-9]{1,3}(?:\.5)?)(?=[ \t]*(?:[,}\r\n]|$))").match(
+        stop.content, stop.content.rfind(" ", 0, max(stop.content.rfind(":", 0, at), 0)) + 1
+    )
+    if effort is not None and effort.start(2) > at:
+        return _at_number(stop, at, effort)
     return stop.finding(
         "sign-needs-quotes",
         f"{shown(words)} begins with {stop.content[at : at + 1]}, which means something else to YAML.",
@@ -97,6 +102,23 @@ def sign_first(stop: ParserStop) -> Finding | None:
         at=at,
         end=at + len(words),
         edits=() if stop.opened else (stop.quoting(at, words),),
+    )
+
+
+def _at_number(stop: ParserStop, at: int, found: re.Match[str]) -> Finding:
+    """``load: @8``, an effort or a load: without quotes it stops the parser before anybody can ask which."""
+    key, number = found.groups()
+    place = stop.text.place(found.start(1), found.end())
+    share = f"rpe: {number}" if float(number) <= 10 else f"load: {number} %"
+    written = (share, f"load: {number} kg")
+    return stop.finding(
+        "two-readings",
+        f"`@{number}` under `{key}` has two readings: `{written[0]}`, or `{written[1]}`.",
+        "",
+        f"Write `{written[0]}`, or `{written[1]}`.",
+        at=at,
+        end=found.end(),
+        edits=tuple(Edit(place, one, f"write {one}") for one in written),
     )
 
 

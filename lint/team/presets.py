@@ -31,6 +31,7 @@ NEW_RULES: dict[str, tuple[str, ...]] = {
         "equipment-unknown",
         "impact-days-consecutive",
         "our-name-unclear",
+        "read-two-ways",
         "sets-not-read",
         "week-out-of-line",
         "week-pasted",

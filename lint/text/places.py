@@ -140,6 +140,10 @@ class Place:
         """The words at this place."""
         return self.text.content[self.start : self.end]
 
+    def from_before(self, characters: int) -> Place:
+        """The same place and some characters before it."""
+        return Place(self._within, self._first - characters, self._last, self.through)
+
     def reached(self, through: tuple[Place, ...]) -> Place:
         """The same place, reached through these aliases or merge keys."""
         return Place(self._within, self._first, self._last, through) if through else self

@@ -204,8 +204,14 @@ VALUES = [
         ["monday", "tuesday", "wednesday", "thursday", "friday", "saturday", "sunday", "3"],
     ),
     ("sessions: [{exercises: [{side: |", ["left", "right", "each"]),
-    ("sessions: [{exercises: [{reps: |", ["5", "5-8", "12/10/8", "2+2+2", "amrap", "5+"]),
-    ("sessions: [{exercises: [{reps: {1-3: |", ["5", "5-8", "12/10/8", "2+2+2", "amrap", "5+"]),
+    (
+        "sessions: [{exercises: [{reps: |",
+        ["5", "5-8", "12/10/8", "2+2+2", "amrap", "5+", "8 each", "30 s", "to failure"],
+    ),
+    (
+        "sessions: [{exercises: [{reps: {1-3: |",
+        ["5", "5-8", "12/10/8", "2+2+2", "amrap", "5+", "8 each", "30 s", "to failure"],
+    ),
     ("sessions: [{exercises: [{tempo: |", ["3-1-X-0", "2-0-2-0"]),
     ("sessions: [{exercises: [{note: |", []),
     ("sessions: [{exercises: [{progression: {when: |", ["top of range in all sets"]),

@@ -60,8 +60,8 @@ focus: [legs]
 sessions:
   - session: Lower
     exercises:
-      - {exercise: back sqat, sets: 3, reps: 8 to 10}
-      - {exercise: leg curl, sets: 3, reps: 10 to 12}
+      - {exercise: back sqat, sets: 3, reps: reps 8-10}
+      - {exercise: leg curl, sets: 3, reps: reps 10-12}
 """
 
 
@@ -84,12 +84,12 @@ def test_the_only_way_is_preferred_and_mends(at: At) -> None:
     (fix,) = [fix for fix in whole(snapshot) if fix.title == "Write 8-10"]
     assert fix.preferred
     text = applied(snapshot, fix)
-    assert text == LEG_DAY.replace("8 to 10", "8-10")
+    assert text == LEG_DAY.replace("reps 8-10", "8-10")
     assert rules(at(text)).count("value-unreadable") == rules(snapshot).count("value-unreadable") - 1
 
 
 def test_a_misspelt_key_is_mended(at: At) -> None:
-    snapshot = at(LEG_DAY.replace("8 to 10", "8").replace("sets: 3, reps: 8", "setz: 3, reps: 8"))
+    snapshot = at(LEG_DAY.replace("reps 8-10", "8").replace("sets: 3, reps: 8", "setz: 3, reps: 8"))
     (fix,) = [fix for fix in whole(snapshot) if fix.title == "Write sets"]
     assert "key-unknown" not in rules(at(applied(snapshot, fix)))
 
@@ -101,10 +101,10 @@ def test_nothing_is_offered_away_from_the_findings(at: At, where: str) -> None:
     assert [fix for fix in fixes(snapshot, touched, touched) if fix.title.startswith(("Write", "Mend"))] == []
 
 
-@pytest.mark.parametrize("edge", [0, len("8 to 10")])
+@pytest.mark.parametrize("edge", [0, len("reps 8-10")])
 def test_both_ends_of_the_words_count(at: At, edge: int) -> None:
     snapshot = at(LEG_DAY)
-    touched = LEG_DAY.index("8 to 10") + edge
+    touched = LEG_DAY.index("reps 8-10") + edge
     assert "Write 8-10" in titles(fixes(snapshot, touched, touched))
 
 
@@ -113,15 +113,15 @@ def test_both_ends_of_the_words_count(at: At, edge: int) -> None:
 
 def test_all_of_a_rule_are_mended_at_once(at: At) -> None:
     snapshot = at(LEG_DAY)
-    start = LEG_DAY.index("8 to 10")
+    start = LEG_DAY.index("reps 8-10")
     (fix,) = [fix for fix in fixes(snapshot, start, start) if fix.title.startswith("Mend")]
     assert fix.title == "Mend all 2 of value-unreadable in this file"
-    assert [finding.place.excerpt for finding in fix.findings] == ["8 to 10", "10 to 12"]
-    assert applied(snapshot, fix) == LEG_DAY.replace(" to ", "-")
+    assert [finding.place.excerpt for finding in fix.findings] == ["reps 8-10", "reps 10-12"]
+    assert applied(snapshot, fix) == LEG_DAY.replace("reps: reps ", "reps: ")
 
 
 def test_one_alone_is_no_lot(at: At) -> None:
-    snapshot = at(LEG_DAY.replace("10 to 12", "10-12"))
+    snapshot = at(LEG_DAY.replace("reps 10-12", "10-12"))
     assert not any(title.startswith("Mend") for title in titles(whole(snapshot)))
 
 
@@ -207,7 +207,7 @@ def test_where_no_comment_can_stand_no_waiver_is_offered(at: At) -> None:
 
 def test_what_cannot_be_waived_is_not_offered(at: At) -> None:
     snapshot = at(LEG_DAY)
-    start = LEG_DAY.index("8 to 10")
+    start = LEG_DAY.index("reps 8-10")
     assert not any(title.startswith("Waive value") for title in titles(fixes(snapshot, start, start)))
 
 
@@ -295,3 +295,49 @@ def test_the_one_that_is_named_where_the_whole_text_is_asked_about(two_lines: Sn
 
 def test_names_of_what_is_found_no_longer_are_left_alone(two_lines: Snapshot) -> None:
     assert {"Write RPE 9", "Write back squat"} <= set(written(two_lines, 0, len(TWO_LINES), [(0, 3)]))
+
+
+# Spellings
+
+SPELT = """\
+programme: Legs
+sessions:
+  - session: A
+    day: mon
+    exercises:
+      - {exercise: back squat, sets: 3, reps: 8 – 10, rest: 1:30}
+      - exercise: leg curl
+        reps: 3x12
+"""
+
+
+def test_the_plain_spelling_is_offered_where_the_caret_stands_and_for_the_whole_file(at: At) -> None:
+    snapshot = at(SPELT)
+    caret = SPELT.index("8 – 10")
+    offered = [fix for fix in fixes(snapshot, caret, caret) if "plain spelling" in fix.title]
+    assert titles(offered) == [
+        "Write 8-10, the plain spelling",
+        "Write all 4 values of this file in plain spelling",
+    ]
+    assert all(fix.findings == [] and not fix.preferred for fix in offered)
+    assert "reps: 8-10, rest: 1:30" in applied(snapshot, offered[0])
+    text = applied(snapshot, offered[1])
+    assert "day: monday" in text
+    assert "reps: 8-10, rest: 90 s" in text
+    assert "        sets: 3\n        reps: 12\n" in text
+    assert not [fix for fix in whole(at(text)) if "plain spelling" in fix.title]
+
+
+def test_a_plain_value_is_offered_no_other_spelling(at: At) -> None:
+    snapshot = at(SPELT)
+    caret = SPELT.index("Legs")
+    assert not [fix for fix in fixes(snapshot, caret, caret) if "plain spelling" in fix.title]
+    snapshot = at("- not a programme\n")
+    assert not [fix for fix in whole(snapshot) if "plain spelling" in fix.title]
+
+
+def test_both_readings_are_offered_and_neither_is_preferred(at: At) -> None:
+    snapshot = at(SPELT.replace("1:30", "3"))
+    offered = [fix for fix in whole(snapshot) if fix.findings and fix.findings[0].rule == "two-readings"]
+    assert titles(offered) == ["Write 3 s", "Write 3 min"]
+    assert not any(fix.preferred for fix in offered)

@@ -570,7 +570,10 @@ team rules: [{rule: team-curls, weekly sets of: hamstrings, in: knee flexion, at
     ("needle", "words"),
     [
         ("programme: T", "**programme**: The name of the programme."),
-        ("rir: 2-3", "**rir**: Repetitions left in reserve at the end of a set, 0-10, halves allowed."),
+        (
+            "rir: 2-3",
+            "**rir**: Repetitions left in reserve at the end of a set, 0-10, halves allowed; to failure is none.",
+        ),
         ("rest: 3", "**rest**: Rest between sets: 90 s, 3 min, 2-3 min."),
         (
             "goal",

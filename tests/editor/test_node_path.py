@@ -86,16 +86,16 @@ def test_what_stands_there(
 @pytest.mark.parametrize(
     ("needle", "key", "parent_key", "weeks"),
     [
-        ("front squat", "exercise", "exercises", (4, 4)),
-        ("1-3: 3", "sets", "exercises", (1, 3)),
-        ("hack", "or", "exercises", None),
-        ("back squat: 100", "back squat", "best lifts", None),
-        ("70 %", "load", "work", None),
-        ("Test", "programme", "", None),
+        ("front squat", "exercise", "exercises", ((4, 4),)),
+        ("1-3: 3", "sets", "exercises", ((1, 3),)),
+        ("hack", "or", "exercises", ()),
+        ("back squat: 100", "back squat", "best lifts", ()),
+        ("70 %", "load", "work", ()),
+        ("Test", "programme", "", ()),
     ],
 )
 def test_the_key_it_stands_under(
-    needle: str, key: str, parent_key: str, weeks: tuple[int, int] | None
+    needle: str, key: str, parent_key: str, weeks: tuple[tuple[int, int], ...]
 ) -> None:
     found = path_to(needle)
     assert (found.key, found.parent_key, found.weeks) == (key, parent_key, weeks)

@@ -438,9 +438,7 @@ class TestWeekOutOfLine:
     def test_a_week_that_all_lines_leave_is_one_finding(self, findings: Findings, week: Text) -> None:
         lines = [f"{name}, sets: {{1-3: 2, 4: 4, 5-6: 2}}, reps: 5" for name in ("back squat", "bench press")]
         (finding,) = self.said(findings, week, *lines)
-        assert finding.counted == (
-            "back squat with 4 sets, between weeks with 2 and bench press with 4 sets, between weeks with 2."
-        )
+        assert finding.counted == ("back squat with 4 sets, between weeks with 2; also bench press.")
         assert [one.words for one in finding.related] == ["Gym, bench press"]
 
     @pytest.mark.parametrize("note", ["overreach here", "week 4 is heavy on purpose"])

@@ -248,7 +248,7 @@ def test_a_limit_that_is_moved_is_said_and_called_the_teams(
             "fast-work-missing",
             "{lightest: 20, heaviest: 60}",
             0,
-            "jumps or throws (your team's limits: 20 % and 60 %)",
+            "tempo X or loads of 20-60 % (your team's limits: 20 % and 60 %)",
         ),
         ("load-step-large", "{a repetition: 2.5}", 1, "(your team's limit: 2.5 % for each repetition fewer)"),
         (

@@ -59,38 +59,16 @@ IN_A_LINE = [
     ("exercise: squat, load: 5 kg, reps: 5, work: [{sets: 1}]", "load", "keys-at-odds", "`load` and `reps` stand beside `work`.", "Take one of them out."),
     ("exercise: squat, sets: 3, load: fifty", "fifty", "value-unreadable", "`fifty` is no load.", "Correct it."),
     ("exercise: squat, sets: 3, load: 60", "60", "value-unreadable", "`60` is no load.", "Say the unit: `60 %`, `60 kg` or `60 lb`."),
-    ("exercise: squat, sets: 3, load: '62,5 kg'", "'62,5 kg'", "value-unreadable", "`62,5 kg` is no load.", "Write `62.5 kg`."),
-    ("exercise: squat, sets: 3, load: 60kgs", "60kgs", "value-unreadable", "`60kgs` is no load.", "Write `60kg`."),
-    ("exercise: squat, sets: 3, load: 80 percent", "80 percent", "value-unreadable", "`80 percent` is no load.", "Write `80 %`."),
-    ("exercise: squat, sets: 3, load: 80 % 1RM", "80 % 1RM", "value-unreadable", "`80 % 1RM` is no load.", "Write `80 %`."),
-    ("exercise: squat, sets: 3, load: BW + 10 kg", "BW + 10 kg", "value-unreadable", "`BW + 10 kg` is no load.", "Write `bodyweight + 10 kg`."),
     ("exercise: squat, sets: 3, load: RPE 8", "RPE 8", "value-unreadable", "`RPE 8` is no load.", "Effort stands on its own: write `rpe: 8`."),
-    ("exercise: squat, sets: 3, load: '@8'", "'@8'", "value-unreadable", "`@8` is no load.", "Effort stands on its own: write `rpe: 8`."),
-    ("exercise: squat, sets: 3, load: 10 rm", "10 rm", "value-unreadable", "`10 rm` is no load.", "Write `10 RM`."),
-    ("exercise: squat, sets: 3x8", "3x8", "value-unreadable", "`3x8` is no number of sets.", "Write `sets: 3` and `reps: 8`, each on its own."),
-    ("exercise: squat, sets: 3, reps: 3 x 8", "3 x 8", "value-unreadable", "`3 x 8` is no number of repetitions.", "Write `sets: 3` and `reps: 8`, each on its own."),
-    ("exercise: squat, sets: 3 sets", "3 sets", "value-unreadable", "`3 sets` is no number of sets.", "Write `3`."),
     ("exercise: squat, sets: 8 reps", "8 reps", "value-unreadable", "`8 reps` is no number of sets.", "Correct it."),
-    ("exercise: squat, sets: 3, reps: 8 to 10", "8 to 10", "value-unreadable", "`8 to 10` is no number of repetitions.", "Write `8-10`."),
-    ("exercise: squat, sets: 3, reps: 8–10", "8–10", "value-unreadable", "`8–10` is no number of repetitions.", "Write `8-10`."),
-    ("exercise: squat, sets: 3, reps: 8 — 10", "8 — 10", "value-unreadable", "`8 — 10` is no number of repetitions.", "Write `8-10`."),
-    ("exercise: squat, sets: 3, reps: AMRAP", "AMRAP", "value-unreadable", "`AMRAP` is no number of repetitions.", "Write `amrap`."),
-    ("exercise: squat, sets: 3, rest: 90", "90", "value-unreadable", "`90` is no time of rest.", "Say the unit: `90 s` or `90 min`."),
-    ("exercise: squat, sets: 3, rest: 1:30", "1:30", "value-unreadable", "`1:30` is no time of rest.", "Write `90 s`."),
-    ("exercise: squat, sets: 3, rest: 1 min 30 s", "1 min 30 s", "value-unreadable", "`1 min 30 s` is no time of rest.", "Write `90 s`."),
-    ("exercise: squat, sets: 3, rest: 3 minutes", "3 minutes", "value-unreadable", "`3 minutes` is no time of rest.", "Write `3 min`."),
-    ("exercise: squat, sets: 3, tempo: 3010", "3010", "value-unreadable", "`3010` is no tempo.", "Write `3-0-1-0`."),
-    ("exercise: squat, sets: 3, tempo: 3-1-x-0", "3-1-x-0", "value-unreadable", "`3-1-x-0` is no tempo.", "Write `3-1-X-0`."),
-    ("exercise: squat, sets: 3, tempo: 2-0-1", "2-0-1", "value-unreadable", "`2-0-1` is no tempo.", "Correct it."),
+    ("exercise: squat, sets: 3, tempo: 2-0-1-0-1", "2-0-1-0-1", "value-unreadable", "`2-0-1-0-1` is no tempo.", "Correct it."),
     ("exercise: squat, sets: 3, velocity: 0.5", "0.5", "value-unreadable", "`0.5` is no velocity.", "Write `0.5 m/s`."),
-    ("exercise: squat, sets: 3, rpe: '@8'", "'@8'", "value-unreadable", "`@8` is no rating of effort.", "Write `8`."),
     ("exercise: squat, sets: 3, rir: RPE 8", "RPE 8", "value-unreadable", "`RPE 8` is no number of repetitions in reserve.", "Effort stands on its own: write `rpe: 8`."),
     ("exercise: squat, sets: 3, rir: 11", "11", "value-out-of-range", "`rir` is 11.", "Correct the number."),
     ("exercise: squat, sets: 3, rir: 2.3", "2.3", "value-out-of-range", "`rir` is 2.3.", "Correct the number."),
     ("exercise: squat, sets: 0", "0", "value-out-of-range", "`sets` is 0.", "Correct the number."),
     ("exercise: squat, sets: [3, 4]", "[3, 4]", "value-wrong-kind", "`sets` is a list.", "Write a single value."),
     ("exercise: squat, sets: ", "", "value-missing", "`sets` is empty.", "Write it, like `sets: 3`, or take it out."),
-    ("exercise: squat, sets: {week 1: 3}", "week 1", "value-unreadable", "`week 1` is no week or run of weeks.", "Write `1`."),
     ("exercise: squat, sets: {1: three}", "three", "value-unreadable", "`three` is no number of sets.", "Correct it."),
     ("exercise: 21, sets: 3", "21", "value-wrong-kind", "`exercise` is a number, 21.", "Write '21', in quotes."),
     ("exercise: squat, sets: 3, side: both", "both", "value-unknown", "`both` is no side.", "Write `each`."),
@@ -116,7 +94,6 @@ IN_A_FILE = [
     ("programme", "programme: P\nathlete: mara\n" + A_PROGRAMME, "mara", "value-unreadable", "`mara` is no path of an athlete file.", "Correct it."),
     ("programme", "programme: P\nstarts: 5.1.2026\n" + A_PROGRAMME, "5.1.2026", "value-unreadable", "`5.1.2026` is no date.", "Write `2026-01-05`."),
     ("programme", "programme: P\nweeks: 6 weeks\n" + A_PROGRAMME, "6 weeks", "value-unreadable", "`6 weeks` is no number of weeks.", "Write `6`."),
-    ("programme", "programme: P\nrotation: [mon]\n" + A_PROGRAMME, "mon", "value-unknown", "`mon` is no weekday.", "Write `monday`."),
     ("programme", "programme: P\nage: 30\n" + A_PROGRAMME, "age", "key-unknown", "A programme has no `age`.", "Move it there, or take it out."),
     ("programme", "programme: P\nblocks: [{name: a, weeks: 4, sessions: [{activity: run}]}]\n" + A_PROGRAMME, "sessions", "keys-at-odds", "`sessions` stands beside `blocks`.", "Take one of them out."),
     ("programme", "programme: P\nblocks: [{name: a, weeks: 4, deload: 'yes', sessions: [{activity: run}]}]\n", "'yes'", "value-wrong-kind", "`deload` is the text `yes`.", "Write `true`."),
@@ -243,8 +220,8 @@ def test_numbers_that_no_program_keeps_and_lost_aliases_have_been_told_of_alread
 ANCHORED = """\
 programme: P
 shared:
-  heavy: &heavy {sets: 3, lod: 80 %, rest: 90}
-  pause: &pause 2 minutes
+  heavy: &heavy {sets: 3, lod: 80 %, rest: 90 steps}
+  pause: &pause two minutes
 sessions:
   - session: Lower A
     exercises:
@@ -258,8 +235,8 @@ def test_a_slip_that_is_used_again_is_told_once_where_it_stands():
     findings = told(ANCHORED)
     assert [(one.place.line, one.place.excerpt, one.where) for one in findings] == [
         (3, "lod", "Lower A, squat"),
-        (3, "90", "Lower A, squat, rest"),
-        (4, "2 minutes", "Lower A, row, rest"),
+        (3, "90 steps", "Lower A, squat, rest"),
+        (4, "two minutes", "Lower A, row, rest"),
     ]
     assert [[(by.line, by.excerpt) for by in one.place.through] for one in findings] == [
         [(8, "*heavy")],

@@ -42,6 +42,7 @@ athletes:
     supervision: coach present
     note: n
 goal: strength
+deload: [4, 7-8]
 phase: in-season
 focus: [legs]
 priority: [hamstrings]
@@ -64,6 +65,7 @@ blocks:
     sessions:
       - session: Lower A
         day: [monday, 4]
+        in weeks: 1-2+3-4
         preparation: 5 min bike
         note: n
         exercises:
@@ -75,6 +77,7 @@ blocks:
             rest: 2-3 min
             tempo: 3-1-X-0
             warm-up sets: 2
+            in weeks: 1-4
             or: [leg press]
             progression: {add: 2.5 kg, when: it moves well, every: 2 weeks, note: n}
             velocity: 0.5 m/s

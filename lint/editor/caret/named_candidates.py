@@ -5,7 +5,7 @@ from __future__ import annotations
 import os
 from itertools import islice
 
-from ...model import quantities
+from ...model.weeks import weeks
 from ...project.discovery import searched
 from ...text import repository
 from . import catalogue_candidates, rule_candidates
@@ -122,9 +122,11 @@ def sessions_and_lines(scope: CandidateScope) -> Iterator[Candidate]:
 def weeks_left_out(scope: CandidateScope) -> Iterator[Candidate]:
     """The first run of weeks that the keys beside the caret leave out, if there is one."""
     taken: set[int] = set()
+    if "other" in scope.context.sibling_keys[-1]:
+        return
     for key in scope.context.sibling_keys[-1]:
-        first, last = quantities.weeks(key) or (1, 0)
-        taken.update(range(first, min(last, MOST_FILES) + 1))
+        for first, last in weeks(key):
+            taken.update(range(first, min(last, MOST_FILES) + 1))
     left = [week for week in range(1, _weeks_to_cover(scope) + 1) if week not in taken]
     if not taken or not left:
         return

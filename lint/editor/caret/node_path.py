@@ -2,8 +2,8 @@
 
 from __future__ import annotations
 
-from ...model import quantities
 from ...model.sessions import WORK_KEYS
+from ...model.weeks import weeks
 from ...syntax.tree import Mapping, Scalar, Sequence
 
 TYPE_CHECKING = False
@@ -59,7 +59,7 @@ class NodePath:
     def keys(self) -> tuple[str, ...]:
         """The keys of the path, without places in lists and without weeks."""
         keys = [key for key in self.key_path if isinstance(key, str)]
-        if self.weeks is not None:
+        if self.weeks:
             keys.pop()
         return tuple(keys)
 
@@ -74,12 +74,12 @@ class NodePath:
         return self.keys[-2] if len(self.keys) > 1 else ""
 
     @property
-    def weeks(self) -> tuple[int, int] | None:
-        """First and last week of a value by week; None where the value is none."""
+    def weeks(self) -> tuple[tuple[int, int], ...]:
+        """The runs of weeks of a value by week, each as first and last; empty where the value is none."""
         path = self.key_path
         if len(path) < 2 or path[-2] not in BY_WEEK or not isinstance(path[-1], str):
-            return None
-        return quantities.weeks(path[-1])
+            return ()
+        return weeks(path[-1])
 
     def enclosing(self, key: str) -> Mapping | None:
         """The innermost group on the path that has a key."""

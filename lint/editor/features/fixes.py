@@ -5,6 +5,7 @@ from __future__ import annotations
 import re
 
 from ...findings.finding import Edit
+from ...schemas.plain_spellings import plain_spellings
 from ...team import waivers
 from ..documents.answers import Fix
 from ..documents.snapshot import underlined
@@ -16,6 +17,9 @@ if TYPE_CHECKING:
     from ...findings.finding import Finding
     from ..documents.offset_map import Span
     from ..documents.snapshot import Snapshot
+
+SPELT = ("programme", "athlete")
+"""Kinds of files with quantities."""
 
 _LINE_END = re.compile(r"\r\n|\r|\n")
 
@@ -36,6 +40,7 @@ def fixes(snapshot: Snapshot, start: int, end: int, asked_about: list[Span] | No
     touched = meant or touched
     offered = [fix for finding in touched for fix in _own_edits(finding)]
     offered += _edits_of_all(snapshot, touched)
+    offered += _plain_spellings(snapshot, start, end)
     offered += _waivers(snapshot, touched)
     return list({(fix.title, _edit_key(fix)): fix for fix in reversed(offered)}.values())[::-1]
 
@@ -84,6 +89,22 @@ def _edits_of_all(snapshot: Snapshot, touched: list[Finding]) -> Iterator[Fix]:
                 last_end = place.end
         if len(edits) > 1:
             yield Fix(f"Mend all {len(edits)} of {rule} in this file", mended, edits)
+
+
+# Spellings
+
+
+def _plain_spellings(snapshot: Snapshot, start: int, end: int) -> Iterator[Fix]:
+    """The plain spelling of what a part of the text touches, and of the whole file; both mean the same."""
+    reading, kind = snapshot.review.reading, snapshot.review.kind
+    if reading is None or reading.root is None or kind not in SPELT:
+        return
+    edits = list(plain_spellings(reading.root, kind))
+    here = [edit for edit in edits if edit.place.start <= end and start <= edit.place.end]
+    for edit in here:
+        yield Fix(f"{edit.label[:1].upper()}{edit.label[1:]}, the plain spelling", [], [edit])
+    if here and len(edits) > 1:
+        yield Fix(f"Write all {len(edits)} values of this file in plain spelling", [], edits)
 
 
 # Waivers

@@ -137,8 +137,8 @@ class _Explanation:
     def of_key(self) -> str:
         """A key that is itself a name or a week."""
         path = self.path
-        if path.weeks is not None:
-            return self.weeks_of_key(*path.weeks)
+        if path.weeks:
+            return "; ".join(filter(None, (self.weeks_of_key(*one) for one in path.weeks)))
         if path.parent_key in NAMING_KEYS:
             return self.exercise(path.key)
         if path.parent_key in KEYED_BY_AREA:

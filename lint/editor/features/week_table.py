@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from ...counting.credits import DIRECT
 from ...model.naming import day_name
+from ...schemas.spellings import plain_spelling
 from ...wording.words import sets_of
 from ..explain.counts import HALF_NOTE, sets_by_exercise
 from ..explain.markdown import bullets, md, minutes, name_of, paragraphs, table
@@ -126,5 +127,11 @@ def _values(week: Week, name: str, entries: list[SetGroup]) -> dict[str, str]:
     for key in COMPARED_KEYS:
         places = [entry.work.places[key] for entry in entries if key in entry.work.places]
         if places:
-            values[key] = ", ".join(dict.fromkeys(place.excerpt for place in places))
+            values[key] = ", ".join(dict.fromkeys(_as_meant(key, place.excerpt) for place in places))
     return values
+
+
+def _as_meant(key: str, words: str) -> str:
+    """The words of a key in their plain spelling, where they have one."""
+    bare = words[1:-1] if words[:1] in ("'", '"') else words
+    return plain_spelling("time" if key == "hold" else key, bare) or words

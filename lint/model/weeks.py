@@ -1,0 +1,29 @@
+"""Weeks and weekdays as coaches write them: "1-3", "3+5", "Mon"."""
+
+from __future__ import annotations
+
+from .quantities import spelt
+
+
+def weeks(key: str) -> tuple[tuple[int, int], ...]:
+    """The runs of weeks of a key, as first and last: ``3``, ``1-3``, ``1-2+5``; empty for other keys."""
+    known = _plain_weeks(key)
+    return spelt("weekNumbers", key, _plain_weeks) or () if known is None else known
+
+
+def _plain_weeks(key: str) -> tuple[tuple[int, int], ...] | None:
+    spans = []
+    for part in key.split("+"):
+        first, dash, last = part.partition("-")
+        if not first.isdecimal() or (dash and not last.isdecimal()) or len(part) > 9:
+            return None
+        one, other = int(first), int(last) if dash else int(first)
+        if not one or not other:
+            return None
+        spans.append((min(one, other), max(one, other)))
+    return tuple(spans)
+
+
+def weekday(word: str) -> str | None:
+    """A weekday as the schema spells it: ``monday`` for ``Mon`` or ``mondays``."""
+    return spelt("weekday", word, str)

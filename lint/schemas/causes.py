@@ -1,0 +1,216 @@
+"""Faults that break a schema in several places at once: each is told once, where it is.
+
+What they broke is put right in the copy of the data, so that the schema finds nothing more of them there.
+"""
+
+from __future__ import annotations
+
+import re
+
+from ..findings.finding import Edit
+from ..syntax.additions import before_next_key
+from ..syntax.tree import Mapping, Scalar, Sequence
+from .readings import RULE, are_sets_and_reps
+from .spellings import plain_spelling
+
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from collections.abc import Iterator
+    from typing import Any
+
+    from ..findings.finding import Finding
+    from ..syntax.tree import KeyValue
+    from .corrected_data import CorrectedData
+    from .lookup import SchemaLookup
+    from .violation import DataPath
+
+    Group = tuple[DataPath, Mapping, dict[str, Any]]
+    """A mapping: its path, its node, and its keys in the copy."""
+
+_STAND_IN: dict[str, Any] = {"session": "session", "exercises": [{"exercise": "exercise", "sets": 1}]}
+"""A sound session, which stands in the copy where the coach's own session is meant."""
+
+
+class CauseExplainer:
+    """Makes the findings for faults that break a file's schema in several places."""
+
+    def __init__(self, data: CorrectedData, schema: SchemaLookup) -> None:
+        self.data = data
+        self.schema = schema
+
+    def findings(self) -> Iterator[Finding]:
+        """The findings, in the order of the text within each kind of fault."""
+        yield from self._misplaced_sessions()
+        for group in list(self._groups()):
+            for explain in (self._cut_values, self._every_minute, self._sets_times_reps, self._bare_weeks):
+                yield from explain(*group)
+
+    def _groups(self) -> Iterator[Group]:
+        """Every mapping where it is written; what an alias repeats is not looked at again."""
+        waiting: list[tuple[DataPath, Any, Any]] = [((), self.data.root, self.data.plain)]
+        while waiting:
+            path, node, plain = waiting.pop()
+            if node.defined is not None:
+                continue
+            if isinstance(node, Mapping):
+                yield path, node, plain
+                held = [
+                    ((*path, key), one.value, plain[key])
+                    for key, one in node.entries.items()
+                    if not one.merged and key in plain
+                ]
+                waiting += reversed(held)
+            elif isinstance(node, Sequence):
+                waiting += reversed([((*path, at), one, plain[at]) for at, one in enumerate(node.items)])
+
+    # A value cut by a comma
+
+    def _cut_values(self, path: DataPath, node: Mapping, keys: dict[str, Any]) -> Iterator[Finding]:
+        """In braces a comma ends a value: what follows it stands alone, a key without a colon."""
+        content = node.source.content
+        if content[node.start : node.start + 1] != "{":
+            return
+        known = self.schema.kind(path, keys).get("properties", {}) if path else {}
+        entries = list(node.entries.items())
+        at = 0
+        while at < len(entries):
+            key, first = entries[at]
+            pieces = [first]
+            while at + 1 < len(entries) and _is_piece(content, pieces[-1], entries[at + 1][1], known):
+                at += 1
+                pieces.append(entries[at][1])
+            at += 1
+            if len(pieces) > 1:
+                yield self._cut_value(path, key, pieces)
+                for piece in pieces[1:]:
+                    keys.pop(piece.key.text, None)
+                keys[key] = content[first.value.start : pieces[-1].key.end]
+
+    def _cut_value(self, path: DataPath, key: str, pieces: list[KeyValue]) -> Finding:
+        first, last = pieces[0].value, pieces[-1].key
+        place = first.source.place(first.start, last.end)
+        words = place.excerpt
+        if re.search("[0-9],[0-9]", words):
+            meant = re.sub("(?<=[0-9]),(?=[0-9])", ".", words)
+            counted = f"Inside braces the comma of `{words}` ends the value, and `{last.text}` stands alone."
+            change, label = f"Write `{meant}`, with a point.", f"Write {meant}"
+        else:
+            meant = "'" + words.replace("'", "''") + "'"
+            alone = ", ".join(f"`{one.key.text}`" for one in pieces[1:])
+            counted = f"Inside braces a comma ends `{key}` after `{_text(first)}`, and {alone} stands alone."
+            change, label = "Put quotes around the whole of it.", "Put quotes around the whole of it"
+        return self.data.finding(
+            "comma-cuts-value", path, place, counted, change=change, edits=(Edit(place, meant, label),)
+        )
+
+    # Work that starts every so many minutes
+
+    def _every_minute(self, path: DataPath, node: Mapping, keys: dict[str, Any]) -> Iterator[Finding]:
+        """``emom: 10 min``: a set every minute for ten minutes, which two keys say."""
+        for key, entry in node.entries.items():
+            found = re.fullmatch(r"(?i)e([2-9]?)mom", key)
+            if found is None or key not in keys or entry.merged:
+                continue
+            every = f"every: {int(found[1] or 1) * 60} s"
+            lasts = re.fullmatch(r"(?i)([0-9]{1,3}) ?(?:min|mins|minutes|m|')?", _text(entry.value))
+            wanted = f"{every}, for: {lasts[1] if lasts else 10} min"
+            edits: tuple[Edit, ...] = ()
+            if lasts and "exercise" in keys and not {"every", "for"} & keys.keys():
+                place = node.source.place(entry.key.start, entry.value.end)
+                words = wanted.replace(", ", before_next_key(node, key))
+                edits = (Edit(place, words, f"Write {wanted}"),)
+            keys.clear()
+            keys.update(_STAND_IN["exercises"][0])
+            yield self.data.finding(
+                "key-unknown",
+                path,
+                entry.key.place,
+                f"An exercise has no `{key}`; a set that starts every so often takes `every` and `for`.",
+                change=f"Write `{wanted}` on the exercise.",
+                edits=edits,
+            )
+            return
+
+    # Sets and repetitions in one value
+
+    def _sets_times_reps(self, path: DataPath, node: Mapping, keys: dict[str, Any]) -> Iterator[Finding]:
+        """``reps: 3x5`` has two readings, and is told as that; that sets are missing is not told as well."""
+        if "reps" in keys and "sets" not in keys and "exercise" in keys:
+            said = keys["reps"]
+            values = said.values() if isinstance(said, dict) else [said]
+            if any(isinstance(one, str) and are_sets_and_reps(one) for one in values):
+                keys["sets"] = 1
+        return iter(())
+
+    # Weeks of a session or line
+
+    def _bare_weeks(self, path: DataPath, node: Mapping, keys: dict[str, Any]) -> Iterator[Finding]:
+        """``weeks: 6`` on a session or line: the one week, or as many weeks."""
+        entry = node.entries.get("weeks")
+        if entry is None or entry.merged or "weeks" not in keys or not {"session", "exercise"} & keys.keys():
+            return
+        words = _text(entry.value)
+        if not plain_spelling("weekNumbers", words) or "in weeks" in keys:
+            return
+        ways = [words] if not words.isdecimal() or words == "1" else [words, f"1-{words}"]
+        del keys["weeks"]
+        place = node.source.place(entry.key.start, entry.value.end)
+        said = " or ".join(f"`in weeks: {one}`" for one in ways)
+        two = f" has two readings: week {words} alone, or the first {words} weeks." if len(ways) > 1 else ""
+        yield self.data.finding(
+            RULE if two else "key-unknown",
+            path,
+            place if two else entry.key.place,
+            f"`weeks: {words}`{two}" if two else "The weeks of a session or line stand under `in weeks`.",
+            change=f"Write {said}.",
+            edits=tuple(Edit(place, f"in weeks: {one}", f"Write in weeks: {one}") for one in ways),
+        )
+
+    # Sessions in the wrong column
+
+    def _misplaced_sessions(self) -> Iterator[Finding]:
+        """Sessions indented too far, or too little, so that they belong to something else."""
+        root, plain = self.data.root, self.data.plain
+        blocks = plain.get("blocks")
+        if "sessions" in plain and isinstance(blocks, list) and blocks and isinstance(blocks[-1], dict):
+            entry = root.entries["sessions"]
+            last = root.entries["blocks"].value
+            if "sessions" not in blocks[-1] and entry.key.start > last.start:
+                name = blocks[-1].get("name", "the last one")
+                del plain["sessions"]
+                blocks[-1]["sessions"] = [_STAND_IN]
+                yield self._misplaced(
+                    entry,
+                    f"`sessions` stands at the left edge, outside the block {name} above it, which has none.",
+                    "Indent it, and all that belongs to it, as far as the other keys of the block.",
+                )
+        elif not {"sessions", "blocks"} & plain.keys():
+            for owner, entry in root.entries.items():
+                held = entry.value.entries.get("sessions") if isinstance(entry.value, Mapping) else None
+                if held is not None and entry.value.defined is None and isinstance(plain.get(owner), dict):
+                    plain[owner].pop("sessions", None)
+                    plain["sessions"] = [_STAND_IN]
+                    nothing = ", where nothing is read" if owner == "shared" else ""
+                    yield self._misplaced(
+                        held,
+                        f"`sessions` stands under `{owner}`{nothing}, and the programme has none.",
+                        "Move it, and all that belongs to it, to the left edge.",
+                    )
+                    return
+
+    def _misplaced(self, entry: KeyValue, counted: str, change: str) -> Finding:
+        return self.data.finding("key-misplaced", (), entry.key.place, counted, change=change)
+
+
+def _text(node: object) -> str:
+    return node.text if isinstance(node, Scalar) else ""
+
+
+def _is_piece(content: str, before: KeyValue, entry: KeyValue, known: dict[str, Any]) -> bool:
+    """Whether an entry is the rest of the value before it: it has no colon, and only a comma parts them."""
+    value, key = entry.value, entry.key
+    if value.plain is not None or value.end > key.end or entry.merged or key.style or key.text in known:
+        return False
+    end = before.value.end if before.value.plain is not None else before.key.end
+    is_text = isinstance(before.value, Scalar) and not before.value.style
+    return is_text and content[end : key.start].strip() == "," and content[key.end : key.end + 1] != ":"

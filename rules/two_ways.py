@@ -1,0 +1,155 @@
+"""Values that can be read in two ways on the lift that they stand on."""
+
+from __future__ import annotations
+
+import re
+
+from ..lint.counting.set_group import FAST_KINDS
+from ..lint.engine.registry import rule
+from ..lint.findings.finding import Edit, found
+from ..lint.model.naming import line_name
+from ..lint.wording.words import plain
+
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from collections.abc import Iterator
+
+    from ..lint.counting.set_group import SetGroup
+    from ..lint.engine.limits import Limits
+    from ..lint.findings.finding import DraftFinding
+    from ..lint.text.places import Place
+
+_PRESSES = ("horizontal push", "vertical push")
+"""Patterns that two dumbbells are pressed in, one in each hand."""
+
+
+@rule(
+    "read-two-ways",
+    family="upkeep",
+    severity="warning",
+    confidence="common practice",
+    why="What two people read in two ways is done in two ways.",
+    sources=(),
+)
+def read_two_ways(entry: SetGroup, limits: Limits) -> Iterator[DraftFinding]:
+    """A value that can be read in two ways on this lift.
+
+    Four kinds: 8/8 in two sets of a lift for one side at a time (a number for each set, or for each side);
+    +10 kg on what is not lifted with the body (more than last time, or added to body weight); a hold
+    on a jump or throw without repetitions (held, or gone on with by the clock); and, as a note, one weight
+    for two dumbbells (each, or both together). Wants what is meant, and offers each as an edit.
+
+    Flags:
+        programme: Legs
+        sessions:
+          - session: Lower
+            exercises:
+              - {exercise: split squat, sets: 2, reps: 8/8}  # <- here
+
+    Passes:
+        programme: Legs
+        sessions:
+          - session: Lower
+            exercises:
+              - {exercise: split squat, sets: 2, reps: 8 each}
+    """
+    if entry.exercise is None or not entry.sets.high:
+        return
+    for ask in (_each_side, _added_weight, _held_jump, _pair_of_dumbbells):
+        draft = ask(entry)
+        if draft is not None:
+            yield draft
+
+
+def _each_side(entry: SetGroup) -> DraftFinding | None:
+    """``8/8`` in two sets on a lift for one side at a time."""
+    reps, exercise = entry.work.reps, entry.exercise
+    if reps is None or exercise is None or not exercise.unilateral or entry.work.side:
+        return None
+    if len(reps.sets) != 2 or reps.sets[0] != reps.sets[1] or str(entry.work.sets) != "2":
+        return None
+    one = str(reps.sets[0])
+    meanings = {f"{one} each": f"{one} for each side", one: f"{one} in each of the two sets, as it was read"}
+    return _asked(entry, entry.work.places["reps"], meanings)
+
+
+def _added_weight(entry: SetGroup) -> DraftFinding | None:
+    """``+10 kg`` on what is not lifted with the body."""
+    load, place = entry.work.load, entry.work.places.get("load")
+    if load is None or place is None or load.kind != "bodyweight" or entry.implement in ("", "bodyweight"):
+        return None
+    signed = re.match(r"['\"]?([+\u2010-\u2015\u2212-])", place.excerpt)
+    if signed is None:
+        return None
+    weight = load.words.removeprefix("bodyweight").lstrip(" +-")
+    more = "more" if signed[1] == "+" else "less"
+    return _asked(
+        entry,
+        place,
+        {weight: f"{weight} {more} than last time, which has to be written in full", load.words: load.words},
+    )
+
+
+def _held_jump(entry: SetGroup) -> DraftFinding | None:
+    """A hold on a jump or throw that has no repetitions."""
+    place = entry.work.places.get("hold")
+    if place is None or entry.work.reps is not None or entry.exercise is None:
+        return None
+    if entry.exercise.kind not in FAST_KINDS:
+        return None
+    held = f"hold: {place.excerpt}"
+    return found(
+        place,
+        f"`{held}` on {entry.name} has two readings: as many as come in that time, or a position held at the"
+        " end.",
+        change=f"Write `reps: {place.excerpt}`, or `reps` beside the hold.",
+        where=line_name(entry.prescription),
+        edits=_held_jump_edits(place, held),
+    )
+
+
+def _held_jump_edits(place: Place, held: str) -> tuple[Edit, ...]:
+    """Both readings, where the key stands right before its value."""
+    before = place.text.content[: place.start]
+    key = re.search(r"hold:[ \t]*$", before[-40:])
+    if key is None:
+        return ()
+    whole = place.from_before(len(key[0]))
+    line = before[max(before.rfind("\n"), before.rfind("\r")) + 1 :]
+    indent = line.removesuffix(key[0])
+    between = ", " if indent.strip(" -") else "\n" + " " * len(indent)
+    timed = f"reps: {place.excerpt}"
+    return (
+        Edit(whole, timed, f"write {timed}: by the clock"),
+        Edit(whole, f"reps: 1{between}{held}", f"write reps: 1 and {held}: held at the end"),
+    )
+
+
+def _pair_of_dumbbells(entry: SetGroup) -> DraftFinding | None:
+    """One weight where two dumbbells are pressed."""
+    load, exercise = entry.work.load, entry.exercise
+    if load is None or exercise is None or load.kind != "mass" or load.pieces > 1 or len(load.values) != 1:
+        return None
+    if (
+        entry.implement != "dumbbell"
+        or exercise.unilateral
+        or exercise.pattern not in _PRESSES
+        or entry.work.side
+    ):
+        return None
+    words = load.words
+    half = re.sub("[0-9]+(?:[.][0-9]+)?", lambda one: plain(float(one[0]) / 2), words)
+    meanings = {f"2 x {words}": f"{words} in each hand", f"2 x {half}": f"{words} in both hands together"}
+    return _asked(entry, entry.work.places["load"], meanings, note=True)
+
+
+def _asked(entry: SetGroup, place: Place, meanings: dict[str, str], *, note: bool = False) -> DraftFinding:
+    """The finding that names both readings, each with what to write for it."""
+    return found(
+        place,
+        f"`{place.excerpt}` on {entry.name} has two readings: {', or '.join(meanings.values())}.",
+        change=f"Write {' or '.join(f'`{words}`' for words in meanings)}.",
+        where=line_name(entry.prescription),
+        edits=tuple(Edit(place, words, f"write {words}") for words in meanings),
+        severity="note" if note else "warning",
+    )
