@@ -126,7 +126,7 @@ def _judged(week: Week, ledger: Ledger, pair: Pair, limits: Limits) -> Iterator[
         line.place,
         f"{sets_of(str(more))} for {strong.words} against {less} for {weak.words}{turn.words}.",
         severity=serious,
-        wanted=limits.words(f"the two near one another, {bound}", limit, ground=" (common practice)"),
+        wanted=limits.words(f"the two near one another, {bound}", limit),
         change=f"{_evened(week, more, less, weak, most)}.",
         where=line_name(line),
         subject=pair.name,
@@ -214,7 +214,7 @@ def sides_uneven(week: Week, limits: Limits) -> Iterator[DraftFinding]:
         yield found(
             line.place,
             f"Direct sets{turn.words or ' a week'}: {listed([one.words() for one in over])}.",
-            wanted=limits.words("no more than {:%} fewer on one side", "apart", ground=" (common practice)"),
+            wanted=limits.words("no more than {:%} fewer on one side", "apart"),
             change=f"Add {sets_of(worst.apart)} on the {worst.weak}. Where the difference is meant, say so in"
             " a waiver; where a clinician leads the work, write `rehabilitation`.",
             where=line_name(line),

@@ -275,7 +275,6 @@ def room_too_small(visit: Visit, limits: Limits) -> Iterator[DraftFinding]:
                 wanted = limits.words(
                     f"no more than {{}} to a station in {limit.removesuffix('s')}s",
                     limit,
-                    ground=" (common practice)",
                 )
                 yield _crowded(station, there, enough, entries, at_once, wanted)
 

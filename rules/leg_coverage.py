@@ -387,7 +387,7 @@ def nordics_too_rare(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
         yield found(
             where_to_add(counted),
             f"{counted_noun(sessions, 'session')} with Nordic curls in {weeks} weeks.",
-            wanted=limits.words("at least one in {:week}", "weeks", ground="; a benefit showed with more"),
+            wanted=limits.words("at least one in {:week}", "weeks"),
             change="Put a set or two into every week or two, or give their place to another leg curl.",
             where=where_named(counted),
             group="Nordic curl",

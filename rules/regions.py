@@ -332,9 +332,7 @@ def days_per_region_few(week: Week, ledger: Ledger, limits: Limits) -> Iterator[
         f"{listed([f'{region} on {_days(mean)}' for region, mean in few.items()])} of the week"
         f"{' in the mean of a turn' if turn.words else ''}"
         f"{unless(turn.tally, areas=few, does='adds to it')}.",
-        wanted=limits.words(
-            "{:day} or more for each major region", "days", ground=", as health guidelines ask"
-        ),
+        wanted=limits.words("{:day} or more for each major region", "days"),
         change=f"{capital('; '.join(_added_to(week, *one) for one in lacking.items()))}.",
         where=session.name,
         subject="days a week",

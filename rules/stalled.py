@@ -102,9 +102,7 @@ def nothing_changes(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
         first.entry.prescription.place,
         f"{names} {'stays' if one else 'stay'} the same in sets, repetitions, load and effort for {longest}"
         " weeks.",
-        wanted=limits.words(
-            "a change within {:week}, or a progression written down", "weeks", ground=" (common practice)"
-        ),
+        wanted=limits.words("a change within {:week}, or a progression written down", "weeks"),
         change="Write down how the load moves on, such as `progression: {add: 2.5 kg, when: all sets done}`,"
         " or change the numbers by week.",
         where=line_name(first.entry.prescription),

@@ -106,7 +106,7 @@ def _stepped(before: SetGroup, entry: SetGroup, unit: str, fewer: float, limits:
     if round(now - was - max(by_share, kilograms), 6) <= 0:
         return Step(before, up, most, "")
     if by_share < kilograms:
-        allowed = f"{plain(kilograms)} kg, the next step of the implement,"
+        allowed = f"{plain(kilograms)} kg, the implement's next step,"
         each = "{:kg}" if pieces == 1 else "{:kg} for each one held"
         return Step(before, up, most, _wanted(allowed, limits, (each, smallest)))
     of: list[tuple[str, Named]] = [("{:%}", "step")]
@@ -116,7 +116,7 @@ def _stepped(before: SetGroup, entry: SetGroup, unit: str, fewer: float, limits:
 
 
 def _wanted(allowed: str, limits: Limits, *of: tuple[str, Named]) -> str:
-    return limits.worked_out(f"at most {allowed} more than at like repetitions in the weeks before", *of)
+    return limits.worked_out(f"at most {allowed} more", *of)
 
 
 def _reps(work: Work) -> float | None:
@@ -237,9 +237,9 @@ def _too_large(step: Step, entry: SetGroup, week: int, back: str) -> DraftFindin
         entry.work.places["load"],
         f"{entry.name} goes from {was} to {now} at {reps} repetitions, {step.up:.0f} % up{back}.",
         wanted=step.wanted,
-        change="Correct the number if it is a slip, or take it in two or more steps."
+        change="Correct it if it is a slip, or take smaller steps."
         if back
-        else "Take it in two or more steps, or correct the number if it is a slip.",
+        else "Take smaller steps, or correct a slip.",
         where=line_name(entry.prescription),
         group=entry.name,
         amount=Amount(step.up, step.most, "% more"),
@@ -302,7 +302,7 @@ def _stated_steps(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
             stated.place,
             f"{entry.name} is to go up by {stated.add}{how_often}{share}.",
             wanted=step.wanted,
-            change="Add less at a time, or correct the number if it is a slip.",
+            change="Add less at a time, or correct a slip.",
             where=line_name(line),
             excess=step.up,
         )
