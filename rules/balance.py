@@ -70,9 +70,10 @@ def antagonist_imbalance(week: Week, ledger: Ledger, limits: Limits) -> Iterator
     Counts direct hard sets of each side of a pair (front and back of the thigh, pressing and pulling, elbow
     flexion and extension, outer and inner hip) in a typical week, or over a full turn where sessions rotate;
     compares the middles of ranges. The thigh is a note outside 2:3 to 3:2 and a warning outside 1:2 to 2:1;
-    other pairs are a note outside 1:2 to 2:1. Where the goal is not size and nothing names the muscles, any
-    pair is a note outside 1:3 to 3:1. Both the hard sets and all sets must say so, and of blocks of one
-    week all together. Silent where a side is empty: other rules say what is missing.
+    other pairs are a note outside 1:2 to 2:1. Where the goal is not size and nothing names the muscles, the
+    thigh is left alone, and other pairs are a note outside 1:3 to 3:1. Both the hard sets and all sets must
+    say so, and of blocks of one week all together. Silent where a side is empty: other rules say what is
+    missing.
 
     Flags:
         programme: Legs
@@ -118,7 +119,7 @@ def _judged(week: Week, ledger: Ledger, pair: Pair, limits: Limits) -> Iterator[
     if ratio <= most:
         return
     built = week.builds(weak.area) or week.builds(strong.area)
-    if not built and ratio <= limits.number("elsewhere"):
+    if not built and (pair.serious or ratio <= limits.number("elsewhere")):
         return
     serious: Severity = "warning" if built and pair.serious and ratio > limits.number("far") else "note"
     line = more.lines()[0][0]

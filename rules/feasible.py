@@ -291,6 +291,7 @@ def _too_many(
         change=f"{advice} or ask for fewer repetitions.",
         where=line_name(entry.prescription),
         group=entry.name,
+        line=entry.prescription.place,
         amount=Amount(repetitions, most, "repetitions"),
         related=(Related(entry.work.places["load"], words), *_on_file(entry)),
         excess=excess,

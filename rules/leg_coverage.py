@@ -113,8 +113,8 @@ def hip_hinge_missing(week: Week, ledger: Ledger, limits: Limits) -> Iterator[Dr
     Counts sets of exercises that hinge, in the weeks of a block that train the legs hard; wants at least
     one. A warning where the goal is size or strength, else a note. Blocks of one week that follow one another
     are judged together. Speaks where two lines train the legs, or the focus means them; where power,
-    endurance or health is the goal only if focus or priorities name the hamstrings. Trials train one
-    muscle or one lift by design and get one note; a `focus` without the hamstrings takes it away.
+    endurance or health is the goal only if focus or priorities name the hamstrings. Curls alone are no
+    training of the legs.
 
     Flags:
         programme: Legs
@@ -141,6 +141,8 @@ def hip_hinge_missing(week: Week, ledger: Ledger, limits: Limits) -> Iterator[Dr
     turn = week.turn()
     curls = turn.tally.for_actions(("knee flexion",))
     legs = turn.tally.for_actions(LEG_WORK, hard=True)
+    if all(part.entry.trains(("knee flexion",)) for part in legs.parts):
+        return
     held = turn.tally.for_actions(("hip extension",)).where(_is_held)
     hinges = suggested(week.programme, serves("hip hinge"))
     serious: Severity = "warning" if week.programme.goal in ("hypertrophy", "strength") else "note"

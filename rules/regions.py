@@ -51,8 +51,8 @@ def region_untrained(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
 
     Counts every set that trains a muscle of the region, directly or not, over the whole programme, or over
     the block for a focus of its own; wants at least one. Without a focus it speaks where health or size is
-    the goal, or none is written, and not every week is a deload; a note unless health is the goal. Trials
-    train one muscle or one lift by design and get one note; a `focus` on what they train takes it away.
+    the goal, or none is written; a note unless health is the goal, and then only where more than half of the
+    body is trained. Silent where every week is a deload.
 
     Flags:
         programme: Push
@@ -99,6 +99,8 @@ def region_untrained(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     regions = {region: catalogue.regions[region] for region in catalogue.major_regions}
     missing = _untrained(ledger, regions)
     session = next(programme.sessions(), None)
+    if programme.goal != "general health" and 2 * len(missing) >= len(regions):
+        return  # who leaves out more than half of the body means the rest
     if missing and session is not None:
         yield found(
             session.place,

@@ -315,6 +315,7 @@ def superset_shares(visit: Visit, limits: Limits) -> Iterator[DraftFinding]:
             wanted="opposing or unrelated exercises",
             change="Pair one with something else, or do them as straight sets.",
             where=line_name(second.prescription),
+            subject=f"{first.name} {second.name}",
             related=(Related(first.prescription.place, line_name(first.prescription)),),
         )
 

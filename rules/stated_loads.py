@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from ..lint.body.equipment import LOADED
 from ..lint.counting.set_group import FAST_KINDS
-from ..lint.engine.limits import Option
+from ..lint.engine.limits import Condition, Option
 from ..lint.engine.registry import rule
 from ..lint.findings.finding import Amount, Related, found
 from ..lint.model.naming import line_name
@@ -36,13 +36,16 @@ BARS = ("barbell", "trap bar", "guided bar")
     confidence="common practice",
     why="A lifter who is told neither load nor effort has to guess; nor can a review tell how hard it is.",
     sources=(),
+    options=(Condition("share", 33, "% of the lines with a bar that may be left open", "common practice"),),
 )
 def load_and_effort_missing(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     """Lines that say neither load nor effort.
 
     Looks at lifts over several joints with a bar, outside peak weeks: what is small, or held in the hands, is
     chosen by feel everywhere. Wants a load, an RM, a RIR, an RPE, a velocity, sets that go on to what is
-    possible, or a load or an effort elsewhere on the same lift. One note a programme, which counts the lines.
+    possible, or a load or an effort elsewhere on the same lift. Silent where it is
+    a third of such lines at most: whoever loads the others has left these open on purpose. One note a
+    programme, which counts the lines.
 
     Flags:
         programme: Press
@@ -66,7 +69,7 @@ def load_and_effort_missing(ledger: Ledger, limits: Limits) -> Iterator[DraftFin
         for _, entry in week.entries() if not week.is_peak else ():
             if _says_nothing(entry) and entry.exercise not in told:
                 lines.setdefault(entry.prescription, entry)
-    if not lines:
+    if len(lines) <= limits.number("share") / 100 * _with_a_bar(ledger):
         return
     first, *others = sorted(lines, key=_in_file)
     number = "1 line says" if len(lines) == 1 else f"{len(lines)} lines say"
@@ -78,6 +81,13 @@ def load_and_effort_missing(ledger: Ledger, limits: Limits) -> Iterator[DraftFin
         where=line_name(first),
         amount=Amount(len(lines), 0, "lines"),
         related=tuple(Related(line.place, line_name(line)) for line in others),
+    )
+
+
+def _with_a_bar(ledger: Ledger) -> int:
+    """Lines of lifts over several joints with a bar."""
+    return len(
+        {entry.prescription for _, entry in ledger.entries() if entry.compound and entry.implement in BARS}
     )
 
 

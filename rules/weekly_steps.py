@@ -242,6 +242,7 @@ def _too_large(step: Step, entry: SetGroup, week: int, back: str) -> DraftFindin
         else "Take smaller steps, or correct a slip.",
         where=line_name(entry.prescription),
         group=entry.name,
+        line=entry.prescription.place,
         amount=Amount(step.up, step.most, "% more"),
         related=(Related(step.before.work.places["load"], f"before: {was}"),),
         weeks=(week,),

@@ -131,9 +131,13 @@ class Week(Tally):
         return any(wanted.intersection(catalogue.area(term.words) or ()) for term in terms)
 
     def names(self, area: str) -> bool:
-        """Whether focus or priorities, its block's or else the programme's, name an area or a part of it."""
+        """Whether focus or priorities, its block's or else the programme's, name an area or a part of it.
+
+        A region among the priorities, such as legs, says what comes first, and names no part of it.
+        """
         wanted = set(catalogue.area(area) or ())
-        named = (*(self.block.focus or self.programme.focus), *self.programme.priority)
+        first = (term for term in self.programme.priority if catalogue.is_group(term.words))
+        named = (*(self.block.focus or self.programme.focus), *first)
         return any(wanted.intersection(catalogue.area(term.words) or ()) for term in named)
 
     def builds(self, area: str, goals: Collection[str] = BUILDING) -> bool:
