@@ -634,7 +634,7 @@ class TestRampUp:
         found = findings(text, "session-too-long")
         assert [one.severity for one in found] == ([severity] if severity else [])
         assert all("assumed" in one.counted for one in found)
-        assert all("3 warm-up sets" in one.related[0].words for one in found)
+        assert all("3 min warm-up sets" in one.related[0].words for one in found)
 
 
 class TestNewQuestions:

@@ -347,7 +347,7 @@ class TestCounting:
         ("counting", "counted"),
         [
             ("direct", "2 sets a week for the biceps, indirect sets not counted."),
-            ("fractional", "3 sets a week for the biceps."),
+            ("fractional", "3 sets a week for the biceps, indirect sets counted half."),
             ("total", None),
         ],
     )

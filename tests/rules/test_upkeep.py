@@ -1093,7 +1093,7 @@ class TestRoomTooSmall:
         assert (finding.severity, finding.confidence) == ("note", "common practice")
         assert (finding.place.excerpt, finding.where) == ("back squat", "A, back squat")
         assert finding.counted == "8 at a time need the rack for back squat; the room has 2, enough for 6."
-        assert finding.wanted == "no more than 3 to a station in straight sets (common practice)"
+        assert finding.wanted == "no more than 3 to a station in straight sets"
         assert finding.change == (
             "Start groups on different lines, let them come one after the other, or choose work that needs no"
             " rack."
@@ -1106,13 +1106,13 @@ class TestRoomTooSmall:
         assert finding.counted == (
             "3 at a time need the rack for back squat and overhead press; the room has 1, enough for 2."
         )
-        assert finding.wanted == "no more than 2 to a station in supersets (common practice)"
+        assert finding.wanted == "no more than 2 to a station in supersets"
         assert [one.words for one in finding.related] == ["A, overhead press needs it too"]
 
     def test_the_words_on_a_circuit(self, findings: Findings) -> None:
         (finding,) = findings(self.circuit("back squat", "plank", "dip"), self.RULE, self.room(4))
         assert finding.counted == "2 at a time need the rack for back squat; the room has 1, enough for 1."
-        assert finding.wanted == "no more than 1 to a station in circuits (common practice)"
+        assert finding.wanted == "no more than 1 to a station in circuits"
 
     @pytest.mark.parametrize(
         ("together", "stations", "said"),
