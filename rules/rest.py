@@ -277,7 +277,8 @@ def superset_shares(visit: Visit, limits: Limits) -> Iterator[DraftFinding]:
     Looks at hard sets of exercises in one superset: muscles that both train directly, loads that both hold in
     the hands in hinges, pulls and carries, and bars or racks that both need with different loads (unless the
     team has two). Wants none of it. Silent for circuits, for pairs with a `method` such as contrast, for left
-    against right, and where a minute or more of rest stands between the two.
+    against right, and where a minute or more of rest stands between the two. Silent where health or
+    endurance is the goal: getting tired is meant there.
 
     Flags:
         programme: Legs
@@ -297,6 +298,8 @@ def superset_shares(visit: Visit, limits: Limits) -> Iterator[DraftFinding]:
                   - {exercise: leg press, sets: 3, reps: 10}
                   - {exercise: seated leg curl, sets: 3, reps: 12}
     """
+    if visit.programme.goal in ("general health", "muscular endurance"):
+        return
     supersets: dict[Pairing, dict[Prescription, SetGroup]] = {}
     for entry in visit.own:
         paired = entry.prescription.paired
