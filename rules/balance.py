@@ -9,7 +9,7 @@ from ..lint.engine.limits import Condition, Option
 from ..lint.engine.registry import rule
 from ..lint.findings.finding import Amount, found
 from ..lint.model.naming import line_name
-from ..lint.wording.words import first_of, listed, sets_of
+from ..lint.wording.words import counted_noun, first_of, listed, sets_of
 from .leg_coverage import LEG_WORK
 from .shared import add, capital, serves, session_named, suggested, unless
 
@@ -239,7 +239,7 @@ class _Sides:
 
     def words(self, of: str) -> str:
         """``quadriceps: 5 direct sets a week left, 3 right``; ``of`` is the time that they are of."""
-        return f"{self.group}: {self.left} direct sets{of} left, {self.right} right"
+        return f"{self.group}: {counted_noun(str(self.left), 'direct set')}{of} left, {self.right} right"
 
     def one_sided(self, count: Count) -> Count:
         """The part of a count that one side alone does."""

@@ -168,7 +168,7 @@ def _is_unloaded(entry: SetGroup, exercise: Exercise) -> bool:
 
 
 def _what_lacks(taking: dict[tuple[str, ...], dict[str, Exercise]]) -> str:
-    """``no barbell or rack for back squat and overhead press; no barbell for barbell curl``; three at most."""
+    """``no barbell or rack for back squat and overhead press; no barbell for curl``; three at most."""
     lacks = [f"no {_in_words(pieces, 'or')} for {first_of(list(names))}" for pieces, names in taking.items()]
     return "; ".join([*lacks[:3], *(["and more"] if len(lacks) > 3 else [])])
 

@@ -85,8 +85,8 @@ def region_untrained(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
                 f"`{term.words}` is in `focus`; no work for {'it' if whole else _the(missing)}"
                 f"{unless(tally, areas=_muscles(parts, missing))}.",
                 wanted="a set, direct or indirect",
-                change=f"{_added_for(ledger, [term.words] if whole else missing)}, or take {term.words} out of"
-                " `focus`.",
+                change=f"{_added_for(ledger, [term.words] if whole else missing)}, or take {term.words} out"
+                " of `focus`.",
                 where="focus",
                 subject=term.words,
                 group=term.words,
@@ -337,9 +337,10 @@ def days_per_region_few(week: Week, ledger: Ledger, limits: Limits) -> Iterator[
         return
     session = (next(iter(lacking)) or week.visits[0]).session
     said = [f"{_called(region)} on {_days(few[region])}" for region in sorted(few, key=lambda one: few[one])]
+    mean_of_turn = " in the mean of a turn" if turn.words else ""
     yield found(
         session.place,
-        f"{capital(first_of(said))} of the week{' in the mean of a turn' if turn.words else ''}"
+        f"{capital(first_of([f'{said[0]} of the week{mean_of_turn}', *said[1:]]))}"
         f"{unless(turn.tally, areas=few, does='adds to it')}.",
         wanted=limits.words("{:day} or more for each major region", "days"),
         change=f"{capital('; '.join(_added_to(week, *one) for one in lacking.items()))}.",

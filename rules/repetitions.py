@@ -109,7 +109,8 @@ def rep_range_narrow(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
                 f"No direct set {'under 8' if lacking == 'heavy' else 'from 8'} repetitions for the"
                 f" {first_of(groups)}.",
                 wanted=f"some {lacking} sets in the block",
-                change=f"Write `reps: {'4-7' if lacking == 'heavy' else '8-20'}` for one exercise on one day.",
+                change=f"Write `reps: {'4-7' if lacking == 'heavy' else '8-20'}` for one exercise on one"
+                " day.",
                 where=line_name(line),
                 subject=slot,
                 related=counted_lines(*(count for _, count in narrow)),

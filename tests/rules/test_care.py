@@ -325,7 +325,7 @@ class TestClearanceMissing:
         assert (finding.place.excerpt, finding.where) == ("Ida", "Ida")
         assert finding.counted == "An age of 71, and no clearance on file."
         assert finding.wanted == "the date of one"
-        assert finding.change.startswith("Ask the athlete to see a physician or other licensed professional")
+        assert finding.change.startswith("Ask a physician or other licensed professional")
 
     def test_all_reasons_at_once(self, findings: Findings, week: Text) -> None:
         head = (
@@ -397,8 +397,8 @@ class TestScreeningMissing:
             "Ida",
             "No health screening on file.",
         )
-        assert finding.wanted == "the date of a health screening that is kept elsewhere"
-        assert finding.change.endswith("or state once in spotline.yaml that the team screens.")
+        assert finding.wanted == "the date of one"
+        assert finding.change.endswith("or write in spotline.yaml that you screen.")
 
     @pytest.mark.parametrize(
         ("athlete", "said"),
@@ -441,8 +441,8 @@ class TestJuniorUnsupervised:
         assert (finding.severity, finding.sources) == ("note", ("faigenbaum-2009",))
         assert (finding.place.excerpt, finding.where) == ("Ida", "Ida")
         assert finding.counted == "Aged 16, and no supervision written down."
-        assert finding.wanted == "qualified supervision, written down"
-        assert "your local rules on young people come first" in finding.change
+        assert finding.wanted == "a qualified coach at each session"
+        assert "Follow your local rules on young people" in finding.change
 
     @pytest.mark.parametrize(
         ("athlete", "said"),

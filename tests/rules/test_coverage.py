@@ -52,7 +52,7 @@ class TestKneeFlexionMissing:
         assert finding.where == "Lower, stiff-leg deadlift"
         assert finding.counted == "4 sets of hip hinges; nothing bends the knee against load."
         assert finding.wanted == ("a set of knee flexion in the block")
-        assert finding.change == "Add seated leg curl, lying leg curl or single-leg seated leg curl to Lower."
+        assert finding.change == "Add seated leg curl or lying leg curl to Lower."
         assert "short head of biceps femoris" in finding.why
         assert "forecasts no injury" in finding.why
         assert [related.words for related in finding.related] == [
@@ -65,7 +65,7 @@ class TestKneeFlexionMissing:
         (finding,) = findings(
             week({"A": [SQUAT, PRESS], "B": [SQUAT, PRESS], "C": [SQUAT, PRESS]}), self.RULE
         )
-        assert finding.change.endswith(" to A or B.")
+        assert finding.change.endswith(" to A.")
 
     def test_without_a_hinge_it_points_at_the_first_leg_exercise(
         self, findings: Findings, week: Text
@@ -238,10 +238,7 @@ class TestHipHingeMissing:
         assert finding.where == "Lower, seated leg curl"
         assert finding.counted == "7 sets of leg work; none is a hip hinge."
         assert finding.wanted == "a set of hip hinges in the block"
-        assert (
-            finding.change
-            == "Add dumbbell Romanian deadlift, trap bar deadlift or kettlebell deadlift to Lower."
-        )
+        assert finding.change == "Add dumbbell Romanian deadlift or trap bar deadlift to Lower."
 
     @pytest.mark.parametrize(
         ("goal", "severity"),
@@ -287,7 +284,7 @@ class TestHipHingeMissing:
         (finding,) = findings(week({"A": [SQUAT, PRESS], "B": [CURL], "C": [SQUAT, PRESS]}), self.RULE)
         assert finding.change.endswith(" to B.")
         (finding,) = findings(week({"A": [SQUAT, PRESS], "B": [SQUAT, PRESS]}), self.RULE)
-        assert finding.change.endswith(" to A or B.")
+        assert finding.change.endswith(" to A.")
 
     def test_points_at_the_first_leg_exercise_without_a_curl(self, findings: Findings, week: Text) -> None:
         (finding,) = findings(week({"Gym": ["bench press, sets: 3", "leg press, sets: 3", SQUAT]}), self.RULE)
@@ -511,13 +508,8 @@ class TestStraightKneeCalfMissing:
         assert (finding.place.line, finding.place.excerpt) == (8, "seated calf raise")
         assert finding.where == "Lower, seated calf raise"
         assert finding.counted == ("5-6 sets of calf raises, none with the knee straight.")
-        assert finding.wanted == (
-            "at least one set with the knee straight in the block; it trains the soleus as well"
-        )
-        assert finding.change == (
-            "Do some of them standing. Add standing calf raise, bodyweight calf raise or single-leg calf raise to Lower or"
-            " Legs."
-        )
+        assert finding.wanted == ("a straight-knee set in the block")
+        assert finding.change == ("Add standing calf raise or bodyweight calf raise to Lower.")
         assert [one.words for one in finding.related] == [
             "Lower, seated calf raise, Monday: 3-4 sets",
             "Legs, seated calf raise, Friday: 2 sets",
@@ -636,11 +628,8 @@ class TestPullOrPushMissing:
         assert (finding.severity, finding.confidence) == ("note", "common practice")
         assert (finding.place.excerpt, finding.where) == ("bench press", "Push, bench press")
         assert finding.counted == "7-8 sets of presses and pulls a week; no vertical pull or vertical push."
-        assert finding.wanted == "pulls and presses, both overhead and to the front (common practice)"
-        assert (
-            finding.change
-            == "Add lat pulldown for vertical pull and seated dumbbell shoulder press for vertical push to Push or Pull, or say in `focus` what this programme means to train."
-        )
+        assert finding.wanted == "a set of each in the block"
+        assert finding.change == "Add lat pulldown and seated dumbbell shoulder press to Push."
         assert [one.words for one in finding.related] == [
             "Push, bench press, Monday: 3-4 sets",
             "Pull, bent-over row, Friday: 4 sets",
@@ -1002,7 +991,7 @@ class TestFinerPointsMissing:
     def test_the_fullest_week_is_named(self, findings: Findings, week: Text) -> None:
         text = week({"Gym": ["cable pushdown, sets: {1: 2, 2: 7, 3: 5}"]}, f"{self.SIZE}\nweeks: 3")
         (finding,) = findings(text, self.RULE)
-        assert finding.counted.startswith("7 sets a week")
+        assert finding.counted.startswith("No set for the triceps long head")
         assert finding.weeks == ()
 
     def test_stands_back_under_rehabilitation(self, findings: Findings, week: Text) -> None:
@@ -1200,10 +1189,7 @@ class TestFastWorkMissing:
         assert (finding.place.excerpt, finding.where) == ("back squat", "Lower, back squat")
         assert finding.counted == "9-10 sets a week for power, none of them fast."
         assert finding.wanted == "jumps, throws, tempo X or loads of 30-70 %"
-        assert (
-            finding.change
-            == "Add medicine ball slam, medicine ball chest pass or rotational medicine ball throw to Lower or Upper."
-        )
+        assert finding.change == "Add medicine ball slam or medicine ball chest pass to Lower."
 
     @pytest.mark.parametrize(
         ("line", "said"),
@@ -1318,7 +1304,7 @@ class TestFastWorkMissing:
         assert findings(blocks((keys, [self.HEAVY]), head=f"{self.POWER}\n"), self.RULE) == []
         both = blocks((keys, ["plank, sets: 9"]), ("", [self.HEAVY]), head=f"{self.POWER}\n")
         (finding,) = findings(both, self.RULE)
-        assert finding.counted.endswith("none of 3-4 sets a week is fast.")
+        assert finding.counted.endswith("3-4 sets a week for power, none of them fast.")
 
     def test_silent_without_any_set(self, findings: Findings, week: Text) -> None:
         assert findings(week({"Gym": ["back squat, sets: 0"]}, self.POWER), self.RULE) == []
@@ -1442,9 +1428,9 @@ class TestDaysPerRegionFew:
         (finding,) = findings(text, self.RULE)
         assert (finding.severity, finding.confidence) == ("warning", "guideline")
         assert (finding.place.excerpt, finding.where) == ("Pull", "Pull")
-        assert finding.counted == "Abdominals on 1 day and back on 1 day of the week."
+        assert finding.counted == "Abdominals on 1 day of the week and back on 1 day."
         assert finding.wanted == "2 days or more for each major region"
-        assert finding.change == "Add plank for abdomen to Pull; add lat pulldown for back to Push."
+        assert finding.change == "Add plank to Pull; add lat pulldown to Push."
 
     def test_all_on_two_days(self, findings: Findings, week: Text) -> None:
         days = {"monday": list(self.ALL), "thursday": list(self.ALL)}
@@ -1453,7 +1439,7 @@ class TestDaysPerRegionFew:
     def test_one_day_alone(self, findings: Findings, week: Text) -> None:
         (finding,) = findings(week({"monday Gym": list(self.ALL)}, self.HEALTH), self.RULE)
         assert finding.place.excerpt == "Gym"
-        assert finding.counted.startswith("legs on 1 day, hips on 1 day, abdomen on 1 day,")
+        assert finding.counted.startswith("Legs on 1 day of the week, hips on 1 day, abdominals on 1 day and")
         assert (
             finding.change
             == "Add dumbbell Romanian deadlift for legs, hip thrust for hips, plank for abdomen, lat pulldown for back, dumbbell reverse fly for shoulders, bench press for chest and barbell curl for arms to another day."
@@ -1540,7 +1526,7 @@ class TestDaysPerRegionFew:
     def test_three_days_wanted(self, findings: Findings, week: Text) -> None:
         text = week({"monday": list(self.ALL), "thursday": list(self.ALL)}, self.HEALTH)
         (finding,) = findings(text, self.RULE, team(days_per_region_few="{days: 3}"))
-        assert finding.counted.startswith("legs on 2 days, hips on 2 days,")
+        assert finding.counted.startswith("Legs on 2 days of the week, hips on 2 days,")
         assert finding.wanted.startswith("3 days or more")
 
     @pytest.mark.parametrize("goal", ["", "goal: strength", "goal: hypertrophy"])
@@ -1585,7 +1571,7 @@ class TestDaysPerRegionFew:
         }
         (finding,) = findings(week(days, f"{self.HEALTH}\nweeks: 3"), self.RULE)
         assert finding.weeks == (1, 2, 3)
-        assert finding.counted == "Legs on 1 day, hips on 1 day and abdominals on 1 day of the week."
+        assert finding.counted == "Legs on 1 day of the week, hips on 1 day and abdominals on 1 day."
 
     def test_stands_back_under_rehabilitation(self, findings: Findings, week: Text) -> None:
         text = week({"monday Gym": list(self.ALL)}, f"{self.HEALTH}\n{REHABILITATION}")

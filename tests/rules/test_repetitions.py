@@ -32,8 +32,8 @@ class TestRepRangeNarrow:
         assert (finding.severity, finding.confidence) == ("note", "convention")
         assert (finding.place.excerpt, finding.where) == ("leg extension", "Lower, leg extension")
         assert finding.counted == "No direct set under 8 repetitions for the quadriceps."
-        assert finding.wanted == "some heavy work in the block too"
-        assert finding.change == "Make one of the exercises heavy (4-7 repetitions) on one of the days."
+        assert finding.wanted == "some heavy sets in the block"
+        assert finding.change == "Write `reps: 4-7` for one exercise on one day."
         assert "sources on fibre types conflict" in finding.why
 
     def test_the_words_where_all_is_heavy(self, findings: Findings) -> None:
@@ -41,8 +41,8 @@ class TestRepRangeNarrow:
             twice("leg extension, sets: 4, reps: 5", "seated leg curl, sets: 4, reps: 6"), self.RULE
         )
         assert finding.counted == "No direct set from 8 repetitions for the hamstrings and quadriceps."
-        assert finding.wanted == "some light work in the block too"
-        assert finding.change == "Make one of the exercises light (8-20 repetitions) on one of the days."
+        assert finding.wanted == "some light sets in the block"
+        assert finding.change == "Write `reps: 8-20` for one exercise on one day."
 
     @pytest.mark.parametrize(
         ("lines", "said"),
@@ -333,10 +333,8 @@ class TestHeavyLightNotCrossed:
         assert (finding.place.line, finding.place.excerpt) == (14, "seated leg curl")
         assert finding.where == "L2, seated leg curl"
         assert finding.counted == "Hinges and leg curls both heavy on Thursday, both light on Monday."
-        assert finding.wanted == (
-            "one day with a heavy hinge and a light curl, one the other way round (common practice)"
-        )
-        assert finding.change == "Let the curls change places: light on Thursday, heavy on Monday."
+        assert finding.wanted == ("one heavy and one light on each day")
+        assert finding.change == "Swap the curls: light on Thursday, heavy on Monday."
         assert finding.weeks == (1, 2)
         assert [related.words for related in finding.related] == [
             "L1, Romanian deadlift, Monday: 3 sets",
@@ -372,7 +370,7 @@ class TestHeavyLightNotCrossed:
         assert finding.counted == (
             "Hinges and leg curls both heavy on Monday and Saturday, both light on Thursday."
         )
-        assert finding.change == "Let the curls change places: light on Monday, heavy on Thursday."
+        assert finding.change == "Swap the curls: light on Monday, heavy on Thursday."
 
     @pytest.mark.parametrize(
         ("line", "said"),
@@ -567,9 +565,7 @@ class TestReserveHardToJudge:
         assert (finding.place.excerpt, finding.where) == ("7-8", "Gym, bench press")
         assert finding.counted == "RIR 7-8 and no load: bench press and leg press."
         assert finding.wanted == "a load, or at most 5 repetitions in reserve"
-        assert finding.change == (
-            "Write a load for the easy sets (kg, or % of the best lift), or an effort nearer to the end."
-        )
+        assert finding.change == ("Write a load in kg or % of the best lift, or a lower RIR.")
         assert [(related.place.excerpt, related.words) for related in finding.related] == [
             ("6", "leg press: RIR 6")
         ]

@@ -708,10 +708,8 @@ class TestExerciseTwice:
         assert (finding.place.line, finding.place.excerpt) == (9, "Leg-Press")
         assert finding.where == "Lower, Leg-Press"
         assert finding.counted == "Leg-Press on 3 lines of this session with the same load and effort."
-        assert finding.wanted == "one line for it, or lines that differ in load, repetitions or effort"
-        assert finding.change == (
-            "Take the second out, draw them together with all their sets, or say what differs."
-        )
+        assert finding.wanted == "one line, or lines that differ"
+        assert finding.change == ("Put all sets on one line, or write what differs.")
         assert [(one.place.line, one.words) for one in finding.related] == [
             (7, "Lower, leg press"),
             (10, "Lower, leg press"),
@@ -909,9 +907,9 @@ class TestEquipmentMissing:
         assert (found.severity, found.confidence, found.weeks) == ("warning", "fact", ())
         assert (found.place.line, found.place.excerpt, found.where) == (8, "back squat", "A, back squat")
         assert found.counted == (
-            "No barbell or rack for back squat and overhead press and no barbell for barbell curl."
+            "No barbell or rack for back squat and overhead press; no barbell for barbell curl."
         )
-        assert found.wanted == "exercises for what there is to train with"
+        assert found.wanted == "exercises for what is there"
         assert found.change == (
             "Swap back squat for goblet squat or dumbbell squat; overhead press for seated dumbbell shoulder"
             " press or standing dumbbell shoulder press; barbell curl for dumbbell curl or incline dumbbell curl,"
@@ -1086,11 +1084,8 @@ class TestRoomTooSmall:
         assert (finding.severity, finding.confidence) == ("note", "common practice")
         assert (finding.place.excerpt, finding.where) == ("back squat", "A, back squat")
         assert finding.counted == "8 at a time need the rack for back squat; the room has 2."
-        assert finding.wanted == "no more than 3 to a station in straight sets"
-        assert finding.change == (
-            "Start groups on different lines, let them come one after the other, or choose work that needs no"
-            " rack."
-        )
+        assert finding.wanted == "at most 3 to a station in straight sets"
+        assert finding.change == ("Start groups on different lines, or choose work without a rack.")
         assert finding.weeks == (1, 2, 3, 4)
 
     def test_the_words_on_a_superset(self, findings: Findings) -> None:
@@ -1099,13 +1094,13 @@ class TestRoomTooSmall:
         assert finding.counted == (
             "3 at a time need the rack for back squat and overhead press; the room has 1."
         )
-        assert finding.wanted == "no more than 2 to a station in supersets"
+        assert finding.wanted == "at most 2 to a station in supersets"
         assert [one.words for one in finding.related] == ["A, overhead press needs it too"]
 
     def test_the_words_on_a_circuit(self, findings: Findings) -> None:
         (finding,) = findings(self.circuit("back squat", "plank", "dip"), self.RULE, self.room(4))
         assert finding.counted == "2 at a time need the rack for back squat; the room has 1."
-        assert finding.wanted == "no more than 1 to a station in circuits"
+        assert finding.wanted == "at most 1 to a station in circuits"
 
     @pytest.mark.parametrize(
         ("together", "stations", "said"),
