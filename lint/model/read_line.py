@@ -68,7 +68,7 @@ def read_lines(
         rounds = head.get("rounds")
     for member in members:
         if isinstance(member.node, Mapping):
-            reader = LineReader(findings, session.block.weeks, before, session.weeks)
+            reader = LineReader(findings, session.block.weeks, before, session.in_weeks)
             line = reader.prescription(member, len(before), rounds)
             line.session = session
             line.paired = paired

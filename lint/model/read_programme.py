@@ -276,7 +276,7 @@ class _ProgrammeReader(Reader):
             text_of(name), name.place if name else at.place, self.days(at.get("day") or at.get("days"))
         )
         session.block = block
-        session.weeks = self.in_weeks(at.get("in weeks"), block.weeks)
+        session.in_weeks = self.in_weeks(at.get("in weeks"), block.weeks)
         session.fingerprint = None if self.cache is None else Fingerprint(at.node)
         session.preparation = terms_of(at.get("preparation"))
         session.note = text_of(at.get("note"))

@@ -22,7 +22,9 @@ FILES = [
 
 def as_data(value):
     slots = getattr(type(value), "__slots__", None)
-    return [as_data(getattr(value, name)) for name in slots] if slots and not isinstance(value, str) else value
+    return (
+        [as_data(getattr(value, name)) for name in slots] if slots and not isinstance(value, str) else value
+    )
 
 
 def reading(text):
