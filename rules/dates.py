@@ -70,11 +70,10 @@ def programmes_overlap(lifter: Lifter, limits: Limits) -> Iterator[DraftFinding]
             if ends >= starts and earlier.programme is not later.programme:
                 yield found(
                     later.programme.places["starts"],
-                    f"{later.programme.name} starts on {starts}, while {earlier.programme.name} runs until"
-                    f" {ends} for the same athlete.",
+                    f"{later.programme.name} starts on {starts}, but {earlier.programme.name} runs until"
+                    f" {ends}.",
                     wanted="one programme at a time",
-                    change=f"Start it on {ends + timedelta(days=1)} or later, end the other sooner, or"
-                    " write the two into one.",
+                    change=f"Start it on {ends + timedelta(days=1)}, end the other sooner, or merge the two.",
                     where="starts",
                     related=(
                         Related(earlier.programme.places["starts"], f"{earlier.programme.name} starts here"),
@@ -142,17 +141,17 @@ def dates_at_odds(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     if peaks and programme.goal == "general health":
         yield found(
             programme.places["goal"],
-            f"The goal is general health, and there is a phase of {listed(peaks)}.",
-            wanted="a goal and phases that go together",
-            change="Correct the goal, or leave the phase out.",
+            f"The goal is general health, but there is a {listed(peaks)} phase.",
+            wanted="a goal and phases that match",
+            change="Correct the goal, or delete the phase.",
             where="goal",
         )
     elif len(peaks) == len(phases) and len(ledger.weeks) > longest:
         yield found(
             programme.places.get("phase", programme.place),
-            f"All {len(ledger.weeks)} weeks are {listed(peaks)}.",
-            wanted=limits.words("at most {:week} of it", "longest peak", ground=" (common practice)"),
-            change="Give the weeks that build the phase build, or shorten the programme.",
+            f"All {len(ledger.weeks)} weeks are marked {listed(peaks)}.",
+            wanted=limits.words("at most {:week}", "longest peak"),
+            change="Mark the building weeks `phase: build`, or shorten the programme.",
             where="phase",
         )
 
@@ -160,13 +159,13 @@ def dates_at_odds(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
 def _outside(ledger: Ledger, event: Event) -> DraftFinding:
     starts, ends = _dates(ledger)
     assert event.date is not None
-    apart, which = (starts - event.date).days, f"before the programme starts ({starts})"
+    apart, which = (starts - event.date).days, "before the programme starts"
     if apart < 0:
-        apart, which = (event.date - ends).days, f"after it ends ({ends})"
+        apart, which = (event.date - ends).days, "after the programme ends"
     return found(
         event.place,
         f"{event.name} on {event.date} is {counted_noun(apart, 'day')} {which}.",
-        wanted="events that the programme leads up to",
-        change="Correct the date, the start or the weeks, or take the event out.",
+        wanted="events it leads up to",
+        change="Correct the dates, or delete the event.",
         where=f"events, {event.name}",
     )

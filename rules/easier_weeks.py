@@ -10,7 +10,7 @@ from ..lint.engine.limits import Condition, Option
 from ..lint.engine.registry import rule
 from ..lint.findings.finding import Amount, Related, found
 from ..lint.model.naming import line_name
-from ..lint.wording.words import listed, plain, says, sets_of
+from ..lint.wording.words import counted_noun, listed, plain, says, sets_of
 from .weekly_steps import load_in_words
 
 TYPE_CHECKING = False
@@ -146,11 +146,9 @@ def deload_missing(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
         at = run[int(limits.number("weeks")) - 1].number
         yield found(
             last.work.places["load"],
-            f"{len(run)} weeks in a row without an easier one while the load rises: {last.name} {words}.",
-            wanted=limits.words(
-                "an easier week after {} at most", "weeks", ground=" (common practice; no trial sets it)"
-            ),
-            change=f"Make week {at}, or one before it, easier: fewer sets, less load or more in reserve.",
+            f"{counted_noun(len(run), 'week')} without an easier one: {last.name} goes up {words}.",
+            wanted=limits.words("a deload after at most {:week}", "weeks"),
+            change=f"Make week {at} or an earlier one a deload.",
             where=line_name(last.prescription),
             subject="deload",
             amount=Amount(len(run), limits.number("weeks"), "weeks"),
@@ -209,11 +207,11 @@ def _heaviest(
 
 
 def _added_by_turn(line: Prescription) -> str:
-    """``2.5 kg more every week``, where a line adds load by the calendar and on no condition."""
+    """``by 2.5 kg every week``, where a line adds load by the calendar and on no condition."""
     stated = line.progression
     if stated is None or not stated.every or stated.when or not stated.add.endswith(("kg", "lb", "%")):
         return ""
-    return f"{stated.add} more every {stated.every.removeprefix('1 ')}"
+    return f"by {stated.add} every {stated.every.removeprefix('1 ')}"
 
 
 @rule(
@@ -279,15 +277,12 @@ def deload_without_cut(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]
         fewer = ceil(now.middle - floor(was.middle * (100 - limits.number("volume")) / 100))
         yield found(
             place,
-            f"{name} is a deload with {sets_of(str(now))} after {was} in week {before[-1].number}"
+            f"{name} is hardly easier than week {before[-1].number}: {sets_of(str(now))} against {was}"
             f"{_further(Change(before[-1], week))}.",
             wanted=limits.words(
-                "a clear cut: {:%} fewer sets or repetitions, {:%} less load or {} more in reserve",
-                "volume",
-                "load",
-                "effort",
+                "{:%} less volume, {:%} less load or {} more in reserve", "volume", "load", "effort"
             ),
-            change=f"Take {sets_of(fewer)} off, which is how most coaches do it, or lower load or effort.",
+            change=f"Take {sets_of(fewer)} off, or lower the load.",
             where=week.block.name,
             weeks=(week.number,),
             amount=Amount(now.middle, now.middle - fewer),
@@ -304,15 +299,15 @@ def _deload(week: Week) -> tuple[Place | None, int, str]:
 
 
 def _further(change: Change) -> str:
-    """What is known of load and effort: ``, at 97 % of the load and with 1 more in reserve``."""
+    """What is known of load and effort: ``, 97 % of the load and 1 more in reserve``."""
     parts = []
     if change.load is not None:
         share = f"{change.load:.0f} % of the" if round(change.load) != 100 else "the same"
-        parts.append(f"at {share} load")
+        parts.append(f"{share} load")
     if change.reserve is not None:
         more = "less" if change.reserve < 0 else "more"
         repetitions = plain(round(2 * abs(change.reserve)) / 2)
-        parts.append(f"with {repetitions} {more} in reserve" if repetitions != "0" else "as far from failure")
+        parts.append(f"{repetitions} {more} in reserve" if repetitions != "0" else "the same effort")
     return f", {listed(parts)}" if parts else ""
 
 
@@ -370,11 +365,10 @@ def return_week_not_lighter(ledger: Ledger, limits: Limits) -> Iterator[DraftFin
         count = week.all_sets()
         yield found(
             _sets_place(count),
-            f"The first week back holds {sets_of(str(count))} against {fullest.all_sets()} in week"
-            f" {fullest.number}{_further(Change(fullest, week))}.",
-            wanted="a first week that is lighter than what follows",
-            change="Take a set off most exercises in the first week, lower the load, or leave more in"
-            " reserve; go by what the athlete and whoever advises them say.",
+            f"The first week back is hardly lighter than week {fullest.number}: {sets_of(str(count))} against"
+            f" {fullest.all_sets()}{_further(Change(fullest, week))}.",
+            wanted="a lighter start",
+            change="Cut sets or load, or leave more in reserve.",
             where="first week back",
             amount=Amount(count.middle, fullest.all_sets().middle - 1),
             related=counted_lines(count),

@@ -9,12 +9,12 @@ from ..lint.engine.limits import Length, Option
 from ..lint.engine.registry import rule
 from ..lint.findings.finding import Amount, Edit, Related, found
 from ..lint.model.naming import line_name
-from ..lint.wording.words import did_you_mean, listed, plain
+from ..lint.wording.words import did_you_mean, listed, plain, shortened
 from .shared import names_of, some_of
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
-    from collections.abc import Collection, Iterator
+    from collections.abc import Collection, Iterable, Iterator
 
     from ..lint.body.catalogue import Exercise
     from ..lint.counting.ledger import Ledger, Lifter
@@ -90,7 +90,8 @@ def equipment_missing(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
 
     Compares the implement and stations of every exercise with the list, the team's sets by name spelled out;
     wants each on it, in whatever usual word, or an alternative under `or` that needs no more than the list.
-    Says nothing where the athlete lists no equipment. One finding for each set of missing pieces.
+    Says nothing where the athlete lists no equipment; takes a lunge without a load for one without weights. A
+    note where an item of the list is not known. One finding for the programme, with all its lines.
 
     Flags:
         programme: At home
@@ -114,39 +115,74 @@ def equipment_missing(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     if listed_pieces is None:
         return
     always = limits.names("always there")
-    lacking: dict[tuple[str, ...], dict[Prescription, tuple[SetGroup, Exercise]]] = {}
+    lacking: dict[Prescription, tuple[SetGroup, Exercise, tuple[str, ...]]] = {}
     for _, entry in ledger.entries():
         exercise = entry.exercise
         if exercise is None or not entry.is_done:
             continue
-        pieces = equipment.missing(exercise, listed_pieces, always, entry.implement)
+        implement = "bodyweight" if _is_unloaded(entry, exercise) else entry.implement
+        pieces = equipment.missing(exercise, listed_pieces, always, implement)
         if pieces and not _another_will_do(entry, listed_pieces, always):
-            lacking.setdefault(pieces, {}).setdefault(entry.prescription, (entry, exercise))
+            lacking.setdefault(entry.prescription, (entry, exercise, pieces))
     if not lacking:
         return
     from ..lint.counting.suggestions import substitutes
 
-    for pieces, lines in lacking.items():
-        (first, _), *others = lines.values()
-        exercises = {_called(entry, exercise): exercise for entry, exercise in lines.values()}
-        most = int(limits.number("offered"))
-        offered = [
-            (name, substitutes(ledger.header, exercise, most, always)) for name, exercise in exercises.items()
-        ]
-        words = listed([equipment.in_words(piece) for piece in pieces])
-        yield found(
-            first.work.places["exercise"],
-            f"{listed([name for name, _ in offered])} {'takes' if len(offered) == 1 else 'take'} {words},"
-            f" which {'is' if len(pieces) == 1 else 'are'} not among the athlete's equipment.",
-            wanted="exercises for what there is to train with",
-            change=f"{_swaps(offered)}, or add {words} to the athlete's equipment.",
-            where=line_name(first.prescription),
-            subject=words,
-            related=tuple(
-                Related(entry.work.places["exercise"], f"{line_name(entry.prescription)}: takes {words} too")
-                for entry, _ in others
-            ),
-        )
+    (first, _, taken), *others = lacking.values()
+    taking: dict[tuple[str, ...], dict[str, Exercise]] = {}
+    for entry, exercise, pieces in lacking.values():
+        taking.setdefault(pieces, {})[_called(entry, exercise)] = exercise
+    most = int(limits.number("offered"))
+    offered = [
+        (name, substitutes(ledger.header, exercise, most, always))
+        for exercises in taking.values()
+        for name, exercise in exercises.items()
+    ]
+    words = _in_words(piece for pieces in taking for piece in pieces)
+    unread = [shortened(item) for item in listed_pieces if not equipment.is_known(item)]
+    yield found(
+        first.work.places["exercise"],
+        f"{_who_takes_what(taking)}, which {'is' if len(taking) == len(taken) == 1 else 'are'} not among the"
+        f" athlete's equipment{_unless_unread(unread)}.",
+        severity="note" if unread else "warning",
+        wanted="exercises for what there is to train with",
+        change=f"{_swaps(offered)}, or add {words} to the athlete's equipment.",
+        where=line_name(first.prescription),
+        subject=words,
+        related=tuple(
+            Related(entry.work.places["exercise"], f"{line_name(entry.prescription)}: {_takes(pieces)} too")
+            for entry, _, pieces in others
+        ),
+    )
+
+
+def _is_unloaded(entry: SetGroup, exercise: Exercise) -> bool:
+    """Whether a lunge that is as usual without weights in the hands is written without: no load, no word."""
+    held = exercise.implement
+    if held not in ("dumbbell", "kettlebell") or entry.implement != held or entry.work.load is not None:
+        return False
+    return exercise.pattern == "lunge" and not equipment.is_said(held, entry.name)
+
+
+def _who_takes_what(taking: dict[tuple[str, ...], dict[str, Exercise]]) -> str:
+    """``back squat and overhead press take barbell and rack; barbell curl takes barbell``."""
+    return "; ".join(
+        f"{listed(list(names))} {'takes' if len(names) == 1 else 'take'} {_in_words(pieces)}"
+        for pieces, names in taking.items()
+    )
+
+
+def _in_words(pieces: Iterable[str]) -> str:
+    return listed([equipment.in_words(piece) for piece in dict.fromkeys(pieces)])
+
+
+def _takes(pieces: Iterable[str]) -> str:
+    return f"takes {_in_words(pieces)}"
+
+
+def _unless_unread(items: list[str]) -> str:
+    """What may be the missing piece, as nobody knows what it is."""
+    return f", unless it is {listed([f'`{item}`' for item in items])}" if items else ""
 
 
 def _called(entry: SetGroup, exercise: Exercise) -> str:
@@ -239,7 +275,6 @@ def room_too_small(visit: Visit, limits: Limits) -> Iterator[DraftFinding]:
                 wanted = limits.words(
                     f"no more than {{}} to a station in {limit.removesuffix('s')}s",
                     limit,
-                    ground=" (common practice)",
                 )
                 yield _crowded(station, there, enough, entries, at_once, wanted)
 

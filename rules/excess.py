@@ -49,12 +49,9 @@ class Excess:
     def words(self) -> str:
         """How many sets, for which group, and how many of them direct."""
         direct = self.tally.sets(self.group, DIRECT).high
-        if self.kind == DIRECT:
-            return f"{counted_noun(self.count.most, 'direct set')} for the {self.group}"
         if direct == self.count.high:
-            share = "all direct"
-        else:
-            share = f"{plain(direct)} direct, the rest indirect" if direct else "all indirect"
+            return f"{counted_noun(self.count.most, 'direct set')} for the {self.group}"
+        share = f"{plain(direct)} direct, the rest indirect" if direct else "all indirect"
         return f"{sets_of(self.count.most)} for the {self.group} ({share})"
 
     def amount(self) -> Amount:

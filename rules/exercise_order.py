@@ -11,7 +11,7 @@ from ..lint.engine.limits import Condition, Option
 from ..lint.engine.registry import rule
 from ..lint.findings.finding import Amount, Related, found
 from ..lint.model.naming import line_name
-from ..lint.wording.words import listed, says, sets_of
+from ..lint.wording.words import first_of, says, sets_of
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -83,13 +83,11 @@ def priority_late(week: Week, limits: Limits) -> Iterator[DraftFinding]:
             continue
         turn = turns[0]
         line = turn.entry.prescription
-        several = "; no session of the week comes to it earlier" if len(turns) > 1 else ""
+        several = "; no session has it earlier" if len(turns) > 1 else ""
         yield found(
             line.place,
-            f"{line.session.name} comes to {term.words} with exercise {turn.position} of {turn.of}{several}.",
-            wanted=limits.words(
-                "a priority in the first {:part} of a session, where the goal is strength", "parts"
-            ),
+            f"{term.words} comes as exercise {turn.position} of {turn.of} in {line.session.name}{several}.",
+            wanted=limits.words("a strength priority in the first {:part}", "parts"),
             change=f"Move {turn.entry.name} to the front of {line.session.name}.",
             where=line_name(line),
             subject=term.words,
@@ -236,13 +234,13 @@ def isolation_before_compound(visit: Visit, limits: Limits) -> Iterator[DraftFin
         }
         if not shared:
             continue
-        names = listed(list(dict.fromkeys(one.name for one in shared)))
-        tired = listed(list(dict.fromkeys(group for groups in shared.values() for group in groups)))
+        names = first_of(list(dict.fromkeys(one.name for one in shared)))
+        tired = first_of(list(dict.fromkeys(group for groups in shared.values() for group in groups)))
         yield found(
             entry.prescription.place,
-            f"{entry.name} at {_repetitions(entry)} comes after {names}, which tires the {tired} first.",
-            wanted="lifts over several joints first",
-            change=f"Put {entry.name} before {names}, or write pre-exhaustion into the note if it is meant.",
+            f"{entry.name} at {_repetitions(entry)} comes after {names}, which tires {tired}.",
+            wanted="compound lifts first",
+            change="Put it first, or write `pre-exhaustion` in a `note`.",
             where=line_name(entry.prescription),
             related=tuple(
                 Related(one.prescription.place, f"{line_name(one.prescription)}: {sets_of(str(one.sets))}")

@@ -92,14 +92,12 @@ def fast_work_missing(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     fast = suggested(ledger.header, _is_meant(ledger), FAST_KINDS)
     yield found(
         where_to_add(sets),
-        f"{sets_of(str(typical[0].all_sets()))} a week for power; no jump or throw, nothing lifted as fast as"
-        f" possible, no load of {power} %"
-        f"{unless_one(ledger.may_be(lambda exercise: exercise.kind in FAST_KINDS), 'is fast')}.",
+        f"The goal is power, but none of {sets_of(str(typical[0].all_sets()))} a week is fast"
+        f"{unless_one(ledger.may_be(lambda exercise: exercise.kind in FAST_KINDS), 'is')}.",
         wanted=limits.worked_out(
-            f"fast lifts at {power} %, jumps or throws", ("{:%}", "lightest"), ("{:%}", "heaviest")
+            f"jumps, throws, tempo X or loads of {power} %", ("{:%}", "lightest"), ("{:%}", "heaviest")
         ),
-        change=f"{add('jump or throw', fast, sessions_named(sets))}; where a line is"
-        " meant fast already, write it, such as `tempo: 2-0-X-0`.",
+        change=f"{add('jump or throw', fast, sessions_named(sets))}.",
         where=where_named(sets),
         amount=Amount(0, 1),
     )

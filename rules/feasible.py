@@ -12,6 +12,7 @@ from ..lint.findings.finding import Amount, Related, found
 from ..lint.model.naming import line_name
 from ..lint.model.quantities import Range
 from ..lint.wording.words import counted_noun, plain, says, sets_of
+from .shared import notes_on, of_one_lift
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -62,6 +63,7 @@ if TYPE_CHECKING:
             "common practice, no source",
         ),
     ),
+    follows=("load-step-large",),
 )
 def more_reps_than_load_allows(entry: SetGroup, limits: Limits) -> Iterator[DraftFinding]:
     """More repetitions, those left in reserve included, than the load allows.
@@ -97,7 +99,9 @@ def more_reps_than_load_allows(entry: SetGroup, limits: Limits) -> Iterator[Draf
     if load.kind == "percent" and not entry.lowers_only and not entry.broken_up:
         beyond = _beyond_best(entry)
         if beyond is not None:
-            yield _more_than_the_best(entry, *beyond, limits)
+            more = _more_than_the_best(entry, *beyond, limits)
+            if more is not None:
+                yield more
             return
     if reps is None or not reps.sets or not entry.in_one_go:
         return
@@ -114,11 +118,11 @@ def more_reps_than_load_allows(entry: SetGroup, limits: Limits) -> Iterator[Draf
                 "Write a lighter load",
             )
         return
-    sets = entry.sets_apart
+    sets, grown = entry.sets_apart, 1.0 if load.kind == "percent" else entry.programme.growth
     tries = [
-        _Try(one.low, least_left, percent.low, number, held)
+        _Try(one.low, least_left, share, number, held)
         for (one, percent), number in zip(sets, numbers_of(entry.work, sets), strict=True)
-        if (held := curves.possible(percent.low, entry.curve)) is not None
+        if (held := curves.possible(share := percent.low / grown, entry.curve)) is not None
     ]
     if not tries:
         return
@@ -197,16 +201,22 @@ def _is_test(entry: SetGroup) -> bool:
     return (entry.prescription.session.block.phase or entry.programme.phase) == "test"
 
 
-def _more_than_the_best(entry: SetGroup, asked: float, percent: float, limits: Limits) -> DraftFinding:
+def _more_than_the_best(entry: SetGroup, asked: float, percent: float, limits: Limits) -> DraftFinding | None:
     words = entry.work.load.words if entry.work.load else ""
     if not _own_best(entry, limits):
-        return found(
-            entry.work.places["load"],
-            f"{entry.name} at {words}: of what?",
-            severity="note",
-            wanted="a load that is known; of this lift's own best 100 % is one repetition",
-            change="Write the load in kg, or say in a `note` of which lift it is a percentage.",
-            where=line_name(entry.prescription),
+        return (
+            None
+            if _says_of_what(entry)
+            else found(
+                entry.work.places["load"],
+                f"{entry.name} at {words}: of what?",
+                severity="note",
+                wanted="a load that is known; of this lift's own best 100 % is one repetition",
+                change="Write the load in kg, or say in a `note` of which lift it is a percentage.",
+                where=line_name(entry.prescription),
+                subject="percent of another lift",
+                excess=percent,
+            )
         )
     return found(
         entry.work.places["load" if percent > 100 else "reps"],
@@ -218,6 +228,16 @@ def _more_than_the_best(entry: SetGroup, asked: float, percent: float, limits: L
         related=(Related(entry.work.places["load"], words),) if percent <= 100 else (),
         excess=percent + asked,
     )
+
+
+def _says_of_what(entry: SetGroup) -> bool:
+    """Whether a best of the snatch, clean or jerk that it is a part of is on file, or a note says of what."""
+    header, exercise = entry.programme, entry.exercise
+    bests = header.athlete.best_lifts if header.athlete else ()
+    on_file = [header.known.exercise(best.exercise.words) for best in bests]
+    if exercise is not None and any(best is not None and of_one_lift(best, exercise) for best in on_file):
+        return True
+    return any("%" in note or "percent" in note for note in (*notes_on(entry.prescription), header.note))
 
 
 def _own_best(entry: SetGroup, limits: Limits) -> bool:
@@ -271,6 +291,7 @@ def _too_many(
         change=f"{advice} or ask for fewer repetitions.",
         where=line_name(entry.prescription),
         group=entry.name,
+        line=entry.prescription.place,
         amount=Amount(repetitions, most, "repetitions"),
         related=(Related(entry.work.places["load"], words), *_on_file(entry)),
         excess=excess,

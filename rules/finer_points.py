@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from ..lint.body import catalogue
 from ..lint.counting.credits import DIRECT, TOTAL
+from ..lint.counting.week import BUILDING
 from ..lint.engine.limits import COUNTING, Condition, Option
 from ..lint.engine.registry import rule
 from ..lint.findings.finding import Amount, Related, found
@@ -192,10 +193,11 @@ FINER_POINTS = (
 def finer_points_missing(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     """Parts of trained muscles that no set reaches, all in one note.
 
-    For size it looks at every muscle that the programme means, for other goals at its priorities only. Where
-    a muscle gets 4 hard sets or more in a typical week, it wants some set somewhere in the programme for:
-    hamstrings at long length, rectus femoris, triceps with the arm overhead, side and rear shoulder, upper
-    chest, hip abductors, adductors, and the trunk to the side.
+    Where size is the goal, or none is written, it looks at the priorities; for size without priorities, at
+    every muscle that is meant. Other goals ask for no parts. Where a muscle gets 4 hard sets or more in a
+    typical week, it wants some set somewhere in the programme for: hamstrings at long length, rectus femoris,
+    triceps with the arm overhead, side and rear shoulder, upper chest, hip abductors, adductors, and the
+    trunk to the side.
 
     Flags:
         programme: Chest day
@@ -246,11 +248,14 @@ def finer_points_missing(ledger: Ledger, limits: Limits) -> Iterator[DraftFindin
 
 
 def _is_wanted(ledger: Ledger, point: FinerPoint) -> bool:
-    """Whether size is the goal, or a priority names what the point is about."""
-    if ledger.programme.goal == "hypertrophy":
+    """Whether a programme for size means what the point is about: its priorities, else all of it."""
+    goal, priority = ledger.programme.goal, ledger.programme.priority
+    if goal not in BUILDING or not (priority or goal):
+        return False
+    if not priority:
         return True
     about = set(catalogue.area(point.about) or ())
-    return any(about.intersection(catalogue.area(term.words) or ()) for term in ledger.programme.priority)
+    return any(about.intersection(catalogue.area(term.words) or ()) for term in priority)
 
 
 def _what_is_missing(missing: list[tuple[FinerPoint, Count]]) -> list[str]:

@@ -10,6 +10,7 @@ from ..lint.findings.finding import Amount, found
 from ..lint.model.naming import line_name
 from ..lint.model.quantities import NOTHING
 from ..lint.wording.words import plain
+from .shared import capital
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -90,7 +91,7 @@ def load_not_settable(entry: SetGroup, limits: Limits) -> Iterator[DraftFinding]
     below = abs(odd[0]) // usual * usual
     yield found(
         entry.work.places["load"],
-        f"{entry.name} at {load.words}: no {implement} comes to {plain(abs(odd[0]))} kg.",
+        f"{capital(entry.name)}: no {implement} comes to {plain(abs(odd[0]))} kg.",
         wanted=limits.words("steps of {:kg}", ("steps", implement)),
         change=f"Write {f'{plain(below)} or ' if below else ''}{plain(below + usual)} kg.",
         where=line_name(entry.prescription),
@@ -155,9 +156,9 @@ def light_implement_heavy(entry: SetGroup, limits: Limits) -> Iterator[DraftFind
         return
     yield found(
         entry.prescription.place,
-        f"{entry.name}, {reps} repetitions with a {entry.implement}.",
-        wanted=limits.words("{:repetition} or more with it", "fewest", ground=" (common practice)"),
-        change="Take a bar for the heavy sets, or a lighter load for more repetitions.",
+        f"Heavy for a {entry.implement}: {entry.name} for {reps} repetitions.",
+        wanted=limits.words("{:repetition} or more", "fewest"),
+        change="Use a bar for the heavy sets, or a lighter load for more repetitions.",
         where=line_name(entry.prescription),
         group=entry.name,
         amount=Amount(reps.high, limits.number("fewest"), "repetitions"),
@@ -233,13 +234,10 @@ def stiff_hinge_too_heavy(entry: SetGroup, limits: Limits) -> Iterator[DraftFind
     left = f" with {reserve} in reserve" if reserve and reserve.high else ""
     yield found(
         entry.prescription.place,
-        f"{entry.name}, {reps} repetitions{left}{f' at {load.words}' if load else ''}.",
-        wanted=limits.words(
-            "a load that allows {:repetition} or more on straight legs",
-            "fewest",
-            ground=" (common practice)",
-        ),
-        change="Take a lighter load through the whole range, or do the heavy sets as a deadlift.",
+        f"Heavy on straight legs: {entry.name} for {reps} repetitions{left}"
+        f"{f' at {load.words}' if load else ''}.",
+        wanted=limits.words("a load for {:repetition} or more", "fewest"),
+        change="Go lighter, or do the heavy sets as deadlifts.",
         where=line_name(entry.prescription),
         group=entry.name,
         amount=Amount(allowed, limits.number("fewest"), "repetitions"),

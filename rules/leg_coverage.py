@@ -7,6 +7,7 @@ from math import ceil
 from ..lint.body import catalogue
 from ..lint.counting.credits import TOTAL
 from ..lint.counting.tally import counted_lines
+from ..lint.counting.week import BUILDING
 from ..lint.engine.limits import Option
 from ..lint.engine.registry import rule
 from ..lint.findings.finding import Amount, found
@@ -24,7 +25,7 @@ from .shared import (
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
-    from collections.abc import Iterator
+    from collections.abc import Collection, Iterator
 
     from ..lint.body.catalogue import Exercise
     from ..lint.counting.ledger import Ledger
@@ -52,7 +53,8 @@ def knee_flexion_missing(week: Week, ledger: Ledger, limits: Limits) -> Iterator
 
     Counts direct sets of knee flexion in the weeks of a block that train the legs hard; wants at least one.
     Blocks of one week that follow one another are judged together. Speaks where two lines train the legs, or
-    the focus means them.
+    the focus means them; where strength, power, endurance or health is the goal only if focus or priorities
+    name the hamstrings.
 
     Flags:
         programme: Legs
@@ -110,8 +112,9 @@ def hip_hinge_missing(week: Week, ledger: Ledger, limits: Limits) -> Iterator[Dr
 
     Counts sets of exercises that hinge, in the weeks of a block that train the legs hard; wants at least
     one. A warning where the goal is size or strength, else a note. Blocks of one week that follow one another
-    are judged together. Speaks where two lines train the legs, or the focus means them. Trials train one
-    muscle or one lift by design and get one note; a `focus` without the hamstrings takes it away.
+    are judged together. Speaks where two lines train the legs, or the focus means them; where power,
+    endurance or health is the goal only if focus or priorities name the hamstrings. Curls alone are no
+    training of the legs.
 
     Flags:
         programme: Legs
@@ -133,11 +136,13 @@ def hip_hinge_missing(week: Week, ledger: Ledger, limits: Limits) -> Iterator[Dr
               - {exercise: Romanian deadlift, sets: 3, reps: 8}
               - {exercise: leg press, sets: 2, reps: 8}
     """
-    if not _legs_lack(week, ledger, "hip hinge"):
+    if not _legs_lack(week, ledger, "hip hinge", (*BUILDING, "strength")):
         return
     turn = week.turn()
     curls = turn.tally.for_actions(("knee flexion",))
     legs = turn.tally.for_actions(LEG_WORK, hard=True)
+    if all(part.entry.trains(("knee flexion",)) for part in legs.parts):
+        return
     held = turn.tally.for_actions(("hip extension",)).where(_is_held)
     hinges = suggested(week.programme, serves("hip hinge"))
     serious: Severity = "warning" if week.programme.goal in ("hypertrophy", "strength") else "note"
@@ -161,13 +166,13 @@ def _is_held(entry: SetGroup) -> bool:
     return entry.exercise is not None and entry.exercise.kind == "isometric"
 
 
-def _legs_lack(week: Week, ledger: Ledger, action: str) -> bool:
-    """Whether a typical week trains the legs, hamstrings meant, and its whole block lacks an action.
+def _legs_lack(week: Week, ledger: Ledger, action: str, goals: Collection[str] = BUILDING) -> bool:
+    """Whether a typical week trains the legs, hamstrings to be built, and its whole block lacks an action.
 
     Two lines train the legs, or one where focus or priorities name them: a single exercise beside other work
     is no training of the legs.
     """
-    if not week.is_typical() or not week.means("hamstrings"):
+    if not week.is_typical() or not week.builds("hamstrings", goals):
         return False
     block = ledger.judged_with(week)
     lines = counted_lines(block.for_actions(LEG_WORK, hard=True))
@@ -196,9 +201,9 @@ def _unless_in_block(week: Week, ledger: Ledger, action: str) -> str:
 def straight_knee_calf_missing(week: Week, ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     """Calf work with the knee bent only, which leaves the gastrocnemius out.
 
-    Looks at typical weeks that hold hard sets of calf raises; wants at least one set in the block that trains
-    the gastrocnemius, be it as a helper or in jumps. A warning where the calves stand in the focus or among
-    the priorities, else a note.
+    Looks at typical weeks that hold hard sets of calf raises, where size is the goal, none is written, or the
+    calves are named; wants at least one set in the block that trains the gastrocnemius, be it as a helper or
+    in jumps. A warning where focus or priorities name the calves, else a note.
 
     Flags:
         programme: Calves
@@ -218,7 +223,7 @@ def straight_knee_calf_missing(week: Week, ledger: Ledger, limits: Limits) -> It
               - {exercise: seated calf raise, sets: 3, reps: 15}
               - {exercise: standing calf raise, sets: 2, reps: 8}
     """
-    if not week.is_typical() or not week.means("gastrocnemius"):
+    if not week.is_typical() or not week.builds("gastrocnemius"):
         return
     turn = week.turn()
     raises = turn.tally.for_actions(("plantarflexion",), hard=True)
@@ -384,7 +389,7 @@ def nordics_too_rare(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
         yield found(
             where_to_add(counted),
             f"{counted_noun(sessions, 'session')} with Nordic curls in {weeks} weeks.",
-            wanted=limits.words("at least one in {:week}", "weeks", ground="; a benefit showed with more"),
+            wanted=limits.words("at least one in {:week}", "weeks"),
             change="Put a set or two into every week or two, or give their place to another leg curl.",
             where=where_named(counted),
             group="Nordic curl",

@@ -10,7 +10,6 @@ from ..lint.findings.finding import Amount, found
 from ..lint.model.naming import line_name
 from ..lint.wording.words import counted_noun, plain
 from .shared import unless
-from .weekly_sets import _MEASURED
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -76,10 +75,10 @@ def lift_sets_under_floor(ledger: Ledger, limits: Limits) -> Iterator[DraftFindi
         line = sets.lines()[0][0] if sets.parts else None
         yield found(
             line.place if line else place,
-            f"{_hard_sets(sets)} of {name} and its close variants in {counted_noun(len(weeks), 'week')},"
+            f"{_hard_sets(sets)} of {name} or close variants in {counted_noun(len(weeks), 'week')},"
             f" {plain(average)} a week{unless(typical, lift.actions, does='adds to them')}.",
-            wanted=limits.words("{} a week", "least", ground=_MEASURED),
-            change="Add a set in weeks that have none; what is there can stay.",
+            wanted=limits.words("at least {} a week", "least"),
+            change="Add a set in each week that has none.",
             where=line_name(line) if line else "priority",
             group=name,
             amount=Amount(sets.low, least * len(weeks)),

@@ -8,7 +8,7 @@ from ..lint.engine.registry import rule
 from ..lint.findings.finding import Amount, Related, found
 from ..lint.model.naming import line_name
 from ..lint.model.quantities import Range
-from ..lint.wording.words import listed, plain
+from ..lint.wording.words import first_of, plain
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -69,7 +69,7 @@ def load_outside_zone(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     written, from a best lift on file, or from an RM): of the priorities where they name any, else of squats,
     hinges and presses; for power, of loaded jumps and throws. For strength wants 80 % or more (60 % for
     novices, 70 % at 65 and over) from each lift or another of its pattern. Wants fast loads within 30-70 %,
-    and a lightest load of at most 67 % for endurance and 85 % for size. Names the lifts one by one. Silent
+    and a lightest load of at most 67 % for endurance and 85 % for size. Names three lifts at most. Silent
     for general health, where no load is known, and for a lift some of whose hard work goes by feel.
 
     Flags:
@@ -116,18 +116,20 @@ def _below(lifts: list[_MainLift], least: float) -> list[_MainLift]:
 def _outside(lifts: list[_MainLift], goal: str, side: str, limit: str, limits: Limits) -> DraftFinding:
     """The finding on lifts that stay below or above the zone."""
     if side == "below":
-        ends = [f"{lift.entry.name} {plain(round(lift.span.high, 1))} % at the heaviest" for lift in lifts]
+        ends = [f"{lift.entry.name} up to {plain(round(lift.span.high, 1))} %" for lift in lifts]
         end = lifts[0].span.high
-        wanted, change = "{:%} or more", "Make some of the work heavier, if the lifter is ready for it"
+        off, wanted = "light", "{:%} or more"
+        change = "Go heavier when the lifter is ready"
     else:
-        ends = [f"{lift.entry.name} {plain(round(lift.span.low, 1))} % at the lightest" for lift in lifts]
+        ends = [f"{lift.entry.name} from {plain(round(lift.span.low, 1))} %" for lift in lifts]
         end = lifts[0].span.low
-        wanted, change = "{:%} or less", "Make some of the work lighter"
+        off, wanted = "heavy", "{:%} or less"
+        change = "Go lighter in some sets"
     return found(
         lifts[0].place,
-        f"{listed(ends)}: {side} the zone for {goal}.",
-        wanted=limits.words(f"{wanted} for {goal}", limit),
-        change=f"{change}, or name the goal that these weeks serve.",
+        f"Too {off} for {goal}: {first_of(ends)}.",
+        wanted=limits.words(wanted, limit),
+        change=f"{change}, or correct the goal.",
         where=line_name(lifts[0].entry.prescription),
         amount=Amount(end, limits.number(limit), "%"),
         related=tuple(Related(lift.place, line_name(lift.entry.prescription)) for lift in lifts[1:]),

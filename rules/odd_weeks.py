@@ -7,7 +7,7 @@ from ..lint.engine.limits import COUNTING, Condition
 from ..lint.engine.registry import rule
 from ..lint.findings.finding import Related, found
 from ..lint.model.naming import line_name
-from ..lint.wording.words import first_of, listed, plain, says, sets_of
+from ..lint.wording.words import first_of, plain, says, sets_of
 from .easier_weeks import CLEAR_CUT, EASY, is_easier
 from .set_steps import BACK, MOST, TINY, grown_in
 from .weekly_steps import load_in_words
@@ -141,12 +141,13 @@ class _Odd:
         return self.entry.work.places.get(self.what, self.entry.prescription.place)
 
     def words(self) -> str:
-        """``back squat at 56 %, between 65 % and 67.5 %``."""
+        """``back squat at 56 %, between weeks at 65 % and 67.5 %``."""
         was, now, then = (_in_words(one, self.what) for one in (self.before, self.entry, self.after))
         held = {"load": f"at {now}", "sets": f"with {sets_of(now)}", "reps": f"at {now} repetitions"}[
             self.what
         ]
-        return f"{self.entry.name} {held}, between {was} and {then}"
+        around = was if was == then else f"{was} and {then}"
+        return f"{self.entry.name} {held}, between weeks {'with' if self.what == 'sets' else 'at'} {around}"
 
 
 def _in_words(entry: SetGroup, what: str) -> str:
@@ -222,12 +223,13 @@ def _is_a_slip(odd: list[_Odd], limits: Limits) -> bool:
 
 def _out_of_line(odd: list[_Odd], number: int) -> DraftFinding:
     first = min(odd, key=lambda one: one.entry.prescription.place.start)
+    others = [one.entry.name for one in odd if one is not first]
     meant = f"Write {plain(first.meant)} if that is meant" if first.meant else "Correct it if it is a slip"
     return found(
         first.place,
-        f"Week {number} stands alone: {listed([one.words() for one in odd])}.",
-        wanted="a week in line with those around it (common practice)",
-        change=f"{meant}; if the week is meant so, say it in a `note`.",
+        f"{first.words()}{f'; also {first_of(others)}' if others else ''}.",
+        wanted="in line with the weeks around it",
+        change=f"{meant}, or say in a `note` why.",
         where=line_name(first.entry.prescription),
         subject=f"week {number} {first.direction}",
         related=tuple(
@@ -294,11 +296,10 @@ def week_pasted(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     names = list(dict.fromkeys(one[2][1].name for one, _ in rising))
     yield found(
         entry.work.places[key],
-        f"Week {numbers[2]} repeats week {numbers[1]} in every line, while {first_of(names)}"
+        f"Every line repeats week {numbers[1]}, while {first_of(names)}"
         f" {'rises' if len(names) == 1 else 'rise'} before and after.",
-        wanted="a step in this week, too, or a word that it is left out on purpose (common practice)",
-        change=f"Write what week {numbers[2]} is to hold, or give both weeks one value:"
-        f" `{numbers[1]}-{numbers[2]}: ...`.",
+        wanted="a step in this week too",
+        change=f"Write what week {numbers[2]} holds, or one value for both, `{numbers[1]}-{numbers[2]}`.",
         where=line_name(entry.prescription),
         subject="pasted week",
         related=tuple(Related(one[2][1].work.places[what], one[2][1].name) for one, what in rising[1:]),

@@ -63,10 +63,9 @@ def clearance_missing(lifter: Lifter, limits: Limits) -> Iterator[DraftFinding]:
 
 
 def _reasons_for_clearance(lifter: Lifter, age: float) -> Iterator[str]:
-    programmes = [plan.programme for plan in lifter.plans]
     if lifter.athlete.protect and not lifter.resources.screened:
         yield "something to spare"
-    if any("return" in (one.phase, *(block.phase for block in one.blocks)) for one in programmes):
+    if _comes_back(lifter):
         yield "a return to training"
     if lifter.athlete.age is not None and lifter.athlete.age >= age:
         yield f"an age of {lifter.athlete.age:g}"
@@ -80,26 +79,28 @@ def _reasons_for_clearance(lifter: Lifter, age: float) -> Iterator[str]:
     why="A guideline screens by current activity, symptoms and intended effort before anyone starts. Only the"
     " date belongs here; a team can state once for all that it screens.",
     sources=("riebe-2015", "whitfield-2017"),
+    follows=("clearance-missing",),
 )
 def screening_missing(lifter: Lifter, limits: Limits) -> Iterator[DraftFinding]:
     """An athlete with no screening on file, in a team that does not say that it screens.
 
-    Looks at athletes of whom more than name and level is written; wants a date under `screening on file`
-    or `clearance on file`, or the team's statement on screening in spotline.yaml. Asked for once an athlete.
+    Looks at those who start or come back, of whom more than name and level is written: novices, and returns
+    to training. Wants a date under `screening on file` or `clearance on file`, or the team's statement on
+    screening in spotline.yaml. Asked for once an athlete.
 
     Flags:
         programme: Legs
-        athlete: {name: Ida, age: 30}  # <- here
+        athlete: {name: Ida, level: novice, age: 30}  # <- here
         sessions: [{session: Lower, exercises: [{exercise: leg press, sets: 3, reps: 8}]}]
 
     Passes:
         programme: Legs
-        athlete: {name: Ida, age: 30, screening on file: 2026-01-02}
+        athlete: {name: Ida, level: novice, age: 30, screening on file: 2026-01-02}
         sessions: [{session: Lower, exercises: [{exercise: leg press, sets: 3, reps: 8}]}]
     """
     athlete = lifter.athlete
     on_file = athlete.screening or athlete.clearance or lifter.resources.screened
-    if _is_kept(athlete) and not on_file:
+    if _is_kept(athlete) and _begins(lifter) and not on_file:
         yield found(
             athlete.place,
             "No screening on file.",
@@ -108,6 +109,17 @@ def screening_missing(lifter: Lifter, limits: Limits) -> Iterator[DraftFinding]:
             " `screening on file` with its date; or state once in spotline.yaml that the team screens.",
             where=athlete.name,
         )
+
+
+def _begins(lifter: Lifter) -> bool:
+    """Whether somebody starts to train, or comes back: who has trained with a plan was screened before."""
+    return lifter.athlete.level == "novice" or _comes_back(lifter)
+
+
+def _comes_back(lifter: Lifter) -> bool:
+    """Whether a programme of theirs, or a block of one, is a return to training."""
+    programmes = [plan.programme for plan in lifter.plans]
+    return any("return" in (one.phase, *(block.phase for block in one.blocks)) for one in programmes)
 
 
 def _is_kept(athlete: Athlete) -> bool:

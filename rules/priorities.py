@@ -5,13 +5,13 @@ from __future__ import annotations
 from math import floor
 
 from ..lint.body import catalogue
-from ..lint.counting.credits import DIRECT, HELPING
+from ..lint.counting.credits import DIRECT
 from ..lint.counting.tally import counted_lines
 from ..lint.engine.limits import COUNTING, Option
 from ..lint.engine.registry import rule
 from ..lint.findings.finding import Amount, found
-from ..lint.wording.words import listed, plain, sets_of
-from .shared import add, suggested, unless
+from ..lint.wording.words import first_of, plain, sets_of
+from .shared import add, capital, indirect_sets, suggested, unless
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -95,13 +95,12 @@ def priority_not_ahead(week: Week, limits: Limits) -> Iterator[DraftFinding]:
         advice = _ahead(week, term.words, own, [*others.values()], ahead_of)
         yield found(
             term.place,
-            f"{sets_of(str(own))}{turn.words or ' a week'} for the {term.words}, a priority, against"
-            f" {plain(mean)} on average for {listed(rest)}, {HELPING[counting]}"
+            f"{sets_of(str(own))}{turn.words or ' a week'} for the {term.words}, a priority;"
+            f" {plain(mean)}{' on average' if len(rest) > 1 else ''} for {first_of(rest)}"
+            f"{indirect_sets(tally, (term.words, *rest), counting)}"
             f"{unless(tally, areas=(term.words,), does='adds to it')}.",
-            wanted=limits.words(
-                "{:more sets} for a priority than for the rest", "lead", ground=" (common practice)"
-            ),
-            change=f"{advice}; or take {term.words} out of the priorities.",
+            wanted=limits.words("{:more sets} than the rest", "lead"),
+            change=f"{advice}, or drop {term.words} from `priority`.",
             where="priority",
             group=term.words,
             amount=Amount(own.middle, mean + max(limits.number("lead"), 1)),
@@ -120,9 +119,9 @@ def _ahead(week: Week, area: str, own: Count, others: list[Count], mean: float) 
 
     proposal = further(own, floor(mean) + 1, others)
     if proposal is not None and proposal.changes[0].by <= MOST_ADDED:
-        return f"Add {proposal.words()}: the week then holds {plain(proposal.then)}"
+        return capital(proposal.words("raise"))
     if proposal is not None:
-        return f"A lead takes {sets_of(proposal.changes[0].by)} more, which is much: take sets off the rest"
+        return f"Take sets off the rest: a lead would take {sets_of(proposal.changes[0].by)} more"
     session = week.visits[0].session.name
     return add(f"work for {area}", suggested(week.programme, lambda one: one.weight(area) == 1), session)
 

@@ -8,7 +8,7 @@ from functools import cache
 from ..lint.engine.limits import Option
 from ..lint.engine.registry import rule
 from ..lint.findings.finding import Related, found
-from .shared import some_of
+from ..lint.wording.words import first_of
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -100,8 +100,9 @@ _MOVEMENT = r"(?<!scapular )(?<!shoulder )(?<!blade )depression"
     family="care",
     severity="warning",
     confidence="fact",
-    why="Files in git are read by many and forget nothing. Restrictions belong in movement terms; what lies"
-    " behind them belongs with the clinician.",
+    why="Files in git are read by many and forget nothing. Restrictions belong in movement terms, such as no"
+    " overhead pressing; what lies behind them belongs with the clinician. Whoever keeps the repository can"
+    " clear its history.",
     sources=(),
     options=(PRIVATE, OPERATIONS),
 )
@@ -137,8 +138,9 @@ def diagnosis_in_programme(ledger: Ledger, text: Text, limits: Limits) -> Iterat
     family="care",
     severity="warning",
     confidence="fact",
-    why="Files in git are read by many and forget nothing. Restrictions belong in movement terms; what lies"
-    " behind them belongs with the clinician.",
+    why="Files in git are read by many and forget nothing. Restrictions belong in movement terms, such as no"
+    " overhead pressing; what lies behind them belongs with the clinician. Whoever keeps the repository can"
+    " clear its history.",
     sources=(),
     options=(PRIVATE, OPERATIONS),
 )
@@ -229,14 +231,12 @@ def _beside_part(word: str) -> str:
 def _told(places: list[Place], where: str) -> DraftFinding:
     first, *others = places
     words = list(dict.fromkeys(f"`{place.excerpt}`" for place in places))
-    read = "reads" if len(words) == 1 else "read"
+    detail = "reads like a medical detail" if len(words) == 1 else "read like medical details"
     return found(
         first,
-        f"{some_of(words)} {read} like a diagnosis, a treatment or a medicine.",
-        wanted="restrictions in movement terms, such as: no overhead pressing until 1 June",
-        change="Take it out, say what movement to spare and who advised it, and ask whoever keeps the"
-        " repository about its history. If it means something else, take the word off the list in"
-        " spotline.yaml.",
+        f"{first_of(words)} {detail}.",
+        wanted="movement terms only",
+        change="Delete it, in git's history too, or take the word off the list in spotline.yaml.",
         where=where,
         related=tuple(Related(place, "here too") for place in others),
     )

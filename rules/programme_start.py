@@ -133,9 +133,9 @@ def _jump_in_sets(first: Week, last: Week, limits: Limits) -> Iterator[DraftFind
     name = last.programme.name
     yield found(
         line.place,
-        f"Weekly sets jump from the end of {name} to the first week: {rises(grown)}.",
-        wanted=limits.words("no more than {:set} and {:%} above the last programme", "most", "share"),
-        change=f"Start nearer to {name} and build up over the first weeks.",
+        f"Weekly sets jump from the end of {name}: {rises(grown)}.",
+        wanted=limits.words("at most {:set} or {:%} more", "most", "share"),
+        change=f"Start nearer to {name} and build up.",
         where=line_name(line),
         group=worst.group,
         amount=Amount(worst.count.middle, worst.before.middle + limits.number("most")),
@@ -155,17 +155,18 @@ def _jump_in_load(first: Week, last: Week, limits: Limits) -> Iterator[DraftFind
     ]
     if not steps:
         return
-    largest, worst = max(steps, key=lambda one: one[0].up)
+    steps.sort(key=lambda one: -one[0].up)
+    largest, worst = steps[0]
     said = [
-        f"{entry.name} at {load_in_words(entry.work).words} (before: {load_in_words(step.before.work).words})"
+        f"{entry.name} {load_in_words(step.before.work).words} to {load_in_words(entry.work).words}"
         for step, entry in steps
     ]
     name = last.programme.name
     yield found(
         worst.work.places["load"],
-        f"The first week starts far above the end of {name}: {first_of(list(dict.fromkeys(said)))}.",
-        wanted=limits.words("no more than {:%} above the last programme at like repetitions", "step"),
-        change=f"Start nearer to {name}, or correct the number if it is a slip.",
+        f"Loads jump from the end of {name}: {first_of(list(dict.fromkeys(said)))}.",
+        wanted=limits.words("at most {:%} more for similar repetitions", "step"),
+        change=f"Start nearer to {name}, or correct the number.",
         where=line_name(worst.prescription),
         related=tuple(
             Related(step.before.work.places["load"], f"{name}: {load_in_words(step.before.work).words}")

@@ -5,6 +5,7 @@ from __future__ import annotations
 from ..lint.body import catalogue
 from ..lint.counting.credits import TOTAL
 from ..lint.counting.tally import counted_lines
+from ..lint.counting.week import BUILDING
 from ..lint.engine.limits import Condition, Option
 from ..lint.engine.registry import rule
 from ..lint.findings.finding import Amount, found
@@ -49,9 +50,9 @@ def region_untrained(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     """A region in focus that gets nothing at all; without a focus, one of the seven major regions.
 
     Counts every set that trains a muscle of the region, directly or not, over the whole programme, or over
-    the block for a focus of its own; wants at least one. A note where the programme names neither a focus
-    nor general health as its goal. Trials train one muscle or one lift by design and get one note; a `focus`
-    on what they train takes it away.
+    the block for a focus of its own; wants at least one. Without a focus it speaks where health or size is
+    the goal, or none is written; a note unless health is the goal, and then only where more than half of the
+    body is trained. Silent where every week is a deload.
 
     Flags:
         programme: Push
@@ -93,9 +94,13 @@ def region_untrained(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
             )
     if programme.focus or all(block.focus for block in programme.blocks):
         return
+    if programme.goal not in (*BUILDING, "general health") or not ledger.typical_weeks(rehabilitation=True):
+        return
     regions = {region: catalogue.regions[region] for region in catalogue.major_regions}
     missing = _untrained(ledger, regions)
     session = next(programme.sessions(), None)
+    if programme.goal != "general health" and 2 * len(missing) >= len(regions):
+        return  # who leaves out more than half of the body means the rest
     if missing and session is not None:
         yield found(
             session.place,
@@ -185,7 +190,7 @@ def pull_or_push_missing(week: Week, ledger: Ledger, limits: Limits) -> Iterator
 
     Counts hard sets of presses and pulls in typical weeks; from 6 on it wants each of vertical pull,
     horizontal pull, vertical push and horizontal push somewhere in the block, as far as the focus means what
-    it trains.
+    it trains. Where strength, power or endurance is the goal it looks at what focus or priorities name.
 
     Flags:
         programme: Upper
@@ -210,6 +215,7 @@ def pull_or_push_missing(week: Week, ledger: Ledger, limits: Limits) -> Iterator
     upper = turn.tally.for_actions(PRESSES_AND_PULLS, hard=True)
     if not week.is_typical() or turn.a_week(upper.high) < limits.number("fewest together"):
         return
+    goals = (*BUILDING, "general health")
     block = ledger.judged_with(week)
     lines = counted_lines(block.for_actions(PRESSES_AND_PULLS, hard=True))
     if len(lines) < 2 and not (week.block.focus or week.programme.focus or week.programme.priority):
@@ -217,7 +223,8 @@ def pull_or_push_missing(week: Week, ledger: Ledger, limits: Limits) -> Iterator
     missing = [
         direction
         for direction, area in PRESSES_AND_PULLS.items()
-        if week.means(area) and not (block.for_actions((direction,)) or block.leaves_open((direction,)))
+        if week.builds(area, goals)
+        and not (block.for_actions((direction,)) or block.leaves_open((direction,)))
     ]
     if missing:
         wanted = {one: serves(one) for one in missing}
@@ -327,9 +334,7 @@ def days_per_region_few(week: Week, ledger: Ledger, limits: Limits) -> Iterator[
         f"{listed([f'{region} on {_days(mean)}' for region, mean in few.items()])} of the week"
         f"{' in the mean of a turn' if turn.words else ''}"
         f"{unless(turn.tally, areas=few, does='adds to it')}.",
-        wanted=limits.words(
-            "{:day} or more for each major region", "days", ground=", as health guidelines ask"
-        ),
+        wanted=limits.words("{:day} or more for each major region", "days"),
         change=f"{capital('; '.join(_added_to(week, *one) for one in lacking.items()))}.",
         where=session.name,
         subject="days a week",

@@ -3,17 +3,15 @@
 from __future__ import annotations
 
 from ..lint.body import catalogue
-from ..lint.body.equipment import LOADED
 from ..lint.counting.credits import DIRECT
 from ..lint.counting.effort import reserve_of, rpe_of
-from ..lint.counting.set_group import FAST_KINDS
 from ..lint.counting.tally import counted_lines
-from ..lint.engine.limits import Condition, Option
+from ..lint.engine.limits import Condition
 from ..lint.engine.registry import rule
 from ..lint.findings.finding import Edit, Related, found
 from ..lint.model.naming import day_name, line_name
 from ..lint.model.quantities import Range
-from ..lint.wording.words import first_of, listed, sets_of
+from ..lint.wording.words import listed, sets_of
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -48,6 +46,12 @@ if TYPE_CHECKING:
             "days a week on which it is trained",
             "common practice, no source: enough days for two slots",
         ),
+        Condition(
+            "weeks",
+            8,
+            "weeks of a block, or of the programme, from which both are asked for",
+            "common practice, no source: a short block may have one aim",
+        ),
     ),
     stands_back=("rehabilitation", "peak"),
 )
@@ -56,12 +60,14 @@ def rep_range_narrow(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
 
     Where the goal is size, looks at each block and at muscle groups with 8 or more direct hard sets on 2 or
     more days a week; wants a heavy slot (middle of the repetitions below 8) and a light one (8 or more)
-    somewhere in the block. One note for all groups alike. Off for novices, in season and under
+    somewhere in the block. Short blocks may have one aim: a programme from 8 weeks on is looked at, block by
+    block where they are as long. One note for all groups alike. Off for novices, in season and under
     rehabilitation.
 
     Flags:
         programme: Legs
         goal: hypertrophy
+        weeks: 8
         sessions:
           - session: Lower
             day: [monday, thursday]
@@ -72,6 +78,7 @@ def rep_range_narrow(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     Passes:
         programme: Legs
         goal: hypertrophy
+        weeks: 8
         sessions:
           - session: Lower
             day: [monday, thursday]
@@ -81,10 +88,12 @@ def rep_range_narrow(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
               - {exercise: seated leg curl, sets: 3, reps: 10}
     """
     programme = ledger.programme
-    if programme.goal != "hypertrophy" or ledger.level == "novice":
+    long = limits.number("weeks")
+    if programme.goal != "hypertrophy" or ledger.level == "novice" or programme.weeks < long:
         return
     for block in programme.blocks:
-        if (block.phase or programme.phase) == "in-season" or block.deload:
+        is_short = block.weeks < long and len(programme.blocks) > 1
+        if is_short or block.deload or (block.phase or programme.phase) == "in-season":
             continue
         one_slot: dict[str, list[tuple[str, Count]]] = ledger.recall(
             _one_slot, ledger.weeks_of(block), limits
@@ -333,68 +342,3 @@ def _disagreeing(entry: SetGroup, sets: Range, wrong: list[tuple[str, int]]) -> 
 
 
 _NUMBERS = {"reps": "numbers of repetitions", "load": "loads"}
-
-
-@rule(
-    "reserve-hard-to-judge",
-    family="repetitions",
-    severity="note",
-    confidence="acute study",
-    why="Lifters guess the repetitions they have left to about one where few are left, and are more than two"
-    " out where many are.",
-    sources=("hackett-2017",),
-    options=(Option("most", 5, "repetitions in reserve", "hackett-2017"),),
-    stands_back=("rehabilitation",),
-)
-def reserve_hard_to_judge(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
-    """Loads that the lifter is to find by more repetitions in reserve than anybody can judge.
-
-    Looks at lines with a RIR and no load by which to set it; wants at most 5 repetitions in reserve, judged
-    on the low end of a range. One note a programme. Leaves work for speed and deloads alone.
-
-    Flags:
-        programme: Press
-        sessions:
-          - session: Push
-            exercises:
-              - {exercise: bench press, sets: 3, reps: 8, rir: 7-8}  # <- here
-
-    Passes:
-        programme: Press
-        sessions:
-          - session: Push
-            exercises:
-              - {exercise: bench press, sets: 3, reps: 8, rir: 4-5}
-    """
-    far: dict[object, SetGroup] = {}
-    for _, entry in (one for week in ledger.weeks if not week.is_deload for one in week.entries()):
-        rir = entry.work.rir
-        if rir is None or rir.low <= limits.number("most"):
-            continue
-        if _found_by_feel(entry):
-            far.setdefault((entry.work.places["rir"].key, entry.name), entry)
-    if not far:
-        return
-    lines = sorted(far.values(), key=lambda entry: entry.work.places["rir"].start)
-    first = lines[0]
-    place = first.work.places["rir"]
-    others = {at.key: entry for entry in lines if (at := entry.work.places["rir"]) != place}
-    yield found(
-        place,
-        f"RIR {first.work.rir} and no load by which to set it:"
-        f" {first_of(list(dict.fromkeys(entry.name for entry in lines)))}.",
-        wanted=limits.words("a load, or at most {:repetition} in reserve", "most"),
-        change="Write a load for the easy sets (kg, or % of the best lift), or an effort nearer to the end.",
-        where=line_name(first.prescription),
-        related=tuple(
-            Related(entry.work.places["rir"], f"{entry.name}: RIR {entry.work.rir}")
-            for entry in others.values()
-        ),
-    )
-
-
-def _found_by_feel(entry: SetGroup) -> bool:
-    """Whether effort alone tells the lifter what to load: something is lifted, and no load is written."""
-    exercise = entry.exercise
-    lifted = exercise is not None and entry.implement in LOADED and exercise.kind not in FAST_KINDS
-    return lifted and entry.work.load is None

@@ -8,7 +8,7 @@ from ..lint.engine.registry import rule
 from ..lint.findings.finding import Amount, Related, found
 from ..lint.model.naming import line_name
 from ..lint.wording.words import first_of, listed
-from .shared import in_words
+from .shared import capital, in_words
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -71,10 +71,9 @@ def rest_too_short_heavy(entry: SetGroup, limits: Limits) -> Iterator[DraftFindi
     if said:
         yield found(
             entry.work.places["rest"],
-            f"{_rest_in_words(entry)} of rest between sets of {said}.",
-            wanted=limits.words("at least {:duration} after heavy sets", "shortest"),
-            change="Rest longer, or save the time elsewhere: in the small exercises, or by pairing opposing"
-            " ones.",
+            f"Only {_rest_in_words(entry)} of rest between sets {said}.",
+            wanted=limits.words("at least {:duration}", "shortest"),
+            change="Write a longer rest, and save time on the small exercises.",
             where=line_name(entry.prescription),
             group=entry.name,
             amount=Amount(rest.high, limits.number("shortest"), "s"),
@@ -95,20 +94,20 @@ def _rest_in_words(entry: SetGroup) -> str:
 
 
 def _heavy(entry: SetGroup, limits: Limits) -> str:
-    """What makes the sets heavy, in words; empty where nothing does, and for singles."""
+    """What makes the sets heavy, ``of 3 at 87 %``, ``at 5RM``; empty where nothing does, and for singles."""
     load, reserve = entry.work.load, entry.reserve
     reps = entry.work.reps.a_set() if entry.work.reps else None
     few = limits.number("few repetitions")
     if load is not None and load.kind == "rm":
-        return load.words if load.span is not None and 1 < load.span.high <= few else ""
+        return f"at {load.words}" if load.span is not None and 1 < load.span.high <= few else ""
     if reps is None or reps.high <= 1:
         return ""
     percent = entry.percent
     if load is not None and percent is not None and percent.low >= limits.number("heavy"):
         share = "" if load.kind == "percent" else f", {percent.low:.0f} % of the best lift"
-        return f"{reps} repetitions at {load.words}{share}"
+        return f"of {reps} at {load.words}{share}"
     if reps.high <= few and reserve is not None and reserve.high <= limits.number("most left"):
-        return f"{reps} repetitions with {entry.reserve_in_words}"
+        return f"of {reps} with {entry.reserve_in_words}"
     return ""
 
 
@@ -171,11 +170,9 @@ def rest_too_short_size(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding
     named = [f"{entry.name} {_rest_in_words(entry)}" for entry in (first, *others)]
     yield found(
         first.work.places["rest"],
-        f"Short rest between sets of big lifts: {first_of(list(dict.fromkeys(named)))}.",
-        wanted=limits.words(
-            "{:s} or more", "shortest", ground=" (common practice; reviews find no clear effect)"
-        ),
-        change="Rest a little longer, or keep it where time is short and the sets hold up.",
+        f"Short rest on big lifts: {first_of(list(dict.fromkeys(named)))}.",
+        wanted=limits.words("at least {:s}", "shortest"),
+        change="Write a longer rest, or keep it if the repetitions hold up.",
         where=line_name(first.prescription),
         amount=Amount(first.work.rest.high, limits.number("shortest"), "s") if first.work.rest else None,
         related=tuple(Related(entry.work.places["rest"], line_name(entry.prescription)) for entry in others),
@@ -232,9 +229,9 @@ def tempo_too_long(entry: SetGroup, limits: Limits) -> Iterator[DraftFinding]:
     tempo = written if "tempo" in work.places else entry.seconds_said and entry.seconds_said.tempo
     yield found(
         at,
-        f"{reps} repetitions at {tempo} take {up_to}{seconds.high:g} s a set.",
-        wanted=limits.words("at most {:s}", "longest", ground=" (common practice)"),
-        change="Ask for fewer repetitions or a quicker tempo, if so long a set is not what is meant.",
+        f"A set lasts {up_to}{seconds.high:g} s: {reps} repetitions at {tempo}.",
+        wanted=limits.words("at most {:s}", "longest"),
+        change="Write fewer repetitions or a quicker tempo.",
         where=line_name(entry.prescription),
         group=entry.name,
         amount=Amount(seconds.high, limits.number("longest"), "s"),
@@ -280,7 +277,8 @@ def superset_shares(visit: Visit, limits: Limits) -> Iterator[DraftFinding]:
     Looks at hard sets of exercises in one superset: muscles that both train directly, loads that both hold in
     the hands in hinges, pulls and carries, and bars or racks that both need with different loads (unless the
     team has two). Wants none of it. Silent for circuits, for pairs with a `method` such as contrast, for left
-    against right, and where a minute or more of rest stands between the two.
+    against right, and where a minute or more of rest stands between the two. Silent where health or
+    endurance is the goal: getting tired is meant there.
 
     Flags:
         programme: Legs
@@ -300,6 +298,8 @@ def superset_shares(visit: Visit, limits: Limits) -> Iterator[DraftFinding]:
                   - {exercise: leg press, sets: 3, reps: 10}
                   - {exercise: seated leg curl, sets: 3, reps: 12}
     """
+    if visit.programme.goal in ("general health", "muscular endurance"):
+        return
     supersets: dict[Pairing, dict[Prescription, SetGroup]] = {}
     for entry in visit.own:
         paired = entry.prescription.paired
@@ -314,12 +314,25 @@ def superset_shares(visit: Visit, limits: Limits) -> Iterator[DraftFinding]:
         first, second, _ = shared[0]
         yield found(
             second.prescription.place,
-            f"{'; '.join(f'{one.name} and {other.name} {said}' for one, other, said in shared)}.",
-            wanted="exercises in a superset that leave one another alone, such as opposing muscles",
-            change="Pair one of them with something else, or do them one after the other with rest.",
+            f"{_by_what_is_shared(shared)}.",
+            wanted="opposing or unrelated exercises",
+            change="Pair one with something else, or do them as straight sets.",
             where=line_name(second.prescription),
+            subject=f"{first.name} {second.name}",
             related=(Related(first.prescription.place, line_name(first.prescription)),),
         )
+
+
+def _by_what_is_shared(shared: list[tuple[SetGroup, SetGroup, str]]) -> str:
+    """``Leg press and leg extension both train the quadriceps``: who shares what, each thing once."""
+    names: dict[str, list[str]] = {}
+    for one, other, said in shared:
+        names.setdefault(said, []).extend((one.name, other.name))
+    parts = []
+    for said, several in names.items():
+        who = list(dict.fromkeys(several))
+        parts.append(f"{listed(who)} {'all' if len(who) > 2 else 'both'} {said}")
+    return capital("; ".join(parts))
 
 
 def _shared(one: SetGroup, other: SetGroup, limits: Limits) -> str:
@@ -333,14 +346,14 @@ def _shared(one: SetGroup, other: SetGroup, limits: Limits) -> str:
     said = []
     groups = _groups(set(first.direct) & set(second.direct), limits.names("exempt"))
     if groups:
-        said.append(f"train the {listed(groups)} directly")
+        said.append(f"train the {first_of(groups)}")
     held = limits.names("hanging on the grip")
     if first.hands and second.hands and one.trains(held) and other.trains(held):
-        said.append("hang on the grip")
+        said.append("need grip")
     stations = _one_of_each(one, other, limits)
     if stations:
-        said.append(f"need the {listed(stations)}, at different loads")
-    return f"both {listed(said)}" if said else ""
+        said.append(f"need the {listed(stations)} at different loads")
+    return listed(said)
 
 
 def _groups(muscles: set[str], exempt: tuple[str, ...]) -> list[str]:

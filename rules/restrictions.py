@@ -6,8 +6,8 @@ from ..lint.body import restrictions
 from ..lint.engine.registry import rule
 from ..lint.findings.finding import Related, found
 from ..lint.model.naming import line_name
-from ..lint.wording.words import counted_noun, first_of, listed
-from .shared import MOST_NAMED, also, each_line, named_at, names_of, some_of, with_the
+from ..lint.wording.words import counted_noun, first_of
+from .shared import MOST_NAMED, also, capital, each_line, named_at, names_of, with_the
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -30,7 +30,7 @@ if TYPE_CHECKING:
     family="care",
     severity="warning",
     confidence="anatomy",
-    why="The athlete's file asks to spare this. Which joints and muscles an exercise loads is anatomy;"
+    why="The athlete's file protects this. Which joints and muscles an exercise loads is anatomy;"
     " whether it may stay is for whoever advised it to say.",
     sources=("anatomy-crossing",),
     stands_back=("rehabilitation",),
@@ -87,31 +87,34 @@ def _loaded(
     subject = restriction.subject
     adviser = with_the(restriction.adviser)
     names = names_of(loading)
+    verb, protected = (
+        ("load", "a protected area") if restriction.kind == "area" else ("involve", "to be avoided")
+    )
     return found(
         named_at(first),
-        f"`{subject.words}` is to be spared; {some_of(names)} load{'s' if len(names) == 1 else ''} it.",
-        wanted=f"only what is agreed with {adviser}",
-        change=f"Ask {adviser} which of this may stay; {_instead(ledger, loading)}.",
+        f"{capital(first_of(names))} {verb}{'s' if len(names) == 1 else ''} `{subject.words}`, {protected}.",
+        wanted="only what is agreed",
+        change=f"Ask {adviser} what may stay; {_instead(ledger, loading)}.",
         where=line_name(first.prescription),
         subject=f"{restriction.kind}: {subject.words}",
         related=(
-            *also(others, "loads it too"),
-            Related(subject.place, f"what is to be spared, as advised by {adviser}"),
+            *also(others, "this too"),
+            Related(subject.place, f"protected, as advised by {adviser}"),
         ),
         weeks=weeks,
     )
 
 
 def _instead(ledger: Ledger, loading: list[SetGroup]) -> str:
-    """What may take the place of the first lift for which anything does, ``swap press for a or b``."""
+    """What may take the place of the first lift for which anything does, ``swap press for a``."""
     from ..lint.counting.suggestions import substitutes
 
+    one = len(names_of(loading)) == 1
     for exercise in dict.fromkeys(entry.exercise for entry in loading[:MOST_NAMED]):
-        others = substitutes(ledger.header, exercise, 2) if exercise else []
-        if exercise and others:
-            rest = "" if len(names_of(loading)) == 1 else ", and swap or leave out the rest"
-            return f"swap {exercise.name} for {listed(others, 'or')}{rest}"
-    return "leave out the rest: nothing near it suits"
+        other = substitutes(ledger.header, exercise, 1) if exercise else []
+        if exercise and other:
+            return f"swap {exercise.name} for {other[0]}{'' if one else ', and swap or leave out the rest'}"
+    return f"leave {'it' if one else 'them'} out, nothing near suits"
 
 
 @rule(
@@ -145,20 +148,20 @@ def restriction_unclear(lifter: Lifter, limits: Limits) -> Iterator[DraftFinding
             yield found(
                 subject.place,
                 _not_understood(subject.words, spared),
-                wanted="words such as left shoulder, lower back, overhead pressing, deep knee bend, jumping",
-                change="Write it in such words, and look through the lines yourself until then.",
+                wanted="words such as left shoulder or overhead pressing",
+                change="Reword it; check the lines yourself until then.",
                 where=f"{lifter.athlete.name}, protect",
             )
 
 
 def _not_understood(words: str, spared: Spared) -> str:
     """What of a restriction means nothing: all of it, or some words."""
-    part = "part of the body or movement that can be looked for"
+    part = "body part or movement"
     if not spared.traits:
         return f"`{words}` names no {part}."
     name = "names" if len(spared.unknown) == 1 else "name"
     unknown = first_of([f"`{word}`" for word in spared.unknown])
-    return f"{unknown} in `{words}` {name} no {part}; the other words are looked for."
+    return f"{unknown} in `{words}` {name} no {part}; the rest is checked."
 
 
 @rule(
@@ -196,11 +199,10 @@ def restriction_review_past(lifter: Lifter, limits: Limits) -> Iterator[DraftFin
         if due is not None and due < lifter.today and _trains_after(lifter, due):
             yield found(
                 restriction.subject.place,
-                f"`{restriction.subject.words}` was to be looked at again on {due},"
+                f"`{restriction.subject.words}` was due for review on {due},"
                 f" {counted_noun((lifter.today - due).days, 'day')} ago.",
-                wanted="a review date that is still to come",
-                change=f"Ask {with_the(restriction.adviser)} what holds now, and write the new date or take"
-                " the restriction out.",
+                wanted="a date still to come",
+                change=f"Ask {with_the(restriction.adviser)}, and write a new date or delete the entry.",
                 where=f"{lifter.athlete.name}, protect",
             )
 

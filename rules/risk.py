@@ -9,8 +9,8 @@ from ..lint.engine.limits import Condition, Option
 from ..lint.engine.registry import rule
 from ..lint.findings.finding import found
 from ..lint.model.naming import line_name
-from ..lint.wording.words import listed
-from .shared import also, beginning, capital, each_line, named_at, names_of, notes_on, some_of, with_the
+from ..lint.wording.words import first_of, listed, with_article
+from .shared import also, beginning, capital, each_line, named_at, names_of, notes_on, with_the
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -76,10 +76,10 @@ def failure_without_spotter(ledger: Ledger, limits: Limits) -> Iterator[DraftFin
         worked_out = f" ({words})" if words else ""
         yield found(
             named_at(unsaid[0]),
-            f"{capital(some_of(names_of(unsaid)))} to failure{worked_out}, and no word on spotters, pins or"
-            " safety bars.",
-            wanted="a way out of a failed repetition, written down",
-            change="Note who spots or where the safety bars stand, or leave a repetition in reserve.",
+            f"{capital(first_of(names_of(unsaid)))} to failure{worked_out} with no spotter or safety bars"
+            " noted.",
+            wanted="a way out of a failed lift",
+            change="Note the spotters, pins or safety bars, or leave 1 in reserve.",
             where=line_name(unsaid[0].prescription),
             related=tuple(also(unsaid[1:], "to failure too")),
         )
@@ -173,25 +173,19 @@ def _beyond(ledger: Ledger, entry: SetGroup, exercise: Exercise) -> DraftFinding
 
     first = listed([form.name for form in _suiting(ledger, exercise)], "or")
     instead = listed(substitutes(ledger.header, exercise, MOST_EASIER), "or")
-    start = (
-        f"Start with {first}, name it under `or`"
-        if first
-        else f"Swap it for {instead}"
-        if instead
-        else "Leave it out"
-    )
+    start = f"Start with {first}" if first else f"Swap it for {instead}" if instead else "Leave it out"
     return found(
         named_at(entry),
-        f"{capital(entry.name)} is a lift for {exercise.level} lifters, the athlete is"
-        f" {entry.programme.level}; no easier form of it comes before.",
-        wanted=f"{first or 'an easier form'} first, or beside it",
-        change=f"{start}, or correct the athlete's level.",
+        f"{capital(entry.name)} ({exercise.level}) for {with_article(entry.programme.level)} with no easier"
+        " form first.",
+        wanted="an easier form first or under `or`",
+        change=f"{start}, or correct the level.",
         where=line_name(entry.prescription),
         subject=exercise.name,
     )
 
 
-MOST_EASIER = 3
+MOST_EASIER = 2
 """How many easier forms, or other exercises, a finding names."""
 
 
@@ -213,7 +207,8 @@ def _suiting(ledger: Ledger, exercise: Exercise) -> list[Exercise]:
     severity="note",
     confidence="guideline",
     why="A published groin programme takes the easier form when pain is above 3 of 10, and a health service's"
-    " leaflet names the signs to stop for. The clinician's own limits come first.",
+    " leaflet says to stop and ring a doctor for chest pain, dizziness or breath too short to speak. The"
+    " clinician's own limits come first.",
     sources=("haroy-pain", "otago-stop"),
     options=(
         Option(
@@ -246,10 +241,9 @@ def stop_signs_missing(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]
         return
     yield found(
         stage.places.get("stage", stage.place),
-        "Rehabilitation, and no word on what to do about pain.",
-        wanted="what pain may pass, and the signs to stop for, in a note",
-        change=f"Ask {with_the(stage.adviser)} and note it, for instance: take the easier form when pain goes"
-        " past 3 of 10; stop and ring a doctor for chest pain, dizziness or breath too short to speak.",
+        "Rehabilitation without a word on pain or when to stop.",
+        wanted="a pain limit and stop signs in a note",
+        change=f"Ask {with_the(stage.adviser)}, and note both.",
         where=f"rehabilitation, {stage.stage}",
     )
 
@@ -303,14 +297,18 @@ def rehabilitation_open(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding
     last = starts + timedelta(weeks=len(ledger.weeks) - 1) if starts else ledger.today
     counted = ""
     if last > stage.until:
-        counted = f"the last week begins on {last}" if starts else "that is past"
+        counted = f"ended on {stage.until}"
+        if starts:
+            counted = f"ends on {stage.until}, but the last week begins on {last}"
+        later = "a later end, within {:week}"
     elif weeks > limits.number("longest"):
-        counted = f"that is {weeks:.0f} weeks from {'the start' if starts else 'now'}"
+        counted = f"ends on {stage.until}, {weeks:.0f} weeks from {'the start' if starts else 'now'}"
+        later = "an end within {:week}"
     if counted:
         yield found(
             stage.places["until"],
-            f"The stage ends on {stage.until}; {counted}.",
-            wanted=limits.words("an end that covers the programme, no more than {:week} ahead", "longest"),
-            change=f"Ask {with_the(stage.adviser)} which stage comes next and until when, and write that.",
+            f"The stage {counted}.",
+            wanted=limits.words(later, "longest"),
+            change=f"Ask {with_the(stage.adviser)} for the next stage, and write it.",
             where=f"rehabilitation, {stage.stage}",
         )

@@ -7,7 +7,7 @@ from ..lint.engine.limits import COUNTING, Condition, Option
 from ..lint.engine.registry import rule
 from ..lint.findings.finding import Amount, found
 from ..lint.model.naming import line_name
-from ..lint.wording.words import listed
+from ..lint.wording.words import first_of
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -86,12 +86,10 @@ def sets_step_large(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
         entry = worst.cause()
         yield found(
             entry.work.places.get("sets", entry.prescription.place),
-            f"Weekly sets rise at once: {rises(grown)}.",
+            f"Weekly sets jump: {rises(grown)}.",
             severity="warning" if worst.by > limits.number("far") else "note",
-            wanted=limits.words(
-                "at most {} more than in the fullest of the {:week} before", "most", "weeks back"
-            ),
-            change=f"Spread the rise over several weeks, first of all in {line_name(entry.prescription)}.",
+            wanted=limits.words("at most {} more than in the last {:week}", "most", "weeks back"),
+            change=f"Raise {entry.name} in {entry.prescription.session.name} more slowly.",
             where=line_name(entry.prescription),
             group=worst.group,
             amount=Amount(worst.count.middle, worst.before.middle + limits.number("most")),
@@ -124,8 +122,9 @@ class Growth:
 
 
 def rises(grown: Sequence[Growth]) -> str:
-    """``chest from 8 to 16 and triceps from 6 to 13``."""
-    return listed([f"{one.group} from {one.before} to {one.count}" for one in grown])
+    """``chest 8 to 16 and triceps 6 to 13``: the largest first."""
+    worst_first = sorted(grown, key=lambda one: -one.by)
+    return first_of([f"{one.group} {one.before} to {one.count}" for one in worst_first])
 
 
 def grown_in(ledger: Ledger, week: Week, limits: Limits) -> list[Growth]:
@@ -134,6 +133,11 @@ def grown_in(ledger: Ledger, week: Week, limits: Limits) -> list[Growth]:
     back = ledger.weeks[max(index - int(limits.number("weeks back")), 0) : index]
     grown: list[Growth] = ledger.recall(_grown, week, back, limits)
     return grown
+
+
+def _most_of_all(weeks: Sequence[Week], group: str, kind: str) -> float:
+    """The most sets of a group in one of some weeks, easy ones among them."""
+    return max(week.sets(group, kind, hard=False).middle for week in weeks)
 
 
 def _grown(week: Week, back: Sequence[Week], limits: Limits) -> list[Growth]:
@@ -149,6 +153,8 @@ def _grown(week: Week, back: Sequence[Week], limits: Limits) -> list[Growth]:
         growth = Growth(group, fullest, count)
         if fullest.middle < tiny or growth.by <= most:
             continue
+        if week.sets(group, kind, hard=False).middle - _most_of_all(back, group, kind) <= most:
+            continue  # the sets were there before, only easier
         if not any(other.could_hold(areas=(group,)) for other in back):
             found.append(growth)
     return found

@@ -6,10 +6,11 @@ import re
 from math import ceil
 
 from ..lint.body import catalogue
+from ..lint.counting.credits import DIRECT, HELPING, TOTAL
 from ..lint.findings.finding import Related
 from ..lint.model.naming import day_name, line_name
 from ..lint.model.sessions import WEEKDAYS
-from ..lint.wording.words import listed, plain, sets_of, shortened
+from ..lint.wording.words import listed, sets_of, shortened
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -69,6 +70,16 @@ def unless_one(names: list[str], does: str) -> str:
     if len(shown) > MOST_NAMED:
         shown = [*shown[: MOST_NAMED - 1], f"one of {len(shown) - MOST_NAMED + 1} more"]
     return f", unless {listed(shown, 'or')} {does}" if shown else ""
+
+
+LIFTS_OF_PARTS = ("snatch", "clean", "jerk")
+"""Lifts whose pulls, forms from blocks and the like are loaded in percent of them (common practice)."""
+
+
+def of_one_lift(one: Exercise, other: Exercise) -> bool:
+    """Whether both are the snatch, the clean or the jerk, or a part or form of it."""
+    words = set(one.name.split()) & set(other.name.split())
+    return any(lift in words for lift in LIFTS_OF_PARTS)
 
 
 def with_the(adviser: str) -> str:
@@ -149,23 +160,32 @@ def other_day(week: Week, day: int) -> str:
     return day_name(week.programme.starts, others[0]) if others else free_day(week)
 
 
-def taken_off(count: Count, most: float, where: str = "the week") -> str:
-    """``Take 3 sets off A (9 to 6): the week then holds 20``: brings a count down to a limit."""
+def taken_off(count: Count, most: float, *, placed: bool = True) -> str:
+    """``In Push, cut bench press to 6 sets``: brings a count down to a limit. No full stop.
+
+    Without ``placed``, a session that is the only one is not named.
+    """
     from ..lint.counting.proposals import fewer
 
     proposal = fewer(count, most)
     if proposal is None:
-        return f"Take {sets_of(ceil(count.high - most))} off in all: a line has to go"
-    return f"Take {proposal.words()}: {where} then holds {plain(proposal.then)}"
+        return f"Drop a line: {sets_of(ceil(count.high - most))} must go"
+    return capital(proposal.words("cut", placed=placed))
 
 
 def put_on(count: Count, least: float) -> str:
-    """``Add 1 set to A (3 to 4): the week then holds 4``: brings a count up to a floor."""
+    """``In Push, raise bench press to 4 sets``: brings a count up to a floor. No full stop."""
     from ..lint.counting.proposals import further
 
     proposal = further(count, least)
     assert proposal is not None
-    return f"Add {proposal.words()}: the week then holds {plain(proposal.then)}"
+    return capital(proposal.words("raise"))
+
+
+def indirect_sets(tally: Tally, areas: Iterable[str], counting: str) -> str:
+    """``, indirect sets counted half``; empty where no area has any."""
+    has_any = any(tally.sets(area, TOTAL).high > tally.sets(area, DIRECT).high for area in areas)
+    return f", {HELPING[counting]}" if has_any else ""
 
 
 def suggested(header: ProgrammeHeader, does: Does, kinds: tuple[str, ...] = ()) -> Suggestion:

@@ -9,7 +9,8 @@ from ..lint.engine.limits import Condition, Option
 from ..lint.engine.registry import rule
 from ..lint.findings.finding import Amount, found
 from ..lint.model.naming import day_name, line_name
-from ..lint.wording.words import listed, says
+from ..lint.wording.words import first_of, listed, says
+from .shared import capital
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -123,20 +124,20 @@ def _too_close(
     needed = max((_needed(before.hard[part]) for part in close), key=limits.number)
     failing = [sets for part in close if (sets := before.hard[part].failing)]
     words = failing[0].parts[0].entry.worked_out_in_words if failing else ""
-    worked_out = f" ({words})" if words else ""
+    to_failure = f" (to failure{f', {words}' if words else ''})" if failing else ""
     activities = [*before.activities(close), *later.activities(close)]
     movable = later if later.session(close) else before
     session = movable.session(close)
     assert session is not None
-    least = limits.words("{:hard set} for the muscle", "hard day")
+    least = limits.words("under {:hard set}", "hard day")
     return found(
         session.place,
-        f"{before.words(first, close)} and {later.words(second, close)} both work {listed(groups)} hard,"
-        f" {hours} h apart{f', and {first} goes to failure' if failing else ''}{worked_out}.",
-        wanted=limits.words("{:h} between two such days", needed),
-        change=f"Move {session.name} further from {listed(activities)}, or bring it below {least}."
+        f"{capital(first_of(_worst_first(groups, before, later)))} hard on {before.words(first, close)}"
+        f"{to_failure} and {later.words(second, close)}, {hours} h apart.",
+        wanted=limits.words("{:h}", needed),
+        change=f"Move {session.name} further from {listed(activities)}, or keep it {least}."
         if activities
-        else f"Move one of the two sessions, or bring one of the days below {least}.",
+        else f"Move one day, or keep it {least}.",
         where=session.name,
         subject=f"{first} {second}",
         related=counted_lines(
@@ -147,6 +148,16 @@ def _too_close(
         amount=Amount(hours, limits.number(needed), "h"),
         excess=len(groups),
     )
+
+
+def _worst_first(groups: list[str], *days: _Day) -> list[str]:
+    """The groups by the hard sets of the days, the most first."""
+    sets = dict.fromkeys(groups, 0.0)
+    for day in days:
+        for (group, _), work in day.hard.items():
+            if group in sets and work.sets:
+                sets[group] += work.sets.middle
+    return sorted(groups, key=lambda group: -sets[group])
 
 
 class _HardWork:
@@ -305,12 +316,10 @@ def legs_heavy_before_event(ledger: Ledger, limits: Limits) -> Iterator[DraftFin
         away = "the day" if ahead[0] == 1 else f"{ahead[0]} days"
         yield found(
             line.place,
-            f"{day_name(week.programme.starts, number)} holds {heavy.most} heavy leg sets, {away} before"
+            f"{heavy.most} heavy leg sets on {day_name(week.programme.starts, number)}, {away} before"
             f" {events[number + ahead[0]]}.",
-            wanted=limits.words(
-                "fewer than {} on each of the last {:day}", "sets", "days", ground=" (common practice)"
-            ),
-            change=f"Move {line.session.name} further away from it, or leave more in reserve that day.",
+            wanted=limits.words("fewer than {} on each of the last {:day}", "sets", "days"),
+            change=f"Move {line.session.name} further away, or leave more in reserve.",
             where=line_name(line),
             related=counted_lines(heavy),
             amount=Amount(heavy.high, limits.number("sets") - 1),

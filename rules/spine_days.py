@@ -7,7 +7,7 @@ from ..lint.engine.limits import Condition, Option
 from ..lint.engine.registry import rule
 from ..lint.findings.finding import Amount, found
 from ..lint.model.naming import day_name, line_name
-from ..lint.wording.words import listed, says, sets_of
+from ..lint.wording.words import first_of, listed, says, sets_of
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -81,10 +81,9 @@ def spine_days_consecutive(ledger: Ledger, limits: Limits) -> Iterator[DraftFind
         names = list(dict.fromkeys(part.entry.name for part in (*before.parts, *count.parts)))
         yield found(
             line.place,
-            f"{first} and {second} both load the spine heavily ({listed(names)}).",
-            wanted="a day between two such days (a convention; no trial)",
-            change="Move one of the two sessions, or take a lift that asks less of the back, such as a leg"
-            " press or a hip thrust.",
+            f"Heavy load on the spine on {first} and {second} ({first_of(names)}).",
+            wanted="a day between",
+            change="Move one, or swap in a leg press or hip thrust.",
             where=line_name(line),
             subject=f"{first} {second}",
             group="spine",
@@ -153,10 +152,8 @@ def impact_days_consecutive(ledger: Ledger, limits: Limits) -> Iterator[DraftFin
         line = lines[-1].lines()[0][0]
         yield found(
             line.place,
-            f"{names} hold {_in_words([landed[day] for day in held])}.",
-            wanted=limits.words(
-                "at most {:day} of jumps without a day between", "days running", ground=" (common practice)"
-            ),
+            f"{_in_words([landed[day] for day in held], names)}.",
+            wanted=limits.words("at most {:day} in a row", "days running"),
             change=f"Move {line.session.name} a day away, or take its jumps out.",
             where=line_name(line),
             subject=names,
@@ -180,12 +177,12 @@ def _days_of_impact(ledger: Ledger, limits: Limits) -> dict[int, Count | str]:
     return days
 
 
-def _in_words(days: list[Count | str]) -> str:
-    """``jumps on days running: 3 and 4 sets``; ``impact on days running: 3 sets of jumps and a run``."""
+def _in_words(days: list[Count | str], names: str) -> str:
+    """``Jumps on Monday and Tuesday: 3 and 4 sets``; ``Impact on ...: 3 sets of jumps and a run``."""
     if not any(isinstance(one, str) for one in days):
-        return f"jumps on days running: {listed(list(map(str, days)))} sets"
+        return f"Jumps on {names}: {listed(list(map(str, days)))} sets"
     said = [one if isinstance(one, str) else f"{sets_of(str(one))} of jumps" for one in days]
-    return f"impact on days running: {listed(said)}"
+    return f"Impact on {names}: {listed(said)}"
 
 
 def _lands(entry: SetGroup) -> bool:

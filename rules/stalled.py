@@ -66,7 +66,8 @@ def nothing_changes(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     Looks at exercises with a load on the line, follows all of their lines from week to week, deloads aside,
     and wants sets, repetitions, load or effort to change within 8 weeks. A range of repetitions or load, an
     open set, a repetition maximum, a stated progression or a note on one leaves room to move; so does a line
-    without a load, which the lifter chooses. One note a programme. In season keeping up is enough.
+    without a load, which the lifter chooses; and where another lift of the same pattern moves on, this one is
+    taken for its practice. One note a programme. In season keeping up is enough.
 
     Flags:
         programme: Press
@@ -87,7 +88,10 @@ def nothing_changes(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     weeks = [week for week in ledger.typical_weeks() if week.phase not in limits.names("phases")]
     if says(limits.names("moves"), ledger.programme.note):
         return
-    still = [run for run in _runs(weeks, limits.names("moves")) if len(run.weeks) > limits.number("weeks")]
+    runs = _runs(weeks, limits.names("moves"))
+    still = [
+        run for run in runs if len(run.weeks) > limits.number("weeks") and not _moves_elsewhere(run, weeks)
+    ]
     if not still:
         return
     first = min(still, key=lambda run: run.entry.prescription.place.start)
@@ -98,9 +102,7 @@ def nothing_changes(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
         first.entry.prescription.place,
         f"{names} {'stays' if one else 'stay'} the same in sets, repetitions, load and effort for {longest}"
         " weeks.",
-        wanted=limits.words(
-            "a change within {:week}, or a progression written down", "weeks", ground=" (common practice)"
-        ),
+        wanted=limits.words("a change within {:week}, or a progression written down", "weeks"),
         change="Write down how the load moves on, such as `progression: {add: 2.5 kg, when: all sets done}`,"
         " or change the numbers by week.",
         where=line_name(first.entry.prescription),
@@ -109,6 +111,18 @@ def nothing_changes(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
         related=tuple(Related(run.entry.prescription.place, week_list(run.weeks)) for run in still),
         weeks=tuple(sorted({number for run in still for number in run.weeks})),
     )
+
+
+def _moves_elsewhere(run: _Unchanged, weeks: Sequence[Week]) -> bool:
+    """Whether another lift of its pattern changes in these weeks: this one is then its light practice."""
+    pattern = run.entry.exercise.pattern if run.entry.exercise else ""
+    doses: dict[object, set[object]] = {}
+    for week in weeks:
+        for name, entries in week.lifts().items() if pattern and week.number in run.weeks else ():
+            exercise = entries[0].exercise
+            if exercise is not None and exercise.pattern == pattern and exercise is not run.entry.exercise:
+                doses.setdefault(name, set()).add(tuple(_dose(entry.work) for entry in entries))
+    return any(len(different) > 1 for different in doses.values())
 
 
 class _Unchanged:

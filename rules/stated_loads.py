@@ -3,12 +3,13 @@
 from __future__ import annotations
 
 from ..lint.body.equipment import LOADED
-from ..lint.engine.limits import Option
+from ..lint.counting.set_group import FAST_KINDS
+from ..lint.engine.limits import Condition, Option
 from ..lint.engine.registry import rule
 from ..lint.findings.finding import Amount, Related, found
 from ..lint.model.naming import line_name
 from ..lint.wording.words import first_of
-from .shared import names_of
+from .shared import names_of, of_one_lift
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -24,6 +25,10 @@ if TYPE_CHECKING:
     from ..lint.model.sessions import Prescription
 
 
+BARS = ("barbell", "trap bar", "guided bar")
+"""What is loaded with plates."""
+
+
 @rule(
     "load-and-effort-missing",
     family="load",
@@ -31,12 +36,16 @@ if TYPE_CHECKING:
     confidence="common practice",
     why="A lifter who is told neither load nor effort has to guess; nor can a review tell how hard it is.",
     sources=(),
+    options=(Condition("share", 33, "% of the lines with a bar that may be left open", "common practice"),),
 )
 def load_and_effort_missing(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     """Lines that say neither load nor effort.
 
-    Looks at lifts with an implement whose load somebody has to choose; wants a load, an RM, a RIR, an RPE, a
-    velocity, or sets that go on to what is possible. One note a programme, which counts the lines.
+    Looks at lifts over several joints with a bar, outside peak weeks: what is small, or held in the hands, is
+    chosen by feel everywhere. Wants a load, an RM, a RIR, an RPE, a velocity, sets that go on to what is
+    possible, or a load or an effort elsewhere on the same lift. Silent where it is
+    a third of such lines at most: whoever loads the others has left these open on purpose. One note a
+    programme, which counts the lines.
 
     Flags:
         programme: Press
@@ -55,10 +64,12 @@ def load_and_effort_missing(ledger: Ledger, limits: Limits) -> Iterator[DraftFin
               - {exercise: push-up, sets: 3, reps: 8}
     """
     lines: dict[Prescription, SetGroup] = {}
-    for _, entry in ledger.entries():
-        if _says_nothing(entry):
-            lines.setdefault(entry.prescription, entry)
-    if not lines:
+    told = {entry.exercise for _, entry in ledger.entries() if entry.work.load or entry.stated_effort}
+    for week in ledger.weeks:
+        for _, entry in week.entries() if not week.is_peak else ():
+            if _says_nothing(entry) and entry.exercise not in told:
+                lines.setdefault(entry.prescription, entry)
+    if len(lines) <= limits.number("share") / 100 * _with_a_bar(ledger):
         return
     first, *others = sorted(lines, key=_in_file)
     number = "1 line says" if len(lines) == 1 else f"{len(lines)} lines say"
@@ -73,13 +84,20 @@ def load_and_effort_missing(ledger: Ledger, limits: Limits) -> Iterator[DraftFin
     )
 
 
+def _with_a_bar(ledger: Ledger) -> int:
+    """Lines of lifts over several joints with a bar."""
+    return len(
+        {entry.prescription for _, entry in ledger.entries() if entry.compound and entry.implement in BARS}
+    )
+
+
 def _in_file(line: Prescription) -> tuple[int, int]:
     return line.place.start, line.order
 
 
 def _says_nothing(entry: SetGroup) -> bool:
     exercise, work = entry.exercise, entry.work
-    if exercise is None or exercise.kind != "dynamic" or entry.implement not in LOADED:
+    if exercise is None or exercise.kind != "dynamic" or entry.implement not in BARS or not entry.compound:
         return False
     if work.load is not None or entry.stated_effort or work.velocity is not None:
         return False
@@ -103,7 +121,8 @@ def best_lift_missing(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     """Loads in % of a best lift that is not on the athlete's file.
 
     Looks at athletes who have best lifts on file, or a file of their own; wants the lift there, or a near
-    relative of it: the same movement pattern with the same implement. One note a programme.
+    relative of it: the same movement pattern with the same implement, or the snatch, clean or jerk that it is
+    a part of. One note a programme.
 
     Flags:
         programme: Press
@@ -160,7 +179,8 @@ def _by_percentage(ledger: Ledger) -> Iterator[tuple[Exercise, SetGroup]]:
 
 def _near(one: Exercise, other: Exercise) -> bool:
     """Whether two exercises are variants of one lift."""
-    return bool(one.pattern) and one.pattern == other.pattern and one.implement == other.implement
+    alike = bool(one.pattern) and one.pattern == other.pattern and one.implement == other.implement
+    return alike or of_one_lift(one, other)
 
 
 @rule(
@@ -274,3 +294,68 @@ def top_set_missing(visit: Visit, limits: Limits) -> Iterator[DraftFinding]:
                 " load itself.",
                 where=line_name(entry.prescription),
             )
+
+
+@rule(
+    "reserve-hard-to-judge",
+    family="repetitions",
+    severity="note",
+    confidence="acute study",
+    why="Lifters guess the repetitions they have left to about one where few are left, and are more than two"
+    " out where many are.",
+    sources=("hackett-2017",),
+    options=(Option("most", 5, "repetitions in reserve", "hackett-2017"),),
+    stands_back=("rehabilitation",),
+)
+def reserve_hard_to_judge(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
+    """Loads that the lifter is to find by more repetitions in reserve than anybody can judge.
+
+    Looks at lines with a RIR and no load by which to set it; wants at most 5 repetitions in reserve, judged
+    on the low end of a range. One note a programme. Leaves work for speed and deloads alone.
+
+    Flags:
+        programme: Press
+        sessions:
+          - session: Push
+            exercises:
+              - {exercise: bench press, sets: 3, reps: 8, rir: 7-8}  # <- here
+
+    Passes:
+        programme: Press
+        sessions:
+          - session: Push
+            exercises:
+              - {exercise: bench press, sets: 3, reps: 8, rir: 4-5}
+    """
+    far: dict[object, SetGroup] = {}
+    for _, entry in (one for week in ledger.weeks if not week.is_deload for one in week.entries()):
+        rir = entry.work.rir
+        if rir is None or rir.low <= limits.number("most"):
+            continue
+        if _found_by_feel(entry):
+            far.setdefault((entry.work.places["rir"].key, entry.name), entry)
+    if not far:
+        return
+    lines = sorted(far.values(), key=lambda entry: entry.work.places["rir"].start)
+    first = lines[0]
+    place = first.work.places["rir"]
+    others = {at.key: entry for entry in lines if (at := entry.work.places["rir"]) != place}
+    yield found(
+        place,
+        f"RIR {first.work.rir} and no load by which to set it:"
+        f" {first_of(list(dict.fromkeys(entry.name for entry in lines)))}.",
+        wanted=limits.words("a load, or at most {:repetition} in reserve", "most"),
+        change="Write a load for the easy sets (kg, or % of the best lift), or an effort nearer to the end.",
+        where=line_name(first.prescription),
+        related=tuple(
+            Related(entry.work.places["rir"], f"{entry.name}: RIR {entry.work.rir}")
+            for entry in others.values()
+        ),
+    )
+
+
+def _found_by_feel(entry: SetGroup) -> bool:
+    """Whether effort alone tells the lifter what to load: something is lifted, and no load is written."""
+    exercise = entry.exercise
+    lifted = exercise is not None and entry.implement in LOADED and exercise.kind not in FAST_KINDS
+    return lifted and entry.work.load is None

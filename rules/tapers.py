@@ -141,10 +141,10 @@ def _untapered(
     last = near[eve]
     yield found(
         place,
-        f"{name} comes after {last.number} weeks without a lighter one at the end: week {last.number} holds"
-        f" {sets_of(str(last.all_sets()))} against {before[-1].all_sets()} in week {before[-1].number}.",
-        wanted="a lighter last week; about half the sets with the load kept is usual",
-        change=f"Take about half of the sets off in week {last.number} and keep the load.",
+        f"No taper before {name}: {sets_of(str(last.all_sets()))} in week {last.number} against"
+        f" {before[-1].all_sets()} in week {before[-1].number}.",
+        wanted="a lighter week before it",
+        change=f"Cut week {last.number} to about half the sets at the same load.",
         where=name,
         subject=f"week {near[-1].number}",
         amount=Amount(last.all_sets().middle, before[-1].all_sets().middle / 2),

@@ -89,12 +89,11 @@ def frequency_low(week: Week, limits: Limits) -> Iterator[DraftFinding]:
             continue
         line = count.lines()[0][0]
         days = listed([day_name(week.programme.starts, day) for day in count.days()])
+        on_days = f" ({days})" if days else ""
         yield found(
             line.place,
-            f"{term.words} is trained on {_of_days(count.occasions())} a week{f' ({days})' if days else ''}.",
-            wanted=limits.words(
-                "at least {:day} a week for a priority where the goal is strength", "least days"
-            ),
+            f"{term.words}, a priority, on {_of_days(count.occasions())} a week{on_days}.",
+            wanted=limits.words("at least {:day}", "least days"),
             change=_shared_out(week, line.session.name),
             where=line_name(line),
             subject=term.words,
@@ -105,17 +104,21 @@ def frequency_low(week: Week, limits: Limits) -> Iterator[DraftFinding]:
         )
 
 
+ANOTHER_DAY = "Agree on another day with the athlete and write it under `days`, or waive this."
+"""What to do where every day of the athlete's is taken."""
+
+
 def _joined(session: str) -> str:
-    return f"put {session} together with another session, or leave it out"
+    return f"merge {session} into another session, or drop it"
 
 
 def _shared_out(week: Week, session: str) -> str:
     """How a lift comes to a second day: by a further session of the week, else on a day that is free."""
     if len(week.visits) > 1:
-        return f"Share its sets out over another session; none have to be added to {session}."
+        return f"Move some of its sets from {session} to another session."
     if free := free_day(week):
-        return f"Share its sets out over {free} too; none have to be added to {session}."
-    return "The athlete has no other day: agree on one with them and write it under `days`, or waive this."
+        return f"Move some of its sets from {session} to {free}."
+    return ANOTHER_DAY
 
 
 def _of_days(number: float) -> str:
@@ -193,22 +196,21 @@ def days_more_than_athlete(week: Week, limits: Limits) -> Iterator[DraftFinding]
         has = listed([day.capitalize() for day in athlete.days])
     if outside:
         days, session = [day for day, _ in outside], outside[0][1]
-        counted = f"{listed(days)} {'is a training day' if len(days) == 1 else 'are training days'}"
+        counted = f"Training on {listed(days)}, not among the athlete's days"
         free = free_day(week)
-        change = (
-            f"Move {session.name} to {free}" if free else f"No day of theirs is free: {_joined(session.name)}"
-        )
+        change = f"Move {session.name} to {free}" if free else f"No day is free: {_joined(session.name)}"
     elif len(sessions) > most:
         session = sessions[most]
-        counted = f"{_of_days(len(sessions))} with a session in a week"
+        counted = f"{_of_days(len(sessions))} of training a week"
         change = capital(_joined(session.name))
     else:
         return
     yield found(
         session.place,
-        f"{counted}; the athlete has {has}.",
-        wanted="training on the days that the athlete has",
-        change=f"{change}, or correct the athlete's `days`.",
+        f"{counted}.",
+        severity="note" if week.is_peak else "warning",
+        wanted=has if outside else f"the athlete's {has}",
+        change=f"{change}, or correct `days`.",
         where=session.name,
         subject="days",
         amount=Amount(len(outside) or len(sessions), 0 if outside else most, "days"),
@@ -275,12 +277,12 @@ def rest_day_missing(week: Week, limits: Limits) -> Iterator[DraftFinding]:
     lightest = min(lifting, key=lambda day: (lifting[day].middle, day))
     session = lifting[lightest].parts[0].visit.session
     day = day_name(week.programme.starts, lightest)
-    also = f" and {len(other)} with other training" if other else ""
+    also = f" and other training on {len(other)}" if other else ""
     yield found(
         session.place,
-        f"{_of_days(len(lifting))} with lifting{also} leave {_of_days(free) if free else 'no day'} free.",
-        wanted=limits.words("at least {:day} off", "least", ground=" (common practice)"),
-        change=f"Leave {day} free, which holds the fewest sets, and share its work out over the other days.",
+        f"Lifting on {_of_days(len(lifting))}{also}; {_of_days(free) if free else 'no day'} off.",
+        wanted=limits.words("at least {:day} off", "least"),
+        change=f"Take {day} off, the day with the fewest sets, and spread its work.",
         where=session.name,
         subject="rest day",
         amount=Amount(free, limits.number("least"), "days"),
@@ -338,9 +340,7 @@ def older_adult_days(week: Week, limits: Limits) -> Iterator[DraftFinding]:
         session.place,
         f"{_of_days(days)} a week for an athlete of {athlete.age:g}.",
         wanted=limits.words("{:day} a week or more at {} and over", "least days", "age"),
-        change=f"Share the work of {session.name} out over {free} too."
-        if (free := free_day(week))
-        else "The athlete has no other day: agree on one with them and write it under `days`, or waive this.",
+        change=f"Spread {session.name} over {free} too." if (free := free_day(week)) else ANOTHER_DAY,
         where=session.name,
         subject="days",
         amount=Amount(days, limits.number("least days"), "days"),

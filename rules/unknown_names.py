@@ -7,7 +7,7 @@ import re
 from ..lint.body import catalogue
 from ..lint.body.names import fold
 from ..lint.engine.registry import rule
-from ..lint.findings.finding import Edit, found
+from ..lint.findings.finding import Edit, Related, found
 from ..lint.wording.words import did_you_mean, listed, shortened
 
 TYPE_CHECKING = False
@@ -36,7 +36,8 @@ def exercise_unknown(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
 
     Reads every name as coaches write them: implement, position, lift and qualifiers in any order. Offers the
     exercises that it may mean. A warning where it is surely a slip of a known name, or where something is to
-    be spared, since nobody can look whether it loads that; else a note.
+    be spared, since nobody can look whether it loads that; else a note. One finding for each name, with all
+    its lines.
 
     Flags:
         programme: Legs
@@ -53,17 +54,23 @@ def exercise_unknown(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
               - {exercise: "Leg curl (seated), paused", sets: 3, reps: 10}
     """
     spared = ledger.athlete.protect if ledger.athlete else ()
+    named: dict[str, list[tuple[Term, str]]] = {}
     for term, where in _exercises_named(ledger):
         if ledger.known.exercise(term.words) is None:
-            suggested = ledger.known.suggestions(term.words, level=ledger.level)
-            yield found(
-                term.place,
-                _not_counted(term.words, suggested, spared),
-                severity="warning" if suggested.slip or spared else "note",
-                change=_what_to_write(term.words, suggested),
-                where=where,
-                edits=_writing(term, () if suggested.lifts else suggested.names, certain=suggested.slip),
-            )
+            named.setdefault(fold(term.words), []).append((term, where))
+    for (term, where), *others in named.values():
+        suggested = ledger.known.suggestions(term.words, level=ledger.level)
+        yield found(
+            term.place,
+            _not_counted(term.words, suggested, spared),
+            severity="warning" if suggested.slip or spared else "note",
+            change=_what_to_write(term.words, suggested),
+            where=where,
+            related=tuple(
+                Related(other.place, f"{there}: `{shortened(other.words)}`") for other, there in others
+            ),
+            edits=_writing(term, () if suggested.lifts else suggested.names, certain=suggested.slip),
+        )
 
 
 def _not_counted(name: str, suggested: Suggestions, spared: Collection[Restriction]) -> str:

@@ -5,7 +5,7 @@ from __future__ import annotations
 from math import ceil
 
 from ..lint.body import catalogue
-from ..lint.counting.credits import DIRECT, HELPING, KINDS
+from ..lint.counting.credits import DIRECT, KINDS
 from ..lint.counting.tally import counted_lines
 from ..lint.engine.limits import COUNTING, Condition, Option
 from ..lint.engine.registry import rule
@@ -13,7 +13,7 @@ from ..lint.findings.finding import Amount, found
 from ..lint.model.naming import line_name
 from ..lint.wording.words import counted_noun, plain, sets_of
 from .excess import WITHOUT_LIMIT, Excess, group_of, standing_out
-from .shared import put_on, taken_off, unless
+from .shared import indirect_sets, put_on, taken_off, unless
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -24,10 +24,6 @@ if TYPE_CHECKING:
     from ..lint.engine.limits import Limits, Named
     from ..lint.findings.finding import DraftFinding, Severity
     from ..lint.text.places import Term
-
-_NO_CEILING = " (common practice; no trial sets a ceiling)"
-_MEASURED = ", the least that trials can measure (no biological minimum)"
-"""Grounds of limits, as findings give them."""
 
 
 @rule(
@@ -88,14 +84,10 @@ def weekly_sets_over_limit(week: Week, limits: Limits) -> Iterator[DraftFinding]
         limit = own.get(group, "most")
         most = limits.number(limit)
         blocking = counting if group in own or limits.is_the_teams("most") else firm
+        bound = limits.words("at most {} a week", limit)
         if week.sets(group, blocking).high > most:
-            yield _over(
-                week,
-                Excess(week, group, blocking, most),
-                limits.words("{} a week", limit, ground=_NO_CEILING),
-            )
+            yield _over(week, Excess(week, group, blocking, most), bound)
         elif week.sets(group, counting).high > most:
-            bound = limits.words("{} a week", limit, ground=_NO_CEILING)
             yield _over(week, Excess(week, group, counting, most), bound, "note")
 
 
@@ -109,8 +101,8 @@ def _over(week: Week, over: Excess, bound: str, severity: Severity = "warning") 
         value.work.places.get("sets", line.place) if value else line.place,
         f"{over.words()}{_in_the_mean(mean, turn)}.",
         severity=severity if mean > over.limit else "note",
-        wanted=f"at most {bound}",
-        change=f"{taken_off(over.count, over.limit)}; or move the limit in spotline.yaml.",
+        wanted=bound,
+        change=f"{taken_off(over.count, over.limit)}.",
         where=line_name(line),
         subject=over.group,
         group=over.group,
@@ -125,7 +117,7 @@ def _in_the_mean(mean: float, turn: FullTurn) -> str:
     """What a week of the turn holds in the mean, where sessions rotate."""
     if not turn.words:
         return ""
-    return f" in one week of a turn, {plain(mean)} a week in the mean of its {len(turn.weeks)} weeks"
+    return f" in one week of the rotation, {plain(mean)} on average over its {len(turn.weeks)}"
 
 
 @rule(
@@ -183,15 +175,13 @@ def weekly_sets_under_floor(week: Week, limits: Limits) -> Iterator[DraftFinding
         line = count.lines()[0][0]
         yield found(
             line.place,
-            f"{sets_of(count.low)}{turn.words or ' a week'} for the {term.words}, {HELPING[counting]}"
+            f"{sets_of(count.low)}{turn.words or ' a week'} for the {term.words}"
+            f"{indirect_sets(turn.tally, (area,), counting)}"
             f"{unless(turn.tally, areas=(area,), does='adds to them')}.",
             severity=serious,
-            wanted=limits.words("at least {}", "least", ground=_MEASURED),
-            change=f"{put_on(count, least)}; or take {term.words} out of the"
-            f" {'priorities' if serious == 'warning' else 'focus'}."
-            if not turn.words
-            else f"Add {sets_of(least - mean)} a week, or take {term.words} out of the"
-            f" {'priorities' if serious == 'warning' else 'focus'}.",
+            wanted=limits.words("at least {}", "least"),
+            change=f"{f'Add {sets_of(least - mean)} a week' if turn.words else put_on(count, least)},"
+            f" or drop {term.words} from `{'priority' if serious == 'warning' else 'focus'}`.",
             where=line_name(line),
             subject=area,
             group=area,
@@ -254,8 +244,8 @@ def weekly_hard_sets_high(week: Week, limits: Limits) -> Iterator[DraftFinding]:
         fullest.session.place,
         f"{sets.most} hard sets in the week; {fullest.session.name} holds the most,"
         f" {fullest.all_sets(hard=True).most}.",
-        wanted=limits.words("at most {:hard set} a week", "most", ground=" (your team's limit)"),
-        change=f"{taken_off(sets, most)}; or move the limit in spotline.yaml.",
+        wanted=limits.words("at most {} a week", "most"),
+        change=f"{taken_off(sets, most)}.",
         where=fullest.session.name,
         subject="the week",
         amount=Amount(sets.high, most),
@@ -326,13 +316,12 @@ def spread_too_thin(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
         line = sets.lines()[0][0]
         yield found(
             line.place,
-            f"{sets_of(str(sets))} for the {term.words} in {counted_noun(len(weeks), 'week')},"
-            f" on {trained} of them,"
-            f" {HELPING[counting]}{unless(together, areas=(term.words,), does='adds to them')}.",
-            wanted=limits.words(
-                "work for it in one week of {}, and at least {:set} in four", "apart", "least"
-            ),
-            change=f"Give it a set or two every week, or take {term.words} out of focus and priorities.",
+            f"{sets_of(str(sets))} for the {term.words} in {f'{trained} of ' if trained < len(weeks) else ''}"
+            f"{counted_noun(len(weeks), 'week')}"
+            f"{indirect_sets(together, (term.words,), counting)}"
+            f"{unless(together, areas=(term.words,), does='adds to them')}.",
+            wanted=limits.words("sets every {:week}, at least {} in 4 weeks", "apart", "least"),
+            change=f"Add a set or two every week, or drop {term.words} from `focus` and `priority`.",
             where=line_name(line),
             subject=group_of(term.words),
             group=group_of(term.words),

@@ -106,7 +106,7 @@ def _stepped(before: SetGroup, entry: SetGroup, unit: str, fewer: float, limits:
     if round(now - was - max(by_share, kilograms), 6) <= 0:
         return Step(before, up, most, "")
     if by_share < kilograms:
-        allowed = f"{plain(kilograms)} kg, the next step of the implement,"
+        allowed = f"{plain(kilograms)} kg, the implement's next step,"
         each = "{:kg}" if pieces == 1 else "{:kg} for each one held"
         return Step(before, up, most, _wanted(allowed, limits, (each, smallest)))
     of: list[tuple[str, Named]] = [("{:%}", "step")]
@@ -116,7 +116,7 @@ def _stepped(before: SetGroup, entry: SetGroup, unit: str, fewer: float, limits:
 
 
 def _wanted(allowed: str, limits: Limits, *of: tuple[str, Named]) -> str:
-    return limits.worked_out(f"at most {allowed} more than at like repetitions in the weeks before", *of)
+    return limits.worked_out(f"at most {allowed} more", *of)
 
 
 def _reps(work: Work) -> float | None:
@@ -211,12 +211,14 @@ def _large_steps(weeks: tuple[Week, ...], limits: Limits) -> list[tuple[Step, Se
         lifts = week.lifts()
         for name, entries in lifts.items():
             known = earlier.setdefault(name, {})
+            so_far: list[SetGroup] = []  # what went up within the week went up in steps, too
             for entry in entries:
-                is_judged = entry not in known and name not in slips and not _is_test(week, entry)
-                step = step_between(entry, known, limits) if is_judged else None
+                is_judged = known and entry not in known and name not in slips and not _is_test(week, entry)
+                step = step_between(entry, (*known, *so_far), limits) if is_judged else None
                 if step is not None:
                     large.append((step, entry, week.number))
-        for name, entries in lifts.items():
+                so_far.append(entry)
+        for name, entries in lifts.items() if not week.is_deload else ():
             earlier[name].update(dict.fromkeys(entries))
         slips = {entry.exercise for _, entry in week.entries() if not entry.meant}
     return large
@@ -235,11 +237,12 @@ def _too_large(step: Step, entry: SetGroup, week: int, back: str) -> DraftFindin
         entry.work.places["load"],
         f"{entry.name} goes from {was} to {now} at {reps} repetitions, {step.up:.0f} % up{back}.",
         wanted=step.wanted,
-        change="Correct the number if it is a slip, or take it in two or more steps."
+        change="Correct it if it is a slip, or take smaller steps."
         if back
-        else "Take it in two or more steps, or correct the number if it is a slip.",
+        else "Take smaller steps, or correct a slip.",
         where=line_name(entry.prescription),
         group=entry.name,
+        line=entry.prescription.place,
         amount=Amount(step.up, step.most, "% more"),
         related=(Related(step.before.work.places["load"], f"before: {was}"),),
         weeks=(week,),
@@ -300,7 +303,7 @@ def _stated_steps(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
             stated.place,
             f"{entry.name} is to go up by {stated.add}{how_often}{share}.",
             wanted=step.wanted,
-            change="Add less at a time, or correct the number if it is a slip.",
+            change="Add less at a time, or correct a slip.",
             where=line_name(line),
             excess=step.up,
         )

@@ -105,7 +105,6 @@ def test_the_faulty_examples_meet_most_rules() -> None:
         "knee-flexion-missing",
         "number-implausible",
         "region-untrained",
-        "rep-range-narrow",
         "rir-rpe-contradict",
         "sessions-too-close",
         "weekly-sets-over-limit",

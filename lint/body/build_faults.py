@@ -8,7 +8,7 @@ import os
 from jsonschema import Draft202012Validator
 
 from .build_data import SCHEMAS, TABLES
-from .build_names import SPELLING, listed_words, spellings_of
+from .build_names import ALONE, SPELLING, listed_words, spellings_of
 from .build_rows import anatomy_from
 from .exercise_fields import faults as entry_faults
 from .exercise_fields import profile_of
@@ -195,8 +195,9 @@ def _word_faults(data: Data, known: _KnownNames) -> Iterator[str]:
         for word, meant in listed_words(entry):
             spells = kind == SPELLING
             compared = key_of(word) if spells else " ".join(t.word for t in tokens_of(word, spellings))
-            first = taken.setdefault(f"{spells} {compared}", (kind, meant))
-            if not spells and " " in compared:
+            table = kind if kind in (SPELLING, ALONE) else "words"
+            first = taken.setdefault(f"{table} {compared}", (kind, meant))
+            if table == "words" and " " in compared:
                 yield entry.fault(f"{word} is several words: join them by hyphens", "words")
             elif first != (kind, meant) and (spells or first[0] != kind or not meant):
                 yield entry.fault(f"{word} stands already under {first[1] or first[0]}", "words")

@@ -14,7 +14,11 @@ if TYPE_CHECKING:
 
 SAME_AS = {"machine": ("sled",), "suspension": ("bodyweight",)}
 
-SPELLING, IMPLEMENT, THING, FREE, LIFT = "spelling", "implement", "thing", "free", "lift"
+SPELLING, ALONE = "spelling", "alone"
+IMPLEMENT, THING, FREE, LIFT = "implement", "thing", "free", "lift"
+
+LEFT_OUT = {"bench": ("press",), "calf": ("raise",), "kickback": ("glute", "triceps")}
+"""What coaches leave out behind or before a word: "bench" for the bench press, "cable kickback"."""
 
 
 def spellings_of(data: Data) -> dict[str, tuple[str, ...]]:
@@ -45,7 +49,7 @@ def kinds_of(data: Data, spellings: Words) -> dict[str, tuple[str, ...]]:
     found: dict[str, tuple[str, ...]] = {}
     for entry in data["name-words"]:
         for word, meant in listed_words(entry):
-            if entry["kind"] != SPELLING:
+            if entry["kind"] not in (SPELLING, ALONE):
                 (token,) = tokens_of(word, spellings)
                 before = found.get(token.word, (entry["kind"],))
                 found[token.word] = (*before, meant) if meant else before
@@ -58,6 +62,16 @@ def kinds_of(data: Data, spellings: Words) -> dict[str, tuple[str, ...]]:
     found.update({word: (LIFT,) for word in named if word not in found})
     found.update({word: (FREE,) for word, kind in found.items() if kind == (THING,) and word not in named})
     return dict(sorted(found.items()))
+
+
+def alone_of(data: Data, spellings: Words) -> dict[str, str]:
+    """The exercise that bare words mean where nothing else is named, by these words in alphabetical order."""
+    return {
+        " ".join(sorted(token.word for token in tokens_of(words, spellings))): meant
+        for entry in data["name-words"]
+        if entry["kind"] == ALONE
+        for words, meant in listed_words(entry)
+    }
 
 
 def listed_words(entry: DataEntry) -> list[tuple[str, str]]:
@@ -77,18 +91,22 @@ def names_by_word(data: Data, spellings: Words, kinds: Words) -> Iterator[str]:
     """
     for entry in data["exercises"]:
         for name in (entry["name"], *entry.get("also", ())):
-            own = "own" if name == entry["name"] else ""
-            for words in _in_short(words_of(name, spellings, kinds)):
+            whole = words_of(name, spellings, kinds)
+            for words in _in_short(whole):
+                own = "own" if name == entry["name"] and words is whole else ""
                 if any(kinds[word][0] != IMPLEMENT for word in words):
                     fields = (" ".join(words), entry["name"], own, _carried(entry, words, kinds))
                     yield "\t".join((handle_of(words), *fields)).rstrip("\t")
 
 
 def _in_short(words: tuple[str, ...]) -> list[tuple[str, ...]]:
-    """The words of a name, and those that are left where coaches say "bench" for the bench press."""
-    if words.count("press") == 1 and "bench" in words:
-        return [words, tuple(word for word in words if word != "press")]
-    return [words]
+    """The words of a name, and those that are left where coaches leave out what goes without saying."""
+    short = [words]
+    for word, silent in LEFT_OUT.items():
+        for one in silent:
+            if word in words and words.count(one) == 1 and len(words) > 2:
+                short.append(tuple(other for other in words if other != one))
+    return short
 
 
 def carried_by(data: Data) -> dict[str, str]:

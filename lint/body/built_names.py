@@ -17,8 +17,10 @@ SPELLINGS: dict[str, tuple[str, ...]] = {
     '1hand': ('one-arm',),
     '1leg': ('one-leg',),
     '2arm': ('two-arm',),
+    '2cm': ('two-leg',),
     '2hand': ('two-arm',),
     '2leg': ('two-leg',),
+    '4wayneck': ('four-way', 'neck'),
     'BS': ('back', 'squat'),
     'BSS': ('rear-foot-elevated', 'split', 'squat'),
     'CS': ('chest-supported',),
@@ -34,12 +36,20 @@ SPELLINGS: dict[str, tuple[str, ...]] = {
     'STS': ('sit-to-stand',),
     'a-skip': ('a-skip',),
     'ab': ('ab',),
+    'abdmach': ('abduction', 'machine'),
+    'abdmachine': ('abduction', 'machine'),
     'abdominal': ('ab',),
     'abduction': ('abduction',),
+    'abductionmachine': ('abduction', 'machine'),
     'abductor': ('abduction',),
     'abovechest': ('off-chest',),
     'addedweight': ('weighted',),
+    'addmach': ('adduction', 'machine'),
+    'addmachine': ('adduction', 'machine'),
+    'addsqueeze': ('adduction', 'squeeze'),
     'adduction': ('adduction',),
+    'adductionmachine': ('adduction', 'machine'),
+    'adductionsqueeze': ('adduction', 'squeeze'),
     'adductor': ('adduction',),
     'aeroplane': ('airplane',),
     'airplane': ('airplane',),
@@ -56,6 +66,11 @@ SPELLINGS: dict[str, tuple[str, ...]] = {
     'alternatingleg': ('alternating',),
     'altleg': ('alternating',),
     'angledbar': ('angled-bar',),
+    'ankleev': ('ankle', 'eversion'),
+    'ankleever': ('ankle', 'eversion'),
+    'ankleeversion': ('ankle', 'eversion'),
+    'ankleinv': ('ankle', 'inversion'),
+    'ankleinversion': ('ankle', 'inversion'),
     'ankleweight': ('ankle-weight',),
     'anklewt': ('ankle-weight',),
     'antirotation': ('anti-rotation',),
@@ -70,6 +85,7 @@ SPELLINGS: dict[str, tuple[str, ...]] = {
     'backextension': ('back', 'extension'),
     'backfootelevated': ('rear-foot-elevated',),
     'backfootonbench': ('rear-foot-elevated',),
+    'backfootonbox': ('rear-foot-elevated',),
     'backfootraised': ('rear-foot-elevated',),
     'backfootup': ('rear-foot-elevated',),
     'backhyper': ('hyperextension',),
@@ -80,13 +96,23 @@ SPELLINGS: dict[str, tuple[str, ...]] = {
     'bal': ('balance',),
     'balance': ('balance',),
     'band': ('band',),
+    'bandabd': ('band', 'abduction'),
+    'bandabduction': ('band', 'abduction'),
+    'bandadd': ('band', 'adduction'),
+    'bandadduction': ('band', 'adduction'),
     'banded': ('band',),
+    'bandev': ('band', 'eversion'),
+    'bandeversion': ('band', 'eversion'),
+    'bandinv': ('band', 'inversion'),
+    'bandinversion': ('band', 'inversion'),
     'barbell': ('barbell',),
     'barbellhipthrust': ('barbell', 'hip', 'thrust'),
     'baronback': ('barbell',),
     'battlerope': ('battle-rope',),
     'battlingrope': ('battle-rope',),
     'bb': ('barbell',),
+    'bbflat': ('flat', 'barbell', 'bench', 'press'),
+    'bearcrawl': ('bear', 'crawl'),
     'behindback': ('behind-back',),
     'behindbody': ('behind-back',),
     'behindhead': ('behind-head',),
@@ -100,10 +126,15 @@ SPELLINGS: dict[str, tuple[str, ...]] = {
     'bentover': ('bent-over',),
     'bentoverrow': ('bent-over', 'row'),
     'bentrow': ('bent-over', 'row'),
+    'betw': ('between',),
+    'between': ('between',),
     'bht': ('barbell', 'hip', 'thrust'),
     'bi': ('biceps',),
     'bicep': ('biceps',),
     'bilateral': ('two-leg',),
+    'birddog': ('bird', 'dog'),
+    'bj': ('broad', 'jump'),
+    'bn': ('behind-neck',),
     'bodyweight': ('bodyweight',),
     'botharm': ('two-arm',),
     'bothfoot': ('two-leg',),
@@ -111,21 +142,33 @@ SPELLINGS: dict[str, tuple[str, ...]] = {
     'bothleg': ('two-leg',),
     'bottle': ('dumbbell',),
     'bottomup': ('bottoms-up',),
+    'boxjump': ('box', 'jump'),
+    'boxsquat': ('box', 'squat'),
     'bp': ('bench', 'press'),
     'bridge': ('bridge',),
     'bridging': ('bridge',),
+    'broadjump': ('broad', 'jump'),
     'bsq': ('back', 'squat'),
     'bstance': ('staggered-stance',),
     'btn': ('behind-neck',),
     'btnp': ('behind-neck', 'press'),
+    'btw': ('between',),
+    'btwn': ('between',),
+    'bu': ('bottoms-up',),
     'buffalobar': ('cambered-bar',),
     'bulg': ('rear-foot-elevated',),
     'bulgarian': ('rear-foot-elevated',),
     'bulgarianlunge': ('rear-foot-elevated', 'split', 'squat'),
     'bulgariansquat': ('rear-foot-elevated', 'split', 'squat'),
+    'bulgarianss': ('rear-foot-elevated', 'split', 'squat'),
     'bw': ('bodyweight',),
     'bwd': ('backward',),
     'cable': ('cable',),
+    'cableabd': ('cable', 'abduction'),
+    'cableabduction': ('cable', 'abduction'),
+    'cableadd': ('cable', 'adduction'),
+    'cableadduction': ('cable', 'adduction'),
+    'calfraise': ('calf', 'raise'),
     'cambered': ('cambered-bar',),
     'camberedbar': ('cambered-bar',),
     'candj': ('clean', 'jerk'),
@@ -133,7 +176,15 @@ SPELLINGS: dict[str, tuple[str, ...]] = {
     'cg': ('close-grip',),
     'cgbench': ('close-grip', 'bench', 'press'),
     'cgbp': ('close-grip', 'bench', 'press'),
+    'chaircalfraise': ('seated', 'calf', 'raise'),
+    'chaircurl': ('seated', 'curl'),
+    'chairheelraise': ('seated', 'calf', 'raise'),
+    'chairkneeextension': ('seated', 'leg', 'extension'),
+    'chairlegextension': ('seated', 'leg', 'extension'),
+    'chairmarch': ('seated', 'march'),
+    'chairpress': ('seated', 'press'),
     'chairrise': ('sit-to-stand',),
+    'chairrow': ('seated', 'row'),
     'chairsquat': ('sit-to-stand',),
     'chairstand': ('sit-to-stand',),
     'chestheight': ('chest-height',),
@@ -169,7 +220,10 @@ SPELLINGS: dict[str, tuple[str, ...]] = {
     'conv': ('conventional',),
     'conventional': ('conventional',),
     'countermovementjump': ('countermovement', 'jump'),
+    'crooklie': ('hook-lying',),
+    'crooklying': ('hook-lying',),
     'crossbody': ('cross-body',),
+    'crossed': ('crossed',),
     'crossover': ('crossover',),
     'csr': ('chest-supported', 'row'),
     'curlbar': ('bent-bar',),
@@ -177,7 +231,9 @@ SPELLINGS: dict[str, tuple[str, ...]] = {
     'curtsey': ('curtsy',),
     'curtsy': ('curtsy',),
     'db': ('dumbbell',),
+    'dbflat': ('flat', 'dumbbell', 'bench', 'press'),
     'dbl': ('double',),
+    'deadbug': ('dead', 'bug'),
     'deadhang': ('dead-hang',),
     'deadlift': ('deadlift',),
     'deadlifting': ('deadlift',),
@@ -187,12 +243,14 @@ SPELLINGS: dict[str, tuple[str, ...]] = {
     'decl': ('decline',),
     'decline': ('decline',),
     'declined': ('decline',),
+    'deficit': ('deficit',),
     'delt': ('delt',),
     'deltoid': ('delt',),
     'dev': ('deviation',),
     'deviation': ('deviation',),
     'df': ('dorsiflexion',),
     'dhandle': ('d-handle',),
+    'disc': ('plate',),
     'dj': ('drop', 'jump'),
     'dl': ('deadlift',),
     'dorsiflexion': ('dorsiflexion',),
@@ -222,13 +280,21 @@ SPELLINGS: dict[str, tuple[str, ...]] = {
     'ezbar': ('bent-bar',),
     'ezcurlbar': ('bent-bar',),
     'facedown': ('prone',),
+    'facepull': ('face', 'pull'),
     'fallout': ('fallout',),
     'fatbar': ('thick-bar',),
     'fatgrip': ('thick-bar',),
     'ffe': ('front-foot-elevated',),
+    'ffess': ('front-foot-elevated', 'split', 'squat'),
     'firstpull': ('first-pull',),
     'fitnessball': ('stability-ball',),
     'fixedtrack': ('guided-bar',),
+    'flatbarbell': ('flat', 'barbell', 'bench', 'press'),
+    'flatbarbellbenchpress': ('flat', 'barbell', 'bench', 'press'),
+    'flatbb': ('flat', 'barbell', 'bench', 'press'),
+    'flatdb': ('flat', 'dumbbell', 'bench', 'press'),
+    'flatdumbbell': ('flat', 'dumbbell', 'bench', 'press'),
+    'flatdumbbellbenchpress': ('flat', 'dumbbell', 'bench', 'press'),
     'flex': ('flexion',),
     'flexion': ('flexion',),
     'floorpr': ('floor', 'press'),
@@ -242,8 +308,10 @@ SPELLINGS: dict[str, tuple[str, ...]] = {
     'footinward': ('toe-in',),
     'footloaded': ('ankle-weight',),
     'footonbench': ('foot-elevated',),
+    'footonblock': ('foot-elevated',),
     'footonbox': ('foot-elevated',),
     'footonchair': ('foot-elevated',),
+    'footonstep': ('foot-elevated',),
     'footout': ('toe-out',),
     'footoutward': ('toe-out',),
     'footraised': ('foot-elevated',),
@@ -256,6 +324,9 @@ SPELLINGS: dict[str, tuple[str, ...]] = {
     'forwardorback': ('forward-back',),
     'forwardorbackward': ('forward-back',),
     'fourpoint': ('quadruped',),
+    'fourway': ('four-way',),
+    'fourwayneck': ('four-way', 'neck'),
+    'frogpump': ('frog', 'pump'),
     'fromaboveknee': ('from-mid-thigh',),
     'fromabvknee': ('from-mid-thigh',),
     'frombelowknee': ('from-mid-thigh',),
@@ -268,10 +339,13 @@ SPELLINGS: dict[str, tuple[str, ...]] = {
     'frontfootelev': ('front-foot-elevated',),
     'frontfootelevated': ('front-foot-elevated',),
     'frontfootelevatedsplitsquat': ('front-foot-elevated', 'split', 'squat'),
+    'frontfootonblock': ('front-foot-elevated',),
     'frontfootonbox': ('front-foot-elevated',),
+    'frontfootondeck': ('front-foot-elevated',),
     'frontfootonplate': ('front-foot-elevated',),
     'frontfootonstep': ('front-foot-elevated',),
     'frontfootraised': ('front-foot-elevated',),
+    'frontfootsplitsquat': ('front-foot-elevated', 'split', 'squat'),
     'frontfootup': ('front-foot-elevated',),
     'frontheelelevated': ('heel-elevated',),
     'frontheelraised': ('heel-elevated',),
@@ -289,16 +363,23 @@ SPELLINGS: dict[str, tuple[str, ...]] = {
     'glidingdisc': ('slider',),
     'glute': ('glute',),
     'gluteal': ('glute',),
+    'glutebridge': ('glute', 'bridge'),
     'gluteham': ('glute-ham',),
     'glutehambench': ('glute-ham-bench',),
     'glutehamraise': ('glute-ham', 'raise'),
     'gluteu': ('glute',),
     'gm': ('good', 'morning'),
+    'goblet': ('goblet',),
+    'gobletheld': ('goblet', 'held'),
+    'goblethold': ('goblet', 'held'),
+    'gobletposition': ('goblet',),
+    'gobletsquat': ('goblet', 'squat'),
     'goodmorning': ('good', 'morning'),
     'guidedbar': ('guided-bar',),
     'guidedbarbell': ('guided-bar',),
     'gymball': ('stability-ball',),
     'gymnasticring': ('ring',),
+    'hacksquat': ('hack', 'squat'),
     'half': ('half',),
     'halfkn': ('half-kneeling',),
     'halfkneel': ('half-kneeling',),
@@ -332,6 +413,7 @@ SPELLINGS: dict[str, tuple[str, ...]] = {
     'heavyrope': ('battle-rope',),
     'heelelev': ('heel-elevated',),
     'heelelevated': ('heel-elevated',),
+    'heelonblock': ('heel-elevated',),
     'heelonplate': ('heel-elevated',),
     'heelonwedge': ('heel-elevated',),
     'heelraised': ('heel-elevated',),
@@ -355,6 +437,7 @@ SPELLINGS: dict[str, tuple[str, ...]] = {
     'hipext': ('hip', 'extension'),
     'hipextension': ('hip', 'extension'),
     'hipheight': ('hip-height',),
+    'hipthrust': ('hip', 'thrust'),
     'hipwidth': ('hip-width',),
     'hitolo': ('high-to-low',),
     'hkr': ('hang', 'knee', 'raise'),
@@ -362,6 +445,8 @@ SPELLINGS: dict[str, tuple[str, ...]] = {
     'hndl': ('handle',),
     'hold': ('isometric',),
     'hookgrip': ('hook-grip',),
+    'hooklie': ('hook-lying',),
+    'hooklying': ('hook-lying',),
     'hpc': ('hang', 'power', 'clean'),
     'hspu': ('handstand', 'push-up'),
     'hyper': ('hyperextension',),
@@ -374,10 +459,13 @@ SPELLINGS: dict[str, tuple[str, ...]] = {
     'incline': ('incline',),
     'inclined': ('incline',),
     'indip': ('in-dip',),
+    'insidekneedown': ('half-kneeling',),
+    'insidekneeup': ('half-kneeling',),
     'internalrotation': ('internal', 'rotation'),
     'introt': ('internal', 'rotation'),
     'introtation': ('internal', 'rotation'),
     'inv': ('inverted',),
+    'invband': ('band', 'inversion'),
     'inverted': ('inverted',),
     'ir': ('internal', 'rotation'),
     'iso': ('isometric',),
@@ -403,21 +491,50 @@ SPELLINGS: dict[str, tuple[str, ...]] = {
     'kneeling': ('kneeling',),
     'knext': ('leg', 'extension'),
     'latbandwalk': ('lateral', 'band', 'walk'),
+    'latbearcrawl': ('lateral', 'bear', 'crawl'),
     'latbound': ('lateral', 'bound'),
+    'latdrag': ('lateral', 'drag'),
     'lateralbandwalk': ('lateral', 'band', 'walk'),
+    'lateralbearcrawl': ('lateral', 'bear', 'crawl'),
     'lateralbound': ('lateral', 'bound'),
+    'lateraldrag': ('lateral', 'drag'),
+    'lateralflexion': ('lateral', 'flexion'),
+    'lateralhop': ('lateral', 'hop'),
+    'lateralhurdle': ('lateral', 'hurdle'),
+    'lateraljump': ('lateral', 'jump'),
     'laterallunge': ('lateral', 'lunge'),
     'lateralraise': ('lateral', 'raise'),
+    'lateralshuffle': ('lateral', 'shuffle'),
+    'lateralsleddrag': ('lateral', 'sled', 'drag'),
+    'lateralslide': ('lateral', 'slide'),
+    'lateralsquat': ('lateral', 'squat'),
+    'lateralstepdown': ('lateral', 'step-down'),
     'lateralstepup': ('lateral', 'step-up'),
+    'lateralwalk': ('lateral', 'walk'),
+    'latflex': ('lateral', 'flexion'),
+    'latflexion': ('lateral', 'flexion'),
+    'lathop': ('lateral', 'hop'),
+    'lathurdle': ('lateral', 'hurdle'),
+    'latjump': ('lateral', 'jump'),
     'latlunge': ('lateral', 'lunge'),
     'latpd': ('lat', 'pulldown'),
+    'latpull': ('lat', 'pulldown'),
     'latpulldown': ('lat', 'pulldown'),
+    'latpullover': ('lat', 'pullover'),
     'latraise': ('lateral', 'raise'),
+    'latshuffle': ('lateral', 'shuffle'),
+    'latsleddrag': ('lateral', 'sled', 'drag'),
+    'latslide': ('lateral', 'slide'),
+    'latsquat': ('lateral', 'squat'),
+    'latstepdown': ('lateral', 'step-down'),
     'latstepup': ('lateral', 'step-up'),
+    'latwalk': ('lateral', 'walk'),
     'laying': ('lying',),
     'lb': ('low-bar',),
     'legcurl': ('leg', 'curl'),
     'legextension': ('leg', 'extension'),
+    'legpress': ('leg', 'press'),
+    'legraise': ('leg', 'raise'),
     'leverarm': ('lever-arm',),
     'llc': ('lying', 'leg', 'curl'),
     'lo': ('low',),
@@ -457,6 +574,7 @@ SPELLINGS: dict[str, tuple[str, ...]] = {
     'mixedgrip': ('mixed-grip',),
     'mp': ('military', 'press'),
     'multigripbar': ('multi-grip-bar',),
+    'multipress': ('guided-bar',),
     'muscleup': ('muscle-up',),
     'narrowgrip': ('close-grip',),
     'neg': ('negative',),
@@ -481,6 +599,7 @@ SPELLINGS: dict[str, tuple[str, ...]] = {
     'o/hgrip': ('overhand',),
     'offchest': ('off-chest',),
     'oh': ('overhead',),
+    'ohgrip': ('overhand',),
     'ohp': ('overhead', 'press'),
     'onallfour': ('quadruped',),
     'onback': ('supine',),
@@ -495,6 +614,7 @@ SPELLINGS: dict[str, tuple[str, ...]] = {
     'onefooted': ('one-leg',),
     'onehand': ('one-arm',),
     'onehanded': ('one-arm',),
+    'onekneedown': ('half-kneeling',),
     'oneleg': ('one-leg',),
     'onelegattime': ('one-leg',),
     'onelegged': ('one-leg',),
@@ -504,6 +624,8 @@ SPELLINGS: dict[str, tuple[str, ...]] = {
     'oorhead': ('overhead',),
     'oppositearm': ('opposite-arm',),
     'oppositehand': ('contralateral',),
+    'outsidekneedown': ('half-kneeling',),
+    'outsidekneeup': ('half-kneeling',),
     'overhand': ('overhand',),
     'overhandgrip': ('overhand',),
     'overhead': ('overhead',),
@@ -527,6 +649,8 @@ SPELLINGS: dict[str, tuple[str, ...]] = {
     'paused': ('paused',),
     'pausing': ('paused',),
     'pc': ('power', 'clean'),
+    'pcandj': ('power', 'clean', 'and', 'jerk'),
+    'pcandjerk': ('power', 'clean', 'and', 'jerk'),
     'pcl': ('power', 'clean'),
     'pclean': ('power', 'clean'),
     'pec': ('pec',),
@@ -541,6 +665,7 @@ SPELLINGS: dict[str, tuple[str, ...]] = {
     'pl': ('plank',),
     'plank': ('plank',),
     'plantarflexion': ('plantarflexion',),
+    'plate': ('plate',),
     'plateloaded': ('plate-loaded',),
     'plie': ('plie',),
     'plié': ('plie',),
@@ -549,20 +674,29 @@ SPELLINGS: dict[str, tuple[str, ...]] = {
     'power': ('power',),
     'powerband': ('band',),
     'powerclean': ('power', 'clean'),
+    'powercleanandjerk': ('power', 'clean', 'and', 'jerk'),
     'powerjerk': ('power', 'jerk'),
     'powersnatch': ('power', 'snatch'),
     'pp': ('push', 'press'),
     'pressdown': ('pushdown',),
     'pressup': ('push-up',),
     'pressupplu': ('scapular', 'push-up'),
+    'pron': ('pronation',),
     'pronated': ('overhand',),
     'pronatedgrip': ('overhand',),
+    'pronation': ('pronation',),
+    'pronationorsupination': ('pronation', 'supination'),
+    'pronationsupination': ('pronation', 'supination'),
     'prone': ('prone',),
     'pronet': ('t', 'raise'),
     'pronets': ('t', 'raise'),
     'pronew': ('w', 'raise'),
     'proney': ('y', 'raise'),
     'proneys': ('y', 'raise'),
+    'pronorsup': ('pronation', 'supination'),
+    'pronsup': ('pronation', 'supination'),
+    'proorsup': ('pronation', 'supination'),
+    'prosup': ('pronation', 'supination'),
     'prowler': ('sled',),
     'psn': ('power', 'snatch'),
     'psnatch': ('power', 'snatch'),
@@ -591,7 +725,9 @@ SPELLINGS: dict[str, tuple[str, ...]] = {
     'rearfootelevated': ('rear-foot-elevated',),
     'rearfootelevatedsplitsquat': ('rear-foot-elevated', 'split', 'squat'),
     'rearfootonbench': ('rear-foot-elevated',),
+    'rearfootonbox': ('rear-foot-elevated',),
     'rearfootraised': ('rear-foot-elevated',),
+    'rearfootsplitsquat': ('rear-foot-elevated', 'split', 'squat'),
     'rearfootup': ('rear-foot-elevated',),
     'rearshoulder': ('rear', 'delt'),
     'resistanceband': ('band',),
@@ -600,6 +736,7 @@ SPELLINGS: dict[str, tuple[str, ...]] = {
     'reversegrip': ('reverse-grip',),
     'revgrip': ('reverse-grip',),
     'rfe': ('rear-foot-elevated',),
+    'rfess': ('rear-foot-elevated', 'split', 'squat'),
     'rg': ('reverse-grip',),
     'ring': ('ring',),
     'rollout': ('rollout',),
@@ -619,13 +756,20 @@ SPELLINGS: dict[str, tuple[str, ...]] = {
     'safetysquatbar': ('safety-bar',),
     'sandbag': ('sandbag',),
     'sapd': ('straight-arm', 'pulldown'),
+    'sbj': ('standing', 'broad', 'jump'),
     'scap': ('scapular',),
     'scapula': ('scapular',),
     'scapular': ('scapular',),
     'scapularpushup': ('scapular', 'push-up'),
     'sdl': ('sumo', 'deadlift'),
     'seated': ('seated',),
+    'seatedcalfraise': ('seated', 'calf', 'raise'),
+    'seatedcurl': ('seated', 'curl'),
     'seatedlegcurl': ('seated', 'leg', 'curl'),
+    'seatedlegextension': ('seated', 'leg', 'extension'),
+    'seatedmarch': ('seated', 'march'),
+    'seatedpress': ('seated', 'press'),
+    'seatedrow': ('seated', 'row'),
     'secondpull': ('second-pull',),
     'semisupinated': ('neutral-grip',),
     'serr': ('serratus',),
@@ -645,10 +789,13 @@ SPELLINGS: dict[str, tuple[str, ...]] = {
     'shoulderpr': ('shoulder', 'press'),
     'shoulderpress': ('shoulder', 'press'),
     'shoulderwidth': ('shoulder-width',),
+    'sideflex': ('lateral', 'flexion'),
+    'sideflexion': ('lateral', 'flexion'),
     'sidelateral': ('lateral', 'raise'),
     'sidelie': ('side-lying',),
     'sidelying': ('side-lying',),
     'sideon': ('side-on',),
+    'sideplank': ('side', 'plank'),
     'single': ('single',),
     'singlearm': ('one-arm',),
     'singlearmed': ('one-arm',),
@@ -681,6 +828,7 @@ SPELLINGS: dict[str, tuple[str, ...]] = {
     'slr': ('straight-leg', 'raise'),
     'smith': ('guided-bar',),
     'smithmachine': ('guided-bar',),
+    'smithrack': ('guided-bar',),
     'sn': ('snatch',),
     'snatch': ('snatch',),
     'snatchgrip': ('snatch-grip',),
@@ -690,6 +838,7 @@ SPELLINGS: dict[str, tuple[str, ...]] = {
     'sngrip': ('snatch-grip',),
     'soupcan': ('dumbbell',),
     'souptin': ('dumbbell',),
+    'splitsquat': ('split', 'squat'),
     'splitstance': ('split-stance',),
     'spotterarm': ('spotter-arm',),
     'sq': ('squat',),
@@ -702,7 +851,14 @@ SPELLINGS: dict[str, tuple[str, ...]] = {
     'staggered': ('staggered-stance',),
     'staggeredstance': ('staggered-stance',),
     'standing': ('standing',),
+    'standingbroadjump': ('standing', 'broad', 'jump'),
     'standinglongjump': ('standing', 'long', 'jump'),
+    'standingonblock': ('deficit',),
+    'standingonbox': ('deficit',),
+    'standingondeck': ('deficit',),
+    'standingonplate': ('deficit',),
+    'standingonriser': ('deficit',),
+    'standingonstep': ('deficit',),
     'statichold': ('isometric',),
     'std': ('standing',),
     'stdg': ('standing',),
@@ -713,6 +869,13 @@ SPELLINGS: dict[str, tuple[str, ...]] = {
     'stiffleg': ('stiff-leg',),
     'stifflegdeadlift': ('stiff-leg', 'deadlift'),
     'stifflegged': ('stiff-leg',),
+    'stood': ('standing',),
+    'stoodonblock': ('deficit',),
+    'stoodonbox': ('deficit',),
+    'stoodondeck': ('deficit',),
+    'stoodonplate': ('deficit',),
+    'stoodonriser': ('deficit',),
+    'stoodonstep': ('deficit',),
     'straightarm': ('straight-arm',),
     'straightarmed': ('straight-arm',),
     'straightarmpd': ('straight-arm', 'pulldown'),
@@ -721,22 +884,30 @@ SPELLINGS: dict[str, tuple[str, ...]] = {
     'straightleg': ('straight-leg',),
     'straightlegged': ('straight-leg',),
     'straightlegraise': ('straight-leg', 'raise'),
+    'strapassist': ('assisted',),
     'strictpress': ('overhead', 'press'),
     'sumodeadlift': ('sumo', 'deadlift'),
     'sup': ('supported',),
+    'supin': ('supination',),
     'supinated': ('underhand',),
     'supinatedgrip': ('underhand',),
+    'supination': ('supination',),
+    'supinationorpronation': ('pronation', 'supination'),
     'supine': ('supine',),
+    'suporpron': ('pronation', 'supination'),
     'supp': ('supported',),
     'supported': ('supported',),
     'susp': ('suspension',),
     'suspended': ('suspension',),
     'suspension': ('suspension',),
+    'suspensionassist': ('assisted',),
     'suspensionstrap': ('suspension',),
     'suspensiontrainer': ('suspension',),
     'susptrainer': ('suspension',),
     'swissball': ('stability-ball',),
     'swissbar': ('multi-grip-bar',),
+    'sz': ('bent-bar',),
+    'szbar': ('bent-bar',),
     'tallkn': ('tall-kneeling',),
     'tallkneel': ('tall-kneeling',),
     'tallkneeling': ('tall-kneeling',),
@@ -768,6 +939,7 @@ SPELLINGS: dict[str, tuple[str, ...]] = {
     'toeturnedin': ('toe-in',),
     'toeturnedout': ('toe-out',),
     'touchandgo': ('touch-and-go',),
+    'touchngo': ('touch-and-go',),
     'traise': ('t', 'raise'),
     'trapbar': ('trap-bar',),
     'trapbardeadlift': ('trap-bar', 'deadlift'),
@@ -777,6 +949,8 @@ SPELLINGS: dict[str, tuple[str, ...]] = {
     'triceppushdown': ('triceps', 'pushdown'),
     'tripd': ('triceps', 'pushdown'),
     'trx': ('suspension',),
+    'trxassist': ('assisted',),
+    'trxassisted': ('assisted',),
     'tube': ('band',),
     'tubing': ('band',),
     'tuckup': ('tuck-up',),
@@ -784,6 +958,7 @@ SPELLINGS: dict[str, tuple[str, ...]] = {
     'turnedin': ('toe-in',),
     'turnedout': ('toe-out',),
     'twoarm': ('two-arm',),
+    'twofoot': ('two-leg',),
     'twohand': ('two-arm',),
     'twohanded': ('two-arm',),
     'twoleg': ('two-leg',),
@@ -805,10 +980,13 @@ SPELLINGS: dict[str, tuple[str, ...]] = {
     'w': ('with',),
     'waistheight': ('waist-height',),
     'walkout': ('walkout',),
+    'wallsit': ('wall', 'sit'),
     'warmup': ('warm-up',),
     'waterbottle': ('dumbbell',),
+    'weightdisc': ('plate',),
     'weighted': ('weighted',),
     'weightedvest': ('weighted',),
+    'weightplate': ('plate',),
     'weightvest': ('weighted',),
     'wg': ('wide-grip',),
     'wgbp': ('wide-grip', 'bench', 'press'),
@@ -827,6 +1005,7 @@ SPELLINGS: dict[str, tuple[str, ...]] = {
     'wristflexion': ('wrist', 'flexion'),
     'wtd': ('weighted',),
     'xbody': ('cross-body',),
+    'xd': ('crossed',),
     'xover': ('crossover',),
     'yokebar': ('safety-bar',),
     'yraise': ('y', 'raise'),
@@ -872,10 +1051,12 @@ KINDS: dict[str, tuple[str, ...]] = {
     'alternately': ('free',),
     'alternating': ('one side', 'side'),
     'altitude': ('lift',),
+    'american': ('lift',),
     'amrap': ('free',),
     'an': ('filler',),
     'and': ('filler',),
     'angel': ('lift',),
+    'angle': ('free',),
     'angled-bar': ('held', 'barbell'),
     'ankle': ('thing',),
     'ankle-weight': ('free',),
@@ -1155,6 +1336,7 @@ KINDS: dict[str, tuple[str, ...]] = {
     'forward': ('direction',),
     'forward-back': ('free',),
     'four': ('free',),
+    'four-way': ('lift',),
     'frame': ('thing',),
     'free': ('free',),
     'french': ('lift',),
@@ -1220,6 +1402,7 @@ KINDS: dict[str, tuple[str, ...]] = {
     'hollow': ('lift',),
     'hook': ('free',),
     'hook-grip': ('free',),
+    'hook-lying': ('position', 'lying', 'supported'),
     'hop': ('movement',),
     'horizontal': ('variant',),
     'hover': ('lift',),
@@ -1389,6 +1572,7 @@ KINDS: dict[str, tuple[str, ...]] = {
     'overhead': ('variant',),
     'overload': ('lift',),
     'overspeed': ('lift',),
+    'own': ('free',),
     'pack': ('lift',),
     'pad': ('free',),
     'palm': ('thing',),
@@ -1499,6 +1683,7 @@ KINDS: dict[str, tuple[str, ...]] = {
     'rest': ('free',),
     'retraction': ('movement',),
     'retro': ('lift',),
+    'return': ('free',),
     'reverse': ('variant',),
     'reverse-grip': ('lift',),
     'rib': ('free',),
@@ -1577,6 +1762,7 @@ KINDS: dict[str, tuple[str, ...]] = {
     'sideway': ('direction',),
     'single': ('free',),
     'sissy': ('lift',),
+    'sit': ('lift',),
     'sit-to-stand': ('movement',),
     'sit-up': ('movement',),
     'skater': ('movement',),
@@ -1786,7 +1972,7 @@ KINDS: dict[str, tuple[str, ...]] = {
     'warm-up': ('free',),
     'water': ('thing',),
     'wave': ('movement',),
-    'way': ('thing',),
+    'way': ('free',),
     'wedge': ('lift',),
     'weight': ('thing',),
     'weighted': ('free',),
@@ -1818,6 +2004,30 @@ KINDS: dict[str, tuple[str, ...]] = {
     'z': ('lift',),
     'zercher': ('lift',),
     'zottman': ('lift',),
+}
+
+ALONE: dict[str, str] = {
+    'press': 'overhead press',
+    'row': 'bent-over row',
+    'fly': 'dumbbell fly',
+    'butterfly': 'machine fly',
+    'incline': 'incline bench press',
+    'barbell incline': 'incline bench press',
+    'dumbbell incline': 'incline dumbbell press',
+    'decline': 'decline bench press',
+    'barbell decline': 'decline bench press',
+    'decline dumbbell': 'decline dumbbell press',
+    'half-kneeling press': 'half-kneeling overhead press',
+    'delt rear': 'dumbbell reverse fly',
+    'delt side': 'lateral raise',
+    'hammer': 'hammer curl',
+    'goblet': 'goblet squat',
+    'hack': 'hack squat',
+    'trap-bar': 'trap bar deadlift',
+    'handle high trap-bar': 'trap bar deadlift',
+    'adduction': 'hip adduction machine',
+    'abduction': 'hip abduction machine',
+    'calf': 'standing calf raise',
 }
 
 NAMES: str = (
@@ -1892,7 +2102,6 @@ NAMES: str = (
     'airplane\tairplane hip\thip airplane\town\n'
     'alternating\talternating and leg prone raise\tprone alternating arm and leg raise\town\n'
     'alternating\talternating bench dumbbell\talternating dumbbell bench press\n'
-    'alternating\talternating bench dumbbell\talternating dumbbell bench press\town\n'
     'alternating\talternating bench dumbbell press\talternating dumbbell bench press\n'
     'alternating\talternating bench dumbbell press\talternating dumbbell bench press\town\n'
     'alternating\talternating bird dog\tbird dog\n'
@@ -1918,10 +2127,12 @@ NAMES: str = (
     'alternating\talternating prone raise\tprone alternating arm and leg raise\n'
     'alternating\talternating push\texplosive step-up\n'
     'alternating\talternating rope wave\talternating rope wave\town\n'
+    'alternating\talternating sandbag shoulder\tsandbag over shoulder\n'
     'alternating\talternating wave\talternating rope wave\n'
     'altitude\taltitude drop\tdrop landing\n'
     'altitude\taltitude landing\tdrop landing\n'
     'altitude\taltitude landing one-leg\tsingle-leg landing\n'
+    'american\tamerican swing\toverhead kettlebell swing\n'
     'angel\tangel wall\twall slide\n'
     'angled-bar\tangled-bar curl\tbent-bar curl\n'
     'angled-bar\tangled-bar deadlift one-leg romanian\tlandmine single-leg Romanian deadlift\n'
@@ -2024,10 +2235,12 @@ NAMES: str = (
     'barbell\tbarbell box squat\tbox squat\n'
     'barbell\tbarbell bridge glute\tbarbell glute bridge\n'
     'barbell\tbarbell bridge glute\tbarbell glute bridge\town\n'
+    'barbell\tbarbell calf\tbarbell calf raise\n'
     'barbell\tbarbell calf raise\tbarbell calf raise\n'
     'barbell\tbarbell calf raise\tbarbell calf raise\town\n'
     'barbell\tbarbell calf raise seated\tbarbell seated calf raise\n'
     'barbell\tbarbell calf raise seated\tbarbell seated calf raise\town\n'
+    'barbell\tbarbell calf seated\tbarbell seated calf raise\n'
     'barbell\tbarbell carry front held\tfront-loaded bar carry\n'
     'barbell\tbarbell clean\tclean\n'
     'barbell\tbarbell clean power\tpower clean\n'
@@ -2082,6 +2295,7 @@ NAMES: str = (
     'behind-back\tbarbell behind-back shrug\tbehind-the-back shrug\n'
     'behind-back\tbehind-back cable curl\tbehind-the-body cable curl\n'
     'behind-back\tbehind-back cable curl\tbehind-the-body cable curl\town\n'
+    'behind-back\tbehind-back cable lateral raise\tcable lateral raise\n'
     'behind-back\tbehind-back curl wrist\tbehind-the-back wrist curl\town\n'
     'behind-back\tbehind-back deadlift\tbehind-the-back deadlift\town\n'
     'behind-back\tbehind-back shrug\tbehind-the-back shrug\town\n'
@@ -2099,9 +2313,7 @@ NAMES: str = (
     'behind-neck\tbehind-neck pulldown\tbehind-the-neck pulldown\n'
     'behind-neck\tbehind-neck pulldown\tbehind-the-neck pulldown\town\n'
     'bench\tband bench\tbench press with bands\n'
-    'bench\tband bench\tbench press with bands\town\n'
     'bench\tbench\tbench press\n'
-    'bench\tbench\tbench press\town\n'
     'bench\tbench bird dog row\tbird dog row\n'
     'bench\tbench comp\tpaused bench press\n'
     'bench\tbench de\tspeed bench press\n'
@@ -2110,7 +2322,6 @@ NAMES: str = (
     'bench\tbench flat\tbench press\n'
     'bench\tbench high row\tseal row\n'
     'bench\tbench pin\tpin bench press\n'
-    'bench\tbench pin\tpin bench press\town\n'
     'bench\tbench pull\tseal row\n'
     'bench\tbench rack\tpin bench press\n'
     'bench\tbench slow\ttempo bench press\n'
@@ -2124,10 +2335,13 @@ NAMES: str = (
     'bent-knee\tbent-knee bug dead\tdead bug heel tap\n'
     'bent-knee\tbent-knee cable glute kickback\tcable hip extension\n'
     'bent-knee\tbent-knee cable kickback\tcable hip extension\n'
+    'bent-knee\tbent-knee calf\tbent-knee calf raise\n'
+    'bent-knee\tbent-knee calf one-leg\tsingle-leg bent-knee calf raise\n'
     'bent-knee\tbent-knee calf one-leg raise\tsingle-leg bent-knee calf raise\n'
     'bent-knee\tbent-knee calf one-leg raise\tsingle-leg bent-knee calf raise\town\n'
     'bent-knee\tbent-knee calf raise\tbent-knee calf raise\town\n'
     'bent-knee\tbent-knee calf raise standing\tbent-knee calf raise\n'
+    'bent-knee\tbent-knee calf standing\tbent-knee calf raise\n'
     'bent-knee\tbent-knee drop heel\tbent-knee heel drop\n'
     'bent-knee\tbent-knee drop heel\tbent-knee heel drop\town\n'
     'bent-knee\tbent-knee good morning\tgood morning\n'
@@ -2144,6 +2358,7 @@ NAMES: str = (
     'bent-knee\tbent-knee rotation trunk\tbent-knee trunk rotation\town\n'
     'bent-knee\tbent-knee sit-up\tsit-up\n'
     'bent-over\tbarbell bent-over row\tbent-over row\n'
+    'bent-over\tbent-over calf\tdonkey calf raise\n'
     'bent-over\tbent-over calf raise\tdonkey calf raise\n'
     'bent-over\tbent-over delt raise rear\tdumbbell reverse fly\n'
     'bent-over\tbent-over dumbbell kickback\ttriceps kickback\n'
@@ -2151,6 +2366,7 @@ NAMES: str = (
     'bent-over\tbent-over dumbbell row\tbent-over dumbbell row\town\n'
     'bent-over\tbent-over fly\tdumbbell reverse fly\n'
     'bent-over\tbent-over fly reverse\tdumbbell reverse fly\n'
+    'bent-over\tbent-over kickback\ttriceps kickback\n'
     'bent-over\tbent-over kickback triceps\ttriceps kickback\n'
     'bent-over\tbent-over lateral\tdumbbell reverse fly\n'
     'bent-over\tbent-over lateral raise\tdumbbell reverse fly\n'
@@ -2169,15 +2385,18 @@ NAMES: str = (
     'bird\tbird dog row\tbird dog row\town\n'
     'block\tblock jerk\tsplit jerk\n'
     'block\tblock pull\track pull\n'
-    'board\tbench board\tboard bench press\town\n'
+    'board\tbench board\tboard bench press\n'
     'body\tbody row\tinverted row\n'
     'body\tbody saw\tbody saw\town\n'
     'bodyweight\tabduction bodyweight hip standing\tbodyweight standing hip abduction\n'
     'bodyweight\tabduction bodyweight hip standing\tbodyweight standing hip abduction\town\n'
+    'bodyweight\tbent-knee bodyweight calf\tbent-knee calf raise\n'
     'bodyweight\tbent-knee bodyweight calf raise\tbent-knee calf raise\n'
     'bodyweight\tbodyweight box squat\tchair squat\n'
     'bodyweight\tbodyweight bridge\tglute bridge\n'
     'bodyweight\tbodyweight bridge glute\tglute bridge\n'
+    'bodyweight\tbodyweight calf\tbodyweight calf raise\n'
+    'bodyweight\tbodyweight calf one-leg\tsingle-leg calf raise\n'
     'bodyweight\tbodyweight calf one-leg raise\tsingle-leg calf raise\n'
     'bodyweight\tbodyweight calf raise\tbodyweight calf raise\n'
     'bodyweight\tbodyweight calf raise\tbodyweight calf raise\town\n'
@@ -2216,10 +2435,12 @@ NAMES: str = (
     'bottom\tbottom press squat\tSots press\n'
     'bottoms-up\tbottoms-up carry\tbottoms-up carry\town\n'
     'bottoms-up\tbottoms-up carry rack\tbottoms-up carry\n'
+    'bottoms-up\tbottoms-up carry waiter\tbottoms-up carry\n'
     'bottoms-up\tbottoms-up get-up\tbottoms-up Turkish get-up\n'
     'bottoms-up\tbottoms-up get-up turkish\tbottoms-up Turkish get-up\town\n'
     'bottoms-up\tbottoms-up press\tbottoms-up kettlebell press\n'
     'bottoms-up\tbottoms-up squat\tpin squat\n'
+    'bottoms-up\tbottoms-up waiter walk\tbottoms-up carry\n'
     'bottoms-up\tbottoms-up walk\tbottoms-up carry\n'
     'bounce\tankle bounce\tpogo jump\n'
     'bound\tbound\tbounding\n'
@@ -2253,6 +2474,8 @@ NAMES: str = (
     'burpee\tburpee\tburpee\town\n'
     'burpee\tburpee jump\tburpee\n'
     'butterfly\tbutterfly machine\tmachine fly\n'
+    'butterfly\tbutterfly machine reverse\tmachine reverse fly\n'
+    'butterfly\tbutterfly reverse\tmachine reverse fly\n'
     'butterfly\tbutterfly sit-up\tbutterfly sit-up\town\n'
     'cable\taway cable curl face\tbehind-the-body cable curl\n'
     'cable\tbar cable curl\tcable curl\n'
@@ -2290,7 +2513,6 @@ NAMES: str = (
     'carry\tcarry yoke\tyoke carry\town\n'
     'cervical\tcervical cranio flexion\tchin tuck\n'
     'chain\tbench chain\tbench press with chains\n'
-    'chain\tbench chain\tbench press with chains\town\n'
     'chair\tchair curl leg\tbodyweight standing leg curl\n'
     'chair\tchair dip\tbench dip\n'
     'chair\tchair leg lift side\tbodyweight standing hip abduction\n'
@@ -2372,8 +2594,7 @@ NAMES: str = (
     'close-grip\tbarbell close-grip curl\tclose-grip barbell curl\town\n'
     'close-grip\tbarbell close-grip incline press\tclose-grip incline bench press\n'
     'close-grip\tbench close-grip\tclose-grip bench press\n'
-    'close-grip\tbench close-grip\tclose-grip bench press\town\n'
-    'close-grip\tbench close-grip incline\tclose-grip incline bench press\town\n'
+    'close-grip\tbench close-grip incline\tclose-grip incline bench press\n'
     'close-grip\tbench close-grip incline press\tclose-grip incline bench press\town\n'
     'close-grip\tbench close-grip press\tclose-grip bench press\n'
     'close-grip\tbench close-grip press\tclose-grip bench press\town\n'
@@ -2435,6 +2656,7 @@ NAMES: str = (
     'cossack\tcossack\tCossack squat\n'
     'cossack\tcossack lunge\tCossack squat\n'
     'cossack\tcossack squat\tCossack squat\town\n'
+    'counter\tcalf counter\tbodyweight calf raise\n'
     'counter\tcalf counter raise\tbodyweight calf raise\n'
     'counter\tcounter leg raise side\tbodyweight standing hip abduction\n'
     'counter\tcounter squat\tmini squat\n'
@@ -2450,6 +2672,7 @@ NAMES: str = (
     'crawl\tbear crawl side\tlateral bear crawl\n'
     'crawl\tbear crawl sled\tbear-crawl sled drag\n'
     'crawl\tcrab crawl\tcrab walk\n'
+    'cross\tcarry cross\tmixed carry\n'
     'cross-body\tcable cross-body extension\tcross-cable triceps extension\n'
     'cross-body\tcable cross-body extension triceps\tcross-cable triceps extension\n'
     'cross-body\tcarry cross-body\tmixed carry\n'
@@ -2562,7 +2785,6 @@ NAMES: str = (
     'decline\tbarbell bench decline press\tdecline bench press\n'
     'decline\tbarbell decline press\tdecline bench press\n'
     'decline\tbench decline\tdecline bench press\n'
-    'decline\tbench decline\tdecline bench press\town\n'
     'decline\tbench decline press\tdecline bench press\town\n'
     'decline\tbench decline sit-up\tdecline sit-up\n'
     'decline\tcrunch decline\tdecline sit-up\n'
@@ -2624,13 +2846,14 @@ NAMES: str = (
     'dumbbell\tbench decline dumbbell\tdecline dumbbell press\n'
     'dumbbell\tbench decline dumbbell press\tdecline dumbbell press\n'
     'dumbbell\tbench dumbbell\tdumbbell bench press\n'
-    'dumbbell\tbench dumbbell\tdumbbell bench press\town\n'
+    'dumbbell\tbench dumbbell flat fly\tdumbbell fly\n'
+    'dumbbell\tbench dumbbell flat fly press\tdumbbell fly\n'
+    'dumbbell\tbench dumbbell flat press press\tdumbbell bench press\n'
     'dumbbell\tbench dumbbell floor\tdumbbell floor press\n'
     'dumbbell\tbench dumbbell floor press\tdumbbell floor press\n'
     'dumbbell\tbench dumbbell incline\tincline dumbbell press\n'
     'dumbbell\tbench dumbbell incline press\tincline dumbbell press\n'
     'dumbbell\tbench dumbbell one-arm\tone-arm dumbbell bench press\n'
-    'dumbbell\tbench dumbbell one-arm\tone-arm dumbbell bench press\town\n'
     'dumbbell\tbench dumbbell one-arm press\tone-arm dumbbell bench press\n'
     'dumbbell\tbench dumbbell one-arm press\tone-arm dumbbell bench press\town\n'
     'dumbbell\tbench dumbbell press\tdumbbell bench press\n'
@@ -2640,13 +2863,17 @@ NAMES: str = (
     'dumbbell\tbiceps curl dumbbell\tdumbbell curl\n'
     'dumbbell\tbird dog dumbbell row\tbird dog row\n'
     'dumbbell\tbug dead dumbbell\tweighted dead bug\n'
+    'dumbbell\tcalf dumbbell\tdumbbell calf raise\n'
+    'dumbbell\tcalf dumbbell one\tdumbbell single-leg calf raise\n'
     'dumbbell\tcalf dumbbell one raise\tdumbbell single-leg calf raise\n'
+    'dumbbell\tcalf dumbbell one-leg\tdumbbell single-leg calf raise\n'
     'dumbbell\tcalf dumbbell one-leg raise\tdumbbell single-leg calf raise\n'
     'dumbbell\tcalf dumbbell one-leg raise\tdumbbell single-leg calf raise\town\n'
     'dumbbell\tcalf dumbbell raise\tdumbbell calf raise\n'
     'dumbbell\tcalf dumbbell raise\tdumbbell calf raise\town\n'
     'dumbbell\tcalf dumbbell raise seated\tdumbbell seated calf raise\n'
     'dumbbell\tcalf dumbbell raise seated\tdumbbell seated calf raise\town\n'
+    'dumbbell\tcalf dumbbell seated\tdumbbell seated calf raise\n'
     "dumbbell\tcarry dumbbell\tfarmer's carry\n"
     "dumbbell\tcarry dumbbell farmer\tfarmer's carry\n"
     'dumbbell\tchest dumbbell fly\tdumbbell fly\n'
@@ -2688,8 +2915,6 @@ NAMES: str = (
     'dumbbell\tdelt dumbbell rear row\tchest-supported rear-shoulder row\n'
     'dumbbell\tdouble dumbbell row\tbent-over dumbbell row\n'
     'dumbbell\tdrag dumbbell\tplank drag\n'
-    'dumbbell\tdumbbell flat fly\tdumbbell fly\n'
-    'dumbbell\tdumbbell flat press\tdumbbell bench press\n'
     'dumbbell\tdumbbell floor fly\tdumbbell floor fly\n'
     'dumbbell\tdumbbell floor fly\tdumbbell floor fly\town\n'
     'dumbbell\tdumbbell floor press\tdumbbell floor press\n'
@@ -2762,8 +2987,10 @@ NAMES: str = (
     'dying\tbug dying\tdead bug\n'
     'dynamic\tbench dynamic effort\tspeed bench press\n'
     'dynamic\tbench dynamic effort press\tspeed bench press\n'
+    'eccentric\tbent-knee calf eccentric\tbent-knee heel drop\n'
     'eccentric\tbent-knee calf eccentric raise\tbent-knee heel drop\n'
     'eccentric\tbent-knee drop eccentric heel\tbent-knee heel drop\n'
+    'eccentric\tcalf eccentric\theel drop\n'
     'eccentric\tcalf eccentric raise\theel drop\n'
     'eccentric\tcurl eccentric\teccentric curl\town\n'
     'eccentric\tcurl eccentric leg\teccentric lying leg curl\n'
@@ -2789,14 +3016,17 @@ NAMES: str = (
     'elbow\tback curl elbow\tdrag curl\n'
     'elbow\tcarry crook elbow\tfront-loaded bar carry\n'
     'elevated\tbridge elevated\tfeet-elevated glute bridge\n'
+    'elevated\tdouble elevated split squat\trear-foot-elevated split squat\n'
     'elevated\televated pike push-up\tfeet-elevated pike push-up\n'
     'elevated\televated plank\tincline plank\n'
     'elevated\televated push-up\tincline push-up\n'
+    'elevated\televated split squat two-leg\trear-foot-elevated split squat\n'
     'ergometer\tcurl ergometer leg row\trowing-seat leg curl\n'
     'eversion\tankle band eversion\tband ankle eversion\n'
     'eversion\tankle band eversion\tband ankle eversion\town\n'
     'eversion\tankle cable eversion\tband ankle eversion\t\tcable\n'
     'eversion\tankle eversion\tband ankle eversion\n'
+    'eversion\tankle eversion seated\tband ankle eversion\n'
     'eversion\tband eversion\tband ankle eversion\n'
     'exercise\texercise foot short\tshort foot\n'
     'explosive\tbarbell explosive row\tdead-stop row\n'
@@ -2891,7 +3121,7 @@ NAMES: str = (
     'extension\telbow extension out\telbows-out triceps extension\n'
     'extension\telbow extension out triceps\telbows-out triceps extension\town\n'
     'extension\textension flared triceps\telbows-out triceps extension\n'
-    'extension\textension four machine neck way\tmachine neck extension\n'
+    'extension\textension four-way machine neck\tmachine neck extension\n'
     'extension\textension hand neck resisted\tisometric neck extension\n'
     'extension\textension harness head\tharness neck extension\n'
     'extension\textension harness neck\tharness neck extension\n'
@@ -2981,6 +3211,7 @@ NAMES: str = (
     'flexion\tflexion manual neck\tisometric neck flexion\n'
     'flexion\tflexion neck\tneck flexion\town\n'
     'flexion\tflexion neck plate\tneck flexion\n'
+    'flexion\tflexion neck supine\tneck flexion\n'
     'flexor\tband flexor hip march\tband hip flexion\n'
     'floor\tcable curl floor\tlying cable curl\n'
     'floor\tclean floor\tclean\n'
@@ -3025,6 +3256,13 @@ NAMES: str = (
     'forward\tforward lunge\tforward lunge\town\n'
     'forward\tforward pull sled\tsled drag\n'
     'forward\tforward scoop throw\tforward scoop throw\town\n'
+    'four-way\tback four-way neck\tmachine neck extension\n'
+    'four-way\tbend four-way machine neck side\tmachine neck side bend\n'
+    'four-way\tflexion four-way lateral machine neck\tmachine neck side bend\n'
+    'four-way\tflexion four-way machine neck\tmachine neck flexion\n'
+    'four-way\tfour-way front neck\tmachine neck flexion\n'
+    'four-way\tfour-way neck\tmachine neck flexion\n'
+    'four-way\tfour-way neck side\tmachine neck side bend\n'
     'frame\tcarry frame\ttrap bar carry\n'
     'frame\tcarry frame yoke\tyoke carry\n'
     'french\tcable french press\toverhead cable triceps extension\n'
@@ -3089,17 +3327,21 @@ NAMES: str = (
     'guided\tbench guided press\tguided-bar bench press\n'
     'guided-bar\tback guided-bar squat\tguided-bar squat\n'
     'guided-bar\tbench guided-bar\tguided-bar bench press\n'
-    'guided-bar\tbench guided-bar\tguided-bar bench press\town\n'
     'guided-bar\tbench guided-bar press\tguided-bar bench press\n'
     'guided-bar\tbench guided-bar press\tguided-bar bench press\town\n'
+    'guided-bar\tbent-knee calf guided-bar\tguided-bar bent-knee calf raise\n'
     'guided-bar\tbent-knee calf guided-bar raise\tguided-bar bent-knee calf raise\town\n'
     'guided-bar\tbent-over guided-bar row\tguided-bar row\n'
+    'guided-bar\tcalf guided-bar\tguided-bar calf raise\n'
+    'guided-bar\tcalf guided-bar one-leg\tguided-bar single-leg calf raise\n'
     'guided-bar\tcalf guided-bar one-leg raise\tguided-bar single-leg calf raise\n'
     'guided-bar\tcalf guided-bar one-leg raise\tguided-bar single-leg calf raise\town\n'
     'guided-bar\tcalf guided-bar raise\tguided-bar calf raise\n'
     'guided-bar\tcalf guided-bar raise\tguided-bar calf raise\town\n'
     'guided-bar\tcalf guided-bar raise seated\tbarbell seated calf raise\t\tguided bar\n'
     'guided-bar\tcalf guided-bar raise standing\tguided-bar calf raise\n'
+    'guided-bar\tcalf guided-bar seated\tbarbell seated calf raise\t\tguided bar\n'
+    'guided-bar\tcalf guided-bar standing\tguided-bar calf raise\n'
     'guided-bar\tdeadlift guided-bar romanian\tguided-bar Romanian deadlift\n'
     'guided-bar\tdeadlift guided-bar romanian\tguided-bar Romanian deadlift\town\n'
     'guided-bar\tdeadlift guided-bar stiff-leg\tguided-bar Romanian deadlift\n'
@@ -3132,12 +3374,15 @@ NAMES: str = (
     'half-kneeling\tcable half-kneeling row\thigh row\n'
     'half-kneeling\tchest half-kneeling pass\tkneeling medicine ball chest pass\n'
     'half-kneeling\tchop half-kneeling\thalf-kneeling chop\town\n'
+    'half-kneeling\tchop half-kneeling high-to-low\thalf-kneeling chop\n'
+    'half-kneeling\tchop half-kneeling low-to-high\thalf-kneeling lift\n'
     'half-kneeling\tdumbbell half-kneeling overhead press\thalf-kneeling overhead press\n'
     'half-kneeling\tdumbbell half-kneeling press\thalf-kneeling overhead press\n'
     'half-kneeling\thalf-kneeling kettlebell press\thalf-kneeling overhead press\t\tkettlebell\n'
     'half-kneeling\thalf-kneeling landmine overhead press\thalf-kneeling landmine press\n'
     'half-kneeling\thalf-kneeling landmine press\thalf-kneeling landmine press\town\n'
     'half-kneeling\thalf-kneeling lift\thalf-kneeling lift\town\n'
+    'half-kneeling\thalf-kneeling lift low-to-high\thalf-kneeling lift\n'
     'half-kneeling\thalf-kneeling one-arm pulldown\tone-arm lat pulldown\n'
     'half-kneeling\thalf-kneeling out press\thalf-kneeling anti-rotation press\n'
     'half-kneeling\thalf-kneeling overhead press\thalf-kneeling overhead press\town\n'
@@ -3186,6 +3431,7 @@ NAMES: str = (
     'harness\tharness neck\tharness neck extension\n'
     'heaving\tbalance heaving snatch\tsnatch balance\n'
     'heavy\theavy push sled\tsled push\n'
+    'heel\tball calf heel\tball-squeeze calf raise\n'
     'heel\tbug dead heel tap\tdead bug heel tap\town\n'
     'heel\tdrop heel\theel drop\town\n'
     'heel\theel tap\tstep-down\n'
@@ -3202,6 +3448,7 @@ NAMES: str = (
     'high-to-low\tcable fly high-to-low\thigh-to-low cable fly\town\n'
     'high-to-low\tcarry high-to-low\tmixed carry\n'
     'high-to-low\tchop high-to-low\tcable woodchop\n'
+    'high-to-low\tchop high-to-low kneeling\thalf-kneeling chop\n'
     'high-to-low\tcrossover high-to-low\thigh-to-low cable fly\n'
     'high-to-low\thigh-to-low row\thigh row\n'
     'high-to-low\thigh-to-low woodchop\tcable woodchop\n'
@@ -3211,6 +3458,7 @@ NAMES: str = (
     'hinge\tdowel hinge hip\thip hinge drill\n'
     'hinge\tdrill hinge\thip hinge drill\n'
     'hinge\tdrill hinge hip\thip hinge drill\town\n'
+    'hinge\thinge hip\thip hinge drill\n'
     'hinge\thinge wall\thip hinge drill\n'
     'hitch\thip hitch\tpelvic drop\n'
     'hollow\tbody hollow\thollow hold\n'
@@ -3219,6 +3467,7 @@ NAMES: str = (
     'hop\thop\tsingle-leg hop\n'
     'horizontal\tabduction horizontal prone\tT raise\n'
     'horizontal\tback extension horizontal\thorizontal back extension\town\n'
+    'horizontal\tback extension horizontal isometric\tback extension hold\n'
     'horizontal\tbench horizontal sit-up\tglute-ham bench sit-up\n'
     'horizontal\tbound horizontal\tbounding\n'
     'horizontal\tcable chop horizontal\tcable rotation\n'
@@ -3261,7 +3510,6 @@ NAMES: str = (
     'incline\tbench curl incline\tincline dumbbell curl\n'
     'incline\tbench front incline raise\tincline front raise\n'
     'incline\tbench incline\tincline bench press\n'
-    'incline\tbench incline\tincline bench press\town\n'
     'incline\tbench incline leg raise\tincline leg raise\n'
     'incline\tbench incline press\tincline bench press\town\n'
     'incline\tbench incline row\tchest-supported dumbbell row\n'
@@ -3293,6 +3541,7 @@ NAMES: str = (
     'inversion\tankle band inversion\tband ankle inversion\town\n'
     'inversion\tankle cable inversion\tband ankle inversion\t\tcable\n'
     'inversion\tankle inversion\tband ankle inversion\n'
+    'inversion\tankle inversion seated\tband ankle inversion\n'
     'inversion\tband inversion\tband ankle inversion\n'
     'inverted\tdecline inverted row\tfeet-elevated inverted row\n'
     'inverted\teasy inverted row\tinverted row with bent knees\n'
@@ -3327,10 +3576,13 @@ NAMES: str = (
     'isometric\tbarbell isometric static\tbarbell hold\n'
     'isometric\tbarbell isometric timed\tbarbell hold\n'
     'isometric\tbear isometric\tbear hold\town\n'
+    'isometric\tbear isometric neck\tquadruped neck hold\n'
+    'isometric\tbear isometric neck position\tquadruped neck hold\n'
     'isometric\tbeast isometric\tbear hold\n'
     'isometric\tbench isometric side\tside lean hold\n'
     'isometric\tbend isometric neck side\tisometric neck side bend\n'
     'isometric\tbend isometric neck side\tisometric neck side bend\town\n'
+    'isometric\tbent-knee calf isometric\tbent-knee calf hold\n'
     'isometric\tbent-knee calf isometric\tbent-knee calf hold\town\n'
     'isometric\tbent-knee calf isometric raise\tbent-knee calf hold\n'
     'isometric\tbent-knee isometric soleu\tbent-knee calf hold\n'
@@ -3348,12 +3600,14 @@ NAMES: str = (
     'isometric\tbridge isometric reverse\treverse plank\n'
     'isometric\tcalf isometric\tcalf raise hold\n'
     'isometric\tcalf isometric isometric\tcalf raise hold\n'
+    'isometric\tcalf isometric one-leg\tcalf raise hold\n'
     'isometric\tcalf isometric one-leg raise\tcalf raise hold\n'
     'isometric\tcalf isometric push standing\tisometric plantarflexion push\n'
     'isometric\tcalf isometric rack\tisometric plantarflexion push\n'
     'isometric\tcalf isometric raise\tcalf raise hold\n'
     'isometric\tcalf isometric raise\tcalf raise hold\town\n'
     'isometric\tcalf isometric raise seated\tbent-knee calf hold\n'
+    'isometric\tcalf isometric seated\tbent-knee calf hold\n'
     'isometric\tchair isometric one-leg roman\tsingle-leg back extension hold\n'
     'isometric\tchair isometric roman\tback extension hold\n'
     'isometric\tchin isometric\tchin-up hold\n'
@@ -3471,10 +3725,10 @@ NAMES: str = (
     'isometric\tisometric pushdown\ttriceps extension hold\n'
     'isometric\tisometric quad set\tquad set\n'
     'isometric\tisometric seated v\tV-sit hold\n'
-    'isometric\tisometric seated wall\twall sit\n'
     'isometric\tisometric shrug\tshrug hold\n'
     'isometric\tisometric shrug\tshrug hold\town\n'
     'isometric\tisometric shrug top\tshrug hold\n'
+    'isometric\tisometric sit wall\twall sit\n'
     'isometric\tisometric soleu\tbent-knee calf hold\n'
     'isometric\tisometric spanish squat\tSpanish squat hold\n'
     'isometric\tisometric spanish squat\tSpanish squat hold\town\n'
@@ -3529,8 +3783,11 @@ NAMES: str = (
     'kettlebell\tbottoms-up kettlebell overhead press\tbottoms-up kettlebell press\n'
     'kettlebell\tbottoms-up kettlebell press\tbottoms-up kettlebell press\town\n'
     'kettlebell\tbug dead kettlebell\tweighted dead bug\t\tkettlebell\n'
+    'kettlebell\tcalf kettlebell\tdumbbell calf raise\t\tkettlebell\n'
     'kettlebell\tcalf kettlebell raise\tdumbbell calf raise\t\tkettlebell\n'
     'kettlebell\tcalf kettlebell raise seated\tdumbbell seated calf raise\t\tkettlebell\n'
+    'kettlebell\tcalf kettlebell seated\tdumbbell seated calf raise\t\tkettlebell\n'
+    'kettlebell\tcarry cross kettlebell\tmixed carry\n'
     'kettlebell\tcarry double front-rack kettlebell\track carry\n'
     "kettlebell\tcarry farmer kettlebell\tkettlebell farmer's carry\town\n"
     'kettlebell\tcarry front-rack kettlebell\track carry\n'
@@ -3629,6 +3886,7 @@ NAMES: str = (
     'kickback\tband kickback\tband kickback\town\n'
     'kickback\tcable glute kickback\tcable hip extension\n'
     'kickback\tcable kickback\tcable hip extension\n'
+    'kickback\tcable kickback\tcable kickback for triceps\n'
     'kickback\tcable kickback triceps\tcable kickback for triceps\n'
     'kickback\tcable kickback triceps\tcable kickback for triceps\town\n'
     'kickback\tdumbbell kickback\ttriceps kickback\n'
@@ -3766,8 +4024,11 @@ NAMES: str = (
     'low-bar\tlow-bar squat\tlow-bar back squat\n'
     'low-to-high\tcable chop low-to-high\tlow-to-high cable chop\town\n'
     'low-to-high\tcable fly low-to-high\tlow-to-high cable fly\town\n'
+    'low-to-high\tchop kneeling low-to-high\thalf-kneeling lift\n'
     'low-to-high\tchop low-to-high\tlow-to-high cable chop\n'
     'low-to-high\tcrossover low-to-high\tlow-to-high cable fly\n'
+    'low-to-high\tkneeling lift low-to-high\thalf-kneeling lift\n'
+    'low-to-high\tlift low-to-high\tlow-to-high cable chop\n'
     'low-to-high\tlow-to-high woodchop\tlow-to-high cable chop\n'
     'lower\tleg lower\tleg lowering\n'
     'lowering\tassisted leg lowering strap\thip flexor lowering\n'
@@ -3828,11 +4089,16 @@ NAMES: str = (
     'machine\tbend machine neck side\tmachine neck side bend\town\n'
     'machine\tbiceps curl machine\tmachine curl\n'
     'machine\tbridge glute machine\thip thrust machine\n'
+    'machine\tcalf donkey machine\tdonkey calf raise\n'
     'machine\tcalf donkey machine raise\tdonkey calf raise\n'
+    'machine\tcalf hack machine\thack squat calf raise\n'
     'machine\tcalf hack machine raise\thack squat calf raise\n'
     'machine\tcalf hack machine raise squat\thack squat calf raise\n'
+    'machine\tcalf hack machine squat\thack squat calf raise\n'
+    'machine\tcalf machine\tstanding calf raise\n'
     'machine\tcalf machine raise\tstanding calf raise\n'
     'machine\tcalf machine raise seated\tseated calf raise\n'
+    'machine\tcalf machine seated\tseated calf raise\n'
     'machine\tcalf machine shrug\tmachine shrug\n'
     'machine\tchest decline machine press\tdecline machine press\n'
     'machine\tchest fly machine\tmachine fly\n'
@@ -3854,7 +4120,6 @@ NAMES: str = (
     'machine\tdip machine\tmachine dip\n'
     'machine\tdip machine\tmachine dip\town\n'
     'machine\tdip machine seated\tmachine dip\n'
-    'machine\tflexion four machine neck way\tmachine neck flexion\n'
     'machine\tflexion hip machine\tmachine hip flexion\n'
     'machine\tflexion hip machine\tmachine hip flexion\town\n'
     'machine\tflexion lateral machine neck\tmachine neck side bend\n'
@@ -3865,6 +4130,7 @@ NAMES: str = (
     'machine\tfly machine\tmachine fly\town\n'
     'machine\tfly machine pec\tmachine fly\n'
     'machine\tfly machine seated\tmachine fly\n'
+    'machine\tfront machine neck\tmachine neck flexion\n'
     'machine\tglute machine\tmachine glute kickback\n'
     'machine\thack machine squat\thack squat\n'
     'machine\thigh machine row\thigh row\n'
@@ -3878,6 +4144,7 @@ NAMES: str = (
     'machine\tleg machine press\tleg press\n'
     'machine\tlever machine squat\tmachine squat\n'
     'machine\tmachine neck\tmachine neck flexion\n'
+    'machine\tmachine neck rear\tmachine neck extension\n'
     'machine\tmachine press seated\tmachine chest press\n'
     'machine\tmachine raise side\tmachine lateral raise\n'
     'machine\tmachine row\tmachine row\n'
@@ -3893,7 +4160,6 @@ NAMES: str = (
     'march\tband march\tband hip flexion\n'
     'march\tband march psoa\tband hip flexion\n'
     'march\tbelt march\tbelt squat march\n'
-    'march\tchair march\tseated march\n'
     'march\thigh knee march\tstanding knee raise\n'
     'march\tmarch pack\truck\n'
     'march\tmarch psoa\tband hip flexion\n'
@@ -3906,6 +4172,9 @@ NAMES: str = (
     'marching\tmarching place\tstanding knee raise\n'
     'marching\tmarching seated\tseated march\n'
     'marching\tmarching spot\tstanding knee raise\n'
+    'medicine-ball\tback medicine-ball overhead throw\tbackward overhead throw\n'
+    'medicine-ball\tbackward medicine-ball overhead throw\tbackward overhead throw\n'
+    'medicine-ball\tbackward medicine-ball overhead toss\tbackward overhead throw\n'
     'medicine-ball\tbackward medicine-ball throw\tbackward overhead throw\n'
     'medicine-ball\tbench medicine-ball throw\tlying medicine ball chest throw\n'
     'medicine-ball\tchest kneeling medicine-ball pass\tkneeling medicine ball chest pass\town\n'
@@ -3984,14 +4253,13 @@ NAMES: str = (
     'muscle-up\tmuscle-up ring strict\tring muscle-up\n'
     'muscle-up\tmuscle-up strict\tmuscle-up\n'
     'neck\tcurl neck\tneck flexion\n'
-    'neck\tfour neck way\tmachine neck flexion\n'
     'neck\tneck nod\tchin tuck\n'
     'negative\tcurl negative\teccentric curl\n'
     'negative\tdip negative\tnegative dip\town\n'
     'negative\tjumping negative pull-up\tnegative pull-up\n'
     'negative\tnegative pull-up\tnegative pull-up\town\n'
     'negative\tnegative push-up\ttempo push-up\n'
-    'neutral-grip\tbench dumbbell neutral-grip\tneutral-grip dumbbell bench press\town\n'
+    'neutral-grip\tbench dumbbell neutral-grip\tneutral-grip dumbbell bench press\n'
     'neutral-grip\tbench dumbbell neutral-grip press\tneutral-grip dumbbell bench press\town\n'
     'neutral-grip\tchin-up neutral-grip\tneutral-grip pull-up\n'
     'neutral-grip\tcurl neutral-grip\thammer curl\n'
@@ -4024,7 +4292,7 @@ NAMES: str = (
     'off-chest\tbench off-chest paused\tbench press stopped above the chest\n'
     'off-chest\tbench off-chest paused press\tbench press stopped above the chest\n'
     'off-chest\tbench off-chest press stopped\tbench press stopped above the chest\town\n'
-    'off-chest\tbench off-chest stopped\tbench press stopped above the chest\town\n'
+    'off-chest\tbench off-chest stopped\tbench press stopped above the chest\n'
     'offset\tcarry offset\tsuitcase carry\n'
     'offset\tcarry offset rack\tone-arm rack carry\n'
     'one-arm\tand clean one-arm press\tkettlebell clean and press\n'
@@ -4086,13 +4354,17 @@ NAMES: str = (
     'one-leg\tbridge hip one-leg\tsingle-leg glute bridge\n'
     'one-leg\tbridge one-leg\tsingle-leg glute bridge\n'
     'one-leg\tbroad jump one-leg\tsingle-leg hop\n'
+    'one-leg\tcalf leg one-leg press\tsingle-leg leg press calf raise\n'
     'one-leg\tcalf leg one-leg press raise\tsingle-leg leg press calf raise\town\n'
+    'one-leg\tcalf one-leg\tsingle-leg calf raise\n'
     'one-leg\tcalf one-leg press\tsingle-leg leg press calf raise\n'
     'one-leg\tcalf one-leg raise\tsingle-leg calf raise\n'
     'one-leg\tcalf one-leg raise\tsingle-leg calf raise\town\n'
     'one-leg\tcalf one-leg raise seated\tsingle-leg seated calf raise\n'
     'one-leg\tcalf one-leg raise seated\tsingle-leg seated calf raise\town\n'
     'one-leg\tcalf one-leg raise soleu\tsingle-leg bent-knee calf raise\n'
+    'one-leg\tcalf one-leg seated\tsingle-leg seated calf raise\n'
+    'one-leg\tcalf one-leg soleu\tsingle-leg bent-knee calf raise\n'
     'one-leg\tcurl leg lying one-leg\tsingle-leg lying leg curl\n'
     'one-leg\tcurl leg lying one-leg\tsingle-leg lying leg curl\town\n'
     'one-leg\tcurl leg one-leg\tsingle-leg lying leg curl\n'
@@ -4109,6 +4381,7 @@ NAMES: str = (
     'one-leg\tdrop jump one-leg\tsingle-leg drop jump\n'
     'one-leg\tdrop jump one-leg\tsingle-leg drop jump\town\n'
     'one-leg\tdrop landing one-leg\tsingle-leg landing\n'
+    'one-leg\tfoot one-leg short\tshort foot\n'
     'one-leg\tforward hop one-leg\tsingle-leg hop\n'
     'one-leg\thack one-leg squat\tsingle-leg hack squat\n'
     'one-leg\thack one-leg squat\tsingle-leg hack squat\town\n'
@@ -4136,9 +4409,9 @@ NAMES: str = (
     'one-leg\tone-leg press wall\twall press abduction hold\n'
     'one-leg\tone-leg raise soleu\tsingle-leg bent-knee calf raise\n'
     'one-leg\tone-leg reach\tbodyweight single-leg Romanian deadlift\n'
-    'one-leg\tone-leg seated wall\tsingle-leg wall sit\n'
-    'one-leg\tone-leg seated wall\tsingle-leg wall sit\town\n'
     'one-leg\tone-leg shrimp squat\tshrimp squat\n'
+    'one-leg\tone-leg sit wall\tsingle-leg wall sit\n'
+    'one-leg\tone-leg sit wall\tsingle-leg wall sit\town\n'
     'one-leg\tone-leg squat\tpistol squat\n'
     'one-leg\tone-leg squat\tsingle-leg squat\n'
     'one-leg\tone-leg squat\tsingle-leg squat\town\n'
@@ -4165,10 +4438,12 @@ NAMES: str = (
     'overhand\thand overhand rope sled\trope sled pull\n'
     'overhand\toverhand pull-up\tpull-up\n'
     'overhead\tarm crunch overhead\tlong-arm crunch\n'
+    'overhead\tback overhead throw\tbackward overhead throw\n'
     'overhead\tback overhead toss\tbackward overhead throw\n'
     'overhead\tbackward overhead throw\tbackward overhead throw\n'
     'overhead\tbackward overhead throw\tbackward overhead throw\town\n'
     'overhead\tbackward overhead toss\tbackward overhead throw\n'
+    'overhead\tband bug dead overhead\tband dead bug\n'
     'overhead\tband overhead press\tband overhead press\n'
     'overhead\tband overhead press\tband overhead press\town\n'
     'overhead\tbarbell carry overhead\toverhead carry\t\tbarbell\n'
@@ -4180,6 +4455,7 @@ NAMES: str = (
     'overhead\tbend overhead side\toverhead side bend\town\n'
     'overhead\tcable curl overhead\thigh cable curl\n'
     'overhead\tcable overhead press\tcable shoulder press\n'
+    'overhead\tcarry cross overhead\tmixed carry\n'
     'overhead\tcarry double overhead\toverhead carry\n'
     "overhead\tcarry one-arm overhead\twaiter's walk\n"
     'overhead\tcarry overhead\toverhead carry\town\n'
@@ -4209,6 +4485,7 @@ NAMES: str = (
     'overhead\toverhead press\toverhead press\town\n'
     'overhead\toverhead press sandbag\tsandbag overhead press\town\n'
     'overhead\toverhead press seated\tseated barbell shoulder press\n'
+    'overhead\toverhead reverse throw\tbackward overhead throw\n'
     'overhead\toverhead shrug\toverhead shrug\town\n'
     'overhead\toverhead slam\tmedicine ball slam\n'
     'overhead\toverhead squat\toverhead squat\n'
@@ -4241,11 +4518,9 @@ NAMES: str = (
     'paused\t3s bench paused press\tbench press with a long pause\n'
     'paused\tback paused squat\tpaused squat\n'
     'paused\tbench long paused\tbench press with a long pause\n'
-    'paused\tbench long paused\tbench press with a long pause\town\n'
     'paused\tbench long paused press\tbench press with a long pause\n'
     'paused\tbench long paused press\tbench press with a long pause\town\n'
     'paused\tbench paused\tpaused bench press\n'
-    'paused\tbench paused\tpaused bench press\town\n'
     'paused\tbench paused press\tpaused bench press\n'
     'paused\tbench paused press\tpaused bench press\town\n'
     'paused\tjump paused squat\tsquat jump\n'
@@ -4343,6 +4618,7 @@ NAMES: str = (
     'position\tposition press shrug\toverhead shrug\n'
     'position\tposition push-up row\tplank row\n'
     'posterior\tcalf posterior raise tibialis\tball-squeeze calf raise\n'
+    'posterior\tcalf posterior tibialis\tball-squeeze calf raise\n'
     'power\tand clean jerk power\tclean and jerk\n'
     'power\tblock clean power\tblock power clean\n'
     'power\tblock clean power\tblock power clean\town\n'
@@ -4402,6 +4678,7 @@ NAMES: str = (
     'press\tcable chest press\tstanding cable chest press\n'
     'press\tcable out press\tanti-rotation press\n'
     'press\tcable press\tstanding cable chest press\n'
+    'press\tcalf leg press\tleg press calf raise\n'
     'press\tcalf leg press press\tleg press calf raise\n'
     'press\tcalf press\tleg press calf raise\n'
     'press\tchest press\tmachine chest press\n'
@@ -4608,14 +4885,18 @@ NAMES: str = (
     'quadruped\tabduction hip quadruped\tfire hydrant\n'
     'quadruped\tand arm leg quadruped raise\tbird dog\n'
     'quadruped\tand arm leg quadruped reach\tbird dog\n'
+    'quadruped\tband extension neck quadruped\tband neck extension\n'
     'quadruped\tdrag quadruped sled\tbear-crawl sled drag\n'
     'quadruped\textension hip isometric quadruped\tquadruped leg reach\n'
     'quadruped\textension hip quadruped\tdonkey kick\n'
+    'quadruped\textension neck plate quadruped\tneck extension\n'
+    'quadruped\textension neck quadruped\tneck extension\n'
     'quadruped\tglute kickback quadruped\tdonkey kick\n'
     'quadruped\thover quadruped\tbear hold\n'
     'quadruped\thovering isometric quadruped\tbear hold\n'
     'quadruped\tisometric neck quadruped\tquadruped neck hold\n'
     'quadruped\tisometric neck quadruped\tquadruped neck hold\town\n'
+    'quadruped\tkickback quadruped\tdonkey kick\n'
     'quadruped\tleg quadruped reach\tquadruped leg reach\n'
     'quadruped\tleg quadruped reach\tquadruped leg reach\town\n'
     'quadruped\tpush-up quadruped scapular\tkneeling scapular push-up\n'
@@ -4646,6 +4927,7 @@ NAMES: str = (
     'raise\tcan full raise\tscaption raise\n'
     'raise\tchair knee raise\tsupported knee raise\n'
     'raise\tchair leg raise side\tbodyweight standing hip abduction\n'
+    'raise\tchin head raise tuck\tlying head lift hold\n'
     'raise\tdelt front raise\tfront raise\n'
     'raise\tdelt lying raise rear\tside-lying reverse fly\n'
     'raise\tdelt raise rear\tdumbbell reverse fly\n'
@@ -4654,6 +4936,7 @@ NAMES: str = (
     'raise\tfloor leg raise\tlying leg raise\n'
     'raise\tfrog prone raise\tfrog raise\n'
     'raise\tfrog raise\tfrog raise\town\n'
+    'raise\tfront plate raise\tplate front raise\n'
     'raise\tfront plate raise\tplate front raise\town\n'
     'raise\tfront raise\tfront raise\town\n'
     'raise\tfront raise rope\tcable front raise\n'
@@ -4814,6 +5097,7 @@ NAMES: str = (
     'rise\trise toe\tbodyweight calf raise\n'
     'roll\tdown roll\tloaded spinal roll-down\n'
     'rollback\tdumbbell rollback\trolling dumbbell extension\n'
+    'roller\tab roller\tab wheel rollout\n'
     'roller\troller up wrist\twrist roller\n'
     'roller\troller wrist\twrist roller\town\n'
     'rollout\tab barbell rollout\tbarbell rollout\n'
@@ -4902,6 +5186,7 @@ NAMES: str = (
     'rotation\tcuban rotation\thigh pull with external rotation\n'
     'rotation\tdumbbell external rotation\tside-lying external rotation\n'
     'rotation\tdumbbell external rotation seated\tseated external rotation on the knee\n'
+    'rotation\tdumbbell forearm rotation\tforearm pronation and supination\n'
     'rotation\telbow external knee rotation\tseated external rotation on the knee\n'
     'rotation\texternal face pull rotation\tface pull with external rotation\n'
     'rotation\texternal face pull rotation\tface pull with external rotation\town\n'
@@ -5044,6 +5329,7 @@ NAMES: str = (
     'seated\tcable pull seated\tseated cable row\n'
     'seated\tcable row seated\tseated cable row\town\n'
     'seated\tcalf plate raise seated\tdumbbell seated calf raise\n'
+    'seated\tcalf plate seated\tdumbbell seated calf raise\n'
     'seated\tcalf raise seated\tseated calf raise\town\n'
     'seated\tcalf seated\tseated calf raise\n'
     'seated\tchest pass seated\tseated medicine ball chest pass\n'
@@ -5065,6 +5351,7 @@ NAMES: str = (
     'seated\tleg object raise seated\tseated straight-leg lift\n'
     'seated\tleg press seated\thorizontal leg press\n'
     'seated\tlift pike seated\tseated straight-leg lift\n'
+    'seated\tmarch seated\tseated march\n'
     'seated\tmarch seated\tseated march\town\n'
     'seated\tpull rope seated sled\trope sled pull\n'
     'seated\traise seated side\tseated lateral raise\n'
@@ -5074,7 +5361,6 @@ NAMES: str = (
     'seated\trow seated wide\twide-grip seated row\n'
     'seated\tseated side toss\tseated rotational throw\n'
     'seated\tseated twist\tRussian twist\n'
-    'seated\tseated wall\twall sit\town\n'
     'segmental\tdown roll segmental\tloaded spinal roll-down\n'
     'selectorised\tleg press selectorised\thorizontal leg press\n'
     'serratus\tband press serratus slide wall\twall slide with band\n'
@@ -5122,6 +5408,7 @@ NAMES: str = (
     'shoulder\tmachine press seated shoulder\tmachine shoulder press\n'
     'shoulder\tmachine press shoulder\tmachine shoulder press\n'
     'shoulder\tmachine press shoulder\tmachine shoulder press\town\n'
+    'shoulder\tpalm press shoulder\tneutral-grip dumbbell shoulder press\n'
     'shoulder\tplank shoulder tap\tplank shoulder tap\town\n'
     'shoulder\tpress sandbag shoulder\tsandbag overhead press\n'
     'shoulder\tpress shoulder\toverhead press\n'
@@ -5288,12 +5575,13 @@ NAMES: str = (
     'snatch-grip\tshrug snatch-grip\tsnatch-grip shrug\town\n'
     'soccer\tsoccer throw\tmedicine ball overhead throw\n'
     'soleu\tcalf raise soleu\tbent-knee calf raise\n'
+    'soleu\tcalf soleu\tbent-knee calf raise\n'
     'soleu\tpush soleu wall\tbent-knee calf hold\n'
     'soleu\traise soleu\tbent-knee calf raise\n'
     'spanish\tband spanish squat\tSpanish squat\n'
     'spanish\tspanish squat\tSpanish squat\town\n'
     'speed\tbench press speed\tspeed bench press\town\n'
-    'speed\tbench speed\tspeed bench press\town\n'
+    'speed\tbench speed\tspeed bench press\n'
     'speed\thop speed\ttriple hop\n'
     'speed\tpush sled speed\tsled sprint\n'
     'spider\tcurl spider\tprone incline curl\n'
@@ -5305,6 +5593,7 @@ NAMES: str = (
     'split\tjump lunge split\tsplit squat jump\n'
     'split\tjump split\tsplit squat jump\n'
     'split-stance\tbent-knee calf raise split-stance\tguided-bar bent-knee calf raise\n'
+    'split-stance\tbent-knee calf split-stance\tguided-bar bent-knee calf raise\n'
     'split-stance\tcable press split-stance\tone-arm cable press\n'
     'split-stance\tcable row split-stance\tstanding cable row\n'
     'split-stance\tdeadlift romanian split-stance\tB-stance Romanian deadlift\n'
@@ -5347,7 +5636,9 @@ NAMES: str = (
     'squat\tboard slant squat\theel-elevated squat\n'
     'squat\tbox squat\tbox squat\town\n'
     'squat\tcalf hack raise squat\thack squat calf raise\town\n'
+    'squat\tcalf hack squat\thack squat calf raise\n'
     'squat\tcalf raise split squat\tguided-bar bent-knee calf raise\n'
+    'squat\tcalf split squat\tguided-bar bent-knee calf raise\n'
     'squat\tchair squat\tchair squat\n'
     'squat\tclean hang squat\thang clean\n'
     'squat\tclean squat\tclean\n'
@@ -5389,10 +5680,12 @@ NAMES: str = (
     'squat\tsquat wall\twall sit\n'
     'squeeze\tball bug dead squeeze\tstability-ball dead bug\n'
     'squeeze\tball calf raise squeeze\tball-squeeze calf raise\town\n'
+    'squeeze\tball calf squeeze\tball-squeeze calf raise\n'
     'squeeze\tball grip squeeze\thand gripper squeeze\n'
     'squeeze\tball heel raise squeeze\tball-squeeze calf raise\n'
     'squeeze\tball squeeze\tball squeeze\town\n'
     'squeeze\tcalf heel raise squeeze\tball-squeeze calf raise\n'
+    'squeeze\tcalf heel squeeze\tball-squeeze calf raise\n'
     'squeeze\tgrip squeeze\thand gripper squeeze\n'
     'squeeze\tgripper hand squeeze\thand gripper squeeze\town\n'
     'squeeze\tgroin squeeze\tball squeeze\n'
@@ -5449,6 +5742,7 @@ NAMES: str = (
     'standing\tband flexion hip standing\tband hip flexion\n'
     'standing\tband row standing\tband row\n'
     'standing\tbarbell calf raise standing\tbarbell calf raise\n'
+    'standing\tbarbell calf standing\tbarbell calf raise\n'
     'standing\tbarbell curl standing\tbarbell curl\n'
     'standing\tbarbell press standing\toverhead press\n'
     'standing\tbarbell rollout standing\tstanding ab wheel rollout\t\tbarbell\n'
@@ -5464,6 +5758,7 @@ NAMES: str = (
     'standing\tcable external rotation standing\tcable external rotation\n'
     'standing\tcable flexion hip standing\tcable hip flexion\n'
     'standing\tcable fly standing\tcable fly\n'
+    'standing\tcable lift standing\tlow-to-high cable chop\n'
     'standing\tcable one-arm row standing\tone-arm cable row\n'
     'standing\tcable press shoulder standing\tcable shoulder press\n'
     'standing\tcable pullover standing\tstraight-arm pulldown\n'
@@ -5472,10 +5767,13 @@ NAMES: str = (
     'standing\tcable rotation standing\tcable rotation\n'
     'standing\tcable row standing\tstanding cable row\town\n'
     'standing\tcalf dumbbell raise standing\tdumbbell calf raise\n'
+    'standing\tcalf dumbbell standing\tdumbbell calf raise\n'
     'standing\tcalf machine raise standing\tstanding calf raise\n'
     'standing\tcalf machine standing\tstanding calf raise\n'
     'standing\tcalf one-leg raise standing\tsingle-leg calf raise\n'
+    'standing\tcalf one-leg standing\tsingle-leg calf raise\n'
     'standing\tcalf raise standing\tstanding calf raise\town\n'
+    'standing\tcalf standing\tstanding calf raise\n'
     'standing\tchest standing throw\tmedicine ball chest pass\n'
     'standing\tchin standing tuck\tchin tuck\n'
     'standing\tcrunch rope standing\tstanding cable crunch\n'
@@ -5496,6 +5794,7 @@ NAMES: str = (
     'standing\tfallout standing\tsuspension fallout\n'
     'standing\tflexion hip machine standing\tmachine hip flexion\n'
     'standing\tflexion knee standing\tbodyweight standing leg curl\n'
+    'standing\tfoot short standing\tshort foot\n'
     'standing\tfront raise standing\tfront raise\n'
     'standing\theel raise standing\tstanding calf raise\n'
     'standing\thike hip standing\tpelvic drop\n'
@@ -5560,6 +5859,7 @@ NAMES: str = (
     'stepping\toverhead stepping throw\tstep-in overhead throw\n'
     'stick\tand drop stick\tdrop landing\n'
     'stick\tand hop stick\thop and stick\town\n'
+    'stick\thinge hip stick\thip hinge drill\n'
     'stiff-leg\tbarbell deadlift stiff-leg\tstiff-leg deadlift\n'
     'stiff-leg\tcable deadlift stiff-leg\tcable Romanian deadlift\n'
     'stiff-leg\tdeadlift deficit stiff-leg\tdeficit stiff-leg deadlift\n'
@@ -5638,16 +5938,25 @@ NAMES: str = (
     'super\tsuper yoke\tyoke carry\n'
     'superman\tsuperman\tprone back extension\n'
     'supinating\tcurl supinating\tdumbbell curl\n'
+    'supination\tand dumbbell pronation supination\tforearm pronation and supination\n'
+    'supination\tand forearm pronation supination\tforearm pronation and supination\town\n'
+    'supination\tand hammer pronation supination\tforearm pronation and supination\n'
+    'supination\tand pronation supination\tforearm pronation and supination\n'
+    'supination\tand pronation supination wrist\tforearm pronation and supination\n'
     'supination\tcurl pronation supination\trotating curl\n'
+    'supination\tdumbbell pronation supination\tforearm pronation and supination\n'
     'supination\tdumbbell supination\tforearm supination\n'
     'supination\tforearm supination\tforearm supination\town\n'
+    'supination\thammer pronation supination\tforearm pronation and supination\n'
     'supination\thammer supination\tforearm supination\n'
     'supination\tlever supination\tforearm supination\n'
+    'supination\tpronation supination\tforearm pronation and supination\n'
     'supine\tband march supine\tband hip flexion\n'
     'supine\tcable curl supine\tlying cable curl\n'
     'supine\tcable knee raise supine\tlying cable knee drive\n'
     'supine\tchest supine throw\tlying medicine ball chest throw\n'
     'supine\tflexor hip march supine\tband hip flexion\n'
+    'supine\thead lift supine\tlying head lift hold\n'
     'supine\tleg raise supine\tlying leg raise\n'
     'supine\tmarch supine\tdead bug heel tap\n'
     'supine\tplank supine\treverse plank\n'
@@ -5719,7 +6028,10 @@ NAMES: str = (
     'tall-kneeling\tadduction slider tall-kneeling\tslider adduction\n'
     'tall-kneeling\tanti-rotation press tall-kneeling\thalf-kneeling anti-rotation press\n'
     'tall-kneeling\tchest pass tall-kneeling\tkneeling medicine ball chest pass\n'
+    'tall-kneeling\tchop high-to-low tall-kneeling\thalf-kneeling chop\n'
+    'tall-kneeling\tchop low-to-high tall-kneeling\thalf-kneeling lift\n'
     'tall-kneeling\tchop tall-kneeling\thalf-kneeling chop\n'
+    'tall-kneeling\tlift low-to-high tall-kneeling\thalf-kneeling lift\n'
     'tall-kneeling\tlift tall-kneeling\thalf-kneeling lift\n'
     'tall-kneeling\tslam tall-kneeling\tkneeling medicine ball slam\n'
     'tandem\tsemi stand tandem\ttandem stand\n'
@@ -5727,7 +6039,7 @@ NAMES: str = (
     'tandem\tstand tandem\ttandem stand\town\n'
     'tandem\ttandem walk\ttandem stand\n'
     'tempo\tbench press tempo\ttempo bench press\town\n'
-    'tempo\tbench tempo\ttempo bench press\town\n'
+    'tempo\tbench tempo\ttempo bench press\n'
     'tempo\tsquat tempo\tback squat\n'
     'tension\tbody plank tension\tlong-lever plank\n'
     "thick-bar\tcarry thick-bar\ttowel farmer's carry\n"
@@ -5741,7 +6053,6 @@ NAMES: str = (
     'throw\tball throw wall\twall ball squat\n'
     'throw\tbench press throw\tbench press throw\town\n'
     'throw\tbench throw\tbench press throw\n'
-    'throw\tbench throw\tbench press throw\town\n'
     'throw\tbomb throw\tbackward overhead throw\n'
     'throw\tchest lying throw\tlying medicine ball chest throw\n'
     'throw\tleg press throw\tleg press jump\n'
@@ -5833,6 +6144,8 @@ NAMES: str = (
     'triple\thop triple\ttriple hop\town\n'
     'trunk\tprone raise trunk\tprone back extension\n'
     'ttb\tttb\ttoes to bar\n'
+    'tuck\tand chin head lift tuck\tlying head lift hold\n'
+    'tuck\tand chin lift tuck\tlying head lift hold\n'
     'tuck\tball knee tuck\tstability-ball knee tuck\n'
     'tuck\tball tuck\tstability-ball knee tuck\n'
     'tuck\tchin head lift tuck\tlying head lift hold\n'
@@ -5872,6 +6185,7 @@ NAMES: str = (
     'two-arm\ttwo-arm wave\tdouble rope wave\n'
     'two-leg\tbridge two-leg\tglute bridge\n'
     'two-leg\tcalf raise two-leg\tbodyweight calf raise\n'
+    'two-leg\tcalf two-leg\tbodyweight calf raise\n'
     'two-leg\theel raise two-leg\tbodyweight calf raise\n'
     'two-leg\thurdle jump two-leg\thurdle jump\n'
     'two-leg\tlying raise two-leg\tlying leg raise\n'
@@ -5884,7 +6198,6 @@ NAMES: str = (
     'underhand\tbench press underhand\tunderhand-grip bench press\n'
     'underhand\tbench press underhand\tunderhand-grip bench press\town\n'
     'underhand\tbench underhand\tunderhand-grip bench press\n'
-    'underhand\tbench underhand\tunderhand-grip bench press\town\n'
     'underhand\tbent-over row underhand\tunderhand barbell row\n'
     'underhand\tcable row underhand\tunderhand cable row\n'
     'underhand\tcable row underhand\tunderhand cable row\town\n'
@@ -5959,10 +6272,10 @@ NAMES: str = (
     'wall\tball shot wall\twall ball squat\n'
     'wall\tball wall\twall ball squat\n'
     'wall\tcurl wall\tstrict curl against the wall\n'
+    'wall\tsit wall\twall sit\town\n'
     'water\tcan carry water\tbucket carry\n'
     'wave\trope wave\talternating rope wave\n'
     'wedge\tsquat wedge\theel-elevated squat\n'
-    'weight\tfront plate raise weight\tplate front raise\n'
     'weight\thang knee raise weight\tweighted hanging knee raise\n'
     'weight\tsit-up weight\tweighted sit-up\n'
     'weighted\tball crunch weighted\tweighted stability-ball crunch\n'
@@ -5975,6 +6288,7 @@ NAMES: str = (
     'weighted\tbug dead weighted\tweighted dead bug\town\n'
     'weighted\tcable crunch weighted\tcable crunch\n'
     'weighted\tcalf one-leg raise weighted\tdumbbell single-leg calf raise\n'
+    'weighted\tcalf one-leg weighted\tdumbbell single-leg calf raise\n'
     "weighted\tcarry weighted\tfarmer's carry\n"
     'weighted\tchin weighted\tweighted chin-up\n'
     'weighted\tchin-up weighted\tweighted chin-up\n'
@@ -6027,7 +6341,6 @@ NAMES: str = (
     'wide-grip\tbarbell row wide-grip\twide-grip bent-over row\n'
     'wide-grip\tbench press wide-grip\twide-grip bench press\town\n'
     'wide-grip\tbench wide-grip\twide-grip bench press\n'
-    'wide-grip\tbench wide-grip\twide-grip bench press\town\n'
     'wide-grip\tbent-over row wide-grip\twide-grip bent-over row\town\n'
     'wide-grip\tcable row seated wide-grip\twide-grip seated row\n'
     'wide-grip\tcable row wide-grip\twide-grip seated row\n'

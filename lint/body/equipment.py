@@ -20,8 +20,18 @@ if TYPE_CHECKING:
 NO_PIECE = ("none", "bodyweight", "machine")
 """Implements that are not a piece of their own. A machine is known by its station."""
 
-EVERYTHING = ("gym", "full gym", "everything", "weight room", "whole gym")
-"""Words that stand for all equipment."""
+EVERYTHING = ("everything", "weight room", "fitness centre", "fitness center", "leisure centre")
+"""Words that stand for all equipment, as a gym does."""
+
+GYM = "gym"
+
+NO_FULL_GYM = frozenset(
+    (
+        "home", "hotel", "garage", "small", "mini", "tiny", "basement", "apartment", "park", "outdoor",
+        "playground", "travel", "no", "not", "without",
+    )
+)  # fmt: skip
+"""Words for a gym in which much may be missing."""
 
 ALWAYS_THERE = ("floor", "wall", "partner", "track", "hill", "stairs", "box")
 """Pieces that nobody needs to list (common practice, no source)."""
@@ -34,12 +44,13 @@ OTHER_WORDS: dict[str, tuple[str, ...]] = {
     "barbell": ("bar", "bar and plates", "free weights"),
     "plate": ("barbell", "weight vest", "weighted vest", "dumbbell", "kettlebell", "free weights"),
     "rack": ("squat stand", "cage", "rig"),
+    "bench": ("incline",),
     "guided bar": ("guided barbell", "Smith machine", "Smith"),
-    "cable": ("pulley", "functional trainer"),
-    "machine pulldown": ("cable", "lat machine"),
-    "machine cable row": ("cable", "seated row", "low row"),
+    "cable": ("pulley", "functional trainer", "stack"),
+    "machine pulldown": ("cable", "lat machine", "stack"),
+    "machine cable row": ("cable", "seated row", "low row", "stack"),
     "machine fly": ("pec deck",),
-    "pull-up bar": ("chin-up bar", "rig", "power rack", "rings"),
+    "pull-up bar": ("chin-up bar", "rig", "rings"),
     "dip bars": ("parallel bars", "dip station", "rings"),
     "suspension": ("rings", "straps", "sling trainer", "TRX"),
     "sliders": ("sliding discs", "towels"),
@@ -61,15 +72,43 @@ OTHER_WORDS: dict[str, tuple[str, ...]] = {
     "sandbag": ("sack", "ruck"),
 }
 
+RACKS = ("rack", "squat stand", "cage", "rig", "competition bench")
+
+COMES_WITH: dict[str, tuple[str, ...]] = {
+    "barbell": (*RACKS, "platform", "bumper"),
+    "plate": (*RACKS, "platform", "bumper"),
+    "rack": ("competition bench",),
+    "pull-up bar": RACKS,
+    "45-degree bench": (*RACKS, "platform"),
+}
+"""What a piece comes with in most rooms: where there is a rack, there is a bar, and one to hang from."""
+
 
 BESIDE = (
     "safety bar", "EZ bar", "curl bar", "bent bar", "cambered bar", "multi-grip bar", "Swiss bar", "axle",
     "log", "ankle weight", "backpack", "weights", "machines", "cardio", "bike", "cross trainer", "ergometer",
     "mat", "foam roller", "ball", "blocks", "chains", "collars", "belt", "straps", "chalk", "wedge",
     "slant board", "parallettes", "towel", "broomstick", "stick", "cones", "ladder", "stopwatch", "mirror",
-    "pool", "pad", "bodyweight", "none", "no equipment",
+    "pool", "pad", "bodyweight", "none", "no equipment", "anchor", "rail", "bumper", "home gym", "hotel gym",
+    "platform", "garage gym", "small gym", "timer", "clock", "bed", "sofa", "lane", "turf",
 )  # fmt: skip
 """Words for equipment on which no exercise of the catalogue counts by itself."""
+
+
+COUNTS = frozenset(
+    (
+        "kg", "lb", "cm", "mm", "m", "in", "to", "up", "down", "from", "of", "and", "a", "an", "the",
+        "with", "each", "pair", "set", "one", "two", "three", "four", "five", "several", "some",
+        "light", "medium", "heavy", "long", "short", "new", "old", "full", "half", "about", "max",
+    )
+)  # fmt: skip
+"""Words of an item that are no words of the piece: "two pairs of dumbbells to 22 kg"."""
+
+LOW_SUPPORT = ("box", "chair", "step", "bed", "sofa", "couch")
+"""What a foot, a knee or a hand can be put on instead of a bench."""
+
+LAIN_ON = ("lying", "prone", "incline", "supported", "seated", "side-lying")
+"""Stances of work for which a bench carries the body."""
 
 
 @lru_cache(maxsize=500)
@@ -78,10 +117,20 @@ def is_known(item: str) -> bool:
     plain = item.lower().removesuffix("s")
     if plain in built.PIECES or item in built.PIECES or MACHINE + plain in built.PIECES:  # most are
         return True
-    listed = [_words(item)]
-    if _means(listed, (*BESIDE, *EVERYTHING)):
+    said = _said(item)
+    if is_everything(item) or not _of_the_piece(_words(item)) or _means(said, (*BESIDE, *EVERYTHING)):
         return True
-    return any(_holds(listed, piece) for piece in built.PIECES if piece not in NO_PIECE)
+    return any(_holds([item], piece) for piece in built.PIECES if piece not in NO_PIECE)
+
+
+@lru_cache(maxsize=500)
+def is_everything(item: str) -> bool:
+    """Whether an item is a whole gym: "club gym", "full commercial gym", but no "home gym" or "gym ball"."""
+    parts = [words(part) for part in _parts(item)]
+    if _means(_said(item), EVERYTHING):
+        return True
+    said = {word for part in parts for word in part}
+    return any(part[-1:] == [GYM] for part in parts) and NO_FULL_GYM.isdisjoint(said)
 
 
 def like(item: str, most: int = 3) -> list[str]:
@@ -122,15 +171,34 @@ def _holds_up(piece: str, implement: str) -> bool:
 
 
 def missing(
-    exercise: Exercise, equipment: Iterable[str], always: Collection[str], implement: str = ""
+    exercise: Exercise, equipment: Collection[str], always: Collection[str], implement: str = ""
 ) -> tuple[str, ...]:
     """The pieces that an exercise needs and a list lacks. Pieces in ``always`` are never missing.
 
     ``implement`` is what is lifted if it is not the exercise's own.
     """
-    listed = [_words(item) for item in equipment]
-    needed = needs(exercise, implement)
-    return tuple(piece for piece in needed if piece not in always and not _holds(listed, piece))
+    lacking = tuple(
+        piece
+        for piece in needs(exercise, implement)
+        if piece not in always
+        and not _holds(equipment, piece)
+        and not any(_means(_said(item), COMES_WITH.get(piece, ())) for item in equipment)
+        and not _is_put_on(piece, exercise, equipment, always)
+    )
+    return () if lacking and any(map(is_everything, equipment)) else lacking
+
+
+def _is_put_on(piece: str, exercise: Exercise, items: Collection[str], always: Collection[str]) -> bool:
+    """Whether a bench only takes a foot, a knee or a hand, and something else is there for that."""
+    leans = exercise.stance == "supported" and exercise.unilateral
+    if piece != "bench" or (exercise.stance in LAIN_ON and not leans):
+        return False
+    return not set(LOW_SUPPORT).isdisjoint(always) or any(_means(_said(item), LOW_SUPPORT) for item in items)
+
+
+def is_said(piece: str, name: str) -> bool:
+    """Whether the name of a lift says a piece, in whatever usual word or abbreviation."""
+    return _holds([name], piece)
 
 
 def in_words(piece: str) -> str:
@@ -140,39 +208,93 @@ def in_words(piece: str) -> str:
 
 def station_named(name: str, stations: Iterable[str]) -> str:
     """The one of a team's ``stations`` that is the piece ``name`` of the catalogue; empty if none is."""
-    return next((own for own in stations if _holds([_words(own)], name)), "")
+    return next((own for own in stations if _holds([own], name)), "")
 
 
 def _words(item: str) -> frozenset[str]:
     return frozenset(map(fold, words(item)))
 
 
-def _holds(listed: Iterable[frozenset[str]], piece: str) -> bool:
+def _parts(item: str) -> list[str]:
+    """The parts of an item in small letters, without numbers: "2 racks + DB (to 40)" has four."""
+    text = "".join(" " if letter.isdigit() or letter in "./" else letter for letter in item.lower())
+    for mark in "+,;:&()[]":
+        text = text.replace(mark, "|")
+    return [part for part in text.replace(" and ", "|").split("|") if part.strip(" -")]
+
+
+@lru_cache(maxsize=1000)
+def _said(item: str, *, spelled: bool = False) -> frozenset[frozenset[str]]:
+    """The words of an item and of each of its parts, as written or ``spelled`` out as in names of lifts."""
+    read = _spelled_out if spelled else _words
+    whole = [_for_a_bar(read(text)) for text in (item, *_parts(item))]
+    return frozenset((*filter(None, map(_of_the_piece, whole)), _for_a_bar(_words(item))))
+
+
+def _spelled_out(text: str) -> frozenset[str]:
+    """The words of an item with abbreviations spelled out: DB, KB, leg ext."""
+    from . import built_names
+    from .name_tokens import MEASURE, tokens_of
+
+    tokens = tokens_of(text, built_names.SPELLINGS)
+    return frozenset(token.word for token in tokens if token.kind != MEASURE)
+
+
+def _of_the_piece(said: frozenset[str]) -> frozenset[str]:
+    """The words that name the piece."""
+    return frozenset(word for word in said if word not in COUNTS and not word[:1].isdigit())
+
+
+def _for_a_bar(said: frozenset[str]) -> frozenset[str]:
+    """The words without a rack that is none for a bar: it holds dumbbells."""
+    return said - {"rack"} if said & {"dumbbell", "kettlebell", "db", "kb"} else said
+
+
+@lru_cache(maxsize=1000)
+def _named(piece: str, *, spelled: bool = False) -> tuple[frozenset[str], ...]:
+    """The words of each name of a piece, as written or spelled out."""
+    read = _spelled_out if spelled else _words
+    return tuple(map(read, (piece.removeprefix(MACHINE), *OTHER_WORDS.get(piece, ()))))
+
+
+def _holds(items: Collection[str], piece: str) -> bool:
     """Whether an item of the list has all the words of the piece, or of another word for it.
 
-    A machine may be called by a part of its words: a "calf raise machine" is one for standing or for sitting.
+    A machine may be called by a part of its words: a "calf raise machine", or a "leg curl", is one for
+    standing or for sitting.
     """
-    names = [piece.removeprefix(MACHINE), *OTHER_WORDS.get(piece, ()), *EVERYTHING]
-    if piece.startswith(MACHINE):
-        names.append("machine")
-        whole = _words(names[0])
-        if any(item > _MACHINE and item - _MACHINE <= whole for item in listed):
-            return True
-    return _means(listed, names)
+    return any(
+        _is_meant(said, name) or (piece.startswith(MACHINE) and _is_machine(said, name))
+        for spelled in (False, True)  # to spell out takes longer, and few items need it
+        for item in items
+        for said in _said(item, spelled=spelled)
+        for name in _named(piece, spelled=spelled)
+    )
+
+
+def _is_machine(said: frozenset[str], name: frozenset[str]) -> bool:
+    """Whether words mean all machines, or name one by a part of its name."""
+    bare = said - _MACHINE
+    enough = len(bare) > 1 or said > _MACHINE or not bare.isdisjoint(_TELLING)
+    return said == _MACHINE or (bool(bare) and enough and bare <= name)
+
+
+def _is_meant(said: frozenset[str], wanted: frozenset[str]) -> bool:
+    return wanted == said or (wanted <= said and wanted not in _WHOLE)
 
 
 def _means(listed: Iterable[frozenset[str]], names: Iterable[str]) -> bool:
-    """Whether an item of the list has all the words of one of the names."""
+    """Whether words of the list are all the words of one of the names."""
     meant = [_words(name) for name in names]
-    return any(
-        wanted == item or (wanted <= item and wanted not in _WHOLE) for item in listed for wanted in meant
-    )
+    return any(_is_meant(said, wanted) for said in listed for wanted in meant)
 
 
 _MACHINE = _words(MACHINE)
 
+_TELLING = frozenset(("calf", "adduction", "abduction", "pulldown"))
+"""Words that by themselves tell a machine from all others."""
 
-_WHOLE = frozenset(map(_words, ("machine", "bar", "gym", "belt", "vest")))
+_WHOLE = frozenset(map(_words, ("machine", "bar", "gym", "belt", "vest", "incline")))
 """Words that mean a piece only if they stand alone: a "leg press machine" is not every machine."""
 
 

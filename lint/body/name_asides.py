@@ -2,8 +2,20 @@
 
 from __future__ import annotations
 
-from .name_bags import DIRECTION, GRIP, IMPLEMENT, LIFT, MOVEMENT, POSITION, VARIANT, kind_of
-from .name_tokens import FILLER, JOINING, MEASURE, TEMPO, seconds_of
+from . import built_names
+from .name_bags import (
+    DIRECTION,
+    FREE,
+    GRIP,
+    IMPLEMENT,
+    LIFT,
+    MOVEMENT,
+    POSITION,
+    THING,
+    VARIANT,
+    kind_of,
+)
+from .name_tokens import FILLER, JOINING, MEASURE, TEMPO, WORD, seconds_of, tokens_of
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -11,6 +23,9 @@ if TYPE_CHECKING:
 
     from .catalogue import NameReading
     from .name_tokens import NameToken
+
+SPLITTING = ("and", "or", "then")
+"""Words that stand between two lifts."""
 
 NEGATING = ("no", "not", "without", "minus")
 """What makes the words behind it something that is not done."""
@@ -20,6 +35,9 @@ CONTRASTED = ("jump", "hop", "bound", "throw", "slam", "sprint", "skip")
 
 WORN_AT = ("knee", "thigh")
 """Where a band is worn beside what is lifted: "hip thrust, band round the knees"."""
+
+PARTNERS = ("partner", "coach", "spotter")
+"""Who does what the rest of a part of a name says."""
 
 CUEING = ("push", "pull", "drive", "reach")
 """Movements that coaches also tell someone to think of."""
@@ -36,6 +54,27 @@ LONG = 10
 LOWERING_ONLY = "lowering-only"
 """What makes another lift only where the catalogue has one: a negative pull-up."""
 
+TIMES_AND_WAYS = ("s", "ct", "min", "in", "cm")
+"""Units of what is done for a time or over a distance."""
+
+NOT_BARE = {
+    "partner",
+    "resisted",
+    "static",
+    "easy",
+    "moderate",
+    "hard",
+    "timed",
+    "distance",
+    "max",
+    "test",
+    "warm-up",
+    "continuous",
+    "sprint",
+    "effort",
+}
+"""Words that may speak of something else than the bare lift: "row, easy" of a machine, "partner row"."""
+
 WORN_IN = ("squat", "lunge", "hip hinge", "hip thrust")
 """Movement patterns whose load is another than a band at the knees. In others the band is the load."""
 
@@ -44,11 +83,17 @@ PAUSED = {"paused", "held", "squeeze", "stop", "stretch", "isometric", "dead-sto
 """Words that say of which part of a repetition seconds are."""
 
 
+def may_lead(token: NameToken) -> bool:
+    """Whether a word may be what is done, where those behind it are only a thing: "wrist work, bench"."""
+    return kind_of(token.word) in (MOVEMENT, LIFT, THING, "") and token.kind == WORD
+
+
 def unmeant(tokens: list[NameToken]) -> Iterator[NameToken]:
     """The words of what is not done, only thought of or done as a contrast."""
     yield from denied(tokens)
     yield from cues(tokens)
     yield from contrasts(tokens)
+    yield from of_a_partner(tokens)
 
 
 def denied(tokens: list[NameToken]) -> Iterator[NameToken]:
@@ -59,6 +104,14 @@ def denied(tokens: list[NameToken]) -> Iterator[NameToken]:
             yield token
         elif token.word in NEGATING:
             part = token.part
+
+
+def of_a_partner(tokens: list[NameToken]) -> Iterator[NameToken]:
+    """The words of parts that say what somebody else does: "partner pushes from the side"."""
+    for number in {token.part for token in tokens} - {0}:
+        words = [token for token in tokens if token.part == number]
+        if words[0].word in PARTNERS:
+            yield from words
 
 
 def contrasts(tokens: list[NameToken]) -> Iterator[NameToken]:
@@ -91,14 +144,59 @@ def cues(tokens: list[NameToken]) -> Iterator[NameToken]:
             yield from words
 
 
-def holding(name: str, tokens: list[NameToken]) -> Iterator[NameToken]:
-    """The words "hold" that open a part and do not name a static lift: "shrug, hold top 3 s"."""
-    if any(seconds_of(one) >= LONG for one in tokens):
-        return
-    for before, token, after in zip(tokens, tokens[1:], tokens[2:], strict=False):
-        said = name[token.start : token.end].lower()
-        if said == "hold" and before.part != token.part == after.part:
-            yield token
+def reworded(name: str, tokens: list[NameToken]) -> Iterator[tuple[NameToken, str]]:
+    """The words that mean something else where they stand, each with the word that says it.
+
+    A hold that opens a part of a lift is a pause ("shrug, hold top 3 s"), what lies on the back is a weight
+    ("10 kg on back"), and the knee from which a bar is snatched or cleaned is where it hangs. SA is a
+    straight arm where one is spelled out too.
+    """
+    holds = not any(seconds_of(one) >= LONG for one in tokens)
+    hung = any(one.word in ("snatch", "clean") for one in tokens)
+    spelled_out = any(one.word == "straight-arm" for one in tokens)
+    around = [*tokens, None]
+    for index, token in enumerate(tokens):
+        said = " ".join(name[token.start : token.end].lower().replace("-", " ").split())
+        before, after = around[index - 1], around[index + 1]
+        follows = before is not None and before.part == token.part
+        if said == "hold" and holds and before and not follows and after and after.part == token.part:
+            yield token, "paused"
+        elif said == "on back" and before and follows and (before.kind == MEASURE or _is_load(before)):
+            yield token, "weighted"
+        elif said == "sa" and spelled_out:
+            yield token, "straight-arm"
+        elif hung and said in ("from knee", "from knees", "from the knee"):
+            yield token, "from-mid-thigh"
+
+
+def _is_load(token: NameToken) -> bool:
+    return kind_of(token.word) in (IMPLEMENT, THING, FREE, "") and token.kind == WORD
+
+
+def alone(tokens: list[NameToken]) -> tuple[str, list[NameToken]] | None:
+    """The exercise that bare words mean by themselves, and the words beside them: "press", "incline DB 3x8".
+
+    None if anything else is named, or a time or a way, which speak of a machine: "row 500 m".
+    """
+    beside = [one for one in tokens if _is_dose(one) or kind_of(one.word) in (FREE, FILLER, JOINING)]
+    words = sorted(one.word for one in tokens if one not in beside)
+    meant = built_names.ALONE.get(" ".join(words))
+    return (meant, beside) if meant and NOT_BARE.isdisjoint(one.word for one in beside) else None
+
+
+def is_rowed(tokens: list[NameToken]) -> bool:
+    """Whether a row is one for a time or over a distance, on the machine for it: "row 500 m"."""
+    words = {one.word for one in tokens if one.kind == WORD and kind_of(one.word) not in (FREE, FILLER)}
+    return words <= {"row", "machine"} and any(one.word.endswith(("min", "cm")) for one in tokens)
+
+
+def is_bare(name: str) -> bool:
+    """Whether a name is read only because nothing else stands in it: "row" may also be any of the rows."""
+    return alone(tokens_of(name, built_names.SPELLINGS)) is not None
+
+
+def _is_dose(token: NameToken) -> bool:
+    return token.kind == TEMPO or (token.kind == MEASURE and not token.word.endswith(TIMES_AND_WAYS))
 
 
 def ties(tokens: list[NameToken]) -> Iterator[tuple[NameToken, str]]:

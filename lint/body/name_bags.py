@@ -17,6 +17,7 @@ if TYPE_CHECKING:
 IMPLEMENT, HELD, POSITION, GRIP = "implement", "held", "position", "grip"
 ONE_SIDE, BOTH_SIDES, MOVEMENT, THING = "one side", "both sides", "movement", "thing"
 VARIANT, DIRECTION, FREE, LIFT = "variant", "direction", "free", "lift"
+ALONE = "alone"
 
 KINDS = (
     "spelling",
@@ -33,6 +34,7 @@ KINDS = (
     FREE,
     JOINING,
     FILLER,
+    ALONE,
 )
 """The kinds of words that the data has."""
 
@@ -42,6 +44,18 @@ DECIDING = (LIFT, MOVEMENT, VARIANT, POSITION, GRIP, IMPLEMENT)
 
 ATTACHED = ("rope", "handle", "bar", "strap", "cuff")
 """What is put on a cable."""
+
+UPPER = {"shoulder", "shoulder blade", "elbow", "forearm", "wrist", "neck"}
+"""The joints of lifts that do not depend on how the legs stand."""
+
+UPRIGHT = {"standing", "seated", "kneeling", "split"}
+"""Stances between which such a lift can change without becoming another one."""
+
+STEADY = {"seated", "lying", "prone", "supported", "incline", "side-lying", "hanging", "kneeling"}
+"""Stances in which one leg alone has no balance to keep."""
+
+TELLING = (THING, DIRECTION, POSITION, GRIP, LIFT)
+"""Kinds of words of which two in one part say where or how: "mid shin", "feet forward"."""
 
 MUSCLES = ("biceps", "triceps", "pec", "chest", "quad", "hamstring", "glute", "delt", "calf")
 """Words for muscles that coaches put before a lift that trains them."""
@@ -130,6 +144,12 @@ _JOINTS = {action: joint for action, joint, *_ in built.ACTIONS}
 def joints(exercise: Exercise) -> set[str]:
     """The joints that an exercise loads."""
     return {_JOINTS[action] for action in (*exercise.actions, *exercise.assists)}
+
+
+def is_two_armed(exercise: Exercise) -> bool:
+    """Whether an exercise may be done with both sides together."""
+    one_legged = exercise.stance in ("single leg", "split")
+    return not exercise.unilateral or (exercise.kind == "ballistic" and not one_legged)
 
 
 def says_less(bag: Bag, other: Bag) -> bool:

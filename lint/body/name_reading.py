@@ -15,8 +15,12 @@ from .name_asides import (
     LOWERED,
     LOWERING_ONLY,
     PAUSED,
+    SPLITTING,
     WORN_IN,
-    holding,
+    alone,
+    is_rowed,
+    may_lead,
+    reworded,
     take_times,
     ties,
     unmeant,
@@ -36,10 +40,15 @@ from .name_bags import (
     MUSCLES,
     ONE_SIDE,
     POSITION,
+    STEADY,
+    TELLING,
     THING,
+    UPPER,
+    UPRIGHT,
     VARIANT,
     bag_of,
     bags_with,
+    is_two_armed,
     is_variant,
     joints,
     kind_of,
@@ -66,21 +75,6 @@ if TYPE_CHECKING:
 MOST_LETTERS, MOST_WORDS = 160, 24
 """A text with more letters or words is no name."""
 
-UPPER = {"shoulder", "shoulder blade", "elbow", "forearm", "wrist", "neck"}
-"""The joints of lifts that do not depend on how the legs stand."""
-
-UPRIGHT = {"standing", "seated", "kneeling", "split"}
-"""Stances between which such a lift can change without becoming another one."""
-
-STEADY = {"seated", "lying", "prone", "supported", "incline", "side-lying", "hanging", "kneeling"}
-"""Stances in which one leg alone has no balance to keep."""
-
-TELLING = (THING, DIRECTION, POSITION, GRIP, LIFT)
-"""Kinds of words of which two in one part say where or how: "mid shin", "feet forward"."""
-
-SPLITTING = ("and", "or", "then")
-"""Words that stand between two lifts."""
-
 
 def read(name: str, own: Sequence[Bag] = (), find: Lookup = catalogue.exercise) -> NameReading | None:
     """What a name that stands in no list means, or None if it is not surely one exercise.
@@ -90,8 +84,11 @@ def read(name: str, own: Sequence[Bag] = (), find: Lookup = catalogue.exercise) 
     if len(name) > MOST_LETTERS:
         return None
     tokens = tokens_of(name, built_names.SPELLINGS)
-    if not 0 < len(tokens) <= MOST_WORDS:
+    if not 0 < len(tokens) <= MOST_WORDS or is_rowed(tokens):
         return None
+    bare = alone(tokens)
+    if bare is not None:
+        return _bare(name, tokens, find(bare[0]), bare[1])
     beside = set(worn(tokens))
     if beside:
         reading = _Name(name, tokens, find, beside).read(own)
@@ -99,6 +96,18 @@ def read(name: str, own: Sequence[Bag] = (), find: Lookup = catalogue.exercise) 
         if reading is not None and (not banded or reading.exercise.pattern in WORN_IN):
             return reading
     return _Name(name, tokens, find).read(own)
+
+
+def _bare(
+    name: str, tokens: list[NameToken], exercise: Exercise | None, beside: list[NameToken]
+) -> NameReading | None:
+    """What bare words mean, with what stands beside them."""
+    if exercise is None:
+        return None
+    reading = NameReading(exercise)
+    reading.qualifiers = tuple(written(name, tokens, beside))
+    take_times(reading, tokens)
+    return reading
 
 
 class _Fit:
@@ -141,8 +150,8 @@ class _Name:
     ) -> None:
         self.name = name
         self.tokens = tokens
-        for token in holding(name, tokens):
-            token.word = "paused"
+        for token, word in list(reworded(name, tokens)):
+            token.word = word
         self.find = find
         self.timed = {
             after
@@ -244,7 +253,7 @@ class _Name:
         if exercise is None or self.is_split(had, bag):
             return None
         fit = _Fit(NameReading(exercise, bag.implement), bag, had)
-        if not bag.size[0] and any(self.may_lead(token) for token in left if token.part < fit.head):
+        if not bag.size[0] and any(may_lead(token) for token in left if token.part < fit.head):
             return None
         for token in left:
             answer = False if token.word in known else self.allows(token, fit)
@@ -253,11 +262,6 @@ class _Name:
             if answer:
                 fit.left.append(token)
         return fit
-
-    @staticmethod
-    def may_lead(token: NameToken) -> bool:
-        """Whether a word may be what is done, where those behind it are only a thing: "wrist work, bench"."""
-        return kind_of(token.word) in (MOVEMENT, LIFT, THING, "") and token.kind == WORD
 
     def is_split(self, had: list[NameToken], bag: Bag) -> bool:
         """Whether an "and" or "or" that the exercise's name lacks stands between the words of that name."""
@@ -278,12 +282,6 @@ class _Name:
             elif not (token.word in bag.words and self.is_spelled_out(token)):
                 left.append(token)
         return left
-
-    @staticmethod
-    def is_two_armed(exercise: Exercise) -> bool:
-        """Whether an exercise may be done with both sides together."""
-        one_legged = exercise.stance in ("single leg", "split")
-        return not exercise.unilateral or (exercise.kind == "ballistic" and not one_legged)
 
     def is_spelled_out(self, token: NameToken) -> bool:
         """Whether a word of a longer one stands in the name written out too: "curl, Nordic"."""
@@ -321,7 +319,7 @@ class _Name:
         if kind == ONE_SIDE:
             return self.is_one_sided(token, fit.reading)
         if kind == BOTH_SIDES:
-            return self.is_two_armed(exercise) or None
+            return is_two_armed(exercise) or None
         if kind == DIRECTION or self.repeats(token, fit):
             return kind == DIRECTION
         tied, beside = token in self.ties, token.part != fit.head

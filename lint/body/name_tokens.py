@@ -47,7 +47,7 @@ _PATTERN = re.compile(
     rf"""
     (?P<tempo>
         (?<![\w.,-]) \d[-/.]\d[-/.][\dx](?:[-/.][\dx])? (?![\w/-]|\.\d)  # 3-1-X-0, 5/0/0
-      | (?<![\w.,]) \d\d[\dx]\d (?![\w%])                                # 3010, 31X0
+      | (?<![\w.,]) \d\d[\dx]\d (?![\w%]|\s?(?:k?m|kg|lbs?)(?!\w))   # 3010, 31X0, not 2000 m
     )
   | (?P<fraction> (?:\d\s(?:1/4|1/2|¼|½) | \d[¼½])s?(?!\w) | (?<!\d)[13]/[24](?!\d) | [¼½¾] )
   | (?P<ratio> 90[/-]90 )
@@ -190,6 +190,8 @@ def _spelled(name: str, run: list[Raw], spellings: Mapping[str, Sequence[str]], 
                 words = spellings.get(name[phrase[0][2] : phrase[0][3]], words)
             first, last = phrase[0], phrase[-1]
             ends = first[0] == last[0] == WORD and _ARTICLES.isdisjoint((first[1], last[1]))
+            behind = run[start + size : start + size + 1]
+            ends = ends and not (last[1] == "in" and behind and behind[0][:2] != (WORD, "and"))
             if words is not None and ends:
                 tokens += [NameToken(word, WORD, part, first[2], last[3]) for word in words]
                 tokens += [

@@ -11,6 +11,7 @@ from . import catalogue
 from .derive import DIRECT, INDIRECT
 from .known import CATALOGUE
 from .mechanics import length_class
+from .name_asides import is_bare
 from .names import fold, words
 from .search_words import (
     ACTION,
@@ -160,7 +161,8 @@ def search(asked: str, known: Known = CATALOGUE) -> Answer:
         _as_one_name(answer, known)
         return answer
     said = readings[0].read_as or readings[0].words
-    listed = known.reading(said) if len(readings) == 1 and not unknown else known.listed(answer.asked)
+    whole = len(readings) == 1 and not unknown and not is_bare(said)
+    listed = known.reading(said) if whole else known.listed(answer.asked)
     exact = listed.exercise if listed else None
     found = _Wanted(readings, vocabulary).matches(exact)
     if exact is not None and (fold(exact.name) == fold(said) or fold(said) not in vocabulary.meanings):

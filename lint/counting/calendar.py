@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from math import gcd
 
+from ..body.names import fold
 from ..syntax.cache import GenerationCache
 from .set_group import SetGroup
 from .tally import Visit
@@ -20,6 +21,10 @@ if TYPE_CHECKING:
     from .header import ProgrammeHeader
     from .set_group import Slip
     from .week import Together, WeeksOf
+
+
+BY_MACHINE = ("row",)
+"""Names that without repetitions mean work on a machine, for a time, a distance or calories: no lift."""
 
 
 class Calendar:
@@ -139,6 +144,8 @@ class Calendar:
                 return None
             work = work.with_values(adjustment.in_week(week))
         exercise = self.header.known.exercise(work.exercise)
+        if not work.reps and fold(work.exercise) in BY_MACHINE:
+            exercise = None
         group = SetGroup(self.header, line, work, exercise, self.best.get(exercise, ()) if exercise else ())
         if self.slip is not None and self.slip(group):
             group.take_out()

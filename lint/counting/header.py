@@ -18,6 +18,10 @@ if TYPE_CHECKING:
     from .team_resources import TeamResources
 
 
+GROWTH = {"novice": 8.0, "intermediate": 3.0, "": 3.0, "advanced": 2.0}
+"""Percent a week by which best lifts may grow in a programme (common practice, no source)."""
+
+
 class ProgrammeHeader:
     """A programme's goal, athlete, focus, dates and resources, without its sessions.
 
@@ -79,6 +83,14 @@ class ProgrammeHeader:
     def level(self) -> str:
         """The athlete's level; empty if none is written."""
         return self.athlete.level if self.athlete else ""
+
+    @property
+    def growth(self) -> float:
+        """By how much a best lift on file may have grown when the programme ends, as a factor.
+
+        A load that leads there by steps is no slip. In % a week by level (common practice, no source).
+        """
+        return 1 + GROWTH.get(self.level, GROWTH[""]) * max(self.weeks - 1, 0) / 100
 
     @property
     def body_mass(self) -> float | None:

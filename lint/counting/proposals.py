@@ -1,15 +1,14 @@
 """Which line to change, and by how many sets, so that a count comes to what is wanted.
 
-A proposal names lines and numbers, and what the count holds then; it is made only where that is enough. It is
-loaded only when a finding needs it.
+A proposal names lines and the sets that they are to hold; it is made only where that is enough. It is loaded
+only when a finding needs it.
 """
 
 from __future__ import annotations
 
 from math import ceil
 
-from ..model.naming import line_name
-from ..wording.words import listed, plain, sets_of
+from ..wording.words import counted_noun, listed, plain, sets_of
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -20,6 +19,9 @@ if TYPE_CHECKING:
 
 MOST_SETS = 100
 """Sets that a proposal moves at most: more are no training."""
+
+MOST_NAMED = 3
+"""Lines that the words of a proposal name before they only count the rest."""
 
 TINY = 1e-6
 """Below this a difference of sets is one of rounding."""
@@ -34,29 +36,42 @@ class LineChange:
         self.entry = entry
         self.by = by
 
-    def words(self) -> str:
-        """``2 sets off Push, dumbbell fly (9 to 7)``, or ``1 set to ...``."""
-        return f"{sets_of(abs(self.by))} {'to' if self.by > 0 else 'off'} {self.line()}"
+    def session(self) -> str:
+        """The name of its session."""
+        return self.entry.prescription.session.name
 
-    def line(self) -> str:
-        """``Push, dumbbell fly (9 to 7)``."""
-        before = self.entry.sets
-        low, high = plain(before.low + self.by), plain(before.high + self.by)
-        return f"{line_name(self.entry.prescription)} ({before} to {low if low == high else f'{low}-{high}'})"
+    def line(self, among: Sequence[LineChange]) -> str:
+        """``dumbbell fly``; with its session, ``dumbbell fly (Push)``, among changes in several."""
+        sessions = {change.session() for change in among}
+        return self.entry.name if len(sessions) == 1 else f"{self.entry.name} ({self.session()})"
+
+    def sets(self) -> str:
+        """The sets that the line holds then: ``7 sets``, ``3-4 sets``."""
+        low, high = plain(self.entry.sets.low + self.by), plain(self.entry.sets.high + self.by)
+        return sets_of(low if low == high else f"{low}-{high}")
 
 
 class Proposal:
-    """Changes that are enough, and what the count ``then`` holds."""
+    """Changes that together are enough, the largest first."""
 
-    __slots__ = ("changes", "then")
+    __slots__ = ("changes",)
 
-    def __init__(self, changes: list[LineChange], then: float) -> None:
-        self.changes = changes
-        self.then = then
+    def __init__(self, changes: list[LineChange]) -> None:
+        self.changes = sorted(changes, key=lambda change: -abs(change.by))
 
-    def words(self) -> str:
-        """``2 sets off A (9 to 7) and 1 set off B (3 to 2)``."""
-        return listed([change.words() for change in self.changes])
+    def words(self, verb: str, *, placed: bool = True) -> str:
+        """``in Push, cut bench press and dumbbell fly to 7 sets``; of many lines the first ones.
+
+        Without ``placed``, a session that is the only one is not named.
+        """
+        named, more = self.changes[:MOST_NAMED], len(self.changes) - MOST_NAMED
+        lines: dict[str, list[str]] = {}
+        for change in named:
+            lines.setdefault(change.sets(), []).append(change.line(named))
+        said = listed([f"{listed(names)} to {sets}" for sets, names in lines.items()])
+        rest = f", and {verb} {counted_noun(more, 'more line')}" if more > 0 else ""
+        place = f"in {named[0].session()}, " if placed and len({one.session() for one in named}) == 1 else ""
+        return f"{place}{verb} {said}{rest}"
 
 
 def fewer(count: Count, most: float) -> Proposal | None:
@@ -77,7 +92,7 @@ def fewer(count: Count, most: float) -> Proposal | None:
         over -= steps[entry]
     if over > TINY or not off:
         return None
-    return Proposal([LineChange(entry, -sets) for entry, sets in off.items()], most + over)
+    return Proposal([LineChange(entry, -sets) for entry, sets in off.items()])
 
 
 def further(count: Count, least: float, rivals: Sequence[Count] = ()) -> Proposal | None:
@@ -95,26 +110,22 @@ def further(count: Count, least: float, rivals: Sequence[Count] = ()) -> Proposa
         return None
     entry = entries[0]
     add = max(ceil((least - count.low) / gains[entry] - TINY), 1)
-    return Proposal([LineChange(entry, add)], count.low + add * steps[entry])
+    return Proposal([LineChange(entry, add)])
 
 
 class Move:
-    """Sets that move from one line to another, and what both sides hold then, by the middles."""
+    """Sets that move from one line to another."""
 
-    __slots__ = ("less", "more", "off", "on")
+    __slots__ = ("off", "on")
 
-    def __init__(self, off: LineChange, on: LineChange, more: float, less: float) -> None:
+    def __init__(self, off: LineChange, on: LineChange) -> None:
         self.off = off
         self.on = on
-        self.more = more
-        self.less = less
 
     def words(self) -> str:
-        """``2 sets from A (9 to 7) to B (2 to 4): 7 against 6 then``."""
-        return (
-            f"{sets_of(self.on.by)} from {self.off.line()} to {self.on.line()}: {plain(self.more)} against"
-            f" {plain(self.less)} then"
-        )
+        """``2 sets from leg extension to leg curl``; each with its session where they have two."""
+        both = (self.off, self.on)
+        return f"{sets_of(self.on.by)} from {self.off.line(both)} to {self.on.line(both)}"
 
 
 def evened(more: Count, less: Count, most: float) -> Move | None:
@@ -133,7 +144,7 @@ def evened(more: Count, less: Count, most: float) -> Move | None:
     for sets in range(1, int(min(giver.sets.low, MOST_SETS))):
         left, gained = more.middle - sets * gives[giver], less.middle + sets * takes[taker]
         if left <= most * gained + TINY:
-            return Move(LineChange(giver, -sets), LineChange(taker, sets), left, gained)
+            return Move(LineChange(giver, -sets), LineChange(taker, sets))
     return None
 
 

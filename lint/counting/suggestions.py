@@ -67,15 +67,15 @@ class Suits:
         """What speaks against an exercise, in words that follow its name; empty where nothing does."""
         for words, traits in self.spared:
             if restrictions.loads(exercise, traits):
-                return f"loads what is spared (`{words}`)"
+                return f"loads a protected area (`{words}`)"
         if LEVELS.index(exercise.level) > self.hardest:
             return f"is for {exercise.level} lifters"
         if self.header.equipment is not None:
             pieces = equipment.missing(exercise, self.header.equipment, self.always)
             if pieces:
-                return f"takes a {equipment.in_words(pieces[0])} that is not there"
+                return f"needs a {equipment.in_words(pieces[0])}"
         elif exercise.implement in RARE_IMPLEMENTS:
-            return f"takes a {exercise.implement}"
+            return f"needs a {exercise.implement}"
         return self._crowding(exercise)
 
     def _crowding(self, exercise: Exercise) -> str:
@@ -83,7 +83,7 @@ class Suits:
         for piece in equipment.needs(exercise):
             station = equipment.station_named(piece, around.stations)
             if station and around.together > around.stations[station] * TO_A_STATION:
-                return f"takes a {station}, too few for {around.together} at a time"
+                return f"needs a {station}: too few for {around.together} at a time"
         return ""
 
 

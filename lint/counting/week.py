@@ -10,7 +10,7 @@ from .tally import Tally, Visit
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
-    from collections.abc import Callable, Sequence
+    from collections.abc import Callable, Collection, Sequence
 
     from ..model.sessions import Block, Phase
     from .header import ProgrammeHeader
@@ -21,6 +21,10 @@ if TYPE_CHECKING:
 
     WeeksOf = Callable[[Block], tuple["Week", ...]]
     """Gives the weeks of a block."""
+
+
+BUILDING = ("", "hypertrophy")
+"""Goals that ask for every part of a muscle; a programme without a goal is read as if it had this one."""
 
 
 class FullTurn:
@@ -125,6 +129,24 @@ class Week(Tally):
             return not self.is_peak
         wanted = set(catalogue.area(area) or ())
         return any(wanted.intersection(catalogue.area(term.words) or ()) for term in terms)
+
+    def names(self, area: str) -> bool:
+        """Whether focus or priorities, its block's or else the programme's, name an area or a part of it.
+
+        A region among the priorities, such as legs, says what comes first, and names no part of it.
+        """
+        wanted = set(catalogue.area(area) or ())
+        first = (term for term in self.programme.priority if catalogue.is_group(term.words))
+        named = (*(self.block.focus or self.programme.focus), *first)
+        return any(wanted.intersection(catalogue.area(term.words) or ()) for term in named)
+
+    def builds(self, area: str, goals: Collection[str] = BUILDING) -> bool:
+        """Whether an area is to be built: the focus means it, and the goal is size, or is not written.
+
+        With any other goal it must be named: a lifter who trains for strength, for a sport or for health
+        builds no part for its own sake.
+        """
+        return self.means(area) and (self.programme.goal in goals or self.names(area))
 
     def days(self) -> list[tuple[int, Tally]]:
         """Each training day in order, with a tally of all its visits."""

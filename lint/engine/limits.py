@@ -31,8 +31,8 @@ class Situation:
 class Option:
     """A limit of a rule: name, default, unit and the ground on which the default stands.
 
-    A finding says it with its ground, but for one that lists names. ``by`` holds other defaults for some
-    goals, levels or phases, ``({"goal": "strength"}, 1)``; the last one that fits counts.
+    The rule's page and a finding's card say the ground, the finding itself does not. ``by`` holds other
+    defaults for some goals, levels or phases, ``({"goal": "strength"}, 1)``; the last one that fits counts.
     """
 
     __slots__ = ("by", "default", "ground", "name", "unit")
@@ -160,12 +160,12 @@ class Limits:
         """Whether the team has set a limit."""
         return self._owners.get(name) == TEAM
 
-    def words(self, text: str, *names: Named, ground: str = "") -> str:
-        """A text with limits in its braces, in turn, and the ground that they stand on.
+    def words(self, text: str, *names: Named) -> str:
+        """A text with limits in its braces, in turn, and whose they are once they are moved.
 
-        ``words("at most {:s}", "longest", ground=" (common practice)")`` is ``at most 120 s (common
-        practice)``, and once it is moved ``at most 90 s (your team's limit)``. A brace may hold one of
-        `FORMS` or a unit. No other words of the text may come from a file.
+        ``words("at most {:s}", "longest")`` is ``at most 120 s``, and once it is moved ``at most 90 s (your
+        team's limit)``. A brace may hold one of `FORMS` or a unit. No other words of the text may come from
+        a file.
         """
         said = [self._said(name) for name in names]
         filled = text.format(*said)
@@ -173,7 +173,7 @@ class Limits:
         owner = owners.pop() if len(owners) == 1 else ""
         if owner:
             return f"{filled} ({_limits(owner, len(said))})"
-        return filled + (_by_owner(said) or ground)
+        return filled + _by_owner(said)
 
     def worked_out(self, text: str, *of: tuple[str, Named]) -> str:
         """A text that says a number worked out from limits; those of them that were moved stand behind it.

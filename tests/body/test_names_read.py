@@ -136,6 +136,12 @@ def test_what_trials_showed(name: str, exercise: str) -> None:
     assert read_as(name) == exercise
 
 
+def test_bare_words_mean_exercises() -> None:
+    for words, exercise in built_names.ALONE.items():
+        assert catalogue.exercise(exercise) is not None, words
+        assert words == " ".join(sorted(words.split(" ")))
+
+
 # Kinds of names, each with a sibling
 
 KINDS = [
@@ -218,6 +224,68 @@ KINDS = [
     # the opposite muscle
     ("Rear delts, pec deck", "machine reverse fly"),
     ("Cable row standing, SL", "-"),
+    # bare names, as they stand on paper
+    ("press", "overhead press"),
+    ("Press 3x5 @ 80%", "overhead press"),
+    ("row", "bent-over row"),
+    ("Rows 3x10", "bent-over row"),
+    ("Row 500 m", "-"),
+    ("Row 2000 m", "-"),
+    ("Row 12 cal", "-"),
+    ("Row, easy", "-"),
+    ("Row machine 10 min", "-"),
+    ("Partner row", "-"),
+    ("row + curl", "-"),
+    ("rear delt", "dumbbell reverse fly"),
+    ("Incline DB", "incline dumbbell press"),
+    ("DB flat", "dumbbell bench press"),
+    ("goblet", "goblet squat"),
+    ("goblet hold", "-"),
+    ("trap bar", "trap bar deadlift"),
+    ("fly", "dumbbell fly"),
+    ("butterfly", "machine fly"),
+    ("adductor", "hip adduction machine"),
+    ("shoulder adduction, cable", "-"),
+    ("Half-kneeling press", "half-kneeling overhead press"),
+    ("PC + J", "clean and jerk"),
+    ("PC + front squat", "-"),
+    # a part of the body without its movement, if only one goes with it
+    ("Standing calf (Smith), balls of feet on block", "guided-bar calf raise"),
+    ("Seated calves", "seated calf raise"),
+    ("Calf stretch", "-"),
+    ("Cable kickback", "-"),  # for the triceps or the glutes
+    ("Cable kickback (glute)", "cable hip extension"),
+    ("DB kickback", "triceps kickback"),
+    # more words in short, and as others spell them
+    ("SBJ x 3", "broad jump"),
+    ("Lat step-down 15cm", "step-down"),
+    ("Neck lat flex, band", "band neck side bend"),
+    ("Ankle inv. (band)", "band ankle inversion"),
+    ("Inv row", "inverted row"),
+    ("BU KB press", "bottoms-up kettlebell press"),
+    ("Split jerk BN", "split jerk"),
+    ("Pull-ups OH grip", "pull-up"),
+    ("OH press", "overhead press"),
+    ("Latpull to chest", "lat pulldown"),
+    ("Lat pull over", "-"),
+    ("SZ-bar curl", "bent-bar curl"),
+    ("Multi-press squat", "guided-bar squat"),
+    ("Pron/sup, hammer", "forearm pronation and supination"),
+    ("SA pulldown (straight arm)", "straight-arm pulldown"),
+    ("Add squeeze, ball btwn knees, hook-lying", "ball squeeze"),
+    # what is stood on, what lies on the back, who helps
+    ("RDL stood on box", "deficit Romanian deadlift"),
+    ("Deadlift standing on 5 cm plate", "deficit deadlift"),
+    ("Push-up, 20 kg on back", "weighted push-up"),
+    ("Leg raise on back", "lying leg raise"),
+    ("Nordic (partner pushes down)", "Nordic curl"),
+    ("Short foot in SL stance", "short foot"),
+    ("Leg press, feet in", "leg press"),
+    ("Snatch from knee", "hang snatch"),
+    ("Push-up from knees", "knee push-up"),
+    # lifts that go from high to low on one knee
+    ("Chop high to low, tall kneel, cable", "half-kneeling chop"),
+    ("Cable lift low-high, inside knee up", "half-kneeling lift"),
     # eponyms that the handbooks do not use
     ("Larsen bench w/ pause", "-"),
 ]
@@ -386,7 +454,7 @@ def test_what_a_name_states_is_all_that_its_exercise_takes_in_hand() -> None:
         ("pulldown behind the neck, cable", "behind-the-neck pulldown", "machine"),
         ("hip thrust, bottle on hips", "dumbbell hip thrust", "dumbbell"),
         ("front raise with a 10 kg plate", "plate front raise", "plate"),
-        ("trap bar deadlift, standing on plates", "trap bar deadlift", "trap bar"),
+        ("trap bar deadlift, standing on plates", "deficit trap bar deadlift", "trap bar"),
     ],
 )
 def test_the_exercise_with_the_implement_comes_first(name: str, exercise: str, implement: str) -> None:

@@ -458,7 +458,7 @@ def test_settings_cannot_be_waived(room: Room) -> None:
 @pytest.mark.parametrize(
     ("text", "first"),
     [
-        ("rules:\n  |", ("days-per-region-few", "days-per-region-few: ")),
+        ("rules:\n  |", ("calf-work-missing", "calf-work-missing: ")),
         ("rules: {rest-day-missing: |", ("run", "run")),
         ("rules: {rest-day-missing: {|", ("least", "least: 1")),
         ("rules:\n  rest-day-missing:\n    |", ("least", "least: 1")),

@@ -23,7 +23,7 @@ sessions:  # two a week
   - session: Lower
     day: monday
     exercises:
-      - {exercise: back squat, sets: {1-3: 3, 4: 2}, reps: 5, load: {1-3: 72.5-77.5 %, 4: '70 %'}}
+      - {exercise: back squat, sets: {1-3: 3, 4: 2}, reps: 5, load: {1-3: 72.5-77.5 %, 4: '75 %'}}
       - {exercise: seated leg curl, sets: 3, reps: 8}  # slowly
   # between
   - session: Upper
@@ -51,7 +51,7 @@ def test_sets_and_kilograms(opened: Open) -> None:
     assert drawn(opened(PLAN)) == [
         "sessions:  # two a week<weeks 1-3: triceps 5, chest 4, hamstrings 3, quadriceps 3, 2 more>",
         "- {exercise: back squat, sets: {1-3: 3, 4: 2}, reps: 5,"
-        " load: {1-3: 72.5-77.5 %<= 72.5-77.5 kg>, 4: '70 %'<= 70 kg>}}",
+        " load: {1-3: 72.5-77.5 %<= 72.5-77.5 kg>, 4: '75 %'<= 75 kg>}}",
         "- {exercise: seated leg curl, sets: 3, reps: 8}  # slowly"
         "<weeks 1-3: hamstrings 3, quadriceps 3, gluteals 3, adductors 3>",
         "- {exercise: cable pushdown, sets: 3, reps: 10}<triceps 5, chest 4>",

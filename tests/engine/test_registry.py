@@ -182,7 +182,7 @@ class TestLimits:
     @pytest.mark.parametrize(
         ("moved", "preset", "words"),
         [
-            ({}, {}, "at most 90 s and 2 min; so trials say"),
+            ({}, {}, "at most 90 s and 2 min"),
             ({"longest": 45}, {}, "at most 45 s and 2 min (your team's limit: 45 s)"),
             ({"longest": 90}, {}, "at most 90 s and 2 min (your team's limit: 90 s)"),  # no default any more
             ({"longest": 45, "rest": 100}, {}, "at most 45 s and 100 s (your team's limits)"),
@@ -202,14 +202,14 @@ class TestLimits:
             Option("rest", 120, "seconds", ""),
         )
         limits = Limits(options, moved, Situation("power"), preset)
-        said = limits.words("at most {:s} and {:duration}", "longest", "rest", ground="; so trials say")
+        said = limits.words("at most {:s} and {:duration}", "longest", "rest")
         assert said == words
 
     def test_words_of_a_table(self) -> None:
         step, text = ("groups", "chest"), "{:set} a week"
-        assert Limits(self.OPTIONS, {}).words(text, step, ground=" (habit)") == "9 sets a week (habit)"
+        assert Limits(self.OPTIONS, {}).words(text, step) == "9 sets a week"
         moved = Limits(self.OPTIONS, {"groups": {"chest": 1.0}})
-        assert moved.words(text, step, ground=" (habit)") == "1 set a week (your team's limit)"
+        assert moved.words(text, step) == "1 set a week (your team's limit)"
 
     @pytest.mark.parametrize(
         ("moved", "words"),

@@ -256,10 +256,11 @@ def test_advice_leads_where_it_says(findings: Findings, week: Text) -> None:
         lines = ["bench press, sets: 12, reps: 8", f"dumbbell fly, sets: {sets}, reps: 12"]
         (one,) = findings(week({"monday": lines}), "weekly-sets-over-limit")
         assert one.amount is not None
-        steps = re.findall(r"monday, ([\w ]+) \((\d+) to (\d+)\)", one.change)
-        assert sum(int(was) - int(then) for _, was, then in steps) == one.amount.apart
-        for name, was, then in steps:
-            lines = [
-                line.replace(f"sets: {was}", f"sets: {then}") if name in line else line for line in lines
-            ]
+        steps = re.findall(r"([\w ]+) to (\d+) sets", one.change.removeprefix("In monday, cut "))
+        assert steps
+        for names, then in steps:
+            cut = [line for line in lines if any(name in line for name in names.split(" and ") if name)]
+            lines = [re.sub(r"sets: \d+", f"sets: {then}", line) if line in cut else line for line in lines]
+        total = sum(int(sets) for line in lines for sets in re.findall(r"sets: (\d+)", line))
+        assert total == one.amount.wanted
         assert findings(week({"monday": lines}), "weekly-sets-over-limit") == []

@@ -22,7 +22,7 @@ programme: Two lower-body days
 athlete: {name: Corin, level: intermediate}
 goal: hypertrophy
 focus: [legs]
-weeks: 6
+weeks: 8
 sessions:
   - session: Heavy hinge
     day: monday

@@ -117,10 +117,15 @@ BY_DESIGN = "Trials train one muscle or one lift by design and get one note"
 
 @pytest.fixture(scope="module")
 def found() -> dict[str, list[Finding]]:
-    """The findings of every file by its name, from one review of them all."""
+    """The findings of every file by its name, listed ones too, from one review of them all."""
     files = review([str(PUBLISHED)], TODAY).files
     assert not [fault.words for file in files for fault in file.faults]
-    return {Path(file.name).name.removesuffix(ENDING): list(file.findings) for file in files}
+    return {
+        Path(file.name).name.removesuffix(ENDING): [
+            finding for lead in file.findings for finding in (lead, *lead.follows)
+        ]
+        for file in files
+    }
 
 
 def with_focus(name: str, focus: str, folder: Path) -> set[str]:

@@ -270,7 +270,11 @@ class TestFiles:
 
     def test_over_all_their_programmes(self, squad: Squad) -> None:
         """What a rule finds on an athlete with all of their programmes is said where it stands."""
-        file = squad(["plank, sets: 3"], bo="{name: Bo, age: 30}", ida="{name: Ida, age: 40}")
+        file = squad(
+            ["plank, sets: 3"],
+            bo="{name: Bo, level: novice, age: 30}",
+            ida="{name: Ida, level: novice, age: 40}",
+        )
         assert [(statement(one), one.place.excerpt) for one in said(file, "screening-missing")] == [
             ("For Bo: No screening on file.", "Bo"),
             ("For Ida: No screening on file.", "Ida"),

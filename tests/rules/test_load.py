@@ -42,13 +42,9 @@ class TestLoadOutsideZone:
         (finding,) = findings(week({"monday Gym": lines}, "goal: strength"), self.RULE)
         assert (finding.severity, finding.confidence) == ("note", "guideline")
         assert (finding.place.excerpt, finding.where) == ("70 %", "Gym, back squat")
-        assert finding.counted == (
-            "back squat 70 % at the heaviest and bench press 79 % at the heaviest: below the zone for strength."
-        )
-        assert finding.wanted == "80 % or more for strength"
-        assert finding.change == (
-            "Make some of the work heavier, if the lifter is ready for it, or name the goal that these weeks serve."
-        )
+        assert finding.counted == "Too light for strength: back squat up to 70 % and bench press up to 79 %."
+        assert finding.wanted == "80 % or more"
+        assert finding.change == "Go heavier when the lifter is ready, or correct the goal."
         assert [(related.place.excerpt, related.words) for related in finding.related] == [
             ("75-79 %", "Gym, bench press")
         ]
@@ -57,9 +53,9 @@ class TestLoadOutsideZone:
         (finding,) = findings(
             week({"Gym": ["back squat, sets: 3, load: 70/72.5/75 %"]}, "goal: muscular endurance"), self.RULE
         )
-        assert finding.counted == "back squat 70 % at the lightest: above the zone for muscular endurance."
-        assert finding.wanted == "67 % or less for muscular endurance"
-        assert finding.change == "Make some of the work lighter, or name the goal that these weeks serve."
+        assert finding.counted == "Too heavy for muscular endurance: back squat from 70 %."
+        assert finding.wanted == "67 % or less"
+        assert finding.change == "Go lighter in some sets, or correct the goal."
         assert finding.related == ()
 
     @pytest.mark.parametrize(
@@ -101,7 +97,7 @@ class TestLoadOutsideZone:
             text = week({"Gym": [line.replace("%s", heaviest)]}, "goal: strength\nweeks: 4")
             found = findings(text, self.RULE)
             assert [finding.counted for finding in found] == [
-                "back squat 77.5 % at the heaviest: below the zone for strength."
+                "Too light for strength: back squat up to 77.5 %."
             ] * number
 
     @pytest.mark.parametrize(
@@ -121,8 +117,8 @@ class TestLoadOutsideZone:
             week({"Gym": [f"{line}, sets: 3" for line in lines]}, "goal: strength"), self.RULE
         )
         assert finding.counted == (
-            "back squat 70 % at the heaviest, bench press 70.2 % at the heaviest and overhead press 75 % at the"
-            " heaviest: below the zone for strength."
+            "Too light for strength: back squat up to 70 %, bench press up to 70.2 % and overhead press up to"
+            " 75 %."
         )
 
     def test_the_lightest_week_decides_for_endurance(self, findings: Findings, week: Text) -> None:
@@ -178,17 +174,11 @@ class TestLoadOutsideZone:
         [
             (
                 "20 %",
-                (
-                    "barbell squat jump 20 % at the heaviest: below the zone for power.",
-                    "30 % or more for power",
-                ),
+                ("Too light for power: barbell squat jump up to 20 %.", "30 % or more"),
             ),
             (
                 "80 %",
-                (
-                    "barbell squat jump 80 % at the lightest: above the zone for power.",
-                    "70 % or less for power",
-                ),
+                ("Too heavy for power: barbell squat jump from 80 %.", "70 % or less"),
             ),
         ],
     )
@@ -214,7 +204,9 @@ class TestLoadOutsideZone:
         """67 to 85 %: nsca-zones (secondary); light loads do as well: acsm-2026-load."""
         lines = [line, "bench press, sets: 3, reps: 8, load: 75 %"]
         found = findings(week({"Gym": lines}, "goal: hypertrophy\nweeks: 2"), self.RULE)
-        assert [one.counted.split(" ", 1)[0] for one in found] == [one.split()[0] for one in said]
+        assert [one.counted.partition(" from ")[0] for one in found] == [
+            f"Too heavy for hypertrophy: {one}" for one in said
+        ]
         assert all("bench press" not in one.counted for one in found)
 
     def test_both_ends_of_the_zone_are_two_findings(self, findings: Findings, week: Text) -> None:
@@ -816,12 +808,12 @@ class TestLoadAndEffortMissing:
         assert finding.where == "bench press"
 
     def test_one_note_counts_them(self, findings: Findings, week: Text) -> None:
-        names = ["bench press", "overhead press", "leg press", "back squat", "barbell curl"]
+        names = ["bench press", "overhead press", "front squat", "back squat", "deadlift"]
         (finding,) = findings(
             week({"monday A": [f"{name}, sets: 3" for name in names]}, "weeks: 3"), self.RULE
         )
         assert finding.counted == (
-            "5 lines say neither load nor effort: bench press, overhead press, leg press and 2 more."
+            "5 lines say neither load nor effort: bench press, overhead press, front squat and 2 more."
         )
         assert [related.words for related in finding.related] == [f"A, {name}" for name in names[1:]]
 
@@ -845,15 +837,15 @@ class TestLoadAndEffortMissing:
             ("push-up, sets: 3, reps: 8", 0),
             ("band curl, sets: 3, reps: 8", 0),
             ("Nordic curl, sets: 3, reps: 8", 0),
-            ("dumbbell curl, sets: 3", 1),
-            ("goblet squat, sets: 3", 1),
-            ("kettlebell deadlift, sets: 3", 1),
-            ("seated leg curl, sets: 3", 1),
-            ("cable pushdown, sets: 3", 1),
+            ("dumbbell curl, sets: 3", 0),
+            ("goblet squat, sets: 3", 0),
+            ("kettlebell deadlift, sets: 3", 0),
+            ("seated leg curl, sets: 3", 0),
+            ("cable pushdown, sets: 3", 0),
             ("trap bar deadlift, sets: 3", 1),
             ("guided-bar squat, sets: 3", 1),
-            ("weighted back extension, sets: 3", 1),
-            ("sandbag squat, sets: 3", 1),
+            ("weighted back extension, sets: 3", 0),
+            ("sandbag squat, sets: 3", 0),
             ("kettlebell swing, sets: 3, reps: 8", 0),
             ("farmer's carry, sets: 3, distance: 20 m", 0),
             ("bench press, sets: {1: 0-3}", 1),
@@ -872,18 +864,18 @@ class TestLoadAndEffortMissing:
     def test_a_group_of_sets_among_others(self, findings: Findings) -> None:
         text = (
             "programme: Test\nsessions: [{session: Gym, exercises: [{exercise: bench press, work: "
-            "[{sets: 1, reps: 3, rpe: 8}, {sets: 3, reps: 5}]}]}]\n"
+            "[{sets: 1, reps: amrap}, {sets: 3, reps: 5}]}]}]\n"
         )
         (finding,) = findings(text, self.RULE)
         assert finding.counted == "1 line says neither load nor effort: bench press."
 
     def test_the_first_in_the_file_is_named(self, findings: Findings) -> None:
         text = (
-            "programme: Test\nsessions:\n- {session: B, day: friday, exercises: [{exercise: leg press, sets: 3}]}\n"
+            "programme: Test\nsessions:\n- {session: B, day: friday, exercises: [{exercise: back squat, sets: 3}]}\n"
             "- {session: A, day: monday, exercises: [{exercise: bench press, sets: 3}]}\n"
         )
         (finding,) = findings(text, self.RULE)
-        assert finding.place.excerpt == "leg press"
+        assert finding.place.excerpt == "back squat"
 
 
 class TestBestLiftMissing:
@@ -1150,7 +1142,7 @@ class TestLoadNotSettable:
         (finding,) = findings(week({"Push": ["bench press, sets: 3, load: 61.3 kg"]}), self.RULE)
         assert (finding.severity, finding.confidence) == ("note", "common practice")
         assert (finding.place.excerpt, finding.where) == ("61.3 kg", "Push, bench press")
-        assert finding.counted == "bench press at 61.3 kg: no barbell comes to 61.3 kg."
+        assert finding.counted == "Bench press: no barbell comes to 61.3 kg."
         assert finding.wanted == "steps of 0.5 kg"
         assert finding.change == "Write 60 or 62.5 kg."
 
@@ -1224,9 +1216,9 @@ class TestLightImplementHeavy:
         assert (finding.severity, finding.confidence) == ("note", "common practice")
         assert finding.place.excerpt == "dumbbell Romanian deadlift"
         assert finding.where == "Legs, dumbbell Romanian deadlift"
-        assert finding.counted == "dumbbell Romanian deadlift, 4-5 repetitions with a dumbbell."
-        assert finding.wanted == "6 repetitions or more with it (common practice)"
-        assert finding.change == "Take a bar for the heavy sets, or a lighter load for more repetitions."
+        assert finding.counted == "Heavy for a dumbbell: dumbbell Romanian deadlift for 4-5 repetitions."
+        assert finding.wanted == "6 repetitions or more"
+        assert finding.change == "Use a bar for the heavy sets, or a lighter load for more repetitions."
 
     @pytest.mark.parametrize(
         ("line", "number"),
@@ -1277,16 +1269,15 @@ class TestStiffHingeTooHeavy:
         )
         assert (finding.severity, finding.confidence) == ("note", "common practice")
         assert (finding.place.excerpt, finding.where) == ("stiff-leg deadlift", "Legs, stiff-leg deadlift")
-        assert finding.counted == "stiff-leg deadlift, 3 repetitions at 3RM."
-        assert finding.wanted == "a load that allows 4 repetitions or more on straight legs (common practice)"
-        assert (
-            finding.change
-            == "Take a lighter load through the whole range, or do the heavy sets as a deadlift."
-        )
+        assert finding.counted == "Heavy on straight legs: stiff-leg deadlift for 3 repetitions at 3RM."
+        assert finding.wanted == "a load for 4 repetitions or more"
+        assert finding.change == "Go lighter, or do the heavy sets as deadlifts."
 
     def test_the_words_with_a_reserve(self, findings: Findings, week: Text) -> None:
         (finding,) = findings(week({"Legs": ["good morning, sets: 3, reps: 2-3, rir: 1-2"]}), self.RULE)
-        assert finding.counted == "good morning, 2-3 repetitions with 1-2 in reserve."
+        assert (
+            finding.counted == "Heavy on straight legs: good morning for 2-3 repetitions with 1-2 in reserve."
+        )
 
     @pytest.mark.parametrize(
         ("line", "number"),

@@ -15,9 +15,9 @@ REHABILITATION = "rehabilitation: {stage: return, advised by: physiotherapist, u
 
 
 def twice(*lines: str, head: str = "") -> str:
-    """A programme for size, its one session on two days."""
+    """A programme for size of eight weeks, its one session on two days."""
     return (
-        f"programme: Test\ngoal: hypertrophy\n{head}sessions:\n  - session: Lower\n    day: [monday, thursday]\n    exercises:\n"
+        f"programme: Test\ngoal: hypertrophy\nweeks: 8\n{head}sessions:\n  - session: Lower\n    day: [monday, thursday]\n    exercises:\n"
         + "".join(f"      - {{exercise: {line}}}\n" for line in lines)
     )
 
@@ -75,13 +75,16 @@ class TestRepRangeNarrow:
 
     def test_one_day_is_too_few(self, findings: Findings, week: Text) -> None:
         assert (
-            findings(week({"monday": ["leg extension, sets: 8, reps: 10"]}, "goal: hypertrophy"), self.RULE)
+            findings(
+                week({"monday": ["leg extension, sets: 8, reps: 10"]}, "goal: hypertrophy\nweeks: 8"),
+                self.RULE,
+            )
             == []
         )
 
     def test_sessions_without_a_day_are_left_alone(self, findings: Findings, week: Text) -> None:
         lines = {"A": ["leg extension, sets: 4, reps: 10"], "B": ["leg extension, sets: 4, reps: 10"]}
-        assert findings(week(lines, "goal: hypertrophy"), self.RULE) == []
+        assert findings(week(lines, "goal: hypertrophy\nweeks: 8"), self.RULE) == []
 
     @pytest.mark.parametrize("goal", ["strength", "power", "muscular endurance", "general health"])
     def test_only_for_size(self, findings: Findings, goal: str) -> None:
@@ -108,16 +111,11 @@ class TestRepRangeNarrow:
         assert len(findings(twice("leg extension, sets: 4, reps: 10", head=head), self.RULE)) == said
 
     def test_another_week_of_the_block_will_do(self, findings: Findings) -> None:
-        assert (
-            findings(twice("leg extension, sets: 4, reps: {1-3: 10, 4: 6}", head="weeks: 4\n"), self.RULE)
-            == []
-        )
+        assert findings(twice("leg extension, sets: 4, reps: {1-7: 10, 8: 6}"), self.RULE) == []
 
     def test_the_fullest_week_decides(self, findings: Findings) -> None:
-        (finding,) = findings(
-            twice("leg extension, sets: {1: 2, 2: 4}, reps: 10", head="weeks: 2\n"), self.RULE
-        )
-        assert finding.weeks == (1, 2)
+        (finding,) = findings(twice("leg extension, sets: {1-7: 2, 8: 4}, reps: 10"), self.RULE)
+        assert finding.weeks == tuple(range(1, 9))
         assert [related.words for related in finding.related] == [
             "Lower, leg extension, Monday and Thursday: 8 sets"
         ]
@@ -135,14 +133,14 @@ class TestRepRangeNarrow:
         self, findings: Findings, head: str, keys: str, said: int
     ) -> None:
         text = (
-            f"programme: Test\ngoal: hypertrophy\n{head}blocks:\n  - {{name: One, weeks: 1, {keys}sessions: [{{session: A, "
+            f"programme: Test\ngoal: hypertrophy\n{head}blocks:\n  - {{name: One, weeks: 8, {keys}sessions: [{{session: A, "
             "day: [monday, thursday], exercises: [{exercise: leg extension, sets: 4, reps: 10}]}]}\n"
         )
         assert len(findings(text, self.RULE)) == said
 
     def test_each_block_is_judged_by_itself(self, findings: Findings) -> None:
         block = (
-            "  - {{name: B{reps}, weeks: 1, {keys}sessions: [{{session: Gym, day: [monday, thursday], exercises: "
+            "  - {{name: B{reps}, weeks: 8, {keys}sessions: [{{session: Gym, day: [monday, thursday], exercises: "
             "[{{exercise: leg extension, sets: 4, reps: {reps}}}]}}]}}\n"
         )
         head = "programme: Test\ngoal: hypertrophy\nblocks:\n"
@@ -152,9 +150,10 @@ class TestRepRangeNarrow:
             block.format(reps=12, keys="deload: true, "),
         )
         both = {finding.subject: finding.weeks for finding in findings(head + light + heavy, self.RULE)}
-        assert both == {"light": (1,), "heavy": (2,)}
-        assert [finding.weeks for finding in findings(head + light + easy, self.RULE)] == [(1,)]
-        assert [finding.weeks for finding in findings(head + easy + light, self.RULE)] == [(2,)]
+        first, second = tuple(range(1, 9)), tuple(range(9, 17))
+        assert both == {"light": first, "heavy": second}
+        assert [finding.weeks for finding in findings(head + light + easy, self.RULE)] == [first]
+        assert [finding.weeks for finding in findings(head + easy + light, self.RULE)] == [second]
 
 
 class TestRirRpeContradict:

@@ -31,12 +31,9 @@ class TestSessionsTooClose:
         (finding,) = findings(week(days("monday", "tuesday")), self.RULE)
         assert (finding.severity, finding.confidence) == ("warning", "guideline")
         assert (finding.place.excerpt, finding.where) == ("Light", "Light")
-        assert finding.counted == "Monday and Tuesday both work quadriceps hard, 24 h apart."
-        assert finding.wanted == "48 h between two such days"
-        assert (
-            finding.change
-            == "Move one of the two sessions, or bring one of the days below 4 hard sets for the muscle."
-        )
+        assert finding.counted == "Quadriceps hard on Monday and Tuesday, 24 h apart."
+        assert finding.wanted == "48 h"
+        assert finding.change == "Move one day, or keep it under 4 hard sets."
         assert [related.words for related in finding.related] == [
             "Heavy, leg press, Monday: 4 sets",
             "Light, leg extension, Tuesday: 4 sets",
@@ -57,17 +54,14 @@ class TestSessionsTooClose:
 
     def test_the_words_after_failure(self, findings: Findings, week: Text) -> None:
         (finding,) = findings(week(days("monday", "wednesday", f"{PRESS}, rir: 0")), self.RULE)
-        assert (
-            finding.counted
-            == "Monday and Wednesday both work quadriceps hard, 48 h apart, and Monday goes to failure."
-        )
-        assert finding.wanted == "72 h between two such days"
+        assert finding.counted == "Quadriceps hard on Monday (to failure) and Wednesday, 48 h apart."
+        assert finding.wanted == "72 h"
 
     def test_failure_is_said_whatever_the_hours(self, findings: Findings, week: Text) -> None:
         both = ["leg press, sets: 4", "dumbbell fly, sets: 4, rir: 0"]
         (finding,) = findings(week({"monday": both, "tuesday": both}), self.RULE)
-        assert finding.counted.endswith("24 h apart, and Monday goes to failure.")
-        assert finding.wanted == "72 h between two such days"
+        assert finding.counted.endswith(" hard on Monday (to failure) and Tuesday, 24 h apart.")
+        assert finding.wanted == "72 h"
 
     @pytest.mark.parametrize(
         ("first", "second"),
@@ -121,7 +115,7 @@ class TestSessionsTooClose:
             }
         )
         (finding,) = findings(text, self.RULE)
-        assert finding.counted == "Monday and Tuesday both work quadriceps hard, 24 h apart."
+        assert finding.counted == "Quadriceps hard on Monday and Tuesday, 24 h apart."
 
     def test_two_sessions_of_one_day_are_one_day(self, findings: Findings, week: Text) -> None:
         assert findings(week({"monday Morning": [PRESS], "monday Evening": [PRESS]}), self.RULE) == []
@@ -151,7 +145,7 @@ class TestSessionsTooClose:
     def test_over_the_end_of_a_week(self, findings: Findings, week: Text) -> None:
         assert findings(week(days("monday", "sunday")), self.RULE) == []  # one week: nothing follows
         (finding,) = findings(week(days("monday", "sunday"), "weeks: 3"), self.RULE)
-        assert finding.counted == "Sunday and Monday both work quadriceps hard, 24 h apart."
+        assert finding.counted == "Quadriceps hard on Sunday and Monday, 24 h apart."
         assert finding.weeks == (2, 3)
         assert finding.place.excerpt == "Heavy"
 
@@ -173,7 +167,7 @@ class TestSessionsTooClose:
     def test_a_repeated_day_is_close_to_itself(self, findings: Findings) -> None:
         text = "programme: Test\nsessions: [{session: Legs, day: [monday, tuesday], exercises: [{exercise: leg press, sets: 4}]}]\n"
         (finding,) = findings(text, self.RULE)
-        assert finding.counted.startswith("Monday and Tuesday")
+        assert "hard on Monday and Tuesday" in finding.counted
         assert [related.words for related in finding.related] == ["Legs, leg press, Monday: 4 sets"]
 
     def test_weekdays_keep_their_names_whatever_day_the_programme_starts(
@@ -181,9 +175,11 @@ class TestSessionsTooClose:
     ) -> None:
         # 1 January 2026 is a Thursday, so Monday and Tuesday are days 5 and 6
         (finding,) = findings(week(days("monday", "tuesday"), "starts: 2026-01-01"), self.RULE)
-        assert finding.counted.startswith("Monday and Tuesday")
+        assert finding.counted.startswith("Quadriceps hard on Monday and Tuesday")
         (finding,) = findings(week(days("wednesday", "thursday"), "starts: 2026-01-01\nweeks: 2"), self.RULE)
-        assert finding.counted.startswith("Wednesday and Thursday")  # over the end of its week
+        assert finding.counted.startswith(
+            "Quadriceps hard on Wednesday and Thursday"
+        )  # over the end of its week
         assert finding.weeks == (2,)
 
     def test_a_rotation_is_laid_out_first(self, findings: Findings) -> None:
@@ -192,7 +188,7 @@ class TestSessionsTooClose:
             "  - {session: A, exercises: [{exercise: leg press, sets: 4}]}\n  - {session: B, exercises: [{exercise: leg press, sets: 4}]}\n"
         )
         (finding,) = findings(text, self.RULE)
-        assert (finding.place.excerpt, finding.counted[:18]) == ("B", "Monday and Tuesday")
+        assert (finding.place.excerpt, "Monday and Tuesday" in finding.counted) == ("B", True)
 
     @pytest.mark.parametrize(
         ("until", "weeks"), [("2026-01-04", [(1, 2, 3)]), ("2026-01-11", [(2, 3)]), ("2026-12-31", [])]
@@ -229,17 +225,15 @@ class TestSessionsTooClose:
         )
         (finding,) = findings(text, self.RULE)
         assert (finding.severity, finding.place.excerpt, finding.where) == ("warning", "Lower", "Lower")
-        assert finding.counted == "Friday and Saturday (match) both work quadriceps hard, 24 h apart."
-        assert (
-            finding.change == "Move Lower further from match, or bring it below 4 hard sets for the muscle."
-        )
+        assert finding.counted == "Quadriceps hard on Friday and Saturday (match), 24 h apart."
+        assert finding.change == "Move Lower further from match, or keep it under 4 hard sets."
         assert [related.words for related in finding.related] == ["Lower, leg press, Friday: 4 sets"]
 
     def test_a_match_before_the_session(self, findings: Findings, week: Text) -> None:
         text = self.with_match(week, "saturday", "quads: high", {"monday": [PRESS], "sunday Easy": [PRESS]})
         (finding,) = findings(text, self.RULE)
         assert finding.place.excerpt == "Easy"
-        assert finding.counted == "Saturday (match) and Sunday both work quadriceps hard, 24 h apart."
+        assert finding.counted == "Quadriceps hard on Saturday (match) and Sunday, 24 h apart."
 
     @pytest.mark.parametrize(
         ("loads", "said"),
@@ -272,7 +266,7 @@ class TestSessionsTooClose:
     def test_failure_before_a_match(self, findings: Findings, week: Text) -> None:
         text = self.with_match(week, "wednesday", "quadriceps: high", {"monday": [f"{PRESS}, rir: 0"]})
         (finding,) = findings(text, self.RULE)
-        assert finding.wanted == "72 h between two such days"
+        assert finding.wanted == "72 h"
 
     def test_a_match_fails_nobody(self, findings: Findings, week: Text) -> None:
         text = self.with_match(week, "monday", "quadriceps: high", {"wednesday": [f"{PRESS}, rir: 0"]})
@@ -286,7 +280,7 @@ class TestSessionsTooClose:
         days = {"monday Lower": [PRESS], "tuesday Upper": ["bench press, sets: 4"]}
         text = self.with_match(week, "[monday, tuesday]", "quadriceps: high", days)
         (finding,) = findings(text, self.RULE)
-        assert finding.counted == "Monday and Tuesday (match) both work quadriceps hard, 24 h apart."
+        assert finding.counted == "Quadriceps hard on Monday and Tuesday (match), 24 h apart."
         assert finding.place.excerpt == "Lower"  # what can be moved, not the other session of Tuesday
 
     def test_muscles_that_may_work_daily_may_do_so_on_the_pitch(self, findings: Findings, week: Text) -> None:
@@ -347,9 +341,9 @@ class TestLegsHeavyBeforeEvent:
         (finding,) = findings(text + self.MATCH, self.RULE)
         assert (finding.severity, finding.confidence) == ("note", "common practice")
         assert (finding.place.excerpt, finding.where) == ("back squat", "Lower, back squat")
-        assert finding.counted == "Thursday holds 6 heavy leg sets, 2 days before match."
-        assert finding.wanted == "fewer than 4 on each of the last 2 days (common practice)"
-        assert finding.change == "Move Lower further away from it, or leave more in reserve that day."
+        assert finding.counted == "6 heavy leg sets on Thursday, 2 days before match."
+        assert finding.wanted == "fewer than 4 on each of the last 2 days"
+        assert finding.change == "Move Lower further away, or leave more in reserve."
         assert [related.words for related in finding.related] == [
             "Lower, back squat, Thursday: 4 sets",
             "Lower, seated leg curl, Thursday: 2 sets",
@@ -409,7 +403,7 @@ class TestLegsHeavyBeforeEvent:
     def test_a_dated_event_whatever_it_is_called(self, findings: Findings, week: Text) -> None:
         head = "starts: 2026-01-05\nweeks: 2\nevents: [{date: 2026-01-17, event: open day}]"
         (finding,) = findings(week({"thursday": [self.SQUAT]}, head), self.RULE)
-        assert finding.counted == "Thursday holds 4 heavy leg sets, 2 days before open day."
+        assert finding.counted == "4 heavy leg sets on Thursday, 2 days before open day."
         assert finding.weeks == (2,)
 
     def test_an_event_needs_a_start(self, findings: Findings, week: Text) -> None:
@@ -449,7 +443,7 @@ class TestLegsHeavyBeforeEvent:
         text = week({"thursday": ["back squat, sets: {1: 3, 2: 4, 3: 5}, reps: 5"]}, "weeks: 3") + self.MATCH
         (finding,) = findings(text, self.RULE)
         assert finding.weeks == (2, 3)
-        assert finding.counted.startswith("Thursday holds 5")
+        assert finding.counted.startswith("5 heavy leg sets on Thursday")
 
     def test_stands_back_under_rehabilitation(self, findings: Findings, week: Text) -> None:
         head = f"starts: 2026-01-05\nweeks: 2\n{REHABILITATION.format(until='2026-01-05')}"
@@ -491,9 +485,9 @@ class TestFrequencyLow:
         (finding,) = findings(week({"monday Lower": ["plank, sets: 1", self.SQUAT]}, self.HEAD), self.RULE)
         assert (finding.severity, finding.confidence) == ("note", "meta-analysis")
         assert (finding.place.excerpt, finding.where) == ("back squat", "Lower, back squat")
-        assert finding.counted == "back squat is trained on 1 day a week (Monday)."
-        assert finding.wanted == "at least 2 days a week for a priority where the goal is strength"
-        assert finding.change == "Share its sets out over another day too; none have to be added to Lower."
+        assert finding.counted == "back squat, a priority, on 1 day a week (Monday)."
+        assert finding.wanted == "at least 2 days"
+        assert finding.change == "Move some of its sets from Lower to another day."
         assert [related.words for related in finding.related] == ["Lower, back squat, Monday: 3 sets"]
 
     @pytest.mark.parametrize(
@@ -523,7 +517,7 @@ class TestFrequencyLow:
 
     def test_without_a_day(self, findings: Findings, week: Text) -> None:
         (finding,) = findings(week({"Lower": [self.SQUAT]}, self.HEAD), self.RULE)
-        assert finding.counted == "back squat is trained on 1 day a week."
+        assert finding.counted == "back squat, a priority, on 1 day a week."
 
     @pytest.mark.parametrize(
         ("other", "said"),
@@ -590,7 +584,7 @@ class TestFrequencyLow:
     def test_the_team_moves_the_limit(self, findings: Findings, week: Text) -> None:
         text = week({"monday": [self.SQUAT], "thursday": [self.SQUAT]}, self.HEAD)
         (finding,) = findings(text, self.RULE, moved(self.RULE, "least days", 3))
-        assert finding.counted == "back squat is trained on 2 days a week (Monday and Thursday)."
+        assert finding.counted == "back squat, a priority, on 2 days a week (Monday and Thursday)."
         assert finding.wanted.startswith("at least 3 days")
         assert (
             findings(week({"monday": [self.SQUAT]}, self.HEAD), self.RULE, moved(self.RULE, "least days", 1))
@@ -616,9 +610,9 @@ class TestSpineDaysConsecutive:
         (finding,) = findings(week(days("monday", "tuesday", self.SQUAT, self.PULL)), self.RULE, ASKED_FOR)
         assert (finding.severity, finding.confidence) == ("note", "convention")
         assert (finding.place.excerpt, finding.where) == ("deadlift", "Light, deadlift")
-        assert finding.counted == "Monday and Tuesday both load the spine heavily (back squat and deadlift)."
-        assert finding.wanted == "a day between two such days (a convention; no trial)"
-        assert finding.change.startswith("Move one of the two sessions, or take a lift that asks less")
+        assert finding.counted == ("Heavy load on the spine on Monday and Tuesday (back squat and deadlift).")
+        assert finding.wanted == "a day between"
+        assert finding.change.endswith("or swap in a leg press or hip thrust.")
         assert [related.words for related in finding.related] == [
             "Heavy, back squat, Monday: 4 sets",
             "Light, deadlift, Tuesday: 3 sets",
@@ -647,7 +641,7 @@ class TestSpineDaysConsecutive:
     def test_over_the_end_of_a_week(self, findings: Findings, week: Text) -> None:
         text = week(days("monday", "sunday", self.SQUAT, self.PULL), "weeks: 3")
         (finding,) = findings(text, self.RULE, ASKED_FOR)
-        assert (finding.counted[:17], finding.weeks) == ("Sunday and Monday", (2, 3))
+        assert ("Sunday and Monday" in finding.counted, finding.weeks) == (True, (2, 3))
 
     def test_speaks_under_rehabilitation(self, findings: Findings, week: Text) -> None:
         head = f"starts: 2026-01-05\nweeks: 2\n{REHABILITATION.format(until='2026-01-05')}"
@@ -686,9 +680,9 @@ class TestDaysMoreThanAthlete:
         (finding,) = findings(text, self.RULE)
         assert (finding.severity, finding.confidence) == ("warning", "fact")
         assert (finding.place.excerpt, finding.where) == ("Upper", "Upper")
-        assert finding.counted == "Tuesday is a training day; the athlete has Monday and Thursday."
-        assert finding.wanted == "training on the days that the athlete has"
-        assert finding.change == "Move Upper to Thursday, or correct the athlete's `days`."
+        assert finding.counted == "Training on Tuesday, not among the athlete's days."
+        assert finding.wanted == "Monday and Thursday"
+        assert finding.change == "Move Upper to Thursday, or correct `days`."
         assert [(one.place.excerpt, one.words) for one in finding.related] == [
             ("Mara", "the athlete's days: Monday and Thursday")
         ]
@@ -702,7 +696,7 @@ class TestDaysMoreThanAthlete:
         )
         head = "programme: Test\nathlete: {name: Mara, days: [monday, wednesday]}\nblocks:\n"
         (finding,) = findings(head + blocks, self.RULE)
-        assert finding.counted.startswith("Tuesday and Thursday are training days")
+        assert finding.counted.startswith("Training on Tuesday and Thursday")
         assert finding.weeks == (1, 2)
 
     def test_the_words_for_a_number(self, findings: Findings, week: Text) -> None:
@@ -712,18 +706,15 @@ class TestDaysMoreThanAthlete:
         )
         (finding,) = findings(text, self.RULE)
         assert (finding.place.excerpt, finding.where) == ("C", "C")
-        assert finding.counted == "3 days with a session in a week; the athlete has 2 days."
-        assert (
-            finding.change
-            == "Put C together with another session, or leave it out, or correct the athlete's `days`."
-        )
+        assert finding.counted == "3 days of training a week."
+        assert finding.change == "Merge C into another session, or drop it, or correct `days`."
 
     def test_several_days(self, findings: Findings, week: Text) -> None:
         text = week(
             {"monday A": [self.LINE], "tuesday B": [self.LINE]}, "athlete: {name: Mara, days: [sunday]}"
         )
         (finding,) = findings(text, self.RULE)
-        assert finding.counted == "Monday and Tuesday are training days; the athlete has Sunday."
+        assert finding.counted == "Training on Monday and Tuesday, not among the athlete's days."
         assert finding.place.excerpt == "A"
 
     @pytest.mark.parametrize(
@@ -805,12 +796,9 @@ class TestRestDayMissing:
         (finding,) = findings(text, self.RULE)
         assert (finding.severity, finding.confidence) == ("note", "common practice")
         assert (finding.place.excerpt, finding.where) == ("Wednesday", "Wednesday")
-        assert finding.counted == "7 days with lifting leave no day free."
-        assert finding.wanted == "at least 1 day off (common practice)"
-        assert (
-            finding.change
-            == "Leave Wednesday free, which holds the fewest sets, and share its work out over the other days."
-        )
+        assert finding.counted == "Lifting on 7 days; no day off."
+        assert finding.wanted == "at least 1 day off"
+        assert finding.change == "Take Wednesday off, the day with the fewest sets, and spread its work."
 
     @pytest.mark.parametrize(("number", "said"), [(7, 1), (6, 0)])
     def test_one_day(self, findings: Findings, week: Text, number: int, said: int) -> None:
@@ -825,7 +813,7 @@ class TestRestDayMissing:
         found = findings(text, self.RULE)
         assert len(found) == said
         if found:
-            assert found[0].counted == "5 days with lifting and 2 with other training leave no day free."
+            assert found[0].counted == "Lifting on 5 days and other training on 2; no day off."
 
     def test_a_day_of_activities_alone(self, findings: Findings, week: Text) -> None:
         text = week({"monday": ["leg press, sets: 3, rir: 8"]})
@@ -841,7 +829,7 @@ class TestRestDayMissing:
 
     def test_the_first_of_like_days_goes(self, findings: Findings, week: Text) -> None:
         (finding,) = findings(week(self.days(7)), self.RULE)
-        assert finding.change.startswith("Leave Monday free")
+        assert finding.change.startswith("Take Monday off")
 
     def test_stands_back_under_rehabilitation(self, findings: Findings, week: Text) -> None:
         head = REHABILITATION.format(until="2026-12-31")
@@ -849,7 +837,7 @@ class TestRestDayMissing:
 
     def test_the_team_moves_every_limit(self, findings: Findings, week: Text) -> None:
         (finding,) = findings(week(self.days(6)), self.RULE, moved(self.RULE, "least", 2))
-        assert finding.counted == "6 days with lifting leave 1 day free."
+        assert finding.counted == "Lifting on 6 days; 1 day off."
         assert finding.wanted == "at least 2 days off (your team's limit)"
         text = week(self.days(6)) + "  - {activity: run, day: sunday, effort: 4}\n"
         assert len(findings(text, self.RULE)) == 1
@@ -872,8 +860,8 @@ class TestPriorityLate:
         (finding,) = findings(week({"monday Upper": self.lines(2, 1)}, self.HEAD), self.RULE)
         assert (finding.severity, finding.confidence) == ("note", "training trial")
         assert (finding.place.excerpt, finding.where) == ("bench press", "Upper, bench press")
-        assert finding.counted == "Upper comes to bench press with exercise 3 of 4."
-        assert finding.wanted == "a priority in the first third of a session, where the goal is strength"
+        assert finding.counted == "bench press comes as exercise 3 of 4 in Upper."
+        assert finding.wanted == "a strength priority in the first third"
         assert finding.change == "Move bench press to the front of Upper."
         assert [(one.place.excerpt, one.words) for one in finding.related] == [
             ("overhead press", "comes before it"),
@@ -901,15 +889,12 @@ class TestPriorityLate:
         late, early = self.lines(2, 0), self.lines(0, 2)
         assert findings(week({"A": late, "B": early}, self.HEAD), self.RULE) == []
         (finding,) = findings(week({"A": late, "B": late}, self.HEAD), self.RULE)
-        assert (
-            finding.counted
-            == "A comes to bench press with exercise 3 of 3; no session of the week comes to it earlier."
-        )
+        assert finding.counted == "bench press comes as exercise 3 of 3 in A; no session has it earlier."
 
     def test_sessions_without_it_do_not_matter(self, findings: Findings, week: Text) -> None:
         text = week({"A": self.lines(2, 0), "B": ["leg press, sets: 3"]}, self.HEAD)
         (finding,) = findings(text, self.RULE)
-        assert finding.counted.endswith("exercise 3 of 3.")
+        assert "exercise 3 of 3" in finding.counted
         assert findings(week({"B": ["leg press, sets: 3", "plank, sets: 3"]}, self.HEAD), self.RULE) == []
 
     @pytest.mark.parametrize(
@@ -945,7 +930,7 @@ class TestPriorityLate:
         text = f"programme: Test\n{self.HEAD}\nsessions:\n  - session: Gym\n    exercises:\n"
         text += pair.format("pull-up", "overhead press") + pair.format("bench press", "plank")
         (finding,) = findings(text, self.RULE)
-        assert finding.counted == "Gym comes to bench press with exercise 2 of 2."
+        assert finding.counted == "bench press comes as exercise 2 of 2 in Gym."
 
     def test_groups_of_sets_are_one(self, findings: Findings) -> None:
         text = (
@@ -954,7 +939,7 @@ class TestPriorityLate:
             "      - {exercise: bench press, sets: 3}\n      - {exercise: plank, sets: 3}\n"
         )
         (finding,) = findings(text, self.RULE)
-        assert finding.counted.endswith("exercise 2 of 3.")
+        assert "exercise 2 of 3" in finding.counted
 
     @pytest.mark.parametrize(("line", "said"), [("barbell curl, sets: 3", 1), ("pull-up, sets: 3", 0)])
     def test_a_muscle_is_trained_directly(self, findings: Findings, week: Text, line: str, said: int) -> None:
@@ -992,13 +977,10 @@ class TestIsolationBeforeCompound:
         assert (finding.place.excerpt, finding.where) == ("back squat", "Lower, back squat")
         assert (
             finding.counted
-            == "back squat at 5 repetitions comes after leg extension, which tires the quadriceps first."
+            == "back squat at 5 repetitions comes after leg extension, which tires quadriceps."
         )
-        assert finding.wanted == "lifts over several joints first"
-        assert (
-            finding.change
-            == "Put back squat before leg extension, or write pre-exhaustion into the note if it is meant."
-        )
+        assert finding.wanted == "compound lifts first"
+        assert finding.change == "Put it first, or write `pre-exhaustion` in a `note`."
         assert [related.words for related in finding.related] == ["Lower, leg extension: 3 sets"]
 
     @pytest.mark.parametrize(
@@ -1058,8 +1040,8 @@ class TestIsolationBeforeCompound:
         ]
         (finding,) = findings(week({"Gym": [*lines, self.LARGE]}), self.RULE)
         assert finding.counted == (
-            "back squat at 5 repetitions comes after leg extension and cable glute kickback,"
-            " which tires the quadriceps and gluteals first."
+            "back squat at 5 repetitions comes after leg extension and cable glute kickback, which"
+            " tires quadriceps and gluteals."
         )
         assert [related.place.excerpt for related in finding.related] == [
             "leg extension",
@@ -1146,7 +1128,7 @@ class TestOlderAdultDays:
         assert (finding.place.excerpt, finding.where) == ("Whole", "Whole")
         assert finding.counted == "1 day a week for an athlete of 70."
         assert finding.wanted == "2 days a week or more at 65 and over"
-        assert finding.change == "Share the work of Whole out over another day too."
+        assert finding.change == "Spread Whole over another day too."
         assert "clinician" in finding.why
 
     @pytest.mark.parametrize(("age", "said"), [("age: 65", 1), ("age: 64", 0), ("days: 3", 0)])
