@@ -626,7 +626,7 @@ class TestRampUp:
     def test_and_where_it_is_none(self, programme: Build, week: Text, line: str) -> None:
         assert self.seconds(programme, week, line) == 0
 
-    @pytest.mark.parametrize(("minutes", "severity"), [(13, "note"), (14, "note"), (16, None)])
+    @pytest.mark.parametrize(("minutes", "severity"), [(11, "note"), (13, "note"), (14, None), (16, None)])
     def test_it_is_called_assumed_and_never_blocks_alone(
         self, findings: Findings, week: Text, minutes: int, severity: str | None
     ) -> None:

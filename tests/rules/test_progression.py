@@ -770,7 +770,7 @@ class TestDeloadWithoutCut:
         assert (finding.severity, finding.confidence) == ("note", "survey")
         assert (finding.place.excerpt, finding.where) == ("Recover", "Recover")
         assert finding.counted == (
-            "The deload is hardly easier than week 3: 5 sets against 5, 95 % of the load and 1 more in reserve."
+            "Recover is hardly easier than week 3: 5 sets against 5, 95 % of the load and 1 more in reserve."
         )
         assert finding.wanted == "20 % less volume, 10 % less load or 2 more in reserve"
         assert finding.change == "Take 1 set off, or lower the load."
@@ -778,7 +778,7 @@ class TestDeloadWithoutCut:
 
     def test_the_words_where_little_is_stated(self, findings: Findings) -> None:
         (finding,) = findings(self.text("5", "6"), self.RULE)
-        assert finding.counted == "The deload is hardly easier than week 3: 6 sets against 5."
+        assert finding.counted == "Recover is hardly easier than week 3: 6 sets against 5."
         assert finding.change.startswith("Take 2 sets off")  # to 4 of 5
         (finding,) = findings(self.text("5, rir: 3", "5, rir: 2.5"), self.RULE)
         assert finding.counted.endswith("5 sets against 5, 0.5 less in reserve.")
