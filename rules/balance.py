@@ -9,9 +9,9 @@ from ..lint.engine.limits import Condition, Option
 from ..lint.engine.registry import rule
 from ..lint.findings.finding import Amount, found
 from ..lint.model.naming import line_name
-from ..lint.wording.words import listed, sets_of
+from ..lint.wording.words import first_of, listed, sets_of
 from .leg_coverage import LEG_WORK
-from .shared import add, serves, sessions_named, suggested, unless
+from .shared import add, capital, serves, session_named, suggested, unless
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -113,7 +113,7 @@ def _judged(week: Week, ledger: Ledger, pair: Pair, limits: Limits) -> Iterator[
     if not all(_is_uneven(tally, pair, limits) for tally in (turn.tally, _of_rota(week, ledger))):
         return
     ratio = more.middle / less.middle
-    near, far = ("near", "between {:ratios}"), ("far", "no more than {:times as many} on one side")
+    near, far = ("near", "{:ratios}"), ("far", "at most {:times as many} on one side")
     limit, bound = near if pair.serious else far
     most = limits.number(limit)
     if ratio <= most:
@@ -125,9 +125,9 @@ def _judged(week: Week, ledger: Ledger, pair: Pair, limits: Limits) -> Iterator[
     line = more.lines()[0][0]
     yield found(
         line.place,
-        f"{sets_of(str(more))} for {strong.words} against {less} for {weak.words}{turn.words}.",
+        f"{capital(strong.words)} {sets_of(str(more))}, {weak.words} {less}{turn.words}.",
         severity=serious,
-        wanted=limits.words(f"the two near one another, {bound}", limit),
+        wanted=limits.words(bound, limit),
         change=f"{_evened(week, more, less, weak, most)}.",
         where=line_name(line),
         subject=pair.name,
@@ -150,15 +150,14 @@ def _is_uneven(tally: Tally, pair: Pair, limits: Limits) -> bool:
 
 
 def _evened(week: Week, more: Count, less: Count, weak: Side, most: float) -> str:
-    """How the sides come near one another: sets that move from a line to another, or work that is added."""
+    """How the sides come nearer: sets that move from a line to another, or work that is added."""
     from ..lint.counting.proposals import evened
 
     move = evened(more, less, most)
     if move is not None:
-        return f"Move {move.words()}"
-    return add(
-        f"work for {weak.words}", suggested(week.programme, serves(*weak.trained_by)), sessions_named(less)
-    )
+        return capital(move.words())
+    more_work = suggested(week.programme, serves(*weak.trained_by))
+    return add(f"work for the {weak.area}", more_work, session_named(less))
 
 
 @rule(
@@ -211,13 +210,13 @@ def sides_uneven(week: Week, limits: Limits) -> Iterator[DraftFinding]:
             continue
         uneven.setdefault(sides.line(), []).append(sides)
     for line, over in uneven.items():
-        worst = max(over, key=lambda one: one.apart)
+        worst, *others = sorted(over, key=lambda one: -one.apart)
+        also = f"; {first_of([one.group for one in others], 2)} too" if others else ""
         yield found(
             line.place,
-            f"Direct sets{turn.words or ' a week'}: {listed([one.words() for one in over])}.",
-            wanted=limits.words("no more than {:%} fewer on one side", "apart"),
-            change=f"Add {sets_of(worst.apart)} on the {worst.weak}. Where the difference is meant, say so in"
-            " a waiver; where a clinician leads the work, write `rehabilitation`.",
+            f"{capital(worst.words(turn.words or ' a week'))}{also}.",
+            wanted=limits.words("at most {:%} fewer on one side", "apart"),
+            change=f"Add {sets_of(worst.apart)} on the {worst.weak}, or waive it if it is meant.",
             where=line_name(line),
             subject=listed([one.group for one in over]),
             group=worst.group,
@@ -238,8 +237,9 @@ class _Sides:
         self.weak = "left" if self.less is self.left else "right"
         self.apart = self.more.middle - self.less.middle
 
-    def words(self) -> str:
-        return f"{self.left} left and {self.right} right for the {self.group}"
+    def words(self, of: str) -> str:
+        """``quadriceps: 5 direct sets a week left, 3 right``; ``of`` is the time that they are of."""
+        return f"{self.group}: {self.left} direct sets{of} left, {self.right} right"
 
     def one_sided(self, count: Count) -> Count:
         """The part of a count that one side alone does."""
@@ -320,9 +320,9 @@ def two_legged_only(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
         line = legs.lines()[0][0]
         yield found(
             line.place,
-            f"{sets_of(str(legs))} of leg work{turn.words or ' a week'}, all on two legs; {sport} loads one"
-            f" leg at a time{unless(whole, LEG_WORK)}.",
-            wanted="some leg work on one leg in the block (common practice)",
+            f"{sets_of(str(legs))} of leg work{turn.words or ' a week'} for {sport}, none on one leg"
+            f"{unless(whole, LEG_WORK)}.",
+            wanted="a set on one leg in the block",
             change=f"{add('lift on one leg', suggested(ledger.header, _trains_one_leg), line.session.name)}.",
             where=line_name(line),
             subject="one leg",

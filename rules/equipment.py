@@ -9,8 +9,8 @@ from ..lint.engine.limits import Length, Option
 from ..lint.engine.registry import rule
 from ..lint.findings.finding import Amount, Edit, Related, found
 from ..lint.model.naming import line_name
-from ..lint.wording.words import did_you_mean, listed, plain, shortened
-from .shared import names_of, some_of
+from ..lint.wording.words import did_you_mean, first_of, listed, shortened
+from .shared import capital, names_of
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -128,30 +128,33 @@ def equipment_missing(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
         return
     from ..lint.counting.suggestions import substitutes
 
-    (first, _, taken), *others = lacking.values()
+    (first, _, _), *others = lacking.values()
     taking: dict[tuple[str, ...], dict[str, Exercise]] = {}
     for entry, exercise, pieces in lacking.values():
         taking.setdefault(pieces, {})[_called(entry, exercise)] = exercise
     most = int(limits.number("offered"))
-    offered = [
-        (name, substitutes(ledger.header, exercise, most, always))
+    offered = {
+        name: " or ".join(substitutes(ledger.header, exercise, most, always))
         for exercises in taking.values()
         for name, exercise in exercises.items()
-    ]
+    }
     words = _in_words(piece for pieces in taking for piece in pieces)
     unread = [shortened(item) for item in listed_pieces if not equipment.is_known(item)]
     yield found(
         first.work.places["exercise"],
-        f"{_who_takes_what(taking)}, which {'is' if len(taking) == len(taken) == 1 else 'are'} not among the"
-        f" athlete's equipment{_unless_unread(unread)}.",
+        f"{capital(first_of(_what_lacks(taking)))}{_unless_unread(unread)}.",
         severity="note" if unread else "warning",
-        wanted="exercises for what there is to train with",
-        change=f"{_swaps(offered)}, or add {words} to the athlete's equipment.",
+        wanted="exercises for what is there",
+        change=f"{_swaps(offered)}, or write {words} under `equipment`.",
         where=line_name(first.prescription),
         subject=words,
         related=tuple(
-            Related(entry.work.places["exercise"], f"{line_name(entry.prescription)}: {_takes(pieces)} too")
-            for entry, _, pieces in others
+            Related(
+                entry.work.places["exercise"],
+                f"{line_name(entry.prescription)}: {_takes(pieces)} too"
+                f"{_instead(offered[_called(entry, exercise)])}",
+            )
+            for entry, exercise, pieces in others
         ),
     )
 
@@ -164,16 +167,13 @@ def _is_unloaded(entry: SetGroup, exercise: Exercise) -> bool:
     return exercise.pattern == "lunge" and not equipment.is_said(held, entry.name)
 
 
-def _who_takes_what(taking: dict[tuple[str, ...], dict[str, Exercise]]) -> str:
-    """``back squat and overhead press take barbell and rack; barbell curl takes barbell``."""
-    return "; ".join(
-        f"{listed(list(names))} {'takes' if len(names) == 1 else 'take'} {_in_words(pieces)}"
-        for pieces, names in taking.items()
-    )
+def _what_lacks(taking: dict[tuple[str, ...], dict[str, Exercise]]) -> list[str]:
+    """``no barbell or rack for back squat and overhead press``, ``no cable machine for face pull``."""
+    return [f"no {_in_words(pieces, 'or')} for {first_of(list(names))}" for pieces, names in taking.items()]
 
 
-def _in_words(pieces: Iterable[str]) -> str:
-    return listed([equipment.in_words(piece) for piece in dict.fromkeys(pieces)])
+def _in_words(pieces: Iterable[str], last: str = "and") -> str:
+    return listed([equipment.in_words(piece) for piece in dict.fromkeys(pieces)], last)
 
 
 def _takes(pieces: Iterable[str]) -> str:
@@ -200,10 +200,16 @@ def _another_will_do(entry: SetGroup, pieces: Collection[str], always: Collectio
     )
 
 
-def _swaps(offered: list[tuple[str, list[str]]]) -> str:
-    """``Swap back squat for goblet squat or dumbbell squat; dip for diamond push-up``."""
-    swaps = [f"{name} for {' or '.join(others)}" for name, others in offered if others]
-    return f"Swap {'; '.join(swaps)}" if swaps else "Nothing else does the same work here: leave it out"
+def _swaps(offered: dict[str, str]) -> str:
+    """``Swap back squat for goblet squat or dumbbell squat``; of several the first, ``and swap 2 more``."""
+    swaps = [f"{name} for {others}" for name, others in offered.items() if others]
+    more = f" and swap {len(swaps) - 1} more" if len(swaps) > 1 else ""
+    return f"Swap {swaps[0]}{more}" if swaps else "Nothing else does the same work here: leave it out"
+
+
+def _instead(others: str) -> str:
+    """``; swap it for goblet squat``; empty where nothing suits."""
+    return f"; swap it for {others}" if others else ""
 
 
 @rule(
@@ -273,7 +279,7 @@ def room_too_small(visit: Visit, limits: Limits) -> Iterator[DraftFinding]:
             enough = there * limits.number(limit)
             if at_once > enough:
                 wanted = limits.words(
-                    f"no more than {{}} to a station in {limit.removesuffix('s')}s",
+                    f"at most {{}} to a station in {limit.removesuffix('s')}s",
                     limit,
                 )
                 yield _crowded(station, there, enough, entries, at_once, wanted)
@@ -295,11 +301,9 @@ def _crowded(
     first, *others = entries
     return found(
         first.work.places["exercise"],
-        f"{at_once} at a time need the {station} for {some_of(names_of(entries))}; the room"
-        f" has {there}, enough for {plain(enough)}.",
+        f"{at_once} at a time need the {station} for {first_of(names_of(entries))}; the room has {there}.",
         wanted=wanted,
-        change="Start groups on different lines, let them come one after the other, or choose work that needs"
-        f" no {station}.",
+        change=f"Start groups on different lines, or choose work without a {station}.",
         where=line_name(first.prescription),
         subject=station,
         group=station,

@@ -8,7 +8,7 @@ from ..lint.engine.registry import rule
 from ..lint.findings.finding import Amount, found
 from ..lint.model.quantities import Range
 from ..lint.wording.words import says, sets_of
-from .shared import add, sessions_named, suggested, unless_one, where_named, where_to_add
+from .shared import add, session_named, suggested, unless_one, where_named, where_to_add
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -92,12 +92,12 @@ def fast_work_missing(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     fast = suggested(ledger.header, _is_meant(ledger), FAST_KINDS)
     yield found(
         where_to_add(sets),
-        f"The goal is power, but none of {sets_of(str(typical[0].all_sets()))} a week is fast"
+        f"{sets_of(str(typical[0].all_sets()))} a week for power, none of them fast"
         f"{unless_one(ledger.may_be(lambda exercise: exercise.kind in FAST_KINDS), 'is')}.",
         wanted=limits.worked_out(
             f"jumps, throws, tempo X or loads of {power} %", ("{:%}", "lightest"), ("{:%}", "heaviest")
         ),
-        change=f"{add('jump or throw', fast, sessions_named(sets))}.",
+        change=f"{add('jump or throw', fast, session_named(sets))}.",
         where=where_named(sets),
         amount=Amount(0, 1),
     )

@@ -114,8 +114,8 @@ def more_reps_than_load_allows(entry: SetGroup, limits: Limits) -> Iterator[Draf
                 _asked(entry, asked, 1),
                 load.span.high,
                 asked,
-                f"{plain(load.span.high)} at most: that is what {load.words} means",
-                "Write a lighter load",
+                f"at most {plain(load.span.high)}, as {load.words} means",
+                "a lighter load",
             )
         return
     sets, grown = entry.sets_apart, 1.0 if load.kind == "percent" else entry.programme.growth
@@ -138,10 +138,8 @@ def more_reps_than_load_allows(entry: SetGroup, limits: Limits) -> Iterator[Draf
         _asked(entry, hardest.reps + least_left, hardest.number if hardest.fresh() <= few else 1),
         hardest.held.beyond(few),
         hardest.reps + least_left,
-        limits.worked_out(
-            hardest.wanted(few, limits), ("{:standard deviation} above the mean", "few manage")
-        ),
-        f"Take {_lighter(hardest.reps + least_left, entry.curve)} of the best lift,",
+        limits.worked_out(hardest.wanted(few), ("{:standard deviation} above the mean", "few manage")),
+        f"{_lighter(hardest.reps + least_left, entry.curve)},",
         severity="error" if certain else "warning",
         excess=hardest.tired(),
     )
@@ -171,15 +169,14 @@ class _Try:
         """The same as the set that it is."""
         return (self.cost() - self.held.mean) / self.held.spread
 
-    def wanted(self, few: float, limits: Limits) -> str:
+    def wanted(self, few: float) -> str:
         """What its load allows: a first set, and this one where that makes the difference."""
-        most = "hardly anybody more than" if limits.is_default("few manage") else "no more than"
         allowed = self.held.beyond(few)
         first = f"about {self.held.mean:.0f} at {self.percent:.0f} %"
         if self.fresh() > few:
-            return f"{first}, and {most} {allowed:.0f}"
+            return f"{first}, at most {allowed:.0f}"
         tired = floor((allowed - self.left) / curves.tired(self.number) + self.left)
-        return f"{first} in a first set, and {most} {tired} in set {self.number}"
+        return f"{first}, at most {tired} in set {self.number}"
 
 
 def _beyond_best(entry: SetGroup) -> tuple[float, float] | None:
@@ -209,10 +206,10 @@ def _more_than_the_best(entry: SetGroup, asked: float, percent: float, limits: L
             if _says_of_what(entry)
             else found(
                 entry.work.places["load"],
-                f"{entry.name} at {words}: of what?",
+                f"{entry.name} at {words}: of which lift?",
                 severity="note",
-                wanted="a load that is known; of this lift's own best 100 % is one repetition",
-                change="Write the load in kg, or say in a `note` of which lift it is a percentage.",
+                wanted="one repetition at 100 % of its own best",
+                change="Write the load in kg, or name the lift in a `note`.",
                 where=line_name(entry.prescription),
                 subject="percent of another lift",
                 excess=percent,
@@ -220,10 +217,9 @@ def _more_than_the_best(entry: SetGroup, asked: float, percent: float, limits: L
         )
     return found(
         entry.work.places["load" if percent > 100 else "reps"],
-        f"{_asked(entry, asked, 1)}, at {words}.",
-        wanted="one repetition at 100 % of the lift's own best, and none above",
-        change=f"Take {_lighter(asked, entry.curve)} of the best lift. If it is a percentage of something"
-        " else, write it in kg.",
+        f"{_asked(entry, asked, 1)} at {words}.",
+        wanted="one at 100 % of its own best, none above",
+        change=f"Take {_lighter(asked, entry.curve)}, or write kg if it is a percentage of something else.",
         where=line_name(entry.prescription),
         related=(Related(entry.work.places["load"], words),) if percent <= 100 else (),
         excess=percent + asked,
@@ -265,11 +261,11 @@ def _lighter(repetitions: float, curve: str) -> str:
 
 
 def _asked(entry: SetGroup, asked: float, number: int) -> str:
-    """``8 repetitions, 1 of them in reserve``; ``4 sets of 8 repetitions`` where their number matters."""
+    """``8 repetitions (1 of them in reserve)``; ``4 sets of 8`` where their number matters."""
     left = _least_left(entry)
-    in_reserve = f", {plain(left)} of them in reserve" if left else ""
-    sets = f"{sets_of(number)} of " if number > 1 else ""
-    return f"{sets}{counted_noun(asked, 'repetition')}{in_reserve}"
+    in_reserve = f" ({plain(left)} of them in reserve)" if left else ""
+    done = f"{sets_of(number)} of {plain(asked)}" if number > 1 else counted_noun(asked, "repetition")
+    return f"{done}{in_reserve}"
 
 
 def _too_many(
@@ -285,10 +281,10 @@ def _too_many(
     words = entry.work.load.words if entry.work.load else ""
     return found(
         entry.work.places["reps"],
-        f"{asked}, at {words}.",
+        f"{asked} at {words}.",
         severity=severity,
         wanted=allowed,
-        change=f"{advice} or ask for fewer repetitions.",
+        change=f"Take {advice} or fewer repetitions.",
         where=line_name(entry.prescription),
         group=entry.name,
         line=entry.prescription.place,
@@ -373,10 +369,8 @@ def effort_against_load(entry: SetGroup, limits: Limits) -> Iterator[DraftFindin
     yield found(
         work.places[key],
         f"{words} after {reps} repetitions at {work.load.words}.",
-        wanted=f"{about} {mean - reps.high:.0f} repetitions left there: lifters manage {about} {mean:.0f}"
-        f" at {percent.high:.0f} %",
-        change=f"Take the load to about {heavier:.0f} % of the best lift, ask for more repetitions, or write"
-        " the effort that is meant.",
+        wanted=f"{about} {mean - reps.high:.0f} left, of {about} {mean:.0f} at {percent.high:.0f} %",
+        change=f"Take about {heavier:.0f} %, or more repetitions, or correct the {key.upper()}.",
         where=line_name(entry.prescription),
         related=(Related(work.places["load"], work.load.words), *_on_file(entry)),
         excess=least,

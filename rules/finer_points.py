@@ -8,7 +8,7 @@ from ..lint.counting.week import BUILDING
 from ..lint.engine.limits import COUNTING, Condition, Option
 from ..lint.engine.registry import rule
 from ..lint.findings.finding import Amount, Related, found
-from ..lint.wording.words import sets_of
+from ..lint.wording.words import first_of, sets_of
 from .shared import added_for_each, is_for, where_named, where_to_add
 
 TYPE_CHECKING = False
@@ -235,14 +235,17 @@ def finer_points_missing(ledger: Ledger, limits: Limits) -> Iterator[DraftFindin
     wanted = {point.name: point.is_trained_by for point, _ in missing}
     yield found(
         where_to_add(first),
-        f"{'; '.join(_what_is_missing(missing))}.",
-        wanted="something for each part of a muscle that the programme means to build",
-        change=f"{added_for_each(ledger.header, wanted)}; a set or two of each will do, where they matter to"
-        " you.",
+        f"No set for the {first_of(list(wanted))}.",
+        wanted="a set for each part you build",
+        change=f"{added_for_each(ledger.header, wanted)}, where that matters to you.",
         where=where_named(first),
         amount=Amount(0, len(missing), "points"),
         related=tuple(
-            Related(where_to_add(count), f"{where_named(count)}: {point.none}") for point, count in missing
+            Related(
+                where_to_add(count),
+                f"{where_named(count)}: {sets_of(count.most)} a week for the {point.parent}, {point.none}",
+            )
+            for point, count in missing
         ),
     )
 
@@ -256,12 +259,3 @@ def _is_wanted(ledger: Ledger, point: FinerPoint) -> bool:
         return True
     about = set(catalogue.area(point.about) or ())
     return any(about.intersection(catalogue.area(term.words) or ()) for term in priority)
-
-
-def _what_is_missing(missing: list[tuple[FinerPoint, Count]]) -> list[str]:
-    """``12 sets a week for the quadriceps, none that reaches ...``, each muscle once."""
-    said: dict[str, str] = {}
-    for point, count in missing:
-        start = said.get(point.parent, f"{sets_of(count.most)} a week for the {point.parent}")
-        said[point.parent] = f"{start}, {point.none}"
-    return list(said.values())

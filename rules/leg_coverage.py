@@ -16,7 +16,7 @@ from .shared import (
     add,
     coverage_severity,
     serves,
-    sessions_named,
+    session_named,
     suggested,
     unless,
     where_named,
@@ -84,9 +84,8 @@ def knee_flexion_missing(week: Week, ledger: Ledger, limits: Limits) -> Iterator
         f"{sets_of(str(work))} of {called}{turn.words}; nothing bends the knee against load"
         f"{_unless_in_block(week, ledger, 'knee flexion')}.",
         severity=coverage_severity(week, "warning", curls),
-        wanted="at least one set of knee flexion in the block: hinges and squats leave out the short head of"
-        " biceps femoris",
-        change=f"{add('leg curl', curls, sessions_named(work))}.",
+        wanted="a set of knee flexion in the block",
+        change=f"{add('leg curl', curls, session_named(work))}.",
         where=where_named(work),
         subject="knee flexion",
         group="knee flexion",
@@ -151,8 +150,8 @@ def hip_hinge_missing(week: Week, ledger: Ledger, limits: Limits) -> Iterator[Dr
         f"{sets_of(str(legs))} of leg work{turn.words}; none is a hip hinge{' that moves' if held else ''}"
         f"{_unless_in_block(week, ledger, 'hip hinge')}.",
         severity=coverage_severity(week, serious, hinges),
-        wanted="at least one set of a hip hinge in the block",
-        change=f"{add('hip hinge', hinges, sessions_named(curls or legs))}.",
+        wanted="a set of hip hinges in the block",
+        change=f"{add('hip hinge', hinges, session_named(curls or legs))}.",
         where=where_named(curls or legs),
         subject="hip hinge",
         group="hip hinge",
@@ -239,12 +238,11 @@ def straight_knee_calf_missing(week: Week, ledger: Ledger, limits: Limits) -> It
     standing = suggested(week.programme, _straight_calf)
     yield found(
         where_to_add(raises),
-        f"{sets_of(str(raises))} of calf raises{turn.words}, all with the knee bent; the gastrocnemius gets"
-        f" nothing{unless(block, areas=('gastrocnemius',))}.",
+        f"{sets_of(str(raises))} of calf raises{turn.words}, none with the knee straight"
+        f"{unless(block, areas=('gastrocnemius',))}.",
         severity=coverage_severity(week, "warning" if in_sight else "note", standing),
-        wanted="at least one set with the knee straight in the block; it trains the soleus as well",
-        change="Do some of them standing."
-        f" {add('straight-knee calf raise', standing, sessions_named(raises))}.",
+        wanted="a straight-knee set in the block",
+        change=f"{add('straight-knee calf raise', standing, session_named(raises))}.",
         where=where_named(raises),
         subject="gastrocnemius",
         group="gastrocnemius",
@@ -312,9 +310,9 @@ def calf_work_missing(week: Week, ledger: Ledger, limits: Limits) -> Iterator[Dr
     raises = suggested(week.programme, serves("plantarflexion"))
     yield found(
         where_to_add(legs),
-        f"{sets_of(str(legs))} for the legs; none trains the calves.",
-        wanted="at least one set for the calves in the block (common practice)",
-        change=f"{add('calf raise', raises, sessions_named(legs))}.",
+        f"{sets_of(str(legs))} for the legs, none for the calves.",
+        wanted="a set for the calves in the block",
+        change=f"{add('calf raise', raises, session_named(legs))}.",
         where=where_named(legs),
         subject="calves",
         related=counted_lines(legs),
@@ -390,7 +388,7 @@ def nordics_too_rare(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
             where_to_add(counted),
             f"{counted_noun(sessions, 'session')} with Nordic curls in {weeks} weeks.",
             wanted=limits.words("at least one in {:week}", "weeks"),
-            change="Put a set or two into every week or two, or give their place to another leg curl.",
+            change="Do them every week or two, or put another leg curl in their place.",
             where=where_named(counted),
             group="Nordic curl",
             amount=Amount(sessions, ceil(weeks / limits.number("weeks")), "sessions"),

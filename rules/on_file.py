@@ -55,16 +55,15 @@ def clearance_missing(lifter: Lifter, limits: Limits) -> Iterator[DraftFinding]:
         yield found(
             athlete.place,
             f"{capital(listed(reasons))}, and no clearance on file.",
-            wanted="the date of a clearance that is kept elsewhere",
-            change="Ask the athlete to see a physician or other licensed professional first, keep the paper"
-            " elsewhere and write `clearance on file` with its date.",
+            wanted="the date of one",
+            change="Ask a physician or other licensed professional, then write `clearance on file`.",
             where=athlete.name,
         )
 
 
 def _reasons_for_clearance(lifter: Lifter, age: float) -> Iterator[str]:
     if lifter.athlete.protect and not lifter.resources.screened:
-        yield "something to spare"
+        yield "a protected area"
     if _comes_back(lifter):
         yield "a return to training"
     if lifter.athlete.age is not None and lifter.athlete.age >= age:
@@ -103,10 +102,10 @@ def screening_missing(lifter: Lifter, limits: Limits) -> Iterator[DraftFinding]:
     if _is_kept(athlete) and _begins(lifter) and not on_file:
         yield found(
             athlete.place,
-            "No screening on file.",
-            wanted="the date of a health screening that is kept elsewhere",
-            change="Have the athlete answer the screening that your practice uses and write"
-            " `screening on file` with its date; or state once in spotline.yaml that the team screens.",
+            "No health screening on file.",
+            wanted="the date of one",
+            change="Screen the athlete and write `screening on file`, or write in spotline.yaml that you"
+            " screen.",
             where=athlete.name,
         )
 
@@ -163,9 +162,8 @@ def junior_unsupervised(lifter: Lifter, limits: Limits) -> Iterator[DraftFinding
     if athlete.age is not None and athlete.age < limits.number("age") and not athlete.supervision:
         yield found(
             athlete.place,
-            f"Aged {athlete.age:g}, and nothing written about who supervises.",
-            wanted="qualified supervision, written down",
-            change="Have a qualified coach watch the sessions and write it under `supervision`; your local"
-            " rules on young people come first.",
+            f"Aged {athlete.age:g}, and no supervision written down.",
+            wanted="a qualified coach at each session",
+            change="Follow your local rules on young people, and write under `supervision` who it is.",
             where=athlete.name,
         )

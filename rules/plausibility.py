@@ -7,7 +7,7 @@ from ..lint.engine.registry import rule
 from ..lint.findings.finding import Amount, Related, found
 from ..lint.model.naming import line_name
 from ..lint.model.quantities import KG_PER_LB
-from ..lint.wording.words import listed, plain
+from ..lint.wording.words import first_of, plain
 from .shared import in_words
 
 TYPE_CHECKING = False
@@ -192,9 +192,9 @@ def units_mixed(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     loads = [entry.work.load.words for entry in (first, *others) if entry.work.load]
     yield found(
         place,
-        f"{listed(loads[:4])} in {rarer}, the other loads in {other}.",
+        f"{first_of(loads)}, the other loads in {other}.",
         wanted="one unit throughout",
-        change=f"Write it in {other} (1 lb is {plain(KG_PER_LB)} kg), or give just the right unit.",
+        change=f"Write it in {other} (1 lb is {plain(KG_PER_LB)} kg), or correct the unit.",
         where=line_name(first.prescription),
         related=tuple(Related(one, f"in {rarer}") for one in rest),
     )
@@ -247,9 +247,9 @@ def exercise_twice(visit: Visit, limits: Limits) -> Iterator[DraftFinding]:
             again = others[0]
             yield found(
                 again.work.places["exercise"],
-                f"{again.name} stands on {len(alike)} lines of this session that read alike.",
-                wanted="one line for it, or lines that differ in load, repetitions or effort",
-                change="Take the second out, draw them together with all their sets, or say what differs.",
+                f"{again.name} on {len(alike)} lines of this session with the same load and effort.",
+                wanted="one line, or lines that differ",
+                change="Put all sets on one line, or write what differs.",
                 where=line_name(again.prescription),
                 related=tuple(
                     Related(other.work.places["exercise"], line_name(other.prescription))

@@ -133,9 +133,9 @@ def _jump_in_sets(first: Week, last: Week, limits: Limits) -> Iterator[DraftFind
     name = last.programme.name
     yield found(
         line.place,
-        f"Weekly sets jump from the end of {name}: {rises(grown)}.",
+        f"Weekly sets jump after {name}: {rises(grown)}.",
         wanted=limits.words("at most {:set} or {:%} more", "most", "share"),
-        change=f"Start nearer to {name} and build up.",
+        change="Start with fewer sets and build up.",
         where=line_name(line),
         group=worst.group,
         amount=Amount(worst.count.middle, worst.before.middle + limits.number("most")),
@@ -164,9 +164,9 @@ def _jump_in_load(first: Week, last: Week, limits: Limits) -> Iterator[DraftFind
     name = last.programme.name
     yield found(
         worst.work.places["load"],
-        f"Loads jump from the end of {name}: {first_of(list(dict.fromkeys(said)))}.",
+        f"Loads jump after {name}: {first_of(list(dict.fromkeys(said)))}.",
         wanted=limits.words("at most {:%} more for similar repetitions", "step"),
-        change=f"Start nearer to {name}, or correct the number.",
+        change="Start lighter and build up, or correct the number.",
         where=line_name(worst.prescription),
         related=tuple(
             Related(step.before.work.places["load"], f"{name}: {load_in_words(step.before.work).words}")

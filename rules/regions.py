@@ -9,7 +9,7 @@ from ..lint.counting.week import BUILDING
 from ..lint.engine.limits import Condition, Option
 from ..lint.engine.registry import rule
 from ..lint.findings.finding import Amount, found
-from ..lint.wording.words import counted_noun, listed, sets_of
+from ..lint.wording.words import counted_noun, first_of, listed, sets_of
 from .shared import (
     added_for_each,
     capital,
@@ -17,7 +17,7 @@ from .shared import (
     is_for,
     lower,
     serves,
-    sessions_named,
+    session_named,
     unless,
     where_named,
     where_to_add,
@@ -82,11 +82,11 @@ def region_untrained(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
             whole = len(missing) == len(parts)
             yield found(
                 term.place,
-                f"`{term.words}` is in the focus; nothing trains {'it' if whole else listed(missing)}"
+                f"`{term.words}` is in `focus`; no work for {'it' if whole else _the(missing)}"
                 f"{unless(tally, areas=_muscles(parts, missing))}.",
-                wanted="at least one set, directly or as a helper",
-                change=f"{_added_for(ledger, missing if not whole else [term.words])}, or take it out of the"
-                " focus.",
+                wanted="a set, direct or indirect",
+                change=f"{_added_for(ledger, [term.words] if whole else missing)}, or take {term.words} out of"
+                " `focus`.",
                 where="focus",
                 subject=term.words,
                 group=term.words,
@@ -104,10 +104,10 @@ def region_untrained(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     if missing and session is not None:
         yield found(
             session.place,
-            f"Nothing trains {_surely_first(ledger, regions, missing)}.",
+            f"No work for {_surely_first(ledger, regions, missing)}.",
             severity="warning" if programme.goal == "general health" else "note",
-            wanted="at least one set for each of the seven major regions",
-            change=f"{_added_for(ledger, missing)}, or say in `focus` what this programme means to train.",
+            wanted="a set for each major region",
+            change=f"{_added_for(ledger, missing)}, or name what you train in `focus`.",
             where=session.name,
             amount=Amount(
                 len(catalogue.major_regions) - len(missing), len(catalogue.major_regions), "regions"
@@ -116,7 +116,17 @@ def region_untrained(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
 
 
 def _added_for(ledger: Ledger, areas: list[str]) -> str:
-    return added_for_each(ledger.header, {area: _trains(area) for area in areas})
+    return added_for_each(ledger.header, {_called(area): _trains(area) for area in areas})
+
+
+def _called(region: str) -> str:
+    """The trade's word for a region: coaches train abdominals."""
+    return "abdominals" if region == "abdomen" else region
+
+
+def _the(regions: list[str], last: str = "and") -> str:
+    """``the legs, abdominals and back``."""
+    return f"the {listed(list(map(_called, regions)), last)}"
 
 
 def _trains(area: str) -> Callable[[Exercise], bool]:
@@ -143,12 +153,10 @@ def _untrained(tally: Tally, parts: dict[str, tuple[str, ...]]) -> list[str]:
 
 
 def _surely_first(tally: Tally, parts: dict[str, tuple[str, ...]], missing: list[str]) -> str:
-    """``legs and back, not even as a helper, nor arms, unless `toe push` does it``."""
+    """``the legs and back, nor for the arms, unless `toe push` does it``."""
     open_still = [name for name in missing if tally.may_train(areas=parts[name])]
     surely = [name for name in missing if name not in open_still]
-    words = f"{listed(surely)}, not even as a helper" if surely else ""
-    if open_still:
-        words += f"{', nor ' if surely else ''}{listed(open_still)}"
+    words = ", nor for ".join(_the(names) for names in (surely, open_still) if names)
     return f"{words}{unless(tally, areas=_muscles(parts, open_still))}"
 
 
@@ -232,10 +240,9 @@ def pull_or_push_missing(week: Week, ledger: Ledger, limits: Limits) -> Iterator
         yield found(
             where_to_add(upper),
             f"{sets_of(str(upper))} of presses and pulls{turn.words or ' a week'};"
-            f" {listed([f'no {one}' for one in missing])}{open_still}.",
-            wanted="pulls and presses, both overhead and to the front (common practice)",
-            change=f"{added_for_each(ledger.header, wanted, sessions_named(upper))},"
-            " or say in `focus` what this programme means to train.",
+            f" no {listed(missing, 'or')}{open_still}.",
+            wanted="a set of each in the block",
+            change=f"{added_for_each(ledger.header, wanted, session_named(upper))}.",
             where=where_named(upper),
             subject=listed(missing),
             group=listed(missing),
@@ -329,10 +336,10 @@ def days_per_region_few(week: Week, ledger: Ledger, limits: Limits) -> Iterator[
     if not few:
         return
     session = (next(iter(lacking)) or week.visits[0]).session
+    said = [f"{_called(region)} on {_days(few[region])}" for region in sorted(few, key=lambda one: few[one])]
     yield found(
         session.place,
-        f"{listed([f'{region} on {_days(mean)}' for region, mean in few.items()])} of the week"
-        f"{' in the mean of a turn' if turn.words else ''}"
+        f"{capital(first_of(said))} of the week{' in the mean of a turn' if turn.words else ''}"
         f"{unless(turn.tally, areas=few, does='adds to it')}.",
         wanted=limits.words("{:day} or more for each major region", "days"),
         change=f"{capital('; '.join(_added_to(week, *one) for one in lacking.items()))}.",
@@ -349,7 +356,7 @@ def _added_to(week: Week, visit: Visit | None, regions: list[str]) -> str:
     to = visit.session.name if visit else free_day(week)
     if not to:
         return "the athlete has no other day: agree on one with them and write it under `days`, or waive this"
-    return lower(added_for_each(week.programme, {region: _trains(region) for region in regions}, to))
+    return lower(added_for_each(week.programme, {_called(region): _trains(region) for region in regions}, to))
 
 
 def _days_of(week: Week, region: str, limits: Limits) -> set[int]:

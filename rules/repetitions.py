@@ -11,7 +11,7 @@ from ..lint.engine.registry import rule
 from ..lint.findings.finding import Edit, Related, found
 from ..lint.model.naming import day_name, line_name
 from ..lint.model.quantities import Range
-from ..lint.wording.words import listed, sets_of
+from ..lint.wording.words import first_of, listed, sets_of
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -102,15 +102,14 @@ def rep_range_narrow(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
             narrow = one_slot[slot]
             if not narrow:
                 continue
-            groups = [group for group, _ in narrow]
+            groups = [group for group, _ in sorted(narrow, key=lambda one: -one[1].middle)]
             line = narrow[0][1].lines()[0][0]
             yield found(
                 line.place,
-                f"Every direct set for {listed(groups)} is {slot}"
-                f" ({'fewer than 8' if slot == 'heavy' else '8 or more'} repetitions).",
-                wanted=f"some {lacking} work in the block too",
-                change=f"Make one of the exercises {lacking}"
-                f" ({'4-7' if lacking == 'heavy' else '8-20'} repetitions) on one of the days.",
+                f"No direct set {'under 8' if lacking == 'heavy' else 'from 8'} repetitions for the"
+                f" {first_of(groups)}.",
+                wanted=f"some {lacking} sets in the block",
+                change=f"Write `reps: {'4-7' if lacking == 'heavy' else '8-20'}` for one exercise on one day.",
                 where=line_name(line),
                 subject=slot,
                 related=counted_lines(*(count for _, count in narrow)),
@@ -172,9 +171,9 @@ def rir_rpe_contradict(entry: SetGroup, limits: Limits) -> Iterator[DraftFinding
     printed = all(end >= 7 and end % 1 == 0 for end in (work.rpe.low, work.rpe.high))
     yield found(
         work.places["rpe"],
-        f"RPE {work.rpe} leaves {_repetitions(left)}; the same line says RIR {work.rir}.",
+        f"RPE {work.rpe} leaves {_repetitions(left)}, but RIR is {work.rir}.",
         severity="error" if printed else "warning",
-        wanted="RPE and RIR that agree on the published scale (RPE 9 leaves one repetition, RPE 8 two)",
+        wanted="RPE and RIR that agree",
         change=f"Write {' or '.join(f'{name} {span}' for _, name, span in choices)}, or only one of the two.",
         where=line_name(entry.prescription),
         related=(Related(work.places["rir"], f"RIR {work.rir}"),),
@@ -251,9 +250,9 @@ def heavy_light_not_crossed(week: Week, limits: Limits) -> Iterator[DraftFinding
     line = curl.lines()[0][0]
     yield found(
         line.place,
-        f"Hinges and leg curls are both heavy on {listed(heavy)} and both light on {listed(light)}.",
-        wanted="one day with a heavy hinge and a light curl, one the other way round (common practice)",
-        change=f"Let the curls change places: light on {heavy[0]}, heavy on {light[0]}.",
+        f"Hinges and leg curls both heavy on {listed(heavy)}, both light on {listed(light)}.",
+        wanted="one heavy and one light on each day",
+        change=f"Swap the curls: light on {heavy[0]}, heavy on {light[0]}.",
         where=line_name(line),
         related=counted_lines(*(count for _, *counts in both for count in counts)),
     )

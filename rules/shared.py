@@ -39,10 +39,9 @@ def where_named(count: Count) -> str:
     return line_name(count.lines()[0][0])
 
 
-def sessions_named(count: Count) -> str:
-    """The sessions that a count falls on, ``Lower A or Lower B``."""
-    names = list(dict.fromkeys(line.session.name for line, _ in count.lines()))
-    return " or ".join(names[:2])
+def session_named(count: Count) -> str:
+    """The name of its session."""
+    return count.lines()[0][0].session.name
 
 
 DAYS_A_WEEK = 7
@@ -106,13 +105,6 @@ def in_words(place: Place, words: str) -> str:
 def names_of(entries: Iterable[SetGroup]) -> list[str]:
     """The names of the exercises, each once."""
     return list(dict.fromkeys(entry.name for entry in entries))
-
-
-def some_of(names: list[str]) -> str:
-    """``a, b and c``; of many the first ones, ``a, b, c, d and 3 more``."""
-    if len(names) > MOST_NAMED + 1:
-        names = [*names[:MOST_NAMED], f"{len(names) - MOST_NAMED} more"]
-    return listed(names)
 
 
 def capital(words: str) -> str:
@@ -196,27 +188,26 @@ def suggested(header: ProgrammeHeader, does: Does, kinds: tuple[str, ...] = ()) 
 
 
 def add(what: str, suggestion: Suggestion, to: str) -> str:
-    """Advice to add what is missing, ``Add a, b or c to Lower A``, or that it cannot be had; no full stop."""
+    """Advice to add what is missing, ``Add a or b to Lower A``, or that it cannot be had; no full stop."""
     if suggestion.names:
         return f"Add {listed(suggestion.names, 'or')} to {to}"
     return f"{capital(_not_to_be_had(what, suggestion))}; waive this and say so"
 
 
 def added_for_each(header: ProgrammeHeader, wanted: Mapping[str, Does], to: str = "") -> str:
-    """Advice to add one exercise for each thing that is missing, ``Add a for legs and hips and b for chest``.
+    """Advice to add an exercise for each thing that is missing, ``Add a and b to Lower A``.
 
-    Each exercise is named once. At the end stands what cannot be had, and why; no full stop.
+    Each exercise is named once; of three and more the first, ``Add one each to Lower A, such as a``. At the
+    end stands what cannot be had, and why; no full stop.
     """
     from ..lint.counting.suggestions import suggest
 
     found = {what: suggest(header, does) for what, does in wanted.items()}
-    by_name: dict[str, list[str]] = {}
-    for what, suggestion in found.items():
-        for name in suggestion.names[:1]:
-            by_name.setdefault(name, []).append(what)
-    named = listed([f"{name} for {listed(several)}" for name, several in by_name.items()])
+    names = list(dict.fromkeys(one.names[0] for one in found.values() if one.names))
+    place = f" to {to}" if to else ""
+    named = f"{listed(names)}{place}" if len(names) < 3 else f"one each{place}, such as {names[0]}"
     without = [_not_to_be_had(what, one) for what, one in found.items() if not one.names]
-    parts = [*([f"add {named}{f' to {to}' if to else ''}"] if named else []), *without]
+    parts = [*([f"add {named}"] if names else []), *without]
     return capital("; ".join(parts)) + ("; waive what cannot be had" if without else "")
 
 

@@ -97,14 +97,11 @@ def nothing_changes(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     first = min(still, key=lambda run: run.entry.prescription.place.start)
     names = first_of(list(dict.fromkeys(run.entry.name for run in still)))
     longest = max(len(run.weeks) for run in still)
-    one = len({run.entry.name for run in still}) == 1
     yield found(
         first.entry.prescription.place,
-        f"{names} {'stays' if one else 'stay'} the same in sets, repetitions, load and effort for {longest}"
-        " weeks.",
-        wanted=limits.words("a change within {:week}, or a progression written down", "weeks"),
-        change="Write down how the load moves on, such as `progression: {add: 2.5 kg, when: all sets done}`,"
-        " or change the numbers by week.",
+        f"{longest} weeks without a change: {names}.",
+        wanted=limits.words("a change within {:week}", "weeks"),
+        change="Change the numbers by week, or write `progression: {add: 2.5 kg}`.",
         where=line_name(first.entry.prescription),
         group=names,
         amount=Amount(longest, limits.number("weeks"), "weeks"),
@@ -232,7 +229,7 @@ def progression_never_reached(ledger: Ledger, limits: Limits) -> Iterator[DraftF
         yield found(
             stated.place,
             f"{exercise_name(line)}: {counted}.",
-            wanted="a step that the line can come to",
+            wanted="a step within reach",
             change=change,
             where=line_name(line),
         )
@@ -244,7 +241,7 @@ def _never_added(add: str, entries: Sequence[SetGroup]) -> tuple[str, str] | Non
         return f"{add} cannot be added to a band", "Name the next band instead, or add repetitions."
     if add.endswith("%") and not any(_has_number(entry) for entry in entries):
         return (
-            f"{add} more of a load that is no number",
+            f"{add} more of a load without a number",
             "State a load in kg or %, or add kilograms or repetitions.",
         )
     return None
@@ -274,6 +271,6 @@ def _never_at_the_top(entries: Sequence[SetGroup]) -> tuple[str, str] | None:
         if any(span is not None and span.low != span.high for span in spans):
             return None
     return (
-        "the next step waits for the top of a range, but the line states no range",
-        "Write the repetitions as a range, such as 5-8, or say what has to be done with the number there is.",
+        "the next step waits for the top of a range, and there is none",
+        "Write a range, such as `reps: 5-8`, or another `when`.",
     )

@@ -76,8 +76,8 @@ def load_and_effort_missing(ledger: Ledger, limits: Limits) -> Iterator[DraftFin
     yield found(
         first.place,
         f"{number} neither load nor effort: {first_of(names_of(lines[line] for line in (first, *others)))}.",
-        wanted="a load, an RM, a RIR or an RPE for each",
-        change="Write one of them, such as `rir: 2`.",
+        wanted="a load, RM, RIR or RPE for each",
+        change="Write one, such as `rir: 2`.",
         where=line_name(first),
         amount=Amount(len(lines), 0, "lines"),
         related=tuple(Related(line.place, line_name(line)) for line in others),
@@ -158,11 +158,11 @@ def best_lift_missing(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     names = [entry.name for entry in (first, *others)]
     yield found(
         first.work.places["load"],
-        f"{first.work.load.words if first.work.load else ''} of {first_of(names)}: no best lift on file for"
+        f"{first.work.load.words if first.work.load else ''} of {first_of(names)}, but no best on file for"
         f" {athlete.name}.",
-        wanted="the best lift by which the percentage becomes a load",
-        change=f"Add {'it' if len(names) == 1 else 'them'} to the athlete's `best lifts`, or write a load in"
-        " kg or an effort.",
+        wanted="the best lift on file",
+        change=f"Write {'it' if len(names) == 1 else 'them'} under `best lifts`, or write a load in kg or an"
+        " effort.",
         where=line_name(first.prescription),
         amount=Amount(len(names), 0, "lifts"),
         related=tuple(Related(entry.work.places["load"], line_name(entry.prescription)) for entry in others),
@@ -234,7 +234,7 @@ def best_lift_old(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
         first.work.places["load"],
         f"Tested long before the start: {first_of(said)}.",
         wanted=limits.words("a test no older than {:week}", "oldest"),
-        change="Test again, estimate from a recent hard set, or steer by effort (RIR, RPE).",
+        change="Test again, estimate it from a hard set, or go by RIR or RPE.",
         where=line_name(first.prescription),
         group=first.name,
         amount=Amount(max(weeks for _, _, weeks in old.values()), limits.number("oldest"), "weeks"),
@@ -289,9 +289,8 @@ def top_set_missing(visit: Visit, limits: Limits) -> Iterator[DraftFinding]:
             yield found(
                 entry.work.places["load"],
                 f"{load.words}, but no set of {entry.name} comes before.",
-                wanted="a top set of which to take the share",
-                change="Put the top set above, such as `{sets: 1, reps: 3, rpe: 8}` in `work`, or write the"
-                " load itself.",
+                wanted="a top set before it",
+                change="Put one above, such as `{sets: 1, reps: 3, rpe: 8}`, or write the load itself.",
                 where=line_name(entry.prescription),
             )
 
@@ -342,10 +341,9 @@ def reserve_hard_to_judge(ledger: Ledger, limits: Limits) -> Iterator[DraftFindi
     others = {at.key: entry for entry in lines if (at := entry.work.places["rir"]) != place}
     yield found(
         place,
-        f"RIR {first.work.rir} and no load by which to set it:"
-        f" {first_of(list(dict.fromkeys(entry.name for entry in lines)))}.",
+        f"RIR {first.work.rir} and no load: {first_of(list(dict.fromkeys(entry.name for entry in lines)))}.",
         wanted=limits.words("a load, or at most {:repetition} in reserve", "most"),
-        change="Write a load for the easy sets (kg, or % of the best lift), or an effort nearer to the end.",
+        change="Write a load in kg or % of the best lift, or a lower RIR.",
         where=line_name(first.prescription),
         related=tuple(
             Related(entry.work.places["rir"], f"{entry.name}: RIR {entry.work.rir}")

@@ -8,7 +8,7 @@ from ..lint.body import catalogue
 from ..lint.body.names import fold
 from ..lint.engine.registry import rule
 from ..lint.findings.finding import Edit, Related, found
-from ..lint.wording.words import did_you_mean, listed, shortened
+from ..lint.wording.words import did_you_mean, first_of, listed, shortened
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -78,8 +78,8 @@ def _not_counted(name: str, suggested: Suggestions, spared: Collection[Restricti
     unknown = f"`{shown}` {'names several lifts' if suggested.lifts else 'is not in the catalogue'}"
     if not spared:
         return f"{unknown}, so its sets count for no muscle."
-    subjects = listed([f"`{one.subject.words}`" for one in spared])
-    return f"{unknown}, so its sets count for no muscle, and nobody can look whether it spares {subjects}."
+    subjects = first_of([f"`{one.subject.words}`" for one in spared])
+    return f"{unknown}, so it counts for no muscle and cannot be checked against {subjects}."
 
 
 def _what_to_write(name: str, suggested: Suggestions) -> str:
@@ -91,7 +91,7 @@ def _what_to_write(name: str, suggested: Suggestions) -> str:
     shown = shortened(name)
     key = shown if _PLAIN.fullmatch(shown) else "'" + shown.replace("'", "''") + "'"
     meant = suggested.names[0] if suggested.names else "EXERCISE"
-    taught = f"say once what it means, in spotline.yaml or at the top: `our names: {{{key}: {meant}}}`."
+    taught = f"teach it: `our names: {{{key}: {meant}}}`."
     asked = did_you_mean(suggested.names)
     return f"{asked} Or {taught}" if asked else f"Write its usual name, or {taught}"
 

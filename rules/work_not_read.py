@@ -6,8 +6,8 @@ from ..lint.counting.tally import counted_lines
 from ..lint.engine.limits import Option
 from ..lint.engine.registry import rule
 from ..lint.findings.finding import Edit, Related, found
-from ..lint.wording.words import did_you_mean, shortened
-from .shared import names_of, some_of, where_named
+from ..lint.wording.words import did_you_mean, first_of, shortened
+from .shared import names_of, where_named
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -75,12 +75,10 @@ def sets_not_read(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
         names = names_of(part.entry for part in unread.parts)
         yield found(
             unread.lines()[0][0].place,
-            f"{unread.most} of {every.most} sets not read: {some_of(list(map(shortened, names)))}"
+            f"{unread.most} of {every.most} sets not read: {first_of(list(map(shortened, names)))}"
             f" {'is' if len(names) == 1 else 'are'} not known.",
-            wanted=limits.words(
-                "no more than {:%} of a week's sets, and none at {:%} or more", "share", "heavy"
-            ),
-            change="Write the usual names, or say under `our names` what they mean.",
+            wanted=limits.words("at most {:%} of a week's sets, none at {:%} or more", "share", "heavy"),
+            change="Write the usual names, or teach them under `our names`.",
             where=where_named(unread),
             related=counted_lines(unread),
             weeks=tuple(weeks),

@@ -609,7 +609,7 @@ PIECES: tuple[str, ...] = (
 )
 
 PAIRS: tuple[tuple[Any, ...], ...] = (
-    ('front and back of the thigh', (('the front of the thigh (knee extension)', 'quadriceps', ('knee extension',), ()), ('the back of the thigh (leg curls and hip hinges)', 'hamstrings', ('knee flexion',), ('hip hinge',))), True, ('cp-balance',)),
+    ('front and back of the thigh', (('quadriceps side', 'quadriceps', ('knee extension',), ()), ('hamstring side', 'hamstrings', ('knee flexion',), ('hip hinge',))), True, ('cp-balance',)),
     ('pressing and pulling', (('pressing', 'push muscles', (), ('horizontal push', 'vertical push')), ('pulling', 'pull muscles', (), ('horizontal pull', 'vertical pull'))), False, ('row-press-balance',)),
     ('bending and straightening the elbow', (('elbow flexion', 'elbow flexors', ('elbow flexion',), ()), ('elbow extension', 'triceps', ('elbow extension',), ())), False, ('row-press-balance',)),
     ('outer and inner hip', (('hip abduction', 'hip abductors', ('hip abduction',), ()), ('hip adduction', 'adductors', ('hip adduction',), ())), False, ('row-press-balance',)),

@@ -123,9 +123,10 @@ class Move:
         self.on = on
 
     def words(self) -> str:
-        """``2 sets from leg extension to leg curl``; each with its session where they have two."""
+        """``in Lower, move 2 sets from leg extension to leg curl``; each with its session where they have two."""
         both = (self.off, self.on)
-        return f"{sets_of(self.on.by)} from {self.off.line(both)} to {self.on.line(both)}"
+        place = f"in {self.on.session()}, " if self.on.session() == self.off.session() else ""
+        return f"{place}move {sets_of(self.on.by)} from {self.off.line(both)} to {self.on.line(both)}"
 
 
 def evened(more: Count, less: Count, most: float) -> Move | None:

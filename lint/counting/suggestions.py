@@ -16,7 +16,7 @@ if TYPE_CHECKING:
     from ..body.catalogue import Exercise
     from .header import ProgrammeHeader
 
-MOST = 3
+MOST = 2
 """How many exercises are suggested at most."""
 
 SLOW_KINDS = ("dynamic", "isometric")

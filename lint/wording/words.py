@@ -96,12 +96,12 @@ def part(of: float) -> str:
 
 
 def ratios(times: float) -> str:
-    """``2:3 and 3:2``: how far two things may be apart, either way, where one is 1.5 times the other."""
+    """``2:3 to 3:2``: how far two things may be apart, either way, where one is 1.5 times the other."""
     for less in range(1, 11):
         more = round(float(times * less), 6)
         if more.is_integer():
-            return f"{less}:{more:g} and {more:g}:{less}"
-    return f"1:{exact(times)} and {exact(times)}:1"
+            return f"{less}:{more:g} to {more:g}:{less}"
+    return f"1:{exact(times)} to {exact(times)}:1"
 
 
 def times_as_many(number: float) -> str:
