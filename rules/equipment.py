@@ -142,7 +142,7 @@ def equipment_missing(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     unread = [shortened(item) for item in listed_pieces if not equipment.is_known(item)]
     yield found(
         first.work.places["exercise"],
-        f"{capital(first_of(_what_lacks(taking)))}{_unless_unread(unread)}.",
+        f"{capital(_what_lacks(taking))}{_unless_unread(unread)}.",
         severity="note" if unread else "warning",
         wanted="exercises for what is there",
         change=f"{_swaps(offered)}, or write {words} under `equipment`.",
@@ -167,9 +167,10 @@ def _is_unloaded(entry: SetGroup, exercise: Exercise) -> bool:
     return exercise.pattern == "lunge" and not equipment.is_said(held, entry.name)
 
 
-def _what_lacks(taking: dict[tuple[str, ...], dict[str, Exercise]]) -> list[str]:
-    """``no barbell or rack for back squat and overhead press``, ``no cable machine for face pull``."""
-    return [f"no {_in_words(pieces, 'or')} for {first_of(list(names))}" for pieces, names in taking.items()]
+def _what_lacks(taking: dict[tuple[str, ...], dict[str, Exercise]]) -> str:
+    """``no barbell or rack for back squat and overhead press; no barbell for barbell curl``; three at most."""
+    lacks = [f"no {_in_words(pieces, 'or')} for {first_of(list(names))}" for pieces, names in taking.items()]
+    return "; ".join([*lacks[:3], *(["and more"] if len(lacks) > 3 else [])])
 
 
 def _in_words(pieces: Iterable[str], last: str = "and") -> str:

@@ -28,11 +28,11 @@ from spotline.lint.wording.words import amount, duration, exact, more_sets, part
         (part, 12, "1/12"),
         (part, 1, "1/1"),
         (part, 2.5, "40 %"),
-        (ratios, 1, "1:1 and 1:1"),
-        (ratios, 1.5, "2:3 and 3:2"),
-        (ratios, 1.1, "10:11 and 11:10"),
-        (ratios, 2, "1:2 and 2:1"),
-        (ratios, 1.33, "1:1.33 and 1.33:1"),  # 3:4 would let more pass
+        (ratios, 1, "1:1 to 1:1"),
+        (ratios, 1.5, "2:3 to 3:2"),
+        (ratios, 1.1, "10:11 to 11:10"),
+        (ratios, 2, "1:2 to 2:1"),
+        (ratios, 1.33, "1:1.33 to 1.33:1"),  # 3:4 would let more pass
         (times_as_many, 2, "twice as many"),
         (times_as_many, 2.5, "2.5 times as many"),
         (more_sets, 0, "more"),

@@ -76,7 +76,7 @@ class TestSuggestions:
         head = "athlete: {name: Ida, level: novice, age: 70, equipment: [band, leg press]}"
         text = week({"Lower": ["leg press, sets: 3, reps: 8", "leg press, sets: 2, reps: 12"]}, head)
         finding = only(findings(text, "knee-flexion-missing"))
-        assert finding.change == "Add band leg curl, seated band leg curl or hamstring walkout to Lower."
+        assert finding.change == "Add band leg curl or seated band leg curl to Lower."
         exercise = finding.change.removeprefix("Add ").split(", ")[0]
         mended = findings(text.replace("sets: 2", f"sets: 1}}\n      - {{exercise: {exercise}, sets: 2"))
         rules = {"knee-flexion-missing", "lift-beyond-level", "equipment-missing"}
@@ -130,8 +130,9 @@ class TestSuggestions:
         text = week(
             {"Gym": ["plank, sets: 3"]}, "goal: general health\nathlete: {name: A, equipment: [dumbbells]}"
         )
-        names = named(only(findings(text, "region-untrained")).change)
-        assert len(names) == len(set(names)) > 2
+        change = only(findings(text, "region-untrained")).change
+        assert change.startswith("Add one each, such as ")
+        assert len(named(change)) == 1
 
     def test_a_sibling_in_the_room(self, findings: Findings, week: Text) -> None:
         text = week({"Gym": ["superset: [{exercise: back squat, sets: 3}, {exercise: back squat, sets: 2}]"]})
@@ -205,7 +206,7 @@ def test_siblings_of_one_lift_load_a_spared_area_alike(lifts: tuple[str, ...], a
 def as_told(change: str, line: re.Match[str]) -> str:
     """A line of a text with the sets that some advice gives it; as it stands where the advice names others."""
     lift, sets = line[1], int(line[2])
-    moved = re.search(r"Move (\d+) sets? from (.+) to (.+)\.", change)
+    moved = re.search(r"[Mm]ove (\d+) sets? from (.+) to (.+)\.", change)
     told = re.search(rf"{lift}\b.*? to (\d+) sets?", change)
     if moved:
         sets += int(moved[1]) * ((lift == moved[3]) - (lift == moved[2]))
@@ -660,7 +661,7 @@ class TestNewQuestions:
         text = week({"Gym": ["bench press, sets: 4", "bent-over row, sets: 4"]}, "goal: general health")
         finding = only(findings(text, "pull-or-push-missing"))
         assert finding.severity == "note"
-        assert "no vertical pull and no vertical push" in finding.counted
+        assert "no vertical pull or vertical push" in finding.counted
 
 
 def rules_with_exercises() -> Iterator[str]:

@@ -324,7 +324,7 @@ class TestClearanceMissing:
         assert (finding.severity, finding.sources) == ("note", ("riebe-2015", "whitfield-2017"))
         assert (finding.place.excerpt, finding.where) == ("Ida", "Ida")
         assert finding.counted == "An age of 71, and no clearance on file."
-        assert finding.wanted == "the date of a clearance that is kept elsewhere"
+        assert finding.wanted == "the date of one"
         assert finding.change.startswith("Ask the athlete to see a physician or other licensed professional")
 
     def test_all_reasons_at_once(self, findings: Findings, week: Text) -> None:
@@ -334,7 +334,7 @@ class TestClearanceMissing:
         )
         (finding,) = findings(week(LEGS, head), self.RULE)
         assert finding.counted == (
-            "Something to spare, a return to training and an age of 65, and no clearance on file."
+            "A protected area, a return to training and an age of 65, and no clearance on file."
         )
 
     @pytest.mark.parametrize(
@@ -395,7 +395,7 @@ class TestScreeningMissing:
         assert (finding.place.excerpt, finding.where, finding.counted) == (
             "Ida",
             "Ida",
-            "No screening on file.",
+            "No health screening on file.",
         )
         assert finding.wanted == "the date of a health screening that is kept elsewhere"
         assert finding.change.endswith("or state once in spotline.yaml that the team screens.")
@@ -440,7 +440,7 @@ class TestJuniorUnsupervised:
         (finding,) = filed("name: Ida\nage: 16\n", self.RULE)
         assert (finding.severity, finding.sources) == ("note", ("faigenbaum-2009",))
         assert (finding.place.excerpt, finding.where) == ("Ida", "Ida")
-        assert finding.counted == "Aged 16, and nothing written about who supervises."
+        assert finding.counted == "Aged 16, and no supervision written down."
         assert finding.wanted == "qualified supervision, written down"
         assert "your local rules on young people come first" in finding.change
 

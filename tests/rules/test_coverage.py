@@ -51,9 +51,7 @@ class TestKneeFlexionMissing:
         assert finding.place.excerpt == "stiff-leg deadlift"
         assert finding.where == "Lower, stiff-leg deadlift"
         assert finding.counted == "4 sets of hip hinges; nothing bends the knee against load."
-        assert finding.wanted == (
-            "at least one set of knee flexion in the block: hinges and squats leave out the short head of biceps femoris"
-        )
+        assert finding.wanted == ("a set of knee flexion in the block")
         assert finding.change == "Add seated leg curl, lying leg curl or single-leg seated leg curl to Lower."
         assert "short head of biceps femoris" in finding.why
         assert "forecasts no injury" in finding.why
@@ -239,7 +237,7 @@ class TestHipHingeMissing:
         assert finding.place.excerpt == "seated leg curl"  # where the hamstrings work already
         assert finding.where == "Lower, seated leg curl"
         assert finding.counted == "7 sets of leg work; none is a hip hinge."
-        assert finding.wanted == "at least one set of a hip hinge in the block"
+        assert finding.wanted == "a set of hip hinges in the block"
         assert (
             finding.change
             == "Add dumbbell Romanian deadlift, trap bar deadlift or kettlebell deadlift to Lower."
@@ -341,17 +339,19 @@ class TestRegionUntrained:
         (finding,) = findings(week({"monday Push": ["bench press, sets: 3"]}, self.HEALTH), self.RULE)
         assert (finding.severity, finding.confidence) == ("warning", "guideline")
         assert (finding.place.excerpt, finding.where) == ("Push", "Push")
-        assert finding.counted == "Nothing trains legs, hips, abdomen and back, not even as a helper."
-        assert finding.wanted == "at least one set for each of the seven major regions"
+        assert finding.counted == "No work for the legs, hips, abdominals and back."
+        assert finding.wanted == "a set for each major region"
 
     def test_all_seven(self, findings: Findings, week: Text) -> None:
         assert findings(week({"Gym": list(self.ALL)}, self.HEALTH), self.RULE) == []
 
-    @pytest.mark.parametrize(("left_out", "missing"), [("plank", "abdomen"), ("leg press", "legs and hips")])
+    @pytest.mark.parametrize(
+        ("left_out", "missing"), [("plank", "abdominals"), ("leg press", "legs and hips")]
+    )
     def test_each_region_is_named(self, findings: Findings, week: Text, left_out: str, missing: str) -> None:
         lines = [line for line in self.ALL if not line.startswith(left_out)]
         (finding,) = findings(week({"Gym": lines}, self.HEALTH), self.RULE)
-        assert finding.counted == f"Nothing trains {missing}, not even as a helper."
+        assert finding.counted == f"No work for the {missing}."
 
     def test_helping_is_enough(self, findings: Findings, week: Text) -> None:
         # shoulders and arms help in the bench press: nothing for them alone, and nothing said
@@ -388,21 +388,21 @@ class TestRegionUntrained:
     @pytest.mark.parametrize(
         ("focus", "counted"),
         [
-            ("[legs]", ["`legs` is in the focus; nothing trains it."]),
+            ("[legs]", ["`legs` is in `focus`; no work for it."]),
             ("[chest]", []),
             ("[triceps]", []),  # as a helper
-            ("[thighs]", ["`thighs` is in the focus; nothing trains it."]),
-            ("[upper body]", ["`upper body` is in the focus; nothing trains back."]),
+            ("[thighs]", ["`thighs` is in `focus`; no work for it."]),
+            ("[upper body]", ["`upper body` is in `focus`; no work for the back."]),
             (
                 "[neck, calves]",
                 [
-                    "`neck` is in the focus; nothing trains it.",
-                    "`calves` is in the focus; nothing trains it.",
+                    "`neck` is in `focus`; no work for it.",
+                    "`calves` is in `focus`; no work for it.",
                 ],
             ),
             (
                 "[biceps femoris short head]",
-                ["`biceps femoris short head` is in the focus; nothing trains it."],
+                ["`biceps femoris short head` is in `focus`; no work for it."],
             ),
             ("[whatever]", []),  # that is for area-unknown to say
         ],
@@ -417,7 +417,7 @@ class TestRegionUntrained:
             ("focus: [chest]", ["bench press, sets: 3"]), ("focus: [legs]", ["bench press, sets: 3"])
         )
         (finding,) = findings(both, self.RULE)
-        assert (finding.counted, finding.place.line) == ("`legs` is in the focus; nothing trains it.", 12)
+        assert (finding.counted, finding.place.line) == ("`legs` is in `focus`; no work for it.", 12)
         assert findings(both.replace("focus: [legs]", "focus: [chest]"), self.RULE) == []
 
     @pytest.mark.parametrize(
@@ -441,29 +441,29 @@ class TestRegionUntrained:
             ("focus: [chest]", ["bench press, sets: 3"]), ("focus: [chest]", ["leg press, sets: 3"])
         )
         (finding,) = findings(text, self.RULE)
-        assert finding.counted == "`chest` is in the focus; nothing trains it."
+        assert finding.counted == "`chest` is in `focus`; no work for it."
 
     @pytest.mark.parametrize(
         ("head", "line", "counted"),
         [
             ("focus: [legs]", "leg press, sets: x", []),
-            ("focus: [legs]", "plank, sets: x", ["`legs` is in the focus; nothing trains it."]),
+            ("focus: [legs]", "plank, sets: x", ["`legs` is in `focus`; no work for it."]),
             (
                 "focus: [legs]",
                 "the usual, sets: 3",
-                ["`legs` is in the focus; nothing trains it, unless `the usual` does it."],
+                ["`legs` is in `focus`; no work for it, unless `the usual` does it."],
             ),
             (
                 "goal: general health",
                 "plank, sets: x",
-                ["Nothing trains legs, hips and back, not even as a helper."],
+                ["No work for the legs, hips and back."],
             ),
             (
                 "goal: general health",
                 "quarry hip thrust, sets: 1",
                 [
-                    "Nothing trains legs, abdomen and back, not even as a helper, nor hips, unless"
-                    " `quarry hip thrust` does it."
+                    "No work for the legs, abdominals and back, nor for the hips, unless `quarry hip"
+                    " thrust` does it."
                 ],
             ),
         ],
@@ -510,9 +510,7 @@ class TestStraightKneeCalfMissing:
         assert (finding.severity, finding.confidence) == ("warning", "growth trial")
         assert (finding.place.line, finding.place.excerpt) == (8, "seated calf raise")
         assert finding.where == "Lower, seated calf raise"
-        assert finding.counted == (
-            "5-6 sets of calf raises, all with the knee bent; the gastrocnemius gets nothing."
-        )
+        assert finding.counted == ("5-6 sets of calf raises, none with the knee straight.")
         assert finding.wanted == (
             "at least one set with the knee straight in the block; it trains the soleus as well"
         )
@@ -637,9 +635,7 @@ class TestPullOrPushMissing:
         (finding,) = findings(text, self.RULE)
         assert (finding.severity, finding.confidence) == ("note", "common practice")
         assert (finding.place.excerpt, finding.where) == ("bench press", "Push, bench press")
-        assert (
-            finding.counted == "7-8 sets of presses and pulls a week; no vertical pull and no vertical push."
-        )
+        assert finding.counted == "7-8 sets of presses and pulls a week; no vertical pull or vertical push."
         assert finding.wanted == "pulls and presses, both overhead and to the front (common practice)"
         assert (
             finding.change
@@ -656,10 +652,10 @@ class TestPullOrPushMissing:
     @pytest.mark.parametrize(
         ("left_out", "missing", "add"),
         [
-            (0, "no horizontal push", "bench press for horizontal push"),
-            (1, "no horizontal pull", "seated cable row for horizontal pull"),
-            (2, "no vertical push", "seated dumbbell shoulder press for vertical push"),
-            (3, "no vertical pull", "lat pulldown for vertical pull"),
+            (0, "no horizontal push", "bench press"),
+            (1, "no horizontal pull", "seated cable row"),
+            (2, "no vertical push", "seated dumbbell shoulder press"),
+            (3, "no vertical pull", "lat pulldown"),
         ],
     )
     def test_each_direction(
@@ -668,7 +664,7 @@ class TestPullOrPushMissing:
         lines = [line for number, line in enumerate(self.ALL) if number != left_out]
         (finding,) = findings(week({"Gym": lines}), self.RULE)
         assert finding.counted == f"6 sets of presses and pulls a week; {missing}."
-        assert finding.change.startswith(f"Add {add} to Gym, or")
+        assert finding.change == f"Add {add} to Gym."
 
     def test_easy_and_fast_ones_will_do(self, findings: Findings, week: Text) -> None:
         lines = [
@@ -710,9 +706,9 @@ class TestPullOrPushMissing:
             ("[chest]", ""),
             ("[lats]", "no vertical pull"),
             ("[upper back]", "no horizontal pull"),
-            ("[back]", "no vertical pull and no horizontal pull"),
+            ("[back]", "no vertical pull or horizontal pull"),
             ("[shoulders]", "no vertical push"),
-            ("[upper body]", "no vertical pull, no horizontal pull and no vertical push"),
+            ("[upper body]", "no vertical pull, horizontal pull or vertical push"),
         ],
     )
     def test_focus(self, findings: Findings, week: Text, focus: str, missing: str) -> None:
@@ -769,7 +765,7 @@ class TestPullOrPushMissing:
             ((1, 2), "6 sets of presses and pulls a week; no vertical pull."),
             (
                 (5, 6),
-                "6 sets of presses and pulls a week; no vertical pull, no horizontal pull and no vertical push.",
+                ("6 sets of presses and pulls a week; no vertical pull, horizontal pull or vertical push."),
             ),
         ]
 
@@ -806,54 +802,56 @@ class TestFinerPointsMissing:
         assert (finding.severity, finding.confidence) == ("note", "growth trial")
         assert (finding.place.excerpt, finding.where) == ("lying leg curl", "Lower, lying leg curl")
         assert finding.counted == (
-            "up to 6 sets a week for the hamstrings, none at long length; 4 sets a week for the quadriceps, none"
-            " that reaches the rectus femoris; 4 sets a week for the chest, none aimed at the upper part."
+            "No set for the hamstrings at long length, rectus femoris and upper chest."
         )
-        assert finding.wanted == "something for each part of a muscle that the programme means to build"
+        assert finding.wanted == "a set for each part you build"
         assert (
-            finding.change
-            == "Add dumbbell Romanian deadlift for hamstrings at long length, leg extension for rectus femoris and incline bench press for upper chest; a set or two of each will do, where they matter to you."
+            finding.change == "Add one each, such as dumbbell Romanian deadlift, where that matters to you."
         )
         assert [(one.place.excerpt, one.words) for one in finding.related] == [
-            ("lying leg curl", "Lower, lying leg curl: none at long length"),
-            ("leg press", "Lower, leg press: none that reaches the rectus femoris"),
-            ("bench press", "Upper, bench press: none aimed at the upper part"),
+            (
+                "lying leg curl",
+                "Lower, lying leg curl: up to 6 sets a week for the hamstrings, none at long length",
+            ),
+            (
+                "leg press",
+                "Lower, leg press: 4 sets a week for the quadriceps, none that reaches the rectus femoris",
+            ),
+            ("bench press", "Upper, bench press: 4 sets a week for the chest, none aimed at the upper part"),
         ]
 
     @pytest.mark.parametrize(
         ("lines", "none"),
         [
-            (["lying leg curl, sets: 4"], "the hamstrings, none at long length"),
-            (["Nordic curl, sets: 4"], "the hamstrings, none at long length"),  # only the short head is long
+            (["lying leg curl, sets: 4"], "hamstrings at long length"),
+            (["Nordic curl, sets: 4"], "hamstrings at long length"),  # only the short head is long
             (["lying leg curl, sets: 4", "seated leg curl, sets: 1"], ""),
             (["lying leg curl, sets: 4", "Romanian deadlift, sets: 1, rir: 9"], ""),
-            (["lying leg curl, sets: 4", "seated leg curl, sets: 0"], "the hamstrings, none at long length"),
-            (["leg press, sets: 4", "side plank, sets: 1"], "the quadriceps, none that reaches the rectus femoris"),
+            (["lying leg curl, sets: 4", "seated leg curl, sets: 0"], "hamstrings at long length"),
+            (["leg press, sets: 4", "side plank, sets: 1"], "rectus femoris"),
             (["leg press, sets: 4", "leg extension, sets: 1", "side plank, sets: 1"], ""),
-            (["leg press, sets: 4", "hanging leg raise, sets: 1", "side plank, sets: 1"], "the quadriceps, none that reaches the rectus femoris"),  # all indirect
-            (["leg extension, sets: 4", "hip abduction machine, sets: 1"], "the quadriceps, none for the adductors"),
-            (["leg extension, sets: 4", "hip adduction machine, sets: 1"], "the quadriceps, none for the hip abductors"),
-            (["leg extension, sets: 4"], "the quadriceps, none for the hip abductors, none for the adductors"),
+            (["leg press, sets: 4", "hanging leg raise, sets: 1", "side plank, sets: 1"], "rectus femoris"),  # all indirect
+            (["leg extension, sets: 4", "hip abduction machine, sets: 1"], "adductors"),
+            (["leg extension, sets: 4", "hip adduction machine, sets: 1"], "hip abductors"),
+            (["leg extension, sets: 4"], "hip abductors and adductors"),
             (["leg extension, sets: 4", "hip adduction machine, sets: 1", "side plank, sets: 1"], ""),  # helps
-            (["cable pushdown, sets: 4"], "the triceps, none with the long head stretched"),
+            (["cable pushdown, sets: 4"], "triceps long head"),
             (["cable pushdown, sets: 4", "overhead cable triceps extension, sets: 1"], ""),
-            (["front raise, sets: 4"], "the deltoids, none for the side of them, none for the rear of them"),
-            (["front raise, sets: 4", "lateral raise, sets: 1"], "the deltoids, none for the rear of them"),
-            (["front raise, sets: 4", "overhead press, sets: 1"], "the deltoids, none for the rear of them"),
-            (["front raise, sets: 4", "face pull, sets: 1"], "the deltoids, none for the side of them"),  # helps
+            (["front raise, sets: 4"], "side shoulder and rear shoulder"),
+            (["front raise, sets: 4", "lateral raise, sets: 1"], "rear shoulder"),
+            (["front raise, sets: 4", "overhead press, sets: 1"], "rear shoulder"),
+            (["front raise, sets: 4", "face pull, sets: 1"], "side shoulder"),  # helps
             (["front raise, sets: 4", "lateral raise, sets: 1", "low row, sets: 1"], ""),  # helps the rear
-            (["cable fly, sets: 4"], "the chest, none aimed at the upper part"),
+            (["cable fly, sets: 4"], "upper chest"),
             (["cable fly, sets: 4", "incline bench press, sets: 1"], ""),
-            (["crunch, sets: 4"], "the abdominals, none that bends or turns the trunk to the side"),
+            (["crunch, sets: 4"], "trunk to the side"),
             (["crunch, sets: 4", "side plank, sets: 1"], ""),
             (["crunch, sets: 4", "Russian twist, sets: 1"], ""),
         ],
     )  # fmt: skip
     def test_each_point(self, findings: Findings, week: Text, lines: list[str], none: str) -> None:
         said = findings(week({"Gym": lines}, self.SIZE), self.RULE)
-        assert [one.counted.partition(" sets a week for ")[2] for one in said] == (
-            [f"{none}."] if none else []
-        )
+        assert [one.counted for one in said] == ([f"No set for the {none}."] if none else [])
 
     @pytest.mark.parametrize(
         ("name", "line", "meant", "other"),
@@ -897,22 +895,22 @@ class TestFinerPointsMissing:
     @pytest.mark.parametrize(
         ("line", "add"),
         [
-            ("lying leg curl, sets: 4", "dumbbell Romanian deadlift for hamstrings at long length"),
+            ("lying leg curl, sets: 4", "dumbbell Romanian deadlift"),
             (
                 "leg extension, sets: 4",
-                "hip abduction machine for hip abductors and hip adduction machine for adductors",
+                "hip abduction machine and hip adduction machine",
             ),
-            ("cable pushdown, sets: 4", "overhead cable triceps extension for triceps long head"),
+            ("cable pushdown, sets: 4", "overhead cable triceps extension"),
             (
                 "front raise, sets: 4",
-                "lateral raise for side shoulder and dumbbell reverse fly for rear shoulder",
+                "lateral raise and dumbbell reverse fly",
             ),
-            ("crunch, sets: 4", "side plank for trunk to the side"),
+            ("crunch, sets: 4", "side plank"),
         ],
     )
     def test_each_remedy(self, findings: Findings, week: Text, line: str, add: str) -> None:
         (finding,) = findings(week({"Gym": [line]}, self.SIZE), self.RULE)
-        assert finding.change == f"Add {add}; a set or two of each will do, where they matter to you."
+        assert finding.change == f"Add {add}, where that matters to you."
 
     @pytest.mark.parametrize(
         ("lines", "said"),
@@ -1200,7 +1198,7 @@ class TestFastWorkMissing:
         (finding,) = findings(text, self.RULE)
         assert (finding.severity, finding.confidence) == ("warning", "guideline")
         assert (finding.place.excerpt, finding.where) == ("back squat", "Lower, back squat")
-        assert finding.counted == "The goal is power, but none of 9-10 sets a week is fast."
+        assert finding.counted == "9-10 sets a week for power, none of them fast."
         assert finding.wanted == "jumps, throws, tempo X or loads of 30-70 %"
         assert (
             finding.change
@@ -1309,7 +1307,7 @@ class TestFastWorkMissing:
         self, findings: Findings, week: Text, line: str, said: list[str]
     ) -> None:
         found = findings(week({"Gym": [self.HEAVY, line]}, self.POWER), self.RULE)
-        assert [one.counted.partition("is fast")[2] for one in found] == [f"{one}." for one in said]
+        assert [one.counted.partition("none of them fast")[2] for one in found] == [f"{one}." for one in said]
 
     def test_a_base_before_it_may_go_without(self, findings: Findings) -> None:
         text = blocks(("", [self.HEAVY]), ("", [self.HEAVY, "box jump, sets: 3"]), head=f"{self.POWER}\n")
@@ -1341,9 +1339,7 @@ class TestNordicsTooRare:
         assert (finding.place.excerpt, finding.where) == ("Nordic curl", "Gym, Nordic curl")
         assert finding.counted == "2 sessions with Nordic curls in 8 weeks."
         assert finding.wanted == "at least one in 3 weeks"
-        assert finding.change == (
-            "Put a set or two into every week or two, or give their place to another leg curl."
-        )
+        assert finding.change == ("Do them every week or two, or put another leg curl in their place.")
         assert [one.words for one in finding.related] == ["Gym, Nordic curl, Monday: 5 sets"]
         assert "forecasts no injury" in finding.why
 
@@ -1446,7 +1442,7 @@ class TestDaysPerRegionFew:
         (finding,) = findings(text, self.RULE)
         assert (finding.severity, finding.confidence) == ("warning", "guideline")
         assert (finding.place.excerpt, finding.where) == ("Pull", "Pull")
-        assert finding.counted == "abdomen on 1 day and back on 1 day of the week."
+        assert finding.counted == "Abdominals on 1 day and back on 1 day of the week."
         assert finding.wanted == "2 days or more for each major region"
         assert finding.change == "Add plank for abdomen to Pull; add lat pulldown for back to Push."
 
@@ -1487,7 +1483,7 @@ class TestDaysPerRegionFew:
         (finding,) = findings(
             week({"monday": list(self.ALL), "thursday": [self.ALL[0], *self.ALL[2:]]}, self.HEALTH), self.RULE
         )
-        assert finding.counted == "chest on 1 day of the week."
+        assert finding.counted == "Chest on 1 day of the week."
 
     def test_a_region_that_nothing_trains_is_left_to_another_rule(
         self, findings: Findings, week: Text
@@ -1498,7 +1494,7 @@ class TestDaysPerRegionFew:
     def test_a_region_trained_by_easy_sets_only(self, findings: Findings, week: Text) -> None:
         days = {"monday": [*self.ALL[:3], "plank, sets: 1, rpe: 3"], "thursday": list(self.ALL[:3])}
         (finding,) = findings(week(days, self.HEALTH), self.RULE)
-        assert finding.counted == "abdomen on 1 day of the week."
+        assert finding.counted == "Abdominals on 1 day of the week."
 
     def test_one_finding_whichever_session_lacks_it(self, findings: Findings, week: Text) -> None:
         days = {
@@ -1514,7 +1510,7 @@ class TestDaysPerRegionFew:
             "thursday": [*self.ALL[:3], "plank, sets: {1: 1, 2: 0}"],
         }
         (finding,) = findings(week(days, f"{self.HEALTH}\nweeks: 2"), self.RULE)
-        assert (finding.weeks, finding.counted) == ((2,), "abdomen on 0 days of the week.")
+        assert (finding.weeks, finding.counted) == ((2,), "Abdominals on 0 days of the week.")
 
     @pytest.mark.parametrize(
         ("loads", "day", "said"),
@@ -1558,9 +1554,9 @@ class TestDaysPerRegionFew:
     @pytest.mark.parametrize(
         ("focus", "counted"),
         [
-            ("[abs]", ["abdomen on 1 day of the week."]),
+            ("[abs]", ["Abdominals on 1 day of the week."]),
             ("[legs]", []),
-            ("[trunk]", ["abdomen on 1 day of the week."]),
+            ("[trunk]", ["Abdominals on 1 day of the week."]),
         ],
     )
     def test_focus(self, findings: Findings, week: Text, focus: str, counted: list[str]) -> None:
@@ -1589,7 +1585,7 @@ class TestDaysPerRegionFew:
         }
         (finding,) = findings(week(days, f"{self.HEALTH}\nweeks: 3"), self.RULE)
         assert finding.weeks == (1, 2, 3)
-        assert finding.counted == "legs on 1 day, hips on 1 day and abdomen on 1 day of the week."
+        assert finding.counted == "Legs on 1 day, hips on 1 day and abdominals on 1 day of the week."
 
     def test_stands_back_under_rehabilitation(self, findings: Findings, week: Text) -> None:
         text = week({"monday Gym": list(self.ALL)}, f"{self.HEALTH}\n{REHABILITATION}")

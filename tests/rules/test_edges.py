@@ -124,8 +124,8 @@ class TestTurns:
         text = rotation("", self.DAYS, ("Squat", "leg extension, sets: 8, reps: 10"), self.CURLS)
         (finding,) = findings(text, "antagonist-imbalance")
         assert finding.counted.endswith(" in the 2 weeks of a turn.")
-        assert finding.counted.startswith("24 sets for ")
-        assert " against 9 for " in finding.counted
+        assert finding.counted.startswith("Quadriceps side 24 sets, ")
+        assert " side 9 in " in finding.counted
         assert finding.weeks == (1, 2, 3, 4)
         assert [one.words for one in finding.related if one.share] == [
             "Squat, leg extension, Monday, Wednesday and Friday: 24 sets",
@@ -140,7 +140,9 @@ class TestTurns:
         assert findings(rotation("", self.DAYS, left, right), "sides-uneven") == []
         heavier = ("Left", "single-leg leg press, sets: 8, reps: 8, side: left")
         (finding,) = findings(rotation("", self.DAYS, heavier, right), "sides-uneven")
-        assert finding.counted.startswith("Direct sets in the 2 weeks of a turn: 24 left and 12 right")
+        assert finding.counted.startswith(
+            "Quadriceps: 24 direct sets in the 2 weeks of a turn left, 12 right"
+        )
 
     @pytest.mark.parametrize(("sets", "number"), [(3, 0), (2, 1)])
     def test_the_floor_is_one_of_the_mean(self, findings: Findings, sets: int, number: int) -> None:
@@ -168,7 +170,7 @@ class TestTurns:
         head = "goal: general health\n"
         text = rotation(head, "monday, wednesday, friday", legs, rest)
         (finding,) = findings(text, "days-per-region-few")
-        assert finding.counted.startswith("legs on 1.5 days, ")
+        assert finding.counted.startswith("Legs on 1.5 days, ")
         assert finding.counted.endswith(" of the week in the mean of a turn.")
         text = rotation(f"{head}focus: [legs]\n", "monday, tuesday, thursday, friday", legs, rest)
         assert findings(text, "days-per-region-few") == []

@@ -231,12 +231,12 @@ def test_a_limit_that_is_moved_is_said_and_called_the_teams(
 @pytest.mark.parametrize(
     ("rule", "settings", "at", "wanted"),
     [
-        ("antagonist-imbalance", "{near: 1.25, far: 4}", 0, "between 4:5 and 5:4 (your team's limit)"),
+        ("antagonist-imbalance", "{near: 1.25, far: 4}", 0, "4:5 to 5:4 (your team's limit)"),
         (
             "antagonist-imbalance",
             "{near: 3, far: 4}",
             1,
-            "no more than 4 times as many on one side (your team's limit)",
+            "at most 4 times as many on one side (your team's limit)",
         ),
         (
             "deload-without-cut",
@@ -261,7 +261,7 @@ def test_a_limit_that_is_moved_is_said_and_called_the_teams(
             "more-reps-than-load-allows",
             "{few manage: 1}",
             0,
-            "and no more than 9 (your team's limit: 1 standard deviation above the mean)",
+            "at most 9 (your team's limit: 1 standard deviation above the mean)",
         ),
         ("number-implausible", "{shortest rest: 20}", 2, "between 20 s and 15 min (your team's limit: 20 s)"),
         (

@@ -313,7 +313,7 @@ def test_a_day_too_many_is_a_note_in_a_peak_week(findings: Findings, phase: str,
 def test_of_what_a_percentage_is_is_asked_once_a_programme(findings: Findings, number: int) -> None:
     lines = ("clean pull, sets: 3, reps: 3, load: 105 %", "snatch pull, sets: 3, reps: 3, load: 105 %", "rack pull, sets: 3, reps: 3, load: 105 %")  # fmt: skip
     (finding,) = findings(plan(*lines[:number]), "more-reps-than-load-allows")
-    assert finding.counted.endswith(": of what?")
+    assert finding.counted.endswith(": of which lift?")
 
 
 @pytest.mark.parametrize(

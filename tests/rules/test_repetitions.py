@@ -31,7 +31,7 @@ class TestRepRangeNarrow:
         (finding,) = findings(twice("leg extension, sets: 4, reps: 10-12"), self.RULE)
         assert (finding.severity, finding.confidence) == ("note", "convention")
         assert (finding.place.excerpt, finding.where) == ("leg extension", "Lower, leg extension")
-        assert finding.counted == "Every direct set for quadriceps is light (8 or more repetitions)."
+        assert finding.counted == "No direct set under 8 repetitions for the quadriceps."
         assert finding.wanted == "some heavy work in the block too"
         assert finding.change == "Make one of the exercises heavy (4-7 repetitions) on one of the days."
         assert "sources on fibre types conflict" in finding.why
@@ -40,10 +40,7 @@ class TestRepRangeNarrow:
         (finding,) = findings(
             twice("leg extension, sets: 4, reps: 5", "seated leg curl, sets: 4, reps: 6"), self.RULE
         )
-        assert (
-            finding.counted
-            == "Every direct set for hamstrings and quadriceps is heavy (fewer than 8 repetitions)."
-        )
+        assert finding.counted == "No direct set from 8 repetitions for the hamstrings and quadriceps."
         assert finding.wanted == "some light work in the block too"
         assert finding.change == "Make one of the exercises light (8-20 repetitions) on one of the days."
 
@@ -167,7 +164,7 @@ class TestRirRpeContradict:
         )
         assert (finding.severity, finding.confidence) == ("error", "model")
         assert (finding.place.excerpt, finding.where) == ("10", "Push, bench press")
-        assert finding.counted == "RPE 10 leaves no repetition; the same line says RIR 2."
+        assert finding.counted == "RPE 10 leaves no repetition, but RIR is 2."
         assert finding.change == "Write RPE 8 or RIR 0, or only one of the two."
         assert [(edit.place.excerpt, edit.words) for edit in finding.edits] == [("10", "8"), ("2", "0")]
         assert [(related.place.excerpt, related.words) for related in finding.related] == [("2", "RIR 2")]
@@ -234,7 +231,7 @@ class TestRirRpeContradict:
         self, findings: Findings, week: Text, rir: str, rpe: str, left: str
     ) -> None:
         (finding,) = findings(week({"Gym": [f"bench press, sets: 3, rir: {rir}, rpe: {rpe}"]}), self.RULE)
-        assert finding.counted == f"RPE {rpe} leaves {left}; the same line says RIR {rir}."
+        assert finding.counted == f"RPE {rpe} leaves {left}, but RIR is {rir}."
 
     def test_no_rpe_is_advised_where_the_scale_counts_none(self, findings: Findings, week: Text) -> None:
         (finding,) = findings(week({"Gym": ["bench press, sets: 3, rir: 7, rpe: 5"]}), self.RULE)
@@ -294,7 +291,7 @@ class TestRirRpeContradict:
             "[{sets: 1, rpe: 9, rir: 1}, {sets: 3, rpe: 9, rir: 3}]}]}]\n"
         )
         (finding,) = findings(text, self.RULE)
-        assert finding.counted == "RPE 9 leaves 1 repetition; the same line says RIR 3."
+        assert finding.counted == "RPE 9 leaves 1 repetition, but RIR is 3."
 
     def test_an_unknown_exercise_is_no_excuse(self, findings: Findings, week: Text) -> None:
         assert len(findings(week({"Gym": ["moon walk, sets: 3, rir: 2, rpe: 10"]}), self.RULE)) == 1
@@ -335,7 +332,7 @@ class TestHeavyLightNotCrossed:
         assert (finding.severity, finding.confidence) == ("note", "common practice")
         assert (finding.place.line, finding.place.excerpt) == (14, "seated leg curl")
         assert finding.where == "L2, seated leg curl"
-        assert finding.counted == "Hinges and leg curls are both heavy on Thursday and both light on Monday."
+        assert finding.counted == "Hinges and leg curls both heavy on Thursday, both light on Monday."
         assert finding.wanted == (
             "one day with a heavy hinge and a light curl, one the other way round (common practice)"
         )
@@ -373,7 +370,7 @@ class TestHeavyLightNotCrossed:
     def test_three_days_in_words(self, findings: Findings, week: Text) -> None:
         (finding,) = findings(self.days(week, ("6", "6"), ("12", "12"), ("5", "5")), self.RULE)
         assert finding.counted == (
-            "Hinges and leg curls are both heavy on Monday and Saturday and both light on Thursday."
+            "Hinges and leg curls both heavy on Monday and Saturday, both light on Thursday."
         )
         assert finding.change == "Let the curls change places: light on Monday, heavy on Thursday."
 
@@ -568,7 +565,7 @@ class TestReserveHardToJudge:
         (finding,) = findings(week({"Gym": lines}), self.RULE)
         assert (finding.severity, finding.confidence) == ("note", "acute study")
         assert (finding.place.excerpt, finding.where) == ("7-8", "Gym, bench press")
-        assert finding.counted == "RIR 7-8 and no load by which to set it: bench press and leg press."
+        assert finding.counted == "RIR 7-8 and no load: bench press and leg press."
         assert finding.wanted == "a load, or at most 5 repetitions in reserve"
         assert finding.change == (
             "Write a load for the easy sets (kg, or % of the best lift), or an effort nearer to the end."
