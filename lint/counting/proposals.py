@@ -123,7 +123,7 @@ class Move:
         self.on = on
 
     def words(self) -> str:
-        """``in Lower, move 2 sets from leg extension to leg curl``; each with its session where they have two."""
+        """``in Lower, move 2 sets from leg extension to leg curl``; each with its session if it has one."""
         both = (self.off, self.on)
         place = f"in {self.on.session()}, " if self.on.session() == self.off.session() else ""
         return f"{place}move {sets_of(self.on.by)} from {self.off.line(both)} to {self.on.line(both)}"
