@@ -236,8 +236,8 @@ def finer_points_missing(ledger: Ledger, limits: Limits) -> Iterator[DraftFindin
     yield found(
         where_to_add(first),
         f"No set for the {first_of(list(wanted))}.",
-        wanted="a set for each part you build",
-        change=f"{added_for_each(ledger.header, wanted)}, where that matters to you.",
+        wanted="a set for each",
+        change=f"{added_for_each(ledger.header, wanted)}, where it matters.",
         where=where_named(first),
         amount=Amount(0, len(missing), "points"),
         related=tuple(

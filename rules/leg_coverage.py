@@ -81,10 +81,10 @@ def knee_flexion_missing(week: Week, ledger: Ledger, limits: Limits) -> Iterator
     curls = suggested(week.programme, serves("knee flexion"))
     yield found(
         where_to_add(work),
-        f"{sets_of(str(work))} of {called}{turn.words}; nothing bends the knee against load"
+        f"{sets_of(str(work))} of {called}{turn.words}, no knee flexion"
         f"{_unless_in_block(week, ledger, 'knee flexion')}.",
         severity=coverage_severity(week, "warning", curls),
-        wanted="a set of knee flexion in the block",
+        wanted="a set in the block",
         change=f"{add('leg curl', curls, session_named(work))}.",
         where=where_named(work),
         subject="knee flexion",
@@ -147,10 +147,10 @@ def hip_hinge_missing(week: Week, ledger: Ledger, limits: Limits) -> Iterator[Dr
     serious: Severity = "warning" if week.programme.goal in ("hypertrophy", "strength") else "note"
     yield found(
         where_to_add(curls or legs),
-        f"{sets_of(str(legs))} of leg work{turn.words}; none is a hip hinge{' that moves' if held else ''}"
+        f"{sets_of(str(legs))} of leg work{turn.words}, no hip hinge{' that moves' if held else ''}"
         f"{_unless_in_block(week, ledger, 'hip hinge')}.",
         severity=coverage_severity(week, serious, hinges),
-        wanted="a set of hip hinges in the block",
+        wanted="a set in the block",
         change=f"{add('hip hinge', hinges, session_named(curls or legs))}.",
         where=where_named(curls or legs),
         subject="hip hinge",
@@ -241,7 +241,7 @@ def straight_knee_calf_missing(week: Week, ledger: Ledger, limits: Limits) -> It
         f"{sets_of(str(raises))} of calf raises{turn.words}, none with the knee straight"
         f"{unless(block, areas=('gastrocnemius',))}.",
         severity=coverage_severity(week, "warning" if in_sight else "note", standing),
-        wanted="a straight-knee set in the block",
+        wanted="a set in the block",
         change=f"{add('straight-knee calf raise', standing, session_named(raises))}.",
         where=where_named(raises),
         subject="gastrocnemius",
@@ -311,7 +311,7 @@ def calf_work_missing(week: Week, ledger: Ledger, limits: Limits) -> Iterator[Dr
     yield found(
         where_to_add(legs),
         f"{sets_of(str(legs))} for the legs, none for the calves.",
-        wanted="a set for the calves in the block",
+        wanted="a set in the block",
         change=f"{add('calf raise', raises, session_named(legs))}.",
         where=where_named(legs),
         subject="calves",

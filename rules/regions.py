@@ -241,7 +241,7 @@ def pull_or_push_missing(week: Week, ledger: Ledger, limits: Limits) -> Iterator
             where_to_add(upper),
             f"{sets_of(str(upper))} of presses and pulls{turn.words or ' a week'};"
             f" no {listed(missing, 'or')}{open_still}.",
-            wanted="a set of each in the block",
+            wanted="a set of each",
             change=f"{added_for_each(ledger.header, wanted, session_named(upper))}.",
             where=where_named(upper),
             subject=listed(missing),

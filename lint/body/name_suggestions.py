@@ -41,6 +41,7 @@ if TYPE_CHECKING:
 LIKE = 0.8
 """Likeness from which a word counts as another one misspelt, 0 to 1."""
 
+VOWELS = frozenset("aeiouy")
 MOST_REPAIRS, MOST_WRONG = 3, 3
 """Spellings that are tried for a word, and misspelt words that a name may have."""
 
@@ -130,7 +131,7 @@ def _joined(name: str, tokens: list[NameToken]) -> Iterator[str]:
 
 def _is_called(exercise: Exercise, words: Sequence[str]) -> bool:
     """Whether one of the words is a word of a name of an exercise."""
-    called = frozenset[str]().union(*names_of(exercise))
+    called = {part for one in names_of(exercise) for word in one for part in (word, *word.split("-"))}
     meant = {one for word in words for one in built_names.SPELLINGS.get(word, (word,))}
     return not called.isdisjoint(meant)
 
@@ -165,6 +166,8 @@ def known_spellings(word: str) -> tuple[str, ...]:
     letters = frozenset(word)
     lengths = range(len(word) - 2, len(word) + 3)
     for other, others in [pair for length in lengths for pair in _words_of_length().get(length, ())]:
+        if VOWELS.isdisjoint(others):  # an abbreviation, which nobody misspells
+            continue
         if len(letters ^ others) > max(2, (1 - LIKE) * (len(word) + len(other))):  # too few letters in common
             continue
         if len(word) <= SHORT and kind_of(other) in (JOINING, FILLER, DIRECTION):

@@ -88,15 +88,14 @@ class Reps:
         parts: tuple[int, ...] = (),
         to_failure: bool = False,
         timed: Range | None = None,
-        each_side: bool = False,
     ) -> None:
         self.sets = sets
         self.open_last = open_last
         self.parts = parts
         self.to_failure = to_failure
         self.timed = timed
-        self.each_side = each_side
-        self.says_more = bool(parts or to_failure or timed or each_side)
+        self.each_side = False
+        self.says_more = bool(parts or to_failure or timed)
 
     @property
     def each_set(self) -> bool:
@@ -210,66 +209,77 @@ rir = _reader("rir", lambda value: NOTHING if value == "to failure" else number_
 rpe = _reader("rpe", lambda value: Range(10, 10) if value == "to failure" else number_or_range(value))
 """Rating of effort: ``8``, ``7-8``, ``RPE 8``."""
 
-session_effort = _reader("sessionEffort", number_or_range)
-"""Session rating: ``7``, ``6-8``."""
-
 
 def reps(value: object) -> Reps | None:
     """``5``, ``5-8``, ``12/10/8``, ``2+2+2``, ``amrap``, ``5+``, ``5/5/5+``, ``8 each``, ``30 s``."""
     if isinstance(value, str):
         return plain_reps(value) or spelt("reps", value, plain_reps)
-    one = number_or_range(value)
-    return None if one is None else Reps((one,))
+    return None if (one := number_or_range(value)) is None else Reps((one,))
 
 
 def plain_reps(value: str) -> Reps | None:
     """Repetitions in their plain spelling."""
     words = value.strip().lower()
-    if words.endswith(" each"):
-        one = plain_reps(words.removesuffix(" each"))
-        return one and Reps(
-            one.sets, open_last=one.open_last, parts=one.parts, timed=one.timed, each_side=True
-        )
-    if words == "amrap":
-        return Reps((), open_last=True)
-    if words == "to failure":
-        return Reps((), open_last=True, to_failure=True)
-    if words.endswith((" s", " min")):
-        timed = _with_unit(words, _SECONDS)
-        return None if timed is None else Reps((), timed=timed)
-    open_last = words.endswith("+")
-    words = words.removesuffix("+")
+    if not words[-1:].isdigit():
+        return _worded_reps(words)
     if "+" in words:
         pieces = _each(words.replace("+", "/"), number_or_range)
-        if pieces is None or open_last:
+        if pieces is None:
             return None
         return Reps((sum(pieces, NOTHING),), parts=tuple(int(piece.low) for piece in pieces))
     sets = _each(words, number_or_range)
-    return None if sets is None else Reps(sets, open_last=open_last)
+    return None if sets is None else Reps(sets)
+
+
+def _worded_reps(words: str) -> Reps | None:
+    if words.endswith(" each"):
+        each = plain_reps(words.removesuffix(" each"))
+        if each is not None:
+            each.each_side = each.says_more = True
+        return each
+    if words in ("amrap", "to failure"):
+        return Reps((), open_last=True, to_failure=words != "amrap")
+    if words.endswith("+"):
+        sets = _each(words.removesuffix("+"), number_or_range)
+        return None if sets is None else Reps(sets, open_last=True)
+    timed = _with_unit(words, _SECONDS) if words.endswith((" s", " min")) else None
+    return None if timed is None else Reps((), timed=timed)
 
 
 def load(value: object) -> Load | None:
     """Any form of load; see `Load`."""
     if not isinstance(value, str):
         return None
-    known = _plain_load(value)
-    low = value.lower()
+    known, low = _plain_load(value), value.lower()
     is_plain = value.replace("RM", "rm") == low and " / " not in low and not value.endswith("rm")
     if known is None or not is_plain or (known.kind == "label" and "band" not in low and "pin" not in low):
         return spelt("load", value, _plain_load) or known
     return known
 
 
-_ROUGHLY = ("about ", "from ", "up to ")
-"""Words before a load that is not exact. It is counted as the number says, and shown with the word."""
-
-
 def _plain_load(value: str) -> Load | None:
     words = " ".join(value.split())
     low = words.lower()
+    if not low[:1].isdigit():
+        return _worded_load(words, low)
+    if low.endswith("%"):
+        return _percent("percent", words, low)
+    if low.endswith(("kg", "lb")):
+        return _mass(words, low)
+    if low.endswith("rm"):
+        reps = number_or_range(low.removesuffix("rm"))
+        return None if reps is None else Load("rm", (reps,), words)
+    if low.endswith("bodyweight"):
+        return _percent("share", words, low.removesuffix("bodyweight"))
+    if low.endswith("of top set"):
+        return _percent("top set", words, low.removesuffix("of top set"))
+    return Load("label", (), words)
+
+
+def _worded_load(words: str, low: str) -> Load | None:
     if low.startswith(("band ", "pin ")) or low.endswith(" band"):
         return Load("label", (), words)
-    for roughly in _ROUGHLY:
+    for roughly in ("about ", "from ", "up to "):  # counted as the number says, shown with the word
         if low.startswith(roughly):
             known = _plain_load(low.removeprefix(roughly))
             return known and Load(known.kind, known.values, words, unit=known.unit)
@@ -277,18 +287,8 @@ def _plain_load(value: str) -> Load | None:
         return _change(words, low)
     if low.startswith("bodyweight"):
         return _bodyweight(words, low.removeprefix("bodyweight").strip())
-    if low.endswith("bodyweight"):
-        return _percent("share", words, low.removesuffix("bodyweight"))
-    if low.endswith("of top set"):
-        return _percent("top set", words, low.removesuffix("of top set"))
-    if low.endswith("%"):
-        return _percent("percent", words, low)
-    if low.endswith("rm"):
-        known_reps = number_or_range(low.removesuffix("rm"))
-        return None if known_reps is None else Load("rm", (known_reps,), words)
-    if low.endswith(("kg", "lb")):
-        return _mass(words, low)
-    return Load("label", (), words)
+    is_unit = low.endswith(("%", "kg", "lb", "rm", "bodyweight", "of top set"))
+    return None if is_unit else Load("label", (), words)
 
 
 def _change(words: str, low: str) -> Load | None:

@@ -23,17 +23,16 @@ if TYPE_CHECKING:
     Values = dict[str, tuple[Slice, ...]]
     """Values by key, each with the weeks that it holds for."""
 
-_rounds = quantities.number_or_range
 _SIDES = ("left", "right", "each")
 
 _READ: dict[str, Callable[[object], object]] = {
     "exercise": lambda value: value if isinstance(value, str) else None,
-    "sets": quantities.sets,
-    "rounds": lambda value: _rounds(value) or quantities.spelt("roundCount", value, _rounds),
+    "sets": quantities.number_or_range,
+    "rounds": quantities.number_or_range,
     "reps": quantities.reps,
     "load": quantities.load,
-    "rir": quantities.rir,
-    "rpe": quantities.rpe,
+    "rir": quantities.number_or_range,
+    "rpe": quantities.number_or_range,
     "rest": quantities.duration,
     "tempo": quantities.tempo,
     "hold": quantities.duration,
@@ -41,7 +40,15 @@ _READ: dict[str, Callable[[object], object]] = {
     "velocity": quantities.velocity,
     "side": lambda value: value if value in _SIDES else quantities.spelt("side", value, str),
 }
-"""What reads the value of each key; None where it cannot be read."""
+"""What reads the value of each key, most of all its plain spelling; None where it cannot be read."""
+
+_OTHERWISE: dict[str, Callable[[object], object]] = {
+    "sets": quantities.sets,
+    "rounds": lambda value: quantities.spelt("roundCount", value, quantities.number_or_range),
+    "rir": quantities.rir,
+    "rpe": quantities.rpe,
+}
+"""What reads the other spellings of keys that nearly always hold a number."""
 
 _RANGES = frozenset({"sets", "rounds", "reps", "load", "rir", "rpe", "rest", "hold", "distance", "velocity"})
 """Keys whose values may be ranges."""
@@ -68,7 +75,7 @@ def read_lines(
         rounds = head.get("rounds")
     for member in members:
         if isinstance(member.node, Mapping):
-            reader = LineReader(findings, session.block.weeks, before, session.weeks)
+            reader = LineReader(findings, session.block.weeks, before, session.in_weeks)
             line = reader.prescription(member, len(before), rounds)
             line.session = session
             line.paired = paired
@@ -79,8 +86,14 @@ class LineReader(Reader):
     """Reads one line in a run of ``weeks`` weeks; ``unread`` are the keys whose values cannot be read.
 
     ``before`` are the lines that stand before it in its session, ``spans`` the runs of weeks in which that
-    takes place; empty where it does in all.
+    takes place; empty where it does in all. ``pairs`` are, by key, sets or repetitions that stand under the
+    other of the two: ``reps: 3x12``.
     """
+
+    line: LocatedNode | None = None
+    in_later_group = False
+    held: Values
+    pairs: Values
 
     def __init__(
         self, findings: list[Finding], weeks: int, before: Sequence[Prescription] = (), spans: Weeks = ()
@@ -90,11 +103,6 @@ class LineReader(Reader):
         self.spans = spans or ((1, weeks),)
         self.before = before
         self.unread: set[str] = set()
-        self.line: LocatedNode | None = None
-        self.in_later_group = False
-        self.held: Values = {}
-        self.pairs: Values = {}
-        """By key, sets or repetitions that stand under the other of the two: ``reps: 3x12``."""
 
     def prescription(self, at: LocatedNode, order: int, rounds: LocatedNode | None) -> Prescription:
         """The line; ``rounds`` are those of its superset or circuit, which may stand for its sets."""
@@ -150,9 +158,8 @@ class LineReader(Reader):
             found = at.get(key)
             if found is not None and (slices := self._slices(key, found)):
                 held[key] = slices
-        if self.pairs or any(
-            isinstance(one.value, Reps) and one.value.says_more for one in held.get("reps", ())
-        ):
+        reps = held.get("reps")
+        if self.pairs or (reps and any(map(_says_more, reps))):
             from .two_readings import read_apart
 
             read_apart(self, at, held)
@@ -198,25 +205,33 @@ class LineReader(Reader):
     def _slices(self, key: str, at: LocatedNode) -> tuple[Slice, ...]:
         """The value of a key for all weeks, or one for each span of weeks; those that can be read."""
         slices: list[Slice] = []
+        read, may_be_range = _READ[key], key in _RANGES
         for first, last, part in self._by_week(at):
-            value = _READ[key](part.plain)
-            if value is None and key in ("sets", "reps"):
-                value = self._pair(key, first, last, part)
-            elif key == "load" and isinstance(value, quantities.Load) and value.kind == "change":
-                from .two_readings import changed_load
-
-                value = changed_load(self, part, value, [one for one in slices if one.last < first])
-            if value is None:
-                self.unread.add(key)
-                continue
-            if key in _RANGES and "-" in part.words:
+            value = read(part.plain)
+            if value is None or (key == "load" and _is_change(value)):
+                value = self._otherwise(key, first, last, part, value, slices)
+                if value is None:
+                    self.unread.add(key)
+                    continue
+            if may_be_range and "-" in part.words:
                 self._check_direction(part.place, part.words, key)
-            elif key == "tempo" and part.words[:1] in ("X", "x"):
+            slices.append(Slice(first, last, value, part.place))
+            if key == "tempo" and part.words[:1] in ("X", "x"):
                 from .two_readings import ask_about_tempo
 
                 ask_about_tempo(self, part)
-            slices.append(Slice(first, last, value, part.place))
         return tuple(slices)
+
+    def _otherwise(
+        self, key: str, first: int, last: int, part: LocatedNode, value: object, before: list[Slice]
+    ) -> object:
+        """What a value means that is no plain quantity; None where it cannot be read."""
+        if isinstance(value, quantities.Load):
+            from .two_readings import changed_load
+
+            return changed_load(self, part, value, [one for one in before if one.last < first])
+        value = _OTHERWISE[key](part.plain) if key in _OTHERWISE else None
+        return self._pair(key, first, last, part) if value is None and key in ("sets", "reps") else value
 
     def _pair(self, key: str, first: int, last: int, part: LocatedNode) -> object:
         """What ``3x12`` says of a key; what it says of the other is kept for when the line has been read."""
@@ -256,7 +271,9 @@ class LineReader(Reader):
         """First week, last week and value; reports weeks that have no value, two values, or are not there."""
         weeks = self.weeks
         if not isinstance(at.node, Mapping):
-            return [(first, last, at) for first, last in self.spans]
+            if len(self.spans) > 1:
+                return [(first, last, at) for first, last in self.spans]
+            return [(*self.spans[0], at)]
         parts: list[tuple[int, int, LocatedNode]] = []
         taken: dict[int, str] = {}
         for key, place, value in at.pairs():
@@ -306,6 +323,14 @@ class LineReader(Reader):
                 line=at.written,
             )
         return parts
+
+
+def _is_change(value: object) -> bool:
+    return isinstance(value, quantities.Load) and value.kind == "change"
+
+
+def _says_more(held: Slice) -> bool:
+    return isinstance(held.value, Reps) and held.value.says_more
 
 
 def _progression(at: LocatedNode | None) -> Progression | None:

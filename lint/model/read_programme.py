@@ -8,7 +8,7 @@ from ..syntax.tree import Mapping
 from ..syntax.tree import Sequence as TreeSequence
 from ..text.places import Passage, Term
 from .programme import Adjustment, Event, Member, Programme, Rehabilitation
-from .quantities import session_effort
+from .quantities import number_or_range, spelt
 from .read_athlete import AthleteReader
 from .read_line import LineReader, read_lines
 from .sessions import WEEKDAYS, Activity, Block, Session
@@ -36,6 +36,7 @@ if TYPE_CHECKING:
     from ..syntax.tree import Node
     from ..text.places import Place
     from .athlete import Athlete
+    from .quantities import Range
     from .sessions import Prescription
 
     Part = TypeVar("Part")
@@ -249,7 +250,7 @@ class _ProgrammeReader(Reader):
         days: list[int] = []
         for item in items_of(at):
             day = item.plain
-            if isinstance(day, str) and (name := day if day in WEEKDAYS else weekday(day)):
+            if isinstance(day, str) and (name := weekday(day)):
                 day = (WEEKDAYS.index(name) - self.start_weekday) % 7 + 1
             if isinstance(day, int) and not isinstance(day, bool) and 1 <= day <= 7 and day not in days:
                 days.append(day)
@@ -257,13 +258,13 @@ class _ProgrammeReader(Reader):
 
     def activity(self, at: LocatedNode) -> Activity:
         name = at.get("activity")
-        loads, effort = at.get("loads"), at.get("effort")
+        loads = at.get("loads")
         return Activity(
             text_of(name),
             name.place if name else at.place,
             self.days(at.get("day") or at.get("days")),
             minutes=range_of(at.get("minutes")),
-            effort=None if effort is None else session_effort(effort.plain),
+            effort=_session_effort(at.get("effort")),
             loads=tuple((Term(area, place), how.words) for area, place, how in loads.pairs())
             if loads
             else (),
@@ -276,7 +277,7 @@ class _ProgrammeReader(Reader):
             text_of(name), name.place if name else at.place, self.days(at.get("day") or at.get("days"))
         )
         session.block = block
-        session.weeks = self.in_weeks(at.get("in weeks"), block.weeks)
+        session.in_weeks = self.in_weeks(at.get("in weeks"), block.weeks)
         session.fingerprint = None if self.cache is None else Fingerprint(at.node)
         session.preparation = terms_of(at.get("preparation"))
         session.note = text_of(at.get("note"))
@@ -286,6 +287,10 @@ class _ProgrammeReader(Reader):
                 lines.append(line)
         session.prescriptions = tuple(lines)
         return session
+
+
+def _session_effort(at: LocatedNode | None) -> Range | None:
+    return None if at is None else range_of(at) or spelt("sessionEffort", at.plain, number_or_range)
 
 
 def _places(at: LocatedNode, *keys: str) -> dict[str, Place]:

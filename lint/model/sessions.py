@@ -221,22 +221,22 @@ class Session:
     """One visit to the gym: its name, days and lines.
 
     ``days`` are 1 to 7, 1 being the weekday on which the programme starts; empty where no day is written.
-    ``number`` is its position in its block. ``weeks`` are the runs of weeks of its block in which it takes
-    place, each as first and last; empty where it does in all. ``fingerprint`` is equal for two versions of it
-    that say the same; None where versions are not compared.
+    ``number`` is its position in its block. ``in_weeks`` are the runs of weeks of its block in which it
+    takes place, each as first and last; empty where it does in all. ``fingerprint`` is equal for two versions
+    of it that say the same; None where versions are not compared.
     """
 
     __slots__ = (
         "block",
         "days",
         "fingerprint",
+        "in_weeks",
         "name",
         "note",
         "number",
         "place",
         "preparation",
         "prescriptions",
-        "weeks",
     )
 
     block: Block
@@ -247,14 +247,14 @@ class Session:
         self.place = place
         self.days = days
         self.fingerprint: object = None
-        self.weeks: Weeks = ()
+        self.in_weeks: Weeks = ()
         self.preparation: tuple[Term, ...] = ()
         self.prescriptions: tuple[Prescription, ...] = ()
         self.note = ""
 
     def takes_place(self, week: int) -> bool:
         """Whether it takes place in a week of its block, counted from 1."""
-        return not self.weeks or any(first <= week <= last for first, last in self.weeks)
+        return not self.in_weeks or any(first <= week <= last for first, last in self.in_weeks)
 
 
 class Activity:

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from .quantities import spelt
+from .sessions import WEEKDAYS
 
 
 def weeks(key: str) -> tuple[tuple[int, int], ...]:
@@ -26,4 +27,4 @@ def _plain_weeks(key: str) -> tuple[tuple[int, int], ...] | None:
 
 def weekday(word: str) -> str | None:
     """A weekday as the schema spells it: ``monday`` for ``Mon`` or ``mondays``."""
-    return spelt("weekday", word, str)
+    return word if word in WEEKDAYS else spelt("weekday", word, str)

@@ -121,7 +121,7 @@ class _Compiler:
 
     def is_exact(self, condition: Any) -> bool:
         """Whether a No to the condition is as sure as a Yes: so it is without numbers."""
-        if not isinstance(condition, dict):
+        if not isinstance(condition, dict) or condition == _A_GROUP:
             return True
         named = condition.get("type", ())
         numeric = bool({"integer", "number"} & {*([named] if isinstance(named, str) else named)})
@@ -179,6 +179,9 @@ _ON_PARTS: dict[str, Callable[[_Compiler, Any, dict[str, Any]], Table]] = {
 }
 """Keywords that hold further parts of the schema, and what compiles them."""
 _READ_WITH_OTHERS = frozenset({"type", "then", "else"})
+_A_GROUP = {"type": "object"}
+"""The condition that nearly all conditions are."""
+
 _WITH_CONDITIONS = ("if", "then", "else", "additionalProperties", "propertyNames")
 _EXACT = frozenset(
     {"$ref", "type", "required", "pattern", "properties", "minProperties", *_WITH_CONDITIONS}

@@ -18,7 +18,6 @@ ATTRIBUTES = {name for one in CLASSES for name in one.__slots__}
 
 NO_FINDINGS = {
     ("lint/model/read_programme.py", "programme.weeks"),
-    ("lint/model/read_programme.py", "session.weeks"),
     ("lint/engine/limits.py", "one.words"),
 }
 """What is assigned to and only shares a name with a finding's attribute."""

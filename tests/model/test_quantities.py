@@ -13,7 +13,7 @@ from hypothesis import strategies as st
 from spotline import schema as schemas
 from spotline.lint.model import quantities
 from spotline.lint.model.quantities import Range
-from spotline.lint.model.read_line import _READ, _in_order
+from spotline.lint.model.read_line import _OTHERWISE, _in_order
 from spotline.lint.model.two_readings import sets_of_reps
 from spotline.lint.model.weeks import weeks
 
@@ -340,7 +340,7 @@ def test_weeks(key: str, spans: tuple[tuple[int, int], ...]) -> None:
 PARSERS: dict[str, Callable[[Any], object]] = {
     "sets": lambda value: quantities.sets(value) or sets_of_reps(value),
     "setsOfWeek": lambda value: quantities.sets(value) or sets_of_reps(value),
-    "roundCount": _READ["rounds"],
+    "roundCount": lambda value: quantities.number_or_range(value) or _OTHERWISE["rounds"](value),
     "reps": lambda value: quantities.reps(value) or sets_of_reps(value),
     "setsOfReps": sets_of_reps,
     "load": quantities.load,
@@ -353,7 +353,10 @@ PARSERS: dict[str, Callable[[Any], object]] = {
     "distance": quantities.distance,
     "velocity": quantities.velocity,
     "percent": quantities.percent,
-    "sessionEffort": quantities.session_effort,
+    "sessionEffort": lambda value: (
+        quantities.number_or_range(value)
+        or quantities.spelt("sessionEffort", value, quantities.number_or_range)
+    ),
     "mass": quantities.mass,
     "liftedLoad": quantities.load,
     "weekNumbers": weeks,

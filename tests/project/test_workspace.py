@@ -57,7 +57,7 @@ class TestOpenTexts:
 
     def test_the_athlete_of_an_open_text_counts(self, team: Path) -> None:
         workspace = Workspace(DAY)
-        workspace.overlay.open("mara.athlete.yaml", ATHLETE.replace("100 kg", "82 kg"))
+        workspace.overlay.open("mara.athlete.yaml", ATHLETE.replace("100 kg", "75 kg"))
         assert "more-reps-than-load-allows" in names(on(workspace))
 
     def test_settings_and_exercises_of_open_texts_count(self, team: Path) -> None:

@@ -77,7 +77,7 @@ class TestSuggestions:
         text = week({"Lower": ["leg press, sets: 3, reps: 8", "leg press, sets: 2, reps: 12"]}, head)
         finding = only(findings(text, "knee-flexion-missing"))
         assert finding.change == "Add band leg curl or seated band leg curl to Lower."
-        exercise = finding.change.removeprefix("Add ").split(", ")[0]
+        exercise = finding.change.removeprefix("Add ").split(" or ")[0]
         mended = findings(text.replace("sets: 2", f"sets: 1}}\n      - {{exercise: {exercise}, sets: 2"))
         rules = {"knee-flexion-missing", "lift-beyond-level", "equipment-missing"}
         assert not rules & {one.rule for one in mended}

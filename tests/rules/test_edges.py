@@ -157,7 +157,7 @@ class TestTurns:
         squats = ("Squat", "back squat, sets: 3, reps: 5; Romanian deadlift, sets: 2, reps: 8")
         press = ("Press", "bench press, sets: 3, reps: 5")
         (finding,) = findings(rotation("", self.DAYS, squats, press), "knee-flexion-missing")
-        assert finding.counted.startswith("6 sets of hip hinges in the 2 weeks of a turn; nothing bends")
+        assert finding.counted.startswith("6 sets of hip hinges in the 2 weeks of a turn, no knee")
         assert finding.weeks == (1, 2, 3, 4)
 
     def test_days_a_week_over_a_turn(self, findings: Findings) -> None:

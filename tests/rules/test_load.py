@@ -524,7 +524,7 @@ class TestMoreRepsThanLoadAllows:
         assert finding.wanted.endswith("at most 6 in set 3")  # (8.06 - 1) / 1.3 + 1 = 6.4
         line = week({"Lower": ["back squat, sets: 4, reps: 8, load: 88 %"]})
         (finding,) = findings(line, self.RULE, settings(self.RULE, "{few manage: 1.5}"))
-        assert "no more than 6 in set 4" in finding.wanted
+        assert "at most 6 in set 4" in finding.wanted
         again = week({"Lower": ["back squat, sets: 4, reps: 8, load: 83 %"]})
         assert findings(again, self.RULE) == []
 
@@ -898,7 +898,7 @@ class TestBestLiftMissing:
         assert finding.counted == (
             "80 % of bench press, leg extension, seated leg curl and 1 more, but no best on file for Mara."
         )
-        assert finding.change.startswith("Add them to")
+        assert finding.change.startswith("Write them under")
         assert [related.words for related in finding.related] == [f"Gym, {name}" for name in names[1:4]]
 
     @pytest.mark.parametrize(

@@ -160,7 +160,7 @@ class TestExerciseUnknown:
         self, findings: Findings, week: Text, name: str, taught: str
     ) -> None:
         (finding,) = findings(week({"Gym": [f'"{name.strip()}", sets: 3']}), self.RULE)
-        assert finding.change.endswith(f"in spotline.yaml or at the top: `{taught}`.")
+        assert finding.change.endswith(f"teach it: `{taught}`.")
         assert len(finding.change) < 250
 
     def test_nothing_above_the_athletes_level_is_offered(self, findings: Findings, week: Text) -> None:
@@ -890,7 +890,7 @@ class TestEquipmentMissing:
     ) -> None:
         text = week({"Gym": ['"good morning (dumbbells)", sets: 3']}, self.head("barbell"))
         (finding,) = findings(text, self.RULE)
-        assert finding.counted.startswith("good morning (dumbbells) takes dumbbell,")
+        assert finding.counted.startswith("No dumbbell for good morning (dumbbells).")
 
     def head(self, equipment: str) -> str:
         return f"athlete: {{name: Ida, equipment: [{equipment}]}}"
@@ -911,9 +911,8 @@ class TestEquipmentMissing:
         )
         assert found.wanted == "exercises for what is there"
         assert found.change == (
-            "Swap back squat for goblet squat or dumbbell squat; overhead press for seated dumbbell shoulder"
-            " press or standing dumbbell shoulder press; barbell curl for dumbbell curl or incline dumbbell curl,"
-            " or add barbell and rack to the athlete's equipment."
+            "Swap back squat for goblet squat or dumbbell squat and swap 2 more, or write barbell"
+            " and rack under `equipment`."
         )
         assert [(one.place.line, one.words) for one in found.related] == [
             (9, "A, overhead press: takes barbell and rack too"),
@@ -930,7 +929,7 @@ class TestEquipmentMissing:
 
     def test_what_is_akin_where_nothing_is_alike(self, findings: Findings, week: Text) -> None:
         (finding,) = findings(week({"Gym": ["leg extension, sets: 3"]}, self.head("kettlebell")), self.RULE)
-        assert finding.counted.startswith("leg extension takes leg extension, which is not among")
+        assert finding.counted.startswith("No leg extension for leg extension.")
         assert finding.change == (
             "Swap leg extension for goblet squat or bodyweight squat, or add leg extension to the athlete's"
             " equipment."
@@ -976,7 +975,7 @@ class TestEquipmentMissing:
         head = "athletes: [{name: Bo, equipment: [full gym]}, {name: Ida, equipment: [band]}]"
         (finding,) = findings(week({"Gym": ["back squat, sets: 3"]}, head), self.RULE)
         assert finding.athletes == ("Ida",)
-        assert finding.counted.startswith("back squat takes")
+        assert finding.counted.startswith("No barbell or rack for back squat")
 
     def test_a_swap_that_is_missing_and_one_that_is_not(self, findings: Findings, week: Text) -> None:
         head = (
@@ -996,9 +995,9 @@ class TestEquipmentMissing:
     @pytest.mark.parametrize(
         ("offered", "swaps"),
         [
-            (1, "Swap back squat for goblet squat, or add"),
+            (1, "Swap back squat for goblet squat, or write"),
             (3, "Swap back squat for goblet squat or dumbbell squat or "),
-            (0, "Nothing else does the same work here: leave it out, or add"),
+            (0, "Nothing else does the same work here: leave it out, or write"),
         ],
     )
     def test_how_many_are_offered_can_be_moved(

@@ -877,7 +877,10 @@ READERS = {
     "distance": quantities.distance,
     "velocity": quantities.velocity,
     "percent": quantities.percent,
-    "sessionEffort": quantities.session_effort,
+    "sessionEffort": lambda value: (
+        quantities.number_or_range(value)
+        or quantities.spelt("sessionEffort", value, quantities.number_or_range)
+    ),
     "weekNumbers": weeks,
     "mass": quantities.mass,
     "liftedLoad": quantities.load,

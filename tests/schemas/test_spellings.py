@@ -15,7 +15,7 @@ from jsonschema import Draft202012Validator
 from spotline import schema as schemas
 from spotline.lint.model import quantities
 from spotline.lint.model.quantities import Load, Range, Reps
-from spotline.lint.model.read_line import _READ
+from spotline.lint.model.read_line import _OTHERWISE
 from spotline.lint.model.read_programme import read_programme
 from spotline.lint.model.sessions import WEEKDAYS
 from spotline.lint.model.two_readings import sets_of_reps
@@ -129,8 +129,11 @@ READERS = {
     "percent": quantities.percent,
     "mass": quantities.mass,
     "liftedLoad": quantities.load,
-    "sessionEffort": quantities.session_effort,
-    "roundCount": _READ["rounds"],
+    "sessionEffort": lambda value: (
+        quantities.number_or_range(value)
+        or quantities.spelt("sessionEffort", value, quantities.number_or_range)
+    ),
+    "roundCount": lambda value: quantities.number_or_range(value) or _OTHERWISE["rounds"](value),
 }
 
 
