@@ -915,9 +915,15 @@ class TestEquipmentMissing:
             " and rack under `equipment`."
         )
         assert [(one.place.line, one.words) for one in found.related] == [
-            (9, "A, overhead press: takes barbell and rack too"),
-            (13, "B, back squat: takes barbell and rack too"),
-            (14, "B, barbell curl: takes barbell too"),
+            (
+                9,
+                (
+                    "A, overhead press: takes barbell and rack too; swap it for seated dumbbell shoulder"
+                    " press or standing dumbbell shoulder press"
+                ),
+            ),
+            (13, "B, back squat: takes barbell and rack too; swap it for goblet squat or dumbbell squat"),
+            (14, ("B, barbell curl: takes barbell too; swap it for dumbbell curl or incline dumbbell curl")),
         ]
 
     def test_a_note_where_the_list_has_what_nobody_knows(self, findings: Findings, week: Text) -> None:
@@ -931,8 +937,8 @@ class TestEquipmentMissing:
         (finding,) = findings(week({"Gym": ["leg extension, sets: 3"]}, self.head("kettlebell")), self.RULE)
         assert finding.counted.startswith("No leg extension for leg extension.")
         assert finding.change == (
-            "Swap leg extension for goblet squat or bodyweight squat, or add leg extension to the athlete's"
-            " equipment."
+            "Swap leg extension for goblet squat or bodyweight squat, or write leg extension under"
+            " `equipment`."
         )
 
     @pytest.mark.parametrize(
