@@ -213,7 +213,7 @@ def units_mixed(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     sources=(),
 )
 def exercise_twice(visit: Visit, limits: Limits) -> Iterator[DraftFinding]:
-    """The same exercise on two lines of one session that read alike.
+    """The same exercise on two lines of one session, with the same load and effort.
 
     Compares lines outside supersets and circuits by exercise, side, heavy or light slot, load, effort, tempo
     and method; wants them to differ in one of these. Lines with several groups of sets are left alone.
@@ -259,7 +259,7 @@ def exercise_twice(visit: Visit, limits: Limits) -> Iterator[DraftFinding]:
 
 
 def _reading(entry: SetGroup) -> tuple[object, ...]:
-    """What two lines have in common that read alike."""
+    """What two lines have in common that say the same."""
     line, work = entry.prescription, entry.work
     load = work.load.words if work.load else ""
     what = entry.programme.named(entry.name)

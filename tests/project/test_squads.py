@@ -276,6 +276,6 @@ class TestFiles:
             ida="{name: Ida, level: novice, age: 40}",
         )
         assert [(statement(one), one.place.excerpt) for one in said(file, "screening-missing")] == [
-            ("For Bo: No screening on file.", "Bo"),
-            ("For Ida: No screening on file.", "Ida"),
+            ("For Bo: No health screening on file.", "Bo"),
+            ("For Ida: No health screening on file.", "Ida"),
         ]

@@ -277,7 +277,7 @@ def test_settings_are_followed_at_once(seen: dict) -> None:
 
 
 def test_a_text_without_a_name_is_reviewed(seen: dict) -> None:
-    assert "`power lifting` is no goal" in seen["unnamed"]
+    assert "`power lifting` is not a goal" in seen["unnamed"]
 
 
 def test_a_value_typed_in_full_ends_its_line(seen: dict) -> None:
