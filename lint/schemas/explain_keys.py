@@ -89,8 +89,8 @@ class KeyExplainer:
         )
 
     def _entry(self, path: DataPath, first: str, keys: dict[str, Any]) -> Place:
-        """Where a key is missing: of a line of exercises all of it that stands on one line of text, as the key
-        may come anywhere in it; else the key by which the mapping is known.
+        """Where a key is missing: all that stands of an exercise on one line of text, as the key may come
+        anywhere in it; else the key by which the mapping is known.
         """
         start = self.data.node((*path, first)).entry_place
         if "exercises" not in path or not isinstance(path[-1], int):
