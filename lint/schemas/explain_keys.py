@@ -10,8 +10,10 @@ from .slips import nearest
 TYPE_CHECKING = False
 if TYPE_CHECKING:
     from collections.abc import Iterator
+    from typing import Any
 
     from ..findings.finding import Finding
+    from ..text.places import Place
     from .corrected_data import CorrectedData
     from .lookup import SchemaLookup
     from .violation import DataPath, Violation
@@ -74,9 +76,7 @@ class KeyExplainer:
                 f"This {kind['title']} has {f'no {neither}' if len(absent) == 1 else f'neither {neither}'}."
             )
             first = next((key for key in (name_key(kind), *keys) if key in keys), None)
-            place = (
-                self.data.node(path).place if first is None else self.data.node((*path, first)).entry_place
-            )
+            place = self.data.node(path).place if first is None else self._entry(path, first, keys)
         about = kind.get("properties", {}).get(absent[0], {})
         return self.data.finding(
             "key-missing",
@@ -87,6 +87,22 @@ class KeyExplainer:
             change=f"Add `{absent[0]}`{self.schema.example((*path, absent[0]))}.",
             subject=absent[0],
         )
+
+    def _entry(self, path: DataPath, first: str, keys: dict[str, Any]) -> Place:
+        """Where a key is missing: all that stands of an exercise on one line of text, as the key may come
+        anywhere in it; else the key by which the mapping is known.
+        """
+        start = self.data.node((*path, first)).entry_place
+        if "exercises" not in path or not isinstance(path[-1], int):
+            return start
+        ends = [node.place for key in keys if not (node := self.data.node((*path, key))).through]
+        on_its_line = [end for end in ends if end.text is start.text and end.finish[0] == start.line]
+        last = max(on_its_line, key=lambda end: end.end, default=start)
+        begins = [self.data.node((*path, key)).entry_place for key in keys]
+        head = min(
+            (one for one in begins if one.line == start.line), key=lambda one: one.start, default=start
+        )
+        return head.up_to(last) if last.end > head.end else start
 
     def at_odds(self, violation: Violation) -> Finding:
         """Two keys exclude each other. The library names only the mapping that they stand in."""

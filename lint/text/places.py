@@ -144,6 +144,10 @@ class Place:
         """The same place and some characters before it."""
         return Place(self._within, self._first - characters, self._last, self.through)
 
+    def up_to(self, other: Place) -> Place:
+        """From the start of this place to the end of another one behind it in the same text."""
+        return Place(self._within, self._first, other.end - self._within.start, self.through)
+
     def reached(self, through: tuple[Place, ...]) -> Place:
         """The same place, reached through these aliases or merge keys."""
         return Place(self._within, self._first, self._last, through) if through else self
