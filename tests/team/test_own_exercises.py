@@ -95,7 +95,7 @@ def test_they_count_like_the_catalogues(own: Callable[[str], Review]) -> None:
             9,
             "Vastus lateralis has none of the actions that this exercise loads.",
         ),
-        (OWN.replace("sandbag", "sandbags"), "value-unknown", 3, "`sandbags` is no implement."),
+        (OWN.replace("sandbag", "sandbags"), "value-unknown", 3, "`sandbags` is not an implement."),
         ("exercises: [\n", "bracket-not-closed", 2, ""),
     ],
 )
