@@ -310,6 +310,6 @@ def _trains(exercise: Exercise, named: list[tuple[str, tuple[str, ...]]]) -> boo
 
 
 def _is_within(level: str, exercise: Exercise) -> bool:
-    """Whether an exercise asks for no more than a level; any does where no level is written."""
+    """Whether an exercise asks for no more than a level; any does where no known level is written."""
     levels = catalogue.LEVELS
-    return not level or levels.index(exercise.level) <= levels.index(level)
+    return level not in levels or levels.index(exercise.level) <= levels.index(level)

@@ -769,3 +769,8 @@ def test_a_given_name_is_not_used_for_another() -> None:
     known = Known(names={"one": "two", "two": "one", "three": "four", "four": "back squat"})
     assert known.exercise("one") is known.exercise("two") is known.exercise("three") is None
     assert known.exercise("four") is catalogue.exercise("back squat")
+
+
+@pytest.mark.parametrize("level", ["begginer", "", "Novice"])
+def test_a_level_that_nobody_knows_leaves_nothing_out(level: str) -> None:
+    assert CATALOGUE.suggestions("quarry leg curl", level=level).names
