@@ -46,7 +46,7 @@ def equipment_unknown(lifter: Lifter, limits: Limits) -> Iterator[DraftFinding]:
         programme: At home
         athlete:
           name: Ida
-          equipment: [dumbbells, flux capacitor]  # <- here
+          equipment: [dumbbells, echo chamber]  # <- here
         sessions: [{session: Home, exercises: [{exercise: goblet squat, sets: 3, reps: 8}]}]
 
     Passes:

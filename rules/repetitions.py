@@ -330,6 +330,7 @@ def _disagreeing(entry: SetGroup, sets: Range, wrong: list[tuple[str, int]]) -> 
     key, number = wrong[0]
     agreed = {other for _, other in wrong} == {number}
     own = places["sets"].excerpt == str(sets) and entry.prescription.paired is None
+    fewer = Edit(places["sets"], str(number), f"write {sets_of(number)}", certain=False)
     return found(
         places[key],
         f"{sets_of(str(sets))}, but {listed([f'{number} {_NUMBERS[key]}' for key, number in wrong])}.",
@@ -337,7 +338,7 @@ def _disagreeing(entry: SetGroup, sets: Range, wrong: list[tuple[str, int]]) -> 
         change=f"Write {sets_of(number)}, or give each set its number." if agreed else "Correct them.",
         where=line_name(entry.prescription),
         related=(Related(places["sets"], sets_of(str(sets))),),
-        edits=(Edit(places["sets"], str(number), f"write {sets_of(number)}"),) if agreed and own else (),
+        edits=(fewer,) if agreed and own else (),
     )
 
 

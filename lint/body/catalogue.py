@@ -204,16 +204,14 @@ class NameReading:
     ``implement`` is what is lifted; the name may state another one than the exercise has. ``qualifiers`` are
     words of the name that change no credit, as they were written. ``tempo`` is the tempo in the name, as in
     "3-1-X-0", or "". ``lowering``, ``pause`` and ``hold`` are seconds in the name, 0 if there are none: of
-    lowering and of pausing in each repetition, and of holding a position. ``one_side`` is whether one side
-    works at a time.
+    lowering and of pausing in each repetition, and of holding a position.
     """
 
-    __slots__ = ("exercise", "hold", "implement", "lowering", "one_side", "pause", "qualifiers", "tempo")
+    __slots__ = ("exercise", "hold", "implement", "lowering", "pause", "qualifiers", "tempo")
 
     def __init__(self, exercise: Exercise, implement: str = "") -> None:
         self.exercise = exercise
         self.implement = implement or exercise.implement
-        self.one_side = exercise.unilateral
         self.qualifiers: tuple[str, ...] = ()
         self.tempo = ""
         self.lowering = self.pause = self.hold = 0.0

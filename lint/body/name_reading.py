@@ -394,5 +394,4 @@ class _Name:
             return None
         if "side" in limbs and not (steady or joints(exercise) <= UPPER):
             return None
-        reading.one_side = True
         return True

@@ -182,10 +182,6 @@ class Week(Tally):
         """All weeks of its block in order, this one included."""
         return self._weeks_of(self.block)
 
-    def all_of_block(self) -> Tally:
-        """A tally of all visits of its block."""
-        return self._together(tuple(visit for week in self.weeks_of_block() for visit in week.visits))
-
 
 PEAKS = ("taper", "test")
 """Phases that lead up to something."""

@@ -47,7 +47,7 @@ class Answers:
 
 def _name(words: str) -> str:
     if not any(letter.isalnum() for letter in words) or len(words) > 60:
-        raise ValueError("a first name or initials are enough")
+        raise ValueError("a first name or initials")
     return words
 
 

@@ -342,16 +342,6 @@ def test_seconds_in_a_name(name: str, pause: float, lowering: float, hold: float
     assert reading.says_seconds is bool(pause or lowering or hold or tempo)
 
 
-@pytest.mark.parametrize(
-    ("name", "one_side"),
-    [("leg press calf raise, one leg", True), ("machine curl, single arm", True), ("machine curl", False)],
-)
-def test_one_side_in_a_name(name: str, one_side: bool) -> None:
-    reading = CATALOGUE.reading(name)
-    assert reading is not None
-    assert reading.one_side is one_side
-
-
 # Words that name no lift
 
 

@@ -93,7 +93,7 @@ def test_a_group_of_sets_leads_to_its_session_alone(programme: Programme) -> Non
 def test_a_week_leads_to_its_own_block_alone(programme: Programme) -> None:
     ledger = programme(TEXT)
     for week in ledger.weeks:
-        things = [*reached(week), *week.weeks_of_block(), *week.all_of_block().visits]
+        things = [*reached(week), *week.weeks_of_block(), *week.turn().tally.visits]
         own = ledger.weeks_of(week.block)
         assert of_kind(things, Week) <= {id(one) for one in own}
         assert of_kind(things, Visit) <= {id(visit) for one in own for visit in one.visits}

@@ -117,7 +117,7 @@ while True:
 
 
 def test_a_stop_at_any_moment_leaves_the_old_file_or_the_new_one(file: Path) -> None:
-    """300 kills: the process writes without a pause, and is killed a little later each time."""
+    """The process writes without a pause: what 300 moments would leave behind, and 12 kills."""
     command = [sys.executable, "-c", KILLED, str(file), str(file.parent)]
     for _ in range(12):
         file.write_bytes(OLD)

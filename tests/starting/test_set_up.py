@@ -93,7 +93,7 @@ def test_what_is_there_is_never_overwritten(folder: Path, capsys: pytest.Capture
         (["--level", "begginer"], "--level takes one of novice, intermediate, advanced"),
         (["--days", "someday"], "--days takes weekdays"),
         (["--minutes", "ages"], "--minutes takes minutes from 15 to 300"),
-        (["--name", "..."], "--name takes a first name or initials are enough"),
+        (["--name", "..."], "--name takes a first name or initials"),
         (["one", "two"], "set-up takes one folder"),
         (["--goal"], "--goal takes a name"),
     ],
