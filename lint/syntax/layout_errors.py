@@ -202,7 +202,7 @@ def stray_line(stop: ParserStop) -> Finding | None:
     )
 
 
-_LINE = re.compile(r"^([ \t]*)((?:- +)*)([^\s#][^\r\n]*)", re.MULTILINE)
+_LINE = re.compile(r"(?:^|(?<=\r))([ \t]*)((?:- +)*)([^\s#][^\r\n]*)", re.MULTILINE)
 """A line of the text: its indentation, its dashes, its words."""
 
 
@@ -211,9 +211,11 @@ def _outdented(stop: ParserStop) -> Finding | None:
     column = stop.at - stop.line_start
     lines = list(_LINE.finditer(stop.content, 0, stop.line_start))
     at = next((at for at in range(len(lines) - 1, 0, -1) if len(lines[at][1]) <= column), 0)
+    if not at:
+        return None
     above, key = lines[at - 1], lines[at]
     meant = len(above[1]) + len(above[2])
-    if not at or key[2] or meant <= len(key[1]) or not re.fullmatch(r"[^:]+:[ \t]*(?:#.*)?", key[3]):
+    if key[2] or meant <= len(key[1]) or not re.fullmatch(r"[^:]+:[ \t]*(?:#.*)?", key[3]):
         return None
     name = key[3].partition(":")[0]
     line, goes_on = (stop.text.position(offset)[0] for offset in (above.start(3), stop.at))

@@ -220,6 +220,17 @@ def test_lines_stay_right_behind_unusual_line_ends():
     assert told(reading)[-1] == ("sign-needs-quotes", 3, 4)
 
 
+@pytest.mark.parametrize("line_end", ["\n", "\r", "\r\n"])
+def test_a_key_that_ends_its_list_is_told_whatever_the_line_end(line_end):
+    content = "a:\n  - b: 1\n    w: 2\nc:\n      - d: 1\n  - b: 3\n"
+    assert told(parse("x", content.replace("\n", line_end))) == told(parse("x", content))
+    assert told(parse("x", content))[0] == ("indentation-uneven", 4, 1)
+
+
+def test_a_dash_below_no_line_of_words_is_one_finding():
+    assert [rule for rule, *_ in told(parse("x", "\r| \n-| \n"))] == ["list-and-keys-mixed"]
+
+
 def test_blanks_inside_words_and_in_quotes_are_let_be():
     reading = parse("x", "a: 80\u00a0kg\nb: '\u00a0x'\n")
     assert reading.findings == []

@@ -22,7 +22,7 @@ PLAN = """\
 programme: Frühling
 athlete: {name: Mara, level: intermediate}
 goal: hypertrophy
-focus: [legs]
+focus: [quadriceps, hamstrings]
 starts: 2026-11-30
 weeks: 4
 sessions:
