@@ -87,7 +87,7 @@ def read(name: str, own: Sequence[Bag] = (), find: Lookup = catalogue.exercise) 
     if not 0 < len(tokens) <= MOST_WORDS or is_rowed(tokens):
         return None
     bare = alone(tokens)
-    if bare is not None:
+    if bare is not None and not is_called(tokens, bare[1]):
         return _bare(name, tokens, find(bare[0]), bare[1])
     beside = set(worn(tokens))
     if beside:
@@ -96,6 +96,17 @@ def read(name: str, own: Sequence[Bag] = (), find: Lookup = catalogue.exercise) 
         if reading is not None and (not banded or reading.exercise.pattern in WORN_IN):
             return reading
     return _Name(name, tokens, find).read(own)
+
+
+def is_called(tokens: list[NameToken], beside: list[NameToken]) -> bool:
+    """Whether bare words with what stands beside them are a lift's name: "row, plate-loaded".
+
+    What is put on a cable or the hands is only part of a name in front of the lift: "row, straps".
+    """
+    tied = {token for token, _ in ties(tokens)}
+    words = {token.word for token in tokens if kind_of(token.word) not in (JOINING, FILLER)}
+    behind = {token.word for token in beside if token.part > 0 or token is tokens[-1]}
+    return tied.isdisjoint(beside) and behind.isdisjoint(ATTACHED) and bag_of(words) is not None
 
 
 def _bare(
@@ -327,6 +338,9 @@ class _Name:
         if kind == VARIANT:
             return held or kind_of(self.ties.get(token, "")) == JOINING or None
         if kind == THING:
+            named = token.word in MUSCLES and not tied
+            if named and any(f"{token.word}{word}" in built_names.SPELLINGS for word in fit.bag.words):
+                return None  # "curl, hamstring" is the hamstring curl
             told = (beside and token.part in self.told) or tied
             attached = token.word in ATTACHED and fit.reading.implement == "cable"
             behind = beside or token.start > fit.last
