@@ -14,7 +14,7 @@ if TYPE_CHECKING:
     from typing import Any
 
     from ..counting.ledger import Lifter
-    from ..findings.finding import DraftFinding, Severity
+    from ..findings.finding import DraftFinding, Edits, Severity
     from ..text.places import Text
     from .limits import Default, Situation
     from .registry import Rule, Subject
@@ -41,10 +41,10 @@ class Hit:
 
     ``told`` are the weeks of which the draft's words hold where other weeks hold other numbers; ``is_worst``
     says whether those weeks hold the worst. ``exercise`` is that of the group of sets looked at, "" where the
-    rule looks at more.
+    rule looks at more. ``edits`` are those of all drafts that it stands for.
     """
 
-    __slots__ = ("athlete", "draft", "exercise", "is_worst", "rule", "severity", "told", "weeks")
+    __slots__ = ("athlete", "draft", "edits", "exercise", "is_worst", "rule", "severity", "told", "weeks")
 
     def __init__(
         self,
@@ -56,6 +56,7 @@ class Hit:
         exercise: str = "",
         told: tuple[int, ...] = (),
         is_worst: bool = False,
+        edits: tuple[Edits, ...] = (),
     ) -> None:
         self.rule = rule
         self.draft = draft
@@ -65,6 +66,7 @@ class Hit:
         self.exercise = exercise
         self.told = told
         self.is_worst = is_worst
+        self.edits = edits
 
     def but(self, **changes: Any) -> Hit:
         """This hit with some values changed."""
@@ -184,13 +186,13 @@ def _is_taken_out(unit: Subject, rule: Rule) -> bool:
 def _said_once(hits: Iterable[Hit]) -> list[Hit]:
     """The hits, those with the same words on groups of sets of one exercise drawn together.
 
-    They are one thing to say, unless each has an edit of its own.
+    They are one thing to say, unless each has an edit of its own that is one right answer.
     """
     once: dict[object, Hit] = {}
     for hit in hits:
         draft = hit.draft
         key: object = (hit.rule.name, hit.exercise, draft.counted, draft.wanted, draft.change)
-        if not hit.exercise or draft.subject or draft.edits:
+        if not hit.exercise or draft.subject or (draft.edits and isinstance(draft.edits, tuple)):
             key = hit
         once[key] = _merged(once[key], hit) if key in once else hit
     return list(once.values())
@@ -229,7 +231,8 @@ def _hit(
     if isinstance(subject, Ledger) and len(subject.weeks) == 1:
         weeks = ()
     athlete = subject.athlete.name if subject.athlete else ""
-    return Hit(rule, draft, severity, athlete, weeks, unit.name if isinstance(unit, SetGroup) else "")
+    exercise = unit.name if isinstance(unit, SetGroup) else ""
+    return Hit(rule, draft, severity, athlete, weeks, exercise, edits=(draft.edits,) if draft.edits else ())
 
 
 def _merged(known: Hit, hit: Hit) -> Hit:
@@ -246,6 +249,8 @@ def _merged(known: Hit, hit: Hit) -> Hit:
         told = set(worse.told or worse.weeks)
         is_worst = _badness(known) != _badness(hit) and (worse.is_worst or not worse.told)
     weeks = tuple(sorted({*known.weeks, *hit.weeks}))
+    first, second = (hit, known) if worse is hit else (known, hit)
+    worse = worse.but(edits=(*first.edits, *second.edits))
     if len(told) == len(weeks):
         return worse.but(weeks=weeks, told=(), is_worst=False)
     return worse.but(weeks=weeks, told=tuple(sorted(told)), is_worst=is_worst)
@@ -286,7 +291,7 @@ def _finding(hits: list[Hit], athletes: int) -> Finding:
         where=draft.where,
         subject=draft.subject,
         related=related,
-        edits=draft.edits,
+        edits=_edits_of(hit),
         weeks=hit.weeks,
         told=hit.told,
         is_worst=hit.is_worst,
@@ -299,3 +304,11 @@ def _finding(hits: list[Hit], athletes: int) -> Finding:
         line=draft.line,
         causes=rule.follows,
     )
+
+
+def _edits_of(hit: Hit) -> Edits:
+    if len(hit.edits) < 2:
+        return hit.edits[0] if hit.edits else ()
+    from ..findings.edits import together
+
+    return together(hit.edits)

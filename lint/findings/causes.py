@@ -2,12 +2,13 @@
 
 from __future__ import annotations
 
-from .finding import SEVERITIES, Finding, Related
+from .finding import SEVERITIES, Related
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
     from collections.abc import Iterable
-    from typing import Any
+
+    from .finding import Finding
 
 
 def by_cause(findings: Iterable[Finding]) -> list[Finding]:
@@ -62,7 +63,5 @@ def _lines(finding: Finding) -> set[tuple[str, int, int]]:
 
 def _listing(lead: Finding, follows: list[Finding]) -> Finding:
     """A finding with those that follow from it, which it names as further places."""
-    values: dict[str, Any] = {name: getattr(lead, name) for name in Finding.__slots__}
     also = (Related(one.place, f"{one.rule}, too: {one.counted}", of=one.rule) for one in follows)
-    values.update(follows=tuple(follows), related=(*also, *lead.related))
-    return Finding(**values)
+    return lead.but(follows=tuple(follows), related=(*also, *lead.related))

@@ -4,9 +4,13 @@ from __future__ import annotations
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
-    from typing import Final, Literal
+    from collections.abc import Callable, Iterable
+    from typing import Any, Final, Literal
 
     from ..text.places import Place
+
+    Edits = tuple["Edit", ...] | Callable[[], Iterable["Edit"]]
+    """Edits, or what works them out once somebody asks for them: a plain review never does."""
 
     Severity = Literal["error", "warning", "note"]
 
@@ -73,16 +77,40 @@ class Edit:
     """Replaces the text at a place with ``words``. ``label`` tells the coach what the edit does.
 
     Several edits of one finding are different ways to mend it. One alone is the right answer, unless it is
-    not ``certain``: then it is offered, but never made without a question.
+    not ``certain``: then it is offered, but never made without a question. ``further`` edits of the same text
+    are made together with it.
     """
 
-    __slots__ = ("certain", "label", "place", "words")
+    __slots__ = ("certain", "further", "label", "place", "words")
 
-    def __init__(self, place: Place, words: str, label: str, *, certain: bool = True) -> None:
+    def __init__(
+        self, place: Place, words: str, label: str, *, certain: bool = True, further: tuple[Edit, ...] = ()
+    ) -> None:
         self.place: Final = place
         self.words: Final = words
         self.label: Final = label
         self.certain: Final = certain
+        self.further: Final = further
+
+    @property
+    def parts(self) -> tuple[Edit, ...]:
+        """The edit and its further ones, in the order of the text."""
+        return tuple(sorted((self, *self.further), key=lambda one: (one.place.start, one.place.end)))
+
+
+class _Once:
+    """Works edits out when it is first called, and keeps them."""
+
+    __slots__ = ("_edits", "_work")
+
+    def __init__(self, work: Callable[[], Iterable[Edit]]) -> None:
+        self._work = work
+        self._edits: tuple[Edit, ...] | None = None
+
+    def __call__(self) -> tuple[Edit, ...]:
+        if self._edits is None:
+            self._edits = tuple(self._work())
+        return self._edits
 
 
 class DraftFinding:
@@ -125,7 +153,7 @@ class DraftFinding:
         where: str = "",
         subject: str = "",
         related: tuple[Related, ...] = (),
-        edits: tuple[Edit, ...] = (),
+        edits: Edits = (),
         weeks: tuple[int, ...] = (),
         excess: float = 0.0,
         why: str = "",
@@ -167,13 +195,13 @@ class Finding:
     """
 
     __slots__ = (
+        "_edits",
         "amount",
         "athletes",
         "causes",
         "change",
         "confidence",
         "counted",
-        "edits",
         "follows",
         "group",
         "is_worst",
@@ -203,7 +231,7 @@ class Finding:
         where: str = "",
         subject: str = "",
         related: tuple[Related, ...] = (),
-        edits: tuple[Edit, ...] = (),
+        edits: Edits = (),
         weeks: tuple[int, ...] = (),
         told: tuple[int, ...] = (),
         is_worst: bool = False,
@@ -226,7 +254,7 @@ class Finding:
         self.where: Final = where
         self.subject: Final = subject
         self.related: Final = related
-        self.edits: Final = edits
+        self._edits: Final = edits if isinstance(edits, tuple) else _Once(edits)
         self.weeks: Final = weeks
         self.told: Final = told
         self.is_worst: Final = is_worst
@@ -239,3 +267,19 @@ class Finding:
         self.line: Final = line or place
         self.causes: Final = causes
         self.follows: Final = follows
+
+    @property
+    def edits(self) -> tuple[Edit, ...]:
+        """The edits that would mend it; those that are worked out when asked for are kept."""
+        return self._edits if isinstance(self._edits, tuple) else self._edits()
+
+    @property
+    def surely(self) -> Edit | None:
+        """The edit that is the one right answer; None where there is none. Nothing is worked out for it."""
+        edits = self._edits
+        return edits[0] if isinstance(edits, tuple) and len(edits) == 1 and edits[0].certain else None
+
+    def but(self, **changes: Any) -> Finding:
+        """This finding with some values changed."""
+        own: dict[str, Any] = {name.lstrip("_"): getattr(self, name) for name in self.__slots__}
+        return Finding(**{**own, **changes})

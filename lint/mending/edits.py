@@ -2,11 +2,16 @@
 
 from __future__ import annotations
 
+import re
+
+from ..text.places import line_end_of
+
 TYPE_CHECKING = False
 if TYPE_CHECKING:
     from collections.abc import Iterable
 
     from ..findings.finding import Edit, Finding
+    from ..text.places import Place
 
 
 class Mend:
@@ -19,10 +24,9 @@ class Mend:
         self.edit = edit
 
     @property
-    def key(self) -> tuple[str, int, int, str]:
-        """File, place and words: two findings can ask for one edit."""
-        place = self.edit.place
-        return (place.text.name, place.start, place.end, self.edit.words)
+    def key(self) -> tuple[tuple[str, int, int, str], ...]:
+        """File, place and words of each part: two findings can ask for one edit."""
+        return tuple((*part.place.key, part.words) for part in self.edit.parts)
 
     @property
     def replaced(self) -> str:
@@ -32,16 +36,12 @@ class Mend:
 
 def certain(findings: Iterable[Finding]) -> list[Mend]:
     """A mend for each finding with one right answer."""
-    return [
-        Mend(finding, finding.edits[0])
-        for finding in findings
-        if len(finding.edits) == 1 and finding.edits[0].certain
-    ]
+    return [Mend(finding, edit) for finding in findings if (edit := finding.surely) is not None]
 
 
 def with_a_choice(findings: Iterable[Finding]) -> list[Finding]:
     """The findings that say how they could be mended, where that is for the coach to choose."""
-    return [one for one in findings if len(one.edits) > 1 or any(not edit.certain for edit in one.edits)]
+    return [one for one in findings if one.surely is None and one.edits]
 
 
 def apart(mends: Iterable[Mend]) -> list[Mend]:
@@ -50,19 +50,27 @@ def apart(mends: Iterable[Mend]) -> list[Mend]:
     Of two that overlap, or touch so that their order would matter, the first stands.
     """
     kept: list[Mend] = []
-    for mend in sorted({mend.key: mend for mend in mends}.values(), key=lambda one: one.key[1:]):
-        if not kept or mend.edit.place.start > kept[-1].edit.place.end:
+    taken: list[Place] = []
+    for mend in sorted({mend.key: mend for mend in mends}.values(), key=lambda one: one.key):
+        places = [part.place for part in mend.edit.parts]
+        if not any(one.start <= other.end and other.start <= one.end for one in places for other in taken):
             kept.append(mend)
+            taken += places
     return kept
 
 
 def applied(content: str, mends: Iterable[Mend]) -> str:
     """The text with all of these mends, which must be `apart`. New lines end as those of the text do."""
-    line_end = "\r\n" if "\r\n" in content else "\n"
+    return with_edits(content, [mend.edit for mend in mends])
+
+
+def with_edits(content: str, edits: Iterable[Edit]) -> str:
+    """The text with edits that leave each other alone. New lines end as those of the text do."""
+    line_end = line_end_of(content)
     parts: list[str] = []
     done = 0
-    for mend in mends:
-        place = mend.edit.place
-        parts += [content[done : place.start], mend.edit.words.replace("\n", line_end)]
-        done = place.end
+    for part in sorted((part for edit in edits for part in edit.parts), key=lambda one: one.place.start):
+        words = re.sub("\r\n|\r|\n", lambda _: line_end, part.words)
+        parts += [content[done : part.place.start], words]
+        done = part.place.end
     return "".join([*parts, content[done:]])

@@ -14,7 +14,7 @@ from .edits import Mend, apart, applied, certain
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
-    from collections.abc import Callable
+    from collections.abc import Callable, Iterable
     from datetime import date
 
     from ..engine.registry import Rule
@@ -53,7 +53,7 @@ class Rounds:
         self.today = today
         self.overlay = Overlay()
         self.files: dict[str, MendedFile] = {}
-        self.refused: dict[tuple[str, int, int, str], Mend] = {}
+        self.refused: dict[tuple[tuple[str, int, int, str], ...], Mend] = {}
         self._rules: list[Rule] | None = None
         self.review: Review = self._review(self.overlay)
 
@@ -89,7 +89,10 @@ class Rounds:
             return []
         here = one.reading.text.name
         return apart(
-            mend for mend in choose(one) if mend.edit.place.text.name == here and mend.key not in self.refused
+            mend
+            for mend in choose(one)
+            if all(part.place.text.name == here for part in mend.edit.parts)
+            and mend.key not in self.refused
         )
 
     def _one_by_one(self, one: FileReview, picked: list[Mend]) -> list[Mend]:
@@ -139,8 +142,22 @@ def _is_worse(before: FileReview, after: FileReview, mends: list[Mend]) -> bool:
     gone = Counter(map(_key, mended))
     if not _is_read(after) or any(now[key] > was[key] - number for key, number in gone.items()):
         return True
+    if any(one.surely is None and not _is_of_reading(one) for one in mended) and _brings(before, after, mended):
+        return True
     of_reading = sum(_is_of_reading(one) for one in mended)
     return _faults(after) > _faults(before) - of_reading
+
+
+def _brings(before: FileReview, after: FileReview, mended: Iterable[Finding]) -> bool:
+    """Whether what a choice was to mend is found still, or an error or warning that was not found before.
+
+    Words and numbers may change with an edit, so rules are counted, with what each finding is about.
+    """
+    was, now = (Counter((one.rule, one.subject) for one in review.findings) for review in (before, after))
+    if any(now[one.rule, one.subject] >= was[one.rule, one.subject] for one in mended):
+        return True
+    serious = [one for one in after.findings if one.severity != "note"]
+    return any(now[one.rule, one.subject] > was[one.rule, one.subject] for one in serious)
 
 
 def _is_read(one: FileReview) -> bool:

@@ -11,7 +11,7 @@ from .sentences import statement
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
-    from ..findings.finding import Amount, Finding, Related
+    from ..findings.finding import Amount, Edit, Finding, Related
     from ..project.results import Review
     from ..text.places import Place
 
@@ -68,7 +68,18 @@ def _finding(finding: Finding) -> dict[str, object]:
         **_amount(finding.amount),
         "follows": [_following(one) for one in finding.follows],
         "related": [_related(one) for one in finding.related],
-        "edits": [{"label": one.label, **_place(one.place), "words": one.words} for one in finding.edits],
+        "edits": [_edit(one) for one in finding.edits],
+    }
+
+
+def _edit(edit: Edit) -> dict[str, object]:
+    further = [{**_place(one.place), "words": one.words} for one in edit.further]
+    return {
+        "label": edit.label,
+        **_place(edit.place),
+        "words": edit.words,
+        "certain": edit.certain,
+        **({"further": further} if further else {}),
     }
 
 

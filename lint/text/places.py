@@ -58,6 +58,23 @@ class Text:
         return self.content[self._starts[line - 1] : end].rstrip("\r\n")
 
 
+def line_end_of(content: str) -> str:
+    """How the lines of a text end: as its first one does."""
+    at = min((found for end in "\r\n" if (found := content.find(end)) >= 0), default=-1)
+    return "\n" if at < 0 or content[at] == "\n" else "\r\n" if content[at : at + 2] == "\r\n" else "\r"
+
+
+def line_start(content: str, offset: int) -> int:
+    """Where the line of an offset begins."""
+    return max(content.rfind("\n", 0, offset), content.rfind("\r", 0, offset)) + 1
+
+
+def line_stop(content: str, offset: int) -> int:
+    """Where the line of an offset ends, before its line end."""
+    ends = [at for end in "\r\n" if (at := content.find(end, offset)) >= 0]
+    return min(ends, default=len(content))
+
+
 def _line_starts(content: str) -> Iterator[int]:
     yield 0
     at = content.find("\n")

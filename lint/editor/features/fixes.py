@@ -68,7 +68,7 @@ def _own_edits(finding: Finding) -> Iterator[Fix]:
     """A fix for each edit that a finding carries; they are different ways to mend it."""
     for edit in finding.edits:
         title = f"{edit.label[:1].upper()}{edit.label[1:]}"
-        yield Fix(title, [finding], [edit], preferred=len(finding.edits) == 1)
+        yield Fix(title, [finding], list(edit.parts), preferred=edit is finding.surely)
 
 
 # All findings of a rule
@@ -76,17 +76,16 @@ def _own_edits(finding: Finding) -> Iterator[Fix]:
 
 def _edits_of_all(snapshot: Snapshot, touched: list[Finding]) -> Iterator[Fix]:
     """For each rule touched, one fix for all its findings that leave no choice, if there are several."""
-    for rule in dict.fromkeys(finding.rule for finding in touched if len(finding.edits) == 1):
+    for rule in dict.fromkeys(finding.rule for finding in touched if finding.surely):
         mended: list[Finding] = []
         edits: list[Edit] = []
         last_end = -1
-        of_rule = [one for one in snapshot.review.findings if one.rule == rule and len(one.edits) == 1]
-        for finding in sorted(of_rule, key=lambda one: (one.edits[0].place.start, one.edits[0].place.end)):
-            place = finding.edits[0].place
-            if place.text.name == snapshot.text.name and place.start > last_end:
+        of_rule = [(one, edit) for one in snapshot.review.findings if one.rule == rule and (edit := one.surely)]
+        for finding, edit in sorted(of_rule, key=lambda pair: (pair[1].place.start, pair[1].place.end)):
+            if edit.place.text.name == snapshot.text.name and edit.place.start > last_end:
                 mended.append(finding)
-                edits += finding.edits
-                last_end = place.end
+                edits += edit.parts
+                last_end = edits[-1].place.end
         if len(edits) > 1:
             yield Fix(f"Mend all {len(edits)} of {rule} in this file", mended, edits)
 
