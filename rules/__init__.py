@@ -18,6 +18,7 @@ FAMILIES = (
 
 MODULES = (
     "leg_coverage",
+    "calves",
     "regions",
     "finer_points",
     "priorities",

@@ -11,7 +11,8 @@ from ..lint.findings.finding import Amount, found
 from ..lint.model.naming import line_name
 from ..lint.wording.words import counted_noun, first_of, listed, sets_of
 from .leg_coverage import LEG_WORK
-from .shared import add, capital, serves, session_named, suggested, unless
+from .offers import adding, raising
+from .shared import add, capital, serves, session_named, session_of, suggested, unless
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -23,8 +24,9 @@ if TYPE_CHECKING:
     from ..lint.counting.tally import Count, Tally
     from ..lint.counting.week import Week
     from ..lint.engine.limits import Limits
-    from ..lint.findings.finding import DraftFinding, Severity
+    from ..lint.findings.finding import DraftFinding, Edit, Severity
     from ..lint.model.sessions import Prescription
+    from .offers import Offer
 
 
 @rule(
@@ -130,6 +132,7 @@ def _judged(week: Week, ledger: Ledger, pair: Pair, limits: Limits) -> Iterator[
         wanted=limits.words(bound, limit),
         change=f"{_evened(week, more, less, weak, most)}.",
         where=line_name(line),
+        edits=_evening(week, more, less, weak, most),
         subject=pair.name,
         group=pair.name,
         amount=Amount(more.middle, less.middle * most),
@@ -158,6 +161,22 @@ def _evened(week: Week, more: Count, less: Count, weak: Side, most: float) -> st
         return capital(move.words())
     more_work = suggested(week.programme, serves(*weak.trained_by))
     return add(f"work for the {weak.area}", more_work, session_named(less))
+
+
+def _evening(week: Week, more: Count, less: Count, weak: Side, most: float) -> Offer:
+    """The same as edits."""
+
+    def work_out() -> Iterator[Edit]:
+        from ..lint.counting.proposals import evened
+        from ..lint.remedies.sets_changed import moved
+
+        if evened(more, less, most) is not None:
+            yield from moved(more, less, most)
+        else:
+            work = suggested(week.programme, serves(*weak.trained_by))
+            yield from adding(week.programme, session_of(less), work)()
+
+    return work_out
 
 
 @rule(
@@ -218,6 +237,7 @@ def sides_uneven(week: Week, limits: Limits) -> Iterator[DraftFinding]:
             wanted=limits.words("at most {:%} fewer on one side", "apart"),
             change=f"Add {sets_of(worst.apart)} on the {worst.weak}, or waive it if it is meant.",
             where=line_name(line),
+            edits=raising(worst.one_sided(worst.less), worst.one_sided(worst.less).low + worst.apart),
             subject=listed([one.group for one in over]),
             group=worst.group,
             amount=Amount(worst.apart, worst.more.middle * limits.number("apart") / 100),
@@ -317,14 +337,15 @@ def two_legged_only(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
             continue
         if whole.for_actions(LEG_WORK).where(_on_one_leg):
             continue
-        line = legs.lines()[0][0]
+        line, one_leg = legs.lines()[0][0], suggested(ledger.header, _trains_one_leg)
         yield found(
             line.place,
             f"{sets_of(str(legs))} of leg work{turn.words or ' a week'} for {sport}, none on one leg"
             f"{unless(whole, LEG_WORK)}.",
             wanted="a set on one leg in the block",
-            change=f"{add('lift on one leg', suggested(ledger.header, _trains_one_leg), line.session.name)}.",
+            change=f"{add('lift on one leg', one_leg, line.session.name)}.",
             where=line_name(line),
+            edits=adding(ledger.header, line.session, one_leg),
             subject="one leg",
             amount=Amount(0, 1, "exercises on one leg"),
             related=counted_lines(legs, of="leg work"),

@@ -8,6 +8,7 @@ from ..lint.engine.limits import Condition, Option
 from ..lint.engine.registry import rule
 from ..lint.findings.finding import Amount, Related, found
 from ..lint.wording.words import counted_noun, listed
+from .offers import dropping, dropping_item, writing
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -75,6 +76,7 @@ def programmes_overlap(lifter: Lifter, limits: Limits) -> Iterator[DraftFinding]
                     wanted="one programme at a time",
                     change=f"Start it on {ends + timedelta(days=1)}, end the other sooner, or merge the two.",
                     where="starts",
+                    edits=writing(later.programme.places["starts"], str(ends + timedelta(days=1))),
                     related=(
                         Related(earlier.programme.places["starts"], f"{earlier.programme.name} starts here"),
                     ),
@@ -145,6 +147,7 @@ def dates_at_odds(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
             wanted="a goal and phases that match",
             change="Correct the goal, or delete the phase.",
             where="goal",
+            edits=dropping(programme.places.get("phase")),
         )
     elif len(peaks) == len(phases) and len(ledger.weeks) > longest:
         yield found(
@@ -168,4 +171,5 @@ def _outside(ledger: Ledger, event: Event) -> DraftFinding:
         wanted="events it leads up to",
         change="Correct the dates, or delete the event.",
         where=f"events, {event.name}",
+        edits=dropping_item(event.place, "events"),
     )

@@ -23,6 +23,7 @@ if TYPE_CHECKING:
     from ..lint.engine.limits import Limits
     from ..lint.findings.finding import DraftFinding
     from ..lint.model.sessions import Pairing, Prescription
+    from .offers import Offer
 
 
 # Equipment and room
@@ -148,6 +149,7 @@ def equipment_missing(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
         change=f"{_swaps(offered)}, or write {words} under `equipment`.",
         where=line_name(first.prescription),
         subject=words,
+        edits=_swapped([entry for entry, _, _ in lacking.values()], ledger, most, always),
         related=tuple(
             Related(
                 entry.work.places["exercise"],
@@ -206,6 +208,23 @@ def _swaps(offered: dict[str, str]) -> str:
     swaps = [f"{name} for {others}" for name, others in offered.items() if others]
     more = f" and swap {len(swaps) - 1} more" if len(swaps) > 1 else ""
     return f"Swap {swaps[0]}{more}" if swaps else "Nothing else does the same work here: leave it out"
+
+
+def _swapped(entries: list[SetGroup], ledger: Ledger, most: int, always: Collection[str]) -> Offer:
+    """For each choice an edit that swaps all exercises for which there is one."""
+
+    def work_out() -> Iterator[Edit]:
+        from ..lint.counting.suggestions import substitutes
+        from ..lint.remedies.values import swapped
+
+        offered = [
+            (entry.work.places["exercise"], substitutes(ledger.header, entry.exercise, most, always))
+            for entry in entries
+            if entry.exercise is not None
+        ]
+        return swapped(offered)
+
+    return work_out
 
 
 def _instead(others: str) -> str:

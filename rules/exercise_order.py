@@ -15,15 +15,16 @@ from ..lint.wording.words import first_of, says, sets_of
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
-    from collections.abc import Iterator
+    from collections.abc import Iterable, Iterator
 
     from ..lint.counting.header import ProgrammeHeader
     from ..lint.counting.set_group import SetGroup
     from ..lint.counting.tally import Visit
     from ..lint.counting.week import Week
     from ..lint.engine.limits import Limits
-    from ..lint.findings.finding import DraftFinding
+    from ..lint.findings.finding import DraftFinding, Edit
     from ..lint.text.places import Term
+    from .offers import Offer
 
 
 @rule(
@@ -242,11 +243,24 @@ def isolation_before_compound(visit: Visit, limits: Limits) -> Iterator[DraftFin
             wanted="compound lifts first",
             change="Put it first, or write `pre-exhaustion` in a `note`.",
             where=line_name(entry.prescription),
+            edits=_put_before(entry, min(shared, key=lambda one: one.prescription.order)),
             related=tuple(
                 Related(one.prescription.place, f"{line_name(one.prescription)}: {sets_of(str(one.sets))}")
                 for one in shared
             ),
         )
+
+
+def _put_before(entry: SetGroup, other: SetGroup) -> Offer:
+    """Its line before another one of the session."""
+
+    def work_out() -> Iterable[Edit]:
+        from ..lint.remedies.moves import before
+
+        label = f"put {entry.name} before {other.name}"
+        return before(entry.prescription.place, other.prescription.place, label)
+
+    return work_out
 
 
 def _isolates(entry: SetGroup, limits: Limits) -> bool:

@@ -8,7 +8,8 @@ from ..lint.engine.registry import rule
 from ..lint.findings.finding import Amount, found
 from ..lint.model.quantities import Range
 from ..lint.wording.words import says, sets_of
-from .shared import add, session_named, suggested, unless_one, where_named, where_to_add
+from .offers import adding
+from .shared import add, session_named, session_of, suggested, unless_one, where_named, where_to_add
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -99,6 +100,7 @@ def fast_work_missing(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
         ),
         change=f"{add('jump or throw', fast, session_named(sets))}.",
         where=where_named(sets),
+        edits=adding(ledger.header, session_of(sets), fast),
         amount=Amount(0, 1),
     )
 

@@ -12,6 +12,7 @@ from ..lint.findings.finding import Amount, Related, found
 from ..lint.model.naming import line_name
 from ..lint.model.quantities import Range
 from ..lint.wording.words import counted_noun, plain, says, sets_of
+from .offers import agreeing, fewer_or_lighter, lighter_or_kilograms
 from .shared import notes_on, of_one_lift
 
 TYPE_CHECKING = False
@@ -116,6 +117,7 @@ def more_reps_than_load_allows(entry: SetGroup, limits: Limits) -> Iterator[Draf
                 asked,
                 f"at most {plain(load.span.high)}, as {load.words} means",
                 "a lighter load",
+                fewest=load.span.high - least_left,
             )
         return
     sets, grown = entry.sets_apart, 1.0 if load.kind == "percent" else entry.programme.growth
@@ -142,6 +144,7 @@ def more_reps_than_load_allows(entry: SetGroup, limits: Limits) -> Iterator[Draf
         f"{_lighter(hardest.reps + least_left, entry.curve)},",
         severity="error" if certain else "warning",
         excess=hardest.tired(),
+        fewest=hardest.allowed(few),
     )
 
 
@@ -169,13 +172,16 @@ class _Try:
         """The same as the set that it is."""
         return (self.cost() - self.held.mean) / self.held.spread
 
+    def allowed(self, few: float) -> int:
+        """The repetitions that its load allows the set that it is."""
+        return floor((self.held.beyond(few) - self.left) / curves.tired(self.number))
+
     def wanted(self, few: float) -> str:
         """What its load allows: a first set, and this one where that makes the difference."""
-        allowed = self.held.beyond(few)
         first = f"about {self.held.mean:.0f} at {self.percent:.0f} %"
         if self.fresh() > few:
-            return f"{first}, at most {allowed:.0f}"
-        tired = floor((allowed - self.left) / curves.tired(self.number) + self.left)
+            return f"{first}, at most {self.held.beyond(few):.0f}"
+        tired = floor((self.held.beyond(few) - self.left) / curves.tired(self.number) + self.left)
         return f"{first}, at most {tired} in set {self.number}"
 
 
@@ -221,6 +227,7 @@ def _more_than_the_best(entry: SetGroup, asked: float, percent: float, limits: L
         wanted="one at 100 % of its own best, none above",
         change=f"Take {_lighter(asked, entry.curve)}, or write kg if it is a percentage of something else.",
         where=line_name(entry.prescription),
+        edits=lighter_or_kilograms(entry, asked),
         related=(Related(entry.work.places["load"], words),) if percent <= 100 else (),
         excess=percent + asked,
     )
@@ -277,6 +284,7 @@ def _too_many(
     advice: str,
     severity: Severity = "warning",
     excess: float = 0.0,
+    fewest: float | None = None,
 ) -> DraftFinding:
     words = entry.work.load.words if entry.work.load else ""
     return found(
@@ -289,6 +297,7 @@ def _too_many(
         group=entry.name,
         line=entry.prescription.place,
         amount=Amount(repetitions, most, "repetitions"),
+        edits=fewer_or_lighter(entry, repetitions, fewest),
         related=(Related(entry.work.places["load"], words), *_on_file(entry)),
         excess=excess,
     )
@@ -372,6 +381,7 @@ def effort_against_load(entry: SetGroup, limits: Limits) -> Iterator[DraftFindin
         wanted=f"{about} {mean - reps.high:.0f} left, of {about} {mean:.0f} at {percent.high:.0f} %",
         change=f"Take about {heavier:.0f} %, or more repetitions, or correct the {key.upper()}.",
         where=line_name(entry.prescription),
+        edits=agreeing(entry, heavier, mean - reps.high),
         related=(Related(work.places["load"], work.load.words), *_on_file(entry)),
         excess=least,
     )

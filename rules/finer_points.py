@@ -9,7 +9,8 @@ from ..lint.engine.limits import COUNTING, Condition, Option
 from ..lint.engine.registry import rule
 from ..lint.findings.finding import Amount, Related, found
 from ..lint.wording.words import first_of, sets_of
-from .shared import added_for_each, is_for, where_named, where_to_add
+from .offers import adding_each
+from .shared import added_for_each, is_for, session_of, where_named, where_to_add
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -239,6 +240,9 @@ def finer_points_missing(ledger: Ledger, limits: Limits) -> Iterator[DraftFindin
         wanted="a set for each",
         change=f"{added_for_each(ledger.header, wanted)}, where it matters.",
         where=where_named(first),
+        edits=adding_each(
+            ledger.header, [(session_of(count), point.is_trained_by) for point, count in missing]
+        ),
         amount=Amount(0, len(missing), "points"),
         related=tuple(
             Related(

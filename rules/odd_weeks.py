@@ -20,9 +20,10 @@ if TYPE_CHECKING:
     from ..lint.counting.set_group import SetGroup
     from ..lint.counting.week import Week
     from ..lint.engine.limits import Limits
-    from ..lint.findings.finding import DraftFinding
+    from ..lint.findings.finding import DraftFinding, Edit
     from ..lint.model.sessions import Work
     from ..lint.text.places import Place
+    from .offers import Offer
 
     Line = list[tuple[Week, SetGroup]]
 
@@ -231,12 +232,29 @@ def _out_of_line(odd: list[_Odd], number: int) -> DraftFinding:
         wanted="in line with the weeks around it",
         change=f"{meant}, or say in a `note` why.",
         where=line_name(first.entry.prescription),
+        edits=_in_line(first),
         subject=f"week {number} {first.direction}",
         related=tuple(
             Related(one.place, line_name(one.entry.prescription)) for one in odd if one is not first
         ),
         weeks=(number,),
     )
+
+
+def _in_line(odd: _Odd) -> Offer:
+    """The number that was meant; else what the week before or after holds."""
+
+    def work_out() -> Iterator[Edit]:
+        from ..lint.remedies.loads import with_number
+        from ..lint.remedies.values import one_of
+
+        around = [one.work.places.get(odd.what) for one in (odd.before, odd.after)]
+        if odd.meant and odd.entry.work.load is not None and odd.entry.work.load.span is not None:
+            yield from with_number(odd.place, odd.entry.work.load.span.low, [odd.meant])
+        else:
+            yield from one_of(odd.place, dict.fromkeys(one.excerpt for one in around if one is not None))
+
+    return work_out
 
 
 @rule(

@@ -12,16 +12,18 @@ from .shared import in_words
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
-    from collections.abc import Iterator
+    from collections.abc import Iterable, Iterator
 
     from ..lint.counting.ledger import Ledger
     from ..lint.counting.set_group import SetGroup
     from ..lint.counting.tally import Visit
     from ..lint.counting.week import Week
     from ..lint.engine.limits import Limits
-    from ..lint.findings.finding import DraftFinding
+    from ..lint.findings.finding import DraftFinding, Edit
     from ..lint.model.athlete import BestLift
     from ..lint.model.sessions import Prescription
+    from ..lint.text.places import Place
+    from .offers import Offer
 
 
 @rule(
@@ -81,7 +83,7 @@ def number_implausible(entry: SetGroup, limits: Limits) -> Iterator[DraftFinding
             between = limits.words("between {:s} and {:duration}", "shortest rest", "longest rest")
             short = work.rest.low < low
             amount = Amount(work.rest.low if short else work.rest.high, low if short else high, "s")
-            yield _slip(entry, "rest", f"{words} of rest.", between, amount)
+            yield _slip(entry, "rest", f"{words} of rest.", between, amount, bounds=(low, high))
     yield from _too_heavy(entry, limits)
 
 
@@ -134,6 +136,7 @@ def _slip(
     wanted: str,
     amount: Amount,
     related: tuple[Related, ...] = (),
+    bounds: tuple[float, float] = (0.0, 0.0),
 ) -> DraftFinding:
     return found(
         entry.work.places[key],
@@ -141,6 +144,7 @@ def _slip(
         wanted=wanted,
         change="If it is a slip, correct it.",
         where=f"{line_name(entry.prescription)}, {key}",
+        edits=_corrected(entry.work.places[key], amount, bounds),
         group=entry.name,
         amount=amount,
         line=entry.prescription.place,
@@ -196,8 +200,53 @@ def units_mixed(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
         wanted="one unit throughout",
         change=f"Write it in {other} (1 lb is {plain(KG_PER_LB)} kg), or correct the unit.",
         where=line_name(first.prescription),
+        edits=_in_other_unit([place, *rest], other),
         related=tuple(Related(one, f"in {rarer}") for one in rest),
     )
+
+
+def _corrected(place: Place, amount: Amount, bounds: tuple[float, float]) -> Offer:
+    """What the number could have been, and the nearest number that would do."""
+
+    def work_out() -> Iterator[Edit]:
+        from ..lint.remedies.loads import slips
+
+        least, most = bounds if any(bounds) else (0.0, amount.wanted)
+        if amount.counted < amount.wanted:
+            least, most = amount.wanted, max(most, 10 * amount.wanted)
+        unit = 60 if amount.unit == "s" and "min" in place.excerpt else 1
+        return slips(place, least / unit, most / unit)
+
+    return work_out
+
+
+def _in_other_unit(places: list[Place], unit: str) -> Offer:
+    def work_out() -> Iterable[Edit]:
+        from ..lint.remedies.loads import changed_unit
+
+        return changed_unit(places, unit, KG_PER_LB if unit == "kg" else 1 / KG_PER_LB)
+
+    return work_out
+
+
+def _on_one_line(first: SetGroup, others: list[SetGroup]) -> Offer:
+    """All sets on the first line, where the others say the same."""
+
+    def work_out() -> Iterator[Edit]:
+        from ..lint.findings.edits import in_one
+        from ..lint.remedies import moves
+        from ..lint.remedies.values import one_of
+
+        entries = [first, *others]
+        if len({str(one.work.reps.a_set()) if one.work.reps else "" for one in entries}) == 1:
+            sets = sum((one.sets for one in others), first.sets)
+            edits = [*one_of(first.work.places.get("sets"), [str(sets)])]
+            edits += [edit for one in others for edit in moves.dropped(one.prescription.place)]
+            whole = in_one(f"put all {sets} sets on one line", edits)
+            if whole is not None and len(edits) == len(entries):
+                yield whole
+
+    return work_out
 
 
 # Sessions
@@ -251,6 +300,7 @@ def exercise_twice(visit: Visit, limits: Limits) -> Iterator[DraftFinding]:
                 wanted="one line, or lines that differ",
                 change="Put all sets on one line, or write what differs.",
                 where=line_name(again.prescription),
+                edits=_on_one_line(first, others),
                 related=tuple(
                     Related(other.work.places["exercise"], line_name(other.prescription))
                     for other in (first, *others[1:])

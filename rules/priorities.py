@@ -11,6 +11,7 @@ from ..lint.engine.limits import COUNTING, Option
 from ..lint.engine.registry import rule
 from ..lint.findings.finding import Amount, found
 from ..lint.wording.words import first_of, plain, sets_of
+from .offers import dropping, offering
 from .shared import add, capital, indirect_sets, suggested, unless
 
 TYPE_CHECKING = False
@@ -20,7 +21,8 @@ if TYPE_CHECKING:
     from ..lint.counting.tally import Count, Tally
     from ..lint.counting.week import Week
     from ..lint.engine.limits import Limits
-    from ..lint.findings.finding import DraftFinding
+    from ..lint.findings.finding import DraftFinding, Edit
+    from .offers import Offer
 
 
 @rule(
@@ -102,6 +104,7 @@ def priority_not_ahead(week: Week, limits: Limits) -> Iterator[DraftFinding]:
             wanted=limits.words("{:more sets} than the rest", "lead"),
             change=f"{advice}, or drop {term.words} from `priority`.",
             where="priority",
+            edits=offering(_put_ahead(own, [*others.values()], ahead_of), dropping(term.place)),
             group=term.words,
             amount=Amount(own.middle, mean + max(limits.number("lead"), 1)),
             related=counted_lines(own),
@@ -124,6 +127,20 @@ def _ahead(week: Week, area: str, own: Count, others: list[Count], mean: float) 
         return f"Take sets off the rest: a lead would take {sets_of(proposal.changes[0].by)} more"
     session = week.visits[0].session.name
     return add(f"work for {area}", suggested(week.programme, lambda one: one.weight(area) == 1), session)
+
+
+def _put_ahead(own: Count, others: list[Count], mean: float) -> Offer:
+    """More sets of the line that trains it, where these are not too many at once."""
+
+    def work_out() -> Iterator[Edit]:
+        from ..lint.counting.proposals import further
+        from ..lint.remedies.sets_changed import written
+
+        proposal = further(own, floor(mean) + 1, others)
+        if proposal is not None and proposal.changes[0].by <= MOST_ADDED:
+            yield from written(proposal.changes, proposal.words("raise"))
+
+    return work_out
 
 
 def _rest_of_half(tally: Tally, area: str, first: set[str], left_out: tuple[str, ...]) -> list[str]:

@@ -10,6 +10,7 @@ from ..lint.engine.limits import Condition, Option
 from ..lint.engine.registry import rule
 from ..lint.findings.finding import Amount, found
 from ..lint.wording.words import counted_noun, first_of, listed, sets_of
+from .offers import adding_each, dropping, offering
 from .shared import (
     added_for_each,
     capital,
@@ -18,6 +19,7 @@ from .shared import (
     lower,
     serves,
     session_named,
+    session_of,
     unless,
     where_named,
     where_to_add,
@@ -34,6 +36,7 @@ if TYPE_CHECKING:
     from ..lint.engine.limits import Limits
     from ..lint.findings.finding import DraftFinding
     from ..lint.text.places import Term
+    from .offers import Offer
 
 
 @rule(
@@ -88,6 +91,7 @@ def region_untrained(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
                 change=f"{_added_for(ledger, [term.words] if whole else missing)}, or take {term.words} out"
                 " of `focus`.",
                 where="focus",
+                edits=offering(_lines_for(ledger, [term.words] if whole else missing), dropping(term.place)),
                 subject=term.words,
                 group=term.words,
                 amount=Amount(0, 1),
@@ -109,6 +113,7 @@ def region_untrained(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
             wanted="a set for each major region",
             change=f"{_added_for(ledger, missing)}, or name what you train in `focus`.",
             where=session.name,
+            edits=_lines_for(ledger, missing),
             amount=Amount(
                 len(catalogue.major_regions) - len(missing), len(catalogue.major_regions), "regions"
             ),
@@ -117,6 +122,12 @@ def region_untrained(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
 
 def _added_for(ledger: Ledger, areas: list[str]) -> str:
     return added_for_each(ledger.header, {_called(area): _trains(area) for area in areas})
+
+
+def _lines_for(ledger: Ledger, areas: list[str]) -> Offer:
+    """A line for each area in the session that holds the fewest."""
+    shortest = min(ledger.programme.sessions(), key=lambda one: len(one.prescriptions))
+    return adding_each(ledger.header, [(shortest, _trains(area)) for area in areas])
 
 
 def _called(region: str) -> str:
@@ -244,6 +255,7 @@ def pull_or_push_missing(week: Week, ledger: Ledger, limits: Limits) -> Iterator
             wanted="a set of each",
             change=f"{added_for_each(ledger.header, wanted, session_named(upper))}.",
             where=where_named(upper),
+            edits=adding_each(ledger.header, [(session_of(upper), does) for does in wanted.values()]),
             subject=listed(missing),
             group=listed(missing),
             amount=Amount(len(PRESSES_AND_PULLS) - len(missing), len(PRESSES_AND_PULLS), "directions"),
@@ -345,6 +357,10 @@ def days_per_region_few(week: Week, ledger: Ledger, limits: Limits) -> Iterator[
         wanted=limits.words("{:day} or more for each major region", "days"),
         change=f"{capital('; '.join(_added_to(week, *one) for one in lacking.items()))}.",
         where=session.name,
+        edits=adding_each(
+            week.programme,
+            [(one.session, _trains(region)) for one, several in lacking.items() if one for region in several],
+        ),
         subject="days a week",
         group=listed(list(few)),
         amount=Amount(min(few.values()), limits.number("days"), "days"),

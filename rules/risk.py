@@ -20,8 +20,9 @@ if TYPE_CHECKING:
     from ..lint.counting.ledger import Ledger
     from ..lint.counting.set_group import SetGroup
     from ..lint.engine.limits import Limits
-    from ..lint.findings.finding import DraftFinding
+    from ..lint.findings.finding import DraftFinding, Edit
     from ..lint.model.programme import Programme
+    from .offers import Offer
 
 # What a line asks for
 
@@ -181,8 +182,22 @@ def _beyond(ledger: Ledger, entry: SetGroup, exercise: Exercise) -> DraftFinding
         wanted="an easier form first or under `or`",
         change=f"{start}, or correct the level.",
         where=line_name(entry.prescription),
+        edits=_easier_lines(ledger, entry, exercise),
         subject=exercise.name,
     )
+
+
+def _easier_lines(ledger: Ledger, entry: SetGroup, exercise: Exercise) -> Offer:
+    """An easier form in its place, else another exercise that does the same."""
+
+    def work_out() -> Iterator[Edit]:
+        from ..lint.counting.suggestions import substitutes
+        from ..lint.remedies.values import one_of
+
+        names = [form.name for form in _suiting(ledger, exercise)]
+        return one_of(named_at(entry), names or substitutes(ledger.header, exercise, MOST_EASIER))
+
+    return work_out
 
 
 MOST_EASIER = 2

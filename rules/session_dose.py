@@ -12,6 +12,7 @@ from ..lint.findings.finding import Amount, Related, found
 from ..lint.model.naming import day_name, line_name
 from ..lint.wording.words import listed, plain, says, sets_of
 from .excess import WITHOUT_LIMIT, Excess, crossing
+from .offers import cutting
 from .shared import other_day, taken_off
 
 TYPE_CHECKING = False
@@ -92,6 +93,7 @@ def session_sets_for_muscle_high(week: Week, limits: Limits) -> Iterator[DraftFi
             wanted=limits.words(f"at most {{}} a {'session' if len(day.visits) == 1 else 'day'}", "most"),
             change=_less(week, day.visits[0], worst.count, most),
             where=line_name(line),
+            edits=cutting(worst.count, most),
             subject=group,
             group=group,
             amount=worst.amount(),
@@ -178,6 +180,7 @@ def exercise_sets_high(week: Week, limits: Limits) -> Iterator[DraftFinding]:
             wanted=limits.words("at most {}", "most"),
             change=f"{taken_off(worst, most, placed=False)}, or use a second exercise.",
             where=line_name(line),
+            edits=cutting(worst, most),
             subject=name,
             group=name,
             amount=Amount(worst.high, most),

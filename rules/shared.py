@@ -23,7 +23,7 @@ if TYPE_CHECKING:
     from ..lint.counting.tally import Count, Tally
     from ..lint.counting.week import Week
     from ..lint.findings.finding import Severity
-    from ..lint.model.sessions import Prescription
+    from ..lint.model.sessions import Prescription, Session
     from ..lint.text.places import Place
 
     Does = Callable[[Exercise], bool]
@@ -39,9 +39,14 @@ def where_named(count: Count) -> str:
     return line_name(count.lines()[0][0])
 
 
+def session_of(count: Count) -> Session:
+    """Its session."""
+    return count.lines()[0][0].session
+
+
 def session_named(count: Count) -> str:
     """The name of its session."""
-    return count.lines()[0][0].session.name
+    return session_of(count).name
 
 
 DAYS_A_WEEK = 7

@@ -17,8 +17,9 @@ if TYPE_CHECKING:
     from ..lint.counting.set_group import SetGroup
     from ..lint.counting.week import Week
     from ..lint.engine.limits import Limits
-    from ..lint.findings.finding import DraftFinding
+    from ..lint.findings.finding import DraftFinding, Edit
     from ..lint.model.sessions import Prescription, Work
+    from .offers import Offer
 
 
 @rule(
@@ -103,6 +104,7 @@ def nothing_changes(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
         wanted=limits.words("a change within {:week}", "weeks"),
         change="Change the numbers by week, or write `progression: {add: 2.5 kg}`.",
         where=line_name(first.entry.prescription),
+        edits=_progressing([run.entry for run in still]),
         group=names,
         amount=Amount(longest, limits.number("weeks"), "weeks"),
         related=tuple(Related(run.entry.prescription.place, week_list(run.weeks)) for run in still),
@@ -164,6 +166,20 @@ def _is_fixed(entry: SetGroup, moves: tuple[str, ...]) -> bool:
 def _dose(work: Work) -> tuple[object, ...]:
     reps = (work.reps.sets, work.reps.parts) if work.reps else None
     return (work.sets, reps, load_in_words(work).words, work.rir, work.rpe, work.hold, work.distance)
+
+
+def _progressing(entries: list[SetGroup]) -> Offer:
+    def work_out() -> Iterator[Edit]:
+        from ..lint.findings.edits import in_one
+        from ..lint.remedies.values import added
+
+        words = "progression: {add: 2.5 kg}"
+        places = {one.prescription.place.key: one.prescription.place for one in entries}
+        whole = in_one(f"add {words}", [edit for at in places.values() for edit in added(at, words)])
+        if whole is not None:
+            yield whole
+
+    return work_out
 
 
 @rule(

@@ -8,21 +8,23 @@ from ..lint.engine.limits import Condition, Option
 from ..lint.engine.registry import rule
 from ..lint.findings.finding import Amount, Related, found
 from ..lint.model.naming import line_name
-from ..lint.wording.words import first_of
+from ..lint.wording.words import first_of, plain
 from .shared import names_of, of_one_lift
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
-    from collections.abc import Iterator
+    from collections.abc import Iterable, Iterator
 
     from ..lint.body.catalogue import Exercise
     from ..lint.counting.ledger import Ledger
     from ..lint.counting.set_group import SetGroup
     from ..lint.counting.tally import Visit
     from ..lint.engine.limits import Limits
-    from ..lint.findings.finding import DraftFinding
+    from ..lint.findings.finding import DraftFinding, Edit
     from ..lint.model.athlete import BestLift
     from ..lint.model.sessions import Prescription
+    from ..lint.text.places import Place
+    from .offers import Offer
 
 
 BARS = ("barbell", "trap bar", "guided bar")
@@ -79,9 +81,22 @@ def load_and_effort_missing(ledger: Ledger, limits: Limits) -> Iterator[DraftFin
         wanted="a load, RM, RIR or RPE for each",
         change="Write one, such as `rir: 2`.",
         where=line_name(first),
+        edits=_with_effort([first, *others]),
         amount=Amount(len(lines), 0, "lines"),
         related=tuple(Related(line.place, line_name(line)) for line in others),
     )
+
+
+def _with_effort(lines: list[Prescription]) -> Offer:
+    def work_out() -> Iterator[Edit]:
+        from ..lint.findings.edits import in_one
+        from ..lint.remedies.values import added
+
+        whole = in_one("add rir: 2", [edit for line in lines for edit in added(line.place, "rir: 2")])
+        if whole is not None:
+            yield whole
+
+    return work_out
 
 
 def _with_a_bar(ledger: Ledger) -> int:
@@ -292,7 +307,18 @@ def top_set_missing(visit: Visit, limits: Limits) -> Iterator[DraftFinding]:
                 wanted="a top set before it",
                 change="Put one above, such as `{sets: 1, reps: 3, rpe: 8}`, or write the load itself.",
                 where=line_name(entry.prescription),
+                edits=_top_set(entry),
             )
+
+
+def _top_set(entry: SetGroup) -> Offer:
+    def work_out() -> Iterable[Edit]:
+        from ..lint.remedies.moves import set_above
+
+        keys = {"sets": "1", "reps": "3", "rpe": "8"}
+        return set_above(entry.work.places["load"], entry.name, keys)
+
+    return work_out
 
 
 @rule(
@@ -345,11 +371,26 @@ def reserve_hard_to_judge(ledger: Ledger, limits: Limits) -> Iterator[DraftFindi
         wanted=limits.words("a load, or at most {:repetition} in reserve", "most"),
         change="Write a load in kg or % of the best lift, or a lower RIR.",
         where=line_name(first.prescription),
+        edits=_judged([one.work.places["rir"] for one in lines], limits.number("most")),
         related=tuple(
             Related(entry.work.places["rir"], f"{entry.name}: RIR {entry.work.rir}")
             for entry in others.values()
         ),
     )
+
+
+def _judged(places: list[Place], most: float) -> Offer:
+    def work_out() -> Iterator[Edit]:
+        from ..lint.findings.edits import in_one
+        from ..lint.remedies.values import one_of
+
+        whole = in_one(
+            f"write rir: {plain(most)}", [edit for at in places for edit in one_of(at, [plain(most)])]
+        )
+        if whole is not None:
+            yield whole
+
+    return work_out
 
 
 def _found_by_feel(entry: SetGroup) -> bool:

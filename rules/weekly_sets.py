@@ -13,6 +13,7 @@ from ..lint.findings.finding import Amount, found
 from ..lint.model.naming import line_name
 from ..lint.wording.words import counted_noun, plain, sets_of
 from .excess import WITHOUT_LIMIT, Excess, group_of, standing_out
+from .offers import cutting, dropping, offering, raising
 from .shared import indirect_sets, put_on, taken_off, unless
 
 TYPE_CHECKING = False
@@ -108,6 +109,7 @@ def _over(week: Week, over: Excess, bound: str, severity: Severity = "warning") 
         group=over.group,
         amount=over.amount(),
         line=line.place,
+        edits=cutting(over.count, over.limit),
         related=counted_lines(over.count),
         excess=over.sets,
     )
@@ -183,6 +185,7 @@ def weekly_sets_under_floor(week: Week, limits: Limits) -> Iterator[DraftFinding
             change=f"{f'Add {sets_of(least - mean)} a week' if turn.words else put_on(count, least)},"
             f" or drop {term.words} from `{'priority' if serious == 'warning' else 'focus'}`.",
             where=line_name(line),
+            edits=offering(*([] if turn.words else [raising(count, least)]), dropping(term.place)),
             subject=area,
             group=area,
             amount=Amount(count.low, least),
@@ -247,6 +250,7 @@ def weekly_hard_sets_high(week: Week, limits: Limits) -> Iterator[DraftFinding]:
         wanted=limits.words("at most {} a week", "most"),
         change=f"{taken_off(sets, most)}.",
         where=fullest.session.name,
+        edits=cutting(sets, most),
         subject="the week",
         amount=Amount(sets.high, most),
         related=counted_lines(sets),

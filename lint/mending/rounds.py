@@ -91,8 +91,7 @@ class Rounds:
         return apart(
             mend
             for mend in choose(one)
-            if all(part.place.text.name == here for part in mend.edit.parts)
-            and mend.key not in self.refused
+            if all(part.place.text.name == here for part in mend.edit.parts) and mend.key not in self.refused
         )
 
     def _one_by_one(self, one: FileReview, picked: list[Mend]) -> list[Mend]:
@@ -142,7 +141,9 @@ def _is_worse(before: FileReview, after: FileReview, mends: list[Mend]) -> bool:
     gone = Counter(map(_key, mended))
     if not _is_read(after) or any(now[key] > was[key] - number for key, number in gone.items()):
         return True
-    if any(one.surely is None and not _is_of_reading(one) for one in mended) and _brings(before, after, mended):
+    if any(one.surely is None and not _is_of_reading(one) for one in mended) and _brings(
+        before, after, mended
+    ):
         return True
     of_reading = sum(_is_of_reading(one) for one in mended)
     return _faults(after) > _faults(before) - of_reading

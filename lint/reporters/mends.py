@@ -72,7 +72,7 @@ def _report_left(rounds: Rounds, refused: list[NotWrittenError]) -> None:
 
 
 def _in_words(mend: Mend) -> str:
-    """``rets -> rest``; what the edit says of itself where it only adds or takes away, or in several places."""
+    """``rets -> rest``; what the edit says of itself where it only adds or takes away, or for several."""
     was, now = mend.replaced.strip(), mend.edit.words.strip()
     is_plain = was and now and not mend.edit.further
     return safe(f"{shortened(was)} -> {shortened(now)}" if is_plain else mend.edit.label)

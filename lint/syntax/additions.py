@@ -7,7 +7,9 @@ from ..text.places import line_end_of, line_start, line_stop
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
-    from .tree import Mapping, Sequence
+    from collections.abc import Iterable
+
+    from .tree import Mapping, Node, Sequence
 
 
 def in_braces(group: Mapping | Sequence) -> bool:
@@ -39,32 +41,32 @@ def _past_colon(group: Mapping, end: int) -> int:
     return group.source.content.find(":", end) + 1
 
 
-def item_added(items: Sequence, number: int, keys: dict[str, str], label: str) -> Edit | None:
-    """Writes a further group of keys behind the item of a number (-1: before the first), in its style.
+def items_added(
+    items: Sequence, number: int, several: Iterable[dict[str, str]], label: str, like: Node
+) -> Edit | None:
+    """Writes groups of keys behind the item of a number (-1: before the first), in the style of ``like``.
 
-    ``keys`` holds words by key. None where the list has no item, or is written elsewhere.
+    Each of ``several`` holds words by key. None where the list holds nothing, or is written elsewhere.
     """
     if items.defined is not None or not items.items:
         return None
     content, neighbour = items.source.content, items.items[max(number, 0)]
-    dash = content.rfind("-", items.start, neighbour.start)
-    is_braced = content[neighbour.start : neighbour.start + 1] in ("{", "*")
+    groups = [[f"{key}: {value}" for key, value in one.items()] for one in several]
     if in_braces(items):
-        words, at = _braced(keys), neighbour.end if number >= 0 else neighbour.start
-        words = f", {words}" if number >= 0 else f"{words}, "
+        written = ", ".join("{" + ", ".join(group) + "}" for group in groups)
+        at, words = (neighbour.end, f", {written}") if number >= 0 else (neighbour.start, f"{written}, ")
+        return Edit(items.source.place(at, at), words, label, certain=False)
+    dash = content.rfind("-", items.start, neighbour.start)
+    blanks = content[dash + 1 : neighbour.start]
+    dashed = "-" + (blanks if blanks and not blanks.strip(" ") else " ")
+    end, indent = line_end_of(content), " " * (dash - line_start(content, dash))
+    if content[like.start : like.start + 1] == "{":
+        lines = [f"{indent}{dashed}{{{', '.join(group)}}}" for group in groups]
     else:
-        indent = " " * (dash - line_start(content, dash))
-        dashed = content[dash : neighbour.start] if not content[dash + 1 : neighbour.start].strip(" ") else "- "
-        inner = line_end_of(content) + indent + " " * len(dashed)
-        words = indent + dashed + (_braced(keys) if is_braced else inner.join(_pairs(keys)))
-        at = line_stop(content, neighbour.end) if number >= 0 else line_start(content, dash)
-        words = line_end_of(content) + words if number >= 0 else words + line_end_of(content)
-    return Edit(items.source.place(at, at), words, label, certain=False)
-
-
-def _pairs(keys: dict[str, str]) -> list[str]:
-    return [f"{key}: {value}" for key, value in keys.items()]
-
-
-def _braced(keys: dict[str, str]) -> str:
-    return "{" + ", ".join(_pairs(keys)) + "}"
+        inner = f"{end}{indent}{' ' * len(dashed)}"
+        lines = [f"{indent}{dashed}{inner.join(group)}" for group in groups]
+    if number < 0:
+        at = line_start(content, dash)
+        return Edit(items.source.place(at, at), "".join(line + end for line in lines), label, certain=False)
+    at = line_stop(content, neighbour.end)
+    return Edit(items.source.place(at, at), "".join(end + line for line in lines), label, certain=False)

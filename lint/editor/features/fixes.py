@@ -80,7 +80,9 @@ def _edits_of_all(snapshot: Snapshot, touched: list[Finding]) -> Iterator[Fix]:
         mended: list[Finding] = []
         edits: list[Edit] = []
         last_end = -1
-        of_rule = [(one, edit) for one in snapshot.review.findings if one.rule == rule and (edit := one.surely)]
+        of_rule = [
+            (one, edit) for one in snapshot.review.findings if one.rule == rule and (edit := one.surely)
+        ]
         for finding, edit in sorted(of_rule, key=lambda pair: (pair[1].place.start, pair[1].place.end)):
             if edit.place.text.name == snapshot.text.name and edit.place.start > last_end:
                 mended.append(finding)

@@ -1,0 +1,166 @@
+"""Edits that rules offer: each is worked out when asked for, so that a review costs nothing by them."""
+
+from __future__ import annotations
+
+from ..lint.body import curves
+
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from collections.abc import Callable, Iterable, Iterator, Sequence
+
+    from ..lint.counting.header import ProgrammeHeader
+    from ..lint.counting.set_group import SetGroup
+    from ..lint.counting.suggestions import Suggestion
+    from ..lint.counting.tally import Count
+    from ..lint.findings.finding import Edit
+    from ..lint.model.sessions import Session
+    from ..lint.text.places import Place
+    from .shared import Does
+
+    Offer = Callable[[], Iterable[Edit]]
+    """Works out edits."""
+
+
+def adding(header: ProgrammeHeader, session: Session, suggestion: Suggestion) -> Offer:
+    """A line of one of the exercises suggested, in a session."""
+
+    def work_out() -> Iterable[Edit]:
+        from ..lint.remedies.new_lines import choice_of
+
+        return choice_of(session, header.known, suggestion.names)
+
+    return work_out
+
+
+def adding_each(header: ProgrammeHeader, wanted: Iterable[tuple[Session, Does]]) -> Offer:
+    """A line for each thing that is missing, in its session, all in one edit."""
+
+    def work_out() -> Iterator[Edit]:
+        from ..lint.counting.suggestions import suggest
+        from ..lint.remedies.new_lines import all_of
+
+        found = [(session, suggest(header, does).names[:1]) for session, does in wanted]
+        edit = all_of([(session, name) for session, names in found for name in names], header.known)
+        if edit is not None:
+            yield edit
+
+    return work_out
+
+
+def cutting(count: Count, most: float) -> Offer:
+    """Sets taken off, as `taken_off` says."""
+
+    def work_out() -> Iterable[Edit]:
+        from ..lint.remedies.sets_changed import cut
+
+        return cut(count, most)
+
+    return work_out
+
+
+def raising(count: Count, least: float, rivals: Sequence[Count] = ()) -> Offer:
+    """Sets put on, as `put_on` says."""
+
+    def work_out() -> Iterable[Edit]:
+        from ..lint.remedies.sets_changed import raised
+
+        return raised(count, least, rivals)
+
+    return work_out
+
+
+def writing(place: Place | None, *words: str) -> Offer:
+    """One of some words in the place of others."""
+
+    def work_out() -> Iterable[Edit]:
+        from ..lint.remedies.values import one_of
+
+        return one_of(place, words)
+
+    return work_out
+
+
+def adding_key(place: Place, *words: str) -> Offer:
+    """One of some keys with its value, ``rir: 2``, beside what stands at a place."""
+
+    def work_out() -> Iterator[Edit]:
+        from ..lint.remedies.values import added
+
+        for one in words:
+            yield from added(place, one)
+
+    return work_out
+
+
+def dropping(place: Place | None) -> Offer:
+    """A word taken out of its list, or the key whose only word it is."""
+
+    def work_out() -> Iterable[Edit]:
+        from ..lint.remedies.values import dropped
+
+        return dropped(place)
+
+    return work_out
+
+
+def dropping_item(place: Place, key: str) -> Offer:
+    """The item of the list under a key that holds a place, taken out."""
+
+    def work_out() -> Iterable[Edit]:
+        from ..lint.remedies.values import item_dropped
+
+        return item_dropped(place, key)
+
+    return work_out
+
+
+def offering(*offers: Offer) -> Offer:
+    """What each of several offers, as a choice."""
+    return lambda: [edit for offer in offers for edit in offer()]
+
+
+def lighter_or_kilograms(entry: SetGroup, asked: float) -> Offer:
+    """A percentage for the repetitions, or the same number in kg."""
+
+    def work_out() -> Iterator[Edit]:
+        from ..lint.remedies import loads
+
+        place, lighter = entry.work.places["load"], curves.percent_for(asked, entry.curve)
+        if lighter is not None:
+            yield from loads.percent(place, lighter)
+        yield from loads.in_kilograms(place)
+
+    return work_out
+
+
+def fewer_or_lighter(entry: SetGroup, asked: float, fewest: float | None) -> Offer:
+    """A load for the repetitions, where it is a percentage; else the repetitions that the load allows."""
+
+    def work_out() -> Iterator[Edit]:
+        from ..lint.remedies import loads
+
+        lighter = curves.percent_for(asked, entry.curve)
+        if lighter is not None:
+            yield from loads.percent(entry.work.places["load"], lighter)
+        if fewest is not None:
+            yield from loads.repetitions(entry.work.places["reps"], fewest)
+
+    return work_out
+
+
+def agreeing(entry: SetGroup, heavier: float | None, left: float) -> Offer:
+    """A load for the effort, where it is a percentage; or the repetitions that are left."""
+
+    def work_out() -> Iterator[Edit]:
+        from ..lint.remedies import loads
+        from ..lint.remedies.values import one_of
+
+        places, rounded = entry.work.places, round(left)
+        if heavier is not None:
+            yield from loads.percent(places["load"], heavier)
+        if "rir" in places:
+            yield from one_of(places["rir"], [str(rounded)], " in reserve")
+        elif rounded <= 5:
+            yield from one_of(places["rpe"], [str(10 - rounded)])
+
+    return work_out
