@@ -245,8 +245,8 @@ def _in_line(odd: _Odd) -> Offer:
     """The number that was meant; else what the week before or after holds."""
 
     def work_out() -> Iterator[Edit]:
-        from ..lint.remedies.loads import with_number
-        from ..lint.remedies.values import one_of
+        from ..lint.syntax.numbers import with_number
+        from ..lint.syntax.rewrites import one_of
 
         around = [one.work.places.get(odd.what) for one in (odd.before, odd.after)]
         if odd.meant and odd.entry.work.load is not None and odd.entry.work.load.span is not None:

@@ -73,7 +73,7 @@ def writing(place: Place | None, *words: str) -> Offer:
     """One of some words in the place of others."""
 
     def work_out() -> Iterable[Edit]:
-        from ..lint.remedies.values import one_of
+        from ..lint.syntax.rewrites import one_of
 
         return one_of(place, words)
 
@@ -84,7 +84,7 @@ def adding_key(place: Place, *words: str) -> Offer:
     """One of some keys with its value, ``rir: 2``, beside what stands at a place."""
 
     def work_out() -> Iterator[Edit]:
-        from ..lint.remedies.values import added
+        from ..lint.syntax.rewrites import added
 
         for one in words:
             yield from added(place, one)
@@ -96,7 +96,7 @@ def dropping(place: Place | None) -> Offer:
     """A word taken out of its list, or the key whose only word it is."""
 
     def work_out() -> Iterable[Edit]:
-        from ..lint.remedies.values import dropped
+        from ..lint.syntax.rewrites import dropped
 
         return dropped(place)
 
@@ -107,7 +107,7 @@ def dropping_item(place: Place, key: str) -> Offer:
     """The item of the list under a key that holds a place, taken out."""
 
     def work_out() -> Iterable[Edit]:
-        from ..lint.remedies.values import item_dropped
+        from ..lint.syntax.rewrites import item_dropped
 
         return item_dropped(place, key)
 
@@ -153,7 +153,7 @@ def agreeing(entry: SetGroup, heavier: float | None, left: float) -> Offer:
 
     def work_out() -> Iterator[Edit]:
         from ..lint.remedies import loads
-        from ..lint.remedies.values import one_of
+        from ..lint.syntax.rewrites import one_of
 
         places, rounded = entry.work.places, round(left)
         if heavier is not None:

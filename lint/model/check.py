@@ -2,12 +2,15 @@
 
 from __future__ import annotations
 
-from ..findings.finding import Finding
+from ..findings.finding import Edit, Finding
 from ..schemas.fast_check import fits
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
+    from collections.abc import Iterator
+
     from ..syntax.tree import Anchor, Reading
+    from ..text.places import Place
 
 
 def checked(reading: Reading, schema: str) -> list[Finding]:
@@ -40,4 +43,13 @@ def _unused(anchor: Anchor) -> Finding:
         anchor.place,
         f"Nothing uses the anchor `{anchor.name}`.",
         change="Take it out, or use it.",
+        edits=lambda: _without(anchor.place),
     )
+
+
+def _without(place: Place) -> Iterator[Edit]:
+    """Takes an anchor out, with the blanks behind it."""
+    content, end = place.text.content, place.end
+    while content[end : end + 1] == " ":
+        end += 1
+    yield Edit(place.text.place(place.start, end), "", f"take out {place.excerpt}", certain=False)

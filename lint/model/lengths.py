@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from functools import partial
+
 from ..findings.finding import Amount, Finding, Related
 from ..wording.words import counted_noun
 from .naming import line_name
@@ -11,6 +13,8 @@ TYPE_CHECKING = False
 if TYPE_CHECKING:
     from collections.abc import Iterator
 
+    from ..findings.finding import Edit
+    from ..text.places import Place
     from .programme import Programme
     from .sessions import Block, Prescription
     from .values import LocatedNode
@@ -77,6 +81,14 @@ def _sorted_out(
     return list(wrong.values()), fitting
 
 
+def _fitting(
+    stated: Place, wrong: list[tuple[Prescription, str, Finding]], meant: int, length: int
+) -> Iterator[Edit]:
+    from .week_edits import all_fitted
+
+    return all_fitted(stated, [said.line for _, _, said in wrong], meant, length)
+
+
 def _length(
     block: Block, item: LocatedNode, wrong: list[tuple[Prescription, str, Finding]], meant: int
 ) -> Finding:
@@ -88,6 +100,7 @@ def _length(
         f"{here} here; all {len(wrong)} values by week run to week {meant}.",
         change=f"Write `weeks: {meant}`, or give the values for {here}.",
         where=block.name,
+        edits=partial(_fitting, place_of(item, "weeks"), wrong, meant, block.weeks),
         amount=Amount(block.weeks, meant, "weeks"),
         related=tuple(Related(said.line, f"{line_name(line)}, {key}") for line, key, said in wrong),
     )

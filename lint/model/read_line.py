@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from functools import partial
+
 from ..findings.finding import Amount, Edit
 from ..syntax.tree import Mapping
 from ..wording.words import week_list
@@ -288,6 +290,7 @@ class LineReader(Reader):
                         place,
                         f"Week {twice[0]} stands under {taken[twice[0]]} and under {key}.",
                         change="Give each week one value.",
+                        edits=partial(_later, "parted", place, twice, taken[twice[0]], key),
                     )
                 if last > weeks:
                     self.report(
@@ -295,6 +298,7 @@ class LineReader(Reader):
                         place,
                         f"{key} goes past week {weeks}, the last one here.",
                         change="Correct the weeks, or the length of the block or programme.",
+                        edits=partial(_later, "fitted", place, weeks),
                         amount=Amount(last, weeks, "weeks"),
                         line=at.written,
                     )
@@ -311,6 +315,7 @@ class LineReader(Reader):
                 others.place,
                 "No week is left for `other`.",
                 change="Take it out, or give it a week.",
+                edits=partial(_without, others.place),
             )
         elif parts and left_out:
             is_gap = left_out[0] + len(left_out) != weeks + 1 or len(wanted) < weeks
@@ -319,10 +324,25 @@ class LineReader(Reader):
                 at.written,
                 f"No value for {week_list(left_out)}; the values here must cover {week_list(wanted)}.",
                 change="Add the missing weeks.",
+                edits=partial(_later, "filled", at.written, left_out),
                 amount=None if is_gap else Amount(left_out[0] - 1, weeks, "weeks"),
                 line=at.written,
             )
         return parts
+
+
+def _later(choice: str, *asked: object) -> Iterator[Edit]:
+    """What a function of `week_edits` offers, which is loaded when somebody asks."""
+    from . import week_edits
+
+    found: Iterator[Edit] = getattr(week_edits, choice)(*asked)
+    return found
+
+
+def _without(place: Place) -> Iterator[Edit]:
+    from ..syntax.rewrites import dropped
+
+    return dropped(place)
 
 
 def _is_change(value: object) -> bool:

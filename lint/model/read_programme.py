@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from functools import partial
+
 from ..findings.finding import Finding
 from ..syntax.cache import Fingerprint
 from ..syntax.tree import Mapping
@@ -23,6 +25,7 @@ from .values import (
     terms_of,
     text_of,
     whole_number,
+    within_weeks,
     word_of,
 )
 from .weeks import weekday, weeks
@@ -32,6 +35,7 @@ if TYPE_CHECKING:
     from collections.abc import Callable, Iterator, Sequence
     from typing import TypeVar
 
+    from ..findings.finding import Edit
     from ..syntax.cache import PartCache
     from ..syntax.tree import Node
     from ..text.places import Place
@@ -202,6 +206,7 @@ class _ProgrammeReader(Reader):
                 stated.place,
                 f"The programme says {weeks} weeks; its blocks add up to {first - 1}.",
                 change="Correct one of the two, or leave the weeks of the programme out.",
+                edits=partial(_length, stated.place, first - 1),
             )
         return tuple(blocks)
 
@@ -239,6 +244,7 @@ class _ProgrammeReader(Reader):
                         item.place,
                         f"{item.words} goes past week {last}, the last one here.",
                         change="Correct the weeks, or the length of the block or programme.",
+                        edits=partial(within_weeks, item, last),
                     )
                 for block in blocks:
                     for week in range(1, block.weeks + 1):
@@ -287,6 +293,14 @@ class _ProgrammeReader(Reader):
                 lines.append(line)
         session.prescriptions = tuple(lines)
         return session
+
+
+def _length(stated: Place, weeks: int) -> Iterator[Edit]:
+    """The length that the blocks add up to, or none stated."""
+    from ..syntax.rewrites import dropped, one_of
+
+    yield from one_of(stated, [str(weeks)])
+    yield from dropped(stated)
 
 
 def _session_effort(at: LocatedNode | None) -> Range | None:

@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from datetime import date
+from datetime import date, timedelta
+from functools import partial
 
 from ..findings.finding import Amount, Finding
 from ..syntax.tree import Mapping, Scalar, Sequence
@@ -15,7 +16,7 @@ if TYPE_CHECKING:
     from collections.abc import Iterator
     from typing import Any
 
-    from ..findings.finding import Edit, Severity
+    from ..findings.finding import Edit, Edits, Severity
     from ..syntax.tree import Node
     from ..text.places import Passage, Place, Text
     from .quantities import Range
@@ -102,7 +103,7 @@ class Reader:
         change: str,
         severity: Severity = "error",
         where: str = "",
-        edits: tuple[Edit, ...] = (),
+        edits: Edits = (),
         amount: Amount | None = None,
         line: Place | None = None,
     ) -> None:
@@ -132,6 +133,7 @@ class Reader:
                     at.place,
                     f"{at.words} goes past week {last}, the last one here.",
                     change="Correct the weeks, or the length of the block or programme.",
+                    edits=partial(within_weeks, at, last),
                     amount=Amount(one[1], last, "weeks"),
                     line=at.written,
                 )
@@ -152,8 +154,43 @@ class Reader:
                 at.place,
                 f"{at.words} is not in the calendar.",
                 change="Write the date as year-month-day, a day that the month has.",
+                edits=partial(_days_near, at),
             )
             return None
+
+
+def _days_near(at: LocatedNode) -> Iterator[Edit]:
+    """The days on both sides of one that the calendar does not have."""
+    from ..syntax.rewrites import one_of
+
+    return one_of(at.place, days_near(at.words))
+
+
+def days_near(words: str) -> Iterator[str]:
+    """The last day of a month and the first of the next, for a day past its end; else with day and month
+    the other way round.
+    """
+    year, month, day = map(int, words.split("-"))
+    if 1 <= month <= 12 and 28 < day <= 31 and year > 0:
+        following = date(year + month // 12, month % 12 + 1, 1)
+        yield str(following - timedelta(days=1))
+        yield str(following)
+    elif 12 < month <= 28 and 0 < day <= 12:
+        yield f"{year:04}-{day:02}-{month:02}"
+
+
+def within_weeks(at: LocatedNode, last: int) -> Iterator[Edit]:
+    """The weeks without those past the last one; and the length that they need."""
+    from ..syntax.rewrites import dropped, one_of
+    from .week_edits import lengthened, runs
+
+    spans = weeks(str(at.plain))
+    kept = [week for first, end in spans for week in range(first, min(end, last) + 1)]
+    if kept:
+        yield from one_of(at.place, [runs(kept)])
+    else:
+        yield from dropped(at.place)
+    yield from lengthened(at.place, max(end for _, end in spans))
 
 
 def text_of(at: LocatedNode | None) -> str:

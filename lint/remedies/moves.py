@@ -7,9 +7,9 @@ from itertools import pairwise
 from ..findings.finding import Edit
 from ..syntax.additions import in_braces, items_added
 from ..syntax.enclosing import way_to
+from ..syntax.rewrites import item_dropped
 from ..syntax.tree import Mapping, Sequence
 from ..text.places import line_end_of, line_start, line_stop
-from .values import item_dropped
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:

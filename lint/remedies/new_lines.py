@@ -120,8 +120,13 @@ def _line(exercise: Exercise, near: Node, others: list[Node]) -> dict[str, str]:
         keys["side"] = "each"
     if not fast and not held:
         keys.update(_effort([near, *others]))
-    rest = next((words for one in (near, *others) if (words := _words(one, "rest"))), "")
+    rest = _most_common([words for one in others if (words := _words(one, "rest"))])
     return {**keys, **({"rest": rest} if rest else {})}
+
+
+def _most_common(words: list[str]) -> str:
+    """The words that stand most often, of several the first: one odd value is not copied."""
+    return max(words, key=words.count, default="")
 
 
 def _sets(near: Node) -> str:

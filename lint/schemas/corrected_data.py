@@ -14,7 +14,7 @@ TYPE_CHECKING = False
 if TYPE_CHECKING:
     from typing import Any
 
-    from ..findings.finding import Edit
+    from ..findings.finding import Edits
     from ..syntax.tree import Node
     from ..text.places import Place
     from .violation import DataPath
@@ -63,6 +63,10 @@ class CorrectedData:
             data = data[step]
         return found
 
+    def as_written(self, path: DataPath, key: str) -> str:
+        """How a key of the copy is written in the file."""
+        return self._as_written.get(id(self.value(path)), {}).get(key, key)
+
     def finding(
         self,
         rule: str,
@@ -73,7 +77,7 @@ class CorrectedData:
         wanted: str = "",
         change: str = "",
         subject: str = "",
-        edits: tuple[Edit, ...] = (),
+        edits: Edits = (),
     ) -> Finding:
         """An error at a place; it also names the path in the coach's words."""
         return Finding(

@@ -3,6 +3,9 @@
 from __future__ import annotations
 
 from ..findings.finding import Edit
+from ..syntax.additions import key_added
+from ..syntax.rewrites import key_out
+from ..syntax.tree import Mapping
 from ..wording.words import listed, with_article
 from .lookup import name_key
 from .slips import nearest
@@ -12,11 +15,19 @@ if TYPE_CHECKING:
     from collections.abc import Iterator
     from typing import Any
 
-    from ..findings.finding import Finding
+    from ..findings.finding import Edits, Finding
     from ..text.places import Place
     from .corrected_data import CorrectedData
     from .lookup import SchemaLookup
     from .violation import DataPath, Violation
+
+MOST_LIKELY = 2
+"""Values of neighbours that a missing key is offered with, at most."""
+
+
+def is_single(value: Any) -> bool:
+    """Whether a value is one number or one word, as a key has it on most lines."""
+    return isinstance(value, (int, float, str)) and not isinstance(value, bool)
 
 
 class KeyExplainer:
@@ -57,7 +68,10 @@ class KeyExplainer:
                 )
             place = self.data.node((*path, key)).entry_place
             counted = f"{with_article(kind['title']).capitalize()} has no `{key}`."
-            yield self.data.finding("key-unknown", path, place, counted, wanted=wanted, change=change)
+            out = self._taking_out(path, key, *([meant] if meant is not None else []))
+            yield self.data.finding(
+                "key-unknown", path, place, counted, wanted=wanted, change=change, edits=out
+            )
 
     def missing(self, violation: Violation) -> Finding:
         """A required key is missing."""
@@ -86,7 +100,40 @@ class KeyExplainer:
             wanted=f"`{absent[0]}`: {about.get('description', '')}",
             change=f"Add `{absent[0]}`{self.schema.example((*path, absent[0]))}.",
             subject=absent[0],
+            edits=self._adding(path, absent[0], name_key(kind)),
         )
+
+    def _adding(self, path: DataPath, key: str, name: str) -> Edits:
+        """Writes a missing key as its neighbours have it, most often first, else as the example has it."""
+
+        def work_out() -> Iterator[Edit]:
+            group = self.data.node(path).node
+            if not isinstance(group, Mapping) or not group.entries or key == name:
+                return  # a name is the coach's own
+            around = self.data.value(path[:-1]) if path and isinstance(path[-1], int) else ()
+            parts = self.schema.at((*path, key))
+            values = [one[key] for one in around if isinstance(one, dict) and is_single(one.get(key))]
+            values = [one for one in values if any(self.schema.accepts(part, one) for part in parts)]
+            likely = sorted(dict.fromkeys(values), key=lambda one: -values.count(one))[:MOST_LIKELY]
+            after = name if name in group.entries else list(group.entries)[-1]
+            for value in likely or self.schema.examples((*path, key))[:1]:
+                words = f"{key}: {value}"
+                edit = key_added(group, after, words, f"add {words}")
+                if edit is not None:
+                    yield edit
+
+        return work_out
+
+    def _taking_out(self, path: DataPath, *keys: str) -> Edits:
+        """Takes one of some keys out, with its value."""
+
+        def work_out() -> Iterator[Edit]:
+            node = self.data.node(path)
+            if isinstance(node.node, Mapping) and node.node.defined is None:
+                for key in keys:
+                    yield from key_out(node.node, self.data.as_written(path, key))
+
+        return work_out
 
     def _entry(self, path: DataPath, first: str, keys: dict[str, Any]) -> Place:
         """Where a key is missing: all that stands of an exercise on one line of text, as the key may come
@@ -124,6 +171,7 @@ class KeyExplainer:
             f"{stand} {beside}.",
             wanted="Only one of the two can hold.",
             change="Take one of them out.",
+            edits=self._taking_out(violation.path, *keys),
         )
 
     def _meant(self, path: DataPath, key: str) -> str | None:

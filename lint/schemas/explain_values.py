@@ -2,8 +2,13 @@
 
 from __future__ import annotations
 
+import re
+
 from ..findings.finding import Edit
 from ..syntax.additions import before_next_key
+from ..syntax.enclosing import way_to
+from ..syntax.numbers import slips
+from ..syntax.rewrites import dropped, key_out, one_of
 from ..syntax.scalars import OutOfRangeError, core_value
 from ..syntax.tree import Mapping, Scalar
 from ..wording.words import listed, with_article
@@ -93,6 +98,9 @@ class ValueExplainer:
 
     def _edit_for(self, path: DataPath, at: NodeAtPath, way: Way) -> Edit | None:
         """The edit that writes a value as it is meant; None where the keys for it cannot stand here."""
+        apart = self._apart(path, at, way)
+        if apart is not None:
+            return apart
         if not way.keys:
             return Edit(at.place, way.words, f"Write {way.words}")
         group, key = self.data.node(path[:-1]).node, str(path[-1])
@@ -107,6 +115,19 @@ class ValueExplainer:
         start = group.entries[key].key.start
         return Edit(group.source.place(start, at.node.end), way.keys, f"Write {way.keys}")
 
+    def _apart(self, path: DataPath, at: NodeAtPath, way: Way) -> Edit | None:
+        """``3 sets of 5`` in both its keys, where the other one stands beside it with a number of its own."""
+        pair = re.fullmatch("([0-9]+) sets of ([0-9]+)", way.words)
+        group, key = self.data.node(path[:-1]).node, str(path[-1])
+        other = {"sets": "reps", "reps": "sets"}.get(key, "")
+        beside = group.entries.get(other) if isinstance(group, Mapping) else None
+        if pair is None or beside is None or beside.merged or not isinstance(beside.value, Scalar):
+            return None
+        own, their = pair.groups() if key == "sets" else pair.groups()[::-1]
+        change = Edit(beside.value.place, their, f"Write {other}: {their}")
+        further = (change,) if beside.value.text != their else ()
+        return Edit(at.place, own, f"Write {way.words}", further=further)
+
     def _empty(self, violation: Violation, at: NodeAtPath) -> Finding:
         path = violation.path
         return self.data.finding(
@@ -115,6 +136,7 @@ class ValueExplainer:
             at.place,
             f"{_called(path)} is empty.",
             change=f"Write it{self.schema.example(path)}, or take it out.",
+            edits=lambda: dropped(at.place),
         )
 
     def _unknown_word(self, violation: Violation, at: NodeAtPath) -> Finding:
@@ -127,7 +149,7 @@ class ValueExplainer:
             f"`{at.words or 'this'}` is not {with_article(violation.title)}.",
             wanted=f"It is one of {listed(known, 'or')}.",
             change=f"Write `{meant}`." if meant else "Write one of these.",
-            edits=(Edit(at.place, meant, f"Write {meant}"),) if meant else (),
+            edits=(Edit(at.place, meant, f"Write {meant}"),) if meant else lambda: _each(at.place, known),
         )
 
     def _out_of_range(self, violation: Violation, at: NodeAtPath) -> Finding:
@@ -140,6 +162,7 @@ class ValueExplainer:
             f"{_called(violation.path)} is {at.words}.",
             wanted=f"It takes {numbers} from {limits['minimum']} to {limits['maximum']}.",
             change="Correct the number.",
+            edits=lambda: slips(at.place, limits["minimum"], limits["maximum"], bound=True),
         )
 
     def _too_few(self, violation: Violation, at: NodeAtPath) -> Finding:
@@ -162,6 +185,7 @@ class ValueExplainer:
             return bool(text) and self._reads(violation.part, text, bool(key))
 
         change, meant = _replacement(words, key or _quantity_key(violation.path), readable)
+        offered = [Edit(place, one, f"Write {one}") for one in meant]
         examples = [str(example) for example in violation.part.get("examples", ())][:4]
         return self.data.finding(
             "value-unreadable",
@@ -170,7 +194,8 @@ class ValueExplainer:
             f"`{words}` is not {with_article(violation.title)}.",
             wanted=f"Write it like {listed(examples, 'or')}." if examples else "",
             change=change,
-            edits=(Edit(place, meant, f"Write {meant}"),) if meant else (),
+            edits=tuple(offered)
+            or (lambda: _effort_apart(place, words, key or _quantity_key(violation.path))),
         )
 
     def _reads(self, part: Schema, text: str, is_key: bool) -> bool:
@@ -191,44 +216,68 @@ class ValueExplainer:
             f"{_called(violation.path)} is {_described(violation.value)}.",
             wanted=f"It takes {_wanted(types, violation.part)}.",
             change=change,
-            edits=(Edit(at.place, edit, f"Write {edit}"),) if edit else (),
+            edits=tuple(Edit(at.place, one, f"Write {one}") for one in edit),
         )
 
-    def _change_of_type(self, violation: Violation, types: list[str], at: NodeAtPath) -> tuple[str, str]:
-        """What to change for a value of another type, and the new words where they are certain."""
+    def _change_of_type(
+        self, violation: Violation, types: list[str], at: NodeAtPath
+    ) -> tuple[str, tuple[str, ...]]:
+        """What to change for a value of another type, and the new words: of several one is meant."""
         words = at.words
         single = isinstance(at.node, Scalar)
         if "boolean" in types:
             edit = {"yes": "true", "on": "true", "no": "false", "off": "false"}.get(words.lower(), "")
-            return f"Write `{edit}`." if edit else "Write `true` or `false`.", edit
+            return (f"Write `{edit}`.", (edit,)) if edit else ("Write `true` or `false`.", ("true", "false"))
         if "string" in types and words:
-            return f"Write '{words}', in quotes.", f"'{words}'"
+            return f"Write '{words}', in quotes.", (f"'{words}'",)
         if "array" in types:
             if single and self.schema.accepts(violation.part, [violation.value]):
-                return f"Write `[{at.place.excerpt}]`.", f"[{at.place.excerpt}]"
-            return "Start each line below it with a dash.", ""
+                return f"Write `[{at.place.excerpt}]`.", (f"[{at.place.excerpt}]",)
+            return "Start each line below it with a dash.", ()
         if "object" in types:
             name = name_key(violation.part)
             if single and name:
-                return f"Write `{name}: {words}`, with what belongs to it below.", ""
-            return "Write it in lines below." if single else "Take the dashes out, or the list apart.", ""
-        return "Write a single value.", ""
+                return f"Write `{name}: {words}`, with what belongs to it below.", ()
+            return "Write it in lines below." if single else "Take the dashes out, or the list apart.", ()
+        return "Write a single value.", ()
 
 
-def _replacement(words: str, key: str, readable: Callable[[str], bool]) -> tuple[str, str]:
-    """What to write instead of unreadable words, and the new words where they are certain."""
+MOST_WORDS = 7
+"""Words of a list that are offered one by one, at most."""
+
+
+def _each(place: Place, words: list[str]) -> Iterator[Edit]:
+    """Each word of a short list."""
+    return one_of(place, words if len(words) <= MOST_WORDS else ())
+
+
+def _effort_apart(place: Place, words: str, key: str) -> Iterator[Edit]:
+    """An effort that stands under another key: under its own in that place, or taken out where it is said."""
+    stated, steps = effort(words), way_to(place)
+    if stated is None or stated[0] == key or not steps or not isinstance(steps[-1].group, Mapping):
+        return
+    group = steps[-1].group
+    if stated[0] in group.entries:
+        yield from key_out(group, str(steps[-1].key))
+    elif steps[-1].key == key:
+        whole = group.source.place(group.entries[key].key.start, group.entries[key].value.end)
+        yield from one_of(whole, [f"{stated[0]}: {stated[1]}"])
+
+
+def _replacement(words: str, key: str, readable: Callable[[str], bool]) -> tuple[str, tuple[str, ...]]:
+    """What to write instead of unreadable words, and the new words: of several one is meant."""
     stated = effort(words)
     if stated is not None and stated[0] != key:
-        return f"Effort stands on its own: write `{stated[0]}: {stated[1]}`.", ""
+        return f"Effort stands on its own: write `{stated[0]}: {stated[1]}`.", ()
     for repaired in (words, *repairs(words, key)):
         if readable(repaired):
-            return f"Write `{repaired}`.", repaired
+            return f"Write `{repaired}`.", (repaired,)
         units = with_units(repaired, readable)
         if len(units) == 1:
-            return f"Write `{units[0]}`.", units[0]
+            return f"Write `{units[0]}`.", (units[0],)
         if units:
-            return f"Say the unit: {listed([f'`{one}`' for one in units[:3]], 'or')}.", ""
-    return "Correct it.", ""
+            return f"Say the unit: {listed([f'`{one}`' for one in units[:3]], 'or')}.", tuple(units[:3])
+    return "Correct it.", ()
 
 
 def _quantity_key(path: DataPath) -> str:

@@ -66,12 +66,15 @@ class SchemaLookup:
         titles = [kind["title"] for kind in kinds if key in kind.get("properties", ()) and "title" in kind]
         return list(dict.fromkeys(titles))
 
+    def examples(self, path: DataPath) -> list[Any]:
+        """The examples of single values at a path."""
+        parts = (part for part in self.at(path) if "examples" in part and part.get("type") != "object")
+        return next((part["examples"] for part in parts), [])
+
     def example(self, path: DataPath) -> str:
         """Words such as ``, like `sets: 3```; empty where the schema has no example."""
-        for part in self.at(path):
-            if "examples" in part and part.get("type") != "object":
-                return f", like `{path[-1]}: {part['examples'][0]}`"
-        return ""
+        examples = self.examples(path)
+        return f", like `{path[-1]}: {examples[0]}`" if examples else ""
 
     def route(self, violation: Violation) -> list[tuple[Any, Schema]]:
         """The steps from the top of the schema to the broken keyword, each with the part that it starts from.

@@ -4,16 +4,17 @@ from __future__ import annotations
 
 from ..findings.finding import Edit, Finding, Related
 from ..text.files import LONGEST_FILE, NotUtf8Error, OtherEncodingError, TooLargeError
-from ..text.places import Place
+from ..text.places import Place, line_start, line_stop
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
     import re
-    from collections.abc import Callable, Iterable
+    from collections.abc import Callable, Iterable, Iterator
     from typing import Any
 
     from ..text.files import UnreadableError
     from ..text.places import Text
+    from .tree import KeyValue, Mapping
 
 DEEPEST = 64
 """How many lists and groups of keys may stand inside one another."""
@@ -90,6 +91,14 @@ def top_not_a_list_of_keys(place: Place, is_list: bool) -> Finding:
     )
 
 
+def without_line(place: Place) -> Iterator[Edit]:
+    """Deletes the whole line of a place."""
+    content = place.text.content
+    start, stop = line_start(content, place.start), line_stop(content, place.end)
+    end = stop + (2 if content[stop : stop + 2] == "\r\n" else 1 if stop < len(content) else 0)
+    yield Edit(place.text.place(start, end), "", "delete the line", certain=False)
+
+
 def second_document(place: Place) -> Finding:
     """A line of three dashes begins a second document."""
     return Finding(
@@ -99,11 +108,26 @@ def second_document(place: Place) -> Finding:
         "A second document starts here; from here on nothing was read.",
         wanted="One document in each file.",
         change="Move what follows into a file of its own, or delete this line.",
+        edits=lambda: without_line(place),
     )
 
 
-def duplicate_key(first: Place, second: Place, key: str) -> Finding:
+def duplicate_key(group: Mapping, one: KeyValue, other: KeyValue) -> Finding:
     """A key stands twice in one group of keys; the first one counts."""
+    first, second, key = one.key.place, other.key.place, one.key.text
+
+    def work_out() -> Iterator[Edit]:
+        from .additions import in_braces
+        from .removals import removed
+
+        says_the_same = one.value.plain == other.value.plain
+        for pair, which in ((other, "second"), (one, "first")):
+            place = first.text.place(pair.key.start, max(pair.value.end, pair.key.end))
+            label = f"take out the {which}, {shown(place.excerpt)}"
+            edit = removed(place, label, braced=in_braces(group))
+            if edit is not None and not (says_the_same and pair is one):
+                yield edit
+
     return Finding(
         "duplicate-key",
         "error",
@@ -111,6 +135,7 @@ def duplicate_key(first: Place, second: Place, key: str) -> Finding:
         f"{shown(key)} is written a second time here; it stands on line {first.line} already.",
         wanted="Each key once in a group.",
         change="Delete or rename one of the two. Until then the first one counts.",
+        edits=work_out,
         related=(Related(first, f"{shown(key)} stands here first"),),
     )
 
@@ -124,6 +149,7 @@ def key_missing(place: Place) -> Finding:
         "No key stands before this colon in its line.",
         wanted="A key, a colon, a value.",
         change="Write the key, or delete the line.",
+        edits=lambda: without_line(place),
     )
 
 
@@ -164,6 +190,7 @@ def merge_of_no_keys(place: Place) -> Finding:
         "<< takes over the keys of another group, but this is no group of keys.",
         wanted="<<: *name, where &name stands before a group of keys, or a list of such names.",
         change="Point it at a group of keys, or delete the line.",
+        edits=lambda: without_line(place),
     )
 
 

@@ -79,7 +79,7 @@ class OpenMapping:
             return
         text, entries = key.text, self.entries
         if text in entries:
-            self.findings.report(faults.duplicate_key, entries[text].key.place, key.place, text)
+            self.findings.report(faults.duplicate_key, self.node, entries[text], KeyValue(key, node))
         elif text in _SPECIAL_KEYS:
             self._add_special(key, node)
         else:

@@ -6,11 +6,11 @@ from itertools import pairwise
 
 from ..findings.edits import in_one
 from ..findings.finding import Edit
-from ..syntax.additions import in_braces, key_added
-from ..syntax.enclosing import way_to
-from ..syntax.removals import removed
-from ..syntax.tree import Mapping, Sequence
 from ..wording.words import listed
+from .additions import in_braces, key_added
+from .enclosing import way_to
+from .removals import removed
+from .tree import Mapping, Sequence
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
