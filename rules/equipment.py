@@ -10,6 +10,7 @@ from ..lint.engine.registry import rule
 from ..lint.findings.finding import Amount, Edit, Related, found
 from ..lint.model.naming import line_name
 from ..lint.wording.words import did_you_mean, first_of, listed, shortened
+from .offers import dropping
 from .shared import capital, names_of
 
 TYPE_CHECKING = False
@@ -65,7 +66,8 @@ def equipment_unknown(lifter: Lifter, limits: Limits) -> Iterator[DraftFinding]:
                 equipment.unknown(term.words),
                 change=did_you_mean(near) or equipment.REMEDY,
                 where=f"{lifter.athlete.name}, equipment",
-                edits=tuple(Edit(term.place, other, f"write {other}") for other in near),
+                edits=tuple(Edit(term.place, other, f"write {other}") for other in near)
+                or dropping(term.place),
             )
 
 

@@ -12,19 +12,19 @@ from ..lint.engine.registry import rule
 from ..lint.findings.finding import Amount, Related, found
 from ..lint.model.naming import line_name
 from ..lint.wording.words import first_of, says, sets_of
+from .offers import putting_before
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
-    from collections.abc import Iterable, Iterator
+    from collections.abc import Iterator
 
     from ..lint.counting.header import ProgrammeHeader
     from ..lint.counting.set_group import SetGroup
     from ..lint.counting.tally import Visit
     from ..lint.counting.week import Week
     from ..lint.engine.limits import Limits
-    from ..lint.findings.finding import DraftFinding, Edit
+    from ..lint.findings.finding import DraftFinding
     from ..lint.text.places import Term
-    from .offers import Offer
 
 
 @rule(
@@ -91,6 +91,7 @@ def priority_late(week: Week, limits: Limits) -> Iterator[DraftFinding]:
             wanted=limits.words("a strength priority in the first {:part}", "parts"),
             change=f"Move {turn.entry.name} to the front of {line.session.name}.",
             where=line_name(line),
+            edits=putting_before(turn.entry, turn.before[0], f"move {turn.entry.name} to the front"),
             subject=term.words,
             group=term.words,
             amount=Amount(turn.position, ceil(turn.of / limits.number("parts")), "exercises"),
@@ -243,24 +244,14 @@ def isolation_before_compound(visit: Visit, limits: Limits) -> Iterator[DraftFin
             wanted="compound lifts first",
             change="Put it first, or write `pre-exhaustion` in a `note`.",
             where=line_name(entry.prescription),
-            edits=_put_before(entry, min(shared, key=lambda one: one.prescription.order)),
+            edits=putting_before(
+                entry, min(shared, key=lambda one: one.prescription.order), f"put {entry.name} first"
+            ),
             related=tuple(
                 Related(one.prescription.place, f"{line_name(one.prescription)}: {sets_of(str(one.sets))}")
                 for one in shared
             ),
         )
-
-
-def _put_before(entry: SetGroup, other: SetGroup) -> Offer:
-    """Its line before another one of the session."""
-
-    def work_out() -> Iterable[Edit]:
-        from ..lint.remedies.moves import before
-
-        label = f"put {entry.name} before {other.name}"
-        return before(entry.prescription.place, other.prescription.place, label)
-
-    return work_out
 
 
 def _isolates(entry: SetGroup, limits: Limits) -> bool:

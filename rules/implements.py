@@ -10,6 +10,7 @@ from ..lint.findings.finding import Amount, found
 from ..lint.model.naming import line_name
 from ..lint.model.quantities import NOTHING
 from ..lint.wording.words import plain
+from .offers import writing
 from .shared import capital
 
 TYPE_CHECKING = False
@@ -251,6 +252,7 @@ def stiff_hinge_too_heavy(entry: SetGroup, limits: Limits) -> Iterator[DraftFind
         f"{f' at {load.words}' if load else ''}.",
         wanted=limits.words("a load for {:repetition} or more", "fewest"),
         change="Go lighter, or do the heavy sets as deadlifts.",
+        edits=writing(entry.work.places["exercise"], "deadlift"),
         where=line_name(entry.prescription),
         group=entry.name,
         amount=Amount(allowed, limits.number("fewest"), "repetitions"),

@@ -9,6 +9,7 @@ from ..lint.engine.registry import rule
 from ..lint.findings.finding import Amount, found
 from ..lint.model.naming import line_name
 from ..lint.wording.words import counted_noun, plain
+from .offers import in_one_edit, writing
 from .shared import unless
 
 TYPE_CHECKING = False
@@ -21,6 +22,7 @@ if TYPE_CHECKING:
     from ..lint.engine.limits import Limits
     from ..lint.findings.finding import DraftFinding
     from ..lint.text.places import Place
+    from .offers import Offer
 
 
 @rule(
@@ -80,10 +82,22 @@ def lift_sets_under_floor(ledger: Ledger, limits: Limits) -> Iterator[DraftFindi
             wanted=limits.words("at least {} a week", "least"),
             change="Add a set in each week that has none.",
             where=line_name(line) if line else "priority",
+            edits=_given_a_set(ledger, lift),
             group=name,
             amount=Amount(sets.low, least * len(weeks)),
             related=counted_lines(sets),
         )
+
+
+def _given_a_set(ledger: Ledger, lift: Exercise) -> Offer:
+    """A set in each week in which a line of the lift holds none."""
+    empty = {
+        place.key: place
+        for week in ledger.typical_weeks()
+        for _, entry in week.entries()
+        if entry.exercise is lift and not entry.sets.high and (place := entry.work.places.get("sets"))
+    }
+    return in_one_edit("add a set in each week that has none", [writing(at, "1") for at in empty.values()])
 
 
 def _main_lifts(ledger: Ledger) -> dict[Exercise, tuple[str, Place]]:

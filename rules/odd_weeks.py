@@ -319,10 +319,25 @@ def week_pasted(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
         wanted="a step in this week too",
         change=f"Write what week {numbers[2]} holds, or one value for both, `{numbers[1]}-{numbers[2]}`.",
         where=line_name(entry.prescription),
+        edits=_as_one([(one[1][1].work.places[what], one[2][1].work.places[what]) for one, what in rising]),
         subject="pasted week",
         related=tuple(Related(one[2][1].work.places[what], one[2][1].name) for one, what in rising[1:]),
         weeks=(numbers[2],),
     )
+
+
+def _as_one(places: list[tuple[Place, Place]]) -> Offer:
+    """One value for both weeks, where each has the same of its own."""
+
+    def work_out() -> Iterator[Edit]:
+        from ..lint.findings.edits import in_one
+        from ..lint.model.week_edits import joined
+
+        whole = in_one("write one value for both weeks", [edit for pair in places for edit in joined(*pair)])
+        if whole is not None:
+            yield whole
+
+    return work_out
 
 
 def _doses(week: Week) -> list[tuple[object, ...]]:

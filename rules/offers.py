@@ -13,7 +13,7 @@ if TYPE_CHECKING:
     from ..lint.counting.suggestions import Suggestion
     from ..lint.counting.tally import Count
     from ..lint.findings.finding import Edit
-    from ..lint.model.sessions import Session
+    from ..lint.model.sessions import Prescription, Session
     from ..lint.text.places import Place
     from .shared import Does
 
@@ -148,6 +148,10 @@ def fewer_or_lighter(entry: SetGroup, asked: float, fewest: float | None) -> Off
     return work_out
 
 
+MOST_LEFT = 5
+"""Repetitions in reserve that lifters can judge (see reserve-hard-to-judge)."""
+
+
 def agreeing(entry: SetGroup, heavier: float | None, left: float) -> Offer:
     """A load for the effort, where it is a percentage; or the repetitions that are left."""
 
@@ -158,9 +162,80 @@ def agreeing(entry: SetGroup, heavier: float | None, left: float) -> Offer:
         places, rounded = entry.work.places, round(left)
         if heavier is not None:
             yield from loads.percent(places["load"], heavier)
-        if "rir" in places:
+        if "rir" in places and rounded <= MOST_LEFT:
             yield from one_of(places["rir"], [str(rounded)], " in reserve")
-        elif rounded <= 5:
+        elif "rpe" in places and rounded <= MOST_LEFT:
             yield from one_of(places["rpe"], [str(10 - rounded)])
+
+    return work_out
+
+
+def in_one_edit(label: str, offers: Iterable[Offer]) -> Offer:
+    """The first that each of several offers, made together."""
+
+    def work_out() -> Iterator[Edit]:
+        from ..lint.findings.edits import in_one
+
+        whole = in_one(label, [edit for offer in offers for edit in list(offer())[:1]])
+        if whole is not None:
+            yield whole
+
+    return work_out
+
+
+def swapping(header: ProgrammeHeader, entries: Sequence[SetGroup], most: int) -> Offer:
+    """Exercises that do the same in the place of others, where they are named."""
+
+    def work_out() -> Iterator[Edit]:
+        from ..lint.counting.suggestions import substitutes
+        from ..lint.syntax.rewrites import swapped
+
+        known = [(one.work.places["exercise"], one.exercise) for one in entries if one.exercise]
+        return swapped([(place, substitutes(header, one, most)) for place, one in known])
+
+    return work_out
+
+
+def putting_before(entry: SetGroup, other: SetGroup, label: str) -> Offer:
+    """A line before another one of its session."""
+
+    def work_out() -> Iterable[Edit]:
+        from ..lint.remedies.moves import before
+
+        return before(entry.prescription.place, other.prescription.place, label)
+
+    return work_out
+
+
+def exchanging(one: Prescription, other: Prescription, label: str) -> Offer:
+    """Two lines in each other's place."""
+
+    def work_out() -> Iterable[Edit]:
+        from ..lint.remedies.moves import exchanged
+
+        return exchanged(one.place, other.place, label)
+
+    return work_out
+
+
+def moving(session: Session, day: str, *to: str) -> Offer:
+    """A session on another of some days."""
+
+    def work_out() -> Iterator[Edit]:
+        from ..lint.remedies.days import moved
+
+        for one in to:
+            yield from moved(session, day, one)
+
+    return work_out
+
+
+def spreading(session: Session, day: str) -> Offer:
+    """A session on a further day."""
+
+    def work_out() -> Iterable[Edit]:
+        from ..lint.remedies.days import also_on
+
+        return also_on(session, day)
 
     return work_out

@@ -12,6 +12,7 @@ from ..lint.findings.finding import Edit, Related, found
 from ..lint.model.naming import day_name, line_name
 from ..lint.model.quantities import Range
 from ..lint.wording.words import first_of, listed, sets_of
+from .offers import exchanging, in_one_edit, writing
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -23,6 +24,7 @@ if TYPE_CHECKING:
     from ..lint.counting.week import Week
     from ..lint.engine.limits import Limits
     from ..lint.findings.finding import DraftFinding
+    from .offers import Offer
 
 
 @rule(
@@ -113,9 +115,25 @@ def rep_range_narrow(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
                 " day.",
                 where=line_name(line),
                 subject=slot,
+                edits=_widened(narrow, lacking),
                 related=counted_lines(*(count for _, count in narrow)),
                 weeks=tuple(range(block.first, block.first + block.weeks)),
             )
+
+
+def _widened(narrow: list[tuple[str, Count]], lacking: str) -> Offer:
+    """Other repetitions on one of the lines of each group, of two and more."""
+    words = "4-7" if lacking == "heavy" else "8-20"
+    chosen: dict[Prescription, SetGroup] = {}
+    for _, count in narrow:
+        entries = {part.entry.prescription: part.entry for part in count.parts}
+        if len(entries) > 1:
+            likely = sorted(entries.values(), key=lambda one: one.compound, reverse=lacking == "heavy")
+            chosen.setdefault(likely[0].prescription, likely[0])
+    return in_one_edit(
+        f"write reps: {words} on {first_of([entry.name for entry in chosen.values()])}",
+        [writing(entry.work.places.get("reps"), words) for entry in chosen.values()],
+    )
 
 
 def _one_slot(weeks: tuple[Week, ...], limits: Limits) -> dict[str, list[tuple[str, Count]]]:
@@ -247,7 +265,7 @@ def heavy_light_not_crossed(week: Week, limits: Limits) -> Iterator[DraftFinding
     light = [day_name(week.programme.starts, day) for day, one in slots.items() if one == {"light"}]
     if not heavy or not light or len(heavy) + len(light) < len(both):
         return
-    curl = next(curl for day, _, curl in both if slots[day] == {"heavy"})
+    curl, easy = (next(curl for day, _, curl in both if slots[day] == {one}) for one in ("heavy", "light"))
     line = curl.lines()[0][0]
     yield found(
         line.place,
@@ -255,6 +273,7 @@ def heavy_light_not_crossed(week: Week, limits: Limits) -> Iterator[DraftFinding
         wanted="one heavy and one light on each day",
         change=f"Swap the curls: light on {heavy[0]}, heavy on {light[0]}.",
         where=line_name(line),
+        edits=exchanging(line, easy.lines()[0][0], f"swap the curls of {heavy[0]} and {light[0]}"),
         related=counted_lines(*(count for _, *counts in both for count in counts)),
     )
 

@@ -7,6 +7,7 @@ from ..lint.engine.registry import rule
 from ..lint.findings.finding import Related, found
 from ..lint.model.naming import line_name
 from ..lint.wording.words import counted_noun, first_of
+from .offers import swapping
 from .shared import MOST_NAMED, also, capital, each_line, named_at, names_of, with_the
 
 TYPE_CHECKING = False
@@ -96,6 +97,7 @@ def _loaded(
         wanted="only what is agreed",
         change=f"Ask {adviser} what may stay; {_instead(ledger, loading)}.",
         where=line_name(first.prescription),
+        edits=swapping(ledger.header, loading, 1),
         subject=f"{restriction.kind}: {subject.words}",
         related=(
             *also(others, "this too"),

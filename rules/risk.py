@@ -10,6 +10,7 @@ from ..lint.engine.registry import rule
 from ..lint.findings.finding import found
 from ..lint.model.naming import line_name
 from ..lint.wording.words import first_of, listed, with_article
+from .offers import adding_key, in_one_edit, writing
 from .shared import also, beginning, capital, each_line, named_at, names_of, notes_on, with_the
 
 TYPE_CHECKING = False
@@ -82,8 +83,16 @@ def failure_without_spotter(ledger: Ledger, limits: Limits) -> Iterator[DraftFin
             wanted="a way out of a failed lift",
             change="Note the spotters, pins or safety bars, or leave 1 in reserve.",
             where=line_name(unsaid[0].prescription),
+            edits=in_one_edit("leave 1 in reserve", map(_leaving_one, unsaid)),
             related=tuple(also(unsaid[1:], "to failure too")),
         )
+
+
+def _leaving_one(entry: SetGroup) -> Offer:
+    places = entry.work.places
+    if "rir" in places or "rpe" in places:
+        return writing(places["rir"], "1") if "rir" in places else writing(places["rpe"], "9")
+    return adding_key(entry.prescription.place, "rir: 1")
 
 
 def _can_pin(entry: SetGroup) -> bool:

@@ -7,6 +7,7 @@ from ..lint.engine.registry import rule
 from ..lint.findings.finding import Amount, Related, found
 from ..lint.model.naming import exercise_name, line_name
 from ..lint.wording.words import first_of, says, week_list
+from .offers import in_one_edit, writing
 from .weekly_steps import load_in_words
 
 TYPE_CHECKING = False
@@ -247,8 +248,23 @@ def progression_never_reached(ledger: Ledger, limits: Limits) -> Iterator[DraftF
             f"{exercise_name(line)}: {counted}.",
             wanted="a step within reach",
             change=change,
+            edits=_ranged(entries) if "5-8" in change else (),
             where=line_name(line),
         )
+
+
+def _ranged(entries: Sequence[SetGroup]) -> Offer:
+    """A range from what stands there to three repetitions more."""
+    places = {one.work.places["reps"].key: one for one in entries if "reps" in one.work.places}
+    spans = [(one.work.places["reps"], one.work.reps.a_set()) for one in places.values() if one.work.reps]
+    return in_one_edit(
+        "write a range of repetitions",
+        [writing(place, f"{plain(span.low)}-{plain(span.low + WIDTH)}") for place, span in spans if span],
+    )
+
+
+WIDTH = 3
+"""Repetitions from the low to the high end of a range that is proposed (common practice, no source)."""
 
 
 def _never_added(add: str, entries: Sequence[SetGroup]) -> tuple[str, str] | None:

@@ -188,6 +188,7 @@ def days_more_than_athlete(week: Week, limits: Limits) -> Iterator[DraftFinding]
     dated = [(day_name(week.programme.starts, day), tally.visits[0].session) for day, tally in week.days()]
     sessions = [session for _, session in dated]
     sessions += [visit.session for visit in week.visits if not visit.day]
+    free = free_day(week)
     if isinstance(athlete.days, int):
         most, outside, has = athlete.days, [], _of_days(athlete.days)
     else:
@@ -197,7 +198,6 @@ def days_more_than_athlete(week: Week, limits: Limits) -> Iterator[DraftFinding]
     if outside:
         days, session = [day for day, _ in outside], outside[0][1]
         counted = f"Training on {listed(days)}, not among the athlete's days"
-        free = free_day(week)
         change = f"Move {session.name} to {free}" if free else f"No day is free: {_joined(session.name)}"
     elif len(sessions) > most:
         session = sessions[most]

@@ -9,6 +9,7 @@ from ..lint.body.names import fold
 from ..lint.engine.registry import rule
 from ..lint.findings.finding import Edit, Related, found
 from ..lint.wording.words import did_you_mean, first_of, listed, shortened
+from .offers import writing
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -289,7 +290,7 @@ def adjustment_unmatched(ledger: Ledger, limits: Limits) -> Iterator[DraftFindin
                 wanted="an exercise that the programme has",
                 change=did_you_mean(near) or f"Name one of its lines: {listed(names[:4])}.",
                 where=f"adjust, {term.words}",
-                edits=_writing(term, near),
+                edits=_writing(term, near) if near else writing(term.place, *names[:4]),
             )
 
 

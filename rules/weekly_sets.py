@@ -332,6 +332,7 @@ def spread_too_thin(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
             amount=Amount(sets.low, least * len(weeks) / 4)
             if is_little
             else Amount(trained, ceil(len(weeks) / every), "weeks"),
+            edits=dropping(term.place),
             related=counted_lines(sets, of="" if is_little else f"{sets} sets"),
         )
 

@@ -7,6 +7,7 @@ from ..lint.engine.limits import Option
 from ..lint.engine.registry import rule
 from ..lint.findings.finding import Edit, Related, found
 from ..lint.wording.words import did_you_mean, first_of, shortened
+from .offers import dropping
 from .shared import names_of, where_named
 
 TYPE_CHECKING = False
@@ -133,5 +134,6 @@ def our_name_unclear(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
             change=did_you_mean(fault.near) or fault.change,
             where="our names",
             related=() if fault.first is None else (Related(given[fault.first][0].place, "here"),),
-            edits=tuple(Edit(at.place, other, f"write {other}", certain=False) for other in fault.near),
+            edits=tuple(Edit(at.place, other, f"write {other}", certain=False) for other in fault.near)
+            or dropping(name.place),
         )

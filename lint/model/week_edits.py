@@ -172,6 +172,18 @@ def lengthened(place: Place, length: int) -> Iterator[Edit]:
             return
 
 
+def joined(place: Place, other: Place) -> Iterator[Edit]:
+    """Puts the weeks of two values that are the same under the first."""
+    held = map_at(place)
+    keys = [] if held is None else [way_to(one)[-1].key for one in (place, other) if way_to(one)]
+    if held is not None and len(keys) == 2 and set(keys) <= held.weeks.keys():
+        first, second = map(str, keys)
+        wanted = {first: sorted(held.weeks[first] + held.weeks[second]), second: []}
+        edit = held.with_weeks(wanted, f"write one value for {week_list(wanted[first])}")
+        if edit is not None:
+            yield edit
+
+
 def all_fitted(stated: Place, maps: list[Place], meant: int, length: int) -> Iterator[Edit]:
     """Writes the length that all maps have; or brings all of them to the length that is stated."""
     if stated.excerpt.isdecimal():

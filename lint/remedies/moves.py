@@ -49,6 +49,19 @@ def before(place: Place, other: Place, label: str) -> Iterator[Edit]:
     yield Edit(place, content[start:stop] + end, label, certain=False, further=(taken,))
 
 
+def exchanged(place: Place, other: Place, label: str) -> Iterator[Edit]:
+    """Puts the lines of two places in each other's place; what is remarked behind them stays."""
+    one, two = _item(place, "exercises"), _item(other, "exercises")
+    if one is None or two is None:
+        return
+    first, second = one[2], two[2]
+    words = [node.source.content[node.start : node.end] for node in (first, second)]
+    if any("\n" in one or "\r" in one for one in words):
+        return  # lines of several rows stand as they are indented
+    further = Edit(second.place, words[0], label, certain=False)
+    yield Edit(first.place, words[1], label, certain=False, further=(further,))
+
+
 def _lines_of(group: Sequence, item: Node) -> tuple[int, int]:
     """Where the lines of an item begin and end, without the last line end."""
     content = group.source.content
