@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from ..lint.body import curves
+from .shared import DAYS_A_WEEK
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -12,6 +13,7 @@ if TYPE_CHECKING:
     from ..lint.counting.set_group import SetGroup
     from ..lint.counting.suggestions import Suggestion
     from ..lint.counting.tally import Count
+    from ..lint.counting.week import Week
     from ..lint.findings.finding import Edit
     from ..lint.model.sessions import Prescription, Session
     from ..lint.text.places import Place
@@ -226,6 +228,28 @@ def moving(session: Session, day: str, *to: str) -> Offer:
 
         for one in to:
             yield from moved(session, day, one)
+
+    return work_out
+
+
+def moving_apart(week: Week, session: Session, day: int, other: int, apart: int) -> Offer:
+    """A session from one day of the week to a free one, some days from another, weeks repeating.
+
+    ``day`` and ``other`` are numbers of days of the calendar, as `day_name` takes them.
+    """
+
+    def work_out() -> Iterator[Edit]:
+        from ..lint.model.naming import day_name
+        from ..lint.remedies.days import moved
+
+        starts, athlete = week.programme.starts, week.programme.athlete
+        taken = {number % DAYS_A_WEEK for number, _ in week.by_day()}
+        days = athlete.days if athlete is not None and isinstance(athlete.days, tuple) else ()
+        for number in sorted(range(day - 3, day + 4), key=lambda one: abs(one - day)):
+            name, distance = day_name(starts, number), (number - other) % DAYS_A_WEEK
+            is_far = min(distance, DAYS_A_WEEK - distance) >= apart
+            if is_far and number % DAYS_A_WEEK not in taken and (not days or name.lower() in days):
+                yield from moved(session, day_name(starts, day), name)
 
     return work_out
 

@@ -24,6 +24,7 @@ if TYPE_CHECKING:
     from ..lint.counting.week import Week
     from ..lint.engine.limits import Limits
     from ..lint.findings.finding import DraftFinding
+    from ..lint.model.sessions import Prescription
     from .offers import Offer
 
 

@@ -7,7 +7,8 @@ from ..lint.engine.limits import Condition, Option
 from ..lint.engine.registry import rule
 from ..lint.findings.finding import Amount, Related, found
 from ..lint.model.naming import line_name
-from ..lint.wording.words import first_of, listed
+from ..lint.wording.words import first_of, listed, plain
+from .offers import in_one_edit, writing
 from .shared import capital, in_words
 
 TYPE_CHECKING = False
@@ -75,9 +76,15 @@ def rest_too_short_heavy(entry: SetGroup, limits: Limits) -> Iterator[DraftFindi
             wanted=limits.words("at least {:duration}", "shortest"),
             change="Write a longer rest, and save time on the small exercises.",
             where=line_name(entry.prescription),
+            edits=writing(entry.work.places["rest"], _as_rest(limits.number("shortest"))),
             group=entry.name,
             amount=Amount(rest.high, limits.number("shortest"), "s"),
         )
+
+
+def _as_rest(seconds: float) -> str:
+    """Seconds as a coach writes them: ``90 s``, ``2 min``."""
+    return f"{plain(seconds / 60)} min" if seconds >= 120 and seconds % 30 == 0 else f"{plain(seconds)} s"
 
 
 def _straight_sets(entry: SetGroup) -> bool:
@@ -174,6 +181,13 @@ def rest_too_short_size(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding
         wanted=limits.words("at least {:s}", "shortest"),
         change="Write a longer rest, or keep it if the repetitions hold up.",
         where=line_name(first.prescription),
+        edits=in_one_edit(
+            f"write rest: {_as_rest(limits.number('shortest'))}",
+            [
+                writing(entry.work.places["rest"], _as_rest(limits.number("shortest")))
+                for entry in (first, *others)
+            ],
+        ),
         amount=Amount(first.work.rest.high, limits.number("shortest"), "s") if first.work.rest else None,
         related=tuple(Related(entry.work.places["rest"], line_name(entry.prescription)) for entry in others),
     )

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from math import ceil
+
 from ..lint.body import catalogue
 from ..lint.counting.credits import DIRECT, credit
 from ..lint.counting.tally import counted_lines
@@ -10,6 +12,7 @@ from ..lint.engine.registry import rule
 from ..lint.findings.finding import Amount, found
 from ..lint.model.naming import day_name, line_name
 from ..lint.wording.words import first_of, listed, says
+from .offers import moving_apart, offering
 from .shared import capital
 
 TYPE_CHECKING = False
@@ -23,6 +26,7 @@ if TYPE_CHECKING:
     from ..lint.engine.limits import Limits
     from ..lint.findings.finding import DraftFinding
     from ..lint.model.sessions import Activity, Session
+    from .offers import Offer
 
 HOURS_A_DAY = 24
 
@@ -139,6 +143,7 @@ def _too_close(
         if activities
         else f"Move one day, or keep it {least}.",
         where=session.name,
+        edits=_apart(before, later, close, ceil(limits.number(needed) / HOURS_A_DAY)),
         subject=f"{first} {second}",
         related=counted_lines(
             *(sets for part in close for day in (before, later) if (sets := day.hard[part].sets))
@@ -148,6 +153,16 @@ def _too_close(
         amount=Amount(hours, limits.number(needed), "h"),
         excess=len(groups),
     )
+
+
+def _apart(before: _Day, later: _Day, close: list[tuple[str, str]], days: int) -> Offer:
+    """Either session on a day that is far enough from the other."""
+    offers = [
+        moving_apart(one.week, session, one.number, other.number, days)
+        for one, other in ((later, before), (before, later))
+        if (session := one.session(close)) is not None
+    ]
+    return offering(*offers)
 
 
 def _worst_first(groups: list[str], *days: _Day) -> list[str]:

@@ -8,6 +8,7 @@ from ..lint.engine.registry import rule
 from ..lint.findings.finding import Amount, found
 from ..lint.model.naming import day_name, line_name
 from ..lint.wording.words import first_of, listed, says, sets_of
+from .offers import moving_apart
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -85,6 +86,7 @@ def spine_days_consecutive(ledger: Ledger, limits: Limits) -> Iterator[DraftFind
             wanted="a day between",
             change="Move one, or swap in a leg press or hip thrust.",
             where=line_name(line),
+            edits=moving_apart(week, line.session, number, number - 1, 2),
             subject=f"{first} {second}",
             group="spine",
             amount=Amount(0, 1, "days between"),

@@ -6,7 +6,7 @@ from ..lint.engine.limits import Option
 from ..lint.engine.registry import rule
 from ..lint.findings.finding import Amount, Related, found
 from ..lint.model.naming import exercise_name, line_name
-from ..lint.wording.words import first_of, says, week_list
+from ..lint.wording.words import first_of, plain, says, week_list
 from .offers import in_one_edit, writing
 from .weekly_steps import load_in_words
 

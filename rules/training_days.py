@@ -10,6 +10,7 @@ from ..lint.engine.registry import rule
 from ..lint.findings.finding import Amount, Related, found
 from ..lint.model.naming import day_name, line_name
 from ..lint.wording.words import counted_noun, listed
+from .offers import moving
 from .shared import DAYS_A_WEEK, capital, free_day
 
 TYPE_CHECKING = False
@@ -211,6 +212,7 @@ def days_more_than_athlete(week: Week, limits: Limits) -> Iterator[DraftFinding]
         severity="note" if week.is_peak else "warning",
         wanted=has if outside else f"the athlete's {has}",
         change=f"{change}, or correct `days`.",
+        edits=moving(session, outside[0][0], free) if outside and free else (),
         where=session.name,
         subject="days",
         amount=Amount(len(outside) or len(sessions), 0 if outside else most, "days"),

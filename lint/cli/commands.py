@@ -120,27 +120,32 @@ def _record(record: Callable[[list[str], date], list[str]], paths: list[str], to
 
 
 @_command(
-    "mend [--show | --ask | --undo] [--] [PATH ...]",
+    "mend [--spelling] [--show | --ask | --undo] [--] [PATH ...]",
     """
     writes what is certain into the files: slips of keys, values, names, units and quotes. The result
-    is reviewed before it is written; all else in the file stays as it is. --show prints the difference
-    and writes nothing, --ask walks through what leaves a choice, --undo takes the last run back.
+    is reviewed before it is written; all else in the file stays as it is. --spelling also writes what
+    is valid in its plain spelling: 1:30 as 90 s. --show prints the difference and writes nothing,
+    --ask walks through what leaves a choice, --undo takes the last run back.
     """,
 )
 def _mend(words: list[str]) -> int:
-    chosen, paths = _split(words, {"--show": (), "--ask": (), "--undo": ()})
-    if len(chosen) > 1:
-        raise RefusedError(f"{' and '.join(chosen)} exclude one another")
+    chosen, paths = _split(words, {"--spelling": (), "--show": (), "--ask": (), "--undo": ()})
+    apart = [one for one in chosen if one != "--spelling" or "--undo" in chosen]
+    if len(apart) > 1:
+        raise RefusedError(f"{' and '.join(apart)} exclude one another")
     if "--undo" in chosen:
         return _undo(paths)
     from datetime import date
 
+    from ..mending.edits import plainly
     from ..mending.rounds import Rounds
     from ..mending.run import write
     from ..reporters import mends
 
     rounds = Rounds(paths or ["."], date.today())
     rounds.run()
+    if "--spelling" in chosen:
+        rounds.run(lambda one: plainly(one.reading, one.kind))
     if "--show" in chosen:
         mends.report_difference(rounds)
         return rounds.review.exit_code

@@ -11,15 +11,16 @@ if TYPE_CHECKING:
     from collections.abc import Iterable
 
     from ..findings.finding import Edit, Finding
+    from ..syntax.tree import Reading
     from ..text.places import Place
 
 
 class Mend:
-    """One edit that mends a finding."""
+    """One edit that mends a finding; without one it says the same in a plainer spelling."""
 
     __slots__ = ("edit", "finding")
 
-    def __init__(self, finding: Finding, edit: Edit) -> None:
+    def __init__(self, finding: Finding | None, edit: Edit) -> None:
         self.finding = finding
         self.edit = edit
 
@@ -37,6 +38,14 @@ class Mend:
 def certain(findings: Iterable[Finding]) -> list[Mend]:
     """A mend for each finding with one right answer."""
     return [Mend(finding, edit) for finding in findings if (edit := finding.surely) is not None]
+
+
+def plainly(reading: Reading | None, kind: str) -> list[Mend]:
+    """A mend for each value of a file that is valid, but not in its plain spelling."""
+    from ..schemas.plain_spellings import plain_spellings
+
+    root = None if reading is None else reading.root
+    return [] if root is None else [Mend(None, edit) for edit in plain_spellings(root, kind)]
 
 
 def with_a_choice(findings: Iterable[Finding]) -> list[Finding]:

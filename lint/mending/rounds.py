@@ -136,7 +136,7 @@ def _is_worse(before: FileReview, after: FileReview, mends: list[Mend]) -> bool:
     if not _is_read(before):
         start = mends[0].edit.place.start
         return not _is_read(after) and any(one.place.start <= start for one in after.findings)
-    mended = {id(mend.finding): mend.finding for mend in mends}.values()
+    mended = {id(one): one for mend in mends if (one := mend.finding) is not None}.values()
     was, now = Counter(map(_key, before.findings)), Counter(map(_key, after.findings))
     gone = Counter(map(_key, mended))
     if not _is_read(after) or any(now[key] > was[key] - number for key, number in gone.items()):
@@ -145,6 +145,8 @@ def _is_worse(before: FileReview, after: FileReview, mends: list[Mend]) -> bool:
         before, after, mended
     ):
         return True
+    if not mended and now - was:
+        return True  # a plainer spelling says the same, so nothing may be found that was not
     of_reading = sum(_is_of_reading(one) for one in mended)
     return _faults(after) > _faults(before) - of_reading
 

@@ -18,13 +18,18 @@ if TYPE_CHECKING:
 
     Parts = list[Any]
 
+SPELT = ("programme", "athlete")
+"""Kinds of files with quantities."""
+
 
 def plain_spellings(root: Node, schema_name: str) -> Iterator[Edit]:
     """An edit for each quantity that is read but not in its plain spelling, in the order of the text.
 
+    Files of kinds without quantities have none.
+
     What stands in a group that is used again through an alias is written once, where it stands.
     """
-    if isinstance(root, Mapping):
+    if isinstance(root, Mapping) and schema_name in SPELT:
         yield from _Walk(schemas.load(schema_name)).edits(root)
 
 

@@ -18,9 +18,6 @@ if TYPE_CHECKING:
     from ..documents.offset_map import Span
     from ..documents.snapshot import Snapshot
 
-SPELT = ("programme", "athlete")
-"""Kinds of files with quantities."""
-
 _LINE_END = re.compile(r"\r\n|\r|\n")
 
 
@@ -98,7 +95,7 @@ def _edits_of_all(snapshot: Snapshot, touched: list[Finding]) -> Iterator[Fix]:
 def _plain_spellings(snapshot: Snapshot, start: int, end: int) -> Iterator[Fix]:
     """The plain spelling of what a part of the text touches, and of the whole file; both mean the same."""
     reading, kind = snapshot.review.reading, snapshot.review.kind
-    if reading is None or reading.root is None or kind not in SPELT:
+    if reading is None or reading.root is None:
         return
     edits = list(plain_spellings(reading.root, kind))
     here = [edit for edit in edits if edit.place.start <= end and start <= edit.place.end]
