@@ -217,7 +217,7 @@ def _swapped(entries: list[SetGroup], ledger: Ledger, most: int, always: Collect
 
     def work_out() -> Iterator[Edit]:
         from ..lint.counting.suggestions import substitutes
-        from ..lint.syntax.rewrites import swapped
+        from ..lint.remedies.values import swapped
 
         offered = [
             (entry.work.places["exercise"], substitutes(ledger.header, entry.exercise, most, always))

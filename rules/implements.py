@@ -105,7 +105,7 @@ def load_not_settable(entry: SetGroup, limits: Limits) -> Iterator[DraftFinding]
 
 def _settable(entry: SetGroup, odd: float, below: float, usual: float) -> Offer:
     def work_out() -> Iterable[Edit]:
-        from ..lint.syntax.numbers import with_number
+        from ..lint.remedies.values import with_number
 
         return with_number(
             entry.work.places["load"], abs(odd), [one for one in (below, below + usual) if one]

@@ -245,8 +245,7 @@ def _in_line(odd: _Odd) -> Offer:
     """The number that was meant; else what the week before or after holds."""
 
     def work_out() -> Iterator[Edit]:
-        from ..lint.syntax.numbers import with_number
-        from ..lint.syntax.rewrites import one_of
+        from ..lint.remedies.values import one_of, with_number
 
         around = [one.work.places.get(odd.what) for one in (odd.before, odd.after)]
         if odd.meant and odd.entry.work.load is not None and odd.entry.work.load.span is not None:

@@ -75,7 +75,7 @@ def writing(place: Place | None, *words: str) -> Offer:
     """One of some words in the place of others."""
 
     def work_out() -> Iterable[Edit]:
-        from ..lint.syntax.rewrites import one_of
+        from ..lint.remedies.values import one_of
 
         return one_of(place, words)
 
@@ -86,7 +86,7 @@ def adding_key(place: Place, *words: str) -> Offer:
     """One of some keys with its value, ``rir: 2``, beside what stands at a place."""
 
     def work_out() -> Iterator[Edit]:
-        from ..lint.syntax.rewrites import added
+        from ..lint.remedies.values import added
 
         for one in words:
             yield from added(place, one)
@@ -98,7 +98,7 @@ def dropping(place: Place | None) -> Offer:
     """A word taken out of its list, or the key whose only word it is."""
 
     def work_out() -> Iterable[Edit]:
-        from ..lint.syntax.rewrites import dropped
+        from ..lint.remedies.values import dropped
 
         return dropped(place)
 
@@ -109,7 +109,7 @@ def dropping_item(place: Place, key: str) -> Offer:
     """The item of the list under a key that holds a place, taken out."""
 
     def work_out() -> Iterable[Edit]:
-        from ..lint.syntax.rewrites import item_dropped
+        from ..lint.remedies.values import item_dropped
 
         return item_dropped(place, key)
 
@@ -159,7 +159,7 @@ def agreeing(entry: SetGroup, heavier: float | None, left: float) -> Offer:
 
     def work_out() -> Iterator[Edit]:
         from ..lint.remedies import loads
-        from ..lint.syntax.rewrites import one_of
+        from ..lint.remedies.values import one_of
 
         places, rounded = entry.work.places, round(left)
         if heavier is not None:
@@ -190,7 +190,7 @@ def swapping(header: ProgrammeHeader, entries: Sequence[SetGroup], most: int) ->
 
     def work_out() -> Iterator[Edit]:
         from ..lint.counting.suggestions import substitutes
-        from ..lint.syntax.rewrites import swapped
+        from ..lint.remedies.values import swapped
 
         known = [(one.work.places["exercise"], one.exercise) for one in entries if one.exercise]
         return swapped([(place, substitutes(header, one, most)) for place, one in known])

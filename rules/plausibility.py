@@ -209,7 +209,7 @@ def _corrected(place: Place, amount: Amount, bounds: tuple[float, float]) -> Off
     """What the number could have been, and the nearest number that would do."""
 
     def work_out() -> Iterator[Edit]:
-        from ..lint.syntax.numbers import slips
+        from ..lint.remedies.values import slips
 
         least, most = bounds if any(bounds) else (0.0, amount.wanted)
         if amount.counted < amount.wanted:
@@ -235,7 +235,7 @@ def _on_one_line(first: SetGroup, others: list[SetGroup]) -> Offer:
     def work_out() -> Iterator[Edit]:
         from ..lint.findings.edits import in_one
         from ..lint.remedies import moves
-        from ..lint.syntax.rewrites import one_of
+        from ..lint.remedies.values import one_of
 
         entries = [first, *others]
         if len({str(one.work.reps.a_set()) if one.work.reps else "" for one in entries}) == 1:

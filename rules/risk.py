@@ -201,7 +201,7 @@ def _easier_lines(ledger: Ledger, entry: SetGroup, exercise: Exercise) -> Offer:
 
     def work_out() -> Iterator[Edit]:
         from ..lint.counting.suggestions import substitutes
-        from ..lint.syntax.rewrites import one_of
+        from ..lint.remedies.values import one_of
 
         names = [form.name for form in _suiting(ledger, exercise)]
         return one_of(named_at(entry), names or substitutes(ledger.header, exercise, MOST_EASIER))

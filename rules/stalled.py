@@ -172,7 +172,7 @@ def _dose(work: Work) -> tuple[object, ...]:
 def _progressing(entries: list[SetGroup]) -> Offer:
     def work_out() -> Iterator[Edit]:
         from ..lint.findings.edits import in_one
-        from ..lint.syntax.rewrites import added
+        from ..lint.remedies.values import added
 
         words = "progression: {add: 2.5 kg}"
         places = {one.prescription.place.key: one.prescription.place for one in entries}

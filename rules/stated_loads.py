@@ -90,7 +90,7 @@ def load_and_effort_missing(ledger: Ledger, limits: Limits) -> Iterator[DraftFin
 def _with_effort(lines: list[Prescription]) -> Offer:
     def work_out() -> Iterator[Edit]:
         from ..lint.findings.edits import in_one
-        from ..lint.syntax.rewrites import added
+        from ..lint.remedies.values import added
 
         whole = in_one("add rir: 2", [edit for line in lines for edit in added(line.place, "rir: 2")])
         if whole is not None:
@@ -382,7 +382,7 @@ def reserve_hard_to_judge(ledger: Ledger, limits: Limits) -> Iterator[DraftFindi
 def _judged(places: list[Place], most: float) -> Offer:
     def work_out() -> Iterator[Edit]:
         from ..lint.findings.edits import in_one
-        from ..lint.syntax.rewrites import one_of
+        from ..lint.remedies.values import one_of
 
         whole = in_one(
             f"write rir: {plain(most)}", [edit for at in places for edit in one_of(at, [plain(most)])]

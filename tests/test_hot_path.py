@@ -117,6 +117,14 @@ def test_a_sound_file_calls_no_module_of_ours_that_only_explains_faults(reviewed
         "lint.body.name_reading",
         "lint.body.name_suggestions",
         "lint.body.given_names",
+        "lint.findings.edits",
+        "lint.model.week_edits",
+        "lint.remedies",
+        "lint.syntax.additions",
+        "lint.syntax.enclosing",
+        "lint.syntax.numbers",
+        "lint.syntax.removals",
+        "lint.syntax.rewrites",
     }
     assert not ours & idle
     assert not ours & {"lint.reporters.cards", "lint.reporters.review_json", "lint.cli.usage"}
@@ -130,6 +138,6 @@ def test_the_probe_sees_the_libraries_that_a_faulty_file_calls_for(homes: list[s
 
 
 def test_the_version_and_the_help_read_no_file_format(homes: list[str]) -> None:
-    for words in (["--version"], ["--help"]):
+    for words in (["--version"], ["--help"], ["mend", "--help"]):
         _, names = modules(PROBE, homes, *words)
-        assert not names & {"yaml", "spotline.lint.project.review", "spotline.lint.body.built"}
+        assert not names & {"argparse", "yaml", "spotline.lint.project.review", "spotline.lint.body.built"}

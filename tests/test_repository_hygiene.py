@@ -47,6 +47,7 @@ FLOORS = (
     "model",
     "body",
     "counting",
+    "remedies",
     "engine",
     "api",
     "rules",
@@ -276,7 +277,7 @@ def test_rules_know_only_what_they_judge() -> None:
     others = {
         part_of(other) for module, named in graph().items() if part_of(module) == "rules" for other in named
     }
-    judged = {"text", "wording", "findings", "model", "body", "counting", "engine", "rules"}
+    judged = {"text", "wording", "findings", "model", "body", "counting", "remedies", "engine", "rules"}
     assert others <= judged
 
 

@@ -25,13 +25,18 @@ HELP: dict[str, tuple[str, str]] = {}
 """How each command is called, and what it does; ``{schemas}`` stands for the names of the schemas."""
 
 
-def _command(usage: str, about: str) -> Callable[[Run], Run]:
+EXAMPLES: dict[str, tuple[str, ...]] = {}
+"""How commands may be called, for their own help."""
+
+
+def _command(usage: str, about: str, *examples: str) -> Callable[[Run], Run]:
     """Makes a function a command, with its help: ``usage`` is its name and what may follow."""
 
     def add(run: Run) -> Run:
         name = usage.partition(" ")[0]
         COMMANDS[name] = run
         HELP[name] = usage, about
+        EXAMPLES[name] = examples
         return run
 
     return add
@@ -91,6 +96,8 @@ def _forms(table: Iterable[str]) -> str:
     terminal, lines the default elsewhere. --record-known puts all that is found on record, so that
     only what is new blocks from then on. --rules-from adds the rules of a Python module of your own.
     """,
+    "review",
+    "review programmes/winter.programme.yaml --as lines",
 )
 def _review(words: list[str]) -> int:
     chosen, paths = _split(words, {"--as": REVIEW, "--record-known": (), "--rules-from": None})
@@ -127,6 +134,9 @@ def _record(record: Callable[[list[str], date], list[str]], paths: list[str], to
     is valid in its plain spelling: 1:30 as 90 s. --show prints the difference and writes nothing,
     --ask walks through what leaves a choice, --undo takes the last run back.
     """,
+    "mend --show",
+    "mend --spelling programmes",
+    "mend --undo",
 )
 def _mend(words: list[str]) -> int:
     chosen, paths = _split(words, {"--spelling": (), "--show": (), "--ask": (), "--undo": ()})
@@ -201,6 +211,8 @@ def _take_rules(module: str) -> bool:
     In a team's folder its own exercises are among them.
     Without a word, counts the catalogue.
     """,
+    "exercises hamstrings long dumbbell",
+    "exercises 'seated leg curl'",
 )
 def _exercises(words: list[str]) -> int:
     chosen, asked = _split(words, {"--as": EXERCISES})
@@ -224,6 +236,8 @@ def _exercises(words: list[str]) -> int:
     lists the rules; with names, shows their pages: what each counts and wants, why, its sources
     and limits, examples, how to move and waive it.
     """,
+    "rules",
+    "rules knee-flexion-missing",
 )
 def _rules(words: list[str]) -> int:
     chosen, names = _split(words, {"--as": RULES})
@@ -237,7 +251,7 @@ def _rules(words: list[str]) -> int:
     return 0
 
 
-@_command("schema NAME", "prints a JSON Schema: {schemas}.")
+@_command("schema NAME", "prints a JSON Schema: {schemas}.", "schema programme")
 def _schema(words: list[str]) -> int:
     from ...schema import names, text
 
@@ -254,6 +268,8 @@ def _schema(words: list[str]) -> int:
     the hook, how editors indent. On a terminal it asks for what no option says; elsewhere the usual
     holds. What is there already is never overwritten.
     """,
+    "set-up",
+    "set-up my-team --name Mara --level intermediate --days 'monday thursday'",
 )
 def _set_up(words: list[str]) -> int:
     from ..starting.answers import QUESTIONS, answered
@@ -292,6 +308,7 @@ def _set_up(words: list[str]) -> int:
     runs the language server on standard input and output, for an editor to start. It needs
     pip install "spotline[editor]".
     """,
+    "editor --version",
 )
 def _editor(words: list[str]) -> int:
     chosen, others = _split(words, {"--stdio": (), "--version": ()})

@@ -30,6 +30,8 @@ def _answer(words: list[str]) -> int:
     for stream in (sys.stdout, sys.stderr):
         if hasattr(stream, "reconfigure"):
             stream.reconfigure(errors="backslashreplace")
+    if words[:1] == ["help"] and len(words) > 1:
+        words = [words[1], "--help"]
     if not words or words[0] in ("--help", "-h", "help"):
         from .usage import help_text
 
@@ -41,6 +43,11 @@ def _answer(words: list[str]) -> int:
         command = COMMANDS.get(words[0])
         if command is None:
             raise no_such("command", words[0], COMMANDS)
+        if _asks_for_help(words[1:]):
+            from .usage import command_help
+
+            print(command_help(words[0]), end="")
+            return 0
         return command(words[1:])
     except RefusedError as refused:
         from .usage import usage_lines
@@ -48,3 +55,9 @@ def _answer(words: list[str]) -> int:
         print(f"spotline: {refused}", file=sys.stderr)
         print(usage_lines(), file=sys.stderr)
         return 2
+
+
+def _asks_for_help(words: list[str]) -> bool:
+    """Whether an option asks for the help of a command; behind ``--`` it is the name of a file."""
+    options = words[: words.index("--")] if "--" in words else words
+    return "--help" in options or "-h" in options

@@ -5,13 +5,17 @@ from __future__ import annotations
 from textwrap import dedent, indent
 
 from ...schema import names
-from .commands import HELP
+from .commands import EXAMPLES, HELP
 
 COLUMN = 9
 """Columns that the names of commands take in the help."""
 
-CLOSING = """\
-Exit code: 0 nothing blocks, 1 a finding blocks or no exercise is found, 2 the job could not be done.
+EXIT_CODES = (
+    "Exit code: 0 nothing blocks, 1 a finding blocks or no exercise is found, 2 the job could not be done."
+)
+
+CLOSING = f"""\
+{EXIT_CODES}
 spotline reviews what is written down. It clears nobody to train: questions of health belong to the
 athlete's clinician or another licensed professional, and local rules come first.
 """
@@ -23,9 +27,25 @@ def help_text() -> str:
     return "\n".join([usage_lines(), "", *paragraphs, "", CLOSING]).replace("{schemas}", ", ".join(names()))
 
 
+def command_help(name: str) -> str:
+    """How one command is called, what it does, and examples of it."""
+    usage, about = HELP[name]
+    words = dedent(about).strip()
+    examples = [f"  spotline {example}" for example in EXAMPLES.get(name, ())]
+    lines = [
+        f"usage: spotline {usage}",
+        "",
+        words[:1].upper() + words[1:],
+        *(["", "Examples:" if len(examples) > 1 else "Example:", *examples] if examples else []),
+        "",
+        EXIT_CODES,
+    ]
+    return "\n".join(lines).replace("{schemas}", ", ".join(names())) + "\n"
+
+
 def usage_lines() -> str:
     """How each command is called, a line each."""
-    calls = [*(usage for usage, _ in HELP.values()), "--help | --version"]
+    calls = [*(usage for usage, _ in HELP.values()), "[COMMAND] --help | --version"]
     return "usage: " + "\n       ".join(f"spotline {call}" for call in calls)
 
 

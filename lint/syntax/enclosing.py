@@ -12,7 +12,7 @@ if TYPE_CHECKING:
     from .tree import Node
 
 
-class Step:
+class WayStep:
     """A value on the way to an offset: the ``group`` or list that holds it, and its key or number there."""
 
     __slots__ = ("group", "key", "node")
@@ -30,10 +30,10 @@ def _root(text: Text) -> Node | None:
     return parse(text.name, text.content).root
 
 
-def way_to(place: Place) -> list[Step]:
+def way_to(place: Place) -> list[WayStep]:
     """The values that hold the start of a place, the outermost first; none where it is used by an alias."""
     root = None if place.through else _root(place.text)
-    steps: list[Step] = []
+    steps: list[WayStep] = []
     node, offset = root, place.start
     while node is not None and node.defined is None:
         step = _below(node, offset)
@@ -44,13 +44,13 @@ def way_to(place: Place) -> list[Step]:
     return steps
 
 
-def _below(node: Node, offset: int) -> Step | None:
+def _below(node: Node, offset: int) -> WayStep | None:
     if isinstance(node, Sequence):
         for number, item in enumerate(node.items):
             if item.start <= offset < item.end:
-                return Step(node, number, item)
+                return WayStep(node, number, item)
     elif isinstance(node, Mapping):
         for key, entry in node.entries.items():
             if not entry.merged and entry.key.start <= offset < max(entry.value.end, entry.key.end):
-                return Step(node, key, entry.value)
+                return WayStep(node, key, entry.value)
     return None

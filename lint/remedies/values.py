@@ -1,0 +1,8 @@
+"""What rules offer of the edits of any text: words written, added, swapped and taken out, numbers corrected."""
+
+from __future__ import annotations
+
+from ..syntax.numbers import slips, with_number
+from ..syntax.rewrites import added, dropped, item_dropped, one_of, swapped
+
+__all__ = ["added", "dropped", "item_dropped", "one_of", "slips", "swapped", "with_number"]
