@@ -232,10 +232,10 @@ def moving(session: Session, day: str, *to: str) -> Offer:
     return work_out
 
 
-def moving_apart(week: Week, session: Session, day: int, other: int, apart: int) -> Offer:
-    """A session from one day of the week to a free one, some days from another, weeks repeating.
+def moving_apart(week: Week, session: Session, day: int, others: Iterable[int], apart: int) -> Offer:
+    """A session from one day of the week to a free one, some days from others, weeks repeating.
 
-    ``day`` and ``other`` are numbers of days of the calendar, as `day_name` takes them.
+    ``day`` and ``others`` are numbers of days of the calendar, as `day_name` takes them.
     """
 
     def work_out() -> Iterator[Edit]:
@@ -246,8 +246,9 @@ def moving_apart(week: Week, session: Session, day: int, other: int, apart: int)
         taken = {number % DAYS_A_WEEK for number, _ in week.by_day()}
         days = athlete.days if athlete is not None and isinstance(athlete.days, tuple) else ()
         for number in sorted(range(day - 3, day + 4), key=lambda one: abs(one - day)):
-            name, distance = day_name(starts, number), (number - other) % DAYS_A_WEEK
-            is_far = min(distance, DAYS_A_WEEK - distance) >= apart
+            name = day_name(starts, number)
+            ahead = [(number - other) % DAYS_A_WEEK for other in others]
+            is_far = all(apart <= distance <= DAYS_A_WEEK - apart for distance in ahead)
             if is_far and number % DAYS_A_WEEK not in taken and (not days or name.lower() in days):
                 yield from moved(session, day_name(starts, day), name)
 

@@ -116,11 +116,16 @@ def sessions_too_close(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]
                 and (work.sets or before.hard[part].sets)
             ]
             if close and not later.week.rehabilitation:
-                yield _too_close(before, later, close, hours, limits)
+                yield _too_close(before, later, close, days, hours, limits)
 
 
 def _too_close(
-    before: _Day, later: _Day, close: list[tuple[str, str]], hours: int, limits: Limits
+    before: _Day,
+    later: _Day,
+    close: list[tuple[str, str]],
+    days: list[_Day],
+    hours: int,
+    limits: Limits,
 ) -> DraftFinding:
     programme = later.week.programme
     first, second = (day_name(programme.starts, day.number) for day in (before, later))
@@ -143,7 +148,7 @@ def _too_close(
         if activities
         else f"Move one day, or keep it {least}.",
         where=session.name,
-        edits=_apart(before, later, close, ceil(limits.number(needed) / HOURS_A_DAY)),
+        edits=_apart(before, later, close, days, ceil(limits.number(needed) / HOURS_A_DAY)),
         subject=f"{first} {second}",
         related=counted_lines(
             *(sets for part in close for day in (before, later) if (sets := day.hard[part].sets))
@@ -155,14 +160,24 @@ def _too_close(
     )
 
 
-def _apart(before: _Day, later: _Day, close: list[tuple[str, str]], days: int) -> Offer:
-    """Either session on a day that is far enough from the other."""
-    offers = [
-        moving_apart(one.week, session, one.number, other.number, days)
-        for one, other in ((later, before), (before, later))
-        if (session := one.session(close)) is not None
+def _apart(before: _Day, later: _Day, close: list[tuple[str, str]], days: list[_Day], apart: int) -> Offer:
+    """Either session on a day that is far enough from all others that are hard for the same groups."""
+    return offering(
+        *(
+            moving_apart(one.week, session, one.number, _as_hard(one, days), apart)
+            for one in (later, before)
+            if (session := one.session(close)) is not None
+        )
+    )
+
+
+def _as_hard(day: _Day, days: list[_Day]) -> list[int]:
+    """The other days of its week that are hard for one of its groups."""
+    return [
+        one.number
+        for one in days
+        if one.week is day.week and one is not day and not one.hard.keys().isdisjoint(day.hard)
     ]
-    return offering(*offers)
 
 
 def _worst_first(groups: list[str], *days: _Day) -> list[str]:

@@ -86,7 +86,7 @@ def spine_days_consecutive(ledger: Ledger, limits: Limits) -> Iterator[DraftFind
             wanted="a day between",
             change="Move one, or swap in a leg press or hip thrust.",
             where=line_name(line),
-            edits=moving_apart(week, line.session, number, number - 1, 2),
+            edits=moving_apart(week, line.session, number, [number - 1], 2),
             subject=f"{first} {second}",
             group="spine",
             amount=Amount(0, 1, "days between"),

@@ -14,7 +14,7 @@ from .edits import Mend, apart, applied, certain
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
-    from collections.abc import Callable, Iterable
+    from collections.abc import Callable, Collection
     from datetime import date
 
     from ..engine.registry import Rule
@@ -24,6 +24,9 @@ if TYPE_CHECKING:
 
     Chooser = Callable[[FileReview], list[Mend]]
     """Picks the mends of one reviewed file."""
+
+UPKEEP = "upkeep"
+"""The family of rules on what is written otherwise than it is meant."""
 
 MOST_ROUNDS = 50
 """Rounds after which mending stops: each mends at least one place, and a mend can uncover the next fault."""
@@ -112,7 +115,11 @@ class Rounds:
             tried.open(path, text)
         tried.open(one.file.real, content)
         after = next((file for file in self._review(tried).files if file.file.real == one.file.real), None)
-        return after is not None and not _is_worse(one, after, mends)
+        return after is not None and not _is_worse(one, after, mends, self._uncovering(one))
+
+    def _uncovering(self, one: FileReview) -> set[str]:
+        """The rules on what was written otherwise than meant: others see it once it is written as meant."""
+        return {rule.name for rule in (*(self._rules or ()), *one.team.rules) if rule.family == UPKEEP}
 
     def _keep(self, one: FileReview, mends: list[Mend]) -> None:
         """Takes mends over into the overlay."""
@@ -127,7 +134,9 @@ def _content(one: FileReview) -> str:
     return one.reading.text.content
 
 
-def _is_worse(before: FileReview, after: FileReview, mends: list[Mend]) -> bool:
+def _is_worse(
+    before: FileReview, after: FileReview, mends: list[Mend], uncovering: Collection[str] = ()
+) -> bool:
     """Whether a mended text still has what was mended, or has as many faults of reading as before.
 
     What a rule finds in words that could not be read before was there all the time, and is no fault of a
@@ -141,9 +150,8 @@ def _is_worse(before: FileReview, after: FileReview, mends: list[Mend]) -> bool:
     gone = Counter(map(_key, mended))
     if not _is_read(after) or any(now[key] > was[key] - number for key, number in gone.items()):
         return True
-    if any(one.surely is None and not _is_of_reading(one) for one in mended) and _brings(
-        before, after, mended
-    ):
+    chosen = [one for one in mended if one.surely is None and not _is_of_reading(one)]
+    if chosen and _brings(before, after, chosen, uncovering):
         return True
     if not mended and now - was:
         return True  # a plainer spelling says the same, so nothing may be found that was not
@@ -151,7 +159,9 @@ def _is_worse(before: FileReview, after: FileReview, mends: list[Mend]) -> bool:
     return _faults(after) > _faults(before) - of_reading
 
 
-def _brings(before: FileReview, after: FileReview, mended: Iterable[Finding]) -> bool:
+def _brings(
+    before: FileReview, after: FileReview, mended: Collection[Finding], uncovering: Collection[str]
+) -> bool:
     """Whether what a choice was to mend is found still, or an error or warning that was not found before.
 
     Words and numbers may change with an edit, so rules are counted, with what each finding is about.
@@ -159,6 +169,8 @@ def _brings(before: FileReview, after: FileReview, mended: Iterable[Finding]) ->
     was, now = (Counter((one.rule, one.subject) for one in review.findings) for review in (before, after))
     if any(now[one.rule, one.subject] >= was[one.rule, one.subject] for one in mended):
         return True
+    if any(one.rule in uncovering for one in mended):
+        return False
     serious = [one for one in after.findings if one.severity != "note"]
     return any(now[one.rule, one.subject] > was[one.rule, one.subject] for one in serious)
 

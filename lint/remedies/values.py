@@ -1,4 +1,4 @@
-"""What rules offer of the edits of any text: words written, added, swapped and taken out, numbers corrected."""
+"""Edits of any text, as rules offer them: words written, added, swapped, taken out; numbers corrected."""
 
 from __future__ import annotations
 

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import sys
 
+from ..findings.finding import SEVERITIES
 from ..mending.edits import with_a_choice
 from ..mending.run import difference
 from ..wording.words import counted_noun, safe, shortened
@@ -51,9 +52,10 @@ def choices(rounds: Rounds) -> Iterator[str]:
 
 
 def findings_to_choose(rounds: Rounds) -> Iterator[tuple[str, Finding]]:
-    """The findings that leave a choice, each with the name of its file."""
+    """The findings that leave a choice, each with the name of its file; the most serious of each first."""
     for one in rounds.review.files:
-        for finding in with_a_choice(one.findings):
+        found = with_a_choice(one.findings)
+        for finding in sorted(found, key=lambda each: -SEVERITIES.index(each.severity)):
             yield one.name, finding
 
 

@@ -8,6 +8,7 @@ from ..syntax.rewrites import key_out
 from ..syntax.tree import Mapping
 from ..wording.words import listed, with_article
 from .lookup import name_key
+from .readings import ways
 from .slips import nearest
 
 TYPE_CHECKING = False
@@ -114,6 +115,7 @@ class KeyExplainer:
             parts = self.schema.at((*path, key))
             values = [one[key] for one in around if isinstance(one, dict) and is_single(one.get(key))]
             values = [one for one in values if any(self.schema.accepts(part, one) for part in parts)]
+            values = [one for one in values if len(ways(str(one), key)) < 2]
             likely = sorted(dict.fromkeys(values), key=lambda one: -values.count(one))[:MOST_LIKELY]
             after = name if name in group.entries else list(group.entries)[-1]
             for value in likely or self.schema.examples((*path, key))[:1]:

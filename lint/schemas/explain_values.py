@@ -8,7 +8,7 @@ from ..findings.finding import Edit
 from ..syntax.additions import before_next_key
 from ..syntax.enclosing import way_to
 from ..syntax.numbers import slips
-from ..syntax.rewrites import dropped, key_out, one_of
+from ..syntax.rewrites import key_out, one_of
 from ..syntax.scalars import OutOfRangeError, core_value
 from ..syntax.tree import Mapping, Scalar
 from ..wording.words import listed, with_article
@@ -136,8 +136,14 @@ class ValueExplainer:
             at.place,
             f"{_called(path)} is empty.",
             change=f"Write it{self.schema.example(path)}, or take it out.",
-            edits=lambda: dropped(at.place),
+            edits=lambda: self._without(path),
         )
+
+    def _without(self, path: DataPath) -> Iterator[Edit]:
+        """The key at a path taken out; of an item of a list, nothing."""
+        group = self.data.node(path[:-1]).node
+        if isinstance(path[-1], str) and isinstance(group, Mapping) and group.defined is None:
+            yield from key_out(group, self.data.as_written(path[:-1], path[-1]))
 
     def _unknown_word(self, violation: Violation, at: NodeAtPath) -> Finding:
         known: list[str] = violation.wants

@@ -17,6 +17,7 @@ if TYPE_CHECKING:
     from collections.abc import Iterable, Iterator
 
     from ..text.places import Place
+    from .enclosing import WayStep
 
 
 def one_of(place: Place | None, several: Iterable[str], about: str = "") -> Iterator[Edit]:
@@ -56,14 +57,20 @@ def added(place: Place, words: str) -> Iterator[Edit]:
 def dropped(place: Place | None) -> Iterator[Edit]:
     """Takes out the word of a list at a place; the whole key where it is the last one or no list."""
     steps = [] if place is None else way_to(place)
-    if not steps:
+    last = steps[-1] if steps else None
+    if place is None or last is None or place.start not in _starts(last):
         return
-    last = steps[-1]
     if isinstance(last.group, Sequence) and len(last.group.items) > 1:
         yield from _item_out(last.group, last.node.start, last.node.end)
         return
     holder = next(step for step in reversed(steps) if isinstance(step.group, Mapping))
     yield from key_out(holder.group, str(holder.key))
+
+
+def _starts(step: WayStep) -> tuple[int, ...]:
+    """Where a value starts, and its key."""
+    entry = step.group.entries[str(step.key)] if isinstance(step.group, Mapping) else None
+    return (step.node.start,) if entry is None else (step.node.start, entry.key.start)
 
 
 def item_dropped(place: Place, key: str) -> Iterator[Edit]:

@@ -109,7 +109,7 @@ def test_a_fault_behind_another_is_mended_in_the_next_round() -> None:
 
 
 def test_what_leaves_a_choice_is_listed_and_not_written(capsys: pytest.CaptureFixture[str]) -> None:
-    line = "{exercise: back squat, sets: 3, reps: 5, rir: 0, rpe: 7}"
+    line = "{exercise: leg extension, sets: 3, reps: 5, rir: 0, rpe: 7}"
     path = plan(PLAN.format(lines=line).replace("stregnth", "strength"))
     before = path.read_bytes()
     assert main(["mend", "--ask"]) == 1
@@ -124,7 +124,7 @@ def test_what_leaves_a_choice_is_listed_and_not_written(capsys: pytest.CaptureFi
     [(["2"], "rir: 3"), (["1"], "rpe: 10"), (["", ""], ""), (["9", "x", "2"], "rir: 3"), (["q"], "")],
 )
 def test_a_choice_that_is_made_is_written(answers: list[str], kept: str) -> None:
-    line = "{exercise: back squat, sets: 3, reps: 5, rir: 0, rpe: 7}"
+    line = "{exercise: leg extension, sets: 3, reps: 5, rir: 0, rpe: 7}"
     path = plan(PLAN.format(lines=line))
     rounds = Rounds(["."], TODAY)
     rounds.run()
@@ -137,7 +137,7 @@ def test_a_choice_that_is_made_is_written(answers: list[str], kept: str) -> None
 
 
 def test_the_end_of_the_input_stops_the_questions() -> None:
-    plan(PLAN.format(lines="{exercise: back squat, sets: 3, reps: 5, rir: 0, rpe: 7}"))
+    plan(PLAN.format(lines="{exercise: leg extension, sets: 3, reps: 5, rir: 0, rpe: 7}"))
     rounds = Rounds(["."], TODAY)
 
     def gone(question: str) -> str:
