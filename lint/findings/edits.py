@@ -29,7 +29,7 @@ def _joined(several: list[tuple[Edit, ...]]) -> Iterator[Edit]:
 
 
 def in_one(label: str, edits: Iterable[Edit], *, certain: bool = False) -> Edit | None:
-    """One edit that makes several; of two that touch the first stands. None where there are none.
+    """One edit that makes several; of two in each other's way the first stands. None where there are none.
 
     They must lie in one text: what lies in another is left out.
     """
@@ -48,4 +48,7 @@ def in_one(label: str, edits: Iterable[Edit], *, certain: bool = False) -> Edit 
 
 
 def _touch(one: Edit, other: Edit) -> bool:
-    return one.place.start <= other.place.end and other.place.start <= one.place.end
+    if one.place.start < other.place.end and other.place.start < one.place.end:
+        return True
+    adds = not (one.place.end > one.place.start and other.place.end > other.place.start)
+    return adds and one.place.start <= other.place.end and other.place.start <= one.place.end

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from ..findings.edits import in_one
 from ..findings.finding import Edit
 from ..syntax.additions import key_added
 from ..syntax.rewrites import key_out
@@ -69,7 +70,7 @@ class KeyExplainer:
                 )
             place = self.data.node((*path, key)).entry_place
             counted = f"{with_article(kind['title']).capitalize()} has no `{key}`."
-            out = self._taking_out(path, key, *([meant] if meant is not None else []))
+            out = self._taking_out(path, [key], meant)
             yield self.data.finding(
                 "key-unknown", path, place, counted, wanted=wanted, change=change, edits=out
             )
@@ -109,7 +110,8 @@ class KeyExplainer:
 
         def work_out() -> Iterator[Edit]:
             group = self.data.node(path).node
-            if not isinstance(group, Mapping) or not group.entries or key == name:
+            examples = self.schema.examples((*path, key))
+            if not isinstance(group, Mapping) or not group.entries or not examples:
                 return  # a name is the coach's own
             around = self.data.value(path[:-1]) if path and isinstance(path[-1], int) else ()
             parts = self.schema.at((*path, key))
@@ -118,7 +120,7 @@ class KeyExplainer:
             values = [one for one in values if len(ways(str(one), key)) < 2]
             likely = sorted(dict.fromkeys(values), key=lambda one: -values.count(one))[:MOST_LIKELY]
             after = name if name in group.entries else list(group.entries)[-1]
-            for value in likely or self.schema.examples((*path, key))[:1]:
+            for value in likely or examples[:1]:
                 words = f"{key}: {value}"
                 edit = key_added(group, after, words, f"add {words}")
                 if edit is not None:
@@ -126,14 +128,23 @@ class KeyExplainer:
 
         return work_out
 
-    def _taking_out(self, path: DataPath, *keys: str) -> Edits:
-        """Takes one of some keys out, with its value."""
+    def _taking_out(self, path: DataPath, keys: list[str], instead: str | None = None) -> Edits:
+        """Takes keys out, with their values; or the key that the only one is a slip of, which it becomes."""
 
         def work_out() -> Iterator[Edit]:
-            node = self.data.node(path)
-            if isinstance(node.node, Mapping) and node.node.defined is None:
-                for key in keys:
-                    yield from key_out(node.node, self.data.as_written(path, key))
+            group = self.data.node(path).node
+            if not isinstance(group, Mapping) or group.defined is not None:
+                return
+            edits = [edit for key in keys for edit in key_out(group, self.data.as_written(path, key))]
+            whole = in_one(f"take out {listed(keys)}", edits)
+            if whole is not None:
+                yield whole
+            if instead is not None:
+                slip = Edit(self.data.node((*path, keys[0])).entry_place, instead, "write")
+                other = key_out(group, self.data.as_written(path, instead))
+                whole = in_one(f"write {instead} for {keys[0]}, in its place", [slip, *other])
+                if whole is not None:
+                    yield whole
 
         return work_out
 
@@ -173,7 +184,7 @@ class KeyExplainer:
             f"{stand} {beside}.",
             wanted="Only one of the two can hold.",
             change="Take one of them out.",
-            edits=self._taking_out(violation.path, *keys),
+            edits=self._taking_out(violation.path, keys),
         )
 
     def _meant(self, path: DataPath, key: str) -> str | None:

@@ -7,7 +7,7 @@ import re
 from ..findings.finding import Edit
 from ..syntax.additions import before_next_key
 from ..syntax.enclosing import way_to
-from ..syntax.numbers import slips
+from ..syntax.numbers import slips, with_number
 from ..syntax.rewrites import key_out, one_of
 from ..syntax.scalars import OutOfRangeError, core_value
 from ..syntax.tree import Mapping, Scalar
@@ -140,10 +140,27 @@ class ValueExplainer:
         )
 
     def _without(self, path: DataPath) -> Iterator[Edit]:
-        """The key at a path taken out; of an item of a list, nothing."""
-        group = self.data.node(path[:-1]).node
-        if isinstance(path[-1], str) and isinstance(group, Mapping) and group.defined is None:
-            yield from key_out(group, self.data.as_written(path[:-1], path[-1]))
+        """The example written behind the key at a path; or the key taken out, where it is not needed."""
+        key, group = path[-1], self.data.node(path[:-1]).node
+        if not isinstance(key, str) or not isinstance(group, Mapping) or group.defined is not None:
+            return
+        entry = group.entries[self.data.as_written(path[:-1], key)]
+        for example in self.schema.examples(path)[:1]:
+            end = max(group.source.content.index(":", entry.key.end) + 1, entry.value.end)
+            yield from one_of(group.source.place(entry.key.start, end), [f"{key}: {example}"])
+        if not self._is_needed(path):
+            yield from key_out(group, self.data.as_written(path[:-1], key))
+
+    def _is_needed(self, path: DataPath) -> bool:
+        """Whether the data would break as much without the key at a path."""
+        from copy import deepcopy
+
+        without = deepcopy(self.data.plain)
+        group: Any = without
+        for step in path[:-1]:
+            group = group[step]
+        del group[path[-1]]
+        return len(self.schema.violations(without)) >= len(self.schema.violations(self.data.plain))
 
     def _unknown_word(self, violation: Violation, at: NodeAtPath) -> Finding:
         known: list[str] = violation.wants
@@ -168,7 +185,7 @@ class ValueExplainer:
             f"{_called(violation.path)} is {at.words}.",
             wanted=f"It takes {numbers} from {limits['minimum']} to {limits['maximum']}.",
             change="Correct the number.",
-            edits=lambda: slips(at.place, limits["minimum"], limits["maximum"], bound=True),
+            edits=lambda: _in_range(at.place, limits, violation.value),
         )
 
     def _too_few(self, violation: Violation, at: NodeAtPath) -> Finding:
@@ -246,6 +263,14 @@ class ValueExplainer:
                 return f"Write `{name}: {words}`, with what belongs to it below.", ()
             return "Write it in lines below." if single else "Take the dashes out, or the list apart.", ()
         return "Write a single value.", ()
+
+
+def _in_range(place: Place, limits: Schema, number: float) -> Iterator[Edit]:
+    """What a number could have been, and the nearest that a key takes."""
+    low, high, step = limits["minimum"], limits["maximum"], limits.get("multipleOf")
+    if step and low <= number <= high:
+        return with_number(place, number, [number // step * step, number // step * step + step])
+    return slips(place, low, high, bound=True)
 
 
 MOST_WORDS = 7

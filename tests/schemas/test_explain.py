@@ -11,6 +11,7 @@ from hypothesis import strategies as st
 from jsonschema import Draft202012Validator
 
 from spotline import schema as schemas
+from spotline.lint.mending.edits import with_edits
 from spotline.lint.schemas.explain import explain
 from spotline.lint.schemas.slips import nearest, repairs
 from spotline.lint.syntax.builder import parse
@@ -131,10 +132,31 @@ def test_one_slip_is_one_finding_at_its_place(kind, content, excerpt, rule, coun
 def test_an_edit_mends_what_it_is_offered_for(kind, content, change):
     finding = one(told(content, kind))
     offered = re.fullmatch(r"Write [`']([^`]*?)[`'](?:, in quotes)?\.", change)
-    assert bool(finding.edits) == bool(offered)
-    if finding.edits:
+    assert (finding.surely is not None) == bool(offered)
+    if offered:
         assert finding.edits[0].words.strip("'") == offered[1]
-        assert told(mended(content, finding), kind) == []
+    for edit in finding.edits:
+        assert (edit.label, told(with_edits(content, [edit]), kind)) == (edit.label, [])
+
+
+NAMES_NO_WORDS = (
+    "Correct it.",
+    "Write it.",
+    "Write a single value.",
+    "Start each line below it with a dash.",
+    "Add what is missing, or write what is there as a line of its own.",
+    *(f"Add `{name}`." for name in ("exercise", "sessions", "name", "movement")),
+)
+"""Changes that leave the words to the coach: nobody else knows what was meant."""
+
+THE_ONLY_ONE = ("programme: P\nsessions: []\n", "motto: hello\n")
+"""What cannot be taken out: without it nothing would be left, or something would be missing."""
+
+
+@pytest.mark.parametrize(("kind", "content", "change"), [(slip[0], slip[1], slip[5]) for slip in SLIPS])
+def test_what_names_its_remedy_carries_it(kind, content, change):
+    names_some = change not in NAMES_NO_WORDS and content not in THE_ONLY_ONE
+    assert bool(one(told(content, kind)).edits) == names_some
 
 
 PROGRAMMING = re.compile(
