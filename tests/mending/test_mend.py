@@ -13,8 +13,11 @@ from ruamel.yaml import YAML
 
 from spotline.lint.cli.ask import ask
 from spotline.lint.cli.main import main
+from spotline.lint.findings.finding import Edit
+from spotline.lint.mending.edits import Mend, apart, applied, with_edits
 from spotline.lint.mending.rounds import Rounds
 from spotline.lint.mending.run import write
+from spotline.lint.text.places import Text
 from spotline.tests.conftest import TODAY
 
 PLAN = "programme: Quarry\ngoal: stregnth  # five\nfocus: [quadriceps]\nsessions:\n  - session: Lower\n    exercises:\n      - {lines}\n"
@@ -231,3 +234,85 @@ def test_outside_the_edits_every_byte_stays(
     assert now == sound
     reader = YAML()
     assert reader.load(now) == reader.load(sound)
+
+
+# Bad input
+
+
+def test_a_file_that_cannot_be_written_is_told_and_stays(
+    monkeypatch: pytest.MonkeyPatch, capsys: pytest.CaptureFixture[str]
+) -> None:
+    path = plan()
+    before = path.read_bytes()
+    monkeypatch.setattr("os.access", lambda path, mode: False)  # the tests may run as root, who may write all
+    assert main(["mend"]) == 2
+    assert path.read_bytes() == before
+    assert "plan.programme.yaml was not written: this account may not write it" in capsys.readouterr().err
+
+
+def test_a_link_inside_the_repository_is_mended_where_it_leads() -> None:
+    path = plan(name="real.yaml")
+    Path("plan.programme.yaml").symlink_to("real.yaml")
+    assert main(["mend", "plan.programme.yaml"]) == 0
+    assert Path("plan.programme.yaml").is_symlink()
+    assert "stregnth" not in path.read_text()
+
+
+def test_a_folder_that_is_no_repository_is_mended_all_the_same(
+    tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    (tmp_path / "bare").mkdir()
+    monkeypatch.chdir(tmp_path / "bare")
+    path = plan()
+    before = path.read_bytes()
+    assert main(["mend"]) == 0
+    assert b"stregnth" not in path.read_bytes()
+    assert main(["mend", "--undo"]) == 0
+    assert path.read_bytes() == before
+
+
+def test_a_folder_that_is_not_there_is_told(capsys: pytest.CaptureFixture[str]) -> None:
+    assert main(["mend", "nowhere"]) == 2
+    assert "Traceback" not in capsys.readouterr().err
+
+
+def test_of_two_edits_that_overlap_the_first_is_made() -> None:
+    """The slip of a key that stands twice: it is renamed or taken out, never both."""
+    path = plan(PLAN.format(lines="{exercise: back squat, sets: 3, reps: 5, rets: 3 min, rets: 2 min}"))
+    main(["mend"])
+    assert "rest: 3 min, rets: 2 min" in path.read_text()
+
+
+def test_edits_of_several_parts_keep_apart_from_others() -> None:
+    text = Text("a", "0123456789")
+    both = Edit(text.place(1, 2), "x", "both", further=(Edit(text.place(6, 7), "y", "both"),))
+    inside = Edit(text.place(6, 8), "z", "inside")
+    other = Edit(text.place(3, 4), "w", "other")
+    kept = apart([Mend(None, one) for one in (other, inside, both)])
+    assert [mend.edit for mend in kept] == [both, other]
+    assert applied(text.content, kept) == "0x2w45y789"
+
+
+@pytest.mark.parametrize("end", ["\n", "\r\n", "\r"])
+def test_new_lines_end_as_those_of_the_text(end: str) -> None:
+    text = Text("a", f"one{end}two{end}")
+    for words in ("\nnew", "\r\nnew", "\rnew"):
+        assert with_edits(text.content, [Edit(text.place(3, 3), words, "add")]) == f"one{end}new{end}two{end}"
+
+
+def test_spelling_and_undo_exclude_one_another(capsys: pytest.CaptureFixture[str]) -> None:
+    assert main(["mend", "--spelling", "--undo"]) == 2
+    assert "--spelling and --undo exclude one another" in capsys.readouterr().err
+
+
+def test_a_plainer_spelling_is_shown_and_written_only_when_asked_for(
+    capsys: pytest.CaptureFixture[str],
+) -> None:
+    path = plan(PLAN.format(lines="{exercise: back squat, sets: 3, reps: 5, rest: 1:30}"))
+    main(["mend"])
+    assert "rest: 1:30" in path.read_text()
+    main(["mend", "--spelling", "--show"])
+    assert "rest: 1:30" in path.read_text()
+    assert "rest: 90 s}" in capsys.readouterr().out
+    main(["mend", "--spelling"])
+    assert "rest: 90 s}" in path.read_text()

@@ -179,6 +179,17 @@ EVERYTHING_ELSE = {
                         "end line": 1,
                         "end column": 1,
                         "words": "w",
+                        "certain": False,
+                        "further": [
+                            {
+                                "file": "a",
+                                "line": 1,
+                                "column": 1,
+                                "end line": 1,
+                                "end column": 2,
+                                "words": "",
+                            }
+                        ],
                     }
                 ],
             }

@@ -64,6 +64,7 @@ TEXT = ("some words", "")
 LINE = {"exercise": "back squat", "sets": 3}
 VISIT = {"session": "Lower A", "exercises": [LINE]}
 POSITION = (14, 0)
+PART = {"file": "a", "line": 1, "column": 1, "end line": 1, "end column": 1, "words": "3"}
 
 OWN = {"name": "boathouse hinge", "implement": "sandbag", "actions": ["hip extension"]}
 
@@ -590,9 +591,23 @@ PROPERTIES = {
             "end line": 1,
             "end column": 1,
             "words": "3",
+            "certain": True,
         },
         {
             "label": TEXT,
+            "file": ("b", 1),
+            "line": POSITION,
+            "column": POSITION,
+            "end line": POSITION,
+            "end column": POSITION,
+            "words": ("", 3),
+            "certain": (False, "no"),
+            "further": ([PART], []),
+        },
+    ),
+    ("review", "part"): (
+        PART,
+        {
             "file": ("b", 1),
             "line": POSITION,
             "column": POSITION,

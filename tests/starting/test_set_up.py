@@ -165,3 +165,69 @@ def test_a_folder_that_cannot_be_made_is_told(folder: Path, capsys: pytest.Captu
 )
 def test_there_is_a_day_between_two_days(days: tuple[str, ...], chosen: tuple[str, ...]) -> None:
     assert apart(days) == chosen
+
+
+# Bad input
+
+
+def test_a_folder_that_holds_things_keeps_them(folder: Path) -> None:
+    (folder / "programmes").mkdir()
+    (folder / "programmes" / "old.programme.yaml").write_text("programme: Old\n")
+    (folder / "notes.txt").write_text("mine\n")
+    assert main(["set-up"]) == 0
+    assert (folder / "programmes" / "old.programme.yaml").read_text() == "programme: Old\n"
+    assert (folder / "notes.txt").read_text() == "mine\n"
+
+
+def test_a_repository_with_another_hook_set_up_keeps_it(
+    folder: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    hooks = folder / ".git" / "hooks"
+    hooks.mkdir(parents=True)
+    (hooks / "pre-commit").write_text("#!/bin/sh\nexit 0\n")
+    (folder / ".pre-commit-config.yaml").write_text("repos: []  # ours\n")
+    assert main(["set-up"]) == 0
+    assert (hooks / "pre-commit").read_text() == "#!/bin/sh\nexit 0\n"
+    assert (folder / ".pre-commit-config.yaml").read_text() == "repos: []  # ours\n"
+    assert "kept as it is .pre-commit-config.yaml" in capsys.readouterr().out
+
+
+def test_it_needs_no_git(folder: Path, monkeypatch: pytest.MonkeyPatch) -> None:
+    monkeypatch.setenv("PATH", "")
+    assert main(["set-up"]) == 0
+    assert main(["review"]) == 0
+
+
+def test_a_name_that_is_a_file_where_a_folder_should_be_is_told(
+    folder: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    (folder / "athletes").write_text("a file\n")
+    assert main(["set-up"]) == 2
+    said = capsys.readouterr().err
+    assert said.startswith("spotline: ")
+    assert said.count("\n") == 1
+    assert (folder / "athletes").read_text() == "a file\n"
+
+
+def test_a_stop_while_the_files_are_written_leaves_whole_files(
+    folder: Path, monkeypatch: pytest.MonkeyPatch, capsys: pytest.CaptureFixture[str]
+) -> None:
+    from spotline.lint.starting import first_files as module
+
+    done: list[str] = []
+
+    def stopped(path: str, before: bytes | None, after: bytes, root: str) -> None:
+        if len(done) == 2:
+            raise KeyboardInterrupt
+        done.append(path)
+        Path(path).write_bytes(after)
+
+    monkeypatch.setattr(module, "replace", stopped)
+    assert main(["set-up"]) == 2
+    assert "spotline: " in capsys.readouterr().err
+    monkeypatch.undo()
+    monkeypatch.chdir(folder)
+    before = {path: Path(path).read_bytes() for path in done}
+    assert main(["set-up"]) == 0
+    assert {path: Path(path).read_bytes() for path in done} == before
+    assert main(["review"]) == 0
