@@ -287,11 +287,15 @@ def _set_up(words: list[str]) -> int:
     try:
         answers = answered(given, input if sys.stdin.isatty() and not given else None, print)
         files = first_files(folder, answers, date.today())
-        write(folder, files)
     except ValueError as fault:
         raise RefusedError(str(fault)) from fault
     except (EOFError, KeyboardInterrupt):
         print("\nspotline: nothing was written", file=sys.stderr)
+        return 2
+    try:
+        write(folder, files)
+    except KeyboardInterrupt:
+        print("\nspotline: stopped; call set-up again, and it writes what is not there yet", file=sys.stderr)
         return 2
     except NotWrittenError as fault:
         print(f"spotline: {fault}", file=sys.stderr)

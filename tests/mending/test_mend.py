@@ -276,11 +276,12 @@ def test_a_folder_that_is_not_there_is_told(capsys: pytest.CaptureFixture[str]) 
     assert "Traceback" not in capsys.readouterr().err
 
 
-def test_of_two_edits_that_overlap_the_first_is_made() -> None:
-    """The slip of a key that stands twice: it is renamed or taken out, never both."""
-    path = plan(PLAN.format(lines="{exercise: back squat, sets: 3, reps: 5, rets: 3 min, rets: 2 min}"))
-    main(["mend"])
-    assert "rest: 3 min, rets: 2 min" in path.read_text()
+def test_a_slip_that_stands_twice_is_left_to_the_coach() -> None:
+    """Renamed, it would leave the other of the two, of which nobody knows what is meant."""
+    line = "{exercise: back squat, sets: 3, reps: 5, rets: 3 min, rets: 2 min}"
+    path = plan(PLAN.format(lines=line))
+    assert main(["mend"]) == 1
+    assert line in path.read_text()
 
 
 def test_edits_of_several_parts_keep_apart_from_others() -> None:

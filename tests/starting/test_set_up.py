@@ -224,7 +224,7 @@ def test_a_stop_while_the_files_are_written_leaves_whole_files(
 
     monkeypatch.setattr(module, "replace", stopped)
     assert main(["set-up"]) == 2
-    assert "spotline: " in capsys.readouterr().err
+    assert "spotline: stopped; call set-up again" in capsys.readouterr().err
     monkeypatch.undo()
     monkeypatch.chdir(folder)
     before = {path: Path(path).read_bytes() for path in done}
