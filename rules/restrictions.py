@@ -95,7 +95,7 @@ def _loaded(
     return found(
         named_at(first),
         f"{capital(first_of(names))} {verb}{'s' if len(names) == 1 else ''} `{subject.words}`, {protected}.",
-        wanted="only what is `agreed` there",
+        wanted="only what is `agreed`",
         change=f"Ask {adviser} what may stay; {_instead(ledger, loading)}.",
         where=line_name(first.prescription),
         subject=f"{restriction.kind}: {subject.words}",

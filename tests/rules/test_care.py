@@ -104,7 +104,7 @@ class TestProtectedAreaLoaded:
             "Lower, leg press",
         )
         assert finding.counted == "Leg press and leg extension load `left knee`, a protected area."
-        assert finding.wanted == "only what is `agreed` there"
+        assert finding.wanted == "only what is `agreed`"
         assert finding.change == (
             "Ask the physiotherapist what may stay; swap leg press for dumbbell Romanian deadlift, and swap or"
             " leave out the rest."
