@@ -19,6 +19,7 @@ _USES = {
     "exercises": (),
     "team": (),
     "review": (),
+    "code-quality": (),
     "exercises-found": (),
     "rules": (),
 }

@@ -62,6 +62,7 @@ FLOORS = (
 
 HOSTS = (
     "json-schema.org",
+    "docs.oasis-open.org",
     "doi.org",
     "yaml.org",
     "gnu.org",
