@@ -1,6 +1,6 @@
-"""The review as workflow commands, a line each, which a hosted runner turns into annotations beside the lines.
+"""The review as workflow commands, a line each, which a hosted runner shows as annotations beside the lines.
 
-``::warning file=F,line=1,endLine=1,col=3,endColumn=9,title=RULE::MESSAGE``. The words of a file can neither end
+``::warning file=F,line=1,endLine=1,col=3,endColumn=9,title=RULE::MESSAGE``. Words of a file can neither end
 a command nor begin another: per cent signs, line ends and, before the message, colons and commas are escaped.
 """
 

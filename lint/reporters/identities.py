@@ -1,4 +1,4 @@
-"""What programs know a finding by: its file from the repository's root, and a fingerprint that outlasts edits."""
+"""What programs know a finding by: its file from the root, and a fingerprint that outlasts edits."""
 
 from __future__ import annotations
 
