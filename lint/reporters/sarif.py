@@ -1,4 +1,4 @@
-"""The review as SARIF 2.1.0, the OASIS standard for what a checker finds, for hosts that show it by the code."""
+"""The review as SARIF 2.1.0, the OASIS standard for what a checker finds, as hosts show it by the code."""
 
 from __future__ import annotations
 
