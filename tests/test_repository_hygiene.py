@@ -54,6 +54,7 @@ FLOORS = (
     "project",
     "mending",
     "starting",
+    "sheets",
     "reporters",
     "editor",
     "cli",

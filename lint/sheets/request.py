@@ -1,0 +1,166 @@
+"""Sheets asked for: the programme reviewed, its athletes' sheets built, and written where nothing is lost."""
+
+from __future__ import annotations
+
+import os
+import re
+
+from ..mending.safe_writer import NotWrittenError, replace
+from ..project.results import FileReview, Review
+from ..project.review import review_on
+from ..project.workspace import Workspace
+from ..wording.words import did_you_mean, listed, near_names, safe
+from .build import build
+from .seal import is_untouched
+
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from datetime import date
+
+    from ..counting.ledger import Ledger
+    from ..findings.finding import Finding
+    from .sheet import Sheet
+
+STEPS = ("load-not-settable", "steps")
+"""Where a team writes what its implements go up by: the rule, and its limit."""
+
+PRIVATE = "care"
+"""The family of rules on what is nobody's business: a note that one of them points into is not told."""
+
+
+class NoSheetError(Exception):
+    """No sheet can be made; the message says why. ``review`` holds the findings that stand in the way."""
+
+    def __init__(self, reason: str, review: Review | None = None) -> None:
+        super().__init__(reason)
+        self.review = review
+
+
+def sheets(path: str, today: date, athlete: str = "", week: int = 0) -> list[Sheet]:
+    """The sheets of a programme, one for each athlete on it, or for the one of a name; of all weeks or of one.
+
+    Raises NoSheetError where the programme, or the file of one of its athletes, has errors.
+    """
+    workspace = Workspace(today)
+    review = review_on(workspace, [path])
+    one = review.files[0]
+    _refuse_errors(workspace, review)
+    if not one.ledgers:
+        raise NoSheetError(f"{safe(path)} is no programme that could be laid out")
+    chosen = _of_athlete(one.ledgers, athlete)
+    last = len(one.ledgers[0].weeks)
+    if week and not 1 <= week <= last:
+        raise NoSheetError(f"there is no week {week}: the programme has weeks 1 to {last}")
+    steps = one.team.choices.moved.get(STEPS[0], {}).get(STEPS[1])
+    told = _Told(workspace, one)
+    return [
+        build(ledger, steps if isinstance(steps, dict) else {}, told, frozenset((week,) if week else ()))
+        for ledger in chosen
+    ]
+
+
+def _of_athlete(ledgers: list[Ledger], name: str) -> list[Ledger]:
+    if not name:
+        return ledgers
+    named = {ledger.athlete.name: ledger for ledger in ledgers if ledger.athlete}
+    for known, ledger in named.items():
+        if known.casefold() == name.casefold():
+            return [ledger]
+    near = did_you_mean(near_names(name, named, 1)) or f"There is {listed(sorted(named)) or 'nobody'}."
+    raise NoSheetError(f"nobody on the programme is called {name!r}. {near}")
+
+
+def _refuse_errors(workspace: Workspace, review: Review) -> None:
+    """Refuses where anything read for the sheet has errors, on record or not, or the review itself failed."""
+    wrong = [_only_errors(one, [*one.findings, *one.known]) for one in review.files]
+    homes = {
+        ledger.athlete.place.text.name
+        for one in review.files[:1]
+        for ledger in one.ledgers
+        if ledger.athlete is not None
+    }
+    seen = {one.file.real for one in review.files}
+    for file in map(workspace.files.file, sorted(homes)):
+        if file.kind == "athlete" and file.real not in seen:
+            found = workspace.athlete_at(file).findings
+            wrong.append(_only_errors(FileReview(file, workspace.team_of(file)), found))
+    wrong = [one for one in wrong if one.findings or one.faults]
+    if wrong or review.failed:
+        raise NoSheetError("no sheet was made: mend the errors first", Review(wrong))
+
+
+def _only_errors(one: FileReview, findings: list[Finding]) -> FileReview:
+    """A review of the file that holds its errors and what failed, and nothing else."""
+    other = FileReview(one.file, one.team, one.kind)
+    other.findings = [finding for finding in findings if finding.severity == "error" or not one.opened]
+    other.faults = one.faults
+    return other
+
+
+class _Told:
+    """Tells a coach's note to the athlete, unless a finding says that part of it is nobody's business."""
+
+    def __init__(self, workspace: Workspace, one: FileReview) -> None:
+        private = {rule.name for rule in (*workspace.rules, *one.team.rules) if rule.family == PRIVATE}
+        self.words = {
+            place.excerpt
+            for finding in (*one.findings, *one.known)
+            if finding.rule in private
+            for place in (finding.place, *(related.place for related in finding.related))
+            if place.excerpt.strip()
+        }
+
+    def __call__(self, note: str) -> str:
+        line = " ".join(note.split())
+        return "" if any(word in note or word in line for word in self.words) else safe(line)
+
+
+# Where a sheet goes
+
+
+def paths(path: str, all_of_them: list[Sheet], ending: str, week: int) -> list[str]:
+    """Where the sheets of a programme go: beside it, named after it, and after the athlete if there are several."""
+    stem = re.sub(r"\.programme\.ya?ml$", "", path)
+    part = f"-week-{week}" if week else ""
+    if len(all_of_them) == 1:
+        return [f"{stem}{part}.sheet.{ending}"]
+    taken: dict[str, int] = {}
+    found = []
+    for sheet in all_of_them:
+        name = _plain_name(sheet.athlete)
+        taken[name] = taken.get(name, 0) + 1
+        number = f"-{taken[name]}" if taken[name] > 1 else ""
+        found.append(f"{stem}-{name}{number}{part}.sheet.{ending}")
+    return found
+
+
+def _plain_name(name: str) -> str:
+    """A name for a file: letters and digits of any script, hyphens between."""
+    return re.sub(r"[\W_]+", "-", name.casefold()).strip("-") or "athlete"
+
+
+def write(path: str, text: str, *, overwrite: bool = False) -> None:
+    """Writes a sheet: over an earlier one that nobody has touched, over anything else only if told to.
+
+    Raises NotWrittenError.
+    """
+    before = _there(path)
+    if before is not None and not overwrite and not is_untouched(before.decode("utf-8", "replace")):
+        raise NotWrittenError(
+            path,
+            "it is there already, and is no sheet of ours or was changed since; --overwrite writes over it",
+        )
+    replace(path, before, text.encode(), os.path.dirname(os.path.realpath(path)))
+
+
+def _there(path: str) -> bytes | None:
+    """What is in a file now; None where there is none. Raises NotWrittenError for what is no file."""
+    try:
+        with open(path, "rb") as file:
+            return file.read()
+    except FileNotFoundError:
+        if os.path.islink(path):
+            raise NotWrittenError(path, "it is a link that leads nowhere") from None
+        return None
+    except OSError as error:
+        raise NotWrittenError(path, (error.strerror or str(error)).lower()) from error
