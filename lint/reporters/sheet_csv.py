@@ -1,7 +1,7 @@
 """A sheet as CSV (RFC 4180), a row a set, for spreadsheets: with empty cells for what was done.
 
-A spreadsheet takes a cell that begins with = + - @ for a formula; such words get an apostrophe in front, which
-makes them words again. The file begins with a byte order mark, by which spreadsheets know UTF-8.
+A spreadsheet takes a cell that begins with = + - @ for a formula; such words get an apostrophe in front,
+which makes them words again. The file begins with a byte order mark, by which spreadsheets know UTF-8.
 """
 
 from __future__ import annotations
@@ -10,6 +10,7 @@ import csv
 from io import StringIO
 
 from ..sheets.seal import OPEN, sealed
+from ..sheets.sheet import PAIN
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -21,11 +22,12 @@ FORMULA = ("=", "+", "-", "@", "\t", "\r", "\n", "＝", "＋", "－", "＠")
 """What a cell that is taken for a formula begins with, in ordinary and in wide letters."""
 
 PLANNED = (
-    "athlete", "week", "date", "weekday", "session", "mark", "exercise", "set", "of sets", "repetitions or time",
-    "weight", "unit", "implements", "load in words", "plates", "effort", "rest", "tempo", "more", "in turn", "remarks",
+    "athlete", "week", "date", "weekday", "session", "mark", "exercise", "set", "of sets",
+    "repetitions or time", "weight", "unit", "implements", "load in words", "plates", "effort", "rest",
+    "tempo", "more", "in turn", "remarks",
 )  # fmt: skip
 DONE = ("done: repetitions or time", "done: weight", "done: RIR")
-PAIN = ("pain before 0-10", "pain during 0-10", "pain after 0-10", "pain next morning 0-10")
+HURT = tuple(f"pain {when} 0-10" for when in PAIN)
 
 
 def report(sheet: Sheet) -> None:
@@ -37,7 +39,7 @@ def text(sheet: Sheet) -> str:
     """The whole file, with the seal as the name of its first, empty column."""
     file = StringIO()
     writer = csv.writer(file, lineterminator="\r\n")
-    pain = PAIN if any(session.pain for week in sheet.weeks for session in week.sessions) else ()
+    pain = HURT if any(session.pain for week in sheet.weeks for session in week.sessions) else ()
     writer.writerow([OPEN, *PLANNED, *DONE, *pain])
     for week in sheet.weeks:
         for session in week.sessions:

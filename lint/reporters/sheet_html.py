@@ -6,7 +6,7 @@ from html import escape
 from math import ceil
 
 from ..sheets.seal import OPEN, sealed
-from ..sheets.sheet import CAUTION
+from ..sheets.sheet import CAUTION, PAIN
 from .sheet_style import STYLE
 
 TYPE_CHECKING = False
@@ -205,7 +205,7 @@ def _pain(days: tuple[SheetDay, ...]) -> Iterator[str]:
         label = f" {day.weekday[:3]}" + (f" {day.date.day}" if day.date else "") if len(days) > 1 else ""
         yield f'<ul class="boxes pain" aria-label="Pain{escape(label)}">'
         yield f'<li class="day">Pain 0-10{escape(label)}</li>'
-        for when in ("before", "during", "after", "next morning"):
+        for when in PAIN:
             yield f'<li class="set">{when}<span class="box"></span></li>'
         yield "</ul>"
 

@@ -5,7 +5,7 @@ from __future__ import annotations
 import re
 
 from ..sheets.seal import OPEN, sealed
-from ..sheets.sheet import CAUTION
+from ..sheets.sheet import CAUTION, PAIN
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -67,12 +67,8 @@ def _session(session: SheetSession) -> Iterator[str]:
             for day in session.days:
                 yield from _boxes(line, day.words if len(session.days) > 1 else "")
     if session.pain:
-        yield from (
-            "",
-            "| pain 0-10 | before | during | after | next morning |",
-            "| --- | --- | --- | --- | --- |",
-        )
-        yield from (f"| {plain(day.words)} |  |  |  |  |" for day in session.days)
+        yield from ("", _row(["pain 0-10", *PAIN]), _row(["---"] * (len(PAIN) + 1)))
+        yield from (_row([day.words, *("" for _ in PAIN)]) for day in session.days)
 
 
 def _line(line: SheetLine) -> Iterator[str]:

@@ -162,7 +162,7 @@ def _weights(loaded: Loading) -> list[str]:
 
 
 def _plates(group: SetGroup, loaded: Loading) -> str:
-    """``On each side of a 20 kg bar: 25 for 70 kg; 25 + 2.5 for 75 kg``; empty where it is on no usual bar."""
+    """``On each side of a 20 kg bar: 25 for 70 kg; 25 + 2.5 for 75 kg``; empty if it is on no usual bar."""
     if loaded.added or loaded.pieces > 1 or group.implement != "barbell":
         return ""
     if OTHER_BARS.intersection(word.lower() for word in words_of(group.name)):

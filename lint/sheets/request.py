@@ -37,7 +37,7 @@ class NoSheetError(Exception):
 
 
 def sheets(path: str, today: date, athlete: str = "", week: int = 0) -> list[Sheet]:
-    """The sheets of a programme, one for each athlete on it, or for the one of a name; of all weeks or of one.
+    """The sheets of a programme, one for each athlete or for the one of a name, of all weeks or of one.
 
     Raises NoSheetError where the programme, or the file of one of its athletes, has errors.
     """
@@ -119,7 +119,7 @@ class _Told:
 
 
 def paths(path: str, all_of_them: list[Sheet], ending: str, week: int) -> list[str]:
-    """Where the sheets of a programme go: beside it, named after it, and after the athlete if there are several."""
+    """Where the sheets of a programme go: beside it, named after it and, of several, after the athletes."""
     stem = re.sub(r"\.programme\.ya?ml$", "", path)
     part = f"-week-{week}" if week else ""
     if len(all_of_them) == 1:
@@ -146,10 +146,8 @@ def write(path: str, text: str, *, overwrite: bool = False) -> None:
     """
     before = _there(path)
     if before is not None and not overwrite and not is_untouched(before.decode("utf-8", "replace")):
-        raise NotWrittenError(
-            path,
-            "it is there already, and is no sheet of ours or was changed since; --overwrite writes over it",
-        )
+        there = "there is a file already, and it is no sheet that nobody has changed; --overwrite replaces it"
+        raise NotWrittenError(path, there)
     replace(path, before, text.encode(), os.path.dirname(os.path.realpath(path)))
 
 

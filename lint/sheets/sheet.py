@@ -18,6 +18,10 @@ CAUTION = (
 """The house's caution in one line; stop signs as a falls programme prints them (otago-stop)."""
 
 
+PAIN = ("before", "during", "after", "next morning")
+"""When pain is written down, from 0 to 10, in a stage of rehabilitation (common practice, no source)."""
+
+
 class Amounts:
     """The weights of a group of sets, those of each set or one for all; none where they are not known.
 
@@ -46,8 +50,8 @@ class Amounts:
 class Dose:
     """A group of like sets: how many, of what, how hard, with which rest.
 
-    ``sets`` and ``each`` say how many sets of what, ``load`` what is lifted, ``amounts`` its numbers; ``effort``,
-    ``rest`` and ``tempo`` are empty where nothing is stated; ``extra`` is all else. ``fewest``
+    ``sets`` and ``each`` say how many sets of what, ``load`` what is lifted, ``amounts`` its numbers;
+    ``effort``, ``rest`` and ``tempo`` are empty where nothing is stated; ``extra`` is all else. ``fewest``
     and ``most`` are the number of sets, of ``counted`` repetitions, seconds or metres.
     """
 
@@ -106,7 +110,7 @@ class Dose:
 
     @property
     def blanks(self) -> list[str]:
-        """What is to be written down of each set; RIR is of repetitions, RPE of what goes by clock or tape."""
+        """What is to be written down of each set; RIR of repetitions, RPE of what goes by clock or tape."""
         counted = {"seconds": "s", "metres": "m"}.get(self.counted, "reps")
         weight = [self.amounts.unit] if self.amounts.weighed else []
         return [counted, *weight, "RIR" if counted == "reps" else "RPE"]
@@ -117,7 +121,7 @@ UNSAID = ("seconds", "metres")
 
 
 class SheetLine:
-    """One exercise: its ``mark`` (``2``, ``3a``), name, doses, and what else the athlete needs to know of it."""
+    """One exercise: its ``mark`` (``2``, ``3a``), name, doses, and what else there is to know of it."""
 
     __slots__ = ("doses", "exercise", "instead", "mark", "note", "progression", "warm_up")
 
@@ -158,7 +162,7 @@ class SheetItem:
 
 
 class SheetDay:
-    """A day on which a session is done: ``words`` for people; ``weekday`` and ``date`` where they are known."""
+    """A day on which a session is done: in words, and its ``weekday`` and ``date`` where they are known."""
 
     __slots__ = ("date", "weekday", "words")
 
@@ -217,7 +221,7 @@ class SheetWeek:
 
 
 class Sheet:
-    """All that one athlete takes along; ``terms`` are the words on it that need telling, with what they mean."""
+    """All that one athlete takes along; ``terms`` are words on it that need telling, with what they mean."""
 
     __slots__ = ("athlete", "leave_out", "note", "terms", "title", "weeks", "words")
 
