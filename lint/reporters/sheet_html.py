@@ -15,11 +15,11 @@ if TYPE_CHECKING:
 
     from ..sheets.sheet import Dose, Sheet, SheetDay, SheetItem, SheetLine, SheetSession, SheetWeek
 
-ROWS = 44
+ROWS = 57
 """Rows of text that fit on a printed page at full size; a session of more is printed smaller."""
 
-SMALLEST = 0.62
-"""How small print gets, of full size; a session that needs less takes a second page."""
+SMALLEST, LARGEST = 0.6, 1.25
+"""How small and how large print gets, of full size; a session that needs less takes a second page."""
 
 LETTERS = 92
 """Letters of a row of print at full size."""
@@ -72,8 +72,6 @@ def _front(sheet: Sheet) -> Iterator[str]:
     yield '<section class="front">'
     yield f"<h1>{escape(sheet.title)}</h1>"
     yield f'<p class="who">{escape(" · ".join(part for part in (sheet.athlete, sheet.words) if part))}</p>'
-    if sheet.note:
-        yield f'<p class="note">{escape(sheet.note)}</p>'
     if sheet.leave_out:
         yield '<div class="leave-out">'
         yield "<h2>Leave out</h2>"
@@ -95,16 +93,17 @@ def _front(sheet: Sheet) -> Iterator[str]:
 def _plan(week: SheetWeek) -> Iterator[str]:
     yield '<div class="week">'
     yield f"<h2>{escape(week.words)}</h2>"
-    if week.note:
-        yield f'<p class="note">{escape(week.note)}</p>'
-    yield from _listed([f"{day}: {words}" for day, words in week.days])
-    links = [
-        f'<a href="#{_name(week, number)}">{escape(session.name)}</a>'
-        for number, session in enumerate(week.sessions, start=1)
-    ]
-    if links:
-        yield f'<p class="links">Go to {" ".join(links)}</p>'
+    yield "<ul>"
+    for day, entries in week.days:
+        held = ", ".join(_entry(week, words, number) for words, number in entries)
+        yield f'<li><span class="on">{escape(day)}</span> {held}</li>'
+    yield "</ul>"
     yield "</div>"
+
+
+def _entry(week: SheetWeek, words: str, number: int) -> str:
+    """What a day holds; a session leads to its page."""
+    return f'<a href="#{_name(week, number)}">{escape(words)}</a>' if number else escape(words)
 
 
 def _listed(entries: list[str] | tuple[str, ...]) -> Iterator[str]:
@@ -179,7 +178,7 @@ def _dose(dose: Dose) -> Iterator[str]:
 
 def _done(line: SheetLine, days: tuple[SheetDay, ...]) -> Iterator[str]:
     for day in days:
-        label = day.weekday[:3] + (f" {day.date.day}" if day.date else "") if len(days) > 1 else ""
+        label = day.short if len(days) > 1 else ""
         yield f'<ul class="boxes" aria-label="{escape(f"What was done {label}".strip())}">'
         if label:
             yield f'<li class="day">{escape(label)}</li>'
@@ -202,7 +201,7 @@ def _boxes(line: SheetLine) -> Iterator[str]:
 
 def _pain(days: tuple[SheetDay, ...]) -> Iterator[str]:
     for day in days:
-        label = f" {day.weekday[:3]}" + (f" {day.date.day}" if day.date else "") if len(days) > 1 else ""
+        label = f" {day.short}" if len(days) > 1 else ""
         yield f'<ul class="boxes pain" aria-label="Pain{escape(label)}">'
         yield f'<li class="day">Pain 0-10{escape(label)}</li>'
         for when in PAIN:
@@ -218,8 +217,8 @@ def _size(session: SheetSession) -> float:
     rows = 9.0 + sum(_rows(line, session) for line in session.lines)
     rows += 1.2 * sum(bool(item.pairing or item.note) for item in session.items)
     rows += _wrapped(session.note) + _wrapped(session.preparation)
-    rows += 1.8 * len(session.days) if session.pain else 0
-    return max(min(1.0, ROWS / rows), SMALLEST)
+    rows += 2.2 * len(session.days) if session.pain else 0
+    return max(min(LARGEST, ROWS / rows), SMALLEST)
 
 
 def _rows(line: SheetLine, session: SheetSession) -> float:
@@ -227,7 +226,7 @@ def _rows(line: SheetLine, session: SheetSession) -> float:
     rows = 2.0 + sum(_wrapped(" · ".join(_dose(dose))) + bool(dose.amounts.plates) for dose in line.doses)
     rows += _wrapped(" ".join(line.remarks))
     boxes = sum(dose.most if 0 < dose.most <= MOST_BOXES else 1 for dose in line.doses)
-    return rows + 1.8 * len(session.days) * ceil(boxes / 4)
+    return rows + 2.2 * len(session.days) * ceil(boxes / 4)
 
 
 def _wrapped(words: str) -> int:

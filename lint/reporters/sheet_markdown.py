@@ -33,7 +33,6 @@ def _document(sheet: Sheet) -> Iterator[str]:
     yield f"# {plain(sheet.title)}"
     yield ""
     yield plain(" · ".join(part for part in (sheet.athlete, sheet.words) if part))
-    yield from _paragraph(sheet.note)
     if sheet.leave_out:
         yield from ("", "**Leave out**", "")
         yield from (f"- {plain(one)}" for one in sheet.leave_out)
@@ -47,9 +46,9 @@ def _document(sheet: Sheet) -> Iterator[str]:
 
 def _week(week: SheetWeek) -> Iterator[str]:
     yield from ("", f"## {plain(week.words)}")
-    yield from _paragraph(week.note)
     yield ""
-    yield from (f"- {plain(day)}: {plain(words)}" for day, words in week.days)
+    for day, entries in week.days:
+        yield f"- {plain(day)}: {plain(', '.join(words for words, _ in entries))}"
     for session in week.sessions:
         yield from _session(session)
 

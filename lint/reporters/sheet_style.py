@@ -20,7 +20,9 @@ h3 { font-size: 1.08em; line-height: 1.3; }
 .weeks { margin: 1em 0; }
 .week { margin: 0 0 1em; break-inside: avoid; }
 .week h2 { font-size: 1em; }
-.links a { display: inline-block; color: var(--strong); padding: .3em .4em; margin-right: .4em; }
+.week li { display: flex; flex-wrap: wrap; gap: 0 .6em; padding: .15em 0; }
+.on { min-width: 6em; color: var(--soft); }
+a { color: var(--strong); }
 .terms div { margin: .3em 0; }
 .terms dt { font-weight: 700; }
 .session { border-top: .2em solid var(--strong); padding-top: 1em; margin-top: 2em; }
@@ -30,12 +32,11 @@ h3 { font-size: 1.08em; line-height: 1.3; }
 .mark { display: inline-block; min-width: 1.6em; color: var(--strong); }
 .load { font-weight: 700; }
 .plates, .remark { color: var(--soft); }
-.boxes { display: flex; flex-wrap: wrap; gap: .3em .8em; margin-top: .35em; align-items: stretch; }
-.day { min-width: 4em; font-weight: 700; align-self: center; }
+.boxes { display: flex; flex-wrap: wrap; gap: .35em .9em; margin-top: .4em; align-items: stretch; }
+.day { min-width: 5.2em; font-weight: 700; align-self: center; }
 .set { display: flex; align-items: center; gap: .25em; color: var(--soft); }
-.box { display: block; width: 2.9em; height: 1.75em; border: 1px solid var(--rule); background: #fff;
-  text-align: right; padding: .1em .2em; }
-.box { font-size: .85em; line-height: 1; color: var(--soft); }
+.box { width: 4.4em; height: 2.6em; border: 1px solid var(--rule); background: #fff; color: var(--soft);
+  font-size: .75em; line-height: 1; text-align: right; padding: .15em .2em; }
 .spare .box { border-style: dashed; }
 .how { border-top: 1px solid var(--rule); padding: .4em 0 2em; }
 .caution { font-size: .85em; color: var(--soft); margin-top: .8em; }
@@ -44,7 +45,9 @@ h3 { font-size: 1.08em; line-height: 1.3; }
   html { font-size: 10pt; }
   body { font-size: 10pt; line-height: 1.3; }
   main { max-width: none; padding: 0; }
-  .links { display: none; }
+  a { color: inherit; text-decoration: none; }
+  .week { margin-bottom: .6em; }
+  .week li { padding: 0; }
   .weeks { columns: 2; }
   .session { break-before: page; border: 0; margin: 0; padding: 0; font-size: calc(10pt * var(--size)); }
   .line { padding: .3em 0; }

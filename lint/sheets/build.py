@@ -19,6 +19,7 @@ if TYPE_CHECKING:
     from ..counting.tally import Visit
     from ..counting.week import Week
     from ..model.sessions import Pairing, Prescription, Progression
+    from .sheet import Entry
 
     Told = Callable[[str], str]
     """A coach's note as it may be told: safe to print, empty where it holds what is nobody's business."""
@@ -61,11 +62,19 @@ def build(
         safe(programme.name),
         safe(ledger.athlete.name) if ledger.athlete else "",
         f"{lasts}, {dates}" if dates else lasts,
-        told(programme.note),
         tuple(_left_out(ledger)),
         tuple(_terms(built)),
         built,
     )
+
+
+ANY_DAY = 8
+"""Sorts what has no day behind the seven that there are."""
+
+
+def short_date(day: date) -> str:
+    """``30 Nov``."""
+    return f"{day.day} {day:%b}"
 
 
 def long_date(day: date) -> str:
@@ -106,15 +115,16 @@ def _week(ledger: Ledger, week: Week, manner: _Manner) -> SheetWeek:
     words = [f"Week {week.number} of {len(ledger.weeks)}"]
     if starts:
         first = starts + timedelta(days=7 * (week.number - 1))
-        words.append(f"{long_date(first)} to {long_date(first + timedelta(days=6))}")
+        last = first + timedelta(days=6)
+        words.append(f"{short_date(first)} to {short_date(last)} {last.year}")
     if len(ledger.programme.blocks) > 1 and week.block.name:
         words.append(safe(week.block.name))
     if week.is_deload:
         words.append("an easier week")
-    sessions = tuple(_session(ledger, week, visits, manner) for visits in _alike(week))
-    return SheetWeek(
-        week.number, " · ".join(words), manner.told(week.block.note), tuple(_plan(ledger, week)), sessions
-    )
+    alike = _alike(week)
+    sessions = tuple(_session(ledger, week, visits, manner) for visits in alike)
+    numbers = {visit: number for number, visits in enumerate(alike, start=1) for visit in visits}
+    return SheetWeek(week.number, " · ".join(words), tuple(_plan(ledger, week, numbers)), sessions)
 
 
 def _alike(week: Week) -> list[list[Visit]]:
@@ -134,31 +144,32 @@ def _is_done(group: SetGroup) -> bool:
 def _day(ledger: Ledger, week: Week, day: int) -> SheetDay:
     starts = ledger.programme.starts
     if not day:
-        return SheetDay("any day")
+        return SheetDay("any day", "any day")
     weekday = day_name(starts, day)
     if starts is None:
-        return SheetDay(weekday, weekday)
+        return SheetDay(weekday, weekday, weekday)
     on = starts + timedelta(days=7 * (week.number - 1) + day - 1)
-    return SheetDay(f"{weekday} {long_date(on)}", weekday, on)
+    return SheetDay(f"{weekday} {long_date(on)}", f"{weekday[:3]} {short_date(on)}", weekday, on)
 
 
-def _plan(ledger: Ledger, week: Week) -> Iterator[tuple[str, str]]:
+def _plan(
+    ledger: Ledger, week: Week, numbers: Mapping[Visit, int]
+) -> Iterator[tuple[str, tuple[Entry, ...]]]:
     """What each day of the week holds: sessions, activities and events, in the order of the days."""
     held: list[tuple[int, int, str]] = []
-    for visit in week.visits:
-        if any(_is_done(group) for group in visit.own):
-            held.append((visit.day or 8, 0, visit.session.name))
+    for visit, number in numbers.items():
+        held.append((visit.day or ANY_DAY, number, visit.session.name or "Session"))
     for activity in week.block.activities:
         minutes = f", {activity.minutes} min" if activity.minutes else ""
-        held += [(day, 1, f"{activity.name}{minutes}") for day in activity.days or (8,)]
-    for number, event in ledger.events():
-        if (number - 1) // 7 + 1 == week.number:
-            held.append(((number - 1) % 7 + 1, 2, event.name))
-    days: dict[int, list[str]] = {}
-    for day, _, words in sorted(held):
-        days.setdefault(day, []).append(safe(words))
-    for day, several in days.items():
-        yield _day(ledger, week, day % 8).words, ", ".join(several)
+        held += [(day, 0, f"{activity.name}{minutes}") for day in activity.days or (ANY_DAY,)]
+    for on, event in ledger.events():
+        if (on - 1) // 7 + 1 == week.number:
+            held.append(((on - 1) % 7 + 1, 0, event.name))
+    days: dict[int, list[Entry]] = {}
+    for day, number, words in sorted(held, key=lambda one: (one[0], not one[1])):
+        days.setdefault(day, []).append((safe(words), number))
+    for day, entries in days.items():
+        yield _day(ledger, week, day % ANY_DAY).short, tuple(entries)
 
 
 # Sessions and lines

@@ -205,8 +205,6 @@ def _extra(group: SetGroup) -> Iterable[str]:
         yield f"a set every {spoken(line.every)}{lasts}"
     if line.cluster_rest is not None:
         yield f"{spoken(line.cluster_rest)} of rest within a set"
-    elif work.reps is not None and work.reps.parts:
-        yield "a short rest at each +"
     if work.reps is not None and work.reps.sets and work.reps.open_last:
         yield "as many as you can in the last set"
     if line.method:

@@ -1,6 +1,7 @@
 """A sheet as data, all of it in words for the athlete; the forms only lay it out.
 
-It holds no finding, no muscle and no reason for anything that is left out.
+It holds no finding, no muscle and no reason for anything that is left out. Notes of sessions and lines are
+told; those of the programme, a block, an event or the athlete are the coach's own.
 """
 
 from __future__ import annotations
@@ -162,12 +163,13 @@ class SheetItem:
 
 
 class SheetDay:
-    """A day on which a session is done: in words, and its ``weekday`` and ``date`` where they are known."""
+    """A day on which a session is done: in full and in ``short`` words; weekday and date where known."""
 
-    __slots__ = ("date", "weekday", "words")
+    __slots__ = ("date", "short", "weekday", "words")
 
-    def __init__(self, words: str, weekday: str = "", date: date | None = None) -> None:
+    def __init__(self, words: str, short: str, weekday: str = "", date: date | None = None) -> None:
         self.words: Final = words
+        self.short: Final = short
         self.weekday: Final = weekday
         self.date: Final = date
 
@@ -200,22 +202,24 @@ class SheetSession:
         return [line for item in self.items for line in item.lines]
 
 
+Entry = tuple[str, int]
+"""What a day holds, in words, and which of the week's sessions it is, from 1; 0 for none of them."""
+
+
 class SheetWeek:
     """A week: its number, dates and block in ``words``, what each day holds, and its sessions."""
 
-    __slots__ = ("days", "note", "number", "sessions", "words")
+    __slots__ = ("days", "number", "sessions", "words")
 
     def __init__(
         self,
         number: int,
         words: str,
-        note: str,
-        days: tuple[tuple[str, str], ...],
+        days: tuple[tuple[str, tuple[Entry, ...]], ...],
         sessions: tuple[SheetSession, ...],
     ) -> None:
         self.number: Final = number
         self.words: Final = words
-        self.note: Final = note
         self.days: Final = days
         self.sessions: Final = sessions
 
@@ -223,14 +227,13 @@ class SheetWeek:
 class Sheet:
     """All that one athlete takes along; ``terms`` are words on it that need telling, with what they mean."""
 
-    __slots__ = ("athlete", "leave_out", "note", "terms", "title", "weeks", "words")
+    __slots__ = ("athlete", "leave_out", "terms", "title", "weeks", "words")
 
     def __init__(
         self,
         title: str,
         athlete: str,
         words: str,
-        note: str,
         leave_out: tuple[str, ...],
         terms: tuple[tuple[str, str], ...],
         weeks: tuple[SheetWeek, ...],
@@ -238,7 +241,6 @@ class Sheet:
         self.title: Final = title
         self.athlete: Final = athlete
         self.words: Final = words
-        self.note: Final = note
         self.leave_out: Final = leave_out
         self.terms: Final = terms
         self.weeks: Final = weeks
