@@ -26,13 +26,13 @@ COMMANDS = {"error": "error", "warning": "warning", "note": "notice"}
 
 def report(review: Review) -> None:
     """Prints the commands, and the closing line where it is not taken for one."""
-    for line in annotations(review):
+    for line in commands(review):
         print(line)
     sys.stdout.flush()
     print(closing(review), file=sys.stderr)
 
 
-def annotations(review: Review) -> Iterator[str]:
+def commands(review: Review) -> Iterator[str]:
     """Every finding, then every rule that raised, a line each."""
     paths = RootPaths()
     for one in review.files:

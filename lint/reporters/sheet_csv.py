@@ -16,7 +16,7 @@ TYPE_CHECKING = False
 if TYPE_CHECKING:
     from collections.abc import Iterator
 
-    from ..sheets.sheet import Dose, Sheet, SheetDay, SheetLine, SheetSession, SheetWeek
+    from ..sheets.sheet import Sheet, SheetDay, SheetDose, SheetLine, SheetSession, SheetWeek
 
 FORMULA = ("=", "+", "-", "@", "\t", "\r", "\n", "＝", "＋", "－", "＠")
 """What a cell that is taken for a formula begins with, in ordinary and in wide letters."""
@@ -72,7 +72,7 @@ def _rows(sheet: Sheet, week: SheetWeek, session: SheetSession, day: SheetDay) -
                     yield [*head, *_set(line, dose, one, number), in_turn, " ".join(line.remarks)]
 
 
-def _set(line: SheetLine, dose: Dose, one: int, number: int) -> list[str]:
+def _set(line: SheetLine, dose: SheetDose, one: int, number: int) -> list[str]:
     """The cells of one set: the values that are its own where the sets differ."""
     amounts = dose.amounts
     return [

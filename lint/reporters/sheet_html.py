@@ -13,7 +13,7 @@ TYPE_CHECKING = False
 if TYPE_CHECKING:
     from collections.abc import Iterator
 
-    from ..sheets.sheet import Dose, Sheet, SheetDay, SheetItem, SheetLine, SheetSession, SheetWeek
+    from ..sheets.sheet import Sheet, SheetDay, SheetDose, SheetItem, SheetLine, SheetSession, SheetWeek
 
 ROWS = 57
 """Rows of text that fit on a printed page at full size; a session of more is printed smaller."""
@@ -59,7 +59,7 @@ def _document(sheet: Sheet) -> Iterator[str]:
     yield from _front(sheet)
     for week in sheet.weeks:
         for number, session in enumerate(week.sessions, start=1):
-            yield from _session(session, week, number)
+            yield from _session(session, week, number, sheet.stop)
     yield "</main>"
     yield "</body>"
     yield "</html>"
@@ -77,6 +77,8 @@ def _front(sheet: Sheet) -> Iterator[str]:
         yield "<h2>Leave out</h2>"
         yield from _listed(sheet.leave_out)
         yield "</div>"
+    if sheet.stop:
+        yield f'<p class="note">{escape(sheet.stop)}</p>'
     yield '<div class="weeks">'
     for week in sheet.weeks:
         yield from _plan(week)
@@ -119,8 +121,8 @@ def _name(week: SheetWeek, number: int) -> str:
 # A session
 
 
-def _session(session: SheetSession, week: SheetWeek, number: int) -> Iterator[str]:
-    yield f'<section class="session" id="{_name(week, number)}" style="--size:{_size(session):.2f}">'
+def _session(session: SheetSession, week: SheetWeek, number: int, stop: str) -> Iterator[str]:
+    yield f'<section class="session" id="{_name(week, number)}" style="--size:{_size(session, stop):.2f}">'
     yield f"<h2>{escape(session.name)}</h2>"
     days = ", ".join(day.words for day in session.days) if len(session.days) < 3 else _span(session.days)
     yield f'<p class="who">{escape(week.words.partition(" · ")[0])} · {escape(days)}</p>'
@@ -133,6 +135,8 @@ def _session(session: SheetSession, week: SheetWeek, number: int) -> Iterator[st
     if session.pain:
         yield from _pain(session.days)
     yield '<p class="how">How it went:</p>'
+    if stop:
+        yield f'<p class="stop">{escape(stop)}</p>'
     yield f'<p class="caution">{CAUTION}</p>'
     yield "</section>"
 
@@ -166,7 +170,7 @@ def _line(line: SheetLine, days: tuple[SheetDay, ...]) -> Iterator[str]:
     yield "</div>"
 
 
-def _dose(dose: Dose) -> Iterator[str]:
+def _dose(dose: SheetDose) -> Iterator[str]:
     if dose.headline:
         yield f"<strong>{escape(dose.headline)}</strong>"
     for part in dose.parts:
@@ -212,11 +216,11 @@ def _pain(days: tuple[SheetDay, ...]) -> Iterator[str]:
 # How large it is printed
 
 
-def _size(session: SheetSession) -> float:
+def _size(session: SheetSession, stop: str) -> float:
     """The size of print at which a session fits on a page, of full size."""
     rows = 9.0 + sum(_rows(line, session) for line in session.lines)
     rows += 1.2 * sum(bool(item.pairing or item.note) for item in session.items)
-    rows += _wrapped(session.note) + _wrapped(session.preparation)
+    rows += sum(map(_wrapped, (session.note, session.preparation, stop)))
     rows += 2.2 * len(session.days) if session.pain else 0
     return max(min(LARGEST, ROWS / rows), SMALLEST)
 

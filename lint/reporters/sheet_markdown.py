@@ -36,6 +36,7 @@ def _document(sheet: Sheet) -> Iterator[str]:
     if sheet.leave_out:
         yield from ("", "**Leave out**", "")
         yield from (f"- {plain(one)}" for one in sheet.leave_out)
+    yield from _paragraph(sheet.stop)
     if sheet.terms:
         yield ""
         yield from (f"- **{plain(term)}**: {plain(told)}" for term, told in sheet.terms)

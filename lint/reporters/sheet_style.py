@@ -39,6 +39,7 @@ a { color: var(--strong); }
   font-size: .75em; line-height: 1; text-align: right; padding: .15em .2em; }
 .spare .box { border-style: dashed; }
 .how { border-top: 1px solid var(--rule); padding: .4em 0 2em; }
+.stop { font-weight: 700; }
 .caution { font-size: .85em; color: var(--soft); margin-top: .8em; }
 @page { margin: 11mm; }
 @media print {
@@ -52,6 +53,7 @@ a { color: var(--strong); }
   .session { break-before: page; border: 0; margin: 0; padding: 0; font-size: calc(10pt * var(--size)); }
   .line { padding: .3em 0; }
   .how { padding-bottom: 1em; }
-  .caution { margin-top: .3em; }
+  .stop { font-weight: 700; }
+.caution { margin-top: .3em; }
 }
 """

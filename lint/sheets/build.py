@@ -5,7 +5,7 @@ from __future__ import annotations
 from datetime import timedelta
 
 from ..model.naming import day_name
-from ..wording.words import counted_noun, listed, safe
+from ..wording.words import counted_noun, listed, safe, says
 from .doses import CHOOSE, dose, spoken
 from .sheet import Sheet, SheetDay, SheetItem, SheetLine, SheetSession, SheetWeek
 
@@ -62,6 +62,7 @@ def build(
         safe(programme.name),
         safe(ledger.athlete.name) if ledger.athlete else "",
         f"{lasts}, {dates}" if dates else lasts,
+        _when_to_stop(ledger, told),
         tuple(_left_out(ledger)),
         tuple(_terms(built)),
         built,
@@ -80,6 +81,13 @@ def short_date(day: date) -> str:
 def long_date(day: date) -> str:
     """``30 November 2026``."""
     return f"{day.day} {day:%B %Y}"
+
+
+def _when_to_stop(ledger: Ledger, told: Told) -> str:
+    """The notes of the programme and its blocks that say when to stop."""
+    programme = ledger.programme
+    notes = dict.fromkeys((programme.note, *(block.note for block in programme.blocks)))
+    return " ".join(told(note) for note in notes if says(("stop", "stops"), note))
 
 
 def _left_out(ledger: Ledger) -> Iterator[str]:
@@ -183,14 +191,8 @@ def _session(ledger: Ledger, week: Week, visits: list[Visit], manner: _Manner) -
         tuple(_items(visits[0], manner)),
         preparation=safe(", ".join(term.words for term in session.preparation)),
         note=manner.told(session.note),
-        pain=_in_rehabilitation(ledger, week),
+        pain=week.rehabilitation,
     )
-
-
-def _in_rehabilitation(ledger: Ledger, week: Week) -> bool:
-    """Whether pain is to be written down; also where nobody says until when the stage lasts."""
-    stage = ledger.programme.rehabilitation
-    return stage is not None and (stage.until is None or week.rehabilitation)
 
 
 def _items(visit: Visit, manner: _Manner) -> Iterator[SheetItem]:

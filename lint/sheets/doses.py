@@ -7,7 +7,7 @@ from ..body.names import words as words_of
 from ..counting.loading import BAR, loading, plates
 from ..model.quantities import Range
 from ..wording.words import counted_noun, plain, safe
-from .sheet import Amounts, Dose
+from .sheet import Amounts, SheetDose
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -33,7 +33,7 @@ MOST_WEIGHTS = 3
 """Different weights of a group of sets whose plates are listed."""
 
 
-def dose(group: SetGroup, steps: Mapping[str, float], unit: str) -> Dose:
+def dose(group: SetGroup, steps: Mapping[str, float], unit: str) -> SheetDose:
     """The dose of a group of sets.
 
     ``steps`` are what the team's implements go up by, in kg; ``unit`` is what the athlete weighs loads in.
@@ -43,7 +43,7 @@ def dose(group: SetGroup, steps: Mapping[str, float], unit: str) -> Dose:
     loaded = loading(group, steps)
     amounts = _amounts(group, loaded, unit)
     sets = work.sets
-    return Dose(
+    return SheetDose(
         _sets(group),
         each,
         counted,

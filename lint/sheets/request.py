@@ -148,7 +148,7 @@ def write(path: str, text: str, *, overwrite: bool = False) -> None:
     if before is not None and not overwrite and not is_untouched(before.decode("utf-8", "replace")):
         there = "there is a file already, and it is no sheet that nobody has changed; --overwrite replaces it"
         raise NotWrittenError(path, there)
-    replace(path, before, text.encode(), os.path.dirname(os.path.realpath(path)))
+    replace(path, before, text.encode(), os.path.realpath(os.path.dirname(path)))
 
 
 def _there(path: str) -> bytes | None:

@@ -1,7 +1,8 @@
 """A sheet as data, all of it in words for the athlete; the forms only lay it out.
 
 It holds no finding, no muscle and no reason for anything that is left out. Notes of sessions and lines are
-told; those of the programme, a block, an event or the athlete are the coach's own.
+told. Those of the programme, a block, an event or the athlete are the coach's own, but for what one of the
+programme or a block says of when to stop.
 """
 
 from __future__ import annotations
@@ -48,7 +49,7 @@ class Amounts:
         self.weighed: Final = weighed
 
 
-class Dose:
+class SheetDose:
     """A group of like sets: how many, of what, how hard, with which rest.
 
     ``sets`` and ``each`` say how many sets of what, ``load`` what is lifted, ``amounts`` its numbers;
@@ -130,7 +131,7 @@ class SheetLine:
         self,
         mark: str,
         exercise: str,
-        doses: tuple[Dose, ...],
+        doses: tuple[SheetDose, ...],
         *,
         instead: str,
         warm_up: str,
@@ -225,15 +226,20 @@ class SheetWeek:
 
 
 class Sheet:
-    """All that one athlete takes along; ``terms`` are words on it that need telling, with what they mean."""
+    """All that one athlete takes along.
 
-    __slots__ = ("athlete", "leave_out", "terms", "title", "weeks", "words")
+    ``stop`` says when to stop, as far as the coach has; ``terms`` are words on it that need telling, with
+    what they mean.
+    """
+
+    __slots__ = ("athlete", "leave_out", "stop", "terms", "title", "weeks", "words")
 
     def __init__(
         self,
         title: str,
         athlete: str,
         words: str,
+        stop: str,
         leave_out: tuple[str, ...],
         terms: tuple[tuple[str, str], ...],
         weeks: tuple[SheetWeek, ...],
@@ -241,6 +247,7 @@ class Sheet:
         self.title: Final = title
         self.athlete: Final = athlete
         self.words: Final = words
+        self.stop: Final = stop
         self.leave_out: Final = leave_out
         self.terms: Final = terms
         self.weeks: Final = weeks

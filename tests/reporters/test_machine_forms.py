@@ -17,7 +17,7 @@ from spotline import schema as schemas
 from spotline.lint.engine.run import Fault
 from spotline.lint.project.results import Review
 from spotline.lint.project.review import record_known, review
-from spotline.lint.reporters.annotations import annotations
+from spotline.lint.reporters.annotations import commands
 from spotline.lint.reporters.code_quality import code_quality
 from spotline.lint.reporters.identities import fingerprints
 from spotline.lint.reporters.junit import junit
@@ -234,7 +234,7 @@ class TestJunit:
 
 class TestAnnotations:
     def one(self, **values: object) -> str:
-        (line,) = annotations(Review([reviewed(finding(**values))]))  # type: ignore[arg-type]
+        (line,) = commands(Review([reviewed(finding(**values))]))  # type: ignore[arg-type]
         return line
 
     @pytest.mark.parametrize(
@@ -272,7 +272,7 @@ class TestAnnotations:
         assert ",line=1,endLine=2,title=" in line
 
     def test_a_rule_that_failed(self) -> None:
-        (line,) = annotations(Review([reviewed(faults=(Fault("ours", "a: b"),))]))
+        (line,) = commands(Review([reviewed(faults=(Fault("ours", "a: b"),))]))
         assert line == "::error file=a.programme.yaml,line=1,title=rule-failed::ours failed: a: b"
 
 
