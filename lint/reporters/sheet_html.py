@@ -15,14 +15,20 @@ if TYPE_CHECKING:
 
     from ..sheets.sheet import Sheet, SheetDay, SheetDose, SheetItem, SheetLine, SheetSession, SheetWeek
 
-ROWS = 57
+ROWS = 62
 """Rows of text that fit on a printed page at full size; a session of more is printed smaller."""
 
 SMALLEST, LARGEST = 0.6, 1.25
 """How small and how large print gets, of full size; a session that needs less takes a second page."""
 
-LETTERS = 92
-"""Letters of a row of print at full size."""
+LETTERS, BOXES = 92, 13
+"""Letters of a row of print at full size, and boxes."""
+
+BOX = 2.2
+"""Rows that a row of boxes takes."""
+
+WHOLE = 20
+"""Letters up to which a part of a dose stands on one line, as a tempo must."""
 
 MOST_BOXES = 6
 """Sets that get boxes each; more get one row for all."""
@@ -98,7 +104,7 @@ def _plan(week: SheetWeek) -> Iterator[str]:
     yield "<ul>"
     for day, entries in week.days:
         held = ", ".join(_entry(week, words, number) for words, number in entries)
-        yield f'<li><span class="on">{escape(day)}</span> {held}</li>'
+        yield f'<li><span class="on">{escape(day)}</span> <span>{held}</span></li>'
     yield "</ul>"
     yield "</div>"
 
@@ -174,7 +180,8 @@ def _dose(dose: SheetDose) -> Iterator[str]:
     if dose.headline:
         yield f"<strong>{escape(dose.headline)}</strong>"
     for part in dose.parts:
-        yield f'<span class="load">{escape(part)}</span>' if part == dose.load else escape(part)
+        kind = " ".join(["load"] * (part == dose.load) + ["whole"] * (len(part) <= WHOLE))
+        yield f'<span class="{kind}">{escape(part)}</span>' if kind else escape(part)
 
 
 # Boxes for what was done
@@ -217,21 +224,29 @@ def _pain(days: tuple[SheetDay, ...]) -> Iterator[str]:
 
 
 def _size(session: SheetSession, stop: str) -> float:
-    """The size of print at which a session fits on a page, of full size."""
-    rows = 9.0 + sum(_rows(line, session) for line in session.lines)
+    """The largest size of print at which a session fits on a page, of full size."""
+    sizes = (LARGEST - step / 20 for step in range(round((LARGEST - SMALLEST) * 20)))
+    return next((size for size in sizes if _height(session, stop, size) <= ROWS), SMALLEST)
+
+
+def _height(session: SheetSession, stop: str, size: float) -> float:
+    """How high a session is at a size of print, in rows of full size."""
+    rows = 9.0 + sum(_rows(line, len(session.days), size) for line in session.lines)
     rows += 1.2 * sum(bool(item.pairing or item.note) for item in session.items)
-    rows += sum(map(_wrapped, (session.note, session.preparation, stop)))
-    rows += 2.2 * len(session.days) if session.pain else 0
-    return max(min(LARGEST, ROWS / rows), SMALLEST)
+    rows += sum(_wrapped(words, size) for words in (session.note, session.preparation, stop))
+    rows += BOX * len(session.days) if session.pain else 0
+    return rows * size
 
 
-def _rows(line: SheetLine, session: SheetSession) -> float:
-    """Rows of text that a line takes at full size."""
-    rows = 2.0 + sum(_wrapped(" · ".join(_dose(dose))) + bool(dose.amounts.plates) for dose in line.doses)
-    rows += _wrapped(" ".join(line.remarks))
-    boxes = sum(dose.most if 0 < dose.most <= MOST_BOXES else 1 for dose in line.doses)
-    return rows + 2.2 * len(session.days) * ceil(boxes / 4)
+def _rows(line: SheetLine, days: int, size: float) -> float:
+    """Rows of text that a line takes at a size of print."""
+    rows = 2.0 + _wrapped(" ".join(line.remarks), size)
+    boxes = 0
+    for dose in line.doses:
+        rows += _wrapped(" · ".join((dose.headline, *dose.parts)), size) + bool(dose.amounts.plates)
+        boxes += len(dose.blanks) * (dose.most if 0 < dose.most <= MOST_BOXES else 1)
+    return rows + BOX * days * ceil(boxes / int(BOXES / size))
 
 
-def _wrapped(words: str) -> int:
-    return ceil(len(words) / LETTERS)
+def _wrapped(words: str, size: float) -> int:
+    return ceil(len(words) * size / LETTERS)

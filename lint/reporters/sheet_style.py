@@ -31,6 +31,7 @@ a { color: var(--strong); }
 .pairing { font-weight: 700; padding: .3em 0; }
 .mark { display: inline-block; min-width: 1.6em; color: var(--strong); }
 .load { font-weight: 700; }
+.whole { white-space: nowrap; }
 .plates, .remark { color: var(--soft); }
 .boxes { display: flex; flex-wrap: wrap; gap: .35em .9em; margin-top: .4em; align-items: stretch; }
 .day { min-width: 5.2em; font-weight: 700; align-self: center; }
@@ -41,6 +42,7 @@ a { color: var(--strong); }
 .how { border-top: 1px solid var(--rule); padding: .4em 0 2em; }
 .stop { font-weight: 700; }
 .caution { font-size: .85em; color: var(--soft); margin-top: .8em; }
+@media (max-width: 30em) { .day { flex-basis: 100%; } }
 @page { margin: 11mm; }
 @media print {
   html { font-size: 10pt; }

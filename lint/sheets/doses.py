@@ -86,7 +86,7 @@ def _sets(group: SetGroup) -> str:
 
 def _each(work: Work) -> tuple[tuple[str, ...], str]:
     """What a set holds, one entry or one a set, and in what it is counted."""
-    side = {"each": " each side", "left": " left", "right": " right"}.get(work.side, "")
+    side = {"each": " each side", "left": " on the left", "right": " on the right"}.get(work.side, "")
     length = work.hold or work.timed
     reps = _repetitions(work.reps) if work.reps is not None and not work.reps.timed else ()
     if length is not None:

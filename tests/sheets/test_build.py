@@ -33,7 +33,7 @@ DOSES = [
     ("push-up, sets: 3-4, reps: 12/10/8, rest: 90 s", "3-4 sets of 12, 10, 8 repetitions", ["rest 90 s"]),
     ("push-up, sets: 1, reps: 8, side: each, rir: 0", "1 set of 8 repetitions each side", ["to failure"]),
     ("push-up, sets: 2, reps: 8 each", "2 sets of 8 repetitions each side", []),
-    ("heel drop, sets: 3, reps: 15, side: left", "3 sets of 15 repetitions left", []),
+    ("heel drop, sets: 3, reps: 15, side: left", "3 sets of 15 repetitions on the left", []),
     ("plank, sets: 3, hold: 45 s, rpe: 8", "3 sets of 45 s hold", ["RPE 8"]),
     ("side plank, sets: 2, hold: 40 s, side: each", "2 sets of 40 s hold each side", []),
     ("plank, sets: 2, reps: 30 s", "2 sets of 30 s", []),
