@@ -15,7 +15,7 @@ if TYPE_CHECKING:
 
     from ..sheets.sheet import Sheet, SheetDay, SheetDose, SheetItem, SheetLine, SheetSession, SheetWeek
 
-ROWS = 62
+ROWS = 57
 """Rows of text that fit on a printed page at full size; a session of more is printed smaller."""
 
 SMALLEST, LARGEST = 0.6, 1.25

@@ -63,11 +63,14 @@ def build(
         safe(ledger.athlete.name) if ledger.athlete else "",
         f"{lasts}, {dates}" if dates else lasts,
         _when_to_stop(ledger, told),
-        tuple(_left_out(ledger)),
+        tuple(_left_out(ledger, told)),
         tuple(_terms(built)),
         built,
     )
 
+
+UNTOLD = "a movement that your coach will name"
+"""Stands for a movement whose words say more than its name."""
 
 ANY_DAY = 8
 """Sorts what has no day behind the seven that there are."""
@@ -90,12 +93,14 @@ def _when_to_stop(ledger: Ledger, told: Told) -> str:
     return " ".join(told(note) for note in notes if says(("stop", "stops"), note))
 
 
-def _left_out(ledger: Ledger) -> Iterator[str]:
+def _left_out(ledger: Ledger, told: Told) -> Iterator[str]:
     """Movements that the athlete leaves out, with the day of the next check, never with a reason."""
     for one in ledger.athlete.protect if ledger.athlete else ():
         if one.kind == "movement":
+            may_stay = told(listed(one.may_stay, "or"))
+            stays = f", but for {may_stay}" if may_stay else ""
             checked = f" (to be looked at again on {long_date(one.review_on)})" if one.review_on else ""
-            yield safe(f"{one.subject.words}{checked}")
+            yield f"{told(one.subject.words) or UNTOLD}{stays}{checked}"
     for adjustment in ledger.member.adjustments if ledger.member else ():
         if adjustment.leave_out:
             yield safe(adjustment.exercise.words)

@@ -9,6 +9,7 @@ from ..mending.safe_writer import NotWrittenError, replace
 from ..project.results import FileReview, Review
 from ..project.review import review_on
 from ..project.workspace import Workspace
+from ..text.repository import shown
 from ..wording.words import did_you_mean, listed, near_names, safe
 from .build import build
 from .seal import is_untouched
@@ -18,7 +19,6 @@ if TYPE_CHECKING:
     from datetime import date
 
     from ..counting.ledger import Ledger
-    from ..findings.finding import Finding
     from .sheet import Sheet
 
 STEPS = ("load-not-settable", "steps")
@@ -42,9 +42,13 @@ def sheets(path: str, today: date, athlete: str = "", week: int = 0) -> list[She
     Raises NoSheetError where the programme, or the file of one of its athletes, has errors.
     """
     workspace = Workspace(today)
-    review = review_on(workspace, [path])
-    one = review.files[0]
-    _refuse_errors(workspace, review)
+    asked = workspace.files.file(path)
+    named = workspace.athletes_in(asked) if asked.kind == "programme" else ()
+    athletes = [shown(real) for real in named if os.path.isfile(real)]
+    review = review_on(workspace, [path, *athletes])
+    files = [one for one in review.files if one.kind != "programme" or one.file.real == asked.real]
+    _refuse_errors(files)
+    one = files[0]
     if not one.ledgers:
         raise NoSheetError(f"{safe(path)} is no programme that could be laid out")
     chosen = _of_athlete(one.ledgers, athlete)
@@ -52,7 +56,7 @@ def sheets(path: str, today: date, athlete: str = "", week: int = 0) -> list[She
     if week and not 1 <= week <= last:
         raise NoSheetError(f"there is no week {week}: the programme has weeks 1 to {last}")
     steps = one.team.choices.moved.get(STEPS[0], {}).get(STEPS[1])
-    told = _Told(workspace, one)
+    told = _Told(workspace, files)
     return [
         build(ledger, steps if isinstance(steps, dict) else {}, told, frozenset((week,) if week else ()))
         for ledger in chosen
@@ -70,40 +74,32 @@ def _of_athlete(ledgers: list[Ledger], name: str) -> list[Ledger]:
     raise NoSheetError(f"nobody on the programme is called {name!r}. {near}")
 
 
-def _refuse_errors(workspace: Workspace, review: Review) -> None:
-    """Refuses where anything read for the sheet has errors, on record or not, or the review itself failed."""
-    wrong = [_only_errors(one, [*one.findings, *one.known]) for one in review.files]
-    homes = {
-        ledger.athlete.place.text.name
-        for one in review.files[:1]
-        for ledger in one.ledgers
-        if ledger.athlete is not None
-    }
-    seen = {one.file.real for one in review.files}
-    for file in map(workspace.files.file, sorted(homes)):
-        if file.kind == "athlete" and file.real not in seen:
-            found = workspace.athlete_at(file).findings
-            wrong.append(_only_errors(FileReview(file, workspace.team_of(file)), found))
+def _refuse_errors(files: list[FileReview]) -> None:
+    """Refuses where anything read for the sheet has errors, on record or not, or could not be reviewed."""
+    wrong = [_only_errors(one) for one in files]
     wrong = [one for one in wrong if one.findings or one.faults]
-    if wrong or review.failed:
+    if wrong or Review(files).failed:
         raise NoSheetError("no sheet was made: mend the errors first", Review(wrong))
 
 
-def _only_errors(one: FileReview, findings: list[Finding]) -> FileReview:
+def _only_errors(one: FileReview) -> FileReview:
     """A review of the file that holds its errors and what failed, and nothing else."""
     other = FileReview(one.file, one.team, one.kind)
-    other.findings = [finding for finding in findings if finding.severity == "error" or not one.opened]
+    found = [*one.findings, *one.known]
+    other.findings = [finding for finding in found if finding.severity == "error" or not one.opened]
     other.faults = one.faults
     return other
 
 
 class _Told:
-    """Tells a coach's note to the athlete, unless a finding says that part of it is nobody's business."""
+    """Tells a coach's words to the athlete, unless a finding says that part of them is nobody's business."""
 
-    def __init__(self, workspace: Workspace, one: FileReview) -> None:
-        private = {rule.name for rule in (*workspace.rules, *one.team.rules) if rule.family == PRIVATE}
+    def __init__(self, workspace: Workspace, files: list[FileReview]) -> None:
+        rules = (*workspace.rules, *(rule for one in files for rule in one.team.rules))
+        private = {rule.name for rule in rules if rule.family == PRIVATE}
         self.words = {
             place.excerpt
+            for one in files
             for finding in (*one.findings, *one.known)
             if finding.rule in private
             for place in (finding.place, *(related.place for related in finding.related))

@@ -252,6 +252,25 @@ def test_movements_to_leave_out_have_a_date_and_no_reason(folder: Folder) -> Non
     assert [line.exercise for line in sheet.weeks[0].sessions[0].lines] == ["leg press"]
 
 
+def test_what_was_agreed_is_told(folder: Folder) -> None:
+    agreed = SPARED.replace(
+        "advised by: physiotherapist, review", "agreed: [landmine press], advised by: physiotherapist, review"
+    )
+    assert folder.sheet(agreed).leave_out[0].startswith("overhead pressing, but for landmine press (to be")
+
+
+@pytest.mark.parametrize("apart", [False, True])
+def test_a_reason_within_the_movement_is_not_told(folder: Folder, week: Text, apart: bool) -> None:
+    spared = "protect: [{movement: pressing after the rotator cuff repaired shoulder surgery, advised by: physiotherapist}]"
+    days = {"Gym": ["leg press, sets: 3, reps: 8"]}
+    if apart:
+        folder.write(f"name: Bo\n{spared}\n", "bo.athlete.yaml")
+        sheet = folder.sheet(week(days, "athlete: bo.athlete.yaml"))
+    else:
+        sheet = folder.sheet(week(days, f"athlete: {{name: Bo, {spared}}}"))
+    assert sheet.leave_out == ("a movement that your coach will name",)
+
+
 def test_in_rehabilitation_pain_is_asked_for(folder: Folder, week: Text) -> None:
     stage = "{stage: second, advised by: physiotherapist, until: 2026-01-10}"
     head = f"starts: 2026-01-05\nweeks: 2\nrehabilitation: {stage}"

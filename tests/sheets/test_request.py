@@ -75,6 +75,11 @@ class TestErrors:
         record_known([str(folder.write(text))], date(2026, 1, 5))
         assert refused(folder, text).review is not None
 
+    def test_errors_in_another_programme_of_the_athlete_do_not(self, folder: Folder) -> None:
+        folder.write("name: Bo\n", "bo.athlete.yaml")
+        folder.write(PLAN.replace("reps: 8", "reps: 8, rir: 2, rpe: 10"), "other.programme.yaml")
+        assert folder.sheet(PLAN).athlete == "Bo"
+
     def test_broken_settings(self, folder: Folder) -> None:
         folder.write("colour: red\n", "spotline.yaml")
         folder.write("name: Bo\n", "bo.athlete.yaml")
