@@ -142,13 +142,15 @@ def _load(group: SetGroup, loaded: Loading | None) -> str:
 
 
 def _on_the_body(loaded: Loading, about: str) -> str:
-    """``bodyweight + 5 kg``; help where it is below zero."""
-    said = []
-    for one in loaded.values:
-        ends = dict.fromkeys((one.low, one.high))
-        signs = [f"{'+' if end >= 0 else '-'} {plain(abs(end))}" for end in ends]
-        said.append(f"bodyweight {' to '.join(signs)} {loaded.unit}")
-    return about + ", ".join(dict.fromkeys(said))
+    """``bodyweight + 5 kg``; ``bodyweight with 10 kg of help`` where it is below zero."""
+    ends = dict.fromkeys(tuple(dict.fromkeys(one.ends)) for one in loaded.values)
+    return about + ", ".join(" to ".join(_added(end, loaded.unit) for end in one) for one in ends)
+
+
+def _added(weight: float, unit: str) -> str:
+    if weight < 0:
+        return f"bodyweight with {plain(-weight)} {unit} of help"
+    return f"bodyweight + {plain(weight)} {unit}" if weight else "bodyweight"
 
 
 def _to_choose(group: SetGroup) -> str:

@@ -304,3 +304,25 @@ def test_notes_of_the_whole_are_the_coachs_unless_they_say_when_to_stop(folder: 
     days = {"Gym": ["push-up, sets: 3, reps: 8"]}
     assert folder.sheet(week(days, "note: He does too much.")).stop == ""
     assert folder.sheet(week(days, "note: Stop for any pain.")).stop == "Stop for any pain."
+
+
+@pytest.mark.parametrize(
+    ("load", "shown"),
+    [
+        ("90 %", "bodyweight + 10 kg (90 %)"),
+        ("70/80/90 %", "bodyweight with 10 kg of help, bodyweight, bodyweight + 10 kg (70/80/90 %)"),
+        ("75-85 %", "bodyweight with 5 kg of help to bodyweight + 5 kg (75-85 %)"),
+    ],
+)
+def test_a_load_on_the_body(line: Callable[..., SheetLine], load: str, shown: str) -> None:
+    # 80 kg of body and 20 kg: 100 kg.
+    head = "athlete: {name: Bo, body mass: 80 kg, best lifts: {pull-up: bodyweight + 20 kg}}"
+    assert line(f"pull-up, sets: 3, reps: 4, load: {load}", head).doses[0].load == shown
+
+
+def test_the_rooms_own_steps(folder: Folder, week: Text) -> None:
+    folder.write("rules: {load-not-settable: {steps: {machine: 7, barbell: 5}}}\n", "spotline.yaml")
+    head = "athlete: {name: Bo, best lifts: {leg press: 100 kg, back squat: 103 kg}}"
+    lines = [f"{lift}, sets: 3, reps: 5, load: 72 %" for lift in ("leg press", "back squat")]
+    loads = [line.doses[0].load for line in folder.session(week({"Gym": lines}, head)).lines]
+    assert loads == ["70 kg (72 %)", "70 kg (72 %)"]
