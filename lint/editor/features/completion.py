@@ -276,8 +276,15 @@ _PLAIN = re.compile(r"(?![-?:](?:\s|$)|[\s,\[\]{}#&*!|>'\"%@`=])(?:(?!:(?:\s|$)|
 
 def _key_candidate(key: AllowedKey) -> Candidate:
     title = "" if key.title == "text" else key.title
-    parts = [part for part in (title, "must be there" if key.required else "") if part]
+    parts = [part for part in (title, _needed(key)) if part]
     return Candidate(key.name, "key", ", ".join(parts), md(key.description))
+
+
+def _needed(key: AllowedKey) -> str:
+    """Whether a key must be there, or which others would do in its place."""
+    if key.instead:
+        return " or ".join(("this", *key.instead))
+    return "must be there" if key.required else ""
 
 
 def _waiver_part(written: str, note: str) -> Candidate:
