@@ -13,6 +13,7 @@ from threading import Event
 
 from lsprotocol import types
 from pygls.capabilities import ServerCapabilitiesBuilder
+from pygls.exceptions import JsonRpcException
 from pygls.io_ import run_async
 from pygls.lsp.server import LanguageServer
 
@@ -54,6 +55,8 @@ IDLE_IMPORTS = (
     ".features.links",
     ".features.hints",
     ".features.outline",
+    ".features.rename",
+    ".features.workspace_symbols",
     ".features.week_table",
 )
 """Modules imported in the first pause: the first findings need not wait for them, nor the first request."""
@@ -99,6 +102,8 @@ class Server(LanguageServer):
         def answer(params: ParamsT) -> ResultT | None:
             try:
                 return handler(params)
+            except JsonRpcException:
+                raise  # the coach is told why
             except Exception as error:
                 self.log(f"{handler.__name__} failed ({type(error).__name__}: {error})")
                 return None

@@ -27,7 +27,9 @@ def exercise_in_short(reading: NameReading, called: str) -> str:
         "plyometric": "Jumps: their sets never count as hard ones.",
         "ballistic": "Work for speed: its sets count as hard ones only where an effort says so.",
     }.get(exercise.kind, "")
-    return paragraphs(f"{name} trains {gathered(exercise.direct)}{helping}.", fast, _beside(reading.qualifiers))
+    return paragraphs(
+        f"{name} trains {gathered(exercise.direct)}{helping}.", fast, _beside(reading.qualifiers)
+    )
 
 
 def _beside(qualifiers: tuple[str, ...]) -> str:

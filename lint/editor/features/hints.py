@@ -147,9 +147,7 @@ class _SetHints:
         weeks = len({week for _, _, numbers in visits for week in numbers})
         return self.merged(statements, visits[0][0], weeks, "session") if visits else ("", "")
 
-    def merged(
-        self, statements: list[Statement], first: Tally, all_weeks: int, of: str
-    ) -> LabelAndTooltip:
+    def merged(self, statements: list[Statement], first: Tally, all_weeks: int, of: str) -> LabelAndTooltip:
         """The first statement as the label; all statements, with a table of the ``first``, as the tooltip.
 
         Two times "" where the first statement is empty.

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from lsprotocol.types import MarkupKind
+from lsprotocol.types import InsertTextMode, MarkupKind
 from pygls.capabilities import get_capability
 
 TYPE_CHECKING = False
@@ -24,6 +24,7 @@ class Client:
     """
 
     __slots__ = (
+        "adjusts_indentation",
         "answers_configuration",
         "code_descriptions",
         "counts_bytes",
@@ -43,6 +44,7 @@ class Client:
         "shows_documents",
         "shows_markdown",
         "snippet_edits",
+        "snippets",
         "unnecessary_tag",
     )
 
@@ -68,6 +70,11 @@ class Client:
 
         self.document_changes = can("workspace.workspace_edit.document_changes")
         self.snippet_edits = can("workspace.workspace_edit.snippet_edit_support")
+        self.snippets = can("text_document.completion.completion_item.snippet_support")
+        modes = get_capability(
+            announced, "text_document.completion.completion_item.insert_text_mode_support", None
+        )
+        self.adjusts_indentation = bool(modes and InsertTextMode.AdjustIndentation in modes.value_set)
         self.hierarchical_symbols = can("text_document.document_symbol.hierarchical_document_symbol_support")
         self.refreshes_hints = can("workspace.inlay_hint.refresh_support")
         self.refreshes_lenses = can("workspace.code_lens.refresh_support")
