@@ -229,4 +229,14 @@ class DocumentRequests:
         snapshot = self._documents.snapshot(uri)
         if snapshot is None or snapshot.last_good is None:
             raise ValueError(f"there is no programme to be counted in {uri}")
-        return f"week {week}", week_table(snapshot.last_good.ledgers[athlete], week)
+        from .explain.areas import bounds_of_group, judged_groups
+
+        review, workspace = snapshot.last_good, snapshot.workspace
+        ledger = review.ledgers[athlete]
+        page = week_table(
+            ledger,
+            week,
+            lambda group: bounds_of_group(group, review.team, workspace, ledger),
+            judged_groups(review.team, workspace, ledger),
+        )
+        return f"week {week}", page
