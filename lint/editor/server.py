@@ -22,6 +22,7 @@ from ..text.repository import ENDINGS, SETTINGS
 from ..version import VERSION
 from .documents.conversion import WEEK_COMMAND, ProtocolConverter
 from .documents.open_documents import OpenDocuments
+from .explain.plain_text import plain_text
 from .features.diagnostics import SOURCE, diagnostics
 from .protocol.client import Client
 from .protocol.streams import InputStream, OutputStream, claim_standard_streams
@@ -279,11 +280,13 @@ class Server(LanguageServer):
     # Pages
 
     def _handle_command(self, command: str, page: Callable[..., tuple[str, str]]) -> None:
-        """Lets a command answer a page of Markdown, and shows the page where the client would not."""
+        """Lets a command answer a page, and shows the page where the client would not: Markdown, or plain text."""
 
         def answer(ls: Server, *arguments: object) -> str | None:  # pygls passes the server by this name
             try:
                 title, markdown = page(*arguments)
+                if ls.client.shows_text:
+                    markdown = plain_text(markdown)
                 if not ls.client.shows_markdown:
                     ls._show(title, markdown)
             except Exception as error:
@@ -301,7 +304,7 @@ class Server(LanguageServer):
         from tempfile import mkdtemp
 
         self._pages_folder = self._pages_folder or mkdtemp(prefix="spotline-")
-        path = os.path.join(self._pages_folder, f"{title}.md")
+        path = os.path.join(self._pages_folder, f"{title}.{'txt' if self.client.shows_text else 'md'}")
         with open(path, "w", encoding="utf-8") as file:
             file.write(page)
         self.window_show_document(types.ShowDocumentParams(uri_of(path), take_focus=True))

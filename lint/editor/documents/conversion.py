@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from lsprotocol import types
 
+from ..explain.plain_text import plain_text
 from ..protocol.text_document import TextDocument
 from ..protocol.uris import uri_of
 
@@ -117,12 +118,12 @@ class ProtocolConverter:
 
     def hover(self, hover: Hover) -> types.Hover:
         """A hover."""
-        content = _markup(hover.markdown, self._client.hover_kind)
+        content = self._markup(hover.markdown, self._client.hover_kind)
         return types.Hover(content, self.range(hover.start, hover.end))
 
     def completion(self, completion: Completion) -> types.CompletionItem:
         """A completion item."""
-        documentation = _markup(completion.documentation, self._client.documentation_kind)
+        documentation = self._markup(completion.documentation, self._client.documentation_kind)
         return types.CompletionItem(
             completion.label,
             kind=COMPLETION_KINDS[completion.kind],
@@ -141,7 +142,7 @@ class ProtocolConverter:
 
     def hint(self, hint: Hint) -> types.InlayHint:
         """An inlay hint."""
-        tooltip = types.MarkupContent(types.MarkupKind.Markdown, hint.tooltip)
+        tooltip = self._markup(hint.tooltip, types.MarkupKind.Markdown)
         return types.InlayHint(
             types.Position(*self._text_document.position(hint.offset)),
             hint.label,
@@ -181,6 +182,13 @@ class ProtocolConverter:
         )
         return types.CodeLens(self.range(lens.start, lens.end), command)
 
+    def _markup(self, markdown: str, kind: types.MarkupKind | None) -> types.MarkupContent | str:
+        """Markdown in the form that the client shows: as text where it would show the signs."""
+        if kind is not types.MarkupKind.Markdown or self._client.shows_text:
+            kind = types.MarkupKind.PlainText if kind is not None else None
+            markdown = plain_text(markdown)
+        return markdown if kind is None else types.MarkupContent(kind, markdown)
+
     def location(self, location: Location) -> types.Location:
         """A place to go to."""
         return self.location_in(location.text, location.start, location.end)
@@ -193,10 +201,6 @@ def symbol_information(found: FoundSymbol, encoding: Encoding) -> types.SymbolIn
     return types.SymbolInformation(
         location, found.name, SYMBOL_KINDS[found.kind], container_name=found.container
     )
-
-
-def _markup(markdown: str, kind: types.MarkupKind | None) -> types.MarkupContent | str:
-    return markdown if kind is None else types.MarkupContent(kind, markdown)
 
 
 def _range(document: TextDocument, start: int, end: int) -> types.Range:

@@ -20,7 +20,8 @@ class Client:
     """One client; it is taken to be able to do what it has announced, and no more.
 
     The first group of attributes follows the client's capabilities, the last one (``hint_kinds``, ``lenses``,
-    ``shows_markdown``, ``counts_bytes``) its settings.
+    ``shows_markdown``, ``shows_text``, ``counts_bytes``) its settings. ``shows_text`` says that Markdown would be shown
+    with its signs.
     """
 
     __slots__ = (
@@ -43,6 +44,7 @@ class Client:
         "related_information",
         "shows_documents",
         "shows_markdown",
+        "shows_text",
         "snippet_edits",
         "snippets",
         "unnecessary_tag",
@@ -53,6 +55,7 @@ class Client:
         self.hint_kinds = frozenset({"sets", "kg"})
         self.lenses = True
         self.shows_markdown = False
+        self.shows_text = False
         self.counts_bytes = False
 
     def read_capabilities(self, announced: ClientCapabilities) -> None:
@@ -99,6 +102,8 @@ class Client:
             self.lenses = settings["lenses"]
         if isinstance(settings.get("showsMarkdown"), bool):
             self.shows_markdown = settings["showsMarkdown"]
+        if isinstance(settings.get("plainText"), bool):
+            self.shows_text = settings["plainText"]
         if isinstance(settings.get("countsBytes"), bool):
             self.counts_bytes = settings["countsBytes"]
 
