@@ -63,7 +63,9 @@ stage("package.json", manifest());
 stage("icon.png", icon());
 stage("THIRD-PARTY-NOTICES.txt", notices(metafile.inputs));
 for (const name of ["programme", "athlete", "exercises", "team"]) stage(`schemas/${name}.json`, schema(name));
-cpSync(path.join(here, "README.md"), path.join(staged, "README.md"));
+for (const name of ["README.md", "CHANGELOG.md", "media"]) {
+  cpSync(path.join(here, name), path.join(staged, name), { recursive: true });
+}
 cpSync(path.join(project, "LICENSE"), path.join(staged, "LICENSE"));
 execFileSync(
   process.execPath,

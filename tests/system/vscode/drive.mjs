@@ -5,7 +5,7 @@ import { createRequire } from "node:module";
 import { tmpdir } from "node:os";
 import path from "node:path";
 
-const { url, browser: program, installed, environment, folder, screens } = JSON.parse(process.argv[2]);
+const { url, browser: program, installed, environment, folder, screens, only } = JSON.parse(process.argv[2]);
 const { chromium } = createRequire(path.join(installed, "/"))("playwright-core");
 
 const PATIENCE = 45_000;
@@ -29,8 +29,18 @@ function keep(name) {
   return page.screenshot({ path: path.join(screens, `${String(kept).padStart(2, "0")}-${name}.png`) });
 }
 
-const press = (keys) => page.keyboard.press(keys);
-const type = (words) => page.keyboard.type(words, { delay: 30 });
+let pressed = 0;
+
+function press(keys) {
+  pressed += 1;
+  return page.keyboard.press(keys);
+}
+
+function type(words) {
+  pressed += words.length;
+  return page.keyboard.type(words, { delay: 30 });
+}
+
 const plain = (text) => text.replace(/[\u00a0\u200a]/g, " ").replaceAll("\u200b", "");
 
 /** Waits until something holds in the page: `condition` is asked again and again. */
@@ -279,6 +289,71 @@ async function typing() {
   await isSaved();
 }
 
+/** Keys pressed one after the other, each the name of a key or, in quotes, words to type. */
+async function keys(...all) {
+  for (const one of all) {
+    if (one.startsWith('"')) await type(one.slice(1, -1));
+    else await press(one);
+    await page.waitForTimeout(150);
+  }
+}
+
+/** Takes the first proposal once it is the one that is meant. */
+async function take(label) {
+  await page.locator(".suggest-widget.visible .monaco-list-row.focused", { hasText: label }).waitFor();
+  await press("Enter");
+  await page.waitForTimeout(250);
+}
+
+/** A session of four exercises, written from nothing with as few keys as a coach would press. */
+async function writing() {
+  writeFileSync(path.join(folder, "written.programme.yaml"), "");
+  await press("Control+p");
+  await type("written.programme");
+  await page.locator(".quick-input-list .monaco-list-row", { hasText: "written" }).first().waitFor();
+  await press("Enter");
+  await page.locator(".tab.active", { hasText: "written" }).waitFor();
+  seen.status = await page.locator(".statusbar-item", { hasText: "spotline 0" }).innerText();
+  await page.waitForTimeout(1000);
+  pressed = 0;
+  await type("pr");
+  await keep("written-a-programme-is-offered");
+  await take("new programme");
+  await keep("written-its-stops");
+  await keys('"Base"', "Tab", "Tab", "Tab", '"Lower"', "Tab", "Tab");
+  await keep("written-a-first-line-is-due");
+  await type("back sq");
+  await keep("written-a-line-is-offered");
+  await take("back squat");
+  await keep("written-a-line-with-stops");
+  await keys('"4"', "Tab", '"5"', "Tab", "Tab", '"3 min"', "Tab", "Enter");
+  for (const [words, label, reps] of [
+    ["rdl", "Romanian deadlift", "8"],
+    ["leg ext", "leg extension", "12"],
+    ["seated leg c", "seated leg curl", "12"],
+  ]) {
+    await type(words);
+    await take(label);
+    await keys('"3"', "Tab", `"${reps}"`, "Tab", "Tab", '"2 min"', "Tab");
+    await keep(`written-${label}`.replaceAll(" ", "-"));
+    if (label !== "seated leg curl") await press("Enter");
+  }
+  await save();
+  await page.waitForTimeout(1200);
+  await keep("written");
+  seen.pressed = pressed;
+  seen.written = await lines();
+  await keys("Enter", "Enter");
+  seen.afterTheList = (await lines()).at(-1);
+  await keep("written-the-list-is-left");
+  await type("ses");
+  await take("new session");
+  await keep("written-the-next-session");
+  seen.nextSession = await lines();
+  await command("File: Revert File");
+  await isSaved();
+}
+
 /** Settings that are changed are followed at once. */
 async function settings() {
   const file = path.join(folder, ".vscode", "settings.json");
@@ -332,7 +407,9 @@ try {
   await until(() => page.goto(url).catch(() => null), `a page at ${url}`);
   await page.locator(".explorer-folders-view .monaco-list-row").first().waitFor();
   took("window open");
-  for (const part of [withoutServer, faults, rulePage, week, settings, unnamed, typing]) {
+  const parts = [withoutServer, faults, rulePage, week, settings, unnamed, typing, writing];
+  for (const part of parts) {
+    if (only && !only.includes(part.name)) continue;
     await part();
     took(part.name);
   }
