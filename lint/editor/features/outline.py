@@ -248,4 +248,5 @@ def _visit_statements(readable: ReadableReview, session: Session) -> list[Statem
     return [
         Statement(session_in_short(visit), athlete, numbers)
         for visit, athlete, numbers in readable.index.visits_of((session,))
+        if visit.all_sets()
     ]

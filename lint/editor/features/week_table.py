@@ -114,7 +114,7 @@ def _nothing(week: Week) -> str:
     without = [group for group in catalogue.groups if not week.sets(group)]
     members = {group: set(catalogue.groups[group]) for group in without}
     outer = [one for one in without if not any(members[one] < members[other] for other in without)]
-    known = " as far as known" if outer and week.could_hold(areas=tuple(outer)) else ""
+    known = ", as far as known," if outer and week.could_hold(areas=tuple(outer)) else ""
     return f"**Nothing{known} for:** {', '.join(outer)}." if outer else ""
 
 

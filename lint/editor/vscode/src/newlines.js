@@ -29,15 +29,16 @@ export function newLineRules(keys) {
   const key = String.raw`(?:[^\s#'"{}\[\]&*!|>%@,-][^#:]*|-[^\s#:][^#:]*|"[^"]*"|'[^']*')`;
   const anchor = String.raw`(?:\s+&\S+)?`;
   const end = String.raw`\s*(?:\s#.*)?$`;
+  const dash = String.raw`^\s*- (?:&\S+ )?`;
   const list = `(?:${keys.join("|")})`;
   const rules = [
-    [String.raw`^\s*- ${list}:${anchor}${end}`, "    - "],
+    [String.raw`${dash}${list}:${anchor}${end}`, "    - "],
     [String.raw`^\s*${list}:${anchor}${end}`, "  - "],
-    [String.raw`^\s*- ${key}:${anchor}(?:\s+[|>][-+]?)?${end}`, "    "],
+    [String.raw`${dash}${key}:${anchor}(?:\s+[|>][-+]?)?${end}`, "    "],
     [String.raw`^\s*${key}:${anchor}(?:\s+[|>][-+]?)?${end}`, "  "],
-    [String.raw`^\s*- (?:&\S+ )?(?:\{.*\}|\[.*\]|\*\S+)${end}`, "- "],
-    [String.raw`^\s*- ${key}:\s.*$`, "  "],
-    [String.raw`^\s*- [^\s{\[#].*$`, "- "],
+    [String.raw`${dash}(?:\{.*\}|\[.*\]|\*\S+)${end}`, "- "],
+    [String.raw`${dash}${key}:\s.*$`, "  "],
+    [String.raw`${dash}[^\s{\[#].*$`, "- "],
   ];
   return rules.map(([before, begin]) => ({ before: new RegExp(before), after: /^\s*(?:#.*)?$/, begin }));
 }
