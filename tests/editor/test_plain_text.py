@@ -38,10 +38,14 @@ def test_signs_go_and_words_stay(markdown: str, text: str) -> None:
     assert plain_text(markdown) == text
 
 
-@given(st.text(st.characters(categories=("L", "N", "P", "S", "Zs"), exclude_characters="\u00a0"), max_size=40))
+@given(
+    st.text(st.characters(categories=("L", "N", "P", "S", "Zs"), exclude_characters="\u00a0"), max_size=40)
+)
 def test_a_coachs_words_come_out_as_they_went_in(words: str) -> None:
     shown = " ".join(words.split())
-    if md(shown).replace("\\", "") == shown.replace("\\", ""):  # what cannot be shown at all is replaced before
+    if md(shown).replace("\\", "") == shown.replace(
+        "\\", ""
+    ):  # what cannot be shown at all is replaced before
         assert plain_text(f"x {md(shown)} x") == f"x {shown} x"
         assert plain_text("\n".join(table(("a",), [(md(shown),)]))).split("\n")[-1] == shown or not shown
 

@@ -63,8 +63,14 @@ def test_a_name_that_nobody_knows_is_told_at_the_top_and_counts_as_before(opened
 @pytest.mark.parametrize(
     ("told", "wanted"),
     [
-        ("our names: {toe push: standing calf raise}", "our names: {toe push: standing calf raise, heavy: back squat}"),
-        ("our names:\n    toe push: standing calf raise", "our names:\n    toe push: standing calf raise\n    heavy: back squat"),
+        (
+            "our names: {toe push: standing calf raise}",
+            "our names: {toe push: standing calf raise, heavy: back squat}",
+        ),
+        (
+            "our names:\n    toe push: standing calf raise",
+            "our names:\n    toe push: standing calf raise\n    heavy: back squat",
+        ),
     ],
 )
 def test_it_joins_the_names_that_are_told_already(opened: Open, told: str, wanted: str) -> None:

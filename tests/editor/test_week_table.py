@@ -57,7 +57,11 @@ def test_sessions_and_groups(ledger: Ledger) -> None:
 
 
 def test_against_the_week_before(ledger: Ledger) -> None:
-    second = week_table(ledger, 2).partition("**Against week 1** (what it was in brackets):\n\n")[2].partition("\n\n**Where")[0]
+    second = (
+        week_table(ledger, 2)
+        .partition("**Against week 1** (what it was in brackets):\n\n")[2]
+        .partition("\n\n**Where")[0]
+    )
     assert "- 9-10 sets, 8-9 before\n" in second
     assert "triceps 4-5 (3.5-4.5)" in second
     assert "chest 4 (3)" in second

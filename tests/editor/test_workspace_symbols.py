@@ -24,7 +24,8 @@ def folder(tmp_path: Path) -> Path:
     (tmp_path / "b.programme.yaml").write_text("programme: [\n", encoding="utf-8")
     (tmp_path / "squad" / "ana.athlete.yaml").write_text("name: Ana\n", encoding="utf-8")
     (tmp_path / "own.exercises.yaml").write_text(
-        "exercises:\n  - {name: towline row, implement: cable, actions: [shoulder extension]}\n", encoding="utf-8"
+        "exercises:\n  - {name: towline row, implement: cable, actions: [shoulder extension]}\n",
+        encoding="utf-8",
     )
     (tmp_path / "other.yaml").write_text("session: Lower\n", encoding="utf-8")
     return tmp_path
@@ -49,6 +50,8 @@ def test_without_a_word_programmes_and_athletes(folder: Path, today: date) -> No
 
 
 def test_no_more_than_can_be_read(folder: Path, today: date) -> None:
-    lines = "".join(f"  - {{session: S{at}, exercises: [{{exercise: plank, sets: 3}}]}}\n" for at in range(300))
+    lines = "".join(
+        f"  - {{session: S{at}, exercises: [{{exercise: plank, sets: 3}}]}}\n" for at in range(300)
+    )
     (folder / "c.programme.yaml").write_text(f"programme: Many\nsessions:\n{lines}", encoding="utf-8")
     assert len(found(folder, "s", today)) == MOST_SYMBOLS

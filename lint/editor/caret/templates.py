@@ -7,6 +7,7 @@ What the line above holds is what the next one begins with, in the same style; w
 from __future__ import annotations
 
 import re
+from functools import lru_cache
 
 from ...model.sessions import WEEKDAYS
 from ...syntax.builder import parse
@@ -37,6 +38,9 @@ OF_THE_ROUND = frozenset({"sets", "work", "rest"})
 LISTS = ("blocks", "sessions", "exercises", "superset")
 """Keys of lists whose items have templates."""
 
+NAME = "\0"
+"""Stands in for the name of an exercise in a line that is written for many of them."""
+
 SEARCHED_LINES = 200
 """Lines above the caret in which a line is looked for."""
 
@@ -58,13 +62,13 @@ class Template:
     the whole line up to the caret, its blanks included.
     """
 
-    __slots__ = ("detail", "is_exercise", "label", "parts", "takes_line", "typed")
+    __slots__ = ("detail", "is_exercise", "label", "plain", "snippet", "takes_line", "typed")
 
     def __init__(
         self,
         label: str,
         detail: str,
-        parts: Iterable[str | Stop],
+        written: Written,
         typed: str,
         *,
         is_exercise: bool = False,
@@ -72,38 +76,53 @@ class Template:
     ) -> None:
         self.label = label
         self.detail = detail
-        self.parts = tuple(parts)
+        self.plain = written.plain
+        self.snippet = written.snippet
         self.typed = typed
         self.is_exercise = is_exercise
         self.takes_line = takes_line
 
-    @property
-    def plain(self) -> str:
-        """The text with what stands at the stops at first."""
-        return "".join(part if isinstance(part, str) else part.words for part in self.parts)
 
-    @property
-    def snippet(self) -> str:
-        """The text as the protocol writes snippets; the caret ends behind it or at the empty stop."""
-        written, number, end = [], 0, "$0"
-        for part in self.parts:
+class Written:
+    """A text with stops as ``plain`` text, with what stands at them at first, and as a ``snippet`` of the protocol.
+
+    The caret ends at the empty stop, else behind the text.
+    """
+
+    __slots__ = ("plain", "snippet")
+
+    def __init__(self, parts: Iterable[str | Stop]) -> None:
+        plain, snippet, number, end = [], [], 0, "$0"
+        for part in parts:
+            plain.append(part if isinstance(part, str) else part.words)
             if isinstance(part, str):
-                written.append(re.sub(r"[\\$}]", r"\\\g<0>", part))
+                snippet.append(_literal(part))
             elif not part.words:
-                written.append("$0")
+                snippet.append("$0")
                 end = ""
             else:
                 number += 1
-                written.append(_as_stop(number, part))
-        return "".join([*written, end])
+                snippet.append(_as_stop(number, part))
+        self.plain = "".join(plain)
+        self.snippet = "".join([*snippet, end])
+
+    def with_name(self, name: str) -> Written:
+        """The same text with a name where ``NAME`` stands."""
+        written = Written(())
+        written.plain = self.plain.replace(NAME, name)
+        written.snippet = self.snippet.replace(NAME, _literal(name))
+        return written
+
+
+def _literal(words: str) -> str:
+    return re.sub(r"[\\$}]", r"\\\g<0>", words)
 
 
 def _as_stop(number: int, stop: Stop) -> str:
     if stop.choices:
         choices = ",".join(re.sub(r"[\\,|]", r"\\\g<0>", one) for one in stop.choices)
         return f"${{{number}|{choices}|}}"
-    words = re.sub(r"[\\$}]", r"\\\g<0>", stop.words)
-    return f"${{{number}:{words}}}"
+    return f"${{{number}:{_literal(stop.words)}}}"
 
 
 def templates(scope: CandidateScope) -> Iterator[Template]:
@@ -113,7 +132,7 @@ def templates(scope: CandidateScope) -> Iterator[Template]:
         return
     if not path:
         if context.takes_key and not context.sibling_keys[-1]:
-            yield Template("new programme", "programme with a first session", _programme(), "programme")
+            yield Template("new programme", "programme with a first session", Written(_programme()), "programme")
         return
     begins_list = path[-1] in LISTS and context.takes_key and context.takes_value
     if begins_list:
@@ -124,9 +143,9 @@ def templates(scope: CandidateScope) -> Iterator[Template]:
     above = _lines_above(scope)
     list_key = next((step for step in reversed(path) if isinstance(step, str)), "")
     if list_key == "blocks":
-        yield Template("new block", "block with a first session", [dash, *_block(above)], "block")
+        yield Template("new block", "block with a first session", Written([dash, *_block(above)]), "block")
     elif list_key == "sessions":
-        yield Template("new session", "session with its day", [dash, *_session(above, "  ")], "session")
+        yield Template("new session", "session with its day", Written([dash, *_session(above, "  ")]), "session")
     elif list_key in ("exercises", "superset"):
         yield from _of_exercises(scope, path, dash, above)
 
@@ -134,22 +153,28 @@ def templates(scope: CandidateScope) -> Iterator[Template]:
 def _of_exercises(scope: CandidateScope, path: KeyPath, dash: str, above: list[str]) -> Iterator[Template]:
     """Lines of a session, of a superset or of a circuit, by the exercise's name."""
     is_in_round = "circuit" in path or ("superset" in path and "rounds" in _keys_beside(scope, path))
-    neighbour = _Neighbour.above(above)
-    for candidate in exercises(scope):
-        name = candidate.written or as_yaml(candidate.name, "", in_flow=True)
-        parts = [dash, *neighbour.line(name, is_in_round)]
-        yield Template(candidate.name, candidate.detail, parts, candidate.filter_text, is_exercise=True)
+    frame = Written([dash, *_Neighbour.above(above).line(NAME, is_in_round)])
+    for one in exercises(scope):
+        written = frame.with_name(one.written or _plain_name(one.name))
+        yield Template(one.name, one.detail, written, one.filter_text, is_exercise=True)
     if path[-2] == "exercises" and "circuit" not in path:
         pair = [_Neighbour.above(above, flow=True).line(Stop(f"exercise {one}"), False) for one in "AB"]
         both = [part for line in pair for part in ("\n    - ", *line)]
-        yield Template("new superset", "exercises in turn", [dash, "superset:", *both], "superset")
+        yield Template("new superset", "exercises in turn", Written([dash, "superset:", *both]), "superset")
         line = _Neighbour.above(above, flow=True).line(Stop("exercise"), True)
         rounds = ["circuit:\n    rounds: ", Stop("3"), "\n    exercises:\n      - ", *line]
-        yield Template("new circuit", "rounds of exercises", [dash, *rounds], "circuit")
+        yield Template("new circuit", "rounds of exercises", Written([dash, *rounds]), "circuit")
         indent = _indent_of_session(above)
         if indent is not None and not dash:
             session = [f"{indent}- ", *_session(above, f"{indent}  ")]
-            yield Template("new session", "the next session", session, "- session", takes_line=True)
+            yield Template(
+                "new session", "the next session", Written(session), "- session", takes_line=True
+            )
+
+
+@lru_cache(maxsize=4000)
+def _plain_name(name: str) -> str:
+    return as_yaml(name, "", in_flow=True)
 
 
 def _keys_beside(scope: CandidateScope, path: KeyPath) -> frozenset[str]:

@@ -121,7 +121,9 @@ class _Name:
 
 def _says(reading: object) -> list[object]:
     """All that a name says beside the exercise that it means: no name stands in for one that says more."""
-    return [getattr(reading, part) for part in ("implement", "qualifiers", "tempo", "lowering", "pause", "hold")]
+    return [
+        getattr(reading, part) for part in ("implement", "qualifiers", "tempo", "lowering", "pause", "hold")
+    ]
 
 
 def _entries(entry: KeyValue | None) -> dict[str, KeyValue]:

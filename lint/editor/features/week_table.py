@@ -78,7 +78,9 @@ def _sessions_table(week: Week) -> Iterator[str]:
 
 def _groups(week: Week) -> list[str]:
     """The groups that get sets in a week, the most sets first."""
-    return sorted((group for group in week.groups() if week.sets(group)), key=lambda one: -week.sets(one).high)
+    return sorted(
+        (group for group in week.groups() if week.sets(group)), key=lambda one: -week.sets(one).high
+    )
 
 
 def _groups_table(week: Week, bounds: BoundsOf, judged: Mapping[tuple[int, str], str]) -> Iterator[str]:
