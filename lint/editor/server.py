@@ -280,7 +280,7 @@ class Server(LanguageServer):
     # Pages
 
     def _handle_command(self, command: str, page: Callable[..., tuple[str, str]]) -> None:
-        """Lets a command answer a page, and shows the page where the client would not: Markdown, or plain text."""
+        """Lets a command answer a page, Markdown or plain text, and shows it where the client would not."""
 
         def answer(ls: Server, *arguments: object) -> str | None:  # pygls passes the server by this name
             try:

@@ -22,8 +22,8 @@ if TYPE_CHECKING:
 def plain_spellings(root: Node, schema_name: str, within: tuple[int, int] | None = None) -> Iterator[Edit]:
     """An edit for each quantity that is read but not in its plain spelling, in the order of the text.
 
-    What stands in a group that is used again through an alias is written once, where it stands. ``within`` are
-    the offsets of a part of the text: only what touches it is looked at.
+    What stands in a group that is used again through an alias is written once, where it stands. ``within``
+    are the offsets of a part of the text: only what touches it is looked at.
     """
     if isinstance(root, Mapping):
         start, end = within or (root.start, root.end)

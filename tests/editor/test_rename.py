@@ -122,8 +122,8 @@ def test_what_can_be_renamed(opened: Open) -> None:
         renamed(snapshot, 0, "x")
     with pytest.raises(CannotRenameError, match="empty"):
         renamed(snapshot, start, " \n")
+    flow = "{programme: A, sessions: [{session: S, exercises: [{exercise: plank, sets: 3}]}]}\n"
     with pytest.raises(CannotRenameError, match="our names"):
-        flow = "{programme: A, sessions: [{session: S, exercises: [{exercise: plank, sets: 3}]}]}\n"
         renamed(opened(flow), flow.index("plank"), "stiff board")
 
 

@@ -219,7 +219,7 @@ class ApplicableSchema:
         return others
 
     def _conditions(self, part: Schema) -> Iterator[str]:
-        """The keys that a part decides by, one of which it asks for: if `blocks` is there, else `sessions`."""
+        """The keys that a part decides by, and asks for one of: if `blocks` is there, else `sessions`."""
         condition = part["if"]
         if condition == {"type": "object"}:
             yield from self._asked_for(part.get("then"))

@@ -1,7 +1,7 @@
-"""Templates of what is often written: a programme, a block, a session, lines. Their stops are gone through in turn.
+"""Templates of what is often written: a programme, a block, a session, lines. Their stops are filled in in turn.
 
-What the line above holds is what the next one begins with, in the same style; without one, usual numbers stand in
-(common practice, no source). Every value is a stop, to be typed over.
+What the line above holds is what the next one begins with, in the same style; without one, usual numbers
+stand in (common practice, no source). Every value is a stop, to be typed over.
 """
 
 from __future__ import annotations
@@ -58,8 +58,8 @@ class Stop:
 class Template:
     """A text with stops. ``label`` and ``detail`` are shown in the list; ``typed`` is what finds it.
 
-    Further lines are indented from the first one's blanks on. ``takes_line`` says that the text comes in place of
-    the whole line up to the caret, its blanks included.
+    Further lines are indented from the first one's blanks on. ``takes_line`` says that the text comes in
+    place of the whole line up to the caret, its blanks included.
     """
 
     __slots__ = ("detail", "is_exercise", "label", "plain", "snippet", "takes_line", "typed")
@@ -84,7 +84,7 @@ class Template:
 
 
 class Written:
-    """A text with stops as ``plain`` text, with what stands at them at first, and as a ``snippet`` of the protocol.
+    """A text with stops: as ``plain`` text with what stands there at first, and as a ``snippet``.
 
     The caret ends at the empty stop, else behind the text.
     """
@@ -132,7 +132,9 @@ def templates(scope: CandidateScope) -> Iterator[Template]:
         return
     if not path:
         if context.takes_key and not context.sibling_keys[-1]:
-            yield Template("new programme", "programme with a first session", Written(_programme()), "programme")
+            yield Template(
+                "new programme", "programme with a first session", Written(_programme()), "programme"
+            )
         return
     begins_list = path[-1] in LISTS and context.takes_key and context.takes_value
     if begins_list:
@@ -145,7 +147,9 @@ def templates(scope: CandidateScope) -> Iterator[Template]:
     if list_key == "blocks":
         yield Template("new block", "block with a first session", Written([dash, *_block(above)]), "block")
     elif list_key == "sessions":
-        yield Template("new session", "session with its day", Written([dash, *_session(above, "  ")]), "session")
+        yield Template(
+            "new session", "session with its day", Written([dash, *_session(above, "  ")]), "session"
+        )
     elif list_key in ("exercises", "superset"):
         yield from _of_exercises(scope, path, dash, above)
 
@@ -167,9 +171,7 @@ def _of_exercises(scope: CandidateScope, path: KeyPath, dash: str, above: list[s
         indent = _indent_of_session(above)
         if indent is not None and not dash:
             session = [f"{indent}- ", *_session(above, f"{indent}  ")]
-            yield Template(
-                "new session", "the next session", Written(session), "- session", takes_line=True
-            )
+            yield Template("new session", "the next session", Written(session), "- session", takes_line=True)
 
 
 @lru_cache(maxsize=4000)

@@ -31,8 +31,8 @@ class Completion:
     """A proposal: ``insert`` replaces the text from ``start`` to ``end``.
 
     The list shows ``label``, with ``detail`` beside it; ``documentation`` is Markdown. The list is sorted by
-    ``sort_text``. The client compares what is typed with ``filter_text``. A ``snippet`` is inserted in place of
-    ``insert`` and has stops to fill in; it is "" where there are none.
+    ``sort_text``. The client compares what is typed with ``filter_text``. A ``snippet`` is inserted in place
+    of ``insert`` and has stops to fill in; it is "" where there are none.
     """
 
     __slots__ = (

@@ -98,7 +98,7 @@ def bounds_of_group(
 
 
 def judged_groups(team: Team, workspace: Workspace, ledger: Ledger) -> dict[tuple[int, str], str]:
-    """``over`` or ``under``, by week and group: what the two rules find, whatever else is said instead of it."""
+    """``over`` or ``under``, by week and group: what the two rules find, even if it is not said."""
     words = {OVER_LIMIT: "over", UNDER_FLOOR: "under"}
     rules = [rule for rule in workspace.rules if rule.name in words and team.runs(rule)]
     hits, _ = run(rules, ledger, team.choices.moved, team.choices.severities, preset=team.choices.preset)

@@ -17,7 +17,7 @@ LENGTHS = ("long", "middle to long", "middle", "short to middle", "short")
 
 
 def exercise_in_short(reading: NameReading, called: str) -> str:
-    """What an exercise trains, under the name that the coach uses, and what of that name changes no credit."""
+    """What an exercise trains, under the coach's name, and what of that name changes no credit."""
     exercise = reading.exercise
     name = f"**{md(called)}**"
     if fold(called) != fold(exercise.name):

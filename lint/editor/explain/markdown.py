@@ -132,7 +132,7 @@ def uncapitalised(head: str) -> str:
 
 
 def total_of(what: str, head: str) -> str:
-    """What a total is the total of: ``session``, ``session, weeks 1-3``; of a week (``a week``) the head says it."""
+    """What a total is of: ``session``, ``session, weeks 1-3``; the head stands in for ``a week``."""
     return ", ".join(part for part in ("" if head and what == "a week" else what, head) if part)
 
 

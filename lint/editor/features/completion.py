@@ -44,7 +44,7 @@ WAIVER_DAYS = 90
 def complete(snapshot: Snapshot, offset: int, *, templates: bool = False) -> list[Completion]:
     """Proposals for what stands or may stand at an offset. The list of exercises is never complete.
 
-    With ``templates``, whole lines, sessions and more come first, for clients that let the coach fill them in.
+    With ``templates``, whole lines, sessions and more come first, for clients that let one fill them in.
     """
     if snapshot.review.kind not in KINDS:
         return []

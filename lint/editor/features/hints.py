@@ -122,7 +122,7 @@ class _SetHints:
                 yield self.behind(at), label, tooltip, "sets"
 
     def behind(self, offset: int) -> int:
-        """The end of the line of a name that ends at an offset; the offset where more than a comment follows."""
+        """The end of the line of a name that ends at an offset; the offset if more than a comment follows."""
         end = self.line_end(offset)
         rest = self.text.content[offset:end].strip()
         return offset if rest and not rest.startswith("#") else end

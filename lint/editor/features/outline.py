@@ -225,7 +225,7 @@ def lenses(snapshot: Snapshot) -> list[Lens]:
 def _lenses_at(
     readable: ReadableReview, name: Span, statements: list[Statement], all_weeks: int, of: str
 ) -> Iterator[Lens]:
-    """Lenses above the name of a week or session; weeks are named where a statement does not hold for ``all_weeks`` of them."""
+    """Lenses above the name of a week or session; weeks are named unless it holds for ``all_weeks``."""
     span = readable.span_in_document(*name)
     if span is None:
         return

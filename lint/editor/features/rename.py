@@ -20,6 +20,12 @@ if TYPE_CHECKING:
 
 OUR_NAMES = "our names"
 
+SAID_BESIDE = ("implement", "qualifiers", "tempo", "lowering", "pause", "hold")
+"""What a name may say beside the exercise that it means."""
+
+SAID_BESIDE = ("implement", "qualifiers", "tempo", "lowering", "pause", "hold")
+"""What a name may say beside the exercise that it means."""
+
 _ANCHOR_NAME = re.compile(r"[^\s,\[\]{}]+")
 
 
@@ -39,10 +45,10 @@ def renamable(snapshot: Snapshot, offset: int) -> tuple[int, int, str] | None:
 
 
 def renamed(snapshot: Snapshot, offset: int, new: str) -> list[Edit]:
-    """Edits that give the exercise or anchor at an offset another name wherever this file names it the same way.
+    """Edits that give the exercise or anchor at an offset another name wherever this file calls it so.
 
-    A name that nobody knows is told in ``our names`` at the top of the programme, with what it means: all sets
-    count as before. Raises CannotRenameError.
+    A name that nobody knows is told in ``our names`` at the top of the programme, with what it means: all
+    sets count as before. Raises CannotRenameError.
     """
     name = _Name.at(snapshot, offset)
     words = " ".join(new.split())
@@ -121,9 +127,7 @@ class _Name:
 
 def _says(reading: object) -> list[object]:
     """All that a name says beside the exercise that it means: no name stands in for one that says more."""
-    return [
-        getattr(reading, part) for part in ("implement", "qualifiers", "tempo", "lowering", "pause", "hold")
-    ]
+    return [getattr(reading, part) for part in SAID_BESIDE]
 
 
 def _entries(entry: KeyValue | None) -> dict[str, KeyValue]:

@@ -38,8 +38,8 @@ def week_table(
 ) -> str:
     """The page of a week (from 1) as Markdown; where the programme has no such week, the page says so.
 
-    ``bounds`` gives the fewest and the most sets that are wanted of a group. ``judged`` says, by week and group,
-    what the rules find ``over`` or ``under`` them: the page judges nothing by itself.
+    ``bounds`` gives the fewest and the most sets that are wanted of a group. ``judged`` says, by week and
+    group, what the rules find ``over`` or ``under`` them: the page judges nothing by itself.
     """
     weeks = ledger.weeks
     if not 1 <= week_number <= len(weeks):

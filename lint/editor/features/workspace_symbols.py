@@ -36,7 +36,7 @@ NAMED: dict[str, dict[str, SymbolKind]] = {
 
 
 def workspace_symbols(workspace: Workspace, folder: str, query: str) -> list[FoundSymbol]:
-    """The names that hold all words of a query, whatever their case; an empty query finds programmes and athletes."""
+    """The names that hold all words of a query; without a word, programmes and athletes."""
     words = query.lower().split()
     found = _symbols(workspace, folder, words)
     return list(islice(found, MOST_SYMBOLS))

@@ -20,8 +20,8 @@ class Client:
     """One client; it is taken to be able to do what it has announced, and no more.
 
     The first group of attributes follows the client's capabilities, the last one (``hint_kinds``, ``lenses``,
-    ``shows_markdown``, ``shows_text``, ``counts_bytes``) its settings. ``shows_text`` says that Markdown would be shown
-    with its signs.
+    ``shows_markdown``, ``shows_text``, ``counts_bytes``) its settings. ``shows_text`` says that Markdown
+    would be shown with its signs.
     """
 
     __slots__ = (
