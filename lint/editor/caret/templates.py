@@ -1,4 +1,4 @@
-"""Templates of what is often written: a programme, a block, a session, lines. Their stops are filled in in turn.
+"""Templates of what is often written: programmes, blocks, sessions, lines. Their stops are filled in in turn.
 
 What the line above holds is what the next one begins with, in the same style; without one, usual numbers
 stand in (common practice, no source). Every value is a stop, to be typed over.
