@@ -100,12 +100,14 @@ class DocumentRequests:
         offset = converter.offset(params.position)
         proposals = complete(snapshot, offset, templates=self._client.snippets)
         has_exercises = any(one.kind == "exercise" for one in proposals)
+        has_numbers = any(one.kind == "value" and one.filter_text != one.label for one in proposals)
         typed = params.context.trigger_character if params.context else None
         if typed == " " and not has_exercises:
             before_space = snapshot.text.content[max(0, offset - 2)]
             if before_space not in BEFORE_VALUES:
                 return None
-        return types.CompletionList(has_exercises, [converter.completion(one) for one in proposals])
+        is_incomplete = has_exercises or has_numbers  # what is typed next decides which are offered
+        return types.CompletionList(is_incomplete, [converter.completion(one) for one in proposals])
 
     def definition(self, params: types.DefinitionParams) -> list[types.Location] | None:
         """Where the name at the caret is defined."""

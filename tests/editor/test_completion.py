@@ -845,3 +845,15 @@ def test_its_steps_grow_with_the_text_and_no_faster(any_room: Room, line: str) -
         return lambda: complete(snapshot, len(before))
 
     assert growth(asking, 40) < 2.1
+
+
+def test_a_number_typed_in_full_is_never_taken_for_a_longer_one(room: Room) -> None:
+    """Clients match by parts of words: "3 min" would be made "2-3 min" by Enter."""
+    head = "programme: A\nsessions:\n  - session: S\n    exercises:\n      - exercise: plank\n        rest: "
+    everything = room.offers(f"{head}|")
+    assert {"3 min", "2-3 min"} <= {one.label for one in everything}
+    for one in everything:
+        assert re.sub(r"[0-9A-Za-z]", "", one.filter_text) == ""
+    for typed in ("3 min", "20", "3"):
+        assert [one for one in room.offers(f"{head}{typed}|") if not one.label.startswith(typed)] == []
+    assert [one.filter_text for one in room.offers(f"{head}2-|")] == ["2-3min"]

@@ -184,8 +184,15 @@ class _CompletionRequest:
         if named is not None:
             yield from named
             return
+        typed = self.scope(path).typed
         for value in schema.values():
-            yield self.value_candidate(value, path)
+            candidate = self.value_candidate(value, path)
+            if _HAS_NUMBER.search(candidate.name):
+                if not candidate.name.lower().startswith(typed.lower()):
+                    continue
+                # Clients match words by their parts, and would make `2-3 min` of a `3 min` typed in full.
+                candidate.filter_text = typed + _SEPARATOR.sub("", candidate.name[len(typed) :])
+            yield candidate
 
     def value_candidate(self, value: AllowedValue, path: KeyPath) -> Candidate:
         """A value that the schema names; a date becomes a likely one."""
@@ -293,6 +300,8 @@ class _CompletionRequest:
         )
 
 
+_HAS_NUMBER = re.compile(r"[0-9]")
+_SEPARATOR = re.compile(r"[^0-9A-Za-z]+")
 _DATE = re.compile(r"20[0-9]{2}-[0-9]{2}-[0-9]{2}")
 _ANCHOR = re.compile(r"(?<![^\s,\[\]{}])&([^\s,\[\]{}]+)")
 _ALIAS = re.compile(r"(?<![^\s,\[\]{}])\*([^\s,\[\]{}]+)")
