@@ -377,7 +377,7 @@ async function names() {
   await keep("a-note");
   await click("exercise: back squat", "squat");
   await press("F2");
-  await page.locator(".rename-box input").waitFor();
+  await until(() => page.evaluate(() => document.activeElement?.closest(".rename-box") !== null), "the box for a name");
   await press("Control+a");
   await type("the big one");
   await press("Enter");
