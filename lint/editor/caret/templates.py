@@ -191,18 +191,25 @@ def _keys_beside(scope: CandidateScope, path: KeyPath) -> frozenset[str]:
 def _programme() -> list[str | Stop]:
     none: frozenset[str] = frozenset()
     goals = [str(one.data) for one in ApplicableSchema("programme", ("goal",), (none, none)).values()]
-    head = ["programme: ", Stop("Name"), "\ngoal: ", Stop(goals[0], goals), "\nweeks: ", Stop("4")]
+    head: list[str | Stop] = [
+        "programme: ",
+        Stop("Name"),
+        "\ngoal: ",
+        Stop(goals[0], goals),
+        "\nweeks: ",
+        Stop("4"),
+    ]
     return [*head, "\nsessions:\n  - ", *_session([], "    ")]
 
 
 def _block(above: list[str]) -> list[str | Stop]:
-    head = ["name: ", Stop("Name"), "\n  weeks: ", Stop("4"), "\n  sessions:\n    - "]
+    head: list[str | Stop] = ["name: ", Stop("Name"), "\n  weeks: ", Stop("4"), "\n  sessions:\n    - "]
     return [*head, *_session(above, "      ")]
 
 
 def _session(above: list[str], indent: str) -> list[str | Stop]:
     days = _days_from(above)
-    head = ["session: ", Stop("Name"), f"\n{indent}day: ", Stop(days[0], days)]
+    head: list[str | Stop] = ["session: ", Stop("Name"), f"\n{indent}day: ", Stop(days[0], days)]
     return [*head, f"\n{indent}exercises:\n{indent}  - ", Stop("")]
 
 
