@@ -397,12 +397,12 @@ async function names() {
 /** A spotline that is older than the extension. */
 async function oldVersion() {
   const old = path.join(folder, "old-spotline");
-  writeFileSync(old, '#!/bin/sh\n[ "$1" = --version ] && echo "spotline 0.0.1" && exit\nexec .venv/bin/spotline "$@"\n', {
+  writeFileSync(old, '#!/bin/sh\n[ "$1" = --version ] && echo "spotline 0.0.1" && exit\nexec "$(dirname "$0")/.venv/bin/spotline" "$@"\n', {
     mode: 0o755,
   });
   const file = path.join(folder, ".vscode", "settings.json");
   mkdirSync(path.dirname(file), { recursive: true });
-  writeFileSync(file, JSON.stringify({ "spotline.path": "old-spotline" }));
+  writeFileSync(file, JSON.stringify({ "spotline.path": "./old-spotline" }));
   const toast = page.locator(".notification-toast", { hasText: "0.0.1" });
   await toast.waitFor();
   seen.oldSaid = await toast.locator(".notification-list-item-message").innerText();
