@@ -275,11 +275,9 @@ def test_a_waiver_waits_for_its_reason(seen: dict, folder: Path) -> None:
 
 
 def test_a_rules_name_opens_its_page(seen: dict) -> None:
-    assert "number-implausible" in seen["rulePage"]
-    assert {"exercise-sets-high", "session-sets-for-muscle-high", "weekly-sets-over-limit"} <= set(
-        seen["rulePicks"]
-    )
-    assert "session-sets-for-muscle-high" in seen["chosenPage"]
+    assert "more-reps-than-load-allows" in seen["rulePage"]
+    assert {"exercise-sets-high", "antagonist-imbalance"} <= set(seen["rulePicks"])
+    assert "exercise-sets-high" in seen["chosenPage"]
 
 
 HINTS = (

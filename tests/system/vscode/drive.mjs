@@ -233,8 +233,8 @@ async function faults() {
 /** A rule's page, from its name under the pointer. */
 async function rulePage() {
   await hover("front squat, sets: 3, reps: 5, load: 180 %", "180");
-  await page.locator(".monaco-hover:not(.hidden) a.code-link", { hasText: "number-implausible" }).first().click();
-  seen.rulePage = await preview("number-implausible");
+  await page.locator(".monaco-hover:not(.hidden) a.code-link", { hasText: "more-reps-than-load-allows" }).first().click();
+  seen.rulePage = await preview("more-reps-than-load-allows");
   await page.mouse.move(5, 5);
   await page.waitForTimeout(800);
   await keep("a-rule");
@@ -242,12 +242,12 @@ async function rulePage() {
 
   await click("bent-over row");
   await command("spotline: Show a Rule's Page");
-  const picks = page.locator(".quick-input-list .monaco-list-row", { hasText: "session-sets-for-muscle-high" });
+  const picks = page.locator(".quick-input-list .monaco-list-row", { hasText: "exercise-sets-high" });
   await picks.waitFor();
   seen.rulePicks = await texts(".quick-input-list .monaco-list-row .label-name");
   await keep("which-rule");
   await picks.click();
-  seen.chosenPage = await preview("session-sets-for-muscle-high");
+  seen.chosenPage = await preview("exercise-sets-high");
   await command("View: Close Editor");
 }
 
