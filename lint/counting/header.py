@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from datetime import timedelta
+
 from ..body.names import fold
 from .team_resources import NO_RESOURCES
 
@@ -11,7 +13,7 @@ if TYPE_CHECKING:
 
     from ..body.catalogue import Exercise
     from ..body.known import Known
-    from ..model.athlete import Athlete
+    from ..model.athlete import Athlete, Restriction
     from ..model.programme import Event, Member, Programme, Rehabilitation
     from ..model.sessions import Phase
     from ..text.places import Place, Term
@@ -96,6 +98,31 @@ class ProgrammeHeader:
     def body_mass(self) -> float | None:
         """The athlete's body mass in kg; None if none is written."""
         return self.athlete.body_mass if self.athlete else None
+
+    def is_spared(self, restriction: Restriction, week: int, day: int = 0) -> bool:
+        """Whether a restriction holds in a week, or on a day of it (1 to 7 from the start day).
+
+        Where dates say when, and the programme has no start, it holds unless it is over today.
+        """
+        if restriction.in_weeks:
+            return any(first <= week <= last for first, last in restriction.in_weeks)
+        begins, ends = restriction.begins, restriction.ends
+        if begins is None and ends is None:
+            return True
+        if self.starts is None:
+            return ends is None or ends >= self.today
+        first = self.starts + timedelta(days=7 * (week - 1) + max(day - 1, 0))
+        last = first if day else first + timedelta(days=6)
+        return (begins is None or begins <= last) and (ends is None or first <= ends)
+
+    def spared(self) -> list[Restriction]:
+        """What the athlete spares in any week of the programme."""
+        weeks = range(1, self.weeks + 1)
+        return [
+            one
+            for one in (self.athlete.protect if self.athlete else ())
+            if any(self.is_spared(one, week) for week in weeks)
+        ]
 
     def named(self, name: str) -> Exercise | str:
         """The exercise of this name; for an unknown exercise the name itself, folded for comparison."""

@@ -60,7 +60,7 @@ class Suits:
         self.hardest = LEVELS.index(header.level if header.level in LEVELS else LEVEL_UNKNOWN) + steps
         self.spared = [
             (one.subject.words, restrictions.read(one.subject.words, header.known).traits)
-            for one in (header.athlete.protect if header.athlete else ())
+            for one in header.spared()
         ]
 
     def obstacle(self, exercise: Exercise) -> str:

@@ -8,6 +8,7 @@ if TYPE_CHECKING:
 
     from ..text.places import Place, Term
     from .quantities import Load
+    from .sessions import Weeks
 
 
 class BestLift:
@@ -32,11 +33,18 @@ class BestLift:
 
 
 class Restriction:
-    """An area or a movement that an athlete protects, who advised it, and the day of the next check."""
+    """An area or a movement that an athlete protects, who advised it, and the day of the next check.
 
-    __slots__ = ("adviser", "kind", "note", "review_on", "subject")
+    It holds in ``in_weeks``, runs of weeks of each programme, or from the day it ``begins`` to the day it
+    ``ends``; where nothing is written, always.
+    """
+
+    __slots__ = ("adviser", "begins", "ends", "in_weeks", "kind", "note", "review_on", "subject")
 
     def __init__(self, kind: str, subject: Term, adviser: str, review_on: date | None, note: str) -> None:
+        self.in_weeks: Weeks = ()
+        self.begins: date | None = None
+        self.ends: date | None = None
         self.kind = kind
         self.subject = subject
         self.adviser = adviser

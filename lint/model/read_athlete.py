@@ -8,10 +8,12 @@ from . import quantities
 from .athlete import Athlete, BestLift, Restriction
 from .quantities import Range
 from .values import (
+    MOST_WEEKS,
     LocatedNode,
     Reader,
     items_of,
     number_of,
+    place_of,
     term_of,
     terms_of,
     text_of,
@@ -77,13 +79,25 @@ class AthleteReader(Reader):
         """An area or a movement that the athlete protects."""
         kind = "movement" if "movement" in at else "area"
         subject = at.get(kind) or at
-        return Restriction(
+        restriction = Restriction(
             kind,
             term_of(subject),
             text_of(at.get("advised by")),
             self.day(at.get("review on")),
             text_of(at.get("note")),
         )
+        restriction.in_weeks = self.in_weeks(at.get("in weeks"), MOST_WEEKS)
+        first, last = self.day(at.get("from")), self.day(at.get("until"))
+        if first is not None and last is not None and last < first:
+            self.report(
+                "range-backwards",
+                place_of(at, "until"),
+                f"It ends on {last}, before it begins on {first}; it was read as spared throughout.",
+                change="Correct one of the two dates.",
+            )
+        else:
+            restriction.begins, restriction.ends = first, last
+        return restriction
 
 
 OLDEST = Range(5, 110)

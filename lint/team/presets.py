@@ -34,6 +34,7 @@ NEW_RULES: dict[str, tuple[str, ...]] = {
         "impact-days-consecutive",
         "our-name-unclear",
         "read-two-ways",
+        "restriction-weeks-beyond",
         "sets-not-read",
         "week-out-of-line",
         "week-pasted",

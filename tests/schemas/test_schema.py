@@ -281,7 +281,15 @@ PROPERTIES = {
     ),
     ("athlete", "restriction"): (
         {"area": "left shoulder", "advised by": "physiotherapist"},
-        {"area": TEXT, "advised by": TEXT, "review on": DATE, "note": TEXT},
+        {
+            "area": TEXT,
+            "advised by": TEXT,
+            "in weeks": ("1-4", "first"),
+            "from": DATE,
+            "until": DATE,
+            "review on": DATE,
+            "note": TEXT,
+        },
     ),
     ("exercises", ""): (
         {"exercises": [OWN]},
