@@ -42,6 +42,8 @@ class Calendar:
     ) -> None:
         self.header = header
         self.slip: Slip | None = None
+        self.programme: Programme
+        self.moves = False
         self.together = together
         self.weeks_of = weeks_of
         self.best = _best_lifts(header)
@@ -58,6 +60,8 @@ class Calendar:
         for remembered in (self.lines, self.own, self.seen):
             remembered.start_generation()
         before, self.made = self.made, {}
+        self.programme = programme
+        self.moves = next(programme.wheres(), None) is not None
         phase = ""
         for block in programme.blocks:
             turn = 0
@@ -96,9 +100,19 @@ class Calendar:
     def visit(self, session: Session, day: int, week: int) -> Visit:
         """A session on its day. All weeks in which it holds the same sets share one object."""
         own = self.groups(session, week)
-        key = (session, day, own)
-        visit: Visit = self.seen.get(key, lambda: Visit(self.header, session, day, own))
+        at = self.place(session, day, week) if self.moves else ""
+        key = (session, day, own, at)
+        visit: Visit = self.seen.get(key, lambda: Visit(self.header, session, day, own, at))
         return visit
+
+    def place(self, session: Session, day: int, week: int) -> str:
+        """Where a session takes place on a day of a week of its block; empty where nothing is written."""
+        block, number = session.block, session.block.first + week - 1
+        written = ((session.held_at, week), (block.held_at, week), (self.programme.held_at, number))
+        for where, number in written:
+            if where is not None and (found := where.on(number, day)):
+                return found
+        return ""
 
     def groups(self, session: Session, week: int) -> tuple[SetGroup, ...]:
         """The groups of sets of a session in a week of its block."""

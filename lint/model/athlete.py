@@ -7,6 +7,7 @@ if TYPE_CHECKING:
     from datetime import date
 
     from ..text.places import Place, Term
+    from .kits import Kit, Stock
     from .quantities import Load
     from .sessions import Weeks
 
@@ -56,7 +57,8 @@ class Athlete:
     """What the review knows of an athlete; age in years, body mass in kg, minutes for each session.
 
     ``place`` is the place of the name. ``extent`` is all that is written of them: their whole file, or their
-    part of a programme.
+    part of a programme. ``stocks`` says what there is of some pieces of the ``equipment``, ``kits`` what the
+    places have that the athlete trains at.
     """
 
     __slots__ = (
@@ -67,6 +69,7 @@ class Athlete:
         "days",
         "equipment",
         "extent",
+        "kits",
         "level",
         "minutes",
         "name",
@@ -75,6 +78,7 @@ class Athlete:
         "protect",
         "screening",
         "sport",
+        "stocks",
         "supervision",
     )
 
@@ -88,6 +92,8 @@ class Athlete:
         self.body_mass: float | None = None
         self.best_lifts: tuple[BestLift, ...] = ()
         self.equipment: tuple[Term, ...] = ()
+        self.stocks: tuple[Stock, ...] = ()
+        self.kits: tuple[Kit, ...] = ()
         self.days: tuple[str, ...] | int | None = None
         self.minutes: float | None = None
         self.protect: tuple[Restriction, ...] = ()

@@ -12,7 +12,7 @@ if TYPE_CHECKING:
 
     from ..text.places import Place, Term
     from .athlete import Athlete
-    from .sessions import Block, Phase, Prescription, Session
+    from .sessions import Block, Phase, Prescription, Session, Where
 
     Goal = Literal["hypertrophy", "strength", "power", "muscular endurance", "general health", ""]
     """What a programme is for, "" if it does not say. A test holds the schemas to the same words."""
@@ -106,6 +106,7 @@ class Programme:
         "events",
         "focus",
         "goal",
+        "held_at",
         "members",
         "name",
         "note",
@@ -137,6 +138,7 @@ class Programme:
         self.sessions_by_block: dict[Block, tuple[Session, ...]] = {}
         self.rehabilitation: Rehabilitation | None = None
         self.our_names: tuple[tuple[Term, Term], ...] = ()
+        self.held_at: Where | None = None
 
     @property
     def names(self) -> dict[str, str]:
@@ -156,6 +158,12 @@ class Programme:
         """Every session, in the order of the file."""
         for block in self.blocks:
             yield from self.sessions_of(block)
+
+    def wheres(self) -> Iterator[Where]:
+        """What is written on where sessions take place: of the programme, its blocks, its sessions."""
+        for part in (self, *self.blocks, *self.sessions()):
+            if part.held_at is not None:
+                yield part.held_at
 
     def prescriptions(self) -> Iterator[Prescription]:
         """Every prescription, in the order of the file."""

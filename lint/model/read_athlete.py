@@ -54,7 +54,7 @@ class AthleteReader(Reader):
         mass = at.get("body mass")
         athlete.body_mass = None if mass is None else quantities.mass(mass.plain)
         athlete.best_lifts = tuple(self.best_lifts(at.get("best lifts")))
-        athlete.equipment = terms_of(at.get("equipment"))
+        self.equipment(at, athlete)
         athlete.days = weekdays_of(at.get("days"))
         athlete.minutes = number_of(at.get("minutes"), LONGEST)
         athlete.protect = tuple(self.restriction(item) for item in items_of(at.get("protect")))
@@ -63,6 +63,20 @@ class AthleteReader(Reader):
         athlete.supervision = text_of(at.get("supervision"))
         athlete.note = text_of(at.get("note"))
         return athlete
+
+    def equipment(self, at: LocatedNode, athlete: Athlete) -> None:
+        """The athlete's equipment, and that of the places where they train."""
+        listed, places = at.get("equipment"), at.get("places")
+        athlete.equipment = terms_of(listed)
+        if listed is not None and len(athlete.equipment) < len(listed.items()):
+            from .kits import read_kit
+
+            kit = read_kit(self, term_of(listed), listed)
+            athlete.equipment, athlete.stocks = kit.terms, kit.stocks
+        if places is not None:
+            from .kits import read_kits
+
+            athlete.kits = read_kits(self, places)
 
     def best_lifts(self, at: LocatedNode | None) -> Iterator[BestLift]:
         """The best lifts whose load can be read."""

@@ -37,7 +37,7 @@ if TYPE_CHECKING:
     from ..text.places import Place
     from .athlete import Athlete
     from .quantities import Range
-    from .sessions import Prescription
+    from .sessions import Prescription, Where
 
     Part = TypeVar("Part")
 
@@ -112,6 +112,7 @@ class _ProgrammeReader(Reader):
             self.start_weekday = programme.starts.weekday()
         programme.blocks = self.blocks(at, programme)
         programme.weeks = sum(block.weeks for block in programme.blocks)
+        programme.held_at = self.where(at, programme.weeks)
         if (easier := at.get("deload")) is not None:
             self.deload_weeks(easier, programme.blocks)
         programme.events = tuple(self.event(item) for item in items_of(at.get("events")))
@@ -194,6 +195,7 @@ class _ProgrammeReader(Reader):
                     change=f"Correct the weeks; what goes past {MOST_WEEKS} belongs in a file of its own.",
                 )
                 return tuple(blocks)
+            block.held_at = self.where(item, block.weeks)
             blocks.append(self.block(item, block, programme))
             first += block.weeks
         if stated is not None and blocks and weeks != first - 1:
@@ -256,6 +258,15 @@ class _ProgrammeReader(Reader):
                 days.append(day)
         return tuple(days)
 
+    def where(self, at: LocatedNode, last: int) -> Where | None:
+        """Where it takes place, if that is written; ``last`` is the last week that there is."""
+        found = at.get("where")
+        if found is None:
+            return None
+        from .kits import read_where
+
+        return read_where(self, found, last, self.start_weekday)
+
     def activity(self, at: LocatedNode) -> Activity:
         name = at.get("activity")
         loads = at.get("loads")
@@ -281,6 +292,7 @@ class _ProgrammeReader(Reader):
         session.fingerprint = None if self.cache is None else Fingerprint(at.node)
         session.preparation = terms_of(at.get("preparation"))
         session.note = text_of(at.get("note"))
+        session.held_at = self.where(at, block.weeks)
         lines: list[Prescription] = []
         for item in items_of(at.get("exercises")):
             for line in read_lines(item, session, lines, self.findings):

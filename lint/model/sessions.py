@@ -217,19 +217,44 @@ _COUNTED = frozenset({"exercise", "sets", "rounds", "every", "for", "work"})
 WEEKDAYS = ("monday", "tuesday", "wednesday", "thursday", "friday", "saturday", "sunday")
 
 
+class Where:
+    """Where sessions take place, by week or by weekday.
+
+    ``parts`` are, in order: first week, last week, day (1 to 7 from the start day, 0 for all) and the place.
+    """
+
+    __slots__ = ("parts",)
+
+    def __init__(self, parts: tuple[tuple[int, int, int, Term], ...]) -> None:
+        self.parts = parts
+
+    def throughout(self, weeks: int) -> str:
+        """The place of all days of so many weeks; empty where there is none."""
+        only = [term.words for first, last, day, term in self.parts if not day and last - first + 1 >= weeks]
+        return only[0] if len(self.parts) == len(only) == 1 else ""
+
+    def on(self, week: int, day: int) -> str:
+        """The place on a day of a week; empty where none is written."""
+        for first, last, on, term in self.parts:
+            if first <= week <= last and on in (0, day):
+                return term.words
+        return ""
+
+
 class Session:
     """One visit to the gym: its name, days and lines.
 
     ``days`` are 1 to 7, 1 being the weekday on which the programme starts; empty where no day is written.
     ``number`` is its position in its block. ``in_weeks`` are the runs of weeks of its block in which it
-    takes place, each as first and last; empty where it does in all. ``fingerprint`` is equal for two versions
-    of it that say the same; None where versions are not compared.
+    takes place, each as first and last; empty where it does in all. ``held_at`` says where. ``fingerprint``
+    is equal for two versions of it that say the same; None where versions are not compared.
     """
 
     __slots__ = (
         "block",
         "days",
         "fingerprint",
+        "held_at",
         "in_weeks",
         "name",
         "note",
@@ -251,6 +276,7 @@ class Session:
         self.preparation: tuple[Term, ...] = ()
         self.prescriptions: tuple[Prescription, ...] = ()
         self.note = ""
+        self.held_at: Where | None = None
 
     def takes_place(self, week: int) -> bool:
         """Whether it takes place in a week of its block, counted from 1."""
@@ -297,6 +323,7 @@ class Block:
         "deload_weeks",
         "first",
         "focus",
+        "held_at",
         "name",
         "note",
         "phase",
@@ -317,6 +344,7 @@ class Block:
         self.activities: tuple[Activity, ...] = ()
         self.focus: tuple[Term, ...] = ()
         self.note = ""
+        self.held_at: Where | None = None
 
     def is_deload(self, week: int) -> bool:
         """Whether a week of it, from 1, is there to recover."""

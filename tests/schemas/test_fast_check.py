@@ -33,7 +33,8 @@ athletes:
     age: 34
     body mass: 72 kg
     best lifts: {back squat: 100 kg, bench press: {load: 60 kg, tested: 2026-01-05, reps: 3}}
-    equipment: [barbell, rack]
+    equipment: [barbell, dumbbells: {from: 2 kg, up to: 24 kg, step: 2 kg, pairs: 1, shared by: 3}]
+    places: {hotel: [band, {kettlebells: [8, 12, 16 kg]}], shed: [barbell: {weights: [60 kg, 80 kg]}]}
     days: [monday, thursday]
     minutes: 60
     protect:
@@ -46,6 +47,7 @@ athletes:
     note: n
 goal: strength
 deload: [4, 7-8]
+where: {1-2+4: boathouse, 5: hotel, other: shed}
 phase: in-season
 focus: [legs]
 priority: [hamstrings]
@@ -63,12 +65,14 @@ blocks:
     phase: build
     deload: false
     focus: [legs]
+    where: boathouse
     rotation: [monday]
     note: n
     sessions:
       - session: Lower A
         day: [monday, 4]
         in weeks: 1-2+3-4
+        where: {monday: hotel, thu: shed}
         preparation: 5 min bike
         note: n
         exercises:

@@ -104,6 +104,7 @@ PROPERTIES = {
             "sessions": ([{"activity": "run"}], {"Lower A": []}),
             "rotation": (["monday", "friday"], ["monday", 3]),
             "deload": ([4, "7-8"], 4),
+            "where": ({"mon": "boathouse", "other": "hotel"}, {"someday": "hotel"}),
             "waivers": ([{"rule": "units-mixed", "reason": "Old plates."}], [{"rule": "units-mixed"}]),
             "rehabilitation": (
                 {"stage": "heel drops", "advised by": "physiotherapist", "until": "2026-04-01"},
@@ -148,6 +149,7 @@ PROPERTIES = {
             "weeks": (1, 0),
             "phase": ("taper", "rest"),
             "deload": (True, "yes"),
+            "where": ({"1-2+4": "boathouse"}, {"0": "hotel"}),
             "focus": (["legs"], "legs"),
             "rotation": (["monday"], []),
             "sessions": ([VISIT, {"activity": "run"}], []),
@@ -161,6 +163,7 @@ PROPERTIES = {
             "day": (["mon", 3], "moonday"),
             "days": (["mon", "thursday"], []),
             "in weeks": (3, 0),
+            "where": ("hotel", ["hotel"]),
             "preparation": ("5 min bike", [""]),
             "exercises": ([LINE], {"exercise": "back squat"}),
             "note": TEXT,
@@ -265,7 +268,8 @@ PROPERTIES = {
                 {"back squat": "100 kg", "chin-up": {"load": "bodyweight + 20 kg"}},
                 {"back squat": 100},
             ),
-            "equipment": (["barbell"], "barbell"),
+            "equipment": (["barbell", {"dumbbells": {"up to": "24 kg"}}], "barbell"),
+            "places": ({"hotel": [{"kettlebells": [8, "12 kg"]}]}, {"hotel": "band"}),
             "days": (["monday", "thursday"], 8),
             "minutes": (60, "60 min"),
             "protect": ([{"area": "left shoulder", "advised by": "physiotherapist"}], ["left shoulder"]),
@@ -278,6 +282,16 @@ PROPERTIES = {
     ("athlete", "bestLift"): (
         {"load": "100 kg"},
         {"load": ("2 x 24 kg", "heavy"), "tested": DATE, "reps": (30, 31)},
+    ),
+    ("athlete", "stock"): (
+        {},
+        {
+            "from": ("2 kg", 2),
+            "up to": ("24 kg", "24"),
+            "step": ("2.5 kg", "small"),
+            "pairs": (0, -1),
+            "shared by": (4, 0),
+        },
     ),
     ("athlete", "restriction"): (
         {"area": "left shoulder", "advised by": "physiotherapist"},
@@ -394,7 +408,8 @@ PROPERTIES = {
                 ],
                 [{"rule": "curls", "weekly sets of": "knee flexion", "message": "Add a curl."}],
             ),
-            "equipment": ({"home": ["dumbbell"]}, {"home": []}),
+            "equipment": ({"home": ["dumbbell", {"rack": {"shared by": 2}}]}, {"home": []}),
+            "places": ({"hotel": ["band"]}, {"hotel": []}),
             "stations": ({"rack": 2}, {"rack": 0}),
             "training together": (8, 0),
             "screening": ({"stated": "2026-09-01", "by": "head coach"}, {"by": "head coach"}),
@@ -753,6 +768,7 @@ ELSEWHERE = {
     ("programme", "", "shared"): "test_shared_holds_anything",
     ("programme", "superset", "rounds"): "test_rounds_are_the_sets",
     ("athlete", "restriction", "movement"): "test_a_restriction_names_one_thing",
+    ("athlete", "stock", "weights"): "test_weights_are_listed_or_a_range",
 }
 """Properties that cannot stand in the least group, and the test that tries them."""
 
@@ -1069,6 +1085,13 @@ def test_an_exercise_says_its_sets_in_one_way():
     assert not exercise.is_valid({"exercise": "swing", "for": "10 min"})
     for key, value in (("sets", 3), ("reps", 5), ("load", "60 kg")):
         assert not exercise.is_valid({"exercise": "squat", "work": work, key: value})
+
+
+def test_weights_are_listed_or_a_range():
+    stock = judge("athlete", "stock")
+    assert stock.is_valid({"weights": [8, "12 kg"], "pairs": 1})
+    assert not stock.is_valid({"weights": ["heavy"]})
+    assert not stock.is_valid({"weights": [8, "12 kg"], "up to": "24 kg"})
 
 
 def test_a_restriction_names_one_thing():
