@@ -65,6 +65,7 @@ class Calendar:
         phase = ""
         for block in programme.blocks:
             turn = 0
+            self.times: dict[Session, int] = {}
             sessions = programme.sessions_of(block)
             turn_weeks = _turn_weeks(block, sessions)
             for number in range(block.first, block.first + block.weeks):
@@ -87,7 +88,7 @@ class Calendar:
         sessions = tuple(session for session in sessions if session.takes_place(week))
         rotating = _rotating(block, sessions)
         for session in sessions:
-            days = session.days or ((0,) if session not in rotating else ())
+            days = sorted(session.days) or ((0,) if session not in rotating else ())
             visits += [self.visit(session, day, week) for day in days]
         if rotating:
             for day in block.rotation:
@@ -99,7 +100,10 @@ class Calendar:
 
     def visit(self, session: Session, day: int, week: int) -> Visit:
         """A session on its day. All weeks in which it holds the same sets share one object."""
-        own = self.groups(session, week)
+        time = 0
+        if session.by_visit:
+            time = self.times[session] = self.times.get(session, 0) + 1
+        own = self.groups(session, week, time)
         at = self.place(session, day, week) if self.moves else ""
         key = (session, day, own, at)
         visit: Visit = self.seen.get(key, lambda: Visit(self.header, session, day, own, at))
@@ -114,8 +118,11 @@ class Calendar:
                 return found
         return ""
 
-    def groups(self, session: Session, week: int) -> tuple[SetGroup, ...]:
-        """The groups of sets of a session in a week of its block."""
+    def groups(self, session: Session, week: int, time: int) -> tuple[SetGroup, ...]:
+        """The groups of sets of a session in a week of its block; ``time`` counts its visits in the block.
+
+        It is 0 for sessions without values by visit.
+        """
         number = session.block.first + week - 1
         versions = tuple(
             version
@@ -124,30 +131,30 @@ class Calendar:
             for version in one.version(number)
         )
         groups: tuple[SetGroup, ...] = self.own.get(
-            (session, week, versions),
+            (session, week, versions, time),
             lambda: tuple(
                 group
                 for line in session.prescriptions
-                for group in self.of_line(line, week, number, versions)
+                for group in self.of_line(line, week, number, versions, time)
             ),
         )
         return groups
 
     def of_line(
-        self, line: Prescription, week: int, number: int, versions: tuple[int, ...]
+        self, line: Prescription, week: int, number: int, versions: tuple[int, ...], time: int
     ) -> tuple[SetGroup, ...]:
         """The groups of sets of a line in a week. Weeks in which it reads the same share the objects.
 
-        ``week`` is counted within the block, ``number`` within the programme. ``versions`` tell which
-        of the athlete's adjustments hold in that week.
+        ``week`` is counted in the block, ``number`` in the programme, ``time`` in visits. ``versions`` tell
+        which of the athlete's adjustments hold in that week.
         """
-        key = (line, line.version(week), versions)
-        groups: tuple[SetGroup, ...] = self.lines.get(key, lambda: self.groups_of(line, week, number))
+        key = (line, line.version(week), versions, time if line.by_visit else 0)
+        groups: tuple[SetGroup, ...] = self.lines.get(key, lambda: self.groups_of(line, week, number, time))
         return groups
 
-    def groups_of(self, line: Prescription, week: int, number: int) -> tuple[SetGroup, ...]:
+    def groups_of(self, line: Prescription, week: int, number: int, time: int) -> tuple[SetGroup, ...]:
         """The groups of sets of a line. ``week`` is counted within the block, ``number`` in the programme."""
-        groups = (self.group(line, work, number) for work in line.in_week(week))
+        groups = (self.group(line, work, number) for work in line.in_week(week, time))
         return tuple(group for group in groups if group is not None)
 
     def group(self, line: Prescription, work: Work, week: int) -> SetGroup | None:

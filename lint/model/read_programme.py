@@ -227,6 +227,10 @@ class _ProgrammeReader(Reader):
         for number, session in enumerate(sessions):
             session.block = block
             session.number = number
+        if any(session.by_visit for session in sessions):
+            from .cycles import check_visits
+
+            check_visits(self, block, sessions)
         block.activities = tuple(self.activity(item) for item in visits if "activity" in item)
         return block
 
@@ -298,6 +302,7 @@ class _ProgrammeReader(Reader):
             for line in read_lines(item, session, lines, self.findings):
                 lines.append(line)
         session.prescriptions = tuple(lines)
+        session.by_visit = any(line.by_visit for line in lines)
         return session
 
 

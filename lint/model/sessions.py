@@ -24,12 +24,20 @@ class Slice:
     """A value that holds from week ``first`` to week ``last`` of its block, both included."""
 
     __slots__ = ("first", "last", "place", "value")
+    by_visit = False
 
     def __init__(self, first: int, last: int, value: object, place: Place) -> None:
         self.first = first
         self.last = last
         self.value = value
         self.place = place
+
+
+class VisitSlice(Slice):
+    """A value that holds from one visit to another: the first, second, third of its session in a block."""
+
+    __slots__ = ()
+    by_visit = True
 
 
 class Work:
@@ -139,13 +147,15 @@ class Prescription:
 
     ``place`` is the place of the exercise's name. ``order`` is the position of the line in its session.
     ``groups`` are its groups of like sets, each with its values by week. ``paired`` is the superset or
-    circuit that the line stands in. ``unread`` are the keys whose values could not be read.
+    circuit that the line stands in. ``by_visit`` says that some values go by visit. ``unread`` are the
+    keys whose values could not be read.
     """
 
     __slots__ = (
         "_breaks",
         "_names",
         "alternates",
+        "by_visit",
         "cluster_rest",
         "every",
         "groups",
@@ -179,17 +189,21 @@ class Prescription:
         self.order = order
         self.groups = groups
         self.unread: frozenset[str] = frozenset()
+        self.by_visit = False
         self._breaks: list[int] | None = None
         self._names: list[Term] | None = None
 
-    def in_week(self, week: int) -> tuple[Work, ...]:
-        """Its groups of sets in a week of its block, counted from 1; empty in a week without the line."""
+    def in_week(self, week: int, time: int = 0) -> tuple[Work, ...]:
+        """Its groups of sets in a week of its block, counted from 1; empty in a week without the line.
+
+        ``time`` counts the visits to its session in the block, from 1.
+        """
         works = []
         for group in self.groups:
             values = {}
             for key, slices in group.items():
                 for held in slices:
-                    if held.first <= week <= held.last:
+                    if held.first <= (time if held.by_visit else week) <= held.last:
                         values[key] = held
                         break
             if "exercise" in values:
@@ -246,12 +260,14 @@ class Session:
 
     ``days`` are 1 to 7, 1 being the weekday on which the programme starts; empty where no day is written.
     ``number`` is its position in its block. ``in_weeks`` are the runs of weeks of its block in which it
-    takes place, each as first and last; empty where it does in all. ``held_at`` says where. ``fingerprint``
-    is equal for two versions of it that say the same; None where versions are not compared.
+    takes place, each as first and last; empty where it does in all. ``held_at`` says where; ``by_visit``
+    that some values go by visit. ``fingerprint`` is equal for two versions of it that say the same; None
+    where versions are not compared.
     """
 
     __slots__ = (
         "block",
+        "by_visit",
         "days",
         "fingerprint",
         "held_at",
@@ -272,6 +288,7 @@ class Session:
         self.place = place
         self.days = days
         self.fingerprint: object = None
+        self.by_visit = False
         self.in_weeks: Weeks = ()
         self.preparation: tuple[Term, ...] = ()
         self.prescriptions: tuple[Prescription, ...] = ()

@@ -12,6 +12,7 @@ from hypothesis import strategies as st
 
 from spotline import schema as schemas
 from spotline.lint.model import quantities
+from spotline.lint.model.changes import is_change
 from spotline.lint.model.quantities import Range
 from spotline.lint.model.read_line import _OTHERWISE, _in_order
 from spotline.lint.model.two_readings import sets_of_reps
@@ -360,6 +361,7 @@ PARSERS: dict[str, Callable[[Any], object]] = {
     "mass": quantities.mass,
     "liftedLoad": quantities.load,
     "weekNumbers": weeks,
+    "again": lambda value: is_change(value) or None,
 }
 """The parser of each quantity that the schemas of programme and athlete describe."""
 

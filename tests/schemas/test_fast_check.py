@@ -101,6 +101,7 @@ blocks:
           - {superset: [{exercise: push-up, sets: 3}, {exercise: row, sets: 3, or: lat pulldown}]}
           - {circuit: {rounds: 3, rest: 2 min, note: n, exercises: [{exercise: plank, hold: 30 s}]}}
           - {exercise: swing, every: 60 s, for: 10 min, progression: more each week}
+          - {exercise: row, sets: {1: 3, again: 1}, reps: {1: 5, again: same}, load: {visits 1-3: 3 kg, again: +5 kg}}
       - {activity: run, day: tuesday, minutes: 60-75, effort: 6-8, loads: {calves: high}, note: n}
 """
 

@@ -133,7 +133,7 @@ def places(scope: CandidateScope) -> Iterator[Candidate]:
 def weeks_left_out(scope: CandidateScope) -> Iterator[Candidate]:
     """The first run of weeks that the keys beside the caret leave out, if there is one."""
     taken: set[int] = set()
-    if "other" in scope.context.sibling_keys[-1]:
+    if {"other", "again"}.intersection(scope.context.sibling_keys[-1]):
         return
     for key in scope.context.sibling_keys[-1]:
         for first, last in weeks(key):
