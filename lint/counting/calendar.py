@@ -17,10 +17,13 @@ if TYPE_CHECKING:
     from ..body.catalogue import Exercise
     from ..model.athlete import BestLift
     from ..model.programme import Adjustment, Programme
-    from ..model.sessions import Block, Prescription, Session, Work
+    from ..model.sessions import Block, ChangeOfLines, Prescription, Session, Work
     from .header import ProgrammeHeader
     from .set_group import Slip
     from .week import Together, WeeksOf
+
+    Versions = tuple[int | tuple[ChangeOfLines, int], ...]
+    """What differs between weeks in which a line says the same: adjustments, and changes of all lines."""
 
 
 BY_MACHINE = ("row",)
@@ -37,6 +40,7 @@ class Calendar:
         self,
         header: ProgrammeHeader,
         adjustments: tuple[Adjustment, ...],
+        everything: tuple[ChangeOfLines, ...],
         together: Together,
         weeks_of: WeeksOf,
     ) -> None:
@@ -47,6 +51,7 @@ class Calendar:
         self.together = together
         self.weeks_of = weeks_of
         self.best = _best_lifts(header)
+        self.own_changes = everything
         self.adjusted: dict[Exercise | str, list[Adjustment]] = {}
         for one in adjustments:
             self.adjusted.setdefault(header.named(one.exercise.words), []).append(one)
@@ -124,12 +129,14 @@ class Calendar:
         It is 0 for sessions without values by visit.
         """
         number = session.block.first + week - 1
-        versions = tuple(
+        versions: Versions = tuple(
             version
             for several in self.adjusted.values()
             for one in several
             for version in one.version(number)
         )
+        if self.programme.everything or session.block.everything or self.own_changes:
+            versions = (*versions, *self.changes(session.block, week))
         groups: tuple[SetGroup, ...] = self.own.get(
             (session, week, versions, time),
             lambda: tuple(
@@ -141,7 +148,7 @@ class Calendar:
         return groups
 
     def of_line(
-        self, line: Prescription, week: int, number: int, versions: tuple[int, ...], time: int
+        self, line: Prescription, week: int, number: int, versions: Versions, time: int
     ) -> tuple[SetGroup, ...]:
         """The groups of sets of a line in a week. Weeks in which it reads the same share the objects.
 
@@ -149,18 +156,47 @@ class Calendar:
         which of the athlete's adjustments hold in that week.
         """
         key = (line, line.version(week), versions, time if line.by_visit else 0)
-        groups: tuple[SetGroup, ...] = self.lines.get(key, lambda: self.groups_of(line, week, number, time))
+        groups: tuple[SetGroup, ...] = self.lines.get(
+            key, lambda: self.groups_of(line, week, number, versions, time)
+        )
         return groups
 
-    def groups_of(self, line: Prescription, week: int, number: int, time: int) -> tuple[SetGroup, ...]:
+    def groups_of(
+        self, line: Prescription, week: int, number: int, versions: Versions, time: int
+    ) -> tuple[SetGroup, ...]:
         """The groups of sets of a line. ``week`` is counted within the block, ``number`` in the programme."""
-        groups = (self.group(line, work, number) for work in line.in_week(week, time))
+        changes = tuple(one for one in versions if isinstance(one, tuple) and self.is_meant(one[0], line))
+        groups = (self.group(line, work, number) for work in line.in_week(week, time, changes))
         return tuple(group for group in groups if group is not None)
+
+    def changes(self, block: Block, week: int) -> Iterator[tuple[ChangeOfLines, int]]:
+        """What changes for all lines in a week, each with the weeks before the block that it counts.
+
+        What a block says comes after what the programme says, and what is said for the athlete last.
+        """
+        before = block.first - 1
+        for several, earlier in (
+            (self.programme.everything, before),
+            (block.everything, 0),
+            (self.own_changes, before),
+        ):
+            yield from ((one, earlier) for one in several if one.holds_in(week + earlier))
+
+    def is_meant(self, change: ChangeOfLines, line: Prescription) -> bool:
+        """Whether a change is about a line: about its session and exercise, where it names any."""
+        if change.session is not None and fold(change.session.words) != fold(line.session.name):
+            return False
+        named = self.header.named
+        return change.exercise is None or named(change.exercise.words) in [
+            named(term.words) for term in line.names()
+        ]
 
     def group(self, line: Prescription, work: Work, week: int) -> SetGroup | None:
         """A group of sets with the athlete's adjustments; None if the athlete leaves the exercise out."""
         adjusted = self.adjusted.get(self.header.named(work.exercise), ()) if self.adjusted else ()
         for adjustment in adjusted:
+            if adjustment.session and fold(adjustment.session) != fold(line.session.name):
+                continue
             if adjustment.leave_out:
                 return None
             work = work.with_values(adjustment.in_week(week))

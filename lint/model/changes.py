@@ -16,7 +16,7 @@ TYPE_CHECKING = False
 if TYPE_CHECKING:
     from typing import Literal
 
-    Kind = Literal["same", "number", "mass", "points", "share", "half"]
+    Kind = Literal["same", "number", "mass", "points", "share", "factor"]
 
 PERCENTS = ("percent", "top set", "share")
 """Kinds of load that are percentages."""
@@ -46,7 +46,7 @@ class ValueChange:
     """How a value changes.
 
     ``kind`` is: ``same``; ``number`` added, in the unit of the value (s, m); ``mass`` added, in kg;
-    ``points`` of a percentage; ``share`` of the value added, in per cent; ``half`` of it.
+    ``points`` of a percentage; ``share`` of the value added, in per cent; ``factor``.
     """
 
     __slots__ = ("by", "kind", "words")
@@ -66,15 +66,17 @@ class TwoWaysError(Exception):
 
 
 def change_of(key: str, value: object) -> ValueChange | None:
-    """What a value changes by: ``same``, ``half``, ``+5 kg``, ``-10 points``, ``+1``; None for others."""
+    """What a value changes by: ``same``, ``half``, ``x 0.9``, ``+5 kg``, ``-10 points``, ``+1``; or None."""
     words = str(value)
     if isinstance(value, int) and not isinstance(value, bool):
         words = f"{value:+d}"
     words = words.strip().lower().replace("\u2212", "-")
     if words == "same":
         return ValueChange("same", 0.0, words)
-    if words == "half" and key in ("sets", "rounds", "reps", "load", "hold", "distance"):
-        return ValueChange("half", 0.0, words)
+    factor = 0.5 if words == "half" else _factor(words)
+    if factor is not None:
+        is_amount = key in ("sets", "rounds", "reps", "load", "hold", "distance")
+        return ValueChange("factor", factor, words) if is_amount else None
     found = _CHANGE.fullmatch(words)
     if found is None:
         return None
@@ -84,6 +86,18 @@ def change_of(key: str, value: object) -> ValueChange | None:
         return None
     number = float(found[2].replace(",", ".")) * factor
     return ValueChange(kind, -number if found[1] == "-" else number, words)
+
+
+def _factor(words: str) -> float | None:
+    """``x 0.9``: what a value is multiplied by."""
+    found = re.fullmatch(r"[x\u00d7] ?([0-9]{0,2}(?:[.,][0-9]{1,3})?)", words)
+    number = float(found[1].replace(",", ".") or 0) if found and found[1] else 0.0
+    return number or None
+
+
+def _times(change: ValueChange, times: int) -> float:
+    """What a value is multiplied by after changes that are shares of it."""
+    return (change.by if change.kind == "factor" else 1 + change.by / 100) ** times
 
 
 def is_change(value: object) -> bool:
@@ -109,10 +123,10 @@ def changed(key: str, value: object, change: ValueChange, times: int = 1) -> obj
 
 def _changed_range(value: Range, change: ValueChange, times: int, within: Range) -> Range | None:
     """A range after changes. Parts are rounded to whole sets or repetitions, halves up, never to 0."""
-    if change.kind in ("half", "share"):
+    if change.kind in ("factor", "share"):
         if value.high == 0:
             return value
-        factor = 0.5 if change.kind == "half" else (1 + change.by / 100) ** times
+        factor = _times(change, times)
         least = max(1.0, within.low)
         return Range(
             max(floor(value.low * factor + 0.5), least), max(floor(value.high * factor + 0.5), least)
@@ -146,8 +160,8 @@ def _changed_load(load: Load, change: ValueChange, times: int) -> Load | None:
         return _with_values(load, tuple(Range(one.low + by, one.high + by) for one in load.values))
     if change.kind == "points" and is_percent:
         return _with_values(load, tuple(Range(one.low + by, one.high + by) for one in load.values))
-    factor = 0.5 if change.kind == "half" else (1 + change.by / 100) ** times
-    if change.kind == "half" or (change.kind == "share" and load.kind == "mass"):
+    factor = _times(change, times)
+    if change.kind == "factor" or (change.kind == "share" and load.kind == "mass"):
         return _with_values(load, tuple(one * factor for one in load.values))
     if change.kind == "share" and is_percent:
         points = _with_values(load, tuple(Range(one.low + by, one.high + by) for one in load.values))

@@ -166,6 +166,11 @@ class LineReader(Reader):
             read_apart(self, at, held)
         return held
 
+    def one(self, key: str, at: LocatedNode) -> object:
+        """A single value of a key, for all weeks; None where it cannot be read."""
+        slices = self._slices(key, at)
+        return slices[0].value if slices else None
+
     def _groups(self, at: LocatedNode, own: Values) -> tuple[Values, ...]:
         """The groups of like sets of a line: those under ``work``, else the line itself."""
         if "work" in at:

@@ -36,6 +36,7 @@ if TYPE_CHECKING:
     from ..syntax.tree import Node
     from ..text.places import Place
     from .athlete import Athlete
+    from .everything import EveryLine
     from .quantities import Range
     from .sessions import Prescription, Where
 
@@ -113,6 +114,7 @@ class _ProgrammeReader(Reader):
         programme.blocks = self.blocks(at, programme)
         programme.weeks = sum(block.weeks for block in programme.blocks)
         programme.held_at = self.where(at, programme.weeks)
+        programme.everything = self.everything(at, programme.weeks, programme.blocks, programme)
         if (easier := at.get("deload")) is not None:
             self.deload_weeks(easier, programme.blocks)
         programme.events = tuple(self.event(item) for item in items_of(at.get("events")))
@@ -135,7 +137,20 @@ class _ProgrammeReader(Reader):
         athlete = self.athlete(at.get("athlete") or at)
         if athlete is None:
             return None
-        return Member(athlete, tuple(self.adjustment(item, weeks) for item in items_of(at.get("adjust"))))
+        adjusted: list[Adjustment] = []
+        everything: list[EveryLine] = []
+        for item in items_of(at.get("adjust")):
+            if "exercise" in item and not _changes(item):
+                adjusted.append(self.adjustment(item, weeks))
+                if (sets := item.get("sets")) is not None and sets.plain == 0:
+                    from .everything import no_sets
+
+                    no_sets(self, sets)
+            elif isinstance(item.node, Mapping):
+                from .everything import for_one
+
+                everything.append(for_one(self, item, weeks, LineReader(self.findings, weeks).one))
+        return Member(athlete, tuple(adjusted), tuple(everything))
 
     def athlete(self, at: LocatedNode) -> Athlete | None:
         if isinstance(at.node, Mapping):
@@ -152,8 +167,11 @@ class _ProgrammeReader(Reader):
             term_of(exercise or at),
             None if swap is None else term_of(swap),
             leave_out is not None and leave_out.plain is True,
-            LineReader(self.findings, weeks).values(at, ("sets", "load")),
+            LineReader(self.findings, weeks, (), self.in_weeks(at.get("in weeks"), weeks)).values(
+                at, ADJUSTED
+            ),
             text_of(at.get("note")),
+            text_of(at.get("session")),
         )
 
     def event(self, at: LocatedNode) -> Event:
@@ -231,8 +249,26 @@ class _ProgrammeReader(Reader):
             from .cycles import check_visits
 
             check_visits(self, block, sessions)
+        if "blocks" not in at and block.name:
+            block.everything = self.everything(at, block.weeks, (block,), programme)
         block.activities = tuple(self.activity(item) for item in visits if "activity" in item)
         return block
+
+    def everything(
+        self, at: LocatedNode, weeks: int, blocks: Sequence[Block], programme: Programme
+    ) -> tuple[EveryLine, ...]:
+        """What changes for all lines in some weeks of the programme or a block."""
+        found = at.get("everything")
+        if found is None:
+            return ()
+        from .everything import check_everything, read_everything
+
+        entries = read_everything(self, found, weeks, LineReader(self.findings, weeks).one)
+        first = blocks[0].first if blocks else 1
+        check_everything(
+            self, entries, [(one, one.first - first, programme.sessions_of(one)) for one in blocks]
+        )
+        return entries
 
     def deload_weeks(self, at: LocatedNode, blocks: Sequence[Block]) -> None:
         """Marks the weeks of a list in their blocks; they count from the first week of these blocks."""
@@ -304,6 +340,22 @@ class _ProgrammeReader(Reader):
         session.prescriptions = tuple(lines)
         session.by_visit = any(line.by_visit for line in lines)
         return session
+
+
+ADJUSTED = ("sets", "reps", "load", "rir", "rpe", "rest", "hold", "side")
+"""What may differ for one athlete."""
+
+
+def _changes(at: LocatedNode) -> bool:
+    """Whether an adjustment changes a value, and does not only replace it."""
+    words = [part.words for key in ADJUSTED if (part := at.get(key)) is not None]
+    return any(
+        one[:1] in ("x", "X", "\u00d7") or one == "half" or one.endswith(("points", "point")) for one in words
+    ) or any(
+        part.words[:1] in ("+", "-") and not part.words.endswith(("kg", "lb"))
+        for key in ADJUSTED
+        if (part := at.get(key)) is not None
+    )
 
 
 def _session_effort(at: LocatedNode | None) -> Range | None:

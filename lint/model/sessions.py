@@ -8,13 +8,31 @@ from ..text.places import Term
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
-    from typing import Literal
+    from typing import Literal, Protocol
 
     from ..text.places import Place
     from .quantities import Load, Range, Reps, Tempo
 
     Weeks = tuple[tuple[int, int], ...]
     """Runs of weeks, each as its first and its last."""
+
+    class ChangeOfLines(Protocol):
+        """What changes in some weeks for all lines, or for those of a session or exercise."""
+
+        session: Term | None
+        exercise: Term | None
+
+        def holds_in(self, week: int) -> bool:
+            """Whether it holds in a week."""
+
+        def applied(
+            self,
+            line: Prescription,
+            values: dict[str, Slice],
+            group: dict[str, tuple[Slice, ...]],
+            before: int,
+        ) -> dict[str, Slice]:
+            """The values of a group of sets with what changes."""
 
     Phase = Literal["build", "in-season", "taper", "test", "return", ""]
     """What some weeks are for, "" if it is not said. A test holds the schemas to the same words."""
@@ -193,10 +211,13 @@ class Prescription:
         self._breaks: list[int] | None = None
         self._names: list[Term] | None = None
 
-    def in_week(self, week: int, time: int = 0) -> tuple[Work, ...]:
+    def in_week(
+        self, week: int, time: int = 0, changes: tuple[tuple[ChangeOfLines, int], ...] = ()
+    ) -> tuple[Work, ...]:
         """Its groups of sets in a week of its block, counted from 1; empty in a week without the line.
 
-        ``time`` counts the visits to its session in the block, from 1.
+        ``time`` counts the visits to its session in the block, from 1. ``changes`` are those of all lines in
+        that week, each with the weeks before the block that it counts.
         """
         works = []
         for group in self.groups:
@@ -206,6 +227,8 @@ class Prescription:
                     if held.first <= (time if held.by_visit else week) <= held.last:
                         values[key] = held
                         break
+            for change, before in changes if "exercise" in values else ():
+                values = change.applied(self, values, group, before)
             if "exercise" in values:
                 works.append(Work(values, not self.unread & _COUNTED))
         return tuple(works)
@@ -338,6 +361,7 @@ class Block:
         "activities",
         "deload",
         "deload_weeks",
+        "everything",
         "first",
         "focus",
         "held_at",
@@ -362,6 +386,7 @@ class Block:
         self.focus: tuple[Term, ...] = ()
         self.note = ""
         self.held_at: Where | None = None
+        self.everything: tuple[ChangeOfLines, ...] = ()
 
     def is_deload(self, week: int) -> bool:
         """Whether a week of it, from 1, is there to recover."""

@@ -26,7 +26,9 @@ programme: Everything that the format knows
 athletes:
   - ../athletes/mara.athlete.yaml
   - athlete: ../athletes/wren.athlete.yaml
-    adjust: [{exercise: back squat, swap: leg press, leave out: false, sets: 2, load: 60 kg, note: n}]
+    adjust:
+      - {exercise: back squat, swap: leg press, leave out: false, sets: 2, load: 60 kg, note: n}
+      - {session: Lower A, in weeks: 1-3, reps: -2, rir: 3, hold: half, rest: +30 s}
   - name: Mara
     level: intermediate
     sport: rowing
@@ -47,6 +49,7 @@ athletes:
     note: n
 goal: strength
 deload: [4, 7-8]
+everything: {2: {load: +2 points, sets: -1, reps: half}, other: {rpe: 8, rir: 1-2, rest: 2 min, hold: x 0.5}}
 where: {1-2+4: boathouse, 5: hotel, other: shed}
 phase: in-season
 focus: [legs]
