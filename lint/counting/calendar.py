@@ -5,6 +5,7 @@ from __future__ import annotations
 from math import gcd
 
 from ..body.names import fold
+from ..model.sessions import sessions_in
 from ..syntax.cache import GenerationCache
 from .set_group import SetGroup
 from .tally import Visit
@@ -90,7 +91,7 @@ class Calendar:
         ``week`` is counted from 1 within the block. ``turn`` counts the turns that the rotation has taken.
         """
         visits = []
-        sessions = tuple(session for session in sessions if session.takes_place(week))
+        sessions = sessions_in(sessions, week)
         rotating = _rotating(block, sessions)
         for session in sessions:
             days = sorted(session.days) or ((0,) if session not in rotating else ())

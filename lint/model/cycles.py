@@ -8,7 +8,7 @@ from __future__ import annotations
 from ..schemas.readings import RULE
 from ..wording.words import week_list
 from .changes import TwoWaysError, ValueChange, change_of, changed, is_change
-from .sessions import Slice, VisitSlice
+from .sessions import Slice, VisitSlice, sessions_in
 from .weeks import weeks as weeks_of
 
 TYPE_CHECKING = False
@@ -263,7 +263,7 @@ def _visits(block: Block, sessions: tuple[Session, ...]) -> dict[Session, int]:
     times: dict[Session, int] = {}
     turn = 0
     for week in range(1, block.weeks + 1):
-        held = [session for session in sessions if session.takes_place(week)]
+        held = sessions_in(sessions, week)
         turning = [session for session in held if not session.days] if block.rotation else []
         for session in held:
             if session not in turning:

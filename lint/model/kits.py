@@ -11,9 +11,10 @@ from ..syntax.tree import Mapping, Sequence
 from ..text.places import Term
 from . import quantities
 from .quantities import KG_PER_LB
-from .sessions import WEEKDAYS, Where
+from .sessions import WEEKDAYS
 from .values import LocatedNode, Reader, items_of, term_of
 from .weeks import weekday, weeks
+from .where import Where
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:

@@ -13,7 +13,8 @@ if TYPE_CHECKING:
     from ..text.places import Place, Term
     from .athlete import Athlete
     from .everything import EveryLine
-    from .sessions import Block, Phase, Prescription, Session, Where
+    from .sessions import Block, Phase, Prescription, Session
+    from .where import Where
 
     Goal = Literal["hypertrophy", "strength", "power", "muscular endurance", "general health", ""]
     """What a programme is for, "" if it does not say. A test holds the schemas to the same words."""

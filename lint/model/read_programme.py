@@ -38,7 +38,8 @@ if TYPE_CHECKING:
     from .athlete import Athlete
     from .everything import EveryLine
     from .quantities import Range
-    from .sessions import Prescription, Where
+    from .sessions import Prescription
+    from .where import Where
 
     Part = TypeVar("Part")
 
@@ -245,6 +246,10 @@ class _ProgrammeReader(Reader):
         for number, session in enumerate(sessions):
             session.block = block
             session.number = number
+        if any(session.instead_of for session in sessions):
+            from .replacing import find_replaced
+
+            find_replaced(self, sessions)
         if any(session.by_visit for session in sessions):
             from .cycles import check_visits
 
@@ -332,6 +337,8 @@ class _ProgrammeReader(Reader):
         session.fingerprint = None if self.cache is None else Fingerprint(at.node)
         session.preparation = terms_of(at.get("preparation"))
         session.note = text_of(at.get("note"))
+        instead = at.get("instead of")
+        session.instead_of = None if instead is None else term_of(instead)
         session.held_at = self.where(at, block.weeks)
         lines: list[Prescription] = []
         for item in items_of(at.get("exercises")):

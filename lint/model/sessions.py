@@ -12,6 +12,7 @@ if TYPE_CHECKING:
 
     from ..text.places import Place
     from .quantities import Load, Range, Reps, Tempo
+    from .where import Where
 
     Weeks = tuple[tuple[int, int], ...]
     """Runs of weeks, each as its first and its last."""
@@ -254,30 +255,6 @@ _COUNTED = frozenset({"exercise", "sets", "rounds", "every", "for", "work"})
 WEEKDAYS = ("monday", "tuesday", "wednesday", "thursday", "friday", "saturday", "sunday")
 
 
-class Where:
-    """Where sessions take place, by week or by weekday.
-
-    ``parts`` are, in order: first week, last week, day (1 to 7 from the start day, 0 for all) and the place.
-    """
-
-    __slots__ = ("parts",)
-
-    def __init__(self, parts: tuple[tuple[int, int, int, Term], ...]) -> None:
-        self.parts = parts
-
-    def throughout(self, weeks: int) -> str:
-        """The place of all days of so many weeks; empty where there is none."""
-        only = [term.words for first, last, day, term in self.parts if not day and last - first + 1 >= weeks]
-        return only[0] if len(self.parts) == len(only) == 1 else ""
-
-    def on(self, week: int, day: int) -> str:
-        """The place on a day of a week; empty where none is written."""
-        for first, last, on, term in self.parts:
-            if first <= week <= last and on in (0, day):
-                return term.words
-        return ""
-
-
 class Session:
     """One visit to the gym: its name, days and lines.
 
@@ -285,7 +262,8 @@ class Session:
     ``number`` is its position in its block. ``in_weeks`` are the runs of weeks of its block in which it
     takes place, each as first and last; empty where it does in all. ``held_at`` says where; ``by_visit``
     that some values go by visit. ``fingerprint`` is equal for two versions of it that say the same; None
-    where versions are not compared.
+    where versions are not compared. ``replaces`` is the session, named under ``instead_of``, whose place
+    it takes.
     """
 
     __slots__ = (
@@ -295,12 +273,15 @@ class Session:
         "fingerprint",
         "held_at",
         "in_weeks",
+        "instead_of",
         "name",
         "note",
         "number",
+        "own_days",
         "place",
         "preparation",
         "prescriptions",
+        "replaces",
     )
 
     block: Block
@@ -309,7 +290,9 @@ class Session:
     def __init__(self, name: str, place: Place, days: tuple[int, ...]) -> None:
         self.name = name
         self.place = place
-        self.days = days
+        self.days = self.own_days = days
+        self.instead_of: Term | None = None
+        self.replaces: Session | None = None
         self.fingerprint: object = None
         self.by_visit = False
         self.in_weeks: Weeks = ()
@@ -321,6 +304,16 @@ class Session:
     def takes_place(self, week: int) -> bool:
         """Whether it takes place in a week of its block, counted from 1."""
         return not self.in_weeks or any(first <= week <= last for first, last in self.in_weeks)
+
+
+def sessions_in(sessions: tuple[Session, ...], week: int) -> tuple[Session, ...]:
+    """The sessions that take place in a week of their block; what replaces another stands in its place."""
+    held = tuple(session for session in sessions if session.takes_place(week))
+    replacing = {one.replaces: one for one in held if one.replaces is not None}
+    if not replacing:
+        return held
+    left = (replacing.get(one, one) for one in held if one.replaces is None or one.replaces not in held)
+    return tuple(dict.fromkeys(left))
 
 
 class Activity:

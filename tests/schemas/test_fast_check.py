@@ -76,6 +76,7 @@ blocks:
         day: [monday, 4]
         in weeks: 1-2+3-4
         where: {monday: hotel, thu: shed}
+        instead of: Lower B
         preparation: 5 min bike
         note: n
         exercises:

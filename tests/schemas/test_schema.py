@@ -187,6 +187,7 @@ PROPERTIES = {
             "days": (["mon", "thursday"], []),
             "in weeks": (3, 0),
             "where": ("hotel", ["hotel"]),
+            "instead of": TEXT,
             "preparation": ("5 min bike", [""]),
             "exercises": ([LINE], {"exercise": "back squat"}),
             "note": TEXT,

@@ -109,6 +109,13 @@ def _relative(path: str, folder: str) -> str:
 # Parts of the programme
 
 
+def sessions(scope: CandidateScope) -> Iterator[Candidate]:
+    """Sessions of the programme."""
+    found = list(scope.ledger.programme.sessions()) if scope.ledger is not None else []
+    for name in dict.fromkeys(session.name for session in found):
+        yield Candidate(name, "value", "session")
+
+
 def sessions_and_lines(scope: CandidateScope) -> Iterator[Candidate]:
     """Sessions of the programme, and their lines."""
     sessions = list(scope.ledger.programme.sessions()) if scope.ledger is not None else []
@@ -174,6 +181,7 @@ VALUES: SourceTable = {
         (("adjust", "#", "exercise"), catalogue_candidates.exercises_of_programme),
         (("exercise",), catalogue_candidates.exercises),
         (("exercise", "*"), catalogue_candidates.exercises),
+        (("instead of",), sessions),
         (("where",), places),
         (("where", "*"), places),
         (("swap",), catalogue_candidates.exercises),
