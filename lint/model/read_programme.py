@@ -202,7 +202,7 @@ class _ProgrammeReader(Reader):
         blocks: list[Block] = []
         first = 1
         for item in items_of(listed):
-            name = item.get("name")
+            name = item.get("block") or item.get("name")
             place = name.place if name else item.place
             block = Block(text_of(name), place, first, whole_number(item.get("weeks"), 1))
             if first + block.weeks - 1 > MOST_WEEKS:

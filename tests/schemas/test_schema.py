@@ -792,6 +792,7 @@ ELSEWHERE = {
     ("programme", "", "shared"): "test_shared_holds_anything",
     ("programme", "superset", "rounds"): "test_rounds_are_the_sets",
     ("athlete", "restriction", "movement"): "test_a_restriction_names_one_thing",
+    ("programme", "block", "block"): "test_a_block_has_one_name",
     ("athlete", "stock", "weights"): "test_weights_are_listed_or_a_range",
 }
 """Properties that cannot stand in the least group, and the test that tries them."""
@@ -1109,6 +1110,14 @@ def test_an_exercise_says_its_sets_in_one_way():
     assert not exercise.is_valid({"exercise": "swing", "for": "10 min"})
     for key, value in (("sets", 3), ("reps", 5), ("load", "60 kg")):
         assert not exercise.is_valid({"exercise": "squat", "work": work, key: value})
+
+
+def test_a_block_has_one_name():
+    block, rest = judge("programme", "block"), {"weeks": 4, "sessions": [VISIT]}
+    assert block.is_valid({"block": "Base", **rest})
+    assert not block.is_valid({"block": "", **rest})
+    assert not block.is_valid({"block": "Base", "name": "Base", **rest})
+    assert not block.is_valid(rest)
 
 
 def test_weights_are_listed_or_a_range():
