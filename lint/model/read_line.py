@@ -119,6 +119,7 @@ class LineReader(Reader):
         line = Prescription(place_of(at, "exercise"), order, self._groups(at, own))
         line.every = duration_of(at.get("every"))
         line.lasts = length_of(at.get("for"))
+        line.rest_after = duration_of(at.get("rest after"))
         line.warm_up_sets = range_of(at.get("warm-up sets"))
         line.cluster_rest = duration_of(at.get("cluster rest"))
         loss = at.get("velocity loss")

@@ -25,7 +25,7 @@ from .values import (
     whole_number,
     word_of,
 )
-from .weeks import weekday, weeks
+from .weeks import time_of_day, weekday, weeks
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -297,7 +297,7 @@ class _ProgrammeReader(Reader):
         days: list[int] = []
         for item in items_of(at):
             day = item.plain
-            if isinstance(day, str) and (name := weekday(day)):
+            if isinstance(day, str) and (name := weekday(day) or weekday(time_of_day(day)[0])):
                 day = (WEEKDAYS.index(name) - self.start_weekday) % 7 + 1
             if isinstance(day, int) and not isinstance(day, bool) and 1 <= day <= 7 and day not in days:
                 days.append(day)
@@ -337,6 +337,9 @@ class _ProgrammeReader(Reader):
         session.fingerprint = None if self.cache is None else Fingerprint(at.node)
         session.preparation = terms_of(at.get("preparation"))
         session.note = text_of(at.get("note"))
+        for item in items_of(at.get("day") or at.get("days")):
+            if (hour := time_of_day(item.words)[1]) is not None:
+                session.hours.update(dict.fromkeys(self.days(item), hour))
         instead = at.get("instead of")
         session.instead_of = None if instead is None else term_of(instead)
         session.held_at = self.where(at, block.weeks)

@@ -185,6 +185,7 @@ class Prescription:
         "paired",
         "place",
         "progression",
+        "rest_after",
         "session",
         "unread",
         "velocity_loss",
@@ -196,6 +197,7 @@ class Prescription:
     lasts: Range | None
     warm_up_sets: Range | None
     cluster_rest: Range | None
+    rest_after: Range | None
     velocity_loss: Range | None
     method: str
     note: str
@@ -263,7 +265,7 @@ class Session:
     takes place, each as first and last; empty where it does in all. ``held_at`` says where; ``by_visit``
     that some values go by visit. ``fingerprint`` is equal for two versions of it that say the same; None
     where versions are not compared. ``replaces`` is the session, named under ``instead_of``, whose place
-    it takes.
+    it takes. ``hours`` are the times of day at which it begins, by day, where they are written.
     """
 
     __slots__ = (
@@ -272,6 +274,7 @@ class Session:
         "days",
         "fingerprint",
         "held_at",
+        "hours",
         "in_weeks",
         "instead_of",
         "name",
@@ -291,6 +294,7 @@ class Session:
         self.name = name
         self.place = place
         self.days = self.own_days = days
+        self.hours: dict[int, float] = {}
         self.instead_of: Term | None = None
         self.replaces: Session | None = None
         self.fingerprint: object = None

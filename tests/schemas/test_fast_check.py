@@ -73,7 +73,7 @@ blocks:
     note: n
     sessions:
       - session: Lower A
-        day: [monday, 4]
+        day: [monday, 4, friday 05:45]
         in weeks: 1-2+3-4
         where: {monday: hotel, thu: shed}
         instead of: Lower B
@@ -107,6 +107,9 @@ blocks:
           - {exercise: swing, every: 60 s, for: 10 min, progression: more each week}
           - {exercise: row, sets: {1: 3, again: 1}, reps: {1: 5, again: same}, load: {visits 1-3: 3 kg, again: +5 kg}}
       - {activity: run, day: tuesday, minutes: 60-75, effort: 6-8, loads: {calves: high}, note: n}
+  - block: More
+    weeks: 1
+    sessions: [{session: S, exercises: [{exercise: plank, sets: 3, hold: 20 s, rest after: 2-3 min}]}]
 """
 
 EVERYTHING_ELSE = {

@@ -236,6 +236,7 @@ PROPERTIES = {
             "rir": (1.5, 2.3),
             "rpe": ("7-8.5", 0),
             "rest": ("2-3 min", 3),
+            "rest after": ("3 min", "long"),
             "tempo": ("3-1-X-0", "3-1-X"),
             "hold": ("30 s", 3),
             "distance": ("30-40 m", "20"),
