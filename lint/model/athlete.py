@@ -37,12 +37,21 @@ class Restriction:
     """An area or a movement that an athlete protects, who advised it, and the day of the next check.
 
     It holds in ``in_weeks``, runs of weeks of each programme, or from the day it ``begins`` to the day it
-    ``ends``; where nothing is written, always.
+    ``ends``; where nothing is written, always. ``agreed`` are exercises and movements that may stay all the
+    same.
     """
 
-    __slots__ = ("adviser", "begins", "ends", "in_weeks", "kind", "note", "review_on", "subject")
+    __slots__ = ("adviser", "agreed", "begins", "ends", "in_weeks", "kind", "note", "review_on", "subject")
 
-    def __init__(self, kind: str, subject: Term, adviser: str, review_on: date | None, note: str) -> None:
+    def __init__(
+        self,
+        kind: str,
+        subject: Term,
+        adviser: str,
+        review_on: date | None,
+        note: str,
+        agreed: tuple[Term, ...] = (),
+    ) -> None:
         self.in_weeks: Weeks = ()
         self.begins: date | None = None
         self.ends: date | None = None
@@ -51,6 +60,12 @@ class Restriction:
         self.adviser = adviser
         self.review_on = review_on
         self.note = note
+        self.agreed = agreed
+
+    @property
+    def may_stay(self) -> list[str]:
+        """The words for what was agreed."""
+        return [one.words for one in self.agreed]
 
 
 class Athlete:

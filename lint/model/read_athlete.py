@@ -99,6 +99,7 @@ class AthleteReader(Reader):
             text_of(at.get("advised by")),
             self.day(at.get("review on")),
             text_of(at.get("note")),
+            terms_of(at.get("agreed")),
         )
         restriction.in_weeks = self.in_weeks(at.get("in weeks"), MOST_WEEKS)
         first, last = self.day(at.get("from")), self.day(at.get("until"))

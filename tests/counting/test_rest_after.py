@@ -34,4 +34,4 @@ def test_after_the_last_exercise_nothing_follows(programme):
 @pytest.mark.parametrize(("rest", "rule"), [("3", "two-readings"), ("long", "value-unreadable")])
 def test_what_cannot_be_meant_is_one_finding(rest, rule, findings):
     (found,) = [one for one in findings(text(f", rest after: {rest}")) if not one.why]
-    assert found.place.excerpt == rest
+    assert (found.rule, found.place.excerpt) == (rule, rest)

@@ -40,7 +40,7 @@ athletes:
     days: [monday, thursday]
     minutes: 60
     protect:
-      - {area: left shoulder, advised by: physiotherapist, review on: 2026-03-01, note: n}
+      - {area: left shoulder, advised by: physiotherapist, agreed: [rows], review on: 2026-03-01, note: n}
       - {area: left knee, in weeks: 1-2+4, advised by: physiotherapist}
       - {movement: jumping, from: 2026-03-01, until: 2026-04-01, advised by: physiotherapist}
     clearance on file: 2026-01-02

@@ -326,6 +326,7 @@ PROPERTIES = {
             "in weeks": ("1-4", "first"),
             "from": DATE,
             "until": DATE,
+            "agreed": (["leg press", "rows"], "leg press"),
             "review on": DATE,
             "note": TEXT,
         },
