@@ -31,7 +31,7 @@ def test_after_the_last_exercise_nothing_follows(programme):
     assert rested.total.ends == plain.total.ends
 
 
-@pytest.mark.parametrize(("rest", "rule"), [("3", "two-readings"), ("long", "value-unreadable")])
+@pytest.mark.parametrize(("rest", "rule"), [("3", "value-out-of-range"), ("long", "value-unreadable")])
 def test_what_cannot_be_meant_is_one_finding(rest, rule, findings):
     (found,) = [one for one in findings(text(f", rest after: {rest}")) if not one.why]
     assert (found.rule, found.place.excerpt) == (rule, rest)
