@@ -53,6 +53,7 @@ MODULES = (
     "plausibility",
     "two_ways",
     "equipment",
+    "places",
     "dates",
 )
 """The modules of this package that declare rules."""
