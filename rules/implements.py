@@ -10,18 +10,17 @@ from ..lint.findings.finding import Amount, found
 from ..lint.model.naming import line_name
 from ..lint.model.quantities import NOTHING
 from ..lint.wording.words import plain
-from .offers import writing
+from .offers import writing, writing_number
 from .shared import capital
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
-    from collections.abc import Iterable, Iterator
+    from collections.abc import Iterator
 
     from ..lint.counting.set_group import SetGroup
     from ..lint.engine.limits import Limits
-    from ..lint.findings.finding import DraftFinding, Edit
+    from ..lint.findings.finding import DraftFinding
     from ..lint.model.quantities import Range
-    from .offers import Offer
 
 
 # What can be set, and with what
@@ -86,21 +85,12 @@ def load_not_settable(entry: SetGroup, limits: Limits) -> Iterator[DraftFinding]
         wanted=limits.words("steps of {:kg}", ("steps", implement)),
         change=f"Write {f'{plain(below)} or ' if below else ''}{plain(below + usual)} kg.",
         where=line_name(entry.prescription),
-        edits=_settable(entry, odd[0], below, usual),
+        edits=writing_number(
+            entry.work.places["load"], abs(odd[0]), [one for one in (below, below + usual) if one]
+        ),
         group=entry.name,
         amount=Amount(abs(odd[0]), below + step, "kg"),
     )
-
-
-def _settable(entry: SetGroup, odd: float, below: float, usual: float) -> Offer:
-    def work_out() -> Iterable[Edit]:
-        from ..lint.remedies.values import with_number
-
-        return with_number(
-            entry.work.places["load"], abs(odd), [one for one in (below, below + usual) if one]
-        )
-
-    return work_out
 
 
 def _between_steps(kilograms: float, step: float) -> bool:

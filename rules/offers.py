@@ -82,6 +82,17 @@ def writing(place: Place | None, *words: str) -> Offer:
     return work_out
 
 
+def writing_number(place: Place | None, was: float, numbers: Iterable[float]) -> Offer:
+    """One of some numbers in the place of another among words."""
+
+    def work_out() -> Iterable[Edit]:
+        from ..lint.remedies.values import with_number
+
+        return with_number(place, was, numbers)
+
+    return work_out
+
+
 def adding_key(place: Place, *words: str) -> Offer:
     """One of some keys with its value, ``rir: 2``, beside what stands at a place."""
 

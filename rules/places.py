@@ -7,6 +7,7 @@ from ..lint.findings.finding import Amount, Edit, Related, found
 from ..lint.model.naming import line_name
 from ..lint.model.quantities import KG_PER_LB
 from ..lint.wording.words import did_you_mean, listed, near_names, plain, shortened
+from .offers import writing_number
 from .shared import capital
 
 TYPE_CHECKING = False
@@ -14,12 +15,14 @@ if TYPE_CHECKING:
     from collections.abc import Iterator
 
     from ..lint.counting.ledger import Ledger
+    from ..lint.counting.set_group import SetGroup
     from ..lint.counting.tally import Visit
     from ..lint.engine.limits import Limits
     from ..lint.findings.finding import DraftFinding
     from ..lint.model.kits import Stock
     from ..lint.model.quantities import Load
     from ..lint.text.places import Term
+    from .offers import Offer
 
 
 @rule(
@@ -124,6 +127,7 @@ def weight_not_there(visit: Visit, limits: Limits) -> Iterator[DraftFinding]:
                 subject=f"{entry.name}{at}",
                 group=f"{entry.name}{at}",
                 amount=amount,
+                edits=_with_what_there_is(entry, stock, amount.counted) if amount else (),
                 related=(Related(stock.term.place, "what there is"),),
             )
 
@@ -140,6 +144,14 @@ def _not_there(load: Load, stock: Stock) -> tuple[str, str, str, Amount | None] 
             counted = f"{stock.term.words} of {_weight(each, load.unit)}"
             return (counted, _all(stock, load.unit), f"Write {ways}.", amount)
     return None
+
+
+def _with_what_there_is(entry: SetGroup, stock: Stock, each: float) -> Offer:
+    """The nearest weights, in the unit of the line."""
+    load = entry.work.load
+    factor = 1 / KG_PER_LB if load is not None and load.unit == "lb" else 1.0
+    numbers = [round(one * factor, 1 if factor != 1 else 2) for one in stock.nearest(each)]
+    return writing_number(entry.work.places["load"], round(each * factor, 3), numbers)
 
 
 def _weight(kilograms: float, unit: str) -> str:

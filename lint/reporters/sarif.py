@@ -113,11 +113,14 @@ class _Run:
         ]
 
     def _fix(self, edit: Edit) -> dict[str, object]:
-        replacement = {"deletedRegion": _region(edit.place), "insertedContent": {"text": edit.words}}
+        replacements = [
+            {"deletedRegion": _region(part.place), "insertedContent": {"text": part.words}}
+            for part in edit.parts
+        ]
         return {
             "description": {"text": safe(edit.label)},
             "artifactChanges": [
-                {"artifactLocation": self._artifact(edit.place.text.name), "replacements": [replacement]}
+                {"artifactLocation": self._artifact(edit.place.text.name), "replacements": replacements}
             ],
         }
 

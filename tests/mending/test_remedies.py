@@ -52,6 +52,7 @@ NO_EDIT = {
     "rest-day-missing": COACH,
     "restriction-review-past": CLINICIAN,
     "restriction-unclear": NUMBER,
+    "restriction-weeks-beyond": CLINICIAN,
     "return-week-not-lighter": COACH,
     "room-too-small": COACH,
     "screening-missing": PERSON,
