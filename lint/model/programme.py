@@ -174,9 +174,9 @@ class Programme:
 
     def wheres(self) -> Iterator[Where]:
         """What is written on where sessions take place: of the programme, its blocks, its sessions."""
-        for part in (self, *self.blocks, *self.sessions()):
-            if part.held_at is not None:
-                yield part.held_at
+        written = [self.held_at, *(block.held_at for block in self.blocks)]
+        written += [session.held_at for session in self.sessions()]
+        yield from (one for one in written if one is not None)
 
     def prescriptions(self) -> Iterator[Prescription]:
         """Every prescription, in the order of the file."""
