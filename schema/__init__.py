@@ -19,6 +19,7 @@ _USES = {
     "exercises": (),
     "team": ("athlete",),
     "review": (),
+    "code-quality": (),
     "exercises-found": (),
     "rules": (),
 }
