@@ -104,7 +104,11 @@ def _heavy(entry: SetGroup, limits: Limits) -> str:
         return ""
     percent = entry.percent
     if load is not None and percent is not None and percent.low >= limits.number("heavy"):
-        share = "" if load.kind == "percent" else f", {percent.low:.0f} % of the best lift"
+        share = (
+            ""
+            if load.kind == "percent" and entry.counted_from == 100
+            else f", {percent.low:.0f} % of the best lift"
+        )
         return f"of {reps} at {load.words}{share}"
     if reps.high <= few and reserve is not None and reserve.high <= limits.number("most left"):
         return f"of {reps} with {entry.reserve_in_words}"

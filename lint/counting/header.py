@@ -49,6 +49,7 @@ class ProgrammeHeader:
         "starts",
         "today",
         "weeks",
+        "working_best",
     )
 
     def __init__(
@@ -75,6 +76,7 @@ class ProgrammeHeader:
         self.priority: tuple[Term, ...] = programme.priority
         self.starts: date | None = programme.starts
         self.weeks: int = programme.weeks
+        self.working_best: float | None = programme.working_best
         self.events: tuple[Event, ...] = programme.events
         self.note: str = programme.note
         self.rehabilitation: Rehabilitation | None = programme.rehabilitation

@@ -98,7 +98,8 @@ class Programme:
     """A whole programme: what and whom it is for, and its blocks in order.
 
     ``our_names`` are pairs of a name that the coach gives to an exercise and what it means. ``places`` holds
-    the places of goal, phase and start by key, where they are written.
+    the places of goal, phase and start by key, where they are written. ``working_best`` is the share of each
+    best lift, in %, from which percentages count; None where they count from the whole.
     """
 
     __slots__ = (
@@ -118,6 +119,7 @@ class Programme:
         "sessions_by_block",
         "starts",
         "weeks",
+        "working_best",
     )
 
     def __init__(self, name: str, place: Place) -> None:
@@ -131,6 +133,7 @@ class Programme:
         self.priority: tuple[Term, ...] = ()
         self.starts: date | None = None
         self.weeks = 1
+        self.working_best: float | None = None
         self.events: tuple[Event, ...] = ()
         self.note = ""
         self.blocks: tuple[Block, ...] = ()

@@ -121,14 +121,17 @@ class Load:
     """The load of a line; where there are several ``values``, each is that of one set.
 
     ``kind`` says what they are: ``percent`` of 1RM; ``mass`` in kg; ``bodyweight``: kg added to the athlete's
-    own mass (below zero: taken off it); ``share``: percent of body mass; ``rm``: repetitions of a repetition
-    maximum; ``top set``: percent of the line's top set; ``label``: a band or a pin, without ``values``;
+    own mass (below zero: taken off it); ``share``: percent of body mass, ``added`` kg on top; ``rm``:
+    repetitions of a repetition maximum; ``rm share``: percent of one; ``lift``: percent of another lift;
+    ``top set``: percent of the line's top set; ``label``: a band, a pin or a word, without ``values``;
     ``change``: what is added to another load (``+5 kg``, ``-12 %``), until the line says to which.
-    ``pieces`` is the number of equal implements: ``2 x 24 kg`` has the value 24 and 2 pieces. ``unit`` is the
-    unit as written, kg or lb; ``words`` is the load as written.
+    ``of`` is what a percentage is of, where that is said: ``1RM``, ``5RM``, a lift. ``pieces`` is the number
+    of equal implements: ``2 x 24 kg`` has the value 24 and 2 pieces. ``rough`` is about, from, up to, or
+    empty. ``beside`` is the same load in other figures: ``80 % (160 kg)``. ``unit`` is the unit as written,
+    kg or lb; ``words`` is the load as written.
     """
 
-    __slots__ = ("kind", "pieces", "unit", "values", "words")
+    __slots__ = ("added", "beside", "kind", "of", "pieces", "rough", "unit", "values", "words")
 
     def __init__(
         self, kind: str, values: tuple[Range, ...], words: str, *, unit: str = "", pieces: int = 1
@@ -138,6 +141,15 @@ class Load:
         self.words = words
         self.unit = unit
         self.pieces = pieces
+        self.of = self.rough = ""
+        self.added = 0.0
+        self.beside: Load | None = None
+
+    @property
+    def is_word(self) -> bool:
+        """Whether it is a word such as heavy, and no band or pin."""
+        low = self.words.lower()
+        return self.kind == "label" and "band" not in low and "pin" not in low
 
     @property
     def span(self) -> Range | None:
@@ -203,11 +215,18 @@ def _reader(kind: str, read: Callable[[Any], Read | None]) -> Callable[[object],
 sets = _reader("sets", number_or_range)
 """``3``, ``3-4``, ``3 sets``; `sets_of_reps` reads ``3x12``."""
 
-rir = _reader("rir", lambda value: NOTHING if value == "to failure" else number_or_range(value))
-"""Repetitions in reserve: ``2``, ``1-2``, ``to failure``."""
 
-rpe = _reader("rpe", lambda value: Range(10, 10) if value == "to failure" else number_or_range(value))
-"""Rating of effort: ``8``, ``7-8``, ``RPE 8``."""
+def _effort(value: object, failure: float, lowest: float) -> Range | None:
+    from .efforts import effort
+
+    return number_or_range(value) or effort(value, failure, lowest)
+
+
+rir = _reader("rir", lambda value: _effort(value, 0, 0))
+"""Repetitions in reserve: ``2``, ``1-2``, ``3+``, ``1/1/0`` (one for each set), ``to failure``."""
+
+rpe = _reader("rpe", lambda value: _effort(value, 10, 1))
+"""Rating of effort: ``8``, ``7-8``, ``up to 8.5``, ``RPE 8``."""
 
 
 def reps(value: object) -> Reps | None:
@@ -250,72 +269,51 @@ def load(value: object) -> Load | None:
     """Any form of load; see `Load`."""
     if not isinstance(value, str):
         return None
-    known, low = _plain_load(value), value.lower()
+    known, low = plain_load(value), value.lower()
     is_plain = value.replace("RM", "rm") == low and " / " not in low and not value.endswith("rm")
-    if known is None or not is_plain or (known.kind == "label" and "band" not in low and "pin" not in low):
-        return spelt("load", value, _plain_load) or known
+    if known is None or not is_plain or known.kind == "lift" or known.is_word:
+        return spelt("load", value, plain_load) or known
     return known
 
 
-def _plain_load(value: str) -> Load | None:
+def plain_load(value: str) -> Load | None:
+    """A load in its plain spelling."""
     words = " ".join(value.split())
     low = words.lower()
     if not low[:1].isdigit():
         return _worded_load(words, low)
     if low.endswith("%"):
-        return _percent("percent", words, low)
+        return percentage("percent", words, low)
+    if "%" in low:
+        from .loads import share
+
+        return share(words, low)
     if low.endswith(("kg", "lb")):
-        return _mass(words, low)
+        return read_mass(words, low)
     if low.endswith("rm"):
         reps = number_or_range(low.removesuffix("rm"))
         return None if reps is None else Load("rm", (reps,), words)
-    if low.endswith("bodyweight"):
-        return _percent("share", words, low.removesuffix("bodyweight"))
-    if low.endswith("of top set"):
-        return _percent("top set", words, low.removesuffix("of top set"))
-    return Load("label", (), words)
+    return None if low.endswith(("bodyweight", "top set")) else Load("label", (), words)
 
 
 def _worded_load(words: str, low: str) -> Load | None:
     if low.startswith(("band ", "pin ")) or low.endswith(" band"):
         return Load("label", (), words)
-    for roughly in ("about ", "from ", "up to "):  # counted as the number says, shown with the word
-        if low.startswith(roughly):
-            known = _plain_load(low.removeprefix(roughly))
-            return known and Load(known.kind, known.values, words, unit=known.unit)
-    if low[:1] in ("+", "-"):
-        return _change(words, low)
+    if low[:1] in ("+", "-") or low.startswith(("about ", "from ", "up to ")):
+        from .loads import added_or_rough
+
+        return added_or_rough(words, low)
     if low.startswith("bodyweight"):
-        return _bodyweight(words, low.removeprefix("bodyweight").strip())
+        from .loads import on_bodyweight
+
+        rest = low.removeprefix("bodyweight").strip()
+        return on_bodyweight(words, rest) if rest else Load("bodyweight", (NOTHING,), words)
     is_unit = low.endswith(("%", "kg", "lb", "rm", "bodyweight", "of top set"))
     return None if is_unit else Load("label", (), words)
 
 
-def _change(words: str, low: str) -> Load | None:
-    """``+5 kg`` or ``-12 %``: what is added to another load, below zero where it is taken off."""
-    added = _percent("change", words, low[1:]) if low.endswith("%") else _mass(words, low[1:])
-    if added is None:
-        return None
-    sign = 1.0 if low[0] == "+" else -1.0
-    return Load("change", (_signed(added.values[0], sign),), words, unit=added.unit or "%")
-
-
-def _bodyweight(words: str, rest: str) -> Load | None:
-    if not rest:
-        return Load("bodyweight", (NOTHING,), words)
-    sign = {"+": 1.0, "-": -1.0}.get(rest[0])
-    added = _mass(words, rest[1:].strip())
-    if sign is None or added is None:
-        return None
-    return Load("bodyweight", tuple(_signed(one, sign) for one in added.values), words, unit=added.unit)
-
-
-def _signed(one: Range, sign: float) -> Range:
-    ends = (one.low * sign, one.high * sign)
-    return Range(min(ends), max(ends))
-
-
-def _percent(kind: str, words: str, figures: str) -> Load | None:
+def percentage(kind: str, words: str, figures: str) -> Load | None:
+    """A load of a kind in %, from figures such as ``70-75 %``."""
     figures = figures.strip()
     if not figures.endswith("%"):
         return None
@@ -323,7 +321,8 @@ def _percent(kind: str, words: str, figures: str) -> Load | None:
     return None if values is None else Load(kind, values, words)
 
 
-def _mass(words: str, figures: str) -> Load | None:
+def read_mass(words: str, figures: str) -> Load | None:
+    """A mass from figures such as ``2 x 24 kg``, in lower case."""
     unit = figures[-2:]
     figures = figures[:-2].strip()
     pieces = 1

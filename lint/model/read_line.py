@@ -8,7 +8,7 @@ from ..wording.words import week_list
 from . import quantities
 from .quantities import Range, Reps
 from .sessions import WORK_KEYS, Pairing, Prescription, Progression, Slice
-from .values import Reader, duration_of, items_of, length_of, place_of, range_of, terms_of, text_of
+from .values import Reader, duration_of, items_of, length_of, place_of, range_of, share_of, terms_of, text_of
 from .weeks import weeks as weeks_of
 
 TYPE_CHECKING = False
@@ -123,6 +123,7 @@ class LineReader(Reader):
         line.cluster_rest = duration_of(at.get("cluster rest"))
         loss = at.get("velocity loss")
         line.velocity_loss = None if loss is None else quantities.percent(loss.plain)
+        line.working_best = share_of(at.get("working best"))
         line.method = text_of(at.get("method"))
         line.note = text_of(at.get("note"))
         line.alternates = terms_of(at.get("or"))

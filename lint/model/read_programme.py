@@ -19,6 +19,7 @@ from .values import (
     items_of,
     place_of,
     range_of,
+    share_of,
     term_of,
     terms_of,
     text_of,
@@ -107,6 +108,7 @@ class _ProgrammeReader(Reader):
         programme.priority = terms_of(at.get("priority"))
         programme.note = text_of(at.get("note"))
         programme.our_names = _given_names(at.get("our names"))
+        programme.working_best = share_of(at.get("working best"))
         programme.starts = self.day(at.get("starts"))
         if programme.starts:
             self.start_weekday = programme.starts.weekday()

@@ -139,7 +139,8 @@ class Prescription:
 
     ``place`` is the place of the exercise's name. ``order`` is the position of the line in its session.
     ``groups`` are its groups of like sets, each with its values by week. ``paired`` is the superset or
-    circuit that the line stands in. ``unread`` are the keys whose values could not be read.
+    circuit that the line stands in. ``working_best`` is the share of the best lift, in %, from which its
+    percentages count, where it says so itself. ``unread`` are the keys whose values could not be read.
     """
 
     __slots__ = (
@@ -160,6 +161,7 @@ class Prescription:
         "unread",
         "velocity_loss",
         "warm_up_sets",
+        "working_best",
     )
 
     session: Session
@@ -173,6 +175,7 @@ class Prescription:
     alternates: tuple[Term, ...]
     progression: Progression | None
     paired: Pairing | None
+    working_best: float | None
 
     def __init__(self, place: Place, order: int, groups: tuple[dict[str, tuple[Slice, ...]], ...]) -> None:
         self.place = place

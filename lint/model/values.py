@@ -197,6 +197,12 @@ def length_of(at: LocatedNode | None) -> Range | None:
     return None if at is None else quantities.length(at.plain)
 
 
+def share_of(at: LocatedNode | None) -> float | None:
+    """A share in per cent; None where there is none, or it cannot be read."""
+    known = None if at is None else quantities.spelt("workingBest", at.plain, quantities.percent)
+    return None if known is None else known.middle
+
+
 def items_of(at: LocatedNode | None) -> list[LocatedNode]:
     """The members of a list, or the single value in a list; none where there is no value."""
     return [] if at is None else at.items()

@@ -32,7 +32,7 @@ athletes:
     sport: rowing
     age: 34
     body mass: 72 kg
-    best lifts: {back squat: 100 kg, bench press: {load: 60 kg, tested: 2026-01-05, reps: 3}}
+    best lifts: {back squat: 100 kg, bench press: {load: 60 kg, tested: 2026-01-05, reps: 3, working best: 85 %}}
     equipment: [barbell, rack]
     days: [monday, thursday]
     minutes: 60
@@ -50,6 +50,7 @@ our names: {toe stand: standing calf raise}
 starts: 2026-01-05
 events: [{date: 2026-02-14, event: regatta, note: n}]
 note: n
+working best: 90 %
 rotation: [monday, friday]
 waivers: [{rule: units-mixed, place: Lower A, reason: old plates, who: head coach, until: 2026-03-01}]
 rehabilitation: {stage: heel drops, advised by: physiotherapist, until: 2026-04-01}
@@ -84,6 +85,7 @@ blocks:
             velocity loss: 20 %
             cluster rest: 20 s
             method: cluster
+            working best: 95 %
             side: each
             note: n
           - exercise: back squat

@@ -100,6 +100,7 @@ PROPERTIES = {
             "weeks": (104, 105),
             "events": ([{"date": "2026-02-14", "event": "regatta"}], ["regatta"]),
             "note": TEXT,
+            "working best": ("87.5 %", "5 %"),
             "our names": ({"toe push": "standing calf raise"}, {"toe push": 3}),
             "sessions": ([{"activity": "run"}], {"Lower A": []}),
             "rotation": (["monday", "friday"], ["monday", 3]),
@@ -215,6 +216,7 @@ PROPERTIES = {
             "side": ("each", "both"),
             "in weeks": ("3+5", "late"),
             "warm-up sets": (2, "two"),
+            "working best": ("90 %", 90),
             "or": (["good morning"], 5),
             "progression": ("add when it moves well", {}),
             "work": ([{"sets": 1, "reps": 3}], [{"reps": 3}]),
@@ -232,7 +234,7 @@ PROPERTIES = {
         {
             "sets": (5, 0),
             "reps": ("amrap", "many"),
-            "load": ("90 % of top set", "heavy"),
+            "load": ("90 % of top set", "plenty"),
             "rir": ("0-1", "-1"),
             "rpe": (9.5, 10.5),
             "rest": ("3min", "3"),
@@ -277,7 +279,7 @@ PROPERTIES = {
     ),
     ("athlete", "bestLift"): (
         {"load": "100 kg"},
-        {"load": ("2 x 24 kg", "heavy"), "tested": DATE, "reps": (30, 31)},
+        {"load": ("2 x 24 kg", "heavy"), "tested": DATE, "reps": (30, 31), "working best": ("90 %", "5 %")},
     ),
     ("athlete", "restriction"): (
         {"area": "left shoulder", "advised by": "physiotherapist"},
@@ -803,6 +805,12 @@ QUANTITIES = {
             "80 % 1RM",
             "BW",
             "~70 %",
+            "65 % of back squat",
+            "90 % of 5RM",
+            "80 % (160 kg)",
+            "15RM (60 %)",
+            "20 % bodyweight + 5 kg",
+            "heavy",
             ">= 85 %",
             "-12 %",
             "+10 kg",
@@ -823,8 +831,8 @@ QUANTITIES = {
             "x 24 kg",
         ],
     ),
-    "rir": ([0, 2, 1.5, 10, "1-2", "0.5-1", "1–2", "to failure"], [-1, 11, 2.25, "two", True]),
-    "rpe": ([1, 8, 8.5, 10, "7-8", "7.5-8", "@8", "RPE 8"], [0, 10.5, "8/9", "@11"]),
+    "rir": ([0, 2, 1.5, 10, "1-2", "0.5-1", "1–2", "3+", "1/1/0", "to failure"], [-1, 11, 2.25, "two", True]),
+    "rpe": ([1, 8, 8.5, 10, "7-8", "7.5-8", "@8", "RPE 8", "up to 8.5"], [0, 10.5, "8/11", "@11"]),
     "rest": (
         [
             "90 s",
@@ -849,6 +857,7 @@ QUANTITIES = {
     "distance": (["20 m", "1.5 km", "30-40 m", "20 yards", "60 ft"], [20, "20", "20 miles"]),
     "velocity": (["0.5 m/s", "0.45-0.55 m/s"], [0.5, "0.5", "fast"]),
     "percent": (["20 %", "10-20%"], [20, "20"]),
+    "workingBest": (["90 %", "87,5 %", "100 %"], [90, "9 %", "110 %", "85-90 %"]),
     "sessionEffort": ([0, 7, 7.5, "6-8"], [11, "hard"]),
     "athletePath": (
         ["mara.athlete.yaml", "../athletes/mara.athlete.yml"],
@@ -877,6 +886,7 @@ READERS = {
     "distance": quantities.distance,
     "velocity": quantities.velocity,
     "percent": quantities.percent,
+    "workingBest": lambda value: quantities.spelt("workingBest", value, quantities.percent),
     "sessionEffort": lambda value: (
         quantities.number_or_range(value)
         or quantities.spelt("sessionEffort", value, quantities.number_or_range)
