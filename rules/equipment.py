@@ -268,7 +268,7 @@ def room_too_small(visit: Visit, limits: Limits) -> Iterator[DraftFinding]:
         at_once = (
             ceil(around.together / len(item)) if paired and paired.kind == "circuit" else around.together
         )
-        limit = paired.kind if paired else "straight sets"
+        limit = paired.kind if paired and paired.kind != "complex" else "straight sets"
         needed: dict[str, list[SetGroup]] = {}
         for entry in item:
             for piece in equipment.needs(entry.exercise, entry.implement) if entry.exercise else ():

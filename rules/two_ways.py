@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import re
 
+from ..lint.counting.load_shares import kilograms_of
 from ..lint.counting.set_group import FAST_KINDS
 from ..lint.engine.registry import rule
 from ..lint.findings.finding import Edit, found
@@ -17,6 +18,7 @@ if TYPE_CHECKING:
     from ..lint.counting.set_group import SetGroup
     from ..lint.engine.limits import Limits
     from ..lint.findings.finding import DraftFinding
+    from ..lint.model.quantities import Load, Range
     from ..lint.text.places import Place
 
 _PRESSES = ("horizontal push", "vertical push")
@@ -135,13 +137,22 @@ def _two_figures(entry: SetGroup) -> DraftFinding | None:
     load = entry.work.load
     if load is None or load.beside is None or load.kind != "mass" or load.span is None:
         return None
-    shares = entry.kilograms_of(load.beside)
+    shares = _in_kilograms(entry, load.beside)
     if shares is None or shares.low - ONE_PLATE <= load.span.middle <= shares.high + ONE_PLATE:
         return None
     share = load.beside.words
     kilograms = load.words.replace(share, "").strip(" ()")
     meant = f"{share}, which is {plain(round(shares.middle, 1))} kg of the best on file"
     return _asked(entry, entry.work.places["load"], {kilograms: f"{kilograms}, as it was read", share: meant})
+
+
+def _in_kilograms(entry: SetGroup, share: Load) -> Range | None:
+    """What a share of a best lift comes to; None where it is not known."""
+    if share.span is None:
+        return None
+    if share.kind == "lift":
+        return kilograms_of(entry.programme, entry.prescription, share, share.span)
+    return entry.kilograms_at(share.span * (1 if share.of == "1RM" else entry.counted_from / 100))
 
 
 def _pair_of_dumbbells(entry: SetGroup) -> DraftFinding | None:

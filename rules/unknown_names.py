@@ -169,7 +169,7 @@ def _writing(term: Term, near: Iterable[str], *, certain: bool = False) -> tuple
     sources=(),
 )
 def area_unknown(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
-    """A word in the focus or among the priorities that is no muscle, region or exercise.
+    """A word that is no muscle, region or exercise: in the focus, among the priorities, under `trains`.
 
     Looks up every word; offers the nearest ones.
 
@@ -191,6 +191,7 @@ def area_unknown(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     terms = [("focus", term) for term in programme.focus]
     terms += [("priority", term) for term in programme.priority]
     terms += [("focus", term) for block in programme.blocks for term in block.focus]
+    terms += [(line_name(line), term) for line in programme.prescriptions() for term in line.trains]
     for where, term in terms:
         if catalogue.area(term.words) is not None or ledger.known.exercise(term.words):
             continue

@@ -44,6 +44,14 @@ class Effort:
         """Whether the coach wrote it, as RIR or RPE; else it was worked out, or is unknown."""
         return self.ground in ("rir", "rpe")
 
+    def within(self, work: Work, together: float) -> Effort:
+        """The same within a complex of this many repetitions: the other lifts may take as much as its own."""
+        own = work.reps.a_set() if work.reps else None
+        if self.reserve is None or own is None:
+            return self
+        least = max(self.reserve.low - max(together - own.high, 0.0), 0.0)
+        return Effort(self.ground, Range(least, self.reserve.high), failing=self.failing, light=self.light)
+
     @property
     def easy(self) -> bool:
         """Whether the sets surely leave more in reserve than hard sets do."""

@@ -99,7 +99,7 @@ def session_time(lines: Iterable[Line], *, prepared: bool, change_over: Range = 
     time = SessionTime(NOTHING, NOTHING, PREPARATION if prepared else NOTHING)
     items = _items(lines)
     for item in items:
-        time += _item_time(item)
+        time += _item_time(item) if _has_no_clock(item) else _by_clock(item)
     return time + SessionTime(NOTHING, NOTHING, change_over * max(len(items) - 1, 0))
 
 
@@ -119,6 +119,19 @@ def _items(lines: Iterable[Line]) -> list[list[Line]]:
     return items
 
 
+def _has_no_clock(item: list[Line]) -> bool:
+    paired = item[0][0].paired
+    return paired is None or paired.clock is None
+
+
+def _by_clock(item: list[Line]) -> SessionTime:
+    """The time of a circuit or complex with a clock: what that says, else what the work takes."""
+    from .clock_time import capped, clock_time
+
+    paired = item[0][0].paired
+    return clock_time(item) or capped(_item_time(item), paired.clock if paired else None)
+
+
 def _item_time(item: list[Line]) -> SessionTime:
     time = NO_TIME
     for line, works in item:
@@ -126,14 +139,14 @@ def _item_time(item: list[Line]) -> SessionTime:
         if line.every is not None and line.lasts is not None:
             time += SessionTime(line.lasts, NOTHING, warm_up)
             continue
-        work = sum((_work_time(work, said) for work, _, said in works), NOTHING)
+        work = sum((work_time(work, said) for work, _, said in works), NOTHING)
         rest = _rest_of(line, works)
         assumed = rest if any(work.rest is None for work, _, _ in works) else NOTHING
         time += SessionTime(work, rest, warm_up, assumed)
     return time + SessionTime(NOTHING, _rest_of_rounds(item), NOTHING)
 
 
-def _work_time(work: Work, said: NameReading | None) -> Range:
+def work_time(work: Work, said: NameReading | None) -> Range:
     """Seconds under load of a group of sets. Work on each side in turn takes twice as long."""
     sets = work.sets or NOTHING
     reps = work.reps.total(sets) if work.reps else None
@@ -184,6 +197,8 @@ def _rest_of(line: Prescription, works: tuple[Group, ...]) -> Range:
 def _rest_after(line: Prescription, work: Work, slot: str) -> Range:
     if work.rest is not None:
         return work.rest
+    if line.paired is not None and line.paired.kind == "complex":
+        return NOTHING  # it goes on with the next lift at once
     return NEXT_STATION if line.paired is not None else REST.get(slot, REST_OPEN)
 
 
@@ -199,8 +214,9 @@ def _rest_of_rounds(item: list[Line]) -> Range:
         return NOTHING
     between = sum((_rest_after(line, *works[-1][:2]) for line, works in item[:-1]), NOTHING)
     rounds = max(((works[0][0].sets or NOTHING) for _, works in item), key=lambda sets: sets.high)
-    if paired.rest is None:
+    rest = paired.rest
+    if rest is None and paired.kind == "complex":
+        rest = REST.get(item[0][1][0][1], REST_OPEN)
+    if rest is None:
         return between
-    return between + Range(
-        max(rounds.low - 1, 0.0) * paired.rest.low, max(rounds.high - 1, 0.0) * paired.rest.high
-    )
+    return between + Range(max(rounds.low - 1, 0.0) * rest.low, max(rounds.high - 1, 0.0) * rest.high)

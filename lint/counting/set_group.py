@@ -94,6 +94,16 @@ class SetGroup:
         self.slot = _slot(work)
         self._effort: Effort | None = None
 
+    def with_work(self, work: Work) -> SetGroup:
+        """The same line with other values."""
+        return SetGroup(self.programme, self.prescription, work, self.exercise, self.best)
+
+    def count_nowhere(self) -> None:
+        """Takes it out of every count, because it is no lift: it takes its time, and nothing is missing."""
+        self.exercise = None
+        self.sets = NOTHING
+        self.reps = None
+
     def take_out(self) -> None:
         """Takes it out of every count, because one of its values cannot be meant."""
         self.meant = False
@@ -123,7 +133,9 @@ class SetGroup:
         if self.lowers_only or self.broken_up:
             return None
         by_curve = self.sets_apart if self.in_one_go else []
-        return at_rm(self.work) or at_load(self.work, by_curve, self.curve)
+        alone = at_rm(self.work) or at_load(self.work, by_curve, self.curve)
+        paired = self.prescription.paired
+        return alone and alone.within(self.work, paired.reps) if paired and paired.reps else alone
 
     @property
     def implement(self) -> str:
@@ -292,15 +304,6 @@ class SetGroup:
             return value * (mass / 100) + Range(load.added, load.added)
         return None if mass is None or load.kind != "bodyweight" else value + Range(mass, mass)
 
-    def kilograms_of(self, load: Load) -> Range | None:
-        """What a load in % of a best lift comes to in kg, all pieces together; None if it is not known."""
-        if load.span is None:
-            return None
-        if load.kind == "lift":
-            return self._lifted(load, load.span)
-        percent = self._percent_of(load, load.span)
-        return None if percent is None else self.kilograms_at(percent)
-
     @property
     def kilograms(self) -> list[Range]:
         """The load of each set in kg, all pieces together, where it is a mass or follows from one."""
@@ -358,6 +361,8 @@ class SetGroup:
     def sure(self) -> bool:
         """Whether both the number of sets and the exercise are known."""
         work = self.work
+        if self.prescription.kind and self.exercise is None:
+            return True  # no lift, so there is nothing to count
         return self.exercise is not None and work.readable and work.sets is not None and self.meant
 
     def trains(self, actions: Iterable[str]) -> bool:

@@ -33,7 +33,7 @@ def effort(value: object, failure: float, lowest: float) -> Range | None:
         return None
     if value.endswith("+"):
         least = number_or_range(value[:-1])
-        return None if least is None else WrittenRange(least.low, 10, value)
+        return None if least is None else WrittenRange(least.low, 10, f"{value[:-1].strip()}+")
     if value.startswith("up to "):
         most = number_or_range(value.removeprefix("up to "))
         return None if most is None else WrittenRange(lowest, most.high, value)

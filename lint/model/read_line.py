@@ -23,6 +23,9 @@ if TYPE_CHECKING:
     Values = dict[str, tuple[Slice, ...]]
     """Values by key, each with the weeks that it holds for."""
 
+    Member = tuple["LineReader", LocatedNode, "Pairing | None", "LocatedNode | None", "Values | None"]
+    """A line of an item: what reads it, its node, what it is paired in, its rounds, and what it shares."""
+
 _SIDES = ("left", "right", "each")
 
 _READ: dict[str, Callable[[object], object]] = {
@@ -62,24 +65,47 @@ def read_lines(
     ``before`` are the lines before it in the session, to which those of the item come as they are read;
     ``findings`` takes what cannot be meant.
     """
+
+    def open_line() -> LineReader:
+        return LineReader(findings, session.block.weeks, before, session.in_weeks)
+
+    for reader, member, paired, rounds, shared in _members(at, open_line):
+        if not isinstance(member.node, Mapping):
+            continue
+        line = reader.prescription(member, len(before), rounds, shared)
+        line.session = session
+        line.paired = paired
+        if shared is not None:
+            from .read_other_work import finish
+
+            finish(line, member)
+        yield line
+
+
+def _members(at: LocatedNode, open_line: Callable[[], LineReader]) -> Iterator[Member]:
+    """The lines of an item."""
     superset, circuit = at.get("superset"), at.get("circuit")
-    members, head = [at], None
     if superset is not None:
-        members, head = superset.items(), at
-    elif circuit is not None:
-        members, head = items_of(circuit.get("exercises")), circuit
-    paired = rounds = None
-    if head is not None:
-        kind = "superset" if superset is not None else "circuit"
-        paired = Pairing(kind, head.place, duration_of(head.get("rest")), text_of(head.get("note")))
-        rounds = head.get("rounds")
-    for member in members:
-        if isinstance(member.node, Mapping):
-            reader = LineReader(findings, session.block.weeks, before, session.in_weeks)
-            line = reader.prescription(member, len(before), rounds)
-            line.session = session
-            line.paired = paired
-            yield line
+        paired = pairing("superset", at)
+        yield from ((open_line(), one, paired, at.get("rounds"), None) for one in superset.items())
+    elif circuit is not None and circuit.keys() <= _PLAIN_CIRCUIT:
+        paired, rounds = pairing("circuit", circuit), circuit.get("rounds")
+        yield from ((open_line(), one, paired, rounds, None) for one in items_of(circuit.get("exercises")))
+    elif circuit is None and ("exercise" in at or not _OTHER_WORK & at.keys()):
+        yield open_line(), at, None, None, None
+    else:
+        from .read_other_work import read_other_work
+
+        yield from read_other_work(at, open_line)
+
+
+_PLAIN_CIRCUIT = frozenset({"rounds", "rest", "exercises", "note"})
+_OTHER_WORK = frozenset({"complex", "intervals", "own choice"})
+
+
+def pairing(kind: str, at: LocatedNode) -> Pairing:
+    """The superset, circuit or complex of this kind that a mapping holds."""
+    return Pairing(kind, at.place, duration_of(at.get("rest")), text_of(at.get("note")))
 
 
 class LineReader(Reader):
@@ -92,6 +118,7 @@ class LineReader(Reader):
 
     line: LocatedNode | None = None
     in_later_group = False
+    warm_up: LocatedNode | None = None
     held: Values
     pairs: Values
 
@@ -104,12 +131,18 @@ class LineReader(Reader):
         self.before = before
         self.unread: set[str] = set()
 
-    def prescription(self, at: LocatedNode, order: int, rounds: LocatedNode | None) -> Prescription:
-        """The line; ``rounds`` are those of its superset or circuit, which may stand for its sets."""
+    def prescription(
+        self, at: LocatedNode, order: int, rounds: LocatedNode | None, shared: Values | None = None
+    ) -> Prescription:
+        """The line; ``rounds`` are those of its superset or circuit, which may stand for its sets. ``shared``
+        are values that it has from the whole that it is a part of; its own ones win.
+        """
         self.line = at
-        if "in weeks" in at:
-            self._keep_to(self.in_weeks(at.get("in weeks"), self.weeks), place_of(at, "in weeks"))
-        own = self.values(at)
+        if shared is None and "in weeks" in at:
+            self.keep_to(self.in_weeks(at.get("in weeks"), self.weeks), place_of(at, "in weeks"))
+        own = self.values(at) if shared is None or "exercise" in at else {}
+        if shared:
+            own = _with_shared(own, shared)
         if "sets" not in at and rounds is not None and (sets := self._slices("rounds", rounds)):
             if "sets" in own:
                 from .two_readings import rounds_at_odds
@@ -119,7 +152,7 @@ class LineReader(Reader):
         line = Prescription(place_of(at, "exercise"), order, self._groups(at, own))
         line.every = duration_of(at.get("every"))
         line.lasts = length_of(at.get("for"))
-        line.warm_up_sets = range_of(at.get("warm-up sets"))
+        line.warm_up_sets = range_of(at.get("warm-up sets") or self.warm_up)
         line.cluster_rest = duration_of(at.get("cluster rest"))
         loss = at.get("velocity loss")
         line.velocity_loss = None if loss is None else quantities.percent(loss.plain)
@@ -128,12 +161,16 @@ class LineReader(Reader):
         line.note = text_of(at.get("note"))
         line.alternates = terms_of(at.get("or"))
         line.progression = _progression(at.get("progression"))
-        if "exercise" not in at:
+        if "exercise" not in own:
             self.unread.add("exercise")
         line.unread = frozenset(self.unread)
         return line
 
-    def _keep_to(self, spans: Weeks, place: Place) -> None:
+    def always(self, value: object, place: Place) -> tuple[Slice, ...]:
+        """A value for all weeks in which the line takes place."""
+        return tuple(Slice(first, last, value, place) for first, last in self.spans)
+
+    def keep_to(self, spans: Weeks, place: Place) -> None:
         """Keeps to the weeks in which the line takes place, which must be weeks of its session."""
         own = [week for first, last in spans for week in range(first, last + 1)]
         kept = tuple((week, week) for week in own if any(low <= week <= high for low, high in self.spans))
@@ -175,12 +212,12 @@ class LineReader(Reader):
                 self.in_later_group = True
             return tuple(groups)
         if "sets" not in own:
-            implied = self._implied_sets(at, own)
+            implied = self.implied_sets(at, own)
             if implied:
                 own["sets"] = implied
         return (own,)
 
-    def _implied_sets(self, at: LocatedNode, own: Values) -> tuple[Slice, ...]:
+    def implied_sets(self, at: LocatedNode, own: Values) -> tuple[Slice, ...]:
         """Sets that follow from the rest of the line: one every so often, or one number for each set."""
         every, lasts = duration_of(at.get("every")), length_of(at.get("for"))
         if every is not None and lasts is not None and (every.low <= 0 or lasts.low < every.high):
@@ -324,6 +361,12 @@ class LineReader(Reader):
                 line=at.written,
             )
         return parts
+
+
+def _with_shared(own: Values, shared: Values) -> Values:
+    """A line's own values, and those that it shares; how long it goes on only where its own do not say."""
+    says_how_much = own.keys() & {"reps", "hold", "distance", "timed"}
+    return {**{key: one for key, one in shared.items() if key != "timed" or not says_how_much}, **own}
 
 
 def _is_change(value: object) -> bool:

@@ -123,24 +123,58 @@ class Progression:
 
 
 class Pairing:
-    """A superset or circuit that lines belong to: its ``kind``, rest in seconds, and note."""
+    """A superset, circuit or complex that lines belong to: its ``kind``, rest in seconds, note, and clock.
 
-    __slots__ = ("kind", "note", "place", "rest")
+    ``reps`` are the most repetitions of all lifts of a complex together; 0 for anything else.
+    """
+
+    __slots__ = ("clock", "kind", "note", "place", "reps", "rest")
 
     def __init__(self, kind: str, place: Place, rest: Range | None, note: str) -> None:
         self.kind = kind
         self.place = place
         self.rest = rest
         self.note = note
+        self.clock: Clock | None = None
+        self.reps = 0.0
+
+
+class Clock:
+    """The clock that rounds go by; all times are in seconds, None where they are not written.
+
+    ``every``: a round starts each time this has passed; ``change``: so does the next exercise. ``on`` and
+    ``off``: how long each exercise goes on, and rests. ``lasts``: how long the whole goes on. ``cap``: when
+    it ends at the latest. ``counts_rounds``: as many rounds as possible, which nobody has written.
+    """
+
+    __slots__ = ("cap", "change", "counts_rounds", "every", "lasts", "off", "on", "place")
+
+    every: Range | None
+    change: Range | None
+    on: Range | None
+    off: Range | None
+    lasts: Range | None
+    cap: Range | None
+
+    def __init__(self, place: Place) -> None:
+        self.place = place
+        self.counts_rounds = False
+
+    @property
+    def sets_pace(self) -> bool:
+        """Whether it says when work starts, or how long it goes on."""
+        return any((self.every, self.change, self.on, self.lasts))
 
 
 class Prescription:
     """One line of a session.
 
     ``place`` is the place of the exercise's name. ``order`` is the position of the line in its session.
-    ``groups`` are its groups of like sets, each with its values by week. ``paired`` is the superset or
-    circuit that the line stands in. ``working_best`` is the share of the best lift, in %, from which its
-    percentages count, where it says so itself. ``unread`` are the keys whose values could not be read.
+    ``groups`` are its groups of like sets, each with its values by week. ``paired`` is the superset, circuit
+    or complex that the line stands in. ``kind`` is empty for an exercise, else ``intervals`` or ``own
+    choice``; ``trains`` are the areas that an own choice trains. ``working_best`` is the share of the best
+    lift, in %, from which its percentages count, where it says so itself. ``unread`` are the keys whose
+    values could not be read.
     """
 
     __slots__ = (
@@ -150,6 +184,7 @@ class Prescription:
         "cluster_rest",
         "every",
         "groups",
+        "kind",
         "lasts",
         "method",
         "note",
@@ -158,6 +193,7 @@ class Prescription:
         "place",
         "progression",
         "session",
+        "trains",
         "unread",
         "velocity_loss",
         "warm_up_sets",
@@ -181,6 +217,8 @@ class Prescription:
         self.place = place
         self.order = order
         self.groups = groups
+        self.kind = ""
+        self.trains: tuple[Term, ...] = ()
         self.unread: frozenset[str] = frozenset()
         self._breaks: list[int] | None = None
         self._names: list[Term] | None = None
@@ -199,8 +237,16 @@ class Prescription:
                 works.append(Work(values, not self.unread & _COUNTED))
         return tuple(works)
 
+    @property
+    def on_clock(self) -> bool:
+        """Whether its sets start by a clock."""
+        clock = self.paired.clock if self.paired else None
+        return self.every is not None or (clock is not None and clock.sets_pace)
+
     def names(self) -> list[Term]:
-        """The exercises that the line names over the weeks, in order."""
+        """The exercises that the line names over the weeks, in order; none where it is no exercise."""
+        if self.kind:
+            return []
         if self._names is None:
             held = [slice_ for group in self.groups for slice_ in group.get("exercise", ())]
             self._names = list({one.place.key: Term(str(one.value), one.place) for one in held}.values())
@@ -225,12 +271,14 @@ class Session:
 
     ``days`` are 1 to 7, 1 being the weekday on which the programme starts; empty where no day is written.
     ``number`` is its position in its block. ``in_weeks`` are the runs of weeks of its block in which it
-    takes place, each as first and last; empty where it does in all. ``fingerprint`` is equal for two versions
-    of it that say the same; None where versions are not compared.
+    takes place, each as first and last; empty where it does in all. ``counts_rounds`` says whether it holds
+    as many rounds as possible of something, which nobody has written. ``fingerprint`` is equal for two
+    versions of it that say the same; None where versions are not compared.
     """
 
     __slots__ = (
         "block",
+        "counts_rounds",
         "days",
         "fingerprint",
         "in_weeks",
@@ -254,6 +302,7 @@ class Session:
         self.preparation: tuple[Term, ...] = ()
         self.prescriptions: tuple[Prescription, ...] = ()
         self.note = ""
+        self.counts_rounds = False
 
     def takes_place(self, week: int) -> bool:
         """Whether it takes place in a week of its block, counted from 1."""

@@ -67,6 +67,10 @@ class LocatedNode:
         entry = self.node.entries.get(key)
         return None if entry is None else LocatedNode(entry.value, self.within, self._inner() + entry.merged)
 
+    def keys(self) -> set[str]:
+        """The keys of a mapping; none of anything else."""
+        return set(self.node.entries) if isinstance(self.node, Mapping) else set()
+
     def pairs(self) -> Iterator[tuple[str, Place, LocatedNode]]:
         """Each key with its place and its value."""
         if isinstance(self.node, Mapping):

@@ -96,6 +96,16 @@ blocks:
           - {superset: [{exercise: push-up, sets: 3}, {exercise: row, sets: 3, or: lat pulldown}]}
           - {circuit: {rounds: 3, rest: 2 min, note: n, exercises: [{exercise: plank, hold: 30 s}]}}
           - {exercise: swing, every: 60 s, for: 10 min, progression: more each week}
+          - {circuit: {change every: 60 s, for: 12 min, exercises: [{exercise: push-up, reps: 8}, {exercise: squat}]}}
+          - {circuit: {rounds: 5, for time: true, time cap: 20 min, every: 3 min, exercises: [{exercise: push-up}]}}
+          - {circuit: {rounds: 5, on: 40 s, off: 20 s, exercises: [{exercise: push-up}, {exercise: row}]}}
+          - {complex: [{exercise: clean, reps: 1}, {exercise: jerk, reps: 2}], sets: 5, load: 70 %, rest: 2 min,
+             rir: 2, rpe: 8, warm-up sets: 2, in weeks: 1-2, note: n}
+          - {complex: [{exercise: clean, reps: 1}, {exercise: jerk, reps: 2}], every: 2 min, for: 10 min}
+          - {intervals: bike, rounds: 8, on: 45 s, off: 15 s, every: 1 min, for: 8 min, rpe: 8, in weeks: 1-2, note: n}
+          - {intervals: rowing machine, rounds: {1-2: 6, 3-4: 8}, distance: 250 m}
+          - {own choice: mobility, minutes: 10-15, trains: [hips], in weeks: 1-2, note: n}
+      - {activity: bike, day: tuesday, rounds: 6, on: 60 s, off: 60 s}
       - {activity: run, day: tuesday, minutes: 60-75, effort: 6-8, loads: {calves: high}, note: n}
 """
 

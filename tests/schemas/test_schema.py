@@ -168,13 +168,16 @@ PROPERTIES = {
         },
     ),
     ("programme", "activity"): (
-        {"activity": "water session"},
+        {"activity": "water session", "rounds": 6},
         {
             "activity": TEXT,
             "day": (7, 8),
             "days": ([7], 8),
             "minutes": ("60-75", "75 min"),
             "effort": (7.5, 11),
+            "rounds": ("6 rounds", "six"),
+            "on": ("60 s", "long"),
+            "off": ("60 s", 5),
             "loads": ({"lower back": "high"}, {"lower back": "heavy"}),
             "note": TEXT,
         },
@@ -187,6 +190,50 @@ PROPERTIES = {
             "note": TEXT,
         },
     ),
+    ("programme", "complex"): (
+        {"complex": [{"exercise": "power clean", "reps": 1}, {"exercise": "jerk", "reps": 1}], "sets": 5},
+        {
+            "complex": (
+                [{"exercise": "clean"}, {"exercise": "jerk", "reps": "1-2"}],
+                [{"exercise": "clean"}],
+            ),
+            "sets": ({"1-2": 5, "3": 3}, "many"),
+            "load": ("75 % of clean and jerk", 75),
+            "rir": (2, "two"),
+            "rpe": (8, 11),
+            "rest": ("2 min", 2),
+            "every": ("2 min", "2"),
+            "for": ("10 min", 10),
+            "warm-up sets": (2, 11),
+            "in weeks": ("3+5", "late"),
+            "note": TEXT,
+        },
+    ),
+    ("programme", "intervals"): (
+        {"intervals": "bike", "rounds": 8, "on": "45 s"},
+        {
+            "intervals": TEXT,
+            "rounds": ({"1-2": 6, "3-4": 8}, "six"),
+            "on": ("45 s", "long"),
+            "off": ("15 s", 5),
+            "distance": ("250 m", "250"),
+            "every": ("2 min", "2"),
+            "for": ("10 min", 10),
+            "rpe": (8, 11),
+            "in weeks": ("3+5", "late"),
+            "note": TEXT,
+        },
+    ),
+    ("programme", "ownChoice"): (
+        {"own choice": "mobility", "minutes": 10},
+        {
+            "own choice": TEXT,
+            "minutes": ("10-15", "10 min"),
+            "trains": (["hips"], "hips"),
+            "in weeks": (3, 0),
+            "note": TEXT,
+        },
+    ),
     ("programme", "circuit"): (
         {"circuit": {"rounds": 3, "exercises": [{"exercise": "push-up"}]}},
         {"circuit": ({"rounds": 2, "exercises": [{"exercise": "plank"}]}, [{"exercise": "push-up"}])},
@@ -195,6 +242,13 @@ PROPERTIES = {
         {"rounds": 3, "exercises": [{"exercise": "push-up"}]},
         {
             "rounds": ({"1-2": 2, "3-4": "3-4"}, "three"),
+            "every": ("3 min", "3"),
+            "change every": ("60 s", "one minute"),
+            "for": ("12 min", 12),
+            "on": ("40 s", "long"),
+            "off": ("20 s", 5),
+            "for time": (True, "yes"),
+            "time cap": ("20 min", 20),
             "rest": ("2 min", 2),
             "exercises": ([{"exercise": "push-up", "reps": 12}], []),
             "note": TEXT,
@@ -989,13 +1043,17 @@ def properties():
                     yield name, key, word
 
 
+BESIDE = {"for": {"every": "60 s"}, "off": {"on": "60 s"}}
+"""What must stand beside a key."""
+
+
 @pytest.mark.parametrize(("name", "key", "word"), list(properties()))
 def test_a_property_takes_what_it_should_and_nothing_else(name, key, word):
     least, examples = PROPERTIES[name, key]
     assert word in examples, f"give `{word}` in PROPERTIES a value that fits and one that does not"
     valid, invalid = examples[word]
     assert judge(name, key).is_valid(
-        {**least, word: valid} if word != "for" else {**least, "every": "60 s", word: valid}
+        {**least, **(BESIDE.get(word, {}) if name == "programme" else {}), word: valid}
     )
     errors = list(judge(name, key).iter_errors({**least, word: invalid}))
     assert errors

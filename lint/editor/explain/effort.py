@@ -296,6 +296,9 @@ def time_in_words(entry: SetGroup, visit: Visit) -> str:
     if line.every is not None and line.lasts is not None:
         return f"**{time(of_line.total)}** by the clock: {entry.sets} sets, one every {time(line.every)}."
     what = f"the whole {line.paired.kind}" if line.paired else "the line"
+    if line.on_clock:
+        pace = f" {line.paired.kind}" if line.paired else ""
+        return f"**{time(of_line.total)}** by the clock for the whole{pace}."
     warm_up = f", {time(of_line.around)} warm-up sets" if of_line.around.high else ""
     one_set = entry.set_time
     tempo = f"; a set **{time(one_set)}** by its tempo" if one_set is not None else ""

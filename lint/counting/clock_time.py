@@ -1,0 +1,85 @@
+"""Work that goes by a clock: how long it takes, and how many rounds go into the time there is."""
+
+from __future__ import annotations
+
+from ..model.quantities import NOTHING, Range
+from ..model.sessions import Slice
+from .session_time import NEXT_STATION, WARM_UP_SET, SessionTime, work_time
+
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from collections.abc import Sequence
+
+    from ..model.sessions import Clock, Pairing, Work
+    from .session_time import Line
+    from .set_group import SetGroup
+
+ONCE = Range(1, 1)
+
+
+def clock_time(item: Sequence[Line]) -> SessionTime | None:
+    """The time of a circuit or complex whose clock says how long it takes; None where it does not."""
+    paired = item[0][0].paired
+    clock = paired.clock if paired else None
+    if paired is None or clock is None or not clock.sets_pace:
+        return None
+    warm_up = sum(((line.warm_up_sets or NOTHING).by(WARM_UP_SET) for line, _ in item), NOTHING)
+    if clock.lasts is not None:
+        return SessionTime(clock.lasts, NOTHING, warm_up)
+    sets = [works[0][0].sets or NOTHING for _, works in item]
+    rounds = max(sets, key=lambda one: one.high)
+    if clock.every is not None:
+        return SessionTime(rounds.by(clock.every), NOTHING, warm_up)
+    each = clock.change or clock.on or NOTHING
+    stations = sum(sets, NOTHING)
+    off = _less(stations, 1).by(clock.off or NOTHING)
+    return SessionTime(stations.by(each), off + _less(rounds, 1).by(paired.rest or NOTHING), warm_up)
+
+
+def capped(time: SessionTime, clock: Clock | None) -> SessionTime:
+    """The same time, no longer than its cap; where that cuts in, all before it is work."""
+    spent = time.work + time.rest
+    if clock is None or clock.cap is None or spent.high <= clock.cap.high:
+        return time
+    return SessionTime(Range(min(spent.low, clock.cap.high), clock.cap.high), NOTHING, time.around)
+
+
+def _less(number: Range, by: float) -> Range:
+    return Range(max(number.low - by, 0.0), max(number.high - by, 0.0))
+
+
+def with_rounds(groups: tuple[SetGroup, ...]) -> tuple[SetGroup, ...]:
+    """The groups of sets of a session, those of rounds that nobody has written with the rounds that go in.
+
+    A round takes as long as its exercises, the changes between them, and the rest after it. From the fewest
+    to the most rounds is from the longest to the shortest round; the one that is begun is not counted.
+    """
+    together: dict[Pairing, list[SetGroup]] = {}
+    for group in groups:
+        paired = group.prescription.paired
+        if paired is not None and paired.clock is not None and paired.clock.counts_rounds:
+            together.setdefault(paired, []).append(group)
+    rounds = {paired: rounds_in(paired, members) for paired, members in together.items()}
+    return tuple(
+        group.with_work(_in_rounds(group.work, rounds[paired]))
+        if (paired := group.prescription.paired) in rounds and paired is not None
+        else group
+        for group in groups
+    )
+
+
+def rounds_in(paired: Pairing, groups: Sequence[SetGroup]) -> Range:
+    """How many rounds go into the time of as many rounds as possible; one at least."""
+    clock = paired.clock
+    lasts = clock.lasts if clock is not None else None
+    if lasts is None:
+        return ONCE
+    one = (paired.rest or NOTHING) + NEXT_STATION * max(len(groups) - 1, 0)
+    for group in groups:
+        one += work_time(group.work, group.seconds_said) + (group.work.rest or NOTHING)
+    fewest, most = (int(lasts.low / one.high), int(lasts.high / one.low)) if one.low else (1, 1)
+    return Range(float(max(fewest, 1)), float(max(most, 1)))
+
+
+def _in_rounds(work: Work, rounds: Range) -> Work:
+    return work.with_values({"sets": Slice(1, 1, rounds, work.places["sets"])})
