@@ -7,24 +7,32 @@ from ..syntax.tree import Mapping
 from ..wording.words import week_list
 from . import quantities
 from .quantities import Range, Reps
-from .sessions import WORK_KEYS, Pairing, Prescription, Progression, Slice
-from .values import Reader, duration_of, items_of, length_of, place_of, range_of, share_of, terms_of, text_of
+from .sessions import WORK_KEYS, Prescription, Slice
+from .values import (
+    Reader,
+    duration_of,
+    items_of,
+    length_of,
+    place_of,
+    progression_of,
+    range_of,
+    share_of,
+    terms_of,
+    text_of,
+)
 from .weeks import weeks as weeks_of
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
-    from collections.abc import Callable, Iterator, Sequence
+    from collections.abc import Callable, Sequence
 
     from ..findings.finding import Finding
     from ..text.places import Place
-    from .sessions import Session, Weeks
+    from .sessions import Weeks
     from .values import LocatedNode
 
     Values = dict[str, tuple[Slice, ...]]
     """Values by key, each with the weeks that it holds for."""
-
-    Member = tuple["LineReader", LocatedNode, "Pairing | None", "LocatedNode | None", "Values | None"]
-    """A line of an item: what reads it, its node, what it is paired in, its rounds, and what it shares."""
 
 _SIDES = ("left", "right", "each")
 
@@ -57,67 +65,18 @@ _RANGES = frozenset({"sets", "rounds", "reps", "load", "rir", "rpe", "rest", "ho
 """Keys whose values may be ranges."""
 
 
-def read_lines(
-    at: LocatedNode, session: Session, before: list[Prescription], findings: list[Finding]
-) -> Iterator[Prescription]:
-    """The prescriptions of one item of a session: the item itself, or what its superset or circuit holds.
-
-    ``before`` are the lines before it in the session, to which those of the item come as they are read;
-    ``findings`` takes what cannot be meant.
-    """
-
-    def open_line() -> LineReader:
-        return LineReader(findings, session.block.weeks, before, session.in_weeks)
-
-    for reader, member, paired, rounds, shared in _members(at, open_line):
-        if not isinstance(member.node, Mapping):
-            continue
-        line = reader.prescription(member, len(before), rounds, shared)
-        line.session = session
-        line.paired = paired
-        if shared is not None:
-            from .read_other_work import finish
-
-            finish(line, member)
-        yield line
-
-
-def _members(at: LocatedNode, open_line: Callable[[], LineReader]) -> Iterator[Member]:
-    """The lines of an item."""
-    superset, circuit = at.get("superset"), at.get("circuit")
-    if superset is not None:
-        paired = pairing("superset", at)
-        yield from ((open_line(), one, paired, at.get("rounds"), None) for one in superset.items())
-    elif circuit is not None and circuit.keys() <= _PLAIN_CIRCUIT:
-        paired, rounds = pairing("circuit", circuit), circuit.get("rounds")
-        yield from ((open_line(), one, paired, rounds, None) for one in items_of(circuit.get("exercises")))
-    elif circuit is None and ("exercise" in at or not _OTHER_WORK & at.keys()):
-        yield open_line(), at, None, None, None
-    else:
-        from .read_other_work import read_other_work
-
-        yield from read_other_work(at, open_line)
-
-
-_PLAIN_CIRCUIT = frozenset({"rounds", "rest", "exercises", "note"})
-_OTHER_WORK = frozenset({"complex", "intervals", "own choice"})
-
-
-def pairing(kind: str, at: LocatedNode) -> Pairing:
-    """The superset, circuit or complex of this kind that a mapping holds."""
-    return Pairing(kind, at.place, duration_of(at.get("rest")), text_of(at.get("note")))
-
-
 class LineReader(Reader):
     """Reads one line in a run of ``weeks`` weeks; ``unread`` are the keys whose values cannot be read.
 
     ``before`` are the lines that stand before it in its session, ``spans`` the runs of weeks in which that
-    takes place; empty where it does in all. ``pairs`` are, by key, sets or repetitions that stand under the
-    other of the two: ``reps: 3x12``.
+    takes place; empty where it does in all. ``reads_its_own`` is False for a line whose values all come from
+    the whole that it is a part of. ``pairs`` are, by key, sets or repetitions that stand under the other of
+    the two: ``reps: 3x12``.
     """
 
     line: LocatedNode | None = None
     in_later_group = False
+    reads_its_own = True
     warm_up: LocatedNode | None = None
     held: Values
     pairs: Values
@@ -140,7 +99,7 @@ class LineReader(Reader):
         self.line = at
         if shared is None and "in weeks" in at:
             self.keep_to(self.in_weeks(at.get("in weeks"), self.weeks), place_of(at, "in weeks"))
-        own = self.values(at) if shared is None or "exercise" in at else {}
+        own = self.values(at) if self.reads_its_own else {}
         if shared:
             own = _with_shared(own, shared)
         if "sets" not in at and rounds is not None and (sets := self._slices("rounds", rounds)):
@@ -160,7 +119,7 @@ class LineReader(Reader):
         line.method = text_of(at.get("method"))
         line.note = text_of(at.get("note"))
         line.alternates = terms_of(at.get("or"))
-        line.progression = _progression(at.get("progression"))
+        line.progression = progression_of(at.get("progression"))
         if "exercise" not in own:
             self.unread.add("exercise")
         line.unread = frozenset(self.unread)
@@ -375,15 +334,6 @@ def _is_change(value: object) -> bool:
 
 def _says_more(held: Slice) -> bool:
     return isinstance(held.value, Reps) and held.value.says_more
-
-
-def _progression(at: LocatedNode | None) -> Progression | None:
-    if at is None:
-        return None
-    if not isinstance(at.node, Mapping):
-        return Progression(at.place, note=at.words)
-    add, when, every, note = (text_of(at.get(key)) for key in ("add", "when", "every", "note"))
-    return Progression(at.place, add=add, when=when, every=every, note=note)
 
 
 def _in_order(words: str) -> str:

@@ -1,13 +1,13 @@
 """Complexes, intervals, own choices, rounds by a clock: tree -> lines, with a value for every week.
 
-They are rarer than plain lines, so that `read_line` imports this module only where one is written.
+They are rarer than plain lines, so that `read_items` imports this module only where one is written.
 """
 
 from __future__ import annotations
 
 from . import quantities
 from .quantities import Load, Range
-from .read_line import pairing
+from .read_items import pairing
 from .sessions import Clock, Slice
 from .values import duration_of, items_of, length_of, place_of, range_of, terms_of, text_of
 
@@ -15,7 +15,8 @@ TYPE_CHECKING = False
 if TYPE_CHECKING:
     from collections.abc import Callable, Iterator
 
-    from .read_line import LineReader, Member, Values
+    from .read_items import Member
+    from .read_line import LineReader, Values
     from .sessions import Pairing, Prescription
     from .values import LocatedNode
 
@@ -36,8 +37,11 @@ def read_other_work(at: LocatedNode, open_line: Open) -> Iterator[Member]:
         yield from _circuit(circuit, open_line)
     elif "complex" in at:
         yield from _complex(at, open_line)
+    elif "exercise" in at:
+        yield from _joined_lifts(at, open_line)
     else:
         reader = _in_its_weeks(at, open_line)
+        reader.reads_its_own = False
         yield reader, at, None, None, _intervals(at, reader) if "intervals" in at else _own_choice(at, reader)
 
 
@@ -86,6 +90,29 @@ def _complex(at: LocatedNode, open_line: Open) -> Iterator[Member]:
         reader.warm_up = None if number else at.get("warm-up sets")
         load = tuple(_of_first(one, first) if number else one for one in shared.get("load", ()))
         yield reader, member, paired, None, {**shared, **({"load": load} if load else {})}
+
+
+def _joined_lifts(at: LocatedNode, open_line: Open) -> Iterator[Member]:
+    """The lifts of a complex on one line: ``clean + front squat + jerk``, 1+1+1."""
+    paired = pairing("complex", at)
+    _set_clock(paired, at)
+    whole = _in_its_weeks(at, open_line)
+    shared = whole.values(at, ("sets", "load", "rir", "rpe"))
+    if "sets" not in shared and (implied := whole.implied_sets(at, shared)):
+        shared["sets"] = implied
+    names = [one.strip() for one in text_of(at.get("exercise")).split(" + ")]
+    reps = [quantities.reps(one.strip()) for one in text_of(at.get("reps")).split("+")]
+    paired.reps = sum(one.sets[0].high for one in reps if one and one.sets)
+    for number, (name, each) in enumerate(zip(names, reps, strict=True)):
+        reader = open_line()
+        reader.reads_its_own = False
+        reader.spans, reader.unread = whole.spans, set(whole.unread)
+        held = {**shared, "exercise": reader.always(name, place_of(at, "exercise"))}
+        if number and "load" in held:
+            held["load"] = tuple(_of_first(one, names[0]) for one in held["load"])
+        if each is not None:
+            held["reps"] = reader.always(each, place_of(at, "reps"))
+        yield reader, at, paired, None, held
 
 
 def _most(member: LocatedNode) -> float:

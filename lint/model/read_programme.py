@@ -10,7 +10,8 @@ from ..text.places import Passage, Term
 from .programme import Adjustment, Event, Member, Programme, Rehabilitation
 from .quantities import NOTHING, number_or_range, spelt
 from .read_athlete import AthleteReader
-from .read_line import LineReader, read_lines
+from .read_items import read_lines
+from .read_line import LineReader
 from .sessions import WEEKDAYS, Activity, Block, Session
 from .values import (
     MOST_WEEKS,

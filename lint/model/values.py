@@ -8,6 +8,7 @@ from ..findings.finding import Amount, Finding
 from ..syntax.tree import Mapping, Scalar, Sequence
 from ..text.places import Term
 from . import quantities
+from .sessions import Progression
 from .weeks import weekday, weeks
 
 TYPE_CHECKING = False
@@ -233,3 +234,13 @@ def weekdays_of(at: LocatedNode | None) -> tuple[str, ...] | int | None:
     if isinstance(at.plain, int):
         return at.plain
     return tuple(weekday(item.words) or item.words.lower() for item in at.items() if item.words)
+
+
+def progression_of(at: LocatedNode | None) -> Progression | None:
+    """How a line is to progress: in words, or by keys."""
+    if at is None:
+        return None
+    if not isinstance(at.node, Mapping):
+        return Progression(at.place, note=at.words)
+    add, when, every, note = (text_of(at.get(key)) for key in ("add", "when", "every", "note"))
+    return Progression(at.place, add=add, when=when, every=every, note=note)

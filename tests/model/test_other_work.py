@@ -114,6 +114,28 @@ def test_a_complex_at_its_edges_is_one_finding(told, item, rule):
     assert [one.rule for one in found] == [rule], [one.counted for one in found]
 
 
+@pytest.mark.parametrize(
+    ("line", "names"),
+    [
+        ("clean + front squat + jerk, sets: 5, reps: 1+1+1", ["clean", "front squat", "jerk"]),
+        ("Snatch pull + hang snatch + OHS, sets: 4, reps: 1 + 2 + 1", ["Snatch pull", "hang snatch", "OHS"]),
+    ],
+)
+def test_a_complex_may_stand_on_one_line(visit, line, names):
+    found = visit(f"{{exercise: {line}, load: 60 kg, rest: 2 min}}")
+    assert [group.name for group in found.own] == names
+    assert all(group.sure for group in found.own)
+    assert found.all_sets().high == found.own[0].sets.high
+    assert [group.prescription.paired.kind for group in found.own] == ["complex"] * 3
+
+
+@pytest.mark.parametrize(
+    "line", ["power clean + jerk, sets: 5, reps: 1+1", "back squat, sets: 5, reps: 1+1+1"]
+)
+def test_a_cluster_and_a_known_name_stay_one_line(visit, line):
+    assert len(visit(f"{{exercise: {line}, load: 60 kg, rest: 2 min}}").own) == 1
+
+
 # Timed sets
 
 
@@ -214,6 +236,21 @@ def test_rounds_for_time_end_at_the_cap(visit):
 def test_a_clock_at_its_edges_is_one_finding(told, keys, rule):
     found = told(circuit(keys))
     assert [one.rule for one in found] == [rule], [one.counted for one in found]
+
+
+@pytest.mark.parametrize(
+    ("key", "written"),
+    [
+        ("emom: 12 min", "change every: 60 s, for: 12 min"),
+        ("E2MOM: 12", "change every: 120 s, for: 12 min"),
+        ("amrap: 10 min", "for: 10 min"),
+        ("AMRAP: 10'", "for: 10 min"),
+    ],
+)
+def test_the_short_names_of_clocks_are_one_finding_with_its_mend(told, key, written):
+    (found,) = told(circuit(key))
+    assert found.edits[0].words == written
+    assert told(circuit(written)) == []
 
 
 # Intervals
