@@ -187,7 +187,7 @@ def test_weeks_and_sessions(opened: Open) -> None:
     ]
     assert lower == [("Weeks 1-2", "13 sets", 1), ("Week 3", "14 sets", 3)]
     (whole,) = [(title, week) for words, title, week, _ in found if words == "Whole"]
-    assert whole[0].endswith(" min, 17 sets")
+    assert whole[0].endswith(" min, 22 sets")
     assert ":" not in whole[0]
     assert whole[1] == 4
 
