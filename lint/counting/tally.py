@@ -25,7 +25,7 @@ from .session_time import CHANGE_OVER, session_time
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
-    from collections.abc import Callable, Iterable, Iterator
+    from collections.abc import Callable, Iterable, Iterator, Sequence
     from typing import Any
 
     from ..body.catalogue import Exercise
@@ -292,7 +292,7 @@ class Visit(Tally):
         groups = [group for group in self._serving(actions) if group.hard or not hard]
         return Count([CountedSets(self, group, group.sets) for group in groups])
 
-    def _serving(self, actions: tuple[str, ...]) -> list[SetGroup]:
+    def _serving(self, actions: tuple[str, ...]) -> Sequence[SetGroup]:
         """Groups of sets whose exercise is for one of these joint actions or patterns, in order."""
         if self._by_action is None:
             self._by_action = {}
