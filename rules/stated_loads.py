@@ -176,7 +176,7 @@ def _by_percentage(ledger: Ledger) -> Iterator[tuple[Exercise, SetGroup, str]]:
         load = entry.work.load
         if load is None or load.kind not in ("percent", "lift") or not entry.sets.high:
             continue
-        other = load.of if load.kind == "lift" else ""
+        other = load.whole if load.kind == "lift" else ""
         exercise = ledger.known.exercise(other) if other else entry.exercise
         if exercise is not None:
             yield exercise, entry, other

@@ -152,7 +152,7 @@ def _in_kilograms(entry: SetGroup, share: Load) -> Range | None:
         return None
     if share.kind == "lift":
         return kilograms_of(entry.programme, entry.prescription, share, share.span)
-    return entry.kilograms_at(share.span * (1 if share.of == "1RM" else entry.counted_from / 100))
+    return entry.kilograms_at(share.span * (1 if share.whole == "1RM" else entry.counted_from / 100))
 
 
 def _pair_of_dumbbells(entry: SetGroup) -> DraftFinding | None:

@@ -134,12 +134,12 @@ def lift_of_load_unknown(ledger: Ledger, limits: Limits) -> Iterator[DraftFindin
         if load is None or load.kind != "lift" or place is None or place.key in told:
             continue
         told.add(place.key)
-        if ledger.known.exercise(load.of) is None:
-            near = ledger.known.nearest(load.of, level=ledger.level)
-            share = load.words.removesuffix(load.of)
+        if ledger.known.exercise(load.whole) is None:
+            near = ledger.known.nearest(load.whole, level=ledger.level)
+            share = load.words.removesuffix(load.whole)
             yield found(
                 place,
-                f"`{shortened(load.of)}` is no lift that is known, so {load.words} comes to no load.",
+                f"`{shortened(load.whole)}` is no lift that is known, so {load.words} comes to no load.",
                 change=did_you_mean(near) or "Name a lift, or write the load in kg.",
                 where=line_name(entry.prescription),
                 edits=tuple(Edit(place, f"{share}{name}", f"write {share}{name}") for name in near),

@@ -130,7 +130,7 @@ class Calendar:
         """The groups of sets of a session, with as many rounds as the time of some of them allows."""
         if not session.counts_rounds:
             return groups
-        from .clock_time import with_rounds
+        from .open_rounds import with_rounds
 
         counted: tuple[SetGroup, ...] = self.lines.get(groups, lambda: with_rounds(groups))
         return counted

@@ -143,7 +143,7 @@ def _as_written(entry: SetGroup) -> tuple[float, str, str, int, str] | None:
     if load is None or len(load.values) != 1 or load.values[0].low != load.values[0].high:
         return None
     number = load.values[0].low / (KG_PER_LB if load.unit == "lb" else 1)
-    return round(number, 2), load.kind, load.unit, load.pieces, load.of
+    return round(number, 2), load.kind, load.unit, load.pieces, load.whole
 
 
 def typed_for(before: float, value: float, after: float) -> float | None:

@@ -11,11 +11,31 @@ from .credits import as_counted
 TYPE_CHECKING = False
 if TYPE_CHECKING:
     from collections.abc import Callable
+    from typing import Protocol
 
     from ..model.quantities import Range
-    from ..model.sessions import Prescription
+    from ..model.sessions import Prescription, Session
+    from .header import ProgrammeHeader
     from .set_group import SetGroup
-    from .tally import Visit
+
+    class CountedVisit(Protocol):
+        """What is needed here of a session on its day."""
+
+        @property
+        def day(self) -> int:
+            """1 to 7, 0 without a day."""
+
+        @property
+        def session(self) -> Session:
+            """The session."""
+
+        @property
+        def is_one_sided(self) -> bool:
+            """Whether any of it is done with one side only."""
+
+        @property
+        def programme(self) -> ProgrammeHeader:
+            """The programme that it is a part of."""
 
 
 class CountedSets:
@@ -23,7 +43,7 @@ class CountedSets:
 
     __slots__ = ("entry", "sets", "visit")
 
-    def __init__(self, visit: Visit, entry: SetGroup, sets: Range) -> None:
+    def __init__(self, visit: CountedVisit, entry: SetGroup, sets: Range) -> None:
         self.visit = visit
         self.entry = entry
         self.sets = sets

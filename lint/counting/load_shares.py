@@ -45,7 +45,7 @@ def of_other_lift(header: ProgrammeHeader, name: str) -> Strongest | None:
 
 def kilograms_of(header: ProgrammeHeader, line: Prescription, load: Load, value: Range) -> Range | None:
     """A share of another lift in kg; None if its best is not known."""
-    other = of_other_lift(header, load.of)
+    other = of_other_lift(header, load.whole)
     if other is None:
         return None
     best, most = other

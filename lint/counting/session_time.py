@@ -15,7 +15,7 @@ if TYPE_CHECKING:
     from collections.abc import Iterable
 
     from ..body.catalogue import NameReading
-    from ..model.sessions import Pairing, Prescription, Work
+    from ..model.sessions import Clock, Pairing, Prescription, Work
 
 ONE_WAY = Range(1, 2)
 """Seconds of lifting, and of lowering, in one repetition without a stated tempo (acsm-2009)."""
@@ -126,10 +126,39 @@ def _has_no_clock(item: list[Line]) -> bool:
 
 def _by_clock(item: list[Line]) -> SessionTime:
     """The time of a circuit or complex with a clock: what that says, else what the work takes."""
-    from .clock_time import capped, clock_time
-
     paired = item[0][0].paired
-    return clock_time(item) or capped(_item_time(item), paired.clock if paired else None)
+    return _clock_time(item) or _capped(_item_time(item), paired.clock if paired else None)
+
+
+def _clock_time(item: list[Line]) -> SessionTime | None:
+    """The time of a circuit or complex whose clock says how long it takes; None where it does not."""
+    paired = item[0][0].paired
+    clock = paired.clock if paired else None
+    if paired is None or clock is None or not clock.sets_pace:
+        return None
+    warm_up = sum(((line.warm_up_sets or NOTHING).by(WARM_UP_SET) for line, _ in item), NOTHING)
+    if clock.lasts is not None:
+        return SessionTime(clock.lasts, NOTHING, warm_up)
+    sets = [works[0][0].sets or NOTHING for _, works in item]
+    rounds = max(sets, key=lambda one: one.high)
+    if clock.every is not None:
+        return SessionTime(rounds.by(clock.every), NOTHING, warm_up)
+    each = clock.turn or clock.on or NOTHING
+    stations = sum(sets, NOTHING)
+    off = _less(stations, 1).by(clock.off or NOTHING)
+    return SessionTime(stations.by(each), off + _less(rounds, 1).by(paired.rest or NOTHING), warm_up)
+
+
+def _capped(time: SessionTime, clock: Clock | None) -> SessionTime:
+    """The same time, no longer than its cap; where that cuts in, all before it is work."""
+    spent = time.work + time.rest
+    if clock is None or clock.cap is None or spent.high <= clock.cap.high:
+        return time
+    return SessionTime(Range(min(spent.low, clock.cap.high), clock.cap.high), NOTHING, time.around)
+
+
+def _less(number: Range, by: float) -> Range:
+    return Range(max(number.low - by, 0.0), max(number.high - by, 0.0))
 
 
 def _item_time(item: list[Line]) -> SessionTime:

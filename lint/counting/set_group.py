@@ -9,7 +9,7 @@ from ..model.quantities import NOTHING, Range
 from ..wording.words import counted_noun
 from .effort import at_load, at_rm, each_set, unknown, written
 from .load_shares import counted_from, kilograms_of, percent_of_rm, strongest_of
-from .session_time import RAMP_UP, WARM_UP_SET, set_time
+from .session_time import set_time
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -249,7 +249,9 @@ class SetGroup:
         """One value of a load, all pieces together, in % of 1RM; None if it is not known."""
         if load.kind == "percent" or self._is_of_itself(load):
             return (
-                value if load.of == "1RM" or self.counted_from == 100 else value * (self.counted_from / 100)
+                value
+                if load.whole == "1RM" or self.counted_from == 100
+                else value * (self.counted_from / 100)
             )
         if load.kind == "rm share":
             return percent_of_rm(load, value, self.curve)
@@ -265,7 +267,7 @@ class SetGroup:
     def _is_of_itself(self, load: Load) -> bool:
         """Whether a load is a share of the very lift that it is for: ``80 % of squat`` on a back squat."""
         exercise = self.exercise
-        return load.kind == "lift" and exercise is not None and self.programme.named(load.of) is exercise
+        return load.kind == "lift" and exercise is not None and self.programme.named(load.whole) is exercise
 
     @property
     def strongest(self) -> tuple[BestLift, float] | None:
@@ -390,17 +392,3 @@ def _slot(work: Work) -> str:
     if reps is None:
         return ""
     return "light" if reps.middle >= LIGHT_FROM else "heavy"
-
-
-def ramp_up(groups: Iterable[SetGroup]) -> Range:
-    """Seconds of warm-up sets that nobody wrote, but that heavy lifts with several joints ask for.
-
-    They are assumed, and no part of `session_time`: no finding may block by them alone.
-    """
-    first = {group.prescription: group for group in reversed(list(groups))}
-    heavy = [one for line, one in first.items() if line.warm_up_sets is None and one.asks_for_ramp_up]
-    patterns = {one.exercise.pattern for one in heavy if one.exercise}
-    seconds = NOTHING
-    for turn in range(len(patterns)):
-        seconds += RAMP_UP[min(turn, 1)].by(WARM_UP_SET)
-    return seconds

@@ -8,6 +8,7 @@ from __future__ import annotations
 
 from ..body import catalogue
 from ..body.names import fold
+from ..model.quantities import NOTHING
 from .counts import NO_SETS, Count, CountedSets
 from .credits import (
     FRACTIONAL,
@@ -21,7 +22,7 @@ from .credits import (
     once_each,
     trains,
 )
-from .session_time import CHANGE_OVER, session_time
+from .session_time import CHANGE_OVER, RAMP_UP, WARM_UP_SET, session_time
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -327,3 +328,17 @@ class Visit(Tally):
                 timed = (group.work, group.slot, group.seconds_said)
                 lines.setdefault(group.prescription, []).append(timed)
         return [(line, tuple(works)) for line, works in lines.items()]
+
+
+def ramp_up(groups: Iterable[SetGroup]) -> Range:
+    """Seconds of warm-up sets that nobody wrote, but that heavy lifts with several joints ask for.
+
+    They are assumed, and no part of `session_time`: no finding may block by them alone.
+    """
+    first = {group.prescription: group for group in reversed(list(groups))}
+    heavy = [one for line, one in first.items() if line.warm_up_sets is None and one.asks_for_ramp_up]
+    patterns = {one.exercise.pattern for one in heavy if one.exercise}
+    seconds = NOTHING
+    for turn in range(len(patterns)):
+        seconds += RAMP_UP[min(turn, 1)].by(WARM_UP_SET)
+    return seconds

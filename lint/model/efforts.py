@@ -5,7 +5,7 @@ They are rare, so that `quantities` imports this module only where one is writte
 
 from __future__ import annotations
 
-from .quantities import Range, number_or_range
+from .amounts import Range, number_or_range
 
 
 class WrittenRange(Range):

@@ -3,21 +3,17 @@
 from __future__ import annotations
 
 from ..syntax.tree import Mapping
-from .read_line import LineReader
-from .sessions import Pairing
-from .values import duration_of, items_of, text_of
+from .read_line import LineReader, pairing
+from .values import items_of, text_of
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
     from collections.abc import Callable, Iterator
 
     from ..findings.finding import Finding
-    from .read_line import Values
+    from .read_line import Member
     from .sessions import Prescription, Session
     from .values import LocatedNode
-
-    Member = tuple["LineReader", LocatedNode, "Pairing | None", "LocatedNode | None", "Values | None"]
-    """A line of an item: what reads it, its node, what it is paired in, its rounds, and what it shares."""
 
 
 def read_lines(
@@ -71,8 +67,3 @@ def _joins_lifts(at: LocatedNode) -> bool:
 
 _PLAIN_CIRCUIT = frozenset({"rounds", "rest", "exercises", "note"})
 _OTHER_WORK = frozenset({"complex", "intervals", "own choice"})
-
-
-def pairing(kind: str, at: LocatedNode) -> Pairing:
-    """The superset, circuit or complex of this kind that a mapping holds."""
-    return Pairing(kind, at.place, duration_of(at.get("rest")), text_of(at.get("note")))

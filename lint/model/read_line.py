@@ -7,7 +7,7 @@ from ..syntax.tree import Mapping
 from ..wording.words import week_list
 from . import quantities
 from .quantities import Range, Reps
-from .sessions import WORK_KEYS, Prescription, Slice
+from .sessions import WORK_KEYS, Pairing, Prescription, Slice
 from .values import (
     Reader,
     duration_of,
@@ -33,6 +33,9 @@ if TYPE_CHECKING:
 
     Values = dict[str, tuple[Slice, ...]]
     """Values by key, each with the weeks that it holds for."""
+
+    Member = tuple["LineReader", LocatedNode, "Pairing | None", "LocatedNode | None", "Values | None"]
+    """A line of an item: what reads it, its node, what it is paired in, its rounds, and what it shares."""
 
 _SIDES = ("left", "right", "each")
 
@@ -65,6 +68,11 @@ _RANGES = frozenset({"sets", "rounds", "reps", "load", "rir", "rpe", "rest", "ho
 """Keys whose values may be ranges."""
 
 
+def pairing(kind: str, at: LocatedNode) -> Pairing:
+    """The superset, circuit or complex of this kind that a mapping holds."""
+    return Pairing(kind, at.place, duration_of(at.get("rest")), text_of(at.get("note")))
+
+
 class LineReader(Reader):
     """Reads one line in a run of ``weeks`` weeks; ``unread`` are the keys whose values cannot be read.
 
@@ -77,6 +85,7 @@ class LineReader(Reader):
     line: LocatedNode | None = None
     in_later_group = False
     reads_its_own = True
+    named_by = "exercise"
     warm_up: LocatedNode | None = None
     held: Values
     pairs: Values
@@ -96,9 +105,8 @@ class LineReader(Reader):
         """The line; ``rounds`` are those of its superset or circuit, which may stand for its sets. ``shared``
         are values that it has from the whole that it is a part of; its own ones win.
         """
-        self.line = at
-        if shared is None and "in weeks" in at:
-            self.keep_to(self.in_weeks(at.get("in weeks"), self.weeks), place_of(at, "in weeks"))
+        if shared is None:
+            self.begin(at)
         own = self.values(at) if self.reads_its_own else {}
         if shared:
             own = _with_shared(own, shared)
@@ -108,7 +116,7 @@ class LineReader(Reader):
 
                 rounds_at_odds(self, own["sets"], sets)
             own["sets"] = sets
-        line = Prescription(place_of(at, "exercise"), order, self._groups(at, own))
+        line = Prescription(place_of(at, self.named_by), order, self._groups(at, own))
         line.every = duration_of(at.get("every"))
         line.lasts = length_of(at.get("for"))
         line.warm_up_sets = range_of(at.get("warm-up sets") or self.warm_up)
@@ -125,11 +133,17 @@ class LineReader(Reader):
         line.unread = frozenset(self.unread)
         return line
 
+    def begin(self, at: LocatedNode) -> None:
+        """Turns to a line, or a whole of several; from here on only its own weeks count."""
+        self.line = at
+        if "in weeks" in at:
+            self._keep_to(self.in_weeks(at.get("in weeks"), self.weeks), place_of(at, "in weeks"))
+
     def always(self, value: object, place: Place) -> tuple[Slice, ...]:
         """A value for all weeks in which the line takes place."""
         return tuple(Slice(first, last, value, place) for first, last in self.spans)
 
-    def keep_to(self, spans: Weeks, place: Place) -> None:
+    def _keep_to(self, spans: Weeks, place: Place) -> None:
         """Keeps to the weeks in which the line takes place, which must be weeks of its session."""
         own = [week for first, last in spans for week in range(first, last + 1)]
         kept = tuple((week, week) for week in own if any(low <= week <= high for low, high in self.spans))

@@ -7,7 +7,7 @@ from __future__ import annotations
 
 from . import quantities
 from .quantities import Load, Range
-from .read_items import pairing
+from .read_line import pairing
 from .sessions import Clock, Slice
 from .values import duration_of, items_of, length_of, place_of, range_of, terms_of, text_of
 
@@ -15,8 +15,7 @@ TYPE_CHECKING = False
 if TYPE_CHECKING:
     from collections.abc import Callable, Iterator
 
-    from .read_items import Member
-    from .read_line import LineReader, Values
+    from .read_line import LineReader, Member, Values
     from .sessions import Pairing, Prescription
     from .values import LocatedNode
 
@@ -41,7 +40,7 @@ def read_other_work(at: LocatedNode, open_line: Open) -> Iterator[Member]:
         yield from _joined_lifts(at, open_line)
     else:
         reader = _in_its_weeks(at, open_line)
-        reader.reads_its_own = False
+        reader.reads_its_own, reader.named_by = False, next(one for one in KINDS if one in at)
         yield reader, at, None, None, _intervals(at, reader) if "intervals" in at else _own_choice(at, reader)
 
 
@@ -58,15 +57,11 @@ def finish(line: Prescription, at: LocatedNode) -> None:
     """Says of a line what kind of work it is, and what it trains."""
     line.kind = next((one for one in KINDS if one in at), "")
     line.trains = terms_of(at.get("trains"))
-    if line.kind:
-        line.place = place_of(at, line.kind)
 
 
 def _in_its_weeks(at: LocatedNode, open_line: Open) -> LineReader:
     reader = open_line()
-    reader.line = at
-    if "in weeks" in at:
-        reader.keep_to(reader.in_weeks(at.get("in weeks"), reader.weeks), place_of(at, "in weeks"))
+    reader.begin(at)
     return reader
 
 
@@ -133,7 +128,7 @@ def _of_first(held: Slice, first: str) -> Slice:
     if load.kind != "percent":
         return Slice(held.first, held.last, Load("label", (), load.words), held.place)
     other = Load("lift", load.values, load.words)
-    other.of = first
+    other.whole = first
     return Slice(held.first, held.last, other, held.place)
 
 
@@ -198,10 +193,10 @@ def _set_clock(paired: Pairing, at: LocatedNode) -> None:
     if not any(key in at for key in CLOCKS):
         return
     clock = paired.clock = Clock(place_of(at, next(key for key in CLOCKS if key in at)))
-    clock.every, clock.change = duration_of(at.get("every")), duration_of(at.get("change every"))
+    clock.every, clock.turn = duration_of(at.get("every")), duration_of(at.get("change every"))
     clock.on, clock.off = duration_of(at.get("on")), duration_of(at.get("off"))
     clock.lasts, clock.cap = length_of(at.get("for")), length_of(at.get("time cap"))
-    pace = clock.every or clock.change or clock.on
+    pace = clock.every or clock.turn or clock.on
     is_open = pace is None and clock.lasts is not None and "rounds" not in at
     clock.counts_rounds = is_open and paired.kind == "circuit"
 
@@ -241,7 +236,7 @@ def _round(paired: Pairing, clock: Clock, several: int) -> Range | None:
     """Seconds of a round, with the rest after it; None where the clock does not say."""
     if clock.every is not None:
         return clock.every
-    each = clock.change or (clock.on and clock.on + (clock.off or Range(0, 0)))
+    each = clock.turn or (clock.on and clock.on + (clock.off or Range(0, 0)))
     return None if each is None else each * several + (paired.rest or Range(0, 0))
 
 

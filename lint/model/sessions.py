@@ -142,15 +142,15 @@ class Pairing:
 class Clock:
     """The clock that rounds go by; all times are in seconds, None where they are not written.
 
-    ``every``: a round starts each time this has passed; ``change``: so does the next exercise. ``on`` and
+    ``every``: a round starts each time this has passed; ``turn``: so does the next exercise. ``on`` and
     ``off``: how long each exercise goes on, and rests. ``lasts``: how long the whole goes on. ``cap``: when
     it ends at the latest. ``counts_rounds``: as many rounds as possible, which nobody has written.
     """
 
-    __slots__ = ("cap", "change", "counts_rounds", "every", "lasts", "off", "on", "place")
+    __slots__ = ("cap", "counts_rounds", "every", "lasts", "off", "on", "place", "turn")
 
     every: Range | None
-    change: Range | None
+    turn: Range | None
     on: Range | None
     off: Range | None
     lasts: Range | None
@@ -163,7 +163,7 @@ class Clock:
     @property
     def sets_pace(self) -> bool:
         """Whether it says when work starts, or how long it goes on."""
-        return any((self.every, self.change, self.on, self.lasts))
+        return any((self.every, self.turn, self.on, self.lasts))
 
 
 class Prescription:

@@ -242,7 +242,7 @@ def _like(base: Load, value: Range, unit: str) -> Load:
     """A load of the same kind with another value, in words of the same form."""
     shown = value * (1 / KG_PER_LB) if unit == "lb" else value
     numbers = str(Range(round(shown.low, 2), round(shown.high, 2)))
-    of = f" of {base.of}" if base.of else ""
+    of = f" of {base.whole}" if base.whole else ""
     words = {
         "percent": f"{numbers} %{of}",
         "lift": f"{numbers} %{of}",
@@ -253,7 +253,7 @@ def _like(base: Load, value: Range, unit: str) -> Load:
         "bodyweight": f"bodyweight {'-' if numbers.startswith('-') else '+'} {numbers.lstrip('-')} {unit}",
     }[base.kind]
     changed = Load(base.kind, (value,), words, unit=base.unit)
-    changed.of, changed.added = base.of, base.added
+    changed.whole, changed.added = base.whole, base.added
     return changed
 
 

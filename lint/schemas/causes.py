@@ -142,9 +142,9 @@ class CauseExplainer:
 
     def _in_a_circuit(self, path: DataPath, node: Mapping, keys: dict[str, Any]) -> Iterator[Finding]:
         """``emom: 12 min`` or ``amrap: 12 min`` on a circuit: exercises in turn, or open rounds."""
-        for key, entry in node.entries.items():
+        for key, entry in node.entries.items() if path[-1:] == ("circuit",) else ():
             found = re.fullmatch(r"(?i)(?:e([2-9]?)mom|amrap)", key)
-            if found is None or key not in keys or entry.merged or "exercises" not in keys:
+            if found is None or key not in keys or entry.merged:
                 continue
             lasts = re.fullmatch(r"(?i)([0-9]{1,3}) ?(?:min|mins|minutes|m|')?", _text(entry.value))
             wanted = f"for: {lasts[1] if lasts else 10} min"

@@ -44,13 +44,13 @@ def best_used(entry: SetGroup) -> tuple[BestLift, float] | None:
     load = entry.work.load
     if load is None or load.kind != "lift":
         return entry.strongest
-    return of_other_lift(entry.programme, load.of)
+    return of_other_lift(entry.programme, load.whole)
 
 
 def _is_of_best(entry: SetGroup) -> bool:
     """Whether a load is a plain share of the best lift, so that its words say all there is to say."""
     load = entry.work.load
-    return load is not None and load.kind == "percent" and (load.of == "1RM" or entry.counted_from == 100)
+    return load is not None and load.kind == "percent" and (load.whole == "1RM" or entry.counted_from == 100)
 
 
 class LoadSteps:
@@ -173,7 +173,7 @@ def best_lift_in_words(lift: BestLift) -> str:
 def _why_unknown(entry: SetGroup) -> str:
     """Why a load cannot be worked out, and what would help."""
     athlete, load = entry.programme.athlete, entry.work.load
-    other = load.of if load is not None and load.kind == "lift" else ""
+    other = load.whole if load is not None and load.kind == "lift" else ""
     name = md(other or entry.name)
     if (entry.programme.known.exercise(other) if other else entry.exercise) is None:
         return f"{name} is no exercise that is known."

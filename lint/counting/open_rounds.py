@@ -1,51 +1,19 @@
-"""Work that goes by a clock: how long it takes, and how many rounds go into the time there is."""
+"""As many rounds as possible: how many go into the time there is."""
 
 from __future__ import annotations
 
 from ..model.quantities import NOTHING, Range
 from ..model.sessions import Slice
-from .session_time import NEXT_STATION, WARM_UP_SET, SessionTime, work_time
+from .session_time import NEXT_STATION, work_time
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
     from collections.abc import Sequence
 
-    from ..model.sessions import Clock, Pairing, Work
-    from .session_time import Line
+    from ..model.sessions import Pairing, Work
     from .set_group import SetGroup
 
 ONCE = Range(1, 1)
-
-
-def clock_time(item: Sequence[Line]) -> SessionTime | None:
-    """The time of a circuit or complex whose clock says how long it takes; None where it does not."""
-    paired = item[0][0].paired
-    clock = paired.clock if paired else None
-    if paired is None or clock is None or not clock.sets_pace:
-        return None
-    warm_up = sum(((line.warm_up_sets or NOTHING).by(WARM_UP_SET) for line, _ in item), NOTHING)
-    if clock.lasts is not None:
-        return SessionTime(clock.lasts, NOTHING, warm_up)
-    sets = [works[0][0].sets or NOTHING for _, works in item]
-    rounds = max(sets, key=lambda one: one.high)
-    if clock.every is not None:
-        return SessionTime(rounds.by(clock.every), NOTHING, warm_up)
-    each = clock.change or clock.on or NOTHING
-    stations = sum(sets, NOTHING)
-    off = _less(stations, 1).by(clock.off or NOTHING)
-    return SessionTime(stations.by(each), off + _less(rounds, 1).by(paired.rest or NOTHING), warm_up)
-
-
-def capped(time: SessionTime, clock: Clock | None) -> SessionTime:
-    """The same time, no longer than its cap; where that cuts in, all before it is work."""
-    spent = time.work + time.rest
-    if clock is None or clock.cap is None or spent.high <= clock.cap.high:
-        return time
-    return SessionTime(Range(min(spent.low, clock.cap.high), clock.cap.high), NOTHING, time.around)
-
-
-def _less(number: Range, by: float) -> Range:
-    return Range(max(number.low - by, 0.0), max(number.high - by, 0.0))
 
 
 def with_rounds(groups: tuple[SetGroup, ...]) -> tuple[SetGroup, ...]:
