@@ -136,6 +136,13 @@ def test_a_cluster_and_a_known_name_stay_one_line(visit, line):
     assert len(visit(f"{{exercise: {line}, load: 60 kg, rest: 2 min}}").own) == 1
 
 
+def test_what_stands_on_one_lift_of_a_complex_belongs_to_the_whole(told):
+    (found,) = told(
+        "{complex: [{exercise: clean, reps: 1, load: 60 kg}, {exercise: jerk, reps: 1}], sets: 3}"
+    )
+    assert found.counted == "`load` stands on one lift of a complex, which has it for all of them."
+
+
 # Timed sets
 
 
