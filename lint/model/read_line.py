@@ -242,7 +242,21 @@ class LineReader(Reader):
 
             return changed_load(self, part, value, [one for one in before if one.last < first])
         value = _OTHERWISE[key](part.plain) if key in _OTHERWISE else None
+        if value is not None and "/" in str(value):
+            self._check_listed(key, part.place, str(value))
         return self._pair(key, first, last, part) if value is None and key in ("sets", "reps") else value
+
+    def _check_listed(self, key: str, place: Place, words: str) -> None:
+        """Reports an effort for each set, ``1/1/0``, that is not as many as there are sets."""
+        listed, sets = words.count("/") + 1, {str(one.value) for one in self.held.get("sets", ())}
+        if sets and str(listed) not in sets:
+            self.report(
+                "keys-at-odds",
+                place,
+                f"{words} is {key.upper()} for {listed} sets; the line has {' or '.join(sorted(sets))}.",
+                severity="warning",
+                change="Give each set one, or write one for all.",
+            )
 
     def _pair(self, key: str, first: int, last: int, part: LocatedNode) -> object:
         """What ``3x12`` says of a key; what it says of the other is kept for when the line has been read."""

@@ -196,6 +196,19 @@ def test_an_effort_with_an_open_end_is_a_range(group, key, low, high):
     assert group(f"bench press, sets: 3, reps: 8, {key}").reserve == Range(low, high)
 
 
+@pytest.mark.parametrize(
+    ("line", "told"),
+    [
+        ("sets: 3, reps: 8, rir: 2/1/0", 0),
+        ("sets: 4, reps: 8, rir: 2/1/0", 1),
+        ("sets: 2, reps: 8, rpe: 7/8/9", 1),
+    ],
+)
+def test_an_effort_for_each_set_is_for_as_many_sets_as_there_are(findings, line, told):
+    found = [one for one in findings(text(f"bench press, {line}")) if not one.why]
+    assert [one.rule for one in found] == ["keys-at-odds"] * told
+
+
 def test_an_effort_is_shown_as_it_is_written(group):
     assert str(group("bench press, sets: 3, reps: 8, rir: 3 +").work.rir) == "3+"
     assert str(group("bench press, sets: 3, reps: 8, rpe: <= 8").work.rpe) == "up to 8"

@@ -154,7 +154,10 @@ def test_the_words_are_a_coachs(kind, content):
     [
         (line("exercise: squat, sets: 3, load: fifty"), "Write it like 80 %, 80-85 %, 60 kg or 8-10RM."),
         (line("exercise: squat, sets: 3, day: monday"), "`day` belongs to a session or an activity."),
-        (line("exercise: squat, sets: 3, rounds: 3"), "`rounds` belongs to a superset or a set of intervals."),
+        (
+            line("exercise: squat, sets: 3, rounds: 3"),
+            "`rounds` belongs to a superset or a set of intervals.",
+        ),
         (line("exercise: squat, setts: 3"), "The nearest that it has is `sets`."),
         (line("exercise: squat, sets: 3, set: 4"), "`sets` stands here already."),
         (line("exercise: squat, sets: 3, rir: 2.3"), "It takes whole and half numbers from 0 to 10."),
