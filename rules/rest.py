@@ -19,7 +19,8 @@ if TYPE_CHECKING:
     from ..lint.counting.tally import Visit
     from ..lint.engine.limits import Limits
     from ..lint.findings.finding import DraftFinding
-    from ..lint.model.sessions import Pairing, Prescription, Work
+    from ..lint.model.pairings import Pairing
+    from ..lint.model.sessions import Prescription, Work
 
 
 @rule(

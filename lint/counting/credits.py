@@ -10,8 +10,9 @@ if TYPE_CHECKING:
     from collections.abc import Sequence
 
     from ..body.catalogue import Exercise
+    from ..model.pairings import Pairing
     from ..model.quantities import Range
-    from ..model.sessions import Pairing, Prescription
+    from ..model.sessions import Prescription
     from .set_group import SetGroup
 
 DIRECT, FRACTIONAL, TOTAL = "direct", "fractional", "total"

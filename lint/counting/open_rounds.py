@@ -10,7 +10,8 @@ TYPE_CHECKING = False
 if TYPE_CHECKING:
     from collections.abc import Sequence
 
-    from ..model.sessions import Pairing, Work
+    from ..model.pairings import Pairing
+    from ..model.sessions import Work
     from .set_group import SetGroup
 
 ONCE = Range(1, 1)

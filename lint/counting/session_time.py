@@ -15,7 +15,8 @@ if TYPE_CHECKING:
     from collections.abc import Iterable
 
     from ..body.catalogue import NameReading
-    from ..model.sessions import Clock, Pairing, Prescription, Work
+    from ..model.pairings import Clock, Pairing
+    from ..model.sessions import Prescription, Work
 
 ONE_WAY = Range(1, 2)
 """Seconds of lifting, and of lowering, in one repetition without a stated tempo (acsm-2009)."""
@@ -100,7 +101,14 @@ def session_time(lines: Iterable[Line], *, prepared: bool, change_over: Range = 
     items = _items(lines)
     for item in items:
         time += _item_time(item) if _has_no_clock(item) else _by_clock(item)
-    return time + SessionTime(NOTHING, NOTHING, change_over * max(len(items) - 1, 0))
+    return time + _between(items[:-1], change_over)
+
+
+def _between(items: list[list[Line]], change_over: Range) -> SessionTime:
+    """The time from each item to the next: the rest that is written after it, else what is assumed."""
+    stated = [rest for item in items if (rest := item[-1][0].rest_after) is not None]
+    rest = sum(stated, NOTHING)
+    return SessionTime(NOTHING, rest, change_over * (len(items) - len(stated)))
 
 
 def _items(lines: Iterable[Line]) -> list[list[Line]]:

@@ -6,17 +6,19 @@ They are rarer than plain lines, so that `read_items` imports this module only w
 from __future__ import annotations
 
 from . import quantities
+from .pairings import Clock
 from .quantities import Load, Range
 from .read_line import pairing
-from .sessions import Clock, Slice
+from .sessions import Slice
 from .values import duration_of, items_of, length_of, place_of, range_of, terms_of, text_of
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
     from collections.abc import Callable, Iterator
 
+    from .pairings import Pairing
     from .read_line import LineReader, Member, Values
-    from .sessions import Pairing, Prescription
+    from .sessions import Prescription
     from .values import LocatedNode
 
     Open = Callable[[], LineReader]

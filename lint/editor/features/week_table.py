@@ -1,7 +1,11 @@
-"""A week on one page: its sessions, its sets by muscle group, and its differences from the week before."""
+"""A week on one page: its sessions, its sets by muscle group against their limits, and what is new in it.
+
+The tables are narrow, since the page stands beside the text.
+"""
 
 from __future__ import annotations
 
+from ...body import catalogue
 from ...counting.credits import DIRECT
 from ...model.naming import day_name
 from ...schemas.spellings import plain_spelling
@@ -11,28 +15,44 @@ from ..explain.markdown import bullets, md, minutes, name_of, paragraphs, table
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
-    from collections.abc import Iterator
+    from collections.abc import Callable, Iterator, Mapping
 
     from ...counting.ledger import Ledger
     from ...counting.set_group import SetGroup
     from ...counting.week import Week
 
+    BoundsOf = Callable[[str], tuple[float | None, float | None]]
+    """The fewest and the most sets a week that are wanted of a group, None where no number is."""
+
 COMPARED_KEYS = ("reps", "load", "rir", "rpe", "rest", "tempo", "hold", "distance")
 """Keys of a line whose values are shown where they differ from the week before."""
 
 
-def week_table(ledger: Ledger, week_number: int) -> str:
-    """The page of a week (from 1) as Markdown; where the programme has no such week, the page says so."""
+def no_bounds(group: str) -> tuple[None, None]:
+    """No number is wanted of any group."""
+    return None, None
+
+
+def week_table(
+    ledger: Ledger, week_number: int, bounds: BoundsOf = no_bounds, judged: Mapping[tuple[int, str], str] = {}
+) -> str:
+    """The page of a week (from 1) as Markdown; where the programme has no such week, the page says so.
+
+    ``bounds`` gives the fewest and the most sets that are wanted of a group. ``judged`` says, by week and
+    group, what the rules find ``over`` or ``under`` them: the page judges nothing by itself.
+    """
     weeks = ledger.weeks
     if not 1 <= week_number <= len(weeks):
         return f"There is no week {week_number}: the programme runs {len(weeks)}."
     week = weeks[week_number - 1]
     return paragraphs(
-        f"### {_title(week)}",
+        f"# {_title(week)}",
         "\n".join(_sessions_table(week)) if week.visits else "No session this week.",
-        "\n".join(_groups_table(week)),
+        "\n".join(_groups_table(week, bounds, judged)),
+        _nothing(week),
         f"_{HALF_NOTE} Sets with more than 5 in reserve, and work for speed, do not count for a group._",
         _difference(weeks[week_number - 2], week) if week_number > 1 else "",
+        _sources(week),
     )
 
 
@@ -56,23 +76,54 @@ def _sessions_table(week: Week) -> Iterator[str]:
     yield from table(("day", "session", "time", "sets"), [*rows, total])
 
 
-def _groups_table(week: Week) -> Iterator[str]:
-    groups = sorted(week.groups(), key=lambda group: -week.sets(group).high)
+def _groups(week: Week) -> list[str]:
+    """The groups that get sets in a week, the most sets first."""
+    return sorted(
+        (group for group in week.groups() if week.sets(group)), key=lambda one: -week.sets(one).high
+    )
+
+
+def _groups_table(week: Week, bounds: BoundsOf, judged: Mapping[tuple[int, str], str]) -> Iterator[str]:
     rows = [
         (
             group,
-            str(week.sets(group)),
+            " ".join([str(week.sets(group)), *_mark(judged.get((week.number, group)))]),
             str(week.sets(group, DIRECT)),
+            _wanted(*bounds(group)),
             ", ".join(day_name(week.programme.starts, day)[:3] for day in week.sets(group).days()),
-            ", ".join(sets_by_exercise(week.sets(group))),
         )
-        for group in groups
-        if week.sets(group)
+        for group in _groups(week)
     ]
     if rows:
-        yield from table(("group", "sets", "direct", "days", "from"), rows)
+        yield from table(("group", "sets", "direct", "wanted", "days"), rows)
     else:
         yield "No set that counts for a muscle group."
+
+
+def _mark(words: str | None) -> list[str]:
+    return [f"**{words}**"] if words else []
+
+
+def _wanted(least: float | None, most: float | None) -> str:
+    """``4 to 20``, ``at most 20``, ``at least 4``; empty where nothing is wanted."""
+    if least is not None and most is not None:
+        return f"{least:g} to {most:g}"
+    return f"at least {least:g}" if least is not None else f"at most {most:g}" if most is not None else ""
+
+
+def _nothing(week: Week) -> str:
+    """The groups that get no set, those that lie in another one of them left out."""
+    without = [group for group in catalogue.groups if not week.sets(group)]
+    members = {group: set(catalogue.groups[group]) for group in without}
+    outer = [one for one in without if not any(members[one] < members[other] for other in without)]
+    known = ", as far as known," if outer and week.could_hold(areas=tuple(outer)) else ""
+    return f"**Nothing{known} for:** {', '.join(outer)}." if outer else ""
+
+
+def _sources(week: Week) -> str:
+    """From which exercises the sets of each group come."""
+    lines = [f"{group}: {', '.join(sets_by_exercise(week.sets(group)))}" for group in _groups(week)]
+    return paragraphs("**Where they come from**", bullets(lines)) if lines else ""
 
 
 # Against the week before
