@@ -22,7 +22,8 @@ if TYPE_CHECKING:
     from ..lint.counting.tally import Visit
     from ..lint.engine.limits import Limits
     from ..lint.findings.finding import DraftFinding
-    from ..lint.model.sessions import Pairing, Prescription
+    from ..lint.model.pairings import Pairing
+    from ..lint.model.sessions import Prescription
 
     Lacking = dict[Prescription, tuple[SetGroup, Exercise, tuple[str, ...]]]
     """Lines with what they take that is not there."""
@@ -284,7 +285,7 @@ def room_too_small(visit: Visit, limits: Limits) -> Iterator[DraftFinding]:
     for item in _items(visit):
         paired = item[0].prescription.paired
         spread = len(item) if paired and paired.kind == "circuit" else 1
-        limit = paired.kind if paired else "straight sets"
+        limit = paired.kind if paired and paired.kind != "complex" else "straight sets"
         needed: dict[tuple[str, int, int], list[SetGroup]] = {}
         for entry in item:
             for piece in equipment.needs(entry.exercise, entry.implement) if entry.exercise else ():

@@ -13,8 +13,9 @@ TYPE_CHECKING = False
 if TYPE_CHECKING:
     from collections.abc import Callable
 
+    from ..lint.counting.counts import Count
     from ..lint.counting.set_group import SetGroup
-    from ..lint.counting.tally import Count, Tally
+    from ..lint.counting.tally import Tally
     from ..lint.counting.week import Week
     from ..lint.model.sessions import Prescription
 

@@ -94,7 +94,7 @@ def more_reps_than_load_allows(entry: SetGroup, limits: Limits) -> Iterator[Draf
               - {exercise: bench press, sets: 3, reps: 8, rir: 2, load: 75 %}
     """
     load, reps = entry.work.load, entry.work.reps
-    if load is None:
+    if load is None or load.rough == "up to":  # less will do
         return
     if load.kind == "percent" and not entry.lowers_only and not entry.broken_up:
         beyond = _beyond_best(entry)

@@ -16,9 +16,10 @@ if TYPE_CHECKING:
     from collections.abc import Iterator
 
     from ..lint.body.catalogue import Exercise
+    from ..lint.counting.counts import Count
     from ..lint.counting.ledger import Ledger
     from ..lint.counting.set_group import SetGroup
-    from ..lint.counting.tally import Count, Tally
+    from ..lint.counting.tally import Tally
     from ..lint.engine.limits import Limits
     from ..lint.findings.finding import DraftFinding
 

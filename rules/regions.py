@@ -3,8 +3,8 @@
 from __future__ import annotations
 
 from ..lint.body import catalogue
+from ..lint.counting.counts import counted_lines
 from ..lint.counting.credits import TOTAL
-from ..lint.counting.tally import counted_lines
 from ..lint.counting.week import BUILDING
 from ..lint.engine.limits import Condition, Option
 from ..lint.engine.registry import rule

@@ -17,10 +17,11 @@ if TYPE_CHECKING:
     from collections.abc import Callable, Iterable, Iterator, Mapping
 
     from ..lint.body.catalogue import Exercise
+    from ..lint.counting.counts import Count
     from ..lint.counting.header import ProgrammeHeader
     from ..lint.counting.set_group import SetGroup
     from ..lint.counting.suggestions import Suggestion
-    from ..lint.counting.tally import Count, Tally
+    from ..lint.counting.tally import Tally
     from ..lint.counting.week import Week
     from ..lint.findings.finding import Severity
     from ..lint.model.sessions import Prescription

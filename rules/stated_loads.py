@@ -122,7 +122,7 @@ def best_lift_missing(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
 
     Looks at athletes who have best lifts on file, or a file of their own; wants the lift there, or a near
     relative of it: the same movement pattern with the same implement, or the snatch, clean or jerk that it is
-    a part of. One note a programme.
+    a part of. A load in % of another lift, `65 % of back squat`, wants that very lift. One note a programme.
 
     Flags:
         programme: Press
@@ -148,18 +148,19 @@ def best_lift_missing(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     on_file = [ledger.known.exercise(best.exercise.words) for best in athlete.best_lifts]
     if any(exercise is None for exercise in on_file):
         return
-    lacking: dict[str, SetGroup] = {}
-    for exercise, entry in _by_percentage(ledger):
-        if not any(best is exercise or _near(best, exercise) for best in on_file if best):
-            lacking.setdefault(exercise.name, entry)
+    lacking: dict[str, tuple[SetGroup, str]] = {}
+    for exercise, entry, other in _by_percentage(ledger):
+        if exercise in on_file or (not other and any(best and _near(best, exercise) for best in on_file)):
+            continue
+        lacking.setdefault(exercise.name, (entry, other or entry.name))
     if not lacking:
         return
-    first, *others = lacking.values()
-    names = [entry.name for entry in (first, *others)]
+    (first, _), *rest = lacking.values()
+    names, others = [name for _, name in lacking.values()], [entry for entry, _ in rest]
+    share = first.work.load.words.removesuffix(f" of {names[0]}") if first.work.load else ""
     yield found(
         first.work.places["load"],
-        f"{first.work.load.words if first.work.load else ''} of {first_of(names)}, but no best on file for"
-        f" {athlete.name}.",
+        f"{share} of {first_of(names)}, but no best on file for {athlete.name}.",
         wanted="the best lift on file",
         change=f"Write {'it' if len(names) == 1 else 'them'} under `best lifts`, or write a load in kg or an"
         " effort.",
@@ -169,12 +170,16 @@ def best_lift_missing(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     )
 
 
-def _by_percentage(ledger: Ledger) -> Iterator[tuple[Exercise, SetGroup]]:
-    """Entries of known exercises whose load is written in % of the best lift."""
+def _by_percentage(ledger: Ledger) -> Iterator[tuple[Exercise, SetGroup, str]]:
+    """Entries with a load in % of a best lift, with that lift, and its name where it is another one."""
     for _, entry in ledger.entries():
         load = entry.work.load
-        if entry.exercise is not None and load is not None and load.kind == "percent" and entry.sets.high:
-            yield entry.exercise, entry
+        if load is None or load.kind not in ("percent", "lift") or not entry.sets.high:
+            continue
+        other = load.whole if load.kind == "lift" else ""
+        exercise = ledger.known.exercise(other) if other else entry.exercise
+        if exercise is not None:
+            yield exercise, entry, other
 
 
 def _near(one: Exercise, other: Exercise) -> bool:
@@ -218,8 +223,8 @@ def best_lift_old(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     """
     starts = ledger.programme.starts or ledger.today
     old: dict[Exercise, tuple[SetGroup, BestLift, float]] = {}
-    for exercise, entry in _by_percentage(ledger):
-        tested = [(best.tested, best) for best in entry.best if best.tested is not None]
+    for exercise, entry, other in _by_percentage(ledger):
+        tested = [(best.tested, best) for best in entry.best if best.tested is not None and not other]
         if not tested or len(tested) < len(entry.best):
             continue
         day, best = max(tested, key=lambda one: one[0])

@@ -8,6 +8,7 @@ from ..lint.body import catalogue
 from ..lint.body.names import fold
 from ..lint.engine.registry import rule
 from ..lint.findings.finding import Edit, Related, found
+from ..lint.model.naming import line_name
 from ..lint.wording.words import did_you_mean, first_of, listed, shortened
 
 TYPE_CHECKING = False
@@ -117,6 +118,51 @@ _PLAIN = re.compile(r"[^\W\d_][\w ()-]*")
 """Names that YAML takes as they are."""
 
 
+@rule(
+    "lift-of-load-unknown",
+    family="upkeep",
+    severity="warning",
+    confidence="fact",
+    why="A share of a lift that nobody knows cannot be worked out, by the lifter or by a review.",
+    sources=(),
+)
+def lift_of_load_unknown(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
+    """A load in % of another lift that the catalogue does not know by name or alias.
+
+    Looks up the lift of every load such as `65 % of back squat`; offers the nearest names.
+
+    Flags:
+        programme: Legs
+        sessions:
+          - session: Lower
+            exercises:
+              - {exercise: pause squat, sets: 3, reps: 4, load: 65 % of back sqat}  # <- here
+
+    Passes:
+        programme: Legs
+        sessions:
+          - session: Lower
+            exercises:
+              - {exercise: pause squat, sets: 3, reps: 4, load: 65 % of back squat}
+    """
+    told: set[object] = set()
+    for _, entry in ledger.entries():
+        load, place = entry.work.load, entry.work.places.get("load")
+        if load is None or load.kind != "lift" or place is None or place.key in told:
+            continue
+        told.add(place.key)
+        if ledger.known.exercise(load.whole) is None:
+            near = ledger.known.nearest(load.whole, level=ledger.level)
+            share = load.words.removesuffix(load.whole)
+            yield found(
+                place,
+                f"`{shortened(load.whole)}` is no lift that is known, so {load.words} comes to no load.",
+                change=did_you_mean(near) or "Name a lift, or write the load in kg.",
+                where=line_name(entry.prescription),
+                edits=tuple(Edit(place, f"{share}{name}", f"write {share}{name}") for name in near),
+            )
+
+
 def _exercises_named(ledger: Ledger) -> Iterator[tuple[Term, str]]:
     """Every exercise that the programme names, with where: in lines, as alternatives, as swaps."""
     for line in ledger.programme.prescriptions():
@@ -140,7 +186,7 @@ def _writing(term: Term, near: Iterable[str], *, certain: bool = False) -> tuple
     sources=(),
 )
 def area_unknown(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
-    """A word in the focus or among the priorities that is no muscle, region or exercise.
+    """A word that is no muscle, region or exercise: in the focus, among the priorities, under `trains`.
 
     Looks up every word; offers the nearest ones.
 
@@ -162,6 +208,7 @@ def area_unknown(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     terms = [("focus", term) for term in programme.focus]
     terms += [("priority", term) for term in programme.priority]
     terms += [("focus", term) for block in programme.blocks for term in block.focus]
+    terms += [(line_name(line), term) for line in programme.prescriptions() for term in line.trains]
     for where, term in terms:
         if catalogue.area(term.words) is not None or ledger.known.exercise(term.words):
             continue

@@ -341,5 +341,5 @@ def _kilograms(entry: SetGroup) -> float:
     load = entry.work.load
     if load is None or load.span is None:
         return 0.0
-    known = entry.kilograms_at(load.span) if load.kind == "percent" else None
+    known = entry.kilograms_at(entry.percent) if load.kind == "percent" and entry.percent else None
     return known.middle if known else entry.measured.get("mass", 0.0)

@@ -137,13 +137,13 @@ def slip_in(before: SetGroup, entry: SetGroup, after: SetGroup) -> tuple[float, 
     return None if meant is None else (meant, numbers[2])
 
 
-def _as_written(entry: SetGroup) -> tuple[float, str, str, int] | None:
-    """The number of a load, its kind, unit and pieces; None where it is no single number."""
+def _as_written(entry: SetGroup) -> tuple[float, str, str, int, str] | None:
+    """The number of a load, its kind, unit, pieces, and what it is of; None where it is no single number."""
     load = entry.work.load
     if load is None or len(load.values) != 1 or load.values[0].low != load.values[0].high:
         return None
     number = load.values[0].low / (KG_PER_LB if load.unit == "lb" else 1)
-    return round(number, 2), load.kind, load.unit, load.pieces
+    return round(number, 2), load.kind, load.unit, load.pieces, load.whole
 
 
 def typed_for(before: float, value: float, after: float) -> float | None:
