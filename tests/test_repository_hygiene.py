@@ -54,6 +54,7 @@ FLOORS = (
     "project",
     "mending",
     "starting",
+    "sheets",
     "reporters",
     "editor",
     "cli",
@@ -62,6 +63,7 @@ FLOORS = (
 
 HOSTS = (
     "json-schema.org",
+    "docs.oasis-open.org",
     "doi.org",
     "yaml.org",
     "gnu.org",

@@ -199,7 +199,7 @@ class _Explanation:
         }
         if self.kind != "programme" or not self.ledgers:
             return ""
-        if self.path.keys[-2:] == ("blocks", "name"):
+        if self.path.keys[-2:] in (("blocks", "name"), ("blocks", "block")):
             key = "weeks"
         found = explain[key]() if key in explain else ""
         return found or self.of_alias()

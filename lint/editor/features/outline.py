@@ -90,8 +90,9 @@ class _Outline:
                 weeks = block.entries.get("weeks")
                 number = _as_written(weeks.value) if weeks else ""
                 detail = counted_noun(number, "week") if number else ""
+                key = "block" if "block" in block.entries else "name"
                 yield from _if_any(
-                    self.symbol(block, block, "name", "block", self.parts(block, root), detail=detail)
+                    self.symbol(block, block, key, "block", self.parts(block, root), detail=detail)
                 )
         for item in _items(node.entries.get("sessions")):
             if isinstance(item, Mapping):
