@@ -5,6 +5,7 @@ from __future__ import annotations
 from math import ceil, floor
 
 from ..lint.counting.change import Change
+from ..lint.counting.set_group import UNITS_OF_LOAD
 from ..lint.counting.tally import counted_lines
 from ..lint.engine.limits import Condition, Option
 from ..lint.engine.registry import rule
@@ -199,7 +200,7 @@ def _heaviest(
     before: Iterable[SetGroup], after: Iterable[SetGroup]
 ) -> tuple[SetGroup, SetGroup, bool] | None:
     """The heaviest sets of an exercise in two weeks, and whether the later is heavier; None if not known."""
-    for unit in ("mass", "share", "percent"):
+    for unit in UNITS_OF_LOAD:
         was, now = ([entry for entry in entries if unit in entry.measured] for entries in (before, after))
         if was and now:
             most = [max(entries, key=lambda entry: entry.measured[unit]) for entries in (was, now)]

@@ -21,10 +21,13 @@ if TYPE_CHECKING:
     from ..lint.counting.tally import Count, Tally
     from ..lint.counting.week import Week
     from ..lint.engine.limits import Limits
-    from ..lint.findings.finding import DraftFinding
+    from ..lint.findings.finding import DraftFinding, Severity
     from ..lint.model.sessions import Activity, Session
 
 HOURS_A_DAY = 24
+
+CONTESTED = ("snatch", "clean", "jerk")
+"""Words in names of the lifts of weightlifting and their parts."""
 
 HARD_ACTIVITY = Option(
     "hard activity",
@@ -66,6 +69,18 @@ HARD_ACTIVITY = Option(
             "muscle groups",
             "common practice",
         ),
+        Option(
+            "daily sports",
+            ("weightlifting", "weight lifting", "Olympic lifting", "weightlifter"),
+            "words in the name of a sport whose lifts are done day after day",
+            "common practice",
+        ),
+        Condition(
+            "daily from",
+            3,
+            "days a week with a snatch, clean or jerk that make it such a sport unsaid",
+            "common practice",
+        ),
     ),
     stands_back=("rehabilitation",),
 )
@@ -75,7 +90,9 @@ def sessions_too_close(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]
     Counts direct sets with at most 3 repetitions in reserve, day by day over the whole calendar; wants 48
     hours between two days that hold 4 or more for a group, 72 where those of the first go to failure. An
     activity that loads an area high makes its day hard for the muscle groups there; two activities are left
-    to whoever plans them. Days without a date or weekday are left alone.
+    to whoever plans them. Days without a date or weekday are left alone. A weightlifter snatches, cleans,
+    pulls and squats day after day: there only sets to failure are spoken of, in a note. One is known by the
+    athlete's `sport`, or by a snatch, clean or jerk on 3 days of the week.
 
     Flags:
         programme: Legs
@@ -111,12 +128,33 @@ def sessions_too_close(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]
                 and hours < limits.number(_needed(before.hard[part]))
                 and (work.sets or before.hard[part].sets)
             ]
+            is_daily = bool(close) and _is_daily(ledger, later.week, limits)
+            if is_daily:
+                close = [part for part in close if before.hard[part].failing]
             if close and not later.week.rehabilitation:
-                yield _too_close(before, later, close, hours, limits)
+                yield _too_close(before, later, close, hours, limits, "note" if is_daily else "warning")
+
+
+def _is_daily(ledger: Ledger, week: Week, limits: Limits) -> bool:
+    """Whether the sport itself is to lift day after day, by its name or by what the week holds."""
+    sport = ledger.athlete.sport if ledger.athlete else ""
+    if says(limits.names("daily sports"), sport):
+        return True
+    lifting = [
+        day
+        for day, tally in week.days()
+        if any(entry.exercise and says(CONTESTED, entry.exercise.name) for _, entry in tally.entries())
+    ]
+    return len(lifting) >= limits.number("daily from")
 
 
 def _too_close(
-    before: _Day, later: _Day, close: list[tuple[str, str]], hours: int, limits: Limits
+    before: _Day,
+    later: _Day,
+    close: list[tuple[str, str]],
+    hours: int,
+    limits: Limits,
+    severity: Severity,
 ) -> DraftFinding:
     programme = later.week.programme
     first, second = (day_name(programme.starts, day.number) for day in (before, later))
@@ -134,6 +172,7 @@ def _too_close(
         session.place,
         f"{capital(first_of(_worst_first(groups, before, later)))} hard on {before.words(first, close)}"
         f"{to_failure} and {later.words(second, close)}, {hours} h apart.",
+        severity=severity,
         wanted=limits.words("{:h}", needed),
         change=f"Move {session.name} further from {listed(activities)}, or keep it {least}."
         if activities
@@ -245,7 +284,7 @@ def _leaves(entry: SetGroup) -> float:
 @rule(
     "legs-heavy-before-event",
     family="schedule",
-    severity="note",
+    severity="warning",
     confidence="common practice",
     why="Coaches keep heavy leg work out of the last two days before a match or race. In nine men jumps were"
     " still lower 48 hours after sets to failure, and back 6 hours after sets that stopped half way.",
@@ -259,6 +298,12 @@ def _leaves(entry: SetGroup) -> float:
             " failure (Gonzalez-Badillo and others 2016)",
         ),
         Option("sets", 4, "heavy direct sets of the legs on a day", "common practice"),
+        Option(
+            "many",
+            8,
+            "such sets on the day before: a warning from here, a note below it and two days before",
+            "common practice, no source: twice what makes a day heavy",
+        ),
         Option("areas", ("quadriceps", "hamstrings", "gluteals"), "muscle groups", "common practice"),
         Condition("left at few repetitions", 3, "repetitions in reserve at most, below 8", "common practice"),
         Condition(
@@ -280,7 +325,8 @@ def legs_heavy_before_event(ledger: Ledger, limits: Limits) -> Iterator[DraftFin
     Counts direct sets for quadriceps, hamstrings and gluteals that are heavy: below 8 repetitions with at
     most 3 in reserve, 8 or more with at most 2; sets whose effort is unknown count below 8 repetitions. Wants
     fewer than 4 of them on each of the two days before a dated event, or an activity that is called a match
-    or race. The eve of an activity that loads the legs high is left to sessions-too-close.
+    or race. A warning from 8 such sets on the day before, if effort or load is written for half of them, else a
+    note. The eve of an activity that loads the legs high is left to sessions-too-close.
 
     Flags:
         programme: Match week
@@ -313,11 +359,14 @@ def legs_heavy_before_event(ledger: Ledger, limits: Limits) -> Iterator[DraftFin
         if heavy.middle < limits.number("sets"):
             continue
         line = heavy.lines()[0][0]
+        is_many = ahead[0] == 1 and heavy.middle >= limits.number("many")
+        is_sure = is_many and 2 * heavy.where(_says_how_heavy).middle >= heavy.middle
         away = "the day" if ahead[0] == 1 else f"{ahead[0]} days"
         yield found(
             line.place,
             f"{heavy.most} heavy leg sets on {day_name(week.programme.starts, number)}, {away} before"
             f" {events[number + ahead[0]]}.",
+            severity="warning" if is_sure else "note",
             wanted=limits.words("fewer than {} on each of the last {:day}", "sets", "days"),
             change=f"Move {line.session.name} further away, or leave more in reserve.",
             where=line_name(line),
@@ -336,6 +385,10 @@ def _events(ledger: Ledger, limits: Limits) -> dict[int, str]:
         if says(limits.names("matches"), activity.name)
     }
     return {**named, **{number: event.name for number, event in ledger.events()}}
+
+
+def _says_how_heavy(entry: SetGroup) -> bool:
+    return entry.reserve is not None or entry.work.load is not None
 
 
 def _is_heavy_leg_work(entry: SetGroup, limits: Limits) -> bool:

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from ..model.quantities import KG_PER_LB
+from .set_group import UNITS_OF_LOAD
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -166,7 +167,7 @@ def _mean(numbers: Iterable[float | None]) -> float | None:
 
 
 def _load_change(before: list[SetGroup], after: list[SetGroup]) -> float | None:
-    for unit in ("mass", "share", "percent"):
+    for unit in UNITS_OF_LOAD:
         was, now = (_mean([group.measured.get(unit) for group in groups]) for groups in (before, after))
         if was and now is not None:
             return _in_percent(now, was)

@@ -1136,15 +1136,16 @@ class TestLoadNotSettable:
         assert (finding.severity, finding.confidence) == ("note", "common practice")
         assert (finding.place.excerpt, finding.where) == ("61.3 kg", "Push, bench press")
         assert finding.counted == "Bench press: no barbell comes to 61.3 kg."
-        assert finding.wanted == "steps of 0.5 kg"
-        assert finding.change == "Write 60 or 62.5 kg."
+        assert finding.wanted == "steps of 0.5 or 1.25 kg"
+        assert finding.change == "Write 61.25 or 61.5 kg."
 
     @pytest.mark.parametrize(
         ("line", "number"),
         [
             ("bench press, sets: 3, load: 61 kg", 0),
             ("bench press, sets: 3, load: 61.5 kg", 0),
-            ("bench press, sets: 3, load: 61.25 kg", 1),
+            ("bench press, sets: 3, load: 61.25 kg", 0),  # with a pair of discs of 0.625 kg
+            ("bench press, sets: 3, load: 61.75 kg", 1),
             ("bench press, sets: 3, load: 60-61.3 kg", 1),
             ("bench press, sets: 3, load: 61.3-65 kg", 1),
             ("bench press, sets: 3, load: 60/61.3/62 kg", 1),
