@@ -195,7 +195,9 @@ def _main_lifts(ledger: Ledger, limits: Limits) -> list[_MainLift]:
                 continue
             if span is not None and not _is_of_another(entry):
                 lift = lifts.setdefault(exercise, _MainLift(entry, exercise.pattern, span))
-                lift.also(Range(max(span.low, lift.span.low), span.high) if week.is_peak else span, week.number)
+                lift.also(
+                    Range(max(span.low, lift.span.low), span.high) if week.is_peak else span, week.number
+                )
             elif entry.hard and entry.sets.high:
                 by_feel.add(exercise)
     for exercise in by_feel.intersection(lifts):

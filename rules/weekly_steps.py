@@ -260,9 +260,10 @@ def _follows_its_line(entry: SetGroup, earlier: Iterable[SetGroup], limits: Limi
         unit = next((unit for unit in entry.measured if before.measured.get(unit)), "")
         if not unit or was is None or now is None or was < now or _line(before) != _line(entry):
             continue
-        if before.fast_tempo == entry.fast_tempo and not _stepped(
-            before, entry, unit, was - now, limits
-        ).wanted:
+        if (
+            before.fast_tempo == entry.fast_tempo
+            and not _stepped(before, entry, unit, was - now, limits).wanted
+        ):
             return True
     return False
 

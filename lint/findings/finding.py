@@ -73,12 +73,16 @@ class Edit:
     """Replaces the text at a place with ``words``. ``label`` tells the coach what the edit does.
 
     Several edits of one finding are different ways to mend it. One alone is the right answer, unless it is
-    not ``certain``: then it is offered, but never made without a question.
+    not ``certain``: then it is offered, but never made without a question. ``also`` are the same edit at
+    other places of the file, made together with it.
     """
 
-    __slots__ = ("certain", "label", "place", "words")
+    __slots__ = ("also", "certain", "label", "place", "words")
 
-    def __init__(self, place: Place, words: str, label: str, *, certain: bool = True) -> None:
+    def __init__(
+        self, place: Place, words: str, label: str, *, certain: bool = True, also: tuple[Edit, ...] = ()
+    ) -> None:
+        self.also: Final = also
         self.place: Final = place
         self.words: Final = words
         self.label: Final = label
