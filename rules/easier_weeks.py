@@ -232,8 +232,8 @@ def deload_without_cut(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]
 
     Compares each week of a block marked `deload: true`, or called a deload, with the last typical week before
     the block, and each week named under `deload` with the last one before it. Wants 20 % fewer sets or
-    repetitions, or most of the hard work eased: 10 % less load, or 2 more repetitions in reserve. Silent
-    where a note says that the week is easier, and where sets could not be read.
+    repetitions, or most of the hard work eased: 10 % less load, or 2 more repetitions in reserve; or
+    a part of each that together comes to as much, or nearly. Silent where a note says that the week is easier, and where sets could not be read.
 
     Flags:
         programme: Squat
@@ -271,7 +271,9 @@ def deload_without_cut(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]
         before = [other for other in typical if other.number < first]
         if place is None or not before or says(limits.names("easy words"), *_notes(week)):
             continue
-        if ledger.recall(is_easier, week, before[-1], limits):
+        if ledger.recall(is_easier, week, before[-1], limits) or _is_eased_together(
+            Change(before[-1], week), limits
+        ):
             continue
         if not all(entry.work.readable for one in (week, before[-1]) for _, entry in one.entries()):
             continue
@@ -290,6 +292,22 @@ def deload_without_cut(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]
             amount=Amount(now.middle, now.middle - fewer),
             excess=now.middle,
         )
+
+
+NEARLY = 0.9
+"""Share of the limits from which a deload is none by a hair only (common practice, no source)."""
+
+
+def _is_eased_together(change: Change, limits: Limits) -> bool:
+    """Whether volume, load and effort together fall by as much as one of them would have to, or nearly."""
+    volume = min((one for one in (change.sets, change.repetitions) if one is not None), default=100.0)
+    load, reserve = change.load, change.reserve
+    shares = (
+        (100 - volume) / limits.number("volume"),
+        (100 - load) / limits.number("load") if load is not None else 0.0,
+        reserve / limits.number("effort") if reserve is not None else 0.0,
+    )
+    return round(sum(max(share, 0.0) for share in shares), 6) >= NEARLY
 
 
 def _deload(week: Week) -> tuple[Place | None, int, str]:

@@ -9,15 +9,17 @@ from ..lint.counting.week import BUILDING
 from ..lint.engine.limits import Condition, Option
 from ..lint.engine.registry import rule
 from ..lint.findings.finding import Amount, found
-from ..lint.wording.words import counted_noun, first_of, listed, sets_of
+from ..lint.wording.words import counted_noun, first_of, listed, says, sets_of
 from .shared import (
     added_for_each,
     capital,
     free_day,
+    is_cut_short,
     is_for,
     lower,
     serves,
     session_named,
+    suggested,
     unless,
     where_named,
     where_to_add,
@@ -198,7 +200,10 @@ def pull_or_push_missing(week: Week, ledger: Ledger, limits: Limits) -> Iterator
 
     Counts hard sets of presses and pulls in typical weeks; from 6 on it wants each of vertical pull,
     horizontal pull, vertical push and horizontal push somewhere in the block, as far as the focus means what
-    it trains. Where strength, power or endurance is the goal it looks at what focus or priorities name.
+    it trains. Where strength, power or endurance is the goal it looks at what focus or priorities name; where
+    health is, rows and presses forward will do. Silent on a direction that nothing serves which the
+    athlete's equipment and restrictions allow, or that a note rules out (no bar, nothing overhead), and on
+    vertical ones of a programme for hotels and travel.
 
     Flags:
         programme: Upper
@@ -233,6 +238,7 @@ def pull_or_push_missing(week: Week, ledger: Ledger, limits: Limits) -> Iterator
         for direction, area in PRESSES_AND_PULLS.items()
         if week.builds(area, goals)
         and not (block.for_actions((direction,)) or block.leaves_open((direction,)))
+        and _can_be_had(direction, week, ledger)
     ]
     if missing:
         wanted = {one: serves(one) for one in missing}
@@ -250,6 +256,33 @@ def pull_or_push_missing(week: Week, ledger: Ledger, limits: Limits) -> Iterator
             related=counted_lines(upper, of="presses and pulls"),
             excess=len(missing) * upper.high,
         )
+
+
+RULED_OUT = {
+    "vertical pull": ("no bar", "no pull-up bar", "nothing to hang from", "no pulldown", "no pull-downs",
+                      "no pull-ups", "no chin-ups", "no hanging"),
+    "vertical push": ("no overhead", "nothing overhead", "not overhead", "no work overhead",
+                      "no pressing overhead", "below shoulder height"),
+    "horizontal pull": ("no rows", "no rowing"),
+    "horizontal push": ("no bench", "no pressing", "no push-ups"),
+}  # fmt: skip
+"""What notes say where a direction is left out on purpose."""
+
+ON_THE_ROAD = ("hotel", "hotels", "travel", "travelling", "holiday", "on the road", "camping", "trip")
+
+
+def _can_be_had(direction: str, week: Week, ledger: Ledger) -> bool:
+    """Whether a direction is asked for, no note rules it out, and something serves it that is there."""
+    programme, header = ledger.programme, ledger.header
+    if direction.startswith("vertical") and (
+        programme.goal == "general health" or says(ON_THE_ROAD, programme.name, programme.note)
+    ):
+        return False
+    athlete = ledger.athlete.note if ledger.athlete else ""
+    sessions = [visit.session.note for visit in week.visits]
+    if says(RULED_OUT[direction], programme.note, week.block.note, athlete, *sessions):
+        return False
+    return header.equipment is None or bool(suggested(header, serves(direction)))
 
 
 @rule(
@@ -277,8 +310,9 @@ def days_per_region_few(week: Week, ledger: Ledger, limits: Limits) -> Iterator[
 
     Looks at typical weeks whose sessions all have days, over a full turn where they rotate. Counts the days
     with a set that trains a muscle of the region, be it as a helper, and days whose activities load it; wants
-    2 for each region that the focus means. A region that gets nothing in the whole programme is left to
-    another rule.
+    2 for each region that the focus means; a note where only one has fewer. A region that gets nothing in
+    the whole programme is left to another rule, and so is a week alone with fewer sessions than those around
+    it, a holiday.
 
     Flags:
         programme: Two days
@@ -317,7 +351,7 @@ def days_per_region_few(week: Week, ledger: Ledger, limits: Limits) -> Iterator[
               - {exercise: lat pulldown, sets: 2, reps: 10}
               - {exercise: dead bug, sets: 1, reps: 8}
     """
-    if week.programme.goal != "general health" or not week.is_typical():
+    if week.programme.goal != "general health" or not week.is_typical() or is_cut_short(week, ledger):
         return
     turn = week.turn()
     if not all(visit.day for visit in turn.tally.visits):
@@ -342,6 +376,7 @@ def days_per_region_few(week: Week, ledger: Ledger, limits: Limits) -> Iterator[
         session.place,
         f"{capital(first_of([f'{said[0]} of the week{mean_of_turn}', *said[1:]]))}"
         f"{unless(turn.tally, areas=few, does='adds to it')}.",
+        severity="warning" if len(few) > 1 else "note",
         wanted=limits.words("{:day} or more for each major region", "days"),
         change=f"{capital('; '.join(_added_to(week, *one) for one in lacking.items()))}.",
         where=session.name,

@@ -70,6 +70,7 @@ def exercise_unknown(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
                 Related(other.place, f"{there}: `{shortened(other.words)}`") for other, there in others
             ),
             edits=_writing(term, () if suggested.lifts else suggested.names, certain=suggested.slip),
+            once=True,
         )
 
 
