@@ -49,6 +49,12 @@ if TYPE_CHECKING:
             "mean and spread: Nuzzo and others 2024, read second-hand; that four count is our choice; 26"
             " repetitions at 70 %, the most on file, lie 3.4 above the mean: Zourdos and others 2021",
         ),
+        Option(
+            "some manage",
+            1,
+            "standard deviations above the mean, for the last of several sets: a note past it",
+            "mean and spread: Nuzzo and others 2024, read second-hand; about one lifter in six is above one",
+        ),
         Condition(
             "beyond the RM",
             1,
@@ -72,7 +78,8 @@ def more_reps_than_load_allows(entry: SetGroup, limits: Limits) -> Iterator[Draf
     set where they are written so; holds them against the curve that fits the exercise (bench press, leg press
     or the main one). Above the last load that was counted (90 %; bench press 80 %) a straight line leads to
     one repetition at 100 %. Past the mean and two standard deviations is a warning, for the last of several
-    sets with what those before it cost; past four in a first set an error. Two repetitions at 100 %, or more
+    sets with what those before it cost; past one in such a last set a note; past four in a first set an
+    error. Two repetitions at 100 %, or more
     than 100 %, are an error where it is the lift's own best; at pulls and partial lifts a note asks what it
     is a percentage of; a single above 100 % is left alone in test weeks. Where the load comes from a best
     lift on file, which may have grown, and at RM loads it is never more than a warning. Silent below 60 %,
@@ -126,11 +133,13 @@ def more_reps_than_load_allows(entry: SetGroup, limits: Limits) -> Iterator[Draf
     ]
     if not tries:
         return
-    few = limits.number("few manage")
+    most, few = "few manage", limits.number("few manage")
     hardest = max(tries, key=_Try.fresh)
     if hardest.fresh() <= few:
         hardest = max(tries, key=_Try.tired)
     if hardest.tired() <= few:
+        most, few = "some manage", limits.number("some manage")
+    if hardest.tired() <= few or (most == "some manage" and hardest.number == 1):
         return
     certain = load.kind == "percent" and hardest.fresh() > limits.number("nobody manages")
     yield _too_many(
@@ -138,9 +147,9 @@ def more_reps_than_load_allows(entry: SetGroup, limits: Limits) -> Iterator[Draf
         _asked(entry, hardest.reps + least_left, hardest.number if hardest.fresh() <= few else 1),
         hardest.held.beyond(few),
         hardest.reps + least_left,
-        limits.worked_out(hardest.wanted(few), ("{:standard deviation} above the mean", "few manage")),
-        f"{_lighter(hardest.reps + least_left, entry.curve)},",
-        severity="error" if certain else "warning",
+        limits.worked_out(hardest.wanted(few), ("{:standard deviation} above the mean", most)),
+        f"{_lighter(hardest.cost() if most == 'some manage' else hardest.reps + least_left, entry.curve)},",
+        severity="error" if certain else "note" if most == "some manage" else "warning",
         excess=hardest.tired(),
     )
 
