@@ -232,8 +232,9 @@ def deload_without_cut(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]
 
     Compares each week of a block marked `deload: true`, or called a deload, with the last typical week before
     the block, and each week named under `deload` with the last one before it. Wants 20 % fewer sets or
-    repetitions, or most of the hard work eased: 10 % less load, or 2 more repetitions in reserve; or
-    a part of each that together comes to as much, or nearly. Silent where a note says that the week is easier, and where sets could not be read.
+    repetitions, or most of the hard work eased: 10 % less load, or 2 more repetitions in reserve; or a part
+    of the sets and of the load that together comes to as much, or nearly. Silent where a note says that the
+    week is easier, and where sets could not be read.
 
     Flags:
         programme: Squat
@@ -294,20 +295,18 @@ def deload_without_cut(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]
         )
 
 
-NEARLY = 0.9
+NEARLY = 0.95
 """Share of the limits from which a deload is none by a hair only (common practice, no source)."""
 
 
 def _is_eased_together(change: Change, limits: Limits) -> bool:
-    """Whether volume, load and effort together fall by as much as one of them would have to, or nearly."""
+    """Whether volume and load, or effort, together fall by as much as one of them should, or nearly."""
     volume = min((one for one in (change.sets, change.repetitions) if one is not None), default=100.0)
     load, reserve = change.load, change.reserve
-    shares = (
-        (100 - volume) / limits.number("volume"),
-        (100 - load) / limits.number("load") if load is not None else 0.0,
-        reserve / limits.number("effort") if reserve is not None else 0.0,
-    )
-    return round(sum(max(share, 0.0) for share in shares), 6) >= NEARLY
+    lighter = (100 - load) / limits.number("load") if load is not None else 0.0
+    easier = reserve / limits.number("effort") if reserve is not None else 0.0
+    fewer = (100 - volume) / limits.number("volume")
+    return round(max(fewer, 0.0) + max(lighter, easier, 0.0), 6) >= NEARLY
 
 
 def _deload(week: Week) -> tuple[Place | None, int, str]:

@@ -79,12 +79,11 @@ def more_reps_than_load_allows(entry: SetGroup, limits: Limits) -> Iterator[Draf
     or the main one). Above the last load that was counted (90 %; bench press 80 %) a straight line leads to
     one repetition at 100 %. Past the mean and two standard deviations is a warning, for the last of several
     sets with what those before it cost; past one in such a last set a note; past four in a first set an
-    error. Two repetitions at 100 %, or more
-    than 100 %, are an error where it is the lift's own best; at pulls and partial lifts a note asks what it
-    is a percentage of; a single above 100 % is left alone in test weeks. Where the load comes from a best
-    lift on file, which may have grown, and at RM loads it is never more than a warning. Silent below 60 %,
-    for sets broken up (clusters, drop sets, rest-pause), open sets, exercises that only lower the load, and,
-    up to 100 %, work for speed.
+    error. Two repetitions at 100 %, or more than 100 %, are an error where it is the lift's own best; at
+    pulls and partial lifts a note asks what it is a percentage of; a single above 100 % is left alone in test
+    weeks. Where the load comes from a best lift on file, which may have grown, and at RM loads it is never
+    more than a warning. Silent below 60 %, for sets broken up (clusters, drop sets, rest-pause), open sets,
+    exercises that only lower the load, and, up to 100 %, work for speed.
 
     Flags:
         programme: Press

@@ -27,8 +27,16 @@ if TYPE_CHECKING:
 
 WITH_PLATES = ("barbell", "trap bar", "guided bar")
 
-PAIR_OF_SMALL_DISCS = 1.25
-"""kg that a bar gains by a pair of discs of 0.625 kg, which clubs have beside those of 0.25 and 0.5 kg."""
+USUAL_STEPS = {
+    "barbell": 1.25,
+    "trap bar": 1.25,
+    "guided bar": 1.25,
+    "dumbbell": 2,
+    "kettlebell": 4,
+    "plate": 1.25,
+}
+"""kg between the loads that advice names where no team has written its steps; 1.25 kg on a bar are a pair of
+discs of 0.625 kg (common practice, no source)."""
 
 SMALL_PLATES = (
     "fractional plates", "fractional plate", "fractional discs", "fractional disc", "fractionals",
@@ -92,30 +100,28 @@ def load_not_settable(entry: SetGroup, limits: Limits) -> Iterator[DraftFinding]
     if load is None or not step or load.unit != "kg":
         return
     has_small = implement in WITH_PLATES and says(SMALL_PLATES, *(entry.programme.equipment or ()))
-    steps = (SMALLEST,) if has_small else (step,)
-    if implement in WITH_PLATES and limits.is_default("steps") and not has_small:
-        steps = (step, PAIR_OF_SMALL_DISCS)
+    step = SMALLEST if has_small else step
+    usual = USUAL_STEPS.get(implement, step) if limits.is_default("steps") and not has_small else step
     odd = [
         value
         for one in load.values
         for value in (one.low, one.high)
-        if all(_between_steps(value, each) for each in steps)
+        if _between_steps(value, step) and _between_steps(value, usual)
     ]
     if not odd:
         return
     first = abs(odd[0])
-    below = max(first // each * each for each in steps)
-    above = min((first // each + 1) * each for each in steps)
+    below = first // usual * usual
     yield found(
         entry.work.places["load"],
         f"{capital(entry.name)}: no {implement} comes to {plain(first)} kg.",
-        wanted=f"steps of {' or '.join(plain(each) for each in steps)} kg"
-        if steps != (step,)
-        else limits.words("steps of {:kg}", ("steps", implement)),
-        change=f"Write {f'{plain(below)} or ' if below else ''}{plain(above)} kg.",
+        wanted=limits.words("steps of {:kg}", ("steps", implement))
+        if not limits.is_default("steps") and not has_small
+        else f"a load that there is, such as in steps of {plain(usual)} kg",
+        change=f"Write {f'{plain(below)} or ' if below else ''}{plain(below + usual)} kg.",
         where=line_name(entry.prescription),
         group=entry.name,
-        amount=Amount(first, above, "kg"),
+        amount=Amount(first, below + usual, "kg"),
     )
 
 

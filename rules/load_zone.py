@@ -67,12 +67,13 @@ def load_outside_zone(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     """A main lift whose loads never come into the zone of the goal.
 
     Takes the heaviest and lightest load of each main lift in % of the best lift over the typical weeks (as
-    written, from a best lift on file, or from an RM; the weeks before an event count for the heaviest): of the priorities where they name any, else of squats,
-    hinges and presses; for power, of loaded jumps and throws. For strength wants 80 % or more (60 % for
-    novices, 70 % at 65 and over) from each lift or another of its pattern. Wants fast loads within 30-70 %,
-    and a lightest load of at most 67 % for endurance and 85 % for size. Names three lifts at most. Silent
-    for general health, where no load is known, for a lift some of whose hard work goes by feel or that took
-    another's place with its percentage, and on what is too light for under-18s.
+    written, from a best lift on file, or from an RM; the weeks before an event count for the heaviest): of
+    the priorities where they name any, else of squats, hinges and presses; for power, of loaded jumps and
+    throws. For strength wants 80 % or more (60 % for novices, 70 % at 65 and over) from each lift or another
+    of its pattern. Wants fast loads within 30-70 %, and a lightest load of at most 67 % for endurance and 85
+    % for size. Names three lifts at most. Silent for general health, where no load is known, for a lift some
+    of whose hard work goes by feel or that took another's place with its percentage, and on what is too light
+    for under-18s.
 
     Flags:
         programme: Press

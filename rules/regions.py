@@ -201,9 +201,9 @@ def pull_or_push_missing(week: Week, ledger: Ledger, limits: Limits) -> Iterator
     Counts hard sets of presses and pulls in typical weeks; from 6 on it wants each of vertical pull,
     horizontal pull, vertical push and horizontal push somewhere in the block, as far as the focus means what
     it trains. Where strength, power or endurance is the goal it looks at what focus or priorities name; where
-    health is, rows and presses forward will do. Silent on a direction that nothing serves which the
-    athlete's equipment and restrictions allow, or that a note rules out (no bar, nothing overhead), and on
-    vertical ones of a programme for hotels and travel.
+    health is, one vertical direction will do, and for novices and from 65 years on none. Silent on a
+    direction that nothing serves which the athlete's equipment and restrictions allow, or that a note rules
+    out (no bar, nothing overhead), and on vertical ones of a programme for hotels and travel.
 
     Flags:
         programme: Upper
@@ -238,8 +238,10 @@ def pull_or_push_missing(week: Week, ledger: Ledger, limits: Limits) -> Iterator
         for direction, area in PRESSES_AND_PULLS.items()
         if week.builds(area, goals)
         and not (block.for_actions((direction,)) or block.leaves_open((direction,)))
-        and _can_be_had(direction, week, ledger)
     ]
+    if ledger.programme.goal == "general health" and not _needs_vertical(missing, ledger):
+        missing = [direction for direction in missing if not direction.startswith("vertical")]
+    missing = [direction for direction in missing if _can_be_had(direction, week, ledger)]
     if missing:
         wanted = {one: serves(one) for one in missing}
         open_still = unless(block, missing, does=f"{'is' if len(missing) == 1 else 'are'} one")
@@ -271,18 +273,27 @@ RULED_OUT = {
 ON_THE_ROAD = ("hotel", "hotels", "travel", "travelling", "holiday", "on the road", "camping", "trip")
 
 
+OLDER = 65
+"""Years from which health guidelines speak of older adults."""
+
+
+def _needs_vertical(missing: list[str], ledger: Ledger) -> bool:
+    """Whether health asks for a vertical direction: not of beginners and older people, and one of two will do."""
+    age = ledger.athlete.age if ledger.athlete else None
+    both = sum(direction.startswith("vertical") for direction in missing) > 1
+    return both and ledger.level != "novice" and not (age is not None and age >= OLDER)
+
+
 def _can_be_had(direction: str, week: Week, ledger: Ledger) -> bool:
-    """Whether a direction is asked for, no note rules it out, and something serves it that is there."""
+    """Whether no note rules a direction out, and something serves it that the athlete has and may do."""
     programme, header = ledger.programme, ledger.header
-    if direction.startswith("vertical") and (
-        programme.goal == "general health" or says(ON_THE_ROAD, programme.name, programme.note)
-    ):
+    if direction.startswith("vertical") and says(ON_THE_ROAD, programme.name, programme.note):
         return False
     athlete = ledger.athlete.note if ledger.athlete else ""
     sessions = [visit.session.note for visit in week.visits]
     if says(RULED_OUT[direction], programme.note, week.block.note, athlete, *sessions):
         return False
-    return header.equipment is None or bool(suggested(header, serves(direction)))
+    return bool(suggested(header, serves(direction)).names)
 
 
 @rule(

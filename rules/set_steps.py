@@ -53,9 +53,8 @@ def sets_step_large(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
 
     Compares the hard sets of each week, helping ones as half, with the fullest of the four weeks before;
     wants no more than 6 above it. A note past that, a warning past 12. No phase and no rehabilitation hides a
-    step; fewer than 4 sets are not compared with, and sets with 4 or more in reserve (RPE 6) bring no
-    step. Silent where an exercise that cannot be counted may have
-    trained the muscle before.
+    step; fewer than 4 sets are not compared with, and sets with 4 or more in reserve (RPE 6) bring no step.
+    Silent where an exercise that cannot be counted may have trained the muscle before.
 
     Flags:
         programme: Chest

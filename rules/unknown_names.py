@@ -75,7 +75,7 @@ def exercise_unknown(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
 
 
 def _may_load(ledger: Ledger, suggested: Suggestions, spared: Collection[Restriction]) -> str:
-    """``bottoms-up kettlebell press, which loads `overhead pressing```: the first that may be meant; or empty."""
+    """``bottoms-up press, which loads `overhead pressing```: the first that may be meant; or empty."""
     from ..lint.body.restrictions import loads, read
 
     for name in suggested.names if spared else ():

@@ -1136,8 +1136,8 @@ class TestLoadNotSettable:
         assert (finding.severity, finding.confidence) == ("note", "common practice")
         assert (finding.place.excerpt, finding.where) == ("61.3 kg", "Push, bench press")
         assert finding.counted == "Bench press: no barbell comes to 61.3 kg."
-        assert finding.wanted == "steps of 0.5 or 1.25 kg"
-        assert finding.change == "Write 61.25 or 61.5 kg."
+        assert finding.wanted == "a load that there is, such as in steps of 1.25 kg"
+        assert finding.change == "Write 61.25 or 62.5 kg."
 
     @pytest.mark.parametrize(
         ("line", "number"),
