@@ -19,6 +19,7 @@ FAMILIES = (
 MODULES = (
     "leg_coverage",
     "regions",
+    "directions",
     "finer_points",
     "priorities",
     "fast_work",

@@ -301,12 +301,7 @@ NEARLY = 0.95
 
 def _is_eased_together(change: Change, limits: Limits) -> bool:
     """Whether volume and load, or effort, together fall by as much as one of them should, or nearly."""
-    volume = min((one for one in (change.sets, change.repetitions) if one is not None), default=100.0)
-    load, reserve = change.load, change.reserve
-    lighter = (100 - load) / limits.number("load") if load is not None else 0.0
-    easier = reserve / limits.number("effort") if reserve is not None else 0.0
-    fewer = (100 - volume) / limits.number("volume")
-    return round(max(fewer, 0.0) + max(lighter, easier, 0.0), 6) >= NEARLY
+    return change.shares(*map(limits.number, ("volume", "load", "effort"))) >= NEARLY
 
 
 def _deload(week: Week) -> tuple[Place | None, int, str]:

@@ -153,8 +153,8 @@ FINER_POINTS = (
 """What the rule on finer points looks for, in the order of the body."""
 
 
-    NAMED_ONLY = ("trunk to the side",) """What is looked for only where priorities or focus name it: few
-    lifters who build size mean their waist."""
+NAMED_ONLY = ("trunk to the side",)
+"""What is looked for only where priorities or focus name it: few lifters who build size mean their waist."""
 
 
 @rule(

@@ -10,7 +10,7 @@ from ..lint.engine.registry import rule
 from ..lint.findings.finding import Amount, found
 from ..lint.model.naming import day_name, line_name
 from ..lint.wording.words import first_of, listed, says
-from .shared import capital
+from .shared import LIFTS_OF_PARTS, capital
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -25,9 +25,6 @@ if TYPE_CHECKING:
     from ..lint.model.sessions import Activity, Session
 
 HOURS_A_DAY = 24
-
-CONTESTED = ("snatch", "clean", "jerk")
-"""Words in names of the lifts of weightlifting and their parts."""
 
 HARD_ACTIVITY = Option(
     "hard activity",
@@ -143,7 +140,7 @@ def _is_daily(ledger: Ledger, week: Week, limits: Limits) -> bool:
     lifting = [
         day
         for day, tally in week.days()
-        if any(entry.exercise and says(CONTESTED, entry.exercise.name) for _, entry in tally.entries())
+        if any(entry.exercise and says(LIFTS_OF_PARTS, entry.exercise.name) for _, entry in tally.entries())
     ]
     return len(lifting) >= limits.number("daily from")
 
