@@ -272,9 +272,9 @@ def deload_without_cut(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]
         before = [other for other in typical if other.number < first]
         if place is None or not before or says(limits.names("easy words"), *_notes(week)):
             continue
-        if ledger.recall(is_easier, week, before[-1], limits) or _is_eased_together(
-            Change(before[-1], week), limits
-        ):
+        if Change(before[-1], week).comes_to(*map(limits.number, ("volume", "load", "effort"))):
+            continue
+        if ledger.recall(is_easier, week, before[-1], limits):
             continue
         if not all(entry.work.readable for one in (week, before[-1]) for _, entry in one.entries()):
             continue
@@ -293,15 +293,6 @@ def deload_without_cut(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]
             amount=Amount(now.middle, now.middle - fewer),
             excess=now.middle,
         )
-
-
-NEARLY = 0.95
-"""Share of the limits from which a deload is none by a hair only (common practice, no source)."""
-
-
-def _is_eased_together(change: Change, limits: Limits) -> bool:
-    """Whether volume and load, or effort, together fall by as much as one of them should, or nearly."""
-    return change.shares(*map(limits.number, ("volume", "load", "effort"))) >= NEARLY
 
 
 def _deload(week: Week) -> tuple[Place | None, int, str]:

@@ -6325,7 +6325,6 @@ NAMES: str = (
     'walkout\twalkout\tinchworm\n'
     'wall\tback curl wall\tstrict curl against the wall\n'
     'wall\tball shot wall\twall ball squat\n'
-    'wall\tball toss wall\twall ball squat\n'
     'wall\tball wall\twall ball squat\n'
     'wall\tcurl wall\tstrict curl against the wall\n'
     'wall\tsit wall\twall sit\town\n'

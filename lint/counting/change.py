@@ -14,6 +14,10 @@ if TYPE_CHECKING:
     from .week import Week
 
 
+NEARLY = 0.95
+"""Share of a limit that lacks it by a hair only (common practice, no source)."""
+
+
 class Change:
     """How a week, or any other tally, differs from an earlier one.
 
@@ -41,15 +45,16 @@ class Change:
     def reserve(self) -> float | None:
         return _mean(part.reserve for part in self.parts)
 
-    def shares(self, volume: float, load: float, reserve: float) -> float:
-        """How much of a wanted fall in volume, and in load or effort, it comes to together: 1 is all of one.
+    def comes_to(self, volume: float, load: float, reserve: float) -> bool:
+        """Whether falls in volume, and in load or effort, come together to what one alone should, or nearly.
 
         ``volume`` and ``load`` are in % less, ``reserve`` in repetitions more.
         """
         volumes = [100 - one for one in (self.sets, self.repetitions) if one is not None]
         lighter = (100 - self.load) / load if self.load is not None else 0.0
         easier = self.reserve / reserve if self.reserve is not None else 0.0
-        return round(max([one / volume for one in volumes] + [0.0]) + max(lighter, easier, 0.0), 6)
+        fewer = max([one / volume for one in volumes] + [0.0])
+        return round(fewer + max(lighter, easier, 0.0), 6) >= NEARLY
 
     @property
     def parts(self) -> list[PartChange]:
