@@ -39,10 +39,12 @@ class Change:
 
     @property
     def load(self) -> float | None:
+        """The mean change of load, in %."""
         return _mean(part.load for part in self.parts)
 
     @property
     def reserve(self) -> float | None:
+        """The mean change of written repetitions in reserve."""
         return _mean(part.reserve for part in self.parts)
 
     def comes_to(self, volume: float, load: float, reserve: float) -> bool:
@@ -58,6 +60,7 @@ class Change:
 
     @property
     def parts(self) -> list[PartChange]:
+        """The change of each exercise in both; those in one alone are the last one together."""
         if self._parts is None:
             earlier, later = self.before.lifts(), self.after.lifts()
             both = [name for name in later if name in earlier]
@@ -86,6 +89,7 @@ class PartChange:
 
     @property
     def hard(self) -> float:
+        """The hard sets before."""
         return sum(group.sets.middle for group in self.before if group.hard)
 
     @property
@@ -95,11 +99,13 @@ class PartChange:
 
     @property
     def sets(self) -> float | None:
+        """The sets, in % of those before."""
         was, now = (sum(group.sets.middle for group in groups) for groups in (self.before, self.after))
         return _in_percent(now, was)
 
     @property
     def repetitions(self) -> float | None:
+        """The repetitions, in % of those before."""
         was, now = (
             sum(group.reps.middle for group in groups if group.reps) for groups in (self.before, self.after)
         )
@@ -107,10 +113,12 @@ class PartChange:
 
     @property
     def load(self) -> float | None:
+        """The load, in % of that before."""
         return _load_change(self.before, self.after) if self.alike else None
 
     @property
     def reserve(self) -> float | None:
+        """The change of written repetitions in reserve."""
         return _reserve_change(self.before, self.after) if self.alike else None
 
 
