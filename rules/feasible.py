@@ -82,8 +82,9 @@ def more_reps_than_load_allows(entry: SetGroup, limits: Limits) -> Iterator[Draf
     error. Two repetitions at 100 %, or more than 100 %, are an error where it is the lift's own best; at
     pulls and partial lifts a note asks what it is a percentage of; a single above 100 % is left alone in test
     weeks. Where the load comes from a best lift on file, which may have grown, and at RM loads it is never
-    more than a warning. Silent below 60 %, for sets broken up (clusters, drop sets, rest-pause), open sets,
-    exercises that only lower the load, and, up to 100 %, work for speed.
+    more than a warning. Silent below 60 %, where a note says that percentages are of a training maximum, for
+    sets broken up (clusters, drop sets, rest-pause), open sets, exercises that only lower the load, and, up
+    to 100 %, work for speed.
 
     Flags:
         programme: Press
@@ -140,6 +141,8 @@ def more_reps_than_load_allows(entry: SetGroup, limits: Limits) -> Iterator[Draf
         most, few = "some manage", limits.number("some manage")
     if hardest.tired() <= few or (most == "some manage" and hardest.number == 1):
         return
+    if hardest.fresh() <= limits.number("nobody manages") and _of_a_training_maximum(entry):
+        return
     certain = load.kind == "percent" and hardest.fresh() > limits.number("nobody manages")
     yield _too_many(
         entry,
@@ -151,6 +154,17 @@ def more_reps_than_load_allows(entry: SetGroup, limits: Limits) -> Iterator[Draf
         severity="error" if certain else "note" if most == "some manage" else "warning",
         excess=hardest.tired(),
     )
+
+
+TRAINING_MAXIMUM = ("training max", "training maxes", "training maximum", "working max", "TM")
+"""Words for a maximum that is set below the true one, so that percentages of it leave room."""
+
+
+def _of_a_training_maximum(entry: SetGroup) -> bool:
+    """Whether a note says so: on what the line stands in, or on the athlete's file."""
+    header = entry.programme
+    athlete = header.athlete.note if header.athlete else ""
+    return says(TRAINING_MAXIMUM, *notes_on(entry.prescription), header.note, athlete)
 
 
 class _Try:

@@ -388,6 +388,20 @@ class TestFatigueOverSets:
             one for one, _ in said(findings, week({"Gym": [f"back squat, {line}"]}), self.RULE)
         ] == severity
 
+    @pytest.mark.parametrize(
+        ("head", "number"),
+        [
+            ("note: All per cents are of the training max.", 0),
+            ("athlete: {name: Ida, note: bests are training maxes}", 0),
+            ("note: Train hard.", 1),
+        ],
+    )
+    def test_a_training_maximum_leaves_room(
+        self, findings: Findings, week: Text, head: str, number: int
+    ) -> None:
+        text = week({"Gym": ["back squat, sets: 5, reps: 3, load: 95 %"]}, head)
+        assert len(said(findings, text, self.RULE)) == number
+
 
 def test_a_name_that_may_be_what_is_spared(findings: Findings, week: Text) -> None:
     head = (
