@@ -30,6 +30,7 @@ MODULES = (
     "repetitions",
     "load_zone",
     "feasible",
+    "stated_effort",
     "stated_loads",
     "implements",
     "rest",

@@ -102,6 +102,14 @@ def is_cut_short(week: Week, ledger: Ledger) -> bool:
     return len(around) == 2 or says(AWAY, week.programme.note, week.block.note, *sessions)
 
 
+def bests_on_file(entry: SetGroup) -> tuple[Related, ...]:
+    """The best lifts by which a load in kg was put into %."""
+    load = entry.work.load
+    if load is None or load.kind not in ("mass", "bodyweight"):
+        return ()
+    return tuple(Related(best.exercise.place, f"best lift on file: {best.load.words}") for best in entry.best)
+
+
 def with_the(adviser: str) -> str:
     """``the physiotherapist``, or ``whoever advised it`` where no role is written."""
     return f"the {adviser}" if adviser else "whoever advised it"
