@@ -205,7 +205,6 @@ def days_per_region_few(week: Week, ledger: Ledger, limits: Limits) -> Iterator[
             day: thursday
             exercises:
               - {exercise: leg press, sets: 2, reps: 10}
-              - {exercise: overhead press, sets: 2, reps: 10}
               - {exercise: lat pulldown, sets: 2, reps: 10}
 
     Passes:

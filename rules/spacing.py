@@ -329,8 +329,8 @@ def legs_heavy_before_event(ledger: Ledger, limits: Limits) -> Iterator[DraftFin
         programme: Match week
         sessions:
           - session: Lower
-            day: thursday
-            exercises: [{exercise: back squat, sets: 4, reps: 5}]  # <- here
+            day: friday
+            exercises: [{exercise: back squat, sets: 8, reps: 4, rir: 2}]  # <- here
           - {activity: match, day: saturday}
 
     Passes:
