@@ -49,7 +49,7 @@ if TYPE_CHECKING:
             "mean and spread: Nuzzo and others 2024, read second-hand; that four count is our choice; 26"
             " repetitions at 70 %, the most on file, lie 3.4 above the mean: Zourdos and others 2021",
         ),
-        Option(
+        Condition(
             "some manage",
             1.25,
             "standard deviations above the mean, for the last of several sets: a note past it",

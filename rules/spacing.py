@@ -66,7 +66,7 @@ HARD_ACTIVITY = Option(
             "muscle groups",
             "common practice",
         ),
-        Option(
+        Condition(
             "daily sports",
             ("weightlifting", "weight lifting", "Olympic lifting", "weightlifter"),
             "words in the name of a sport whose lifts are done day after day",
@@ -295,7 +295,7 @@ def _leaves(entry: SetGroup) -> float:
             " failure (Gonzalez-Badillo and others 2016)",
         ),
         Option("sets", 4, "heavy direct sets of the legs on a day", "common practice"),
-        Option(
+        Condition(
             "many",
             8,
             "such sets on the day before: a warning from here, a note below it and two days before",

@@ -192,13 +192,13 @@ def _near(one: Exercise, other: Exercise) -> bool:
     sources=(),
     options=(
         Option("oldest", 12, "weeks between the test and the start", "common practice"),
-        Option(
+        Condition(
             "oldest between meets",
             30,
             "weeks, where the sport tests its lifts at meets",
             "common practice, no source: two or three meets a year",
         ),
-        Option(
+        Condition(
             "sports of meets",
             ("weightlifting", "weightlifter", "powerlifting", "powerlifter", "Olympic lifting", "strongman"),
             "words in the name of a sport that tests its lifts at meets",
