@@ -21,6 +21,8 @@ _USES = {
     "review": (),
     "exercises-found": (),
     "rules": (),
+    "changes": (),
+    "tally": (),
 }
 _loaded: dict[str, dict[str, Any]] = {}
 

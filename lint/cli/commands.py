@@ -7,7 +7,7 @@ from __future__ import annotations
 
 import sys
 
-from ..reporters import EXERCISES, REVIEW, RULES, print_as
+from ..reporters import CHANGES, EXERCISES, REVIEW, RULES, print_as
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -186,6 +186,24 @@ def _take_rules(module: str) -> bool:
         print(f"spotline: the rules of {module!r} cannot be used ({reason})", file=sys.stderr)
         return False
     return True
+
+
+@_command(
+    f"compare {_forms(CHANGES)} [--] OLD NEW | --since REV [--] [PATH ...]",
+    """
+    says what changed in training between two files or folders, or since a revision that git knows
+    (--since HEAD): the most telling first, athlete by athlete. Markdown is for a pull request.
+    """,
+)
+def _compare(words: list[str]) -> int:
+    chosen, paths = _split(words, {"--as": CHANGES, "--since": None})
+    if "--since" not in chosen and len(paths) != 2:
+        raise RefusedError("compare takes two files or two folders, or --since and a revision")
+    from datetime import date
+
+    from .weigh import compare
+
+    return compare(chosen, paths, date.today())
 
 
 @_command(

@@ -1,4 +1,4 @@
-"""The forms that a review, exercises and rules are printed in: one module a form.
+"""The forms that reviews, comparisons, exercises and rules are printed in: one module a form.
 
 Such a module prints by its function ``report``. The tables below name it for each form: from them the command
 line takes which forms there are, and a module is imported when its form is asked for.
@@ -16,6 +16,9 @@ EXERCISES = {"text": "exercises_text", "json": "exercises_json"}
 
 RULES = {"text": "rules_text", "json": "rules_json"}
 """Forms of rules: ``report(rules, named)``, where ``named`` says that they were asked for by name."""
+
+CHANGES = {"text": "changes_text", "markdown": "changes_markdown", "json": "changes_json"}
+"""Forms of a comparison: ``report(comparison)``."""
 
 
 def print_as(form: str, forms: dict[str, str], *what: object) -> None:

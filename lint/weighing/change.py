@@ -1,0 +1,125 @@
+"""One difference between two versions of a programme, in training terms."""
+
+from __future__ import annotations
+
+from ..wording.words import week_list
+
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from collections.abc import Iterable, Sequence
+    from typing import Final
+
+PARTS = ("person", "out of line", "dose", "time", "findings", "lines")
+"""The parts of a comparison, in the order in which people read them: the limits of the person, single values
+out of line, the dose and what was done by half, days with hours and minutes, findings, and each line."""
+
+PART_OF = {
+    "restriction": "person",
+    "best lift": "person",
+    "equipment": "person",
+    "waiver": "person",
+    "athlete": "person",
+    "setting": "person",
+    "rehabilitation": "person",
+    "doubled": "out of line",
+    "lost side": "out of line",
+    "week missed": "out of line",
+    "one week": "out of line",
+    "sets": "dose",
+    "repetitions": "dose",
+    "action": "dose",
+    "by half": "dose",
+    "deload": "dose",
+    "programme": "time",
+    "session": "time",
+    "moved": "time",
+    "hours": "time",
+    "minutes": "time",
+    "activity": "time",
+    "finding brought": "findings",
+    "finding cleared": "findings",
+    "finding moved": "findings",
+    "line": "lines",
+    "line moved": "lines",
+    "order": "lines",
+}
+"""The kinds of changes, and the part that each stands in."""
+
+
+class Change:
+    """A difference: its ``kind``, what it is about, the value ``before`` and ``after``, and its ``words``.
+
+    ``weeks`` are those in which it holds, none where it is not bound to weeks. ``session`` is the session it
+    lies in, "" where it is no session's. ``weight``, from 0 to 100, says how telling it is.
+    """
+
+    __slots__ = ("after", "before", "kind", "session", "subject", "weeks", "weight", "words")
+
+    def __init__(
+        self,
+        kind: str,
+        words: str,
+        weight: float,
+        *,
+        weeks: Iterable[int] = (),
+        session: str = "",
+        subject: str = "",
+        before: str = "",
+        after: str = "",
+    ) -> None:
+        self.kind: Final = kind
+        self.words: Final = words
+        self.weight: Final = weight
+        self.weeks: Final = tuple(weeks)
+        self.session: Final = session
+        self.subject: Final = subject
+        self.before: Final = before
+        self.after: Final = after
+
+    @property
+    def part(self) -> str:
+        """The part of a comparison that it stands in."""
+        return PART_OF[self.kind]
+
+    def sentence(self, all_weeks: Sequence[int]) -> str:
+        """Its words, with the weeks where these are not all that there are."""
+        weeks = week_list(self.weeks)
+        if not self.weeks or set(self.weeks) >= set(all_weeks) or weeks in self.words:
+            return self.words
+        return f"{self.words} ({weeks})"
+
+
+class Collector:
+    """Collects changes that are alike from week to week, so that each is said once for all its weeks."""
+
+    __slots__ = ("_found",)
+
+    def __init__(self) -> None:
+        self._found: dict[tuple[str, str, str, str, str, str], tuple[float, list[int]]] = {}
+
+    def add(
+        self,
+        week: int,
+        kind: str,
+        words: str,
+        weight: float,
+        *,
+        session: str = "",
+        subject: str = "",
+        before: str = "",
+        after: str = "",
+    ) -> None:
+        """Adds what holds in a week."""
+        key = (kind, words, session, subject, before, after)
+        known, weeks = self._found.setdefault(key, (weight, []))
+        if week not in weeks:
+            weeks.append(week)
+        self._found[key] = (max(known, weight), weeks)
+
+    def changes(self) -> list[Change]:
+        """What was added, the most telling first."""
+        made = [
+            Change(kind, words, weight, weeks=weeks, session=session, subject=subject, before=before, after=after)
+            for (kind, words, session, subject, before, after), (weight, weeks) in self._found.items()
+        ]
+        return sorted(made, key=lambda one: (-one.weight, one.weeks))

@@ -1,0 +1,154 @@
+"""What changes in the dose: sets for muscle groups, under 8 and from 8 repetitions, joint actions."""
+
+from __future__ import annotations
+
+from ..body import catalogue
+from ..counting.credits import DIRECT
+from ..wording.words import plain, sets_of
+from .change import Change
+
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from collections.abc import Iterable, Iterator, Sequence
+
+    from ..counting.tally import Count, Tally
+    from .sessions import WeekPair
+
+    Series = list[tuple[int, str, str, float]]
+    """For each week in which a count differs: its number, the count before and after, and by how much."""
+
+MOST_RUNS = 2
+"""Values of a group that are said one by one, where they differ from week to week."""
+
+
+def dose_changes(pairs: Sequence[WeekPair]) -> list[Change]:
+    """All changes of the dose, the largest first."""
+    found = [*_groups(pairs), *_repetitions(pairs), *_actions(pairs)]
+    return sorted(found, key=lambda one: -one.weight)
+
+
+def _groups(pairs: Sequence[WeekPair]) -> Iterator[Change]:
+    """Muscle groups with other numbers of hard sets; of groups that change alike, one where one holds the other."""
+    told: dict[str, Series] = {}
+    for group in _trained(pairs):
+        series = [
+            (pair.number, str(was), str(now), now.middle - was.middle)
+            for pair in pairs
+            if str(was := pair.old.sets(group)) != str(now := pair.new.sets(group))
+        ]
+        if series and not any(series == told[one] for one in told if nested(group, one)):
+            told[group] = series
+    for group, series in told.items():
+        direct = [
+            (pair.number, str(was), str(now), now.middle - was.middle)
+            for pair in pairs
+            if str(was := pair.old.sets(group, DIRECT)) != str(now := pair.new.sets(group, DIRECT))
+        ]
+        most = max(series, key=lambda one: abs(one[3]))
+        beside = "" if [one[1:3] for one in direct] == [one[1:3] for one in series] else _beside(direct, most[0])
+        yield Change(
+            "sets",
+            f"{group} {_in_words(series)}{beside}",
+            min(30 + 3 * abs(most[3]), 70) if direct else min(10 + 2 * abs(most[3]), 30),
+            weeks=[one[0] for one in series],
+            subject=group,
+            before=most[1],
+            after=most[2],
+        )
+
+
+def _beside(direct: Series, week: int) -> str:
+    one = next((one for one in direct if one[0] == week), None)
+    return f" (direct {one[1]} -> {one[2]})" if one else " (helping sets only)"
+
+
+def _in_words(series: Series) -> str:
+    """``14 -> 7 sets a week``; where the weeks differ, the largest change first, and how many more there are."""
+    runs: dict[tuple[str, str], list[int]] = {}
+    size: dict[tuple[str, str], float] = {}
+    for week, was, now, change in series:
+        runs.setdefault((was, now), []).append(week)
+        size[was, now] = abs(change)
+    order = sorted(runs, key=lambda one: (-size[one], runs[one]))
+    if len(order) == 1:
+        return f"{order[0][0]} -> {order[0][1]} sets a week"
+    words = [f"{was} -> {now} in week {_weeks(runs[was, now])}" for was, now in order[:MOST_RUNS]]
+    return ", ".join([*words, *(["less in others"] if len(order) > MOST_RUNS else [])])
+
+
+def _weeks(weeks: Sequence[int]) -> str:
+    from ..wording.words import week_list
+
+    return week_list(weeks).partition(" ")[2]
+
+
+def _repetitions(pairs: Sequence[WeekPair]) -> Iterator[Change]:
+    """Groups whose direct sets go from under 8 repetitions to 8 and more, or back."""
+    found: dict[tuple[str, str, str], list[int]] = {}
+    sizes: dict[tuple[str, str, str], float] = {}
+    for group in _trained(pairs):
+        for pair in pairs:
+            was, now = (slots(one, group) for one in (pair.old, pair.new))
+            heavier, lighter = now[0].middle - was[0].middle, now[1].middle - was[1].middle
+            if heavier * lighter < 0:
+                key = (group, _slots(was), _slots(now))
+                found.setdefault(key, []).append(pair.number)
+                sizes[key] = min(abs(heavier), abs(lighter))
+    told: list[tuple[str, list[int], float]] = []
+    for (group, before, after), weeks in found.items():
+        size = sizes[group, before, after]
+        if any(nested(group, one) and (weeks, size) == (others, other) for one, others, other in told):
+            continue
+        told.append((group, weeks, size))
+        yield Change(
+            "repetitions",
+            f"{group}, direct sets: {before} -> {after}",
+            min(25 + 3 * size, 60),
+            weeks=weeks,
+            subject=group,
+            before=before,
+            after=after,
+        )
+
+
+def slots(tally: Tally, group: str) -> tuple[Count, Count]:
+    """A group's direct hard sets under 8 repetitions, and those from 8."""
+    direct = tally.sets(group, DIRECT)
+    return direct.where(lambda one: one.slot == "heavy"), direct.where(lambda one: one.slot == "light")
+
+
+def _slots(both: tuple[Count, Count]) -> str:
+    return f"{both[0]} under 8 repetitions and {both[1]} from 8"
+
+
+def _actions(pairs: Sequence[WeekPair]) -> Iterator[Change]:
+    """Joint actions that get nothing any more, or something again."""
+    for action in catalogue.actions():
+        was, now = ([one.for_actions((action,)) for one in side] for side in _sides(pairs))
+        had, has = max(map(_high, was), default=0), max(map(_high, now), default=0)
+        if had and not has:
+            words = f"no {action} any more: {sets_of(plain(had))} a week before"
+            yield Change("action", words, 68, subject=action, before=plain(had), after="0")
+        elif has and not had:
+            words = f"{action} is trained now: {sets_of(plain(has))} a week"
+            yield Change("action", words, 28, subject=action, before="0", after=plain(has))
+
+
+def _high(count: Count) -> float:
+    return count.high
+
+
+def _sides(pairs: Sequence[WeekPair]) -> tuple[list[Tally], list[Tally]]:
+    return [one.old for one in pairs], [one.new for one in pairs]
+
+
+def _trained(pairs: Iterable[WeekPair]) -> list[str]:
+    """The groups that get anything in either version, in the order of the body."""
+    got = {group for pair in pairs for week in (pair.old, pair.new) for group in week.groups()}
+    return [group for group in catalogue.groups if group in got]
+
+
+def nested(group: str, other: str) -> bool:
+    """Whether one of two groups holds the other."""
+    one, two = set(catalogue.groups[group]), set(catalogue.groups[other])
+    return one <= two or two <= one
