@@ -2,14 +2,17 @@
 
 from __future__ import annotations
 
+from ..counting.change import PartChange
 from ..wording.words import counted_noun, first_of, plain, sets_of, week_list
 from .change import Change, Collector
 from .sessions import lines_by_week
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
-    from collections.abc import Iterator, Sequence
+    from collections.abc import Iterator, Mapping, Sequence
 
+    from ..counting.set_group import SetGroup
+    from ..counting.week import Week
     from .matching import Held, LinePairs
     from .sessions import WeekPair
     from .values import LineState
@@ -146,7 +149,6 @@ def _missed(series: dict[tuple[str, str, str], Run], pairs: Sequence[WeekPair]) 
             if was == now
             and min(changed) < week < max(changed)
             and week not in deloads
-            and was in {run[one][0] for one in changed}
         ]
         if missed and len(missed) < len(changed):
             value = run[missed[0]][0]
@@ -190,72 +192,66 @@ def _one_week(series: dict[tuple[str, str, str], Run]) -> Iterator[Change]:
 
 
 def _eased_by_half(pairs: Sequence[WeekPair]) -> Iterator[Change]:
-    """Weeks that the edit leaves easier in a part of their lines only."""
-    for before, pair in zip(pairs, pairs[1:], strict=False):
-        was, now = _eased(before, pair, old=True), _eased(before, pair, old=False)
-        if not now or set(was) == set(now) and was == now:
+    """Weeks that the edit leaves easier in a part of their lifts only."""
+    for at, pair in enumerate(pairs):
+        was = _eased([one.old for one in pairs[: at + 1]])
+        now = _eased([one.new for one in pairs[: at + 1]])
+        if was == now or not now:
             continue
-        eased_before = sum(was.values())
-        lost = [line for line, eased in now.items() if not eased and was.get(line)]
-        kept = [line for line, eased in now.items() if not eased]
-        week = f"{'deload ' if pair.new.is_deload or pair.old.is_deload else ''}week {pair.number}"
-        if lost and eased_before > 1 and 2 * len(lost) >= eased_before - len(lost):
-            yield Change(
-                "deload",
-                f"{week} no longer eases {first_of([name for _, name in lost])}:"
-                f" {sum(now.values())} of {counted_noun(len(now), 'line')} eased, {eased_before} before",
-                77,
-                weeks=(pair.number,),
-                subject=lost[0][1],
-                before=plain(eased_before),
-                after=plain(sum(now.values())),
-            )
-        elif HARDLY < _share(now) < MOSTLY and _share(was) <= HARDLY and sum(now.values()) > 1:
-            yield Change(
-                "by half",
-                f"{week} is eased in {sum(now.values())} of {len(now)} lines;"
-                f" {first_of([name for _, name in kept])} keep their work",
-                77,
-                weeks=(pair.number,),
-                subject="the week",
-                before=plain(sum(was.values())),
-                after=plain(sum(now.values())),
-            )
+        before, after = sum(was.values()), sum(now.values())
+        lost = [lift for lift, eased in now.items() if not eased and was.get(lift)]
+        kept = [lift for lift, eased in now.items() if not eased]
+        is_deload = pair.new.is_deload or pair.old.is_deload
+        week = f"{'deload ' if is_deload else ''}week {pair.number}"
+        if lost and before > 1 and (is_deload or 3 * len(lost) >= before):
+            kind, words = "deload", f"{week} no longer eases {first_of(_names(pair.new, lost))}"
+            rest = f"{after} of {counted_noun(len(now), 'lift')} eased, {before} before"
+        elif HARDLY < _share(now) < MOSTLY and _share(was) <= HARDLY and after > 1:
+            kind, words = "by half", f"{week} is eased in {after} of {counted_noun(len(now), 'lift')}"
+            rest = f"not in {first_of(_names(pair.new, kept))}"
+        else:
+            continue
+        yield Change(
+            kind,
+            f"{words}: {rest}",
+            77,
+            weeks=(pair.number,),
+            subject=f"week {pair.number}",
+            before=plain(before),
+            after=plain(after),
+        )
 
 
-def _share(eased: dict[tuple[str, str], bool]) -> float:
+def _share(eased: Mapping[object, bool]) -> float:
     return sum(eased.values()) / len(eased) if eased else 0.0
 
 
-def _eased(before: WeekPair, pair: WeekPair, *, old: bool) -> dict[tuple[str, str], bool]:
-    """For each line of a week whether it asks for less than in the week before; by session and name."""
-    earlier = {(one.name, line.lift): line for one in _held(before, old) for line in one.lines}
-    found = {}
-    names = {id(was): new.name for was, new, _ in pair.visits.both}
-    for one in _held(pair, old):
-        for line in one.lines:
-            known = earlier.get((one.name, line.lift))
-            if known is not None:
-                found[names.get(id(one), one.name), line.name] = _is_less(known, line)
-    return found
+def _names(week: Week, lifts: Sequence[object]) -> list[str]:
+    """The names of lifts as the coach wrote them."""
+    return [week.lifts()[lift][0].name for lift in lifts]  # type: ignore[index]
 
 
-def _held(pair: WeekPair, old: bool) -> Iterator[Held]:
-    for was, now, _ in pair.visits.both:
-        yield was if old else now
-    yield from pair.visits.gone if old else pair.visits.new
+def _eased(weeks: Sequence[Week]) -> dict[object, bool]:
+    """For each lift of the last of some weeks, whether it asks for less than in the last usual week before.
+
+    Lifts that only one of the two weeks has are left out.
+    """
+    earlier = next((one for one in reversed(weeks[:-1]) if not one.is_deload), None)
+    if earlier is None:
+        return {}
+    known = earlier.lifts()
+    return {lift: _is_less(known[lift], groups) for lift, groups in weeks[-1].lifts().items() if lift in known}
 
 
-def _is_less(before: LineState, after: LineState) -> bool:
-    """Whether a line asks for fewer sets, a lighter load or more in reserve."""
-    if after.sets.middle != before.sets.middle:
-        return after.sets.middle < before.sets.middle
-    one, other = before.groups[0], after.groups[0]
-    for unit, load in one.measured.items():
-        if unit in other.measured and other.measured[unit] != load:
-            return other.measured[unit] < load
-    was, now = one.written_reserve, other.written_reserve
-    return was is not None and now is not None and now.middle > was.middle
+def _is_less(before: list[SetGroup], after: list[SetGroup]) -> bool:
+    """Whether a lift is done for fewer sets, with a lighter load or with more in reserve."""
+    was, now = (sum(one.sets.middle for one in groups) for groups in (before, after))
+    if was != now:
+        return now < was
+    change = PartChange(before, after)
+    if change.load is not None and change.load != 100:
+        return change.load < 100
+    return change.reserve is not None and change.reserve > 0
 
 
 # Elsewhere

@@ -20,7 +20,7 @@ if TYPE_CHECKING:
 LEAST_MINUTES = 5
 """Minutes, in the middle of the range, from which a session's length is said to change."""
 
-SESSION, MOVED, LINE, SWAP, VALUES, ORDER = 60.0, 45.0, 20.0, 25.0, 15.0, 12.0
+SESSION, MOVED, LINE, SWAP, VALUES, ORDER = 74.0, 45.0, 20.0, 25.0, 15.0, 12.0
 """How telling a change is: a session gone or new, on another day; a line gone or new, swapped; other values."""
 
 
