@@ -7,7 +7,7 @@ from __future__ import annotations
 
 import sys
 
-from ..reporters import CHANGES, EXERCISES, REVIEW, RULES, print_as
+from ..reporters import CHANGES, EXERCISES, REVIEW, RULES, TALLY, print_as
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -17,6 +17,9 @@ if TYPE_CHECKING:
     Run = Callable[[list[str]], int]
     """Takes the words that follow the command's name, and gives the exit code."""
 
+
+BY = ("muscle", "action", "day", "session", "lift")
+"""What a tally may be by; a test holds it to the tables that there are."""
 
 COMMANDS: dict[str, Run] = {}
 """The commands by name, in the order of the help."""
@@ -204,6 +207,26 @@ def _compare(words: list[str]) -> int:
     from .weigh import compare
 
     return compare(chosen, paths, date.today())
+
+
+@_command(
+    f"tally {_forms(TALLY)} [--week N] [--by muscle|action|day|session|lift] [--] [PATH ...]",
+    """
+    says what the weeks hold: sets by muscle group against floor and limit, under 8 and from 8
+    repetitions, joint actions that get nothing, sessions with minutes, the hardest lifts; weeks
+    side by side where they differ.
+    """,
+)
+def _tally(words: list[str]) -> int:
+    chosen, paths = _split(words, {"--as": TALLY, "--week": None, "--by": BY})
+    week = chosen.get("--week", "0")
+    if not week.isdecimal() or len(week) > 4 or ("--week" in chosen and not int(week)):
+        raise RefusedError("--week takes the number of a week, from 1")
+    from datetime import date
+
+    from .weigh import show_tally
+
+    return show_tally(chosen, int(week), paths or ["."], date.today())
 
 
 @_command(

@@ -4,13 +4,13 @@ from __future__ import annotations
 
 import sys
 
-from ..reporters import CHANGES, print_as
+from ..reporters import CHANGES, TALLY, print_as
+from ..wording.words import safe
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
     from datetime import date
 
-    from ..weighing.comparison import Comparison
 
 
 def compare(chosen: dict[str, str], paths: list[str], today: date) -> int:
@@ -27,4 +27,16 @@ def compare(chosen: dict[str, str], paths: list[str], today: date) -> int:
         print(f"spotline: nothing was compared ({fault})", file=sys.stderr)
         return 2
     print_as(chosen.get("--as", "text"), CHANGES, result)
+    return 2 if result.faults else 0
+
+
+def show_tally(chosen: dict[str, str], week: int, paths: list[str], today: date) -> int:
+    """Prints the tables that are asked for; the exit code: 2 where something could not be counted."""
+    from ..weighing.tally import tally
+
+    result = tally(paths, today, chosen.get("--by", ""), week)
+    if result.tallied or chosen.get("--as") == "json":
+        print_as(chosen.get("--as", "table"), TALLY, result)
+    for fault in result.faults:
+        print(f"spotline: {safe(fault)}", file=sys.stderr)
     return 2 if result.faults else 0

@@ -1,4 +1,4 @@
-"""The forms that reviews, comparisons, exercises and rules are printed in: one module a form.
+"""The forms that reviews, comparisons, tallies, exercises and rules are printed in: one module a form.
 
 Such a module prints by its function ``report``. The tables below name it for each form: from them the command
 line takes which forms there are, and a module is imported when its form is asked for.
@@ -19,6 +19,9 @@ RULES = {"text": "rules_text", "json": "rules_json"}
 
 CHANGES = {"text": "changes_text", "markdown": "changes_markdown", "json": "changes_json"}
 """Forms of a comparison: ``report(comparison)``."""
+
+TALLY = {"table": "tally_text", "json": "tally_json", "csv": "tally_csv", "markdown": "tally_markdown"}
+"""Forms of a tally: ``report(tallies)``."""
 
 
 def print_as(form: str, forms: dict[str, str], *what: object) -> None:

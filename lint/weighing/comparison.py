@@ -142,25 +142,27 @@ def compared_programme(
         for one in gone
     ] + [Change("athlete", f"{_name(one)} is new on it", 60, subject=_name(one), after=_name(one)) for one in added]
     for before, after in pairs:
-        changes = [*squad, *waivers, *ledger_changes(before, after)]
-        names = session_names(week_pairs(before, after))
+        week_by_week = week_pairs(before, after)
+        changes = [*squad, *waivers, *ledger_changes(before, after, week_by_week)]
+        names = session_names(week_by_week)
         changes += finding_changes(old.findings, new.findings, names, _name(after))
         weeks = [week.number for week in after.weeks][: len(before.weeks)]
         found.append(Compared(new.name, after.programme.name, _name(after), weeks, changes))
     return _joined(found)
 
 
-def ledger_changes(old: Ledger, new: Ledger) -> list[Change]:
+def ledger_changes(old: Ledger, new: Ledger, pairs: Sequence[WeekPair]) -> list[Change]:
     """What changed between two ledgers: the person, the sessions, the dose, days and hours."""
     before, after = (one.athlete for one in (old, new))
-    changes = [*renamed(before, after), *athlete_changes(before, after), *programme_changes(old, new)]
-    pairs = week_pairs(old, new)
-    if all(pair.old.visits == pair.new.visits for pair in pairs) and len(old.weeks) == len(new.weeks):
-        return changes
+    around = programme_changes(old, new)
+    changes = [*renamed(before, after), *athlete_changes(before, after), *around]
+    is_same = all(pair.visits.are_same for pair in pairs)
     changes += session_changes(pairs)
-    changes += out_of_line(pairs)
-    changes += dose_changes(pairs)
-    changes += spacing_changes(old, new)
+    if not is_same:
+        changes += out_of_line(pairs)
+        changes += dose_changes(pairs)
+    if around or not is_same:
+        changes += spacing_changes(old, new)
     return changes
 
 

@@ -68,11 +68,18 @@ class LinePairs:
         kept = set(_rising(inner))
         self.reordered = [new.lines[place].name for place in sorted(inner) if place not in kept]
 
+    @property
+    def are_same(self) -> bool:
+        """Whether all lines say the same, in the same order, and train the same."""
+        if self.gone or self.new or self.swapped or self.reordered:
+            return False
+        return all(old.values == new.values and old.trains == new.trains for old, new in self.both)
+
 
 class VisitPairs:
     """The visits of two versions of a week: those in both with their lines, those gone and those new."""
 
-    __slots__ = ("both", "gone", "new")
+    __slots__ = ("are_same", "both", "gone", "new")
 
     def __init__(self, old: Iterable[Visit], new: Iterable[Visit]) -> None:
         before, after = [Held(one) for one in old], [Held(one) for one in new]
@@ -92,6 +99,9 @@ class VisitPairs:
         self.both = [(before[i], after[j], LinePairs(before[i], after[j])) for i, j in taken_old.items()]
         self.gone = [one for i, one in enumerate(before) if i not in taken_old]
         self.new = [one for j, one in enumerate(after) if j not in taken_old.values()]
+        self.are_same = not (self.gone or self.new) and all(
+            one.visit.day == other.visit.day and lines.are_same for one, other, lines in self.both
+        )
 
 
 def _may_match(old: Held, new: Held) -> bool:

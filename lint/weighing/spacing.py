@@ -9,7 +9,7 @@ from .change import Change
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
-    from collections.abc import Iterator, Sequence
+    from collections.abc import Iterator
 
     from ..counting.ledger import Ledger
 

@@ -23,9 +23,10 @@ UNITS = {"distance": "m", "velocity": "m/s"}
 class LineState:
     """A line as it is done on one visit: what is lifted (``lift``, alike for all names of an exercise), as the
     coach calls it (``name``), and its ``values``, words by key. ``sets`` are those of all its groups of sets.
+    ``trains`` are the muscles that the exercise trains, directly and not.
     """
 
-    __slots__ = ("groups", "lift", "line", "name", "sets", "values")
+    __slots__ = ("groups", "lift", "line", "name", "sets", "trains", "values")
 
     def __init__(self, line: Prescription, groups: list[SetGroup]) -> None:
         first = groups[0]
@@ -35,6 +36,7 @@ class LineState:
         self.lift = first.exercise.name if first.exercise else fold(first.name)
         self.sets = sum((one.sets for one in groups), Range(0, 0))
         self.values = _values(line, groups)
+        self.trains = (first.exercise.direct, first.exercise.indirect) if first.exercise else ((), ())
 
     @property
     def one_sided(self) -> str:
