@@ -15,6 +15,7 @@ if TYPE_CHECKING:
 
     from .documents.open_documents import OpenDocuments
     from .documents.snapshot import Snapshot
+    from .features.changes import Past
     from .protocol.client import Client
 
 TRIGGER_CHARACTERS = [" ", "/", "[", "{", "*"]
@@ -30,6 +31,7 @@ class DocumentRequests:
     def __init__(self, documents: OpenDocuments, client: Client) -> None:
         self._documents = documents
         self._client = client
+        self._past: dict[str, Past] = {}
 
     def handlers(self) -> Iterator[tuple[str, Callable[[Any], object], object]]:
         """The method of each request, its handler, and what the server announces of it."""
@@ -161,8 +163,11 @@ class DocumentRequests:
             return None
         if not self._client.lenses:
             return []
+        from .features.changes import change_lenses
+
         snapshot, converter = found
-        return [converter.lens(lens) for lens in lenses(snapshot)]
+        shown = [*change_lenses(snapshot, self._past), *lenses(snapshot)]
+        return [converter.lens(lens) for lens in sorted(shown, key=lambda lens: lens.start)]
 
     # Pages, which commands answer: a title and Markdown
 
@@ -175,9 +180,21 @@ class DocumentRequests:
 
     def week_page(self, uri: str, week: int, athlete: int = 0) -> tuple[str, str]:
         """The table of a programme's week (from 1), for the athlete at an index."""
+        from ..weighing.holdings import Bounds
         from .features.week_table import week_table
 
         snapshot = self._documents.snapshot(uri)
         if snapshot is None or snapshot.last_good is None:
             raise ValueError(f"there is no programme to be counted in {uri}")
-        return f"week {week}", week_table(snapshot.last_good.ledgers[athlete], week)
+        good = snapshot.last_good
+        bounds = Bounds(snapshot.workspace.rules, good.team)
+        return f"week {week}", week_table(good.ledgers[athlete], week, bounds)
+
+    def changes_page(self, uri: str) -> tuple[str, str]:
+        """What changed in a document since the last commit, in training terms."""
+        from .features.changes import changes_page
+
+        snapshot = self._documents.snapshot(uri)
+        if snapshot is None or not snapshot.path:
+            raise ValueError(f"there is no file of ours in {uri}")
+        return "since the last commit", changes_page(snapshot, self._past)

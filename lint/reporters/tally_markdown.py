@@ -3,9 +3,9 @@
 from __future__ import annotations
 
 from ..weighing.holdings import COLUMNS, in_words
-from ..wording.words import listed, week_list
+from ..wording.words import week_list
 from .changes_markdown import md
-from .tally_text import TITLES, heading
+from .tally_text import TITLES, heading, in_joints
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -30,7 +30,7 @@ def markdown(result: Tallies) -> Iterator[str]:
                 yield from rows_of(part, by)
                 yield ""
             if not result.by or result.by == "action":
-                yield f"Nothing for {listed(part.untrained())}.\n"
+                yield f"No set for {in_joints(part.untrained())}.\n"
 
 
 def rows_of(part: WeekHoldings, by: str) -> Iterator[str]:

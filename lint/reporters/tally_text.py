@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from textwrap import wrap
 
+from ..body import catalogue
 from ..weighing.holdings import COLUMNS, in_words
 from ..wording.words import counted_noun, listed, safe, sets_of, week_list
 from .layout import bold, strong
@@ -21,7 +22,7 @@ WIDTH = 80
 MOST_LIFTS = 8
 """Lifts that an overview names; a table by lift names all."""
 
-LONGEST = 26
+LONGEST = 32
 """Letters of a name in a table."""
 
 SPARE = ("days", "indirect", "lifts", "hard sets")
@@ -111,26 +112,51 @@ def _side_by_side(weeks: Sequence[WeekHoldings], by: str, most: int | None) -> I
     """A column for each different week; columns that do not fit stand in further tables below."""
     tables = [{row.name: row for row in part.rows(by)[:most]} for part in weeks]
     names = list(dict.fromkeys(name for table in tables for name in table))
-    label = max(map(len, map(_cut, [*names, by])), default=0)
-    columns = [
-        [_short_weeks(part), *(_cell(table.get(name)) for name in names)]
-        for part, table in zip(weeks, tables, strict=True)
-    ]
+    lines = [*names, *(["together"] if by in ("session", "day") else [])]
+    label = max(map(len, map(_cut, [*lines, by])))
+    bounds = _bounds(tables, names) if by == "muscle" else []
+    room = WIDTH - label - sum(map(_wide, bounds))
+    columns = _columns(weeks, tables, names, by)
     while columns:
-        taken: list[list[str]] = []
-        while columns and label + sum(_wide(one) for one in [*taken, columns[0]]) <= WIDTH:
+        taken = [columns.pop(0)]
+        while columns and sum(map(_wide, taken)) + _wide(columns[0]) <= room:
             taken.append(columns.pop(0))
-        if not taken:
-            taken.append([cell[: WIDTH - label - 2] for cell in columns.pop(0)])
-        lines = [
-            [_cut(name), *(column[at] for column in taken)]
-            for at, name in enumerate([by, *names])
+        shown = [*taken, *bounds]
+        table = [
+            [_cut(name), *(column[at] for column in shown)]
+            for at, name in enumerate([by, *lines])
             if not at or any(column[at] for column in taken)
         ]
-        for line in aligned(lines):
-            yield line.rstrip()
+        for line in aligned(table):
+            yield line[:WIDTH].rstrip()
         if columns:
             yield ""
+
+
+def _columns(
+    weeks: Sequence[WeekHoldings], tables: Sequence[dict[str, Row]], names: Sequence[str], by: str
+) -> list[list[str]]:
+    """A column for each different week of this table, its weeks at the head."""
+    alike: dict[tuple[str, ...], list[int]] = {}
+    for part, table in zip(weeks, tables, strict=True):
+        cells = [_cell(table.get(name)) for name in names]
+        if by in ("session", "day"):
+            cells.append(f"{part.week.all_sets()} in {part.minutes} min")
+        alike.setdefault(tuple(cells), []).extend(part.numbers)
+    return [[week_list(sorted(numbers)), *cells] for cells, numbers in alike.items()]
+
+
+def _bounds(tables: Sequence[dict[str, Row]], names: Sequence[str]) -> list[list[str]]:
+    """The columns of floors and limits, where there are any."""
+    columns = []
+    for bound in ("floor", "limit"):
+        cells = [
+            next((in_words(table[name].values[bound]) for table in tables if name in table), "")
+            for name in names
+        ]
+        if any(cells):
+            columns.append([bound, *cells])
+    return columns
 
 
 def _cell(row: Row | None) -> str:
@@ -139,10 +165,6 @@ def _cell(row: Row | None) -> str:
 
 def _wide(column: Sequence[str]) -> int:
     return max(map(len, column)) + 2
-
-
-def _short_weeks(part: WeekHoldings) -> str:
-    return week_list(part.numbers)
 
 
 def aligned(rows: Sequence[Sequence[str]]) -> Iterator[str]:
@@ -172,15 +194,25 @@ def _sum(part: WeekHoldings) -> str:
 
 def _nothing(weeks: Sequence[WeekHoldings]) -> Iterator[str]:
     """The joint actions that get nothing, with the weeks where these differ."""
-    by_names: dict[tuple[str, ...], list[int]] = {}
-    every = [set(part.untrained()) for part in weeks]
-    always = set.intersection(*every) if every else set()
-    in_order = [action for action in weeks[0].untrained() if action in always] if weeks else []
+    every = [part.untrained() for part in weeks]
+    always = [action for action in every[0] if all(action in one for one in every)] if every else []
     yield ""
-    if in_order:
-        yield from _wrapped(f"Nothing for: {listed(in_order)}.")
+    if always:
+        yield from _wrapped(f"No set for {in_joints(always)}.")
+    by_names: dict[tuple[str, ...], list[int]] = {}
     for part, untrained in zip(weeks, every, strict=True):
-        if untrained - always:
-            by_names.setdefault(tuple(sorted(untrained - always)), []).extend(part.numbers)
+        further = tuple(action for action in untrained if action not in always)
+        if further:
+            by_names.setdefault(further, []).extend(part.numbers)
     for names, numbers in by_names.items():
-        yield from _wrapped(f"In {week_list(sorted(numbers))} nothing for {listed(names)}, either.")
+        yield from _wrapped(f"In {week_list(sorted(numbers))} none for {listed(names)}, either.")
+
+
+def in_joints(actions: Sequence[str]) -> str:
+    """Joint actions in words, a joint of which none is left out by its own name."""
+    joints: dict[str, list[str]] = {}
+    for name, action in catalogue.actions().items():
+        joints.setdefault(action.joint, []).append(name)
+    whole = [joint for joint, names in joints.items() if len(names) > 1 and set(names) <= set(actions)]
+    rest = [one for one in actions if catalogue.actions()[one].joint not in whole]
+    return listed([*rest, *([f"anything at the {listed(whole, 'or')}"] if whole else [])])

@@ -18,6 +18,9 @@ ENDINGS = (".yaml", ".yml")
 SAFE = ("-c", "core.fsmonitor=false", "-c", "core.quotePath=false")
 """Settings that keep a repository's own from running a program."""
 
+PATIENCE = 60
+"""Seconds that git may take."""
+
 LINK = "120000"
 """The mode of a symbolic link in git's tree."""
 
@@ -27,13 +30,23 @@ class RevisionError(Exception):
 
 
 class Repository:
-    """A git repository: ``root`` is the real path of its top folder."""
+    """A git repository: ``root`` is the real path of its top folder. Raises `RevisionError` where there is none."""
 
-    __slots__ = ("root",)
+    __slots__ = ("_log", "root")
 
     def __init__(self, folder: str) -> None:
-        out = _git(folder or os.curdir, "rev-parse", "--show-toplevel")
-        self.root = os.path.realpath(out.decode(errors="surrogateescape").rstrip("\n"))
+        out = _git(folder or os.curdir, "rev-parse", "--show-toplevel", "--absolute-git-dir")
+        top, own = (os.fsdecode(line) for line in out.rstrip(b"\n").split(b"\n"))
+        self.root = os.path.realpath(top)
+        self._log = os.path.join(own, "logs", "HEAD")
+
+    def stamp(self) -> tuple[int, int] | None:
+        """What differs once there is another commit; None where git keeps no log that would tell."""
+        try:
+            found = os.stat(self._log)
+        except OSError:
+            return None
+        return found.st_mtime_ns, found.st_size
 
     def commit(self, revision: str) -> str:
         """The id of the commit that a revision names. Raises `RevisionError`."""
@@ -110,9 +123,13 @@ def _write(folder: str, path: str, content: bytes, *, is_link: bool) -> None:
 def _git(folder: str, *words: str, given: bytes = b"") -> bytes:
     """What git prints when it is run in a folder. Raises `RevisionError`."""
     try:
-        done = subprocess.run(["git", *SAFE, "-C", folder, *words], input=given, capture_output=True)
+        done = subprocess.run(
+            ["git", *SAFE, "-C", folder, *words], input=given, capture_output=True, timeout=PATIENCE
+        )
     except FileNotFoundError as fault:
         raise RevisionError("git is not installed here") from fault
+    except subprocess.TimeoutExpired as fault:
+        raise RevisionError(f"git {words[0]} takes longer than {PATIENCE} s") from fault
     if done.returncode:
         lines = done.stderr.decode(errors="replace").strip().splitlines()
         raise RevisionError(lines[0] if lines else f"git {words[0]} failed")

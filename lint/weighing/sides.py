@@ -55,18 +55,6 @@ class Side:
         paths = [shown(os.path.join(self.base, *key.split("/"))) for key in sorted(keys) if key not in known]
         self.paths += [path for path in paths if os.path.isfile(path)]
 
-    def plain(self, one: FileReview) -> object:
-        """The plain data of one of its files."""
-        root = self.workspace.overlay.read(one.file).root
-        return None if root is None else root.plain
-
-    def waivers(self, one: FileReview) -> list[Waiver]:
-        """The waivers that hold in one of its files."""
-        if one.reading is None:
-            return []
-        rules = [rule.name for rule in (*self.workspace.rules, *one.team.rules)]
-        return holding(one.reading, rules, self.workspace.today)
-
     def review(self) -> None:
         """Reviews its files."""
         if self.paths:
@@ -94,7 +82,7 @@ def compare_paths(old: str, new: str, today: date) -> Comparison:
     one, two = (side.reviews[side.key(os.path.realpath(path))] for side, path in ((before, old), (after, new)))
     result = Comparison()
     result.looked_at = 1
-    _compare_pair(before, one, after, two, result)
+    compare_reviews((before.workspace, one), (after.workspace, two), result)
     return result
 
 
@@ -152,7 +140,7 @@ def _compared(old: Side, new: Side) -> Comparison:
         elif two is None:
             result.gone.append((old.key(one.file.real), _in_short(one)))
         else:
-            _compare_pair(old, one, new, two, result)
+            compare_reviews((old.workspace, one), (new.workspace, two), result)
     _once_a_person(result)
     return result
 
@@ -187,19 +175,38 @@ def _share(one: FileReview, two: FileReview) -> float:
     return len(lines[0] & lines[1]) / most if most else 1.0
 
 
-def _compare_pair(past: Side, old: FileReview, present: Side, new: FileReview, result: Comparison) -> None:
+def compare_reviews(
+    past: tuple[Workspace, FileReview], present: tuple[Workspace, FileReview], result: Comparison
+) -> None:
+    """Adds what changed in one file to a comparison; each version comes with the workspace that read it."""
+    (were, old), (are, new) = past, present
     if _fault(old, result, "the old side") or _fault(new, result, "the new side"):
         return
     if old.kind != new.kind:
         result.faults.append(f"{new.name}: {old.kind or 'other'} file against {new.kind or 'other'} file")
     elif new.kind == "athlete":
-        before, after = past.workspace.athlete_at(old.file).athlete, present.workspace.athlete_at(new.file).athlete
+        before, after = were.athlete_at(old.file).athlete, are.athlete_at(new.file).athlete
         changes = [*renamed(before, after), *athlete_changes(before, after)]
         result.compared.append(Compared(new.name, "", after.name if after else "", (), changes))
     elif new.kind in ("team", "exercises"):
-        result.compared.append(Compared(new.name, "", "", (), _settings(past.plain(old), present.plain(new))))
+        changes = list(_settings(_plain(were, old), _plain(are, new)))
+        result.compared.append(Compared(new.name, "", "", (), changes))
     else:
-        result.compared += compared_programme(old, past.waivers(old), new, present.waivers(new))
+        result.compared += compared_programme(old, _waivers(were, old), new, _waivers(are, new))
+
+
+def _plain(workspace: Workspace, one: FileReview) -> object:
+    """The plain data of a file."""
+    root = workspace.overlay.read(one.file).root
+    return None if root is None else root.plain
+
+
+def _waivers(workspace: Workspace, one: FileReview) -> list[Waiver]:
+    """The waivers that hold in a file."""
+    if one.reading is None:
+        return []
+    rules = [rule.name for rule in (*workspace.rules, *one.team.rules)]
+    return holding(one.reading, rules, workspace.today)
 
 
 def _fault(one: FileReview, result: Comparison, side: str = "") -> bool:

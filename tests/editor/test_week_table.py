@@ -7,7 +7,10 @@ from collections.abc import Callable
 import pytest
 
 from spotline.lint.counting.ledger import Ledger
-from spotline.lint.editor.features.week_table import week_table
+from spotline.lint.editor.features import week_table as page
+from spotline.lint.engine.registry import all_rules
+from spotline.lint.team.settings import Team
+from spotline.lint.weighing.holdings import Bounds
 
 Build = Callable[..., Ledger]
 
@@ -30,6 +33,11 @@ sessions:
 """
 
 
+def week_table(ledger: Ledger, week: int) -> str:
+    """The page of a week, with the limits of a team that has set none."""
+    return page.week_table(ledger, week, Bounds(all_rules(), Team()))
+
+
 @pytest.fixture(scope="module")
 def ledger(programme: Build) -> Ledger:
     return programme(PLAN)
@@ -46,9 +54,9 @@ def test_sessions_and_groups(ledger: Ledger) -> None:
     assert "| **week** |  | " in page
     assert "| **8-9** |" in page
     # triceps: 3 x 0.5 + 2-3; chest 3
-    assert "| triceps | 3.5-4.5 | 2-3 | Mon | bench press 1.5, cable pushdown 2-3 |" in page
-    assert "| chest | 3 | 3 | Mon | bench press 3 |" in page
-    assert "| quadriceps | 3 | 3 | Thu | leg extension 3 |" in page
+    assert "| triceps | 3.5-4.5 | 2-3 | 0 | 2-3 | 20 | Mon | bench press 1.5, cable pushdown 2-3 |" in page
+    assert "| chest | 3 | 3 | 0 | 3 | 20 | Mon | bench press 3 |" in page
+    assert "| quadriceps | 3 | 3 | 0 | 3 | 20 | Thu | leg extension 3 |" in page
     assert "Against" not in page
 
 

@@ -2,12 +2,12 @@
 
 from __future__ import annotations
 
-from ...counting.credits import DIRECT
-from ...model.naming import day_name
+from ...reporters.tally_text import in_joints
 from ...schemas.spellings import plain_spelling
+from ...weighing.holdings import WeekHoldings, in_words
 from ...wording.words import sets_of
 from ..explain.counts import HALF_NOTE, sets_by_exercise
-from ..explain.markdown import bullets, md, minutes, name_of, paragraphs, table
+from ..explain.markdown import bullets, md, name_of, paragraphs, table
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -16,22 +16,28 @@ if TYPE_CHECKING:
     from ...counting.ledger import Ledger
     from ...counting.set_group import SetGroup
     from ...counting.week import Week
+    from ...weighing.holdings import Bounds
 
 COMPARED_KEYS = ("reps", "load", "rir", "rpe", "rest", "tempo", "hold", "distance")
 """Keys of a line whose values are shown where they differ from the week before."""
 
 
-def week_table(ledger: Ledger, week_number: int) -> str:
-    """The page of a week (from 1) as Markdown; where the programme has no such week, the page says so."""
+def week_table(ledger: Ledger, week_number: int, bounds: Bounds) -> str:
+    """The page of a week (from 1) as Markdown; where the programme has no such week, the page says so.
+
+    ``bounds`` are the limits and floors that hold for the programme.
+    """
     weeks = ledger.weeks
     if not 1 <= week_number <= len(weeks):
         return f"There is no week {week_number}: the programme runs {len(weeks)}."
     week = weeks[week_number - 1]
+    held = WeekHoldings(week, (week_number,), bounds)
     return paragraphs(
         f"### {_title(week)}",
-        "\n".join(_sessions_table(week)) if week.visits else "No session this week.",
-        "\n".join(_groups_table(week)),
+        "\n".join(_sessions_table(held)) if week.visits else "No session this week.",
+        "\n".join(_groups_table(held)),
         f"_{HALF_NOTE} Sets with more than 5 in reserve, and work for speed, do not count for a group._",
+        f"**No set for** {in_joints(held.untrained())}." if week.visits else "",
         _difference(weeks[week_number - 2], week) if week_number > 1 else "",
     )
 
@@ -42,35 +48,39 @@ def _title(week: Week) -> str:
     return f"Week {week.number} of {week.programme.weeks}{block}: {md(week.programme.name)}{who}"
 
 
-def _sessions_table(week: Week) -> Iterator[str]:
+def _sessions_table(held: WeekHoldings) -> Iterator[str]:
     rows = [
         (
-            day_name(week.programme.starts, visit.day) if visit.day else "any day",
-            md(visit.session.name),
-            minutes(visit.time().total),
-            str(visit.all_sets()),
+            in_words(row.values["day"]),
+            md(row.name),
+            f"{row.values['minutes']} min",
+            in_words(row.values["sets"]),
         )
-        for visit in week.visits
+        for row in held.rows("session")
     ]
-    total = ("**week**", "", f"**{minutes(week.time().total)}**", f"**{week.all_sets()}**")
+    total = ("**week**", "", f"**{held.minutes} min**", f"**{held.week.all_sets()}**")
     yield from table(("day", "session", "time", "sets"), [*rows, total])
 
 
-def _groups_table(week: Week) -> Iterator[str]:
-    groups = sorted(week.groups(), key=lambda group: -week.sets(group).high)
+GROUP_COLUMNS = ("sets", "direct", "under 8", "from 8", "floor", "limit")
+"""What is said of each group, between its name and its days; a column that says nothing is left out."""
+
+
+def _groups_table(held: WeekHoldings) -> Iterator[str]:
+    known = held.rows("muscle")
+    columns = [name for name in GROUP_COLUMNS if any(in_words(row.values[name]) for row in known)]
     rows = [
         (
-            group,
-            str(week.sets(group)),
-            str(week.sets(group, DIRECT)),
-            ", ".join(day_name(week.programme.starts, day)[:3] for day in week.sets(group).days()),
-            ", ".join(sets_by_exercise(week.sets(group))),
+            f"**{row.name}: {row.mark}**" if row.mark else row.name,
+            *(in_words(row.values[name]) for name in columns),
+            in_words(row.values["days"]).replace(" ", ", "),
+            ", ".join(sets_by_exercise(held.week.sets(row.name))),
         )
-        for group in groups
-        if week.sets(group)
+        for row in known
+        if held.week.sets(row.name) or row.mark
     ]
     if rows:
-        yield from table(("group", "sets", "direct", "days", "from"), rows)
+        yield from table(("group", *columns, "days", "from"), rows)
     else:
         yield "No set that counts for a muscle group."
 
