@@ -87,16 +87,17 @@ def _forms(table: Iterable[str]) -> str:
 
 
 @_command(
-    f"review {_forms(REVIEW)} [--record-known] [--rules-from MODULE] [--] [PATH ...]",
+    f"review {_forms(REVIEW)} [--record-known] [--report] [--rules-from MODULE] [--] [PATH ...]",
     """
     reviews programme and athlete files (*.programme.yaml, *.athlete.yaml), or all of them below
     the folders named; without a path, below this folder. Cards are for people and the default on a
     terminal, lines the default elsewhere. --record-known puts all that is found on record, so that
-    only what is new blocks from then on. --rules-from adds the rules of a Python module of your own.
+    only what is new blocks from then on. --report says in five lines at most what files that pass
+    change against the last commit. --rules-from adds the rules of a Python module of your own.
     """,
 )
 def _review(words: list[str]) -> int:
-    chosen, paths = _split(words, {"--as": REVIEW, "--record-known": (), "--rules-from": None})
+    chosen, paths = _split(words, {"--as": REVIEW, "--record-known": (), "--report": (), "--rules-from": None})
     from datetime import date
 
     if "--rules-from" in chosen and not _take_rules(chosen["--rules-from"]):
@@ -107,6 +108,10 @@ def _review(words: list[str]) -> int:
         return _record(record_known, paths or ["."], date.today())
     result = review(paths or ["."], date.today())
     print_as(chosen.get("--as") or ("cards" if sys.stdout.isatty() else "lines"), REVIEW, result)
+    if "--report" in chosen and result.exit_code == 0:
+        from .weigh import report
+
+        report(paths, date.today())
     return result.exit_code
 
 

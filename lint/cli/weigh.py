@@ -40,3 +40,17 @@ def show_tally(chosen: dict[str, str], week: int, paths: list[str], today: date)
     for fault in result.faults:
         print(f"spotline: {safe(fault)}", file=sys.stderr)
     return 2 if result.faults else 0
+
+
+def report(paths: list[str], today: date) -> None:
+    """Says what files change against the last commit, in five lines at most; why where that cannot be said."""
+    from ..reporters.changes_text import in_few_lines
+    from ..weighing.revision import RevisionError
+    from ..weighing.sides import NothingToCompareError, compare_since
+
+    try:
+        result = compare_since("HEAD", paths, today)
+    except (RevisionError, NothingToCompareError) as fault:
+        print(f"spotline: no report on what changed ({safe(str(fault))})", file=sys.stderr)
+        return
+    print("\n".join(in_few_lines(result)))

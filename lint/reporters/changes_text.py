@@ -72,6 +72,29 @@ def heading(one: Compared) -> str:
     return ", ".join(part for part in (one.file, one.who, weeks) if part)
 
 
+MOST_IN_FEW = 5
+"""Lines at most of a report on a commit that passes."""
+
+
+def in_few_lines(result: Comparison, most: int = MOST_IN_FEW) -> list[str]:
+    """What changed in so many lines at most, none of them wrapped; who or what changes most comes first."""
+    if result.is_nothing:
+        return [NOTHING]
+    several = result.changed
+    rest = [
+        *(f"new file {name}: {what}" for name, what in result.new),
+        *(f"file gone {name}: {what}" for name, what in result.gone),
+        *(f"cannot be compared: {fault}" for fault in result.faults),
+    ]
+    lines = [f"{heading(one)}: {sentence}" for one in several for _, sentence in one.first(1)] + rest
+    if len(several) == 1 and not rest:
+        said = several[0].first(most - 1)
+        lines = [heading(several[0]), *(f"  {label(change)}: {sentence}" for change, sentence in said)]
+    if len(lines) > most:
+        lines = [*lines[: most - 1], f"and {len(lines) - most + 1} more: spotline compare --since HEAD"]
+    return [safe(line) for line in lines]
+
+
 LABELS = {
     "person": "person",
     "out of line": "out of line",

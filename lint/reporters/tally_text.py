@@ -215,4 +215,5 @@ def in_joints(actions: Sequence[str]) -> str:
         joints.setdefault(action.joint, []).append(name)
     whole = [joint for joint, names in joints.items() if len(names) > 1 and set(names) <= set(actions)]
     rest = [one for one in actions if catalogue.actions()[one].joint not in whole]
-    return listed([*rest, *([f"anything at the {listed(whole, 'or')}"] if whole else [])])
+    parts = [listed(rest, "or"), f"nothing at the {listed(whole, 'or')}" if whole else ""]
+    return "; ".join(part for part in parts if part)
