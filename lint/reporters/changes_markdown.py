@@ -7,7 +7,7 @@ import re
 from ..weighing.change import PARTS
 from ..weighing.comparison import MOST_LINES
 from ..wording.words import counted_noun, safe
-from .changes_text import LABELS, NOTHING, heading, sorted_by_session
+from .changes_text import LABELS, NOTHING, heading
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -39,7 +39,9 @@ def markdown(result: Comparison, largest: int = LARGEST) -> str:
         block = "\n".join(_details(one))
         if len(block) > room:
             left = len(several) - at
-            folded.append(f"\nDetails of {counted_noun(left, 'more programme or file')} are too long for here.")
+            folded.append(
+                f"\nDetails of {counted_noun(left, 'more programme or file')} are too long for here."
+            )
             break
         room -= len(block)
         folded.append(block)
@@ -75,7 +77,7 @@ def _strong(words: str, is_first: bool) -> str:
 def _details(one: Compared) -> Iterator[str]:
     yield f"\n<details><summary>{md(heading(one))}: {counted_noun(len(one.changes), 'change')}</summary>\n"
     for part in PARTS:
-        for change in sorted_by_session(one.changes, part):
+        for change in one.details(part):
             yield f"- {LABELS[part]}: {md(change.sentence(one.weeks))}"
     yield "\n</details>"
 

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from ..weighing.change import PARTS
+from ..weighing.change import PARTS, joined
 from ..weighing.comparison import MOST_LINES
 from ..wording.words import counted_noun, safe, week_list
 from .layout import bold, row, strong, terminal_width
@@ -111,20 +111,11 @@ def label(change: Change) -> str:
 
 
 def _details(result: Comparison, width: int, bold: bool) -> Iterator[str]:
-    several = result.changed
-    for one in several:
-        told = {id(change) for change, _ in one.first()} if len(several) == 1 else set()
-        rest = [change for change in one.changes if id(change) not in told]
-        if not rest:
-            continue
-        yield strong(safe(heading(one)), bold)
-        for part in PARTS:
-            for number, change in enumerate(sorted_by_session(rest, part)):
-                name = LABELS[part] if not number else ""
-                yield from row(name, change.sentence(one.weeks), width, COLUMN)
-
-
-def sorted_by_session(changes: list[Change], part: str) -> list[Change]:
-    """The changes of one part; those of lines by their sessions."""
-    own = [one for one in changes if one.part == part]
-    return sorted(own, key=lambda one: one.session) if part == "lines" else own
+    """All changes of what the summary does not say in full."""
+    for one in result.changed:
+        if len(one.first()) < len(joined(one.changes)) or len(result.changed) > 1:
+            yield strong(safe(heading(one)), bold)
+            for part in PARTS:
+                for number, change in enumerate(one.details(part)):
+                    name = LABELS[part] if not number else ""
+                    yield from row(name, change.sentence(one.weeks), width, COLUMN)

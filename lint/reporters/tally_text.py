@@ -95,7 +95,11 @@ def _of_one(rows: list[Row], by: str) -> Iterator[str]:
     columns = [name for name in COLUMNS[by] if any(in_words(row.values[name]) for row in rows)]
     while True:
         cells = [
-            [_cut(row.name), *(in_words(row.values[name]) for name in columns), *([row.mark] if marks else [])]
+            [
+                _cut(row.name),
+                *(in_words(row.values[name]) for name in columns),
+                *([row.mark] if marks else []),
+            ]
             for row in rows
         ]
         heads = [by, *columns, *([""] if marks else [])]

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from ..wording.words import week_list
+from ..wording.words import first_of, week_list
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -46,14 +46,19 @@ PART_OF = {
 """The kinds of changes, and the part that each stands in."""
 
 
+MOST_JOINED = 4
+"""Sessions or groups that are named in one sentence."""
+
+
 class Change:
     """A difference: its ``kind``, what it is about, the value ``before`` and ``after``, and its ``words``.
 
     ``weeks`` are those in which it holds, none where it is not bound to weeks. ``session`` is the session it
-    lies in, "" where it is no session's. ``weight``, from 0 to 100, says how telling it is.
+    lies in, "" where it is no session's. ``weight``, from 0 to 100, says how telling it is. ``lead`` is what
+    the words begin with where several changes may differ by that alone: a session, a day, a muscle group.
     """
 
-    __slots__ = ("after", "before", "kind", "session", "subject", "weeks", "weight", "words")
+    __slots__ = ("after", "before", "kind", "lead", "session", "subject", "weeks", "weight", "words")
 
     def __init__(
         self,
@@ -66,7 +71,9 @@ class Change:
         subject: str = "",
         before: str = "",
         after: str = "",
+        lead: str = "",
     ) -> None:
+        self.lead: Final = lead
         self.kind: Final = kind
         self.words: Final = words
         self.weight: Final = weight
@@ -84,9 +91,35 @@ class Change:
     def sentence(self, all_weeks: Sequence[int]) -> str:
         """Its words, with the weeks where these are not all that there are."""
         weeks = week_list(self.weeks)
-        if not self.weeks or set(self.weeks) >= set(all_weeks) or weeks in self.words:
+        is_said = weeks in self.words or " in week" in self.words
+        if not self.weeks or set(self.weeks) >= set(all_weeks) or is_said:
             return self.words
         return f"{self.words} ({weeks})"
+
+
+def joined(changes: Iterable[Change]) -> list[Change]:
+    """Changes that differ by what they begin with alone as one, at the place of the first."""
+    alike: dict[tuple[object, ...], list[Change]] = {}
+    for one in changes:
+        rest = one.words[len(one.lead) :] if one.lead else id(one)
+        alike.setdefault((one.kind, one.weeks, rest), []).append(one)
+    return [several[0] if len(several) == 1 else _as_one(several) for several in alike.values()]
+
+
+def _as_one(several: list[Change]) -> Change:
+    first = several[0]
+    leads = first_of(list(dict.fromkeys(one.lead for one in several)), MOST_JOINED)
+    return Change(
+        first.kind,
+        leads + first.words[len(first.lead) :],
+        first.weight,
+        weeks=first.weeks,
+        session=first.session,
+        subject=first.subject,
+        before=first.before,
+        after=first.after,
+        lead=leads,
+    )
 
 
 class Collector:
@@ -95,7 +128,7 @@ class Collector:
     __slots__ = ("_found",)
 
     def __init__(self) -> None:
-        self._found: dict[tuple[str, str, str, str, str, str], tuple[float, list[int]]] = {}
+        self._found: dict[tuple[str, str, str, str, str, str, str], tuple[float, list[int]]] = {}
 
     def add(
         self,
@@ -108,9 +141,10 @@ class Collector:
         subject: str = "",
         before: str = "",
         after: str = "",
+        lead: str = "",
     ) -> None:
         """Adds what holds in a week."""
-        key = (kind, words, session, subject, before, after)
+        key = (kind, words, session, subject, before, after, lead)
         known, weeks = self._found.setdefault(key, (weight, []))
         if week not in weeks:
             weeks.append(week)
@@ -119,7 +153,17 @@ class Collector:
     def changes(self) -> list[Change]:
         """What was added, the most telling first."""
         made = [
-            Change(kind, words, weight, weeks=weeks, session=session, subject=subject, before=before, after=after)
-            for (kind, words, session, subject, before, after), (weight, weeks) in self._found.items()
+            Change(
+                kind,
+                words,
+                weight,
+                weeks=weeks,
+                session=session,
+                subject=subject,
+                before=before,
+                after=after,
+                lead=lead,
+            )
+            for (kind, words, session, subject, before, after, lead), (weight, weeks) in self._found.items()
         ]
         return sorted(made, key=lambda one: (-one.weight, one.weeks))

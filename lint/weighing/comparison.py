@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from ..body.names import fold
-from .change import PARTS, Change
+from .change import PARTS, Change, joined
 from .dose import dose_changes
 from .finding_changes import finding_changes
 from .out_of_line import out_of_line
@@ -59,13 +59,13 @@ class Compared:
         """The changes to say first, with their sentences: the most telling one, then those of each part."""
         if not self.changes:
             return []
-        head = self.changes[0]
+        head, *_ = joined(self.changes)
         cause = self._with_cause(head)
         telling = ": ".join(dict.fromkeys([*(one.words for one in cause), self._sentence([head])]))
         said = [(head, telling)]
-        told = {id(one) for one in (head, *cause)}
+        told = {id(one) for one in (*cause, *self._like(head))}
         for part in PARTS:
-            rest = [one for one in self.changes if one.part == part and id(one) not in told]
+            rest = joined(one for one in self.changes if one.part == part and id(one) not in told)
             if part != "lines" or len(said) <= FEW:
                 lines = _like_doses(rest)[: MOST_OF_PART[part]]
                 said += [(one[0], self._sentence(one)) for one in lines]
@@ -78,6 +78,18 @@ class Compared:
         groups = ", ".join(f"{one.subject} {one.before} -> {one.after}" for one in several)
         first = several[0]
         return Change(first.kind, f"{groups} sets a week", 0, weeks=first.weeks).sentence(self.weeks)
+
+    def details(self, part: str) -> list[Change]:
+        """All changes of a part; those of lines session by session."""
+        own = joined(one for one in self.changes if one.part == part)
+        return sorted(own, key=lambda one: one.session) if part == "lines" else own
+
+    def _like(self, head: Change) -> list[Change]:
+        """The changes that the first sentence says."""
+        first = self.changes[0]
+        rest = first.words[len(first.lead) :]
+        alike = [one for one in self.changes if one.kind == first.kind and one.weeks == first.weeks]
+        return [one for one in alike if one is first or (first.lead and one.words == one.lead + rest)]
 
     def _with_cause(self, head: Change) -> list[Change]:
         """The move of a session or line by which hours became fewer."""
@@ -92,8 +104,14 @@ def _like_doses(changes: list[Change]) -> list[list[Change]]:
     found: list[list[Change]] = []
     for one in changes:
         last = found[-1] if found else []
-        is_plain = one.kind == "sets" and " in week " not in one.words
-        if is_plain and last and last[0].kind == "sets" and last[0].weeks == one.weeks and len(last) < TOGETHER:
+        is_plain = one.kind == "sets" and " in week" not in one.words
+        if (
+            is_plain
+            and last
+            and last[0].kind == "sets"
+            and last[0].weeks == one.weeks
+            and len(last) < TOGETHER
+        ):
             last.append(one)
         else:
             found.append([one])
@@ -140,7 +158,10 @@ def compared_programme(
     squad = [
         Change("athlete", f"{_name(one)} is no longer on it", 83, subject=_name(one), before=_name(one))
         for one in gone
-    ] + [Change("athlete", f"{_name(one)} is new on it", 60, subject=_name(one), after=_name(one)) for one in added]
+    ] + [
+        Change("athlete", f"{_name(one)} is new on it", 60, subject=_name(one), after=_name(one))
+        for one in added
+    ]
     for before, after in pairs:
         week_by_week = week_pairs(before, after)
         changes = [*squad, *waivers, *ledger_changes(before, after, week_by_week)]

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from ..body import catalogue
 from ..counting.credits import DIRECT
-from ..wording.words import plain, sets_of
+from ..wording.words import plain, sets_of, week_list
 from .change import Change
 
 TYPE_CHECKING = False
@@ -45,7 +45,9 @@ def _groups(pairs: Sequence[WeekPair]) -> Iterator[Change]:
             if str(was := pair.old.sets(group, DIRECT)) != str(now := pair.new.sets(group, DIRECT))
         ]
         most = max(series, key=lambda one: abs(one[3]))
-        beside = "" if [one[1:3] for one in direct] == [one[1:3] for one in series] else _beside(direct, most[0])
+        beside = (
+            "" if [one[1:3] for one in direct] == [one[1:3] for one in series] else _beside(direct, most[0])
+        )
         yield Change(
             "sets",
             f"{group} {_in_words(series)}{beside}",
@@ -72,53 +74,54 @@ def _in_words(series: Series) -> str:
     order = sorted(runs, key=lambda one: (-size[one], runs[one]))
     if len(order) == 1:
         return f"{order[0][0]} -> {order[0][1]} sets a week"
-    words = [f"{was} -> {now} in week {_weeks(runs[was, now])}" for was, now in order[:MOST_RUNS]]
+    words = [f"{was} -> {now} in {week_list(runs[was, now])}" for was, now in order[:MOST_RUNS]]
     return ", ".join([*words, *(["less in others"] if len(order) > MOST_RUNS else [])])
-
-
-def _weeks(weeks: Sequence[int]) -> str:
-    from ..wording.words import week_list
-
-    return week_list(weeks).partition(" ")[2]
 
 
 def _repetitions(pairs: Sequence[WeekPair]) -> Iterator[Change]:
     """Groups whose direct sets go from under 8 repetitions to 8 and more, or back."""
-    found: dict[tuple[str, str, str], list[int]] = {}
-    sizes: dict[tuple[str, str, str], float] = {}
     for group in _trained(pairs):
+        shifts: dict[str, list[int]] = {}
+        sizes: dict[str, float] = {}
         for pair in pairs:
             was, now = (slots(one, group) for one in (pair.old, pair.new))
             heavier, lighter = now[0].middle - was[0].middle, now[1].middle - was[1].middle
             if heavier * lighter < 0:
-                key = (group, _slots(was), _slots(now))
-                found.setdefault(key, []).append(pair.number)
-                sizes[key] = min(abs(heavier), abs(lighter))
-    told: list[tuple[str, list[int], float]] = []
-    for (group, before, after), weeks in found.items():
-        size = sizes[group, before, after]
-        if any(nested(group, one) and (weeks, size) == (others, other) for one, others, other in told):
+                words = _shift(was, now)
+                shifts.setdefault(words, []).append(pair.number)
+                sizes[words] = min(abs(heavier), abs(lighter))
+        if not shifts:
             continue
-        told.append((group, weeks, size))
+        most = max(shifts, key=lambda one: sizes[one])
+        others = sorted(week for words, weeks in shifts.items() if words != most for week in weeks)
+        beside = f" in {week_list(shifts[most])}, likewise in {week_list(others)}" if others else ""
+        before, _, after = most.partition(" -> ")
         yield Change(
             "repetitions",
-            f"{group}, direct sets: {before} -> {after}",
-            min(25 + 3 * size, 60),
-            weeks=weeks,
+            f"{group}, direct sets: {most}{beside}",
+            min(25 + 3 * sizes[most], 60),
+            weeks=sorted([*shifts[most], *others]),
             subject=group,
             before=before,
             after=after,
+            lead=group,
         )
+
+
+def _shift(was: tuple[Count, Count], now: tuple[Count, Count]) -> str:
+    """``24 under 8 repetitions -> 18 from 8``, or both numbers of both sides."""
+    return f"{_slots(was)} -> {_slots(now)}"
+
+
+def _slots(both: tuple[Count, Count]) -> str:
+    parts = [f"{both[0]} under 8 repetitions" if both[0] else "", f"{both[1]} from 8" if both[1] else ""]
+    return " and ".join(part for part in parts if part) or "none"
 
 
 def slots(tally: Tally, group: str) -> tuple[Count, Count]:
     """A group's direct hard sets under 8 repetitions, and those from 8."""
     direct = tally.sets(group, DIRECT)
     return direct.where(lambda one: one.slot == "heavy"), direct.where(lambda one: one.slot == "light")
-
-
-def _slots(both: tuple[Count, Count]) -> str:
-    return f"{both[0]} under 8 repetitions and {both[1]} from 8"
 
 
 def _actions(pairs: Sequence[WeekPair]) -> Iterator[Change]:

@@ -74,7 +74,9 @@ class Bounds:
         states = {"rehabilitation": week.rehabilitation, "peak": week.is_peak}
         if rule is None or any(states[state] for state in rule.stands_back):
             return None
-        return self._team.choices.limits(rule, Situation(week.programme.goal, week.programme.level, week.phase))
+        return self._team.choices.limits(
+            rule, Situation(week.programme.goal, week.programme.level, week.phase)
+        )
 
     def counting(self, week: Week) -> str:
         """The kind of count by which the team judges weekly sets."""
@@ -130,7 +132,9 @@ class WeekHoldings:
             mark = OVER if group in limits and sets.high > limits[group] else ""
             if group in floors and turn.a_week(turn.tally.sets(group, counting).low) < floors[group]:
                 mark = UNDER
-            heavy, light = (direct.where(lambda one, slot=slot: one.slot == slot) for slot in ("heavy", "light"))
+            heavy, light = (
+                direct.where(lambda one, slot=slot: one.slot == slot) for slot in ("heavy", "light")
+            )
             values: dict[str, Value] = {
                 "sets": as_range(sets),
                 "direct": as_range(direct),
@@ -253,4 +257,3 @@ def _hardness(groups: list[SetGroup]) -> tuple[float, float]:
 def in_words(value: Value) -> str:
     """A cell in words; empty where there is nothing."""
     return "" if value is None else str(value)
-

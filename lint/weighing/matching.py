@@ -117,7 +117,9 @@ def _common(old: Held, new: Held) -> float:
 
 
 def _likeness(old: Held, new: Held) -> float:
-    same = sum(any(one.lift == two.lift and one.values == two.values for two in new.lines) for one in old.lines)
+    same = sum(
+        any(one.lift == two.lift and one.values == two.values for two in new.lines) for one in old.lines
+    )
     named = SAME_NAME * (fold(old.name) == fold(new.name))
     on_day = SAME_DAY * (old.visit.day == new.visit.day)
     return _common(old, new) + same / max(len(old.lines), 1) + named + on_day

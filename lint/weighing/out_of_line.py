@@ -68,6 +68,9 @@ def _doubled(pair: WeekPair, new: Held, lines: LinePairs, found: Collector) -> N
 
 
 def _doubled_sessions(pairs: Sequence[WeekPair], found: Collector) -> None:
+    """New sessions that say what another one says, in programmes that do not repeat sessions anyway."""
+    if any(len(_contents(pair)) < len(pair.visits.both) + len(pair.visits.gone) for pair in pairs):
+        return
     for pair in pairs:
         for one in pair.visits.new:
             held = [(line.lift, line.values) for line in one.lines]
@@ -75,6 +78,12 @@ def _doubled_sessions(pairs: Sequence[WeekPair], found: Collector) -> None:
                 if held and held == [(line.lift, line.values) for line in other.lines]:
                     words = f"{one.name} says what {other.name} says: the session stands twice in the week"
                     found.add(pair.number, "doubled", words, 79, session=one.name, subject=one.name)
+
+
+def _contents(pair: WeekPair) -> set[str]:
+    """What the sessions of the old week say, those that say the same once."""
+    olds = [*(one for one, _, _ in pair.visits.both), *pair.visits.gone]
+    return {repr([(line.lift, line.values) for line in one.lines]) for one in olds}
 
 
 def _lost_sides(pair: WeekPair, old: Held, new: Held, lines: LinePairs, found: Collector) -> None:
@@ -146,9 +155,7 @@ def _missed(series: dict[tuple[str, str, str], Run], pairs: Sequence[WeekPair]) 
         missed = [
             week
             for week, (was, now) in run.items()
-            if was == now
-            and min(changed) < week < max(changed)
-            and week not in deloads
+            if was == now and min(changed) < week < max(changed) and week not in deloads
         ]
         if missed and len(missed) < len(changed):
             value = run[missed[0]][0]
@@ -240,7 +247,9 @@ def _eased(weeks: Sequence[Week]) -> dict[object, bool]:
     if earlier is None:
         return {}
     known = earlier.lifts()
-    return {lift: _is_less(known[lift], groups) for lift, groups in weeks[-1].lifts().items() if lift in known}
+    return {
+        lift: _is_less(known[lift], groups) for lift, groups in weeks[-1].lifts().items() if lift in known
+    }
 
 
 def _is_less(before: list[SetGroup], after: list[SetGroup]) -> bool:

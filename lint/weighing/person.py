@@ -76,7 +76,11 @@ def _best_lifts(old: Athlete, new: Athlete) -> Iterator[Change]:
             continue
         name = (now or was).exercise.words if now or was else key
         change = 100 * (now.kilograms / was.kilograms - 1) if was and now and was.kilograms else 0.0
-        of = f", {change:+.0f} %: so do loads in % of it" if change and was and now and was.reps == now.reps else ""
+        of = (
+            f", {change:+.0f} %: so do loads in % of it"
+            if change and was and now and was.reps == now.reps
+            else ""
+        )
         yield Change(
             "best lift",
             f"best lift {name} {said or 'none'} -> {says or 'none'}{of}",
@@ -238,7 +242,11 @@ def _activities(old: Ledger, new: Ledger) -> Iterator[Change]:
     for name in {**before, **after}:
         was, now = before.get(name, ""), after.get(name, "")
         if was != now:
-            words = f"{name}: {was} -> {now}" if was and now else f"{name} is {'new' if now else 'gone'}: {now or was}"
+            words = (
+                f"{name}: {was} -> {now}"
+                if was and now
+                else f"{name} is {'new' if now else 'gone'}: {now or was}"
+            )
             yield Change("activity", words, 44, subject=name, before=was, after=now)
 
 

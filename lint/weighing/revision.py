@@ -62,7 +62,10 @@ class Repository:
         """Paths from the root of files that differ from a commit, and of those that git does not know yet."""
         # Named by the commit's id, so none of these can be taken for an option.
         known = _git(
-            self.root, *["diff", "--name-only", "--no-renames", "--no-ext-diff", "--no-textconv", "-z"], commit, "--"
+            self.root,
+            *["diff", "--name-only", "--no-renames", "--no-ext-diff", "--no-textconv", "-z"],
+            commit,
+            "--",
         )
         others = _git(self.root, "ls-files", "--others", "--exclude-standard", "-z")
         listed = [*known.split(b"\0"), *others.split(b"\0")]

@@ -68,7 +68,7 @@ def _of_week(pair: WeekPair, found: Collector) -> None:
     for old, new, lines in pair.visits.both:
         _of_session(week, old, new, found)
         _of_lines(week, new.name, lines, moved, found)
-    for (line, old, new) in moved:
+    for line, old, new in moved:
         words = f"{line.name} moved from {_with_day(old)} to {_with_day(new)}"
         found.add(
             week,
@@ -99,7 +99,15 @@ def _of_session(week: int, old: Held, new: Held, found: Collector) -> None:
         words = f"{called} {abs(change)} min {'longer' if change > 0 else 'shorter'}: {before} -> {after}"
         weight = min(20 + abs(change) / 2, 40)
         found.add(
-            week, "minutes", words, weight, session=new.name, subject=new.name, before=before, after=after
+            week,
+            "minutes",
+            words,
+            weight,
+            session=new.name,
+            subject=new.name,
+            before=before,
+            after=after,
+            lead=called,
         )
 
 
@@ -108,19 +116,20 @@ def _of_lines(
 ) -> None:
     elsewhere = {id(line.line) for line, _, _ in moved}
     for before, after in lines.both:
-        for words, was, now in [_values(before, after)]:
-            if words:
-                weight = VALUES + min(abs(after.sets.middle - before.sets.middle), 5)
-                found.add(
-                    week,
-                    "line",
-                    f"{session}, {after.name}: {words}",
-                    weight,
-                    session=session,
-                    subject=after.name,
-                    before=was,
-                    after=now,
-                )
+        words, was, now = _values(before, after)
+        if words:
+            weight = VALUES + min(abs(after.sets.middle - before.sets.middle), 5)
+            found.add(
+                week,
+                "line",
+                f"{session}, {after.name}: {words}",
+                weight,
+                session=session,
+                subject=after.name,
+                before=was,
+                after=now,
+                lead=session,
+            )
     for before, after in lines.swapped:
         words, _, _ = _values(before, after)
         found.add(
@@ -132,15 +141,34 @@ def _of_lines(
             subject=after.name,
             before=before.name,
             after=after.name,
+            lead=session,
         )
     for one in lines.gone:
         if id(one.line) not in elsewhere:
             words = f"{session}: {one.name} is gone, {_work(one)}"
-            found.add(week, "line", words, _of(one), session=session, subject=one.name, before=_work(one))
+            found.add(
+                week,
+                "line",
+                words,
+                _of(one),
+                session=session,
+                subject=one.name,
+                before=_work(one),
+                lead=session,
+            )
     for one in lines.new:
         if not any(one.lift == line.lift and session == new.name for line, _, new in moved):
             words = f"{session}: {one.name} is new, {_work(one)}"
-            found.add(week, "line", words, _of(one), session=session, subject=one.name, after=_work(one))
+            found.add(
+                week,
+                "line",
+                words,
+                _of(one),
+                session=session,
+                subject=one.name,
+                after=_work(one),
+                lead=session,
+            )
     if lines.reordered:
         words = f"{session}: {first_of(lines.reordered)} in another place of the order"
         found.add(week, "order", words, ORDER, session=session, subject=lines.reordered[0])
@@ -183,7 +211,7 @@ def _with_day(one: Held) -> str:
 
 
 def _in_short(one: Held) -> str:
-    return f"{sets_of(str(one.visit.all_sets()))}, {minutes_in_words(one.visit.time().total.ends)}"
+    return sets_of(str(one.visit.all_sets()))
 
 
 def minutes_in_words(seconds: tuple[float, float]) -> str:

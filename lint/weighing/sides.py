@@ -47,7 +47,9 @@ class Side:
 
     def found(self) -> set[str]:
         """The keys of the files that a review of its paths takes in."""
-        return {self.key(file.real) for file in discovered(self.workspace, self.paths)} if self.paths else set()
+        return (
+            {self.key(file.real) for file in discovered(self.workspace, self.paths)} if self.paths else set()
+        )
 
     def add(self, keys: Iterable[str]) -> None:
         """Asks for further files, by their keys, where they are there."""
@@ -58,7 +60,9 @@ class Side:
     def review(self) -> None:
         """Reviews its files."""
         if self.paths:
-            self.reviews = {self.key(one.file.real): one for one in review_on(self.workspace, self.paths).files}
+            self.reviews = {
+                self.key(one.file.real): one for one in review_on(self.workspace, self.paths).files
+            }
 
 
 def compare_paths(old: str, new: str, today: date) -> Comparison:
@@ -79,7 +83,9 @@ def compare_paths(old: str, new: str, today: date) -> Comparison:
     before, after = Side(os.path.dirname(old), [old], today), Side(os.path.dirname(new), [new], today)
     for side in (before, after):
         side.review()
-    one, two = (side.reviews[side.key(os.path.realpath(path))] for side, path in ((before, old), (after, new)))
+    one, two = (
+        side.reviews[side.key(os.path.realpath(path))] for side, path in ((before, old), (after, new))
+    )
     result = Comparison()
     result.looked_at = 1
     compare_reviews((before.workspace, one), (after.workspace, two), result)
@@ -100,6 +106,9 @@ def compare_since(revision: str, paths: list[str], today: date) -> Comparison:
     changed = repository.changed_since(commit)
     asked = [_from_root(repository.root, path) for path in paths]
     if asked:
+        for path, inside in zip(paths, asked, strict=True):
+            if not os.path.exists(path) and not any(_is_below(one, inside) for one in changed):
+                raise NothingToCompareError(f"{path}: neither side has it")
         changed = [one for one in changed if any(_is_below(one, path) for path in asked)]
     changed = [one for one in changed if kind_of(one) or is_record(one)]
     if not changed:
@@ -170,7 +179,10 @@ def _pairs(old: Side, new: Side) -> Iterator[tuple[FileReview | None, FileReview
 
 def _share(one: FileReview, two: FileReview) -> float:
     """The share of lines that two files have in common."""
-    lines = [set(map(str.strip, side.reading.text.content.splitlines())) if side.reading else set() for side in (one, two)]
+    lines = [
+        set(map(str.strip, side.reading.text.content.splitlines())) if side.reading else set()
+        for side in (one, two)
+    ]
     most = max(map(len, lines))
     return len(lines[0] & lines[1]) / most if most else 1.0
 

@@ -101,7 +101,10 @@ def _before_events(old: Ledger, new: Ledger) -> Iterator[Change]:
         closer: dict[tuple[bool, int, int], list[str]] = {}
         for group in catalogue.groups if one.groups is None else sorted(one.groups, key=_place):
             for heavy in (True, False):
-                hours, left = was.last_before(group, heavy, before[key].day), now.last_before(group, heavy, one.day)
+                hours, left = (
+                    was.last_before(group, heavy, before[key].day),
+                    now.last_before(group, heavy, one.day),
+                )
                 if hours is not None and left is not None and hours != left and min(hours, left) < NEAR:
                     closer.setdefault((heavy, hours, left), []).append(group)
         for (heavy, hours, left), groups in closer.items():

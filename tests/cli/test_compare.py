@@ -127,7 +127,9 @@ def test_an_athlete_file_tells_of_the_person(folder: Path, run: Run) -> None:
 
 def test_new_and_gone_files(folder: Path, run: Run) -> None:
     (folder / "plans" / "other.programme.yaml").unlink()
-    (folder / "plans" / "third.programme.yaml").write_text("programme: Third\nsessions: []\n", encoding="utf-8")
+    (folder / "plans" / "third.programme.yaml").write_text(
+        "programme: Third\nsessions: []\n", encoding="utf-8"
+    )
     out = run("compare", "--since", "HEAD").stdout
     assert "file gone" in out and "Other, 4 weeks, for Piran" in out
     assert "new file" in out and "third.programme.yaml: Third, 1 week" in out
@@ -138,7 +140,7 @@ def test_what_cannot_be_done(folder: Path, run: Run, tmp_path: Path) -> None:
         ("--since", "nothing-of-this-name"): "there is no revision 'nothing-of-this-name'",
         ("--since", "--output=x"): "there is no revision '--output=x'",
         ("--since", "HEAD", "none"): "none",
-        ("--since", "HEAD", str(tmp_path)): "outside",
+        ("--since", "HEAD", "plans", str(tmp_path)): "outside",
         ("plans", "none"): "none: it is not there",
         ("plans",): "compare takes two files",
         ("plans", "plans/base.programme.yaml"): "two files or two folders",
@@ -207,9 +209,12 @@ def test_a_report_without_a_commit(tmp_path: Path, run: Run, folder: Path) -> No
     other = folder.parent / "first"
     other.mkdir()
     git(other, "init", "-q")
-    (other / "plan.programme.yaml").write_text("programme: First\nfocus: [chest]\nsessions: []\n", encoding="utf-8")
+    (other / "plan.programme.yaml").write_text(
+        "programme: First\nfocus: [chest]\nsessions: [{session: A, exercises: [{exercise: box push-up, sets: 3}]}]\n",
+        encoding="utf-8",
+    )
     done = run("review", "--report", at="../first")
-    assert "no report on what changed" in done.stderr and done.returncode in (0, 1)
+    assert done.returncode == 0 and "no report on what changed" in done.stderr
 
 
 def test_tally(folder: Path, run: Run) -> None:

@@ -24,7 +24,9 @@ from .conftest import edited
 
 Compare = Callable[..., Comparison]
 
-HEAD = "programme: Base\nathlete: {name: Juno, level: intermediate}\nstarts: 2026-01-05\nweeks: 4\nsessions:\n"
+HEAD = (
+    "programme: Base\nathlete: {name: Juno, level: intermediate}\nstarts: 2026-01-05\nweeks: 4\nsessions:\n"
+)
 MONDAY = """\
   - session: Lower
     day: monday
@@ -70,9 +72,9 @@ def test_findings_are_compared_by_their_data(compared: Compare) -> None:
     renamed = old.replace("session: Lower", "session: Something else")
     assert not words(compared(old, renamed))
     result = compared(old, more)
-    assert any(one.startswith("worsens ") and "25 sets" in one and "27 sets" in one for one in words(result)), (
-        words(result)
-    )
+    assert any(
+        one.startswith("worsens ") and "25 sets" in one and "27 sets" in one for one in words(result)
+    ), words(result)
     cleared = compared(old, old.replace("sets: 25", "sets: 3"))
     assert any(one.startswith("clears ") for one in words(cleared, "finding cleared"))
     brought = compared(old.replace("sets: 25", "sets: 3"), old)
@@ -111,14 +113,19 @@ def test_twelve_lines_before_details(compared: Compare, root: Path) -> None:
     }
     result = compared(files, other)
     said = list(summary(result, 500))
-    assert sum(line.startswith(("  first", "  p", "  o", "  d", "  f", "  l", "   ")) for line in said) <= MOST_LINES
+    assert (
+        sum(line.startswith(("  first", "  p", "  o", "  d", "  f", "  l", "   ")) for line in said)
+        <= MOST_LINES
+    )
     weights = [one.weight for one in result.changed]
     assert weights == sorted(weights, reverse=True) and len(weights) > 5
     assert len(in_few_lines(result)) == 5
     assert len(markdown(result)) <= LARGEST
     assert len(markdown(result, 3000)) <= 3000
     assert "too long for here" in markdown(result, 6000)
-    assert all(len(line) <= 80 for line in text(result, 80) if not line.endswith(".yaml") and " weeks " not in line)
+    assert all(
+        len(line) <= 80 for line in text(result, 80) if not line.endswith(".yaml") and " weeks " not in line
+    )
     document = json.loads(changes_json(result))
     Draft202012Validator(schemas.load("changes")).validate(document)
     assert markdown(result).count("<details>") == markdown(result).count("</details>")
@@ -136,7 +143,9 @@ def test_new_and_gone_files_and_a_renamed_one(compared: Compare) -> None:
     assert result.new[0][1] == "Other, 4 weeks, for Piran" and not result.gone
     result = compared({"a.programme.yaml": one, "b.programme.yaml": two}, {"a.programme.yaml": one})
     assert result.gone == [("b.programme.yaml", "Other, 4 weeks, for Piran")]
-    result = compared({"a.programme.yaml": one}, {"moved/c.programme.yaml": one.replace("sets: 4", "sets: 5")})
+    result = compared(
+        {"a.programme.yaml": one}, {"moved/c.programme.yaml": one.replace("sets: 4", "sets: 5")}
+    )
     assert not result.new and not result.gone
     assert "Lower, back squat: sets 4 -> 5" in words(result)
 
@@ -149,7 +158,9 @@ def test_a_side_that_cannot_be_read(compared: Compare) -> None:
     assert "(the old side): line " in result.faults[0]
 
 
-@pytest.mark.parametrize(("old", "new"), [("none", "."), (".", "none"), ("a.programme.yaml", "."), ("empty", ".")])
+@pytest.mark.parametrize(
+    ("old", "new"), [("none", "."), (".", "none"), ("a.programme.yaml", "."), ("empty", ".")]
+)
 def test_what_cannot_be_compared(old: str, new: str, tmp_path: Path, today: date) -> None:
     (tmp_path / "a.programme.yaml").write_text(HEAD + MONDAY, encoding="utf-8")
     (tmp_path / "empty").mkdir()
@@ -173,7 +184,10 @@ def test_it_costs_little_more_than_the_reviews_of_both(root: Path, today: date, 
     paths = []
     text = (root / "examples" / "programmes" / "idris-upper-lower.programme.yaml").read_text(encoding="utf-8")
     athlete = (root / "examples" / "athletes" / "idris.athlete.yaml").read_text(encoding="utf-8")
-    for side, content in (("old", text), ("new", text.replace("monday", "sunday").replace("reps: 5-8", "reps: 8-10"))):
+    for side, content in (
+        ("old", text),
+        ("new", text.replace("monday", "sunday").replace("reps: 5-8", "reps: 8-10")),
+    ):
         folder = tmp_path / side
         (folder / "athletes").mkdir(parents=True)
         (folder / "programmes").mkdir()

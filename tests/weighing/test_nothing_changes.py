@@ -89,7 +89,7 @@ CHANGED = {
     "a load": ([("load: 72.5 %", "load: 75 %")], "Upper, bench press: load 72.5 % -> 75 %"),
     "rest": ([("rest: 2 min", "rest: 1 min")], "Upper, bench press: rest 2 min -> 1 min"),
     "a day": ([("day: thursday", "day: friday")], "Upper moved from Thursday to Friday"),
-    "a session": ([(UPPER, "")], "Upper (Thursday) is gone: 7 sets, 12-17 min"),
+    "a session": ([(UPPER, "")], "Upper (Thursday) is gone: 7 sets"),
     "the length": ([("weeks: 4", "weeks: 6"), ("{1-3: 4, 4: 2}", "{1-3: 4, 4-6: 2}")], "weeks 4 -> 6"),
     "the start": ([("starts: 2026-01-05", "starts: 2026-01-12")], "starts 2026-01-05 -> 2026-01-12"),
     "another athlete": ([("name: Juno", "name: Piran")], "another athlete: Juno -> Piran"),
@@ -113,7 +113,9 @@ CHANGED = {
 def test_training_changes(kind: str, compared: Compare) -> None:
     replaced, said = CHANGED[kind]
     result = compared(PLAN, edited(PLAN, *replaced))
-    assert said in [change.words for one in result.compared for change in one.changes], "\n".join(text(result, 200))
+    assert said in [change.words for one in result.compared for change in one.changes], "\n".join(
+        text(result, 200)
+    )
 
 
 def test_all_examples_against_themselves(compared: Compare, root: Path) -> None:

@@ -142,7 +142,9 @@ def test_every_number_is_the_ledgers_and_every_limit_the_rules(root: Path, today
     for one in review([folder], today).files:
         for listed in one.findings:
             for finding in (listed, *listed.follows):
-                mark = {"weekly-sets-over-limit": "over", "weekly-sets-under-floor": "under"}.get(finding.rule)
+                mark = {"weekly-sets-over-limit": "over", "weekly-sets-under-floor": "under"}.get(
+                    finding.rule
+                )
                 if mark:
                     said |= {(one.name, week, finding.group, mark): mark for week in finding.weeks}
     marked = set()
