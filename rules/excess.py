@@ -82,7 +82,6 @@ def standing_out(week: Week, count: Callable[[Week], Count], most: float) -> Set
     return max(own, key=lambda part: part.sets.high).entry
 
 
-
 def crossing(count: Count, limit: float) -> Prescription:
     """The line at which the running sum goes past a limit."""
     total = 0.0

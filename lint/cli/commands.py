@@ -97,7 +97,9 @@ def _forms(table: Iterable[str]) -> str:
     """,
 )
 def _review(words: list[str]) -> int:
-    chosen, paths = _split(words, {"--as": REVIEW, "--record-known": (), "--report": (), "--rules-from": None})
+    chosen, paths = _split(
+        words, {"--as": REVIEW, "--record-known": (), "--report": (), "--rules-from": None}
+    )
     from datetime import date
 
     if "--rules-from" in chosen and not _take_rules(chosen["--rules-from"]):

@@ -12,7 +12,6 @@ if TYPE_CHECKING:
     from datetime import date
 
 
-
 def compare(chosen: dict[str, str], paths: list[str], today: date) -> int:
     """Compares what is asked for and prints it; the exit code: 2 where a part of it could not be compared."""
     from ..weighing.revision import RevisionError
@@ -43,7 +42,7 @@ def show_tally(chosen: dict[str, str], week: int, paths: list[str], today: date)
 
 
 def report(paths: list[str], today: date) -> None:
-    """Says what files change against the last commit, in five lines at most; why where that cannot be said."""
+    """Says in five lines at most what files change against the last commit, or why that cannot be said."""
     from ..reporters.changes_text import in_few_lines
     from ..weighing.revision import RevisionError
     from ..weighing.sides import NothingToCompareError, compare_since

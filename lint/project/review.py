@@ -63,7 +63,9 @@ def counted(workspace: Workspace, paths: list[str]) -> list[FileReview]:
     for file in discovered(workspace, paths):
         if file.kind not in ("athlete", "exercises", "team"):
             reading = workspace.overlay.read(file)
-            one = _with_reading(FileReview(file, workspace.team_of(file)), reading, checked(reading, "programme"))
+            one = _with_reading(
+                FileReview(file, workspace.team_of(file)), reading, checked(reading, "programme")
+            )
             one.ledgers, meant = _ledgers(workspace, file, reading, IncrementalState())
             one.findings += meant
             found.append(one)

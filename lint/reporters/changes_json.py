@@ -8,8 +8,8 @@ from ..version import VERSION
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
-    from ..weighing.change import Change
     from ..weighing.comparison import Compared, Comparison
+    from ..weighing.difference import Difference
 
 
 def report(result: Comparison) -> None:
@@ -41,7 +41,7 @@ def _compared(one: Compared) -> dict[str, object]:
     }
 
 
-def _change(change: Change) -> dict[str, object]:
+def _change(change: Difference) -> dict[str, object]:
     return {
         "part": change.part,
         "kind": change.kind,

@@ -4,8 +4,8 @@ from __future__ import annotations
 
 import re
 
-from ..weighing.change import PARTS
 from ..weighing.comparison import MOST_LINES
+from ..weighing.difference import PARTS
 from ..wording.words import counted_noun, safe
 from .changes_text import LABELS, NOTHING, heading
 

@@ -2,8 +2,8 @@
 
 from __future__ import annotations
 
-from ..weighing.change import PARTS, joined
 from ..weighing.comparison import MOST_LINES
+from ..weighing.difference import PARTS, joined
 from ..wording.words import counted_noun, safe, week_list
 from .layout import bold, row, strong, terminal_width
 
@@ -11,8 +11,8 @@ TYPE_CHECKING = False
 if TYPE_CHECKING:
     from collections.abc import Iterator
 
-    from ..weighing.change import Change
     from ..weighing.comparison import Compared, Comparison
+    from ..weighing.difference import Difference
 
 NOTHING = "Nothing changes in training."
 
@@ -105,7 +105,7 @@ LABELS = {
 }
 
 
-def label(change: Change) -> str:
+def label(change: Difference) -> str:
     """The name of the part that a change stands in."""
     return LABELS[change.part]
 

@@ -1,4 +1,4 @@
-"""The tables of a tally as CSV (RFC 4180), for a spreadsheet: ranges as two columns, so that none is a date."""
+"""The tables of a tally as CSV (RFC 4180): a range takes two columns, so that no spreadsheet makes it a date."""
 
 from __future__ import annotations
 
@@ -45,6 +45,6 @@ def _heads(names: list[str]) -> Iterator[str]:
 
 
 def cell_of(words: str) -> str:
-    """A cell that a spreadsheet shows and does not run: what begins like a formula stands behind an apostrophe."""
+    """A cell that no spreadsheet runs: what begins like a formula stands behind an apostrophe."""
     line = safe(" ".join(words.split(" ")))
     return f"'{line}" if line.lstrip().startswith(FORMULA) else line

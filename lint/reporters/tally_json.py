@@ -49,11 +49,7 @@ def _weeks(part: WeekHoldings, tables: tuple[str, ...]) -> dict[str, object]:
 
 
 def _row(row: Row) -> dict[str, object]:
-    values: dict[str, object] = {}
-    for name, value in row.values.items():
-        both = ends(value)
-        if both is not None:
-            values[name] = {"low": both[0], "high": both[1]}
-        elif value:
-            values[name] = value
-    return {"name": row.name, "mark": row.mark, "values": values}
+    spans = {name: both for name, value in row.values.items() if (both := ends(value)) is not None}
+    words = {name: value for name, value in row.values.items() if name not in spans and value}
+    values = {name: {"low": low, "high": high} for name, (low, high) in spans.items()}
+    return {"name": row.name, "mark": row.mark, "values": values, "words": words}

@@ -60,7 +60,7 @@ def text(result: Tallies, *, bold: bool = False) -> Iterator[str]:
             most = MOST_LIFTS if by == "lift" and not result.by else None
             yield ""
             yield from _table(one.weeks, by, most, bold)
-            if by == "muscle" and not result.by or by == "action":
+            if (by == "muscle" and not result.by) or by == "action":
                 yield from _nothing(one.weeks)
 
 

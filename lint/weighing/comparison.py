@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from ..body.names import fold
-from .change import PARTS, Change, joined
+from .difference import PARTS, Difference, joined
 from .dose import dose_changes
 from .finding_changes import finding_changes
 from .out_of_line import out_of_line
@@ -42,7 +42,7 @@ class Compared:
     __slots__ = ("changes", "file", "title", "weeks", "who")
 
     def __init__(
-        self, file: str, title: str, who: str, weeks: Sequence[int], changes: Iterable[Change]
+        self, file: str, title: str, who: str, weeks: Sequence[int], changes: Iterable[Difference]
     ) -> None:
         self.file = file
         self.title = title
@@ -55,7 +55,7 @@ class Compared:
         """That of its most telling change."""
         return max((one.weight for one in self.changes), default=0.0)
 
-    def first(self, most: int = MOST_LINES) -> list[tuple[Change, str]]:
+    def first(self, most: int = MOST_LINES) -> list[tuple[Difference, str]]:
         """The changes to say first, with their sentences: the most telling one, then those of each part."""
         if not self.changes:
             return []
@@ -71,27 +71,27 @@ class Compared:
                 said += [(one[0], self._sentence(one)) for one in lines]
         return said[:most]
 
-    def _sentence(self, several: list[Change]) -> str:
+    def _sentence(self, several: list[Difference]) -> str:
         """The sentence of a change; of groups whose sets change in the same weeks, one for all."""
         if len(several) == 1:
             return several[0].sentence(self.weeks)
         groups = ", ".join(f"{one.subject} {one.before} -> {one.after}" for one in several)
         first = several[0]
-        return Change(first.kind, f"{groups} sets a week", 0, weeks=first.weeks).sentence(self.weeks)
+        return Difference(first.kind, f"{groups} sets a week", 0, weeks=first.weeks).sentence(self.weeks)
 
-    def details(self, part: str) -> list[Change]:
+    def details(self, part: str) -> list[Difference]:
         """All changes of a part; those of lines session by session."""
         own = joined(one for one in self.changes if one.part == part)
         return sorted(own, key=lambda one: one.session) if part == "lines" else own
 
-    def _like(self, head: Change) -> list[Change]:
+    def _like(self, head: Difference) -> list[Difference]:
         """The changes that the first sentence says."""
         first = self.changes[0]
         rest = first.words[len(first.lead) :]
         alike = [one for one in self.changes if one.kind == first.kind and one.weeks == first.weeks]
         return [one for one in alike if one is first or (first.lead and one.words == one.lead + rest)]
 
-    def _with_cause(self, head: Change) -> list[Change]:
+    def _with_cause(self, head: Difference) -> list[Difference]:
         """The move of a session or line by which hours became fewer."""
         if head.kind != "hours":
             return []
@@ -99,9 +99,9 @@ class Compared:
         return [one for one in moves if not one.weeks or set(one.weeks) & set(head.weeks)][:1]
 
 
-def _like_doses(changes: list[Change]) -> list[list[Change]]:
+def _like_doses(changes: list[Difference]) -> list[list[Difference]]:
     """Changes one by one; muscle groups whose sets change in the same weeks together, the largest three."""
-    found: list[list[Change]] = []
+    found: list[list[Difference]] = []
     for one in changes:
         last = found[-1] if found else []
         is_plain = one.kind == "sets" and " in week" not in one.words
@@ -156,10 +156,10 @@ def compared_programme(
     found: list[Compared] = []
     pairs, gone, added = _by_athlete(old.ledgers, new.ledgers)
     squad = [
-        Change("athlete", f"{_name(one)} is no longer on it", 83, subject=_name(one), before=_name(one))
+        Difference("athlete", f"{_name(one)} is no longer on it", 83, subject=_name(one), before=_name(one))
         for one in gone
     ] + [
-        Change("athlete", f"{_name(one)} is new on it", 60, subject=_name(one), after=_name(one))
+        Difference("athlete", f"{_name(one)} is new on it", 60, subject=_name(one), after=_name(one))
         for one in added
     ]
     for before, after in pairs:
@@ -172,7 +172,7 @@ def compared_programme(
     return _joined(found)
 
 
-def ledger_changes(old: Ledger, new: Ledger, pairs: Sequence[WeekPair]) -> list[Change]:
+def ledger_changes(old: Ledger, new: Ledger, pairs: Sequence[WeekPair]) -> list[Difference]:
     """What changed between two ledgers: the person, the sessions, the dose, days and hours."""
     before, after = (one.athlete for one in (old, new))
     around = programme_changes(old, new)

@@ -5,7 +5,7 @@ from __future__ import annotations
 from ..body import catalogue
 from ..counting.credits import DIRECT
 from ..wording.words import plain, sets_of, week_list
-from .change import Change
+from .difference import Difference
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -21,14 +21,14 @@ MOST_RUNS = 2
 """Values of a group that are said one by one, where they differ from week to week."""
 
 
-def dose_changes(pairs: Sequence[WeekPair]) -> list[Change]:
+def dose_changes(pairs: Sequence[WeekPair]) -> list[Difference]:
     """All changes of the dose, the largest first."""
     found = [*_groups(pairs), *_repetitions(pairs), *_actions(pairs)]
     return sorted(found, key=lambda one: -one.weight)
 
 
-def _groups(pairs: Sequence[WeekPair]) -> Iterator[Change]:
-    """Muscle groups with other numbers of hard sets; of groups that change alike, one where one holds the other."""
+def _groups(pairs: Sequence[WeekPair]) -> Iterator[Difference]:
+    """Muscle groups with other numbers of hard sets; of two that change alike and overlap, one."""
     told: dict[str, Series] = {}
     for group in _trained(pairs):
         series = [
@@ -48,7 +48,7 @@ def _groups(pairs: Sequence[WeekPair]) -> Iterator[Change]:
         beside = (
             "" if [one[1:3] for one in direct] == [one[1:3] for one in series] else _beside(direct, most[0])
         )
-        yield Change(
+        yield Difference(
             "sets",
             f"{group} {_in_words(series)}{beside}",
             min(30 + 3 * abs(most[3]), 70) if direct else min(10 + 2 * abs(most[3]), 30),
@@ -65,7 +65,7 @@ def _beside(direct: Series, week: int) -> str:
 
 
 def _in_words(series: Series) -> str:
-    """``14 -> 7 sets a week``; where the weeks differ, the largest change first, and how many more there are."""
+    """``14 -> 7 sets a week``; where the weeks differ, the largest change first."""
     runs: dict[tuple[str, str], list[int]] = {}
     size: dict[tuple[str, str], float] = {}
     for week, was, now, change in series:
@@ -78,7 +78,7 @@ def _in_words(series: Series) -> str:
     return ", ".join([*words, *(["less in others"] if len(order) > MOST_RUNS else [])])
 
 
-def _repetitions(pairs: Sequence[WeekPair]) -> Iterator[Change]:
+def _repetitions(pairs: Sequence[WeekPair]) -> Iterator[Difference]:
     """Groups whose direct sets go from under 8 repetitions to 8 and more, or back."""
     for group in _trained(pairs):
         shifts: dict[str, list[int]] = {}
@@ -96,7 +96,7 @@ def _repetitions(pairs: Sequence[WeekPair]) -> Iterator[Change]:
         others = sorted(week for words, weeks in shifts.items() if words != most for week in weeks)
         beside = f" in {week_list(shifts[most])}, likewise in {week_list(others)}" if others else ""
         before, _, after = most.partition(" -> ")
-        yield Change(
+        yield Difference(
             "repetitions",
             f"{group}, direct sets: {most}{beside}",
             min(25 + 3 * sizes[most], 60),
@@ -124,17 +124,17 @@ def slots(tally: Tally, group: str) -> tuple[Count, Count]:
     return direct.where(lambda one: one.slot == "heavy"), direct.where(lambda one: one.slot == "light")
 
 
-def _actions(pairs: Sequence[WeekPair]) -> Iterator[Change]:
+def _actions(pairs: Sequence[WeekPair]) -> Iterator[Difference]:
     """Joint actions that get nothing any more, or something again."""
     for action in catalogue.actions():
         was, now = ([one.for_actions((action,)) for one in side] for side in _sides(pairs))
         had, has = max(map(_high, was), default=0), max(map(_high, now), default=0)
         if had and not has:
             words = f"no {action} any more: {sets_of(plain(had))} a week before"
-            yield Change("action", words, 68, subject=action, before=plain(had), after="0")
+            yield Difference("action", words, 68, subject=action, before=plain(had), after="0")
         elif has and not had:
             words = f"{action} is trained now: {sets_of(plain(has))} a week"
-            yield Change("action", words, 28, subject=action, before="0", after=plain(has))
+            yield Difference("action", words, 28, subject=action, before="0", after=plain(has))
 
 
 def _high(count: Count) -> float:

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from ..findings.finding import SEVERITIES
 from ..wording.words import plain
-from .change import Change
+from .difference import Difference
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -18,7 +18,7 @@ WEIGHTS = {"error": 40.0, "warning": 34.0, "note": 14.0}
 
 def finding_changes(
     old: Iterable[Finding], new: Iterable[Finding], names: Mapping[str, str], athlete: str
-) -> list[Change]:
+) -> list[Difference]:
     """Findings brought, cleared, and with another number, for one athlete ("" for a programme of nobody's).
 
     ``names`` leads from the old names of sessions to the new ones, so that a session that was renamed brings
@@ -61,15 +61,15 @@ def _of(findings: Iterable[Finding], athlete: str, names: Mapping[str, str]) -> 
     return found
 
 
-def _change(kind: str, does: str, one: Finding, weight: float) -> Change:
+def _change(kind: str, does: str, one: Finding, weight: float) -> Difference:
     said = _amount(one)
     about = one.subject or one.where
     words = f"{does} {one.severity} {one.rule}{f', {about}' if about else ''}{f': {said}' if said else ''}"
     before, after = (said, "") if kind == "finding cleared" else ("", said)
-    return Change(kind, words, weight, weeks=one.weeks, subject=one.rule, before=before, after=after)
+    return Difference(kind, words, weight, weeks=one.weeks, subject=one.rule, before=before, after=after)
 
 
-def _moved(was: Finding, now: Finding) -> Change | None:
+def _moved(was: Finding, now: Finding) -> Difference | None:
     """A finding whose number, weeks or severity differ; None where only what is wanted does not."""
     before, after = _amount(was), _amount(now)
     if (before, was.weeks, was.severity) == (after, now.weeks, now.severity):
@@ -81,7 +81,7 @@ def _moved(was: Finding, now: Finding) -> Change | None:
     number = f": {before} -> {after}" if before != after else ""
     words = f"{how} {now.severity} {now.rule}{f', {now.subject}' if now.subject else ''}{number}"
     weight = WEIGHTS[now.severity] * (0.8 if worse > 0 else 0.3)
-    return Change(
+    return Difference(
         "finding moved", words, weight, weeks=now.weeks, subject=now.rule, before=before, after=after
     )
 

@@ -1,4 +1,4 @@
-"""What a week holds, as tables: by muscle, joint action, day, session or lift. Every number is the ledger's."""
+"""What a week holds, as tables: by muscle, joint action, day, session or lift. All numbers are the ledger's."""
 
 from __future__ import annotations
 
@@ -169,7 +169,7 @@ class WeekHoldings:
             yield Row(_day(self.week, occasion.visits[0].day), values, _in_short(values))
 
     def _by_lift(self) -> Iterator[Row]:
-        """The lifts, the hardest first: by their share of the best lift, then by what they leave in reserve."""
+        """The lifts, the hardest first: by their share of 1RM, then by what they leave in reserve."""
         lifts = self.week.lifts()
         for groups in sorted(lifts.values(), key=_hardness):
             lift, name = groups[0].exercise, groups[0].name

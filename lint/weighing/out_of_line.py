@@ -1,10 +1,10 @@
-"""Single values out of line, and what was done by half: a doubled line, a lost side, a week that was missed."""
+"""Single values out of line, and what was done by half: a doubled line, a lost side, a missed week."""
 
 from __future__ import annotations
 
 from ..counting.change import PartChange
 from ..wording.words import counted_noun, first_of, plain, sets_of, week_list
-from .change import Change, Collector
+from .difference import Collector, Difference
 from .sessions import lines_by_week
 
 TYPE_CHECKING = False
@@ -35,7 +35,7 @@ MOSTLY, HARDLY = 0.8, 0.2
 """Shares of a week's lines that are eased: from the one it is an easier week, up to the other it is none."""
 
 
-def out_of_line(pairs: Sequence[WeekPair]) -> list[Change]:
+def out_of_line(pairs: Sequence[WeekPair]) -> list[Difference]:
     """All of it, the most telling first."""
     found = Collector()
     for pair, old, new, lines in lines_by_week(pairs):
@@ -122,11 +122,11 @@ def _lost_sides(pair: WeekPair, old: Held, new: Held, lines: LinePairs, found: C
             )
 
 
-def _empty_weeks(pairs: Sequence[WeekPair]) -> Iterator[Change]:
+def _empty_weeks(pairs: Sequence[WeekPair]) -> Iterator[Difference]:
     """Weeks between others that hold no session any more."""
     empty = [pair.number for pair in pairs if pair.old.visits and not pair.new.visits]
     if empty and len(empty) < len(pairs):
-        yield Change("week missed", f"no session any more in {week_list(empty)}", 80, subject="the week")
+        yield Difference("week missed", f"no session any more in {week_list(empty)}", 80, subject="the week")
 
 
 def _series(pairs: Sequence[WeekPair]) -> dict[tuple[str, str, str], Run]:
@@ -145,7 +145,7 @@ def _series(pairs: Sequence[WeekPair]) -> dict[tuple[str, str, str], Run]:
     return found
 
 
-def _missed(series: dict[tuple[str, str, str], Run], pairs: Sequence[WeekPair]) -> Iterator[Change]:
+def _missed(series: dict[tuple[str, str, str], Run], pairs: Sequence[WeekPair]) -> Iterator[Difference]:
     """A line that changes before and after a week, but not in it."""
     deloads = {pair.number for pair in pairs if pair.new.is_deload}
     for (session, line, key), run in series.items():
@@ -160,9 +160,9 @@ def _missed(series: dict[tuple[str, str, str], Run], pairs: Sequence[WeekPair]) 
         if missed and len(missed) < len(changed):
             value = run[missed[0]][0]
             others = " and ".join(dict.fromkeys(run[week][1] for week in (changed[0], changed[-1])))
-            yield Change(
+            yield Difference(
                 "week missed",
-                f"{session}, {line}: {week_list(missed)} keeps {key} {value}, the weeks around go to {others}",
+                f"{session}, {line}: {week_list(missed)} keeps {key} {value}, those around go to {others}",
                 75,
                 session=session,
                 subject=line,
@@ -171,7 +171,7 @@ def _missed(series: dict[tuple[str, str, str], Run], pairs: Sequence[WeekPair]) 
             )
 
 
-def _one_week(series: dict[tuple[str, str, str], Run]) -> Iterator[Change]:
+def _one_week(series: dict[tuple[str, str, str], Run]) -> Iterator[Difference]:
     """A value that changes in one week alone, and there leaves what stands on both sides of it."""
     alone: dict[int, list[tuple[str, str, str]]] = {}
     for at, run in series.items():
@@ -183,7 +183,7 @@ def _one_week(series: dict[tuple[str, str, str], Run]) -> Iterator[Change]:
             continue
         for session, line, key in several:
             was, now = series[session, line, key][week]
-            yield Change(
+            yield Difference(
                 "one week",
                 f"{session}, {line}, week {week} alone: {key} {was or 'none'} -> {now or 'none'}",
                 66,
@@ -198,7 +198,7 @@ def _one_week(series: dict[tuple[str, str, str], Run]) -> Iterator[Change]:
 # Easier weeks
 
 
-def _eased_by_half(pairs: Sequence[WeekPair]) -> Iterator[Change]:
+def _eased_by_half(pairs: Sequence[WeekPair]) -> Iterator[Difference]:
     """Weeks that the edit leaves easier in a part of their lifts only."""
     for at, pair in enumerate(pairs):
         was = _eased([one.old for one in pairs[: at + 1]])
@@ -218,7 +218,7 @@ def _eased_by_half(pairs: Sequence[WeekPair]) -> Iterator[Change]:
             rest = f"not in {first_of(_names(pair.new, kept))}"
         else:
             continue
-        yield Change(
+        yield Difference(
             kind,
             f"{words}: {rest}",
             77,
@@ -266,7 +266,7 @@ def _is_less(before: list[SetGroup], after: list[SetGroup]) -> bool:
 # Elsewhere
 
 
-def _kept_elsewhere(pairs: Sequence[WeekPair]) -> Iterator[Change]:
+def _kept_elsewhere(pairs: Sequence[WeekPair]) -> Iterator[Difference]:
     """What was alike in two sessions, and is changed in one of them only."""
     told = set()
     for pair in pairs:
@@ -283,7 +283,7 @@ def _kept_elsewhere(pairs: Sequence[WeekPair]) -> Iterator[Change]:
                 told.add(key)
                 session, name, other, now = changed[0]
                 what = f"{name} -> {other}" if name != other else f"{name} {was} -> {now}"
-                yield Change(
+                yield Difference(
                     "by half",
                     f"{what} in {session}; {first_of([one[0] for one in kept])} keeps {name} {was}",
                     50,

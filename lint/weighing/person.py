@@ -5,7 +5,7 @@ from __future__ import annotations
 from ..body.names import fold
 from ..model.naming import day_name
 from ..wording.words import counted_noun, listed, plain, week_list
-from .change import Change
+from .difference import Difference
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -18,14 +18,14 @@ if TYPE_CHECKING:
     from ..team.waivers import Waiver
 
 
-def athlete_changes(old: Athlete | None, new: Athlete | None) -> list[Change]:
+def athlete_changes(old: Athlete | None, new: Athlete | None) -> list[Difference]:
     """Restrictions, best lifts, equipment and the rest of what is on file of an athlete."""
     if old is None or new is None:
         if old is new:
             return []
         who, done = (new, "is named now") if new is not None else (old, "is named no more")
         assert who is not None
-        return [Change("athlete", f"{who.name or 'the athlete'} {done}", 82, subject=who.name)]
+        return [Difference("athlete", f"{who.name or 'the athlete'} {done}", 82, subject=who.name)]
     found = [
         *_restrictions(old, new),
         *_best_lifts(old, new),
@@ -35,28 +35,28 @@ def athlete_changes(old: Athlete | None, new: Athlete | None) -> list[Change]:
     return sorted(found, key=lambda one: -one.weight)
 
 
-def renamed(old: Athlete | None, new: Athlete | None) -> list[Change]:
+def renamed(old: Athlete | None, new: Athlete | None) -> list[Difference]:
     """That the two are not one athlete, by their names."""
     if old is None or new is None or fold(old.name) == fold(new.name):
         return []
     words = f"another athlete: {old.name or 'no name'} -> {new.name or 'no name'}"
-    return [Change("athlete", words, 96, subject="name", before=old.name, after=new.name)]
+    return [Difference("athlete", words, 96, subject="name", before=old.name, after=new.name)]
 
 
-def _restrictions(old: Athlete, new: Athlete) -> Iterator[Change]:
+def _restrictions(old: Athlete, new: Athlete) -> Iterator[Difference]:
     before, after = ({_key(one): one for one in side.protect} for side in (old, new))
     for key, one in before.items():
         if key not in after:
             words = f"no longer protects {_protected(one)}"
-            yield Change("restriction", words, 95, subject=key[1], before=_protected(one))
+            yield Difference("restriction", words, 95, subject=key[1], before=_protected(one))
         elif (now := after[key]).review_on != one.review_on:
             was, then = str(one.review_on or "none"), str(now.review_on or "none")
             words = f"{one.kind} {one.subject.words}: review on {was} -> {then}"
-            yield Change("restriction", words, 72, subject=key[1], before=was, after=then)
+            yield Difference("restriction", words, 72, subject=key[1], before=was, after=then)
     for key, one in after.items():
         if key not in before:
             words = f"now protects {_protected(one)}"
-            yield Change("restriction", words, 85, subject=key[1], after=_protected(one))
+            yield Difference("restriction", words, 85, subject=key[1], after=_protected(one))
 
 
 def _key(one: Restriction) -> tuple[str, str]:
@@ -67,7 +67,7 @@ def _protected(one: Restriction) -> str:
     return one.subject.words + (f" (advised by {one.adviser})" if one.adviser else "")
 
 
-def _best_lifts(old: Athlete, new: Athlete) -> Iterator[Change]:
+def _best_lifts(old: Athlete, new: Athlete) -> Iterator[Difference]:
     before, after = ({fold(one.exercise.words): one for one in side.best_lifts} for side in (old, new))
     for key in {**before, **after}:
         was, now = before.get(key), after.get(key)
@@ -81,7 +81,7 @@ def _best_lifts(old: Athlete, new: Athlete) -> Iterator[Change]:
             if change and was and now and was.reps == now.reps
             else ""
         )
-        yield Change(
+        yield Difference(
             "best lift",
             f"best lift {name} {said or 'none'} -> {says or 'none'}{of}",
             min(70 + abs(change) / 2, 90),
@@ -99,7 +99,7 @@ def _best(lift: BestLift | None) -> str:
     return load_in_words(lift.load) + (f" x {lift.reps}" if lift.reps != 1 else "")
 
 
-def _facts(old: Athlete, new: Athlete) -> Iterator[Change]:
+def _facts(old: Athlete, new: Athlete) -> Iterator[Difference]:
     facts = {
         "level": (old.level, new.level),
         "body mass": (_kilograms(old.body_mass), _kilograms(new.body_mass)),
@@ -113,7 +113,7 @@ def _facts(old: Athlete, new: Athlete) -> Iterator[Change]:
     for name, (was, now) in facts.items():
         if was != now:
             words = f"{name} {was or 'none'} -> {now or 'none'}"
-            yield Change("athlete", words, 64, subject=name, before=was, after=now)
+            yield Difference("athlete", words, 64, subject=name, before=was, after=now)
 
 
 def _number(value: float | None) -> str:
@@ -135,7 +135,7 @@ def _days(athlete: Athlete) -> str:
     return counted_noun(days, "day") if isinstance(days, int) else ", ".join(days)
 
 
-def _words(kind: str, old: Sequence[str], new: Sequence[str]) -> Iterator[Change]:
+def _words(kind: str, old: Sequence[str], new: Sequence[str]) -> Iterator[Difference]:
     """Words of a list that are gone or new."""
     before, after = {fold(one): one for one in old}, {fold(one): one for one in new}
     gone = [one for key, one in before.items() if key not in after]
@@ -146,10 +146,10 @@ def _words(kind: str, old: Sequence[str], new: Sequence[str]) -> Iterator[Change
     ]
     if parts:
         words = f"{kind}: {', '.join(parts)}"
-        yield Change(kind, words, 62, subject=kind, before=listed(gone), after=listed(added))
+        yield Difference(kind, words, 62, subject=kind, before=listed(gone), after=listed(added))
 
 
-def waiver_changes(old: Iterable[Waiver], new: Iterable[Waiver]) -> list[Change]:
+def waiver_changes(old: Iterable[Waiver], new: Iterable[Waiver]) -> list[Difference]:
     """Waivers that are new, gone or end on another day."""
     before, after = ({(one.rule, one.subject): one for one in side} for side in (old, new))
     found = []
@@ -158,13 +158,15 @@ def waiver_changes(old: Iterable[Waiver], new: Iterable[Waiver]) -> list[Change]
         subject = f" for {key[1]}" if key[1] else ""
         if was is None and now is not None:
             words = f"waives {key[0]}{subject} now"
-            found.append(Change("waiver", words, 74, subject=key[0], after=_until(now)))
+            found.append(Difference("waiver", words, 74, subject=key[0], after=_until(now)))
         elif now is None and was is not None:
             words = f"waives {key[0]}{subject} no more"
-            found.append(Change("waiver", words, 45, subject=key[0], before=_until(was)))
+            found.append(Difference("waiver", words, 45, subject=key[0], before=_until(was)))
         elif was is not None and now is not None and was.until != now.until:
             words = f"waives {key[0]}{subject} {_until(was)} -> {_until(now)}"
-            found.append(Change("waiver", words, 60, subject=key[0], before=_until(was), after=_until(now)))
+            found.append(
+                Difference("waiver", words, 60, subject=key[0], before=_until(was), after=_until(now))
+            )
     return found
 
 
@@ -172,7 +174,7 @@ def _until(waiver: Waiver) -> str:
     return f"until {waiver.until}" if waiver.until else "for good"
 
 
-def programme_changes(old: Ledger, new: Ledger) -> list[Change]:
+def programme_changes(old: Ledger, new: Ledger) -> list[Difference]:
     """Goal, phase, dates, events, easier weeks, rehabilitation, length and activities."""
     one, two = old.programme, new.programme
     facts = {
@@ -186,7 +188,7 @@ def programme_changes(old: Ledger, new: Ledger) -> list[Change]:
         "deload": (_deloads(old), _deloads(new)),
     }
     found = [
-        Change(
+        Difference(
             "programme",
             f"{name} {was or 'none'} -> {now or 'none'}",
             59 if name in ("starts", "weeks", "events", "deload") else 42,
@@ -200,7 +202,7 @@ def programme_changes(old: Ledger, new: Ledger) -> list[Change]:
     was, now = _stage(one.rehabilitation), _stage(two.rehabilitation)
     if was != now:
         words = f"rehabilitation {was or 'none'} -> {now or 'none'}"
-        found.append(Change("rehabilitation", words, 88, subject="rehabilitation", before=was, after=now))
+        found.append(Difference("rehabilitation", words, 88, subject="rehabilitation", before=was, after=now))
     return [*found, *_activities(old, new)]
 
 
@@ -237,7 +239,7 @@ def _stage(stage: Rehabilitation | None) -> str:
     return f"{stage.stage}{f' until {stage.until}' if stage.until else ''}"
 
 
-def _activities(old: Ledger, new: Ledger) -> Iterator[Change]:
+def _activities(old: Ledger, new: Ledger) -> Iterator[Difference]:
     before, after = _by_name(old), _by_name(new)
     for name in {**before, **after}:
         was, now = before.get(name, ""), after.get(name, "")
@@ -247,7 +249,7 @@ def _activities(old: Ledger, new: Ledger) -> Iterator[Change]:
                 if was and now
                 else f"{name} is {'new' if now else 'gone'}: {now or was}"
             )
-            yield Change("activity", words, 44, subject=name, before=was, after=now)
+            yield Difference("activity", words, 44, subject=name, before=was, after=now)
 
 
 def _by_name(ledger: Ledger) -> dict[str, str]:

@@ -30,7 +30,7 @@ class RevisionError(Exception):
 
 
 class Repository:
-    """A git repository: ``root`` is the real path of its top folder. Raises `RevisionError` where there is none."""
+    """A git repository: ``root`` is the real path of its top folder. Raises `RevisionError`."""
 
     __slots__ = ("_log", "root")
 
@@ -73,7 +73,7 @@ class Repository:
         return sorted({one for one in paths if one.endswith(ENDINGS) or is_record(one)})
 
     def write_at(self, commit: str, folder: str) -> None:
-        """Writes the files of a commit that a review may read into an empty folder, as a repository's root."""
+        """Writes the files of a commit that a review may read into an empty folder, as a root."""
         os.mkdir(os.path.join(folder, ".git"))
         wanted = list(self._files_at(commit))
         asked = b"".join(identity.encode() + b"\n" for _, identity, _ in wanted)

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from ..wording.words import first_of, plain, sets_of
-from .change import Collector
+from .difference import Collector
 from .matching import VisitPairs
 
 TYPE_CHECKING = False
@@ -13,7 +13,7 @@ if TYPE_CHECKING:
     from ..counting.ledger import Ledger
     from ..counting.tally import Visit
     from ..counting.week import Week
-    from .change import Change
+    from .difference import Difference
     from .matching import Held, LinePairs
     from .values import LineState
 
@@ -21,7 +21,7 @@ LEAST_MINUTES = 5
 """Minutes, in the middle of the range, from which a session's length is said to change."""
 
 SESSION, MOVED, LINE, SWAP, VALUES, ORDER = 74.0, 45.0, 20.0, 25.0, 15.0, 12.0
-"""How telling a change is: a session gone or new, on another day; a line gone or new, swapped; other values."""
+"""How telling it is: a session gone or new, on another day; a line gone or new, swapped; other values."""
 
 
 class WeekPair:
@@ -48,7 +48,7 @@ def week_pairs(old: Ledger, new: Ledger) -> list[WeekPair]:
     return found
 
 
-def session_changes(pairs: Iterable[WeekPair]) -> list[Change]:
+def session_changes(pairs: Iterable[WeekPair]) -> list[Difference]:
     """Sessions that are new, gone or moved, and lines with other values."""
     found = Collector()
     for pair in pairs:

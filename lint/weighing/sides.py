@@ -11,8 +11,8 @@ from ..project.workspace import Workspace
 from ..team.waivers import holding
 from ..text.repository import SETTINGS, kind_of, shown
 from ..wording.words import counted_noun, plain
-from .change import Change
 from .comparison import Compared, Comparison, compared_programme
+from .difference import Difference
 from .person import athlete_changes, renamed
 from .revision import Repository, is_record
 
@@ -32,7 +32,7 @@ class NothingToCompareError(Exception):
     """A side holds nothing that can be compared; says which, and why."""
 
 
-class Side:
+class ReviewedSide:
     """One side: the ``base`` from which its files are named, and the ``paths`` asked for on it."""
 
     def __init__(self, base: str, paths: list[str], today: date) -> None:
@@ -73,14 +73,17 @@ def compare_paths(old: str, new: str, today: date) -> Comparison:
     if os.path.isdir(old) != os.path.isdir(new):
         raise NothingToCompareError("name two files or two folders, not one of each")
     if os.path.isdir(old):
-        sides = Side(old, [old], today), Side(new, [new], today)
+        sides = ReviewedSide(old, [old], today), ReviewedSide(new, [new], today)
         for path, side in zip((old, new), sides, strict=True):
             if not side.found():
                 raise NothingToCompareError(f"{path}: it holds no programme and no athlete file")
             side.add([SETTINGS])
             side.review()
         return _compared(*sides)
-    before, after = Side(os.path.dirname(old), [old], today), Side(os.path.dirname(new), [new], today)
+    before, after = (
+        ReviewedSide(os.path.dirname(old), [old], today),
+        ReviewedSide(os.path.dirname(new), [new], today),
+    )
     for side in (before, after):
         side.review()
     one, two = (
@@ -115,7 +118,7 @@ def compare_since(revision: str, paths: list[str], today: date) -> Comparison:
         return Comparison()
     with TemporaryDirectory(prefix="spotline-") as past:
         repository.write_at(commit, past)
-        sides = Side(past, [], today), Side(repository.root, [], today)
+        sides = ReviewedSide(past, [], today), ReviewedSide(repository.root, [], today)
         for side in sides:
             if any(kind_of(one) not in ("programme", "athlete") for one in changed):
                 side.paths = [shown(side.base)]
@@ -138,7 +141,7 @@ def _is_below(path: str, folder: str) -> bool:
     return folder == "." or path == folder or path.startswith(f"{folder}/")
 
 
-def _compared(old: Side, new: Side) -> Comparison:
+def _compared(old: ReviewedSide, new: ReviewedSide) -> Comparison:
     result = Comparison()
     for one, two in _pairs(old, new):
         result.looked_at += 1
@@ -154,7 +157,7 @@ def _compared(old: Side, new: Side) -> Comparison:
     return result
 
 
-def _pairs(old: Side, new: Side) -> Iterator[tuple[FileReview | None, FileReview | None]]:
+def _pairs(old: ReviewedSide, new: ReviewedSide) -> Iterator[tuple[FileReview | None, FileReview | None]]:
     """The files of both sides: of one path, else of one kind and mostly the same lines; then the others."""
     before, after = dict(old.reviews), dict(new.reviews)
     for key in [key for key in before if key in after]:
@@ -239,14 +242,14 @@ def _is_read(one: FileReview) -> bool:
     return one.opened and one.reading is not None and one.reading.root is not None
 
 
-def _settings(old: object, new: object) -> Iterator[Change]:
+def _settings(old: object, new: object) -> Iterator[Difference]:
     """What differs in settings or own exercises, by the path of its key."""
     before, after = dict(_flat(old)), dict(_flat(new))
     for key in {**before, **after}:
         was, now = before.get(key, ""), after.get(key, "")
         if was != now:
             words = f"{key}: {was or 'none'} -> {now or 'none'}"
-            yield Change("setting", words, 73, subject=key, before=was, after=now)
+            yield Difference("setting", words, 73, subject=key, before=was, after=now)
 
 
 def _flat(value: object, path: str = "") -> Iterator[tuple[str, str]]:

@@ -5,7 +5,7 @@ from __future__ import annotations
 from ..body import catalogue
 from ..counting.credits import DIRECT
 from ..wording.words import first_of
-from .change import Change
+from .difference import Difference
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -25,7 +25,7 @@ FURTHEST = 10
 """Days between two trainings of a group beyond which no hours are told."""
 
 
-def spacing_changes(old: Ledger, new: Ledger) -> list[Change]:
+def spacing_changes(old: Ledger, new: Ledger) -> list[Difference]:
     """Hours that have become fewer or more, the most telling first."""
     return sorted([*_before_events(old, new), *_between_days(old, new)], key=lambda one: -one.weight)
 
@@ -55,7 +55,7 @@ class _Days:
 
 
 class _Occasion:
-    """What hard training keeps away from: its day, the groups it loads (None: all), whether it asks for much."""
+    """What hard training keeps away from: its day, the groups it loads (None: all), whether they are loaded high."""
 
     __slots__ = ("day", "groups", "is_high", "name")
 
@@ -90,8 +90,8 @@ def _occasions(ledger: Ledger) -> dict[tuple[str, int, int], _Occasion]:
     return found
 
 
-def _before_events(old: Ledger, new: Ledger) -> Iterator[Change]:
-    """Hours from the last training of a group to an event or activity; occasions that change alike are one."""
+def _before_events(old: Ledger, new: Ledger) -> Iterator[Difference]:
+    """Hours from the last training of a group to an event or activity; those that change alike are one."""
     was, now = _Days(old), _Days(new)
     before, after = _occasions(old), _occasions(new)
     found: dict[tuple[bool, bool, int, int, tuple[str, ...]], list[tuple[str, int]]] = {}
@@ -113,7 +113,7 @@ def _before_events(old: Ledger, new: Ledger) -> Iterator[Change]:
     for (heavy, is_high, hours, left, groups), occasions in found.items():
         names = list(dict.fromkeys(name for name, _ in occasions))
         telling = (60.0 if left < 72 else 52.0) + 2 * heavy + 16 * is_high
-        yield Change(
+        yield Difference(
             "hours",
             f"{'heavy ' if heavy else ''}{first_of(groups)} {hours} -> {left} h before {first_of(names, 2)}",
             telling if left < hours else 30,
@@ -128,7 +128,7 @@ def _place(group: str) -> int:
     return list(catalogue.groups).index(group)
 
 
-def _between_days(old: Ledger, new: Ledger) -> Iterator[Change]:
+def _between_days(old: Ledger, new: Ledger) -> Iterator[Difference]:
     """The fewest hours from a training of a group to the next one, week by week."""
     was, now = _Days(old), _Days(new)
     found: dict[tuple[int, int], dict[str, list[int]]] = {}
@@ -141,7 +141,7 @@ def _between_days(old: Ledger, new: Ledger) -> Iterator[Change]:
     for (hours_before, left), groups_in in found.items():
         names, weeks = _most(groups_in)
         closer = left < hours_before
-        yield Change(
+        yield Difference(
             "hours",
             f"{first_of(names)} {hours_before} -> {left} h between days",
             (56 if left <= 48 else 48) if closer else 26,

@@ -35,7 +35,7 @@ class Tallied:
 
 
 class Tallies:
-    """What was asked for: tables ``by`` these, of all weeks or of one (``week``); ``faults`` are what failed."""
+    """What was asked for: tables ``by`` these, of all weeks or of one (``week``); ``faults`` say what failed."""
 
     __slots__ = ("by", "faults", "tallied", "week")
 

@@ -21,8 +21,8 @@ UNITS = {"distance": "m", "velocity": "m/s"}
 
 
 class LineState:
-    """A line as it is done on one visit: what is lifted (``lift``, alike for all names of an exercise), as the
-    coach calls it (``name``), and its ``values``, words by key. ``sets`` are those of all its groups of sets.
+    """A line as it is done on one visit: what is lifted (``lift``, one word for all names of an exercise), as
+    the coach calls it (``name``), and its ``values``, words by key. ``sets`` are those of all its groups of sets.
     ``trains`` are the muscles that the exercise trains, directly and not.
     """
 

@@ -76,7 +76,8 @@ def test_arms_of_weiss_1999_differ_by_repetitions_alone() -> None:
     assert not of_kind(result, "sets")
     assert "quadriceps, direct sets: 12 under 8 repetitions -> 12 from 8" in of_kind(result, "repetitions")
     result = compared("weiss-1999-13-15", "weiss-1999-23-25")
-    assert not of_kind(result, "sets") and not of_kind(result, "repetitions")
+    assert not of_kind(result, "sets")
+    assert not of_kind(result, "repetitions")
     assert of_kind(result, "line")
 
 

@@ -217,7 +217,7 @@ COMPARED = {"file": "a", "programme": "A", "athletes": "B", "weeks": [1], "first
 SPAN = {"low": 4, "high": 5}
 TABLE = {
     "by": "muscle",
-    "rows": [{"name": "triceps", "mark": "over", "values": {"sets": SPAN, "days": "Mon"}}],
+    "rows": [{"name": "triceps", "mark": "over", "values": {"sets": SPAN}, "words": {"days": "Mon"}}],
 }
 PRINTED = {
     "changes": {

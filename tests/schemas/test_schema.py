@@ -634,7 +634,7 @@ PROPERTIES = {
             "programme": ("P", 1),
             "athletes": ("Mara", 1),
             "weeks": ([1, 2], [0]),
-            "first": (["a sentence"], ["one"] * 13),
+            "first": (["a sentence"], [1]),
             "changes": ([], ["a"]),
         },
     ),
@@ -688,11 +688,12 @@ PROPERTIES = {
     ),
     ("tally", "table"): ({"by": "muscle", "rows": []}, {"by": ("lift", "colour"), "rows": ([], ["a"])}),
     ("tally", "row"): (
-        {"name": "", "mark": "", "values": {}},
+        {"name": "", "mark": "", "values": {}, "words": {}},
         {
             "name": ("calves", None),
             "mark": ("over", "above"),
-            "values": ({"sets": {"low": 3, "high": 4}, "days": "Mon"}, {"sets": 3}),
+            "values": ({"sets": {"low": 3, "high": 4}}, {"sets": 3}),
+            "words": ({"days": "Mon"}, {"days": ""}),
         },
     ),
     ("exercises-found", ""): (

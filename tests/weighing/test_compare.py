@@ -15,8 +15,8 @@ from spotline.lint.project.review import review
 from spotline.lint.reporters.changes_json import changes_json
 from spotline.lint.reporters.changes_markdown import LARGEST, markdown
 from spotline.lint.reporters.changes_text import in_few_lines, summary, text
-from spotline.lint.weighing.change import PART_OF, PARTS
 from spotline.lint.weighing.comparison import MOST_LINES, Comparison
+from spotline.lint.weighing.difference import PART_OF, PARTS
 from spotline.lint.weighing.sides import NothingToCompareError, compare_paths
 from spotline.tests.steps import steps
 
@@ -54,7 +54,8 @@ def test_a_session_that_is_renamed_and_moved_is_one_that_is_moved(compared: Comp
     new = edited(HEAD + MONDAY + THURSDAY, ("session: Lower", "session: Legs"), ("monday", "tuesday"))
     result = compared(HEAD + MONDAY + THURSDAY, new)
     assert words(result, "moved") == ["Legs moved from Monday to Tuesday"]
-    assert not words(result, "session") and not words(result, "line")
+    assert not words(result, "session")
+    assert not words(result, "line")
 
 
 def test_two_sessions_that_swap_days(compared: Compare) -> None:
@@ -118,7 +119,8 @@ def test_twelve_lines_before_details(compared: Compare, root: Path) -> None:
         <= MOST_LINES
     )
     weights = [one.weight for one in result.changed]
-    assert weights == sorted(weights, reverse=True) and len(weights) > 5
+    assert weights == sorted(weights, reverse=True)
+    assert len(weights) > 5
     assert len(in_few_lines(result)) == 5
     assert len(markdown(result)) <= LARGEST
     assert len(markdown(result, 3000)) <= 3000
@@ -140,19 +142,22 @@ def test_kinds_and_parts_are_those_of_the_schema() -> None:
 def test_new_and_gone_files_and_a_renamed_one(compared: Compare) -> None:
     one, two = HEAD + MONDAY, HEAD.replace("Base", "Other").replace("Juno", "Piran") + THURSDAY
     result = compared({"a.programme.yaml": one}, {"a.programme.yaml": one, "b.programme.yaml": two})
-    assert result.new[0][1] == "Other, 4 weeks, for Piran" and not result.gone
+    assert result.new[0][1] == "Other, 4 weeks, for Piran"
+    assert not result.gone
     result = compared({"a.programme.yaml": one, "b.programme.yaml": two}, {"a.programme.yaml": one})
     assert result.gone == [("b.programme.yaml", "Other, 4 weeks, for Piran")]
     result = compared(
         {"a.programme.yaml": one}, {"moved/c.programme.yaml": one.replace("sets: 4", "sets: 5")}
     )
-    assert not result.new and not result.gone
+    assert not result.new
+    assert not result.gone
     assert "Lower, back squat: sets 4 -> 5" in words(result)
 
 
 def test_a_side_that_cannot_be_read(compared: Compare) -> None:
     result = compared(HEAD + MONDAY, "programme: [\n")
-    assert not result.compared and len(result.faults) == 1
+    assert not result.compared
+    assert len(result.faults) == 1
     assert "(the new side): line " in result.faults[0]
     result = compared("programme: [\n", HEAD + MONDAY)
     assert "(the old side): line " in result.faults[0]
@@ -176,7 +181,9 @@ def test_a_coachs_words_stay_words(compared: Compare) -> None:
     new = HEAD + MONDAY.replace("session: Lower", f"session: {name}").replace("monday", "friday")
     result = compared(HEAD + MONDAY, new)
     said = markdown(result)
-    assert "<script>" not in said and "\u202e" not in said and "@all" not in said
+    assert "<script>" not in said
+    assert "\u202e" not in said
+    assert "@all" not in said
     assert "\u202e" not in "\n".join([*text(result, 80), *in_few_lines(result)])
 
 

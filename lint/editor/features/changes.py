@@ -21,7 +21,7 @@ if TYPE_CHECKING:
     from collections.abc import Iterator
 
     from ...project.results import FileReview
-    from ...weighing.change import Change
+    from ...weighing.difference import Difference
     from ..documents.snapshot import Snapshot
 
 REVISION = "HEAD"
@@ -85,7 +85,7 @@ def _lenses(readable: ReadableReview, old: FileReview, new: FileReview) -> Itera
     for athlete, ledger in enumerate(new.ledgers):
         earlier = before.get(ledger.athlete.name if ledger.athlete else "", old.ledgers[0])
         pairs = week_pairs(earlier, ledger)
-        by_session: dict[str, list[Change]] = {}
+        by_session: dict[str, list[Difference]] = {}
         for change in session_changes(pairs):
             by_session.setdefault(change.session, []).append(change)
         for session in ledger.programme.sessions():
@@ -96,7 +96,7 @@ def _lenses(readable: ReadableReview, old: FileReview, new: FileReview) -> Itera
                 yield Lens(*span, f"since the last commit: {_in_short(session.name, changes)}", None, athlete)
 
 
-def _in_short(session: str, changes: list[Change]) -> str:
+def _in_short(session: str, changes: list[Difference]) -> str:
     """The first changes, without the name of the session, which stands below."""
     words = [
         change.words.removeprefix(f"{session}, ").removeprefix(f"{session}: ").removeprefix(f"{session} ")

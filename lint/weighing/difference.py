@@ -50,7 +50,7 @@ MOST_JOINED = 4
 """Sessions or groups that are named in one sentence."""
 
 
-class Change:
+class Difference:
     """A difference: its ``kind``, what it is about, the value ``before`` and ``after``, and its ``words``.
 
     ``weeks`` are those in which it holds, none where it is not bound to weeks. ``session`` is the session it
@@ -97,19 +97,19 @@ class Change:
         return f"{self.words} ({weeks})"
 
 
-def joined(changes: Iterable[Change]) -> list[Change]:
+def joined(changes: Iterable[Difference]) -> list[Difference]:
     """Changes that differ by what they begin with alone as one, at the place of the first."""
-    alike: dict[tuple[object, ...], list[Change]] = {}
+    alike: dict[tuple[object, ...], list[Difference]] = {}
     for one in changes:
         rest = one.words[len(one.lead) :] if one.lead else id(one)
         alike.setdefault((one.kind, one.weeks, rest), []).append(one)
     return [several[0] if len(several) == 1 else _as_one(several) for several in alike.values()]
 
 
-def _as_one(several: list[Change]) -> Change:
+def _as_one(several: list[Difference]) -> Difference:
     first = several[0]
     leads = first_of(list(dict.fromkeys(one.lead for one in several)), MOST_JOINED)
-    return Change(
+    return Difference(
         first.kind,
         leads + first.words[len(first.lead) :],
         first.weight,
@@ -150,10 +150,10 @@ class Collector:
             weeks.append(week)
         self._found[key] = (max(known, weight), weeks)
 
-    def changes(self) -> list[Change]:
+    def changes(self) -> list[Difference]:
         """What was added, the most telling first."""
         made = [
-            Change(
+            Difference(
                 kind,
                 words,
                 weight,
