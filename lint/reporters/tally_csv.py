@@ -1,4 +1,4 @@
-"""The tables of a tally as CSV (RFC 4180): a range takes two columns, so that no spreadsheet makes it a date."""
+"""The tables of a tally as CSV (RFC 4180). A range takes two columns: no spreadsheet makes it a date."""
 
 from __future__ import annotations
 

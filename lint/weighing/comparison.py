@@ -8,7 +8,7 @@ from .dose import dose_changes
 from .finding_changes import finding_changes
 from .out_of_line import out_of_line
 from .person import athlete_changes, programme_changes, renamed, waiver_changes
-from .sessions import session_changes, week_pairs
+from .sessions import LINE, session_changes, week_pairs
 from .spacing import spacing_changes
 
 TYPE_CHECKING = False
@@ -31,6 +31,9 @@ TOGETHER = 3
 
 FEW = 3
 """Lines up to which those of single lines of sessions are added to them."""
+
+MOST_OF_LINES = 2
+"""Lines of sessions gone, new or swapped that are added to more."""
 
 
 class Compared:
@@ -66,9 +69,10 @@ class Compared:
         told = {id(one) for one in (*cause, *self._like(head))}
         for part in PARTS:
             rest = joined(one for one in self.changes if one.part == part and id(one) not in told)
-            if part != "lines" or len(said) <= FEW:
-                lines = _like_doses(rest)[: MOST_OF_PART[part]]
-                said += [(one[0], self._sentence(one)) for one in lines]
+            most_of_part = MOST_OF_PART[part]
+            if part == "lines" and len(said) > FEW:
+                rest, most_of_part = [one for one in rest if one.weight >= LINE], MOST_OF_LINES
+            said += [(one[0], self._sentence(one)) for one in _like_doses(rest)[:most_of_part]]
         return said[:most]
 
     def _sentence(self, several: list[Difference]) -> str:

@@ -75,7 +75,7 @@ def _in_words(series: Series) -> str:
     if len(order) == 1:
         return f"{order[0][0]} -> {order[0][1]} sets a week"
     words = [f"{was} -> {now} in {week_list(runs[was, now])}" for was, now in order[:MOST_RUNS]]
-    return ", ".join([*words, *(["less in others"] if len(order) > MOST_RUNS else [])])
+    return "; ".join([*words, *(["less in others"] if len(order) > MOST_RUNS else [])])
 
 
 def _repetitions(pairs: Sequence[WeekPair]) -> Iterator[Difference]:

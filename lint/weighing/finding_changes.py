@@ -8,7 +8,7 @@ from .difference import Difference
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
-    from collections.abc import Iterable, Mapping
+    from collections.abc import Iterable, Iterator, Mapping
 
     from ..findings.finding import Finding
 
@@ -34,10 +34,9 @@ def finding_changes(
         if earlier is None:
             found.append(_change("finding brought", "brings", one, WEIGHTS[one.severity]))
         else:
-            was = gone.pop(earlier)
-            found.append(_moved(was, one))
+            found += _moved(gone.pop(earlier), one)
     found += [_change("finding cleared", "clears", one, WEIGHTS[one.severity] / 2) for one in gone.values()]
-    return sorted((one for one in found if one is not None), key=lambda one: -one.weight)
+    return sorted(found, key=lambda one: -one.weight)
 
 
 Key = tuple[str, str, str, "tuple[int, ...]", "tuple[float, float, str] | None", int]
@@ -69,11 +68,11 @@ def _change(kind: str, does: str, one: Finding, weight: float) -> Difference:
     return Difference(kind, words, weight, weeks=one.weeks, subject=one.rule, before=before, after=after)
 
 
-def _moved(was: Finding, now: Finding) -> Difference | None:
-    """A finding whose number, weeks or severity differ; None where only what is wanted does not."""
+def _moved(was: Finding, now: Finding) -> Iterator[Difference]:
+    """That a finding's number, weeks or severity differ; nothing where they are the same."""
     before, after = _amount(was), _amount(now)
     if (before, was.weeks, was.severity) == (after, now.weeks, now.severity):
-        return None
+        return
     worse = SEVERITIES.index(now.severity) - SEVERITIES.index(was.severity)
     if not worse and was.amount and now.amount:
         worse = (now.amount.apart > was.amount.apart) - (now.amount.apart < was.amount.apart)
@@ -81,7 +80,7 @@ def _moved(was: Finding, now: Finding) -> Difference | None:
     number = f": {before} -> {after}" if before != after else ""
     words = f"{how} {now.severity} {now.rule}{f', {now.subject}' if now.subject else ''}{number}"
     weight = WEIGHTS[now.severity] * (0.8 if worse > 0 else 0.3)
-    return Difference(
+    yield Difference(
         "finding moved", words, weight, weeks=now.weeks, subject=now.rule, before=before, after=after
     )
 

@@ -1,4 +1,4 @@
-"""What a week holds, as tables: by muscle, joint action, day, session or lift. All numbers are the ledger's."""
+"""What a week holds, in tables by muscle, joint action, day, session or lift; numbers are the ledger's."""
 
 from __future__ import annotations
 

@@ -100,14 +100,14 @@ class VisitPairs:
         self.gone = [one for i, one in enumerate(before) if i not in taken_old]
         self.new = [one for j, one in enumerate(after) if j not in taken_old.values()]
         self.are_same = not (self.gone or self.new) and all(
-            one.visit.day == other.visit.day and lines.are_same for one, other, lines in self.both
+            one.day == other.day and lines.are_same for one, other, lines in self.both
         )
 
 
 def _may_match(old: Held, new: Held) -> bool:
     common = _common(old, new)
     named_alike = fold(old.name) == fold(new.name) and bool(old.visit.session.name)
-    return common >= ALIKE or named_alike or (old.visit.day == new.visit.day and common > 0)
+    return common >= ALIKE or named_alike or (old.day == new.day and common > 0)
 
 
 def _common(old: Held, new: Held) -> float:
@@ -121,7 +121,7 @@ def _likeness(old: Held, new: Held) -> float:
         any(one.lift == two.lift and one.values == two.values for two in new.lines) for one in old.lines
     )
     named = SAME_NAME * (fold(old.name) == fold(new.name))
-    on_day = SAME_DAY * (old.visit.day == new.visit.day)
+    on_day = SAME_DAY * (old.day == new.day)
     return _common(old, new) + same / max(len(old.lines), 1) + named + on_day
 
 

@@ -253,14 +253,18 @@ def _eased(weeks: Sequence[Week]) -> dict[object, bool]:
 
 
 def _is_less(before: list[SetGroup], after: list[SetGroup]) -> bool:
-    """Whether a lift is done for fewer sets, with a lighter load or with more in reserve."""
+    """Whether a lift is done for fewer sets, with less load or with more in reserve, and none the other way.
+
+    Fewer sets that are heavier or harder are no easier work.
+    """
     was, now = (sum(one.sets.middle for one in groups) for groups in (before, after))
-    if was != now:
-        return now < was
     change = PartChange(before, after)
-    if change.load is not None and change.load != 100:
-        return change.load < 100
-    return change.reserve is not None and change.reserve > 0
+    signs = [
+        (now > was) - (now < was),
+        0 if change.load is None else (change.load > 100) - (change.load < 100),
+        0 if change.reserve is None else (change.reserve < 0) - (change.reserve > 0),
+    ]
+    return min(signs) < 0 and max(signs) <= 0
 
 
 # Elsewhere

@@ -240,32 +240,41 @@ def _stage(stage: Rehabilitation | None) -> str:
 
 
 def _activities(old: Ledger, new: Ledger) -> Iterator[Difference]:
+    """Activities that are new, gone, moved, or ask for other things."""
     before, after = _by_name(old), _by_name(new)
     for name in {**before, **after}:
-        was, now = before.get(name, ""), after.get(name, "")
-        if was != now:
-            words = (
-                f"{name}: {was} -> {now}"
-                if was and now
-                else f"{name} is {'new' if now else 'gone'}: {now or was}"
-            )
-            yield Difference("activity", words, 44, subject=name, before=was, after=now)
+        was, now = before.get(name), after.get(name)
+        if was is None or now is None:
+            days, asks = was or now or ("", "")
+            said = ", ".join(part for part in (days, asks) if part)
+            words = f"{name} is {'gone' if now is None else 'new'}{f': {said}' if said else ''}"
+            sides = ("", said) if was is None else (said, "")
+            yield Difference("activity", words, 44, subject=name, before=sides[0], after=sides[1])
+            continue
+        if was[0] != now[0]:
+            words = f"{name} moved from {was[0] or 'any day'} to {now[0] or 'any day'}"
+            yield Difference("activity", words, 57, subject=name, before=was[0], after=now[0])
+        if was[1] != now[1]:
+            words = f"{name}: {was[1] or 'nothing said'} -> {now[1] or 'nothing said'}"
+            yield Difference("activity", words, 40, subject=name, before=was[1], after=now[1])
 
 
-def _by_name(ledger: Ledger) -> dict[str, str]:
-    found: dict[str, list[str]] = {}
+def _by_name(ledger: Ledger) -> dict[str, tuple[str, str]]:
+    """The days of each activity, and what it asks for."""
+    found: dict[str, tuple[dict[str, None], dict[str, None]]] = {}
     for block in ledger.programme.blocks:
         for one in block.activities:
-            said = _activity(ledger, one)
-            known = found.setdefault(one.name, [])
-            if said not in known:
-                known.append(said)
-    return {name: "; ".join(several) for name, several in found.items()}
+            days, asks = found.setdefault(one.name, ({}, {}))
+            days[listed([day_name(ledger.programme.starts, day) for day in sorted(one.days)])] = None
+            asks[_asks(one)] = None
+    return {
+        name: ("; ".join(filter(None, days)), "; ".join(filter(None, asks)))
+        for name, (days, asks) in found.items()
+    }
 
 
-def _activity(ledger: Ledger, one: Activity) -> str:
-    days = [day_name(ledger.programme.starts, day) for day in sorted(one.days)]
-    loads = sorted(f"{fold(term.words)} {load}" for term, load in one.loads)
+def _asks(one: Activity) -> str:
+    loads = sorted(f"{' '.join(term.words.split()).casefold()} {load}" for term, load in one.loads)
     minutes = f"{one.minutes} min" if one.minutes else ""
     effort = f"effort {one.effort}" if one.effort else ""
-    return ", ".join(part for part in (listed(days), minutes, effort, *loads) if part)
+    return ", ".join(part for part in (minutes, effort, *loads) if part)

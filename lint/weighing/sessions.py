@@ -23,6 +23,9 @@ LEAST_MINUTES = 5
 SESSION, MOVED, LINE, SWAP, VALUES, ORDER = 74.0, 45.0, 20.0, 25.0, 15.0, 12.0
 """How telling it is: a session gone or new, on another day; a line gone or new, swapped; other values."""
 
+REST, MUCH_REST = 41.0, 1.5
+"""How telling another rest is, from so many times as much."""
+
 
 class WeekPair:
     """A week in both versions, with its visits matched."""
@@ -83,7 +86,7 @@ def _of_week(pair: WeekPair, found: Collector) -> None:
 
 
 def _of_session(week: int, old: Held, new: Held, found: Collector) -> None:
-    if old.visit.day != new.visit.day or old.day != new.day:
+    if old.day != new.day:
         before, after = old.day or "any day", new.day or "any day"
         words = f"{new.name} moved from {before} to {after}"
         found.add(week, "moved", words, MOVED, session=new.name, subject=new.name, before=before, after=after)
@@ -118,7 +121,9 @@ def _of_lines(
     for before, after in lines.both:
         words, was, now = _values(before, after)
         if words:
-            weight = VALUES + min(abs(after.sets.middle - before.sets.middle), 5)
+            weight = max(
+                VALUES + min(abs(after.sets.middle - before.sets.middle), 5), _of_rest(before, after)
+            )
             found.add(
                 week,
                 "line",
@@ -195,6 +200,14 @@ def _values(before: LineState, after: LineState) -> tuple[str, str, str]:
     sides = [[f"{key} {one.values.get(key, 'none')}" for key in keys] for one in (before, after)]
     words = [f"{key} {before.values.get(key, 'none')} -> {after.values.get(key, 'none')}" for key in keys]
     return ", ".join(words), ", ".join(sides[0]), ", ".join(sides[1])
+
+
+def _of_rest(before: LineState, after: LineState) -> float:
+    """How telling a change of rest is: where it is a half more or less, more so than the minutes it brings."""
+    was, now = (one.groups[0].work.rest for one in (before, after))
+    if was is None or now is None or not was.middle or not now.middle:
+        return VALUES
+    return REST if max(was.middle / now.middle, now.middle / was.middle) >= MUCH_REST else VALUES
 
 
 def _of(line: LineState) -> float:

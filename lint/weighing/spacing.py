@@ -55,11 +55,13 @@ class _Days:
 
 
 class _Occasion:
-    """What hard training keeps away from: its day, the groups it loads (None: all), whether they are loaded high."""
+    """What hard training keeps away from: its day, the groups it loads (None: all), whether much, and
+    whether an event falls on that day."""
 
-    __slots__ = ("day", "groups", "is_high", "name")
+    __slots__ = ("day", "groups", "is_event", "is_high", "name")
 
-    def __init__(self, name: str, day: int, groups: set[str] | None, is_high: bool) -> None:
+    def __init__(self, name: str, day: int, groups: set[str] | None, is_high: bool, is_event: bool) -> None:
+        self.is_event = is_event
         self.name = name
         self.day = day
         self.groups = groups
@@ -76,7 +78,7 @@ def _occasions(ledger: Ledger) -> dict[tuple[str, int, int], _Occasion]:
 
     events = {day: event.name for day, event in ledger.events()}
     for day, name in events.items():
-        add(_Occasion(name, day, None, True))
+        add(_Occasion(name, day, None, True, True))
     for day, _, activity in ledger.activities():
         groups = {
             name
@@ -85,8 +87,9 @@ def _occasions(ledger: Ledger) -> dict[tuple[str, int, int], _Occasion]:
             for name, members in catalogue.groups.items()
             if set(members).intersection(catalogue.area(term.words) or ())
         }
-        if groups and day not in events:
-            add(_Occasion(activity.name, day, groups, any(load == "high" for _, load in activity.loads)))
+        if groups:
+            is_high = any(load == "high" for _, load in activity.loads)
+            add(_Occasion(activity.name, day, groups, is_high, day in events))
     return found
 
 
@@ -96,7 +99,7 @@ def _before_events(old: Ledger, new: Ledger) -> Iterator[Difference]:
     before, after = _occasions(old), _occasions(new)
     found: dict[tuple[bool, bool, int, int, tuple[str, ...]], list[tuple[str, int]]] = {}
     for key, one in after.items():
-        if key not in before:
+        if key not in before or (one.groups is not None and one.is_event and before[key].is_event):
             continue
         closer: dict[tuple[bool, int, int], list[str]] = {}
         for group in catalogue.groups if one.groups is None else sorted(one.groups, key=_place):

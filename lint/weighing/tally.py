@@ -35,7 +35,7 @@ class Tallied:
 
 
 class Tallies:
-    """What was asked for: tables ``by`` these, of all weeks or of one (``week``); ``faults`` say what failed."""
+    """What was asked for: tables ``by`` something, of all weeks or one (``week``), and the ``faults``."""
 
     __slots__ = ("by", "faults", "tallied", "week")
 

@@ -21,9 +21,11 @@ UNITS = {"distance": "m", "velocity": "m/s"}
 
 
 class LineState:
-    """A line as it is done on one visit: what is lifted (``lift``, one word for all names of an exercise), as
-    the coach calls it (``name``), and its ``values``, words by key. ``sets`` are those of all its groups of sets.
-    ``trains`` are the muscles that the exercise trains, directly and not.
+    """A line as it is done on one visit.
+
+    ``lift`` is what is lifted, one word for all names of an exercise, ``name`` what the coach calls it.
+    ``values`` are words by key, ``sets`` those of all its groups of sets, ``trains`` the muscles that the
+    exercise trains, directly and not.
     """
 
     __slots__ = ("groups", "lift", "line", "name", "sets", "trains", "values")

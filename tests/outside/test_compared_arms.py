@@ -50,7 +50,7 @@ def test_arms_of_campos_2002_differ_by_sets_repetitions_and_rest(old: str, new: 
         for session in ("First", "Second", "Third")
         for lift in ("leg press", "back squat", "leg extension")
     }
-    assert f"quadriceps {was[4]} -> {now[4]} in weeks 5-8, {was[3]} -> {now[3]} in weeks 1-4" in of_kind(
+    assert f"quadriceps {was[4]} -> {now[4]} in weeks 5-8; {was[3]} -> {now[3]} in weeks 1-4" in of_kind(
         result, "sets"
     )
     for kind in (
