@@ -6,6 +6,7 @@ from ..body import catalogue
 from ..counting.credits import DIRECT
 from ..wording.words import plain, sets_of, week_list
 from .difference import Difference
+from .holdings import slots
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -118,10 +119,14 @@ def _slots(both: tuple[Count, Count]) -> str:
     return " and ".join(part for part in parts if part) or "none"
 
 
-def slots(tally: Tally, group: str) -> tuple[Count, Count]:
-    """A group's direct hard sets under 8 repetitions, and those from 8."""
-    direct = tally.sets(group, DIRECT)
-    return direct.where(lambda one: one.slot == "heavy"), direct.where(lambda one: one.slot == "light")
+def _shift(was: tuple[Count, Count], now: tuple[Count, Count]) -> str:
+    """``24 under 8 repetitions -> 18 from 8``, or both numbers of both sides."""
+    return f"{_slots(was)} -> {_slots(now)}"
+
+
+def _slots(both: tuple[Count, Count]) -> str:
+    parts = [f"{both[0]} under 8 repetitions" if both[0] else "", f"{both[1]} from 8" if both[1] else ""]
+    return " and ".join(part for part in parts if part) or "none"
 
 
 def _actions(pairs: Sequence[WeekPair]) -> Iterator[Difference]:

@@ -132,9 +132,7 @@ class WeekHoldings:
             mark = OVER if group in limits and sets.high > limits[group] else ""
             if group in floors and turn.a_week(turn.tally.sets(group, counting).low) < floors[group]:
                 mark = UNDER
-            heavy, light = (
-                direct.where(lambda one, slot=slot: one.slot == slot) for slot in ("heavy", "light")
-            )
+            heavy, light = slots(week, group)
             values: dict[str, Value] = {
                 "sets": as_range(sets),
                 "direct": as_range(direct),
@@ -152,7 +150,11 @@ class WeekHoldings:
             sets = self.week.for_actions((action,))
             if sets:
                 hard = self.week.for_actions((action,), hard=True)
-                values = {"sets": as_range(sets), "hard sets": as_range(hard), "days": _days(self.week, sets)}
+                values: dict[str, Value] = {
+                    "sets": as_range(sets),
+                    "hard sets": as_range(hard),
+                    "days": _days(self.week, sets),
+                }
                 yield Row(action, values, str(sets))
 
     def _by_session(self) -> Iterator[Row]:
@@ -172,8 +174,8 @@ class WeekHoldings:
         """The lifts, the hardest first: by their share of 1RM, then by what they leave in reserve."""
         lifts = self.week.lifts()
         for groups in sorted(lifts.values(), key=_hardness):
-            lift, name = groups[0].exercise, groups[0].name
-            sets = self.week.all_sets().where(lambda one, lift=lift, name=name: _is_lift(one, lift, name))
+            name = groups[0].name
+            sets = _of(self.week, groups)
             percent, reserve = _span(one.percent for one in groups), _span(one.reserve for one in groups)
             values: dict[str, Value] = {
                 "sets": as_range(sets),
@@ -235,8 +237,15 @@ def _in_short(values: dict[str, Value]) -> str:
     return f"{values['sets']} in {values['minutes']} min"
 
 
-def _is_lift(group: SetGroup, lift: object, name: str) -> bool:
-    return group.exercise is lift if lift is not None else group.name == name
+def slots(tally: Tally, group: str) -> tuple[Count, Count]:
+    """A group's direct hard sets under 8 repetitions, and those from 8."""
+    direct = tally.sets(group, DIRECT)
+    return direct.where(lambda one: one.slot == "heavy"), direct.where(lambda one: one.slot == "light")
+
+
+def _of(week: Week, groups: Sequence[SetGroup]) -> Count:
+    """The sets of some groups of sets."""
+    return week.all_sets().where(lambda one: one in groups)
 
 
 def _span(ranges: Iterable[Range | None]) -> Range | None:

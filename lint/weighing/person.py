@@ -49,10 +49,13 @@ def _restrictions(old: Athlete, new: Athlete) -> Iterator[Difference]:
         if key not in after:
             words = f"no longer protects {_protected(one)}"
             yield Difference("restriction", words, 95, subject=key[1], before=_protected(one))
-        elif (now := after[key]).review_on != one.review_on:
-            was, then = str(one.review_on or "none"), str(now.review_on or "none")
-            words = f"{one.kind} {one.subject.words}: review on {was} -> {then}"
-            yield Difference("restriction", words, 72, subject=key[1], before=was, after=then)
+            continue
+        said, says = _terms(one), _terms(after[key])
+        for what, weight in (("agreed", 86), ("advised by", 74), ("review on", 72)):
+            was, now = said[what], says[what]
+            if was != now:
+                words = f"protects {one.subject.words}: {what} {was or 'none'} -> {now or 'none'}"
+                yield Difference("restriction", words, weight, subject=key[1], before=was, after=now)
     for key, one in after.items():
         if key not in before:
             words = f"now protects {_protected(one)}"
@@ -61,6 +64,15 @@ def _restrictions(old: Athlete, new: Athlete) -> Iterator[Difference]:
 
 def _key(one: Restriction) -> tuple[str, str]:
     return one.kind, fold(one.subject.words)
+
+
+def _terms(one: Restriction) -> dict[str, str]:
+    """What is said of a restriction."""
+    return {
+        "agreed": ", ".join(sorted(fold(words) for words in one.may_stay)),
+        "advised by": one.adviser,
+        "review on": _text(one.review_on),
+    }
 
 
 def _protected(one: Restriction) -> str:
@@ -74,7 +86,7 @@ def _best_lifts(old: Athlete, new: Athlete) -> Iterator[Difference]:
         said, says = _best(was), _best(now)
         if said == says:
             continue
-        name = (now or was).exercise.words if now or was else key
+        name = one.exercise.words if (one := now or was) else key
         change = 100 * (now.kilograms / was.kilograms - 1) if was and now and was.kilograms else 0.0
         of = (
             f", {change:+.0f} %: so do loads in % of it"

@@ -203,7 +203,7 @@ def _values(before: LineState, after: LineState) -> tuple[str, str, str]:
 
 
 def _of_rest(before: LineState, after: LineState) -> float:
-    """How telling a change of rest is: where it is a half more or less, more so than the minutes it brings."""
+    """How telling another rest is: where it is a half more or less, more so than the minutes it brings."""
     was, now = (one.groups[0].work.rest for one in (before, after))
     if was is None or now is None or not was.middle or not now.middle:
         return VALUES

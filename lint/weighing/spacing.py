@@ -113,15 +113,15 @@ def _before_events(old: Ledger, new: Ledger) -> Iterator[Difference]:
         for (heavy, hours, left), groups in closer.items():
             if heavy or (True, hours, left) not in closer:
                 found.setdefault((heavy, one.is_high, hours, left, tuple(groups)), []).append(key[:2])
-    for (heavy, is_high, hours, left, groups), occasions in found.items():
+    for (heavy, is_high, hours, left, trained), occasions in found.items():
         names = list(dict.fromkeys(name for name, _ in occasions))
         telling = (60.0 if left < 72 else 52.0) + 2 * heavy + 16 * is_high
         yield Difference(
             "hours",
-            f"{'heavy ' if heavy else ''}{first_of(groups)} {hours} -> {left} h before {first_of(names, 2)}",
+            f"{'heavy ' if heavy else ''}{first_of(trained)} {hours} -> {left} h before {first_of(names, 2)}",
             telling if left < hours else 30,
             weeks=sorted({week for _, week in occasions}),
-            subject=groups[0],
+            subject=trained[0],
             before=f"{hours} h",
             after=f"{left} h",
         )

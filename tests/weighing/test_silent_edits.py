@@ -73,6 +73,12 @@ SILENT = {
         [],
         "no longer protects",
     ),
+    "what is agreed on for a restriction": (
+        KESTER,
+        1,
+        [("    note: Loading", "    agreed: [calf raise]\n    note: Loading")],
+        "protects left calf and heel: agreed none -> calf raise",
+    ),
     "a best lift mistyped": (
         BRAM,
         1,
