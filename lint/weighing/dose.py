@@ -119,16 +119,6 @@ def _slots(both: tuple[Count, Count]) -> str:
     return " and ".join(part for part in parts if part) or "none"
 
 
-def _shift(was: tuple[Count, Count], now: tuple[Count, Count]) -> str:
-    """``24 under 8 repetitions -> 18 from 8``, or both numbers of both sides."""
-    return f"{_slots(was)} -> {_slots(now)}"
-
-
-def _slots(both: tuple[Count, Count]) -> str:
-    parts = [f"{both[0]} under 8 repetitions" if both[0] else "", f"{both[1]} from 8" if both[1] else ""]
-    return " and ".join(part for part in parts if part) or "none"
-
-
 def _actions(pairs: Sequence[WeekPair]) -> Iterator[Difference]:
     """Joint actions that get nothing any more, or something again."""
     for action in catalogue.actions():

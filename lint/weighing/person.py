@@ -16,6 +16,7 @@ if TYPE_CHECKING:
     from ..model.programme import Rehabilitation
     from ..model.sessions import Activity
     from ..team.waivers import Waiver
+    from ..text.places import Term
 
 
 def athlete_changes(old: Athlete | None, new: Athlete | None) -> list[Difference]:
@@ -69,7 +70,7 @@ def _key(one: Restriction) -> tuple[str, str]:
 def _terms(one: Restriction) -> dict[str, str]:
     """What is said of a restriction."""
     return {
-        "agreed": ", ".join(sorted(fold(words) for words in one.may_stay)),
+        "agreed": ", ".join(sorted(map(_plainly, one.may_stay))),
         "advised by": one.adviser,
         "review on": _text(one.review_on),
     }
@@ -218,13 +219,20 @@ def programme_changes(old: Ledger, new: Ledger) -> list[Difference]:
     return [*found, *_activities(old, new)]
 
 
-def _listed(terms: Iterable[object]) -> str:
-    return ", ".join(fold(getattr(one, "words", "")) for one in terms)
+def _plainly(words: str) -> str:
+    """Words of the coach's in small letters, their spaces single."""
+    return " ".join(words.split()).casefold()
+
+
+def _listed(terms: Iterable[Term]) -> str:
+    return ", ".join(_plainly(one.words) for one in terms)
 
 
 def _focus(ledger: Ledger) -> str:
-    own = [_listed(block.focus) for block in ledger.programme.blocks if block.focus]
-    return "; ".join([_listed(ledger.programme.focus), *own] if own else [_listed(ledger.programme.focus)])
+    """The focus of the programme and of its blocks; the order of its words says nothing."""
+    programme = ledger.programme
+    stated = [programme.focus, *(block.focus for block in programme.blocks)]
+    return "; ".join(", ".join(sorted(_plainly(one.words) for one in terms)) for terms in stated if terms)
 
 
 def _phases(ledger: Ledger) -> str:
@@ -286,7 +294,7 @@ def _by_name(ledger: Ledger) -> dict[str, tuple[str, str]]:
 
 
 def _asks(one: Activity) -> str:
-    loads = sorted(f"{' '.join(term.words.split()).casefold()} {load}" for term, load in one.loads)
+    loads = sorted(f"{_plainly(term.words)} {load}" for term, load in one.loads)
     minutes = f"{one.minutes} min" if one.minutes else ""
     effort = f"effort {one.effort}" if one.effort else ""
     return ", ".join(part for part in (minutes, effort, *loads) if part)
