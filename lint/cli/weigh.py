@@ -23,7 +23,7 @@ def compare(chosen: dict[str, str], paths: list[str], today: date) -> int:
         else:
             result = compare_paths(paths[0], paths[1], today)
     except (RevisionError, NothingToCompareError) as fault:
-        print(f"spotline: nothing was compared ({fault})", file=sys.stderr)
+        print(f"spotline: nothing was compared ({safe(str(fault))})", file=sys.stderr)
         return 2
     print_as(chosen.get("--as", "text"), CHANGES, result)
     return 2 if result.faults else 0

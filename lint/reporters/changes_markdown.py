@@ -18,6 +18,9 @@ if TYPE_CHECKING:
 LARGEST = 60_000
 """Characters at most: the hosts of pull requests take comments of 65,536."""
 
+ENTITIES = {"<": "&lt;", ">": "&gt;", "&": "&amp;", "@": "&#64;", "#": "&#35;"}
+"""Signs that are written as entities: a backslash before them does nothing inside HTML."""
+
 _MARKUP = re.compile(r"[\\`*_\[\]<>|~&@#!]|:(?=//)|(?<=[Ww]{3})\.")
 """What Markdown would read as markup: emphasis, links, pictures, tables, addresses, headings, mentions."""
 
@@ -75,7 +78,7 @@ def _strong(words: str, is_first: bool) -> str:
 
 
 def _details(one: Compared) -> Iterator[str]:
-    yield f"\n<details><summary>{md(heading(one))}: {counted_noun(len(one.changes), 'change')}</summary>\n"
+    yield f"\n<details><summary>{html(heading(one))}: {counted_noun(len(one.changes), 'change')}</summary>\n"
     for part in PARTS:
         for change in one.details(part):
             yield f"- {LABELS[part]}: {md(change.sentence(one.weeks))}"
@@ -87,8 +90,12 @@ def md(words: str) -> str:
     return _MARKUP.sub(_spelled, safe(" ".join(words.split())))
 
 
+def html(words: str) -> str:
+    """A coach's words inside an element of HTML, where Markdown is not read."""
+    return "".join(ENTITIES.get(sign, sign) for sign in safe(" ".join(words.split())))
+
+
 def _spelled(found: re.Match[str]) -> str:
     """A sign as an entity where a backslash does not do inside HTML; else behind a backslash."""
     sign = found[0]
-    entities = {"<": "&lt;", ">": "&gt;", "&": "&amp;", "@": "&#64;", "#": "&#35;"}
-    return entities.get(sign, f"\\{sign}")
+    return ENTITIES.get(sign, f"\\{sign}")

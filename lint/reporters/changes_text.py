@@ -63,7 +63,7 @@ def summary(result: Comparison, width: int, *, most: int = MOST_LINES, bold: boo
     for name, what in result.gone[: max(left, 1)]:
         yield from row("file gone", f"{name}: {what}", width, COLUMN)
     for fault in result.faults:
-        yield from row("unread", fault, width, COLUMN)
+        yield from row("left out", fault, width, COLUMN)
 
 
 def heading(one: Compared) -> str:

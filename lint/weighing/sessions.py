@@ -17,6 +17,9 @@ if TYPE_CHECKING:
     from .matching import Held, LinePairs
     from .values import LineState
 
+    Matched = dict[tuple[tuple[Visit, ...], tuple[Visit, ...]], VisitPairs]
+    """The visits of two versions of a week, matched."""
+
 LEAST_MINUTES = 5
 """Minutes, in the middle of the range, from which a session's length is said to change."""
 
@@ -39,9 +42,12 @@ class WeekPair:
         self.visits = visits
 
 
-def week_pairs(old: Ledger, new: Ledger) -> list[WeekPair]:
-    """The weeks that both versions have. Weeks that hold the same are matched once."""
-    known: dict[tuple[tuple[Visit, ...], tuple[Visit, ...]], VisitPairs] = {}
+def week_pairs(old: Ledger, new: Ledger, known: Matched | None = None) -> list[WeekPair]:
+    """The weeks that both versions have. Weeks that hold the same are matched once.
+
+    ``known`` are matches from an earlier comparison; those of these weeks are added to it.
+    """
+    known = {} if known is None else known
     found = []
     for before, after in zip(old.weeks, new.weeks, strict=False):
         key = (before.visits, after.visits)

@@ -22,6 +22,7 @@ if TYPE_CHECKING:
 
     from ...project.results import FileReview
     from ...weighing.difference import Difference
+    from ...weighing.sessions import Matched
     from ..documents.snapshot import Snapshot
 
 REVISION = "HEAD"
@@ -32,15 +33,17 @@ MOST_CHANGES = 2
 
 class Past:
     """A file as it was at the last commit: its ``review`` and the workspace of that, None where git does not
-    hold it. ``stamp`` tells whether there is another commit by now.
+    hold it. ``stamp`` tells whether there is another commit by now, ``matched`` which weeks were matched for
+    the last lenses.
     """
 
-    __slots__ = ("repository", "review", "stamp", "workspace")
+    __slots__ = ("matched", "repository", "review", "stamp", "workspace")
 
     def __init__(
         self, repository: Repository, workspace: Workspace | None, review: FileReview | None
     ) -> None:
         self.repository = repository
+        self.matched: Matched = {}
         self.stamp = repository.stamp()
         self.workspace = workspace
         self.review = review
@@ -76,15 +79,17 @@ def change_lenses(snapshot: Snapshot, known: dict[str, Past]) -> list[Lens]:
         return []
     if past.review is None or not past.review.ledgers:
         return []
-    return list(_lenses(ReadableReview(snapshot), past.review, good))
+    return list(_lenses(ReadableReview(snapshot), past, past.review, good))
 
 
-def _lenses(readable: ReadableReview, old: FileReview, new: FileReview) -> Iterator[Lens]:
+def _lenses(readable: ReadableReview, past: Past, old: FileReview, new: FileReview) -> Iterator[Lens]:
+    matched: Matched = {}
     told: set[tuple[int, int]] = set()
     before = {ledger.athlete.name if ledger.athlete else "": ledger for ledger in old.ledgers}
     for athlete, ledger in enumerate(new.ledgers):
         earlier = before.get(ledger.athlete.name if ledger.athlete else "", old.ledgers[0])
-        pairs = week_pairs(earlier, ledger)
+        pairs = week_pairs(earlier, ledger, past.matched)
+        matched |= {(pair.old.visits, pair.new.visits): pair.visits for pair in pairs}
         by_session: dict[str, list[Difference]] = {}
         for change in session_changes(pairs):
             by_session.setdefault(change.session, []).append(change)
@@ -94,6 +99,7 @@ def _lenses(readable: ReadableReview, old: FileReview, new: FileReview) -> Itera
             if changes and span is not None and span not in told:
                 told.add(span)
                 yield Lens(*span, f"since the last commit: {_in_short(session.name, changes)}", None, athlete)
+    past.matched = matched
 
 
 def _in_short(session: str, changes: list[Difference]) -> str:
