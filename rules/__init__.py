@@ -52,6 +52,7 @@ MODULES = (
     "plausibility",
     "two_ways",
     "equipment",
+    "places",
     "dates",
 )
 """The modules of this package that declare rules."""

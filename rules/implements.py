@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from ..lint.body import curves
-from ..lint.body.equipment import LOADED
+from ..lint.body.equipment import LOADED, USUAL_STEPS
 from ..lint.engine.limits import Condition, Option
 from ..lint.engine.registry import rule
 from ..lint.findings.finding import Amount, found
@@ -23,17 +23,6 @@ if TYPE_CHECKING:
 
 
 # What can be set, and with what
-
-
-USUAL_STEPS = {
-    "barbell": 2.5,
-    "trap bar": 2.5,
-    "guided bar": 2.5,
-    "dumbbell": 2,
-    "kettlebell": 4,
-    "plate": 1.25,
-}
-"""kg between the loads that advice names where no team has written its steps (common practice, no source)."""
 
 
 @rule(

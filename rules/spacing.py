@@ -9,7 +9,7 @@ from ..lint.engine.limits import Condition, Option
 from ..lint.engine.registry import rule
 from ..lint.findings.finding import Amount, found
 from ..lint.model.naming import day_name, line_name
-from ..lint.wording.words import first_of, listed, says
+from ..lint.wording.words import first_of, listed, plain, says
 from .shared import capital
 
 TYPE_CHECKING = False
@@ -75,7 +75,8 @@ def sessions_too_close(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]
     Counts direct sets with at most 3 repetitions in reserve, day by day over the whole calendar; wants 48
     hours between two days that hold 4 or more for a group, 72 where those of the first go to failure. An
     activity that loads an area high makes its day hard for the muscle groups there; two activities are left
-    to whoever plans them. Days without a date or weekday are left alone.
+    to whoever plans them. Days without a date or weekday are left alone. Where both say the time of day, the
+    hours between are counted from one beginning to the other.
 
     Flags:
         programme: Legs
@@ -101,9 +102,9 @@ def sessions_too_close(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]
     longest = max(limits.number("hours"), limits.number("hours after failure"))
     for index, later in enumerate(days):
         for before in reversed(days[:index]):
-            hours = (later.number - before.number) * HOURS_A_DAY
-            if hours >= longest:
+            if (later.number - before.number - 1) * HOURS_A_DAY >= longest:
                 break
+            hours = _hours_between(before, later)
             close = [
                 part
                 for part, work in later.hard.items()
@@ -116,7 +117,7 @@ def sessions_too_close(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]
 
 
 def _too_close(
-    before: _Day, later: _Day, close: list[tuple[str, str]], hours: int, limits: Limits
+    before: _Day, later: _Day, close: list[tuple[str, str]], hours: float, limits: Limits
 ) -> DraftFinding:
     programme = later.week.programme
     first, second = (day_name(programme.starts, day.number) for day in (before, later))
@@ -133,7 +134,7 @@ def _too_close(
     return found(
         session.place,
         f"{capital(first_of(_worst_first(groups, before, later)))} hard on {before.words(first, close)}"
-        f"{to_failure} and {later.words(second, close)}, {hours} h apart.",
+        f"{to_failure} and {later.words(second, close)}, {plain(round(hours, 1))} h apart.",
         wanted=limits.words("{:h}", needed),
         change=f"Move {session.name} further from {listed(activities)}, or keep it {least}."
         if activities
@@ -148,6 +149,13 @@ def _too_close(
         amount=Amount(hours, limits.number(needed), "h"),
         excess=len(groups),
     )
+
+
+def _hours_between(before: _Day, later: _Day) -> float:
+    """The hours between two days: from the last start to the first, where all of these are written."""
+    hours = (later.number - before.number) * HOURS_A_DAY
+    starts, ends = before.starts(), later.starts()
+    return hours + min(ends) - max(starts) if starts and ends else float(hours)
 
 
 def _worst_first(groups: list[str], *days: _Day) -> list[str]:
@@ -176,6 +184,16 @@ class _Day:
         self.number = number
         self.week = week
         self.hard = hard
+
+    def starts(self) -> list[float]:
+        """The hours at which the sessions begin that make it hard; none where one of them does not say."""
+        visits = {
+            part.visit for work in self.hard.values() for part in (work.sets.parts if work.sets else ())
+        }
+        known = [visit.session.hours.get(visit.day) for visit in visits]
+        if any(work.activity for work in self.hard.values()):
+            return []
+        return [hour for hour in known if hour is not None] if None not in known else []
 
     def activities(self, parts: Iterable[tuple[str, str]]) -> list[str]:
         """The activities that make it hard for some of the groups."""

@@ -53,13 +53,14 @@ def exercise_unknown(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
             exercises:
               - {exercise: "Leg curl (seated), paused", sets: 3, reps: 10}
     """
-    spared = ledger.athlete.protect if ledger.athlete else ()
+    spared_at_all = ledger.header.spared()
     named: dict[str, list[tuple[Term, str]]] = {}
     for term, where in _exercises_named(ledger):
         if ledger.known.exercise(term.words) is None:
             named.setdefault(fold(term.words), []).append((term, where))
     for (term, where), *others in named.values():
         suggested = ledger.known.suggestions(term.words, level=ledger.level)
+        spared = _spared_where_done(ledger, term.words, spared_at_all)
         yield found(
             term.place,
             _not_counted(term.words, suggested, spared),
@@ -71,6 +72,22 @@ def exercise_unknown(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
             ),
             edits=_writing(term, () if suggested.lifts else suggested.names, certain=suggested.slip),
         )
+
+
+def _spared_where_done(ledger: Ledger, name: str, spared: list[Restriction]) -> list[Restriction]:
+    """The restrictions that hold in a week in which an exercise of this name is done.
+
+    An alternative or a swap stands in no week of its own: for it all restrictions count.
+    """
+    if all(not (one.in_weeks or one.begins or one.ends) for one in spared):
+        return spared
+    done = {
+        (week.number, visit.day)
+        for week in ledger.weeks
+        for visit, entry in week.entries()
+        if fold(entry.name) == fold(name)
+    }
+    return [one for one in spared if not done or any(ledger.header.is_spared(one, *when) for when in done)]
 
 
 def _not_counted(name: str, suggested: Suggestions, spared: Collection[Restriction]) -> str:

@@ -101,6 +101,10 @@ def _stepped(before: SetGroup, entry: SetGroup, unit: str, fewer: float, limits:
     by_share = was * share / 100
     smallest, pieces = _smallest(entry, limits), load_in_words(entry.work).pieces
     kilograms = limits.number(smallest) * pieces if unit == "mass" else 0.0
+    stock = entry.programme.stock(entry.implement) if kilograms else None
+    following = stock.after(was / pieces) if stock else None
+    if following is not None:
+        kilograms = max(kilograms, following * pieces - was)
     up = 100 * (now / was - 1)
     most = 100 * max(by_share, kilograms) / was
     if round(now - was - max(by_share, kilograms), 6) <= 0:

@@ -55,6 +55,7 @@ FLOORS = (
     "weighing",
     "mending",
     "starting",
+    "sheets",
     "reporters",
     "editor",
     "cli",
@@ -63,6 +64,7 @@ FLOORS = (
 
 HOSTS = (
     "json-schema.org",
+    "docs.oasis-open.org",
     "doi.org",
     "yaml.org",
     "gnu.org",

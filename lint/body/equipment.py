@@ -349,3 +349,16 @@ LOADED = (
     "cable",
 )
 """Implements whose load somebody has to choose. The body, bands and straps come with their own load."""
+
+USUAL_STEPS = {
+    "barbell": 2.5,
+    "trap bar": 2.5,
+    "guided bar": 2.5,
+    "dumbbell": 2,
+    "kettlebell": 4,
+    "plate": 1.25,
+}
+"""kg from one load to the next, where no team has written its steps (common practice, no source)."""
+
+USUAL_STEPS_LB = {"barbell": 5, "trap bar": 5, "guided bar": 5, "dumbbell": 5, "kettlebell": 5, "plate": 2.5}
+"""The same in lb (common practice, no source)."""

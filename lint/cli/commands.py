@@ -7,7 +7,7 @@ from __future__ import annotations
 
 import sys
 
-from ..reporters import CHANGES, EXERCISES, REVIEW, RULES, TALLY, print_as
+from ..reporters import CHANGES, EXERCISES, REVIEW, RULES, SHEET, TALLY, print_as
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -278,6 +278,32 @@ def _rules(words: list[str]) -> int:
             raise no_such("rule", name, rules)
     print_as(chosen.get("--as", "text"), RULES, [rules[name] for name in names or rules], bool(names))
     return 0
+
+
+@_command(
+    f"sheet {_forms(SHEET)} [--athlete NAME] [--week N] [--to FILE] [--overwrite] [--] PROGRAMME",
+    """
+    writes what the athlete takes along: each session with sets, repetitions, what to load, rest, and
+    boxes for what was done. HTML, the default, prints one page a session and reads on a phone. The file
+    lies beside the programme, one for each athlete, or where --to says (- prints it). It is written over
+    an earlier sheet that nobody has changed, over anything else only with --overwrite. A programme with
+    errors gets no sheet.
+    """,
+)
+def _sheet(words: list[str]) -> int:
+    options = {"--athlete": None, "--week": None, "--to": None}
+    chosen, paths = _split(words, {"--as": SHEET, "--overwrite": (), **options})
+    if len(paths) != 1:
+        raise RefusedError("sheet takes one programme")
+    week = chosen.get("--week", "")
+    if week and not (week.isascii() and week.isdecimal() and len(week) < 5 and int(week)):
+        raise RefusedError("--week takes the number of a week")
+    from .sheets import print_or_write
+
+    form, to = chosen.get("--as", "html"), chosen.get("--to", "")
+    return print_or_write(
+        paths[0], form, to, chosen.get("--athlete", ""), int(week or 0), overwrite="--overwrite" in chosen
+    )
 
 
 @_command("schema NAME", "prints a JSON Schema: {schemas}.")

@@ -100,7 +100,14 @@ def session_time(lines: Iterable[Line], *, prepared: bool, change_over: Range = 
     items = _items(lines)
     for item in items:
         time += _item_time(item)
-    return time + SessionTime(NOTHING, NOTHING, change_over * max(len(items) - 1, 0))
+    return time + _between(items[:-1], change_over)
+
+
+def _between(items: list[list[Line]], change_over: Range) -> SessionTime:
+    """The time from each item to the next: the rest that is written after it, else what is assumed."""
+    stated = [rest for item in items if (rest := item[-1][0].rest_after) is not None]
+    rest = sum(stated, NOTHING)
+    return SessionTime(NOTHING, rest, change_over * (len(items) - len(stated)))
 
 
 def _items(lines: Iterable[Line]) -> list[list[Line]]:

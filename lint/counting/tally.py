@@ -291,23 +291,22 @@ class Visit(Tally):
     """A session on one day of a week. ``day`` is 1 to 7, counted from the start day; 0 if none is stated.
 
     ``own`` are its groups of sets, ``own_unsure`` those of them that cannot be counted. ``is_one_sided`` says
-    whether any of them is done with one side only.
+    whether any of them is done with one side only. ``at`` names the place, "" where none is written.
     """
 
-    __slots__ = ("_by_action", "_by_area", "day", "is_one_sided", "own", "own_unsure", "programme", "session")
+    __slots__ = ("_by_area", "at", "day", "is_one_sided", "own", "own_unsure", "programme", "session")
 
     def __init__(
-        self, programme: ProgrammeHeader, session: Session, day: int, own: tuple[SetGroup, ...]
+        self, programme: ProgrammeHeader, session: Session, day: int, own: tuple[SetGroup, ...], at: str = ""
     ) -> None:
         super().__init__((self,))
         self.programme = programme
         self.session = session
-        self.day = day
+        self.day, self.at = day, at
         self.own = own
         self.own_unsure = [group for group in own if not group.sure]
         self.is_one_sided = any(group.side for group in own)
         self._by_area: dict[str, list[tuple[SetGroup, float]]] | None = None
-        self._by_action: dict[str, list[SetGroup]] | None = None
 
     def let_go(self) -> None:
         """Drops the kept answers and the link to itself.
@@ -331,11 +330,8 @@ class Visit(Tally):
         """The groups of sets that train an area of any kind, with the weight of a set."""
         if area in catalogue.credited:
             return self.credited().get(area, [])
-        return [
-            (group, weight)
-            for group in self.own
-            if group.exercise is not None and (weight := credit(group.exercise, area))
-        ]
+        known = [(group, credit(group.exercise, area)) for group in self.own if group.exercise is not None]
+        return [(group, weight) for group, weight in known if weight]
 
     def _of_area(self, area: str, count: str, hard: bool) -> Count:
         """All its sets for an area, whichever side does them."""
@@ -360,21 +356,24 @@ class Visit(Tally):
         return found
 
     def _count_serving(self, actions: tuple[str, ...], hard: bool) -> Count:
-        groups = [group for group in self._serving(actions) if group.hard or not hard]
-        return Count([CountedSets(self, group, group.sets) for group in groups])
+        serving = self._serving(actions)
+        return Count([CountedSets(self, one, one.sets) for one in serving if one.hard or not hard])
 
     def _serving(self, actions: tuple[str, ...]) -> list[SetGroup]:
         """Groups of sets whose exercise is for one of these joint actions or patterns, in order."""
-        if self._by_action is None:
-            self._by_action = {}
-            for group in self.own:
-                if group.exercise is not None:
-                    for name in dict.fromkeys((*group.exercise.actions, *group.exercise.patterns)):
-                        self._by_action.setdefault(name, []).append(group)
+        groups: dict[str, list[SetGroup]] = self._once(("by action",), self._by_action)
         if len(actions) == 1:
-            return self._by_action.get(actions[0], [])
-        serving = {group for action in actions for group in self._by_action.get(action, ())}
+            return groups.get(actions[0], [])
+        serving = {group for action in actions for group in groups.get(action, ())}
         return [group for group in self.own if group in serving] if serving else []
+
+    def _by_action(self) -> dict[str, list[SetGroup]]:
+        found: dict[str, list[SetGroup]] = {}
+        for group in self.own:
+            exercise = group.exercise
+            for name in dict.fromkeys((*exercise.actions, *exercise.patterns)) if exercise else ():
+                found.setdefault(name, []).append(group)
+        return found
 
     def time(self, *, prepared: bool | None = None, change_over: Range = CHANGE_OVER) -> SessionTime:
         """How long it takes. ``prepared`` and ``change_over`` (s) replace what is otherwise assumed."""

@@ -91,7 +91,7 @@ class LineReader(Reader):
     """
 
     line: LocatedNode | None = None
-    in_later_group = False
+    in_later_group = by_visit = False
     held: Values
     pairs: Values
 
@@ -119,6 +119,7 @@ class LineReader(Reader):
         line = Prescription(place_of(at, "exercise"), order, self._groups(at, own))
         line.every = duration_of(at.get("every"))
         line.lasts = length_of(at.get("for"))
+        line.rest_after = duration_of(at.get("rest after"))
         line.warm_up_sets = range_of(at.get("warm-up sets"))
         line.cluster_rest = duration_of(at.get("cluster rest"))
         loss = at.get("velocity loss")
@@ -130,6 +131,7 @@ class LineReader(Reader):
         if "exercise" not in at:
             self.unread.add("exercise")
         line.unread = frozenset(self.unread)
+        line.by_visit = self.by_visit
         return line
 
     def _keep_to(self, spans: Weeks, place: Place) -> None:
@@ -164,6 +166,11 @@ class LineReader(Reader):
 
             read_apart(self, at, held)
         return held
+
+    def one(self, key: str, at: LocatedNode) -> object:
+        """A single value of a key, for all weeks; None where it cannot be read."""
+        slices = self._slices(key, at)
+        return slices[0].value if slices else None
 
     def _groups(self, at: LocatedNode, own: Values) -> tuple[Values, ...]:
         """The groups of like sets of a line: those under ``work``, else the line itself."""
@@ -204,9 +211,17 @@ class LineReader(Reader):
 
     def _slices(self, key: str, at: LocatedNode) -> tuple[Slice, ...]:
         """The value of a key for all weeks, or one for each span of weeks; those that can be read."""
+        if isinstance(at.node, Mapping) and any(word[:5] in ("again", "visit") for word in at.node.entries):
+            from .cycles import cycled
+
+            return cycled(self, key, at)
+        return self.read_parts(key, self.by_week(at))
+
+    def read_parts(self, key: str, parts: list[tuple[int, int, LocatedNode]]) -> tuple[Slice, ...]:
+        """The values of a key that can be read, each with its first and last week."""
         slices: list[Slice] = []
         read, may_be_range = _READ[key], key in _RANGES
-        for first, last, part in self._by_week(at):
+        for first, last, part in parts:
             value = read(part.plain)
             if value is None or (key == "load" and _is_change(value)):
                 value = self._otherwise(key, first, last, part, value, slices)
@@ -267,7 +282,7 @@ class LineReader(Reader):
             edits=(Edit(place, turned, f"write {turned}"),),
         )
 
-    def _by_week(self, at: LocatedNode) -> list[tuple[int, int, LocatedNode]]:
+    def by_week(self, at: LocatedNode) -> list[tuple[int, int, LocatedNode]]:
         """First week, last week and value; reports weeks that have no value, two values, or are not there."""
         weeks = self.weeks
         if not isinstance(at.node, Mapping):
@@ -301,6 +316,8 @@ class LineReader(Reader):
                 taken.update(dict.fromkeys(range(first, min(last, weeks) + 1), key))
                 parts.append((first, min(last, weeks), value))
         wanted = [week for first, last in self.spans for week in range(first, last + 1)]
+        if "again" in at and "other" not in at:
+            wanted = [week for week in wanted if week <= max(taken, default=0)]
         left_out = [week for week in wanted if week not in taken]
         others = at.get("other")
         if others is not None and left_out:

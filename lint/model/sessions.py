@@ -8,13 +8,32 @@ from ..text.places import Term
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
-    from typing import Literal
+    from typing import Literal, Protocol
 
     from ..text.places import Place
     from .quantities import Load, Range, Reps, Tempo
+    from .where import Where
 
     Weeks = tuple[tuple[int, int], ...]
     """Runs of weeks, each as its first and its last."""
+
+    class ChangeOfLines(Protocol):
+        """What changes in some weeks for all lines, or for those of a session or exercise."""
+
+        session: Term | None
+        exercise: Term | None
+
+        def holds_in(self, week: int) -> bool:
+            """Whether it holds in a week."""
+
+        def applied(
+            self,
+            line: Prescription,
+            values: dict[str, Slice],
+            group: dict[str, tuple[Slice, ...]],
+            before: int,
+        ) -> dict[str, Slice]:
+            """The values of a group of sets with what changes."""
 
     Phase = Literal["build", "in-season", "taper", "test", "return", ""]
     """What some weeks are for, "" if it is not said. A test holds the schemas to the same words."""
@@ -24,12 +43,20 @@ class Slice:
     """A value that holds from week ``first`` to week ``last`` of its block, both included."""
 
     __slots__ = ("first", "last", "place", "value")
+    by_visit = False
 
     def __init__(self, first: int, last: int, value: object, place: Place) -> None:
         self.first = first
         self.last = last
         self.value = value
         self.place = place
+
+
+class VisitSlice(Slice):
+    """A value that holds from one visit to another: the first, second, third of its session in a block."""
+
+    __slots__ = ()
+    by_visit = True
 
 
 class Work:
@@ -139,13 +166,15 @@ class Prescription:
 
     ``place`` is the place of the exercise's name. ``order`` is the position of the line in its session.
     ``groups`` are its groups of like sets, each with its values by week. ``paired`` is the superset or
-    circuit that the line stands in. ``unread`` are the keys whose values could not be read.
+    circuit that the line stands in. ``by_visit`` says that some values go by visit. ``unread`` are the
+    keys whose values could not be read.
     """
 
     __slots__ = (
         "_breaks",
         "_names",
         "alternates",
+        "by_visit",
         "cluster_rest",
         "every",
         "groups",
@@ -156,6 +185,7 @@ class Prescription:
         "paired",
         "place",
         "progression",
+        "rest_after",
         "session",
         "unread",
         "velocity_loss",
@@ -167,6 +197,7 @@ class Prescription:
     lasts: Range | None
     warm_up_sets: Range | None
     cluster_rest: Range | None
+    rest_after: Range | None
     velocity_loss: Range | None
     method: str
     note: str
@@ -179,19 +210,28 @@ class Prescription:
         self.order = order
         self.groups = groups
         self.unread: frozenset[str] = frozenset()
+        self.by_visit = False
         self._breaks: list[int] | None = None
         self._names: list[Term] | None = None
 
-    def in_week(self, week: int) -> tuple[Work, ...]:
-        """Its groups of sets in a week of its block, counted from 1; empty in a week without the line."""
+    def in_week(
+        self, week: int, time: int = 0, changes: tuple[tuple[ChangeOfLines, int], ...] = ()
+    ) -> tuple[Work, ...]:
+        """Its groups of sets in a week of its block, counted from 1; empty in a week without the line.
+
+        ``time`` counts the visits to its session in the block, from 1. ``changes`` are those of all lines in
+        that week, each with the weeks before the block that it counts.
+        """
         works = []
         for group in self.groups:
             values = {}
             for key, slices in group.items():
                 for held in slices:
-                    if held.first <= week <= held.last:
+                    if held.first <= (time if held.by_visit else week) <= held.last:
                         values[key] = held
                         break
+            for change, before in changes if "exercise" in values else ():
+                values = change.applied(self, values, group, before)
             if "exercise" in values:
                 works.append(Work(values, not self.unread & _COUNTED))
         return tuple(works)
@@ -222,21 +262,29 @@ class Session:
 
     ``days`` are 1 to 7, 1 being the weekday on which the programme starts; empty where no day is written.
     ``number`` is its position in its block. ``in_weeks`` are the runs of weeks of its block in which it
-    takes place, each as first and last; empty where it does in all. ``fingerprint`` is equal for two versions
-    of it that say the same; None where versions are not compared.
+    takes place, each as first and last; empty where it does in all. ``held_at`` says where; ``by_visit``
+    that some values go by visit. ``fingerprint`` is equal for two versions of it that say the same; None
+    where versions are not compared. ``replaces`` is the session, named under ``instead_of``, whose place
+    it takes. ``hours`` are the times of day at which it begins, by day, where they are written.
     """
 
     __slots__ = (
         "block",
+        "by_visit",
         "days",
         "fingerprint",
+        "held_at",
+        "hours",
         "in_weeks",
+        "instead_of",
         "name",
         "note",
         "number",
+        "own_days",
         "place",
         "preparation",
         "prescriptions",
+        "replaces",
     )
 
     block: Block
@@ -245,16 +293,31 @@ class Session:
     def __init__(self, name: str, place: Place, days: tuple[int, ...]) -> None:
         self.name = name
         self.place = place
-        self.days = days
+        self.days = self.own_days = days
+        self.hours: dict[int, float] = {}
+        self.instead_of: Term | None = None
+        self.replaces: Session | None = None
         self.fingerprint: object = None
+        self.by_visit = False
         self.in_weeks: Weeks = ()
         self.preparation: tuple[Term, ...] = ()
         self.prescriptions: tuple[Prescription, ...] = ()
         self.note = ""
+        self.held_at: Where | None = None
 
     def takes_place(self, week: int) -> bool:
         """Whether it takes place in a week of its block, counted from 1."""
         return not self.in_weeks or any(first <= week <= last for first, last in self.in_weeks)
+
+
+def sessions_in(sessions: tuple[Session, ...], week: int) -> tuple[Session, ...]:
+    """The sessions that take place in a week of their block; what replaces another stands in its place."""
+    held = tuple(session for session in sessions if session.takes_place(week))
+    replacing = {one.replaces: one for one in held if one.replaces is not None}
+    if not replacing:
+        return held
+    left = (replacing.get(one, one) for one in held if one.replaces is None or one.replaces not in held)
+    return tuple(dict.fromkeys(left))
 
 
 class Activity:
@@ -295,8 +358,10 @@ class Block:
         "activities",
         "deload",
         "deload_weeks",
+        "everything",
         "first",
         "focus",
+        "held_at",
         "name",
         "note",
         "phase",
@@ -317,6 +382,8 @@ class Block:
         self.activities: tuple[Activity, ...] = ()
         self.focus: tuple[Term, ...] = ()
         self.note = ""
+        self.held_at: Where | None = None
+        self.everything: tuple[ChangeOfLines, ...] = ()
 
     def is_deload(self, week: int) -> bool:
         """Whether a week of it, from 1, is there to recover."""

@@ -176,7 +176,7 @@ class CauseExplainer:
             entry = root.entries["sessions"]
             last = root.entries["blocks"].value
             if "sessions" not in blocks[-1] and entry.key.start > last.start:
-                name = blocks[-1].get("name", "the last one")
+                name = blocks[-1].get("block") or blocks[-1].get("name", "the last one")
                 del plain["sessions"]
                 blocks[-1]["sessions"] = [_STAND_IN]
                 yield self._misplaced(

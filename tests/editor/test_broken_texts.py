@@ -15,7 +15,6 @@ from spotline.lint.editor.features.hints import hints
 from spotline.lint.editor.features.hover import hover
 from spotline.lint.editor.features.outline import lenses, symbols
 from spotline.lint.editor.features.week_table import week_table
-from spotline.lint.weighing.holdings import Bounds
 
 Open = Callable[..., Snapshot]
 
@@ -61,8 +60,7 @@ def look(snapshot: Snapshot, offset: int) -> None:
         assert 0 <= lens.start <= lens.end <= length
     within(symbols(snapshot), length)
     for ledger in snapshot.review.ledgers[:1]:
-        bounds = Bounds(snapshot.workspace.rules, snapshot.review.team)
-        assert week_table(ledger, len(ledger.weeks), bounds).startswith("### Week")
+        assert week_table(ledger, len(ledger.weeks)).startswith("# Week")
 
 
 @settings(max_examples=300)

@@ -178,10 +178,10 @@ def test_weeks_and_sessions(opened: Open) -> None:
         for words, title, week, _ in found
         if words == "Lower"
     ]
-    assert lower == [("Weeks 1-2", "13 sets", 1), ("Week 3", "14 sets", 3)]
+    assert lower == [("Session, weeks 1-2", "13 sets", 1), ("Session, week 3", "14 sets", 3)]
     (whole,) = [(title, week) for words, title, week, _ in found if words == "Whole"]
     assert whole[0].endswith(" min, 17 sets")
-    assert ":" not in whole[0]
+    assert whole[0].startswith("Session: ")
     assert whole[1] == 4
 
 

@@ -26,23 +26,31 @@ programme: Everything that the format knows
 athletes:
   - ../athletes/mara.athlete.yaml
   - athlete: ../athletes/wren.athlete.yaml
-    adjust: [{exercise: back squat, swap: leg press, leave out: false, sets: 2, load: 60 kg, note: n}]
+    adjust:
+      - {exercise: back squat, swap: leg press, leave out: false, sets: 2, load: 60 kg, note: n}
+      - {session: Lower A, in weeks: 1-3, reps: -2, rir: 3, hold: half, rest: +30 s}
   - name: Mara
     level: intermediate
     sport: rowing
     age: 34
     body mass: 72 kg
     best lifts: {back squat: 100 kg, bench press: {load: 60 kg, tested: 2026-01-05, reps: 3}}
-    equipment: [barbell, rack]
+    equipment: [barbell, dumbbells: {from: 2 kg, up to: 24 kg, step: 2 kg, pairs: 1, shared by: 3}]
+    places: {hotel: [band, {kettlebells: [8, 12, 16 kg]}], shed: [barbell: {weights: [60 kg, 80 kg]}]}
     days: [monday, thursday]
     minutes: 60
-    protect: [{area: left shoulder, advised by: physiotherapist, agreed: [rows], review on: 2026-03-01, note: n}]
+    protect:
+      - {area: left shoulder, advised by: physiotherapist, agreed: [rows], review on: 2026-03-01, note: n}
+      - {area: left knee, in weeks: 1-2+4, advised by: physiotherapist}
+      - {movement: jumping, from: 2026-03-01, until: 2026-04-01, advised by: physiotherapist}
     clearance on file: 2026-01-02
     screening on file: 2026-01-02
     supervision: coach present
     note: n
 goal: strength
 deload: [4, 7-8]
+everything: {2: {load: +2 points, sets: -1, reps: half}, other: {rpe: 8, rir: 1-2, rest: 2 min, hold: x 0.5}}
+where: {1-2+4: boathouse, 5: hotel, other: shed}
 phase: in-season
 focus: [legs]
 priority: [hamstrings]
@@ -60,12 +68,15 @@ blocks:
     phase: build
     deload: false
     focus: [legs]
+    where: boathouse
     rotation: [monday]
     note: n
     sessions:
       - session: Lower A
-        day: [monday, 4]
+        day: [monday, 4, friday 05:45]
         in weeks: 1-2+3-4
+        where: {monday: hotel, thu: shed}
+        instead of: Lower B
         preparation: 5 min bike
         note: n
         exercises:
@@ -94,7 +105,11 @@ blocks:
           - {superset: [{exercise: push-up, sets: 3}, {exercise: row, sets: 3, or: lat pulldown}]}
           - {circuit: {rounds: 3, rest: 2 min, note: n, exercises: [{exercise: plank, hold: 30 s}]}}
           - {exercise: swing, every: 60 s, for: 10 min, progression: more each week}
+          - {exercise: row, sets: {1: 3, again: 1}, reps: {1: 5, again: same}, load: {visits 1-3: 3 kg, again: +5 kg}}
       - {activity: run, day: tuesday, minutes: 60-75, effort: 6-8, loads: {calves: high}, note: n}
+  - block: More
+    weeks: 1
+    sessions: [{session: S, exercises: [{exercise: plank, sets: 3, hold: 20 s, rest after: 2-3 min}]}]
 """
 
 EVERYTHING_ELSE = {

@@ -104,6 +104,8 @@ PROPERTIES = {
             "sessions": ([{"activity": "run"}], {"Lower A": []}),
             "rotation": (["monday", "friday"], ["monday", 3]),
             "deload": ([4, "7-8"], 4),
+            "where": ({"mon": "boathouse", "other": "hotel"}, {"someday": "hotel"}),
+            "everything": ({"4": {"sets": "half"}, "other": {"rpe": 8}}, {"again": {"sets": 2}}),
             "waivers": ([{"rule": "units-mixed", "reason": "Old plates."}], [{"rule": "units-mixed"}]),
             "rehabilitation": (
                 {"stage": "heel drops", "advised by": "physiotherapist", "until": "2026-04-01"},
@@ -124,8 +126,29 @@ PROPERTIES = {
             "exercise": TEXT,
             "swap": TEXT,
             "leave out": (True, "yes"),
+            "session": TEXT,
+            "in weeks": ("1-3", "some"),
             "sets": ({"1": 2, "2": 0}, "3x5"),
-            "load": ("40 kg", "forty"),
+            "reps": (-2, "many"),
+            "load": ("x 0.9", "forty"),
+            "rir": ({"1-3": 2}, "some"),
+            "rpe": (7, "hard"),
+            "rest": ("+30 s", "long"),
+            "hold": ("20 s", "long"),
+            "side": ("left", "both"),
+            "note": TEXT,
+        },
+    ),
+    ("programme", "everyLine"): (
+        {},
+        {
+            "sets": (-1, "some"),
+            "reps": ("half", "many"),
+            "load": ("+2 points", "forty"),
+            "rir": (4, "some"),
+            "rpe": ("6-7", "hard"),
+            "rest": ("2 min", "long"),
+            "hold": ("x 0.5", "long"),
             "note": TEXT,
         },
     ),
@@ -148,6 +171,8 @@ PROPERTIES = {
             "weeks": (1, 0),
             "phase": ("taper", "rest"),
             "deload": (True, "yes"),
+            "where": ({"1-2+4": "boathouse"}, {"0": "hotel"}),
+            "everything": ({"2": {"load": "-10 points"}}, {"2": {}}),
             "focus": (["legs"], "legs"),
             "rotation": (["monday"], []),
             "sessions": ([VISIT, {"activity": "run"}], []),
@@ -161,6 +186,8 @@ PROPERTIES = {
             "day": (["mon", 3], "moonday"),
             "days": (["mon", "thursday"], []),
             "in weeks": (3, 0),
+            "where": ("hotel", ["hotel"]),
+            "instead of": TEXT,
             "preparation": ("5 min bike", [""]),
             "exercises": ([LINE], {"exercise": "back squat"}),
             "note": TEXT,
@@ -209,6 +236,7 @@ PROPERTIES = {
             "rir": (1.5, 2.3),
             "rpe": ("7-8.5", 0),
             "rest": ("2-3 min", 3),
+            "rest after": ("3 min", "long"),
             "tempo": ("3-1-X-0", "3-1-X"),
             "hold": ("30 s", 3),
             "distance": ("30-40 m", "20"),
@@ -265,7 +293,8 @@ PROPERTIES = {
                 {"back squat": "100 kg", "chin-up": {"load": "bodyweight + 20 kg"}},
                 {"back squat": 100},
             ),
-            "equipment": (["barbell"], "barbell"),
+            "equipment": (["barbell", {"dumbbells": {"up to": "24 kg"}}], "barbell"),
+            "places": ({"hotel": [{"kettlebells": [8, "12 kg"]}]}, {"hotel": "band"}),
             "days": (["monday", "thursday"], 8),
             "minutes": (60, "60 min"),
             "protect": ([{"area": "left shoulder", "advised by": "physiotherapist"}], ["left shoulder"]),
@@ -279,11 +308,24 @@ PROPERTIES = {
         {"load": "100 kg"},
         {"load": ("2 x 24 kg", "heavy"), "tested": DATE, "reps": (30, 31)},
     ),
+    ("athlete", "stock"): (
+        {},
+        {
+            "from": ("2 kg", 2),
+            "up to": ("24 kg", "24"),
+            "step": ("2.5 kg", "small"),
+            "pairs": (0, -1),
+            "shared by": (4, 0),
+        },
+    ),
     ("athlete", "restriction"): (
         {"area": "left shoulder", "advised by": "physiotherapist"},
         {
             "area": TEXT,
             "advised by": TEXT,
+            "in weeks": ("1-4", "first"),
+            "from": DATE,
+            "until": DATE,
             "agreed": (["leg press", "rows"], "leg press"),
             "review on": DATE,
             "note": TEXT,
@@ -392,7 +434,8 @@ PROPERTIES = {
                 ],
                 [{"rule": "curls", "weekly sets of": "knee flexion", "message": "Add a curl."}],
             ),
-            "equipment": ({"home": ["dumbbell"]}, {"home": []}),
+            "equipment": ({"home": ["dumbbell", {"rack": {"shared by": 2}}]}, {"home": []}),
+            "places": ({"hotel": ["band"]}, {"hotel": []}),
             "stations": ({"rack": 2}, {"rack": 0}),
             "training together": (8, 0),
             "screening": ({"stated": "2026-09-01", "by": "head coach"}, {"by": "head coach"}),
@@ -838,6 +881,8 @@ ELSEWHERE = {
     ("programme", "", "shared"): "test_shared_holds_anything",
     ("programme", "superset", "rounds"): "test_rounds_are_the_sets",
     ("athlete", "restriction", "movement"): "test_a_restriction_names_one_thing",
+    ("programme", "block", "block"): "test_a_block_has_one_name",
+    ("athlete", "stock", "weights"): "test_weights_are_listed_or_a_range",
 }
 """Properties that cannot stand in the least group, and the test that tries them."""
 
@@ -1154,6 +1199,21 @@ def test_an_exercise_says_its_sets_in_one_way():
     assert not exercise.is_valid({"exercise": "swing", "for": "10 min"})
     for key, value in (("sets", 3), ("reps", 5), ("load", "60 kg")):
         assert not exercise.is_valid({"exercise": "squat", "work": work, key: value})
+
+
+def test_a_block_has_one_name():
+    block, rest = judge("programme", "block"), {"weeks": 4, "sessions": [VISIT]}
+    assert block.is_valid({"block": "Base", **rest})
+    assert not block.is_valid({"block": "", **rest})
+    assert not block.is_valid({"block": "Base", "name": "Base", **rest})
+    assert not block.is_valid(rest)
+
+
+def test_weights_are_listed_or_a_range():
+    stock = judge("athlete", "stock")
+    assert stock.is_valid({"weights": [8, "12 kg"], "pairs": 1})
+    assert not stock.is_valid({"weights": ["heavy"]})
+    assert not stock.is_valid({"weights": [8, "12 kg"], "up to": "24 kg"})
 
 
 def test_a_restriction_names_one_thing():

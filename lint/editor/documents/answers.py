@@ -9,7 +9,7 @@ if TYPE_CHECKING:
     from ...findings.finding import Edit, Finding
     from ...text.places import Text
 
-    CompletionKind = Literal["key", "value", "exercise", "athlete", "rule", "day", "muscle"]
+    CompletionKind = Literal["key", "value", "exercise", "athlete", "rule", "day", "muscle", "template"]
 
     HintKind = Literal["sets", "kg"]
 
@@ -31,7 +31,8 @@ class Completion:
     """A proposal: ``insert`` replaces the text from ``start`` to ``end``.
 
     The list shows ``label``, with ``detail`` beside it; ``documentation`` is Markdown. The list is sorted by
-    ``sort_text``. The client compares what is typed with ``filter_text``.
+    ``sort_text``. The client compares what is typed with ``filter_text``. A ``snippet`` is inserted in place
+    of ``insert`` and has stops to fill in; it is "" where there are none.
     """
 
     __slots__ = (
@@ -42,6 +43,7 @@ class Completion:
         "insert",
         "kind",
         "label",
+        "snippet",
         "sort_text",
         "start",
     )
@@ -57,6 +59,7 @@ class Completion:
         kind: CompletionKind,
         sort_text: str,
         filter_text: str,
+        snippet: str = "",
     ) -> None:
         self.label = label
         self.insert = insert
@@ -67,6 +70,7 @@ class Completion:
         self.kind: CompletionKind = kind
         self.sort_text = sort_text
         self.filter_text = filter_text
+        self.snippet = snippet
 
 
 class Hint:
@@ -105,6 +109,20 @@ class Symbol:
         self.name_start = name_start
         self.name_end = name_end
         self.children = children
+
+
+class FoundSymbol:
+    """A name from ``start`` to ``end`` of a text, what it names, and where: ``container``."""
+
+    __slots__ = ("container", "end", "kind", "name", "start", "text")
+
+    def __init__(self, name: str, kind: SymbolKind, container: str, text: Text, start: int, end: int) -> None:
+        self.name = name
+        self.kind: SymbolKind = kind
+        self.container = container
+        self.text = text
+        self.start = start
+        self.end = end
 
 
 class Lens:

@@ -107,6 +107,7 @@ def session_in_full(visit: Visit) -> str:
     """A session: its minutes, how they are spent, and its sets."""
     time = visit.time()
     return paragraphs(
+        f"at {md(visit.at)}" if visit.at else "",
         f"**{minutes(time.total)}**: {minutes(time.work)} under load, {minutes(time.rest)} rest,"
         f" {minutes(time.around)} warming up and changing over",
         f"**{sets_of(str(visit.all_sets()))}**: {groups_in_words(visit)}",

@@ -199,7 +199,7 @@ class _Explanation:
         }
         if self.kind != "programme" or not self.ledgers:
             return ""
-        if self.path.keys[-2:] == ("blocks", "name"):
+        if self.path.keys[-2:] in (("blocks", "name"), ("blocks", "block")):
             key = "weeks"
         found = explain[key]() if key in explain else ""
         return found or self.of_alias()
@@ -223,7 +223,11 @@ class _Explanation:
         reading = self.known.reading(name)
         if reading is None:
             return exercises.unknown_exercise(name, self.known)
-        return paragraphs(exercises.exercise_page(reading, name), self.counted(reading.exercise))
+        return paragraphs(
+            exercises.exercise_in_short(reading, name),
+            self.counted(reading.exercise),
+            exercises.exercise_in_detail(reading),
+        )
 
     def counted(self, exercise: Exercise) -> str:
         """How the sets of an exercise count; for an alternate, how it differs from the line's exercise."""

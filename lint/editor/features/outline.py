@@ -7,7 +7,8 @@ from ...wording.words import counted_noun, sets_of
 from ..caret.readable_review import ReadableReview
 from ..documents.answers import Lens, Symbol
 from ..explain.counts import session_in_short
-from ..explain.markdown import Statement, merged
+from ..explain.markdown import Statement, merged, total_of, uncapitalised
+from ..explain.programme import capitalised
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -89,8 +90,9 @@ class _Outline:
                 weeks = block.entries.get("weeks")
                 number = _as_written(weeks.value) if weeks else ""
                 detail = counted_noun(number, "week") if number else ""
+                key = "block" if "block" in block.entries else "name"
                 yield from _if_any(
-                    self.symbol(block, block, "name", "block", self.parts(block, root), detail=detail)
+                    self.symbol(block, block, key, "block", self.parts(block, root), detail=detail)
                 )
         for item in _items(node.entries.get("sessions")):
             if isinstance(item, Mapping):
@@ -208,7 +210,7 @@ def lenses(snapshot: Snapshot) -> list[Lens]:
     found: list[Lens] = []
     for block in readable.index.blocks:
         span = (block.place.start, block.place.end)
-        found += _lenses_at(readable, span, _week_statements(readable, block), 0)
+        found += _lenses_at(readable, span, _week_statements(readable, block), 0, "a week")
     seen: set[Span] = set()
     for block in readable.index.blocks:
         for session in readable.index.sessions_of(block):
@@ -217,19 +219,19 @@ def lenses(snapshot: Snapshot) -> list[Lens]:
                 seen.add(span)
                 statements = _visit_statements(readable, session)
                 weeks = {week for one in statements for week in one.weeks}
-                found += _lenses_at(readable, span, statements, len(weeks))
+                found += _lenses_at(readable, span, statements, len(weeks), "session")
     return sorted(found, key=lambda lens: lens.start)
 
 
 def _lenses_at(
-    readable: ReadableReview, name: Span, statements: list[Statement], all_weeks: int
+    readable: ReadableReview, name: Span, statements: list[Statement], all_weeks: int, of: str
 ) -> Iterator[Lens]:
-    """Lenses above a name; weeks are named where a statement does not hold for ``all_weeks`` of them."""
+    """Lenses above the name of a week or session; weeks are named unless it holds for ``all_weeks``."""
     span = readable.span_in_document(*name)
     if span is None:
         return
     for head, one in merged(statements, readable.review.ledgers, all_weeks)[:MOST_LENSES]:
-        title = f"{head}: {one.words}" if head else one.words
+        title = f"{capitalised(total_of(of, uncapitalised(head)))}: {one.words}"
         yield Lens(span[0], span[1], title, min(one.weeks), one.athlete)
 
 
@@ -247,4 +249,5 @@ def _visit_statements(readable: ReadableReview, session: Session) -> list[Statem
     return [
         Statement(session_in_short(visit), athlete, numbers)
         for visit, athlete, numbers in readable.index.visits_of((session,))
+        if visit.all_sets()
     ]

@@ -1,44 +1,58 @@
-"""A week on one page: its sessions, its sets by muscle group, and its differences from the week before."""
+"""A week on one page: its sessions, its sets by muscle group against their limits, and what is new in it.
+
+The tables are narrow, since the page stands beside the text.
+"""
 
 from __future__ import annotations
 
-from ...reporters.tally_text import in_joints
+from ...body import catalogue
+from ...counting.credits import DIRECT
+from ...model.naming import day_name
 from ...schemas.spellings import plain_spelling
-from ...weighing.holdings import WeekHoldings, in_words
 from ...wording.words import sets_of
 from ..explain.counts import HALF_NOTE, sets_by_exercise
-from ..explain.markdown import bullets, md, name_of, paragraphs, table
+from ..explain.markdown import bullets, md, minutes, name_of, paragraphs, table
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
-    from collections.abc import Iterator
+    from collections.abc import Callable, Iterator, Mapping
 
     from ...counting.ledger import Ledger
     from ...counting.set_group import SetGroup
     from ...counting.week import Week
-    from ...weighing.holdings import Bounds
+
+    BoundsOf = Callable[[str], tuple[float | None, float | None]]
+    """The fewest and the most sets a week that are wanted of a group, None where no number is."""
 
 COMPARED_KEYS = ("reps", "load", "rir", "rpe", "rest", "tempo", "hold", "distance")
 """Keys of a line whose values are shown where they differ from the week before."""
 
 
-def week_table(ledger: Ledger, week_number: int, bounds: Bounds) -> str:
+def no_bounds(group: str) -> tuple[None, None]:
+    """No number is wanted of any group."""
+    return None, None
+
+
+def week_table(
+    ledger: Ledger, week_number: int, bounds: BoundsOf = no_bounds, judged: Mapping[tuple[int, str], str] = {}
+) -> str:
     """The page of a week (from 1) as Markdown; where the programme has no such week, the page says so.
 
-    ``bounds`` are the limits and floors that hold for the programme.
+    ``bounds`` gives the fewest and the most sets that are wanted of a group. ``judged`` says, by week and
+    group, what the rules find ``over`` or ``under`` them: the page judges nothing by itself.
     """
     weeks = ledger.weeks
     if not 1 <= week_number <= len(weeks):
         return f"There is no week {week_number}: the programme runs {len(weeks)}."
     week = weeks[week_number - 1]
-    held = WeekHoldings(week, (week_number,), bounds)
     return paragraphs(
-        f"### {_title(week)}",
-        "\n".join(_sessions_table(held)) if week.visits else "No session this week.",
-        "\n".join(_groups_table(held)),
+        f"# {_title(week)}",
+        "\n".join(_sessions_table(week)) if week.visits else "No session this week.",
+        "\n".join(_groups_table(week, bounds, judged)),
+        _nothing(week),
         f"_{HALF_NOTE} Sets with more than 5 in reserve, and work for speed, do not count for a group._",
-        f"**No set for** {in_joints(held.untrained())}." if week.visits else "",
         _difference(weeks[week_number - 2], week) if week_number > 1 else "",
+        _sources(week),
     )
 
 
@@ -48,41 +62,68 @@ def _title(week: Week) -> str:
     return f"Week {week.number} of {week.programme.weeks}{block}: {md(week.programme.name)}{who}"
 
 
-def _sessions_table(held: WeekHoldings) -> Iterator[str]:
+def _sessions_table(week: Week) -> Iterator[str]:
     rows = [
         (
-            in_words(row.values["day"]),
-            md(row.name),
-            f"{row.values['minutes']} min",
-            in_words(row.values["sets"]),
+            day_name(week.programme.starts, visit.day) if visit.day else "any day",
+            md(visit.session.name),
+            minutes(visit.time().total),
+            str(visit.all_sets()),
         )
-        for row in held.rows("session")
+        for visit in week.visits
     ]
-    total = ("**week**", "", f"**{held.minutes} min**", f"**{held.week.all_sets()}**")
+    total = ("**week**", "", f"**{minutes(week.time().total)}**", f"**{week.all_sets()}**")
     yield from table(("day", "session", "time", "sets"), [*rows, total])
 
 
-GROUP_COLUMNS = ("sets", "direct", "under 8", "from 8", "floor", "limit")
-"""What is said of each group, between its name and its days; a column that says nothing is left out."""
+def _groups(week: Week) -> list[str]:
+    """The groups that get sets in a week, the most sets first."""
+    return sorted(
+        (group for group in week.groups() if week.sets(group)), key=lambda one: -week.sets(one).high
+    )
 
 
-def _groups_table(held: WeekHoldings) -> Iterator[str]:
-    known = held.rows("muscle")
-    columns = [name for name in GROUP_COLUMNS if any(in_words(row.values[name]) for row in known)]
+def _groups_table(week: Week, bounds: BoundsOf, judged: Mapping[tuple[int, str], str]) -> Iterator[str]:
     rows = [
         (
-            f"**{row.name}: {row.mark}**" if row.mark else row.name,
-            *(in_words(row.values[name]) for name in columns),
-            in_words(row.values["days"]).replace(" ", ", "),
-            ", ".join(sets_by_exercise(held.week.sets(row.name))),
+            group,
+            " ".join([str(week.sets(group)), *_mark(judged.get((week.number, group)))]),
+            str(week.sets(group, DIRECT)),
+            _wanted(*bounds(group)),
+            ", ".join(day_name(week.programme.starts, day)[:3] for day in week.sets(group).days()),
         )
-        for row in known
-        if held.week.sets(row.name) or row.mark
+        for group in _groups(week)
     ]
     if rows:
-        yield from table(("group", *columns, "days", "from"), rows)
+        yield from table(("group", "sets", "direct", "wanted", "days"), rows)
     else:
         yield "No set that counts for a muscle group."
+
+
+def _mark(words: str | None) -> list[str]:
+    return [f"**{words}**"] if words else []
+
+
+def _wanted(least: float | None, most: float | None) -> str:
+    """``4 to 20``, ``at most 20``, ``at least 4``; empty where nothing is wanted."""
+    if least is not None and most is not None:
+        return f"{least:g} to {most:g}"
+    return f"at least {least:g}" if least is not None else f"at most {most:g}" if most is not None else ""
+
+
+def _nothing(week: Week) -> str:
+    """The groups that get no set, those that lie in another one of them left out."""
+    without = [group for group in catalogue.groups if not week.sets(group)]
+    members = {group: set(catalogue.groups[group]) for group in without}
+    outer = [one for one in without if not any(members[one] < members[other] for other in without)]
+    known = ", as far as known," if outer and week.could_hold(areas=tuple(outer)) else ""
+    return f"**Nothing{known} for:** {', '.join(outer)}." if outer else ""
+
+
+def _sources(week: Week) -> str:
+    """From which exercises the sets of each group come."""
+    lines = [f"{group}: {', '.join(sets_by_exercise(week.sets(group)))}" for group in _groups(week)]
+    return paragraphs("**Where they come from**", bullets(lines)) if lines else ""
 
 
 # Against the week before
