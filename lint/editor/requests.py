@@ -236,17 +236,11 @@ class DocumentRequests:
         snapshot = self._documents.snapshot(uri)
         if snapshot is None or snapshot.last_good is None:
             raise ValueError(f"there is no programme to be counted in {uri}")
-        from .explain.areas import bounds_of_group, judged_groups
+        from ..weighing.holdings import Bounds
 
-        review, workspace = snapshot.last_good, snapshot.workspace
-        ledger = review.ledgers[athlete]
-        page = week_table(
-            ledger,
-            week,
-            lambda group: bounds_of_group(group, review.team, workspace, ledger),
-            judged_groups(review.team, workspace, ledger),
-        )
-        return f"week {week}", page
+        review = snapshot.last_good
+        bounds = Bounds(snapshot.workspace.rules, review.team)
+        return f"week {week}", week_table(review.ledgers[athlete], week, bounds)
 
     def changes_page(self, uri: str) -> tuple[str, str]:
         """What changed in a document since the last commit, in training terms."""
