@@ -12,7 +12,8 @@ TYPE_CHECKING = False
 if TYPE_CHECKING:
     from collections.abc import Iterable, Iterator, Sequence
 
-    from ..counting.tally import Count, Tally
+    from ..counting.counts import Count
+    from ..counting.tally import Tally
     from .sessions import WeekPair
 
     Series = list[tuple[int, str, str, float]]

@@ -12,9 +12,10 @@ TYPE_CHECKING = False
 if TYPE_CHECKING:
     from collections.abc import Iterable, Iterator, Sequence
 
+    from ..counting.counts import Count
     from ..counting.ledger import Ledger
     from ..counting.set_group import SetGroup
-    from ..counting.tally import Count, Tally
+    from ..counting.tally import Tally
     from ..counting.week import Week
     from ..engine.limits import Limits
     from ..engine.registry import Rule
