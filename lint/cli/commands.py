@@ -8,6 +8,7 @@ from __future__ import annotations
 import sys
 
 from ..reporters import EXERCISES, REVIEW, RULES, print_as
+from ..wording.words import safe
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -49,25 +50,36 @@ def no_such(kind: str, name: str, known: Iterable[str]) -> RefusedError:
     return RefusedError(f"there is no {kind} {name!r}{f'; did you mean {near[0]}?' if near else ''}")
 
 
+MAY_FOLLOW = ("",)
+"""Stands for any value of an option that may also have none."""
+
+
 def _split(words: list[str], known: dict[str, Collection[str] | None]) -> tuple[dict[str, str], list[str]]:
     """Options with their values, and the other words; ``--`` ends the options.
 
     An option takes one of the values known for it: none where there are none, any where that is None.
+    One that `MAY_FOLLOW` takes the next word, if that is no option.
     """
     chosen: dict[str, str] = {}
     others: list[str] = []
-    rest = iter(words)
-    for word in rest:
+    rest = list(reversed(words))
+    while rest:
+        word = rest.pop()
         if word == "--":
-            others.extend(rest)
-        elif word.startswith("-") and word != "-":
+            others.extend(reversed(rest))
+            break
+        if word.startswith("-") and word != "-":
             name, equals, value = word.partition("=")
             if name not in known:
                 raise RefusedError(f"there is no option {name}")
             values = known[name]
+            if values is MAY_FOLLOW:
+                follows = not equals and rest and not rest[-1].startswith("-")
+                chosen[name] = rest.pop() if follows else value
+                continue
             takes_one = values is None or len(values) > 0
             if takes_one and not equals:
-                value = next(rest, "")
+                value = rest.pop() if rest else ""
             if values is None and not value:
                 raise RefusedError(f"{name} takes a name")
             if values is not None and value not in (values or ("",)):
@@ -84,25 +96,42 @@ def _forms(table: Iterable[str]) -> str:
 
 
 @_command(
-    f"review {_forms(REVIEW)} [--record-known] [--rules-from MODULE] [--] [PATH ...]",
+    f"review {_forms(REVIEW)} [--changed [REVISION]] [--record-known] [--rules-from MODULE] [--] [PATH ...]",
     """
     reviews programme and athlete files (*.programme.yaml, *.athlete.yaml), or all of them below
     the folders named; without a path, below this folder. Cards are for people and the default on a
-    terminal, lines the default elsewhere. --record-known puts all that is found on record, so that
-    only what is new blocks from then on. --rules-from adds the rules of a Python module of your own.
+    terminal, lines the default elsewhere, short is for hooks. --changed reviews what differs from a
+    revision of git, else from the last commit, and all that leans on it. --record-known puts what is
+    found on record, so that only what is new or worse blocks from then on. --rules-from adds the
+    rules of a Python module of your own.
     """,
 )
 def _review(words: list[str]) -> int:
-    chosen, paths = _split(words, {"--as": REVIEW, "--record-known": (), "--rules-from": None})
+    options = {"--as": REVIEW, "--changed": MAY_FOLLOW, "--record-known": (), "--rules-from": None}
+    chosen, paths = _split(words, options)
     from datetime import date
 
     if "--rules-from" in chosen and not _take_rules(chosen["--rules-from"]):
         return 2
-    from ..project.review import record_known, review
-
     if "--record-known" in chosen:
+        if "--changed" in chosen:
+            raise RefusedError("--changed and --record-known exclude one another")
+        from ..project.review import record_known
+
         return _record(record_known, paths or ["."], date.today())
-    result = review(paths or ["."], date.today())
+    if "--changed" in chosen:
+        from ..project.changed import review_changed
+        from ..project.git import GitError
+
+        try:
+            result = review_changed(chosen["--changed"], paths, date.today())
+        except GitError as fault:
+            print(f"spotline: {safe(str(fault))}", file=sys.stderr)
+            return 2
+    else:
+        from ..project.review import review
+
+        result = review(paths or ["."], date.today())
     print_as(chosen.get("--as") or ("cards" if sys.stdout.isatty() else "lines"), REVIEW, result)
     return result.exit_code
 
@@ -258,8 +287,8 @@ def _set_up(words: list[str]) -> int:
         raise RefusedError("set-up takes one folder")
     from datetime import date
 
-    from ..mending.safe_writer import NotWrittenError
     from ..starting.first_files import first_files, write
+    from ..text.safe_writer import NotWrittenError
 
     folder = folders[0] if folders else "."
     given = {name.removeprefix("--"): value for name, value in chosen.items()}

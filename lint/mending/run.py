@@ -5,7 +5,7 @@ from __future__ import annotations
 import os
 
 from ..text import files
-from .safe_writer import NotWrittenError, replace
+from ..text.safe_writer import NotWrittenError, replace
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -51,10 +51,9 @@ def _mark_of(data: bytes) -> bytes:
 def _bytes_of(one: MendedFile) -> bytes:
     """The bytes of a file, if they are still the text that was mended. Raises NotWrittenError."""
     try:
-        with open(one.file.real, "rb") as file:
-            data = file.read(files.LONGEST_FILE + 1)
+        data = files.data(one.file.real)
         same = files.decoded(one.file.name, data) == one.before
-    except (OSError, files.UnreadableError) as fault:
+    except files.UnreadableError as fault:
         raise NotWrittenError(one.file.name, "it can no longer be read") from fault
     if not same:
         raise NotWrittenError(one.file.name, "it has changed since it was read")

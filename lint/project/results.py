@@ -74,12 +74,16 @@ class FileReview:
 
 
 class Review:
-    """The reviews of all files, in order, and their outcome."""
+    """The reviews of all files, in order, and their outcome.
 
-    __slots__ = ("files",)
+    ``may_be_empty`` says whether the job was done where there was nothing to review.
+    """
 
-    def __init__(self, files: list[FileReview]) -> None:
+    __slots__ = ("files", "may_be_empty")
+
+    def __init__(self, files: list[FileReview], *, may_be_empty: bool = False) -> None:
         self.files = files
+        self.may_be_empty = may_be_empty
 
     def count(self, severity: str) -> int:
         """How many findings of a severity there are."""
@@ -97,7 +101,9 @@ class Review:
     @property
     def failed(self) -> bool:
         """Whether the job could not be done: no file, a file unread, settings broken, a rule failed."""
-        return not self.files or any(not one.opened or one.faults or one.team.broken for one in self.files)
+        if not self.files:
+            return not self.may_be_empty
+        return any(not one.opened or one.faults or one.team.broken for one in self.files)
 
     @property
     def exit_code(self) -> int:

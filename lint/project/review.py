@@ -42,12 +42,17 @@ def review(paths: list[str], today: date) -> Review:
     An athlete file brings along the programmes that name it; broken settings come last, whether asked for or
     not. ``today`` stands in where a programme does not say when it starts.
     """
-    return review_on(Workspace(today), paths)
+    return review_on(Workspace(today, asks_git=True), paths)
 
 
 def review_on(workspace: Workspace, paths: list[str]) -> Review:
     """The same review in a workspace that may have served others before; open texts come first."""
-    files = _reviewed(workspace, paths)
+    return review_files(workspace, discovered(workspace, paths))
+
+
+def review_files(workspace: Workspace, found: list[SourceFile]) -> Review:
+    """The review of these files."""
+    files = reviewed(workspace, found)
     set_known_apart(workspace, files)
     for one in files:
         if any(finding.causes for finding in one.findings):
@@ -59,16 +64,17 @@ def review_on(workspace: Workspace, paths: list[str]) -> Review:
 
 def record_known(paths: list[str], today: date) -> list[str]:
     """Records all that is found now as known, for each repository; returns the files written."""
+    workspace = Workspace(today)
     found: dict[str, list[tuple[Finding, str]]] = {}
-    for one in _reviewed(Workspace(today), paths):
+    for one in reviewed(workspace, discovered(workspace, paths)):
         entries = found.setdefault(one.file.root, [])
         entries.extend((finding, one.file.path_from_root) for finding in one.findings)
     return [os.path.relpath(known_findings.write_record(root, one)) for root, one in found.items()]
 
 
-def _reviewed(workspace: Workspace, paths: list[str]) -> list[FileReview]:
-    """The reviews of all files with waivers applied, but not the record of known findings."""
-    files = [_review_file(workspace, file) for file in discovered(workspace, paths)]
+def reviewed(workspace: Workspace, found: list[SourceFile]) -> list[FileReview]:
+    """The reviews of these files with waivers applied, but not the record of known findings."""
+    files = [_review_file(workspace, file) for file in found]
     seen = {one.file.real for one in files}
     broken = [file for file in workspace.broken_settings() if file.real not in seen]
     files += [_review_file(workspace, file) for file in broken]

@@ -8,7 +8,7 @@ from __future__ import annotations
 
 from importlib import import_module
 
-REVIEW = {"cards": "cards", "lines": "lines", "json": "review_json"}
+REVIEW = {"cards": "cards", "lines": "lines", "short": "short", "json": "review_json"}
 """Forms of a review, and the modules that print them: ``report(review)``."""
 
 EXERCISES = {"text": "exercises_text", "json": "exercises_json"}

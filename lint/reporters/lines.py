@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 import sys
 
 from ..wording.words import safe
@@ -11,7 +12,9 @@ TYPE_CHECKING = False
 if TYPE_CHECKING:
     from collections.abc import Iterator
 
-    from ..project.results import Review
+    from ..engine.run import Fault
+    from ..findings.finding import Finding
+    from ..project.results import FileReview, Review
 
 
 def report(review: Review) -> None:
@@ -26,13 +29,31 @@ def lines(review: Review) -> Iterator[str]:
     """Every finding, then every rule that raised, a line each."""
     for one in review.files:
         for finding in one.findings:
-            place = finding.place
-            where = f"{_file(place.text.name)}:{place.line}:{place.column}"
-            yield f"{where}: {finding.severity}: {finding.rule}: {sentence(finding)}"
+            yield line(finding)
         for fault in one.faults:
-            yield f"{_file(one.name)}:1:1: error: rule-failed: {safe(f'{fault.rule} failed: {fault.words}')}"
+            yield fault_line(one, fault)
+
+
+def line(finding: Finding) -> str:
+    """A finding in a line."""
+    return f"{place_of(finding)}: {finding.severity}: {finding.rule}: {sentence(finding)}"
+
+
+def fault_line(one: FileReview, fault: Fault) -> str:
+    """A rule that raised, in a line."""
+    return f"{_file(one.name)}:1:1: error: rule-failed: {safe(f'{fault.rule} failed: {fault.words}')}"
+
+
+def place_of(finding: Finding) -> str:
+    """``file:line:column`` of a finding."""
+    place = finding.place
+    return f"{_file(place.text.name)}:{place.line}:{place.column}"
 
 
 def _file(name: str) -> str:
-    """A file name that cannot pass for anything else at the head of a line."""
-    return f"./{safe(name)}" if name.startswith((":", "-")) else safe(name)
+    """A file name that cannot pass for anything else at the head of a line, such as for a message.
+
+    A colon before a digit is spelled out, as the line's first one with a line number ends the name.
+    """
+    name = f"./{safe(name)}" if name.startswith((":", "-")) else safe(name)
+    return re.sub(r":(?=[0-9])", r"\\u003a", name) if ":" in name else name

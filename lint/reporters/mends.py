@@ -16,7 +16,7 @@ if TYPE_CHECKING:
     from ..findings.finding import Finding
     from ..mending.edits import Mend
     from ..mending.rounds import MendedFile, Rounds
-    from ..mending.safe_writer import NotWrittenError
+    from ..text.safe_writer import NotWrittenError
 
 
 def report_written(files: Iterable[MendedFile], rounds: Rounds, refused: list[NotWrittenError]) -> None:

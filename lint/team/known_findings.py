@@ -156,6 +156,22 @@ def _broken(reading: Reading) -> Finding:
     )
 
 
+def files_on_record(data: bytes) -> dict[str, list[str]] | None:
+    """What the bytes of a record say of each file, by its path; None where they are no record."""
+    import json
+
+    if not data:
+        return {}
+    try:
+        entries = json.loads(data)["known"]
+        found: dict[str, list[str]] = {}
+        for entry in entries:
+            found.setdefault(entry["file"], []).append(json.dumps(entry, sort_keys=True))
+    except (ValueError, KeyError, TypeError, AttributeError, RecursionError):
+        return None
+    return {file: sorted(said) for file, said in found.items()}
+
+
 def write_record(root: str, found: Iterable[tuple[Finding, str]]) -> str:
     """Records findings, each with its file from the root; returns the path written. Replaces it whole."""
     import json

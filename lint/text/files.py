@@ -45,7 +45,7 @@ class NotOpenedError(UnreadableError):
 
 
 class TooLargeError(UnreadableError):
-    """The file has more than `LONGEST_FILE` bytes."""
+    """The file has more bytes than are read of one."""
 
 
 class OtherEncodingError(UnreadableError):
@@ -70,13 +70,23 @@ class NotUtf8Error(UnreadableError):
 
 def content(path: str) -> str:
     """The text of the file at ``path``, without a byte order mark. Raises UnreadableError."""
+    return decoded(path, data(path))
+
+
+def data(path: str, most: int = LONGEST_FILE) -> bytes:
+    """The bytes of the regular file at ``path``. Raises UnreadableError, also where there are over ``most``.
+
+    The one place at which bytes come from the disk.
+    """
     try:
-        data = _bytes_of(path)
+        found = _bytes_of(path, most)
     except OSError as error:
         raise NotOpenedError(path, _reason(path, error)) from error
     except ValueError as error:  # a zero byte in the name
         raise NotOpenedError(path, "no file can have this name") from error
-    return decoded(path, data)
+    if len(found) > most:
+        raise TooLargeError(Text(path, "").place(0, 0), f"more than {most} bytes")
+    return found
 
 
 def decoded(name: str, data: bytes) -> str:
@@ -97,7 +107,7 @@ def decoded(name: str, data: bytes) -> str:
         raise NotUtf8Error(text.place(at, at + 1), data[error.start], whole=error.end < len(data)) from error
 
 
-def _bytes_of(path: str) -> bytes:
+def _bytes_of(path: str, most: int) -> bytes:
     """The bytes of a regular file. Never waits for a pipe.
 
     Reads at most one byte more than the limit: enough to show that a file is too large.
@@ -110,7 +120,7 @@ def _bytes_of(path: str) -> bytes:
             kind = "it is a folder" if stat.S_ISDIR(mode) else "it is a pipe or a device, not a file"
             raise NotOpenedError(path, kind)
         with open(handle, "rb", closefd=False) as file:
-            return file.read(LONGEST_FILE + 1)
+            return file.read(most + 1)
     finally:
         os.close(handle)
 

@@ -53,10 +53,10 @@ LONGEST_SHOWN = 60
 """Letters of a coach's words that a message repeats."""
 
 
-def shortened(words: str) -> str:
-    """A coach's words on one line, cut off with "..." if they are very long."""
+def shortened(words: str, most: int = LONGEST_SHOWN) -> str:
+    """A coach's words on one line, cut off with "..." if they are longer than ``most``."""
     line = " ".join(words.split())
-    return line if len(line) <= LONGEST_SHOWN else f"{line[: LONGEST_SHOWN - 3]}..."
+    return line if len(line) <= most else f"{line[: most - 3]}..."
 
 
 def did_you_mean(near: Sequence[str]) -> str:

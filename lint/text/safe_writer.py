@@ -10,7 +10,7 @@ from __future__ import annotations
 import os
 import stat
 
-from ..text.repository import is_inside
+from .repository import is_inside
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
