@@ -116,9 +116,7 @@ def _review(words: list[str]) -> int:
     if "--record-known" in chosen:
         if "--changed" in chosen:
             raise RefusedError("--changed and --record-known exclude one another")
-        from ..project.review import record_known
-
-        return _record(record_known, paths or ["."], date.today())
+        return _record(paths or ["."], date.today())
     if "--changed" in chosen:
         from ..project.changed import review_changed
         from ..project.git import GitError
@@ -136,16 +134,28 @@ def _review(words: list[str]) -> int:
     return result.exit_code
 
 
-def _record(record: Callable[[list[str], date], list[str]], paths: list[str], today: date) -> int:
-    """Puts all that is found now on record."""
+def _record(paths: list[str], today: date) -> int:
+    """Puts what is found now on record, and says what could not be."""
+    from ..mending.record import record_known
+    from ..text.safe_writer import NotWrittenError
+    from ..wording.words import counted_noun
+
     try:
-        written = record(paths, today)
-    except OSError as fault:
-        print(f"spotline: nothing was recorded ({fault.strerror}: {fault.filename})", file=sys.stderr)
+        result = record_known(paths, today)
+    except NotWrittenError as fault:
+        print(f"spotline: nothing was recorded: {safe(str(fault))}", file=sys.stderr)
         return 2
-    for path in written:
-        print(f"Recorded what is found now in {path}; from now on only what is new blocks.")
-    return 0
+    if not result.written:
+        print("spotline: there is nothing to record: no programme or athlete file found", file=sys.stderr)
+    for path in result.written:
+        print(f"On record in {safe(path)}; from now on only what is new or worse blocks.")
+    if result.kept_off:
+        kept = counted_noun(len(result.kept_off), "finding")
+        words = "cannot be on record, as what cannot be read or meant could hide anything: spotline review"
+        print(f"spotline: {kept} of reading {words}", file=sys.stderr)
+    for name in result.not_judged:
+        print(f"spotline: nothing new of {safe(name)} is on record: it could not be read", file=sys.stderr)
+    return result.exit_code
 
 
 @_command(

@@ -51,7 +51,7 @@ def _mark_of(data: bytes) -> bytes:
 def _bytes_of(one: MendedFile) -> bytes:
     """The bytes of a file, if they are still the text that was mended. Raises NotWrittenError."""
     try:
-        data = files.data(one.file.real)
+        data = files.data_of(one.file)
         same = files.decoded(one.file.name, data) == one.before
     except files.UnreadableError as fault:
         raise NotWrittenError(one.file.name, "it can no longer be read") from fault

@@ -62,7 +62,7 @@ def _files_below(
             file = workspace.files.entry(entry, real)
             if not _left_out(team, file.real, asked):
                 yield file
-        elif entry.is_dir(follow_symlinks=False) and not is_private(entry.name):
+        elif entry.is_dir(follow_symlinks=False) and not _is_private(entry.name):
             inner = os.path.join(real, entry.name)
             if not _left_out(team, inner, asked):
                 yield from _files_below(workspace, entry.path.removeprefix("./"), inner, asked, team)
@@ -73,7 +73,21 @@ def _left_out(team: Team, real: str, asked: str) -> bool:
     return bool(team.left_out) and team.leaves_out(real) and not team.leaves_out(asked)
 
 
-def is_private(folder: str) -> bool:
+def is_passed_by(workspace: Workspace, root: str, path: str) -> bool:
+    """Whether a search from a root would pass a path by: the team leaves it out, or a folder above."""
+    *folders, name = path.split("/")
+    above = root
+    for folder in folders:
+        inner = os.path.join(above, folder)
+        if _is_private(folder) or os.path.exists(os.path.join(inner, ENVIRONMENT)):
+            return True
+        if workspace.team_in(above).leaves_out(inner):
+            return True
+        above = inner
+    return workspace.team_in(above).leaves_out(os.path.join(above, name))
+
+
+def _is_private(folder: str) -> bool:
     """Whether a folder is one in which programs keep things of their own."""
     return folder.startswith(".") or folder in ("node_modules", "__pycache__")
 
@@ -126,7 +140,10 @@ def _naming(
 def _mentioning(workspace: Workspace, root: str, athletes: frozenset[str]) -> Iterator[SourceFile]:
     """Files below a root that may name one of these athletes: those in whose text the name occurs."""
     if workspace.listing is not None and workspace.listing.root == root:
-        yield from workspace.listing.programmes_mentioning(athletes)
+        for path in workspace.listing.programmes_mentioning(athletes):
+            file = workspace.listing.file(path)
+            if os.path.lexists(file.name) and not is_passed_by(workspace, root, path):
+                yield file
         return
     found = list(searched(workspace, repository.shown(root)))
     names = {os.path.basename(one) for one in athletes}
@@ -135,7 +152,7 @@ def _mentioning(workspace: Workspace, root: str, athletes: frozenset[str]) -> It
     for file in found:
         if file.kind == "programme":
             try:
-                text = files.data(file.name)
+                text = files.data_of(file)
             except files.UnreadableError:
                 yield file
             else:

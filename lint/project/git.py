@@ -110,7 +110,7 @@ class Repository:
                     yield about[1][1], path
 
     def held(self) -> dict[str, tuple[str, str]]:
-        """Mode and fingerprint of each file that git holds, by path; none where git would not see a change."""
+        """Mode and fingerprint of each file that git holds, by path; none where git sees no change."""
         held: dict[str, tuple[str, str]] = {}
         for line in self._names("ls-files", "--stage", "-v", "-z"):
             about, _, path = line.partition("\t")

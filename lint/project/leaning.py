@@ -8,7 +8,7 @@ from ..syntax import builder
 from ..team import known_findings
 from ..text import files, repository
 from ..text.repository import kind_of
-from .discovery import programmes_naming
+from .discovery import is_passed_by, programmes_naming
 from .git import Repository
 from .listing import Listing
 from .workspace import athletes_named
@@ -36,7 +36,7 @@ def leaning_on_changes(workspace: Workspace, root: str, revision: str, *, unknow
         changes.unknown = []
     if not (changes.there or changes.gone or changes.unknown):
         return []
-    listing = workspace.listing = Listing(workspace, asked, changes)
+    listing = workspace.listing = Listing(workspace.files, asked, changes)
     workspace.renamed = {listing.real(old): listing.real(new) for old, new in changes.renamed.items()}
     return _Leaning(workspace, listing, changes, commit, asked).due()
 
@@ -72,7 +72,7 @@ class _Leaning:
             paths |= set(self._of_record()) & there
         athletes = set(self._athletes())
         for path in sorted(paths):
-            if not listing.is_left_out(path):
+            if not is_passed_by(self.workspace, listing.root, path):
                 found.setdefault(listing.file(path).real, listing.file(path))
         for real in sorted(athletes):
             file = self.workspace.files.file(repository.shown(real))
@@ -115,9 +115,7 @@ class _Leaning:
         """Files of which the record says something else than before; all where that cannot be told."""
         was = known_findings.files_on_record(self.before.get(known_findings.NAME, b""))
         try:
-            now = known_findings.files_on_record(
-                files.data(os.path.join(self.listing.root, known_findings.NAME))
-            )
+            now = known_findings.files_on_record(files.data_of(self.listing.file(known_findings.NAME)))
         except files.NotOpenedError:
             now = {}
         except files.UnreadableError:

@@ -14,9 +14,8 @@ TYPE_CHECKING = False
 if TYPE_CHECKING:
     from collections.abc import Iterable, Iterator
 
-    from ..text.repository import SourceFile
+    from ..text.repository import FileResolver, SourceFile
     from .git import Changes, Repository
-    from .workspace import Workspace
 
 FORM = 1
 WHAT = "mentions"
@@ -42,11 +41,11 @@ class Listing:
     read.
     """
 
-    __slots__ = ("_fingerprints", "_is_new", "_known", "_workspace", "links", "paths", "root")
+    __slots__ = ("_fingerprints", "_is_new", "_known", "_resolver", "links", "paths", "root")
 
-    def __init__(self, workspace: Workspace, repository: Repository, changes: Changes) -> None:
+    def __init__(self, resolver: FileResolver, repository: Repository, changes: Changes) -> None:
         self.root = repository.root
-        self._workspace = workspace
+        self._resolver = resolver
         held = repository.held()
         self._fingerprints = {
             path: print_ for path, (_, print_) in held.items() if path not in changes.not_staged
@@ -63,23 +62,21 @@ class Listing:
 
     def file(self, path: str) -> SourceFile:
         """The file at a path from the root."""
-        return self._workspace.files.file(repository.shown(self._at(path)))
+        return self._resolver.file(repository.shown(self._at(path)))
 
     def real(self, path: str) -> str:
         """The real path of a path from the root, be a file there or not."""
         return repository.real(self._at(path))
 
-    def programmes_mentioning(self, athletes: Iterable[str]) -> Iterator[SourceFile]:
-        """Programmes that may name one of these athlete files (real paths), those that are left out apart."""
+    def programmes_mentioning(self, athletes: Iterable[str]) -> Iterator[str]:
+        """Paths of programmes that may name one of these athlete files (real paths)."""
         reals = set(athletes)
         names = {os.path.basename(one) for one in reals}
         names.update(path.rpartition("/")[2] for path in self.links if self.real(path) in reals)
         asked = {end for name in names for end in mentions(os.fsencode(name))} | {"*"}
         for path in self.paths:
             if kind_of(path) == "programme" and not asked.isdisjoint(self._mentions(path)):
-                file = self.file(path)
-                if not self.is_left_out(path) and os.path.lexists(file.name):
-                    yield file
+                yield path
         self._keep()
 
     def _mentions(self, path: str) -> list[str]:
@@ -88,28 +85,13 @@ class Listing:
         if known is not None:
             return known
         try:
-            found = mentions(files.data(self._at(path)))
+            found = mentions(files.data_of(self.file(path)))
         except files.UnreadableError:
             return ["*"]
         if print_:
             self._known[print_] = found
             self._is_new = True
         return found
-
-    def is_left_out(self, path: str) -> bool:
-        """Whether a search would pass a path by: the team leaves it out, or a folder above."""
-        from .discovery import ENVIRONMENT, is_private
-
-        *folders, _ = path.split("/")
-        above = self.root
-        for folder in folders:
-            inner = os.path.join(above, folder)
-            if is_private(folder) or self._workspace.team_in(above).leaves_out(inner):
-                return True
-            if os.path.exists(os.path.join(inner, ENVIRONMENT)):
-                return True
-            above = inner
-        return self._workspace.team_in(above).leaves_out(self._at(path))
 
     def _keep(self) -> None:
         """Keeps what is known of the files that there are, where something was learnt and it can be kept."""

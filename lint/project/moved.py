@@ -5,24 +5,42 @@ from __future__ import annotations
 import os
 import re
 
-from ..findings.finding import Edit
+from ..findings.finding import Edit, Finding
 from ..syntax import builder
 from ..text import files, repository
+from ..wording.words import did_you_mean
+from .discovery import searched
 from .git import GitError, Repository
+from .workspace import MISSING
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
     from collections.abc import Iterator
 
+    from ..model.athlete import Athlete
     from ..syntax.tree import Reading
     from ..text.places import Term
     from ..text.repository import SourceFile
     from .workspace import Workspace
 
 
-def edits_to_moved(
-    workspace: Workspace, programme: SourceFile, term: Term, gone: SourceFile
-) -> tuple[Edit, ...]:
+def named_athlete(workspace: Workspace, programme: SourceFile, term: Term) -> Athlete | Finding:
+    """The athlete whose file a programme names, else a finding with edits to where it may have gone."""
+    found = workspace.named_athlete(programme, term)
+    if not isinstance(found, Finding) or found.rule != MISSING:
+        return found
+    edits = _edits(workspace, programme, term, workspace.named_in(programme, term.words))
+    if not edits:
+        return found
+    change = did_you_mean([edit.words for edit in edits])
+    if edits[0].certain:
+        change = f"Write {edits[0].words}: that is the same athlete's file now."
+    return Finding(
+        MISSING, found.severity, found.place, found.counted, change=change, where=found.where, edits=edits
+    )
+
+
+def _edits(workspace: Workspace, programme: SourceFile, term: Term, gone: SourceFile) -> tuple[Edit, ...]:
     """An edit for each athlete file that may be meant by a path at which there is none.
 
     It is certain where git says that the file was renamed and the name of the athlete in it is the same, or
@@ -101,8 +119,6 @@ def _name_in(reading: Reading) -> str:
 
 def _of_the_same_name(workspace: Workspace, programme: SourceFile, gone: SourceFile) -> Iterator[str]:
     """Athlete files of the repository with the same name in other folders (real paths), three at most."""
-    from .discovery import searched
-
     if not repository.is_marked(programme.root):
         return
     if workspace.athlete_files is None:

@@ -67,6 +67,17 @@ class FileReview:
         """Whether one of its findings blocks under the team's settings."""
         return any(finding.severity in self.team.blocking for finding in self.findings)
 
+    @property
+    def is_judged(self) -> bool:
+        """Whether it was read whole and judged by every rule, so that what is not found is not there."""
+        read = self.reading is None or self.reading.root is not None
+        return self.opened and read and not self.faults and not self.team.broken
+
+    @property
+    def weeks(self) -> int:
+        """Weeks of the programme; 0 where it is none."""
+        return max((len(ledger.weeks) for ledger in self.ledgers), default=0)
+
     def add_fault(self, fault: Fault) -> None:
         """Notes that a rule failed, once a rule."""
         if fault.rule not in {known.rule for known in self.faults}:

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import os
 from functools import partial
 
 from ..counting.ledger import Lifter
@@ -10,14 +9,13 @@ from ..engine.run import Fault, findings_of, run
 from ..findings.finding import SEVERITIES
 from ..model.check import checked
 from ..model.read_programme import read_programme
-from ..team import known_findings
 from ..team.settings import Team
 from ..team.waivers import holding, waive
 from .discovery import discovered, programmes_naming
 from .incremental import IncrementalState
 from .known import set_known_apart
 from .results import FileReview, Review
-from .workspace import Workspace
+from .workspace import MISSING, Workspace
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -33,6 +31,7 @@ if TYPE_CHECKING:
     from ..syntax.tree import Reading
     from ..team.settings import Choices
     from ..team.waivers import Waiver
+    from ..text.places import Term
     from ..text.repository import SourceFile
 
 
@@ -60,16 +59,6 @@ def review_files(workspace: Workspace, found: list[SourceFile]) -> Review:
 
             one.findings = by_cause(one.findings)
     return Review(files)
-
-
-def record_known(paths: list[str], today: date) -> list[str]:
-    """Records all that is found now as known, for each repository; returns the files written."""
-    workspace = Workspace(today)
-    found: dict[str, list[tuple[Finding, str]]] = {}
-    for one in reviewed(workspace, discovered(workspace, paths)):
-        entries = found.setdefault(one.file.root, [])
-        entries.extend((finding, one.file.path_from_root) for finding in one.findings)
-    return [os.path.relpath(known_findings.write_record(root, one)) for root, one in found.items()]
 
 
 def reviewed(workspace: Workspace, found: list[SourceFile]) -> list[FileReview]:
@@ -142,7 +131,7 @@ def _ledgers(
     """The ledger of a programme for each athlete on it, and what cannot be meant in the programme."""
     if reading.root is None:
         return [], []
-    open_athlete = partial(workspace.named_athlete, file)
+    open_athlete = partial(_named_athlete, workspace, file)
     programme, meant = read_programme(reading.root, open_athlete, state.parts)
     if programme is None:
         return [], meant
@@ -154,6 +143,16 @@ def _ledgers(
     return state.ledgers(
         programme, reading.root.plain, workspace.today, team.resources, slip, repr(decided)
     ), meant
+
+
+def _named_athlete(workspace: Workspace, file: SourceFile, term: Term) -> Athlete | Finding:
+    """The athlete whose file a programme names; where that is missing, it is looked for."""
+    found = workspace.named_athlete(file, term)
+    if getattr(found, "rule", "") != MISSING:
+        return found
+    from .moved import named_athlete
+
+    return named_athlete(workspace, file, term)
 
 
 def _slip(judges: list[Rule], choices: Choices, waivers: list[Waiver]) -> Slip:

@@ -11,7 +11,6 @@ from ..team.read_settings import read_team
 from ..team.settings import Team
 from ..text import repository
 from ..text.repository import FileResolver
-from ..wording.words import did_you_mean
 from .athlete_file import AthleteFile
 from .incremental import IncrementalState
 from .overlay import Overlay
@@ -23,7 +22,6 @@ if TYPE_CHECKING:
 
     from ..counting.ledger import Ledger
     from ..engine.registry import Rule
-    from ..findings.finding import Edit
     from ..model.athlete import Athlete
     from ..syntax.tree import Node, Reading
     from ..team.own_exercises import ExercisesFile
@@ -31,6 +29,10 @@ if TYPE_CHECKING:
     from ..text.repository import SourceFile
     from .listing import Listing
     from .overlay import FileVersion
+
+
+MISSING = "athlete-missing"
+"""What is found where a programme names an athlete file that is not there."""
 
 
 class Workspace:
@@ -180,7 +182,12 @@ class Workspace:
             )
         if not self.overlay.exists(file):
             self._depend_on(file)
-            return self._missing(programme, term, file)
+            return _no_athlete(
+                MISSING,
+                term,
+                f"There is no file {term.words} (paths start at the folder of this file).",
+                "Correct the path, or add the athlete file; only the name is required in it.",
+            )
         if file.real in self.not_in_git:
             return _no_athlete(
                 "athlete-not-in-git",
@@ -198,19 +205,6 @@ class Workspace:
             "Review that file on its own and mend it.",
             tuple(Related(one.place, one.counted) for one in read.findings[:1]),
         )
-
-    def _missing(self, programme: SourceFile, term: Term, file: SourceFile) -> Finding:
-        """The finding that the athlete file which a programme names is not there."""
-        from .moved import edits_to_moved
-
-        edits = edits_to_moved(self, programme, term, file)
-        change = "Correct the path, or add the athlete file; only the name is required in it."
-        if edits:
-            change = did_you_mean([edit.words for edit in edits])
-        if len(edits) == 1 and edits[0].certain:
-            change = f"Write {edits[0].words}: that is the same athlete's file now."
-        counted = f"There is no file {term.words} (paths start at the folder of this file)."
-        return _no_athlete("athlete-missing", term, counted, change, edits=edits)
 
     def named_in(self, programme: SourceFile, words: str) -> SourceFile:
         """The file that a programme file names; paths start at its folder."""
@@ -230,13 +224,6 @@ def athletes_named(root: Node | None) -> Iterator[str]:
 
 
 def _no_athlete(
-    rule: str,
-    term: Term,
-    counted: str,
-    change: str,
-    related: tuple[Related, ...] = (),
-    edits: tuple[Edit, ...] = (),
+    rule: str, term: Term, counted: str, change: str, related: tuple[Related, ...] = ()
 ) -> Finding:
-    return Finding(
-        rule, "error", term.place, counted, change=change, where="athlete", related=related, edits=edits
-    )
+    return Finding(rule, "error", term.place, counted, change=change, where="athlete", related=related)

@@ -6,10 +6,12 @@ import os
 import stat
 
 from .places import Text
+from .repository import is_inside
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
     from .places import Place
+    from .repository import SourceFile
 
 LONGEST_FILE = 4_000_000
 """The size limit: bytes of a file, or characters of a text that is already decoded."""
@@ -71,6 +73,18 @@ class NotUtf8Error(UnreadableError):
 def content(path: str) -> str:
     """The text of the file at ``path``, without a byte order mark. Raises UnreadableError."""
     return decoded(path, data(path))
+
+
+def content_of(file: SourceFile) -> str:
+    """The text of a file of a repository, as `content`; a link that leads out of it is not followed."""
+    return decoded(file.name, data_of(file))
+
+
+def data_of(file: SourceFile) -> bytes:
+    """The bytes of a file of a repository, as `data`; a link that leads out of it is not followed."""
+    if not is_inside(file.root, file.real):
+        raise NotOpenedError(file.name, "it is a link that leads out of the repository")
+    return data(file.name)
 
 
 def data(path: str, most: int = LONGEST_FILE) -> bytes:
