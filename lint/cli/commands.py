@@ -8,7 +8,8 @@ from __future__ import annotations
 import sys
 
 from ..reporters import EXERCISES, REVIEW, RULES, print_as
-from ..wording.words import safe
+from ..wording.words import safe, safe_name
+from .streams import complain
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -124,7 +125,7 @@ def _review(words: list[str]) -> int:
         try:
             result = review_changed(chosen["--changed"], paths, date.today())
         except GitError as fault:
-            print(f"spotline: {safe(str(fault))}", file=sys.stderr)
+            complain(str(fault))
             return 2
     else:
         from ..project.review import review
@@ -143,18 +144,18 @@ def _record(paths: list[str], today: date) -> int:
     try:
         result = record_known(paths, today)
     except NotWrittenError as fault:
-        print(f"spotline: nothing was recorded: {safe(str(fault))}", file=sys.stderr)
+        complain(f"nothing was recorded: {fault}")
         return 2
     if not result.written:
-        print("spotline: there is nothing to record: no programme or athlete file found", file=sys.stderr)
+        complain("there is nothing to record: no programme or athlete file found")
     for path in result.written:
         print(f"On record in {safe(path)}; from now on only what is new or worse blocks.")
     if result.kept_off:
         kept = counted_noun(len(result.kept_off), "finding")
         words = "cannot be on record, as what cannot be read or meant could hide anything: spotline review"
-        print(f"spotline: {kept} of reading {words}", file=sys.stderr)
+        complain(f"{kept} of reading {words}")
     for name in result.not_judged:
-        print(f"spotline: nothing new of {safe(name)} is on record: it could not be read", file=sys.stderr)
+        complain(f"nothing new of {name} is on record: it could not be read")
     return result.exit_code
 
 
@@ -205,12 +206,12 @@ def _undo(paths: list[str]) -> int:
     try:
         back, refused = take_back(files.root_of(files.folder(paths[0] if paths else "")))
     except LookupError:
-        print("spotline: no run of mend is known here that could be taken back", file=sys.stderr)
+        complain("no run of mend is known here that could be taken back")
         return 2
     for path in back:
-        print(f"{shown(path)}: as it was before")
+        print(f"{safe_name(shown(path))}: as it was before")
     for fault in refused:
-        print(f"spotline: {fault}", file=sys.stderr)
+        complain(str(fault))
     return 2 if refused else 0
 
 
@@ -222,7 +223,7 @@ def _take_rules(module: str) -> bool:
         load_module(module)
     except Exception as fault:
         reason = f"{type(fault).__name__}: {fault}"
-        print(f"spotline: the rules of {module!r} cannot be used ({reason})", file=sys.stderr)
+        complain(f"the rules of {module!r} cannot be used ({reason})")
         return False
     return True
 
@@ -309,14 +310,15 @@ def _set_up(words: list[str]) -> int:
     except ValueError as fault:
         raise RefusedError(str(fault)) from fault
     except (EOFError, KeyboardInterrupt):
-        print("\nspotline: nothing was written", file=sys.stderr)
+        print()
+        complain("nothing was written")
         return 2
     except NotWrittenError as fault:
-        print(f"spotline: {fault}", file=sys.stderr)
+        complain(str(fault))
         return 2
     for file in files:
-        print(f"{'kept as it is' if file.kept else 'written':14}{file.path}")
-    print("Now: spotline review" + (f" {folder}" if folder != "." else ""))
+        print(f"{'kept as it is' if file.kept else 'written':14}{safe(file.path)}")
+    print("Now: spotline review" + (f" {safe(folder)}" if folder != "." else ""))
     return 0
 
 
@@ -346,7 +348,7 @@ def _editor(words: list[str]) -> int:
 
 
 def _lack_editor() -> int:
-    print('spotline: the editor needs one thing more: pip install "spotline[editor]"', file=sys.stderr)
+    complain('the editor needs one thing more: pip install "spotline[editor]"')
     return 2
 
 

@@ -6,6 +6,7 @@ import os
 
 from ..text import files
 from ..text.safe_writer import NotWrittenError, replace
+from ..wording.words import safe
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -64,7 +65,7 @@ def difference(one: MendedFile) -> str:
     """The lines that a mended file loses and gains, as a unified difference."""
     from difflib import unified_diff
 
-    name = one.file.name.replace(os.sep, "/")
+    name = safe(one.file.name.replace(os.sep, "/"))
     lines = unified_diff(
         one.before.splitlines(keepends=True), one.after.splitlines(keepends=True), f"{name} as it is", name
     )

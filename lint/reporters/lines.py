@@ -2,10 +2,9 @@
 
 from __future__ import annotations
 
-import re
 import sys
 
-from ..wording.words import safe
+from ..wording.words import safe, safe_name
 from .sentences import closing, sentence
 
 TYPE_CHECKING = False
@@ -41,19 +40,10 @@ def line(finding: Finding) -> str:
 
 def fault_line(one: FileReview, fault: Fault) -> str:
     """A rule that raised, in a line."""
-    return f"{_file(one.name)}:1:1: error: rule-failed: {safe(f'{fault.rule} failed: {fault.words}')}"
+    return f"{safe_name(one.name)}:1:1: error: rule-failed: {safe(f'{fault.rule} failed: {fault.words}')}"
 
 
 def place_of(finding: Finding) -> str:
     """``file:line:column`` of a finding."""
     place = finding.place
-    return f"{_file(place.text.name)}:{place.line}:{place.column}"
-
-
-def _file(name: str) -> str:
-    """A file name that cannot pass for anything else at the head of a line, such as for a message.
-
-    A colon before a digit is spelled out, as the line's first one with a line number ends the name.
-    """
-    name = f"./{safe(name)}" if name.startswith((":", "-")) else safe(name)
-    return re.sub(r":(?=[0-9])", r"\\u003a", name) if ":" in name else name
+    return f"{safe_name(place.text.name)}:{place.line}:{place.column}"

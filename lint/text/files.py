@@ -141,7 +141,8 @@ def _bytes_of(path: str, most: int) -> bytes:
 
 def _reason(path: str, error: OSError) -> str:
     if os.path.isdir(path):
-        return "it is a folder"
+        allowed = os.access(path, os.R_OK | os.X_OK)
+        return "it is a folder" if allowed else "it is a folder, and this account may not look into it"
     if isinstance(error, FileNotFoundError):
         return "it is a link to a file that is not there" if os.path.islink(path) else "it is not there"
     if isinstance(error, PermissionError):

@@ -146,3 +146,15 @@ def safe(words: str) -> str:
     return "".join(
         char if char.isprintable() and ord(char) not in _HIDDEN else f"\\u{ord(char):04x}" for char in words
     )
+
+
+def safe_name(name: str) -> str:
+    """A file name that cannot pass for anything else at the head of a line, such as for a message.
+
+    A colon before a digit is spelled out, as the line's first one with a line number ends the name.
+    """
+    name = f"./{safe(name)}" if name.startswith((":", "-")) else safe(name)
+    if ":" not in name:
+        return name
+    first, *others = name.split(":")
+    return first + "".join(f"\\u003a{one}" if one[:1].isdecimal() else f":{one}" for one in others)
