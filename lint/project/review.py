@@ -9,6 +9,7 @@ from ..engine.run import Fault, findings_of, run
 from ..findings.finding import SEVERITIES
 from ..model.check import checked
 from ..model.read_programme import read_programme
+from ..syntax.faults import MOST_ALIKE, and_more
 from ..team.settings import Team
 from ..team.waivers import holding, waive
 from .discovery import discovered, programmes_naming
@@ -54,6 +55,8 @@ def review_files(workspace: Workspace, found: list[SourceFile]) -> Review:
     files = reviewed(workspace, found)
     set_known_apart(workspace, files)
     for one in files:
+        if len(one.findings) > MOST_ALIKE:
+            one.findings = _capped(one.findings)
         if any(finding.causes for finding in one.findings):
             from ..findings.causes import by_cause
 
@@ -259,3 +262,20 @@ def _in_order(findings: list[Finding]) -> list[Finding]:
         (one for one in findings if one.rule != "quote-this" or one.place.key not in wrong),
         key=lambda one: (one.place.start, -SEVERITIES.index(one.severity), one.rule, one.subject),
     )
+
+
+def _capped(findings: list[Finding]) -> list[Finding]:
+    """The findings in their order; of many of one rule the first, and one that tells how many more there are.
+
+    That one is as serious as the worst that it stands for, so that what blocks still does.
+    """
+    several: dict[str, list[Finding]] = {}
+    for one in findings:
+        several.setdefault(one.rule, []).append(one)
+    shown: list[Finding] = []
+    for alike in several.values():
+        shown += alike[:MOST_ALIKE]
+        if more := alike[MOST_ALIKE:]:
+            worst = max(more, key=lambda one: SEVERITIES.index(one.severity))
+            shown.append(and_more(worst, len(more)))
+    return _in_order(shown)

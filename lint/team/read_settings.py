@@ -37,6 +37,10 @@ COUNT_OPTION = "counting"
 """The option of every rule that says what a helping set counts; the team's ``counting`` moves them all."""
 
 
+MOST_NEAR = 50
+"""Findings of one file up to which the nearest known name is looked up for each unknown one."""
+
+
 def read_team(file: SourceFile, rules: Iterable[Rule], files: FileResolver, read: Read) -> Team:
     """The settings of a file; ``files`` resolves the files that it names, ``read`` gives their trees."""
     reading = read(file)
@@ -63,6 +67,10 @@ class _SettingsReader:
         self.files = files
         self.read_file = read_file
         self.findings = findings
+
+    def near(self, name: str, known: Iterable[str]) -> list[str]:
+        """The known names that are most like an unknown one; none where a lot is wrong already."""
+        return near_names(name, known, 2) if len(self.findings) < MOST_NEAR else []
 
     def say(self, rule: str, at: Node, counted: str, near: list[str]) -> None:
         """A finding on a name that nobody knows, with the nearest known ones."""
@@ -207,9 +215,7 @@ class _SettingsReader:
     def rule(self, choices: Choices, name: str, entry: KeyValue) -> None:
         rule = self.rules.get(name)
         if rule is None:
-            self.say(
-                "rule-unknown", entry.key, f"There is no rule `{name}`.", near_names(name, self.rules, 2)
-            )
+            self.say("rule-unknown", entry.key, f"There is no rule `{name}`.", self.near(name, self.rules))
             return
         if isinstance(entry.value, Scalar):
             _switch(choices, name, entry.value.text)
@@ -223,7 +229,7 @@ class _SettingsReader:
                 _switch(choices, name, held.value.text if isinstance(held.value, Scalar) else "")
             elif key not in known:
                 counted = f"The rule {name} has no limit `{key}`."
-                self.say("limit-unknown", held.key, counted, near_names(key, known, 2))
+                self.say("limit-unknown", held.key, counted, self.near(key, known))
             else:
                 self.limit(choices, rule, known[key], held.value)
 

@@ -46,11 +46,11 @@ def near_names(name: str, known: Iterable[str], most: int) -> list[str]:
     """The known names that are spelt most like a name that is none, the nearest first."""
     from difflib import get_close_matches
 
-    return get_close_matches(name, list(known), most)
+    return get_close_matches(name, list(known), most) if len(name) <= LONGEST_SHOWN else []
 
 
 LONGEST_SHOWN = 60
-"""Letters of a coach's words that a message repeats."""
+"""Letters of a coach's words that a message repeats, and up to which they are compared with others."""
 
 
 def shortened(words: str, most: int = LONGEST_SHOWN) -> str:
