@@ -30,7 +30,7 @@ def run(folder: str, words: list[str]) -> dict[str, object]:
         for pair in pipes:
             for end in pair:
                 os.close(end)
-        sys.stdout, sys.stderr = (open(stream, "w", encoding="utf-8", closefd=False) for stream in (1, 2))
+        sys.stdout, sys.stderr = os.fdopen(1, "w", encoding="utf-8"), os.fdopen(2, "w", encoding="utf-8")
         resource.setrlimit(resource.RLIMIT_CPU, (PATIENCE, PATIENCE))
         code = 99
         try:

@@ -14,6 +14,7 @@ from ..model.quantities import NOTHING
 from ..wording.words import listed, plain
 from .credits import FRACTIONAL, INDIRECT_WEIGHT, TOTAL, as_counted, credit, credits_of
 from .session_time import CHANGE_OVER, session_time
+from .unknown import may_be, meant_by
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -244,8 +245,7 @@ class Tally:
         that does.
         """
         wanted, muscles = tuple(actions), tuple(areas)
-        meant = (group.exercise or group.programme.known.slip_of(group.name) for group in self.unsure())
-        return any(exercise is not None and _trains(exercise, wanted, muscles) for exercise in meant)
+        return any(_trains(exercise, wanted, muscles) for exercise in meant_by(self.unsure()))
 
     def may_train(self, actions: Iterable[str] = (), areas: Iterable[str] = ()) -> list[str]:
         """Names of unknown exercises that may train one of these, as far as their words tell."""
@@ -257,9 +257,7 @@ class Tally:
 
         Slips are left out: it is known what they mean.
         """
-        unknown = {group.name: group.programme.known for group in self.unsure() if group.exercise is None}
-        meant = {name: known.may_mean(name) for name, known in unknown.items() if known.slip_of(name) is None}
-        return [name for name, exercises in meant.items() if exercises is None or any(map(test, exercises))]
+        return may_be(self.unsure(), test)
 
 
 def _trains(exercise: Exercise, actions: tuple[str, ...], areas: tuple[str, ...]) -> bool:

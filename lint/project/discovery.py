@@ -133,7 +133,7 @@ def _naming(
     for file in _mentioning(workspace, root, athletes):
         if file.real in seen or file.kind != "programme":
             continue
-        if not athletes.isdisjoint(workspace.athletes_in(file)) or not workspace.overlay.read(file).opened:
+        if not athletes.isdisjoint(workspace.athletes_in(file)) or workspace.overlay.read(file).root is None:
             yield file
 
 

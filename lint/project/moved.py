@@ -46,7 +46,7 @@ def _edits(workspace: Workspace, programme: SourceFile, term: Term, gone: Source
     It is certain where git says that the file was renamed and the name of the athlete in it is the same, or
     where only the case of the path differs. A file of that name elsewhere may be another person's.
     """
-    certain = _in_other_case(gone) or _renamed(workspace, gone)
+    certain = _with_slashes(workspace, programme, term) or _in_other_case(gone) or _renamed(workspace, gone)
     if certain:
         return (_edit(programme, term, certain, certain=True),)
     return tuple(
@@ -63,6 +63,15 @@ def _edit(programme: SourceFile, term: Term, real: str, *, certain: bool) -> Edi
         f"write {path}",
         certain=certain,
     )
+
+
+def _with_slashes(workspace: Workspace, programme: SourceFile, term: Term) -> str:
+    """The file that is meant by a path written with the backslashes of Windows; empty where there is none."""
+    if "\\" not in term.words:
+        return ""
+    meant = workspace.named_in(programme, term.words.replace("\\", "/"))
+    inside = repository.is_inside(programme.root, meant.real)
+    return meant.real if inside and workspace.overlay.is_file(meant) else ""
 
 
 def _in_other_case(gone: SourceFile) -> str:

@@ -12,7 +12,7 @@ from ..findings.finding import SEVERITIES, Edit, Finding, Related
 from ..model.check import checked
 from ..syntax.tree import Mapping, Scalar, Sequence
 from ..text.repository import is_inside, kind_of
-from ..wording.words import did_you_mean, near_names, plain
+from ..wording.words import did_you_mean, listed, near_names, plain, shortened
 from .presets import PRESETS, rules_after
 from .settings import LIMIT_OPTION, LIMIT_RULE, Choices, Team
 
@@ -226,12 +226,26 @@ class _SettingsReader:
         known = {option.name: option for option in rule.options}
         for key, held in entry.value.entries.items():
             if key == "severity":
-                _switch(choices, name, held.value.text if isinstance(held.value, Scalar) else "")
+                self.severity(choices, name, held.value)
             elif key not in known:
                 counted = f"The rule {name} has no limit `{key}`."
                 self.say("limit-unknown", held.key, counted, self.near(key, known))
             else:
                 self.limit(choices, rule, known[key], held.value)
+
+    def severity(self, choices: Choices, rule: str, node: Node) -> None:
+        """How serious a rule is; says so where the word is none of those that there are."""
+        word = node.text if isinstance(node, Scalar) else ""
+        if word in SEVERITIES:
+            _switch(choices, rule, word)
+        elif not self.is_said(node):
+            near = near_names(word, SEVERITIES, 1)
+            self.say(
+                "severity-unknown",
+                node,
+                f"`{shortened(word)}` is no severity: {listed(SEVERITIES, 'or')}.",
+                near,
+            )
 
     def is_group(self, name: str, at: Node) -> bool:
         """Whether a name is that of an area of the body; says so where it is none."""

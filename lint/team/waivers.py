@@ -15,6 +15,7 @@ from bisect import bisect_right
 from datetime import date
 
 from ..findings.finding import Finding
+from ..model.values import calendar_day
 from ..syntax.tree import Mapping, Scalar, Sequence
 from ..wording.words import did_you_mean, first_of, near_names
 
@@ -236,10 +237,7 @@ def _lies_in(where: str) -> Callable[[Located], bool]:
 def _day(words: str) -> date | None:
     if not re.fullmatch(_DATE, words):
         return None
-    try:
-        return date.fromisoformat(words)
-    except ValueError:
-        return None
+    return calendar_day(words)
 
 
 # Comments

@@ -7,7 +7,7 @@ from ...wording.words import counted_noun, sets_of
 from ..caret.readable_review import ReadableReview
 from ..documents.answers import Lens, Symbol
 from ..explain.counts import session_in_short
-from ..explain.markdown import Statement, merged
+from ..explain.markdown import Statement, merged, unmarked
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -230,7 +230,7 @@ def _lenses_at(
         return
     for head, one in merged(statements, readable.review.ledgers, all_weeks)[:MOST_LENSES]:
         title = f"{head}: {one.words}" if head else one.words
-        yield Lens(span[0], span[1], title, min(one.weeks), one.athlete)
+        yield Lens(span[0], span[1], unmarked(title), min(one.weeks), one.athlete)
 
 
 def _week_statements(readable: ReadableReview, block: Block) -> list[Statement]:
