@@ -13,15 +13,23 @@ MOST_LOOKED_UP = 200
 """Unknown names that are looked up: many more than any sound file has."""
 
 
+def slip_of(group: SetGroup, known: dict[str, Exercise | None]) -> Exercise | None:
+    """The exercise that an unknown name surely is a slip of; ``known`` keeps what was looked up."""
+    if group.name not in known and len(known) < MOST_LOOKED_UP:
+        known[group.name] = group.programme.known.slip_of(group.name)
+    return known.get(group.name)
+
+
+def is_unknown(group: SetGroup, known: dict[str, Exercise | None]) -> bool:
+    """Whether nobody knows its exercise, and it is no slip of a name that is known; see `slip_of`."""
+    return group.exercise is None and slip_of(group, known) is None
+
+
 def meant_by(groups: list[SetGroup]) -> Iterator[Exercise]:
     """The exercises of groups of sets: the known ones, and those of which a name surely is a slip."""
     slips: dict[str, Exercise | None] = {}
     for group in groups:
-        meant = group.exercise
-        if meant is None:
-            if group.name not in slips and len(slips) < MOST_LOOKED_UP:
-                slips[group.name] = group.programme.known.slip_of(group.name)
-            meant = slips.get(group.name)
+        meant = group.exercise or slip_of(group, slips)
         if meant is not None:
             yield meant
 

@@ -23,7 +23,9 @@ READING = {
     "lint/cli/streams.py": {"os.open"},
     "lint/editor/server.py": {"open"},
     "lint/body/build.py": {"open", "read_text", "write_text"},
-    "lint/body/build_data.py": {"open", "read_text"},
+    "lint/body/build_data.py": {"open", "read_text", "os.listdir"},
+    "lint/body/build_faults.py": {"open"},
+    "lint/editor/caret/named_candidates.py": {"os.walk"},
     "schema/__init__.py": {"open", "read_text"},
 }
 """Modules that open files or folders, and by which calls. All else goes through `files.data`.
@@ -44,6 +46,7 @@ DIFFERENT = {
     "lint/text/state.py": {"os.name", "sys.platform"},
     "lint/project/git.py": {"os.name", "os.access"},
     "lint/cli/streams.py": {"os.dup2"},
+    "lint/editor/protocol/streams.py": {"os.dup2", "os.O_BINARY", "sys.platform"},
 }
 """Every call that differs between systems. Flags that a system lacks are asked for by `getattr`; a replaced file
 that is held open is tried again on Windows; its folder is put on the disk only where folders can be opened."""
