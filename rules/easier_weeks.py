@@ -58,8 +58,8 @@ def is_easier(week: Tally, before: Tally, limits: Limits) -> bool:
     change = Change(before, week)
     if _is_cut(change, limits):
         return True
-    hard = sum(part.hard for part in change.parts)
-    return 2 * sum(part.hard for part in change.parts if _is_eased(part, limits)) > hard
+    eased = sum(part.hard for part in change.parts if not part.is_none and _is_eased(part, limits))
+    return eased > 0 and 2 * eased > sum(part.hard for part in change.parts)
 
 
 def _is_cut(change: Change | PartChange, limits: Limits) -> bool:
@@ -69,10 +69,11 @@ def _is_cut(change: Change | PartChange, limits: Limits) -> bool:
 
 
 def _is_eased(part: PartChange, limits: Limits) -> bool:
-    return (
-        _is_cut(part, limits)
-        or (part.load is not None and part.load <= 100 - limits.number("load"))
-        or (part.reserve is not None and part.reserve >= limits.number("effort"))
+    if _is_cut(part, limits):
+        return True
+    load, reserve = part.load, part.reserve
+    return (load is not None and load <= 100 - limits.number("load")) or (
+        reserve is not None and reserve >= limits.number("effort")
     )
 
 
@@ -136,7 +137,7 @@ def deload_missing(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
                 reps: 5
                 load: {1-3: 75 %, 4-6: 77.5 %, 7-9: 80 %}
     """
-    if ledger.level in limits.names("levels"):
+    if ledger.level in limits.names("levels") or len(ledger.weeks) <= limits.number("weeks"):
         return
     for run in _unbroken(ledger, limits):
         risen = _risen(run[0], run[-1]) if len(run) > limits.number("weeks") else []

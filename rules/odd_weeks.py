@@ -117,17 +117,18 @@ class _Odd:
     """What a line holds in one odd week, with what it holds in the weeks before and after it."""
 
     def __init__(
-        self, what: str, before: tuple[Week, SetGroup], at: tuple[Week, SetGroup], after: SetGroup
+        self,
+        what: str,
+        before: tuple[Week, SetGroup],
+        at: tuple[Week, SetGroup],
+        after: SetGroup,
+        values: tuple[float, float, float],
     ) -> None:
         self.what = what
         self.week_before, self.before = before
         self.week, self.entry = at
         self.after = after
-        was, now, then = (_value(one, what, at[1]) for one in (before[1], at[1], after))
-        assert was is not None
-        assert now is not None
-        assert then is not None
-        self.values = was, now, then
+        self.values = was, now, then = values
         self.direction = "up" if now > max(was, then) else "down"
         slip = slip_in(self.before, self.entry, after) if what == "load" else None
         self.meant = slip[0] if slip else None
@@ -172,13 +173,12 @@ def _odd_weeks(line: Line, what: str, limits: Limits) -> list[_Odd]:
     odd = []
     for before, at, (_, after) in zip(line, line[1:], line[2:], strict=False):
         three = before[1], at[1], after
-        if at[1] is before[1] or at[1] is after:
-            continue  # a week like its neighbour leaves no line
-        if any(_value(one, what, at[1]) is None for one in three):
+        was, now, then = (_value(one, what, at[1]) for one in three)
+        if was is None or now is None or then is None or min(was, then) <= now <= max(was, then):
             continue
         if len({_beside(one, what) for one in three}) > 1:
             continue
-        one = _Odd(what, before, at, after)
+        one = _Odd(what, before, at, after, (was, now, then))
         if _leaves(one, limits):
             odd.append(one)
     return odd

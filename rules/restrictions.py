@@ -33,13 +33,14 @@ if TYPE_CHECKING:
     why="The athlete's file protects this. Which joints and muscles an exercise loads is anatomy;"
     " whether it may stay is for whoever advised it to say.",
     sources=("anatomy-crossing",),
-    stands_back=("rehabilitation",),
 )
 def protected_area_loaded(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     """An exercise that loads an area, or is a movement, that the athlete protects.
 
-    Looks at every line outside a stated stage of rehabilitation; wants none that moves or trains what the
-    athlete's file says to spare, on the side that it names. One finding for each restriction.
+    Looks at every line; wants none that moves or trains what the athlete's file says to spare, on the side
+    that it names, but what is written there as agreed. One finding for each restriction. In a stated stage of
+    rehabilitation an area may be loaded, for that is what the stage is for; a movement to be avoided still is
+    to be avoided.
 
     Flags:
         programme: Press
@@ -60,11 +61,12 @@ def protected_area_loaded(ledger: Ledger, limits: Limits) -> Iterator[DraftFindi
               - {exercise: incline bench press, sets: 3, reps: 8}
     """
     for restriction in ledger.athlete.protect if ledger.athlete else ():
-        spared = restrictions.read(restriction.subject.words, ledger.known)
+        spared = restrictions.read(restriction.subject.words, ledger.known, restriction.may_stay)
         loading: list[SetGroup] = []
         weeks = []
         for week in ledger.weeks:
-            entries = () if week.rehabilitation else week.entries()
+            healing = restriction.kind == "area" and week.rehabilitation
+            entries = () if healing else week.entries()
             held = [entry for _, entry in entries if _loads(entry, spared)]
             if held:
                 loading += held
@@ -77,7 +79,7 @@ def _loads(entry: SetGroup, spared: Spared) -> bool:
     """Whether an entry loads what is spared; work of the other side alone does not."""
     if entry.exercise is None or (spared.side and entry.side and entry.side != spared.side):
         return False
-    return entry.is_done and restrictions.loads(entry.exercise, spared.traits)
+    return entry.is_done and spared.forbids(entry.exercise)
 
 
 def _loaded(
@@ -93,7 +95,7 @@ def _loaded(
     return found(
         named_at(first),
         f"{capital(first_of(names))} {verb}{'s' if len(names) == 1 else ''} `{subject.words}`, {protected}.",
-        wanted="only what is agreed",
+        wanted="only what is `agreed`",
         change=f"Ask {adviser} what may stay; {_instead(ledger, loading)}.",
         where=line_name(first.prescription),
         subject=f"{restriction.kind}: {subject.words}",
@@ -110,10 +112,11 @@ def _instead(ledger: Ledger, loading: list[SetGroup]) -> str:
     from ..lint.counting.suggestions import substitutes
 
     one = len(names_of(loading)) == 1
-    for exercise in dict.fromkeys(entry.exercise for entry in loading[:MOST_NAMED]):
+    written = {entry.exercise: entry.name for entry in loading[:MOST_NAMED]}
+    for exercise, name in written.items():
         other = substitutes(ledger.header, exercise, 1) if exercise else []
-        if exercise and other:
-            return f"swap {exercise.name} for {other[0]}{'' if one else ', and swap or leave out the rest'}"
+        if other:
+            return f"swap {name} for {other[0]}{'' if one else ', and swap or leave out the rest'}"
     return f"leave {'it' if one else 'them'} out, nothing near suits"
 
 
@@ -128,8 +131,9 @@ def _instead(ledger: Ledger, loading: list[SetGroup]) -> str:
 def restriction_unclear(lifter: Lifter, limits: Limits) -> Iterator[DraftFinding]:
     """A restriction in words, or with a word, that names no part of the body and no movement.
 
-    Reads what the athlete protects; wants a muscle, a joint, a region, an exercise or a movement pattern, and
-    beside it only words that say how it is loaded. What is understood is looked for all the same.
+    Reads what the athlete protects, and what was agreed to stay; wants a muscle, a joint, a region, an
+    exercise or a movement pattern, and beside it only words that say how it is loaded. What is understood is
+    looked for all the same.
 
     Flags:
         programme: Press
@@ -142,9 +146,10 @@ def restriction_unclear(lifter: Lifter, limits: Limits) -> Iterator[DraftFinding
         sessions: [{session: Upper, exercises: [{exercise: bench press, sets: 3, reps: 8}]}]
     """
     for restriction in lifter.athlete.protect:
-        subject = restriction.subject
-        spared = restrictions.read(subject.words, lifter.resources.known)
-        if spared.unknown or not spared.traits:
+        for subject in (restriction.subject, *restriction.agreed):
+            spared = restrictions.read(subject.words, lifter.resources.known)
+            if not spared.unknown and spared.traits:
+                continue
             yield found(
                 subject.place,
                 _not_understood(subject.words, spared),

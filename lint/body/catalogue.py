@@ -322,10 +322,18 @@ def exercises() -> list[Exercise]:
 
 def of_rank(rank: str) -> Iterator[Exercise]:
     """The exercises of a rank, in the order of the data, each read when it is asked for."""
-    lines = {line.partition("\t")[0]: line for line in lines_of(built.EXERCISES) if rank_in(line) == rank}
+    for name, line in _by_rank().get(rank, ()):
+        yield _read(name, line)
+
+
+@cache
+def _by_rank() -> dict[str, list[tuple[str, str]]]:
+    """The name and the line of each exercise, by rank, in the order of the data."""
+    lines = {line.partition("\t")[0]: line for line in lines_of(built.EXERCISES)}
+    ranked: dict[str, list[tuple[str, str]]] = {}
     for name in lines_of(built.ORDER):
-        if name in lines:
-            yield _read(name, lines[name])
+        ranked.setdefault(rank_in(lines[name]), []).append((name, lines[name]))
+    return ranked
 
 
 @cache

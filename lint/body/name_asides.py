@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from . import built_names
 from .name_bags import (
+    ATTACHED,
     DIRECTION,
     FREE,
     GRIP,
@@ -13,6 +14,7 @@ from .name_bags import (
     POSITION,
     THING,
     VARIANT,
+    bag_of,
     kind_of,
 )
 from .name_tokens import FILLER, JOINING, MEASURE, TEMPO, WORD, seconds_of, tokens_of
@@ -182,6 +184,17 @@ def alone(tokens: list[NameToken]) -> tuple[str, list[NameToken]] | None:
     words = sorted(one.word for one in tokens if one not in beside)
     meant = built_names.ALONE.get(" ".join(words))
     return (meant, beside) if meant and NOT_BARE.isdisjoint(one.word for one in beside) else None
+
+
+def is_called(tokens: list[NameToken], beside: list[NameToken]) -> bool:
+    """Whether bare words with what stands beside them are a lift's name: "row, plate-loaded".
+
+    What is put on a cable or the hands is only part of a name in front of the lift: "row, straps".
+    """
+    tied = {token for token, _ in ties(tokens)}
+    words = {token.word for token in tokens if kind_of(token.word) not in (JOINING, FILLER)}
+    behind = {token.word for token in beside if token.part > 0 or token is tokens[-1]}
+    return tied.isdisjoint(beside) and behind.isdisjoint(ATTACHED) and bag_of(words) is not None
 
 
 def is_rowed(tokens: list[NameToken]) -> bool:

@@ -174,6 +174,11 @@ def is_variant(bag: Bag, word: str, *, whole: bool = False) -> bool:
     return False
 
 
+def is_spelling(word: str, bag: Bag) -> bool:
+    """Whether a word is, with one of a lift's behind it, written for another lift: "hamstring curl"."""
+    return any(f"{word}{one}" in built_names.SPELLINGS for one in bag.words)
+
+
 @lru_cache(maxsize=2000)
 def may_decide(word: str) -> bool:
     """Whether an unknown word may be a form or a misspelling of a word that decides which lift it is."""

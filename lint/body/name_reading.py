@@ -18,6 +18,7 @@ from .name_asides import (
     SPLITTING,
     WORN_IN,
     alone,
+    is_called,
     is_rowed,
     may_lead,
     reworded,
@@ -48,6 +49,7 @@ from .name_bags import (
     VARIANT,
     bag_of,
     bags_with,
+    is_spelling,
     is_two_armed,
     is_variant,
     joints,
@@ -96,17 +98,6 @@ def read(name: str, own: Sequence[Bag] = (), find: Lookup = catalogue.exercise) 
         if reading is not None and (not banded or reading.exercise.pattern in WORN_IN):
             return reading
     return _Name(name, tokens, find).read(own)
-
-
-def is_called(tokens: list[NameToken], beside: list[NameToken]) -> bool:
-    """Whether bare words with what stands beside them are a lift's name: "row, plate-loaded".
-
-    What is put on a cable or the hands is only part of a name in front of the lift: "row, straps".
-    """
-    tied = {token for token, _ in ties(tokens)}
-    words = {token.word for token in tokens if kind_of(token.word) not in (JOINING, FILLER)}
-    behind = {token.word for token in beside if token.part > 0 or token is tokens[-1]}
-    return tied.isdisjoint(beside) and behind.isdisjoint(ATTACHED) and bag_of(words) is not None
 
 
 def _bare(
@@ -224,9 +215,7 @@ class _Name:
 
     def bags(self, own: Sequence[Bag]) -> Iterator[Bag]:
         """Names of exercises whose words all stand in this name."""
-        for bag in own:
-            if bag.words <= self.words:
-                yield bag
+        yield from (bag for bag in own if bag.words <= self.words)
         for word in self.words:
             for bag in bags_with(word):
                 if bag.words <= self.words:
@@ -338,8 +327,7 @@ class _Name:
         if kind == VARIANT:
             return held or kind_of(self.ties.get(token, "")) == JOINING or None
         if kind == THING:
-            named = token.word in MUSCLES and not tied
-            if named and any(f"{token.word}{word}" in built_names.SPELLINGS for word in fit.bag.words):
+            if token.word in MUSCLES and not tied and is_spelling(token.word, fit.bag):
                 return None  # "curl, hamstring" is the hamstring curl
             told = (beside and token.part in self.told) or tied
             attached = token.word in ATTACHED and fit.reading.implement == "cable"

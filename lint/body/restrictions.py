@@ -18,7 +18,7 @@ from .names import fold, words
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
-    from collections.abc import Callable, Iterator, Sequence
+    from collections.abc import Callable, Iterable, Iterator, Sequence
 
     from .catalogue import Exercise
     from .known import Known
@@ -34,6 +34,12 @@ MOST_WORDS = 100
 """Words of a restriction that are read; no coach writes more."""
 NEARLY_STRAIGHT = 40
 """Degrees of the knee up to which a leg that is lifted is called straight."""
+FLOOR = {"hip": 70, "knee": 40}
+"""Degrees from which a joint is bent where something is taken from the floor: less is a hinge from above."""
+PICKED_UP = ("barbell", "trap bar", "dumbbell", "kettlebell", "sandbag", "tire")
+"""What is lifted from the floor."""
+OFF = ("from", "off")
+LIFTED = ("lift", "pull", "pick up", "pick thing up")
 
 _LOWER_BACK: tuple[Trait, ...] = (
     ("axial", "moderate"),
@@ -56,6 +62,8 @@ _LEGS_LIFTED: tuple[Trait, ...] = (("straight legs lifted", ""),)
 _KNEE_LIFTED: tuple[Trait, ...] = (("action", "hip flexion"),)
 _BENT_OVER: tuple[Trait, ...] = (("pattern", "hip hinge"), ("action", "trunk flexion"))
 _TURNED: tuple[Trait, ...] = (("action", "trunk rotation"), ("pattern", "rotation"))
+_FROM_THE_FLOOR: tuple[Trait, ...] = (("from the floor", ""),)
+_DEADLIFTED: tuple[Trait, ...] = (("from the floor", "hip hinge"),)
 _ON_THE_TOES: tuple[Trait, ...] = (("action", "plantarflexion"),)
 
 PARTS: dict[str, tuple[Trait, ...]] = {
@@ -99,7 +107,9 @@ MOVEMENTS: dict[str, tuple[Trait, ...]] = {
     "pull": (("pattern", "vertical pull"), ("pattern", "horizontal pull")),
     "row": (("pattern", "horizontal pull"),),
     "pull up": (("pattern", "vertical pull"),),
+    "chin up": (("pattern", "vertical pull"),),
     "push up": (("pattern", "horizontal push"),),
+    "press up": (("pattern", "horizontal push"),),
     "hang": (("stance", "hanging"),),
     "squat": (("pattern", "squat"),),
     "deep squat": _DEEP,
@@ -114,7 +124,8 @@ MOVEMENTS: dict[str, tuple[Trait, ...]] = {
     "stand on one leg": (("stance", "single leg"),),
     "hinge": (("pattern", "hip hinge"),),
     "deadlift": (("pattern", "hip hinge"),),
-    "lift from the floor": (("pattern", "hip hinge"),),
+    **{f"deadlift {way} the floor": _DEADLIFTED for way in OFF},
+    **{f"{what} {way} the floor": _FROM_THE_FLOOR for what in LIFTED for way in OFF},
     "bend forward": _BENT_OVER,
     "bend over": _BENT_OVER,
     "bend the back": _BENT_OVER,
@@ -206,22 +217,36 @@ BESIDE = frozenset(
 
 class Spared:
     """What the words of a restriction mean: ``traits`` to look for in an exercise, the ``side`` ("" where not
-    just one is named), and the words that mean nothing here, ``unknown``.
+    just one is named), and the words that mean nothing here, ``unknown``. ``agreed`` are the traits of what
+    may stay all the same.
     """
 
-    __slots__ = ("side", "traits", "unknown")
+    __slots__ = ("agreed", "side", "traits", "unknown")
 
-    def __init__(self, traits: tuple[Trait, ...], side: str, unknown: tuple[str, ...]) -> None:
+    def __init__(
+        self,
+        traits: tuple[Trait, ...],
+        side: str,
+        unknown: tuple[str, ...],
+        agreed: tuple[Trait, ...] = (),
+    ) -> None:
         self.traits = traits
         self.side = side
         self.unknown = unknown
+        self.agreed = agreed
+
+    def forbids(self, exercise: Exercise) -> bool:
+        """Whether an exercise is what is to be spared, and none that was agreed."""
+        return loads(exercise, self.traits) and not loads(exercise, self.agreed)
 
 
-def read(spared: str, known: Known = CATALOGUE) -> Spared:
+def read(spared: str, known: Known = CATALOGUE, agreed: Iterable[str] = ()) -> Spared:
     """What is meant by words such as "left shoulder" or "deep knee bend under load".
 
-    ``known`` are the exercises that may be named. Without traits nothing can be looked for.
+    ``known`` are the exercises that may be named, ``agreed`` the words for what may stay all the same.
+    Without traits nothing can be looked for.
     """
+    may_stay = tuple(trait for one in agreed for trait in read(one, known).traits)
     typed = spared.lower().split()
     whole = " ".join(typed[:MOST_WORDS])
     traits: list[Trait] = []
@@ -234,7 +259,7 @@ def read(spared: str, known: Known = CATALOGUE) -> Spared:
     unknown += typed[MOST_WORDS:]
     sides = [side for side in SIDES if side in BETWEEN.sub(" ", " ".join(typed)).split()]
     side = sides[0] if len(sides) == 1 else ""
-    return Spared(tuple(dict.fromkeys(traits)), side, tuple(dict.fromkeys(unknown)))
+    return Spared(tuple(dict.fromkeys(traits)), side, tuple(dict.fromkeys(unknown)), may_stay)
 
 
 def _clauses(said: list[str], known: Known) -> Iterator[list[str]]:
@@ -290,7 +315,7 @@ def _matched(said: Sequence[str], meaning: Meaning) -> tuple[list[Trait], list[s
 
 def _movement(phrase: Sequence[str], known: Known) -> tuple[Trait, ...]:
     """A movement of the tables, or an exercise: then also those of the same kind that are called so."""
-    found = _meanings().get(_compared(phrase))
+    found = _meanings().get(_compared(phrase)) or _run_together().get("".join(_stems(phrase)))
     if found is not None:
         return found
     for name in (" ".join(phrase), " ".join(map(_stem, phrase))):
@@ -317,6 +342,12 @@ def _meanings() -> dict[tuple[str, ...], tuple[Trait, ...]]:
 
 
 @cache
+def _run_together() -> dict[str, tuple[Trait, ...]]:
+    """The movements by their letters, however they are cut into words: "dead-lifting", "pushups"."""
+    return {"".join(_stems(words(phrase))): traits for phrase, traits in MOVEMENTS.items()}
+
+
+@cache
 def _parts() -> dict[tuple[str, ...], tuple[Trait, ...]]:
     return _keyed(PARTS)
 
@@ -327,7 +358,11 @@ def _keyed(table: dict[str, tuple[Trait, ...]]) -> dict[tuple[str, ...], tuple[T
 
 def _compared(phrase: Sequence[str]) -> tuple[str, ...]:
     """A phrase as it is compared: "Deep knee bending", "deep knee bends" and "bend the knee deep" are one."""
-    return tuple(sorted(_stem(fold(word)) for word in phrase if word not in LEFT_OUT))
+    return tuple(sorted(_stems(phrase)))
+
+
+def _stems(phrase: Sequence[str]) -> list[str]:
+    return [_stem(fold(word)) for word in phrase if word not in LEFT_OUT]
 
 
 def _stem(word: str) -> str:
@@ -360,6 +395,8 @@ def _has(exercise: Exercise, kind: str, name: str) -> bool:
         return exercise.hands
     if kind == "station":
         return name in exercise.station
+    if kind == "from the floor":
+        return _is_from_the_floor(exercise) and name in ("", *exercise.patterns)
     if kind == "called":
         return _called(exercise, name)
     if kind == "straight legs lifted":
@@ -372,6 +409,14 @@ def _has(exercise: Exercise, kind: str, name: str) -> bool:
     if kind == "arm raised past":
         return _furthest(exercise, "shoulder") >= float(name)
     return bool(getattr(exercise, kind) == name)
+
+
+def _is_from_the_floor(exercise: Exercise) -> bool:
+    """Whether hands take the load from the floor by hip and knee; a squat or a lunge takes it from a rack."""
+    lifts = "hip extension" in exercise.actions and exercise.patterns in ((), ("hip hinge",))
+    held = exercise.implement in PICKED_UP and exercise.stance == "standing"
+    bent = all(exercise.path.get(joint, (0.0,))[0] >= degrees for joint, degrees in FLOOR.items())
+    return lifts and held and bent
 
 
 def _called(exercise: Exercise, name: str) -> bool:

@@ -22,24 +22,40 @@ class Change:
     be known. ``parts`` are the changes of each exercise; those that stand in one tally alone are one part.
     """
 
-    __slots__ = ("load", "parts", "repetitions", "reserve", "sets")
+    __slots__ = ("_parts", "after", "before", "repetitions", "sets")
 
     def __init__(self, before: Tally, after: Tally) -> None:
+        self.before = before
+        self.after = after
         was, now = before.all_sets(), after.all_sets()
         self.sets = _in_percent(now.middle, was.middle)
         self.repetitions = _in_percent(now.repetitions().middle, was.repetitions().middle)
-        earlier = before.lifts()
-        later = after.lifts()
-        both = [name for name in later if name in earlier]
-        self.parts = [PartChange(earlier[name], later[name]) for name in both]
-        self.load = _mean([part.load for part in self.parts])
-        self.reserve = _mean([part.reserve for part in self.parts])
-        gone, new = (
-            [group for name, groups in lifts.items() if name not in both for group in groups]
-            for lifts in (earlier, later)
-        )
-        if gone:
-            self.parts.append(PartChange(gone, new, alike=False))
+        self._parts: list[PartChange] | None = None
+
+    @property
+    def load(self) -> float | None:
+        """The mean change of load, in %."""
+        return _mean(part.load for part in self.parts)
+
+    @property
+    def reserve(self) -> float | None:
+        """The mean change of written repetitions in reserve."""
+        return _mean(part.reserve for part in self.parts)
+
+    @property
+    def parts(self) -> list[PartChange]:
+        """The change of each exercise in both; those in one alone are the last one together."""
+        if self._parts is None:
+            earlier, later = self.before.lifts(), self.after.lifts()
+            both = [name for name in later if name in earlier]
+            self._parts = [PartChange(earlier[name], later[name]) for name in both]
+            gone, new = (
+                [group for name, groups in lifts.items() if name not in both for group in groups]
+                for lifts in (earlier, later)
+            )
+            if gone:
+                self._parts.append(PartChange(gone, new, alike=False))
+        return self._parts
 
 
 class PartChange:
@@ -48,17 +64,46 @@ class PartChange:
     ``hard`` is the number of hard sets before; the other values are those of a `Change`.
     """
 
-    __slots__ = ("hard", "load", "repetitions", "reserve", "sets")
+    __slots__ = ("after", "alike", "before")
 
     def __init__(self, before: list[SetGroup], after: list[SetGroup], *, alike: bool = True) -> None:
-        self.hard = sum(group.sets.middle for group in before if group.hard)
-        self.sets = _in_percent(
-            sum(group.sets.middle for group in after), sum(group.sets.middle for group in before)
+        self.before = before
+        self.after = after
+        self.alike = alike
+
+    @property
+    def hard(self) -> float:
+        """The hard sets before."""
+        return sum(group.sets.middle for group in self.before if group.hard)
+
+    @property
+    def is_none(self) -> bool:
+        """Whether both hold the very same groups of sets."""
+        return self.before == self.after
+
+    @property
+    def sets(self) -> float | None:
+        """The sets, in % of those before."""
+        was, now = (sum(group.sets.middle for group in groups) for groups in (self.before, self.after))
+        return _in_percent(now, was)
+
+    @property
+    def repetitions(self) -> float | None:
+        """The repetitions, in % of those before."""
+        was, now = (
+            sum(group.reps.middle for group in groups if group.reps) for groups in (self.before, self.after)
         )
-        was, now = (sum(group.reps.middle for group in groups if group.reps) for groups in (before, after))
-        self.repetitions = _in_percent(now, was)
-        self.load = _load_change(before, after) if alike else None
-        self.reserve = _reserve_change(before, after) if alike else None
+        return _in_percent(now, was)
+
+    @property
+    def load(self) -> float | None:
+        """The load, in % of that before."""
+        return _load_change(self.before, self.after) if self.alike else None
+
+    @property
+    def reserve(self) -> float | None:
+        """The change of written repetitions in reserve."""
+        return _reserve_change(self.before, self.after) if self.alike else None
 
 
 def weeks_of_lines(weeks: Iterable[Week]) -> list[list[tuple[Week, SetGroup]]]:

@@ -58,6 +58,8 @@ class SetGroup:
 
     __slots__ = (
         "_effort",
+        "_hard",
+        "_measured",
         "best",
         "exercise",
         "meant",
@@ -89,6 +91,8 @@ class SetGroup:
         self.meant = True
         self.slot = _slot(work)
         self._effort: Effort | None = None
+        self._hard: bool | None = None
+        self._measured: dict[str, float] | None = None
 
     def take_out(self) -> None:
         """Takes it out of every count, because one of its values cannot be meant."""
@@ -173,10 +177,11 @@ class SetGroup:
     @property
     def hard(self) -> bool:
         """Whether they count as hard sets: where effort is unknown they do, but not in work for speed."""
-        kind = self.exercise.kind if self.exercise else ""
-        if kind in FAST_KINDS and (kind == "plyometric" or self.reserve is None):
-            return False
-        return not self.effort.easy
+        if self._hard is None:
+            kind = self.exercise.kind if self.exercise else ""
+            fast = kind in FAST_KINDS and (kind == "plyometric" or self.reserve is None)
+            self._hard = not fast and not self.effort.easy
+        return self._hard
 
     @property
     def to_failure(self) -> bool:
@@ -278,6 +283,11 @@ class SetGroup:
         ``mass`` is in kg, ``share`` in % of body mass, ``percent`` in % of 1RM. Empty for a label, an RM load
         or no load.
         """
+        if self._measured is None:
+            self._measured = self._measure()
+        return self._measured
+
+    def _measure(self) -> dict[str, float]:
         load = self.work.load
         if load is None or load.span is None or load.kind not in ("mass", "bodyweight", "share", "percent"):
             return {}

@@ -59,14 +59,14 @@ class Suits:
         self.always = always
         self.hardest = LEVELS.index(header.level if header.level in LEVELS else LEVEL_UNKNOWN) + steps
         self.spared = [
-            (one.subject.words, restrictions.read(one.subject.words, header.known).traits)
+            (one.subject.words, restrictions.read(one.subject.words, header.known, one.may_stay))
             for one in (header.athlete.protect if header.athlete else ())
         ]
 
     def obstacle(self, exercise: Exercise) -> str:
         """What speaks against an exercise, in words that follow its name; empty where nothing does."""
-        for words, traits in self.spared:
-            if restrictions.loads(exercise, traits):
+        for words, spared in self.spared:
+            if spared.forbids(exercise):
                 return f"loads a protected area (`{words}`)"
         if LEVELS.index(exercise.level) > self.hardest:
             return f"is for {exercise.level} lifters"

@@ -32,16 +32,33 @@ class BestLift:
 
 
 class Restriction:
-    """An area or a movement that an athlete protects, who advised it, and the day of the next check."""
+    """An area or a movement that an athlete protects, who advised it, and the day of the next check.
 
-    __slots__ = ("adviser", "kind", "note", "review_on", "subject")
+    ``agreed`` are exercises and movements that may stay all the same.
+    """
 
-    def __init__(self, kind: str, subject: Term, adviser: str, review_on: date | None, note: str) -> None:
+    __slots__ = ("adviser", "agreed", "kind", "note", "review_on", "subject")
+
+    def __init__(
+        self,
+        kind: str,
+        subject: Term,
+        adviser: str,
+        review_on: date | None,
+        note: str,
+        agreed: tuple[Term, ...] = (),
+    ) -> None:
         self.kind = kind
         self.subject = subject
         self.adviser = adviser
         self.review_on = review_on
         self.note = note
+        self.agreed = agreed
+
+    @property
+    def may_stay(self) -> list[str]:
+        """The words for what was agreed."""
+        return [one.words for one in self.agreed]
 
 
 class Athlete:

@@ -104,8 +104,8 @@ class Reps:
 
     def a_set(self) -> Range | None:
         """From the fewest to the most repetitions of a set; None where the number is left open."""
-        if not self.sets:
-            return None
+        if len(self.sets) < 2:
+            return self.sets[0] if self.sets else None
         return Range(min(one.low for one in self.sets), max(one.high for one in self.sets))
 
     def total(self, sets: Range) -> Range | None:
@@ -142,6 +142,8 @@ class Load:
     @property
     def span(self) -> Range | None:
         """From the lightest to the heaviest set, in the unit of ``kind``, all pieces together."""
+        if len(self.values) == self.pieces == 1:
+            return self.values[0]
         if not self.values:
             return None
         low = min(one.low for one in self.values) * self.pieces

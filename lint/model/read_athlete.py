@@ -83,6 +83,7 @@ class AthleteReader(Reader):
             text_of(at.get("advised by")),
             self.day(at.get("review on")),
             text_of(at.get("note")),
+            terms_of(at.get("agreed")),
         )
 
 

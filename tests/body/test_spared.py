@@ -107,6 +107,27 @@ def loaded(words: str, exercise: str) -> bool:
         ("turning the head", ["isometric neck rotation"], ["barbell curl"]),
         ("loaded carries", ["farmer's carry", "suitcase carry"], ["deadlift"]),
         ("stepping up on the left leg", ["step-up", "barbell step-up"], ["back squat", "walking lunge"]),
+        # from the floor: not from a rack, from the hang or by bending over alone
+        (
+            "deadlifting from the floor",
+            ["deadlift", "trap bar deadlift", "sandbag deadlift"],
+            ["Romanian deadlift", "single-leg Romanian deadlift", "rack pull", "clean", "kettlebell swing"],
+        ),
+        ("dead-lifts off the floor", ["sumo deadlift", "trap bar deadlift"], ["stiff-leg deadlift"]),
+        (
+            "pulling from the floor",
+            ["deadlift", "clean", "power snatch"],
+            ["seal row", "seated cable row", "hang clean"],
+        ),
+        (
+            "picking things up from the floor",
+            ["deadlift", "sandbag over shoulder"],
+            ["good morning", "back squat"],
+        ),
+        # one word or two
+        ("dead-lifting", ["deadlift", "Romanian deadlift", "trap bar deadlift"], ["back squat"]),
+        ("pushups", ["push-up", "bench press"], ["overhead press"]),
+        ("leg-curling", ["seated leg curl"], ["leg extension"]),
         # names of exercises: those of the same work that are called so, no others
         ("curls", ["barbell curl", "cable curl", "preacher curl"], ["seated leg curl", "wrist curl"]),
         ("planks", ["plank", "weighted plank"], ["side plank", "plank row"]),

@@ -36,7 +36,7 @@ athletes:
     equipment: [barbell, rack]
     days: [monday, thursday]
     minutes: 60
-    protect: [{area: left shoulder, advised by: physiotherapist, review on: 2026-03-01, note: n}]
+    protect: [{area: left shoulder, advised by: physiotherapist, agreed: [rows], review on: 2026-03-01, note: n}]
     clearance on file: 2026-01-02
     screening on file: 2026-01-02
     supervision: coach present

@@ -281,7 +281,13 @@ PROPERTIES = {
     ),
     ("athlete", "restriction"): (
         {"area": "left shoulder", "advised by": "physiotherapist"},
-        {"area": TEXT, "advised by": TEXT, "review on": DATE, "note": TEXT},
+        {
+            "area": TEXT,
+            "advised by": TEXT,
+            "agreed": (["leg press", "rows"], "leg press"),
+            "review on": DATE,
+            "note": TEXT,
+        },
     ),
     ("exercises", ""): (
         {"exercises": [OWN]},
