@@ -31,7 +31,7 @@ _STAND_IN: dict[str, Any] = {"session": "session", "exercises": [{"exercise": "e
 """A sound session, which stands in the copy where the coach's own session is meant."""
 
 
-MOST_FAULTS = 200
+MOST_FAULTS = 600
 """Faults of one file that are explained."""
 
 

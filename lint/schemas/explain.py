@@ -23,7 +23,7 @@ if TYPE_CHECKING:
     from .violation import Violation
 
 
-MOST_EXPLAINED = 200
+MOST_EXPLAINED = 600
 """Faults of form of one file that are explained: more than anybody mends at once."""
 
 

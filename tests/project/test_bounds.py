@@ -45,7 +45,7 @@ def test_twice_as_much_takes_no_more_than_about_twice_the_steps(name: str, tmp_p
         path.write_text(text_of(name, count), encoding="utf-8")
         return lambda: review([str(path)], DAY)
 
-    assert growth(work, 250) < 2.4
+    assert growth(work, 100) < 2.4
 
 
 class TestMany:
@@ -68,6 +68,6 @@ class TestMany:
         assert result.exit_code == 1
 
     def test_faults_of_form(self, reviewed: Callable[..., Review]) -> None:
-        (one,) = reviewed(text_of("unknown keys", 600)).files
+        (one,) = reviewed(text_of("unknown keys", 700)).files
         assert len(one.findings) < 120
         assert "faults-many" in {finding.rule for finding in one.findings}
