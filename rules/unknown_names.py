@@ -23,6 +23,10 @@ if TYPE_CHECKING:
     from ..lint.text.places import Term
 
 
+MOST_SUGGESTED = 50
+"""Unknown names of one file for which others are looked up: more than are shown."""
+
+
 @rule(
     "exercise-unknown",
     family="upkeep",
@@ -59,8 +63,9 @@ def exercise_unknown(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     for term, where in _exercises_named(ledger):
         if ledger.known.exercise(term.words) is None:
             named.setdefault(fold(term.words), []).append((term, where))
-    for (term, where), *others in named.values():
-        suggested = ledger.known.suggestions(term.words, level=ledger.level)
+    for number, ((term, where), *others) in enumerate(named.values()):
+        looked_up = term.words if number < MOST_SUGGESTED else ""
+        suggested = ledger.known.suggestions(looked_up, level=ledger.level)
         spared = _spared_where_done(ledger, term.words, spared_at_all)
         yield found(
             term.place,
@@ -313,9 +318,10 @@ def lift_unknown(lifter: Lifter, limits: Limits) -> Iterator[DraftFinding]:
         sessions: [{session: Lower, exercises: [{exercise: back squat, sets: 3, reps: 8}]}]
     """
     known = lifter.resources.known
-    for best in lifter.athlete.best_lifts:
+    for number, best in enumerate(lifter.athlete.best_lifts):
         if known.exercise(best.exercise.words) is None:
-            near = known.nearest(best.exercise.words, level=lifter.athlete.level)
+            level = lifter.athlete.level
+            near = known.nearest(best.exercise.words, level=level) if number < MOST_SUGGESTED else []
             yield found(
                 best.exercise.place,
                 f"`{best.exercise.words}` is not in the catalogue, so this best lift is used for no load.",

@@ -5,7 +5,7 @@ from __future__ import annotations
 from ..mending.edits import Mend
 from ..reporters.mends import findings_to_choose
 from ..reporters.sentences import sentence
-from ..wording.words import safe
+from ..wording.words import safe, safe_name
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -30,7 +30,7 @@ def ask(rounds: Rounds, answer: Callable[[str], str] = input) -> None:
         if finding is None:
             return
         passed.add(_key(file, finding))
-        print(f"\n{safe(file)}:{finding.place.line}: {sentence(finding)}")
+        print(f"\n{safe_name(file)}:{finding.place.line}: {sentence(finding)}")
         for number, edit in enumerate(finding.edits, start=1):
             print(f"  {number}  {safe(edit.label)}")
         chosen = _chosen(finding, answer)

@@ -23,6 +23,7 @@ from .credits import (
     trains,
 )
 from .session_time import CHANGE_OVER, RAMP_UP, WARM_UP_SET, session_time
+from .unknown import may_be, meant_by
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -161,8 +162,7 @@ class Tally:
         whose exercise is a slip of one that does.
         """
         wanted, muscles = tuple(actions), tuple(areas)
-        meant = (group.exercise or group.programme.known.slip_of(group.name) for group in self.unsure())
-        if any(exercise is not None and trains(exercise, wanted, muscles) for exercise in meant):
+        if any(trains(exercise, wanted, muscles) for exercise in meant_by(self.unsure())):
             return True
         chosen = [
             group.prescription for visit in self.visits for group in visit.own if group.prescription.kind
@@ -179,9 +179,7 @@ class Tally:
 
         Slips are left out: it is known what they mean.
         """
-        unknown = {group.name: group.programme.known for group in self.unsure() if group.exercise is None}
-        meant = {name: known.may_mean(name) for name, known in unknown.items() if known.slip_of(name) is None}
-        return [name for name, exercises in meant.items() if exercises is None or any(map(test, exercises))]
+        return may_be(self.unsure(), test)
 
 
 def _together(counts: list[Count], side: str) -> Count:

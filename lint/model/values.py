@@ -149,16 +149,28 @@ class Reader:
         parts = at.words.split("-")
         if [len(part) for part in parts] != [4, 2, 2] or not all(part.isdecimal() for part in parts):
             return None
-        try:
-            return date(*map(int, parts))
-        except ValueError:
+        found = calendar_day(at.words)
+        if found is None and FIRST_YEAR <= int(parts[0]) <= LAST_YEAR:  # the schema says the rest
             self.report(
                 "date-impossible",
                 at.place,
                 f"{at.words} is not in the calendar.",
                 change="Write the date as year-month-day, a day that the month has.",
             )
-            return None
+        return found
+
+
+def calendar_day(words: str) -> date | None:
+    """The day that ``2026-01-05`` names; None where these years have none."""
+    try:
+        day = date.fromisoformat(words)
+    except ValueError:
+        return None
+    return day if FIRST_YEAR <= day.year <= LAST_YEAR else None
+
+
+FIRST_YEAR, LAST_YEAR = 1950, 2199
+"""The years that a date can lie in."""
 
 
 def text_of(at: LocatedNode | None) -> str:

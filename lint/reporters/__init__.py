@@ -11,6 +11,7 @@ from importlib import import_module
 REVIEW = {
     "cards": "cards",
     "lines": "lines",
+    "short": "short",
     "json": "review_json",
     "sarif": "sarif",
     "junit": "junit",

@@ -34,6 +34,10 @@ _STAND_IN: dict[str, Any] = {"session": "session", "exercises": [{"exercise": "e
 """A sound session, which stands in the copy where the coach's own session is meant."""
 
 
+MOST_FAULTS = 600
+"""Faults of one file that are explained."""
+
+
 class CauseExplainer:
     """Makes the findings for faults that break a file's schema in several places."""
 
@@ -44,6 +48,7 @@ class CauseExplainer:
     def findings(self) -> Iterator[Finding]:
         """The findings, in the order of the text within each kind of fault."""
         yield from self._misplaced_sessions()
+        found = 0
         for group in list(self._groups()):
             for explain in (
                 self._cut_values,
@@ -52,7 +57,11 @@ class CauseExplainer:
                 self._sets_times_reps,
                 self._bare_weeks,
             ):
-                yield from explain(*group)
+                for one in explain(*group):
+                    yield one
+                    found += 1
+            if found > MOST_FAULTS:
+                return
 
     def _groups(self) -> Iterator[Group]:
         """Every mapping where it is written; what an alias repeats is not looked at again."""

@@ -24,6 +24,10 @@ if TYPE_CHECKING:
     from .violation import Violation
 
 
+MOST_EXPLAINED = 600
+"""Faults of form of one file that are explained: more than anybody mends at once."""
+
+
 def explain(root: Node, schema_name: str) -> list[Finding]:
     """Findings for all that breaks the schema of that name, in the order of the text; none where all fits.
 
@@ -36,14 +40,26 @@ def explain(root: Node, schema_name: str) -> list[Finding]:
     keys, values = KeyExplainer(data, schema), ValueExplainer(data, schema)
     found = list(CauseExplainer(data, schema).findings())
     while True:
-        violations = schema.violations(data.plain)
+        violations = schema.violations(data.plain, MOST_EXPLAINED + 1)
         misspelt = [finding for one in violations for finding in keys.correct_misspelt(one)]
-        if not misspelt:
-            break
         found += misspelt
-    for one in violations:
+        if not misspelt or len(found) > MOST_EXPLAINED:
+            break
+    for one in violations[:MOST_EXPLAINED]:
         found += _explained(one, keys, values)
-    return _drawn_together(_each_once(found))
+    found = _drawn_together(_each_once(found))
+    return [*found, _more(found[-1])] if len(violations) > MOST_EXPLAINED else found
+
+
+def _more(last: Finding) -> Finding:
+    """Says that there are more faults than are explained."""
+    return Finding(
+        "faults-many",
+        "error",
+        last.place,
+        f"This file has more than {MOST_EXPLAINED} faults of form; only some of them are told.",
+        change="Mend these, and review it again.",
+    )
 
 
 def _explained(violation: Violation, keys: KeyExplainer, values: ValueExplainer) -> Iterable[Finding]:

@@ -7,7 +7,7 @@ from ...wording.words import counted_noun, sets_of
 from ..caret.readable_review import ReadableReview
 from ..documents.answers import Lens, Symbol
 from ..explain.counts import session_in_short
-from ..explain.markdown import Statement, merged, total_of, uncapitalised
+from ..explain.markdown import Statement, merged, total_of, uncapitalised, unmarked
 from ..explain.programme import capitalised
 
 TYPE_CHECKING = False
@@ -234,7 +234,7 @@ def _lenses_at(
         return
     for head, one in merged(statements, readable.review.ledgers, all_weeks)[:MOST_LENSES]:
         title = f"{capitalised(total_of(of, uncapitalised(head)))}: {one.words}"
-        yield Lens(span[0], span[1], title, min(one.weeks), one.athlete)
+        yield Lens(span[0], span[1], unmarked(title), min(one.weeks), one.athlete)
 
 
 def _week_statements(readable: ReadableReview, block: Block) -> list[Statement]:
