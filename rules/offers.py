@@ -9,10 +9,10 @@ TYPE_CHECKING = False
 if TYPE_CHECKING:
     from collections.abc import Callable, Iterable, Iterator, Sequence
 
+    from ..lint.counting.counts import Count
     from ..lint.counting.header import ProgrammeHeader
     from ..lint.counting.set_group import SetGroup
     from ..lint.counting.suggestions import Suggestion
-    from ..lint.counting.tally import Count
     from ..lint.counting.week import Week
     from ..lint.findings.finding import Edit
     from ..lint.model.sessions import Prescription, Session

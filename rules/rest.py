@@ -20,7 +20,8 @@ if TYPE_CHECKING:
     from ..lint.counting.tally import Visit
     from ..lint.engine.limits import Limits
     from ..lint.findings.finding import DraftFinding
-    from ..lint.model.sessions import Pairing, Prescription, Work
+    from ..lint.model.pairings import Pairing
+    from ..lint.model.sessions import Prescription, Work
 
 
 @rule(
@@ -111,7 +112,11 @@ def _heavy(entry: SetGroup, limits: Limits) -> str:
         return ""
     percent = entry.percent
     if load is not None and percent is not None and percent.low >= limits.number("heavy"):
-        share = "" if load.kind == "percent" else f", {percent.low:.0f} % of the best lift"
+        share = (
+            ""
+            if load.kind == "percent" and entry.counted_from == 100
+            else f", {percent.low:.0f} % of the best lift"
+        )
         return f"of {reps} at {load.words}{share}"
     if reps.high <= few and reserve is not None and reserve.high <= limits.number("most left"):
         return f"of {reps} with {entry.reserve_in_words}"
@@ -175,6 +180,7 @@ def rest_too_short_size(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding
         return
     first, *others = sorted(short.values(), key=lambda entry: entry.work.places["rest"].start)
     named = [f"{entry.name} {_rest_in_words(entry)}" for entry in (first, *others)]
+    longer = _as_rest(limits.number("shortest"))
     yield found(
         first.work.places["rest"],
         f"Short rest on big lifts: {first_of(list(dict.fromkeys(named)))}.",
@@ -182,11 +188,7 @@ def rest_too_short_size(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding
         change="Write a longer rest, or keep it if the repetitions hold up.",
         where=line_name(first.prescription),
         edits=in_one_edit(
-            f"write rest: {_as_rest(limits.number('shortest'))}",
-            [
-                writing(entry.work.places["rest"], _as_rest(limits.number("shortest")))
-                for entry in (first, *others)
-            ],
+            f"write rest: {longer}", [writing(one.work.places["rest"], longer) for one in (first, *others)]
         ),
         amount=Amount(first.work.rest.high, limits.number("shortest"), "s") if first.work.rest else None,
         related=tuple(Related(entry.work.places["rest"], line_name(entry.prescription)) for entry in others),

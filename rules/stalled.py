@@ -7,7 +7,7 @@ from ..lint.engine.registry import rule
 from ..lint.findings.finding import Amount, Related, found
 from ..lint.model.naming import exercise_name, line_name
 from ..lint.wording.words import first_of, plain, says, week_list
-from .offers import in_one_edit, writing
+from .offers import adding_key, in_one_edit, writing
 from .weekly_steps import load_in_words
 
 TYPE_CHECKING = False
@@ -18,7 +18,8 @@ if TYPE_CHECKING:
     from ..lint.counting.set_group import SetGroup
     from ..lint.counting.week import Week
     from ..lint.engine.limits import Limits
-    from ..lint.findings.finding import DraftFinding, Edit
+    from ..lint.findings.finding import DraftFinding
+    from ..lint.model.quantities import Load
     from ..lint.model.sessions import Prescription, Work
     from .offers import Offer
 
@@ -155,7 +156,7 @@ def _is_fixed(entry: SetGroup, moves: tuple[str, ...]) -> bool:
     """Whether a line states a load and leaves no room to move."""
     work, line = entry.work, entry.prescription
     load, reps = work.load, work.reps
-    if load is None or load.kind in ("rm", "top set") or line.progression is not None:
+    if load is None or _is_open(load) or line.progression is not None:
         return False
     if any(value.low != value.high for value in load.values):
         return False
@@ -164,23 +165,20 @@ def _is_fixed(entry: SetGroup, moves: tuple[str, ...]) -> bool:
     return not says(moves, line.note, line.session.note, line.session.block.note)
 
 
+def _is_open(load: Load) -> bool:
+    """Whether a load leaves the lifter room to lift more: an RM, a top set, a word such as heavy."""
+    return load.kind in ("rm", "rm share", "top set") or load.is_word
+
+
 def _dose(work: Work) -> tuple[object, ...]:
     reps = (work.reps.sets, work.reps.parts) if work.reps else None
     return (work.sets, reps, load_in_words(work).words, work.rir, work.rpe, work.hold, work.distance)
 
 
 def _progressing(entries: list[SetGroup]) -> Offer:
-    def work_out() -> Iterator[Edit]:
-        from ..lint.findings.edits import in_one
-        from ..lint.remedies.values import added
-
-        words = "progression: {add: 2.5 kg}"
-        places = {one.prescription.place.key: one.prescription.place for one in entries}
-        whole = in_one(f"add {words}", [edit for at in places.values() for edit in added(at, words)])
-        if whole is not None:
-            yield whole
-
-    return work_out
+    words = "progression: {add: 2.5 kg}"
+    places = {one.prescription.place.key: one.prescription.place for one in entries}
+    return in_one_edit(f"add {words}", [adding_key(at, words) for at in places.values()])
 
 
 @rule(

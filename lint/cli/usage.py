@@ -10,9 +10,9 @@ from .commands import EXAMPLES, HELP
 COLUMN = 9
 """Columns that the names of commands take in the help."""
 
-EXIT_CODES = (
-    "Exit code: 0 nothing blocks, 1 a finding blocks or no exercise is found, 2 the job could not be done."
-)
+EXIT_CODES = """\
+Exit code: 0 nothing blocks, 1 a finding blocks or no exercise is found, 2 the job could not be done,
+130 it was stopped from the keyboard."""
 
 CLOSING = f"""\
 {EXIT_CODES}

@@ -122,6 +122,7 @@ class DraftFinding:
     on one subject become one finding, in the words of the one with the largest ``excess``. ``group`` is the
     muscle, lift or pair that was counted, ``amount`` the number in the words, ``line`` the line that is to
     blame, by the place of its exercise, where ``place`` is another. ``why`` stands in for the rule's reason.
+    ``once`` says that it is about the text, and so one thing to say whoever of a squad it is told for.
     """
 
     __slots__ = (
@@ -132,6 +133,7 @@ class DraftFinding:
         "excess",
         "group",
         "line",
+        "once",
         "place",
         "related",
         "severity",
@@ -160,6 +162,7 @@ class DraftFinding:
         group: str = "",
         amount: Amount | None = None,
         line: Place | None = None,
+        once: bool = False,
     ) -> None:
         self.place: Final = place
         self.counted: Final = counted
@@ -176,6 +179,7 @@ class DraftFinding:
         self.group: Final = group
         self.amount: Final = amount
         self.line: Final = line or place
+        self.once: Final = once
 
 
 found = DraftFinding

@@ -10,17 +10,22 @@ from ..syntax.tree import Mapping
 from ..syntax.tree import Sequence as TreeSequence
 from ..text.places import Passage, Term
 from .programme import Adjustment, Event, Member, Programme, Rehabilitation
-from .quantities import number_or_range, spelt
+from .quantities import NOTHING, number_or_range, spelt
 from .read_athlete import AthleteReader
-from .read_line import LineReader, read_lines
+from .read_items import read_lines
+from .read_line import LineReader
 from .sessions import WEEKDAYS, Activity, Block, Session
 from .values import (
     MOST_WEEKS,
     LocatedNode,
     Reader,
+    duration_of,
     items_of,
+    later,
     place_of,
+    places_of,
     range_of,
+    share_of,
     term_of,
     terms_of,
     text_of,
@@ -35,10 +40,8 @@ if TYPE_CHECKING:
     from collections.abc import Callable, Iterator, Sequence
     from typing import TypeVar
 
-    from ..findings.finding import Edit
     from ..syntax.cache import PartCache
     from ..syntax.tree import Node
-    from ..text.places import Place
     from .athlete import Athlete
     from .everything import EveryLine
     from .quantities import Range
@@ -106,13 +109,14 @@ class _ProgrammeReader(Reader):
     def programme(self, at: LocatedNode) -> tuple[Programme, list[Finding]]:
         name = at.get("programme")
         programme = Programme(text_of(name), name.place if name else at.place)
-        programme.places = _places(at, "goal", "phase", "starts")
+        programme.places = places_of(at, "goal", "phase", "starts")
         programme.goal = word_of(at.get("goal"))
         programme.phase = word_of(at.get("phase"))
         programme.focus = terms_of(at.get("focus"))
         programme.priority = terms_of(at.get("priority"))
         programme.note = text_of(at.get("note"))
         programme.our_names = _given_names(at.get("our names"))
+        programme.working_best = share_of(at.get("working best"))
         programme.starts = self.day(at.get("starts"))
         if programme.starts:
             self.start_weekday = programme.starts.weekday()
@@ -192,7 +196,7 @@ class _ProgrammeReader(Reader):
             text_of(at.get("stage")),
             text_of(at.get("advised by")),
             self.day(at.get("until")),
-            _places(at, "stage", "until"),
+            places_of(at, "stage", "until"),
         )
 
     # Blocks and sessions
@@ -227,7 +231,7 @@ class _ProgrammeReader(Reader):
                 stated.place,
                 f"The programme says {weeks} weeks; its blocks add up to {first - 1}.",
                 change="Correct one of the two, or leave the weeks of the programme out.",
-                edits=partial(_length, stated.place, first - 1),
+                edits=partial(later, "agreed", stated.place, first - 1),
             )
         return tuple(blocks)
 
@@ -325,7 +329,7 @@ class _ProgrammeReader(Reader):
             text_of(name),
             name.place if name else at.place,
             self.days(at.get("day") or at.get("days")),
-            minutes=range_of(at.get("minutes")),
+            minutes=range_of(at.get("minutes")) or _minutes_on_and_off(at),
             effort=_session_effort(at.get("effort")),
             loads=tuple((Term(area, place), how.words) for area, place, how in loads.pairs())
             if loads
@@ -355,15 +359,19 @@ class _ProgrammeReader(Reader):
                 lines.append(line)
         session.prescriptions = tuple(lines)
         session.by_visit = any(line.by_visit for line in lines)
+        session.counts_rounds = any(
+            line.paired is not None and line.paired.clock is not None and line.paired.clock.counts_rounds
+            for line in lines
+        )
         return session
 
 
-def _length(stated: Place, weeks: int) -> Iterator[Edit]:
-    """The length that the blocks add up to, or none stated."""
-    from ..syntax.rewrites import dropped, one_of
-
-    yield from one_of(stated, [str(weeks)])
-    yield from dropped(stated)
+def _minutes_on_and_off(at: LocatedNode) -> Range | None:
+    """The minutes of an activity that goes on and off; None where it does not."""
+    on, off, rounds = duration_of(at.get("on")), duration_of(at.get("off")), range_of(at.get("rounds"))
+    if on is None or rounds is None:
+        return None
+    return rounds.by(on + (off or NOTHING)) * (1 / 60)
 
 
 ADJUSTED = ("sets", "reps", "load", "rir", "rpe", "rest", "hold", "side")
@@ -384,11 +392,6 @@ def _changes(at: LocatedNode) -> bool:
 
 def _session_effort(at: LocatedNode | None) -> Range | None:
     return None if at is None else range_of(at) or spelt("sessionEffort", at.plain, number_or_range)
-
-
-def _places(at: LocatedNode, *keys: str) -> dict[str, Place]:
-    """The places of the values of some keys, where they are there."""
-    return {key: found.place for key in keys if (found := at.get(key)) is not None}
 
 
 def _given_names(at: LocatedNode | None) -> tuple[tuple[Term, Term], ...]:

@@ -9,6 +9,7 @@ from ..findings.finding import Amount, Finding
 from ..syntax.tree import Mapping, Scalar, Sequence
 from ..text.places import Term
 from . import quantities
+from .sessions import Progression
 from .weeks import weekday, weeks
 
 TYPE_CHECKING = False
@@ -67,6 +68,10 @@ class LocatedNode:
             return None
         entry = self.node.entries.get(key)
         return None if entry is None else LocatedNode(entry.value, self.within, self._inner() + entry.merged)
+
+    def keys(self) -> set[str]:
+        """The keys of a mapping; none of anything else."""
+        return set(self.node.entries) if isinstance(self.node, Mapping) else set()
 
     def pairs(self) -> Iterator[tuple[str, Place, LocatedNode]]:
         """Each key with its place and its value."""
@@ -146,9 +151,8 @@ class Reader:
         parts = at.words.split("-")
         if [len(part) for part in parts] != [4, 2, 2] or not all(part.isdecimal() for part in parts):
             return None
-        try:
-            return date(*map(int, parts))
-        except ValueError:
+        found = calendar_day(at.words)
+        if found is None and FIRST_YEAR <= int(parts[0]) <= LAST_YEAR:  # the schema says the rest
             self.report(
                 "date-impossible",
                 at.place,
@@ -156,7 +160,20 @@ class Reader:
                 change="Write the date as year-month-day, a day that the month has.",
                 edits=partial(_days_near, at),
             )
-            return None
+        return found
+
+
+def calendar_day(words: str) -> date | None:
+    """The day that ``2026-01-05`` names; None where these years have none."""
+    try:
+        day = date.fromisoformat(words)
+    except ValueError:
+        return None
+    return day if FIRST_YEAR <= day.year <= LAST_YEAR else None
+
+
+FIRST_YEAR, LAST_YEAR = 1950, 2199
+"""The years that a date can lie in."""
 
 
 def _days_near(at: LocatedNode) -> Iterator[Edit]:
@@ -219,6 +236,31 @@ def place_of(at: LocatedNode, key: str) -> Place:
     return at.place if found is None else found.place
 
 
+def places_of(at: LocatedNode, *keys: str) -> dict[str, Place]:
+    """The places of the values of some keys, where they are there."""
+    return {key: found.place for key in keys if (found := at.get(key)) is not None}
+
+
+def later(choice: str, *asked: object) -> Iterator[Edit]:
+    """What a function of `week_edits` offers, which is loaded when somebody asks."""
+    from . import week_edits
+
+    found: Iterator[Edit] = getattr(week_edits, choice)(*asked)
+    return found
+
+
+def in_order(words: str) -> str:
+    """The words with the smaller number of every range first: ``8-5`` becomes ``5-8``."""
+    import re
+
+    def turned(found: re.Match[str]) -> str:
+        first, last = found.groups()
+        return f"{last}-{first}" if float(first) > float(last) else found[0]
+
+    number = r"[0-9]+(?:\.[0-9]+)?"
+    return re.sub(rf"(?<![-.0-9])({number})-({number})(?!-?[.0-9])", turned, words)
+
+
 def range_of(at: LocatedNode | None) -> Range | None:
     """A number or a range."""
     return None if at is None else quantities.number_or_range(at.plain)
@@ -232,6 +274,12 @@ def duration_of(at: LocatedNode | None) -> Range | None:
 def length_of(at: LocatedNode | None) -> Range | None:
     """How long something goes on, in seconds."""
     return None if at is None else quantities.length(at.plain)
+
+
+def share_of(at: LocatedNode | None) -> float | None:
+    """A share in per cent; None where there is none, or it cannot be read."""
+    known = None if at is None else quantities.spelt("workingBest", at.plain, quantities.percent)
+    return None if known is None else known.middle
 
 
 def items_of(at: LocatedNode | None) -> list[LocatedNode]:
@@ -260,3 +308,13 @@ def weekdays_of(at: LocatedNode | None) -> tuple[str, ...] | int | None:
     if isinstance(at.plain, int):
         return at.plain
     return tuple(weekday(item.words) or item.words.lower() for item in at.items() if item.words)
+
+
+def progression_of(at: LocatedNode | None) -> Progression | None:
+    """How a line is to progress: in words, or by keys."""
+    if at is None:
+        return None
+    if not isinstance(at.node, Mapping):
+        return Progression(at.place, note=at.words)
+    add, when, every, note = (text_of(at.get(key)) for key in ("add", "when", "every", "note"))
+    return Progression(at.place, add=add, when=when, every=every, note=note)

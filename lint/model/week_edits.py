@@ -7,6 +7,7 @@ from ..findings.finding import Edit
 from ..syntax.additions import in_braces
 from ..syntax.enclosing import way_to
 from ..syntax.removals import removed
+from ..syntax.rewrites import dropped, one_of
 from ..syntax.tree import Mapping
 from ..wording.words import week_list
 from .weeks import weeks as weeks_of
@@ -217,3 +218,14 @@ def each_once(*edits: Edit | None) -> Iterator[Edit]:
         if edit is not None and key not in seen:
             seen.add(key)
             yield edit
+
+
+def agreed(stated: Place, weeks: int) -> Iterator[Edit]:
+    """The length that the blocks of a programme add up to, or none stated."""
+    yield from one_of(stated, [str(weeks)])
+    yield from dropped(stated)
+
+
+def taken_out(place: Place) -> Iterator[Edit]:
+    """A key with nothing left to say, taken out."""
+    return dropped(place)

@@ -12,8 +12,8 @@ TYPE_CHECKING = False
 if TYPE_CHECKING:
     from collections.abc import Iterator, Sequence
 
+    from ..counting.counts import Count
     from ..counting.proposals import LineChange
-    from ..counting.tally import Count
     from ..model.sessions import Work
 
 

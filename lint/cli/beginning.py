@@ -1,0 +1,42 @@
+"""What ``set-up`` does with its words."""
+
+from __future__ import annotations
+
+import sys
+
+from ..starting.answers import answered
+from ..starting.first_files import first_files, write
+from ..text.safe_writer import NotWrittenError
+from ..wording.words import safe
+from .streams import complain
+
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from datetime import date
+
+
+def set_up(folder: str, given: dict[str, str], today: date) -> int:
+    """Writes a team's first files into a folder, asking for what is not given; the exit code.
+
+    Raises ValueError for an answer that cannot be.
+    """
+    try:
+        answers = answered(given, input if sys.stdin.isatty() and not given else None, print)
+        files = first_files(folder, answers, today)
+    except (EOFError, KeyboardInterrupt):
+        print()
+        complain("nothing was written")
+        return 2
+    try:
+        write(folder, files)
+    except KeyboardInterrupt:
+        print()
+        complain("stopped; call set-up again, and it writes what is not there yet")
+        return 2
+    except NotWrittenError as fault:
+        complain(str(fault))
+        return 2
+    for file in files:
+        print(f"{'kept as it is' if file.kept else 'written':14}{safe(file.path)}")
+    print("Now: spotline review" + (f" {safe(folder)}" if folder != "." else ""))
+    return 0
