@@ -96,9 +96,11 @@ def equipment_missing(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
 
     Compares the implement and stations of every exercise with the list, the team's sets by name spelled out;
     wants each on it, in whatever usual word, or an alternative under `or` that needs no more than the list.
-    Says nothing where the athlete lists no equipment; takes a lunge without a load for one without weights. A
-    note where an item of the list is not known. One finding for each place, with all its lines; where a
-    session takes place somewhere else (`where`), the list of that place counts.
+    Says nothing where the athlete lists no equipment; takes a lunge without a load for one without weights,
+    and what stands in at home where the list, the name or a note says so: a bed for a bench, a table to row
+    under, a rucksack for a dumbbell. A note where an item of the list is not known, or a rucksack may be
+    meant for a bar. One finding for each place, with all its lines; where a session takes place somewhere
+    else (`where`), the list of that place counts.
 
     Flags:
         programme: At home
@@ -130,6 +132,8 @@ def equipment_missing(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
                 continue
             implement = "bodyweight" if _is_unloaded(entry, exercise) else entry.implement
             pieces = equipment.missing(exercise, listed_pieces, always, implement)
+            if pieces:
+                pieces = _not_improvised(pieces, entry, exercise, listed_pieces)
             if pieces and not _another_will_do(entry, listed_pieces, always):
                 lacking.setdefault(entry.prescription, (entry, exercise, pieces))
         if lacking:
@@ -155,10 +159,13 @@ def _missing(
     words = _in_words(piece for pieces in taking for piece in pieces)
     unread = [shortened(item) for item in listed_pieces if not equipment.is_known(item)]
     lacks = f"at {shortened(at)}: {_what_lacks(taking)}" if at else _what_lacks(taking)
+    is_sure = not unread and not all(
+        _may_be_worn(pieces, entry, listed_pieces) for entry, _, pieces in lacking.values()
+    )
     return found(
         first.work.places["exercise"],
         f"{capital(lacks)}{_unless_unread(unread)}.",
-        severity="note" if unread else "warning",
+        severity="warning" if is_sure else "note",
         wanted="exercises for what is there",
         change=f"{_swaps(offered)}, or write {words} under `{shortened(at) or 'equipment'}`.",
         where=line_name(first.prescription),
@@ -175,6 +182,27 @@ def _missing(
             for entry, exercise, pieces in others
         ),
     )
+
+
+def _not_improvised(
+    pieces: tuple[str, ...], entry: SetGroup, exercise: Exercise, items: Collection[str]
+) -> tuple[str, ...]:
+    """The pieces for which nothing stands in that the list, the name or a note says."""
+    from ..lint.body.improvised import serves
+
+    texts = _texts(entry, items)
+    return tuple(piece for piece in pieces if not serves(piece, exercise, texts))
+
+
+def _may_be_worn(pieces: Iterable[str], entry: SetGroup, items: Collection[str]) -> bool:
+    """Whether a rucksack or another weight that is there may be meant for a bar."""
+    from ..lint.body.improvised import may_be_worn
+
+    return may_be_worn(pieces, _texts(entry, items))
+
+
+def _texts(entry: SetGroup, items: Collection[str]) -> tuple[str, ...]:
+    return (*items, entry.name, entry.prescription.note)
 
 
 def _is_unloaded(entry: SetGroup, exercise: Exercise) -> bool:

@@ -8,7 +8,7 @@ from ..lint.engine.limits import Condition, Option
 from ..lint.engine.registry import rule
 from ..lint.findings.finding import Amount, Related, found
 from ..lint.model.naming import line_name
-from ..lint.wording.words import first_of
+from ..lint.wording.words import first_of, says
 from .shared import names_of, of_one_lift
 
 TYPE_CHECKING = False
@@ -195,13 +195,28 @@ def _near(one: Exercise, other: Exercise) -> bool:
     confidence="common practice",
     why="A best lift moves, so percentages of an old one may by now be too light or too heavy.",
     sources=(),
-    options=(Option("oldest", 12, "weeks between the test and the start", "common practice"),),
+    options=(
+        Option("oldest", 12, "weeks between the test and the start", "common practice"),
+        Condition(
+            "oldest between meets",
+            30,
+            "weeks, where the sport tests its lifts at meets",
+            "common practice, no source: two or three meets a year",
+        ),
+        Condition(
+            "sports of meets",
+            ("weightlifting", "weightlifter", "powerlifting", "powerlifter", "Olympic lifting", "strongman"),
+            "words in the name of a sport that tests its lifts at meets",
+            "common practice",
+        ),
+    ),
 )
 def best_lift_old(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     """Loads in % of a best lift that was tested long before the programme starts.
 
     Counts the weeks from the test to the first day of the programme (to today where no start is written);
-    wants 12 at most. Silent where no day of the test is written. One note a programme.
+    wants 12 at most, and 30 in a sport that lives off its last meet. Silent where no day of the test is
+    written. One note a programme.
 
     Flags:
         programme: Press
@@ -222,6 +237,8 @@ def best_lift_old(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
               - {exercise: bench press, sets: 3, reps: 5, load: 80 %}
     """
     starts = ledger.programme.starts or ledger.today
+    sport = ledger.athlete.sport if ledger.athlete else ""
+    oldest = "oldest between meets" if says(limits.names("sports of meets"), sport) else "oldest"
     old: dict[Exercise, tuple[SetGroup, BestLift, float]] = {}
     for exercise, entry, other in _by_percentage(ledger):
         tested = [(best.tested, best) for best in entry.best if best.tested is not None and not other]
@@ -229,7 +246,7 @@ def best_lift_old(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
             continue
         day, best = max(tested, key=lambda one: one[0])
         weeks = (starts - day).days / 7
-        if weeks > limits.number("oldest"):
+        if weeks > limits.number(oldest):
             old.setdefault(exercise, (entry, best, weeks))
     if not old:
         return
@@ -238,11 +255,11 @@ def best_lift_old(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     yield found(
         first.work.places["load"],
         f"Tested long before the start: {first_of(said)}.",
-        wanted=limits.words("a test no older than {:week}", "oldest"),
+        wanted=limits.words("a test no older than {:week}", oldest),
         change="Test again, estimate it from a hard set, or go by RIR or RPE.",
         where=line_name(first.prescription),
         group=first.name,
-        amount=Amount(max(weeks for _, _, weeks in old.values()), limits.number("oldest"), "weeks"),
+        amount=Amount(max(weeks for _, _, weeks in old.values()), limits.number(oldest), "weeks"),
         related=(
             Related(best.exercise.place, f"tested {best.tested}"),
             *(Related(lift.exercise.place, f"tested {lift.tested}") for _, lift, _ in others),

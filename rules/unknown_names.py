@@ -64,7 +64,7 @@ def exercise_unknown(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
         spared = _spared_where_done(ledger, term.words, spared_at_all)
         yield found(
             term.place,
-            _not_counted(term.words, suggested, spared),
+            _not_counted(term.words, suggested, spared, _may_load(ledger, suggested, spared)),
             severity="warning" if suggested.slip or spared else "note",
             change=_what_to_write(term.words, suggested),
             where=where,
@@ -72,6 +72,7 @@ def exercise_unknown(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
                 Related(other.place, f"{there}: `{shortened(other.words)}`") for other, there in others
             ),
             edits=_writing(term, () if suggested.lifts else suggested.names, certain=suggested.slip),
+            once=True,
         )
 
 
@@ -91,11 +92,25 @@ def _spared_where_done(ledger: Ledger, name: str, spared: list[Restriction]) -> 
     return [one for one in spared if not done or any(ledger.header.is_spared(one, *when) for when in done)]
 
 
-def _not_counted(name: str, suggested: Suggestions, spared: Collection[Restriction]) -> str:
+def _may_load(ledger: Ledger, suggested: Suggestions, spared: Collection[Restriction]) -> str:
+    """``bottoms-up press, which loads `overhead pressing```: the first that may be meant; or empty."""
+    from ..lint.body.restrictions import loads, read
+
+    for name in suggested.names if spared else ():
+        exercise = ledger.known.exercise(name)
+        for one in spared:
+            if exercise is not None and loads(exercise, read(one.subject.words, ledger.known).traits):
+                return f"{name}, which loads `{one.subject.words}`"
+    return ""
+
+
+def _not_counted(name: str, suggested: Suggestions, spared: Collection[Restriction], may_be: str = "") -> str:
     shown = shortened(name)
     unknown = f"`{shown}` {'names several lifts' if suggested.lifts else 'is not in the catalogue'}"
     if not spared:
         return f"{unknown}, so its sets count for no muscle."
+    if may_be:
+        return f"{unknown}, so it counts for no muscle; it may be {may_be}."
     subjects = first_of([f"`{one.subject.words}`" for one in spared])
     return f"{unknown}, so it counts for no muscle and cannot be checked against {subjects}."
 

@@ -7,7 +7,7 @@ from __future__ import annotations
 
 import sys
 
-from ..reporters import EXERCISES, REVIEW, RULES, SHEET, print_as
+from ..reporters import CHANGES, EXERCISES, REVIEW, RULES, SHEET, TALLY, print_as
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -17,6 +17,9 @@ if TYPE_CHECKING:
     Run = Callable[[list[str]], int]
     """Takes the words that follow the command's name, and gives the exit code."""
 
+
+BY = ("muscle", "action", "day", "session", "lift")
+"""What a tally may be by; a test holds it to the tables that there are."""
 
 COMMANDS: dict[str, Run] = {}
 """The commands by name, in the order of the help."""
@@ -84,16 +87,19 @@ def _forms(table: Iterable[str]) -> str:
 
 
 @_command(
-    f"review {_forms(REVIEW)} [--record-known] [--rules-from MODULE] [--] [PATH ...]",
+    f"review {_forms(REVIEW)} [--record-known] [--report] [--rules-from MODULE] [--] [PATH ...]",
     """
     reviews programme and athlete files (*.programme.yaml, *.athlete.yaml), or all of them below
     the folders named; without a path, below this folder. Cards are for people and the default on a
     terminal, lines the default elsewhere. --record-known puts all that is found on record, so that
-    only what is new blocks from then on. --rules-from adds the rules of a Python module of your own.
+    only what is new blocks from then on. --report says in five lines at most what files that pass
+    change against the last commit. --rules-from adds the rules of a Python module of your own.
     """,
 )
 def _review(words: list[str]) -> int:
-    chosen, paths = _split(words, {"--as": REVIEW, "--record-known": (), "--rules-from": None})
+    chosen, paths = _split(
+        words, {"--as": REVIEW, "--record-known": (), "--report": (), "--rules-from": None}
+    )
     from datetime import date
 
     if "--rules-from" in chosen and not _take_rules(chosen["--rules-from"]):
@@ -104,6 +110,10 @@ def _review(words: list[str]) -> int:
         return _record(record_known, paths or ["."], date.today())
     result = review(paths or ["."], date.today())
     print_as(chosen.get("--as") or ("cards" if sys.stdout.isatty() else "lines"), REVIEW, result)
+    if "--report" in chosen and result.exit_code == 0:
+        from .weigh import report
+
+        report(paths, date.today())
     return result.exit_code
 
 
@@ -186,6 +196,44 @@ def _take_rules(module: str) -> bool:
         print(f"spotline: the rules of {module!r} cannot be used ({reason})", file=sys.stderr)
         return False
     return True
+
+
+@_command(
+    f"compare {_forms(CHANGES)} [--] OLD NEW | --since REV [--] [PATH ...]",
+    """
+    says what changed in training between two files or folders, or since a revision that git knows
+    (--since HEAD): the most telling first, athlete by athlete. Markdown is for a pull request.
+    """,
+)
+def _compare(words: list[str]) -> int:
+    chosen, paths = _split(words, {"--as": CHANGES, "--since": None})
+    if "--since" not in chosen and len(paths) != 2:
+        raise RefusedError("compare takes two files or two folders, or --since and a revision")
+    from datetime import date
+
+    from .weigh import compare
+
+    return compare(chosen, paths, date.today())
+
+
+@_command(
+    f"tally {_forms(TALLY)} [--week N] [--by muscle|action|day|session|lift] [--] [PATH ...]",
+    """
+    says what the weeks hold: sets by muscle group against floor and limit, under 8 and from 8
+    repetitions, joint actions that get nothing, sessions with minutes, the hardest lifts; weeks
+    side by side where they differ.
+    """,
+)
+def _tally(words: list[str]) -> int:
+    chosen, paths = _split(words, {"--as": TALLY, "--week": None, "--by": BY})
+    week = chosen.get("--week", "0")
+    if not week.isdecimal() or len(week) > 4 or ("--week" in chosen and not int(week)):
+        raise RefusedError("--week takes the number of a week, from 1")
+    from datetime import date
+
+    from .weigh import show_tally
+
+    return show_tally(chosen, int(week), paths or ["."], date.today())
 
 
 @_command(

@@ -43,6 +43,11 @@ LOWERED = ("eccentric", "lowering", "negative")
 
 _COMPARED = frozenset({"mass", "bodyweight", "share", "percent", "lift", "rm share"})
 """Kinds of load whose numbers can be compared."""
+WITH_BODY = "mass with the body"
+"""The unit of loads on top of the lifter's own mass: bodyweight, 4 kg and 6 kg is a plain rise."""
+
+UNITS_OF_LOAD = ("mass", WITH_BODY, "share", "percent")
+"""The units in which loads are compared, each with its own kind."""
 
 LIFTING = 2
 """Index of the lifting phase in a tempo."""
@@ -322,8 +327,9 @@ class SetGroup:
     def measured(self) -> dict[str, float]:
         """The middle of the load in each unit in which it can be compared.
 
-        ``mass`` is in kg, ``share`` in % of body mass, ``percent`` in % of 1RM. Empty for a label, an RM load
-        or no load; also for a share of another lift that is not on file.
+        ``mass`` is in kg, ``mass with the body`` in kg with the lifter's own, ``share`` in % of body mass,
+        ``percent`` in % of 1RM. Empty for a label, an RM load or no load; also for a share of another lift
+        that is not on file.
         """
         if self._measured is None:
             self._measured = self._measure()
@@ -335,7 +341,7 @@ class SetGroup:
             return {}
         kilograms = self._lifted(load, load.span)
         spans = {
-            "mass": kilograms,
+            WITH_BODY if load.kind == "bodyweight" else "mass": kilograms,
             "share": load.span if load.kind == "share" and not load.added else None,
             "percent": self.percent,
         }

@@ -57,6 +57,21 @@ def review_on(workspace: Workspace, paths: list[str]) -> Review:
     return Review(files)
 
 
+def counted(workspace: Workspace, paths: list[str]) -> list[FileReview]:
+    """The programmes among files and in folders, counted; of findings only what reading them brings."""
+    found = []
+    for file in discovered(workspace, paths):
+        if file.kind not in ("athlete", "exercises", "team"):
+            reading = workspace.overlay.read(file)
+            one = _with_reading(
+                FileReview(file, workspace.team_of(file)), reading, checked(reading, "programme")
+            )
+            one.ledgers, meant = _ledgers(workspace, file, reading, IncrementalState())
+            one.findings += meant
+            found.append(one)
+    return found
+
+
 def record_known(paths: list[str], today: date) -> list[str]:
     """Records all that is found now as known, for each repository; returns the files written."""
     found: dict[str, list[tuple[Finding, str]]] = {}

@@ -238,4 +238,4 @@ def test_lenses_while_the_text_cannot_be_read(opened: Open) -> None:
 def test_weeks_without_a_set_have_no_lens(opened: Open) -> None:
     assert lenses(opened("programme: T\nsessions: []\n")) == []
     empty = opened("programme: T\nweeks: 1\nsessions: [{session: S, exercises: []}]\n")
-    assert [words for words, *_ in shown(empty)] == ["S"]
+    assert shown(empty) == []

@@ -229,7 +229,49 @@ EVERYTHING_ELSE = {
         "faults": [{"file": "a", "rule": "r", "fault": "f"}],
     },
 }
+CHANGE = {
+    "part": "dose",
+    "kind": "sets",
+    "subject": "quadriceps",
+    "session": "",
+    "weeks": [1, 2],
+    "before": "14",
+    "after": "7",
+    "words": "quadriceps 14 -> 7 sets a week",
+    "weight": 51.0,
+}
+COMPARED = {"file": "a", "programme": "A", "athletes": "B", "weeks": [1], "first": ["c"], "changes": [CHANGE]}
+SPAN = {"low": 4, "high": 5}
+TABLE = {
+    "by": "muscle",
+    "rows": [{"name": "triceps", "mark": "over", "values": {"sets": SPAN}, "words": {"days": "Mon"}}],
+}
+PRINTED = {
+    "changes": {
+        "spotline": "0.1.0",
+        "files": 1,
+        "changed": [COMPARED],
+        "new files": [{"file": "n", "holds": "h"}],
+        "files gone": [{"file": "g", "held": "h"}],
+        "faults": ["f"],
+    },
+    "tally": {
+        "spotline": "0.1.0",
+        "programmes": [
+            {
+                "file": "a",
+                "programme": "A",
+                "athlete": "B",
+                "weeks": [
+                    {"weeks": [1], "days": 2, "minutes": SPAN, "tables": [TABLE], "nothing for": ["grip"]}
+                ],
+            }
+        ],
+        "faults": ["f"],
+    },
+}
 DOCUMENTS = {
+    **PRINTED,
     "programme": parse("p", EVERYTHING).root.plain,
     **EVERYTHING_ELSE,
     "rules": json.loads(rules_json(all_rules())),

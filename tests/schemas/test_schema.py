@@ -714,6 +714,93 @@ PROPERTIES = {
         {"file": "a", "rule": "r", "fault": "broke"},
         {"file": ("b", 1), "rule": ("", None), "fault": TEXT},
     ),
+    ("changes", ""): (
+        {
+            "spotline": "0.1.0",
+            "files": 0,
+            "changed": [],
+            "new files": [],
+            "files gone": [],
+            "faults": [],
+        },
+        {
+            "spotline": ("0.1.0", "new"),
+            "files": (2, -1),
+            "changed": ([], ["a"]),
+            "new files": ([{"file": "a", "holds": "b"}], ["a"]),
+            "files gone": ([{"file": "a", "held": "b"}], ["a"]),
+            "faults": (["a"], [""]),
+        },
+    ),
+    ("changes", "compared"): (
+        {"file": "a", "programme": "", "athletes": "", "weeks": [], "first": [], "changes": []},
+        {
+            "file": ("b", None),
+            "programme": ("P", 1),
+            "athletes": ("Mara", 1),
+            "weeks": ([1, 2], [0]),
+            "first": (["a sentence"], [1]),
+            "changes": ([], ["a"]),
+        },
+    ),
+    ("changes", "new-file"): (
+        {"file": "a", "holds": ""},
+        {"file": ("b", 1), "holds": ("6 weeks", None)},
+    ),
+    ("changes", "gone-file"): ({"file": "a", "held": ""}, {"file": ("b", 1), "held": ("6 weeks", None)}),
+    ("changes", "change"): (
+        {
+            "part": "dose",
+            "kind": "sets",
+            "subject": "",
+            "session": "",
+            "weeks": [],
+            "before": "",
+            "after": "",
+            "words": "w",
+            "weight": 0,
+        },
+        {
+            "part": ("time", "space"),
+            "kind": ("moved", "shaken"),
+            "subject": ("calves", 1),
+            "session": ("Lower A", 1),
+            "weeks": ([1], ["1"]),
+            "before": ("14", 14),
+            "after": ("7", 7),
+            "words": TEXT,
+            "weight": (70, 101),
+        },
+    ),
+    ("tally", ""): (
+        {"spotline": "0.1.0", "programmes": [], "faults": []},
+        {"spotline": ("0.1.0", "new"), "programmes": ([], ["a"]), "faults": (["a"], [""])},
+    ),
+    ("tally", "span"): ({"low": 1, "high": 2}, {"low": (0, -1), "high": (3, "3")}),
+    ("tally", "programme"): (
+        {"file": "a", "programme": "", "athlete": "", "weeks": []},
+        {"file": ("b", 1), "programme": ("P", None), "athlete": ("Mara", 1), "weeks": ([], [1])},
+    ),
+    ("tally", "held"): (
+        {"weeks": [1], "days": 0, "minutes": {"low": 0, "high": 0}, "tables": [], "nothing for": []},
+        {
+            "weeks": ([1, 2], []),
+            "days": (3, -1),
+            "minutes": ({"low": 40, "high": 60}, 50),
+            "tables": ([], ["muscle"]),
+            "nothing for": (["grip"], [1]),
+        },
+    ),
+    ("tally", "table"): ({"by": "muscle", "rows": []}, {"by": ("lift", "colour"), "rows": ([], ["a"])}),
+    ("tally", "row"): (
+        {"name": "", "mark": "", "values": {}, "words": {}},
+        {
+            "name": ("calves", None),
+            "mark": ("over", "above"),
+            "values": ({"sets": {"low": 3, "high": 4}}, {"sets": 3}),
+            "words": ({"days": "Mon"}, {"days": ""}),
+        },
+    ),
     ("exercises-found", ""): (
         {
             "spotline": "0.1.0",

@@ -168,7 +168,7 @@ def test_the_package_holds_what_stands_elsewhere_in_the_project(package: Path) -
 def test_the_listing_has_its_pictures_where_the_repository_has_an_address(
     package: Path, tmp_path: Path
 ) -> None:
-    address = "https://example.org/team/spotline"
+    address = urlunsplit(("https", "example.org", "/team/spotline", "", ""))
     subprocess.run(
         ["node", "package.js", "--repository", address, "--to", str(tmp_path / "listed")],
         cwd=EXTENSION,

@@ -35,12 +35,12 @@ class CannotRenameError(ValueError):
 
 def highlights(snapshot: Snapshot, offset: int) -> list[Span]:
     """Where the exercise or anchor at an offset stands in this file, by whichever name; else empty."""
-    return [(start, end) for start, end, _ in _Name.at(snapshot, offset).alike]
+    return [(start, end) for start, end, _ in _NameHere.at(snapshot, offset).alike]
 
 
 def renamable(snapshot: Snapshot, offset: int) -> tuple[int, int, str] | None:
     """Start and end of the name at an offset that can be renamed, and the name; None where there is none."""
-    name = _Name.at(snapshot, offset)
+    name = _NameHere.at(snapshot, offset)
     return (*name.here, name.words) if name.here is not None else None
 
 
@@ -50,7 +50,7 @@ def renamed(snapshot: Snapshot, offset: int, new: str) -> list[Edit]:
     A name that nobody knows is told in ``our names`` at the top of the programme, with what it means: all
     sets count as before. Raises CannotRenameError.
     """
-    name = _Name.at(snapshot, offset)
+    name = _NameHere.at(snapshot, offset)
     words = " ".join(new.split())
     if name.here is None:
         raise CannotRenameError("Put the caret on the name of an exercise or of an anchor.")
@@ -67,7 +67,7 @@ def renamed(snapshot: Snapshot, offset: int, new: str) -> list[Edit]:
     return edits if is_told else [*edits, _given(snapshot, written, name.words)]
 
 
-class _Name:
+class _NameHere:
     """The name at an offset.
 
     ``here`` is its place, None where nothing can be renamed; ``alike`` are the places of what means the same:
@@ -84,7 +84,7 @@ class _Name:
         self.is_given = False
 
     @classmethod
-    def at(cls, snapshot: Snapshot, offset: int) -> _Name:
+    def at(cls, snapshot: Snapshot, offset: int) -> _NameHere:
         """What stands at an offset."""
         name = cls()
         anchors = Anchors(snapshot.text)

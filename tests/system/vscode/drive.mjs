@@ -281,7 +281,7 @@ async function typing() {
   await click("exercise: seated cable row", "exercise");
   await press("End");
   await press("Enter");
-  await type("- {exercise: ham");
+  await type("{exercise: ham"); // Enter has put the dash there
   seen.exercises = await completions();
   await keep("exercises");
   await press("Escape");
