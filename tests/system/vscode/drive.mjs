@@ -108,10 +108,19 @@ async function open(file) {
   await until(async () => (await lines()).length > 3, `the text of ${file}`);
 }
 
+/** Runs a command by its name; asked again where a page that was still loading took the keys. */
 async function command(name) {
-  await press("F1");
-  await type(name);
-  await page.locator(".quick-input-list .monaco-list-row").getByText(name, { exact: true }).first().click();
+  const row = page.locator(".quick-input-list .monaco-list-row").getByText(name, { exact: true }).first();
+  await until(async () => {
+    await press("F1");
+    await type(name);
+    const isChosen = await row.click({ timeout: 8000 }).then(
+      () => true,
+      () => false,
+    );
+    if (!isChosen) await press("Escape");
+    return isChosen;
+  }, `the command "${name}"`);
 }
 
 async function hover(text, word) {
