@@ -287,6 +287,7 @@ async function week() {
 /** What is offered and told while a line is being written. */
 async function typing() {
   await open("unbalanced.programme.yaml");
+  await page.locator(".statusbar-item", { hasText: "spotline 0" }).waitFor();
   await click("exercise: seated cable row", "exercise");
   await press("End");
   await press("Enter");
