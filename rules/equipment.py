@@ -22,7 +22,8 @@ if TYPE_CHECKING:
     from ..lint.counting.tally import Visit
     from ..lint.engine.limits import Limits
     from ..lint.findings.finding import DraftFinding
-    from ..lint.model.sessions import Pairing, Prescription
+    from ..lint.model.pairings import Pairing
+    from ..lint.model.sessions import Prescription
 
     Lacking = dict[Prescription, tuple[SetGroup, Exercise, tuple[str, ...]]]
     """Lines with what they take that is not there."""
@@ -95,9 +96,11 @@ def equipment_missing(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
 
     Compares the implement and stations of every exercise with the list, the team's sets by name spelled out;
     wants each on it, in whatever usual word, or an alternative under `or` that needs no more than the list.
-    Says nothing where the athlete lists no equipment; takes a lunge without a load for one without weights. A
-    note where an item of the list is not known. One finding for each place, with all its lines; where a
-    session takes place somewhere else (`where`), the list of that place counts.
+    Says nothing where the athlete lists no equipment; takes a lunge without a load for one without weights,
+    and what stands in at home where the list, the name or a note says so: a bed for a bench, a table to row
+    under, a rucksack for a dumbbell. A note where an item of the list is not known, or a rucksack may be
+    meant for a bar. One finding for each place, with all its lines; where a session takes place somewhere
+    else (`where`), the list of that place counts.
 
     Flags:
         programme: At home
@@ -129,6 +132,8 @@ def equipment_missing(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
                 continue
             implement = "bodyweight" if _is_unloaded(entry, exercise) else entry.implement
             pieces = equipment.missing(exercise, listed_pieces, always, implement)
+            if pieces:
+                pieces = _not_improvised(pieces, entry, exercise, listed_pieces)
             if pieces and not _another_will_do(entry, listed_pieces, always):
                 lacking.setdefault(entry.prescription, (entry, exercise, pieces))
         if lacking:
@@ -154,10 +159,13 @@ def _missing(
     words = _in_words(piece for pieces in taking for piece in pieces)
     unread = [shortened(item) for item in listed_pieces if not equipment.is_known(item)]
     lacks = f"at {shortened(at)}: {_what_lacks(taking)}" if at else _what_lacks(taking)
+    is_sure = not unread and not all(
+        _may_be_worn(pieces, entry, listed_pieces) for entry, _, pieces in lacking.values()
+    )
     return found(
         first.work.places["exercise"],
         f"{capital(lacks)}{_unless_unread(unread)}.",
-        severity="note" if unread else "warning",
+        severity="warning" if is_sure else "note",
         wanted="exercises for what is there",
         change=f"{_swaps(offered)}, or write {words} under `{shortened(at) or 'equipment'}`.",
         where=line_name(first.prescription),
@@ -174,6 +182,27 @@ def _missing(
             for entry, exercise, pieces in others
         ),
     )
+
+
+def _not_improvised(
+    pieces: tuple[str, ...], entry: SetGroup, exercise: Exercise, items: Collection[str]
+) -> tuple[str, ...]:
+    """The pieces for which nothing stands in that the list, the name or a note says."""
+    from ..lint.body.improvised import serves
+
+    texts = _texts(entry, items)
+    return tuple(piece for piece in pieces if not serves(piece, exercise, texts))
+
+
+def _may_be_worn(pieces: Iterable[str], entry: SetGroup, items: Collection[str]) -> bool:
+    """Whether a rucksack or another weight that is there may be meant for a bar."""
+    from ..lint.body.improvised import may_be_worn
+
+    return may_be_worn(pieces, _texts(entry, items))
+
+
+def _texts(entry: SetGroup, items: Collection[str]) -> tuple[str, ...]:
+    return (*items, entry.name, entry.prescription.note)
 
 
 def _is_unloaded(entry: SetGroup, exercise: Exercise) -> bool:
@@ -284,7 +313,7 @@ def room_too_small(visit: Visit, limits: Limits) -> Iterator[DraftFinding]:
     for item in _items(visit):
         paired = item[0].prescription.paired
         spread = len(item) if paired and paired.kind == "circuit" else 1
-        limit = paired.kind if paired else "straight sets"
+        limit = paired.kind if paired and paired.kind != "complex" else "straight sets"
         needed: dict[tuple[str, int, int], list[SetGroup]] = {}
         for entry in item:
             for piece in equipment.needs(entry.exercise, entry.implement) if entry.exercise else ():

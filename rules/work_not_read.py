@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from ..lint.counting.tally import counted_lines
+from ..lint.counting.counts import counted_lines
+from ..lint.counting.unknown import is_unknown
 from ..lint.engine.limits import Option
 from ..lint.engine.registry import rule
 from ..lint.findings.finding import Edit, Related, found
@@ -13,9 +14,10 @@ TYPE_CHECKING = False
 if TYPE_CHECKING:
     from collections.abc import Iterator
 
+    from ..lint.body.catalogue import Exercise
+    from ..lint.counting.counts import Count
     from ..lint.counting.ledger import Ledger
     from ..lint.counting.set_group import SetGroup
-    from ..lint.counting.tally import Count
     from ..lint.engine.limits import Limits
     from ..lint.findings.finding import DraftFinding
 
@@ -59,10 +61,11 @@ def sets_not_read(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     """
     share, heavy = limits.number("share"), limits.number("heavy")
     worst: tuple[float, Count, Count] | None = None
+    slips: dict[str, Exercise | None] = {}
     weeks = []
     for week in ledger.weeks:
         every = week.all_sets()
-        unread = every.where(_is_unknown)
+        unread = every.where(lambda entry: is_unknown(entry, slips))
         if not unread:
             continue
         much = unread.high > every.high * share / 100
@@ -83,11 +86,6 @@ def sets_not_read(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
             related=counted_lines(unread),
             weeks=tuple(weeks),
         )
-
-
-def _is_unknown(entry: SetGroup) -> bool:
-    """Whether nobody knows its exercise, and it is no slip of a name that is known."""
-    return entry.exercise is None and entry.programme.known.slip_of(entry.name) is None
 
 
 def _is_at_least(percent: float, entry: SetGroup) -> bool:

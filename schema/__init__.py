@@ -22,6 +22,8 @@ _USES = {
     "code-quality": (),
     "exercises-found": (),
     "rules": (),
+    "changes": (),
+    "tally": (),
 }
 _loaded: dict[str, dict[str, Any]] = {}
 

@@ -52,6 +52,7 @@ FLOORS = (
     "rules",
     "team",
     "project",
+    "weighing",
     "mending",
     "starting",
     "sheets",

@@ -120,7 +120,11 @@ def is_known(item: str) -> bool:
     said = _said(item)
     if is_everything(item) or not _of_the_piece(_words(item)) or _means(said, (*BESIDE, *EVERYTHING)):
         return True
-    return any(_holds([item], piece) for piece in built.PIECES if piece not in NO_PIECE)
+    if any(_holds([item], piece) for piece in built.PIECES if piece not in NO_PIECE):
+        return True
+    from .improvised import is_thing
+
+    return is_thing(item)
 
 
 @lru_cache(maxsize=500)

@@ -17,8 +17,8 @@ if TYPE_CHECKING:
 MOST_KEPT = 5000
 """Names that are kept once they are read."""
 
-MOST_SUGGESTED = 100
-"""Unknown names whose suggestions are kept: they stay in a file as long as it takes to type another one."""
+MOST_SUGGESTED = 1000
+"""Unknown names whose suggestions are kept: many more than any sound file has."""
 
 
 class Known:

@@ -20,6 +20,10 @@ LIGHTLY = 0.04
 """What a word too many costs; an alias costs half of it."""
 
 
+LONGEST = 100
+"""Letters of a name up to which it is compared with others."""
+
+
 def nearest(
     name: str, named: Iterable[tuple[str, str]], most: int, ranks: Mapping[str, int] | None = None
 ) -> list[str]:
@@ -29,7 +33,7 @@ def nearest(
     against it, and so does being an alias, but lightly: "bulgarian split" finds "Bulgarian split squat". Of
     results that are as near, those with the lowest of ``ranks`` come first.
     """
-    asked = words(name)
+    asked = words(name) if len(name) <= LONGEST else []
     if not asked:
         return []
     likeness: dict[str, dict[str, float]] = {word: {} for word in asked}

@@ -5,7 +5,7 @@ from __future__ import annotations
 from ..mending.edits import Mend
 from ..reporters.mends import findings_to_choose
 from ..reporters.sentences import sentence
-from ..wording.words import safe
+from ..wording.words import safe, safe_name
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -30,7 +30,7 @@ def ask(rounds: Rounds, answer: Callable[[str], str] = input) -> None:
         if finding is None:
             return
         passed.add(_key(file, finding))
-        print(f"\n{safe(file)}:{finding.place.line}: {sentence(finding)}")
+        print(f"\n{safe_name(file)}:{finding.place.line}: {sentence(finding)}")
         for number, edit in enumerate(finding.edits, start=1):
             print(f"  {number}  {safe(edit.label)}")
         chosen = _chosen(finding, answer)
@@ -63,6 +63,9 @@ def _choosing(finding: Finding, index: int) -> Callable[[FileReview], list[Mend]
     """Picks the chosen edit of this very finding, once."""
 
     def choose(one: FileReview) -> list[Mend]:
-        return [Mend(finding, finding.edits[index])] if index >= 0 and finding in one.findings else []
+        if index < 0 or finding not in one.findings:
+            return []
+        chosen = finding.edits[index]
+        return [Mend(finding, edit) for edit in (chosen, *chosen.also)]
 
     return choose

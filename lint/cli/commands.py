@@ -7,7 +7,9 @@ from __future__ import annotations
 
 import sys
 
-from ..reporters import EXERCISES, REVIEW, RULES, SHEET, print_as
+from ..reporters import CHANGES, EXERCISES, REVIEW, RULES, SHEET, TALLY, print_as
+from ..wording.words import safe, safe_name
+from .streams import complain
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -17,6 +19,9 @@ if TYPE_CHECKING:
     Run = Callable[[list[str]], int]
     """Takes the words that follow the command's name, and gives the exit code."""
 
+
+BY = ("muscle", "action", "day", "session", "lift")
+"""What a tally may be by; a test holds it to the tables that there are."""
 
 COMMANDS: dict[str, Run] = {}
 """The commands by name, in the order of the help."""
@@ -49,25 +54,36 @@ def no_such(kind: str, name: str, known: Iterable[str]) -> RefusedError:
     return RefusedError(f"there is no {kind} {name!r}{f'; did you mean {near[0]}?' if near else ''}")
 
 
+MAY_FOLLOW = ("",)
+"""Stands for any value of an option that may also have none."""
+
+
 def _split(words: list[str], known: dict[str, Collection[str] | None]) -> tuple[dict[str, str], list[str]]:
     """Options with their values, and the other words; ``--`` ends the options.
 
     An option takes one of the values known for it: none where there are none, any where that is None.
+    One that `MAY_FOLLOW` takes the next word, if that is no option.
     """
     chosen: dict[str, str] = {}
     others: list[str] = []
-    rest = iter(words)
-    for word in rest:
+    rest = list(reversed(words))
+    while rest:
+        word = rest.pop()
         if word == "--":
-            others.extend(rest)
-        elif word.startswith("-") and word != "-":
+            others.extend(reversed(rest))
+            break
+        if word.startswith("-") and word != "-":
             name, equals, value = word.partition("=")
             if name not in known:
                 raise RefusedError(f"there is no option {name}")
             values = known[name]
+            if values is MAY_FOLLOW:
+                follows = not equals and rest and not rest[-1].startswith("-")
+                chosen[name] = rest.pop() if follows else value
+                continue
             takes_one = values is None or len(values) > 0
             if takes_one and not equals:
-                value = next(rest, "")
+                value = rest.pop() if rest else ""
             if values is None and not value:
                 raise RefusedError(f"{name} takes a name")
             if values is not None and value not in (values or ("",)):
@@ -84,39 +100,78 @@ def _forms(table: Iterable[str]) -> str:
 
 
 @_command(
-    f"review {_forms(REVIEW)} [--record-known] [--rules-from MODULE] [--] [PATH ...]",
+    f"review {_forms(REVIEW)} [--changed [REVISION]] [--record-known] [--report] [--rules-from MODULE] [--]"
+    " [PATH ...]",
     """
     reviews programme and athlete files (*.programme.yaml, *.athlete.yaml), or all of them below
     the folders named; without a path, below this folder. Cards are for people and the default on a
-    terminal, lines the default elsewhere. --record-known puts all that is found on record, so that
-    only what is new blocks from then on. --rules-from adds the rules of a Python module of your own.
+    terminal, lines the default elsewhere, short is for hooks. --changed reviews what differs from a
+    revision of git, else from the last commit, and all that leans on it. --record-known puts what is
+    found on record, so that only what is new or worse blocks from then on. --report says in five
+    lines at most what files that pass change against the last commit. --rules-from adds the rules of
+    a Python module of your own.
     """,
 )
 def _review(words: list[str]) -> int:
-    chosen, paths = _split(words, {"--as": REVIEW, "--record-known": (), "--rules-from": None})
+    options = {
+        "--as": REVIEW,
+        "--changed": MAY_FOLLOW,
+        "--record-known": (),
+        "--report": (),
+        "--rules-from": None,
+    }
+    chosen, paths = _split(words, options)
     from datetime import date
 
     if "--rules-from" in chosen and not _take_rules(chosen["--rules-from"]):
         return 2
-    from ..project.review import record_known, review
-
     if "--record-known" in chosen:
-        return _record(record_known, paths or ["."], date.today())
-    result = review(paths or ["."], date.today())
+        if "--changed" in chosen:
+            raise RefusedError("--changed and --record-known exclude one another")
+        return _record(paths or ["."], date.today())
+    if "--changed" in chosen:
+        from ..project.changed import review_changed
+        from ..project.git import GitError
+
+        try:
+            result = review_changed(chosen["--changed"], paths, date.today())
+        except GitError as fault:
+            complain(str(fault))
+            return 2
+    else:
+        from ..project.review import review
+
+        result = review(paths or ["."], date.today())
     print_as(chosen.get("--as") or ("cards" if sys.stdout.isatty() else "lines"), REVIEW, result)
+    if "--report" in chosen and result.exit_code == 0:
+        from .weigh import report
+
+        report(paths, date.today())
     return result.exit_code
 
 
-def _record(record: Callable[[list[str], date], list[str]], paths: list[str], today: date) -> int:
-    """Puts all that is found now on record."""
+def _record(paths: list[str], today: date) -> int:
+    """Puts what is found now on record, and says what could not be."""
+    from ..mending.record import record_known
+    from ..text.safe_writer import NotWrittenError
+    from ..wording.words import counted_noun
+
     try:
-        written = record(paths, today)
-    except OSError as fault:
-        print(f"spotline: nothing was recorded ({fault.strerror}: {fault.filename})", file=sys.stderr)
+        result = record_known(paths, today)
+    except NotWrittenError as fault:
+        complain(f"nothing was recorded: {fault}")
         return 2
-    for path in written:
-        print(f"Recorded what is found now in {path}; from now on only what is new blocks.")
-    return 0
+    if not result.written:
+        complain("there is nothing to record: no programme or athlete file found")
+    for path in result.written:
+        print(f"On record in {safe(path)}; from now on only what is new or worse blocks.")
+    if result.kept_off:
+        kept = counted_noun(len(result.kept_off), "finding")
+        words = "cannot be on record, as what cannot be read or meant could hide anything: spotline review"
+        complain(f"{kept} of reading {words}")
+    for name in result.not_judged:
+        complain(f"nothing new of {name} is on record: it could not be read")
+    return result.exit_code
 
 
 @_command(
@@ -166,12 +221,12 @@ def _undo(paths: list[str]) -> int:
     try:
         back, refused = take_back(files.root_of(files.folder(paths[0] if paths else "")))
     except LookupError:
-        print("spotline: no run of mend is known here that could be taken back", file=sys.stderr)
+        complain("no run of mend is known here that could be taken back")
         return 2
     for path in back:
-        print(f"{shown(path)}: as it was before")
+        print(f"{safe_name(shown(path))}: as it was before")
     for fault in refused:
-        print(f"spotline: {fault}", file=sys.stderr)
+        complain(str(fault))
     return 2 if refused else 0
 
 
@@ -183,9 +238,47 @@ def _take_rules(module: str) -> bool:
         load_module(module)
     except Exception as fault:
         reason = f"{type(fault).__name__}: {fault}"
-        print(f"spotline: the rules of {module!r} cannot be used ({reason})", file=sys.stderr)
+        complain(f"the rules of {module!r} cannot be used ({reason})")
         return False
     return True
+
+
+@_command(
+    f"compare {_forms(CHANGES)} [--] OLD NEW | --since REV [--] [PATH ...]",
+    """
+    says what changed in training between two files or folders, or since a revision that git knows
+    (--since HEAD): the most telling first, athlete by athlete. Markdown is for a pull request.
+    """,
+)
+def _compare(words: list[str]) -> int:
+    chosen, paths = _split(words, {"--as": CHANGES, "--since": None})
+    if "--since" not in chosen and len(paths) != 2:
+        raise RefusedError("compare takes two files or two folders, or --since and a revision")
+    from datetime import date
+
+    from .weigh import compare
+
+    return compare(chosen, paths, date.today())
+
+
+@_command(
+    f"tally {_forms(TALLY)} [--week N] [--by muscle|action|day|session|lift] [--] [PATH ...]",
+    """
+    says what the weeks hold: sets by muscle group against floor and limit, under 8 and from 8
+    repetitions, joint actions that get nothing, sessions with minutes, the hardest lifts; weeks
+    side by side where they differ.
+    """,
+)
+def _tally(words: list[str]) -> int:
+    chosen, paths = _split(words, {"--as": TALLY, "--week": None, "--by": BY})
+    week = chosen.get("--week", "0")
+    if not week.isdecimal() or len(week) > 4 or ("--week" in chosen and not int(week)):
+        raise RefusedError("--week takes the number of a week, from 1")
+    from datetime import date
+
+    from .weigh import show_tally
+
+    return show_tally(chosen, int(week), paths or ["."], date.today())
 
 
 @_command(
@@ -284,8 +377,8 @@ def _set_up(words: list[str]) -> int:
         raise RefusedError("set-up takes one folder")
     from datetime import date
 
-    from ..mending.safe_writer import NotWrittenError
     from ..starting.first_files import first_files, write
+    from ..text.safe_writer import NotWrittenError
 
     folder = folders[0] if folders else "."
     given = {name.removeprefix("--"): value for name, value in chosen.items()}
@@ -296,14 +389,15 @@ def _set_up(words: list[str]) -> int:
     except ValueError as fault:
         raise RefusedError(str(fault)) from fault
     except (EOFError, KeyboardInterrupt):
-        print("\nspotline: nothing was written", file=sys.stderr)
+        print()
+        complain("nothing was written")
         return 2
     except NotWrittenError as fault:
-        print(f"spotline: {fault}", file=sys.stderr)
+        complain(str(fault))
         return 2
     for file in files:
-        print(f"{'kept as it is' if file.kept else 'written':14}{file.path}")
-    print("Now: spotline review" + (f" {folder}" if folder != "." else ""))
+        print(f"{'kept as it is' if file.kept else 'written':14}{safe(file.path)}")
+    print("Now: spotline review" + (f" {safe(folder)}" if folder != "." else ""))
     return 0
 
 
@@ -333,7 +427,7 @@ def _editor(words: list[str]) -> int:
 
 
 def _lack_editor() -> int:
-    print('spotline: the editor needs one thing more: pip install "spotline[editor]"', file=sys.stderr)
+    complain('the editor needs one thing more: pip install "spotline[editor]"')
     return 2
 
 

@@ -4,9 +4,18 @@ from __future__ import annotations
 
 import sys
 
+NOT_DONE = 2
+"""The exit code where the job was not done; 1 always means that it was, and that something was found."""
+
+STOPPED = 130
+"""The exit code of a program that was stopped from the keyboard, by the custom of shells."""
+
+TRACEBACK = "SPOTLINE_TRACEBACK"
+"""Set in the environment, it shows where a fault of our own has happened."""
+
 
 def main(arguments: list[str] | None = None) -> int:
-    """Runs a command and returns its exit code."""
+    """Runs a command and returns its exit code. What goes wrong is told on one line, not by a traceback."""
     import gc
 
     gc.disable()  # one short run: collecting costs a third of the time of a large file
@@ -14,27 +23,38 @@ def main(arguments: list[str] | None = None) -> int:
     try:
         code = _answer(words)
         sys.stdout.flush()
+    except KeyboardInterrupt:
+        return _not_done("stopped", STOPPED)
     except BrokenPipeError:
-        # The reader has gone, as with `| head`: nothing is left to say, nor to flush at exit.
+        return _not_done("")  # the reader has gone, as with `| head`: nobody waits for what is left to say
+    except OSError as fault:
+        return _not_done(f"the job was not done: {_reason(fault)}")
+    except Exception as fault:
         import os
 
-        os.dup2(os.open(os.devnull, os.O_WRONLY), sys.stdout.fileno())
-        return 1
+        if os.environ.get(TRACEBACK):
+            raise
+        words_of = f"{type(fault).__name__}: {fault}" if str(fault) else type(fault).__name__
+        return _not_done(
+            f"the job was not done, by a fault of our own ({words_of}; {TRACEBACK}=1 shows where)"
+        )
     gc.freeze()  # nor is all that was made to be gone through once more on the way out
     return code
 
 
 def _answer(words: list[str]) -> int:
+    from .streams import complain, settle
+
+    if not settle():
+        complain("there is no output to print to")
+        return NOT_DONE
     from .commands import COMMANDS, RefusedError, no_such, print_version
 
-    for stream in (sys.stdout, sys.stderr):
-        if hasattr(stream, "reconfigure"):
-            stream.reconfigure(errors="backslashreplace")
     if not words or words[0] in ("--help", "-h", "help"):
         from .usage import help_text
 
         print(help_text(), end="")
-        return 0 if words else 2
+        return 0 if words else NOT_DONE
     if words[0] == "--version":
         return print_version()
     try:
@@ -45,6 +65,28 @@ def _answer(words: list[str]) -> int:
     except RefusedError as refused:
         from .usage import usage_lines
 
-        print(f"spotline: {refused}", file=sys.stderr)
+        complain(str(refused))
         print(usage_lines(), file=sys.stderr)
-        return 2
+        return NOT_DONE
+
+
+def _not_done(words: str, code: int = NOT_DONE) -> int:
+    """Says why the job was not done, if there are words for it, and gives the exit code."""
+    from .streams import complain, give_up_output
+
+    give_up_output()
+    if words:
+        complain(words)
+    return code
+
+
+def _reason(fault: OSError) -> str:
+    """What the system says, and of which file."""
+    import os
+
+    try:
+        os.getcwd()
+    except OSError:
+        return "the working folder is no longer there"
+    said = (fault.strerror or str(fault) or "the system gives no reason").lower()
+    return f"{said}: {fault.filename}" if fault.filename else said

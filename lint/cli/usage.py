@@ -11,7 +11,8 @@ COLUMN = 9
 """Columns that the names of commands take in the help."""
 
 CLOSING = """\
-Exit code: 0 nothing blocks, 1 a finding blocks or no exercise is found, 2 the job could not be done.
+Exit code: 0 nothing blocks, 1 a finding blocks or no exercise is found, 2 the job could not be done,
+130 it was stopped from the keyboard.
 spotline reviews what is written down. It clears nobody to train: questions of health belong to the
 athlete's clinician or another licensed professional, and local rules come first.
 """

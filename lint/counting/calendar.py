@@ -31,6 +31,10 @@ BY_MACHINE = ("row",)
 """Names that without repetitions mean work on a machine, for a time, a distance or calories: no lift."""
 
 
+MACHINES = frozenset(map(fold, ("row", "rowing", "rower", "rowing machine")))
+"""Names that in intervals mean work on a machine, though a lift is called alike."""
+
+
 class Calendar:
     """The calendar of a programme: its sessions on their days, with the groups of sets they hold.
 
@@ -140,13 +144,25 @@ class Calendar:
             versions = (*versions, *self.changes(session.block, week))
         groups: tuple[SetGroup, ...] = self.own.get(
             (session, week, versions, time),
-            lambda: tuple(
-                group
-                for line in session.prescriptions
-                for group in self.of_line(line, week, number, versions, time)
+            lambda: self.counted(
+                session,
+                tuple(
+                    group
+                    for line in session.prescriptions
+                    for group in self.of_line(line, week, number, versions, time)
+                ),
             ),
         )
         return groups
+
+    def counted(self, session: Session, groups: tuple[SetGroup, ...]) -> tuple[SetGroup, ...]:
+        """The groups of sets of a session, with as many rounds as the time of some of them allows."""
+        if not session.counts_rounds:
+            return groups
+        from .open_rounds import with_rounds
+
+        counted: tuple[SetGroup, ...] = self.lines.get(groups, lambda: with_rounds(groups))
+        return counted
 
     def of_line(
         self, line: Prescription, week: int, number: int, versions: Versions, time: int
@@ -205,7 +221,9 @@ class Calendar:
         if not work.reps and fold(work.exercise) in BY_MACHINE:
             exercise = None
         group = SetGroup(self.header, line, work, exercise, self.best.get(exercise, ()) if exercise else ())
-        if self.slip is not None and self.slip(group):
+        if line.kind and (line.kind == "own choice" or exercise is None or fold(work.exercise) in MACHINES):
+            group.count_nowhere()
+        elif self.slip is not None and self.slip(group):
             group.take_out()
         return group
 

@@ -53,6 +53,7 @@ class ProgrammeHeader:
         "today",
         "usual_place",
         "weeks",
+        "working_best",
     )
 
     def __init__(
@@ -79,6 +80,7 @@ class ProgrammeHeader:
         self.priority: tuple[Term, ...] = programme.priority
         self.starts: date | None = programme.starts
         self.weeks: int = programme.weeks
+        self.working_best: float | None = programme.working_best
         self.events: tuple[Event, ...] = programme.events
         self.note: str = programme.note
         self.rehabilitation: Rehabilitation | None = programme.rehabilitation

@@ -16,6 +16,7 @@ if TYPE_CHECKING:
 
     from .documents.open_documents import OpenDocuments
     from .documents.snapshot import Snapshot
+    from .features.changes import Past
     from .protocol.client import Client
 
 TRIGGER_CHARACTERS = [" ", "/", "[", "{", "*"]
@@ -31,6 +32,7 @@ class DocumentRequests:
     def __init__(self, documents: OpenDocuments, client: Client) -> None:
         self._documents = documents
         self._client = client
+        self._past: dict[str, Past] = {}
 
     def handlers(self) -> Iterator[tuple[str, Callable[[Any], object], object]]:
         """The method of each request, its handler, and what the server announces of it."""
@@ -168,8 +170,11 @@ class DocumentRequests:
             return None
         if not self._client.lenses:
             return []
+        from .features.changes import change_lenses
+
         snapshot, converter = found
-        return [converter.lens(lens) for lens in lenses(snapshot)]
+        shown = [*change_lenses(snapshot, self._past), *lenses(snapshot)]
+        return [converter.lens(lens) for lens in sorted(shown, key=lambda lens: lens.start)]
 
     def highlights(self, params: types.DocumentHighlightParams) -> list[types.DocumentHighlight] | None:
         """Where the exercise or anchor at the caret stands in the document."""
@@ -231,14 +236,17 @@ class DocumentRequests:
         snapshot = self._documents.snapshot(uri)
         if snapshot is None or snapshot.last_good is None:
             raise ValueError(f"there is no programme to be counted in {uri}")
-        from .explain.areas import bounds_of_group, judged_groups
+        from ..weighing.holdings import Bounds
 
-        review, workspace = snapshot.last_good, snapshot.workspace
-        ledger = review.ledgers[athlete]
-        page = week_table(
-            ledger,
-            week,
-            lambda group: bounds_of_group(group, review.team, workspace, ledger),
-            judged_groups(review.team, workspace, ledger),
-        )
-        return f"week {week}", page
+        review = snapshot.last_good
+        bounds = Bounds(snapshot.workspace.rules, review.team)
+        return f"week {week}", week_table(review.ledgers[athlete], week, bounds)
+
+    def changes_page(self, uri: str) -> tuple[str, str]:
+        """What changed in a document since the last commit, in training terms."""
+        from .features.changes import changes_page
+
+        snapshot = self._documents.snapshot(uri)
+        if snapshot is None or not snapshot.path:
+            raise ValueError(f"there is no file of ours in {uri}")
+        return "since the last commit", changes_page(snapshot, self._past)

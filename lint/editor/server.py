@@ -20,7 +20,7 @@ from pygls.lsp.server import LanguageServer
 from ..team.known_findings import NAME as KNOWN_FINDINGS
 from ..text.repository import ENDINGS, SETTINGS
 from ..version import VERSION
-from .documents.conversion import WEEK_COMMAND, ProtocolConverter
+from .documents.conversion import CHANGES_COMMAND, WEEK_COMMAND, ProtocolConverter
 from .documents.open_documents import OpenDocuments
 from .explain.plain_text import plain_text
 from .features.diagnostics import SOURCE, diagnostics
@@ -59,6 +59,7 @@ IDLE_IMPORTS = (
     ".features.rename",
     ".features.workspace_symbols",
     ".features.week_table",
+    ".features.changes",
 )
 """Modules imported in the first pause: the first findings need not wait for them, nor the first request."""
 
@@ -96,6 +97,7 @@ class Server(LanguageServer):
             self._handle(method, handler, options)
         self._handle_command(RULE_COMMAND, self.requests.rule_page)
         self._handle_command(WEEK_COMMAND, self.requests.week_page)
+        self._handle_command(CHANGES_COMMAND, self.requests.changes_page)
 
     def _handle(self, method: str, handler: Callable[[ParamsT], ResultT], options: object = None) -> None:
         """Lets a handler answer the messages of a method; if it fails, logs that and answers None."""

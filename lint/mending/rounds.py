@@ -64,7 +64,7 @@ class Rounds:
                 return
 
     def _review(self, overlay: Overlay) -> Review:
-        workspace = Workspace(self.today, self._rules, overlay)
+        workspace = Workspace(self.today, self._rules, overlay, asks_git=True)
         self._rules = workspace.rules
         return review_on(workspace, self.paths)
 

@@ -5,7 +5,8 @@ from __future__ import annotations
 import os
 
 from ..text import files
-from .safe_writer import NotWrittenError, replace
+from ..text.safe_writer import NotWrittenError, replace
+from ..wording.words import safe
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -51,10 +52,9 @@ def _mark_of(data: bytes) -> bytes:
 def _bytes_of(one: MendedFile) -> bytes:
     """The bytes of a file, if they are still the text that was mended. Raises NotWrittenError."""
     try:
-        with open(one.file.real, "rb") as file:
-            data = file.read(files.LONGEST_FILE + 1)
+        data = files.data_of(one.file)
         same = files.decoded(one.file.name, data) == one.before
-    except (OSError, files.UnreadableError) as fault:
+    except files.UnreadableError as fault:
         raise NotWrittenError(one.file.name, "it can no longer be read") from fault
     if not same:
         raise NotWrittenError(one.file.name, "it has changed since it was read")
@@ -65,7 +65,7 @@ def difference(one: MendedFile) -> str:
     """The lines that a mended file loses and gains, as a unified difference."""
     from difflib import unified_diff
 
-    name = one.file.name.replace(os.sep, "/")
+    name = safe(one.file.name.replace(os.sep, "/"))
     lines = unified_diff(
         one.before.splitlines(keepends=True), one.after.splitlines(keepends=True), f"{name} as it is", name
     )

@@ -15,16 +15,20 @@ if TYPE_CHECKING:
 class BestLift:
     """A best lift on file: the exercise as written, the load, its repetitions, and the day it was tested.
 
-    The load is a mass, or the mass added to the athlete's own body (kind ``bodyweight``).
+    The load is a mass, or the mass added to the athlete's own body (kind ``bodyweight``). ``working`` is the
+    share of it, in %, from which percentages count; None where they count from the whole.
     """
 
-    __slots__ = ("exercise", "load", "reps", "tested")
+    __slots__ = ("exercise", "load", "reps", "tested", "working")
 
-    def __init__(self, exercise: Term, load: Load, reps: int, tested: date | None) -> None:
+    def __init__(
+        self, exercise: Term, load: Load, reps: int, tested: date | None, working: float | None = None
+    ) -> None:
         self.exercise = exercise
         self.load = load
         self.reps = reps
         self.tested = tested
+        self.working = working
 
     @property
     def kilograms(self) -> float:

@@ -20,7 +20,8 @@ def line_name(line: Prescription) -> str:
 
 def exercise_name(line: Prescription) -> str:
     """``back squat``, or ``back squat then front squat`` where the exercise changes by week."""
-    return " then ".join(dict.fromkeys(term.words for term in line.names()))
+    names = [line.place.excerpt] if line.kind else [term.words for term in line.names()]
+    return " then ".join(dict.fromkeys(names))
 
 
 def day_name(starts: date | None, day: int) -> str:

@@ -109,7 +109,8 @@ class Programme:
     """A whole programme: what and whom it is for, and its blocks in order.
 
     ``our_names`` are pairs of a name that the coach gives to an exercise and what it means. ``places`` holds
-    the places of goal, phase and start by key, where they are written.
+    the places of goal, phase and start by key, where they are written. ``working_best`` is the share of each
+    best lift, in %, from which percentages count; None where they count from the whole.
     """
 
     __slots__ = (
@@ -131,6 +132,7 @@ class Programme:
         "sessions_by_block",
         "starts",
         "weeks",
+        "working_best",
     )
 
     def __init__(self, name: str, place: Place) -> None:
@@ -144,6 +146,7 @@ class Programme:
         self.priority: tuple[Term, ...] = ()
         self.starts: date | None = None
         self.weeks = 1
+        self.working_best: float | None = None
         self.events: tuple[Event, ...] = ()
         self.note = ""
         self.blocks: tuple[Block, ...] = ()
@@ -174,7 +177,8 @@ class Programme:
 
     def wheres(self) -> Iterator[Where]:
         """What is written on where sessions take place: of the programme, its blocks, its sessions."""
-        for part in (self, *self.blocks, *self.sessions()):
+        parts: list[Programme | Block | Session] = [self, *self.blocks, *self.sessions()]
+        for part in parts:
             if part.held_at is not None:
                 yield part.held_at
 

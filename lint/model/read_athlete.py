@@ -14,6 +14,7 @@ from .values import (
     items_of,
     number_of,
     place_of,
+    share_of,
     term_of,
     terms_of,
     text_of,
@@ -87,7 +88,8 @@ class AthleteReader(Reader):
             load = quantities.load(stated.plain)
             tested = self.day(value.get("tested"))
             if load is not None and load.kind in ("mass", "bodyweight"):
-                yield BestLift(Term(exercise, place), load, whole_number(value.get("reps"), 1), tested)
+                reps, working = whole_number(value.get("reps"), 1), share_of(value.get("working best"))
+                yield BestLift(Term(exercise, place), load, reps, tested, working)
 
     def restriction(self, at: LocatedNode) -> Restriction:
         """An area or a movement that the athlete protects."""

@@ -8,17 +8,20 @@ from ..syntax.tree import Mapping
 from ..syntax.tree import Sequence as TreeSequence
 from ..text.places import Passage, Term
 from .programme import Adjustment, Event, Member, Programme, Rehabilitation
-from .quantities import number_or_range, spelt
+from .quantities import NOTHING, number_or_range, spelt
 from .read_athlete import AthleteReader
-from .read_line import LineReader, read_lines
+from .read_items import read_lines
+from .read_line import LineReader
 from .sessions import WEEKDAYS, Activity, Block, Session
 from .values import (
     MOST_WEEKS,
     LocatedNode,
     Reader,
+    duration_of,
     items_of,
     place_of,
     range_of,
+    share_of,
     term_of,
     terms_of,
     text_of,
@@ -109,6 +112,7 @@ class _ProgrammeReader(Reader):
         programme.priority = terms_of(at.get("priority"))
         programme.note = text_of(at.get("note"))
         programme.our_names = _given_names(at.get("our names"))
+        programme.working_best = share_of(at.get("working best"))
         programme.starts = self.day(at.get("starts"))
         if programme.starts:
             self.start_weekday = programme.starts.weekday()
@@ -319,7 +323,7 @@ class _ProgrammeReader(Reader):
             text_of(name),
             name.place if name else at.place,
             self.days(at.get("day") or at.get("days")),
-            minutes=range_of(at.get("minutes")),
+            minutes=range_of(at.get("minutes")) or _minutes_on_and_off(at),
             effort=_session_effort(at.get("effort")),
             loads=tuple((Term(area, place), how.words) for area, place, how in loads.pairs())
             if loads
@@ -349,7 +353,19 @@ class _ProgrammeReader(Reader):
                 lines.append(line)
         session.prescriptions = tuple(lines)
         session.by_visit = any(line.by_visit for line in lines)
+        session.counts_rounds = any(
+            line.paired is not None and line.paired.clock is not None and line.paired.clock.counts_rounds
+            for line in lines
+        )
         return session
+
+
+def _minutes_on_and_off(at: LocatedNode) -> Range | None:
+    """The minutes of an activity that goes on and off; None where it does not."""
+    on, off, rounds = duration_of(at.get("on")), duration_of(at.get("off")), range_of(at.get("rounds"))
+    if on is None or rounds is None:
+        return None
+    return rounds.by(on + (off or NOTHING)) * (1 / 60)
 
 
 ADJUSTED = ("sets", "reps", "load", "rir", "rpe", "rest", "hold", "side")

@@ -11,6 +11,7 @@ if TYPE_CHECKING:
     from typing import Literal, Protocol
 
     from ..text.places import Place
+    from .pairings import Pairing
     from .quantities import Load, Range, Reps, Tempo
     from .where import Where
 
@@ -149,25 +150,15 @@ class Progression:
         self.note = note
 
 
-class Pairing:
-    """A superset or circuit that lines belong to: its ``kind``, rest in seconds, and note."""
-
-    __slots__ = ("kind", "note", "place", "rest")
-
-    def __init__(self, kind: str, place: Place, rest: Range | None, note: str) -> None:
-        self.kind = kind
-        self.place = place
-        self.rest = rest
-        self.note = note
-
-
 class Prescription:
     """One line of a session.
 
     ``place`` is the place of the exercise's name. ``order`` is the position of the line in its session.
-    ``groups`` are its groups of like sets, each with its values by week. ``paired`` is the superset or
-    circuit that the line stands in. ``by_visit`` says that some values go by visit. ``unread`` are the
-    keys whose values could not be read.
+    ``groups`` are its groups of like sets, each with its values by week. ``paired`` is the superset, circuit
+    or complex that the line stands in. ``kind`` is empty for an exercise, else ``intervals`` or ``own
+    choice``; ``trains`` are the areas that an own choice trains. ``working_best`` is the share of the best
+    lift, in %, from which its percentages count, where it says so itself. ``by_visit`` says that some values
+    go by visit. ``unread`` are the keys whose values could not be read.
     """
 
     __slots__ = (
@@ -178,6 +169,7 @@ class Prescription:
         "cluster_rest",
         "every",
         "groups",
+        "kind",
         "lasts",
         "method",
         "note",
@@ -187,9 +179,11 @@ class Prescription:
         "progression",
         "rest_after",
         "session",
+        "trains",
         "unread",
         "velocity_loss",
         "warm_up_sets",
+        "working_best",
     )
 
     session: Session
@@ -204,11 +198,14 @@ class Prescription:
     alternates: tuple[Term, ...]
     progression: Progression | None
     paired: Pairing | None
+    working_best: float | None
 
     def __init__(self, place: Place, order: int, groups: tuple[dict[str, tuple[Slice, ...]], ...]) -> None:
         self.place = place
         self.order = order
         self.groups = groups
+        self.kind = ""
+        self.trains: tuple[Term, ...] = ()
         self.unread: frozenset[str] = frozenset()
         self.by_visit = False
         self._breaks: list[int] | None = None
@@ -236,8 +233,16 @@ class Prescription:
                 works.append(Work(values, not self.unread & _COUNTED))
         return tuple(works)
 
+    @property
+    def on_clock(self) -> bool:
+        """Whether its sets start by a clock."""
+        clock = self.paired.clock if self.paired else None
+        return self.every is not None or (clock is not None and clock.sets_pace)
+
     def names(self) -> list[Term]:
-        """The exercises that the line names over the weeks, in order."""
+        """The exercises that the line names over the weeks, in order; none where it is no exercise."""
+        if self.kind:
+            return []
         if self._names is None:
             held = [slice_ for group in self.groups for slice_ in group.get("exercise", ())]
             self._names = list({one.place.key: Term(str(one.value), one.place) for one in held}.values())
@@ -263,14 +268,16 @@ class Session:
     ``days`` are 1 to 7, 1 being the weekday on which the programme starts; empty where no day is written.
     ``number`` is its position in its block. ``in_weeks`` are the runs of weeks of its block in which it
     takes place, each as first and last; empty where it does in all. ``held_at`` says where; ``by_visit``
-    that some values go by visit. ``fingerprint`` is equal for two versions of it that say the same; None
-    where versions are not compared. ``replaces`` is the session, named under ``instead_of``, whose place
+    that some values go by visit. ``counts_rounds`` says whether it holds as many rounds as possible of
+    something, which nobody has written. ``fingerprint`` is equal for two versions of it that say the same;
+    None where versions are not compared. ``replaces`` is the session, named under ``instead_of``, whose place
     it takes. ``hours`` are the times of day at which it begins, by day, where they are written.
     """
 
     __slots__ = (
         "block",
         "by_visit",
+        "counts_rounds",
         "days",
         "fingerprint",
         "held_at",
@@ -303,6 +310,7 @@ class Session:
         self.preparation: tuple[Term, ...] = ()
         self.prescriptions: tuple[Prescription, ...] = ()
         self.note = ""
+        self.counts_rounds = False
         self.held_at: Where | None = None
 
     def takes_place(self, week: int) -> bool:

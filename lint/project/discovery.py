@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import os
 
-from ..text import repository
+from ..text import files, repository
 from ..text.repository import kind_of
 
 TYPE_CHECKING = False
@@ -73,6 +73,20 @@ def _left_out(team: Team, real: str, asked: str) -> bool:
     return bool(team.left_out) and team.leaves_out(real) and not team.leaves_out(asked)
 
 
+def is_passed_by(workspace: Workspace, root: str, path: str) -> bool:
+    """Whether a search from a root would pass a path by: the team leaves it out, or a folder above."""
+    *folders, name = path.split("/")
+    above = root
+    for folder in folders:
+        inner = os.path.join(above, folder)
+        if _is_private(folder) or os.path.exists(os.path.join(inner, ENVIRONMENT)):
+            return True
+        if workspace.team_in(above).leaves_out(inner):
+            return True
+        above = inner
+    return workspace.team_in(above).leaves_out(os.path.join(above, name))
+
+
 def _is_private(folder: str) -> bool:
     """Whether a folder is one in which programs keep things of their own."""
     return folder.startswith(".") or folder in ("node_modules", "__pycache__")
@@ -112,12 +126,35 @@ def _roots(workspace: Workspace, athletes: Iterable[str]) -> Iterable[str]:
 def _naming(
     workspace: Workspace, root: str, athletes: frozenset[str], seen: frozenset[str]
 ) -> Iterator[SourceFile]:
-    """Programme files below a root that name one of these athletes, but for those seen."""
-    names = {os.fsencode(os.path.basename(one)) for one in athletes}
-    for file in searched(workspace, repository.shown(root)):
-        if file.kind != "programme" or file.real in seen or not os.path.isfile(file.name):
+    """Programme files below a root that name one of these athletes, but for those seen.
+
+    One that cannot be read may name them, so it comes along: the review says what is the matter with it.
+    """
+    for file in _mentioning(workspace, root, athletes):
+        if file.real in seen or file.kind != "programme":
             continue
-        with open(file.name, "rb") as opened:
-            text = opened.read()
-        if any(name in text for name in names) and not athletes.isdisjoint(workspace.athletes_in(file)):
+        if not athletes.isdisjoint(workspace.athletes_in(file)) or workspace.overlay.read(file).root is None:
             yield file
+
+
+def _mentioning(workspace: Workspace, root: str, athletes: frozenset[str]) -> Iterator[SourceFile]:
+    """Files below a root that may name one of these athletes: those in whose text the name occurs."""
+    if workspace.listing is not None and workspace.listing.root == root:
+        for path in workspace.listing.programmes_mentioning(athletes):
+            file = workspace.listing.file(path)
+            if os.path.lexists(file.name) and not is_passed_by(workspace, root, path):
+                yield file
+        return
+    found = list(searched(workspace, repository.shown(root)))
+    names = {os.path.basename(one) for one in athletes}
+    names.update(os.path.basename(file.name) for file in found if file.real in athletes)
+    asked = {os.fsencode(name) for name in names} | {b"\\"}
+    for file in found:
+        if file.kind == "programme":
+            try:
+                text = files.data_of(file)
+            except files.UnreadableError:
+                yield file
+            else:
+                if any(name in text for name in asked):
+                    yield file

@@ -49,7 +49,7 @@ class Overlay:
     def read(self, file: SourceFile) -> Reading:
         """The tree of the open text, else of the file; see `builder.read`."""
         opened = self._texts.get(file.real)
-        return builder.read(file.name) if opened is None else builder.parse(file.name, opened[0])
+        return builder.read_file(file) if opened is None else builder.parse(file.name, opened[0])
 
     def version(self, file: SourceFile) -> FileVersion:
         """What changes whenever the text or the file does, or a link on the way leads elsewhere."""

@@ -67,6 +67,17 @@ class FileReview:
         """Whether one of its findings blocks under the team's settings."""
         return any(finding.severity in self.team.blocking for finding in self.findings)
 
+    @property
+    def is_judged(self) -> bool:
+        """Whether it was read whole and judged by every rule, so that what is not found is not there."""
+        read = self.reading is None or self.reading.root is not None
+        return self.opened and read and not self.faults and not self.team.broken
+
+    @property
+    def weeks(self) -> int:
+        """Weeks of the programme; 0 where it is none."""
+        return max((len(ledger.weeks) for ledger in self.ledgers), default=0)
+
     def add_fault(self, fault: Fault) -> None:
         """Notes that a rule failed, once a rule."""
         if fault.rule not in {known.rule for known in self.faults}:
@@ -74,12 +85,16 @@ class FileReview:
 
 
 class Review:
-    """The reviews of all files, in order, and their outcome."""
+    """The reviews of all files, in order, and their outcome.
 
-    __slots__ = ("files",)
+    ``may_be_empty`` says whether the job was done where there was nothing to review.
+    """
 
-    def __init__(self, files: list[FileReview]) -> None:
+    __slots__ = ("files", "may_be_empty")
+
+    def __init__(self, files: list[FileReview], *, may_be_empty: bool = False) -> None:
         self.files = files
+        self.may_be_empty = may_be_empty
 
     def count(self, severity: str) -> int:
         """How many findings of a severity there are."""
@@ -97,7 +112,9 @@ class Review:
     @property
     def failed(self) -> bool:
         """Whether the job could not be done: no file, a file unread, settings broken, a rule failed."""
-        return not self.files or any(not one.opened or one.faults or one.team.broken for one in self.files)
+        if not self.files:
+            return not self.may_be_empty
+        return any(not one.opened or one.faults or one.team.broken for one in self.files)
 
     @property
     def exit_code(self) -> int:

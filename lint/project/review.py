@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import os
 from functools import partial
 
 from ..counting.ledger import Lifter
@@ -10,14 +9,14 @@ from ..engine.run import Fault, findings_of, run
 from ..findings.finding import SEVERITIES
 from ..model.check import checked
 from ..model.read_programme import read_programme
-from ..team import known_findings
+from ..syntax.faults import MOST_ALIKE, and_more
 from ..team.settings import Team
 from ..team.waivers import holding, waive
 from .discovery import discovered, programmes_naming
 from .incremental import IncrementalState
 from .known import set_known_apart
 from .results import FileReview, Review
-from .workspace import Workspace
+from .workspace import MISSING, Workspace
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -33,6 +32,7 @@ if TYPE_CHECKING:
     from ..syntax.tree import Reading
     from ..team.settings import Choices
     from ..team.waivers import Waiver
+    from ..text.places import Term
     from ..text.repository import SourceFile
 
 
@@ -42,14 +42,21 @@ def review(paths: list[str], today: date) -> Review:
     An athlete file brings along the programmes that name it; broken settings come last, whether asked for or
     not. ``today`` stands in where a programme does not say when it starts.
     """
-    return review_on(Workspace(today), paths)
+    return review_on(Workspace(today, asks_git=True), paths)
 
 
 def review_on(workspace: Workspace, paths: list[str]) -> Review:
     """The same review in a workspace that may have served others before; open texts come first."""
-    files = _reviewed(workspace, paths)
+    return review_files(workspace, discovered(workspace, paths))
+
+
+def review_files(workspace: Workspace, found: list[SourceFile]) -> Review:
+    """The review of these files."""
+    files = reviewed(workspace, found)
     set_known_apart(workspace, files)
     for one in files:
+        if len(one.findings) > MOST_ALIKE:
+            one.findings = _capped(one.findings)
         if any(finding.causes for finding in one.findings):
             from ..findings.causes import by_cause
 
@@ -57,18 +64,24 @@ def review_on(workspace: Workspace, paths: list[str]) -> Review:
     return Review(files)
 
 
-def record_known(paths: list[str], today: date) -> list[str]:
-    """Records all that is found now as known, for each repository; returns the files written."""
-    found: dict[str, list[tuple[Finding, str]]] = {}
-    for one in _reviewed(Workspace(today), paths):
-        entries = found.setdefault(one.file.root, [])
-        entries.extend((finding, one.file.path_from_root) for finding in one.findings)
-    return [os.path.relpath(known_findings.write_record(root, one)) for root, one in found.items()]
+def counted(workspace: Workspace, paths: list[str]) -> list[FileReview]:
+    """The programmes among files and in folders, counted; of findings only what reading them brings."""
+    found = []
+    for file in discovered(workspace, paths):
+        if file.kind not in ("athlete", "exercises", "team"):
+            reading = workspace.overlay.read(file)
+            one = _with_reading(
+                FileReview(file, workspace.team_of(file)), reading, checked(reading, "programme")
+            )
+            one.ledgers, meant = _ledgers(workspace, file, reading, IncrementalState())
+            one.findings += meant
+            found.append(one)
+    return found
 
 
-def _reviewed(workspace: Workspace, paths: list[str]) -> list[FileReview]:
-    """The reviews of all files with waivers applied, but not the record of known findings."""
-    files = [_review_file(workspace, file) for file in discovered(workspace, paths)]
+def reviewed(workspace: Workspace, found: list[SourceFile]) -> list[FileReview]:
+    """The reviews of these files with waivers applied, but not the record of known findings."""
+    files = [_review_file(workspace, file) for file in found]
     seen = {one.file.real for one in files}
     broken = [file for file in workspace.broken_settings() if file.real not in seen]
     files += [_review_file(workspace, file) for file in broken]
@@ -136,7 +149,7 @@ def _ledgers(
     """The ledger of a programme for each athlete on it, and what cannot be meant in the programme."""
     if reading.root is None:
         return [], []
-    open_athlete = partial(workspace.named_athlete, file)
+    open_athlete = partial(_named_athlete, workspace, file)
     programme, meant = read_programme(reading.root, open_athlete, state.parts)
     if programme is None:
         return [], meant
@@ -148,6 +161,16 @@ def _ledgers(
     return state.ledgers(
         programme, reading.root.plain, workspace.today, team.resources, slip, repr(decided)
     ), meant
+
+
+def _named_athlete(workspace: Workspace, file: SourceFile, term: Term) -> Athlete | Finding:
+    """The athlete whose file a programme names; where that is missing, it is looked for."""
+    found = workspace.named_athlete(file, term)
+    if getattr(found, "rule", "") != MISSING:
+        return found
+    from .moved import named_athlete
+
+    return named_athlete(workspace, file, term)
 
 
 def _slip(judges: list[Rule], choices: Choices, waivers: list[Waiver]) -> Slip:
@@ -254,3 +277,20 @@ def _in_order(findings: list[Finding]) -> list[Finding]:
         (one for one in findings if one.rule != "quote-this" or one.place.key not in wrong),
         key=lambda one: (one.place.start, -SEVERITIES.index(one.severity), one.rule, one.subject),
     )
+
+
+def _capped(findings: list[Finding]) -> list[Finding]:
+    """The findings in their order; of many of one rule the first, and one that tells how many more there are.
+
+    That one is as serious as the worst that it stands for, so that what blocks still does.
+    """
+    several: dict[str, list[Finding]] = {}
+    for one in findings:
+        several.setdefault(one.rule, []).append(one)
+    shown: list[Finding] = []
+    for alike in several.values():
+        shown += alike[:MOST_ALIKE]
+        if more := alike[MOST_ALIKE:]:
+            worst = max(more, key=lambda one: SEVERITIES.index(one.severity))
+            shown.append(and_more(worst, len(more)))
+    return _in_order(shown)

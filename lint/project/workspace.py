@@ -27,7 +27,12 @@ if TYPE_CHECKING:
     from ..team.own_exercises import ExercisesFile
     from ..text.places import Term
     from ..text.repository import SourceFile
+    from .listing import Listing
     from .overlay import FileVersion
+
+
+MISSING = "athlete-missing"
+"""What is found where a programme names an athlete file that is not there."""
 
 
 class Workspace:
@@ -36,7 +41,10 @@ class Workspace:
     One workspace serves many reviews, until it is `stale`. ``files`` resolves paths, ``overlay`` reads files;
     an ``incremental`` workspace lets each review of a programme build on the last one. ``searches`` caches
     which programmes a search found for some athletes, ``unreviewed`` the ledgers of programmes that are
-    counted but not reviewed.
+    counted but not reviewed. ``listing`` stands in for searches of the disk below its root, where git was
+    asked; ``renamed`` are files that git knows to be renamed, old and new real path. Git is asked for these
+    only where ``asks_git`` is set; ``not_in_git`` are real paths of files that a commit would lack.
+    ``athlete_files`` are those of a repository, once they were looked for.
     """
 
     def __init__(
@@ -46,6 +54,7 @@ class Workspace:
         overlay: Overlay | None = None,
         *,
         incremental: bool = False,
+        asks_git: bool = False,
     ) -> None:
         self.today = today
         self.rules = registry.all_rules() if rules is None else rules
@@ -53,6 +62,11 @@ class Workspace:
         self.files = FileResolver()
         self.searches: dict[tuple[frozenset[str], frozenset[str]], list[SourceFile]] = {}
         self.unreviewed: dict[SourceFile, tuple[FileVersion, list[Ledger]]] = {}
+        self.listing: Listing | None = None
+        self.renamed: dict[str, str] = {}
+        self.asks_git = asks_git
+        self.not_in_git: set[str] = set()
+        self.athlete_files: list[str] | None = None
         self._states: dict[SourceFile, IncrementalState] | None = {} if incremental else None
         self._dependencies: dict[SourceFile, FileVersion] = {}
         self._named: dict[SourceFile, tuple[FileVersion, tuple[str, ...]]] = {}
@@ -150,15 +164,15 @@ class Workspace:
         cached = self._named.get(programme)
         if cached is None or cached[0] != version:
             named = tuple(
-                self._named_in(programme, words).real
-                for words in _athletes_named(self.overlay.read(programme).root)
+                self.named_in(programme, words).real
+                for words in athletes_named(self.overlay.read(programme).root)
             )
             cached = self._named[programme] = (version, named)
         return cached[1]
 
     def named_athlete(self, programme: SourceFile, term: Term) -> Athlete | Finding:
         """The athlete whose file a programme file names, or the finding that says why not."""
-        file = self._named_in(programme, term.words)
+        file = self.named_in(programme, term.words)
         if not repository.is_inside(programme.root, file.real):
             return _no_athlete(
                 "athlete-outside",
@@ -169,10 +183,17 @@ class Workspace:
         if not self.overlay.exists(file):
             self._depend_on(file)
             return _no_athlete(
-                "athlete-missing",
+                MISSING,
                 term,
                 f"There is no file {term.words} (paths start at the folder of this file).",
                 "Correct the path, or add the athlete file; only the name is required in it.",
+            )
+        if file.real in self.not_in_git:
+            return _no_athlete(
+                "athlete-not-in-git",
+                term,
+                f"{term.words} is on this disk alone: git does not hold it, so the commit would lack it.",
+                f"Add it: git add {term.words}",
             )
         read = self.athlete_at(file)
         if read.athlete is not None:
@@ -185,12 +206,12 @@ class Workspace:
             tuple(Related(one.place, one.counted) for one in read.findings[:1]),
         )
 
-    def _named_in(self, programme: SourceFile, words: str) -> SourceFile:
+    def named_in(self, programme: SourceFile, words: str) -> SourceFile:
         """The file that a programme file names; paths start at its folder."""
         return self.files.named(os.path.dirname(programme.name), words)
 
 
-def _athletes_named(root: Node | None) -> Iterator[str]:
+def athletes_named(root: Node | None) -> Iterator[str]:
     """The paths of athlete files that a programme names, as written."""
     plain = root.plain if root is not None else None
     if not isinstance(plain, dict):

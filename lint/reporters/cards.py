@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from ..wording.words import safe
+from ..wording.words import safe_name
 from .layout import bold, row, strong, terminal_width
 from .sentences import closing, counted, ground
 
@@ -26,7 +26,7 @@ def cards(review: Review, width: int, *, bold: bool) -> Iterator[str]:
     """The cards of all files, file by file, and the closing line; ``width`` in columns."""
     for one in review.files:
         if one.findings or one.faults:
-            yield strong(safe(one.name), bold)
+            yield strong(safe_name(one.name), bold)
             yield ""
             for finding in one.findings:
                 yield from _card(finding, width, bold)

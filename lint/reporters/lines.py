@@ -4,14 +4,16 @@ from __future__ import annotations
 
 import sys
 
-from ..wording.words import safe
+from ..wording.words import safe, safe_name
 from .sentences import closing, sentence
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
     from collections.abc import Iterator
 
-    from ..project.results import Review
+    from ..engine.run import Fault
+    from ..findings.finding import Finding
+    from ..project.results import FileReview, Review
 
 
 def report(review: Review) -> None:
@@ -26,13 +28,22 @@ def lines(review: Review) -> Iterator[str]:
     """Every finding, then every rule that raised, a line each."""
     for one in review.files:
         for finding in one.findings:
-            place = finding.place
-            where = f"{_file(place.text.name)}:{place.line}:{place.column}"
-            yield f"{where}: {finding.severity}: {finding.rule}: {sentence(finding)}"
+            yield line(finding)
         for fault in one.faults:
-            yield f"{_file(one.name)}:1:1: error: rule-failed: {safe(f'{fault.rule} failed: {fault.words}')}"
+            yield fault_line(one, fault)
 
 
-def _file(name: str) -> str:
-    """A file name that cannot pass for anything else at the head of a line."""
-    return f"./{safe(name)}" if name.startswith((":", "-")) else safe(name)
+def line(finding: Finding) -> str:
+    """A finding in a line."""
+    return f"{place_of(finding)}: {finding.severity}: {finding.rule}: {sentence(finding)}"
+
+
+def fault_line(one: FileReview, fault: Fault) -> str:
+    """A rule that raised, in a line."""
+    return f"{safe_name(one.name)}:1:1: error: rule-failed: {safe(f'{fault.rule} failed: {fault.words}')}"
+
+
+def place_of(finding: Finding) -> str:
+    """``file:line:column`` of a finding."""
+    place = finding.place
+    return f"{safe_name(place.text.name)}:{place.line}:{place.column}"

@@ -6,7 +6,7 @@ import sys
 
 from ..mending.edits import with_a_choice
 from ..mending.run import difference
-from ..wording.words import counted_noun, safe, shortened
+from ..wording.words import counted_noun, safe, safe_name, shortened
 from .sentences import closing, sentence
 
 TYPE_CHECKING = False
@@ -16,13 +16,13 @@ if TYPE_CHECKING:
     from ..findings.finding import Finding
     from ..mending.edits import Mend
     from ..mending.rounds import MendedFile, Rounds
-    from ..mending.safe_writer import NotWrittenError
+    from ..text.safe_writer import NotWrittenError
 
 
 def report_written(files: Iterable[MendedFile], rounds: Rounds, refused: list[NotWrittenError]) -> None:
     """Prints each mend that is in a file now, what was not written, and what is left."""
     for one in files:
-        print(f"{safe(one.file.name)}: {counted_noun(len(one.mends), 'place')} mended")
+        print(f"{safe_name(one.file.name)}: {counted_noun(len(one.mends), 'place')} mended")
         for mend in one.mends:
             print(f"  line {mend.edit.place.line}: {_in_words(mend)}")
     _report_left(rounds, refused)
@@ -45,7 +45,7 @@ def report_choices(rounds: Rounds) -> None:
 def choices(rounds: Rounds) -> Iterator[str]:
     """The findings that leave a choice, a line each, with the edits below."""
     for file, finding in findings_to_choose(rounds):
-        yield f"{safe(file)}:{finding.place.line}:{finding.place.column}: {sentence(finding)}"
+        yield f"{safe_name(file)}:{finding.place.line}:{finding.place.column}: {sentence(finding)}"
         for number, edit in enumerate(finding.edits, start=1):
             yield f"  {number}  {safe(edit.label)}"
 
@@ -61,7 +61,7 @@ def _report_left(rounds: Rounds, refused: list[NotWrittenError]) -> None:
     for mend in rounds.refused.values():
         place = mend.edit.place
         words = f"not mended, as the file would be no better for it: {_in_words(mend)}"
-        print(f"{safe(place.text.name)}:{place.line}: {words}", file=sys.stderr)
+        print(f"{safe_name(place.text.name)}:{place.line}: {words}", file=sys.stderr)
     for fault in refused:
         print(f"spotline: {safe(str(fault))}", file=sys.stderr)
     open_still = sum(1 for _ in findings_to_choose(rounds))

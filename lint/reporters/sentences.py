@@ -87,6 +87,8 @@ def closing(review: Review) -> str:
         for severity in reversed(SEVERITIES)
         if (number := review.count(severity))
     )
+    if not review.files and review.may_be_empty:
+        return "Nothing to review: nothing of ours has changed, nor anything that it leans on."
     if not review.files:
         return "Nothing to review: no programme or athlete file found."
     verdict = "Blocked." if review.blocked else "Nothing blocks."

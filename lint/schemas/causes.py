@@ -27,8 +27,15 @@ if TYPE_CHECKING:
     Group = tuple[DataPath, Mapping, dict[str, Any]]
     """A mapping: its path, its node, and its keys in the copy."""
 
+CLOCK_KEYS = ("every", "change every", "for", "on", "off")
+"""Keys that say how the rounds of a circuit go by a clock."""
+
 _STAND_IN: dict[str, Any] = {"session": "session", "exercises": [{"exercise": "exercise", "sets": 1}]}
 """A sound session, which stands in the copy where the coach's own session is meant."""
+
+
+MOST_FAULTS = 600
+"""Faults of one file that are explained."""
 
 
 class CauseExplainer:
@@ -41,9 +48,20 @@ class CauseExplainer:
     def findings(self) -> Iterator[Finding]:
         """The findings, in the order of the text within each kind of fault."""
         yield from self._misplaced_sessions()
+        found = 0
         for group in list(self._groups()):
-            for explain in (self._cut_values, self._every_minute, self._sets_times_reps, self._bare_weeks):
-                yield from explain(*group)
+            for explain in (
+                self._cut_values,
+                self._in_a_circuit,
+                self._every_minute,
+                self._sets_times_reps,
+                self._bare_weeks,
+            ):
+                for one in explain(*group):
+                    yield one
+                    found += 1
+            if found > MOST_FAULTS:
+                return
 
     def _groups(self) -> Iterator[Group]:
         """Every mapping where it is written; what an alias repeats is not looked at again."""
@@ -127,6 +145,33 @@ class CauseExplainer:
                 entry.key.place,
                 f"An exercise has no `{key}`; a set that starts every so often takes `every` and `for`.",
                 change=f"Write `{wanted}` on the exercise.",
+                edits=edits,
+            )
+            return
+
+    def _in_a_circuit(self, path: DataPath, node: Mapping, keys: dict[str, Any]) -> Iterator[Finding]:
+        """``emom: 12 min`` or ``amrap: 12 min`` on a circuit: exercises in turn, or open rounds."""
+        for key, entry in node.entries.items() if path[-1:] == ("circuit",) else ():
+            found = re.fullmatch(r"(?i)(?:e([2-9]?)mom|amrap)", key)
+            if found is None or key not in keys or entry.merged:
+                continue
+            lasts = re.fullmatch(r"(?i)([0-9]{1,3}) ?(?:min|mins|minutes|m|')?", _text(entry.value))
+            wanted = f"for: {lasts[1] if lasts else 10} min"
+            if key.lower() != "amrap":
+                wanted = f"change every: {int(found[1] or 1) * 60} s, {wanted}"
+            edits: tuple[Edit, ...] = ()
+            if lasts and not {*CLOCK_KEYS} & keys.keys():
+                words = wanted.replace(", ", before_next_key(node, key))
+                place = node.source.place(entry.key.start, entry.value.end)
+                edits = (Edit(place, words, f"Write {wanted}"),)
+            del keys[key]
+            keys.setdefault("rounds", 1)
+            yield self.data.finding(
+                "key-unknown",
+                path,
+                entry.key.place,
+                f"A circuit has no `{key}`; its clock takes `every`, `change every` and `for`.",
+                change=f"Write `{wanted}`.",
                 edits=edits,
             )
             return

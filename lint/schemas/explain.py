@@ -7,7 +7,9 @@ copy is checked again, until no misspelt key is left. Then every violation that 
 from __future__ import annotations
 
 from ... import schema as schemas
+from ..findings.finding import Edit, Finding, Related
 from ..syntax.tree import Mapping
+from ..wording.words import counted_noun
 from .causes import CauseExplainer
 from .corrected_data import CorrectedData
 from .explain_keys import KeyExplainer
@@ -18,9 +20,12 @@ TYPE_CHECKING = False
 if TYPE_CHECKING:
     from collections.abc import Iterable
 
-    from ..findings.finding import Finding
     from ..syntax.tree import Node
     from .violation import Violation
+
+
+MOST_EXPLAINED = 600
+"""Faults of form of one file that are explained: more than anybody mends at once."""
 
 
 def explain(root: Node, schema_name: str) -> list[Finding]:
@@ -35,14 +40,26 @@ def explain(root: Node, schema_name: str) -> list[Finding]:
     keys, values = KeyExplainer(data, schema), ValueExplainer(data, schema)
     found = list(CauseExplainer(data, schema).findings())
     while True:
-        violations = schema.violations(data.plain)
+        violations = schema.violations(data.plain, MOST_EXPLAINED + 1)
         misspelt = [finding for one in violations for finding in keys.correct_misspelt(one)]
-        if not misspelt:
-            break
         found += misspelt
-    for one in violations:
+        if not misspelt or len(found) > MOST_EXPLAINED:
+            break
+    for one in violations[:MOST_EXPLAINED]:
         found += _explained(one, keys, values)
-    return _each_once(found)
+    found = _drawn_together(_each_once(found))
+    return [*found, _more(found[-1])] if len(violations) > MOST_EXPLAINED else found
+
+
+def _more(last: Finding) -> Finding:
+    """Says that there are more faults than are explained."""
+    return Finding(
+        "faults-many",
+        "error",
+        last.place,
+        f"This file has more than {MOST_EXPLAINED} faults of form; only some of them are told.",
+        change="Mend these, and review it again.",
+    )
 
 
 def _explained(violation: Violation, keys: KeyExplainer, values: ValueExplainer) -> Iterable[Finding]:
@@ -55,6 +72,35 @@ def _explained(violation: Violation, keys: KeyExplainer, values: ValueExplainer)
     if "propertyNames" in violation.steps:
         return [values.wrong_name(violation)]
     return values.wrong_value(violation)
+
+
+def _drawn_together(found: list[Finding]) -> list[Finding]:
+    """The findings, those on ``3x5`` in one: whoever writes sets and repetitions so does it in every line."""
+    from .readings import RULE, are_sets_and_reps
+
+    alike = [
+        one
+        for one in found
+        if one.rule == RULE and len(one.edits) == 2 and are_sets_and_reps(one.place.excerpt)
+    ]
+    if len(alike) < 2:
+        return found
+    first, *others = alike
+    edits = tuple(
+        Edit(edit.place, edit.words, f"{edit.label}, and the others alike", also=tuple(also))
+        for edit, *also in zip(*(one.edits for one in alike), strict=True)
+    )
+    one = Finding(
+        first.rule,
+        first.severity,
+        first.place,
+        f"{first.counted[:-1]}; so in {counted_noun(len(others), 'more place')}.",
+        change=f"{first.change[:-1]}, and the others alike.",
+        where=first.where,
+        related=tuple(Related(other.place, f"{other.where}: `{other.place.excerpt}`") for other in others),
+        edits=edits,
+    )
+    return [one if each is first else each for each in found if each not in others]
 
 
 def _each_once(found: list[Finding]) -> list[Finding]:

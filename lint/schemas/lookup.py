@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from itertools import islice
+
 from .violation import Violation
 
 TYPE_CHECKING = False
@@ -24,9 +26,10 @@ class SchemaLookup:
         self.root = root
         self._validator = Draft202012Validator
 
-    def violations(self, data: dict[str, Any]) -> list[Violation]:
-        """All that a file's data break in the schema."""
-        return [Violation(error) for error in self._validator(self.root).iter_errors(data)]
+    def violations(self, data: dict[str, Any], most: int) -> list[Violation]:
+        """What a file's data break in the schema: the first ``most`` things at which the library stops."""
+        errors = self._validator(self.root).iter_errors(data)
+        return [Violation(error) for error in islice(errors, most)]
 
     def accepts(self, part: Schema, value: Any) -> bool:
         """Whether a value is valid for one part of the schema."""

@@ -108,6 +108,10 @@ def effort(words: str) -> tuple[str, str] | None:
     return (found[1] or found[3] or "rpe").lower(), found[2]
 
 
+LONGEST_SLIP = 60
+"""Letters of a word up to which it is compared with those that are known."""
+
+
 def nearest(word: str, known: Iterable[str], likeness: float = 0.7) -> str | None:
     """The known word that ``word`` most likely stands for; None where none is similar enough.
 
@@ -116,6 +120,8 @@ def nearest(word: str, known: Iterable[str], likeness: float = 0.7) -> str | Non
     from difflib import SequenceMatcher
 
     known = list(known)
+    if len(word) > LONGEST_SLIP:
+        return None
     plain = word.casefold().replace("_", " ").strip()
     spellings = {one: one for one in known}
     for said, meant in _OTHER_WORDS.items():

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from itertools import islice
+
 TYPE_CHECKING = False
 if TYPE_CHECKING:
     from typing import Any
@@ -12,6 +14,10 @@ if TYPE_CHECKING:
 
     DataPath = tuple[str | int, ...]
     """The keys and list indexes that lead from the top of the data to a value."""
+
+
+MOST_KEYS = 50
+"""Unknown keys of one mapping that are explained."""
 
 
 class Violation:
@@ -38,8 +44,9 @@ class Violation:
         return str(self.part.get("title") or last_key(self.path))
 
     def unknown_keys(self) -> list[str]:
-        """The keys of the value that the schema does not have."""
-        return [key for key in self.value if key not in self.part.get("properties", ())]
+        """The keys of the value that the schema does not have, the first `MOST_KEYS` of them."""
+        known = self.part.get("properties", ())
+        return list(islice((key for key in self.value if key not in known), MOST_KEYS))
 
 
 def last_key(path: DataPath) -> str:

@@ -18,7 +18,8 @@ if TYPE_CHECKING:
     from ..counting.set_group import SetGroup
     from ..counting.tally import Visit
     from ..counting.week import Week
-    from ..model.sessions import Pairing, Prescription, Progression
+    from ..model.pairings import Pairing
+    from ..model.sessions import Prescription, Progression
     from .sheet import Entry
 
     Told = Callable[[str], str]

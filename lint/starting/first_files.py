@@ -5,12 +5,12 @@ from __future__ import annotations
 import os
 import re
 
-from ..mending.safe_writer import NotWrittenError, replace
 from ..project.overlay import Overlay
 from ..project.review import review_on
 from ..project.workspace import Workspace
 from ..team.presets import PRESETS
 from ..text.repository import SETTINGS, shown
+from ..text.safe_writer import NotWrittenError, replace
 from .first_programme import ONLY, programme, quoted
 
 TYPE_CHECKING = False
@@ -33,15 +33,20 @@ preset: "{preset}"          # dated: a new version moves no limit and runs no ne
 """
 
 HOOK_TEXT = """\
-# Reviews programmes at each commit. Once: pip install pre-commit, then: pre-commit install
+# Reviews what each commit and each merge changes, and all that leans on it.
+# Once: pip install pre-commit, then: pre-commit install
+default_install_hook_types: [pre-commit, pre-merge-commit]
 repos:
   - repo: local
     hooks:
       - id: spotline
         name: review strength-training programmes
-        entry: spotline review --as lines --
+        entry: spotline review --as short --changed --
         language: system
         files: '\\.(programme|athlete|exercises)\\.ya?ml$|(^|/)spotline\\.yaml$'
+        always_run: true
+        verbose: true
+        stages: [pre-commit, pre-merge-commit, pre-push, manual]
         require_serial: true
 """
 

@@ -29,6 +29,7 @@ if TYPE_CHECKING:
 
     from ..findings.finding import Finding
     from ..text.places import Place
+    from ..text.repository import SourceFile
     from .tree import Node, ParserEvent
 
 try:
@@ -75,8 +76,17 @@ def _without_surrogates(content: str) -> str:
 
 def read(path: str) -> Reading:
     """The tree of the file at ``path``; where the file cannot be read, a finding says why."""
+    return _read(path, lambda: files.content(path))
+
+
+def read_file(file: SourceFile) -> Reading:
+    """The tree of a file of a repository, as `read`; a link that leads out of it is not followed."""
+    return _read(file.name, lambda: files.content_of(file))
+
+
+def _read(path: str, content_at: Callable[[], str]) -> Reading:
     try:
-        content = files.content(path)
+        content = content_at()
     except files.UnreadableError as error:
         reading = Reading(error.place.text, opened=error.opened)
         reading.findings.append(faults.unreadable(error))

@@ -32,6 +32,7 @@ NEW_RULES: dict[str, tuple[str, ...]] = {
         "day-too-long",
         "equipment-unknown",
         "impact-days-consecutive",
+        "lift-of-load-unknown",
         "our-name-unclear",
         "place-unknown",
         "read-two-ways",

@@ -12,7 +12,7 @@ from ..findings.finding import SEVERITIES, Edit, Finding, Related
 from ..model.check import checked
 from ..syntax.tree import Mapping, Scalar, Sequence
 from ..text.repository import is_inside, kind_of
-from ..wording.words import did_you_mean, near_names, plain
+from ..wording.words import did_you_mean, listed, near_names, plain, shortened
 from .presets import PRESETS, rules_after
 from .settings import LIMIT_OPTION, LIMIT_RULE, Choices, Team
 
@@ -35,6 +35,10 @@ EQUIPMENT_RULE = "equipment-unknown"
 
 COUNT_OPTION = "counting"
 """The option of every rule that says what a helping set counts; the team's ``counting`` moves them all."""
+
+
+MOST_NEAR = 50
+"""Findings of one file up to which the nearest known name is looked up for each unknown one."""
 
 
 def read_team(file: SourceFile, rules: Iterable[Rule], files: FileResolver, read: Read) -> Team:
@@ -63,6 +67,10 @@ class _SettingsReader:
         self.files = files
         self.read_file = read_file
         self.findings = findings
+
+    def near(self, name: str, known: Iterable[str]) -> list[str]:
+        """The known names that are most like an unknown one; none where a lot is wrong already."""
+        return near_names(name, known, 2) if len(self.findings) < MOST_NEAR else []
 
     def say(self, rule: str, at: Node, counted: str, near: list[str]) -> None:
         """A finding on a name that nobody knows, with the nearest known ones."""
@@ -228,9 +236,7 @@ class _SettingsReader:
     def rule(self, choices: Choices, name: str, entry: KeyValue) -> None:
         rule = self.rules.get(name)
         if rule is None:
-            self.say(
-                "rule-unknown", entry.key, f"There is no rule `{name}`.", near_names(name, self.rules, 2)
-            )
+            self.say("rule-unknown", entry.key, f"There is no rule `{name}`.", self.near(name, self.rules))
             return
         if isinstance(entry.value, Scalar):
             _switch(choices, name, entry.value.text)
@@ -241,12 +247,26 @@ class _SettingsReader:
         known = {option.name: option for option in rule.options}
         for key, held in entry.value.entries.items():
             if key == "severity":
-                _switch(choices, name, held.value.text if isinstance(held.value, Scalar) else "")
+                self.severity(choices, name, held.value)
             elif key not in known:
                 counted = f"The rule {name} has no limit `{key}`."
-                self.say("limit-unknown", held.key, counted, near_names(key, known, 2))
+                self.say("limit-unknown", held.key, counted, self.near(key, known))
             else:
                 self.limit(choices, rule, known[key], held.value)
+
+    def severity(self, choices: Choices, rule: str, node: Node) -> None:
+        """How serious a rule is; says so where the word is none of those that there are."""
+        word = node.text if isinstance(node, Scalar) else ""
+        if word in SEVERITIES:
+            _switch(choices, rule, word)
+        elif not self.is_said(node):
+            near = near_names(word, SEVERITIES, 1)
+            self.say(
+                "severity-unknown",
+                node,
+                f"`{shortened(word)}` is no severity: {listed(SEVERITIES, 'or')}.",
+                near,
+            )
 
     def is_group(self, name: str, at: Node) -> bool:
         """Whether a name is that of an area of the body; says so where it is none."""

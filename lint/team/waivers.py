@@ -15,6 +15,7 @@ from bisect import bisect_right
 from datetime import date
 
 from ..findings.finding import Finding
+from ..model.values import calendar_day
 from ..syntax.tree import Mapping, Scalar, Sequence
 from ..wording.words import did_you_mean, first_of, near_names
 
@@ -29,6 +30,9 @@ if TYPE_CHECKING:
     Located = Finding | DraftFinding
 
 MARK = "spotline:"
+MOST_NEAR = 50
+"""Waivers of one file for whose unknown rules the nearest known one is looked up."""
+
 PLACEHOLDER = "REASON"
 """Stands where a reason is still to be written; it is none itself."""
 
@@ -102,18 +106,23 @@ def waive(
     known = set(rules)
     holding = [one for one in waivers if one.rule in known and one.holds(today)]
     waived: list[Waived] = []
-    held = {one: _held_by(one, findings) for one in holding}
+    by_rule: dict[str, list[Finding]] = {}
     for finding in findings:
-        fitting = [one for one in holding if finding in held[one]]
+        by_rule.setdefault(finding.rule, []).append(finding)
+    fits: dict[int, list[Waiver]] = {}
+    for one in holding:
+        for finding in _held_by(one, by_rule.get(one.rule, [])):
+            fits.setdefault(id(finding), []).append(one)
+    for finding in findings:
+        fitting = fits.get(id(finding), [])
         for waiver in fitting:
             waiver.used = True
         if fitting:
             waived.append(Waived(finding, fitting[0]))
         else:
             left.append(finding)
-    for waiver in waivers:
-        elsewhere = [one for one in findings if one.rule == waiver.rule]
-        left.extend(_against(waiver, known, today, elsewhere))
+    for number, waiver in enumerate(waivers):
+        left.extend(_against(waiver, known, today, by_rule.get(waiver.rule, []), number < MOST_NEAR))
     return left, waived
 
 
@@ -135,9 +144,11 @@ _SIDES = ("and", "the", "back", "front", "outer", "inner", "bend", "straighten",
 """Words of subjects that tell nothing of what they are about."""
 
 
-def _against(waiver: Waiver, rules: set[str], today: date, elsewhere: list[Finding]) -> Iterator[Finding]:
+def _against(
+    waiver: Waiver, rules: set[str], today: date, elsewhere: list[Finding], look_up: bool
+) -> Iterator[Finding]:
     if waiver.rule not in rules:
-        near = near_names(waiver.rule, rules, 1)
+        near = near_names(waiver.rule, rules, 1) if look_up else []
         hint = did_you_mean(near) or "Write the rule's name as the finding gives it."
         yield _said("waiver-rule-unknown", "error", waiver, f"There is no rule `{waiver.rule}`.", hint)
     elif waiver.until is not None and waiver.until < today:
@@ -226,10 +237,7 @@ def _lies_in(where: str) -> Callable[[Located], bool]:
 def _day(words: str) -> date | None:
     if not re.fullmatch(_DATE, words):
         return None
-    try:
-        return date.fromisoformat(words)
-    except ValueError:
-        return None
+    return calendar_day(words)
 
 
 # Comments

@@ -6,10 +6,12 @@ import os
 import stat
 
 from .places import Text
+from .repository import is_inside
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
     from .places import Place
+    from .repository import SourceFile
 
 LONGEST_FILE = 4_000_000
 """The size limit: bytes of a file, or characters of a text that is already decoded."""
@@ -45,7 +47,7 @@ class NotOpenedError(UnreadableError):
 
 
 class TooLargeError(UnreadableError):
-    """The file has more than `LONGEST_FILE` bytes."""
+    """The file has more bytes than are read of one."""
 
 
 class OtherEncodingError(UnreadableError):
@@ -70,13 +72,35 @@ class NotUtf8Error(UnreadableError):
 
 def content(path: str) -> str:
     """The text of the file at ``path``, without a byte order mark. Raises UnreadableError."""
+    return decoded(path, data(path))
+
+
+def content_of(file: SourceFile) -> str:
+    """The text of a file of a repository, as `content`; a link that leads out of it is not followed."""
+    return decoded(file.name, data_of(file))
+
+
+def data_of(file: SourceFile) -> bytes:
+    """The bytes of a file of a repository, as `data`; a link that leads out of it is not followed."""
+    if not is_inside(file.root, file.real):
+        raise NotOpenedError(file.name, "it is a link that leads out of the repository")
+    return data(file.name)
+
+
+def data(path: str, most: int = LONGEST_FILE) -> bytes:
+    """The bytes of the regular file at ``path``. Raises UnreadableError, also where there are over ``most``.
+
+    The one place at which bytes come from the disk.
+    """
     try:
-        data = _bytes_of(path)
+        found = _bytes_of(path, most)
     except OSError as error:
         raise NotOpenedError(path, _reason(path, error)) from error
     except ValueError as error:  # a zero byte in the name
         raise NotOpenedError(path, "no file can have this name") from error
-    return decoded(path, data)
+    if len(found) > most:
+        raise TooLargeError(Text(path, "").place(0, 0), f"more than {most} bytes")
+    return found
 
 
 def decoded(name: str, data: bytes) -> str:
@@ -97,7 +121,7 @@ def decoded(name: str, data: bytes) -> str:
         raise NotUtf8Error(text.place(at, at + 1), data[error.start], whole=error.end < len(data)) from error
 
 
-def _bytes_of(path: str) -> bytes:
+def _bytes_of(path: str, most: int) -> bytes:
     """The bytes of a regular file. Never waits for a pipe.
 
     Reads at most one byte more than the limit: enough to show that a file is too large.
@@ -110,14 +134,15 @@ def _bytes_of(path: str) -> bytes:
             kind = "it is a folder" if stat.S_ISDIR(mode) else "it is a pipe or a device, not a file"
             raise NotOpenedError(path, kind)
         with open(handle, "rb", closefd=False) as file:
-            return file.read(LONGEST_FILE + 1)
+            return file.read(most + 1)
     finally:
         os.close(handle)
 
 
 def _reason(path: str, error: OSError) -> str:
     if os.path.isdir(path):
-        return "it is a folder"
+        allowed = os.access(path, os.R_OK | os.X_OK)
+        return "it is a folder" if allowed else "it is a folder, and this account may not look into it"
     if isinstance(error, FileNotFoundError):
         return "it is a link to a file that is not there" if os.path.islink(path) else "it is not there"
     if isinstance(error, PermissionError):

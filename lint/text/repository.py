@@ -148,7 +148,11 @@ def is_marked(root: str) -> bool:
 
 
 def is_inside(root: str, path: str) -> bool:
-    """Whether a path lies in the folder ``root`` or is that folder. Both have links resolved (see `real`)."""
+    """Whether a path lies in the folder ``root`` or is that folder. Both have links resolved (see `real`).
+
+    Where the system takes names for the same that differ in case, or in the slash, so does this.
+    """
+    path, root = os.path.normcase(path), os.path.normcase(root)
     return path == root or path.startswith(root.rstrip(os.sep) + os.sep)
 
 

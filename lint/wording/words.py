@@ -46,17 +46,17 @@ def near_names(name: str, known: Iterable[str], most: int) -> list[str]:
     """The known names that are spelt most like a name that is none, the nearest first."""
     from difflib import get_close_matches
 
-    return get_close_matches(name, list(known), most)
+    return get_close_matches(name, list(known), most) if len(name) <= LONGEST_SHOWN else []
 
 
 LONGEST_SHOWN = 60
-"""Letters of a coach's words that a message repeats."""
+"""Letters of a coach's words that a message repeats, and up to which they are compared with others."""
 
 
-def shortened(words: str) -> str:
-    """A coach's words on one line, cut off with "..." if they are very long."""
+def shortened(words: str, most: int = LONGEST_SHOWN) -> str:
+    """A coach's words on one line, cut off with "..." if they are longer than ``most``."""
     line = " ".join(words.split())
-    return line if len(line) <= LONGEST_SHOWN else f"{line[: LONGEST_SHOWN - 3]}..."
+    return line if len(line) <= most else f"{line[: most - 3]}..."
 
 
 def did_you_mean(near: Sequence[str]) -> str:
@@ -146,3 +146,15 @@ def safe(words: str) -> str:
     return "".join(
         char if char.isprintable() and ord(char) not in _HIDDEN else f"\\u{ord(char):04x}" for char in words
     )
+
+
+def safe_name(name: str) -> str:
+    """A file name that cannot pass for anything else at the head of a line, such as for a message.
+
+    A colon before a digit is spelled out, as the line's first one with a line number ends the name.
+    """
+    name = f"./{safe(name)}" if name.startswith((":", "-")) else safe(name)
+    if ":" not in name:
+        return name
+    first, *others = name.split(":")
+    return first + "".join(f"\\u003a{one}" if one[:1].isdecimal() else f":{one}" for one in others)

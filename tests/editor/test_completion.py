@@ -153,7 +153,24 @@ def test_keys_that_are_there_are_not_offered_again(room: Room) -> None:
         (PLAN + "  - |", {"session", "activity", "exercises"}, {"minutes", "effort"}),
         (PLAN + "  - activity: run\n    |", {"minutes", "effort", "loads", "day"}, {"exercises", "session"}),
         (PLAN + "  - session: B\n    |", {"exercises", "day"}, {"activity", "minutes"}),
-        (PLAN + "      - |", {"exercise", "superset", "circuit", "sets"}, {"rounds"}),
+        (
+            PLAN + "      - |",
+            {"exercise", "superset", "circuit", "complex", "intervals", "own choice", "sets"},
+            {"change every"},
+        ),
+        (
+            PLAN + "      - complex:\n          - {exercise: clean, reps: 1}\n        |",
+            {"sets", "load", "every", "rest"},
+            {"reps", "circuit", "minutes"},
+        ),
+        (
+            PLAN + "      - complex: [{exercise: clean, |}]\n        sets: 3",
+            {"reps", "tempo"},
+            {"load", "sets"},
+        ),
+        (PLAN + "      - intervals: bike\n        |", {"on", "off", "rounds"}, {"load", "exercises"}),
+        (PLAN + "      - own choice: trunk\n        |", {"minutes", "trains"}, {"sets", "load"}),
+        (PLAN + "      - circuit: {|}", {"change every", "on", "for", "time cap", "rounds"}, {"load"}),
         (
             PLAN + "      - superset:\n          - exercise: dip\n            |",
             {"sets", "reps"},
@@ -659,7 +676,8 @@ def grown(room: Room, name: str, text: str, depth: int = 0) -> str:
         wanted = [
             one
             for one in offers
-            if re.search("must be there|this or", one.detail) and one.label not in ("superset", "circuit")
+            if re.search("must be there|this or", one.detail)
+            and one.label not in ("superset", "circuit", "complex", "intervals", "own choice")
         ]
         if taken and not wanted:
             break

@@ -384,6 +384,41 @@ def test_the_time_of_a_superset(opened: Open) -> None:
     )
 
 
+@pytest.mark.parametrize(
+    ("line", "needle", "words"),
+    [
+        (
+            "{circuit: {change every: 60 s, for: 10 min, exercises: [{exercise: push-up, reps: 12}, {exercise: dip, reps: 9}]}}",
+            "10 min",
+            "**10 min** by the clock for the whole circuit.",
+        ),
+        (
+            "{complex: [{exercise: clean, reps: 1}, {exercise: jerk, reps: 2}], load: 60 kg, every: 2 min, for: 8 min}",
+            "8 min",
+            "**8 min** by the clock for the whole complex.",
+        ),
+    ],
+)
+def test_the_time_of_work_by_the_clock(opened: Open, line: str, needle: str, words: str) -> None:
+    assert words in said(opened(plan(f"      - {line}\n")), needle)
+
+
+@pytest.mark.parametrize(
+    ("line", "needle", "words"),
+    [
+        (
+            "{circuit: {change every: 60 s, for: 10 min, exercises: [{exercise: dip}]}}",
+            "change every",
+            "in turn",
+        ),
+        ("{intervals: bike, rounds: 8, on: 45 s, off: 15 s}", "off", "rest after each"),
+        ("{own choice: trunk, minutes: 10, trains: [trunk]}", "trains", "called missing"),
+    ],
+)
+def test_keys_of_other_work_are_explained(opened: Open, line: str, needle: str, words: str) -> None:
+    assert words in said(opened(plan(f"      - {line}\n")), needle)
+
+
 def test_sets_on_the_clock(opened: Open) -> None:
     snapshot = opened(plan("      - {exercise: kettlebell swing, every: 60 s, for: 10 min, reps: 10}\n"))
     for needle in ("60 s", "10 min"):
@@ -573,7 +608,7 @@ team rules: [{rule: team-curls, weekly sets of: hamstrings, in: knee flexion, at
         ("programme: T", "**programme**: The name of the programme."),
         (
             "rir: 2-3",
-            "**rir**: Repetitions left in reserve at the end of a set, 0-10, halves allowed; to failure is none.",
+            "**rir**: Repetitions left in reserve at the end of a set, 0-10, halves allowed: 2, 1-2, 3+, 1/1/0 (one for each set); to failure is none.",
         ),
         ("rest: 3", "**rest**: Rest between sets: 90 s, 3 min, 2-3 min."),
         (

@@ -8,8 +8,8 @@ import pytest
 
 from spotline.lint.counting.ledger import Ledger
 from spotline.lint.editor.documents.snapshot import Snapshot
-from spotline.lint.editor.explain.areas import bounds_of_group, judged_groups
 from spotline.lint.editor.features.week_table import week_table
+from spotline.lint.weighing.holdings import Bounds
 
 Build = Callable[..., Ledger]
 
@@ -142,12 +142,7 @@ def test_limits_and_floors_are_marked_as_the_review_judges_them(opened: Callable
     (ledger,) = review.ledgers
 
     def page(week: int) -> str:
-        return week_table(
-            ledger,
-            week,
-            lambda group: bounds_of_group(group, review.team, snapshot.workspace, ledger),
-            judged_groups(review.team, snapshot.workspace, ledger),
-        )
+        return week_table(ledger, week, Bounds(snapshot.workspace.rules, review.team))
 
     # 12 + 10 = 22 against the default 20; 2 against the floor of 4, which holds for what is in the focus
     assert "| chest | 22 **over** | 22 | at most 20 | Mon |" in page(1)

@@ -351,6 +351,7 @@ PARSERS: dict[str, Callable[[Any], object]] = {
     "time": quantities.duration,
     "length": quantities.length,
     "tempo": quantities.tempo,
+    "workingBest": lambda value: quantities.spelt("workingBest", value, quantities.percent),
     "distance": quantities.distance,
     "velocity": quantities.velocity,
     "percent": quantities.percent,

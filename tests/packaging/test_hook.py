@@ -79,6 +79,11 @@ class Team:
         )
         return done.returncode, done.stdout
 
+    def program(self, *words: str) -> tuple[int, str]:
+        """Exit code and print of the program that the hook has installed."""
+        (found,) = Path(self.environment["PRE_COMMIT_HOME"]).glob("repo*/py_env*/bin/spotline")
+        return self.run(str(found), *words)
+
     def sound(self, *words: str) -> str:
         """What a command printed that must succeed."""
         code, printed = self.run(*words)
@@ -140,7 +145,7 @@ def test_an_edit_of_an_athlete_file_reviews_the_programmes_that_name_it(team: Te
 
 @pytest.mark.parametrize("name", ["-legs.programme.yaml", "--as.programme.yml", "two words.programme.yaml"])
 def test_an_awkward_file_name_is_still_a_file_name(team: Team, name: str) -> None:
-    text = CARELESS.replace("../athletes", "athletes")
+    text = CARELESS.replace("../athletes/orla.athlete.yaml", "{name: Nia}")
     team.write(name, text)
     assert f"{name}:{place(text, 'stiff-leg')}: warning: knee-flexion-missing: " in team.commit_is_blocked()
     team.write(name, text.replace("leg extension", "seated leg curl", 1))
@@ -167,3 +172,134 @@ def test_the_mending_hook_writes_what_is_certain_and_stops_that_commit(team: Tea
     team.write("athletes/orla.athlete.yaml", ATHLETE + "age: 31\n")
     team.write(PROGRAMME, SOUND.replace("Legs before", "Legs long before"))
     team.commit_passes()
+
+
+DESK = """\
+programme: At the desk
+athlete: ../athletes/pim.athlete.yaml
+goal: general health
+focus: [trunk]
+starts: 2026-01-05
+weeks: 4
+sessions:
+  - session: A
+    exercises: [{exercise: front plank, sets: 3, hold: 30 s, rest: 1 min}]
+  - session: B
+    exercises: [{exercise: side plank, sets: 3, hold: 30 s, side: each, rest: 1 min}, {exercise: quay stretch, sets: 2}]
+"""
+OWN = "exercises:\n  - name: quay squat\n    implement: barbell\n    path: {hip: [90, 0], knee: [100, 0], ankle: 20}\n"
+
+
+def test_twelve_commits(team: Team) -> None:
+    """What a season brings: each is passed or blocked for what it does to the files that lean on it."""
+    athlete = "athletes/orla.athlete.yaml"
+    done: list[str] = []
+
+    def passes(what: str) -> str:
+        printed = team.sound("git", "commit", "--message", what)
+        done.append(what)
+        return printed
+
+    def blocked(what: str) -> str:
+        done.append(what)
+        return team.commit_is_blocked()
+
+    team.write("menu.txt", "porridge\n")
+    assert "Reviewed" not in passes("1 an unrelated change: nothing is reviewed")
+
+    team.sound("git", "mv", athlete, "athletes/orla-b.athlete.yaml")
+    printed = blocked("2 an athlete's file is renamed: its programmes no longer find it")
+    assert f"{PROGRAMME}:2:10: error: athlete-missing: " in printed
+    assert "Write ../athletes/orla-b.athlete.yaml" in printed
+    team.write(PROGRAMME, SOUND.replace("orla.", "orla-b."))
+    assert "Reviewed 1 programme, 1 athlete file" in passes("3 the path is mended, and the rename passes")
+
+    team.sound("git", "rm", "--quiet", "athletes/orla-b.athlete.yaml")
+    assert "athlete-missing" in blocked("4 the athlete's file is deleted, and nothing else")
+    team.sound("git", "reset", "--quiet", "--hard")
+
+    team.write("spotline.yaml", "weekly limits: {quadriceps: 4}\n")
+    printed = blocked("5 a limit is lowered below what programmes hold")
+    assert PROGRAMME in printed
+    assert "weekly-sets-over-limit" in printed
+    team.write("spotline.yaml", "weekly limits: {quadriceps: 18}\nexercises: [quay.exercises.yaml]\n")
+    team.write("quay.exercises.yaml", OWN)
+    team.write(PROGRAMME, SOUND.replace("orla.", "orla-b.").replace("back squat", "quay squat"))
+    passes("6 exercises of the team's own are used")
+
+    team.write("quay.exercises.yaml", OWN.replace("quay squat", "dock squat"))
+    printed = passes("7 the exercises file changes: a note says which lift is no longer known")
+    assert f"{PROGRAMME}:11:20: note: exercise-unknown: `quay squat`" in printed
+    team.sound("git", "reset", "--quiet", "--hard", "HEAD~1")
+
+    team.write("athletes/orla-b.athlete.yaml", ATHLETE + "equipment: [dumbbells]\n")
+    printed = blocked("8 equipment is taken away")
+    assert "equipment-missing" in printed
+    assert PROGRAMME in printed
+    team.sound("git", "reset", "--quiet", "--hard")
+
+    team.write("athletes/pim.athlete.yaml", "name: Pim\nlevel: novice\n")
+    team.write("programmes/desk.programme.yaml", DESK)
+    printed = passes("9 a programme of another athlete: its notes are shown, and nothing of Orla's")
+    assert ": note: " in printed
+    assert PROGRAMME not in printed
+
+    team.write(
+        PROGRAMME, SOUND.replace("orla.", "orla-b.").replace("sets: 4, reps: 5-8", "sets: 40, reps: 5-8")
+    )
+    team.sound("git", "commit", "--quiet", "--no-verify", "--message", "Past the hook")
+    record = team.program("review", "--record-known")
+    assert record[0] == 0, record[1]
+    team.sound("git", "add", "--all")
+    passes("10 what is found is put on record")
+    team.write(
+        PROGRAMME, SOUND.replace("orla.", "orla-b.").replace("sets: 4, reps: 5-8", "sets: 44, reps: 5-8")
+    )
+    assert "number-implausible" in blocked("11 what is on record gets worse")
+    team.sound("git", "reset", "--quiet", "--hard")
+
+    team.sound("git", "revert", "--no-commit", "HEAD")
+    assert "number-implausible" in blocked("12 the record is taken back: what it held blocks again")
+    team.sound("git", "reset", "--quiet", "--hard")
+
+    team.sound("git", "checkout", "--quiet", "-b", "side", "HEAD")
+    team.write(
+        "programmes/more.programme.yaml", DESK.replace("pim", "lou").replace("athlete:", "note: x\nathlete:")
+    )
+    team.write("athletes/lou.athlete.yaml", "name: Lou\nlevel: novice\n")
+    team.sound("git", "commit", "--quiet", "--message", "A programme of Lou's")
+    team.sound("git", "checkout", "--quiet", "main")
+    team.sound("git", "rm", "--quiet", "-r", "programmes/desk.programme.yaml")
+    team.sound("git", "commit", "--quiet", "--message", "Desk work is over")
+    team.sound("git", "merge", "--no-commit", "--no-ff", "side")
+    team.sound("git", "mv", "athletes/lou.athlete.yaml", "athletes/lu.athlete.yaml")
+    assert "programmes/more.programme.yaml" in blocked("13 a merge that breaks what it brings")
+    team.sound("git", "mv", "athletes/lu.athlete.yaml", "athletes/lou.athlete.yaml")
+    passes("14 a merge")
+    assert len(done) == 14
+
+
+def test_over_all_files_and_over_a_range_as_ci_does(team: Team) -> None:
+    team.write(PROGRAMME, CARELESS)
+    team.sound("git", "commit", "--no-verify", "--message", "Past the hook")
+    base = team.head()
+    assert "Reviewed" not in team.sound(sys.executable, "-m", "pre_commit", "run")
+    code, printed = team.run(sys.executable, "-m", "pre_commit", "run", "--all-files")
+    assert code == 1
+    assert "Reviewed 1 programme, 1 athlete file" in printed
+    team.write("athletes/pim.athlete.yaml", "name: Pim\n")
+    team.sound("git", "commit", "--quiet", "--message", "Pim")
+    words = ["-m", "pre_commit", "run", "--from-ref", base, "--to-ref", "HEAD"]
+    assert "Reviewed 1 athlete file" in team.sound(sys.executable, *words)
+    code, printed = team.run(sys.executable, *[base + "~1" if word == base else word for word in words])
+    assert code == 1
+    assert "Reviewed 1 programme, 2 athlete files" in printed
+
+
+def test_what_git_does_not_hold_is_no_part_of_a_commit(team: Team) -> None:
+    (team.folder / "programmes/draft.programme.yaml").write_text(CARELESS)
+    (team.folder / "athletes/pim.athlete.yaml").write_text("name: Pim\n")
+    team.write("menu.txt", "porridge\n")
+    team.commit_passes()
+    team.write("programmes/desk.programme.yaml", DESK)
+    assert "athlete-not-in-git" in team.commit_is_blocked()

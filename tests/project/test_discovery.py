@@ -10,7 +10,8 @@ from pathlib import Path
 
 import pytest
 
-from spotline.lint.project.review import record_known, review
+from spotline.lint.mending.record import record_known
+from spotline.lint.project.review import review
 
 DAY = date(2026, 1, 5)
 

@@ -544,3 +544,12 @@ class TestBroken:
         team = settings(text)
         assert not team.findings
         assert team.folders[0][1].moved[LIMIT]["groups"] == {"chest": 10.0, "lats": 9.0}
+
+
+@pytest.mark.parametrize("written", ["fatal", "[error]", "{a: b}", "skip it", "5"])
+def test_a_severity_that_there_is_not(reviewed: Callable[..., Review], written: str) -> None:
+    settings = f"rules: {{rep-range-narrow: {{severity: {written}}}}}\n"
+    result = reviewed("programme: A\nsessions: []\n", {"spotline.yaml": settings})
+    assert result.exit_code == 2
+    (file,) = [one for one in result.files if one.kind == "team"]
+    assert {one.rule for one in file.findings} <= {"severity-unknown", "value-unknown", "value-unreadable"}

@@ -8,6 +8,7 @@ from ...findings.finding import SEVERITIES
 from ...reporters.rules_text import ground_of
 from ...team.read_settings import COUNT_OPTION, shown
 from ...wording.words import plain
+from ..explain.markdown import md
 from .candidates import Candidate
 from .catalogue_candidates import areas
 
@@ -84,7 +85,7 @@ def _option(scope: CandidateScope, rule_name: str, name: str) -> Option | None:
 
 
 def _rule(rule: Rule, detail: str) -> Candidate:
-    return Candidate(rule.name, "rule", detail, rule.why)
+    return Candidate(rule.name, "rule", detail, md(rule.why))
 
 
 def _ground(option: Option) -> str:

@@ -129,7 +129,7 @@ class Lens:
     """A line shown above the text from ``start`` to ``end``.
 
     A click on it opens the table of the ``week`` (from 1) for the athlete at index ``athlete`` of the
-    programme's. Where ``week`` is None, it can only be read.
+    programme's. Where ``week`` is None, it opens what changed since the last commit.
     """
 
     __slots__ = ("athlete", "end", "start", "title", "week")

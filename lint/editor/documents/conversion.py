@@ -37,6 +37,9 @@ SYMBOL_KINDS = {
     "prescription": types.SymbolKind.Field,
 }
 
+CHANGES_COMMAND = "spotline.changes"
+"""The command that says what changed since the last commit."""
+
 WEEK_COMMAND = "spotline.week"
 """The command that opens a week's table."""
 
@@ -173,12 +176,13 @@ class ProtocolConverter:
             yield from self.flat_symbols(symbol.children, symbol.name)
 
     def lens(self, lens: Lens) -> types.CodeLens:
-        """A code lens; without a week it has no command."""
-        arguments: list[object] = [self._text_document.uri, lens.week, lens.athlete]
+        """A code lens, which opens the table of its week; without one, what changed since the last commit."""
+        uri = self._text_document.uri
+        week: list[object] = [uri, lens.week, lens.athlete]
         command = (
-            types.Command(lens.title, "")
+            types.Command(lens.title, CHANGES_COMMAND, None, [uri])
             if lens.week is None
-            else types.Command(lens.title, WEEK_COMMAND, None, arguments)
+            else types.Command(lens.title, WEEK_COMMAND, None, week)
         )
         return types.CodeLens(self.range(lens.start, lens.end), command)
 

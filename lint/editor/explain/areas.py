@@ -5,7 +5,6 @@ from __future__ import annotations
 from ...body import catalogue
 from ...counting.credits import DIRECT
 from ...engine.limits import Situation
-from ...engine.run import run
 from ...reporters.exercises_text import gathered
 from ...wording.words import first_of, listed, sets_of
 from .counts import HALF_NOTE, days_of, sets_by_exercise
@@ -85,24 +84,6 @@ def limits_of_group(name: str, team: Team, workspace: Workspace, ledger: Ledger 
         least = limits[UNDER_FLOOR].number("least")
         lines.append(f"at least {least:g} a week where it is meant to grow (`{UNDER_FLOOR}`)")
     return bullets(lines)
-
-
-def bounds_of_group(
-    name: str, team: Team, workspace: Workspace, ledger: Ledger
-) -> tuple[float | None, float | None]:
-    """The fewest and the most sets a week that the rules want of a group; None where they name no number."""
-    limits = _limits(team, workspace, ledger)
-    is_held = UNDER_FLOOR in limits and _is_held_to_floor(name, ledger)
-    least = limits[UNDER_FLOOR].number("least") if is_held else None
-    return least, _most(name, limits[OVER_LIMIT])[0] if OVER_LIMIT in limits else None
-
-
-def judged_groups(team: Team, workspace: Workspace, ledger: Ledger) -> dict[tuple[int, str], str]:
-    """``over`` or ``under``, by week and group: what the two rules find, even if it is not said."""
-    words = {OVER_LIMIT: "over", UNDER_FLOOR: "under"}
-    rules = [rule for rule in workspace.rules if rule.name in words and team.runs(rule)]
-    hits, _ = run(rules, ledger, team.choices.moved, team.choices.severities, preset=team.choices.preset)
-    return {(week, hit.draft.group): words[hit.rule.name] for hit in hits for week in hit.weeks}
 
 
 def _limits(team: Team, workspace: Workspace, ledger: Ledger | None) -> dict[str, Limits]:

@@ -15,8 +15,9 @@ if TYPE_CHECKING:
     from collections.abc import Collection, Iterable, Sequence
 
     from ...body.catalogue import Exercise
+    from ...counting.counts import Count
     from ...counting.ledger import Ledger
-    from ...counting.tally import Count, Tally, Visit
+    from ...counting.tally import Tally, Visit
     from ...counting.week import Week
     from ...model.sessions import Prescription
 

@@ -26,6 +26,11 @@ def md(words: str) -> str:
     return _MARKUP.sub(r"\\\g<0>", safe(" ".join(words.split())))
 
 
+def unmarked(words: str) -> str:
+    """The words that `md` has made safe, for where they are shown as they stand: titles, plain text."""
+    return re.sub(r"\\([\\`*_\[\]<>|~&@#!:.])", r"\1", words)
+
+
 def minutes(seconds: Range) -> str:
     """``54 min``, ``50-70 min``: whole minutes."""
     low, high = round(seconds.low / 60), round(seconds.high / 60)

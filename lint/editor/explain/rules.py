@@ -40,11 +40,11 @@ def rule_page(rule: Rule, team: Team) -> str:
     """The whole page of a rule."""
     page = Page(rule)
     return paragraphs(
-        f"**{rule.name}** ({_severity(rule, team)})",
+        f"**{md(rule.name)}** ({_severity(rule, team)})",
         page.finds,
         *page.counts,
         f"Looks at {LOOKS_AT[rule.scope]}.",
-        f"**Why:** {rule.why}",
+        f"**Why:** {md(rule.why)}",
         f"Ground: {rule.confidence}.",
         bullets(_citation(source) for source in rule.sources),
         bullets(limit(option, rule, team) for option in rule.options),
@@ -59,10 +59,10 @@ def rule_in_short(rule: Rule, team: Team) -> str:
     """The page without its examples."""
     page = Page(rule)
     return paragraphs(
-        f"**{rule.name}** ({_severity(rule, team)})",
+        f"**{md(rule.name)}** ({_severity(rule, team)})",
         page.finds,
         *page.counts,
-        f"**Why:** {rule.why}",
+        f"**Why:** {md(rule.why)}",
         bullets([*map(_citation, rule.sources), *(limit(option, rule, team) for option in rule.options)]),
     )
 

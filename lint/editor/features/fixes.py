@@ -68,7 +68,7 @@ def _own_edits(finding: Finding) -> Iterator[Fix]:
     """A fix for each edit that a finding carries; they are different ways to mend it."""
     for edit in finding.edits:
         title = f"{edit.label[:1].upper()}{edit.label[1:]}"
-        yield Fix(title, [finding], [edit], preferred=len(finding.edits) == 1)
+        yield Fix(title, [finding], [edit, *edit.also], preferred=len(finding.edits) == 1)
 
 
 # All findings of a rule

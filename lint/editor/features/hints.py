@@ -6,7 +6,7 @@ from ...syntax.tree import Mapping, Sequence
 from ..caret.readable_review import ReadableReview
 from ..documents.answers import Hint
 from ..explain.counts import HALF_NOTE, groups_in_short, groups_table
-from ..explain.effort import LoadSteps, best_lift_in_words, percent_of_best
+from ..explain.effort import LoadSteps, best_lift_in_words, best_used, percent_of_best
 from ..explain.markdown import (
     Statement,
     md,
@@ -200,8 +200,9 @@ def _load_tooltip(converted: list[tuple[SetGroup, str]]) -> str:
     """The best lift from which each load was worked out."""
     lines: dict[str, None] = {}
     for entry, words in converted:
-        if entry.strongest is not None and entry.work.load is not None:
+        best_lift = best_used(entry)
+        if best_lift is not None and entry.work.load is not None:
             who = f"{name_of(entry.programme)}: " if entry.programme.athlete else ""
-            best = best_lift_in_words(entry.strongest[0])
+            best = best_lift_in_words(best_lift[0])
             lines[f"{who}{md(entry.work.load.words)} = {md(words)}; best on file: {best}"] = None
     return "\n\n".join(lines)

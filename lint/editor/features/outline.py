@@ -7,7 +7,7 @@ from ...wording.words import counted_noun, sets_of
 from ..caret.readable_review import ReadableReview
 from ..documents.answers import Lens, Symbol
 from ..explain.counts import session_in_short
-from ..explain.markdown import Statement, merged, total_of, uncapitalised
+from ..explain.markdown import Statement, merged, total_of, uncapitalised, unmarked
 from ..explain.programme import capitalised
 
 TYPE_CHECKING = False
@@ -108,10 +108,11 @@ class _Outline:
                 yield from self.line(item)
 
     def line(self, item: Mapping) -> Iterator[Symbol]:
-        """One line, or those of a superset or circuit."""
+        """One line, or those of a superset, circuit or complex."""
         circuit = item.entries.get("circuit")
-        if "superset" in item.entries:
-            members = _items(item.entries["superset"])
+        whole_work = next((key for key in ("superset", "complex") if key in item.entries), "")
+        if whole_work:
+            members = _items(item.entries[whole_work])
         elif circuit is not None and isinstance(circuit.value, Mapping):
             members = _items(circuit.value.entries.get("exercises"))
         else:
@@ -120,9 +121,8 @@ class _Outline:
             if isinstance(member, Mapping):
                 whole = member if member.defined is None else item
                 detail = _work_of(member)
-                yield from _if_any(
-                    self.symbol(member, whole, "exercise", "prescription", iter(()), detail=detail)
-                )
+                name = next((key for key in ("intervals", "own choice") if key in member.entries), "exercise")
+                yield from _if_any(self.symbol(member, whole, name, "prescription", iter(()), detail=detail))
 
     # Other files
 
@@ -190,8 +190,10 @@ def _work_of(line: Mapping) -> str:
     if work is not None:
         return "; ".join(_work_of(group) for group in _items(work) if isinstance(group, Mapping))
     values = {key: _as_written(entry.value) for key, entry in line.entries.items()}
-    sets = values.get("sets", "")
-    each = values.get("reps") or values.get("hold") or values.get("distance") or ""
+    if "own choice" in values:
+        return f"{values.get('minutes', '')} min"
+    sets = values.get("sets") or values.get("rounds", "")
+    each = next((values[key] for key in ("reps", "hold", "distance", "on") if values.get(key)), "")
     parts = [
         f"{sets} x {each}" if sets and each else (sets and f"{sets} sets") or each,
         values.get("load", ""),
@@ -232,7 +234,7 @@ def _lenses_at(
         return
     for head, one in merged(statements, readable.review.ledgers, all_weeks)[:MOST_LENSES]:
         title = f"{capitalised(total_of(of, uncapitalised(head)))}: {one.words}"
-        yield Lens(span[0], span[1], title, min(one.weeks), one.athlete)
+        yield Lens(span[0], span[1], unmarked(title), min(one.weeks), one.athlete)
 
 
 def _week_statements(readable: ReadableReview, block: Block) -> list[Statement]:

@@ -9,37 +9,28 @@ from ...body import catalogue
 from ...counting.credits import DIRECT
 from ...model.naming import day_name
 from ...schemas.spellings import plain_spelling
+from ...weighing.holdings import WeekHoldings, in_words
 from ...wording.words import sets_of
 from ..explain.counts import HALF_NOTE, sets_by_exercise
 from ..explain.markdown import bullets, md, minutes, name_of, paragraphs, table
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
-    from collections.abc import Callable, Iterator, Mapping
+    from collections.abc import Iterator
 
     from ...counting.ledger import Ledger
     from ...counting.set_group import SetGroup
     from ...counting.week import Week
-
-    BoundsOf = Callable[[str], tuple[float | None, float | None]]
-    """The fewest and the most sets a week that are wanted of a group, None where no number is."""
+    from ...weighing.holdings import Bounds, Row
 
 COMPARED_KEYS = ("reps", "load", "rir", "rpe", "rest", "tempo", "hold", "distance")
 """Keys of a line whose values are shown where they differ from the week before."""
 
 
-def no_bounds(group: str) -> tuple[None, None]:
-    """No number is wanted of any group."""
-    return None, None
-
-
-def week_table(
-    ledger: Ledger, week_number: int, bounds: BoundsOf = no_bounds, judged: Mapping[tuple[int, str], str] = {}
-) -> str:
+def week_table(ledger: Ledger, week_number: int, bounds: Bounds | None = None) -> str:
     """The page of a week (from 1) as Markdown; where the programme has no such week, the page says so.
 
-    ``bounds`` gives the fewest and the most sets that are wanted of a group. ``judged`` says, by week and
-    group, what the rules find ``over`` or ``under`` them: the page judges nothing by itself.
+    ``bounds`` are the limits and floors that hold for the programme: the page judges by those of the tally.
     """
     weeks = ledger.weeks
     if not 1 <= week_number <= len(weeks):
@@ -48,7 +39,7 @@ def week_table(
     return paragraphs(
         f"# {_title(week)}",
         "\n".join(_sessions_table(week)) if week.visits else "No session this week.",
-        "\n".join(_groups_table(week, bounds, judged)),
+        "\n".join(_groups_table(week, bounds)),
         _nothing(week),
         f"_{HALF_NOTE} Sets with more than 5 in reserve, and work for speed, do not count for a group._",
         _difference(weeks[week_number - 2], week) if week_number > 1 else "",
@@ -83,13 +74,15 @@ def _groups(week: Week) -> list[str]:
     )
 
 
-def _groups_table(week: Week, bounds: BoundsOf, judged: Mapping[tuple[int, str], str]) -> Iterator[str]:
+def _groups_table(week: Week, bounds: Bounds | None) -> Iterator[str]:
+    held = WeekHoldings(week, (week.number,), bounds).rows("muscle") if bounds is not None else []
+    known = {row.name: row for row in held}
     rows = [
         (
             group,
-            " ".join([str(week.sets(group)), *_mark(judged.get((week.number, group)))]),
+            " ".join([str(week.sets(group)), *_mark(known.get(group))]),
             str(week.sets(group, DIRECT)),
-            _wanted(*bounds(group)),
+            _wanted(known.get(group)),
             ", ".join(day_name(week.programme.starts, day)[:3] for day in week.sets(group).days()),
         )
         for group in _groups(week)
@@ -100,15 +93,16 @@ def _groups_table(week: Week, bounds: BoundsOf, judged: Mapping[tuple[int, str],
         yield "No set that counts for a muscle group."
 
 
-def _mark(words: str | None) -> list[str]:
-    return [f"**{words}**"] if words else []
+def _mark(row: Row | None) -> list[str]:
+    return [f"**{row.mark}**"] if row is not None and row.mark else []
 
 
-def _wanted(least: float | None, most: float | None) -> str:
+def _wanted(row: Row | None) -> str:
     """``4 to 20``, ``at most 20``, ``at least 4``; empty where nothing is wanted."""
-    if least is not None and most is not None:
-        return f"{least:g} to {most:g}"
-    return f"at least {least:g}" if least is not None else f"at most {most:g}" if most is not None else ""
+    least, most = (in_words(row.values[one]) if row is not None else "" for one in ("floor", "limit"))
+    if least and most:
+        return f"{least} to {most}"
+    return f"at least {least}" if least else f"at most {most}" if most else ""
 
 
 def _nothing(week: Week) -> str:

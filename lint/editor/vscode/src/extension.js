@@ -67,6 +67,7 @@ class Server {
       vscode.commands.registerCommand("spotline.showOutput", () => this.#output.show(true)),
       vscode.commands.registerCommand("spotline.newProgramme", newProgramme),
       vscode.commands.registerCommand("spotline.showRule", (...words) => this.#showRule(...words)),
+      vscode.commands.registerCommand("spotline.showChanges", () => this.#showChanges()),
       vscode.workspace.onDidOpenTextDocument((document) => this.meet([document])),
       vscode.workspace.onDidSaveTextDocument((document) => this.meet([document])),
       vscode.workspace.onDidChangeTextDocument(({ document }) => !this.#isWanted && this.meet([document])),
@@ -187,7 +188,7 @@ class Server {
         outputChannel: this.#output,
         revealOutputChannelOn: RevealOutputChannelOn.Never,
         initializationOptions: { ...options(), showsMarkdown: true },
-        markdown: { isTrusted: { enabledCommands: ["spotline.rule", "spotline.week"] } },
+        markdown: { isTrusted: { enabledCommands: ["spotline.rule", "spotline.week", "spotline.changes"] } },
         middleware: {
           executeCommand: (name, words, next) =>
             this.#pages.has(name) ? this.#pages.show(name, words) : next(name, words),
@@ -219,6 +220,12 @@ class Server {
     this.#isWanted = true;
     this.#told.clear();
     return this.restart();
+  }
+
+  /** Shows what changed in the file at hand since the last commit. */
+  async #showChanges() {
+    const file = vscode.window.activeTextEditor?.document.uri.toString();
+    if (file) await this.#pages.show("spotline.changes", [file]);
   }
 
   /**

@@ -10,8 +10,8 @@ from pathlib import Path
 
 import pytest
 
-from spotline.lint.mending import safe_writer
-from spotline.lint.mending.safe_writer import NotWrittenError, replace
+from spotline.lint.text import safe_writer
+from spotline.lint.text.safe_writer import NotWrittenError, replace
 
 OLD, NEW = b"old: 1\n" * 40, b"new: 2\n" * 40
 
@@ -106,7 +106,7 @@ def test_an_open_file_on_windows_is_told_in_words(file: Path, monkeypatch: pytes
 
 KILLED = """
 import sys
-from spotline.lint.mending.safe_writer import replace
+from spotline.lint.text.safe_writer import replace
 path, root = sys.argv[1:]
 a, b = b"old: 1\\n" * 40, b"new: 2\\n" * 40
 print("ready", flush=True)

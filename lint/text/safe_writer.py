@@ -9,12 +9,16 @@ from __future__ import annotations
 
 import os
 import stat
+from time import sleep
 
-from ..text.repository import is_inside
+from .repository import is_inside
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
     from collections.abc import Callable
+
+PAUSES = (0.05, 0.2, 0.5)
+"""Seconds to wait for a program that holds a file open, as virus scanners and editors do."""
 
 MODE = 0o644
 """The mode of a file that is written for the first time."""
@@ -42,7 +46,7 @@ def replace(path: str, before: bytes | None, after: bytes, root: str) -> None:
         try:
             _write(partial, after, mode)
             _check(path, real, before)
-            os.replace(partial, real)
+            _put_in_place(partial, real)
         except BaseException:
             os.unlink(partial)
             raise
@@ -93,6 +97,16 @@ def _check(path: str, real: str, before: bytes | None) -> None:
         now = None
     if now != before:
         raise NotWrittenError(path, "it has changed since it was read")
+
+
+def _put_in_place(partial: str, real: str) -> None:
+    """Moves the new file over the old one; tries again on Windows, where another program may read it."""
+    for pause in PAUSES if os.name == "nt" else ():
+        try:
+            return os.replace(partial, real)
+        except PermissionError:
+            sleep(pause)
+    return os.replace(partial, real)
 
 
 def _settle(folder: str) -> None:
