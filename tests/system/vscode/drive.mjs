@@ -296,7 +296,7 @@ async function typing() {
   await keep("exercises");
   await press("Escape");
   for (const _ of "ham") await press("Backspace");
-  await type("back squat, sets: 3, reps: 5, load: 75 %, rest: 3 min");
+  await type("back squat, sets: 3, reps: 5, load: 75 %, rest: 3 min}");
   await page.waitForTimeout(1500);
   seen.kilograms = (await lines()).find((line) => line.includes("75 %"));
   await keep("kilograms");
