@@ -13,10 +13,11 @@ a module.
 
 from __future__ import annotations
 
+from .counting.counts import Count, counted_lines
 from .counting.credits import DIRECT, FRACTIONAL, TOTAL
 from .counting.ledger import Ledger, Lifter
 from .counting.set_group import SetGroup
-from .counting.tally import Count, Tally, Visit, counted_lines
+from .counting.tally import Tally, Visit
 from .counting.week import Week
 from .engine.limits import Condition, Limits, Option
 from .engine.registry import rule

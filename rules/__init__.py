@@ -19,6 +19,7 @@ FAMILIES = (
 MODULES = (
     "leg_coverage",
     "regions",
+    "directions",
     "finer_points",
     "priorities",
     "fast_work",
@@ -29,10 +30,12 @@ MODULES = (
     "repetitions",
     "load_zone",
     "feasible",
+    "stated_effort",
     "stated_loads",
     "implements",
     "rest",
     "spacing",
+    "before_events",
     "spine_days",
     "training_days",
     "exercise_order",
@@ -52,6 +55,7 @@ MODULES = (
     "plausibility",
     "two_ways",
     "equipment",
+    "places",
     "dates",
 )
 """The modules of this package that declare rules."""

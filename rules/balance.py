@@ -3,8 +3,8 @@
 from __future__ import annotations
 
 from ..lint.body import catalogue
+from ..lint.counting.counts import counted_lines
 from ..lint.counting.credits import DIRECT
-from ..lint.counting.tally import counted_lines
 from ..lint.engine.limits import Condition, Option
 from ..lint.engine.registry import rule
 from ..lint.findings.finding import Amount, found
@@ -18,9 +18,10 @@ if TYPE_CHECKING:
     from collections.abc import Iterator
 
     from ..lint.body.catalogue import Exercise, Pair, Side
+    from ..lint.counting.counts import Count
     from ..lint.counting.ledger import Ledger
     from ..lint.counting.set_group import SetGroup
-    from ..lint.counting.tally import Count, Tally
+    from ..lint.counting.tally import Tally
     from ..lint.counting.week import Week
     from ..lint.engine.limits import Limits
     from ..lint.findings.finding import DraftFinding, Severity

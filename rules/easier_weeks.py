@@ -5,7 +5,8 @@ from __future__ import annotations
 from math import ceil, floor
 
 from ..lint.counting.change import Change
-from ..lint.counting.tally import counted_lines
+from ..lint.counting.counts import counted_lines
+from ..lint.counting.set_group import UNITS_OF_LOAD
 from ..lint.engine.limits import Condition, Option
 from ..lint.engine.registry import rule
 from ..lint.findings.finding import Amount, Related, found
@@ -18,9 +19,10 @@ if TYPE_CHECKING:
     from collections.abc import Iterable, Iterator
 
     from ..lint.counting.change import PartChange
+    from ..lint.counting.counts import Count
     from ..lint.counting.ledger import Ledger
     from ..lint.counting.set_group import SetGroup
-    from ..lint.counting.tally import Count, Tally
+    from ..lint.counting.tally import Tally
     from ..lint.counting.week import Week
     from ..lint.engine.limits import Limits
     from ..lint.findings.finding import DraftFinding
@@ -199,7 +201,7 @@ def _heaviest(
     before: Iterable[SetGroup], after: Iterable[SetGroup]
 ) -> tuple[SetGroup, SetGroup, bool] | None:
     """The heaviest sets of an exercise in two weeks, and whether the later is heavier; None if not known."""
-    for unit in ("mass", "share", "percent"):
+    for unit in UNITS_OF_LOAD:
         was, now = ([entry for entry in entries if unit in entry.measured] for entries in (before, after))
         if was and now:
             most = [max(entries, key=lambda entry: entry.measured[unit]) for entries in (was, now)]
@@ -231,8 +233,9 @@ def deload_without_cut(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]
 
     Compares each week of a block marked `deload: true`, or called a deload, with the last typical week before
     the block, and each week named under `deload` with the last one before it. Wants 20 % fewer sets or
-    repetitions, or most of the hard work eased: 10 % less load, or 2 more repetitions in reserve. Silent
-    where a note says that the week is easier, and where sets could not be read.
+    repetitions, or most of the hard work eased: 10 % less load, or 2 more repetitions in reserve; or a part
+    of the sets and of the load that together comes to as much, or nearly. Silent where a note says that the
+    week is easier, and where sets could not be read.
 
     Flags:
         programme: Squat
@@ -269,6 +272,8 @@ def deload_without_cut(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]
         place, first, name = _deload(week)
         before = [other for other in typical if other.number < first]
         if place is None or not before or says(limits.names("easy words"), *_notes(week)):
+            continue
+        if Change(before[-1], week).comes_to(*map(limits.number, ("volume", "load", "effort"))):
             continue
         if ledger.recall(is_easier, week, before[-1], limits):
             continue

@@ -22,7 +22,11 @@ if TYPE_CHECKING:
     from ..lint.counting.tally import Visit
     from ..lint.engine.limits import Limits
     from ..lint.findings.finding import DraftFinding
-    from ..lint.model.sessions import Pairing, Prescription
+    from ..lint.model.pairings import Pairing
+    from ..lint.model.sessions import Prescription
+
+    Lacking = dict[Prescription, tuple[SetGroup, Exercise, tuple[str, ...]]]
+    """Lines with what they take that is not there."""
 
 
 # Equipment and room
@@ -56,14 +60,16 @@ def equipment_unknown(lifter: Lifter, limits: Limits) -> Iterator[DraftFinding]:
           equipment: [dumbbells, calf raise machine]
         sessions: [{session: Home, exercises: [{exercise: goblet squat, sets: 3, reps: 8}]}]
     """
-    for term in lifter.athlete.equipment:
+    listed_here = [(term, "equipment") for term in lifter.athlete.equipment]
+    listed_here += [(term, kit.name.words) for kit in lifter.athlete.kits for term in kit.terms]
+    for term, where in listed_here:
         if term.words not in lifter.resources.equipment and not equipment.is_known(term.words):
             near = equipment.like(term.words)
             yield found(
                 term.place,
                 equipment.unknown(term.words),
                 change=did_you_mean(near) or equipment.REMEDY,
-                where=f"{lifter.athlete.name}, equipment",
+                where=f"{lifter.athlete.name}, {where}",
                 edits=tuple(Edit(term.place, other, f"write {other}") for other in near),
             )
 
@@ -90,8 +96,11 @@ def equipment_missing(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
 
     Compares the implement and stations of every exercise with the list, the team's sets by name spelled out;
     wants each on it, in whatever usual word, or an alternative under `or` that needs no more than the list.
-    Says nothing where the athlete lists no equipment; takes a lunge without a load for one without weights. A
-    note where an item of the list is not known. One finding for the programme, with all its lines.
+    Says nothing where the athlete lists no equipment; takes a lunge without a load for one without weights,
+    and what stands in at home where the list, the name or a note says so: a bed for a bench, a table to row
+    under, a rucksack for a dumbbell. A note where an item of the list is not known, or a rucksack may be
+    meant for a bar. One finding for each place, with all its lines; where a session takes place somewhere
+    else (`where`), the list of that place counts.
 
     Flags:
         programme: At home
@@ -111,43 +120,59 @@ def equipment_missing(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
               - {exercise: dumbbell bench press, sets: 3, reps: 10}
               - {exercise: goblet squat, sets: 3, reps: 10}
     """
-    listed_pieces = ledger.equipment
-    if listed_pieces is None:
-        return
     always = limits.names("always there")
-    lacking: dict[Prescription, tuple[SetGroup, Exercise, tuple[str, ...]]] = {}
-    for _, entry in ledger.entries():
-        exercise = entry.exercise
-        if exercise is None or not entry.is_done:
+    for at in dict.fromkeys(visit.at for visit in ledger.visits):
+        listed_pieces = ledger.header.pieces(at)
+        if listed_pieces is None:
             continue
-        implement = "bodyweight" if _is_unloaded(entry, exercise) else entry.implement
-        pieces = equipment.missing(exercise, listed_pieces, always, implement)
-        if pieces and not _another_will_do(entry, listed_pieces, always):
-            lacking.setdefault(entry.prescription, (entry, exercise, pieces))
-    if not lacking:
-        return
+        lacking: Lacking = {}
+        for entry in (entry for visit, entry in ledger.entries() if visit.at == at):
+            exercise = entry.exercise
+            if exercise is None or not entry.is_done:
+                continue
+            implement = "bodyweight" if _is_unloaded(entry, exercise) else entry.implement
+            pieces = equipment.missing(exercise, listed_pieces, always, implement)
+            if pieces:
+                pieces = _not_improvised(pieces, entry, exercise, listed_pieces)
+            if pieces and not _another_will_do(entry, listed_pieces, always):
+                lacking.setdefault(entry.prescription, (entry, exercise, pieces))
+        if lacking:
+            yield _missing(ledger, limits, at, listed_pieces, lacking)
+
+
+def _missing(
+    ledger: Ledger, limits: Limits, at: str, listed_pieces: Collection[str], lacking: Lacking
+) -> DraftFinding:
     from ..lint.counting.suggestions import substitutes
 
+    always = limits.names("always there")
     (first, _, _), *others = lacking.values()
     taking: dict[tuple[str, ...], dict[str, Exercise]] = {}
     for entry, exercise, pieces in lacking.values():
         taking.setdefault(pieces, {})[_called(entry, exercise)] = exercise
     most = int(limits.number("offered"))
     offered = {
-        name: " or ".join(substitutes(ledger.header, exercise, most, always))
+        name: " or ".join(substitutes(ledger.header, exercise, most, always, at))
         for exercises in taking.values()
         for name, exercise in exercises.items()
     }
     words = _in_words(piece for pieces in taking for piece in pieces)
     unread = [shortened(item) for item in listed_pieces if not equipment.is_known(item)]
-    yield found(
+    lacks = f"at {shortened(at)}: {_what_lacks(taking)}" if at else _what_lacks(taking)
+    is_sure = not unread and not all(
+        _may_be_worn(pieces, entry, listed_pieces) for entry, _, pieces in lacking.values()
+    )
+    return found(
         first.work.places["exercise"],
-        f"{capital(_what_lacks(taking))}{_unless_unread(unread)}.",
-        severity="note" if unread else "warning",
+        f"{capital(lacks)}{_unless_unread(unread)}.",
+        severity="warning" if is_sure else "note",
         wanted="exercises for what is there",
-        change=f"{_swaps(offered)}, or write {words} under `equipment`.",
+        change=f"{_swaps(offered)}, or write {words} under `{shortened(at) or 'equipment'}`.",
         where=line_name(first.prescription),
-        subject=words,
+        subject=f"{words} at {at}" if at else words,
+        weeks=tuple(week.number for week in ledger.weeks if any(visit.at == at for visit in week.visits))
+        if at
+        else (),
         related=tuple(
             Related(
                 entry.work.places["exercise"],
@@ -157,6 +182,27 @@ def equipment_missing(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
             for entry, exercise, pieces in others
         ),
     )
+
+
+def _not_improvised(
+    pieces: tuple[str, ...], entry: SetGroup, exercise: Exercise, items: Collection[str]
+) -> tuple[str, ...]:
+    """The pieces for which nothing stands in that the list, the name or a note says."""
+    from ..lint.body.improvised import serves
+
+    texts = _texts(entry, items)
+    return tuple(piece for piece in pieces if not serves(piece, exercise, texts))
+
+
+def _may_be_worn(pieces: Iterable[str], entry: SetGroup, items: Collection[str]) -> bool:
+    """Whether a rucksack or another weight that is there may be meant for a bar."""
+    from ..lint.body.improvised import may_be_worn
+
+    return may_be_worn(pieces, _texts(entry, items))
+
+
+def _texts(entry: SetGroup, items: Collection[str]) -> tuple[str, ...]:
+    return (*items, entry.name, entry.prescription.note)
 
 
 def _is_unloaded(entry: SetGroup, exercise: Exercise) -> bool:
@@ -238,9 +284,10 @@ def _instead(others: str) -> str:
 def room_too_small(visit: Visit, limits: Limits) -> Iterator[DraftFinding]:
     """A station that more athletes need at once than can share it, in a room that the team has described.
 
-    Compares how many train together with the stations that spotline.yaml counts; wants at most 3 athletes to
-    a station in straight sets, 2 in a superset, which keeps its stations throughout, and 1 in a circuit,
-    whose athletes are spread over its exercises. Says nothing where the team states neither.
+    Compares how many train together with the stations that spotline.yaml counts, and how many share a piece
+    with the pairs that its list of equipment says there are; wants at most 3 athletes to a station in
+    straight sets, 2 in a superset, which keeps its stations throughout, and 1 in a circuit, whose athletes
+    are spread over its exercises. Says nothing where none of these is stated.
 
     Flags:
         programme: Squad
@@ -265,18 +312,22 @@ def room_too_small(visit: Visit, limits: Limits) -> Iterator[DraftFinding]:
     around = visit.programme.resources
     for item in _items(visit):
         paired = item[0].prescription.paired
-        at_once = (
-            ceil(around.together / len(item)) if paired and paired.kind == "circuit" else around.together
-        )
-        limit = paired.kind if paired else "straight sets"
-        needed: dict[str, list[SetGroup]] = {}
+        spread = len(item) if paired and paired.kind == "circuit" else 1
+        limit = paired.kind if paired and paired.kind != "complex" else "straight sets"
+        needed: dict[tuple[str, int, int], list[SetGroup]] = {}
         for entry in item:
             for piece in equipment.needs(entry.exercise, entry.implement) if entry.exercise else ():
+                stock = visit.programme.stock(piece, visit.at)
                 station = equipment.station_named(piece, around.stations)
-                if station and entry not in needed.setdefault(station, []):
-                    needed[station].append(entry)
-        for station, entries in needed.items():
-            there = around.stations[station]
+                if stock is not None and stock.shared:
+                    key = (stock.term.words, max(stock.pairs or 1, 1), ceil(stock.shared / spread))
+                elif station:
+                    key = (station, around.stations[station], ceil(around.together / spread))
+                else:
+                    continue
+                if entry not in needed.setdefault(key, []):
+                    needed[key].append(entry)
+        for (station, there, at_once), entries in needed.items():
             enough = there * limits.number(limit)
             if at_once > enough:
                 wanted = limits.words(

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from ..lint.body import catalogue
 from ..lint.counting.credits import DIRECT
 from ..lint.engine.limits import Option
 from ..lint.findings.finding import Amount
@@ -13,8 +12,9 @@ TYPE_CHECKING = False
 if TYPE_CHECKING:
     from collections.abc import Callable
 
+    from ..lint.counting.counts import Count
     from ..lint.counting.set_group import SetGroup
-    from ..lint.counting.tally import Count, Tally
+    from ..lint.counting.tally import Tally
     from ..lint.counting.week import Week
     from ..lint.model.sessions import Prescription
 
@@ -81,12 +81,6 @@ def standing_out(week: Week, count: Callable[[Week], Count], most: float) -> Set
         return None
     own = [part for part in count(week).parts if part.entry.prescription is line]
     return max(own, key=lambda part: part.sets.high).entry
-
-
-def group_of(name: str) -> str:
-    """The muscle group that a coach's word stands for; the word itself where it stands for anything else."""
-    muscles = set(catalogue.area(name) or ())
-    return next((group for group, members in catalogue.groups.items() if set(members) == muscles), name)
 
 
 def crossing(count: Count, limit: float) -> Prescription:

@@ -12,7 +12,7 @@ from ..lint.findings.finding import Amount, Related, found
 from ..lint.model.naming import line_name
 from ..lint.model.quantities import Range
 from ..lint.wording.words import counted_noun, plain, says, sets_of
-from .shared import notes_on, of_one_lift
+from .shared import bests_on_file, notes_on, of_one_lift
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -50,6 +50,12 @@ if TYPE_CHECKING:
             " repetitions at 70 %, the most on file, lie 3.4 above the mean: Zourdos and others 2021",
         ),
         Condition(
+            "some manage",
+            1.25,
+            "standard deviations above the mean, for the last of several sets: a note past it",
+            "mean and spread: Nuzzo and others 2024, read second-hand; about one lifter in ten is above that",
+        ),
+        Condition(
             "beyond the RM",
             1,
             "repetitions more than a repetition maximum says",
@@ -72,12 +78,13 @@ def more_reps_than_load_allows(entry: SetGroup, limits: Limits) -> Iterator[Draf
     set where they are written so; holds them against the curve that fits the exercise (bench press, leg press
     or the main one). Above the last load that was counted (90 %; bench press 80 %) a straight line leads to
     one repetition at 100 %. Past the mean and two standard deviations is a warning, for the last of several
-    sets with what those before it cost; past four in a first set an error. Two repetitions at 100 %, or more
-    than 100 %, are an error where it is the lift's own best; at pulls and partial lifts a note asks what it
-    is a percentage of; a single above 100 % is left alone in test weeks. Where the load comes from a best
-    lift on file, which may have grown, and at RM loads it is never more than a warning. Silent below 60 %,
-    for sets broken up (clusters, drop sets, rest-pause), open sets, exercises that only lower the load, and,
-    up to 100 %, work for speed.
+    sets with what those before it cost; past one and a quarter in such a last set a note; past four in a
+    first set an error. Two repetitions at 100 %, or more than 100 %, are an error where it is the lift's own
+    best; at pulls and partial lifts a note asks what it is a percentage of; a single above 100 % is left
+    alone in test weeks. Where the load comes from a best lift on file, which may have grown, and at RM loads
+    it is never more than a warning. Silent below 60 %, where a note says that percentages are of a training
+    maximum, for sets broken up (clusters, drop sets, rest-pause), open sets, exercises that only lower the
+    load, and, up to 100 %, work for speed.
 
     Flags:
         programme: Press
@@ -94,7 +101,7 @@ def more_reps_than_load_allows(entry: SetGroup, limits: Limits) -> Iterator[Draf
               - {exercise: bench press, sets: 3, reps: 8, rir: 2, load: 75 %}
     """
     load, reps = entry.work.load, entry.work.reps
-    if load is None:
+    if load is None or load.rough == "up to":  # less will do
         return
     if load.kind == "percent" and not entry.lowers_only and not entry.broken_up:
         beyond = _beyond_best(entry)
@@ -126,11 +133,15 @@ def more_reps_than_load_allows(entry: SetGroup, limits: Limits) -> Iterator[Draf
     ]
     if not tries:
         return
-    few = limits.number("few manage")
+    most, few = "few manage", limits.number("few manage")
     hardest = max(tries, key=_Try.fresh)
     if hardest.fresh() <= few:
         hardest = max(tries, key=_Try.tired)
     if hardest.tired() <= few:
+        most, few = "some manage", limits.number("some manage")
+    if hardest.tired() <= few or (most == "some manage" and hardest.number == 1):
+        return
+    if hardest.fresh() <= limits.number("nobody manages") and _of_a_training_maximum(entry):
         return
     certain = load.kind == "percent" and hardest.fresh() > limits.number("nobody manages")
     yield _too_many(
@@ -138,11 +149,22 @@ def more_reps_than_load_allows(entry: SetGroup, limits: Limits) -> Iterator[Draf
         _asked(entry, hardest.reps + least_left, hardest.number if hardest.fresh() <= few else 1),
         hardest.held.beyond(few),
         hardest.reps + least_left,
-        limits.worked_out(hardest.wanted(few), ("{:standard deviation} above the mean", "few manage")),
-        f"{_lighter(hardest.reps + least_left, entry.curve)},",
-        severity="error" if certain else "warning",
+        limits.worked_out(hardest.wanted(few), ("{:standard deviation} above the mean", most)),
+        f"{_lighter(hardest.cost() if most == 'some manage' else hardest.reps + least_left, entry.curve)},",
+        severity="error" if certain else "note" if most == "some manage" else "warning",
         excess=hardest.tired(),
     )
+
+
+TRAINING_MAXIMUM = ("training max", "training maxes", "training maximum", "working max", "TM")
+"""Words for a maximum that is set below the true one, so that percentages of it leave room."""
+
+
+def _of_a_training_maximum(entry: SetGroup) -> bool:
+    """Whether a note says so: on what the line stands in, or on the athlete's file."""
+    header = entry.programme
+    athlete = header.athlete.note if header.athlete else ""
+    return says(TRAINING_MAXIMUM, *notes_on(entry.prescription), header.note, athlete)
 
 
 class _Try:
@@ -289,102 +311,6 @@ def _too_many(
         group=entry.name,
         line=entry.prescription.place,
         amount=Amount(repetitions, most, "repetitions"),
-        related=(Related(entry.work.places["load"], words), *_on_file(entry)),
+        related=(Related(entry.work.places["load"], words), *bests_on_file(entry)),
         excess=excess,
     )
-
-
-def _on_file(entry: SetGroup) -> tuple[Related, ...]:
-    """The best lifts by which a load in kg was put into %."""
-    load = entry.work.load
-    if load is None or load.kind not in ("mass", "bodyweight"):
-        return ()
-    return tuple(Related(best.exercise.place, f"best lift on file: {best.load.words}") for best in entry.best)
-
-
-@rule(
-    "effort-against-load",
-    family="load",
-    severity="warning",
-    confidence="meta-analysis",
-    why="In tests to failure even lifters who manage few repetitions at this load had more left than the line"
-    " says. Guesses near failure are about one repetition out, so effort and load can hardly both be"
-    " meant.",
-    sources=("nuzzo-2024", "zourdos-2021", "hackett-2017", "rep-time-lit"),
-    options=(
-        Condition(
-            "fewest manage",
-            3,
-            "standard deviations below the mean",
-            "mean and spread: Nuzzo and others 2024; that three count is our choice; 6 repetitions at"
-            " 70 %, the fewest on file, lie 2.7 below the mean: Zourdos and others 2021",
-        ),
-        Condition("guess", 1, "repetitions by which a guess may be out", "hackett-2017"),
-        Condition("most sets", 5, "sets, since many sets tire", "common practice"),
-        Condition("shortest rest", 60, "seconds, since short rests tire", "common practice"),
-        Condition("slowest", 6, "seconds a repetition, as slow as the trials went", "rep-time-lit"),
-    ),
-)
-def effort_against_load(entry: SetGroup, limits: Limits) -> Iterator[DraftFinding]:
-    """Sets said to be far harder than their load and repetitions make them.
-
-    Takes the most repetitions and the heaviest load of a line, and what lifters with few repetitions at that
-    load (three standard deviations below the mean; below 60 % what they manage there) still have left; wants
-    the RIR, or what the RPE leaves, no more than a repetition below that. Silent where something else tires:
-    many sets, short rests, supersets and circuits, sets on the clock, slow tempo; and for open sets, sets
-    broken up and work for speed. That effort is said to be too easy for the load is another rule's matter.
-
-    Flags:
-        programme: Press
-        sessions:
-          - session: Push
-            exercises:
-              - {exercise: bench press, sets: 3, reps: 4, load: 60 %, rir: 0}  # <- here
-
-    Passes:
-        programme: Press
-        sessions:
-          - session: Push
-            exercises:
-              - {exercise: bench press, sets: 3, reps: 4, load: 60 %, rir: 2}
-    """
-    reserve, work = entry.written_reserve, entry.work
-    if reserve is None or work.load is None or not entry.in_one_go or _tires(entry, limits):
-        return
-    left: list[tuple[float, Range, Range, float]] = []
-    for reps, percent in entry.sets_apart:
-        held = curves.at_least(percent.high, entry.curve)
-        if held is None:
-            return
-        least = held.beyond(-limits.number("fewest manage")) - reps.high
-        left.append((least, reps, percent, held.mean))
-    if not left:
-        return
-    least, reps, percent, mean = min(left, key=lambda one: one[0])
-    if least <= reserve.high + limits.number("guess"):
-        return
-    key, words = ("rir", f"RIR {work.rir}") if work.rir is not None else ("rpe", f"RPE {work.rpe}")
-    about = "about" if percent.high >= curves.LOWEST else "at least"
-    heavier = curves.percent_for(reps.high + reserve.high, entry.curve)
-    yield found(
-        work.places[key],
-        f"{words} after {reps} repetitions at {work.load.words}.",
-        wanted=f"{about} {mean - reps.high:.0f} left, of {about} {mean:.0f} at {percent.high:.0f} %",
-        change=f"Take about {heavier:.0f} %, or more repetitions, or correct the {key.upper()}.",
-        where=line_name(entry.prescription),
-        related=(Related(work.places["load"], work.load.words), *_on_file(entry)),
-        excess=least,
-    )
-
-
-def _tires(entry: SetGroup, limits: Limits) -> bool:
-    """Whether more than load and repetitions makes the sets hard, or their end is left open."""
-    line, work = entry.prescription, entry.work
-    if line.paired is not None or line.every is not None or (work.reps and work.reps.open_last):
-        return True
-    if entry.sets.high > limits.number("most sets"):
-        return True
-    if work.rest is not None and work.rest.low < limits.number("shortest rest"):
-        return True
-    seconds = sum(phase or 0.0 for phase in work.tempo) if work.tempo else 0.0
-    return seconds > limits.number("slowest")

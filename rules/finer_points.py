@@ -16,9 +16,10 @@ if TYPE_CHECKING:
     from collections.abc import Iterator
 
     from ..lint.body.catalogue import Exercise
+    from ..lint.counting.counts import Count
     from ..lint.counting.ledger import Ledger
     from ..lint.counting.set_group import SetGroup
-    from ..lint.counting.tally import Count, Tally
+    from ..lint.counting.tally import Tally
     from ..lint.engine.limits import Limits
     from ..lint.findings.finding import DraftFinding
 
@@ -153,6 +154,10 @@ FINER_POINTS = (
 """What the rule on finer points looks for, in the order of the body."""
 
 
+NAMED_ONLY = ("trunk to the side",)
+"""What is looked for only where priorities or focus name it: few lifters who build size mean their waist."""
+
+
 @rule(
     "finer-points-missing",
     family="coverage",
@@ -196,8 +201,8 @@ def finer_points_missing(ledger: Ledger, limits: Limits) -> Iterator[DraftFindin
     Where size is the goal, or none is written, it looks at the priorities; for size without priorities, at
     every muscle that is meant. Other goals ask for no parts. Where a muscle gets 4 hard sets or more in a
     typical week, it wants some set somewhere in the programme for: hamstrings at long length, rectus femoris,
-    triceps with the arm overhead, side and rear shoulder, upper chest, hip abductors, adductors, and the
-    trunk to the side.
+    triceps with the arm overhead, side and rear shoulder, upper chest, hip abductors, adductors, and,
+    where priorities or focus name it, the trunk to the side.
 
     Flags:
         programme: Chest day
@@ -255,7 +260,8 @@ def _is_wanted(ledger: Ledger, point: FinerPoint) -> bool:
     goal, priority = ledger.programme.goal, ledger.programme.priority
     if goal not in BUILDING or not (priority or goal):
         return False
-    if not priority:
-        return True
     about = set(catalogue.area(point.about) or ())
-    return any(about.intersection(catalogue.area(term.words) or ()) for term in priority)
+    named = priority or (ledger.programme.focus if point.name in NAMED_ONLY else ())
+    if not named:
+        return point.name not in NAMED_ONLY
+    return any(about.intersection(catalogue.area(term.words) or ()) for term in named)

@@ -3,13 +3,13 @@
 from __future__ import annotations
 
 from ..lint.body import curves
-from ..lint.body.equipment import LOADED
+from ..lint.body.equipment import LOADED, USUAL_STEPS
 from ..lint.engine.limits import Condition, Option
 from ..lint.engine.registry import rule
 from ..lint.findings.finding import Amount, found
 from ..lint.model.naming import line_name
 from ..lint.model.quantities import NOTHING
-from ..lint.wording.words import plain
+from ..lint.wording.words import plain, says
 from .shared import capital
 
 TYPE_CHECKING = False
@@ -25,15 +25,20 @@ if TYPE_CHECKING:
 # What can be set, and with what
 
 
-USUAL_STEPS = {
-    "barbell": 2.5,
-    "trap bar": 2.5,
-    "guided bar": 2.5,
-    "dumbbell": 2,
-    "kettlebell": 4,
-    "plate": 1.25,
-}
-"""kg between the loads that advice names where no team has written its steps (common practice, no source)."""
+WITH_PLATES = ("barbell", "trap bar", "guided bar")
+
+FINE_STEP = 1.25
+"""kg between loads on a bar with a pair of discs of 0.625 kg (common practice, no source)."""
+
+SMALL_PLATES = (
+    "fractional plates", "fractional plate", "fractional discs", "fractional disc", "fractionals",
+    "micro plates", "micro plate", "microplates", "microplate", "micro discs", "change plates",
+    "change discs", "small discs", "small plates", "0.625", "0.5 kg discs", "0.25",
+)  # fmt: skip
+"""Words for plates that are smaller than those of every gym."""
+
+SMALLEST = 0.25
+"""kg from one load to the next with such plates: a pair of 0.125 kg (common practice, no source)."""
 
 
 @rule(
@@ -63,7 +68,9 @@ def load_not_settable(entry: SetGroup, limits: Limits) -> Iterator[DraftFinding]
     """A load in kg that the implement cannot be set to.
 
     Takes each kg of a line, one bell of a pair at a time; wants a whole number of the implement's steps. By
-    default only odd fractions such as 61.3 kg are spoken of; a team whose bars go up by 2.5 kg writes so.
+    default only odd fractions such as 61.3 kg are spoken of, and on a bar multiples of 1.25 kg are as good
+    (a pair of 0.625 kg discs); a team whose bars go up by 2.5 kg writes so. Who has fractional plates on
+    their list goes up by 0.25 kg.
 
     Flags:
         programme: Press
@@ -84,19 +91,31 @@ def load_not_settable(entry: SetGroup, limits: Limits) -> Iterator[DraftFinding]
     step = limits.table("steps").get(implement)
     if load is None or not step or load.unit != "kg":
         return
-    odd = [value for one in load.values for value in (one.low, one.high) if _between_steps(value, step)]
+    has_small = implement in WITH_PLATES and says(SMALL_PLATES, *(entry.programme.equipment or ()))
+    step = SMALLEST if has_small else step
+    usual = step
+    if limits.is_default("steps") and not has_small:
+        usual = FINE_STEP if implement in WITH_PLATES else USUAL_STEPS.get(implement, step)
+    odd = [
+        value
+        for one in load.values
+        for value in (one.low, one.high)
+        if _between_steps(value, step) and _between_steps(value, usual)
+    ]
     if not odd:
         return
-    usual = step if not limits.is_default("steps") else USUAL_STEPS.get(implement, step)
-    below = abs(odd[0]) // usual * usual
+    first = abs(odd[0])
+    below = first // usual * usual
     yield found(
         entry.work.places["load"],
-        f"{capital(entry.name)}: no {implement} comes to {plain(abs(odd[0]))} kg.",
-        wanted=limits.words("steps of {:kg}", ("steps", implement)),
+        f"{capital(entry.name)}: no {implement} comes to {plain(first)} kg.",
+        wanted=limits.words("steps of {:kg}", ("steps", implement))
+        if not limits.is_default("steps") and not has_small
+        else f"a load that there is, such as in steps of {plain(usual)} kg",
         change=f"Write {f'{plain(below)} or ' if below else ''}{plain(below + usual)} kg.",
         where=line_name(entry.prescription),
         group=entry.name,
-        amount=Amount(abs(odd[0]), below + step, "kg"),
+        amount=Amount(first, below + usual, "kg"),
     )
 
 

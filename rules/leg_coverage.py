@@ -5,8 +5,8 @@ from __future__ import annotations
 from math import ceil
 
 from ..lint.body import catalogue
+from ..lint.counting.counts import counted_lines
 from ..lint.counting.credits import TOTAL
-from ..lint.counting.tally import counted_lines
 from ..lint.counting.week import BUILDING
 from ..lint.engine.limits import Option
 from ..lint.engine.registry import rule

@@ -2,8 +2,8 @@
 
 from __future__ import annotations
 
+from ..lint.counting.counts import counted_lines
 from ..lint.counting.set_group import FAST_KINDS
-from ..lint.counting.tally import counted_lines
 from ..lint.engine.limits import Option
 from ..lint.engine.registry import rule
 from ..lint.findings.finding import Amount, found
@@ -16,8 +16,9 @@ if TYPE_CHECKING:
     from collections.abc import Iterator
 
     from ..lint.body.catalogue import Exercise
+    from ..lint.counting.counts import Count
     from ..lint.counting.ledger import Ledger
-    from ..lint.counting.tally import Count, Tally
+    from ..lint.counting.tally import Tally
     from ..lint.engine.limits import Limits
     from ..lint.findings.finding import DraftFinding
     from ..lint.text.places import Place

@@ -48,6 +48,7 @@ THROWN = ("jump", "throw")
             " memory",
             by=(({"level": "novice"}, 60),),
         ),
+        Condition("grown up", 18, "years, below which no load is too light", "common practice"),
         Option("strength from when older", 70, "percent of the best lift", "fragala-2019"),
         Condition(
             "older",
@@ -66,11 +67,13 @@ def load_outside_zone(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     """A main lift whose loads never come into the zone of the goal.
 
     Takes the heaviest and lightest load of each main lift in % of the best lift over the typical weeks (as
-    written, from a best lift on file, or from an RM): of the priorities where they name any, else of squats,
-    hinges and presses; for power, of loaded jumps and throws. For strength wants 80 % or more (60 % for
-    novices, 70 % at 65 and over) from each lift or another of its pattern. Wants fast loads within 30-70 %,
-    and a lightest load of at most 67 % for endurance and 85 % for size. Names three lifts at most. Silent
-    for general health, where no load is known, and for a lift some of whose hard work goes by feel.
+    written, from a best lift on file, or from an RM; the weeks before an event count for the heaviest): of
+    the priorities where they name any, else of squats, hinges and presses; for power, of loaded jumps and
+    throws. For strength wants 80 % or more (60 % for novices, 70 % at 65 and over) from each lift or another
+    of its pattern. Wants fast loads within 30-70 %, and a lightest load of at most 67 % for endurance and 85
+    % for size. Names three lifts at most. Silent for general health, where no load is known, for a lift some
+    of whose hard work goes by feel or that took another's place with its percentage, and on what is too light
+    for under-18s.
 
     Flags:
         programme: Press
@@ -92,14 +95,15 @@ def load_outside_zone(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
               - {exercise: bench press, sets: 5, reps: 5, load: 80 %}
               - {exercise: bent-over row, sets: 3, reps: 8, load: 60 %}
     """
-    lifts, goal = _main_lifts(ledger), ledger.programme.goal
+    lifts, goal = _main_lifts(ledger, limits), ledger.programme.goal
     least, most = _zone(ledger, limits)
+    number = len(ledger.weeks)
     low = _below(lifts, limits.number(least)) if least else []
     high = [lift for lift in lifts if most and lift.known and lift.span.low > limits.number(most)]
     if low:
-        yield _outside(low, goal, "below", least, limits)
+        yield _outside(low, goal, "below", least, limits, number)
     if high:
-        yield _outside(high, goal, "above", most, limits)
+        yield _outside(high, goal, "above", most, limits, number)
 
 
 def _below(lifts: list[_MainLift], least: float) -> list[_MainLift]:
@@ -113,8 +117,11 @@ def _below(lifts: list[_MainLift], least: float) -> list[_MainLift]:
     return [lift for pattern, lift in heaviest.items() if lift.span.high < least and pattern not in unknown]
 
 
-def _outside(lifts: list[_MainLift], goal: str, side: str, limit: str, limits: Limits) -> DraftFinding:
-    """The finding on lifts that stay below or above the zone."""
+def _outside(
+    lifts: list[_MainLift], goal: str, side: str, limit: str, limits: Limits, number: int
+) -> DraftFinding:
+    """The finding on lifts that stay below or above the zone, with its weeks if these are not all."""
+    weeks = tuple(sorted({week for lift in lifts for week in lift.weeks}))
     if side == "below":
         ends = [f"{lift.entry.name} up to {plain(round(lift.span.high, 1))} %" for lift in lifts]
         end = lifts[0].span.high
@@ -132,6 +139,7 @@ def _outside(lifts: list[_MainLift], goal: str, side: str, limit: str, limits: L
         change=f"{change}, or correct the goal.",
         where=line_name(lifts[0].entry.prescription),
         amount=Amount(end, limits.number(limit), "%"),
+        weeks=weeks if len(weeks) < number else (),
         related=tuple(Related(lift.place, line_name(lift.entry.prescription)) for lift in lifts[1:]),
     )
 
@@ -140,6 +148,8 @@ def _zone(ledger: Ledger, limits: Limits) -> tuple[str, str]:
     """The limits between which a goal's work lies, by name; empty where there is none."""
     goal, age = ledger.programme.goal, ledger.athlete.age if ledger.athlete else None
     if goal == "strength":
+        if age is not None and age < limits.number("grown up"):
+            return "", ""
         older = age is not None and age >= limits.number("older")
         either = ("strength from", "strength from when older") if older else ("strength from",)
         return min(either, key=limits.number), ""
@@ -160,24 +170,35 @@ class _MainLift:
         self.known = True
         self.place = entry.work.places["load"]
         self.span = span
+        self.weeks: list[int] = []
 
-    def also(self, span: Range) -> None:
+    def also(self, span: Range, week: int) -> None:
+        self.weeks.append(week)
         self.span = Range(min(self.span.low, span.low), max(self.span.high, span.high))
 
 
-def _main_lifts(ledger: Ledger) -> list[_MainLift]:
-    """The lifts whose loads are held against the zone, in the order of the programme."""
+def _main_lifts(ledger: Ledger, limits: Limits) -> list[_MainLift]:
+    """The lifts whose loads are held against the zone, in the order of the programme.
+
+    Weeks before an event, and tests, are as heavy as it gets: they count for the heaviest load alone.
+    """
     lifts: dict[Exercise, _MainLift] = {}
     by_feel: set[Exercise] = set()
-    for week in ledger.typical_weeks():
-        if week.phase == "return":
+    typical = ledger.typical_weeks()
+    for week in (*typical, *(other for other in ledger.weeks if other.is_peak and other.is_typical())):
+        if week.phase == "return" or week.rehabilitation:
             continue
         for _, entry in week.entries():
             exercise, span = entry.exercise, entry.percent
             if exercise is None or not entry.meant or not _serves_goal(entry, exercise):
                 continue
-            if span is not None:
-                lifts.setdefault(exercise, _MainLift(entry, exercise.pattern, span)).also(span)
+            if week.is_peak and (exercise not in lifts or span is None):
+                continue
+            if span is not None and not _is_of_another(entry):
+                lift = lifts.setdefault(exercise, _MainLift(entry, exercise.pattern, span))
+                lift.also(
+                    Range(max(span.low, lift.span.low), span.high) if week.is_peak else span, week.number
+                )
             elif entry.hard and entry.sets.high:
                 by_feel.add(exercise)
     for exercise in by_feel.intersection(lifts):
@@ -185,6 +206,13 @@ def _main_lifts(ledger: Ledger) -> list[_MainLift]:
     named = [lift for exercise, lift in lifts.items() if _is_priority(ledger, exercise)]
     big = [lift for exercise, lift in lifts.items() if exercise.pattern in BIG]
     return named or big or list(lifts.values())
+
+
+def _is_of_another(entry: SetGroup) -> bool:
+    """Whether its percentage is that of the lift which another takes the place of: nobody knows of what."""
+    line, load = entry.prescription, entry.work.places.get("load")
+    is_swapped = all(term.words != entry.name for term in line.names())
+    return is_swapped and any(held.place == load for group in line.groups for held in group.get("load", ()))
 
 
 def _serves_goal(entry: SetGroup, exercise: Exercise) -> bool:

@@ -304,6 +304,7 @@ def week_pasted(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
         subject="pasted week",
         related=tuple(Related(one[2][1].work.places[what], one[2][1].name) for one, what in rising[1:]),
         weeks=(numbers[2],),
+        once=True,
     )
 
 

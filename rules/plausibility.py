@@ -64,7 +64,7 @@ def number_implausible(entry: SetGroup, limits: Limits) -> Iterator[DraftFinding
               - {exercise: bench press, sets: 3, reps: 5}
     """
     work = entry.work
-    timed = entry.prescription.every is not None
+    timed = entry.prescription.on_clock
     if work.sets and work.sets.high > limits.number("most sets") and entry.hard and not timed:
         most = limits.words("at most {:set}", "most sets")
         amount = Amount(work.sets.high, limits.number("most sets"))

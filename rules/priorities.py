@@ -5,8 +5,8 @@ from __future__ import annotations
 from math import floor
 
 from ..lint.body import catalogue
+from ..lint.counting.counts import counted_lines
 from ..lint.counting.credits import DIRECT
-from ..lint.counting.tally import counted_lines
 from ..lint.engine.limits import COUNTING, Option
 from ..lint.engine.registry import rule
 from ..lint.findings.finding import Amount, found
@@ -17,7 +17,8 @@ TYPE_CHECKING = False
 if TYPE_CHECKING:
     from collections.abc import Iterator
 
-    from ..lint.counting.tally import Count, Tally
+    from ..lint.counting.counts import Count
+    from ..lint.counting.tally import Tally
     from ..lint.counting.week import Week
     from ..lint.engine.limits import Limits
     from ..lint.findings.finding import DraftFinding

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from ..lint.counting.tally import counted_lines
+from ..lint.counting.counts import counted_lines
 from ..lint.engine.limits import COUNTING, Condition, Option
 from ..lint.engine.registry import rule
 from ..lint.findings.finding import Amount, Related, found

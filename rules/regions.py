@@ -4,23 +4,19 @@ from __future__ import annotations
 
 from ..lint.body import catalogue
 from ..lint.counting.credits import TOTAL
-from ..lint.counting.tally import counted_lines
 from ..lint.counting.week import BUILDING
-from ..lint.engine.limits import Condition, Option
+from ..lint.engine.limits import Option
 from ..lint.engine.registry import rule
 from ..lint.findings.finding import Amount, found
-from ..lint.wording.words import counted_noun, first_of, listed, sets_of
+from ..lint.wording.words import counted_noun, first_of, listed
 from .shared import (
     added_for_each,
     capital,
     free_day,
+    is_cut_short,
     is_for,
     lower,
-    serves,
-    session_named,
     unless,
-    where_named,
-    where_to_add,
 )
 
 TYPE_CHECKING = False
@@ -165,93 +161,6 @@ def _muscles(parts: dict[str, tuple[str, ...]], names: list[str]) -> list[str]:
     return [muscle for name in names for muscle in parts[name]]
 
 
-PRESSES_AND_PULLS = {
-    "vertical pull": "lats",
-    "horizontal pull": "upper back",
-    "vertical push": "front shoulder",
-    "horizontal push": "chest",
-}
-"""The four directions in which the arms press and pull, and what each is for."""
-
-
-@rule(
-    "pull-or-push-missing",
-    family="coverage",
-    severity="note",
-    confidence="common practice",
-    why="In a study of muscle activity the side of the shoulder worked at 5 % of its maximum in a bench press"
-    " and at 28 % in an overhead press; drawing the shoulder blades back is work for rows. No trial says"
-    " that a block needs all four.",
-    sources=("anatomy-crossing", "campos-2020"),
-    options=(
-        Condition(
-            "fewest together",
-            6,
-            "sets of presses and pulls a week from which the upper body counts as trained",
-            "common practice",
-        ),
-    ),
-    stands_back=("rehabilitation",),
-)
-def pull_or_push_missing(week: Week, ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
-    """Upper-body training that leaves out vertical or horizontal pulling or pressing.
-
-    Counts hard sets of presses and pulls in typical weeks; from 6 on it wants each of vertical pull,
-    horizontal pull, vertical push and horizontal push somewhere in the block, as far as the focus means what
-    it trains. Where strength, power or endurance is the goal it looks at what focus or priorities name.
-
-    Flags:
-        programme: Upper
-        sessions:
-          - session: Upper
-            exercises:
-              - {exercise: bench press, sets: 3, reps: 8}  # <- here
-              - {exercise: bent-over row, sets: 3, reps: 8}
-              - {exercise: overhead press, sets: 2, reps: 8}
-
-    Passes:
-        programme: Upper
-        sessions:
-          - session: Upper
-            exercises:
-              - {exercise: bench press, sets: 3, reps: 8}
-              - {exercise: bent-over row, sets: 3, reps: 8}
-              - {exercise: overhead press, sets: 2, reps: 8}
-              - {exercise: lat pulldown, sets: 2, reps: 8}
-    """
-    turn = week.turn()
-    upper = turn.tally.for_actions(PRESSES_AND_PULLS, hard=True)
-    if not week.is_typical() or turn.a_week(upper.high) < limits.number("fewest together"):
-        return
-    goals = (*BUILDING, "general health")
-    block = ledger.judged_with(week)
-    lines = counted_lines(block.for_actions(PRESSES_AND_PULLS, hard=True))
-    if len(lines) < 2 and not (week.block.focus or week.programme.focus or week.programme.priority):
-        return
-    missing = [
-        direction
-        for direction, area in PRESSES_AND_PULLS.items()
-        if week.builds(area, goals)
-        and not (block.for_actions((direction,)) or block.leaves_open((direction,)))
-    ]
-    if missing:
-        wanted = {one: serves(one) for one in missing}
-        open_still = unless(block, missing, does=f"{'is' if len(missing) == 1 else 'are'} one")
-        yield found(
-            where_to_add(upper),
-            f"{sets_of(str(upper))} of presses and pulls{turn.words or ' a week'};"
-            f" no {listed(missing, 'or')}{open_still}.",
-            wanted="a set of each",
-            change=f"{added_for_each(ledger.header, wanted, session_named(upper))}.",
-            where=where_named(upper),
-            subject=listed(missing),
-            group=listed(missing),
-            amount=Amount(len(PRESSES_AND_PULLS) - len(missing), len(PRESSES_AND_PULLS), "directions"),
-            related=counted_lines(upper, of="presses and pulls"),
-            excess=len(missing) * upper.high,
-        )
-
-
 @rule(
     "days-per-region-few",
     family="coverage",
@@ -277,8 +186,9 @@ def days_per_region_few(week: Week, ledger: Ledger, limits: Limits) -> Iterator[
 
     Looks at typical weeks whose sessions all have days, over a full turn where they rotate. Counts the days
     with a set that trains a muscle of the region, be it as a helper, and days whose activities load it; wants
-    2 for each region that the focus means. A region that gets nothing in the whole programme is left to
-    another rule.
+    2 for each region that the focus means; a note where only one has fewer. A region that gets nothing in
+    the whole programme is left to another rule, and so is a week alone with fewer sessions than those around
+    it, a holiday.
 
     Flags:
         programme: Two days
@@ -295,7 +205,6 @@ def days_per_region_few(week: Week, ledger: Ledger, limits: Limits) -> Iterator[
             day: thursday
             exercises:
               - {exercise: leg press, sets: 2, reps: 10}
-              - {exercise: overhead press, sets: 2, reps: 10}
               - {exercise: lat pulldown, sets: 2, reps: 10}
 
     Passes:
@@ -317,7 +226,7 @@ def days_per_region_few(week: Week, ledger: Ledger, limits: Limits) -> Iterator[
               - {exercise: lat pulldown, sets: 2, reps: 10}
               - {exercise: dead bug, sets: 1, reps: 8}
     """
-    if week.programme.goal != "general health" or not week.is_typical():
+    if week.programme.goal != "general health" or not week.is_typical() or is_cut_short(week, ledger):
         return
     turn = week.turn()
     if not all(visit.day for visit in turn.tally.visits):
@@ -342,6 +251,7 @@ def days_per_region_few(week: Week, ledger: Ledger, limits: Limits) -> Iterator[
         session.place,
         f"{capital(first_of([f'{said[0]} of the week{mean_of_turn}', *said[1:]]))}"
         f"{unless(turn.tally, areas=few, does='adds to it')}.",
+        severity="warning" if len(few) > 1 else "note",
         wanted=limits.words("{:day} or more for each major region", "days"),
         change=f"{capital('; '.join(_added_to(week, *one) for one in lacking.items()))}.",
         where=session.name,

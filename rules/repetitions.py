@@ -3,9 +3,9 @@
 from __future__ import annotations
 
 from ..lint.body import catalogue
+from ..lint.counting.counts import counted_lines
 from ..lint.counting.credits import DIRECT
 from ..lint.counting.effort import reserve_of, rpe_of
-from ..lint.counting.tally import counted_lines
 from ..lint.engine.limits import Condition
 from ..lint.engine.registry import rule
 from ..lint.findings.finding import Edit, Related, found
@@ -17,9 +17,9 @@ TYPE_CHECKING = False
 if TYPE_CHECKING:
     from collections.abc import Iterator
 
+    from ..lint.counting.counts import Count
     from ..lint.counting.ledger import Ledger
     from ..lint.counting.set_group import SetGroup
-    from ..lint.counting.tally import Count
     from ..lint.counting.week import Week
     from ..lint.engine.limits import Limits
     from ..lint.findings.finding import DraftFinding

@@ -19,7 +19,8 @@ if TYPE_CHECKING:
     from ..lint.counting.tally import Visit
     from ..lint.engine.limits import Limits
     from ..lint.findings.finding import DraftFinding
-    from ..lint.model.sessions import Pairing, Prescription, Work
+    from ..lint.model.pairings import Pairing
+    from ..lint.model.sessions import Prescription, Work
 
 
 @rule(
@@ -104,7 +105,11 @@ def _heavy(entry: SetGroup, limits: Limits) -> str:
         return ""
     percent = entry.percent
     if load is not None and percent is not None and percent.low >= limits.number("heavy"):
-        share = "" if load.kind == "percent" else f", {percent.low:.0f} % of the best lift"
+        share = (
+            ""
+            if load.kind == "percent" and entry.counted_from == 100
+            else f", {percent.low:.0f} % of the best lift"
+        )
         return f"of {reps} at {load.words}{share}"
     if reps.high <= few and reserve is not None and reserve.high <= limits.number("most left"):
         return f"of {reps} with {entry.reserve_in_words}"

@@ -4,8 +4,8 @@ from __future__ import annotations
 
 from ..lint.body import restrictions
 from ..lint.engine.registry import rule
-from ..lint.findings.finding import Related, found
-from ..lint.model.naming import line_name
+from ..lint.findings.finding import Amount, Related, found
+from ..lint.model.naming import line_name, when_spared
 from ..lint.wording.words import counted_noun, first_of
 from .shared import MOST_NAMED, also, capital, each_line, named_at, names_of, with_the
 
@@ -37,10 +37,10 @@ if TYPE_CHECKING:
 def protected_area_loaded(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     """An exercise that loads an area, or is a movement, that the athlete protects.
 
-    Looks at every line; wants none that moves or trains what the athlete's file says to spare, on the side
-    that it names, but what is written there as agreed. One finding for each restriction. In a stated stage of
-    rehabilitation an area may be loaded, for that is what the stage is for; a movement to be avoided still is
-    to be avoided.
+    Looks at every line in the weeks, or between the days, in which the restriction holds; wants none that
+    moves or trains what the athlete's file says to spare, on the side that it names, but what is written
+    there as agreed. One finding for each restriction. In a stated stage of rehabilitation an area may be
+    loaded, for that is what the stage is for; a movement to be avoided still is to be avoided.
 
     Flags:
         programme: Press
@@ -66,8 +66,11 @@ def protected_area_loaded(ledger: Ledger, limits: Limits) -> Iterator[DraftFindi
         weeks = []
         for week in ledger.weeks:
             healing = restriction.kind == "area" and week.rehabilitation
-            entries = () if healing else week.entries()
-            held = [entry for _, entry in entries if _loads(entry, spared)]
+            held = [
+                entry
+                for visit, entry in (() if healing else week.entries())
+                if _loads(entry, spared) and ledger.header.is_spared(restriction, week.number, visit.day)
+            ]
             if held:
                 loading += held
                 weeks.append(week.number)
@@ -101,7 +104,11 @@ def _loaded(
         subject=f"{restriction.kind}: {subject.words}",
         related=(
             *also(others, "this too"),
-            Related(subject.place, f"protected, as advised by {adviser}"),
+            Related(
+                subject.place,
+                " ".join(filter(None, ("protected", when_spared(restriction))))
+                + f", as advised by {adviser}",
+            ),
         ),
         weeks=weeks,
     )
@@ -181,7 +188,8 @@ def restriction_review_past(lifter: Lifter, limits: Limits) -> Iterator[DraftFin
     """A restriction whose review date is past.
 
     Looks at the date under `review on` of everything that the athlete protects; wants it today or later.
-    Silent where all of the athlete's dated programmes had ended by then: nobody trains by them any more.
+    Silent where all of the athlete's dated programmes had ended by then: nobody trains by them any more; and
+    where the restriction itself is over.
 
     Flags:
         programme: Press
@@ -201,7 +209,8 @@ def restriction_review_past(lifter: Lifter, limits: Limits) -> Iterator[DraftFin
     """
     for restriction in lifter.athlete.protect:
         due = restriction.review_on
-        if due is not None and due < lifter.today and _trains_after(lifter, due):
+        over = restriction.ends is not None and restriction.ends < lifter.today
+        if due is not None and due < lifter.today and not over and _trains_after(lifter, due):
             yield found(
                 restriction.subject.place,
                 f"`{restriction.subject.words}` was due for review on {due},"
@@ -216,3 +225,50 @@ def _trains_after(lifter: Lifter, day: date) -> bool:
     """Whether a programme of the athlete runs on a later day, or does not say when it ends."""
     ends = [plan.ends for plan in lifter.plans]
     return not ends or any(end is None or end > day for end in ends)
+
+
+@rule(
+    "restriction-weeks-beyond",
+    family="care",
+    severity="warning",
+    confidence="fact",
+    why="What is to be spared in weeks that no programme has is looked for nowhere.",
+    sources=(),
+)
+def restriction_weeks_beyond(lifter: Lifter, limits: Limits) -> Iterator[DraftFinding]:
+    """A restriction in weeks that none of the athlete's programmes has.
+
+    Weeks of a restriction count from the first week of each programme. Looks at the last of them; wants it to
+    be a week of the athlete's longest programme. Silent where no programme names the athlete.
+
+    Flags:
+        programme: Press
+        athlete:
+          name: Ida
+          protect:
+            - {movement: overhead pressing, in weeks: 3-6, advised by: physiotherapist}  # <- here
+        weeks: 4
+        sessions: [{session: Upper, exercises: [{exercise: bench press, sets: 3, reps: 8}]}]
+
+    Passes:
+        programme: Press
+        athlete:
+          name: Ida
+          protect:
+            - {movement: overhead pressing, in weeks: 3-4, advised by: physiotherapist}
+        weeks: 4
+        sessions: [{session: Upper, exercises: [{exercise: bench press, sets: 3, reps: 8}]}]
+    """
+    longest = max((len(plan.weeks) for plan in lifter.plans), default=0)
+    for restriction in lifter.athlete.protect:
+        last = max((end for _, end in restriction.in_weeks), default=0)
+        if last > longest > 0:
+            yield found(
+                restriction.subject.place,
+                f"`{restriction.subject.words}` is spared {when_spared(restriction)};"
+                f" the longest programme has {counted_noun(longest, 'week')}.",
+                wanted="weeks of a programme",
+                change="Correct the weeks, or write `from:` and `until:` with dates.",
+                where=f"{lifter.athlete.name}, protect",
+                amount=Amount(last, longest, "weeks"),
+            )

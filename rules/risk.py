@@ -76,13 +76,28 @@ def failure_without_spotter(ledger: Ledger, limits: Limits) -> Iterator[DraftFin
         worked_out = f" ({words})" if words else ""
         yield found(
             named_at(unsaid[0]),
-            f"{capital(first_of(names_of(unsaid)))} to failure{worked_out} with no spotter or safety bars"
-            " noted.",
+            f"{capital(first_of(names_of(unsaid)))} {_how_hard(unsaid)}{worked_out} with no spotter or"
+            " safety bars noted.",
             wanted="a way out of a failed lift",
             change="Note the spotters, pins or safety bars, or leave 1 in reserve.",
             where=line_name(unsaid[0].prescription),
-            related=tuple(also(unsaid[1:], "to failure too")),
+            related=tuple(also(unsaid[1:], "here too")),
         )
+
+
+def _how_hard(entries: list[SetGroup]) -> str:
+    """``to failure``, or ``for a maximal single``, which is no set to failure: or both."""
+    singles = [_is_single(entry) for entry in entries]
+    if all(singles):
+        return "for a maximal single"
+    return "to failure or for a maximal single" if any(singles) else "to failure"
+
+
+def _is_single(entry: SetGroup) -> bool:
+    reps, load = entry.work.reps, entry.work.load
+    if reps is None:
+        return load is not None and load.kind == "rm" and load.span is not None and load.span.high == 1
+    return not reps.open_last and reps.a_set().high == 1
 
 
 def _can_pin(entry: SetGroup) -> bool:

@@ -4,8 +4,8 @@ from __future__ import annotations
 
 from math import ceil
 
-from ..lint.counting.set_group import ramp_up
-from ..lint.counting.tally import counted_lines
+from ..lint.counting.counts import counted_lines
+from ..lint.counting.tally import ramp_up
 from ..lint.engine.limits import COUNTING, Condition, Option
 from ..lint.engine.registry import rule
 from ..lint.findings.finding import Amount, Related, found
@@ -19,8 +19,9 @@ if TYPE_CHECKING:
     from collections.abc import Iterable, Iterator
 
     from ..lint.body.catalogue import Exercise
+    from ..lint.counting.counts import Count
     from ..lint.counting.set_group import SetGroup
-    from ..lint.counting.tally import Count, Tally, Visit
+    from ..lint.counting.tally import Tally, Visit
     from ..lint.counting.week import Week
     from ..lint.engine.limits import Limits
     from ..lint.findings.finding import DraftFinding
@@ -212,7 +213,7 @@ def _is_taxing(entry: SetGroup, limits: Limits) -> bool:
     if not entry.hard or reps is None or reps.low < limits.number("repetitions"):
         return False
     if entry.reserve is None:
-        return entry.prescription.every is None
+        return not entry.prescription.on_clock
     return entry.reserve.low <= limits.number("hard set")
 
 

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from ..lint.counting.tally import counted_lines
+from ..lint.counting.counts import counted_lines
 from ..lint.engine.limits import COUNTING, Condition, Option
 from ..lint.engine.registry import rule
 from ..lint.findings.finding import Amount, found
@@ -13,9 +13,9 @@ TYPE_CHECKING = False
 if TYPE_CHECKING:
     from collections.abc import Iterator, Sequence
 
+    from ..lint.counting.counts import Count
     from ..lint.counting.ledger import Ledger
     from ..lint.counting.set_group import SetGroup
-    from ..lint.counting.tally import Count
     from ..lint.counting.week import Week
     from ..lint.engine.limits import Limits
     from ..lint.findings.finding import DraftFinding
@@ -53,8 +53,8 @@ def sets_step_large(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
 
     Compares the hard sets of each week, helping ones as half, with the fullest of the four weeks before;
     wants no more than 6 above it. A note past that, a warning past 12. No phase and no rehabilitation hides a
-    step; fewer than 4 sets are not compared with. Silent where an exercise that cannot be counted may have
-    trained the muscle before.
+    step; fewer than 4 sets are not compared with, and sets with 4 or more in reserve (RPE 6) bring no step.
+    Silent where an exercise that cannot be counted may have trained the muscle before.
 
     Flags:
         programme: Chest
@@ -135,6 +135,14 @@ def grown_in(ledger: Ledger, week: Week, limits: Limits) -> list[Growth]:
     return grown
 
 
+LIGHT_FROM = 4
+"""Repetitions in reserve, as written, from which a set is light (RPE 6): what learners grow by."""
+
+
+def _is_light(entry: SetGroup) -> bool:
+    return entry.written_reserve is not None and entry.written_reserve.low >= LIGHT_FROM
+
+
 def _most_of_all(weeks: Sequence[Week], group: str, kind: str) -> float:
     """The most sets of a group in one of some weeks, easy ones among them."""
     return max(week.sets(group, kind, hard=False).middle for week in weeks)
@@ -146,7 +154,7 @@ def _grown(week: Week, back: Sequence[Week], limits: Limits) -> list[Growth]:
     found = []
     kind, most, tiny = limits.name("counting"), limits.number("most"), limits.number("tiny")
     for group in week.groups():
-        count = week.sets(group, kind)
+        count = week.sets(group, kind).where(lambda entry: not _is_light(entry))
         if count.middle <= most:
             continue
         fullest = max((other.sets(group, kind) for other in back), key=lambda count: count.middle)

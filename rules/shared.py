@@ -10,17 +10,19 @@ from ..lint.counting.credits import DIRECT, HELPING, TOTAL
 from ..lint.findings.finding import Related
 from ..lint.model.naming import day_name, line_name
 from ..lint.model.sessions import WEEKDAYS
-from ..lint.wording.words import listed, sets_of, shortened
+from ..lint.wording.words import listed, says, sets_of, shortened
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
     from collections.abc import Callable, Iterable, Iterator, Mapping
 
     from ..lint.body.catalogue import Exercise
+    from ..lint.counting.counts import Count
     from ..lint.counting.header import ProgrammeHeader
+    from ..lint.counting.ledger import Ledger
     from ..lint.counting.set_group import SetGroup
     from ..lint.counting.suggestions import Suggestion
-    from ..lint.counting.tally import Count, Tally
+    from ..lint.counting.tally import Tally
     from ..lint.counting.week import Week
     from ..lint.findings.finding import Severity
     from ..lint.model.sessions import Prescription
@@ -79,6 +81,34 @@ def of_one_lift(one: Exercise, other: Exercise) -> bool:
     """Whether both are the snatch, the clean or the jerk, or a part or form of it."""
     words = set(one.name.split()) & set(other.name.split())
     return any(lift in words for lift in LIFTS_OF_PARTS)
+
+
+AWAY = (
+    "holiday", "holidays", "vacation", "away", "travel", "travelling", "trip", "not in week", "week off",
+    "off sick", "exams", "half term", "camp", "tour", "closed", "only in week", "one session only",
+)  # fmt: skip
+"""Words for a week in which somebody cannot train as usual."""
+
+
+def is_cut_short(week: Week, ledger: Ledger) -> bool:
+    """Whether a week alone holds fewer sessions than those around it: somebody is away, and knows.
+
+    At either end of a programme, where one week stands beside it, a note must say so.
+    """
+    at = week.number - 1
+    around = [ledger.weeks[one] for one in (at - 1, at + 1) if 0 <= one < len(ledger.weeks)]
+    if not around or any(len(other.visits) <= len(week.visits) for other in around):
+        return False
+    sessions = [visit.session.note for other in (week, *around) for visit in other.visits]
+    return len(around) == 2 or says(AWAY, week.programme.note, week.block.note, *sessions)
+
+
+def bests_on_file(entry: SetGroup) -> tuple[Related, ...]:
+    """The best lifts by which a load in kg was put into %."""
+    load = entry.work.load
+    if load is None or load.kind not in ("mass", "bodyweight"):
+        return ()
+    return tuple(Related(best.exercise.place, f"best lift on file: {best.load.words}") for best in entry.best)
 
 
 def with_the(adviser: str) -> str:

@@ -1,27 +1,28 @@
-"""Time between hard days, and between hard days and events."""
+"""Time between hard days."""
 
 from __future__ import annotations
 
 from ..lint.body import catalogue
-from ..lint.counting.credits import DIRECT, credit
-from ..lint.counting.tally import counted_lines
+from ..lint.counting.counts import counted_lines
+from ..lint.counting.credits import DIRECT
 from ..lint.engine.limits import Condition, Option
 from ..lint.engine.registry import rule
 from ..lint.findings.finding import Amount, found
-from ..lint.model.naming import day_name, line_name
-from ..lint.wording.words import first_of, listed, says
-from .shared import capital
+from ..lint.model.naming import day_name
+from ..lint.wording.words import first_of, listed, plain, says
+from .shared import LIFTS_OF_PARTS, capital
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
     from collections.abc import Iterable, Iterator
 
+    from ..lint.counting.counts import Count
     from ..lint.counting.ledger import Ledger
     from ..lint.counting.set_group import SetGroup
-    from ..lint.counting.tally import Count, Tally
+    from ..lint.counting.tally import Tally
     from ..lint.counting.week import Week
     from ..lint.engine.limits import Limits
-    from ..lint.findings.finding import DraftFinding
+    from ..lint.findings.finding import DraftFinding, Severity
     from ..lint.model.sessions import Activity, Session
 
 HOURS_A_DAY = 24
@@ -66,6 +67,18 @@ HARD_ACTIVITY = Option(
             "muscle groups",
             "common practice",
         ),
+        Condition(
+            "daily sports",
+            ("weightlifting", "weight lifting", "Olympic lifting", "weightlifter"),
+            "words in the name of a sport whose lifts are done day after day",
+            "common practice",
+        ),
+        Condition(
+            "daily from",
+            3,
+            "days a week with a snatch, clean or jerk that make it such a sport unsaid",
+            "common practice",
+        ),
     ),
     stands_back=("rehabilitation",),
 )
@@ -75,7 +88,10 @@ def sessions_too_close(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]
     Counts direct sets with at most 3 repetitions in reserve, day by day over the whole calendar; wants 48
     hours between two days that hold 4 or more for a group, 72 where those of the first go to failure. An
     activity that loads an area high makes its day hard for the muscle groups there; two activities are left
-    to whoever plans them. Days without a date or weekday are left alone.
+    to whoever plans them. Days without a date or weekday are left alone. Where both say the time of day, the
+    hours between are counted from one beginning to the other. A weightlifter snatches, cleans, pulls and
+    squats day after day: there only sets to failure are spoken of, in a note. One is known by the athlete's
+    `sport`, or by a snatch, clean or jerk on 3 days of the week.
 
     Flags:
         programme: Legs
@@ -101,9 +117,9 @@ def sessions_too_close(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]
     longest = max(limits.number("hours"), limits.number("hours after failure"))
     for index, later in enumerate(days):
         for before in reversed(days[:index]):
-            hours = (later.number - before.number) * HOURS_A_DAY
-            if hours >= longest:
+            if (later.number - before.number - 1) * HOURS_A_DAY >= longest:
                 break
+            hours = _hours_between(before, later)
             close = [
                 part
                 for part, work in later.hard.items()
@@ -111,12 +127,33 @@ def sessions_too_close(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]
                 and hours < limits.number(_needed(before.hard[part]))
                 and (work.sets or before.hard[part].sets)
             ]
+            is_daily = bool(close) and _is_daily(ledger, later.week, limits)
+            if is_daily:
+                close = [part for part in close if before.hard[part].failing]
             if close and not later.week.rehabilitation:
-                yield _too_close(before, later, close, hours, limits)
+                yield _too_close(before, later, close, hours, limits, "note" if is_daily else "warning")
+
+
+def _is_daily(ledger: Ledger, week: Week, limits: Limits) -> bool:
+    """Whether the sport itself is to lift day after day, by its name or by what the week holds."""
+    sport = ledger.athlete.sport if ledger.athlete else ""
+    if says(limits.names("daily sports"), sport):
+        return True
+    lifting = [
+        day
+        for day, tally in week.days()
+        if any(entry.exercise and says(LIFTS_OF_PARTS, entry.exercise.name) for _, entry in tally.entries())
+    ]
+    return len(lifting) >= limits.number("daily from")
 
 
 def _too_close(
-    before: _Day, later: _Day, close: list[tuple[str, str]], hours: int, limits: Limits
+    before: _Day,
+    later: _Day,
+    close: list[tuple[str, str]],
+    hours: float,
+    limits: Limits,
+    severity: Severity,
 ) -> DraftFinding:
     programme = later.week.programme
     first, second = (day_name(programme.starts, day.number) for day in (before, later))
@@ -133,7 +170,8 @@ def _too_close(
     return found(
         session.place,
         f"{capital(first_of(_worst_first(groups, before, later)))} hard on {before.words(first, close)}"
-        f"{to_failure} and {later.words(second, close)}, {hours} h apart.",
+        f"{to_failure} and {later.words(second, close)}, {plain(round(hours, 1))} h apart.",
+        severity=severity,
         wanted=limits.words("{:h}", needed),
         change=f"Move {session.name} further from {listed(activities)}, or keep it {least}."
         if activities
@@ -148,6 +186,13 @@ def _too_close(
         amount=Amount(hours, limits.number(needed), "h"),
         excess=len(groups),
     )
+
+
+def _hours_between(before: _Day, later: _Day) -> float:
+    """The hours between two days: from the last start to the first, where all of these are written."""
+    hours = (later.number - before.number) * HOURS_A_DAY
+    starts, ends = before.starts(), later.starts()
+    return hours + min(ends) - max(starts) if starts and ends else float(hours)
 
 
 def _worst_first(groups: list[str], *days: _Day) -> list[str]:
@@ -177,6 +222,16 @@ class _Day:
         self.week = week
         self.hard = hard
 
+    def starts(self) -> list[float]:
+        """The hours at which the sessions begin that make it hard; none where one of them does not say."""
+        visits = {
+            part.visit for work in self.hard.values() for part in (work.sets.parts if work.sets else ())
+        }
+        known = [visit.session.hours.get(visit.day) for visit in visits]
+        if any(work.activity for work in self.hard.values()):
+            return []
+        return [hour for hour in known if hour is not None] if None not in known else []
+
     def activities(self, parts: Iterable[tuple[str, str]]) -> list[str]:
         """The activities that make it hard for some of the groups."""
         return list(dict.fromkeys(name for part in parts if (name := self.hard[part].activity)))
@@ -199,7 +254,7 @@ def _days(ledger: Ledger, limits: Limits) -> list[_Day]:
         days[number] = _Day(number, week, dict(ledger.recall(_hard_groups, tally, limits)))
     for number, week, activity in ledger.activities():
         day = days.setdefault(number, _Day(number, week, {}))
-        for group in _loaded(activity, limits):
+        for group in loaded(activity, limits):
             for side in ("left", "right"):
                 day.hard.setdefault((group, side), _HardWork(None, None, activity.name))
     return sorted(days.values(), key=lambda day: day.number)
@@ -220,7 +275,7 @@ def _hard_groups(day: Tally, limits: Limits) -> dict[tuple[str, str], _HardWork]
     return hard
 
 
-def _loaded(activity: Activity, limits: Limits) -> list[str]:
+def loaded(activity: Activity, limits: Limits) -> list[str]:
     """Muscle groups that an activity loads so much that its day is hard for them."""
     grades = limits.names("hard activity")
     muscles = {
@@ -240,111 +295,3 @@ def _needed(work: _HardWork) -> str:
 def _leaves(entry: SetGroup) -> float:
     """Fewest repetitions in reserve, written or worked out; none where effort is not known."""
     return entry.reserve.low if entry.reserve else 0.0
-
-
-@rule(
-    "legs-heavy-before-event",
-    family="schedule",
-    severity="note",
-    confidence="common practice",
-    why="Coaches keep heavy leg work out of the last two days before a match or race. In nine men jumps were"
-    " still lower 48 hours after sets to failure, and back 6 hours after sets that stopped half way.",
-    sources=("gonzalez-badillo-2016", "moran-2017"),
-    options=(
-        Option(
-            "days",
-            2,
-            "days before the event",
-            "common practice, no source; in nine men jumps were still lower 48 hours after sets to"
-            " failure (Gonzalez-Badillo and others 2016)",
-        ),
-        Option("sets", 4, "heavy direct sets of the legs on a day", "common practice"),
-        Option("areas", ("quadriceps", "hamstrings", "gluteals"), "muscle groups", "common practice"),
-        Condition("left at few repetitions", 3, "repetitions in reserve at most, below 8", "common practice"),
-        Condition(
-            "left at many repetitions", 2, "repetitions in reserve at most, 8 and more", "common practice"
-        ),
-        Option(
-            "matches",
-            ("match", "game", "regatta", "race", "competition", "tournament", "meet", "final"),
-            "words in the name of an activity that make it an event",
-            "common practice",
-        ),
-        HARD_ACTIVITY,
-    ),
-    stands_back=("rehabilitation",),
-)
-def legs_heavy_before_event(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
-    """Heavy leg work in the last two days before an event or a match.
-
-    Counts direct sets for quadriceps, hamstrings and gluteals that are heavy: below 8 repetitions with at
-    most 3 in reserve, 8 or more with at most 2; sets whose effort is unknown count below 8 repetitions. Wants
-    fewer than 4 of them on each of the two days before a dated event, or an activity that is called a match
-    or race. The eve of an activity that loads the legs high is left to sessions-too-close.
-
-    Flags:
-        programme: Match week
-        sessions:
-          - session: Lower
-            day: thursday
-            exercises: [{exercise: back squat, sets: 4, reps: 5}]  # <- here
-          - {activity: match, day: saturday}
-
-    Passes:
-        programme: Match week
-        sessions:
-          - session: Lower
-            day: wednesday
-            exercises: [{exercise: back squat, sets: 4, reps: 5}]
-          - {activity: match, day: saturday}
-    """
-    events = _events(ledger, limits)
-    areas = limits.names("areas")
-    close = {
-        number
-        for number, _, activity in ledger.activities()
-        if any(group in areas for group in _loaded(activity, limits))
-    }
-    for number, week, tally in ledger.training_days():
-        ahead = [gap for gap in range(1, int(limits.number("days")) + 1) if number + gap in events]
-        if not ahead or week.rehabilitation or (ahead[0] == 1 and number + 1 in close):
-            continue
-        heavy = tally.all_sets(hard=True).where(lambda entry: _is_heavy_leg_work(entry, limits))
-        if heavy.middle < limits.number("sets"):
-            continue
-        line = heavy.lines()[0][0]
-        away = "the day" if ahead[0] == 1 else f"{ahead[0]} days"
-        yield found(
-            line.place,
-            f"{heavy.most} heavy leg sets on {day_name(week.programme.starts, number)}, {away} before"
-            f" {events[number + ahead[0]]}.",
-            wanted=limits.words("fewer than {} on each of the last {:day}", "sets", "days"),
-            change=f"Move {line.session.name} further away, or leave more in reserve.",
-            where=line_name(line),
-            related=counted_lines(heavy),
-            amount=Amount(heavy.high, limits.number("sets") - 1),
-            weeks=(week.number,),
-            excess=heavy.high,
-        )
-
-
-def _events(ledger: Ledger, limits: Limits) -> dict[int, str]:
-    """Names of dated events, and of activities that are one, by the number of their day."""
-    named = {
-        number: activity.name
-        for number, _, activity in ledger.activities()
-        if says(limits.names("matches"), activity.name)
-    }
-    return {**named, **{number: event.name for number, event in ledger.events()}}
-
-
-def _is_heavy_leg_work(entry: SetGroup, limits: Limits) -> bool:
-    exercise = entry.exercise
-    if exercise is None or not any(credit(exercise, area) == 1 for area in limits.names("areas")):
-        return False
-    few = entry.slot == "heavy"
-    if entry.reserve is None:
-        return few
-    return entry.reserve.low <= limits.number(
-        "left at few repetitions" if few else "left at many repetitions"
-    )

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from ..lint.counting.tally import counted_lines
+from ..lint.counting.counts import counted_lines
 from ..lint.engine.limits import Condition, Option
 from ..lint.engine.registry import rule
 from ..lint.findings.finding import Amount, found
@@ -13,9 +13,9 @@ TYPE_CHECKING = False
 if TYPE_CHECKING:
     from collections.abc import Iterator
 
+    from ..lint.counting.counts import Count
     from ..lint.counting.ledger import Ledger
     from ..lint.counting.set_group import SetGroup
-    from ..lint.counting.tally import Count
     from ..lint.engine.limits import Limits
     from ..lint.findings.finding import DraftFinding
 

@@ -18,6 +18,7 @@ if TYPE_CHECKING:
     from ..lint.counting.week import Week
     from ..lint.engine.limits import Limits
     from ..lint.findings.finding import DraftFinding
+    from ..lint.model.quantities import Load
     from ..lint.model.sessions import Prescription, Work
 
 
@@ -152,13 +153,18 @@ def _is_fixed(entry: SetGroup, moves: tuple[str, ...]) -> bool:
     """Whether a line states a load and leaves no room to move."""
     work, line = entry.work, entry.prescription
     load, reps = work.load, work.reps
-    if load is None or load.kind in ("rm", "top set") or line.progression is not None:
+    if load is None or _is_open(load) or line.progression is not None:
         return False
     if any(value.low != value.high for value in load.values):
         return False
     if reps is not None and (reps.open_last or any(one.low != one.high for one in reps.sets)):
         return False
     return not says(moves, line.note, line.session.note, line.session.block.note)
+
+
+def _is_open(load: Load) -> bool:
+    """Whether a load leaves the lifter room to lift more: an RM, a top set, a word such as heavy."""
+    return load.kind in ("rm", "rm share", "top set") or load.is_word
 
 
 def _dose(work: Work) -> tuple[object, ...]:

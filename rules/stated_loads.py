@@ -8,7 +8,7 @@ from ..lint.engine.limits import Condition, Option
 from ..lint.engine.registry import rule
 from ..lint.findings.finding import Amount, Related, found
 from ..lint.model.naming import line_name
-from ..lint.wording.words import first_of
+from ..lint.wording.words import first_of, says
 from .shared import names_of, of_one_lift
 
 TYPE_CHECKING = False
@@ -122,7 +122,7 @@ def best_lift_missing(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
 
     Looks at athletes who have best lifts on file, or a file of their own; wants the lift there, or a near
     relative of it: the same movement pattern with the same implement, or the snatch, clean or jerk that it is
-    a part of. One note a programme.
+    a part of. A load in % of another lift, `65 % of back squat`, wants that very lift. One note a programme.
 
     Flags:
         programme: Press
@@ -148,18 +148,19 @@ def best_lift_missing(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     on_file = [ledger.known.exercise(best.exercise.words) for best in athlete.best_lifts]
     if any(exercise is None for exercise in on_file):
         return
-    lacking: dict[str, SetGroup] = {}
-    for exercise, entry in _by_percentage(ledger):
-        if not any(best is exercise or _near(best, exercise) for best in on_file if best):
-            lacking.setdefault(exercise.name, entry)
+    lacking: dict[str, tuple[SetGroup, str]] = {}
+    for exercise, entry, other in _by_percentage(ledger):
+        if exercise in on_file or (not other and any(best and _near(best, exercise) for best in on_file)):
+            continue
+        lacking.setdefault(exercise.name, (entry, other or entry.name))
     if not lacking:
         return
-    first, *others = lacking.values()
-    names = [entry.name for entry in (first, *others)]
+    (first, _), *rest = lacking.values()
+    names, others = [name for _, name in lacking.values()], [entry for entry, _ in rest]
+    share = first.work.load.words.removesuffix(f" of {names[0]}") if first.work.load else ""
     yield found(
         first.work.places["load"],
-        f"{first.work.load.words if first.work.load else ''} of {first_of(names)}, but no best on file for"
-        f" {athlete.name}.",
+        f"{share} of {first_of(names)}, but no best on file for {athlete.name}.",
         wanted="the best lift on file",
         change=f"Write {'it' if len(names) == 1 else 'them'} under `best lifts`, or write a load in kg or an"
         " effort.",
@@ -169,12 +170,16 @@ def best_lift_missing(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     )
 
 
-def _by_percentage(ledger: Ledger) -> Iterator[tuple[Exercise, SetGroup]]:
-    """Entries of known exercises whose load is written in % of the best lift."""
+def _by_percentage(ledger: Ledger) -> Iterator[tuple[Exercise, SetGroup, str]]:
+    """Entries with a load in % of a best lift, with that lift, and its name where it is another one."""
     for _, entry in ledger.entries():
         load = entry.work.load
-        if entry.exercise is not None and load is not None and load.kind == "percent" and entry.sets.high:
-            yield entry.exercise, entry
+        if load is None or load.kind not in ("percent", "lift") or not entry.sets.high:
+            continue
+        other = load.whole if load.kind == "lift" else ""
+        exercise = ledger.known.exercise(other) if other else entry.exercise
+        if exercise is not None:
+            yield exercise, entry, other
 
 
 def _near(one: Exercise, other: Exercise) -> bool:
@@ -190,13 +195,28 @@ def _near(one: Exercise, other: Exercise) -> bool:
     confidence="common practice",
     why="A best lift moves, so percentages of an old one may by now be too light or too heavy.",
     sources=(),
-    options=(Option("oldest", 12, "weeks between the test and the start", "common practice"),),
+    options=(
+        Option("oldest", 12, "weeks between the test and the start", "common practice"),
+        Condition(
+            "oldest between meets",
+            30,
+            "weeks, where the sport tests its lifts at meets",
+            "common practice, no source: two or three meets a year",
+        ),
+        Condition(
+            "sports of meets",
+            ("weightlifting", "weightlifter", "powerlifting", "powerlifter", "Olympic lifting", "strongman"),
+            "words in the name of a sport that tests its lifts at meets",
+            "common practice",
+        ),
+    ),
 )
 def best_lift_old(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     """Loads in % of a best lift that was tested long before the programme starts.
 
     Counts the weeks from the test to the first day of the programme (to today where no start is written);
-    wants 12 at most. Silent where no day of the test is written. One note a programme.
+    wants 12 at most, and 30 in a sport that lives off its last meet. Silent where no day of the test is
+    written. One note a programme.
 
     Flags:
         programme: Press
@@ -217,14 +237,16 @@ def best_lift_old(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
               - {exercise: bench press, sets: 3, reps: 5, load: 80 %}
     """
     starts = ledger.programme.starts or ledger.today
+    sport = ledger.athlete.sport if ledger.athlete else ""
+    oldest = "oldest between meets" if says(limits.names("sports of meets"), sport) else "oldest"
     old: dict[Exercise, tuple[SetGroup, BestLift, float]] = {}
-    for exercise, entry in _by_percentage(ledger):
-        tested = [(best.tested, best) for best in entry.best if best.tested is not None]
+    for exercise, entry, other in _by_percentage(ledger):
+        tested = [(best.tested, best) for best in entry.best if best.tested is not None and not other]
         if not tested or len(tested) < len(entry.best):
             continue
         day, best = max(tested, key=lambda one: one[0])
         weeks = (starts - day).days / 7
-        if weeks > limits.number("oldest"):
+        if weeks > limits.number(oldest):
             old.setdefault(exercise, (entry, best, weeks))
     if not old:
         return
@@ -233,11 +255,11 @@ def best_lift_old(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     yield found(
         first.work.places["load"],
         f"Tested long before the start: {first_of(said)}.",
-        wanted=limits.words("a test no older than {:week}", "oldest"),
+        wanted=limits.words("a test no older than {:week}", oldest),
         change="Test again, estimate it from a hard set, or go by RIR or RPE.",
         where=line_name(first.prescription),
         group=first.name,
-        amount=Amount(max(weeks for _, _, weeks in old.values()), limits.number("oldest"), "weeks"),
+        amount=Amount(max(weeks for _, _, weeks in old.values()), limits.number(oldest), "weeks"),
         related=(
             Related(best.exercise.place, f"tested {best.tested}"),
             *(Related(lift.exercise.place, f"tested {lift.tested}") for _, lift, _ in others),

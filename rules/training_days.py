@@ -3,20 +3,21 @@
 from __future__ import annotations
 
 from ..lint.body import catalogue
+from ..lint.counting.counts import counted_lines
 from ..lint.counting.credits import TOTAL
-from ..lint.counting.tally import counted_lines
 from ..lint.engine.limits import Condition, Option
 from ..lint.engine.registry import rule
 from ..lint.findings.finding import Amount, Related, found
 from ..lint.model.naming import day_name, line_name
 from ..lint.wording.words import counted_noun, listed
-from .shared import DAYS_A_WEEK, capital, free_day
+from .shared import DAYS_A_WEEK, capital, free_day, is_cut_short
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
     from collections.abc import Iterator
 
-    from ..lint.counting.tally import Count
+    from ..lint.counting.counts import Count
+    from ..lint.counting.ledger import Ledger
     from ..lint.counting.week import Week
     from ..lint.engine.limits import Limits
     from ..lint.findings.finding import DraftFinding
@@ -308,10 +309,11 @@ def rest_day_missing(week: Week, limits: Limits) -> Iterator[DraftFinding]:
     ),
     stands_back=("rehabilitation", "peak"),
 )
-def older_adult_days(week: Week, limits: Limits) -> Iterator[DraftFinding]:
+def older_adult_days(week: Week, ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     """Fewer than two training days a week for an athlete of 65 or over.
 
-    Counts the days of typical weeks that hold a session, one without a day for a day; wants two.
+    Counts the days of typical weeks that hold a session, one without a day for a day; wants two. One week
+    alone with fewer sessions than those around it, a holiday, is left alone.
 
     Flags:
         programme: Strong at seventy
@@ -333,7 +335,7 @@ def older_adult_days(week: Week, limits: Limits) -> Iterator[DraftFinding]:
     if athlete is None or athlete.age is None or athlete.age < limits.number("age") or not week.is_typical():
         return
     days = len({visit.day or visit for visit in week.visits if visit.own})
-    if not days or days >= limits.number("least days"):
+    if not days or days >= limits.number("least days") or is_cut_short(week, ledger):
         return
     session = next(visit.session for visit in week.visits if visit.own)
     yield found(

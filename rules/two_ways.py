@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import re
 
+from ..lint.counting.load_shares import kilograms_of
 from ..lint.counting.set_group import FAST_KINDS
 from ..lint.engine.registry import rule
 from ..lint.findings.finding import Edit, found
@@ -17,6 +18,7 @@ if TYPE_CHECKING:
     from ..lint.counting.set_group import SetGroup
     from ..lint.engine.limits import Limits
     from ..lint.findings.finding import DraftFinding
+    from ..lint.model.quantities import Load, Range
     from ..lint.text.places import Place
 
 _PRESSES = ("horizontal push", "vertical push")
@@ -34,10 +36,11 @@ _PRESSES = ("horizontal push", "vertical push")
 def read_two_ways(entry: SetGroup, limits: Limits) -> Iterator[DraftFinding]:
     """A value that can be read in two ways on this lift.
 
-    Four kinds: 8/8 in two sets of a lift for one side at a time (a number for each set, or for each side);
+    Five kinds: 8/8 in two sets of a lift for one side at a time (a number for each set, or for each side);
     +10 kg on what is not lifted with the body (more than last time, or added to body weight); a hold
-    on a jump or throw without repetitions (held, or gone on with by the clock); and, as a note, one weight
-    for two dumbbells (each, or both together). Wants what is meant, and offers each as an edit.
+    on a jump or throw without repetitions (held, or gone on with by the clock); a load in two figures that
+    are more than one plate apart, as 80 % (150 kg) where the best on file is 200 kg; and, as a note, one
+    weight for two dumbbells (each, or both together). Wants what is meant, and offers each as an edit.
 
     Flags:
         programme: Legs
@@ -55,7 +58,7 @@ def read_two_ways(entry: SetGroup, limits: Limits) -> Iterator[DraftFinding]:
     """
     if entry.exercise is None or not entry.sets.high:
         return
-    for ask in (_each_side, _added_weight, _held_jump, _pair_of_dumbbells):
+    for ask in (_each_side, _added_weight, _held_jump, _two_figures, _pair_of_dumbbells):
         draft = ask(entry)
         if draft is not None:
             yield draft
@@ -123,6 +126,33 @@ def _held_jump_edits(place: Place, held: str) -> tuple[Edit, ...]:
         Edit(whole, timed, f"write {timed}: by the clock"),
         Edit(whole, f"reps: 1{between}{held}", f"write reps: 1 and {held}: held at the end"),
     )
+
+
+ONE_PLATE = 2.5
+"""kg by which a load may be rounded: the smallest pair of plates that most gyms have (common practice)."""
+
+
+def _two_figures(entry: SetGroup) -> DraftFinding | None:
+    """``80 % (150 kg)`` where 80 % of the best on file is 160 kg."""
+    load = entry.work.load
+    if load is None or load.beside is None or load.kind != "mass" or load.span is None:
+        return None
+    shares = _in_kilograms(entry, load.beside)
+    if shares is None or shares.low - ONE_PLATE <= load.span.middle <= shares.high + ONE_PLATE:
+        return None
+    share = load.beside.words
+    kilograms = load.words.replace(share, "").strip(" ()")
+    meant = f"{share}, which is {plain(round(shares.middle, 1))} kg of the best on file"
+    return _asked(entry, entry.work.places["load"], {kilograms: f"{kilograms}, as it was read", share: meant})
+
+
+def _in_kilograms(entry: SetGroup, share: Load) -> Range | None:
+    """What a share of a best lift comes to; None where it is not known."""
+    if share.span is None:
+        return None
+    if share.kind == "lift":
+        return kilograms_of(entry.programme, entry.prescription, share, share.span)
+    return entry.kilograms_at(share.span * (1 if share.whole == "1RM" else entry.counted_from / 100))
 
 
 def _pair_of_dumbbells(entry: SetGroup) -> DraftFinding | None:

@@ -8,6 +8,7 @@ from ..lint.body import catalogue
 from ..lint.body.names import fold
 from ..lint.engine.registry import rule
 from ..lint.findings.finding import Edit, Related, found
+from ..lint.model.naming import line_name
 from ..lint.wording.words import did_you_mean, first_of, listed, shortened
 
 TYPE_CHECKING = False
@@ -57,7 +58,7 @@ def exercise_unknown(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
             exercises:
               - {exercise: "Leg curl (seated), paused", sets: 3, reps: 10}
     """
-    spared = ledger.athlete.protect if ledger.athlete else ()
+    spared_at_all = ledger.header.spared()
     named: dict[str, list[tuple[Term, str]]] = {}
     for term, where in _exercises_named(ledger):
         if ledger.known.exercise(term.words) is None:
@@ -65,9 +66,10 @@ def exercise_unknown(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     for number, ((term, where), *others) in enumerate(named.values()):
         looked_up = term.words if number < MOST_SUGGESTED else ""
         suggested = ledger.known.suggestions(looked_up, level=ledger.level)
+        spared = _spared_where_done(ledger, term.words, spared_at_all)
         yield found(
             term.place,
-            _not_counted(term.words, suggested, spared),
+            _not_counted(term.words, suggested, spared, _may_load(ledger, suggested, spared)),
             severity="warning" if suggested.slip or spared else "note",
             change=_what_to_write(term.words, suggested),
             where=where,
@@ -75,14 +77,45 @@ def exercise_unknown(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
                 Related(other.place, f"{there}: `{shortened(other.words)}`") for other, there in others
             ),
             edits=_writing(term, () if suggested.lifts else suggested.names, certain=suggested.slip),
+            once=True,
         )
 
 
-def _not_counted(name: str, suggested: Suggestions, spared: Collection[Restriction]) -> str:
+def _spared_where_done(ledger: Ledger, name: str, spared: list[Restriction]) -> list[Restriction]:
+    """The restrictions that hold in a week in which an exercise of this name is done.
+
+    An alternative or a swap stands in no week of its own: for it all restrictions count.
+    """
+    if all(not (one.in_weeks or one.begins or one.ends) for one in spared):
+        return spared
+    done = {
+        (week.number, visit.day)
+        for week in ledger.weeks
+        for visit, entry in week.entries()
+        if fold(entry.name) == fold(name)
+    }
+    return [one for one in spared if not done or any(ledger.header.is_spared(one, *when) for when in done)]
+
+
+def _may_load(ledger: Ledger, suggested: Suggestions, spared: Collection[Restriction]) -> str:
+    """``bottoms-up press, which loads `overhead pressing```: the first that may be meant; or empty."""
+    from ..lint.body.restrictions import loads, read
+
+    for name in suggested.names if spared else ():
+        exercise = ledger.known.exercise(name)
+        for one in spared:
+            if exercise is not None and loads(exercise, read(one.subject.words, ledger.known).traits):
+                return f"{name}, which loads `{one.subject.words}`"
+    return ""
+
+
+def _not_counted(name: str, suggested: Suggestions, spared: Collection[Restriction], may_be: str = "") -> str:
     shown = shortened(name)
     unknown = f"`{shown}` {'names several lifts' if suggested.lifts else 'is not in the catalogue'}"
     if not spared:
         return f"{unknown}, so its sets count for no muscle."
+    if may_be:
+        return f"{unknown}, so it counts for no muscle; it may be {may_be}."
     subjects = first_of([f"`{one.subject.words}`" for one in spared])
     return f"{unknown}, so it counts for no muscle and cannot be checked against {subjects}."
 
@@ -103,6 +136,51 @@ def _what_to_write(name: str, suggested: Suggestions) -> str:
 
 _PLAIN = re.compile(r"[^\W\d_][\w ()-]*")
 """Names that YAML takes as they are."""
+
+
+@rule(
+    "lift-of-load-unknown",
+    family="upkeep",
+    severity="warning",
+    confidence="fact",
+    why="A share of a lift that nobody knows cannot be worked out, by the lifter or by a review.",
+    sources=(),
+)
+def lift_of_load_unknown(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
+    """A load in % of another lift that the catalogue does not know by name or alias.
+
+    Looks up the lift of every load such as `65 % of back squat`; offers the nearest names.
+
+    Flags:
+        programme: Legs
+        sessions:
+          - session: Lower
+            exercises:
+              - {exercise: pause squat, sets: 3, reps: 4, load: 65 % of back sqat}  # <- here
+
+    Passes:
+        programme: Legs
+        sessions:
+          - session: Lower
+            exercises:
+              - {exercise: pause squat, sets: 3, reps: 4, load: 65 % of back squat}
+    """
+    told: set[object] = set()
+    for _, entry in ledger.entries():
+        load, place = entry.work.load, entry.work.places.get("load")
+        if load is None or load.kind != "lift" or place is None or place.key in told:
+            continue
+        told.add(place.key)
+        if ledger.known.exercise(load.whole) is None:
+            near = ledger.known.nearest(load.whole, level=ledger.level)
+            share = load.words.removesuffix(load.whole)
+            yield found(
+                place,
+                f"`{shortened(load.whole)}` is no lift that is known, so {load.words} comes to no load.",
+                change=did_you_mean(near) or "Name a lift, or write the load in kg.",
+                where=line_name(entry.prescription),
+                edits=tuple(Edit(place, f"{share}{name}", f"write {share}{name}") for name in near),
+            )
 
 
 def _exercises_named(ledger: Ledger) -> Iterator[tuple[Term, str]]:
@@ -128,7 +206,7 @@ def _writing(term: Term, near: Iterable[str], *, certain: bool = False) -> tuple
     sources=(),
 )
 def area_unknown(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
-    """A word in the focus or among the priorities that is no muscle, region or exercise.
+    """A word that is no muscle, region or exercise: in the focus, among the priorities, under `trains`.
 
     Looks up every word; offers the nearest ones.
 
@@ -150,6 +228,7 @@ def area_unknown(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     terms = [("focus", term) for term in programme.focus]
     terms += [("priority", term) for term in programme.priority]
     terms += [("focus", term) for block in programme.blocks for term in block.focus]
+    terms += [(line_name(line), term) for line in programme.prescriptions() for term in line.trains]
     for where, term in terms:
         if catalogue.area(term.words) is not None or ledger.known.exercise(term.words):
             continue

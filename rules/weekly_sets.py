@@ -4,15 +4,14 @@ from __future__ import annotations
 
 from math import ceil
 
-from ..lint.body import catalogue
+from ..lint.counting.counts import counted_lines
 from ..lint.counting.credits import DIRECT, KINDS
-from ..lint.counting.tally import counted_lines
-from ..lint.engine.limits import COUNTING, Condition, Option
+from ..lint.engine.limits import COUNTING, Condition, Option, floored, group_of, limited
 from ..lint.engine.registry import rule
 from ..lint.findings.finding import Amount, found
 from ..lint.model.naming import line_name
 from ..lint.wording.words import counted_noun, plain, sets_of
-from .excess import WITHOUT_LIMIT, Excess, group_of, standing_out
+from .excess import WITHOUT_LIMIT, Excess, standing_out
 from .shared import indirect_sets, put_on, taken_off, unless
 
 TYPE_CHECKING = False
@@ -21,7 +20,7 @@ if TYPE_CHECKING:
 
     from ..lint.counting.ledger import Ledger
     from ..lint.counting.week import FullTurn, Week
-    from ..lint.engine.limits import Limits, Named
+    from ..lint.engine.limits import Limits
     from ..lint.findings.finding import DraftFinding, Severity
     from ..lint.text.places import Term
 
@@ -75,15 +74,11 @@ def weekly_sets_over_limit(week: Week, limits: Limits) -> Iterator[DraftFinding]
               - {exercise: bench press, sets: 12, reps: 8}
               - {exercise: dumbbell fly, sets: 8, reps: 12}
     """
-    own: dict[str, Named] = {group_of(name): ("groups", name) for name in limits.table("groups")}
     counting = limits.name("counting")
     firm = min(counting, limits.name("blocks on"), key=KINDS.index)
-    for group in dict.fromkeys([*week.groups(), *own]):
-        if group not in own and group in limits.names("without limit"):
-            continue
-        limit = own.get(group, "most")
+    for group, limit in limited(week, limits).items():
         most = limits.number(limit)
-        blocking = counting if group in own or limits.is_the_teams("most") else firm
+        blocking = counting if limit != "most" or limits.is_the_teams("most") else firm
         bound = limits.words("at most {} a week", limit)
         if week.sets(group, blocking).high > most:
             yield _over(week, Excess(week, group, blocking, most), bound)
@@ -156,19 +151,11 @@ def weekly_sets_under_floor(week: Week, limits: Limits) -> Iterator[DraftFinding
             exercises:
               - {exercise: barbell curl, sets: 4, reps: 10}
     """
-    programme = week.programme
-    if programme.goal != "hypertrophy" or not week.is_typical():
-        return
-    named: dict[str, tuple[Term, Severity]] = {}
-    for term in week.block.focus or programme.focus:
-        named[group_of(term.words)] = (term, "note")
-    for term in programme.priority:
-        named[group_of(term.words)] = (term, "warning")
     least, counting, turn = limits.number("least"), limits.name("counting"), week.turn()
-    for area, (term, serious) in named.items():
+    for area, (term, is_priority) in floored(week).items():
         count = turn.tally.sets(area, counting)
         mean = turn.a_week(count.low)
-        if not catalogue.is_group(area) or not count or mean >= least:
+        if not count or mean >= least:
             continue
         if turn.tally.leaves_open(areas=(area,)):
             continue
@@ -178,10 +165,10 @@ def weekly_sets_under_floor(week: Week, limits: Limits) -> Iterator[DraftFinding
             f"{sets_of(count.low)}{turn.words or ' a week'} for the {term.words}"
             f"{indirect_sets(turn.tally, (area,), counting)}"
             f"{unless(turn.tally, areas=(area,), does='adds to them')}.",
-            severity=serious,
+            severity="warning" if is_priority else "note",
             wanted=limits.words("at least {}", "least"),
             change=f"{f'Add {sets_of(least - mean)} a week' if turn.words else put_on(count, least)},"
-            f" or drop {term.words} from `{'priority' if serious == 'warning' else 'focus'}`.",
+            f" or drop {term.words} from `{'priority' if is_priority else 'focus'}`.",
             where=line_name(line),
             subject=area,
             group=area,

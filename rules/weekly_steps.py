@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from ..lint.counting.change import slip_in, weeks_of_lines
+from ..lint.counting.set_group import WITH_BODY
 from ..lint.engine.limits import Condition, Option
 from ..lint.engine.registry import rule
 from ..lint.findings.finding import Amount, Related, found
@@ -63,6 +64,25 @@ KETTLEBELLS, DUMBBELLS = ("kettlebell", "kettlebells", "KB"), ("dumbbell", "dumb
 """Words for what an athlete has to hold in one hand."""
 
 
+VARIANTS = (
+    ("tempo", "slow", "slowly", "eccentric", "eccentrics", "negative", "negatives"),
+    ("paused", "pause", "pauses", "count", "dead stop", "dead-start"),
+    ("speed", "fast", "dynamic", "explosive", "dynamic effort"),
+    ("back-off", "backoff", "back off", "drop"),
+    ("light", "lighter", "easy", "technique", "recovery", "volume"),
+    ("heavy", "heavier", "top", "max", "opener", "openers"),
+    ("deficit", "block", "blocks", "pin", "pins", "partial", "partials", "board", "half", "quarter"),
+    ("band", "bands", "banded", "chain", "chains"),
+    ("1 1/4", "1 1/2", "one and a quarter", "one and a half"),
+    ("close", "narrow", "wide"),
+    ("sling", "belt", "beltless", "no belt", "wraps"),
+)
+"""Words in a name by which one lift is done otherwise, at other loads (common practice, no source)."""
+
+SLOW = 3
+"""Seconds of a phase, from which a tempo is slower than lifting as usual (common practice, no source)."""
+
+
 class Step:
     """A step in load from one entry to a later one: ``up`` by so much %, where ``most`` would do.
 
@@ -100,7 +120,11 @@ def _stepped(before: SetGroup, entry: SetGroup, unit: str, fewer: float, limits:
     share = limits.number("step") + limits.number("a repetition") * harder
     by_share = was * share / 100
     smallest, pieces = _smallest(entry, limits), load_in_words(entry.work).pieces
-    kilograms = limits.number(smallest) * pieces if unit == "mass" else 0.0
+    kilograms = limits.number(smallest) * pieces if unit in ("mass", WITH_BODY) else 0.0
+    stock = entry.programme.stock(entry.implement) if kilograms and unit == "mass" else None
+    following = stock.after(was / pieces) if stock else None
+    if following is not None:
+        kilograms = max(kilograms, following * pieces - was)
     up = 100 * (now / was - 1)
     most = 100 * max(by_share, kilograms) / was
     if round(now - was - max(by_share, kilograms), 6) <= 0:
@@ -166,7 +190,8 @@ def load_step_large(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     """A load that rises by more than a tenth from one week to the next, like repetitions with like.
 
     Compares each load with the loads of the same exercise in all earlier weeks, at repetitions no more than
-    one apart; sets lifted as fast as possible (X) only with others of their kind. Wants it no more than 10 %
+    one apart; sets lifted as fast as possible (X), and lines whose name or tempo says that the lift is done
+    otherwise (paused, tempo, light, back-off), only with others of their kind. Wants it no more than 10 %
     above the heaviest of them, and 4 % more for each repetition that it is shorter or nearer to failure; or
     no more than the next step of the implement, where that is larger. A step after one odd week is held
     against both weeks. A stated progression is held against the same limit. Repetition maxima, labels, and
@@ -214,14 +239,41 @@ def _large_steps(weeks: tuple[Week, ...], limits: Limits) -> list[tuple[Step, Se
             so_far: list[SetGroup] = []  # what went up within the week went up in steps, too
             for entry in entries:
                 is_judged = known and entry not in known and name not in slips and not _is_test(week, entry)
-                step = step_between(entry, (*known, *so_far), limits) if is_judged else None
-                if step is not None:
+                alike = [one for one in (*known, *so_far) if is_judged and _variant(one) == _variant(entry)]
+                step = step_between(entry, alike, limits)
+                if step is not None and not _follows_its_line(entry, alike, limits):
                     large.append((step, entry, week.number))
                 so_far.append(entry)
         for name, entries in lifts.items() if not week.is_deload else ():
             earlier[name].update(dict.fromkeys(entries))
         slips = {entry.exercise for _, entry in week.entries() if not entry.meant}
     return large
+
+
+def _variant(entry: SetGroup) -> tuple[bool, ...]:
+    """How an entry's lift is done, by its name and tempo: a paused squat is no earlier form of a squat."""
+    is_slow = any(phase is not None and phase >= SLOW for phase in entry.work.tempo or ())
+    said = [says(words, entry.name) for words in VARIANTS]
+    return (said[0] or is_slow, *said[1:])
+
+
+def _follows_its_line(entry: SetGroup, earlier: Iterable[SetGroup], limits: Limits) -> bool:
+    """Whether the step is small from longer sets of its own line, where only another line has sets alike."""
+    for before in earlier:
+        was, now = _reps(before.work), _reps(entry.work)
+        unit = next((unit for unit in entry.measured if before.measured.get(unit)), "")
+        if not unit or was is None or now is None or was < now or _line(before) != _line(entry):
+            continue
+        if (
+            before.fast_tempo == entry.fast_tempo
+            and not _stepped(before, entry, unit, was - now, limits).wanted
+        ):
+            return True
+    return False
+
+
+def _line(entry: SetGroup) -> tuple[str, str]:
+    return entry.prescription.session.name, entry.name.casefold()
 
 
 def _is_test(week: Week, entry: SetGroup) -> bool:
@@ -337,5 +389,5 @@ def _kilograms(entry: SetGroup) -> float:
     load = entry.work.load
     if load is None or load.span is None:
         return 0.0
-    known = entry.kilograms_at(load.span) if load.kind == "percent" else None
-    return known.middle if known else entry.measured.get("mass", 0.0)
+    known = entry.kilograms_at(entry.percent) if load.kind == "percent" and entry.percent else None
+    return known.middle if known else entry.measured.get("mass") or entry.measured.get(WITH_BODY, 0.0)

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from ..lint.counting.tally import counted_lines
+from ..lint.counting.counts import counted_lines
 from ..lint.counting.unknown import is_unknown
 from ..lint.engine.limits import Option
 from ..lint.engine.registry import rule
@@ -15,9 +15,9 @@ if TYPE_CHECKING:
     from collections.abc import Iterator
 
     from ..lint.body.catalogue import Exercise
+    from ..lint.counting.counts import Count
     from ..lint.counting.ledger import Ledger
     from ..lint.counting.set_group import SetGroup
-    from ..lint.counting.tally import Count
     from ..lint.engine.limits import Limits
     from ..lint.findings.finding import DraftFinding
 

@@ -1,7 +1,7 @@
 """JSON Schemas (2020-12) of every file that spotline reads or writes.
 
-The programme's schema refers to the athlete's; what leaves here is one self-contained document, so that
-neither a validator nor an editor has to look for a second one.
+The schemas of programmes and settings refer to the athlete's; what leaves here is one self-contained
+document, so that neither a validator nor an editor has to look for a second one.
 """
 
 from __future__ import annotations
@@ -17,10 +17,13 @@ _USES = {
     "programme": ("athlete",),
     "athlete": (),
     "exercises": (),
-    "team": (),
+    "team": ("athlete",),
     "review": (),
+    "code-quality": (),
     "exercises-found": (),
     "rules": (),
+    "changes": (),
+    "tally": (),
 }
 _loaded: dict[str, dict[str, Any]] = {}
 

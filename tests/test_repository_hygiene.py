@@ -52,8 +52,10 @@ FLOORS = (
     "rules",
     "team",
     "project",
+    "weighing",
     "mending",
     "starting",
+    "sheets",
     "reporters",
     "editor",
     "cli",
@@ -62,6 +64,7 @@ FLOORS = (
 
 HOSTS = (
     "json-schema.org",
+    "docs.oasis-open.org",
     "doi.org",
     "yaml.org",
     "gnu.org",
@@ -90,7 +93,17 @@ def tracked() -> list[str]:
 
 
 def text_of(name: str) -> str:
+    """The text of a file; of a picture, the names of its parts that could say who made it, where and when."""
+    if name.endswith(".png"):
+        content = (ROOT / name).read_bytes()
+        return " ".join(part for part in ("tEXt", "zTXt", "iTXt", "tIME", "eXIf") if part.encode() in content)
     return (ROOT / name).read_text(encoding="utf-8")
+
+
+def test_pictures_hold_nothing_but_what_they_show() -> None:
+    pictures = [name for name in tracked() if name.endswith(".png")]
+    assert pictures
+    assert [name for name in pictures if text_of(name)] == []
 
 
 # What lies in it

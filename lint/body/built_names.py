@@ -84,12 +84,19 @@ SPELLINGS: dict[str, tuple[str, ...]] = {
     'backext': ('back', 'extension'),
     'backextension': ('back', 'extension'),
     'backfootelevated': ('rear-foot-elevated',),
+    'backfootonbed': ('rear-foot-elevated',),
     'backfootonbench': ('rear-foot-elevated',),
     'backfootonbox': ('rear-foot-elevated',),
+    'backfootonchair': ('rear-foot-elevated',),
+    'backfootoncouch': ('rear-foot-elevated',),
+    'backfootonottoman': ('rear-foot-elevated',),
+    'backfootonsofa': ('rear-foot-elevated',),
+    'backfootonstool': ('rear-foot-elevated',),
     'backfootraised': ('rear-foot-elevated',),
     'backfootup': ('rear-foot-elevated',),
     'backhyper': ('hyperextension',),
     'backoff': ('back-off',),
+    'backpack': ('sandbag',),
     'backraise': ('back', 'extension'),
     'backsquat': ('back', 'squat'),
     'backward': ('backward',),
@@ -135,6 +142,10 @@ SPELLINGS: dict[str, tuple[str, ...]] = {
     'birddog': ('bird', 'dog'),
     'bj': ('broad', 'jump'),
     'bn': ('behind-neck',),
+    'bodyhorizontal': ('level-body',),
+    'bodylevel': ('level-body',),
+    'bodyparalleltofloor': ('level-body',),
+    'bodyupright': ('upright-body',),
     'bodyweight': ('bodyweight',),
     'botharm': ('two-arm',),
     'bothfoot': ('two-leg',),
@@ -196,6 +207,7 @@ SPELLINGS: dict[str, tuple[str, ...]] = {
     'chestsupport': ('chest-supported',),
     'chestsupported': ('chest-supported',),
     'chestsupportedrow': ('chest-supported', 'row'),
+    'chestupright': ('upright-body',),
     'chinup': ('chin-up',),
     'chop': ('chop',),
     'chopper': ('chop',),
@@ -230,6 +242,7 @@ SPELLINGS: dict[str, tuple[str, ...]] = {
     'curlup': ('curl-up',),
     'curtsey': ('curtsy',),
     'curtsy': ('curtsy',),
+    'daypack': ('sandbag',),
     'db': ('dumbbell',),
     'dbflat': ('flat', 'dumbbell', 'bench', 'press'),
     'dbl': ('double',),
@@ -307,11 +320,16 @@ SPELLINGS: dict[str, tuple[str, ...]] = {
     'footin': ('toe-in',),
     'footinward': ('toe-in',),
     'footloaded': ('ankle-weight',),
+    'footonbed': ('foot-elevated',),
     'footonbench': ('foot-elevated',),
     'footonblock': ('foot-elevated',),
     'footonbox': ('foot-elevated',),
     'footonchair': ('foot-elevated',),
+    'footoncouch': ('foot-elevated',),
+    'footonottoman': ('foot-elevated',),
+    'footonsofa': ('foot-elevated',),
     'footonstep': ('foot-elevated',),
+    'footonstool': ('foot-elevated',),
     'footout': ('toe-out',),
     'footoutward': ('toe-out',),
     'footraised': ('foot-elevated',),
@@ -398,8 +416,16 @@ SPELLINGS: dict[str, tuple[str, ...]] = {
     'handle': ('handle',),
     'handonbar': ('hand-elevated',),
     'handonbarinrack': ('hand-elevated',),
+    'handonbed': ('hand-elevated',),
     'handonbench': ('hand-elevated',),
     'handonbox': ('hand-elevated',),
+    'handonchair': ('hand-elevated',),
+    'handoncouch': ('hand-elevated',),
+    'handondesk': ('hand-elevated',),
+    'handonottoman': ('hand-elevated',),
+    'handonsofa': ('hand-elevated',),
+    'handonstool': ('hand-elevated',),
+    'handontable': ('hand-elevated',),
     'handstandpushup': ('handstand', 'push-up'),
     'hang': ('hang',),
     'hanging': ('hang',),
@@ -426,6 +452,7 @@ SPELLINGS: dict[str, tuple[str, ...]] = {
     'highhang': ('hang',),
     'highincline': ('steep-incline',),
     'highlow': ('high-to-low',),
+    'highplank': ('high', 'plank'),
     'hightolow': ('high-to-low',),
     'hilo': ('high-to-low',),
     'hipabd': ('hip', 'abduction'),
@@ -535,6 +562,7 @@ SPELLINGS: dict[str, tuple[str, ...]] = {
     'legextension': ('leg', 'extension'),
     'legpress': ('leg', 'press'),
     'legraise': ('leg', 'raise'),
+    'levelbody': ('level-body',),
     'leverarm': ('lever-arm',),
     'llc': ('lying', 'leg', 'curl'),
     'lo': ('low',),
@@ -724,8 +752,14 @@ SPELLINGS: dict[str, tuple[str, ...]] = {
     'rearfootelev': ('rear-foot-elevated',),
     'rearfootelevated': ('rear-foot-elevated',),
     'rearfootelevatedsplitsquat': ('rear-foot-elevated', 'split', 'squat'),
+    'rearfootonbed': ('rear-foot-elevated',),
     'rearfootonbench': ('rear-foot-elevated',),
     'rearfootonbox': ('rear-foot-elevated',),
+    'rearfootonchair': ('rear-foot-elevated',),
+    'rearfootoncouch': ('rear-foot-elevated',),
+    'rearfootonottoman': ('rear-foot-elevated',),
+    'rearfootonsofa': ('rear-foot-elevated',),
+    'rearfootonstool': ('rear-foot-elevated',),
     'rearfootraised': ('rear-foot-elevated',),
     'rearfootsplitsquat': ('rear-foot-elevated', 'split', 'squat'),
     'rearfootup': ('rear-foot-elevated',),
@@ -747,6 +781,8 @@ SPELLINGS: dict[str, tuple[str, ...]] = {
     'rotation': ('rotation',),
     'row': ('row',),
     'rowing': ('row',),
+    'ruck': ('sandbag',),
+    'rucksack': ('sandbag',),
     'rv': ('reverse',),
     's/a': ('one-arm',),
     's/l': ('side-lying',),
@@ -911,6 +947,7 @@ SPELLINGS: dict[str, tuple[str, ...]] = {
     'tallkn': ('tall-kneeling',),
     'tallkneel': ('tall-kneeling',),
     'tallkneeling': ('tall-kneeling',),
+    'tallplank': ('high', 'plank'),
     'tb': ('trap-bar',),
     'tbar': ('t-bar',),
     'tbdl': ('trap-bar', 'deadlift'),
@@ -938,6 +975,7 @@ SPELLINGS: dict[str, tuple[str, ...]] = {
     'toepointedout': ('toe-out',),
     'toeturnedin': ('toe-in',),
     'toeturnedout': ('toe-out',),
+    'torsoupright': ('upright-body',),
     'touchandgo': ('touch-and-go',),
     'touchngo': ('touch-and-go',),
     'traise': ('t', 'raise'),
@@ -948,6 +986,7 @@ SPELLINGS: dict[str, tuple[str, ...]] = {
     'triceppd': ('triceps', 'pushdown'),
     'triceppushdown': ('triceps', 'pushdown'),
     'tripd': ('triceps', 'pushdown'),
+    'trunkupright': ('upright-body',),
     'trx': ('suspension',),
     'trxassist': ('assisted',),
     'trxassisted': ('assisted',),
@@ -972,6 +1011,7 @@ SPELLINGS: dict[str, tuple[str, ...]] = {
     'unilateral': ('one-side',),
     'unloaded': ('bodyweight',),
     'unweighted': ('bodyweight',),
+    'uprightbody': ('upright-body',),
     'vbar': ('v-bar',),
     'vest': ('weighted',),
     'vhandle': ('v-handle',),
@@ -1086,7 +1126,6 @@ KINDS: dict[str, tuple[str, ...]] = {
     'baby': ('lift',),
     'back': ('thing',),
     'back-off': ('free',),
-    'backpack': ('lift',),
     'backward': ('direction',),
     'balance': ('movement',),
     'ball': ('thing',),
@@ -1101,6 +1140,7 @@ KINDS: dict[str, tuple[str, ...]] = {
     'battle-rope': ('lift',),
     'bear': ('lift',),
     'beast': ('lift',),
+    'bed': ('free',),
     'before': ('joining',),
     'beginner': ('free',),
     'behind': ('joining',),
@@ -1212,6 +1252,8 @@ KINDS: dict[str, tuple[str, ...]] = {
     'copenhagen': ('lift',),
     'corner': ('thing',),
     'cossack': ('lift',),
+    'couch': ('free',),
+    'count': ('free',),
     'counter': ('thing',),
     'countermovement': ('lift',),
     'crab': ('lift',),
@@ -1467,6 +1509,7 @@ KINDS: dict[str, tuple[str, ...]] = {
     'lengthened': ('lift',),
     'leopard': ('lift',),
     'level': ('free',),
+    'level-body': ('free',),
     'lever': ('lift',),
     'lever-arm': ('free',),
     'lift': ('movement',),
@@ -1563,6 +1606,7 @@ KINDS: dict[str, tuple[str, ...]] = {
     'opposite': ('free',),
     'opposite-arm': ('thing',),
     'or': ('filler',),
+    'ottoman': ('free',),
     'our': ('filler',),
     'out': ('direction',),
     'outside': ('thing',),
@@ -1713,7 +1757,6 @@ KINDS: dict[str, tuple[str, ...]] = {
     'rpe': ('free',),
     'rto': ('free',),
     'rubber': ('lift',),
-    'ruck': ('lift',),
     'rucking': ('lift',),
     'run': ('movement',),
     'running': ('movement',),
@@ -1742,6 +1785,7 @@ KINDS: dict[str, tuple[str, ...]] = {
     'semi': ('lift',),
     'serratus': ('thing',),
     'set': ('free',),
+    'settee': ('free',),
     'shelf': ('free',),
     'shin': ('thing',),
     'shoe': ('free',),
@@ -1786,6 +1830,7 @@ KINDS: dict[str, tuple[str, ...]] = {
     'snatch': ('movement',),
     'snatch-grip': ('grip', 'wide'),
     'soccer': ('lift',),
+    'sofa': ('free',),
     'soft': ('free',),
     'sole': ('thing',),
     'soleu': ('thing',),
@@ -1950,6 +1995,7 @@ KINDS: dict[str, tuple[str, ...]] = {
     'uphill': ('lift',),
     'upper': ('free',),
     'upright': ('lift',),
+    'upright-body': ('free',),
     'upside': ('lift',),
     'upward': ('direction',),
     'v': ('lift',),
@@ -2200,7 +2246,6 @@ NAMES: str = (
     'assisted\tassisted pull-up\tassisted pull-up\town\n'
     'assisted\tassisted squat\tsuspension squat\n'
     'australian\taustralian pull-up\tinverted row\n'
-    'backpack\tbackpack walk\truck\n'
     'backward\tbackward crawl\tcrab walk\n'
     'backward\tbackward drag sled\tbackward sled drag\town\n'
     'backward\tbackward lunge\treverse lunge\n'
@@ -3782,6 +3827,8 @@ NAMES: str = (
     'kettlebell\tbottoms-up carry kettlebell\tbottoms-up carry\n'
     'kettlebell\tbottoms-up kettlebell overhead press\tbottoms-up kettlebell press\n'
     'kettlebell\tbottoms-up kettlebell press\tbottoms-up kettlebell press\town\n'
+    'kettlebell\tbottoms-up kettlebell press seated\tbottoms-up kettlebell press\n'
+    'kettlebell\tbottoms-up kettlebell press z\tbottoms-up kettlebell press\n'
     'kettlebell\tbug dead kettlebell\tweighted dead bug\t\tkettlebell\n'
     'kettlebell\tcalf kettlebell\tdumbbell calf raise\t\tkettlebell\n'
     'kettlebell\tcalf kettlebell raise\tdumbbell calf raise\t\tkettlebell\n'
@@ -4163,8 +4210,8 @@ NAMES: str = (
     'march\thigh knee march\tstanding knee raise\n'
     'march\tmarch pack\truck\n'
     'march\tmarch psoa\tband hip flexion\n'
-    'march\tmarch ruck\truck\n'
     'march\tmarch sled\tsled push\n'
+    'march\tmarch spot\tstanding knee raise\n'
     'marching\tbridge glute marching\tmarching glute bridge\town\n'
     'marching\tbridge marching\tmarching glute bridge\n'
     'marching\tcarry farmer marching\tmarching carry\n'
@@ -4523,6 +4570,10 @@ NAMES: str = (
     'paused\tbench paused\tpaused bench press\n'
     'paused\tbench paused press\tpaused bench press\n'
     'paused\tbench paused press\tpaused bench press\town\n'
+    'paused\tbench paused press speed\tpaused bench press\n'
+    'paused\tbench paused press tempo\tpaused bench press\n'
+    'paused\tbench paused speed\tpaused bench press\n'
+    'paused\tbench paused tempo\tpaused bench press\n'
     'paused\tjump paused squat\tsquat jump\n'
     'paused\tpaused row\ttempo bent-over row\n'
     'paused\tpaused squat\tpaused squat\n'
@@ -4549,6 +4600,7 @@ NAMES: str = (
     'pistol\tpistol\tpistol squat\n'
     'pistol\tpistol squat\tpistol squat\town\n'
     'place\tjump place tuck\ttuck jump\n'
+    'place\tmarch place\tstanding knee raise\n'
     'plank\tand plank row side\tside plank row\n'
     'plank\tarm lift plank\tplank with arm reach\n'
     'plank\tback plank\treverse plank\n'
@@ -5250,7 +5302,6 @@ NAMES: str = (
     'row\tlow row\tseated cable row\n'
     'rower\tcurl leg rower\trowing-seat leg curl\n'
     'rubber\tband finger open rubber\tfinger extension with band\n'
-    'ruck\truck\truck\town\n'
     'rucking\trucking\truck\n'
     'running\tbound running\tbounding\n'
     'running\tplank running\tmountain climber\n'
@@ -5279,8 +5330,11 @@ NAMES: str = (
     'sandbag\tfront sandbag squat\tsandbag squat\n'
     'sandbag\tget-up sandbag\tsandbag get-up\town\n'
     'sandbag\tlift sandbag\tsandbag deadlift\n'
+    'sandbag\tmarch sandbag\truck\t\tsandbag\n'
     'sandbag\tpress sandbag\tsandbag overhead press\n'
     'sandbag\tsandbag squat\tsandbag squat\town\n'
+    'sandbag\tsandbag uphill\tloaded hill walk\n'
+    'sandbag\tsandbag walk\truck\t\tsandbag\n'
     'sandbag\tsandbag walk\tsandbag carry\n'
     'saq\tsaq\tshort-arc leg extension\n'
     'scaption\tdumbbell scaption\tscaption raise\n'
@@ -5403,6 +5457,7 @@ NAMES: str = (
     'shoulder\tdumbbell press shoulder\tseated dumbbell shoulder press\n'
     'shoulder\tdumbbell shoulder shrug\tdumbbell shrug\n'
     'shoulder\texternal rotation shoulder\tcable external rotation\n'
+    'shoulder\thigh plank shoulder tap\tplank shoulder tap\n'
     'shoulder\tinternal rotation shoulder\tcable internal rotation\n'
     'shoulder\tlandmine press shoulder\tlandmine press\n'
     'shoulder\tmachine press seated shoulder\tmachine shoulder press\n'
@@ -5889,6 +5944,7 @@ NAMES: str = (
     'straight-arm\thang straight-arm\tdead hang\n'
     'straight-arm\tone-arm pulldown straight-arm\tone-arm straight-arm pulldown\n'
     'straight-arm\tone-arm pulldown straight-arm\tone-arm straight-arm pulldown\town\n'
+    'straight-arm\tplank shoulder straight-arm tap\tplank shoulder tap\n'
     'straight-arm\tplank side straight-arm\tstraight-arm side plank\town\n'
     'straight-arm\tplank straight-arm\thigh plank\n'
     'straight-arm\tpull-up scapular straight-arm\tscapular pull-up\n'
@@ -6215,7 +6271,6 @@ NAMES: str = (
     'underhand\trow seated underhand\tunderhand cable row\n'
     'underhand\trow underhand\tunderhand barbell row\n'
     'unpowered\tbackward treadmill unpowered walk\tbackward walk\n'
-    'uphill\truck uphill\tloaded hill walk\n'
     'uphill\trun uphill\thill sprint\n'
     'uphill\tsprint uphill\thill sprint\n'
     'uphill\tuphill walk\tloaded hill walk\n'

@@ -120,7 +120,11 @@ def is_known(item: str) -> bool:
     said = _said(item)
     if is_everything(item) or not _of_the_piece(_words(item)) or _means(said, (*BESIDE, *EVERYTHING)):
         return True
-    return any(_holds([item], piece) for piece in built.PIECES if piece not in NO_PIECE)
+    if any(_holds([item], piece) for piece in built.PIECES if piece not in NO_PIECE):
+        return True
+    from .improvised import is_thing
+
+    return is_thing(item)
 
 
 @lru_cache(maxsize=500)
@@ -349,3 +353,16 @@ LOADED = (
     "cable",
 )
 """Implements whose load somebody has to choose. The body, bands and straps come with their own load."""
+
+USUAL_STEPS = {
+    "barbell": 2.5,
+    "trap bar": 2.5,
+    "guided bar": 2.5,
+    "dumbbell": 2,
+    "kettlebell": 4,
+    "plate": 1.25,
+}
+"""kg from one load to the next, where no team has written its steps (common practice, no source)."""
+
+USUAL_STEPS_LB = {"barbell": 5, "trap bar": 5, "guided bar": 5, "dumbbell": 5, "kettlebell": 5, "plate": 2.5}
+"""The same in lb (common practice, no source)."""

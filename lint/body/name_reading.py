@@ -250,7 +250,7 @@ class _Name:
         exercise = self.find(bag.exercise)
         left = self.left_by(bag)
         had = [token for token in self.tokens if token not in left]
-        if exercise is None or self.is_split(had, bag):
+        if exercise is None or not had or self.is_split(had, bag):
             return None
         fit = _Fit(NameReading(exercise, bag.implement), bag, had)
         if not bag.size[0] and any(may_lead(token) for token in left if token.part < fit.head):

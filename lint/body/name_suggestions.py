@@ -61,6 +61,10 @@ OPPOSED = (
 """Words for opposite movements: one is never offered for the other."""
 
 
+ALIKE = {"toss": ("throw", "pass"), "fling": ("throw",), "hurl": ("throw",), "lob": ("throw",)}
+"""Other words for a movement, for names of which nothing else is known."""
+
+
 class Suggestions:
     """Names of exercises that an unknown name may mean, the likeliest first.
 
@@ -102,7 +106,22 @@ def suggestions(name: str, find: Lookup, own: Sequence[Bag], most: int = 3, leve
         exercise = find(one) if len(allowed) < most else None
         if exercise is not None and _is_within(level, exercise) and _trains(exercise, named):
             allowed.append(one)
-    return Suggestions(tuple(allowed))
+    return Suggestions(tuple(allowed or dict.fromkeys(_otherwise(name, tokens, find, own, level))))
+
+
+def _otherwise(
+    name: str, tokens: list[NameToken], find: Lookup, own: Sequence[Bag], level: str
+) -> Iterator[str]:
+    """What a name may mean with another word for its movement: a toss may be a throw or a pass."""
+    for token in tokens:
+        for word in ALIKE.get(token.word, ()):
+            other = f"{name[: token.start]}{word}{name[token.end :]}"
+            exercise = find(other)
+            if exercise is not None and _is_within(level, exercise):
+                yield exercise.name
+            elif exercise is None:
+                again = tokens_of(other, built_names.SPELLINGS)
+                yield from (one for one in list(_sharing(again, own))[:1] if find(one) is not None)
 
 
 def _spelled_right(name: str, tokens: list[NameToken], find: Lookup) -> Iterator[str]:

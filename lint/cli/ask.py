@@ -63,6 +63,9 @@ def _choosing(finding: Finding, index: int) -> Callable[[FileReview], list[Mend]
     """Picks the chosen edit of this very finding, once."""
 
     def choose(one: FileReview) -> list[Mend]:
-        return [Mend(finding, finding.edits[index])] if index >= 0 and finding in one.findings else []
+        if index < 0 or finding not in one.findings:
+            return []
+        chosen = finding.edits[index]
+        return [Mend(finding, edit) for edit in (chosen, *chosen.also)]
 
     return choose

@@ -7,7 +7,7 @@ from __future__ import annotations
 
 import sys
 
-from ..reporters import EXERCISES, REVIEW, RULES, print_as
+from ..reporters import CHANGES, EXERCISES, REVIEW, RULES, SHEET, TALLY, print_as
 from ..wording.words import safe, safe_name
 from .streams import complain
 
@@ -19,6 +19,9 @@ if TYPE_CHECKING:
     Run = Callable[[list[str]], int]
     """Takes the words that follow the command's name, and gives the exit code."""
 
+
+BY = ("muscle", "action", "day", "session", "lift")
+"""What a tally may be by; a test holds it to the tables that there are."""
 
 COMMANDS: dict[str, Run] = {}
 """The commands by name, in the order of the help."""
@@ -97,18 +100,26 @@ def _forms(table: Iterable[str]) -> str:
 
 
 @_command(
-    f"review {_forms(REVIEW)} [--changed [REVISION]] [--record-known] [--rules-from MODULE] [--] [PATH ...]",
+    f"review {_forms(REVIEW)} [--changed [REVISION]] [--record-known] [--report] [--rules-from MODULE] [--]"
+    " [PATH ...]",
     """
     reviews programme and athlete files (*.programme.yaml, *.athlete.yaml), or all of them below
     the folders named; without a path, below this folder. Cards are for people and the default on a
     terminal, lines the default elsewhere, short is for hooks. --changed reviews what differs from a
     revision of git, else from the last commit, and all that leans on it. --record-known puts what is
-    found on record, so that only what is new or worse blocks from then on. --rules-from adds the
-    rules of a Python module of your own.
+    found on record, so that only what is new or worse blocks from then on. --report says in five
+    lines at most what files that pass change against the last commit. --rules-from adds the rules of
+    a Python module of your own.
     """,
 )
 def _review(words: list[str]) -> int:
-    options = {"--as": REVIEW, "--changed": MAY_FOLLOW, "--record-known": (), "--rules-from": None}
+    options = {
+        "--as": REVIEW,
+        "--changed": MAY_FOLLOW,
+        "--record-known": (),
+        "--report": (),
+        "--rules-from": None,
+    }
     chosen, paths = _split(words, options)
     from datetime import date
 
@@ -132,6 +143,10 @@ def _review(words: list[str]) -> int:
 
         result = review(paths or ["."], date.today())
     print_as(chosen.get("--as") or ("cards" if sys.stdout.isatty() else "lines"), REVIEW, result)
+    if "--report" in chosen and result.exit_code == 0:
+        from .weigh import report
+
+        report(paths, date.today())
     return result.exit_code
 
 
@@ -229,6 +244,44 @@ def _take_rules(module: str) -> bool:
 
 
 @_command(
+    f"compare {_forms(CHANGES)} [--] OLD NEW | --since REV [--] [PATH ...]",
+    """
+    says what changed in training between two files or folders, or since a revision that git knows
+    (--since HEAD): the most telling first, athlete by athlete. Markdown is for a pull request.
+    """,
+)
+def _compare(words: list[str]) -> int:
+    chosen, paths = _split(words, {"--as": CHANGES, "--since": None})
+    if "--since" not in chosen and len(paths) != 2:
+        raise RefusedError("compare takes two files or two folders, or --since and a revision")
+    from datetime import date
+
+    from .weigh import compare
+
+    return compare(chosen, paths, date.today())
+
+
+@_command(
+    f"tally {_forms(TALLY)} [--week N] [--by muscle|action|day|session|lift] [--] [PATH ...]",
+    """
+    says what the weeks hold: sets by muscle group against floor and limit, under 8 and from 8
+    repetitions, joint actions that get nothing, sessions with minutes, the hardest lifts; weeks
+    side by side where they differ.
+    """,
+)
+def _tally(words: list[str]) -> int:
+    chosen, paths = _split(words, {"--as": TALLY, "--week": None, "--by": BY})
+    week = chosen.get("--week", "0")
+    if not week.isdecimal() or len(week) > 4 or ("--week" in chosen and not int(week)):
+        raise RefusedError("--week takes the number of a week, from 1")
+    from datetime import date
+
+    from .weigh import show_tally
+
+    return show_tally(chosen, int(week), paths or ["."], date.today())
+
+
+@_command(
     f"exercises {_forms(EXERCISES)} [--] [WORDS ...]",
     """
     finds exercises by muscle or area, joint action, implement, length (long, middle, short), kind,
@@ -270,6 +323,32 @@ def _rules(words: list[str]) -> int:
             raise no_such("rule", name, rules)
     print_as(chosen.get("--as", "text"), RULES, [rules[name] for name in names or rules], bool(names))
     return 0
+
+
+@_command(
+    f"sheet {_forms(SHEET)} [--athlete NAME] [--week N] [--to FILE] [--overwrite] [--] PROGRAMME",
+    """
+    writes what the athlete takes along: each session with sets, repetitions, what to load, rest, and
+    boxes for what was done. HTML, the default, prints one page a session and reads on a phone. The file
+    lies beside the programme, one for each athlete, or where --to says (- prints it). It is written over
+    an earlier sheet that nobody has changed, over anything else only with --overwrite. A programme with
+    errors gets no sheet.
+    """,
+)
+def _sheet(words: list[str]) -> int:
+    options = {"--athlete": None, "--week": None, "--to": None}
+    chosen, paths = _split(words, {"--as": SHEET, "--overwrite": (), **options})
+    if len(paths) != 1:
+        raise RefusedError("sheet takes one programme")
+    week = chosen.get("--week", "")
+    if week and not (week.isascii() and week.isdecimal() and len(week) < 5 and int(week)):
+        raise RefusedError("--week takes the number of a week")
+    from .sheets import print_or_write
+
+    form, to = chosen.get("--as", "html"), chosen.get("--to", "")
+    return print_or_write(
+        paths[0], form, to, chosen.get("--athlete", ""), int(week or 0), overwrite="--overwrite" in chosen
+    )
 
 
 @_command("schema NAME", "prints a JSON Schema: {schemas}.")

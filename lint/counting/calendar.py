@@ -5,6 +5,7 @@ from __future__ import annotations
 from math import gcd
 
 from ..body.names import fold
+from ..model.sessions import sessions_in
 from ..syntax.cache import GenerationCache
 from .set_group import SetGroup
 from .tally import Visit
@@ -17,14 +18,21 @@ if TYPE_CHECKING:
     from ..body.catalogue import Exercise
     from ..model.athlete import BestLift
     from ..model.programme import Adjustment, Programme
-    from ..model.sessions import Block, Prescription, Session, Work
+    from ..model.sessions import Block, ChangeOfLines, Prescription, Session, Work
     from .header import ProgrammeHeader
     from .set_group import Slip
     from .week import Together, WeeksOf
 
+    Versions = tuple[int | tuple[ChangeOfLines, int], ...]
+    """What differs between weeks in which a line says the same: adjustments, and changes of all lines."""
+
 
 BY_MACHINE = ("row",)
 """Names that without repetitions mean work on a machine, for a time, a distance or calories: no lift."""
+
+
+MACHINES = frozenset(map(fold, ("row", "rowing", "rower", "rowing machine")))
+"""Names that in intervals mean work on a machine, though a lift is called alike."""
 
 
 class Calendar:
@@ -37,14 +45,18 @@ class Calendar:
         self,
         header: ProgrammeHeader,
         adjustments: tuple[Adjustment, ...],
+        everything: tuple[ChangeOfLines, ...],
         together: Together,
         weeks_of: WeeksOf,
     ) -> None:
         self.header = header
         self.slip: Slip | None = None
+        self.programme: Programme
+        self.moves = False
         self.together = together
         self.weeks_of = weeks_of
         self.best = _best_lifts(header)
+        self.own_changes = everything
         self.adjusted: dict[Exercise | str, list[Adjustment]] = {}
         for one in adjustments:
             self.adjusted.setdefault(header.named(one.exercise.words), []).append(one)
@@ -58,9 +70,12 @@ class Calendar:
         for remembered in (self.lines, self.own, self.seen):
             remembered.start_generation()
         before, self.made = self.made, {}
+        self.programme = programme
+        self.moves = next(programme.wheres(), None) is not None
         phase = ""
         for block in programme.blocks:
             turn = 0
+            self.times: dict[Session, int] = {}
             sessions = programme.sessions_of(block)
             turn_weeks = _turn_weeks(block, sessions)
             for number in range(block.first, block.first + block.weeks):
@@ -80,10 +95,10 @@ class Calendar:
         ``week`` is counted from 1 within the block. ``turn`` counts the turns that the rotation has taken.
         """
         visits = []
-        sessions = tuple(session for session in sessions if session.takes_place(week))
+        sessions = sessions_in(sessions, week)
         rotating = _rotating(block, sessions)
         for session in sessions:
-            days = session.days or ((0,) if session not in rotating else ())
+            days = sorted(session.days) or ((0,) if session not in rotating else ())
             visits += [self.visit(session, day, week) for day in days]
         if rotating:
             for day in block.rotation:
@@ -95,51 +110,110 @@ class Calendar:
 
     def visit(self, session: Session, day: int, week: int) -> Visit:
         """A session on its day. All weeks in which it holds the same sets share one object."""
-        own = self.groups(session, week)
-        key = (session, day, own)
-        visit: Visit = self.seen.get(key, lambda: Visit(self.header, session, day, own))
+        time = 0
+        if session.by_visit:
+            time = self.times[session] = self.times.get(session, 0) + 1
+        own = self.groups(session, week, time)
+        at = self.place(session, day, week) if self.moves else ""
+        key = (session, day, own, at)
+        visit: Visit = self.seen.get(key, lambda: Visit(self.header, session, day, own, at))
         return visit
 
-    def groups(self, session: Session, week: int) -> tuple[SetGroup, ...]:
-        """The groups of sets of a session in a week of its block."""
+    def place(self, session: Session, day: int, week: int) -> str:
+        """Where a session takes place on a day of a week of its block; empty where nothing is written."""
+        block, number = session.block, session.block.first + week - 1
+        written = ((session.held_at, week), (block.held_at, week), (self.programme.held_at, number))
+        for where, number in written:
+            if where is not None and (found := where.on(number, day)):
+                return found
+        return ""
+
+    def groups(self, session: Session, week: int, time: int) -> tuple[SetGroup, ...]:
+        """The groups of sets of a session in a week of its block; ``time`` counts its visits in the block.
+
+        It is 0 for sessions without values by visit.
+        """
         number = session.block.first + week - 1
-        versions = tuple(
+        versions: Versions = tuple(
             version
             for several in self.adjusted.values()
             for one in several
             for version in one.version(number)
         )
+        if self.programme.everything or session.block.everything or self.own_changes:
+            versions = (*versions, *self.changes(session.block, week))
         groups: tuple[SetGroup, ...] = self.own.get(
-            (session, week, versions),
-            lambda: tuple(
-                group
-                for line in session.prescriptions
-                for group in self.of_line(line, week, number, versions)
+            (session, week, versions, time),
+            lambda: self.counted(
+                session,
+                tuple(
+                    group
+                    for line in session.prescriptions
+                    for group in self.of_line(line, week, number, versions, time)
+                ),
             ),
         )
         return groups
 
+    def counted(self, session: Session, groups: tuple[SetGroup, ...]) -> tuple[SetGroup, ...]:
+        """The groups of sets of a session, with as many rounds as the time of some of them allows."""
+        if not session.counts_rounds:
+            return groups
+        from .open_rounds import with_rounds
+
+        counted: tuple[SetGroup, ...] = self.lines.get(groups, lambda: with_rounds(groups))
+        return counted
+
     def of_line(
-        self, line: Prescription, week: int, number: int, versions: tuple[int, ...]
+        self, line: Prescription, week: int, number: int, versions: Versions, time: int
     ) -> tuple[SetGroup, ...]:
         """The groups of sets of a line in a week. Weeks in which it reads the same share the objects.
 
-        ``week`` is counted within the block, ``number`` within the programme. ``versions`` tell which
-        of the athlete's adjustments hold in that week.
+        ``week`` is counted in the block, ``number`` in the programme, ``time`` in visits. ``versions`` tell
+        which of the athlete's adjustments hold in that week.
         """
-        key = (line, line.version(week), versions)
-        groups: tuple[SetGroup, ...] = self.lines.get(key, lambda: self.groups_of(line, week, number))
+        key = (line, line.version(week), versions, time if line.by_visit else 0)
+        groups: tuple[SetGroup, ...] = self.lines.get(
+            key, lambda: self.groups_of(line, week, number, versions, time)
+        )
         return groups
 
-    def groups_of(self, line: Prescription, week: int, number: int) -> tuple[SetGroup, ...]:
+    def groups_of(
+        self, line: Prescription, week: int, number: int, versions: Versions, time: int
+    ) -> tuple[SetGroup, ...]:
         """The groups of sets of a line. ``week`` is counted within the block, ``number`` in the programme."""
-        groups = (self.group(line, work, number) for work in line.in_week(week))
+        changes = tuple(one for one in versions if isinstance(one, tuple) and self.is_meant(one[0], line))
+        groups = (self.group(line, work, number) for work in line.in_week(week, time, changes))
         return tuple(group for group in groups if group is not None)
+
+    def changes(self, block: Block, week: int) -> Iterator[tuple[ChangeOfLines, int]]:
+        """What changes for all lines in a week, each with the weeks before the block that it counts.
+
+        What a block says comes after what the programme says, and what is said for the athlete last.
+        """
+        before = block.first - 1
+        for several, earlier in (
+            (self.programme.everything, before),
+            (block.everything, 0),
+            (self.own_changes, before),
+        ):
+            yield from ((one, earlier) for one in several if one.holds_in(week + earlier))
+
+    def is_meant(self, change: ChangeOfLines, line: Prescription) -> bool:
+        """Whether a change is about a line: about its session and exercise, where it names any."""
+        if change.session is not None and fold(change.session.words) != fold(line.session.name):
+            return False
+        named = self.header.named
+        return change.exercise is None or named(change.exercise.words) in [
+            named(term.words) for term in line.names()
+        ]
 
     def group(self, line: Prescription, work: Work, week: int) -> SetGroup | None:
         """A group of sets with the athlete's adjustments; None if the athlete leaves the exercise out."""
         adjusted = self.adjusted.get(self.header.named(work.exercise), ()) if self.adjusted else ()
         for adjustment in adjusted:
+            if adjustment.session and fold(adjustment.session) != fold(line.session.name):
+                continue
             if adjustment.leave_out:
                 return None
             work = work.with_values(adjustment.in_week(week))
@@ -147,7 +221,9 @@ class Calendar:
         if not work.reps and fold(work.exercise) in BY_MACHINE:
             exercise = None
         group = SetGroup(self.header, line, work, exercise, self.best.get(exercise, ()) if exercise else ())
-        if self.slip is not None and self.slip(group):
+        if line.kind and (line.kind == "own choice" or exercise is None or fold(work.exercise) in MACHINES):
+            group.count_nowhere()
+        elif self.slip is not None and self.slip(group):
             group.take_out()
         return group
 

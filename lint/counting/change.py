@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from ..model.quantities import KG_PER_LB
+from .set_group import UNITS_OF_LOAD
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -11,6 +12,10 @@ if TYPE_CHECKING:
     from .set_group import SetGroup
     from .tally import Tally
     from .week import Week
+
+
+NEARLY = 0.95
+"""Share of a limit that lacks it by a hair only (common practice, no source)."""
 
 
 class Change:
@@ -41,6 +46,17 @@ class Change:
     def reserve(self) -> float | None:
         """The mean change of written repetitions in reserve."""
         return _mean(part.reserve for part in self.parts)
+
+    def comes_to(self, volume: float, load: float, reserve: float) -> bool:
+        """Whether falls in volume, and in load or effort, come together to what one alone should, or nearly.
+
+        ``volume`` and ``load`` are in % less, ``reserve`` in repetitions more.
+        """
+        volumes = [100 - one for one in (self.sets, self.repetitions) if one is not None]
+        lighter = (100 - self.load) / load if self.load is not None else 0.0
+        easier = self.reserve / reserve if self.reserve is not None else 0.0
+        fewer = max([one / volume for one in volumes] + [0.0])
+        return round(fewer + max(lighter, easier, 0.0), 6) >= NEARLY
 
     @property
     def parts(self) -> list[PartChange]:
@@ -137,13 +153,13 @@ def slip_in(before: SetGroup, entry: SetGroup, after: SetGroup) -> tuple[float, 
     return None if meant is None else (meant, numbers[2])
 
 
-def _as_written(entry: SetGroup) -> tuple[float, str, str, int] | None:
-    """The number of a load, its kind, unit and pieces; None where it is no single number."""
+def _as_written(entry: SetGroup) -> tuple[float, str, str, int, str] | None:
+    """The number of a load, its kind, unit, pieces, and what it is of; None where it is no single number."""
     load = entry.work.load
     if load is None or len(load.values) != 1 or load.values[0].low != load.values[0].high:
         return None
     number = load.values[0].low / (KG_PER_LB if load.unit == "lb" else 1)
-    return round(number, 2), load.kind, load.unit, load.pieces
+    return round(number, 2), load.kind, load.unit, load.pieces, load.whole
 
 
 def typed_for(before: float, value: float, after: float) -> float | None:
@@ -174,7 +190,7 @@ def _mean(numbers: Iterable[float | None]) -> float | None:
 
 
 def _load_change(before: list[SetGroup], after: list[SetGroup]) -> float | None:
-    for unit in ("mass", "share", "percent"):
+    for unit in UNITS_OF_LOAD:
         was, now = (_mean([group.measured.get(unit) for group in groups]) for groups in (before, after))
         if was and now is not None:
             return _in_percent(now, was)

@@ -7,8 +7,13 @@ from ..wording.words import counted_noun, sets_of
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
+    from collections.abc import Sequence
+
     from ..body.catalogue import Exercise
+    from ..model.pairings import Pairing
     from ..model.quantities import Range
+    from ..model.sessions import Prescription
+    from .set_group import SetGroup
 
 DIRECT, FRACTIONAL, TOTAL = "direct", "fractional", "total"
 KINDS = (DIRECT, FRACTIONAL, TOTAL)
@@ -31,6 +36,30 @@ def as_counted(sets: Range, counted: Range) -> str:
         return sets_of(str(counted))
     half = sets * INDIRECT_WEIGHT[FRACTIONAL] == counted
     return f"{counted_noun(str(sets), 'indirect set' if half else 'set')}, counted as {counted}"
+
+
+def is_in_complex(group: SetGroup) -> bool:
+    """Whether it is a part of a set only: one lift of a complex."""
+    paired = group.prescription.paired
+    return paired is not None and paired.kind == "complex"
+
+
+def once_a_set(pairs: list[tuple[SetGroup, float]]) -> list[tuple[SetGroup, float]]:
+    """Groups of sets with the weight of a set, each set once: of a complex the lift that weighs most."""
+    best: dict[Pairing | None, tuple[SetGroup, float]] = {}
+    for group, weight in pairs:
+        paired = group.prescription.paired
+        if is_in_complex(group) and weight > best.get(paired, (group, 0.0))[1]:
+            best[paired] = (group, weight)
+    kept = {group for group, _ in best.values()}
+    return [(group, weight) for group, weight in pairs if not is_in_complex(group) or group in kept]
+
+
+def once_each(groups: Sequence[SetGroup]) -> Sequence[SetGroup]:
+    """Groups of sets, each set once: of a complex the first lift."""
+    if not any(map(is_in_complex, groups)):
+        return groups
+    return [group for group, _ in once_a_set([(group, 1.0) for group in groups])]
 
 
 _CREDITS: dict[Exercise, dict[str, float]] = {}
@@ -66,3 +95,21 @@ def credit(exercise: Exercise, area: str) -> float:
     if area in catalogue.credited:
         return known.get(area, 0.0)
     return max((known.get(muscle, 0.0) for muscle in catalogue.area(area) or ()), default=0.0)
+
+
+def chosen_for(line: Prescription, actions: tuple[str, ...], areas: tuple[str, ...]) -> bool:
+    """Whether an own choice trains one of some joint actions, patterns or areas: by what it says that it
+    trains, else by its name.
+    """
+    if line.kind != "own choice":
+        return False
+    words = [term.words for term in line.trains] or [line.place.excerpt]
+    muscles = {muscle for one in words for muscle in catalogue.area(one) or ()}
+    wanted = {muscle for one in areas for muscle in catalogue.area(one) or (one,)}
+    return bool(muscles & wanted) or any(one in actions for one in words)
+
+
+def trains(exercise: Exercise, actions: tuple[str, ...], areas: tuple[str, ...]) -> bool:
+    """Whether an exercise is for one of some joint actions or patterns, or is credited for an area."""
+    served = (*exercise.actions, *exercise.patterns)
+    return any(action in served for action in actions) or any(credit(exercise, area) for area in areas)

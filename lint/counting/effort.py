@@ -44,6 +44,14 @@ class Effort:
         """Whether the coach wrote it, as RIR or RPE; else it was worked out, or is unknown."""
         return self.ground in ("rir", "rpe")
 
+    def within(self, work: Work, together: float) -> Effort:
+        """The same within a complex of this many repetitions: the other lifts may take as much as its own."""
+        own = work.reps.a_set() if work.reps else None
+        if self.reserve is None or own is None:
+            return self
+        least = max(self.reserve.low - max(together - own.high, 0.0), 0.0)
+        return Effort(self.ground, Range(least, self.reserve.high), failing=self.failing, light=self.light)
+
     @property
     def easy(self) -> bool:
         """Whether the sets surely leave more in reserve than hard sets do."""
@@ -95,7 +103,7 @@ def at_load(work: Work, sets: Sequence[tuple[Range, Range]], lift: str) -> Effor
     The low end is that of the hardest set, tired by those before it, for a lifter one standard deviation
     below the mean, by the lower of the lift's curve and the main one; the high end that of the easiest,
     fresh, for one as far above. Below 60 %, where the curve ends, lifters manage at least what they manage
-    there. None where nothing is known, and above 100 %.
+    there. A load with no upper end may leave none. None where nothing is known, and above 100 %.
     """
     low, high = [], []
     for (reps, percent), number in zip(sets, numbers_of(work, sets), strict=True):
@@ -104,7 +112,10 @@ def at_load(work: Work, sets: Sequence[tuple[Range, Range]], lift: str) -> Effor
             return None
         low.append(heavy.beyond(-1) - reps.high * curves.tired(number))
         high.append(light.beyond(1) - reps.low)
-    return _worked_out("load", work, min(low), max(high)) if sets else None
+    if not sets:
+        return None
+    least = 0.0 if work.load is not None and work.load.rough == "from" else min(low)
+    return _worked_out("load", work, least, max(high))
 
 
 def unknown(work: Work) -> Effort:

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from datetime import timedelta
+
 from ..body.names import fold
 from .team_resources import NO_RESOURCES
 
@@ -11,7 +13,8 @@ if TYPE_CHECKING:
 
     from ..body.catalogue import Exercise
     from ..body.known import Known
-    from ..model.athlete import Athlete
+    from ..model.athlete import Athlete, Restriction
+    from ..model.kits import Kit, Stock
     from ..model.programme import Event, Member, Programme, Rehabilitation
     from ..model.sessions import Phase
     from ..text.places import Place, Term
@@ -48,7 +51,9 @@ class ProgrammeHeader:
         "resources",
         "starts",
         "today",
+        "usual_place",
         "weeks",
+        "working_best",
     )
 
     def __init__(
@@ -75,9 +80,11 @@ class ProgrammeHeader:
         self.priority: tuple[Term, ...] = programme.priority
         self.starts: date | None = programme.starts
         self.weeks: int = programme.weeks
+        self.working_best: float | None = programme.working_best
         self.events: tuple[Event, ...] = programme.events
         self.note: str = programme.note
         self.rehabilitation: Rehabilitation | None = programme.rehabilitation
+        self.usual_place: str = programme.held_at.throughout(self.weeks) if programme.held_at else ""
 
     @property
     def level(self) -> str:
@@ -97,17 +104,74 @@ class ProgrammeHeader:
         """The athlete's body mass in kg; None if none is written."""
         return self.athlete.body_mass if self.athlete else None
 
+    def is_spared(self, restriction: Restriction, week: int, day: int = 0) -> bool:
+        """Whether a restriction holds in a week, or on a day of it (1 to 7 from the start day).
+
+        Where dates say when, and the programme has no start, it holds unless it is over today.
+        """
+        if restriction.in_weeks:
+            return any(first <= week <= last for first, last in restriction.in_weeks)
+        begins, ends = restriction.begins, restriction.ends
+        if begins is None and ends is None:
+            return True
+        if self.starts is None:
+            return ends is None or ends >= self.today
+        first = self.starts + timedelta(days=7 * (week - 1) + max(day - 1, 0))
+        last = first if day else first + timedelta(days=6)
+        return (begins is None or begins <= last) and (ends is None or first <= ends)
+
+    def spared(self) -> list[Restriction]:
+        """What the athlete spares in any week of the programme."""
+        weeks = range(1, self.weeks + 1)
+        return [
+            one
+            for one in (self.athlete.protect if self.athlete else ())
+            if any(self.is_spared(one, week) for week in weeks)
+        ]
+
     def named(self, name: str) -> Exercise | str:
         """The exercise of this name; for an unknown exercise the name itself, folded for comparison."""
         return self.known.exercise(name) or fold(name)
 
     @property
     def equipment(self) -> frozenset[str] | None:
-        """The equipment that the athlete has, or None if none is written.
+        """The equipment where the programme takes place throughout; see `pieces`."""
+        return self.pieces(self.usual_place)
+
+    def kit(self, place: str) -> Kit | None:
+        """The equipment of a place, as the athlete or else the team lists it; None where nobody does."""
+        wanted = place.casefold()
+        listed = (*(self.athlete.kits if self.athlete else ()), *self.resources.kits)
+        return next((kit for kit in listed if kit.name.words.casefold() == wanted), None)
+
+    def pieces(self, place: str = "") -> frozenset[str] | None:
+        """The equipment of a place, or without one the athlete's; None if none is written.
 
         The name of an equipment set of the team is replaced by the pieces in that set.
         """
-        if self.athlete is None or not self.athlete.equipment:
+        if place:
+            kit = self.kit(place)
+            terms = kit.terms if kit else ()
+        else:
+            terms = self.athlete.equipment if self.athlete else ()
+        if not terms:
             return None
-        pieces = (self.resources.equipment.get(term.words, (term.words,)) for term in self.athlete.equipment)
+        pieces = (self.resources.equipment.get(term.words, (term.words,)) for term in terms)
         return frozenset(piece.casefold() for several in pieces for piece in several)
+
+    def stock(self, piece: str, place: str = "") -> Stock | None:
+        """What there is of a piece at a place, or of the athlete's own; None where it is not said."""
+        if place:
+            kit = self.kit(place)
+            terms, stocks = (kit.terms, kit.stocks) if kit else ((), ())
+        else:
+            athlete = self.athlete
+            terms, stocks = (athlete.equipment, athlete.stocks) if athlete else ((), ())
+        for term in terms if self.resources.stocks else ():
+            stocks = (*stocks, *self.resources.stocks.get(term.words, ()))
+        if not stocks:
+            return None
+        from ..body.equipment import station_named
+
+        own = station_named(piece, [one.term.words for one in stocks])
+        return next((one for one in stocks if one.term.words == own), None)

@@ -54,7 +54,11 @@ class Ledger(Tally):
         self.member = member
         self.header = ProgrammeHeader(programme, today, resources, member)
         self._calendar = Calendar(
-            self.header, member.adjustments if member else (), self.together, self.weeks_of
+            self.header,
+            member.adjustments if member else (),
+            member.everything if member else (),
+            self.together,
+            self.weeks_of,
         )
         self._tallies = GenerationCache()
         self._recalled = GenerationCache()

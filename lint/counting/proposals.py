@@ -14,8 +14,8 @@ TYPE_CHECKING = False
 if TYPE_CHECKING:
     from collections.abc import Sequence
 
+    from .counts import Count
     from .set_group import SetGroup
-    from .tally import Count
 
 MOST_SETS = 100
 """Sets that a proposal moves at most: more are no training."""

@@ -15,7 +15,8 @@ if TYPE_CHECKING:
     from collections.abc import Iterable
 
     from ..body.catalogue import NameReading
-    from ..model.sessions import Pairing, Prescription, Work
+    from ..model.pairings import Clock, Pairing
+    from ..model.sessions import Prescription, Work
 
 ONE_WAY = Range(1, 2)
 """Seconds of lifting, and of lowering, in one repetition without a stated tempo (acsm-2009)."""
@@ -99,8 +100,15 @@ def session_time(lines: Iterable[Line], *, prepared: bool, change_over: Range = 
     time = SessionTime(NOTHING, NOTHING, PREPARATION if prepared else NOTHING)
     items = _items(lines)
     for item in items:
-        time += _item_time(item)
-    return time + SessionTime(NOTHING, NOTHING, change_over * max(len(items) - 1, 0))
+        time += _item_time(item) if _has_no_clock(item) else _by_clock(item)
+    return time + _between(items[:-1], change_over)
+
+
+def _between(items: list[list[Line]], change_over: Range) -> SessionTime:
+    """The time from each item to the next: the rest that is written after it, else what is assumed."""
+    stated = [rest for item in items if (rest := item[-1][0].rest_after) is not None]
+    rest = sum(stated, NOTHING)
+    return SessionTime(NOTHING, rest, change_over * (len(items) - len(stated)))
 
 
 def _items(lines: Iterable[Line]) -> list[list[Line]]:
@@ -119,6 +127,48 @@ def _items(lines: Iterable[Line]) -> list[list[Line]]:
     return items
 
 
+def _has_no_clock(item: list[Line]) -> bool:
+    paired = item[0][0].paired
+    return paired is None or paired.clock is None
+
+
+def _by_clock(item: list[Line]) -> SessionTime:
+    """The time of a circuit or complex with a clock: what that says, else what the work takes."""
+    paired = item[0][0].paired
+    return _clock_time(item) or _capped(_item_time(item), paired.clock if paired else None)
+
+
+def _clock_time(item: list[Line]) -> SessionTime | None:
+    """The time of a circuit or complex whose clock says how long it takes; None where it does not."""
+    paired = item[0][0].paired
+    clock = paired.clock if paired else None
+    if paired is None or clock is None or not clock.sets_pace:
+        return None
+    warm_up = sum(((line.warm_up_sets or NOTHING).by(WARM_UP_SET) for line, _ in item), NOTHING)
+    if clock.lasts is not None:
+        return SessionTime(clock.lasts, NOTHING, warm_up)
+    sets = [works[0][0].sets or NOTHING for _, works in item]
+    rounds = max(sets, key=lambda one: one.high)
+    if clock.every is not None:
+        return SessionTime(rounds.by(clock.every), NOTHING, warm_up)
+    each = clock.turn or clock.on or NOTHING
+    stations = sum(sets, NOTHING)
+    off = _less(stations, 1).by(clock.off or NOTHING)
+    return SessionTime(stations.by(each), off + _less(rounds, 1).by(paired.rest or NOTHING), warm_up)
+
+
+def _capped(time: SessionTime, clock: Clock | None) -> SessionTime:
+    """The same time, no longer than its cap; where that cuts in, all before it is work."""
+    spent = time.work + time.rest
+    if clock is None or clock.cap is None or spent.high <= clock.cap.high:
+        return time
+    return SessionTime(Range(min(spent.low, clock.cap.high), clock.cap.high), NOTHING, time.around)
+
+
+def _less(number: Range, by: float) -> Range:
+    return Range(max(number.low - by, 0.0), max(number.high - by, 0.0))
+
+
 def _item_time(item: list[Line]) -> SessionTime:
     time = NO_TIME
     for line, works in item:
@@ -126,14 +176,14 @@ def _item_time(item: list[Line]) -> SessionTime:
         if line.every is not None and line.lasts is not None:
             time += SessionTime(line.lasts, NOTHING, warm_up)
             continue
-        work = sum((_work_time(work, said) for work, _, said in works), NOTHING)
+        work = sum((work_time(work, said) for work, _, said in works), NOTHING)
         rest = _rest_of(line, works)
         assumed = rest if any(work.rest is None for work, _, _ in works) else NOTHING
         time += SessionTime(work, rest, warm_up, assumed)
     return time + SessionTime(NOTHING, _rest_of_rounds(item), NOTHING)
 
 
-def _work_time(work: Work, said: NameReading | None) -> Range:
+def work_time(work: Work, said: NameReading | None) -> Range:
     """Seconds under load of a group of sets. Work on each side in turn takes twice as long."""
     sets = work.sets or NOTHING
     reps = work.reps.total(sets) if work.reps else None
@@ -184,6 +234,8 @@ def _rest_of(line: Prescription, works: tuple[Group, ...]) -> Range:
 def _rest_after(line: Prescription, work: Work, slot: str) -> Range:
     if work.rest is not None:
         return work.rest
+    if line.paired is not None and line.paired.kind == "complex":
+        return NOTHING  # it goes on with the next lift at once
     return NEXT_STATION if line.paired is not None else REST.get(slot, REST_OPEN)
 
 
@@ -199,8 +251,9 @@ def _rest_of_rounds(item: list[Line]) -> Range:
         return NOTHING
     between = sum((_rest_after(line, *works[-1][:2]) for line, works in item[:-1]), NOTHING)
     rounds = max(((works[0][0].sets or NOTHING) for _, works in item), key=lambda sets: sets.high)
-    if paired.rest is None:
+    rest = paired.rest
+    if rest is None and paired.kind == "complex":
+        rest = REST.get(item[0][1][0][1], REST_OPEN)
+    if rest is None:
         return between
-    return between + Range(
-        max(rounds.low - 1, 0.0) * paired.rest.low, max(rounds.high - 1, 0.0) * paired.rest.high
-    )
+    return between + Range(max(rounds.low - 1, 0.0) * rest.low, max(rounds.high - 1, 0.0) * rest.high)

@@ -8,7 +8,8 @@ from ..body.equipment import LOADED
 from ..model.quantities import NOTHING, Range
 from ..wording.words import counted_noun
 from .effort import at_load, at_rm, each_set, unknown, written
-from .session_time import RAMP_UP, WARM_UP_SET, set_time
+from .load_shares import counted_from, kilograms_of, percent_of_rm, strongest_of
+from .session_time import set_time
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -39,6 +40,14 @@ RAMP_UP_FROM = 70
 
 LOWERED = ("eccentric", "lowering", "negative")
 """Words in names of exercises that only lower the load. A lifter can lower more than they can lift."""
+
+_COMPARED = frozenset({"mass", "bodyweight", "share", "percent", "lift", "rm share"})
+"""Kinds of load whose numbers can be compared."""
+WITH_BODY = "mass with the body"
+"""The unit of loads on top of the lifter's own mass: bodyweight, 4 kg and 6 kg is a plain rise."""
+
+UNITS_OF_LOAD = ("mass", WITH_BODY, "share", "percent")
+"""The units in which loads are compared, each with its own kind."""
 
 LIFTING = 2
 """Index of the lifting phase in a tempo."""
@@ -94,6 +103,16 @@ class SetGroup:
         self._hard: bool | None = None
         self._measured: dict[str, float] | None = None
 
+    def with_work(self, work: Work) -> SetGroup:
+        """The same line with other values."""
+        return SetGroup(self.programme, self.prescription, work, self.exercise, self.best)
+
+    def count_nowhere(self) -> None:
+        """Takes it out of every count, because it is no lift: it takes its time, and nothing is missing."""
+        self.exercise = None
+        self.sets = NOTHING
+        self.reps = None
+
     def take_out(self) -> None:
         """Takes it out of every count, because one of its values cannot be meant."""
         self.meant = False
@@ -123,7 +142,9 @@ class SetGroup:
         if self.lowers_only or self.broken_up:
             return None
         by_curve = self.sets_apart if self.in_one_go else []
-        return at_rm(self.work) or at_load(self.work, by_curve, self.curve)
+        alone = at_rm(self.work) or at_load(self.work, by_curve, self.curve)
+        paired = self.prescription.paired
+        return alone and alone.within(self.work, paired.reps) if paired and paired.reps else alone
 
     @property
     def implement(self) -> str:
@@ -231,8 +252,14 @@ class SetGroup:
 
     def _percent_of(self, load: Load, value: Range) -> Range | None:
         """One value of a load, all pieces together, in % of 1RM; None if it is not known."""
-        if load.kind == "percent":
-            return value
+        if load.kind == "percent" or self._is_of_itself(load):
+            return (
+                value
+                if load.whole == "1RM" or self.counted_from == 100
+                else value * (self.counted_from / 100)
+            )
+        if load.kind == "rm share":
+            return percent_of_rm(load, value, self.curve)
         if load.kind == "rm":
             ends = [curves.percent_for(reps, self.curve) for reps in (value.high, value.low)]
             return None if ends[0] is None or ends[1] is None else Range(ends[0], ends[1])
@@ -242,14 +269,23 @@ class SetGroup:
         strongest = self.strongest
         return None if strongest is None else lifted * (100 / strongest[1])
 
+    def _is_of_itself(self, load: Load) -> bool:
+        """Whether a load is a share of the very lift that it is for: ``80 % of squat`` on a back squat."""
+        exercise = self.exercise
+        return load.kind == "lift" and exercise is not None and self.programme.named(load.whole) is exercise
+
     @property
     def strongest(self) -> tuple[BestLift, float] | None:
         """The best lift on file with the highest 1RM, and that 1RM in kg; None if none is known.
 
         The 1RM includes the lifter's own mass if the best lift was given on top of it.
         """
-        known = [(lift, one) for lift in self.best if (one := self._maximum(lift)) is not None and one > 0]
-        return max(known, key=lambda pair: pair[1], default=None)
+        return strongest_of(self.best, self.curve, self.programme.body_mass)
+
+    @property
+    def counted_from(self) -> float:
+        """The share of 1RM, in %, from which the line's percentages count: 100, or a working best."""
+        return counted_from(self.programme, self.prescription, self.best)
 
     def kilograms_at(self, percent: Range) -> Range | None:
         """The load in kg, all pieces together, for a percentage of 1RM; None if no best lift is known.
@@ -273,15 +309,27 @@ class SetGroup:
         """A value of a load in kg, with the lifter's own mass if given on top of it; None if not known."""
         if load.kind == "mass":
             return value
+        if load.kind == "lift":
+            return kilograms_of(self.programme, self.prescription, load, value)
         mass = self.programme.body_mass
+        if mass is not None and load.kind == "share" and load.added:
+            return value * (mass / 100) + Range(load.added, load.added)
         return None if mass is None or load.kind != "bodyweight" else value + Range(mass, mass)
+
+    @property
+    def kilograms(self) -> list[Range]:
+        """The load of each set in kg, all pieces together, where it is a mass or follows from one."""
+        load = self.work.load
+        found = [self._lifted(load, value * load.pieces) for value in load.values] if load else []
+        return [one for one in found if one is not None]
 
     @property
     def measured(self) -> dict[str, float]:
         """The middle of the load in each unit in which it can be compared.
 
-        ``mass`` is in kg, ``share`` in % of body mass, ``percent`` in % of 1RM. Empty for a label, an RM load
-        or no load.
+        ``mass`` is in kg, ``mass with the body`` in kg with the lifter's own, ``share`` in % of body mass,
+        ``percent`` in % of 1RM. Empty for a label, an RM load or no load; also for a share of another lift
+        that is not on file.
         """
         if self._measured is None:
             self._measured = self._measure()
@@ -289,21 +337,15 @@ class SetGroup:
 
     def _measure(self) -> dict[str, float]:
         load = self.work.load
-        if load is None or load.span is None or load.kind not in ("mass", "bodyweight", "share", "percent"):
+        if load is None or load.span is None or load.kind not in _COMPARED:
             return {}
         kilograms = self._lifted(load, load.span)
         spans = {
-            "mass": kilograms,
-            "share": load.span if load.kind == "share" else None,
+            WITH_BODY if load.kind == "bodyweight" else "mass": kilograms,
+            "share": load.span if load.kind == "share" and not load.added else None,
             "percent": self.percent,
         }
         return {unit: span.middle for unit, span in spans.items() if span is not None}
-
-    def _maximum(self, best: BestLift) -> float | None:
-        """The 1RM in kg that follows from a best lift; None if it is not known."""
-        percent = curves.percent_for(best.reps, self.curve)
-        lifted = self._lifted(best.load, best.load.span) if best.load.span else None
-        return None if lifted is None or percent is None else lifted.middle * 100 / percent
 
     @property
     def set_time(self) -> Range | None:
@@ -337,6 +379,8 @@ class SetGroup:
     def sure(self) -> bool:
         """Whether both the number of sets and the exercise are known."""
         work = self.work
+        if self.prescription.kind and self.exercise is None:
+            return True  # no lift, so there is nothing to count
         return self.exercise is not None and work.readable and work.sets is not None and self.meant
 
     def trains(self, actions: Iterable[str]) -> bool:
@@ -354,17 +398,3 @@ def _slot(work: Work) -> str:
     if reps is None:
         return ""
     return "light" if reps.middle >= LIGHT_FROM else "heavy"
-
-
-def ramp_up(groups: Iterable[SetGroup]) -> Range:
-    """Seconds of warm-up sets that nobody wrote, but that heavy lifts with several joints ask for.
-
-    They are assumed, and no part of `session_time`: no finding may block by them alone.
-    """
-    first = {group.prescription: group for group in reversed(list(groups))}
-    heavy = [one for line, one in first.items() if line.warm_up_sets is None and one.asks_for_ramp_up]
-    patterns = {one.exercise.pattern for one in heavy if one.exercise}
-    seconds = NOTHING
-    for turn in range(len(patterns)):
-        seconds += RAMP_UP[min(turn, 1)].by(WARM_UP_SET)
-    return seconds

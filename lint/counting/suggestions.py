@@ -49,18 +49,23 @@ class Suits:
     """Whether exercises suit the athlete whom a programme is for.
 
     ``always`` are pieces of equipment that nobody needs to list; ``steps`` says how many levels an exercise
-    may be above the athlete's own.
+    may be above the athlete's own; ``at`` is the place whose equipment counts, if one is meant.
     """
 
     def __init__(
-        self, header: ProgrammeHeader, always: Collection[str] = equipment.ALWAYS_THERE, steps: int = 0
+        self,
+        header: ProgrammeHeader,
+        always: Collection[str] = equipment.ALWAYS_THERE,
+        steps: int = 0,
+        at: str = "",
     ) -> None:
         self.header = header
+        self.pieces = header.pieces(at) if at else header.equipment
         self.always = always
         self.hardest = LEVELS.index(header.level if header.level in LEVELS else LEVEL_UNKNOWN) + steps
         self.spared = [
             (one.subject.words, restrictions.read(one.subject.words, header.known, one.may_stay))
-            for one in (header.athlete.protect if header.athlete else ())
+            for one in header.spared()
         ]
 
     def obstacle(self, exercise: Exercise) -> str:
@@ -70,8 +75,8 @@ class Suits:
                 return f"loads a protected area (`{words}`)"
         if LEVELS.index(exercise.level) > self.hardest:
             return f"is for {exercise.level} lifters"
-        if self.header.equipment is not None:
-            pieces = equipment.missing(exercise, self.header.equipment, self.always)
+        if self.pieces is not None:
+            pieces = equipment.missing(exercise, self.pieces, self.always)
             if pieces:
                 return f"needs a {equipment.in_words(pieces[0])}"
         elif exercise.implement in RARE_IMPLEMENTS:
@@ -113,14 +118,18 @@ def suggest(
 
 
 def substitutes(
-    header: ProgrammeHeader, exercise: Exercise, most: int = MOST, always: Collection[str] | None = None
+    header: ProgrammeHeader,
+    exercise: Exercise,
+    most: int = MOST,
+    always: Collection[str] | None = None,
+    at: str = "",
 ) -> list[str]:
     """Names of exercises in place of one that does not suit, nearest first.
 
     They do the same work; where none of these suits, they share a main joint action with it, or else train
-    one of its muscles directly; the most common first.
+    one of its muscles directly; the most common first. They suit the equipment of the place ``at``, if given.
     """
-    suits = Suits(header, equipment.ALWAYS_THERE if always is None else always)
+    suits = Suits(header, equipment.ALWAYS_THERE if always is None else always, at=at)
 
     def fits(other: Exercise) -> bool:
         return not suits.obstacle(other)

@@ -8,17 +8,26 @@ from __future__ import annotations
 
 from ..body import catalogue
 from ..body.names import fold
-from ..findings.finding import Related
-from ..model.naming import day_name, line_name
 from ..model.quantities import NOTHING
-from ..wording.words import listed, plain
-from .credits import FRACTIONAL, INDIRECT_WEIGHT, TOTAL, as_counted, credit, credits_of
-from .session_time import CHANGE_OVER, session_time
+from .counts import NO_SETS, Count, CountedSets
+from .credits import (
+    FRACTIONAL,
+    INDIRECT_WEIGHT,
+    TOTAL,
+    chosen_for,
+    credit,
+    credits_of,
+    is_in_complex,
+    once_a_set,
+    once_each,
+    trains,
+)
+from .session_time import CHANGE_OVER, RAMP_UP, WARM_UP_SET, session_time
 from .unknown import may_be, meant_by
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
-    from collections.abc import Callable, Iterable, Iterator
+    from collections.abc import Callable, Iterable, Iterator, Sequence
     from typing import Any
 
     from ..body.catalogue import Exercise
@@ -27,99 +36,6 @@ if TYPE_CHECKING:
     from .header import ProgrammeHeader
     from .session_time import Group, Line, SessionTime
     from .set_group import SetGroup
-
-
-class CountedSets:
-    """What one group of sets (``entry``) of one visit brings to a count: its ``sets``, already weighted."""
-
-    __slots__ = ("entry", "sets", "visit")
-
-    def __init__(self, visit: Visit, entry: SetGroup, sets: Range) -> None:
-        self.visit = visit
-        self.entry = entry
-        self.sets = sets
-
-
-class Count:
-    """A number of sets (a range if the coach wrote one) and the parts it came from."""
-
-    __slots__ = ("high", "low", "parts")
-
-    def __init__(self, parts: list[CountedSets]) -> None:
-        self.parts = parts
-        low = high = 0.0
-        for part in parts:
-            sets = part.sets
-            low += sets.low
-            high += sets.high
-        self.low = low
-        self.high = high
-
-    @property
-    def middle(self) -> float:
-        """Half-way between the ends."""
-        return (self.low + self.high) / 2
-
-    def __str__(self) -> str:
-        return plain(self.low) if self.low == self.high else f"{plain(self.low)}-{plain(self.high)}"
-
-    @property
-    def most(self) -> str:
-        """The high end in words: ``12``, or ``up to 12`` if the count is a range."""
-        return plain(self.high) if self.low == self.high else f"up to {plain(self.high)}"
-
-    def __bool__(self) -> bool:
-        return self.high > 0
-
-    def lines(self) -> list[tuple[Prescription, Range]]:
-        """The prescriptions it came from, in the order of the file, each with its sets."""
-        given = [pair for pair in self.by_line().items() if pair[1].high] or list(self.by_line().items())
-        return sorted(given, key=lambda pair: (pair[0].place.start, pair[0].order))
-
-    def by_line(self) -> dict[Prescription, Range]:
-        """The prescriptions it came from, in the order of ``parts``, each with its sets."""
-        found: dict[Prescription, Range] = {}
-        for part in self.parts:
-            line = part.entry.prescription
-            found[line] = found[line] + part.sets if line in found else part.sets
-        return found
-
-    def days(self) -> list[int]:
-        """The numbers of the days it falls on, in order and once each."""
-        return sorted({part.visit.day for part in self.parts if part.visit.day and part.sets.high})
-
-    def occasions(self) -> int:
-        """On how many days it falls. A session without a stated day counts as a day of its own."""
-        return len({part.visit.day or part.visit for part in self.parts if part.sets.high})
-
-    def where(self, test: Callable[[SetGroup], bool]) -> Count:
-        """The part of it that comes from groups of sets which pass a test."""
-        return Count([part for part in self.parts if test(part.entry)])
-
-    def share_of(self, line: Prescription, counted: Range) -> str:
-        """``Push, bench press, Monday: 6 indirect sets, counted as 3``: what a line brings."""
-        parts = [part for part in self.parts if part.entry.prescription is line and part.sets.high]
-        days = sorted({part.visit.day for part in parts if part.visit.day})
-        on_days = listed([day_name(parts[0].visit.programme.starts, day) for day in days])
-        sets = sum((part.entry.sets for part in parts), NOTHING)
-        return f"{', '.join(filter(None, (line_name(line), on_days)))}: {as_counted(sets, counted)}"
-
-    def repetitions(self) -> Range:
-        """The repetitions of all its sets. Open repetitions count 0; indirect sets count in full."""
-        return sum((part.entry.reps for part in self.parts if part.entry.reps), NOTHING)
-
-
-NO_SETS = Count([])
-
-
-def counted_lines(*counts: Count, of: str = "") -> tuple[Related, ...]:
-    """The lines of counts, each once, in the order of the file. The shares of one count add up to it."""
-    lines = {line: (sets, one) for one in reversed(counts) for line, sets in one.by_line().items()}
-    return tuple(
-        Related(line.place, count.share_of(line, sets), sets.ends if len(counts) == 1 else None, of)
-        for line, (sets, count) in sorted(lines.items(), key=lambda one: (one[0].place.start, one[0].order))
-        if sets.high
-    )
 
 
 class Tally:
@@ -196,7 +112,8 @@ class Tally:
         return Count(
             [
                 CountedSets(visit, group, group.sets)
-                for visit, group in self.entries()
+                for visit in self.visits
+                for group in once_each(visit.own)
                 if group.hard or not hard
             ]
         )
@@ -241,16 +158,21 @@ class Tally:
         return self.leaves_open(wanted, muscles) or bool(self.may_train(wanted, muscles))
 
     def leaves_open(self, actions: Iterable[str] = (), areas: Iterable[str] = ()) -> bool:
-        """Whether a line trains one of these whose sets cannot be read, or whose exercise is a slip of one
-        that does.
+        """Whether a line trains one of these whose sets cannot be read or are the athlete's own choice, or
+        whose exercise is a slip of one that does.
         """
         wanted, muscles = tuple(actions), tuple(areas)
-        return any(_trains(exercise, wanted, muscles) for exercise in meant_by(self.unsure()))
+        if any(trains(exercise, wanted, muscles) for exercise in meant_by(self.unsure())):
+            return True
+        chosen = [
+            group.prescription for visit in self.visits for group in visit.own if group.prescription.kind
+        ]
+        return any(chosen_for(line, wanted, muscles) for line in chosen)
 
     def may_train(self, actions: Iterable[str] = (), areas: Iterable[str] = ()) -> list[str]:
         """Names of unknown exercises that may train one of these, as far as their words tell."""
         wanted, muscles = tuple(actions), tuple(areas)
-        return self.may_be(lambda exercise: _trains(exercise, wanted, muscles))
+        return self.may_be(lambda exercise: trains(exercise, wanted, muscles))
 
     def may_be(self, test: Callable[[Exercise], bool]) -> list[str]:
         """Names of unknown exercises that may be one that passes a test, as far as their words tell.
@@ -258,12 +180,6 @@ class Tally:
         Slips are left out: it is known what they mean.
         """
         return may_be(self.unsure(), test)
-
-
-def _trains(exercise: Exercise, actions: tuple[str, ...], areas: tuple[str, ...]) -> bool:
-    """Whether an exercise is for one of some joint actions or patterns, or is credited for an area."""
-    served = (*exercise.actions, *exercise.patterns)
-    return any(action in served for action in actions) or any(credit(exercise, area) for area in areas)
 
 
 def _together(counts: list[Count], side: str) -> Count:
@@ -289,23 +205,33 @@ class Visit(Tally):
     """A session on one day of a week. ``day`` is 1 to 7, counted from the start day; 0 if none is stated.
 
     ``own`` are its groups of sets, ``own_unsure`` those of them that cannot be counted. ``is_one_sided`` says
-    whether any of them is done with one side only.
+    whether any of them is done with one side only. ``at`` names the place, "" where none is written.
     """
 
-    __slots__ = ("_by_action", "_by_area", "day", "is_one_sided", "own", "own_unsure", "programme", "session")
+    __slots__ = (
+        "_by_area",
+        "at",
+        "day",
+        "has_complexes",
+        "is_one_sided",
+        "own",
+        "own_unsure",
+        "programme",
+        "session",
+    )
 
     def __init__(
-        self, programme: ProgrammeHeader, session: Session, day: int, own: tuple[SetGroup, ...]
+        self, programme: ProgrammeHeader, session: Session, day: int, own: tuple[SetGroup, ...], at: str = ""
     ) -> None:
         super().__init__((self,))
         self.programme = programme
         self.session = session
-        self.day = day
+        self.day, self.at = day, at
         self.own = own
         self.own_unsure = [group for group in own if not group.sure]
         self.is_one_sided = any(group.side for group in own)
+        self.has_complexes = any(is_in_complex(group) for group in own)
         self._by_area: dict[str, list[tuple[SetGroup, float]]] | None = None
-        self._by_action: dict[str, list[SetGroup]] | None = None
 
     def let_go(self) -> None:
         """Drops the kept answers and the link to itself.
@@ -323,17 +249,17 @@ class Visit(Tally):
                 if group.exercise is not None:
                     for name, weight in credits_of(group.exercise).items():
                         self._by_area.setdefault(name, []).append((group, weight))
+            if self.has_complexes:
+                self._by_area = {name: once_a_set(pairs) for name, pairs in self._by_area.items()}
         return self._by_area
 
     def _training(self, area: str) -> list[tuple[SetGroup, float]]:
         """The groups of sets that train an area of any kind, with the weight of a set."""
         if area in catalogue.credited:
             return self.credited().get(area, [])
-        return [
-            (group, weight)
-            for group in self.own
-            if group.exercise is not None and (weight := credit(group.exercise, area))
-        ]
+        known = [(group, credit(group.exercise, area)) for group in self.own if group.exercise is not None]
+        found = [(group, weight) for group, weight in known if weight]
+        return once_a_set(found) if self.has_complexes else found
 
     def _of_area(self, area: str, count: str, hard: bool) -> Count:
         """All its sets for an area, whichever side does them."""
@@ -358,21 +284,24 @@ class Visit(Tally):
         return found
 
     def _count_serving(self, actions: tuple[str, ...], hard: bool) -> Count:
-        groups = [group for group in self._serving(actions) if group.hard or not hard]
-        return Count([CountedSets(self, group, group.sets) for group in groups])
+        serving = self._serving(actions)
+        return Count([CountedSets(self, one, one.sets) for one in serving if one.hard or not hard])
 
-    def _serving(self, actions: tuple[str, ...]) -> list[SetGroup]:
+    def _serving(self, actions: tuple[str, ...]) -> Sequence[SetGroup]:
         """Groups of sets whose exercise is for one of these joint actions or patterns, in order."""
-        if self._by_action is None:
-            self._by_action = {}
-            for group in self.own:
-                if group.exercise is not None:
-                    for name in dict.fromkeys((*group.exercise.actions, *group.exercise.patterns)):
-                        self._by_action.setdefault(name, []).append(group)
+        groups: dict[str, list[SetGroup]] = self._once(("by action",), self._by_action)
         if len(actions) == 1:
-            return self._by_action.get(actions[0], [])
-        serving = {group for action in actions for group in self._by_action.get(action, ())}
-        return [group for group in self.own if group in serving] if serving else []
+            return once_each(groups.get(actions[0], []))
+        serving = {group for action in actions for group in groups.get(action, ())}
+        return once_each([group for group in self.own if group in serving]) if serving else []
+
+    def _by_action(self) -> dict[str, list[SetGroup]]:
+        found: dict[str, list[SetGroup]] = {}
+        for group in self.own:
+            exercise = group.exercise
+            for name in dict.fromkeys((*exercise.actions, *exercise.patterns)) if exercise else ():
+                found.setdefault(name, []).append(group)
+        return found
 
     def time(self, *, prepared: bool | None = None, change_over: Range = CHANGE_OVER) -> SessionTime:
         """How long it takes. ``prepared`` and ``change_over`` (s) replace what is otherwise assumed."""
@@ -396,3 +325,17 @@ class Visit(Tally):
                 timed = (group.work, group.slot, group.seconds_said)
                 lines.setdefault(group.prescription, []).append(timed)
         return [(line, tuple(works)) for line, works in lines.items()]
+
+
+def ramp_up(groups: Iterable[SetGroup]) -> Range:
+    """Seconds of warm-up sets that nobody wrote, but that heavy lifts with several joints ask for.
+
+    They are assumed, and no part of `session_time`: no finding may block by them alone.
+    """
+    first = {group.prescription: group for group in reversed(list(groups))}
+    heavy = [one for line, one in first.items() if line.warm_up_sets is None and one.asks_for_ramp_up]
+    patterns = {one.exercise.pattern for one in heavy if one.exercise}
+    seconds = NOTHING
+    for turn in range(len(patterns)):
+        seconds += RAMP_UP[min(turn, 1)].by(WARM_UP_SET)
+    return seconds

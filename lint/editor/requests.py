@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from lsprotocol import types
+from pygls.exceptions import JsonRpcException
 
 from ..team.settings import Team
 from .documents.conversion import ProtocolConverter
@@ -15,6 +16,7 @@ if TYPE_CHECKING:
 
     from .documents.open_documents import OpenDocuments
     from .documents.snapshot import Snapshot
+    from .features.changes import Past
     from .protocol.client import Client
 
 TRIGGER_CHARACTERS = [" ", "/", "[", "{", "*"]
@@ -30,6 +32,7 @@ class DocumentRequests:
     def __init__(self, documents: OpenDocuments, client: Client) -> None:
         self._documents = documents
         self._client = client
+        self._past: dict[str, Past] = {}
 
     def handlers(self) -> Iterator[tuple[str, Callable[[Any], object], object]]:
         """The method of each request, its handler, and what the server announces of it."""
@@ -43,6 +46,10 @@ class DocumentRequests:
         yield types.TEXT_DOCUMENT_INLAY_HINT, self.hints, None
         yield types.TEXT_DOCUMENT_DOCUMENT_SYMBOL, self.symbols, None
         yield types.TEXT_DOCUMENT_CODE_LENS, self.lenses, None
+        yield types.TEXT_DOCUMENT_DOCUMENT_HIGHLIGHT, self.highlights, None
+        yield types.TEXT_DOCUMENT_RENAME, self.rename, types.RenameOptions(prepare_provider=True)
+        yield types.TEXT_DOCUMENT_PREPARE_RENAME, self.prepare_rename, None
+        yield types.WORKSPACE_SYMBOL, self.workspace_symbols, None
 
     def _find(self, document: types.TextDocumentIdentifier) -> tuple[Snapshot, ProtocolConverter] | None:
         """The present state of a document, and the converter for it; None where it is none of ours."""
@@ -93,14 +100,16 @@ class DocumentRequests:
             return None
         snapshot, converter = found
         offset = converter.offset(params.position)
-        proposals = complete(snapshot, offset)
+        proposals = complete(snapshot, offset, templates=self._client.snippets)
         has_exercises = any(one.kind == "exercise" for one in proposals)
+        has_numbers = any(one.kind == "value" and one.filter_text != one.label for one in proposals)
         typed = params.context.trigger_character if params.context else None
         if typed == " " and not has_exercises:
             before_space = snapshot.text.content[max(0, offset - 2)]
             if before_space not in BEFORE_VALUES:
                 return None
-        return types.CompletionList(has_exercises, [converter.completion(one) for one in proposals])
+        is_incomplete = has_exercises or has_numbers  # what is typed next decides which are offered
+        return types.CompletionList(is_incomplete, [converter.completion(one) for one in proposals])
 
     def definition(self, params: types.DefinitionParams) -> list[types.Location] | None:
         """Where the name at the caret is defined."""
@@ -161,8 +170,55 @@ class DocumentRequests:
             return None
         if not self._client.lenses:
             return []
+        from .features.changes import change_lenses
+
         snapshot, converter = found
-        return [converter.lens(lens) for lens in lenses(snapshot)]
+        shown = [*change_lenses(snapshot, self._past), *lenses(snapshot)]
+        return [converter.lens(lens) for lens in sorted(shown, key=lambda lens: lens.start)]
+
+    def highlights(self, params: types.DocumentHighlightParams) -> list[types.DocumentHighlight] | None:
+        """Where the exercise or anchor at the caret stands in the document."""
+        from .features.rename import highlights
+
+        found = self._find(params.text_document)
+        if found is None:
+            return None
+        snapshot, converter = found
+        places = highlights(snapshot, converter.offset(params.position))
+        return [types.DocumentHighlight(converter.range(*place)) for place in places]
+
+    def prepare_rename(self, params: types.PrepareRenameParams) -> types.PrepareRenamePlaceholder | None:
+        """The name at the caret that can be renamed."""
+        from .features.rename import renamable
+
+        found = self._find(params.text_document)
+        name = None if found is None else renamable(found[0], found[1].offset(params.position))
+        if found is None or name is None:
+            return None
+        return types.PrepareRenamePlaceholder(found[1].range(name[0], name[1]), name[2])
+
+    def rename(self, params: types.RenameParams) -> types.WorkspaceEdit | None:
+        """Edits that give what stands at the caret another name; an error says why there are none."""
+        from .features.rename import CannotRenameError, renamed
+
+        found = self._find(params.text_document)
+        if found is None:
+            return None
+        snapshot, converter = found
+        try:
+            edits = renamed(snapshot, converter.offset(params.position), params.new_name)
+        except CannotRenameError as error:
+            raise JsonRpcException(str(error), types.LSPErrorCodes.RequestFailed) from None
+        return converter.workspace_edit(edits)
+
+    def workspace_symbols(self, params: types.WorkspaceSymbolParams) -> list[types.SymbolInformation]:
+        """Programmes, sessions, lines, athletes and own exercises of the folder, by name."""
+        from .documents.conversion import symbol_information
+        from .features.workspace_symbols import workspace_symbols
+
+        documents = self._documents
+        found = workspace_symbols(documents.workspace(), documents.folder, params.query)
+        return [symbol_information(one, documents.encoding) for one in found]
 
     # Pages, which commands answer: a title and Markdown
 
@@ -180,4 +236,17 @@ class DocumentRequests:
         snapshot = self._documents.snapshot(uri)
         if snapshot is None or snapshot.last_good is None:
             raise ValueError(f"there is no programme to be counted in {uri}")
-        return f"week {week}", week_table(snapshot.last_good.ledgers[athlete], week)
+        from ..weighing.holdings import Bounds
+
+        review = snapshot.last_good
+        bounds = Bounds(snapshot.workspace.rules, review.team)
+        return f"week {week}", week_table(review.ledgers[athlete], week, bounds)
+
+    def changes_page(self, uri: str) -> tuple[str, str]:
+        """What changed in a document since the last commit, in training terms."""
+        from .features.changes import changes_page
+
+        snapshot = self._documents.snapshot(uri)
+        if snapshot is None or not snapshot.path:
+            raise ValueError(f"there is no file of ours in {uri}")
+        return "since the last commit", changes_page(snapshot, self._past)

@@ -13,14 +13,16 @@ from threading import Event
 
 from lsprotocol import types
 from pygls.capabilities import ServerCapabilitiesBuilder
+from pygls.exceptions import JsonRpcException
 from pygls.io_ import run_async
 from pygls.lsp.server import LanguageServer
 
 from ..team.known_findings import NAME as KNOWN_FINDINGS
 from ..text.repository import ENDINGS, SETTINGS
 from ..version import VERSION
-from .documents.conversion import WEEK_COMMAND, ProtocolConverter
+from .documents.conversion import CHANGES_COMMAND, WEEK_COMMAND, ProtocolConverter
 from .documents.open_documents import OpenDocuments
+from .explain.plain_text import plain_text
 from .features.diagnostics import SOURCE, diagnostics
 from .protocol.client import Client
 from .protocol.streams import InputStream, OutputStream, claim_standard_streams
@@ -54,7 +56,10 @@ IDLE_IMPORTS = (
     ".features.links",
     ".features.hints",
     ".features.outline",
+    ".features.rename",
+    ".features.workspace_symbols",
     ".features.week_table",
+    ".features.changes",
 )
 """Modules imported in the first pause: the first findings need not wait for them, nor the first request."""
 
@@ -92,6 +97,7 @@ class Server(LanguageServer):
             self._handle(method, handler, options)
         self._handle_command(RULE_COMMAND, self.requests.rule_page)
         self._handle_command(WEEK_COMMAND, self.requests.week_page)
+        self._handle_command(CHANGES_COMMAND, self.requests.changes_page)
 
     def _handle(self, method: str, handler: Callable[[ParamsT], ResultT], options: object = None) -> None:
         """Lets a handler answer the messages of a method; if it fails, logs that and answers None."""
@@ -99,6 +105,8 @@ class Server(LanguageServer):
         def answer(params: ParamsT) -> ResultT | None:
             try:
                 return handler(params)
+            except JsonRpcException:
+                raise  # the coach is told why
             except Exception as error:
                 self.log(f"{handler.__name__} failed ({type(error).__name__}: {error})")
                 return None
@@ -274,11 +282,13 @@ class Server(LanguageServer):
     # Pages
 
     def _handle_command(self, command: str, page: Callable[..., tuple[str, str]]) -> None:
-        """Lets a command answer a page of Markdown, and shows the page where the client would not."""
+        """Lets a command answer a page, Markdown or plain text, and shows it where the client would not."""
 
         def answer(ls: Server, *arguments: object) -> str | None:  # pygls passes the server by this name
             try:
                 title, markdown = page(*arguments)
+                if ls.client.shows_text:
+                    markdown = plain_text(markdown)
                 if not ls.client.shows_markdown:
                     ls._show(title, markdown)
             except Exception as error:
@@ -296,7 +306,7 @@ class Server(LanguageServer):
         from tempfile import mkdtemp
 
         self._pages_folder = self._pages_folder or mkdtemp(prefix="spotline-")
-        path = os.path.join(self._pages_folder, f"{title}.md")
+        path = os.path.join(self._pages_folder, f"{title}.{'txt' if self.client.shows_text else 'md'}")
         with open(path, "w", encoding="utf-8") as file:
             file.write(page)
         self.window_show_document(types.ShowDocumentParams(uri_of(path), take_focus=True))

@@ -2,12 +2,16 @@
 
 from __future__ import annotations
 
+from ..body import catalogue
 from ..counting.credits import FRACTIONAL
 from ..wording.words import amount, duration, exact, listed, more_sets, part, ratios, times_as_many
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
     from collections.abc import Mapping
+
+    from ..counting.week import Week
+    from ..text.places import Term
 
     Default = float | tuple[str, ...] | dict[str, float]
 
@@ -206,3 +210,36 @@ COUNTING = Option(
     "counting", (FRACTIONAL,), "kind of count: direct, fractional or total", "pelland-2026-frac"
 )
 """The option of rules that hold weekly sets against a limit or floor; a team's `counting` moves them all."""
+
+
+# Groups of muscles that are held against a limit or a floor: for the rules, and for tables
+
+
+def group_of(name: str) -> str:
+    """The muscle group that a coach's word stands for; the word itself where it stands for anything else."""
+    muscles = set(catalogue.area(name) or ())
+    return next((group for group, members in catalogue.groups.items() if set(members) == muscles), name)
+
+
+def limited(week: Week, limits: Limits) -> dict[str, Named]:
+    """The groups of a week that have a limit, those with one of the team's own too, and which it is."""
+    own: dict[str, Named] = {group_of(name): ("groups", name) for name in limits.table("groups")}
+    without = limits.names("without limit")
+    return {
+        group: own.get(group, "most")
+        for group in dict.fromkeys([*week.groups(), *own])
+        if group in own or group not in without
+    }
+
+
+def floored(week: Week) -> dict[str, tuple[Term, bool]]:
+    """The groups that have a floor in a week: in the focus or among the priorities of a programme for size.
+
+    Each with the word that names it, and whether it is a priority.
+    """
+    programme = week.programme
+    if programme.goal != "hypertrophy" or not week.is_typical():
+        return {}
+    named = {group_of(term.words): (term, False) for term in week.block.focus or programme.focus}
+    named |= {group_of(term.words): (term, True) for term in programme.priority}
+    return {area: pair for area, pair in named.items() if catalogue.is_group(area)}

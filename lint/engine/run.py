@@ -264,13 +264,15 @@ def findings_of(hits: Iterable[Hit], athletes: int) -> list[Finding]:
     alike: dict[tuple[object, ...], list[Hit]] = {}
     for hit in hits:
         draft = hit.draft
-        key = (hit.rule.name, draft.place.key, draft.subject, draft.counted, hit.weeks)
+        key: tuple[object, ...] = (hit.rule.name, draft.place.key, draft.subject)
+        if not draft.once:
+            key = (*key, draft.counted, hit.weeks)
         alike.setdefault(key, []).append(hit)
     return [_finding(several, athletes) for several in alike.values()]
 
 
 def _finding(hits: list[Hit], athletes: int) -> Finding:
-    hit = hits[0]
+    hit = max(hits, key=_badness)
     rule, draft = hit.rule, hit.draft
     place, related = draft.place, draft.related
     if place.through and any(one.share is not None for one in related):

@@ -73,12 +73,16 @@ class Edit:
     """Replaces the text at a place with ``words``. ``label`` tells the coach what the edit does.
 
     Several edits of one finding are different ways to mend it. One alone is the right answer, unless it is
-    not ``certain``: then it is offered, but never made without a question.
+    not ``certain``: then it is offered, but never made without a question. ``also`` are the same edit at
+    other places of the file, made together with it.
     """
 
-    __slots__ = ("certain", "label", "place", "words")
+    __slots__ = ("also", "certain", "label", "place", "words")
 
-    def __init__(self, place: Place, words: str, label: str, *, certain: bool = True) -> None:
+    def __init__(
+        self, place: Place, words: str, label: str, *, certain: bool = True, also: tuple[Edit, ...] = ()
+    ) -> None:
+        self.also: Final = also
         self.place: Final = place
         self.words: Final = words
         self.label: Final = label
@@ -94,6 +98,7 @@ class DraftFinding:
     on one subject become one finding, in the words of the one with the largest ``excess``. ``group`` is the
     muscle, lift or pair that was counted, ``amount`` the number in the words, ``line`` the line that is to
     blame, by the place of its exercise, where ``place`` is another. ``why`` stands in for the rule's reason.
+    ``once`` says that it is about the text, and so one thing to say whoever of a squad it is told for.
     """
 
     __slots__ = (
@@ -104,6 +109,7 @@ class DraftFinding:
         "excess",
         "group",
         "line",
+        "once",
         "place",
         "related",
         "severity",
@@ -132,6 +138,7 @@ class DraftFinding:
         group: str = "",
         amount: Amount | None = None,
         line: Place | None = None,
+        once: bool = False,
     ) -> None:
         self.place: Final = place
         self.counted: Final = counted
@@ -148,6 +155,7 @@ class DraftFinding:
         self.group: Final = group
         self.amount: Final = amount
         self.line: Final = line or place
+        self.once: Final = once
 
 
 found = DraftFinding

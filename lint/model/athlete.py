@@ -7,22 +7,28 @@ if TYPE_CHECKING:
     from datetime import date
 
     from ..text.places import Place, Term
+    from .kits import Kit, Stock
     from .quantities import Load
+    from .sessions import Weeks
 
 
 class BestLift:
     """A best lift on file: the exercise as written, the load, its repetitions, and the day it was tested.
 
-    The load is a mass, or the mass added to the athlete's own body (kind ``bodyweight``).
+    The load is a mass, or the mass added to the athlete's own body (kind ``bodyweight``). ``working`` is the
+    share of it, in %, from which percentages count; None where they count from the whole.
     """
 
-    __slots__ = ("exercise", "load", "reps", "tested")
+    __slots__ = ("exercise", "load", "reps", "tested", "working")
 
-    def __init__(self, exercise: Term, load: Load, reps: int, tested: date | None) -> None:
+    def __init__(
+        self, exercise: Term, load: Load, reps: int, tested: date | None, working: float | None = None
+    ) -> None:
         self.exercise = exercise
         self.load = load
         self.reps = reps
         self.tested = tested
+        self.working = working
 
     @property
     def kilograms(self) -> float:
@@ -34,10 +40,12 @@ class BestLift:
 class Restriction:
     """An area or a movement that an athlete protects, who advised it, and the day of the next check.
 
-    ``agreed`` are exercises and movements that may stay all the same.
+    It holds in ``in_weeks``, runs of weeks of each programme, or from the day it ``begins`` to the day it
+    ``ends``; where nothing is written, always. ``agreed`` are exercises and movements that may stay all the
+    same.
     """
 
-    __slots__ = ("adviser", "agreed", "kind", "note", "review_on", "subject")
+    __slots__ = ("adviser", "agreed", "begins", "ends", "in_weeks", "kind", "note", "review_on", "subject")
 
     def __init__(
         self,
@@ -48,6 +56,9 @@ class Restriction:
         note: str,
         agreed: tuple[Term, ...] = (),
     ) -> None:
+        self.in_weeks: Weeks = ()
+        self.begins: date | None = None
+        self.ends: date | None = None
         self.kind = kind
         self.subject = subject
         self.adviser = adviser
@@ -65,7 +76,8 @@ class Athlete:
     """What the review knows of an athlete; age in years, body mass in kg, minutes for each session.
 
     ``place`` is the place of the name. ``extent`` is all that is written of them: their whole file, or their
-    part of a programme.
+    part of a programme. ``stocks`` says what there is of some pieces of the ``equipment``, ``kits`` what the
+    places have that the athlete trains at.
     """
 
     __slots__ = (
@@ -76,6 +88,7 @@ class Athlete:
         "days",
         "equipment",
         "extent",
+        "kits",
         "level",
         "minutes",
         "name",
@@ -84,6 +97,7 @@ class Athlete:
         "protect",
         "screening",
         "sport",
+        "stocks",
         "supervision",
     )
 
@@ -97,6 +111,8 @@ class Athlete:
         self.body_mass: float | None = None
         self.best_lifts: tuple[BestLift, ...] = ()
         self.equipment: tuple[Term, ...] = ()
+        self.stocks: tuple[Stock, ...] = ()
+        self.kits: tuple[Kit, ...] = ()
         self.days: tuple[str, ...] | int | None = None
         self.minutes: float | None = None
         self.protect: tuple[Restriction, ...] = ()

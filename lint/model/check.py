@@ -15,7 +15,7 @@ def checked(reading: Reading, schema: str) -> list[Finding]:
 
     Where the fast check says that all is valid, that is final; else the jsonschema library decides.
     """
-    found = [one for one in reading.findings if not _is_clock_time(one)]
+    found = [one for one in reading.findings if not (_is_clock_time(one) or _is_on_or_off(one))]
     if reading.root is not None and not fits(schema)(reading.root.plain):
         from ..schemas.explain import explain
 
@@ -31,6 +31,14 @@ def _is_clock_time(finding: Finding) -> bool:
         return False
     minutes, _, seconds = finding.place.excerpt.partition(":")
     return minutes.isdecimal() and seconds.isdecimal()
+
+
+def _is_on_or_off(finding: Finding) -> bool:
+    """Whether it only says that others take a key of intervals, ``on`` or ``off``, for true or false."""
+    place = finding.place
+    if finding.rule != "quote-this" or place.excerpt not in ("on", "off"):
+        return False
+    return place.text.content[place.end :].lstrip(" ").startswith(":")
 
 
 def _unused(anchor: Anchor) -> Finding:

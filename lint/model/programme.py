@@ -12,7 +12,9 @@ if TYPE_CHECKING:
 
     from ..text.places import Place, Term
     from .athlete import Athlete
+    from .everything import EveryLine
     from .sessions import Block, Phase, Prescription, Session
+    from .where import Where
 
     Goal = Literal["hypertrophy", "strength", "power", "muscular endurance", "general health", ""]
     """What a programme is for, "" if it does not say. A test holds the schemas to the same words."""
@@ -51,10 +53,11 @@ class Event:
 class Adjustment:
     """How an exercise differs for one athlete: another exercise, left out, or with other values.
 
-    ``swap`` is the exercise in its place; ``values`` are sets or load by week of the programme.
+    ``swap`` is the exercise in its place; ``values`` are sets, load and the like by week of the programme.
+    ``session`` names the one session in which it is so, "" for all.
     """
 
-    __slots__ = ("exercise", "leave_out", "note", "swap", "values")
+    __slots__ = ("exercise", "leave_out", "note", "session", "swap", "values")
 
     def __init__(
         self,
@@ -63,7 +66,9 @@ class Adjustment:
         leave_out: bool,
         values: dict[str, tuple[Slice, ...]],
         note: str,
+        session: str = "",
     ) -> None:
+        self.session = session
         self.exercise = exercise
         self.swap = swap
         self.leave_out = leave_out
@@ -85,27 +90,36 @@ class Adjustment:
 
 
 class Member:
-    """An athlete on a programme, with the adjustments for them."""
+    """An athlete on a programme, with the adjustments for them: of one exercise, or of ``everything``."""
 
-    __slots__ = ("adjustments", "athlete")
+    __slots__ = ("adjustments", "athlete", "everything")
 
-    def __init__(self, athlete: Athlete, adjustments: tuple[Adjustment, ...] = ()) -> None:
+    def __init__(
+        self,
+        athlete: Athlete,
+        adjustments: tuple[Adjustment, ...] = (),
+        everything: tuple[EveryLine, ...] = (),
+    ) -> None:
         self.athlete = athlete
         self.adjustments = adjustments
+        self.everything = everything
 
 
 class Programme:
     """A whole programme: what and whom it is for, and its blocks in order.
 
     ``our_names`` are pairs of a name that the coach gives to an exercise and what it means. ``places`` holds
-    the places of goal, phase and start by key, where they are written.
+    the places of goal, phase and start by key, where they are written. ``working_best`` is the share of each
+    best lift, in %, from which percentages count; None where they count from the whole.
     """
 
     __slots__ = (
         "blocks",
         "events",
+        "everything",
         "focus",
         "goal",
+        "held_at",
         "members",
         "name",
         "note",
@@ -118,6 +132,7 @@ class Programme:
         "sessions_by_block",
         "starts",
         "weeks",
+        "working_best",
     )
 
     def __init__(self, name: str, place: Place) -> None:
@@ -131,12 +146,15 @@ class Programme:
         self.priority: tuple[Term, ...] = ()
         self.starts: date | None = None
         self.weeks = 1
+        self.working_best: float | None = None
         self.events: tuple[Event, ...] = ()
         self.note = ""
         self.blocks: tuple[Block, ...] = ()
         self.sessions_by_block: dict[Block, tuple[Session, ...]] = {}
         self.rehabilitation: Rehabilitation | None = None
         self.our_names: tuple[tuple[Term, Term], ...] = ()
+        self.held_at: Where | None = None
+        self.everything: tuple[EveryLine, ...] = ()
 
     @property
     def names(self) -> dict[str, str]:
@@ -156,6 +174,13 @@ class Programme:
         """Every session, in the order of the file."""
         for block in self.blocks:
             yield from self.sessions_of(block)
+
+    def wheres(self) -> Iterator[Where]:
+        """What is written on where sessions take place: of the programme, its blocks, its sessions."""
+        parts: list[Programme | Block | Session] = [self, *self.blocks, *self.sessions()]
+        for part in parts:
+            if part.held_at is not None:
+                yield part.held_at
 
     def prescriptions(self) -> Iterator[Prescription]:
         """Every prescription, in the order of the file."""

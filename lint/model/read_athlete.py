@@ -8,10 +8,13 @@ from . import quantities
 from .athlete import Athlete, BestLift, Restriction
 from .quantities import Range
 from .values import (
+    MOST_WEEKS,
     LocatedNode,
     Reader,
     items_of,
     number_of,
+    place_of,
+    share_of,
     term_of,
     terms_of,
     text_of,
@@ -52,7 +55,7 @@ class AthleteReader(Reader):
         mass = at.get("body mass")
         athlete.body_mass = None if mass is None else quantities.mass(mass.plain)
         athlete.best_lifts = tuple(self.best_lifts(at.get("best lifts")))
-        athlete.equipment = terms_of(at.get("equipment"))
+        self.equipment(at, athlete)
         athlete.days = weekdays_of(at.get("days"))
         athlete.minutes = number_of(at.get("minutes"), LONGEST)
         athlete.protect = tuple(self.restriction(item) for item in items_of(at.get("protect")))
@@ -61,6 +64,20 @@ class AthleteReader(Reader):
         athlete.supervision = text_of(at.get("supervision"))
         athlete.note = text_of(at.get("note"))
         return athlete
+
+    def equipment(self, at: LocatedNode, athlete: Athlete) -> None:
+        """The athlete's equipment, and that of the places where they train."""
+        listed, places = at.get("equipment"), at.get("places")
+        athlete.equipment = terms_of(listed)
+        if listed is not None and len(athlete.equipment) < len(listed.items()):
+            from .kits import read_kit
+
+            kit = read_kit(self, term_of(listed), listed)
+            athlete.equipment, athlete.stocks = kit.terms, kit.stocks
+        if places is not None:
+            from .kits import read_kits
+
+            athlete.kits = read_kits(self, places)
 
     def best_lifts(self, at: LocatedNode | None) -> Iterator[BestLift]:
         """The best lifts whose load can be read."""
@@ -71,13 +88,14 @@ class AthleteReader(Reader):
             load = quantities.load(stated.plain)
             tested = self.day(value.get("tested"))
             if load is not None and load.kind in ("mass", "bodyweight"):
-                yield BestLift(Term(exercise, place), load, whole_number(value.get("reps"), 1), tested)
+                reps, working = whole_number(value.get("reps"), 1), share_of(value.get("working best"))
+                yield BestLift(Term(exercise, place), load, reps, tested, working)
 
     def restriction(self, at: LocatedNode) -> Restriction:
         """An area or a movement that the athlete protects."""
         kind = "movement" if "movement" in at else "area"
         subject = at.get(kind) or at
-        return Restriction(
+        restriction = Restriction(
             kind,
             term_of(subject),
             text_of(at.get("advised by")),
@@ -85,6 +103,18 @@ class AthleteReader(Reader):
             text_of(at.get("note")),
             terms_of(at.get("agreed")),
         )
+        restriction.in_weeks = self.in_weeks(at.get("in weeks"), MOST_WEEKS)
+        first, last = self.day(at.get("from")), self.day(at.get("until"))
+        if first is not None and last is not None and last < first:
+            self.report(
+                "range-backwards",
+                place_of(at, "until"),
+                f"It ends on {last}, before it begins on {first}; it was read as spared throughout.",
+                change="Correct one of the two dates.",
+            )
+        else:
+            restriction.begins, restriction.ends = first, last
+        return restriction
 
 
 OLDEST = Range(5, 110)

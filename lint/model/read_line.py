@@ -6,22 +6,37 @@ from ..findings.finding import Amount, Edit
 from ..syntax.tree import Mapping
 from ..wording.words import week_list
 from . import quantities
+from .pairings import Pairing
 from .quantities import Range, Reps
-from .sessions import WORK_KEYS, Pairing, Prescription, Progression, Slice
-from .values import Reader, duration_of, items_of, length_of, place_of, range_of, terms_of, text_of
+from .sessions import WORK_KEYS, Prescription, Slice
+from .values import (
+    Reader,
+    duration_of,
+    items_of,
+    length_of,
+    place_of,
+    progression_of,
+    range_of,
+    share_of,
+    terms_of,
+    text_of,
+)
 from .weeks import weeks as weeks_of
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
-    from collections.abc import Callable, Iterator, Sequence
+    from collections.abc import Callable, Sequence
 
     from ..findings.finding import Finding
     from ..text.places import Place
-    from .sessions import Session, Weeks
+    from .sessions import Weeks
     from .values import LocatedNode
 
     Values = dict[str, tuple[Slice, ...]]
     """Values by key, each with the weeks that it holds for."""
+
+    Member = tuple["LineReader", LocatedNode, "Pairing | None", "LocatedNode | None", "Values | None"]
+    """A line of an item: what reads it, its node, what it is paired in, its rounds, and what it shares."""
 
 _SIDES = ("left", "right", "each")
 
@@ -54,44 +69,25 @@ _RANGES = frozenset({"sets", "rounds", "reps", "load", "rir", "rpe", "rest", "ho
 """Keys whose values may be ranges."""
 
 
-def read_lines(
-    at: LocatedNode, session: Session, before: list[Prescription], findings: list[Finding]
-) -> Iterator[Prescription]:
-    """The prescriptions of one item of a session: the item itself, or what its superset or circuit holds.
-
-    ``before`` are the lines before it in the session, to which those of the item come as they are read;
-    ``findings`` takes what cannot be meant.
-    """
-    superset, circuit = at.get("superset"), at.get("circuit")
-    members, head = [at], None
-    if superset is not None:
-        members, head = superset.items(), at
-    elif circuit is not None:
-        members, head = items_of(circuit.get("exercises")), circuit
-    paired = rounds = None
-    if head is not None:
-        kind = "superset" if superset is not None else "circuit"
-        paired = Pairing(kind, head.place, duration_of(head.get("rest")), text_of(head.get("note")))
-        rounds = head.get("rounds")
-    for member in members:
-        if isinstance(member.node, Mapping):
-            reader = LineReader(findings, session.block.weeks, before, session.in_weeks)
-            line = reader.prescription(member, len(before), rounds)
-            line.session = session
-            line.paired = paired
-            yield line
+def pairing(kind: str, at: LocatedNode) -> Pairing:
+    """The superset, circuit or complex of this kind that a mapping holds."""
+    return Pairing(kind, at.place, duration_of(at.get("rest")), text_of(at.get("note")))
 
 
 class LineReader(Reader):
     """Reads one line in a run of ``weeks`` weeks; ``unread`` are the keys whose values cannot be read.
 
     ``before`` are the lines that stand before it in its session, ``spans`` the runs of weeks in which that
-    takes place; empty where it does in all. ``pairs`` are, by key, sets or repetitions that stand under the
-    other of the two: ``reps: 3x12``.
+    takes place; empty where it does in all. ``reads_its_own`` is False for a line whose values all come from
+    the whole that it is a part of. ``pairs`` are, by key, sets or repetitions that stand under the other of
+    the two: ``reps: 3x12``.
     """
 
     line: LocatedNode | None = None
-    in_later_group = False
+    in_later_group = by_visit = False
+    reads_its_own = True
+    named_by = "exercise"
+    warm_up: LocatedNode | None = None
     held: Values
     pairs: Values
 
@@ -104,33 +100,51 @@ class LineReader(Reader):
         self.before = before
         self.unread: set[str] = set()
 
-    def prescription(self, at: LocatedNode, order: int, rounds: LocatedNode | None) -> Prescription:
-        """The line; ``rounds`` are those of its superset or circuit, which may stand for its sets."""
-        self.line = at
-        if "in weeks" in at:
-            self._keep_to(self.in_weeks(at.get("in weeks"), self.weeks), place_of(at, "in weeks"))
-        own = self.values(at)
+    def prescription(
+        self, at: LocatedNode, order: int, rounds: LocatedNode | None, shared: Values | None = None
+    ) -> Prescription:
+        """The line; ``rounds`` are those of its superset or circuit, which may stand for its sets. ``shared``
+        are values that it has from the whole that it is a part of; its own ones win.
+        """
+        if shared is None:
+            self.begin(at)
+        own = self.values(at) if self.reads_its_own else {}
+        if shared:
+            own = _with_shared(own, shared)
         if "sets" not in at and rounds is not None and (sets := self._slices("rounds", rounds)):
             if "sets" in own:
                 from .two_readings import rounds_at_odds
 
                 rounds_at_odds(self, own["sets"], sets)
             own["sets"] = sets
-        line = Prescription(place_of(at, "exercise"), order, self._groups(at, own))
+        line = Prescription(place_of(at, self.named_by), order, self._groups(at, own))
         line.every = duration_of(at.get("every"))
         line.lasts = length_of(at.get("for"))
-        line.warm_up_sets = range_of(at.get("warm-up sets"))
+        line.rest_after = duration_of(at.get("rest after"))
+        line.warm_up_sets = range_of(at.get("warm-up sets") or self.warm_up)
         line.cluster_rest = duration_of(at.get("cluster rest"))
         loss = at.get("velocity loss")
         line.velocity_loss = None if loss is None else quantities.percent(loss.plain)
+        line.working_best = share_of(at.get("working best"))
         line.method = text_of(at.get("method"))
         line.note = text_of(at.get("note"))
         line.alternates = terms_of(at.get("or"))
-        line.progression = _progression(at.get("progression"))
-        if "exercise" not in at:
+        line.progression = progression_of(at.get("progression"))
+        if "exercise" not in own:
             self.unread.add("exercise")
         line.unread = frozenset(self.unread)
+        line.by_visit = self.by_visit
         return line
+
+    def begin(self, at: LocatedNode) -> None:
+        """Turns to a line, or a whole of several; from here on only its own weeks count."""
+        self.line = at
+        if "in weeks" in at:
+            self._keep_to(self.in_weeks(at.get("in weeks"), self.weeks), place_of(at, "in weeks"))
+
+    def always(self, value: object, place: Place) -> tuple[Slice, ...]:
+        """A value for all weeks in which the line takes place."""
+        return tuple(Slice(first, last, value, place) for first, last in self.spans)
 
     def _keep_to(self, spans: Weeks, place: Place) -> None:
         """Keeps to the weeks in which the line takes place, which must be weeks of its session."""
@@ -165,6 +179,11 @@ class LineReader(Reader):
             read_apart(self, at, held)
         return held
 
+    def one(self, key: str, at: LocatedNode) -> object:
+        """A single value of a key, for all weeks; None where it cannot be read."""
+        slices = self._slices(key, at)
+        return slices[0].value if slices else None
+
     def _groups(self, at: LocatedNode, own: Values) -> tuple[Values, ...]:
         """The groups of like sets of a line: those under ``work``, else the line itself."""
         if "work" in at:
@@ -174,12 +193,12 @@ class LineReader(Reader):
                 self.in_later_group = True
             return tuple(groups)
         if "sets" not in own:
-            implied = self._implied_sets(at, own)
+            implied = self.implied_sets(at, own)
             if implied:
                 own["sets"] = implied
         return (own,)
 
-    def _implied_sets(self, at: LocatedNode, own: Values) -> tuple[Slice, ...]:
+    def implied_sets(self, at: LocatedNode, own: Values) -> tuple[Slice, ...]:
         """Sets that follow from the rest of the line: one every so often, or one number for each set."""
         every, lasts = duration_of(at.get("every")), length_of(at.get("for"))
         if every is not None and lasts is not None and (every.low <= 0 or lasts.low < every.high):
@@ -204,9 +223,17 @@ class LineReader(Reader):
 
     def _slices(self, key: str, at: LocatedNode) -> tuple[Slice, ...]:
         """The value of a key for all weeks, or one for each span of weeks; those that can be read."""
+        if isinstance(at.node, Mapping) and any(word[:5] in ("again", "visit") for word in at.node.entries):
+            from .cycles import cycled
+
+            return cycled(self, key, at)
+        return self.read_parts(key, self.by_week(at))
+
+    def read_parts(self, key: str, parts: list[tuple[int, int, LocatedNode]]) -> tuple[Slice, ...]:
+        """The values of a key that can be read, each with its first and last week."""
         slices: list[Slice] = []
         read, may_be_range = _READ[key], key in _RANGES
-        for first, last, part in self._by_week(at):
+        for first, last, part in parts:
             value = read(part.plain)
             if value is None or (key == "load" and _is_change(value)):
                 value = self._otherwise(key, first, last, part, value, slices)
@@ -231,7 +258,21 @@ class LineReader(Reader):
 
             return changed_load(self, part, value, [one for one in before if one.last < first])
         value = _OTHERWISE[key](part.plain) if key in _OTHERWISE else None
+        if value is not None and "/" in str(value):
+            self._check_listed(key, part.place, str(value))
         return self._pair(key, first, last, part) if value is None and key in ("sets", "reps") else value
+
+    def _check_listed(self, key: str, place: Place, words: str) -> None:
+        """Reports an effort for each set, ``1/1/0``, that is not as many as there are sets."""
+        listed, sets = words.count("/") + 1, {str(one.value) for one in self.held.get("sets", ())}
+        if sets and str(listed) not in sets:
+            self.report(
+                "keys-at-odds",
+                place,
+                f"{words} is {key.upper()} for {listed} sets; the line has {' or '.join(sorted(sets))}.",
+                severity="warning",
+                change="Give each set one, or write one for all.",
+            )
 
     def _pair(self, key: str, first: int, last: int, part: LocatedNode) -> object:
         """What ``3x12`` says of a key; what it says of the other is kept for when the line has been read."""
@@ -267,7 +308,7 @@ class LineReader(Reader):
             edits=(Edit(place, turned, f"write {turned}"),),
         )
 
-    def _by_week(self, at: LocatedNode) -> list[tuple[int, int, LocatedNode]]:
+    def by_week(self, at: LocatedNode) -> list[tuple[int, int, LocatedNode]]:
         """First week, last week and value; reports weeks that have no value, two values, or are not there."""
         weeks = self.weeks
         if not isinstance(at.node, Mapping):
@@ -301,6 +342,8 @@ class LineReader(Reader):
                 taken.update(dict.fromkeys(range(first, min(last, weeks) + 1), key))
                 parts.append((first, min(last, weeks), value))
         wanted = [week for first, last in self.spans for week in range(first, last + 1)]
+        if "again" in at and "other" not in at:
+            wanted = [week for week in wanted if week <= max(taken, default=0)]
         left_out = [week for week in wanted if week not in taken]
         others = at.get("other")
         if others is not None and left_out:
@@ -325,21 +368,18 @@ class LineReader(Reader):
         return parts
 
 
+def _with_shared(own: Values, shared: Values) -> Values:
+    """A line's own values, and those that it shares; how long it goes on only where its own do not say."""
+    says_how_much = own.keys() & {"reps", "hold", "distance", "timed"}
+    return {**{key: one for key, one in shared.items() if key != "timed" or not says_how_much}, **own}
+
+
 def _is_change(value: object) -> bool:
     return isinstance(value, quantities.Load) and value.kind == "change"
 
 
 def _says_more(held: Slice) -> bool:
     return isinstance(held.value, Reps) and held.value.says_more
-
-
-def _progression(at: LocatedNode | None) -> Progression | None:
-    if at is None:
-        return None
-    if not isinstance(at.node, Mapping):
-        return Progression(at.place, note=at.words)
-    add, when, every, note = (text_of(at.get(key)) for key in ("add", "when", "every", "note"))
-    return Progression(at.place, add=add, when=when, every=every, note=note)
 
 
 def _in_order(words: str) -> str:

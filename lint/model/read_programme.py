@@ -8,24 +8,27 @@ from ..syntax.tree import Mapping
 from ..syntax.tree import Sequence as TreeSequence
 from ..text.places import Passage, Term
 from .programme import Adjustment, Event, Member, Programme, Rehabilitation
-from .quantities import number_or_range, spelt
+from .quantities import NOTHING, number_or_range, spelt
 from .read_athlete import AthleteReader
-from .read_line import LineReader, read_lines
+from .read_items import read_lines
+from .read_line import LineReader
 from .sessions import WEEKDAYS, Activity, Block, Session
 from .values import (
     MOST_WEEKS,
     LocatedNode,
     Reader,
+    duration_of,
     items_of,
     place_of,
     range_of,
+    share_of,
     term_of,
     terms_of,
     text_of,
     whole_number,
     word_of,
 )
-from .weeks import weekday, weeks
+from .weeks import time_of_day, weekday, weeks
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -36,8 +39,10 @@ if TYPE_CHECKING:
     from ..syntax.tree import Node
     from ..text.places import Place
     from .athlete import Athlete
+    from .everything import EveryLine
     from .quantities import Range
     from .sessions import Prescription
+    from .where import Where
 
     Part = TypeVar("Part")
 
@@ -107,11 +112,14 @@ class _ProgrammeReader(Reader):
         programme.priority = terms_of(at.get("priority"))
         programme.note = text_of(at.get("note"))
         programme.our_names = _given_names(at.get("our names"))
+        programme.working_best = share_of(at.get("working best"))
         programme.starts = self.day(at.get("starts"))
         if programme.starts:
             self.start_weekday = programme.starts.weekday()
         programme.blocks = self.blocks(at, programme)
         programme.weeks = sum(block.weeks for block in programme.blocks)
+        programme.held_at = self.where(at, programme.weeks)
+        programme.everything = self.everything(at, programme.weeks, programme.blocks, programme)
         if (easier := at.get("deload")) is not None:
             self.deload_weeks(easier, programme.blocks)
         programme.events = tuple(self.event(item) for item in items_of(at.get("events")))
@@ -134,7 +142,20 @@ class _ProgrammeReader(Reader):
         athlete = self.athlete(at.get("athlete") or at)
         if athlete is None:
             return None
-        return Member(athlete, tuple(self.adjustment(item, weeks) for item in items_of(at.get("adjust"))))
+        adjusted: list[Adjustment] = []
+        everything: list[EveryLine] = []
+        for item in items_of(at.get("adjust")):
+            if "exercise" in item and not _changes(item):
+                adjusted.append(self.adjustment(item, weeks))
+                if (sets := item.get("sets")) is not None and sets.plain == 0:
+                    from .everything import no_sets
+
+                    no_sets(self, sets)
+            elif isinstance(item.node, Mapping):
+                from .everything import for_one
+
+                everything.append(for_one(self, item, weeks, LineReader(self.findings, weeks).one))
+        return Member(athlete, tuple(adjusted), tuple(everything))
 
     def athlete(self, at: LocatedNode) -> Athlete | None:
         if isinstance(at.node, Mapping):
@@ -151,8 +172,11 @@ class _ProgrammeReader(Reader):
             term_of(exercise or at),
             None if swap is None else term_of(swap),
             leave_out is not None and leave_out.plain is True,
-            LineReader(self.findings, weeks).values(at, ("sets", "load")),
+            LineReader(self.findings, weeks, (), self.in_weeks(at.get("in weeks"), weeks)).values(
+                at, ADJUSTED
+            ),
             text_of(at.get("note")),
+            text_of(at.get("session")),
         )
 
     def event(self, at: LocatedNode) -> Event:
@@ -182,7 +206,7 @@ class _ProgrammeReader(Reader):
         blocks: list[Block] = []
         first = 1
         for item in items_of(listed):
-            name = item.get("name")
+            name = item.get("block") or item.get("name")
             place = name.place if name else item.place
             block = Block(text_of(name), place, first, whole_number(item.get("weeks"), 1))
             if first + block.weeks - 1 > MOST_WEEKS:
@@ -194,6 +218,7 @@ class _ProgrammeReader(Reader):
                     change=f"Correct the weeks; what goes past {MOST_WEEKS} belongs in a file of its own.",
                 )
                 return tuple(blocks)
+            block.held_at = self.where(item, block.weeks)
             blocks.append(self.block(item, block, programme))
             first += block.weeks
         if stated is not None and blocks and weeks != first - 1:
@@ -225,8 +250,34 @@ class _ProgrammeReader(Reader):
         for number, session in enumerate(sessions):
             session.block = block
             session.number = number
+        if any(session.instead_of for session in sessions):
+            from .replacing import find_replaced
+
+            find_replaced(self, sessions)
+        if any(session.by_visit for session in sessions):
+            from .cycles import check_visits
+
+            check_visits(self, block, sessions)
+        if "blocks" not in at and block.name:
+            block.everything = self.everything(at, block.weeks, (block,), programme)
         block.activities = tuple(self.activity(item) for item in visits if "activity" in item)
         return block
+
+    def everything(
+        self, at: LocatedNode, weeks: int, blocks: Sequence[Block], programme: Programme
+    ) -> tuple[EveryLine, ...]:
+        """What changes for all lines in some weeks of the programme or a block."""
+        found = at.get("everything")
+        if found is None:
+            return ()
+        from .everything import check_everything, read_everything
+
+        entries = read_everything(self, found, weeks, LineReader(self.findings, weeks).one)
+        first = blocks[0].first if blocks else 1
+        check_everything(
+            self, entries, [(one, one.first - first, programme.sessions_of(one)) for one in blocks]
+        )
+        return entries
 
     def deload_weeks(self, at: LocatedNode, blocks: Sequence[Block]) -> None:
         """Marks the weeks of a list in their blocks; they count from the first week of these blocks."""
@@ -250,11 +301,20 @@ class _ProgrammeReader(Reader):
         days: list[int] = []
         for item in items_of(at):
             day = item.plain
-            if isinstance(day, str) and (name := weekday(day)):
+            if isinstance(day, str) and (name := weekday(day) or weekday(time_of_day(day)[0])):
                 day = (WEEKDAYS.index(name) - self.start_weekday) % 7 + 1
             if isinstance(day, int) and not isinstance(day, bool) and 1 <= day <= 7 and day not in days:
                 days.append(day)
         return tuple(days)
+
+    def where(self, at: LocatedNode, last: int) -> Where | None:
+        """Where it takes place, if that is written; ``last`` is the last week that there is."""
+        found = at.get("where")
+        if found is None:
+            return None
+        from .kits import read_where
+
+        return read_where(self, found, last, self.start_weekday)
 
     def activity(self, at: LocatedNode) -> Activity:
         name = at.get("activity")
@@ -263,7 +323,7 @@ class _ProgrammeReader(Reader):
             text_of(name),
             name.place if name else at.place,
             self.days(at.get("day") or at.get("days")),
-            minutes=range_of(at.get("minutes")),
+            minutes=range_of(at.get("minutes")) or _minutes_on_and_off(at),
             effort=_session_effort(at.get("effort")),
             loads=tuple((Term(area, place), how.words) for area, place, how in loads.pairs())
             if loads
@@ -281,12 +341,47 @@ class _ProgrammeReader(Reader):
         session.fingerprint = None if self.cache is None else Fingerprint(at.node)
         session.preparation = terms_of(at.get("preparation"))
         session.note = text_of(at.get("note"))
+        for item in items_of(at.get("day") or at.get("days")):
+            if (hour := time_of_day(item.words)[1]) is not None:
+                session.hours.update(dict.fromkeys(self.days(item), hour))
+        instead = at.get("instead of")
+        session.instead_of = None if instead is None else term_of(instead)
+        session.held_at = self.where(at, block.weeks)
         lines: list[Prescription] = []
         for item in items_of(at.get("exercises")):
             for line in read_lines(item, session, lines, self.findings):
                 lines.append(line)
         session.prescriptions = tuple(lines)
+        session.by_visit = any(line.by_visit for line in lines)
+        session.counts_rounds = any(
+            line.paired is not None and line.paired.clock is not None and line.paired.clock.counts_rounds
+            for line in lines
+        )
         return session
+
+
+def _minutes_on_and_off(at: LocatedNode) -> Range | None:
+    """The minutes of an activity that goes on and off; None where it does not."""
+    on, off, rounds = duration_of(at.get("on")), duration_of(at.get("off")), range_of(at.get("rounds"))
+    if on is None or rounds is None:
+        return None
+    return rounds.by(on + (off or NOTHING)) * (1 / 60)
+
+
+ADJUSTED = ("sets", "reps", "load", "rir", "rpe", "rest", "hold", "side")
+"""What may differ for one athlete."""
+
+
+def _changes(at: LocatedNode) -> bool:
+    """Whether an adjustment changes a value, and does not only replace it."""
+    words = [part.words for key in ADJUSTED if (part := at.get(key)) is not None]
+    return any(
+        one[:1] in ("x", "X", "\u00d7") or one == "half" or one.endswith(("points", "point")) for one in words
+    ) or any(
+        part.words[:1] in ("+", "-") and not part.words.endswith(("kg", "lb"))
+        for key in ADJUSTED
+        if (part := at.get(key)) is not None
+    )
 
 
 def _session_effort(at: LocatedNode | None) -> Range | None:

@@ -8,13 +8,33 @@ from ..text.places import Term
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
-    from typing import Literal
+    from typing import Literal, Protocol
 
     from ..text.places import Place
+    from .pairings import Pairing
     from .quantities import Load, Range, Reps, Tempo
+    from .where import Where
 
     Weeks = tuple[tuple[int, int], ...]
     """Runs of weeks, each as its first and its last."""
+
+    class ChangeOfLines(Protocol):
+        """What changes in some weeks for all lines, or for those of a session or exercise."""
+
+        session: Term | None
+        exercise: Term | None
+
+        def holds_in(self, week: int) -> bool:
+            """Whether it holds in a week."""
+
+        def applied(
+            self,
+            line: Prescription,
+            values: dict[str, Slice],
+            group: dict[str, tuple[Slice, ...]],
+            before: int,
+        ) -> dict[str, Slice]:
+            """The values of a group of sets with what changes."""
 
     Phase = Literal["build", "in-season", "taper", "test", "return", ""]
     """What some weeks are for, "" if it is not said. A test holds the schemas to the same words."""
@@ -24,12 +44,20 @@ class Slice:
     """A value that holds from week ``first`` to week ``last`` of its block, both included."""
 
     __slots__ = ("first", "last", "place", "value")
+    by_visit = False
 
     def __init__(self, first: int, last: int, value: object, place: Place) -> None:
         self.first = first
         self.last = last
         self.value = value
         self.place = place
+
+
+class VisitSlice(Slice):
+    """A value that holds from one visit to another: the first, second, third of its session in a block."""
+
+    __slots__ = ()
+    by_visit = True
 
 
 class Work:
@@ -122,33 +150,26 @@ class Progression:
         self.note = note
 
 
-class Pairing:
-    """A superset or circuit that lines belong to: its ``kind``, rest in seconds, and note."""
-
-    __slots__ = ("kind", "note", "place", "rest")
-
-    def __init__(self, kind: str, place: Place, rest: Range | None, note: str) -> None:
-        self.kind = kind
-        self.place = place
-        self.rest = rest
-        self.note = note
-
-
 class Prescription:
     """One line of a session.
 
     ``place`` is the place of the exercise's name. ``order`` is the position of the line in its session.
-    ``groups`` are its groups of like sets, each with its values by week. ``paired`` is the superset or
-    circuit that the line stands in. ``unread`` are the keys whose values could not be read.
+    ``groups`` are its groups of like sets, each with its values by week. ``paired`` is the superset, circuit
+    or complex that the line stands in. ``kind`` is empty for an exercise, else ``intervals`` or ``own
+    choice``; ``trains`` are the areas that an own choice trains. ``working_best`` is the share of the best
+    lift, in %, from which its percentages count, where it says so itself. ``by_visit`` says that some values
+    go by visit. ``unread`` are the keys whose values could not be read.
     """
 
     __slots__ = (
         "_breaks",
         "_names",
         "alternates",
+        "by_visit",
         "cluster_rest",
         "every",
         "groups",
+        "kind",
         "lasts",
         "method",
         "note",
@@ -156,10 +177,13 @@ class Prescription:
         "paired",
         "place",
         "progression",
+        "rest_after",
         "session",
+        "trains",
         "unread",
         "velocity_loss",
         "warm_up_sets",
+        "working_best",
     )
 
     session: Session
@@ -167,37 +191,58 @@ class Prescription:
     lasts: Range | None
     warm_up_sets: Range | None
     cluster_rest: Range | None
+    rest_after: Range | None
     velocity_loss: Range | None
     method: str
     note: str
     alternates: tuple[Term, ...]
     progression: Progression | None
     paired: Pairing | None
+    working_best: float | None
 
     def __init__(self, place: Place, order: int, groups: tuple[dict[str, tuple[Slice, ...]], ...]) -> None:
         self.place = place
         self.order = order
         self.groups = groups
+        self.kind = ""
+        self.trains: tuple[Term, ...] = ()
         self.unread: frozenset[str] = frozenset()
+        self.by_visit = False
         self._breaks: list[int] | None = None
         self._names: list[Term] | None = None
 
-    def in_week(self, week: int) -> tuple[Work, ...]:
-        """Its groups of sets in a week of its block, counted from 1; empty in a week without the line."""
+    def in_week(
+        self, week: int, time: int = 0, changes: tuple[tuple[ChangeOfLines, int], ...] = ()
+    ) -> tuple[Work, ...]:
+        """Its groups of sets in a week of its block, counted from 1; empty in a week without the line.
+
+        ``time`` counts the visits to its session in the block, from 1. ``changes`` are those of all lines in
+        that week, each with the weeks before the block that it counts.
+        """
         works = []
         for group in self.groups:
             values = {}
             for key, slices in group.items():
                 for held in slices:
-                    if held.first <= week <= held.last:
+                    if held.first <= (time if held.by_visit else week) <= held.last:
                         values[key] = held
                         break
+            for change, before in changes if "exercise" in values else ():
+                values = change.applied(self, values, group, before)
             if "exercise" in values:
                 works.append(Work(values, not self.unread & _COUNTED))
         return tuple(works)
 
+    @property
+    def on_clock(self) -> bool:
+        """Whether its sets start by a clock."""
+        clock = self.paired.clock if self.paired else None
+        return self.every is not None or (clock is not None and clock.sets_pace)
+
     def names(self) -> list[Term]:
-        """The exercises that the line names over the weeks, in order."""
+        """The exercises that the line names over the weeks, in order; none where it is no exercise."""
+        if self.kind:
+            return []
         if self._names is None:
             held = [slice_ for group in self.groups for slice_ in group.get("exercise", ())]
             self._names = list({one.place.key: Term(str(one.value), one.place) for one in held}.values())
@@ -222,21 +267,31 @@ class Session:
 
     ``days`` are 1 to 7, 1 being the weekday on which the programme starts; empty where no day is written.
     ``number`` is its position in its block. ``in_weeks`` are the runs of weeks of its block in which it
-    takes place, each as first and last; empty where it does in all. ``fingerprint`` is equal for two versions
-    of it that say the same; None where versions are not compared.
+    takes place, each as first and last; empty where it does in all. ``held_at`` says where; ``by_visit``
+    that some values go by visit. ``counts_rounds`` says whether it holds as many rounds as possible of
+    something, which nobody has written. ``fingerprint`` is equal for two versions of it that say the same;
+    None where versions are not compared. ``replaces`` is the session, named under ``instead_of``, whose place
+    it takes. ``hours`` are the times of day at which it begins, by day, where they are written.
     """
 
     __slots__ = (
         "block",
+        "by_visit",
+        "counts_rounds",
         "days",
         "fingerprint",
+        "held_at",
+        "hours",
         "in_weeks",
+        "instead_of",
         "name",
         "note",
         "number",
+        "own_days",
         "place",
         "preparation",
         "prescriptions",
+        "replaces",
     )
 
     block: Block
@@ -245,16 +300,32 @@ class Session:
     def __init__(self, name: str, place: Place, days: tuple[int, ...]) -> None:
         self.name = name
         self.place = place
-        self.days = days
+        self.days = self.own_days = days
+        self.hours: dict[int, float] = {}
+        self.instead_of: Term | None = None
+        self.replaces: Session | None = None
         self.fingerprint: object = None
+        self.by_visit = False
         self.in_weeks: Weeks = ()
         self.preparation: tuple[Term, ...] = ()
         self.prescriptions: tuple[Prescription, ...] = ()
         self.note = ""
+        self.counts_rounds = False
+        self.held_at: Where | None = None
 
     def takes_place(self, week: int) -> bool:
         """Whether it takes place in a week of its block, counted from 1."""
         return not self.in_weeks or any(first <= week <= last for first, last in self.in_weeks)
+
+
+def sessions_in(sessions: tuple[Session, ...], week: int) -> tuple[Session, ...]:
+    """The sessions that take place in a week of their block; what replaces another stands in its place."""
+    held = tuple(session for session in sessions if session.takes_place(week))
+    replacing = {one.replaces: one for one in held if one.replaces is not None}
+    if not replacing:
+        return held
+    left = (replacing.get(one, one) for one in held if one.replaces is None or one.replaces not in held)
+    return tuple(dict.fromkeys(left))
 
 
 class Activity:
@@ -295,8 +366,10 @@ class Block:
         "activities",
         "deload",
         "deload_weeks",
+        "everything",
         "first",
         "focus",
+        "held_at",
         "name",
         "note",
         "phase",
@@ -317,6 +390,8 @@ class Block:
         self.activities: tuple[Activity, ...] = ()
         self.focus: tuple[Term, ...] = ()
         self.note = ""
+        self.held_at: Where | None = None
+        self.everything: tuple[ChangeOfLines, ...] = ()
 
     def is_deload(self, week: int) -> bool:
         """Whether a week of it, from 1, is there to recover."""

@@ -217,9 +217,13 @@ def _changed(reader: LineBeingRead, at: LocatedNode, change: Load, base: Load) -
     if change.unit != "%" and base.kind in ("mass", "bodyweight"):
         unit = base.unit or change.unit
         return _like(base, Range(value.low + by, value.high + by), unit)
+    if change.unit != "%" and base.kind == "share":
+        carried = Load("share", base.values, "", unit=base.unit or change.unit)
+        carried.added = base.added + by
+        return _like(carried, value, "%")
     if change.unit == "%" and base.kind == "mass":
         return _like(base, value * (1 + by / 100), base.unit)
-    if change.unit == "%" and base.kind in ("percent", "top set", "share"):
+    if change.unit == "%" and base.kind in ("percent", "top set", "share", "lift", "rm share"):
         points = Range(value.low + by, value.high + by)
         if abs(by) <= MOST_POINTS:
             return _like(base, points, "%")
@@ -238,14 +242,27 @@ def _like(base: Load, value: Range, unit: str) -> Load:
     """A load of the same kind with another value, in words of the same form."""
     shown = value * (1 / KG_PER_LB) if unit == "lb" else value
     numbers = str(Range(round(shown.low, 2), round(shown.high, 2)))
+    of = f" of {base.whole}" if base.whole else ""
     words = {
-        "percent": f"{numbers} %",
+        "percent": f"{numbers} %{of}",
+        "lift": f"{numbers} %{of}",
+        "rm share": f"{numbers} %{of}",
         "top set": f"{numbers} % of top set",
-        "share": f"{numbers} % bodyweight",
+        "share": f"{numbers} % bodyweight{_added(base)}",
         "mass": f"{numbers} {unit}",
         "bodyweight": f"bodyweight {'-' if numbers.startswith('-') else '+'} {numbers.lstrip('-')} {unit}",
     }[base.kind]
-    return Load(base.kind, (value,), words, unit=base.unit)
+    changed = Load(base.kind, (value,), words, unit=base.unit)
+    changed.whole, changed.added = base.whole, base.added
+    return changed
+
+
+def _added(base: Load) -> str:
+    """What is carried on top of a share of body mass: `` + 5 kg``."""
+    if not base.added:
+        return ""
+    shown = abs(base.added) / KG_PER_LB if base.unit == "lb" else abs(base.added)
+    return f" {'+' if base.added > 0 else '-'} {plain(round(shown, 2))} {base.unit or 'kg'}"
 
 
 def _ask_about_points(

@@ -8,6 +8,7 @@ from ..findings.finding import Amount, Finding
 from ..syntax.tree import Mapping, Scalar, Sequence
 from ..text.places import Term
 from . import quantities
+from .sessions import Progression
 from .weeks import weekday, weeks
 
 TYPE_CHECKING = False
@@ -66,6 +67,10 @@ class LocatedNode:
             return None
         entry = self.node.entries.get(key)
         return None if entry is None else LocatedNode(entry.value, self.within, self._inner() + entry.merged)
+
+    def keys(self) -> set[str]:
+        """The keys of a mapping; none of anything else."""
+        return set(self.node.entries) if isinstance(self.node, Mapping) else set()
 
     def pairs(self) -> Iterator[tuple[str, Place, LocatedNode]]:
         """Each key with its place and its value."""
@@ -209,6 +214,12 @@ def length_of(at: LocatedNode | None) -> Range | None:
     return None if at is None else quantities.length(at.plain)
 
 
+def share_of(at: LocatedNode | None) -> float | None:
+    """A share in per cent; None where there is none, or it cannot be read."""
+    known = None if at is None else quantities.spelt("workingBest", at.plain, quantities.percent)
+    return None if known is None else known.middle
+
+
 def items_of(at: LocatedNode | None) -> list[LocatedNode]:
     """The members of a list, or the single value in a list; none where there is no value."""
     return [] if at is None else at.items()
@@ -235,3 +246,13 @@ def weekdays_of(at: LocatedNode | None) -> tuple[str, ...] | int | None:
     if isinstance(at.plain, int):
         return at.plain
     return tuple(weekday(item.words) or item.words.lower() for item in at.items() if item.words)
+
+
+def progression_of(at: LocatedNode | None) -> Progression | None:
+    """How a line is to progress: in words, or by keys."""
+    if at is None:
+        return None
+    if not isinstance(at.node, Mapping):
+        return Progression(at.place, note=at.words)
+    add, when, every, note = (text_of(at.get(key)) for key in ("add", "when", "every", "note"))
+    return Progression(at.place, add=add, when=when, every=every, note=note)

@@ -28,3 +28,13 @@ def _plain_weeks(key: str) -> tuple[tuple[int, int], ...] | None:
 def weekday(word: str) -> str | None:
     """A weekday as the schema spells it: ``monday`` for ``Mon`` or ``mondays``."""
     return word if word in WEEKDAYS else spelt("weekday", word, str)
+
+
+def time_of_day(words: str) -> tuple[str, float | None]:
+    """``tuesday 05:45`` as the weekday and the hour, 5.75; None where there is no time of day."""
+    day, _, time = words.strip().rpartition(" ")
+    hours, _, minutes = time.replace(".", ":").partition(":")
+    if not (day and hours.isdecimal() and minutes.isdecimal() and len(minutes) == 2):
+        return words, None
+    hour = int(hours) + int(minutes) / 60
+    return day.removesuffix(" at").strip(), hour if hour < 24 and int(minutes) < 60 else None

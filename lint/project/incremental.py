@@ -56,13 +56,19 @@ class IncrementalState:
         self._outside = outside
         self.caches = {}
         for member in programme.members or (None,):
-            if member in before and before[member][0].programme.names == programme.names:
-                ledger, cache = before[member]
+            kept = before.get(member)
+            if kept is not None and _reads_alike(kept[0].programme, programme):
+                ledger, cache = kept
                 ledger.lay_out(programme, slip)
             else:
                 ledger, cache = Ledger(programme, today, around, member, slip), RunCache()
             self.caches[ledger] = cache
         return list(self.caches)
+
+
+def _reads_alike(before: Programme, now: Programme) -> bool:
+    """Whether a line that is unchanged still means the same lift and the same load."""
+    return before.names == now.names and before.working_best == now.working_best
 
 
 def _outside_sessions(plain: dict[str, Any]) -> str:

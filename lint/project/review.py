@@ -64,6 +64,21 @@ def review_files(workspace: Workspace, found: list[SourceFile]) -> Review:
     return Review(files)
 
 
+def counted(workspace: Workspace, paths: list[str]) -> list[FileReview]:
+    """The programmes among files and in folders, counted; of findings only what reading them brings."""
+    found = []
+    for file in discovered(workspace, paths):
+        if file.kind not in ("athlete", "exercises", "team"):
+            reading = workspace.overlay.read(file)
+            one = _with_reading(
+                FileReview(file, workspace.team_of(file)), reading, checked(reading, "programme")
+            )
+            one.ledgers, meant = _ledgers(workspace, file, reading, IncrementalState())
+            one.findings += meant
+            found.append(one)
+    return found
+
+
 def reviewed(workspace: Workspace, found: list[SourceFile]) -> list[FileReview]:
     """The reviews of these files with waivers applied, but not the record of known findings."""
     files = [_review_file(workspace, file) for file in found]

@@ -27,6 +27,9 @@ if TYPE_CHECKING:
     Group = tuple[DataPath, Mapping, dict[str, Any]]
     """A mapping: its path, its node, and its keys in the copy."""
 
+CLOCK_KEYS = ("every", "change every", "for", "on", "off")
+"""Keys that say how the rounds of a circuit go by a clock."""
+
 _STAND_IN: dict[str, Any] = {"session": "session", "exercises": [{"exercise": "exercise", "sets": 1}]}
 """A sound session, which stands in the copy where the coach's own session is meant."""
 
@@ -47,7 +50,13 @@ class CauseExplainer:
         yield from self._misplaced_sessions()
         found = 0
         for group in list(self._groups()):
-            for explain in (self._cut_values, self._every_minute, self._sets_times_reps, self._bare_weeks):
+            for explain in (
+                self._cut_values,
+                self._in_a_circuit,
+                self._every_minute,
+                self._sets_times_reps,
+                self._bare_weeks,
+            ):
                 for one in explain(*group):
                     yield one
                     found += 1
@@ -140,6 +149,33 @@ class CauseExplainer:
             )
             return
 
+    def _in_a_circuit(self, path: DataPath, node: Mapping, keys: dict[str, Any]) -> Iterator[Finding]:
+        """``emom: 12 min`` or ``amrap: 12 min`` on a circuit: exercises in turn, or open rounds."""
+        for key, entry in node.entries.items() if path[-1:] == ("circuit",) else ():
+            found = re.fullmatch(r"(?i)(?:e([2-9]?)mom|amrap)", key)
+            if found is None or key not in keys or entry.merged:
+                continue
+            lasts = re.fullmatch(r"(?i)([0-9]{1,3}) ?(?:min|mins|minutes|m|')?", _text(entry.value))
+            wanted = f"for: {lasts[1] if lasts else 10} min"
+            if key.lower() != "amrap":
+                wanted = f"change every: {int(found[1] or 1) * 60} s, {wanted}"
+            edits: tuple[Edit, ...] = ()
+            if lasts and not {*CLOCK_KEYS} & keys.keys():
+                words = wanted.replace(", ", before_next_key(node, key))
+                place = node.source.place(entry.key.start, entry.value.end)
+                edits = (Edit(place, words, f"Write {wanted}"),)
+            del keys[key]
+            keys.setdefault("rounds", 1)
+            yield self.data.finding(
+                "key-unknown",
+                path,
+                entry.key.place,
+                f"A circuit has no `{key}`; its clock takes `every`, `change every` and `for`.",
+                change=f"Write `{wanted}`.",
+                edits=edits,
+            )
+            return
+
     # Sets and repetitions in one value
 
     def _sets_times_reps(self, path: DataPath, node: Mapping, keys: dict[str, Any]) -> Iterator[Finding]:
@@ -185,7 +221,7 @@ class CauseExplainer:
             entry = root.entries["sessions"]
             last = root.entries["blocks"].value
             if "sessions" not in blocks[-1] and entry.key.start > last.start:
-                name = blocks[-1].get("name", "the last one")
+                name = blocks[-1].get("block") or blocks[-1].get("name", "the last one")
                 del plain["sessions"]
                 blocks[-1]["sessions"] = [_STAND_IN]
                 yield self._misplaced(

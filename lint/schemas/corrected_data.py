@@ -152,7 +152,7 @@ class NodeAtPath:
 
 def _name(keys: dict[str, Any]) -> str:
     """The name by which a coach knows a mapping; empty where it has none."""
-    for key in ("session", "activity", "exercise", "name", "event", "area", "movement"):
+    for key in ("session", "activity", "exercise", "block", "name", "event", "area", "movement"):
         name = keys.get(key)
         if isinstance(name, dict):
             name = next(iter(name.values()), None)

@@ -7,8 +7,9 @@ copy is checked again, until no misspelt key is left. Then every violation that 
 from __future__ import annotations
 
 from ... import schema as schemas
-from ..findings.finding import Finding
+from ..findings.finding import Edit, Finding, Related
 from ..syntax.tree import Mapping
+from ..wording.words import counted_noun
 from .causes import CauseExplainer
 from .corrected_data import CorrectedData
 from .explain_keys import KeyExplainer
@@ -46,7 +47,7 @@ def explain(root: Node, schema_name: str) -> list[Finding]:
             break
     for one in violations[:MOST_EXPLAINED]:
         found += _explained(one, keys, values)
-    found = _each_once(found)
+    found = _drawn_together(_each_once(found))
     return [*found, _more(found[-1])] if len(violations) > MOST_EXPLAINED else found
 
 
@@ -71,6 +72,35 @@ def _explained(violation: Violation, keys: KeyExplainer, values: ValueExplainer)
     if "propertyNames" in violation.steps:
         return [values.wrong_name(violation)]
     return values.wrong_value(violation)
+
+
+def _drawn_together(found: list[Finding]) -> list[Finding]:
+    """The findings, those on ``3x5`` in one: whoever writes sets and repetitions so does it in every line."""
+    from .readings import RULE, are_sets_and_reps
+
+    alike = [
+        one
+        for one in found
+        if one.rule == RULE and len(one.edits) == 2 and are_sets_and_reps(one.place.excerpt)
+    ]
+    if len(alike) < 2:
+        return found
+    first, *others = alike
+    edits = tuple(
+        Edit(edit.place, edit.words, f"{edit.label}, and the others alike", also=tuple(also))
+        for edit, *also in zip(*(one.edits for one in alike), strict=True)
+    )
+    one = Finding(
+        first.rule,
+        first.severity,
+        first.place,
+        f"{first.counted[:-1]}; so in {counted_noun(len(others), 'more place')}.",
+        change=f"{first.change[:-1]}, and the others alike.",
+        where=first.where,
+        related=tuple(Related(other.place, f"{other.where}: `{other.place.excerpt}`") for other in others),
+        edits=edits,
+    )
+    return [one if each is first else each for each in found if each not in others]
 
 
 def _each_once(found: list[Finding]) -> list[Finding]:

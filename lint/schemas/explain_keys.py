@@ -114,6 +114,8 @@ class KeyExplainer:
             beside = f"beside `{route[-2][1]['if']['required'][0]}`"
         elif "dependentSchemas" in before[-2:]:
             beside = f"beside `{before[-1]}`"
+        elif "complex" in violation.path:
+            beside = "on one lift of a complex, which has it for all of them"
         else:
             beside = "on an exercise whose rounds give its sets"
         stand = f"{listed([f'`{key}`' for key in keys])} {'stands' if len(keys) == 1 else 'stand'}"

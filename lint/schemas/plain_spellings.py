@@ -19,19 +19,24 @@ if TYPE_CHECKING:
     Parts = list[Any]
 
 
-def plain_spellings(root: Node, schema_name: str) -> Iterator[Edit]:
+def plain_spellings(root: Node, schema_name: str, within: tuple[int, int] | None = None) -> Iterator[Edit]:
     """An edit for each quantity that is read but not in its plain spelling, in the order of the text.
 
-    What stands in a group that is used again through an alias is written once, where it stands.
+    What stands in a group that is used again through an alias is written once, where it stands. ``within``
+    are the offsets of a part of the text: only what touches it is looked at.
     """
     if isinstance(root, Mapping):
-        yield from _Walk(schemas.load(schema_name)).edits(root)
+        start, end = within or (root.start, root.end)
+        found = _Walk(schemas.load(schema_name), start, end).edits(root)
+        yield from (one for one in found if one.place.start <= end and start <= one.place.end)
 
 
 class _Walk:
     """Walks a tree and its schema side by side."""
 
-    def __init__(self, schema: Schema) -> None:
+    def __init__(self, schema: Schema, start: int, end: int) -> None:
+        self.start = start
+        self.end = end
         self.definitions: dict[str, Any] = schema.get("$defs", {})
         self.schema = schema
 
@@ -39,7 +44,7 @@ class _Walk:
         waiting: list[tuple[Node, Parts]] = [(root, self.branches([self.schema]))]
         while waiting:
             node, parts = waiting.pop()
-            if node.defined is not None:
+            if node.defined is not None or node.end < self.start or node.start > self.end:
                 continue
             if isinstance(node, Sequence):
                 inner = self.branches([part["items"] for part in parts if "items" in part])
@@ -47,7 +52,7 @@ class _Walk:
             elif isinstance(node, Mapping):
                 below = []
                 for key, entry in node.entries.items():
-                    if entry.merged:
+                    if entry.merged or entry.key.start > self.end or entry.value.end < self.start:
                         continue
                     names = self.branches(
                         [part["propertyNames"] for part in parts if "propertyNames" in part]

@@ -7,6 +7,8 @@ from __future__ import annotations
 
 import re
 
+from ..wording.words import sets_of
+
 TYPE_CHECKING = False
 if TYPE_CHECKING:
     from collections.abc import Callable
@@ -89,10 +91,8 @@ def _metres(key: str, number: str) -> list[Way]:
 
 
 def _times(key: str, first: str, second: str) -> list[Way]:
-    return [
-        Way(f"{first} sets of {second}", f"{first} sets of {second}"),
-        Way(f"{second} sets of {first}", f"{second} sets of {first}"),
-    ]
+    either = (f"{sets_of(first)} of {second}", f"{sets_of(second)} of {first}")
+    return [Way(words, words) for words in either]
 
 
 def _alternating(key: str, number: str) -> list[Way]:

@@ -72,8 +72,35 @@ _SETS_OF_COUNT = (
 """Sets of a bare number of repetitions: fewer than 6 sets of 8 or more, in words, or as many of each."""
 _SETS_OF_REPS = f"{_SETS_OF}(?:{_FREE})|{_SETS_OF_COUNT}"
 _MASS = f"{_N}(?:{_TO}{_N})? ?(?:{_KG}|{_LB})"
+_SHARE = f"{_N}(?:{_TO}{_N})? ?{_PERCENT}"
+_ONE_RM = _any_case("(?:1 ?rm|max)")
+_LIFT = "[A-Za-z\u00c0-\u024f][^%(]{1,58}"
+_OF = _any_case("of")
+_OF_WHAT = (
+    f"(?: {_any_case('of (?:the )?top set')}|(?: {_OF})? {_BODYWEIGHT}(?: ?(?:[+]|{_DASH}) ?{_MASS})?"
+    f"|(?: {_OF})? {_ONE_RM}| {_OF} {_COUNTS} ?{_any_case('rm')}"
+    f"| {_any_case('of (?:the |my |your |his |her )?')}{_LIFT})?"
+)
+"""What a share may be of; another lift is any name."""
+_TWO_FIGURES = (
+    f"{_SHARE} ?[(] ?{_MASS} ?[)]|{_MASS} ?[(] ?{_SHARE} ?[)]"
+    f"|{_COUNTS} ?{_any_case('rm')} ?[(] ?{_SHARE} ?[)]"
+)
+"""One load in two figures: 80 % (160 kg)."""
+_LOAD_WORDS = _any_case(
+    "(?:(?:(?:very|moderately|fairly) )?(?:light|moderate|medium|heavy|hard|easy)"
+    "(?:(?: to |[-/])(?:light|moderate|medium|heavy|hard))?|(?:empty )?bar(?: only)?)"
+)
+"""Words for a load, of which nothing is worked out."""
 _HALVES = "(?:10|[0-9](?:[.,][05])?)"
 _RATING = "(?:10|[1-9](?:[.,][05])?)"
+
+
+def _bounded(number: str) -> str:
+    """A pattern for an effort with an open end, 3+ or up to 8, or one for each set, 1/1/0."""
+    return f"{number} ?\\+|(?:{_FROM}|{_UP_TO}){number}|{number}(?: ?/ ?{number})+"
+
+
 _EFFORT = f"{_HALVES}(?:{_TO}{_HALVES})?"
 _WEEK = "[1-9][0-9]{0,2}"
 _WEEKS = f"{_WEEK}(?:{_TO}{_WEEK})?"
@@ -118,6 +145,7 @@ PLAIN = {
     "weekNumbers": "[1-9][0-9]{0,2}(?:-[1-9][0-9]{0,2})?(?:\\+[1-9][0-9]{0,2}(?:-[1-9][0-9]{0,2})?)*",
 }
 """Each quantity's plain spelling, as the schema describes it: a pattern for the whole of the words."""
+PLAIN["workingBest"] = "(?:[1-9][0-9](?:\\.[0-9])?|100) ?%"
 PLAIN["time"] = PLAIN["length"] = PLAIN["rest"]
 
 _OTHER = {
@@ -125,17 +153,20 @@ _OTHER = {
     "roundCount": f"{_SETS} ?(?:{_any_case('(?:rounds?|sets?|x)')})?",
     "reps": f"(?:{_SETS_OF})?(?:{_FREE})|{_ROW}|{_SETS_OF_COUNT}",
     "load": (
-        f"(?:{_ROUGH}|{_FROM}|{_UP_TO})?{_N}(?:{_TO}{_N})? ?(?:{_KG}|{_LB}|{_PERCENT}"
-        f"(?: {_any_case('of (?:the )?top set')}"
-        f"| (?:{_any_case('of ')})?(?:{_BODYWEIGHT}|{_any_case('(?:1 ?rm|max)')}))?)"
-        f"|{_N}(?: ?/ ?{_N})+ ?(?:{_KG}|{_LB}|{_PERCENT})"
+        f"(?:{_ROUGH}|{_FROM}|{_UP_TO})?(?:{_N}(?:{_TO}{_N})?|{_N}(?: ?/ ?{_N})+) ?"
+        f"(?:{_KG}|{_LB}|{_PERCENT}{_OF_WHAT})"
         f"|[1-9] ?{_TIMES} ?{_MASS}"
         f"|{_BODYWEIGHT}(?: ?(?:[+]|{_DASH}) ?{_MASS})?"
         f"|(?:[+]|{_DASH}) ?{_N} ?(?:{_KG}|{_LB}|{_PERCENT})"
-        f"|{_COUNTS} ?{_any_case('rm')}"
+        f"|{_COUNTS} ?{_any_case('rm')}|{_TWO_FIGURES}|{_LOAD_WORDS}"
     ),
-    "rir": f"(?:{_any_case('rir')} ?)?{_EFFORT}(?: ?{_any_case('(?:rir|in reserve)')})?|{_FAILURE}",
-    "rpe": f"(?:(?:{_any_case('rpe')}|@) ?)?{_RATING}(?:{_TO}{_RATING})?|{_FAILURE}",
+    "rir": (
+        f"(?:{_any_case('rir')} ?)?(?:{_EFFORT}|{_bounded(_HALVES)})"
+        f"(?: ?{_any_case('(?:rir|in reserve)')})?|{_FAILURE}"
+    ),
+    "rpe": (
+        f"(?:(?:{_any_case('rpe')}|@) ?)?(?:{_RATING}(?:{_TO}{_RATING})?|{_bounded(_RATING)})|{_FAILURE}"
+    ),
     "sessionEffort": _EFFORT,
     "rest": f"{_TIME}|{_BARE}(?:{_TO}{_BARE})?",
     "length": _TIME,
@@ -156,6 +187,7 @@ _OTHER = {
 }
 """Each quantity's other spellings, of one meaning each: a pattern for the whole of the words."""
 _OTHER["setsOfWeek"] = f"0|{_OTHER['sets']}"
+_OTHER["workingBest"] = f"(?:[1-9][0-9](?:[.,][0-9])?|100) ?{_PERCENT}"
 _OTHER["time"] = _OTHER["rest"]
 
 
@@ -243,16 +275,31 @@ def _load(words: str) -> str:
         found = re.match(rough, words)
         if found is not None and not re.match(_N, words):
             return f"{plain} {_load(words[found.end() :])}"
-    words = re.sub(rf" (?:{_any_case('of ')})?{_any_case('(?:1 ?rm|max)')}$", "", words)
+    if re.fullmatch(_LOAD_WORDS, words):
+        return words.lower()
+    if words.endswith(")"):
+        return " (".join(_load(one.strip()) for one in words[:-1].split("(")) + ")"
+    lift = re.fullmatch(
+        f"([0-9].*?{_PERCENT}) {_any_case('of (?:(?:the|my|your|his|her) )?')}({_LIFT})", words
+    )
+    if lift is not None and not re.fullmatch(f"{_NO_LIFT}.*", lift[2]):
+        return f"{_load(lift[1])} of {lift[2]}"
+    words = re.sub(rf" (?:{_any_case('of ')})?{_ONE_RM}$", " of 1RM", words)
     words = re.sub(_any_case(r" of (?:the )?top set$"), " of top set", words)
     words = re.sub(f"(?:{_any_case('of ')})?{_BODYWEIGHT}", "bodyweight", words)
     words = re.sub(rf"(?<=[0-9]) ?{_any_case('rm')}$", "RM", words)
     words = re.sub(rf"^([1-9]) ?{_TIMES} ?(?=[0-9])", r"\1 x ", words)
-    words = re.sub(
-        f"^(bodyweight|) ?([+]|{_DASH}) ?", lambda one: f"{one[1]} {'+' if one[2] == '+' else '-'} ", words
-    )
-    signed = re.fullmatch(r" ([+-]) (.*)", re.sub(r" ?/ ?", "/", _quantity(words)))
-    return f"{signed[1]}{signed[2]}" if signed else re.sub(r" ?/ ?", "/", _quantity(words))
+    words = re.sub(f"bodyweight ?([+]|{_DASH}) ?", lambda one: f"bodyweight {_sign(one[1])} ", words)
+    words = re.sub(f"^([+]|{_DASH}) ?", lambda one: _sign(one[1]), words)
+    return re.sub(r" ?/ ?", "/", _quantity(words))
+
+
+def _sign(written: str) -> str:
+    return "+" if written == "+" else "-"
+
+
+_NO_LIFT = f"(?:{_any_case('top set')}$|{_BODYWEIGHT}|{_ONE_RM}$)"
+"""What is no name of another lift."""
 
 
 _IN_MINUTES = re.compile(f"[0-9] ?(?:{_MINUTES})$").search
@@ -305,7 +352,14 @@ def _weeks(words: str) -> str:
 
 
 def _effort(words: str) -> str:
-    return "to failure" if re.fullmatch(_FAILURE, words) else _quantity(words)
+    if re.fullmatch(_FAILURE, words):
+        return "to failure"
+    words = re.sub(_any_case("^(?:rpe|rir|@) ?"), "", words)
+    if re.match(_UP_TO, words):
+        return f"up to {_quantity(re.sub(_UP_TO, '', words))}"
+    if re.match(_FROM, words):
+        words = f"{_quantity(re.sub(_FROM, '', words))}+"
+    return re.sub(" ?([/+]) ?", r"\1", _quantity(words)).strip()
 
 
 def _sets(words: str) -> str:

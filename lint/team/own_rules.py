@@ -14,7 +14,7 @@ if TYPE_CHECKING:
     from collections.abc import Iterator
     from typing import Any
 
-    from ..counting.tally import Count
+    from ..counting.counts import Count
     from ..counting.week import Week
     from ..engine.limits import Limits
     from ..findings.finding import DraftFinding

@@ -32,11 +32,15 @@ NEW_RULES: dict[str, tuple[str, ...]] = {
         "day-too-long",
         "equipment-unknown",
         "impact-days-consecutive",
+        "lift-of-load-unknown",
         "our-name-unclear",
+        "place-unknown",
         "read-two-ways",
+        "restriction-weeks-beyond",
         "sets-not-read",
         "week-out-of-line",
         "week-pasted",
+        "weight-not-there",
     )
 }
 """The rules that came with a preset: under an earlier one they are off until a team asks for them."""

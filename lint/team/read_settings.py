@@ -103,6 +103,7 @@ class _SettingsReader:
         self.team_rules(team, root)
         known = Known([one for file in team.exercises.values() for one in file.exercises])
         team.resources = _resources(root, self.with_names(root, known))
+        self.kits(root, team.resources)
         self.equipment(root)
 
     def with_names(self, root: Mapping, known: Known) -> Known:
@@ -131,10 +132,30 @@ class _SettingsReader:
             )
         return known.with_names(dict(names))
 
+    def kits(self, root: Mapping, resources: TeamResources) -> None:
+        """The places of the team, and what there is of the pieces in its equipment sets."""
+        if not {"equipment", "places"} & root.entries.keys():
+            return
+        from ..model.kits import read_kits
+        from ..model.values import LocatedNode, Reader
+
+        reader, at = Reader(self.findings), LocatedNode(root, root.source)
+        sets = read_kits(reader, at.get("equipment"))
+        resources.kits = (*read_kits(reader, at.get("places")), *sets)
+        resources.equipment = {kit.name.words: tuple(term.words for term in kit.terms) for kit in sets}
+        resources.stocks = {kit.name.words: kit.stocks for kit in sets if kit.stocks}
+
     def equipment(self, root: Mapping) -> None:
         """Says which pieces in the team's sets of equipment, and which stations, nobody knows."""
-        sets = [entry.value for _, entry in _entries(root, "equipment")]
-        nodes = [node for one in sets if isinstance(one, Sequence) for node in one.items]
+        sets = [entry.value for key in ("equipment", "places") for _, entry in _entries(root, key)]
+        listed = [node for one in sets if isinstance(one, Sequence) for node in one.items]
+        named = {key for key, _ in _entries(root, "equipment")}
+        nodes = [
+            node
+            for one in listed
+            for node in ([entry.key for entry in one.entries.values()] if isinstance(one, Mapping) else [one])
+            if not isinstance(node, Scalar) or node.text not in named
+        ]
         nodes += [entry.key for _, entry in _entries(root, "stations")]
         if not nodes:
             return
@@ -292,7 +313,6 @@ def _start_from(choices: Choices, preset: str) -> None:
 
 def _resources(root: Mapping, known: Known) -> TeamResources:
     resources = TeamResources(known)
-    resources.equipment = {name: _listed(entry.value) for name, entry in _entries(root, "equipment")}
     resources.screened = "screening" in root.entries
     stations = [(name, entry.value.plain) for name, entry in _entries(root, "stations")]
     resources.stations = {name: number for name, number in stations if isinstance(number, int)}

@@ -145,6 +145,30 @@ def test_bare_words_mean_exercises() -> None:
 # Kinds of names, each with a sibling
 
 KINDS = [
+    # what stands in for equipment, and where a hand or a foot is put
+    ("Push-ups, feet on the bed", "decline push-up"),
+    ("Push-ups, feet on the sofa", "decline push-up"),
+    ("Push-up, hands on the table", "incline push-up"),
+    ("Split squat, rear foot on the bed", "rear-foot-elevated split squat"),
+    ("Single-leg hip thrust off the bed", "single-leg hip thrust"),
+    ("Rucksack reverse lunge", "reverse lunge"),
+    ("Backpack squat", "sandbag squat"),
+    ("Rucksack row", "-"),
+    # pauses by count, speed beside a pause, how the body is held
+    ("Two-count paused bench", "paused bench press"),
+    ("Three-count pause squat", "paused squat"),
+    ("Speed paused bench", "paused bench press"),
+    ("Tempo paused bench", "paused bench press"),
+    ("Suspension row, body upright", "suspension row"),
+    ("Inverted row, body horizontal", "inverted row"),
+    ("Upright row", "upright row"),
+    ("Tall plank shoulder taps", "plank shoulder tap"),
+    ("Tall plank hold", "high plank"),
+    ("Z press, bottoms-up kettlebell", "bottoms-up kettlebell press"),
+    ("Z press, kettlebells", "seated floor overhead press"),
+    ("March in place", "standing knee raise"),
+    ("Wall ball toss", "-"),
+    ("Wall ball lob", "-"),
     # abbreviations
     ("HBBS w/ 2s pause", "back squat"),
     ("LBBS, belt", "low-bar back squat"),
@@ -785,3 +809,15 @@ def test_a_given_name_is_not_used_for_another() -> None:
 @pytest.mark.parametrize("level", ["begginer", "", "Novice"])
 def test_a_level_that_nobody_knows_leaves_nothing_out(level: str) -> None:
     assert CATALOGUE.suggestions("quarry leg curl", level=level).names
+
+
+@pytest.mark.parametrize(
+    ("name", "offered"),
+    [
+        ("Wall ball toss", ("wall ball squat", "medicine ball chest pass")),
+        ("Wall ball lob", ("wall ball squat",)),
+        ("Moon toss", ()),
+    ],
+)
+def test_another_word_for_a_throw_is_offered_what_is_thrown(name: str, offered: tuple[str, ...]) -> None:
+    assert CATALOGUE.suggestions(name).names == offered

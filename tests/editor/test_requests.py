@@ -10,6 +10,7 @@ from pathlib import Path
 import pytest
 import pytest_lsp
 from lsprotocol import types
+from pygls.exceptions import JsonRpcException
 from pytest_lsp import ClientServerConfig, LanguageClient, client_capabilities, make_test_lsp_client
 
 ATHLETE = "name: Orla\nlevel: intermediate\nbest lifts: {back squat: 100 kg}\n"
@@ -313,3 +314,54 @@ async def test_no_formatting_is_offered(client: LanguageClient) -> None:
     assert able.text_document_sync.change == types.TextDocumentSyncKind.Incremental
     assert isinstance(able.code_action_provider, types.CodeActionOptions)
     assert list(able.code_action_provider.code_action_kinds or ()) == [types.CodeActionKind.QuickFix]
+
+
+async def test_an_exercise_is_renamed_and_marked(client: LanguageClient) -> None:
+    plan = Plan(client, "renamed", PLAN.replace("hypertrofy", "hypertrophy"))
+    await plan.diagnostics()
+    caret = plan.at("leg extension")
+    marked = await client.text_document_document_highlight_async(
+        types.DocumentHighlightParams(plan.id, caret)
+    )
+    assert [plan.words(one.range) for one in marked or ()] == ["leg extension"]
+    asked = await client.text_document_prepare_rename_async(types.PrepareRenameParams(plan.id, caret))
+    assert isinstance(asked, types.PrepareRenamePlaceholder)
+    assert (plan.words(asked.range), asked.placeholder) == ("leg extension", "leg extension")
+    edit = await client.text_document_rename_async(types.RenameParams(plan.id, caret, "kick-outs of ours"))
+    plan.apply(plan.edits(types.CodeAction("rename", edit=edit)))
+    assert "\nour names: {kick-outs of ours: leg extension}\n" in plan.text
+    assert "{exercise: kick-outs of ours, sets: 2" in plan.text
+    found = await plan.diagnostics()
+    assert "kick-outs of ours" not in " ".join(one.message for one in found)
+
+
+async def test_why_something_is_not_renamed_is_said(client: LanguageClient) -> None:
+    plan = Plan(client, "unnamed")
+    await plan.diagnostics()
+    with pytest.raises(JsonRpcException, match="Put the caret on the name of an exercise"):
+        await client.text_document_rename_async(types.RenameParams(plan.id, plan.at("sessions:"), "x"))
+
+
+async def test_names_are_found_in_the_whole_folder(client: LanguageClient) -> None:
+    found = await client.workspace_symbol_async(types.WorkspaceSymbolParams("orl"))
+    names = [(one.name, Path(str(one.location.uri)).name) for one in found or ()]
+    assert names == [("Orla", "orla.athlete.yaml")]
+
+
+async def test_whole_lines_are_offered_to_those_who_can_fill_them_in(client: LanguageClient) -> None:
+    plan = Plan(client, "lines")
+    await plan.diagnostics()
+    text_document = client.capabilities.text_document
+    assert text_document is not None
+    assert text_document.completion is not None
+    item = text_document.completion.completion_item
+    plan.replace("      - {note: 😀", "      - front sq\n      - {note: 😀")
+    caret = plan.at("- front sq", len("- front sq"))
+    found = await client.text_document_completion_async(types.CompletionParams(plan.id, caret))
+    assert isinstance(found, types.CompletionList)
+    lines = [one for one in found.items if one.insert_text_format == types.InsertTextFormat.Snippet]
+    assert bool(lines) == bool(item and item.snippet_support)
+    if lines:
+        written = next(one for one in lines if one.label == "front squat").text_edit
+        assert isinstance(written, types.TextEdit)
+        assert written.new_text.startswith("{exercise: front squat, sets: ${1:2}, reps: ${2:8-12}, ")

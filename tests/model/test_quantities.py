@@ -12,10 +12,11 @@ from hypothesis import strategies as st
 
 from spotline import schema as schemas
 from spotline.lint.model import quantities
+from spotline.lint.model.changes import is_change
 from spotline.lint.model.quantities import Range
 from spotline.lint.model.read_line import _OTHERWISE, _in_order
 from spotline.lint.model.two_readings import sets_of_reps
-from spotline.lint.model.weeks import weeks
+from spotline.lint.model.weeks import time_of_day, weeks
 
 DEFS: dict[str, Any] = schemas.load("programme")["$defs"]
 
@@ -350,6 +351,7 @@ PARSERS: dict[str, Callable[[Any], object]] = {
     "time": quantities.duration,
     "length": quantities.length,
     "tempo": quantities.tempo,
+    "workingBest": lambda value: quantities.spelt("workingBest", value, quantities.percent),
     "distance": quantities.distance,
     "velocity": quantities.velocity,
     "percent": quantities.percent,
@@ -360,6 +362,8 @@ PARSERS: dict[str, Callable[[Any], object]] = {
     "mass": quantities.mass,
     "liftedLoad": quantities.load,
     "weekNumbers": weeks,
+    "dayAndTime": lambda value: time_of_day(value)[1],
+    "again": lambda value: is_change(value) or None,
 }
 """The parser of each quantity that the schemas of programme and athlete describe."""
 

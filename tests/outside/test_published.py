@@ -17,6 +17,7 @@ from spotline.lint.counting.ledger import Ledger
 from spotline.lint.counting.tally import Tally
 from spotline.lint.counting.week import Week
 from spotline.lint.model.check import checked
+from spotline.lint.model.quantities import Range
 from spotline.lint.model.read_programme import read_programme
 from spotline.lint.project.review import review
 from spotline.lint.syntax.builder import parse
@@ -82,7 +83,7 @@ def rules_of(name: str) -> dict[str, str]:
 
 
 def test_every_prescription_is_here() -> None:
-    assert len(FILES) == 23
+    assert len(FILES) == 24
 
 
 @pytest.mark.parametrize("name", FILES)
@@ -253,6 +254,36 @@ def test_jphysiol_sets_a_session() -> None:
         for week in counted.weeks
     ]
     assert lunges == [36, 42, 48] * 4  # 10+12+14, 12+14+16, 14+16+18, by turns
+
+
+def test_jphysiol_carries_more_on_top_of_a_share_of_body_mass_each_three_weeks() -> None:
+    loads = [
+        entry.work.load
+        for week in ledger("jphysiol-2015").weeks
+        for _, entry in week.entries()
+        if entry.name == "walking lunge"
+    ]
+    assert [(one.kind, one.values[0].low, one.added) for one in loads if one] == [
+        ("share", 20, added) for added in (0, 5, 10, 15) for _ in range(3)
+    ]
+
+
+# beyer-2015, Am J Sports Med 2015;43:1704
+
+
+def test_beyer_sets_loads_and_the_time_of_weeks_4_and_5() -> None:
+    counted = ledger("beyer-2015")
+    assert [session_sets(week) for week in counted.weeks] == [{9}] * 3 + [{12}] * 9
+    assert [load for week in counted.weeks[::4] for _, load in sorted(ranges(week))] == [
+        "15RM",
+        "10RM",
+        "6RM",
+    ]
+    visit = counted.weeks[3].visits[0]
+    time = visit.time(change_over=Range(300, 300))
+    assert time.work == Range(720, 720)  # 12 sets of 10 at 6 s
+    assert time.rest.middle == 9 * 150
+    assert time.total.middle == 2670  # 44:30
 
 
 # botton-2018, J Exerc Sci Fit 2021;19:241-251, table 3

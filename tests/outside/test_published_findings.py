@@ -47,6 +47,13 @@ EXPECTED: dict[str, Said] = {
     "alonso-fernandez": ONE_LIFT,
     "alt": ONE_LIFT,
     "anastasi-hamzeh": ONE_LIFT,
+    "beyer-2015": {
+        "sets-step-large": (
+            "note",
+            "27 to 36 sets at once, as printed; in rehabilitation a step is still named.",
+        ),
+        "stop-signs-missing": ("note", "The copy prints no pain limit, which the treatment surely had."),
+    },
     "botton-2018": {
         "antagonist-imbalance": (
             "note",

@@ -153,8 +153,9 @@ class TestAdjusting:
         "adjust",
         [
             "{exercise: back squat}",
-            "{sets: 2}",
-            "{exercise: back squat, reps: 5}",
+            "{swap: leg press}",
+            "{exercise: back squat, tempo: 3-0-1-0}",
+            "{sets: 0}",
             "{exercise: back squat, sets: some}",
             "{exercise: back squat, sets: 0}",
             "{exercise: back squat, leave out: please}",

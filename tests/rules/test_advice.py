@@ -17,8 +17,8 @@ from spotline.lint.body import catalogue, equipment, restrictions
 from spotline.lint.body.catalogue import Exercise, rarity
 from spotline.lint.counting.ledger import Ledger
 from spotline.lint.counting.proposals import evened, fewer, further
-from spotline.lint.counting.set_group import ramp_up
 from spotline.lint.counting.suggestions import MOST, Suits, substitutes, suggest
+from spotline.lint.counting.tally import ramp_up
 from spotline.lint.engine.registry import STATES, all_rules
 from spotline.lint.findings.finding import Finding
 
@@ -96,27 +96,21 @@ class TestSuggestions:
         assert "bodyweight calf raise" in finding.change
 
     @pytest.mark.parametrize(
-        ("athlete", "why"),
-        [
-            ("equipment: [dumbbells, bench]", "needs a pulldown"),
-            ("protect: [{area: shoulder, advised by: physician}]", "loads a protected area (`shoulder`)"),
-        ],
+        "athlete",
+        ["equipment: [dumbbells, bench]", "protect: [{area: shoulder, advised by: physician}]"],
     )
-    def test_what_cannot_be_had_is_said_with_its_reason(
-        self, findings: Findings, week: Text, athlete: str, why: str
-    ) -> None:
+    def test_what_cannot_be_had_is_not_asked_for(self, findings: Findings, week: Text, athlete: str) -> None:
         lines = ["bench press, sets: 4, reps: 8", "one-arm dumbbell row, sets: 4, reps: 8"]
         head = f"athlete: {{name: Ida, level: novice, {athlete}}}"
-        change = only(findings(week({"Gym": lines}, head), "pull-or-push-missing")).change
-        assert "no vertical pull suits the athlete" in change.lower()
-        assert why in change
-        assert "lat pulldown for" not in change
+        for finding in findings(week({"Gym": lines}, head), "pull-or-push-missing"):
+            assert "vertical pull" not in finding.counted + finding.change
 
     def test_what_cannot_be_had_never_blocks(self, findings: Findings, week: Text) -> None:
         head = "athlete: {name: Ida, protect: [{area: knee, advised by: physician}]}"
         finding = only(findings(week(LEGS, head), "knee-flexion-missing"))
         assert finding.severity == "note"
         assert finding.change.startswith("No leg curl suits the athlete")
+        assert "loads a protected area (`knee`)" in finding.change
 
     def test_the_room_is_asked(self, programme: Build, week: Text) -> None:
         room = {"spotline.yaml": "stations: {rack: 1}\ntraining together: 8\n"}
@@ -591,7 +585,7 @@ class TestWords:
     @pytest.mark.parametrize(
         ("line", "change"),
         [
-            ("bench press, sets: 3, load: 28.75 kg", "Write 27.5 or 30 kg."),
+            ("bench press, sets: 3, load: 28.7 kg", "Write 27.5 or 28.75 kg."),
             ("dumbbell curl, sets: 3, load: 28.75 kg", "Write 28 or 30 kg."),
             ("kettlebell deadlift, sets: 3, load: 17.3 kg", "Write 16 or 20 kg."),
         ],

@@ -516,8 +516,8 @@ class TestFailureWithoutSpotter:
         assert finding.wanted == "a way out of a failed lift"
         assert finding.change == "Note the spotters, pins or safety bars, or leave 1 in reserve."
         assert [one.words for one in finding.related] == [
-            "Legs, back squat: to failure too",
-            "Legs, bench press: to failure too",
+            "Legs, back squat: here too",
+            "Legs, bench press: here too",
         ]
 
     @pytest.mark.parametrize(

@@ -837,7 +837,8 @@ class TestFinerPointsMissing:
         ],
     )  # fmt: skip
     def test_each_point(self, findings: Findings, week: Text, lines: list[str], none: str) -> None:
-        said = findings(week({"Gym": lines}, self.SIZE), self.RULE)
+        head = f"{self.SIZE}\nfocus: [obliques]" if "crunch" in lines[0] else self.SIZE
+        said = findings(week({"Gym": lines}, head), self.RULE)
         assert [one.counted for one in said] == ([f"No set for the {none}."] if none else [])
 
     @pytest.mark.parametrize(
@@ -896,7 +897,8 @@ class TestFinerPointsMissing:
         ],
     )
     def test_each_remedy(self, findings: Findings, week: Text, line: str, add: str) -> None:
-        (finding,) = findings(week({"Gym": [line]}, self.SIZE), self.RULE)
+        head = f"{self.SIZE}\nfocus: [obliques]" if "crunch" in line else self.SIZE
+        (finding,) = findings(week({"Gym": [line]}, head), self.RULE)
         assert finding.change == f"Add {add}, where it matters."
 
     @pytest.mark.parametrize(
@@ -970,7 +972,14 @@ class TestFinerPointsMissing:
     def test_trunk_lines_that_cannot_be_counted(
         self, findings: Findings, week: Text, line: str, said: int
     ) -> None:
-        assert len(findings(week({"Gym": ["crunch, sets: 4", line]}, self.SIZE), self.RULE)) == said
+        assert (
+            len(
+                findings(
+                    week({"Gym": ["crunch, sets: 4", line]}, f"{self.SIZE}\nfocus: [obliques]"), self.RULE
+                )
+            )
+            == said
+        )
 
     @pytest.mark.parametrize("keys", ["deload: true"])
     def test_only_typical_weeks(self, findings: Findings, keys: str) -> None:

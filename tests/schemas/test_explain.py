@@ -74,7 +74,7 @@ IN_A_LINE = [
     ("exercise: squat, sets: 3, side: both", "both", "value-unknown", "`both` is not a side.", "Write `each`."),
     ("supersett: [{exercise: a, sets: 3}, {exercise: b, sets: 3}], rest: 90 s", "supersett", "key-unknown", "A superset has no `supersett`.", "Write `superset`."),
     ("superset: [{exercise: a, sets: 3}]", "[{exercise: a, sets: 3}]", "value-out-of-range", "`superset` holds 1; it takes at least 2.", "Add what is missing, or write what is there as a line of its own."),
-    ("circuit: {exercises: [{exercise: a}]}", "exercises", "key-missing", "This circuit has no `rounds`.", "Add `rounds`, like `rounds: 3`."),
+    ("circuit: {exercises: [{exercise: a}]}", "exercises", "key-missing", "This circuit has neither `rounds` nor `for`.", "Add `rounds`, like `rounds: 3`."),
     ("circuit: {rounds: 3, exercises: [{exercise: a, sets: 3}]}", "sets", "keys-at-odds", "`sets` stands on an exercise whose rounds give its sets.", "Take one of them out."),
 ]  # fmt: skip
 
@@ -154,7 +154,10 @@ def test_the_words_are_a_coachs(kind, content):
     [
         (line("exercise: squat, sets: 3, load: fifty"), "Write it like 80 %, 80-85 %, 60 kg or 8-10RM."),
         (line("exercise: squat, sets: 3, day: monday"), "`day` belongs to a session or an activity."),
-        (line("exercise: squat, sets: 3, rounds: 3"), "`rounds` belongs to a superset."),
+        (
+            line("exercise: squat, sets: 3, rounds: 3"),
+            "`rounds` belongs to a superset or a set of intervals.",
+        ),
         (line("exercise: squat, setts: 3"), "The nearest that it has is `sets`."),
         (line("exercise: squat, sets: 3, set: 4"), "`sets` stands here already."),
         (line("exercise: squat, sets: 3, rir: 2.3"), "It takes whole and half numbers from 0 to 10."),

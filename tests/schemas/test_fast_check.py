@@ -26,23 +26,31 @@ programme: Everything that the format knows
 athletes:
   - ../athletes/mara.athlete.yaml
   - athlete: ../athletes/wren.athlete.yaml
-    adjust: [{exercise: back squat, swap: leg press, leave out: false, sets: 2, load: 60 kg, note: n}]
+    adjust:
+      - {exercise: back squat, swap: leg press, leave out: false, sets: 2, load: 60 kg, note: n}
+      - {session: Lower A, in weeks: 1-3, reps: -2, rir: 3, hold: half, rest: +30 s}
   - name: Mara
     level: intermediate
     sport: rowing
     age: 34
     body mass: 72 kg
-    best lifts: {back squat: 100 kg, bench press: {load: 60 kg, tested: 2026-01-05, reps: 3}}
-    equipment: [barbell, rack]
+    best lifts: {back squat: 100 kg, bench press: {load: 60 kg, tested: 2026-01-05, reps: 3, working best: 85 %}}
+    equipment: [barbell, dumbbells: {from: 2 kg, up to: 24 kg, step: 2 kg, pairs: 1, shared by: 3}]
+    places: {hotel: [band, {kettlebells: [8, 12, 16 kg]}], shed: [barbell: {weights: [60 kg, 80 kg]}]}
     days: [monday, thursday]
     minutes: 60
-    protect: [{area: left shoulder, advised by: physiotherapist, agreed: [rows], review on: 2026-03-01, note: n}]
+    protect:
+      - {area: left shoulder, advised by: physiotherapist, agreed: [rows], review on: 2026-03-01, note: n}
+      - {area: left knee, in weeks: 1-2+4, advised by: physiotherapist}
+      - {movement: jumping, from: 2026-03-01, until: 2026-04-01, advised by: physiotherapist}
     clearance on file: 2026-01-02
     screening on file: 2026-01-02
     supervision: coach present
     note: n
 goal: strength
 deload: [4, 7-8]
+everything: {2: {load: +2 points, sets: -1, reps: half}, other: {rpe: 8, rir: 1-2, rest: 2 min, hold: x 0.5}}
+where: {1-2+4: boathouse, 5: hotel, other: shed}
 phase: in-season
 focus: [legs]
 priority: [hamstrings]
@@ -50,6 +58,7 @@ our names: {toe stand: standing calf raise}
 starts: 2026-01-05
 events: [{date: 2026-02-14, event: regatta, note: n}]
 note: n
+working best: 90 %
 rotation: [monday, friday]
 waivers: [{rule: units-mixed, place: Lower A, reason: old plates, who: head coach, until: 2026-03-01}]
 rehabilitation: {stage: heel drops, advised by: physiotherapist, until: 2026-04-01}
@@ -60,12 +69,15 @@ blocks:
     phase: build
     deload: false
     focus: [legs]
+    where: boathouse
     rotation: [monday]
     note: n
     sessions:
       - session: Lower A
-        day: [monday, 4]
+        day: [monday, 4, friday 05:45]
         in weeks: 1-2+3-4
+        where: {monday: hotel, thu: shed}
+        instead of: Lower B
         preparation: 5 min bike
         note: n
         exercises:
@@ -84,6 +96,7 @@ blocks:
             velocity loss: 20 %
             cluster rest: 20 s
             method: cluster
+            working best: 95 %
             side: each
             note: n
           - exercise: back squat
@@ -94,7 +107,21 @@ blocks:
           - {superset: [{exercise: push-up, sets: 3}, {exercise: row, sets: 3, or: lat pulldown}]}
           - {circuit: {rounds: 3, rest: 2 min, note: n, exercises: [{exercise: plank, hold: 30 s}]}}
           - {exercise: swing, every: 60 s, for: 10 min, progression: more each week}
+          - {circuit: {change every: 60 s, for: 12 min, exercises: [{exercise: push-up, reps: 8}, {exercise: squat}]}}
+          - {circuit: {rounds: 5, for time: true, time cap: 20 min, every: 3 min, exercises: [{exercise: push-up}]}}
+          - {circuit: {rounds: 5, on: 40 s, off: 20 s, exercises: [{exercise: push-up}, {exercise: row}]}}
+          - {complex: [{exercise: clean, reps: 1}, {exercise: jerk, reps: 2}], sets: 5, load: 70 %, rest: 2 min,
+             rir: 2, rpe: 8, warm-up sets: 2, in weeks: 1-2, note: n}
+          - {complex: [{exercise: clean, reps: 1}, {exercise: jerk, reps: 2}], every: 2 min, for: 10 min}
+          - {intervals: bike, rounds: 8, on: 45 s, off: 15 s, every: 1 min, for: 8 min, rpe: 8, in weeks: 1-2, note: n}
+          - {intervals: rowing machine, rounds: {1-2: 6, 3-4: 8}, distance: 250 m}
+          - {own choice: mobility, minutes: 10-15, trains: [hips], in weeks: 1-2, note: n}
+      - {activity: bike, day: tuesday, rounds: 6, on: 60 s, off: 60 s}
+          - {exercise: row, sets: {1: 3, again: 1}, reps: {1: 5, again: same}, load: {visits 1-3: 3 kg, again: +5 kg}}
       - {activity: run, day: tuesday, minutes: 60-75, effort: 6-8, loads: {calves: high}, note: n}
+  - block: More
+    weeks: 1
+    sessions: [{session: S, exercises: [{exercise: plank, sets: 3, hold: 20 s, rest after: 2-3 min}]}]
 """
 
 EVERYTHING_ELSE = {
@@ -202,7 +229,49 @@ EVERYTHING_ELSE = {
         "faults": [{"file": "a", "rule": "r", "fault": "f"}],
     },
 }
+CHANGE = {
+    "part": "dose",
+    "kind": "sets",
+    "subject": "quadriceps",
+    "session": "",
+    "weeks": [1, 2],
+    "before": "14",
+    "after": "7",
+    "words": "quadriceps 14 -> 7 sets a week",
+    "weight": 51.0,
+}
+COMPARED = {"file": "a", "programme": "A", "athletes": "B", "weeks": [1], "first": ["c"], "changes": [CHANGE]}
+SPAN = {"low": 4, "high": 5}
+TABLE = {
+    "by": "muscle",
+    "rows": [{"name": "triceps", "mark": "over", "values": {"sets": SPAN}, "words": {"days": "Mon"}}],
+}
+PRINTED = {
+    "changes": {
+        "spotline": "0.1.0",
+        "files": 1,
+        "changed": [COMPARED],
+        "new files": [{"file": "n", "holds": "h"}],
+        "files gone": [{"file": "g", "held": "h"}],
+        "faults": ["f"],
+    },
+    "tally": {
+        "spotline": "0.1.0",
+        "programmes": [
+            {
+                "file": "a",
+                "programme": "A",
+                "athlete": "B",
+                "weeks": [
+                    {"weeks": [1], "days": 2, "minutes": SPAN, "tables": [TABLE], "nothing for": ["grip"]}
+                ],
+            }
+        ],
+        "faults": ["f"],
+    },
+}
 DOCUMENTS = {
+    **PRINTED,
     "programme": parse("p", EVERYTHING).root.plain,
     **EVERYTHING_ELSE,
     "rules": json.loads(rules_json(all_rules())),

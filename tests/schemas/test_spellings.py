@@ -48,7 +48,11 @@ READ = {
         "72,5 kg": "72.5 kg", "62,5kg": "62.5 kg", "BW": "bodyweight", "Bodyweight": "bodyweight", "bw+10kg": "bodyweight + 10 kg",
         "body weight – 20 kilos": "bodyweight - 20 kg", "~70 %": "about 70 %", "ca. 60 kg": "about 60 kg", ">= 85 %": "from 85 %",
         "at least 85 percent": "from 85 %", "<= 60 %": "up to 60 %", "-12 %": "-12 %", "+10 kg": "+10 kg", "– 5 kg": "-5 kg",
-        "160 lbs": "160 lb", "10rm": "10RM", "8 to 10 RM": "8-10RM", "80 % of 1RM": "80 %", "75 % max": "75 %",
+        "160 lbs": "160 lb", "10rm": "10RM", "8 to 10 RM": "8-10RM", "80 % of 1RM": "80 % of 1RM", "75 % max": "75 % of 1RM",
+        "65% of the squat": "65 % of squat", "~70 % of Bench press": "about 70 % of Bench press", "90% of 5 rm": "90 % of 5RM",
+        "80–85 % of 3RM": "80-85 % of 3RM", "80 percent (160kg)": "80 % (160 kg)", "72,5 kg (80%)": "72.5 kg (80 %)",
+        "15 rm (60 percent)": "15RM (60 %)", "20 % of BW + 5kg": "20 % bodyweight + 5 kg", "Heavy": "heavy", "moderate to Heavy": "moderate to heavy",
+        "Empty bar": "empty bar", "70/75% of clean": "70/75 % of clean",
         "2×24 kg": "2 x 24 kg", "70 / 75 / 80 %": "70/75/80 %", "20 % of bodyweight": "20 % bodyweight",
         "90 % of the top set": "90 % of top set", "60 – 62,5 kg": "60-62.5 kg",
     },
@@ -60,8 +64,9 @@ READ = {
     "tempo": {"30X1": "3-0-X-1", "31x0": "3-1-X-0", "3/1/X/0": "3-1-X-0", "3 1 1 0": "3-1-1-0", "2–0–2–0": "2-0-2-0"},
     "distance": {"60 ft": "60 ft", "60 feet": "60 ft", "20 metres": "20 m", "25 yards": "25 yd", "12,5 m": "12.5 m", "20 to 30m": "20-30 m"},
     "weekNumbers": {"3+5": "3+5", "1-2 + 5": "1-2+5", "1–3": "1-3", "weeks 1 to 3": "1-3", "wk 4": "4", "3 and 5": "3+5"},
-    "rir": {"to failure": "to failure", "2 RIR": "2", "1 – 2": "1-2", "1,5": "1.5"},
-    "rpe": {"RPE 8": "8", "@8": "8", "8 to 9": "8-9", "8,5": "8.5", "Failure": "to failure"},
+    "workingBest": {"87,5 percent": "87.5 %"},
+    "rir": {"3+": "3+", "at least 3": "3+", "3 + RIR": "3+", "1 / 1 / 0": "1/1/0", "up to 2": "up to 2", "to failure": "to failure", "2 RIR": "2", "1 – 2": "1-2", "1,5": "1.5"},
+    "rpe": {"max. 8,5": "up to 8.5", "<=8": "up to 8", "RPE 7/8/9": "7/8/9", "8+": "8+", "RPE 8": "8", "@8": "8", "8 to 9": "8-9", "8,5": "8.5", "Failure": "to failure"},
     "side": {"Left": "left", "R": "right", "per leg": "each", "each side": "each"},
     "velocity": {"0,5 m/s": "0.5 m/s", "0.4 – 0.5 m/s": "0.4-0.5 m/s"},
     "percent": {"20 percent": "20 %", "10 to 20%": "10-20 %"},
@@ -101,7 +106,10 @@ NOT_READ = {
         "72,5",
         "10-8-6 kg",
         "-12 % of top set",
-        "heavy",
+        "plenty",
+        "80 % of",
+        "80 % (5)",
+        "80 % (85 %)",
     ],
     "rest": ["3", "9", "1.30", "20 m", "1:75", "1:3", "'", "90 kg", "2-3", "100000"],
     "length": ["10", "60"],
@@ -127,6 +135,7 @@ READERS = {
     "side": lambda value: quantities.spelt("side", value, str) or value,
     "velocity": quantities.velocity,
     "percent": quantities.percent,
+    "workingBest": lambda value: quantities.spelt("workingBest", value, quantities.percent),
     "mass": quantities.mass,
     "liftedLoad": quantities.load,
     "sessionEffort": lambda value: (
@@ -367,7 +376,7 @@ def test_a_thousand_mutations_of_the_examples_get_one_verdict():
             ]
             unread = {key for line in programme.prescriptions() for key in line.unread}
             assert not unread or asked, (path, group[path[-1]], unread)
-    assert min(verdicts.values()) > 200
+    assert min(verdicts.values()) > 150
 
 
 # In the file

@@ -147,6 +147,16 @@ class Terminal:
         self.tmux("kill-server")
 
 
+@pytest.fixture(name="raw", scope="session")
+def raw_fixture() -> Callable[[str], list[str]]:
+    """The signs of Markdown that stand on a screen, where they would be none of the programme's own."""
+
+    def raw(screen: str) -> list[str]:
+        return re.findall(r"\*\*|\\\S|\| *-{3,}|^ *\| \w|_Helping", screen, re.MULTILINE)
+
+    return raw
+
+
 @pytest.fixture(scope="session")
 def installed() -> Path:
     """The folder that install.sh fills."""

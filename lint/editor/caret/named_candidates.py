@@ -109,6 +109,13 @@ def _relative(path: str, folder: str) -> str:
 # Parts of the programme
 
 
+def sessions(scope: CandidateScope) -> Iterator[Candidate]:
+    """Sessions of the programme."""
+    found = list(scope.ledger.programme.sessions()) if scope.ledger is not None else []
+    for name in dict.fromkeys(session.name for session in found):
+        yield Candidate(name, "value", "session")
+
+
 def sessions_and_lines(scope: CandidateScope) -> Iterator[Candidate]:
     """Sessions of the programme, and their lines."""
     sessions = list(scope.ledger.programme.sessions()) if scope.ledger is not None else []
@@ -119,10 +126,21 @@ def sessions_and_lines(scope: CandidateScope) -> Iterator[Candidate]:
             yield Candidate(f"{session.name}, {name}", "value", "line")
 
 
+def places(scope: CandidateScope) -> Iterator[Candidate]:
+    """Places whose equipment the athletes or the team list."""
+    kits = {
+        kit.name.words: ", ".join(term.words for term in kit.terms)
+        for ledger in scope.ledgers
+        for kit in (*(ledger.athlete.kits if ledger.athlete else ()), *ledger.resources.kits)
+    }
+    for name, pieces in kits.items():
+        yield Candidate(name, "value", pieces)
+
+
 def weeks_left_out(scope: CandidateScope) -> Iterator[Candidate]:
     """The first run of weeks that the keys beside the caret leave out, if there is one."""
     taken: set[int] = set()
-    if "other" in scope.context.sibling_keys[-1]:
+    if {"other", "again"}.intersection(scope.context.sibling_keys[-1]):
         return
     for key in scope.context.sibling_keys[-1]:
         for first, last in weeks(key):
@@ -150,6 +168,7 @@ def _weeks_to_cover(scope: CandidateScope) -> int:
 
 _ATHLETE_VALUES: tuple[tuple[PathPattern, CandidateSource], ...] = (
     (("equipment", "#"), catalogue_candidates.pieces),
+    (("places", "*", "#"), catalogue_candidates.pieces),
     (("protect", "#", "area"), catalogue_candidates.body_parts),
     (("protect", "#", "movement"), catalogue_candidates.movements),
 )
@@ -162,6 +181,9 @@ VALUES: SourceTable = {
         (("adjust", "#", "exercise"), catalogue_candidates.exercises_of_programme),
         (("exercise",), catalogue_candidates.exercises),
         (("exercise", "*"), catalogue_candidates.exercises),
+        (("instead of",), sessions),
+        (("where",), places),
+        (("where", "*"), places),
         (("swap",), catalogue_candidates.exercises),
         (("or",), catalogue_candidates.exercises),
         (("or", "#"), catalogue_candidates.exercises),
@@ -180,6 +202,7 @@ VALUES: SourceTable = {
         (("^", "team rules", "#", "weekly sets of"), catalogue_candidates.countable),
         (("^", "team rules", "#", "in"), catalogue_candidates.actions_and_patterns),
         (("^", "equipment", "*", "#"), catalogue_candidates.pieces),
+        (("^", "places", "*", "#"), catalogue_candidates.pieces),
         (("^", "exercises", "#"), exercise_files),
         (("^", "leave out", "#"), folders),
     ),

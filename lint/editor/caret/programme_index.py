@@ -114,7 +114,7 @@ class ProgrammeIndex:
             return None
         if mapping is path.nodes[0]:
             return self.blocks[0] if self.blocks else None
-        name = mapping.entries.get("name")
+        name = mapping.entries.get("block") or mapping.entries.get("name")
         span = _span(name.value) if name else (mapping.start, mapping.end)
         return next((block for block in self.blocks if _span(block.place) == span), None)
 

@@ -9,7 +9,7 @@ if TYPE_CHECKING:
     from ...findings.finding import Edit, Finding
     from ...text.places import Text
 
-    CompletionKind = Literal["key", "value", "exercise", "athlete", "rule", "day", "muscle"]
+    CompletionKind = Literal["key", "value", "exercise", "athlete", "rule", "day", "muscle", "template"]
 
     HintKind = Literal["sets", "kg"]
 
@@ -31,7 +31,8 @@ class Completion:
     """A proposal: ``insert`` replaces the text from ``start`` to ``end``.
 
     The list shows ``label``, with ``detail`` beside it; ``documentation`` is Markdown. The list is sorted by
-    ``sort_text``. The client compares what is typed with ``filter_text``.
+    ``sort_text``. The client compares what is typed with ``filter_text``. A ``snippet`` is inserted in place
+    of ``insert`` and has stops to fill in; it is "" where there are none.
     """
 
     __slots__ = (
@@ -42,6 +43,7 @@ class Completion:
         "insert",
         "kind",
         "label",
+        "snippet",
         "sort_text",
         "start",
     )
@@ -57,6 +59,7 @@ class Completion:
         kind: CompletionKind,
         sort_text: str,
         filter_text: str,
+        snippet: str = "",
     ) -> None:
         self.label = label
         self.insert = insert
@@ -67,6 +70,7 @@ class Completion:
         self.kind: CompletionKind = kind
         self.sort_text = sort_text
         self.filter_text = filter_text
+        self.snippet = snippet
 
 
 class Hint:
@@ -107,11 +111,25 @@ class Symbol:
         self.children = children
 
 
+class FoundSymbol:
+    """A name from ``start`` to ``end`` of a text, what it names, and where: ``container``."""
+
+    __slots__ = ("container", "end", "kind", "name", "start", "text")
+
+    def __init__(self, name: str, kind: SymbolKind, container: str, text: Text, start: int, end: int) -> None:
+        self.name = name
+        self.kind: SymbolKind = kind
+        self.container = container
+        self.text = text
+        self.start = start
+        self.end = end
+
+
 class Lens:
     """A line shown above the text from ``start`` to ``end``.
 
     A click on it opens the table of the ``week`` (from 1) for the athlete at index ``athlete`` of the
-    programme's. Where ``week`` is None, it can only be read.
+    programme's. Where ``week`` is None, it opens what changed since the last commit.
     """
 
     __slots__ = ("athlete", "end", "start", "title", "week")

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from lsprotocol import types
 
+from ..explain.plain_text import plain_text
 from ..protocol.text_document import TextDocument
 from ..protocol.uris import uri_of
 
@@ -11,9 +12,11 @@ TYPE_CHECKING = False
 if TYPE_CHECKING:
     from collections.abc import Iterable, Iterator
 
+    from ...findings.finding import Edit
     from ...text.places import Text
     from ..protocol.client import Client
-    from .answers import Completion, Fix, Hint, Hover, Lens, Location, Symbol
+    from ..protocol.text_document import Encoding
+    from .answers import Completion, Fix, FoundSymbol, Hint, Hover, Lens, Location, Symbol
     from .open_documents import OpenDocument, OpenDocuments
 
 COMPLETION_KINDS = {
@@ -24,6 +27,7 @@ COMPLETION_KINDS = {
     "rule": types.CompletionItemKind.Reference,
     "day": types.CompletionItemKind.Value,
     "muscle": types.CompletionItemKind.Value,
+    "template": types.CompletionItemKind.Snippet,
 }
 
 SYMBOL_KINDS = {
@@ -32,6 +36,9 @@ SYMBOL_KINDS = {
     "session": types.SymbolKind.Class,
     "prescription": types.SymbolKind.Field,
 }
+
+CHANGES_COMMAND = "spotline.changes"
+"""The command that says what changed since the last commit."""
 
 WEEK_COMMAND = "spotline.week"
 """The command that opens a week's table."""
@@ -82,12 +89,13 @@ class ProtocolConverter:
             kind=types.CodeActionKind.QuickFix,
             diagnostics=diagnostics,
             is_preferred=fix.preferred or None,
-            edit=self._workspace_edit(fix),
+            edit=self.workspace_edit(fix.edits, fix.snippet),
         )
 
-    def _workspace_edit(self, fix: Fix) -> types.WorkspaceEdit:
+    def workspace_edit(self, edits: Iterable[Edit], snippet: str = "") -> types.WorkspaceEdit:
+        """Edits of this document and others; a ``snippet`` takes the place of the words of a single one."""
         by_uri: dict[str, list[types.TextEdit]] = {}
-        for edit in fix.edits:
+        for edit in edits:
             location = self.location_in(edit.place.text, edit.place.start, edit.place.end)
             by_uri.setdefault(location.uri, []).append(types.TextEdit(location.range, edit.words))
         if not self._client.document_changes:
@@ -96,9 +104,9 @@ class ProtocolConverter:
             document_changes=[
                 types.TextDocumentEdit(
                     types.OptionalVersionedTextDocumentIdentifier(uri, self._version(uri)),
-                    [self._with_snippet(edit, fix.snippet) for edit in edits],
+                    [self._with_snippet(edit, snippet) for edit in edits_of_file],
                 )
-                for uri, edits in by_uri.items()
+                for uri, edits_of_file in by_uri.items()
             ]
         )
 
@@ -113,12 +121,12 @@ class ProtocolConverter:
 
     def hover(self, hover: Hover) -> types.Hover:
         """A hover."""
-        content = _markup(hover.markdown, self._client.hover_kind)
+        content = self._markup(hover.markdown, self._client.hover_kind)
         return types.Hover(content, self.range(hover.start, hover.end))
 
     def completion(self, completion: Completion) -> types.CompletionItem:
         """A completion item."""
-        documentation = _markup(completion.documentation, self._client.documentation_kind)
+        documentation = self._markup(completion.documentation, self._client.documentation_kind)
         return types.CompletionItem(
             completion.label,
             kind=COMPLETION_KINDS[completion.kind],
@@ -126,12 +134,18 @@ class ProtocolConverter:
             documentation=documentation if completion.documentation else None,
             sort_text=completion.sort_text,
             filter_text=completion.filter_text,
-            text_edit=types.TextEdit(self.range(completion.start, completion.end), completion.insert),
+            insert_text_format=types.InsertTextFormat.Snippet if completion.snippet else None,
+            insert_text_mode=types.InsertTextMode.AdjustIndentation
+            if completion.snippet and self._client.adjusts_indentation
+            else None,
+            text_edit=types.TextEdit(
+                self.range(completion.start, completion.end), completion.snippet or completion.insert
+            ),
         )
 
     def hint(self, hint: Hint) -> types.InlayHint:
         """An inlay hint."""
-        tooltip = types.MarkupContent(types.MarkupKind.Markdown, hint.tooltip)
+        tooltip = self._markup(hint.tooltip, types.MarkupKind.Markdown)
         return types.InlayHint(
             types.Position(*self._text_document.position(hint.offset)),
             hint.label,
@@ -162,22 +176,35 @@ class ProtocolConverter:
             yield from self.flat_symbols(symbol.children, symbol.name)
 
     def lens(self, lens: Lens) -> types.CodeLens:
-        """A code lens; without a week it has no command."""
-        arguments: list[object] = [self._text_document.uri, lens.week, lens.athlete]
+        """A code lens, which opens the table of its week; without one, what changed since the last commit."""
+        uri = self._text_document.uri
+        week: list[object] = [uri, lens.week, lens.athlete]
         command = (
-            types.Command(lens.title, "")
+            types.Command(lens.title, CHANGES_COMMAND, None, [uri])
             if lens.week is None
-            else types.Command(lens.title, WEEK_COMMAND, None, arguments)
+            else types.Command(lens.title, WEEK_COMMAND, None, week)
         )
         return types.CodeLens(self.range(lens.start, lens.end), command)
+
+    def _markup(self, markdown: str, kind: types.MarkupKind | None) -> types.MarkupContent | str:
+        """Markdown in the form that the client shows: as text where it would show the signs."""
+        if kind is not types.MarkupKind.Markdown or self._client.shows_text:
+            kind = types.MarkupKind.PlainText if kind is not None else None
+            markdown = plain_text(markdown)
+        return markdown if kind is None else types.MarkupContent(kind, markdown)
 
     def location(self, location: Location) -> types.Location:
         """A place to go to."""
         return self.location_in(location.text, location.start, location.end)
 
 
-def _markup(markdown: str, kind: types.MarkupKind | None) -> types.MarkupContent | str:
-    return markdown if kind is None else types.MarkupContent(kind, markdown)
+def symbol_information(found: FoundSymbol, encoding: Encoding) -> types.SymbolInformation:
+    """A symbol of any file of the workspace."""
+    document = TextDocument(uri_of(found.text.name), 0, found.text.content, encoding)
+    location = types.Location(document.uri, _range(document, found.start, found.end))
+    return types.SymbolInformation(
+        location, found.name, SYMBOL_KINDS[found.kind], container_name=found.container
+    )
 
 
 def _range(document: TextDocument, start: int, end: int) -> types.Range:

@@ -145,6 +145,10 @@ class OpenDocuments:
 
     # What the client asks for
 
+    def workspace(self) -> Workspace:
+        """The workspace as it is now, with what is open laid over its files."""
+        return self._current_workspace()
+
     def snapshot(self, uri: str) -> Snapshot | None:
         """The present state of a document, reviewed; None where it is not open or none of ours."""
         document = self.by_uri.get(uri)

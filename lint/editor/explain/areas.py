@@ -74,28 +74,36 @@ def limits_of_group(name: str, team: Team, workspace: Workspace, ledger: Ledger 
     """The limits on the weekly sets of a muscle group; empty for any other area."""
     if not catalogue.is_group(name):
         return ""
-    names = (OVER_LIMIT, UNDER_FLOOR)
-    rules = {rule.name: rule for rule in workspace.rules if rule.name in names and team.runs(rule)}
+    limits, lines = _limits(team, workspace, ledger), []
+    if OVER_LIMIT in limits:
+        most, is_own = _most(name, limits[OVER_LIMIT])
+        whose = "your team's limit, " if is_own else ""
+        words = "no limit" if most is None else f"at most {most:g}"
+        lines.append(f"{words} a week ({whose}`{OVER_LIMIT}`)")
+    if UNDER_FLOOR in limits and (ledger is None or _is_held_to_floor(name, ledger)):
+        least = limits[UNDER_FLOOR].number("least")
+        lines.append(f"at least {least:g} a week where it is meant to grow (`{UNDER_FLOOR}`)")
+    return bullets(lines)
+
+
+def _limits(team: Team, workspace: Workspace, ledger: Ledger | None) -> dict[str, Limits]:
+    """The limits of the two rules on weekly sets, those that the team runs."""
     situation = Situation()
     if ledger is not None:
         situation = Situation(ledger.programme.goal, ledger.level, ledger.programme.phase)
-    lines = []
-    if OVER_LIMIT in rules:
-        lines.append(_most(name, team.choices.limits(rules[OVER_LIMIT], situation)))
-    if UNDER_FLOOR in rules and (ledger is None or _is_held_to_floor(name, ledger)):
-        least = team.choices.limits(rules[UNDER_FLOOR], situation).number("least")
-        lines.append(f"at least {least:g} a week where it is meant to grow (`{UNDER_FLOOR}`)")
-    return bullets(line for line in lines if line)
+    names = (OVER_LIMIT, UNDER_FLOOR)
+    running = [rule for rule in workspace.rules if rule.name in names and team.runs(rule)]
+    return {rule.name: team.choices.limits(rule, situation) for rule in running}
 
 
-def _most(name: str, limits: Limits) -> str:
+def _most(name: str, limits: Limits) -> tuple[float | None, bool]:
+    """The most sets a week for a group, and whether that is the team's own limit for it."""
     muscles = catalogue.area(name)
     own = [sets for group, sets in limits.table("groups").items() if catalogue.area(group) == muscles]
     if own:
-        return f"at most {own[-1]:g} a week (your team's limit, `{OVER_LIMIT}`)"
-    if any(catalogue.area(group) == muscles for group in limits.names("without limit")):
-        return f"no limit a week (`{OVER_LIMIT}`)"
-    return f"at most {limits.number('most'):g} a week (`{OVER_LIMIT}`)"
+        return own[-1], True
+    is_free = any(catalogue.area(group) == muscles for group in limits.names("without limit"))
+    return None if is_free else limits.number("most"), False
 
 
 def _is_held_to_floor(name: str, ledger: Ledger) -> bool:

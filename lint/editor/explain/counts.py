@@ -15,8 +15,9 @@ if TYPE_CHECKING:
     from collections.abc import Collection, Iterable, Sequence
 
     from ...body.catalogue import Exercise
+    from ...counting.counts import Count
     from ...counting.ledger import Ledger
-    from ...counting.tally import Count, Tally, Visit
+    from ...counting.tally import Tally, Visit
     from ...counting.week import Week
     from ...model.sessions import Prescription
 
@@ -107,6 +108,7 @@ def session_in_full(visit: Visit) -> str:
     """A session: its minutes, how they are spent, and its sets."""
     time = visit.time()
     return paragraphs(
+        f"at {md(visit.at)}" if visit.at else "",
         f"**{minutes(time.total)}**: {minutes(time.work)} under load, {minutes(time.rest)} rest,"
         f" {minutes(time.around)} warming up and changing over",
         f"**{sets_of(str(visit.all_sets()))}**: {groups_in_words(visit)}",

@@ -8,6 +8,7 @@ from __future__ import annotations
 from math import ceil
 
 from ...body import catalogue, curves
+from ...counting.load_shares import of_other_lift
 from ...model import quantities
 from ...model.quantities import Range
 from ...wording.words import counted_noun, plain, sets_of
@@ -32,6 +33,26 @@ DEFAULT_STEP = 0.5
 ESTIMATE = "_Estimated from groups of lifters, not a clearance for this one._"
 
 
+IN_PERCENT = ("percent", "rm", "rm share", "lift")
+"""Kinds of load that are worked out in kg from a best lift."""
+
+
+def best_used(entry: SetGroup) -> tuple[BestLift, float] | None:
+    """The best lift from which a load is worked out, and its 1RM in kg; that of another lift where it is of
+    one.
+    """
+    load = entry.work.load
+    if load is None or load.kind != "lift":
+        return entry.strongest
+    return of_other_lift(entry.programme, load.whole)
+
+
+def _is_of_best(entry: SetGroup) -> bool:
+    """Whether a load is a plain share of the best lift, so that its words say all there is to say."""
+    load = entry.work.load
+    return load is not None and load.kind == "percent" and (load.whole == "1RM" or entry.counted_from == 100)
+
+
 class LoadSteps:
     """The steps, in kg, in which the load of each implement can be set, by the team's settings."""
 
@@ -46,9 +67,11 @@ class LoadSteps:
 
         It is rounded to the steps of the implement, half a step down.
         """
-        load, strongest = entry.work.load, entry.strongest
-        if load is None or load.kind not in ("percent", "rm") or strongest is None:
+        load, strongest = entry.work.load, best_used(entry)
+        if load is None or load.kind not in IN_PERCENT or strongest is None:
             return ""
+        if load.kind == "lift":
+            return self._in_words(entry.kilograms, entry, strongest[0])
         loads = [entry.kilograms_at(percent) for percent in entry.percents]
         return self._in_words([one for one in loads if one is not None], entry, strongest[0])
 
@@ -108,9 +131,9 @@ def _load_in_words(entry: SetGroup, steps: LoadSteps) -> str:
     if load is None:
         return ""
     words = md(load.words)
-    if load.kind in ("percent", "rm"):
+    if load.kind in IN_PERCENT:
         kilograms = steps.kilograms(entry)
-        share = "" if load.kind == "percent" or not entry.percent else f", about {rounded(entry.percent)} %"
+        share = "" if _is_of_best(entry) or not entry.percent else f", about {rounded(entry.percent)} %"
         if kilograms:
             return f"{words}{share} = **{kilograms}** ({_best_on_file(entry)})"
         return f"{words}{share or ' of the best lift'}; kg not known: {_why_unknown(entry)}"
@@ -120,7 +143,8 @@ def _load_in_words(entry: SetGroup, steps: LoadSteps) -> str:
         mass = entry.programme.athlete.body_mass if entry.programme.athlete else None
         if mass is None or load.span is None:
             return f"{words}; kg not known: no body mass on file."
-        return f"{words} = **{rounded(load.span * (mass / 100), 1)} kg** (body mass {plain(mass)} kg)"
+        carried = load.span * (mass / 100) + Range(load.added, load.added)
+        return f"{words} = **{rounded(carried, 1)} kg** (body mass {plain(mass)} kg)"
     if load.kind == "label":
         return f"{words}: what it comes to in kg is not known."
     percent = percent_of_best(entry)
@@ -131,7 +155,7 @@ def _load_in_words(entry: SetGroup, steps: LoadSteps) -> str:
 
 def _best_on_file(entry: SetGroup) -> str:
     """The best lift from which a load is worked out."""
-    strongest = entry.strongest
+    strongest = best_used(entry)
     if strongest is None:
         return ""
     lift, maximum = strongest
@@ -148,9 +172,10 @@ def best_lift_in_words(lift: BestLift) -> str:
 
 def _why_unknown(entry: SetGroup) -> str:
     """Why a load cannot be worked out, and what would help."""
-    athlete = entry.programme.athlete
-    name = md(entry.name)
-    if entry.exercise is None:
+    athlete, load = entry.programme.athlete, entry.work.load
+    other = load.whole if load is not None and load.kind == "lift" else ""
+    name = md(other or entry.name)
+    if (entry.programme.known.exercise(other) if other else entry.exercise) is None:
         return f"{name} is no exercise that is known."
     if athlete is None:
         return "no athlete is named. Write `athlete:` with best lifts."
@@ -271,6 +296,9 @@ def time_in_words(entry: SetGroup, visit: Visit) -> str:
     if line.every is not None and line.lasts is not None:
         return f"**{time(of_line.total)}** by the clock: {entry.sets} sets, one every {time(line.every)}."
     what = f"the whole {line.paired.kind}" if line.paired else "the line"
+    if line.on_clock:
+        pace = f" {line.paired.kind}" if line.paired else ""
+        return f"**{time(of_line.total)}** by the clock for the whole{pace}."
     warm_up = f", {time(of_line.around)} warm-up sets" if of_line.around.high else ""
     one_set = entry.set_time
     tempo = f"; a set **{time(one_set)}** by its tempo" if one_set is not None else ""

@@ -12,27 +12,23 @@ if TYPE_CHECKING:
     from ...body.catalogue import Exercise, NameReading
     from ...body.known import Known
 
-LENGTHS = ("long", "middle to long", "middle", "short to middle", "short", "")
+LENGTHS = ("long", "middle to long", "middle", "short to middle", "short")
 """Muscle lengths in the order in which they are shown."""
 
 
-def exercise_page(reading: NameReading, called: str) -> str:
-    """The exercise under the name that the coach uses, and what of that name changes no credit."""
+def exercise_in_short(reading: NameReading, called: str) -> str:
+    """What an exercise trains, under the coach's name, and what of that name changes no credit."""
     exercise = reading.exercise
     name = f"**{md(called)}**"
     if fold(called) != fold(exercise.name):
-        name += f" is {md(exercise.name)}"
-    kind = "" if exercise.kind == "dynamic" else exercise.kind
-    traits = [kind, "" if reading.implement == "none" else reading.implement, *exercise.patterns]
+        name += f" is {md(exercise.name)}. It"
+    helping = f"; helping, half a set: {gathered(exercise.indirect)}" if exercise.indirect else ""
     fast = {
         "plyometric": "Jumps: their sets never count as hard ones.",
         "ballistic": "Work for speed: its sets count as hard ones only where an effort says so.",
     }.get(exercise.kind, "")
     return paragraphs(
-        f"{name} ({', '.join(dict.fromkeys(part for part in traits if part))})" if any(traits) else name,
-        _beside(reading.qualifiers),
-        bullets(_training(exercise)),
-        fast,
+        f"{name} trains {gathered(exercise.direct)}{helping}.", fast, _beside(reading.qualifiers)
     )
 
 
@@ -41,23 +37,28 @@ def _beside(qualifiers: tuple[str, ...]) -> str:
     return f"{said} {'changes' if len(qualifiers) == 1 else 'change'} no credit." if qualifiers else ""
 
 
-def _training(exercise: Exercise) -> list[str]:
+def exercise_in_detail(reading: NameReading) -> str:
+    """What kind of exercise it is, at which muscle lengths it trains, and by which joint actions."""
+    exercise = reading.exercise
+    kind = "" if exercise.kind == "dynamic" else exercise.kind
+    traits = [kind, "" if reading.implement == "none" else reading.implement, *exercise.patterns]
     assists = f"; assisting: {', '.join(exercise.assists)}" if exercise.assists else ""
-    lines = [f"trains {_by_length(exercise, exercise.direct)}"]
-    if exercise.indirect:
-        lines.append(f"helping, half a set: {_by_length(exercise, exercise.indirect)}")
-    return [*lines, f"joint actions: {', '.join(exercise.actions)}{assists}"]
+    lengths = _by_length(exercise, (*exercise.direct, *exercise.indirect))
+    lines = [
+        ", ".join(dict.fromkeys(part for part in traits if part)),
+        f"muscle length: {lengths}" if lengths else "",
+        f"joint actions: {', '.join(exercise.actions)}{assists}",
+    ]
+    return bullets(line for line in lines if line)
 
 
 def _by_length(exercise: Exercise, muscles: tuple[str, ...]) -> str:
-    """``hamstrings at long length; adductor magnus at short to middle length``."""
+    """``long for the hamstrings; short to middle for the adductor magnus``; "" where nothing is known."""
     by_length: dict[str, list[str]] = {}
     for muscle in muscles:
         by_length.setdefault(_length(exercise, muscle), []).append(muscle)
-    ordered = sorted(by_length, key=LENGTHS.index)
-    return "; ".join(
-        f"{gathered(by_length[length])}{f' at {length} length' if length else ''}" for length in ordered
-    )
+    ordered = sorted((length for length in by_length if length), key=LENGTHS.index)
+    return "; ".join(f"{length} for {gathered(by_length[length])}" for length in ordered)
 
 
 def _length(exercise: Exercise, muscle: str) -> str:

@@ -131,6 +131,16 @@ def name_of(programme: ProgrammeHeader) -> str:
     return md(name) if name else "athlete without a name"
 
 
+def uncapitalised(head: str) -> str:
+    """A head inside a label: ``weeks 1-3``; names keep their capital."""
+    return f"w{head[1:]}" if head.startswith("Week") else head
+
+
+def total_of(what: str, head: str) -> str:
+    """What a total is of: ``session``, ``session, weeks 1-3``; the head stands in for ``a week``."""
+    return ", ".join(part for part in ("" if head and what == "a week" else what, head) if part)
+
+
 def paragraphs(*parts: str) -> str:
     """Paragraphs, empty ones left out."""
     return "\n\n".join(part for part in parts if part)

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from datetime import timedelta
 
+from ...model.naming import when_spared
 from ...wording.words import counted_noun, listed, plain, week_list
 from .counts import HALF_NOTE, session_in_full, session_in_short, week_in_words
 from .effort import best_lift_in_words
@@ -90,7 +91,7 @@ def athlete_page(athlete: Athlete) -> str:
     age = f"{plain(athlete.age)} years" if athlete.age is not None else ""
     mass = f"{plain(athlete.body_mass)} kg" if athlete.body_mass is not None else ""
     lifts = [best_lift_in_words(lift) for lift in athlete.best_lifts]
-    spared = [md(one.subject.words) for one in athlete.protect]
+    spared = [" ".join(filter(None, (md(one.subject.words), when_spared(one)))) for one in athlete.protect]
     about = ", ".join(md(part) for part in (athlete.level, age, mass) if part)
     return paragraphs(
         f"**{md(athlete.name)}**{f': {about}' if about else ''}",

@@ -7,7 +7,6 @@ from datetime import timedelta
 
 from ...model.sessions import WEEKDAYS
 from ...syntax.builder import parse
-from ...syntax.scalars import OutOfRangeError, core_value, taken_elsewhere
 from ...syntax.tree import Mapping
 from ...team.waivers import MARK
 from ..caret.applicable_schema import KINDS, ApplicableSchema
@@ -15,6 +14,7 @@ from ..caret.candidates import Candidate, CandidateScope
 from ..caret.context_finder import context_at
 from ..caret.named_candidates import key_candidates, value_candidates
 from ..caret.rule_candidates import waivable_rules
+from ..caret.yaml_words import as_yaml
 from ..documents.answers import Completion
 from ..explain.markdown import md
 
@@ -41,8 +41,11 @@ WAIVER_DAYS = 90
 """Days for which a waiver with an end is proposed."""
 
 
-def complete(snapshot: Snapshot, offset: int) -> list[Completion]:
-    """Proposals for what stands or may stand at an offset. The list of exercises is never complete."""
+def complete(snapshot: Snapshot, offset: int, *, templates: bool = False) -> list[Completion]:
+    """Proposals for what stands or may stand at an offset. The list of exercises is never complete.
+
+    With ``templates``, whole lines, sessions and more come first, for clients that let one fill them in.
+    """
     if snapshot.review.kind not in KINDS:
         return []
     context = context_at(snapshot.text.content, offset)
@@ -51,7 +54,7 @@ def complete(snapshot: Snapshot, offset: int) -> list[Completion]:
         return list(request.in_comment())
     if context.anchor_sign:
         return list(request.anchors() if context.anchor_sign == "*" else request.missing_anchors())
-    return list(request.keys_and_values())
+    return [*(request.templates() if templates else ()), *request.keys_and_values()]
 
 
 class _CompletionRequest:
@@ -74,6 +77,29 @@ class _CompletionRequest:
             yield from self.values(context.key_path, context.sibling_keys)
         if context.item_path is not None:
             yield from self.items(context.item_path)
+
+    def templates(self) -> Iterator[Completion]:
+        """What is often written, with stops to fill in."""
+        from ..caret.templates import templates
+
+        context = self.context
+        path = context.key_path if context.item_path is None else context.item_path
+        for one in templates(self.scope(path)):
+            self.count += 1
+            start = self.content.rfind("\n", 0, context.start) + 1 if one.takes_line else context.start
+            space = " " if context.needs_space and not one.takes_line else ""
+            yield Completion(
+                one.label,
+                f"{space}{one.plain}",
+                start,
+                context.end,
+                one.detail,
+                "",
+                "exercise" if one.is_exercise else "template",
+                f"{self.count:04}",
+                one.typed,
+                f"{space}{one.snippet}",
+            )
 
     def schema_at(self, path: KeyPath, sibling_keys: SiblingKeys) -> ApplicableSchema:
         """What the schema says of a path; what stands under ``shared`` is taken for part of a line."""
@@ -158,8 +184,15 @@ class _CompletionRequest:
         if named is not None:
             yield from named
             return
+        typed = self.scope(path).typed
         for value in schema.values():
-            yield self.value_candidate(value, path)
+            candidate = self.value_candidate(value, path)
+            if _HAS_NUMBER.search(candidate.name):
+                if not candidate.name.lower().startswith(typed.lower()):
+                    continue
+                # Clients match words by their parts, and would make `2-3 min` of a `3 min` typed in full.
+                candidate.filter_text = typed + _SEPARATOR.sub("", candidate.name[len(typed) :])
+            yield candidate
 
     def value_candidate(self, value: AllowedValue, path: KeyPath) -> Candidate:
         """A value that the schema names; a date becomes a likely one."""
@@ -252,7 +285,7 @@ class _CompletionRequest:
         context = self.context
         written = candidate.written
         if not written or context.quote:
-            written = _as_yaml(candidate.name, context.quote, context.in_flow or in_flow)
+            written = as_yaml(candidate.name, context.quote, context.in_flow or in_flow)
         self.count += 1
         return Completion(
             candidate.name,
@@ -267,33 +300,26 @@ class _CompletionRequest:
         )
 
 
+_HAS_NUMBER = re.compile(r"[0-9]")
+_SEPARATOR = re.compile(r"[^0-9A-Za-z]+")
 _DATE = re.compile(r"20[0-9]{2}-[0-9]{2}-[0-9]{2}")
 _ANCHOR = re.compile(r"(?<![^\s,\[\]{}])&([^\s,\[\]{}]+)")
 _ALIAS = re.compile(r"(?<![^\s,\[\]{}])\*([^\s,\[\]{}]+)")
 _LAST_WORD = re.compile(r"[^\s#]*$")
-_PLAIN = re.compile(r"(?![-?:](?:\s|$)|[\s,\[\]{}#&*!|>'\"%@`=])(?:(?!:(?:\s|$)|\s#)[^\r\n])+(?<!\s)")
 
 
 def _key_candidate(key: AllowedKey) -> Candidate:
     title = "" if key.title == "text" else key.title
-    parts = [part for part in (title, "must be there" if key.required else "") if part]
+    parts = [part for part in (title, _needed(key)) if part]
     return Candidate(key.name, "key", ", ".join(parts), md(key.description))
+
+
+def _needed(key: AllowedKey) -> str:
+    """Whether a key must be there, or which others would do in its place."""
+    if key.instead:
+        return " or ".join(("this", *key.instead))
+    return "must be there" if key.required else ""
 
 
 def _waiver_part(written: str, note: str) -> Candidate:
     return Candidate(written.strip(), "value", "waiver", note, written=written)
-
-
-def _as_yaml(name: str, quote: str, in_flow: bool) -> str:
-    """A name as YAML reads it back: inside the quotes that are there, plain, or in quotes of its own."""
-    if quote == "'":
-        return name.replace("'", "''")
-    if quote == '"':
-        return name.replace("\\", "\\\\").replace('"', '\\"')
-    if _PLAIN.fullmatch(name) and not (in_flow and re.search(r"[,\[\]{}]", name)):
-        try:
-            if isinstance(core_value(name), str) and not taken_elsewhere(name):
-                return name
-        except OutOfRangeError:
-            pass
-    return f"'{name.replace(chr(39), chr(39) * 2)}'"

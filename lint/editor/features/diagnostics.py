@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from lsprotocol import types
 
-from ...reporters.sentences import ground, sentence_by_the_line
+from ...reporters.sentences import sentence_by_the_line
 from ...wording.words import safe
 from ..documents.snapshot import underlined
 
@@ -44,7 +44,7 @@ def diagnostic(
     is_unnecessary = client.unnecessary_tag and finding.rule in UNNECESSARY_RULES
     return types.Diagnostic(
         range=converter.range(*underlined(snapshot.text.content, finding.place.start, finding.place.end)),
-        message=message(finding),
+        message=sentence_by_the_line(finding),
         severity=SEVERITIES[finding.severity],
         code=finding.rule,
         code_description=page,
@@ -55,12 +55,6 @@ def diagnostic(
         else None,
         data={"where": finding.where} if client.diagnostic_data and finding.where else None,
     )
-
-
-def message(finding: Finding) -> str:
-    """The finding on one line, with what it rests on where that is not plain fact."""
-    words = sentence_by_the_line(finding)
-    return words if finding.confidence == "fact" else f"{words} {ground(finding)}"
 
 
 def _related(finding: Finding, converter: ProtocolConverter) -> Iterator[types.DiagnosticRelatedInformation]:

@@ -68,7 +68,7 @@ def _own_edits(finding: Finding) -> Iterator[Fix]:
     """A fix for each edit that a finding carries; they are different ways to mend it."""
     for edit in finding.edits:
         title = f"{edit.label[:1].upper()}{edit.label[1:]}"
-        yield Fix(title, [finding], [edit], preferred=len(finding.edits) == 1)
+        yield Fix(title, [finding], [edit, *edit.also], preferred=len(finding.edits) == 1)
 
 
 # All findings of a rule
@@ -99,8 +99,8 @@ def _plain_spellings(snapshot: Snapshot, start: int, end: int) -> Iterator[Fix]:
     reading, kind = snapshot.review.reading, snapshot.review.kind
     if reading is None or reading.root is None or kind not in SPELT:
         return
-    edits = list(plain_spellings(reading.root, kind))
-    here = [edit for edit in edits if edit.place.start <= end and start <= edit.place.end]
+    here = list(plain_spellings(reading.root, kind, (start, end)))
+    edits = list(plain_spellings(reading.root, kind)) if here else []
     for edit in here:
         yield Fix(f"{edit.label[:1].upper()}{edit.label[1:]}, the plain spelling", [], [edit])
     if here and len(edits) > 1:

@@ -6,8 +6,17 @@ from ...syntax.tree import Mapping, Sequence
 from ..caret.readable_review import ReadableReview
 from ..documents.answers import Hint
 from ..explain.counts import HALF_NOTE, groups_in_short, groups_table
-from ..explain.effort import LoadSteps, best_lift_in_words, percent_of_best
-from ..explain.markdown import Statement, md, merged, merged_text, name_of, paragraphs
+from ..explain.effort import LoadSteps, best_lift_in_words, best_used, percent_of_best
+from ..explain.markdown import (
+    Statement,
+    md,
+    merged,
+    merged_text,
+    name_of,
+    paragraphs,
+    total_of,
+    uncapitalised,
+)
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -88,10 +97,9 @@ class _SetHints:
                     yield from self.of_block(item, block)
 
     def of_block(self, mapping: Mapping, block: Block) -> Iterator[ReadHint]:
-        """The hint of the week behind the key of its sessions, and a hint behind each session.
+        """The hint of the week behind the key of its sessions, and that of each session behind its name.
 
-        The week ends behind the last session too. But of two hints in one place, most editors cut off the
-        second.
+        Nothing stands behind the last line, where the next one is about to be written.
         """
         entry = mapping.entries.get("sessions")
         if entry is None:
@@ -103,16 +111,21 @@ class _SetHints:
         items = entry.value.items if isinstance(entry.value, Sequence) else []
         if mapping.defined is not None or entry.value.defined is not None:
             return
-        for at, item in enumerate(items):
+        for item in items:
             name = item.entries.get("session") if isinstance(item, Mapping) else None
             sessions = self.sessions.get((block, name.value.start, name.value.end)) if name else None
-            if sessions is None:
+            if name is None or sessions is None:
                 continue
             label, tooltip = self.session(sessions)
             if label:
-                end = self.line_end(item.end)
-                is_next_on_line = at + 1 < len(items) and items[at + 1].start < end
-                yield item.end if is_next_on_line else end, label, tooltip, "sets"
+                at = name.value.end if item.defined is None else item.end
+                yield self.behind(at), label, tooltip, "sets"
+
+    def behind(self, offset: int) -> int:
+        """The end of the line of a name that ends at an offset; the offset if more than a comment follows."""
+        end = self.line_end(offset)
+        rest = self.text.content[offset:end].strip()
+        return offset if rest and not rest.startswith("#") else end
 
     def line_end(self, offset: int) -> int:
         """The end of the line that holds an offset, its comment included."""
@@ -132,11 +145,9 @@ class _SetHints:
             Statement(groups_in_short(visit), athlete, numbers) for visit, athlete, numbers in visits
         ]
         weeks = len({week for _, _, numbers in visits for week in numbers})
-        return self.merged(statements, visits[0][0], weeks, "") if visits else ("", "")
+        return self.merged(statements, visits[0][0], weeks, "session") if visits else ("", "")
 
-    def merged(
-        self, statements: list[Statement], first: Tally, all_weeks: int, default_head: str
-    ) -> LabelAndTooltip:
+    def merged(self, statements: list[Statement], first: Tally, all_weeks: int, of: str) -> LabelAndTooltip:
         """The first statement as the label; all statements, with a table of the ``first``, as the tooltip.
 
         Two times "" where the first statement is empty.
@@ -144,15 +155,9 @@ class _SetHints:
         head, one = merged(statements, self.ledgers, all_weeks)[0]
         if not one.words:
             return "", ""
-        head = _uncapitalised(head) or default_head
-        label = f"{head}: {one.words}" if head else one.words
+        label = f"{total_of(of, uncapitalised(head))}: {one.words}"
         text = merged_text(statements, self.ledgers, all_weeks)
         return label, paragraphs(text, groups_table(first), HALF_NOTE)
-
-
-def _uncapitalised(head: str) -> str:
-    """A head inside a label: ``weeks 1-3``; names keep their capital."""
-    return f"w{head[1:]}" if head.startswith("Week") else head
 
 
 # Kilograms
@@ -195,8 +200,9 @@ def _load_tooltip(converted: list[tuple[SetGroup, str]]) -> str:
     """The best lift from which each load was worked out."""
     lines: dict[str, None] = {}
     for entry, words in converted:
-        if entry.strongest is not None and entry.work.load is not None:
+        best_lift = best_used(entry)
+        if best_lift is not None and entry.work.load is not None:
             who = f"{name_of(entry.programme)}: " if entry.programme.athlete else ""
-            best = best_lift_in_words(entry.strongest[0])
+            best = best_lift_in_words(best_lift[0])
             lines[f"{who}{md(entry.work.load.words)} = {md(words)}; best on file: {best}"] = None
     return "\n\n".join(lines)

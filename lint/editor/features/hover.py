@@ -34,7 +34,7 @@ LINE_PATH = ("sessions", 0, "exercises", 0)
 """Where the schema describes the keys of a line."""
 
 EFFORT_KEYS = ("load", "reps", "rir", "rpe")
-TIME_KEYS = ("rest", "tempo", "hold", "every", "for", "distance")
+TIME_KEYS = ("rest", "tempo", "hold", "every", "for", "distance", "change every", "on", "off", "time cap")
 
 KEYED_BY_AREA = ("loads", "weekly limits", "groups", "credit")
 """Keys under which every key names an area."""
@@ -199,7 +199,7 @@ class _Explanation:
         }
         if self.kind != "programme" or not self.ledgers:
             return ""
-        if self.path.keys[-2:] == ("blocks", "name"):
+        if self.path.keys[-2:] in (("blocks", "name"), ("blocks", "block")):
             key = "weeks"
         found = explain[key]() if key in explain else ""
         return found or self.of_alias()
@@ -223,7 +223,11 @@ class _Explanation:
         reading = self.known.reading(name)
         if reading is None:
             return exercises.unknown_exercise(name, self.known)
-        return paragraphs(exercises.exercise_page(reading, name), self.counted(reading.exercise))
+        return paragraphs(
+            exercises.exercise_in_short(reading, name),
+            self.counted(reading.exercise),
+            exercises.exercise_in_detail(reading),
+        )
 
     def counted(self, exercise: Exercise) -> str:
         """How the sets of an exercise count; for an alternate, how it differs from the line's exercise."""
@@ -263,9 +267,21 @@ class _Explanation:
         """What a rest, a tempo or another time means for its line."""
         lines = self.index.lines(self.path)
         entries = self.entries() or [entry for entry in self.index.weeks if entry.prescription in lines]
+        entries = entries or self.by_clock()
         phases = entries[0].work.tempo if entries and self.path.key == "tempo" else None
         head = f"{programme.capitalised(effort.tempo_in_words(phases))}." if phases is not None else ""
         return paragraphs(head, self.of_entries(entries, self.time_of))
+
+    def by_clock(self) -> list[SetGroup]:
+        """The intervals, or the first line of the circuit or complex, whose clock the value is."""
+        node = self.path.node
+        wholes: dict[object, SetGroup] = {}
+        for entry in self.index.weeks:
+            line = entry.prescription
+            at = [line.paired.place] if line.paired else list(entry.work.places.values()) if line.kind else []
+            if any(one.start <= node.start and node.end <= one.end for one in at):
+                wholes.setdefault(line.paired or line, entry)
+        return list(wholes.values())
 
     def time_of(self, entry: SetGroup) -> str:
         """How long a group of sets takes."""

@@ -36,7 +36,7 @@ EXERCISE_KEYS = ("exercise", "swap", "or")
 
 def definition(snapshot: Snapshot, offset: int) -> list[Location]:
     """Where the name at an offset is defined; empty where it is not, or not in a file."""
-    anchors = _Anchors(snapshot.text)
+    anchors = Anchors(snapshot.text)
     found = anchors.at(offset)
     if found is not None:
         name, start, _ = found
@@ -54,7 +54,7 @@ def definition(snapshot: Snapshot, offset: int) -> list[Location]:
 
 def references(snapshot: Snapshot, offset: int, with_declaration: bool) -> list[Location]:
     """Where the name at an offset is used, ``with_declaration`` also where it is defined."""
-    anchors = _Anchors(snapshot.text)
+    anchors = Anchors(snapshot.text)
     found = anchors.at(offset)
     if found is not None:
         name, start, _ = found
@@ -73,7 +73,7 @@ def references(snapshot: Snapshot, offset: int, with_declaration: bool) -> list[
 _ANCHOR = re.compile(r"(?<![^\s,\[\]{}])[&*]([^\s,\[\]{}]+)")
 
 
-class _Anchors:
+class Anchors:
     """The anchors and aliases of a text, which need not be readable, in the order of the text."""
 
     def __init__(self, text: Text) -> None:
@@ -189,7 +189,7 @@ def _declaration_of(snapshot: Snapshot, exercise: Exercise) -> list[Location]:
     return []
 
 
-def _exercise_nodes(root: Node | None) -> Iterator[Scalar]:
+def exercise_nodes(root: Node | None) -> Iterator[Scalar]:
     """Every place of a programme that names an exercise, in order; aliases are not followed."""
     waiting: list[tuple[str, Node]] = [("", root)] if root is not None else []
     while waiting:
@@ -263,7 +263,7 @@ class _ReferenceSearch:
             if programme is not self.file and not self.may_name(programme, names):
                 continue
             reading = self.reading_of(programme)
-            for node in _exercise_nodes(reading.root):
+            for node in exercise_nodes(reading.root):
                 if self.known.exercise(node.text) is exercise:
                     self.add(reading.text, node.start, node.end)
 

@@ -7,7 +7,8 @@ from ...wording.words import counted_noun, sets_of
 from ..caret.readable_review import ReadableReview
 from ..documents.answers import Lens, Symbol
 from ..explain.counts import session_in_short
-from ..explain.markdown import Statement, merged, unmarked
+from ..explain.markdown import Statement, merged, total_of, uncapitalised, unmarked
+from ..explain.programme import capitalised
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -89,8 +90,9 @@ class _Outline:
                 weeks = block.entries.get("weeks")
                 number = _as_written(weeks.value) if weeks else ""
                 detail = counted_noun(number, "week") if number else ""
+                key = "block" if "block" in block.entries else "name"
                 yield from _if_any(
-                    self.symbol(block, block, "name", "block", self.parts(block, root), detail=detail)
+                    self.symbol(block, block, key, "block", self.parts(block, root), detail=detail)
                 )
         for item in _items(node.entries.get("sessions")):
             if isinstance(item, Mapping):
@@ -106,10 +108,11 @@ class _Outline:
                 yield from self.line(item)
 
     def line(self, item: Mapping) -> Iterator[Symbol]:
-        """One line, or those of a superset or circuit."""
+        """One line, or those of a superset, circuit or complex."""
         circuit = item.entries.get("circuit")
-        if "superset" in item.entries:
-            members = _items(item.entries["superset"])
+        whole_work = next((key for key in ("superset", "complex") if key in item.entries), "")
+        if whole_work:
+            members = _items(item.entries[whole_work])
         elif circuit is not None and isinstance(circuit.value, Mapping):
             members = _items(circuit.value.entries.get("exercises"))
         else:
@@ -118,9 +121,8 @@ class _Outline:
             if isinstance(member, Mapping):
                 whole = member if member.defined is None else item
                 detail = _work_of(member)
-                yield from _if_any(
-                    self.symbol(member, whole, "exercise", "prescription", iter(()), detail=detail)
-                )
+                name = next((key for key in ("intervals", "own choice") if key in member.entries), "exercise")
+                yield from _if_any(self.symbol(member, whole, name, "prescription", iter(()), detail=detail))
 
     # Other files
 
@@ -188,8 +190,10 @@ def _work_of(line: Mapping) -> str:
     if work is not None:
         return "; ".join(_work_of(group) for group in _items(work) if isinstance(group, Mapping))
     values = {key: _as_written(entry.value) for key, entry in line.entries.items()}
-    sets = values.get("sets", "")
-    each = values.get("reps") or values.get("hold") or values.get("distance") or ""
+    if "own choice" in values:
+        return f"{values.get('minutes', '')} min"
+    sets = values.get("sets") or values.get("rounds", "")
+    each = next((values[key] for key in ("reps", "hold", "distance", "on") if values.get(key)), "")
     parts = [
         f"{sets} x {each}" if sets and each else (sets and f"{sets} sets") or each,
         values.get("load", ""),
@@ -208,7 +212,7 @@ def lenses(snapshot: Snapshot) -> list[Lens]:
     found: list[Lens] = []
     for block in readable.index.blocks:
         span = (block.place.start, block.place.end)
-        found += _lenses_at(readable, span, _week_statements(readable, block), 0)
+        found += _lenses_at(readable, span, _week_statements(readable, block), 0, "a week")
     seen: set[Span] = set()
     for block in readable.index.blocks:
         for session in readable.index.sessions_of(block):
@@ -217,19 +221,19 @@ def lenses(snapshot: Snapshot) -> list[Lens]:
                 seen.add(span)
                 statements = _visit_statements(readable, session)
                 weeks = {week for one in statements for week in one.weeks}
-                found += _lenses_at(readable, span, statements, len(weeks))
+                found += _lenses_at(readable, span, statements, len(weeks), "session")
     return sorted(found, key=lambda lens: lens.start)
 
 
 def _lenses_at(
-    readable: ReadableReview, name: Span, statements: list[Statement], all_weeks: int
+    readable: ReadableReview, name: Span, statements: list[Statement], all_weeks: int, of: str
 ) -> Iterator[Lens]:
-    """Lenses above a name; weeks are named where a statement does not hold for ``all_weeks`` of them."""
+    """Lenses above the name of a week or session; weeks are named unless it holds for ``all_weeks``."""
     span = readable.span_in_document(*name)
     if span is None:
         return
     for head, one in merged(statements, readable.review.ledgers, all_weeks)[:MOST_LENSES]:
-        title = f"{head}: {one.words}" if head else one.words
+        title = f"{capitalised(total_of(of, uncapitalised(head)))}: {one.words}"
         yield Lens(span[0], span[1], unmarked(title), min(one.weeks), one.athlete)
 
 
@@ -247,4 +251,5 @@ def _visit_statements(readable: ReadableReview, session: Session) -> list[Statem
     return [
         Statement(session_in_short(visit), athlete, numbers)
         for visit, athlete, numbers in readable.index.visits_of((session,))
+        if visit.all_sets()
     ]

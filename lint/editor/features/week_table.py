@@ -1,10 +1,15 @@
-"""A week on one page: its sessions, its sets by muscle group, and its differences from the week before."""
+"""A week on one page: its sessions, its sets by muscle group against their limits, and what is new in it.
+
+The tables are narrow, since the page stands beside the text.
+"""
 
 from __future__ import annotations
 
+from ...body import catalogue
 from ...counting.credits import DIRECT
 from ...model.naming import day_name
 from ...schemas.spellings import plain_spelling
+from ...weighing.holdings import WeekHoldings, in_words
 from ...wording.words import sets_of
 from ..explain.counts import HALF_NOTE, sets_by_exercise
 from ..explain.markdown import bullets, md, minutes, name_of, paragraphs, table
@@ -16,23 +21,29 @@ if TYPE_CHECKING:
     from ...counting.ledger import Ledger
     from ...counting.set_group import SetGroup
     from ...counting.week import Week
+    from ...weighing.holdings import Bounds, Row
 
 COMPARED_KEYS = ("reps", "load", "rir", "rpe", "rest", "tempo", "hold", "distance")
 """Keys of a line whose values are shown where they differ from the week before."""
 
 
-def week_table(ledger: Ledger, week_number: int) -> str:
-    """The page of a week (from 1) as Markdown; where the programme has no such week, the page says so."""
+def week_table(ledger: Ledger, week_number: int, bounds: Bounds | None = None) -> str:
+    """The page of a week (from 1) as Markdown; where the programme has no such week, the page says so.
+
+    ``bounds`` are the limits and floors that hold for the programme: the page judges by those of the tally.
+    """
     weeks = ledger.weeks
     if not 1 <= week_number <= len(weeks):
         return f"There is no week {week_number}: the programme runs {len(weeks)}."
     week = weeks[week_number - 1]
     return paragraphs(
-        f"### {_title(week)}",
+        f"# {_title(week)}",
         "\n".join(_sessions_table(week)) if week.visits else "No session this week.",
-        "\n".join(_groups_table(week)),
+        "\n".join(_groups_table(week, bounds)),
+        _nothing(week),
         f"_{HALF_NOTE} Sets with more than 5 in reserve, and work for speed, do not count for a group._",
         _difference(weeks[week_number - 2], week) if week_number > 1 else "",
+        _sources(week),
     )
 
 
@@ -56,23 +67,57 @@ def _sessions_table(week: Week) -> Iterator[str]:
     yield from table(("day", "session", "time", "sets"), [*rows, total])
 
 
-def _groups_table(week: Week) -> Iterator[str]:
-    groups = sorted(week.groups(), key=lambda group: -week.sets(group).high)
+def _groups(week: Week) -> list[str]:
+    """The groups that get sets in a week, the most sets first."""
+    return sorted(
+        (group for group in week.groups() if week.sets(group)), key=lambda one: -week.sets(one).high
+    )
+
+
+def _groups_table(week: Week, bounds: Bounds | None) -> Iterator[str]:
+    held = WeekHoldings(week, (week.number,), bounds).rows("muscle") if bounds is not None else []
+    known = {row.name: row for row in held}
     rows = [
         (
             group,
-            str(week.sets(group)),
+            " ".join([str(week.sets(group)), *_mark(known.get(group))]),
             str(week.sets(group, DIRECT)),
+            _wanted(known.get(group)),
             ", ".join(day_name(week.programme.starts, day)[:3] for day in week.sets(group).days()),
-            ", ".join(sets_by_exercise(week.sets(group))),
         )
-        for group in groups
-        if week.sets(group)
+        for group in _groups(week)
     ]
     if rows:
-        yield from table(("group", "sets", "direct", "days", "from"), rows)
+        yield from table(("group", "sets", "direct", "wanted", "days"), rows)
     else:
         yield "No set that counts for a muscle group."
+
+
+def _mark(row: Row | None) -> list[str]:
+    return [f"**{row.mark}**"] if row is not None and row.mark else []
+
+
+def _wanted(row: Row | None) -> str:
+    """``4 to 20``, ``at most 20``, ``at least 4``; empty where nothing is wanted."""
+    least, most = (in_words(row.values[one]) if row is not None else "" for one in ("floor", "limit"))
+    if least and most:
+        return f"{least} to {most}"
+    return f"at least {least}" if least else f"at most {most}" if most else ""
+
+
+def _nothing(week: Week) -> str:
+    """The groups that get no set, those that lie in another one of them left out."""
+    without = [group for group in catalogue.groups if not week.sets(group)]
+    members = {group: set(catalogue.groups[group]) for group in without}
+    outer = [one for one in without if not any(members[one] < members[other] for other in without)]
+    known = ", as far as known," if outer and week.could_hold(areas=tuple(outer)) else ""
+    return f"**Nothing{known} for:** {', '.join(outer)}." if outer else ""
+
+
+def _sources(week: Week) -> str:
+    """From which exercises the sets of each group come."""
+    lines = [f"{group}: {', '.join(sets_by_exercise(week.sets(group)))}" for group in _groups(week)]
+    return paragraphs("**Where they come from**", bullets(lines)) if lines else ""
 
 
 # Against the week before

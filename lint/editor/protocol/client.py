@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from lsprotocol.types import MarkupKind
+from lsprotocol.types import InsertTextMode, MarkupKind
 from pygls.capabilities import get_capability
 
 TYPE_CHECKING = False
@@ -20,10 +20,12 @@ class Client:
     """One client; it is taken to be able to do what it has announced, and no more.
 
     The first group of attributes follows the client's capabilities, the last one (``hint_kinds``, ``lenses``,
-    ``shows_markdown``, ``counts_bytes``) its settings.
+    ``shows_markdown``, ``shows_text``, ``counts_bytes``) its settings. ``shows_text`` says that Markdown
+    would be shown with its signs.
     """
 
     __slots__ = (
+        "adjusts_indentation",
         "answers_configuration",
         "code_descriptions",
         "counts_bytes",
@@ -42,7 +44,9 @@ class Client:
         "related_information",
         "shows_documents",
         "shows_markdown",
+        "shows_text",
         "snippet_edits",
+        "snippets",
         "unnecessary_tag",
     )
 
@@ -51,6 +55,7 @@ class Client:
         self.hint_kinds = frozenset({"sets", "kg"})
         self.lenses = True
         self.shows_markdown = False
+        self.shows_text = False
         self.counts_bytes = False
 
     def read_capabilities(self, announced: ClientCapabilities) -> None:
@@ -68,6 +73,11 @@ class Client:
 
         self.document_changes = can("workspace.workspace_edit.document_changes")
         self.snippet_edits = can("workspace.workspace_edit.snippet_edit_support")
+        self.snippets = can("text_document.completion.completion_item.snippet_support")
+        modes = get_capability(
+            announced, "text_document.completion.completion_item.insert_text_mode_support", None
+        )
+        self.adjusts_indentation = bool(modes and InsertTextMode.AdjustIndentation in modes.value_set)
         self.hierarchical_symbols = can("text_document.document_symbol.hierarchical_document_symbol_support")
         self.refreshes_hints = can("workspace.inlay_hint.refresh_support")
         self.refreshes_lenses = can("workspace.code_lens.refresh_support")
@@ -92,6 +102,8 @@ class Client:
             self.lenses = settings["lenses"]
         if isinstance(settings.get("showsMarkdown"), bool):
             self.shows_markdown = settings["showsMarkdown"]
+        if isinstance(settings.get("plainText"), bool):
+            self.shows_text = settings["plainText"]
         if isinstance(settings.get("countsBytes"), bool):
             self.counts_bytes = settings["countsBytes"]
 

@@ -61,7 +61,7 @@ test("values are offered by their list, by example, and as true or false", () =>
   assert.deepEqual(labels("goal: |"), ["hypertrophy", "strength", "power", "muscular endurance", "general health"]);
   assert.ok(labels("sessions:\n  - session: A\n    day: |").includes("wednesday"));
   assert.ok(labels("sessions:\n  - session: A\n    exercises:\n      - {exercise: x, load: |}").includes("80-85 %"));
-  assert.deepEqual(labels("blocks:\n  - name: A\n    deload: |"), ["true", "false"]);
+  assert.deepEqual(labels("blocks:\n  - name: A\n    deload: |"), ["4", "4,8", "true", "false"]);
   assert.ok(labels("athlete: {level: |}").includes("novice"));
 });
 

@@ -1,7 +1,7 @@
 // Where the extension looks for the server, tried without an editor.
 import assert from "node:assert/strict";
 import { test } from "node:test";
-import { candidates, find } from "../../../lint/editor/vscode/src/search.js";
+import { candidates, find, isOlder, updateOf } from "../../../lint/editor/vscode/src/search.js";
 
 const AROUND = {
   setting: "",
@@ -12,6 +12,8 @@ const AROUND = {
   platform: "linux",
   trusted: true,
   real: (path) => path,
+  isThere: () => false,
+  wanted: "0.1.0",
 };
 
 const around = (changes) => ({ ...AROUND, ...changes });
@@ -129,4 +131,38 @@ test("where none answers, one sentence says how to get it", async () => {
     assert.match(absent, /^[^.!?\n]*(?:\.[a-z/][^.!?\n]*)*\.$/, "one sentence");
     assert.ok(absent.length < 130, absent);
   }
+});
+
+test("an old version runs, and the command that updates it is said", async () => {
+  const here = around({ setting: "/team/.venv/bin/spotline", isThere: (path) => path === "/team/.venv/bin/python" });
+  const found = await find({ ...here, wanted: "0.10.0" }, async () => ({ version: "0.9.2", editor: true }));
+  const update = '/team/.venv/bin/python -m pip install --upgrade "spotline[editor]"';
+  assert.deepEqual(found, {
+    command: "/team/.venv/bin/spotline",
+    version: "0.9.2",
+    update,
+    old: `spotline 0.9.2 is older than this extension (0.10.0): run ${update}`,
+  });
+  for (const version of ["0.10.0", "0.10.1", "1.0"])
+    assert.deepEqual(await find({ ...here, wanted: "0.10.0" }, async () => ({ version, editor: true })), {
+      command: "/team/.venv/bin/spotline",
+      version,
+    });
+});
+
+test("versions are compared number by number", () => {
+  assert.ok(isOlder("0.9", "0.10"));
+  assert.ok(isOlder("0.1", "0.1.1"));
+  assert.ok(!isOlder("1.0.0", "1.0"));
+  assert.ok(!isOlder("2.0.0rc1", "1.9.9"));
+});
+
+test("what installed a spotline updates it", () => {
+  const real = () => "/ann/.local/share/pipx/venvs/spotline/bin/spotline";
+  assert.equal(updateOf(around({ real }), "/ann/.local/bin/spotline"), "pipx upgrade spotline");
+  const tool = () => "/ann/.local/share/uv/tools/spotline/bin/spotline";
+  assert.equal(updateOf(around({ real: tool }), "/ann/.local/bin/spotline"), "uv tool upgrade spotline");
+  assert.equal(updateOf(around(), "/usr/bin/spotline"), 'pip install --upgrade "spotline[editor]"');
+  const spaced = around({ isThere: () => true });
+  assert.match(updateOf(spaced, "/my team/bin/spotline"), /^"\/my team\/bin\/python" -m pip /);
 });

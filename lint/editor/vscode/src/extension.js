@@ -1,19 +1,25 @@
 // The extension: finds the server, runs it, and shows what it says.
-import { realpathSync } from "node:fs";
+import { existsSync, readFileSync, realpathSync } from "node:fs";
 import { homedir } from "node:os";
 import * as vscode from "vscode";
 import { ExecuteCommandRequest, LanguageClient, RevealOutputChannelOn } from "vscode-languageclient/node";
 import { ask } from "./asking.js";
 import { Fallback } from "./fallback.js";
+import { Lines } from "./lines.js";
 import { Pages } from "./pages.js";
 import { find } from "./search.js";
+import { Status } from "./status.js";
 
 const OURS = [
   { scheme: "file", pattern: "**/*.{programme,athlete,exercises}.{yaml,yml}" },
   { scheme: "file", pattern: "**/spotline.yaml" },
+  { scheme: "untitled", pattern: "**/*.{programme,athlete,exercises}.{yaml,yml}" },
 ];
 const UNTITLED = { scheme: "untitled", language: "yaml" };
 const PYTHON = "ms-python.python";
+
+/** Opens the list of proposals, and says nothing where there are none. */
+const NEXT_LIST = { command: "editor.action.triggerSuggest", title: "Values", arguments: [{ auto: true }] };
 
 let server;
 
@@ -30,7 +36,7 @@ export function deactivate() {
 class Server {
   #client;
   #output = vscode.window.createOutputChannel("spotline", { log: true });
-  #status = vscode.languages.createLanguageStatusItem("spotline", [...OURS, UNTITLED]);
+  #status = new Status(isOurs);
   #pages = new Pages((command, words) => this.#ask(command, words));
   #fallback;
   #python;
@@ -39,20 +45,29 @@ class Server {
   #isStale = false;
   #isWanted = false;
   #told = new Set();
+  #version;
 
   constructor(context) {
-    this.#fallback = new Fallback(context.asAbsolutePath("schemas"), [...OURS, UNTITLED]);
-    this.#status.name = "spotline";
-    this.#status.command = { command: "spotline.showOutput", title: "Output" };
+    const schemas = context.asAbsolutePath("schemas");
+    this.#version = context.extension.packageJSON.version;
+    this.#fallback = new Fallback(schemas, [...OURS, UNTITLED]);
     context.subscriptions.push(
       this.#output,
       this.#status,
       this.#fallback,
       this.#pages.register(),
+      new Lines(
+        ["programme", "athlete", "exercises", "team"].map((name) =>
+          JSON.parse(readFileSync(`${schemas}/${name}.json`, "utf8")),
+        ),
+        isOurs,
+      ),
       { dispose: () => this.#python?.dispose() },
       vscode.commands.registerCommand("spotline.restart", () => this.#restartAsAsked()),
       vscode.commands.registerCommand("spotline.showOutput", () => this.#output.show(true)),
+      vscode.commands.registerCommand("spotline.newProgramme", newProgramme),
       vscode.commands.registerCommand("spotline.showRule", (...words) => this.#showRule(...words)),
+      vscode.commands.registerCommand("spotline.showChanges", () => this.#showChanges()),
       vscode.workspace.onDidOpenTextDocument((document) => this.meet([document])),
       vscode.workspace.onDidSaveTextDocument((document) => this.meet([document])),
       vscode.workspace.onDidChangeTextDocument(({ document }) => !this.#isWanted && this.meet([document])),
@@ -94,6 +109,7 @@ class Server {
   }
 
   async #start() {
+    this.#status.says({ state: "starting" });
     const found = await find(await this.#around(), ask);
     if (found.absent) return this.#isAbsent(found.absent);
     this.#output.info(`spotline ${found.version}: ${found.command}`);
@@ -105,24 +121,29 @@ class Server {
       return this.#isAbsent(`spotline at ${found.command} does not start; its output says more.`);
     }
     this.#fallback.stop();
-    this.#says(`spotline ${found.version}`, vscode.LanguageStatusSeverity.Information, found.command);
+    this.#says({ state: found.old ? "old" : "running", ...found });
+    if (found.old) this.#tell(found.old, "Copy the command", () => vscode.env.clipboard.writeText(found.update));
   }
 
   #isAbsent(sentence) {
     this.#output.warn(sentence);
     this.#client = undefined;
     this.#fallback.start();
-    this.#says("spotline is not running", vscode.LanguageStatusSeverity.Warning, sentence);
-    if (this.#told.has(sentence)) return;
-    this.#told.add(sentence);
-    const open = "Open the setting";
-    vscode.window.showWarningMessage(sentence, open).then((chosen) => {
-      if (chosen === open) vscode.commands.executeCommand("workbench.action.openSettings", "spotline.path");
-    });
+    this.#says({ state: "absent", absent: sentence });
+    this.#tell(sentence, "Open the setting", () =>
+      vscode.commands.executeCommand("workbench.action.openSettings", "spotline.path"),
+    );
   }
 
-  #says(text, severity, detail) {
-    Object.assign(this.#status, { text, severity, detail });
+  /** Tells a sentence once, with a button for what can be done. */
+  async #tell(sentence, button, act) {
+    if (this.#told.has(sentence)) return;
+    this.#told.add(sentence);
+    if ((await vscode.window.showWarningMessage(sentence, button)) === button) act();
+  }
+
+  #says(status) {
+    this.#status.says(status);
     vscode.commands.executeCommand("setContext", "spotline.running", this.#client !== undefined);
   }
 
@@ -137,6 +158,8 @@ class Server {
       platform: process.platform,
       trusted: vscode.workspace.isTrusted,
       real,
+      isThere: existsSync,
+      wanted: this.#version,
     };
   }
 
@@ -165,10 +188,12 @@ class Server {
         outputChannel: this.#output,
         revealOutputChannelOn: RevealOutputChannelOn.Never,
         initializationOptions: { ...options(), showsMarkdown: true },
-        markdown: { isTrusted: { enabledCommands: ["spotline.rule", "spotline.week"] } },
+        markdown: { isTrusted: { enabledCommands: ["spotline.rule", "spotline.week", "spotline.changes"] } },
         middleware: {
           executeCommand: (name, words, next) =>
             this.#pages.has(name) ? this.#pages.show(name, words) : next(name, words),
+          provideCompletionItem: async (document, position, context, token, next) =>
+            withValues(await next(document, position, context, token)),
           handleDiagnostics: (file, diagnostics, next) => {
             diagnostics.forEach((one) => linkToRule(one, file));
             next(file, diagnostics);
@@ -197,6 +222,12 @@ class Server {
     return this.restart();
   }
 
+  /** Shows what changed in the file at hand since the last commit. */
+  async #showChanges() {
+    const file = vscode.window.activeTextEditor?.document.uri.toString();
+    if (file) await this.#pages.show("spotline.changes", [file]);
+  }
+
   /**
    * Shows a rule's page as the settings for a file have it: of the rule named, else of the one found at the cursor,
    * else of one chosen from those in the file.
@@ -205,6 +236,25 @@ class Server {
     const rule = name ?? (await chosenRule(vscode.window.activeTextEditor));
     if (rule) await this.#pages.show("spotline.rule", [rule, file]);
   }
+}
+
+/** Has the list of values open once a key is taken. */
+function withValues(proposed) {
+  for (const item of Array.isArray(proposed) ? proposed : (proposed?.items ?? [])) {
+    const isKey = item.kind === vscode.CompletionItemKind.Property;
+    if (isKey && `${item.insertText}`.endsWith(": ")) item.command = NEXT_LIST;
+  }
+  return proposed;
+}
+
+/** A programme that is not saved yet, and what the server offers at its beginning. */
+async function newProgramme() {
+  const folder = vscode.workspace.workspaceFolders?.[0]?.uri.path ?? homedir();
+  const address = vscode.Uri.from({ scheme: "untitled", path: `${folder}/new.programme.yaml` });
+  const document = await vscode.workspace.openTextDocument(address);
+  await vscode.window.showTextDocument(document);
+  await server.meet([document]);
+  await vscode.commands.executeCommand("editor.action.triggerSuggest");
 }
 
 async function chosenRule(editor) {

@@ -43,6 +43,9 @@ export class Fallback {
       const item = new vscode.CompletionItem(label, KINDS[kind]);
       item.insertText = insert;
       item.documentation = detail;
+      if (kind === "key") {
+        item.command = { command: "editor.action.triggerSuggest", title: "Values", arguments: [{ auto: true }] };
+      }
       item.range = new vscode.Range(position.line, start, position.line, position.character);
       return item;
     });

@@ -8,6 +8,7 @@ const SCHEME = "spotline";
 const TITLES = {
   "spotline.rule": (name) => name,
   "spotline.week": (file, week) => `Week ${week}`,
+  "spotline.changes": () => "Since the last commit",
 };
 
 export class Pages {

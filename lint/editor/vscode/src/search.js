@@ -9,7 +9,8 @@ const ENVIRONMENTS = [".venv", "venv", "env"];
  *
  * `around` says where we are: `setting` (spotline.path, or ""), `folders` (of the workspace), `interpreter` (the
  * Python chosen for it, or ""), `env`, `home`, `platform` (as in process.platform), `trusted` (whether what lies
- * in the workspace may be run) and `real` (a path with its links followed).
+ * in the workspace may be run), `real` (a path with its links followed), `isThere` (whether a file is there) and
+ * `wanted` (the version that the extension goes with).
  */
 export function candidates(around) {
   const { delimiter, isAbsolute } = paths(around);
@@ -22,7 +23,8 @@ export function candidates(around) {
 }
 
 /**
- * The first candidate that answers: `{command, version}`; else `{absent}`, one sentence on how to get it.
+ * The first candidate that answers: `{command, version}`, with `{old, update}` where it is older than
+ * `around.wanted` - one sentence, and the command that updates it; else `{absent}`, how to get it.
  *
  * `ask(command)` resolves to its `{version, editor}` (`editor`: whether the server can run), or to null.
  */
@@ -30,7 +32,7 @@ export async function find(around, ask) {
   let lacking = "";
   for (const command of candidates(around)) {
     const answer = await ask(command);
-    if (answer?.editor) return { command, version: answer.version };
+    if (answer?.editor) return { command, version: answer.version, ...age(around, command, answer.version) };
     if (answer) lacking ||= command;
   }
   return { absent: howToGetIt(around, lacking) };
@@ -42,6 +44,35 @@ function howToGetIt({ setting, trusted }, lacking) {
   if (setting) return `No spotline answers at ${setting}: run ${install} there, or change the setting.`;
   if (!trusted) return `No spotline is found outside this workspace: trust it, or run ${install} elsewhere.`;
   return `spotline is not found: run ${install} in this workspace's Python environment, or set its path.`;
+}
+
+function age(around, command, version) {
+  if (!isOlder(version, around.wanted)) return {};
+  const update = updateOf(around, command);
+  return { old: `spotline ${version} is older than this extension (${around.wanted}): run ${update}`, update };
+}
+
+/** Whether a version, such as 0.9.2, comes before another. */
+export function isOlder(version, other) {
+  const numbers = (text) => text.split(".").map((part) => parseInt(part, 10) || 0);
+  const [ones, others] = [numbers(version), numbers(other)];
+  const at = others.findIndex((number, index) => number !== (ones[index] ?? 0));
+  return at >= 0 && (ones[at] ?? 0) < others[at];
+}
+
+/** The command that updates a spotline, by where it is installed. */
+export function updateOf(around, command) {
+  const { dirname, join } = paths(around);
+  const place = around.real(command).replaceAll("\\", "/");
+  if (place.includes("/pipx/venvs/")) return "pipx upgrade spotline";
+  if (place.includes("/uv/tools/")) return "uv tool upgrade spotline";
+  const python = join(dirname(command), around.platform === "win32" ? "python.exe" : "python");
+  const pip = around.isThere(python) ? `${quoted(python)} -m pip` : "pip";
+  return `${pip} install --upgrade "spotline[editor]"`;
+}
+
+function quoted(file) {
+  return /[\s&()]/.test(file) ? `"${file}"` : file;
 }
 
 function paths({ platform }) {

@@ -1,0 +1,180 @@
+"""The words for what an athlete spares, and the traits of exercises that each stands for.
+
+Which words mean what is common practice, no source.
+"""
+
+from __future__ import annotations
+
+from .names import words
+
+Trait = tuple[str, str]
+"""A kind of trait of an exercise, and its name."""
+
+OFF = ("from", "off")
+LIFTED = ("lift", "pull", "pick up", "pick thing up")
+
+_LOWER_BACK: tuple[Trait, ...] = (
+    ("axial", "moderate"),
+    ("axial", "high"),
+    ("trains", "lower back"),
+    ("bends", "trunk"),
+)
+_WRIST: tuple[Trait, ...] = (("joint", "wrist"), ("hands", ""))
+_ANKLE: tuple[Trait, ...] = (("joint", "ankle"), ("pattern", "jump"))
+_JUMP: tuple[Trait, ...] = (("pattern", "jump"), ("kind", "plyometric"))
+_RUN: tuple[Trait, ...] = (("station", "track"), ("station", "hill"), ("station", "treadmill"))
+_DEEP: tuple[Trait, ...] = (("knee bent past", "100"),)
+_PUSHED_OVERHEAD: tuple[Trait, ...] = (("pushed past", "150"),)
+_OVERHEAD: tuple[Trait, ...] = (
+    *_PUSHED_OVERHEAD,
+    ("arm raised past", "150"),
+    ("stance", "hanging"),
+)
+_LEGS_LIFTED: tuple[Trait, ...] = (("straight legs lifted", ""),)
+_KNEE_LIFTED: tuple[Trait, ...] = (("action", "hip flexion"),)
+_BENT_OVER: tuple[Trait, ...] = (("pattern", "hip hinge"), ("action", "trunk flexion"))
+_TURNED: tuple[Trait, ...] = (("action", "trunk rotation"), ("pattern", "rotation"))
+_FROM_THE_FLOOR: tuple[Trait, ...] = (("from the floor", ""),)
+_DEADLIFTED: tuple[Trait, ...] = (("from the floor", "hip hinge"),)
+_ON_THE_TOES: tuple[Trait, ...] = (("action", "plantarflexion"),)
+
+PARTS: dict[str, tuple[Trait, ...]] = {
+    "knee": (("joint", "knee"), ("pattern", "jump")),
+    "kneecap": (("joint", "knee"), ("pattern", "jump")),
+    "shoulder": (("joint", "shoulder"), ("stance", "hanging")),
+    "elbow": (("joint", "elbow"), ("joint", "forearm")),
+    "wrist": _WRIST,
+    "hand": _WRIST,
+    "finger": _WRIST,
+    "thumb": _WRIST,
+    "hip": (("joint", "hip"),),
+    "ankle": _ANKLE,
+    "heel": _ANKLE,
+    "foot": _ANKLE,
+    "toe": _ANKLE,
+    "achilles": _ANKLE,
+    "lower back": _LOWER_BACK,
+    "low back": _LOWER_BACK,
+    "lumbar": _LOWER_BACK,
+    "spine": _LOWER_BACK,
+    "back": (*_LOWER_BACK, ("trains", "back")),
+    "neck": (("joint", "neck"),),
+    "rib": (("bends", "trunk"),),
+    "trunk": (("bends", "trunk"),),
+    "pelvic floor": (("axial", "high"), *_JUMP),
+}
+"""Parts of the body that are not muscles, with what loads them. Muscles are looked up in the catalogue."""
+
+MOVEMENTS: dict[str, tuple[Trait, ...]] = {
+    "overhead press": _PUSHED_OVERHEAD,
+    "overhead": _OVERHEAD,
+    "arm over the head": _OVERHEAD,
+    "arm raise": (("action", "shoulder flexion"), ("action", "shoulder abduction")),
+    "press over the head": _PUSHED_OVERHEAD,
+    "shoulder press": (("pattern", "vertical push"),),
+    "press": (("pattern", "vertical push"), ("pattern", "horizontal push")),
+    "push": (("pattern", "vertical push"), ("pattern", "horizontal push")),
+    "bench press": (("pattern", "horizontal push"),),
+    "chest press": (("pattern", "horizontal push"),),
+    "pull": (("pattern", "vertical pull"), ("pattern", "horizontal pull")),
+    "row": (("pattern", "horizontal pull"),),
+    "pull up": (("pattern", "vertical pull"),),
+    "chin up": (("pattern", "vertical pull"),),
+    "push up": (("pattern", "horizontal push"),),
+    "press up": (("pattern", "horizontal push"),),
+    "hang": (("stance", "hanging"),),
+    "squat": (("pattern", "squat"),),
+    "deep squat": _DEEP,
+    "full squat": _DEEP,
+    "squat below parallel": _DEEP,
+    "knee bend": (("action", "knee extension"),),
+    "deep knee bend": _DEEP,
+    "deep knee flexion": _DEEP,
+    "straighten the knee": (("action", "knee extension"),),
+    "lunge": (("pattern", "lunge"),),
+    "split squat": (("pattern", "lunge"),),
+    "stand on one leg": (("stance", "single leg"),),
+    "hinge": (("pattern", "hip hinge"),),
+    "deadlift": (("pattern", "hip hinge"),),
+    **{f"deadlift {way} the floor": _DEADLIFTED for way in OFF},
+    **{f"{what} {way} the floor": _FROM_THE_FLOOR for what in LIFTED for way in OFF},
+    "bend forward": _BENT_OVER,
+    "bend over": _BENT_OVER,
+    "bend the back": _BENT_OVER,
+    "bend the hip": (("pattern", "hip hinge"), ("action", "hip flexion")),
+    "leg raise": _LEGS_LIFTED,
+    "leg lift": _LEGS_LIFTED,
+    "leg lower": _LEGS_LIFTED,
+    "straight leg raise": _LEGS_LIFTED,
+    "straight leg lift": _LEGS_LIFTED,
+    "straight leg lower": _LEGS_LIFTED,
+    "knee raise": _KNEE_LIFTED,
+    "knee lift": _KNEE_LIFTED,
+    "knee drive": _KNEE_LIFTED,
+    "jump": _JUMP,
+    "hop": _JUMP,
+    "land": _JUMP,
+    "plyometric": _JUMP,
+    "impact": (*_JUMP, *_RUN),
+    "run": _RUN,
+    "sprint": _RUN,
+    "twist": _TURNED,
+    "rotation": _TURNED,
+    "turn the trunk": _TURNED,
+    "turn the head": (("joint", "neck"),),
+    "shoulder rotation": (("action", "shoulder external rotation"), ("action", "shoulder internal rotation")),
+    "hip rotation": (("action", "hip external rotation"), ("action", "hip internal rotation")),
+    "forearm rotation": (("joint", "forearm"),),
+    "side bend": (("action", "trunk side bend"),),
+    "crunch": (("action", "trunk flexion"),),
+    "sit up": (("action", "trunk flexion"),),
+    "spinal flexion": (("action", "trunk flexion"),),
+    "round the back": (("action", "trunk flexion"),),
+    "round the lower back": (("action", "trunk flexion"),),
+    "spinal extension": (("action", "trunk extension"),),
+    "arch the back": (("action", "trunk extension"),),
+    "arch the lower back": (("action", "trunk extension"),),
+    "bend backward": (("action", "trunk extension"),),
+    "spinal load": (("axial", "moderate"), ("axial", "high")),
+    "axial load": (("axial", "moderate"), ("axial", "high")),
+    "carry": (("pattern", "carry"),),
+    "throw": (("pattern", "throw"),),
+    "kneel": (("stance", "kneeling"), ("stance", "quadruped")),
+    "lie on the back": (("stance", "lying"),),
+    "supine": (("stance", "lying"),),
+    "lie on the front": (("stance", "prone"),),
+    "lie face down": (("stance", "prone"),),
+    "lie face up": (("stance", "lying"),),
+    "prone": (("stance", "prone"),),
+    "grip": _WRIST,
+    "bend the elbow": (("action", "elbow flexion"),),
+    "straighten the elbow": (("action", "elbow extension"),),
+    "bend the wrist": (("joint", "wrist"),),
+    "calf raise": _ON_THE_TOES,
+    "heel raise": _ON_THE_TOES,
+    "rise on the toes": _ON_THE_TOES,
+    "stand on the toes": _ON_THE_TOES,
+    "leg curl": (("action", "knee flexion"),),
+    "leg extension": (("action", "knee extension"),),
+}
+"""Movements in a coach's words. The names of joint actions are added from the catalogue."""
+
+LEFT_OUT = frozenset(
+    words("a all an any both double hard heavy her his its light loaded my of the their two weighted your")
+)
+"""Words that no phrase needs: "lowering of both legs" is "leg lower", "heavy squats" are squats."""
+
+SIDES_OF_A_PART = frozenset(words("back bottom front inside outside side top"))
+"""Words before "of": the back of a knee is no back."""
+
+BESIDE = frozenset(
+    words(
+        "above against at avoid band bar barbell below bench bent beyond body bodyweight box by cable deep"
+        " down dumbbell during end exercise fast floor for forward free from front full ground half high"
+        " implement in inner into kettlebell lift load low machine more motion movement muscle never no not"
+        " off on one only out outer over parallel part partial past please position quarter quick range rear"
+        " repeated same seat sideway single slow stand step straight sudden than through to train under up"
+        " upper very wall weight when while with without work"
+    )
+)
+"""Words that may stand beside what is spared and change nothing of what is looked for."""

@@ -1,0 +1,239 @@
+"""What changes in some weeks for all lines at once: of a programme, of a block, of one session.
+
+Nothing here is needed for a programme without it, so that other modules import it only when it is.
+"""
+
+from __future__ import annotations
+
+from ..schemas.readings import RULE
+from .changes import TwoWaysError, ValueChange, change_of, changed
+from .quantities import Load, Range
+from .sessions import Slice
+from .values import LocatedNode, Reader, term_of
+from .weeks import weeks as weeks_of
+
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from collections.abc import Callable, Iterator
+
+    from ..text.places import Place, Term
+    from .sessions import Block, Prescription, Session, Weeks
+
+    Values = dict[str, tuple[Slice, ...]]
+
+KEYS = ("sets", "reps", "load", "rir", "rpe", "rest", "hold")
+"""What may change for all lines."""
+
+ADDED = ("rir", "rpe", "rest")
+"""What a line gets that has none of its own."""
+
+INSTEAD = {"rir": "rpe", "rpe": "rir"}
+"""What is taken out where another value says the same thing otherwise."""
+
+
+class EveryLine:
+    """What changes for all lines in some weeks: ``spans``, runs of weeks of the programme or block.
+
+    ``what`` holds, by key, the new value or the change of it, with its place. For one athlete it may be about
+    one ``session`` or ``exercise`` alone, and then ``wins`` over what a line says for a week.
+    """
+
+    __slots__ = ("exercise", "place", "session", "spans", "what", "wins")
+
+    def __init__(self, place: Place, spans: Weeks, what: dict[str, tuple[object, Place]]) -> None:
+        self.place = place
+        self.spans = spans
+        self.what = what
+        self.session: Term | None = None
+        self.exercise: Term | None = None
+        self.wins = False
+
+    def holds_in(self, week: int) -> bool:
+        """Whether it holds in a week."""
+        return any(first <= week <= last for first, last in self.spans)
+
+    def applied(
+        self, line: Prescription, values: dict[str, Slice], group: Values, before: int
+    ) -> dict[str, Slice]:
+        """The values of a group of sets with what changes; a line's own value for these weeks stays.
+
+        ``group`` holds all its values by week; ``before`` are weeks before its block that ``spans`` count.
+        """
+        weeks = line.session.block.weeks
+        found = dict(values)
+        for key, (what, place) in self.what.items():
+            held = values.get(key)
+            if held is not None and self.is_own(held, group[key], before, weeks):
+                continue
+            if key == "sets" and line.every is not None:
+                continue
+            value = what
+            if isinstance(what, ValueChange):
+                value = None if held is None else _changed(key, held.value, what)
+                place = held.place if held is not None else place
+            elif held is None and key not in ADDED:
+                continue
+            if value is None or (held is not None and isinstance(held.value, Range) and held.value.high == 0):
+                continue
+            found.pop(INSTEAD.get(key, ""), None)
+            found[key] = Slice(1, weeks, value, place)
+        return found
+
+    def is_own(self, held: Slice, among: tuple[Slice, ...], before: int, weeks: int) -> bool:
+        """Whether a value stands for these weeks alone, and not for others of the block as well."""
+        if self.wins or held.by_visit or (held.first <= 1 and held.last >= weeks):
+            return False
+        return all(
+            self.holds_in(week + before)
+            for one in among
+            if one.place.key == held.place.key
+            for week in range(one.first, one.last + 1)
+        )
+
+
+def _changed(key: str, value: object, change: ValueChange) -> object:
+    try:
+        return changed(key, value, change)
+    except TwoWaysError:
+        return None
+
+
+def read_everything(
+    reader: Reader, at: LocatedNode, last: int, read: Callable[[str, LocatedNode], object]
+) -> tuple[EveryLine, ...]:
+    """What changes for all lines, by week; ``last`` is the last week there is, ``read`` reads a value."""
+    found: list[EveryLine] = []
+    taken: dict[int, str] = {}
+    for key, place, value in at.pairs():
+        spans = [(first, min(end, last)) for first, end in weeks_of(key) if first <= last]
+        beyond = [end for _, end in weeks_of(key) if end > last]
+        twice = [week for first, end in spans for week in range(first, end + 1) if week in taken]
+        if beyond:
+            reader.report(
+                "weeks-beyond",
+                place,
+                f"{key} goes past week {last}, the last one here.",
+                change="Correct the weeks, or the length of the block or programme.",
+            )
+        if twice:
+            reader.report(
+                "weeks-overlap",
+                place,
+                f"Week {twice[0]} stands under {taken[twice[0]]} and under {key}.",
+                change="Say what changes in a week once.",
+            )
+        if key == "other":
+            spans = [(week, week) for week in range(1, last + 1) if week not in taken]
+        taken.update((week, key) for first, end in spans for week in range(first, end + 1))
+        found.append(EveryLine(place, tuple(spans), read_changes(reader, value, read)))
+    return tuple(found)
+
+
+def for_one(
+    reader: Reader, at: LocatedNode, weeks: int, read: Callable[[str, LocatedNode], object]
+) -> EveryLine:
+    """What changes for one athlete: for all lines, or for those of a session or of an exercise."""
+    spans = reader.in_weeks(at.get("in weeks"), weeks) or ((1, weeks),)
+    entry = EveryLine(at.place, spans, read_changes(reader, at, read))
+    session, exercise = at.get("session"), at.get("exercise")
+    entry.session = None if session is None else term_of(session)
+    entry.exercise = None if exercise is None else term_of(exercise)
+    entry.wins = True
+    return entry
+
+
+def read_changes(
+    reader: Reader, at: LocatedNode, read: Callable[[str, LocatedNode], object]
+) -> dict[str, tuple[object, Place]]:
+    """By key, the new value of all lines or the change of it."""
+    what: dict[str, tuple[object, Place]] = {}
+    for key in KEYS:
+        part = at.get(key)
+        if part is None:
+            continue
+        change = (
+            change_of(key, part.words)
+            if part.words[:1] in ("+", "-", "x", "X", "\u00d7", "\u2212", "h", "H")
+            else None
+        )
+        value = change or read(key, part)
+        if isinstance(value, Load) and value.kind == "percent" and value.span is not None:
+            share = value.span.middle / 100
+            reader.report(
+                RULE,
+                part.place,
+                f"`{key}: {part.words}` for all lines has two readings: {value.words} of each best lift, or a"
+                " factor on what each line has.",
+                change=f"Write `x {share:g}` for the factor; give lines loads of their own for the other.",
+            )
+        elif key == "sets" and part.plain == 0:
+            no_sets(reader, part)
+        elif value is not None:
+            what[key] = (value, part.place)
+    return what
+
+
+def no_sets(reader: Reader, at: LocatedNode) -> None:
+    """Reports 0 sets for all weeks, where less than what there is would do."""
+    reader.report(
+        "value-out-of-range",
+        at.place,
+        "0 sets in all of these weeks.",
+        change="Write the sets that are left, or `leave out: true` with an exercise.",
+    )
+
+
+def check_everything(
+    reader: Reader, entries: tuple[EveryLine, ...], blocks: list[tuple[Block, int, tuple[Session, ...]]]
+) -> None:
+    """Says where a change has two readings for a line, or changes nothing at all.
+
+    ``blocks`` are blocks with the weeks before them that the entries count, and their sessions.
+    """
+    for entry in entries:
+        for key, (what, place) in entry.what.items():
+            if isinstance(what, ValueChange):
+                _check(reader, key, what, place, list(_held(entry, key, blocks)))
+
+
+def _check(reader: Reader, key: str, change: ValueChange, place: Place, held: list[Slice]) -> None:
+    changes = False
+    for one in held:
+        try:
+            changes = changed(key, one.value, change) is not None or changes
+        except TwoWaysError as two:
+            reader.report(
+                RULE,
+                place,
+                f"{change.words} on {one.place.excerpt} has two readings: {' or '.join(two.ways)}.",
+                change=f"Write `{change.words.removesuffix('%').strip()} points` or"
+                f" `x {1 + change.by / 100:g}`.",
+            )
+            return
+    if not changes:
+        reader.report(
+            "nothing-changes",
+            place,
+            f"`{key}: {change.words}` changes no line in these weeks.",
+            severity="warning",
+            change="Correct it, or take it out; what a line says for the week alone stays.",
+        )
+
+
+def _held(
+    entry: EveryLine, key: str, blocks: list[tuple[Block, int, tuple[Session, ...]]]
+) -> Iterator[Slice]:
+    """The values of a key that an entry may change."""
+    for block, before, sessions in blocks:
+        lines = [line for session in sessions for line in session.prescriptions]
+        for line in lines:
+            if key == "sets" and line.every is not None:
+                continue
+            for group in line.groups:
+                for held in group.get(key, ()):
+                    meets = held.by_visit or any(
+                        entry.holds_in(week + before)
+                        for week in range(held.first, min(held.last, block.weeks) + 1)
+                    )
+                    if meets and not entry.is_own(held, group[key], before, block.weeks):
+                        yield held

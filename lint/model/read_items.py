@@ -1,0 +1,69 @@
+"""Items of a session: tree -> lines, those of supersets and circuits in turn."""
+
+from __future__ import annotations
+
+from ..syntax.tree import Mapping
+from .read_line import LineReader, pairing
+from .values import items_of, text_of
+
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from collections.abc import Callable, Iterator
+
+    from ..findings.finding import Finding
+    from .read_line import Member
+    from .sessions import Prescription, Session
+    from .values import LocatedNode
+
+
+def read_lines(
+    at: LocatedNode, session: Session, before: list[Prescription], findings: list[Finding]
+) -> Iterator[Prescription]:
+    """The prescriptions of one item of a session: the item itself, or what its superset or circuit holds.
+
+    ``before`` are the lines before it in the session, to which those of the item come as they are read;
+    ``findings`` takes what cannot be meant.
+    """
+
+    def open_line() -> LineReader:
+        return LineReader(findings, session.block.weeks, before, session.in_weeks)
+
+    for reader, member, paired, rounds, shared in _members(at, open_line):
+        if not isinstance(member.node, Mapping):
+            continue
+        line = reader.prescription(member, len(before), rounds, shared)
+        line.session = session
+        line.paired = paired
+        if shared is not None:
+            from .read_other_work import finish
+
+            finish(line, member)
+        yield line
+
+
+def _members(at: LocatedNode, open_line: Callable[[], LineReader]) -> Iterator[Member]:
+    """The lines of an item."""
+    superset, circuit = at.get("superset"), at.get("circuit")
+    if superset is not None:
+        paired = pairing("superset", at)
+        yield from ((open_line(), one, paired, at.get("rounds"), None) for one in superset.items())
+    elif circuit is not None and circuit.keys() <= _PLAIN_CIRCUIT:
+        paired, rounds = pairing("circuit", circuit), circuit.get("rounds")
+        yield from ((open_line(), one, paired, rounds, None) for one in items_of(circuit.get("exercises")))
+    elif circuit is None and ("exercise" in at or not _OTHER_WORK & at.keys()) and not _joins_lifts(at):
+        yield open_line(), at, None, None, None
+    else:
+        from .read_other_work import read_other_work
+
+        yield from read_other_work(at, open_line)
+
+
+def _joins_lifts(at: LocatedNode) -> bool:
+    """Whether a line is a complex in one: ``clean + front squat + jerk``, 1+1+1."""
+    name = at.get("exercise")
+    joined = 0 if name is None else name.words.count(" + ")
+    return joined > 1 and text_of(at.get("reps")).count("+") == joined and "work" not in at
+
+
+_PLAIN_CIRCUIT = frozenset({"rounds", "rest", "exercises", "note"})
+_OTHER_WORK = frozenset({"complex", "intervals", "own choice"})

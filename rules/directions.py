@@ -1,0 +1,149 @@
+"""Upper-body work by direction: pulls and presses, to the front and overhead."""
+
+from __future__ import annotations
+
+from ..lint.counting.counts import counted_lines
+from ..lint.counting.week import BUILDING
+from ..lint.engine.limits import Condition
+from ..lint.engine.registry import rule
+from ..lint.findings.finding import Amount, found
+from ..lint.wording.words import listed, says, sets_of
+from .shared import added_for_each, serves, session_named, suggested, unless, where_named, where_to_add
+
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from collections.abc import Iterator
+
+    from ..lint.counting.ledger import Ledger
+    from ..lint.counting.week import Week
+    from ..lint.engine.limits import Limits
+    from ..lint.findings.finding import DraftFinding
+
+
+PRESSES_AND_PULLS = {
+    "vertical pull": "lats",
+    "horizontal pull": "upper back",
+    "vertical push": "front shoulder",
+    "horizontal push": "chest",
+}
+"""The four directions in which the arms press and pull, and what each is for."""
+
+
+@rule(
+    "pull-or-push-missing",
+    family="coverage",
+    severity="note",
+    confidence="common practice",
+    why="In a study of muscle activity the side of the shoulder worked at 5 % of its maximum in a bench press"
+    " and at 28 % in an overhead press; drawing the shoulder blades back is work for rows. No trial says"
+    " that a block needs all four.",
+    sources=("anatomy-crossing", "campos-2020"),
+    options=(
+        Condition(
+            "fewest together",
+            6,
+            "sets of presses and pulls a week from which the upper body counts as trained",
+            "common practice",
+        ),
+    ),
+    stands_back=("rehabilitation",),
+)
+def pull_or_push_missing(week: Week, ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
+    """Upper-body training that leaves out vertical or horizontal pulling or pressing.
+
+    Counts hard sets of presses and pulls in typical weeks; from 6 on it wants each of vertical pull,
+    horizontal pull, vertical push and horizontal push somewhere in the block, as far as the focus means what
+    it trains. Where strength, power or endurance is the goal it looks at what focus or priorities name; where
+    health is, one vertical direction will do, and for novices and from 65 years on none. Silent on a
+    direction that nothing serves which the athlete's equipment and restrictions allow, or that a note rules
+    out (no bar, nothing overhead), and on vertical ones of a programme for hotels and travel.
+
+    Flags:
+        programme: Upper
+        sessions:
+          - session: Upper
+            exercises:
+              - {exercise: bench press, sets: 3, reps: 8}  # <- here
+              - {exercise: bent-over row, sets: 3, reps: 8}
+              - {exercise: overhead press, sets: 2, reps: 8}
+
+    Passes:
+        programme: Upper
+        sessions:
+          - session: Upper
+            exercises:
+              - {exercise: bench press, sets: 3, reps: 8}
+              - {exercise: bent-over row, sets: 3, reps: 8}
+              - {exercise: overhead press, sets: 2, reps: 8}
+              - {exercise: lat pulldown, sets: 2, reps: 8}
+    """
+    turn = week.turn()
+    upper = turn.tally.for_actions(PRESSES_AND_PULLS, hard=True)
+    if not week.is_typical() or turn.a_week(upper.high) < limits.number("fewest together"):
+        return
+    goals = (*BUILDING, "general health")
+    block = ledger.judged_with(week)
+    lines = counted_lines(block.for_actions(PRESSES_AND_PULLS, hard=True))
+    if len(lines) < 2 and not (week.block.focus or week.programme.focus or week.programme.priority):
+        return
+    missing = [
+        direction
+        for direction, area in PRESSES_AND_PULLS.items()
+        if week.builds(area, goals)
+        and not (block.for_actions((direction,)) or block.leaves_open((direction,)))
+    ]
+    if ledger.programme.goal == "general health" and not _needs_vertical(missing, ledger):
+        missing = [direction for direction in missing if not direction.startswith("vertical")]
+    missing = [direction for direction in missing if _can_be_had(direction, week, ledger)]
+    if missing:
+        wanted = {one: serves(one) for one in missing}
+        open_still = unless(block, missing, does=f"{'is' if len(missing) == 1 else 'are'} one")
+        yield found(
+            where_to_add(upper),
+            f"{sets_of(str(upper))} of presses and pulls{turn.words or ' a week'};"
+            f" no {listed(missing, 'or')}{open_still}.",
+            wanted="a set of each",
+            change=f"{added_for_each(ledger.header, wanted, session_named(upper))}.",
+            where=where_named(upper),
+            subject=listed(missing),
+            group=listed(missing),
+            amount=Amount(len(PRESSES_AND_PULLS) - len(missing), len(PRESSES_AND_PULLS), "directions"),
+            related=counted_lines(upper, of="presses and pulls"),
+            excess=len(missing) * upper.high,
+        )
+
+
+RULED_OUT = {
+    "vertical pull": ("no bar", "no pull-up bar", "nothing to hang from", "no pulldown", "no pull-downs",
+                      "no pull-ups", "no chin-ups", "no hanging"),
+    "vertical push": ("no overhead", "nothing overhead", "not overhead", "no work overhead",
+                      "no pressing overhead", "below shoulder height"),
+    "horizontal pull": ("no rows", "no rowing"),
+    "horizontal push": ("no bench", "no pressing", "no push-ups"),
+}  # fmt: skip
+"""What notes say where a direction is left out on purpose."""
+
+ON_THE_ROAD = ("hotel", "hotels", "travel", "travelling", "holiday", "on the road", "camping", "trip")
+
+
+OLDER = 65
+"""Years from which health guidelines speak of older adults."""
+
+
+def _needs_vertical(missing: list[str], ledger: Ledger) -> bool:
+    """Whether health asks for a vertical direction: not of novices and older people; one of two will do."""
+    age = ledger.athlete.age if ledger.athlete else None
+    both = sum(direction.startswith("vertical") for direction in missing) > 1
+    return both and ledger.level != "novice" and not (age is not None and age >= OLDER)
+
+
+def _can_be_had(direction: str, week: Week, ledger: Ledger) -> bool:
+    """Whether no note rules a direction out, and something serves it that the athlete has and may do."""
+    programme, header = ledger.programme, ledger.header
+    if direction.startswith("vertical") and says(ON_THE_ROAD, programme.name, programme.note):
+        return False
+    athlete = ledger.athlete.note if ledger.athlete else ""
+    sessions = [visit.session.note for visit in week.visits]
+    if says(RULED_OUT[direction], programme.note, week.block.note, athlete, *sessions):
+        return False
+    return bool(suggested(header, serves(direction)).names)

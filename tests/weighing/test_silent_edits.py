@@ -1,0 +1,128 @@
+"""The kinds of edits that lose something without any rule's word: each stands in the first five lines."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+
+import pytest
+
+from spotline.lint.weighing.comparison import Comparison
+
+from .conftest import Files, edited
+
+Compare = Callable[..., Comparison]
+
+IDRIS, MARA = ("idris-upper-lower", "idris"), ("mara-lower-body-first", "mara")
+SASKIA, BRAM, KESTER = (
+    ("saskia-in-season", "saskia"),
+    ("bram-winter-strength", "bram"),
+    ("kester-calf-loading", "kester"),
+)
+
+SILENT = {
+    "half of a deload forgotten": (
+        BRAM,
+        0,
+        [("- {exercise: back squat, <<: *easy, sets: 3, reps: 3, load: 75 %}", "- {exercise: back squat, <<: *easy, sets: 5, reps: 5, load: 85 %}"),
+         ("- {exercise: bench press, <<: *easy, sets: 2, reps: 3, load: 75 %}", "- {exercise: bench press, <<: *easy, sets: 5, reps: 5, load: 85 %}")],
+        "deload week 6 no longer eases back squat and bench press",
+    ),
+    "an easier week that only half the lines take up": (
+        IDRIS,
+        0,
+        [("sets: {1-2: 3, 3-5: 4, 6: 3}\n        reps: 5-8\n        tempo", "sets: {1-2: 3, 3-5: 4, 6: 4}\n        reps: 5-8\n        tempo"),
+         ("sets: {1-2: 3, 3-5: 4, 6: 3}\n        reps: 10-15\n      - {", "sets: {1-2: 3, 3-5: 4, 6: 4}\n        reps: 10-15\n      - {")],
+        "week 6 no longer eases back squat and seated leg curl",
+    ),
+    "seven leg sets gone": (
+        IDRIS,
+        0,
+        [("      - {exercise: leg extension, <<: *small, sets: 2, reps: 12-15}\n", ""),
+         ("        sets: {1-2: 3, 3-5: 4, 6: 3}\n        reps: 10-15\n        rest: 3 min\n", "        sets: 1\n        reps: 10-15\n        rest: 3 min\n"),
+         ("      - {exercise: leg extension, <<: *small, sets: 2, reps: 12-15}\n", "")],
+        "quadriceps",
+    ),
+    "heavy legs two days before a match": (
+        SASKIA,
+        0,
+        [("    day: wednesday\n", "    day: thursday\n")],
+        "moved from Wednesday to Thursday: heavy hamstrings, quadriceps, gluteals and 3 more 72 -> 48 h before home match",
+    ),
+    "a doubled line": (
+        MARA,
+        0,
+        [("      - {exercise: leg extension, sets: 2, reps: 12-15, rir: 1-2, rest: 90 s}\n",
+          "      - {exercise: leg extension, sets: 2, reps: 12-15, rir: 1-2, rest: 90 s}\n" * 2)],
+        "Lower A: leg extension stands twice, 2 sets each time",
+    ),
+    "a lost side": (
+        SASKIA,
+        0,
+        [("rear-foot-elevated split squat, sets: 2, reps: 6, side: each,", "rear-foot-elevated split squat, sets: 2, reps: 6, side: left,")],
+        "rear-foot-elevated split squat: `side: each` is now left only",
+    ),
+    "a week missed": (
+        BRAM,
+        0,
+        [("            <<: *volume\n            load: {1: 72.5 %, 2: 75 %, 3: 77.5 %}", "            <<: *volume\n            load: {1: 70 %, 2: 75 %, 3: 75 %}")],
+        "back squat: week 2 keeps load 75 %",
+    ),
+    "a restriction dropped": (
+        KESTER,
+        1,
+        [],
+        "no longer protects",
+    ),
+    "what is agreed on for a restriction": (
+        KESTER,
+        1,
+        [("    note: Loading", "    agreed: [calf raise]\n    note: Loading")],
+        "protects left calf and heel: agreed none -> calf raise",
+    ),
+    "a best lift mistyped": (
+        BRAM,
+        1,
+        [("back squat: {load: 165 kg", "back squat: {load: 156 kg")],
+        "best lift back squat 165 kg -> 156 kg, -5 %: so do loads in % of it",
+    ),
+    "a swap made in one of two sessions": (
+        IDRIS,
+        0,
+        [("      - {exercise: leg extension, <<: *small, sets: 2, reps: 12-15}\n", "      - {exercise: sissy squat, <<: *small, sets: 2, reps: 12-15}\n")],
+        "leg extension -> sissy squat in Lower A; Lower B keeps leg extension",
+    ),
+    "one week's value typed wrong": (
+        MARA,
+        0,
+        [("4-5: 77.5 %, 6: 70 %", "4: 77.5 %, 5: 57.5 %, 6: 70 %")],
+        "stiff-leg deadlift, week 5 alone: load 77.5 % -> 57.5 %",
+    ),
+    "a waiver written": (
+        MARA,
+        0,
+        [("weeks: 6\n", "weeks: 6\nwaivers:\n  - {rule: legs-heavy-before-event, reason: agreed with her}\n")],
+        "waives legs-heavy-before-event now",
+    ),
+}  # fmt: skip
+
+
+@pytest.mark.parametrize("kind", SILENT)
+def test_it_stands_in_the_first_five_lines(
+    kind: str, compared: Compare, files: Callable[..., Files], first_lines: Callable[[Comparison], list[str]]
+) -> None:
+    names, which, replaced, said = SILENT[kind]
+    old = files(*names)
+    name = list(old)[which]
+    text = edited(old[name], *replaced) if replaced else without_restriction(old[name])
+    lines = first_lines(compared(old, {**old, name: text}))
+    assert any(said in line for line in lines), "\n".join(lines)
+
+
+def without_restriction(text: str) -> str:
+    """An athlete's file without the first thing that it protects."""
+    lines = text.splitlines(keepends=True)
+    at = next(number for number, line in enumerate(lines) if line.startswith("protect"))
+    end = next(
+        (number for number in range(at + 1, len(lines)) if lines[number][:1] not in (" ", "#")), len(lines)
+    )
+    return "".join([*lines[:at], *lines[end:]])
