@@ -231,10 +231,10 @@ def record_of(reading: Reading) -> Record:
     plain = reading.root.plain if reading.root is not None else None
     form = plain.get("form") if isinstance(plain, dict) else None
     ours = isinstance(plain, dict) and isinstance(plain.get("known"), list)
-    is_known_form = form in (FORMER, WITHOUT_SIZES, FORM) and not isinstance(form, bool)
+    is_known_form = type(form) is int and form in (FORMER, WITHOUT_SIZES, FORM)
     if not (ours and is_known_form) or reading.findings or not all(map(_is_sound, entries)):
         return Record(broken=(_broken(reading),))
-    return Record(entries, form=int(form))
+    return Record(entries, form=form or FORM)
 
 
 def entries_in(reading: Reading) -> Iterator[Entry]:
