@@ -107,7 +107,8 @@ def _is_single(entry: SetGroup) -> bool:
     reps, load = entry.work.reps, entry.work.load
     if reps is None:
         return load is not None and load.kind == "rm" and load.span is not None and load.span.high == 1
-    return not reps.open_last and reps.a_set().high == 1
+    done = reps.a_set()
+    return not reps.open_last and done is not None and done.high == 1
 
 
 def _can_pin(entry: SetGroup) -> bool:

@@ -166,6 +166,7 @@ SINGLE = {
     "programme $defs prescription properties method",
     "programme $defs side else",
     "review $defs kept properties by",
+    "code-quality $defs issue properties severity",
     "rules $defs rule properties rests in items",
 }
 """Lists that stand in one schema and nowhere else."""

@@ -12,7 +12,7 @@ from .streams import complain
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
-    from collections.abc import Callable, Collection, Iterable
+    from collections.abc import Callable, Collection, Iterable, Mapping
 
     Run = Callable[[list[str]], int]
     """Takes the words that follow the command's name, and gives the exit code."""
@@ -61,7 +61,7 @@ MAY_FOLLOW = ("",)
 """Stands for any value of an option that may also have none."""
 
 
-def _split(words: list[str], known: dict[str, Collection[str] | None]) -> tuple[dict[str, str], list[str]]:
+def _split(words: list[str], known: Mapping[str, Collection[str] | None]) -> tuple[dict[str, str], list[str]]:
     """Options with their values, and the other words; ``--`` ends the options.
 
     An option takes one of the values known for it: none where there are none, any where that is None.

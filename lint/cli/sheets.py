@@ -5,10 +5,10 @@ from __future__ import annotations
 import sys
 from datetime import date
 
-from ..mending.safe_writer import NotWrittenError
 from ..reporters import SHEET, print_as, text_as
 from ..reporters.lines import lines
 from ..sheets.request import NoSheetError, paths, sheets, write
+from ..text.safe_writer import NotWrittenError
 from ..wording.words import counted_noun, listed, safe
 
 TYPE_CHECKING = False

@@ -90,8 +90,8 @@ def reviewed(workspace: Workspace, found: list[SourceFile]) -> list[FileReview]:
         one.findings = _in_order(one.findings)
         if one.reading is not None:
             names = [rule.name for rule in (*workspace.rules, *one.team.rules)]
-            found, one.waived = waive(one.reading, one.findings, names, workspace.today)
-            one.findings = _in_order(found)
+            kept, one.waived = waive(one.reading, one.findings, names, workspace.today)
+            one.findings = _in_order(kept)
     return files
 
 

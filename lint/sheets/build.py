@@ -18,7 +18,7 @@ if TYPE_CHECKING:
     from ..counting.set_group import SetGroup
     from ..counting.tally import Visit
     from ..counting.week import Week
-    from ..model.pairings import Pairing
+    from ..model.pairings import Clock, Pairing
     from ..model.sessions import Prescription, Progression
     from .sheet import Entry
 
@@ -227,8 +227,28 @@ def _items(visit: Visit, manner: _Manner) -> Iterator[SheetItem]:
 def _in_turn(paired: Pairing, marks: list[str]) -> str:
     """``In turn: a set of 3a, then of 3b. Rest 2 min after each round.``"""
     turn = f"In turn: a set of {', then of '.join(marks)}." if len(marks) > 1 else ""
+    if paired.kind == "complex":
+        turn = f"One set is {', then '.join(marks)}, without putting the load down."
     rest = f"Rest {spoken(paired.rest)} after each round." if paired.rest is not None else ""
-    return " ".join(part for part in (turn, rest) if part)
+    return " ".join(part for part in (turn, *_by_clock(paired.clock), rest) if part)
+
+
+def _by_clock(clock: Clock | None) -> Iterator[str]:
+    """``The next exercise every 60 s, for 12 min.``"""
+    if clock is None:
+        return
+    lasts = f", for {spoken(clock.lasts)}" if clock.lasts is not None else ""
+    if clock.counts_rounds and clock.lasts is not None:
+        yield f"As many rounds as you can in {spoken(clock.lasts)}."
+    elif clock.every is not None:
+        yield f"A round every {spoken(clock.every)}{lasts}."
+    elif clock.turn is not None:
+        yield f"The next exercise every {spoken(clock.turn)}{lasts}."
+    elif clock.on is not None:
+        off = f", {spoken(clock.off)} off" if clock.off is not None else ""
+        yield f"{spoken(clock.on)} on{off}{lasts}."
+    if clock.cap is not None:
+        yield f"Stop after {spoken(clock.cap)}."
 
 
 def _line(mark: str, groups: list[SetGroup], manner: _Manner) -> SheetLine:

@@ -5,11 +5,11 @@ from __future__ import annotations
 import os
 import re
 
-from ..mending.safe_writer import NotWrittenError, replace
 from ..project.results import FileReview, Review
 from ..project.review import review_on
 from ..project.workspace import Workspace
 from ..text.repository import shown
+from ..text.safe_writer import NotWrittenError, replace
 from ..wording.words import did_you_mean, listed, near_names, safe
 from .build import build
 from .seal import is_untouched

@@ -93,12 +93,12 @@ class Entry:
     @property
     def key(self) -> Key:
         """What it is known by."""
-        return tuple(self.values[name] for name in KEYS)  # type: ignore[return-value]
+        return tuple(self.values[name] for name in KEYS)
 
     @property
     def size(self) -> float:
         """How far what was counted was from what was wanted; 0 where no number was."""
-        return abs(self.values.get("counted", 0) - self.values.get("wanted", 0))
+        return abs(float(self.values.get("counted", 0)) - float(self.values.get("wanted", 0)))
 
     def covers(self, now: dict[str, Any]) -> bool:
         """Whether what is found now, see `entry_of`, is no worse than this."""
@@ -113,7 +113,7 @@ class Entry:
             return False
         if "said" in was or "said" in now:
             return bool(was.get("said") == now.get("said"))
-        return abs(now["counted"] - now["wanted"]) <= self.size + SAME
+        return bool(abs(now["counted"] - now["wanted"]) <= self.size + SAME)
 
 
 class Record:
@@ -231,10 +231,10 @@ def record_of(reading: Reading) -> Record:
     plain = reading.root.plain if reading.root is not None else None
     form = plain.get("form") if isinstance(plain, dict) else None
     ours = isinstance(plain, dict) and isinstance(plain.get("known"), list)
-    is_known_form = form in (FORMER, WITHOUT_SIZES, FORM) and not isinstance(form, bool)
+    is_known_form = type(form) is int and form in (FORMER, WITHOUT_SIZES, FORM)
     if not (ours and is_known_form) or reading.findings or not all(map(_is_sound, entries)):
         return Record(broken=(_broken(reading),))
-    return Record(entries, form=form)
+    return Record(entries, form=form or FORM)
 
 
 def entries_in(reading: Reading) -> Iterator[Entry]:

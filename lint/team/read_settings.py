@@ -257,7 +257,7 @@ class _SettingsReader:
     def severity(self, choices: Choices, rule: str, node: Node) -> None:
         """How serious a rule is; says so where the word is none of those that there are."""
         word = node.text if isinstance(node, Scalar) else ""
-        if word in SEVERITIES:
+        if word in (*SEVERITIES, "skip"):
             _switch(choices, rule, word)
         elif not self.is_said(node):
             near = near_names(word, SEVERITIES, 1)

@@ -836,12 +836,12 @@ def longer(sessions: int) -> str:
 ASKED = [
     # a line with the caret, and a third more steps than proposals take there
     ("      - {exercise: |, sets: 3}\n", 40_000),
-    ("      - exercise: dip\n        |\n", 27_000),
+    ("      - exercise: dip\n        |\n", 42_000),
     ("# spotline: waive |", 6_000),
     ("goal: |", 2_000),
     ("      - {exercise: hamstring long|, sets: 3}\n", 85_000),
     ("      - {exercise: b|, sets: 3}\n", 85_000),
-    ("      - {exercise: dip, load: |}\n", 4_500),
+    ("      - {exercise: dip, load: |}\n", 6_000),
     ("  - session: B\n    day: |", 3_000),
     ("focus: [|", 10_000),
 ]

@@ -604,6 +604,26 @@ PROPERTIES = {
             "edits": ([], "mend"),
         },
     ),
+    ("code-quality", "issue"): (
+        {
+            "description": "There it is.",
+            "check_name": "key-unknown",
+            "fingerprint": "6f5902ac237024bdd0c176cb93063dc4",
+            "severity": "critical",
+            "location": {"path": "a.programme.yaml", "lines": {"begin": 1, "end": 2}},
+        },
+        {
+            "description": ("12 sets.", ""),
+            "check_name": ("rir-rpe-contradict", "Key unknown"),
+            "fingerprint": ("a", ""),
+            "severity": ("info", "note"),
+            "location": ({"path": "a.yaml", "lines": {"begin": 3, "end": 3}}, {"path": "a.yaml"}),
+        },
+    ),
+    ("code-quality", "location"): (
+        {"path": "a.programme.yaml", "lines": {"begin": 1, "end": 1}},
+        {"path": ("plans/a.yaml", ""), "lines": ({"begin": 2, "end": 4}, {"begin": 0, "end": 1})},
+    ),
     ("review", "kept"): (
         {
             "file": "a.programme.yaml",

@@ -52,7 +52,7 @@ READ = {
         "65% of the squat": "65 % of squat", "~70 % of Bench press": "about 70 % of Bench press", "90% of 5 rm": "90 % of 5RM",
         "80–85 % of 3RM": "80-85 % of 3RM", "80 percent (160kg)": "80 % (160 kg)", "72,5 kg (80%)": "72.5 kg (80 %)",
         "15 rm (60 percent)": "15RM (60 %)", "20 % of BW + 5kg": "20 % bodyweight + 5 kg", "Heavy": "heavy", "moderate to Heavy": "moderate to heavy",
-        "Empty bar": "empty bar", "70/75% of clean": "70/75 % of clean",
+        "Empty bar": "empty bar", "70 / 75 % of clean": "70/75 % of clean",
         "2×24 kg": "2 x 24 kg", "70 / 75 / 80 %": "70/75/80 %", "20 % of bodyweight": "20 % bodyweight",
         "90 % of the top set": "90 % of top set", "60 – 62,5 kg": "60-62.5 kg",
     },

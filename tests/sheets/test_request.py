@@ -7,9 +7,9 @@ from pathlib import Path
 
 import pytest
 
-from spotline.lint.mending.safe_writer import NotWrittenError
 from spotline.lint.sheets.request import NoSheetError, paths, sheets, write
 from spotline.lint.sheets.seal import OPEN, is_untouched, sealed
+from spotline.lint.text.safe_writer import NotWrittenError
 from spotline.tests.sheets.conftest import Folder
 
 PLAN = """\

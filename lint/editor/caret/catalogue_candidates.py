@@ -5,7 +5,7 @@ from __future__ import annotations
 import re
 from functools import lru_cache
 
-from ...body import catalogue, equipment, restrictions
+from ...body import catalogue, equipment, restriction_words, restrictions
 from ...reporters.exercises_text import gathered
 from .candidates import Candidate
 from .exercise_prefixes import ALIAS_BEGINS, ALIAS_WORDS, BEGINS, matching_exercises
@@ -230,14 +230,14 @@ def areas_and_exercises(scope: CandidateScope) -> Iterator[Candidate]:
 
 def body_parts(scope: CandidateScope) -> Iterator[Candidate]:
     """Parts of the body that can be looked for in exercises."""
-    for name in dict.fromkeys((*restrictions.PARTS, *_all_areas())):
+    for name in dict.fromkeys((*restriction_words.PARTS, *_all_areas())):
         if restrictions.read(name).traits:
             yield Candidate(name, "muscle")
 
 
 def movements(scope: CandidateScope) -> Iterator[Candidate]:
     """Movements that can be looked for in exercises."""
-    for name in restrictions.MOVEMENTS:
+    for name in restriction_words.MOVEMENTS:
         yield Candidate(name, "value", "movement")
 
 

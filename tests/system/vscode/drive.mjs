@@ -108,10 +108,19 @@ async function open(file) {
   await until(async () => (await lines()).length > 3, `the text of ${file}`);
 }
 
+/** Runs a command by its name; asked again where a page that was still loading took the keys. */
 async function command(name) {
-  await press("F1");
-  await type(name);
-  await page.locator(".quick-input-list .monaco-list-row").getByText(name, { exact: true }).first().click();
+  const row = page.locator(".quick-input-list .monaco-list-row").getByText(name, { exact: true }).first();
+  await until(async () => {
+    await press("F1");
+    await type(name);
+    const isChosen = await row.click({ timeout: 8000 }).then(
+      () => true,
+      () => false,
+    );
+    if (!isChosen) await press("Escape");
+    return isChosen;
+  }, `the command "${name}"`);
 }
 
 async function hover(text, word) {
@@ -278,6 +287,7 @@ async function week() {
 /** What is offered and told while a line is being written. */
 async function typing() {
   await open("unbalanced.programme.yaml");
+  await page.locator(".statusbar-item", { hasText: "spotline 0" }).waitFor();
   await click("exercise: seated cable row", "exercise");
   await press("End");
   await press("Enter");
@@ -286,7 +296,7 @@ async function typing() {
   await keep("exercises");
   await press("Escape");
   for (const _ of "ham") await press("Backspace");
-  await type("back squat, sets: 3, reps: 5, load: 75 %, rest: 3 min");
+  await type("back squat, sets: 3, reps: 5, load: 75 %, rest: 3 min}");
   await page.waitForTimeout(1500);
   seen.kilograms = (await lines()).find((line) => line.includes("75 %"));
   await keep("kilograms");
