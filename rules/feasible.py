@@ -22,6 +22,7 @@ if TYPE_CHECKING:
     from ..lint.counting.set_group import SetGroup
     from ..lint.engine.limits import Limits
     from ..lint.findings.finding import DraftFinding, Severity
+    from .offers import Offer
 
 # Loads, repetitions and effort
 
@@ -124,7 +125,7 @@ def more_reps_than_load_allows(entry: SetGroup, limits: Limits) -> Iterator[Draf
                 asked,
                 f"at most {plain(load.span.high)}, as {load.words} means",
                 "a lighter load",
-                fewest=load.span.high - least_left,
+                edits=fewer_or_lighter(entry, asked, load.span.high - least_left),
             )
         return
     sets, grown = entry.sets_apart, 1.0 if load.kind == "percent" else entry.programme.growth
@@ -145,6 +146,7 @@ def more_reps_than_load_allows(entry: SetGroup, limits: Limits) -> Iterator[Draf
         return
     if hardest.fresh() <= limits.number("nobody manages") and _of_a_training_maximum(entry):
         return
+    meant = _first_set_for(hardest, tries, entry.curve, limits)
     certain = load.kind == "percent" and hardest.fresh() > limits.number("nobody manages")
     yield _too_many(
         entry,
@@ -152,10 +154,10 @@ def more_reps_than_load_allows(entry: SetGroup, limits: Limits) -> Iterator[Draf
         hardest.held.beyond(few),
         hardest.reps + least_left,
         limits.worked_out(hardest.wanted(few), ("{:standard deviation} above the mean", most)),
-        f"{_lighter(hardest.cost() if most == 'some manage' else hardest.reps + least_left, entry.curve)},",
+        f"{_lighter(meant, entry.curve)},",
         severity="error" if certain else "note" if most == "some manage" else "warning",
         excess=hardest.tired(),
-        fewest=hardest.allowed(few),
+        edits=fewer_or_lighter(entry, meant, min(one.allowed(one.most(limits)) for one in tries)),
     )
 
 
@@ -194,6 +196,10 @@ class _Try:
         """The same as the set that it is."""
         return (self.cost() - self.held.mean) / self.held.spread
 
+    def most(self, limits: Limits) -> float:
+        """The standard deviations above the mean from which on something is said of the set that it is."""
+        return limits.number("few manage" if self.number == 1 else "some manage")
+
     def allowed(self, few: float) -> int:
         """The repetitions that its load allows the set that it is."""
         return floor((self.held.beyond(few) - self.left) / curves.tired(self.number))
@@ -205,6 +211,17 @@ class _Try:
             return f"{first}, at most {self.held.beyond(few):.0f}"
         tired = floor((self.held.beyond(few) - self.left) / curves.tired(self.number) + self.left)
         return f"{first}, at most {tired} in set {self.number}"
+
+
+def _first_set_for(hardest: _Try, tries: list[_Try], curve: str, limits: Limits) -> float:
+    """The repetitions of a first set that a lighter load is to allow, for the last set to be possible."""
+    asked = hardest.reps + hardest.left
+    lighter = curves.percent_for(asked, curve)
+    held = None if lighter is None else curves.possible(round(lighter), curve)
+    last = max(tries, key=_Try.cost)
+    if held is None or (last.cost() - held.mean) / held.spread <= last.most(limits):
+        return asked
+    return last.cost()
 
 
 def _beyond_best(entry: SetGroup) -> tuple[float, float] | None:
@@ -306,7 +323,8 @@ def _too_many(
     advice: str,
     severity: Severity = "warning",
     excess: float = 0.0,
-    fewest: float | None = None,
+    *,
+    edits: Offer,
 ) -> DraftFinding:
     words = entry.work.load.words if entry.work.load else ""
     return found(
@@ -319,7 +337,7 @@ def _too_many(
         group=entry.name,
         line=entry.prescription.place,
         amount=Amount(repetitions, most, "repetitions"),
-        edits=fewer_or_lighter(entry, repetitions, fewest),
+        edits=edits,
         related=(Related(entry.work.places["load"], words), *bests_on_file(entry)),
         excess=excess,
     )

@@ -146,7 +146,7 @@ def lighter_or_kilograms(entry: SetGroup, asked: float) -> Offer:
     return work_out
 
 
-def fewer_or_lighter(entry: SetGroup, asked: float, fewest: float | None) -> Offer:
+def fewer_or_lighter(entry: SetGroup, asked: float, fewest: float) -> Offer:
     """A load for the repetitions, where it is a percentage; else the repetitions that the load allows."""
 
     def work_out() -> Iterator[Edit]:
@@ -155,8 +155,7 @@ def fewer_or_lighter(entry: SetGroup, asked: float, fewest: float | None) -> Off
         lighter = curves.percent_for(asked, entry.curve)
         if lighter is not None:
             yield from loads.percent(entry.work.places["load"], lighter)
-        if fewest is not None:
-            yield from loads.repetitions(entry.work.places["reps"], fewest)
+        yield from loads.repetitions(entry.work.places["reps"], fewest)
 
     return work_out
 

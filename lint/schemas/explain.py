@@ -14,7 +14,7 @@ from .causes import CauseExplainer
 from .corrected_data import CorrectedData
 from .explain_keys import KeyExplainer
 from .explain_values import ValueExplainer
-from .lookup import SchemaLookup
+from .lookup import MOST_EXPLAINED, SchemaLookup
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -22,10 +22,6 @@ if TYPE_CHECKING:
 
     from ..syntax.tree import Node
     from .violation import Violation
-
-
-MOST_EXPLAINED = 600
-"""Faults of form of one file that are explained: more than anybody mends at once."""
 
 
 def explain(root: Node, schema_name: str) -> list[Finding]:
@@ -40,7 +36,7 @@ def explain(root: Node, schema_name: str) -> list[Finding]:
     keys, values = KeyExplainer(data, schema), ValueExplainer(data, schema)
     found = list(CauseExplainer(data, schema).findings())
     while True:
-        violations = schema.violations(data.plain, MOST_EXPLAINED + 1)
+        violations = schema.violations(data.plain)
         misspelt = [finding for one in violations for finding in keys.correct_misspelt(one)]
         found += misspelt
         if not misspelt or len(found) > MOST_EXPLAINED:

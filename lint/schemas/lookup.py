@@ -13,6 +13,9 @@ if TYPE_CHECKING:
 
     from .violation import DataPath, Schema
 
+MOST_EXPLAINED = 600
+"""Faults of form of one file that are explained: more than anybody mends at once."""
+
 
 class SchemaLookup:
     """Answers questions about one schema; the jsonschema library decides what is valid.
@@ -26,7 +29,7 @@ class SchemaLookup:
         self.root = root
         self._validator = Draft202012Validator
 
-    def violations(self, data: dict[str, Any], most: int) -> list[Violation]:
+    def violations(self, data: dict[str, Any], most: int = MOST_EXPLAINED + 1) -> list[Violation]:
         """What a file's data break in the schema: the first ``most`` things at which the library stops."""
         errors = self._validator(self.root).iter_errors(data)
         return [Violation(error) for error in islice(errors, most)]

@@ -15,8 +15,9 @@ from jsonschema import Draft202012Validator
 
 from spotline import schema as schemas
 from spotline.lint.engine.run import Fault
+from spotline.lint.mending.record import record_known
 from spotline.lint.project.results import Review
-from spotline.lint.project.review import record_known, review
+from spotline.lint.project.review import review
 from spotline.lint.reporters.annotations import commands
 from spotline.lint.reporters.code_quality import code_quality
 from spotline.lint.reporters.identities import fingerprints
