@@ -116,8 +116,8 @@ blocks:
           - {intervals: bike, rounds: 8, on: 45 s, off: 15 s, every: 1 min, for: 8 min, rpe: 8, in weeks: 1-2, note: n}
           - {intervals: rowing machine, rounds: {1-2: 6, 3-4: 8}, distance: 250 m}
           - {own choice: mobility, minutes: 10-15, trains: [hips], in weeks: 1-2, note: n}
-      - {activity: bike, day: tuesday, rounds: 6, on: 60 s, off: 60 s}
           - {exercise: row, sets: {1: 3, again: 1}, reps: {1: 5, again: same}, load: {visits 1-3: 3 kg, again: +5 kg}}
+      - {activity: bike, day: tuesday, rounds: 6, on: 60 s, off: 60 s}
       - {activity: run, day: tuesday, minutes: 60-75, effort: 6-8, loads: {calves: high}, note: n}
   - block: More
     weeks: 1
