@@ -17,6 +17,7 @@ from spotline.lint.findings.finding import SEVERITIES
 from spotline.lint.model.sessions import WEEKDAYS
 from spotline.lint.reporters.rules_text import GRADES, LOOKS_AT
 from spotline.lint.team.presets import PRESETS
+from spotline.lint.weighing import difference, tally
 
 ROOT = Path(__file__).parent.parent
 SCHEMAS = {
@@ -131,6 +132,8 @@ HOMES: list[tuple[Words, Words]] = [
     (tuple(SCOPES.values()), ("rules $defs rule properties looks at",)),
     (tuple(GRADES), ("body-sources items properties grade", "rules $defs source properties grade")),
     (tuple(PRESETS), ("team $defs preset",)),
+    (difference.PARTS, ("changes $defs change properties part",)),
+    (tally.BY, ("tally $defs table properties by",)),
     (name_bags.KINDS, ("body-name-words items properties kind",)),
     (
         (
@@ -166,8 +169,10 @@ SINGLE = {
     "programme $defs prescription properties method",
     "programme $defs side else",
     "review $defs kept properties by",
+    "changes $defs change properties kind",
     "code-quality $defs issue properties severity",
     "rules $defs rule properties rests in items",
+    "tally $defs row properties mark",
 }
 """Lists that stand in one schema and nowhere else."""
 

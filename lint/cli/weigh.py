@@ -14,7 +14,7 @@ if TYPE_CHECKING:
 
 def compare(chosen: dict[str, str], paths: list[str], today: date) -> int:
     """Compares what is asked for and prints it; the exit code: 2 where a part of it could not be compared."""
-    from ..weighing.revision import RevisionError
+    from ..project.git import GitError
     from ..weighing.sides import NothingToCompareError, compare_paths, compare_since
 
     try:
@@ -22,7 +22,7 @@ def compare(chosen: dict[str, str], paths: list[str], today: date) -> int:
             result = compare_since(chosen["--since"], paths, today)
         else:
             result = compare_paths(paths[0], paths[1], today)
-    except (RevisionError, NothingToCompareError) as fault:
+    except (GitError, NothingToCompareError) as fault:
         print(f"spotline: nothing was compared ({safe(str(fault))})", file=sys.stderr)
         return 2
     print_as(chosen.get("--as", "text"), CHANGES, result)
@@ -43,13 +43,13 @@ def show_tally(chosen: dict[str, str], week: int, paths: list[str], today: date)
 
 def report(paths: list[str], today: date) -> None:
     """Says in five lines at most what files change against the last commit, or why that cannot be said."""
+    from ..project.git import GitError
     from ..reporters.changes_text import in_few_lines
-    from ..weighing.revision import RevisionError
     from ..weighing.sides import NothingToCompareError, compare_since
 
     try:
         result = compare_since("HEAD", paths, today)
-    except (RevisionError, NothingToCompareError) as fault:
+    except (GitError, NothingToCompareError) as fault:
         print(f"spotline: no report on what changed ({safe(str(fault))})", file=sys.stderr)
         return
     print("\n".join(in_few_lines(result)))

@@ -46,11 +46,12 @@ class Changes:
 class Repository:
     """A git repository, by the root of its work tree. All its methods raise GitError."""
 
-    __slots__ = ("_program", "root")
+    __slots__ = ("_log", "_program", "root")
 
     def __init__(self, root: str) -> None:
         self.root = root
         self._program = _program()
+        self._log = ""
 
     def commit(self, revision: str) -> str:
         """The commit that a revision names, which may be a branch, a tag or ``HEAD~3``.
@@ -64,7 +65,22 @@ class Repository:
         except GitError:
             if revision == "HEAD" and self._line("rev-parse", "--git-dir"):
                 return self._line("hash-object", "-t", "tree", "--stdin")
-            raise GitError(f"git knows no revision {revision!r} here") from None
+            raise GitError(f"there is no revision {revision!r} in this repository") from None
+
+    @classmethod
+    def around(cls, folder: str) -> Repository:
+        """The repository that a folder lies in."""
+        return cls(os.path.realpath(cls(folder)._line("rev-parse", "--show-toplevel")))
+
+    def stamp(self) -> tuple[int, int] | None:
+        """What differs once there is another commit; None where git keeps no log that would tell."""
+        if not self._log:
+            self._log = self._line("rev-parse", "--path-format=absolute", "--git-path", "logs/HEAD")
+        try:
+            found = os.stat(self._log)
+        except OSError:
+            return None
+        return found.st_mtime_ns, found.st_size
 
     def common_ancestor(self, one: str, other: str) -> str:
         """The commit from which two revisions part; the first one where git does not know."""
@@ -117,6 +133,24 @@ class Repository:
             tag, mode, fingerprint, _ = about.split(" ")
             held[path] = mode, fingerprint if tag == "H" else ""
         return held
+
+    def files_at(self, commit: str) -> Iterator[tuple[str, str, int, str]]:
+        """Mode, id, size in bytes and path of each file of a commit."""
+        for entry in self._names("ls-tree", "-r", "-l", "-z", "--full-tree", commit):
+            about, _, path = entry.partition("\t")
+            mode, kind, identity, size = about.split()
+            if kind == "blob":
+                yield mode, identity, int(size), path
+
+    def blobs(self, identities: list[str]) -> Iterator[bytes]:
+        """What files held, by their ids, in this order."""
+        printed = self._run("cat-file", "--batch", given="".join(f"{one}\n" for one in identities).encode())
+        at = 0
+        for _ in identities:
+            end = printed.index(b"\n", at)
+            size = int(printed[at:end].split()[2])
+            yield printed[end + 1 : end + 1 + size]
+            at = end + size + 2
 
     def contents(self, commit: str, paths: Iterable[str], most: int) -> Iterator[tuple[str, bytes]]:
         """What files held in a commit, with their paths, but for those of more than ``most`` bytes."""

@@ -6,6 +6,7 @@ import os
 from tempfile import TemporaryDirectory
 
 from ..project.discovery import discovered
+from ..project.git import Repository
 from ..project.review import review_on
 from ..project.workspace import Workspace
 from ..team.waivers import holding
@@ -14,7 +15,7 @@ from ..wording.words import counted_noun, plain
 from .comparison import Compared, Comparison, compared_programme
 from .difference import Difference
 from .person import athlete_changes, renamed
-from .revision import Repository, is_record
+from .revision import changed_since, is_record, write_at
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -98,15 +99,15 @@ def compare_paths(old: str, new: str, today: date) -> Comparison:
 def compare_since(revision: str, paths: list[str], today: date) -> Comparison:
     """Compares the files below paths, or all, with what they were at a revision of their repository.
 
-    Raises `RevisionError` and `NothingToCompareError`.
+    Raises `GitError` and `NothingToCompareError`.
     """
     first = paths[0] if paths else os.curdir
     folder = first if os.path.isdir(first) else os.path.dirname(first) or os.curdir
     if not os.path.isdir(folder):
         raise NothingToCompareError(f"{first}: it is not there")
-    repository = Repository(folder)
+    repository = Repository.around(folder)
     commit = repository.commit(revision)
-    changed = repository.changed_since(commit)
+    changed = changed_since(repository, commit)
     asked = [_from_root(repository.root, path) for path in paths]
     if asked:
         for path, inside in zip(paths, asked, strict=True):
@@ -117,7 +118,7 @@ def compare_since(revision: str, paths: list[str], today: date) -> Comparison:
     if not changed:
         return Comparison()
     with TemporaryDirectory(prefix="spotline-") as past:
-        repository.write_at(commit, past)
+        write_at(repository, commit, past)
         sides = ReviewedSide(past, [], today), ReviewedSide(repository.root, [], today)
         for side in sides:
             if any(kind_of(one) not in ("programme", "athlete") for one in changed):

@@ -216,7 +216,7 @@ def test_a_commit_that_passes_reports_what_it_changes(folder: Path, run: Run) ->
     assert "moved" not in done.stdout
 
 
-def test_a_report_without_a_commit(tmp_path: Path, run: Run, folder: Path) -> None:
+def test_a_report_before_the_first_commit(tmp_path: Path, run: Run, folder: Path) -> None:
     other = folder.parent / "first"
     other.mkdir()
     git(other, "init", "-q")
@@ -226,7 +226,7 @@ def test_a_report_without_a_commit(tmp_path: Path, run: Run, folder: Path) -> No
     )
     done = run("review", "--report", at="../first")
     assert done.returncode == 0
-    assert "no report on what changed" in done.stderr
+    assert done.stdout == "new file plan.programme.yaml: First, 1 week\n"
 
 
 def test_tally(folder: Path, run: Run) -> None:

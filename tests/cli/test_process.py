@@ -10,7 +10,6 @@ import re
 import signal
 import subprocess
 import sys
-import time
 from collections.abc import Callable
 from pathlib import Path
 
@@ -132,7 +131,8 @@ def test_a_stop_from_the_keyboard(desk: Desk) -> None:
         stderr=subprocess.PIPE,
         text=True,
     ) as process:
-        time.sleep(0.6)
+        assert process.stdout is not None
+        process.stdout.readline()
         process.send_signal(signal.SIGINT)
         _, said = process.communicate(timeout=60)
     assert (process.returncode, said) == (130, "spotline: stopped\n")

@@ -5,12 +5,13 @@ from __future__ import annotations
 import os
 from tempfile import TemporaryDirectory
 
+from ...project.git import GitError, Repository
 from ...project.review import review_on
 from ...project.workspace import Workspace
 from ...reporters.changes_markdown import markdown
 from ...text.repository import real
 from ...weighing.comparison import Comparison
-from ...weighing.revision import Repository, RevisionError
+from ...weighing.revision import write_at
 from ...weighing.sessions import session_changes, week_pairs
 from ...weighing.sides import compare_reviews
 from ..caret.readable_review import ReadableReview
@@ -58,7 +59,7 @@ def changes_page(snapshot: Snapshot, known: dict[str, Past]) -> str:
     """The page as Markdown. Says so where there is no commit to compare with."""
     try:
         past = _past_of(snapshot, known)
-    except RevisionError as fault:
+    except GitError as fault:
         return f"Nothing can be compared: {fault}."
     if past.review is None or past.workspace is None:
         return "The last commit does not hold this file: all of it is new."
@@ -75,7 +76,7 @@ def change_lenses(snapshot: Snapshot, known: dict[str, Past]) -> list[Lens]:
         return []
     try:
         past = _past_of(snapshot, known)
-    except RevisionError:
+    except GitError:
         return []
     if past.review is None or not past.review.ledgers:
         return []
@@ -119,12 +120,12 @@ def _past_of(snapshot: Snapshot, known: dict[str, Past]) -> Past:
         return known[path]
     folder = os.path.dirname(path)
     if not _is_in_repository(snapshot.workspace.files.root_of(folder)):
-        raise RevisionError("there is no git repository around this file")
-    repository = Repository(folder)
+        raise GitError("there is no git repository around this file")
+    repository = Repository.around(folder)
     commit = repository.commit(REVISION)
     workspace = review = None
     with TemporaryDirectory(prefix="spotline-") as at:
-        repository.write_at(commit, at)
+        write_at(repository, commit, at)
         old = os.path.join(at, os.path.relpath(path, repository.root))
         if os.path.isfile(old):
             workspace = Workspace(snapshot.workspace.today, snapshot.workspace.rules)
