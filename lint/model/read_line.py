@@ -103,6 +103,7 @@ class LineReader(Reader):
         self.spans = spans or ((1, weeks),)
         self.before = before
         self.unread: set[str] = set()
+        self.held, self.pairs = {}, {}
 
     def prescription(
         self, at: LocatedNode, order: int, rounds: LocatedNode | None, shared: Values | None = None

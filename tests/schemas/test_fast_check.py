@@ -266,6 +266,15 @@ PRINTED = {
         "files gone": [{"file": "g", "held": "h"}],
         "faults": ["f"],
     },
+    "code-quality": [
+        {
+            "description": "Ten sets.",
+            "check_name": "weekly-sets-over-limit",
+            "fingerprint": "f",
+            "severity": "major",
+            "location": {"path": "a", "lines": {"begin": 1, "end": 2}},
+        }
+    ],
     "tally": {
         "spotline": "0.1.0",
         "programmes": [
