@@ -639,7 +639,7 @@ class TestAdjustmentUnmatched:
         lines = [f"{name}, sets: 3" for name in ("plank", "dip", "back squat", "leg press", "side plank")]
         (finding,) = findings(week({"Gym": lines}, self.squad("xyzzy")), self.RULE)
         assert finding.change == "Name one of its lines: plank, dip, back squat and leg press."
-        assert finding.edits == ()
+        assert [edit.words for edit in finding.edits] == ["plank", "dip", "back squat", "leg press"]
 
     @pytest.mark.parametrize(
         ("line", "adjusted", "said"),
