@@ -23,7 +23,8 @@ WRONG = CLEAN.replace("sets: 3", "sets: 3, rir: 2, rpe: 10")
 PEAK = """\
 import re, sys
 from spotline.lint.cli.main import main
-main(["review"])
+sys.argv[1:] = ["review"]
+main()
 with open("/proc/self/status") as file:
     print(re.search(r"VmHWM:\\s*([0-9]+)", file.read())[1], file=sys.stderr)
 """
