@@ -11,7 +11,7 @@ from ..lint.findings.finding import Amount, Edit, Related, found
 from ..lint.model.naming import line_name
 from ..lint.wording.words import did_you_mean, first_of, listed, shortened
 from .offers import dropping
-from .shared import capital, names_of
+from .shared import MOST_SUGGESTED, capital, names_of
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -64,17 +64,20 @@ def equipment_unknown(lifter: Lifter, limits: Limits) -> Iterator[DraftFinding]:
     """
     listed_here = [(term, "equipment") for term in lifter.athlete.equipment]
     listed_here += [(term, kit.name.words) for kit in lifter.athlete.kits for term in kit.terms]
-    for term, where in listed_here:
-        if term.words not in lifter.resources.equipment and not equipment.is_known(term.words):
-            near = equipment.like(term.words)
-            yield found(
-                term.place,
-                equipment.unknown(term.words),
-                change=did_you_mean(near) or equipment.REMEDY,
-                where=f"{lifter.athlete.name}, {where}",
-                edits=tuple(Edit(term.place, other, f"write {other}") for other in near)
-                or dropping(term.place),
-            )
+    unknown = [
+        (term, where)
+        for term, where in listed_here
+        if term.words not in lifter.resources.equipment and not equipment.is_known(term.words)
+    ]
+    for number, (term, where) in enumerate(unknown):
+        near = equipment.like(term.words) if number < MOST_SUGGESTED else []
+        yield found(
+            term.place,
+            equipment.unknown(term.words),
+            change=did_you_mean(near) or equipment.REMEDY,
+            where=f"{lifter.athlete.name}, {where}",
+            edits=tuple(Edit(term.place, other, f"write {other}") for other in near) or dropping(term.place),
+        )
 
 
 @rule(

@@ -31,6 +31,10 @@ if TYPE_CHECKING:
     Does = Callable[[Exercise], bool]
 
 
+MOST_SUGGESTED = 50
+"""Unknown names of one file for which others are looked up: more than are shown."""
+
+
 def where_to_add(count: Count) -> Place:
     """The first line that was counted: what is missing could stand beside it."""
     return count.lines()[0][0].place

@@ -11,6 +11,7 @@ from ..lint.findings.finding import Edit, Related, found
 from ..lint.model.naming import line_name
 from ..lint.wording.words import did_you_mean, first_of, listed, shortened
 from .offers import writing
+from .shared import MOST_SUGGESTED
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -22,10 +23,6 @@ if TYPE_CHECKING:
     from ..lint.findings.finding import DraftFinding
     from ..lint.model.athlete import Restriction
     from ..lint.text.places import Term
-
-
-MOST_SUGGESTED = 50
-"""Unknown names of one file for which others are looked up: more than are shown."""
 
 
 @rule(
@@ -365,18 +362,18 @@ def adjustment_unmatched(ledger: Ledger, limits: Limits) -> Iterator[DraftFindin
     lines = ledger.programme.prescriptions() if adjustments else ()
     names = list(dict.fromkeys(term.words for line in lines for term in line.names()))
     there = {ledger.named(name) for name in names}
-    for adjustment in adjustments:
-        term = adjustment.exercise
-        if term.words and ledger.named(term.words) not in there:
-            near = _nearest(term.words, names)
-            yield found(
-                term.place,
-                f"No line of this programme is called `{term.words}`, so nothing is adjusted.",
-                wanted="an exercise that the programme has",
-                change=did_you_mean(near) or f"Name one of its lines: {listed(names[:4])}.",
-                where=f"adjust, {term.words}",
-                edits=_writing(term, near) if near else writing(term.place, *names[:4]),
-            )
+    asked = [one.exercise for one in adjustments if one.exercise.words]
+    unknown = [term for term in asked if ledger.named(term.words) not in there]
+    for number, term in enumerate(unknown):
+        near = _nearest(term.words, names) if number < MOST_SUGGESTED else []
+        yield found(
+            term.place,
+            f"No line of this programme is called `{term.words}`, so nothing is adjusted.",
+            wanted="an exercise that the programme has",
+            change=did_you_mean(near) or f"Name one of its lines: {listed(names[:4])}.",
+            where=f"adjust, {term.words}",
+            edits=_writing(term, near) if near else writing(term.place, *names[:4]),
+        )
 
 
 def _nearest(name: str, names: Iterable[str]) -> list[str]:

@@ -34,7 +34,8 @@ def run(folder: str, words: list[str]) -> dict[str, object]:
         resource.setrlimit(resource.RLIMIT_CPU, (PATIENCE, PATIENCE))
         code = 99
         try:
-            code = main(words)
+            sys.argv[1:] = words
+            code = main()  # as in a process of its own
             sys.stdout.flush()
             sys.stderr.flush()
         finally:

@@ -41,7 +41,7 @@ PROBE = """\
 import json, sys
 sys.path[:0] = json.loads(sys.argv.pop(1))
 from spotline.lint.cli.main import main
-code = main(sys.argv[1:])
+code = main()
 print(json.dumps([code, sorted(sys.modules)]), file=sys.stderr)
 """
 

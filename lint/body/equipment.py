@@ -287,10 +287,14 @@ def _is_meant(said: frozenset[str], wanted: frozenset[str]) -> bool:
     return wanted == said or (wanted <= said and wanted not in _WHOLE)
 
 
-def _means(listed: Iterable[frozenset[str]], names: Iterable[str]) -> bool:
+def _means(listed: Iterable[frozenset[str]], names: tuple[str, ...]) -> bool:
     """Whether words of the list are all the words of one of the names."""
-    meant = [_words(name) for name in names]
-    return any(_is_meant(said, wanted) for said in listed for wanted in meant)
+    return any(_is_meant(said, wanted) for said in listed for wanted in _words_of(names))
+
+
+@lru_cache(maxsize=100)
+def _words_of(names: tuple[str, ...]) -> tuple[frozenset[str], ...]:
+    return tuple(map(_words, names))
 
 
 _MACHINE = _words(MACHINE)

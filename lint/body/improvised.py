@@ -6,6 +6,8 @@ whether it bears the load is for whoever trains with it to try.
 
 from __future__ import annotations
 
+from functools import lru_cache
+
 from .names import fold, words
 
 TYPE_CHECKING = False
@@ -67,7 +69,7 @@ WORN = ("barbell", "trap bar", "rack")
 
 def is_thing(item: str) -> bool:
     """Whether an item of a coach's list is such a thing, or a text names one."""
-    return any(_names(one, _said(item)) for one in {*WEIGHTS, *SEATS, *RAILS, *HANGING, *CLOTHS})
+    return _any((*WEIGHTS, *SEATS, *RAILS, *HANGING, *CLOTHS), [item])
 
 
 def serves(piece: str, exercise: Exercise, texts: Collection[str]) -> bool:
@@ -88,12 +90,12 @@ def may_be_worn(pieces: Iterable[str], texts: Collection[str]) -> bool:
 
 def _any(things: Iterable[str], texts: Collection[str]) -> bool:
     said = [_said(text) for text in texts]
-    return any(_names(thing, words_of) for thing in things for words_of in said)
-
-
-def _names(thing: str, said: frozenset[str]) -> bool:
-    return _said(thing) <= said
+    return any(_of_thing(thing) <= words_of for thing in things for words_of in said)
 
 
 def _said(text: str) -> frozenset[str]:
     return frozenset(map(fold, words(text)))
+
+
+_of_thing = lru_cache(maxsize=200)(_said)
+"""The words of one of the things above."""

@@ -15,11 +15,22 @@ TRACEBACK = "SPOTLINE_TRACEBACK"
 
 
 def main(arguments: list[str] | None = None) -> int:
-    """Runs a command and returns its exit code. What goes wrong is told on one line, not by a traceback."""
+    """Runs a command and returns its exit code. What goes wrong is told on one line, not by a traceback.
+
+    Without ``arguments`` the process is the command's own, with the words that it was started with. A caller
+    who gives them goes on afterwards, so there garbage is collected as ever.
+    """
+    if arguments is not None:
+        return _run(arguments)
     import gc
 
     gc.disable()  # one short run: collecting costs a third of the time of a large file
-    words = sys.argv[1:] if arguments is None else arguments
+    code = _run(sys.argv[1:])
+    gc.freeze()  # nor is all that was made to be gone through once more on the way out
+    return code
+
+
+def _run(words: list[str]) -> int:
     try:
         code = _answer(words)
         sys.stdout.flush()
@@ -38,7 +49,6 @@ def main(arguments: list[str] | None = None) -> int:
         return _not_done(
             f"the job was not done, by a fault of our own ({words_of}; {TRACEBACK}=1 shows where)"
         )
-    gc.freeze()  # nor is all that was made to be gone through once more on the way out
     return code
 
 

@@ -105,9 +105,17 @@ class Count:
         """The part of it that comes from groups of sets which pass a test."""
         return Count([part for part in self.parts if test(part.entry)])
 
-    def share_of(self, line: Prescription, counted: Range) -> str:
-        """``Push, bench press, Monday: 6 indirect sets, counted as 3``: what a line brings."""
-        parts = [part for part in self.parts if part.entry.prescription is line and part.sets.high]
+    def shares(self) -> dict[Prescription, str]:
+        """``Push, bench press, Monday: 6 indirect sets, counted as 3``: what each line brings, if it does."""
+        brought: dict[Prescription, list[CountedSets]] = {}
+        for part in self.parts:
+            if part.sets.high:
+                brought.setdefault(part.entry.prescription, []).append(part)
+        counted = self.by_line()
+        return {line: self._share(line, parts, counted[line]) for line, parts in brought.items()}
+
+    @staticmethod
+    def _share(line: Prescription, parts: list[CountedSets], counted: Range) -> str:
         days = sorted({part.visit.day for part in parts if part.visit.day})
         on_days = listed([day_name(parts[0].visit.programme.starts, day) for day in days])
         sets = sum((part.entry.sets for part in parts), NOTHING)
@@ -124,8 +132,9 @@ NO_SETS = Count([])
 def counted_lines(*counts: Count, of: str = "") -> tuple[Related, ...]:
     """The lines of counts, each once, in the order of the file. The shares of one count add up to it."""
     lines = {line: (sets, one) for one in reversed(counts) for line, sets in one.by_line().items()}
+    shares = {one: one.shares() for one in counts}
     return tuple(
-        Related(line.place, count.share_of(line, sets), sets.ends if len(counts) == 1 else None, of)
+        Related(line.place, shares[count][line], sets.ends if len(counts) == 1 else None, of)
         for line, (sets, count) in sorted(lines.items(), key=lambda one: (one[0].place.start, one[0].order))
         if sets.high
     )

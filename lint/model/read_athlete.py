@@ -52,8 +52,7 @@ class AthleteReader(Reader):
         athlete.level = text_of(at.get("level"))
         athlete.sport = text_of(at.get("sport"))
         athlete.age = number_of(at.get("age"), OLDEST)
-        mass = at.get("body mass")
-        athlete.body_mass = None if mass is None else quantities.mass(mass.plain)
+        athlete.body_mass = self.body_mass(at.get("body mass"))
         athlete.best_lifts = tuple(self.best_lifts(at.get("best lifts")))
         self.equipment(at, athlete)
         athlete.days = weekdays_of(at.get("days"))
@@ -64,6 +63,19 @@ class AthleteReader(Reader):
         athlete.supervision = text_of(at.get("supervision"))
         athlete.note = text_of(at.get("note"))
         return athlete
+
+    def body_mass(self, at: LocatedNode | None) -> float | None:
+        """A body mass in kg; reports one that nobody can have."""
+        known = None if at is None else quantities.mass(at.plain)
+        if at is None or known is None or HEAVIEST.low <= known <= HEAVIEST.high:
+            return known
+        self.report(
+            "value-out-of-range",
+            at.place,
+            f"The body mass is {at.words}; it takes 10 to 500 kg, or 23 to 1100 lb.",
+            change="Correct the number or its unit.",
+        )
+        return None
 
     def equipment(self, at: LocatedNode, athlete: Athlete) -> None:
         """The athlete's equipment, and that of the places where they train."""
@@ -122,3 +134,6 @@ OLDEST = Range(5, 110)
 
 LONGEST = Range(5, 300)
 """Minutes a session that the schema allows."""
+
+HEAVIEST = Range(10, 500)
+"""Body mass in kg that is taken: common practice, no source; what lies outside is a slip or a wrong unit."""

@@ -137,7 +137,12 @@ def nearest(word: str, known: Iterable[str], likeness: float = 0.7) -> str | Non
     letters = sorted(plain)  # swapped letters are the commonest slip
 
     def likeness_of(spelling: str) -> float:
-        return 1.0 if sorted(spelling) == letters else SequenceMatcher(None, plain, spelling).ratio()
+        if sorted(spelling) == letters:
+            return 1.0
+        matcher = SequenceMatcher(None, plain, spelling)
+        if matcher.real_quick_ratio() < likeness or matcher.quick_ratio() < likeness:
+            return 0.0  # the ratio is no larger
+        return matcher.ratio()
 
     best = max(spellings, default="", key=likeness_of)
     return spellings[best] if best and likeness_of(best) >= likeness else None

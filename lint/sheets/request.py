@@ -8,6 +8,7 @@ import re
 from ..project.results import FileReview, Review
 from ..project.review import review_on
 from ..project.workspace import Workspace
+from ..text.files import UnreadableError, data
 from ..text.repository import shown
 from ..text.safe_writer import NotWrittenError, replace
 from ..wording.words import did_you_mean, listed, near_names, safe
@@ -149,12 +150,9 @@ def write(path: str, text: str, *, overwrite: bool = False) -> None:
 
 def _there(path: str) -> bytes | None:
     """What is in a file now; None where there is none. Raises NotWrittenError for what is no file."""
-    try:
-        with open(path, "rb") as file:
-            return file.read()
-    except FileNotFoundError:
-        if os.path.islink(path):
-            raise NotWrittenError(path, "it is a link that leads nowhere") from None
+    if not os.path.lexists(path):
         return None
-    except OSError as error:
-        raise NotWrittenError(path, (error.strerror or str(error)).lower()) from error
+    try:
+        return data(path)
+    except UnreadableError as error:
+        raise NotWrittenError(path, str(error)) from error

@@ -161,20 +161,20 @@ class _SettingsReader:
             return
         from ..body import equipment
 
-        for node in nodes:
-            if isinstance(node, Scalar) and not equipment.is_known(node.text):
-                near = equipment.like(node.text)
-                self.findings.append(
-                    Finding(
-                        EQUIPMENT_RULE,
-                        "note",
-                        node.place,
-                        equipment.unknown(node.text),
-                        change=did_you_mean(near) or equipment.REMEDY,
-                        where="team settings",
-                        edits=tuple(Edit(node.place, word, f"write {word}") for word in near),
-                    )
+        unknown = [one for one in nodes if isinstance(one, Scalar) and not equipment.is_known(one.text)]
+        for number, node in enumerate(unknown):
+            near = equipment.like(node.text) if number < MOST_NEAR else []
+            self.findings.append(
+                Finding(
+                    EQUIPMENT_RULE,
+                    "note",
+                    node.place,
+                    equipment.unknown(node.text),
+                    change=did_you_mean(near) or equipment.REMEDY,
+                    where="team settings",
+                    edits=tuple(Edit(node.place, word, f"write {word}") for word in near),
                 )
+            )
 
     def team_rules(self, team: Team, root: Mapping) -> None:
         """Takes in the rules that the team declares, those whose form is sound."""

@@ -2,10 +2,9 @@
 
 from __future__ import annotations
 
-import gc
 import json
 import re
-from collections.abc import Callable, Iterator
+from collections.abc import Callable
 from typing import Any
 
 import pytest
@@ -21,7 +20,7 @@ Run = Callable[..., tuple[int, str, str]]
 
 
 @pytest.fixture
-def run(capsys: pytest.CaptureFixture[str], monkeypatch: pytest.MonkeyPatch) -> Iterator[Run]:
+def run(capsys: pytest.CaptureFixture[str], monkeypatch: pytest.MonkeyPatch) -> Run:
     """Runs the command in 80 columns: exit code, output, errors."""
     monkeypatch.setenv("COLUMNS", "80")
 
@@ -30,8 +29,7 @@ def run(capsys: pytest.CaptureFixture[str], monkeypatch: pytest.MonkeyPatch) -> 
         said = capsys.readouterr()
         return code, said.out, said.err
 
-    yield command
-    gc.enable()
+    return command
 
 
 @pytest.fixture
@@ -294,5 +292,4 @@ def test_json_of_one_exercise(answer: Callable[..., dict[str, Any]]) -> None:
 
 def test_the_schema_is_printed(capsys: pytest.CaptureFixture[str]) -> None:
     assert main(["schema", "exercises-found"]) == 0
-    gc.enable()
     assert json.loads(capsys.readouterr().out) == schemas.load("exercises-found")

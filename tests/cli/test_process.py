@@ -119,23 +119,54 @@ def test_a_working_folder_that_is_no_longer_there(desk: Desk, words: str) -> Non
     assert "Traceback" not in said
 
 
-def test_a_stop_from_the_keyboard(desk: Desk) -> None:
-    for number in range(300):
-        (desk.folder / f"p{number}.programme.yaml").write_text(WRONG)
-    words = [sys.executable, "-m", "spotline", "review"]
-    with subprocess.Popen(
-        words,
-        cwd=desk.folder,
-        env=desk.environment,
-        stdout=subprocess.PIPE,
-        stderr=subprocess.PIPE,
-        text=True,
-    ) as process:
-        assert process.stdout is not None
-        process.stdout.readline()
-        process.send_signal(signal.SIGINT)
-        _, said = process.communicate(timeout=60)
-    assert (process.returncode, said) == (130, "spotline: stopped\n")
+WAITING = '''\
+"""A rule of a team's own that says when it is asked, and then waits for an input that nobody gives."""
+
+import os
+import sys
+
+from spotline.lint.api import Ledger, Limits, rule
+
+
+@rule("waits", family="ours", severity="note", confidence="fact", why="It waits.", sources=())
+def waits(ledger: Ledger, limits: Limits):
+    """Waits."""
+    os.write(1, b"here\\n")
+    sys.stdin.read()
+    return ()
+'''
+
+
+class TestStopFromTheKeyboard:
+    """Neither needs a clock: the command itself cannot go on before the stop has reached it."""
+
+    def stopped(self, desk: Desk, *words: str) -> tuple[str, int, str]:
+        """The first line of a review that is stopped once it has come, the exit code and the error output."""
+        with subprocess.Popen(
+            [sys.executable, "-m", "spotline", "review", *words],
+            cwd=desk.folder,
+            env=desk.environment,
+            stdin=subprocess.PIPE,
+            stdout=subprocess.PIPE,
+            stderr=subprocess.PIPE,
+            text=True,
+        ) as process:
+            assert process.stdout is not None
+            first = process.stdout.readline()
+            process.send_signal(signal.SIGINT)
+            _, said = process.communicate(timeout=60)
+            return first, process.returncode, said
+
+    def test_while_it_reviews(self, desk: Desk, tmp_path: Path) -> None:
+        (tmp_path / "home" / "ours.py").write_text(WAITING)
+        assert self.stopped(desk, "--rules-from", "ours") == ("here\n", 130, "spotline: stopped\n")
+
+    def test_while_it_prints(self, desk: Desk) -> None:
+        for number in range(450):  # more than a pipe and the buffers at its ends hold, which is 80 KiB
+            (desk.folder / f"p{number}.programme.yaml").write_text(WRONG)
+        first, *end = self.stopped(desk, "--as", "cards")
+        assert first == "a.programme.yaml\n"
+        assert end == [130, "spotline: stopped\n"]
 
 
 def test_nothing_of_the_checkout_is_run(desk: Desk) -> None:

@@ -412,7 +412,8 @@ def other(*words):
     {does}
     return before(*words)
 module.{name} = other
-sys.exit(main(["editor"]))
+sys.argv[1:] = ["editor"]
+sys.exit(main())
 """
 
 

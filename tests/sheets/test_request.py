@@ -67,7 +67,7 @@ class TestErrors:
     def test_an_error_on_record_still_does(self, folder: Folder, monkeypatch: pytest.MonkeyPatch) -> None:
         from datetime import date
 
-        from spotline.lint.project.review import record_known
+        from spotline.lint.mending.record import record_known
 
         monkeypatch.chdir(folder.path)
         folder.write("name: Bo\n", "bo.athlete.yaml")

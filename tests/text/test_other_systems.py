@@ -20,6 +20,7 @@ READING = {
     "lint/text/safe_writer.py": {"open", "os.open"},
     "lint/project/discovery.py": {"os.scandir"},
     "lint/project/moved.py": {"os.listdir"},
+    "lint/weighing/revision.py": {"open"},
     "lint/cli/streams.py": {"os.open"},
     "lint/editor/server.py": {"open"},
     "lint/body/build.py": {"open", "read_text", "write_text"},
@@ -30,7 +31,8 @@ READING = {
 }
 """Modules that open files or folders, and by which calls. All else goes through `files.data`.
 
-`body.build` is run by who changes the catalogue, `schema` reads what was installed, the editor writes its own log.
+`body.build` is run by who changes the catalogue, `schema` reads what was installed, the editor writes its own log,
+`weighing.revision` writes what git holds of an earlier version into an empty folder of its own.
 """
 
 DIFFERENT = {
@@ -45,11 +47,13 @@ DIFFERENT = {
     },
     "lint/text/state.py": {"os.name", "sys.platform"},
     "lint/project/git.py": {"os.name", "os.access"},
+    "lint/weighing/revision.py": {"os.symlink"},
     "lint/cli/streams.py": {"os.dup2"},
     "lint/editor/protocol/streams.py": {"os.dup2", "os.O_BINARY", "sys.platform"},
 }
 """Every call that differs between systems. Flags that a system lacks are asked for by `getattr`; a replaced file
-that is held open is tried again on Windows; its folder is put on the disk only where folders can be opened."""
+that is held open is tried again on Windows; its folder is put on the disk only where folders can be opened;
+where an account may make no links, an earlier version is compared without them."""
 
 OPENING = {
     "open",

@@ -3,12 +3,14 @@
 from __future__ import annotations
 
 import os
+from contextlib import suppress
 from tempfile import TemporaryDirectory
 
 from ...project.git import GitError, Repository
 from ...project.review import review_on
 from ...project.workspace import Workspace
 from ...reporters.changes_markdown import markdown
+from ...text.files import UnreadableError, content
 from ...text.repository import real
 from ...weighing.comparison import Comparison
 from ...weighing.revision import write_at
@@ -129,8 +131,8 @@ def _past_of(snapshot: Snapshot, known: dict[str, Past]) -> Past:
         old = os.path.join(at, os.path.relpath(path, repository.root))
         if os.path.isfile(old):
             workspace = Workspace(snapshot.workspace.today, snapshot.workspace.rules)
-            with open(old, encoding="utf-8-sig", errors="replace") as file:
-                workspace.overlay.open(old, file.read())  # so that it can be read when the folder is gone
+            with suppress(UnreadableError):
+                workspace.overlay.open(old, content(old))  # so that it can be read when the folder is gone
             files = review_on(workspace, [old]).files
             review = next(one for one in files if one.file.real == real(old))
     known[path] = Past(repository, workspace, review)
