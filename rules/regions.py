@@ -120,8 +120,10 @@ def _added_for(ledger: Ledger, areas: list[str]) -> str:
 
 
 def _lines_for(ledger: Ledger, areas: list[str]) -> Offer:
-    """A line for each area in the session that holds the fewest."""
-    shortest = min(ledger.programme.sessions(), key=lambda one: len(one.prescriptions))
+    """A line for each area in the session that holds the fewest; none where there is no session to add to."""
+    shortest = min(ledger.programme.sessions(), key=lambda one: len(one.prescriptions), default=None)
+    if shortest is None:
+        return ()
     return adding_each(ledger.header, [(shortest, _trains(area)) for area in areas])
 
 
