@@ -120,11 +120,9 @@ def _added_for(ledger: Ledger, areas: list[str]) -> str:
 
 
 def _lines_for(ledger: Ledger, areas: list[str]) -> Offer:
-    """A line for each area in the session that holds the fewest; none where there is no session to add to."""
-    shortest = min(ledger.programme.sessions(), key=lambda one: len(one.prescriptions), default=None)
-    if shortest is None:
-        return ()
-    return adding_each(ledger.header, [(shortest, _trains(area)) for area in areas])
+    """A line for each area in the session that holds the fewest; none where there is no session."""
+    sessions = sorted(ledger.programme.sessions(), key=lambda one: len(one.prescriptions))[:1]
+    return adding_each(ledger.header, [(one, _trains(area)) for one in sessions for area in areas])
 
 
 def _called(region: str) -> str:

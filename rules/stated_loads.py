@@ -241,7 +241,8 @@ def best_lift_old(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     """
     starts = ledger.programme.starts or ledger.today
     sport = ledger.athlete.sport if ledger.athlete else ""
-    oldest = "oldest between meets" if says(limits.names("sports of meets"), sport) else "oldest"
+    by_meets = says(limits.names("sports of meets"), sport)
+    most = limits.number("oldest between meets") if by_meets else limits.number("oldest")
     old: dict[Exercise, tuple[SetGroup, BestLift, float]] = {}
     for exercise, entry, other in _by_percentage(ledger):
         tested = [(best.tested, best) for best in entry.best if best.tested is not None and not other]
@@ -249,7 +250,7 @@ def best_lift_old(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
             continue
         day, best = max(tested, key=lambda one: one[0])
         weeks = (starts - day).days / 7
-        if weeks > limits.number(oldest):
+        if weeks > most:
             old.setdefault(exercise, (entry, best, weeks))
     if not old:
         return
@@ -258,11 +259,11 @@ def best_lift_old(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     yield found(
         first.work.places["load"],
         f"Tested long before the start: {first_of(said)}.",
-        wanted=limits.words("a test no older than {:week}", oldest),
+        wanted=limits.words("a test no older than {:week}", "oldest between meets" if by_meets else "oldest"),
         change="Test again, estimate it from a hard set, or go by RIR or RPE.",
         where=line_name(first.prescription),
         group=first.name,
-        amount=Amount(max(weeks for _, _, weeks in old.values()), limits.number(oldest), "weeks"),
+        amount=Amount(max(weeks for _, _, weeks in old.values()), most, "weeks"),
         related=(
             Related(best.exercise.place, f"tested {best.tested}"),
             *(Related(lift.exercise.place, f"tested {lift.tested}") for _, lift, _ in others),

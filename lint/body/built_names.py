@@ -97,6 +97,8 @@ SPELLINGS: dict[str, tuple[str, ...]] = {
     'backhyper': ('hyperextension',),
     'backoff': ('back-off',),
     'backpack': ('sandbag',),
+    'backpackmarch': ('ruck',),
+    'backpackwalk': ('ruck',),
     'backraise': ('back', 'extension'),
     'backsquat': ('back', 'squat'),
     'backward': ('backward',),
@@ -243,6 +245,7 @@ SPELLINGS: dict[str, tuple[str, ...]] = {
     'curtsey': ('curtsy',),
     'curtsy': ('curtsy',),
     'daypack': ('sandbag',),
+    'daypackwalk': ('ruck',),
     'db': ('dumbbell',),
     'dbflat': ('flat', 'dumbbell', 'bench', 'press'),
     'dbl': ('double',),
@@ -781,8 +784,10 @@ SPELLINGS: dict[str, tuple[str, ...]] = {
     'rotation': ('rotation',),
     'row': ('row',),
     'rowing': ('row',),
-    'ruck': ('sandbag',),
+    'ruck': ('ruck',),
     'rucksack': ('sandbag',),
+    'rucksackmarch': ('ruck',),
+    'rucksackwalk': ('ruck',),
     'rv': ('reverse',),
     's/a': ('one-arm',),
     's/l': ('side-lying',),
@@ -1020,6 +1025,8 @@ SPELLINGS: dict[str, tuple[str, ...]] = {
     'w': ('with',),
     'waistheight': ('waist-height',),
     'walkout': ('walkout',),
+    'walkwithbackpack': ('ruck',),
+    'walkwithrucksack': ('ruck',),
     'wallsit': ('wall', 'sit'),
     'warmup': ('warm-up',),
     'waterbottle': ('dumbbell',),
@@ -1757,6 +1764,7 @@ KINDS: dict[str, tuple[str, ...]] = {
     'rpe': ('free',),
     'rto': ('free',),
     'rubber': ('lift',),
+    'ruck': ('lift',),
     'rucking': ('lift',),
     'run': ('movement',),
     'running': ('movement',),
@@ -4210,6 +4218,7 @@ NAMES: str = (
     'march\thigh knee march\tstanding knee raise\n'
     'march\tmarch pack\truck\n'
     'march\tmarch psoa\tband hip flexion\n'
+    'march\tmarch ruck\truck\n'
     'march\tmarch sled\tsled push\n'
     'march\tmarch spot\tstanding knee raise\n'
     'marching\tbridge glute marching\tmarching glute bridge\town\n'
@@ -5302,6 +5311,7 @@ NAMES: str = (
     'row\tlow row\tseated cable row\n'
     'rower\tcurl leg rower\trowing-seat leg curl\n'
     'rubber\tband finger open rubber\tfinger extension with band\n'
+    'ruck\truck\truck\town\n'
     'rucking\trucking\truck\n'
     'running\tbound running\tbounding\n'
     'running\tplank running\tmountain climber\n'
@@ -5330,11 +5340,8 @@ NAMES: str = (
     'sandbag\tfront sandbag squat\tsandbag squat\n'
     'sandbag\tget-up sandbag\tsandbag get-up\town\n'
     'sandbag\tlift sandbag\tsandbag deadlift\n'
-    'sandbag\tmarch sandbag\truck\t\tsandbag\n'
     'sandbag\tpress sandbag\tsandbag overhead press\n'
     'sandbag\tsandbag squat\tsandbag squat\town\n'
-    'sandbag\tsandbag uphill\tloaded hill walk\n'
-    'sandbag\tsandbag walk\truck\t\tsandbag\n'
     'sandbag\tsandbag walk\tsandbag carry\n'
     'saq\tsaq\tshort-arc leg extension\n'
     'scaption\tdumbbell scaption\tscaption raise\n'
@@ -6271,6 +6278,7 @@ NAMES: str = (
     'underhand\trow seated underhand\tunderhand cable row\n'
     'underhand\trow underhand\tunderhand barbell row\n'
     'unpowered\tbackward treadmill unpowered walk\tbackward walk\n'
+    'uphill\truck uphill\tloaded hill walk\n'
     'uphill\trun uphill\thill sprint\n'
     'uphill\tsprint uphill\thill sprint\n'
     'uphill\tuphill walk\tloaded hill walk\n'

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from ..body.equipment import LOADED
 from ..body.names import words as words_of
+from ..counting.credits import is_in_complex
 from ..counting.loading import BAR, loading, plates
 from ..model.quantities import Range
 from ..wording.words import counted_noun, plain, safe
@@ -95,7 +96,8 @@ def _each(work: Work) -> tuple[tuple[str, ...], str]:
     if reps:
         if not side and work.reps is not None and work.reps.each_side:
             side = " each side"
-        return reps, f"repetitions{side}" if not _says_all(work.reps) else side.strip()
+        unit = "repetition" if set(reps) == {"1"} else "repetitions"
+        return reps, f"{unit}{side}" if not _says_all(work.reps) else side.strip()
     if work.distance is not None:
         return (f"{work.distance} m{side}",), "metres"
     return (), ""
@@ -121,6 +123,8 @@ def _load(group: SetGroup, loaded: Loading | None) -> str:
     if load is None:
         return _to_choose(group)
     words = safe(load.words)
+    if load.kind == "lift" and is_in_complex(group):
+        return "the same load"
     if loaded is None:
         if load.kind == "percent":
             return f"{words} of your best lift (none on file: ask your coach for the weight)"

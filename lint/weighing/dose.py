@@ -63,7 +63,7 @@ def _groups(pairs: Sequence[WeekPair]) -> Iterator[Difference]:
 
 def _beside(direct: Series, week: int) -> str:
     one = next((one for one in direct if one[0] == week), None)
-    return f" (direct {one[1]} -> {one[2]})" if one else " (helping sets only)"
+    return f" (direct {one[1]} -> {one[2]})" if one else " (indirect sets only)"
 
 
 def _in_words(series: Series) -> str:

@@ -14,8 +14,9 @@ from spotline import schema as schemas
 from spotline.lint.model import quantities
 from spotline.lint.model.changes import is_change
 from spotline.lint.model.quantities import Range
-from spotline.lint.model.read_line import _OTHERWISE, _in_order
+from spotline.lint.model.read_line import _OTHERWISE
 from spotline.lint.model.two_readings import sets_of_reps
+from spotline.lint.model.values import in_order
 from spotline.lint.model.weeks import time_of_day, weeks
 
 DEFS: dict[str, Any] = schemas.load("programme")["$defs"]
@@ -83,7 +84,7 @@ def test_a_number_of_more_than_twelve_digits_is_not_read() -> None:
     ],
 )
 def test_backwards_ranges_are_turned_round(words: str, right: str) -> None:
-    assert _in_order(words) == right
+    assert in_order(words) == right
 
 
 class TestRange:

@@ -13,8 +13,15 @@ from spotline.lint.schemas.plain_spellings import plain_spellings
 from spotline.lint.syntax.builder import parse
 
 ROOT = Path(__file__).parents[2]
+NEW = ("odile-away-weeks", "sela-complexes-and-clocks")
+"""Examples of what could not be written before."""
+
 FILES = [
-    *sorted((ROOT / "examples" / "programmes").glob("*.yaml")),
+    *(
+        path
+        for path in sorted((ROOT / "examples" / "programmes").glob("*.yaml"))
+        if not path.name.startswith(NEW)
+    ),
     *sorted((ROOT / "tests" / "published").glob("*.programme.yaml")),
     *sorted((ROOT / "tests" / "guidelines").glob("*.programme.yaml")),
 ]
