@@ -28,7 +28,7 @@ import yaml
 
 from spotline.lint.findings.finding import Finding
 from spotline.lint.project.review import review
-from spotline.lint.reporters.sentences import ground, sentence_by_the_line
+from spotline.lint.reporters.sentences import sentence_by_the_line
 from spotline.lint.text.places import Place
 from spotline.lint.wording.words import safe
 
@@ -459,8 +459,6 @@ class RandomSession:
 
     def _said(self, finding: Finding, pages: str) -> Said:
         words = sentence_by_the_line(finding)
-        if finding.confidence != "fact":
-            words = f"{words} {ground(finding)}"
         related = [(place, f"used here by {place.excerpt}") for place in finding.place.through]
         related += [(one.place, one.words) for one in finding.related]
         unneeded = finding.rule in ("anchor-unused", "waiver-unused")

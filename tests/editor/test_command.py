@@ -40,8 +40,15 @@ def test_the_extra_is_named_where_it_is_missing(
     assert said.err.endswith('pip install "spotline[editor]"\n')
 
 
-def test_a_module_of_ours_that_is_missing_is_no_missing_extra(monkeypatch: pytest.MonkeyPatch) -> None:
+def test_a_module_of_ours_that_is_missing_is_no_missing_extra(
+    monkeypatch: pytest.MonkeyPatch, capsys: pytest.CaptureFixture[str]
+) -> None:
     monkeypatch.setitem(sys.modules, "spotline.lint.editor.server", None)
+    assert main(["editor"]) == 2
+    said = capsys.readouterr().err
+    assert "by a fault of our own (ModuleNotFoundError: import of spotline.lint.editor.server" in said
+    assert "pip install" not in said
+    monkeypatch.setenv("SPOTLINE_TRACEBACK", "1")
     with pytest.raises(ModuleNotFoundError):
         main(["editor"])
 

@@ -134,7 +134,7 @@ def test_alternatives_are_called_so(room: Room) -> None:
     top = said("programme: A\n|")
     assert (top["sessions"], top["blocks"]) == ("this or blocks", "this or sessions")
     items = said("programme: A\nsessions:\n  - session: S\n    exercises:\n      - |")
-    assert items["exercise"] == "this or superset or circuit"
+    assert items["exercise"] == "this or superset or circuit or complex or intervals or own choice"
     line = "programme: A\nsessions:\n  - session: S\n    exercises:\n      - {exercise: plank, "
     assert said(f"{line}|")["sets"] == "this or work or for"
     assert "this or" not in " ".join(said(f"{line}sets: 3, |").values())
@@ -257,6 +257,21 @@ def test_values_of_the_schema(room: Room, text: str, labels: list[str]) -> None:
 
 def test_weekdays_are_days(room: Room) -> None:
     assert {one.kind for one in room.offers("rotation: [|")} == {"day"}
+
+
+def test_a_time_of_day_is_offered_once_a_day_is_typed(room: Room) -> None:
+    assert "tuesday 05:45" in room.labels("sessions: [{day: tuesday |")
+    assert "tuesday 05:45" not in room.labels("sessions: [{day: |")
+
+
+def test_what_changes_for_all_lines_is_offered_week_by_week(room: Room) -> None:
+    text = PLAN + "everything:\n  2-3: {sets: 2}\n  |"
+    assert [one.insert for one in room.offers(text)] == ["1:", "4:", "5:", "6:"]
+
+
+def test_a_session_takes_the_place_of_another(room: Room) -> None:
+    assert room.labels(PLAN + "  - session: B\n    instead of: |\n") == ["A"]
+    assert room.labels(PLAN + "    instead of: |\n") == []
 
 
 def test_a_programme_starts_on_the_next_monday(room: Room) -> None:
@@ -700,7 +715,7 @@ def test_a_key_and_its_first_value_are_sound(room: Room, name: str, text: str) -
     offers = room.offers(text, name)
     assert offers
     for offer in offers[:40]:
-        if offer.label in ("adjust", "folders", "credit", "our names", "places"):
+        if offer.label in ("adjust", "folders", "credit", "our names", "places", "instead of"):
             continue  # what comes next is for the coach to say
         whole = grown(room, name, applied(text, offer)).replace("|", "")
         assert room.errors(whole, name) <= before, whole

@@ -211,8 +211,8 @@ class ApplicableSchema:
     def _instead(self, present: frozenset[str]) -> dict[str, tuple[str, ...]]:
         """For each key of which one of several must be there, the others; empty once one is there."""
         others: dict[str, tuple[str, ...]] = {}
-        for part in self._any_branch(self._parts):
-            names = dict.fromkeys(self._conditions(part) if "if" in part else ())
+        for part in self._applying(self._parts, "object", present):
+            names = dict.fromkeys(self._conditions(part) if isinstance(part, dict) and "if" in part else ())
             if len(names) > 1 and present.isdisjoint(names):
                 for name in names:
                     others.setdefault(name, tuple(one for one in names if one != name))

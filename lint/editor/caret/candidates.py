@@ -76,3 +76,18 @@ class CandidateScope:
     def rule(self, name: str) -> Rule | None:
         """The rule of a name."""
         return next((rule for rule in self.workspace.rules if rule.name == name), None)
+
+    def last_data(self, path: KeyPath) -> object:
+        """What stood at a path when the text could last be read; None where nothing did."""
+        reviews = (self.snapshot.review, self.snapshot.last_good)
+        readings = (one.reading for one in reviews if one is not None and one.reading is not None)
+        root = next((reading.root for reading in readings if reading.root is not None), None)
+        data: object = root.plain if root is not None else None
+        for step in path:
+            if isinstance(data, dict) and isinstance(step, str):
+                data = data.get(step)
+            elif isinstance(data, list) and isinstance(step, int) and step < len(data):
+                data = data[step]
+            else:
+                return None
+        return data

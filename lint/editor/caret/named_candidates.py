@@ -16,6 +16,7 @@ TYPE_CHECKING = False
 if TYPE_CHECKING:
     from collections.abc import Callable, Iterator
 
+    from ...model.sessions import Block
     from ..documents.answers import CompletionKind
     from .candidates import CandidateScope
     from .context import KeyPath
@@ -109,11 +110,17 @@ def _relative(path: str, folder: str) -> str:
 # Parts of the programme
 
 
-def sessions(scope: CandidateScope) -> Iterator[Candidate]:
-    """Sessions of the programme."""
-    found = list(scope.ledger.programme.sessions()) if scope.ledger is not None else []
-    for name in dict.fromkeys(session.name for session in found):
-        yield Candidate(name, "value", "session")
+def replaceable_sessions(scope: CandidateScope) -> Iterator[Candidate]:
+    """Sessions of the caret's block that another may replace: not its own, nor those that replace one."""
+    block = _block(scope)
+    if scope.ledger is None or block is None:
+        return
+    data = scope.last_data(scope.key_path[:-1])
+    own = data.get("session") if isinstance(data, dict) else None
+    found = (one.name for one in scope.ledger.programme.sessions_of(block) if one.instead_of is None)
+    for name in dict.fromkeys(found):
+        if name != str(own):
+            yield Candidate(name, "value", "session")
 
 
 def sessions_and_lines(scope: CandidateScope) -> Iterator[Candidate]:
@@ -150,18 +157,35 @@ def weeks_left_out(scope: CandidateScope) -> Iterator[Candidate]:
         return
     first = left[0]
     last = next((week for week in left if week + 1 not in left), first)
-    yield Candidate(f"{first}-{last}" if last > first else f"{last}", "key", "weeks left out so far")
+    run = f"{first}-{last}" if last > first else f"{last}"
+    yield Candidate(run, "key", "weeks left out so far", written=run)
+
+
+def weeks_not_named(scope: CandidateScope) -> Iterator[Candidate]:
+    """The weeks of the programme or block that no key beside the caret names, one by one."""
+    present = scope.context.sibling_keys[-1]
+    taken = [run for key in present for run in weeks(key)]
+    if "other" in present:
+        return
+    for week in range(1, min(_weeks_to_cover(scope), MOST_FILES) + 1):
+        if not any(first <= week <= last for first, last in taken):
+            yield Candidate(f"{week}", "key", "week", written=f"{week}")
 
 
 def _weeks_to_cover(scope: CandidateScope) -> int:
     """How many weeks the values by week at the path have to cover."""
-    if scope.ledger is None:
-        return 0
-    programme, path = scope.ledger.programme, scope.key_path
-    if path[0] != "blocks":
-        return programme.weeks
-    at = path[1] if len(path) > 1 and isinstance(path[1], int) else len(programme.blocks)
-    return programme.blocks[at].weeks if at < len(programme.blocks) else 0
+    if scope.ledger is not None and scope.key_path[0] != "blocks":
+        return scope.ledger.programme.weeks
+    block = _block(scope)
+    return block.weeks if block is not None else 0
+
+
+def _block(scope: CandidateScope) -> Block | None:
+    """The block in which the path leads; the first one of a programme whose weeks are all alike."""
+    blocks = scope.ledger.programme.blocks if scope.ledger is not None else ()
+    path = scope.key_path
+    at = 0 if path[0] != "blocks" else path[1] if len(path) > 1 else None
+    return blocks[at] if isinstance(at, int) and at < len(blocks) else None
 
 
 # What is named where
@@ -181,7 +205,7 @@ VALUES: SourceTable = {
         (("adjust", "#", "exercise"), catalogue_candidates.exercises_of_programme),
         (("exercise",), catalogue_candidates.exercises),
         (("exercise", "*"), catalogue_candidates.exercises),
-        (("instead of",), sessions),
+        (("instead of",), replaceable_sessions),
         (("where",), places),
         (("where", "*"), places),
         (("swap",), catalogue_candidates.exercises),
@@ -220,6 +244,8 @@ KEYS: SourceTable = {
     "programme": (
         (("loads",), catalogue_candidates.areas),
         *(((key,), weeks_left_out) for key in sorted(BY_WEEK)),
+        (("^", "everything"), weeks_not_named),
+        (("^", "blocks", "#", "everything"), weeks_not_named),
         *_ATHLETE_KEYS,
     ),
     "athlete": _ATHLETE_KEYS,

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import re
+from functools import lru_cache
 
 from ...wording.words import plain, safe, week_list
 
@@ -21,6 +22,7 @@ MOST_STATEMENTS = 4
 """Statements on different weeks, athletes or lines that are written out one by one."""
 
 
+@lru_cache(maxsize=1024)
 def md(words: str) -> str:
     """A coach's words as Markdown that shows exactly these words, on one line."""
     return _MARKUP.sub(r"\\\g<0>", safe(" ".join(words.split())))

@@ -133,25 +133,10 @@ class _CompletionRequest:
                     after = "" if has_colon else f"{colon}{candidate.value}"
                     yield self.completion(candidate, before, after)
         elif path[:1] != ("shared",) or schema.may_add(present, ()):
-            keys = schema.keys(present, self.last_data(path))
+            keys = schema.keys(present, self.scope(path).last_data(path))
             for key in sorted(keys, key=lambda key: not key.required):
                 colon = ": " if context.in_flow or "scalar" in key.value_types else ":"
                 yield self.completion(_key_candidate(key), before, "" if has_colon else colon)
-
-    def last_data(self, path: KeyPath) -> object:
-        """What stood at a path when the text could last be read; None where nothing did."""
-        reviews = (self.snapshot.review, self.snapshot.last_good)
-        readings = (one.reading for one in reviews if one is not None and one.reading is not None)
-        root = next((reading.root for reading in readings if reading.root is not None), None)
-        data: object = root.plain if root is not None else None
-        for step in path:
-            if isinstance(data, dict) and isinstance(step, str):
-                data = data.get(step)
-            elif isinstance(data, list) and isinstance(step, int) and step < len(data):
-                data = data[step]
-            else:
-                return None
-        return data
 
     # Values
 
@@ -186,6 +171,8 @@ class _CompletionRequest:
             return
         typed = self.scope(path).typed
         for value in schema.values():
+            if not typed and isinstance(value.data, str) and _TIME_OF_DAY.search(value.data):
+                continue  # the day is asked for; its time is for who begins to write one
             candidate = self.value_candidate(value, path)
             if _HAS_NUMBER.search(candidate.name):
                 if not candidate.name.lower().startswith(typed.lower()):
@@ -301,6 +288,7 @@ class _CompletionRequest:
 
 
 _HAS_NUMBER = re.compile(r"[0-9]")
+_TIME_OF_DAY = re.compile(r"^[a-z]+ [0-9]{2}:[0-9]{2}$")
 _SEPARATOR = re.compile(r"[^0-9A-Za-z]+")
 _DATE = re.compile(r"20[0-9]{2}-[0-9]{2}-[0-9]{2}")
 _ANCHOR = re.compile(r"(?<![^\s,\[\]{}])&([^\s,\[\]{}]+)")
