@@ -169,12 +169,14 @@ def rule(
 
 
 def all_rules() -> list[Rule]:
-    """Every rule, by family and name; those of a team's own modules last."""
+    """Every rule, by family and name; those of a team's own modules last, of whatever family they call theirs."""
     rules = import_module("...rules", __package__)
     for module in rules.MODULES:
         import_module(f"...rules.{module}", __package__)
+    order = {family: number for number, family in enumerate(rules.FAMILIES)}
     return sorted(
-        _RULES.values(), key=lambda rule: (rule.foreign, rules.FAMILIES.index(rule.family), rule.name)
+        _RULES.values(),
+        key=lambda rule: (rule.foreign, order.get(rule.family, len(order)), rule.family, rule.name),
     )
 
 
