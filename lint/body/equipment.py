@@ -80,8 +80,13 @@ COMES_WITH: dict[str, tuple[str, ...]] = {
     "rack": ("competition bench",),
     "pull-up bar": RACKS,
     "45-degree bench": (*RACKS, "platform"),
+    "harness": ("sled", "prowler"),
 }
-"""What a piece comes with in most rooms: where there is a rack, there is a bar, and one to hang from."""
+"""What a piece comes with in most rooms: where there is a rack, there is a bar, and one to hang from; a sled
+has something to drag it by."""
+
+HAND_WEIGHTS = {"dumbbell": ("kettlebell", "KB"), "kettlebell": ("dumbbell", "DB")}
+"""Of each, how the other one is called, which does instead."""
 
 
 BESIDE = (
@@ -213,6 +218,11 @@ def in_words(piece: str) -> str:
 def station_named(name: str, stations: Iterable[str]) -> str:
     """The one of a team's ``stations`` that is the piece ``name`` of the catalogue; empty if none is."""
     return next((own for own in stations if _holds([own], name)), "")
+
+
+def weighs_as(piece: str, item: str) -> bool:
+    """Whether an item tells the weights of a piece, and not of what does instead: a dumbbell's of dumbbells."""
+    return _holds([item], piece) and not _means(_said(item), HAND_WEIGHTS.get(piece, ()))
 
 
 def _words(item: str) -> frozenset[str]:

@@ -34,6 +34,11 @@ _LEGS_LIFTED: tuple[Trait, ...] = (("straight legs lifted", ""),)
 _KNEE_LIFTED: tuple[Trait, ...] = (("action", "hip flexion"),)
 _BENT_OVER: tuple[Trait, ...] = (("pattern", "hip hinge"), ("action", "trunk flexion"))
 _TURNED: tuple[Trait, ...] = (("action", "trunk rotation"), ("pattern", "rotation"))
+_PRESSED_BEHIND: tuple[Trait, ...] = (
+    ("called", "behind-the-neck press"),
+    ("called", "behind-the-neck push press"),
+)
+_PULLED_BEHIND: tuple[Trait, ...] = (("called", "behind-the-neck pulldown"),)
 _FROM_THE_FLOOR: tuple[Trait, ...] = (("from the floor", ""),)
 _DEADLIFTED: tuple[Trait, ...] = (("from the floor", "hip hinge"),)
 _ON_THE_TOES: tuple[Trait, ...] = (("action", "plantarflexion"),)
@@ -71,6 +76,9 @@ MOVEMENTS: dict[str, tuple[Trait, ...]] = {
     "arm over the head": _OVERHEAD,
     "arm raise": (("action", "shoulder flexion"), ("action", "shoulder abduction")),
     "press over the head": _PUSHED_OVERHEAD,
+    "press behind the neck": _PRESSED_BEHIND,
+    "pull behind the neck": _PULLED_BEHIND,
+    "behind the neck": (*_PRESSED_BEHIND, *_PULLED_BEHIND),
     "shoulder press": (("pattern", "vertical push"),),
     "press": (("pattern", "vertical push"), ("pattern", "horizontal push")),
     "push": (("pattern", "vertical push"), ("pattern", "horizontal push")),
@@ -160,7 +168,7 @@ MOVEMENTS: dict[str, tuple[Trait, ...]] = {
 """Movements in a coach's words. The names of joint actions are added from the catalogue."""
 
 LEFT_OUT = frozenset(
-    words("a all an any both double hard heavy her his its light loaded my of the their two weighted your")
+    words("a all an any anything both double hard heavy her his its light loaded my of the their two weighted your")
 )
 """Words that no phrase needs: "lowering of both legs" is "leg lower", "heavy squats" are squats."""
 

@@ -171,7 +171,6 @@ class ProgrammeHeader:
             stocks = (*stocks, *self.resources.stocks.get(term.words, ()))
         if not stocks:
             return None
-        from ..body.equipment import station_named
+        from ..body.equipment import weighs_as
 
-        own = station_named(piece, [one.term.words for one in stocks])
-        return next((one for one in stocks if one.term.words == own), None)
+        return next((one for one in stocks if weighs_as(piece, one.term.words)), None)

@@ -169,7 +169,7 @@ def rule(
 
 
 def all_rules() -> list[Rule]:
-    """Every rule, by family and name; those of a team's own modules last, of whatever family they call theirs."""
+    """Every rule, by family and name; those of a team's own modules last, of whatever family."""
     rules = import_module("...rules", __package__)
     for module in rules.MODULES:
         import_module(f"...rules.{module}", __package__)

@@ -125,6 +125,13 @@ def loaded(words: str, exercise: str) -> bool:
             ["deadlift", "sandbag over shoulder"],
             ["good morning", "back squat"],
         ),
+        # behind the neck: only that
+        (
+            "behind the neck pressing",
+            ["behind-the-neck press", "behind-the-neck push press"],
+            ["overhead press", "bench press", "behind-the-neck pulldown"],
+        ),
+        ("anything behind the neck", ["behind-the-neck press", "behind-the-neck pulldown"], ["lat pulldown"]),
         # one word or two
         ("dead-lifting", ["deadlift", "Romanian deadlift", "trap bar deadlift"], ["back squat"]),
         ("pushups", ["push-up", "bench press"], ["overhead press"]),

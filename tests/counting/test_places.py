@@ -170,6 +170,9 @@ sessions:
         ("barbell: {from: 20 kg, step: 2.5 kg}, rack", "back squat", "61 kg", "Write 60 kg or 62.5 kg."),
         ("dumbbells: {pairs: 0}", "dumbbell curl", "2 x 8 kg", "Write a lift that holds one of them."),
         ("dumbbells: {pairs: 1}", "dumbbell curl", "2 x 8 kg", None),
+        ("dumbbells: {up to: 20 kg, step: 2 kg}, kettlebells", "kettlebell deadlift", "24 kg", None),
+        ("dumbbells: {up to: 20 kg, step: 2 kg}, kettlebells", "dumbbell deadlift", "24 kg", "Write 20 kg."),
+        ("dumbbells, kettlebells: [8, 12 kg]", "dumbbell deadlift", "24 kg", None),
     ],
 )
 def test_a_weight_that_is_not_there(held, line, load, change, findings):

@@ -871,6 +871,8 @@ class TestEquipmentMissing:
             ("hip thrust", "bench", 1),
             ("squat, Smith machine", "barbell, rack", 1),
             ("squat, Smith machine", "guided bar", 0),
+            ("sled drag", "sled", 0),
+            ("sled drag", "harness", 1),
         ],
     )
     def test_a_name_takes_the_implement_that_it_states(
