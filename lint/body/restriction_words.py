@@ -168,7 +168,9 @@ MOVEMENTS: dict[str, tuple[Trait, ...]] = {
 """Movements in a coach's words. The names of joint actions are added from the catalogue."""
 
 LEFT_OUT = frozenset(
-    words("a all an any anything both double hard heavy her his its light loaded my of the their two weighted your")
+    words(
+        "a all an any anything both double hard heavy her his its light loaded my of the their two weighted your"
+    )
 )
 """Words that no phrase needs: "lowering of both legs" is "leg lower", "heavy squats" are squats."""
 

@@ -210,14 +210,12 @@ def is_gone(root: str, written: str) -> bool:
 
 def _worse(finding: Finding, entry: Entry) -> Finding:
     """A finding that is on record, but worse than that."""
-    values = {name: getattr(finding, name) for name in Finding.__slots__}
     was = entry.values.get("counted")
     unit = f" {finding.amount.unit}" if finding.amount and was is not None else ""
     words = (
         f"on record with {was:g}{unit}: worse now" if was is not None else "on record with less: worse now"
     )
-    values["related"] = (*finding.related, Related(entry.place, words))
-    return Finding(**values)
+    return finding.but(related=(*finding.related, Related(entry.place, words)))
 
 
 def read_record(file: SourceFile, read: Callable[[SourceFile], Reading]) -> Record:

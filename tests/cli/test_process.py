@@ -137,6 +137,11 @@ def waits(ledger: Ledger, limits: Limits):
 '''
 
 
+def _heeds_the_keyboard() -> None:
+    """As in a terminal: what a shell starts in the background hears no stop."""
+    signal.signal(signal.SIGINT, signal.SIG_DFL)
+
+
 class TestStopFromTheKeyboard:
     """Neither needs a clock: the command itself cannot go on before the stop has reached it."""
 
@@ -150,6 +155,7 @@ class TestStopFromTheKeyboard:
             stdout=subprocess.PIPE,
             stderr=subprocess.PIPE,
             text=True,
+            preexec_fn=_heeds_the_keyboard,
         ) as process:
             assert process.stdout is not None
             first = process.stdout.readline()

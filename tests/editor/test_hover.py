@@ -619,7 +619,10 @@ team rules: [{rule: team-curls, weekly sets of: hamstrings, in: knee flexion, at
             "hypertrophy",
             "**goal**: What the programme is after: hypertrophy, strength, power, muscular endurance or general health.",
         ),
-        ("body mass", "**body mass**: Body mass with its unit, like 72 kg."),
+        (
+            "body mass",
+            "**body mass**: Body mass with its unit, like 72 kg: 10 to 500 kg, or 23 to 1100 lb.",
+        ),
         ("tested", "**tested**: Day of the test."),
     ],
 )
