@@ -221,7 +221,7 @@ def station_named(name: str, stations: Iterable[str]) -> str:
 
 
 def weighs_as(piece: str, item: str) -> bool:
-    """Whether an item tells the weights of a piece, and not of what does instead: a dumbbell's of dumbbells."""
+    """Whether an item tells the weights of a piece, and not only of what does instead."""
     return _holds([item], piece) and not _means(_said(item), HAND_WEIGHTS.get(piece, ()))
 
 
