@@ -169,7 +169,8 @@ MOVEMENTS: dict[str, tuple[Trait, ...]] = {
 
 LEFT_OUT = frozenset(
     words(
-        "a all an any anything both double hard heavy her his its light loaded my of the their two weighted your"
+        "a all an any anything both double hard heavy her his its light loaded my of the their two"
+        " weighted your"
     )
 )
 """Words that no phrase needs: "lowering of both legs" is "leg lower", "heavy squats" are squats."""
