@@ -10,6 +10,7 @@ from math import floor
 
 from ..body.equipment import USUAL_STEPS, USUAL_STEPS_LB
 from ..model.quantities import KG_PER_LB, Range
+from .load_shares import of_other_lift
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -24,8 +25,14 @@ BAR = {"kg": 20.0, "lb": 45.0}
 PLATES = {"kg": (25.0, 20.0, 15.0, 10.0, 5.0, 2.5, 1.25, 0.5, 0.25), "lb": (45.0, 35.0, 25.0, 10.0, 5.0, 2.5)}
 """Plates in use (common practice, no source)."""
 
-SETTABLE = ("mass", "bodyweight", "share", "percent")
+OF_BEST = ("percent", "rm share")
+"""Kinds of load that are a share of the lift's own best."""
+
+SETTABLE = ("mass", "bodyweight", "share", "lift", *OF_BEST)
 """Kinds of load that come to a weight."""
+
+IN_HANDS = ("dumbbell", "kettlebell")
+"""Implements of which nobody can say how many share the kilograms of another lift."""
 
 
 class Loading:
@@ -68,8 +75,10 @@ def loading(group: SetGroup, steps: Mapping[str, float]) -> Loading | None:
     load = group.work.load
     if load is None or load.kind not in SETTABLE:
         return None
-    if load.kind == "percent":
-        return _from_best(group, load, steps)
+    if load.kind in OF_BEST:
+        return _from_best(group, steps)
+    if load.kind == "lift":
+        return _from_another(group, load, steps)
     if load.kind == "share":
         return _from_body_mass(group, load, steps)
     unit = load.unit or "kg"
@@ -77,17 +86,34 @@ def loading(group: SetGroup, steps: Mapping[str, float]) -> Loading | None:
     return Loading(values, unit, load.pieces, added=load.kind == "bodyweight")
 
 
-def _from_best(group: SetGroup, load: Load, steps: Mapping[str, float]) -> Loading | None:
-    strongest = group.strongest
-    if strongest is None:
+def _from_best(group: SetGroup, steps: Mapping[str, float]) -> Loading | None:
+    strongest, percents = group.strongest, group.percents
+    if strongest is None or not percents:
         return None
     best = strongest[0]
-    whole = [group.kilograms_at(value) for value in load.values]
+    whole = [group.kilograms_at(percent) for percent in percents]
     unit, pieces = best.load.unit or "kg", best.load.pieces
     return _rounded(
         [_in_unit(one * (1 / pieces), unit) for one in whole if one is not None],
         unit,
         pieces,
+        _step(group, unit, steps),
+        added=best.load.kind == "bodyweight",
+        estimated=best.reps > 1,
+    )
+
+
+def _from_another(group: SetGroup, load: Load, steps: Mapping[str, float]) -> Loading | None:
+    """A share of another lift, ``77 % of squat``, if its best is on file."""
+    other = of_other_lift(group.programme, load.whole)
+    if other is None or group.implement in IN_HANDS:
+        return None
+    best = other[0]
+    unit = best.load.unit or "kg"
+    return _rounded(
+        [_in_unit(one, unit) for one in group.kilograms],
+        unit,
+        1,
         _step(group, unit, steps),
         added=best.load.kind == "bodyweight",
         estimated=best.reps > 1,

@@ -47,10 +47,35 @@ BY_HAND = [
     ("goblet squat", "75 %", "goblet squat: 30 kg", ["22"], 1, "kg"),  # 22.5, a dumbbell by 2
     ("kettlebell swing", "60 %", "kettlebell swing: 32 kg", ["16"], 1, "kg"),  # 19.2, by 4
     ("leg press", "65 %", "leg press: 81 kg", ["52"], 1, "kg"),  # 52.65, a stack: to whole kilograms
+    ("front squat", "77 % of back squat", "back squat: 142.5 kg", ["107.5"], 1, "kg"),  # 109.725
+    ("clean pull", "100/105 % of clean", "clean: 97 kg", ["95", "100"], 1, "kg"),  # 97 and 101.85
+    ("bench press", "90 % of 3RM", "bench press: {load: 100 kg, reps: 3}", ["90"], 1, "kg"),  # to the point
     ("back squat", "100 kg", "", ["100"], 1, "kg"),  # as written
     ("back squat", "61.3 kg", "", ["61.3"], 1, "kg"),  # as written, be it settable or not
     ("farmer's carry", "2 x 70 lb", "", ["70"], 2, "lb"),
 ]
+
+
+def test_a_working_best_is_what_the_share_is_of(programme: Counted) -> None:
+    text = (
+        "programme: A\nworking best: 90 %\nathlete: {name: Bo, best lifts: {back squat: 150 kg}}\n"
+        "sessions: [{session: A, exercises: [{exercise: back squat, sets: 3, reps: 5, load: 80 %}]}]\n"
+    )
+    (group,) = programme(text).weeks[0].visits[0].own
+    found = loading(group, {})
+    assert found is not None
+    assert [str(one) for one in found.values] == ["107.5"]  # 80 % of 135 is 108
+
+
+@pytest.mark.parametrize("best", ["", "bench press: 100 kg"])
+def test_a_share_of_a_lift_that_is_not_on_file_is_no_weight(
+    loaded: Callable[..., Loading | None], best: str
+) -> None:
+    assert loaded("front squat", "77 % of back squat", best) is None
+
+
+def test_a_share_of_another_lift_is_not_dealt_out_to_hands(loaded: Callable[..., Loading | None]) -> None:
+    assert loaded("dumbbell bench press", "50 % of bench press", "bench press: 100 kg") is None
 
 
 @pytest.mark.parametrize(("exercise", "load", "best", "values", "pieces", "unit"), BY_HAND)
