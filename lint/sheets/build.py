@@ -166,6 +166,14 @@ def _day(ledger: Ledger, week: Week, day: int) -> SheetDay:
     return SheetDay(f"{weekday} {long_date(on)}", f"{weekday[:3]} {short_date(on)}", weekday, on)
 
 
+def _when_and_where(ledger: Ledger, week: Week, visit: Visit) -> SheetDay:
+    """The day of a visit, with its hour and its place where they are written."""
+    day, hour = _day(ledger, week, visit.day), visit.session.hours.get(visit.day)
+    clock = f", {int(hour)}:{round(hour % 1 * 60):02}" if hour is not None else ""
+    place = f", at {safe(visit.at)}" if visit.at else ""
+    return SheetDay(f"{day.words}{clock}{place}", day.short, day.weekday, day.date)
+
+
 def _plan(
     ledger: Ledger, week: Week, numbers: Mapping[Visit, int]
 ) -> Iterator[tuple[str, tuple[Entry, ...]]]:
@@ -193,7 +201,7 @@ def _session(ledger: Ledger, week: Week, visits: list[Visit], manner: _Manner) -
     session = visits[0].session
     return SheetSession(
         safe(session.name) or "Session",
-        tuple(_day(ledger, week, visit.day) for visit in visits),
+        tuple(_when_and_where(ledger, week, visit) for visit in visits),
         tuple(_items(visits[0], manner)),
         preparation=safe(", ".join(term.words for term in session.preparation)),
         note=manner.told(session.note),

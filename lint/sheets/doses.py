@@ -209,6 +209,8 @@ def _extra(group: SetGroup) -> Iterable[str]:
     if line.every is not None:
         lasts = f" for {spoken(line.lasts)}" if line.lasts is not None else ""
         yield f"a set every {spoken(line.every)}{lasts}"
+    if line.rest_after is not None:
+        yield f"then {spoken(line.rest_after)} before the next exercise"
     if line.cluster_rest is not None:
         yield f"{spoken(line.cluster_rest)} of rest within a set"
     if work.reps is not None and work.reps.sets and work.reps.open_last:

@@ -205,6 +205,23 @@ def test_a_session_of_several_days_is_one_page(folder: Folder) -> None:
     assert [day.date for day in session.days] == [date(2026, 11, 30), date(2026, 12, 4)]
 
 
+def test_hour_place_and_rest_before_the_next_exercise(folder: Folder) -> None:
+    sheet = folder.sheet(
+        "programme: P\nstarts: 2026-11-30\nweeks: 2\nwhere: {2: hotel}\nathlete: {name: Bo}\n"
+        "sessions:\n  - session: A\n    days: [monday 05:45, friday]\n    exercises:\n"
+        "      - {exercise: plank, sets: 3, hold: 20 s, rest after: 3 min}\n"
+    )
+    days = [day.words for week in sheet.weeks for session in week.sessions for day in session.days]
+    assert days == [
+        "Monday 30 November 2026, 5:45",
+        "Friday 4 December 2026",
+        "Monday 7 December 2026, 5:45, at hotel",
+        "Friday 11 December 2026, at hotel",
+    ]
+    (dose,) = sheet.weeks[0].sessions[0].lines[0].doses
+    assert "then 3 min before the next exercise" in dose.extra
+
+
 def test_one_week_alone(folder: Folder) -> None:
     (week,) = folder.sheet(DATED, week=2).weeks
     assert week.words.startswith("Week 2 of 3")
