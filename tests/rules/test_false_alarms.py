@@ -217,12 +217,12 @@ class TestTheDayBeforeAMatch:
         [
             ("friday", 9, ", load: 85 %", "warning"),
             ("friday", 8, ", rir: 1", "warning"),
-            ("friday", 7, ", load: 85 %", "note"),
+            ("friday", 4, ", load: 85 %", "warning"),
             ("friday", 9, "", "note"),  # how hard, nobody says
             ("thursday", 9, ", load: 85 %", "note"),
         ],
     )
-    def test_many_heavy_sets_block(
+    def test_heavy_sets_on_the_eve_block(
         self, findings: Findings, day: str, sets: int, load: str, severity: str
     ) -> None:
         text = (
