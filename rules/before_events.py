@@ -65,7 +65,8 @@ def legs_heavy_before_event(ledger: Ledger, limits: Limits) -> Iterator[DraftFin
     Counts direct sets for quadriceps, hamstrings and gluteals that are heavy: below 8 repetitions with at
     most 3 in reserve, 8 or more with at most 2; sets whose effort is unknown count below 8 repetitions. Wants
     fewer than 4 of them on each of the two days before a dated event, or an activity that is called a match
-    or race. A warning on the day before, if effort or load is written for half of them, else a note. The eve of an activity that loads the legs high is left to sessions-too-close.
+    or race. A warning on the day before, if effort or load is written for half of them, else a note. The eve
+    of an activity that loads the legs high is left to sessions-too-close.
 
     Flags:
         programme: Match week
