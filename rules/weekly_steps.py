@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from functools import lru_cache
+
 from ..lint.counting.change import slip_in, weeks_of_lines
 from ..lint.counting.set_group import WITH_BODY
 from ..lint.engine.limits import Condition, Option
@@ -62,7 +64,6 @@ STEPS = (
 
 KETTLEBELLS, DUMBBELLS = ("kettlebell", "kettlebells", "KB"), ("dumbbell", "dumbbells", "DB")
 """Words for what an athlete has to hold in one hand."""
-
 
 VARIANTS = (
     ("tempo", "slow", "slowly", "eccentric", "eccentrics", "negative", "negatives"),
@@ -229,32 +230,38 @@ def load_step_large(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
 
 def _large_steps(weeks: tuple[Week, ...], limits: Limits) -> list[tuple[Step, SetGroup, int]]:
     """Steps that are too large, each with its entry and the number of its week."""
-    earlier: dict[object, dict[SetGroup, None]] = {}
+    earlier: dict[object, dict[SetGroup, tuple[bool, ...]]] = {}
     slips: set[object] = set()  # of the week before: what should stand there, nobody knows
     large = []
     for week in weeks:
         lifts = week.lifts()
         for name, entries in lifts.items():
             known = earlier.setdefault(name, {})
-            so_far: list[SetGroup] = []  # what went up within the week went up in steps, too
+            so_far = dict(known)  # what went up within the week went up in steps, too
             for entry in entries:
-                is_judged = known and entry not in known and name not in slips and not _is_test(week, entry)
-                alike = [one for one in (*known, *so_far) if is_judged and _variant(one) == _variant(entry)]
-                step = step_between(entry, alike, limits)
-                if step is not None and not _follows_its_line(entry, alike, limits):
-                    large.append((step, entry, week.number))
-                so_far.append(entry)
-        for name, entries in lifts.items() if not week.is_deload else ():
-            earlier[name].update(dict.fromkeys(entries))
+                variant = known[entry] if entry in known else _variant(entry)
+                is_new = known and entry not in known and name not in slips
+                if is_new and entry.measured and not _is_test(week, entry):
+                    alike = [one for one, other in so_far.items() if other == variant]
+                    step = step_between(entry, alike, limits)
+                    if step and not _follows_its_line(entry, alike, limits):
+                        large.append((step, entry, week.number))
+                so_far[entry] = variant
+            if not week.is_deload:
+                earlier[name] = so_far
         slips = {entry.exercise for _, entry in week.entries() if not entry.meant}
     return large
 
 
 def _variant(entry: SetGroup) -> tuple[bool, ...]:
     """How an entry's lift is done, by its name and tempo: a paused squat is no earlier form of a squat."""
-    is_slow = any(phase is not None and phase >= SLOW for phase in entry.work.tempo or ())
-    said = [says(words, entry.name) for words in VARIANTS]
-    return (said[0] or is_slow, *said[1:])
+    slow, *others = _said_of(entry.name)
+    return (slow or any(phase and phase >= SLOW for phase in entry.work.tempo or ()), *others)
+
+
+@lru_cache(maxsize=4000)
+def _said_of(name: str) -> tuple[bool, ...]:
+    return tuple(says(words, name) for words in VARIANTS)
 
 
 def _follows_its_line(entry: SetGroup, earlier: Iterable[SetGroup], limits: Limits) -> bool:
