@@ -93,8 +93,8 @@ def pull_or_push_missing(week: Week, ledger: Ledger, limits: Limits) -> Iterator
         return
     goals = (*BUILDING, "general health")
     block = ledger.judged_with(week)
-    lines = counted_lines(block.for_actions(PRESSES_AND_PULLS, hard=True))
-    if len(lines) < 2 and not (week.block.focus or week.programme.focus or week.programme.priority):
+    in_focus = week.block.focus or week.programme.focus or week.programme.priority
+    if not in_focus and block.for_actions(PRESSES_AND_PULLS, hard=True).from_one_line():
         return
     missing = [
         direction

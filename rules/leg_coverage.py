@@ -175,11 +175,10 @@ def _legs_lack(week: Week, ledger: Ledger, action: str, goals: Collection[str] =
     if not week.is_typical() or not week.builds("hamstrings", goals):
         return False
     block = ledger.judged_with(week)
-    lines = counted_lines(block.for_actions(LEG_WORK, hard=True))
     in_focus = week.block.focus or week.programme.focus or week.programme.priority
     return (
         bool(week.turn().tally.for_actions(LEG_WORK, hard=True))
-        and (len(lines) > 1 or bool(in_focus))
+        and (bool(in_focus) or not block.for_actions(LEG_WORK, hard=True).from_one_line())
         and not (block.for_actions((action,)) or block.leaves_open(actions=(action,)))
     )
 

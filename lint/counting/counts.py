@@ -93,6 +93,10 @@ class Count:
             found[line] = found[line] + part.sets if line in found else part.sets
         return found
 
+    def from_one_line(self) -> bool:
+        """Whether no more than one prescription brings sets."""
+        return len({part.entry.prescription for part in self.parts if part.sets.high}) < 2
+
     def days(self) -> list[int]:
         """The numbers of the days it falls on, in order and once each."""
         return sorted({part.visit.day for part in self.parts if part.visit.day and part.sets.high})
