@@ -125,7 +125,7 @@ def seen(window: str, found: list[dict], installed: Path, folder: Path, screens:
         "screens": str(screens / "vscode"),
     }
     command = ["node", str(HERE / "vscode" / "drive.mjs"), json.dumps(told)]
-    done = subprocess.run(command, stdout=subprocess.PIPE, encoding="utf-8", check=False, timeout=600)
+    done = subprocess.run(command, stdout=subprocess.PIPE, encoding="utf-8", check=False, timeout=1200)
     seen = json.loads(done.stdout)
     (screens / "vscode" / "seen.json").write_text(
         json.dumps(seen, indent=2, ensure_ascii=False), encoding="utf-8"
