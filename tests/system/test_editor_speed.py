@@ -1,6 +1,6 @@
 """The editor's speed, by the means of the benchmark: bounds that a busy machine keeps and a step back does not.
 
-A review that began anew at every change would take twice as long as is allowed here, a server that imported all
+A review that began anew at every change would take longer than is allowed here, a server that imported all
 that it may ever need as well.
 """
 
@@ -14,8 +14,10 @@ import pytest
 
 from spotline.tests.benchmark_editor import LIMIT, LINES, START_LIMIT, Times, changes, starts
 
-BUSY = 1.4
-"""How much more a busy machine may take than the benchmark demands: two processes wait for it, one is compared."""
+BUSY = 2.0
+"""How much more a busy machine may take than the benchmark demands: two processes wait for it, one is compared.
+
+A review of all at each key takes more than three times the demand, and fails even so."""
 
 
 @pytest.fixture(autouse=True)
