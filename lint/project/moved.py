@@ -4,6 +4,8 @@ from __future__ import annotations
 
 import os
 import re
+from contextlib import suppress
+from functools import partial
 
 from ..findings.finding import Edit, Finding
 from ..syntax import builder
@@ -15,7 +17,7 @@ from .workspace import MISSING
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
-    from collections.abc import Iterator
+    from collections.abc import Iterable
 
     from ..model.athlete import Athlete
     from ..syntax.tree import Reading
@@ -46,7 +48,11 @@ def _edits(workspace: Workspace, programme: SourceFile, term: Term, gone: Source
     It is certain where git says that the file was renamed and the name of the athlete in it is the same, or
     where only the case of the path differs. A file of that name elsewhere may be another person's.
     """
-    certain = _with_slashes(workspace, programme, term) or _in_other_case(gone) or _renamed(workspace, gone)
+    certain = (
+        _with_slashes(workspace, programme, term)
+        or workspace.answer(("other case", gone.real), partial(_in_other_case, workspace, gone))
+        or _renamed(workspace, gone)
+    )
     if certain:
         return (_edit(programme, term, certain, certain=True),)
     return tuple(
@@ -74,19 +80,27 @@ def _with_slashes(workspace: Workspace, programme: SourceFile, term: Term) -> st
     return meant.real if inside and workspace.overlay.is_file(meant) else ""
 
 
-def _in_other_case(gone: SourceFile) -> str:
+def _in_other_case(workspace: Workspace, gone: SourceFile) -> str:
     """The one path that differs in case alone; empty where there is none, or more than one."""
+    opened = workspace.overlay.opened()
     found = [gone.root]
     for part in os.path.relpath(gone.real, gone.root).split(os.sep):
-        found = [os.path.join(above, name) for above in found for name in _names(above) if _same(name, part)]
-    return found[0] if len(found) == 1 and os.path.isfile(found[0]) else ""
+        found = [
+            os.path.join(above, name)
+            for above in found
+            for name in _names(above, opened)
+            if _same(name, part)
+        ]
+    is_one = len(found) == 1 and (found[0] in opened or os.path.isfile(found[0]))
+    return found[0] if is_one else ""
 
 
-def _names(folder: str) -> list[str]:
-    try:
-        return os.listdir(folder)
-    except OSError:
-        return []
+def _names(folder: str, opened: Iterable[str]) -> set[str]:
+    """The names in a folder, on the disk and among the texts that are open."""
+    names = {os.path.basename(path) for path in opened if os.path.dirname(path) == folder}
+    with suppress(OSError):
+        names.update(os.listdir(folder))
+    return names
 
 
 def _same(one: str, other: str) -> bool:
@@ -126,13 +140,21 @@ def _name_in(reading: Reading) -> str:
     return name if isinstance(name, str) else ""
 
 
-def _of_the_same_name(workspace: Workspace, programme: SourceFile, gone: SourceFile) -> Iterator[str]:
+def _of_the_same_name(workspace: Workspace, programme: SourceFile, gone: SourceFile) -> list[str]:
     """Athlete files of the repository with the same name in other folders (real paths), three at most."""
     if not repository.is_marked(programme.root):
-        return
-    if workspace.athlete_files is None:
-        found = searched(workspace, repository.shown(programme.root))
-        workspace.athlete_files = [file.real for file in found if file.kind == "athlete"]
+        return []
+    files = workspace.answer(("athletes", programme.root), partial(_athletes, workspace, programme.root))
     name = os.path.basename(gone.real)
-    alike = [real for real in workspace.athlete_files if _same(os.path.basename(real), name)]
-    yield from sorted(alike)[:3]
+    return [real for real in files if _same(os.path.basename(real), name)][:3]
+
+
+def _athletes(workspace: Workspace, root: str) -> list[str]:
+    """The athlete files of a repository, on the disk and among the texts that are open (real paths)."""
+    found = {file.real for file in searched(workspace, repository.shown(root)) if file.kind == "athlete"}
+    found.update(
+        path
+        for path in workspace.overlay.opened()
+        if repository.kind_of(path) == "athlete" and repository.is_inside(root, path)
+    )
+    return sorted(found)

@@ -17,8 +17,9 @@ from .overlay import Overlay
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
-    from collections.abc import Iterator
+    from collections.abc import Callable, Iterator
     from datetime import date
+    from typing import Any, TypeVar
 
     from ..counting.ledger import Ledger
     from ..engine.registry import Rule
@@ -30,6 +31,7 @@ if TYPE_CHECKING:
     from .listing import Listing
     from .overlay import FileVersion
 
+    T = TypeVar("T")
 
 MISSING = "athlete-missing"
 """What is found where a programme names an athlete file that is not there."""
@@ -44,7 +46,6 @@ class Workspace:
     counted but not reviewed. ``listing`` stands in for searches of the disk below its root, where git was
     asked; ``renamed`` are files that git knows to be renamed, old and new real path. Git is asked for these
     only where ``asks_git`` is set; ``not_in_git`` are real paths of files that a commit would lack.
-    ``athlete_files`` are those of a repository, once they were looked for.
     """
 
     def __init__(
@@ -66,9 +67,9 @@ class Workspace:
         self.renamed: dict[str, str] = {}
         self.asks_git = asks_git
         self.not_in_git: set[str] = set()
-        self.athlete_files: list[str] | None = None
         self._states: dict[SourceFile, IncrementalState] | None = {} if incremental else None
         self._dependencies: dict[SourceFile, FileVersion] = {}
+        self._answers: dict[tuple[str, str], tuple[Callable[[], Any], Any]] = {}
         self._named: dict[SourceFile, tuple[FileVersion, tuple[str, ...]]] = {}
         self._settings: dict[str, tuple[SourceFile, Team]] = {}
         self._teams: dict[str, Team] = {}
@@ -85,9 +86,18 @@ class Workspace:
         if file not in self._dependencies:
             self._dependencies[file] = self.overlay.version(file)
 
+    def answer(self, question: tuple[str, str], search: Callable[[], T]) -> T:
+        """What a search of folders finds, made once; as soon as it finds another, the workspace is stale."""
+        if question not in self._answers:
+            self._answers[question] = search, search()
+        found: T = self._answers[question][1]
+        return found
+
     def stale(self) -> bool:
         """Whether a file that reviews depend on has changed: time for a new workspace."""
-        return any(self.overlay.version(file) != version for file, version in self._dependencies.items())
+        return any(
+            self.overlay.version(file) != version for file, version in self._dependencies.items()
+        ) or any(search() != found for search, found in self._answers.values())
 
     def state_of(self, file: SourceFile) -> IncrementalState:
         """What the last review of a programme, shown by this very name, has left to the next one."""

@@ -302,3 +302,34 @@ def test_a_windows_drive_is_a_folder_of_no_consequence_elsewhere(team: Team) -> 
         snapshot = team.documents.snapshot(uri)
         assert snapshot is not None
         assert "athlete-missing" in rules(snapshot)
+
+
+def _advice(snapshot: Snapshot, rule: str) -> str:
+    return next(one.change for one in snapshot.review.findings if one.rule == rule)
+
+
+@pytest.mark.parametrize(
+    ("moved_to", "advice"),
+    [
+        ("squad/orla.athlete.yaml", "Did you mean squad/orla.athlete.yaml?"),
+        ("Orla.athlete.yaml", "Write Orla"),
+    ],
+)
+@pytest.mark.parametrize("is_open", [True, False])
+def test_where_a_missing_athlete_may_be_follows_the_files(
+    team: Team, moved_to: str, advice: str, is_open: bool
+) -> None:
+    (team.folder / "squad").mkdir()
+    assert "Correct the path" in _advice(team.open("plan.programme.yaml", PLAN), "athlete-missing")
+    if is_open:
+        team.open(moved_to, ATHLETE)
+    else:
+        team.write(moved_to, ATHLETE)
+        team.documents.check_disk()
+    assert advice in _advice(team.snapshot("plan.programme.yaml"), "athlete-missing")
+    if is_open:
+        team.documents.close(team.uri(moved_to))
+    else:
+        (team.folder / moved_to).unlink()
+        team.documents.check_disk()
+    assert "Correct the path" in _advice(team.snapshot("plan.programme.yaml"), "athlete-missing")
