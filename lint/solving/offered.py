@@ -1,0 +1,141 @@
+"""Steps that a finding offers itself, as far as they are no facts, no intent and no heavier load; other days."""
+
+from __future__ import annotations
+
+import re
+
+from ..model.naming import day_name
+from ..remedies.days import moved
+from ..syntax.enclosing import way_to
+from ..syntax.numbers import NUMBER
+from .amounts import price
+from .exercises import added, exchanged
+from .judge import with_spans
+from .steps import PRICE, Step, spans_of
+
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from collections.abc import Iterator
+
+    from ..counting.week import Week
+    from ..findings.finding import Edit
+    from .judge import Seen, Spans
+    from .lines import Held, Line, Plan
+
+VALUES = ("reps", "rir", "rpe", "rest", "rest after", "tempo", "hold", "load", "sets", "side")
+"""Keys of a line whose values may be written anew: none holds a fact of the athlete, a date or a ban."""
+
+HARDER_DOWN, HARDER_UP = ("rir", "rest"), ("reps", "rpe", "hold", "sets")
+"""Keys whose lower, or higher, numbers mean more or harder work."""
+
+
+def offered(plan: Plan, seen: Seen) -> Iterator[Step]:
+    """What a finding offers: lines added, exercises swapped, values, other days, another order."""
+    for edit in seen.finding.edits:
+        if any(part.place.text is not plan.text for part in edit.parts):
+            continue
+        spans = spans_of(edit, plan.line_end)
+        names = re.findall(r"\bexercise: ([^,}\r\n]+)", edit.words) if edit.place.start == edit.place.end else []
+        if names and len(edit.parts) == 1 and len(names) == 1:
+            yield from _adding(plan, edit, names[0])
+        elif _is_permuted(plan, spans):
+            yield from _ordering(plan, spans, edit)
+        else:
+            yield from _writing(plan, edit, spans)
+
+
+def _adding(plan: Plan, edit: Edit, name: str) -> Iterator[Step]:
+    exercise = plan.header.known.exercise(name)
+    held = next((one for one in reversed(plan.sessions) if one.start <= edit.place.start), None)
+    if exercise is not None and held is not None:
+        yield from added(plan, held, exercise)
+
+
+def _is_permuted(plan: Plan, spans: Spans) -> bool:
+    """Whether an edit only puts lines in another order."""
+    content = plan.text.content
+    if len(spans) < 2 or not any("\n" in words or words.startswith("{") for _, _, words in spans):
+        return False
+    before, after = content.splitlines(), with_spans(content, spans).splitlines()
+    return before != after and sorted(before) == sorted(after)
+
+
+def _ordering(plan: Plan, spans: Spans, edit: Edit) -> Iterator[Step]:
+    lines = [line for start, end, _ in spans for line in plan.lines if start <= line.start < max(end, start + 1)]
+    if all(plan.may_touch(line) for line in lines):
+        yield Step("order", spans, edit.label, [line.start for line in lines], (PRICE["order"], 0, 0))
+
+
+def _writing(plan: Plan, edit: Edit, spans: Spans) -> Iterator[Step]:
+    """Values of one or more lines; a swap is made anew, with all that belongs to the exercise."""
+    keys: list[str] = []
+    touched: list[Line] = []
+    harder = False
+    for part in edit.parts:
+        steps = way_to(part.place)
+        line = plan.line_at(part.place.start) or plan.line_at(part.place.start - 1)
+        added_key = re.match(r"[\s,]*([a-z ]+): ", part.words) if part.place.start == part.place.end else None
+        key = added_key[1] if added_key else next((str(one.key) for one in steps if one.key in (*VALUES, "exercise")), "")
+        if line is None or not key or not plan.may_touch(line) or (not part.words and key not in ("rir", "rpe")):
+            return
+        if key == "load" and not _is_lighter(part):
+            return
+        harder = harder or (not added_key and _is_harder(key, part))
+        keys.append(key)
+        touched.append(line)
+    if keys == ["exercise"]:
+        exercise = plan.header.known.exercise(edit.words)
+        if exercise is not None:
+            yield from exchanged(plan, touched[0], exercise)
+        return
+    if "exercise" in keys or not set(keys) <= set(VALUES):
+        return
+    if harder and any(plan.obstacle(line.exercise) for line in touched):
+        return
+    cost = sum(price("value", line) for line in {line.start: line for line in touched}.values())
+    touches = {line.start for line in touched}
+    label = f"{edit.label} ({touched[0].name}, {touched[0].session.name})"
+    yield Step("value", spans, label, touches, (cost, 0, 0), adds_work=harder)
+
+
+def _numbers(words: str) -> tuple[list[float], str]:
+    """The numbers of some words, and the words without them."""
+    return [float(one) for one in NUMBER.findall(words)], " ".join(NUMBER.sub("", words).split())
+
+
+def _is_lighter(part: Edit) -> bool:
+    """Whether a load is written that is surely lighter: in the same words, with no larger number."""
+    (was, words), (now, others) = _numbers(part.place.excerpt), _numbers(part.words)
+    same = words.replace(" ", "") == others.replace(" ", "")
+    return bool(now) and same and max(now) < max(was, default=0) and min(now) <= min(was, default=0)
+
+
+def _is_harder(key: str, part: Edit) -> bool:
+    (was, _), (now, _) = _numbers(part.place.excerpt), _numbers(part.words)
+    if not was or not now:
+        return True
+    return min(now) < min(was) if key in HARDER_DOWN else max(now) > max(was) if key in HARDER_UP else False
+
+
+def other_days(plan: Plan, held: Held) -> Iterator[Step]:
+    """The session on another day, one that is free and on which everybody trains."""
+    starts = plan.header.starts
+    taken = {day for one in plan.sessions for day in one.days}
+    taken |= {day for ledger in plan.ledgers for week in ledger.weeks for day in _days_busy(week)}
+    if len(held.days) != 1 or 0 in held.days or plan.is_kept(held.session.name):
+        return
+    day = next(iter(held.days))
+    listed = [one.athlete.days for one in plan.ledgers if one.athlete and isinstance(one.athlete.days, tuple)]
+    for number in sorted(set(range(1, 8)) - taken, key=lambda one: (abs(one - day), one)):
+        name = day_name(starts, number)
+        if any(name.lower() not in days for days in listed):
+            continue
+        for edit in moved(held.session, day_name(starts, day), name):
+            label = f"{held.session.name} moved to {name}"
+            spans = spans_of(edit, plan.line_end)
+            yield Step("move", spans, label, [held.start], (PRICE["move"] + abs(number - day), 0, 0))
+
+
+def _days_busy(week: Week) -> list[int]:
+    """The days on which something else than training stands in the diary."""
+    return [day for activity in week.block.activities for day in activity.days]
