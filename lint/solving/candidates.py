@@ -8,7 +8,7 @@ from .offered import offered, other_days
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
-    from collections.abc import Iterator
+    from collections.abc import Iterable, Iterator
 
     from .judge import Seen
     from .lines import Held, Line, Plan
@@ -16,6 +16,8 @@ if TYPE_CHECKING:
 
 LINEAR = ("sets", "min")
 """Units of numbers that change in equal steps with the sets of a line."""
+
+TINY = 1e-6
 
 
 class Candidates:
@@ -32,42 +34,71 @@ class Candidates:
         self.steps = sorted(found.values(), key=lambda one: (one.cost, one.key))
         self._gains = _gains(plan, seen)
 
-    def enough(self, steps: Iterator[Step] | tuple[Step, ...]) -> bool:
+    def enough(self, steps: Iterable[Step]) -> bool:
         """Whether steps may bring the number of the finding to what is wanted."""
-        if self._gains is None:
+        gains = self._gains
+        if gains is None:
             return True
-        return sum(map(self._gain, steps)) >= self._seen.apart - 1e-6
-
-    def _gain(self, step: Step) -> float:
-        assert self._gains is not None
-        if step.kind in ("sets", "drop", "swap") and step.line >= 0:
-            a_set, whole = self._gains.get(step.line, (0.0, 0.0))
-            if step.kind == "sets":
-                return -a_set * step.by
-            return whole
-        return 0.0 if step.kind in ("add", "order") else self._seen.apart
+        return sum(gains.of(step) for step in steps) >= self._seen.apart - TINY
 
 
-def _gains(plan: Plan, seen: Seen) -> dict[int, tuple[float, float]] | None:
-    """How far one set less, and all of its sets less, of each line bring down what a finding counted.
+class Gains:
+    """By how much steps bring a number nearer to what is wanted, at most.
 
-    None where it speaks of no sets or minutes above a limit, or of two numbers at a time.
+    ``by_line`` holds, for a line, what one set and what all of its sets bring; ``a_set`` is what a set of a new
+    line brings. ``over`` says that less is wanted. ``others`` is what any other step may bring.
     """
-    if not seen.over or seen.unit not in LINEAR or any(one.aside for one in seen.levers):
+
+    __slots__ = ("a_set", "by_line", "others", "over")
+
+    def __init__(
+        self, by_line: dict[int, tuple[float, float]], others: float, *, over: bool, a_set: float = 0
+    ) -> None:
+        self.by_line = by_line
+        self.others = others
+        self.over = over
+        self.a_set = a_set
+
+    def of(self, step: Step) -> float:
+        """What a step brings at most."""
+        a_set, whole = self.by_line.get(step.line, (0.0, 0.0))
+        if step.kind == "sets":
+            return -a_set * step.by if self.over else a_set * step.by
+        if step.kind in ("drop", "swap"):
+            return whole if self.over or step.kind == "swap" else 0.0
+        if step.kind in ("add", "order"):
+            return self.a_set * step.by
+        return self.others
+
+
+def _gains(plan: Plan, seen: Seen) -> Gains | None:
+    """What steps bring where a finding speaks of sets or minutes; None where that is not to be worked out."""
+    if seen.unit not in LINEAR or any(one.aside for one in seen.levers):
         return None
-    shares = [one for one in seen.levers if one.share is not None]
-    if seen.unit == "sets":
-        gains: dict[int, tuple[float, float]] = {}
-        for lever in shares:
-            line = plan.line_at(lever.offset)
-            if line is None or not line.sets:
-                return None
-            a_set, whole = gains.get(line.start, (0.0, 0.0))
-            share = lever.share or 0.0
-            fewest = min(one.sets.high for one in line.entries if one.sets.high)
-            gains[line.start] = a_set + share / fewest, whole + share
-        return gains or None
-    return _minutes(plan)
+    if not seen.over:
+        return _gains_below(plan, seen)
+    if seen.unit == "min":
+        return Gains(_minutes(plan), seen.apart, over=True)
+    found: dict[int, tuple[float, float]] = {}
+    for lever in seen.levers:
+        line = plan.line_at(lever.offset)
+        if lever.share is None:
+            continue
+        if line is None or not line.sets:
+            return None
+        a_set, whole = found.get(line.start, (0.0, 0.0))
+        fewest = min(one.sets.high for one in line.entries if one.sets.high)
+        found[line.start] = a_set + lever.share / fewest, whole + lever.share
+    return Gains(found, seen.apart, over=True) if found else None
+
+
+def _gains_below(plan: Plan, seen: Seen) -> Gains | None:
+    """A set of a line counts once a visit at most, and a line is visited on its days at most."""
+    if seen.unit != "sets":
+        return None
+    often = {line.start: float(max(len(held.days), 1)) for held in plan.sessions for line in held.lines}
+    by_line = {line.start: (often[line.start], often[line.start] * line.sets) for line in plan.lines}
+    return Gains(by_line, seen.apart, over=False, a_set=max(often.values(), default=1.0))
 
 
 def _minutes(plan: Plan) -> dict[int, tuple[float, float]]:
@@ -84,7 +115,7 @@ def _minutes(plan: Plan) -> dict[int, tuple[float, float]]:
     return gains
 
 
-AROUND = 5
+AROUND = 5.0
 """Minutes that a line may take beside its sets, at most: the change-over, and warming up for it."""
 
 
@@ -93,18 +124,17 @@ def _all(plan: Plan, seen: Seen, *, own: bool) -> Iterator[Step]:
     if own:
         yield from offered(plan, seen)
     lines, sessions = _spoken_of(plan, seen)
-    groups = [one for one in seen.parts if one]
-    for line in lines:
-        if plan.may_touch(line):
-            yield from _of_line(plan, seen, line, groups)
-    if seen.unit == "min":
-        for held in sessions:
+    if seen.unit in LINEAR:
+        for line in lines:
+            if plan.may_touch(line):
+                yield from _of_line(plan, seen, line)
+    for held in sessions:
+        if seen.unit == "min":
             yield from paired(plan, held)
-    elif seen.unit != "sets" or not seen.over:
-        for held in sessions if seen.unit in ("h", "days") else []:
+        if seen.unit in ("h", "days"):  # rest between sessions is a matter of days; sets stay as they are
             yield from other_days(plan, held)
-    if not seen.over:
-        yield from _in_place(plan, lines, groups)
+    if not seen.over and seen.unit != "min":
+        yield from _in_place(plan, seen)
 
 
 def _spoken_of(plan: Plan, seen: Seen) -> tuple[list[Line], list[Held]]:
@@ -120,28 +150,27 @@ def _spoken_of(plan: Plan, seen: Seen) -> tuple[list[Line], list[Held]]:
     return [found[at] for at in sorted(found)], [sessions[at] for at in sorted(sessions)]
 
 
-def _of_line(plan: Plan, seen: Seen, line: Line, groups: list[str]) -> Iterator[Step]:
+def _of_line(plan: Plan, seen: Seen, line: Line) -> Iterator[Step]:
     """Other numbers of sets of a line, and the line taken out, as far as the finding asks for it."""
+    groups = seen.parts
     group = groups[0] if len(groups) == 1 else ""
     aside = any(one.aside for one in seen.levers)
-    sided = seen.counted is not None and seen.unit == "sets" and len(groups) > 1
-    if seen.over or aside or sided or seen.counted is None or seen.unit == "h":
+    if seen.over or aside:
         yield from fewer_sets(plan, line, group)
-    if seen.unit not in ("min", "h") and (not seen.over or aside or sided):
+    if seen.unit == "sets" and (aside or (not seen.over and serves(line, group))):
         yield from more_sets(plan, line, group)
-    if seen.over and seen.unit in LINEAR:
-        held = plan.session_at(line.start)
-        if held is not None:
-            yield from taken_out(plan, line, held)
+    held = plan.session_at(line.start)
+    if seen.over and held is not None:
+        yield from taken_out(plan, line, held)
 
 
-def _in_place(plan: Plan, lines: list[Line], groups: list[str]) -> Iterator[Step]:
-    """What is missing, in a line of its own or in place of a line that trains near it."""
-    for group in groups:
-        exercises = serving(plan, group)
-        for exercise in exercises:
+def _in_place(plan: Plan, seen: Seen) -> Iterator[Step]:
+    """What is missing, in a line of its own or in place of a line that was counted beside it."""
+    counted = {line.start: line for one in seen.levers if one.share is not None for line in plan.lines_at(one.offset)}
+    for group in seen.parts:
+        for exercise in serving(plan, group):
             for held in plan.sessions:
                 yield from added(plan, held, exercise)
-            for line in lines or plan.lines:
+            for line in counted.values():
                 if not line.is_main and not serves(line, group) and plan.may_touch(line):
                     yield from exchanged(plan, line, exercise)

@@ -8,7 +8,7 @@ from itertools import islice
 from ..body.catalogue import COMPOUND, RANKS, rarity
 from ..counting.credits import credit
 from ..counting.suggestions import SLOW_KINDS
-from ..remedies.new_lines import HOLD, LARGE_REPS, RESERVE, SMALL_REPS, choice_of
+from ..remedies.new_lines import RESERVE, choice_of
 from ..findings.finding import Edit
 from ..syntax.additions import key_added
 from ..syntax.rewrites import key_out
@@ -84,10 +84,8 @@ def exchanged(plan: Plan, line: Line, exercise: Exercise) -> Iterator[Step]:
     written = node.entries.get("exercise")
     if written is None or written.merged or not isinstance(written.value, Scalar) or "or" in node.entries:
         return
-    reps = node.entries.get("reps")
-    of_other_size = (exercise.pattern in COMPOUND) != (old.pattern in COMPOUND)
-    if of_other_size and (reps is None or not isinstance(reps.value, Scalar)):
-        return
+    if (exercise.pattern in COMPOUND) != (old.pattern in COMPOUND):
+        return  # a large lift gives way to a large one, a small one to a small one
     edits, said = _rewritten(plan, line, exercise)
     name = written.value
     edits.append(Edit(plan.text.place(name.start, name.end), exercise.name, "", certain=False))
@@ -110,14 +108,7 @@ def _rewritten(plan: Plan, line: Line, exercise: Exercise) -> tuple[list[Edit], 
         if entry is not None:
             edits += key_out(node, key)
             said.append(f"{key} taken out: it was for {line.name}")
-    large = exercise.pattern in COMPOUND
-    if large != (old.pattern in COMPOUND):
-        reps = LARGE_REPS if large else SMALL_REPS
-        edits += _plainly(plan, node, "reps", HOLD if exercise.kind == "isometric" else reps, said)
-        rest = _rest_like(plan, line, large=large)
-        if rest:
-            edits += _plainly(plan, node, "rest", rest, said)
-    if large and _is_zero(node):
+    if exercise.pattern in COMPOUND and _is_zero(node):
         edits += _plainly(plan, node, "rir", RESERVE, said)
     if exercise.unilateral and "side" not in node.entries:
         edit = next((one for key in ("sets", "reps") if key in node.entries and (one := key_added(node, key, "side: each", ""))), None)
@@ -142,13 +133,3 @@ def _plainly(plan: Plan, node: Mapping, key: str, words: str, said: list[str]) -
 def _is_zero(node: Mapping) -> bool:
     entry = node.entries.get("rir")
     return entry is not None and isinstance(entry.value, Scalar) and entry.value.text == "0"
-
-
-def _rest_like(plan: Plan, line: Line, *, large: bool) -> str:
-    """The rest of the first other line with a lift as large; empty where there is none."""
-    for other in plan.lines:
-        entry = other.node.entries.get("rest")
-        alike = other.exercise is not None and (other.exercise.pattern in COMPOUND) == large
-        if other is not line and alike and entry is not None and isinstance(entry.value, Scalar):
-            return entry.value.text
-    return ""

@@ -35,13 +35,19 @@ def offered(plan: Plan, seen: Seen) -> Iterator[Step]:
         if any(part.place.text is not plan.text for part in edit.parts):
             continue
         spans = spans_of(edit, plan.line_end)
-        names = re.findall(r"\bexercise: ([^,}\r\n]+)", edit.words) if edit.place.start == edit.place.end else []
-        if names and len(edit.parts) == 1 and len(names) == 1:
-            yield from _adding(plan, edit, names[0])
+        new = [(part, name) for part in edit.parts for name in _new_lines(part)]
+        if new:
+            for part, name in new:
+                yield from _adding(plan, part, name)
         elif _is_permuted(plan, spans):
             yield from _ordering(plan, spans, edit)
         else:
             yield from _writing(plan, edit, spans)
+
+
+def _new_lines(part: Edit) -> list[str]:
+    """The exercises of the lines that a part of an edit adds."""
+    return re.findall(r"\bexercise: ([^,}\r\n]+)", part.words) if part.place.start == part.place.end else []
 
 
 def _adding(plan: Plan, edit: Edit, name: str) -> Iterator[Step]:

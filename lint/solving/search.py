@@ -35,7 +35,7 @@ MOST_STEPS = 4
 
 MOST_PROPOSALS = 3
 
-MOST_CAUSES = 3
+MOST_CAUSES = 2
 """Findings brought by an edit that further steps may set right; one that brings more is given up."""
 
 
@@ -92,6 +92,7 @@ class Search:
         targets = self.before.left(self.aims)
         pools = [self._pool(one, own=True) for one in targets]
         self._push((), pools)
+        before = {one.words for one in targets}
         looked = 0
         stop = MOST_REVIEWS
         while self._heap and len(self.found) < MOST_PROPOSALS:
@@ -117,6 +118,8 @@ class Search:
                 continue
             if not left:
                 self.near.append(Attempt(steps, brought))
+            elif all(one.words in before for one in left) and not brought:
+                continue  # it does nothing to what is aimed at
             if len(brought) <= MOST_CAUSES:
                 self._push(steps, [*(pools if left else []), *(self._pool(one, own=False) for one in brought)])
         return self.found
