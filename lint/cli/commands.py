@@ -158,19 +158,30 @@ def _review(words: list[str]) -> int:
 
 
 @_command(
-    "mend [--spelling] [--show | --ask | --undo] [--] [PATH ...]",
+    "mend [--spelling] [--show | --ask | --undo | --solve [--line N] [--rule NAME] [--keep WORDS]"
+    " [--write N]] [--] [PATH ...]",
     """
     writes what is certain into the files: slips of keys, values, names, units and quotes. The result
     is reviewed before it is written; all else in the file stays as it is. --spelling also writes what
     is valid in its plain spelling: 1:30 as 90 s. --show prints the difference and writes nothing,
-    --ask walks through what leaves a choice, --undo takes the last run back.
+    --ask walks through what leaves a choice, --undo takes the last run back. --solve works out edits
+    of one programme that clear what blocks, or the finding on a line or of a rule, and bring nothing
+    new: fewest and smallest changes first, each reviewed. --keep names lines or sessions that must
+    stay, parted by commas. Nothing is written without --write and the number of a proposal.
     """,
     "mend --show",
+    "mend winter.programme.yaml --solve --line 20",
     "mend --spelling programmes",
     "mend --undo",
 )
 def _mend(words: list[str]) -> int:
-    chosen, paths = _split(words, {"--spelling": (), "--show": (), "--ask": (), "--undo": ()})
+    known = {"--spelling": (), "--show": (), "--ask": (), "--undo": (), **dict.fromkeys(_OF_SOLVING)}
+    chosen, paths = _split(words, {**known, "--solve": ()})
+    of_solving = [one for one in _OF_SOLVING if one in chosen]
+    if "--solve" in chosen:
+        return _solve(chosen, paths)
+    if of_solving:
+        raise RefusedError(f"{of_solving[0]} goes with --solve only")
     apart = [one for one in chosen if one != "--spelling" or "--undo" in chosen]
     if len(apart) > 1:
         raise RefusedError(f"{' and '.join(apart)} exclude one another")
@@ -185,6 +196,31 @@ def _mend(words: list[str]) -> int:
     from .mends import mend
 
     return mend(chosen, paths or ["."], date.today())
+
+
+_OF_SOLVING = ("--line", "--rule", "--keep", "--write")
+"""Options that say what is to be solved."""
+
+
+def _solve(chosen: dict[str, str], paths: list[str]) -> int:
+    others = [one for one in chosen if one not in ("--solve", *_OF_SOLVING)]
+    if others:
+        raise RefusedError(f"{others[0]} and --solve exclude one another")
+    if len(paths) != 1:
+        raise RefusedError("--solve takes one programme: name its file")
+    numbers = {}
+    for name in ("--line", "--write"):
+        given = chosen.get(name, "1")
+        if not given.isdecimal() or not 0 < int(given) < 1_000_000:
+            raise RefusedError(f"{name} takes a number from 1")
+        numbers[name] = int(given) if name in chosen else 0
+    from datetime import date
+
+    from .solving import solve
+
+    keep = [one.strip() for one in chosen.get("--keep", "").split(",") if one.strip()]
+    rule = chosen.get("--rule", "")
+    return solve(paths[0], numbers["--line"], rule, keep, numbers["--write"], date.today())
 
 
 def _take_rules(module: str) -> bool:

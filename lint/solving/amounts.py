@@ -41,7 +41,9 @@ def price(kind: str, line: Line, sets: float = 0) -> int:
 def other_muscles(line: Line, sets: float, group: str) -> int:
     """Half sets of other groups than the one that is meant, that change with a line's sets."""
     exercise = line.exercise
-    weights = {one: exercise.weight(one) for one in (*exercise.direct, *exercise.indirect)} if exercise else {}
+    weights = (
+        {one: exercise.weight(one) for one in (*exercise.direct, *exercise.indirect)} if exercise else {}
+    )
     return round(sum(2 * weight * abs(sets) for name, weight in weights.items() if name != group))
 
 
@@ -130,8 +132,10 @@ def share_nothing(first: Line, second: Line) -> bool:
 
 
 def _pair(plan: Plan, first: Line, second: Line) -> tuple[int, int, str] | None:
-    """The two items of a list, each set in by a level below ``superset:``; None where they are no neighbours."""
-    group = next((step.group for step in reversed(way_to(first.line.place)) if isinstance(step.group, Sequence)), None)
+    """Two items of a list, set in by a level below ``superset:``; None where they are no neighbours."""
+    group = next(
+        (step.group for step in reversed(way_to(first.line.place)) if isinstance(step.group, Sequence)), None
+    )
     content = plan.text.content
     if group is None or in_braces(group):
         return None

@@ -45,8 +45,8 @@ class Candidates:
 class Gains:
     """By how much steps bring a number nearer to what is wanted, at most.
 
-    ``by_line`` holds, for a line, what one set and what all of its sets bring; ``a_set`` is what a set of a new
-    line brings. ``over`` says that less is wanted. ``others`` is what any other step may bring.
+    ``by_line`` holds, for a line, what one set and what all of its sets bring; ``a_set`` is what a set of a
+    new line brings. ``over`` says that less is wanted. ``others`` is what any other step may bring.
     """
 
     __slots__ = ("a_set", "by_line", "others", "over")
@@ -166,7 +166,9 @@ def _of_line(plan: Plan, seen: Seen, line: Line) -> Iterator[Step]:
 
 def _in_place(plan: Plan, seen: Seen) -> Iterator[Step]:
     """What is missing, in a line of its own or in place of a line that was counted beside it."""
-    counted = {line.start: line for one in seen.levers if one.share is not None for line in plan.lines_at(one.offset)}
+    counted = {
+        line.start: line for one in seen.levers if one.share is not None for line in plan.lines_at(one.offset)
+    }
     for group in seen.parts:
         for exercise in serving(plan, group):
             for held in plan.sessions:

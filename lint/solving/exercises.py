@@ -8,8 +8,8 @@ from itertools import islice
 from ..body.catalogue import COMPOUND, RANKS, rarity
 from ..counting.credits import credit
 from ..counting.suggestions import SLOW_KINDS
-from ..remedies.new_lines import RESERVE, choice_of
 from ..findings.finding import Edit
+from ..remedies.new_lines import RESERVE, choice_of
 from ..syntax.additions import key_added
 from ..syntax.rewrites import key_out
 from ..syntax.tree import Mapping, Scalar
@@ -31,16 +31,17 @@ OF_THE_OLD = ("load", "tempo", "progression", "velocity", "warm-up sets", "worki
 
 
 def serving(plan: Plan, what: str) -> list[Exercise]:
-    """The most common exercises that train something directly and are right for everybody on the programme."""
+    """The most common exercises that train something directly and suit everybody on the programme."""
     if not what:
         return []
-    fits = (one for one in plan.header.known.by_rank() if _serves(one, what) and not plan.obstacle(one))
+    fits = (one for one in plan.header.known.by_rank() if would_serve(one, what) and not plan.obstacle(one))
     found = list(islice(fits, MOST_NAMES))
     common = [one for one in found if one.rank != RANKS[-1]]
     return common or found[:1]
 
 
-def _serves(exercise: Exercise, what: str) -> bool:
+def would_serve(exercise: Exercise, what: str) -> bool:
+    """Whether an exercise trains something directly, and is none for speed."""
     if exercise.kind not in SLOW_KINDS:
         return False
     return what in exercise.actions or what in exercise.patterns or credit(exercise, what) == 1.0
@@ -111,7 +112,8 @@ def _rewritten(plan: Plan, line: Line, exercise: Exercise) -> tuple[list[Edit], 
     if exercise.pattern in COMPOUND and _is_zero(node):
         edits += _plainly(plan, node, "rir", RESERVE, said)
     if exercise.unilateral and "side" not in node.entries:
-        edit = next((one for key in ("sets", "reps") if key in node.entries and (one := key_added(node, key, "side: each", ""))), None)
+        keys = [key for key in ("sets", "reps") if key in node.entries]
+        edit = key_added(node, keys[0], "side: each", "") if keys else None
         if edit is not None:
             edits.append(edit)
             said.append("each side")

@@ -43,7 +43,17 @@ class Lever:
 class Seen:
     """A finding as data: it stays as it is, whatever text is reviewed next."""
 
-    __slots__ = ("counted", "finding", "group", "levers", "line", "rule", "severity", "unit", "wanted", "words")
+    __slots__ = (
+        "counted",
+        "finding",
+        "group",
+        "levers",
+        "rule",
+        "severity",
+        "unit",
+        "wanted",
+        "words",
+    )
 
     def __init__(self, finding: Finding, spans: Spans = ()) -> None:
         self.finding = finding
@@ -55,7 +65,6 @@ class Seen:
         self.counted, self.wanted, self.unit = (
             (None, None, "") if amount is None else (amount.counted, amount.wanted, amount.unit)
         )
-        self.line = finding.place.line
         places = [(finding.line, None, False), (finding.place, None, False)]
         places += [
             (one.place, one.share[1] if one.share else None, bool(one.of))
@@ -144,9 +153,7 @@ def marks_of(seen: Seen) -> list[Mark]:
     """By what a finding is known again after an edit: never by its words or its place."""
     finding = seen.finding
     return [
-        (finding.rule, part, finding.athletes, week)
-        for part in seen.parts
-        for week in finding.weeks or (0,)
+        (finding.rule, part, finding.athletes, week) for part in seen.parts for week in finding.weeks or (0,)
     ]
 
 
@@ -165,10 +172,11 @@ class Judge:
     ``file`` is the path as asked for; ``reviews`` counts what was reviewed so far.
     """
 
-    __slots__ = ("_overlay", "_paths", "_workspace", "file", "reviews")
+    __slots__ = ("_overlay", "_paths", "_workspace", "file", "reviews", "today")
 
     def __init__(self, file: str, today: date) -> None:
         self.file = file
+        self.today = today
         self._overlay = Overlay()
         self._workspace = Workspace(today, overlay=self._overlay, incremental=True)
         self._paths = [file]

@@ -152,7 +152,7 @@ class Plan:
         return own and not self.is_kept(line.name, line.session.name)
 
     def obstacle(self, exercise: Exercise | None) -> str:
-        """What speaks against more work with an exercise, for any athlete on the programme; empty if nothing."""
+        """What speaks against more work with an exercise, for anybody on the programme; empty if nothing."""
         if self.in_rehabilitation:
             return "is more work in rehabilitation: that is for the clinician to say"
         if exercise is None:
@@ -166,12 +166,14 @@ class Plan:
 
     @property
     def caution(self) -> str:
-        """What has to be said beside more work, for the youngest or oldest athlete on it; empty for others."""
-        ages = [one.athlete.age for one in self.ledgers if one.athlete is not None and one.athlete.age is not None]
+        """What has to be said beside more work for a junior or an older athlete on it; empty for others."""
+        ages = [
+            one.athlete.age for one in self.ledgers if one.athlete is not None and one.athlete.age is not None
+        ]
         if any(age < JUNIOR for age in ages):
-            return "More work for a junior: agree it with whoever supervises, and watch technique and recovery."
+            return "More work for a junior: agree it with whoever supervises them; technique comes first."
         if any(age >= SENIOR for age in ages):
-            return "More work for an older athlete: raise it gently, and only as far as their clinician agrees."
+            return "More work for an older athlete: raise it gently; ask their clinician where in doubt."
         return ""
 
     def line_at(self, offset: int) -> Line | None:
@@ -204,6 +206,7 @@ def _holder(steps: list[WayStep], key: str) -> Mapping | None:
         if isinstance(group, Mapping) and key in group.entries and group.defined is None:
             found = group
     in_session = any(
-        step.key in ("sessions", "exercises") and isinstance(below.group, Sequence) for step, below in pairwise(steps)
+        step.key in ("sessions", "exercises") and isinstance(below.group, Sequence)
+        for step, below in pairwise(steps)
     )
     return found if in_session else None

@@ -1,4 +1,4 @@
-"""Steps that a finding offers itself, as far as they are no facts, no intent and no heavier load; other days."""
+"""Steps that a finding offers itself, but no facts, no intent and no heavier load; other days."""
 
 from __future__ import annotations
 
@@ -42,7 +42,7 @@ def offered(plan: Plan, seen: Seen) -> Iterator[Step]:
         elif _is_permuted(plan, spans):
             yield from _ordering(plan, spans, edit)
         else:
-            yield from _writing(plan, edit, spans)
+            yield from _writing(plan, seen, edit, spans)
 
 
 def _new_lines(part: Edit) -> list[str]:
@@ -67,26 +67,26 @@ def _is_permuted(plan: Plan, spans: Spans) -> bool:
 
 
 def _ordering(plan: Plan, spans: Spans, edit: Edit) -> Iterator[Step]:
-    lines = [line for start, end, _ in spans for line in plan.lines if start <= line.start < max(end, start + 1)]
+    lines = [
+        line for start, end, _ in spans for line in plan.lines if start <= line.start < max(end, start + 1)
+    ]
     if all(plan.may_touch(line) for line in lines):
         yield Step("order", spans, edit.label, [line.start for line in lines], (PRICE["order"], 0, 0))
 
 
-def _writing(plan: Plan, edit: Edit, spans: Spans) -> Iterator[Step]:
+def _writing(plan: Plan, seen: Seen, edit: Edit, spans: Spans) -> Iterator[Step]:
     """Values of one or more lines; a swap is made anew, with all that belongs to the exercise."""
     keys: list[str] = []
     touched: list[Line] = []
     harder = False
     for part in edit.parts:
-        steps = way_to(part.place)
         line = plan.line_at(part.place.start) or plan.line_at(part.place.start - 1)
-        added_key = re.match(r"[\s,]*([a-z ]+): ", part.words) if part.place.start == part.place.end else None
-        key = added_key[1] if added_key else next((str(one.key) for one in steps if one.key in (*VALUES, "exercise")), "")
-        if line is None or not key or not plan.may_touch(line) or (not part.words and key not in ("rir", "rpe")):
+        key, is_new = _key_of(part)
+        if line is None or not plan.may_touch(line) or (not part.words and key not in ("rir", "rpe")):
             return
         if key == "load" and not _is_lighter(part):
             return
-        harder = harder or (not added_key and _is_harder(key, part))
+        harder = harder or (not is_new and _is_harder(key, part))
         keys.append(key)
         touched.append(line)
     if keys == ["exercise"]:
@@ -94,14 +94,24 @@ def _writing(plan: Plan, edit: Edit, spans: Spans) -> Iterator[Step]:
         if exercise is not None:
             yield from exchanged(plan, touched[0], exercise)
         return
-    if "exercise" in keys or not set(keys) <= set(VALUES):
-        return
+    if "exercise" in keys or not set(keys) <= set(VALUES) or (seen.unit == "sets" and "sets" in keys):
+        return  # sets that a limit asks for are counted out, not taken from one suggestion
     if harder and any(plan.obstacle(line.exercise) for line in touched):
         return
     cost = sum(price("value", line) for line in {line.start: line for line in touched}.values())
     touches = {line.start for line in touched}
-    label = f"{edit.label} ({touched[0].name}, {touched[0].session.name})"
+    label = f"{touched[0].name} ({touched[0].session.name}): {edit.label}"
     yield Step("value", spans, label, touches, (cost, 0, 0), adds_work=harder)
+
+
+def _key_of(part: Edit) -> tuple[str, bool]:
+    """The key of a line that a part of an edit writes, "" if none; and whether it is new there."""
+    is_new = part.place.start == part.place.end
+    new = re.match(r"[\s,]*([a-z ]+): ", part.words) if is_new else None
+    if new:
+        return new[1], True
+    keys = [str(step.key) for step in way_to(part.place) if step.key in (*VALUES, "exercise")]
+    return (keys[-1] if keys else ""), False
 
 
 def _numbers(words: str) -> tuple[list[float], str]:

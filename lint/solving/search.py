@@ -1,7 +1,7 @@
-"""The search: sets of steps, the cheapest first, each judged by the review, until some clear what is aimed at.
+"""The search: sets of steps, the cheapest first, each judged by the review, until some do.
 
-What is left or brought by an edit says which steps may come next. So only edits that touch what a finding speaks
-of are tried, and the first that is sound is the cheapest of its kinds. Ties go by the order of the file.
+What is left or brought by an edit says which steps may come next. So only edits that touch what a finding
+speaks of are tried, and the first that is sound is the cheapest of its kinds. Ties go by the file's order.
 """
 
 from __future__ import annotations
@@ -85,8 +85,8 @@ class Search:
         self._met: set[frozenset[tuple[object, ...]]] = set()
         self._number = 0
 
-    def run(self) -> list[Proposal]:
-        """The proposals, the cheapest first, each of other kinds than those before."""
+    def run(self, most: int = MOST_PROPOSALS) -> list[Proposal]:
+        """The proposals, the cheapest first, each of other kinds than those before; ``most`` at most."""
         content = self.plan.text.content
         start = self.judge.reviews
         targets = self.before.left(self.aims)
@@ -95,7 +95,7 @@ class Search:
         before = {one.words for one in targets}
         looked = 0
         stop = MOST_REVIEWS
-        while self._heap and len(self.found) < MOST_PROPOSALS:
+        while self._heap and len(self.found) < most:
             cost, _, _, steps = heappop(self._heap)
             looked += 1
             if self.judge.reviews - start >= stop or looked > MOST_STATES:
@@ -121,13 +121,17 @@ class Search:
             elif all(one.words in before for one in left) and not brought:
                 continue  # it does nothing to what is aimed at
             if len(brought) <= MOST_CAUSES:
-                self._push(steps, [*(pools if left else []), *(self._pool(one, own=False) for one in brought)])
+                self._push(
+                    steps, [*(pools if left else []), *(self._pool(one, own=False) for one in brought)]
+                )
         return self.found
 
     def _is_like_found(self, steps: State) -> bool:
-        """Whether a proposal of these kinds, or with some of these very steps alone, is there already."""
-        kinds = frozenset(step.kind for step in steps)
-        return any(kinds == one.kinds or set(one.steps) <= set(steps) for one in self.found)
+        """Whether each kind of these steps, or a proposal with some of them alone, is there already."""
+        known = frozenset[str]().union(*(one.kinds for one in self.found))
+        if self.found and {step.kind for step in steps} <= known:
+            return True
+        return any(set(one.steps) <= set(steps) for one in self.found)
 
     def _pool(self, seen: Seen, *, own: bool) -> Candidates:
         """The steps for a finding; those for the same thing are worked out once."""

@@ -1,12 +1,13 @@
 """Steps: single edits as a coach counts them, each with what it writes, what it costs and what it touches.
 
-Costs are whole numbers. They order edits as coaches do (common practice, no source): a number before a swap, a
-swap before a new line, a new line before another day, another day before a line that is taken out.
+Costs are whole numbers. They order edits as coaches do (common practice, no source): a number before a swap,
+a swap before a new line, a new line before another day, another day before a line that is taken out.
 """
 
 from __future__ import annotations
 
 import re
+from itertools import pairwise
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -43,8 +44,8 @@ NEW_EQUIPMENT, FOREIGN = 6, 15
 class Step:
     """One edit of the text before, as spans of offsets and words.
 
-    ``touches`` are the offsets of the lines and sessions that it changes: of two steps that touch the same one
-    only one is taken. ``label`` says it in a coach's words. ``by`` is the change of sets of the line at
+    ``touches`` are the offsets of the lines and sessions that it changes: of two steps that touch the same
+    one only one is taken. ``label`` says it in a coach's words. ``by`` is the change of sets of the line at
     ``line``; ``adds_work`` whether the athlete has more or harder work by it.
     """
 
@@ -89,7 +90,7 @@ def are_apart(spans: Spans) -> bool:
     """Whether spans, in order, leave each other alone."""
     return all(
         one[1] < other[0] or (one[1] == other[0] and one[0] < one[1] and other[0] < other[1])
-        for one, other in zip(spans, spans[1:], strict=False)
+        for one, other in pairwise(spans)
     )
 
 
