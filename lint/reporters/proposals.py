@@ -82,7 +82,9 @@ def _stays(one: Stays, width: int) -> Iterator[str]:
 
 def _closing(solution: Solution) -> str:
     if not solution.cards:
-        return "No proposal." if solution.stays else "Nothing that blocks: there is nothing to work out."
+        notes = len(solution.review.findings)
+        left = f" {counted_noun(notes, 'note')}: ask for one by its --line." if notes else ""
+        return "No proposal." if solution.stays else f"Nothing that blocks.{left}"
     number = len(solution.cards)
     which = "--write 1" if number == 1 else f"--write 1 to {number}"
     ended = "" if solution.complete else " Not all could be tried: a cheaper one may be left."

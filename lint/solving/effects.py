@@ -63,7 +63,7 @@ def _muscles(was: Week, now: Week) -> Iterator[str]:
     changed.sort(key=lambda one: -one[0])
     yield from (words for _, words in changed[:MOST_MUSCLES])
     if len(changed) > MOST_MUSCLES:
-        yield f"{len(changed) - MOST_MUSCLES} more muscle groups a little"
+        yield f"{counted_noun(len(changed) - MOST_MUSCLES, 'more muscle group')} by less"
 
 
 def _by_day(week: Week) -> list[tuple[int, str]]:

@@ -9,7 +9,7 @@ from ..body.catalogue import COMPOUND, RANKS, rarity
 from ..counting.credits import credit
 from ..counting.suggestions import SLOW_KINDS
 from ..findings.finding import Edit
-from ..remedies.new_lines import RESERVE, choice_of
+from ..remedies.new_lines import LARGE_REPS, RESERVE, SMALL_REPS, choice_of
 from ..syntax.additions import key_added
 from ..syntax.rewrites import key_out
 from ..syntax.tree import Mapping, Scalar
@@ -74,8 +74,11 @@ def added(plan: Plan, held: Held, exercise: Exercise) -> Iterator[Step]:
         )
 
 
-def exchanged(plan: Plan, line: Line, exercise: Exercise) -> Iterator[Step]:
-    """Another exercise in a line; repetitions, effort, rest, load and side are written for the new one."""
+def exchanged(plan: Plan, line: Line, exercise: Exercise, *, any_size: bool = False) -> Iterator[Step]:
+    """Another exercise in a line; repetitions, effort, rest, load and side are written for the new one.
+
+    Unless ``any_size`` may do, a large lift gives way to a large one, a small one to a small one.
+    """
     old = line.exercise
     if old is exercise or old is None or line.noted or plan.obstacle(exercise) or not line.is_plain:
         return
@@ -85,8 +88,10 @@ def exchanged(plan: Plan, line: Line, exercise: Exercise) -> Iterator[Step]:
     written = node.entries.get("exercise")
     if written is None or written.merged or not isinstance(written.value, Scalar) or "or" in node.entries:
         return
-    if (exercise.pattern in COMPOUND) != (old.pattern in COMPOUND):
-        return  # a large lift gives way to a large one, a small one to a small one
+    of_other_size = (exercise.pattern in COMPOUND) != (old.pattern in COMPOUND)
+    reps = node.entries.get("reps")
+    if of_other_size and not (any_size and reps is not None and isinstance(reps.value, Scalar)):
+        return
     edits, said = _rewritten(plan, line, exercise)
     name = written.value
     edits.append(Edit(plan.text.place(name.start, name.end), exercise.name, "", certain=False))
@@ -109,7 +114,11 @@ def _rewritten(plan: Plan, line: Line, exercise: Exercise) -> tuple[list[Edit], 
         if entry is not None:
             edits += key_out(node, key)
             said.append(f"{key} taken out: it was for {line.name}")
-    if exercise.pattern in COMPOUND and _is_zero(node):
+    large = exercise.pattern in COMPOUND
+    if large != (old.pattern in COMPOUND):
+        edits += _plainly(plan, node, "reps", LARGE_REPS if large else SMALL_REPS, said)
+        edits += _plainly(plan, node, "rest", _rest_like(plan, line, large=large), said)
+    if large and _is_zero(node):
         edits += _plainly(plan, node, "rir", RESERVE, said)
     if exercise.unilateral and "side" not in node.entries:
         keys = [key for key in ("sets", "reps") if key in node.entries]
@@ -126,7 +135,13 @@ def _rewritten(plan: Plan, line: Line, exercise: Exercise) -> tuple[list[Edit], 
 def _plainly(plan: Plan, node: Mapping, key: str, words: str, said: list[str]) -> Iterable[Edit]:
     """Other words for a plain value of a line; nothing where they stand there already."""
     entry = node.entries.get(key)
-    if entry is None or entry.merged or not isinstance(entry.value, Scalar) or entry.value.text == words:
+    if (
+        entry is None
+        or entry.merged
+        or not isinstance(entry.value, Scalar)
+        or entry.value.text == words
+        or not words
+    ):
         return
     said.append(f"{key} {entry.value.text} -> {words}")
     yield Edit(plan.text.place(entry.value.start, entry.value.end), words, "", certain=False)
@@ -135,3 +150,13 @@ def _plainly(plan: Plan, node: Mapping, key: str, words: str, said: list[str]) -
 def _is_zero(node: Mapping) -> bool:
     entry = node.entries.get("rir")
     return entry is not None and isinstance(entry.value, Scalar) and entry.value.text == "0"
+
+
+def _rest_like(plan: Plan, line: Line, *, large: bool) -> str:
+    """The rest of the first other line with a lift as large or as small; empty where there is none."""
+    for other in plan.lines:
+        entry = other.node.entries.get("rest")
+        alike = other.exercise is not None and (other.exercise.pattern in COMPOUND) == large
+        if other is not line and alike and entry is not None and isinstance(entry.value, Scalar):
+            return entry.value.text
+    return ""

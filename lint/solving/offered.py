@@ -25,6 +25,12 @@ if TYPE_CHECKING:
 VALUES = ("reps", "rir", "rpe", "rest", "rest after", "tempo", "hold", "load", "sets", "side")
 """Keys of a line whose values may be written anew: none holds a fact of the athlete, a date or a ban."""
 
+HEAVY_GOALS = ("strength", "power")
+"""Goals that keep the load and give up repetitions; the others keep their repetitions."""
+
+OUT_OF_ZONE = 6
+"""What a value costs more that leaves the zone of the goal (common practice, no source)."""
+
 HARDER_DOWN, HARDER_UP = ("rir", "rest"), ("reps", "rpe", "hold", "sets")
 """Keys whose lower, or higher, numbers mean more or harder work."""
 
@@ -92,16 +98,22 @@ def _writing(plan: Plan, seen: Seen, edit: Edit, spans: Spans) -> Iterator[Step]
     if keys == ["exercise"]:
         exercise = plan.header.known.exercise(edit.words)
         if exercise is not None:
-            yield from exchanged(plan, touched[0], exercise)
+            yield from exchanged(plan, touched[0], exercise, any_size=True)
         return
     if "exercise" in keys or not set(keys) <= set(VALUES) or (seen.unit == "sets" and "sets" in keys):
         return  # sets that a limit asks for are counted out, not taken from one suggestion
     if harder and any(plan.obstacle(line.exercise) for line in touched):
         return
     cost = sum(price("value", line) for line in {line.start: line for line in touched}.values())
+    cost += OUT_OF_ZONE * (_leaves_the_zone(plan, keys))
     touches = {line.start for line in touched}
     label = f"{touched[0].name} ({touched[0].session.name}): {edit.label}"
     yield Step("value", spans, label, touches, (cost, 0, 0), adds_work=harder)
+
+
+def _leaves_the_zone(plan: Plan, keys: list[str]) -> bool:
+    """Whether repetitions are given up where the goal is trained by them, or load where it is by that."""
+    return keys == (["load"] if plan.header.goal in HEAVY_GOALS else ["reps"])
 
 
 def _key_of(part: Edit) -> tuple[str, bool]:

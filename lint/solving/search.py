@@ -121,9 +121,8 @@ class Search:
             elif all(one.words in before for one in left) and not brought:
                 continue  # it does nothing to what is aimed at
             if len(brought) <= MOST_CAUSES:
-                self._push(
-                    steps, [*(pools if left else []), *(self._pool(one, own=False) for one in brought)]
-                )
+                further = [] if self.found else [self._pool(one, own=False) for one in brought]
+                self._push(steps, [*(pools if left else []), *further])
         return self.found
 
     def _is_like_found(self, steps: State) -> bool:

@@ -4,6 +4,8 @@ from __future__ import annotations
 
 from ..body.names import fold
 from ..engine.registry import all_rules
+from ..findings.causes import by_cause
+from ..findings.finding import SEVERITIES
 from ..project.discovery import discovered
 from ..project.known import set_known_apart
 from ..project.overlay import Overlay
@@ -118,9 +120,9 @@ def solve(path: str, today: date, ask: Ask) -> Solution:
         return solution
     judge = Judge(path, today)
     if len(aims) == 1:
-        _one(solution, judge, aims[0], ask)
+        _one(solution, judge, aims[0])
     else:
-        _several(solution, judge, aims, ask)
+        _several(solution, judge, aims)
     solution.reviews = judge.reviews
     return solution
 
@@ -145,18 +147,32 @@ def _read(path: str, today: date, content: str | None = None) -> FileReview:
     return one
 
 
-def _aims(review: FileReview, ask: Ask) -> list[Finding]:
-    """The findings asked about: the more serious first, then in the order of the file."""
-    found = [one for one in review.findings if ask.means(one, tuple(review.team.blocking))]
+FOLLOWS = "It has the same cause, but nothing was found that clears both."
+
+
+class Aim:
+    """A finding to clear, and those that follow from it: they have one cause, and are cleared together."""
+
+    __slots__ = ("findings", "follows", "lead")
+
+    def __init__(self, lead: Finding, raw: list[Finding]) -> None:
+        self.lead = next(one for one in raw if _is_same(one, lead) and one.place == lead.place)
+        self.follows = lead.follows
+        self.findings = [self.lead, *lead.follows]
+
+
+def _aims(review: FileReview, ask: Ask) -> list[Aim]:
+    """What is asked about: the more serious first, then in the order of the file."""
+    leads = [Aim(one, review.findings) for one in by_cause(review.findings)]
+    blocking = tuple(review.team.blocking)
+    found = [aim for aim in leads if any(ask.means(one, blocking) for one in aim.findings)]
     if not found and (ask.line or ask.rule):
         asked = (f"on line {ask.line}" if ask.line else "", f"of {ask.rule}" if ask.rule else "")
         where = " ".join(words for words in asked if words)
         lines = ", ".join(map(str, sorted({one.place.line for one in review.findings})))
         others = f"; there are some on lines {lines}" if lines else ""
         raise NothingToSolveError(f"nothing is found {where}{others}")
-    return sorted(
-        found, key=lambda one: (one.severity != "error", one.severity != "warning", one.place.start)
-    )
+    return sorted(found, key=lambda one: (-SEVERITIES.index(one.lead.severity), one.lead.place.start))
 
 
 def _only_the_coach(review: FileReview, finding: Finding) -> str:
@@ -176,20 +192,35 @@ def _asking_what_was_meant(review: FileReview) -> set[str]:
     return {rule.name for rule in rules if rule.takes_out or rule.asks}
 
 
-def _one(solution: Solution, judge: Judge, aim: Finding, ask: Ask) -> None:
-    """Up to three proposals for one finding."""
+def _one(solution: Solution, judge: Judge, aim: Aim) -> None:
+    """Up to three proposals for one finding; with what follows from it, or else for itself alone."""
     review = solution.review
-    why = _only_the_coach(review, aim)
+    why = _only_the_coach(review, aim.lead)
     if why:
-        solution.stays.append(Stays(aim, [why]))
+        solution.stays.append(Stays(aim.lead, [why]))
         return
-    search, plan = _search(review, judge, [aim], ask)
-    for one in search.run():
+    search, plan, cleared = _first_found(review, judge, aim, solution.ask, MOST_PROPOSALS)
+    for one in search.found:
         after = _read(judge.file, judge.today, with_spans(solution.before, one.spans))
-        solution.cards.append(_card(solution, after, one.steps, [aim], plan))
+        solution.cards.append(_card(solution, after, one.steps, cleared, plan))
     solution.complete = search.ended or len(search.found) >= MOST_PROPOSALS
     if not solution.cards:
-        solution.stays.append(Stays(aim, why_none(plan, search, aim)))
+        solution.stays.append(Stays(aim.lead, why_none(plan, search, aim.lead)))
+    elif len(cleared) < len(aim.findings):
+        solution.stays += [Stays(one, [FOLLOWS]) for one in aim.follows]
+
+
+def _first_found(
+    review: FileReview, judge: Judge, aim: Aim, ask: Ask, most: int
+) -> tuple[Search, Plan, list[Finding]]:
+    """The search that finds something: for a finding and what follows from it, else for itself alone."""
+    search, plan = _search(review, judge, aim.findings, ask)
+    search.run(most)
+    if search.found or not aim.follows:
+        return search, plan, aim.findings
+    alone, plan = _search(review, judge, [aim.lead], ask)
+    alone.run(most)
+    return (alone, plan, [aim.lead]) if alone.found else (search, plan, aim.findings)
 
 
 def _search(review: FileReview, judge: Judge, aims: list[Finding], ask: Ask) -> tuple[Search, Plan]:
@@ -205,31 +236,33 @@ def _search(review: FileReview, judge: Judge, aims: list[Finding], ask: Ask) -> 
     return Search(plan, judge, before, marks), plan
 
 
-def _several(solution: Solution, judge: Judge, aims: list[Finding], ask: Ask) -> None:
+def _several(solution: Solution, judge: Judge, aims: list[Aim]) -> None:
     """One proposal for several findings: the cheapest for each, one after another, judged together."""
     first = judge.look(solution.before)
     now, plan = solution.review, None
     steps: list[Step] = []
     cleared: list[Finding] = []
     for aim in aims:
-        why = _only_the_coach(solution.review, aim)
+        why = _only_the_coach(solution.review, aim.lead)
         if why:
-            solution.stays.append(Stays(aim, [why]))
+            solution.stays.append(Stays(aim.lead, [why]))
             continue
-        same = [one for one in now.findings if _is_same(one, aim)]
+        same = [one for one in now.findings if any(_is_same(one, other) for other in aim.findings)]
         if not same:
-            cleared.append(aim)
+            cleared.append(aim.lead)
             continue
-        search, plan = _search(now, judge, same, ask)
-        found = search.run(1)
-        solution.complete = solution.complete and (search.ended or bool(found))
-        after = with_spans(_text(now).content, found[0].spans) if found else ""
-        if found and not judge.look(after).brought(first):
-            steps += found[0].steps
-            cleared.append(aim)
+        left = Aim(same[0].but(follows=tuple(same[1:])), now.findings)
+        search, plan, found = _first_found(now, judge, left, solution.ask, 1)
+        solution.complete = solution.complete and (search.ended or bool(search.found))
+        after = with_spans(_text(now).content, search.found[0].spans) if search.found else ""
+        if search.found and not judge.look(after).brought(first):
+            steps += search.found[0].steps
+            cleared.append(aim.lead)
             now = _read(judge.file, judge.today, after)
+            kept = [one for one in left.findings if one not in found]
+            solution.stays += [Stays(one, [FOLLOWS]) for one in kept]
         else:
-            solution.stays.append(Stays(aim, why_none(plan, search, aim)))
+            solution.stays.append(Stays(aim.lead, why_none(plan, search, aim.lead)))
     if steps and plan is not None:
         solution.cards.append(_card(solution, now, steps, cleared, plan))
 
