@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from .amounts import fewer_sets, more_sets, paired, taken_out
-from .exercises import added, exchanged, serves, serving
+from .exercises import added, exchanged, serves, serving, trains
 from .offered import offered, other_days
 
 TYPE_CHECKING = False
@@ -45,15 +45,22 @@ class Candidates:
 class Gains:
     """By how much steps bring a number nearer to what is wanted, at most.
 
-    ``by_line`` holds, for a line, what one set and what all of its sets bring; ``a_set`` is what a set of a
-    new line brings. ``over`` says that less is wanted. ``others`` is what any other step may bring.
+    ``group`` is what is to be trained, "" where not one thing is. ``by_line`` holds, for a line, what one set
+    and what all of its sets bring; ``a_set`` is what a set of a new line brings. ``over`` says that less is wanted. ``others`` is what any other step may bring.
     """
 
-    __slots__ = ("a_set", "by_line", "others", "over")
+    __slots__ = ("a_set", "by_line", "group", "others", "over")
 
     def __init__(
-        self, by_line: dict[int, tuple[float, float]], others: float, *, over: bool, a_set: float = 0
+        self,
+        by_line: dict[int, tuple[float, float]],
+        others: float,
+        *,
+        over: bool,
+        a_set: float = 0,
+        group: str = "",
     ) -> None:
+        self.group = group
         self.by_line = by_line
         self.others = others
         self.over = over
@@ -62,6 +69,9 @@ class Gains:
     def of(self, step: Step) -> float:
         """What a step brings at most."""
         a_set, whole = self.by_line.get(step.line, (0.0, 0.0))
+        if self.group and step.exercise is not None:
+            serves = trains(step.exercise, self.group)
+            return (whole if step.kind == "swap" else self.a_set * step.by) if serves else 0.0
         if step.kind == "sets":
             return -a_set * step.by if self.over else a_set * step.by
         if step.kind in ("drop", "swap"):
@@ -94,11 +104,16 @@ def _gains(plan: Plan, seen: Seen) -> Gains | None:
 
 def _gains_below(plan: Plan, seen: Seen) -> Gains | None:
     """A set of a line counts once a visit at most, and a line is visited on its days at most."""
-    if seen.unit != "sets":
+    group = seen.parts[0]
+    known = any(serves(line, group) for line in plan.lines) or serving(plan, group)
+    if seen.unit != "sets" or len(seen.parts) > 1 or not known:
         return None
     often = {line.start: float(max(len(held.days), 1)) for held in plan.sessions for line in held.lines}
-    by_line = {line.start: (often[line.start], often[line.start] * line.sets) for line in plan.lines}
-    return Gains(by_line, seen.apart, over=False, a_set=max(often.values(), default=1.0))
+    by_line = {
+        line.start: (often[line.start] if serves(line, group) else 0.0, often[line.start] * line.sets)
+        for line in plan.lines
+    }
+    return Gains(by_line, seen.apart, over=False, a_set=max(often.values(), default=1.0), group=group)
 
 
 def _minutes(plan: Plan) -> dict[int, tuple[float, float]]:
@@ -170,9 +185,9 @@ def _in_place(plan: Plan, seen: Seen) -> Iterator[Step]:
         line.start: line for one in seen.levers if one.share is not None for line in plan.lines_at(one.offset)
     }
     for group in seen.parts:
-        for exercise in serving(plan, group):
+        for number, exercise in enumerate(serving(plan, group)):
             for held in plan.sessions:
-                yield from added(plan, held, exercise)
+                yield from added(plan, held, exercise, number)
             for line in counted.values():
                 if not line.is_main and not serves(line, group) and plan.may_touch(line):
-                    yield from exchanged(plan, line, exercise)
+                    yield from exchanged(plan, line, exercise, number)

@@ -49,12 +49,19 @@ def would_serve(exercise: Exercise, what: str) -> bool:
 
 def serves(line: Line, what: str) -> bool:
     """Whether a line trains something directly or indirectly."""
-    one = line.exercise
-    return one is not None and (what in one.actions or what in one.patterns or credit(one, what) > 0)
+    return line.exercise is not None and trains(line.exercise, what)
 
 
-def added(plan: Plan, held: Held, exercise: Exercise) -> Iterator[Step]:
-    """A line of an exercise in a session, in the style of its neighbours."""
+def trains(exercise: Exercise, what: str) -> bool:
+    """Whether an exercise trains something directly or indirectly."""
+    return what in exercise.actions or what in exercise.patterns or credit(exercise, what) > 0
+
+
+def added(plan: Plan, held: Held, exercise: Exercise, number: int = 0) -> Iterator[Step]:
+    """A line of an exercise in a session, in the style of its neighbours.
+
+    ``number`` is its place among those that would do, the most common first.
+    """
     if plan.obstacle(exercise) or plan.is_kept(held.session.name):
         return
     if any(line.exercise is exercise for line in held.lines):
@@ -69,12 +76,17 @@ def added(plan: Plan, held: Held, exercise: Exercise) -> Iterator[Step]:
         cost = PRICE["add"] + A_SET * sets + FOREIGN * foreign + NEW_EQUIPMENT * new
         label = f"{exercise.name} added to {held.session.name}"
         muscles = 2 * sets * (len(exercise.direct) - 1) + sets * len(exercise.indirect)
-        yield Step(
-            "add", spans, label, [spans[0][0]], (cost, muscles, rarity(exercise)), by=sets, adds_work=True
-        )
+        price = (cost, muscles, _commonness(exercise, number))
+        yield Step("add", spans, label, [spans[0][0]], price, by=sets, adds_work=True, exercise=exercise)
 
 
-def exchanged(plan: Plan, line: Line, exercise: Exercise, *, any_size: bool = False) -> Iterator[Step]:
+def _commonness(exercise: Exercise, number: int) -> int:
+    return MOST_NAMES * rarity(exercise) + number
+
+
+def exchanged(
+    plan: Plan, line: Line, exercise: Exercise, number: int = 0, *, any_size: bool = False
+) -> Iterator[Step]:
     """Another exercise in a line; repetitions, effort, rest, load and side are written for the new one.
 
     Unless ``any_size`` may do, a large lift gives way to a large one, a small one to a small one.
@@ -99,9 +111,19 @@ def exchanged(plan: Plan, line: Line, exercise: Exercise, *, any_size: bool = Fa
     if len(spans) < len(edits) or not are_apart(spans):
         return
     muscles = {*old.direct} ^ {*exercise.direct}
-    cost = (price("swap", line), round(2 * line.sets * len(muscles)), rarity(exercise))
+    cost = (price("swap", line), round(2 * line.sets * len(muscles)), _commonness(exercise, number))
     label = f"{exercise.name} in place of {line.name} ({line.session.name})"
-    yield Step("swap", spans, label, [line.start], cost, line=line.start, adds_work=True, said=said)
+    yield Step(
+        "swap",
+        spans,
+        label,
+        [line.start],
+        cost,
+        line=line.start,
+        adds_work=True,
+        said=said,
+        exercise=exercise,
+    )
 
 
 def _rewritten(plan: Plan, line: Line, exercise: Exercise) -> tuple[list[Edit], str]:

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import re
 
+from ..counting.suggestions import substitutes
 from ..model.naming import day_name
 from ..remedies.days import moved
 from ..syntax.enclosing import way_to
@@ -24,6 +25,9 @@ if TYPE_CHECKING:
 
 VALUES = ("reps", "rir", "rpe", "rest", "rest after", "tempo", "hold", "load", "sets", "side")
 """Keys of a line whose values may be written anew: none holds a fact of the athlete, a date or a ban."""
+
+MOST_SUBSTITUTES = 4
+"""Exercises that are tried in place of one that does not suit, beside the one that is offered."""
 
 HEAVY_GOALS = ("strength", "power")
 """Goals that keep the load and give up repetitions; the others keep their repetitions."""
@@ -96,9 +100,7 @@ def _writing(plan: Plan, seen: Seen, edit: Edit, spans: Spans) -> Iterator[Step]
         keys.append(key)
         touched.append(line)
     if keys == ["exercise"]:
-        exercise = plan.header.known.exercise(edit.words)
-        if exercise is not None:
-            yield from exchanged(plan, touched[0], exercise, any_size=True)
+        yield from _swapping(plan, touched[0], edit.words)
         return
     if "exercise" in keys or not set(keys) <= set(VALUES) or (seen.unit == "sets" and "sets" in keys):
         return  # sets that a limit asks for are counted out, not taken from one suggestion
@@ -109,6 +111,16 @@ def _writing(plan: Plan, seen: Seen, edit: Edit, spans: Spans) -> Iterator[Step]
     touches = {line.start for line in touched}
     label = f"{touched[0].name} ({touched[0].session.name}): {edit.label}"
     yield Step("value", spans, label, touches, (cost, 0, 0), adds_work=harder)
+
+
+def _swapping(plan: Plan, line: Line, name: str) -> Iterator[Step]:
+    """The exercise that is offered in place of another, and others that do the same."""
+    old, known = line.exercise, plan.header.known
+    further = substitutes(plan.header, old, MOST_SUBSTITUTES) if old is not None else []
+    for number, one in enumerate(dict.fromkeys([name, *further])):
+        exercise = known.exercise(one)
+        if exercise is not None:
+            yield from exchanged(plan, line, exercise, number, any_size=True)
 
 
 def _leaves_the_zone(plan: Plan, keys: list[str]) -> bool:

@@ -113,6 +113,8 @@ class Search:
             left, brought = verdict.left(self.aims), verdict.brought(self.before)
             brought = [one for one in brought if one not in left]
             if not left and not brought:
+                if self.found and not self._is_needed(steps):
+                    continue
                 self.found.append(Proposal(steps, spans, cost, verdict))
                 stop = min(stop, self.judge.reviews - start + MOST_AFTER)
                 continue
@@ -124,6 +126,16 @@ class Search:
                 further = [] if self.found else [self._pool(one, own=False) for one in brought]
                 self._push(steps, [*(pools if left else []), *further])
         return self.found
+
+    def _is_needed(self, steps: State) -> bool:
+        """Whether each of some steps is needed: fewer may not have been tried, as they are like others."""
+        for one in steps if len(steps) > 1 else ():
+            fewer = tuple(other for other in steps if other is not one)
+            spans = together(fewer)
+            verdict = self.judge.look(self.plan.text.content, spans or ())
+            if verdict.judged and not verdict.left(self.aims) and not verdict.brought(self.before):
+                return False
+        return True
 
     def _is_like_found(self, steps: State) -> bool:
         """Whether each kind of these steps, or a proposal with some of them alone, is there already."""

@@ -13,6 +13,7 @@ TYPE_CHECKING = False
 if TYPE_CHECKING:
     from collections.abc import Iterable
 
+    from ..body.catalogue import Exercise
     from ..findings.finding import Edit
     from .judge import Spans
 
@@ -46,10 +47,11 @@ class Step:
 
     ``touches`` are the offsets of the lines and sessions that it changes: of two steps that touch the same
     one only one is taken. ``label`` says it in a coach's words. ``by`` is the change of sets of the line at
-    ``line``; ``adds_work`` whether the athlete has more or harder work by it.
+    ``line``; ``adds_work`` whether the athlete has more or harder work by it. ``exercise`` is the new one,
+    ``said`` what else is written for it.
     """
 
-    __slots__ = ("adds_work", "by", "cost", "kind", "label", "line", "said", "spans", "touches")
+    __slots__ = ("adds_work", "by", "cost", "exercise", "kind", "label", "line", "said", "spans", "touches")
 
     def __init__(
         self,
@@ -63,6 +65,7 @@ class Step:
         by: float = 0,
         adds_work: bool = False,
         said: str = "",
+        exercise: Exercise | None = None,
     ) -> None:
         self.kind = kind
         self.spans = spans
@@ -73,6 +76,7 @@ class Step:
         self.by = by
         self.adds_work = adds_work
         self.said = said
+        self.exercise = exercise
 
     @property
     def key(self) -> tuple[int, int, Spans]:
