@@ -87,7 +87,7 @@ def _closing(solution: Solution) -> str:
         return "No proposal." if solution.stays else f"Nothing that blocks.{left}"
     number = len(solution.cards)
     which = "--write 1" if number == 1 else f"--write 1 to {number}"
-    ended = "" if solution.complete else " Not all could be tried: a cheaper one may be left."
+    singly = "" if solution.at_once else " Worked out one after another: all at once may cost less."
     return safe(
-        f"{counted_noun(number, 'proposal')}, each reviewed. Nothing is written without {which}.{ended}"
+        f"{counted_noun(number, 'proposal')}, each reviewed. Nothing is written without {which}.{singly}"
     )

@@ -46,7 +46,8 @@ class Gains:
     """By how much steps bring a number nearer to what is wanted, at most.
 
     ``group`` is what is to be trained, "" where not one thing is. ``by_line`` holds, for a line, what one set
-    and what all of its sets bring; ``a_set`` is what a set of a new line brings. ``over`` says that less is wanted. ``others`` is what any other step may bring.
+    and what all of its sets bring; ``a_set`` is what a set of a new line brings. ``over`` says that
+    less is wanted. ``others`` is what any other step may bring.
     """
 
     __slots__ = ("a_set", "by_line", "group", "others", "over")

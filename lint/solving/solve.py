@@ -85,10 +85,10 @@ class Card:
 class Solution:
     """What is proposed for a file: ``cards``, the cheapest first; what ``stays``; ``reviews`` made for it.
 
-    ``complete`` is False where the search ended before all was tried: then there may be a cheaper proposal.
+    ``at_once`` is False where several findings were cleared one after another: all at once may cost less.
     """
 
-    __slots__ = ("ask", "cards", "complete", "review", "reviews", "stays")
+    __slots__ = ("ask", "at_once", "cards", "review", "reviews", "stays")
 
     def __init__(self, review: FileReview, ask: Ask) -> None:
         self.review = review
@@ -96,7 +96,7 @@ class Solution:
         self.cards: list[Card] = []
         self.stays: list[Stays] = []
         self.reviews = 0
-        self.complete = True
+        self.at_once = True
 
     @property
     def kept_in_vain(self) -> list[str]:
@@ -203,7 +203,6 @@ def _one(solution: Solution, judge: Judge, aim: Aim) -> None:
     for one in search.found:
         after = _read(judge.file, judge.today, with_spans(solution.before, one.spans))
         solution.cards.append(_card(solution, after, one.steps, cleared, plan))
-    solution.complete = search.ended or len(search.found) >= MOST_PROPOSALS
     if not solution.cards:
         solution.stays.append(Stays(aim.lead, why_none(plan, search, aim.lead)))
     elif len(cleared) < len(aim.findings):
@@ -253,7 +252,6 @@ def _several(solution: Solution, judge: Judge, aims: list[Aim]) -> None:
             continue
         left = Aim(same[0].but(follows=tuple(same[1:])), now.findings)
         search, plan, found = _first_found(now, judge, left, solution.ask, 1)
-        solution.complete = solution.complete and (search.ended or bool(search.found))
         after = with_spans(_text(now).content, search.found[0].spans) if search.found else ""
         if search.found and not judge.look(after).brought(first):
             steps += search.found[0].steps
@@ -263,6 +261,7 @@ def _several(solution: Solution, judge: Judge, aims: list[Aim]) -> None:
             solution.stays += [Stays(one, [FOLLOWS]) for one in kept]
         else:
             solution.stays.append(Stays(aim.lead, why_none(plan, search, aim.lead)))
+    solution.at_once = len(cleared) < 2
     if steps and plan is not None:
         solution.cards.append(_card(solution, now, steps, cleared, plan))
 
