@@ -18,6 +18,9 @@ if TYPE_CHECKING:
 WIDEST = 80
 """Columns of a card at most."""
 
+INDENT = "   "
+"""What stands before the further lines of a card's title, under its number."""
+
 MOST_LINES = 12
 """Changed lines that a card shows before it only says how many more there are."""
 
@@ -41,9 +44,9 @@ def cards(solution: Solution, width: int, *, bold: bool) -> Iterator[str]:
 
 def _card(number: int, card: Card, before: str, width: int, bold: bool) -> Iterator[str]:
     title = listed([one.label for one in card.steps])
-    lines = list(paragraph(f"{number}  {title[:1].upper()}{title[1:]}", width))
-    yield strong(lines[0], bold)
-    yield from (f"   {line}" for line in lines[1:])
+    first, *rest = paragraph(f"{title[:1].upper()}{title[1:]}", width - len(INDENT))
+    yield strong(f"{number}  {first}", bold)
+    yield from (f"{INDENT}{line}" for line in rest)
     changed = list(_changed(before, card.after))
     for label, line in changed[:MOST_LINES]:
         yield from row(label, line, width)

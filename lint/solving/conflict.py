@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from math import ceil
+
 from ..counting.suggestions import suggest
 from ..wording.words import listed, plain
 from .candidates import Candidates
@@ -86,13 +88,15 @@ def _against(attempts: list[Attempt]) -> list[str]:
 
 
 def _in_words(seen: Seen) -> str:
-    about = f" ({seen.group})" if seen.group else ""
-    return f"{seen.rule}{about}"
+    """What a demand wants: ``the athlete's 45 min for Lower A (session-too-long)``."""
+    about = f" for {seen.group}" if seen.group else ""
+    return f"{seen.finding.wanted.rstrip('.') or 'what is asked'}{about} ({seen.rule})"
 
 
 def _loosened(seen: Seen) -> str:
     """What would have to be accepted: the number that would be reached, and what is wanted."""
     if seen.counted is None or seen.wanted is None:
-        return f"{seen.rule}: {seen.words.rstrip('.')}"
+        return f"{seen.words.rstrip('.')} ({seen.rule})"
     about = f" for {seen.group}" if seen.group else ""
-    return f"{plain(seen.counted)} {seen.unit}{about} where {plain(seen.wanted)} are wanted ({seen.rule})"
+    reached = ceil(seen.counted) if seen.unit == "min" else seen.counted
+    return f"{plain(reached)} {seen.unit}{about} instead of {plain(seen.wanted)} ({seen.rule})"

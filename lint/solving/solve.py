@@ -246,7 +246,7 @@ def _several(solution: Solution, judge: Judge, aims: list[Aim]) -> None:
         if why:
             solution.stays.append(Stays(aim.lead, [why]))
             continue
-        same = [one for one in now.findings if any(_is_same(one, other) for other in aim.findings)]
+        same = [one for other in aim.findings for one in now.findings if _is_same(one, other)]
         if not same:
             cleared.append(aim.lead)
             continue

@@ -115,7 +115,12 @@ FAULTS = {
         "protected-area-loaded",
     ),
     "little rest": (
-        faulty(("reps: 6-8, rir: 2, rest: 3 min", "reps: 3-5, rir: 2, rest: 60 s")),
+        faulty(
+            (
+                "squat, sets: 3, reps: 6-8, rir: 2, rest: 3 min",
+                "squat, sets: 3, reps: 3-5, rir: 2, rest: 60 s",
+            )
+        ),
         "rest-too-short-heavy",
     ),
     "one heavy week": (
