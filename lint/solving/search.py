@@ -21,10 +21,10 @@ if TYPE_CHECKING:
 
     State = tuple[Step, ...]
 
-MOST_REVIEWS = 90
+MOST_REVIEWS = 45
 """Reviews after which the search ends with the best that it has found."""
 
-MOST_AFTER = 30
+MOST_AFTER = 10
 """Reviews that are spent on further proposals once there is one."""
 
 MOST_STATES = 20_000
@@ -34,6 +34,9 @@ MOST_STEPS = 4
 """Steps that a proposal has at most: more are another programme."""
 
 MOST_PROPOSALS = 3
+
+DEARER, DEARER_BY = 2, 40
+"""How many times as much as the cheapest, and how much more, a further proposal costs at most."""
 
 MOST_CAUSES = 2
 """Findings brought by an edit that further steps may set right; one that brings more is given up."""
@@ -85,8 +88,11 @@ class Search:
         self._met: set[frozenset[tuple[object, ...]]] = set()
         self._number = 0
 
-    def run(self, most: int = MOST_PROPOSALS) -> list[Proposal]:
-        """The proposals, the cheapest first, each of other kinds than those before; ``most`` at most."""
+    def run(self, most: int = MOST_PROPOSALS, reviews: int = MOST_REVIEWS) -> list[Proposal]:
+        """The proposals, the cheapest first, each of other kinds than those before.
+
+        ``most`` is how many are looked for, ``reviews`` how many reviews may be spent until there is one.
+        """
         content = self.plan.text.content
         start = self.judge.reviews
         targets = self.before.left(self.aims)
@@ -94,12 +100,14 @@ class Search:
         self._push((), pools)
         before = {one.words for one in targets}
         looked = 0
-        stop = MOST_REVIEWS
+        stop = reviews
         while self._heap and len(self.found) < most:
             cost, _, _, steps = heappop(self._heap)
             looked += 1
             if self.judge.reviews - start >= stop or looked > MOST_STATES:
                 self.ended = False
+                break
+            if self.found and cost[0] > DEARER * self.found[0].cost[0] + DEARER_BY:
                 break
             spans = together(steps)
             if spans is None:

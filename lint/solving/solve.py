@@ -15,7 +15,7 @@ from .conflict import why_none
 from .effects import effects
 from .judge import Judge, Seen, marks_of, with_spans
 from .lines import Plan
-from .search import MOST_PROPOSALS, Search
+from .search import MOST_REVIEWS, Search
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -122,7 +122,8 @@ def solve(path: str, today: date, ask: Ask) -> Solution:
     if len(aims) == 1:
         _one(solution, judge, aims[0])
     else:
-        _several(solution, judge, aims)
+        findings = [one for aim in aims for one in aim.findings]
+        _in_turn(solution, judge, findings, review)
     solution.reviews = judge.reviews
     return solution
 
@@ -145,9 +146,6 @@ def _read(path: str, today: date, content: str | None = None) -> FileReview:
     if one.team.broken or one.faults:
         raise NothingToSolveError(f"{one.name} could not be judged by every rule: spotline review says why")
     return one
-
-
-FOLLOWS = "It has the same cause, but nothing was found that clears both."
 
 
 class Aim:
@@ -199,31 +197,34 @@ def _one(solution: Solution, judge: Judge, aim: Aim) -> None:
     if why:
         solution.stays.append(Stays(aim.lead, [why]))
         return
-    search, plan, cleared = _first_found(review, judge, aim, solution.ask, MOST_PROPOSALS)
+    search, plan, cleared = _first_found(review, judge, aim, solution.ask)
     for one in search.found:
         after = _read(judge.file, judge.today, with_spans(solution.before, one.spans))
-        solution.cards.append(_card(solution, after, one.steps, cleared, plan))
+        if one is search.found[0] and len(cleared) < len(aim.findings):
+            _in_turn(solution, judge, aim.follows, after, one.steps, cleared)
+        else:
+            solution.cards.append(_card(solution, after, one.steps, cleared, plan))
     if not solution.cards:
         solution.stays.append(Stays(aim.lead, why_none(plan, search, aim.lead)))
-    elif len(cleared) < len(aim.findings):
-        solution.stays += [Stays(one, [FOLLOWS]) for one in aim.follows]
 
 
-def _first_found(
-    review: FileReview, judge: Judge, aim: Aim, ask: Ask, most: int
-) -> tuple[Search, Plan, list[Finding]]:
+def _first_found(review: FileReview, judge: Judge, aim: Aim, ask: Ask) -> tuple[Search, Plan, list[Finding]]:
     """The search that finds something: for a finding and what follows from it, else for itself alone."""
     search, plan = _search(review, judge, aim.findings, ask)
-    search.run(most)
+    search.run(reviews=FEW_REVIEWS if aim.follows else MOST_REVIEWS)
     if search.found or not aim.follows:
         return search, plan, aim.findings
-    alone, plan = _search(review, judge, [aim.lead], ask)
-    alone.run(most)
-    return (alone, plan, [aim.lead]) if alone.found else (search, plan, aim.findings)
+    search, plan = _search(review, judge, [aim.lead], ask)
+    search.run()
+    return search, plan, [aim.lead]
+
+
+FEW_REVIEWS = 15
+"""Reviews that are spent on clearing a finding together with what follows from it."""
 
 
 def _search(review: FileReview, judge: Judge, aims: list[Finding], ask: Ask) -> tuple[Search, Plan]:
-    plan = Plan(_text(review), review.ledgers, ask.keep)
+    plan = _plan(review, ask)
     before = judge.look(_text(review).content)
     marks: list[Mark] = []
     for aim in aims:
@@ -235,35 +236,43 @@ def _search(review: FileReview, judge: Judge, aims: list[Finding], ask: Ask) -> 
     return Search(plan, judge, before, marks), plan
 
 
-def _several(solution: Solution, judge: Judge, aims: list[Aim]) -> None:
-    """One proposal for several findings: the cheapest for each, one after another, judged together."""
+def _in_turn(
+    solution: Solution,
+    judge: Judge,
+    findings: Sequence[Finding],
+    now: FileReview,
+    steps: Sequence[Step] = (),
+    cleared: Sequence[Finding] = (),
+) -> None:
+    """A card for several findings: the cheapest edits for each, one after another, judged together.
+
+    ``now`` is the review with the ``steps`` that are taken already, by which some are ``cleared``.
+    """
     first = judge.look(solution.before)
-    now, plan = solution.review, None
-    steps: list[Step] = []
-    cleared: list[Finding] = []
-    for aim in aims:
-        why = _only_the_coach(solution.review, aim.lead)
+    steps, cleared, plan = list(steps), list(cleared), None
+    for finding in findings:
+        why = _only_the_coach(solution.review, finding)
+        left = [one for one in now.findings if _is_same(one, finding)]
         if why:
-            solution.stays.append(Stays(aim.lead, [why]))
+            solution.stays.append(Stays(finding, [why]))
             continue
-        same = [one for other in aim.findings for one in now.findings if _is_same(one, other)]
-        if not same:
-            cleared.append(aim.lead)
-            continue
-        left = Aim(same[0].but(follows=tuple(same[1:])), now.findings)
-        search, plan, found = _first_found(now, judge, left, solution.ask, 1)
-        after = with_spans(_text(now).content, search.found[0].spans) if search.found else ""
-        if search.found and not judge.look(after).brought(first):
-            steps += search.found[0].steps
-            cleared.append(aim.lead)
+        if left:
+            search, plan = _search(now, judge, left, solution.ask)
+            found = search.run(1)
+            after = with_spans(_text(now).content, found[0].spans) if found else ""
+            if not found or judge.look(after).brought(first):
+                solution.stays.append(Stays(finding, why_none(plan, search, finding)))
+                continue
+            solution.at_once = solution.at_once and not steps
+            steps += found[0].steps
             now = _read(judge.file, judge.today, after)
-            kept = [one for one in left.findings if one not in found]
-            solution.stays += [Stays(one, [FOLLOWS]) for one in kept]
-        else:
-            solution.stays.append(Stays(aim.lead, why_none(plan, search, aim.lead)))
-    solution.at_once = len(cleared) < 2
-    if steps and plan is not None:
-        solution.cards.append(_card(solution, now, steps, cleared, plan))
+        cleared.append(finding)
+    if steps:
+        solution.cards.append(_card(solution, now, steps, cleared, plan or _plan(now, solution.ask)))
+
+
+def _plan(review: FileReview, ask: Ask) -> Plan:
+    return Plan(_text(review), review.ledgers, ask.keep)
 
 
 def _is_same(one: Finding, other: Finding) -> bool:
