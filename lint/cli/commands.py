@@ -8,6 +8,7 @@ from __future__ import annotations
 import sys
 
 from ..reporters import CHANGES, EXERCISES, REVIEW, RULES, SHEET, TALLY, print_as
+from .refused import RefusedError, no_such
 from .streams import complain
 
 TYPE_CHECKING = False
@@ -43,18 +44,6 @@ def _command(usage: str, about: str, *examples: str) -> Callable[[Run], Run]:
         return run
 
     return add
-
-
-class RefusedError(Exception):
-    """Words of the command line that cannot be followed; says why."""
-
-
-def no_such(kind: str, name: str, known: Iterable[str]) -> RefusedError:
-    """Says that nothing of a kind has a name, and the nearest of those that have one."""
-    from ..wording.words import near_names
-
-    near = near_names(name, known, 1)
-    return RefusedError(f"there is no {kind} {name!r}{f'; did you mean {near[0]}?' if near else ''}")
 
 
 MAY_FOLLOW = ("",)
@@ -175,13 +164,16 @@ def _review(words: list[str]) -> int:
     "mend --undo",
 )
 def _mend(words: list[str]) -> int:
-    known = {"--spelling": (), "--show": (), "--ask": (), "--undo": (), **dict.fromkeys(_OF_SOLVING)}
-    chosen, paths = _split(words, {**known, "--solve": ()})
-    of_solving = [one for one in _OF_SOLVING if one in chosen]
+    of_solving = dict.fromkeys(("--line", "--rule", "--keep", "--write"))
+    options = {"--spelling": (), "--show": (), "--ask": (), "--undo": (), "--solve": (), **of_solving}
+    chosen, paths = _split(words, options)
     if "--solve" in chosen:
-        return _solve(chosen, paths)
-    if of_solving:
-        raise RefusedError(f"{of_solving[0]} goes with --solve only")
+        from .solving import solve
+
+        return solve(chosen, paths)
+    for one in chosen:
+        if one in of_solving:
+            raise RefusedError(f"{one} goes with --solve only")
     apart = [one for one in chosen if one != "--spelling" or "--undo" in chosen]
     if len(apart) > 1:
         raise RefusedError(f"{' and '.join(apart)} exclude one another")
@@ -196,31 +188,6 @@ def _mend(words: list[str]) -> int:
     from .mends import mend
 
     return mend(chosen, paths or ["."], date.today())
-
-
-_OF_SOLVING = ("--line", "--rule", "--keep", "--write")
-"""Options that say what is to be solved."""
-
-
-def _solve(chosen: dict[str, str], paths: list[str]) -> int:
-    others = [one for one in chosen if one not in ("--solve", *_OF_SOLVING)]
-    if others:
-        raise RefusedError(f"{others[0]} and --solve exclude one another")
-    if len(paths) != 1:
-        raise RefusedError("--solve takes one programme: name its file")
-    numbers = {}
-    for name in ("--line", "--write"):
-        given = chosen.get(name, "1")
-        if not given.isdecimal() or not 0 < int(given) < 1_000_000:
-            raise RefusedError(f"{name} takes a number from 1")
-        numbers[name] = int(given) if name in chosen else 0
-    from datetime import date
-
-    from .solving import solve
-
-    keep = [one.strip() for one in chosen.get("--keep", "").split(",") if one.strip()]
-    rule = chosen.get("--rule", "")
-    return solve(paths[0], numbers["--line"], rule, keep, numbers["--write"], date.today())
 
 
 def _take_rules(module: str) -> bool:

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from datetime import date
+
 from ..engine.registry import all_rules
 from ..mending.rounds import MendedFile
 from ..mending.run import write_files
@@ -10,26 +12,31 @@ from ..solving.shown import changed_since_shown, remember_shown
 from ..solving.solve import Ask, NothingToSolveError, Solution
 from ..solving.solve import solve as worked_out
 from ..wording.words import counted_noun, safe_name
-from .commands import no_such
+from .refused import RefusedError, no_such
 from .streams import complain
 
-TYPE_CHECKING = False
-if TYPE_CHECKING:
-    from datetime import date
+OPTIONS = ("--solve", "--line", "--rule", "--keep", "--write")
 
 
-def solve(path: str, line: int, rule: str, keep: list[str], write: int, today: date) -> int:
-    """Shows the proposals for a file, or writes the one of a number (0: none); the exit code.
+def solve(chosen: dict[str, str], paths: list[str]) -> int:
+    """Shows the proposals for a file, or writes one of them; the exit code.
 
     That is 0 where something is proposed, or nothing is left to do; 1 where nothing is; 2 where the job could
-    not be done.
+    not be done. Raises RefusedError.
     """
+    others = [one for one in chosen if one not in OPTIONS]
+    if others:
+        raise RefusedError(f"{others[0]} and --solve exclude one another")
+    if len(paths) != 1:
+        raise RefusedError("--solve takes one programme: name its file")
+    line, write, rule = _number(chosen, "--line"), _number(chosen, "--write"), chosen.get("--rule", "")
+    keep = [one.strip() for one in chosen.get("--keep", "").split(",") if one.strip()]
     try:
-        solution = worked_out(path, today, Ask(line, rule, keep))
+        solution = worked_out(paths[0], date.today(), Ask(line, rule, keep))
     except NothingToSolveError as fault:
-        known = {one.name for one in all_rules()}
-        if rule and rule not in known and not str(fault).startswith(path):
-            raise no_such("rule", rule, sorted(known)) from fault
+        known = sorted({one.name for one in all_rules()})
+        if fault.of_asking and rule and rule not in known:
+            raise no_such("rule", rule, known) from fault
         complain(str(fault))
         return 2
     for words in solution.kept_in_vain:
@@ -39,6 +46,18 @@ def solve(path: str, line: int, rule: str, keep: list[str], write: int, today: d
     proposals.report(solution)
     remember_shown(solution)
     return 0 if solution.cards or not solution.stays else 1
+
+
+def _number(chosen: dict[str, str], name: str) -> int:
+    """The number that an option takes; 0 where it is not given."""
+    given = chosen.get(name, "0")
+    if name in chosen and not (given.isdecimal() and 0 < int(given) < MOST):
+        raise RefusedError(f"{name} takes a number from 1")
+    return int(given)
+
+
+MOST = 1_000_000
+"""Lines that no file has."""
 
 
 def _write(solution: Solution, number: int) -> int:

@@ -12,14 +12,14 @@ from ..syntax.enclosing import way_to
 from ..syntax.tree import Sequence
 from ..text.places import line_start, line_stop
 from ..wording.words import plain, sets_of
-from .steps import A_FAR_SET, A_SET, FAR, MAIN, NOTED, PRICE, Step, spans_of
+from .steps import A_FAR_SET, A_SET, FAR, MAIN, NOTED, PRICE, EditStep, spans_of
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
     from collections.abc import Iterator
 
     from ..counting.set_group import SetGroup
-    from .lines import Held, Line, Plan
+    from .lines import Line, Plan, WrittenSession
 
 FEWEST, MOST = 2, 8
 """Sets that a line keeps at least, and is given at most: a line of one set is another programme."""
@@ -47,20 +47,20 @@ def other_muscles(line: Line, sets: float, group: str) -> int:
     return round(sum(2 * weight * abs(sets) for name, weight in weights.items() if name != group))
 
 
-def fewer_sets(plan: Plan, line: Line, group: str) -> Iterator[Step]:
+def fewer_sets(plan: Plan, line: Line, group: str) -> Iterator[EditStep]:
     """The line with one set less, two less ..."""
     for by in range(1, MOST + 1):
         yield from _sets(plan, line, -by, group)
 
 
-def more_sets(plan: Plan, line: Line, group: str) -> Iterator[Step]:
+def more_sets(plan: Plan, line: Line, group: str) -> Iterator[EditStep]:
     """The line with one set more, two more ..., where more work is right for everybody on the programme."""
     if not plan.obstacle(line.exercise):
         for by in range(1, MOST_MORE + 1):
             yield from _sets(plan, line, by, group)
 
 
-def _sets(plan: Plan, line: Line, by: int, group: str) -> Iterator[Step]:
+def _sets(plan: Plan, line: Line, by: int, group: str) -> Iterator[EditStep]:
     """A step for each place in which the line says its sets, and one for all of them together."""
     spans = {}
     for entry in line.entries:
@@ -74,7 +74,7 @@ def _sets(plan: Plan, line: Line, by: int, group: str) -> Iterator[Step]:
         now = ", ".join(dict.fromkeys(words for _, _, words in several))
         label = f"{line.name} ({line.session.name}) {'cut' if by < 0 else 'raised'} to {sets_of(now)}"
         cost = (price("sets", line, by) + len(several) - 1, other_muscles(line, by, group), 0)
-        yield Step("sets", several, label, [line.start], cost, line=line.start, by=by, adds_work=by > 0)
+        yield EditStep("sets", several, label, [line.start], cost, line=line.start, by=by, adds_work=by > 0)
 
 
 def _number(entry: SetGroup, by: int) -> tuple[int, int, str] | None:
@@ -94,7 +94,7 @@ def _number(entry: SetGroup, by: int) -> tuple[int, int, str] | None:
     return place.start, place.end, words
 
 
-def taken_out(plan: Plan, line: Line, held: Held) -> Iterator[Step]:
+def taken_out(plan: Plan, line: Line, held: WrittenSession) -> Iterator[EditStep]:
     """The line taken out of its session, where that keeps some."""
     if line.is_main or line.noted or not line.is_plain or len(held.lines) <= FEWEST_LINES:
         return
@@ -102,10 +102,10 @@ def taken_out(plan: Plan, line: Line, held: Held) -> Iterator[Step]:
         cost = (price("drop", line, line.sets), other_muscles(line, line.sets, ""), 0)
         label = f"{line.name} ({line.session.name}) taken out"
         spans = spans_of(edit, plan.line_end)
-        yield Step("drop", spans, label, [line.start], cost, line=line.start, by=-line.sets)
+        yield EditStep("drop", spans, label, [line.start], cost, line=line.start, by=-line.sets)
 
 
-def paired(plan: Plan, held: Held) -> Iterator[Step]:
+def paired(plan: Plan, held: WrittenSession) -> Iterator[EditStep]:
     """Two small lifts that follow one another and share nothing, as a superset."""
     for first, second in zip(held.lines, held.lines[1:], strict=False):
         if not (plan.may_touch(first) and plan.may_touch(second) and share_nothing(first, second)):
@@ -114,7 +114,7 @@ def paired(plan: Plan, held: Held) -> Iterator[Step]:
         if spans is not None:
             label = f"{first.name} and {second.name} ({held.session.name}) as a superset"
             cost = (price("pair", first) + 1, 0, 0)
-            yield Step("pair", (spans,), label, [first.start, second.start], cost)
+            yield EditStep("pair", (spans,), label, [first.start, second.start], cost)
 
 
 def share_nothing(first: Line, second: Line) -> bool:

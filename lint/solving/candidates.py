@@ -11,8 +11,8 @@ if TYPE_CHECKING:
     from collections.abc import Iterable, Iterator
 
     from .judge import Seen
-    from .lines import Held, Line, Plan
-    from .steps import Step
+    from .lines import Line, Plan, WrittenSession
+    from .steps import EditStep
 
 LINEAR = ("sets", "min")
 """Units of numbers that change in equal steps with the sets of a line."""
@@ -34,7 +34,7 @@ class Candidates:
         self.steps = sorted(found.values(), key=lambda one: (one.cost, one.key))
         self._gains = _gains(plan, seen)
 
-    def enough(self, steps: Iterable[Step]) -> bool:
+    def enough(self, steps: Iterable[EditStep]) -> bool:
         """Whether steps may bring the number of the finding to what is wanted."""
         gains = self._gains
         if gains is None:
@@ -67,7 +67,7 @@ class Gains:
         self.over = over
         self.a_set = a_set
 
-    def of(self, step: Step) -> float:
+    def of(self, step: EditStep) -> float:
         """What a step brings at most."""
         a_set, whole = self.by_line.get(step.line, (0.0, 0.0))
         if self.group and step.exercise is not None:
@@ -135,7 +135,7 @@ AROUND = 5.0
 """Minutes that a line may take beside its sets, at most: the change-over, and warming up for it."""
 
 
-def _all(plan: Plan, seen: Seen, *, own: bool) -> Iterator[Step]:
+def _all(plan: Plan, seen: Seen, *, own: bool) -> Iterator[EditStep]:
     """Every step that may help; ``own`` says whether the finding is of the text before all edits."""
     if own:
         yield from offered(plan, seen)
@@ -153,10 +153,10 @@ def _all(plan: Plan, seen: Seen, *, own: bool) -> Iterator[Step]:
         yield from _in_place(plan, seen)
 
 
-def _spoken_of(plan: Plan, seen: Seen) -> tuple[list[Line], list[Held]]:
+def _spoken_of(plan: Plan, seen: Seen) -> tuple[list[Line], list[WrittenSession]]:
     """The lines that a finding counted or points at, and the sessions that hold them."""
     found: dict[int, Line] = {}
-    sessions: dict[int, Held] = {}
+    sessions: dict[int, WrittenSession] = {}
     for lever in seen.levers:
         for line in plan.lines_at(lever.offset):
             found[line.start] = line
@@ -166,7 +166,7 @@ def _spoken_of(plan: Plan, seen: Seen) -> tuple[list[Line], list[Held]]:
     return [found[at] for at in sorted(found)], [sessions[at] for at in sorted(sessions)]
 
 
-def _of_line(plan: Plan, seen: Seen, line: Line) -> Iterator[Step]:
+def _of_line(plan: Plan, seen: Seen, line: Line) -> Iterator[EditStep]:
     """Other numbers of sets of a line, and the line taken out, as far as the finding asks for it."""
     groups = seen.parts
     group = groups[0] if len(groups) == 1 else ""
@@ -180,7 +180,7 @@ def _of_line(plan: Plan, seen: Seen, line: Line) -> Iterator[Step]:
         yield from taken_out(plan, line, held)
 
 
-def _in_place(plan: Plan, seen: Seen) -> Iterator[Step]:
+def _in_place(plan: Plan, seen: Seen) -> Iterator[EditStep]:
     """What is missing, in a line of its own or in place of a line that was counted beside it."""
     counted = {
         line.start: line for one in seen.levers if one.share is not None for line in plan.lines_at(one.offset)

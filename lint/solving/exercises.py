@@ -14,14 +14,14 @@ from ..syntax.additions import key_added
 from ..syntax.rewrites import key_out
 from ..syntax.tree import Mapping, Scalar
 from .amounts import price
-from .steps import A_SET, FOREIGN, NEW_EQUIPMENT, PRICE, Step, are_apart, spans_of
+from .steps import A_SET, FOREIGN, NEW_EQUIPMENT, PRICE, EditStep, are_apart, spans_of
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
     from collections.abc import Iterable, Iterator
 
     from ..body.catalogue import Exercise
-    from .lines import Held, Line, Plan
+    from .lines import Line, Plan, WrittenSession
 
 MOST_NAMES = 3
 """Exercises that are tried for one thing that is missing."""
@@ -57,7 +57,7 @@ def trains(exercise: Exercise, what: str) -> bool:
     return what in exercise.actions or what in exercise.patterns or credit(exercise, what) > 0
 
 
-def added(plan: Plan, held: Held, exercise: Exercise, number: int = 0) -> Iterator[Step]:
+def added(plan: Plan, held: WrittenSession, exercise: Exercise, number: int = 0) -> Iterator[EditStep]:
     """A line of an exercise in a session, in the style of its neighbours.
 
     ``number`` is its place among those that would do, the most common first.
@@ -77,7 +77,7 @@ def added(plan: Plan, held: Held, exercise: Exercise, number: int = 0) -> Iterat
         label = f"{exercise.name} added to {held.session.name}"
         muscles = 2 * sets * (len(exercise.direct) - 1) + sets * len(exercise.indirect)
         price = (cost, muscles, _commonness(exercise, number))
-        yield Step("add", spans, label, [spans[0][0]], price, by=sets, adds_work=True, exercise=exercise)
+        yield EditStep("add", spans, label, [spans[0][0]], price, by=sets, adds_work=True, exercise=exercise)
 
 
 def _commonness(exercise: Exercise, number: int) -> int:
@@ -86,7 +86,7 @@ def _commonness(exercise: Exercise, number: int) -> int:
 
 def exchanged(
     plan: Plan, line: Line, exercise: Exercise, number: int = 0, *, any_size: bool = False
-) -> Iterator[Step]:
+) -> Iterator[EditStep]:
     """Another exercise in a line; repetitions, effort, rest, load and side are written for the new one.
 
     Unless ``any_size`` may do, a large lift gives way to a large one, a small one to a small one.
@@ -113,7 +113,7 @@ def exchanged(
     muscles = {*old.direct} ^ {*exercise.direct}
     cost = (price("swap", line), round(2 * line.sets * len(muscles)), _commonness(exercise, number))
     label = f"{exercise.name} in place of {line.name} ({line.session.name})"
-    yield Step(
+    yield EditStep(
         "swap",
         spans,
         label,

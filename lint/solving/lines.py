@@ -68,7 +68,7 @@ class Line:
         return self.line.paired is None and not self.line.on_clock and not self.line.kind
 
 
-class Held:
+class WrittenSession:
     """A session as it stands in the text, from ``start`` to ``end``."""
 
     __slots__ = ("days", "end", "lines", "session", "start")
@@ -95,14 +95,14 @@ class Plan:
         self.ledgers = ledgers
         self.line_end = line_end_of(text.content)
         self.kept = [fold(one) for one in keep]
-        self.sessions: list[Held] = []
+        self.sessions: list[WrittenSession] = []
         self.lines: list[Line] = []
         self.apart: list[str] = []
         self._suits = [Suits(ledger.header) for ledger in ledgers]
         self._take()
 
     def _take(self) -> None:
-        held: dict[int, Held] = {}
+        held: dict[int, WrittenSession] = {}
         found: dict[int, Line] = {}
         for ledger in self.ledgers:
             for visit, entry in ledger.entries():
@@ -114,7 +114,7 @@ class Plan:
                     if entry.name not in self.apart:
                         self.apart.append(entry.name)
                     continue
-                session = held.setdefault(at.start, Held(visit.session, at))
+                session = held.setdefault(at.start, WrittenSession(visit.session, at))
                 session.days.add(visit.day)
                 one = found.get(item.start)
                 if one is None:
@@ -188,7 +188,7 @@ class Plan:
         session = self.session_at(offset)
         return session.lines if session is not None else []
 
-    def session_at(self, offset: int) -> Held | None:
+    def session_at(self, offset: int) -> WrittenSession | None:
         """The session that holds an offset."""
         return next((one for one in self.sessions if one.start <= offset < one.end), None)
 

@@ -12,7 +12,7 @@ from ..syntax.numbers import NUMBER
 from .amounts import price
 from .exercises import added, exchanged
 from .judge import with_spans
-from .steps import PRICE, Step, spans_of
+from .steps import PRICE, EditStep, spans_of
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -21,7 +21,7 @@ if TYPE_CHECKING:
     from ..counting.week import Week
     from ..findings.finding import Edit
     from .judge import Seen, Spans
-    from .lines import Held, Line, Plan
+    from .lines import Line, Plan, WrittenSession
 
 VALUES = ("reps", "rir", "rpe", "rest", "rest after", "tempo", "hold", "load", "sets", "side")
 """Keys of a line whose values may be written anew: none holds a fact of the athlete, a date or a ban."""
@@ -39,7 +39,7 @@ HARDER_DOWN, HARDER_UP = ("rir", "rest"), ("reps", "rpe", "hold", "sets")
 """Keys whose lower, or higher, numbers mean more or harder work."""
 
 
-def offered(plan: Plan, seen: Seen) -> Iterator[Step]:
+def offered(plan: Plan, seen: Seen) -> Iterator[EditStep]:
     """What a finding offers: lines added, exercises swapped, values, other days, another order."""
     for edit in seen.finding.edits:
         if any(part.place.text is not plan.text for part in edit.parts):
@@ -60,7 +60,7 @@ def _new_lines(part: Edit) -> list[str]:
     return re.findall(r"\bexercise: ([^,}\r\n]+)", part.words) if part.place.start == part.place.end else []
 
 
-def _adding(plan: Plan, edit: Edit, name: str) -> Iterator[Step]:
+def _adding(plan: Plan, edit: Edit, name: str) -> Iterator[EditStep]:
     exercise = plan.header.known.exercise(name)
     held = next((one for one in reversed(plan.sessions) if one.start <= edit.place.start), None)
     if exercise is not None and held is not None:
@@ -76,15 +76,15 @@ def _is_permuted(plan: Plan, spans: Spans) -> bool:
     return before != after and sorted(before) == sorted(after)
 
 
-def _ordering(plan: Plan, spans: Spans, edit: Edit) -> Iterator[Step]:
+def _ordering(plan: Plan, spans: Spans, edit: Edit) -> Iterator[EditStep]:
     lines = [
         line for start, end, _ in spans for line in plan.lines if start <= line.start < max(end, start + 1)
     ]
     if all(plan.may_touch(line) for line in lines):
-        yield Step("order", spans, edit.label, [line.start for line in lines], (PRICE["order"], 0, 0))
+        yield EditStep("order", spans, edit.label, [line.start for line in lines], (PRICE["order"], 0, 0))
 
 
-def _writing(plan: Plan, seen: Seen, edit: Edit, spans: Spans) -> Iterator[Step]:
+def _writing(plan: Plan, seen: Seen, edit: Edit, spans: Spans) -> Iterator[EditStep]:
     """Values of one or more lines; a swap is made anew, with all that belongs to the exercise."""
     keys: list[str] = []
     touched: list[Line] = []
@@ -110,10 +110,10 @@ def _writing(plan: Plan, seen: Seen, edit: Edit, spans: Spans) -> Iterator[Step]
     cost += OUT_OF_ZONE * (_leaves_the_zone(plan, keys))
     touches = {line.start for line in touched}
     label = f"{touched[0].name} ({touched[0].session.name}): {edit.label}"
-    yield Step("value", spans, label, touches, (cost, 0, 0), adds_work=harder)
+    yield EditStep("value", spans, label, touches, (cost, 0, 0), adds_work=harder)
 
 
-def _swapping(plan: Plan, line: Line, name: str) -> Iterator[Step]:
+def _swapping(plan: Plan, line: Line, name: str) -> Iterator[EditStep]:
     """The exercise that is offered in place of another, and others that do the same."""
     old, known = line.exercise, plan.header.known
     further = substitutes(plan.header, old, MOST_SUBSTITUTES) if old is not None else []
@@ -157,7 +157,7 @@ def _is_harder(key: str, part: Edit) -> bool:
     return min(now) < min(was) if key in HARDER_DOWN else max(now) > max(was) if key in HARDER_UP else False
 
 
-def other_days(plan: Plan, held: Held) -> Iterator[Step]:
+def other_days(plan: Plan, held: WrittenSession) -> Iterator[EditStep]:
     """The session on another day, one that is free and on which everybody trains."""
     starts = plan.header.starts
     taken = {day for one in plan.sessions for day in one.days}
@@ -173,7 +173,7 @@ def other_days(plan: Plan, held: Held) -> Iterator[Step]:
         for edit in moved(held.session, day_name(starts, day), name):
             label = f"{held.session.name} moved to {name}"
             spans = spans_of(edit, plan.line_end)
-            yield Step("move", spans, label, [held.start], (PRICE["move"] + abs(number - day), 0, 0))
+            yield EditStep("move", spans, label, [held.start], (PRICE["move"] + abs(number - day), 0, 0))
 
 
 def _days_busy(week: Week) -> list[int]:

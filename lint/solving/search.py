@@ -17,9 +17,9 @@ if TYPE_CHECKING:
 
     from .judge import Judge, Mark, Seen, Spans, Verdict
     from .lines import Plan
-    from .steps import Cost, Step
+    from .steps import Cost, EditStep
 
-    State = tuple[Step, ...]
+    State = tuple[EditStep, ...]
 
 MOST_REVIEWS = 45
 """Reviews after which the search ends with the best that it has found."""
@@ -42,7 +42,7 @@ MOST_CAUSES = 2
 """Findings brought by an edit that further steps may set right; one that brings more is given up."""
 
 
-class Proposal:
+class SoundEdit:
     """Steps that are sound together: their ``spans``, ``cost`` and the ``verdict`` on the edited text."""
 
     __slots__ = ("cost", "spans", "steps", "verdict")
@@ -81,14 +81,14 @@ class Search:
         self.before = before
         self.aims = aims
         self.near: list[Attempt] = []
-        self.found: list[Proposal] = []
+        self.found: list[SoundEdit] = []
         self.ended = True
         self._pools: dict[tuple[object, ...], Candidates] = {}
         self._heap: list[tuple[Cost, tuple[object, ...], int, State]] = []
         self._met: set[frozenset[tuple[object, ...]]] = set()
         self._number = 0
 
-    def run(self, most: int = MOST_PROPOSALS, reviews: int = MOST_REVIEWS) -> list[Proposal]:
+    def run(self, most: int = MOST_PROPOSALS, reviews: int = MOST_REVIEWS) -> list[SoundEdit]:
         """The proposals, the cheapest first, each of other kinds than those before.
 
         ``most`` is how many are looked for, ``reviews`` how many reviews may be spent until there is one.
@@ -123,7 +123,7 @@ class Search:
             if not left and not brought:
                 if self.found and not self._is_needed(steps):
                     continue
-                self.found.append(Proposal(steps, spans, cost, verdict))
+                self.found.append(SoundEdit(steps, spans, cost, verdict))
                 stop = min(stop, self.judge.reviews - start + MOST_AFTER)
                 continue
             if not left:

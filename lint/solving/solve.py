@@ -26,11 +26,15 @@ if TYPE_CHECKING:
     from ..project.results import FileReview
     from ..text.places import Text
     from .judge import Mark
-    from .steps import Step
+    from .steps import EditStep
 
 
 class NothingToSolveError(Exception):
-    """Why nothing is worked out for a file, in a sentence."""
+    """Why nothing is worked out for a file. ``of_asking``: there is nothing of what was asked for."""
+
+    def __init__(self, words: str, *, of_asking: bool = False) -> None:
+        super().__init__(words)
+        self.of_asking = of_asking
 
 
 class Ask:
@@ -73,7 +77,12 @@ class Card:
     __slots__ = ("after", "caution", "clears", "costs", "steps")
 
     def __init__(
-        self, after: str, steps: Sequence[Step], costs: Sequence[str], clears: Sequence[Finding], caution: str
+        self,
+        after: str,
+        steps: Sequence[EditStep],
+        costs: Sequence[str],
+        clears: Sequence[Finding],
+        caution: str,
     ) -> None:
         self.after = after
         self.steps = tuple(steps)
@@ -169,7 +178,7 @@ def _aims(review: FileReview, ask: Ask) -> list[Aim]:
         where = " ".join(words for words in asked if words)
         lines = ", ".join(map(str, sorted({one.place.line for one in review.findings})))
         others = f"; there are some on lines {lines}" if lines else ""
-        raise NothingToSolveError(f"nothing is found {where}{others}")
+        raise NothingToSolveError(f"nothing is found {where}{others}", of_asking=True)
     return sorted(found, key=lambda one: (-SEVERITIES.index(one.lead.severity), one.lead.place.start))
 
 
@@ -241,7 +250,7 @@ def _in_turn(
     judge: Judge,
     findings: Sequence[Finding],
     now: FileReview,
-    steps: Sequence[Step] = (),
+    steps: Sequence[EditStep] = (),
     cleared: Sequence[Finding] = (),
 ) -> None:
     """A card for several findings: the cheapest edits for each, one after another, judged together.
@@ -285,7 +294,7 @@ def _is_same(one: Finding, other: Finding) -> bool:
 
 
 def _card(
-    solution: Solution, after: FileReview, steps: Sequence[Step], clears: list[Finding], plan: Plan
+    solution: Solution, after: FileReview, steps: Sequence[EditStep], clears: list[Finding], plan: Plan
 ) -> Card:
     costs = effects(solution.review.ledgers, after.ledgers)
     caution = plan.caution if any(one.adds_work for one in steps) else ""

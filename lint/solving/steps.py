@@ -42,7 +42,7 @@ NEW_EQUIPMENT, FOREIGN = 6, 15
 """What a new line costs more where its session has no such implement, or nothing that trains the same."""
 
 
-class Step:
+class EditStep:
     """One edit of the text before, as spans of offsets and words.
 
     ``touches`` are the offsets of the lines and sessions that it changes: of two steps that touch the same
@@ -98,7 +98,7 @@ def are_apart(spans: Spans) -> bool:
     )
 
 
-def together(steps: Iterable[Step]) -> Spans | None:
+def together(steps: Iterable[EditStep]) -> Spans | None:
     """The spans of several steps; None where they are in each other's way."""
     spans = tuple(sorted(span for step in steps for span in step.spans))
     return spans if are_apart(spans) else None
