@@ -19,6 +19,7 @@ if TYPE_CHECKING:
     from collections.abc import Iterator
 
     from ..counting.set_group import SetGroup
+    from .judge import Spans
     from .lines import Line, Plan, WrittenSession
 
 FEWEST, MOST = 2, 8
@@ -67,7 +68,7 @@ def _sets(plan: Plan, line: Line, by: int, group: str) -> Iterator[EditStep]:
         found = _number(entry, by)
         if found is not None:
             spans[found[0]] = found
-    choices = [(one,) for one in spans.values()]
+    choices: list[Spans] = [(one,) for one in spans.values()]
     if len(choices) > 1:
         choices.append(tuple(sorted(spans.values())))
     for several in choices:

@@ -119,7 +119,7 @@ def _gains_below(plan: Plan, seen: Seen) -> Gains | None:
 
 def _minutes(plan: Plan) -> dict[int, tuple[float, float]]:
     """The most minutes that one set, and that all sets, of each line can take; with what lies around them."""
-    gains = {}
+    gains: dict[int, tuple[float, float]] = {}
     for ledger in plan.ledgers:
         for visit in ledger.visits:
             for line in plan.lines:

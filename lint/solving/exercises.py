@@ -128,7 +128,9 @@ def exchanged(
 
 def _rewritten(plan: Plan, line: Line, exercise: Exercise) -> tuple[list[Edit], str]:
     """The edits of a line's other keys, and what they do in words."""
-    node, edits, said = line.node, [], []
+    node = line.node
+    edits: list[Edit] = []
+    said: list[str] = []
     old = line.exercise
     assert old is not None
     for key in OF_THE_OLD:

@@ -18,6 +18,7 @@ if TYPE_CHECKING:
     from ..counting.ledger import Ledger
     from ..findings.finding import Finding
     from ..project.results import FileReview
+    from ..text.places import Place
 
     Mark = tuple[str, str, tuple[str, ...], int]
     """A rule, what it speaks of, the athletes it holds for, and a week (0: not bound to weeks)."""
@@ -62,10 +63,13 @@ class Seen:
         self.group = finding.group or finding.subject
         self.words = finding.counted
         amount = finding.amount
-        self.counted, self.wanted, self.unit = (
-            (None, None, "") if amount is None else (amount.counted, amount.wanted, amount.unit)
-        )
-        places = [(finding.line, None, False), (finding.place, None, False)]
+        self.counted: float | None = None if amount is None else amount.counted
+        self.wanted: float | None = None if amount is None else amount.wanted
+        self.unit = "" if amount is None else amount.unit
+        places: list[tuple[Place, float | None, bool]] = [
+            (finding.line, None, False),
+            (finding.place, None, False),
+        ]
         places += [
             (one.place, one.share[1] if one.share else None, bool(one.of))
             for one in finding.related

@@ -6,6 +6,7 @@ from itertools import pairwise
 
 from ..body.catalogue import COMPOUND
 from ..body.names import fold
+from ..body.restrictions import read
 from ..counting.suggestions import Suits
 from ..syntax.enclosing import way_to
 from ..syntax.tree import Mapping, Sequence
@@ -88,7 +89,7 @@ class Plan:
     their words are used elsewhere, too.
     """
 
-    __slots__ = ("_suits", "apart", "kept", "ledgers", "line_end", "lines", "sessions", "text")
+    __slots__ = ("_spared", "_suits", "apart", "kept", "ledgers", "line_end", "lines", "sessions", "text")
 
     def __init__(self, text: Text, ledgers: list[Ledger], keep: Iterable[str] = ()) -> None:
         self.text = text
@@ -99,6 +100,12 @@ class Plan:
         self.lines: list[Line] = []
         self.apart: list[str] = []
         self._suits = [Suits(ledger.header) for ledger in ledgers]
+        # What is agreed may stay as it is: more of it is for the clinician to say.
+        self._spared = [
+            read(one.subject.words, ledger.header.known)
+            for ledger in ledgers
+            for one in ledger.header.spared()
+        ]
         self._take()
 
     def _take(self) -> None:
@@ -157,6 +164,8 @@ class Plan:
             return "is more work in rehabilitation: that is for the clinician to say"
         if exercise is None:
             return "is not known"
+        if any(one.forbids(exercise) for one in self._spared):
+            return "loads what is spared"
         return next((words for one in self._suits if (words := one.obstacle(exercise))), "")
 
     @property
