@@ -228,6 +228,9 @@ def _first_found(review: FileReview, judge: Judge, aim: Aim, ask: Ask) -> tuple[
     return search, plan, [aim.lead]
 
 
+MOST_TOGETHER = 120
+"""Reviews that are spent on several findings together."""
+
 FEW_REVIEWS = 15
 """Reviews that are spent on clearing a finding together with what follows from it."""
 
@@ -267,7 +270,7 @@ def _in_turn(
             continue
         if left:
             search, plan = _search(now, judge, left, solution.ask)
-            found = search.run(1)
+            found = search.run(1, max(min(MOST_REVIEWS, MOST_TOGETHER - judge.reviews), 1))
             after = with_spans(_text(now).content, found[0].spans) if found else ""
             if not found or judge.look(after).brought(first):
                 solution.stays.append(Stays(finding, why_none(plan, search, finding)))
