@@ -6,7 +6,7 @@ from math import ceil
 
 from ..lint.body import catalogue
 from ..lint.counting.credits import credit
-from ..lint.counting.set_group import FAST_KINDS
+from ..lint.counting.set_group import NO_LIFTS
 from ..lint.engine.limits import Condition, Option
 from ..lint.engine.registry import rule
 from ..lint.findings.finding import Amount, Related, found
@@ -132,7 +132,7 @@ def _items(visit: Visit) -> list[list[SetGroup]]:
     """The exercises of a session in order, a superset or circuit being one; fast work is left out."""
     items: list[list[SetGroup]] = []
     for entry in visit.own:
-        if not entry.sets.high or (entry.exercise is not None and entry.exercise.kind in FAST_KINDS):
+        if not entry.sets.high or (entry.exercise is not None and entry.exercise.kind in NO_LIFTS):
             continue
         if items and _belong_together(items[-1][0], entry):
             items[-1].append(entry)

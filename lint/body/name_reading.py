@@ -77,6 +77,9 @@ if TYPE_CHECKING:
 MOST_LETTERS, MOST_WORDS = 160, 24
 """A text with more letters or words is no name."""
 
+ROWED = "rowing ergometer"
+"""What is rowed for a time or over a distance."""
+
 
 def read(name: str, own: Sequence[Bag] = (), find: Lookup = catalogue.exercise) -> NameReading | None:
     """What a name that stands in no list means, or None if it is not surely one exercise.
@@ -86,8 +89,10 @@ def read(name: str, own: Sequence[Bag] = (), find: Lookup = catalogue.exercise) 
     if len(name) > MOST_LETTERS:
         return None
     tokens = tokens_of(name, built_names.SPELLINGS)
-    if not 0 < len(tokens) <= MOST_WORDS or is_rowed(tokens):
+    if not 0 < len(tokens) <= MOST_WORDS:
         return None
+    if is_rowed(tokens):
+        return _bare(name, tokens, find(ROWED), [])
     bare = alone(tokens)
     if bare is not None and not is_called(tokens, bare[1]):
         return _bare(name, tokens, find(bare[0]), bare[1])

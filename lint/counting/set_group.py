@@ -32,6 +32,12 @@ FAST_KINDS = ("plyometric", "ballistic")
 """Kinds of exercise done for speed, of which the curves of repetitions know nothing. Lifts and throws among
 them are hard sets only where a written effort or an RM says so, jumps never (common practice, no source)."""
 
+ENDURANCE = "endurance"
+"""The kind of exercise whose sets never count as hard ones, as on a rowing ergometer (common practice, no source)."""
+
+NO_LIFTS = (*FAST_KINDS, ENDURANCE)
+"""Kinds of exercise whose load and order say nothing of how a lift is trained."""
+
 BROKEN_UP = ("cluster", "drop set", "rest-pause")
 """Methods with rest or a lighter load within a set: it can have more repetitions than its load allows."""
 
@@ -201,7 +207,7 @@ class SetGroup:
         if self._hard is None:
             kind = self.exercise.kind if self.exercise else ""
             fast = kind in FAST_KINDS and (kind == "plyometric" or self.reserve is None)
-            self._hard = not fast and not self.effort.easy
+            self._hard = not fast and kind != ENDURANCE and not self.effort.easy
         return self._hard
 
     @property
