@@ -6,7 +6,7 @@ from math import ceil
 
 from ..lint.body import catalogue
 from ..lint.counting.credits import credit
-from ..lint.counting.set_group import NO_LIFTS
+from ..lint.counting.effort import NO_LIFTS
 from ..lint.engine.limits import Condition, Option
 from ..lint.engine.registry import rule
 from ..lint.findings.finding import Amount, Related, found

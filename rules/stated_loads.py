@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from ..lint.body.equipment import LOADED
-from ..lint.counting.set_group import NO_LIFTS
+from ..lint.counting.effort import NO_LIFTS
 from ..lint.engine.limits import Condition, Option
 from ..lint.engine.registry import rule
 from ..lint.findings.finding import Amount, Related, found
