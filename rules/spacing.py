@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from math import ceil
+from math import ceil, inf
 
 from ..lint.body import catalogue
 from ..lint.counting.counts import counted_lines
@@ -61,7 +61,7 @@ HARD_ACTIVITY = Option(
         Condition(
             "hard set",
             3,
-            "repetitions in reserve at most; sets whose effort is not known count",
+            "repetitions in reserve at most; sets whose effort is not known count, but for light ones",
             "common practice, no source: 3 left is our choice",
         ),
         HARD_ACTIVITY,
@@ -319,5 +319,18 @@ def _needed(work: _HardWork) -> str:
 
 
 def _leaves(entry: SetGroup) -> float:
-    """Fewest repetitions in reserve, written or worked out; none where effort is not known."""
-    return entry.reserve.low if entry.reserve else 0.0
+    """Fewest repetitions in reserve, written or worked out; none where effort is not known.
+
+    Many repetitions with a band, or with no more than a light exercise asks, are not hard unless somebody
+    says so: nothing shows what such sets leave.
+    """
+    if entry.reserve:
+        return entry.reserve.low
+    return inf if _is_light_work(entry) else 0.0
+
+
+def _is_light_work(entry: SetGroup) -> bool:
+    """Whether many repetitions are done with a band, or with the body alone in a light exercise."""
+    light = entry.exercise is not None and entry.exercise.capacity == "light"
+    unloaded = entry.implement == "band" or (entry.implement == "bodyweight" and light)
+    return unloaded and entry.slot == "light" and not entry.to_failure

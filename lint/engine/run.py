@@ -305,6 +305,7 @@ def _finding(hits: list[Hit], athletes: int) -> Finding:
         amount=draft.amount,
         line=draft.line,
         causes=rule.follows,
+        once=draft.once,
     )
 
 
