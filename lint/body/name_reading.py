@@ -15,6 +15,7 @@ from .name_asides import (
     LOWERED,
     LOWERING_ONLY,
     PAUSED,
+    ROWED,
     SPLITTING,
     WORN_IN,
     alone,
@@ -77,9 +78,6 @@ if TYPE_CHECKING:
 MOST_LETTERS, MOST_WORDS = 160, 24
 """A text with more letters or words is no name."""
 
-ROWED = "rowing ergometer"
-"""What is rowed for a time or over a distance."""
-
 
 def read(name: str, own: Sequence[Bag] = (), find: Lookup = catalogue.exercise) -> NameReading | None:
     """What a name that stands in no list means, or None if it is not surely one exercise.
@@ -91,10 +89,8 @@ def read(name: str, own: Sequence[Bag] = (), find: Lookup = catalogue.exercise) 
     tokens = tokens_of(name, built_names.SPELLINGS)
     if not 0 < len(tokens) <= MOST_WORDS:
         return None
-    if is_rowed(tokens):
-        return _bare(name, tokens, find(ROWED), [])
-    bare = alone(tokens)
-    if bare is not None and not is_called(tokens, bare[1]):
+    bare = (ROWED, []) if is_rowed(tokens) else alone(tokens)
+    if bare is not None and (bare[0] == ROWED or not is_called(tokens, bare[1])):
         return _bare(name, tokens, find(bare[0]), bare[1])
     beside = set(worn(tokens))
     if beside:
