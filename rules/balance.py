@@ -192,14 +192,15 @@ def _evening(week: Week, more: Count, less: Count, weak: Side, most: float) -> O
         Option("apart", 25, "percent fewer sets on one side than on the other", "common practice"),
         Condition("fewest apart", 2, "sets a week between the sides", "common practice"),
     ),
-    stands_back=("rehabilitation", "peak"),
+    stands_back=("rehabilitation", "peak", "careful return"),
 )
 def sides_uneven(week: Week, limits: Limits) -> Iterator[DraftFinding]:
     """Left and right of a muscle group get clearly different numbers of sets.
 
     Counts direct hard sets of each side, from work with `side: left` or `side: right`, in a typical week, or
     over a full turn where sessions rotate, by the middles of ranges; wants the weaker side no more than a
-    quarter below the other. Silent where a line that cannot be counted may even it out.
+    quarter below the other. Silent where a line that cannot be counted may even it out, and in a return to
+    training with something to spare, where one side is meant to do more.
 
     Flags:
         programme: Legs

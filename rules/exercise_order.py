@@ -6,13 +6,13 @@ from math import ceil
 
 from ..lint.body import catalogue
 from ..lint.counting.credits import credit
-from ..lint.counting.set_group import FAST_KINDS
+from ..lint.counting.effort import NO_LIFTS
 from ..lint.engine.limits import Condition, Option
 from ..lint.engine.registry import rule
 from ..lint.findings.finding import Amount, Related, found
 from ..lint.model.naming import line_name
 from ..lint.wording.words import first_of, says, sets_of
-from .offers import putting_before
+from .offers import offering, putting_before
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -132,7 +132,7 @@ def _items(visit: Visit) -> list[list[SetGroup]]:
     """The exercises of a session in order, a superset or circuit being one; fast work is left out."""
     items: list[list[SetGroup]] = []
     for entry in visit.own:
-        if not entry.sets.high or (entry.exercise is not None and entry.exercise.kind in FAST_KINDS):
+        if not entry.sets.high or (entry.exercise is not None and entry.exercise.kind in NO_LIFTS):
             continue
         if items and _belong_together(items[-1][0], entry):
             items[-1].append(entry)
@@ -191,7 +191,7 @@ def _is_for(entry: SetGroup, term: Term, programme: ProgrammeHeader) -> bool:
             "common practice",
         ),
     ),
-    stands_back=("rehabilitation",),
+    stands_back=("rehabilitation", "careful return"),
 )
 def isolation_before_compound(visit: Visit, limits: Limits) -> Iterator[DraftFinding]:
     """A compound after an exercise for one joint that tires its prime mover, or a muscle that helps in it.
@@ -222,36 +222,58 @@ def isolation_before_compound(visit: Visit, limits: Limits) -> Iterator[DraftFin
     if visit.programme.goal in limits.names("small matter") or says(words, visit.session.note):
         return
     small: list[SetGroup] = []
+    late: list[tuple[SetGroup, dict[SetGroup, list[str]]]] = []
     for entry in visit.own:
         if not entry.hard or says(words, entry.prescription.note):
             continue
         if _isolates(entry, limits):
             small.append(entry)
-        if not entry.compound:
-            continue
-        shared = {
-            one: groups
-            for one in small
-            if not _belong_together(one, entry) and (groups := _shared_groups(one, entry, limits))
-        }
-        if not shared:
-            continue
-        names = first_of(list(dict.fromkeys(one.name for one in shared)))
-        tired = first_of(list(dict.fromkeys(group for groups in shared.values() for group in groups)))
-        yield found(
-            entry.prescription.place,
-            f"{entry.name} at {_repetitions(entry)} comes after {names}, which tires {tired}.",
-            wanted="compound lifts first",
-            change="Put it first, or write `pre-exhaustion` in a `note`.",
-            where=line_name(entry.prescription),
-            edits=putting_before(
-                entry, min(shared, key=lambda one: one.prescription.order), f"put {entry.name} first"
+        elif entry.compound:
+            shared = {
+                one: groups
+                for one in small
+                if not _belong_together(one, entry) and (groups := _shared_groups(one, entry, limits))
+            }
+            if shared:
+                late.append((entry, shared))
+    if late:
+        yield _late(visit, late)
+
+
+def _late(visit: Visit, late: list[tuple[SetGroup, dict[SetGroup, list[str]]]]) -> DraftFinding:
+    """What is said of a session's compounds, each with the small exercises before it and what they tire."""
+    (entry, _), *others = late
+    before = list(dict.fromkeys(one for _, shared in late for one in shared))
+    names = first_of(list(dict.fromkeys(one.name for one in before)))
+    tired = dict.fromkeys(group for _, shared in late for groups in shared.values() for group in groups)
+    also = f" and {len(others)} more" if others else ""
+    return found(
+        entry.prescription.place,
+        f"{entry.name} at {_repetitions(entry)}{also} {'come' if also else 'comes'} after {names},"
+        f" which {'tire' if len(before) > 1 else 'tires'} {first_of(list(tired))}.",
+        wanted="compound lifts first",
+        change=f"Put {'them' if also else 'it'} first, or write `pre-exhaustion` in a `note`.",
+        where=line_name(entry.prescription),
+        edits=offering(
+            *(
+                putting_before(
+                    one, min(shared, key=lambda each: each.prescription.order), f"put {one.name} first"
+                )
+                for one, shared in late
+            )
+        ),
+        subject=visit.session.name,
+        related=(
+            *(
+                Related(one.prescription.place, f"{line_name(one.prescription)}: late, too")
+                for one, _ in others
             ),
-            related=tuple(
+            *(
                 Related(one.prescription.place, f"{line_name(one.prescription)}: {sets_of(str(one.sets))}")
-                for one in shared
+                for one in before
             ),
-        )
+        ),
+    )
 
 
 def _isolates(entry: SetGroup, limits: Limits) -> bool:

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from ..lint.counting.set_group import FAST_KINDS
+from ..lint.counting.effort import FAST_KINDS
 from ..lint.engine.limits import Option
 from ..lint.engine.registry import rule
 from ..lint.findings.finding import Amount, found

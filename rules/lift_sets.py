@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from ..lint.counting.counts import counted_lines
-from ..lint.counting.set_group import FAST_KINDS
+from ..lint.counting.effort import NO_LIFTS
 from ..lint.engine.limits import Option
 from ..lint.engine.registry import rule
 from ..lint.findings.finding import Amount, found
@@ -115,7 +115,7 @@ def _main_lifts(ledger: Ledger) -> dict[Exercise, tuple[str, Place]]:
     ]
     lifts: dict[Exercise, tuple[str, Place]] = {}
     for lift, words, place in named:
-        if lift is not None and lift.kind not in FAST_KINDS:
+        if lift is not None and lift.kind not in NO_LIFTS:
             lifts.setdefault(lift, (words, place))
     return lifts
 

@@ -171,6 +171,8 @@ def _value(entry: SetGroup, what: str, like: SetGroup) -> float | None:
 
 def _odd_weeks(line: Line, what: str, limits: Limits) -> list[_Odd]:
     """The weeks of a line that leave both their neighbours."""
+    if len({id(getattr(entry.work, what)) for _, entry in line}) == 1:
+        return []  # one value for all weeks
     odd = []
     for before, at, (_, after) in zip(line, line[1:], line[2:], strict=False):
         three = before[1], at[1], after

@@ -58,6 +58,7 @@ def clearance_missing(lifter: Lifter, limits: Limits) -> Iterator[DraftFinding]:
             wanted="the date of one",
             change="Ask a physician or other licensed professional, then write `clearance on file`.",
             where=athlete.name,
+            once=True,
         )
 
 
@@ -107,6 +108,7 @@ def screening_missing(lifter: Lifter, limits: Limits) -> Iterator[DraftFinding]:
             change="Screen the athlete and write `screening on file`, or write in spotline.yaml that you"
             " screen.",
             where=athlete.name,
+            once=True,
         )
 
 
@@ -162,8 +164,9 @@ def junior_unsupervised(lifter: Lifter, limits: Limits) -> Iterator[DraftFinding
     if athlete.age is not None and athlete.age < limits.number("age") and not athlete.supervision:
         yield found(
             athlete.place,
-            f"Aged {athlete.age:g}, and no supervision written down.",
+            "No supervision of a junior written down.",
             wanted="a qualified coach at each session",
             change="Follow your local rules on young people, and write under `supervision` who it is.",
             where=athlete.name,
+            once=True,
         )

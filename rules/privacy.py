@@ -91,6 +91,28 @@ _CLAUSE = re.compile(r"[,;.(){}\[\]:\"#\r\n]")
 _OF_THINGS_TOO = ("torn", "rupture", "fracture", "sprain", "dislocation")
 """Beginnings of words of the list that are said of equipment, too."""
 
+_INJURIES = (
+    "sprain",
+    "fracture",
+    "dislocation",
+    "torn",
+    "rupture",
+    "broke",
+    "hamstring strain",
+    "muscle strain",
+)
+"""Beginnings of words of the list for what heals."""
+
+_HEALED = re.compile(
+    r"(?<!not )(?<!not yet )(?<!never )\b(?:sound|healed|recovered|resolved|mended|settled|fine now"
+    r"|symptom-free|pain-free|no (?:trouble|symptoms|pain|problems?|limits?|limitations?)"
+    r"(?! (?:under|below|up to|until|unless)))\b",
+    re.IGNORECASE,
+)
+"""Words for what is over, as whoever coaches needs to know it."""
+
+_SENTENCE = re.compile(r"[.;{}\[\]:\"#\r\n]")
+
 _MOVEMENT = r"(?<!scapular )(?<!shoulder )(?<!blade )depression"
 """Depression of the shoulder blade is a joint action."""
 
@@ -110,8 +132,8 @@ def diagnosis_in_programme(ledger: Ledger, text: Text, limits: Limits) -> Iterat
     """A diagnosis, treatment or medicine written into a programme, be it in a note or a comment.
 
     Looks for the words of a list in the whole file, but for athletes who are written in it, and for
-    operations beside a part of the body; wants none. What is said of equipment, such as a torn band, passes.
-    The lists are the team's to change.
+    operations beside a part of the body; wants none. What is said of equipment, such as a torn band, passes;
+    an injury that is said to have healed is a note. The lists are the team's to change.
 
     Flags:
         programme: Calf
@@ -148,8 +170,8 @@ def diagnosis_in_athlete_file(lifter: Lifter, limits: Limits) -> Iterator[DraftF
     """A diagnosis, treatment or medicine in an athlete's file, or where a programme describes an athlete.
 
     Looks for the words of a list in all that is written of the athlete, comments too, and for operations
-    beside a part of the body; wants none. What is said of equipment, such as a torn band, passes. The lists
-    are the team's to change.
+    beside a part of the body; wants none. What is said of equipment, such as a torn band, passes; an injury
+    that is said to have healed is a note. The lists are the team's to change.
 
     Flags:
         programme: Knee
@@ -202,6 +224,16 @@ def _is_of_a_thing(match: re.Match[str]) -> bool:
     return told is None and re.search(rf"\b{_EQUIPMENT}\b", clause, re.IGNORECASE) is not None
 
 
+def _is_over(place: Place) -> bool:
+    """Whether an injury is said to have healed, by its sentence: ``old left ankle sprain, sound``."""
+    if not place.excerpt.casefold().startswith(_INJURIES):
+        return False
+    content = place.text.content
+    before = _SENTENCE.split(content[max(0, place.start - 200) : place.start])[-1]
+    after = _SENTENCE.split(content[place.end : place.end + 200])[0]
+    return _HEALED.search(f"{before} {after}") is not None
+
+
 @cache
 def _clean_lines(words: tuple[tuple[str, ...], ...]) -> set[str]:
     """Lines of texts looked through before in which none of some words begins."""
@@ -235,6 +267,7 @@ def _told(places: list[Place], where: str) -> DraftFinding:
     return found(
         first,
         f"{first_of(words)} {detail}.",
+        severity="note" if all(map(_is_over, places)) else "error",
         wanted="movement terms only",
         change="Delete it, in git's history too, or take the word off the list in spotline.yaml.",
         where=where,

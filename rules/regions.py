@@ -49,8 +49,8 @@ def region_untrained(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
 
     Counts every set that trains a muscle of the region, directly or not, over the whole programme, or over
     the block for a focus of its own; wants at least one. Without a focus it speaks where health or size is
-    the goal, or none is written; a note unless health is the goal, and then only where more than half of the
-    body is trained. Silent where every week is a deload.
+    the goal, or none is written; a note where a single region is left out, and unless health is the goal, and
+    then only where more than half of the body is trained. Silent where every week is a deload.
 
     Flags:
         programme: Push
@@ -104,7 +104,7 @@ def region_untrained(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
         yield found(
             session.place,
             f"No work for {_surely_first(ledger, regions, missing)}.",
-            severity="warning" if programme.goal == "general health" else "note",
+            severity="warning" if programme.goal == "general health" and len(missing) > 1 else "note",
             wanted="a set for each major region",
             change=f"{_added_for(ledger, missing)}, or name what you train in `focus`.",
             where=session.name,

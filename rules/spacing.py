@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from math import ceil
+from math import ceil, inf
 
 from ..lint.body import catalogue
 from ..lint.counting.counts import counted_lines
@@ -61,7 +61,7 @@ HARD_ACTIVITY = Option(
         Condition(
             "hard set",
             3,
-            "repetitions in reserve at most; sets whose effort is not known count",
+            "repetitions in reserve at most; sets whose effort is not known count, but for light ones",
             "common practice, no source: 3 left is our choice",
         ),
         HARD_ACTIVITY,
@@ -217,6 +217,8 @@ def _as_hard(day: _Day, days: list[_Day]) -> list[int]:
 def _hours_between(before: _Day, later: _Day) -> float:
     """The hours between two days: from the last start to the first, where all of these are written."""
     hours = (later.number - before.number) * HOURS_A_DAY
+    if not (before.tells_hours and later.tells_hours):
+        return float(hours)
     starts, ends = before.starts(), later.starts()
     return hours + min(ends) - max(starts) if starts and ends else float(hours)
 
@@ -241,12 +243,18 @@ class _HardWork:
 
 
 class _Day:
-    """A day of the calendar by its number, with what is hard on it by group and side."""
+    """A day of the calendar by its number, with what is hard on it by group and side.
 
-    def __init__(self, number: int, week: Week, hard: dict[tuple[str, str], _HardWork]) -> None:
+    ``tells_hours`` says whether any of its sessions has a time of day.
+    """
+
+    def __init__(
+        self, number: int, week: Week, hard: dict[tuple[str, str], _HardWork], *, tells_hours: bool = False
+    ) -> None:
         self.number = number
         self.week = week
         self.hard = hard
+        self.tells_hours = tells_hours
 
     def starts(self) -> list[float]:
         """The hours at which the sessions begin that make it hard; none where one of them does not say."""
@@ -277,7 +285,8 @@ def _days(ledger: Ledger, limits: Limits) -> list[_Day]:
     """Every day with a session or an activity, in order, with what is hard on it."""
     days: dict[int, _Day] = {}
     for number, week, tally in ledger.training_days():
-        days[number] = _Day(number, week, dict(ledger.recall(_hard_groups, tally, limits)))
+        hard = dict(ledger.recall(_hard_groups, tally, limits))
+        days[number] = _Day(number, week, hard, tells_hours=any(one.session.hours for one in tally.visits))
     for number, week, activity in ledger.activities():
         day = days.setdefault(number, _Day(number, week, {}))
         for group in loaded(activity, limits):
@@ -293,11 +302,12 @@ def _hard_groups(day: Tally, limits: Limits) -> dict[tuple[str, str], _HardWork]
     for group in day.groups():
         if group in limits.names("exempt") or day.sets(group, DIRECT).middle < least:
             continue
-        for side in ("left", "right"):
-            sets = day.sets(group, DIRECT, side=side).where(lambda entry: _leaves(entry) <= most_left)
+        for sides in (("left",), ("right",)) if day.one_sided else (("left", "right"),):
+            sets = day.sets(group, DIRECT, side=sides[0]).where(lambda entry: _leaves(entry) <= most_left)
             if sets.middle >= least:
                 failing = sets.where(lambda entry: entry.effort.failing)
-                hard[group, side] = _HardWork(sets, failing if failing.middle >= least else None)
+                work = _HardWork(sets, failing if failing.middle >= least else None)
+                hard.update({(group, side): work for side in sides})
     return hard
 
 
@@ -319,5 +329,18 @@ def _needed(work: _HardWork) -> str:
 
 
 def _leaves(entry: SetGroup) -> float:
-    """Fewest repetitions in reserve, written or worked out; none where effort is not known."""
-    return entry.reserve.low if entry.reserve else 0.0
+    """Fewest repetitions in reserve, written or worked out; none where effort is not known.
+
+    Many repetitions with a band, or with no more than a light exercise asks, are not hard unless somebody
+    says so: nothing shows what such sets leave.
+    """
+    if entry.reserve:
+        return entry.reserve.low
+    return inf if _is_light_work(entry) else 0.0
+
+
+def _is_light_work(entry: SetGroup) -> bool:
+    """Whether many repetitions are done with a band, or with the body alone in a light exercise."""
+    light = entry.exercise is not None and entry.exercise.capacity == "light"
+    unloaded = entry.implement == "band" or (entry.implement == "bodyweight" and light)
+    return unloaded and entry.slot == "light" and not entry.to_failure

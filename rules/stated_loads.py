@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from ..lint.body.equipment import LOADED
-from ..lint.counting.set_group import FAST_KINDS
+from ..lint.counting.effort import NO_LIFTS
 from ..lint.engine.limits import Condition, Option
 from ..lint.engine.registry import rule
 from ..lint.findings.finding import Amount, Related, found
@@ -394,5 +394,5 @@ def reserve_hard_to_judge(ledger: Ledger, limits: Limits) -> Iterator[DraftFindi
 def _found_by_feel(entry: SetGroup) -> bool:
     """Whether effort alone tells the lifter what to load: something is lifted, and no load is written."""
     exercise = entry.exercise
-    lifted = exercise is not None and entry.implement in LOADED and exercise.kind not in FAST_KINDS
+    lifted = exercise is not None and entry.implement in LOADED and exercise.kind not in NO_LIFTS
     return lifted and entry.work.load is None

@@ -4,8 +4,8 @@ from __future__ import annotations
 
 import re
 
+from ..lint.counting.effort import FAST_KINDS
 from ..lint.counting.load_shares import kilograms_of
-from ..lint.counting.set_group import FAST_KINDS
 from ..lint.engine.registry import rule
 from ..lint.findings.finding import Edit, found
 from ..lint.model.naming import line_name

@@ -37,18 +37,23 @@ def today() -> date:
 
 @pytest.fixture(scope="session")
 def reviewed(tmp_path_factory: pytest.TempPathFactory) -> Callable[..., Review]:
-    """Reviews a programme's text in a repository of its own, with further files beside it by name."""
+    """Reviews a programme's text in a repository of its own, with further files beside it by name.
+
+    ``every`` reviews those files as well.
+    """
     base = tmp_path_factory.mktemp("reviewed")
     numbers = count()
 
-    def run(text: str, files: dict[str, str] | None = None, *, on: date = TODAY) -> Review:
+    def run(
+        text: str, files: dict[str, str] | None = None, *, on: date = TODAY, every: bool = False
+    ) -> Review:
         folder = base / str(next(numbers))
         (folder / ".git").mkdir(parents=True)
         for name, content in {"plan.programme.yaml": text, **(files or {})}.items():
             path = folder / name
             path.parent.mkdir(parents=True, exist_ok=True)
             path.write_text(content, encoding="utf-8")
-        return review([str(folder / "plan.programme.yaml")], on)
+        return review([str(folder if every else folder / "plan.programme.yaml")], on)
 
     return run
 

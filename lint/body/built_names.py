@@ -269,10 +269,16 @@ SPELLINGS: dict[str, tuple[str, ...]] = {
     'disc': ('plate',),
     'dj': ('drop', 'jump'),
     'dl': ('deadlift',),
+    'dooranchor': ('band',),
+    'dooranchored': ('band',),
+    'doorframe': ('door-frame',),
     'dorsiflexion': ('dorsiflexion',),
     'double': ('double',),
     'doublearm': ('two-arm',),
     'doubleleg': ('two-leg',),
+    'downonly': ('lowering-only',),
+    'downphase': ('lowering-only',),
+    'downphaseonly': ('lowering-only',),
     'dropjump': ('drop', 'jump'),
     'dropset': ('drop-set',),
     'dumbbell': ('dumbbell',),
@@ -284,6 +290,9 @@ SPELLINGS: dict[str, tuple[str, ...]] = {
     'elasticband': ('band',),
     'elevatedfoot': ('foot-elevated',),
     'er': ('external', 'rotation'),
+    'erg': ('ergometer',),
+    'ergo': ('ergometer',),
+    'ergometer': ('ergometer',),
     'exerciseball': ('stability-ball',),
     'ext': ('extension',),
     'extension': ('extension',),
@@ -321,8 +330,11 @@ SPELLINGS: dict[str, tuple[str, ...]] = {
     'footelev': ('foot-elevated',),
     'footelevated': ('foot-elevated',),
     'footin': ('toe-in',),
+    'footinair': ('feet-up',),
     'footinward': ('toe-in',),
     'footloaded': ('ankle-weight',),
+    'footofffloor': ('feet-up',),
+    'footoffground': ('feet-up',),
     'footonbed': ('foot-elevated',),
     'footonbench': ('foot-elevated',),
     'footonblock': ('foot-elevated',),
@@ -338,6 +350,7 @@ SPELLINGS: dict[str, tuple[str, ...]] = {
     'footraised': ('foot-elevated',),
     'footturnedin': ('toe-in',),
     'footturnedout': ('toe-out',),
+    'footup': ('feet-up',),
     'forbalance': ('for-balance',),
     'forward': ('forward',),
     'forwardandback': ('forward-back',),
@@ -380,6 +393,7 @@ SPELLINGS: dict[str, tuple[str, ...]] = {
     'getup': ('get-up',),
     'ghd': ('glute-ham-bench',),
     'ghr': ('glute-ham', 'raise'),
+    'gi': ('towel',),
     'gliding': ('slider',),
     'glidingdisc': ('slider',),
     'glute': ('glute',),
@@ -504,6 +518,7 @@ SPELLINGS: dict[str, tuple[str, ...]] = {
     'isometric': ('isometric',),
     'isometrichold': ('isometric',),
     'isometricmidthighpull': ('isometric', 'mid-thigh', 'pull'),
+    'judogi': ('towel',),
     'jumprope': ('jump', 'rope'),
     'kb': ('kettlebell',),
     'kbrack': ('kettlebell', 'front-rack'),
@@ -513,6 +528,7 @@ SPELLINGS: dict[str, tuple[str, ...]] = {
     'kettlebellswing': ('kettlebell', 'swing'),
     'kickback': ('kickback',),
     'kickstand': ('staggered-stance',),
+    'kimono': ('towel',),
     'kneebent': ('bent-knee',),
     'kneeext': ('leg', 'extension'),
     'kneeextension': ('leg', 'extension'),
@@ -520,6 +536,7 @@ SPELLINGS: dict[str, tuple[str, ...]] = {
     'kneel': ('kneeling',),
     'kneeling': ('kneeling',),
     'knext': ('leg', 'extension'),
+    'lapel': ('towel',),
     'latbandwalk': ('lateral', 'band', 'walk'),
     'latbearcrawl': ('lateral', 'bear', 'crawl'),
     'latbound': ('lateral', 'bound'),
@@ -563,8 +580,13 @@ SPELLINGS: dict[str, tuple[str, ...]] = {
     'lb': ('low-bar',),
     'legcurl': ('leg', 'curl'),
     'legextension': ('leg', 'extension'),
+    'legfree': ('feet-up',),
+    'leginair': ('feet-up',),
+    'legless': ('feet-up',),
     'legpress': ('leg', 'press'),
     'legraise': ('leg', 'raise'),
+    'legstraight': ('feet-up',),
+    'legup': ('feet-up',),
     'levelbody': ('level-body',),
     'leverarm': ('lever-arm',),
     'llc': ('lying', 'leg', 'curl'),
@@ -617,6 +639,7 @@ SPELLINGS: dict[str, tuple[str, ...]] = {
     'neutralgripbar': ('multi-grip-bar',),
     'ng': ('neutral-grip',),
     'nhe': ('nordic', 'curl'),
+    'nolegdrive': ('feet-up',),
     'nordic': ('nordic', 'curl'),
     'nordiccurl': ('nordic', 'curl'),
     'nordicham': ('nordic', 'curl'),
@@ -905,7 +928,9 @@ SPELLINGS: dict[str, tuple[str, ...]] = {
     'stdg': ('standing',),
     'steepincline': ('steep-incline',),
     'stepdown': ('step-down',),
+    'stepover': ('step-over',),
     'stepup': ('step-up',),
+    'stepupandover': ('step-over',),
     'stiffarm': ('straight-arm',),
     'stiffleg': ('stiff-leg',),
     'stifflegdeadlift': ('stiff-leg', 'deadlift'),
@@ -983,6 +1008,7 @@ SPELLINGS: dict[str, tuple[str, ...]] = {
     'torsoupright': ('upright-body',),
     'touchandgo': ('touch-and-go',),
     'touchngo': ('touch-and-go',),
+    'towel': ('towel',),
     'traise': ('t', 'raise'),
     'trapbar': ('trap-bar',),
     'trapbardeadlift': ('trap-bar', 'deadlift'),
@@ -1016,6 +1042,7 @@ SPELLINGS: dict[str, tuple[str, ...]] = {
     'unilateral': ('one-side',),
     'unloaded': ('bodyweight',),
     'unweighted': ('bodyweight',),
+    'upandover': ('step-over',),
     'uprightbody': ('upright-body',),
     'vbar': ('v-bar',),
     'vest': ('weighted',),
@@ -1043,6 +1070,7 @@ SPELLINGS: dict[str, tuple[str, ...]] = {
     'windscreen': ('windshield',),
     'windshield': ('windshield',),
     'with': ('with',),
+    'withoutlegdrive': ('feet-up',),
     'woodchop': ('woodchop',),
     'woodchopper': ('woodchop',),
     'wraise': ('w', 'raise'),
@@ -1101,6 +1129,8 @@ KINDS: dict[str, tuple[str, ...]] = {
     'american': ('lift',),
     'amrap': ('free',),
     'an': ('filler',),
+    'anchor': ('free',),
+    'anchored': ('free',),
     'and': ('filler',),
     'angel': ('lift',),
     'angle': ('free',),
@@ -1168,6 +1198,7 @@ KINDS: dict[str, tuple[str, ...]] = {
     'biceps': ('thing',),
     'bicycle': ('lift',),
     'big': ('free',),
+    'bike': ('lift',),
     'bird': ('lift',),
     'block': ('thing',),
     'blw': ('joining',),
@@ -1265,6 +1296,7 @@ KINDS: dict[str, tuple[str, ...]] = {
     'countermovement': ('lift',),
     'crab': ('lift',),
     'cranio': ('lift',),
+    'crank': ('lift',),
     'crawl': ('movement',),
     'crook': ('thing',),
     'cross': ('thing',),
@@ -1282,6 +1314,7 @@ KINDS: dict[str, tuple[str, ...]] = {
     'cushion': ('free',),
     'cycle': ('lift',),
     'cycled': ('lift',),
+    'cycling': ('lift',),
     'cyclist': ('lift',),
     'd-handle': ('free',),
     'dbsp': ('lift',),
@@ -1310,6 +1343,9 @@ KINDS: dict[str, tuple[str, ...]] = {
     'dome': ('lift',),
     'doming': ('lift',),
     'donkey': ('lift',),
+    'door': ('thing',),
+    'door-frame': ('thing',),
+    'doorway': ('thing',),
     'dorsiflexion': ('movement',),
     'double': ('both sides',),
     'dowel': ('lift',),
@@ -1333,6 +1369,7 @@ KINDS: dict[str, tuple[str, ...]] = {
     'effort': ('free',),
     'elbow': ('thing',),
     'elevated': ('lift',),
+    'elliptical': ('lift',),
     'em': ('free',),
     'emom': ('free',),
     'empty': ('free',),
@@ -1353,9 +1390,12 @@ KINDS: dict[str, tuple[str, ...]] = {
     'face': ('thing',),
     'facing': ('thing',),
     'failure': ('free',),
+    'fall': ('lift',),
     'fallout': ('movement',),
+    'fan': ('lift',),
     'farmer': ('lift',),
     'fast': ('free',),
+    'feet-up': ('lift',),
     'finger': ('thing',),
     'fingerboard': ('lift',),
     'fingertip': ('lift',),
@@ -1468,10 +1508,12 @@ KINDS: dict[str, tuple[str, ...]] = {
     'inchworm': ('lift',),
     'incline': ('position', 'incline'),
     'index': ('free',),
+    'indoor': ('lift',),
     'inner': ('thing',),
     'inside': ('free',),
     'intermediate': ('free',),
     'internal': ('lift',),
+    'interval': ('lift',),
     'into': ('joining',),
     'intro': ('free',),
     'inversion': ('movement',),
@@ -1486,6 +1528,8 @@ KINDS: dict[str, tuple[str, ...]] = {
     'jefferson': ('lift',),
     'jerk': ('movement',),
     'jerrycan': ('lift',),
+    'jog': ('lift',),
+    'jogging': ('lift',),
     'jump': ('movement',),
     'jumping': ('movement',),
     'keg': ('lift',),
@@ -1501,6 +1545,7 @@ KINDS: dict[str, tuple[str, ...]] = {
     'land': ('free',),
     'landing': ('free',),
     'landmine': ('lift',),
+    'larsen': ('lift',),
     'lat': ('thing',),
     'lateral': ('lift',),
     'lead': ('free',),
@@ -1557,6 +1602,7 @@ KINDS: dict[str, tuple[str, ...]] = {
     'mid-thigh': ('free',),
     'middle': ('free',),
     'military': ('lift',),
+    'mill': ('lift',),
     'mini': ('free',),
     'minimal': ('free',),
     'minu': ('free',),
@@ -1613,6 +1659,7 @@ KINDS: dict[str, tuple[str, ...]] = {
     'opposite': ('free',),
     'opposite-arm': ('thing',),
     'or': ('filler',),
+    'other': ('lift',),
     'ottoman': ('free',),
     'our': ('filler',),
     'out': ('direction',),
@@ -1664,10 +1711,11 @@ KINDS: dict[str, tuple[str, ...]] = {
     'plyometric': ('lift',),
     'pogo': ('lift',),
     'point': ('thing',),
+    'pole': ('lift',),
     'poor': ('lift',),
     'pose': ('lift',),
     'position': ('free',),
-    'post': ('free',),
+    'post': ('thing',),
     'posterior': ('lift',),
     'pot': ('lift',),
     'power': ('lift',),
@@ -1723,6 +1771,7 @@ KINDS: dict[str, tuple[str, ...]] = {
     'rebound': ('lift',),
     'reclined': ('lift',),
     'recovery': ('variant',),
+    'recumbent': ('lift',),
     'regular': ('free',),
     'rehab': ('free',),
     'release': ('lift',),
@@ -1738,6 +1787,7 @@ KINDS: dict[str, tuple[str, ...]] = {
     'reverse': ('variant',),
     'reverse-grip': ('lift',),
     'rib': ('free',),
+    'ride': ('lift',),
     'right': ('free',),
     'ring': ('implement', 'suspension'),
     'rir': ('free',),
@@ -1794,6 +1844,7 @@ KINDS: dict[str, tuple[str, ...]] = {
     'serratus': ('thing',),
     'set': ('free',),
     'settee': ('free',),
+    'sheet': ('lift',),
     'shelf': ('free',),
     'shin': ('thing',),
     'shoe': ('free',),
@@ -1808,6 +1859,7 @@ KINDS: dict[str, tuple[str, ...]] = {
     'shrimp': ('lift',),
     'shrug': ('movement',),
     'shuffle': ('lift',),
+    'shuttle': ('lift',),
     'side': ('thing',),
     'side-lying': ('position', 'side-lying'),
     'side-on': ('free',),
@@ -1818,6 +1870,8 @@ KINDS: dict[str, tuple[str, ...]] = {
     'sit-to-stand': ('movement',),
     'sit-up': ('movement',),
     'skater': ('movement',),
+    'ski': ('lift',),
+    'skiing': ('lift',),
     'skip': ('movement',),
     'skipping': ('lift',),
     'skull': ('lift',),
@@ -1843,12 +1897,15 @@ KINDS: dict[str, tuple[str, ...]] = {
     'sole': ('thing',),
     'soleu': ('thing',),
     'some': ('filler',),
+    'sorensen': ('lift',),
     'sot': ('lift',),
     'spanish': ('lift',),
     'speed': ('free',),
     'spider': ('lift',),
+    'spin': ('lift',),
     'spinal': ('lift',),
     'spine': ('free',),
+    'spinning': ('lift',),
     'split': ('variant',),
     'split-stance': ('position', 'split'),
     'spot': ('free',),
@@ -1876,7 +1933,9 @@ KINDS: dict[str, tuple[str, ...]] = {
     'steep-incline': ('lift',),
     'step': ('thing',),
     'step-down': ('movement',),
+    'step-over': ('movement',),
     'step-up': ('movement',),
+    'stepper': ('lift',),
     'stepping': ('lift',),
     'sternum': ('free',),
     'stick': ('free',),
@@ -1914,7 +1973,7 @@ KINDS: dict[str, tuple[str, ...]] = {
     't': ('lift',),
     't-bar': ('lift',),
     't-handle': ('free',),
-    'table': ('free',),
+    'table': ('thing',),
     'tall': ('thing',),
     'tall-kneeling': ('position', 'kneeling'),
     'tandem': ('lift',),
@@ -1970,6 +2029,7 @@ KINDS: dict[str, tuple[str, ...]] = {
     'towing': ('lift',),
     'track': ('free',),
     'tractor': ('lift',),
+    'trainer': ('lift',),
     'trap': ('thing',),
     'trap-bar': ('implement', 'trap bar'),
     'travelling': ('lift',),
@@ -2001,7 +2061,7 @@ KINDS: dict[str, tuple[str, ...]] = {
     'until': ('joining',),
     'up': ('direction',),
     'uphill': ('lift',),
-    'upper': ('free',),
+    'upper': ('thing',),
     'upright': ('lift',),
     'upright-body': ('free',),
     'upside': ('lift',),
@@ -2035,6 +2095,7 @@ KINDS: dict[str, tuple[str, ...]] = {
     'wide': ('free',),
     'wide-grip': ('grip', 'wide'),
     'width': ('free',),
+    'wind': ('lift',),
     'windmill': ('movement',),
     'windshield': ('lift',),
     'wiper': ('lift',),
@@ -2231,6 +2292,7 @@ NAMES: str = (
     'armchair\tarmchair push-up\tchair push-up\n'
     'ascent\tascent rope\trope climb\n'
     'assisted\tassisted band chin-up\tassisted chin-up\t\tband\n'
+    'assisted\tassisted band curl lower nordic\tassisted Nordic curl\n'
     'assisted\tassisted band curl nordic\tassisted Nordic curl\n'
     'assisted\tassisted band curl nordic reverse\tband-assisted reverse Nordic curl\town\n'
     'assisted\tassisted band dip\tband-assisted dip\n'
@@ -2432,6 +2494,10 @@ NAMES: str = (
     'biceps\tbiceps curl\tbarbell curl\n'
     'bicycle\tbicycle\tbicycle crunch\n'
     'bicycle\tbicycle crunch\tbicycle crunch\town\n'
+    'bike\tair bike\tfan bike\n'
+    'bike\tarm bike\tarm ergometer\n'
+    'bike\tbike\tstationary bike\n'
+    'bike\tbike fan\tfan bike\town\n'
     'bird\tband bird dog\tbird dog with band\n'
     'bird\tband bird dog\tbird dog with band\town\n'
     'bird\tbird dog\tbird dog\town\n'
@@ -2524,6 +2590,8 @@ NAMES: str = (
     'broomstick\tbroomstick hinge\thip hinge drill\n'
     'bucket\tbucket carry\tbucket carry\town\n'
     'bucket\tbucket carry front\tbucket carry\n'
+    'burpee\tbox burpee\tburpee\n'
+    'burpee\tbox burpee jump\tburpee\n'
     'burpee\tburpee\tburpee\town\n'
     'burpee\tburpee jump\tburpee\n'
     'butterfly\tbutterfly machine\tmachine fly\n'
@@ -2599,6 +2667,7 @@ NAMES: str = (
     'chin\tchin\tchin-up\n'
     'chin-up\tchin-up\tchin-up\town\n'
     'chin-up\tchin-up jump\tjumping chin-up\n'
+    'chin-up\tchin-up lower\tnegative chin-up\n'
     'chin-up\tchin-up ring\tring pull-up\n'
     'chin-up\tchin-up towel\ttowel pull-up\n'
     'chinese\tchinese plank\treverse plank\n'
@@ -2641,6 +2710,9 @@ NAMES: str = (
     'clean-grip\tclean-grip pull\tclean pull\n'
     'climb\tarm climb only rope\trope climb\n'
     'climb\tclimb rope\trope climb\town\n'
+    'climber\tclimber stair\tstair climber\town\n'
+    'climbing\tclimbing machine\tstair climber\n'
+    'climbing\tclimbing machine stair\tstair climber\n'
     'climbing\tclimbing rope\trope climb\n'
     'close-grip\tbarbell bench close-grip\tclose-grip bench press\n'
     'close-grip\tbarbell bench close-grip press\tclose-grip bench press\n'
@@ -2717,6 +2789,7 @@ NAMES: str = (
     'countermovement\tcountermovement jump\tcountermovement jump\n'
     'countermovement\tcountermovement jump\tcountermovement jump\town\n'
     'countermovement\tcountermovement jump non\tsquat jump\n'
+    'crank\tarm crank\tarm ergometer\n'
     'crawl\tbaby bear crawl\tbear crawl\n'
     'crawl\tbear crawl\tbear crawl\town\n'
     'crawl\tbear crawl drag\tbear crawl with drag\town\n'
@@ -2781,8 +2854,12 @@ NAMES: str = (
     'curl-up\tcurl-up knee one\tcurl-up\n'
     'curtsy\tcurtsy lunge\tcurtsy lunge\n'
     'curtsy\tcurtsy lunge\tcurtsy lunge\town\n'
+    'cycle\tarm cycle\tarm ergometer\n'
+    'cycle\tcycle hand\tarm ergometer\n'
     'cycle\tcycle long\tkettlebell clean and jerk\n'
     'cycled\tcycled jump split squat\tsplit squat jump\n'
+    'cycling\tcycling\tstationary bike\n'
+    'cycling\tcycling indoor\tstationary bike\n'
     'cyclist\tcyclist squat\theel-elevated squat\n'
     'dbsp\tdbsp\tseated dumbbell shoulder press\n'
     'dead\tball bug dead\tstability-ball dead bug\n'
@@ -2873,6 +2950,9 @@ NAMES: str = (
     'donkey\tcalf donkey raise\tdonkey calf raise\town\n'
     'donkey\tdonkey heel raise\tdonkey calf raise\n'
     'donkey\tdonkey kick\tdonkey kick\town\n'
+    'door\tdoor row\tdoorway row\n'
+    'door-frame\tdoor-frame row\tdoorway row\n'
+    'doorway\tdoorway row\tdoorway row\town\n'
     'dorsiflexion\tankle band dorsiflexion\tband dorsiflexion\n'
     'dorsiflexion\tankle dorsiflexion\tband dorsiflexion\n'
     'dorsiflexion\tankle-weight dorsiflexion\tkettlebell dorsiflexion\n'
@@ -3045,6 +3125,7 @@ NAMES: str = (
     'eccentric\tbent-knee drop eccentric heel\tbent-knee heel drop\n'
     'eccentric\tcalf eccentric\theel drop\n'
     'eccentric\tcalf eccentric raise\theel drop\n'
+    'eccentric\tchin-up eccentric\tnegative chin-up\n'
     'eccentric\tcurl eccentric\teccentric curl\town\n'
     'eccentric\tcurl eccentric leg\teccentric lying leg curl\n'
     'eccentric\tcurl eccentric leg lying\teccentric lying leg curl\n'
@@ -3055,7 +3136,7 @@ NAMES: str = (
     'eccentric\tcurl eccentric leg seated\teccentric seated leg curl\town\n'
     'eccentric\tcurl eccentric leg slider\teccentric slider leg curl\n'
     'eccentric\tcurl eccentric leg slider\teccentric slider leg curl\town\n'
-    'eccentric\tcurl eccentric nordic\tNordic curl\n'
+    'eccentric\tcurl eccentric nordic\tlowering-only Nordic curl\n'
     'eccentric\tcurl eccentric reverse wrist\teccentric wrist extension\n'
     'eccentric\tdip eccentric\tnegative dip\n'
     'eccentric\tdrop eccentric heel\theel drop\n'
@@ -3074,13 +3155,26 @@ NAMES: str = (
     'elevated\televated plank\tincline plank\n'
     'elevated\televated push-up\tincline push-up\n'
     'elevated\televated split squat two-leg\trear-foot-elevated split squat\n'
+    'elliptical\telliptical\tcross trainer\n'
+    'elliptical\telliptical machine\tcross trainer\n'
+    'elliptical\telliptical trainer\tcross trainer\n'
+    'ergometer\tarm ergometer\tarm ergometer\town\n'
+    'ergometer\tbike ergometer\tstationary bike\n'
+    'ergometer\tbike ergometer fan\tfan bike\n'
+    'ergometer\tbody ergometer upper\tarm ergometer\n'
     'ergometer\tcurl ergometer leg row\trowing-seat leg curl\n'
+    'ergometer\tdouble ergometer pole\tski ergometer\n'
+    'ergometer\tergometer hand\tarm ergometer\n'
+    'ergometer\tergometer row\trowing ergometer\n'
+    'ergometer\tergometer row\trowing ergometer\town\n'
+    'ergometer\tergometer ski\tski ergometer\town\n'
     'eversion\tankle band eversion\tband ankle eversion\n'
     'eversion\tankle band eversion\tband ankle eversion\town\n'
     'eversion\tankle cable eversion\tband ankle eversion\t\tcable\n'
     'eversion\tankle eversion\tband ankle eversion\n'
     'eversion\tankle eversion seated\tband ankle eversion\n'
     'eversion\tband eversion\tband ankle eversion\n'
+    'exercise\tbike exercise\tstationary bike\n'
     'exercise\texercise foot short\tshort foot\n'
     'explosive\tbarbell explosive row\tdead-stop row\n'
     'explosive\texplosive press sled\tsled chest press\n'
@@ -3240,6 +3334,9 @@ NAMES: str = (
     'farmer\tfarmer march\tmarching carry\n'
     'farmer\tfarmer toe walk\ttoe walk\n'
     "farmer\tfarmer walk\tfarmer's carry\n"
+    'feet-up\tbench feet-up\tfeet-up bench press\n'
+    'feet-up\tbench feet-up press\tfeet-up bench press\n'
+    'feet-up\tbench feet-up press\tfeet-up bench press\town\n'
     'finger\tband finger open\tfinger extension with band\n'
     'finger\tcurl finger\tfinger curl\town\n'
     'finger\tfinger hang\tfingertip hang\n'
@@ -3451,9 +3548,11 @@ NAMES: str = (
     'hamstring\tbridge hamstring one-leg\tsingle-leg hamstring bridge\n'
     'hamstring\tbridge hamstring one-leg\tsingle-leg hamstring bridge\town\n'
     'hamstring\tbridge hamstring walkout\thamstring walkout\n'
+    'hamstring\thamstring lower slider\teccentric slider leg curl\n'
     'hamstring\thamstring out slide\teccentric slider leg curl\n'
     'hamstring\thamstring slide\tslider leg curl\n'
     'hamstring\thamstring walkout\thamstring walkout\town\n'
+    'hand\tbike hand\tarm ergometer\n'
     'hand-elevated\thand-elevated plank\tincline plank\n'
     'hand-elevated\thand-elevated push-up\tincline push-up\n'
     "handle\tcarry farmer handle\tfarmer's handle carry\town\n"
@@ -3590,6 +3689,10 @@ NAMES: str = (
     'incline\tincline shrug\tchest-supported shrug\n'
     'incline\tincline sprint\thill sprint\n'
     'incline\tincline walk\tloaded hill walk\n'
+    'indoor\tbike indoor\tstationary bike\n'
+    'indoor\tindoor row\trowing ergometer\n'
+    'indoor\tindoor rower\trowing ergometer\n'
+    'interval\tbike interval\tstationary bike\n'
     'inversion\tankle band inversion\tband ankle inversion\n'
     'inversion\tankle band inversion\tband ankle inversion\town\n'
     'inversion\tankle cable inversion\tband ankle inversion\t\tcable\n'
@@ -3602,6 +3705,7 @@ NAMES: str = (
     'inverted\tinverted one-arm row\tone-arm suspension row\n'
     'inverted\tinverted ring row\tsuspension row\n'
     'inverted\tinverted row\tinverted row\town\n'
+    'inverted\tinverted row towel\tinverted row\n'
     'isometric\t90deg curl isometric\tcurl hold\n'
     'isometric\tabduction hip isometric\twall press abduction hold\n'
     'isometric\tabduction hip isometric wall\twall press abduction hold\n'
@@ -3783,6 +3887,7 @@ NAMES: str = (
     'isometric\tisometric shrug top\tshrug hold\n'
     'isometric\tisometric sit wall\twall sit\n'
     'isometric\tisometric soleu\tbent-knee calf hold\n'
+    'isometric\tisometric sorensen\tback extension hold\n'
     'isometric\tisometric spanish squat\tSpanish squat hold\n'
     'isometric\tisometric spanish squat\tSpanish squat hold\town\n'
     'isometric\tisometric split squat\tsplit squat hold\n'
@@ -3807,6 +3912,8 @@ NAMES: str = (
     'jerk\tdip jerk\tjerk dip\town\n'
     'jerk\tjerk\tsplit jerk\n'
     'jerrycan\tcarry jerrycan\tbucket carry\n'
+    'jog\tjog\trun\n'
+    'jogging\tjogging\trun\n'
     'jump\tband jump\tband-resisted jump\n'
     'jump\tbox box jump\tbox jump\n'
     'jump\tbox jump\tbox jump\n'
@@ -4005,6 +4112,7 @@ NAMES: str = (
     'landmine\tlandmine row side-on\tone-arm landmine row\n'
     'landmine\tlandmine squat\tlandmine squat\town\n'
     'landmine\tlandmine twist\tlandmine rotation\n'
+    'larsen\tlarsen press\tfeet-up bench press\n'
     'lateral\tand bound lateral stick\tlateral bound\n'
     'lateral\tarm bent lateral raise\tbent-arm lateral raise\town\n'
     'lateral\taway cable lateral lean raise\tleaning lateral raise\n'
@@ -4092,6 +4200,9 @@ NAMES: str = (
     'lowering\tbody leg length lowering\tbody-length leg lowering\town\n'
     'lowering\tbody leg lowering whole\tbody-length leg lowering\n'
     'lowering\tcalf lowering\theel drop\n'
+    'lowering\tchin-up lowering\tnegative chin-up\n'
+    'lowering\tchin-up lowering slow\tnegative chin-up\n'
+    'lowering\tcurl lowering nordic\tlowering-only Nordic curl\n'
     'lowering\tcurl lowering slow\teccentric curl\n'
     'lowering\tdip lowering\tnegative dip\n'
     'lowering\tdip lowering slow\tnegative dip\n'
@@ -4104,8 +4215,9 @@ NAMES: str = (
     'lowering\tlowering pull-up slow\tnegative pull-up\n'
     'lowering\tlowering push-up slow\ttempo push-up\n'
     'lowering\tlowering two-leg\tleg lowering\n'
+    'lowering-only\tchin-up lowering-only\tnegative chin-up\n'
     'lowering-only\tcurl leg lowering-only slider\teccentric slider leg curl\n'
-    'lowering-only\tcurl lowering-only nordic\tNordic curl\n'
+    'lowering-only\tcurl lowering-only nordic\tlowering-only Nordic curl\town\n'
     'lowering-only\tdip lowering-only\tnegative dip\n'
     'lowering-only\tlowering-only pull-up\tnegative pull-up\n'
     'lp\tlp\tleg press\n'
@@ -4204,13 +4316,17 @@ NAMES: str = (
     'machine\tmachine raise side\tmachine lateral raise\n'
     'machine\tmachine row\tmachine row\n'
     'machine\tmachine row\tmachine row\town\n'
+    'machine\tmachine row\trowing ergometer\n'
     'machine\tmachine row seated\tmachine row\n'
     'machine\tmachine row t-bar\tchest-supported T-bar row\n'
     'machine\tmachine shrug\tmachine shrug\n'
     'machine\tmachine shrug\tmachine shrug\town\n'
     'machine\tmachine sissy squat\tsissy squat\n'
+    'machine\tmachine ski\tski ergometer\n'
+    'machine\tmachine skiing\tski ergometer\n'
     'machine\tmachine squat\tmachine squat\town\n'
     'machine\tmachine stair\tloaded stair climb\n'
+    'machine\tmachine step\tstair climber\n'
     'machine\tmachine twist\tmachine trunk rotation\n'
     'march\tband march\tband hip flexion\n'
     'march\tband march psoa\tband hip flexion\n'
@@ -4310,7 +4426,9 @@ NAMES: str = (
     'muscle-up\tmuscle-up strict\tmuscle-up\n'
     'neck\tcurl neck\tneck flexion\n'
     'neck\tneck nod\tchin tuck\n'
+    'negative\tchin-up negative\tnegative chin-up\town\n'
     'negative\tcurl negative\teccentric curl\n'
+    'negative\tcurl negative nordic\tlowering-only Nordic curl\n'
     'negative\tdip negative\tnegative dip\town\n'
     'negative\tjumping negative pull-up\tnegative pull-up\n'
     'negative\tnegative pull-up\tnegative pull-up\town\n'
@@ -4333,9 +4451,11 @@ NAMES: str = (
     'neutral-grip\tneutral-grip pulldown\tneutral-grip lat pulldown\n'
     'nordic\tband curl nordic\tassisted Nordic curl\n'
     'nordic\tbent curl hip nordic\trazor curl\n'
+    'nordic\tcurl drop nordic\tlowering-only Nordic curl\n'
+    'nordic\tcurl fall nordic\tlowering-only Nordic curl\n'
     'nordic\tcurl flexed hip nordic\trazor curl\n'
     'nordic\tcurl full nordic\tweighted Nordic curl\n'
-    'nordic\tcurl lower nordic\tNordic curl\n'
+    'nordic\tcurl lower nordic\tlowering-only Nordic curl\n'
     'nordic\tcurl nordic\tNordic curl\n'
     'nordic\tcurl nordic\tNordic curl\town\n'
     'nordic\tcurl nordic plate\tweighted Nordic curl\n'
@@ -4462,6 +4582,7 @@ NAMES: str = (
     'one-leg\tone-leg plank\tplank with leg lift\n'
     'one-leg\tone-leg pogo\tsingle-leg pogo\n'
     'one-leg\tone-leg pogo\tsingle-leg pogo\town\n'
+    'one-leg\tone-leg press\tsingle-leg leg press\n'
     'one-leg\tone-leg press wall\twall press abduction hold\n'
     'one-leg\tone-leg raise soleu\tsingle-leg bent-knee calf raise\n'
     'one-leg\tone-leg reach\tbodyweight single-leg Romanian deadlift\n'
@@ -4567,6 +4688,7 @@ NAMES: str = (
     'partial\tlateral partial raise\tpartial lateral raise\n'
     'partial\tlateral partial raise\tpartial lateral raise\town\n'
     'partial\tpartial squat\tquarter squat\n'
+    'partner\tcurl held lower nordic partner\tlowering-only Nordic curl\n'
     'pass\tback back ball pass\tmedicine ball wall taps\n'
     'passive\thang passive\tdead hang\n'
     'patellar\tpatellar squat tendon\tsingle-leg decline squat\n'
@@ -4673,11 +4795,13 @@ NAMES: str = (
     'pogo\tpogo\tpogo jump\n'
     'point\t3 point row\tone-arm dumbbell row\n'
     'point\tplank point two\tplank with arm reach\n'
+    'pole\tpole row\tdoorway row\n'
     'pose\tboat pose\tV-sit hold\n'
     'position\thollow position\thollow hold\n'
     'position\tplank position push-up\thigh plank\n'
     'position\tposition press shrug\toverhead shrug\n'
     'position\tposition push-up row\tplank row\n'
+    'post\tpost row\tdoorway row\n'
     'posterior\tcalf posterior raise tibialis\tball-squeeze calf raise\n'
     'posterior\tcalf posterior tibialis\tball-squeeze calf raise\n'
     'power\tand clean jerk power\tclean and jerk\n'
@@ -4819,6 +4943,7 @@ NAMES: str = (
     'pull-up\tjumping pull-up\tjumping chin-up\n'
     'pull-up\tl pull-up\tL-sit pull-up\n'
     'pull-up\tl-sit pull-up\tL-sit pull-up\town\n'
+    'pull-up\tlower pull-up\tnegative pull-up\n'
     'pull-up\tmachine pull-up\tassisted pull-up\n'
     'pull-up\tnarrow pull-up\tclose-grip pull-up\n'
     'pull-up\tone-arm pull-up\tone-arm chin-up\n'
@@ -4892,8 +5017,8 @@ NAMES: str = (
     'push-up\tdepth push-up\tdepth push-up\town\n'
     'push-up\tdiamond push-up\tdiamond push-up\town\n'
     'push-up\tdrop push-up\tdepth push-up\n'
+    'push-up\tfeet-up push-up\tdecline push-up\n'
     'push-up\tfloor push-up\tpush-up\n'
-    'push-up\tfoot push-up up\tdecline push-up\n'
     'push-up\tforward lean push-up\tforward-lean push-up\town\n'
     'push-up\tfull push-up\tpush-up\n'
     'push-up\thandle push-up\tdeficit push-up\n'
@@ -5062,6 +5187,7 @@ NAMES: str = (
     'recovery\tjerk pin recovery\tjerk recovery\n'
     'recovery\tjerk recovery\tjerk recovery\town\n'
     'recovery\tjerk recovery split\tjerk recovery\n'
+    'recumbent\tbike recumbent\tstationary bike\n'
     'release\thand push-up release\thand-release push-up\town\n'
     'release\tpush-up release\thand-release push-up\n'
     'renegade\trenegade row\tplank row\n'
@@ -5113,6 +5239,7 @@ NAMES: str = (
     'reverse\tcrunch floor reverse\treverse crunch\n'
     'reverse\tcrunch incline reverse\tincline reverse crunch\town\n'
     'reverse\tcrunch reverse\treverse crunch\town\n'
+    'reverse\tcurl lower nordic reverse\treverse Nordic curl\n'
     'reverse\tcurl nordic reverse\treverse Nordic curl\n'
     'reverse\tcurl nordic reverse\treverse Nordic curl\town\n'
     'reverse\tcurl reverse\treverse curl\town\n'
@@ -5147,6 +5274,7 @@ NAMES: str = (
     'reverse-grip\tpulldown reverse-grip\tunderhand lat pulldown\n'
     'reverse-grip\tpushdown reverse-grip\treverse-grip pushdown\town\n'
     'reverse-grip\treverse-grip row\tunderhand barbell row\n'
+    'ride\tbike ride\tstationary bike\n'
     'ring\tcurl hang leg ring\thanging leg curl\t\tsuspension\n'
     'ring\tcurl leg ring\tsuspension leg curl\n'
     'ring\tcurl ring\tsuspension curl\n'
@@ -5310,11 +5438,14 @@ NAMES: str = (
     'rotator\tband cuff rotator work\tband external rotation\n'
     'row\tlow row\tseated cable row\n'
     'rower\tcurl leg rower\trowing-seat leg curl\n'
+    'rower\trower\trowing ergometer\n'
     'rubber\tband finger open rubber\tfinger extension with band\n'
     'ruck\truck\truck\town\n'
     'rucking\trucking\truck\n'
+    'run\trun\trun\town\n'
     'running\tbound running\tbounding\n'
     'running\tplank running\tmountain climber\n'
+    'running\trunning\trun\n'
     'running\trunning stair\tstair run\n'
     'russian\tball russian twist\tstability-ball Russian twist\n'
     'russian\tcurl leg russian\tNordic curl\n'
@@ -5435,6 +5566,7 @@ NAMES: str = (
     'serratus\tpush-up serratus\tscapular push-up\n'
     'serratus\tserratus slide\twall slide\n'
     'serratus\tserratus slide wall\twall slide\n'
+    'sheet\trow sheet\tdoorway row\n'
     'shin\tbox lift shin\t90/90 hip lift-off\n'
     'short\tarc quad short\tshort-arc leg extension\n'
     'short\tbench press short stop\tbench press stopped above the chest\n'
@@ -5497,6 +5629,7 @@ NAMES: str = (
     'shrug\trear shrug\tbehind-the-back shrug\n'
     'shrug\trow shrug\tstraight-arm row\n'
     'shrug\tshrug\tbarbell shrug\n'
+    'shuttle\trun shuttle\trun\n'
     'side\tband bend neck side\tband neck side bend\n'
     'side\tband bend neck side\tband neck side bend\town\n'
     'side\tband bend side\toverhead side bend\t\tband\n'
@@ -5581,6 +5714,7 @@ NAMES: str = (
     'slide\tlift slide wall\twall slide\n'
     'slide\tslide wall\twall slide\town\n'
     'slider\tbody reach slider\tslider rollout\n'
+    'slider\tcurl leg lower slider\teccentric slider leg curl\n'
     'slider\tcurl leg slider\tslider leg curl\n'
     'slider\tcurl leg slider\tslider leg curl\town\n'
     'slider\tcurtsy lunge slider\tcurtsy lunge\t\tsliders\n'
@@ -5647,7 +5781,9 @@ NAMES: str = (
     'speed\thop speed\ttriple hop\n'
     'speed\tpush sled speed\tsled sprint\n'
     'spider\tcurl spider\tprone incline curl\n'
+    'spin\tbike spin\tstationary bike\n'
     'spinal\tdown roll spinal\tloaded spinal roll-down\n'
+    'spinning\tbike spinning\tstationary bike\n'
     'split\tand clean jerk split\tclean and jerk\n'
     'split\tcatch clean split\tpower clean\n'
     'split\tclean split\tpower clean\n'
@@ -5663,6 +5799,9 @@ NAMES: str = (
     'split-stance\tkettlebell row split-stance\tone-arm kettlebell row\n'
     'split-stance\tlandmine press push split-stance\tlandmine push press\n'
     'split-stance\tout press split-stance\tsplit-stance anti-rotation press\n'
+    'sprint\tair bike sprint\tfan bike\n'
+    'sprint\tbike fan sprint\tfan bike\n'
+    'sprint\tbike sprint\tstationary bike\n'
     'sprint\tbuild sprint up\tsprint\n'
     'sprint\tflat sprint\tsprint\n'
     'sprint\tflying sprint\tsprint\n'
@@ -5788,6 +5927,7 @@ NAMES: str = (
     'staggered-stance\thip staggered-stance thruster\tB-stance hip thrust\n'
     'stair\tclimb load stair\tloaded stair climb\n'
     'stair\tclimb stair\tloaded stair climb\n'
+    'stair\tmill stair\tstair climber\n'
     'stair\trun stair\tstair run\town\n'
     'stair\tstair walk\tloaded stair climb\n'
     'stance\tleg narrow press stance\tlow-foot leg press\n'
@@ -5889,16 +6029,26 @@ NAMES: str = (
     'static\tlunge static\tsplit squat\n'
     'station\tdip knee raise station\tsupported knee raise\n'
     'station\tdip leg raise station\tsupported leg raise\n'
+    'stationary\tbike sprint stationary\tstationary bike\n'
+    'stationary\tbike stationary\tstationary bike\town\n'
     'stationary\tlunge stationary\tsplit squat\n'
     'steep-incline\tdumbbell press steep-incline\tsteep incline dumbbell press\n'
     'steep-incline\tdumbbell press steep-incline\tsteep incline dumbbell press\town\n'
     'step\tband side step\tlateral band walk\n'
+    'step\tmill step\tstair climber\n'
     'step-down\tbox jump step-down\tbox jump\n'
     'step-down\tbox step-down\tstep-down\n'
     'step-down\teccentric step-down\tstep-down\n'
     'step-down\tforward step-down\tstep-down\n'
     'step-down\tlateral step-down\tstep-down\n'
     'step-down\tstep-down\tstep-down\town\n'
+    'step-over\tbench step-over\tbox step-over\n'
+    'step-over\tbox burpee step-over\tburpee\n'
+    'step-over\tbox lateral step-over\tbox step-over\n'
+    'step-over\tbox step-over\tbox step-over\town\n'
+    'step-over\tlateral step-over\tbox step-over\n'
+    'step-over\tside step-over\tbox step-over\n'
+    'step-over\tstep-over\tbox step-over\n'
     'step-up\tbarbell step-up\tbarbell step-up\n'
     'step-up\tbarbell step-up\tbarbell step-up\town\n'
     'step-up\tbench step-up\tstep-up\n'
@@ -5913,11 +6063,15 @@ NAMES: str = (
     'step-up\tjumping step-up\texplosive step-up\n'
     'step-up\tknee raise step-up\tstep-up with knee drive\n'
     'step-up\tlateral step-up\tlateral step-up\town\n'
+    'step-up\tother side step-up\tbox step-over\n'
     'step-up\tquad step-up\theel-raised step-up\n'
     'step-up\tside step-up\tlateral step-up\n'
     'step-up\tstair step-up\tbodyweight step-up\n'
     'step-up\tstep-up\tstep-up\town\n'
     'step-up\tstep-up wedge\theel-raised step-up\n'
+    'stepper\tmachine stepper\tstair climber\n'
+    'stepper\tstair stepper\tstair climber\n'
+    'stepper\tstepper\tstair climber\n'
     'stepping\toverhead stepping throw\tstep-in overhead throw\n'
     'stick\tand drop stick\tdrop landing\n'
     'stick\tand hop stick\thop and stick\town\n'
@@ -6087,6 +6241,7 @@ NAMES: str = (
     't-bar\tlying row t-bar\tchest-supported T-bar row\n'
     't-bar\trow t-bar\tT-bar row\town\n'
     't-bar\tt-bar\tT-bar row\n'
+    'table\trow table\tinverted row\n'
     'tall-kneeling\tadduction out slide tall-kneeling\tslider adduction\n'
     'tall-kneeling\tadduction slider tall-kneeling\tslider adduction\n'
     'tall-kneeling\tanti-rotation press tall-kneeling\thalf-kneeling anti-rotation press\n'
@@ -6170,17 +6325,21 @@ NAMES: str = (
     'towel\tchin towel\ttowel pull-up\n'
     'towel\tcurl leg towel\tslider leg curl\n'
     'towel\tcurl toe towel\ttowel scrunch\n'
+    'towel\tdoor row towel\tdoorway row\n'
     'towel\tgrip hang towel\ttowel hang\n'
     'towel\thang towel\ttowel hang\town\n'
     'towing\tsled sprint towing\tresisted sprint\n'
     'tractor\tflip tire tractor\ttire flip\n'
     'tractor\tflip tractor tyre\ttire flip\n'
+    'trainer\tcross trainer\tcross trainer\town\n'
+    'trainer\tski trainer\tski ergometer\n'
     'trap-bar\tcarry trap-bar\ttrap bar carry\n'
     'trap-bar\tcarry trap-bar\ttrap bar carry\town\n'
     'trap-bar\tdeadlift deficit trap-bar\tdeficit trap bar deadlift\n'
     'trap-bar\tdeadlift deficit trap-bar\tdeficit trap bar deadlift\town\n'
     'trap-bar\tdeadlift handle high trap-bar\ttrap bar deadlift\n'
     'trap-bar\tdeadlift handle low trap-bar\tdeficit trap bar deadlift\n'
+    'trap-bar\tdeadlift jump trap-bar\ttrap bar jump\n'
     'trap-bar\tdeadlift romanian trap-bar\ttrap bar Romanian deadlift\n'
     'trap-bar\tdeadlift romanian trap-bar\ttrap bar Romanian deadlift\town\n'
     'trap-bar\tdeadlift trap-bar\ttrap bar deadlift\n'
@@ -6193,10 +6352,15 @@ NAMES: str = (
     'trap-bar\trow trap-bar\ttrap bar row\town\n'
     'trap-bar\tshrug trap-bar\ttrap bar shrug\n'
     'trap-bar\tshrug trap-bar\ttrap bar shrug\town\n'
+    'trap-bar\tsquat trap-bar\ttrap bar deadlift\n'
     'trap-bar\ttrap-bar walk\ttrap bar carry\n'
     'travelling\tlunge travelling\twalking lunge\n'
     'treadmill\tbackward treadmill walk\tbackward walk\n'
     'treadmill\tincline treadmill walk\tloaded hill walk\n'
+    'treadmill\tjog treadmill\trun\n'
+    'treadmill\trun treadmill\trun\n'
+    'treadmill\tsprint treadmill\trun\n'
+    'treadmill\ttreadmill\trun\n'
     'triangle\tpush-up triangle\tdiamond push-up\n'
     'triceps\tdip triceps\tdip\n'
     'triceps\tmachine seated triceps\tmachine triceps extension\n'
@@ -6251,6 +6415,7 @@ NAMES: str = (
     'two-leg\tcalf two-leg\tbodyweight calf raise\n'
     'two-leg\theel raise two-leg\tbodyweight calf raise\n'
     'two-leg\thurdle jump two-leg\thurdle jump\n'
+    'two-leg\tlower two-leg\tleg lowering\n'
     'two-leg\tlying raise two-leg\tlying leg raise\n'
     'two-leg\tpogo two-leg\tpogo jump\n'
     'typewriter\tpull-up typewriter\tarcher pull-up\n'
@@ -6283,6 +6448,7 @@ NAMES: str = (
     'uphill\tsprint uphill\thill sprint\n'
     'uphill\tuphill walk\tloaded hill walk\n'
     'upright\tbarbell row upright\tupright row\n'
+    'upright\tbike upright\tstationary bike\n'
     'upright\tcable low row upright\tcable upright row\n'
     'upright\tcable row upright\tcable upright row\town\n'
     'upright\trope row upright\tcable upright row\n'
@@ -6419,6 +6585,7 @@ NAMES: str = (
     'wide-grip\tpush-up wide-grip\twide push-up\n'
     'wide-grip\trow seated wide-grip\twide-grip seated row\town\n'
     'wide-grip\tshrug wide-grip\tsnatch-grip shrug\n'
+    'wind\tbike wind\tfan bike\n'
     'windmill\toverhead windmill\tkettlebell windmill\n'
     'windmill\twindmill\tkettlebell windmill\n'
     'windshield\tbent-knee windshield wiper\tbent-knee trunk rotation\n'

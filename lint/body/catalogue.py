@@ -43,7 +43,7 @@ COMPOUND = (
 PATTERNS = (*COMPOUND, "carry", "rotation", "jump", "throw")
 """All movement patterns."""
 
-KINDS = ("dynamic", "isometric", "plyometric", "ballistic", "carry")
+KINDS = ("dynamic", "isometric", "plyometric", "ballistic", "carry", "endurance")
 """How an exercise is done."""
 
 IMPLEMENTS = (

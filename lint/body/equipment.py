@@ -38,6 +38,9 @@ ALWAYS_THERE = ("floor", "wall", "partner", "track", "hill", "stairs", "box")
 
 MACHINE = "machine "
 
+CARDIO = ("cardio", "cardio machine", "ergometer")
+"""Words for machines for endurance, of whatever kind."""
+
 OTHER_WORDS: dict[str, tuple[str, ...]] = {
     "dumbbell": ("kettlebell", "DB", "free weights"),
     "kettlebell": ("dumbbell", "KB", "free weights"),
@@ -63,7 +66,13 @@ OTHER_WORDS: dict[str, tuple[str, ...]] = {
     "sled": ("prowler",),
     "tire": ("tyre",),
     "rope": ("battle ropes", "skipping rope"),
-    "machine rower": ("rowing machine", "rowing ergometer"),
+    "machine rower": ("rowing machine", "rowing ergometer", "row ergometer", *CARDIO),
+    "machine bike": ("bicycle", "cycle", "ergometer", *CARDIO),
+    "machine ski ergometer": ("ski", *CARDIO),
+    "machine stair climber": ("stepper", "step machine", "stair machine", *CARDIO),
+    "machine cross trainer": ("elliptical", *CARDIO),
+    "machine arm ergometer": ("arm bike", "hand bike", *CARDIO),
+    "treadmill": CARDIO,
     "45-degree bench": ("back extension", "hyperextension", "hyper bench", "Roman chair", "glute-ham bench"),
     "glute-ham bench": ("GHD", "GHR", "Roman chair", "glute-ham developer"),
     "preacher bench": ("preacher",),
@@ -91,7 +100,7 @@ HAND_WEIGHTS = {"dumbbell": ("kettlebell", "KB"), "kettlebell": ("dumbbell", "DB
 
 BESIDE = (
     "safety bar", "EZ bar", "curl bar", "bent bar", "cambered bar", "multi-grip bar", "Swiss bar", "axle",
-    "log", "ankle weight", "backpack", "weights", "machines", "cardio", "bike", "cross trainer", "ergometer",
+    "log", "ankle weight", "backpack", "weights", "machines",
     "mat", "foam roller", "ball", "blocks", "chains", "collars", "belt", "straps", "chalk", "wedge",
     "slant board", "parallettes", "towel", "broomstick", "stick", "cones", "ladder", "stopwatch", "mirror",
     "pool", "pad", "bodyweight", "none", "no equipment", "anchor", "rail", "bumper", "home gym", "hotel gym",

@@ -50,6 +50,9 @@ NAMING = {MOVEMENT, LIFT, VARIANT, IMPLEMENT, GRIP, POSITION}
 MEASURED = "measured"
 """What ties words to a measure before them: "10 s holds", "2 x 32 KB"."""
 
+ROWED = "rowing ergometer"
+"""What is rowed for a time or over a distance."""
+
 LONG = 10
 """Seconds from which a hold is no pause."""
 

@@ -15,6 +15,7 @@ from .name_asides import (
     LOWERED,
     LOWERING_ONLY,
     PAUSED,
+    ROWED,
     SPLITTING,
     WORN_IN,
     alone,
@@ -86,10 +87,10 @@ def read(name: str, own: Sequence[Bag] = (), find: Lookup = catalogue.exercise) 
     if len(name) > MOST_LETTERS:
         return None
     tokens = tokens_of(name, built_names.SPELLINGS)
-    if not 0 < len(tokens) <= MOST_WORDS or is_rowed(tokens):
+    if not 0 < len(tokens) <= MOST_WORDS:
         return None
-    bare = alone(tokens)
-    if bare is not None and not is_called(tokens, bare[1]):
+    bare = (ROWED, []) if is_rowed(tokens) else alone(tokens)
+    if bare is not None and (bare[0] == ROWED or not is_called(tokens, bare[1])):
         return _bare(name, tokens, find(bare[0]), bare[1])
     beside = set(worn(tokens))
     if beside:

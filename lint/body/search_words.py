@@ -64,6 +64,8 @@ OTHER_WORDS: dict[str, tuple[Meaning, ...]] = {
     "no equipment": ((IMPLEMENT, "bodyweight"), (IMPLEMENT, "none")),
     "static": ((KIND, "isometric"),),
     "plyo": ((KIND, "plyometric"),),
+    "cardio": ((KIND, "endurance"),),
+    "conditioning": ((KIND, "endurance"),),
     "explosive": ((KIND, "ballistic"), (KIND, "plyometric")),
     "beginner": ((LEVEL, "novice"),),
     "expert": ((LEVEL, "advanced"),),

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from itertools import chain
+
 from ..findings.finding import Related
 from ..model.naming import day_name, line_name
 from ..model.quantities import NOTHING
@@ -56,13 +58,17 @@ class Count:
 
     def __init__(self, parts: list[CountedSets]) -> None:
         self.parts = parts
-        low = high = 0.0
-        for part in parts:
-            sets = part.sets
-            low += sets.low
-            high += sets.high
-        self.low = low
-        self.high = high
+        self.low = sum([part.sets.low for part in parts])
+        self.high = sum([part.sets.high for part in parts])
+
+    @classmethod
+    def together(cls, counts: list[Count]) -> Count:
+        """The sum of several counts."""
+        whole = cls([])
+        whole.parts = list(chain.from_iterable([count.parts for count in counts]))
+        whole.low = sum([count.low for count in counts])
+        whole.high = sum([count.high for count in counts])
+        return whole
 
     @property
     def middle(self) -> float:

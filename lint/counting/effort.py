@@ -19,6 +19,16 @@ if TYPE_CHECKING:
 EASY_ABOVE = 5
 """A set that surely leaves more repetitions in reserve than this is not a hard set."""
 
+FAST_KINDS = ("plyometric", "ballistic")
+"""Kinds of exercise done for speed, of which the curves of repetitions know nothing. Lifts and throws among
+them are hard sets only where a written effort or an RM says so (common practice, no source)."""
+
+NEVER_HARD = ("plyometric", "endurance")
+"""Kinds of exercise whose sets never count as hard ones: jumps, rowing (common practice, no source)."""
+
+NO_LIFTS = (*FAST_KINDS, *NEVER_HARD)
+"""Kinds of exercise whose load and order say nothing of how a lift is trained."""
+
 
 class Effort:
     """How hard a group of sets is.

@@ -7,7 +7,7 @@ from ..body.catalogue import COMPOUND
 from ..body.equipment import LOADED
 from ..model.quantities import NOTHING, Range
 from ..wording.words import counted_noun
-from .effort import at_load, at_rm, each_set, unknown, written
+from .effort import FAST_KINDS, NEVER_HARD, at_load, at_rm, each_set, unknown, written
 from .load_shares import counted_from, kilograms_of, percent_of_rm, strongest_of
 from .session_time import set_time
 
@@ -27,10 +27,6 @@ if TYPE_CHECKING:
 
 LIGHT_FROM = 8
 """Sets are light if the middle of their repetition range is this or more, else heavy (cp-spread)."""
-
-FAST_KINDS = ("plyometric", "ballistic")
-"""Kinds of exercise done for speed, of which the curves of repetitions know nothing. Lifts and throws among
-them are hard sets only where a written effort or an RM says so, jumps never (common practice, no source)."""
 
 BROKEN_UP = ("cluster", "drop set", "rest-pause")
 """Methods with rest or a lighter load within a set: it can have more repetitions than its load allows."""
@@ -200,7 +196,7 @@ class SetGroup:
         """Whether they count as hard sets: where effort is unknown they do, but not in work for speed."""
         if self._hard is None:
             kind = self.exercise.kind if self.exercise else ""
-            fast = kind in FAST_KINDS and (kind == "plyometric" or self.reserve is None)
+            fast = kind in NEVER_HARD or (kind in FAST_KINDS and self.reserve is None)
             self._hard = not fast and not self.effort.easy
         return self._hard
 

@@ -59,10 +59,9 @@ class Tally:
 
     def _once(self, asked: tuple[object, ...], answer: Callable[..., Any]) -> Any:
         """The kept answer to ``asked``, a name and arguments. The first time, ``answer`` works it out."""
-        known = self._answers.get(asked)
-        if known is None:
-            known = self._answers[asked] = answer(*asked[1:])
-        return known
+        if asked not in self._answers:
+            self._answers[asked] = answer(*asked[1:])
+        return self._answers[asked]
 
     def sets(self, area: str, count: str = FRACTIONAL, *, hard: bool = True, side: str = "") -> Count:
         """The work sets for a muscle, a muscle group or any other area, by the kind of count (see `credits`).
@@ -82,17 +81,21 @@ class Tally:
         return any(one.high and (test is None or one.where(test)) for one in counts)
 
     def _count_sets(self, area: str, count: str, hard: bool, side: str) -> Count:
-        counts = [visit._of_area(area, count, hard) for visit in self.visits]
-        return _together(counts, side)
+        return self._sum([visit._of_area(area, count, hard) for visit in self.visits], side)
 
     @property
     def one_sided(self) -> bool:
         """Whether any of it is done with one side only."""
-        return any(visit.is_one_sided for visit in self.visits)
+        one_sided: bool = self._once(("one-sided",), lambda: any(visit.is_one_sided for visit in self.visits))
+        return one_sided
 
     def groups(self) -> list[str]:
         """The muscle groups that get any sets, direct or indirect, in the order of the body."""
-        got = {group for visit in self.visits for group in visit.credited()}
+        groups: list[str] = self._once(("groups",), self._groups)
+        return groups
+
+    def _groups(self) -> list[str]:
+        got = set().union(*[visit.credited() for visit in self.visits])
         return [group for group in catalogue.groups if group in got]
 
     def for_actions(self, actions: Iterable[str], *, hard: bool = False, side: str = "") -> Count:
@@ -101,7 +104,16 @@ class Tally:
         return found
 
     def _count_actions(self, actions: tuple[str, ...], hard: bool, side: str) -> Count:
-        return _together([visit._of_actions(actions, hard) for visit in self.visits], side)
+        return self._sum([visit._of_actions(actions, hard) for visit in self.visits], side)
+
+    def _sum(self, counts: list[Count], side: str) -> Count:
+        """The sum of the counts of its visits, for ``side`` or else for the side with more sets."""
+        counts = [count for count in counts if count.parts]
+        if not counts:
+            return NO_SETS
+        if self.one_sided:
+            return _on_side([part for count in counts for part in count.parts], side)
+        return counts[0] if len(counts) == 1 else Count.together(counts)
 
     def all_sets(self, *, hard: bool = False) -> Count:
         """Every work set, whatever it trains."""
@@ -131,7 +143,7 @@ class Tally:
         for visit, group in self.entries():
             if group.exercise is not None and test(group):
                 parts.setdefault(group.exercise, []).append(CountedSets(visit, group, group.sets))
-        return [_on_side(of_one, "") for of_one in parts.values()]
+        return [_on_side(of_one, "") if self.one_sided else Count(of_one) for of_one in parts.values()]
 
     def lifts(self) -> dict[Exercise | str, list[SetGroup]]:
         """The groups of sets of each exercise. Groups of 0 sets are left out.
@@ -164,10 +176,11 @@ class Tally:
         wanted, muscles = tuple(actions), tuple(areas)
         if any(trains(exercise, wanted, muscles) for exercise in meant_by(self.unsure())):
             return True
-        chosen = [
-            group.prescription for visit in self.visits for group in visit.own if group.prescription.kind
-        ]
-        return any(chosen_for(line, wanted, muscles) for line in chosen)
+        return any(chosen_for(line, wanted, muscles) for line in self._once(("chosen",), self._chosen))
+
+    def _chosen(self) -> list[Prescription]:
+        """The lines that are no exercise, as what is the athlete's own choice."""
+        return [group.prescription for _, group in self.entries() if group.prescription.kind]
 
     def may_train(self, actions: Iterable[str] = (), areas: Iterable[str] = ()) -> list[str]:
         """Names of unknown exercises that may train one of these, as far as their words tell."""
@@ -180,16 +193,6 @@ class Tally:
         Slips are left out: it is known what they mean.
         """
         return may_be(self.unsure(), test)
-
-
-def _together(counts: list[Count], side: str) -> Count:
-    """The sum of the counts of several visits, for ``side`` or else for the side with more sets."""
-    counts = [count for count in counts if count.parts]
-    if not counts:
-        return NO_SETS
-    if not any(count.parts[0].visit.is_one_sided for count in counts):
-        return counts[0] if len(counts) == 1 else Count([part for count in counts for part in count.parts])
-    return _on_side([part for count in counts for part in count.parts], side)
 
 
 def _on_side(parts: list[CountedSets], side: str) -> Count:
@@ -285,6 +288,8 @@ class Visit(Tally):
 
     def _count_serving(self, actions: tuple[str, ...], hard: bool) -> Count:
         serving = self._serving(actions)
+        if not serving:
+            return NO_SETS
         return Count([CountedSets(self, one, one.sets) for one in serving if one.hard or not hard])
 
     def _serving(self, actions: tuple[str, ...]) -> Sequence[SetGroup]:

@@ -9,6 +9,7 @@ from ..wording.words import amount, duration, exact, listed, more_sets, part, ra
 TYPE_CHECKING = False
 if TYPE_CHECKING:
     from collections.abc import Mapping
+    from typing import Any
 
     from ..counting.week import Week
     from ..text.places import Term
@@ -129,22 +130,22 @@ class Limits:
         preset = preset or {}
         self._owners = {**dict.fromkeys(preset, PRESET), **dict.fromkeys(moved, TEAM)}
         set_anew = {**preset, **moved}
-        self._values: dict[str, Default] = {
+        self._values: dict[str, Any] = {
             option.name: set_anew[option.name] if option.name in set_anew else option.value(situation)
             for option in options
         }
 
     def number(self, name: Named) -> float:
         """A limit that is one number; of a table, ``(limit, name)``, the number that it gives a name."""
-        value = self._values[name] if isinstance(name, str) else self.table(name[0])[name[1]]
-        assert isinstance(value, (int, float))
-        return value
+        number: float = self._values[name] if type(name) is str else self.table(name[0])[name[1]]
+        assert type(number) in (int, float)
+        return number
 
     def names(self, name: str) -> tuple[str, ...]:
         """A limit that lists names."""
-        value = self._values[name]
-        assert isinstance(value, tuple)
-        return value
+        names: tuple[str, ...] = self._values[name]
+        assert type(names) is tuple
+        return names
 
     def name(self, name: str) -> str:
         """A limit that is one name: the first of those it lists."""
@@ -152,9 +153,9 @@ class Limits:
 
     def table(self, name: str) -> dict[str, float]:
         """A limit that gives a number for each of several names."""
-        value = self._values[name]
-        assert isinstance(value, dict)
-        return value
+        table: dict[str, float] = self._values[name]
+        assert type(table) is dict
+        return table
 
     def is_default(self, name: str) -> bool:
         """Whether a limit stands at its default: neither the team nor its preset has set it."""

@@ -32,9 +32,9 @@ if TYPE_CHECKING:
 BEYOND = ("Ledger", "Text")
 """Types of further parameters, by which a rule sees more than the thing that it looks at."""
 
-STATES = ("rehabilitation", "peak")
-"""States of a week in which a rule may have nothing to say: a stated stage of rehabilitation, and the weeks
-that lead up to an event or test."""
+STATES = ("rehabilitation", "peak", "careful return")
+"""States of a week in which a rule may have nothing to say: a stated stage of rehabilitation, the weeks that
+lead up to an event or test, and a return to training of somebody with something to spare."""
 
 SCOPES = {
     "Lifter": "athlete",

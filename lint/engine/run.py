@@ -6,6 +6,7 @@ from ..counting.ledger import Ledger
 from ..counting.set_group import SetGroup
 from ..findings.finding import SEVERITIES, Finding, Related
 from .limits import Limits
+from .registry import SCOPES
 from .targets import targets_of
 
 TYPE_CHECKING = False
@@ -158,13 +159,19 @@ def run(
     cache.start(targets)
     for rule in rules:
         severity = severities.get(rule.name, rule.severity)
+        situation: Situation | None = None
+        further: tuple[object, ...] = ()
+        judges = rule.scope == SCOPES["SetGroup"] and not rule.takes_out
         for target in cache.to_run(rule, targets[rule.scope]):
-            weeks = target.weeks_but(rule.stands_back)
-            if (target.weeks and not weeks) or _is_taken_out(target.unit, rule):
+            weeks = target.weeks_but(rule.stands_back) if target.apart else target.weeks
+            if (target.weeks and not weeks) or (judges and _is_taken_out(target.unit)):
                 continue
             try:
-                limits = cache.limits(rule, moved, target.situation, preset)
-                for draft in _drafts(rule, target.unit, subject, limits):
+                if target.situation is not situation:
+                    situation = target.situation
+                    beyond = [_further(kind, subject) for kind in rule.beyond]
+                    further = (*beyond, cache.limits(rule, moved, situation, preset))
+                for draft in _drafts(rule, target.unit, further):
                     cache.add_hit(rule, target)
                     hit = _hit(rule, draft, severity, weeks, subject, target.unit)
                     key = (rule.name, draft.subject or draft.place.key)
@@ -178,9 +185,9 @@ def run(
     return _said_once(hits.values()), faults
 
 
-def _is_taken_out(unit: Subject, rule: Rule) -> bool:
-    """Whether a value cannot be meant that the rule would judge; only a rule that takes it out reports it."""
-    return isinstance(unit, SetGroup) and not unit.meant and not rule.takes_out
+def _is_taken_out(unit: Subject) -> bool:
+    """Whether a value cannot be meant; only a rule that takes it out reports it."""
+    return isinstance(unit, SetGroup) and not unit.meant
 
 
 def _said_once(hits: Iterable[Hit]) -> list[Hit]:
@@ -198,14 +205,13 @@ def _said_once(hits: Iterable[Hit]) -> list[Hit]:
     return list(once.values())
 
 
-def _drafts(rule: Rule, unit: Subject, subject: Ledger | Lifter, limits: Limits) -> Iterable[DraftFinding]:
+def _drafts(rule: Rule, unit: Subject, further: tuple[object, ...]) -> Iterable[DraftFinding]:
     """What a rule yields; a rule of a team's own module is stopped when it takes too long."""
-    asked = (unit, *(_further(kind, subject) for kind in rule.beyond), limits)
     if not rule.foreign:
-        return rule.check(*asked)
+        return rule.check(unit, *further)
     from .time_limit import within
 
-    return within(PATIENCE, lambda: list(rule.check(*asked)))
+    return within(PATIENCE, lambda: list(rule.check(unit, *further)))
 
 
 def _further(kind: str, subject: Ledger | Lifter) -> Ledger | Text:
@@ -305,6 +311,7 @@ def _finding(hits: list[Hit], athletes: int) -> Finding:
         amount=draft.amount,
         line=draft.line,
         causes=rule.follows,
+        once=draft.once,
     )
 
 

@@ -80,6 +80,7 @@ def targets_of(subject: Ledger | Lifter) -> dict[str, list[Target]]:
     apart = {
         "rehabilitation": frozenset(week.number for week in subject.weeks if week.rehabilitation),
         "peak": frozenset(week.number for week in subject.weeks if week.is_peak),
+        "careful return": frozenset(_careful_return(subject)),
     }
     situations: dict[str, Situation] = {}
     for scope, units in weeks.items():
@@ -90,6 +91,12 @@ def targets_of(subject: Ledger | Lifter) -> dict[str, list[Target]]:
                 situations[phase] = Situation(subject.programme.goal, subject.level, phase)
             fed[scope].append(Target(unit, numbers, situations[phase], keys[unit], apart))
     return fed
+
+
+def _careful_return(ledger: Ledger) -> list[int]:
+    """The weeks in which somebody with something to spare comes back to training."""
+    back = [week.number for week in ledger.weeks if week.phase == "return"]
+    return back if back and ledger.header.spared() else []
 
 
 def _phase(ledger: Ledger, scope: str, weeks: tuple[int, ...]) -> str:

@@ -122,7 +122,8 @@ class DraftFinding:
     on one subject become one finding, in the words of the one with the largest ``excess``. ``group`` is the
     muscle, lift or pair that was counted, ``amount`` the number in the words, ``line`` the line that is to
     blame, by the place of its exercise, where ``place`` is another. ``why`` stands in for the rule's reason.
-    ``once`` says that it is about the text, and so one thing to say whoever of a squad it is told for.
+    ``once`` says that it is about the text, or one decision for all, and so one thing to say whoever of a
+    squad it is told for.
     """
 
     __slots__ = (
@@ -195,7 +196,7 @@ class Finding:
     ``is_worst`` whether those weeks hold the worst. ``athletes`` names those whom it holds for where that is
     not all who are on the programme. ``why``, ``sources`` and ``confidence`` are the rule's; ``causes``
     names the rules whose findings on the same lines it may follow from, ``follows`` holds the findings that
-    follow from it.
+    follow from it. ``once`` says that it is one thing to say, whoever of a squad it is told for.
     """
 
     __slots__ = (
@@ -210,6 +211,7 @@ class Finding:
         "group",
         "is_worst",
         "line",
+        "once",
         "place",
         "related",
         "rule",
@@ -248,6 +250,7 @@ class Finding:
         line: Place | None = None,
         causes: tuple[str, ...] = (),
         follows: tuple[Finding, ...] = (),
+        once: bool = False,
     ) -> None:
         self.rule: Final = rule
         self.severity: Final[Severity] = severity
@@ -271,6 +274,7 @@ class Finding:
         self.line: Final = line or place
         self.causes: Final = causes
         self.follows: Final = follows
+        self.once: Final = once
 
     @property
     def edits(self) -> tuple[Edit, ...]:

@@ -102,9 +102,8 @@ class Work:
     def __init__(self, values: dict[str, Slice], readable: bool) -> None:
         self.places = {key: held.place for key, held in values.items()}
         self.readable = readable
-        for key in HELD_KEYS:
-            held = values.get(key)
-            setattr(self, key, held.value if held else ("" if key in ("exercise", "side") else None))
+        for key, empty in HELD_KEYS.items():
+            setattr(self, key, values[key].value if key in values else empty)
 
     def with_values(self, values: dict[str, Slice]) -> Work:
         """A copy in which these values replace its own."""
@@ -131,8 +130,9 @@ WORK_KEYS = (
 )
 """Keys of a prescription whose values may differ by week, or by group of sets."""
 
-HELD_KEYS = (*WORK_KEYS, "timed")
-"""The same, and ``timed``: seconds of a set that goes by the clock, written as its repetitions."""
+HELD_KEYS = {**dict.fromkeys((*WORK_KEYS, "timed")), "exercise": "", "side": ""}
+"""The same, and ``timed``: seconds of a set that goes by the clock, written as its repetitions. Each with
+what stands for nothing written."""
 
 
 class Progression:

@@ -61,6 +61,10 @@ def review_files(workspace: Workspace, found: list[SourceFile]) -> Review:
             from ..findings.causes import by_cause
 
             one.findings = by_cause(one.findings)
+    if any(len(one.ledgers) > 1 for one in files):
+        from .squads import say_once
+
+        say_once(files)
     return Review(files)
 
 

@@ -7,7 +7,7 @@ three at most; repetitions that suit the kind of lift; effort and rest as its ne
 from __future__ import annotations
 
 from ..body.catalogue import COMPOUND
-from ..counting.set_group import FAST_KINDS
+from ..counting.effort import FAST_KINDS
 from ..findings.edits import in_one
 from ..syntax.additions import items_added
 from ..syntax.enclosing import way_to

@@ -30,6 +30,7 @@ HABITS = ("common practice", "convention")
 RESTS_IN = {
     "rehabilitation": "weeks under a stated stage of rehabilitation",
     "peak": "peak weeks (taper, test, the two weeks before an event)",
+    "careful return": "a return to training of somebody with something to spare",
 }
 """The states of a week in which a rule may have nothing to say, in words."""
 

@@ -73,7 +73,7 @@ class Bounds:
         """The limits of a rule in a week; None where it does not look at that week."""
         rule = self._rules.get(name)
         states = {"rehabilitation": week.rehabilitation, "peak": week.is_peak}
-        if rule is None or any(states[state] for state in rule.stands_back):
+        if rule is None or any(states.get(state) for state in rule.stands_back):
             return None
         return self._team.choices.limits(
             rule, Situation(week.programme.goal, week.programme.level, week.phase)

@@ -253,11 +253,11 @@ KINDS = [
     ("Press 3x5 @ 80%", "overhead press"),
     ("row", "bent-over row"),
     ("Rows 3x10", "bent-over row"),
-    ("Row 500 m", "-"),
-    ("Row 2000 m", "-"),
+    ("Row 500 m", "rowing ergometer"),
+    ("Row 2000 m", "rowing ergometer"),
     ("Row 12 cal", "-"),
     ("Row, easy", "-"),
-    ("Row machine 10 min", "-"),
+    ("Row machine 10 min", "rowing ergometer"),
     ("Partner row", "-"),
     ("row + curl", "-"),
     ("rear delt", "dumbbell reverse fly"),
@@ -312,6 +312,47 @@ KINDS = [
     ("Cable lift low-high, inside knee up", "half-kneeling lift"),
     # eponyms that the handbooks do not use
     ("Larsen bench w/ pause", "-"),
+    # endurance among lifts: the machine, by whichever word
+    ("Row erg", "rowing ergometer"),
+    ("Rowing machine", "rowing ergometer"),
+    ("Machine row", "machine row"),
+    ("Bike erg", "stationary bike"),
+    ("Arm erg", "arm ergometer"),
+    ("Ski erg", "ski ergometer"),
+    ("Bicycle crunch", "bicycle crunch"),
+    ("Stair run", "stair run"),
+    ("Assault course", "-"),
+    # what the hands hold: a jacket is a towel
+    ("Gi pull-ups", "towel pull-up"),
+    ("Judo gi hang", "towel hang"),
+    ("Gi row", "-"),  # a row of any kind
+    # feet in the air on the bench
+    ("Larsen press", "feet-up bench press"),
+    ("Bench press, no leg drive", "feet-up bench press"),
+    ("Legless bench", "feet-up bench press"),
+    ("Leg raise on bench", "lying leg raise"),
+    ("Straight leg bench press", "-"),
+    # a band or a door to pull at
+    ("Door-anchor row", "band row"),
+    ("Door anchor face pull", "band face pull"),
+    ("Door frame row", "doorway row"),
+    ("Pole row", "doorway row"),
+    ("Door-anchor press", "-"),  # to the front or overhead
+    # over a box
+    ("box step-over", "box step-over"),
+    ("DB step-overs", "box step-over"),
+    ("Step-up and over", "box step-over"),
+    ("Hurdle step-over", "-"),
+    # jumps with a bar that is named by its deadlift
+    ("TBDL jumps", "trap bar jump"),
+    ("HBDL jump", "trap bar jump"),
+    ("TBDL + jump", "-"),  # two lifts
+    # lowering only
+    ("Nordic lower", "lowering-only Nordic curl"),
+    ("Nordic negatives", "lowering-only Nordic curl"),
+    ("Chin-up lowers", "negative chin-up"),
+    ("Leg lower", "leg lowering"),
+    ("Nordic curl", "Nordic curl"),
 ]
 
 
@@ -776,7 +817,7 @@ def level_of(name: str) -> str:
 
 
 @pytest.mark.parametrize(
-    "name", ["The Thursday Gauntlet", "xyzzy", "Kniebeuge", "10 min bike easy", "foam roll"]
+    "name", ["The Thursday Gauntlet", "xyzzy", "Kniebeuge", "10 min swim easy", "foam roll"]
 )
 def test_nothing_is_offered_rather_than_something_wild(name: str) -> None:
     assert CATALOGUE.suggestions(name).names == ()

@@ -270,13 +270,12 @@ class TestFiles:
         assert [ledger.athlete for ledger in file.ledgers] == [None]
 
     def test_over_all_their_programmes(self, squad: Squad) -> None:
-        """What a rule finds on an athlete with all of their programmes is said where it stands."""
+        """What a rule finds on athletes with all of their programmes is said where the first of them stands."""
         file = squad(
             ["plank, sets: 3"],
             bo="{name: Bo, level: novice, age: 30}",
             ida="{name: Ida, level: novice, age: 40}",
         )
         assert [(statement(one), one.place.excerpt) for one in said(file, "screening-missing")] == [
-            ("For Bo: No health screening on file.", "Bo"),
-            ("For Ida: No health screening on file.", "Ida"),
+            ("For Bo and Ida: No health screening on file.", "Bo"),
         ]

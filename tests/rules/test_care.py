@@ -472,7 +472,7 @@ class TestJuniorUnsupervised:
         (finding,) = filed("name: Ida\nage: 16\n", self.RULE)
         assert (finding.severity, finding.sources) == ("note", ("faigenbaum-2009",))
         assert (finding.place.excerpt, finding.where) == ("Ida", "Ida")
-        assert finding.counted == "Aged 16, and no supervision written down."
+        assert finding.counted == "No supervision of a junior written down."
         assert finding.wanted == "a qualified coach at each session"
         assert "Follow your local rules on young people" in finding.change
 
@@ -653,7 +653,7 @@ class TestLiftBeyondLevel:
         assert finding.counted == "Nordic Curls (advanced) for a novice with no easier form first."
         assert finding.wanted == "an easier form first or under `or`"
         assert finding.change == (
-            "Start with assisted Nordic curl or eccentric lying leg curl, or correct the level."
+            "Start with assisted Nordic curl or lowering-only Nordic curl, or correct the level."
         )
 
     @pytest.mark.parametrize(

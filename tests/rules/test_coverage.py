@@ -363,15 +363,19 @@ class TestRegionUntrained:
         )
 
     @pytest.mark.parametrize(
-        ("goal", "severity"),
-        [("general health", "warning"), ("hypertrophy", "note"), ("", "note")],
+        ("goal", "left_out", "severity"),
+        [
+            ("general health", 1, "warning"),
+            ("general health", 0, "note"),
+            ("hypertrophy", 1, "note"),
+            ("", 1, "note"),
+        ],
     )
-    def test_a_note_where_health_is_not_the_goal(
-        self, findings: Findings, week: Text, goal: str, severity: str
+    def test_a_note_where_one_is_left_out_or_health_is_not_the_goal(
+        self, findings: Findings, week: Text, goal: str, left_out: int, severity: str
     ) -> None:
-        (finding,) = findings(
-            week({"Gym": list(MOST_OF_THE_BODY)}, f"goal: {goal}" if goal else ""), self.RULE
-        )
+        lines = list(MOST_OF_THE_BODY)[left_out:]
+        (finding,) = findings(week({"Gym": lines}, f"goal: {goal}" if goal else ""), self.RULE)
         assert finding.severity == severity
 
     def test_one_week_of_the_programme_is_enough(self, findings: Findings, week: Text) -> None:

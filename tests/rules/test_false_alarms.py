@@ -428,3 +428,145 @@ def test_one_habit_is_one_finding(reviewed: Callable[..., Review]) -> None:
         "3 sets of 5",
         "1 set of 5",
     ]
+
+
+class TestACarefulReturn:
+    """Who comes back with something to spare starts small, and does more on one side on purpose."""
+
+    SMALL_FIRST = ("leg extension, sets: 3, reps: 12", "back squat, sets: 4, reps: 5")
+    ONE_SIDE = (
+        "single-leg leg press, sets: 5, reps: 8, side: left",
+        "single-leg leg press, sets: 3, reps: 8, side: right",
+    )
+    SPARED = "athlete: {name: Ida, protect: [{movement: dips, advised by: physiotherapist}]}"
+
+    @pytest.mark.parametrize(
+        ("rule", "lines"), [("isolation-before-compound", SMALL_FIRST), ("sides-uneven", ONE_SIDE)]
+    )
+    @pytest.mark.parametrize(
+        ("head", "speaks"),
+        [
+            (f"phase: return\n{SPARED}", False),
+            ("phase: return\nathlete: {name: Ida}", True),
+            (f"phase: build\n{SPARED}", True),
+        ],
+    )
+    def test_both_are_quiet_there_alone(
+        self, findings: Findings, week: Text, rule: str, lines: tuple[str, ...], head: str, speaks: bool
+    ) -> None:
+        assert bool(said(findings, week({"monday": list(lines)}, f"weeks: 3\n{head}"), rule)) is speaks
+
+    def test_in_the_blocks_that_are_a_return(self, findings: Findings) -> None:
+        lines = "".join(f"          - {{exercise: {line}}}\n" for line in self.SMALL_FIRST)
+        text = f"programme: Test\n{self.SPARED}\nblocks:\n"
+        for name, phase in (("Back", "return"), ("On", "build")):
+            text += f"  - block: {name}\n    weeks: 2\n    phase: {phase}\n"
+            text += f"    sessions:\n      - session: {name}\n        exercises:\n{lines}"
+        (finding,) = findings(text, "isolation-before-compound")
+        assert finding.weeks == (3, 4)
+
+
+class TestSmallBeforeLarge:
+    RULE = "isolation-before-compound"
+
+    def test_one_session_is_one_finding(self, findings: Findings, week: Text) -> None:
+        lines = [
+            "leg extension, sets: 3, reps: 12",
+            "back squat, sets: 4, reps: 5",
+            "front squat, sets: 3, reps: 5",
+        ]
+        (finding,) = findings(week({"monday": lines}), self.RULE)
+        assert finding.counted == (
+            "back squat at 5 repetitions and 1 more come after leg extension, which tires quadriceps."
+        )
+        assert [one.place.excerpt for one in finding.related] == ["front squat", "leg extension"]
+
+    def test_two_sessions_are_two(self, findings: Findings, week: Text) -> None:
+        lines = ["leg extension, sets: 3, reps: 12", "back squat, sets: 4, reps: 5"]
+        assert len(findings(week({"monday A": lines, "thursday B": lines}), self.RULE)) == 2
+
+
+class TestLightWorkWhoseEffortIsNotWritten:
+    RULE = "sessions-too-close"
+
+    @pytest.mark.parametrize(
+        ("line", "speaks"),
+        [
+            ("banded squat, sets: 5, reps: 15, load: heavy band", False),
+            ("bodyweight squat, sets: 5, reps: 20", False),
+            ("banded squat, sets: 5, reps: 15, load: heavy band, rir: 1", True),
+            ("banded squat, sets: 5, reps: amrap, load: heavy band", True),
+            ("banded squat, sets: 5, reps: 5, load: heavy band", True),
+            ("leg extension, sets: 5, reps: 15", True),
+        ],
+    )
+    def test_a_band_alone_makes_no_hard_day(
+        self, findings: Findings, week: Text, line: str, speaks: bool
+    ) -> None:
+        hard = "leg press, sets: 5, reps: 8, rir: 1"
+        text = week({"monday": [hard], "tuesday": [line]})
+        assert bool(said(findings, text, self.RULE)) is speaks
+
+
+class TestAnInjuryThatHealed:
+    RULE = "diagnosis-in-athlete-file"
+
+    @pytest.mark.parametrize(
+        ("note", "severity"),
+        [
+            ("Old left ankle sprain, sound.", "note"),
+            ("Wrist fracture in 2015, healed", "note"),
+            ("ankle sprain", "warning"),
+            ("ankle sprain, not healed", "warning"),
+            ("ankle sprain, no pain under 20 kg", "warning"),
+            ("Ankle sprain. Sound asleep by ten.", "warning"),
+            ("diabetes, no trouble", "warning"),
+            ("Hip replaced 2019, sound", "warning"),
+        ],
+    )
+    def test_it_does_not_block(self, findings: Findings, week: Text, note: str, severity: str) -> None:
+        text = week({"monday": ["leg press"]}, f'athlete: {{name: Ida, note: "{note}"}}')
+        assert [level for level, _ in said(findings, text, self.RULE)] == [severity]
+
+
+class TestWhatHoldsForASquad:
+    """One decision of the coach is said once, with the names."""
+
+    LINE = "sessions: [{session: A, exercises: [{exercise: leg press, sets: 3, reps: 8}]}]"
+
+    def review(self, reviewed: Callable[..., Review], athletes: dict[str, str]) -> Review:
+        names = ", ".join(f"{name.lower()}.athlete.yaml" for name in athletes)
+        files = {f"{name.lower()}.athlete.yaml": f"name: {name}{more}\n" for name, more in athletes.items()}
+        return reviewed(f"programme: Squad\nathletes: [{names}]\n{self.LINE}\n", files, every=True)
+
+    def found(self, review: Review, rule: str) -> list[tuple[str, tuple[str, ...]]]:
+        return [
+            (one.file.name, finding.athletes)
+            for one in review.files
+            for finding in one.findings
+            if finding.rule == rule
+        ]
+
+    @pytest.mark.parametrize(
+        ("rule", "more"),
+        [("junior-unsupervised", "\nage: 16"), ("screening-missing", "\nlevel: novice\nage: 30")],
+    )
+    def test_once_for_all(self, reviewed: Callable[..., Review], rule: str, more: str) -> None:
+        told = self.found(self.review(reviewed, dict.fromkeys(("Ada", "Bea", "Cleo"), more)), rule)
+        assert [names for _, names in told] == [("Ada", "Bea", "Cleo")]
+
+    def test_for_those_whom_it_holds_for(self, reviewed: Callable[..., Review]) -> None:
+        athletes = {"Ada": "\nage: 16", "Bea": "\nage: 20", "Cleo": "\nage: 15"}
+        told = self.found(self.review(reviewed, athletes), "junior-unsupervised")
+        assert [names for _, names in told] == [("Ada", "Cleo")]
+
+    def test_a_waiver_in_one_file_speaks_for_that_one(self, reviewed: Callable[..., Review]) -> None:
+        waived = " # spotline: waive junior-unsupervised because her father trains with her\nage: 16"
+        athletes = {"Ada": waived, "Bea": "\nage: 16", "Cleo": "\nage: 15"}
+        told = self.found(self.review(reviewed, athletes), "junior-unsupervised")
+        assert [names for _, names in told] == [("Bea", "Cleo")]
+
+    def test_slips_in_their_files_stay_apart(self, reviewed: Callable[..., Review]) -> None:
+        slip = "\nbest lifts: {back sqat: 80 kg}"
+        told = self.found(self.review(reviewed, {"Ada": slip, "Bea": slip}), "lift-unknown")
+        assert [names for _, names in told] == [(), ()]

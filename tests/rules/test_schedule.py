@@ -1041,7 +1041,7 @@ class TestIsolationBeforeCompound:
         (finding,) = findings(week({"Gym": [*lines, self.LARGE]}), self.RULE)
         assert finding.counted == (
             "back squat at 5 repetitions comes after leg extension and cable glute kickback, which"
-            " tires quadriceps and gluteals."
+            " tire quadriceps and gluteals."
         )
         assert [related.place.excerpt for related in finding.related] == [
             "leg extension",

@@ -97,6 +97,19 @@ SILENT = {
         [("4-5: 77.5 %, 6: 70 %", "4: 77.5 %, 5: 57.5 %, 6: 70 %")],
         "stiff-leg deadlift, week 5 alone: load 77.5 % -> 57.5 %",
     ),
+    "a load lost": (
+        SASKIA,
+        0,
+        [("bench press, sets: 3, reps: 5, load: 80 %, rir: 3", "bench press, sets: 3, reps: 5, rir: 3")],
+        "bench press: load 80 % -> none",
+    ),
+    "an effort lost": (
+        MARA,
+        0,
+        [("      - {exercise: leg extension, sets: 2, reps: 12-15, rir: 1-2, rest: 90 s}\n",
+          "      - {exercise: leg extension, sets: 2, reps: 12-15, rest: 90 s}\n")],
+        "leg extension: effort RIR 1-2 -> none",
+    ),
     "a waiver written": (
         MARA,
         0,

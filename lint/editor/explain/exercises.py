@@ -25,6 +25,7 @@ def exercise_in_short(reading: NameReading, called: str) -> str:
     helping = f"; helping, half a set: {gathered(exercise.indirect)}" if exercise.indirect else ""
     fast = {
         "plyometric": "Jumps: their sets never count as hard ones.",
+        "endurance": "Endurance work: its sets never count as hard ones.",
         "ballistic": "Work for speed: its sets count as hard ones only where an effort says so.",
     }.get(exercise.kind, "")
     return paragraphs(
