@@ -198,7 +198,9 @@ def rir_rpe_contradict(entry: SetGroup, limits: Limits) -> Iterator[DraftFinding
         where=line_name(entry.prescription),
         related=(Related(work.places["rir"], f"RIR {work.rir}"),),
         edits=offering(
-            lambda: (Edit(work.places[key], str(span), f"write {name} {span}") for key, name, span in choices),
+            lambda: (
+                Edit(work.places[key], str(span), f"write {name} {span}") for key, name, span in choices
+            ),
             without(work.places["rir"], "rir", f"keep only RPE {work.rpe}"),
             without(work.places["rpe"], "rpe", f"keep only RIR {work.rir}"),
         ),

@@ -45,6 +45,27 @@ class Suggestion:
         self.obstacles = obstacles
 
 
+class NotLoaded:
+    """What an athlete spares in any week of a programme; asked once of each exercise."""
+
+    __slots__ = ("_known", "_spared")
+
+    def __init__(self, header: ProgrammeHeader) -> None:
+        spared = {(one.subject.words, tuple(one.may_stay)): one for one in header.spared()}
+        self._spared = [
+            (words, restrictions.read(words, header.known, may_stay)) for words, may_stay in spared
+        ]
+        self._known: dict[Exercise, str] = {}
+
+    def loaded_by(self, exercise: Exercise) -> str:
+        """The words for what an exercise loads of it; empty where it loads nothing."""
+        known = self._known.get(exercise)
+        if known is None:
+            loaded = (words for words, spared in self._spared if spared.forbids(exercise))
+            known = self._known[exercise] = next(loaded, "")
+        return known
+
+
 class Suits:
     """Whether exercises suit the athlete whom a programme is for.
 
@@ -63,16 +84,15 @@ class Suits:
         self.pieces = header.pieces(at) if at else header.equipment
         self.always = always
         self.hardest = LEVELS.index(header.level if header.level in LEVELS else LEVEL_UNKNOWN) + steps
-        self.spared = [
-            (one.subject.words, restrictions.read(one.subject.words, header.known, one.may_stay))
-            for one in header.spared()
-        ]
+        if header.not_loaded is None:
+            header.not_loaded = NotLoaded(header)
+        self.protected = header.not_loaded
 
     def obstacle(self, exercise: Exercise) -> str:
         """What speaks against an exercise, in words that follow its name; empty where nothing does."""
-        for words, spared in self.spared:
-            if spared.forbids(exercise):
-                return f"loads a protected area (`{words}`)"
+        protected = self.protected.loaded_by(exercise)
+        if protected:
+            return f"loads a protected area (`{protected}`)"
         if LEVELS.index(exercise.level) > self.hardest:
             return f"is for {exercise.level} lifters"
         if self.pieces is not None:

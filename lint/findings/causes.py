@@ -31,8 +31,8 @@ def by_cause(findings: Iterable[Finding]) -> list[Finding]:
 class _Leads:
     """The findings that lead, each with those that follow from it, found by the lines that they speak of.
 
-    ``by_line`` names those to blame a line for each rule, ``by_counted`` those that counted it, in the order in
-    which they came: what is compared with a finding are only those of its own lines.
+    ``by_line`` names those to blame a line for each rule, ``by_counted`` those that counted it, in the
+    order in which they came: only those of a finding's own lines are compared with it.
     """
 
     __slots__ = ("by_counted", "by_line", "found")

@@ -68,7 +68,7 @@ def dropped(place: Place | None) -> Iterator[Edit]:
 
 
 def whole_key_out(place: Place, key: str, label: str) -> Iterator[Edit]:
-    """Takes out a key whose whole value stands at a place; not one by week, nor one that other lines share."""
+    """Takes out a key whose whole value stands at a place; not one by week, nor one that lines share."""
     steps = [] if place.through else way_to(place)
     if steps and str(steps[-1].key) == key and place.start in _starts(steps[-1]):
         for edit in key_out(steps[-1].group, key):
