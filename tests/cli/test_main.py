@@ -160,6 +160,8 @@ class TestArguments:
         result = subprocess.run([*words, "review"], cwd=folder, capture_output=True, timeout=60, check=False)
         assert result.returncode == 1
         assert b"rir-rpe-contradict" in result.stdout
+        if form in ("json", "sarif", "code-quality"):
+            json.loads(result.stdout)  # what a code page has not is escaped as JSON does
 
 
 class TestExitCodes:
@@ -276,6 +278,8 @@ class TestPrinting:
             {"PYTHONIOENCODING": "ascii"},
             {"LC_ALL": "C", "PYTHONUTF8": "0", "PYTHONCOERCECLOCALE": "0"},
             {"PYTHONIOENCODING": "latin-1"},
+            {"PYTHONIOENCODING": "cp1252"},
+            {"PYTHONIOENCODING": "cp437"},
         ],
     )
     def test_letters_that_the_terminal_does_not_know(
