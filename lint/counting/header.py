@@ -18,7 +18,7 @@ if TYPE_CHECKING:
     from ..model.programme import Event, Member, Programme, Rehabilitation
     from ..model.sessions import Phase
     from ..text.places import Place, Term
-    from .suggestions import NotLoaded
+    from .not_loaded import NotLoaded
     from .team_resources import TeamResources
 
 

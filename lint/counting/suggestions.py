@@ -6,8 +6,9 @@ first. It is loaded only when a finding needs it.
 
 from __future__ import annotations
 
-from ..body import equipment, restrictions
+from ..body import equipment
 from ..body.catalogue import LEVELS, RANKS, rarity
+from .not_loaded import NotLoaded
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -45,27 +46,6 @@ class Suggestion:
         self.obstacles = obstacles
 
 
-class NotLoaded:
-    """What an athlete spares in any week of a programme; asked once of each exercise."""
-
-    __slots__ = ("_known", "_spared")
-
-    def __init__(self, header: ProgrammeHeader) -> None:
-        spared = {(one.subject.words, tuple(one.may_stay)): one for one in header.spared()}
-        self._spared = [
-            (words, restrictions.read(words, header.known, may_stay)) for words, may_stay in spared
-        ]
-        self._known: dict[Exercise, str] = {}
-
-    def loaded_by(self, exercise: Exercise) -> str:
-        """The words for what an exercise loads of it; empty where it loads nothing."""
-        known = self._known.get(exercise)
-        if known is None:
-            loaded = (words for words, spared in self._spared if spared.forbids(exercise))
-            known = self._known[exercise] = next(loaded, "")
-        return known
-
-
 class Suits:
     """Whether exercises suit the athlete whom a programme is for.
 
@@ -85,7 +65,7 @@ class Suits:
         self.always = always
         self.hardest = LEVELS.index(header.level if header.level in LEVELS else LEVEL_UNKNOWN) + steps
         if header.not_loaded is None:
-            header.not_loaded = NotLoaded(header)
+            header.not_loaded = NotLoaded(header.spared(), header.known)
         self.protected = header.not_loaded
 
     def obstacle(self, exercise: Exercise) -> str:

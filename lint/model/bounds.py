@@ -46,6 +46,10 @@ MOST_STEP = {
 """What a progression can add each time, by unit."""
 
 
+BOUNDED = frozenset({"reps", "load", "rest", "hold", "distance", "tempo"})
+"""Keys of lines whose values have bounds that the schema does not say."""
+
+
 def beyond(kind: str, value: object) -> str:
     """What a value of a kind takes, in words, where it lies beyond that; else empty.
 

@@ -32,6 +32,9 @@ if TYPE_CHECKING:
         by_visit: bool
         pairs: dict[str, tuple[Slice, ...]]
 
+        def beyond(self, at: LocatedNode, takes: str) -> bool:
+            """Reports a value beyond what is taken."""
+
         def by_week(self, at: LocatedNode) -> list[tuple[int, int, LocatedNode]]:
             """First week, last week and value."""
 

@@ -9,6 +9,7 @@ from ..findings.finding import Amount, Edit
 from ..syntax.tree import Mapping
 from ..wording.words import week_list
 from . import quantities
+from .bounds import BOUNDED
 from .pairings import Pairing
 from .quantities import Range, Reps
 from .sessions import WORK_KEYS, Prescription, Slice
@@ -73,9 +74,6 @@ _OTHERWISE: dict[str, Callable[[object], object]] = {
 
 _RANGES = frozenset({"sets", "rounds", "reps", "load", "rir", "rpe", "rest", "hold", "distance", "velocity"})
 """Keys whose values may be ranges."""
-
-_BOUNDED = frozenset({"reps", "load", "rest", "hold", "distance", "tempo"})
-"""Keys whose values have bounds that the schema does not say (`bounds`)."""
 
 
 def pairing(kind: str, at: LocatedNode, reader: Reader) -> Pairing:
@@ -250,14 +248,13 @@ class LineReader(Reader):
         read, may_be_range = _READ[key], key in _RANGES
         for first, last, part in parts:
             value = read(part.plain)
-            if key in _BOUNDED and not self.within(key, part, value):
+            if key in BOUNDED and not self.within(key, part, value):
+                value = None
+            elif value is None or (key == "load" and getattr(value, "kind", "") == "change"):
+                value = self._otherwise(key, first, last, part, value, slices)
+            if value is None:
                 self.unread.add(key)
                 continue
-            if value is None or (key == "load" and _is_change(value)):
-                value = self._otherwise(key, first, last, part, value, slices)
-                if value is None:
-                    self.unread.add(key)
-                    continue
             if may_be_range and "-" in part.words:
                 self._check_direction(part.place, part.words, key)
             slices.append(Slice(first, last, value, part.place))
@@ -394,10 +391,6 @@ def _with_shared(own: Values, shared: Values) -> Values:
     """A line's own values, and those that it shares; how long it goes on only where its own do not say."""
     says_how_much = own.keys() & {"reps", "hold", "distance", "timed"}
     return {**{key: one for key, one in shared.items() if key != "timed" or not says_how_much}, **own}
-
-
-def _is_change(value: object) -> bool:
-    return isinstance(value, quantities.Load) and value.kind == "change"
 
 
 def _says_more(held: Slice) -> bool:
