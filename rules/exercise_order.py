@@ -18,6 +18,7 @@ TYPE_CHECKING = False
 if TYPE_CHECKING:
     from collections.abc import Iterator
 
+    from ..lint.body.catalogue import Exercise
     from ..lint.counting.header import ProgrammeHeader
     from ..lint.counting.set_group import SetGroup
     from ..lint.counting.tally import Visit
@@ -155,6 +156,10 @@ def _is_for(entry: SetGroup, term: Term, programme: ProgrammeHeader) -> bool:
     return entry.exercise is programme.known.exercise(term.words)
 
 
+MOST_SHOWN = 20
+"""Lines of one exercise in a session that are compared with a compound: more are told by the first."""
+
+
 @rule(
     "isolation-before-compound",
     family="schedule",
@@ -221,18 +226,20 @@ def isolation_before_compound(visit: Visit, limits: Limits) -> Iterator[DraftFin
     words = limits.names("on purpose")
     if visit.programme.goal in limits.names("small matter") or says(words, visit.session.note):
         return
-    small: list[SetGroup] = []
+    small: dict[Exercise | None, list[SetGroup]] = {}
     late: list[tuple[SetGroup, dict[SetGroup, list[str]]]] = []
     for entry in visit.own:
         if not entry.hard or says(words, entry.prescription.note):
             continue
         if _isolates(entry, limits):
-            small.append(entry)
+            small.setdefault(entry.exercise, []).append(entry)
         elif entry.compound:
             shared = {
                 one: groups
-                for one in small
-                if not _belong_together(one, entry) and (groups := _shared_groups(one, entry, limits))
+                for several in small.values()
+                if (groups := _shared_groups(several[0], entry, limits))
+                for one in several[:MOST_SHOWN]
+                if not _belong_together(one, entry)
             }
             if shared:
                 late.append((entry, shared))

@@ -116,6 +116,17 @@ def dropping(place: Place | None) -> Offer:
     return work_out
 
 
+def without(place: Place, key: str, label: str) -> Offer:
+    """A line without a key, of which the place is the value for all weeks."""
+
+    def work_out() -> Iterator[Edit]:
+        from ..lint.remedies.values import whole_key_out
+
+        return whole_key_out(place, key, label)
+
+    return work_out
+
+
 def dropping_item(place: Place, key: str) -> Offer:
     """The item of the list under a key that holds a place, taken out."""
 

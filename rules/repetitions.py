@@ -12,7 +12,7 @@ from ..lint.findings.finding import Edit, Related, found
 from ..lint.model.naming import day_name, line_name
 from ..lint.model.quantities import Range
 from ..lint.wording.words import first_of, listed, sets_of
-from .offers import exchanging, in_one_edit, writing
+from .offers import exchanging, in_one_edit, offering, without, writing
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -197,7 +197,13 @@ def rir_rpe_contradict(entry: SetGroup, limits: Limits) -> Iterator[DraftFinding
         change=f"Write {' or '.join(f'{name} {span}' for _, name, span in choices)}, or only one of the two.",
         where=line_name(entry.prescription),
         related=(Related(work.places["rir"], f"RIR {work.rir}"),),
-        edits=tuple(Edit(work.places[key], str(span), f"write {name} {span}") for key, name, span in choices),
+        edits=offering(
+            lambda: (
+                Edit(work.places[key], str(span), f"write {name} {span}") for key, name, span in choices
+            ),
+            without(work.places["rir"], "rir", f"keep only RPE {work.rpe}"),
+            without(work.places["rpe"], "rpe", f"keep only RIR {work.rir}"),
+        ),
     )
 
 

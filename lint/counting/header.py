@@ -18,6 +18,7 @@ if TYPE_CHECKING:
     from ..model.programme import Event, Member, Programme, Rehabilitation
     from ..model.sessions import Phase
     from ..text.places import Place, Term
+    from .not_loaded import NotLoaded
     from .team_resources import TeamResources
 
 
@@ -42,6 +43,7 @@ class ProgrammeHeader:
         "goal",
         "known",
         "name",
+        "not_loaded",
         "note",
         "phase",
         "place",
@@ -71,6 +73,7 @@ class ProgrammeHeader:
 
     def take(self, programme: Programme) -> None:
         """Updates the header from a newer reading of the programme."""
+        self.not_loaded: NotLoaded | None = None
         self.name: str = programme.name
         self.place: Place = programme.place
         self.places: dict[str, Place] = programme.places

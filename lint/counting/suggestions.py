@@ -6,8 +6,9 @@ first. It is loaded only when a finding needs it.
 
 from __future__ import annotations
 
-from ..body import equipment, restrictions
+from ..body import equipment
 from ..body.catalogue import LEVELS, RANKS, rarity
+from .not_loaded import NotLoaded
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -63,16 +64,15 @@ class Suits:
         self.pieces = header.pieces(at) if at else header.equipment
         self.always = always
         self.hardest = LEVELS.index(header.level if header.level in LEVELS else LEVEL_UNKNOWN) + steps
-        self.spared = [
-            (one.subject.words, restrictions.read(one.subject.words, header.known, one.may_stay))
-            for one in header.spared()
-        ]
+        if header.not_loaded is None:
+            header.not_loaded = NotLoaded(header.spared(), header.known)
+        self.protected = header.not_loaded
 
     def obstacle(self, exercise: Exercise) -> str:
         """What speaks against an exercise, in words that follow its name; empty where nothing does."""
-        for words, spared in self.spared:
-            if spared.forbids(exercise):
-                return f"loads a protected area (`{words}`)"
+        protected = self.protected.loaded_by(exercise)
+        if protected:
+            return f"loads a protected area (`{protected}`)"
         if LEVELS.index(exercise.level) > self.hardest:
             return f"is for {exercise.level} lifters"
         if self.pieces is not None:

@@ -21,17 +21,41 @@ def by_cause(findings: Iterable[Finding]) -> list[Finding]:
     """
     findings = list(findings)
     followed = {cause for one in findings for cause in one.causes}
-    leads: list[tuple[Finding, list[Finding]]] = []
-    alone: set[int] = set()
+    leads = _Leads()
     for one in sorted(findings, key=lambda one: _telling(one, followed), reverse=True):
-        lead = next((follows for lead, follows in leads if _have_one_cause(lead, one)), None)
-        if lead is None:
-            leads.append((one, []))
-            alone.add(id(one))
-        else:
-            lead.append(one)
-    listing = {id(lead): _listing(lead, follows) for lead, follows in leads if follows}
-    return [listing.get(id(one), one) for one in findings if id(one) in alone]
+        leads.take(one)
+    listing = {id(lead): _listing(lead, follows) if follows else lead for lead, follows in leads.found}
+    return [listing[id(one)] for one in findings if id(one) in listing]
+
+
+class _Leads:
+    """The findings that lead, each with those that follow from it, found by the lines that they speak of.
+
+    ``by_line`` names those to blame a line for each rule, ``by_counted`` those that counted it, in the
+    order in which they came: only those of a finding's own lines are compared with it.
+    """
+
+    __slots__ = ("by_counted", "by_line", "found")
+
+    def __init__(self) -> None:
+        self.found: list[tuple[Finding, list[Finding]]] = []
+        self.by_line: dict[object, list[int]] = {}
+        self.by_counted: dict[object, list[int]] = {}
+
+    def take(self, one: Finding) -> None:
+        """Puts a finding under the first that it has one cause with; else it leads itself."""
+        lines = _lines(one)
+        near = self.by_counted.get((one.athletes, one.line.key), ())
+        about = {at for key in lines for at in self.by_line.get((one.athletes, key), ())}
+        for at in sorted(about.union(near)):
+            if _have_one_cause(self.found[at][0], one):
+                self.found[at][1].append(one)
+                return
+        at = len(self.found)
+        self.found.append((one, []))
+        self.by_line.setdefault((one.athletes, one.line.key), []).append(at)
+        for key in lines:
+            self.by_counted.setdefault((one.athletes, key), []).append(at)
 
 
 def _telling(finding: Finding, followed: set[str]) -> tuple[int, bool, bool, float]:
@@ -46,13 +70,10 @@ def _telling(finding: Finding, followed: set[str]) -> tuple[int, bool, bool, flo
 
 
 def _have_one_cause(lead: Finding, other: Finding) -> bool:
+    """Whether two findings that speak of the same line, and of the same athletes, have one cause."""
     if lead.rule not in other.causes and other.rule not in lead.causes:
         return False
-    if lead.athletes != other.athletes:
-        return False
-    if lead.weeks and other.weeks and not set(lead.weeks).intersection(other.weeks):
-        return False
-    return lead.line.key in _lines(other) or other.line.key in _lines(lead)
+    return not lead.weeks or not other.weeks or not set(lead.weeks).isdisjoint(other.weeks)
 
 
 def _lines(finding: Finding) -> set[tuple[str, int, int]]:

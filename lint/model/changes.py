@@ -9,6 +9,7 @@ import re
 from copy import copy
 from math import floor
 
+from .bounds import MOST_METRES, MOST_SECONDS, beyond
 from .quantities import KG_PER_LB, Load, Range, Reps
 from .two_readings import MOST_POINTS
 
@@ -21,7 +22,15 @@ if TYPE_CHECKING:
 PERCENTS = ("percent", "top set", "share")
 """Kinds of load that are percentages."""
 
-BOUNDS = {"sets": Range(1, 100), "rounds": Range(1, 100), "rir": Range(0, 10), "rpe": Range(1, 10)}
+BOUNDS = {
+    "sets": Range(1, 100),
+    "rounds": Range(1, 100),
+    "rir": Range(0, 10),
+    "rpe": Range(1, 10),
+    "rest": Range(0, MOST_SECONDS["rest"]),
+    "hold": Range(0, MOST_SECONDS["rest"]),
+    "distance": Range(0, MOST_METRES),
+}
 """What values of some keys may come to."""
 
 _CHANGE = re.compile(r"([+-]) ?([0-9]{1,3}(?:[.,][0-9]{1,2})?) ?([a-z%]*)")
@@ -117,7 +126,7 @@ def changed(key: str, value: object, change: ValueChange, times: int = 1) -> obj
     if isinstance(value, Reps):
         return _changed_reps(value, change, times)
     if isinstance(value, Range):
-        return _changed_range(value, change, times, BOUNDS.get(key, Range(0, 1e6)))
+        return _changed_range(value, change, times, BOUNDS[key])
     return None
 
 
@@ -128,9 +137,8 @@ def _changed_range(value: Range, change: ValueChange, times: int, within: Range)
             return value
         factor = _times(change, times)
         least = max(1.0, within.low)
-        return Range(
-            max(floor(value.low * factor + 0.5), least), max(floor(value.high * factor + 0.5), least)
-        )
+        ends = [max(floor(one * factor + 0.5), least) for one in value.ends]
+        return Range(*ends) if ends[1] <= within.high else None
     if change.kind != "number":
         return None
     by = change.by * times
@@ -187,9 +195,9 @@ def _with_values(load: Load, values: tuple[Range, ...]) -> Load | None:
         sign = "-" if numbers.startswith("-") else "+"
         other.words = f"bodyweight {sign} {numbers.lstrip('-')} {load.unit or 'kg'}"
         other.unit = load.unit or "kg"
-        return other
+        return None if beyond("load", other) else other
     found = _FIGURES.search(load.words)
     other.words = (
         f"{load.words[: found.start()]}{found[1]}{numbers}{found[2]}" if found else f"{numbers} {load.unit}"
     )
-    return other
+    return None if beyond("load", other) else other

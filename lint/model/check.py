@@ -28,6 +28,14 @@ def checked(reading: Reading, schema: str) -> list[Finding]:
     return found
 
 
+def further(known: list[Finding], meant: list[Finding]) -> list[Finding]:
+    """What reading adds to what the schema says: no second error at a place that has one."""
+    if not known or not meant:
+        return meant
+    said = {one.place.key for one in known if one.severity == "error"}
+    return [one for one in meant if one.severity != "error" or one.place.key not in said]
+
+
 def _is_clock_time(finding: Finding) -> bool:
     """Whether it only says that others take 1:30 for the number 90, the very seconds that are meant."""
     if finding.rule != "quote-this":

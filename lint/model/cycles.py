@@ -7,6 +7,7 @@ from __future__ import annotations
 
 from ..schemas.readings import RULE
 from ..wording.words import week_list
+from .bounds import beyond_change
 from .changes import TwoWaysError, ValueChange, change_of, changed, is_change
 from .sessions import Slice, VisitSlice, sessions_in
 from .weeks import weeks as weeks_of
@@ -30,6 +31,9 @@ if TYPE_CHECKING:
         spans: Weeks
         by_visit: bool
         pairs: dict[str, tuple[Slice, ...]]
+
+        def beyond(self, at: LocatedNode, takes: str) -> bool:
+            """Reports a value beyond what is taken."""
 
         def by_week(self, at: LocatedNode) -> list[tuple[int, int, LocatedNode]]:
             """First week, last week and value."""
@@ -161,6 +165,9 @@ def _repeated(
             change=f"Write `again: {example}`{' or `again: same`' if example != 'same' else ''}.",
         )
         change = ValueChange("same", 0.0, "same")
+    if takes := beyond_change(change.kind, change.by):
+        reader.beyond(again, takes)
+        return slices
     last = max(one.last for one in slices)
     if last >= wanted[-1]:
         if not quiet:

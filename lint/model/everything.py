@@ -6,6 +6,7 @@ Nothing here is needed for a programme without it, so that other modules import 
 from __future__ import annotations
 
 from ..schemas.readings import RULE
+from .bounds import beyond_change
 from .changes import TwoWaysError, ValueChange, change_of, changed
 from .quantities import Load, Range
 from .sessions import Slice
@@ -156,6 +157,9 @@ def read_changes(
             if part.words[:1] in ("+", "-", "x", "X", "\u00d7", "\u2212", "h", "H")
             else None
         )
+        if change is not None and (takes := beyond_change(change.kind, change.by)):
+            reader.beyond(part, takes)
+            continue
         value = change or read(key, part)
         if isinstance(value, Load) and value.kind == "percent" and value.span is not None:
             share = value.span.middle / 100
@@ -168,7 +172,7 @@ def read_changes(
             )
         elif key == "sets" and part.plain == 0:
             no_sets(reader, part)
-        elif value is not None:
+        elif value is not None and reader.within(key, part, value):
             what[key] = (value, part.place)
     return what
 

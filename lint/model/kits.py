@@ -10,7 +10,7 @@ from ..schemas.readings import RULE
 from ..syntax.tree import Mapping, Sequence
 from ..text.places import Term
 from . import quantities
-from .quantities import KG_PER_LB
+from .quantities import KG_PER_LB, Range
 from .sessions import WEEKDAYS
 from .values import LocatedNode, Reader, items_of, term_of
 from .weeks import weekday, weeks
@@ -110,8 +110,11 @@ def _stock(reader: Reader, term: Term, at: LocatedNode) -> Stock:
     listed = at if isinstance(at.node, Sequence) else at.get("weights")
     if listed is not None:
         stock.weights = _weights(reader, term, listed)
-    stock.least, stock.most, stock.step = (_mass(at.get(key)) for key in ("from", "up to", "step"))
+    stock.least, stock.most, stock.step = (_mass(reader, at.get(key)) for key in ("from", "up to", "step"))
     stock.pairs, stock.shared = (_whole(at.get(key)) for key in ("pairs", "shared by"))
+    if stock.step == 0:
+        reader.beyond(at.get("step") or at, "more than 0 kg")
+        stock.step = None
     if stock.least is not None and stock.most is not None and stock.most < stock.least:
         most = at.get("up to") or at
         reader.report(
@@ -124,8 +127,11 @@ def _stock(reader: Reader, term: Term, at: LocatedNode) -> Stock:
     return stock
 
 
-def _mass(at: LocatedNode | None) -> float | None:
-    return None if at is None else quantities.mass(at.plain)
+def _mass(reader: Reader, at: LocatedNode | None) -> float | None:
+    known = None if at is None else quantities.mass(at.plain)
+    if at is None or known is None or not reader.within("implement", at, Range(known, known)):
+        return None
+    return known
 
 
 def _whole(at: LocatedNode | None) -> int | None:
@@ -139,7 +145,7 @@ def _weights(reader: Reader, term: Term, at: LocatedNode) -> tuple[float, ...]:
     weights: list[float] = []
     bare: LocatedNode | None = None
     for item in reversed(at.items()):
-        mass = quantities.mass(item.plain)
+        mass = _mass(reader, item)
         if mass is not None:
             unit = KG_PER_LB if "lb" in item.words.lower() or "pound" in item.words.lower() else 1.0
             weights.append(mass)

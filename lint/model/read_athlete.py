@@ -13,6 +13,7 @@ from .values import (
     Reader,
     items_of,
     number_of,
+    once,
     place_of,
     share_of,
     term_of,
@@ -38,7 +39,7 @@ def read_athlete(root: Node) -> tuple[Athlete | None, list[Finding]]:
     athlete = reader.athlete(LocatedNode(root, root.source))
     text = athlete.extent.text
     athlete.extent = text.place(0, len(text.content))
-    return athlete, reader.findings
+    return athlete, once(reader.findings)
 
 
 class AthleteReader(Reader):
@@ -99,7 +100,11 @@ class AthleteReader(Reader):
             stated = value.get("load") or value
             load = quantities.load(stated.plain)
             tested = self.day(value.get("tested"))
-            if load is not None and load.kind in ("mass", "bodyweight"):
+            if load is not None and not self.within("load", stated, load):
+                continue
+            if load is not None and load.kind == "mass" and load.span is not None and load.span.high <= 0:
+                self.beyond(stated, "more than 0 kg")
+            elif load is not None and load.kind in ("mass", "bodyweight"):
                 reps, working = whole_number(value.get("reps"), 1), share_of(value.get("working best"))
                 yield BestLift(Term(exercise, place), load, reps, tested, working)
 

@@ -45,10 +45,10 @@ def _members(at: LocatedNode, open_line: Callable[[], LineReader]) -> Iterator[M
     """The lines of an item."""
     superset, circuit = at.get("superset"), at.get("circuit")
     if superset is not None:
-        paired = pairing("superset", at)
+        paired = pairing("superset", at, open_line())
         yield from ((open_line(), one, paired, at.get("rounds"), None) for one in superset.items())
     elif circuit is not None and circuit.keys() <= _PLAIN_CIRCUIT:
-        paired, rounds = pairing("circuit", circuit), circuit.get("rounds")
+        paired, rounds = pairing("circuit", circuit, open_line()), circuit.get("rounds")
         yield from ((open_line(), one, paired, rounds, None) for one in items_of(circuit.get("exercises")))
     elif circuit is None and ("exercise" in at or not _OTHER_WORK & at.keys()) and not _joins_lifts(at):
         yield open_line(), at, None, None, None

@@ -9,16 +9,15 @@ from ..findings.finding import Amount, Edit
 from ..syntax.tree import Mapping
 from ..wording.words import week_list
 from . import quantities
+from .bounds import BOUNDED
 from .pairings import Pairing
 from .quantities import Range, Reps
 from .sessions import WORK_KEYS, Prescription, Slice
 from .values import (
     Reader,
-    duration_of,
     in_order,
     items_of,
     later,
-    length_of,
     place_of,
     progression_of,
     range_of,
@@ -77,9 +76,9 @@ _RANGES = frozenset({"sets", "rounds", "reps", "load", "rir", "rpe", "rest", "ho
 """Keys whose values may be ranges."""
 
 
-def pairing(kind: str, at: LocatedNode) -> Pairing:
+def pairing(kind: str, at: LocatedNode, reader: Reader) -> Pairing:
     """The superset, circuit or complex of this kind that a mapping holds."""
-    return Pairing(kind, at.place, duration_of(at.get("rest")), text_of(at.get("note")))
+    return Pairing(kind, at.place, reader.duration(at.get("rest")), text_of(at.get("note")))
 
 
 class LineReader(Reader):
@@ -127,18 +126,18 @@ class LineReader(Reader):
                 rounds_at_odds(self, own["sets"], sets)
             own["sets"] = sets
         line = Prescription(place_of(at, self.named_by), order, self._groups(at, own))
-        line.every = duration_of(at.get("every"))
-        line.lasts = length_of(at.get("for"))
-        line.rest_after = duration_of(at.get("rest after"))
+        line.every = self.duration(at.get("every"))
+        line.lasts = self.length(at.get("for"))
+        line.rest_after = self.duration(at.get("rest after"))
         line.warm_up_sets = range_of(at.get("warm-up sets") or self.warm_up)
-        line.cluster_rest = duration_of(at.get("cluster rest"))
+        line.cluster_rest = self.duration(at.get("cluster rest"))
         loss = at.get("velocity loss")
         line.velocity_loss = None if loss is None else quantities.percent(loss.plain)
         line.working_best = share_of(at.get("working best"))
         line.method = text_of(at.get("method"))
         line.note = text_of(at.get("note"))
         line.alternates = terms_of(at.get("or"))
-        line.progression = progression_of(at.get("progression"))
+        line.progression = progression_of(at.get("progression"), self)
         if "exercise" not in own:
             self.unread.add("exercise")
         for name in own.get("exercise", ()):
@@ -214,7 +213,7 @@ class LineReader(Reader):
 
     def implied_sets(self, at: LocatedNode, own: Values) -> tuple[Slice, ...]:
         """Sets that follow from the rest of the line: one every so often, or one number for each set."""
-        every, lasts = duration_of(at.get("every")), length_of(at.get("for"))
+        every, lasts = self.duration(at.get("every")), self.length(at.get("for"))
         if every is not None and lasts is not None and (every.low <= 0 or lasts.low < every.high):
             self.report(
                 "no-set-fits",
@@ -249,11 +248,13 @@ class LineReader(Reader):
         read, may_be_range = _READ[key], key in _RANGES
         for first, last, part in parts:
             value = read(part.plain)
-            if value is None or (key == "load" and _is_change(value)):
+            if key in BOUNDED and not self.within(key, part, value):
+                value = None
+            elif value is None or (key == "load" and getattr(value, "kind", "") == "change"):
                 value = self._otherwise(key, first, last, part, value, slices)
-                if value is None:
-                    self.unread.add(key)
-                    continue
+            if value is None:
+                self.unread.add(key)
+                continue
             if may_be_range and "-" in part.words:
                 self._check_direction(part.place, part.words, key)
             slices.append(Slice(first, last, value, part.place))
@@ -390,10 +391,6 @@ def _with_shared(own: Values, shared: Values) -> Values:
     """A line's own values, and those that it shares; how long it goes on only where its own do not say."""
     says_how_much = own.keys() & {"reps", "hold", "distance", "timed"}
     return {**{key: one for key, one in shared.items() if key != "timed" or not says_how_much}, **own}
-
-
-def _is_change(value: object) -> bool:
-    return isinstance(value, quantities.Load) and value.kind == "change"
 
 
 def _says_more(held: Slice) -> bool:

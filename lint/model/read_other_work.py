@@ -10,7 +10,7 @@ from .pairings import Clock
 from .quantities import Load, Range
 from .read_line import pairing
 from .sessions import Slice
-from .values import duration_of, items_of, length_of, place_of, range_of, terms_of, text_of
+from .values import items_of, place_of, terms_of, text_of
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -47,8 +47,8 @@ def read_other_work(at: LocatedNode, open_line: Open) -> Iterator[Member]:
 
 
 def _circuit(at: LocatedNode, open_line: Open) -> Iterator[Member]:
-    paired, members = pairing("circuit", at), items_of(at.get("exercises"))
-    _set_clock(paired, at)
+    paired, members = pairing("circuit", at, open_line()), items_of(at.get("exercises"))
+    _set_clock(paired, at, open_line())
     for number, member in enumerate(members):
         reader = open_line()
         shared = _rounds_by_clock(paired, at, number, len(members), reader)
@@ -72,8 +72,8 @@ def _in_its_weeks(at: LocatedNode, open_line: Open) -> LineReader:
 
 def _complex(at: LocatedNode, open_line: Open) -> Iterator[Member]:
     """The lifts of a complex; each has the sets and the load of the whole."""
-    paired = pairing("complex", at)
-    _set_clock(paired, at)
+    paired = pairing("complex", at, open_line())
+    _set_clock(paired, at, open_line())
     whole = _in_its_weeks(at, open_line)
     shared = whole.values(at, ("sets", "load", "rir", "rpe"))
     if "sets" not in shared and (implied := whole.implied_sets(at, shared)):
@@ -91,8 +91,8 @@ def _complex(at: LocatedNode, open_line: Open) -> Iterator[Member]:
 
 def _joined_lifts(at: LocatedNode, open_line: Open) -> Iterator[Member]:
     """The lifts of a complex on one line: ``clean + front squat + jerk``, 1+1+1."""
-    paired = pairing("complex", at)
-    _set_clock(paired, at)
+    paired = pairing("complex", at, open_line())
+    _set_clock(paired, at, open_line())
     whole = _in_its_weeks(at, open_line)
     shared = whole.values(at, ("sets", "load", "rir", "rpe"))
     if "sets" not in shared and (implied := whole.implied_sets(at, shared)):
@@ -139,8 +139,12 @@ def _of_first(held: Slice, first: str) -> Slice:
 
 def _intervals(at: LocatedNode, reader: LineReader) -> Values:
     """The rounds, the work and the rest of intervals."""
-    on, off, lasts = duration_of(at.get("on")), duration_of(at.get("off")), length_of(at.get("for"))
-    every = duration_of(at.get("every"))
+    on, off, lasts = (
+        reader.duration(at.get("on")),
+        reader.duration(at.get("off")),
+        reader.length(at.get("for")),
+    )
+    every = reader.duration(at.get("every"))
     held = dict(reader.values(at, ("rounds", "distance", "rpe")))
     if "rounds" in held:
         held["sets"] = held.pop("rounds")
@@ -169,7 +173,7 @@ def _intervals(at: LocatedNode, reader: LineReader) -> Values:
 
 def _own_choice(at: LocatedNode, reader: LineReader) -> Values:
     """One stretch of time, as a single set."""
-    minutes = range_of(at.get("minutes")) or Range(0, 0)
+    minutes = reader.minutes(at.get("minutes")) or Range(0, 0)
     place = place_of(at, "minutes")
     return {
         "exercise": reader.always(text_of(at.get("own choice")), place_of(at, "own choice")),
@@ -190,14 +194,14 @@ def _does_not_fit(reader: LineReader, at: LocatedNode, what: str, needed: Range)
 # Rounds by the clock
 
 
-def _set_clock(paired: Pairing, at: LocatedNode) -> None:
+def _set_clock(paired: Pairing, at: LocatedNode, reader: LineReader) -> None:
     """Gives a circuit or complex the clock that it goes by, if any is written."""
     if not any(key in at for key in CLOCKS):
         return
     clock = paired.clock = Clock(place_of(at, next(key for key in CLOCKS if key in at)))
-    clock.every, clock.turn = duration_of(at.get("every")), duration_of(at.get("change every"))
-    clock.on, clock.off = duration_of(at.get("on")), duration_of(at.get("off"))
-    clock.lasts, clock.cap = length_of(at.get("for")), length_of(at.get("time cap"))
+    clock.every, clock.turn = reader.duration(at.get("every")), reader.duration(at.get("change every"))
+    clock.on, clock.off = reader.duration(at.get("on")), reader.duration(at.get("off"))
+    clock.lasts, clock.cap = reader.length(at.get("for")), reader.length(at.get("time cap"))
     pace = clock.every or clock.turn or clock.on
     is_open = pace is None and clock.lasts is not None and "rounds" not in at
     clock.counts_rounds = is_open and paired.kind == "circuit"

@@ -19,9 +19,9 @@ from .values import (
     MOST_WEEKS,
     LocatedNode,
     Reader,
-    duration_of,
     items_of,
     later,
+    once,
     place_of,
     places_of,
     range_of,
@@ -133,7 +133,7 @@ class _ProgrammeReader(Reader):
             from .lengths import by_length
 
             self.findings = by_length(self.findings, at, programme)
-        return programme, self.findings
+        return programme, once(self.findings)
 
     def members(self, at: LocatedNode, weeks: int) -> Iterator[Member]:
         named = [one for one in (at.get("athlete"),) if one is not None] + items_of(at.get("athletes"))
@@ -329,13 +329,19 @@ class _ProgrammeReader(Reader):
             text_of(name),
             name.place if name else at.place,
             self.days(at.get("day") or at.get("days")),
-            minutes=range_of(at.get("minutes")) or _minutes_on_and_off(at),
+            minutes=self.minutes(at.get("minutes")) or self.minutes_on_and_off(at),
             effort=_session_effort(at.get("effort")),
             loads=tuple((Term(area, place), how.words) for area, place, how in loads.pairs())
             if loads
             else (),
             note=text_of(at.get("note")),
         )
+
+    def minutes_on_and_off(self, at: LocatedNode) -> Range | None:
+        """The minutes of an activity that goes on and off; None where it does not."""
+        on, off = self.duration(at.get("on")), self.duration(at.get("off"))
+        rounds = range_of(at.get("rounds"))
+        return None if on is None or rounds is None else rounds.by(on + (off or NOTHING)) * (1 / 60)
 
     def session(self, at: LocatedNode, block: Block) -> Session:
         name = at.get("session")
@@ -364,14 +370,6 @@ class _ProgrammeReader(Reader):
             for line in lines
         )
         return session
-
-
-def _minutes_on_and_off(at: LocatedNode) -> Range | None:
-    """The minutes of an activity that goes on and off; None where it does not."""
-    on, off, rounds = duration_of(at.get("on")), duration_of(at.get("off")), range_of(at.get("rounds"))
-    if on is None or rounds is None:
-        return None
-    return rounds.by(on + (off or NOTHING)) * (1 / 60)
 
 
 ADJUSTED = ("sets", "reps", "load", "rir", "rpe", "rest", "hold", "side")

@@ -9,6 +9,7 @@ from ..findings.finding import Amount, Finding
 from ..syntax.tree import Mapping, Scalar, Sequence
 from ..text.places import Term
 from . import quantities
+from .bounds import beyond, beyond_step
 from .sessions import Progression
 from .weeks import weekday, weeks
 
@@ -93,6 +94,13 @@ class LocatedNode:
         return self.through if self.node.defined is None else (*self.through, self.node.place)
 
 
+def once(findings: list[Finding]) -> list[Finding]:
+    """The findings without those that say the same of the same place again."""
+    if len(findings) < 2:
+        return findings
+    return list({(one.rule, one.place.key, one.counted): one for one in reversed(findings)}.values())[::-1]
+
+
 class Reader:
     """Base of the readers in this package; all readers of one file add their findings to one list."""
 
@@ -112,21 +120,50 @@ class Reader:
         amount: Amount | None = None,
         line: Place | None = None,
     ) -> None:
-        """Adds a finding; words that several lines share by an alias give it only once."""
-        if all((known.rule, known.place, known.counted) != (rule, place, counted) for known in self.findings):
-            self.findings.append(
-                Finding(
-                    rule,
-                    severity,
-                    place,
-                    counted,
-                    change=change,
-                    where=where,
-                    edits=edits,
-                    amount=amount,
-                    line=line,
-                )
+        """Adds a finding; `once` leaves out what words that several lines share by an alias give again."""
+        self.findings.append(
+            Finding(
+                rule,
+                severity,
+                place,
+                counted,
+                change=change,
+                where=where,
+                edits=edits,
+                amount=amount,
+                line=line,
             )
+        )
+
+    def within(self, kind: str, at: LocatedNode, value: object) -> bool:
+        """Whether a value lies within what its kind takes (`bounds`); reports one that does not."""
+        takes = beyond(kind, value)
+        return not takes or self.beyond(at, takes)
+
+    def beyond(self, at: LocatedNode, takes: str) -> bool:
+        """Reports a value beyond what is taken there, which is said; always False."""
+        self.report(
+            "value-out-of-range",
+            at.place,
+            f"`{at.words}` can hardly be meant; this takes {takes}.",
+            change="Correct the number or its unit.",
+        )
+        return False
+
+    def duration(self, at: LocatedNode | None) -> Range | None:
+        """A time or a range of times, in seconds; reports one beyond an hour."""
+        known = None if at is None else quantities.duration(at.plain)
+        return known if at is None or known is None or self.within("rest", at, known) else None
+
+    def length(self, at: LocatedNode | None) -> Range | None:
+        """How long something goes on, in seconds; reports one beyond five hours."""
+        known = None if at is None else quantities.length(at.plain)
+        return known if at is None or known is None or self.within("work", at, known) else None
+
+    def minutes(self, at: LocatedNode | None) -> Range | None:
+        """Minutes, or a range of them; reports those beyond fifteen hours."""
+        known = range_of(at)
+        return known if at is None or known is None or self.within("minutes", at, known) else None
 
     def in_weeks(self, at: LocatedNode | None, last: int) -> tuple[tuple[int, int], ...]:
         """The runs of weeks in which something takes place; reports those past the ``last`` week."""
@@ -266,16 +303,6 @@ def range_of(at: LocatedNode | None) -> Range | None:
     return None if at is None else quantities.number_or_range(at.plain)
 
 
-def duration_of(at: LocatedNode | None) -> Range | None:
-    """A time or a range of times, in seconds."""
-    return None if at is None else quantities.duration(at.plain)
-
-
-def length_of(at: LocatedNode | None) -> Range | None:
-    """How long something goes on, in seconds."""
-    return None if at is None else quantities.length(at.plain)
-
-
 def share_of(at: LocatedNode | None) -> float | None:
     """A share in per cent; None where there is none, or it cannot be read."""
     known = None if at is None else quantities.spelt("workingBest", at.plain, quantities.percent)
@@ -310,11 +337,15 @@ def weekdays_of(at: LocatedNode | None) -> tuple[str, ...] | int | None:
     return tuple(weekday(item.words) or item.words.lower() for item in at.items() if item.words)
 
 
-def progression_of(at: LocatedNode | None) -> Progression | None:
+def progression_of(at: LocatedNode | None, reader: Reader) -> Progression | None:
     """How a line is to progress: in words, or by keys."""
     if at is None:
         return None
     if not isinstance(at.node, Mapping):
         return Progression(at.place, note=at.words)
     add, when, every, note = (text_of(at.get(key)) for key in ("add", "when", "every", "note"))
+    step = at.get("add")
+    if step is not None and (takes := beyond_step(add)):
+        reader.beyond(step, takes)
+        add = ""
     return Progression(at.place, add=add, when=when, every=every, note=note)

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from ..model.check import checked
+from ..model.check import checked, further
 from ..model.read_athlete import read_athlete
 
 TYPE_CHECKING = False
@@ -23,4 +23,4 @@ class AthleteFile:
         self.findings: list[Finding] = checked(self.reading, "athlete")
         if self.reading.root is not None:
             self.athlete, meant = read_athlete(self.reading.root)
-            self.findings += meant
+            self.findings += further(self.findings, meant)

@@ -7,7 +7,7 @@ from functools import partial
 from ..counting.ledger import Lifter
 from ..engine.run import Fault, findings_of, run
 from ..findings.finding import SEVERITIES
-from ..model.check import checked
+from ..model.check import checked, further
 from ..model.read_programme import read_programme
 from ..syntax.faults import MOST_ALIKE, and_more
 from ..team.settings import Team
@@ -78,7 +78,7 @@ def counted(workspace: Workspace, paths: list[str]) -> list[FileReview]:
                 FileReview(file, workspace.team_of(file)), reading, checked(reading, "programme")
             )
             one.ledgers, meant = _ledgers(workspace, file, reading, IncrementalState())
-            one.findings += meant
+            one.findings += further(one.findings, meant)
             found.append(one)
     return found
 
@@ -131,7 +131,7 @@ def _review_programme(workspace: Workspace, file: SourceFile) -> FileReview:
     one = _with_reading(FileReview(file, team), reading, checked(reading, "programme"))
     state = workspace.state_of(file)
     one.ledgers, meant = _ledgers(workspace, file, reading, state)
-    one.findings += meant
+    one.findings += further(one.findings, meant)
     one.findings += _run_rules(workspace, one, state)
     return one
 

@@ -67,6 +67,14 @@ def dropped(place: Place | None) -> Iterator[Edit]:
     yield from key_out(holder.group, str(holder.key))
 
 
+def whole_key_out(place: Place, key: str, label: str) -> Iterator[Edit]:
+    """Takes out a key whose whole value stands at a place; not one by week, nor one that lines share."""
+    steps = [] if place.through else way_to(place)
+    if steps and str(steps[-1].key) == key and place.start in _starts(steps[-1]):
+        for edit in key_out(steps[-1].group, key):
+            yield Edit(edit.place, edit.words, label, further=edit.further)
+
+
 def _starts(step: WayStep) -> tuple[int, ...]:
     """Where a value starts, and its key."""
     entry = step.group.entries[str(step.key)] if isinstance(step.group, Mapping) else None

@@ -344,17 +344,23 @@ def _value_like(default: Default, node: Node) -> Default | None:
 
 
 def _number(node: Node) -> float | None:
-    """A number that can be a limit: one not below zero."""
+    """A number that can be a limit."""
     value = node.plain
     if isinstance(value, bool) or not isinstance(value, (int, float)):
         return None
-    return float(value) if value >= 0 else None
+    return float(value) if 0 <= value <= MOST_LIMIT else None
+
+
+MOST_LIMIT = 10_000
+"""The most that a limit can be: past any count, so that it stands for none."""
+
+_FORM = f"a number from 0 to {MOST_LIMIT}"
 
 
 def _form(default: Default) -> str:
     if isinstance(default, dict):
-        return "names, each with a number"
-    return "a list of words" if isinstance(default, tuple) else "a number"
+        return f"names, each with {_FORM}"
+    return "a list of words" if isinstance(default, tuple) else _FORM
 
 
 def shown(value: Default) -> str:

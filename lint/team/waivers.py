@@ -42,6 +42,7 @@ _FORM = (
     r"(?:\s+until\s+(?P<until>\S+))?(?:\s+because(?:\s+(?P<reason>\S.*?))?)?\s*"
 )
 _DATE = "[0-9]{4}-[0-9]{2}-[0-9]{2}"
+_DATE_OF_SCHEMA = "20[0-9]{2}-[0-9]{2}-[0-9]{2}"
 
 
 class Waiver:
@@ -197,7 +198,7 @@ def _listed(reading: Reading, wrong: list[Finding]) -> Iterator[Waiver]:
             continue
         until = _day(words.get("until", ""))
         if until is None and "until" in item.entries:
-            if re.fullmatch(_DATE, words.get("until", "")):
+            if re.fullmatch(_DATE_OF_SCHEMA, words.get("until", "")):  # else the schema says it
                 wrong.append(_no_such_day(item.entries["until"].value.place, words["until"]))
             continue
         place = item.entries["rule"].value.place

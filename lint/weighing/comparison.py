@@ -223,18 +223,29 @@ def _name(ledger: Ledger) -> str:
 
 
 def _joined(several: list[Compared]) -> list[Compared]:
-    """Those with the same changes as one, its athletes named together."""
-    alike: dict[tuple[object, ...], list[Compared]] = {}
+    """Each change once, with all athletes for whom it is the same: what a squad shares stands once."""
+    holders: dict[object, list[Compared]] = {}
     for one in several:
-        key = (one.file, one.weeks, *((change.kind, change.words, change.weeks) for change in one.changes))
-        alike.setdefault(key, []).append(one)
+        for change in one.changes:
+            holders.setdefault(_what(one, change), []).append(one)
+    shared: dict[tuple[int, ...], tuple[list[Compared], list[Difference]]] = {}
+    for one in several:
+        for change in one.changes:
+            group = holders[_what(one, change)]
+            if group[0] is one:
+                names = tuple(id(each) for each in group)
+                shared.setdefault(names, (group, []))[1].append(change)
     return [
         Compared(
             group[0].file,
             group[0].title,
-            ", ".join(one.who for one in group if one.who),
+            ", ".join(dict.fromkeys(one.who for one in group if one.who)),
             group[0].weeks,
-            group[0].changes,
+            changes,
         )
-        for group in alike.values()
+        for group, changes in shared.values()
     ]
+
+
+def _what(one: Compared, change: Difference) -> object:
+    return one.weeks, change.kind, change.words, change.weeks, change.session

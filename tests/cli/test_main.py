@@ -276,6 +276,8 @@ class TestPrinting:
             {"PYTHONIOENCODING": "ascii"},
             {"LC_ALL": "C", "PYTHONUTF8": "0", "PYTHONCOERCECLOCALE": "0"},
             {"PYTHONIOENCODING": "latin-1"},
+            {"PYTHONIOENCODING": "cp1252"},
+            {"PYTHONIOENCODING": "cp437"},
         ],
     )
     def test_letters_that_the_terminal_does_not_know(
@@ -286,6 +288,8 @@ class TestPrinting:
         assert result.returncode == 1
         assert result.stderr.count(b"Traceback") == 0
         assert b"rir-rpe-contradict" in result.stdout
+        if form in ("json", "sarif", "code-quality"):
+            json.loads(result.stdout)  # what a code page has not is escaped as JSON does
 
 
 class TestJson:

@@ -7,8 +7,11 @@ from collections.abc import Callable
 
 import pytest
 
+from spotline.lint.findings.causes import by_cause
 from spotline.lint.findings.finding import Finding
 from spotline.lint.project.results import Review
+from spotline.lint.text.places import Text as FileText
+from spotline.tests.steps import growth
 
 Findings = Callable[..., list[Finding]]
 Reviewed = Callable[..., Review]
@@ -264,3 +267,22 @@ def test_advice_leads_where_it_says(findings: Findings, week: Text) -> None:
         total = sum(int(sets) for line in lines for sets in re.findall(r"sets: (\d+)", line))
         assert total == one.amount.wanted
         assert findings(week({"monday": lines}), "weekly-sets-over-limit") == []
+
+
+def claims(count: int) -> list[Finding]:
+    """Findings of rules that cause one another, each on a line of its own."""
+    text = FileText("plan.programme.yaml", "x\n" * count)
+    rules = (("sets-step-large", ()), ("exercise-sets-high", ("sets-step-large",)))
+    return [
+        Finding(rule, "warning", text.place(at, at + 1), f"{at} of {rule}", causes=causes, weeks=(1, 2))
+        for at in range(0, 2 * count, 2)
+        for rule, causes in rules
+    ]
+
+
+def test_twice_as_many_findings_take_twice_the_steps() -> None:
+    held = {count: claims(count) for count in (300, 600)}
+    (first, *_) = by_cause(held[300])
+    assert [one.rule for one in first.follows] == ["exercise-sets-high"]
+    assert len(by_cause(held[300])) == 300
+    assert growth(lambda count: lambda: by_cause(held[count]), 300) < 2.2

@@ -27,6 +27,20 @@ MANY = {
         HEAD + SOUND + "waivers:\n",
         "  - {rule: tempo-too-long, reason: it is, until: 2026-02-31}\n",
     ),
+    "ranges that run backwards": (HEAD, "      - {exercise: back squat, sets: 3, reps: 8-5}\n"),
+    "loads that cannot be": (HEAD, "      - {exercise: back squat, sets: 3, reps: 5, load: 9999 kg}\n"),
+    "compounds after small lifts": (
+        HEAD,
+        "      - {exercise: leg extension, sets: 3, reps: 9}\n      - {exercise: back squat, sets: 3, reps: 5}\n",
+    ),
+    "restrictions": (
+        HEAD + SOUND + "athlete:\n  name: Mara\n  protect:\n",
+        "    - {movement: back squat, advised by: coach, note: N}\n",
+    ),
+    "events": (
+        HEAD.replace("sessions", "weeks: 4\nsessions") + SOUND + "events:\n",
+        "  - {event: race N, date: 2026-01-20}\n",
+    ),
     "waivers that waive nothing": (HEAD, SOUND.rstrip() + "  # spotline: waive tempo-too-long because N\n"),
 }
 

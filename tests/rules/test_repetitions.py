@@ -166,7 +166,8 @@ class TestRirRpeContradict:
         assert (finding.place.excerpt, finding.where) == ("10", "Push, bench press")
         assert finding.counted == "RPE 10 leaves no repetition, but RIR is 2."
         assert finding.change == "Write RPE 8 or RIR 0, or only one of the two."
-        assert [(edit.place.excerpt, edit.words) for edit in finding.edits] == [("10", "8"), ("2", "0")]
+        assert [(edit.place.excerpt, edit.words) for edit in finding.edits][:2] == [("10", "8"), ("2", "0")]
+        assert [edit.label for edit in finding.edits][2:] == ["keep only RPE 10", "keep only RIR 2"]
         assert [(related.place.excerpt, related.words) for related in finding.related] == [("2", "RIR 2")]
 
     @pytest.mark.parametrize(
@@ -236,7 +237,11 @@ class TestRirRpeContradict:
     def test_no_rpe_is_advised_where_the_scale_counts_none(self, findings: Findings, week: Text) -> None:
         (finding,) = findings(week({"Gym": ["bench press, sets: 3, rir: 7, rpe: 5"]}), self.RULE)
         assert finding.change == "Write RIR 4-6, or only one of the two."
-        assert [edit.words for edit in finding.edits] == ["4-6"]
+        assert [edit.label for edit in finding.edits] == [
+            "write RIR 4-6",
+            "keep only RPE 5",
+            "keep only RIR 7",
+        ]
 
     @pytest.mark.parametrize(
         ("effort", "rpe"),
@@ -256,7 +261,12 @@ class TestRirRpeContradict:
             mended = text[: edit.place.start] + edit.words + text[edit.place.end :]
             assert findings(mended, self.RULE) == []
         assert finding.edits[0].words == rpe
-        assert len(finding.edits) == 2
+        assert len(finding.edits) == 4
+
+    def test_a_value_by_week_is_not_taken_out(self, findings: Findings, week: Text) -> None:
+        text = week({"Gym": ["bench press, sets: 3, rir: {1: 2, 2: 0}, rpe: 10"]}, "weeks: 2")
+        (finding,) = findings(text, self.RULE)
+        assert [edit.label for edit in finding.edits][2:] == ["keep only RIR 2"]
 
     @pytest.mark.parametrize(
         ("rir", "rpe", "severity"),

@@ -287,9 +287,9 @@ class TestRules:
     @pytest.mark.parametrize(
         ("rule", "limit", "form"),
         [
-            (SLIP, "most sets", "a number (sets in one line)"),
+            (SLIP, "most sets", "a number from 0 to 10000 (sets in one line)"),
             ("equipment-missing", "always there", "a list of words (pieces that nobody needs to list)"),
-            (LIMIT, "groups", "names, each with a number (sets a week, by muscle group)"),
+            (LIMIT, "groups", "names, each with a number from 0 to 10000 (sets a week, by muscle group)"),
         ],
     )
     def test_the_words_on_its_form(self, settings: Settings, rule: str, limit: str, form: str) -> None:

@@ -205,3 +205,18 @@ def test_it_costs_little_more_than_the_reviews_of_both(root: Path, today: date, 
         paths.append(str(path))
     both = steps(lambda: [review([path], today) for path in paths])
     assert steps(lambda: list(summary(compare_paths(paths[0], paths[1], today), 80))) <= 1.6 * both
+
+
+def test_what_a_squad_shares_stands_once_with_its_athletes(compared: Callable[..., Comparison]) -> None:
+    """One athlete's own change does not say the shared one again."""
+    squad = (
+        "programme: Squad\nathletes:\n  - {name: Ann}\n  - {name: Bea}\n"
+        "  - {name: Cleo, best lifts: {back squat: 100 kg}}\nweeks: 2\nsessions:\n  - session: Lower\n"
+        "    day: monday\n    exercises:\n      - {exercise: back squat, sets: 3, reps: 5, rir: 2}\n"
+    )
+    found = compared(squad, squad.replace("sets: 3", "sets: 6").replace("100 kg", "120 kg")).changed
+    assert sorted(one.who for one in found) == ["Ann, Bea, Cleo", "Cleo"]
+    words = [change.words for one in found for change in one.changes]
+    assert len(words) == len(set(words))
+    (own,) = (one.changes for one in found if one.who == "Cleo")
+    assert [change.kind for change in own] == ["best lift"]

@@ -104,6 +104,24 @@ test("nothing inside a workspace that is not trusted is run, by whatever way it 
   assert.deepEqual(candidates({ ...distrusted, setting: "/opt-like/spotline" }), ["/opt-like/spotline"]);
 });
 
+test("a folder of the workspace whose name begins with dots is inside it", () => {
+  const at = (PATH, changes) => candidates(around({ trusted: false, env: { PATH }, ...changes }));
+  assert.deepEqual(at("/team/..tools/bin:/team/.../bin:/team/../bin:/bin"), ["/bin/spotline"]);
+  assert.deepEqual(at("/team/tools/../../bin"), ["/bin/spotline"]);
+  assert.deepEqual(at("/"), ["/spotline"]);
+  assert.deepEqual(at("/team"), []);
+});
+
+test("case tells no folders apart on Windows and macOS", () => {
+  const at = (platform, folder, PATH) => candidates(around({ trusted: false, platform, folders: [folder], env: { PATH } }));
+  assert.deepEqual(at("win32", "C:\\Team", "c:\\team\\..tools;C:\\TEAM\\bin;C:\\team-tools;D:\\team"), [
+    "C:\\team-tools\\spotline.exe",
+    "D:\\team\\spotline.exe",
+  ]);
+  assert.deepEqual(at("darwin", "/Team/Ru\u0308ckblick", "/team/r\u00fcckblick/bin:/team/bin"), ["/team/bin/spotline"]);
+  assert.deepEqual(at("linux", "/Team", "/team/bin"), ["/team/bin/spotline"]);
+});
+
 const whole = { version: "1.2.0", editor: true };
 const bare = { version: "1.1.0", editor: false };
 const answers = (known) => async (command) => known[command] ?? null;

@@ -106,14 +106,21 @@ function guessed(around) {
   ];
 }
 
+/** Whether a place lies in no folder of the workspace, by its name as by where its links lead. */
 function isOutside(place, around) {
-  const { isAbsolute, relative } = paths(around);
+  const { isAbsolute, relative, sep } = paths(around);
+  const ways = (one) => [one, around.real(one)].map((way) => cased(way, around));
   return around.folders.every((folder) =>
-    [place, around.real(place)].every((one) =>
-      [folder, around.real(folder)].every((top) => {
+    ways(place).every((one) =>
+      ways(folder).every((top) => {
         const way = relative(top, one);
-        return way.startsWith("..") || isAbsolute(way);
+        return way === ".." || way.startsWith(`..${sep}`) || isAbsolute(way); // `..tools` is a name
       }),
     ),
   );
+}
+
+/** A path as its system compares it: macOS tells no case apart, nor how letters with marks are put together. */
+function cased(way, { platform }) {
+  return platform === "darwin" ? way.normalize("NFC").toLowerCase() : way;
 }
