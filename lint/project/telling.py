@@ -20,29 +20,36 @@ if TYPE_CHECKING:
     Told = tuple[tuple[Any, ...], tuple[int, ...], bool, Any]
     """Plain data of one file: its outcome, what it leaves of the record, whether it was judged, its part."""
 
-FILES_A_COLLECTION = 200
-"""After so many files, garbage is collected: what leans on itself in a circle would else stay."""
-
 
 class Teller:
     """Reviews files group by group. ``part`` makes of the review of a file what is told of it, as plain data."""
 
-    __slots__ = ("_part", "_since", "_workspace", "known")
+    __slots__ = ("_is_first", "_part", "_workspace", "known")
 
     def __init__(self, workspace: Workspace, part: Callable[[FileReview], Any]) -> None:
         self._workspace = workspace
         self._part = part
+        self._is_first = True
         self.known = KnownApart(workspace)
-        self._since = 0
 
     def group(self, files: list[SourceFile]) -> list[Told]:
-        """What is told of the files of a group; their trees and ledgers are let go."""
-        told = [self._told(one) for one in reviewed_group(self._workspace, files, self.known)]
+        """What is told of the files of a group, whose trees and ledgers go with the next one at the latest.
+
+        Nearly all of it goes at once. What is left are circles in what could not be read to its end; at this
+        moment nothing else is young, so that a look at the young costs next to nothing.
+        """
+        if self._is_first:
+            self._is_first = False
+        elif not gc.isenabled():
+            if not gc.get_freeze_count():
+                gc.freeze()
+            gc.collect(0)
+        reviews = reviewed_group(self._workspace, files, self.known)
+        told = [self._told(one) for one in reviews]
+        for one in reviews:
+            for ledger in one.ledgers:
+                ledger.end()
         self._workspace.forget()
-        self._since += len(files)
-        if self._since >= FILES_A_COLLECTION:
-            self._since = 0
-            gc.collect()
         return told
 
     def failed(self, files: list[SourceFile], fault: Fault) -> list[Told]:

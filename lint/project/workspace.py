@@ -109,6 +109,9 @@ class Workspace:
 
     def forget(self) -> None:
         """Lets go of what was read of athletes and programmes; settings, records and searches stay."""
+        for _, ledgers in self.unreviewed.values():
+            for ledger in ledgers:
+                ledger.end()
         for one in (self.searches, self.unreviewed, self._athletes, self._dependencies):
             one.clear()
 
