@@ -17,6 +17,7 @@ TYPE_CHECKING = False
 if TYPE_CHECKING:
     from collections.abc import Iterable
     from datetime import date
+    from typing import Any
 
     from ..project.groups import Group
     from ..project.telling import Told
@@ -33,7 +34,7 @@ def review(paths: list[str], today: date, form: str, jobs: int | None = None) ->
     ``jobs`` processes share the work; where nobody says, as many as there are cores, if it is much.
     """
     workspace = Workspace(today, asks_git=True)
-    return _Run(workspace, discovered(workspace, paths), form).printed(jobs)
+    return Run(workspace, discovered(workspace, paths), form).printed(jobs)
 
 
 def review_changed(
@@ -44,10 +45,10 @@ def review_changed(
 
     workspace = Workspace(today, asks_git=True)
     found = changed_files(workspace, revision, paths)
-    return _Run(workspace, found, form).printed(jobs, may_be_empty=True)
+    return Run(workspace, found, form).printed(jobs, may_be_empty=True)
 
 
-class _Run:
+class Run:
     """One run of the command over some files."""
 
     def __init__(self, workspace: Workspace, found: list[SourceFile], form: str) -> None:
@@ -85,6 +86,13 @@ class _Run:
         self._end_progress()
         for told in self.teller.rest(self.found):
             self._keep(len(self.outcomes), told)
+
+    def start(self) -> tuple[Any, ...]:
+        """What a worker is told at first, as plain data; see `worker`."""
+        workspace = self.workspace
+        beside = {root: one.plain() for root, one in workspace.beside.items()}
+        today = workspace.today.toordinal()
+        return today, self.form, self.look, workspace.renamed, sorted(workspace.not_in_git), beside
 
     def take(self, files: list[SourceFile], several: Iterable[Told]) -> None:
         """Takes in what is told of files."""

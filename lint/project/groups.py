@@ -12,7 +12,7 @@ TYPE_CHECKING = False
 if TYPE_CHECKING:
     from collections.abc import Iterable, Iterator
 
-    from ..text.repository import SourceFile
+    from ..text.repository import FileResolver, SourceFile
     from .workspace import Workspace
 
 
@@ -43,6 +43,22 @@ class Beside:
     def __init__(self) -> None:
         self._by_end: dict[str, list[SourceFile]] = {}
         self._links: dict[str, set[str]] = {}
+
+    def plain(self) -> tuple[dict[str, list[str]], dict[str, list[str]]]:
+        """The same as plain data: names of files by ends, and ends by real paths."""
+        by_end = {end: [file.name for file in several] for end, several in self._by_end.items()}
+        return by_end, {real: sorted(ends) for real, ends in self._links.items()}
+
+    @classmethod
+    def of(
+        cls, plain: tuple[dict[str, list[str]], dict[str, list[str]]], resolver: FileResolver
+    ) -> Beside:
+        """What stands behind plain data."""
+        beside = cls()
+        by_end, links = plain
+        beside._by_end = {end: [resolver.file(name) for name in names] for end, names in by_end.items()}
+        beside._links = {real: set(ends) for real, ends in links.items()}
+        return beside
 
     def add(self, file: SourceFile, ends: Iterable[str]) -> None:
         """Takes in a programme."""
