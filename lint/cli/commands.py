@@ -195,7 +195,7 @@ def _number_of_jobs(chosen: dict[str, str]) -> int | None:
     words = chosen.get("--jobs")
     if words is None:
         return None
-    if not (words.isascii() and words.isdecimal() and 0 < int(words[:4]) and len(words) < 4):
+    if not (words.isascii() and words.isdecimal() and int(words[:4]) > 0 and len(words) < 4):
         raise RefusedError("--jobs takes a number from 1 to 999")
     return int(words)
 

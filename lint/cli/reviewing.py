@@ -1,4 +1,4 @@
-"""What ``review`` does with its words: finds the files, has them reviewed by one process or several, and prints."""
+"""What ``review`` does with its words: files are found, reviewed by one process or several, and told."""
 
 from __future__ import annotations
 
@@ -24,8 +24,8 @@ if TYPE_CHECKING:
     from ..text.repository import SourceFile
 
 WORTH_WORKERS = 400_000
-"""Bytes of files from which on it is worth while to start further processes: each takes as long to begin as these
-take to review."""
+"""Bytes of files from which on further processes are worth while: each takes as long to begin as a tenth of
+these take to review."""
 
 
 def review(paths: list[str], today: date, form: str, jobs: int | None = None) -> Verdict:
@@ -40,7 +40,7 @@ def review(paths: list[str], today: date, form: str, jobs: int | None = None) ->
 def review_changed(
     revision: str, paths: list[str], today: date, form: str, jobs: int | None = None
 ) -> Verdict:
-    """Reviews what differs from a revision, as `review`. Nothing to review is a sound outcome. Raises GitError."""
+    """Reviews what differs from a revision. Nothing to review is a sound outcome. Raises GitError."""
     from ..project.changed import changed_files
 
     workspace = Workspace(today, asks_git=True)
@@ -126,7 +126,11 @@ class Run:
 
     def _show_progress(self) -> None:
         many = len(self.found)
-        if many >= MANY_FILES and sys.stderr.isatty() and (self.done % PROGRESS_EVERY < 1 or self.done == many):
+        if (
+            many >= MANY_FILES
+            and sys.stderr.isatty()
+            and (self.done % PROGRESS_EVERY < 1 or self.done == many)
+        ):
             print(f"\rReviewed {self.done} of {many} files", end="", file=sys.stderr, flush=True)
 
     def _end_progress(self) -> None:

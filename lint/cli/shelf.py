@@ -1,4 +1,4 @@
-"""What is told of files until all of it is printed: in memory while it is little, else in a file that goes by itself."""
+"""What is told of files until it is printed: in memory while it is little, else in a file of its own."""
 
 from __future__ import annotations
 
@@ -31,7 +31,7 @@ class Shelf:
             yield marshal.loads(one if isinstance(one, bytes) else self._read(*one))
 
     def put(self, number: int, data: Any) -> None:
-        """Keeps something under a number, which may be that of one more. Raises OSError where a disk is full."""
+        """Keeps something under a number, that of one more included. Raises OSError where a disk is full."""
         kept = marshal.dumps(data)
         if number == len(self._kept):
             self._kept.append(b"")

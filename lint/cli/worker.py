@@ -45,8 +45,13 @@ class _Worker:
     """Reviews in a workspace that is laid out as that of the process which asks."""
 
     def __init__(
-        self, today: int, form: str, look: tuple[Any, ...], renamed: dict[str, str], not_in_git: list[str],
-        beside: dict[str, Any]
+        self,
+        today: int,
+        form: str,
+        look: tuple[Any, ...],
+        renamed: dict[str, str],
+        not_in_git: list[str],
+        beside: dict[str, Any],
     ) -> None:
         from datetime import date
 

@@ -11,6 +11,7 @@ import os
 import subprocess
 import sys
 from collections import deque
+from contextlib import suppress
 from threading import Condition, Thread
 
 from ..engine.run import Fault
@@ -173,7 +174,7 @@ class _Worker:
         self._send(workers.job.start())
 
     def answer(self, names: list[list[str]]) -> tuple[list[Told], list[str]]:
-        """What is told of the files of a batch, and the names of settings that are broken. Raises _LostError."""
+        """What is told of a batch, and the names of settings that are broken. Raises _LostError."""
         self._send(names)
         assert self.process.stdout is not None
         try:
@@ -202,10 +203,8 @@ class _Worker:
         assert self.process.stdout is not None
         self.workers.processes.discard(self.process)
         for pipe in (self.process.stdin, self.process.stdout):
-            try:
+            with suppress(OSError):  # it has gone before
                 pipe.close()
-            except OSError:
-                pass  # it has gone before
         self.process.wait()
 
 

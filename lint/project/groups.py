@@ -1,4 +1,4 @@
-"""Which files are reviewed together: an athlete's file and the programmes that name it lean on one another."""
+"""Which files are reviewed together: an athlete's file and the programmes that name it."""
 
 from __future__ import annotations
 
@@ -50,9 +50,7 @@ class Beside:
         return by_end, {real: sorted(ends) for real, ends in self._links.items()}
 
     @classmethod
-    def of(
-        cls, plain: tuple[dict[str, list[str]], dict[str, list[str]]], resolver: FileResolver
-    ) -> Beside:
+    def of(cls, plain: tuple[dict[str, list[str]], dict[str, list[str]]], resolver: FileResolver) -> Beside:
         """What stands behind plain data."""
         beside = cls()
         by_end, links = plain
@@ -70,7 +68,7 @@ class Beside:
         self._links.setdefault(file.real, set()).update(_ends_of_name(file.name))
 
     def mentioning(self, athletes: Iterable[str]) -> list[SourceFile]:
-        """The programmes that may name one of these athlete files (real paths), in the order of the search."""
+        """The programmes that may name one of these athlete files (real paths)."""
         ends = {end for real in athletes for end in (*_ends_of_name(real), *self._links.get(real, ()))}
         return list(dict.fromkeys(file for end in sorted(ends) for file in self._by_end.get(end, ())))
 

@@ -130,7 +130,6 @@ class Outcome:
         self.blocked = blocked
         self.failed = failed
 
-
     def plain(self) -> tuple[Any, ...]:
         """The same as plain data, in the order of the parameters."""
         return (self.kind, self.counts, self.waived, self.known, self.faults, self.blocked, self.failed)

@@ -1,11 +1,11 @@
-"""The review of many files, group by group: each is told at once, and nothing of it is kept but what is told."""
+"""The review of many files, group by group: nothing is kept of a file but what is told of it."""
 
 from __future__ import annotations
 
 import gc
 
 from .known import KnownApart
-from .results import FileReview, Outcome
+from .results import FileReview
 from .review import remaining, reviewed_group
 
 TYPE_CHECKING = False
@@ -22,7 +22,7 @@ if TYPE_CHECKING:
 
 
 class Teller:
-    """Reviews files group by group. ``part`` makes of the review of a file what is told of it, as plain data."""
+    """Reviews files group by group. ``part`` makes of a review what is told of it, as plain data."""
 
     __slots__ = ("_is_first", "_part", "_workspace", "known")
 

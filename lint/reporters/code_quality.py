@@ -37,7 +37,7 @@ def _whole(parts: Collection[Part]) -> Pieces:
 
 
 def part(one: FileReview, look: tuple[object, ...] = ()) -> Part:
-    """Every finding of a file that is neither waived nor on record, as an issue; every rule that failed, too."""
+    """Every finding of a file that is neither waived nor on record; every rule that failed, too."""
     prints, paths = fingerprints(one), RootPaths(one.file)
     issues = [
         _issue(

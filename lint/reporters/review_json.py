@@ -17,7 +17,7 @@ if TYPE_CHECKING:
     from ..text.places import Place
 
     Part = tuple[list[str], ...]
-    """JSON texts: the findings, those waived, those on record, the rules that failed, why it was not opened."""
+    """JSON texts: findings, those waived, those on record, rules that failed, why it was not opened."""
 
 
 def report(parts: Collection[Part], verdict: Verdict) -> None:

@@ -36,7 +36,7 @@ BASE = "ROOT"
 FINGERPRINT = "spotline/v1"
 
 UNNUMBERED = '"ruleIndex": 0'
-"""Stands in each result until the rules of all files are numbered. No words can hold it: there quotes are escaped."""
+"""Stands in each result until all rules are numbered. No words can hold it: their quotes are escaped."""
 
 
 def report(parts: Collection[Part], verdict: Verdict) -> None:
@@ -81,14 +81,14 @@ def _log(parts: Collection[Part], verdict: Verdict) -> dict[str, object]:
     )
     numbers = {name: number for number, name in enumerate(described)}
     results = (
-        text.replace(UNNUMBERED, f'"ruleIndex": {numbers[rule]}', 1)
-        for one in parts
-        for rule, text in one[2]
+        text.replace(UNNUMBERED, f'"ruleIndex": {numbers[rule]}', 1) for one in parts for rule, text in one[2]
     )
     invocation = {
         "executionSuccessful": not verdict.failed,
         "exitCode": verdict.exit_code,
-        "toolExecutionNotifications": Pieces(text for number in (3, 4) for one in parts for text in one[number]),
+        "toolExecutionNotifications": Pieces(
+            text for number in (3, 4) for one in parts for text in one[number]
+        ),
     }
     run = {
         "tool": {"driver": {"name": "spotline", "version": VERSION, "rules": Pieces(rules)}},
