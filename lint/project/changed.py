@@ -27,7 +27,7 @@ def review_changed(revision: str, paths: list[str], today: date) -> Review:
 
 
 def changed_files(workspace: Workspace, revision: str, paths: list[str]) -> list[SourceFile]:
-    """The files to review for what differs between a revision and the work tree; ``paths``, too, changed or not.
+    """The files to review for what differs between a revision and the work tree; ``paths``, too.
 
     An empty ``revision`` stands for the last commit. Where pre-commit runs us, what git was never told of is
     no part of the commit and does not count, and a range of commits that it is run over begins where the two
