@@ -48,6 +48,13 @@ def review_changed(
     return Run(workspace, found, form).printed(jobs, may_be_empty=True)
 
 
+MANY_FILES = 200
+"""Files from which on a terminal shows how many are done."""
+
+PROGRESS_EVERY = 20
+"""Files between two such words, where each is a group of its own."""
+
+
 class Run:
     """One run of the command over some files."""
 
@@ -136,9 +143,3 @@ class Run:
     def _end_progress(self) -> None:
         if len(self.found) >= MANY_FILES and sys.stderr.isatty():
             print("\r" + " " * 40 + "\r", end="", file=sys.stderr, flush=True)
-
-
-MANY_FILES = 200
-"""Files from which on a terminal shows how many are done."""
-
-PROGRESS_EVERY = 20

@@ -36,17 +36,17 @@ sessions:
 
 @pytest.fixture
 def team(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> Path:
-    """A few hundred files: sound, wrong, unreadable, on record, under broken settings."""
+    """Many files: sound, wrong, unreadable, on record, under broken settings."""
     chance = random.Random(15)
     (tmp_path / ".git").mkdir()
     for folder in ("people", "plans", "broken"):
         (tmp_path / folder).mkdir()
     (tmp_path / "spotline.yaml").write_text("weekly limits: {quadriceps: 20}\n")
     (tmp_path / "broken/spotline.yaml").write_text("weekly limits: [\n")
-    for number in range(60):
+    for number in range(30):
         (tmp_path / f"people/p{number}.athlete.yaml").write_text("name: Orla\nlevel: novice\n")
-    for number in range(240):
-        text = PLAN.replace("ATHLETE", f"../people/p{chance.randrange(60)}.athlete.yaml")
+    for number in range(120):
+        text = PLAN.replace("ATHLETE", f"../people/p{chance.randrange(30)}.athlete.yaml")
         text = text.replace("SETS", str(chance.choice((3, 3, 5, 40))))
         text = text.replace("FIRST", chance.choice(("leg curl", "stiff-leg deadlift", "leg curll")))
         text = text.replace("REPS", chance.choice(("5-8", "12-8", "'10'")))
@@ -123,11 +123,14 @@ def test_where_no_process_can_be_started_one_does_it_all(
 
 
 def test_few_files_start_no_process(team: Path, monkeypatch: pytest.MonkeyPatch) -> None:
-    monkeypatch.setattr(workers, "review_by_workers", None)
-    assert main(["review", "--as", "lines", "plans/w001.programme.yaml"]) in (0, 1)
-    monkeypatch.setattr(reviewing, "WORTH_WORKERS", 10)
+    asked: list[int] = []
+    monkeypatch.setattr(workers, "review_by_workers", lambda run, groups, number: asked.append(number))
     monkeypatch.setattr(os, "cpu_count", lambda: 2)
-    assert main(["review", "--as", "lines", "plans"]) == 2
+    main(["review", "--as", "lines", "plans/w001.programme.yaml"])
+    assert asked == []
+    monkeypatch.setattr(reviewing, "WORTH_WORKERS", 10)
+    main(["review", "--as", "lines", "plans"])
+    assert asked == [2]
 
 
 @pytest.mark.parametrize("words", ["0", "-1", "two", "1000", ""])
