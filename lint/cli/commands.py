@@ -192,8 +192,7 @@ def _mend(words: list[str]) -> int:
 
 def _number_of_jobs(chosen: dict[str, str]) -> int | None:
     """How many processes are asked for; None where nobody says."""
-    words = chosen.get("--jobs")
-    if words is None:
+    if (words := chosen.get("--jobs")) is None:
         return None
     if not (words.isascii() and words.isdecimal() and int(words[:4]) > 0 and len(words) < 4):
         raise RefusedError("--jobs takes a number from 1 to 999")

@@ -33,7 +33,7 @@ def serve() -> None:
         os.dup2(nowhere, stream)
     sys.stdout = open(os.devnull, "w", encoding="utf-8")  # noqa: SIM115  it closes with the process
     try:
-        worker = _Worker(*marshal.load(asks))
+        worker = _Reviewer(*marshal.load(asks))
         while True:
             answers.write(marshal.dumps(worker.answer(marshal.load(asks))))
             answers.flush()
@@ -41,7 +41,7 @@ def serve() -> None:
         os._exit(0)  # nobody asks, or nobody listens, any more
 
 
-class _Worker:
+class _Reviewer:
     """Reviews in a workspace that is laid out as that of the process which asks."""
 
     def __init__(

@@ -7,7 +7,6 @@ batch and sends back what is told of them, both as plain data through its pipes;
 from __future__ import annotations
 
 import marshal
-import os
 import subprocess
 import sys
 from collections import deque
@@ -159,14 +158,12 @@ class _Worker:
     def __init__(self, workers: Workers) -> None:
         self.workers = workers
         program = PROGRAM.format(path=sys.path, module=serve.__module__)
-        flags = {"creationflags": subprocess.CREATE_NO_WINDOW} if os.name == "nt" else {}
         try:
             self.process = subprocess.Popen(
                 [sys.executable, "-c", program],
                 stdin=subprocess.PIPE,
                 stdout=subprocess.PIPE,
                 stderr=subprocess.DEVNULL,
-                **flags,
             )
         except OSError as fault:
             raise _NotStartedError from fault

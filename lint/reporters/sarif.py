@@ -83,12 +83,11 @@ def _log(parts: Collection[Part], verdict: Verdict) -> dict[str, object]:
     results = (
         text.replace(UNNUMBERED, f'"ruleIndex": {numbers[rule]}', 1) for one in parts for rule, text in one[2]
     )
+    failed, unopened = (one[3] for one in parts), (one[4] for one in parts)
     invocation = {
         "executionSuccessful": not verdict.failed,
         "exitCode": verdict.exit_code,
-        "toolExecutionNotifications": Pieces(
-            text for number in (3, 4) for one in parts for text in one[number]
-        ),
+        "toolExecutionNotifications": Pieces(text for one in (*failed, *unopened) for text in one),
     }
     run = {
         "tool": {"driver": {"name": "spotline", "version": VERSION, "rules": Pieces(rules)}},

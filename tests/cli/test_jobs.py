@@ -4,17 +4,19 @@ from __future__ import annotations
 
 import os
 import random
-import signal
 import subprocess
 import sys
-import time
+from collections.abc import Iterable
 from pathlib import Path
+from typing import Any
 
 import pytest
 
 from spotline.lint.cli import reviewing, workers
 from spotline.lint.cli.main import main
+from spotline.lint.project.telling import Told
 from spotline.lint.reporters import REVIEW
+from spotline.lint.text.repository import SourceFile
 
 PLAN = """\
 programme: Made to be many
@@ -139,33 +141,23 @@ def test_a_number_that_is_none(capfd: pytest.CaptureFixture[str], words: str) ->
     assert "--jobs takes a n" in capfd.readouterr().err
 
 
-@pytest.mark.skipif(os.name == "nt", reason="the signal is another there")
-def test_ctrl_c_ends_all_workers(team: Path) -> None:
-    program = "from spotline.lint.cli.main import main; import sys; sys.exit(main())"
-    slow = (
-        "from spotline.lint.cli import workers\n"
-        "workers.PROGRAM = workers.PROGRAM.replace('serve()', 'import time; time.sleep(60)')\n"
-    )
-    command = [sys.executable, "-c", slow + program, "review", "--jobs", "2"]
-    process = subprocess.Popen(command, stdout=subprocess.PIPE, stderr=subprocess.PIPE, text=True)
-    children = Path(f"/proc/{process.pid}/task/{process.pid}/children")
-    found: list[str] = []
-    for _ in range(300):
-        found = [
-            child
-            for task in Path(f"/proc/{process.pid}/task").iterdir()
-            for child in (task / "children").read_text().split()
-        ]
-        if len(found) == 2:
-            break
-        time.sleep(0.1)
-    assert children.exists()
-    assert len(found) == 2
-    process.send_signal(signal.SIGINT)
-    _, said = process.communicate(timeout=60)
-    assert (process.returncode, said) == (130, "spotline: stopped\n")
-    assert not [one for one in found if Path(f"/proc/{one}/cmdline").exists() and _is_alive(one)]
+def test_ctrl_c_ends_all_workers(
+    team: Path, capfd: pytest.CaptureFixture[str], monkeypatch: pytest.MonkeyPatch
+) -> None:
+    started: list[subprocess.Popen[bytes]] = []
+    take = reviewing.Run.take
 
+    def stopped(run: reviewing.Run, files: list[SourceFile], told: Iterable[Told]) -> None:
+        take(run, files, told)
+        raise KeyboardInterrupt
 
-def _is_alive(process: str) -> bool:
-    return "State:\tZ" not in Path(f"/proc/{process}/status").read_text()
+    class Seen(subprocess.Popen[bytes]):
+        def __init__(self, *words: Any, **options: Any) -> None:
+            super().__init__(*words, **options)
+            started.append(self)
+
+    monkeypatch.setattr(reviewing.Run, "take", stopped)
+    monkeypatch.setattr(workers.subprocess, "Popen", Seen)
+    assert told(capfd, "--jobs", "2") == (130, "", "spotline: stopped\n")
+    assert started
+    assert all(one.wait(60) is not None for one in started)
