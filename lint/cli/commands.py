@@ -17,7 +17,6 @@ if TYPE_CHECKING:
     Run = Callable[[list[str]], int]
     """Takes the words that follow the command's name, and gives the exit code."""
 
-
 BY = ("muscle", "action", "day", "session", "lift")
 """What a tally may be by; a test holds it to the tables that there are."""
 
@@ -112,8 +111,7 @@ def _forms(table: Iterable[str]) -> str:
     revision of git, else from the last commit, and all that leans on it. --record-known puts what is
     found on record, so that only what is new or worse blocks from then on. --report says in five
     lines at most what files that pass change against the last commit. --rules-from adds the rules of
-    a Python module of your own. Where files are many, --jobs says how many processes share the work:
-    as many as the computer has cores, if it is not given.
+    a Python module of your own. --jobs says how many processes share the work of many files.
     """,
     "review",
     "review programmes/winter.programme.yaml --as lines",

@@ -84,9 +84,10 @@ class Run:
         groups = grouped(self.workspace, self.found)
         workers = self._workers(groups, jobs)
         if workers > 1:
-            from .workers import review_by_workers
+            from .workers import Job, review_by_workers
 
-            review_by_workers(self, groups, workers)
+            job = Job(self.workspace, self.teller, self.start(), self.take)
+            review_by_workers(job, groups, workers)
         else:
             for group in groups:
                 self.take(group.files, self.teller.group(group.files))

@@ -18,13 +18,13 @@ from .worker import serve
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
-    from collections.abc import Iterator
+    from collections.abc import Callable, Iterable, Iterator
     from typing import Any
 
     from ..project.groups import Group
-    from ..project.telling import Told
+    from ..project.telling import Teller, Told
+    from ..project.workspace import Workspace
     from ..text.repository import SourceFile
-    from .reviewing import Run
 
     Batch = list[list[SourceFile]]
     """Groups of files."""
@@ -46,9 +46,27 @@ class _NotStartedError(Exception):
     """The system starts no further process."""
 
 
-def review_by_workers(run: Run, groups: list[Group], number: int) -> None:
+class Job:
+    """What workers are to do: ``start`` is told to each at first, ``take`` takes in what is told."""
+
+    __slots__ = ("start", "take", "teller", "workspace")
+
+    def __init__(
+        self,
+        workspace: Workspace,
+        teller: Teller,
+        start: tuple[Any, ...],
+        take: Callable[[list[SourceFile], Iterable[Told]], None],
+    ) -> None:
+        self.workspace = workspace
+        self.teller = teller
+        self.start = start
+        self.take = take
+
+
+def review_by_workers(job: Job, groups: list[Group], number: int) -> None:
     """Reviews groups of files by a number of workers, and takes in what each tells as it comes."""
-    Workers(run, groups).run(number)
+    Workers(job, groups).run(number)
 
 
 class Workers:
@@ -58,8 +76,8 @@ class Workers:
     as not reviewed that no worker bears. Where no worker can be started, the main thread reviews the batch.
     """
 
-    def __init__(self, run: Run, groups: list[Group]) -> None:
-        self.job = run
+    def __init__(self, job: Job, groups: list[Group]) -> None:
+        self.job = job
         self.waiting: deque[Batch] = deque(_batches(groups))
         self.out = 0
         self.state = Condition()
@@ -168,7 +186,7 @@ class _Worker:
         except OSError as fault:
             raise _NotStartedError from fault
         workers.processes.add(self.process)
-        self._send(workers.job.start())
+        self._send(workers.job.start)
 
     def answer(self, names: list[list[str]]) -> tuple[list[Told], list[str]]:
         """What is told of a batch, and the names of settings that are broken. Raises _LostError."""
