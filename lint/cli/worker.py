@@ -9,7 +9,7 @@ import sys
 from importlib import import_module
 
 from .. import reporters
-from ..project.groups import Beside
+from ..project.beside import Beside
 from ..project.telling import Teller
 from ..project.workspace import Workspace
 

@@ -5,6 +5,7 @@ from __future__ import annotations
 import os
 
 from ..text import files, repository
+from .beside import Beside, ends_of_name
 from .discovery import is_passed_by, searched
 from .listing import ANY, mentions
 
@@ -12,7 +13,7 @@ TYPE_CHECKING = False
 if TYPE_CHECKING:
     from collections.abc import Iterable, Iterator
 
-    from ..text.repository import FileResolver, SourceFile
+    from ..text.repository import SourceFile
     from .workspace import Workspace
 
 
@@ -29,48 +30,6 @@ class Group:
         """Takes in one more file of so many bytes."""
         self.files.append(file)
         self.size += size
-
-
-class Beside:
-    """Programmes of a repository that are not reviewed, by the ends of the athlete files that they mention.
-
-    They count for an athlete whose other files are reviewed. The mention is a shortcut: what it leads to is
-    read.
-    """
-
-    __slots__ = ("_by_end", "_links")
-
-    def __init__(self) -> None:
-        self._by_end: dict[str, list[SourceFile]] = {}
-        self._links: dict[str, set[str]] = {}
-
-    def plain(self) -> tuple[dict[str, list[str]], dict[str, list[str]]]:
-        """The same as plain data: names of files by ends, and ends by real paths."""
-        by_end = {end: [file.name for file in several] for end, several in self._by_end.items()}
-        return by_end, {real: sorted(ends) for real, ends in self._links.items()}
-
-    @classmethod
-    def of(cls, plain: tuple[dict[str, list[str]], dict[str, list[str]]], resolver: FileResolver) -> Beside:
-        """What stands behind plain data."""
-        beside = cls()
-        by_end, links = plain
-        beside._by_end = {end: [resolver.file(name) for name in names] for end, names in by_end.items()}
-        beside._links = {real: set(ends) for real, ends in links.items()}
-        return beside
-
-    def add(self, file: SourceFile, ends: Iterable[str]) -> None:
-        """Takes in a programme."""
-        for end in ends:
-            self._by_end.setdefault(end, []).append(file)
-
-    def link(self, file: SourceFile) -> None:
-        """Takes in an athlete file that is shown by another name than its own."""
-        self._links.setdefault(file.real, set()).update(_ends_of_name(file.name))
-
-    def mentioning(self, athletes: Iterable[str]) -> list[SourceFile]:
-        """The programmes that may name one of these athlete files (real paths)."""
-        ends = {end for real in athletes for end in (*_ends_of_name(real), *self._links.get(real, ()))}
-        return list(dict.fromkeys(file for end in sorted(ends) for file in self._by_end.get(end, ())))
 
 
 def grouped(workspace: Workspace, found: list[SourceFile]) -> list[Group]:
@@ -97,7 +56,7 @@ def _ends(workspace: Workspace, file: SourceFile) -> tuple[list[str], int]:
     """The ends of athlete files that a file is, or mentions; and its bytes."""
     if file.kind in ("team", "exercises"):
         return [], 0
-    ends = [*_ends_of_name(file.real), *_ends_of_name(file.name)] if file.kind == "athlete" else []
+    ends = [*ends_of_name(file.real), *ends_of_name(file.name)] if file.kind == "athlete" else []
     try:
         data = files.data_of(file)
     except files.UnreadableError:
@@ -109,12 +68,7 @@ def _named_in(workspace: Workspace, file: SourceFile, ends: list[str]) -> list[s
     """The ends that a programme mentions; it is read where its letters may be spelt by numbers."""
     if ANY not in ends:
         return ends
-    return [end for real in workspace.athletes_in(file) for end in _ends_of_name(real)]
-
-
-def _ends_of_name(path: str) -> list[str]:
-    name = os.path.basename(path)
-    return mentions(os.fsencode(name.replace("\\", ""))) or [name]
+    return [end for real in workspace.athletes_in(file) for end in ends_of_name(real)]
 
 
 def _beside(workspace: Workspace, root: str, asked: set[str], sets: _Sets) -> Beside:
@@ -123,7 +77,7 @@ def _beside(workspace: Workspace, root: str, asked: set[str], sets: _Sets) -> Be
     for file, ends in _below(workspace, root):
         if file.kind == "athlete":
             if os.path.basename(file.name) != os.path.basename(file.real):
-                sets.tie([*_ends_of_name(file.name), *_ends_of_name(file.real)])
+                sets.tie([*ends_of_name(file.name), *ends_of_name(file.real)])
                 beside.link(file)
         elif file.kind == "programme" and file.real not in asked:
             beside.add(file, _named_in(workspace, file, _mentions(file) if ends is None else ends))

@@ -28,7 +28,7 @@ if TYPE_CHECKING:
     from ..team.own_exercises import ExercisesFile
     from ..text.places import Term
     from ..text.repository import SourceFile
-    from .groups import Beside
+    from .beside import Beside
     from .listing import Listing
     from .overlay import FileVersion
 

@@ -51,7 +51,7 @@ def sarif(review: Review) -> str:
 
 def part(one: FileReview, look: tuple[object, ...] = ()) -> Part:
     """What is said of one file; see `Part`."""
-    told = _Told(one)
+    told = _Results(one)
     own = {rule.name: rule for rule in one.team.rules}
     pages = one.team.rule_pages
     rules = {
@@ -100,7 +100,7 @@ def _log(parts: Collection[Part], verdict: Verdict) -> dict[str, object]:
     return {"$schema": SCHEMA, "version": "2.1.0", "runs": [run]}
 
 
-class _Told:
+class _Results:
     """What is told of a file."""
 
     def __init__(self, one: FileReview) -> None:

@@ -14,7 +14,6 @@ import pytest
 
 from spotline.lint.cli import reviewing, workers
 from spotline.lint.cli.main import main
-from spotline.lint.project.telling import Told
 from spotline.lint.reporters import REVIEW
 from spotline.lint.text.repository import SourceFile
 
@@ -147,7 +146,7 @@ def test_ctrl_c_ends_all_workers(
     started: list[subprocess.Popen[bytes]] = []
     take = reviewing.Run.take
 
-    def stopped(run: reviewing.Run, files: list[SourceFile], told: Iterable[Told]) -> None:
+    def stopped(run: reviewing.Run, files: list[SourceFile], told: Iterable[Any]) -> None:
         take(run, files, told)
         raise KeyboardInterrupt
 
