@@ -18,7 +18,6 @@ if TYPE_CHECKING:
     Run = Callable[[list[str]], int]
     """Takes the words that follow the command's name, and gives the exit code."""
 
-
 BY = ("muscle", "action", "day", "session", "lift")
 """What a tally may be by; a test holds it to the tables that there are."""
 
@@ -92,8 +91,8 @@ def _forms(table: Iterable[str]) -> str:
 
 
 @_command(
-    f"review {_forms(REVIEW)} [--changed [REVISION]] [--record-known] [--report] [--rules-from MODULE] [--]"
-    " [PATH ...]",
+    f"review {_forms(REVIEW)} [--changed [REVISION]] [--record-known] [--report] [--rules-from MODULE]"
+    " [--jobs N] [--] [PATH ...]",
     """
     reviews programme and athlete files (*.programme.yaml, *.athlete.yaml), or all of them below
     the folders named; without a path, below this folder. Cards are for people and the default on a
@@ -101,7 +100,7 @@ def _forms(table: Iterable[str]) -> str:
     revision of git, else from the last commit, and all that leans on it. --record-known puts what is
     found on record, so that only what is new or worse blocks from then on. --report says in five
     lines at most what files that pass change against the last commit. --rules-from adds the rules of
-    a Python module of your own.
+    a Python module of your own. --jobs says how many processes share the work of many files.
     """,
     "review",
     "review programmes/winter.programme.yaml --as lines",
@@ -113,6 +112,7 @@ def _review(words: list[str]) -> int:
         "--record-known": (),
         "--report": (),
         "--rules-from": None,
+        "--jobs": None,
     }
     chosen, paths = _split(words, options)
     from datetime import date
@@ -125,20 +125,21 @@ def _review(words: list[str]) -> int:
         from .mends import record
 
         return record(paths or ["."], date.today())
+    form = chosen.get("--as") or ("cards" if sys.stdout.isatty() else "lines")
+    jobs = _number_of_jobs(chosen)
     if "--changed" in chosen:
-        from ..project.changed import review_changed
         from ..project.git import GitError
+        from .reviewing import review_changed
 
         try:
-            result = review_changed(chosen["--changed"], paths, date.today())
+            result = review_changed(chosen["--changed"], paths, date.today(), form, jobs)
         except GitError as fault:
             complain(str(fault))
             return 2
     else:
-        from ..project.review import review
+        from .reviewing import review
 
-        result = review(paths or ["."], date.today())
-    print_as(chosen.get("--as") or ("cards" if sys.stdout.isatty() else "lines"), REVIEW, result)
+        result = review(paths or ["."], date.today(), form, jobs)
     if "--report" in chosen and result.exit_code == 0:
         from .weigh import report
 
@@ -188,6 +189,15 @@ def _mend(words: list[str]) -> int:
     from .mends import mend
 
     return mend(chosen, paths or ["."], date.today())
+
+
+def _number_of_jobs(chosen: dict[str, str]) -> int | None:
+    """How many processes are asked for; None where nobody says."""
+    if (words := chosen.get("--jobs")) is None:
+        return None
+    if not (words.isascii() and words.isdecimal() and int(words[:4]) > 0 and len(words) < 4):
+        raise RefusedError("--jobs takes a number from 1 to 999")
+    return int(words)
 
 
 def _take_rules(module: str) -> bool:

@@ -83,6 +83,19 @@ class Ledger(Tally):
             self._tallies.start_generation()
             self._recalled.start_generation()
 
+    def end(self) -> None:
+        """Parts it from its weeks and visits, which hold ways back, so that all goes once nobody asks for it.
+
+        Nothing can be asked of it afterwards.
+        """
+        for visit in self.visits:
+            visit.let_go()
+        for session in self.programme.sessions():
+            session.prescriptions = ()
+        self.weeks = ()
+        super().__init__(())
+        del self._calendar, self._tallies, self._recalled
+
     def of_weeks(self, weeks: Iterable[Week]) -> Tally:
         """A tally of all visits of these weeks."""
         return self.together(tuple(visit for week in weeks for visit in week.visits))

@@ -139,6 +139,9 @@ def _naming(
 
 def _mentioning(workspace: Workspace, root: str, athletes: frozenset[str]) -> Iterator[SourceFile]:
     """Files below a root that may name one of these athletes: those in whose text the name occurs."""
+    if root in workspace.beside:
+        yield from workspace.beside[root].mentioning(athletes)
+        return
     if workspace.listing is not None and workspace.listing.root == root:
         for path in workspace.listing.programmes_mentioning(athletes):
             file = workspace.listing.file(path)

@@ -17,20 +17,37 @@ if TYPE_CHECKING:
     from ..text.repository import FileResolver, SourceFile
     from .git import Changes, Repository
 
-FORM = 1
+FORM = 2
 WHAT = "mentions"
 
-_MENTION = re.compile(rb"[^\x00-\x20\x7f-\xff/\\\"',\[\]{}]*\.athlete\.ya?ml")
+ANY = "*"
+"""Stands for any name of an athlete file."""
+
+_ENDING = re.compile(rb"\.athlete\.ya?ml")
+_BETWEEN = re.compile(rb"[\x00-\x20\x7f-\xff/\\\"',\[\]{}]")
+LONGEST_NAME = 255
+"""Bytes that systems take as the name of a file; looking back no further keeps the time in bounds."""
+
+_NAMED = re.compile(
+    rb"\bathletes?+[\"']?+\s*+:\s*+(?![\[-]?+\s*+(?:\{|[\w ]++:\s))"  # possessive: nothing is tried twice
+)
+"""A key that may name the file of an athlete, as no group of keys follows that describes one."""
 
 
 def mentions(text: bytes) -> list[str]:
     """The ends of names of athlete files in a text, without regard to case; empty where none is plain to see.
 
-    Only letters of ASCII count, as the others are spelt in several ways; ``*`` stands for any name, where the
-    text spells letters by their numbers.
+    Only letters of ASCII count, as the others are spelt in several ways. `ANY` is among them where the text
+    spells letters by their numbers, or names a file of no such name.
     """
-    found = {name.decode() for name in _MENTION.findall(text.lower())}
-    return sorted(found | {"*"} if b"\\" in text else found)
+    text = text.lower()
+    found = set()
+    for ending in _ENDING.finditer(text):
+        before = text[max(0, ending.start() - LONGEST_NAME) : ending.start()]
+        found.add((_BETWEEN.split(before)[-1] + ending[0]).decode())
+    if b"\\" in text or (not found and _NAMED.search(text)):
+        found.add(ANY)
+    return sorted(found)
 
 
 class Listing:
@@ -73,10 +90,17 @@ class Listing:
         reals = set(athletes)
         names = {os.path.basename(one) for one in reals}
         names.update(path.rpartition("/")[2] for path in self.links if self.real(path) in reals)
-        asked = {end for name in names for end in mentions(os.fsencode(name))} | {"*"}
+        asked = {end for name in names for end in mentions(os.fsencode(name))} | {ANY}
         for path in self.paths:
             if kind_of(path) == "programme" and not asked.isdisjoint(self._mentions(path)):
                 yield path
+        self._keep()
+
+    def mentioned(self) -> Iterator[tuple[str, list[str]]]:
+        """The paths of athlete files, and of programmes, each of these with what it mentions."""
+        for path in self.paths:
+            if (kind := kind_of(path)) in ("athlete", "programme"):
+                yield path, self._mentions(path) if kind == "programme" else []
         self._keep()
 
     def _mentions(self, path: str) -> list[str]:
@@ -87,7 +111,7 @@ class Listing:
         try:
             found = mentions(files.data_of(self.file(path)))
         except files.UnreadableError:
-            return ["*"]
+            return [ANY]
         if print_:
             self._known[print_] = found
             self._is_new = True

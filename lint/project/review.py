@@ -14,7 +14,7 @@ from ..team.settings import Team
 from ..team.waivers import holding, waive
 from .discovery import discovered, programmes_naming
 from .incremental import IncrementalState
-from .known import set_known_apart
+from .known import KnownApart
 from .results import FileReview, Review
 from .workspace import MISSING, Workspace
 
@@ -52,20 +52,41 @@ def review_on(workspace: Workspace, paths: list[str]) -> Review:
 
 def review_files(workspace: Workspace, found: list[SourceFile]) -> Review:
     """The review of these files."""
-    files = reviewed(workspace, found)
-    set_known_apart(workspace, files)
-    for one in files:
-        if len(one.findings) > MOST_ALIKE:
-            one.findings = _capped(one.findings)
-        if any(finding.causes for finding in one.findings):
-            from ..findings.causes import by_cause
+    known = KnownApart(workspace)
+    files = [*reviewed_group(workspace, found, known), *remaining(workspace, found, known)]
+    return Review(files)
 
-            one.findings = by_cause(one.findings)
+
+def reviewed_group(workspace: Workspace, found: list[SourceFile], known: KnownApart) -> list[FileReview]:
+    """The whole reviews of files that lean on no others but those of athletes whom they name."""
+    files = _judged(workspace, [_review_file(workspace, file) for file in found])
+    for one in files:
+        known.split(one)
+        _draw_together(one)
+        known.note(one.file, known.left(one.file), judged=one.is_judged)
     if any(len(one.ledgers) > 1 for one in files):
         from .squads import say_once
 
         say_once(files)
-    return Review(files)
+    return files
+
+
+def remaining(workspace: Workspace, found: list[SourceFile], known: KnownApart) -> list[FileReview]:
+    """What is to be said when files are reviewed: of settings that are broken, and of the records."""
+    files = reviewed_group(workspace, _broken(workspace, found), known)
+    for one in (remarks := known.remarks()):
+        _draw_together(one)
+    return files + remarks
+
+
+def _draw_together(one: FileReview) -> None:
+    """Leaves a few of very many findings of a rule, and of those with one cause the one that leads."""
+    if len(one.findings) > MOST_ALIKE:
+        one.findings = _capped(one.findings)
+    if any(finding.causes for finding in one.findings):
+        from ..findings.causes import by_cause
+
+        one.findings = by_cause(one.findings)
 
 
 def counted(workspace: Workspace, paths: list[str]) -> list[FileReview]:
@@ -86,9 +107,17 @@ def counted(workspace: Workspace, paths: list[str]) -> list[FileReview]:
 def reviewed(workspace: Workspace, found: list[SourceFile]) -> list[FileReview]:
     """The reviews of these files with waivers applied, but not the record of known findings."""
     files = [_review_file(workspace, file) for file in found]
-    seen = {one.file.real for one in files}
-    broken = [file for file in workspace.broken_settings() if file.real not in seen]
-    files += [_review_file(workspace, file) for file in broken]
+    return _judged(workspace, files + [_review_file(workspace, file) for file in _broken(workspace, found)])
+
+
+def _broken(workspace: Workspace, found: list[SourceFile]) -> list[SourceFile]:
+    """The settings that could not be used as they are, but for those reviewed anyway."""
+    seen = {file.real for file in found}
+    return [file for file in workspace.broken_settings() if file.real not in seen]
+
+
+def _judged(workspace: Workspace, files: list[FileReview]) -> list[FileReview]:
+    """The reviews with what is found of athletes over all their programmes, in order, waivers applied."""
     _add_athlete_findings(workspace, files)
     for one in files:
         one.findings = _in_order(one.findings)

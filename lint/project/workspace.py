@@ -28,6 +28,7 @@ if TYPE_CHECKING:
     from ..team.own_exercises import ExercisesFile
     from ..text.places import Term
     from ..text.repository import SourceFile
+    from .beside import Beside
     from .listing import Listing
     from .overlay import FileVersion
 
@@ -64,6 +65,7 @@ class Workspace:
         self.searches: dict[tuple[frozenset[str], frozenset[str]], list[SourceFile]] = {}
         self.unreviewed: dict[SourceFile, tuple[FileVersion, list[Ledger]]] = {}
         self.listing: Listing | None = None
+        self.beside: dict[str, Beside] = {}
         self.renamed: dict[str, str] = {}
         self.asks_git = asks_git
         self.not_in_git: set[str] = set()
@@ -104,6 +106,14 @@ class Workspace:
         if self._states is None:
             return IncrementalState()
         return self._states.setdefault(file, IncrementalState())
+
+    def forget(self) -> None:
+        """Lets go of what was read of athletes and programmes; settings, records and searches stay."""
+        for _, ledgers in self.unreviewed.values():
+            for ledger in ledgers:
+                ledger.end()
+        for one in (self.searches, self.unreviewed, self._athletes, self._dependencies):
+            one.clear()
 
     # Settings
 

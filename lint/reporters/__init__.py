@@ -18,7 +18,8 @@ REVIEW = {
     "annotations": "annotations",
     "code-quality": "code_quality",
 }
-"""Forms of a review, and the modules that print them: ``report(review)``."""
+"""Forms of a review, and the modules that print them: ``part(one, look)`` is what is said of a file, as plain
+data; ``report(parts, verdict)`` prints those of all files; ``look()`` asks the terminal where it matters."""
 
 EXERCISES = {"text": "exercises_text", "json": "exercises_json"}
 """Forms of the exercises found: ``report(answer)``."""

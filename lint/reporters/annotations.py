@@ -14,33 +14,39 @@ from .sentences import closing, sentence
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
-    from collections.abc import Iterator
+    from collections.abc import Iterable, Iterator
 
     from ..findings.finding import Finding
-    from ..project.results import Review
+    from ..project.results import FileReview, Review, Verdict
     from ..text.places import Place
 
 COMMANDS = {"error": "error", "warning": "warning", "note": "notice"}
 """What the runner calls each severity."""
 
 
-def report(review: Review) -> None:
+def report(parts: Iterable[list[str]], verdict: Verdict) -> None:
     """Prints the commands, and the closing line where it is not taken for one."""
-    for line in commands(review):
-        print(line)
+    for part in parts:
+        for line in part:
+            print(line)
     sys.stdout.flush()
-    print(closing(review), file=sys.stderr)
+    print(closing(verdict), file=sys.stderr)
+
+
+def part(one: FileReview, look: tuple[object, ...] = ()) -> list[str]:
+    """Every finding of a file, then every rule that raised, a line each."""
+    paths = RootPaths(one.file)
+    lines = [_annotation(finding, paths.of(finding.place.text.name)) for finding in one.findings]
+    for fault in one.faults:
+        said = {"file": paths.of(one.name), "line": "1", "title": "rule-failed"}
+        lines.append(_command("error", said, f"{fault.rule} failed: {fault.words}"))
+    return lines
 
 
 def commands(review: Review) -> Iterator[str]:
-    """Every finding, then every rule that raised, a line each."""
-    paths = RootPaths()
+    """The commands of all files."""
     for one in review.files:
-        for finding in one.findings:
-            yield _annotation(finding, paths.of(finding.place.text.name))
-        for fault in one.faults:
-            said = {"file": paths.of(one.name), "line": "1", "title": "rule-failed"}
-            yield _command("error", said, f"{fault.rule} failed: {fault.words}")
+        yield from part(one)
 
 
 def _annotation(finding: Finding, path: str) -> str:

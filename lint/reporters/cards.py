@@ -8,30 +8,44 @@ from .sentences import closing, counted, ground
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
-    from collections.abc import Iterator
+    from collections.abc import Iterable, Iterator
 
     from ..findings.finding import Finding, Related
-    from ..project.results import FileReview, Review
+    from ..project.results import FileReview, Review, Verdict
 
 MOST_LINES = 12
 """Counted lines that a card lists before it only says how many more there are."""
 
 
-def report(review: Review) -> None:
-    """Prints the cards and the closing line, as wide as the terminal."""
-    print("\n".join(cards(review, terminal_width(), bold=bold())))
+def report(parts: Iterable[list[str]], verdict: Verdict) -> None:
+    """Prints the cards and the closing line."""
+    for part in parts:
+        for line in part:
+            print(line)
+    print(closing(verdict))
 
 
 def cards(review: Review, width: int, *, bold: bool) -> Iterator[str]:
     """The cards of all files, file by file, and the closing line; ``width`` in columns."""
     for one in review.files:
-        if one.findings or one.faults:
-            yield strong(safe_name(one.name), bold)
-            yield ""
-            for finding in one.findings:
-                yield from _card(finding, width, bold)
-            yield from _faults(one, width)
+        yield from part(one, (width, bold))
     yield closing(review)
+
+
+def look() -> tuple[int, bool]:
+    """What the terminal has to do with the cards: its width in columns, and whether it shows bold words."""
+    return terminal_width(), bold()
+
+
+def part(one: FileReview, look: tuple[int, bool]) -> list[str]:
+    """The cards of a file, line by line; see `look`."""
+    width, bold = look
+    if not (one.findings or one.faults):
+        return []
+    lines = [strong(safe_name(one.name), bold), ""]
+    for finding in one.findings:
+        lines += _card(finding, width, bold)
+    return [*lines, *_faults(one, width)]
 
 
 def _card(finding: Finding, width: int, bold: bool) -> Iterator[str]:

@@ -5,27 +5,40 @@ A hosting service shows such a report beside the lines of a merge request.
 
 from __future__ import annotations
 
-import json
-
 from .identities import RootPaths, fingerprints
+from .json_text import Pieces, print_json, texts, written
 from .sentences import sentence
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
-    from ..project.results import Review
+    from collections.abc import Collection
+
+    from ..project.results import FileReview, Review, Verdict
+
+    Part = tuple[list[str], list[str]]
+    """JSON texts: the findings, and the rules that failed."""
 
 SEVERITIES = {"error": "critical", "warning": "major", "note": "info"}
 """What such a report calls each severity."""
 
 
-def report(review: Review) -> None:
+def report(parts: Collection[Part], verdict: Verdict) -> None:
     """Prints it."""
-    print(code_quality(review))
+    print_json(_whole(parts))
 
 
 def code_quality(review: Review) -> str:
-    """Every finding that is neither waived nor on record, as an issue; every rule that failed, too."""
-    prints, paths = fingerprints(review), RootPaths()
+    """The whole review as one list."""
+    return "".join(texts(_whole([part(one) for one in review.files])))
+
+
+def _whole(parts: Collection[Part]) -> Pieces:
+    return Pieces(text for number in (0, 1) for part in parts for text in part[number])
+
+
+def part(one: FileReview, look: tuple[object, ...] = ()) -> Part:
+    """Every finding of a file that is neither waived nor on record; every rule that failed, too."""
+    prints, paths = fingerprints(one), RootPaths(one.file)
     issues = [
         _issue(
             sentence(finding),
@@ -35,22 +48,21 @@ def code_quality(review: Review) -> str:
             paths.of(finding.place.text.name),
             (finding.place.line, finding.place.finish[0]),
         )
-        for one in review.files
         for finding in one.findings
     ]
-    issues += [
+    path = paths.of(one.name)
+    failed = [
         _issue(
             f"{fault.rule} failed: {fault.words}",
             "rule-failed",
-            f"{fault.rule} {paths.of(one.name)}",
+            f"{fault.rule} {path}",
             "blocker",
-            paths.of(one.name),
+            path,
             (1, 1),
         )
-        for one in review.files
         for fault in one.faults
     ]
-    return json.dumps(issues, indent=2, ensure_ascii=True, allow_nan=False)
+    return [written(issue) for issue in issues], [written(issue) for issue in failed]
 
 
 def _issue(

@@ -15,26 +15,36 @@ from .sentences import sentence
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
-    from collections.abc import Iterator
+    from collections.abc import Iterable, Iterator
 
     from ..findings.finding import Finding
-    from ..project.results import FileReview, Review
+    from ..project.results import FileReview, Review, Verdict
+
+    Part = tuple[dict[str, str], list[str]]
 
 
-def report(review: Review) -> None:
+def report(parts: Iterable[Part], verdict: Verdict) -> None:
     """Prints it, in plain letters, whatever the terminal takes."""
-    for line in junit(review):
+    for line in _lines(parts):
         print(line.encode("ascii", "xmlcharrefreplace").decode("ascii"))
 
 
 def junit(review: Review) -> Iterator[str]:
     """The lines of the document."""
-    paths = RootPaths()
-    suites = [_Suite(one, safe(paths.of(one.name))) for one in review.files]
+    return _lines([part(one) for one in review.files])
+
+
+def part(one: FileReview, look: tuple[object, ...] = ()) -> Part:
+    """The numbers of the suite of a file, and its lines."""
+    suite = _Suite(one, safe(RootPaths(one.file).of(one.name)))
+    return suite.numbers, list(suite.lines())
+
+
+def _lines(parts: Iterable[Part]) -> Iterator[str]:
     yield '<?xml version="1.0" encoding="UTF-8"?>'
-    yield _opening("testsuites", name="spotline", **_added_up(suites))
-    for suite in suites:
-        yield from suite.lines()
+    yield _opening("testsuites", name="spotline", **_added_up(numbers for numbers, _ in parts))
+    for _, lines in parts:
+        yield from lines
     yield "</testsuites>"
 
 
@@ -113,10 +123,13 @@ def _case_name(finding: Finding) -> str:
     return safe(f"{finding.rule}{where}" + (f" ({finding.subject})" if finding.subject else ""))
 
 
-def _added_up(suites: list[_Suite]) -> dict[str, str]:
+def _added_up(suites: Iterable[dict[str, str]]) -> dict[str, str]:
     """The numbers of all suites together, those that the whole document may state."""
-    keys = ("tests", "failures", "errors")
-    return {key: str(sum(int(suite.numbers[key]) for suite in suites)) for key in keys}
+    sums = dict.fromkeys(("tests", "failures", "errors"), 0)
+    for numbers in suites:
+        for key in sums:
+            sums[key] += int(numbers[key])
+    return {key: str(number) for key, number in sums.items()}
 
 
 def _opening(element: str, **attributes: str) -> str:

@@ -9,28 +9,32 @@ from .sentences import closing, sentence
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
-    from collections.abc import Iterator
+    from collections.abc import Iterable, Iterator
 
     from ..engine.run import Fault
     from ..findings.finding import Finding
-    from ..project.results import FileReview, Review
+    from ..project.results import FileReview, Review, Verdict
 
 
-def report(review: Review) -> None:
+def report(parts: Iterable[list[str]], verdict: Verdict) -> None:
     """Prints the lines, and the closing line where it is not taken for one of them."""
-    for line in lines(review):
-        print(line)
+    for part in parts:
+        for words in part:
+            print(words)
     sys.stdout.flush()
-    print(closing(review), file=sys.stderr)
+    print(closing(verdict), file=sys.stderr)
+
+
+def part(one: FileReview, look: tuple[object, ...] = ()) -> list[str]:
+    """Every finding of a file, then every rule that raised, a line each."""
+    found = [line(finding) for finding in one.findings]
+    return found + [fault_line(one, fault) for fault in one.faults]
 
 
 def lines(review: Review) -> Iterator[str]:
-    """Every finding, then every rule that raised, a line each."""
+    """The lines of all files."""
     for one in review.files:
-        for finding in one.findings:
-            yield line(finding)
-        for fault in one.faults:
-            yield fault_line(one, fault)
+        yield from part(one)
 
 
 def line(finding: Finding) -> str:

@@ -2,51 +2,61 @@
 
 from __future__ import annotations
 
-import json
-
 from ..body import catalogue
 from ..findings.finding import SEVERITIES
 from ..version import VERSION
+from .json_text import Pieces, print_json, texts, written
 from .sentences import statement
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
+    from collections.abc import Collection
+
     from ..findings.finding import Amount, Edit, Finding, Related
-    from ..project.results import Review
+    from ..project.results import FileReview, Review, Verdict
     from ..text.places import Place
 
+    Part = tuple[list[str], ...]
+    """JSON texts: findings, those waived, those on record, rules that failed, why it was not opened."""
 
-def report(review: Review) -> None:
+
+def report(parts: Collection[Part], verdict: Verdict) -> None:
     """Prints it."""
-    print(review_json(review))
+    print_json(_whole(parts, verdict))
 
 
 def review_json(review: Review) -> str:
     """The whole review as one JSON object."""
-    found = [finding for one in review.files for finding in one.findings]
-    counts: dict[str, object] = {severity: review.count(severity) for severity in reversed(SEVERITIES)}
-    whole = {
+    return "".join(texts(_whole([part(one) for one in review.files], review)))
+
+
+def part(one: FileReview, look: tuple[object, ...] = ()) -> Part:
+    """What is said of one file; see `Part`."""
+    unopened = one.findings[:1] if not one.opened else []
+    return (
+        [written(_finding(finding)) for finding in one.findings],
+        [written(_kept(waived.finding, "waiver", waived.waiver.reason)) for waived in one.waived],
+        [written(_kept(finding, "record", "")) for finding in one.known],
+        [written({"file": one.name, "rule": fault.rule, "fault": fault.words}) for fault in one.faults],
+        [written({"file": one.name, "rule": "", "fault": finding.counted}) for finding in unopened],
+    )
+
+
+def _whole(parts: Collection[Part], verdict: Verdict) -> dict[str, object]:
+    counts: dict[str, object] = {severity: verdict.count(severity) for severity in reversed(SEVERITIES)}
+    return {
         "spotline": VERSION,
-        "files": len(review.files),
-        "findings": [_finding(finding) for finding in found],
-        "kept back": [
-            _kept(one.finding, "waiver", one.waiver.reason) for file in review.files for one in file.waived
-        ]
-        + [_kept(finding, "record", "") for file in review.files for finding in file.known],
-        "summary": {**counts, "blocked": review.blocked},
-        "faults": [
-            {"file": one.name, "rule": fault.rule, "fault": fault.words}
-            for one in review.files
-            for fault in one.faults
-        ]
-        + [
-            {"file": one.name, "rule": "", "fault": finding.counted}
-            for one in review.files
-            if not one.opened
-            for finding in one.findings[:1]
-        ],
+        "files": len(parts),
+        "findings": _pieces(parts, 0),
+        "kept back": _pieces(parts, 1, 2),
+        "summary": {**counts, "blocked": verdict.blocked},
+        "faults": _pieces(parts, 3, 4),
     }
-    return json.dumps(whole, indent=2, ensure_ascii=True, allow_nan=False)
+
+
+def _pieces(parts: Collection[Part], *numbers: int) -> Pieces:
+    """The texts of all files that stand under these numbers of a part, number by number."""
+    return Pieces(text for number in numbers for part in parts for text in part[number])
 
 
 def _finding(finding: Finding) -> dict[str, object]:

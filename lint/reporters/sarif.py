@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import json
 import os
 from urllib.parse import quote
 
@@ -12,15 +11,22 @@ from ..team.known_findings import NAME as RECORD
 from ..version import VERSION
 from ..wording.words import safe
 from .identities import RootPaths, all_findings, fingerprints
+from .json_text import Pieces, print_json, texts, written
 from .sentences import ground, sentence, statement
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
+    from collections.abc import Collection
+
     from ..engine.registry import Rule
     from ..findings.finding import Edit, Finding
-    from ..project.results import FileReview, Review
+    from ..project.results import FileReview, Review, Verdict
     from ..team.waivers import Waiver
     from ..text.places import Place
+
+    Part = tuple[list[str], dict[str, tuple[str, str]], list[tuple[str, str]], list[str], list[str]]
+    """JSON texts: the artifact; each rule by name, with where its page is; the results, each with its rule's
+    name; the rules that failed; why the file was not opened."""
 
 SCHEMA = "https://docs.oasis-open.org/sarif/sarif/v2.1.0/errata01/os/schemas/sarif-schema-2.1.0.json"
 
@@ -29,63 +35,99 @@ BASE = "ROOT"
 
 FINGERPRINT = "spotline/v1"
 
+UNNUMBERED = '"ruleIndex": 0'
+"""Stands in each result until all rules are numbered. No words can hold it: their quotes are escaped."""
 
-def report(review: Review) -> None:
+
+def report(parts: Collection[Part], verdict: Verdict) -> None:
     """Prints it."""
-    print(sarif(review))
+    print_json(_log(parts, verdict))
 
 
 def sarif(review: Review) -> str:
     """The whole review as one SARIF log with one run."""
-    run = _Run(review)
-    log = {"$schema": SCHEMA, "version": "2.1.0", "runs": [run.plain()]}
-    return json.dumps(log, indent=2, ensure_ascii=True, allow_nan=False)
+    return "".join(texts(_log([part(one) for one in review.files], review)))
 
 
-class _Run:
-    """One run: the rules that found something are numbered in their order, and results name them so."""
+def part(one: FileReview, look: tuple[object, ...] = ()) -> Part:
+    """What is said of one file; see `Part`."""
+    told = _Results(one)
+    own = {rule.name: rule for rule in one.team.rules}
+    pages = one.team.rule_pages
+    rules = {
+        finding.rule: (pages, written(_rule(finding.rule, own.get(finding.rule), pages)))
+        for finding in all_findings(one)
+    }
+    failed = [f"The rule {fault.rule} failed: {fault.words}" for fault in one.faults]
+    unopened = [] if one.opened else [finding.counted for finding in one.findings[:1]]
+    return (
+        [written({"location": told.artifact(one.name)})],
+        rules,
+        told.results(),
+        [written(_notification(words, told.artifact(one.name))) for words in failed],
+        [written(_notification(words, told.artifact(one.name))) for words in unopened],
+    )
 
-    def __init__(self, review: Review) -> None:
-        self.review = review
-        self.paths = RootPaths()
-        self.prints = fingerprints(review)
-        self.pages = {
-            finding.rule: one.team.rule_pages for one in review.files for finding in all_findings(one)
-        }
-        self.numbers = {name: number for number, name in enumerate(self.pages)}
 
-    def plain(self) -> dict[str, object]:
-        """The run as plain data."""
-        known = {rule.name: rule for one in self.review.files for rule in one.team.rules}
-        known |= {rule.name: rule for rule in all_rules()}
-        return {
-            "tool": {
-                "driver": {
-                    "name": "spotline",
-                    "version": VERSION,
-                    "rules": [_rule(name, known.get(name), page) for name, page in self.pages.items()],
-                }
-            },
-            "invocations": [self._invocation()],
-            "columnKind": "unicodeCodePoints",
-            "originalUriBaseIds": {BASE: {"description": {"text": "The root of the repository."}}},
-            "artifacts": [{"location": self._artifact(one.name)} for one in self.review.files],
-            "results": [result for one in self.review.files for result in self._results(one)],
-        }
+def _log(parts: Collection[Part], verdict: Verdict) -> dict[str, object]:
+    """The log. The rules that found something are numbered in their order, and results name them so."""
+    described: dict[str, tuple[str, str]] = {}
+    for one in parts:
+        described |= one[1]
+    ours = {rule.name: rule for rule in all_rules()}
+    rules = (
+        written(_rule(name, ours[name], pages)) if name in ours else own
+        for name, (pages, own) in described.items()
+    )
+    numbers = {name: number for number, name in enumerate(described)}
+    results = (
+        text.replace(UNNUMBERED, f'"ruleIndex": {numbers[rule]}', 1) for one in parts for rule, text in one[2]
+    )
+    failed, unopened = (one[3] for one in parts), (one[4] for one in parts)
+    invocation = {
+        "executionSuccessful": not verdict.failed,
+        "exitCode": verdict.exit_code,
+        "toolExecutionNotifications": Pieces(text for one in (*failed, *unopened) for text in one),
+    }
+    run = {
+        "tool": {"driver": {"name": "spotline", "version": VERSION, "rules": Pieces(rules)}},
+        "invocations": [invocation],
+        "columnKind": "unicodeCodePoints",
+        "originalUriBaseIds": {BASE: {"description": {"text": "The root of the repository."}}},
+        "artifacts": Pieces(text for one in parts for text in one[0]),
+        "results": Pieces(results),
+    }
+    return {"$schema": SCHEMA, "version": "2.1.0", "runs": [run]}
 
-    def _results(self, one: FileReview) -> list[dict[str, object]]:
-        waived = {kept.finding: self._waiver(kept.waiver) for kept in one.waived}
-        known = {finding: _on_record() for finding in one.known}
+
+class _Results:
+    """What is told of a file."""
+
+    def __init__(self, one: FileReview) -> None:
+        self.one = one
+        self.paths = RootPaths(one.file)
+        self.prints = fingerprints(one)
+
+    def results(self) -> list[tuple[str, str]]:
+        """The rule and the JSON of each finding, told or suppressed."""
+        waived = {kept.finding: self._waiver(kept.waiver) for kept in self.one.waived}
+        known = {finding: _on_record() for finding in self.one.known}
         suppressed = waived | known
         return [
-            self._result(finding) | ({"suppressions": [suppressed[finding]]} if finding in suppressed else {})
-            for finding in all_findings(one)
+            (
+                finding.rule,
+                written(
+                    self._result(finding)
+                    | ({"suppressions": [suppressed[finding]]} if finding in suppressed else {})
+                ),
+            )
+            for finding in all_findings(self.one)
         ]
 
     def _result(self, finding: Finding) -> dict[str, object]:
         result: dict[str, object] = {
             "ruleId": finding.rule,
-            "ruleIndex": self.numbers[finding.rule],
+            "ruleIndex": 0,
             "level": finding.severity,
             "message": {"text": sentence(finding)},
             "locations": [self._location(finding)],
@@ -120,7 +162,7 @@ class _Run:
         return {
             "description": {"text": safe(edit.label)},
             "artifactChanges": [
-                {"artifactLocation": self._artifact(edit.place.text.name), "replacements": replacements}
+                {"artifactLocation": self.artifact(edit.place.text.name), "replacements": replacements}
             ],
         }
 
@@ -134,29 +176,11 @@ class _Run:
             "location": {"physicalLocation": self._physical(waiver.place)},
         }
 
-    def _invocation(self) -> dict[str, object]:
-        """Whether the job could be done, and what stood in its way."""
-        failed = [
-            _notification(f"The rule {fault.rule} failed: {fault.words}", self._artifact(one.name))
-            for one in self.review.files
-            for fault in one.faults
-        ]
-        failed += [
-            _notification(finding.counted, self._artifact(one.name))
-            for one in self.review.files
-            if not one.opened
-            for finding in one.findings[:1]
-        ]
-        return {
-            "executionSuccessful": not self.review.failed,
-            "exitCode": self.review.exit_code,
-            "toolExecutionNotifications": failed,
-        }
-
     def _physical(self, place: Place) -> dict[str, object]:
-        return {"artifactLocation": self._artifact(place.text.name), "region": _region(place)}
+        return {"artifactLocation": self.artifact(place.text.name), "region": _region(place)}
 
-    def _artifact(self, name: str) -> dict[str, object]:
+    def artifact(self, name: str) -> dict[str, object]:
+        """Where a file lies, by the name that it is shown by."""
         return {"uri": quote(os.fsencode(self.paths.of(name))), "uriBaseId": BASE}
 
 

@@ -9,7 +9,7 @@ from ..wording.words import counted_noun, listed, safe, week_list
 TYPE_CHECKING = False
 if TYPE_CHECKING:
     from ..findings.finding import Finding
-    from ..project.results import Review
+    from ..project.results import Verdict
 
 MOST_SOURCES = 4
 """Sources that are named with a finding before its rule's page is pointed at."""
@@ -22,6 +22,8 @@ FILES = {
     "record": "record of known findings",
 }
 """Kinds of files, as the closing line calls them."""
+
+OTHER = "other file"
 
 
 def weeks_of(finding: Finding) -> str:
@@ -75,31 +77,27 @@ def ground(finding: Finding) -> str:
     return f"Ground: {finding.confidence} ({'; '.join(published) or 'no source'})."
 
 
-def closing(review: Review) -> str:
+def closing(verdict: Verdict) -> str:
     """The line that sums a review up."""
-    counts = {
-        word: sum(_called(one.kind) == word for one in review.files)
-        for word in (*FILES.values(), "other file")
-    }
-    files = ", ".join(counted_noun(number, word) for word, number in counts.items() if number)
+    outcomes = verdict.outcomes
+    called = [FILES.get(one.kind, OTHER) for one in outcomes]
+    files = ", ".join(
+        counted_noun(number, word) for word in (*FILES.values(), OTHER) if (number := called.count(word))
+    )
     found = ", ".join(
         counted_noun(number, severity)
         for severity in reversed(SEVERITIES)
-        if (number := review.count(severity))
+        if (number := verdict.count(severity))
     )
-    if not review.files and review.may_be_empty:
+    if not outcomes and verdict.may_be_empty:
         return "Nothing to review: nothing of ours has changed, nor anything that it leans on."
-    if not review.files:
+    if not outcomes:
         return "Nothing to review: no programme or athlete file found."
-    verdict = "Blocked." if review.blocked else "Nothing blocks."
-    waived, known = review.suppressed()
+    judged = "Blocked." if verdict.blocked else "Nothing blocks."
+    waived, known = verdict.suppressed()
     kept = [f"{waived} waived"] if waived else []
     kept += [f"{known} known from before"] if known else []
     found = ", ".join(part for part in (found, *kept) if part)
-    faults = sum(len(one.faults) for one in review.files)
+    faults = sum(one.faults for one in outcomes)
     broken = f" {counted_noun(faults, 'rule')} failed; the rest was reviewed." if faults else ""
-    return f"Reviewed {files}: {found or 'nothing found'}. {verdict}{broken}"
-
-
-def _called(kind: str) -> str:
-    return FILES.get(kind, "other file")
+    return f"Reviewed {files}: {found or 'nothing found'}. {judged}{broken}"

@@ -10,39 +10,44 @@ from .sentences import closing, counted
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
-    from collections.abc import Iterator
+    from collections.abc import Iterable
 
-    from ..project.results import Review
+    from ..project.results import FileReview, Verdict
+
+    Part = tuple[list[str], list[str], int]
 
 MOST_NOTES = 10
 """Findings that block nothing which are shown one by one."""
 
-
-def report(review: Review) -> None:
-    """Prints the lines, and the closing line where it is not taken for one of them."""
-    for words in short(review):
-        print(words)
-    sys.stdout.flush()
-    if review.files or not review.may_be_empty:
-        print(closing(review), file=sys.stderr)
-
-
-def short(review: Review) -> Iterator[str]:
-    """What blocks and which rules raised, a whole line each; then the first notes."""
-    notes: list[str] = []
-    for one in review.files:
-        for finding in one.findings:
-            if finding.severity in one.team.blocking:
-                yield line(finding)
-            else:
-                words = shortened(counted(finding), MOST_LETTERS)
-                notes.append(safe(f"{place_of(finding)}: {finding.severity}: {finding.rule}: {words}"))
-        for fault in one.faults:
-            yield fault_line(one, fault)
-    yield from notes[:MOST_NOTES]
-    if len(notes) > MOST_NOTES:
-        yield f"and {counted_noun(len(notes) - MOST_NOTES, 'note')} more: spotline review --changed"
-
-
 MOST_LETTERS = 120
 """Letters of a note that are shown."""
+
+
+def report(parts: Iterable[Part], verdict: Verdict) -> None:
+    """Prints the lines, then the first notes, and the closing line where it is not taken for one of them."""
+    notes: list[str] = []
+    many = 0
+    for lines, first, number in parts:
+        for words in lines:
+            print(words)
+        notes += first[: MOST_NOTES - len(notes)]
+        many += number
+    for words in notes:
+        print(words)
+    if many > MOST_NOTES:
+        print(f"and {counted_noun(many - MOST_NOTES, 'note')} more: spotline review --changed")
+    sys.stdout.flush()
+    if verdict.outcomes or not verdict.may_be_empty:
+        print(closing(verdict), file=sys.stderr)
+
+
+def part(one: FileReview, look: tuple[object, ...] = ()) -> Part:
+    """What blocks and which rules raised, a whole line each; the first notes; how many notes there are."""
+    lines = [line(finding) for finding in one.findings if finding.severity in one.team.blocking]
+    lines += [fault_line(one, fault) for fault in one.faults]
+    notes = [finding for finding in one.findings if finding.severity not in one.team.blocking]
+    told = []
+    for finding in notes[:MOST_NOTES]:
+        words = shortened(counted(finding), MOST_LETTERS)
+        told.append(safe(f"{place_of(finding)}: {finding.severity}: {finding.rule}: {words}"))
+    return lines, told, len(notes)

@@ -7,7 +7,7 @@ from ..engine.registry import all_rules
 from ..findings.causes import by_cause
 from ..findings.finding import SEVERITIES
 from ..project.discovery import discovered
-from ..project.known import set_known_apart
+from ..project.known import KnownApart
 from ..project.overlay import Overlay
 from ..project.review import reviewed
 from ..project.workspace import Workspace
@@ -143,9 +143,8 @@ def _read(path: str, today: date, content: str | None = None) -> FileReview:
     if content is not None:
         overlay.open(path, content)
     workspace = Workspace(today, overlay=overlay)
-    files = reviewed(workspace, discovered(workspace, [path]))
-    set_known_apart(workspace, files)
-    one = files[0]
+    one = reviewed(workspace, discovered(workspace, [path]))[0]
+    KnownApart(workspace).split(one)
     if one.kind in ("athlete", "exercises", "team"):
         raise NothingToSolveError(f"{one.name} is no programme: only a programme's lines can be worked out")
     if not one.opened:

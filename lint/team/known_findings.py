@@ -122,7 +122,7 @@ class Record:
     ``form`` is that of the file: former ones still hold, but keep no sizes.
     """
 
-    __slots__ = ("_left", "broken", "form")
+    __slots__ = ("_left", "_of_file", "broken", "form")
 
     def __init__(
         self, entries: Iterable[Entry] = (), broken: tuple[Finding, ...] = (), form: int = FORM
@@ -130,14 +130,30 @@ class Record:
         self.broken = broken
         self.form = form
         self._left: dict[Key, list[Entry]] = {}
+        self._of_file: dict[str, list[Entry]] = {}
         for entry in sorted(entries, key=lambda one: one.size):
             self._left.setdefault(entry.key, []).append(entry)
+            self._of_file.setdefault(entry.key[0], []).append(entry)
 
     def copy(self) -> Record:
         """A copy for one review, which uses up its entries."""
         other = Record(broken=self.broken, form=self.form)
         other._left = {key: list(entries) for key, entries in self._left.items()}
+        other._of_file = self._of_file
         return other
+
+    def left(self, file: str) -> tuple[int, ...]:
+        """The numbers, among all entries of a file, of those that stand for no finding yet."""
+        entries = self._of_file.get(written_path(file), ())
+        return tuple(number for number, one in enumerate(entries) if one in self._left[one.key])
+
+    def leave(self, file: str, left: tuple[int, ...]) -> None:
+        """Leaves only these entries of a file, as `left` has numbered them."""
+        entries = self._of_file.get(written_path(file), ())
+        for key in {one.key for one in entries}:
+            self._left[key] = []
+        for number in left:
+            self._left[entries[number].key].append(entries[number])
 
     def split(self, findings: list[Finding], file: str, weeks: int) -> tuple[list[Finding], list[Finding]]:
         """New findings of a file, and known ones; each entry stands for one finding that is no worse.

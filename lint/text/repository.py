@@ -49,6 +49,10 @@ class SourceFile:
         """The real path of the root of its repository; see `FileResolver.root_of`."""
         return self._resolver.root_of(self.folder)
 
+    def shown_as(self, path: str) -> SourceFile:
+        """The file at another path, resolved as this one was."""
+        return self._resolver.file(path)
+
     @property
     def path_from_root(self) -> str:
         """Its path from the root of its repository, with / between folders."""

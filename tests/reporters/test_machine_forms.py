@@ -155,7 +155,8 @@ class TestSarif:
 
 class TestFingerprints:
     def prints(self) -> dict[str, str]:
-        return {one.rule: value for one, value in fingerprints(reviewed_here()).items()}
+        files = reviewed_here().files
+        return {one.rule: value for file in files for one, value in fingerprints(file).items()}
 
     @pytest.mark.parametrize(
         "after",
@@ -179,7 +180,8 @@ class TestFingerprints:
         line = "      - {exercise: back sqat, sets: 3, reps: 8-5}\n"
         write(FAULTY + line * 3)
         result = reviewed_here()
-        found = fingerprints(result)
+        (file,) = result.files
+        found = fingerprints(file)
         assert len(found) == len(set(found.values())) > 6
         assert all(re.fullmatch("[0-9a-f]{32}", one) for one in found.values())
         said = [one["partialFingerprints"][FINGERPRINT] for one in run_of(result)["results"]]
