@@ -38,6 +38,10 @@ def read_lines(
             from .read_other_work import finish
 
             finish(line, member)
+        if session.test or "test" in member:
+            from .tested import set_test
+
+            set_test(reader, member, line, session.test)
         yield line
 
 

@@ -78,6 +78,7 @@ blocks:
         in weeks: 1-2+3-4
         where: {monday: hotel, thu: shed}
         instead of: Lower B
+        test: 1RM
         preparation: 5 min bike
         note: n
         exercises:
@@ -98,6 +99,7 @@ blocks:
             method: cluster
             working best: 95 %
             side: each
+            test: 1RM
             note: n
           - exercise: back squat
             work:
@@ -118,6 +120,7 @@ blocks:
           - {own choice: mobility, minutes: 10-15, trains: [hips], in weeks: 1-2, note: n}
           - {exercise: row, sets: {1: 3, again: 1}, reps: {1: 5, again: same}, load: {visits 1-3: 3 kg, again: +5 kg}}
       - {activity: bike, day: tuesday, rounds: 6, on: 60 s, off: 60 s}
+      - {activity: match, day: {1+3: sunday, other: [friday 19:00, 6]}}
       - {activity: run, day: tuesday, minutes: 60-75, effort: 6-8, loads: {calves: high}, note: n}
   - block: More
     weeks: 1
