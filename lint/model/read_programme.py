@@ -9,7 +9,7 @@ from ..syntax.cache import Fingerprint
 from ..syntax.tree import Mapping
 from ..syntax.tree import Sequence as TreeSequence
 from ..text.places import Passage, Term
-from .programme import Adjustment, Event, Member, Programme, Rehabilitation
+from .programme import Adjustment, Event, Member, Programme
 from .quantities import NOTHING, number_or_range, spelt
 from .read_athlete import AthleteReader
 from .read_items import read_lines
@@ -130,7 +130,14 @@ class _ProgrammeReader(Reader):
         if (easier := at.get("deload")) is not None:
             self.deload_weeks(easier, programme.blocks)
         programme.events = tuple(self.event(item) for item in items_of(at.get("events")))
-        programme.rehabilitation = self.rehabilitation(at.get("rehabilitation"))
+        if (stage := at.get("rehabilitation")) is not None:
+            from .read_rehabilitation import read_rehabilitation
+
+            programme.rehabilitation = read_rehabilitation(self, stage)
+        if (demands := at.get("must hold")) is not None:
+            from .demands import read_demands
+
+            programme.demands = read_demands(self, demands, programme.weeks)
         programme.members = tuple(self.members(at, programme.weeks))
         if any(one.rule in ("weeks-left-out", "weeks-beyond") for one in self.findings):
             from .lengths import by_length
@@ -190,17 +197,6 @@ class _ProgrammeReader(Reader):
         name = at.get("event")
         place = name.place if name else at.place
         return Event(text_of(name), place, self.day(at.get("date")), text_of(at.get("note")))
-
-    def rehabilitation(self, at: LocatedNode | None) -> Rehabilitation | None:
-        if at is None or not isinstance(at.node, Mapping):
-            return None
-        return Rehabilitation(
-            at.place,
-            text_of(at.get("stage")),
-            text_of(at.get("advised by")),
-            self.day(at.get("until")),
-            places_of(at, "stage", "until"),
-        )
 
     # Blocks and sessions
 
@@ -337,6 +333,7 @@ class _ProgrammeReader(Reader):
             else (),
             note=text_of(at.get("note")),
         )
+        activity.kinds = terms_of(at.get("kind"))
         self.set_days(activity, at, weeks)
         return activity
 
@@ -349,6 +346,7 @@ class _ProgrammeReader(Reader):
         session.own_days = session.days
         session.fingerprint = None if self.cache is None else Fingerprint(at.node)
         session.preparation = terms_of(at.get("preparation"))
+        session.kinds = terms_of(at.get("kind"))
         session.note, session.test = text_of(at.get("note")), text_of(at.get("test"))
         instead = at.get("instead of")
         session.instead_of = None if instead is None else term_of(instead)

@@ -171,6 +171,7 @@ class Prescription:
         "every",
         "groups",
         "kind",
+        "kinds",
         "lasts",
         "method",
         "note",
@@ -208,6 +209,7 @@ class Prescription:
         self.groups = groups
         self.kind = self.test = ""
         self.trains: tuple[Term, ...] = ()
+        self.kinds: tuple[Term, ...] = ()
         self.unread: frozenset[str] = frozenset()
         self.by_visit = False
         self._breaks: list[int] | None = None

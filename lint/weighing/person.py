@@ -217,7 +217,8 @@ def programme_changes(old: Ledger, new: Ledger) -> list[Difference]:
     if was != now:
         words = f"rehabilitation {was or 'none'} -> {now or 'none'}"
         found.append(Difference("rehabilitation", words, 88, subject="rehabilitation", before=was, after=now))
-    return [*found, *_activities(old, new)]
+    demands = ([demand.words for demand in side.demands] for side in (one, two))
+    return [*found, *_words("must hold", *demands), *_activities(old, new)]
 
 
 def _plainly(words: str) -> str:

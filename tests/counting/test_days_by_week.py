@@ -101,7 +101,4 @@ def test_compare_tells_the_days_of_an_activity_by_week(programme):
     (found,) = programme_changes(
         programme(words), programme(words.replace("1+3: sunday, 2+4: friday", "1-4: sunday"))
     )
-    assert (
-        found.words
-        == "match moved from Sunday in weeks 1, 3; Friday in weeks 2, 4 to Sunday in weeks 1-4"
-    )
+    assert found.words == "match moved from Sunday in weeks 1, 3; Friday in weeks 2, 4 to Sunday in weeks 1-4"
