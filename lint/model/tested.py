@@ -37,16 +37,21 @@ def set_test(reader: LineReader, at: LocatedNode, line: Prescription, of_session
     One attempt; the repetitions of an RM, and that RM as the load; as many repetitions as possible.
     ``of_session`` is what its session tests.
     """
-    line.test = text_of(at.get("test")) or of_session
+    own_test = text_of(at.get("test"))
+    line.test = own_test or of_session
     maximum = tested_maximum(line.test)
     reps = quantities.reps(maximum or ("amrap" if _MOST.match(line.test) else None))
-    place = place_of(at, "test") if "test" in at else line.place
+    place = place_of(at, "test") if own_test else line.place
     parts = items_of(at.get("work")) if "work" in at else [at]
     for part, own in zip(parts, line.groups, strict=True):
         said = own.keys() | reader.unread
         if "sets" not in said:
             own["sets"] = reader.always(Range(1, 1), place)
-        if maximum and _is_at_odds(reader, part, line.test, maximum):
+        if maximum and (odds := _at_odds(part, maximum)) is not None:
+            if own_test:
+                _report(reader, odds, line.test, maximum)
+            else:
+                line.test = ""  # other work within a session of tests
             continue
         if reps is not None and not said & {"reps", "hold", "distance", "timed"}:
             own["reps"] = reader.always(reps, place)
@@ -54,27 +59,31 @@ def set_test(reader: LineReader, at: LocatedNode, line: Prescription, of_session
             own["load"] = reader.always(Load("rm", (Range(maximum, maximum),), f"{maximum}RM"), place)
 
 
-def _is_at_odds(reader: LineReader, at: LocatedNode, test: str, maximum: int) -> bool:
-    """Reports repetitions, or a hold, that are no test of so many repetitions."""
-    written = at.get("hold")
-    if written is not None:
+def _at_odds(at: LocatedNode, maximum: int) -> LocatedNode | None:
+    """A hold, or repetitions, that are no test of so many repetitions; None where all is well."""
+    if (hold := at.get("hold")) is not None:
+        return hold
+    written = at.get("reps")
+    if written is None or written.keys():
+        return None
+    reps = quantities.reps(written.plain)
+    each = reps.a_set() if isinstance(reps, Reps) else None
+    return None if each is None or each.low <= maximum <= each.high else written
+
+
+def _report(reader: LineReader, at: LocatedNode, test: str, maximum: int) -> None:
+    if quantities.reps(at.plain) is None or str(at.plain).endswith(("s", "min")):
         reader.report(
             "keys-at-odds",
-            written.place,
+            at.place,
             f"`{test}` tests repetitions; a hold has none.",
             change="Write `test: longest hold`, or take the hold out.",
         )
-        return True
-    written = at.get("reps")
-    reps = None if written is None or written.keys() else quantities.reps(written.plain)
-    each = reps.a_set() if isinstance(reps, Reps) else None
-    if written is None or each is None or each.low <= maximum <= each.high:
-        return False
+        return
     reader.report(
         "keys-at-odds",
-        written.place,
-        f"{written.words} repetitions are no test of {maximum}RM.",
+        at.place,
+        f"{at.words} repetitions are no test of {maximum}RM.",
         change="Correct one of the two, or leave the repetitions out: the test says them.",
-        edits=(Edit(written.place, str(maximum), f"write {maximum}", certain=False),),
+        edits=(Edit(at.place, str(maximum), f"write {maximum}", certain=False),),
     )
-    return True

@@ -73,6 +73,12 @@ def test_a_session_of_tests_tests_with_each_line_that_says_nothing_else() -> Non
     assert work("exercise: plank, test: longest hold", "    test: 1RM\n") == ("longest hold", "1", "", "")
 
 
+def test_other_work_in_a_session_of_tests_is_no_test() -> None:
+    session = "    test: 1RM\n"
+    assert work("exercise: back squat, sets: 3, reps: 8", session) == ("", "3", "8", "")
+    assert work("exercise: plank, sets: 2, hold: 30 s", session) == ("", "2", "", "")
+
+
 def test_attempts_may_be_groups_of_sets() -> None:
     ledger, said = read(
         text("exercise: back squat, test: 1RM, work: [{sets: 1, load: 92 %}, {sets: 2, load: 100 %}]")
