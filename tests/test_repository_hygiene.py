@@ -58,6 +58,7 @@ FLOORS = (
     "starting",
     "sheets",
     "reporters",
+    "guide",
     "editor",
     "cli",
 )

@@ -857,7 +857,7 @@ ASKED = [
     ("      - {exercise: hamstring long|, sets: 3}\n", 85_000),
     ("      - {exercise: b|, sets: 3}\n", 85_000),
     ("      - {exercise: dip, load: |}\n", 6_000),
-    ("  - session: B\n    day: |", 3_000),
+    ("  - session: B\n    day: |", 3_300),
     ("focus: [|", 10_000),
 ]
 
