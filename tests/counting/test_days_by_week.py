@@ -73,7 +73,9 @@ def test_an_activity_by_week_is_near_in_those_weeks_alone(findings):
     )
     near = [one for one in findings(words) if one.rule == "sessions-too-close"]
     assert {week for one in near for week in one.weeks} == {2, 4}
-    far = words.replace("[tuesday, friday]", "{1-3: friday, 4: monday}").replace("2: thursday", "2: tuesday")
+    far = words.replace("[tuesday, friday]", "{1+3: friday, 2+4: friday}").replace(
+        "2: thursday", "2: tuesday"
+    )
     near = [one for one in findings(far) if one.rule == "sessions-too-close"]
     assert {week for one in near for week in one.weeks} == set()
 
