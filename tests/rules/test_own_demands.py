@@ -88,6 +88,14 @@ def test_friday_and_monday_of_two_weeks_are_three_days_apart(findings):
     assert "72 h" in second.counted
 
 
+@pytest.mark.parametrize(("least", "is_told"), [(12, False), (13, True)])
+def test_hours_between_two_sessions_of_one_day_are_real(least, is_told, findings):
+    week = WEEK.replace("day: wednesday 18:00", "day: monday 06:00")
+    found = findings(text(f"hours between: [heavy legs, Upper], at least: {least}", week=week), RULE)
+    assert bool(found) == is_told
+    assert all("Lower on Monday and Upper on Monday, 12 h apart." in one.counted for one in found)
+
+
 def test_the_coachs_reason_stands_in_the_finding(findings):
     (one,) = findings(
         text("weekly sets of: hamstrings, at least: 4, because: he slid back last spring"), RULE
