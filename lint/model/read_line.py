@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from functools import partial
 
 from ..findings.finding import Amount, Edit
@@ -41,6 +42,9 @@ if TYPE_CHECKING:
 
     Member = tuple["LineReader", LocatedNode, "Pairing | None", "LocatedNode | None", "Values | None"]
     """A line of an item: what reads it, its node, what it is paired in, its rounds, and what it shares."""
+
+_DIGIT = re.compile("[0-9]").search
+"""Names with a figure are looked at more closely: sets and repetitions may stand in them."""
 
 _SIDES = ("left", "right", "each")
 
@@ -137,6 +141,11 @@ class LineReader(Reader):
         line.progression = progression_of(at.get("progression"))
         if "exercise" not in own:
             self.unread.add("exercise")
+        for name in own.get("exercise", ()):
+            if _DIGIT(str(name.value)):
+                from .two_readings import dose_in_name
+
+                dose_in_name(self, at, name)
         line.unread = frozenset(self.unread)
         line.by_visit = self.by_visit
         return line

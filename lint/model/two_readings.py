@@ -5,21 +5,24 @@ Nothing here is needed for a line in plain spelling, so that `read_line` imports
 
 from __future__ import annotations
 
+from ..findings.edits import in_one
 from ..findings.finding import Edit
 from ..schemas import spellings
+from ..schemas.doses import told_apart
 from ..schemas.readings import RULE
-from ..syntax.additions import before_next_key
-from ..syntax.tree import Mapping
+from ..syntax.additions import before_next_key, key_added
+from ..syntax.tree import Mapping, Scalar
 from ..wording.words import plain
 from .quantities import KG_PER_LB, NOTHING, Load, Range, Reps, number_or_range, plain_reps
 from .sessions import Slice
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
-    from collections.abc import Callable, Sequence
+    from collections.abc import Callable, Iterator, Sequence
     from typing import Protocol
 
     from ..findings.finding import Severity
+    from ..syntax.tree import KeyValue
     from ..text.places import Place
     from .values import LocatedNode
 
@@ -59,6 +62,47 @@ def sets_of_reps(value: object) -> tuple[Range, Reps] | None:
         return None
     sets, each = number_or_range(pair[0]), plain_reps(pair[1])
     return None if sets is None or each is None else (sets, each)
+
+
+# A name with what belongs to other keys
+
+
+def dose_in_name(reader: LineBeingRead, at: LocatedNode, name: Slice) -> None:
+    """Tells of a name that ends in sets and repetitions, ``back squat 4x6``: to YAML these are words."""
+    lift, several = told_apart(str(name.value))
+    if several:
+        dose = str(name.value)[len(lift) :].lstrip(" ,;:")
+        keys = [", ".join(f"{key}: {value}" for key, value in one.items()) for one in several]
+        is_said = bool({"sets", "work"} & _entries(at).keys())
+        said = "Take it out of the name, or out of the other keys." if is_said else ""
+        reader.report(
+            "dose-in-name",
+            name.place,
+            f"`{dose}` stands in the name, where it counts for nothing.",
+            change=said or f"Write {', or '.join(f'`{one}`' for one in keys)} beside `exercise: {lift}`.",
+            edits=() if is_said else tuple(_dose_beside(at, name.place, lift, several)),
+        )
+
+
+def _dose_beside(at: LocatedNode, place: Place, lift: str, several: list[dict[str, str]]) -> Iterator[Edit]:
+    """The lift alone as the name, and its sets, load and so on as keys behind it."""
+    group, entry = at.node, _entries(at).get("exercise")
+    if entry is None or not isinstance(entry.value, Scalar) or not isinstance(group, Mapping):
+        return
+    parted = before_next_key(group, "exercise")
+    for keys in several:
+        words = parted.join(f"{key}: {value}" for key, value in keys.items())
+        added = key_added(group, "exercise", words, f"Write {words.replace(parted, ', ')}")
+        if added is None:
+            return
+        if added.place.start == place.end:
+            yield Edit(place, lift + added.words, added.label)
+        elif whole := in_one(added.label, [Edit(place, lift, added.label), added], certain=True):
+            yield whole
+
+
+def _entries(at: LocatedNode) -> dict[str, KeyValue]:
+    return at.node.entries if isinstance(at.node, Mapping) else {}
 
 
 # One value for two keys

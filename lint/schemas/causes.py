@@ -10,6 +10,7 @@ import re
 from ..findings.finding import Edit
 from ..syntax.additions import before_next_key
 from ..syntax.tree import Mapping, Scalar, Sequence
+from .doses import keys_of, told_apart
 from .readings import RULE, are_sets_and_reps
 from .spellings import plain_spelling
 
@@ -54,7 +55,7 @@ class CauseExplainer:
                 self._cut_values,
                 self._in_a_circuit,
                 self._every_minute,
-                self._sets_times_reps,
+                self._sets_elsewhere,
                 self._bare_weeks,
             ):
                 for one in explain(*group):
@@ -99,12 +100,12 @@ class CauseExplainer:
                 pieces.append(entries[at][1])
             at += 1
             if len(pieces) > 1:
-                yield self._cut_value(path, key, pieces)
+                yield self._cut_value(path, key, pieces, keys)
                 for piece in pieces[1:]:
                     keys.pop(piece.key.text, None)
                 keys[key] = content[first.value.start : pieces[-1].key.end]
 
-    def _cut_value(self, path: DataPath, key: str, pieces: list[KeyValue]) -> Finding:
+    def _cut_value(self, path: DataPath, key: str, pieces: list[KeyValue], keys: dict[str, Any]) -> Finding:
         first, last = pieces[0].value, pieces[-1].key
         place = first.source.place(first.start, last.end)
         words = place.excerpt
@@ -115,8 +116,12 @@ class CauseExplainer:
         else:
             meant = "'" + words.replace("'", "''") + "'"
             alone = ", ".join(f"`{one.key.text}`" for one in pieces[1:])
-            counted = f"Inside braces a comma ends `{key}` after `{_text(first)}`, and {alone} stands alone."
+            stand = "stands" if len(pieces) == 2 else "stand"
+            counted = f"Inside braces a comma ends `{key}` after `{_text(first)}`, and {alone} {stand} alone."
             change, label = "Put quotes around the whole of it.", "Put quotes around the whole of it"
+            if key == "exercise" and (said := _keys_said(pieces, keys)):
+                meant = ", ".join([_text(first), *said])
+                change, label = f"Write `{', '.join(said)}`.", f"Write {', '.join(said)}"
         return self.data.finding(
             "comma-cuts-value", path, place, counted, change=change, edits=(Edit(place, meant, label),)
         )
@@ -178,12 +183,13 @@ class CauseExplainer:
 
     # Sets and repetitions in one value
 
-    def _sets_times_reps(self, path: DataPath, node: Mapping, keys: dict[str, Any]) -> Iterator[Finding]:
-        """``reps: 3x5`` has two readings, and is told as that; that sets are missing is not told as well."""
-        if "reps" in keys and "sets" not in keys and "exercise" in keys:
-            said = keys["reps"]
-            values = said.values() if isinstance(said, dict) else [said]
-            if any(isinstance(one, str) and are_sets_and_reps(one) for one in values):
+    def _sets_elsewhere(self, path: DataPath, node: Mapping, keys: dict[str, Any]) -> Iterator[Finding]:
+        """Sets that stand with the repetitions, ``reps: 3x5``, or in the name: that is what is told, and not
+        that they are missing.
+        """
+        if "exercise" in keys and "sets" not in keys:
+            in_reps = any(are_sets_and_reps(one) for one in _words_in(keys.get("reps")))
+            if in_reps or any(told_apart(one)[1] for one in _words_in(keys["exercise"])):
                 keys["sets"] = 1
         return iter(())
 
@@ -245,6 +251,18 @@ class CauseExplainer:
 
     def _misplaced(self, entry: KeyValue, counted: str, change: str) -> Finding:
         return self.data.finding("key-misplaced", (), entry.key.place, counted, change=change)
+
+
+def _keys_said(pieces: list[KeyValue], keys: dict[str, Any]) -> list[str]:
+    """The keys that the pieces behind the first stand for, as they are written; none where one is there."""
+    found = keys_of(", ".join(piece.key.text for piece in pieces[1:]))
+    return [] if found.keys() & keys.keys() else [f"{key}: {value}" for key, value in found.items()]
+
+
+def _words_in(value: object) -> list[str]:
+    """The words of a value, or of its values by week."""
+    several = value.values() if isinstance(value, dict) else [value]
+    return [one for one in several if isinstance(one, str)]
 
 
 def _text(node: object) -> str:

@@ -12,6 +12,7 @@ from ..syntax.rewrites import key_out, one_of
 from ..syntax.scalars import OutOfRangeError, core_value
 from ..syntax.tree import Mapping, Scalar
 from ..wording.words import listed, with_article
+from .doses import told_apart
 from .lookup import name_key
 from .readings import RULE, deload_ways, in_words, ways
 from .slips import effort, nearest, repairs, with_units
@@ -259,10 +260,21 @@ class ValueExplainer:
             return "Start each line below it with a dash.", ()
         if "object" in types:
             name = name_key(violation.part)
+            if single and name == "exercise" and (lines := _as_line(words)):
+                return f"Write {', or '.join(f'`{one}`' for one in lines)}.", lines
             if single and name:
                 return f"Write `{name}: {words}`, with what belongs to it below.", ()
             return "Write it in lines below." if single else "Take the dashes out, or the list apart.", ()
         return "Write a single value.", ()
+
+
+def _as_line(words: str) -> tuple[str, ...]:
+    """A line that is written as on paper, with its keys: one for each way in which it can be read."""
+    lift, several = told_apart(words)
+    return tuple(
+        "{" + ", ".join([f"exercise: {lift}", *(f"{key}: {value}" for key, value in keys.items())]) + "}"
+        for keys in several
+    )
 
 
 def _in_range(place: Place, limits: Schema, number: float) -> Iterator[Edit]:

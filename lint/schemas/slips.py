@@ -101,11 +101,12 @@ def with_units(words: str, readable: Callable[[str], bool]) -> list[str]:
 
 
 def effort(words: str) -> tuple[str, str] | None:
-    """``@8``, ``RPE 8`` and ``2 RIR`` as key and value."""
-    found = re.fullmatch(r"(?i)(?:@ ?|(rpe|rir) ?)?([0-9](?:\.5)?|10)(?: ?(rpe|rir))?", words)
+    """``@8``, ``RPE 7-8`` and ``2 RIR`` as key and value."""
+    number = r"(?:[0-9](?:\.5)?|10)"
+    found = re.fullmatch(rf"(?i)(?:@ ?|(rpe|rir) ?)?({number}(?: ?- ?{number})?)(?: ?(rpe|rir))?", words)
     if found is None or not (found[1] or found[3] or words.startswith("@")):
         return None
-    return (found[1] or found[3] or "rpe").lower(), found[2]
+    return (found[1] or found[3] or "rpe").lower(), found[2].replace(" ", "")
 
 
 LONGEST_SLIP = 60

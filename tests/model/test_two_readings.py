@@ -4,6 +4,8 @@ from __future__ import annotations
 
 import pytest
 
+from spotline.lint.mending.edits import with_edits
+
 HEAD = "programme: Test\nweeks: 4\nsessions:\n  - session: A\n    day: monday\n    exercises:\n"
 
 
@@ -184,7 +186,7 @@ ASKED = [
 
 
 def mended(content, edit):
-    return content[: edit.place.start] + edit.words + content[edit.place.end :]
+    return with_edits(content, [edit])
 
 
 @pytest.mark.parametrize(("written", "excerpt", "meant"), ASKED)
@@ -352,3 +354,75 @@ def test_days_of_a_programme_are_one_finding(asked):
     )
     (found,) = asked(content)
     assert (found.rule, found.edits[0].words) == ("key-unknown", "rotation")
+
+
+# Lines written as on paper: all that was said of the lift in one value
+
+PAPER = [
+    ("one-arm DB row 3x10/side", ["exercise: one-arm DB row, sets: 3x10/side"]),
+    ("leg curl 3x8-10 RIR 2, rest 2 min", ["exercise: leg curl, sets: 3x8-10, rir: 2, rest: 2 min"]),
+    ("side plank 2x30 s each side", ["exercise: side plank, sets: 2x30 s each side"]),
+    ("sled push 4x20 m", ["exercise: sled push, sets: 4, distance: 20 m"]),
+    ("back squat (paused) 5x5 @ 100kg", ["exercise: back squat (paused), sets: 5x5, load: 100kg"]),
+    (
+        "back squat 4x6@75 %",
+        [
+            "exercise: back squat, sets: 4 sets of 6, load: 75 %",
+            "exercise: back squat, sets: 6 sets of 4, load: 75 %",
+        ],
+    ),
+    (
+        "bench press 3x5 RPE 7-8",
+        [
+            "exercise: bench press, sets: 3 sets of 5, rpe: 7-8",
+            "exercise: bench press, sets: 5 sets of 3, rpe: 7-8",
+        ],
+    ),
+]
+
+
+@pytest.mark.parametrize(("words", "meant"), PAPER)
+def test_a_line_as_on_paper_is_told_apart(asked, words, meant):
+    content = text(words)
+    (found,) = asked(content)
+    assert [edit.words for edit in found.edits] == ["{" + one + "}" for one in meant]
+    assert [asked(mended(content, edit)) for edit in found.edits] == [[]] * len(meant)
+
+
+@pytest.mark.parametrize(("words", "meant"), [(words, meant) for words, meant in PAPER if "," not in words])
+@pytest.mark.parametrize("block", [True, False])
+def test_what_stands_in_a_name_is_told_apart(asked, words, meant, block):
+    content = text(f"exercise: {words}  # as she likes it" if block else f"{{exercise: {words}}}")
+    (found,) = asked(content)
+    assert found.rule == "dose-in-name"
+    assert len(found.edits) == len(meant)
+    for edit, keys in zip(found.edits, meant, strict=True):
+        plain = mended(content, edit)
+        assert asked(plain) == []
+        first, *others = keys.split(", ")
+        written = f"{first}  # as she likes it\n        " + "\n        ".join(others) if block else keys
+        assert written in plain
+
+
+def test_a_name_is_let_be_where_not_all_behind_it_can_be_read(asked):
+    for name in (
+        "KB swing 2 x 24 kg",
+        "1 1/4 squat",
+        "back squat 4x6 as she likes it",
+        "plank (2x10 s holds)",
+    ):
+        assert asked(line(f"{name}, sets: 3, reps: 8")) == []
+
+
+def test_sets_in_a_name_beside_sets(asked):
+    (found,) = asked(line("back squat 4x6, sets: 3, reps: 8"))
+    assert (found.rule, found.edits) == ("dose-in-name", ())
+
+
+def test_values_without_their_keys_behind_a_name(asked):
+    content = line("leg curl, 3x12, RIR 2")
+    (found,) = asked(content)
+    assert found.edits[0].words == "leg curl, sets: 3x12, rir: 2"
+    assert asked(mended(content, found.edits[0])) == []
+    (found,) = asked(line("leg curl, slowly, sets: 3, reps: 8"))
+    assert found.edits[0].words == "'leg curl, slowly'"
