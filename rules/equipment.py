@@ -222,12 +222,21 @@ def _is_unloaded(entry: SetGroup, exercise: Exercise) -> bool:
 
 def _what_lacks(taking: dict[tuple[str, ...], dict[str, Exercise]]) -> str:
     """``no barbell or rack for back squat and overhead press; no barbell for curl``; three at most."""
-    lacks = [f"no {_in_words(pieces, 'or')} for {first_of(list(names))}" for pieces, names in taking.items()]
+    lacks = [
+        f"no {listed([_as_thing(piece) for piece in pieces], 'or')} for {first_of(list(names))}"
+        for pieces, names in taking.items()
+    ]
     return "; ".join([*lacks[:3], *(["and more"] if len(lacks) > 3 else [])])
 
 
-def _in_words(pieces: Iterable[str], last: str = "and") -> str:
-    return listed([equipment.in_words(piece) for piece in dict.fromkeys(pieces)], last)
+def _as_thing(piece: str) -> str:
+    """A piece, told from the exercise that may have its name: ``leg press machine``."""
+    words = equipment.in_words(piece)
+    return f"{words} machine" if words != piece and not words.endswith("machine") else words
+
+
+def _in_words(pieces: Iterable[str]) -> str:
+    return listed([equipment.in_words(piece) for piece in dict.fromkeys(pieces)])
 
 
 def _takes(pieces: Iterable[str]) -> str:

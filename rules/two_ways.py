@@ -32,6 +32,7 @@ _PRESSES = ("horizontal push", "vertical push")
     confidence="common practice",
     why="What two people read in two ways is done in two ways.",
     sources=(),
+    asks=True,
 )
 def read_two_ways(entry: SetGroup, limits: Limits) -> Iterator[DraftFinding]:
     """A value that can be read in two ways on this lift.

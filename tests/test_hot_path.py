@@ -120,6 +120,7 @@ def test_a_sound_file_calls_no_module_of_ours_that_only_explains_faults(reviewed
         "lint.findings.edits",
         "lint.model.week_edits",
         "lint.remedies",
+        "lint.solving",
         "lint.syntax.additions",
         "lint.syntax.enclosing",
         "lint.syntax.numbers",

@@ -55,6 +55,7 @@ FLOORS = (
     "project",
     "weighing",
     "mending",
+    "solving",
     "starting",
     "sheets",
     "reporters",

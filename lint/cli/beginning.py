@@ -23,16 +23,18 @@ def set_up(folder: str, given: dict[str, str], today: date) -> int:
     try:
         answers = answered(given, input if sys.stdin.isatty() and not given else None, print)
         files = first_files(folder, answers, today)
-    except (EOFError, KeyboardInterrupt):
+    except (EOFError, KeyboardInterrupt) as end:
         print()
         complain("nothing was written")
+        if isinstance(end, KeyboardInterrupt):
+            raise
         return 2
     try:
         write(folder, files)
     except KeyboardInterrupt:
         print()
-        complain("stopped; call set-up again, and it writes what is not there yet")
-        return 2
+        complain("call set-up again, and it writes what is not there yet")
+        raise
     except NotWrittenError as fault:
         complain(str(fault))
         return 2

@@ -8,6 +8,7 @@ from __future__ import annotations
 import sys
 
 from ..reporters import CHANGES, EXERCISES, REVIEW, RULES, SHEET, TALLY, print_as
+from .refused import RefusedError, no_such
 from .streams import complain
 
 TYPE_CHECKING = False
@@ -42,18 +43,6 @@ def _command(usage: str, about: str, *examples: str) -> Callable[[Run], Run]:
         return run
 
     return add
-
-
-class RefusedError(Exception):
-    """Words of the command line that cannot be followed; says why."""
-
-
-def no_such(kind: str, name: str, known: Iterable[str]) -> RefusedError:
-    """Says that nothing of a kind has a name, and the nearest of those that have one."""
-    from ..wording.words import near_names
-
-    near = near_names(name, known, 1)
-    return RefusedError(f"there is no {kind} {name!r}{f'; did you mean {near[0]}?' if near else ''}")
 
 
 MAY_FOLLOW = ("",)
@@ -157,19 +146,33 @@ def _review(words: list[str]) -> int:
 
 
 @_command(
-    "mend [--spelling] [--show | --ask | --undo] [--] [PATH ...]",
+    "mend [--spelling] [--show | --ask | --undo | --solve [--line N] [--rule NAME] [--keep WORDS]"
+    " [--write N]] [--] [PATH ...]",
     """
     writes what is certain into the files: slips of keys, values, names, units and quotes. The result
     is reviewed before it is written; all else in the file stays as it is. --spelling also writes what
     is valid in its plain spelling: 1:30 as 90 s. --show prints the difference and writes nothing,
-    --ask walks through what leaves a choice, --undo takes the last run back.
+    --ask walks through what leaves a choice, --undo takes the last run back. --solve works out edits
+    of one programme that clear what blocks, or the finding on a line or of a rule, and bring nothing
+    new: fewest and smallest changes first, each reviewed. --keep names lines or sessions that must
+    stay, parted by commas. Nothing is written without --write and the number of a proposal.
     """,
     "mend --show",
+    "mend winter.programme.yaml --solve --line 20",
     "mend --spelling programmes",
     "mend --undo",
 )
 def _mend(words: list[str]) -> int:
-    chosen, paths = _split(words, {"--spelling": (), "--show": (), "--ask": (), "--undo": ()})
+    of_solving = dict.fromkeys(("--line", "--rule", "--keep", "--write"))
+    options = {"--spelling": (), "--show": (), "--ask": (), "--undo": (), "--solve": (), **of_solving}
+    chosen, paths = _split(words, options)
+    if "--solve" in chosen:
+        from .solving import solve
+
+        return solve(chosen, paths)
+    for one in chosen:
+        if one in of_solving:
+            raise RefusedError(f"{one} goes with --solve only")
     apart = [one for one in chosen if one != "--spelling" or "--undo" in chosen]
     if len(apart) > 1:
         raise RefusedError(f"{' and '.join(apart)} exclude one another")

@@ -58,7 +58,8 @@ def _answer(words: list[str]) -> int:
     if not settle():
         complain("there is no output to print to")
         return NOT_DONE
-    from .commands import COMMANDS, RefusedError, no_such, print_version
+    from .commands import COMMANDS, print_version
+    from .refused import RefusedError, no_such
 
     if words[:1] == ["help"] and len(words) > 1:
         words = [words[1], "--help"]

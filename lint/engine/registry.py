@@ -49,6 +49,7 @@ class Rule:
     """A rule as declared; see `rule`."""
 
     __slots__ = (
+        "asks",
         "beyond",
         "check",
         "confidence",
@@ -80,6 +81,7 @@ class Rule:
         off: bool = False,
         follows: tuple[str, ...] = (),
         takes_out: bool = False,
+        asks: bool = False,
     ) -> None:
         self.name = name
         self.family = family
@@ -94,6 +96,7 @@ class Rule:
         self.off = off
         self.follows = follows
         self.takes_out = takes_out
+        self.asks = asks
         self.foreign = False
         self.check = check
         looks_at, *further = _parameter_types(check)
@@ -133,6 +136,7 @@ def rule(
     off: bool = False,
     follows: tuple[str, ...] = (),
     takes_out: bool = False,
+    asks: bool = False,
 ) -> Callable[[Check], Check]:
     """Declares a rule.
 
@@ -142,7 +146,7 @@ def rule(
     rules whose findings may be the cause of this one's: where two such findings speak of the same lines and
     weeks, the more telling one lists the other. With ``takes_out`` the rule judges groups of sets by values
     that cannot be meant: while it runs, what it finds counts nowhere, and no other rule looks at such a
-    group by itself.
+    group by itself. With ``asks`` it asks what was meant, which only the coach knows: it is never solved.
     """
 
     def declare(check: Check) -> Check:
@@ -162,6 +166,7 @@ def rule(
             off,
             follows,
             takes_out,
+            asks,
         )
         return check
 

@@ -4,12 +4,14 @@ from __future__ import annotations
 
 import os
 
-from ..text import files
+from ..text import files as door
 from ..text.safe_writer import NotWrittenError, replace
 from ..wording.words import safe
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
+    from collections.abc import Iterable
+
     from .rounds import MendedFile, Rounds
 
 _MARK = b"\xef\xbb\xbf"
@@ -17,7 +19,12 @@ _MARK = b"\xef\xbb\xbf"
 
 
 def write(rounds: Rounds) -> tuple[list[MendedFile], list[NotWrittenError]]:
-    """Writes every file that was mended: those that are written, and why others are not.
+    """Writes every file that was mended: those that are written, and why others are not."""
+    return write_files(rounds.files.values())
+
+
+def write_files(files: Iterable[MendedFile]) -> tuple[list[MendedFile], list[NotWrittenError]]:
+    """Writes mended files: those that are written, and why others are not.
 
     A file that was changed meanwhile is left as it is. What was written is kept, so that the run can be taken
     back.
@@ -27,7 +34,7 @@ def write(rounds: Rounds) -> tuple[list[MendedFile], list[NotWrittenError]]:
     written: list[MendedFile] = []
     refused: list[NotWrittenError] = []
     kept: dict[str, list[tuple[str, bytes, bytes]]] = {}
-    for one in rounds.files.values():
+    for one in files:
         try:
             before = _bytes_of(one)
             after = _mark_of(before) + one.after.encode()
@@ -52,9 +59,9 @@ def _mark_of(data: bytes) -> bytes:
 def _bytes_of(one: MendedFile) -> bytes:
     """The bytes of a file, if they are still the text that was mended. Raises NotWrittenError."""
     try:
-        data = files.data_of(one.file)
-        same = files.decoded(one.file.name, data) == one.before
-    except files.UnreadableError as fault:
+        data = door.data_of(one.file)
+        same = door.decoded(one.file.name, data) == one.before
+    except door.UnreadableError as fault:
         raise NotWrittenError(one.file.name, "it can no longer be read") from fault
     if not same:
         raise NotWrittenError(one.file.name, "it has changed since it was read")

@@ -67,7 +67,8 @@ def _added(session: Session, exercises: list[Exercise], known: Known) -> Iterato
         places.setdefault(max(before, default=-1), []).append(exercise)
     for number, several in places.items():
         near = next((one for one in items.items[max(number, 0) :: -1] if _is_line(one)), like)
-        lines = [_line(one, near, [other for other in items.items if _is_line(other)]) for one in several]
+        pairs = list(zip(items.items, ranks, strict=True))
+        lines = [_line(one, near, [pair for pair in pairs if _is_line(pair[0])]) for one in several]
         edit = items_added(items, number, lines, "add", near)
         if edit is not None:
             yield edit
@@ -106,8 +107,11 @@ def _rank(exercise: Exercise) -> int:
     return LAST if is_last else SMALL
 
 
-def _line(exercise: Exercise, near: Node, others: list[Node]) -> dict[str, str]:
-    """The keys of a new line with their words, like those of the line ``near`` it and of the others."""
+def _line(exercise: Exercise, near: Node, others: list[tuple[Node, int]]) -> dict[str, str]:
+    """The keys of a new line with their words, like those of the line ``near`` it and of the others.
+
+    ``others`` are the lines of the session, each with its rank.
+    """
     fast, held = exercise.kind in FAST_KINDS, exercise.kind == "isometric"
     keys = {"exercise": exercise.name, "sets": _sets(near)}
     if held:
@@ -119,9 +123,18 @@ def _line(exercise: Exercise, near: Node, others: list[Node]) -> dict[str, str]:
     if exercise.unilateral:
         keys["side"] = "each"
     if not fast and not held:
-        keys.update(_effort([near, *others]))
-    rest = _most_common([words for one in others if (words := _words(one, "rest"))])
+        keys.update(_effort([near, *(one for one, _ in others)]))
+    rest = _rest(_rank(exercise), others)
     return {**keys, **({"rest": rest} if rest else {})}
+
+
+def _rest(rank: int, others: list[tuple[Node, int]]) -> str:
+    """The rest of lines of the same rank; else of lifts as small or as large; else of all; or empty."""
+    small = rank >= SMALL
+    rests = [(words, other) for one, other in others if (words := _words(one, "rest"))]
+    alike = [words for words, other in rests if other == rank]
+    alike = alike or [words for words, other in rests if (other >= SMALL) == small]
+    return _most_common(alike or [words for words, _ in rests])
 
 
 def _most_common(words: list[str]) -> str:

@@ -202,7 +202,7 @@ def _nothing(weeks: Sequence[WeekHoldings]) -> Iterator[str]:
     always = [action for action in every[0] if all(action in one for one in every)] if every else []
     yield ""
     if always:
-        yield from _wrapped(f"No set for {in_joints(always)}.")
+        yield from _wrapped(f"No direct set for {in_joints(always)}.")
     by_names: dict[tuple[str, ...], list[int]] = {}
     for part, untrained in zip(weeks, every, strict=True):
         further = tuple(action for action in untrained if action not in always)

@@ -16,6 +16,7 @@ from .doses import told_apart
 from .lookup import name_key
 from .readings import RULE, deload_ways, in_words, ways
 from .slips import effort, nearest, repairs, with_units
+from .spellings import plain_spelling
 from .violation import last_key
 
 TYPE_CHECKING = False
@@ -58,6 +59,8 @@ class ValueExplainer:
         asked = self._ways(violation.path, at) if isinstance(at.node, Scalar) else []
         if len(asked) > 1:
             yield self._asked(violation, at, asked)
+        elif asked:
+            yield self._meant(violation, at, asked[0])
         elif value is None or violation.keyword in ("minLength", "minProperties") or value == []:
             yield self._empty(violation, at)
         elif violation.keyword == "enum":
@@ -95,6 +98,18 @@ class ValueExplainer:
             in_words(at.words, asked),
             change=f"Write {', or '.join(way.written for way in asked)}.",
             edits=tuple({edit.words: edit for edit in edits}.values()),
+        )
+
+    def _meant(self, violation: Violation, at: NodeAtPath, way: Way) -> Finding:
+        """A value that is not written as it must be, but has one reading only."""
+        edit = self._edit_for(violation.path, at, way)
+        return self.data.finding(
+            "value-unreadable",
+            violation.path,
+            at.place,
+            f"`{at.words}` is not {with_article(violation.title)}.",
+            change=f"Write {way.written}.",
+            edits=() if edit is None else (edit,),
         )
 
     def _edit_for(self, path: DataPath, at: NodeAtPath, way: Way) -> Edit | None:
@@ -166,14 +181,17 @@ class ValueExplainer:
     def _unknown_word(self, violation: Violation, at: NodeAtPath) -> Finding:
         known: list[str] = violation.wants
         meant = nearest(at.words, known) if at.words else None
+        among = _known_among(at.words, known)
         return self.data.finding(
             "value-unknown",
             violation.path,
             at.place,
             f"`{at.words or 'this'}` is not {with_article(violation.title)}.",
             wanted=f"It is one of {listed(known, 'or')}.",
-            change=f"Write `{meant}`." if meant else "Write one of these.",
-            edits=(Edit(at.place, meant, f"Write {meant}"),) if meant else lambda: _each(at.place, known),
+            change=f"Write `{meant or among}`." if meant or among else "Write one of these.",
+            edits=(Edit(at.place, meant, f"Write {meant}"),)
+            if meant
+            else lambda: _each(at.place, [among] if among else known),
         )
 
     def _out_of_range(self, violation: Violation, at: NodeAtPath) -> Finding:
@@ -287,6 +305,13 @@ def _in_range(place: Place, limits: Schema, number: float) -> Iterator[Edit]:
 
 MOST_WORDS = 7
 """Words of a list that are offered one by one, at most."""
+
+
+def _known_among(words: str, known: list[str]) -> str:
+    """The one word among others that is known: ``Tue evening``; empty where there is none, or several."""
+    said = [plain_spelling("weekday", one) or one for one in words.lower().split()]
+    found = [one for one in said if one in known] if len(said) > 1 else []
+    return found[0] if len(found) == 1 else ""
 
 
 def _each(place: Place, words: list[str]) -> Iterator[Edit]:

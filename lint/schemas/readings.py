@@ -50,9 +50,9 @@ def deload_ways(words: str, weeks: int) -> list[Way]:
     """The ways to read ``deload: 4`` in a run of weeks: that week, or every so many weeks."""
     if not re.fullmatch("[1-9][0-9]?", words):
         return []
-    every = ", ".join(str(week) for week in range(int(words), weeks + 1, int(words)))
+    every = ", ".join(str(week) for week in range(int(words), weeks + 1, int(words))) or words
     one = Way(f"week {words}", f"[{words}]")
-    return [one, Way(f"every {words} weeks", f"[{every or words}]" if every != words else f"[{words}]")]
+    return [one, Way(f"every {words} weeks", f"[{every}]")] if every != words else [one]
 
 
 def are_sets_and_reps(words: str) -> bool:

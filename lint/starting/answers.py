@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import re
+
 from ...schema import load
 from ..body.catalogue import LEVELS
 from ..model.sessions import WEEKDAYS
@@ -63,7 +65,9 @@ def _one_of(known: tuple[str, ...]) -> Callable[[str], str]:
 
 def _days(words: str) -> tuple[str, ...]:
     days = []
-    for word in words.replace(",", " ").lower().split():
+    for word in re.split(r"[\s,;+/&]+|\band\b", words.lower()):
+        if not word:
+            continue
         fitting = [day for day in WEEKDAYS if len(word) > 1 and day.startswith(word.removesuffix("s"))]
         if len(fitting) != 1:
             raise ValueError("weekdays, such as: monday thursday")

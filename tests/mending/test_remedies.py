@@ -311,7 +311,7 @@ STYLES = {
         "      - {exercise: back squat, sets: 3, reps: 6-8, rir: 2, rest: 3 min}   # first\n"
         "      - {exercise: stiff-leg deadlift, sets: 3, reps: 8, rir: 2, rest: 2 min}\n"
         "      - {exercise: standing calf raise, sets: 3, reps: 12, rir: 1, rest: 90 s}\n",
-        "      - {exercise: seated leg curl, sets: 3, reps: 10-15, rir: 2, rest: 3 min}\n",
+        "      - {exercise: seated leg curl, sets: 3, reps: 10-15, rir: 2, rest: 90 s}\n",
     ),
     "lines": (
         "      - exercise: back squat\n        sets: 2\n        reps: 6-8\n        rpe: 8\n"

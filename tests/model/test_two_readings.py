@@ -426,3 +426,25 @@ def test_values_without_their_keys_behind_a_name(asked):
     assert asked(mended(content, found.edits[0])) == []
     (found,) = asked(line("leg curl, slowly, sets: 3, reps: 8"))
     assert found.edits[0].words == "'leg curl, slowly'"
+
+
+@pytest.mark.parametrize(
+    ("weeks", "words", "edits"), [(6, "4", ["[4]"]), (8, "4", ["[4]", "[4, 8]"]), (5, "3", ["[3]"])]
+)
+def test_weeks_of_a_deload_are_asked_about_only_where_it_makes_a_difference(asked, weeks, words, edits):
+    content = line("back squat, sets: 3, reps: 8, rir: 2").replace(
+        "weeks: 4", f"weeks: {weeks}\ndeload: {words}"
+    )
+    (found,) = asked(content)
+    assert [edit.words for edit in found.edits] == edits
+    assert asked(mended(content, found.edits[-1])) == []
+
+
+def test_one_known_word_among_others_is_offered(asked):
+    for said, meant in (("Tue evening", "tuesday"), ("late on fridays", "friday")):
+        content = line("back squat, sets: 3, reps: 8, rir: 2").replace("day: monday", f"day: {said}")
+        (found,) = asked(content)
+        assert [edit.words for edit in found.edits] == [meant]
+        assert found.change == f"Write `{meant}`."
+    (found,) = asked(line("back squat, sets: 3").replace("day: monday", "day: sunday or monday"))
+    assert len(found.edits) == 7

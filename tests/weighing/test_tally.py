@@ -119,7 +119,7 @@ def test_text_shows_them_side_by_side(tallied: Callable[..., Tallies]) -> None:
     assert any(line.startswith("biceps") and "3 (3) under" in line for line in lines)
     whole = "\n".join(text(tallied()))
     assert "\x1b" not in whole
-    assert "No set for " in whole
+    assert "No direct set for " in whole
     assert "nothing at the hip" in whole.replace("\n", " ")
 
 

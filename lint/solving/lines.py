@@ -1,0 +1,221 @@
+"""What of a programme can be edited: its lines and sessions as they stand in the text, and what must stay."""
+
+from __future__ import annotations
+
+from itertools import pairwise
+
+from ..body.catalogue import COMPOUND
+from ..body.names import fold
+from ..body.restrictions import read
+from ..counting.suggestions import Suits
+from ..syntax.enclosing import way_to
+from ..syntax.tree import Mapping, Sequence
+from ..text.places import line_end_of, line_stop
+
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from collections.abc import Iterable
+
+    from ..body.catalogue import Exercise
+    from ..counting.header import ProgrammeHeader
+    from ..counting.ledger import Ledger
+    from ..counting.set_group import SetGroup
+    from ..model.sessions import Prescription, Session
+    from ..syntax.enclosing import WayStep
+    from ..text.places import Text
+
+JUNIOR, SENIOR = 18, 65
+"""Years of age below which, and from which, more work is offered with a word of caution only."""
+
+
+class Line:
+    """A line of a session that can be edited, from ``start`` to ``end`` of the text.
+
+    ``entries`` are its groups of sets over the weeks, those of one place of sets once; ``is_main`` says that
+    the coach builds on it, ``noted`` that they wrote a note or a remark on it.
+    """
+
+    __slots__ = ("end", "entries", "is_main", "line", "node", "noted", "session", "start")
+
+    def __init__(self, line: Prescription, session: Session, node: Mapping) -> None:
+        self.line = line
+        self.session = session
+        self.node = node
+        self.start = node.start
+        self.end = node.end
+        self.entries: list[SetGroup] = []
+        self.is_main = False
+        content = node.source.content
+        self.noted = bool(line.note) or " #" in content[node.start : line_stop(content, node.end)]
+
+    @property
+    def exercise(self) -> Exercise | None:
+        """The exercise that it names first."""
+        return self.entries[0].exercise
+
+    @property
+    def name(self) -> str:
+        """The exercise as it is written."""
+        return self.entries[0].name
+
+    @property
+    def sets(self) -> float:
+        """The most sets that it holds in any week."""
+        return max(one.sets.high for one in self.entries)
+
+    @property
+    def is_plain(self) -> bool:
+        """Whether it stands by itself in its session: in no superset, circuit or complex, and by no clock."""
+        return self.line.paired is None and not self.line.on_clock and not self.line.kind
+
+
+class WrittenSession:
+    """A session as it stands in the text, from ``start`` to ``end``."""
+
+    __slots__ = ("days", "end", "lines", "session", "start")
+
+    def __init__(self, session: Session, node: Mapping) -> None:
+        self.session = session
+        self.start = node.start
+        self.end = node.end
+        self.lines: list[Line] = []
+        self.days: set[int] = set()
+
+
+class Plan:
+    """A programme as it can be edited: its ``sessions`` and ``lines`` in the order of the file.
+
+    ``kept`` are the words for what must stay as it is; ``apart`` the names of lines that are not edited since
+    their words are used elsewhere, too.
+    """
+
+    __slots__ = ("_spared", "_suits", "apart", "kept", "ledgers", "line_end", "lines", "sessions", "text")
+
+    def __init__(self, text: Text, ledgers: list[Ledger], keep: Iterable[str] = ()) -> None:
+        self.text = text
+        self.ledgers = ledgers
+        self.line_end = line_end_of(text.content)
+        self.kept = [fold(one) for one in keep]
+        self.sessions: list[WrittenSession] = []
+        self.lines: list[Line] = []
+        self.apart: list[str] = []
+        self._suits = [Suits(ledger.header) for ledger in ledgers]
+        # What is agreed may stay as it is: more of it is for the clinician to say.
+        self._spared = [
+            read(one.subject.words, ledger.header.known)
+            for ledger in ledgers
+            for one in ledger.header.spared()
+        ]
+        self._take()
+
+    def _take(self) -> None:
+        held: dict[int, WrittenSession] = {}
+        found: dict[int, Line] = {}
+        for ledger in self.ledgers:
+            for visit, entry in ledger.entries():
+                line = entry.prescription
+                steps = way_to(line.place)
+                at = _holder(steps, "session")
+                item = _holder(steps, "exercise")
+                if at is None or item is None:
+                    if entry.name not in self.apart:
+                        self.apart.append(entry.name)
+                    continue
+                session = held.setdefault(at.start, WrittenSession(visit.session, at))
+                session.days.add(visit.day)
+                one = found.get(item.start)
+                if one is None:
+                    one = found[item.start] = Line(line, visit.session, item)
+                    session.lines.append(one)
+                if all(_written(entry) != _written(known) for known in one.entries):
+                    one.entries.append(entry)
+        self.sessions = sorted(held.values(), key=lambda one: one.start)
+        for session in self.sessions:
+            session.lines.sort(key=lambda one: one.start)
+            for number, one in enumerate(session.lines):
+                one.is_main = self._is_main(one, number)
+        self.lines = [one for session in self.sessions for one in session.lines]
+
+    def _is_main(self, line: Line, number: int) -> bool:
+        """The first large lift of a session, a priority, or a lift with a best on file."""
+        exercise = line.exercise
+        named = {fold(one.words) for ledger in self.ledgers for one in ledger.header.priority}
+        first = number == 0 and exercise is not None and exercise.pattern in COMPOUND
+        return first or bool(line.entries[0].best) or fold(line.name) in named
+
+    @property
+    def header(self) -> ProgrammeHeader:
+        """What the programme says outside its sessions."""
+        return self.ledgers[0].header
+
+    def is_kept(self, *names: str) -> bool:
+        """Whether the coach wants to keep what goes by one of some names."""
+        return any(word in fold(name) for word in self.kept for name in names)
+
+    def may_touch(self, line: Line) -> bool:
+        """Whether a line may be edited at all."""
+        content = self.text.content[line.start : line.end]
+        own = not any(f"{mark}{one}" in content for mark in " [{" for one in "&*")
+        return own and not self.is_kept(line.name, line.session.name)
+
+    def obstacle(self, exercise: Exercise | None) -> str:
+        """What speaks against more work with an exercise, for anybody on the programme; empty if nothing."""
+        if self.in_rehabilitation:
+            return "is more work in rehabilitation: that is for the clinician to say"
+        if exercise is None:
+            return "is not known"
+        if any(one.forbids(exercise) for one in self._spared):
+            return "loads what is spared"
+        return next((words for one in self._suits if (words := one.obstacle(exercise))), "")
+
+    @property
+    def in_rehabilitation(self) -> bool:
+        """Whether the programme states a stage of rehabilitation."""
+        return any(ledger.header.rehabilitation is not None for ledger in self.ledgers)
+
+    @property
+    def caution(self) -> str:
+        """What has to be said beside more work for a junior or an older athlete on it; empty for others."""
+        ages = [
+            one.athlete.age for one in self.ledgers if one.athlete is not None and one.athlete.age is not None
+        ]
+        if any(age < JUNIOR for age in ages):
+            return "More work for a junior: agree it with whoever supervises them; technique comes first."
+        if any(age >= SENIOR for age in ages):
+            return "More work for an older athlete: raise it gently; ask their clinician where in doubt."
+        return ""
+
+    def line_at(self, offset: int) -> Line | None:
+        """The line that holds an offset."""
+        return next((one for one in self.lines if one.start <= offset < one.end), None)
+
+    def lines_at(self, offset: int) -> list[Line]:
+        """The line that holds an offset; all lines of a session where only that holds it."""
+        line = self.line_at(offset)
+        if line is not None:
+            return [line]
+        session = self.session_at(offset)
+        return session.lines if session is not None else []
+
+    def session_at(self, offset: int) -> WrittenSession | None:
+        """The session that holds an offset."""
+        return next((one for one in self.sessions if one.start <= offset < one.end), None)
+
+
+def _written(entry: SetGroup) -> list[tuple[str, int, int]]:
+    """Where the values of a group of sets are written."""
+    return [place.key for place in entry.work.places.values()]
+
+
+def _holder(steps: list[WayStep], key: str) -> Mapping | None:
+    """The innermost group of keys on a way whose key is of a kind; None where it is used by an alias."""
+    found = None
+    for step in steps:
+        group = step.group
+        if isinstance(group, Mapping) and key in group.entries and group.defined is None:
+            found = group
+    in_session = any(
+        step.key in ("sessions", "exercises") and isinstance(below.group, Sequence)
+        for step, below in pairwise(steps)
+    )
+    return found if in_session else None

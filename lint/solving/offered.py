@@ -1,0 +1,181 @@
+"""Steps that a finding offers itself, but no facts, no intent and no heavier load; other days."""
+
+from __future__ import annotations
+
+import re
+
+from ..counting.suggestions import substitutes
+from ..model.naming import day_name
+from ..remedies.days import moved
+from ..syntax.enclosing import way_to
+from ..syntax.numbers import NUMBER
+from .amounts import price
+from .exercises import added, exchanged
+from .judge import with_spans
+from .steps import PRICE, EditStep, spans_of
+
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from collections.abc import Iterator
+
+    from ..counting.week import Week
+    from ..findings.finding import Edit
+    from .judge import Seen, Spans
+    from .lines import Line, Plan, WrittenSession
+
+VALUES = ("reps", "rir", "rpe", "rest", "rest after", "tempo", "hold", "load", "sets", "side")
+"""Keys of a line whose values may be written anew: none holds a fact of the athlete, a date or a ban."""
+
+MOST_SUBSTITUTES = 4
+"""Exercises that are tried in place of one that does not suit, beside the one that is offered."""
+
+HEAVY_GOALS = ("strength", "power")
+"""Goals that keep the load and give up repetitions; the others keep their repetitions."""
+
+OUT_OF_ZONE = 6
+"""What a value costs more that leaves the zone of the goal (common practice, no source)."""
+
+HARDER_DOWN, HARDER_UP = ("rir", "rest"), ("reps", "rpe", "hold", "sets")
+"""Keys whose lower, or higher, numbers mean more or harder work."""
+
+
+def offered(plan: Plan, seen: Seen) -> Iterator[EditStep]:
+    """What a finding offers: lines added, exercises swapped, values, other days, another order."""
+    for edit in seen.finding.edits:
+        if any(part.place.text is not plan.text for part in edit.parts):
+            continue
+        spans = spans_of(edit, plan.line_end)
+        new = [(part, name) for part in edit.parts for name in _new_lines(part)]
+        if new:
+            for part, name in new:
+                yield from _adding(plan, part, name)
+        elif _is_permuted(plan, spans):
+            yield from _ordering(plan, spans, edit)
+        else:
+            yield from _writing(plan, seen, edit, spans)
+
+
+def _new_lines(part: Edit) -> list[str]:
+    """The exercises of the lines that a part of an edit adds."""
+    return re.findall(r"\bexercise: ([^,}\r\n]+)", part.words) if part.place.start == part.place.end else []
+
+
+def _adding(plan: Plan, edit: Edit, name: str) -> Iterator[EditStep]:
+    exercise = plan.header.known.exercise(name)
+    held = next((one for one in reversed(plan.sessions) if one.start <= edit.place.start), None)
+    if exercise is not None and held is not None:
+        yield from added(plan, held, exercise)
+
+
+def _is_permuted(plan: Plan, spans: Spans) -> bool:
+    """Whether an edit only puts lines in another order."""
+    content = plan.text.content
+    if len(spans) < 2 or not any("\n" in words or words.startswith("{") for _, _, words in spans):
+        return False
+    before, after = content.splitlines(), with_spans(content, spans).splitlines()
+    return before != after and sorted(before) == sorted(after)
+
+
+def _ordering(plan: Plan, spans: Spans, edit: Edit) -> Iterator[EditStep]:
+    lines = [
+        line for start, end, _ in spans for line in plan.lines if start <= line.start < max(end, start + 1)
+    ]
+    if all(plan.may_touch(line) for line in lines):
+        yield EditStep("order", spans, edit.label, [line.start for line in lines], (PRICE["order"], 0, 0))
+
+
+def _writing(plan: Plan, seen: Seen, edit: Edit, spans: Spans) -> Iterator[EditStep]:
+    """Values of one or more lines; a swap is made anew, with all that belongs to the exercise."""
+    keys: list[str] = []
+    touched: list[Line] = []
+    harder = False
+    for part in edit.parts:
+        line = plan.line_at(part.place.start) or plan.line_at(part.place.start - 1)
+        key, is_new = _key_of(part)
+        if line is None or not plan.may_touch(line) or (not part.words and key not in ("rir", "rpe")):
+            return
+        if key == "load" and not _is_lighter(part):
+            return
+        harder = harder or (not is_new and _is_harder(key, part))
+        keys.append(key)
+        touched.append(line)
+    if keys == ["exercise"]:
+        yield from _swapping(plan, touched[0], edit.words)
+        return
+    if "exercise" in keys or not set(keys) <= set(VALUES) or (seen.unit == "sets" and "sets" in keys):
+        return  # sets that a limit asks for are counted out, not taken from one suggestion
+    if harder and any(plan.obstacle(line.exercise) for line in touched):
+        return
+    cost = sum(price("value", line) for line in {line.start: line for line in touched}.values())
+    cost += OUT_OF_ZONE * (_leaves_the_zone(plan, keys))
+    touches = {line.start for line in touched}
+    label = f"{touched[0].name} ({touched[0].session.name}): {edit.label}"
+    yield EditStep("value", spans, label, touches, (cost, 0, 0), adds_work=harder)
+
+
+def _swapping(plan: Plan, line: Line, name: str) -> Iterator[EditStep]:
+    """The exercise that is offered in place of another, and others that do the same."""
+    old, known = line.exercise, plan.header.known
+    further = substitutes(plan.header, old, MOST_SUBSTITUTES) if old is not None else []
+    for number, one in enumerate(dict.fromkeys([name, *further])):
+        exercise = known.exercise(one)
+        if exercise is not None:
+            yield from exchanged(plan, line, exercise, number, any_size=True)
+
+
+def _leaves_the_zone(plan: Plan, keys: list[str]) -> bool:
+    """Whether repetitions are given up where the goal is trained by them, or load where it is by that."""
+    return keys == (["load"] if plan.header.goal in HEAVY_GOALS else ["reps"])
+
+
+def _key_of(part: Edit) -> tuple[str, bool]:
+    """The key of a line that a part of an edit writes, "" if none; and whether it is new there."""
+    is_new = part.place.start == part.place.end
+    new = re.match(r"[\s,]*([a-z ]+): ", part.words) if is_new else None
+    if new:
+        return new[1], True
+    keys = [str(step.key) for step in way_to(part.place) if step.key in (*VALUES, "exercise")]
+    return (keys[-1] if keys else ""), False
+
+
+def _numbers(words: str) -> tuple[list[float], str]:
+    """The numbers of some words, and the words without them."""
+    return [float(one) for one in NUMBER.findall(words)], " ".join(NUMBER.sub("", words).split())
+
+
+def _is_lighter(part: Edit) -> bool:
+    """Whether a load is written that is surely lighter: in the same words, with no larger number."""
+    (was, words), (now, others) = _numbers(part.place.excerpt), _numbers(part.words)
+    same = words.replace(" ", "") == others.replace(" ", "")
+    return bool(now) and same and max(now) < max(was, default=0) and min(now) <= min(was, default=0)
+
+
+def _is_harder(key: str, part: Edit) -> bool:
+    (was, _), (now, _) = _numbers(part.place.excerpt), _numbers(part.words)
+    if not was or not now:
+        return True
+    return min(now) < min(was) if key in HARDER_DOWN else max(now) > max(was) if key in HARDER_UP else False
+
+
+def other_days(plan: Plan, held: WrittenSession) -> Iterator[EditStep]:
+    """The session on another day, one that is free and on which everybody trains."""
+    starts = plan.header.starts
+    taken = {day for one in plan.sessions for day in one.days}
+    taken |= {day for ledger in plan.ledgers for week in ledger.weeks for day in _days_busy(week)}
+    if len(held.days) != 1 or 0 in held.days or plan.is_kept(held.session.name):
+        return
+    day = next(iter(held.days))
+    listed = [one.athlete.days for one in plan.ledgers if one.athlete and isinstance(one.athlete.days, tuple)]
+    for number in sorted(set(range(1, 8)) - taken, key=lambda one: (abs(one - day), one)):
+        name = day_name(starts, number)
+        if any(name.lower() not in days for days in listed):
+            continue
+        for edit in moved(held.session, day_name(starts, day), name):
+            label = f"{held.session.name} moved to {name}"
+            spans = spans_of(edit, plan.line_end)
+            yield EditStep("move", spans, label, [held.start], (PRICE["move"] + abs(number - day), 0, 0))
+
+
+def _days_busy(week: Week) -> list[int]:
+    """The days on which something else than training stands in the diary."""
+    return [day for activity in week.block.activities for day in activity.days]

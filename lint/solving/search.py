@@ -1,0 +1,184 @@
+"""The search: sets of steps, the cheapest first, each judged by the review, until some do.
+
+What is left or brought by an edit says which steps may come next. So only edits that touch what a finding
+speaks of are tried, and the first that is sound is the cheapest of its kinds. Ties go by the file's order.
+"""
+
+from __future__ import annotations
+
+from heapq import heappop, heappush
+
+from .candidates import Candidates
+from .steps import together
+
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from collections.abc import Iterable
+
+    from .judge import Judge, Mark, Seen, Spans, Verdict
+    from .lines import Plan
+    from .steps import Cost, EditStep
+
+    State = tuple[EditStep, ...]
+
+MOST_REVIEWS = 45
+"""Reviews after which the search ends with the best that it has found."""
+
+MOST_AFTER = 10
+"""Reviews that are spent on further proposals once there is one."""
+
+MOST_STATES = 20_000
+"""Sets of steps that are looked at, reviewed or not."""
+
+MOST_STEPS = 4
+"""Steps that a proposal has at most: more are another programme."""
+
+MOST_PROPOSALS = 3
+
+DEARER, DEARER_BY = 2, 40
+"""How many times as much as the cheapest, and how much more, a further proposal costs at most."""
+
+MOST_CAUSES = 2
+"""Findings brought by an edit that further steps may set right; one that brings more is given up."""
+
+
+class SoundEdit:
+    """Steps that are sound together: their ``spans``, ``cost`` and the ``verdict`` on the edited text."""
+
+    __slots__ = ("cost", "spans", "steps", "verdict")
+
+    def __init__(self, steps: State, spans: Spans, cost: Cost, verdict: Verdict) -> None:
+        self.steps = steps
+        self.spans = spans
+        self.cost = cost
+        self.verdict = verdict
+
+    @property
+    def kinds(self) -> frozenset[str]:
+        """The kinds of its steps."""
+        return frozenset(step.kind for step in self.steps)
+
+
+class Attempt:
+    """Steps that clear what is aimed at, and what they bring."""
+
+    __slots__ = ("brought", "steps")
+
+    def __init__(self, steps: State, brought: list[Seen]) -> None:
+        self.steps = steps
+        self.brought = brought
+
+
+class Search:
+    """Looks for proposals that clear ``aims``, marks of ``before``, the verdict on the text of ``plan``.
+
+    ``ended`` says whether all was tried; ``near`` are the attempts that bring something.
+    """
+
+    def __init__(self, plan: Plan, judge: Judge, before: Verdict, aims: list[Mark]) -> None:
+        self.plan = plan
+        self.judge = judge
+        self.before = before
+        self.aims = aims
+        self.near: list[Attempt] = []
+        self.found: list[SoundEdit] = []
+        self.ended = True
+        self._pools: dict[tuple[object, ...], Candidates] = {}
+        self._heap: list[tuple[Cost, tuple[object, ...], int, State]] = []
+        self._met: set[frozenset[tuple[object, ...]]] = set()
+        self._number = 0
+
+    def run(self, most: int = MOST_PROPOSALS, reviews: int = MOST_REVIEWS) -> list[SoundEdit]:
+        """The proposals, the cheapest first, each of other kinds than those before.
+
+        ``most`` is how many are looked for, ``reviews`` how many reviews may be spent until there is one.
+        """
+        content = self.plan.text.content
+        start = self.judge.reviews
+        targets = self.before.left(self.aims)
+        pools = [self._pool(one, own=True) for one in targets]
+        self._push((), pools)
+        before = {one.words for one in targets}
+        looked = 0
+        stop = reviews
+        while self._heap and len(self.found) < most:
+            cost, _, _, steps = heappop(self._heap)
+            looked += 1
+            if self.judge.reviews - start >= stop or looked > MOST_STATES:
+                self.ended = False
+                break
+            if self.found and cost[0] > DEARER * self.found[0].cost[0] + DEARER_BY:
+                break
+            spans = together(steps)
+            if spans is None:
+                continue
+            if not all(pool.enough(steps) for pool in pools) or self._is_like_found(steps):
+                self._push(steps, pools)
+                continue
+            verdict = self.judge.look(content, spans)
+            if not verdict.judged:
+                continue
+            left, brought = verdict.left(self.aims), verdict.brought(self.before)
+            brought = [one for one in brought if one not in left]
+            if not left and not brought:
+                if self.found and not self._is_needed(steps):
+                    continue
+                self.found.append(SoundEdit(steps, spans, cost, verdict))
+                stop = min(stop, self.judge.reviews - start + MOST_AFTER)
+                continue
+            if not left:
+                self.near.append(Attempt(steps, brought))
+            elif all(one.words in before for one in left) and not brought:
+                continue  # it does nothing to what is aimed at
+            if len(brought) <= MOST_CAUSES:
+                further = [] if self.found else [self._pool(one, own=False) for one in brought]
+                self._push(steps, [*(pools if left else []), *further])
+        return self.found
+
+    def _is_needed(self, steps: State) -> bool:
+        """Whether each of some steps is needed: fewer may not have been tried, as they are like others."""
+        for one in steps if len(steps) > 1 else ():
+            fewer = tuple(other for other in steps if other is not one)
+            spans = together(fewer)
+            verdict = self.judge.look(self.plan.text.content, spans or ())
+            if verdict.judged and not verdict.left(self.aims) and not verdict.brought(self.before):
+                return False
+        return True
+
+    def _is_like_found(self, steps: State) -> bool:
+        """Whether each kind of these steps, or a proposal with some of them alone, is there already."""
+        known = frozenset[str]().union(*(one.kinds for one in self.found))
+        if self.found and {step.kind for step in steps} <= known:
+            return True
+        return any(set(one.steps) <= set(steps) for one in self.found)
+
+    def _pool(self, seen: Seen, *, own: bool) -> Candidates:
+        """The steps for a finding; those for the same thing are worked out once."""
+        levers = tuple((one.offset, one.share) for one in seen.levers)
+        key = (seen.rule, seen.group, seen.over, seen.unit, own, levers)
+        if key not in self._pools:
+            self._pools[key] = Candidates(self.plan, seen, own=own)
+        return self._pools[key]
+
+    def _push(self, steps: State, pools: Iterable[Candidates]) -> None:
+        """Puts a set of steps with each one more on the heap."""
+        if len(steps) >= MOST_STEPS:
+            return
+        touched = frozenset[int]().union(*(step.touches for step in steps))
+        for pool in pools:
+            for step in pool.steps:
+                if step.touches & touched:
+                    continue
+                several = tuple(sorted((*steps, step), key=lambda one: one.key))
+                met = frozenset(one.key for one in several)
+                if met in self._met:
+                    continue
+                self._met.add(met)
+                cost = _total(several)
+                self._number += 1
+                heappush(self._heap, (cost, tuple(one.key for one in several), self._number, several))
+
+
+def _total(steps: State) -> Cost:
+    first, second, third = (sum(step.cost[at] for step in steps) for at in range(3))
+    return first, second, third

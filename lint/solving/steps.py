@@ -1,0 +1,104 @@
+"""Steps: single edits as a coach counts them, each with what it writes, what it costs and what it touches.
+
+Costs are whole numbers. They order edits as coaches do (common practice, no source): a number before a swap,
+a swap before a new line, a new line before another day, another day before a line that is taken out.
+"""
+
+from __future__ import annotations
+
+import re
+from itertools import pairwise
+
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from collections.abc import Iterable
+
+    from ..body.catalogue import Exercise
+    from ..findings.finding import Edit
+    from .judge import Spans
+
+    Cost = tuple[int, int, int]
+    """The price of the kinds of edit, half sets of other muscles that change, how rare the exercises are."""
+
+KINDS = ("sets", "value", "order", "pair", "swap", "add", "move", "drop")
+"""The kinds of step, the cheapest first."""
+
+PRICE = {"sets": 20, "value": 20, "order": 24, "pair": 36, "swap": 40, "add": 60, "move": 80, "drop": 100}
+"""What a step costs by its kind."""
+
+A_SET = 4
+"""What each set costs that is added or taken off."""
+
+FAR = 2
+"""Sets by which a line may change before each further one costs ``A_FAR_SET`` more: two lines by two sets
+rather than one by four."""
+
+A_FAR_SET = 12
+
+MAIN, NOTED = 3, 2
+"""How many times as much a step costs on a main lift, and on a line with a note of the coach's own."""
+
+NEW_EQUIPMENT, FOREIGN = 6, 15
+"""What a new line costs more where its session has no such implement, or nothing that trains the same."""
+
+
+class EditStep:
+    """One edit of the text before, as spans of offsets and words.
+
+    ``touches`` are the offsets of the lines and sessions that it changes: of two steps that touch the same
+    one only one is taken. ``label`` says it in a coach's words. ``by`` is the change of sets of the line at
+    ``line``; ``adds_work`` whether the athlete has more or harder work by it. ``exercise`` is the new one,
+    ``said`` what else is written for it.
+    """
+
+    __slots__ = ("adds_work", "by", "cost", "exercise", "kind", "label", "line", "said", "spans", "touches")
+
+    def __init__(
+        self,
+        kind: str,
+        spans: Spans,
+        label: str,
+        touches: Iterable[int],
+        cost: Cost,
+        *,
+        line: int = -1,
+        by: float = 0,
+        adds_work: bool = False,
+        said: str = "",
+        exercise: Exercise | None = None,
+    ) -> None:
+        self.kind = kind
+        self.spans = spans
+        self.label = label
+        self.touches = frozenset(touches)
+        self.cost = cost
+        self.line = line
+        self.by = by
+        self.adds_work = adds_work
+        self.said = said
+        self.exercise = exercise
+
+    @property
+    def key(self) -> tuple[int, int, Spans]:
+        """Its place in the order of the file, by which ties are broken."""
+        return (self.spans[0][0], KINDS.index(self.kind), self.spans)
+
+
+def spans_of(edit: Edit, line_end: str) -> Spans:
+    """The spans of an edit, in order. New lines end as those of the text do."""
+    parts = sorted((part.place.start, part.place.end, part.words) for part in edit.parts)
+    return tuple((start, end, re.sub("\r\n|\r|\n", lambda _: line_end, words)) for start, end, words in parts)
+
+
+def are_apart(spans: Spans) -> bool:
+    """Whether spans, in order, leave each other alone."""
+    return all(
+        one[1] < other[0] or (one[1] == other[0] and one[0] < one[1] and other[0] < other[1])
+        for one, other in pairwise(spans)
+    )
+
+
+def together(steps: Iterable[EditStep]) -> Spans | None:
+    """The spans of several steps; None where they are in each other's way."""
+    spans = tuple(sorted(span for step in steps for span in step.spans))
+    return spans if are_apart(spans) else None
