@@ -316,11 +316,7 @@ def _sheet(words: list[str]) -> int:
     )
 
 
-@_command(
-    "guide [--] [TOPIC ...]",
-    "shows what to write for what one has on paper, what each key means, and examples; lists its topics.",
-    "guide weeks",
-)
+@_command("guide [--] [TOPIC ...]", "shows what to write for what one has on paper, by topic.", "guide weeks")
 def _guide(words: list[str]) -> int:
     from ..guide.show import report
 
