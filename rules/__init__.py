@@ -38,6 +38,7 @@ MODULES = (
     "spacing",
     "before_events",
     "spine_days",
+    "own_demands",
     "training_days",
     "exercise_order",
     "weekly_steps",

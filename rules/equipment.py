@@ -223,16 +223,10 @@ def _is_unloaded(entry: SetGroup, exercise: Exercise) -> bool:
 def _what_lacks(taking: dict[tuple[str, ...], dict[str, Exercise]]) -> str:
     """``no barbell or rack for back squat and overhead press; no barbell for curl``; three at most."""
     lacks = [
-        f"no {listed([_as_thing(piece) for piece in pieces], 'or')} for {first_of(list(names))}"
+        f"no {listed([*map(equipment.as_thing, pieces)], 'or')} for {first_of(list(names))}"
         for pieces, names in taking.items()
     ]
     return "; ".join([*lacks[:3], *(["and more"] if len(lacks) > 3 else [])])
-
-
-def _as_thing(piece: str) -> str:
-    """A piece, told from the exercise that may have its name: ``leg press machine``."""
-    words = equipment.in_words(piece)
-    return f"{words} machine" if words != piece and not words.endswith("machine") else words
 
 
 def _in_words(pieces: Iterable[str]) -> str:

@@ -13,7 +13,7 @@ from ..lint.model.naming import line_name
 from ..lint.model.quantities import Range
 from ..lint.wording.words import counted_noun, plain, says, sets_of
 from .offers import fewer_or_lighter, lighter_or_kilograms
-from .shared import bests_on_file, notes_on, of_one_lift
+from .shared import bests_on_file, in_test, notes_on, of_one_lift
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -235,12 +235,8 @@ def _beyond_best(entry: SetGroup) -> tuple[float, float] | None:
     if not over:
         return None
     asked, percent = max(over, key=lambda one: (one[1], one[0]))
-    attempt = asked <= 1 and _is_test(entry)
+    attempt = asked <= 1 and in_test(entry)
     return None if attempt else (asked, percent)
-
-
-def _is_test(entry: SetGroup) -> bool:
-    return (entry.prescription.session.block.phase or entry.programme.phase) == "test"
 
 
 def _more_than_the_best(entry: SetGroup, asked: float, percent: float, limits: Limits) -> DraftFinding | None:

@@ -295,7 +295,7 @@ def _active_days(week: Week, region: str, limits: Limits) -> set[int]:
     return {
         day
         for activity in week.block.activities
-        for day in activity.days
+        for day in activity.days_in(week.in_block)
         if any(
             load in loads and muscles.intersection(catalogue.area(term.words) or ())
             for term, load in activity.loads

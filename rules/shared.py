@@ -130,6 +130,12 @@ def named_at(entry: SetGroup) -> Place:
     return entry.work.places["exercise"]
 
 
+def in_test(entry: SetGroup) -> bool:
+    """Whether it measures what training has brought: the line says that it tests, or its phase does."""
+    line = entry.prescription
+    return bool(line.test) or (line.session.block.phase or entry.programme.phase) == "test"
+
+
 def also(entries: Iterable[SetGroup], words: str) -> Iterator[Related]:
     """Further lines of the same kind, as related places."""
     return (Related(named_at(entry), f"{line_name(entry.prescription)}: {words}") for entry in entries)

@@ -261,7 +261,7 @@ class _Day:
         visits = {
             part.visit for work in self.hard.values() for part in (work.sets.parts if work.sets else ())
         }
-        known = [visit.session.hours.get(visit.day) for visit in visits]
+        known = [visit.hour for visit in visits]
         if any(work.activity for work in self.hard.values()):
             return []
         return [hour for hour in known if hour is not None] if None not in known else []

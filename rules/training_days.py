@@ -271,7 +271,7 @@ def rest_day_missing(week: Week, limits: Limits) -> Iterator[DraftFinding]:
         day
         for activity in week.block.activities
         if activity.effort is not None and activity.effort.middle > easy
-        for day in activity.days
+        for day in activity.days_in(week.in_block)
         if day not in lifting
     }
     free = DAYS_A_WEEK - len(lifting) - len(other)

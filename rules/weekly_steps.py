@@ -12,6 +12,7 @@ from ..lint.findings.finding import Amount, Related, found
 from ..lint.model.naming import line_name
 from ..lint.model.quantities import load as read_load
 from ..lint.wording.words import plain, says
+from .shared import in_test
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -241,7 +242,7 @@ def _large_steps(weeks: tuple[Week, ...], limits: Limits) -> list[tuple[Step, Se
             for entry in entries:
                 variant = known[entry] if entry in known else _variant(entry)
                 is_new = known and entry not in known and name not in slips
-                if is_new and entry.measured and not _is_test(week, entry):
+                if is_new and entry.measured and not _is_test(entry):
                     alike = [one for one, other in so_far.items() if other == variant]
                     step = step_between(entry, alike, limits)
                     if step and not _follows_its_line(entry, alike, limits):
@@ -283,9 +284,8 @@ def _line(entry: SetGroup) -> tuple[str, str]:
     return entry.prescription.session.name, entry.name.casefold()
 
 
-def _is_test(week: Week, entry: SetGroup) -> bool:
-    """Whether it is a single in a week of tests, which measures what the weeks before have brought."""
-    return week.phase == "test" and _reps(entry.work) == 1
+def _is_test(entry: SetGroup) -> bool:
+    return in_test(entry) and (entry.prescription.test != "" or _reps(entry.work) == 1)
 
 
 def _too_large(step: Step, entry: SetGroup, week: int, back: str) -> DraftFinding:

@@ -59,6 +59,7 @@ FLOORS = (
     "starting",
     "sheets",
     "reporters",
+    "guide",
     "editor",
     "cli",
 )

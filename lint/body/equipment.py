@@ -224,6 +224,12 @@ def in_words(piece: str) -> str:
     return piece.removeprefix(MACHINE)
 
 
+def as_thing(piece: str) -> str:
+    """The same, told from the exercise that may have its name: ``leg press machine``."""
+    words = in_words(piece)
+    return f"{words} machine" if words != piece and not words.endswith("machine") else words
+
+
 def station_named(name: str, stations: Iterable[str]) -> str:
     """The one of a team's ``stations`` that is the piece ``name`` of the catalogue; empty if none is."""
     return next((own for own in stations if _holds([own], name)), "")

@@ -27,7 +27,6 @@ COMMANDS: dict[str, Run] = {}
 HELP: dict[str, tuple[str, str]] = {}
 """How each command is called, and what it does; ``{schemas}`` stands for the names of the schemas."""
 
-
 EXAMPLES: dict[str, tuple[str, ...]] = {}
 """How commands may be called, for their own help."""
 
@@ -325,6 +324,13 @@ def _sheet(words: list[str]) -> int:
     return print_or_write(
         paths[0], form, to, chosen.get("--athlete", ""), int(week or 0), overwrite="--overwrite" in chosen
     )
+
+
+@_command("guide [--] [TOPIC ...]", "shows what to write for what one has on paper, by topic.", "guide weeks")
+def _guide(words: list[str]) -> int:
+    from ..guide.show import report
+
+    return report(_split(words, {})[1], no_such)
 
 
 @_command("schema NAME", "prints a JSON Schema: {schemas}.", "schema programme")

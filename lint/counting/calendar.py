@@ -98,7 +98,7 @@ class Calendar:
         sessions = sessions_in(sessions, week)
         rotating = _rotating(block, sessions)
         for session in sessions:
-            days = sorted(session.days) or ((0,) if session not in rotating else ())
+            days = sorted(session.days_in(week)) or ((0,) if session not in rotating else ())
             visits += [self.visit(session, day, week) for day in days]
         if rotating:
             for day in block.rotation:
@@ -115,8 +115,9 @@ class Calendar:
             time = self.times[session] = self.times.get(session, 0) + 1
         own = self.groups(session, week, time)
         at = self.place(session, day, week) if self.moves else ""
-        key = (session, day, own, at)
-        visit: Visit = self.seen.get(key, lambda: Visit(self.header, session, day, own, at))
+        hour = session.hour(week, day) if session.hours or session.by_week else None
+        key = (session, day, own, at, hour)
+        visit: Visit = self.seen.get(key, lambda: Visit(self.header, session, day, own, at, hour))
         return visit
 
     def place(self, session: Session, day: int, week: int) -> str:

@@ -28,6 +28,10 @@ if TYPE_CHECKING:
             """1 to 7, 0 without a day."""
 
         @property
+        def hour(self) -> float | None:
+            """The time of day at which it begins, None where that is not written."""
+
+        @property
         def session(self) -> Session:
             """The session."""
 

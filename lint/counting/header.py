@@ -14,6 +14,7 @@ if TYPE_CHECKING:
     from ..body.catalogue import Exercise
     from ..body.known import Known
     from ..model.athlete import Athlete, Restriction
+    from ..model.demands import Demand
     from ..model.kits import Kit, Stock
     from ..model.programme import Event, Member, Programme, Rehabilitation
     from ..model.sessions import Phase
@@ -38,6 +39,7 @@ class ProgrammeHeader:
 
     __slots__ = (
         "athlete",
+        "demands",
         "events",
         "focus",
         "goal",
@@ -86,6 +88,7 @@ class ProgrammeHeader:
         self.working_best: float | None = programme.working_best
         self.events: tuple[Event, ...] = programme.events
         self.note: str = programme.note
+        self.demands: tuple[Demand, ...] = programme.demands
         self.rehabilitation: Rehabilitation | None = programme.rehabilitation
         self.usual_place: str = programme.held_at.throughout(self.weeks) if programme.held_at else ""
 

@@ -217,7 +217,7 @@ class Ledger(Tally):
             ((week.number - 1) * 7 + day, week, activity)
             for week in self.weeks
             for activity in week.block.activities
-            for day in activity.days
+            for day in activity.days_in(week.in_block)
         ]
 
     def events(self) -> list[tuple[int, Event]]:

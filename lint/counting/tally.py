@@ -208,7 +208,8 @@ class Visit(Tally):
     """A session on one day of a week. ``day`` is 1 to 7, counted from the start day; 0 if none is stated.
 
     ``own`` are its groups of sets, ``own_unsure`` those of them that cannot be counted. ``is_one_sided`` says
-    whether any of them is done with one side only. ``at`` names the place, "" where none is written.
+    whether any of them is done with one side only. ``at`` names the place, "" where none is written;
+    ``hour`` is the time of day at which it begins, None where that is not written.
     """
 
     __slots__ = (
@@ -216,6 +217,7 @@ class Visit(Tally):
         "at",
         "day",
         "has_complexes",
+        "hour",
         "is_one_sided",
         "own",
         "own_unsure",
@@ -224,12 +226,18 @@ class Visit(Tally):
     )
 
     def __init__(
-        self, programme: ProgrammeHeader, session: Session, day: int, own: tuple[SetGroup, ...], at: str = ""
+        self,
+        programme: ProgrammeHeader,
+        session: Session,
+        day: int,
+        own: tuple[SetGroup, ...],
+        at: str = "",
+        hour: float | None = None,
     ) -> None:
         super().__init__((self,))
         self.programme = programme
         self.session = session
-        self.day, self.at = day, at
+        self.day, self.at, self.hour = day, at, hour
         self.own = own
         self.own_unsure = [group for group in own if not group.sure]
         self.is_one_sided = any(group.side for group in own)

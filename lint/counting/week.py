@@ -111,9 +111,14 @@ class Week(Tally):
         return not self.is_deload and not self.first_back
 
     @property
+    def in_block(self) -> int:
+        """Its number within its block, from 1."""
+        return self.number - self.block.first + 1
+
+    @property
     def is_deload(self) -> bool:
         """Whether it is there to recover."""
-        return self.block.is_deload(self.number - self.block.first + 1)
+        return self.block.is_deload(self.in_block)
 
     def time(self) -> SessionTime:
         """How long its sessions take together."""

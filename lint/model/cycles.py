@@ -274,7 +274,7 @@ def _visits(block: Block, sessions: tuple[Session, ...]) -> dict[Session, int]:
         turning = [session for session in held if not session.days] if block.rotation else []
         for session in held:
             if session not in turning:
-                times[session] = times.get(session, 0) + max(len(session.days), 1)
+                times[session] = times.get(session, 0) + max(len(session.days_in(week)), 1)
         for _ in block.rotation if turning else ():
             session = turning[turn % len(turning)]
             times[session] = times.get(session, 0) + 1

@@ -12,6 +12,7 @@ if TYPE_CHECKING:
 
     from ..text.places import Place, Term
     from .athlete import Athlete
+    from .demands import Demand
     from .everything import EveryLine
     from .sessions import Block, Phase, Prescription, Session
     from .where import Where
@@ -115,6 +116,7 @@ class Programme:
 
     __slots__ = (
         "blocks",
+        "demands",
         "events",
         "everything",
         "focus",
@@ -155,6 +157,7 @@ class Programme:
         self.our_names: tuple[tuple[Term, Term], ...] = ()
         self.held_at: Where | None = None
         self.everything: tuple[EveryLine, ...] = ()
+        self.demands: tuple[Demand, ...] = ()
 
     @property
     def names(self) -> dict[str, str]:

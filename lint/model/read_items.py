@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from ..syntax.tree import Mapping
 from .read_line import LineReader, pairing
-from .values import items_of, text_of
+from .values import items_of, terms_of, text_of
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -38,6 +38,12 @@ def read_lines(
             from .read_other_work import finish
 
             finish(line, member)
+        if "kind" in member:
+            line.kinds = terms_of(member.get("kind"))
+        if session.test or "test" in member:
+            from .tested import set_test
+
+            set_test(reader, member, line, session.test)
         yield line
 
 

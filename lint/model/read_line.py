@@ -231,7 +231,7 @@ class LineReader(Reader):
                 for held in listed
                 if isinstance(held.value, quantities.Reps)
             )
-        self.unread.add("sets")
+        self.unread.update(() if "test" in at else ("sets",))
         return ()
 
     def _slices(self, key: str, at: LocatedNode) -> tuple[Slice, ...]:

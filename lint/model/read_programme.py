@@ -9,16 +9,18 @@ from ..syntax.cache import Fingerprint
 from ..syntax.tree import Mapping
 from ..syntax.tree import Sequence as TreeSequence
 from ..text.places import Passage, Term
-from .programme import Adjustment, Event, Member, Programme, Rehabilitation
+from .programme import Adjustment, Event, Member, Programme
 from .quantities import NOTHING, number_or_range, spelt
 from .read_athlete import AthleteReader
 from .read_items import read_lines
 from .read_line import LineReader
-from .sessions import WEEKDAYS, Activity, Block, Session
+from .sessions import Activity, Block, Session
 from .values import (
     MOST_WEEKS,
     LocatedNode,
     Reader,
+    days_of,
+    hours_of,
     items_of,
     later,
     once,
@@ -33,7 +35,7 @@ from .values import (
     within_weeks,
     word_of,
 )
-from .weeks import time_of_day, weekday, weeks
+from .weeks import weeks
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -44,8 +46,9 @@ if TYPE_CHECKING:
     from ..syntax.tree import Node
     from .athlete import Athlete
     from .everything import EveryLine
+    from .on_days import OnDays
     from .quantities import Range
-    from .sessions import Prescription
+    from .sessions import Prescription, Weeks
     from .where import Where
 
     Part = TypeVar("Part")
@@ -127,7 +130,14 @@ class _ProgrammeReader(Reader):
         if (easier := at.get("deload")) is not None:
             self.deload_weeks(easier, programme.blocks)
         programme.events = tuple(self.event(item) for item in items_of(at.get("events")))
-        programme.rehabilitation = self.rehabilitation(at.get("rehabilitation"))
+        if (stage := at.get("rehabilitation")) is not None:
+            from .read_rehabilitation import read_rehabilitation
+
+            programme.rehabilitation = read_rehabilitation(self, stage)
+        if (demands := at.get("must hold")) is not None:
+            from .demands import read_demands
+
+            programme.demands = read_demands(self, demands, programme.weeks)
         programme.members = tuple(self.members(at, programme.weeks))
         if any(one.rule in ("weeks-left-out", "weeks-beyond") for one in self.findings):
             from .lengths import by_length
@@ -188,17 +198,6 @@ class _ProgrammeReader(Reader):
         place = name.place if name else at.place
         return Event(text_of(name), place, self.day(at.get("date")), text_of(at.get("note")))
 
-    def rehabilitation(self, at: LocatedNode | None) -> Rehabilitation | None:
-        if at is None or not isinstance(at.node, Mapping):
-            return None
-        return Rehabilitation(
-            at.place,
-            text_of(at.get("stage")),
-            text_of(at.get("advised by")),
-            self.day(at.get("until")),
-            places_of(at, "stage", "until"),
-        )
-
     # Blocks and sessions
 
     def blocks(self, at: LocatedNode, programme: Programme) -> tuple[Block, ...]:
@@ -243,7 +242,7 @@ class _ProgrammeReader(Reader):
             self.deload_weeks(deload, [block])
         block.note = text_of(at.get("note"))
         block.focus = terms_of(at.get("focus"))
-        block.rotation = tuple(sorted(self.days(at.get("rotation"))))
+        block.rotation = tuple(sorted(days_of(at.get("rotation"), self.start_weekday)))
         visits = items_of(at.get("sessions"))
         depends_on = ("session", block.weeks, self.start_weekday)
         sessions = tuple(
@@ -265,7 +264,7 @@ class _ProgrammeReader(Reader):
             check_visits(self, block, sessions)
         if "blocks" not in at and block.name:
             block.everything = self.everything(at, block.weeks, (block,), programme)
-        block.activities = tuple(self.activity(item) for item in visits if "activity" in item)
+        block.activities = tuple(self.activity(item, block.weeks) for item in visits if "activity" in item)
         return block
 
     def everything(
@@ -302,16 +301,15 @@ class _ProgrammeReader(Reader):
                         if start <= block.first - blocks[0].first + week <= end:
                             block.deload_weeks.setdefault(week, item.place)
 
-    def days(self, at: LocatedNode | None) -> tuple[int, ...]:
-        """Day numbers, 1 for the weekday on which the programme starts; each once, in the order written."""
-        days: list[int] = []
-        for item in items_of(at):
-            day = item.plain
-            if isinstance(day, str) and (name := weekday(day) or weekday(time_of_day(day)[0])):
-                day = (WEEKDAYS.index(name) - self.start_weekday) % 7 + 1
-            if isinstance(day, int) and not isinstance(day, bool) and 1 <= day <= 7 and day not in days:
-                days.append(day)
-        return tuple(days)
+    def set_days(self, of: OnDays, at: LocatedNode, weeks: int, spans: Weeks = ()) -> None:
+        written = at.get("day") or at.get("days")
+        if written is not None and isinstance(written.node, Mapping):
+            from .read_days import read_days_by_week
+
+            read_days_by_week(self.findings, of, written, (weeks, spans), self.start_weekday)
+        elif written is not None:
+            of.days = days_of(written, self.start_weekday)
+            of.hours = hours_of(written, self.start_weekday)
 
     def where(self, at: LocatedNode, last: int) -> Where | None:
         """Where it takes place, if that is written; ``last`` is the last week that there is."""
@@ -322,13 +320,12 @@ class _ProgrammeReader(Reader):
 
         return read_where(self, found, last, self.start_weekday)
 
-    def activity(self, at: LocatedNode) -> Activity:
+    def activity(self, at: LocatedNode, weeks: int) -> Activity:
         name = at.get("activity")
         loads = at.get("loads")
-        return Activity(
+        activity = Activity(
             text_of(name),
             name.place if name else at.place,
-            self.days(at.get("day") or at.get("days")),
             minutes=self.minutes(at.get("minutes")) or self.minutes_on_and_off(at),
             effort=_session_effort(at.get("effort")),
             loads=tuple((Term(area, place), how.words) for area, place, how in loads.pairs())
@@ -336,6 +333,9 @@ class _ProgrammeReader(Reader):
             else (),
             note=text_of(at.get("note")),
         )
+        activity.kinds = terms_of(at.get("kind"))
+        self.set_days(activity, at, weeks)
+        return activity
 
     def minutes_on_and_off(self, at: LocatedNode) -> Range | None:
         """The minutes of an activity that goes on and off; None where it does not."""
@@ -345,17 +345,15 @@ class _ProgrammeReader(Reader):
 
     def session(self, at: LocatedNode, block: Block) -> Session:
         name = at.get("session")
-        session = Session(
-            text_of(name), name.place if name else at.place, self.days(at.get("day") or at.get("days"))
-        )
+        session = Session(text_of(name), name.place if name else at.place)
         session.block = block
         session.in_weeks = self.in_weeks(at.get("in weeks"), block.weeks)
+        self.set_days(session, at, block.weeks, session.in_weeks)
+        session.own_days = session.days
         session.fingerprint = None if self.cache is None else Fingerprint(at.node)
         session.preparation = terms_of(at.get("preparation"))
-        session.note = text_of(at.get("note"))
-        for item in items_of(at.get("day") or at.get("days")):
-            if (hour := time_of_day(item.words)[1]) is not None:
-                session.hours.update(dict.fromkeys(self.days(item), hour))
+        session.kinds = terms_of(at.get("kind"))
+        session.note, session.test = text_of(at.get("note")), text_of(at.get("test"))
         instead = at.get("instead of")
         session.instead_of = None if instead is None else term_of(instead)
         session.held_at = self.where(at, block.weeks)

@@ -23,7 +23,7 @@ def find_replaced(reader: Reader, sessions: tuple[Session, ...]) -> None:
             continue
         session.replaces = replaced = named.get(_folded(term.words))
         if replaced is not None and not session.own_days:
-            session.hours = replaced.hours
+            session.hours, session.by_week = replaced.hours, replaced.by_week
         session.days = session.own_days or (replaced.days if replaced else ())
         if replaced is None:
             near = near_names(term.words, [one.name for one in named.values()], 2)

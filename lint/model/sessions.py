@@ -5,6 +5,7 @@ from __future__ import annotations
 from bisect import bisect_right
 
 from ..text.places import Term
+from .on_days import OnDays
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -156,9 +157,9 @@ class Prescription:
     ``place`` is the place of the exercise's name. ``order`` is the position of the line in its session.
     ``groups`` are its groups of like sets, each with its values by week. ``paired`` is the superset, circuit
     or complex that the line stands in. ``kind`` is empty for an exercise, else ``intervals`` or ``own
-    choice``; ``trains`` are the areas that an own choice trains. ``working_best`` is the share of the best
-    lift, in %, from which its percentages count, where it says so itself. ``by_visit`` says that some values
-    go by visit. ``unread`` are the keys whose values could not be read.
+    choice``; ``trains`` are the areas that an own choice trains. ``test`` is what it tests: 1RM.
+    ``working_best`` is the share of the best lift, in %, from which its percentages count, where it says so
+    itself. ``by_visit`` says that some values go by visit. ``unread`` are the keys that could not be read.
     """
 
     __slots__ = (
@@ -170,6 +171,7 @@ class Prescription:
         "every",
         "groups",
         "kind",
+        "kinds",
         "lasts",
         "method",
         "note",
@@ -179,6 +181,7 @@ class Prescription:
         "progression",
         "rest_after",
         "session",
+        "test",
         "trains",
         "unread",
         "velocity_loss",
@@ -204,8 +207,9 @@ class Prescription:
         self.place = place
         self.order = order
         self.groups = groups
-        self.kind = ""
+        self.kind = self.test = ""
         self.trains: tuple[Term, ...] = ()
+        self.kinds: tuple[Term, ...] = ()
         self.unread: frozenset[str] = frozenset()
         self.by_visit = False
         self._breaks: list[int] | None = None
@@ -262,26 +266,23 @@ _COUNTED = frozenset({"exercise", "sets", "rounds", "every", "for", "work"})
 WEEKDAYS = ("monday", "tuesday", "wednesday", "thursday", "friday", "saturday", "sunday")
 
 
-class Session:
+class Session(OnDays):
     """One visit to the gym: its name, days and lines.
 
-    ``days`` are 1 to 7, 1 being the weekday on which the programme starts; empty where no day is written.
     ``number`` is its position in its block. ``in_weeks`` are the runs of weeks of its block in which it
     takes place, each as first and last; empty where it does in all. ``held_at`` says where; ``by_visit``
     that some values go by visit. ``counts_rounds`` says whether it holds as many rounds as possible of
     something, which nobody has written. ``fingerprint`` is equal for two versions of it that say the same;
     None where versions are not compared. ``replaces`` is the session, named under ``instead_of``, whose place
-    it takes. ``hours`` are the times of day at which it begins, by day, where they are written.
+    it takes. ``test`` is what all its lines test that say nothing else.
     """
 
     __slots__ = (
         "block",
         "by_visit",
         "counts_rounds",
-        "days",
         "fingerprint",
         "held_at",
-        "hours",
         "in_weeks",
         "instead_of",
         "name",
@@ -292,16 +293,17 @@ class Session:
         "preparation",
         "prescriptions",
         "replaces",
+        "test",
     )
 
     block: Block
     number: int
 
-    def __init__(self, name: str, place: Place, days: tuple[int, ...]) -> None:
+    def __init__(self, name: str, place: Place) -> None:
+        super().__init__()
         self.name = name
         self.place = place
-        self.days = self.own_days = days
-        self.hours: dict[int, float] = {}
+        self.own_days: tuple[int, ...] = ()
         self.instead_of: Term | None = None
         self.replaces: Session | None = None
         self.fingerprint: object = None
@@ -309,7 +311,7 @@ class Session:
         self.in_weeks: Weeks = ()
         self.preparation: tuple[Term, ...] = ()
         self.prescriptions: tuple[Prescription, ...] = ()
-        self.note = ""
+        self.note = self.test = ""
         self.counts_rounds = False
         self.held_at: Where | None = None
 
@@ -328,25 +330,24 @@ def sessions_in(sessions: tuple[Session, ...], week: int) -> tuple[Session, ...]
     return tuple(dict.fromkeys(left))
 
 
-class Activity:
+class Activity(OnDays):
     """Something that loads the body but is no lifting: a field session, a match, a shift at work."""
 
-    __slots__ = ("days", "effort", "loads", "minutes", "name", "note", "place")
+    __slots__ = ("effort", "loads", "minutes", "name", "note", "place")
 
     def __init__(
         self,
         name: str,
         place: Place,
-        days: tuple[int, ...],
         *,
         minutes: Range | None,
         effort: Range | None,
         loads: tuple[tuple[Term, str], ...],
         note: str,
     ) -> None:
+        super().__init__()
         self.name = name
         self.place = place
-        self.days = days
         self.minutes = minutes
         self.effort = effort
         self.loads = loads

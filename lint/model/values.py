@@ -10,8 +10,8 @@ from ..syntax.tree import Mapping, Scalar, Sequence
 from ..text.places import Term
 from . import quantities
 from .bounds import beyond, beyond_step
-from .sessions import Progression
-from .weeks import weekday, weeks
+from .sessions import WEEKDAYS, Progression
+from .weeks import time_of_day, weekday, weeks
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -335,6 +335,27 @@ def weekdays_of(at: LocatedNode | None) -> tuple[str, ...] | int | None:
     if isinstance(at.plain, int):
         return at.plain
     return tuple(weekday(item.words) or item.words.lower() for item in at.items() if item.words)
+
+
+def days_of(at: LocatedNode | None, start_weekday: int) -> tuple[int, ...]:
+    """Day numbers, 1 for the weekday on which the programme starts; each once, in the order written."""
+    days: list[int] = []
+    for item in items_of(at):
+        day = item.plain
+        if isinstance(day, str) and (name := weekday(day) or weekday(time_of_day(day)[0])):
+            day = (WEEKDAYS.index(name) - start_weekday) % 7 + 1
+        if isinstance(day, int) and not isinstance(day, bool) and 1 <= day <= 7 and day not in days:
+            days.append(day)
+    return tuple(days)
+
+
+def hours_of(at: LocatedNode | None, start_weekday: int) -> dict[int, float]:
+    """The times of day, in hours, by the day that they stand beside."""
+    hours: dict[int, float] = {}
+    for item in items_of(at):
+        if (hour := time_of_day(item.words)[1]) is not None:
+            hours.update(dict.fromkeys(days_of(item, start_weekday), hour))
+    return hours
 
 
 def progression_of(at: LocatedNode | None, reader: Reader) -> Progression | None:

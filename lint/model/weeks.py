@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import re
+
 from .quantities import spelt
 from .sessions import WEEKDAYS
 
@@ -30,11 +32,26 @@ def weekday(word: str) -> str | None:
     return word if word in WEEKDAYS else spelt("weekday", word, str)
 
 
+_TIME = (
+    r"(.+?) (?:at )?([0-9]{1,2})(?:[:.]([0-9]{2})(?: uhr)?|(?:[:.]([0-9]{2}))? ?([ap]m)| ?h(?:([0-9]{2}))?)"
+)
+
+
 def time_of_day(words: str) -> tuple[str, float | None]:
-    """``tuesday 05:45`` as the weekday and the hour, 5.75; None where there is no time of day."""
-    day, _, time = words.strip().rpartition(" ")
-    hours, _, minutes = time.replace(".", ":").partition(":")
-    if not (day and hours.isdecimal() and minutes.isdecimal() and len(minutes) == 2):
+    """``tuesday 05:45`` as the weekday and the hour, 5.75; None where there is no time of day.
+
+    Also ``18h30``, ``6 pm`` and ``18.00 Uhr``.
+    """
+    if not any(map(str.isdecimal, words)):
         return words, None
-    hour = int(hours) + int(minutes) / 60
-    return day.removesuffix(" at").strip(), hour if hour < 24 and int(minutes) < 60 else None
+    found = re.fullmatch(_TIME, words.strip(), re.IGNORECASE)
+    if found is None:
+        return words, None
+    day, hours, *minutes, half, last = found.groups()
+    past = int(next((one for one in (*minutes, last) if one), 0))
+    hour = int(hours)
+    if half:
+        fits, hour = 1 <= hour <= 12, hour % 12 + (12 if half.lower() == "pm" else 0)
+    else:
+        fits = hour < 24
+    return day, hour + past / 60 if fits and past < 60 else None

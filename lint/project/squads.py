@@ -9,7 +9,6 @@ if TYPE_CHECKING:
     from collections.abc import Iterable, Mapping
 
     from ..findings.finding import Finding
-    from ..text.places import Place
     from .results import FileReview
 
 
@@ -25,7 +24,7 @@ def say_once(files: list[FileReview]) -> None:
             _together(files, {athlete.place.key: athlete.name for athlete in athletes})
 
 
-def _together(files: Iterable[FileReview], squad: Mapping[Place.Key, str]) -> None:
+def _together(files: Iterable[FileReview], squad: Mapping[tuple[str, int, int], str]) -> None:
     alike: dict[tuple[str, ...], list[tuple[FileReview, Finding]]] = {}
     for one in files:
         for finding in one.findings:

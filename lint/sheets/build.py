@@ -168,7 +168,7 @@ def _day(ledger: Ledger, week: Week, day: int) -> SheetDay:
 
 def _when_and_where(ledger: Ledger, week: Week, visit: Visit) -> SheetDay:
     """The day of a visit, with its hour and its place where they are written."""
-    day, hour = _day(ledger, week, visit.day), visit.session.hours.get(visit.day)
+    day, hour = _day(ledger, week, visit.day), visit.hour
     clock = f", {int(hour)}:{round(hour % 1 * 60):02}" if hour is not None else ""
     place = f", at {safe(visit.at)}" if visit.at else ""
     return SheetDay(f"{day.words}{clock}{place}", day.short, day.weekday, day.date)
@@ -183,7 +183,9 @@ def _plan(
         held.append((visit.day or ANY_DAY, number, visit.session.name or "Session"))
     for activity in week.block.activities:
         minutes = f", {activity.minutes} min" if activity.minutes else ""
-        held += [(day, 0, f"{activity.name}{minutes}") for day in activity.days or (ANY_DAY,)]
+        held += [
+            (day, 0, f"{activity.name}{minutes}") for day in activity.days_in(week.in_block) or (ANY_DAY,)
+        ]
     for on, event in ledger.events():
         if (on - 1) // 7 + 1 == week.number:
             held.append(((on - 1) % 7 + 1, 0, event.name))

@@ -206,6 +206,8 @@ def _effort(work: Work) -> str:
 
 def _extra(group: SetGroup) -> Iterable[str]:
     line, work = group.prescription, group.work
+    if line.test:
+        yield f"a test: {safe(line.test)}"
     if line.every is not None:
         lasts = f" for {spoken(line.lasts)}" if line.lasts is not None else ""
         yield f"a set every {spoken(line.every)}{lasts}"

@@ -109,6 +109,16 @@ def _at_number(stop: ParserStop, at: int, found: re.Match[str]) -> Finding:
     """``load: @8``, an effort or a load: without quotes it stops the parser before anybody can ask which."""
     key, number = found.groups()
     place = stop.text.place(found.start(1), found.end())
+    if key.strip() in ("rpe", "rir"):
+        return stop.finding(
+            "sign-needs-quotes",
+            f"{shown(f'@{number}')} begins with @, which means something else to YAML.",
+            "",
+            f"Write `{key.strip()}: {number}`.",
+            at=at,
+            end=found.end(),
+            edits=(Edit(stop.text.place(at, found.end()), number, f"write {number}"),),
+        )
     share = f"rpe: {number}" if float(number) <= 10 else f"load: {number} %"
     written = (share, f"load: {number} kg")
     return stop.finding(

@@ -39,7 +39,7 @@ def near(name: str) -> list[str]:
 
 def team_rule(declared: dict[str, Any]) -> Rule:
     """The rule that an entry of ``team rules`` declares; the entry is sound and names what is known."""
-    demand = _Demand(declared)
+    demand = _TeamDemand(declared)
     source = declared.get("source")
     why = " ".join(
         part
@@ -62,7 +62,7 @@ QUIET = ("rehabilitation", "peak")
 """Where a team's declared rules have nothing to say."""
 
 
-class _Demand:
+class _TeamDemand:
     """What a declared rule demands of a week."""
 
     def __init__(self, declared: dict[str, Any]) -> None:

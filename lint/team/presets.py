@@ -30,6 +30,8 @@ NEW_RULES: dict[str, tuple[str, ...]] = {
     "2026-12": (
         "calf-work-missing",
         "day-too-long",
+        "demand-not-held",
+        "demand-unclear",
         "equipment-unknown",
         "impact-days-consecutive",
         "lift-of-load-unknown",

@@ -10,6 +10,7 @@ from .difference import Difference
 TYPE_CHECKING = False
 if TYPE_CHECKING:
     from collections.abc import Iterable, Iterator, Sequence
+    from datetime import date
 
     from ..counting.ledger import Ledger
     from ..model.athlete import Athlete, BestLift, Restriction
@@ -216,7 +217,8 @@ def programme_changes(old: Ledger, new: Ledger) -> list[Difference]:
     if was != now:
         words = f"rehabilitation {was or 'none'} -> {now or 'none'}"
         found.append(Difference("rehabilitation", words, 88, subject="rehabilitation", before=was, after=now))
-    return [*found, *_activities(old, new)]
+    demands = ([demand.words for demand in side.demands] for side in (one, two))
+    return [*found, *_words("must hold", *demands), *_activities(old, new)]
 
 
 def _plainly(words: str) -> str:
@@ -285,12 +287,24 @@ def _by_name(ledger: Ledger) -> dict[str, tuple[str, str]]:
     for block in ledger.programme.blocks:
         for one in block.activities:
             days, asks = found.setdefault(one.name, ({}, {}))
-            days[listed([day_name(ledger.programme.starts, day) for day in sorted(one.days)])] = None
+            days[_on_days(one, ledger.programme.starts)] = None
             asks[_asks(one)] = None
     return {
         name: ("; ".join(filter(None, days)), "; ".join(filter(None, asks)))
         for name, (days, asks) in found.items()
     }
+
+
+def _on_days(one: Activity, starts: date | None) -> str:
+    """Its days in words, by week where they differ."""
+
+    def named(days: Iterable[int]) -> str:
+        return listed([day_name(starts, day) for day in sorted(days)])
+
+    weeks: dict[str, list[int]] = {}
+    for week, (days, _) in sorted(one.by_week.items()):
+        weeks.setdefault(named(days), []).append(week)
+    return "; ".join(f"{days} in {week_list(at)}" for days, at in weeks.items()) or named(one.days)
 
 
 def _asks(one: Activity) -> str:

@@ -110,6 +110,7 @@ def _of_line(line: Prescription) -> dict[str, str]:
     progression = line.progression
     return {
         "warm-up sets": str(line.warm_up_sets) if line.warm_up_sets is not None else "",
+        "test": line.test,
         "method": line.method or "",
         "cluster rest": _seconds(line.cluster_rest),
         "velocity loss": f"{line.velocity_loss} %" if line.velocity_loss is not None else "",

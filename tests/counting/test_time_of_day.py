@@ -13,6 +13,13 @@ from spotline.lint.model.weeks import time_of_day
         ("tuesday 05:45", ("tuesday", 5.75)),
         ("Mon 18.30", ("Mon", 18.5)),
         ("mon at 7:00", ("mon", 7.0)),
+        ("Friday 18h30", ("Friday", 18.5)),
+        ("fri 18 h", ("fri", 18.0)),
+        ("mon 6pm", ("mon", 18.0)),
+        ("mon 12:15 am", ("mon", 0.25)),
+        ("mon 12 pm", ("mon", 12.0)),
+        ("Monday 18.00 Uhr", ("Monday", 18.0)),
+        ("mon 13 pm", ("mon", None)),
         ("monday", ("monday", None)),
         ("monday 25:00", ("monday", None)),
         ("monday 7:60", ("monday", None)),
@@ -55,7 +62,9 @@ def test_the_hours_between_are_real(first, second, apart, findings):
     assert [apart in one for one in found] == ([True] if apart else [])
 
 
-@pytest.mark.parametrize("day", ["monday 25:00", "moonday 18:00", "monday 18", "18:00"])
+@pytest.mark.parametrize(
+    "day", ["monday 25:00", "moonday 18:00", "monday 18", "18:00", "monday 13 pm", "monday 24h"]
+)
 def test_what_is_no_time_is_one_finding(day, findings):
     (found,) = [one for one in findings(text(day, "friday")) if not one.why]
     assert (found.rule, found.place.excerpt) == ("value-unreadable", day)

@@ -34,6 +34,7 @@ NO_EDIT = {
     "best-lift-missing": NUMBER,
     "best-lift-old": PERSON,
     "clearance-missing": PERSON,
+    "demand-not-held": COACH,
     "day-too-long": COACH,
     "deload-missing": COACH,
     "deload-without-cut": COACH,

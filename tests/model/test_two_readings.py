@@ -84,6 +84,15 @@ def all_works(ledger):
     ]
 
 
+def test_an_effort_behind_a_sign_under_its_own_key_has_one_reading(findings):
+    for key in ("rpe", "rir"):
+        text = line(f"back squat, sets: 3, {key}: @8")
+        (found,) = [one for one in findings(text) if not one.why]
+        assert (found.rule, found.change) == ("sign-needs-quotes", f"Write `{key}: 8`.")
+        (edit,) = found.edits
+        assert not [one for one in findings(mended(text, edit)) if not one.why]
+
+
 @pytest.mark.parametrize(("written", "plain"), ALIKE)
 def test_what_has_one_meaning_counts_as_its_plain_spelling(written, plain, programme):
     assert all_works(programme(line(written))) == all_works(programme(line(plain)))

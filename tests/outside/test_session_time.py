@@ -52,8 +52,8 @@ def test_the_fourth_contradicts_its_own_figures() -> None:
 def test_a_session_of_about_45_minutes() -> None:
     """18 sets, 1 min between sets and 3 min between exercises: 25 min of rest, and about 45 min with warm-up."""
     visit = first_visit("jphysiol-2015")
-    time = visit.time(prepared=True, change_over=Range(180, 180))
-    assert time.rest + Range(180, 180) * 4 == Range(25 * 60, 25 * 60)
+    time = visit.time(prepared=True)
+    assert time.rest == Range(25 * 60, 25 * 60)
     assert time.total.low / 60 <= 45 <= time.total.high / 60
     assert time.total.low / 60 >= 30
     assert time.total.high / 60 <= 55

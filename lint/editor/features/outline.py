@@ -196,6 +196,7 @@ def _work_of(line: Mapping) -> str:
     each = next((values[key] for key in ("reps", "hold", "distance", "on") if values.get(key)), "")
     parts = [
         f"{sets} x {each}" if sets and each else (sets and f"{sets} sets") or each,
+        f"test {values['test']}" if values.get("test") else "",
         values.get("load", ""),
         f"{values['rir']} RIR" if values.get("rir") else "",
         f"RPE {values['rpe']}" if values.get("rpe") else "",

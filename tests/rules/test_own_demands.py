@@ -1,0 +1,151 @@
+"""A coach's own demands, ``must hold``: each form kept and not kept, at its edges, and what names nothing."""
+
+from __future__ import annotations
+
+import pytest
+
+from spotline.lint.weighing.person import programme_changes
+
+RULE = "demand-not-held"
+
+WEEK = """\
+sessions:
+  - activity: match
+    day: sunday 15:00
+    kind: impact
+  - session: Lower
+    day: wednesday 18:00
+    kind: [heavy legs]
+    exercises:
+      - {exercise: back squat, sets: 4, reps: 5, rir: 2}
+      - {exercise: leg curl, sets: {1: 3, 2: 5}, reps: 10, rir: 2}
+  - session: Upper
+    day: [monday 18:00, friday 18:00]
+    exercises:
+      - {exercise: bench press, sets: 3, reps: 5, rir: 2}
+      - {exercise: bent-over row, sets: 2, reps: 8, rir: 2}
+      - {exercise: box jump, sets: 2, reps: 5, kind: impact, in weeks: 2}
+"""
+
+
+def text(demand, head="", week=WEEK):
+    return f"programme: P\nweeks: 2\n{head}must hold:\n  - {{{demand}}}\n{week}"
+
+
+def said(found):
+    return [(one.counted, one.wanted, one.weeks) for one in found]
+
+
+@pytest.mark.parametrize(
+    ("demand", "counted", "weeks"),
+    [
+        ("weekly sets of: hamstrings, at least: 4", "3 sets a week of hamstrings.", (1,)),
+        ("weekly sets of: hamstrings, at least: 3", "", ()),
+        ("weekly sets of: hamstrings, at most: 4", "5 sets a week of hamstrings.", (2,)),
+        ("weekly sets of: leg curl, at most: 4", "5 sets a week of leg curl.", (2,)),
+        ("weekly sets of: knee flexion, at least: 4, in weeks: 2", "", ()),
+        ("weekly sets of: heavy legs, at most: 8", "9 sets a week of heavy legs.", (2,)),
+        (
+            "weekly sets of: horizontal pull, at least as many as: horizontal push",
+            "4 sets a week of horizontal pull, 6 of horizontal push.",
+            (1, 2),
+        ),
+        ("weekly sets of: horizontal push, at least as many as: horizontal pull", "", ()),
+        ("days of: knee flexion, at least: 2", "1 day a week with knee flexion.", (1, 2)),
+        ("days of: chest, at least: 2", "", ()),
+        ("days of: chest, at most: 1", "2 days a week with chest.", (1, 2)),
+        ("days of: match, at least: 1", "", ()),
+        (
+            "hours between: [match, heavy legs], at least: 76",
+            "match on Sunday and Lower on Wednesday, 75 h apart.",
+            (2,),
+        ),
+        ("hours between: [match, heavy legs], at least: 75", "", ()),
+        (
+            "hours between: [heavy legs, match], at least: 76",
+            "match on Sunday and Lower on Wednesday, 75 h apart.",
+            (2,),
+        ),
+        ("hours between: Upper, at least: 73", "Upper on Friday and Upper on Monday, 72 h apart.", (2,)),
+        ("never two days running: impact", "match on Sunday and Upper on Monday.", (2,)),
+        ("never two days running: chest", "", ()),
+    ],
+)
+def test_a_demand_is_counted(demand, counted, weeks, findings):
+    found = findings(text(demand), RULE)
+    if not counted:
+        assert not found
+        return
+    assert counted in [one.counted for one in found]
+    assert {week for one in found for week in one.weeks} == set(weeks)
+
+
+def test_friday_and_monday_of_two_weeks_are_three_days_apart(findings):
+    (first, second) = sorted(
+        findings(text("hours between: Upper, at least: 97"), RULE), key=lambda one: one.weeks
+    )
+    assert "96 h" in first.counted
+    assert "72 h" in second.counted
+
+
+@pytest.mark.parametrize(("least", "is_told"), [(12, False), (13, True)])
+def test_hours_between_two_sessions_of_one_day_are_real(least, is_told, findings):
+    week = WEEK.replace("day: wednesday 18:00", "day: monday 06:00")
+    found = findings(text(f"hours between: [heavy legs, Upper], at least: {least}", week=week), RULE)
+    assert bool(found) == is_told
+    assert all("Lower on Monday and Upper on Monday, 12 h apart." in one.counted for one in found)
+
+
+def test_the_coachs_reason_stands_in_the_finding(findings):
+    (one,) = findings(
+        text("weekly sets of: hamstrings, at least: 4, because: he slid back last spring"), RULE
+    )
+    assert one.change == "You asked for it: he slid back last spring."
+
+
+@pytest.mark.parametrize(
+    "head",
+    [
+        "phase: test\n",
+        "deload: [1, 2]\n",
+        "starts: 2026-01-05\nrehabilitation: {stage: slow squats, advised by: physiotherapist, until: 2026-12-01}\n",
+    ],
+)
+def test_nothing_silences_it(head, findings):
+    assert findings(text("weekly sets of: hamstrings, at least: 6", head), RULE)
+
+
+def test_a_line_that_counts_nowhere_holds_nothing(findings):
+    week = WEEK.replace("exercise: leg curl", "exercise: lying leg thing")
+    assert findings(text("weekly sets of: knee flexion, at least: 3", week=week), RULE)
+
+
+@pytest.mark.parametrize(
+    ("demand", "rule"),
+    [
+        ("weekly sets of: hamstrigns, at least: 4", "demand-unclear"),
+        ("never two days running: impct", "demand-unclear"),
+        ("hours between: [match, hevy legs], at least: 4", "demand-unclear"),
+        ("weekly sets of: chest, at least as many as: chst", "demand-unclear"),
+        ("weekly sets of: hamstrings", "key-missing"),
+        ("days of: hamstrings", "key-missing"),
+        ("hours between: [match, heavy legs]", "key-missing"),
+        ("at least: 4", "key-missing"),
+        ("weekly sets of: hamstrings, at least: 8, at most: 4", "keys-at-odds"),
+        ("never two days running: impact, at least: 4", "keys-at-odds"),
+        ("weekly sets of: hamstrings, days of: hamstrings, at least: 2", "keys-at-odds"),
+        ("weekly sets of: hamstrings, at least: some", "value-unreadable"),
+        ("weekly sets of: hamstrings, at least: 4, in weeks: 3", "weeks-beyond"),
+    ],
+)
+def test_what_cannot_be_meant_is_one_finding(demand, rule, findings):
+    found = [one for one in findings(text(demand)) if one.severity == "error"]
+    assert [one.rule for one in found] == [rule]
+
+
+def test_compare_tells_demands(programme):
+    before, after = (programme(text(f"weekly sets of: hamstrings, at least: {least}")) for least in (4, 8))
+    (found,) = programme_changes(before, after)
+    assert found.words == (
+        "must hold: no longer weekly sets of hamstrings: at least 4, now also weekly sets of hamstrings: at least 8"
+    )
