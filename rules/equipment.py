@@ -166,7 +166,7 @@ def _missing(
     unread = [shortened(item) for item in listed_pieces if not equipment.is_known(item)]
     lacks = f"at {shortened(at)}: {_what_lacks(taking)}" if at else _what_lacks(taking)
     is_sure = not unread and not all(
-        _may_be_worn(pieces, entry, listed_pieces) for entry, _, pieces in lacking.values()
+        _may_be_meant(pieces, entry, listed_pieces) for entry, _, pieces in lacking.values()
     )
     return found(
         first.work.places["exercise"],
@@ -201,10 +201,12 @@ def _not_improvised(
     return tuple(piece for piece in pieces if not serves(piece, exercise, texts))
 
 
-def _may_be_worn(pieces: Iterable[str], entry: SetGroup, items: Collection[str]) -> bool:
-    """Whether a rucksack or another weight that is there may be meant for a bar."""
-    from ..lint.body.improvised import may_be_worn
+def _may_be_meant(pieces: Iterable[str], entry: SetGroup, items: Collection[str]) -> bool:
+    """Whether a rucksack or another weight that is there may be meant for a bar, or any seat for a bench."""
+    from ..lint.body.improvised import is_a_seat, may_be_worn
 
+    if entry.implement == "bodyweight" and all(map(is_a_seat, pieces)):
+        return True
     return may_be_worn(pieces, _texts(entry, items))
 
 
@@ -213,9 +215,11 @@ def _texts(entry: SetGroup, items: Collection[str]) -> tuple[str, ...]:
 
 
 def _is_unloaded(entry: SetGroup, exercise: Exercise) -> bool:
-    """Whether a lunge that is as usual without weights in the hands is written without: no load, no word."""
-    held = exercise.implement
-    if held not in ("dumbbell", "kettlebell") or entry.implement != held or entry.work.load is not None:
+    """Whether a lunge is written without the usual weights in the hands: no load but the body's, no word."""
+    held, load = exercise.implement, entry.work.load
+    if held not in ("dumbbell", "kettlebell") or entry.implement != held:
+        return False
+    if load is not None and (load.kind != "bodyweight" or any(one.high > 0 for one in load.values)):
         return False
     return exercise.pattern == "lunge" and not equipment.is_said(held, entry.name)
 

@@ -40,8 +40,9 @@ def protected_area_loaded(ledger: Ledger, limits: Limits) -> Iterator[DraftFindi
 
     Looks at every line in the weeks, or between the days, in which the restriction holds; wants none that
     moves or trains what the athlete's file says to spare, on the side that it names, but what is written
-    there as agreed. One finding for each restriction. In a stated stage of rehabilitation an area may be
-    loaded, for that is what the stage is for; a movement to be avoided still is to be avoided.
+    there as agreed. One finding for each restriction; a note where some of its words mean nothing here. In a
+    stated stage of rehabilitation an area may be loaded, for that is what the stage is for; a movement to be
+    avoided still is to be avoided.
 
     Flags:
         programme: Press
@@ -76,7 +77,7 @@ def protected_area_loaded(ledger: Ledger, limits: Limits) -> Iterator[DraftFindi
                 loading += held
                 weeks.append(week.number)
         if loading:
-            yield _loaded(ledger, restriction, each_line(loading), tuple(weeks))
+            yield _loaded(ledger, restriction, each_line(loading), tuple(weeks), sure=not spared.unknown)
 
 
 def _loads(entry: SetGroup, spared: Spared) -> bool:
@@ -87,7 +88,12 @@ def _loads(entry: SetGroup, spared: Spared) -> bool:
 
 
 def _loaded(
-    ledger: Ledger, restriction: Restriction, loading: list[SetGroup], weeks: tuple[int, ...]
+    ledger: Ledger,
+    restriction: Restriction,
+    loading: list[SetGroup],
+    weeks: tuple[int, ...],
+    *,
+    sure: bool,
 ) -> DraftFinding:
     first, *others = loading
     subject = restriction.subject
@@ -96,9 +102,11 @@ def _loaded(
     verb, protected = (
         ("load", "a protected area") if restriction.kind == "area" else ("involve", "to be avoided")
     )
+    verb = f"{verb}{'s' if len(names) == 1 else ''}" if sure else f"may {verb}"
     return found(
         named_at(first),
-        f"{capital(first_of(names))} {verb}{'s' if len(names) == 1 else ''} `{subject.words}`, {protected}.",
+        f"{capital(first_of(names))} {verb} `{subject.words}`, {protected}.",
+        severity="warning" if sure else "note",
         wanted="only what is `agreed`",
         change=f"Ask {adviser} what may stay; {_instead(ledger, loading)}.",
         where=line_name(first.prescription),

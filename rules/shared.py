@@ -136,6 +136,15 @@ def in_test(entry: SetGroup) -> bool:
     return bool(line.test) or (line.session.block.phase or entry.programme.phase) == "test"
 
 
+def is_test(entry: SetGroup) -> bool:
+    """Whether it is a test, or in one a single; a maximal single is one, whatever it is called."""
+    reps = entry.work.reps.a_set() if entry.work.reps else None
+    is_single = reps is not None and reps.middle == 1
+    if in_test(entry):
+        return is_single or entry.prescription.test != ""
+    return is_single and entry.to_failure
+
+
 def also(entries: Iterable[SetGroup], words: str) -> Iterator[Related]:
     """Further lines of the same kind, as related places."""
     return (Related(named_at(entry), f"{line_name(entry.prescription)}: {words}") for entry in entries)

@@ -12,7 +12,7 @@ from ..lint.findings.finding import Amount, Related, found
 from ..lint.model.naming import line_name
 from ..lint.model.quantities import load as read_load
 from ..lint.wording.words import plain, says
-from .shared import in_test
+from .shared import is_test
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -197,8 +197,8 @@ def load_step_large(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     above the heaviest of them, and 4 % more for each repetition that it is shorter or nearer to failure; or
     no more than the next step of the implement, where that is larger. A step after one odd week is held
     against both weeks. A stated progression is held against the same limit. Repetition maxima, labels, and
-    bodyweight loads without a body mass are left alone, and singles in a phase `test`; no other phase and no
-    rehabilitation hides a step.
+    bodyweight loads without a body mass are left alone, as are maximal singles, and all singles in a phase
+    `test`; no other phase and no rehabilitation hides a step.
 
     Flags:
         programme: Squat
@@ -242,7 +242,7 @@ def _large_steps(weeks: tuple[Week, ...], limits: Limits) -> list[tuple[Step, Se
             for entry in entries:
                 variant = known[entry] if entry in known else _variant(entry)
                 is_new = known and entry not in known and name not in slips
-                if is_new and entry.measured and not _is_test(entry):
+                if is_new and entry.measured and not is_test(entry):
                     alike = [one for one, other in so_far.items() if other == variant]
                     step = step_between(entry, alike, limits)
                     if step and not _follows_its_line(entry, alike, limits):
@@ -282,10 +282,6 @@ def _follows_its_line(entry: SetGroup, earlier: Iterable[SetGroup], limits: Limi
 
 def _line(entry: SetGroup) -> tuple[str, str]:
     return entry.prescription.session.name, entry.name.casefold()
-
-
-def _is_test(entry: SetGroup) -> bool:
-    return in_test(entry) and (entry.prescription.test != "" or _reps(entry.work) == 1)
 
 
 def _too_large(step: Step, entry: SetGroup, week: int, back: str) -> DraftFinding:

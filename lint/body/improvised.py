@@ -83,6 +83,11 @@ def serves(piece: str, exercise: Exercise, texts: Collection[str]) -> bool:
     return _any(things, texts)
 
 
+def is_a_seat(piece: str) -> bool:
+    """Whether a chair or a low wall serves as well, and one is nearly everywhere."""
+    return SERVES.get(piece) is SEATS
+
+
 def may_be_worn(pieces: Iterable[str], texts: Collection[str]) -> bool:
     """Whether a weight that texts name may be meant for pieces that it does not replace."""
     return set(pieces) <= {*WORN, *SERVES} and _any(WEIGHTS, texts)

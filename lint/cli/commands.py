@@ -8,12 +8,13 @@ from __future__ import annotations
 import sys
 
 from ..reporters import CHANGES, EXERCISES, REVIEW, RULES, SHEET, TALLY, print_as
+from .options import MAY_FOLLOW, split
 from .refused import RefusedError, no_such
 from .streams import complain
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
-    from collections.abc import Callable, Collection, Iterable, Mapping
+    from collections.abc import Callable, Iterable
 
     Run = Callable[[list[str]], int]
     """Takes the words that follow the command's name, and gives the exit code."""
@@ -44,47 +45,6 @@ def _command(usage: str, about: str, *examples: str) -> Callable[[Run], Run]:
     return add
 
 
-MAY_FOLLOW = ("",)
-"""Stands for any value of an option that may also have none."""
-
-
-def _split(words: list[str], known: Mapping[str, Collection[str] | None]) -> tuple[dict[str, str], list[str]]:
-    """Options with their values, and the other words; ``--`` ends the options.
-
-    An option takes one of the values known for it: none where there are none, any where that is None.
-    One that `MAY_FOLLOW` takes the next word, if that is no option.
-    """
-    chosen: dict[str, str] = {}
-    others: list[str] = []
-    rest = list(reversed(words))
-    while rest:
-        word = rest.pop()
-        if word == "--":
-            others.extend(reversed(rest))
-            break
-        if word.startswith("-") and word != "-":
-            name, equals, value = word.partition("=")
-            if name not in known:
-                raise RefusedError(f"there is no option {name}")
-            values = known[name]
-            if values is MAY_FOLLOW:
-                follows = not equals and rest and not rest[-1].startswith("-")
-                chosen[name] = rest.pop() if follows else value
-                continue
-            takes_one = values is None or len(values) > 0
-            if takes_one and not equals:
-                value = rest.pop() if rest else ""
-            if values is None and not value:
-                raise RefusedError(f"{name} takes a name")
-            if values is not None and value not in (values or ("",)):
-                one = f"one of {', '.join(values)}" if values else "no value"
-                raise RefusedError(f"{name} takes {one}")
-            chosen[name] = value
-        else:
-            others.append(word)
-    return chosen, others
-
-
 def _forms(table: Iterable[str]) -> str:
     return f"[--as {'|'.join(table)}]"
 
@@ -113,7 +73,7 @@ def _review(words: list[str]) -> int:
         "--rules-from": None,
         "--jobs": None,
     }
-    chosen, paths = _split(words, options)
+    chosen, paths = split(words, options)
     from datetime import date
 
     if "--rules-from" in chosen and not _take_rules(chosen["--rules-from"]):
@@ -166,7 +126,7 @@ def _review(words: list[str]) -> int:
 def _mend(words: list[str]) -> int:
     of_solving = dict.fromkeys(("--line", "--rule", "--keep", "--write"))
     options = {"--spelling": (), "--show": (), "--ask": (), "--undo": (), "--solve": (), **of_solving}
-    chosen, paths = _split(words, options)
+    chosen, paths = split(words, options)
     if "--solve" in chosen:
         from .solving import solve
 
@@ -220,7 +180,7 @@ def _take_rules(module: str) -> bool:
     """,
 )
 def _compare(words: list[str]) -> int:
-    chosen, paths = _split(words, {"--as": CHANGES, "--since": None})
+    chosen, paths = split(words, {"--as": CHANGES, "--since": None})
     if "--since" not in chosen and len(paths) != 2:
         raise RefusedError("compare takes two files or two folders, or --since and a revision")
     from datetime import date
@@ -239,7 +199,7 @@ def _compare(words: list[str]) -> int:
     """,
 )
 def _tally(words: list[str]) -> int:
-    chosen, paths = _split(words, {"--as": TALLY, "--week": None, "--by": BY})
+    chosen, paths = split(words, {"--as": TALLY, "--week": None, "--by": BY})
     week = chosen.get("--week", "0")
     if not week.isdecimal() or len(week) > 4 or ("--week" in chosen and not int(week)):
         raise RefusedError("--week takes the number of a week, from 1")
@@ -262,7 +222,7 @@ def _tally(words: list[str]) -> int:
     "exercises 'seated leg curl'",
 )
 def _exercises(words: list[str]) -> int:
-    chosen, asked = _split(words, {"--as": EXERCISES})
+    chosen, asked = split(words, {"--as": EXERCISES})
     from datetime import date
 
     from ..body.search import search
@@ -287,7 +247,7 @@ def _exercises(words: list[str]) -> int:
     "rules knee-flexion-missing",
 )
 def _rules(words: list[str]) -> int:
-    chosen, names = _split(words, {"--as": RULES})
+    chosen, names = split(words, {"--as": RULES})
     from ..engine.registry import all_rules
 
     rules = {rule.name: rule for rule in all_rules()}
@@ -312,7 +272,7 @@ def _rules(words: list[str]) -> int:
 )
 def _sheet(words: list[str]) -> int:
     options = {"--athlete": None, "--week": None, "--to": None}
-    chosen, paths = _split(words, {"--as": SHEET, "--overwrite": (), **options})
+    chosen, paths = split(words, {"--as": SHEET, "--overwrite": (), **options})
     if len(paths) != 1:
         raise RefusedError("sheet takes one programme")
     week = chosen.get("--week", "")
@@ -330,7 +290,7 @@ def _sheet(words: list[str]) -> int:
 def _guide(words: list[str]) -> int:
     from ..guide.show import report
 
-    return report(_split(words, {})[1], no_such)
+    return report(split(words, {})[1], no_such)
 
 
 @_command("schema NAME", "prints a JSON Schema: {schemas}.", "schema programme")
@@ -356,7 +316,7 @@ def _schema(words: list[str]) -> int:
 def _set_up(words: list[str]) -> int:
     from ..starting.answers import QUESTIONS
 
-    chosen, folders = _split(words, {f"--{question.name}": None for question in QUESTIONS})
+    chosen, folders = split(words, {f"--{question.name}": None for question in QUESTIONS})
     if len(folders) > 1:
         raise RefusedError("set-up takes one folder")
     from datetime import date
@@ -379,7 +339,7 @@ def _set_up(words: list[str]) -> int:
     "editor --version",
 )
 def _editor(words: list[str]) -> int:
-    chosen, others = _split(words, {"--stdio": (), "--version": ()})
+    chosen, others = split(words, {"--stdio": (), "--version": ()})
     if others:
         raise RefusedError("the editor command takes no names")
     if "--version" in chosen:

@@ -215,18 +215,23 @@ class Calendar:
         for adjustment in adjusted:
             if adjustment.session and fold(adjustment.session) != fold(line.session.name):
                 continue
-            if adjustment.leave_out:
+            if adjustment.leave_out and adjustment.holds_in(week):
                 return None
             work = work.with_values(adjustment.in_week(week))
         exercise = self.header.known.exercise(work.exercise)
         if not work.reps and fold(work.exercise) in BY_MACHINE:
             exercise = None
         group = SetGroup(self.header, line, work, exercise, self.best.get(exercise, ()) if exercise else ())
-        if line.kind and (line.kind == "own choice" or exercise is None or fold(work.exercise) in MACHINES):
+        if line.kind and (line.kind == "own choice" or exercise is None or _is_machine_work(exercise, work)):
             group.count_nowhere()
         elif self.slip is not None and self.slip(group):
             group.take_out()
         return group
+
+
+def _is_machine_work(exercise: Exercise, work: Work) -> bool:
+    """Whether what is done in intervals is a machine's or the like, and no lift."""
+    return exercise.kind == "endurance" or fold(work.exercise) in MACHINES
 
 
 def _rotating(block: Block, sessions: tuple[Session, ...]) -> list[Session]:

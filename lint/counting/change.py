@@ -190,7 +190,10 @@ def _mean(numbers: Iterable[float | None]) -> float | None:
 
 
 def _load_change(before: list[SetGroup], after: list[SetGroup]) -> float | None:
+    held = {unit for group in before for unit in group.measured}
     for unit in UNITS_OF_LOAD:
+        if unit not in held:
+            continue
         was, now = (_mean([group.measured.get(unit) for group in groups]) for groups in (before, after))
         if was and now is not None:
             return _in_percent(now, was)
@@ -198,8 +201,6 @@ def _load_change(before: list[SetGroup], after: list[SetGroup]) -> float | None:
 
 
 def _reserve_change(before: list[SetGroup], after: list[SetGroup]) -> float | None:
-    was, now = (
-        _mean([group.written_reserve.middle if group.written_reserve else None for group in groups])
-        for groups in (before, after)
-    )
+    written = [[group.written_reserve for group in groups] for groups in (before, after)]
+    was, now = (_mean([one.middle if one else None for one in several]) for several in written)
     return None if was is None or now is None else now - was

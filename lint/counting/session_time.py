@@ -27,6 +27,12 @@ AS_FAST_AS_POSSIBLE = 1.0
 WALKING = Range(0.8, 1.5)
 """Walking speed under load, in metres per second (common practice, no source)."""
 
+RUNNING = Range(1.5, 8)
+"""Speed on foot, on a rowing machine or on wheels, in metres per second (common practice, no source)."""
+
+FAR = 200
+"""Metres from which a distance is run, rowed or ridden, not carried (common practice, no source)."""
+
 OPEN_SET = Range(20, 45)
 """Seconds of a set if its length is not stated (common practice, no source)."""
 
@@ -195,8 +201,8 @@ def work_time(work: Work, said: NameReading | None) -> Range:
     elif reps is not None:
         seconds = reps.by(_repetition(work, said))
     elif work.distance is not None:
-        state = Range(work.distance.low / WALKING.high, work.distance.high / WALKING.low)
-        seconds = sets.by(state)
+        speed = RUNNING if work.distance.low >= FAR else WALKING
+        seconds = sets.by(Range(work.distance.low / speed.high, work.distance.high / speed.low))
     else:
         seconds = sets.by(OPEN_SET)
     return seconds * 2 if work.side == "each" else seconds

@@ -162,7 +162,8 @@ class SetGroup:
     @property
     def written_reserve(self) -> Range | None:
         """Repetitions in reserve by the RIR or RPE that the coach wrote; None if neither says."""
-        return self.effort.reserve if self.effort.written else None
+        effort = self.effort
+        return effort.reserve if effort.written else None
 
     @property
     def reserve_in_words(self) -> str:

@@ -55,10 +55,11 @@ class Adjustment:
     """How an exercise differs for one athlete: another exercise, left out, or with other values.
 
     ``swap`` is the exercise in its place; ``values`` are sets, load and the like by week of the programme.
-    ``session`` names the one session in which it is so, "" for all.
+    ``session`` names the one session in which it is so, "" for all; ``in_weeks`` are the runs of weeks of the
+    programme in which it is, none for all.
     """
 
-    __slots__ = ("exercise", "leave_out", "note", "session", "swap", "values")
+    __slots__ = ("exercise", "in_weeks", "leave_out", "note", "session", "swap", "values")
 
     def __init__(
         self,
@@ -68,8 +69,10 @@ class Adjustment:
         values: dict[str, tuple[Slice, ...]],
         note: str,
         session: str = "",
+        in_weeks: tuple[tuple[int, int], ...] = (),
     ) -> None:
         self.session = session
+        self.in_weeks = in_weeks
         self.exercise = exercise
         self.swap = swap
         self.leave_out = leave_out
@@ -78,10 +81,16 @@ class Adjustment:
 
     def version(self, week: int) -> list[int]:
         """Numbers that are equal for weeks of the programme in which it has the same values."""
-        return [held.first for held in self.in_week(week).values()]
+        return [self.holds_in(week), *(held.first for held in self.in_week(week).values())]
+
+    def holds_in(self, week: int) -> bool:
+        """Whether anything is different in a week of the programme."""
+        return not self.in_weeks or any(first <= week <= last for first, last in self.in_weeks)
 
     def in_week(self, week: int) -> dict[str, Slice]:
         """The values that replace the line's own in a week of the programme."""
+        if not self.holds_in(week):
+            return {}
         held = {
             key: one for key, slices in self.values.items() for one in slices if one.first <= week <= one.last
         }

@@ -182,15 +182,15 @@ class _ProgrammeReader(Reader):
 
     def adjustment(self, at: LocatedNode, weeks: int) -> Adjustment:
         exercise, swap, leave_out = at.get("exercise"), at.get("swap"), at.get("leave out")
+        in_weeks = self.in_weeks(at.get("in weeks"), weeks)
         return Adjustment(
             term_of(exercise or at),
             None if swap is None else term_of(swap),
             leave_out is not None and leave_out.plain is True,
-            LineReader(self.findings, weeks, (), self.in_weeks(at.get("in weeks"), weeks)).values(
-                at, ADJUSTED
-            ),
+            LineReader(self.findings, weeks, (), in_weeks).values(at, ADJUSTED),
             text_of(at.get("note")),
             text_of(at.get("session")),
+            in_weeks,
         )
 
     def event(self, at: LocatedNode) -> Event:

@@ -123,7 +123,7 @@ def with_spans(content: str, spans: Spans) -> str:
     return "".join([*parts, content[done:]])
 
 
-class Verdict:
+class Judgement:
     """What the review finds in a text: ``seen`` by mark, whether it could be ``judged``, its ``ledgers``."""
 
     __slots__ = ("judged", "ledgers", "seen")
@@ -139,7 +139,7 @@ class Verdict:
                 if worst is None or _worse(seen, worst):
                     self.seen[mark] = seen
 
-    def brought(self, before: Verdict) -> list[Seen]:
+    def brought(self, before: Judgement) -> list[Seen]:
         """What it finds that was not found before, or that is worse than before; each finding once."""
         found = [
             seen
@@ -186,10 +186,10 @@ class Judge:
         self._paths = [file]
         self.reviews = 0
 
-    def look(self, content: str, spans: Spans = ()) -> Verdict:
+    def look(self, content: str, spans: Spans = ()) -> Judgement:
         """The verdict on a text; ``spans`` are the edits that led to it."""
         self.reviews += 1
         self._overlay.open(self.file, with_spans(content, spans))
         found = reviewed(self._workspace, discovered(self._workspace, self._paths))
         real = self._workspace.files.file(self.file).real
-        return Verdict(next((one for one in found if one.file.real == real), None), spans)
+        return Judgement(next((one for one in found if one.file.real == real), None), spans)

@@ -15,7 +15,7 @@ TYPE_CHECKING = False
 if TYPE_CHECKING:
     from collections.abc import Iterable
 
-    from .judge import Judge, Mark, Seen, Spans, Verdict
+    from .judge import Judge, Judgement, Mark, Seen, Spans
     from .lines import Plan
     from .steps import Cost, EditStep
 
@@ -47,7 +47,7 @@ class SoundEdit:
 
     __slots__ = ("cost", "spans", "steps", "verdict")
 
-    def __init__(self, steps: State, spans: Spans, cost: Cost, verdict: Verdict) -> None:
+    def __init__(self, steps: State, spans: Spans, cost: Cost, verdict: Judgement) -> None:
         self.steps = steps
         self.spans = spans
         self.cost = cost
@@ -75,7 +75,7 @@ class Search:
     ``ended`` says whether all was tried; ``near`` are the attempts that bring something.
     """
 
-    def __init__(self, plan: Plan, judge: Judge, before: Verdict, aims: list[Mark]) -> None:
+    def __init__(self, plan: Plan, judge: Judge, before: Judgement, aims: list[Mark]) -> None:
         self.plan = plan
         self.judge = judge
         self.before = before

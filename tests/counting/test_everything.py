@@ -129,3 +129,24 @@ def test_an_athlete_differs_in_all_lines_or_in_some(adjust, week, lines, program
 def test_nothing_to_swap_where_no_exercise_is_named(findings):
     head = HEAD + "athletes: [{athlete: {name: Ida}, adjust: [{swap: leg press}]}]\n"
     assert [one.rule for one in findings(text(head=head)) if not one.why] == ["keys-at-odds"]
+
+
+@pytest.mark.parametrize(
+    ("adjust", "by_week"),
+    [
+        (
+            "{exercise: squat, in weeks: 1-2, swap: leg press}",
+            {1: "leg press", 2: "leg press", 3: "back squat"},
+        ),
+        ("{exercise: squat, in weeks: 2, leave out: true}", {1: "back squat", 2: None, 3: "back squat"}),
+        (
+            "{exercise: squat, in weeks: 1, swap: leg press, load: 40 kg}, {exercise: squat, in weeks: 2-5, load: 50 kg}",
+            {1: "leg press", 2: "back squat", 5: "back squat"},
+        ),
+    ],
+)
+def test_an_athlete_has_another_exercise_or_none_in_some_weeks_only(adjust, by_week, programme):
+    ledger = programme(text(head=HEAD + f"athletes: [{{athlete: {{name: Ida}}, adjust: [{adjust}]}}]\n"))
+    for number, name in by_week.items():
+        names = [group.name for _, group in ledger.weeks[number - 1].entries()]
+        assert [one for one in names if one in ("back squat", "leg press")] == ([name] if name else [])

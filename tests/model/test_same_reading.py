@@ -13,17 +13,14 @@ from spotline.lint.schemas.plain_spellings import plain_spellings
 from spotline.lint.syntax.builder import parse
 
 ROOT = Path(__file__).parents[2]
-NEW = ("odile-away-weeks", "sela-complexes-and-clocks")
-"""Examples of what could not be written before."""
+NEW = ("odile-away-weeks", "sela-complexes-and-clocks", "jphysiol-2015")
+"""Examples and published programmes with what could not be written before."""
 
 FILES = [
-    *(
-        path
-        for path in sorted((ROOT / "examples" / "programmes").glob("*.yaml"))
-        if not path.name.startswith(NEW)
-    ),
-    *sorted((ROOT / "tests" / "published").glob("*.programme.yaml")),
-    *sorted((ROOT / "tests" / "guidelines").glob("*.programme.yaml")),
+    path
+    for folder in ("examples/programmes", "tests/published", "tests/guidelines")
+    for path in sorted((ROOT / folder).glob("*.programme.yaml"))
+    if not path.name.startswith(NEW)
 ]
 
 

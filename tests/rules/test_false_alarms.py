@@ -570,3 +570,72 @@ class TestWhatHoldsForASquad:
         slip = "\nbest lifts: {back sqat: 80 kg}"
         told = self.found(self.review(reviewed, {"Ada": slip, "Bea": slip}), "lift-unknown")
         assert [names for _, names in told] == [(), ()]
+
+
+class TestMaximalSinglesAreTests:
+    RULE = "load-step-large"
+
+    @pytest.mark.parametrize("load", ["100 %", "100-103 %"])
+    def test_no_step_leads_to_them(self, findings: Findings, week: Text, load: str) -> None:
+        line = f"deadlift, sets: 1, reps: {{1: 2, 2: 1}}, load: {{1: 80 %, 2: {load}}}"
+        assert said(findings, week({"saturday": [line]}, "weeks: 2"), self.RULE) == []
+
+    @pytest.mark.parametrize(("reps", "load"), [("1: 2, 2: 1", "92 %"), ("1: 3, 2: 2", "100 %")])
+    def test_near_ones_are_steps(self, findings: Findings, week: Text, reps: str, load: str) -> None:
+        line = f"deadlift, sets: 1, reps: {{{reps}}}, load: {{1: 70 %, 2: {load}}}"
+        assert len(said(findings, week({"saturday": [line]}, "weeks: 2"), self.RULE)) == 1
+
+
+class TestWhatABodyTakesIsNearlyEverywhere:
+    RULE = "equipment-missing"
+    HAS = "athlete: {name: Ida, equipment: [bands]}"
+
+    @pytest.mark.parametrize("line", ["reverse lunge, load: bodyweight", "walking lunge, load: bodyweight"])
+    def test_no_dumbbell_for_the_body_alone(self, findings: Findings, week: Text, line: str) -> None:
+        text = week({"Hotel": [f"{line}, sets: 3, reps: 10"]}, self.HAS)
+        assert said(findings, text, self.RULE) == []
+
+    @pytest.mark.parametrize("line", ["incline push-up", "bench dip"])
+    def test_a_seat_is_a_note(self, findings: Findings, week: Text, line: str) -> None:
+        found = said(findings, week({"Hotel": [f"{line}, sets: 3, reps: 10"]}, self.HAS), self.RULE)
+        assert [severity for severity, _ in found] == ["note"]
+
+    @pytest.mark.parametrize(
+        "line", ["reverse lunge, load: 2 x 10 kg", "dumbbell bench press, load: 2 x 10 kg"]
+    )
+    def test_weights_are_not(self, findings: Findings, week: Text, line: str) -> None:
+        found = said(findings, week({"Hotel": [f"{line}, sets: 3, reps: 10"]}, self.HAS), self.RULE)
+        assert [severity for severity, _ in found] == ["warning"]
+
+
+class TestARestrictionReadInPart:
+    RULE = "protected-area-loaded"
+
+    @pytest.mark.parametrize(
+        ("movement", "severity"),
+        [
+            ("knee bend under load deeper than 90 degrees", "note"),
+            ("open-chain leg extension from 45 to 0", "note"),
+            ("deep knee bend under load", "warning"),
+            ("leg extension", "warning"),
+        ],
+    )
+    def test_is_never_sure(self, findings: Findings, week: Text, movement: str, severity: str) -> None:
+        head = f"athlete: {{name: Ida, protect: [{{movement: {movement}, advised by: physiotherapist}}]}}"
+        text = week({"Legs": ["back squat, sets: 3, reps: 5", "leg extension, sets: 3, reps: 10"]}, head)
+        ((got, words),) = said(findings, text, self.RULE)
+        assert (got, " may " in words) == (severity, severity == "note")
+
+
+class TestFarIsNotWalked:
+    RULE = "session-too-long"
+
+    def minutes(self, findings: Findings, week: Text, metres: int) -> list[tuple[str, str]]:
+        line = f"rowing ergometer, sets: 10, distance: {metres} m, rest: 90 s"
+        return said(findings, week({"Row": [line]}, "athlete: {name: Ida, minutes: 60}"), self.RULE)
+
+    def test_ten_kilometres_fit_into_an_hour(self, findings: Findings, week: Text) -> None:
+        assert self.minutes(findings, week, 1000) == []
+
+    def test_thirty_do_not(self, findings: Findings, week: Text) -> None:
+        assert len(self.minutes(findings, week, 3000)) == 1

@@ -937,7 +937,7 @@ class TestEquipmentMissing:
 
     def test_what_is_akin_where_nothing_is_alike(self, findings: Findings, week: Text) -> None:
         (finding,) = findings(week({"Gym": ["leg extension, sets: 3"]}, self.head("kettlebell")), self.RULE)
-        assert finding.counted.startswith("No leg extension for leg extension.")
+        assert finding.counted.startswith("No leg extension machine for leg extension.")
         assert finding.change == (
             "Swap leg extension for goblet squat or bodyweight squat, or write leg extension under"
             " `equipment`."

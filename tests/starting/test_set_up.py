@@ -223,8 +223,8 @@ def test_a_stop_while_the_files_are_written_leaves_whole_files(
         Path(path).write_bytes(after)
 
     monkeypatch.setattr(module, "replace", stopped)
-    assert main(["set-up"]) == 2
-    assert "spotline: stopped; call set-up again" in capsys.readouterr().err
+    assert main(["set-up"]) == 130
+    assert "spotline: call set-up again" in capsys.readouterr().err
     monkeypatch.undo()
     monkeypatch.chdir(folder)
     before = {path: Path(path).read_bytes() for path in done}

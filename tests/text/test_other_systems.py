@@ -29,6 +29,7 @@ READING = {
     "lint/body/build_faults.py": {"open"},
     "lint/editor/caret/named_candidates.py": {"os.walk"},
     "schema/__init__.py": {"open", "read_text"},
+    "lint/guide/show.py": {"read_text"},
 }
 """Modules that open files or folders, and by which calls. All else goes through `files.data`.
 
