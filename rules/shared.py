@@ -142,7 +142,9 @@ def is_test(entry: SetGroup) -> bool:
     is_single = reps is not None and reps.middle == 1
     if in_test(entry):
         return is_single or entry.prescription.test != ""
-    return is_single and entry.to_failure
+    load = entry.work.load
+    is_whole = load is not None and load.kind == "percent" and load.span is not None and load.span.low >= 100
+    return is_single and (entry.to_failure or is_whole)
 
 
 def also(entries: Iterable[SetGroup], words: str) -> Iterator[Related]:
