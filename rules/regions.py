@@ -174,7 +174,7 @@ def _muscles(parts: dict[str, tuple[str, ...]], names: list[str]) -> list[str]:
 @rule(
     "days-per-region-few",
     family="coverage",
-    severity="warning",
+    severity="note",
     confidence="guideline",
     why="Health guidelines advise adults to train all major muscle groups on two or more days a week. They"
     " are written for the population; an adviser's word for one person comes first.",
@@ -196,9 +196,8 @@ def days_per_region_few(week: Week, ledger: Ledger, limits: Limits) -> Iterator[
 
     Looks at typical weeks whose sessions all have days, over a full turn where they rotate. Counts the days
     with a set that trains a muscle of the region, be it as a helper, and days whose activities load it; wants
-    2 for each region that the focus means; a note where only one has fewer. A region that gets nothing in
-    the whole programme is left to another rule, and so is a week alone with fewer sessions than those around
-    it, a holiday.
+    2 for each region that the focus means. A region that gets nothing in the whole programme is left to
+    another rule, and so is a week alone with fewer sessions than those around it, a holiday.
 
     Flags:
         programme: Two days
@@ -261,7 +260,6 @@ def days_per_region_few(week: Week, ledger: Ledger, limits: Limits) -> Iterator[
         session.place,
         f"{capital(first_of([f'{said[0]} of the week{mean_of_turn}', *said[1:]]))}"
         f"{unless(turn.tally, areas=few, does='adds to it')}.",
-        severity="warning" if len(few) > 1 else "note",
         wanted=limits.words("{:day} or more for each major region", "days"),
         change=f"{capital('; '.join(_added_to(week, *one) for one in lacking.items()))}.",
         where=session.name,

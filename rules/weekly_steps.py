@@ -11,7 +11,7 @@ from ..lint.engine.registry import rule
 from ..lint.findings.finding import Amount, Related, found
 from ..lint.model.naming import line_name
 from ..lint.model.quantities import load as read_load
-from ..lint.wording.words import plain, says
+from ..lint.wording.words import counted_noun, plain, says
 from .shared import is_test
 
 TYPE_CHECKING = False
@@ -287,10 +287,10 @@ def _line(entry: SetGroup) -> tuple[str, str]:
 def _too_large(step: Step, entry: SetGroup, week: int, back: str) -> DraftFinding:
     was, now = load_in_words(step.before.work).words, load_in_words(entry.work).words
     assert entry.work.reps is not None
-    reps = entry.work.reps.a_set()
+    reps = counted_noun(str(entry.work.reps.a_set()), "repetition")
     return found(
         entry.work.places["load"],
-        f"{entry.name} goes from {was} to {now} at {reps} repetitions, {step.up:.0f} % up{back}.",
+        f"{entry.name} goes from {was} to {now} at {reps}, {step.up:.0f} % up{back}.",
         wanted=step.wanted,
         change="Correct it if it is a slip, or take smaller steps."
         if back

@@ -5653,6 +5653,7 @@ NAMES: str = (
     'side-lying\tincline lateral raise side-lying\tside-lying lateral raise\n'
     'side-lying\tinner lift side-lying thigh\tside-lying hip adduction\n'
     'side-lying\tlateral raise side-lying\tside-lying lateral raise\town\n'
+    'side-lying\tleg lift side-lying\tside-lying hip abduction\n'
     'side-lying\tleg raise side-lying\tside-lying hip abduction\n'
     'sideway\tband sideway walk\tlateral band walk\n'
     'sideway\tbear crawl sideway\tlateral bear crawl\n'

@@ -1437,7 +1437,7 @@ class TestDaysPerRegionFew:
             self.HEALTH,
         )
         (finding,) = findings(text, self.RULE)
-        assert (finding.severity, finding.confidence) == ("warning", "guideline")
+        assert (finding.severity, finding.confidence) == ("note", "guideline")
         assert (finding.place.excerpt, finding.where) == ("Pull", "Pull")
         assert finding.counted == "Abdominals on 1 day of the week and back on 1 day."
         assert finding.wanted == "2 days or more for each major region"
