@@ -290,7 +290,12 @@ def test_none_on_another_line(two_lines: Snapshot) -> None:
 
 def test_the_one_that_is_named_where_the_whole_text_is_asked_about(two_lines: Snapshot) -> None:
     at = TWO_LINES.index("rpe: 7") + 5
-    assert written(two_lines, 0, len(TWO_LINES), [(at, at + 1)])[:2] == ["Write RPE 9", "Write RIR 3"]
+    assert written(two_lines, 0, len(TWO_LINES), [(at, at + 1)]) == [
+        "Write RPE 9",
+        "Write RIR 3",
+        "Keep only RPE 7",
+        "Keep only RIR 1",
+    ]
     assert {"Write RPE 9", "Write back squat"} <= set(written(two_lines, 0, len(TWO_LINES)))
 
 

@@ -150,13 +150,13 @@ def test_sign_of_every_change_of_a_centimetre_or_more(legs):
 
 
 # Lifts in which the knee straightens while the foot points: the two ends of the gastrocnemius pull against each other
-# and the second skeleton, whose lever at the knee is half as long, sees it hardly change length (under 0.6 cm).
+# and the second skeleton, whose lever at the knee is half as long, sees it hardly change length (under 0.5 cm, and under 0.6 cm over the long way of a row).
 CANCELLED = {
-    ("wall ball squat", "gastrocnemius"),
-    ("backward sled drag", "gastrocnemius"),
-    ("sissy squat", "gastrocnemius"),
-    ("tire flip", "gastrocnemius"),
-    ("rowing ergometer", "gastrocnemius"),
+    ("wall ball squat", "gastrocnemius"): 0.5,
+    ("backward sled drag", "gastrocnemius"): 0.5,
+    ("sissy squat", "gastrocnemius"): 0.5,
+    ("tire flip", "gastrocnemius"): 0.5,
+    ("rowing ergometer", "gastrocnemius"): 0.6,
 }
 
 
@@ -168,9 +168,9 @@ def test_sign_of_every_change_against_the_second_skeleton(second_legs):
             real = second_legs.length(actuators, at(path, -1)) - second_legs.length(actuators, at(path, 0))
             judged += 1
             if real * net <= 0:
-                assert abs(real) < 0.6, (name, key, net, real)
+                assert abs(real) < CANCELLED.get((name, key), 0.5), (name, key, net, real)
                 apart.add((name, key))
-    assert apart == CANCELLED
+    assert apart == set(CANCELLED)
     assert judged > 1200
 
 
