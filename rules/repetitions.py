@@ -161,6 +161,7 @@ def _one_slot(weeks: tuple[Week, ...], limits: Limits) -> dict[str, list[tuple[s
     " (from memory): 9.5 leaves none but allows more load, 8.5 one or two, 7.5 two or three; 5 to 6 leave"
     " four to six, and lighter sets are not counted in repetitions.",
     sources=("zourdos-2016",),
+    asks=True,
 )
 def rir_rpe_contradict(entry: SetGroup, limits: Limits) -> Iterator[DraftFinding]:
     """RIR and RPE of one line that cannot both hold.
