@@ -46,6 +46,7 @@ MODULES = (
     "stalled",
     "easier_weeks",
     "odd_weeks",
+    "pasted_weeks",
     "tapers",
     "programme_start",
     "restrictions",

@@ -234,8 +234,8 @@ def deload_without_cut(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]
     Compares each week of a block marked `deload: true`, or called a deload, with the last typical week before
     the block, and each week named under `deload` with the last one before it. Wants 20 % fewer sets or
     repetitions, or most of the hard work eased: 10 % less load, or 2 more repetitions in reserve; or a part
-    of the sets and of the load that together comes to as much, or nearly. Silent where a note says that the
-    week is easier, and where sets could not be read.
+    of the sets and of the load that together comes to as much, or nearly. One note for the weeks of a
+    programme. Silent where a note says that the week is easier, and where sets could not be read.
 
     Flags:
         programme: Squat
@@ -267,6 +267,38 @@ def deload_without_cut(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]
               - session: Lower
                 exercises: [{exercise: back squat, sets: 4, reps: 5, load: 72.5 %}]
     """
+    uncut = list(_uncut(ledger, limits))
+    if not uncut:
+        return
+    place, name, week, before = uncut[0]
+    now, was = week.all_sets(), before.all_sets()
+    fewer = ceil(now.middle - floor(was.middle * (100 - limits.number("volume")) / 100))
+    yield found(
+        place,
+        f"{_hardly_easier(name, week, before)}.",
+        wanted=limits.words(
+            "{:%} less volume, {:%} less load or {} more in reserve", "volume", "load", "effort"
+        ),
+        change=f"Take {sets_of(fewer)} off, or lower the load.",
+        where=week.block.name,
+        weeks=tuple(one.number for _, _, one, _ in uncut),
+        amount=Amount(now.middle, now.middle - fewer),
+        related=tuple(
+            Related(at, _hardly_easier(called, one, other)) for at, called, one, other in uncut[1:]
+        ),
+        excess=now.middle,
+    )
+
+
+def _hardly_easier(name: str, week: Week, before: Week) -> str:
+    return (
+        f"{name} is hardly easier than week {before.number}: {sets_of(str(week.all_sets()))} against"
+        f" {before.all_sets()}{_further(Change(before, week))}"
+    )
+
+
+def _uncut(ledger: Ledger, limits: Limits) -> Iterator[tuple[Place, str, Week, Week]]:
+    """The deloads that cut nothing: what says that they are one, their name, the week and the one before."""
     typical = ledger.typical_weeks()
     for week in ledger.weeks:
         place, first, name = _deload(week)
@@ -277,23 +309,8 @@ def deload_without_cut(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]
             continue
         if ledger.recall(is_easier, week, before[-1], limits):
             continue
-        if not all(entry.work.readable for one in (week, before[-1]) for _, entry in one.entries()):
-            continue
-        now, was = week.all_sets(), before[-1].all_sets()
-        fewer = ceil(now.middle - floor(was.middle * (100 - limits.number("volume")) / 100))
-        yield found(
-            place,
-            f"{name} is hardly easier than week {before[-1].number}: {sets_of(str(now))} against {was}"
-            f"{_further(Change(before[-1], week))}.",
-            wanted=limits.words(
-                "{:%} less volume, {:%} less load or {} more in reserve", "volume", "load", "effort"
-            ),
-            change=f"Take {sets_of(fewer)} off, or lower the load.",
-            where=week.block.name,
-            weeks=(week.number,),
-            amount=Amount(now.middle, now.middle - fewer),
-            excess=now.middle,
-        )
+        if all(entry.work.readable for one in (week, before[-1]) for _, entry in one.entries()):
+            yield place, name, week, before[-1]
 
 
 def _deload(week: Week) -> tuple[Place | None, int, str]:

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from math import ceil
 
-from ..lint.body import equipment
+from ..lint.body import catalogue, equipment
 from ..lint.engine.limits import Length, Option
 from ..lint.engine.registry import rule
 from ..lint.findings.finding import Amount, Edit, Related, found
@@ -29,6 +29,10 @@ if TYPE_CHECKING:
 
     Lacking = dict[Prescription, tuple[SetGroup, Exercise, tuple[str, ...]]]
     """Lines with what they take that is not there."""
+
+
+ANCHOR = "rack"
+"""The piece that a band is tied to, where it takes one."""
 
 
 # Equipment and room
@@ -102,11 +106,12 @@ def equipment_missing(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
 
     Compares the implement and stations of every exercise with the list, the team's sets by name spelled out;
     wants each on it, in whatever usual word, or an alternative under `or` that needs no more than the list.
-    Says nothing where the athlete lists no equipment; takes a lunge without a load for one without weights,
-    and what stands in at home where the list, the name or a note says so: a bed for a bench, a table to row
-    under, a rucksack for a dumbbell. A note where an item of the list is not known, or a rucksack may be
-    meant for a bar. One finding for each place, with all its lines; where a session takes place somewhere
-    else (`where`), the list of that place counts.
+    Says nothing where the athlete lists no equipment. Takes a lunge without a load for one without weights, a
+    standing calf raise for one on a step, a barbell lift with the body alone or less than 10 kg for one
+    without a bar, and what stands in at home where the list, the name or a note says so: a bed for a bench, a
+    table to row under, a rucksack for a dumbbell. A note where an item of the list is not known, or a
+    rucksack may be meant for a bar. One finding for each place, with all its lines; where a session takes
+    place somewhere else (`where`), the list of that place counts.
 
     Flags:
         programme: At home
@@ -136,10 +141,10 @@ def equipment_missing(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
             exercise = entry.exercise
             if exercise is None or not entry.is_done:
                 continue
-            implement = "bodyweight" if _is_unloaded(entry, exercise) else entry.implement
+            implement = _lifted(entry, exercise)
             pieces = equipment.missing(exercise, listed_pieces, always, implement)
             if pieces:
-                pieces = _not_improvised(pieces, entry, exercise, listed_pieces)
+                pieces = _not_improvised(pieces, entry, exercise, implement, listed_pieces)
             if pieces and not _another_will_do(entry, listed_pieces, always):
                 lacking.setdefault(entry.prescription, (entry, exercise, pieces))
         if lacking:
@@ -192,21 +197,26 @@ def _missing(
 
 
 def _not_improvised(
-    pieces: tuple[str, ...], entry: SetGroup, exercise: Exercise, items: Collection[str]
+    pieces: tuple[str, ...], entry: SetGroup, exercise: Exercise, implement: str, items: Collection[str]
 ) -> tuple[str, ...]:
-    """The pieces for which nothing stands in that the list, the name or a note says."""
-    from ..lint.body.improvised import serves
+    """The pieces for which nothing stands in that the list, the name or a note says.
+
+    A seat for the body alone, and something that a band is tied to, are there nearly everywhere.
+    """
+    from ..lint.body.improvised import is_a_seat, serves
 
     texts = _texts(entry, items)
+    if implement == "bodyweight":
+        pieces = tuple(piece for piece in pieces if not is_a_seat(piece))
+    if implement == "band":
+        pieces = tuple(piece for piece in pieces if piece != ANCHOR)
     return tuple(piece for piece in pieces if not serves(piece, exercise, texts))
 
 
 def _may_be_meant(pieces: Iterable[str], entry: SetGroup, items: Collection[str]) -> bool:
-    """Whether a rucksack or another weight that is there may be meant for a bar, or any seat for a bench."""
-    from ..lint.body.improvised import is_a_seat, may_be_worn
+    """Whether a rucksack or another weight that is there may be meant for a bar."""
+    from ..lint.body.improvised import may_be_worn
 
-    if entry.implement == "bodyweight" and all(map(is_a_seat, pieces)):
-        return True
     return may_be_worn(pieces, _texts(entry, items))
 
 
@@ -214,14 +224,45 @@ def _texts(entry: SetGroup, items: Collection[str]) -> tuple[str, ...]:
     return (*items, entry.name, entry.prescription.note)
 
 
-def _is_unloaded(entry: SetGroup, exercise: Exercise) -> bool:
-    """Whether a lunge is written without the usual weights in the hands: no load but the body's, no word."""
-    held, load = exercise.implement, entry.work.load
-    if held not in ("dumbbell", "kettlebell") or entry.implement != held:
-        return False
-    if load is not None and (load.kind != "bodyweight" or any(one.high > 0 for one in load.values)):
-        return False
-    return exercise.pattern == "lunge" and not equipment.is_said(held, entry.name)
+LIGHTEST_BAR = 10
+"""kg below which nothing is on a barbell (common practice, no source: bars to learn on weigh 5 to 10)."""
+
+BARS = ("barbell", "trap bar", "guided bar")
+
+
+def _lifted(entry: SetGroup, exercise: Exercise) -> str:
+    """What is lifted, as far as the line says: a load of the body alone, or of 6 kg, is on no bar.
+
+    A lunge without a load is one without weights, and a calf raise on a machine that nobody named one on a
+    step.
+    """
+    held, load = entry.implement, entry.work.load
+    if held != exercise.implement or equipment.is_said(held, entry.name) or held in entry.name.lower():
+        return held
+    of_body = load is not None and load.kind == "bodyweight" and all(one.high <= 0 for one in load.values)
+    unloaded = load is None or of_body
+    is_light = load is not None and load.kind == "mass" and _most(entry) < LIGHTEST_BAR
+    if held in BARS and (of_body or is_light):
+        return "bodyweight"
+    if held in ("dumbbell", "kettlebell") and unloaded and exercise.pattern == "lunge":
+        return "bodyweight"
+    if held == "machine" and unloaded and exercise.stance == "standing" and _is_done_without(exercise):
+        return "bodyweight"
+    return held
+
+
+def _most(entry: SetGroup) -> float:
+    """The heaviest load of its sets, in kg."""
+    return max((one.high for one in entry.kilograms), default=0.0)
+
+
+def _is_done_without(exercise: Exercise) -> bool:
+    """Whether the same movement is usual with the body alone."""
+    return any(
+        other.implement == "bodyweight" and other.stance == exercise.stance
+        for other in catalogue.exercises()
+        if set(other.actions) == set(exercise.actions) and other.unilateral == exercise.unilateral
+    )
 
 
 def _what_lacks(taking: dict[tuple[str, ...], dict[str, Exercise]]) -> str:

@@ -24,6 +24,10 @@ if TYPE_CHECKING:
     from ..lint.model.sessions import Prescription, Work
 
 
+HEAVY_GOALS = ("", "strength", "power")
+"""Goals for which hard sets of few repetitions are meant to be heavy; "" where none is written."""
+
+
 @rule(
     "rest-too-short-heavy",
     family="rest",
@@ -49,8 +53,9 @@ def rest_too_short_heavy(entry: SetGroup, limits: Limits) -> Iterator[DraftFindi
     """Heavy sets of a big lift with less than two minutes between them.
 
     Looks at compound lifts at 85 % of the best lift and more, at 5 repetitions or fewer with 2 or fewer in
-    reserve, or at a 5RM or heavier; wants 2 min, judged on the long end of a range. Silent for singles, sets
-    on the clock, sets broken up (clusters, drop sets, rest-pause), contrast, supersets and circuits.
+    reserve, or at a 5RM or heavier; wants 2 min, judged on the long end of a range. Where the goal is neither
+    strength nor power, few repetitions alone make no set heavy. Silent for singles, sets on the clock, sets
+    broken up (clusters, drop sets, rest-pause), contrast, supersets and circuits.
 
     Flags:
         programme: Legs
@@ -118,6 +123,8 @@ def _heavy(entry: SetGroup, limits: Limits) -> str:
             else f", {percent.low:.0f} % of the best lift"
         )
         return f"of {reps} at {load.words}{share}"
+    if entry.programme.goal not in HEAVY_GOALS:
+        return ""
     if reps.high <= few and reserve is not None and reserve.high <= limits.number("most left"):
         return f"of {reps} with {entry.reserve_in_words}"
     return ""

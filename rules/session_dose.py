@@ -57,8 +57,8 @@ def session_sets_for_muscle_high(week: Week, limits: Limits) -> Iterator[DraftFi
     """More hard sets for one muscle group in one session than are usually worth it.
 
     Counts hard sets of each session of a typical week, two sessions on one day as one, those in which the
-    muscle only helps as half; wants no more than 12, judged on the high end of a range. It points at the line
-    that crosses the limit.
+    muscle only helps as half, those on the clock where it is known how hard they are; wants no more than 12,
+    judged on the high end of a range. It points at the line that crosses the limit.
 
     Flags:
         programme: Legs

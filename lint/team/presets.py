@@ -17,9 +17,10 @@ PRESETS: dict[str, dict[str, dict[str, Default]]] = {
     "2026-11": {
         "antagonist-imbalance": {"elsewhere": 1},
         "isolation-before-compound": {"repetitions": 0},
-        "load-outside-zone": {"size to": 105},
+        "load-outside-zone": {"size to": 105, "first lines": 1000},
         "number-implausible": {"lightest": 0},
         "rep-range-narrow": {"weeks": 1},
+        "taper-missing": {"left": 14},
         "weekly-sets-over-limit": {"blocks on": ("total",)},
     },
     "2026-12": {},

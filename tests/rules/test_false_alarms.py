@@ -595,10 +595,39 @@ class TestWhatABodyTakesIsNearlyEverywhere:
         text = week({"Hotel": [f"{line}, sets: 3, reps: 10"]}, self.HAS)
         assert said(findings, text, self.RULE) == []
 
-    @pytest.mark.parametrize("line", ["incline push-up", "bench dip"])
-    def test_a_seat_is_a_note(self, findings: Findings, week: Text, line: str) -> None:
+    @pytest.mark.parametrize(
+        "line",
+        [
+            "incline push-up",
+            "bench dip",
+            "band pull-through",
+            "standing calf raise",
+            "standing calf raise, load: bodyweight",
+            "box squat, load: 6 kg",
+            "back squat, load: bodyweight",
+            "hip thrust, load: bodyweight",
+        ],
+    )
+    def test_what_a_house_holds_is_not_missing(self, findings: Findings, week: Text, line: str) -> None:
+        text = week({"Hotel": [f"{line}, sets: 3, reps: 10"]}, self.HAS)
+        assert said(findings, text, self.RULE) == []
+
+    @pytest.mark.parametrize(
+        "line",
+        [
+            "box squat, load: 40 kg",
+            "back squat",
+            "hip thrust, load: bodyweight + 20 kg",
+            "standing calf raise, load: 40 kg",
+            "seated calf raise",
+            "calf raise machine",
+            "leg press",
+            "cable pull-through",
+        ],
+    )
+    def test_bars_and_machines_are(self, findings: Findings, week: Text, line: str) -> None:
         found = said(findings, week({"Hotel": [f"{line}, sets: 3, reps: 10"]}, self.HAS), self.RULE)
-        assert [severity for severity, _ in found] == ["note"]
+        assert [severity for severity, _ in found] == ["warning"]
 
     @pytest.mark.parametrize(
         "line", ["reverse lunge, load: 2 x 10 kg", "dumbbell bench press, load: 2 x 10 kg"]
@@ -639,3 +668,109 @@ class TestFarIsNotWalked:
 
     def test_thirty_do_not(self, findings: Findings, week: Text) -> None:
         assert len(self.minutes(findings, week, 3000)) == 1
+
+
+class TestSetsOnTheClock:
+    """Rounds by the clock are hard sets only where somebody says how hard: common practice, no source."""
+
+    RULE = "weekly-sets-over-limit"
+
+    @pytest.mark.parametrize(
+        "circuit",
+        [
+            "change every: 60 s, rounds: 12, exercises: [{exercise: air squat, reps: 10}, {exercise: step-up, reps: 8, side: each}]",
+            "for: 30 min, exercises: [{exercise: goblet squat, reps: 10}, {exercise: push-up, reps: 10}]",
+            "every: 2 min, rounds: 24, exercises: [{exercise: leg press, reps: 10}]",
+        ],
+    )
+    def test_are_not_held_against_the_limit(self, findings: Findings, circuit: str) -> None:
+        text = f"programme: T\nsessions: [{{session: A, exercises: [{{circuit: {{{circuit}}}}}]}}]\n"
+        assert said(findings, text, self.RULE) == []
+        assert said(findings, text, "session-sets-for-muscle-high") == []
+
+    def test_are_where_it_is_said_how_hard(self, findings: Findings) -> None:
+        circuit = "every: 2 min, rounds: 24, exercises: [{exercise: leg press, reps: 10, rir: 1}]"
+        text = f"programme: T\nsessions: [{{session: A, exercises: [{{circuit: {{{circuit}}}}}]}}]\n"
+        assert len(said(findings, text, self.RULE)) == 1
+
+    def test_leave_what_else_is_too_much(self, findings: Findings, week: Text) -> None:
+        lines = ["leg press, sets: 12, reps: 10", "hack squat, sets: 10, reps: 10"]
+        ((_, counted),) = said(
+            findings, week({"Gym": [*lines, "air squat, every: 60 s, sets: 9, reps: 5"]}), self.RULE
+        )
+        assert "22 direct sets" in counted
+
+
+class TestAMeetHasSpotters:
+    RULE = "failure-without-spotter"
+    HEAD = "starts: 2026-01-05\nweeks: 2\nevents: [{date: 2026-01-17, event: %s}]"
+
+    @pytest.mark.parametrize("event", ["meet", "gym lift-off"])
+    @pytest.mark.parametrize(
+        "line", ["bench press, sets: 3, reps: 1, load: 100 %", "back squat, sets: 3, reps: 1, rir: 0"]
+    )
+    def test_on_its_day(self, findings: Findings, week: Text, event: str, line: str) -> None:
+        assert (
+            said(findings, week({"saturday Meet": [f"{line}, in weeks: 2"]}, self.HEAD % event), self.RULE)
+            == []
+        )
+
+    def test_not_a_week_before(self, findings: Findings, week: Text) -> None:
+        text = week({"saturday Gym": ["bench press, sets: 3, reps: 1, rir: 0"]}, self.HEAD % "meet")
+        assert len(said(findings, text, self.RULE)) == 1
+
+
+class TestFewRepetitionsAreHeavyForStrength:
+    RULE = "rest-too-short-heavy"
+
+    @pytest.mark.parametrize(
+        ("goal", "line", "number"),
+        [
+            ("general health", "chin-up, sets: 3, reps: 5, rir: 2, rest: 75 s", 0),
+            ("hypertrophy", "front squat, sets: 3, reps: 4-5, rir: 1, rest: 60 s", 0),
+            ("muscular endurance", "dip, sets: 3, reps: 5, rpe: 8, rest: 60 s", 0),
+            ("strength", "chin-up, sets: 3, reps: 5, rir: 2, rest: 75 s", 1),
+            ("power", "front squat, sets: 3, reps: 4-5, rir: 1, rest: 60 s", 1),
+            ("hypertrophy", "front squat, sets: 3, reps: 4, load: 88 %, rest: 60 s", 1),
+        ],
+    )
+    def test_by_goal(self, findings: Findings, week: Text, goal: str, line: str, number: int) -> None:
+        assert len(said(findings, week({"Gym": [line]}, f"goal: {goal}"), self.RULE)) == number
+
+
+class TestAPressThatAssists:
+    RULE = "load-outside-zone"
+
+    @pytest.mark.parametrize(
+        ("lines", "number"),
+        [
+            (
+                [
+                    "bench press, sets: 4, load: 85 %",
+                    "chin-up, sets: 4",
+                    "overhead press, sets: 3, load: 65 %",
+                ],
+                0,
+            ),
+            (
+                [
+                    "overhead press, sets: 4, load: 85 %",
+                    "low row, sets: 4",
+                    "incline bench press, sets: 3, load: 65 %",
+                ],
+                0,
+            ),
+            (
+                [
+                    "bench press, sets: 4, load: 75 %",
+                    "chin-up, sets: 4",
+                    "overhead press, sets: 3, load: 65 %",
+                ],
+                1,
+            ),
+            (["bench press, sets: 4, load: 85 %", "overhead press, sets: 3, load: 65 %"], 1),
+            (["bench press, sets: 4, load: 85 %", "chin-up, sets: 4", "back squat, sets: 3, load: 65 %"], 1),
+        ],
+    )
+    def test_is_not_too_light(self, findings: Findings, week: Text, lines: list[str], number: int) -> None:
+        assert len(said(findings, week({"Gym": lines}, "goal: strength"), self.RULE)) == number

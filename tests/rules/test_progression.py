@@ -860,7 +860,9 @@ class TestDeloadWithoutCut:
         text = self.text("5", "{1: 5, 2: 6}", "name: Recover, weeks: 2, deload: true")
         (finding,) = findings(text, self.RULE)
         assert finding.weeks == (4, 5)
-        assert "6 sets against 5" in finding.counted
+        assert "5 sets against 5" in finding.counted
+        ((_, words),) = [(one.place, one.words) for one in finding.related]
+        assert "6 sets against 5" in words
 
     def test_silent_without_a_week_before(self, findings: Findings) -> None:
         assert findings(blocks(("name: A, weeks: 2, deload: true", ["plank, sets: 3"])), self.RULE) == []
@@ -1162,8 +1164,9 @@ class TestTaperMissing:
             ("2026-02-03", (4, 5)),  # Tuesday of week 5
             ("2026-02-09", (4, 5)),  # the Monday after the end: day 36, 14 days after week 4 begins
             ("2026-02-10", (5,)),
-            ("2026-02-16", (5,)),  # day 43, 14 days after week 5 begins
-            ("2026-02-17", None),
+            ("2026-02-11", (5,)),
+            ("2026-02-12", None),  # four days are left for it after the programme's last one
+            ("2026-02-16", None),
             ("2026-01-31", None),  # week 4: only two weeks before
             ("2026-02-02", None),  # Monday of week 5: weeks 3 and 4
         ],

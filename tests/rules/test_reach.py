@@ -119,8 +119,8 @@ REACH: list[tuple[str, str, str, str]] = [
     (
         "Where size has priorities, the parts of the other muscles are not asked for",
         "finer-points-missing",
-        plan(*TRICEPS, head="goal: hypertrophy"),
-        plan(*TRICEPS, head="goal: hypertrophy\npriority: [back]"),
+        plan(*TRICEPS, head="goal: hypertrophy\nfocus: [arms]"),
+        plan(*TRICEPS, head="goal: hypertrophy\nfocus: [arms]\npriority: [back]"),
     ),
     (
         "Uneven thighs are told where size is the goal, not where strength is",
