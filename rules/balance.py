@@ -76,7 +76,7 @@ def antagonist_imbalance(week: Week, ledger: Ledger, limits: Limits) -> Iterator
     other pairs are a note outside 1:2 to 2:1. Where the goal is not size and nothing names the muscles, the
     thigh is left alone, and other pairs are a note outside 1:3 to 3:1. Both the hard sets and all sets must
     say so, and of blocks of one week all together. Silent where a side is empty: other rules say what is
-    missing.
+    missing; and where the priorities name muscles that the stronger side trains, and none of the other's.
 
     Flags:
         programme: Legs
@@ -115,6 +115,8 @@ def _judged(week: Week, ledger: Ledger, pair: Pair, limits: Limits) -> Iterator[
         return
     if not all(_is_uneven(tally, pair, limits) for tally in (turn.tally, _of_rota(week, ledger))):
         return
+    if _is_meant(week, more, less):
+        return
     ratio = more.middle / less.middle
     near, far = ("near", "{:ratios}"), ("far", "at most {:times as many} on one side")
     limit, bound = near if pair.serious else far
@@ -140,6 +142,16 @@ def _judged(week: Week, ledger: Ledger, pair: Pair, limits: Limits) -> Iterator[
         related=(*counted_lines(more), *counted_lines(less, of=weak.words)),
         excess=ratio,
     )
+
+
+def _is_meant(week: Week, more: Count, less: Count) -> bool:
+    """Whether the priorities name what one side trains directly, and nothing that the other does."""
+    first = {muscle for term in week.programme.priority for muscle in catalogue.area(term.words) or ()}
+    return _trains_any(more, first) and not _trains_any(less, first)
+
+
+def _trains_any(count: Count, muscles: set[str]) -> bool:
+    return any(not muscles.isdisjoint(part.entry.exercise.direct) for part in count.parts if part.entry.exercise)
 
 
 def _of_rota(week: Week, ledger: Ledger) -> Tally:

@@ -235,7 +235,7 @@ def deload_without_cut(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]
     the block, and each week named under `deload` with the last one before it. Wants 20 % fewer sets or
     repetitions, or most of the hard work eased: 10 % less load, or 2 more repetitions in reserve; or a part
     of the sets and of the load that together comes to as much, or nearly. One note for the weeks of a
-    programme. Silent where a note says that the week is easier, and where sets could not be read.
+    programme. Silent in season, where a note says that the week is easier, and where sets could not be read.
 
     Flags:
         programme: Squat
@@ -303,7 +303,9 @@ def _uncut(ledger: Ledger, limits: Limits) -> Iterator[tuple[Place, str, Week, W
     for week in ledger.weeks:
         place, first, name = _deload(week)
         before = [other for other in typical if other.number < first]
-        if place is None or not before or says(limits.names("easy words"), *_notes(week)):
+        if place is None or not before or week.phase == "in-season":
+            continue
+        if says(limits.names("easy words"), *_notes(week)):
             continue
         if Change(before[-1], week).comes_to(*map(limits.number, ("volume", "load", "effort"))):
             continue

@@ -201,13 +201,18 @@ def _not_improvised(
 ) -> tuple[str, ...]:
     """The pieces for which nothing stands in that the list, the name or a note says.
 
-    A seat for the body alone, and something that a band is tied to, are there nearly everywhere.
+    A seat for the body alone, and something that a band is tied to, are there nearly everywhere; one can run
+    outside; and where there is a guided bar, a barbell may mean that one.
     """
     from ..lint.body.improvised import is_a_seat, serves
 
     texts = _texts(entry, items)
     if implement == "bodyweight":
         pieces = tuple(piece for piece in pieces if not is_a_seat(piece))
+    if exercise.kind == "endurance" and "track" in exercise.station:
+        return ()
+    if implement in BARS and any(equipment.is_said("guided bar", item) for item in items):
+        pieces = tuple(piece for piece in pieces if piece not in ("barbell", "rack"))
     if implement == "band":
         pieces = tuple(piece for piece in pieces if piece != ANCHOR)
     return tuple(piece for piece in pieces if not serves(piece, exercise, texts))
@@ -246,7 +251,8 @@ def _lifted(entry: SetGroup, exercise: Exercise) -> str:
         return "bodyweight"
     if held in ("dumbbell", "kettlebell") and unloaded and exercise.pattern == "lunge":
         return "bodyweight"
-    if held == "machine" and unloaded and exercise.stance == "standing" and _is_done_without(exercise):
+    with_body = load is None or load.kind == "bodyweight"
+    if held == "machine" and with_body and exercise.stance == "standing" and _is_done_without(exercise):
         return "bodyweight"
     return held
 

@@ -80,8 +80,8 @@ def load_outside_zone(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     of its pattern; a press that never stands among the first two lines of a session assists another press.
     Wants fast loads within 30-70 %, and a lightest load of at most 67 % for endurance and 85 % for size.
     Names three lifts at most. Silent for general health, where no load is known, for a lift some of whose
-    hard work goes by feel or that took another's place with its percentage, and on what is too light for
-    under-18s.
+    hard work goes by feel or that took another's place with its percentage, on what is too light for
+    under-18s, and where an effort stands beside the load, which then goes by that.
 
     Flags:
         programme: Press
@@ -215,6 +215,8 @@ def _main_lifts(ledger: Ledger, limits: Limits) -> list[_MainLift]:
                     Range(max(span.low, lift.span.low), span.high) if week.is_peak else span, week.number
                 )
             elif entry.hard and entry.sets.high:
+                by_feel.add(exercise)
+            if entry.stated_effort:
                 by_feel.add(exercise)
     for exercise in by_feel.intersection(lifts):
         lifts[exercise].known = False

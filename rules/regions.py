@@ -5,7 +5,7 @@ from __future__ import annotations
 from ..lint.body import catalogue
 from ..lint.counting.credits import TOTAL
 from ..lint.counting.week import BUILDING
-from ..lint.engine.limits import Option
+from ..lint.engine.limits import Condition, Option
 from ..lint.engine.registry import rule
 from ..lint.findings.finding import Amount, found
 from ..lint.wording.words import counted_noun, first_of, listed
@@ -181,6 +181,7 @@ def _muscles(parts: dict[str, tuple[str, ...]], names: list[str]) -> list[str]:
     sources=("who-2020", "us-pag-2018", "uk-cmo-2019"),
     options=(
         Option("days", 2, "days a week for each of the seven major regions", "who-2020"),
+        Condition("regions", 2, "regions on fewer days, from which it is told", "common practice"),
         Option(
             "loads that count",
             ("moderate", "high"),
@@ -196,8 +197,9 @@ def days_per_region_few(week: Week, ledger: Ledger, limits: Limits) -> Iterator[
 
     Looks at typical weeks whose sessions all have days, over a full turn where they rotate. Counts the days
     with a set that trains a muscle of the region, be it as a helper, and days whose activities load it; wants
-    2 for each region that the focus means. A region that gets nothing in the whole programme is left to
-    another rule, and so is a week alone with fewer sessions than those around it, a holiday.
+    2 for each region that the focus means. Speaks where two regions or more have fewer: which single one
+    comes once is the coach's choice. A region that gets nothing in the whole programme is left to another
+    rule, and so is a week alone with fewer sessions than those around it, a holiday.
 
     Flags:
         programme: Two days
@@ -251,7 +253,7 @@ def days_per_region_few(week: Week, ledger: Ledger, limits: Limits) -> Iterator[
     for region in few:
         days = _days_of(week, region, limits)
         lacking.setdefault(next((one for one in week.visits if one.day not in days), None), []).append(region)
-    if not few:
+    if len(few) < limits.number("regions"):
         return
     session = (next(iter(lacking)) or week.visits[0]).session
     said = [f"{_called(region)} on {_days(few[region])}" for region in sorted(few, key=lambda one: few[one])]

@@ -81,7 +81,8 @@ def failure_without_spotter(ledger: Ledger, limits: Limits) -> Iterator[DraftFin
             f"{capital(first_of(names_of(unsaid)))} {_how_hard(unsaid)}{worked_out} with no spotter or"
             " safety bars noted.",
             wanted="a way out of a failed lift",
-            change="Note the spotters, pins or safety bars, or leave 1 in reserve.",
+            change="Note the spotters, pins or safety bars"
+            f"{'' if all(map(_is_single, unsaid)) else ', or leave 1 in reserve'}.",
             where=line_name(unsaid[0].prescription),
             edits=in_one_edit("leave 1 in reserve", map(_leaving_one, unsaid)),
             related=tuple(also(unsaid[1:], "here too")),
