@@ -174,6 +174,47 @@ class TestProtectedAreaLoaded:
         head = f"athlete: {{name: Ida, protect: [{{{restriction}, advised by: physician}}]}}"
         assert len(findings(week({"Gym": [line]}, head), self.RULE)) == said
 
+    DEGREES = "athlete: {name: Ida, protect: [{movement: knee bend past 90, advised by: surgeon}]}"
+
+    @pytest.mark.parametrize(
+        "line",
+        [
+            "box squat to 90, sets: 3",
+            "box squat, sets: 3",
+            "leg press 0-90, sets: 3",
+            'split squat, sets: 3, note: "short, to 70 degrees"',
+            "back squat to 80 degrees, sets: 3",
+            "step-up, sets: 3",
+        ],
+    )
+    def test_work_within_the_degrees_may_stay(self, findings: Findings, week: Text, line: str) -> None:
+        assert findings(week({"Gym": [line]}, self.DEGREES), self.RULE) == []
+        assert findings(week({"Gym": [line]}, self.DEGREES), "restriction-unclear") == []
+
+    def test_work_beyond_them_is_said_as_surely_as_is_known(self, findings: Findings, week: Text) -> None:
+        lines = ["leg press, sets: 3", "front squat, sets: 3", "split squat to 100 degrees, sets: 3"]
+        (finding,) = findings(week({"Gym": lines}, self.DEGREES), self.RULE)
+        assert (finding.severity, finding.counted) == (
+            "warning",
+            "Front squat and split squat to 100 degrees involve `knee bend past 90`, to be avoided.",
+        )
+        assert [one.words for one in finding.related][:2] == [
+            "Gym, split squat to 100 degrees: this too",
+            "Gym, leg press: this may, too",
+        ]
+        (doubtful,) = findings(week({"Gym": lines[:1]}, self.DEGREES), self.RULE)
+        assert (doubtful.severity, doubtful.counted) == (
+            "note",
+            "Leg press may involve `knee bend past 90`, to be avoided.",
+        )
+
+    @pytest.mark.parametrize("line", ["step-up, sets: 3", "lateral step-up, sets: 3"])
+    def test_a_step_up_is_no_lunge(self, findings: Findings, week: Text, line: str) -> None:
+        for words in ("deep lunges", "split squats"):
+            head = f"athlete: {{name: Ida, protect: [{{movement: {words}, advised by: coach}}]}}"
+            assert findings(week({"Gym": [line]}, head), self.RULE) == []
+            assert findings(week({"Gym": ["walking lunge, sets: 3"]}, head), self.RULE)
+
     def test_nobody_to_spare_anything_for(self, findings: Findings, week: Text) -> None:
         assert findings(week(LEGS), self.RULE) == []
         assert findings(week(LEGS, "athlete: {name: Ida}"), self.RULE) == []
