@@ -22,6 +22,7 @@ if TYPE_CHECKING:
     from ..lint.counting.week import Week
     from ..lint.engine.limits import Limits
     from ..lint.findings.finding import DraftFinding
+    from ..lint.model.sessions import Session
     from ..lint.text.places import Term
 
 
@@ -155,12 +156,13 @@ def _may_hide(week: Week, term: Term) -> bool:
     why="The athlete has said when they can train; a session on another day is a session missed.",
     sources=(),
 )
-def days_more_than_athlete(week: Week, limits: Limits) -> Iterator[DraftFinding]:
+def days_more_than_athlete(week: Week, ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     """More training days than the athlete has, or other ones.
 
     Counts the days of a week that hold a session, one without a day for a day; wants no more of them than the
     athlete's `days`, and none on a weekday that is not among those where weekdays are listed. Activities are
-    left alone.
+    left alone, and so is the day of an event. So is the weekday of sessions that stand only in weeks with an
+    event, while other weeks have none: they were moved for it.
 
     Flags:
         programme: Four days
@@ -187,7 +189,12 @@ def days_more_than_athlete(week: Week, limits: Limits) -> Iterator[DraftFinding]
     athlete = week.programme.athlete
     if athlete is None or athlete.days is None:
         return
-    dated = [(day_name(week.programme.starts, day), tally.visits[0].session) for day, tally in week.days()]
+    of_events = {day for day, _ in ledger.events()}
+    dated = [
+        (day_name(week.programme.starts, day), tally.visits[0].session)
+        for day, tally in week.days()
+        if _day_number(week, day) not in of_events
+    ]
     sessions = [session for _, session in dated]
     sessions += [visit.session for visit in week.visits if not visit.day]
     free = free_day(week)
@@ -195,7 +202,12 @@ def days_more_than_athlete(week: Week, limits: Limits) -> Iterator[DraftFinding]
         most, outside, has = athlete.days, [], _of_days(athlete.days)
     else:
         most = len(set(athlete.days))
-        outside = [(day, session) for day, session in dated if day.lower() not in athlete.days]
+        moved = _moved_for_an_event(ledger, of_events)
+        outside = [
+            (day, session)
+            for day, session in dated
+            if day.lower() not in athlete.days and session not in moved
+        ]
         has = listed([day.capitalize() for day in athlete.days])
     if outside:
         days, session = [day for day, _ in outside], outside[0][1]
@@ -220,6 +232,20 @@ def days_more_than_athlete(week: Week, limits: Limits) -> Iterator[DraftFinding]
         related=(Related(athlete.place, f"the athlete's days: {has}"),),
         excess=len(outside) or len(sessions),
     )
+
+
+def _day_number(week: Week, day: int) -> int:
+    """The number of a day of a week, from the start of the programme."""
+    return DAYS_A_WEEK * (week.number - 1) + day
+
+
+def _moved_for_an_event(ledger: Ledger, of_events: set[int]) -> set[Session]:
+    """The sessions that stand in weeks with an event only, where other weeks have none."""
+    held: dict[bool, set[Session]] = {True: set(), False: set()}
+    for week in ledger.weeks:
+        has_one = any(_day_number(week, day) in of_events for day in range(1, DAYS_A_WEEK + 1))
+        held[has_one].update(visit.session for visit in week.visits)
+    return held[True] - held[False] if held[False] else set()
 
 
 @rule(

@@ -775,6 +775,35 @@ class TestDaysMoreThanAthlete:
         (finding,) = findings(text, self.RULE)
         assert finding.where == "One"  # two days outside, though fewer in all
 
+    MEET = "starts: 2026-01-05\nweeks: 2\nevents: [{date: 2026-01-17, event: EVENT}]\n"
+
+    @pytest.mark.parametrize("event", ["meet", "squat test", "match"])
+    @pytest.mark.parametrize("has", ["[monday]", "1"])
+    def test_the_day_of_an_event_is_no_training_day(
+        self, findings: Findings, week: Text, event: str, has: str
+    ) -> None:
+        head = f"{self.MEET.replace('EVENT', event)}athlete: {{name: Mara, days: {has}}}"
+        text = week({"monday A": [self.LINE], "saturday B": [self.LINE]}, head)
+        text = text.replace("    day: saturday\n", "    day: saturday\n    in weeks: 2\n")
+        assert findings(text, self.RULE) == []
+        other = text.replace("2026-01-17", "2026-01-16")
+        assert [one.weeks for one in findings(other, self.RULE)] == [(2,)]
+
+    def test_days_that_were_moved_for_an_event(self, findings: Findings, week: Text) -> None:
+        head = f"{self.MEET.replace('EVENT', 'meet')}athlete: {{name: Mara, days: [monday, friday]}}"
+        text = week({"monday A": [self.LINE], "tuesday B": [self.LINE]}, head)
+        own = text.replace("    day: tuesday\n", "    day: tuesday\n    in weeks: 2\n")
+        assert findings(own, self.RULE) == []
+        assert [one.weeks for one in findings(text, self.RULE)] == [(1, 2)]
+        first = text.replace("    day: tuesday\n", "    day: tuesday\n    in weeks: 1\n")
+        assert [one.weeks for one in findings(first, self.RULE)] == [(1,)]
+
+    def test_not_where_every_week_has_one(self, findings: Findings, week: Text) -> None:
+        events = ", ".join(f"{{date: 2026-01-{day}, event: match}}" for day in ("10", "17"))
+        head = f"starts: 2026-01-05\nweeks: 2\nevents: [{events}]\nathlete: {{name: Mara, days: [monday]}}"
+        text = week({"monday A": [self.LINE], "tuesday B": [self.LINE]}, head)
+        assert len(findings(text, self.RULE)) == 1
+
     def test_a_day_by_number_is_a_weekday_too(self, findings: Findings, week: Text) -> None:
         # 7 January 2026 is a Wednesday, the second day a Thursday
         text = week({"2": [self.LINE]}, "starts: 2026-01-07\nathlete: {name: Mara, days: [thursday]}")
