@@ -742,6 +742,12 @@ class TestExerciseTwice:
             ("leg press, work: [{sets: 1}, {sets: 2}]", "leg press, sets: 3", 0),
             ("leg press, sets: 3", "leg press, work: [{sets: 1}, {sets: 2}]", 0),
             ("leg press, work: [{sets: 1}]", "leg press, sets: 3", 1),
+            ("bench press, sets: 3", "flat bench press, sets: 3", 1),  # two names of one lift
+            # what stands beside the name says what differs
+            ("rowing machine test, sets: 1, reps: 1", "rowing machine easy, sets: 1, reps: 1", 0),
+            ("squat, sets: 3", '"squat, light", sets: 3', 0),
+            ('"squat, light", sets: 3', "Squat (light), sets: 3", 1),
+            ("leg press, sets: 1, reps: 1, test: 1RM", "leg press, sets: 1, reps: 1", 0),
         ],
     )
     def test_lines_that_read_alike(
