@@ -317,10 +317,10 @@ def _reading(entry: SetGroup) -> tuple[object, ...]:
     line, work = entry.prescription, entry.work
     load = work.load.words if work.load else ""
     bare = entry.programme.known.listed(entry.name)
+    # a name with more words says what differs
+    what = bare.exercise if bare else tuple(re.findall(r"\w+", fold(entry.name)))
     return (
-        bare.exercise
-        if bare
-        else tuple(re.findall(r"\w+", fold(entry.name))),  # a name with more words says what differs
+        what,
         line.test,
         work.side,
         entry.slot,

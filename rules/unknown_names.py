@@ -10,6 +10,7 @@ from ..lint.engine.registry import rule
 from ..lint.findings.finding import Edit, Related, found
 from ..lint.model.naming import line_name
 from ..lint.wording.words import did_you_mean, first_of, listed, shortened
+from .muscle_names import muscle_named, naming_or_leaving_free, what_to_write
 from .offers import writing
 from .shared import MOST_SUGGESTED
 
@@ -39,8 +40,8 @@ def exercise_unknown(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
 
     Reads every name as coaches write them: implement, position, lift and qualifiers in any order. Offers the
     exercises that it may mean. A warning where it is surely a slip of a known name, or where something is to
-    be spared, since nobody can look whether it loads that; else a note. One finding for each name, with all
-    its lines.
+    be spared, since nobody can look whether it loads that; else a note. For a muscle, as in `triceps`, it
+    offers exercises, and to leave the choice free. One finding for each name, with all its lines.
 
     Flags:
         programme: Legs
@@ -65,16 +66,21 @@ def exercise_unknown(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
         looked_up = term.words if number < MOST_SUGGESTED else ""
         suggested = ledger.known.suggestions(looked_up, level=ledger.level)
         spared = _spared_where_done(ledger, term.words, spared_at_all)
+        muscle = "" if suggested.names else muscle_named(term.words)
         yield found(
             term.place,
-            _not_counted(term.words, suggested, spared, _may_load(ledger, suggested, spared)),
+            _not_counted(term.words, suggested, spared, _may_load(ledger, suggested, spared), muscle),
             severity="warning" if suggested.slip or spared else "note",
-            change=_what_to_write(term.words, suggested),
+            change=what_to_write(ledger, term.words, muscle)
+            if muscle
+            else _what_to_write(term.words, suggested),
             where=where,
             related=tuple(
                 Related(other.place, f"{there}: `{shortened(other.words)}`") for other, there in others
             ),
-            edits=_writing(term, () if suggested.lifts else suggested.names, certain=suggested.slip),
+            edits=naming_or_leaving_free(ledger, term, muscle)
+            if muscle
+            else _writing(term, () if suggested.lifts else suggested.names, certain=suggested.slip),
             once=True,
         )
 
@@ -107,9 +113,13 @@ def _may_load(ledger: Ledger, suggested: Suggestions, spared: Collection[Restric
     return ""
 
 
-def _not_counted(name: str, suggested: Suggestions, spared: Collection[Restriction], may_be: str = "") -> str:
-    shown = shortened(name)
-    unknown = f"`{shown}` {'names several lifts' if suggested.lifts else 'is not in the catalogue'}"
+def _not_counted(
+    name: str, suggested: Suggestions, spared: Collection[Restriction], may_be: str, muscle: str
+) -> str:
+    is_what = "names several lifts" if suggested.lifts else "is not in the catalogue"
+    unknown = f"`{shortened(name)}` {'names no exercise' if muscle else is_what}"
+    if muscle and not spared:
+        return f"{unknown}, so its sets are not counted."
     if not spared:
         return f"{unknown}, so its sets count for no muscle."
     if may_be:
