@@ -35,6 +35,7 @@ NEW_RULES: dict[str, tuple[str, ...]] = {
         "equipment-unknown",
         "impact-days-consecutive",
         "lift-of-load-unknown",
+        "near-maximal-before-event",
         "our-name-unclear",
         "place-unknown",
         "read-two-ways",

@@ -47,6 +47,7 @@ NO_EDIT = {
     "light-implement-heavy": COACH,
     "load-outside-zone": COACH,
     "load-step-large": COACH,
+    "near-maximal-before-event": COACH,
     "nordics-too-rare": COACH,
     "older-adult-days": COACH,
     "rehabilitation-open": CLINICIAN,

@@ -666,6 +666,87 @@ class TestSpineDaysConsecutive:
         assert len(findings(text, self.RULE, team)) == said
 
 
+class TestNearMaximalBeforeEvent:
+    """Common practice, no source. 12 January 2026 is a Monday."""
+
+    RULE = "near-maximal-before-event"
+    HEAVY = "deadlift, sets: 2, reps: 1, load: 95 %"
+
+    def text(self, week: Text, days: dict[str, list[str]], event: str = "meet", head: str = "") -> str:
+        events = f"events: [{{date: 2026-01-17, event: {event}}}]"
+        return week(days, f"starts: 2026-01-12\n{events}{head}")
+
+    def test_the_words(self, findings: Findings, week: Text) -> None:
+        days = {
+            "thursday": ["deadlift, sets: 2, reps: 1, load: 95 %", "rack pull, sets: 1, reps: 2, load: 92 %"]
+        }
+        (finding,) = findings(self.text(week, days), self.RULE)
+        assert (finding.severity, finding.confidence) == ("note", "common practice")
+        assert finding.place.excerpt == "95 %"
+        assert finding.counted == "Deadlift and rack pull at 95 % on Thursday, 2 days before meet."
+        assert finding.wanted == "nothing from 90 % in the last 6 days"
+        assert finding.change == "Make it clearly lighter, or move it further away."
+        assert [one.words for one in finding.related] == ["thursday, rack pull: this too"]
+
+    @pytest.mark.parametrize(
+        ("day", "line", "said"),
+        [
+            ("thursday", HEAVY, 1),
+            ("monday", HEAVY, 1),  # deadlifts: 6 days
+            ("thursday", "back squat, sets: 1, reps: 1, load: 92.5 %", 1),
+            ("wednesday", "bench press, sets: 3, reps: 3, load: 90 %", 1),
+            ("tuesday", "bench press, sets: 1, reps: 1, load: 95 %", 0),
+            ("friday", "back squat, sets: 1, reps: 1, rpe: 9.5", 1),
+            ("friday", "back squat, sets: 1, reps: 1, rpe: 7", 0),
+            ("friday", "back squat, sets: 3, reps: 2, load: 70 %", 0),
+            ("friday", "back squat, sets: 3, reps: 2, load: 87.5 %", 0),
+            ("friday", "back squat, sets: 1, reps: 6, load: 90 %", 0),
+            ("friday", "snatch, sets: 1, reps: 1, load: 92 %", 0),
+            ("saturday", HEAVY, 0),  # the meet itself
+            ("sunday", HEAVY, 0),
+        ],
+    )
+    def test_which_sets(self, findings: Findings, week: Text, day: str, line: str, said: int) -> None:
+        assert len(findings(self.text(week, {day: [line]}), self.RULE)) == said
+
+    @pytest.mark.parametrize(
+        ("event", "said"),
+        [
+            ("deadlift test", 1),
+            ("bench and deadlift test", 1),
+            ("bench test", 0),
+            ("testing", 1),
+            ("match", 0),
+        ],
+    )
+    def test_which_events(self, findings: Findings, week: Text, event: str, said: int) -> None:
+        assert len(findings(self.text(week, {"thursday": [self.HEAVY]}, event), self.RULE)) == said
+
+    def test_the_day_of_the_event_says_which_lifts_it_is_about(self, findings: Findings, week: Text) -> None:
+        for lift, said in (("deadlift", 1), ("bench press", 0)):
+            days = {"thursday": [self.HEAVY], "saturday": [f"{lift}, sets: 3, reps: 1"]}
+            assert len(findings(self.text(week, days), self.RULE)) == said
+
+    def test_another_test_is_left_alone_where_the_event_names_no_lift(
+        self, findings: Findings, week: Text
+    ) -> None:
+        line = "back squat, sets: 1, reps: 1, load: 102.5 %"
+        for event, said in (("testing", 0), ("squat test", 1)):
+            assert len(findings(self.text(week, {"friday": [line]}, event), self.RULE)) == said
+
+    def test_silent_in_rehabilitation(self, findings: Findings, week: Text) -> None:
+        stage = "\nrehabilitation: {stage: return, advised by: physiotherapist, until: 2026-12-31}"
+        assert findings(self.text(week, {"thursday": [self.HEAVY]}, head=stage), self.RULE) == []
+
+    @pytest.mark.parametrize(
+        ("limits", "said"),
+        [("percent: 96", 0), ("days for hinges: 1", 0), ("events: [gala]", 0), ("days: 1", 1)],
+    )
+    def test_the_team_moves_every_limit(self, findings: Findings, week: Text, limits: str, said: int) -> None:
+        team = {"spotline.yaml": f"rules: {{{self.RULE}: {{{limits}}}}}\n"}
+        assert len(findings(self.text(week, {"thursday": [self.HEAVY]}), self.RULE, team)) == said
+
+
 class TestDaysMoreThanAthlete:
     """The athlete's own statement."""
 
