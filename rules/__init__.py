@@ -43,6 +43,7 @@ MODULES = (
     "exercise_order",
     "weekly_steps",
     "set_steps",
+    "conditioning",
     "stalled",
     "easier_weeks",
     "odd_weeks",

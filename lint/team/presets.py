@@ -32,6 +32,7 @@ NEW_RULES: dict[str, tuple[str, ...]] = {
         "day-too-long",
         "demand-not-held",
         "demand-unclear",
+        "endurance-step-large",
         "equipment-unknown",
         "impact-days-consecutive",
         "lift-of-load-unknown",
