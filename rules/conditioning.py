@@ -2,10 +2,8 @@
 
 from __future__ import annotations
 
-import re
-
 from ..lint.body.names import fold
-from ..lint.counting.calendar import MACHINES
+from ..lint.counting.endurance import endurance_named
 from ..lint.engine.limits import Condition, Option
 from ..lint.engine.registry import rule
 from ..lint.findings.finding import Amount, Related, found
@@ -109,22 +107,13 @@ def _amounts(week: Week, header: ProgrammeHeader) -> dict[tuple[str, str], Amoun
 
 
 def _kind_of(entry: SetGroup, header: ProgrammeHeader) -> str:
-    """The kind of endurance work that a line holds, in words; empty for lifts and own choices.
-
-    Of intervals it is what the words begin or end with, ``rowing machine`` in ``rowing machine, easy``.
-    """
+    """The kind of endurance work that a line holds, in words; empty for lifts and own choices."""
     name, known = entry.name, header.known
-    if entry.prescription.kind != "intervals":
-        exercise = known.exercise(name)
-        return exercise.name if exercise is not None and exercise.kind == "endurance" else ""
-    words = re.findall(r"[\w'-]+", name)
-    for length in range(len(words), 0, -1):
-        for part in (words[:length], words[-length:]):
-            said = " ".join(part)
-            exercise = known.exercise("rowing machine" if fold(said) in MACHINES else said)
-            if exercise is not None:
-                return exercise.name if exercise.kind == "endurance" else ""
-    return fold(name)
+    exercise = known.exercise(name)
+    if entry.prescription.kind == "intervals":
+        named = endurance_named(name, known)
+        return named.name if named else "" if exercise else fold(name)
+    return exercise.name if exercise is not None and exercise.kind == "endurance" else ""
 
 
 def _grown(what: str, unit: str, amounts: Amounts, most: float, week: Week, limits: Limits) -> DraftFinding:

@@ -1591,6 +1591,7 @@ class TestEnduranceStepLarge:
             ("intervals: run, rounds: {1: 5, 2: 60}, on: 60 s, off: 60 s", 1),
             ("own choice: run, minutes: 20", 0),
             ("intervals: back squat, rounds: {1: 5, 2: 90}, on: 60 s", 0),
+            ("intervals: heavy dumbbell row, rounds: {1: 5, 2: 90}, on: 60 s", 0),
             ('intervals: "easy row, 20 strokes", rounds: {1: 2, 2: 9}, distance: 1000 m', 1),
             ("exercise: farmer's carry, sets: {1: 1, 2: 90}, distance: 40 m", 0),
             ("exercise: run, in weeks: 2, sets: 1, distance: 9000 m", 0),  # nothing to compare with
