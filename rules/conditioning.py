@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from ..lint.body.names import fold
-from ..lint.counting.endurance import endurance_named
 from ..lint.engine.limits import Condition, Option
 from ..lint.engine.registry import rule
 from ..lint.findings.finding import Amount, Related, found
@@ -111,6 +110,8 @@ def _kind_of(entry: SetGroup, header: ProgrammeHeader) -> str:
     name, known = entry.name, header.known
     exercise = known.exercise(name)
     if entry.prescription.kind == "intervals":
+        from ..lint.counting.endurance import endurance_named
+
         named = endurance_named(name, known)
         return named.name if named else "" if exercise else fold(name)
     return exercise.name if exercise is not None and exercise.kind == "endurance" else ""
@@ -123,7 +124,7 @@ def _grown(what: str, unit: str, amounts: Amounts, most: float, week: Week, limi
     key = next((key for key in ("distance", "timed", "sets") if key in entry.work.places), "exercise")
     return found(
         entry.work.places.get(key, entry.prescription.place),
-        f"{capital(what)}: {now} in the week, {was} at most before.",
+        f"{capital(what)} comes to {now} in the week, {was} at most before.",
         wanted=limits.words("at most {} times as much as in the last {:week}", "times", "weeks back"),
         change="Build it up over more weeks, or correct a slip.",
         where=line_name(entry.prescription),

@@ -389,5 +389,8 @@ def session_empty(week: Week, limits: Limits) -> Iterator[DraftFinding]:
 def _is_empty(visit: Visit) -> bool:
     """Whether a session that has lines has no set on this visit; what cannot be read may hold some."""
     lines = visit.session.prescriptions
-    done = any(entry.is_done or entry.work.sets is None for entry in visit.own)
+    done = any(
+        entry.is_done or entry.work.sets is None or (entry.prescription.kind and entry.work.sets.high > 0)
+        for entry in visit.own
+    )
     return bool(lines) and not done and not any(line.unread for line in lines)

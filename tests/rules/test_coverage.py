@@ -621,6 +621,14 @@ class TestPullOrPushMissing:
         "lat pulldown, sets: 2",
     )
 
+    @pytest.mark.parametrize(
+        ("name", "said"), [("rowing machine", 0), ("easy rowing", 0), ("bike", 1), ("run", 1)]
+    )
+    def test_who_rows_on_a_machine_pulls(self, findings: Findings, week: Text, name: str, said: int) -> None:
+        others = [line for line in self.ALL if "row" not in line]
+        text = week({"monday A": others}) + f"      - {{intervals: {name}, rounds: 4, distance: 500 m}}\n"
+        assert len(findings(text, self.RULE)) == said
+
     def test_the_words(self, findings: Findings, week: Text) -> None:
         text = week(
             {

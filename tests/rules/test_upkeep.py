@@ -868,6 +868,20 @@ class TestSessionEmpty:
         assert finding.wanted == "at least one work set in the week"
         assert finding.change == "Add the work, or let the block end a week sooner."
 
+    @pytest.mark.parametrize(
+        ("line", "said"),
+        [
+            ("intervals: rowing machine, rounds: 4, distance: 500 m", 0),
+            ("intervals: bike, rounds: 4, on: 60 s", 0),
+            ("own choice: mobility, minutes: 20", 0),
+            ("intervals: bike, in weeks: 1, rounds: 4, on: 60 s", 1),
+        ],
+    )
+    def test_work_that_counts_no_sets_is_work(self, findings: Findings, line: str, said: int) -> None:
+        other = "  - {session: B, exercises: [{exercise: dip, sets: 3}]}"
+        text = f"programme: Test\nweeks: 2\nsessions:\n  - {{session: A, exercises: [{{{line}}}]}}\n{other}\n"
+        assert len(findings(text, self.RULE)) == said
+
     def test_weeks_of_two_blocks_are_one_thing_to_say(self, findings: Findings) -> None:
         block = "  - {{name: {name}, weeks: 1, sessions: [{{session: {name}, exercises: [{{exercise: plank, sets: {{1: 0}}}}]}}]}}\n"
         text = "programme: Test\nblocks:\n" + block.format(name="A") + block.format(name="B")
