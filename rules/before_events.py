@@ -28,9 +28,8 @@ if TYPE_CHECKING:
     from ..lint.model.programme import Event
 
 
-LIFTED_AT = (
-    "meet", "competition", "contest", "championship", "championships", "test", "tests", "testing", "1RM",
-)  # fmt: skip
+MEETS = ("meet", "competition", "contest", "championship", "championships")
+LIFTED_AT = (*MEETS, "test", "tests", "testing", "1RM")
 """Words in the name of an event at which lifts are tried."""
 
 
