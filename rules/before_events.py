@@ -11,7 +11,7 @@ from ..lint.engine.registry import rule
 from ..lint.findings.finding import Amount, found
 from ..lint.model.naming import day_name, line_name
 from ..lint.wording.words import counted_noun, first_of, says
-from .shared import LIFTS_OF_PARTS, also, capital, is_test, named_at, names_of
+from .shared import LIFTS_OF_PARTS, also, as_name, capital, is_test, named_at, names_of
 from .spacing import HARD_ACTIVITY, loaded
 
 TYPE_CHECKING = False
@@ -120,7 +120,7 @@ def legs_heavy_before_event(ledger: Ledger, limits: Limits) -> Iterator[DraftFin
             f" {events[number + ahead[0]]}.",
             severity="warning" if is_sure else "note",
             wanted=limits.words("fewer than {} on each of the last {:day}", "sets", "days"),
-            change=f"Move {line.session.name} further away, or leave more in reserve.",
+            change=f"Move {as_name(line.session.name)} further away, or leave more in reserve.",
             where=line_name(line),
             related=counted_lines(heavy),
             amount=Amount(heavy.high, limits.number("sets") - 1),

@@ -5,8 +5,6 @@ from __future__ import annotations
 from ..lint.engine.limits import Condition
 from ..lint.engine.registry import rule
 from ..lint.findings.finding import found
-from ..lint.wording.words import listed
-from .shared import capital
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -54,7 +52,7 @@ def clearance_missing(lifter: Lifter, limits: Limits) -> Iterator[DraftFinding]:
     if reasons and athlete.clearance is None:
         yield found(
             athlete.place,
-            f"{capital(listed(reasons))}, and no clearance on file.",
+            f"No clearance on file ({', '.join(reasons)}).",
             wanted="the date of one",
             change="Ask a physician or other licensed professional, then write `clearance on file`.",
             where=athlete.name,
@@ -64,11 +62,11 @@ def clearance_missing(lifter: Lifter, limits: Limits) -> Iterator[DraftFinding]:
 
 def _reasons_for_clearance(lifter: Lifter, age: float) -> Iterator[str]:
     if lifter.athlete.protect and not lifter.resources.screened:
-        yield "a protected area"
+        yield "something to spare"
     if _comes_back(lifter):
         yield "a return to training"
     if lifter.athlete.age is not None and lifter.athlete.age >= age:
-        yield f"an age of {lifter.athlete.age:g}"
+        yield f"age {lifter.athlete.age:g}"
 
 
 @rule(

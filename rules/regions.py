@@ -254,12 +254,10 @@ def days_per_region_few(week: Week, ledger: Ledger, limits: Limits) -> Iterator[
     if not few:
         return
     session = (next(iter(lacking)) or week.visits[0]).session
-    said = [f"{_called(region)} on {_days(few[region])}" for region in sorted(few, key=lambda one: few[one])]
-    mean_of_turn = " in the mean of a turn" if turn.words else ""
+    on_average = " on average over a turn" if turn.words else ""
     yield found(
         session.place,
-        f"{capital(first_of([f'{said[0]} of the week{mean_of_turn}', *said[1:]]))}"
-        f"{unless(turn.tally, areas=few, does='adds to it')}.",
+        f"{capital(_on_days(few))}{on_average}{unless(turn.tally, areas=few, does='adds to it')}.",
         wanted=limits.words("{:day} or more for each major region", "days"),
         change=f"{capital('; '.join(_added_to(week, *one) for one in lacking.items()))}.",
         where=session.name,
@@ -301,5 +299,17 @@ def _active_days(week: Week, region: str, limits: Limits) -> set[int]:
     }
 
 
+def _on_days(few: dict[str, float]) -> str:
+    """``abdominals trained on no day, chest and arms on only 1 day``: the fewest first."""
+    by_days: dict[float, list[str]] = {}
+    for region in sorted(few, key=lambda one: few[one]):
+        by_days.setdefault(few[region], []).append(_called(region))
+    said = [
+        f"{first_of(names)} {'' if number else 'trained '}on {_days(days)}"
+        for number, (days, names) in enumerate(by_days.items())
+    ]
+    return ", ".join(said)
+
+
 def _days(number: float) -> str:
-    return counted_noun(number, "day")
+    return f"only {counted_noun(number, 'day')} a week" if number else "no day of the week"

@@ -163,6 +163,18 @@ def names_of(entries: Iterable[SetGroup]) -> list[str]:
     return list(dict.fromkeys(entry.name for entry in entries))
 
 
+def as_name(name: str) -> str:
+    """The name of a session among words: in quotes where it could be read as one of them.
+
+    ``hamstrings moved`` is; ``Lower`` and ``Lower A`` are not.
+    """
+    return name if name[:1].isupper() and len(name.split()) <= MOST_PLAIN else f"`{name}`"
+
+
+MOST_PLAIN = 2
+"""Words of the name of a session that stand out by their capital letter."""
+
+
 def capital(words: str) -> str:
     """The words with a capital first letter."""
     return words[:1].upper() + words[1:]

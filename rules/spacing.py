@@ -13,7 +13,7 @@ from ..lint.findings.finding import Amount, found
 from ..lint.model.naming import day_name
 from ..lint.wording.words import first_of, listed, plain, says
 from .offers import moving_apart, offering
-from .shared import LIFTS_OF_PARTS, capital
+from .shared import LIFTS_OF_PARTS, as_name, capital
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -178,7 +178,7 @@ def _too_close(
         f"{to_failure} and {later.words(second, close)}, {plain(round(hours, 1))} h apart.",
         severity=severity,
         wanted=limits.words("{:h}", needed),
-        change=f"Move {session.name} further from {listed(activities)}, or keep it {least}."
+        change=f"Move {as_name(session.name)} further from {listed(activities)}, or keep it {least}."
         if activities
         else f"Move one day, or keep it {least}.",
         where=session.name,

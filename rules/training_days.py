@@ -11,7 +11,7 @@ from ..lint.findings.finding import Amount, Related, found
 from ..lint.model.naming import day_name, line_name
 from ..lint.wording.words import counted_noun, listed
 from .offers import moving
-from .shared import DAYS_A_WEEK, capital, free_day, is_cut_short
+from .shared import DAYS_A_WEEK, as_name, capital, free_day, is_cut_short
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -112,7 +112,7 @@ ANOTHER_DAY = "Agree on another day with the athlete and write it under `days`, 
 
 
 def _joined(session: str) -> str:
-    return f"merge {session} into another session, or drop it"
+    return f"merge {as_name(session)} into another session, or drop it"
 
 
 def _shared_out(week: Week, session: str) -> str:
@@ -212,7 +212,9 @@ def days_more_than_athlete(week: Week, ledger: Ledger, limits: Limits) -> Iterat
     if outside:
         days, session = [day for day, _ in outside], outside[0][1]
         counted = f"Training on {listed(days)}, not among the athlete's days"
-        change = f"Move {session.name} to {free}" if free else f"No day is free: {_joined(session.name)}"
+        change = (
+            f"Move {as_name(session.name)} to {free}" if free else f"No day is free: {_joined(session.name)}"
+        )
     elif len(sessions) > most:
         session = sessions[most]
         counted = f"{_of_days(len(sessions))} of training a week"
@@ -243,7 +245,8 @@ def _moved_for_an_event(ledger: Ledger, of_events: set[int]) -> set[Session]:
     """The sessions that stand in weeks with an event only, where other weeks have none."""
     held: dict[bool, set[Session]] = {True: set(), False: set()}
     for week in ledger.weeks:
-        has_one = any(_day_number(week, day) in of_events for day in range(1, DAYS_A_WEEK + 1))
+        days = (_day_number(week, day) for day in range(1, DAYS_A_WEEK + 1))
+        has_one = not of_events.isdisjoint(days)
         held[has_one].update(visit.session for visit in week.visits)
     return held[True] - held[False] if held[False] else set()
 

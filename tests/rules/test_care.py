@@ -396,7 +396,7 @@ class TestClearanceMissing:
         (finding,) = filed("name: Ida\nage: 71\n", self.RULE)
         assert (finding.severity, finding.sources) == ("note", ("riebe-2015", "whitfield-2017"))
         assert (finding.place.excerpt, finding.where) == ("Ida", "Ida")
-        assert finding.counted == "An age of 71, and no clearance on file."
+        assert finding.counted == "No clearance on file (age 71)."
         assert finding.wanted == "the date of one"
         assert finding.change.startswith("Ask a physician or other licensed professional")
 
@@ -406,9 +406,7 @@ class TestClearanceMissing:
             " {area: hip, advised by: physician}]}"
         )
         (finding,) = findings(week(LEGS, head), self.RULE)
-        assert finding.counted == (
-            "A protected area, a return to training and an age of 65, and no clearance on file."
-        )
+        assert finding.counted == ("No clearance on file (something to spare, a return to training, age 65).")
 
     @pytest.mark.parametrize(
         ("athlete", "head", "said"),

@@ -879,6 +879,16 @@ class TestDaysMoreThanAthlete:
         first = text.replace("    day: tuesday\n", "    day: tuesday\n    in weeks: 1\n")
         assert [one.weeks for one in findings(first, self.RULE)] == [(1,)]
 
+    @pytest.mark.parametrize(
+        ("name", "said"), [("hamstrings moved", "`hamstrings moved`"), ("Upper B", "Upper B"), ("B P", "B P")]
+    )
+    def test_a_name_that_reads_like_the_words_around_it_stands_in_quotes(
+        self, findings: Findings, week: Text, name: str, said: str
+    ) -> None:
+        text = week({f"tuesday {name}": [self.LINE]}, "athlete: {name: Mara, days: [monday]}")
+        (finding,) = findings(text, self.RULE)
+        assert finding.change == f"Move {said} to Monday, or correct `days`."
+
     def test_not_where_every_week_has_one(self, findings: Findings, week: Text) -> None:
         events = ", ".join(f"{{date: 2026-01-{day}, event: match}}" for day in ("10", "17"))
         head = f"starts: 2026-01-05\nweeks: 2\nevents: [{events}]\nathlete: {{name: Mara, days: [monday]}}"
@@ -1087,7 +1097,7 @@ class TestIsolationBeforeCompound:
         assert (finding.place.excerpt, finding.where) == ("back squat", "Lower, back squat")
         assert (
             finding.counted
-            == "back squat at 5 repetitions comes after leg extension, which tires quadriceps."
+            == "back squat at 5 repetitions comes after leg extension, which tires the quadriceps."
         )
         assert finding.wanted == "compound lifts first"
         assert finding.change == "Put it first, or write `pre-exhaustion` in a `note`."
@@ -1151,7 +1161,7 @@ class TestIsolationBeforeCompound:
         (finding,) = findings(week({"Gym": [*lines, self.LARGE]}), self.RULE)
         assert finding.counted == (
             "back squat at 5 repetitions comes after leg extension and cable glute kickback, which"
-            " tire quadriceps and gluteals."
+            " tire the quadriceps and gluteals."
         )
         assert [related.place.excerpt for related in finding.related] == [
             "leg extension",
