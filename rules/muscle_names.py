@@ -30,7 +30,7 @@ def muscle_named(name: str) -> str:
     return area if catalogue.area(area) is not None else ""
 
 
-def what_to_write(ledger: Ledger, name: str, area: str) -> str:
+def what_to_write_for_a_muscle(ledger: Ledger, name: str, area: str) -> str:
     """How to name an exercise for a muscle, or to leave it open."""
     names = suggested(ledger.header, lambda exercise: is_for(exercise, area)).names
     named = f"Name one, such as {names[0]}," if names else "Name one,"

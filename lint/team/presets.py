@@ -15,11 +15,14 @@ if TYPE_CHECKING:
 
 PRESETS: dict[str, dict[str, dict[str, Default]]] = {
     "2026-11": {
-        "antagonist-imbalance": {"elsewhere": 1},
+        "antagonist-imbalance": {"elsewhere": 1, "lifting": (), "meets": ()},
         "isolation-before-compound": {"repetitions": 0},
+        "lift-sets-under-floor": {"heavy": 1000},
         "load-outside-zone": {"size to": 105},
         "number-implausible": {"lightest": 0},
         "rep-range-narrow": {"weeks": 1},
+        "screening-missing": {"middle age": 0},
+        "sessions-too-close": {"hard set of the advanced": 3},
         "weekly-sets-over-limit": {"blocks on": ("total",)},
     },
     "2026-12": {},

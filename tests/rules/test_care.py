@@ -461,7 +461,7 @@ class TestScreeningMissing:
     RULE = "screening-missing"
 
     def test_the_words(self, filed: Callable[..., list[Finding]]) -> None:
-        (finding,) = filed("name: Ida\nlevel: novice\nage: 30\n", self.RULE)
+        (finding,) = filed("name: Ida\nlevel: novice\nage: 45\n", self.RULE)
         assert (finding.severity, finding.sources) == ("note", ("riebe-2015", "whitfield-2017"))
         assert (finding.place.excerpt, finding.where, finding.counted) == (
             "Ida",
@@ -476,7 +476,13 @@ class TestScreeningMissing:
         [
             ("level: novice", 0),  # a placeholder, as in a published trial
             ("level: novice, note: tall", 0),
-            ("level: novice, age: 30", 1),
+            ("level: novice, age: 45", 1),
+            ("level: novice, age: 40", 1),
+            ("level: novice, age: 39", 0),  # young adults, of whom few would be sent to a physician
+            ("level: novice, age: 27, best lifts: {leg press: 100 kg}", 0),
+            ("level: novice, age: 18", 0),
+            ("level: novice, age: 17", 1),
+            ("level: novice, age: 27, protect: [{area: knee, advised by: physician}]", 1),
             ("level: novice, body mass: 70 kg", 1),
             ("level: novice, days: 3", 1),
             ("level: novice, days: [monday]", 1),
@@ -484,8 +490,8 @@ class TestScreeningMissing:
             ("level: novice, equipment: [barbell]", 1),
             ("level: novice, best lifts: {leg press: 100 kg}", 1),
             ("level: novice, protect: [{area: knee, advised by: physician}]", 1),
-            ("level: novice, age: 30, screening on file: 2020-01-01", 0),
-            ("level: novice, age: 30, clearance on file: 2020-01-01", 0),
+            ("level: novice, age: 45, screening on file: 2020-01-01", 0),
+            ("level: novice, age: 45, clearance on file: 2020-01-01", 0),
         ],
     )
     def test_who_is_asked(self, findings: Findings, week: Text, athlete: str, said: int) -> None:
@@ -499,7 +505,7 @@ class TestScreeningMissing:
     def test_once_an_athlete_however_many_programmes(self, filed: Callable[..., list[Finding]]) -> None:
         plan = "programme: P\nathlete: ida.athlete.yaml\nsessions: [{session: A, exercises: [{exercise: plank, sets: 1}]}]\n"
         files = {"a.programme.yaml": plan, "b.programme.yaml": plan}
-        assert len(filed("name: Ida\nlevel: novice\nage: 30\n", self.RULE, files)) == 1
+        assert len(filed("name: Ida\nlevel: novice\nage: 45\n", self.RULE, files)) == 1
 
 
 class TestJuniorUnsupervised:

@@ -167,8 +167,8 @@ REACH: list[tuple[str, str, str, str]] = [
     (
         "A screening is asked for where somebody starts, not where somebody has trained for long",
         "screening-missing",
-        plan(*LEGS, head="athlete: {name: Ida, age: 30, level: novice}"),
-        plan(*LEGS, head="athlete: {name: Ida, age: 30, level: advanced}"),
+        plan(*LEGS, head="athlete: {name: Ida, age: 45, level: novice}"),
+        plan(*LEGS, head="athlete: {name: Ida, age: 45, level: advanced}"),
     ),
     (
         "A screening is asked for where somebody comes back, not where the training goes on",
@@ -344,8 +344,8 @@ def test_of_what_a_percentage_is_is_asked_once_a_programme(findings: Findings, n
 @pytest.mark.parametrize(
     ("athlete", "asked"),
     [
-        ("age: 30", ["screening-missing"]),
-        ("age: 30, protect: [{area: heart, advised by: physician}]", ["clearance-missing"]),
+        ("age: 45", ["screening-missing"]),
+        ("age: 45, protect: [{area: heart, advised by: physician}]", ["clearance-missing"]),
     ],
 )
 def test_whoever_is_asked_for_a_clearance_is_asked_for_no_screening(
