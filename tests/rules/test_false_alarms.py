@@ -608,6 +608,30 @@ class TestWhatABodyTakesIsNearlyEverywhere:
         assert [severity for severity, _ in found] == ["warning"]
 
 
+class TestTheNextKettlebell:
+    RULE = "load-step-large"
+
+    @pytest.mark.parametrize(
+        ("line", "told"),
+        [
+            ("goblet squat, sets: 3, reps: 8, load: {1: 12 kg, 2: 16 kg}", 0),
+            ("reverse lunge, sets: 3, reps: 8, load: {1: 2 x 8 kg, 2: 2 x 12 kg}", 0),
+            ("dumbbell goblet squat, sets: 3, reps: 8, load: {1: 12 kg, 2: 16 kg}", 1),
+            ("goblet squat, sets: 3, reps: 8, load: {1: 12 kg, 2: 20 kg}", 1),
+            ("lateral raise, sets: 3, reps: 12, load: {1: 4 kg, 2: 6 kg}", 0),
+            ("lateral raise, sets: 3, reps: 12, load: {1: 4 kg, 2: 8 kg}", 1),
+        ],
+    )
+    def test_is_one_step(self, findings: Findings, week: Text, line: str, told: int) -> None:
+        assert len(said(findings, week({"Gym": [line]}, "weeks: 2"), self.RULE)) == told
+
+    @pytest.mark.parametrize(("has", "told"), [("dumbbells", 1), ("kettlebell, dumbbells", 0)])
+    def test_where_there_is_one(self, findings: Findings, week: Text, has: str, told: int) -> None:
+        head = f"weeks: 2\nathlete: {{name: Ida, equipment: [{has}]}}"
+        text = week({"Gym": ["goblet squat, sets: 3, reps: 8, load: {1: 12 kg, 2: 16 kg}"]}, head)
+        assert len(said(findings, text, self.RULE)) == told
+
+
 class TestALightDayThatIsMeant:
     RULE = "week-out-of-line"
     REST = "leg curl, sets: 3, reps: 10, rir: 2"
