@@ -61,11 +61,11 @@ def week_out_of_line(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
 
     Follows each line through the typical weeks. Points at a week, alone of its kind on the line, with twice
     the sets of the weeks before and after it, or half of them, 2 sets or more apart; with so many repetitions
-    at the same load; with a load more than 10 % below both; or with a number below both that fits in between
-    once two digits change places or a nought is added. A dip counts where the week is no easier one
-    otherwise. A load that leaves upwards, and sets that rise by more than a week should, are for
-    load-step-large and sets-step-large to say, a load that can hardly be meant for number-implausible. Silent
-    where a note says that the week is meant.
+    at the same load; with a load more than 10 % below both, unless its sets are fewer, too; or with a number
+    below both that fits in between once two digits change places or a nought is added. A dip counts where
+    the week is no easier one otherwise. A load that leaves upwards, and sets that rise by more than a week
+    should, are for load-step-large and sets-step-large to say, a load that can hardly be meant for
+    number-implausible. Silent where a note says that the week is meant.
 
     Flags:
         programme: Squat
@@ -141,6 +141,11 @@ class _Odd:
     def place(self) -> Place:
         return self.entry.work.places.get(self.what, self.entry.prescription.place)
 
+    @property
+    def is_eased(self) -> bool:
+        """Whether it has fewer sets, too, than both weeks around it: then somebody meant it to be light."""
+        return self.entry.sets.middle < min(self.before.sets.middle, self.after.sets.middle)
+
     def words(self) -> str:
         """``back squat at 56 %, between weeks at 65 % and 67.5 %``."""
         was, now, then = (in_words_of(one, self.what) for one in (self.before, self.entry, self.after))
@@ -204,6 +209,8 @@ def _leaves(odd: _Odd, limits: Limits) -> bool:
     if odd.what == "load":
         percent = odd.entry.percent
         if percent is not None and percent.high < limits.number("lightest"):
+            return False
+        if odd.meant is None and odd.is_eased:
             return False
         return odd.meant is not None or now < min(was, then) * (1 - limits.number("drop") / 100)
     times, apart = limits.number("times"), limits.number("fewest apart")

@@ -42,7 +42,8 @@ def week_pasted(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
 
     Compares what all lines hold in typical weeks that follow one another: sets, repetitions, load, effort.
     Points at two weeks alike, if no other two are, where a line rises into the first and again out of the
-    second, in load, repetitions or sets. A value that is written for both weeks at once is meant. Points also
+    second, in load, repetitions or sets; or where the first begins after a deload, and the line rises from
+    week to week everywhere else. A value that is written for both weeks at once is meant. Points also
     at a single week in which a line repeats sets, repetitions and load of an earlier week, with a lower load
     and more repetitions than before and after it, where without that week the load never falls.
 
@@ -74,29 +75,25 @@ def week_pasted(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     yield from _fallen_back(weeks)
     doses = [_doses(week) for week in weeks]
     alike = [at for at in range(1, len(weeks)) if doses[at] == doses[at - 1]]
-    if len(alike) != 1 or not 2 <= alike[0] < len(weeks) - 1:
+    if len(alike) != 1:
         return
-    four = weeks[alike[0] - 2 : alike[0] + 2]
-    numbers = [week.number for week in four]
-    if numbers[3] - numbers[0] != 3:
-        return
-    rising = [(line, key) for line in weeks_of_lines(four) if len(line) == 4 and (key := _rises_around(line))]
+    rising = [one for line in weeks_of_lines(weeks) if (one := _repeated(line, weeks[alike[0]].number))]
     if not rising:
         return
-    line, key = rising[0]
-    entry = line[2][1]
-    names = list(dict.fromkeys(one[2][1].name for one, _ in rising))
+    at, again, key = rising[0]
+    first, second = at[0].number, again[0].number
+    names = list(dict.fromkeys(one[1].name for _, one, _ in rising))
     yield found(
-        entry.work.places[key],
-        f"Every line repeats week {numbers[1]}, while {first_of(names)}"
+        again[1].work.places[key],
+        f"Every line repeats week {first}, while {first_of(names)}"
         f" {'rises' if len(names) == 1 else 'rise'} before and after.",
         wanted="a step in this week too",
-        change=f"Write what week {numbers[2]} holds, or one value for both, `{numbers[1]}-{numbers[2]}`.",
-        where=line_name(entry.prescription),
-        edits=_as_one([(one[1][1].work.places[what], one[2][1].work.places[what]) for one, what in rising]),
+        change=f"Write what week {second} holds, or one value for both, `{first}-{second}`.",
+        where=line_name(again[1].prescription),
+        edits=_as_one([(one[1].work.places[what], two[1].work.places[what]) for one, two, what in rising]),
         subject="pasted week",
-        related=tuple(Related(one[2][1].work.places[what], one[2][1].name) for one, what in rising[1:]),
-        weeks=(numbers[2],),
+        related=tuple(Related(two[1].work.places[what], two[1].name) for _, two, what in rising[1:]),
+        weeks=(second,),
         once=True,
     )
 
@@ -186,14 +183,26 @@ def _dose(work: Work) -> tuple[object, ...]:
     return work.sets, reps, load, work.rir, work.rpe, work.hold, work.distance
 
 
-def _rises_around(line: Line) -> str:
-    """By which key a line rises into the first of two weeks alike and out of the second; empty for none."""
-    first, last, again, then = (group for _, group in line)
+def _repeated(line: Line, second: int) -> tuple[tuple[Week, SetGroup], tuple[Week, SetGroup], str] | None:
+    """The two weeks in which a line holds the same, and by which key it rises around them; None if not."""
+    numbers = [week.number for week, _ in line]
+    at = numbers.index(second) if second in numbers else 0
+    if at < 2 or numbers[at - 1 : at + 2] != [second - 1, second, second + 1]:
+        return None
     for key in ("load", "reps", "sets"):
-        places = [one.work.places.get(key) for one in (last, again)]
+        places = [one.work.places.get(key) for _, one in line[at - 1 : at + 1]]
         if None in places or len({place.key for place in places if place}) < 2:
             continue
-        values = [value_of(one, key, last) for one in (first, last, again, then)]
-        if None not in values and values[0] < values[1] and values[2] < values[3]:  # type: ignore[operator]
-            return key
-    return ""
+        values = [value_of(one, key, line[at][1]) for _, one in line]
+        if None in values or not values[at] < values[at + 1]:  # type: ignore[operator]
+            continue
+        steps = [
+            values[number] < values[number + 1]  # type: ignore[operator]
+            for number, (week, after) in enumerate(pairwise(numbers))
+            if after == week + 1 and number != at - 1
+        ]
+        after_a_gap = numbers[at - 2] != second - 2
+        into = after_a_gap and len(steps) > 2 and all(steps)
+        if into or (not after_a_gap and values[at - 2] < values[at - 1]):  # type: ignore[operator]
+            return line[at - 1], line[at], key
+    return None

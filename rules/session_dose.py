@@ -13,7 +13,7 @@ from ..lint.model.naming import day_name, line_name
 from ..lint.wording.words import listed, plain, says, sets_of
 from .excess import WITHOUT_LIMIT, Excess, crossing
 from .offers import cutting
-from .shared import other_day, taken_off
+from .shared import as_name, other_day, taken_off
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -279,7 +279,7 @@ def session_too_long(visit: Visit, limits: Limits) -> Iterator[DraftFinding]:
         (ramps, "warm-up sets"),
         (time.around.low, "preparation and changing over"),
     )
-    shares = _minutes((*written_parts, (sum(seconds for seconds, _ in assumed_parts), "assumed")))
+    shares = _minutes((*written_parts, (sum(seconds for seconds, _ in assumed_parts), UNWRITTEN)))
     related = Related(visit.session.place, f"assumed: {_minutes(assumed_parts, ' min')}")
     yield found(
         visit.session.place,
@@ -293,6 +293,9 @@ def session_too_long(visit: Visit, limits: Limits) -> Iterator[DraftFinding]:
         related=(related,) if any(seconds for seconds, _ in assumed_parts) else (),
         excess=least,
     )
+
+
+UNWRITTEN = "assumed for what is not written"
 
 
 def _minutes(parts: Iterable[tuple[float, str]], unit: str = "") -> str:
@@ -357,7 +360,7 @@ def day_too_long(week: Week, limits: Limits) -> Iterator[DraftFinding]:
             last.place,
             f"{name}'s {len(visits)} sessions take at least {round(sum(takes))} min: {listed(each)}.",
             wanted=f"the athlete's {plain(has)} min",
-            change=f"Move {last.name} to another day, or write the hours between in a `note`.",
+            change=f"Move {as_name(last.name)} to another day, or write the hours between in a `note`.",
             where=last.name,
             subject=name,
             excess=sum(takes),
