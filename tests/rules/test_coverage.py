@@ -1044,9 +1044,7 @@ class TestPriorityNotAhead:
             "4 sets a week for the hamstrings, a priority; 4.25 on average for the quadriceps and calves."
         )  # (5.5 + 3) / 2
         assert finding.wanted == "more than the rest"
-        assert (
-            finding.change == "In Gym, raise seated leg curl to 5 sets, or drop hamstrings from `priority`."
-        )
+        assert finding.change == "In Gym, raise seated leg curl to 5 sets, or drop it from `priority`."
         assert [one.words for one in finding.related] == ["Gym, seated leg curl: 4 sets"]
 
     @pytest.mark.parametrize(
