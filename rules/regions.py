@@ -195,9 +195,10 @@ def days_per_region_few(week: Week, ledger: Ledger, limits: Limits) -> Iterator[
     """A major region that is trained on fewer than two days of the week, where health is the goal.
 
     Looks at typical weeks whose sessions all have days, over a full turn where they rotate. Counts the days
-    with a set that trains a muscle of the region, be it as a helper, and days whose activities load it; wants
-    2 for each region that the focus means. A region that gets nothing in the whole programme is left to
-    another rule, and so is a week alone with fewer sessions than those around it, a holiday.
+    with a set that trains a muscle of the region, be it as a helper, days whose activities load it, and for
+    the abdomen days with a carry; wants 2 for each region that the focus means. A region that gets nothing in
+    the whole programme is left to another rule, and so is a week alone with fewer sessions than those around
+    it, a holiday.
 
     Flags:
         programme: Two days
@@ -250,7 +251,8 @@ def days_per_region_few(week: Week, ledger: Ledger, limits: Limits) -> Iterator[
     lacking: dict[Visit | None, list[str]] = {}
     for region in few:
         days = _days_of(week, region, limits)
-        lacking.setdefault(next((one for one in week.visits if one.day not in days), None), []).append(region)
+        other = next((one for one in week.visits if one.day not in days and _holds_lifts(one)), None)
+        lacking.setdefault(other, []).append(region)
     if not few:
         return
     session = (next(iter(lacking)) or week.visits[0]).session
@@ -280,9 +282,27 @@ def _added_to(week: Week, visit: Visit | None, regions: list[str]) -> str:
     return lower(added_for_each(week.programme, {_called(region): _trains(region) for region in regions}, to))
 
 
+def _holds_lifts(visit: Visit) -> bool:
+    """Whether a session holds lifts: nobody adds one to a session on a machine or track."""
+    return any(entry.is_done for entry in visit.own)
+
+
 def _days_of(week: Week, region: str, limits: Limits) -> set[int]:
-    """The days of a week on which a region is trained, or loaded by an activity."""
-    return {*week.sets(region, TOTAL, hard=False).days(), *_active_days(week, region, limits)}
+    """The days of a week on which a region is trained, held by a carry, or loaded by an activity."""
+    days = {*week.sets(region, TOTAL, hard=False).days(), *_active_days(week, region, limits)}
+    return days | _days_of_carries(week) if region == CARRIED_BY else days
+
+
+CARRIED_BY = "abdomen"
+
+
+def _days_of_carries(week: Week) -> set[int]:
+    """Days with a loaded carry: work for the trunk, as coaches see it (common practice, no source)."""
+    return {
+        visit.day
+        for visit, entry in week.entries()
+        if entry.is_done and entry.exercise is not None and "carry" in entry.exercise.patterns
+    }
 
 
 def _active_days(week: Week, region: str, limits: Limits) -> set[int]:

@@ -1453,6 +1453,12 @@ class TestDaysPerRegionFew:
         days = {"monday": list(self.ALL), "thursday": list(self.ALL)}
         assert findings(week(days, self.HEALTH), self.RULE) == []
 
+    def test_no_lift_is_added_to_a_session_on_a_machine(self, findings: Findings, week: Text) -> None:
+        row = "  - {session: Row, day: wednesday, exercises: [{intervals: bike, rounds: 4, on: 60 s}]}\n"
+        text = week({"monday Gym": list(self.ALL), "friday Rest": list(self.ALL[:3])}, self.HEALTH)
+        (finding,) = findings(text + row, self.RULE)
+        assert finding.change == "Add plank to Rest."
+
     def test_one_day_alone(self, findings: Findings, week: Text) -> None:
         (finding,) = findings(week({"monday Gym": list(self.ALL)}, self.HEALTH), self.RULE)
         assert finding.place.excerpt == "Gym"
@@ -1468,6 +1474,8 @@ class TestDaysPerRegionFew:
         [
             ("plank, sets: 1", 0),
             ("plank, sets: 1, rir: 9", 0),  # easy sets are training too
+            ("farmer's carry, sets: 1, distance: 20 m", 0),
+            ("sandbag carry, sets: 1, distance: 20 m", 0),
             ("medicine ball slam, sets: 1", 0),
             ("plank, sets: 0", 1),
             ("plank, sets: 0-1", 0),
