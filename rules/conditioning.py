@@ -126,7 +126,7 @@ def _grown(what: str, unit: str, amounts: Amounts, most: float, week: Week, limi
         entry.work.places.get(key, entry.prescription.place),
         f"{capital(what)} comes to {now} in the week, {was} at most before.",
         wanted=limits.words("at most {} times as much as in the last {:week}", "times", "weeks back"),
-        change="Build it up over more weeks, or correct a slip.",
+        change="Build it up more slowly, or correct a slip.",
         where=line_name(entry.prescription),
         group=what,
         amount=Amount(sum(amounts.values()) / makes, limits.number("times") * most / makes, words),

@@ -83,7 +83,7 @@ def _reasons_for_clearance(lifter: Lifter, age: float) -> Iterator[str]:
             "middle age",
             40,
             "years from which beginners are asked about again",
-            "whitfield-2017: of adults from 40 on every second one would have been sent to a physician",
+            "whitfield-2017",
         ),
     ),
     follows=("clearance-missing", "junior-unsupervised"),

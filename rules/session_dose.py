@@ -295,7 +295,7 @@ def session_too_long(visit: Visit, limits: Limits) -> Iterator[DraftFinding]:
     )
 
 
-UNWRITTEN = "assumed for what is not written"
+UNWRITTEN = "assumed, not written"
 
 
 def _minutes(parts: Iterable[tuple[float, str]], unit: str = "") -> str:

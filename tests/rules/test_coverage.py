@@ -1045,9 +1045,7 @@ class TestPriorityNotAhead:
             "4 sets a week for the hamstrings, a priority; 4.25 on average for the quadriceps and calves."
         )  # (5.5 + 3) / 2
         assert finding.wanted == "more than the rest"
-        assert (
-            finding.change == "In Gym, raise seated leg curl to 5 sets, or drop hamstrings from `priority`."
-        )
+        assert finding.change == "In Gym, raise seated leg curl to 5 sets, or drop it from `priority`."
         assert [one.words for one in finding.related] == ["Gym, seated leg curl: 4 sets"]
 
     @pytest.mark.parametrize(
@@ -1456,6 +1454,12 @@ class TestDaysPerRegionFew:
         days = {"monday": list(self.ALL), "thursday": list(self.ALL)}
         assert findings(week(days, self.HEALTH), self.RULE) == []
 
+    def test_no_lift_is_added_to_a_session_on_a_machine(self, findings: Findings, week: Text) -> None:
+        row = "  - {session: Row, day: wednesday, exercises: [{intervals: bike, rounds: 4, on: 60 s}]}\n"
+        text = week({"monday Gym": list(self.ALL), "friday Rest": list(self.ALL[:3])}, self.HEALTH)
+        (finding,) = findings(text + row, self.RULE)
+        assert finding.change == "Add plank to Rest."
+
     def test_one_day_alone(self, findings: Findings, week: Text) -> None:
         (finding,) = findings(week({"monday Gym": list(self.ALL)}, self.HEALTH), self.RULE)
         assert finding.place.excerpt == "Gym"
@@ -1471,6 +1475,8 @@ class TestDaysPerRegionFew:
         [
             ("plank, sets: 1", 0),
             ("plank, sets: 1, rir: 9", 0),  # easy sets are training too
+            ("farmer's carry, sets: 1, distance: 20 m", 0),
+            ("sandbag carry, sets: 1, distance: 20 m", 0),
             ("medicine ball slam, sets: 1", 0),
             ("plank, sets: 0", 1),
             ("plank, sets: 0-1", 0),

@@ -717,7 +717,7 @@ class TestSessionTooLong:
         assert (finding.severity, finding.confidence) == ("warning", "common practice")
         assert (finding.place.excerpt, finding.where) == ("Lower", "Lower")
         assert finding.counted == (
-            "Lower takes at least 53 min: 10 work, 40 rest and 3 assumed for what is not written."
+            "Lower takes at least 53 min: 10 work, 40 rest and 3 assumed, not written."
         )
         assert finding.wanted == "the athlete's 39 min"
         assert finding.change == ("Save 14 min: superset lifts that share no muscle, or move one.")
@@ -738,19 +738,19 @@ class TestSessionTooLong:
                 "back squat, sets: 9, reps: 5",
                 12,
                 "note",
-                "2 work and 19 assumed for what is not written.",
+                "2 work and 19 assumed, not written.",
             ),
             (
                 "back squat, sets: 9, reps: 5, rest: 2 min",
                 12,
                 "warning",
-                "2 work, 16 rest and 3 assumed for what is not written.",
+                "2 work, 16 rest and 3 assumed, not written.",
             ),
             (
                 "leg extension, sets: {1: 9}, reps: 12",
                 5,
                 "note",
-                "4 work and 4 assumed for what is not written.",
+                "4 work and 4 assumed, not written.",
             ),
         ],
     )
@@ -765,13 +765,13 @@ class TestSessionTooLong:
         lines = ["leg extension, sets: 1, reps: 5, rest: 1 min"] * 9
         (finding,) = findings(week({"Gym": lines}, self.has(5)), self.RULE)
         assert finding.severity == "note"
-        assert finding.counted == "Gym takes at least 10 min: 2 work and 8 assumed for what is not written."
+        assert finding.counted == "Gym takes at least 10 min: 2 work and 8 assumed, not written."
 
     def test_written_rest_beside_assumed_rest(self, findings: Findings, week: Text) -> None:
         lines = ["back squat, sets: 4, reps: 5", "leg press, sets: 5, reps: 5, rest: 5 min"]
         (finding,) = findings(week({"Gym": lines}, self.has(10)), self.RULE)
         assert finding.severity == "warning"
-        assert finding.counted.endswith("2 work, 20 rest and 10 assumed for what is not written.")
+        assert finding.counted.endswith("2 work, 20 rest and 10 assumed, not written.")
         assert [(one.place.excerpt, one.words) for one in finding.related] == [
             (
                 "Gym",

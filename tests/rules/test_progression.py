@@ -1574,7 +1574,7 @@ class TestEnduranceStepLarge:
         assert (finding.place.excerpt, finding.weeks) == ("1000 m", (4,))
         assert finding.counted == "Rowing ergometer comes to 15 km in the week, 5 km at most before."
         assert finding.wanted == "at most 2 times as much as in the last 4 weeks"
-        assert finding.change == "Build it up over more weeks, or correct a slip."
+        assert finding.change == "Build it up more slowly, or correct a slip."
         assert [one.words for one in finding.related] == [
             "Row, rowing machine: 10 km",
             "Row, rowing machine easy: 5 km",
