@@ -207,7 +207,8 @@ def _not_improvised(
         pieces = tuple(piece for piece in pieces if not is_a_seat(piece))
     if exercise.kind == "endurance" and "track" in exercise.station:
         return ()
-    if implement in BARS and any(equipment.is_said("guided bar", item) for item in items):
+    is_any_bar = implement in BARS and not equipment.is_said("barbell", entry.name)
+    if is_any_bar and any(equipment.is_said("guided bar", item) for item in items):
         pieces = tuple(piece for piece in pieces if piece not in ("barbell", "rack"))
     if implement == "band":
         pieces = tuple(piece for piece in pieces if piece != ANCHOR)

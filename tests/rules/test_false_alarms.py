@@ -878,3 +878,159 @@ class TestAPressThatAssists:
     )
     def test_is_not_too_light(self, findings: Findings, week: Text, lines: list[str], number: int) -> None:
         assert len(said(findings, week({"Gym": lines}, "goal: strength"), self.RULE)) == number
+
+
+class TestRunsAreRunOutside:
+    RULE = "equipment-missing"
+    HAS = "athlete: {{name: Ida, equipment: [{}]}}"
+
+    @pytest.mark.parametrize(
+        ("line", "equipment", "number"),
+        [
+            ("run, distance: 400 m", "kettlebells, mats", 0),
+            ("jog, hold: 10 min", "bands", 0),
+            ("rowing ergometer, distance: 500 m", "bands", 1),
+            ("hip thrust, reps: 10, load: 40 kg", "Smith machine, bench", 0),
+            ("back squat, reps: 8, load: 60 kg", "guided bar", 0),
+            ("barbell back squat, reps: 8, load: 60 kg", "guided bar", 1),
+            ("back squat, reps: 8, load: 60 kg", "dumbbells", 1),
+            ("standing calf raise, reps: 12, load: bodyweight + 10 kg", "seated calf raise machine, step", 0),
+        ],
+    )
+    def test_and_a_guided_bar_is_a_bar(
+        self, findings: Findings, week: Text, line: str, equipment: str, number: int
+    ) -> None:
+        text = week({"Gym": [f"{line}, sets: 3"]}, self.HAS.format(equipment))
+        assert len(said(findings, text, self.RULE)) == number
+
+
+class TestWhatIsMeantMore:
+    RULE = "antagonist-imbalance"
+    PULLS = (
+        "lat pulldown, sets: 8, reps: 10",
+        "seated cable row, sets: 6, reps: 10",
+        "bench press, sets: 4, reps: 8",
+    )
+    HINGES = (
+        "hip thrust, sets: 4, reps: 8",
+        "Romanian deadlift, sets: 8, reps: 10",
+        "leg curl, sets: 3, reps: 10",
+        "leg extension, sets: 4, reps: 12",
+    )
+
+    @pytest.mark.parametrize(
+        ("lines", "priority", "number"),
+        [
+            (PULLS, "[back]", 0),
+            (PULLS, "[lats, shoulders]", 0),
+            (PULLS, "[chest]", 1),
+            (PULLS, "[]", 1),
+            (HINGES, "[gluteals]", 0),
+            (HINGES, "[hamstrings]", 0),
+            (HINGES, "[quadriceps]", 1),
+        ],
+    )
+    def test_a_priority(
+        self, findings: Findings, week: Text, lines: tuple[str, ...], priority: str, number: int
+    ) -> None:
+        head = "goal: hypertrophy" + (f"\npriority: {priority}" if priority != "[]" else "")
+        assert len(said(findings, week({"Gym": list(lines)}, head), self.RULE)) == number
+
+
+class TestLoadsByEffort:
+    RULE = "load-outside-zone"
+
+    @pytest.mark.parametrize(("effort", "number"), [("", 1), (", rpe: 7", 0), (", rir: 3", 0)])
+    @pytest.mark.parametrize("lift", ["back squat", "bench press"])
+    def test_go_by_that(self, findings: Findings, week: Text, lift: str, effort: str, number: int) -> None:
+        line = f"{lift}, sets: 3, reps: 6, load: 70 %{effort}"
+        assert len(said(findings, week({"Gym": [line]}, "goal: strength"), self.RULE)) == number
+
+
+class TestLoadsThatFollow:
+    RULE = "load-not-settable"
+
+    @pytest.mark.parametrize("change", ["load: x 0.8", "load: -13 %"])
+    def test_from_a_change_are_rounded(self, findings: Findings, week: Text, change: str) -> None:
+        head = f"athletes:\n  - {{athlete: {{name: Tove}}, adjust: [{{{change}}}]}}"
+        line = "dumbbell bench press, sets: 3, reps: 8, load: 2 x 12 kg"
+        assert said(findings, week({"Gym": [line]}, head), self.RULE) == []
+
+    def test_written_ones_are_told(self, findings: Findings, week: Text) -> None:
+        line = "dumbbell bench press, sets: 3, reps: 8, load: 2 x 9.6 kg"
+        assert len(said(findings, week({"Gym": [line]}), self.RULE)) == 1
+
+
+class TestDeloadsInSeason:
+    RULE = "deload-without-cut"
+
+    @pytest.mark.parametrize(("phase", "number"), [("in-season", 0), ("off-season", 1), ("build", 1)])
+    def test_are_left_alone(self, findings: Findings, week: Text, phase: str, number: int) -> None:
+        text = week(
+            {"Gym": ["back squat, sets: 3, reps: 5, rir: 2"]}, f"phase: {phase}\nweeks: 4\ndeload: [4]"
+        )
+        assert len(said(findings, text, self.RULE)) == number
+
+
+class TestJumpsUnderADemand:
+    RULE = "demand-not-held"
+
+    @pytest.mark.parametrize(("weeks", "number"), [("1-4", 1), ("1-2", 0)])
+    @pytest.mark.parametrize("line", ["box jump", "single-leg hop"])
+    def test_all_of_them_count(
+        self, findings: Findings, week: Text, line: str, weeks: str, number: int
+    ) -> None:
+        head = f"weeks: 6\nmust hold: [{{weekly sets of: jump, at most: 0, in weeks: {weeks}, because: the physio says so}}]"
+        text = week(
+            {"Gym": [f"{line}, in weeks: 3-6, sets: 3, reps: 5", "leg press, sets: 3, reps: 8"]}, head
+        )
+        assert bool(said(findings, text, self.RULE)) == bool(number)
+
+
+class TestTimesClash:
+    RULE = "times-clash"
+
+    def text(self, first: str, second: str) -> str:
+        return (
+            "programme: T\nsessions:\n  - session: Strength\n"
+            f"    day: thursday {first}\n    exercises: [{{exercise: deadlift, sets: 3, reps: 5}}]\n{second}"
+        )
+
+    @pytest.mark.parametrize(
+        ("first", "second", "severities"),
+        [
+            (
+                "18:30",
+                "  - {session: Test, day: thursday 18:30, exercises: [{exercise: plank, sets: 1, hold: 30 s}]}\n",
+                ["note"],
+            ),
+            (
+                "18:30",
+                "  - {session: Test, day: thursday 19:30, exercises: [{exercise: plank, sets: 1, hold: 30 s}]}\n",
+                [],
+            ),
+            (
+                "18:30",
+                "  - {session: Test, day: friday 18:30, exercises: [{exercise: plank, sets: 1, hold: 30 s}]}\n",
+                [],
+            ),
+            ("18:30", "  - {activity: water, day: thursday 18:00, minutes: 90, effort: 6}\n", ["warning"]),
+            ("19:30", "  - {activity: water, day: thursday 18:00, minutes: 90, effort: 6}\n", []),
+            ("18:30", "  - {activity: water, day: thursday 18:30, minutes: 90, effort: 6}\n", ["warning"]),
+        ],
+    )
+    def test_by_the_hour(self, findings: Findings, first: str, second: str, severities: list[str]) -> None:
+        assert [one for one, _ in said(findings, self.text(first, second), self.RULE)] == severities
+
+
+class TestIntervalsAreWork:
+    @pytest.mark.parametrize(
+        "line",
+        [
+            "{intervals: rowing machine, rounds: 1, distance: 2000 m}",
+            "{intervals: run, rounds: 6, on: 60 s, off: 60 s}",
+        ],
+    )
+    def test_a_session_of_them_is_not_empty(self, findings: Findings, line: str) -> None:
+        text = f"programme: T\nsessions: [{{session: A, exercises: [{line}]}}]\n"
+        assert said(findings, text, "session-empty") == []
