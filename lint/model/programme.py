@@ -118,6 +118,7 @@ class Member:
 class Programme:
     """A whole programme: what and whom it is for, and its blocks in order.
 
+    ``not_trained`` are areas left alone on purpose, ``maintain`` those that are kept and not built.
     ``our_names`` are pairs of a name that the coach gives to an exercise and what it means. ``places`` holds
     the places of goal, phase and start by key, where they are written. ``working_best`` is the share of each
     best lift, in %, from which percentages count; None where they count from the whole.
@@ -131,8 +132,10 @@ class Programme:
         "focus",
         "goal",
         "held_at",
+        "maintain",
         "members",
         "name",
+        "not_trained",
         "note",
         "our_names",
         "phase",
@@ -155,6 +158,8 @@ class Programme:
         self.phase: Phase = ""
         self.focus: tuple[Term, ...] = ()
         self.priority: tuple[Term, ...] = ()
+        self.not_trained: tuple[Term, ...] = ()
+        self.maintain: tuple[Term, ...] = ()
         self.starts: date | None = None
         self.weeks = 1
         self.working_best: float | None = None

@@ -13,7 +13,18 @@ from ..schemas.readings import RULE
 from ..syntax.additions import before_next_key, key_added
 from ..syntax.tree import Mapping, Scalar
 from ..wording.words import plain
-from .quantities import KG_PER_LB, NOTHING, Load, Range, Reps, number_or_range, plain_reps
+from .quantities import (
+    KG_PER_LB,
+    NOTHING,
+    Load,
+    Range,
+    Reps,
+    distance,
+    duration,
+    number_or_range,
+    plain_reps,
+    spelt,
+)
 from .sessions import Slice
 
 TYPE_CHECKING = False
@@ -33,7 +44,11 @@ if TYPE_CHECKING:
 
         held: Values
         pairs: Values
+        sides: tuple[Slice, ...]
         unread: set[str]
+
+        def within(self, kind: str, at: LocatedNode, value: object) -> bool:
+            """Whether a value lies within what its kind takes; reports one that does not."""
 
         def follows_sets(self) -> bool:
             """Whether a set of the same exercise comes before."""
@@ -122,7 +137,7 @@ def read_apart(reader: LineBeingRead, at: LocatedNode, held: Values) -> None:
                 change="Leave one of them as it is meant, and take the other out.",
             )
     reps = [(one, one.value) for one in held.get("reps", ()) if isinstance(one.value, Reps)]
-    each = _where(reps, lambda value: "each" if value.each_side else None)
+    each = _where(reps, lambda value: "each" if value.each_side else None) or reader.sides
     if each and "side" not in at:
         held["side"] = each
     elif each and any(one.value != "each" for one in held.get("side", ())):
@@ -144,6 +159,30 @@ def read_apart(reader: LineBeingRead, at: LocatedNode, held: Values) -> None:
             _ask_about_parts(reader, at, one.place, value.parts)
 
 
+def each_side(reader: LineBeingRead, key: str, first: int, last: int, part: LocatedNode) -> Range | None:
+    """A time or a distance that is meant for each side, ``30 s/side``; None where it is not."""
+    words = spelt(key, part.plain, str) or ""
+    read = duration if key == "hold" else distance
+    value = read(words.removesuffix(" each")) if words.endswith(" each") else None
+    if value is None or not reader.within(key, part, value):
+        return None
+    reader.sides = (*reader.sides, Slice(first, last, "each", part.place))
+    return value
+
+
+def check_listed(reader: LineBeingRead, key: str, place: Place, words: str) -> None:
+    """Reports an effort for each set, ``1/1/0``, that is not as many as there are sets."""
+    listed, sets = words.count("/") + 1, {str(one.value) for one in reader.held.get("sets", ())}
+    if sets and str(listed) not in sets:
+        reader.report(
+            "keys-at-odds",
+            place,
+            f"{words} is {key.upper()} for {listed} sets; the line has {' or '.join(sorted(sets))}.",
+            severity="warning",
+            change="Give each set one, or write one for all.",
+        )
+
+
 def rounds_at_odds(reader: LineBeingRead, said: Sequence[Slice], rounds: Sequence[Slice]) -> None:
     """Sets that stand under repetitions, ``3x12``, in a circuit or superset whose rounds are its sets."""
     if {str(one.value) for one in said} != {str(one.value) for one in rounds}:
@@ -163,7 +202,7 @@ def _as_data(value: object) -> object:
 def _where(reps: list[tuple[Slice, Reps]], said: Callable[[Reps], object]) -> tuple[Slice, ...]:
     """What repetitions say of something else, in the weeks in which they say it."""
     found = [(one, said(value)) for one, value in reps]
-    return tuple(Slice(one.first, one.last, value, one.place) for one, value in found if value is not None)
+    return tuple(one.with_value(value) for one, value in found if value is not None)
 
 
 _NAMES = {"sets": "sets there are", "reps": "repetitions there are"}

@@ -339,6 +339,11 @@ def test_weeks(key: str, spans: tuple[tuple[int, int], ...]) -> None:
 # Schema and parser agree
 
 
+def _of_each_side(kind: str, value: Any) -> str:
+    """A time or a distance without the words that say each side, as a line reads it."""
+    return (quantities.spelt(kind, value, str) or "").removesuffix(" each")
+
+
 PARSERS: dict[str, Callable[[Any], object]] = {
     "sets": lambda value: quantities.sets(value) or sets_of_reps(value),
     "setsOfWeek": lambda value: quantities.sets(value) or sets_of_reps(value),
@@ -353,7 +358,8 @@ PARSERS: dict[str, Callable[[Any], object]] = {
     "length": quantities.length,
     "tempo": quantities.tempo,
     "workingBest": lambda value: quantities.spelt("workingBest", value, quantities.percent),
-    "distance": quantities.distance,
+    "hold": lambda value: quantities.duration(_of_each_side("hold", value)),
+    "distance": lambda value: quantities.distance(_of_each_side("distance", value)),
     "velocity": quantities.velocity,
     "percent": quantities.percent,
     "sessionEffort": lambda value: (
@@ -368,7 +374,7 @@ PARSERS: dict[str, Callable[[Any], object]] = {
 }
 """The parser of each quantity that the schemas of programme and athlete describe."""
 
-NO_QUANTITY = {"athletePath", "date", "step", "turn"}
+NO_QUANTITY = {"athletePath", "date", "minutes", "minutesOfWork", "step", "turn"}
 """Patterned, but kept as written (or read by the calendar)."""
 
 
