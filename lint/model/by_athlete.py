@@ -55,6 +55,7 @@ def _is_name(key: str) -> bool:
 def read_by_athlete(reader: LineReader, key: str, at: LocatedNode) -> tuple[Slice, ...]:
     """The values of a key by athlete, those of all others as well where they are written."""
     found: list[Slice] = []
+    before = len(reader.findings)
     for name, place, value in at.pairs():
         if name != OTHER and not _is_name(name):
             reader.report(
@@ -67,6 +68,9 @@ def read_by_athlete(reader: LineReader, key: str, at: LocatedNode) -> tuple[Slic
         who = "" if name == OTHER else name.casefold()
         parts = [(first, last, value) for first, last in reader.spans]
         found += [AthleteSlice(one, who, place, at.place) for one in reader.read_parts(key, parts)]
+    if len(reader.findings) > before:
+        reader.unread.add(key)
+        return ()
     reader.by_athlete = True
     return tuple(found)
 

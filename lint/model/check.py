@@ -49,7 +49,7 @@ def _is_on_or_off(finding: Finding) -> bool:
     word in place of a day, in a week without the session.
     """
     place = finding.place
-    if finding.rule != "quote-this" or place.excerpt not in ("on", "off"):
+    if finding.rule != "quote-this" or place.excerpt.lower() not in ("on", "off"):
         return False
     before = place.text.content[max(place.start - 16, 0) : place.start].rstrip(" ")
     is_of_a_week = before[-1:] == ":" and (before[-2:-1].isdigit() or before.endswith("other:"))

@@ -26,7 +26,7 @@ if TYPE_CHECKING:
     SetDays = Callable[[OnDays, LocatedNode, int, Weeks], Weeks]
     """Gives what takes place its days, and the weeks in which it does; see `read_programme`."""
 
-CHANGING = ("minutes", "effort", "rounds", "on", "off", "note")
+CHANGING = ("activity", "minutes", "effort", "rounds", "on", "off", "note")
 """Keys of an activity that may change by week."""
 
 

@@ -40,7 +40,12 @@ def read_days_by_week(
     for first, last, part in LineReader(findings, weeks[0], (), weeks[1]).by_week(at):
         days = days_of(part, start_weekday), hours_of(part, start_weekday)
         of.by_week.update(dict.fromkeys(range(first, last + 1), days))
-        held.update(dict.fromkeys(range(first, last + 1), part.words.lower() != OFF))
+        own = [
+            week
+            for week in range(first, last + 1)
+            if not weeks[1] or any(low <= week <= high for low, high in weeks[1])
+        ]
+        held.update(dict.fromkeys(own, part.words.lower() != OFF))
     of.days = tuple(sorted({day for days, _ in of.by_week.values() for day in days}))
     if all(held.values()):
         return weeks[1]

@@ -247,9 +247,9 @@ class LineReader(Reader):
         slices: list[Slice] = []
         read, may_be_range = _READ[key], key in _RANGES
         for first, last, part in parts:
-            value = read(part.plain)
-            if value is None and part.plain == "none" and key in NONE:
+            if part.plain == "none" and key in NONE:
                 continue
+            value = read(part.plain)
             if key in BOUNDED and not self.within(key, part, value):
                 value = None
             elif value is None or (key == "load" and getattr(value, "kind", "") == "change"):
@@ -279,6 +279,10 @@ class LineReader(Reader):
 
             return each_side(self, key, first, last, part)
         value = _OTHERWISE[key](part.plain) if key in _OTHERWISE else None
+        if value is None and key == "sets" and part.words[:1] in ("h", "H", "x", "X", "\u00d7"):
+            from .two_readings import part_of_sets
+
+            return part_of_sets(self, part, [one for one in before if one.last < first])
         if value is not None and "/" in str(value):
             from .two_readings import check_listed
 

@@ -183,6 +183,22 @@ def check_listed(reader: LineBeingRead, key: str, place: Place, words: str) -> N
         )
 
 
+def part_of_sets(reader: LineBeingRead, at: LocatedNode, before: Sequence[Slice]) -> object:
+    """``half``, ``x 2/3``: so much of the sets of the weeks before; None where there are none."""
+    from .changes import change_of, changed
+
+    change = change_of("sets", at.words)
+    if before and change is not None:
+        return changed("sets", max(before, key=lambda one: one.last).value, change)
+    reader.report(
+        "value-unreadable",
+        at.place,
+        f"`sets: {at.words}` has no weeks before it to be a part of.",
+        change="Write the number of sets.",
+    )
+    return None
+
+
 def rounds_at_odds(reader: LineBeingRead, said: Sequence[Slice], rounds: Sequence[Slice]) -> None:
     """Sets that stand under repetitions, ``3x12``, in a circuit or superset whose rounds are its sets."""
     if {str(one.value) for one in said} != {str(one.value) for one in rounds}:
@@ -281,7 +297,12 @@ def changed_load(
 ) -> Load | None:
     """The load that a change such as ``+5 kg`` or ``-12 %`` leads to; None where that is asked about."""
     by = change.values[0].low
-    base = max(before, key=lambda one: one.last).value if before else None
+    last = max(
+        (one for one in before if one.place.key != at.place.key), key=lambda one: one.last, default=None
+    )
+    base = None if last is None else last.value
+    if last is not None and _is_back_off(last) and by < 0 and change.unit == "%":
+        base = None  # each week's back-off is from the top set of that week
     if isinstance(base, Load) and len(base.values) == 1 and base.pieces == 1:
         return _changed(reader, at, change, base)
     if change.unit != "%":
@@ -292,6 +313,12 @@ def changed_load(
         return Load("top set", (Range(100 + by, 100 + by),), f"{plain(100 + by)} % of top set")
     _ask_about_share(reader, at, change.words, 100 + by)
     return None
+
+
+def _is_back_off(held: Slice) -> bool:
+    """Whether a load is written as ``-12 %`` and was read as a share of the top set."""
+    is_share = isinstance(held.value, Load) and held.value.kind == "top set"
+    return is_share and not held.place.excerpt[:1].isalnum()
 
 
 def _changed(reader: LineBeingRead, at: LocatedNode, change: Load, base: Load) -> Load | None:

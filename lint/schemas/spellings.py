@@ -157,7 +157,7 @@ _OTHER = {
     "setsOfReps": _SETS_OF_REPS,
 }
 """Each quantity's other spellings, of one meaning each: a pattern for the whole of the words."""
-_OTHER["setsOfWeek"] = f"0|{_OTHER['sets']}"
+_OTHER["setsOfWeek"] = f"0|{_OTHER['sets']}|{_any_case('half')}|[xX\u00d7] ?(?:0?[.,][0-9]{{1,2}}|[1-9]/[1-9])"
 _OTHER["workingBest"] = f"(?:[1-9][0-9](?:[.,][0-9])?|100) ?{_PERCENT}"
 _OTHER["time"] = _OTHER["rest"]
 _OTHER["hold"] = f"(?:{_OTHER['rest']})(?:{_EACH})?"
@@ -353,6 +353,8 @@ def _effort(words: str) -> str:
 
 
 def _sets(words: str) -> str:
+    if words[0] in "hHxX\u00d7":
+        return words.lower().replace("\u00d7", "x").replace(",", ".")
     pair = sets_of_reps(words)
     return _quantity(words) if pair is None else " sets of ".join(pair)
 
