@@ -109,7 +109,7 @@ def given_weeks(
     given: dict[str, set[int]] = {}
     for at, before in ((of_programme, block.first - 1), (of_block, 0)):
         named: set[int] = set()
-        for key, _, values in at.pairs() if at is not None else ():
+        for key, _, values in _others_last(at) if at is not None else ():
             spans = weeks_of(key)
             numbers = [
                 week
@@ -122,6 +122,11 @@ def given_weeks(
                 if (part := values.get(what)) is not None and not _is_change(part.words):
                     given.setdefault(what, set()).update(numbers)
     return {what: frozenset(weeks) for what, weeks in given.items()}
+
+
+def _others_last(at: LocatedNode) -> list[tuple[str, Place, LocatedNode]]:
+    """Keys, places and values; those of all other weeks come last, wherever they stand."""
+    return sorted(at.pairs(), key=lambda one: one[0] == "other")
 
 
 def _is_change(words: str) -> bool:
@@ -139,7 +144,7 @@ def read_everything(
     """What changes for all lines, by week; ``last`` is the last week there is, ``read`` reads a value."""
     found: list[EveryLine] = []
     taken: dict[int, str] = {}
-    for key, place, value in at.pairs():
+    for key, place, value in _others_last(at):
         spans = [(first, min(end, last)) for first, end in weeks_of(key) if first <= last]
         beyond = [end for _, end in weeks_of(key) if end > last]
         twice = [week for first, end in spans for week in range(first, end + 1) if week in taken]
@@ -256,12 +261,16 @@ def _check(reader: Reader, key: str, change: ValueChange, place: Place, held: li
         try:
             changes = changed(key, one.value, change) is not None or changes
         except TwoWaysError as two:
+            points, factor = f"{change.words.removesuffix('%').strip()} points", f"x {1 + change.by / 100:g}"
             reader.report(
                 RULE,
                 place,
                 f"{change.words} on {one.place.excerpt} has two readings: {' or '.join(two.ways)}.",
-                change=f"Write `{change.words.removesuffix('%').strip()} points` or"
-                f" `x {1 + change.by / 100:g}`.",
+                change=f"Write `{points}` or `{factor}`.",
+                edits=(
+                    Edit(place, points, f"write {points}"),
+                    Edit(place, factor, f"write {factor}: of what each line has"),
+                ),
             )
             return
     if not changes:

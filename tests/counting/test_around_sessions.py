@@ -46,12 +46,11 @@ def test_a_cool_down_counts_no_sets(programme):
 
 
 @pytest.mark.parametrize(
-    ("written", "found"), [("4", 1), ("15-20", 0), ("60", 0), ("{1-2: 60, 3-4: 4}", 1), ("{1-3: 20, other: 30}", 0)]
+    ("written", "found"),
+    [("4", 1), ("15-20", 0), ("60", 0), ("{1-2: 60, 3-4: 4}", 1), ("{1-3: 20, other: 30}", 0)],
 )
 def test_the_work_must_fit_into_the_minutes_that_are_written(written, found, findings):
-    said = findings(
-        text("", f"minutes: {written}").replace("rest: 60 s", "rest: 120 s"), "session-too-long"
-    )
+    said = findings(text("", f"minutes: {written}").replace("rest: 60 s", "rest: 120 s"), "session-too-long")
     assert len(said) == found
     if said:
         assert "the 4 min that are written for it" in said[0].wanted

@@ -8,7 +8,9 @@ SQUAD = "athletes: [{name: Sanne}, {name: Tobi}, {name: Åse}]\n"
 
 
 def text(line, head=SQUAD, weeks=4):
-    return f"programme: P\n{head}weeks: {weeks}\nsessions:\n  - session: A\n    exercises:\n      - {{{line}}}\n"
+    return (
+        f"programme: P\n{head}weeks: {weeks}\nsessions:\n  - session: A\n    exercises:\n      - {{{line}}}\n"
+    )
 
 
 def held(ledger, key="load"):
@@ -150,7 +152,9 @@ def test_weeks_left_out_of_what_may_be_none_say_so(told):
 def test_a_back_off_in_some_weeks_is_from_the_top_set_of_each(sign, programme, told):
     work = f"work: [{{sets: 1, reps: 3, rpe: 8}}, {{sets: 3, reps: 4, load: {{1-2: {sign}, 4: -8 %}}}}]"
     content = text(f"exercise: back squat, in weeks: 1-2+4, {work}", "")
-    shares = [week.visits[0].own[1].work.load.words for week in programme(content).weeks if week.visits[0].own]
+    shares = [
+        week.visits[0].own[1].work.load.words for week in programme(content).weeks if week.visits[0].own
+    ]
     whole = 100 + int(sign.split()[0])
     assert shares == [f"{whole} % of top set"] * 2 + ["92 % of top set"]
     assert told(content) == []
@@ -161,7 +165,9 @@ def test_a_back_off_in_some_weeks_is_from_the_top_set_of_each(sign, programme, t
 
 @pytest.mark.parametrize("day", ["sat 2027-03-20", "Saturday, 2027-03-20", "Sat. 2027-03-20"])
 def test_a_weekday_may_stand_before_a_date(day, programme, told):
-    content = text("exercise: back squat, sets: 3", f"starts: 2027-03-01\nevents: [{{date: '{day}', event: meet}}]\n")
+    content = text(
+        "exercise: back squat, sets: 3", f"starts: 2027-03-01\nevents: [{{date: '{day}', event: meet}}]\n"
+    )
     assert str(programme(content).programme.events[0].date) == "2027-03-20"
     assert told(content) == []
 

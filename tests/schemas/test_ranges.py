@@ -185,7 +185,10 @@ NO_NUMBERS = {
     "programme/$defs/plainWeekKey/if",
     "programme/$defs/daysOrOff/if",
     "programme/$defs/weekKey/else/if",
-    *(f"programme/$defs/{key}ByWeek/then/additionalProperties/if" for key in ("load", "rir", "rpe", "rest", "tempo")),
+    *(
+        f"programme/$defs/{key}ByWeek/then/additionalProperties/if"
+        for key in ("load", "rir", "rpe", "rest", "tempo")
+    ),
 }
 
 BY_RULES = {"team/$defs/limit"}

@@ -380,7 +380,21 @@ def test_a_thousand_mutations_of_the_examples_get_one_verdict():
     for _ in range(1000):
         data = parse("p", chance.choice(texts)).root.plain
         data = yaml.safe_load(yaml.safe_dump(data))
-        keys = ("sets", "reps", "load", "rir", "rpe", "rest", "tempo", "hold", "distance", "day", "every", "for", "side")
+        keys = (
+            "sets",
+            "reps",
+            "load",
+            "rir",
+            "rpe",
+            "rest",
+            "tempo",
+            "hold",
+            "distance",
+            "day",
+            "every",
+            "for",
+            "side",
+        )
         own = [path for path in places(data) if set(path) & set(keys)]
         path = chance.choice(own)
         group = data
@@ -397,7 +411,8 @@ def test_a_thousand_mutations_of_the_examples_get_one_verdict():
             asked = [
                 one
                 for one in told
-                if one.rule in ("two-readings", "weeks-beyond", "weeks-left-out", "keys-at-odds", "no-set-fits")
+                if one.rule
+                in ("two-readings", "weeks-beyond", "weeks-left-out", "keys-at-odds", "no-set-fits")
             ]
             unread = {key for line in programme.prescriptions() for key in line.unread}
             assert not unread or asked, (path, group[path[-1]], unread)
