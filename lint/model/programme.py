@@ -51,6 +51,10 @@ class Event:
         self.note = note
 
 
+SAID_ONCE = (("rir", "rpe"), ("rpe", "rir"))
+"""Efforts of which the one for an athlete stands in place of the other of the line."""
+
+
 class Adjustment:
     """How an exercise differs for one athlete: another exercise, left out, or with other values.
 
@@ -94,6 +98,9 @@ class Adjustment:
         held = {
             key: one for key, slices in self.values.items() for one in slices if one.first <= week <= one.last
         }
+        for key, other in SAID_ONCE:
+            if key in held and other not in held:
+                held[other] = held[key].with_value(None)
         if self.swap is not None:
             held["exercise"] = Slice(1, week, self.swap.words, self.swap.place)
         return held

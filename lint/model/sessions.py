@@ -69,8 +69,7 @@ class VisitSlice(Slice):
 class Work:
     """One group of like sets in one week: the values of a prescription that hold in that week.
 
-    ``places`` holds the place of each value by its key. ``readable`` is False where a value that decides the
-    number of sets could not be read.
+    ``places`` are those of its values, by key; not ``readable`` if what decides the sets could not be read.
     """
 
     __slots__ = (
@@ -117,6 +116,8 @@ class Work:
         for key in HELD_KEYS:
             setattr(other, key, values[key].value if key in values else getattr(self, key))
         other.places = {**self.places, **{key: held.place for key, held in values.items()}}
+        for key in (key for key, held in values.items() if held.value is None):
+            del other.places[key]
         return other
 
 
@@ -351,12 +352,11 @@ class Session(OnDays):
 
 
 class Block:
-    """A run of like weeks; ``first`` is its first week in the programme, from 1, ``rotation`` its days, and
-    ``hours`` the times of day of these.
+    """A run of like weeks; ``first`` is its first week in the programme, from 1.
 
-    ``deload`` says that all of it is there to recover, ``deload_weeks`` which weeks of it, from 1, are, each
-    with the place that says so. ``given`` are the weeks of it for which `everything` gives a value, by key.
-
+    ``rotation`` are its days, ``hours`` their times of day. ``deload`` says that all of it is there to recover,
+    ``deload_weeks`` which weeks of it, from 1, are, each with the place that says so. ``given`` are its weeks
+    for which `everything` gives a value, by key.
     Its sessions are asked of the programme: whoever holds a session sees its block, not its neighbours.
     """
 
