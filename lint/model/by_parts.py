@@ -49,10 +49,12 @@ def parts_of(
     held: dict[int, dict[str, LocatedNode | None]] = {
         week: {} for first, last in reader.spans for week in range(first, last + 1)
     }
-    for key in keys:
-        found = at.get(key)
-        if found is None or not isinstance(found.node, Mapping):
-            continue
+    changing = [
+        (key, found) for key in keys if (found := at.get(key)) is not None and isinstance(found.node, Mapping)
+    ]
+    if held and not changing:
+        return [(frozenset(held), at)]
+    for key, found in changing:
         by_week = reader.by_week(found)
         for week, values in held.items():
             values[key] = next((part for first, last, part in by_week if first <= week <= last), None)

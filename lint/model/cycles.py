@@ -94,6 +94,15 @@ def cycled(reader: CycleReader, key: str, at: LocatedNode) -> tuple[Slice, ...]:
         slices = tuple(VisitSlice(one.first, one.last, one.value, one.place) for one in slices)
     if again is None or not slices:
         return slices
+    if max(one.last for one in slices) < wanted[0]:
+        reader.report(
+            "weeks-left-out",
+            at.place,
+            f"No value for {week_list(wanted)}: all that are here end before.",
+            change="Write the weeks in which the line is done.",
+            line=at.place,
+        )
+        return ()
     beyond = any(one.rule == "weeks-beyond" for one in reader.findings[before:])
     repeated = _repeated(reader, key, slices, again, wanted, quiet=beyond)
     other = "reps" if key == "sets" else "sets"

@@ -123,10 +123,10 @@ class _ProgrammeReader(Reader):
         if programme.starts:
             self.start_weekday = programme.starts.weekday()
         self.everything_at = at.get("everything")
-        programme.not_trained, programme.maintain = (
-            terms_of(at.get("not trained")),
-            terms_of(at.get("maintain")),
-        )
+        if "not trained" in at or "maintain" in at:
+            from .left_alone import read_left_alone
+
+            read_left_alone(self, at, programme)
         programme.blocks = self.blocks(at, programme)
         programme.weeks = sum(block.weeks for block in programme.blocks)
         programme.held_at = self.where(at, programme.weeks)
@@ -278,9 +278,8 @@ class _ProgrammeReader(Reader):
             check_visits(self, block, sessions)
         if "blocks" not in at and block.name:
             block.everything = self.everything(at, block.weeks, (block,), programme)
-        block.activities = tuple(
-            one for item in visits if "activity" in item for one in self.activities(item, block.weeks)
-        )
+        others = [item for item in visits if "activity" in item]
+        block.activities = tuple(one for item in others for one in self.activities(item, block.weeks))
         return block
 
     def everything(

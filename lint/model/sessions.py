@@ -354,7 +354,7 @@ class Session(OnDays):
 class Block:
     """A run of like weeks; ``first`` is its first week in the programme, from 1.
 
-    ``rotation`` are its days, ``hours`` their times of day. ``deload`` says that all of it is there to recover,
+    ``rotation`` are its days, ``hours`` their times of day. ``deload`` says that all of it is to recover,
     ``deload_weeks`` which weeks of it, from 1, are, each with the place that says so. ``given`` are its weeks
     for which `everything` gives a value, by key.
     Its sessions are asked of the programme: whoever holds a session sees its block, not its neighbours.

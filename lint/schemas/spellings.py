@@ -158,7 +158,7 @@ _OTHER = {
 }
 """Each quantity's other spellings, of one meaning each: a pattern for the whole of the words."""
 _OTHER["setsOfWeek"] = (
-    f"0|{_OTHER['sets']}|{_any_case('half')}|[xX\u00d7] ?(?:0?[.,][0-9]{{1,2}}|[1-9]/[1-9])"
+    f"0|{_OTHER['sets']}|{_any_case('half')}|[xX\u00d7] ?(?:0?[.,](?:[1-9][0-9]?|0[1-9])|[1-9]/[1-9])"
 )
 _OTHER["workingBest"] = f"(?:[1-9][0-9](?:[.,][0-9])?|100) ?{_PERCENT}"
 _OTHER["time"] = _OTHER["rest"]

@@ -124,6 +124,8 @@ def test_edges_are_one_finding_each(everything, rule, place, findings):
             [PLAIN[0], "4 8 60 kg 7", *PLAIN[2:]],
         ),
         ("{exercise: bench press, session: B, reps: 8}", 2, PLAIN),
+        ("{exercise: back squat, load: 60 kg, rpe: 7}", 1, ["3 5 60 kg 7", *PLAIN[1:]]),
+        ("{exercise: back squat, rpe: up to 8}", 1, ["3 5 80 % up to 8", *PLAIN[1:]]),
         ("{exercise: deadlift, reps: {1-2: 3, 3-5: 2}}", 3, [*PLAIN[:3], "1 2 100 lb"]),
     ],
 )

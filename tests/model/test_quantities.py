@@ -12,7 +12,7 @@ from hypothesis import strategies as st
 
 from spotline import schema as schemas
 from spotline.lint.model import quantities
-from spotline.lint.model.changes import is_change
+from spotline.lint.model.changes import change_of, is_change
 from spotline.lint.model.quantities import Range
 from spotline.lint.model.read_line import _OTHERWISE
 from spotline.lint.model.two_readings import sets_of_reps
@@ -346,7 +346,9 @@ def _of_each_side(kind: str, value: Any) -> str:
 
 PARSERS: dict[str, Callable[[Any], object]] = {
     "sets": lambda value: quantities.sets(value) or sets_of_reps(value),
-    "setsOfWeek": lambda value: quantities.sets(value) or sets_of_reps(value),
+    "setsOfWeek": lambda value: (
+        quantities.sets(value) or sets_of_reps(value) or change_of("sets", value.replace("X", "x"))
+    ),
     "roundCount": lambda value: quantities.number_or_range(value) or _OTHERWISE["rounds"](value),
     "reps": lambda value: quantities.reps(value) or sets_of_reps(value),
     "setsOfReps": sets_of_reps,

@@ -378,3 +378,13 @@ def test_an_area_that_nobody_knows_is_one_finding(key, findings):
     text = ROWERS.replace("KEYS", f"{key}: [lgs]").replace("LEGS", HINGE)
     (found,) = [one for one in findings(text, "area-unknown") if one.place.excerpt == "lgs"]
     assert "legs" in found.change
+
+
+@pytest.mark.parametrize("key", ["focus", "priority", "maintain"])
+def test_an_area_that_is_left_alone_and_trained_is_one_finding(key, findings):
+    text = ROWERS.replace("KEYS", f"not trained: [Legs, neck]\n{key}: [legs, chest]").replace(
+        "      LEGS\n", ""
+    )
+    (found,) = [one for one in findings(text) if not one.why]
+    assert (found.rule, found.place.excerpt) == ("keys-at-odds", "Legs")
+    assert key in found.counted
