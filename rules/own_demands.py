@@ -25,7 +25,8 @@ if TYPE_CHECKING:
     from ..lint.engine.limits import Limits
     from ..lint.findings.finding import DraftFinding
     from ..lint.model.demands import Demand
-    from ..lint.model.sessions import Activity, Session
+    from ..lint.model.on_days import Activity
+    from ..lint.model.sessions import Session
     from ..lint.text.places import Place, Term
 
 HOURS_A_DAY = 24

@@ -366,7 +366,7 @@ def session_empty(week: Week, limits: Limits) -> Iterator[DraftFinding]:
             exercises: [{exercise: bench press, sets: 3, reps: 10}]
     """
     empty = [visit for visit in week.visits if _is_empty(visit)]
-    if empty and len(empty) == len(week.visits) and not week.block.activities:
+    if empty and len(empty) == len(week.visits) and not week.activities:
         yield found(
             empty[0].session.place,
             "Nothing at all is trained: no session has a work set.",

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from ..lint.body import catalogue
 from ..lint.counting.credits import TOTAL
-from ..lint.counting.week import BUILDING
+from ..lint.counting.week import BUILDING, muscles_of
 from ..lint.engine.limits import Option
 from ..lint.engine.registry import rule
 from ..lint.findings.finding import Amount, found
@@ -95,7 +95,12 @@ def region_untrained(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
         return
     if programme.goal not in (*BUILDING, "general health") or not ledger.typical_weeks(rehabilitation=True):
         return
-    regions = {region: catalogue.regions[region] for region in catalogue.major_regions}
+    left_alone = muscles_of(programme.not_trained)
+    regions = {
+        region: catalogue.regions[region]
+        for region in catalogue.major_regions
+        if not left_alone.issuperset(catalogue.regions[region])
+    }
     missing = _untrained(ledger, regions)
     session = next(programme.sessions(), None)
     if programme.goal != "general health" and 2 * len(missing) >= len(regions):
@@ -109,9 +114,7 @@ def region_untrained(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
             change=f"{_added_for(ledger, missing)}, or name what you train in `focus`.",
             where=session.name,
             edits=_lines_for(ledger, missing),
-            amount=Amount(
-                len(catalogue.major_regions) - len(missing), len(catalogue.major_regions), "regions"
-            ),
+            amount=Amount(len(regions) - len(missing), len(regions), "regions"),
         )
 
 
@@ -310,7 +313,7 @@ def _active_days(week: Week, region: str, limits: Limits) -> set[int]:
     muscles, loads = set(catalogue.area(region) or ()), limits.names("loads that count")
     return {
         day
-        for activity in week.block.activities
+        for activity in week.activities
         for day in activity.days_in(week.in_block)
         if any(
             load in loads and muscles.intersection(catalogue.area(term.words) or ())

@@ -236,13 +236,13 @@ def _is_taxing(entry: SetGroup, limits: Limits) -> bool:
     ),
 )
 def session_too_long(visit: Visit, limits: Limits) -> Iterator[DraftFinding]:
-    """A session that takes longer than the athlete has.
+    """A session that takes longer than the athlete has, or than is written for it.
 
-    Adds up work by repetitions and tempo, rest, warm-up sets, preparation and changing over; the least that
-    comes out must fit into the athlete's minutes. Longer is a note; a warning where work and written rest
-    alone, without anything assumed, take more than 1.25 times as long. Where heavy lifts have no warm-up sets
-    written, some are assumed; with anything assumed, 1.15 times the minutes are let pass.
-    Where health is the goal and nobody names minutes, over 60 min is a note.
+    Adds up work by repetitions and tempo, rest, warm-up sets, preparation, cool-down and changing over; the
+    least that comes out must fit into the minutes of the session, or else the athlete's. Longer is a note; a
+    warning where work and written rest alone, without anything assumed, take more than 1.25 times as long.
+    Where heavy lifts have no warm-up sets written, some are assumed; with anything assumed, 1.15 times the
+    minutes are let pass. Where health is the goal and nobody names minutes, over 60 min is a note.
 
     Flags:
         programme: Lunch break
@@ -264,6 +264,9 @@ def session_too_long(visit: Visit, limits: Limits) -> Iterator[DraftFinding]:
     """
     programme = visit.programme
     has = programme.athlete.minutes if programme.athlete else None
+    whose = f"the athlete's {plain(has)} min" if has else ""
+    if visit.minutes is not None:
+        has, whose = visit.minutes.high, f"the {visit.minutes} min that are written for it"
     if has is None and programme.goal != "general health":
         return
     allowed = limits.number("for health") if has is None else has
@@ -277,7 +280,12 @@ def session_too_long(visit: Visit, limits: Limits) -> Iterator[DraftFinding]:
     assumed_parts = (
         (assumed, "rest (none is written)"),
         (ramps, "warm-up sets"),
-        (time.around.low, "preparation and changing over"),
+        (
+            time.around.low,
+            "preparation, cool-down and changing over"
+            if visit.session.cool_down
+            else "preparation and changing over",
+        ),
     )
     shares = _minutes((*written_parts, (sum(seconds for seconds, _ in assumed_parts), UNWRITTEN)))
     related = Related(visit.session.place, f"assumed: {_minutes(assumed_parts, ' min')}")
@@ -285,7 +293,7 @@ def session_too_long(visit: Visit, limits: Limits) -> Iterator[DraftFinding]:
         visit.session.place,
         f"{visit.session.name} takes at least {round(least)} min: {shares}.",
         severity="warning" if has is not None and written > limits.number("far") * has else "note",
-        wanted=f"the athlete's {plain(has)} min" if has else limits.words("at most {:min}", "for health"),
+        wanted=whose or limits.words("at most {:min}", "for health"),
         change=f"Save {ceil(least - allowed)} min: superset lifts that share no muscle, or move one.",
         where=visit.session.name,
         subject=visit.session.name,
@@ -348,7 +356,7 @@ def day_too_long(week: Week, limits: Limits) -> Iterator[DraftFinding]:
     for day, visits in week.by_day():
         if len(visits) < 2:
             continue
-        takes = [visit.time().total.low / SECONDS for visit in visits]
+        takes = [visit.minutes.low if visit.minutes else visit.time().total.low / SECONDS for visit in visits]
         if sum(takes) <= has or max(takes) > has:
             continue
         if says(("hour", "hours"), *(visit.session.note for visit in visits)):

@@ -26,7 +26,8 @@ if TYPE_CHECKING:
     from ..lint.counting.week import Week
     from ..lint.engine.limits import Limits
     from ..lint.findings.finding import DraftFinding, Severity
-    from ..lint.model.sessions import Activity, Session
+    from ..lint.model.on_days import Activity
+    from ..lint.model.sessions import Session
     from .offers import Offer
 
 HOURS_A_DAY = 24

@@ -298,7 +298,7 @@ def rest_day_missing(week: Week, limits: Limits) -> Iterator[DraftFinding]:
     easy = limits.number("easy activity")
     other = {
         day
-        for activity in week.block.activities
+        for activity in week.activities
         if activity.effort is not None and activity.effort.middle > easy
         for day in activity.days_in(week.in_block)
         if day not in lifting

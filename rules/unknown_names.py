@@ -186,6 +186,8 @@ def area_unknown(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     programme = ledger.programme
     terms = [("focus", term) for term in programme.focus]
     terms += [("priority", term) for term in programme.priority]
+    terms += [("not trained", term) for term in programme.not_trained]
+    terms += [("maintain", term) for term in programme.maintain]
     terms += [("focus", term) for block in programme.blocks for term in block.focus]
     terms += [(line_name(line), term) for line in programme.prescriptions() for term in line.trains]
     for where, term in terms:

@@ -5,7 +5,7 @@ from __future__ import annotations
 from math import gcd
 
 from ..body.names import fold
-from ..model.sessions import sessions_in
+from ..model.on_days import sessions_in
 from ..syntax.cache import GenerationCache
 from .set_group import SetGroup
 from .tally import Visit
@@ -53,6 +53,7 @@ class Calendar:
         self.weeks_of = weeks_of
         self.best = _best_lifts(header)
         self.own_changes = everything
+        self.who = header.athlete.name if header.athlete else ""
         self.adjusted: dict[Exercise | str, list[Adjustment]] = {}
         for one in adjustments:
             self.adjusted.setdefault(header.named(one.exercise.words), []).append(one)
@@ -112,8 +113,11 @@ class Calendar:
         own = self.groups(session, week, time)
         at = self.place(session, day, week) if self.moves else ""
         hour = session.hour(week, day) if session.hours or session.by_week else None
-        key = (session, day, own, at, hour)
-        visit: Visit = self.seen.get(key, lambda: Visit(self.header, session, day, own, at, hour))
+        if hour is None and session.block.hours and not session.days:
+            hour = session.block.hours.get(day)
+        minutes = session.lasts(week) if session.minutes else None
+        key = (session, day, own, at, hour, minutes)
+        visit: Visit = self.seen.get(key, lambda: Visit(self.header, session, day, own, at, hour, minutes))
         return visit
 
     def place(self, session: Session, day: int, week: int) -> str:
@@ -180,7 +184,7 @@ class Calendar:
     ) -> tuple[SetGroup, ...]:
         """The groups of sets of a line. ``week`` is counted within the block, ``number`` in the programme."""
         changes = tuple(one for one in versions if isinstance(one, tuple) and self.is_meant(one[0], line))
-        groups = (self.group(line, work, number) for work in line.in_week(week, time, changes))
+        groups = (self.group(line, work, number) for work in line.in_week(week, time, changes, self.who))
         return tuple(group for group in groups if group is not None)
 
     def changes(self, block: Block, week: int) -> Iterator[tuple[ChangeOfLines, int]]:

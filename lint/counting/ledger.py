@@ -25,8 +25,9 @@ if TYPE_CHECKING:
     from ..body.catalogue import Exercise
     from ..body.known import Known
     from ..model.athlete import Athlete
+    from ..model.on_days import Activity
     from ..model.programme import Event, Member, Programme
-    from ..model.sessions import Activity, Block
+    from ..model.sessions import Block
     from .set_group import Slip
     from .tally import Visit
     from .team_resources import TeamResources
@@ -213,7 +214,7 @@ class Ledger(Tally):
         alike: dict[tuple[object, ...], list[Week]] = {}
         for week in self.weeks:
             others = sorted(week.turn().tally.visits, key=id) if week.turn_weeks > 1 else ()
-            states = (week.is_typical(), week.is_peak, week.rehabilitation)
+            states = (week.is_typical(), week.is_peak, week.rehabilitation, *week.activities)
             alike.setdefault((week.block, *states, (week.visits, *others)), []).append(week)
         return [(weeks[0], tuple(week.number for week in weeks)) for weeks in alike.values()]
 
@@ -233,7 +234,7 @@ class Ledger(Tally):
         return [
             ((week.number - 1) * 7 + day, week, activity)
             for week in self.weeks
-            for activity in week.block.activities
+            for activity in week.activities
             for day in activity.days_in(week.in_block)
         ]
 

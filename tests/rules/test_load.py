@@ -617,7 +617,7 @@ class TestMoreRepsThanLoadAllows:
         (finding,) = findings(week({"Lower": ["clean pull, sets: 3, reps: 3, load: 105 %"]}), self.RULE)
         assert (finding.place.excerpt, finding.where) == ("105 %", "Lower, clean pull")
         assert finding.wanted == "one repetition at 100 % of its own best"
-        assert finding.change == "Write the load in kg, or name the lift in a `note`."
+        assert finding.change.startswith("Write the load in kg, or the lift as well, such as `1")
 
     def test_kilograms_above_the_best_lift_may_be_a_new_one(self, findings: Findings, week: Text) -> None:
         head = "athlete: {name: A, best lifts: {back squat: 100 kg}}"

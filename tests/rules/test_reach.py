@@ -354,3 +354,62 @@ def test_whoever_is_asked_for_a_clearance_is_asked_for_no_screening(
     text = plan(*LEGS, head=f"athlete: {{name: Ida, level: novice, {athlete}}}")
     rules = ("screening-missing", "clearance-missing")
     assert [one.rule for one in findings(text) if one.rule in rules] == asked
+
+
+# Areas that are left alone, or kept
+
+ROWERS = """\
+programme: Upper body of rowers
+goal: hypertrophy
+KEYS
+weeks: 4
+sessions:
+  - session: Upper
+    exercises:
+      - {exercise: bench press, sets: 4, reps: 8, rir: 2}
+      - {exercise: seated cable row, sets: 4, reps: 8, rir: 2}
+      - {exercise: lat pulldown, sets: 3, reps: 8, rir: 2}
+      - {exercise: overhead press, sets: 3, reps: 8, rir: 2}
+      - {exercise: crunch, sets: 3, reps: 12, rir: 2}
+      LEGS
+"""
+HINGE = "- {exercise: Romanian deadlift, sets: 4, reps: 8, rir: 2}\n      - {exercise: leg press, sets: 4, reps: 8, rir: 2}"
+
+
+@pytest.mark.parametrize(
+    ("keys", "named"), [("note: x", True), ("not trained: [legs]", False), ("not trained: [calves]", True)]
+)
+def test_what_is_not_trained_on_purpose_is_not_called_missing(keys, named, findings):
+    found = findings(ROWERS.replace("KEYS", keys).replace("      LEGS\n", ""), "region-untrained")
+    assert any("legs" in one.counted for one in found) == named
+
+
+@pytest.mark.parametrize(
+    ("keys", "missing"),
+    [
+        ("note: x", True),
+        ("maintain: [legs]", False),
+        ("maintain: [hamstrings]", False),
+        ("maintain: [arms]", True),
+    ],
+)
+def test_of_what_is_maintained_no_growth_is_asked(keys, missing, findings):
+    found = findings(ROWERS.replace("KEYS", keys).replace("LEGS", HINGE), "knee-flexion-missing")
+    assert bool(found) == missing
+
+
+@pytest.mark.parametrize("key", ["not trained", "maintain"])
+def test_an_area_that_nobody_knows_is_one_finding(key, findings):
+    text = ROWERS.replace("KEYS", f"{key}: [lgs]").replace("LEGS", HINGE)
+    (found,) = [one for one in findings(text, "area-unknown") if one.place.excerpt == "lgs"]
+    assert "legs" in found.change
+
+
+@pytest.mark.parametrize("key", ["focus", "priority", "maintain"])
+def test_an_area_that_is_left_alone_and_trained_is_one_finding(key, findings):
+    text = ROWERS.replace("KEYS", f"not trained: [Legs, neck]\n{key}: [legs, chest]").replace(
+        "      LEGS\n", ""
+    )
+    (found,) = [one for one in findings(text) if not one.why]
+    assert (found.rule, found.place.excerpt) == ("keys-at-odds", "Legs")
+    assert key in found.counted
