@@ -131,7 +131,9 @@ class TestArguments:
         result = run(name)
         assert (result.returncode, result.stdout) == (2, b"")
         first = result.stderr.decode().splitlines()[0]
-        assert first == f"spotline: {name!r} is the name of a file or folder, no command: spotline review {name}"
+        assert (
+            first == f"spotline: {name!r} is the name of a file or folder, no command: spotline review {name}"
+        )
 
     def test_no_words_at_all(self, run: Run) -> None:
         assert run().returncode == 2

@@ -70,9 +70,32 @@ def test_without_a_terminal_and_options_the_usual_holds(
         "programmes/alex-first.programme.yaml",
         ".pre-commit-config.yaml",
         ".editorconfig",
+        ".gitignore",
     ]
     assert all((folder / path).is_file() for path in written)
     assert main(["review"]) == 0
+
+
+def test_each_remark_of_the_athletes_file_is_a_line_that_can_be_taken(folder: Path) -> None:
+    assert main(["set-up"]) == 0
+    path = folder / "athletes" / "alex.athlete.yaml"
+    lines = path.read_text().splitlines()
+    remarks = [line for line in lines if line.startswith("# ")]
+    assert [line.split(":")[0] for line in remarks] == ["# age", "# best lifts", "# screening on file"]
+    path.write_text("\n".join(line.removeprefix("# ") for line in lines) + "\n")
+    done = review([str(folder)], TODAY)
+    assert done.exit_code == 0
+    (ledger,) = [ledger for file in done.files for ledger in file.ledgers]
+    assert ledger.athlete is not None
+    assert (ledger.athlete.age, len(ledger.athlete.best_lifts)) == (34, 1)
+
+
+def test_sheets_are_kept_out_of_git(folder: Path) -> None:
+    from spotline.lint.cli.sheets import ENDINGS
+
+    assert main(["set-up"]) == 0
+    ignored = (folder / ".gitignore").read_text().splitlines()
+    assert ignored[1:] == [f"*.sheet.{ending}" for ending in ENDINGS.values()]
 
 
 def test_what_is_there_is_never_overwritten(folder: Path, capsys: pytest.CaptureFixture[str]) -> None:
