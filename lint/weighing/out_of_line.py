@@ -9,7 +9,7 @@ from .sessions import lines_by_week
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
-    from collections.abc import Iterator, Mapping, Sequence
+    from collections.abc import Collection, Iterator, Mapping, Sequence
 
     from ..counting.set_group import SetGroup
     from ..counting.week import Week
@@ -42,13 +42,15 @@ def out_of_line(pairs: Sequence[WeekPair]) -> list[Difference]:
         _doubled(pair, new, lines, found)
         _lost_sides(pair, old, new, lines, found)
     _doubled_sessions(pairs, found)
-    series = _series(pairs)
+    series, eased = _series(pairs), list(_eased_weeks(pairs))
+    easier = {one.weeks[0] for one in eased if one.kind == "easier week"}
+    easier |= {pair.number for pair in pairs if pair.new.is_deload}
     every = [
         *found.changes(),
-        *_missed(series, pairs),
+        *_missed(series, easier),
         *_empty_weeks(pairs),
         *_one_week(series),
-        *_eased_weeks(pairs),
+        *eased,
         *_kept_elsewhere(pairs),
     ]
     return sorted(every, key=lambda one: -one.weight)
@@ -145,10 +147,8 @@ def _series(pairs: Sequence[WeekPair]) -> dict[tuple[str, str, str], Run]:
     return found
 
 
-def _missed(series: dict[tuple[str, str, str], Run], pairs: Sequence[WeekPair]) -> Iterator[Difference]:
+def _missed(series: dict[tuple[str, str, str], Run], easier: Collection[int]) -> Iterator[Difference]:
     """A line that changes before and after a week that is no easier one, but not in it."""
-    easier = {one.weeks[0] for one in _eased_weeks(pairs) if one.kind == "easier week"}
-    easier |= {pair.number for pair in pairs if pair.new.is_deload}
     for (session, line, key), run in series.items():
         changed = [week for week, (was, now) in run.items() if was != now]
         if len(changed) < 2:
