@@ -213,6 +213,49 @@ def test_a_day_that_the_calendar_does_not_have_is_offered_its_neighbours(day: st
         assert faults(case.before, finding, case.after(edit)) == []
 
 
+WRITTEN = {
+    "5 January 2027": ("2027-01-05",),
+    "5.1.2027": ("2027-01-05",),
+    "Jan 5th, 2027": ("2027-01-05",),
+    "'20270105'": ("2027-01-05",),
+    "tue 05/01/2027": ("2027-01-05",),
+    "05/01/2027": ("2027-05-01", "2027-01-05"),
+    "5-1-2027": ("2027-05-01", "2027-01-05"),
+}
+WHERE = {
+    "starts": ("starts: {}\nweeks: 6", "plan.programme.yaml"),
+    "date": ('events: [{{date: "{}", event: match}}]\nweeks: 6', "plan.programme.yaml"),
+    "until": (
+        'rehabilitation: {{stage: late, advised by: physiotherapist, until: "{}"}}\nweeks: 6',
+        "plan.programme.yaml",
+    ),
+    "tested": ('best lifts: {{back squat: {{load: 100 kg, tested: "{}"}}}}', "mara.athlete.yaml"),
+    "review on": (
+        'protect: [{{movement: overhead press, advised by: physiotherapist, review on: "{}"}}]',
+        "mara.athlete.yaml",
+    ),
+    "screening on file": ("screening on file: {}", "mara.athlete.yaml"),
+}
+
+
+@pytest.mark.parametrize("key", WHERE)
+@pytest.mark.parametrize("written", WRITTEN)
+def test_a_date_as_people_write_it_is_mended_or_asked_about(key: str, written: str, tmp_path: Path) -> None:
+    around, name = WHERE[key]
+    words = written if around.count('"') == 0 else written.strip("'")
+    if name.endswith("athlete.yaml"):
+        text = f"name: Mara\n{around.format(words)}\n"
+    else:
+        text = LINE.format(weeks=6, line="{exercise: back squat, sets: 3, reps: 5, rir: 2}")
+        text = text.replace("weeks: 6", around.format(words), 1)
+    case = Case(tmp_path / "here", {name: text}, name)
+    (finding,) = [one for one in case.before.findings if not one.why]
+    assert tuple(edit.words for edit in finding.edits) == WRITTEN[written]
+    assert (finding.surely is not None) == (len(WRITTEN[written]) == 1)
+    for edit in finding.edits:
+        assert not [one for one in case.after(edit).findings if not one.why]
+
+
 LINES = {
     "unit-of-a-load": "{exercise: back squat, sets: 3, reps: 5, load: 100}",
     "minutes-or-seconds": "{exercise: back squat, sets: 3, reps: 5, load: 80 kg, rest: 3}",
