@@ -10,7 +10,7 @@ from ..lint.engine.registry import rule
 from ..lint.findings.finding import Amount, Edit, Related, found
 from ..lint.model.naming import line_name
 from ..lint.wording.words import did_you_mean, first_of, listed, shortened
-from .offers import dropping
+from .offers import dropping, listing_pieces, offering
 from .shared import MOST_SUGGESTED, capital, names_of
 
 TYPE_CHECKING = False
@@ -179,11 +179,14 @@ def _missing(
         weeks=tuple(week.number for week in ledger.weeks if any(visit.at == at for visit in week.visits))
         if at
         else (),
-        edits=_swapped([entry for entry, _, _ in lacking.values()], ledger, most, always, at),
+        edits=offering(
+            _swapped([entry for entry, _, _ in lacking.values()], ledger, most, always, at),
+            listing_pieces(ledger.header, taking, at),
+        ),
         related=tuple(
             Related(
                 entry.work.places["exercise"],
-                f"{line_name(entry.prescription)}: {_takes(pieces)} too"
+                f"{line_name(entry.prescription)}: takes {_in_words(pieces)} too"
                 f"{_instead(offered[_called(entry, exercise)])}",
             )
             for entry, exercise, pieces in others
@@ -235,10 +238,6 @@ def _what_lacks(taking: dict[tuple[str, ...], dict[str, Exercise]]) -> str:
 
 def _in_words(pieces: Iterable[str]) -> str:
     return listed([equipment.in_words(piece) for piece in dict.fromkeys(pieces)])
-
-
-def _takes(pieces: Iterable[str]) -> str:
-    return f"takes {_in_words(pieces)}"
 
 
 def _unless_unread(items: list[str]) -> str:

@@ -104,9 +104,9 @@ class Case:
 
     def after(self, edit: Edit) -> FileReview:
         """The review once an edit is made."""
-        assert self.before.reading is not None
         overlay = Overlay()
-        overlay.open(self.before.file.real, with_edits(self.before.reading.text.content, [edit]))
+        text = edit.place.text
+        overlay.open(str(self.folder / Path(text.name).name), with_edits(text.content, [edit]))
         return self.reviewed(overlay)
 
 
