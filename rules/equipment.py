@@ -10,7 +10,7 @@ from ..lint.engine.registry import rule
 from ..lint.findings.finding import Amount, Edit, Related, found
 from ..lint.model.naming import line_name
 from ..lint.wording.words import did_you_mean, first_of, listed, shortened
-from .offers import dropping, listing_pieces, offering
+from .offers import dropping, listing_pieces, offering, swapping_each
 from .shared import MOST_SUGGESTED, capital, names_of
 
 TYPE_CHECKING = False
@@ -25,7 +25,6 @@ if TYPE_CHECKING:
     from ..lint.findings.finding import DraftFinding
     from ..lint.model.pairings import Pairing
     from ..lint.model.sessions import Prescription
-    from .offers import Offer
 
     Lacking = dict[Prescription, tuple[SetGroup, Exercise, tuple[str, ...]]]
     """Lines with what they take that is not there."""
@@ -157,8 +156,12 @@ def _missing(
     for entry, exercise, pieces in lacking.values():
         taking.setdefault(pieces, {})[_called(entry, exercise)] = exercise
     most = int(limits.number("offered"))
+    instead = {
+        exercise: substitutes(ledger.header, exercise, most, always, at)
+        for exercise in dict.fromkeys(exercise for _, exercise, _ in lacking.values())
+    }
     offered = {
-        name: " or ".join(substitutes(ledger.header, exercise, most, always, at))
+        name: " or ".join(instead[exercise])
         for exercises in taking.values()
         for name, exercise in exercises.items()
     }
@@ -180,7 +183,9 @@ def _missing(
         if at
         else (),
         edits=offering(
-            _swapped([entry for entry, _, _ in lacking.values()], ledger, most, always, at),
+            swapping_each(
+                [(one.work.places["exercise"], instead[other]) for one, other, _ in lacking.values()]
+            ),
             listing_pieces(ledger.header, taking, at),
         ),
         related=tuple(
@@ -265,23 +270,6 @@ def _swaps(offered: dict[str, str]) -> str:
     swaps = [f"{name} for {others}" for name, others in offered.items() if others]
     more = f" and swap {len(swaps) - 1} more" if len(swaps) > 1 else ""
     return f"Swap {swaps[0]}{more}" if swaps else "Nothing else does the same work here: leave it out"
-
-
-def _swapped(entries: list[SetGroup], ledger: Ledger, most: int, always: Collection[str], at: str) -> Offer:
-    """For each choice an edit that swaps all exercises for which there is one."""
-
-    def work_out() -> Iterator[Edit]:
-        from ..lint.counting.suggestions import substitutes
-        from ..lint.remedies.values import swapped
-
-        offered = [
-            (entry.work.places["exercise"], substitutes(ledger.header, entry.exercise, most, always, at))
-            for entry in entries
-            if entry.exercise is not None
-        ]
-        return swapped(offered)
-
-    return work_out
 
 
 def _instead(others: str) -> str:

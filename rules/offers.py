@@ -236,6 +236,17 @@ def swapping(header: ProgrammeHeader, entries: Sequence[SetGroup], most: int) ->
     return work_out
 
 
+def swapping_each(offered: Sequence[tuple[Place, list[str]]]) -> Offer:
+    """For each choice an edit that swaps all exercises for which there is one, as each place has it."""
+
+    def work_out() -> Iterable[Edit]:
+        from ..lint.remedies.values import swapped
+
+        return swapped(offered)
+
+    return work_out
+
+
 def putting_before(entry: SetGroup, other: SetGroup, label: str) -> Offer:
     """A line before another one of its session."""
 
