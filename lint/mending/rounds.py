@@ -178,14 +178,16 @@ def _brings(
 ) -> bool:
     """Whether what a choice was to mend is found still, or an error or warning that was not found before.
 
-    Words and numbers may change with an edit, so rules are counted, with what each finding is about.
+    Words and numbers may change with an edit, so rules are counted, with what each finding is about. What
+    may follow from the mended finding was there all the time: without a curl, no balance was judged.
     """
     was, now = (Counter((one.rule, one.subject) for one in review.findings) for review in (before, after))
     if any(now[one.rule, one.subject] >= was[one.rule, one.subject] for one in mended):
         return True
     if any(one.rule in uncovering for one in mended):
         return False
-    serious = [one for one in after.findings if one.severity != "note"]
+    rules = {one.rule for one in mended}
+    serious = [one for one in after.findings if one.severity != "note" and rules.isdisjoint(one.causes)]
     return any(now[one.rule, one.subject] > was[one.rule, one.subject] for one in serious)
 
 

@@ -5,6 +5,7 @@ Nothing here is needed for a programme without it, so that other modules import 
 
 from __future__ import annotations
 
+from ..findings.finding import Edit
 from ..schemas.readings import RULE
 from .bounds import beyond_change
 from .changes import TwoWaysError, ValueChange, change_of, changed
@@ -206,12 +207,13 @@ def _check(reader: Reader, key: str, change: ValueChange, place: Place, held: li
         try:
             changes = changed(key, one.value, change) is not None or changes
         except TwoWaysError as two:
+            ways = f"{change.words.removesuffix('%').strip()} points", f"x {1 + change.by / 100:g}"
             reader.report(
                 RULE,
                 place,
                 f"{change.words} on {one.place.excerpt} has two readings: {' or '.join(two.ways)}.",
-                change=f"Write `{change.words.removesuffix('%').strip()} points` or"
-                f" `x {1 + change.by / 100:g}`.",
+                change=f"Write `{ways[0]}` or `{ways[1]}`.",
+                edits=tuple(Edit(place, way, f"write {way}", certain=False) for way in ways),
             )
             return
     if not changes:

@@ -113,7 +113,8 @@ class Case:
 def faults(before: FileReview, finding: Finding, after: FileReview) -> list[str]:
     """What speaks against an edit: the finding is still there, or an error or a warning is new.
 
-    What rules find once words are read, or are what was meant, was there all the time.
+    What rules find once words are read, or are what was meant, was there all the time; so was what may
+    follow from the finding itself.
     """
     uncovers = not finding.why or finding.rule in UPKEEP
     was = Counter((one.rule, one.subject) for one in before.findings)
@@ -128,6 +129,7 @@ def faults(before: FileReview, finding: Finding, after: FileReview) -> list[str]
         f"new {one.rule}: {one.counted}"
         for one in after.findings
         if not (uncovers and one.why)
+        and finding.rule not in one.causes
         and one.severity != "note"
         and now[one.rule, one.subject] > was[one.rule, one.subject]
     ]
