@@ -118,15 +118,20 @@ def second_colon(stop: ParserStop) -> Finding | None:
     words = stop.content[key.end() : stop.line_end].split(" #")[0].rstrip()
     is_plain = words[:1] not in ("'", '"', "{", "[")
     several = tuple(_several_keys(stop, key[0], key.end(), words)) if is_plain else ()
+    is_text = not several or key[0].strip(" -\t").rstrip(": \t") in TEXT_KEYS
+    quoted = (stop.quoting(key.end(), words),) if is_text and words[:1] not in ("'", '"') else ()
     braces = "braces around all of it, or " if several else ""
     return stop.finding(
         "colon-needs-quotes",
         f"A second colon with a blank behind it stands in this line, inside {shown(words)}.",
         "One key and one value in a line.",
         f"Put {braces}quotes around the value, or start a new line.",
-        edits=several + (() if words[:1] in ("'", '"') else (stop.quoting(key.end(), words),)),
+        edits=several + quoted,
     )
 
+
+TEXT_KEYS = ("note", "cue", "stop when")
+"""Keys of sentences, in which a comma and a colon may be part of what is said."""
 
 _FURTHER_KEY = re.compile(r" *, *(?=[A-Za-z][\w -]*:[ \t])")
 """What parts a value from the key behind it, as if the line stood in braces."""

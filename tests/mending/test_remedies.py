@@ -305,6 +305,90 @@ def test_a_case_of_the_trials_carries_its_remedy(kind: str, tmp_path: Path) -> N
             assert (edit.label, faults(case.before, finding, case.after(edit))) == (edit.label, [])
 
 
+PAPER = {
+    "sets x repetitions": "{exercise: back squat, sets: 3, reps: 3x5}",
+    "a side a set": "{exercise: split squat, sets: 2, reps: 8/8}",
+    "a step in percent": "{exercise: back squat, sets: 3, reps: 5, load: {1-3: 70 %, again: +5 %}}",
+    "a change without a base": "{exercise: back squat, sets: 3, reps: 5, load: -12 %}",
+    "kilograms more": "{exercise: back squat, sets: 3, reps: 5, load: +10 kg}",
+    "a pull above the best": "{exercise: deadlift, sets: 3, reps: 5, load: 105 %}",
+    "a pointed rest": "{exercise: back squat, sets: 3, reps: 5, rest: 1.30}",
+    "minutes or metres": "{exercise: back squat, sets: 3, reps: 5, rest: 20 m}",
+    "thousands": "{exercise: back squat, sets: 3, reps: 5, load: '1,250 kg'}",
+    "down in two sets": "{exercise: back squat, sets: 2, reps: 10-8}",
+    "alternating": "{exercise: walking lunge, sets: 2, reps: 10 alternating}",
+    "a pair of dumbbells": "{exercise: dumbbell bench press, sets: 3, reps: 8, load: 28 kg}",
+    "an at sign": "{exercise: back squat, sets: 3, reps: 5, load: '@8'}",
+    "three phases": "{exercise: back squat, sets: 3, reps: 5, tempo: 3-1-1}",
+    "and more": "{exercise: back squat, sets: 3, reps: 5, load: 85+ %}",
+    "a hold on a jump": "{exercise: box jump, sets: 3, hold: 30 s}",
+    "a note cut by a comma": "{exercise: Nordic curl, sets: 3, reps: 5, note: eccentric only, left first}",
+    "bare weeks": "{exercise: back squat, weeks: 6, sets: 3, reps: 5}",
+    "on the minute": "{exercise: back squat, emom: 10 min, reps: 3}",
+    "a comma in a week": "{exercise: back squat, sets: 3, reps: 5, load: {1-3: 70 %, 4-6: 72,5 %}}",
+    "no braces": "exercise: back squat, sets: 3, reps: 5, rir: 2   # first",
+    "no braces, further keys": "exercise: back squat, sets: 3, reps: 5\n        rir: 2",
+    "a week out of line": "{exercise: back squat, sets: 3, reps: 5, load: {1: 67.5 %, 2: 80 %, 3: 72.5 %, 4-6: 75 %}}",
+    "figures changed over": "{exercise: back squat, sets: 3, reps: 5, load: {1: 65 %, 2: 56 %, 3: 67.5 %, 4-6: 70 %}}",
+    "a figure lost": "{exercise: back squat, sets: 3, reps: 5, load: {1-2: 70 %, 3: 7 %, 4-6: 75 %}}",
+    "sets doubled": "{exercise: back squat, sets: {1-3: 4, 4: 8, 5-6: 4}, reps: 5, load: 70 %}",
+    "no such plate": "{exercise: bench press, sets: 3, reps: 5, load: 28.75 kg}",
+    "a step too far": "{exercise: back squat, sets: 3, reps: 5, load: 60 kg, progression: {add: 20 %, every: week}}",
+    "a misspelt name": "{exercise: bak squot, sets: 3, reps: 5, rir: 2}",
+    "a misspelt effort": "{exercise: back squat, sets: 3, reps: 5, RPE: 8}",
+    "no rest to speak of": "{exercise: back squat, sets: 5, reps: 5, rir: 1, rest: 20 s}",
+    "far too many sets": "{exercise: back squat, sets: 1e308, reps: 5, rir: 2}",
+}
+"""What coaches write, from the trials: kinds, not the only case of each."""
+
+AROUND = {
+    "days of a programme": ("day: monday", "days: [mon, wed, fri]"),
+    "a misspelt day": ("day: monday", "day: mondag"),
+    "a diagnosis": ("day: monday", "day: monday\n    note: torn meniscus in 2024"),
+    "sessions under shared": ("sessions:", "shared:\n  sessions:"),
+    "a tab": ("    day: monday", "\tday: monday"),
+    "a deload of one number": ("weeks: 6", "weeks: 6\ndeload: 4"),
+    "a slashed date": ("weeks: 6", "weeks: 6\nstarts: 5/7/27"),
+    "a year far off": ("weeks: 6", "weeks: 6\nstarts: 9999-12-31"),
+    "equipment that nobody knows": (
+        "weeks: 6",
+        "weeks: 6\nathlete: {name: A, equipment: [barbells, rack, flux capacitor]}",
+    ),
+    "a shoulder to spare": (
+        "weeks: 6",
+        "weeks: 6\nathlete: {name: A, protect: [{movement: row, advised by: physiotherapist}]}",
+    ),
+    "a novice with bands": (
+        "weeks: 6",
+        "weeks: 6\nathlete: {name: A, age: 70, level: novice, equipment: [bands]}",
+    ),
+}
+
+NO_EDIT_IN_TRIALS = {
+    "value-out-of-range": NUMBER,
+    "value-unreadable": NUMBER,
+    "region-untrained": COACH,
+    "pull-or-push-missing": COACH,
+}
+
+
+@pytest.mark.parametrize("kind", [*PAPER, *AROUND])
+def test_what_coaches_write_carries_its_remedy(kind: str, tmp_path: Path) -> None:
+    if kind in PAPER:
+        text = LINE.format(weeks=6, line=PAPER[kind])
+    else:
+        before, after = AROUND[kind]
+        text = LINE.format(weeks=6, line="{exercise: back squat, sets: 3, reps: 5, rir: 2}")
+        assert before in text
+        text = text.replace(before, after, 1)
+    case = Case(tmp_path / "here", {"plan.programme.yaml": text}, "plan.programme.yaml")
+    assert case.before.findings
+    for finding in case.before.findings:
+        assert finding.edits or finding.rule in {**NO_EDIT, **NO_EDIT_IN_TRIALS}, finding.change
+        for edit in finding.edits:
+            assert (edit.label, faults(case.before, finding, case.after(edit))) == (edit.label, [])
+
+
 MAPS = (
     "{exercise: back squat, sets: {1-3: 3, 4-5: 4, 6: 2}, reps: 5, load: {1-3: 80 kg, 4-6: 90 kg}}",
     "{exercise: bench press, sets: {1-3: 3, 4-6: 4}, reps: 5, rir: 2}",
