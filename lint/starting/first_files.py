@@ -30,6 +30,7 @@ preset: "{preset}"          # dated: a new version moves no limit and runs no ne
 # rules:
 #   rep-range-narrow: skip
 # our names: {{toe push: standing calf raise}}
+# screening: {{stated: 2026-09-01, by: head coach}}   # said once, in place of a date in each athlete's file
 """
 
 HOOK_TEXT = """\
