@@ -8,7 +8,7 @@ from ..lint.engine.registry import rule
 from ..lint.findings.finding import Edit, Related, found
 from ..lint.model.naming import line_name
 from ..lint.wording.words import did_you_mean, first_of, listed, shortened
-from .offers import dropping
+from .offers import dropping, listing_pieces, offering, swapping_each
 from .shared import MOST_SUGGESTED, capital
 
 TYPE_CHECKING = False
@@ -21,7 +21,6 @@ if TYPE_CHECKING:
     from ..lint.engine.limits import Limits
     from ..lint.findings.finding import DraftFinding
     from ..lint.model.sessions import Prescription
-    from .offers import Offer
 
     Lacking = dict[Prescription, tuple[SetGroup, Exercise, tuple[str, ...]]]
     """Lines with what they take that is not there."""
@@ -158,8 +157,12 @@ def _missing(
     for entry, exercise, pieces in lacking.values():
         taking.setdefault(pieces, {})[_called(entry, exercise)] = exercise
     most = int(limits.number("offered"))
+    instead = {
+        exercise: substitutes(ledger.header, exercise, most, always, at)
+        for exercise in dict.fromkeys(exercise for _, exercise, _ in lacking.values())
+    }
     offered = {
-        name: " or ".join(substitutes(ledger.header, exercise, most, always, at))
+        name: " or ".join(instead[exercise])
         for exercises in taking.values()
         for name, exercise in exercises.items()
     }
@@ -180,11 +183,16 @@ def _missing(
         weeks=tuple(week.number for week in ledger.weeks if any(visit.at == at for visit in week.visits))
         if at
         else (),
-        edits=_swapped([entry for entry, _, _ in lacking.values()], ledger, most, always, at),
+        edits=offering(
+            swapping_each(
+                [(one.work.places["exercise"], instead[other]) for one, other, _ in lacking.values()]
+            ),
+            listing_pieces(ledger.header, taking, at),
+        ),
         related=tuple(
             Related(
                 entry.work.places["exercise"],
-                f"{line_name(entry.prescription)}: {_takes(pieces)} too"
+                f"{line_name(entry.prescription)}: takes {_in_words(pieces)} too"
                 f"{_instead(offered[_called(entry, exercise)])}",
             )
             for entry, exercise, pieces in others
@@ -281,10 +289,6 @@ def _in_words(pieces: Iterable[str]) -> str:
     return listed([equipment.in_words(piece) for piece in dict.fromkeys(pieces)])
 
 
-def _takes(pieces: Iterable[str]) -> str:
-    return f"takes {_in_words(pieces)}"
-
-
 def _unless_unread(items: list[str]) -> str:
     """What may be the missing piece, as nobody knows what it is."""
     return f", unless it is {listed([f'`{item}`' for item in items])}" if items else ""
@@ -310,23 +314,6 @@ def _swaps(offered: dict[str, str]) -> str:
     swaps = [f"{name} for {others}" for name, others in offered.items() if others]
     more = f" and swap {len(swaps) - 1} more" if len(swaps) > 1 else ""
     return f"Swap {swaps[0]}{more}" if swaps else "Nothing else does the same work here: leave it out"
-
-
-def _swapped(entries: list[SetGroup], ledger: Ledger, most: int, always: Collection[str], at: str) -> Offer:
-    """For each choice an edit that swaps all exercises for which there is one."""
-
-    def work_out() -> Iterator[Edit]:
-        from ..lint.counting.suggestions import substitutes
-        from ..lint.remedies.values import swapped
-
-        offered = [
-            (entry.work.places["exercise"], substitutes(ledger.header, entry.exercise, most, always, at))
-            for entry in entries
-            if entry.exercise is not None
-        ]
-        return swapped(offered)
-
-    return work_out
 
 
 def _instead(others: str) -> str:

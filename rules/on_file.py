@@ -112,8 +112,8 @@ def screening_missing(lifter: Lifter, limits: Limits) -> Iterator[DraftFinding]:
             athlete.place,
             "No health screening on file.",
             wanted="the date of one",
-            change="Screen the athlete and write `screening on file`, or write in spotline.yaml that you"
-            " screen.",
+            change="Screen the athlete and write `screening on file`, or say it once: `screening` in"
+            " spotline.yaml.",
             where=athlete.name,
             once=True,
         )

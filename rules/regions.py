@@ -123,9 +123,14 @@ def _added_for(ledger: Ledger, areas: list[str]) -> str:
 
 
 def _lines_for(ledger: Ledger, areas: list[str]) -> Offer:
-    """A line for each area in the session that holds the fewest; none where there is no session."""
+    """A line for each area in the session that holds the fewest; none where there is no session.
+
+    Legs get a curl as well: whatever else is first in line for them leaves knee flexion out.
+    """
     sessions = sorted(ledger.programme.sessions(), key=lambda one: len(one.prescriptions))[:1]
-    return adding_each(ledger.header, [(one, _trains(area)) for one in sessions for area in areas])
+    wanted = [(_trains(area), area) for area in areas]
+    wanted += [(lambda one: "knee flexion" in one.actions, area) for area in areas if area == "legs"]
+    return adding_each(ledger.header, [(one, does) for one in sessions for does, _ in wanted])
 
 
 def _called(region: str) -> str:

@@ -9,6 +9,7 @@ from __future__ import annotations
 from ..body.catalogue import COMPOUND
 from ..counting.effort import FAST_KINDS
 from ..findings.edits import in_one
+from ..model import quantities
 from ..syntax.additions import items_added
 from ..syntax.enclosing import way_to
 from ..syntax.tree import Mapping, Scalar, Sequence
@@ -132,9 +133,12 @@ def _line(exercise: Exercise, near: Node, others: list[tuple[Node, int]], weeks:
 
 
 def _rest(rank: int, others: list[tuple[Node, int]]) -> str:
-    """The rest of lines of the same rank; else of lifts as small or as large; else of all; or empty."""
+    """The rest of lines of the same rank; else of lifts as small or as large; else of all; or empty.
+
+    What cannot be read is not written once more.
+    """
     small = rank >= SMALL
-    rests = [(words, other) for one, other in others if (words := _words(one, "rest"))]
+    rests = [(words, other) for one, other in others if quantities.duration(words := _words(one, "rest"))]
     alike = [words for words, other in rests if other == rank]
     alike = alike or [words for words, other in rests if (other >= SMALL) == small]
     return _most_common(alike or [words for words, _ in rests])

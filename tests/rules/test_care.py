@@ -469,7 +469,7 @@ class TestScreeningMissing:
             "No health screening on file.",
         )
         assert finding.wanted == "the date of one"
-        assert finding.change.endswith("or write in spotline.yaml that you screen.")
+        assert finding.change.endswith("or say it once: `screening` in spotline.yaml.")
 
     @pytest.mark.parametrize(
         ("athlete", "said"),

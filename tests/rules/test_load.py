@@ -842,6 +842,14 @@ class TestLoadAndEffortMissing:
             ("bench press, sets: 3, reps: 5, load: heavy", 0),  # written, but cannot be read: said elsewhere
             ("bench press, sets: 3, reps: 5, rir: some", 0),
             ("bench press, sets: 3, reps: some", 1),
+            ("bench press, sets: 3, reps: 5, RPE: 8", 0),  # the misspelt key is the one thing to say
+            ("bench press, sets: 3, reps: 5, Rir: 2", 0),
+            ("bench press, sets: 3, reps: 5, 'rpe ': 8", 0),
+            ("bench press, sets: 3, reps: 5, laod: 60 kg", 0),
+            ("bench press, sets: 3, reps: 5, weight: 60 kg", 0),
+            ("bench press, work: [{sets: 1, reps: 3, RPE: 8}, {sets: 2, reps: 5, RPE: 7}]", 0),
+            ("bench press, sets: 3, reps: 5, tmpo: 3010", 1),
+            ("bench press, sets: 3, reps: 5, colour: red", 1),
             ("push-up, sets: 3, reps: 8", 0),
             ("band curl, sets: 3, reps: 8", 0),
             ("Nordic curl, sets: 3, reps: 8", 0),
