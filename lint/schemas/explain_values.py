@@ -12,6 +12,7 @@ from ..syntax.rewrites import key_out, one_of
 from ..syntax.scalars import OutOfRangeError, core_value
 from ..syntax.tree import Mapping, Scalar
 from ..wording.words import listed, with_article
+from .corrected_data import copied
 from .doses import told_apart
 from .lookup import name_key
 from .readings import RULE, deload_ways, in_words, ways
@@ -169,9 +170,7 @@ class ValueExplainer:
 
     def _is_needed(self, path: DataPath) -> bool:
         """Whether the data would break as much without the key at a path."""
-        from copy import deepcopy
-
-        without = deepcopy(self.data.plain)
+        without = copied(self.data.plain)
         group: Any = without
         for step in path[:-1]:
             group = group[step]

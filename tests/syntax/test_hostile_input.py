@@ -312,6 +312,18 @@ def test_nesting_is_bounded(name):
     assert growth(lambda depth: partial(parse, "x", nest(depth)), 300) < 1.2
 
 
+@pytest.mark.parametrize("one", ["k: 1\n", "- a\n", "- {}\n"])
+def test_the_number_of_values_is_bounded(one, monkeypatch):
+    text = "".join(one.replace("k", f"k{number}") for number in range(201))
+    assert parse("x", text).root is not None
+    monkeypatch.setattr(builder, "MOST_VALUES", 200)
+    found = only(text)
+    assert found.rule == "too-many-values"
+    assert 98 < found.place.line < 201
+    assert parse("x", text[:200]).root is not None
+    assert growth(lambda more: partial(parse, "x", text * more), 10) < 1.2
+
+
 def test_nesting_below_the_limit_is_read():
     assert parse("x", "a: " + "[" * 63 + "]" * 63).findings == []
 
