@@ -238,7 +238,9 @@ def test_blanks_inside_words_and_in_quotes_are_let_be():
 
 
 def test_odd_blank_where_the_parser_stops():
-    assert told(parse("x", "a: 'x'\u00a0\nb: 1\n")) == [("odd-whitespace", 1, 7)]
+    found = only("a: 'x'\u00a0\nb: 1\n")
+    assert (found.rule, found.severity, found.place.column) == ("odd-whitespace", "error", 7)
+    assert only("programme:\u00a0a\n\u00a0sessions: []\n").severity == "error"
     assert told(parse("x", "a:\n  b: 1\n\u00a0 c: @\n"))[0] == ("odd-whitespace", 3, 1)
 
 
