@@ -2,7 +2,9 @@
 
 Run by itself it takes every case through every command, each in a process of its own, and prints a table:
 
-    python tests/hostile_commands.py [COMMAND ...]
+    python tests/hostile_commands.py [--every N] [COMMAND ...]
+
+With ``--every 3`` it takes each third case.
 """
 
 from __future__ import annotations
@@ -15,7 +17,7 @@ import subprocess
 import sys
 import tempfile
 from collections import Counter
-from collections.abc import Iterable, Iterator
+from collections.abc import Iterator
 from pathlib import Path
 from typing import Any
 
@@ -29,6 +31,7 @@ SECONDS = 5.0
 MEGABYTES = 300
 
 LOCATED = re.compile(r"(?m)^.+?:[0-9]+:[0-9]+: (error|warning|note): [a-z0-9-]+: \S")
+PLACED = re.compile(r"(?m)^.+?:[0-9]+:[0-9]+: \S|\bline [0-9]+: \S")
 SAID = re.compile(r"(?m)^spotline: \S")
 FAULT = re.compile(r"Traceback|fault of our own|rule-failed|nothing is told of|failed \(|has not answered")
 
@@ -127,7 +130,11 @@ class Bench:
         self.repository.mkdir()
         (self.repository / PLAN_NAME).write_text(PLAN)
         who = ["-c", "user.name=Scratch", "-c", "user.email=scratch@example.invalid"]
-        for words in (["init", "--quiet"], ["add", "--all"], [*who, "commit", "--quiet", "--message", "Sound"]):
+        for words in (
+            ["init", "--quiet"],
+            ["add", "--all"],
+            [*who, "commit", "--quiet", "--message", "Sound"],
+        ):
             subprocess.run(["git", *words], cwd=self.repository, env=self.environment, check=True)
 
     def close(self) -> None:
@@ -189,7 +196,7 @@ def is_told(command: str, case: Case, result: dict[str, Any]) -> bool:
         is_ours = case.hostile != "spotline-known.json"
         return bool(LOCATED.search(result["out"])) or not (case.located and is_open and is_ours)
     if result["code"] == 2:
-        return bool(SAID.search(result["err"])) or bool(LOCATED.search(result["out"] + result["err"]))
+        return bool(SAID.search(result["err"])) or bool(PLACED.search(result["out"] + result["err"]))
     return bool(result["out"].strip() or result["err"].strip()) or command not in PLAIN
 
 
@@ -198,7 +205,8 @@ def sample(size: int) -> list[Case]:
     small = [
         one
         for one in cases()
-        if all(callable(made) or len(made) < 20_000 for made in one.files.values()) and "1.5 GB" not in one.name
+        if all(callable(made) or len(made) < 20_000 for made in one.files.values())
+        and "1.5 GB" not in one.name
     ]
     return small[:: max(1, len(small) // size)]
 
@@ -211,17 +219,20 @@ def classes() -> Counter[str]:
 COLUMNS = ("traceback", "hang", "memory", "exit", "leak", "not told")
 
 
-def main(chosen: Iterable[str]) -> int:
+def main(words: list[str]) -> int:
     root = Path(__file__).resolve().parents[1]
+    step = int(words.pop(1)) if words[:1] == ["--every"] else 1
+    every = cases()[::step]
     total: Counter[str] = Counter()
-    print(f"{'command':26}{'cases':>7}" + "".join(f"{one:>11}" for one in COLUMNS) + "   most CPU, memory", flush=True)
+    print(
+        f"{'command':26}{'cases':>7}" + "".join(f"{one:>11}" for one in COLUMNS) + "   most CPU, memory",
+        flush=True,
+    )
     with tempfile.TemporaryDirectory() as folder:
         bench = Bench(Path(folder), root)
-        for command in list(chosen) or COMMANDS:
+        for command in words[step > 1 :] or COMMANDS:
             found: Counter[str] = Counter()
             cpu = megabytes = 0.0
-            names = []
-            every = cases()
             for case in every:
                 result = bench.result_of(command, case)
                 wrong = list(faults(command, case, result))
@@ -229,10 +240,10 @@ def main(chosen: Iterable[str]) -> int:
                 cpu, megabytes = max(cpu, result["cpu"]), max(megabytes, result["megabytes"])
                 if wrong:
                     about = f"{result['code']}, {result['cpu']:.1f} s, {result['megabytes']:.0f} MB"
-                    names.append(f"    {case.name}: {', '.join(wrong)} ({about}) {result['err'][-200:]!r}")
+                    said = f"{result['out'][-300:]}{result['err'][-200:]}"
+                    print(f"    {command}: {case.name}: {', '.join(wrong)} ({about}) {said!r}", flush=True)
             counts = "".join(f"{found[one]:>11}" for one in COLUMNS)
             print(f"{command:26}{len(every):>7}{counts}   {cpu:.1f} s, {megabytes:.0f} MB", flush=True)
-            print("".join(f"{name}\n" for name in names), end="", flush=True)
             total.update(found)
         bench.close()
     return 1 if total else 0

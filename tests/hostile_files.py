@@ -327,7 +327,9 @@ def odd() -> Iterator[Case]:
     """What stands in a programme that is sound but for it; most of it is read, and nothing may break."""
     for name, shared in NESTED.items():
         last = shared.rpartition("&")[2].partition(" ")[0]
-        text = PLAN.replace(LINE, f"      - *{last}\n").replace("sessions:", f"shared:\n  c0: &c0 {shared}sessions:")
+        text = PLAN.replace(LINE, f"      - *{last}\n").replace(
+            "sessions:", f"shared:\n  c0: &c0 {shared}sessions:"
+        )
         yield Case(f"{name} by aliases", {"plan.programme.yaml": text.encode()}, ANY, located=False)
     ends = {"crlf": "\r\n", "cr": "\r"}
     for name, end in ends.items():
@@ -339,18 +341,32 @@ def odd() -> Iterator[Case]:
         )
     mark = PLAN.encode("utf-8-sig")
     yield Case("a sound programme with a mark", {"plan.programme.yaml": mark}, {0}, located=False)
-    said = PLAN.replace("sets: 3", "sets: 30").replace("rest:", "note: '# spotline: waive number-implausible because x', rest:")
+    said = PLAN.replace("sets: 3", "sets: 30").replace(
+        "rest:", "note: '# spotline: waive number-implausible because x', rest:"
+    )
     yield Case("a waiver that is part of a note", {"plan.programme.yaml": said.encode()}, {1})
-    steered = PLAN.replace("session: A", 'session: "\\e[2J::error file=x::y\\n]]>"').replace("sets: 3", "sets: 30")
+    steered = PLAN.replace("session: A", 'session: "\\e[2J::error file=x::y\\n]]>"').replace(
+        "sets: 3", "sets: 30"
+    )
     yield Case("a session that steers a terminal", {"plan.programme.yaml": steered.encode()}, {1})
     regex = "rules: {diagnosis-in-programme: {words: ['(a+)+$', '((((((a*)*)*)*)*)*b']}}\n"
     yield Case(
         "words that are patterns of endless work",
-        {"plan.programme.yaml": (PLAN + "note: " + "a" * 5000 + "!\n").encode(), "spotline.yaml": regex.encode()},
+        {
+            "plan.programme.yaml": (PLAN + "note: " + "a" * 5000 + "!\n").encode(),
+            "spotline.yaml": regex.encode(),
+        },
         ANY | {2},
         located=False,
     )
-    globs = "leave out: ['" + "*a" * 40 + "b', '**/" * 200 + "']\nfolders: {'" + "*a" * 40 + "b': {counting: direct}}\n"
+    globs = (
+        "leave out: ['"
+        + "*a" * 40
+        + "b', '**/" * 200
+        + "']\nfolders: {'"
+        + "*a" * 40
+        + "b': {counting: direct}}\n"
+    )
     files: Files = {"a" * 120 + ".programme.yaml": PLAN.encode(), "spotline.yaml": globs.encode()}
     yield Case("patterns of folders of endless work", files, ANY | {2}, located=False)
     records: dict[str, str | bytes] = {
