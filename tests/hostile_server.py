@@ -184,7 +184,8 @@ def edit(folder: str) -> dict[str, Any]:
     texts: dict[str, str] = {}
     for name in sorted(os.listdir(folder)):
         path = editor.folder / name
-        if path.is_file() and not path.is_symlink() and path.stat().st_size < 5_000_000:
+        is_ours = name.endswith(".yaml") and path.is_file() and not path.is_symlink()
+        if is_ours and path.stat().st_size < 5_000_000:
             texts[path.as_uri()] = path.read_bytes().decode(errors="replace")
     for uri, text in texts.items():
         document = {"uri": uri, "languageId": "yaml", "version": 1, "text": text}

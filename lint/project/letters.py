@@ -1,4 +1,4 @@
-"""What is said of files whose names differ in the case of their letters from what is written, or from another."""
+"""What is said of files whose names differ in case from what is written, or from another's."""
 
 from __future__ import annotations
 
@@ -33,7 +33,7 @@ def written_in_other_case(workspace: Workspace, programme: SourceFile, root: Nod
             "athlete-in-other-letters",
             "warning",
             node.place,
-            f"The file is called {words}: on Linux, and so in most checks of a commit, {node.text} is not there.",
+            f"The file is called {words}: on Linux, where most commits are checked, {node.text} is not there.",
             change=f"Write {words}.",
             where="athlete",
             edits=(Edit(node.place, words, f"write {words}", certain=True),),
@@ -45,12 +45,11 @@ def _named(root: Node) -> Iterator[Scalar]:
     entries = root.entries if isinstance(root, Mapping) else {}
     several = entries["athletes"].value if "athletes" in entries else None
     nodes = [entries["athlete"].value] if "athlete" in entries else []
-    for node in [*nodes, *(several.items if isinstance(several, Sequence) else ())]:
-        one = (
-            node.entries["athlete"].value if isinstance(node, Mapping) and "athlete" in node.entries else node
-        )
-        if isinstance(one, Scalar) and isinstance(one.plain, str):
-            yield one
+    for node in (*nodes, *(several.items if isinstance(several, Sequence) else ())):
+        if isinstance(node, Mapping) and "athlete" in node.entries:
+            node = node.entries["athlete"].value
+        if isinstance(node, Scalar) and isinstance(node.plain, str):
+            yield node
 
 
 def one_of_two(reading: Reading, name: str, other: str) -> Finding:

@@ -47,7 +47,7 @@ class Workspace:
     counted but not reviewed. ``listing`` stands in for searches of the disk below its root, where git was
     asked; ``renamed`` are files that git knows to be renamed, old and new real path. Git is asked for these
     only where ``asks_git`` is set; ``not_in_git`` are real paths of files that a commit would lack. ``twins``
-    are files of ours beside which another differs in the case of its name alone: real path, name of the other.
+    are files beside which another differs in the case of its name alone: real path, name of the other.
     """
 
     def __init__(

@@ -23,7 +23,7 @@ MANY = "faults-many"
 
 
 def has_many_faults(found: Iterable[Finding]) -> bool:
-    """Whether a file has more faults of form than are explained, so that little can be said of what it means."""
+    """Whether a file has more faults of form than are explained: who knows what it means."""
     return any(one.rule == MANY for one in found)
 
 
@@ -47,10 +47,8 @@ class SchemaLookup:
 
     def broken_in(self, path: DataPath, value: Any) -> int:
         """How much a value would break at a path, whatever the rest of the file holds."""
-        parts = self.at(path)[:1]
-        errors = (
-            error for part in parts for error in self._validator(self._standalone(part)).iter_errors(value)
-        )
+        validators = [self._validator(self._standalone(part)) for part in self.at(path)[:1]]
+        errors = (error for one in validators for error in one.iter_errors(value))
         return sum(1 for _ in islice(errors, MOST_EXPLAINED))
 
     def accepts(self, part: Schema, value: Any) -> bool:

@@ -1,7 +1,7 @@
 """Names of files that differ in the case of their letters alone.
 
-Windows and macOS take such names for one file, Linux and git for two. So what a coach writes on one system may
-lead nowhere on another, and of two files a checkout may keep one.
+Windows and macOS take such names for one file, Linux and git for two. So what a coach writes on one system
+may lead nowhere on another, and of two files a checkout may keep one.
 """
 
 from __future__ import annotations
@@ -23,8 +23,8 @@ def ignores_case() -> bool:
 def in_other_case(root: str, path: str, opened: Collection[str] = ()) -> str:
     """The one path below a root that differs from a path there in case alone, by the names in the folders.
 
-    Empty where there is none, where there are several, or where the path itself is there. ``opened`` are paths
-    of texts that need not be on the disk. All are real paths.
+    Empty where there is none, where there are several, or where the path itself is there. ``opened`` are
+    paths of texts that need not be on the disk. All are real paths.
     """
     found = [root]
     for part in os.path.relpath(path, root).split(os.sep):
@@ -32,7 +32,7 @@ def in_other_case(root: str, path: str, opened: Collection[str] = ()) -> str:
             os.path.join(above, name)
             for above in found
             for name in _names(above, opened)
-            if _same(name, part)
+            if name.casefold() == part.casefold()
         ]
     if len(found) != 1 or found[0] == path:
         return ""
@@ -56,7 +56,3 @@ def _names(folder: str, opened: Iterable[str]) -> set[str]:
     with suppress(OSError):
         names.update(os.listdir(folder))
     return names
-
-
-def _same(one: str, other: str) -> bool:
-    return one.casefold() == other.casefold()
