@@ -33,7 +33,7 @@ def written_in_other_case(workspace: Workspace, programme: SourceFile, root: Nod
             "athlete-in-other-letters",
             "warning",
             node.place,
-            f"The file is called {words}: on Linux, where most commits are checked, {node.text} is not there.",
+            f"The file is called {words}: on Linux, where commits are checked, {node.text} is not there.",
             change=f"Write {words}.",
             where="athlete",
             edits=(Edit(node.place, words, f"write {words}", certain=True),),

@@ -112,7 +112,7 @@ def written_in_other_case(folder: str, node: Node) -> Iterator[Finding]:
             "exercises-in-other-letters",
             "warning",
             node.place,
-            f"The file is called {name}: on Linux, where most commits are checked, {words} is not there.",
+            f"The file is called {name}: on Linux, where commits are checked, {words} is not there.",
             change=f"Write {name}.",
             where="team settings",
             edits=(Edit(node.place, name, f"write {name}", certain=True),),
