@@ -10,6 +10,7 @@ from collections import Counter
 from ..project.overlay import Overlay
 from ..project.review import review_on
 from ..project.workspace import Workspace
+from ..schemas.lookup import has_many_faults
 from ..text.repository import FileResolver
 from .edits import Mend, apart, applied, by_text, certain
 
@@ -34,6 +35,10 @@ MOST_ROUNDS = 50
 """Rounds after which mending stops: each mends at least one place, and a mend can uncover the next fault."""
 
 
+MOST_TRIED = 1_000_000
+"""Letters of a file that are reviewed to try its mends one by one, where all of them together do not pass."""
+
+
 class MendedFile:
     """A file that was mended: its text before and after, and the mends in the order of their rounds."""
 
@@ -50,7 +55,7 @@ class Rounds:
     """Rounds of mending over what a review of some paths takes in.
 
     ``review`` is the last one, of the mended texts; ``files`` what was mended, by real path; ``refused`` the
-    mends that the review would not have.
+    mends that the review would not have, or that were not tried by themselves in a large file.
     """
 
     def __init__(self, paths: list[str], today: date) -> None:
@@ -112,8 +117,9 @@ class Rounds:
     def _one_by_one(self, one: FileReview, picked: list[Mend]) -> list[Mend]:
         """The mends that pass, each by itself and all of them together; the others are refused."""
         kept: list[Mend] = []
-        for mend in picked:
-            if self._passes(one, [*kept, mend]):
+        tries = 0 if has_many_faults(one.findings) else MOST_TRIED // max(1, len(_content(one)))
+        for number, mend in enumerate(picked):
+            if number < tries and self._passes(one, [*kept, mend]):
                 kept.append(mend)
             else:
                 self.refused[mend.key] = mend

@@ -9,7 +9,7 @@ from ..findings.finding import Amount, Finding
 from ..syntax.tree import Mapping, Scalar, Sequence
 from ..text.places import Term
 from . import quantities
-from .bounds import beyond, beyond_step
+from .bounds import MOST_NUMBER, beyond, beyond_step
 from .sessions import WEEKDAYS, Progression
 from .weeks import time_of_day, weekday, weeks
 
@@ -325,8 +325,9 @@ def in_order(words: str) -> str:
 
 
 def range_of(at: LocatedNode | None) -> Range | None:
-    """A number or a range."""
-    return None if at is None else quantities.number_or_range(at.plain)
+    """A number or a range; None where there is none, or where it is beyond what anybody means."""
+    known = None if at is None else quantities.number_or_range(at.plain)
+    return None if known is None or known.high > MOST_NUMBER else known
 
 
 def share_of(at: LocatedNode | None) -> float | None:
