@@ -137,9 +137,11 @@ def equipment_missing(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
             if exercise is None or not entry.is_done:
                 continue
             implement = "bodyweight" if _is_unloaded(entry, exercise) else entry.implement
-            pieces = equipment.missing(exercise, listed_pieces, always, implement)
-            if pieces:
-                pieces = _not_improvised(pieces, entry, exercise, listed_pieces)
+            pieces = tuple(
+                piece
+                for piece in equipment.missing(exercise, listed_pieces, always, implement)
+                if not _is_improvised(piece, entry, exercise, listed_pieces)
+            )
             if pieces and not _another_will_do(entry, listed_pieces, always):
                 lacking.setdefault(entry.prescription, (entry, exercise, pieces))
         if lacking:
@@ -179,7 +181,7 @@ def _missing(
         weeks=tuple(week.number for week in ledger.weeks if any(visit.at == at for visit in week.visits))
         if at
         else (),
-        edits=_swapped([entry for entry, _, _ in lacking.values()], ledger, most, always, at),
+        edits=_swapped(lacking, ledger, most, always, at),
         related=tuple(
             Related(
                 entry.work.places["exercise"],
@@ -191,14 +193,11 @@ def _missing(
     )
 
 
-def _not_improvised(
-    pieces: tuple[str, ...], entry: SetGroup, exercise: Exercise, items: Collection[str]
-) -> tuple[str, ...]:
-    """The pieces for which nothing stands in that the list, the name or a note says."""
+def _is_improvised(piece: str, entry: SetGroup, exercise: Exercise, items: Collection[str]) -> bool:
+    """Whether something stands in for a piece that the list, the name or a note says."""
     from ..lint.body.improvised import serves
 
-    texts = _texts(entry, items)
-    return tuple(piece for piece in pieces if not serves(piece, exercise, texts))
+    return serves(piece, exercise, _texts(entry, items))
 
 
 def _may_be_meant(pieces: Iterable[str], entry: SetGroup, items: Collection[str]) -> bool:
@@ -268,7 +267,7 @@ def _swaps(offered: dict[str, str]) -> str:
     return f"Swap {swaps[0]}{more}" if swaps else "Nothing else does the same work here: leave it out"
 
 
-def _swapped(entries: list[SetGroup], ledger: Ledger, most: int, always: Collection[str], at: str) -> Offer:
+def _swapped(lacking: Lacking, ledger: Ledger, most: int, always: Collection[str], at: str) -> Offer:
     """For each choice an edit that swaps all exercises for which there is one."""
 
     def work_out() -> Iterator[Edit]:
@@ -276,9 +275,8 @@ def _swapped(entries: list[SetGroup], ledger: Ledger, most: int, always: Collect
         from ..lint.remedies.values import swapped
 
         offered = [
-            (entry.work.places["exercise"], substitutes(ledger.header, entry.exercise, most, always, at))
-            for entry in entries
-            if entry.exercise is not None
+            (entry.work.places["exercise"], substitutes(ledger.header, exercise, most, always, at))
+            for entry, exercise, _ in lacking.values()
         ]
         return swapped(offered)
 

@@ -131,10 +131,12 @@ def sessions_too_close(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]
                 and hours < limits.number(_needed(before.hard[part]))
                 and (work.sets or before.hard[part].sets)
             ]
-            is_daily = bool(close) and _is_daily(ledger, later.week, limits)
+            if not close or later.week.rehabilitation:
+                continue
+            is_daily = _is_daily(ledger, later.week, limits)
             if is_daily:
                 close = [part for part in close if before.hard[part].failing]
-            if close and not later.week.rehabilitation:
+            if close:
                 yield _too_close(before, later, close, days, hours, limits, "note" if is_daily else "warning")
 
 

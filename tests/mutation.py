@@ -162,7 +162,7 @@ class Check:
         self.mutants = mutants
         self.failing: list[str] = []
         self.killed: set[Mutant] = set()
-        self.killers: set[str] = set()
+        self.killers: dict[str, int] = {}
         self.patience = SECONDS
         self.fail: Callable[[str], None] = self.failing.append
 
@@ -273,12 +273,12 @@ class Check:
         return not names.isdisjoint(self.book.users[mutant.place])
 
     def concerned(self, mutant: Mutant) -> list[pytest.Item]:
-        """The tests that come by a mutant's lines: first such as killed others, of these those of its rule."""
+        """The tests that come by a mutant's lines: first such as killed others, the last one before all."""
         tests = 0 if mutant.lines else -1
         for line in mutant.lines:
             tests |= self.lines.get((mutant.module.name, line), 0)
         items = [
-            (item.nodeid not in self.killers, len(names - {mutant.owner}), index)
+            (-self.killers.get(item.nodeid, -1), len(names - {mutant.owner}), index)
             for index, (item, names) in enumerate(self.items)
             if tests >> index & 1 and self.may_notice(item, names, mutant)
         ]
@@ -322,7 +322,7 @@ class Check:
         process, status = os.wait()
         folder = self.folder / str(process)
         if (folder / KILLER).exists():
-            self.killers.add((folder / KILLER).read_text(encoding="utf-8"))
+            self.killers[(folder / KILLER).read_text(encoding="utf-8")] = len(self.killed)
         shutil.rmtree(folder)
         return process, status
 
