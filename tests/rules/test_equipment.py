@@ -35,6 +35,7 @@ class TestEquipmentMissing:
             ),  # with weights in the hands a chair will not do
             ("band", ["hanging leg curl"], "warning"),  # nothing to hang from
             ("band", ["feet-elevated plank"], "note"),
+            ("band", ["feet-elevated inverted row"], "warning"),  # the seat is not all that it takes
         ],
     )
     def test_a_seat_may_be_meant_for_a_bench_where_the_body_alone_is_moved(
@@ -49,6 +50,7 @@ class TestEquipmentMissing:
             ("walking lunge, load: bodyweight", False),
             ("dumbbell walking lunge", True),
             ("kettlebell walking lunge", True),
+            ("sandbag walking lunge", True),
             ("walking lunge, load: heavy", True),
             ("walking lunge, load: bodyweight + 1 kg", True),
             ("walking lunge, load: bodyweight + 0/5/10 kg", True),
@@ -115,6 +117,12 @@ class TestEquipmentMissing:
         text = week({"monday A": ["back squat, sets: 3"], "friday B": ["goblet squat, sets: 3"]}, head)
         (finding,) = findings(text, self.RULE)
         assert (finding.counted, finding.weeks) == ("At hotel: no barbell or rack for back squat.", (2, 4))
+        assert finding.subject == "barbell and rack at hotel"
+
+    def test_where_no_place_is_said_it_holds_throughout(self, findings: Findings, week: Text) -> None:
+        head = "weeks: 4\nathlete: {name: Ida, equipment: [dumbbells]}"
+        (finding,) = findings(week({"Gym": ["back squat, sets: 3"]}, head), self.RULE)
+        assert (finding.weeks, finding.subject) == ((), "barbell and rack")
 
     def test_one_session_of_the_week_at_a_place_is_enough(self, findings: Findings, week: Text) -> None:
         head = (
