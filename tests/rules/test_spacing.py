@@ -50,6 +50,46 @@ class TestSessionsTooClose:
         assert said == ([] if hours is None else [hours])
 
     @pytest.mark.parametrize(
+        ("saturday", "hours"),
+        [
+            (["session: B, day: saturday 10:00, exercises: [{exercise: EXTENSION, sets: 4}]"], 28),
+            (
+                [
+                    "session: B, day: saturday 10:00, exercises: [{exercise: EXTENSION, sets: 2}]",
+                    "session: C, day: saturday 18:00, exercises: [{exercise: EXTENSION, sets: 2}]",
+                ],
+                28,  # to the first of them
+            ),
+            (
+                [
+                    "session: B, day: saturday 10:00, exercises: [{exercise: EXTENSION, sets: 2}]",
+                    "session: C, day: saturday, exercises: [{exercise: EXTENSION, sets: 2}]",
+                ],
+                24,  # one of them may be earlier
+            ),
+            (
+                [
+                    "session: B, day: saturday 10:00, exercises: [{exercise: bench press, sets: 4}]",
+                    "activity: match, day: saturday, loads: {legs: high}",
+                ],
+                24,  # nobody knows when the match begins
+            ),
+        ],
+    )
+    def test_hours_to_all_that_makes_the_day_hard(
+        self, findings: Findings, saturday: list[str], hours: float
+    ) -> None:
+        days = [f"session: A, day: friday 06:00, exercises: [{{exercise: {PRESS}}}]", *saturday]
+        text = "programme: T\nsessions:\n" + "".join(f"  - {{{day}}}\n" for day in days)
+        (finding,) = findings(text.replace("EXTENSION", "leg extension"), self.RULE)
+        assert finding.amount is not None
+        assert finding.amount.counted == hours
+
+    def test_an_area_that_nobody_knows_makes_no_day_hard(self, findings: Findings, week: Text) -> None:
+        match = "  - {activity: match, day: tuesday, loads: {moon: high}}\n"
+        assert findings(week({"monday": [PRESS]}) + match, self.RULE) == []
+
+    @pytest.mark.parametrize(
         ("days", "severity"),
         [
             ({"monday": "snatch", "tuesday": "clean", "thursday": "jerk"}, None),
@@ -114,6 +154,7 @@ class TestSessionsTooClose:
             ("bodyweight squat, sets: 4, reps: 20", 0),
             ("bodyweight squat, sets: 4, reps: 20, rir: 3", 1),
             ("bodyweight squat, sets: 4, reps: 20, rir: 4", 0),
+            ("bodyweight squat, sets: 4, reps: 20+", 1),  # the last set goes as far as it goes
             ("leg extension, sets: 4, reps: 20", 1),
         ],
     )
@@ -121,6 +162,10 @@ class TestSessionsTooClose:
         self, findings: Findings, week: Text, line: str, said: int
     ) -> None:
         assert len(findings(week({"monday": [PRESS], "tuesday": [line]}), self.RULE)) == said
+
+    def test_nor_is_all_work_with_the_body_alone_light(self, findings: Findings, week: Text) -> None:
+        text = week({"monday": ["lat pulldown, sets: 4"], "tuesday": ["pull-up, sets: 4, reps: 15"]})
+        assert len(findings(text, self.RULE)) == 1
 
     def labels(self, finding: Finding) -> list[str]:
         return [edit.label for edit in finding.edits]
