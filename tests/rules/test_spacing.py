@@ -49,6 +49,15 @@ class TestSessionsTooClose:
         ]
         assert said == ([] if hours is None else [hours])
 
+    def test_hours_are_said_to_a_tenth(self, findings: Findings) -> None:
+        (finding,) = findings(self.timed("monday 06:30", "wednesday 05:50"), self.RULE)
+        assert finding.counted.endswith(" 47.3 h apart.")
+
+    def test_one_line_that_fails_is_enough_to_say_so(self, findings: Findings, week: Text) -> None:
+        lines = [f"{PRESS}, load: 6RM", "leg curl, sets: 4, reps: 8, rir: 1"]
+        (finding,) = findings(week({"monday": lines, "tuesday": [PRESS, "leg curl, sets: 4"]}), self.RULE)
+        assert "(to failure, worked out from 6RM and 6 repetitions)" in finding.counted
+
     @pytest.mark.parametrize(
         ("saturday", "hours"),
         [
