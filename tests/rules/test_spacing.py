@@ -94,6 +94,33 @@ class TestSessionsTooClose:
         assert finding.amount is not None
         assert finding.amount.counted == hours
 
+    def test_hours_from_the_last_hard_session_of_the_day_before(self, findings: Findings) -> None:
+        halves = "".join(
+            f"  - {{session: {name}, day: friday {hour}, exercises: [{{exercise: leg press, sets: 2}}]}}\n"
+            for name, hour in (("A", "06:00"), ("B", "18:00"))
+        )
+        later = f"  - {{session: C, day: saturday 10:00, exercises: [{{exercise: {EXTENSION}}}]}}\n"
+        (finding,) = findings(f"programme: T\nsessions:\n{halves}{later}", self.RULE)
+        assert finding.counted.endswith(" 16 h apart.")
+
+    @pytest.mark.parametrize(
+        ("first", "second", "said"),
+        [("left", "left", 1), ("right", "right", 1), ("left", "right", 0), ("right", "left", 0)],
+    )
+    def test_one_leg_rests_while_the_other_works(
+        self, findings: Findings, week: Text, first: str, second: str, said: int
+    ) -> None:
+        line = "leg extension, sets: 4, reps: 10, side:"
+        text = week({"monday": [f"{line} {first}"], "tuesday": [f"{line} {second}"]})
+        assert len(findings(text, self.RULE)) == said
+
+    @pytest.mark.parametrize(("easy", "failing", "said"), [(3, 1, 0), (1, 3, 0), (0, 4, 1), (2, 4, 1)])
+    def test_a_hard_day_of_failing_sets_takes_longer(
+        self, findings: Findings, week: Text, easy: int, failing: int, said: int
+    ) -> None:
+        lines = [f"leg press, sets: {easy}, reps: 6, rir: 2", f"leg press, sets: {failing}, reps: 6, rir: 0"]
+        assert len(findings(week({"monday": lines, "wednesday": [PRESS]}), self.RULE)) == said
+
     def test_an_area_that_nobody_knows_makes_no_day_hard(self, findings: Findings, week: Text) -> None:
         match = "  - {activity: match, day: tuesday, loads: {moon: high}}\n"
         assert findings(week({"monday": [PRESS]}) + match, self.RULE) == []
@@ -164,6 +191,7 @@ class TestSessionsTooClose:
             ("bodyweight squat, sets: 4, reps: 20, rir: 3", 1),
             ("bodyweight squat, sets: 4, reps: 20, rir: 4", 0),
             ("bodyweight squat, sets: 4, reps: 20+", 1),  # the last set goes as far as it goes
+            ("goblet squat, sets: 4, reps: 20", 1),
             ("leg extension, sets: 4, reps: 20", 1),
         ],
     )
