@@ -86,6 +86,8 @@ def near(span: Range | None, low: float, high: float) -> bool:
         ("sets: 1, load: 85 %, reps: 8", "load", 0, 7.15 + 2.19 - 8),
         ("sets: 1, load: 85 %, reps: 12", "load", 0, 0),  # more than there is
         ("sets: 1, load: 70 %, reps: 5+", "load", 0, 14.80 + 3.31 - 5),  # the last set leaves none
+        ("sets: 1, load: from 70 %, reps: 5", "load", 0, 14.80 + 3.31 - 5),  # or as heavy as it gets
+        ("sets: 1, load: about 70 %, reps: 5", "load", 14.80 - 3.31 - 5, 14.80 + 3.31 - 5),
         ("sets: 1, load: 100 %, reps: 1", "load", 0, 0.5),
         ("rpe: 4, load: 80 %, reps: 5, sets: 1", "load", 9.75 - 2.51 - 5, 9.75 + 2.51 - 5),
         ("load: 8RM, reps: 6, rpe: 3", "rm", 2, 2),
@@ -383,6 +385,12 @@ def test_within_a_complex_other_lifts_take_as_much_as_its_own(
     effort = Effort("rir", left, failing=True, light=True).within(work(reps=Reps((own,))), together)
     assert effort.reserve == within
     assert (effort.ground, effort.failing, effort.light) == ("rir", True, True)
+
+
+def test_what_nobody_says_neither_fails_nor_is_light() -> None:
+    effort = unknown(work(rpe=None))
+    assert (effort.ground, effort.reserve, effort.failing, effort.light) == ("", None, False, False)
+    assert unknown(work(rpe=Range(3, 4))).light
 
 
 def test_within_a_complex_what_is_not_known_stays_so() -> None:

@@ -140,3 +140,56 @@ class TestExerciseTwice:
     ) -> None:
         (finding,) = findings(week({"A": [f"bench press, {first}", f"bench press, {second}"]}), self.RULE)
         assert [one.label for one in finding.edits] == edits
+
+
+class TestNumberImplausible:
+    RULE = "number-implausible"
+
+    @pytest.mark.parametrize(
+        ("line", "edits"),
+        [
+            ("sets: 12, reps: 5", None),
+            ("sets: 13, reps: 5", []),
+            ("sets: 33, reps: 5", ["3"]),
+            ("sets: 33, reps: 5, rir: 7", None),  # easy ones may be many
+            ("sets: 3, reps: 100", None),
+            ("sets: 3, reps: 300", ["30"]),
+            ("sets: 3, reps: 5, rest: 10 s", None),
+            ("sets: 3, reps: 5, rest: 5 s", ["10 s"]),
+            ("sets: 3, reps: 5, rest: 15 min", None),
+            ("sets: 3, reps: 5, load: 10 %", None),
+            ("sets: 3, reps: 5, load: 8 %", ["10 %"]),
+        ],
+    )
+    def test_what_it_could_have_been(
+        self, findings: Findings, week: Text, line: str, edits: list[str] | None
+    ) -> None:
+        found = findings(week({"A": [f"back squat, {line}"]}), self.RULE)
+        assert len(found) == (edits is not None)
+        if edits:
+            assert [edit.words for one in found for edit in one.edits] == edits
+
+    def test_in_a_superset_nobody_rests(self, findings: Findings) -> None:
+        pair = "{superset: [{exercise: back squat, sets: 3, rest: 5 s}, {exercise: plank, sets: 3}]}"
+        text = f"programme: T\nsessions: [{{session: A, exercises: [{pair}]}}]\n"
+        assert findings(text, self.RULE) == []
+
+
+class TestUnitsMixed:
+    RULE = "units-mixed"
+
+    @pytest.mark.parametrize(
+        ("loads", "place", "edits"),
+        [
+            (["100 kg", "60 kg", "225 lb"], "225 lb", ["102 kg", "225 kg"]),
+            (["200 lb", "160 lb", "100 kg"], "100 kg", ["220.5 lb", "100 lb"]),
+        ],
+    )
+    def test_either_unit_may_be_the_rarer_one(
+        self, findings: Findings, week: Text, loads: list[str], place: str, edits: list[str]
+    ) -> None:
+        lifts = ("back squat", "bench press", "deadlift")
+        lines = [f"{lift}, sets: 3, load: {load}" for lift, load in zip(lifts, loads, strict=True)]
+        (finding,) = findings(week({"A": lines}), self.RULE)
+        assert finding.place.excerpt == place
+        assert [one.words for one in finding.edits] == edits
