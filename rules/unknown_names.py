@@ -33,6 +33,7 @@ if TYPE_CHECKING:
     why="What nobody knows cannot be counted, and rules about missing work can only say what they would say"
     " if it did nothing.",
     sources=(),
+    asks=True,
 )
 def exercise_unknown(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     """An exercise, an alternative or a swap that is not known.

@@ -7,7 +7,7 @@ from __future__ import annotations
 
 import sys
 
-from ..reporters import CHANGES, EXERCISES, REVIEW, RULES, SHEET, TALLY, print_as
+from ..reporters import CHANGES, EXERCISES, PROPOSALS, REVIEW, RULES, SHEET, TALLY, print_as
 from .options import MAY_FOLLOW, split
 from .refused import RefusedError, no_such
 from .streams import complain
@@ -108,7 +108,7 @@ def _review(words: list[str]) -> int:
 
 @_command(
     "mend [--spelling] [--show | --ask | --undo | --solve [--line N] [--rule NAME] [--keep WORDS]"
-    " [--write N]] [--] [PATH ...]",
+    f" [--write N | {_forms(PROPOSALS)[1:-1]}]] [--] [PATH ...]",
     """
     writes what is certain into the files: slips of keys, values, names, units and quotes. The result
     is reviewed before it is written; all else in the file stays as it is. --spelling also writes what
@@ -124,7 +124,7 @@ def _review(words: list[str]) -> int:
     "mend --undo",
 )
 def _mend(words: list[str]) -> int:
-    of_solving = dict.fromkeys(("--line", "--rule", "--keep", "--write"))
+    of_solving = {**dict.fromkeys(("--line", "--rule", "--keep", "--write")), "--as": PROPOSALS}
     options = {"--spelling": (), "--show": (), "--ask": (), "--undo": (), "--solve": (), **of_solving}
     chosen, paths = split(words, options)
     if "--solve" in chosen:
