@@ -282,8 +282,8 @@ def restriction_weeks_beyond(lifter: Lifter, limits: Limits) -> Iterator[DraftFi
     """
     longest = max((len(plan.weeks) for plan in lifter.plans), default=0)
     for restriction in lifter.athlete.protect:
-        last = max((end for _, end in restriction.in_weeks), default=0)
-        if last > longest > 0:
+        beyond = [end for _, end in restriction.in_weeks if end > longest]
+        if longest and beyond:
             yield found(
                 restriction.subject.place,
                 f"`{restriction.subject.words}` is spared {when_spared(restriction)};"
@@ -291,5 +291,5 @@ def restriction_weeks_beyond(lifter: Lifter, limits: Limits) -> Iterator[DraftFi
                 wanted="weeks of a programme",
                 change="Correct the weeks, or write `from:` and `until:` with dates.",
                 where=f"{lifter.athlete.name}, protect",
-                amount=Amount(last, longest, "weeks"),
+                amount=Amount(max(beyond), longest, "weeks"),
             )

@@ -126,11 +126,9 @@ def sessions_too_close(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]
             exercises: [{exercise: leg extension, sets: 4, reps: 12}]
     """
     days = _days(ledger, limits)
-    longest = max(limits.number("hours"), limits.number("hours after failure"))
+    near = ceil(max(limits.number("hours"), limits.number("hours after failure")) / HOURS_A_DAY)
     for index, later in enumerate(days):
-        for before in reversed(days[:index]):
-            if (later.number - before.number - 1) * HOURS_A_DAY >= longest:
-                break
+        for before in reversed(days[max(index - near, 0) : index]):
             hours = _hours_between(before, later)
             close = [
                 part
@@ -139,10 +137,12 @@ def sessions_too_close(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]
                 and hours < limits.number(_needed(before.hard[part]))
                 and (work.sets or before.hard[part].sets)
             ]
-            is_daily = bool(close) and _is_daily(ledger, later.week, limits)
+            if not close or later.week.rehabilitation:
+                continue
+            is_daily = _is_daily(ledger, later.week, limits)
             if is_daily:
                 close = [part for part in close if before.hard[part].failing]
-            if close and not later.week.rehabilitation:
+            if close:
                 yield _too_close(before, later, close, days, hours, limits, "note" if is_daily else "warning")
 
 
@@ -225,7 +225,7 @@ def _as_hard(day: _Day, days: list[_Day]) -> list[int]:
 def _hours_between(before: _Day, later: _Day) -> float:
     """The hours between two days: from the last start to the first, where all of these are written."""
     hours = (later.number - before.number) * HOURS_A_DAY
-    if not (before.tells_hours and later.tells_hours):
+    if not later.tells_hours:
         return float(hours)
     starts, ends = before.starts(), later.starts()
     return hours + min(ends) - max(starts) if starts and ends else float(hours)
@@ -233,12 +233,8 @@ def _hours_between(before: _Day, later: _Day) -> float:
 
 def _worst_first(groups: list[str], *days: _Day) -> list[str]:
     """The groups by the hard sets of the days, the most first."""
-    sets = dict.fromkeys(groups, 0.0)
-    for day in days:
-        for (group, _), work in day.hard.items():
-            if group in sets and work.sets:
-                sets[group] += work.sets.middle
-    return sorted(groups, key=lambda group: -sets[group])
+    work = [(group, hard.sets.middle) for day in days for (group, _), hard in day.hard.items() if hard.sets]
+    return sorted(groups, key=lambda group: -sum(sets for one, sets in work if one == group))
 
 
 class _HardWork:

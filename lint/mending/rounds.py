@@ -117,7 +117,11 @@ class Rounds:
     def _one_by_one(self, one: FileReview, picked: list[Mend]) -> list[Mend]:
         """The mends that pass, each by itself and all of them together; the others are refused."""
         kept: list[Mend] = []
-        tries = 0 if has_many_faults(one.findings) else MOST_TRIED // max(1, len(_content(one)))
+        tries = (
+            0
+            if has_many_faults(one.findings)
+            else MOST_TRIED // max(1, len(one.reading.text.content if one.reading else ""))
+        )
         for number, mend in enumerate(picked):
             if number < tries and self._passes(one, [*kept, mend]):
                 kept.append(mend)

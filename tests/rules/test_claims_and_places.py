@@ -58,6 +58,84 @@ class TestNumbersAndLines:
         assert findings(text, "weekly-sets-over-limit") == []
 
 
+class TestWordsAndLines:
+    """What is said of a line is true of it as it is written."""
+
+    @pytest.mark.parametrize(
+        ("reps", "said"),
+        [
+            ("6-10", "No direct set under 8 repetitions"),  # its middle is 8
+            ("7-9", "No direct set under 8 repetitions"),
+            ("6-8", "No direct set from 8 repetitions"),
+            ("5-10", "No direct set from 8 repetitions"),  # its middle is 7.5
+        ],
+    )
+    def test_a_range_is_called_by_its_middle_and_by_numbers(
+        self, findings: Findings, week: Text, reps: str, said: str
+    ) -> None:
+        lines = [f"leg extension, sets: 4, reps: {reps}", f"seated leg curl, sets: 3, reps: {reps}"]
+        text = week({"monday": lines, "thursday": lines}, "goal: hypertrophy\nweeks: 8")
+        (one,) = findings(text, "rep-range-narrow")
+        assert one.counted == f"{said} for the quadriceps."
+        assert all("light" not in related.words for related in one.related)
+
+    @pytest.mark.parametrize(
+        ("extensions", "curls", "weeks", "numbers"),
+        [
+            ("{1-2: 6, 3-8: 10}", "{1-2: 6, 3-8: 5}", tuple(range(3, 9)), (10, 5)),
+            ("{1-2: 4, 3-8: 12}", "{1-2: 2, 3-8: 6}", tuple(range(1, 9)), (12, 6)),  # the fullest is told
+            ("{1-7: 6, 8: 10}", "{1-7: 6, 8: 5}", (8,), (10, 5)),
+        ],
+    )
+    def test_the_numbers_are_those_of_the_weeks_that_are_said(
+        self,
+        findings: Findings,
+        week: Text,
+        extensions: str,
+        curls: str,
+        weeks: tuple[int, ...],
+        numbers: tuple[int, int],
+    ) -> None:
+        lines = [f"leg extension, sets: {extensions}", f"leg curl, sets: {curls}"]
+        (one,) = findings(week({"monday": lines}, "weeks: 8"), "antagonist-imbalance")
+        assert one.weeks == weeks
+        assert one.counted == f"Quadriceps side {numbers[0]} sets, hamstring side {numbers[1]}."
+        assert tuple(related.share[0] for related in one.related if related.share) == numbers
+
+    @pytest.mark.parametrize(
+        ("first", "second", "alike"),
+        [
+            ("sets: 1, reps: 8", "sets: 1, reps: 12", True),  # only of load and effort is this said
+            ("sets: 1, reps: 8, rir: 2", "sets: 1, reps: 12, rir: 0", False),
+            ("sets: 2, reps: 5, load: 80 %", "sets: 2, reps: 10, load: 70 %", False),
+            ("sets: 2, reps: 5, load: 80 %", "sets: 2, reps: 10, load: 80 %", False),  # nor as hard
+        ],
+    )
+    def test_lines_are_alike_in_what_is_named(
+        self, findings: Findings, week: Text, first: str, second: str, alike: bool
+    ) -> None:
+        text = week({"monday": [f"bench press, {first}", f"bench press, {second}"]})
+        said = [one.counted for one in findings(text, "exercise-twice")]
+        assert said == (["bench press on 2 lines of this session with the same load and effort."] * alike)
+
+    @pytest.mark.parametrize(
+        ("line", "words"),
+        [
+            ("back extension hold, sets: 3, hold: 30 s", ", no hip hinge that moves."),
+            ("glute bridge hold, sets: 3, hold: 30 s", ", no hip hinge that moves."),
+            ("plank, sets: 3, hold: 30 s", ", no hip hinge."),
+        ],
+    )
+    def test_a_hold_of_the_hips_is_not_overlooked(
+        self, findings: Findings, week: Text, line: str, words: str
+    ) -> None:
+        text = week(
+            {"monday": [line, "back squat, sets: 4", "leg press, sets: 3", "lying leg curl, sets: 3"]}
+        )
+        (one,) = findings(text, "hip-hinge-missing")
+        assert one.counted.endswith(words)
+
+
 class TestOneCause:
     @pytest.mark.parametrize("lift", ["wall sit, sets: 1, hold: 40 s", "bodyweight squat, sets: 1, reps: 15"])
     def test_one_set_for_the_legs_asks_for_no_leg_day(
@@ -82,6 +160,30 @@ class TestOneCause:
         (one,) = findings(text, "knee-flexion-missing")
         assert ("unless" not in one.counted) is spoken
 
+    GROUPS = (
+        "programme: Test\nathlete: {{name: Ida, level: novice, equipment: [band],"
+        " protect: [{{area: lower back, advised by: physiotherapist}}]}}\nsessions:\n{}"
+    )
+    SESSION = (
+        "  - session: A\n    day: {}\n    exercises:\n      - exercise: good morning\n"
+        "        work: [{{sets: 1, reps: 5, tempo: 60-0-60-0}}, {{sets: 3, reps: 5, tempo: 60-0-60-0}}]\n"
+        "      - {{exercise: snatch, sets: 3, reps: 2}}\n"
+    )
+
+    @pytest.mark.parametrize(
+        "days",
+        [["monday"], ["'[monday, thursday]'"], ["monday", "thursday"]],
+        ids=["groups", "days", "sessions"],
+    )
+    @pytest.mark.parametrize(
+        "rule", ["equipment-missing", "protected-area-loaded", "tempo-too-long", "lift-beyond-level"]
+    )
+    def test_a_line_in_groups_or_a_session_written_twice_is_one_finding(
+        self, findings: Findings, days: list[str], rule: str
+    ) -> None:
+        sessions = "".join(self.SESSION.format(day.strip("'")) for day in days)
+        assert len(findings(self.GROUPS.format(sessions), rule)) == 1
+
 
 class TestPlaces:
     @pytest.mark.parametrize(
@@ -104,6 +206,33 @@ class TestPlaces:
     ) -> None:
         (one,) = findings(week({"monday": [line]}), "key-missing")
         assert one.place.excerpt == f"exercise: {line}"
+
+    ANCHORED = (
+        "programme: Test\nshared:\n"
+        "  pair: &pair\n    superset:\n"
+        "      - {exercise: leg press, sets: 3, reps: 10}\n"
+        "      - {exercise: leg extension, sets: 3, reps: 12}\n"
+        "  press: &press {exercise: leg press, sets: 4, reps: 6}\n"
+        "sessions:\n"
+        "  - {session: A, day: monday, exercises: [LINE]}\n"
+        "  - {session: B, day: thursday, exercises: [LINE]}\n"
+    )
+
+    @pytest.mark.parametrize(
+        ("line", "written", "days"),
+        [
+            ("*pair", 5, ["leg press, Monday: 3", "leg press, Thursday: 3", "leg extension, Monday: 3", "leg extension, Thursday: 3"]),
+            ("*press", 7, ["leg press, Monday: 4", "leg press, Thursday: 4"]),
+        ],
+    )  # fmt: skip
+    def test_a_line_from_an_anchor_is_meant_where_it_is_used(
+        self, findings: Findings, line: str, written: int, days: list[str]
+    ) -> None:
+        (one,) = findings(self.ANCHORED.replace("LINE", line), "knee-flexion-missing")
+        assert (one.place.line, one.place.excerpt) == (9, line)
+        there, *lines = one.related
+        assert (there.words, there.place.line) == ("written here, used there", written)
+        assert [related.words.split(", ", 1)[1] for related in lines] == [f"{day} sets" for day in days]
 
 
 class TestPartsOfABlock:
