@@ -15,7 +15,8 @@ if TYPE_CHECKING:
     from ..lint.counting.week import Week
     from ..lint.engine.limits import Limits
     from ..lint.findings.finding import DraftFinding
-    from ..lint.model.sessions import Activity, Session
+    from ..lint.model.on_days import Activity
+    from ..lint.model.sessions import Session
 
 
 @rule(

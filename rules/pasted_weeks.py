@@ -15,7 +15,7 @@ from .shared import capital
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
-    from collections.abc import Iterator
+    from collections.abc import Iterable, Iterator
 
     from ..lint.counting.ledger import Ledger
     from ..lint.counting.set_group import SetGroup
@@ -128,19 +128,26 @@ def _fallen_back(weeks: list[Week]) -> Iterator[DraftFinding]:
 
 def _repeats(line: Line) -> Iterator[tuple[int, int]]:
     """Where a line that rises otherwise falls back to what it held, and where it held that."""
-    loads = [value_of(entry, "load", entry) for _, entry in line]
-    reps = [repetitions_of(entry) for _, entry in line]
-    if len(line) < 5 or None in loads or None in reps or says(EASY, *(_notes_on(line))):
+    loads = _known(value_of(entry, "load", entry) for _, entry in line)
+    reps = _known(repetitions_of(entry) for _, entry in line)
+    if len(line) < 5 or not loads or not reps or says(EASY, *_notes_on(line)):
         return
     for at in range(2, len(line) - 1):
         others = [load for number, load in enumerate(loads) if number != at]
-        rises = all(was <= now for was, now in pairwise(others))  # type: ignore[operator]
-        lighter = loads[at] < min(loads[at - 1], loads[at + 1])  # type: ignore[type-var]
-        longer = reps[at] > max(reps[at - 1], reps[at + 1])  # type: ignore[type-var]
+        rises = all(was <= now for was, now in pairwise(others))
+        lighter = loads[at] < min(loads[at - 1], loads[at + 1])
+        longer = reps[at] > max(reps[at - 1], reps[at + 1])
         dose = _dose(line[at][1].work)
         like = next((one for one in range(at - 1) if _dose(line[one][1].work) == dose), None)
         if rises and lighter and longer and like is not None:
             yield at, like
+
+
+def _known(values: Iterable[float | None]) -> list[float]:
+    """Some values, if all of them are known; else none."""
+    several = list(values)
+    known = [one for one in several if one is not None]
+    return known if len(known) == len(several) else []
 
 
 def _notes_on(line: Line) -> Iterator[str]:
@@ -193,16 +200,16 @@ def _repeated(line: Line, second: int) -> tuple[tuple[Week, SetGroup], tuple[Wee
         places = [one.work.places.get(key) for _, one in line[at - 1 : at + 1]]
         if None in places or len({place.key for place in places if place}) < 2:
             continue
-        values = [value_of(one, key, line[at][1]) for _, one in line]
-        if None in values or not values[at] < values[at + 1]:  # type: ignore[operator]
+        values = _known(value_of(one, key, line[at][1]) for _, one in line)
+        if not values or values[at] >= values[at + 1]:
             continue
         steps = [
-            values[number] < values[number + 1]  # type: ignore[operator]
+            values[number] < values[number + 1]
             for number, (week, after) in enumerate(pairwise(numbers))
             if after == week + 1 and number != at - 1
         ]
         after_a_gap = numbers[at - 2] != second - 2
         into = after_a_gap and len(steps) > 2 and all(steps)
-        if into or (not after_a_gap and values[at - 2] < values[at - 1]):  # type: ignore[operator]
+        if into or (not after_a_gap and values[at - 2] < values[at - 1]):
             return line[at - 1], line[at], key
     return None

@@ -117,11 +117,8 @@ class Rounds:
     def _one_by_one(self, one: FileReview, picked: list[Mend]) -> list[Mend]:
         """The mends that pass, each by itself and all of them together; the others are refused."""
         kept: list[Mend] = []
-        tries = (
-            0
-            if has_many_faults(one.findings)
-            else MOST_TRIED // max(1, len(one.reading.text.content if one.reading else ""))
-        )
+        length = len(one.reading.text.content) if one.reading else 0
+        tries = 0 if has_many_faults(one.findings) else MOST_TRIED // max(1, length)
         for number, mend in enumerate(picked):
             if number < tries and self._passes(one, [*kept, mend]):
                 kept.append(mend)
@@ -132,8 +129,8 @@ class Rounds:
     def _passes(self, one: FileReview, mends: list[Mend]) -> bool:
         """Whether the review of the mended text finds nothing of what was mended, and nothing new to read."""
         tried = Overlay()
-        for path, text in self.overlay.opened().items():
-            tried.open(path, text)
+        for path, content in self.overlay.opened().items():
+            tried.open(path, content)
         for text, several in by_text(mends).items():
             tried.open(self._file(one, text).real, applied(text.content, several))
         after = next((file for file in self._review(tried).files if file.file.real == one.file.real), None)
