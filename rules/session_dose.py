@@ -11,7 +11,7 @@ from ..lint.engine.registry import rule
 from ..lint.findings.finding import Amount, Related, found
 from ..lint.model.naming import day_name, line_name
 from ..lint.wording.words import listed, plain, says, sets_of
-from .excess import WITHOUT_LIMIT, Excess, crossing
+from .excess import WITHOUT_LIMIT, Excess, are_rounds_estimated, crossing
 from .offers import cutting
 from .shared import as_name, other_day, taken_off
 
@@ -214,6 +214,8 @@ def _is_taxing(entry: SetGroup, limits: Limits) -> bool:
     """Whether its sets have repetitions enough and are near enough to failure."""
     reps = entry.work.reps.a_set() if entry.work.reps else None
     if not entry.hard or reps is None or reps.low < limits.number("repetitions"):
+        return False
+    if are_rounds_estimated(entry):
         return False
     if entry.reserve is None:
         return not entry.prescription.on_clock

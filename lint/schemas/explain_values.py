@@ -168,10 +168,10 @@ class ValueExplainer:
             yield from key_out(group, self.data.as_written(path[:-1], key))
 
     def _is_needed(self, path: DataPath) -> bool:
-        """Whether its group of keys would break as much without the key at a path."""
+        """Whether its group of keys would break more without the key at a path than for other reasons."""
         group = self.data.value(path[:-1])
         without = {key: value for key, value in group.items() if key != path[-1]}
-        return self.schema.broken_in(path[:-1], without) >= self.schema.broken_in(path[:-1], group)
+        return self.schema.broken_in(path[:-1], without) > self.schema.broken_in(path[:-1], group, path[-1])
 
     def _unknown_word(self, violation: Violation, at: NodeAtPath) -> Finding:
         known: list[str] = violation.wants
@@ -275,6 +275,9 @@ class ValueExplainer:
             name = name_key(violation.part)
             if single and name == "exercise" and (lines := _as_line(words)):
                 return f"Write {', or '.join(f'`{one}`' for one in lines)}.", lines
+            if single and "movement" in violation.part.get("properties", ()):
+                new = f"movement: {words}, advised by: physiotherapist"
+                return f"Write who advised it: `{{{new}}}`.", ()
             if single and name:
                 return f"Write `{name}: {words}`, with what belongs to it below.", ()
             return "Write it in lines below." if single else "Take the dashes out, or the list apart.", ()

@@ -45,10 +45,18 @@ class SchemaLookup:
         errors = self._validator(self.root).iter_errors(data)
         return [Violation(error) for error in islice(errors, most)]
 
-    def broken_in(self, path: DataPath, value: Any) -> int:
-        """How much a value would break at a path, whatever the rest of the file holds."""
+    def broken_in(self, path: DataPath, value: Any, but_at: object = None) -> int:
+        """How much a value would break at a path, whatever the rest of the file holds.
+
+        What it breaks by its own key ``but_at`` does not count.
+        """
         validators = [self._validator(self._standalone(part)) for part in self.at(path)[:1]]
-        errors = (error for one in validators for error in one.iter_errors(value))
+        errors = (
+            error
+            for one in validators
+            for error in one.iter_errors(value)
+            if but_at is None or not error.path or error.path[0] != but_at
+        )
         return sum(1 for _ in islice(errors, MOST_EXPLAINED))
 
     def accepts(self, part: Schema, value: Any) -> bool:
