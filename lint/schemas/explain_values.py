@@ -168,10 +168,9 @@ class ValueExplainer:
             yield from key_out(group, self.data.as_written(path[:-1], key))
 
     def _is_needed(self, path: DataPath) -> bool:
-        """Whether its group of keys would break more without the key at a path than for other reasons."""
-        group = self.data.value(path[:-1])
-        without = {key: value for key, value in group.items() if key != path[-1]}
-        return self.schema.broken_in(path[:-1], without) > self.schema.broken_in(path[:-1], group, path[-1])
+        """Whether the file would break more without the key at a path than it does elsewhere."""
+        whole = self.data.value(())
+        return self.schema.broken_in(_without(whole, path)) > self.schema.broken_in(whole, path)
 
     def _unknown_word(self, violation: Violation, at: NodeAtPath) -> Finding:
         known: list[str] = violation.wants
@@ -378,3 +377,14 @@ def _wanted(types: list[str], part: Schema) -> str:
     if "boolean" in types:
         return "true or false"
     return "text" if types == ["string"] and "examples" not in part else "one value"
+
+
+def _without(data: Any, path: DataPath) -> Any:
+    """Some data without what stands at a path."""
+    step, *rest = path
+    if isinstance(data, dict):
+        kept = {key: value for key, value in data.items() if key != step or rest}
+        return {**kept, step: _without(data[step], tuple(rest))} if rest else kept
+    several = list(data)
+    several[step] = _without(several[step], tuple(rest))  # a list's item itself is never taken out
+    return several
