@@ -188,9 +188,11 @@ class Reader:
             return None
         name, _, words = at.words.rpartition(" ")
         if name:
-            from .read_days import day_with_name
+            from .dated import check_weekday
 
-            return day_with_name(self, at, name, words)
+            day = calendar_day(words)
+            check_weekday(self, at.place, name, words, day)
+            return day
         parts = at.words.split("-")
         if [len(part) for part in parts] != [4, 2, 2] or not all(part.isdecimal() for part in parts):
             return None
