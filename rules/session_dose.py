@@ -13,7 +13,7 @@ from ..lint.model.naming import day_name, line_name
 from ..lint.wording.words import listed, plain, says, sets_of
 from .excess import WITHOUT_LIMIT, Excess, crossing
 from .offers import cutting
-from .shared import other_day, taken_off
+from .shared import as_name, other_day, taken_off
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -57,8 +57,8 @@ def session_sets_for_muscle_high(week: Week, limits: Limits) -> Iterator[DraftFi
     """More hard sets for one muscle group in one session than are usually worth it.
 
     Counts hard sets of each session of a typical week, two sessions on one day as one, those in which the
-    muscle only helps as half; wants no more than 12, judged on the high end of a range. It points at the line
-    that crosses the limit.
+    muscle only helps as half, those on the clock where it is known how hard they are; wants no more than 12,
+    judged on the high end of a range. It points at the line that crosses the limit.
 
     Flags:
         programme: Legs
@@ -287,7 +287,7 @@ def session_too_long(visit: Visit, limits: Limits) -> Iterator[DraftFinding]:
             else "preparation and changing over",
         ),
     )
-    shares = _minutes((*written_parts, (sum(seconds for seconds, _ in assumed_parts), "assumed")))
+    shares = _minutes((*written_parts, (sum(seconds for seconds, _ in assumed_parts), UNWRITTEN)))
     related = Related(visit.session.place, f"assumed: {_minutes(assumed_parts, ' min')}")
     yield found(
         visit.session.place,
@@ -301,6 +301,9 @@ def session_too_long(visit: Visit, limits: Limits) -> Iterator[DraftFinding]:
         related=(related,) if any(seconds for seconds, _ in assumed_parts) else (),
         excess=least,
     )
+
+
+UNWRITTEN = "assumed, not written"
 
 
 def _minutes(parts: Iterable[tuple[float, str]], unit: str = "") -> str:
@@ -365,7 +368,7 @@ def day_too_long(week: Week, limits: Limits) -> Iterator[DraftFinding]:
             last.place,
             f"{name}'s {len(visits)} sessions take at least {round(sum(takes))} min: {listed(each)}.",
             wanted=f"the athlete's {plain(has)} min",
-            change=f"Move {last.name} to another day, or write the hours between in a `note`.",
+            change=f"Move {as_name(last.name)} to another day, or write the hours between in a `note`.",
             where=last.name,
             subject=name,
             excess=sum(takes),

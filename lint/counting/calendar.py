@@ -31,10 +31,6 @@ BY_MACHINE = ("row",)
 """Names that without repetitions mean work on a machine, for a time, a distance or calories: no lift."""
 
 
-MACHINES = frozenset(map(fold, ("row", "rowing", "rower", "rowing machine")))
-"""Names that in intervals mean work on a machine, though a lift is called alike."""
-
-
 class Calendar:
     """The calendar of a programme: its sessions on their days, with the groups of sets they hold.
 
@@ -231,16 +227,17 @@ class Calendar:
         if not work.reps and fold(work.exercise) in BY_MACHINE:
             exercise = None
         group = SetGroup(self.header, line, work, exercise, self.best.get(exercise, ()) if exercise else ())
-        if line.kind and (line.kind == "own choice" or exercise is None or _is_machine_work(exercise, work)):
+        if line.kind and (line.kind == "own choice" or exercise is None or self._is_endurance(work)):
             group.count_nowhere()
         elif self.slip is not None and self.slip(group):
             group.take_out()
         return group
 
+    def _is_endurance(self, work: Work) -> bool:
+        """Whether what is done in intervals is a machine's or the like, and no lift."""
+        from .endurance import endurance_named
 
-def _is_machine_work(exercise: Exercise, work: Work) -> bool:
-    """Whether what is done in intervals is a machine's or the like, and no lift."""
-    return exercise.kind == "endurance" or fold(work.exercise) in MACHINES
+        return endurance_named(work.exercise, self.header.known) is not None
 
 
 def _rotating(block: Block, sessions: tuple[Session, ...]) -> list[Session]:

@@ -5,6 +5,7 @@ Nothing here is needed for values by week, so that `read_line` imports it only w
 
 from __future__ import annotations
 
+from ..findings.finding import Edit
 from ..schemas.readings import RULE
 from ..wording.words import week_list
 from .bounds import beyond_change
@@ -18,7 +19,7 @@ if TYPE_CHECKING:
     from collections.abc import Sequence
     from typing import Protocol
 
-    from ..findings.finding import Edit, Finding
+    from ..findings.finding import Finding
     from ..text.places import Place
     from .sessions import Block, Session, Weeks
     from .values import LocatedNode, Reader
@@ -215,11 +216,13 @@ def _turns(
             try:
                 values[made] = changed(key, base.value, change, turn)
             except TwoWaysError as two:
+                points = f"{change.words.removesuffix('%').strip()} points"
                 reader.report(
                     RULE,
                     again.place,
                     f"{again.words} on {base.place.excerpt} has two readings: {' or '.join(two.ways)}.",
-                    change=f"Write `{change.words.removesuffix('%').strip()} points`, or the values.",
+                    change=f"Write `{points}`, or the values.",
+                    edits=(Edit(again.place, points, f"write {points}", certain=False),),
                 )
                 return found
         value = values[made]

@@ -18,6 +18,7 @@ from .values import (
     in_order,
     items_of,
     later,
+    misspelt,
     place_of,
     progression_of,
     range_of,
@@ -193,6 +194,7 @@ class LineReader(Reader):
         """The values of these keys that are there and can be read."""
         held: Values = {}
         self.held, self.pairs, self.sides = held, {}, ()
+        self.unread |= misspelt(at, keys)
         for key in keys:
             found = at.get(key)
             if found is not None and (slices := self._slices(key, found)):

@@ -3,13 +3,13 @@
 from __future__ import annotations
 
 from datetime import date, timedelta
-from functools import partial
+from functools import cache, partial
 
 from ..findings.finding import Amount, Finding
 from ..syntax.tree import Mapping, Scalar, Sequence
 from ..text.places import Term
 from . import quantities
-from .bounds import beyond, beyond_step
+from .bounds import MOST_NUMBER, beyond, beyond_step
 from .sessions import WEEKDAYS, Progression
 from .weeks import time_of_day, weekday, weeks
 
@@ -25,6 +25,26 @@ if TYPE_CHECKING:
 
 MOST_WEEKS = 104
 """How many weeks a programme may last; the schema allows one block as many."""
+
+
+@cache
+def _known_keys() -> frozenset[str]:
+    """The keys of all that a programme may hold."""
+    from ...schema import load
+
+    schema = load("programme")
+    kinds = (schema, *schema["$defs"].values())
+    return frozenset(key for kind in kinds for key in kind.get("properties", ()))
+
+
+def misspelt(at: LocatedNode, several: tuple[str, ...]) -> set[str]:
+    """Which of several keys a group may hold under a misspelt one."""
+    strange = at.keys() - _known_keys()
+    if not strange:
+        return set()
+    from ..schemas.slips import nearest
+
+    return {meant for key in strange if (meant := nearest(key, several)) and meant not in at}
 
 
 class LocatedNode:
@@ -307,8 +327,9 @@ def in_order(words: str) -> str:
 
 
 def range_of(at: LocatedNode | None) -> Range | None:
-    """A number or a range."""
-    return None if at is None else quantities.number_or_range(at.plain)
+    """A number or a range; None where there is none, or where it is beyond what anybody means."""
+    known = None if at is None else quantities.number_or_range(at.plain)
+    return None if known is None or known.high > MOST_NUMBER else known
 
 
 def share_of(at: LocatedNode | None) -> float | None:

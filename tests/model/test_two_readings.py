@@ -336,6 +336,7 @@ SESSIONS = """\
 def test_sessions_outside_their_block_are_told_at_their_own_line(asked):
     (found,) = asked(BLOCKS + SESSIONS.format(""))
     assert (found.rule, found.place.line, found.place.excerpt) == ("key-misplaced", 11, "sessions")
+    assert asked(mended(BLOCKS + SESSIONS.format(""), found.edits[0])) == []
     assert asked(BLOCKS + SESSIONS.format("    ")) == []
     (found,) = asked(BLOCKS + SESSIONS.format("  "))
     assert (found.severity, found.place.line) == ("error", 11)
@@ -351,8 +352,10 @@ def test_a_key_that_ends_the_list_above_it_is_told_where_it_stands(asked):
 
 @pytest.mark.parametrize("owner", ["shared:\n  warm: [bike]", "athlete:\n  name: Mara"])
 def test_sessions_under_another_key_are_told_at_their_own_line(owner, asked):
-    (found,) = asked(f"programme: P\n{owner}\n" + SESSIONS.format("  "))
+    content = f"programme: P\n{owner}\n" + SESSIONS.format("  ")
+    (found,) = asked(content)
     assert (found.rule, found.place.line, found.place.excerpt) == ("key-misplaced", 4, "sessions")
+    assert asked(mended(content, found.edits[0])) == []
 
 
 def test_days_of_a_programme_are_one_finding(asked):
