@@ -27,8 +27,8 @@ if TYPE_CHECKING:
             """Adds a finding."""
 
 
-def check_weekday(reader: DateReader, place: Place, name: str, words: str, day: date | None) -> None:
-    """Reports a date that the calendar does not have, or one that is on another weekday than ``name``."""
+def check_weekday(reader: DateReader, place: Place, name: str, words: str, day: date | None) -> date | None:
+    """The day; reports one that the calendar does not have, or that is on another weekday than ``name``."""
     said = weekday(name.rstrip(","))
     if day is None:
         reader.report(
@@ -47,3 +47,4 @@ def check_weekday(reader: DateReader, place: Place, name: str, words: str, day: 
             change=f"Write `{meant[0]}`, or `{meant[1]}`.",
             edits=tuple(Edit(place, one, f"write {one}", certain=False) for one in meant),
         )
+    return day

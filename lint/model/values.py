@@ -210,9 +210,7 @@ class Reader:
         if name:
             from .dated import check_weekday
 
-            day = calendar_day(words)
-            check_weekday(self, at.place, name, words, day)
-            return day
+            return check_weekday(self, at.place, name, words, calendar_day(words))
         parts = at.words.split("-")
         if [len(part) for part in parts] != [4, 2, 2] or not all(part.isdecimal() for part in parts):
             return None
