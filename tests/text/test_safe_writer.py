@@ -112,7 +112,6 @@ def _write_for_ever(path: str, root: str, told: int) -> None:
         os.write(told, b".")
 
 
-@pytest.mark.skipif(not hasattr(os, "fork"), reason="children are made by fork")
 def test_300_kills_while_writing_leave_the_old_file_or_the_new_one(file: Path) -> None:
     """Each child is killed once it has replaced the file a few times, at whatever moment it has come to."""
     for number in range(300):
