@@ -23,13 +23,13 @@ if TYPE_CHECKING:
     """Works out edits."""
 
 
-def adding(header: ProgrammeHeader, session: Session, suggestion: Suggestion) -> Offer:
-    """A line of one of the exercises suggested, in a session."""
+def adding(header: ProgrammeHeader, session: Session, suggestion: Suggestion, weeks: str = "") -> Offer:
+    """A line of one of the exercises suggested, in a session, in some ``weeks`` or in all."""
 
     def work_out() -> Iterable[Edit]:
         from ..lint.remedies.new_lines import choice_of
 
-        return choice_of(session, header.known, suggestion.names)
+        return choice_of(session, header.known, suggestion.names, weeks)
 
     return work_out
 

@@ -44,8 +44,10 @@ class ProgrammeHeader:
         "focus",
         "goal",
         "known",
+        "maintain",
         "name",
         "not_loaded",
+        "not_trained",
         "note",
         "phase",
         "place",
@@ -83,6 +85,8 @@ class ProgrammeHeader:
         self.phase: Phase = programme.phase
         self.focus: tuple[Term, ...] = programme.focus
         self.priority: tuple[Term, ...] = programme.priority
+        self.not_trained: tuple[Term, ...] = programme.not_trained
+        self.maintain: tuple[Term, ...] = programme.maintain
         self.starts: date | None = programme.starts
         self.weeks: int = programme.weeks
         self.working_best: float | None = programme.working_best

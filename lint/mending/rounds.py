@@ -10,6 +10,7 @@ from collections import Counter
 from ..project.overlay import Overlay
 from ..project.review import review_on
 from ..project.workspace import Workspace
+from ..schemas.lookup import has_many_faults
 from ..text.repository import FileResolver
 from .edits import Mend, apart, applied, by_text, certain
 
@@ -34,6 +35,10 @@ MOST_ROUNDS = 50
 """Rounds after which mending stops: each mends at least one place, and a mend can uncover the next fault."""
 
 
+MOST_TRIED = 1_000_000
+"""Letters of a file that are reviewed to try its mends one by one, where all of them together do not pass."""
+
+
 class MendedFile:
     """A file that was mended: its text before and after, and the mends in the order of their rounds."""
 
@@ -50,7 +55,7 @@ class Rounds:
     """Rounds of mending over what a review of some paths takes in.
 
     ``review`` is the last one, of the mended texts; ``files`` what was mended, by real path; ``refused`` the
-    mends that the review would not have.
+    mends that the review would not have, or that were not tried by themselves in a large file.
     """
 
     def __init__(self, paths: list[str], today: date) -> None:
@@ -112,8 +117,10 @@ class Rounds:
     def _one_by_one(self, one: FileReview, picked: list[Mend]) -> list[Mend]:
         """The mends that pass, each by itself and all of them together; the others are refused."""
         kept: list[Mend] = []
-        for mend in picked:
-            if self._passes(one, [*kept, mend]):
+        length = len(one.reading.text.content) if one.reading else 0
+        tries = 0 if has_many_faults(one.findings) else MOST_TRIED // max(1, length)
+        for number, mend in enumerate(picked):
+            if number < tries and self._passes(one, [*kept, mend]):
                 kept.append(mend)
             else:
                 self.refused[mend.key] = mend
@@ -122,8 +129,8 @@ class Rounds:
     def _passes(self, one: FileReview, mends: list[Mend]) -> bool:
         """Whether the review of the mended text finds nothing of what was mended, and nothing new to read."""
         tried = Overlay()
-        for path, text in self.overlay.opened().items():
-            tried.open(path, text)
+        for path, content in self.overlay.opened().items():
+            tried.open(path, content)
         for text, several in by_text(mends).items():
             tried.open(self._file(one, text).real, applied(text.content, several))
         after = next((file for file in self._review(tried).files if file.file.real == one.file.real), None)

@@ -11,6 +11,9 @@ from .amounts import KG_PER_LB, Load, Range
 MOST_SECONDS = {"rest": 3600.0, "work": 18000.0}
 """Seconds by kind: rest, and intervals of a clock; work that goes on."""
 
+MOST_NUMBER = 10_000.0
+"""A number without a unit from which on it counts for nothing, whatever the schema says of it."""
+
 MOST_TEMPO = 60.0
 """Seconds of one part of a repetition."""
 
@@ -39,6 +42,7 @@ MOST_STEP = {
     "rep": 50.0,
     "set": 10.0,
     "round": 10.0,
+    "pin": 10.0,
     "s": 600.0,
     "min": 60.0,
     "m": 5000.0,

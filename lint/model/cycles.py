@@ -10,7 +10,8 @@ from ..schemas.readings import RULE
 from ..wording.words import week_list
 from .bounds import beyond_change
 from .changes import TwoWaysError, ValueChange, change_of, changed, is_change
-from .sessions import Slice, VisitSlice, sessions_in
+from .on_days import sessions_in
+from .sessions import Slice, VisitSlice
 from .weeks import weeks as weeks_of
 
 TYPE_CHECKING = False
@@ -36,7 +37,7 @@ if TYPE_CHECKING:
         def beyond(self, at: LocatedNode, takes: str) -> bool:
             """Reports a value beyond what is taken."""
 
-        def by_week(self, at: LocatedNode) -> list[tuple[int, int, LocatedNode]]:
+        def by_week(self, at: LocatedNode, key: str = "") -> list[tuple[int, int, LocatedNode]]:
             """First week, last week and value."""
 
         def read_parts(self, key: str, parts: list[tuple[int, int, LocatedNode]]) -> tuple[Slice, ...]:
@@ -86,7 +87,7 @@ def cycled(reader: CycleReader, key: str, at: LocatedNode) -> tuple[Slice, ...]:
         parts = _by_visit(reader, at, repeats=again is not None)
         wanted = list(range(1, MOST_VISITS * reader.weeks + 1))
     else:
-        parts = reader.by_week(at)
+        parts = reader.by_week(at, key)
         wanted = [week for first, last in reader.spans for week in range(first, last + 1)]
     slices = reader.read_parts(key, parts)
     if by_visit:
@@ -94,6 +95,15 @@ def cycled(reader: CycleReader, key: str, at: LocatedNode) -> tuple[Slice, ...]:
         slices = tuple(VisitSlice(one.first, one.last, one.value, one.place) for one in slices)
     if again is None or not slices:
         return slices
+    if max(one.last for one in slices) < wanted[0]:
+        reader.report(
+            "weeks-left-out",
+            at.place,
+            f"No value for {week_list(wanted)}: all that are here end before.",
+            change="Write the weeks in which the line is done.",
+            line=at.place,
+        )
+        return ()
     beyond = any(one.rule == "weeks-beyond" for one in reader.findings[before:])
     repeated = _repeated(reader, key, slices, again, wanted, quiet=beyond)
     other = "reps" if key == "sets" else "sets"

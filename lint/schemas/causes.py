@@ -188,11 +188,17 @@ class CauseExplainer:
         """Sets that stand with the repetitions, ``reps: 3x5``, or in the name: that is what is told, and not
         that they are missing.
         """
-        if "exercise" in keys and "sets" not in keys:
+        if "exercise" in keys and "sets" not in keys and not self._has_sets_of_the_whole(path):
             in_reps = any(are_sets_and_reps(one) for one in _words_in(keys.get("reps")))
             if in_reps or any(told_apart(one)[1] for one in _words_in(keys["exercise"])):
                 keys["sets"] = 1
         return iter(())
+
+    def _has_sets_of_the_whole(self, path: DataPath) -> bool:
+        """Whether an exercise takes its sets from a circuit, a complex, or the rounds of a superset."""
+        if len(path) < 3 or path[-2] not in ("superset", "complex", "exercises"):
+            return False
+        return path[-2] == "complex" or path[-3] == "circuit" or "rounds" in self.data.value(path[:-2])
 
     # Weeks of a session or line
 

@@ -90,7 +90,7 @@ def odd_blank(stop: ParserStop) -> Finding | None:
     if start < 0:
         return None
     end = start + len(stop.content[start:]) - len(stop.content[start:].lstrip(SPACES))
-    return odd_blanks(stop.text, start, end)
+    return odd_blanks(stop.text, start, end, stops=True)
 
 
 def long_key(stop: ParserStop) -> Finding | None:

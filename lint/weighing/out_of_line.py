@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from collections import Counter
+
 from ..counting.change import PartChange
 from ..wording.words import counted_noun, first_of, plain, sets_of, week_list
 from .difference import Collector, Difference
@@ -58,15 +60,16 @@ def out_of_line(pairs: Sequence[WeekPair]) -> list[Difference]:
 
 def _doubled(pair: WeekPair, new: Held, lines: LinePairs, found: Collector) -> None:
     """A new line that says what another line of the session says."""
+    said = Counter(map(_said, new.lines)) if lines.new else Counter[object]()
     for line in lines.new:
-        twins = [
-            one
-            for one in new.lines
-            if one is not line and one.lift == line.lift and one.one_sided == line.one_sided
-        ]
-        if any(one.values == line.values for one in twins):
+        if said[_said(line)] > 1:
             words = f"{new.name}: {line.name} stands twice, {sets_of(str(line.sets))} each time"
             found.add(pair.number, "doubled", words, 79, session=new.name, subject=line.name)
+
+
+def _said(line: LineState) -> object:
+    """What a line says: two that say the same are alike in it."""
+    return line.lift, line.one_sided, tuple(sorted(line.values.items()))
 
 
 def _doubled_sessions(pairs: Sequence[WeekPair], found: Collector) -> None:

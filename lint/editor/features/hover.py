@@ -42,7 +42,7 @@ KEYED_BY_AREA = ("loads", "weekly limits", "groups", "credit")
 NAMING_KEYS = ("best lifts", "our names")
 """Keys under which every key names an exercise."""
 
-AREA_KEYS = ("focus", "priority", "area", "weekly sets of", "without limit")
+AREA_KEYS = ("focus", "priority", "not trained", "maintain", "area", "weekly sets of", "without limit")
 """Keys whose values name areas."""
 
 ACTION_KEYS = ("weekly sets of", "in", "actions", "assists")
