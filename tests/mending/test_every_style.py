@@ -85,7 +85,7 @@ def explicit(pairs: Pairs, indent: str) -> str:
 
 def folded(pairs: Pairs, indent: str) -> str:
     """A key a line, with a note over several lines, in which nothing is a key."""
-    return lines([*pairs, ("note", f">-\n{indent}  slowly, sets: as told\n{indent}  # no remark")], indent)
+    return lines([*pairs, ("note", f">-\n{indent}  slowly, load: as told\n{indent}  # no remark")], indent)
 
 
 def merged(pairs: Pairs, indent: str) -> str:
