@@ -151,6 +151,10 @@ def _read(path: str, today: date, content: str | None = None) -> FileReview:
         raise NothingToSolveError(f"{one.name} cannot be opened")
     if one.reading is None or one.reading.root is None or not one.ledgers:
         raise NothingToSolveError(f"{one.name} cannot be read to its end: mend that first")
+    if len(one.reading.text.content) > LONGEST:
+        raise NothingToSolveError(
+            f"{one.name} is too long to try edits on (over {LONGEST} letters): part it into files"
+        )
     if one.team.broken or one.faults:
         raise NothingToSolveError(f"{one.name} could not be judged by every rule: spotline review says why")
     return one
@@ -226,6 +230,9 @@ def _first_found(review: FileReview, judge: Judge, aim: Aim, ask: Ask) -> tuple[
     search.run()
     return search, plan, [aim.lead]
 
+
+LONGEST = 60_000
+"""Letters of a programme on which edits are tried, about 800 lines: each try is a review of all of it."""
 
 MOST_TOGETHER = 120
 """Reviews that are spent on several findings together."""
