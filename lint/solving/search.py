@@ -24,7 +24,7 @@ if TYPE_CHECKING:
 MOST_REVIEWS = 45
 """Reviews after which the search ends with the best that it has found."""
 
-MOST_LETTERS = 600_000
+MOST_LETTERS = 800_000
 """Letters that are reviewed in one search: a review of a long text takes longer, so fewer are made."""
 
 MOST_AFTER = 10

@@ -234,6 +234,11 @@ def _first_found(review: FileReview, judge: Judge, aim: Aim, ask: Ask) -> tuple[
 LONGEST = 60_000
 """Letters of a programme on which edits are tried, about 800 lines: each try is a review of all of it."""
 
+MOST_AIMS = 12
+"""Findings that are worked on together, and what is said of the others."""
+
+LATER = "not tried, as more is found than can be worked on at once: name it with --line or --rule"
+
 MOST_TOGETHER = 120
 """Reviews that are spent on several findings together."""
 
@@ -268,8 +273,8 @@ def _in_turn(
     """
     first = judge.look(solution.before)
     steps, cleared, plan = list(steps), list(cleared), None
-    for finding in findings:
-        why = _only_the_coach(solution.review, finding)
+    for number, finding in enumerate(findings):
+        why = LATER if number >= MOST_AIMS else _only_the_coach(solution.review, finding)
         left = [one for one in now.findings if _is_same(one, finding)]
         if why:
             solution.stays.append(Stays(finding, [why]))
