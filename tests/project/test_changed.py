@@ -17,6 +17,7 @@ from spotline.lint.project.results import Review
 from spotline.lint.project.workspace import Workspace
 from spotline.lint.team.known_findings import NAME as RECORD
 from spotline.lint.text import files as door
+from spotline.lint.text import repository
 from spotline.lint.text.state import state_file
 
 DAY = date(2026, 1, 5)
@@ -384,6 +385,22 @@ class TestNothingIsTouched:
 
 
 class TestTheShortcut:
+    def test_files_that_lean_on_nothing_that_changed_are_not_even_looked_for(
+        self, team: Team, monkeypatch: pytest.MonkeyPatch
+    ) -> None:
+        for number in range(200):
+            text = PLAN.replace("NAME", "mara").replace("Winter", f"Winter {number}")
+            team.write(f"plans/other-{number}.programme.yaml", text)
+        team.commit()
+        team.write("athletes/kim.athlete.yaml", "name: Kim\nlevel: advanced\n")
+        looked: list[str] = []
+        real = repository.real
+        monkeypatch.setattr(repository, "real", lambda path: looked.append(path) or real(path))
+        for _ in range(2):
+            looked.clear()
+            assert main(["review", "--changed"]) in (0, 1)
+        assert len(looked) < 40
+
     def test_a_second_run_reads_only_what_is_new(self, team: Team, monkeypatch: pytest.MonkeyPatch) -> None:
         team.write("athletes/kim.athlete.yaml", "name: Kim\nlevel: advanced\n")
         assert team.changed() == KIM
