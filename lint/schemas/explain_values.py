@@ -386,5 +386,6 @@ def _without(data: Any, path: DataPath) -> Any:
         kept = {key: value for key, value in data.items() if key != step or rest}
         return {**kept, step: _without(data[step], tuple(rest))} if rest else kept
     several = list(data)
+    assert isinstance(step, int)
     several[step] = _without(several[step], tuple(rest))  # a list's item itself is never taken out
     return several
