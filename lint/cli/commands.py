@@ -178,6 +178,8 @@ def _take_rules(module: str) -> bool:
     says what changed in training between two files or folders, or since a revision that git knows
     (--since HEAD): the most telling first, athlete by athlete. Markdown is for a pull request.
     """,
+    "compare --since HEAD",
+    "compare old.programme.yaml new.programme.yaml",
 )
 def _compare(words: list[str]) -> int:
     chosen, paths = split(words, {"--as": CHANGES, "--since": None})
@@ -197,6 +199,8 @@ def _compare(words: list[str]) -> int:
     repetitions, joint actions that get nothing, sessions with minutes, the hardest lifts; weeks
     side by side where they differ.
     """,
+    "tally programmes/winter.programme.yaml",
+    "tally --week 3 --by muscle",
 )
 def _tally(words: list[str]) -> int:
     chosen, paths = split(words, {"--as": TALLY, "--week": None, "--by": BY})
@@ -274,7 +278,7 @@ def _sheet(words: list[str]) -> int:
     options = {"--athlete": None, "--week": None, "--to": None}
     chosen, paths = split(words, {"--as": SHEET, "--overwrite": (), **options})
     if len(paths) != 1:
-        raise RefusedError("sheet takes one programme")
+        raise RefusedError("sheet takes one programme: name its file")
     week = chosen.get("--week", "")
     if week and not (week.isascii() and week.isdecimal() and len(week) < 5 and int(week)):
         raise RefusedError("--week takes the number of a week")

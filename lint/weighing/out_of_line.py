@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from collections import Counter
+
 from ..counting.change import PartChange
 from ..wording.words import counted_noun, first_of, plain, sets_of, week_list
 from .difference import Collector, Difference
@@ -9,7 +11,7 @@ from .sessions import lines_by_week
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
-    from collections.abc import Iterator, Mapping, Sequence
+    from collections.abc import Collection, Iterator, Mapping, Sequence
 
     from ..counting.set_group import SetGroup
     from ..counting.week import Week
@@ -42,13 +44,15 @@ def out_of_line(pairs: Sequence[WeekPair]) -> list[Difference]:
         _doubled(pair, new, lines, found)
         _lost_sides(pair, old, new, lines, found)
     _doubled_sessions(pairs, found)
-    series = _series(pairs)
+    series, eased = _series(pairs), list(_eased_weeks(pairs))
+    easier = {one.weeks[0] for one in eased if one.kind == "easier week"}
+    easier |= {pair.number for pair in pairs if pair.new.is_deload}
     every = [
         *found.changes(),
-        *_missed(series, pairs),
+        *_missed(series, easier),
         *_empty_weeks(pairs),
         *_one_week(series),
-        *_eased_by_half(pairs),
+        *eased,
         *_kept_elsewhere(pairs),
     ]
     return sorted(every, key=lambda one: -one.weight)
@@ -56,15 +60,16 @@ def out_of_line(pairs: Sequence[WeekPair]) -> list[Difference]:
 
 def _doubled(pair: WeekPair, new: Held, lines: LinePairs, found: Collector) -> None:
     """A new line that says what another line of the session says."""
+    said = Counter(map(_said, new.lines)) if lines.new else Counter[object]()
     for line in lines.new:
-        twins = [
-            one
-            for one in new.lines
-            if one is not line and one.lift == line.lift and one.one_sided == line.one_sided
-        ]
-        if any(one.values == line.values for one in twins):
+        if said[_said(line)] > 1:
             words = f"{new.name}: {line.name} stands twice, {sets_of(str(line.sets))} each time"
             found.add(pair.number, "doubled", words, 79, session=new.name, subject=line.name)
+
+
+def _said(line: LineState) -> object:
+    """What a line says: two that say the same are alike in it."""
+    return line.lift, line.one_sided, tuple(sorted(line.values.items()))
 
 
 def _doubled_sessions(pairs: Sequence[WeekPair], found: Collector) -> None:
@@ -145,9 +150,8 @@ def _series(pairs: Sequence[WeekPair]) -> dict[tuple[str, str, str], Run]:
     return found
 
 
-def _missed(series: dict[tuple[str, str, str], Run], pairs: Sequence[WeekPair]) -> Iterator[Difference]:
-    """A line that changes before and after a week, but not in it."""
-    deloads = {pair.number for pair in pairs if pair.new.is_deload}
+def _missed(series: dict[tuple[str, str, str], Run], easier: Collection[int]) -> Iterator[Difference]:
+    """A line that changes before and after a week that is no easier one, but not in it."""
     for (session, line, key), run in series.items():
         changed = [week for week, (was, now) in run.items() if was != now]
         if len(changed) < 2:
@@ -155,7 +159,7 @@ def _missed(series: dict[tuple[str, str, str], Run], pairs: Sequence[WeekPair]) 
         missed = [
             week
             for week, (was, now) in run.items()
-            if was == now and min(changed) < week < max(changed) and week not in deloads
+            if was == now and min(changed) < week < max(changed) and week not in easier
         ]
         if missed and len(missed) < len(changed):
             value = run[missed[0]][0]
@@ -198,8 +202,8 @@ def _one_week(series: dict[tuple[str, str, str], Run]) -> Iterator[Difference]:
 # Easier weeks
 
 
-def _eased_by_half(pairs: Sequence[WeekPair]) -> Iterator[Difference]:
-    """Weeks that the edit leaves easier in a part of their lifts only."""
+def _eased_weeks(pairs: Sequence[WeekPair]) -> Iterator[Difference]:
+    """Weeks that the edit makes easier ones, or leaves easier in a part of their lifts only."""
     for at, pair in enumerate(pairs):
         was = _eased([one.old for one in pairs[: at + 1]])
         now = _eased([one.new for one in pairs[: at + 1]])
@@ -216,6 +220,9 @@ def _eased_by_half(pairs: Sequence[WeekPair]) -> Iterator[Difference]:
         elif HARDLY < _share(now) < MOSTLY and _share(was) <= HARDLY and after > 1:
             kind, words = "by half", f"{week} is eased in {after} of {counted_noun(len(now), 'lift')}"
             rest = f"not in {first_of(_names(pair.new, kept))}"
+        elif _share(now) >= MOSTLY and _share(was) <= HARDLY and after > 1:
+            kind, words = "easier week", f"week {pair.number} is now an easier week"
+            rest = f"{after} of {counted_noun(len(now), 'lift')} eased"
         else:
             continue
         yield Difference(

@@ -233,3 +233,72 @@ class TestPlaces:
         there, *lines = one.related
         assert (there.words, there.place.line) == ("written here, used there", written)
         assert [related.words.split(", ", 1)[1] for related in lines] == [f"{day} sets" for day in days]
+
+
+class TestPartsOfABlock:
+    """Weeks with exercises of their own are judged by themselves, from four on: common practice, no source."""
+
+    def lines(self, first: str, then: str, weeks: str = "1-4", others: str = "5-8") -> str:
+        return (
+            "programme: T\ngoal: hypertrophy\nweeks: 8\nsessions:\n  - session: Lower\n    exercises:\n"
+            "      - {exercise: hack squat, sets: 3, reps: 8}\n"
+            f"      - {{exercise: {first}, in weeks: {weeks}, sets: 3, reps: 10}}\n"
+            f"      - {{exercise: {then}, in weeks: {others}, sets: 3, reps: 10}}\n"
+            "      - {exercise: stiff-leg deadlift, sets: 3, reps: 8}\n"
+        )
+
+    @pytest.mark.parametrize("curl", ["seated leg curl", "Nordic curl"])
+    def test_four_weeks_without_a_curl(self, findings: Findings, curl: str) -> None:
+        (finding,) = findings(self.lines(curl, "leg extension"), "knee-flexion-missing")
+        assert finding.weeks == (5, 6, 7, 8)
+        assert finding.wanted == "a set in weeks 5-8"
+        assert finding.change.endswith(" to Lower in weeks 5-8.")
+        assert all("in weeks: 5-8" in edit.words for edit in finding.edits)
+
+    @pytest.mark.parametrize(("weeks", "others"), [("1-6", "7-8"), ("1+3+5+7", "2+4+6+8"), ("1-5", "6-8")])
+    def test_fewer_in_a_row_are_a_change(self, findings: Findings, weeks: str, others: str) -> None:
+        assert (
+            findings(self.lines("seated leg curl", "leg extension", weeks, others), "knee-flexion-missing")
+            == []
+        )
+
+    def test_another_curl_is_one(self, findings: Findings) -> None:
+        assert findings(self.lines("seated leg curl", "lying leg curl"), "knee-flexion-missing") == []
+
+    def test_hinges_too(self, findings: Findings) -> None:
+        text = self.lines("Romanian deadlift", "leg extension").replace("stiff-leg deadlift", "leg press")
+        (finding,) = findings(text, "hip-hinge-missing")
+        assert finding.weeks == (5, 6, 7, 8)
+
+
+class TestARowOfAnEarlierWeek:
+    RULE = "week-pasted"
+    LOADS = "1: 65 %, 2: 67.5 %, 3: 70 %, 4: 75 %, 5: 77.5 %, 6: {}, 7: 82.5 %"
+    REPS = "1-3: 8, 4-5: 5, 6: {}, 7: 3"
+
+    def text(self, load: str = "70 %", reps: str = "8", *, lift: str = "back squat", note: str = "") -> str:
+        said = f", note: {note}" if note else ""
+        return (
+            f"programme: T\ngoal: strength\nweeks: 7\nsessions:\n  - session: A\n    exercises:\n"
+            f"      - {{exercise: {lift}, sets: 4, reps: {{{self.REPS.format(reps)}}}, load: {{{self.LOADS.format(load)}}}{said}}}\n"
+        )
+
+    @pytest.mark.parametrize("lift", ["back squat", "bench press"])
+    def test_is_told(self, findings: Findings, lift: str) -> None:
+        (finding,) = findings(self.text(lift=lift), self.RULE)
+        assert finding.weeks == (6,)
+        assert finding.counted.endswith(
+            "repeats week 3: 4 x 8 at 70 %, between 4 x 5 at 77.5 % and 4 x 3 at 82.5 %."
+        )
+
+    @pytest.mark.parametrize(
+        ("load", "reps", "note"),
+        [("80 %", "4", ""), ("72.5 %", "8", ""), ("70 %", "5", ""), ("70 %", "8", "week 6 is the light one")],
+    )
+    def test_others_are_not(self, findings: Findings, load: str, reps: str, note: str) -> None:
+        assert findings(self.text(load, reps, note=note), self.RULE) == []
+
+    def test_a_wave_is_none(self, findings: Findings) -> None:
+        line = "{exercise: back squat, sets: 4, reps: {1: 8, 2: 5, 3: 3, 4: 8, 5: 5, 6: 3}, load: {1: 70 %, 2: 77.5 %, 3: 82.5 %, 4: 70 %, 5: 80 %, 6: 85 %}}"
+        text = f"programme: T\nweeks: 6\nsessions: [{{session: A, exercises: [{line}]}}]\n"
+        assert findings(text, self.RULE) == []
