@@ -98,7 +98,7 @@ class TestIsolationBeforeCompound:
     ) -> None:
         text = week({"A": ["leg extension, sets: 3, reps: 10", f"back squat, sets: 3, {load}"]})
         found = [one.counted for one in findings(text, self.RULE)]
-        assert found == ([f"{words} comes after leg extension, which tires quadriceps."] if words else [])
+        assert found == ([f"{words} comes after leg extension, which tires the quadriceps."] if words else [])
 
     @pytest.mark.parametrize(
         ("load", "said"), [("load: 9RM", True), ("reps: 10", True), ("load: 80 %", False)]
