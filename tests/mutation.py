@@ -178,7 +178,8 @@ class Check:
 
     def pytest_runtestloop(self, session: pytest.Session) -> bool:
         """All tests once under a trace; then, for every mutant, those that concern it."""
-        named = ((item, rules_named(item)) for item in session.items if EVERY_RULE not in item.fixturenames)
+        tests = [item for item in session.items if isinstance(item, pytest.Function)]
+        named = ((item, rules_named(item)) for item in tests if EVERY_RULE not in item.fixturenames)
         self.items = [
             (item, names)
             for item, names in named
@@ -330,7 +331,7 @@ class Check:
 RULES = {rule.name for rule in registry.all_rules()}
 
 
-def rules_named(item: pytest.Item) -> set[str]:
+def rules_named(item: pytest.Function) -> set[str]:
     """The rules that a test names: by its parameter, else by its class and in the code that it runs."""
     given = [*item.callspec.params.values()] if hasattr(item, "callspec") else []
     for one in given:
@@ -341,7 +342,7 @@ def rules_named(item: pytest.Item) -> set[str]:
 
 
 def words_in(part: Any, seen: list[Any]) -> Iterator[str]:
-    """Every text in a value, or in a function and in what it names of its module."""
+    """Every text in a value, or in a function of the tests and in what it names of its module."""
     if any(part is one for one in seen):
         return
     seen.append(part)
@@ -353,12 +354,19 @@ def words_in(part: Any, seen: list[Any]) -> Iterator[str]:
                 yield from words_in(one, seen)
         case dict():
             yield from words_in([*part, *part.values()], seen)
-        case CodeType():
-            yield from words_in(part.co_consts, seen)
         case FunctionType() if Path(part.__code__.co_filename).is_relative_to(ROOT / "tests"):
-            yield from words_in(part.__code__, seen)
-            for name in part.__code__.co_names:
-                yield from words_in(part.__globals__.get(name), seen)
+            for code in codes_in(part.__code__):
+                yield from words_in(code.co_consts, seen)
+                for name in code.co_names:
+                    yield from words_in(part.__globals__.get(name), seen)
+
+
+def codes_in(code: CodeType) -> Iterator[CodeType]:
+    """Code with the code of all that is defined in it, comprehensions too."""
+    yield code
+    for one in code.co_consts:
+        if isinstance(one, CodeType):
+            yield from codes_in(one)
 
 
 # The command

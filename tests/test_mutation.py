@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from pathlib import Path
 from textwrap import dedent
+from typing import Any
 
 import pytest
 
@@ -16,9 +17,10 @@ from spotline.tests.mutants import (
     made_of,
     modules_at,
     modules_now,
+    rules_using,
     taken_from,
 )
-from spotline.tests.mutation import Score, judged, record, recorded
+from spotline.tests.mutation import Score, judged, record, recorded, take_codes, words_in
 
 SHARED = """\
     MOST = 3
@@ -109,6 +111,54 @@ def test_what_a_change_belongs_to() -> None:
         ("rest", 12): "shared in rest",
         ("tempo", 5): "tempo-long",
     }
+
+
+def test_which_rules_come_by_a_definition() -> None:
+    users = rules_using(modules())
+    assert users["shared", "named"] == users["shared", "MOST"] == {"rest-short"}
+    assert users["rest", "_first"] == {"rest-short", "rest-long"}
+    assert users["tempo", "tempo_long"] == {"tempo-long"}
+    assert users["shared", "unused"] == set()
+
+
+NAMED = "rest-too-short-heavy"
+BY_NAME = {"tempo-too-long": [1], "why": ("units-mixed",)}
+
+
+def a_helper() -> object:
+    return NAMED, [BY_NAME for _ in "weekly-sets-over-limit"]
+
+
+def a_test() -> None:
+    assert a_helper()
+
+
+def test_a_test_names_what_stands_in_the_code_that_it_runs() -> None:
+    said = set(words_in(a_test, []))
+    assert said >= {NAMED, "tempo-too-long", "units-mixed", "weekly-sets-over-limit"}
+    assert set(words_in([("a", {"b": "c"}), 3], [])) == {"a", "b", "c"}
+
+
+LIVE = """\
+class Day:
+    @property
+    def hours(self):
+        return {0}
+
+    def sets(self):
+        return {0}
+
+def counted(day):
+    return sum({0} for _ in day)
+"""
+
+
+def test_live_functions_take_the_code_of_a_changed_module() -> None:
+    live: dict[str, Any] = {}
+    exec(LIVE.format(1), live)
+    day, counted = live["Day"](), live["counted"]
+    take_codes(live, compile(LIVE.format(2), "day.py", "exec"))
+    assert (day.hours, day.sets(), counted([day, day])) == (2, 2, 4)
 
 
 @pytest.mark.parametrize(

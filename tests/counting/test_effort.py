@@ -391,6 +391,9 @@ def test_what_nobody_says_neither_fails_nor_is_light() -> None:
     effort = unknown(work(rpe=None))
     assert (effort.ground, effort.reserve, effort.failing, effort.light) == ("", None, False, False)
     assert unknown(work(rpe=Range(3, 4))).light
+    said = written(work(rir=Range(6, 7), rpe=None))
+    assert said is not None
+    assert not said.light  # that is a word for RPE alone
 
 
 def test_within_a_complex_what_is_not_known_stays_so() -> None:

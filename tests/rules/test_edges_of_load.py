@@ -32,6 +32,99 @@ class TestMoreRepsThanLoadAllows:
         (finding,) = findings(text, self.RULE)
         assert [one.words for one in finding.edits] == edits
 
+    @pytest.mark.parametrize(
+        ("line", "head", "said"),
+        [
+            ("back squat, sets: 1, reps: 1, load: 100 %", "", []),
+            ("back squat, sets: 1, reps: 2, load: 100 %", "", ["2"]),
+            ("back squat, sets: 1, reps: 1, rir: 1, load: 100 %", "", ["1"]),  # that would be two
+            ("back squat, sets: 1, reps: 1, load: 101 %", "", ["101 %"]),
+            ("back squat, sets: 1, load: 105 %", "", ["105 %"]),
+            ("snatch pull, sets: 3, reps: 3, load: 105 %", "", ["105 %"]),  # of what?
+            ("snatch pull, sets: 3, reps: 3, load: 105 %, note: % of snatch", "", []),
+            ("snatch pull, sets: 3, reps: 3, load: 105 %, note: percent of the snatch", "", []),
+            ("snatch pull, sets: 3, reps: 3, load: 105 %, note: of the snatch", "", ["105 %"]),
+            ("snatch pull, sets: 3, reps: 3, load: 105 %", "note: all % of the snatch", []),
+            ("snatch pull, sets: 3, reps: 3, load: 105 %", "athlete: {name: A, best lifts: {snatch: 80 kg}}", []),
+            ("snatch pull, sets: 3, reps: 3, load: 105 %", "athlete: {name: A, best lifts: {back squat: 80 kg}}", ["105 %"]),
+        ],
+    )  # fmt: skip
+    def test_the_whole_best_and_more(
+        self, findings: Findings, week: Text, line: str, head: str, said: list[str]
+    ) -> None:
+        found = findings(week({"A": [line]}, head), self.RULE)
+        assert [one.place.excerpt for one in found] == said
+
+
+class TestPullOrPushMissing:
+    RULE = "pull-or-push-missing"
+
+    @pytest.mark.parametrize(
+        ("athlete", "lines", "missing"),
+        [
+            ("{name: A, age: 64}", ["bench press", "seated cable row"], "vertical pull or vertical push"),
+            ("{name: A, age: 65}", ["bench press", "seated cable row"], ""),  # overhead is not asked of them
+            ("{name: A, level: novice}", ["bench press", "seated cable row"], ""),
+            ("{name: A}", ["bench press", "seated cable row", "lat pulldown"], ""),  # one of the two will do
+            ("{name: A}", ["overhead press", "lat pulldown"], "horizontal pull or horizontal push"),
+            ("{name: A, age: 70}", ["overhead press", "lat pulldown"], "horizontal pull or horizontal push"),
+        ],
+    )
+    def test_what_health_asks_for(
+        self, findings: Findings, week: Text, athlete: str, lines: list[str], missing: str
+    ) -> None:
+        text = week(
+            {"A": [f"{line}, sets: 4" for line in lines]}, f"goal: general health\nathlete: {athlete}"
+        )
+        found = [one.counted for one in findings(text, self.RULE)]
+        assert found == ([f"8 sets of presses and pulls a week; no {missing}."] if missing else [])
+
+
+class TestIsolationBeforeCompound:
+    RULE = "isolation-before-compound"
+
+    @pytest.mark.parametrize(
+        ("load", "words"),
+        [
+            ("load: 5RM", "back squat at 5RM"),
+            ("reps: 5", "back squat at 5 repetitions"),
+            ("load: 12RM", ""),
+            ("load: 80 %", ""),  # nobody knows how many
+            ("reps: 12", ""),
+        ],
+    )
+    def test_heavy_work_after_a_tired_prime_mover(
+        self, findings: Findings, week: Text, load: str, words: str
+    ) -> None:
+        text = week({"A": ["leg extension, sets: 3, reps: 10", f"back squat, sets: 3, {load}"]})
+        found = [one.counted for one in findings(text, self.RULE)]
+        assert found == ([f"{words} comes after leg extension, which tires the quadriceps."] if words else [])
+
+    @pytest.mark.parametrize(
+        ("load", "said"), [("load: 9RM", True), ("reps: 10", True), ("load: 80 %", False)]
+    )
+    def test_a_tired_helper_counts_where_the_repetitions_are_known(
+        self, findings: Findings, week: Text, load: str, said: bool
+    ) -> None:
+        text = week({"A": ["triceps extension, sets: 3, reps: 10", f"bench press, sets: 3, {load}"]})
+        assert bool(findings(text, self.RULE)) is said
+
+
+class TestFastWorkMissing:
+    RULE = "fast-work-missing"
+
+    @pytest.mark.parametrize(
+        ("line", "unless"),
+        [("zonk, sets: 3", ", unless `zonk` is"), ("box jmp, sets: 3", None), ("bench press, sets: 3", "")],
+    )
+    def test_a_slip_of_a_jump_is_a_jump(
+        self, findings: Findings, week: Text, line: str, unless: str | None
+    ) -> None:
+        text = week({"A": ["back squat, sets: 4, load: 80 %", line]}, "goal: power")
+        found = [one.counted for one in findings(text, self.RULE)]
+        said = [] if unless is None else [f"7 sets a week for power, none of them fast{unless}."]
+        assert found == said
+
 
 class TestEffortAgainstLoad:
     RULE = "effort-against-load"

@@ -47,10 +47,10 @@ class TestLoadOutsideZone:
         [
             ("strength", "70 %", "sets: 2, reps: 5, rir: 1", False),  # by feel it may be heavy enough
             ("strength", "70 %", "sets: 2, reps: 5", False),
-            ("strength", "70 %", "sets: 2, reps: 5, rir: 6", True),  # easy sets are not
-            ("strength", "70 %", "sets: 0, reps: 5, rir: 1", True),
+            ("strength", "70 %", "sets: 2, reps: 5, rir: 6", False),  # whatever the effort that is written
+            ("strength", "70 %", "sets: 0, reps: 5", True),  # not done
             ("hypertrophy", "90 %", "sets: 2, reps: 5, rir: 1", False),
-            ("hypertrophy", "90 %", "sets: 2, reps: 5, rir: 6", True),
+            ("hypertrophy", "90 %", "sets: 0, reps: 5", True),
         ],
     )
     def test_of_a_lift_that_goes_by_feel_nobody_knows(

@@ -149,3 +149,55 @@ def test_compare_tells_demands(programme):
     assert found.words == (
         "must hold: no longer weekly sets of hamstrings: at least 4, now also weekly sets of hamstrings: at least 8"
     )
+
+
+UNDATED = """\
+sessions:
+  - {session: One, exercises: [{exercise: bench press, sets: 3}]}
+  - {session: Two, exercises: [{exercise: bench press, sets: {1: 0, 2: 3}}]}
+"""
+
+DATED = """\
+sessions:
+  - {session: One, day: monday 18:00, kind: [hills], exercises: [{exercise: plank, sets: 1}]}
+  - {session: Two, day: tuesday, kind: [hills], exercises: [{exercise: bench press, sets: 3}]}
+  - {session: Three, day: thursday 06:00, exercises: [{exercise: bench press, sets: 3}]}
+"""
+
+
+@pytest.mark.parametrize(
+    ("demand", "week", "told"),
+    [
+        ("weekly sets of: hamstrings, at most: 5", WEEK, []),
+        ("days of: chest, at most: 2", WEEK, []),
+        ("weekly sets of: horizontal push, at least as many as: chest", WEEK, []),
+        # a session without a day is a day of its own, where anything of it is done
+        ("days of: chest, at least: 2", UNDATED, [("1 day a week with chest.", (1,))]),
+        ("days of: chest, at most: 1", UNDATED, [("2 days a week with chest.", (2,))]),
+        # hours count where both are written
+        ("hours between: chest, at least: 49, in weeks: 1", DATED, [("Two on Tuesday and Three on Thursday, 48 h apart.", (1,))]),
+        ("hours between: chest, at least: 48", DATED, []),
+        ("hours between: [One, Three], at least: 61, in weeks: 1", DATED, [("One on Monday and Three on Thursday, 60 h apart.", (1,))]),
+        ("hours between: [One, Three], at least: 60", DATED, []),
+        ("hours between: [One, Two], at least: 25, in weeks: 2", DATED, [("One on Monday and Two on Tuesday, 24 h apart.", (2,))]),
+        # a kind of session, whatever is done in it
+        ("never two days running: hills", DATED, [("One on Monday and Two on Tuesday.", (1,)), ("One on Monday and Two on Tuesday.", (2,))]),
+        ("never two days running: hills, in weeks: 2", DATED, [("One on Monday and Two on Tuesday.", (2,))]),
+        ("days of: hills, at most: 1, in weeks: 1", DATED, [("2 days a week with hills.", (1,))]),
+    ],
+)  # fmt: skip
+def test_a_demand_at_its_edges(demand, week, told, findings):
+    found = findings(text(demand, week=week), RULE)
+    flat = sorted((one.counted, (number,)) for one in found for number in one.weeks or (1, 2))
+    assert flat == sorted((counted, (number,)) for counted, weeks in told for number in weeks)
+
+
+def test_the_advice_follows_the_form(findings):
+    changes = {
+        "weekly sets of: hamstrings, at least: 6": "Add",
+        "days of: knee flexion, at least: 2": "Add it on another day.",
+        "days of: chest, at most: 1": "Take it off a day.",
+        "never two days running: impact": "Move one of them.",
+    }
+    for demand, change in changes.items():
+        assert all(one.change.startswith(change) for one in findings(text(demand), RULE)), demand
