@@ -7,6 +7,7 @@ from ..lint.engine.limits import Condition
 from ..lint.engine.registry import rule
 from ..lint.findings.finding import Related, found
 from ..lint.model.naming import line_name
+from ..lint.wording.words import counted_noun
 from .offers import agreeing
 from .shared import bests_on_file
 
@@ -86,7 +87,7 @@ def effort_against_load(entry: SetGroup, limits: Limits) -> Iterator[DraftFindin
     heavier = curves.percent_for(reps.high + reserve.high, entry.curve)
     yield found(
         work.places[key],
-        f"{words} after {reps} repetitions at {work.load.words}.",
+        f"{words} after {counted_noun(str(reps), 'repetition')} at {work.load.words}.",
         wanted=f"{about} {mean - reps.high:.0f} left, of {about} {mean:.0f} at {percent.high:.0f} %",
         change=f"Take about {heavier:.0f} %, or more repetitions, or correct the {key.upper()}.",
         where=line_name(entry.prescription),

@@ -309,7 +309,7 @@ class SetGroup:
         if load.kind == "lift":
             return kilograms_of(self.programme, self.prescription, load, value)
         mass = self.programme.body_mass
-        if mass is not None and load.kind == "share" and load.added:
+        if mass is not None and load.kind == "share" and (load.added or self.implement != "bodyweight"):
             return value * (mass / 100) + Range(load.added, load.added)
         return None if mass is None or load.kind != "bodyweight" else value + Range(mass, mass)
 

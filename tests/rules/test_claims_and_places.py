@@ -302,3 +302,21 @@ class TestARowOfAnEarlierWeek:
         line = "{exercise: back squat, sets: 4, reps: {1: 8, 2: 5, 3: 3, 4: 8, 5: 5, 6: 3}, load: {1: 70 %, 2: 77.5 %, 3: 82.5 %, 4: 70 %, 5: 80 %, 6: 85 %}}"
         text = f"programme: T\nweeks: 6\nsessions: [{{session: A, exercises: [{line}]}}]\n"
         assert findings(text, self.RULE) == []
+
+
+class TestSharesOfBodyMass:
+    """C2 of the trials: a share of the lifter's own mass is so many kilograms, and these so many per cent."""
+
+    HEAD = "athlete: {name: Ida, body mass: 80 kg, best lifts: {back squat: 100 kg, bench press: 90 kg}}"
+
+    @pytest.mark.parametrize(
+        ("line", "number"),
+        [
+            ("back squat, sets: 3, reps: 12, load: 110 % of bodyweight", 1),
+            ("bench press, sets: 3, reps: 12, load: 100 % of bodyweight", 1),
+            ("back squat, sets: 3, reps: 5, load: 100 % of bodyweight", 0),
+        ],
+    )
+    def test_are_loads(self, findings: Findings, week: Text, line: str, number: int) -> None:
+        text = week({"Gym": [line]}, self.HEAD)
+        assert len(findings(text, "more-reps-than-load-allows")) == number
