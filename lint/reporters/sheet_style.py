@@ -37,7 +37,7 @@ a { color: var(--strong); }
 .remark span { display: block; }
 .boxes { display: flex; flex-wrap: wrap; gap: .35em .9em; margin-top: .4em; align-items: stretch; }
 .day { min-width: 6.5em; font-weight: 700; align-self: center; }
-.pain .day { min-width: 11em; }
+.pain .day { min-width: 13em; }
 .set { display: flex; align-items: center; gap: .25em; color: var(--soft); }
 .box { width: 4.4em; height: 2.6em; border: 1px solid var(--rule); background: #fff; color: var(--soft);
   font-size: .75em; line-height: 1; text-align: right; padding: .15em .2em; }
