@@ -19,6 +19,9 @@ if TYPE_CHECKING:
     Series = list[tuple[int, str, str, float]]
     """For each week in which a count differs: its number, the count before and after, and by how much."""
 
+HELPING_AT_MOST = 30.0
+"""How telling it is at most that a group helps more or less; from there on, that it is trained so."""
+
 MOST_RUNS = 2
 """Values of a group that are said one by one, where they differ from week to week."""
 
@@ -53,7 +56,7 @@ def _groups(pairs: Sequence[WeekPair]) -> Iterator[Difference]:
         yield Difference(
             "sets",
             f"{group} {_in_words(series)}{beside}",
-            min(30 + 3 * abs(most[3]), 70) if direct else min(10 + 2 * abs(most[3]), 30),
+            min(31 + 3 * abs(most[3]), 70) if direct else min(10 + 2 * abs(most[3]), HELPING_AT_MOST),
             weeks=[one[0] for one in series],
             subject=group,
             before=most[1],
@@ -77,7 +80,7 @@ def _in_words(series: Series) -> str:
     if len(order) == 1:
         return f"{order[0][0]} -> {order[0][1]} sets a week"
     words = [f"{was} -> {now} in {week_list(runs[was, now])}" for was, now in order[:MOST_RUNS]]
-    return "; ".join([*words, *(["less in others"] if len(order) > MOST_RUNS else [])])
+    return "; ".join([*words, *(["smaller changes in others"] if len(order) > MOST_RUNS else [])])
 
 
 def _repetitions(pairs: Sequence[WeekPair]) -> Iterator[Difference]:
