@@ -288,6 +288,8 @@ def _eased(weeks: Sequence[Week]) -> dict[object, bool]:
     earlier = next((one for one in weeks[-1 - turn :: -turn] if not one.is_deload), None)
     if earlier is None:
         return {}
+    if earlier.visits == weeks[-1].visits:
+        return dict.fromkeys(earlier.lifts(), False)
     known = earlier.lifts()
     return {
         lift: _is_less(known[lift], groups) for lift, groups in weeks[-1].lifts().items() if lift in known
