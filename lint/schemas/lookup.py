@@ -4,12 +4,15 @@ from __future__ import annotations
 
 from itertools import islice
 
+from .fast_check import fits_part
 from .violation import Violation
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
     from collections.abc import Iterator
     from typing import Any
+
+    from jsonschema.exceptions import ValidationError
 
     from .violation import DataPath, Schema
 
@@ -28,10 +31,11 @@ class SchemaLookup:
 
         self.root = root
         self._validator = Draft202012Validator
+        self._known: dict[DataPath, list[Schema]] = {}
 
     def violations(self, data: dict[str, Any], most: int = MOST_EXPLAINED + 1) -> list[Violation]:
         """What a file's data break in the schema: the first ``most`` things at which the library stops."""
-        errors = self._validator(self.root).iter_errors(data)
+        errors = _sparing(self._validator, self.root)(self.root).iter_errors(data)
         return [Violation(error) for error in islice(errors, most)]
 
     def accepts(self, part: Schema, value: Any) -> bool:
@@ -49,12 +53,14 @@ class SchemaLookup:
 
     def at(self, path: DataPath) -> list[Schema]:
         """Every part of the schema that may apply at a path, for any outcome of its conditions."""
-        parts = list(self._branches(self.root))
-        for step in path:
-            parts = [
-                branch for part in parts for below in _below(part, step) for branch in self._branches(below)
-            ]
-        return parts
+        alike = tuple(0 if isinstance(step, int) else step for step in path)
+        if alike not in self._known:
+            if alike:
+                parts = [below for part in self.at(alike[:-1]) for below in _below(part, alike[-1])]
+            else:
+                parts = [self.root]
+            self._known[alike] = [branch for part in parts for branch in self._branches(part)]
+        return self._known[alike]
 
     def kinds(self, path: DataPath) -> list[Schema]:
         """The kinds of mapping that may stand at a path: superset, circuit, exercise."""
@@ -116,6 +122,19 @@ class SchemaLookup:
     def _standalone(self, part: Schema) -> Schema:
         """A part of the schema together with the definitions that it may refer to."""
         return {"$defs": self.root.get("$defs", {}), **part}
+
+
+def _sparing(validator: Any, root: Schema) -> Any:
+    """A validator of the library that passes over each part of the data that surely fits."""
+    from jsonschema.validators import extend
+
+    surely, standard = fits_part(root), validator.VALIDATORS["$ref"]
+
+    def reference(at: Any, target: str, value: Any, schema: Schema) -> Iterator[ValidationError]:
+        if not surely(target, value):
+            yield from standard(at, target, value, schema)
+
+    return extend(validator, {"$ref": reference})
 
 
 def _below(part: Schema, step: str | int) -> Iterator[Any]:
