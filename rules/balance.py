@@ -9,7 +9,8 @@ from ..lint.engine.limits import Condition, Option
 from ..lint.engine.registry import rule
 from ..lint.findings.finding import Amount, found
 from ..lint.model.naming import line_name
-from ..lint.wording.words import counted_noun, first_of, listed, sets_of
+from ..lint.wording.words import counted_noun, first_of, listed, says, sets_of
+from .before_events import MEETS
 from .leg_coverage import LEG_WORK
 from .offers import adding, raising
 from .shared import add, capital, serves, session_named, session_of, suggested, unless
@@ -63,6 +64,13 @@ if TYPE_CHECKING:
             "times as many sets on one side: a note past it, where neither is to be built",
             "common practice, no source",
         ),
+        Option(
+            "lifting",
+            ("powerlifting", "weightlifting", "strongman", "bench press"),
+            "words in the name of a sport that is about certain lifts",
+            "common practice",
+        ),
+        Option("meets", MEETS, "words in the name of an event, where no sport is written", "common practice"),
     ),
     stands_back=("rehabilitation", "peak"),
     follows=("hip-hinge-missing", "knee-flexion-missing", "pull-or-push-missing"),
@@ -74,9 +82,10 @@ def antagonist_imbalance(week: Week, ledger: Ledger, limits: Limits) -> Iterator
     flexion and extension, outer and inner hip) in a typical week, or over a full turn where sessions rotate;
     compares the middles of ranges. The thigh is a note outside 2:3 to 3:2 and a warning outside 1:2 to 2:1;
     other pairs are a note outside 1:2 to 2:1. Where the goal is not size and nothing names the muscles, the
-    thigh is left alone, and other pairs are a note outside 1:3 to 3:1. Both the hard sets and all sets must
-    say so, and of blocks of one week all together. Silent where a side is empty: other rules say what is
-    missing.
+    thigh is left alone, and other pairs are a note outside 1:3 to 3:1; but none is in preparation for a meet,
+    by the athlete's sport or by an event: there the lifts decide. Both the hard sets and all sets must say
+    so, and of blocks of one week all together. Silent where a side is empty: other rules say what is missing;
+    and where a priority is trained by the stronger side more than by the other: more of it is meant.
 
     Flags:
         programme: Legs
@@ -115,6 +124,8 @@ def _judged(week: Week, ledger: Ledger, pair: Pair, limits: Limits) -> Iterator[
         return
     if not all(_is_uneven(tally, pair, limits) for tally in (turn.tally, _of_rota(week, ledger))):
         return
+    if _is_meant(week, more, less):
+        return
     ratio = more.middle / less.middle
     near, far = ("near", "{:ratios}"), ("far", "at most {:times as many} on one side")
     limit, bound = near if pair.serious else far
@@ -122,7 +133,7 @@ def _judged(week: Week, ledger: Ledger, pair: Pair, limits: Limits) -> Iterator[
     if ratio <= most:
         return
     built = week.builds(weak.area) or week.builds(strong.area)
-    if not built and (pair.serious or ratio <= limits.number("elsewhere")):
+    if not built and (pair.serious or ratio <= limits.number("elsewhere") or _is_about_lifts(ledger, limits)):
         return
     serious: Severity = "warning" if built and pair.serious and ratio > limits.number("far") else "note"
     line = more.lines()[0][0]
@@ -140,6 +151,27 @@ def _judged(week: Week, ledger: Ledger, pair: Pair, limits: Limits) -> Iterator[
         related=(*counted_lines(more), *counted_lines(less, of=weak.words)),
         excess=ratio,
     )
+
+
+def _is_meant(week: Week, more: Count, less: Count) -> bool:
+    """Whether one side trains a priority directly with more sets than the other does."""
+    named = [set(catalogue.area(term.words) or ()) for term in week.programme.priority]
+    return any(_for_any(more, muscles) > _for_any(less, muscles) for muscles in named)
+
+
+def _for_any(count: Count, muscles: set[str]) -> float:
+    """The sets that train any of some muscles directly."""
+    return count.where(
+        lambda entry: entry.exercise is not None and not muscles.isdisjoint(entry.exercise.direct)
+    ).middle
+
+
+def _is_about_lifts(ledger: Ledger, limits: Limits) -> bool:
+    """Whether a programme prepares for certain lifts: by the sport, else by an event."""
+    sport = ledger.athlete.sport if ledger.athlete else ""
+    if sport:
+        return says(limits.names("lifting"), sport)
+    return any(says(limits.names("meets"), event.name) for _, event in ledger.events())
 
 
 def _of_rota(week: Week, ledger: Ledger) -> Tally:

@@ -2,23 +2,35 @@
 
 from __future__ import annotations
 
+import re
+
 from ..lint.counting.counts import counted_lines
 from ..lint.counting.credits import credit
 from ..lint.engine.limits import Condition, Option
 from ..lint.engine.registry import rule
 from ..lint.findings.finding import Amount, found
 from ..lint.model.naming import day_name, line_name
-from ..lint.wording.words import says
+from ..lint.wording.words import counted_noun, first_of, says
+from .shared import LIFTS_OF_PARTS, also, as_name, capital, is_test, named_at, names_of
 from .spacing import HARD_ACTIVITY, loaded
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
     from collections.abc import Iterator
 
+    from ..lint.body.catalogue import Exercise
     from ..lint.counting.ledger import Ledger
     from ..lint.counting.set_group import SetGroup
+    from ..lint.counting.tally import Tally
+    from ..lint.counting.week import Week
     from ..lint.engine.limits import Limits
     from ..lint.findings.finding import DraftFinding
+    from ..lint.model.programme import Event
+
+
+MEETS = ("meet", "competition", "contest", "championship", "championships")
+LIFTED_AT = (*MEETS, "test", "tests", "testing", "1RM")
+"""Words in the name of an event at which lifts are tried."""
 
 
 @rule(
@@ -108,13 +120,132 @@ def legs_heavy_before_event(ledger: Ledger, limits: Limits) -> Iterator[DraftFin
             f" {events[number + ahead[0]]}.",
             severity="warning" if is_sure else "note",
             wanted=limits.words("fewer than {} on each of the last {:day}", "sets", "days"),
-            change=f"Move {line.session.name} further away, or leave more in reserve.",
+            change=f"Move {as_name(line.session.name)} further away, or leave more in reserve.",
             where=line_name(line),
             related=counted_lines(heavy),
             amount=Amount(heavy.high, limits.number("sets") - 1),
             weeks=(week.number,),
             excess=heavy.high,
         )
+
+
+@rule(
+    "near-maximal-before-event",
+    family="schedule",
+    severity="note",
+    confidence="common practice",
+    why="Before a meet strength athletes lower the work for about a week and keep the load. How near to it"
+    " the last all but maximal set may stand, none of our sources says; most coaches leave some days, and"
+    " more for deadlifts.",
+    sources=("taper-strength", "helms-taper"),
+    options=(
+        Option("days", 3, "days before a meet or test of the lift", "common practice, no source"),
+        Option("days for hinges", 6, "the same for deadlifts", "common practice, no source"),
+        Option("percent", 90, "% of the best lift from which a set is all but maximal", "common practice"),
+        Condition("left", 1, "repetitions in reserve at most, where no % is known", "common practice"),
+        Condition("few", 3, "repetitions at most of such a set", "common practice"),
+        Option(
+            "events",
+            LIFTED_AT,
+            "words in the name of an event at which lifts are tried",
+            "common practice",
+        ),
+        Option("lifts", LIFTS_OF_PARTS, "lifts that are left alone: they stay heavy", "common practice"),
+    ),
+    stands_back=("rehabilitation",),
+)
+def near_maximal_before_event(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
+    """An all but maximal set of a lift in the last days before a meet or a test of it.
+
+    Looks at dated events that are called a meet, test or the like. Which lifts they are about is what that
+    day's session holds, else what the event's name says, else any. Counts their sets of at most 3 repetitions
+    from 90 % of the best lift, or with at most 1 in reserve where no % is known. Wants none in the 3 days
+    before, for deadlifts in the 6 days before. Snatch, clean and jerk are left alone, and so is what is
+    itself a test, where the event names no lift.
+
+    Flags:
+        programme: To the meet
+        starts: 2026-01-05
+        events: [{date: 2026-01-10, event: meet}]
+        sessions:
+          - session: Last
+            day: thursday
+            exercises: [{exercise: deadlift, sets: 2, reps: 1, load: 95 %}]  # <- here
+
+    Passes:
+        programme: To the meet
+        starts: 2026-01-05
+        events: [{date: 2026-01-10, event: meet}]
+        sessions:
+          - session: Last
+            day: thursday
+            exercises: [{exercise: deadlift, sets: 2, reps: 1, load: 70 %}]
+    """
+    days = ledger.training_days()
+    for on, event in ledger.events():
+        if not says(limits.names("events"), event.name):
+            continue
+        tried = _lifts_of(ledger, event, next((tally for number, _, tally in days if number == on), None))
+        for number, week, tally in days:
+            close = [
+                entry
+                for _, entry in tally.entries()
+                if 0 < on - number <= limits.number(_how_long_before(entry))
+                and _is_near_maximal(entry, limits)
+                and (any(_is_of(entry, lift) for lift in tried) or (not tried and not is_test(entry)))
+            ]
+            if close and not week.rehabilitation:
+                yield _too_heavy(close, week, number, on, event.name, limits)
+
+
+def _how_long_before(entry: SetGroup) -> str:
+    return "days for hinges" if entry.exercise and entry.exercise.pattern == "hip hinge" else "days"
+
+
+def _is_of(entry: SetGroup, lift: Exercise) -> bool:
+    return entry.exercise is not None and (entry.exercise is lift or entry.exercise.is_close_to(lift))
+
+
+def _lifts_of(ledger: Ledger, event: Event, day: Tally | None) -> list[Exercise]:
+    """The lifts that an event is about: those of its day, else those in its name; none where neither says."""
+    held = [entry.exercise for _, entry in day.entries() if entry.exercise and entry.is_done] if day else []
+    names = re.split(r"\W+(?:and|or|,)?\W*", event.name)
+    return held or [lift for name in names if name and (lift := ledger.known.exercise(name)) is not None]
+
+
+def _is_near_maximal(entry: SetGroup, limits: Limits) -> bool:
+    """Whether some of its sets are all but maximal: by their share of the best lift, else by what is left."""
+    reps = entry.work.reps.a_set() if entry.work.reps else None
+    if not entry.is_done or reps is None or reps.low > limits.number("few"):
+        return False
+    if entry.exercise is None or says(limits.names("lifts"), entry.exercise.name):
+        return False
+    if entry.percents:
+        return max(percent.high for percent in entry.percents) >= limits.number("percent")
+    left = entry.written_reserve
+    return left is not None and left.high <= limits.number("left")
+
+
+def _too_heavy(
+    close: list[SetGroup], week: Week, number: int, on: int, event: str, limits: Limits
+) -> DraftFinding:
+    first = close[0]
+    load = first.work.load
+    at = f" at {load.words}" if load else ""
+    away = counted_noun(on - number, "day")
+    day = day_name(week.programme.starts, number)
+    return found(
+        first.work.places.get("load", named_at(first)),
+        f"{capital(first_of(names_of(close)))}{at} on {day}, {away} before {event}.",
+        wanted=limits.words("nothing from {:%} in the last {:day}", "percent", _how_long_before(first)),
+        change="Make it clearly lighter, or move it further away.",
+        where=line_name(first.prescription),
+        subject=event,
+        related=tuple(also(close[1:], "this too")),
+        amount=Amount(on - number, limits.number(_how_long_before(first)), "days"),
+        weeks=(week.number,),
+        excess=number - on,
+    )
 
 
 def _events(ledger: Ledger, limits: Limits) -> dict[int, str]:

@@ -25,6 +25,7 @@ if TYPE_CHECKING:
     from collections.abc import Iterator
 
     from ..lint.counting.ledger import Ledger
+    from ..lint.counting.tally import Tally
     from ..lint.counting.week import Week
     from ..lint.engine.limits import Limits
     from ..lint.findings.finding import DraftFinding
@@ -66,7 +67,8 @@ def pull_or_push_missing(week: Week, ledger: Ledger, limits: Limits) -> Iterator
     it trains. Where strength, power or endurance is the goal it looks at what focus or priorities name; where
     health is, one vertical direction will do, and for novices and from 65 years on none. Silent on a
     direction that nothing serves which the athlete's equipment and restrictions allow, or that a note rules
-    out (no bar, nothing overhead), and on vertical ones of a programme for hotels and travel.
+    out (no bar, nothing overhead), on vertical ones of a programme for hotels and travel, and on horizontal
+    pulls where somebody rows on a machine.
 
     Flags:
         programme: Upper
@@ -102,6 +104,8 @@ def pull_or_push_missing(week: Week, ledger: Ledger, limits: Limits) -> Iterator
         if week.builds(area, goals)
         and not (block.for_actions((direction,)) or block.leaves_open((direction,)))
     ]
+    if "horizontal pull" in missing and _rows_on_a_machine(block, ledger):
+        missing.remove("horizontal pull")
     if ledger.programme.goal == "general health" and not _needs_vertical(missing, ledger):
         missing = [direction for direction in missing if not direction.startswith("vertical")]
     missing = [direction for direction in missing if _can_be_had(direction, week, ledger)]
@@ -123,6 +127,20 @@ def pull_or_push_missing(week: Week, ledger: Ledger, limits: Limits) -> Iterator
             excess=len(missing) * upper.high,
         )
 
+
+def _rows_on_a_machine(block: Tally, ledger: Ledger) -> bool:
+    """Whether intervals are rowed: no hard sets, but all that coaches ask of a horizontal pull for health."""
+    from ..lint.counting.endurance import endurance_named
+
+    rowed = (
+        endurance_named(entry.name, ledger.known)
+        for _, entry in block.entries()
+        if entry.prescription.kind == "intervals"
+    )
+    return any(exercise is not None and exercise.name == ROWED for exercise in rowed)
+
+
+ROWED = "rowing ergometer"
 
 RULED_OUT = {
     "vertical pull": ("no bar", "no pull-up bar", "nothing to hang from", "no pulldown", "no pull-downs",

@@ -2,8 +2,6 @@
 
 from __future__ import annotations
 
-from math import ceil, floor
-
 from ..lint.counting.change import Change
 from ..lint.counting.counts import counted_lines
 from ..lint.counting.set_group import UNITS_OF_LOAD
@@ -79,7 +77,20 @@ def _is_eased(part: PartChange, limits: Limits) -> bool:
     )
 
 
-def _notes(week: Week) -> list[str]:
+def further(change: Change) -> str:
+    """What is known of load and effort: ``, 97 % of the load and 1 more in reserve``."""
+    parts = []
+    if change.load is not None:
+        share = f"{change.load:.0f} % of the" if round(change.load) != 100 else "the same"
+        parts.append(f"{share} load")
+    if change.reserve is not None:
+        more = "less" if change.reserve < 0 else "more"
+        repetitions = plain(round(2 * abs(change.reserve)) / 2)
+        parts.append(f"{repetitions} {more} in reserve" if repetitions != "0" else "the same effort")
+    return f", {listed(parts)}" if parts else ""
+
+
+def notes_on_week(week: Week) -> list[str]:
     """What the coach has written beside the numbers of a week."""
     sessions = [visit.session.note for visit in week.visits]
     return [week.block.note, *sessions, *(entry.prescription.note for _, entry in week.entries())]
@@ -218,106 +229,6 @@ def _added_by_turn(line: Prescription) -> str:
 
 
 @rule(
-    "deload-without-cut",
-    family="progression",
-    severity="note",
-    confidence="survey",
-    why="A deload is a time of less stress, coaches agree, and they make it mainly by fewer sets and"
-    " repetitions. As it is written, this one asks about as much as the week before.",
-    sources=("bell-2023", "bell-2022", "helms-taper"),
-    options=(*CLEAR_CUT, EASY_WORDS),
-    stands_back=("rehabilitation",),
-)
-def deload_without_cut(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
-    """A deload that cuts neither sets nor load nor effort.
-
-    Compares each week of a block marked `deload: true`, or called a deload, with the last typical week before
-    the block, and each week named under `deload` with the last one before it. Wants 20 % fewer sets or
-    repetitions, or most of the hard work eased: 10 % less load, or 2 more repetitions in reserve; or a part
-    of the sets and of the load that together comes to as much, or nearly. Silent where a note says that the
-    week is easier, and where sets could not be read.
-
-    Flags:
-        programme: Squat
-        blocks:
-          - name: Build
-            weeks: 3
-            sessions:
-              - session: Lower
-                exercises: [{exercise: back squat, sets: 5, reps: 5, load: 75 %}]
-          - name: Recover  # <- here
-            weeks: 1
-            deload: true
-            sessions:
-              - session: Lower
-                exercises: [{exercise: back squat, sets: 5, reps: 5, load: 72.5 %}]
-
-    Passes:
-        programme: Squat
-        blocks:
-          - name: Build
-            weeks: 3
-            sessions:
-              - session: Lower
-                exercises: [{exercise: back squat, sets: 5, reps: 5, load: 75 %}]
-          - name: Recover
-            weeks: 1
-            deload: true
-            sessions:
-              - session: Lower
-                exercises: [{exercise: back squat, sets: 4, reps: 5, load: 72.5 %}]
-    """
-    typical = ledger.typical_weeks()
-    for week in ledger.weeks:
-        place, first, name = _deload(week)
-        before = [other for other in typical if other.number < first]
-        if place is None or not before or says(limits.names("easy words"), *_notes(week)):
-            continue
-        if Change(before[-1], week).comes_to(*map(limits.number, ("volume", "load", "effort"))):
-            continue
-        if ledger.recall(is_easier, week, before[-1], limits):
-            continue
-        if not all(entry.work.readable for one in (week, before[-1]) for _, entry in one.entries()):
-            continue
-        now, was = week.all_sets(), before[-1].all_sets()
-        fewer = ceil(now.middle - floor(was.middle * (100 - limits.number("volume")) / 100))
-        yield found(
-            place,
-            f"{name} is hardly easier than week {before[-1].number}: {sets_of(str(now))} against {was}"
-            f"{_further(Change(before[-1], week))}.",
-            wanted=limits.words(
-                "{:%} less volume, {:%} less load or {} more in reserve", "volume", "load", "effort"
-            ),
-            change=f"Take {sets_of(fewer)} off, or lower the load.",
-            where=week.block.name,
-            weeks=(week.number,),
-            amount=Amount(now.middle, now.middle - fewer),
-            excess=now.middle,
-        )
-
-
-def _deload(week: Week) -> tuple[Place | None, int, str]:
-    """What says that a week is a deload, None if nothing does; the first week of the deload, and its name."""
-    block = week.block
-    if block.deload or says(("deload",), block.name):
-        return block.place, block.first, block.name
-    return block.deload_weeks.get(week.number - block.first + 1), week.number, f"Week {week.number}"
-
-
-def _further(change: Change) -> str:
-    """What is known of load and effort: ``, 97 % of the load and 1 more in reserve``."""
-    parts = []
-    if change.load is not None:
-        share = f"{change.load:.0f} % of the" if round(change.load) != 100 else "the same"
-        parts.append(f"{share} load")
-    if change.reserve is not None:
-        more = "less" if change.reserve < 0 else "more"
-        repetitions = plain(round(2 * abs(change.reserve)) / 2)
-        parts.append(f"{repetitions} {more} in reserve" if repetitions != "0" else "the same effort")
-    return f", {listed(parts)}" if parts else ""
-
-
-@rule(
     "return-week-not-lighter",
     family="progression",
     severity="note",
@@ -365,14 +276,14 @@ def return_week_not_lighter(ledger: Ledger, limits: Limits) -> Iterator[DraftFin
         later = _rest_of_return(ledger, week)
         if not later or any(ledger.recall(is_easier, week, other, limits) for other in later):
             continue
-        if says(limits.names("easy words"), ledger.programme.note, *_notes(week)):
+        if says(limits.names("easy words"), ledger.programme.note, *notes_on_week(week)):
             continue
         fullest = max(later, key=lambda other: other.all_sets().middle)
         count = week.all_sets()
         yield found(
             _sets_place(count),
             f"The first week back is hardly lighter than week {fullest.number}: {sets_of(str(count))} against"
-            f" {fullest.all_sets()}{_further(Change(fullest, week))}.",
+            f" {fullest.all_sets()}{further(Change(fullest, week))}.",
             wanted="a lighter start",
             change="Cut sets or load, or leave more in reserve.",
             where="first week back",

@@ -2,16 +2,14 @@
 
 from __future__ import annotations
 
-from math import ceil
-
-from ..lint.body import equipment
+from ..lint.body import catalogue, equipment
 from ..lint.engine.limits import Length, Option
 from ..lint.engine.registry import rule
-from ..lint.findings.finding import Amount, Edit, Related, found
+from ..lint.findings.finding import Edit, Related, found
 from ..lint.model.naming import line_name
 from ..lint.wording.words import did_you_mean, first_of, listed, shortened
-from .offers import dropping
-from .shared import MOST_SUGGESTED, capital, names_of
+from .offers import dropping, listing_pieces, offering, swapping_each
+from .shared import MOST_SUGGESTED, capital
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -20,15 +18,16 @@ if TYPE_CHECKING:
     from ..lint.body.catalogue import Exercise
     from ..lint.counting.ledger import Ledger, Lifter
     from ..lint.counting.set_group import SetGroup
-    from ..lint.counting.tally import Visit
     from ..lint.engine.limits import Limits
     from ..lint.findings.finding import DraftFinding
-    from ..lint.model.pairings import Pairing
     from ..lint.model.sessions import Prescription
-    from .offers import Offer
 
     Lacking = dict[Prescription, tuple[SetGroup, Exercise, tuple[str, ...]]]
     """Lines with what they take that is not there."""
+
+
+ANCHOR = "rack"
+"""The piece that a band is tied to, where it takes one."""
 
 
 # Equipment and room
@@ -102,11 +101,12 @@ def equipment_missing(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
 
     Compares the implement and stations of every exercise with the list, the team's sets by name spelled out;
     wants each on it, in whatever usual word, or an alternative under `or` that needs no more than the list.
-    Says nothing where the athlete lists no equipment; takes a lunge without a load for one without weights,
-    and what stands in at home where the list, the name or a note says so: a bed for a bench, a table to row
-    under, a rucksack for a dumbbell. A note where an item of the list is not known, or a rucksack may be
-    meant for a bar. One finding for each place, with all its lines; where a session takes place somewhere
-    else (`where`), the list of that place counts.
+    Says nothing where the athlete lists no equipment. Takes a lunge without a load for one without weights, a
+    standing calf raise for one on a step, a barbell lift with the body alone or less than 10 kg for one
+    without a bar, and what stands in at home where the list, the name or a note says so: a bed for a bench, a
+    table to row under, a rucksack for a dumbbell. A note where an item of the list is not known, or a
+    rucksack may be meant for a bar. One finding for each place, with all its lines; where a session takes
+    place somewhere else (`where`), the list of that place counts.
 
     Flags:
         programme: At home
@@ -136,10 +136,10 @@ def equipment_missing(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
             exercise = entry.exercise
             if exercise is None or not entry.is_done:
                 continue
-            implement = "bodyweight" if _is_unloaded(entry, exercise) else entry.implement
+            implement = _lifted(entry, exercise)
             pieces = equipment.missing(exercise, listed_pieces, always, implement)
             if pieces:
-                pieces = _not_improvised(pieces, entry, exercise, listed_pieces)
+                pieces = _not_improvised(pieces, entry, exercise, implement, listed_pieces)
             if pieces and not _another_will_do(entry, listed_pieces, always):
                 lacking.setdefault(entry.prescription, (entry, exercise, pieces))
         if lacking:
@@ -157,8 +157,12 @@ def _missing(
     for entry, exercise, pieces in lacking.values():
         taking.setdefault(pieces, {})[_called(entry, exercise)] = exercise
     most = int(limits.number("offered"))
+    instead = {
+        exercise: substitutes(ledger.header, exercise, most, always, at)
+        for exercise in dict.fromkeys(exercise for _, exercise, _ in lacking.values())
+    }
     offered = {
-        name: " or ".join(substitutes(ledger.header, exercise, most, always, at))
+        name: " or ".join(instead[exercise])
         for exercises in taking.values()
         for name, exercise in exercises.items()
     }
@@ -179,11 +183,16 @@ def _missing(
         weeks=tuple(week.number for week in ledger.weeks if any(visit.at == at for visit in week.visits))
         if at
         else (),
-        edits=_swapped([entry for entry, _, _ in lacking.values()], ledger, most, always, at),
+        edits=offering(
+            swapping_each(
+                [(one.work.places["exercise"], instead[other]) for one, other, _ in lacking.values()]
+            ),
+            listing_pieces(ledger.header, taking, at),
+        ),
         related=tuple(
             Related(
                 entry.work.places["exercise"],
-                f"{line_name(entry.prescription)}: {_takes(pieces)} too"
+                f"{line_name(entry.prescription)}: takes {_in_words(pieces)} too"
                 f"{_instead(offered[_called(entry, exercise)])}",
             )
             for entry, exercise, pieces in others
@@ -192,21 +201,32 @@ def _missing(
 
 
 def _not_improvised(
-    pieces: tuple[str, ...], entry: SetGroup, exercise: Exercise, items: Collection[str]
+    pieces: tuple[str, ...], entry: SetGroup, exercise: Exercise, implement: str, items: Collection[str]
 ) -> tuple[str, ...]:
-    """The pieces for which nothing stands in that the list, the name or a note says."""
-    from ..lint.body.improvised import serves
+    """The pieces for which nothing stands in that the list, the name or a note says.
+
+    A seat for the body alone, and something that a band is tied to, are there nearly everywhere; one can run
+    outside; and where there is a guided bar, a barbell may mean that one.
+    """
+    from ..lint.body.improvised import is_a_seat, serves
 
     texts = _texts(entry, items)
+    if implement == "bodyweight":
+        pieces = tuple(piece for piece in pieces if not is_a_seat(piece))
+    if exercise.kind == "endurance" and "track" in exercise.station:
+        return ()
+    is_any_bar = implement in BARS and not equipment.is_said("barbell", entry.name)
+    if is_any_bar and any(equipment.is_said("guided bar", item) for item in items):
+        pieces = tuple(piece for piece in pieces if piece not in ("barbell", "rack"))
+    if implement == "band":
+        pieces = tuple(piece for piece in pieces if piece != ANCHOR)
     return tuple(piece for piece in pieces if not serves(piece, exercise, texts))
 
 
 def _may_be_meant(pieces: Iterable[str], entry: SetGroup, items: Collection[str]) -> bool:
-    """Whether a rucksack or another weight that is there may be meant for a bar, or any seat for a bench."""
-    from ..lint.body.improvised import is_a_seat, may_be_worn
+    """Whether a rucksack or another weight that is there may be meant for a bar."""
+    from ..lint.body.improvised import may_be_worn
 
-    if entry.implement == "bodyweight" and all(map(is_a_seat, pieces)):
-        return True
     return may_be_worn(pieces, _texts(entry, items))
 
 
@@ -214,14 +234,46 @@ def _texts(entry: SetGroup, items: Collection[str]) -> tuple[str, ...]:
     return (*items, entry.name, entry.prescription.note)
 
 
-def _is_unloaded(entry: SetGroup, exercise: Exercise) -> bool:
-    """Whether a lunge is written without the usual weights in the hands: no load but the body's, no word."""
-    held, load = exercise.implement, entry.work.load
-    if held not in ("dumbbell", "kettlebell") or entry.implement != held:
-        return False
-    if load is not None and (load.kind != "bodyweight" or any(one.high > 0 for one in load.values)):
-        return False
-    return exercise.pattern == "lunge" and not equipment.is_said(held, entry.name)
+LIGHTEST_BAR = 10
+"""kg below which nothing is on a barbell (common practice, no source: bars to learn on weigh 5 to 10)."""
+
+BARS = ("barbell", "trap bar", "guided bar")
+
+
+def _lifted(entry: SetGroup, exercise: Exercise) -> str:
+    """What is lifted, as far as the line says: a load of the body alone, or of 6 kg, is on no bar.
+
+    A lunge without a load is one without weights, and a calf raise on a machine that nobody named one on a
+    step.
+    """
+    held, load = entry.implement, entry.work.load
+    if held != exercise.implement or equipment.is_said(held, entry.name) or held in entry.name.lower():
+        return held
+    of_body = load is not None and load.kind == "bodyweight" and all(one.high <= 0 for one in load.values)
+    unloaded = load is None or of_body
+    is_light = load is not None and load.kind == "mass" and _most(entry) < LIGHTEST_BAR
+    if held in BARS and (of_body or is_light):
+        return "bodyweight"
+    if held in ("dumbbell", "kettlebell") and unloaded and exercise.pattern == "lunge":
+        return "bodyweight"
+    with_body = load is None or load.kind == "bodyweight"
+    if held == "machine" and with_body and exercise.stance == "standing" and _is_done_without(exercise):
+        return "bodyweight"
+    return held
+
+
+def _most(entry: SetGroup) -> float:
+    """The heaviest load of its sets, in kg."""
+    return max((one.high for one in entry.kilograms), default=0.0)
+
+
+def _is_done_without(exercise: Exercise) -> bool:
+    """Whether the same movement is usual with the body alone."""
+    return any(
+        other.implement == "bodyweight" and other.stance == exercise.stance
+        for other in catalogue.exercises()
+        if set(other.actions) == set(exercise.actions) and other.unilateral == exercise.unilateral
+    )
 
 
 def _what_lacks(taking: dict[tuple[str, ...], dict[str, Exercise]]) -> str:
@@ -235,10 +287,6 @@ def _what_lacks(taking: dict[tuple[str, ...], dict[str, Exercise]]) -> str:
 
 def _in_words(pieces: Iterable[str]) -> str:
     return listed([equipment.in_words(piece) for piece in dict.fromkeys(pieces)])
-
-
-def _takes(pieces: Iterable[str]) -> str:
-    return f"takes {_in_words(pieces)}"
 
 
 def _unless_unread(items: list[str]) -> str:
@@ -268,132 +316,6 @@ def _swaps(offered: dict[str, str]) -> str:
     return f"Swap {swaps[0]}{more}" if swaps else "Nothing else does the same work here: leave it out"
 
 
-def _swapped(entries: list[SetGroup], ledger: Ledger, most: int, always: Collection[str], at: str) -> Offer:
-    """For each choice an edit that swaps all exercises for which there is one."""
-
-    def work_out() -> Iterator[Edit]:
-        from ..lint.counting.suggestions import substitutes
-        from ..lint.remedies.values import swapped
-
-        offered = [
-            (entry.work.places["exercise"], substitutes(ledger.header, entry.exercise, most, always, at))
-            for entry in entries
-            if entry.exercise is not None
-        ]
-        return swapped(offered)
-
-    return work_out
-
-
 def _instead(others: str) -> str:
     """``; swap it for goblet squat``; empty where nothing suits."""
     return f"; swap it for {others}" if others else ""
-
-
-@rule(
-    "room-too-small",
-    family="upkeep",
-    severity="note",
-    confidence="common practice",
-    why="Whoever waits for a station rests longer than written, or does something else.",
-    sources=(),
-    options=(
-        Option(
-            "straight sets", 3, "athletes to a station: one lifts while the others rest", "common practice"
-        ),
-        Option(
-            "superset",
-            2,
-            "athletes to a station in a superset, which holds its stations throughout",
-            "common practice",
-        ),
-        Option(
-            "circuit", 1, "athletes to a station in a circuit, spread over its exercises", "common practice"
-        ),
-    ),
-)
-def room_too_small(visit: Visit, limits: Limits) -> Iterator[DraftFinding]:
-    """A station that more athletes need at once than can share it, in a room that the team has described.
-
-    Compares how many train together with the stations that spotline.yaml counts, and how many share a piece
-    with the pairs that its list of equipment says there are; wants at most 3 athletes to a station in
-    straight sets, 2 in a superset, which keeps its stations throughout, and 1 in a circuit, whose athletes
-    are spread over its exercises. Says nothing where none of these is stated.
-
-    Flags:
-        programme: Squad
-        sessions:
-          - session: Lower
-            exercises:
-              - {exercise: back squat, sets: 3, reps: 8}  # <- here
-              - {exercise: walking lunge, sets: 3, reps: 8}
-
-    Passes:
-        programme: Squad
-        sessions:
-          - session: Lower
-            exercises:
-              - {exercise: goblet squat, sets: 3, reps: 8}
-              - {exercise: walking lunge, sets: 3, reps: 8}
-
-    Beside spotline.yaml:
-        stations: {rack: 1, dumbbell: 12}
-        training together: 4
-    """
-    around = visit.programme.resources
-    for item in _items(visit):
-        paired = item[0].prescription.paired
-        spread = len(item) if paired and paired.kind == "circuit" else 1
-        limit = paired.kind if paired and paired.kind != "complex" else "straight sets"
-        needed: dict[tuple[str, int, int], list[SetGroup]] = {}
-        for entry in item:
-            for piece in equipment.needs(entry.exercise, entry.implement) if entry.exercise else ():
-                stock = visit.programme.stock(piece, visit.at)
-                station = equipment.station_named(piece, around.stations)
-                if stock is not None and stock.shared:
-                    key = (stock.term.words, max(stock.pairs or 1, 1), ceil(stock.shared / spread))
-                elif station:
-                    key = (station, around.stations[station], ceil(around.together / spread))
-                else:
-                    continue
-                if entry not in needed.setdefault(key, []):
-                    needed[key].append(entry)
-        for (station, there, at_once), entries in needed.items():
-            enough = there * limits.number(limit)
-            if at_once > enough:
-                wanted = limits.words(
-                    f"at most {{}} to a station in {limit.removesuffix('s')}s",
-                    limit,
-                )
-                yield _crowded(station, there, enough, entries, at_once, wanted)
-
-
-def _items(visit: Visit) -> list[list[SetGroup]]:
-    """What is done in turn: each line by itself, supersets and circuits whole, with one entry a line."""
-    items: dict[Pairing | Prescription, dict[Prescription, SetGroup]] = {}
-    for entry in visit.own:
-        if entry.sets.high:
-            line = entry.prescription
-            items.setdefault(line.paired or line, {}).setdefault(line, entry)
-    return [list(lines.values()) for lines in items.values()]
-
-
-def _crowded(
-    station: str, there: int, enough: float, entries: list[SetGroup], at_once: int, wanted: str
-) -> DraftFinding:
-    first, *others = entries
-    return found(
-        first.work.places["exercise"],
-        f"{at_once} at a time need the {station} for {first_of(names_of(entries))}; the room has {there}.",
-        wanted=wanted,
-        change=f"Start groups on different lines, or choose work without a {station}.",
-        where=line_name(first.prescription),
-        subject=station,
-        group=station,
-        amount=Amount(at_once, enough, "athletes"),
-        related=tuple(
-            Related(other.work.places["exercise"], f"{line_name(other.prescription)} needs it too")
-            for other in others
-        ),
-        excess=at_once - enough,
-    )

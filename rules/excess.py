@@ -36,19 +36,23 @@ WITHOUT_LIMIT = Option(
 
 
 class Excess:
-    """A muscle group over its limit in a week or on a day, by a kind of count."""
+    """A muscle group over its limit in a week or on a day, by a kind of count.
+
+    Sets on the clock count only where it is known how hard they are: the clock says when to go on, and many
+    such sets leave much in reserve (common practice, no source).
+    """
 
     def __init__(self, tally: Tally, group: str, kind: str, limit: float) -> None:
         self.group = group
         self.kind = kind
         self.limit = limit
         self.tally = tally
-        self.count = tally.sets(group, kind)
+        self.count = tally.sets(group, kind).where(_is_held_against)
         self.sets = self.count.high - limit
 
     def words(self) -> str:
         """How many sets, for which group, and how many of them direct."""
-        direct = self.tally.sets(self.group, DIRECT).high
+        direct = self.tally.sets(self.group, DIRECT).where(_is_held_against).high
         if direct == self.count.high:
             return f"{counted_noun(self.count.most, 'direct set')} for the {self.group}"
         share = f"{plain(direct)} direct, the rest indirect" if direct else "all indirect"
@@ -61,6 +65,10 @@ class Excess:
     def line(self) -> Prescription:
         """The line at which the running sum goes past the limit."""
         return crossing(self.count, self.limit)
+
+
+def _is_held_against(entry: SetGroup) -> bool:
+    return not entry.prescription.on_clock or entry.effort.reserve is not None
 
 
 def standing_out(week: Week, count: Callable[[Week], Count], most: float) -> SetGroup | None:

@@ -257,7 +257,7 @@ def _late(visit: Visit, late: list[tuple[SetGroup, dict[SetGroup, list[str]]]]) 
     return found(
         entry.prescription.place,
         f"{entry.name} at {_repetitions(entry)}{also} {'come' if also else 'comes'} after {names},"
-        f" which {'tire' if len(before) > 1 else 'tires'} {first_of(list(tired))}.",
+        f" which {'tire' if len(before) > 1 else 'tires'} the {first_of(list(tired))}.",
         wanted="compound lifts first",
         change=f"Put {'them' if also else 'it'} first, or write `pre-exhaustion` in a `note`.",
         where=line_name(entry.prescription),

@@ -250,7 +250,7 @@ def _more_than_the_best(entry: SetGroup, asked: float, percent: float, limits: L
                 f"{entry.name} at {words}: of which lift?",
                 severity="note",
                 wanted="one repetition at 100 % of its own best",
-                change="Write the load in kg, or name the lift in a `note`.",
+                change=f"Write the load in kg, or the lift as well, such as `{words} of power clean`.",
                 where=line_name(entry.prescription),
                 subject="percent of another lift",
                 excess=percent,

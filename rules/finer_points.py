@@ -155,10 +155,6 @@ FINER_POINTS = (
 """What the rule on finer points looks for, in the order of the body."""
 
 
-NAMED_ONLY = ("trunk to the side",)
-"""What is looked for only where priorities or focus name it: few lifters who build size mean their waist."""
-
-
 @rule(
     "finer-points-missing",
     family="coverage",
@@ -199,11 +195,11 @@ NAMED_ONLY = ("trunk to the side",)
 def finer_points_missing(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     """Parts of trained muscles that no set reaches, all in one note.
 
-    Where size is the goal, or none is written, it looks at the priorities; for size without priorities, at
-    every muscle that is meant. Other goals ask for no parts. Where a muscle gets 4 hard sets or more in a
-    typical week, it wants some set somewhere in the programme for: hamstrings at long length, rectus femoris,
-    triceps with the arm overhead, side and rear shoulder, upper chest, hip abductors, adductors, and,
-    where priorities or focus name it, the trunk to the side.
+    Where size is the goal, or none is written, it looks at the priorities; without any, at what the focus
+    names. Other goals ask for no parts, nor does a programme that names nothing. Where a muscle gets 4 hard
+    sets or more in a typical week, it wants some set somewhere in the programme for: hamstrings at long
+    length, rectus femoris, triceps with the arm overhead, side and rear shoulder, upper chest, hip abductors,
+    adductors, and the trunk to the side.
 
     Flags:
         programme: Chest day
@@ -260,12 +256,10 @@ def finer_points_missing(ledger: Ledger, limits: Limits) -> Iterator[DraftFindin
 
 
 def _is_wanted(ledger: Ledger, point: FinerPoint) -> bool:
-    """Whether a programme for size means what the point is about: its priorities, else all of it."""
+    """Whether a programme for size names what the point is about: among its priorities, else in its focus."""
     goal, priority = ledger.programme.goal, ledger.programme.priority
     if goal not in BUILDING or not (priority or goal):
         return False
     about = set(catalogue.area(point.about) or ())
-    named = priority or (ledger.programme.focus if point.name in NAMED_ONLY else ())
-    if not named:
-        return point.name not in NAMED_ONLY
+    named = priority or ledger.programme.focus
     return any(about.intersection(catalogue.area(term.words) or ()) for term in named)

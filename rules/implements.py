@@ -70,7 +70,8 @@ def load_not_settable(entry: SetGroup, limits: Limits) -> Iterator[DraftFinding]
 
     Takes each kg of a line, one bell of a pair at a time; wants a whole number of the implement's steps. By
     default only odd fractions such as 61.3 kg are spoken of, and on a bar multiples of 1.25 kg are as good
-    (a pair of 0.625 kg discs); a team whose bars go up by 2.5 kg writes so. Who has fractional plates on
+    (a pair of 0.625 kg discs); a team whose bars go up by 2.5 kg writes so. A load that follows from a factor
+    or a step is rounded as a matter of course. Who has fractional plates on
     their list goes up by 0.25 kg.
 
     Flags:
@@ -101,7 +102,7 @@ def load_not_settable(entry: SetGroup, limits: Limits) -> Iterator[DraftFinding]
         value
         for one in load.values
         for value in (one.low, one.high)
-        if _between_steps(value, step) and _between_steps(value, usual)
+        if _between_steps(value, step) and _between_steps(value, usual) and _is_written(value, entry)
     ]
     if not odd:
         return
@@ -121,6 +122,13 @@ def load_not_settable(entry: SetGroup, limits: Limits) -> Iterator[DraftFinding]
         group=entry.name,
         amount=Amount(first, below + usual, "kg"),
     )
+
+
+def _is_written(kilograms: float, entry: SetGroup) -> bool:
+    """Whether the coach wrote the number, with a point or a comma."""
+    said = entry.work.places["load"].excerpt
+    number = plain(abs(kilograms))
+    return number in said or number.replace(".", ",") in said
 
 
 def _between_steps(kilograms: float, step: float) -> bool:

@@ -51,7 +51,8 @@ def knee_flexion_missing(week: Week, ledger: Ledger, limits: Limits) -> Iterator
     """Lower-body work without a single set of knee flexion.
 
     Counts direct sets of knee flexion in the weeks of a block that train the legs hard; wants at least one.
-    Blocks of one week that follow one another are judged together. Speaks where two lines train the legs, or
+    Four or more weeks of a block with exercises of their own are judged by themselves, blocks of one week
+    that follow one another together. Speaks where two lines train the legs, or
     the focus means them; where strength, power, endurance or health is the goal only if focus or priorities
     name the hamstrings.
 
@@ -74,7 +75,7 @@ def knee_flexion_missing(week: Week, ledger: Ledger, limits: Limits) -> Iterator
     """
     if not _legs_lack(week, ledger, "knee flexion"):
         return
-    turn = week.turn()
+    turn, part = week.turn(), _part(week, ledger)
     hinges, legs = turn.tally.for_actions(("hip hinge",)), turn.tally.for_actions(LEG_WORK, hard=True)
     work, called = (hinges, "hip hinges") if hinges else (legs, "leg work")
     curls = suggested(week.programme, serves("knee flexion"))
@@ -83,10 +84,10 @@ def knee_flexion_missing(week: Week, ledger: Ledger, limits: Limits) -> Iterator
         f"{sets_of(str(work))} of {called}{turn.words}, no knee flexion"
         f"{_unless_in_block(week, ledger, 'knee flexion')}.",
         severity=coverage_severity(week, "warning", curls),
-        wanted="a set in the block",
-        change=f"{add('leg curl', curls, session_named(work))}.",
+        wanted=_wanted(part),
+        change=f"{add('leg curl', curls, session_named(work))}{_in(part)}.",
         where=where_named(work),
-        edits=adding(week.programme, session_of(work), curls),
+        edits=adding(week.programme, session_of(work), curls, part),
         subject="knee flexion",
         group="knee flexion",
         amount=Amount(0, 1),
@@ -109,11 +110,11 @@ def knee_flexion_missing(week: Week, ledger: Ledger, limits: Limits) -> Iterator
 def hip_hinge_missing(week: Week, ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     """Lower-body work without a hip hinge: hip extension with a nearly straight knee.
 
-    Counts sets of exercises that hinge, in the weeks of a block that train the legs hard; wants at least
-    one. A warning where the goal is size or strength, else a note. Blocks of one week that follow one another
-    are judged together. Speaks where two lines train the legs, or the focus means them; where power,
-    endurance or health is the goal only if focus or priorities name the hamstrings. Curls alone are no
-    training of the legs.
+    Counts sets of exercises that hinge, in the weeks of a block that train the legs hard; wants at least one.
+    A warning where the goal is size or strength, else a note. Four or more weeks of a block with exercises of
+    their own are judged by themselves, blocks of one week that follow one another together. Speaks where two
+    lines train the legs, or the focus means them; where power, endurance or health is the goal only if focus
+    or priorities name the hamstrings. Curls alone are no training of the legs.
 
     Flags:
         programme: Legs
@@ -137,7 +138,7 @@ def hip_hinge_missing(week: Week, ledger: Ledger, limits: Limits) -> Iterator[Dr
     """
     if not _legs_lack(week, ledger, "hip hinge", (*BUILDING, "strength")):
         return
-    turn = week.turn()
+    turn, part = week.turn(), _part(week, ledger)
     curls = turn.tally.for_actions(("knee flexion",))
     legs = turn.tally.for_actions(LEG_WORK, hard=True)
     if all(part.entry.trains(("knee flexion",)) for part in legs.parts):
@@ -150,16 +151,30 @@ def hip_hinge_missing(week: Week, ledger: Ledger, limits: Limits) -> Iterator[Dr
         f"{sets_of(str(legs))} of leg work{turn.words}, no hip hinge{' that moves' if held else ''}"
         f"{_unless_in_block(week, ledger, 'hip hinge')}.",
         severity=coverage_severity(week, serious, hinges),
-        wanted="a set in the block",
-        change=f"{add('hip hinge', hinges, session_named(curls or legs))}.",
+        wanted=_wanted(part),
+        change=f"{add('hip hinge', hinges, session_named(curls or legs))}{_in(part)}.",
         where=where_named(curls or legs),
-        edits=adding(week.programme, session_of(curls or legs), hinges),
+        edits=adding(week.programme, session_of(curls or legs), hinges, part),
         subject="hip hinge",
         group="hip hinge",
         amount=Amount(0, 1),
         related=counted_lines(legs, of="leg work"),
         excess=legs.high,
     )
+
+
+def _part(week: Week, ledger: Ledger) -> str:
+    """The weeks that are judged by themselves, ``5-8``; empty where that is the block."""
+    weeks = () if week.is_peak else ledger.with_same_exercises(week)
+    return f"{weeks[0].number}-{weeks[-1].number}" if weeks else ""
+
+
+def _wanted(part: str) -> str:
+    return f"a set in weeks {part}" if part else "a set in the block"
+
+
+def _in(part: str) -> str:
+    return f" in weeks {part}" if part else ""
 
 
 def _is_held(entry: SetGroup) -> bool:

@@ -4,11 +4,11 @@ from __future__ import annotations
 
 from ..lint.counting.counts import counted_lines
 from ..lint.counting.effort import NO_LIFTS
-from ..lint.engine.limits import Option
+from ..lint.engine.limits import Condition, Option
 from ..lint.engine.registry import rule
 from ..lint.findings.finding import Amount, found
 from ..lint.model.naming import line_name
-from ..lint.wording.words import counted_noun, plain
+from ..lint.wording.words import counted_noun, plain, week_list
 from .offers import in_one_edit, writing
 from .shared import unless
 
@@ -20,6 +20,7 @@ if TYPE_CHECKING:
     from ..lint.counting.counts import Count
     from ..lint.counting.ledger import Ledger
     from ..lint.counting.tally import Tally
+    from ..lint.counting.week import Week
     from ..lint.engine.limits import Limits
     from ..lint.findings.finding import DraftFinding
     from ..lint.text.places import Place
@@ -35,7 +36,16 @@ if TYPE_CHECKING:
     " about one set a week trials can hardly measure a gain. That is a limit of what they can measure,"
     " none that the body sets.",
     sources=("androulakis-2020", "pelland-2026-min"),
-    options=(Option("least", 1, "hard sets a week of a lift and its close variants", "pelland-2026-min"),),
+    options=(
+        Option("least", 1, "hard sets a week of a lift and its close variants", "pelland-2026-min"),
+        Condition(
+            "heavy",
+            70,
+            "% of the best lift from which any set counts",
+            "the least load of the trials in Androulakis-Korakakis and others 2020; that fewer repetitions"
+            " count, too, is common practice, no source",
+        ),
+    ),
     stands_back=("rehabilitation", "peak"),
 )
 def lift_sets_under_floor(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
@@ -43,8 +53,9 @@ def lift_sets_under_floor(ledger: Ledger, limits: Limits) -> Iterator[DraftFindi
 
     In programmes for strength it looks at lifts among the priorities, and at lifts with a best on file that
     are loaded in percent. Counts hard sets of the lift and its close variants (the same movement with the
-    same implement, or the next easier or harder form) over all typical weeks; wants 1 a week on average,
-    judged on the low end of a range. It never advises less.
+    same implement, or the next easier or harder form) over all typical weeks, and their sets from 70 %
+    of the best lift, be they hard or not; wants 1 a week on average, judged on the low end of a range. It
+    never advises less.
 
     Flags:
         programme: Singles
@@ -71,7 +82,7 @@ def lift_sets_under_floor(ledger: Ledger, limits: Limits) -> Iterator[DraftFindi
         return
     typical, least = ledger.of_weeks(weeks), limits.number("least")
     for lift, (name, place) in _main_lifts(ledger).items():
-        sets = _of_lift(typical, lift)
+        sets = _of_lift(typical, lift, limits)
         average = sets.low / len(weeks)
         if average >= least or typical.leaves_open(lift.actions):
             continue
@@ -81,7 +92,7 @@ def lift_sets_under_floor(ledger: Ledger, limits: Limits) -> Iterator[DraftFindi
             f"{_hard_sets(sets)} of {name} or close variants in {counted_noun(len(weeks), 'week')},"
             f" {plain(average)} a week{unless(typical, lift.actions, does='adds to them')}.",
             wanted=limits.words("at least {} a week", "least"),
-            change="Add a set in each week that has none.",
+            change=f"Add a set in {week_list(_without(weeks, lift, limits))}.",
             where=line_name(line) if line else "priority",
             edits=_given_a_set(ledger, lift),
             group=name,
@@ -120,12 +131,23 @@ def _main_lifts(ledger: Ledger) -> dict[Exercise, tuple[str, Place]]:
     return lifts
 
 
-def _of_lift(tally: Tally, lift: Exercise) -> Count:
-    """Hard sets of a lift and its close variants."""
-    return tally.all_sets(hard=True).where(
-        lambda entry: entry.exercise is not None and entry.exercise.is_close_to(lift)
+def _of_lift(tally: Tally, lift: Exercise, limits: Limits) -> Count:
+    """Hard sets of a lift and its close variants, and heavy ones."""
+    least = limits.number("heavy")
+    return tally.all_sets().where(
+        lambda entry: (
+            entry.exercise is not None
+            and entry.exercise.is_close_to(lift)
+            and (entry.hard or (entry.percent is not None and entry.percent.low >= least))
+        )
     )
 
 
+def _without(weeks: list[Week], lift: Exercise, limits: Limits) -> list[int]:
+    """The weeks with fewest sets of a lift: those that have none, where there are any."""
+    sets = {week.number: _of_lift(week, lift, limits).low for week in weeks}
+    return [number for number, count in sets.items() if count == min(sets.values())]
+
+
 def _hard_sets(count: Count) -> str:
-    return counted_noun(str(count), "hard set")
+    return counted_noun(str(count), "hard or heavy set")

@@ -17,11 +17,15 @@ if TYPE_CHECKING:
     from ..lint.body.catalogue import Exercise
     from ..lint.counting.ledger import Ledger
     from ..lint.counting.set_group import SetGroup
+    from ..lint.counting.week import Week
     from ..lint.engine.limits import Limits
     from ..lint.findings.finding import DraftFinding
 
 BIG = ("squat", "hip hinge", "horizontal push", "vertical push")
 """Patterns of the main lifts where no priority names them; rows, pulls and lunges go with them."""
+
+PRESSES = ("horizontal push", "vertical push")
+"""Patterns of which one may assist the other."""
 
 THROWN = ("jump", "throw")
 """Patterns of loaded fast work to which the zone for power applies; Olympic lifts are done heavier."""
@@ -60,6 +64,9 @@ THROWN = ("jump", "throw")
         Option("power to", 70, "percent of the best lift", "acsm-2026-load"),
         Option("endurance to", 67, "percent of the best lift", "nsca-zones"),
         Option("size to", 85, "percent of the best lift", "nsca-zones"),
+        Condition(
+            "first lines", 2, "lines of a session among which its main press stands", "common practice"
+        ),
     ),
     stands_back=("rehabilitation",),
 )
@@ -70,10 +77,11 @@ def load_outside_zone(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     written, from a best lift on file, or from an RM; the weeks before an event count for the heaviest): of
     the priorities where they name any, else of squats, hinges and presses; for power, of loaded jumps and
     throws. For strength wants 80 % or more (60 % for novices, 70 % at 65 and over) from each lift or another
-    of its pattern. Wants fast loads within 30-70 %, and a lightest load of at most 67 % for endurance and 85
-    % for size. Names three lifts at most. Silent for general health, where no load is known, for a lift some
-    of whose hard work goes by feel or that took another's place with its percentage, and on what is too light
-    for under-18s.
+    of its pattern; a press that never stands among the first two lines of a session assists another press.
+    Wants fast loads within 30-70 %, and a lightest load of at most 67 % for endurance and 85 % for size.
+    Names three lifts at most. Silent for general health, where no load is known, for a lift some of whose
+    hard work goes by feel or that took another's place with its percentage, on what is too light for
+    under-18s, and where an effort stands beside the load, which then goes by that.
 
     Flags:
         programme: Press
@@ -114,7 +122,12 @@ def _below(lifts: list[_MainLift], least: float) -> list[_MainLift]:
         if lift.span.high > best.span.high:
             heaviest[lift.pattern] = lift
     unknown = {lift.pattern for lift in lifts if not lift.known}
-    return [lift for pattern, lift in heaviest.items() if lift.span.high < least and pattern not in unknown]
+    pressed = max((lift.span.high for lift in lifts if lift.pattern in PRESSES), default=0.0)
+    return [
+        lift
+        for pattern, lift in heaviest.items()
+        if lift.span.high < least and pattern not in unknown and not (lift.assists and pressed >= least)
+    ]
 
 
 def _outside(
@@ -162,12 +175,14 @@ class _MainLift:
     """A main lift and its loads over the weeks, from the lightest to the heaviest, in % of the best lift.
 
     ``known`` says whether all of its hard work has a load that is known; else it may be lighter or heavier.
+    ``assists`` says that it is a press after other lifts.
     """
 
     def __init__(self, entry: SetGroup, pattern: str, span: Range) -> None:
         self.entry = entry
         self.pattern = pattern
         self.known = True
+        self.assists = False
         self.place = entry.work.places["load"]
         self.span = span
         self.weeks: list[int] = []
@@ -201,11 +216,26 @@ def _main_lifts(ledger: Ledger, limits: Limits) -> list[_MainLift]:
                 )
             elif entry.hard and entry.sets.high:
                 by_feel.add(exercise)
+            if entry.stated_effort:
+                by_feel.add(exercise)
     for exercise in by_feel.intersection(lifts):
         lifts[exercise].known = False
     named = [lift for exercise, lift in lifts.items() if _is_priority(ledger, exercise)]
     big = [lift for exercise, lift in lifts.items() if exercise.pattern in BIG]
+    first = _first_in_sessions(typical, int(limits.number("first lines")))
+    for exercise, lift in lifts.items():
+        lift.assists = exercise.pattern in PRESSES and exercise not in first
     return named or big or list(lifts.values())
+
+
+def _first_in_sessions(weeks: list[Week], most: int) -> set[Exercise]:
+    """The exercises on the first lines of any session that lift, jump or throw."""
+    first: set[Exercise] = set()
+    for visit in dict.fromkeys(visit for week in weeks for visit in week.visits):
+        lines = dict.fromkeys(entry.prescription for entry in visit.own if entry.exercise is not None)
+        leading = list(lines)[:most]
+        first |= {entry.exercise for entry in visit.own if entry.exercise and entry.prescription in leading}
+    return first
 
 
 def _is_of_another(entry: SetGroup) -> bool:

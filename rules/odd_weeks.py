@@ -1,4 +1,4 @@
-"""Weeks that are out of line with those around them: one that leaves and returns, one that was pasted."""
+"""Weeks in which a line leaves the weeks around it, and returns."""
 
 from __future__ import annotations
 
@@ -21,7 +21,6 @@ if TYPE_CHECKING:
     from ..lint.counting.week import Week
     from ..lint.engine.limits import Limits
     from ..lint.findings.finding import DraftFinding, Edit
-    from ..lint.model.sessions import Work
     from ..lint.text.places import Place
     from .offers import Offer
 
@@ -62,11 +61,11 @@ def week_out_of_line(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
 
     Follows each line through the typical weeks. Points at a week, alone of its kind on the line, with twice
     the sets of the weeks before and after it, or half of them, 2 sets or more apart; with so many repetitions
-    at the same load; with a load more than 10 % below both; or with a number below both that fits in between
-    once two digits change places or a nought is added. A dip counts where the week is no easier one
-    otherwise. A load that leaves upwards, and sets that rise by more than a week should, are for
-    load-step-large and sets-step-large to say, a load that can hardly be meant for number-implausible. Silent
-    where a note says that the week is meant.
+    at the same load; with a load more than 10 % below both, unless its sets are fewer, too; or with a number
+    below both that fits in between once two digits change places or a nought is added. A dip counts where
+    the week is no easier one otherwise. A load that leaves upwards, and sets that rise by more than a week
+    should, are for load-step-large and sets-step-large to say, a load that can hardly be meant for
+    number-implausible. Silent where a note says that the week is meant.
 
     Flags:
         programme: Squat
@@ -142,9 +141,14 @@ class _Odd:
     def place(self) -> Place:
         return self.entry.work.places.get(self.what, self.entry.prescription.place)
 
+    @property
+    def is_eased(self) -> bool:
+        """Whether it has fewer sets, too, than both weeks around it: then somebody meant it to be light."""
+        return self.entry.sets.middle < min(self.before.sets.middle, self.after.sets.middle)
+
     def words(self) -> str:
         """``back squat at 56 %, between weeks at 65 % and 67.5 %``."""
-        was, now, then = (_in_words(one, self.what) for one in (self.before, self.entry, self.after))
+        was, now, then = (in_words_of(one, self.what) for one in (self.before, self.entry, self.after))
         held = {"load": f"at {now}", "sets": f"with {sets_of(now)}", "reps": f"at {now} repetitions"}[
             self.what
         ]
@@ -152,19 +156,19 @@ class _Odd:
         return f"{self.entry.name} {held}, between weeks {'with' if self.what == 'sets' else 'at'} {around}"
 
 
-def _in_words(entry: SetGroup, what: str) -> str:
+def in_words_of(entry: SetGroup, what: str) -> str:
     """The load, the number of sets, or the repetitions of a set."""
     if what == "load":
         return load_in_words(entry.work).words
     return str(entry.sets if what == "sets" or entry.work.reps is None else entry.work.reps.a_set())
 
 
-def _value(entry: SetGroup, what: str, like: SetGroup) -> float | None:
+def value_of(entry: SetGroup, what: str, like: SetGroup) -> float | None:
     """The sets or repetitions of an entry, or its load in the unit of another; None if it is not known."""
     if what == "sets":
         return entry.sets.middle
     if what == "reps":
-        return _repetitions(entry)
+        return repetitions_of(entry)
     unit = next(iter(like.measured), "")
     return entry.measured.get(unit)
 
@@ -176,7 +180,7 @@ def _odd_weeks(line: Line, what: str, limits: Limits) -> list[_Odd]:
     odd = []
     for before, at, (_, after) in zip(line, line[1:], line[2:], strict=False):
         three = before[1], at[1], after
-        was, now, then = (_value(one, what, at[1]) for one in three)
+        was, now, then = (value_of(one, what, at[1]) for one in three)
         if was is None or now is None or then is None or min(was, then) <= now <= max(was, then):
             continue
         if len({_beside(one, what) for one in three}) > 1:
@@ -190,11 +194,12 @@ def _odd_weeks(line: Line, what: str, limits: Limits) -> list[_Odd]:
 def _beside(entry: SetGroup, what: str) -> object:
     """What stays the same beside an odd value: the repetitions of a load, the load of repetitions."""
     if what == "load":
-        return _repetitions(entry)
+        return repetitions_of(entry)
     return (entry.work.load.words if entry.work.load else "") if what == "reps" else None
 
 
-def _repetitions(entry: SetGroup) -> float | None:
+def repetitions_of(entry: SetGroup) -> float | None:
+    """The repetitions of a set, the middle of a range; None if none are written."""
     reps = entry.work.reps.a_set() if entry.work.reps else None
     return reps.middle if reps else None
 
@@ -204,6 +209,8 @@ def _leaves(odd: _Odd, limits: Limits) -> bool:
     if odd.what == "load":
         percent = odd.entry.percent
         if percent is not None and percent.high < limits.number("lightest"):
+            return False
+        if odd.meant is None and odd.is_eased:
             return False
         return odd.meant is not None or now < min(was, then) * (1 - limits.number("drop") / 100)
     times, apart = limits.number("times"), limits.number("fewest apart")
@@ -256,115 +263,3 @@ def _in_line(odd: _Odd) -> Offer:
             yield from one_of(odd.place, dict.fromkeys(one.excerpt for one in around if one is not None))
 
     return work_out
-
-
-@rule(
-    "week-pasted",
-    family="progression",
-    severity="note",
-    confidence="common practice",
-    why="A week that repeats the one before, in a programme that rises on both sides of it, is often a copy"
-    " that was never changed.",
-    sources=(),
-)
-def week_pasted(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
-    """A week written like its neighbour while the weeks around them rise.
-
-    Compares what all lines hold in typical weeks that follow one another: sets, repetitions, load, effort.
-    Points at two weeks alike, if no other two are, where a line rises into the first and again out of the
-    second, in load, repetitions or sets. A value that is written for both weeks at once is meant.
-
-    Flags:
-        programme: Squat
-        weeks: 4
-        sessions:
-          - session: Lower
-            exercises:
-              - exercise: back squat
-                sets: 3
-                reps: 5
-                load: {1: 70 %, 2: 72.5 %, 3: 72.5 %, 4: 77.5 %}  # <- here
-
-    Passes:
-        programme: Squat
-        weeks: 4
-        sessions:
-          - session: Lower
-            exercises:
-              - exercise: back squat
-                sets: 3
-                reps: 5
-                load: {1: 70 %, 2-3: 72.5 %, 4: 77.5 %}
-    """
-    weeks = [week for week in ledger.weeks if week.is_typical()]
-    if len(weeks) < 4:
-        return
-    doses = [_doses(week) for week in weeks]
-    alike = [at for at in range(1, len(weeks)) if doses[at] == doses[at - 1]]
-    if len(alike) != 1 or not 2 <= alike[0] < len(weeks) - 1:
-        return
-    four = weeks[alike[0] - 2 : alike[0] + 2]
-    numbers = [week.number for week in four]
-    if numbers[3] - numbers[0] != 3:
-        return
-    rising = [(line, key) for line in weeks_of_lines(four) if len(line) == 4 and (key := _rises_around(line))]
-    if not rising:
-        return
-    line, key = rising[0]
-    entry = line[2][1]
-    names = list(dict.fromkeys(one[2][1].name for one, _ in rising))
-    yield found(
-        entry.work.places[key],
-        f"Every line repeats week {numbers[1]}, while {first_of(names)}"
-        f" {'rises' if len(names) == 1 else 'rise'} before and after.",
-        wanted="a step in this week too",
-        change=f"Write what week {numbers[2]} holds, or one value for both, `{numbers[1]}-{numbers[2]}`.",
-        where=line_name(entry.prescription),
-        edits=_as_one([(one[1][1].work.places[what], one[2][1].work.places[what]) for one, what in rising]),
-        subject="pasted week",
-        related=tuple(Related(one[2][1].work.places[what], one[2][1].name) for one, what in rising[1:]),
-        weeks=(numbers[2],),
-        once=True,
-    )
-
-
-def _as_one(places: list[tuple[Place, Place]]) -> Offer:
-    """One value for both weeks, where each has the same of its own."""
-
-    def work_out() -> Iterator[Edit]:
-        from ..lint.findings.edits import in_one
-        from ..lint.model.week_edits import joined
-
-        whole = in_one("write one value for both weeks", [edit for pair in places for edit in joined(*pair)])
-        if whole is not None:
-            yield whole
-
-    return work_out
-
-
-def _doses(week: Week) -> list[tuple[object, ...]]:
-    """What a week holds, line by line, as the coach wrote it."""
-    return [
-        (visit.session.name, visit.day, group.name, *_dose(group.work))
-        for visit in week.visits
-        for group in visit.own
-    ]
-
-
-def _dose(work: Work) -> tuple[object, ...]:
-    reps = (work.reps.sets, work.reps.parts) if work.reps else None
-    load = work.load.words if work.load else ""
-    return work.sets, reps, load, work.rir, work.rpe, work.hold, work.distance
-
-
-def _rises_around(line: Line) -> str:
-    """By which key a line rises into the first of two weeks alike and out of the second; empty for none."""
-    first, last, again, then = (group for _, group in line)
-    for key in ("load", "reps", "sets"):
-        places = [one.work.places.get(key) for one in (last, again)]
-        if None in places or len({place.key for place in places if place}) < 2:
-            continue
-        values = [_value(one, key, last) for one in (first, last, again, then)]
-        if None not in values and values[0] < values[1] and values[2] < values[3]:  # type: ignore[operator]
-            return key
-    return ""

@@ -23,13 +23,13 @@ if TYPE_CHECKING:
     """Works out edits."""
 
 
-def adding(header: ProgrammeHeader, session: Session, suggestion: Suggestion) -> Offer:
-    """A line of one of the exercises suggested, in a session."""
+def adding(header: ProgrammeHeader, session: Session, suggestion: Suggestion, weeks: str = "") -> Offer:
+    """A line of one of the exercises suggested, in a session, in some ``weeks`` or in all."""
 
     def work_out() -> Iterable[Edit]:
         from ..lint.remedies.new_lines import choice_of
 
-        return choice_of(session, header.known, suggestion.names)
+        return choice_of(session, header.known, suggestion.names, weeks)
 
     return work_out
 
@@ -101,6 +101,23 @@ def adding_key(place: Place, *words: str) -> Offer:
 
         for one in words:
             yield from added(place, one)
+
+    return work_out
+
+
+def listing_pieces(header: ProgrammeHeader, pieces: Iterable[Iterable[str]], at: str) -> Offer:
+    """Pieces put on the list of a place, or of the athlete, perhaps in another file: the room has them."""
+
+    def work_out() -> Iterable[Edit]:
+        from ..lint.body.equipment import as_thing
+        from ..lint.remedies.values import listed_too
+        from ..lint.wording.words import listed, shortened
+
+        last = header.listed(at)[-1].place
+        names = list(dict.fromkeys(as_thing(piece) for several in pieces for piece in several))
+        file = "" if last.text.name == header.place.text.name else f" in {last.text.name}"
+        label = f"the room has it: add {listed(names)} to `{shortened(at) or 'equipment'}`{file}"
+        return listed_too(last, names, label)
 
     return work_out
 
@@ -215,6 +232,17 @@ def swapping(header: ProgrammeHeader, entries: Sequence[SetGroup], most: int) ->
 
         known = [(one.work.places["exercise"], one.exercise) for one in entries if one.exercise]
         return swapped([(place, substitutes(header, one, most)) for place, one in known])
+
+    return work_out
+
+
+def swapping_each(offered: Sequence[tuple[Place, list[str]]]) -> Offer:
+    """For each choice an edit that swaps all exercises for which there is one, as each place has it."""
+
+    def work_out() -> Iterable[Edit]:
+        from ..lint.remedies.values import swapped
+
+        return swapped(offered)
 
     return work_out
 

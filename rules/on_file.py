@@ -5,8 +5,6 @@ from __future__ import annotations
 from ..lint.engine.limits import Condition
 from ..lint.engine.registry import rule
 from ..lint.findings.finding import found
-from ..lint.wording.words import listed
-from .shared import capital
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -54,7 +52,7 @@ def clearance_missing(lifter: Lifter, limits: Limits) -> Iterator[DraftFinding]:
     if reasons and athlete.clearance is None:
         yield found(
             athlete.place,
-            f"{capital(listed(reasons))}, and no clearance on file.",
+            f"No clearance on file ({', '.join(reasons)}).",
             wanted="the date of one",
             change="Ask a physician or other licensed professional, then write `clearance on file`.",
             where=athlete.name,
@@ -64,11 +62,11 @@ def clearance_missing(lifter: Lifter, limits: Limits) -> Iterator[DraftFinding]:
 
 def _reasons_for_clearance(lifter: Lifter, age: float) -> Iterator[str]:
     if lifter.athlete.protect and not lifter.resources.screened:
-        yield "a protected area"
+        yield "something to spare"
     if _comes_back(lifter):
         yield "a return to training"
     if lifter.athlete.age is not None and lifter.athlete.age >= age:
-        yield f"an age of {lifter.athlete.age:g}"
+        yield f"age {lifter.athlete.age:g}"
 
 
 @rule(
@@ -79,42 +77,57 @@ def _reasons_for_clearance(lifter: Lifter, age: float) -> Iterator[str]:
     why="A guideline screens by current activity, symptoms and intended effort before anyone starts. Only the"
     " date belongs here; a team can state once for all that it screens.",
     sources=("riebe-2015", "whitfield-2017"),
-    follows=("clearance-missing",),
+    options=(
+        Condition("adult", 18, "years from which a young beginner is not asked about", "common practice"),
+        Condition(
+            "middle age",
+            40,
+            "years from which beginners are asked about again",
+            "whitfield-2017",
+        ),
+    ),
+    follows=("clearance-missing", "junior-unsupervised"),
 )
 def screening_missing(lifter: Lifter, limits: Limits) -> Iterator[DraftFinding]:
     """An athlete with no screening on file, in a team that does not say that it screens.
 
-    Looks at those who start or come back, of whom more than name and level is written: novices, and returns
-    to training. Wants a date under `screening on file` or `clearance on file`, or the team's statement on
-    screening in spotline.yaml. Asked for once an athlete.
+    Looks at those who start or come back, of whom more than name and level is written: novices, but for
+    those of 18 to 39, and returns to training. Wants a date under `screening on file` or `clearance on file`,
+    or the team's statement on screening in spotline.yaml. Asked for once an athlete.
 
     Flags:
         programme: Legs
-        athlete: {name: Ida, level: novice, age: 30}  # <- here
+        athlete: {name: Ida, level: novice, age: 45}  # <- here
         sessions: [{session: Lower, exercises: [{exercise: leg press, sets: 3, reps: 8}]}]
 
     Passes:
         programme: Legs
-        athlete: {name: Ida, level: novice, age: 30, screening on file: 2026-01-02}
+        athlete: {name: Ida, level: novice, age: 45, screening on file: 2026-01-02}
         sessions: [{session: Lower, exercises: [{exercise: leg press, sets: 3, reps: 8}]}]
     """
     athlete = lifter.athlete
     on_file = athlete.screening or athlete.clearance or lifter.resources.screened
-    if _is_kept(athlete) and _begins(lifter) and not on_file:
+    if _is_kept(athlete) and _begins(lifter, limits) and not on_file:
         yield found(
             athlete.place,
             "No health screening on file.",
             wanted="the date of one",
-            change="Screen the athlete and write `screening on file`, or write in spotline.yaml that you"
-            " screen.",
+            change="Screen the athlete and write `screening on file`, or say it once: `screening` in"
+            " spotline.yaml.",
             where=athlete.name,
             once=True,
         )
 
 
-def _begins(lifter: Lifter) -> bool:
-    """Whether somebody starts to train, or comes back: who has trained with a plan was screened before."""
-    return lifter.athlete.level == "novice" or _comes_back(lifter)
+def _begins(lifter: Lifter, limits: Limits) -> bool:
+    """Whether somebody starts to train, or comes back: who has trained with a plan was screened before.
+
+    Of young adults with nothing to spare only those who come back: a note on each would be read by nobody.
+    """
+    athlete = lifter.athlete
+    young = athlete.age is not None and limits.number("adult") <= athlete.age < limits.number("middle age")
+    starts = athlete.level == "novice" and not (young and not athlete.protect)
+    return starts or _comes_back(lifter)
 
 
 def _comes_back(lifter: Lifter) -> bool:

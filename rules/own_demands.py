@@ -6,6 +6,7 @@ from ..lint.body import catalogue
 from ..lint.body.catalogue import PATTERNS
 from ..lint.body.names import fold
 from ..lint.counting.counts import counted_lines
+from ..lint.counting.effort import NO_LIFTS
 from ..lint.engine.registry import rule
 from ..lint.findings.finding import Amount, Edit, Related, found
 from ..lint.model.demands import DAYS, HOURS, SETS
@@ -24,7 +25,8 @@ if TYPE_CHECKING:
     from ..lint.engine.limits import Limits
     from ..lint.findings.finding import DraftFinding
     from ..lint.model.demands import Demand
-    from ..lint.model.sessions import Activity, Session
+    from ..lint.model.on_days import Activity
+    from ..lint.model.sessions import Session
     from ..lint.text.places import Place, Term
 
 HOURS_A_DAY = 24
@@ -140,6 +142,12 @@ class _Subject:
         self.exercise = ledger.header.known.exercise(term.words)
         self.known = self.is_own or bool(self.action) or self.is_area or self.exercise is not None
 
+    def counted(self, tally: Tally) -> Count:
+        """Its hard sets among visits; all sets of work that is never hard, such as jumps."""
+        hard, every = (self.sets(tally, hard=one) for one in (True, False))
+        never = every.where(lambda entry: entry.exercise is not None and entry.exercise.kind in NO_LIFTS)
+        return every if never.high == every.high else hard
+
     def sets(self, tally: Tally, *, hard: bool) -> Count:
         """Its sets among visits."""
         if self.is_own:
@@ -251,7 +259,7 @@ def _told(
 def _sets(week: Week, demand: Demand, subject: _Subject, other: _Subject | None) -> Iterator[DraftFinding]:
     """What a week holds of it, against the bounds, and against what it must be as much as."""
     turn = week.turn()
-    count = subject.sets(turn.tally, hard=True)
+    count = subject.counted(turn.tally)
     low, high = turn.a_week(count.low), turn.a_week(count.high)
     a_week = plain(low) if low == high else f"{plain(low)}-{plain(high)}"
     said = f"{a_week} sets a week of {subject.words}"

@@ -2,6 +2,9 @@
 
 from __future__ import annotations
 
+import re
+
+from ..lint.body.names import fold
 from ..lint.engine.limits import Option
 from ..lint.engine.registry import rule
 from ..lint.findings.finding import Amount, Related, found
@@ -264,8 +267,9 @@ def _on_one_line(first: SetGroup, others: list[SetGroup]) -> Offer:
 def exercise_twice(visit: Visit, limits: Limits) -> Iterator[DraftFinding]:
     """The same exercise on two lines of one session, with the same load and effort.
 
-    Compares lines outside supersets and circuits by exercise, side, heavy or light slot, load, effort, tempo
-    and method; wants them to differ in one of these. Lines with several groups of sets are left alone.
+    Compares lines outside supersets and circuits by exercise, side, heavy or light slot, load, effort, tempo,
+    method and what they test; wants them to differ in one of these, or in the words beside the lift, as in
+    `squat, light`. Lines with several groups of sets are left alone.
 
     Flags:
         programme: Legs
@@ -312,9 +316,12 @@ def _reading(entry: SetGroup) -> tuple[object, ...]:
     """What two lines have in common that say the same."""
     line, work = entry.prescription, entry.work
     load = work.load.words if work.load else ""
-    what = entry.programme.named(entry.name)
+    bare = entry.programme.known.listed(entry.name)
+    # a name with more words says what differs
+    what = bare.exercise if bare else tuple(re.findall(r"\w+", fold(entry.name)))
     return (
         what,
+        line.test,
         work.side,
         entry.slot,
         load,
@@ -359,7 +366,7 @@ def session_empty(week: Week, limits: Limits) -> Iterator[DraftFinding]:
             exercises: [{exercise: bench press, sets: 3, reps: 10}]
     """
     empty = [visit for visit in week.visits if _is_empty(visit)]
-    if empty and len(empty) == len(week.visits) and not week.block.activities:
+    if empty and len(empty) == len(week.visits) and not week.activities:
         yield found(
             empty[0].session.place,
             "Nothing at all is trained: no session has a work set.",

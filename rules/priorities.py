@@ -99,11 +99,11 @@ def priority_not_ahead(week: Week, limits: Limits) -> Iterator[DraftFinding]:
         yield found(
             term.place,
             f"{sets_of(str(own))}{turn.words or ' a week'} for the {term.words}, a priority;"
-            f" {plain(mean)}{' on average' if len(rest) > 1 else ''} for {first_of(rest)}"
+            f" {plain(mean)}{' on average' if len(rest) > 1 else ''} for the {first_of(rest)}"
             f"{indirect_sets(tally, (term.words, *rest), counting)}"
             f"{unless(tally, areas=(term.words,), does='adds to it')}.",
             wanted=limits.words("{:more sets} than the rest", "lead"),
-            change=f"{advice}, or drop {term.words} from `priority`.",
+            change=f"{advice}, or drop it from `priority`.",
             where="priority",
             edits=offering(_put_ahead(own, [*others.values()], ahead_of), dropping(term.place)),
             group=term.words,

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from ..lint.body import catalogue
 from ..lint.counting.credits import TOTAL
-from ..lint.counting.week import BUILDING
+from ..lint.counting.week import BUILDING, muscles_of
 from ..lint.engine.limits import Option
 from ..lint.engine.registry import rule
 from ..lint.findings.finding import Amount, found
@@ -95,7 +95,12 @@ def region_untrained(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
         return
     if programme.goal not in (*BUILDING, "general health") or not ledger.typical_weeks(rehabilitation=True):
         return
-    regions = {region: catalogue.regions[region] for region in catalogue.major_regions}
+    left_alone = muscles_of(programme.not_trained)
+    regions = {
+        region: catalogue.regions[region]
+        for region in catalogue.major_regions
+        if not left_alone.issuperset(catalogue.regions[region])
+    }
     missing = _untrained(ledger, regions)
     session = next(programme.sessions(), None)
     if programme.goal != "general health" and 2 * len(missing) >= len(regions):
@@ -109,9 +114,7 @@ def region_untrained(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
             change=f"{_added_for(ledger, missing)}, or name what you train in `focus`.",
             where=session.name,
             edits=_lines_for(ledger, missing),
-            amount=Amount(
-                len(catalogue.major_regions) - len(missing), len(catalogue.major_regions), "regions"
-            ),
+            amount=Amount(len(regions) - len(missing), len(regions), "regions"),
         )
 
 
@@ -120,9 +123,14 @@ def _added_for(ledger: Ledger, areas: list[str]) -> str:
 
 
 def _lines_for(ledger: Ledger, areas: list[str]) -> Offer:
-    """A line for each area in the session that holds the fewest; none where there is no session."""
+    """A line for each area in the session that holds the fewest; none where there is no session.
+
+    Legs get a curl as well: whatever else is first in line for them leaves knee flexion out.
+    """
     sessions = sorted(ledger.programme.sessions(), key=lambda one: len(one.prescriptions))[:1]
-    return adding_each(ledger.header, [(one, _trains(area)) for one in sessions for area in areas])
+    wanted = [(_trains(area), area) for area in areas]
+    wanted += [(lambda one: "knee flexion" in one.actions, area) for area in areas if area == "legs"]
+    return adding_each(ledger.header, [(one, does) for one in sessions for does, _ in wanted])
 
 
 def _called(region: str) -> str:
@@ -195,9 +203,10 @@ def days_per_region_few(week: Week, ledger: Ledger, limits: Limits) -> Iterator[
     """A major region that is trained on fewer than two days of the week, where health is the goal.
 
     Looks at typical weeks whose sessions all have days, over a full turn where they rotate. Counts the days
-    with a set that trains a muscle of the region, be it as a helper, and days whose activities load it; wants
-    2 for each region that the focus means. A region that gets nothing in the whole programme is left to
-    another rule, and so is a week alone with fewer sessions than those around it, a holiday.
+    with a set that trains a muscle of the region, be it as a helper, days whose activities load it, and for
+    the abdomen days with a carry; wants 2 for each region that the focus means. A region that gets nothing in
+    the whole programme is left to another rule, and so is a week alone with fewer sessions than those around
+    it, a holiday.
 
     Flags:
         programme: Two days
@@ -250,16 +259,15 @@ def days_per_region_few(week: Week, ledger: Ledger, limits: Limits) -> Iterator[
     lacking: dict[Visit | None, list[str]] = {}
     for region in few:
         days = _days_of(week, region, limits)
-        lacking.setdefault(next((one for one in week.visits if one.day not in days), None), []).append(region)
+        other = next((one for one in week.visits if one.day not in days and _holds_lifts(one)), None)
+        lacking.setdefault(other, []).append(region)
     if not few:
         return
     session = (next(iter(lacking)) or week.visits[0]).session
-    said = [f"{_called(region)} on {_days(few[region])}" for region in sorted(few, key=lambda one: few[one])]
-    mean_of_turn = " in the mean of a turn" if turn.words else ""
+    on_average = " on average over a turn" if turn.words else ""
     yield found(
         session.place,
-        f"{capital(first_of([f'{said[0]} of the week{mean_of_turn}', *said[1:]]))}"
-        f"{unless(turn.tally, areas=few, does='adds to it')}.",
+        f"{capital(_on_days(few))}{on_average}{unless(turn.tally, areas=few, does='adds to it')}.",
         wanted=limits.words("{:day} or more for each major region", "days"),
         change=f"{capital('; '.join(_added_to(week, *one) for one in lacking.items()))}.",
         where=session.name,
@@ -282,9 +290,27 @@ def _added_to(week: Week, visit: Visit | None, regions: list[str]) -> str:
     return lower(added_for_each(week.programme, {_called(region): _trains(region) for region in regions}, to))
 
 
+def _holds_lifts(visit: Visit) -> bool:
+    """Whether a session holds lifts: nobody adds one to a session on a machine or track."""
+    return any(entry.is_done for entry in visit.own)
+
+
 def _days_of(week: Week, region: str, limits: Limits) -> set[int]:
-    """The days of a week on which a region is trained, or loaded by an activity."""
-    return {*week.sets(region, TOTAL, hard=False).days(), *_active_days(week, region, limits)}
+    """The days of a week on which a region is trained, held by a carry, or loaded by an activity."""
+    days = {*week.sets(region, TOTAL, hard=False).days(), *_active_days(week, region, limits)}
+    return days | _days_of_carries(week) if region == CARRIED_BY else days
+
+
+CARRIED_BY = "abdomen"
+
+
+def _days_of_carries(week: Week) -> set[int]:
+    """Days with a loaded carry: work for the trunk, as coaches see it (common practice, no source)."""
+    return {
+        visit.day
+        for visit, entry in week.entries()
+        if entry.is_done and entry.exercise is not None and "carry" in entry.exercise.patterns
+    }
 
 
 def _active_days(week: Week, region: str, limits: Limits) -> set[int]:
@@ -292,7 +318,7 @@ def _active_days(week: Week, region: str, limits: Limits) -> set[int]:
     muscles, loads = set(catalogue.area(region) or ()), limits.names("loads that count")
     return {
         day
-        for activity in week.block.activities
+        for activity in week.activities
         for day in activity.days_in(week.in_block)
         if any(
             load in loads and muscles.intersection(catalogue.area(term.words) or ())
@@ -301,5 +327,17 @@ def _active_days(week: Week, region: str, limits: Limits) -> set[int]:
     }
 
 
+def _on_days(few: dict[str, float]) -> str:
+    """``abdominals trained on no day, chest and arms on only 1 day``: the fewest first."""
+    by_days: dict[float, list[str]] = {}
+    for region in sorted(few, key=lambda one: few[one]):
+        by_days.setdefault(few[region], []).append(_called(region))
+    said = [
+        f"{first_of(names)} {'' if number else 'trained '}on {_days(days)}"
+        for number, (days, names) in enumerate(by_days.items())
+    ]
+    return ", ".join(said)
+
+
 def _days(number: float) -> str:
-    return counted_noun(number, "day")
+    return f"only {counted_noun(number, 'day')} a week" if number else "no day of the week"

@@ -117,9 +117,16 @@ def rep_range_narrow(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
                 where=line_name(line),
                 subject=slot,
                 edits=_widened(narrow, lacking),
-                related=counted_lines(*(count for _, count in narrow)),
+                related=tuple(_first_lines(narrow)),
                 weeks=tuple(range(block.first, block.first + block.weeks)),
             )
+
+
+def _first_lines(narrow: list[tuple[str, Count]]) -> Iterator[Related]:
+    """The first line of each group."""
+    for group, count in narrow:
+        line = count.lines()[0][0]
+        yield Related(line.place, f"{line_name(line)}, for the {group}")
 
 
 def _widened(narrow: list[tuple[str, Count]], lacking: str) -> Offer:

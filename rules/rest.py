@@ -21,7 +21,11 @@ if TYPE_CHECKING:
     from ..lint.engine.limits import Limits
     from ..lint.findings.finding import DraftFinding
     from ..lint.model.pairings import Pairing
-    from ..lint.model.sessions import Prescription, Work
+    from ..lint.model.sessions import Prescription
+
+
+HEAVY_GOALS = ("", "strength", "power")
+"""Goals for which hard sets of few repetitions are meant to be heavy; "" where none is written."""
 
 
 @rule(
@@ -49,8 +53,9 @@ def rest_too_short_heavy(entry: SetGroup, limits: Limits) -> Iterator[DraftFindi
     """Heavy sets of a big lift with less than two minutes between them.
 
     Looks at compound lifts at 85 % of the best lift and more, at 5 repetitions or fewer with 2 or fewer in
-    reserve, or at a 5RM or heavier; wants 2 min, judged on the long end of a range. Silent for singles, sets
-    on the clock, sets broken up (clusters, drop sets, rest-pause), contrast, supersets and circuits.
+    reserve, or at a 5RM or heavier; wants 2 min, judged on the long end of a range. Where the goal is neither
+    strength nor power, few repetitions alone make no set heavy. Silent for singles, sets on the clock, sets
+    broken up (clusters, drop sets, rest-pause), contrast, supersets and circuits.
 
     Flags:
         programme: Legs
@@ -118,6 +123,8 @@ def _heavy(entry: SetGroup, limits: Limits) -> str:
             else f", {percent.low:.0f} % of the best lift"
         )
         return f"of {reps} at {load.words}{share}"
+    if entry.programme.goal not in HEAVY_GOALS:
+        return ""
     if reps.high <= few and reserve is not None and reserve.high <= limits.number("most left"):
         return f"of {reps} with {entry.reserve_in_words}"
     return ""
@@ -192,66 +199,6 @@ def rest_too_short_size(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding
         ),
         amount=Amount(first.work.rest.high, limits.number("shortest"), "s") if first.work.rest else None,
         related=tuple(Related(entry.work.places["rest"], line_name(entry.prescription)) for entry in others),
-    )
-
-
-@rule(
-    "tempo-too-long",
-    family="rest",
-    severity="note",
-    confidence="common practice",
-    why="So long a set is seldom meant: repetitions and tempo were chosen apart. Repetitions in tests to"
-    " failure last 1.4 to 6 seconds.",
-    sources=("rep-time-lit", "loadit"),
-    options=(
-        Option(
-            "longest",
-            120,
-            "seconds of one set",
-            "common practice, no source; a published protocol asks for sets of 108 s",
-            by=(({"goal": "muscular endurance"}, 180),),
-        ),
-    ),
-    stands_back=("rehabilitation",),
-)
-def tempo_too_long(entry: SetGroup, limits: Limits) -> Iterator[DraftFinding]:
-    """A tempo that makes a set longer than two minutes.
-
-    Takes the high end of the repetitions times the seconds of one, X being a second; wants 120 s (180 s for
-    endurance). Silent for holds, for sets broken up, and where no tempo is written.
-
-    Flags:
-        programme: Press
-        sessions:
-          - session: Push
-            exercises:
-              - {exercise: bench press, sets: 3, reps: 12-15, tempo: 5-1-4-0}  # <- here
-
-    Passes:
-        programme: Press
-        sessions:
-          - session: Push
-            exercises:
-              - {exercise: bench press, sets: 3, reps: 10-12, tempo: 5-1-4-0}
-    """
-    seconds, work = entry.set_time, entry.work
-    held = work.hold is not None or (entry.exercise is not None and entry.exercise.kind == "isometric")
-    if seconds is None or seconds.high <= limits.number("longest") or held or entry.broken_up:
-        return
-    reps = work.reps.a_set() if work.reps else None
-    up_to = "up to " if seconds.low < seconds.high else ""
-    at = work.places.get("tempo") or work.places["exercise"]
-    written = in_words(at, _tempo_in_words(work))
-    tempo = written if "tempo" in work.places else entry.seconds_said and entry.seconds_said.tempo
-    yield found(
-        at,
-        f"A set lasts {up_to}{seconds.high:g} s: {reps} repetitions at {tempo}.",
-        wanted=limits.words("at most {:s}", "longest"),
-        change="Write fewer repetitions or a quicker tempo.",
-        where=line_name(entry.prescription),
-        group=entry.name,
-        amount=Amount(seconds.high, limits.number("longest"), "s"),
-        excess=seconds.high,
     )
 
 
@@ -394,7 +341,3 @@ def _one_of_each(one: SetGroup, other: SetGroup, limits: Limits) -> list[str]:
         for station in limits.names("one of each")
         if station in one.exercise.station and station in other.exercise.station and room.get(station, 1) < 2
     ]
-
-
-def _tempo_in_words(work: Work) -> str:
-    return "-".join("X" if phase is None else f"{phase:g}" for phase in work.tempo or ())

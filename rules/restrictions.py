@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from ..lint.body import restrictions
+from ..lint.body import restriction_angles, restrictions
 from ..lint.engine.registry import rule
 from ..lint.findings.finding import Amount, Related, found
 from ..lint.model.naming import line_name, when_spared
@@ -77,14 +77,22 @@ def protected_area_loaded(ledger: Ledger, limits: Limits) -> Iterator[DraftFindi
                 loading += held
                 weeks.append(week.number)
         if loading:
-            yield _loaded(ledger, restriction, each_line(loading), tuple(weeks), sure=not spared.unknown)
+            yield _loaded(ledger, restriction, each_line(loading), tuple(weeks), spared)
 
 
 def _loads(entry: SetGroup, spared: Spared) -> bool:
     """Whether an entry loads what is spared; work of the other side alone does not."""
     if entry.exercise is None or (spared.side and entry.side and entry.side != spared.side):
         return False
-    return entry.is_done and spared.forbids(entry.exercise)
+    return entry.is_done and spared.forbids(entry.exercise, _said_of(entry))
+
+
+def _surely(entry: SetGroup, spared: Spared) -> bool:
+    return entry.exercise is not None and spared.surely_forbids(entry.exercise, _said_of(entry))
+
+
+def _said_of(entry: SetGroup) -> tuple[float, float] | None:
+    return restriction_angles.said_of(entry.name, entry.prescription.note)
 
 
 def _loaded(
@@ -92,9 +100,11 @@ def _loaded(
     restriction: Restriction,
     loading: list[SetGroup],
     weeks: tuple[int, ...],
-    *,
-    sure: bool,
+    spared: Spared,
 ) -> DraftFinding:
+    certain = [] if spared.unknown else [entry for entry in loading if _surely(entry, spared)]
+    sure, doubtful = bool(certain), [entry for entry in loading if certain and entry not in certain]
+    loading = certain or loading
     first, *others = loading
     subject = restriction.subject
     adviser = with_the(restriction.adviser)
@@ -114,6 +124,7 @@ def _loaded(
         subject=f"{restriction.kind}: {subject.words}",
         related=(
             *also(others, "this too"),
+            *also(doubtful, "this may, too"),
             Related(
                 subject.place,
                 " ".join(filter(None, ("protected", when_spared(restriction))))
@@ -271,8 +282,8 @@ def restriction_weeks_beyond(lifter: Lifter, limits: Limits) -> Iterator[DraftFi
     """
     longest = max((len(plan.weeks) for plan in lifter.plans), default=0)
     for restriction in lifter.athlete.protect:
-        last = max((end for _, end in restriction.in_weeks), default=0)
-        if last > longest > 0:
+        beyond = [end for _, end in restriction.in_weeks if end > longest]
+        if longest and beyond:
             yield found(
                 restriction.subject.place,
                 f"`{restriction.subject.words}` is spared {when_spared(restriction)};"
@@ -280,5 +291,5 @@ def restriction_weeks_beyond(lifter: Lifter, limits: Limits) -> Iterator[DraftFi
                 wanted="weeks of a programme",
                 change="Correct the weeks, or write `from:` and `until:` with dates.",
                 where=f"{lifter.athlete.name}, protect",
-                amount=Amount(last, longest, "weeks"),
+                amount=Amount(max(beyond), longest, "weeks"),
             )

@@ -50,7 +50,7 @@ def failure_without_spotter(ledger: Ledger, limits: Limits) -> Iterator[DraftFin
 
     Looks at barbell presses on the back and squats from a rack with no repetition in reserve, RPE 10, amrap
     or an open last set; wants a word on safety in a note of the line, session, block or programme, or under
-    the athlete's supervision.
+    the athlete's supervision. Silent on the day of an event, which has spotters of its own.
 
     Flags:
         programme: Press
@@ -70,7 +70,7 @@ def failure_without_spotter(ledger: Ledger, limits: Limits) -> Iterator[DraftFin
     said = beginning(limits.names("words"))
     unsaid = each_line(
         entry
-        for _, entry in ledger.entries()
+        for entry in _in_training(ledger)
         if _can_pin(entry) and entry.to_failure and not said(_words_on(entry, ledger))
     )
     if unsaid:
@@ -81,11 +81,21 @@ def failure_without_spotter(ledger: Ledger, limits: Limits) -> Iterator[DraftFin
             f"{capital(first_of(names_of(unsaid)))} {_how_hard(unsaid)}{worked_out} with no spotter or"
             " safety bars noted.",
             wanted="a way out of a failed lift",
-            change="Note the spotters, pins or safety bars, or leave 1 in reserve.",
+            change="Note the spotters, pins or safety bars"
+            f"{'' if all(map(_is_single, unsaid)) else ', or leave 1 in reserve'}.",
             where=line_name(unsaid[0].prescription),
             edits=in_one_edit("leave 1 in reserve", map(_leaving_one, unsaid)),
             related=tuple(also(unsaid[1:], "here too")),
         )
+
+
+def _in_training(ledger: Ledger) -> Iterator[SetGroup]:
+    """What is lifted on the days that are no event's."""
+    events = {number for number, _ in ledger.events()}
+    for week in ledger.weeks:
+        for visit in week.visits:
+            if not visit.day or 7 * (week.number - 1) + visit.day not in events:
+                yield from (entry for _, entry in visit.entries())
 
 
 def _leaving_one(entry: SetGroup) -> Offer:

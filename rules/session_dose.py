@@ -13,7 +13,7 @@ from ..lint.model.naming import day_name, line_name
 from ..lint.wording.words import listed, plain, says, sets_of
 from .excess import WITHOUT_LIMIT, Excess, crossing
 from .offers import cutting
-from .shared import other_day, taken_off
+from .shared import as_name, other_day, taken_off
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -57,8 +57,8 @@ def session_sets_for_muscle_high(week: Week, limits: Limits) -> Iterator[DraftFi
     """More hard sets for one muscle group in one session than are usually worth it.
 
     Counts hard sets of each session of a typical week, two sessions on one day as one, those in which the
-    muscle only helps as half; wants no more than 12, judged on the high end of a range. It points at the line
-    that crosses the limit.
+    muscle only helps as half, those on the clock where it is known how hard they are; wants no more than 12,
+    judged on the high end of a range. It points at the line that crosses the limit.
 
     Flags:
         programme: Legs
@@ -236,13 +236,13 @@ def _is_taxing(entry: SetGroup, limits: Limits) -> bool:
     ),
 )
 def session_too_long(visit: Visit, limits: Limits) -> Iterator[DraftFinding]:
-    """A session that takes longer than the athlete has.
+    """A session that takes longer than the athlete has, or than is written for it.
 
-    Adds up work by repetitions and tempo, rest, warm-up sets, preparation and changing over; the least that
-    comes out must fit into the athlete's minutes. Longer is a note; a warning where work and written rest
-    alone, without anything assumed, take more than 1.25 times as long. Where heavy lifts have no warm-up sets
-    written, some are assumed; with anything assumed, 1.15 times the minutes are let pass.
-    Where health is the goal and nobody names minutes, over 60 min is a note.
+    Adds up work by repetitions and tempo, rest, warm-up sets, preparation, cool-down and changing over; the
+    least that comes out must fit into the minutes of the session, or else the athlete's. Longer is a note; a
+    warning where work and written rest alone, without anything assumed, take more than 1.25 times as long.
+    Where heavy lifts have no warm-up sets written, some are assumed; with anything assumed, 1.15 times the
+    minutes are let pass. Where health is the goal and nobody names minutes, over 60 min is a note.
 
     Flags:
         programme: Lunch break
@@ -264,6 +264,9 @@ def session_too_long(visit: Visit, limits: Limits) -> Iterator[DraftFinding]:
     """
     programme = visit.programme
     has = programme.athlete.minutes if programme.athlete else None
+    whose = f"the athlete's {plain(has)} min" if has else ""
+    if visit.minutes is not None:
+        has, whose = visit.minutes.high, f"the {visit.minutes} min that are written for it"
     if has is None and programme.goal != "general health":
         return
     allowed = limits.number("for health") if has is None else has
@@ -277,15 +280,20 @@ def session_too_long(visit: Visit, limits: Limits) -> Iterator[DraftFinding]:
     assumed_parts = (
         (assumed, "rest (none is written)"),
         (ramps, "warm-up sets"),
-        (time.around.low, "preparation and changing over"),
+        (
+            time.around.low,
+            "preparation, cool-down and changing over"
+            if visit.session.cool_down
+            else "preparation and changing over",
+        ),
     )
-    shares = _minutes((*written_parts, (sum(seconds for seconds, _ in assumed_parts), "assumed")))
+    shares = _minutes((*written_parts, (sum(seconds for seconds, _ in assumed_parts), UNWRITTEN)))
     related = Related(visit.session.place, f"assumed: {_minutes(assumed_parts, ' min')}")
     yield found(
         visit.session.place,
         f"{visit.session.name} takes at least {round(least)} min: {shares}.",
         severity="warning" if has is not None and written > limits.number("far") * has else "note",
-        wanted=f"the athlete's {plain(has)} min" if has else limits.words("at most {:min}", "for health"),
+        wanted=whose or limits.words("at most {:min}", "for health"),
         change=f"Save {ceil(least - allowed)} min: superset lifts that share no muscle, or move one.",
         where=visit.session.name,
         subject=visit.session.name,
@@ -293,6 +301,9 @@ def session_too_long(visit: Visit, limits: Limits) -> Iterator[DraftFinding]:
         related=(related,) if any(seconds for seconds, _ in assumed_parts) else (),
         excess=least,
     )
+
+
+UNWRITTEN = "assumed, not written"
 
 
 def _minutes(parts: Iterable[tuple[float, str]], unit: str = "") -> str:
@@ -345,7 +356,7 @@ def day_too_long(week: Week, limits: Limits) -> Iterator[DraftFinding]:
     for day, visits in week.by_day():
         if len(visits) < 2:
             continue
-        takes = [visit.time().total.low / SECONDS for visit in visits]
+        takes = [visit.minutes.low if visit.minutes else visit.time().total.low / SECONDS for visit in visits]
         if sum(takes) <= has or max(takes) > has:
             continue
         if says(("hour", "hours"), *(visit.session.note for visit in visits)):
@@ -357,7 +368,7 @@ def day_too_long(week: Week, limits: Limits) -> Iterator[DraftFinding]:
             last.place,
             f"{name}'s {len(visits)} sessions take at least {round(sum(takes))} min: {listed(each)}.",
             wanted=f"the athlete's {plain(has)} min",
-            change=f"Move {last.name} to another day, or write the hours between in a `note`.",
+            change=f"Move {as_name(last.name)} to another day, or write the hours between in a `note`.",
             where=last.name,
             subject=name,
             excess=sum(takes),

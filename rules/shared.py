@@ -147,6 +147,26 @@ def is_test(entry: SetGroup) -> bool:
     return is_single and (entry.to_failure or is_whole)
 
 
+KETTLEBELLS_EVERY = 4
+"""Kilograms from one kettlebell to the next (common practice, no source)."""
+KETTLEBELLS, DUMBBELLS = ("kettlebell", "kettlebells", "KB"), ("dumbbell", "dumbbells", "DB")
+
+
+def may_be_a_kettlebell(entry: SetGroup) -> bool:
+    """Whether what is usually done with a dumbbell may be done with a kettlebell, by what there is.
+
+    Where neither is listed it may, if the line says no dumbbell, the exercise is also called by a kettlebell,
+    as a goblet squat is, and there are kettlebells of its load: every 4 kg.
+    """
+    has = entry.programme.equipment or ()
+    if says(KETTLEBELLS, *has):
+        return not says(DUMBBELLS, *has) or not says(DUMBBELLS, entry.name)
+    names = entry.exercise.aliases if entry.exercise else ()
+    load = entry.work.load
+    of_a_size = load is not None and load.span is not None and load.span.low % KETTLEBELLS_EVERY == 0
+    return of_a_size and not has and not says(DUMBBELLS, entry.name) and says(KETTLEBELLS, *names)
+
+
 def also(entries: Iterable[SetGroup], words: str) -> Iterator[Related]:
     """Further lines of the same kind, as related places."""
     return (Related(named_at(entry), f"{line_name(entry.prescription)}: {words}") for entry in entries)
@@ -161,6 +181,18 @@ def in_words(place: Place, words: str) -> str:
 def names_of(entries: Iterable[SetGroup]) -> list[str]:
     """The names of the exercises, each once."""
     return list(dict.fromkeys(entry.name for entry in entries))
+
+
+def as_name(name: str) -> str:
+    """The name of a session among words: in quotes where it could be read as one of them.
+
+    ``hamstrings moved`` is; ``Lower`` and ``Lower A`` are not.
+    """
+    return name if name[:1].isupper() and len(name.split()) <= MOST_PLAIN else f"`{name}`"
+
+
+MOST_PLAIN = 2
+"""Words of the name of a session that stand out by their capital letter."""
 
 
 def capital(words: str) -> str:

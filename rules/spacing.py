@@ -13,7 +13,7 @@ from ..lint.findings.finding import Amount, found
 from ..lint.model.naming import day_name
 from ..lint.wording.words import first_of, listed, plain, says
 from .offers import moving_apart, offering
-from .shared import LIFTS_OF_PARTS, capital
+from .shared import LIFTS_OF_PARTS, as_name, capital
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -26,7 +26,8 @@ if TYPE_CHECKING:
     from ..lint.counting.week import Week
     from ..lint.engine.limits import Limits
     from ..lint.findings.finding import DraftFinding, Severity
-    from ..lint.model.sessions import Activity, Session
+    from ..lint.model.on_days import Activity
+    from ..lint.model.sessions import Session
     from .offers import Offer
 
 HOURS_A_DAY = 24
@@ -64,6 +65,13 @@ HARD_ACTIVITY = Option(
             "repetitions in reserve at most; sets whose effort is not known count, but for light ones",
             "common practice, no source: 3 left is our choice",
         ),
+        Condition(
+            "hard set of the advanced",
+            1,
+            "the same where the level is advanced",
+            "common practice; thirteen highly trained men kept their repetitions on four hard days in a row"
+            " (House and others, the journal not verified)",
+        ),
         HARD_ACTIVITY,
         Option(
             "exempt",
@@ -89,13 +97,13 @@ HARD_ACTIVITY = Option(
 def sessions_too_close(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     """Two days with hard work for the same muscle group, too close to one another.
 
-    Counts direct sets with at most 3 repetitions in reserve, day by day over the whole calendar; wants 48
-    hours between two days that hold 4 or more for a group, 72 where those of the first go to failure. An
-    activity that loads an area high makes its day hard for the muscle groups there; two activities are left
-    to whoever plans them. Days without a date or weekday are left alone. Where both say the time of day, the
-    hours between are counted from one beginning to the other. A weightlifter snatches, cleans, pulls and
-    squats day after day: there only sets to failure are spoken of, in a note. One is known by the athlete's
-    `sport`, or by a snatch, clean or jerk on 3 days of the week.
+    Counts direct sets with at most 3 repetitions in reserve, of the advanced with 1, day by day over the
+    whole calendar; wants 48 hours between two days that hold 4 or more for a group, 72 where those of the
+    first go to failure. An activity that loads an area high makes its day hard for the muscle groups there;
+    two activities are left to whoever plans them. Days without a date or weekday are left alone. Where both
+    say the time of day, the hours between are counted from one beginning to the other. A weightlifter
+    snatches, cleans, pulls and squats day after day: there only sets to failure are spoken of, in a note. One
+    is known by the athlete's `sport`, or by a snatch, clean or jerk on 3 days of the week.
 
     Flags:
         programme: Legs
@@ -118,11 +126,9 @@ def sessions_too_close(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]
             exercises: [{exercise: leg extension, sets: 4, reps: 12}]
     """
     days = _days(ledger, limits)
-    longest = max(limits.number("hours"), limits.number("hours after failure"))
+    near = ceil(max(limits.number("hours"), limits.number("hours after failure")) / HOURS_A_DAY)
     for index, later in enumerate(days):
-        for before in reversed(days[:index]):
-            if (later.number - before.number - 1) * HOURS_A_DAY >= longest:
-                break
+        for before in reversed(days[max(index - near, 0) : index]):
             hours = _hours_between(before, later)
             close = [
                 part
@@ -131,10 +137,12 @@ def sessions_too_close(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]
                 and hours < limits.number(_needed(before.hard[part]))
                 and (work.sets or before.hard[part].sets)
             ]
-            is_daily = bool(close) and _is_daily(ledger, later.week, limits)
+            if not close or later.week.rehabilitation:
+                continue
+            is_daily = _is_daily(ledger, later.week, limits)
             if is_daily:
                 close = [part for part in close if before.hard[part].failing]
-            if close and not later.week.rehabilitation:
+            if close:
                 yield _too_close(before, later, close, days, hours, limits, "note" if is_daily else "warning")
 
 
@@ -178,7 +186,7 @@ def _too_close(
         f"{to_failure} and {later.words(second, close)}, {plain(round(hours, 1))} h apart.",
         severity=severity,
         wanted=limits.words("{:h}", needed),
-        change=f"Move {session.name} further from {listed(activities)}, or keep it {least}."
+        change=f"Move {as_name(session.name)} further from {listed(activities)}, or keep it {least}."
         if activities
         else f"Move one day, or keep it {least}.",
         where=session.name,
@@ -217,7 +225,7 @@ def _as_hard(day: _Day, days: list[_Day]) -> list[int]:
 def _hours_between(before: _Day, later: _Day) -> float:
     """The hours between two days: from the last start to the first, where all of these are written."""
     hours = (later.number - before.number) * HOURS_A_DAY
-    if not (before.tells_hours and later.tells_hours):
+    if not later.tells_hours:
         return float(hours)
     starts, ends = before.starts(), later.starts()
     return hours + min(ends) - max(starts) if starts and ends else float(hours)
@@ -225,12 +233,8 @@ def _hours_between(before: _Day, later: _Day) -> float:
 
 def _worst_first(groups: list[str], *days: _Day) -> list[str]:
     """The groups by the hard sets of the days, the most first."""
-    sets = dict.fromkeys(groups, 0.0)
-    for day in days:
-        for (group, _), work in day.hard.items():
-            if group in sets and work.sets:
-                sets[group] += work.sets.middle
-    return sorted(groups, key=lambda group: -sets[group])
+    work = [(group, hard.sets.middle) for day in days for (group, _), hard in day.hard.items() if hard.sets]
+    return sorted(groups, key=lambda group: -sum(sets for one, sets in work if one == group))
 
 
 class _HardWork:
@@ -284,8 +288,10 @@ class _Day:
 def _days(ledger: Ledger, limits: Limits) -> list[_Day]:
     """Every day with a session or an activity, in order, with what is hard on it."""
     days: dict[int, _Day] = {}
+    advanced = ledger.level == "advanced"
+    most_left = limits.number("hard set of the advanced" if advanced else "hard set")
     for number, week, tally in ledger.training_days():
-        hard = dict(ledger.recall(_hard_groups, tally, limits))
+        hard = dict(ledger.recall(_hard_groups, tally, limits, most_left))
         days[number] = _Day(number, week, hard, tells_hours=any(one.session.hours for one in tally.visits))
     for number, week, activity in ledger.activities():
         day = days.setdefault(number, _Day(number, week, {}))
@@ -295,9 +301,9 @@ def _days(ledger: Ledger, limits: Limits) -> list[_Day]:
     return sorted(days.values(), key=lambda day: day.number)
 
 
-def _hard_groups(day: Tally, limits: Limits) -> dict[tuple[str, str], _HardWork]:
+def _hard_groups(day: Tally, limits: Limits, most_left: float) -> dict[tuple[str, str], _HardWork]:
     """Muscle groups, with the side, for which a day is hard: one leg rests while the other works."""
-    least, most_left = limits.number("hard day"), limits.number("hard set")
+    least = limits.number("hard day")
     hard = {}
     for group in day.groups():
         if group in limits.names("exempt") or day.sets(group, DIRECT).middle < least:

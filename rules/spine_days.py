@@ -9,6 +9,7 @@ from ..lint.findings.finding import Amount, found
 from ..lint.model.naming import day_name, line_name
 from ..lint.wording.words import first_of, listed, says, sets_of
 from .offers import moving_apart
+from .shared import as_name
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -156,7 +157,7 @@ def impact_days_consecutive(ledger: Ledger, limits: Limits) -> Iterator[DraftFin
             line.place,
             f"{_in_words([landed[day] for day in held], names)}.",
             wanted=limits.words("at most {:day} in a row", "days running"),
-            change=f"Move {line.session.name} a day away, or take its jumps out.",
+            change=f"Move {as_name(line.session.name)} a day away, or take its jumps out.",
             where=line_name(line),
             subject=names,
             related=counted_lines(*lines),

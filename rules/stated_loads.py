@@ -255,10 +255,10 @@ def best_lift_old(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     if not old:
         return
     (first, best, _), *others = old.values()
-    said = [f"{entry.name} {weeks:.0f} weeks" for entry, _, weeks in old.values()]
+    said = [f"{entry.name} {weeks:.0f} weeks before the start" for entry, _, weeks in old.values()]
     yield found(
         first.work.places["load"],
-        f"Tested long before the start: {first_of(said)}.",
+        f"Last tested: {first_of(said)}.",
         wanted=limits.words("a test no older than {:week}", "oldest between meets" if by_meets else "oldest"),
         change="Test again, estimate it from a hard set, or go by RIR or RPE.",
         where=line_name(first.prescription),

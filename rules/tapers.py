@@ -54,6 +54,12 @@ if TYPE_CHECKING:
             "common practice",
         ),
         Condition(
+            "left",
+            3,
+            "days between the programme's end and the event from which these can be its taper",
+            "common practice",
+        ),
+        Condition(
             "weeks", 3, "typical weeks before it, from which a lighter week is wanted", "common practice"
         ),
         Option(
@@ -81,7 +87,8 @@ def taper_missing(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     phase `test`, after three typical weeks or more. Wants a week that begins in the last 14 days before it,
     or the test week itself, to be a deload, a taper, or clearly easier than the last typical week before
     them: 20 % fewer sets or repetitions, or most of the hard work with 10 % less load or 2 more repetitions
-    in reserve. Off for novices, in season, and where the event's note says that it is trained through.
+    in reserve. Off for novices, in season, where the event's note says that it is trained through, and where
+    days after the programme's last one are left for it.
 
     Flags:
         programme: To the test
@@ -109,6 +116,8 @@ def taper_missing(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
         return
     days = limits.number("days")
     for day, event in ledger.events():
+        if day > 7 * len(ledger.weeks) + limits.number("left"):
+            continue
         if not says(limits.names("events"), event.name) or says(limits.names("on purpose"), event.note):
             continue
         near = [week for week in ledger.weeks if 0 < day - _first_day(week) <= days]

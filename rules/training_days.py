@@ -11,7 +11,7 @@ from ..lint.findings.finding import Amount, Related, found
 from ..lint.model.naming import day_name, line_name
 from ..lint.wording.words import counted_noun, listed
 from .offers import moving
-from .shared import DAYS_A_WEEK, capital, free_day, is_cut_short
+from .shared import DAYS_A_WEEK, as_name, capital, free_day, is_cut_short
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -22,6 +22,7 @@ if TYPE_CHECKING:
     from ..lint.counting.week import Week
     from ..lint.engine.limits import Limits
     from ..lint.findings.finding import DraftFinding
+    from ..lint.model.sessions import Session
     from ..lint.text.places import Term
 
 
@@ -111,7 +112,7 @@ ANOTHER_DAY = "Agree on another day with the athlete and write it under `days`, 
 
 
 def _joined(session: str) -> str:
-    return f"merge {session} into another session, or drop it"
+    return f"merge {as_name(session)} into another session, or drop it"
 
 
 def _shared_out(week: Week, session: str) -> str:
@@ -155,12 +156,13 @@ def _may_hide(week: Week, term: Term) -> bool:
     why="The athlete has said when they can train; a session on another day is a session missed.",
     sources=(),
 )
-def days_more_than_athlete(week: Week, limits: Limits) -> Iterator[DraftFinding]:
+def days_more_than_athlete(week: Week, ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     """More training days than the athlete has, or other ones.
 
     Counts the days of a week that hold a session, one without a day for a day; wants no more of them than the
     athlete's `days`, and none on a weekday that is not among those where weekdays are listed. Activities are
-    left alone.
+    left alone, and so is the day of an event. So is the weekday of sessions that stand only in weeks with an
+    event, while other weeks have none: they were moved for it.
 
     Flags:
         programme: Four days
@@ -187,7 +189,12 @@ def days_more_than_athlete(week: Week, limits: Limits) -> Iterator[DraftFinding]
     athlete = week.programme.athlete
     if athlete is None or athlete.days is None:
         return
-    dated = [(day_name(week.programme.starts, day), tally.visits[0].session) for day, tally in week.days()]
+    of_events = {day for day, _ in ledger.events()}
+    dated = [
+        (day_name(week.programme.starts, day), tally.visits[0].session)
+        for day, tally in week.days()
+        if _day_number(week, day) not in of_events
+    ]
     sessions = [session for _, session in dated]
     sessions += [visit.session for visit in week.visits if not visit.day]
     free = free_day(week)
@@ -195,12 +202,19 @@ def days_more_than_athlete(week: Week, limits: Limits) -> Iterator[DraftFinding]
         most, outside, has = athlete.days, [], _of_days(athlete.days)
     else:
         most = len(set(athlete.days))
-        outside = [(day, session) for day, session in dated if day.lower() not in athlete.days]
+        moved = _moved_for_an_event(ledger, of_events)
+        outside = [
+            (day, session)
+            for day, session in dated
+            if day.lower() not in athlete.days and session not in moved
+        ]
         has = listed([day.capitalize() for day in athlete.days])
     if outside:
         days, session = [day for day, _ in outside], outside[0][1]
         counted = f"Training on {listed(days)}, not among the athlete's days"
-        change = f"Move {session.name} to {free}" if free else f"No day is free: {_joined(session.name)}"
+        change = (
+            f"Move {as_name(session.name)} to {free}" if free else f"No day is free: {_joined(session.name)}"
+        )
     elif len(sessions) > most:
         session = sessions[most]
         counted = f"{_of_days(len(sessions))} of training a week"
@@ -220,6 +234,21 @@ def days_more_than_athlete(week: Week, limits: Limits) -> Iterator[DraftFinding]
         related=(Related(athlete.place, f"the athlete's days: {has}"),),
         excess=len(outside) or len(sessions),
     )
+
+
+def _day_number(week: Week, day: int) -> int:
+    """The number of a day of a week, from the start of the programme."""
+    return DAYS_A_WEEK * (week.number - 1) + day
+
+
+def _moved_for_an_event(ledger: Ledger, of_events: set[int]) -> set[Session]:
+    """The sessions that stand in weeks with an event only, where other weeks have none."""
+    held: dict[bool, set[Session]] = {True: set(), False: set()}
+    for week in ledger.weeks:
+        days = (_day_number(week, day) for day in range(1, DAYS_A_WEEK + 1))
+        has_one = not of_events.isdisjoint(days)
+        held[has_one].update(visit.session for visit in week.visits)
+    return held[True] - held[False] if held[False] else set()
 
 
 @rule(
@@ -269,7 +298,7 @@ def rest_day_missing(week: Week, limits: Limits) -> Iterator[DraftFinding]:
     easy = limits.number("easy activity")
     other = {
         day
-        for activity in week.block.activities
+        for activity in week.activities
         if activity.effort is not None and activity.effort.middle > easy
         for day in activity.days_in(week.in_block)
         if day not in lifting

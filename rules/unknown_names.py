@@ -2,26 +2,32 @@
 
 from __future__ import annotations
 
-import re
-
 from ..lint.body import catalogue
 from ..lint.body.names import fold
 from ..lint.engine.registry import rule
 from ..lint.findings.finding import Edit, Related, found
 from ..lint.model.naming import line_name
-from ..lint.wording.words import did_you_mean, first_of, listed, shortened
+from ..lint.wording.words import did_you_mean, listed, shortened
+from .muscle_names import muscle_named, naming_or_leaving_free, what_to_write_for_a_muscle
 from .offers import writing
 from .shared import MOST_SUGGESTED
+from .unknown_lifts import (
+    are_throws,
+    is_clear,
+    is_one_of,
+    may_load,
+    not_counted,
+    spared_where_done,
+    what_to_write,
+)
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
-    from collections.abc import Collection, Iterable, Iterator
+    from collections.abc import Iterable, Iterator
 
-    from ..lint.body.name_suggestions import Suggestions
     from ..lint.counting.ledger import Ledger, Lifter
     from ..lint.engine.limits import Limits
     from ..lint.findings.finding import DraftFinding
-    from ..lint.model.athlete import Restriction
     from ..lint.text.places import Term
 
 
@@ -33,14 +39,16 @@ if TYPE_CHECKING:
     why="What nobody knows cannot be counted, and rules about missing work can only say what they would say"
     " if it did nothing.",
     sources=(),
+    asks=True,
 )
 def exercise_unknown(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     """An exercise, an alternative or a swap that is not known.
 
     Reads every name as coaches write them: implement, position, lift and qualifiers in any order. Offers the
     exercises that it may mean. A warning where it is surely a slip of a known name, or where something is to
-    be spared, since nobody can look whether it loads that; else a note. One finding for each name, with all
-    its lines.
+    be spared, unless all of its words are those of exercises that do not load it; else a note. For a muscle,
+    as in `triceps`, it offers exercises, and to leave the choice free. Silent on throws, whose sets count for
+    no muscle, where nothing is spared. One finding for each name, with all its lines.
 
     Flags:
         programme: Legs
@@ -64,76 +72,29 @@ def exercise_unknown(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     for number, ((term, where), *others) in enumerate(named.values()):
         looked_up = term.words if number < MOST_SUGGESTED else ""
         suggested = ledger.known.suggestions(looked_up, level=ledger.level)
-        spared = _spared_where_done(ledger, term.words, spared_at_all)
+        spared = spared_where_done(ledger, term.words, spared_at_all)
+        muscle = "" if suggested.names else muscle_named(term.words)
+        meant = [exercise for name in suggested.names if (exercise := ledger.known.exercise(name))]
+        may_be = may_load(ledger, suggested, spared)
+        if are_throws(meant) and not spared and not suggested.slip:
+            continue
+        clear = not may_be and is_one_of(term.words, meant) and is_clear(ledger, spared)
         yield found(
             term.place,
-            _not_counted(term.words, suggested, spared, _may_load(ledger, suggested, spared)),
-            severity="warning" if suggested.slip or spared else "note",
-            change=_what_to_write(term.words, suggested),
+            not_counted(term.words, suggested, spared, may_be, muscle, clear=clear),
+            severity="warning" if suggested.slip or (spared and not clear) else "note",
+            change=what_to_write_for_a_muscle(ledger, term.words, muscle)
+            if muscle
+            else what_to_write(term.words, suggested),
             where=where,
             related=tuple(
                 Related(other.place, f"{there}: `{shortened(other.words)}`") for other, there in others
             ),
-            edits=_writing(term, () if suggested.lifts else suggested.names, certain=suggested.slip),
+            edits=naming_or_leaving_free(ledger, term, muscle)
+            if muscle
+            else _writing(term, () if suggested.lifts else suggested.names, certain=suggested.slip),
             once=True,
         )
-
-
-def _spared_where_done(ledger: Ledger, name: str, spared: list[Restriction]) -> list[Restriction]:
-    """The restrictions that hold in a week in which an exercise of this name is done.
-
-    An alternative or a swap stands in no week of its own: for it all restrictions count.
-    """
-    if all(not (one.in_weeks or one.begins or one.ends) for one in spared):
-        return spared
-    done = {
-        (week.number, visit.day)
-        for week in ledger.weeks
-        for visit, entry in week.entries()
-        if fold(entry.name) == fold(name)
-    }
-    return [one for one in spared if not done or any(ledger.header.is_spared(one, *when) for when in done)]
-
-
-def _may_load(ledger: Ledger, suggested: Suggestions, spared: Collection[Restriction]) -> str:
-    """``bottoms-up press, which loads `overhead pressing```: the first that may be meant; or empty."""
-    from ..lint.body.restrictions import loads, read
-
-    for name in suggested.names if spared else ():
-        exercise = ledger.known.exercise(name)
-        for one in spared:
-            if exercise is not None and loads(exercise, read(one.subject.words, ledger.known).traits):
-                return f"{name}, which loads `{one.subject.words}`"
-    return ""
-
-
-def _not_counted(name: str, suggested: Suggestions, spared: Collection[Restriction], may_be: str = "") -> str:
-    shown = shortened(name)
-    unknown = f"`{shown}` {'names several lifts' if suggested.lifts else 'is not in the catalogue'}"
-    if not spared:
-        return f"{unknown}, so its sets count for no muscle."
-    if may_be:
-        return f"{unknown}, so it counts for no muscle; it may be {may_be}."
-    subjects = first_of([f"`{one.subject.words}`" for one in spared])
-    return f"{unknown}, so it counts for no muscle and cannot be checked against {subjects}."
-
-
-def _what_to_write(name: str, suggested: Suggestions) -> str:
-    """The question with the names that may be meant, and how to teach the programme a name."""
-    if suggested.lifts:
-        return f"Write a line for each: {listed(suggested.names)}."
-    if suggested.slip:
-        return did_you_mean(suggested.names)
-    shown = shortened(name)
-    key = shown if _PLAIN.fullmatch(shown) else "'" + shown.replace("'", "''") + "'"
-    meant = suggested.names[0] if suggested.names else "EXERCISE"
-    taught = f"teach it: `our names: {{{key}: {meant}}}`."
-    asked = did_you_mean(suggested.names)
-    return f"{asked} Or {taught}" if asked else f"Write its usual name, or {taught}"
-
-
-_PLAIN = re.compile(r"[^\W\d_][\w ()-]*")
-"""Names that YAML takes as they are."""
 
 
 @rule(
@@ -225,6 +186,8 @@ def area_unknown(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     programme = ledger.programme
     terms = [("focus", term) for term in programme.focus]
     terms += [("priority", term) for term in programme.priority]
+    terms += [("not trained", term) for term in programme.not_trained]
+    terms += [("maintain", term) for term in programme.maintain]
     terms += [("focus", term) for block in programme.blocks for term in block.focus]
     terms += [(line_name(line), term) for line in programme.prescriptions() for term in line.trains]
     for where, term in terms:

@@ -52,7 +52,8 @@ if TYPE_CHECKING:
 def weekly_sets_over_limit(week: Week, limits: Limits) -> Iterator[DraftFinding]:
     """More hard sets for a muscle group in a week than its limit.
 
-    Counts hard sets; wants no more than the limit, which is judged on the high end of a range. The default
+    Counts hard sets, those on the clock where it is known how hard they are; wants no more than the limit,
+    which is judged on the high end of a range. The default
     limit gives a warning for direct sets alone, and a note where only the indirect ones, counted half, go
     past it. A limit of the team's own gives a warning by the team's way of counting. It points at the value
     that makes the week stand out from its neighbours, else at the line that crosses the limit. Where
@@ -81,10 +82,13 @@ def weekly_sets_over_limit(week: Week, limits: Limits) -> Iterator[DraftFinding]
         most = limits.number(limit)
         blocking = counting if limit != "most" or limits.is_the_teams("most") else firm
         bound = limits.words("at most {} a week", limit)
-        if week.sets(group, blocking).high > most:
-            yield _over(week, Excess(week, group, blocking, most), bound)
-        elif week.sets(group, counting).high > most:
-            yield _over(week, Excess(week, group, counting, most), bound, "note")
+        if week.sets(group, counting).high <= most and week.sets(group, blocking).high <= most:
+            continue
+        firmly, all_told = (Excess(week, group, kind, most) for kind in (blocking, counting))
+        if firmly.sets > 0:
+            yield _over(week, firmly, bound)
+        elif all_told.sets > 0:
+            yield _over(week, all_told, bound, "note")
 
 
 def _over(week: Week, over: Excess, bound: str, severity: Severity = "warning") -> DraftFinding:

@@ -12,7 +12,7 @@ from ..lint.findings.finding import Amount, Related, found
 from ..lint.model.naming import line_name
 from ..lint.model.quantities import load as read_load
 from ..lint.wording.words import counted_noun, plain, says
-from .shared import is_test
+from .shared import is_test, may_be_a_kettlebell
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -63,7 +63,6 @@ STEPS = (
 )
 """What makes a step in load large, beside the percentage."""
 
-KETTLEBELLS, DUMBBELLS = ("kettlebell", "kettlebells", "KB"), ("dumbbell", "dumbbells", "DB")
 """Words for what an athlete has to hold in one hand."""
 
 VARIANTS = (
@@ -160,11 +159,11 @@ def _nearer_to_failure(before: SetGroup, entry: SetGroup) -> float:
 def _smallest(entry: SetGroup, limits: Limits) -> Named:
     """The limit for the smallest step, in kg, of each thing that is held.
 
-    Who has kettlebells and no dumbbells takes a kettlebell for what is usually done with a dumbbell.
+    What is usually done with a dumbbell may be done with a kettlebell.
     """
-    steps, has = limits.table("smallest step"), entry.programme.equipment or ()
+    steps = limits.table("smallest step")
     implement = entry.implement or next((one for one in steps if says((one,), entry.name)), "")
-    if implement == "dumbbell" and says(KETTLEBELLS, *has) and not says(DUMBBELLS, *has):
+    if implement == "dumbbell" and may_be_a_kettlebell(entry):
         implement = "kettlebell"
     return ("smallest step", implement) if implement in steps else "other step"
 

@@ -24,6 +24,7 @@ _USES = {
     "rules": (),
     "changes": (),
     "tally": (),
+    "proposals": (),
 }
 _loaded: dict[str, dict[str, Any]] = {}
 

@@ -149,8 +149,28 @@ def answers(lines: int, rounds: int) -> Times:
                 client.result_of, "textDocument/inlayHint", {"textDocument": {"uri": uri}, "range": whole}
             )
             times["hints"] = [timed(ask) for _ in range(rounds + 1)]
+            times["fixes"] = list(fixes(client, text, rounds))
             assert client.shut_down() == 0, client.log()
     return {name: taken[1:] for name, taken in times.items()}
+
+
+def fixes(client: PipeClient, text: str, rounds: int) -> Iterator[float]:
+    """Milliseconds of the quick fixes for one finding after the other, each of a text that has just changed."""
+    uri = client.uri("fixes.programme.yaml")
+    client.open(uri, text)
+    places = [one["range"] for one in client.findings(uri, 1)]
+    for number in range(rounds + 1):
+        now = f"{text}# {number}\n"
+        client.change(
+            uri, number + 2, change(text if not number else f"{text}# {number - 1}\n", now, "utf-16")
+        )
+        client.findings(uri, number + 2)
+        asked = {
+            "textDocument": {"uri": uri},
+            "range": places[number % len(places)],
+            "context": {"diagnostics": []},
+        }
+        yield timed(partial(client.result_of, "textDocument/codeAction", asked))
 
 
 def first_findings(folder: Path, text: str) -> float:

@@ -1,4 +1,4 @@
-"""Hostile, damaged and careless files, made for `test_hostile_files.py`: each with what must come of it.
+"""Hostile, damaged and careless files, made for `hostile_commands.py`: each with what must come of it.
 
 A text that harms as a programme may harm as an athlete file, as settings or as a record just as well, so each is
 tried as all of them.
@@ -43,7 +43,12 @@ class Case:
         self.files = files
         self.codes = codes
         self.located = located
-        self.words = ["review", "--as", "lines", "--", *words.split()]
+        self.words = words.split()
+
+    @property
+    def hostile(self) -> str:
+        """The name of the hostile file: the last that is made."""
+        return list(self.files)[-1]
 
 
 def times(step: str, count: int) -> str:
@@ -127,6 +132,25 @@ BROKEN: dict[str, str | bytes] = {
     "bare carriage returns": "programme: a\rb\rc: [\r",
     "escape sequences": "programme: \x1b[2J\x1b[31m\n",
     "a note cut by a comma": "{programme: a, note: eccentric only, left first}\n",
+}
+
+BROKEN |= {
+    "400 000 values": "a: [" + ",".join(map(str, range(400_000))) + "]\n",
+    "200 000 lines of words": "a: b\n" + "  c d\n" * 200_000,
+    "an alias ladder": "a0: &a0 [x]\n" + times("aN: &aN [*aM]\n", 600),
+    "two merges": "a: &a {x: 1}\nb: {<<: *a, <<: *a}\n",
+    "an anchor twice": "a: &a 1\nb: &a 2\nc: *a\n",
+    "an alias as a key": "a: &a x\n*a : 1\n",
+    "letters alike": "pr\u043egramme: a\n",
+    "letters put together": "programme: cafe\u0301\nse\u0301ssions: []\n",
+    "every end of line": "programme: a\r\nb: 1\rc: 2\nd: 3\u2028e: 4\x85f: 5\r\n",
+    "blanks that hold": "programme:\u00a0a\n\u00a0sessions: []\n\u3000x: 1\u00a0",
+    "a picture before the fault": "\U0001f3cb\U0001f3cb\u0301: @\n",
+    "a mark at the start": b"\xef\xbb\xbfprogramme: a\r\nsesions: []",
+    "a pair cut in two": b"programme: \xed\xa0\xbd\n",
+    "a waiver inside words": "programme: '# spotline: waive all because I say so'\nsesions: []\n",
+    "words of older YAML": "programme: no\non: yes\ny: ~\nNull: null\n=: <<\n",
+    "numbers of older YAML": "a: 0310\nb: 1_000\nc: 0b101\nd: 12:30:45\ne: 3:0:1:0\nf: 08\n",
 }
 
 KINDS = {
@@ -288,6 +312,77 @@ def values() -> Iterator[Case]:
                 "spotline.yaml": f"{key}: {value}\n".encode(),
             }
             yield Case(f"{key}: {value[:40]}", files, {2})
+
+
+NESTED = {
+    # what makes a session of a size that no copy of its own lines has
+    "circuits in circuits": "{exercise: back squat, sets: 3, reps: 5}\n"
+    + times("  cN: &cN {circuit: [*cM], rounds: 2}\n", 400),
+    "supersets in supersets": "{exercise: back squat, sets: 3, reps: 5}\n"
+    + times("  cN: &cN {superset: [*cM, *cM]}\n", 14),
+}
+
+
+def odd() -> Iterator[Case]:
+    """What stands in a programme that is sound but for it; most of it is read, and nothing may break."""
+    for name, shared in NESTED.items():
+        last = shared.rpartition("&")[2].partition(" ")[0]
+        text = PLAN.replace(LINE, f"      - *{last}\n").replace(
+            "sessions:", f"shared:\n  c0: &c0 {shared}sessions:"
+        )
+        yield Case(f"{name} by aliases", {"plan.programme.yaml": text.encode()}, ANY, located=False)
+    ends = {"crlf": "\r\n", "cr": "\r"}
+    for name, end in ends.items():
+        yield Case(
+            f"a sound programme with {name}",
+            {"plan.programme.yaml": PLAN.replace("\n", end).encode()},
+            {0},
+            located=False,
+        )
+    mark = PLAN.encode("utf-8-sig")
+    yield Case("a sound programme with a mark", {"plan.programme.yaml": mark}, {0}, located=False)
+    said = PLAN.replace("sets: 3", "sets: 30").replace(
+        "rest:", "note: '# spotline: waive number-implausible because x', rest:"
+    )
+    yield Case("a waiver that is part of a note", {"plan.programme.yaml": said.encode()}, {1})
+    steered = PLAN.replace("session: A", 'session: "\\e[2J::error file=x::y\\n]]>"').replace(
+        "sets: 3", "sets: 30"
+    )
+    yield Case("a session that steers a terminal", {"plan.programme.yaml": steered.encode()}, {1})
+    regex = "rules: {diagnosis-in-programme: {words: ['(a+)+$', '((((((a*)*)*)*)*)*b']}}\n"
+    yield Case(
+        "words that are patterns of endless work",
+        {
+            "plan.programme.yaml": (PLAN + "note: " + "a" * 5000 + "!\n").encode(),
+            "spotline.yaml": regex.encode(),
+        },
+        ANY | {2},
+        located=False,
+    )
+    globs = (
+        "leave out: ['"
+        + "*a" * 40
+        + "b', '**/" * 200
+        + "']\nfolders: {'"
+        + "*a" * 40
+        + "b': {counting: direct}}\n"
+    )
+    files: Files = {"a" * 120 + ".programme.yaml": PLAN.encode(), "spotline.yaml": globs.encode()}
+    yield Case("patterns of folders of endless work", files, ANY | {2}, located=False)
+    records: dict[str, str | bytes] = {
+        "of a later form": json.dumps({"form": 99, "known": []}),
+        "that is a list": "[]",
+        "of deep brackets": "[" * 100_000,
+        "with odd entries": json.dumps({"form": 2, "known": [1, None, {"file": 3}, {"file": "\ud800"}]}),
+        "in two halves": "<<<<<<< ours\n{}\n=======\n[]\n>>>>>>> theirs\n",
+        "of a long number": '{"form": ' + "9" * 5000 + "}",
+        "of no number": '{"form": 2, "known": [{"file": NaN}]}',
+        "of keys twice": '{"form": 2, "form": 2, "known": []}',
+    }
+    for name, record in records.items():
+        data = record if isinstance(record, bytes) else record.encode()
+        files = {"plan.programme.yaml": PLAN.encode(), "spotline-known.json": data}
+        yield Case(f"a record {name}", files, {2})
 
 
 def many() -> Iterator[Case]:
@@ -461,4 +556,4 @@ def names() -> Iterator[Case]:
 
 def cases() -> list[Case]:
     """Every case, each of a name of its own."""
-    return [*broken(), *values(), *many(), *places(), *names()]
+    return [*broken(), *values(), *odd(), *many(), *places(), *names()]

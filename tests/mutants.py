@@ -158,13 +158,16 @@ def short(node: ast.AST) -> str:
 class Mutant:
     """A change to a module: its line, whose it is, and the lines of which a test must run one to notice it.
 
-    ``owner`` is a rule or what a module's rules share; ``lines`` is empty for what is worked out when the module
+    ``place`` is the definition that it is in, ``owner`` a rule or what a module's rules share; ``lines`` is empty for what is worked out when the module
     is imported.
     """
 
-    def __init__(self, change: Change, module: Module, line: int, owner: str, lines: range) -> None:
+    def __init__(
+        self, change: Change, module: Module, name: str, line: int, owner: str, lines: range
+    ) -> None:
         self.change = change
         self.module = module
+        self.place = module.name, name
         self.line = line
         self.owner = owner
         self.lines = lines
@@ -196,6 +199,13 @@ class Module:
                 case ast.Assign([ast.Name(name)]) | ast.AnnAssign(ast.Name(name)) if name != "TYPE_CHECKING":
                     self.defined[name] = node
 
+    @property
+    def imported(self) -> str:
+        """The name that Python knows it by."""
+        return (
+            f"spotline.lint.counting.{self.name}" if self.name in COUNTED else f"spotline.rules.{self.name}"
+        )
+
     def compiled(self) -> Any:
         """The code of the tree as it now is."""
         return compile(self.tree, str(self.path), "exec")
@@ -226,7 +236,7 @@ class Module:
         owners = self.owners(taken)
         for name, top in self.defined.items():
             for change, line, lines in changes_within(top, top.lineno, range(0)):
-                yield Mutant(change, self, line, owners[name], lines)
+                yield Mutant(change, self, name, line, owners[name], lines)
 
 
 def rule_of(node: ast.stmt) -> str:
@@ -302,6 +312,18 @@ def modules_at(revision: str) -> list[Module]:
 
 def git(*words: str) -> str:
     return subprocess.run(["git", *words], cwd=ROOT, check=True, capture_output=True, text=True).stdout
+
+
+def rules_using(modules: list[Module]) -> dict[Name, set[str]]:
+    """For each definition the rules that come by it, by way of other modules too."""
+    uses = {(module.name, name): module.uses(name) for module in modules for name in module.defined}
+    users: dict[Name, set[str]] = {place: set() for place in uses}
+    for module in modules:
+        for name, node in module.defined.items():
+            if rule := rule_of(node):
+                for place in within_reach((module.name, name), uses) & users.keys():
+                    users[place].add(rule)
+    return users
 
 
 def made_of(modules: list[Module]) -> dict[str, set[str]]:

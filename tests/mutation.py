@@ -13,7 +13,8 @@ rule no less was killed than is on record, or 95 percent where none is; 1 if les
 changed.
 
 The tests are collected once. One run of them under a trace tells which lines each of them comes by; then every
-change is made in a process forked for it, which runs the tests that come by, until the first that fails.
+change is made in a process forked for it, which runs the tests that come by and name a rule that uses what is
+changed, or no rule at all, until the first that fails.
 """
 
 from __future__ import annotations
@@ -23,28 +24,38 @@ import gc
 import json
 import os
 import pickle
+import re
 import resource
 import shutil
 import sys
 import tempfile
-from collections.abc import Callable
+from collections.abc import Callable, Iterator
 from functools import partial
 from graphlib import TopologicalSorter
+from itertools import zip_longest
 from math import ceil
 from pathlib import Path
 from time import monotonic
-from types import FrameType, FunctionType
+from types import CodeType, FrameType, FunctionType
 from typing import Any
 
 import pytest
 
 from spotline.lint.engine import registry
-from spotline.tests.mutants import COUNTED, ROOT, Module, Mutant, changed_since, modules_now, taken_from
+from spotline.tests.mutants import (
+    COUNTED,
+    ROOT,
+    Module,
+    Mutant,
+    changed_since,
+    modules_now,
+    rules_using,
+    taken_from,
+)
 
 RECORD = ROOT / "tests" / "mutation.json"
 LEAST = 95.0
 """Percent of the changes to a rule that a test must notice."""
-AT_ONCE = 2
 SECONDS = 10
 """Of processor time for one mutant, beside three times what all tests take; past it, it hangs: killed."""
 MEMORY = 4 << 30
@@ -52,6 +63,11 @@ MEMORY = 4 << 30
 FAILED = 1
 KILLER = "killer"
 """The file in which a mutant's process names the test that killed it."""
+
+FEW = 4
+"""Rules that a test may name: one that names more is about them as a whole, and slow."""
+EVERY_RULE = "read_at_work"
+"""A fixture that runs all rules over all their programmes: too slow to be worked out for each mutant."""
 
 Tests = int
 """Some of the tests: one bit each, in the order in which they were collected."""
@@ -67,44 +83,53 @@ class Book:
         known = {module.name: module for module in modules_now()}
         needs = {name: {source for source, _ in module.imports} for name, module in known.items()}
         self.modules = [known[name] for name in TopologicalSorter(needs).static_order()]
-        self.families: dict[str, set[str]] = {name: {name} if name in COUNTED else set() for name in known}
-        for rule in registry.all_rules():
-            self.families[rule.check.__module__.rpartition(".")[2]].add(rule.family)
+        self.users = rules_using(self.modules)
 
     def mutants(self) -> list[Mutant]:
         """Every change to every module."""
         taken = taken_from(self.modules)
         return [mutant for module in self.modules for mutant in module.mutants(taken)]
 
-    def tested(self, module: Module) -> set[str]:
-        """The families of rules in a module and in those that take from it, by way of others too."""
-        using = {module.name}
-        for one in self.modules:
-            if any(source in using for source, _ in one.imports):
-                using.add(one.name)
-        return set().union(*(self.families[name] for name in using))
+    def install(self, mutant: Mutant) -> None:
+        """Makes a change and puts it in place of what is live, which the tests hold on to."""
+        mutant.change.make()
+        module = mutant.module
+        live = sys.modules[module.imported].__dict__
+        if mutant.lines:
+            take_codes(live, module.compiled())
+        elif module.name in COUNTED:
+            put_in_place(module, live)
+        else:
+            self.declare_anew(module)
 
-    def install(self, changed: Module | None = None) -> None:
-        """Runs the modules anew, ``changed`` from its tree as it now is. Tests hold on to rules: they stay."""
-        if changed is not None and changed.name in COUNTED:
-            put_in_place(changed)
-            return
+    def declare_anew(self, changed: Module) -> None:
+        """Runs the modules of rules anew, ``changed`` from its tree as it now is; the rules stay the same objects."""
         declared = dict(registry._RULES)
         registry._RULES.clear()
         for module in self.modules:
             if module.name in COUNTED:
                 continue
             code = module.compiled() if module is changed else module.code
-            exec(code, sys.modules[f"spotline.rules.{module.name}"].__dict__)
+            exec(code, sys.modules[module.imported].__dict__)
         for name, rule in declared.items():
             for slot in registry.Rule.__slots__:
                 setattr(rule, slot, getattr(registry._RULES[name], slot))
             registry._RULES[name] = rule
 
 
-def put_in_place(changed: Module) -> None:
-    """Gives the live functions of a counting module the code of its changed tree: all hold on to them."""
-    live = sys.modules[f"spotline.lint.counting.{changed.name}"].__dict__
+def take_codes(live: dict[str, Any], code: CodeType) -> None:
+    """Gives live functions, and those of live classes, the code that a module or class now has for them."""
+    for new in code.co_consts:
+        old = live.get(new.co_name) if isinstance(new, CodeType) else None
+        old = getattr(old, "fget", None) or getattr(old, "__wrapped__", old)
+        if isinstance(old, type):
+            take_codes(dict(vars(old)), new)
+        elif isinstance(old, FunctionType):
+            old.__code__ = new
+
+
+def put_in_place(changed: Module, live: dict[str, Any]) -> None:
+    """Gives the live functions of a counting module what its changed tree says: all hold on to them."""
     fresh = dict(live)
     exec(changed.compiled(), fresh)
     for name in changed.defined:
@@ -131,12 +156,13 @@ def take_code(old: Any, new: Any) -> bool:
 class Check:
     """A plugin of pytest that runs the collected tests for every mutant, instead of once."""
 
-    def __init__(self, book: Book, mutants: list[Mutant]) -> None:
+    def __init__(self, book: Book, mutants: list[Mutant], at_once: int) -> None:
         self.book = book
+        self.at_once = at_once
         self.mutants = mutants
         self.failing: list[str] = []
         self.killed: set[Mutant] = set()
-        self.killers: set[str] = set()
+        self.killers: dict[str, int] = {}
         self.patience = SECONDS
         self.fail: Callable[[str], None] = self.failing.append
 
@@ -152,10 +178,15 @@ class Check:
 
     def pytest_runtestloop(self, session: pytest.Session) -> bool:
         """All tests once under a trace; then, for every mutant, those that concern it."""
-        wanted = set().union(*(self.book.tested(mutant.module) for mutant in self.mutants))
-        self.items = [item for item in session.items if family_tested(item) in wanted]
+        named = ((item, rules_named(item)) for item in session.items if EVERY_RULE not in item.fixturenames)
+        self.items = [
+            (item, names)
+            for item, names in named
+            if len(names) <= FEW and any(self.may_notice(item, names, mutant) for mutant in self.mutants)
+        ]
         with tempfile.TemporaryDirectory() as folder:
             self.folder = Path(folder)
+            self.warm_up()
             gc.freeze()
             if not self.failing:
                 self.failing, self.lines = self.traced()
@@ -164,6 +195,12 @@ class Check:
         return True
 
     # With nothing changed
+
+    def warm_up(self) -> None:
+        """Runs one test, so that what is imported when it is first needed need not be in every process."""
+        config = self.items[0][0].config
+        self.run([self.items[0][0]])
+        config._tmp_path_factory._basetemp = None  # type: ignore[attr-defined]
 
     def traced(self) -> tuple[list[str], dict[tuple[str, int], Tests]]:
         """The tests that fail as it is, and for each line of the rules those that come by."""
@@ -184,7 +221,7 @@ class Check:
 
     def lines_run(self) -> dict[tuple[str, int], Tests]:
         """Runs all tests: for each line of the rules those that come by."""
-        names = {str(module.path): module.name for module in self.book.modules}
+        names = {sys.modules[module.imported].__file__: module.name for module in self.book.modules}
         lines: dict[tuple[str, int], Tests] = {}
         test = 1
 
@@ -196,8 +233,7 @@ class Check:
             lines[place] = lines.get(place, 0) | test
             return step
 
-        self.book.install()
-        for item in self.items:
+        for item, _ in self.items:
             sys.settrace(enter)
             self.run([item])
             sys.settrace(None)
@@ -206,7 +242,7 @@ class Check:
 
     def run(self, items: list[pytest.Item]) -> None:
         """Runs tests one after the other."""
-        for item, following in zip(items, [*items[1:], None], strict=True):
+        for item, following in zip_longest(items, items[1:]):
             item.config.hook.pytest_runtest_protocol(item=item, nextitem=following)
 
     # With a change
@@ -216,7 +252,7 @@ class Check:
         waiting = self.mutants[::-1]
         running: dict[int, Mutant] = {}
         while waiting or running:
-            if waiting and len(running) < AT_ONCE:
+            if waiting and len(running) < self.at_once:
                 mutant = waiting.pop()
                 running[self.fork(partial(self.trial, mutant))] = mutant
                 continue
@@ -227,20 +263,26 @@ class Check:
             else:
                 print(mutant, flush=True)
 
+    def may_notice(self, item: pytest.Item, names: set[str], mutant: Mutant) -> bool:
+        """Whether a test that names these rules is about what a mutant changes."""
+        about = item.path.stem.removeprefix("test_")
+        if mutant.module.name in COUNTED:
+            return about == mutant.module.name
+        if not names:
+            return item.path.parent.name == "rules"
+        return not names.isdisjoint(self.book.users[mutant.place])
+
     def concerned(self, mutant: Mutant) -> list[pytest.Item]:
-        """The tests that come by a mutant's lines: those of its rule first, of these such as killed others."""
-        families = self.book.tested(mutant.module)
+        """The tests that come by a mutant's lines: first such as killed others, the last one before all."""
         tests = 0 if mutant.lines else -1
         for line in mutant.lines:
             tests |= self.lines.get((mutant.module.name, line), 0)
         items = [
-            item
-            for index, item in enumerate(self.items)
-            if tests >> index & 1 and family_tested(item) in families
+            (-self.killers.get(item.nodeid, -1), len(names - {mutant.owner}), index)
+            for index, (item, names) in enumerate(self.items)
+            if tests >> index & 1 and self.may_notice(item, names, mutant)
         ]
-        return sorted(
-            items, key=lambda item: (rule_tested(item) != mutant.owner, item.nodeid not in self.killers)
-        )
+        return [self.items[index][0] for _, _, index in sorted(items)]
 
     def trial(self, mutant: Mutant) -> None:
         """Runs tests on a mutant; the first to fail ends the process."""
@@ -248,8 +290,7 @@ class Check:
         resource.setrlimit(resource.RLIMIT_AS, (MEMORY, MEMORY))
         self.fail = self.end_killed
         tests = self.concerned(mutant)
-        mutant.change.make()
-        self.book.install(mutant.module)
+        self.book.install(mutant)
         self.run(tests)
 
     def end_killed(self, test: str) -> None:
@@ -281,27 +322,43 @@ class Check:
         process, status = os.wait()
         folder = self.folder / str(process)
         if (folder / KILLER).exists():
-            self.killers.add((folder / KILLER).read_text(encoding="utf-8"))
+            self.killers[(folder / KILLER).read_text(encoding="utf-8")] = len(self.killed)
         shutil.rmtree(folder)
         return process, status
 
 
-def rule_tested(item: pytest.Item) -> str:
-    """The rule that a test is about, by its parameter or its class; empty where it is about several."""
-    rule = rule_given(item)
-    return rule.name if rule else getattr(getattr(item, "cls", None), "RULE", "")
+RULES = {rule.name for rule in registry.all_rules()}
 
 
-def family_tested(item: pytest.Item) -> str:
-    """The family of the rule that a test is given, else the one that its module is about."""
-    rule = rule_given(item)
-    return rule.family if rule else item.path.stem.removeprefix("test_")
+def rules_named(item: pytest.Item) -> set[str]:
+    """The rules that a test names: by its parameter, else by its class and in the code that it runs."""
+    given = [*item.callspec.params.values()] if hasattr(item, "callspec") else []
+    for one in given:
+        if isinstance(one, registry.Rule):
+            return {one.name}
+    texts = words_in([given, getattr(item.cls, "RULE", ""), item.function], [])
+    return set(re.findall(r"[a-z]+(?:-[a-z]+)+", " ".join(texts))) & RULES
 
 
-def rule_given(item: pytest.Item) -> registry.Rule | None:
-    given = getattr(item, "callspec", None)
-    rule = given.params.get("rule") if given else None
-    return rule if isinstance(rule, registry.Rule) else None
+def words_in(part: Any, seen: list[Any]) -> Iterator[str]:
+    """Every text in a value, or in a function and in what it names of its module."""
+    if any(part is one for one in seen):
+        return
+    seen.append(part)
+    match part:
+        case str():
+            yield part
+        case list() | tuple() | set() | frozenset():
+            for one in part:
+                yield from words_in(one, seen)
+        case dict():
+            yield from words_in([*part, *part.values()], seen)
+        case CodeType():
+            yield from words_in(part.co_consts, seen)
+        case FunctionType() if Path(part.__code__.co_filename).is_relative_to(ROOT / "tests"):
+            yield from words_in(part.__code__, seen)
+            for name in part.__code__.co_names:
+                yield from words_in(part.__globals__.get(name), seen)
 
 
 # The command
@@ -348,6 +405,7 @@ def main() -> int:
         metavar="REV",
         help="rules that are not as they were at REV (HEAD)",
     )
+    parser.add_argument("--at-once", type=int, default=2, metavar="N", help="processes at a time (2)")
     parser.add_argument("--list", action="store_true", help="print the changes and run nothing")
     asked = parser.parse_args()
     if asked.names and asked.changed:
@@ -368,12 +426,12 @@ def main() -> int:
         print(*mutants, sep="\n")
         return 0
     began = monotonic()
-    check = Check(book, mutants)
+    check = Check(book, mutants, asked.at_once)
     plugins = [
         word for name in ("terminal", "cacheprovider", "faulthandler") for word in ("-p", f"no:{name}")
     ]
     settings = ["-o", "addopts=", "--import-mode=importlib", "--assert=plain", "-s", "--rootdir", str(ROOT)]
-    tests = ["rules", *(f"counting/test_{name}.py" for name in COUNTED)]
+    tests = ["rules", "counting", "mending/test_remedies.py"]
     pytest.main([*settings, *plugins, *(str(ROOT / "tests" / one) for one in tests)], plugins=[check])
     if check.failing:
         print("These tests fail with nothing changed:", *check.failing, sep="\n  ")

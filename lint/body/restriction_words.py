@@ -7,10 +7,11 @@ from __future__ import annotations
 
 from .names import words
 
-Trait = tuple[str, str]
-"""A kind of trait of an exercise, and its name."""
+Trait = tuple[str, ...]
+"""A kind of trait of an exercise, and its name; where only an arc is meant, a joint and its degrees, too."""
 
 OFF = ("from", "off")
+CHAINS = ("chain", "kinetic chain")
 LIFTED = ("lift", "pull", "pick up", "pick thing up")
 
 _LOWER_BACK: tuple[Trait, ...] = (
@@ -24,6 +25,8 @@ _ANKLE: tuple[Trait, ...] = (("joint", "ankle"), ("pattern", "jump"))
 _JUMP: tuple[Trait, ...] = (("pattern", "jump"), ("kind", "plyometric"))
 _RUN: tuple[Trait, ...] = (("station", "track"), ("station", "hill"), ("station", "treadmill"))
 _DEEP: tuple[Trait, ...] = (("knee bent past", "100"),)
+_LUNGE: tuple[Trait, ...] = (("lunge", ""),)
+_LEG_EXTENSION: tuple[Trait, ...] = (("called", "leg extension"),)
 _PUSHED_OVERHEAD: tuple[Trait, ...] = (("pushed past", "150"),)
 _OVERHEAD: tuple[Trait, ...] = (
     *_PUSHED_OVERHEAD,
@@ -99,8 +102,8 @@ MOVEMENTS: dict[str, tuple[Trait, ...]] = {
     "deep knee bend": _DEEP,
     "deep knee flexion": _DEEP,
     "straighten the knee": (("action", "knee extension"),),
-    "lunge": (("pattern", "lunge"),),
-    "split squat": (("pattern", "lunge"),),
+    "lunge": _LUNGE,
+    "split squat": _LUNGE,
     "stand on one leg": (("stance", "single leg"),),
     "hinge": (("pattern", "hip hinge"),),
     "deadlift": (("pattern", "hip hinge"),),
@@ -163,7 +166,8 @@ MOVEMENTS: dict[str, tuple[Trait, ...]] = {
     "rise on the toes": _ON_THE_TOES,
     "stand on the toes": _ON_THE_TOES,
     "leg curl": (("action", "knee flexion"),),
-    "leg extension": (("action", "knee extension"),),
+    "leg extension": _LEG_EXTENSION,
+    **{f"open {chain} {limb} extension": _LEG_EXTENSION for chain in CHAINS for limb in ("leg", "knee")},
 }
 """Movements in a coach's words. The names of joint actions are added from the catalogue."""
 

@@ -15,6 +15,7 @@ from functools import cache
 from . import catalogue
 from .known import CATALOGUE
 from .names import fold, words
+from .restriction_angles import DIFFER, goes_through, taken_out, with_arc
 from .restriction_words import BESIDE, LEFT_OUT, MOVEMENTS, PARTS, SIDES_OF_A_PART
 
 TYPE_CHECKING = False
@@ -23,6 +24,7 @@ if TYPE_CHECKING:
 
     from .catalogue import Exercise
     from .known import Known
+    from .restriction_angles import Arc
     from .restriction_words import Trait
 
     Meaning = Callable[[Sequence[str]], tuple[Trait, ...]]
@@ -66,9 +68,16 @@ class Spared:
         self.unknown = unknown
         self.agreed = agreed
 
-    def forbids(self, exercise: Exercise) -> bool:
-        """Whether an exercise is what is to be spared, and none that was agreed."""
-        return loads(exercise, self.traits) and not loads(exercise, self.agreed)
+    def forbids(self, exercise: Exercise, said: Arc | None = None) -> bool:
+        """Whether an exercise is what is to be spared, and none that was agreed.
+
+        ``said`` are the degrees between which its line says that it moves.
+        """
+        return loads(exercise, self.traits, said) and not loads(exercise, self.agreed, said)
+
+    def surely_forbids(self, exercise: Exercise, said: Arc | None = None) -> bool:
+        """Whether it is so however much lifters and machines differ in their degrees."""
+        return self.forbids(exercise, said) and loads(exercise, self.traits, said, DIFFER)
 
 
 def read(spared: str, known: Known = CATALOGUE, agreed: Iterable[str] = ()) -> Spared:
@@ -82,11 +91,13 @@ def read(spared: str, known: Known = CATALOGUE, agreed: Iterable[str] = ()) -> S
     whole = " ".join(typed[:MOST_WORDS])
     traits: list[Trait] = []
     unknown: list[str] = []
-    for part in [whole] if known.listed(whole) else BETWEEN.split(whole):
-        for clause in _clauses([word.strip('.!?"') for word in words(part)], known):
+    for part in [whole] if known.listed(whole) else filter(str.strip, BETWEEN.split(whole)):
+        rest, arc, degrees = taken_out(part)
+        for clause in _clauses([word.strip('.!?"') for word in words(rest)], known):
             found, left = _clause(clause, known)
-            traits += found
-            unknown += left
+            within = with_arc([fold(word) for word in clause], found, arc) if arc else found
+            traits += within or found
+            unknown += left + ([] if within else degrees)
     unknown += typed[MOST_WORDS:]
     sides = [side for side in SIDES if side in BETWEEN.sub(" ", " ".join(typed)).split()]
     side = sides[0] if len(sides) == 1 else ""
@@ -115,7 +126,8 @@ def _clause(clause: Sequence[str], known: Known) -> tuple[list[Trait], list[str]
         movements, left = _matched(_telling(said), lambda phrase: _movement(phrase, known))
     parts, left = _matched(said if not movements else left, _part)
     unknown = _telling(left)
-    as_written = known.exercise(" ".join(said)) if unknown else None
+    measured = any(character.isdigit() for character in "".join(unknown))
+    as_written = known.exercise(" ".join(said)) if unknown and not measured else None
     if as_written is not None:
         return [("name", as_written.name)], []
     return movements or parts, unknown
@@ -206,12 +218,21 @@ def _stem(word: str) -> str:
     return word.rstrip("e")
 
 
-def loads(exercise: Exercise, traits: tuple[Trait, ...]) -> bool:
-    """Whether an exercise has any of these traits."""
-    return any(_has(exercise, kind, name) for kind, name in traits)
+def loads(
+    exercise: Exercise, traits: tuple[Trait, ...], said: Arc | None = None, within: float = 0.0
+) -> bool:
+    """Whether an exercise has any of these traits, and goes into its arc by more than ``within`` degrees.
+
+    ``said`` are the degrees between which its line says that it moves.
+    """
+    return any(
+        _has(exercise, trait[0], trait[1], said)
+        and (len(trait) < 3 or goes_through(exercise, trait, said, within))
+        for trait in traits
+    )
 
 
-def _has(exercise: Exercise, kind: str, name: str) -> bool:
+def _has(exercise: Exercise, kind: str, name: str, said: Arc | None) -> bool:
     if kind == "pattern":
         return name in exercise.patterns
     if kind == "action":
@@ -233,7 +254,10 @@ def _has(exercise: Exercise, kind: str, name: str) -> bool:
     if kind == "straight legs lifted":
         return "hip flexion" in exercise.actions and _furthest(exercise, "knee") <= NEARLY_STRAIGHT
     if kind == "knee bent past":
-        return "knee extension" in exercise.actions and _furthest(exercise, "knee") >= float(name)
+        furthest = max(said) if said else _furthest(exercise, "knee")
+        return "knee extension" in exercise.actions and furthest >= float(name)
+    if kind == "lunge":
+        return kind in exercise.patterns and exercise.stance != "single leg"
     if kind == "pushed past":
         raised = "shoulder" not in exercise.path or _furthest(exercise, "shoulder") >= float(name)
         return raised and "vertical push" in exercise.patterns

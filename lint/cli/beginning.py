@@ -2,16 +2,20 @@
 
 from __future__ import annotations
 
+import os
 import sys
+from shutil import which
 
 from ..starting.answers import answered
 from ..starting.first_files import first_files, write
+from ..text.repository import folders_up, real
 from ..text.safe_writer import NotWrittenError
 from ..wording.words import safe
 from .streams import complain
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
+    from collections.abc import Iterator
     from datetime import date
 
 
@@ -41,4 +45,16 @@ def set_up(folder: str, given: dict[str, str], today: date) -> int:
     for file in files:
         print(f"{'kept as it is' if file.kept else 'written':14}{safe(file.path)}")
     print("Now: spotline review" + (f" {safe(folder)}" if folder != "." else ""))
+    print(f"So that no commit breaks it: {safe(', '.join(_to_the_hook(folder)))}")
     return 0
+
+
+def _to_the_hook(folder: str) -> Iterator[str]:
+    """What is left to do until the hook runs, command by command."""
+    if folder != ".":
+        yield f"cd {folder}"
+    if not any(os.path.exists(os.path.join(up, ".git")) for up in folders_up(real(folder), os.sep)):
+        yield "git init"
+    if which("pre-commit") is None:
+        yield "pip install pre-commit"
+    yield "pre-commit install"

@@ -7,7 +7,7 @@ from __future__ import annotations
 
 import sys
 
-from ..reporters import CHANGES, EXERCISES, REVIEW, RULES, SHEET, TALLY, print_as
+from ..reporters import CHANGES, EXERCISES, PROPOSALS, REVIEW, RULES, SHEET, TALLY, print_as
 from .options import MAY_FOLLOW, split
 from .refused import RefusedError, no_such
 from .streams import complain
@@ -108,7 +108,7 @@ def _review(words: list[str]) -> int:
 
 @_command(
     "mend [--spelling] [--show | --ask | --undo | --solve [--line N] [--rule NAME] [--keep WORDS]"
-    " [--write N]] [--] [PATH ...]",
+    f" [--write N | {_forms(PROPOSALS)[1:-1]}]] [--] [PATH ...]",
     """
     writes what is certain into the files: slips of keys, values, names, units and quotes. The result
     is reviewed before it is written; all else in the file stays as it is. --spelling also writes what
@@ -124,7 +124,7 @@ def _review(words: list[str]) -> int:
     "mend --undo",
 )
 def _mend(words: list[str]) -> int:
-    of_solving = dict.fromkeys(("--line", "--rule", "--keep", "--write"))
+    of_solving = {**dict.fromkeys(("--line", "--rule", "--keep", "--write")), "--as": PROPOSALS}
     options = {"--spelling": (), "--show": (), "--ask": (), "--undo": (), "--solve": (), **of_solving}
     chosen, paths = split(words, options)
     if "--solve" in chosen:
@@ -178,6 +178,8 @@ def _take_rules(module: str) -> bool:
     says what changed in training between two files or folders, or since a revision that git knows
     (--since HEAD): the most telling first, athlete by athlete. Markdown is for a pull request.
     """,
+    "compare --since HEAD",
+    "compare old.programme.yaml new.programme.yaml",
 )
 def _compare(words: list[str]) -> int:
     chosen, paths = split(words, {"--as": CHANGES, "--since": None})
@@ -197,6 +199,8 @@ def _compare(words: list[str]) -> int:
     repetitions, joint actions that get nothing, sessions with minutes, the hardest lifts; weeks
     side by side where they differ.
     """,
+    "tally programmes/winter.programme.yaml",
+    "tally --week 3 --by muscle",
 )
 def _tally(words: list[str]) -> int:
     chosen, paths = split(words, {"--as": TALLY, "--week": None, "--by": BY})
@@ -274,7 +278,7 @@ def _sheet(words: list[str]) -> int:
     options = {"--athlete": None, "--week": None, "--to": None}
     chosen, paths = split(words, {"--as": SHEET, "--overwrite": (), **options})
     if len(paths) != 1:
-        raise RefusedError("sheet takes one programme")
+        raise RefusedError("sheet takes one programme: name its file")
     week = chosen.get("--week", "")
     if week and not (week.isascii() and week.isdecimal() and len(week) < 5 and int(week)):
         raise RefusedError("--week takes the number of a week")

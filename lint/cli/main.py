@@ -59,7 +59,7 @@ def _answer(words: list[str]) -> int:
         complain("there is no output to print to")
         return NOT_DONE
     from .commands import COMMANDS, print_version
-    from .refused import RefusedError, no_such
+    from .refused import RefusedError, no_such_command
 
     if words[:1] == ["help"] and len(words) > 1:
         words = [words[1], "--help"]
@@ -73,7 +73,7 @@ def _answer(words: list[str]) -> int:
     try:
         command = COMMANDS.get(words[0])
         if command is None:
-            raise no_such("command", words[0], COMMANDS)
+            raise no_such_command(words[0], COMMANDS)
         if _asks_for_help(words[1:]):
             from .usage import command_help
 
@@ -81,10 +81,10 @@ def _answer(words: list[str]) -> int:
             return 0
         return command(words[1:])
     except RefusedError as refused:
-        from .usage import usage_lines
+        from .usage import how_to_call
 
         complain(str(refused))
-        print(usage_lines(), file=sys.stderr)
+        print(how_to_call(words[0]), file=sys.stderr)
         return NOT_DONE
 
 

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from .refused import RefusedError
+from .refused import RefusedError, no_such
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -29,7 +29,7 @@ def split(words: list[str], known: Mapping[str, Collection[str] | None]) -> tupl
         if word.startswith("-") and word != "-":
             name, equals, value = word.partition("=")
             if name not in known:
-                raise RefusedError(f"there is no option {name}")
+                raise no_such("option", name, known)
             values = known[name]
             if values is MAY_FOLLOW:
                 follows = not equals and rest and not rest[-1].startswith("-")

@@ -17,3 +17,12 @@ def no_such(kind: str, name: str, known: Iterable[str]) -> RefusedError:
 
     near = near_names(name, known, 1)
     return RefusedError(f"there is no {kind} {name!r}{f'; did you mean {near[0]}?' if near else ''}")
+
+
+def no_such_command(name: str, known: Iterable[str]) -> RefusedError:
+    """The same of a command. The name of a file or folder was meant to be reviewed."""
+    import os
+
+    if os.path.exists(name) or name.endswith((".yaml", ".yml")):
+        return RefusedError(f"{name!r} is the name of a file or folder, no command: spotline review {name}")
+    return no_such("command", name, known)

@@ -100,7 +100,8 @@ class Run:
         workspace = self.workspace
         beside = {root: one.plain() for root, one in workspace.beside.items()}
         today = workspace.today.toordinal()
-        return today, self.form, self.look, workspace.renamed, sorted(workspace.not_in_git), beside
+        not_in_git = sorted(workspace.not_in_git)
+        return today, self.form, self.look, workspace.renamed, not_in_git, workspace.twins, beside
 
     def take(self, files: list[SourceFile], several: Iterable[Told]) -> None:
         """Takes in what is told of files."""

@@ -7,7 +7,7 @@ from datetime import date
 from ..engine.registry import all_rules
 from ..mending.rounds import MendedFile
 from ..mending.run import write_files
-from ..reporters import proposals
+from ..reporters import PROPOSALS, print_as
 from ..solving.shown import changed_since_shown, remember_shown
 from ..solving.solve import Ask, NothingToSolveError, Solution
 from ..solving.solve import solve as worked_out
@@ -15,7 +15,7 @@ from ..wording.words import counted_noun, safe_name
 from .refused import RefusedError, no_such
 from .streams import complain
 
-OPTIONS = ("--solve", "--line", "--rule", "--keep", "--write")
+OPTIONS = ("--solve", "--line", "--rule", "--keep", "--write", "--as")
 
 
 def solve(chosen: dict[str, str], paths: list[str]) -> int:
@@ -27,6 +27,8 @@ def solve(chosen: dict[str, str], paths: list[str]) -> int:
     others = [one for one in chosen if one not in OPTIONS]
     if others:
         raise RefusedError(f"{others[0]} and --solve exclude one another")
+    if "--write" in chosen and "--as" in chosen:
+        raise RefusedError("--write and --as exclude one another")
     if len(paths) != 1:
         raise RefusedError("--solve takes one programme: name its file")
     line, write, rule = _number(chosen, "--line"), _number(chosen, "--write"), chosen.get("--rule", "")
@@ -43,7 +45,7 @@ def solve(chosen: dict[str, str], paths: list[str]) -> int:
         complain(f"no line and no session is called {words!r}: nothing is kept by that")
     if write:
         return _write(solution, write)
-    proposals.report(solution)
+    print_as(chosen.get("--as", "text"), PROPOSALS, solution)
     remember_shown(solution)
     return 0 if solution.cards or not solution.stays else 1
 

@@ -49,6 +49,14 @@ def usage_lines() -> str:
     return "usage: " + "\n       ".join(f"spotline {call}" for call in calls)
 
 
+def how_to_call(name: str) -> str:
+    """What to write where words could not be followed: the usage of the command, or where all are shown."""
+    if name not in HELP:
+        return f"Commands: {', '.join(HELP)}. What each does: spotline --help"
+    example = f"Such as: spotline {EXAMPLES[name][0]}. " if EXAMPLES.get(name) else ""
+    return f"usage: spotline {HELP[name][0]}\n{example}More: spotline {name} --help"
+
+
 def _paragraph(name: str, about: str) -> str:
     """What a command does, beside its name, or below where the name is too long for its column."""
     words = indent(dedent(about).strip("\n"), " " * COLUMN)

@@ -51,6 +51,7 @@ class _Reviewer:
         look: tuple[Any, ...],
         renamed: dict[str, str],
         not_in_git: list[str],
+        twins: dict[str, str],
         beside: dict[str, Any],
     ) -> None:
         from datetime import date
@@ -59,6 +60,7 @@ class _Reviewer:
         self.workspace = Workspace(date.fromordinal(today), asks_git=True)
         self.workspace.renamed = renamed
         self.workspace.not_in_git = set(not_in_git)
+        self.workspace.twins = twins
         for root, plain in beside.items():
             self.workspace.beside[root] = Beside.of(plain, self.workspace.files)
         self.teller = Teller(self.workspace, lambda one: module.part(one, look))

@@ -5,7 +5,7 @@ from __future__ import annotations
 from math import gcd
 
 from ..body.names import fold
-from ..model.sessions import sessions_in
+from ..model.on_days import sessions_in
 from ..syntax.cache import GenerationCache
 from .set_group import SetGroup
 from .tally import Visit
@@ -31,10 +31,6 @@ BY_MACHINE = ("row",)
 """Names that without repetitions mean work on a machine, for a time, a distance or calories: no lift."""
 
 
-MACHINES = frozenset(map(fold, ("row", "rowing", "rower", "rowing machine")))
-"""Names that in intervals mean work on a machine, though a lift is called alike."""
-
-
 class Calendar:
     """The calendar of a programme: its sessions on their days, with the groups of sets they hold.
 
@@ -57,6 +53,7 @@ class Calendar:
         self.weeks_of = weeks_of
         self.best = _best_lifts(header)
         self.own_changes = everything
+        self.who = header.athlete.name if header.athlete else ""
         self.adjusted: dict[Exercise | str, list[Adjustment]] = {}
         for one in adjustments:
             self.adjusted.setdefault(header.named(one.exercise.words), []).append(one)
@@ -116,8 +113,11 @@ class Calendar:
         own = self.groups(session, week, time)
         at = self.place(session, day, week) if self.moves else ""
         hour = session.hour(week, day) if session.hours or session.by_week else None
-        key = (session, day, own, at, hour)
-        visit: Visit = self.seen.get(key, lambda: Visit(self.header, session, day, own, at, hour))
+        if hour is None and session.block.hours and not session.days:
+            hour = session.block.hours.get(day)
+        minutes = session.lasts(week) if session.minutes else None
+        key = (session, day, own, at, hour, minutes)
+        visit: Visit = self.seen.get(key, lambda: Visit(self.header, session, day, own, at, hour, minutes))
         return visit
 
     def place(self, session: Session, day: int, week: int) -> str:
@@ -184,7 +184,7 @@ class Calendar:
     ) -> tuple[SetGroup, ...]:
         """The groups of sets of a line. ``week`` is counted within the block, ``number`` in the programme."""
         changes = tuple(one for one in versions if isinstance(one, tuple) and self.is_meant(one[0], line))
-        groups = (self.group(line, work, number) for work in line.in_week(week, time, changes))
+        groups = (self.group(line, work, number) for work in line.in_week(week, time, changes, self.who))
         return tuple(group for group in groups if group is not None)
 
     def changes(self, block: Block, week: int) -> Iterator[tuple[ChangeOfLines, int]]:
@@ -222,16 +222,17 @@ class Calendar:
         if not work.reps and fold(work.exercise) in BY_MACHINE:
             exercise = None
         group = SetGroup(self.header, line, work, exercise, self.best.get(exercise, ()) if exercise else ())
-        if line.kind and (line.kind == "own choice" or exercise is None or _is_machine_work(exercise, work)):
+        if line.kind and (line.kind == "own choice" or exercise is None or self._is_endurance(work)):
             group.count_nowhere()
         elif self.slip is not None and self.slip(group):
             group.take_out()
         return group
 
+    def _is_endurance(self, work: Work) -> bool:
+        """Whether what is done in intervals is a machine's or the like, and no lift."""
+        from .endurance import endurance_named
 
-def _is_machine_work(exercise: Exercise, work: Work) -> bool:
-    """Whether what is done in intervals is a machine's or the like, and no lift."""
-    return exercise.kind == "endurance" or fold(work.exercise) in MACHINES
+        return endurance_named(work.exercise, self.header.known) is not None
 
 
 def _rotating(block: Block, sessions: tuple[Session, ...]) -> list[Session]:

@@ -91,7 +91,7 @@ def rpe_of(reserve: Range) -> Range | None:
     least, most = floor(reserve.low), ceil(reserve.high)
     if most > 6:
         return None
-    return Range(5 if most > 3 else 10 - most, 6 if least > 3 else 10 - least)
+    return Range(5 if most > 3 else 10 - most, max(10 - least, 6))
 
 
 def at_rm(work: Work) -> Effort | None:

@@ -44,8 +44,10 @@ class ProgrammeHeader:
         "focus",
         "goal",
         "known",
+        "maintain",
         "name",
         "not_loaded",
+        "not_trained",
         "note",
         "phase",
         "place",
@@ -83,6 +85,8 @@ class ProgrammeHeader:
         self.phase: Phase = programme.phase
         self.focus: tuple[Term, ...] = programme.focus
         self.priority: tuple[Term, ...] = programme.priority
+        self.not_trained: tuple[Term, ...] = programme.not_trained
+        self.maintain: tuple[Term, ...] = programme.maintain
         self.starts: date | None = programme.starts
         self.weeks: int = programme.weeks
         self.working_best: float | None = programme.working_best
@@ -150,16 +154,19 @@ class ProgrammeHeader:
         listed = (*(self.athlete.kits if self.athlete else ()), *self.resources.kits)
         return next((kit for kit in listed if kit.name.words.casefold() == wanted), None)
 
+    def listed(self, place: str = "") -> tuple[Term, ...]:
+        """The equipment of a place, or without one the athlete's, as it is written."""
+        if place:
+            kit = self.kit(place)
+            return kit.terms if kit else ()
+        return self.athlete.equipment if self.athlete else ()
+
     def pieces(self, place: str = "") -> frozenset[str] | None:
         """The equipment of a place, or without one the athlete's; None if none is written.
 
         The name of an equipment set of the team is replaced by the pieces in that set.
         """
-        if place:
-            kit = self.kit(place)
-            terms = kit.terms if kit else ()
-        else:
-            terms = self.athlete.equipment if self.athlete else ()
+        terms = self.listed(place)
         if not terms:
             return None
         pieces = (self.resources.equipment.get(term.words, (term.words,)) for term in terms)

@@ -25,8 +25,9 @@ if TYPE_CHECKING:
     from ..body.catalogue import Exercise
     from ..body.known import Known
     from ..model.athlete import Athlete
+    from ..model.on_days import Activity
     from ..model.programme import Event, Member, Programme
-    from ..model.sessions import Activity, Block
+    from ..model.sessions import Block
     from .set_group import Slip
     from .tally import Visit
     from .team_resources import TeamResources
@@ -183,10 +184,27 @@ class Ledger(Tally):
         ]
 
     def judged_with(self, week: Week) -> Tally:
-        """What is judged where a week lacks something: its block or rota; all before it for a peak week."""
+        """What is judged where a week lacks something: its block or rota; all before it for a peak week.
+
+        Of a block in which other exercises come after some weeks, it is the weeks with the same ones.
+        """
         if not week.is_peak:
-            return self.of_rota(week.block)
+            alike = self.with_same_exercises(week)
+            return self.of_weeks(alike) if alike else self.of_rota(week.block)
         return self.of_weeks(self.weeks[: week.block.first - 1 + week.block.weeks])
+
+    def with_same_exercises(self, week: Week) -> tuple[Week, ...]:
+        """The weeks around a week with the same exercises, if they are many; none where that is its block."""
+        weeks = self.weeks_of(week.block)
+        if len(weeks) <= MANY_WEEKS:
+            return ()
+        held: list[frozenset[str]] = self.recall(_exercises_of, weeks)
+        first = last = week.number - week.block.first
+        while first > 0 and held[first - 1] == held[first]:
+            first -= 1
+        while last + 1 < len(held) and held[last + 1] == held[last]:
+            last += 1
+        return weeks[first : last + 1] if MANY_WEEKS <= last - first + 1 < len(weeks) else ()
 
     def like_weeks(self) -> list[tuple[Week, tuple[int, ...]]]:
         """One week for each different content, with the numbers of all weeks that have this content.
@@ -196,7 +214,7 @@ class Ledger(Tally):
         alike: dict[tuple[object, ...], list[Week]] = {}
         for week in self.weeks:
             others = sorted(week.turn().tally.visits, key=id) if week.turn_weeks > 1 else ()
-            states = (week.is_typical(), week.is_peak, week.rehabilitation)
+            states = (week.is_typical(), week.is_peak, week.rehabilitation, *week.activities)
             alike.setdefault((week.block, *states, (week.visits, *others)), []).append(week)
         return [(weeks[0], tuple(week.number for week in weeks)) for weeks in alike.values()]
 
@@ -216,7 +234,7 @@ class Ledger(Tally):
         return [
             ((week.number - 1) * 7 + day, week, activity)
             for week in self.weeks
-            for activity in week.block.activities
+            for activity in week.activities
             for day in activity.days_in(week.in_block)
         ]
 
@@ -234,6 +252,16 @@ class Ledger(Tally):
         return [
             ((week.number - 1) * 7 + day, week, tally) for week in self.weeks for day, tally in week.days()
         ]
+
+
+MANY_WEEKS = 4
+"""Weeks from which the same exercises make a part of a block that is judged by itself: what these leave out,
+others do not make up for (common practice, no source)."""
+
+
+def _exercises_of(weeks: tuple[Week, ...]) -> list[frozenset[str]]:
+    """The names of what each week holds."""
+    return [frozenset(group.name for visit in week.visits for group in visit.own) for week in weeks]
 
 
 class Lifter:

@@ -7,16 +7,19 @@ is a range, because lifters differ and coaches leave things open.
 
 from __future__ import annotations
 
+import re
+
 from ..model.quantities import NOTHING, Range
 from ..model.quantities import tempo as tempo_of
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
-    from collections.abc import Iterable
+    from collections.abc import Iterable, Sequence
 
     from ..body.catalogue import NameReading
     from ..model.pairings import Clock, Pairing
     from ..model.sessions import Prescription, Work
+    from ..text.places import Term
 
 ONE_WAY = Range(1, 2)
 """Seconds of lifting, and of lowering, in one repetition without a stated tempo (acsm-2009)."""
@@ -56,7 +59,8 @@ RAMP_UP = (Range(3, 5), Range(1, 2))
 each further one of another movement (common practice, no source)."""
 
 PREPARATION = Range(300, 600)
-"""Seconds of general preparation if a session lists any: 5-10 min (handbook convention, from memory)."""
+"""Seconds of general preparation, and of a cool-down, if a session lists any without saying how long: 5-10
+min (handbook convention, from memory)."""
 
 
 class SessionTime:
@@ -97,17 +101,37 @@ Line = tuple["Prescription", tuple[Group, ...]]
 """A prescription and its groups of sets in a week."""
 
 
-def session_time(lines: Iterable[Line], *, prepared: bool, change_over: Range = CHANGE_OVER) -> SessionTime:
+def session_time(
+    lines: Iterable[Line], *, around: Range = NOTHING, change_over: Range = CHANGE_OVER
+) -> SessionTime:
     """The time of a session from its lines, given in order.
 
-    ``prepared`` says whether it lists any preparation; ``change_over`` is the time between exercises in
-    seconds.
+    ``around`` is the time of its preparation and its cool-down, ``change_over`` that between exercises, both
+    in seconds.
     """
-    time = SessionTime(NOTHING, NOTHING, PREPARATION if prepared else NOTHING)
+    time = SessionTime(NOTHING, NOTHING, around)
     items = _items(lines)
     for item in items:
         time += _item_time(item) if _has_no_clock(item) else _by_clock(item)
     return time + _between(items[:-1], change_over)
+
+
+def seconds_around(parts: Sequence[Term]) -> Range:
+    """Seconds of preparation, or of a cool-down: those that its words say, ``5 min bike``.
+
+    Parts that say none may take what is left of the usual time; where no part says any, that is assumed.
+    """
+    said = [Range(float(low), float(high or low)) * 60 for one in parts for low, high in _MINUTES(one.words)]
+    if not said:
+        return PREPARATION
+    known = sum(said, NOTHING)
+    is_all = len(parts) <= len(said)
+    return known if is_all else Range(known.low, max(known.high, PREPARATION.high))
+
+
+_MINUTES = re.compile(
+    r"\b([0-9]{1,3})(?: ?[-\u2013] ?([0-9]{1,3}))? ?(?:min(?:ute)?s?\b|['\u2032\u2019](?!['\u2032\u2019]))"
+).findall
 
 
 def _between(items: list[list[Line]], change_over: Range) -> SessionTime:

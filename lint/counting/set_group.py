@@ -117,8 +117,8 @@ class SetGroup:
 
     @property
     def is_done(self) -> bool:
-        """Whether any of its sets is to be done; so one is taken to be whose number cannot be meant."""
-        return self.sets.high > 0 or not self.meant
+        """Whether any of its sets is to be done, counted or not; so one whose number cannot be meant is."""
+        return not self.meant or (self.work.sets is not None and self.work.sets.high > 0)
 
     @property
     def name(self) -> str:

@@ -22,7 +22,7 @@ from .credits import (
     once_each,
     trains,
 )
-from .session_time import CHANGE_OVER, RAMP_UP, WARM_UP_SET, session_time
+from .session_time import CHANGE_OVER, PREPARATION, RAMP_UP, WARM_UP_SET, seconds_around, session_time
 from .unknown import may_be, meant_by
 
 TYPE_CHECKING = False
@@ -209,7 +209,8 @@ class Visit(Tally):
 
     ``own`` are its groups of sets, ``own_unsure`` those of them that cannot be counted. ``is_one_sided`` says
     whether any of them is done with one side only. ``at`` names the place, "" where none is written;
-    ``hour`` is the time of day at which it begins, None where that is not written.
+    ``hour`` is the time of day at which it begins, ``minutes`` how long the coach says that it goes on; None
+    where that is not written.
     """
 
     __slots__ = (
@@ -219,6 +220,7 @@ class Visit(Tally):
         "has_complexes",
         "hour",
         "is_one_sided",
+        "minutes",
         "own",
         "own_unsure",
         "programme",
@@ -233,11 +235,13 @@ class Visit(Tally):
         own: tuple[SetGroup, ...],
         at: str = "",
         hour: float | None = None,
+        minutes: Range | None = None,
     ) -> None:
         super().__init__((self,))
         self.programme = programme
         self.session = session
         self.day, self.at, self.hour = day, at, hour
+        self.minutes = minutes
         self.own = own
         self.own_unsure = [group for group in own if not group.sure]
         self.is_one_sided = any(group.side for group in own)
@@ -316,11 +320,13 @@ class Visit(Tally):
                 found.setdefault(name, []).append(group)
         return found
 
-    def time(self, *, prepared: bool | None = None, change_over: Range = CHANGE_OVER) -> SessionTime:
+    def time(self, *, prepared: bool = False, change_over: Range = CHANGE_OVER) -> SessionTime:
         """How long it takes. ``prepared`` and ``change_over`` (s) replace what is otherwise assumed."""
-        if prepared is None:
-            prepared = bool(self.session.preparation)
-        return session_time(self._timed(), prepared=prepared, change_over=change_over)
+        named = [one for one in (self.session.preparation, self.session.cool_down) if one]
+        around = sum(map(seconds_around, named), NOTHING)
+        if prepared and not self.session.preparation:
+            around += PREPARATION
+        return session_time(self._timed(), around=around, change_over=change_over)
 
     def time_of(self, line: Prescription) -> SessionTime:
         """How long one of its lines takes. In a superset or circuit, this is the time of the whole."""
@@ -329,7 +335,7 @@ class Visit(Tally):
             for timed in self._timed()
             if timed[0] is line or (line.paired is not None and timed[0].paired is line.paired)
         ]
-        return session_time(together, prepared=False)
+        return session_time(together)
 
     def _timed(self) -> list[Line]:
         lines: dict[Prescription, list[Group]] = {}

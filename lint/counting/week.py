@@ -12,7 +12,9 @@ TYPE_CHECKING = False
 if TYPE_CHECKING:
     from collections.abc import Callable, Collection, Sequence
 
+    from ..model.on_days import Activity
     from ..model.sessions import Block, Phase
+    from ..text.places import Term
     from .header import ProgrammeHeader
     from .session_time import SessionTime
 
@@ -25,6 +27,11 @@ if TYPE_CHECKING:
 
 BUILDING = ("", "hypertrophy")
 """Goals that ask for every part of a muscle; a programme without a goal is read as if it had this one."""
+
+
+def muscles_of(terms: Sequence[Term]) -> set[str]:
+    """The muscles of some areas."""
+    return {muscle for term in terms for muscle in catalogue.area(term.words) or ()}
 
 
 class FullTurn:
@@ -116,6 +123,11 @@ class Week(Tally):
         return self.number - self.block.first + 1
 
     @property
+    def activities(self) -> list[Activity]:
+        """What takes place in it beside its sessions."""
+        return [one for one in self.block.activities if one.takes_place(self.in_block)]
+
+    @property
     def is_deload(self) -> bool:
         """Whether it is there to recover."""
         return self.block.is_deload(self.in_block)
@@ -127,12 +139,17 @@ class Week(Tally):
     def means(self, area: str) -> bool:
         """Whether its block, or else the programme, has an area in its focus.
 
-        No focus means all areas, but in a peak week none: what is not named may rest there.
+        No focus means all areas, but in a peak week none: what is not named may rest there. What the
+        programme leaves alone on purpose is meant by nobody.
         """
-        terms = self.block.focus or self.programme.focus
-        if not terms:
+        terms, left_alone = self.block.focus or self.programme.focus, self.programme.not_trained
+        if not terms and not left_alone:
             return not self.is_peak
         wanted = set(catalogue.area(area) or ())
+        if left_alone and wanted and wanted <= muscles_of(left_alone):
+            return False
+        if not terms:
+            return not self.is_peak
         return any(wanted.intersection(catalogue.area(term.words) or ()) for term in terms)
 
     def names(self, area: str) -> bool:
@@ -149,8 +166,11 @@ class Week(Tally):
         """Whether an area is to be built: the focus means it, and the goal is size, or is not written.
 
         With any other goal it must be named: a lifter who trains for strength, for a sport or for health
-        builds no part for its own sake.
+        builds no part for its own sake. What is to be maintained is not built.
         """
+        kept = self.programme.maintain
+        if kept and muscles_of(kept).issuperset(catalogue.area(area) or ()):
+            return False
         return self.means(area) and (self.programme.goal in goals or self.names(area))
 
     def days(self) -> list[tuple[int, Tally]]:

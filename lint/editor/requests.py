@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import asyncio
+
 from lsprotocol import types
 from pygls.exceptions import JsonRpcException
 
@@ -26,19 +28,27 @@ BEFORE_VALUES = frozenset(":,[{-")
 """A space asks for completions only behind one of these; elsewhere it stands between words."""
 
 
-class DocumentRequests:
-    """Answers requests on open documents; the answer is None where a document is none of ours."""
+CHANGED_MEANWHILE = "The file has changed meanwhile: ask again."
 
-    def __init__(self, documents: OpenDocuments, client: Client) -> None:
+
+class DocumentRequests:
+    """Answers requests on open documents; the answer is None where a document is none of ours.
+
+    ``tell`` shows the coach a sentence.
+    """
+
+    def __init__(self, documents: OpenDocuments, client: Client, tell: Callable[[str], None]) -> None:
         self._documents = documents
         self._client = client
+        self._tell = tell
         self._past: dict[str, Past] = {}
 
     def handlers(self) -> Iterator[tuple[str, Callable[[Any], object], object]]:
         """The method of each request, its handler, and what the server announces of it."""
-        actions = types.CodeActionOptions([types.CodeActionKind.QuickFix])
+        actions = types.CodeActionOptions([types.CodeActionKind.QuickFix], resolve_provider=True)
         completions = types.CompletionOptions(trigger_characters=TRIGGER_CHARACTERS)
         yield types.TEXT_DOCUMENT_CODE_ACTION, self.code_action, actions
+        yield types.CODE_ACTION_RESOLVE, self.resolved, None
         yield types.TEXT_DOCUMENT_HOVER, self.hover, None
         yield types.TEXT_DOCUMENT_COMPLETION, self.completion, completions
         yield types.TEXT_DOCUMENT_DEFINITION, self.definition, None
@@ -77,8 +87,42 @@ class DocumentRequests:
         ]
         return [
             converter.fix(fix, [diagnostic(one, snapshot, self._client, converter) for one in fix.findings])
-            for fix in fixes(snapshot, min(start, end), max(start, end), asked_about)
+            for fix in fixes(
+                snapshot,
+                min(start, end),
+                max(start, end),
+                asked_about,
+                resolves=self._client.resolves_edits,
+            )
         ]
+
+    async def resolved(self, action: types.CodeAction) -> types.CodeAction:
+        """The action with the edit that clears its finding; the coach is told what it does, or why none does.
+
+        Other messages are answered meanwhile, and the client may cancel it.
+        """
+        from .features.solving import WorkedOut, work_out
+
+        aim = action.data if isinstance(action.data, dict) else {}
+        uri, version = str(aim.get("uri", "")), aim.get("version")
+        found = self._find(types.TextDocumentIdentifier(uri))
+        if found is None or action.edit is not None:
+            return action
+        snapshot, converter = found
+        line = aim.get("line")
+        about = (line if isinstance(line, int) else 0, str(aim.get("rule", "")), str(aim.get("about", "")))
+        work, answer = work_out(snapshot, about), WorkedOut(None, CHANGED_MEANWHILE)
+        while self._documents.version(uri) == version:
+            try:
+                next(work)
+            except StopIteration as end:
+                answer = end.value
+                break
+            await asyncio.sleep(0)
+        self._tell(answer.words)
+        if answer.edit is not None:
+            action.edit = converter.workspace_edit(answer.edit.parts)
+        return action
 
     def hover(self, params: types.HoverParams) -> types.Hover | None:
         """The explanation of what stands under the pointer."""

@@ -60,6 +60,7 @@ IDLE_IMPORTS = (
     ".features.workspace_symbols",
     ".features.week_table",
     ".features.changes",
+    ".features.solving",
 )
 """Modules imported in the first pause: the first findings need not wait for them, nor the first request."""
 
@@ -76,7 +77,7 @@ class Server(LanguageServer):
         super().__init__(SOURCE, VERSION, protocol_cls=StrictProtocol, converter_factory=quick_converter)
         self.documents = OpenDocuments(self.log)
         self.client = Client(types.ClientCapabilities())
-        self.requests = DocumentRequests(self.documents, self.client)
+        self.requests = DocumentRequests(self.documents, self.client, self.tell)
         self.protocol.connect(self.documents, self.clear_findings, self.stop)
         self._stop_requested = Event()
         self._input: InputStream | None = None
@@ -111,7 +112,15 @@ class Server(LanguageServer):
                 self.log(f"{handler.__name__} failed ({type(error).__name__}: {error})")
                 return None
 
-        self.feature(method, options)(answer)
+        async def answer_later(params: ParamsT) -> ResultT | None:
+            work = answer(params)
+            try:
+                return None if work is None else await work  # type: ignore[misc]
+            except Exception as error:
+                self.log(f"{handler.__name__} failed ({type(error).__name__}: {error})")
+                return None
+
+        self.feature(method, options)(answer_later if asyncio.iscoroutinefunction(handler) else answer)
 
     # The connection
 
@@ -144,6 +153,10 @@ class Server(LanguageServer):
             self._last_log_line = line
             with suppress(OSError):
                 print(f"spotline: {line}", file=sys.stderr, flush=True)
+
+    def tell(self, words: str) -> None:
+        """Shows the coach a sentence."""
+        self.window_show_message(types.ShowMessageParams(types.MessageType.Info, words))
 
     def report_server_error(self, error: Exception, source: Any) -> None:
         """Logs what went wrong outside a handler; the coach is not shown any of it."""
@@ -301,7 +314,7 @@ class Server(LanguageServer):
     def _show(self, title: str, page: str) -> None:
         """Shows a page to the coach, as a document or as a message."""
         if not self.client.shows_documents:
-            self.window_show_message(types.ShowMessageParams(types.MessageType.Info, page))
+            self.tell(page)
             return
         from tempfile import mkdtemp
 

@@ -243,4 +243,5 @@ def floored(week: Week) -> dict[str, tuple[Term, bool]]:
         return {}
     named = {group_of(term.words): (term, False) for term in week.block.focus or programme.focus}
     named |= {group_of(term.words): (term, True) for term in programme.priority}
-    return {area: pair for area, pair in named.items() if catalogue.is_group(area)}
+    kept = [group_of(term.words) for term in (*programme.maintain, *programme.not_trained)]
+    return {area: pair for area, pair in named.items() if catalogue.is_group(area) and area not in kept}

@@ -73,11 +73,16 @@ class Hit:
         """This hit with some values changed."""
         return Hit(**{**{name: getattr(self, name) for name in self.__slots__}, **changes})
 
-    def with_place_of(self, other: Hit) -> Hit:
-        """This hit, which also names the place of another with the same words."""
+    def places(self) -> set[object]:
+        """What the places that it names are looked up by."""
+        return {self.draft.place.key, *(one.place.key for one in self.draft.related)}
+
+    def with_place_of(self, other: Hit, named: set[object]) -> Hit:
+        """This hit, which also names the place of another with the same words; ``named`` are those it has."""
         place, draft = other.draft.place, self.draft
-        if any(place == one for one in (draft.place, *(related.place for related in draft.related))):
+        if place.key in named:
             return self
+        named.add(place.key)
         values: dict[str, Any] = {name: getattr(draft, name) for name in type(draft).__slots__}
         values["related"] = (
             *draft.related,
@@ -196,12 +201,18 @@ def _said_once(hits: Iterable[Hit]) -> list[Hit]:
     They are one thing to say, unless each has an edit of its own that is one right answer.
     """
     once: dict[object, Hit] = {}
+    named: dict[object, set[object]] = {}
     for hit in hits:
         draft = hit.draft
         key: object = (hit.rule.name, hit.exercise, draft.counted, draft.wanted, draft.change)
         if not hit.exercise or draft.subject or (draft.edits and isinstance(draft.edits, tuple)):
             key = hit
-        once[key] = _merged(once[key], hit) if key in once else hit
+        if key in once:
+            if key not in named:
+                named[key] = once[key].places()
+            once[key] = _merged(once[key], hit, named[key])
+        else:
+            once[key] = hit
     return list(once.values())
 
 
@@ -241,14 +252,16 @@ def _hit(
     return Hit(rule, draft, severity, athlete, weeks, exercise, edits=(draft.edits,) if draft.edits else ())
 
 
-def _merged(known: Hit, hit: Hit) -> Hit:
+def _merged(known: Hit, hit: Hit, named: set[object] | None = None) -> Hit:
     """One hit for two on one subject, else at one place: the weeks of both, the words of the worse.
 
     A muscle that lacks work in each of three blocks is one thing to say, not three. Of two that are as bad,
-    the words are those that hold for more weeks.
+    the words are those that hold for more weeks. ``named`` are the places that the first names, where many
+    are drawn together.
     """
     if known.draft.counted == hit.draft.counted:
-        worse, is_worst = known.with_place_of(hit), known.is_worst
+        places = known.places() if named is None else named
+        worse, is_worst = known.with_place_of(hit, places), known.is_worst
         told = {*(known.told or known.weeks), *hit.weeks}
     else:
         worse = max(known, hit, key=lambda one: (_badness(one), len(one.told or one.weeks)))

@@ -36,9 +36,10 @@ def in_one(label: str, edits: Iterable[Edit], *, certain: bool = False) -> Edit 
     from .finding import Edit
 
     kept: list[Edit] = []
+    taken = _Taken()
     for part in (part for edit in edits for part in edit.parts):
         is_here = not kept or part.place.text is kept[0].place.text
-        if is_here and not any(_touch(part, one) for one in kept):
+        if is_here and taken.take(part.place.start, part.place.end):
             kept.append(part)
     if not kept:
         return None
@@ -47,8 +48,31 @@ def in_one(label: str, edits: Iterable[Edit], *, certain: bool = False) -> Edit 
     return Edit(first.place, first.words, label, certain=certain, further=further)
 
 
-def _touch(one: Edit, other: Edit) -> bool:
-    if one.place.start < other.place.end and other.place.start < one.place.end:
+class _Taken:
+    """Stretches of a text that keep apart, in order: its neighbours alone can be in the way of one more."""
+
+    __slots__ = ("_ends", "_starts")
+
+    def __init__(self) -> None:
+        self._starts: list[int] = []
+        self._ends: list[int] = []
+
+    def take(self, start: int, end: int) -> bool:
+        """Takes a stretch, unless it is in the way of another."""
+        from bisect import bisect_right
+
+        at = bisect_right(self._starts, start)
+        near = range(max(at - 1, 0), min(at + 1, len(self._starts)))
+        if any(_touch(start, end, self._starts[one], self._ends[one]) for one in near):
+            return False
+        self._starts.insert(at, start)
+        self._ends.insert(at, end)
         return True
-    adds = not (one.place.end > one.place.start and other.place.end > other.place.start)
-    return adds and one.place.start <= other.place.end and other.place.start <= one.place.end
+
+
+def _touch(start: int, end: int, other: int, other_end: int) -> bool:
+    """Whether two stretches overlap, or meet where one of them adds words: their order would matter."""
+    if start < other_end and other < end:
+        return True
+    adds = not (end > start and other_end > other)
+    return adds and start <= other_end and other <= end

@@ -12,7 +12,7 @@ if TYPE_CHECKING:
 
     from ..findings.finding import Edit, Finding
     from ..syntax.tree import Reading
-    from ..text.places import Place
+    from ..text.places import Place, Text
 
 
 class Mend:
@@ -54,7 +54,7 @@ def with_a_choice(findings: Iterable[Finding]) -> list[Finding]:
 
 
 def apart(mends: Iterable[Mend]) -> list[Mend]:
-    """Mends of one file that leave each other alone, in the order of the file; each edit once.
+    """Mends that leave each other alone, in the order of each file; each edit once.
 
     Of two that overlap, or touch so that their order would matter, the first stands.
     """
@@ -62,10 +62,22 @@ def apart(mends: Iterable[Mend]) -> list[Mend]:
     taken: list[Place] = []
     for mend in sorted({mend.key: mend for mend in mends}.values(), key=lambda one: one.key):
         places = [part.place for part in mend.edit.parts]
-        if not any(one.start <= other.end and other.start <= one.end for one in places for other in taken):
+        if not any(_touch(one, other) for one in places for other in taken):
             kept.append(mend)
             taken += places
     return kept
+
+
+def _touch(one: Place, other: Place) -> bool:
+    return one.text.name == other.text.name and one.start <= other.end and other.start <= one.end
+
+
+def by_text(mends: Iterable[Mend]) -> dict[Text, list[Mend]]:
+    """The mends of each text; a finding may be mended in another file than it is found in."""
+    found: dict[Text, list[Mend]] = {}
+    for mend in mends:
+        found.setdefault(mend.edit.place.text, []).append(mend)
+    return found
 
 
 def applied(content: str, mends: Iterable[Mend]) -> str:

@@ -10,7 +10,9 @@ from collections import Counter
 from ..project.overlay import Overlay
 from ..project.review import review_on
 from ..project.workspace import Workspace
-from .edits import Mend, apart, applied, certain
+from ..schemas.lookup import has_many_faults
+from ..text.repository import FileResolver
+from .edits import Mend, apart, applied, by_text, certain
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -20,6 +22,7 @@ if TYPE_CHECKING:
     from ..engine.registry import Rule
     from ..findings.finding import Finding
     from ..project.results import FileReview, Review
+    from ..text.places import Text
     from ..text.repository import SourceFile
 
     Chooser = Callable[[FileReview], list[Mend]]
@@ -30,6 +33,10 @@ UPKEEP = "upkeep"
 
 MOST_ROUNDS = 50
 """Rounds after which mending stops: each mends at least one place, and a mend can uncover the next fault."""
+
+
+MOST_TRIED = 1_000_000
+"""Letters of a file that are reviewed to try its mends one by one, where all of them together do not pass."""
 
 
 class MendedFile:
@@ -48,7 +55,7 @@ class Rounds:
     """Rounds of mending over what a review of some paths takes in.
 
     ``review`` is the last one, of the mended texts; ``files`` what was mended, by real path; ``refused`` the
-    mends that the review would not have.
+    mends that the review would not have, or that were not tried by themselves in a large file.
     """
 
     def __init__(self, paths: list[str], today: date) -> None:
@@ -57,6 +64,7 @@ class Rounds:
         self.overlay = Overlay()
         self.files: dict[str, MendedFile] = {}
         self.refused: dict[tuple[tuple[str, int, int, str], ...], Mend] = {}
+        self._files = FileResolver()
         self._rules: list[Rule] | None = None
         self.review: Review = self._review(self.overlay)
 
@@ -87,21 +95,32 @@ class Rounds:
         return mended
 
     def _picked(self, one: FileReview, choose: Chooser) -> list[Mend]:
-        """What can be done in this round in the file itself."""
+        """What can be done in this round in the file itself; a choice may be of a file that it leans on."""
         if one.reading is None or not one.kind or not one.opened:
             return []
-        here = one.reading.text.name
         return apart(
-            mend
-            for mend in choose(one)
-            if all(part.place.text.name == here for part in mend.edit.parts) and mend.key not in self.refused
+            mend for mend in choose(one) if mend.key not in self.refused and self._may_be_done(one, mend)
         )
+
+    def _may_be_done(self, one: FileReview, mend: Mend) -> bool:
+        """Whether a mend is of the text as it is now: of the file's own, or of another that nobody mended yet
+        in this round.
+        """
+        assert one.reading is not None
+        text = mend.edit.place.text
+        if text.name == one.reading.text.name:
+            return True
+        known = self.files.get(self._files.file(text.name).real)
+        is_choice = mend.finding is not None and mend.finding.surely is None
+        return is_choice and (known is None or known.after == text.content)
 
     def _one_by_one(self, one: FileReview, picked: list[Mend]) -> list[Mend]:
         """The mends that pass, each by itself and all of them together; the others are refused."""
         kept: list[Mend] = []
-        for mend in picked:
-            if self._passes(one, [*kept, mend]):
+        length = len(one.reading.text.content) if one.reading else 0
+        tries = 0 if has_many_faults(one.findings) else MOST_TRIED // max(1, length)
+        for number, mend in enumerate(picked):
+            if number < tries and self._passes(one, [*kept, mend]):
                 kept.append(mend)
             else:
                 self.refused[mend.key] = mend
@@ -109,11 +128,11 @@ class Rounds:
 
     def _passes(self, one: FileReview, mends: list[Mend]) -> bool:
         """Whether the review of the mended text finds nothing of what was mended, and nothing new to read."""
-        content = applied(_content(one), mends)
         tried = Overlay()
-        for path, text in self.overlay.opened().items():
-            tried.open(path, text)
-        tried.open(one.file.real, content)
+        for path, content in self.overlay.opened().items():
+            tried.open(path, content)
+        for text, several in by_text(mends).items():
+            tried.open(self._file(one, text).real, applied(text.content, several))
         after = next((file for file in self._review(tried).files if file.file.real == one.file.real), None)
         return after is not None and not _is_worse(one, after, mends, self._uncovering(one))
 
@@ -121,17 +140,19 @@ class Rounds:
         """The rules on what was written otherwise than meant: others see it once it is written as meant."""
         return {rule.name for rule in (*(self._rules or ()), *one.team.rules) if rule.family == UPKEEP}
 
+    def _file(self, one: FileReview, text: Text) -> SourceFile:
+        """The file of a text that was read in the review of another."""
+        assert one.reading is not None
+        return one.file if text.name == one.reading.text.name else self._files.file(text.name)
+
     def _keep(self, one: FileReview, mends: list[Mend]) -> None:
         """Takes mends over into the overlay."""
-        known = self.files.setdefault(one.file.real, MendedFile(one.file, _content(one)))
-        known.after = applied(_content(one), mends)
-        known.mends += mends
-        self.overlay.open(one.file.real, known.after)
-
-
-def _content(one: FileReview) -> str:
-    assert one.reading is not None
-    return one.reading.text.content
+        for text, several in by_text(mends).items():
+            file = self._file(one, text)
+            known = self.files.setdefault(file.real, MendedFile(file, text.content))
+            known.after = applied(text.content, several)
+            known.mends += several
+            self.overlay.open(file.real, known.after)
 
 
 def _is_worse(
@@ -164,14 +185,16 @@ def _brings(
 ) -> bool:
     """Whether what a choice was to mend is found still, or an error or warning that was not found before.
 
-    Words and numbers may change with an edit, so rules are counted, with what each finding is about.
+    Words and numbers may change with an edit, so rules are counted, with what each finding is about. What
+    may follow from the mended finding was there all the time: without a curl, no balance was judged.
     """
     was, now = (Counter((one.rule, one.subject) for one in review.findings) for review in (before, after))
     if any(now[one.rule, one.subject] >= was[one.rule, one.subject] for one in mended):
         return True
     if any(one.rule in uncovering for one in mended):
         return False
-    serious = [one for one in after.findings if one.severity != "note"]
+    rules = {one.rule for one in mended}
+    serious = [one for one in after.findings if one.severity != "note" and rules.isdisjoint(one.causes)]
     return any(now[one.rule, one.subject] > was[one.rule, one.subject] for one in serious)
 
 

@@ -92,7 +92,8 @@ class Load:
     @property
     def is_word(self) -> bool:
         """Whether it is a word such as heavy, and no band or pin."""
-        return self.kind == "label" and not any(one in self.words.lower() for one in ("band", "pin"))
+        low = self.words.lower()
+        return self.kind == "label" and not (low.startswith(("band ", "pin ")) or low.endswith(" band"))
 
     @property
     def span(self) -> Range | None:

@@ -11,6 +11,9 @@ from .amounts import KG_PER_LB, Load, Range
 MOST_SECONDS = {"rest": 3600.0, "work": 18000.0}
 """Seconds by kind: rest, and intervals of a clock; work that goes on."""
 
+MOST_NUMBER = 10_000.0
+"""A number without a unit from which on it counts for nothing, whatever the schema says of it."""
+
 MOST_TEMPO = 60.0
 """Seconds of one part of a repetition."""
 
@@ -39,6 +42,7 @@ MOST_STEP = {
     "rep": 50.0,
     "set": 10.0,
     "round": 10.0,
+    "pin": 10.0,
     "s": 600.0,
     "min": 60.0,
     "m": 5000.0,
@@ -46,8 +50,11 @@ MOST_STEP = {
 """What a progression can add each time, by unit."""
 
 
-BOUNDED = frozenset({"reps", "load", "rest", "hold", "distance", "tempo"})
-"""Keys of lines whose values have bounds that the schema does not say."""
+MOST_SETS = 100.0
+"""Of a line; the schema says the same, and this takes what lies beyond out of every count."""
+
+BOUNDED = frozenset({"sets", "rounds", "reps", "load", "rest", "hold", "distance", "tempo"})
+"""Keys of lines whose values have bounds."""
 
 
 def beyond(kind: str, value: object) -> str:
@@ -63,6 +70,8 @@ def beyond(kind: str, value: object) -> str:
     if not isinstance(value, Range):
         timed = getattr(value, "timed", None)
         return beyond("work", timed) if timed is not None else ""
+    if kind in ("sets", "rounds"):
+        return _most(value, MOST_SETS, f"numbers up to {MOST_SETS:g}")
     if kind in ("rest", "hold"):
         return _most(value, MOST_SECONDS["rest"], "60 min")
     if kind == "work":

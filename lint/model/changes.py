@@ -98,7 +98,10 @@ def change_of(key: str, value: object) -> ValueChange | None:
 
 
 def _factor(words: str) -> float | None:
-    """``x 0.9``: what a value is multiplied by."""
+    """``x 0.9``, ``x 2/3``: what a value is multiplied by."""
+    part = re.fullmatch(r"(?:[x\u00d7] ?)?([1-9])/([1-9])", words)
+    if part is not None:
+        return int(part[1]) / int(part[2])
     found = re.fullmatch(r"[x\u00d7] ?([0-9]{0,2}(?:[.,][0-9]{1,3})?)", words)
     number = float(found[1].replace(",", ".") or 0) if found and found[1] else 0.0
     return number or None

@@ -45,11 +45,15 @@ def _is_clock_time(finding: Finding) -> bool:
 
 
 def _is_on_or_off(finding: Finding) -> bool:
-    """Whether it only says that others take a key of intervals, ``on`` or ``off``, for true or false."""
+    """Whether it only says that others take a key of intervals, ``on`` or ``off``, for true or false; or the
+    word in place of a day, in a week without the session.
+    """
     place = finding.place
-    if finding.rule != "quote-this" or place.excerpt not in ("on", "off"):
+    if finding.rule != "quote-this" or place.excerpt.lower() not in ("on", "off"):
         return False
-    return place.text.content[place.end :].lstrip(" ").startswith(":")
+    before = place.text.content[max(place.start - 16, 0) : place.start].rstrip(" ")
+    is_of_a_week = before[-1:] == ":" and (before[-2:-1].isdigit() or before.endswith("other:"))
+    return is_of_a_week or place.text.content[place.end :].lstrip(" ").startswith(":")
 
 
 def _unused(anchor: Anchor) -> Finding:

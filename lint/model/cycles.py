@@ -5,11 +5,13 @@ Nothing here is needed for values by week, so that `read_line` imports it only w
 
 from __future__ import annotations
 
+from ..findings.finding import Edit
 from ..schemas.readings import RULE
 from ..wording.words import week_list
 from .bounds import beyond_change
 from .changes import TwoWaysError, ValueChange, change_of, changed, is_change
-from .sessions import Slice, VisitSlice, sessions_in
+from .on_days import sessions_in
+from .sessions import Slice, VisitSlice
 from .weeks import weeks as weeks_of
 
 TYPE_CHECKING = False
@@ -17,7 +19,7 @@ if TYPE_CHECKING:
     from collections.abc import Sequence
     from typing import Protocol
 
-    from ..findings.finding import Edit, Finding
+    from ..findings.finding import Finding
     from ..text.places import Place
     from .sessions import Block, Session, Weeks
     from .values import LocatedNode, Reader
@@ -35,7 +37,7 @@ if TYPE_CHECKING:
         def beyond(self, at: LocatedNode, takes: str) -> bool:
             """Reports a value beyond what is taken."""
 
-        def by_week(self, at: LocatedNode) -> list[tuple[int, int, LocatedNode]]:
+        def by_week(self, at: LocatedNode, key: str = "") -> list[tuple[int, int, LocatedNode]]:
             """First week, last week and value."""
 
         def read_parts(self, key: str, parts: list[tuple[int, int, LocatedNode]]) -> tuple[Slice, ...]:
@@ -85,7 +87,7 @@ def cycled(reader: CycleReader, key: str, at: LocatedNode) -> tuple[Slice, ...]:
         parts = _by_visit(reader, at, repeats=again is not None)
         wanted = list(range(1, MOST_VISITS * reader.weeks + 1))
     else:
-        parts = reader.by_week(at)
+        parts = reader.by_week(at, key)
         wanted = [week for first, last in reader.spans for week in range(first, last + 1)]
     slices = reader.read_parts(key, parts)
     if by_visit:
@@ -93,6 +95,15 @@ def cycled(reader: CycleReader, key: str, at: LocatedNode) -> tuple[Slice, ...]:
         slices = tuple(VisitSlice(one.first, one.last, one.value, one.place) for one in slices)
     if again is None or not slices:
         return slices
+    if max(one.last for one in slices) < wanted[0]:
+        reader.report(
+            "weeks-left-out",
+            at.place,
+            f"No value for {week_list(wanted)}: all that are here end before.",
+            change="Write the weeks in which the line is done.",
+            line=at.place,
+        )
+        return ()
     beyond = any(one.rule == "weeks-beyond" for one in reader.findings[before:])
     repeated = _repeated(reader, key, slices, again, wanted, quiet=beyond)
     other = "reps" if key == "sets" else "sets"
@@ -205,11 +216,13 @@ def _turns(
             try:
                 values[made] = changed(key, base.value, change, turn)
             except TwoWaysError as two:
+                points = f"{change.words.removesuffix('%').strip()} points"
                 reader.report(
                     RULE,
                     again.place,
                     f"{again.words} on {base.place.excerpt} has two readings: {' or '.join(two.ways)}.",
-                    change=f"Write `{change.words.removesuffix('%').strip()} points`, or the values.",
+                    change=f"Write `{points}`, or the values.",
+                    edits=(Edit(again.place, points, f"write {points}", certain=False),),
                 )
                 return found
         value = values[made]

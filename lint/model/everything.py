@@ -5,6 +5,9 @@ Nothing here is needed for a programme without it, so that other modules import 
 
 from __future__ import annotations
 
+import re
+
+from ..findings.finding import Edit
 from ..schemas.readings import RULE
 from .bounds import beyond_change
 from .changes import TwoWaysError, ValueChange, change_of, changed
@@ -72,7 +75,7 @@ class EveryLine:
             if isinstance(what, ValueChange):
                 value = None if held is None else _changed(key, held.value, what)
                 place = held.place if held is not None else place
-            elif held is None and key not in ADDED:
+            elif held is None and key not in ADDED and key not in group:
                 continue
             if value is None or (held is not None and isinstance(held.value, Range) and held.value.high == 0):
                 continue
@@ -99,13 +102,49 @@ def _changed(key: str, value: object, change: ValueChange) -> object:
         return None
 
 
+def given_weeks(
+    block: Block, of_programme: LocatedNode | None, of_block: LocatedNode | None
+) -> dict[str, frozenset[int]]:
+    """The weeks of a block for which a value is given to all lines, by key: no change of what each has."""
+    given: dict[str, set[int]] = {}
+    for at, before in ((of_programme, block.first - 1), (of_block, 0)):
+        named: set[int] = set()
+        for key, _, values in _others_last(at) if at is not None else ():
+            spans = weeks_of(key)
+            numbers = [
+                week
+                for week in range(1, block.weeks + 1)
+                if any(first <= week + before <= last for first, last in spans)
+                or (key == "other" and week not in named)
+            ]
+            named.update(numbers)
+            for what in KEYS:
+                if (part := values.get(what)) is not None and not _is_change(part.words):
+                    given.setdefault(what, set()).update(numbers)
+    return {what: frozenset(weeks) for what, weeks in given.items()}
+
+
+def _others_last(at: LocatedNode) -> list[tuple[str, Place, LocatedNode]]:
+    """Keys, places and values; those of all other weeks come last, wherever they stand."""
+    return sorted(at.pairs(), key=lambda one: one[0] == "other")
+
+
+def _is_change(words: str) -> bool:
+    """Whether words are a change of what a line has, and no value of their own."""
+    return words[:1] in ("+", "-", "x", "X", "\u00d7", "\u2212", "h", "H") or bool(_FRACTION(words))
+
+
+_FRACTION = re.compile("1/[2-9]|2/[3-9]|3/[4-9]|4/[5-9]|5/[6-9]|6/[7-9]|7/[89]|8/9").fullmatch
+"""A part of a whole: ``2/3``, but no ``12/10``, which are repetitions of two sets."""
+
+
 def read_everything(
     reader: Reader, at: LocatedNode, last: int, read: Callable[[str, LocatedNode], object]
 ) -> tuple[EveryLine, ...]:
     """What changes for all lines, by week; ``last`` is the last week there is, ``read`` reads a value."""
     found: list[EveryLine] = []
     taken: dict[int, str] = {}
-    for key, place, value in at.pairs():
+    for key, place, value in _others_last(at):
         spans = [(first, min(end, last)) for first, end in weeks_of(key) if first <= last]
         beyond = [end for _, end in weeks_of(key) if end > last]
         twice = [week for first, end in spans for week in range(first, end + 1) if week in taken]
@@ -152,13 +191,12 @@ def read_changes(
         part = at.get(key)
         if part is None:
             continue
-        change = (
-            change_of(key, part.words)
-            if part.words[:1] in ("+", "-", "x", "X", "\u00d7", "\u2212", "h", "H")
-            else None
-        )
+        change = change_of(key, part.words) if _is_change(part.words) else None
         if change is not None and (takes := beyond_change(change.kind, change.by)):
             reader.beyond(part, takes)
+            continue
+        if _FRACTION(part.words) and key in ("sets", "reps"):
+            _ask_about_fraction(reader, key, part)
             continue
         value = change or read(key, part)
         if isinstance(value, Load) and value.kind == "percent" and value.span is not None:
@@ -175,6 +213,23 @@ def read_changes(
         elif value is not None and reader.within(key, part, value):
             what[key] = (value, part.place)
     return what
+
+
+def _ask_about_fraction(reader: Reader, key: str, at: LocatedNode) -> None:
+    """``sets: 2/3`` for all lines: so much of what each line has, or numbers."""
+    other, means = at.words.replace("/", "-"), f"{at.words.replace('/', ' to ')} sets"
+    if key == "reps":
+        other, means = "", "one number for each set"
+    edits = [Edit(at.place, f"x {at.words}", f"write x {at.words}: of what each line has")]
+    edits += [Edit(at.place, other, f"write {other}")] if other else []
+    reader.report(
+        RULE,
+        at.place,
+        f"`{key}: {at.words}` for all lines has two readings: {at.words} of what each line has, or {means}.",
+        change=f"Write `x {at.words}` for the factor"
+        + (f", `{other}` for the numbers." if other else "; give lines numbers of their own for the other."),
+        edits=tuple(edits),
+    )
 
 
 def no_sets(reader: Reader, at: LocatedNode) -> None:
@@ -206,12 +261,16 @@ def _check(reader: Reader, key: str, change: ValueChange, place: Place, held: li
         try:
             changes = changed(key, one.value, change) is not None or changes
         except TwoWaysError as two:
+            points, factor = f"{change.words.removesuffix('%').strip()} points", f"x {1 + change.by / 100:g}"
             reader.report(
                 RULE,
                 place,
                 f"{change.words} on {one.place.excerpt} has two readings: {' or '.join(two.ways)}.",
-                change=f"Write `{change.words.removesuffix('%').strip()} points` or"
-                f" `x {1 + change.by / 100:g}`.",
+                change=f"Write `{points}` or `{factor}`.",
+                edits=(
+                    Edit(place, points, f"write {points}"),
+                    Edit(place, factor, f"write {factor}: of what each line has"),
+                ),
             )
             return
     if not changes:

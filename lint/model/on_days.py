@@ -1,10 +1,12 @@
-"""Days of the week on which something takes place, the same each week or not."""
+"""Days on which something takes place, the same each week or not; and what does beside the sessions."""
 
 from __future__ import annotations
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
-    from ..text.places import Term
+    from ..text.places import Place, Term
+    from .quantities import Range
+    from .sessions import Session
 
 
 class OnDays:
@@ -30,3 +32,49 @@ class OnDays:
     def hour(self, week: int, day: int) -> float | None:
         """The hour at which it begins on a day of a week of its block; None where none is written."""
         return (self.by_week.get(week, ((), self.hours))[1] if self.by_week else self.hours).get(day)
+
+
+class Activity(OnDays):
+    """Something that loads the body but is no lifting: a field session, a match, a shift at work.
+
+    ``in_weeks`` are the runs of weeks of its block in which it takes place; empty where it does in all.
+    """
+
+    __slots__ = ("effort", "in_weeks", "loads", "minutes", "name", "note", "place")
+
+    def __init__(
+        self,
+        name: str,
+        place: Place,
+        *,
+        minutes: Range | None,
+        effort: Range | None,
+        loads: tuple[tuple[Term, str], ...],
+        note: str,
+    ) -> None:
+        super().__init__()
+        self.name = name
+        self.place = place
+        self.minutes = minutes
+        self.effort = effort
+        self.loads = loads
+        self.note = note
+        self.in_weeks: tuple[tuple[int, int], ...] = ()
+
+    def takes_place(self, week: int) -> bool:
+        """Whether it takes place in a week of its block, counted from 1."""
+        return not self.in_weeks or any(first <= week <= last for first, last in self.in_weeks)
+
+    def days_in(self, week: int) -> tuple[int, ...]:
+        """Its days in a week of its block, counted from 1; none in a week without it."""
+        return super().days_in(week) if self.takes_place(week) else ()
+
+
+def sessions_in(sessions: tuple[Session, ...], week: int) -> tuple[Session, ...]:
+    """The sessions that take place in a week of their block; what replaces another stands in its place."""
+    held = tuple(session for session in sessions if session.takes_place(week))
+    replacing = {one.replaces: one for one in held if one.replaces is not None}
+    if not replacing:
+        return held
+    left = (replacing.get(one, one) for one in held if one.replaces is None or one.replaces not in held)
+    return tuple(dict.fromkeys(left))

@@ -11,10 +11,11 @@ if TYPE_CHECKING:
 class Pairing:
     """A superset, circuit or complex that lines belong to: its ``kind``, rest in seconds, note, and clock.
 
-    ``reps`` are the most repetitions of all lifts of a complex together; 0 for anything else.
+    ``reps`` are the most repetitions of all lifts of a complex together; 0 for anything else. ``parts`` are
+    the weeks in which its clock and rest stay, each with what it is in them; none where they stay in all.
     """
 
-    __slots__ = ("clock", "kind", "note", "place", "reps", "rest")
+    __slots__ = ("clock", "kind", "note", "parts", "place", "reps", "rest")
 
     def __init__(self, kind: str, place: Place, rest: Range | None, note: str) -> None:
         self.kind = kind
@@ -23,6 +24,7 @@ class Pairing:
         self.note = note
         self.clock: Clock | None = None
         self.reps = 0.0
+        self.parts: tuple[tuple[frozenset[int], Pairing], ...] = ()
 
 
 class Clock:

@@ -51,6 +51,10 @@ class Event:
         self.note = note
 
 
+SAID_ONCE = (("rir", "rpe"), ("rpe", "rir"))
+"""Efforts of which the one for an athlete stands in place of the other of the line."""
+
+
 class Adjustment:
     """How an exercise differs for one athlete: another exercise, left out, or with other values.
 
@@ -94,6 +98,9 @@ class Adjustment:
         held = {
             key: one for key, slices in self.values.items() for one in slices if one.first <= week <= one.last
         }
+        for key, other in SAID_ONCE:
+            if key in held and other not in held:
+                held[other] = held[key].with_value(None)
         if self.swap is not None:
             held["exercise"] = Slice(1, week, self.swap.words, self.swap.place)
         return held
@@ -118,6 +125,7 @@ class Member:
 class Programme:
     """A whole programme: what and whom it is for, and its blocks in order.
 
+    ``not_trained`` are areas left alone on purpose, ``maintain`` those that are kept and not built.
     ``our_names`` are pairs of a name that the coach gives to an exercise and what it means. ``places`` holds
     the places of goal, phase and start by key, where they are written. ``working_best`` is the share of each
     best lift, in %, from which percentages count; None where they count from the whole.
@@ -131,8 +139,10 @@ class Programme:
         "focus",
         "goal",
         "held_at",
+        "maintain",
         "members",
         "name",
+        "not_trained",
         "note",
         "our_names",
         "phase",
@@ -155,6 +165,8 @@ class Programme:
         self.phase: Phase = ""
         self.focus: tuple[Term, ...] = ()
         self.priority: tuple[Term, ...] = ()
+        self.not_trained: tuple[Term, ...] = ()
+        self.maintain: tuple[Term, ...] = ()
         self.starts: date | None = None
         self.weeks = 1
         self.working_best: float | None = None

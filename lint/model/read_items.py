@@ -26,12 +26,17 @@ def read_lines(
     """
 
     def open_line() -> LineReader:
-        return LineReader(findings, session.block.weeks, before, session.in_weeks)
+        reader = LineReader(findings, session.block.weeks, before, session.in_weeks)
+        reader.given = session.block.given
+        return reader
 
     for reader, member, paired, rounds, shared in _members(at, open_line):
         if not isinstance(member.node, Mapping):
             continue
-        line = reader.prescription(member, len(before), rounds, shared)
+        parts = None
+        if shared is None and not CHANGING.isdisjoint(member.node.entries):
+            parts = _parts(reader, member)
+        line = reader.prescription(parts[0][1] if parts else member, len(before), rounds, shared)
         line.session = session
         line.paired = paired
         if shared is not None:
@@ -44,24 +49,65 @@ def read_lines(
             from .tested import set_test
 
             set_test(reader, member, line, session.test)
-        yield line
+        if parts or (paired is not None and paired.parts):
+            yield from _in_parts(reader, line, parts)
+        else:
+            yield line
+
+
+def _parts(reader: LineReader, at: LocatedNode) -> list[tuple[frozenset[int], LocatedNode]] | None:
+    """The parts of a line whose clock or words change by week; None where they do not."""
+    if not any((part := at.get(key)) is not None and isinstance(part.node, Mapping) for key in CHANGING):
+        return None
+    from .by_parts import parts_of
+
+    reader.begin(at)
+    return parts_of(reader, at, sorted(CHANGING)) or None
+
+
+def _in_parts(
+    reader: LineReader, line: Prescription, parts: list[tuple[frozenset[int], LocatedNode]] | None
+) -> Iterator[Prescription]:
+    """A line once for each run of weeks in which its clock and its words, or those of its whole, stay."""
+    from .by_parts import line_in_parts, paired_in_parts
+
+    for part in [line] if parts is None else line_in_parts(reader, line, parts):
+        if line.paired is not None and line.paired.parts:
+            yield from paired_in_parts(part)
+        else:
+            yield part
 
 
 def _members(at: LocatedNode, open_line: Callable[[], LineReader]) -> Iterator[Member]:
     """The lines of an item."""
     superset, circuit = at.get("superset"), at.get("circuit")
-    if superset is not None:
+    if superset is not None and _is_plain(at):
         paired = pairing("superset", at, open_line())
         yield from ((open_line(), one, paired, at.get("rounds"), None) for one in superset.items())
-    elif circuit is not None and circuit.keys() <= _PLAIN_CIRCUIT:
+    elif (
+        circuit is not None
+        and circuit.keys() <= _PLAIN_CIRCUIT
+        and "in weeks" not in at
+        and _is_plain(circuit)
+    ):
         paired, rounds = pairing("circuit", circuit, open_line()), circuit.get("rounds")
         yield from ((open_line(), one, paired, rounds, None) for one in items_of(circuit.get("exercises")))
-    elif circuit is None and ("exercise" in at or not _OTHER_WORK & at.keys()) and not _joins_lifts(at):
+    elif (
+        superset is circuit is None
+        and ("exercise" in at or not _OTHER_WORK & at.keys())
+        and not _joins_lifts(at)
+    ):
         yield open_line(), at, None, None, None
     else:
         from .read_other_work import read_other_work
 
         yield from read_other_work(at, open_line)
+
+
+def _is_plain(at: LocatedNode) -> bool:
+    """Whether a superset or circuit is done in all weeks of its session, with one rest."""
+    rest = at.get("rest")
+    return "in weeks" not in at and (rest is None or not isinstance(rest.node, Mapping))
 
 
 def _joins_lifts(at: LocatedNode) -> bool:
@@ -70,6 +116,9 @@ def _joins_lifts(at: LocatedNode) -> bool:
     joined = 0 if name is None else name.words.count(" + ")
     return joined > 1 and text_of(at.get("reps")).count("+") == joined and "work" not in at
 
+
+CHANGING = frozenset({"every", "for", "rest after", "warm-up sets", "note", "cue", "stop when"})
+"""Keys of a line that hold for all its weeks, or change by week."""
 
 _PLAIN_CIRCUIT = frozenset({"rounds", "rest", "exercises", "note"})
 _OTHER_WORK = frozenset({"complex", "intervals", "own choice"})

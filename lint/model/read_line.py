@@ -11,13 +11,14 @@ from ..wording.words import week_list
 from . import quantities
 from .bounds import BOUNDED
 from .pairings import Pairing
-from .quantities import Range, Reps
+from .quantities import Reps
 from .sessions import WORK_KEYS, Prescription, Slice
 from .values import (
     Reader,
     in_order,
     items_of,
     later,
+    misspelt,
     place_of,
     progression_of,
     range_of,
@@ -72,6 +73,9 @@ _OTHERWISE: dict[str, Callable[[object], object]] = {
 }
 """What reads the other spellings of keys that nearly always hold a number."""
 
+NONE = frozenset({"load", "rir", "rpe", "rest", "tempo"})
+"""Keys that a line may have in some weeks alone: `none` stands in the others."""
+
 _RANGES = frozenset({"sets", "rounds", "reps", "load", "rir", "rpe", "rest", "hold", "distance", "velocity"})
 """Keys whose values may be ranges."""
 
@@ -86,17 +90,18 @@ class LineReader(Reader):
 
     ``before`` are the lines that stand before it in its session, ``spans`` the runs of weeks in which that
     takes place; empty where it does in all. ``reads_its_own`` is False for a line whose values all come from
-    the whole that it is a part of. ``pairs`` are, by key, sets or repetitions that stand under the other of
-    the two: ``reps: 3x12``.
+    the whole that it is a part of. ``given`` are the weeks of its block for which `everything` gives a value,
+    by key. ``pairs`` are, by key, sets or repetitions that stand under the other of the two: ``reps: 3x12``.
     """
 
     line: LocatedNode | None = None
-    in_later_group = by_visit = False
+    in_later_group = by_visit = by_athlete = False
     reads_its_own = True
     named_by = "exercise"
     warm_up: LocatedNode | None = None
     held: Values
     pairs: Values
+    sides: tuple[Slice, ...]
 
     def __init__(
         self, findings: list[Finding], weeks: int, before: Sequence[Prescription] = (), spans: Weeks = ()
@@ -106,7 +111,8 @@ class LineReader(Reader):
         self.spans = spans or ((1, weeks),)
         self.before = before
         self.unread: set[str] = set()
-        self.held, self.pairs = {}, {}
+        self.given: dict[str, frozenset[int]] = {}
+        self.held, self.pairs, self.sides = {}, {}, ()
 
     def prescription(
         self, at: LocatedNode, order: int, rounds: LocatedNode | None, shared: Values | None = None
@@ -126,16 +132,12 @@ class LineReader(Reader):
                 rounds_at_odds(self, own["sets"], sets)
             own["sets"] = sets
         line = Prescription(place_of(at, self.named_by), order, self._groups(at, own))
-        line.every = self.duration(at.get("every"))
-        line.lasts = self.length(at.get("for"))
-        line.rest_after = self.duration(at.get("rest after"))
-        line.warm_up_sets = range_of(at.get("warm-up sets") or self.warm_up)
+        self.state(line, at)
         line.cluster_rest = self.duration(at.get("cluster rest"))
         loss = at.get("velocity loss")
         line.velocity_loss = None if loss is None else quantities.percent(loss.plain)
         line.working_best = share_of(at.get("working best"))
         line.method = text_of(at.get("method"))
-        line.note = text_of(at.get("note"))
         line.alternates = terms_of(at.get("or"))
         line.progression = progression_of(at.get("progression"), self)
         if "exercise" not in own:
@@ -146,8 +148,19 @@ class LineReader(Reader):
 
                 dose_in_name(self, at, name)
         line.unread = frozenset(self.unread)
-        line.by_visit = self.by_visit
+        line.by_visit, line.by_athlete = self.by_visit, self.by_athlete
         return line
+
+    def state(self, line: Prescription, at: LocatedNode) -> None:
+        """Gives a line what it says once: its clock, warm-up sets and words (`by_parts` where they
+        change)."""
+        line.every = self.duration(at.get("every"))
+        line.lasts = self.length(at.get("for"))
+        line.rest_after = self.duration(at.get("rest after"))
+        line.warm_up_sets = range_of(at.get("warm-up sets") or self.warm_up)
+        line.note = text_of(at.get("note"))
+        line.cue = text_of(at.get("cue"))
+        line.stop_when = text_of(at.get("stop when"))
 
     def begin(self, at: LocatedNode) -> None:
         """Turns to a line, or a whole of several; from here on only its own weeks count."""
@@ -180,13 +193,14 @@ class LineReader(Reader):
     def values(self, at: LocatedNode, keys: tuple[str, ...] = WORK_KEYS) -> Values:
         """The values of these keys that are there and can be read."""
         held: Values = {}
-        self.held, self.pairs = held, {}
+        self.held, self.pairs, self.sides = held, {}, ()
+        self.unread |= misspelt(at, keys)
         for key in keys:
             found = at.get(key)
             if found is not None and (slices := self._slices(key, found)):
                 held[key] = slices
         reps = held.get("reps")
-        if self.pairs or (reps and any(map(_says_more, reps))):
+        if self.pairs or self.sides or (reps and any(map(_says_more, reps))):
             from .two_readings import read_apart
 
             read_apart(self, at, held)
@@ -213,40 +227,30 @@ class LineReader(Reader):
 
     def implied_sets(self, at: LocatedNode, own: Values) -> tuple[Slice, ...]:
         """Sets that follow from the rest of the line: one every so often, or one number for each set."""
-        every, lasts = self.duration(at.get("every")), self.length(at.get("for"))
-        if every is not None and lasts is not None and (every.low <= 0 or lasts.low < every.high):
-            self.report(
-                "no-set-fits",
-                place_of(at, "for"),
-                f"A set every {text_of(at.get('every'))} does not go into {text_of(at.get('for'))}.",
-                change="Correct one of the two.",
-            )
-        elif every is not None and lasts is not None:
-            sets = Range(float(int(lasts.low / every.high)), float(int(lasts.high / every.low)))
-            return (Slice(1, self.weeks, sets, place_of(at, "for")),)
-        listed = own.get("reps", ())
-        if listed and all(isinstance(held.value, quantities.Reps) and held.value.each_set for held in listed):
-            return tuple(
-                Slice(held.first, held.last, Range(len(held.value.sets), len(held.value.sets)), held.place)
-                for held in listed
-                if isinstance(held.value, quantities.Reps)
-            )
-        self.unread.update(() if "test" in at else ("sets",))
-        return ()
+        from .implied import implied_sets
+
+        return implied_sets(self, at, own)
 
     def _slices(self, key: str, at: LocatedNode) -> tuple[Slice, ...]:
         """The value of a key for all weeks, or one for each span of weeks; those that can be read."""
-        if isinstance(at.node, Mapping) and any(word[:5] in ("again", "visit") for word in at.node.entries):
-            from .cycles import cycled
+        if isinstance(at.node, Mapping) and not all(word[:1].isdigit() for word in at.node.entries):
+            if any(word[:5] in ("again", "visit") for word in at.node.entries):
+                from .cycles import cycled
 
-            return cycled(self, key, at)
-        return self.read_parts(key, self.by_week(at))
+                return cycled(self, key, at)
+            from .by_athlete import names_in, read_by_athlete
+
+            if names_in(at):
+                return read_by_athlete(self, key, at)
+        return self.read_parts(key, self.by_week(at, key))
 
     def read_parts(self, key: str, parts: list[tuple[int, int, LocatedNode]]) -> tuple[Slice, ...]:
         """The values of a key that can be read, each with its first and last week."""
         slices: list[Slice] = []
         read, may_be_range = _READ[key], key in _RANGES
         for first, last, part in parts:
+            if part.plain == "none" and key in NONE:
+                continue
             value = read(part.plain)
             if key in BOUNDED and not self.within(key, part, value):
                 value = None
@@ -272,22 +276,20 @@ class LineReader(Reader):
             from .two_readings import changed_load
 
             return changed_load(self, part, value, [one for one in before if one.last < first])
-        value = _OTHERWISE[key](part.plain) if key in _OTHERWISE else None
-        if value is not None and "/" in str(value):
-            self._check_listed(key, part.place, str(value))
-        return self._pair(key, first, last, part) if value is None and key in ("sets", "reps") else value
+        if key in ("hold", "distance"):
+            from .two_readings import each_side
 
-    def _check_listed(self, key: str, place: Place, words: str) -> None:
-        """Reports an effort for each set, ``1/1/0``, that is not as many as there are sets."""
-        listed, sets = words.count("/") + 1, {str(one.value) for one in self.held.get("sets", ())}
-        if sets and str(listed) not in sets:
-            self.report(
-                "keys-at-odds",
-                place,
-                f"{words} is {key.upper()} for {listed} sets; the line has {' or '.join(sorted(sets))}.",
-                severity="warning",
-                change="Give each set one, or write one for all.",
-            )
+            return each_side(self, key, first, last, part)
+        value = _OTHERWISE[key](part.plain) if key in _OTHERWISE else None
+        if value is None and key == "sets" and part.words[:1] in ("h", "H", "x", "X", "\u00d7"):
+            from .two_readings import part_of_sets
+
+            return part_of_sets(self, part, [one for one in before if one.last < first])
+        if value is not None and "/" in str(value):
+            from .two_readings import check_listed
+
+            check_listed(self, key, part.place, str(value))
+        return self._pair(key, first, last, part) if value is None and key in ("sets", "reps") else value
 
     def _pair(self, key: str, first: int, last: int, part: LocatedNode) -> object:
         """What ``3x12`` says of a key; what it says of the other is kept for when the line has been read."""
@@ -323,7 +325,7 @@ class LineReader(Reader):
             edits=(Edit(place, turned, f"write {turned}"),),
         )
 
-    def by_week(self, at: LocatedNode) -> list[tuple[int, int, LocatedNode]]:
+    def by_week(self, at: LocatedNode, key: str = "") -> list[tuple[int, int, LocatedNode]]:
         """First week, last week and value; reports weeks that have no value, two values, or are not there."""
         weeks = self.weeks
         if not isinstance(at.node, Mapping):
@@ -332,36 +334,37 @@ class LineReader(Reader):
             return [(*self.spans[0], at)]
         parts: list[tuple[int, int, LocatedNode]] = []
         taken: dict[int, str] = {}
-        for key, place, value in at.pairs():
-            spans = weeks_of(key)
-            if "-" in key and spans:
-                self._check_direction(place, key)
+        for week_key, place, value in at.pairs():
+            spans = weeks_of(week_key)
+            if "-" in week_key and spans:
+                self._check_direction(place, week_key)
             for first, last in spans:
                 twice = [week for week in range(first, min(last, weeks) + 1) if week in taken]
                 if twice:
                     self.report(
                         "weeks-overlap",
                         place,
-                        f"Week {twice[0]} stands under {taken[twice[0]]} and under {key}.",
+                        f"Week {twice[0]} stands under {taken[twice[0]]} and under {week_key}.",
                         change="Give each week one value.",
-                        edits=partial(later, "parted", place, twice, taken[twice[0]], key),
+                        edits=partial(later, "parted", place, twice, taken[twice[0]], week_key),
                     )
                 if last > weeks:
                     self.report(
                         "weeks-beyond",
                         place,
-                        f"{key} goes past week {weeks}, the last one here.",
+                        f"{week_key} goes past week {weeks}, the last one here.",
                         change="Correct the weeks, or the length of the block or programme.",
                         edits=partial(later, "fitted", place, weeks),
                         amount=Amount(last, weeks, "weeks"),
                         line=at.written,
                     )
-                taken.update(dict.fromkeys(range(first, min(last, weeks) + 1), key))
+                taken.update(dict.fromkeys(range(first, min(last, weeks) + 1), week_key))
                 parts.append((first, min(last, weeks), value))
         wanted = [week for first, last in self.spans for week in range(first, last + 1)]
         if "again" in at and "other" not in at:
             wanted = [week for week in wanted if week <= max(taken, default=0)]
-        left_out = [week for week in wanted if week not in taken]
+        given = self.given.get(key, ()) if self.given else ()
+        left_out = [week for week in wanted if week not in taken and week not in given]
         others = at.get("other")
         if others is not None and left_out:
             parts += [(week, week, others) for week in left_out]
@@ -379,7 +382,7 @@ class LineReader(Reader):
                 "weeks-left-out",
                 at.written,
                 f"No value for {week_list(left_out)}; the values here must cover {week_list(wanted)}.",
-                change="Add the missing weeks.",
+                change=f"Add the missing weeks{', with `none` where there is none' if key in NONE else ''}.",
                 edits=partial(later, "filled", at.written, left_out),
                 amount=None if is_gap else Amount(left_out[0] - 1, weeks, "weeks"),
                 line=at.written,

@@ -6,6 +6,7 @@ They are rarer than plain lines, so that `read_items` imports this module only w
 from __future__ import annotations
 
 from . import quantities
+from .by_parts import merged, parts_of, spans_of
 from .pairings import Clock
 from .quantities import Load, Range
 from .read_line import pairing
@@ -30,12 +31,17 @@ KINDS = ("intervals", "own choice")
 CLOCKS = ("every", "change every", "on", "off", "for", "for time", "time cap")
 """Keys of a circuit whose rounds go by a clock."""
 
+WHOLE = (*CLOCKS, "rest")
+"""Keys of a superset, circuit or complex that hold for all its weeks, or change by week."""
+
 
 def read_other_work(at: LocatedNode, open_line: Open) -> Iterator[Member]:
     """The lines of a complex, of intervals, of an own choice, or of a circuit that goes by a clock."""
     circuit = at.get("circuit")
     if circuit is not None:
-        yield from _circuit(circuit, open_line)
+        yield from _circuit(at, circuit, open_line)
+    elif "superset" in at:
+        yield from _superset(at, open_line)
     elif "complex" in at:
         yield from _complex(at, open_line)
     elif "exercise" in at:
@@ -46,13 +52,44 @@ def read_other_work(at: LocatedNode, open_line: Open) -> Iterator[Member]:
         yield reader, at, None, None, _intervals(at, reader) if "intervals" in at else _own_choice(at, reader)
 
 
-def _circuit(at: LocatedNode, open_line: Open) -> Iterator[Member]:
-    paired, members = pairing("circuit", at, open_line()), items_of(at.get("exercises"))
-    _set_clock(paired, at, open_line())
+def _whole(
+    kind: str, at: LocatedNode, reader: LineReader
+) -> tuple[Pairing, list[tuple[frozenset[int], LocatedNode]]]:
+    """What lines are paired in, and the weeks in which its clock and rest stay, with it as it is in them."""
+    parts = parts_of(reader, at, WHOLE) or [(frozenset[int](), at)]
+    made = []
+    for weeks, part in parts:
+        paired = pairing(kind, part, reader)
+        _set_clock(paired, part, reader)
+        made.append((weeks, paired))
+    whole = made[0][1]
+    whole.parts = tuple(made) if len(made) > 1 else ()
+    return whole, parts
+
+
+def _superset(at: LocatedNode, open_line: Open) -> Iterator[Member]:
+    """The lines of a superset that is done in some weeks, or whose rest changes by week."""
+    whole = _in_its_weeks(at, open_line)
+    paired, _ = _whole("superset", at, whole)
+    for member in items_of(at.get("superset")):
+        reader = open_line()
+        reader.spans = whole.spans
+        yield reader, member, paired, at.get("rounds"), None
+
+
+def _circuit(item: LocatedNode, at: LocatedNode, open_line: Open) -> Iterator[Member]:
+    whole = _in_its_weeks(item, open_line)
+    whole.begin(at)
+    (paired, parts), members = _whole("circuit", at, whole), items_of(at.get("exercises"))
+    of_parts = [paired] if not paired.parts else [one for _, one in paired.parts]
     for number, member in enumerate(members):
         reader = open_line()
-        shared = _rounds_by_clock(paired, at, number, len(members), reader)
-        yield reader, member, paired, at.get("rounds"), shared
+        shared = []
+        for (weeks, part), one in zip(parts, of_parts, strict=True):
+            reader.spans = spans_of(weeks) or whole.spans
+            shared.append(_rounds_by_clock(one, part, number, len(members), reader))
+        reader.spans = whole.spans
+        yield reader, member, paired, at.get("rounds"), merged(shared)
 
 
 def finish(line: Prescription, at: LocatedNode) -> None:
@@ -72,14 +109,10 @@ def _in_its_weeks(at: LocatedNode, open_line: Open) -> LineReader:
 
 def _complex(at: LocatedNode, open_line: Open) -> Iterator[Member]:
     """The lifts of a complex; each has the sets and the load of the whole."""
-    paired = pairing("complex", at, open_line())
-    _set_clock(paired, at, open_line())
     whole = _in_its_weeks(at, open_line)
-    shared = whole.values(at, ("sets", "load", "rir", "rpe"))
-    if "sets" not in shared and (implied := whole.implied_sets(at, shared)):
-        shared["sets"] = implied
+    paired, shared = _complex_whole(at, whole)
     members = items_of(at.get("complex"))
-    paired.reps = sum(_most(one) for one in members)
+    _set_reps(paired, sum(_most(one) for one in members))
     first = text_of(members[0].get("exercise")) if members else ""
     for number, member in enumerate(members):
         reader = open_line()
@@ -89,17 +122,33 @@ def _complex(at: LocatedNode, open_line: Open) -> Iterator[Member]:
         yield reader, member, paired, None, {**shared, **({"load": load} if load else {})}
 
 
+def _complex_whole(at: LocatedNode, whole: LineReader) -> tuple[Pairing, Values]:
+    """A complex, and the sets, load and effort of the whole."""
+    paired, parts = _whole("complex", at, whole)
+    shared = whole.values(at, ("sets", "load", "rir", "rpe"))
+    if "sets" not in shared:
+        implied, spans = [], whole.spans
+        for weeks, part in parts:
+            whole.spans = spans_of(weeks) or spans
+            implied.append({"sets": found} if (found := whole.implied_sets(part, shared)) else {})
+        whole.spans = spans
+        shared.update(merged(implied))
+    return paired, shared
+
+
+def _set_reps(paired: Pairing, reps: float) -> None:
+    """Says of a complex, and of its parts, how many repetitions its lifts have together."""
+    for one in (paired, *(one for _, one in paired.parts)):
+        one.reps = reps
+
+
 def _joined_lifts(at: LocatedNode, open_line: Open) -> Iterator[Member]:
     """The lifts of a complex on one line: ``clean + front squat + jerk``, 1+1+1."""
-    paired = pairing("complex", at, open_line())
-    _set_clock(paired, at, open_line())
     whole = _in_its_weeks(at, open_line)
-    shared = whole.values(at, ("sets", "load", "rir", "rpe"))
-    if "sets" not in shared and (implied := whole.implied_sets(at, shared)):
-        shared["sets"] = implied
+    paired, shared = _complex_whole(at, whole)
     names = [one.strip() for one in text_of(at.get("exercise")).split(" + ")]
     reps = [quantities.reps(one.strip()) for one in text_of(at.get("reps")).split("+")]
-    paired.reps = sum(one.sets[0].high for one in reps if one and one.sets)
+    _set_reps(paired, sum(one.sets[0].high for one in reps if one and one.sets))
     for number, (name, each) in enumerate(zip(names, reps, strict=True)):
         reader = open_line()
         reader.reads_its_own = False
@@ -139,15 +188,30 @@ def _of_first(held: Slice, first: str) -> Slice:
 
 def _intervals(at: LocatedNode, reader: LineReader) -> Values:
     """The rounds, the work and the rest of intervals."""
+    held = dict(reader.values(at, ("rounds", "distance", "rpe")))
+    if "rounds" in held:
+        held["sets"] = held.pop("rounds")
+    spans, clocks = reader.spans, []
+    for weeks, part in parts_of(reader, at, ("on", "off", "every", "for")):
+        reader.spans = spans_of(weeks)
+        clocks.append(_clock_of_intervals(part, reader, is_counted="sets" in held))
+    reader.spans = spans
+    held.update(merged(clocks))
+    if "sets" not in held:
+        reader.unread.add("sets")
+    held["exercise"] = reader.always(text_of(at.get("intervals")), place_of(at, "intervals"))
+    return held
+
+
+def _clock_of_intervals(at: LocatedNode, reader: LineReader, *, is_counted: bool) -> Values:
+    """What the clock of intervals says: the work, the rest, and how many where that is not written."""
+    held: Values = {}
     on, off, lasts = (
         reader.duration(at.get("on")),
         reader.duration(at.get("off")),
         reader.length(at.get("for")),
     )
     every = reader.duration(at.get("every"))
-    held = dict(reader.values(at, ("rounds", "distance", "rpe")))
-    if "rounds" in held:
-        held["sets"] = held.pop("rounds")
     round_of = every or (on and on + (off or Range(0, 0)))
     if "on" in at and on is not None and on.high <= 0:
         reader.report(
@@ -156,7 +220,7 @@ def _intervals(at: LocatedNode, reader: LineReader) -> Values:
             f"Intervals of {text_of(at.get('on'))} hold no work.",
             change="Write how long each stretch of work is, such as `on: 45 s`.",
         )
-    elif "sets" not in held and lasts is not None and round_of is not None and round_of.low > 0:
+    elif not is_counted and lasts is not None and round_of is not None and round_of.low > 0:
         number = Range(float(int(lasts.low / round_of.high)), float(int(lasts.high / round_of.low)))
         held["sets"] = reader.always(number, place_of(at, "for"))
         if number.high < 1:
@@ -165,20 +229,21 @@ def _intervals(at: LocatedNode, reader: LineReader) -> Values:
         held["timed"] = reader.always(on, place_of(at, "on"))
     if off is not None:
         held["rest"] = reader.always(off, place_of(at, "off"))
-    if "sets" not in held:
-        reader.unread.add("sets")
-    held["exercise"] = reader.always(text_of(at.get("intervals")), place_of(at, "intervals"))
     return held
 
 
 def _own_choice(at: LocatedNode, reader: LineReader) -> Values:
     """One stretch of time, as a single set."""
-    minutes = reader.minutes(at.get("minutes")) or Range(0, 0)
-    place = place_of(at, "minutes")
+    spans, times = reader.spans, []
+    for weeks, part in parts_of(reader, at, ("minutes",)):
+        reader.spans = spans_of(weeks)
+        minutes = reader.minutes(part.get("minutes")) or Range(0, 0)
+        times.append({"timed": reader.always(minutes * 60, place_of(part, "minutes"))})
+    reader.spans = spans
     return {
         "exercise": reader.always(text_of(at.get("own choice")), place_of(at, "own choice")),
-        "sets": reader.always(Range(1, 1), place),
-        "timed": reader.always(minutes * 60, place),
+        "sets": reader.always(Range(1, 1), place_of(at, "minutes")),
+        **merged(times),
     }
 
 

@@ -10,11 +10,10 @@ from ..syntax.tree import Mapping
 from ..syntax.tree import Sequence as TreeSequence
 from ..text.places import Passage, Term
 from .programme import Adjustment, Event, Member, Programme
-from .quantities import NOTHING, number_or_range, spelt
 from .read_athlete import AthleteReader
 from .read_items import read_lines
 from .read_line import LineReader
-from .sessions import Activity, Block, Session
+from .sessions import Block, Session
 from .values import (
     MOST_WEEKS,
     LocatedNode,
@@ -26,7 +25,6 @@ from .values import (
     once,
     place_of,
     places_of,
-    range_of,
     share_of,
     term_of,
     terms_of,
@@ -46,8 +44,7 @@ if TYPE_CHECKING:
     from ..syntax.tree import Node
     from .athlete import Athlete
     from .everything import EveryLine
-    from .on_days import OnDays
-    from .quantities import Range
+    from .on_days import Activity, OnDays
     from .sessions import Prescription, Weeks
     from .where import Where
 
@@ -76,7 +73,8 @@ def read_programme(
 class _ProgrammeReader(Reader):
     """Reads a programme, its blocks, sessions and athletes; `read_line` reads the lines of sessions.
 
-    ``start_weekday`` is the weekday on which the programme starts, 0 for Monday.
+    ``start_weekday`` is the weekday on which the programme starts, 0 for Monday; ``everything_at`` what
+    changes for all its lines.
     """
 
     def __init__(self, open_athlete: OpenAthlete, cache: PartCache | None) -> None:
@@ -84,6 +82,7 @@ class _ProgrammeReader(Reader):
         self.open_athlete = open_athlete
         self.cache = cache
         self.start_weekday = 0
+        self.everything_at: LocatedNode | None = None
 
     def cached(
         self, at: LocatedNode, depends_on: tuple[object, ...], make: Callable[[LocatedNode], Part]
@@ -123,6 +122,11 @@ class _ProgrammeReader(Reader):
         programme.starts = self.day(at.get("starts"))
         if programme.starts:
             self.start_weekday = programme.starts.weekday()
+        self.everything_at = at.get("everything")
+        if "not trained" in at or "maintain" in at:
+            from .left_alone import read_left_alone
+
+            read_left_alone(self, at, programme)
         programme.blocks = self.blocks(at, programme)
         programme.weeks = sum(block.weeks for block in programme.blocks)
         programme.held_at = self.where(at, programme.weeks)
@@ -139,6 +143,10 @@ class _ProgrammeReader(Reader):
 
             programme.demands = read_demands(self, demands, programme.weeks)
         programme.members = tuple(self.members(at, programme.weeks))
+        if any(session.by_athlete for session in programme.sessions()):
+            from .by_athlete import check_athletes
+
+            check_athletes(self, programme)
         if any(one.rule in ("weeks-left-out", "weeks-beyond") for one in self.findings):
             from .lengths import by_length
 
@@ -242,9 +250,15 @@ class _ProgrammeReader(Reader):
             self.deload_weeks(deload, [block])
         block.note = text_of(at.get("note"))
         block.focus = terms_of(at.get("focus"))
-        block.rotation = tuple(sorted(days_of(at.get("rotation"), self.start_weekday)))
+        if (rotation := at.get("rotation")) is not None:
+            block.rotation = tuple(sorted(days_of(rotation, self.start_weekday)))
+            block.hours = hours_of(rotation, self.start_weekday)
         visits = items_of(at.get("sessions"))
-        depends_on = ("session", block.weeks, self.start_weekday)
+        if (own := at.get("everything")) is not None or self.everything_at is not None:
+            from .everything import given_weeks
+
+            block.given = given_weeks(block, self.everything_at, own)
+        depends_on = ("session", block.weeks, self.start_weekday, *block.given.items())
         sessions = tuple(
             self.cached(item, depends_on, lambda at: self.session(at, block))
             for item in visits
@@ -264,7 +278,8 @@ class _ProgrammeReader(Reader):
             check_visits(self, block, sessions)
         if "blocks" not in at and block.name:
             block.everything = self.everything(at, block.weeks, (block,), programme)
-        block.activities = tuple(self.activity(item, block.weeks) for item in visits if "activity" in item)
+        others = [item for item in visits if "activity" in item]
+        block.activities = tuple(one for item in others for one in self.activities(item, block.weeks))
         return block
 
     def everything(
@@ -301,15 +316,18 @@ class _ProgrammeReader(Reader):
                         if start <= block.first - blocks[0].first + week <= end:
                             block.deload_weeks.setdefault(week, item.place)
 
-    def set_days(self, of: OnDays, at: LocatedNode, weeks: int, spans: Weeks = ()) -> None:
+    def set_days(self, of: OnDays, at: LocatedNode, weeks: int, spans: Weeks = ()) -> Weeks:
+        """Gives what takes place its days; the runs of weeks in which it does, ``spans`` where none is
+        off."""
         written = at.get("day") or at.get("days")
         if written is not None and isinstance(written.node, Mapping):
             from .read_days import read_days_by_week
 
-            read_days_by_week(self.findings, of, written, (weeks, spans), self.start_weekday)
-        elif written is not None:
+            return read_days_by_week(self.findings, of, written, (weeks, spans), self.start_weekday)
+        if written is not None:
             of.days = days_of(written, self.start_weekday)
             of.hours = hours_of(written, self.start_weekday)
+        return spans
 
     def where(self, at: LocatedNode, last: int) -> Where | None:
         """Where it takes place, if that is written; ``last`` is the last week that there is."""
@@ -320,38 +338,27 @@ class _ProgrammeReader(Reader):
 
         return read_where(self, found, last, self.start_weekday)
 
-    def activity(self, at: LocatedNode, weeks: int) -> Activity:
-        name = at.get("activity")
-        loads = at.get("loads")
-        activity = Activity(
-            text_of(name),
-            name.place if name else at.place,
-            minutes=self.minutes(at.get("minutes")) or self.minutes_on_and_off(at),
-            effort=_session_effort(at.get("effort")),
-            loads=tuple((Term(area, place), how.words) for area, place, how in loads.pairs())
-            if loads
-            else (),
-            note=text_of(at.get("note")),
-        )
-        activity.kinds = terms_of(at.get("kind"))
-        self.set_days(activity, at, weeks)
-        return activity
+    def activities(self, at: LocatedNode, weeks: int) -> tuple[Activity, ...]:
+        from .read_activity import read_activities
 
-    def minutes_on_and_off(self, at: LocatedNode) -> Range | None:
-        """The minutes of an activity that goes on and off; None where it does not."""
-        on, off = self.duration(at.get("on")), self.duration(at.get("off"))
-        rounds = range_of(at.get("rounds"))
-        return None if on is None or rounds is None else rounds.by(on + (off or NOTHING)) * (1 / 60)
+        return tuple(read_activities(at, weeks, self.findings, self.set_days))
 
     def session(self, at: LocatedNode, block: Block) -> Session:
         name = at.get("session")
         session = Session(text_of(name), name.place if name else at.place)
         session.block = block
         session.in_weeks = self.in_weeks(at.get("in weeks"), block.weeks)
-        self.set_days(session, at, block.weeks, session.in_weeks)
+        session.in_weeks = self.set_days(session, at, block.weeks, session.in_weeks)
         session.own_days = session.days
         session.fingerprint = None if self.cache is None else Fingerprint(at.node)
-        session.preparation = terms_of(at.get("preparation"))
+        session.preparation, session.cool_down = (
+            terms_of(at.get("preparation")),
+            terms_of(at.get("cool-down")),
+        )
+        if (minutes := at.get("minutes")) is not None:
+            from .read_days import read_minutes
+
+            session.minutes = read_minutes(self.findings, minutes, block.weeks, session.in_weeks)
         session.kinds = terms_of(at.get("kind"))
         session.note, session.test = text_of(at.get("note")), text_of(at.get("test"))
         instead = at.get("instead of")
@@ -363,6 +370,7 @@ class _ProgrammeReader(Reader):
                 lines.append(line)
         session.prescriptions = tuple(lines)
         session.by_visit = any(line.by_visit for line in lines)
+        session.by_athlete = any(line.by_athlete for line in lines)
         session.counts_rounds = any(
             line.paired is not None and line.paired.clock is not None and line.paired.clock.counts_rounds
             for line in lines
@@ -384,10 +392,6 @@ def _changes(at: LocatedNode) -> bool:
         for key in ADJUSTED
         if (part := at.get(key)) is not None
     )
-
-
-def _session_effort(at: LocatedNode | None) -> Range | None:
-    return None if at is None else range_of(at) or spelt("sessionEffort", at.plain, number_or_range)
 
 
 def _given_names(at: LocatedNode | None) -> tuple[tuple[Term, Term], ...]:

@@ -12,6 +12,7 @@ if TYPE_CHECKING:
     from typing import Literal, Protocol
 
     from ..text.places import Place
+    from .on_days import Activity
     from .pairings import Pairing
     from .quantities import Load, Range, Reps, Tempo
     from .where import Where
@@ -53,6 +54,10 @@ class Slice:
         self.value = value
         self.place = place
 
+    def with_value(self, value: object) -> Slice:
+        """The same with another value."""
+        return type(self)(self.first, self.last, value, self.place)
+
 
 class VisitSlice(Slice):
     """A value that holds from one visit to another: the first, second, third of its session in a block."""
@@ -64,8 +69,7 @@ class VisitSlice(Slice):
 class Work:
     """One group of like sets in one week: the values of a prescription that hold in that week.
 
-    ``places`` holds the place of each value by its key. ``readable`` is False where a value that decides the
-    number of sets could not be read.
+    ``places`` are those of its values, by key; not ``readable`` if what decides the sets could not be read.
     """
 
     __slots__ = (
@@ -112,6 +116,8 @@ class Work:
         for key in HELD_KEYS:
             setattr(other, key, values[key].value if key in values else getattr(self, key))
         other.places = {**self.places, **{key: held.place for key, held in values.items()}}
+        for key in (key for key, held in values.items() if held.value is None):
+            del other.places[key]
         return other
 
 
@@ -159,15 +165,19 @@ class Prescription:
     or complex that the line stands in. ``kind`` is empty for an exercise, else ``intervals`` or ``own
     choice``; ``trains`` are the areas that an own choice trains. ``test`` is what it tests: 1RM.
     ``working_best`` is the share of the best lift, in %, from which its percentages count, where it says so
-    itself. ``by_visit`` says that some values go by visit. ``unread`` are the keys that could not be read.
+    itself. ``cue`` and ``stop_when`` are for the athlete: what to think of, and what ends the work.
+    ``by_visit`` says that some values go by visit. ``only_in`` are the weeks of a part of a line whose clock
+    or words change by week; None where there are no parts. ``unread`` are the keys that could not be read.
     """
 
     __slots__ = (
         "_breaks",
         "_names",
         "alternates",
+        "by_athlete",
         "by_visit",
         "cluster_rest",
+        "cue",
         "every",
         "groups",
         "kind",
@@ -175,12 +185,14 @@ class Prescription:
         "lasts",
         "method",
         "note",
+        "only_in",
         "order",
         "paired",
         "place",
         "progression",
         "rest_after",
         "session",
+        "stop_when",
         "test",
         "trains",
         "unread",
@@ -198,6 +210,8 @@ class Prescription:
     velocity_loss: Range | None
     method: str
     note: str
+    cue: str
+    stop_when: str
     alternates: tuple[Term, ...]
     progression: Progression | None
     paired: Pairing | None
@@ -211,20 +225,26 @@ class Prescription:
         self.trains: tuple[Term, ...] = ()
         self.kinds: tuple[Term, ...] = ()
         self.unread: frozenset[str] = frozenset()
-        self.by_visit = False
+        self.by_visit = self.by_athlete = False
+        self.only_in: frozenset[int] | None = None
         self._breaks: list[int] | None = None
         self._names: list[Term] | None = None
 
     def in_week(
-        self, week: int, time: int = 0, changes: tuple[tuple[ChangeOfLines, int], ...] = ()
+        self, week: int, time: int = 0, changes: tuple[tuple[ChangeOfLines, int], ...] = (), who: str = ""
     ) -> tuple[Work, ...]:
         """Its groups of sets in a week of its block, counted from 1; empty in a week without the line.
 
         ``time`` counts the visits to its session in the block, from 1. ``changes`` are those of all lines in
-        that week, each with the weeks before the block that it counts.
+        that week, each with the weeks before the block that it counts; ``who`` is the athlete's name.
         """
-        works = []
-        for group in self.groups:
+        works: list[Work] = []
+        groups = self.groups
+        if self.by_athlete:
+            from .by_athlete import values_of
+
+            groups = values_of(self, who)
+        for group in groups if self.only_in is None or week in self.only_in else ():
             values = {}
             for key, slices in group.items():
                 for held in slices:
@@ -256,7 +276,8 @@ class Prescription:
         """A number that is equal for weeks of its block in which the line has the same values."""
         if self._breaks is None:
             held = [one for group in self.groups for slices in group.values() for one in slices]
-            self._breaks = sorted({week for one in held for week in (one.first, one.last + 1)})
+            breaks = {week for one in held for week in (one.first, one.last + 1)}
+            self._breaks = sorted(breaks.union(*((one, one + 1) for one in self.only_in or ())))
         return bisect_right(self._breaks, week)
 
 
@@ -270,21 +291,25 @@ class Session(OnDays):
     """One visit to the gym: its name, days and lines.
 
     ``number`` is its position in its block. ``in_weeks`` are the runs of weeks of its block in which it
-    takes place, each as first and last; empty where it does in all. ``held_at`` says where; ``by_visit``
-    that some values go by visit. ``counts_rounds`` says whether it holds as many rounds as possible of
-    something, which nobody has written. ``fingerprint`` is equal for two versions of it that say the same;
+    takes place, each as first and last; empty where it does in all. ``held_at`` says where; ``by_visit`` and
+    ``by_athlete`` what some values go by. ``cool_down`` comes after the work; ``minutes`` are how long the
+    whole goes on, where that is written. ``counts_rounds`` says whether it holds as many rounds as possible
+    of something, which nobody has written. ``fingerprint`` is equal for two versions of it that say the same;
     None where versions are not compared. ``replaces`` is the session, named under ``instead_of``, whose place
     it takes. ``test`` is what all its lines test that say nothing else.
     """
 
     __slots__ = (
         "block",
+        "by_athlete",
         "by_visit",
+        "cool_down",
         "counts_rounds",
         "fingerprint",
         "held_at",
         "in_weeks",
         "instead_of",
+        "minutes",
         "name",
         "note",
         "number",
@@ -307,9 +332,11 @@ class Session(OnDays):
         self.instead_of: Term | None = None
         self.replaces: Session | None = None
         self.fingerprint: object = None
-        self.by_visit = False
+        self.by_visit = self.by_athlete = False
         self.in_weeks: Weeks = ()
         self.preparation: tuple[Term, ...] = ()
+        self.cool_down: tuple[Term, ...] = ()
+        self.minutes: tuple[tuple[int, int, Range], ...] = ()
         self.prescriptions: tuple[Prescription, ...] = ()
         self.note = self.test = ""
         self.counts_rounds = False
@@ -319,47 +346,17 @@ class Session(OnDays):
         """Whether it takes place in a week of its block, counted from 1."""
         return not self.in_weeks or any(first <= week <= last for first, last in self.in_weeks)
 
-
-def sessions_in(sessions: tuple[Session, ...], week: int) -> tuple[Session, ...]:
-    """The sessions that take place in a week of their block; what replaces another stands in its place."""
-    held = tuple(session for session in sessions if session.takes_place(week))
-    replacing = {one.replaces: one for one in held if one.replaces is not None}
-    if not replacing:
-        return held
-    left = (replacing.get(one, one) for one in held if one.replaces is None or one.replaces not in held)
-    return tuple(dict.fromkeys(left))
-
-
-class Activity(OnDays):
-    """Something that loads the body but is no lifting: a field session, a match, a shift at work."""
-
-    __slots__ = ("effort", "loads", "minutes", "name", "note", "place")
-
-    def __init__(
-        self,
-        name: str,
-        place: Place,
-        *,
-        minutes: Range | None,
-        effort: Range | None,
-        loads: tuple[tuple[Term, str], ...],
-        note: str,
-    ) -> None:
-        super().__init__()
-        self.name = name
-        self.place = place
-        self.minutes = minutes
-        self.effort = effort
-        self.loads = loads
-        self.note = note
+    def lasts(self, week: int) -> Range | None:
+        """The minutes that are written for the whole of it in a week of its block; None where none are."""
+        return next((minutes for first, last, minutes in self.minutes if first <= week <= last), None)
 
 
 class Block:
-    """A run of like weeks; ``first`` is its first week in the programme, from 1, ``rotation`` its days.
+    """A run of like weeks; ``first`` is its first week in the programme, from 1.
 
-    ``deload`` says that all of it is there to recover, ``deload_weeks`` which weeks of it, from 1, are, each
-    with the place that says so.
-
+    ``rotation`` are its days, ``hours`` their times of day. ``deload`` says that all of it is to recover,
+    ``deload_weeks`` which weeks of it, from 1, are, each with the place that says so. ``given`` are its weeks
+    for which `everything` gives a value, by key.
     Its sessions are asked of the programme: whoever holds a session sees its block, not its neighbours.
     """
 
@@ -370,7 +367,9 @@ class Block:
         "everything",
         "first",
         "focus",
+        "given",
         "held_at",
+        "hours",
         "name",
         "note",
         "phase",
@@ -388,6 +387,8 @@ class Block:
         self.deload = False
         self.deload_weeks: dict[int, Place] = {}
         self.rotation: tuple[int, ...] = ()
+        self.hours: dict[int, float] = {}
+        self.given: dict[str, frozenset[int]] = {}
         self.activities: tuple[Activity, ...] = ()
         self.focus: tuple[Term, ...] = ()
         self.note = ""

@@ -13,7 +13,18 @@ from ..schemas.readings import RULE
 from ..syntax.additions import before_next_key, key_added
 from ..syntax.tree import Mapping, Scalar
 from ..wording.words import plain
-from .quantities import KG_PER_LB, NOTHING, Load, Range, Reps, number_or_range, plain_reps
+from .quantities import (
+    KG_PER_LB,
+    NOTHING,
+    Load,
+    Range,
+    Reps,
+    distance,
+    duration,
+    number_or_range,
+    plain_reps,
+    spelt,
+)
 from .sessions import Slice
 
 TYPE_CHECKING = False
@@ -33,7 +44,11 @@ if TYPE_CHECKING:
 
         held: Values
         pairs: Values
+        sides: tuple[Slice, ...]
         unread: set[str]
+
+        def within(self, kind: str, at: LocatedNode, value: object) -> bool:
+            """Whether a value lies within what its kind takes; reports one that does not."""
 
         def follows_sets(self) -> bool:
             """Whether a set of the same exercise comes before."""
@@ -122,7 +137,7 @@ def read_apart(reader: LineBeingRead, at: LocatedNode, held: Values) -> None:
                 change="Leave one of them as it is meant, and take the other out.",
             )
     reps = [(one, one.value) for one in held.get("reps", ()) if isinstance(one.value, Reps)]
-    each = _where(reps, lambda value: "each" if value.each_side else None)
+    each = _where(reps, lambda value: "each" if value.each_side else None) or reader.sides
     if each and "side" not in at:
         held["side"] = each
     elif each and any(one.value != "each" for one in held.get("side", ())):
@@ -144,6 +159,46 @@ def read_apart(reader: LineBeingRead, at: LocatedNode, held: Values) -> None:
             _ask_about_parts(reader, at, one.place, value.parts)
 
 
+def each_side(reader: LineBeingRead, key: str, first: int, last: int, part: LocatedNode) -> Range | None:
+    """A time or a distance that is meant for each side, ``30 s/side``; None where it is not."""
+    words = spelt(key, part.plain, str) or ""
+    read = duration if key == "hold" else distance
+    value = read(words.removesuffix(" each")) if words.endswith(" each") else None
+    if value is None or not reader.within(key, part, value):
+        return None
+    reader.sides = (*reader.sides, Slice(first, last, "each", part.place))
+    return value
+
+
+def check_listed(reader: LineBeingRead, key: str, place: Place, words: str) -> None:
+    """Reports an effort for each set, ``1/1/0``, that is not as many as there are sets."""
+    listed, sets = words.count("/") + 1, {str(one.value) for one in reader.held.get("sets", ())}
+    if sets and str(listed) not in sets:
+        reader.report(
+            "keys-at-odds",
+            place,
+            f"{words} is {key.upper()} for {listed} sets; the line has {' or '.join(sorted(sets))}.",
+            severity="warning",
+            change="Give each set one, or write one for all.",
+        )
+
+
+def part_of_sets(reader: LineBeingRead, at: LocatedNode, before: Sequence[Slice]) -> object:
+    """``half``, ``x 2/3``: so much of the sets of the weeks before; None where there are none."""
+    from .changes import change_of, changed
+
+    change = change_of("sets", at.words)
+    if before and change is not None:
+        return changed("sets", max(before, key=lambda one: one.last).value, change)
+    reader.report(
+        "value-unreadable",
+        at.place,
+        f"`sets: {at.words}` has no weeks before it to be a part of.",
+        change="Write the number of sets.",
+    )
+    return None
+
+
 def rounds_at_odds(reader: LineBeingRead, said: Sequence[Slice], rounds: Sequence[Slice]) -> None:
     """Sets that stand under repetitions, ``3x12``, in a circuit or superset whose rounds are its sets."""
     if {str(one.value) for one in said} != {str(one.value) for one in rounds}:
@@ -163,7 +218,7 @@ def _as_data(value: object) -> object:
 def _where(reps: list[tuple[Slice, Reps]], said: Callable[[Reps], object]) -> tuple[Slice, ...]:
     """What repetitions say of something else, in the weeks in which they say it."""
     found = [(one, said(value)) for one, value in reps]
-    return tuple(Slice(one.first, one.last, value, one.place) for one, value in found if value is not None)
+    return tuple(one.with_value(value) for one, value in found if value is not None)
 
 
 _NAMES = {"sets": "sets there are", "reps": "repetitions there are"}
@@ -242,7 +297,12 @@ def changed_load(
 ) -> Load | None:
     """The load that a change such as ``+5 kg`` or ``-12 %`` leads to; None where that is asked about."""
     by = change.values[0].low
-    base = max(before, key=lambda one: one.last).value if before else None
+    last = max(
+        (one for one in before if one.place.key != at.place.key), key=lambda one: one.last, default=None
+    )
+    base = None if last is None else last.value
+    if last is not None and _is_back_off(last) and by < 0 and change.unit == "%":
+        base = None  # each week's back-off is from the top set of that week
     if isinstance(base, Load) and len(base.values) == 1 and base.pieces == 1:
         return _changed(reader, at, change, base)
     if change.unit != "%":
@@ -253,6 +313,12 @@ def changed_load(
         return Load("top set", (Range(100 + by, 100 + by),), f"{plain(100 + by)} % of top set")
     _ask_about_share(reader, at, change.words, 100 + by)
     return None
+
+
+def _is_back_off(held: Slice) -> bool:
+    """Whether a load is written as ``-12 %`` and was read as a share of the top set."""
+    is_share = isinstance(held.value, Load) and held.value.kind == "top set"
+    return is_share and not held.place.excerpt[:1].isalnum()
 
 
 def _changed(reader: LineBeingRead, at: LocatedNode, change: Load, base: Load) -> Load | None:

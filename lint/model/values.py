@@ -3,13 +3,13 @@
 from __future__ import annotations
 
 from datetime import date, timedelta
-from functools import partial
+from functools import cache, partial
 
 from ..findings.finding import Amount, Finding
 from ..syntax.tree import Mapping, Scalar, Sequence
 from ..text.places import Term
 from . import quantities
-from .bounds import beyond, beyond_step
+from .bounds import MOST_NUMBER, beyond, beyond_step
 from .sessions import WEEKDAYS, Progression
 from .weeks import time_of_day, weekday, weeks
 
@@ -25,6 +25,26 @@ if TYPE_CHECKING:
 
 MOST_WEEKS = 104
 """How many weeks a programme may last; the schema allows one block as many."""
+
+
+@cache
+def _known_keys() -> frozenset[str]:
+    """The keys of all that a programme may hold."""
+    from ...schema import load
+
+    schema = load("programme")
+    kinds = (schema, *schema["$defs"].values())
+    return frozenset(key for kind in kinds for key in kind.get("properties", ()))
+
+
+def misspelt(at: LocatedNode, several: tuple[str, ...]) -> set[str]:
+    """Which of several keys a group may hold under a misspelt one."""
+    strange = at.keys() - _known_keys()
+    if not strange:
+        return set()
+    from ..schemas.slips import nearest
+
+    return {meant for key in strange if (meant := nearest(key, several)) and meant not in at}
 
 
 class LocatedNode:
@@ -48,7 +68,7 @@ class LocatedNode:
     @property
     def written(self) -> Place:
         """Where the words are written; for an alias that is where they were defined."""
-        return self.place if self.node.defined is None else self.node.defined.reached(self._inner())
+        return self.place if self.node.defined is None else self.node.defined.reached(self.inner())
 
     @property
     def plain(self) -> object:
@@ -68,7 +88,7 @@ class LocatedNode:
         if not isinstance(self.node, Mapping):
             return None
         entry = self.node.entries.get(key)
-        return None if entry is None else LocatedNode(entry.value, self.within, self._inner() + entry.merged)
+        return None if entry is None else LocatedNode(entry.value, self.within, self.inner() + entry.merged)
 
     def keys(self) -> set[str]:
         """The keys of a mapping; none of anything else."""
@@ -77,7 +97,7 @@ class LocatedNode:
     def pairs(self) -> Iterator[tuple[str, Place, LocatedNode]]:
         """Each key with its place and its value."""
         if isinstance(self.node, Mapping):
-            inner = self._inner()
+            inner = self.inner()
             for key, entry in self.node.entries.items():
                 through = inner + entry.merged
                 place = self.within.place(entry.key.start, entry.key.end).reached(through)
@@ -86,11 +106,12 @@ class LocatedNode:
     def items(self) -> list[LocatedNode]:
         """The members of a list; a single value counts as a list of one."""
         if isinstance(self.node, Sequence):
-            inner = self._inner()
+            inner = self.inner()
             return [LocatedNode(item, self.within, inner) for item in self.node.items]
         return [self]
 
-    def _inner(self) -> tuple[Place, ...]:
+    def inner(self) -> tuple[Place, ...]:
+        """The aliases and merge keys that lead to what it holds."""
         return self.through if self.node.defined is None else (*self.through, self.node.place)
 
 
@@ -182,9 +203,14 @@ class Reader:
         return tuple((first, min(end, last)) for first, end in spans if first <= last)
 
     def day(self, at: LocatedNode | None) -> date | None:
-        """A calendar date; reports a date that the calendar does not have."""
+        """A calendar date; reports one that the calendar does not have, or that is on another weekday."""
         if at is None or not at.words:
             return None
+        name, _, words = at.words.rpartition(" ")
+        if name:
+            from .read_days import day_with_name
+
+            return day_with_name(self, at, name, words)
         parts = at.words.split("-")
         if [len(part) for part in parts] != [4, 2, 2] or not all(part.isdecimal() for part in parts):
             return None
@@ -299,8 +325,9 @@ def in_order(words: str) -> str:
 
 
 def range_of(at: LocatedNode | None) -> Range | None:
-    """A number or a range."""
-    return None if at is None else quantities.number_or_range(at.plain)
+    """A number or a range; None where there is none, or where it is beyond what anybody means."""
+    known = None if at is None else quantities.number_or_range(at.plain)
+    return None if known is None or known.high > MOST_NUMBER else known
 
 
 def share_of(at: LocatedNode | None) -> float | None:

@@ -5,6 +5,7 @@ from __future__ import annotations
 import os
 
 from ..text import files, repository
+from ..text.letters import twins
 from ..text.repository import kind_of
 
 TYPE_CHECKING = False
@@ -54,6 +55,7 @@ def _files_below(
         yield workspace.files.file(folder)
         return
     names = {entry.name for entry in entries}
+    workspace.twins.update((os.path.join(real, one), other) for one, other in twins(names).items())
     if above is not None and ENVIRONMENT in names:
         return
     team = workspace.team_in(real) if above is None or repository.SETTINGS in names else above

@@ -7,6 +7,7 @@ import os
 from ..syntax import builder
 from ..team import known_findings
 from ..text import files, repository
+from ..text.letters import twins
 from ..text.repository import kind_of
 from .discovery import is_passed_by, programmes_naming
 from .git import Repository
@@ -70,6 +71,7 @@ class _Leaning:
         paths |= set(self._of_settings())
         if known_findings.NAME in self.touched:
             paths |= set(self._of_record()) & there
+        self._note_twins()
         athletes = set(self._athletes())
         for path in sorted(paths):
             if not is_passed_by(self.workspace, listing.root, path):
@@ -81,6 +83,11 @@ class _Leaning:
         for file in programmes_naming(self.workspace, athletes, list(found)):
             found.setdefault(file.real, file)
         return list(found.values())
+
+    def _note_twins(self) -> None:
+        """Notes which files of ours differ from another in the case of their paths alone."""
+        for path, other in twins(self.listing.paths).items():
+            self.workspace.twins[self.listing.real(path)] = other
 
     def _of_settings(self) -> Iterator[str]:
         """Files that stand under settings which are touched, or which name exercises that are."""

@@ -4,12 +4,12 @@ from __future__ import annotations
 
 import os
 import re
-from contextlib import suppress
 from functools import partial
 
 from ..findings.finding import Edit, Finding
 from ..syntax import builder
 from ..text import files, repository
+from ..text.letters import in_other_case
 from ..wording.words import did_you_mean
 from .discovery import searched
 from .git import GitError, Repository
@@ -17,8 +17,6 @@ from .workspace import MISSING
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
-    from collections.abc import Iterable
-
     from ..model.athlete import Athlete
     from ..syntax.tree import Reading
     from ..text.places import Term
@@ -82,29 +80,7 @@ def _with_slashes(workspace: Workspace, programme: SourceFile, term: Term) -> st
 
 def _in_other_case(workspace: Workspace, gone: SourceFile) -> str:
     """The one path that differs in case alone; empty where there is none, or more than one."""
-    opened = workspace.overlay.opened()
-    found = [gone.root]
-    for part in os.path.relpath(gone.real, gone.root).split(os.sep):
-        found = [
-            os.path.join(above, name)
-            for above in found
-            for name in _names(above, opened)
-            if _same(name, part)
-        ]
-    is_one = len(found) == 1 and (found[0] in opened or os.path.isfile(found[0]))
-    return found[0] if is_one else ""
-
-
-def _names(folder: str, opened: Iterable[str]) -> set[str]:
-    """The names in a folder, on the disk and among the texts that are open."""
-    names = {os.path.basename(path) for path in opened if os.path.dirname(path) == folder}
-    with suppress(OSError):
-        names.update(os.listdir(folder))
-    return names
-
-
-def _same(one: str, other: str) -> bool:
-    return one.casefold() == other.casefold()
+    return in_other_case(gone.root, gone.real, workspace.overlay.opened())
 
 
 def _renamed(workspace: Workspace, gone: SourceFile) -> str:
@@ -146,7 +122,7 @@ def _of_the_same_name(workspace: Workspace, programme: SourceFile, gone: SourceF
         return []
     files = workspace.answer(("athletes", programme.root), partial(_athletes, workspace, programme.root))
     name = os.path.basename(gone.real)
-    return [real for real in files if _same(os.path.basename(real), name)][:3]
+    return [real for real in files if os.path.basename(real).casefold() == name.casefold()][:3]
 
 
 def _athletes(workspace: Workspace, root: str) -> list[str]:

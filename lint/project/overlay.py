@@ -9,6 +9,8 @@ from ..text.repository import real
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
+    from collections.abc import Mapping
+
     from ..syntax.tree import Reading
     from ..text.repository import SourceFile
 
@@ -17,13 +19,18 @@ if TYPE_CHECKING:
 
 
 class Overlay:
-    """Open texts, each in front of the file at its path. Links are followed: a file has one text at most."""
+    """Open texts, each in front of the file at its path. Links are followed: a file has one text at most.
+
+    ``texts`` are those that are open from the first, by path.
+    """
 
     __slots__ = ("_opened", "_texts")
 
-    def __init__(self) -> None:
+    def __init__(self, texts: Mapping[str, str] | None = None) -> None:
         self._texts: dict[str, tuple[str, FileVersion]] = {}
         self._opened = 0
+        for path, content in (texts or {}).items():
+            self.open(path, content)
 
     def open(self, path: str, content: str) -> None:
         """Puts a text in front of the file at ``path``, in place of the last one."""

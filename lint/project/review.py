@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import os
 from functools import partial
 
 from ..counting.ledger import Lifter
@@ -12,6 +13,7 @@ from ..model.read_programme import read_programme
 from ..syntax.faults import MOST_ALIKE, and_more
 from ..team.settings import Team
 from ..team.waivers import holding, waive
+from ..text.letters import ignores_case
 from .discovery import discovered, programmes_naming
 from .incremental import IncrementalState
 from .known import KnownApart
@@ -131,7 +133,13 @@ def _judged(workspace: Workspace, files: list[FileReview]) -> list[FileReview]:
 def _review_file(workspace: Workspace, file: SourceFile) -> FileReview:
     """The review of one file by itself; a failure of ours becomes a fault and leaves the others alone."""
     try:
-        return REVIEWS.get(file.kind, _review_programme)(workspace, file)
+        one = REVIEWS.get(file.kind, _review_programme)(workspace, file)
+        if file.real in workspace.twins and one.reading is not None:
+            from .letters import one_of_two
+
+            name = os.path.basename(file.name)
+            one.findings.append(one_of_two(one.reading, name, workspace.twins[file.real]))
+        return one
     except Exception as fault:
         one = FileReview(file, Team())
         one.add_fault(Fault("review", f"{type(fault).__name__}: {fault}"))
@@ -158,9 +166,18 @@ def _review_programme(workspace: Workspace, file: SourceFile) -> FileReview:
     """The review of a programme, which any other file is taken for, too."""
     team, reading = workspace.team_of(file), workspace.overlay.read(file)
     one = _with_reading(FileReview(file, team), reading, checked(reading, "programme"))
+    if one.findings:
+        from ..schemas.lookup import has_many_faults
+
+        if has_many_faults(one.findings):
+            return one  # whatever were counted of it would be wrong
     state = workspace.state_of(file)
     one.ledgers, meant = _ledgers(workspace, file, reading, state)
     one.findings += further(one.findings, meant)
+    if reading.root is not None and ignores_case():
+        from .letters import written_in_other_case
+
+        one.findings += written_in_other_case(workspace, file, reading.root)
     one.findings += _run_rules(workspace, one, state)
     return one
 

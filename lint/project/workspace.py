@@ -46,7 +46,8 @@ class Workspace:
     which programmes a search found for some athletes, ``unreviewed`` the ledgers of programmes that are
     counted but not reviewed. ``listing`` stands in for searches of the disk below its root, where git was
     asked; ``renamed`` are files that git knows to be renamed, old and new real path. Git is asked for these
-    only where ``asks_git`` is set; ``not_in_git`` are real paths of files that a commit would lack.
+    only where ``asks_git`` is set; ``not_in_git`` are real paths of files that a commit would lack. ``twins``
+    are files beside which another differs in the case of its name alone: real path, name of the other.
     """
 
     def __init__(
@@ -69,6 +70,7 @@ class Workspace:
         self.renamed: dict[str, str] = {}
         self.asks_git = asks_git
         self.not_in_git: set[str] = set()
+        self.twins: dict[str, str] = {}
         self._states: dict[SourceFile, IncrementalState] | None = {} if incremental else None
         self._dependencies: dict[SourceFile, FileVersion] = {}
         self._answers: dict[tuple[str, str], tuple[Callable[[], Any], Any]] = {}

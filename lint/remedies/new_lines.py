@@ -9,6 +9,7 @@ from __future__ import annotations
 from ..body.catalogue import COMPOUND
 from ..counting.effort import FAST_KINDS
 from ..findings.edits import in_one
+from ..model import quantities
 from ..syntax.additions import items_added
 from ..syntax.enclosing import way_to
 from ..syntax.tree import Mapping, Scalar, Sequence
@@ -34,27 +35,30 @@ FAST, LARGE, SMALL, LAST = range(4)
 LAST_ACTIONS = ("plantarflexion", "spine flexion", "spine extension", "lateral flexion", "rotation")
 
 
-def choice_of(session: Session, known: Known, names: Iterable[str]) -> Iterator[Edit]:
-    """For each of some exercises an edit that adds a line of it to a session."""
+def choice_of(session: Session, known: Known, names: Iterable[str], weeks: str = "") -> Iterator[Edit]:
+    """For each of some exercises an edit that adds a line of it to a session, in some ``weeks`` or in all."""
     for name in names:
-        edit = all_of([(session, name)], known)
+        edit = all_of([(session, name)], known, weeks)
         if edit is not None:
             yield edit
 
 
-def all_of(wanted: Iterable[tuple[Session, str]], known: Known) -> Edit | None:
-    """One edit that adds lines to sessions; None where there is none that they could be written like."""
+def all_of(wanted: Iterable[tuple[Session, str]], known: Known, weeks: str = "") -> Edit | None:
+    """One edit that adds lines to sessions; None where there is none that they could be written like.
+
+    ``weeks`` says in which they are done, ``5-8``; empty for all.
+    """
     wanted = list(dict.fromkeys(wanted))
     edits: list[Edit] = []
     for session in dict.fromkeys(session for session, _ in wanted):
         exercises = [known.exercise(name) for at, name in wanted if at is session]
-        edits += _added(session, [one for one in exercises if one is not None], known)
+        edits += _added(session, [one for one in exercises if one is not None], known, weeks)
     names = " and ".join(dict.fromkeys(name for _, name in wanted))
     sessions = " and ".join(dict.fromkeys(session.name for session, _ in wanted))
-    return in_one(f"add {names} to {sessions}", edits)
+    return in_one(f"add {names} to {sessions}{f' in weeks {weeks}' if weeks else ''}", edits)
 
 
-def _added(session: Session, exercises: list[Exercise], known: Known) -> Iterator[Edit]:
+def _added(session: Session, exercises: list[Exercise], known: Known, weeks: str) -> Iterator[Edit]:
     """Edits that add lines to one session, one for each place."""
     items = _items_of(session)
     like = None if items is None else next((one for one in items.items if _is_line(one)), None)
@@ -68,7 +72,7 @@ def _added(session: Session, exercises: list[Exercise], known: Known) -> Iterato
     for number, several in places.items():
         near = next((one for one in items.items[max(number, 0) :: -1] if _is_line(one)), like)
         pairs = list(zip(items.items, ranks, strict=True))
-        lines = [_line(one, near, [pair for pair in pairs if _is_line(pair[0])]) for one in several]
+        lines = [_line(one, near, [pair for pair in pairs if _is_line(pair[0])], weeks) for one in several]
         edit = items_added(items, number, lines, "add", near)
         if edit is not None:
             yield edit
@@ -107,13 +111,13 @@ def _rank(exercise: Exercise) -> int:
     return LAST if is_last else SMALL
 
 
-def _line(exercise: Exercise, near: Node, others: list[tuple[Node, int]]) -> dict[str, str]:
+def _line(exercise: Exercise, near: Node, others: list[tuple[Node, int]], weeks: str) -> dict[str, str]:
     """The keys of a new line with their words, like those of the line ``near`` it and of the others.
 
     ``others`` are the lines of the session, each with its rank.
     """
     fast, held = exercise.kind in FAST_KINDS, exercise.kind == "isometric"
-    keys = {"exercise": exercise.name, "sets": _sets(near)}
+    keys = {"exercise": exercise.name, **({"in weeks": weeks} if weeks else {}), "sets": _sets(near)}
     if held:
         keys["hold"] = HOLD
     elif fast:
@@ -129,9 +133,12 @@ def _line(exercise: Exercise, near: Node, others: list[tuple[Node, int]]) -> dic
 
 
 def _rest(rank: int, others: list[tuple[Node, int]]) -> str:
-    """The rest of lines of the same rank; else of lifts as small or as large; else of all; or empty."""
+    """The rest of lines of the same rank; else of lifts as small or as large; else of all; or empty.
+
+    What cannot be read is not written once more.
+    """
     small = rank >= SMALL
-    rests = [(words, other) for one, other in others if (words := _words(one, "rest"))]
+    rests = [(words, other) for one, other in others if quantities.duration(words := _words(one, "rest"))]
     alike = [words for words, other in rests if other == rank]
     alike = alike or [words for words, other in rests if (other >= SMALL) == small]
     return _most_common(alike or [words for words, _ in rests])

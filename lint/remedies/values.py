@@ -3,6 +3,16 @@
 from __future__ import annotations
 
 from ..syntax.numbers import slips, with_number
-from ..syntax.rewrites import added, dropped, item_dropped, one_of, swapped, whole_key_out
+from ..syntax.rewrites import added, dropped, item_dropped, listed_too, one_of, swapped, whole_key_out
 
-__all__ = ["added", "dropped", "item_dropped", "one_of", "slips", "swapped", "whole_key_out", "with_number"]
+__all__ = [
+    "added",
+    "dropped",
+    "item_dropped",
+    "listed_too",
+    "one_of",
+    "slips",
+    "swapped",
+    "whole_key_out",
+    "with_number",
+]

@@ -1,4 +1,4 @@
-"""The forms that reviews, comparisons, tallies, exercises, rules and sheets are printed in: a module a form.
+"""The forms that things are printed in, from reviews to sheets: a module a form.
 
 Such a module prints by its function ``report``. The tables below name it for each form: from them the command
 line takes which forms there are, and a module is imported when its form is asked for.
@@ -32,6 +32,9 @@ CHANGES = {"text": "changes_text", "markdown": "changes_markdown", "json": "chan
 
 TALLY = {"table": "tally_text", "json": "tally_json", "csv": "tally_csv", "markdown": "tally_markdown"}
 """Forms of a tally: ``report(tallies)``."""
+
+PROPOSALS = {"text": "proposals", "json": "proposals_json"}
+"""Forms of what is proposed for a programme: ``report(solution)``."""
 
 SHEET = {"html": "sheet_html", "markdown": "sheet_markdown", "csv": "sheet_csv"}
 """Forms of a sheet: ``report(sheet)`` prints it, ``text(sheet)`` is the whole file."""

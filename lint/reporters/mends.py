@@ -66,11 +66,22 @@ def _report_left(rounds: Rounds, refused: list[NotWrittenError]) -> None:
         print(f"{safe_name(place.text.name)}:{place.line}: {words}", file=sys.stderr)
     for fault in refused:
         print(f"spotline: {safe(str(fault))}", file=sys.stderr)
+    for name, finding in _unread(rounds):
+        place = finding.place
+        print(f"{safe_name(name)}:{place.line}:{place.column}: {sentence(finding)}", file=sys.stderr)
     open_still = sum(1 for _ in findings_to_choose(rounds))
     if open_still:
         leave = "leaves" if open_still == 1 else "leave"
         print(f"{counted_noun(open_still, 'finding')} {leave} a choice: spotline mend --ask", file=sys.stderr)
     print(closing(rounds.review), file=sys.stderr)
+
+
+def _unread(rounds: Rounds) -> Iterator[tuple[str, Finding]]:
+    """The first error of each file that could not be read or used, so that little in it can be mended."""
+    for one in rounds.review.files:
+        first = next((found for found in one.findings if found.severity == "error"), None)
+        if first is not None and not one.is_judged:
+            yield one.name, first
 
 
 def _in_words(mend: Mend) -> str:

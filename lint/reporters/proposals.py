@@ -42,9 +42,14 @@ def cards(solution: Solution, width: int, *, bold: bool) -> Iterator[str]:
     yield from paragraph(_closing(solution), width)
 
 
+def title(card: Card) -> str:
+    """What a proposal does, in words."""
+    words = listed([one.label for one in card.steps])
+    return f"{words[:1].upper()}{words[1:]}"
+
+
 def _card(number: int, card: Card, before: str, width: int, bold: bool) -> Iterator[str]:
-    title = listed([one.label for one in card.steps])
-    first, *rest = paragraph(f"{title[:1].upper()}{title[1:]}", width - len(INDENT))
+    first, *rest = paragraph(title(card), width - len(INDENT))
     yield strong(f"{number}  {first}", bold)
     yield from (f"{INDENT}{line}" for line in rest)
     changed = list(_changed(before, card.after))

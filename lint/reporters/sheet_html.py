@@ -144,6 +144,10 @@ def _session(session: SheetSession, week: SheetWeek, number: int, stop: str) -> 
     yield f'<p class="who">{escape(week.words.partition(" · ")[0])} · {escape(days)}</p>'
     if session.preparation:
         yield f'<p class="remark">Before: {escape(session.preparation)}</p>'
+    if session.cool_down:
+        yield f'<p class="remark">After: {escape(session.cool_down)}</p>'
+    if session.lasts:
+        yield f'<p class="remark">{escape(session.lasts)}</p>'
     if session.note:
         yield f'<p class="note">{escape(session.note)}</p>'
     for item in session.items:
@@ -252,7 +256,10 @@ def _height(session: SheetSession, stop: str, size: float) -> float:
     """How high a session is at a size of print, in rows of full size."""
     rows = 9.0 + sum(_rows(line, len(session.days), size) for line in session.lines)
     rows += 1.2 * sum(bool(item.pairing or item.note) for item in session.items)
-    rows += sum(_wrapped(words, size) for words in (session.note, session.preparation, stop))
+    rows += sum(
+        _wrapped(words, size)
+        for words in (session.note, session.preparation, session.cool_down, session.lasts, stop)
+    )
     rows += BOX * len(session.days) if session.pain else 0
     return rows * size
 

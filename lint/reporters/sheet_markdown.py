@@ -58,6 +58,8 @@ def _session(session: SheetSession) -> Iterator[str]:
     yield from ("", f"### {plain(session.name)}")
     yield from _paragraph(", ".join(day.words for day in session.days))
     yield from _paragraph(f"Before: {session.preparation}" if session.preparation else "")
+    yield from _paragraph(f"After: {session.cool_down}" if session.cool_down else "")
+    yield from _paragraph(session.lasts)
     yield from _paragraph(session.note)
     for item in session.items:
         yield from _paragraph(item.pairing)

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import os
 import sys
 
 from ..wording.words import counted_noun, safe, shortened
@@ -15,6 +16,9 @@ if TYPE_CHECKING:
     from ..project.results import FileReview, Verdict
 
     Part = tuple[list[str], list[str], int]
+
+COMMITTING = "GIT_INDEX_FILE"
+"""What git sets in the environment of the hooks of a commit or a merge, and of no other."""
 
 MOST_NOTES = 10
 """Findings that block nothing which are shown one by one."""
@@ -38,7 +42,8 @@ def report(parts: Iterable[Part], verdict: Verdict) -> None:
         print(f"and {counted_noun(many - MOST_NOTES, 'note')} more: spotline review --changed")
     sys.stdout.flush()
     if verdict.outcomes or not verdict.may_be_empty:
-        print(closing(verdict), file=sys.stderr)
+        stopped = " Nothing was committed." if verdict.exit_code and COMMITTING in os.environ else ""
+        print(f"{closing(verdict)}{stopped}", file=sys.stderr)
 
 
 def part(one: FileReview, look: tuple[object, ...] = ()) -> Part:

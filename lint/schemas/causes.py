@@ -10,6 +10,7 @@ import re
 from ..findings.finding import Edit
 from ..syntax.additions import before_next_key
 from ..syntax.tree import Mapping, Scalar, Sequence
+from ..text.places import line_start
 from .doses import keys_of, told_apart
 from .readings import RULE, are_sets_and_reps
 from .spellings import plain_spelling
@@ -187,11 +188,17 @@ class CauseExplainer:
         """Sets that stand with the repetitions, ``reps: 3x5``, or in the name: that is what is told, and not
         that they are missing.
         """
-        if "exercise" in keys and "sets" not in keys:
+        if "exercise" in keys and "sets" not in keys and not self._has_sets_of_the_whole(path):
             in_reps = any(are_sets_and_reps(one) for one in _words_in(keys.get("reps")))
             if in_reps or any(told_apart(one)[1] for one in _words_in(keys["exercise"])):
                 keys["sets"] = 1
         return iter(())
+
+    def _has_sets_of_the_whole(self, path: DataPath) -> bool:
+        """Whether an exercise takes its sets from a circuit, a complex, or the rounds of a superset."""
+        if len(path) < 3 or path[-2] not in ("superset", "complex", "exercises"):
+            return False
+        return path[-2] == "complex" or path[-3] == "circuit" or "rounds" in self.data.value(path[:-2])
 
     # Weeks of a session or line
 
@@ -230,8 +237,10 @@ class CauseExplainer:
                 name = blocks[-1].get("block") or blocks[-1].get("name", "the last one")
                 del plain["sessions"]
                 blocks[-1]["sessions"] = [_STAND_IN]
+                block = last.items[-1] if isinstance(last, Sequence) else last
                 yield self._misplaced(
                     entry,
+                    _column(next(iter(block.entries.values()))) if isinstance(block, Mapping) else 0,
                     f"`sessions` stands at the left edge, outside the block {name} above it, which has none.",
                     "Indent it, and all that belongs to it, as far as the other keys of the block.",
                 )
@@ -244,13 +253,38 @@ class CauseExplainer:
                     nothing = ", where nothing is read" if owner == "shared" else ""
                     yield self._misplaced(
                         held,
+                        0,
                         f"`sessions` stands under `{owner}`{nothing}, and the programme has none.",
                         "Move it, and all that belongs to it, to the left edge.",
                     )
                     return
 
-    def _misplaced(self, entry: KeyValue, counted: str, change: str) -> Finding:
-        return self.data.finding("key-misplaced", (), entry.key.place, counted, change=change)
+    def _misplaced(self, entry: KeyValue, column: int, counted: str, change: str) -> Finding:
+        """A key that belongs in another column, with all that belongs to it."""
+        edits = tuple(_shifted(entry, column - _column(entry)))
+        return self.data.finding("key-misplaced", (), entry.key.place, counted, change=change, edits=edits)
+
+
+def _column(entry: KeyValue) -> int:
+    content, start = entry.key.place.text.content, entry.key.place.start
+    return start - line_start(content, start)
+
+
+def _shifted(entry: KeyValue, by: int) -> Iterator[Edit]:
+    """The whole lines of a key and its value so many columns further in, or out where it is below 0."""
+    text, content = entry.key.place.text, entry.key.place.text.content
+    start = line_start(content, entry.key.place.start)
+    if content[start : entry.key.place.start].strip() or not by:
+        return
+    lines = content[start : entry.value.end].splitlines(keepends=True)
+    if any(line.strip() and len(line) - len(line.lstrip(" ")) < -by for line in lines):
+        return
+    shifted = [" " * by + line if by > 0 and line.strip() else line[max(-by, 0) :] for line in lines]
+    words = "".join(shifted)
+    label = (
+        "move it in, with all that belongs to it" if by > 0 else "move it out, with all that belongs to it"
+    )
+    yield Edit(text.place(start, entry.value.end), words, label, certain=False)
 
 
 def _keys_said(pieces: list[KeyValue], keys: dict[str, Any]) -> list[str]:

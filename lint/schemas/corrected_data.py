@@ -24,10 +24,8 @@ class CorrectedData:
     """A copy of a tree's data in which keys can be corrected; paths lead through the copy."""
 
     def __init__(self, root: Mapping) -> None:
-        from copy import deepcopy
-
         self.root = root
-        self.plain: dict[str, Any] = deepcopy(root.plain)
+        self.plain: dict[str, Any] = copied(root.plain)
         self._as_written: dict[int, dict[str, str]] = {}
         """For the id of each corrected mapping: its corrected keys, and how they were written."""
 
@@ -108,6 +106,27 @@ class CorrectedData:
             elif tail:
                 tail[-1] += f" {step + 1}"
         return ", ".join(named + tail)
+
+
+def copied(plain: Any) -> Any:
+    """A copy of plain data, in which lists and groups of keys that are shared stay shared.
+
+    As `copy.deepcopy` makes it, which would take a quarter of the time of a large file.
+    """
+    made: dict[int, Any] = {}
+
+    def copy(one: Any) -> Any:
+        if not isinstance(one, (dict, list)):
+            return one
+        known = made.get(id(one))
+        if known is None:
+            if isinstance(one, dict):
+                known = made[id(one)] = {key: copy(value) for key, value in one.items()}
+            else:
+                known = made[id(one)] = [copy(value) for value in one]
+        return known
+
+    return copy(plain)
 
 
 class NodeAtPath:

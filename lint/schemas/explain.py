@@ -14,7 +14,7 @@ from .causes import CauseExplainer
 from .corrected_data import CorrectedData
 from .explain_keys import KeyExplainer
 from .explain_values import ValueExplainer
-from .lookup import MOST_EXPLAINED, SchemaLookup
+from .lookup import MANY, MOST_EXPLAINED, SchemaLookup
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -50,7 +50,7 @@ def explain(root: Node, schema_name: str) -> list[Finding]:
 def _more(last: Finding) -> Finding:
     """Says that there are more faults than are explained."""
     return Finding(
-        "faults-many",
+        MANY,
         "error",
         last.place,
         f"This file has more than {MOST_EXPLAINED} faults of form; only some of them are told.",

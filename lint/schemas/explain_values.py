@@ -168,15 +168,10 @@ class ValueExplainer:
             yield from key_out(group, self.data.as_written(path[:-1], key))
 
     def _is_needed(self, path: DataPath) -> bool:
-        """Whether the data would break as much without the key at a path."""
-        from copy import deepcopy
-
-        without = deepcopy(self.data.plain)
-        group: Any = without
-        for step in path[:-1]:
-            group = group[step]
-        del group[path[-1]]
-        return len(self.schema.violations(without)) >= len(self.schema.violations(self.data.plain))
+        """Whether its group of keys would break as much without the key at a path."""
+        group = self.data.value(path[:-1])
+        without = {key: value for key, value in group.items() if key != path[-1]}
+        return self.schema.broken_in(path[:-1], without) >= self.schema.broken_in(path[:-1], group)
 
     def _unknown_word(self, violation: Violation, at: NodeAtPath) -> Finding:
         known: list[str] = violation.wants

@@ -9,15 +9,25 @@ from .violation import Violation
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
-    from collections.abc import Iterator
+    from collections.abc import Iterable, Iterator
     from typing import Any
 
     from jsonschema.exceptions import ValidationError
 
+    from ..findings.finding import Finding
     from .violation import DataPath, Schema
 
 MOST_EXPLAINED = 600
 """Faults of form of one file that are explained: more than anybody mends at once."""
+
+
+MANY = "faults-many"
+"""What is found where a file has more faults of form than are explained."""
+
+
+def has_many_faults(found: Iterable[Finding]) -> bool:
+    """Whether a file has more faults of form than are explained: who knows what it means."""
+    return any(one.rule == MANY for one in found)
 
 
 class SchemaLookup:
@@ -31,12 +41,18 @@ class SchemaLookup:
 
         self.root = root
         self._validator = Draft202012Validator
-        self._known: dict[DataPath, list[Schema]] = {}
+        self._at: dict[DataPath, list[Schema]] = {}
 
     def violations(self, data: dict[str, Any], most: int = MOST_EXPLAINED + 1) -> list[Violation]:
         """What a file's data break in the schema: the first ``most`` things at which the library stops."""
         errors = _sparing(self._validator, self.root)(self.root).iter_errors(data)
         return [Violation(error) for error in islice(errors, most)]
+
+    def broken_in(self, path: DataPath, value: Any) -> int:
+        """How much a value would break at a path, whatever the rest of the file holds."""
+        validators = [self._validator(self._standalone(part)) for part in self.at(path)[:1]]
+        errors = (error for one in validators for error in one.iter_errors(value))
+        return sum(1 for _ in islice(errors, MOST_EXPLAINED))
 
     def accepts(self, part: Schema, value: Any) -> bool:
         """Whether a value is valid for one part of the schema."""
@@ -52,15 +68,19 @@ class SchemaLookup:
         return not any(error.validator == "type" and not error.path for error in errors)
 
     def at(self, path: DataPath) -> list[Schema]:
-        """Every part of the schema that may apply at a path, for any outcome of its conditions."""
-        alike = tuple(0 if isinstance(step, int) else step for step in path)
-        if alike not in self._known:
-            if alike:
-                parts = [below for part in self.at(alike[:-1]) for below in _below(part, alike[-1])]
-            else:
-                parts = [self.root]
-            self._known[alike] = [branch for part in parts for branch in self._branches(part)]
-        return self._known[alike]
+        """Every part of the schema that may apply at a path, for any outcome of its conditions.
+
+        What may stand in a list is the same at each of its places.
+        """
+        steps = tuple(0 if isinstance(step, int) else step for step in path)
+        known = self._at.get(steps)
+        if known is None:
+            parts = self.at(steps[:-1]) if steps else [{"items": self.root}]
+            step = steps[-1] if steps else 0
+            known = self._at[steps] = [
+                branch for part in parts for below in _below(part, step) for branch in self._branches(below)
+            ]
+        return known
 
     def kinds(self, path: DataPath) -> list[Schema]:
         """The kinds of mapping that may stand at a path: superset, circuit, exercise."""

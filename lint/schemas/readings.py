@@ -8,6 +8,7 @@ from __future__ import annotations
 import re
 
 from ..wording.words import sets_of
+from .dates import days_named
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -68,7 +69,7 @@ def in_words(words: str, several: list[Way]) -> str:
 _TIMES = ("rest", "hold", "every", "for", "cluster rest")
 _LOADS = ("load", "body mass")
 _SETS_TIMES_REPS = "([1-9][0-9]?) ?[xX\u00d7*] ?([1-9][0-9]?)"
-_DATES = ("date", "starts", "until", "tested", "review on", "clearance on file", "screening on file")
+_DATES = ("date", "starts", "from", "until", "tested", "review on", "clearance on file", "screening on file")
 
 
 def _without_unit(key: str, words: str) -> list[Way]:
@@ -129,14 +130,8 @@ def _thousands(key: str, thousands: str, rest: str, unit: str) -> list[Way]:
     return [Way(whole, whole), Way(decimal, decimal)]
 
 
-def _slashed_date(key: str, first: str, second: str, year: str) -> list[Way]:
-    year = year if len(year) == 4 else f"20{year}"
-    days = {
-        f"{year}-{month:0>2}-{day:0>2}"
-        for day, month in ((first, second), (second, first))
-        if int(month) < 13
-    }
-    return [Way(day, day) for day in sorted(days, reverse=True)]
+def _days(key: str, words: str) -> list[Way]:
+    return [Way(day, day) for day in days_named(words)]
 
 
 _ASKED: tuple[tuple[tuple[str, ...], str, Callable[..., list[Way]]], ...] = (
@@ -153,6 +148,6 @@ _ASKED: tuple[tuple[tuple[str, ...], str, Callable[..., list[Way]]], ...] = (
         lambda key, *one: _open_ended(key, "".join(one)),
     ),
     (_LOADS, "([0-9]{1,2})[.,]([0-9]{3}) ?(kg|lb)", _thousands),
-    (_DATES, "([0-9]{1,2})/([0-9]{1,2})/((?:20)?[0-9]{2})", _slashed_date),
+    (_DATES, "(.*[0-9].*)", _days),
 )
 """The keys, the pattern of the words, and what gives the ways to read them."""

@@ -22,6 +22,18 @@ _OTHER_WORDS = {
     "weekday": ("day",),
     "days": ("rotation",),
     "bodyweight": ("body mass",),
+    "restrictions": ("protect",),
+    "limitations": ("protect",),
+    "limits": ("protect",),
+    "injuries": ("protect",),
+    "avoid": ("protect",),
+    "must not": ("protect",),
+    "cooldown": ("cool-down",),
+    "warm-down": ("cool-down",),
+    "coaching cue": ("cue",),
+    "cues": ("cue",),
+    "stop if": ("stop when",),
+    "stop": ("stop when",),
     "alternatives": ("or",),
     "start": ("starts",),
     "beginner": ("novice",),
@@ -69,7 +81,6 @@ def repairs(words: str, key: str) -> Iterator[str]:
     """Corrected forms of the ``words`` of a key, to be tried in this order; no unit is ever added."""
     yield words.lower()
     yield words.upper()
-    yield from _date(words)
     own = _OWN_WORDS.get(key, "$^")
     for pattern, replacement in (*_STEPS, (f"(?i)^(?:{own}) ?| ?(?:{own})$", "")):
         simpler = re.sub(pattern, replacement, words).strip()
@@ -77,17 +88,6 @@ def repairs(words: str, key: str) -> Iterator[str]:
             words = simpler
             yield words
             yield words.lower()
-
-
-def _date(words: str) -> Iterator[str]:
-    """``5.1.2026``, ``2026/1/5`` and ``2026-1-5``; ``5/1/2026`` has two readings and is left alone."""
-    found = re.fullmatch(r"(\d{1,2})\. ?(\d{1,2})\. ?(\d{4})", words)
-    day, month, year = found.groups() if found else ("", "", "")
-    found = re.fullmatch(r"(\d{4})[-/.](\d{1,2})[-/.](\d{1,2})", words)
-    if found:
-        year, month, day = found.groups()
-    if year:
-        yield f"{year}-{month:0>2}-{day:0>2}"
 
 
 _UNITS = (" %", " kg", " lb", " s", " min", " m", " km", " m/s", " weeks", " sessions", " reps", " sets")

@@ -10,6 +10,7 @@ from __future__ import annotations
 import re
 
 from ... import schema as schemas
+from .plain_patterns import PLAIN as PLAIN
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -36,15 +37,18 @@ _PERCENT = f"(?:%|{_any_case('per ?cent|pct')})"
 _BODYWEIGHT = _any_case("b(?:ody ?(?:weight|mass)|w)")
 _TIMES = "[xX\u00d7*]"
 _SIDES = _any_case("(?:side|leg|arm|hand|foot)")
-_EACH = (
-    f"(?: ?/ ?{_SIDES}| {_any_case('(?:per|a|each|every|on each|for each)')} {_SIDES}"
-    f"| ?{_any_case('(?:each|ea[.]?|e/s)')})"
+_EACH_IN_FULL = (
+    f" ?/ ?{_SIDES}| {_any_case('(?:per|a|each|every|on each|for each)')} {_SIDES}"
+    f"| ?{_any_case('(?:each|ea[.]?)')}"
 )
+_EACH = f"(?:{_EACH_IN_FULL}| ?/ ?[sS]| ?{_any_case('(?:e|p)/s')})"
+"""On each side. Of metres ``/s`` is a speed, so that a distance takes it in full alone."""
 _OPEN = _any_case("(?:amrap|max(?: reps)?|as many(?: reps)? as possible)")
 _FAILURE = _any_case("(?:to )?failure")
 _ROUGH = f"(?:[~\u2248] ?|{_any_case('(?:about|around|roughly|approx[.]?|ca[.]?|c[.])')} )"
 _FROM = f"(?:>=? ?|\u2265 ?|{_any_case('(?:at least|from|min[.]?)')} )"
 _UP_TO = f"(?:<=? ?|\u2264 ?|{_any_case('(?:at most|up to|max[.]?)')} )"
+_WORKING_UP_TO = f"{_any_case('(?:(?:work|working|build|building) )?(?:up )?to')} "
 _BARE = "[1-9][0-9]{1,3}"
 _ONE_TIME = (
     f"(?:[0-9]{{1,2}}:[0-5][0-9](?: ?(?:{_MINUTES}))?"
@@ -91,6 +95,10 @@ _LOAD_WORDS = _any_case(
     "(?:(?:(?:very|moderately|fairly) )?(?:light|moderate|medium|heavy|hard|easy)"
     "(?:(?: to |[-/])(?:light|moderate|medium|heavy|hard))?|(?:empty )?bar(?: only)?)"
 )
+_HELP = _any_case("(?:assisted|(?:with |of )?(?:assistance|help))")
+_ASSISTED = f"{_any_case('(?:band[- ]|machine[- ])?assisted')}|{_any_case('with (?:assistance|help)')}"
+_HELPED = f"{_HELP} ?{_MASS}|{_MASS} (?:{_HELP})"
+"""Less than body mass: by an amount that nobody wrote, or by a mass."""
 """Words for a load, of which nothing is worked out."""
 _HALVES = "(?:10|[0-9](?:[.,][05])?)"
 _RATING = "(?:10|[1-9](?:[.,][05])?)"
@@ -111,54 +119,17 @@ _DAYS = (
     "|fr(?:i(?:days?)?)?|sa(?:t(?:urdays?)?)?|su(?:n(?:days?)?)?"
 )
 
-PLAIN = {
-    "sets": "[1-9][0-9]?(?:-[1-9][0-9]?)?",
-    "setsOfWeek": "(?:0|[1-9][0-9]?)(?:-[1-9][0-9]?)?",
-    "roundCount": "[1-9][0-9]?(?:-[1-9][0-9]?)?",
-    "reps": (
-        "amrap$|^[1-9][0-9]{0,2}(?:\\+[1-9][0-9]{0,2})+$"
-        "|^(?:[1-9][0-9]{0,2}(?:-[1-9][0-9]{0,2})?/)*[1-9][0-9]{0,2}(?:\\+|-[1-9][0-9]{0,2})?"
-    ),
-    "load": (
-        "[0-9]{1,4}(?:\\.[0-9]{1,2})?(?:-[0-9]{1,4}(?:\\.[0-9]{1,2})?)?"
-        " ?(?:kg|lb|%(?: of top set| bodyweight)?)$"
-        "|^[0-9]{1,4}(?:\\.[0-9]{1,2})?(?:/[0-9]{1,4}(?:\\.[0-9]{1,2})?)+ ?(?:kg|lb|%)$"
-        "|^[1-9] ?x ?[0-9]{1,4}(?:\\.[0-9]{1,2})?(?:-[0-9]{1,4}(?:\\.[0-9]{1,2})?)? ?(?:kg|lb)$"
-        "|^bodyweight(?: ?[+-] ?[0-9]{1,4}(?:\\.[0-9]{1,2})?(?:-[0-9]{1,4}(?:\\.[0-9]{1,2})?)? ?(?:kg|lb))?$"
-        "|^[1-9][0-9]{0,2}(?:-[1-9][0-9]{0,2})? ?RM$"
-        "|^[A-Za-z]+(?:[ -][A-Za-z]+){0,2} band$|^band [A-Za-z0-9]+(?:[ -][A-Za-z0-9]+){0,2}$"
-        "|^pin [1-9][0-9]?"
-    ),
-    "rir": "(?:10|[0-9](?:\\.[05])?)(?:-(?:10|[0-9](?:\\.[05])?))?$|^to failure",
-    "rpe": "(?:10|[1-9](?:\\.[05])?)(?:-(?:10|[1-9](?:\\.[05])?))?$|^to failure",
-    "sessionEffort": "(?:10|[0-9](?:\\.[05])?)(?:-(?:10|[0-9](?:\\.[05])?))?",
-    "rest": "[0-9]{1,4}(?:\\.[0-9]{1,2})?(?:-[0-9]{1,4}(?:\\.[0-9]{1,2})?)? ?(?:s|min)",
-    "tempo": "(?:[0-9]{1,2}|X)(?:-(?:[0-9]{1,2}|X)){3}",
-    "distance": "[0-9]{1,4}(?:\\.[0-9]{1,2})?(?:-[0-9]{1,4}(?:\\.[0-9]{1,2})?)? ?(?:k?m|ft|yd)",
-    "velocity": "[0-9](?:\\.[0-9]{1,2})?(?:-[0-9](?:\\.[0-9]{1,2})?)? ?m/s",
-    "percent": "[0-9]{1,2}(?:\\.[0-9])?(?:-[0-9]{1,2}(?:\\.[0-9])?)? ?%",
-    "mass": "[0-9]{1,4}(?:\\.[0-9]{1,2})? ?(?:kg|lb)",
-    "liftedLoad": (
-        "(?:[1-9] ?x ?)?[0-9]{1,4}(?:\\.[0-9]{1,2})? ?(?:kg|lb)$"
-        "|^bodyweight(?: ?\\+ ?[0-9]{1,4}(?:\\.[0-9]{1,2})? ?(?:kg|lb))?"
-    ),
-    "weekNumbers": "[1-9][0-9]{0,2}(?:-[1-9][0-9]{0,2})?(?:\\+[1-9][0-9]{0,2}(?:-[1-9][0-9]{0,2})?)*",
-}
-"""Each quantity's plain spelling, as the schema describes it: a pattern for the whole of the words."""
-PLAIN["workingBest"] = "(?:[1-9][0-9](?:\\.[0-9])?|100) ?%"
-PLAIN["time"] = PLAIN["length"] = PLAIN["rest"]
-
 _OTHER = {
     "sets": f"{_SETS} ?(?:{_any_case('(?:sets?|x)')})?|{_SETS_OF_REPS}",
     "roundCount": f"{_SETS} ?(?:{_any_case('(?:rounds?|sets?|x)')})?",
     "reps": f"(?:{_SETS_OF})?(?:{_FREE})|{_ROW}|{_SETS_OF_COUNT}",
     "load": (
-        f"(?:{_ROUGH}|{_FROM}|{_UP_TO})?(?:{_N}(?:{_TO}{_N})?|{_N}(?: ?/ ?{_N})+) ?"
+        f"(?:{_ROUGH}|{_FROM}|{_UP_TO}|{_WORKING_UP_TO})?(?:{_N}(?:{_TO}{_N})?|{_N}(?: ?/ ?{_N})+) ?"
         f"(?:{_KG}|{_LB}|{_PERCENT}{_OF_WHAT})"
         f"|[1-9] ?{_TIMES} ?{_MASS}"
         f"|{_BODYWEIGHT}(?: ?(?:[+]|{_DASH}) ?{_MASS})?"
         f"|(?:[+]|{_DASH}) ?{_N} ?(?:{_KG}|{_LB}|{_PERCENT})"
-        f"|{_COUNTS} ?{_any_case('rm')}|{_TWO_FIGURES}|{_LOAD_WORDS}"
+        f"|{_COUNTS} ?{_any_case('rm')}|{_TWO_FIGURES}|{_LOAD_WORDS}|{_ASSISTED}|{_HELPED}"
     ),
     "rir": (
         f"(?:{_any_case('rir')} ?)?(?:{_EFFORT}|{_bounded(_HALVES)})"
@@ -171,7 +142,7 @@ _OTHER = {
     "rest": f"{_TIME}|{_BARE}(?:{_TO}{_BARE})?",
     "length": _TIME,
     "tempo": "[0-9xX]{4}|(?:[0-9]{1,2}|[xX])(?: ?[-/:. \u2010-\u2015\u2212] ?(?:[0-9]{1,2}|[xX])){3}",
-    "distance": f"{_N}(?:{_TO}{_N})? ?{_METRES}",
+    "distance": f"{_N}(?:{_TO}{_N})? ?{_METRES}(?:{_EACH_IN_FULL})?",
     "velocity": f"[0-9](?:[.,][0-9]{{1,2}})?(?:{_TO}[0-9](?:[.,][0-9]{{1,2}})?)? ?[mM]/[sS]",
     "percent": f"[0-9]{{1,2}}(?:[.,][0-9])?(?:{_TO}[0-9]{{1,2}}(?:[.,][0-9])?)? ?{_PERCENT}",
     "mass": f"{_N} ?(?:{_KG}|{_LB})",
@@ -186,9 +157,12 @@ _OTHER = {
     "setsOfReps": _SETS_OF_REPS,
 }
 """Each quantity's other spellings, of one meaning each: a pattern for the whole of the words."""
-_OTHER["setsOfWeek"] = f"0|{_OTHER['sets']}"
+_OTHER["setsOfWeek"] = (
+    f"0|{_OTHER['sets']}|{_any_case('half')}|[xX\u00d7] ?(?:0?[.,](?:[1-9][0-9]?|0[1-9])|[1-9]/[1-9])"
+)
 _OTHER["workingBest"] = f"(?:[1-9][0-9](?:[.,][0-9])?|100) ?{_PERCENT}"
 _OTHER["time"] = _OTHER["rest"]
+_OTHER["hold"] = f"(?:{_OTHER['rest']})(?:{_EACH})?"
 
 
 def pattern(kind: str) -> str:
@@ -212,7 +186,7 @@ def plain_spelling(kind: str, value: object) -> str | None:
     if isinstance(value, bool) or not isinstance(value, (str, int, float)):
         return None
     words = str(int(value)) if isinstance(value, float) and value.is_integer() else str(value)
-    if not isinstance(value, str) and kind not in ("rest", "time", "tempo"):
+    if not isinstance(value, str) and kind not in ("rest", "time", "hold", "tempo"):
         return None
     if kind in PLAIN and isinstance(value, str) and re.search(f"^{PLAIN[kind]}$", words):
         return words
@@ -271,7 +245,11 @@ def _repetitions(words: str) -> str:
 
 
 def _load(words: str) -> str:
-    for rough, plain in ((_ROUGH, "about"), (_FROM, "from"), (_UP_TO, "up to")):
+    if re.fullmatch(_ASSISTED, words):
+        return "assisted"
+    if re.fullmatch(_HELPED, words):
+        return f"bodyweight - {_quantity(re.sub(f' ?{_HELP} ?', '', words))}"
+    for rough, plain in ((_ROUGH, "about"), (_FROM, "from"), (_UP_TO, "up to"), (_WORKING_UP_TO, "up to")):
         found = re.match(rough, words)
         if found is not None and not re.match(_N, words):
             return f"{plain} {_load(words[found.end() :])}"
@@ -328,7 +306,21 @@ def _tempo(words: str) -> str:
     return "-".join(re.findall("[0-9xX]" if len(words) == 4 else "[0-9]{1,2}|[xX]", words)).upper()
 
 
+def _hold(words: str) -> str:
+    return _on_each_side(words, _EACH, _time)
+
+
+def _on_each_side(words: str, each: str, plainly: Callable[[str], str]) -> str:
+    """The plain spelling of what may be done on each side."""
+    found = re.search(f"(?:{each})$", words)
+    return plainly(words) if found is None else f"{plainly(words[: found.start()])} each"
+
+
 def _distance(words: str) -> str:
+    return _on_each_side(words, _EACH_IN_FULL, _length)
+
+
+def _length(words: str) -> str:
     for unit, plain in (("k[a-z]*", "km"), ("m[a-z]*", "m"), ("f[a-z]*", "ft"), ("y[a-z]*", "yd")):
         words = re.sub(rf"(?i)(?<=[0-9]) ?{unit}$", f" {plain}", words)
     return _quantity(words)
@@ -363,6 +355,8 @@ def _effort(words: str) -> str:
 
 
 def _sets(words: str) -> str:
+    if words[0] in "hHxX\u00d7":
+        return words.lower().replace("\u00d7", "x").replace(",", ".")
     pair = sets_of_reps(words)
     return _quantity(words) if pair is None else " sets of ".join(pair)
 
@@ -382,6 +376,7 @@ _PLAINLY: dict[str, Callable[[str], str]] = {
     "rpe": _effort,
     "rest": _time,
     "time": _time,
+    "hold": _hold,
     "length": _time,
     "tempo": _tempo,
     "distance": _distance,

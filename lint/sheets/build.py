@@ -182,7 +182,7 @@ def _plan(
     held: list[tuple[int, int, str]] = []
     for visit, number in numbers.items():
         held.append((visit.day or ANY_DAY, number, visit.session.name or "Session"))
-    for activity in week.block.activities:
+    for activity in week.activities:
         minutes = f", {activity.minutes} min" if activity.minutes else ""
         held += [
             (day, 0, f"{activity.name}{minutes}") for day in activity.days_in(week.in_block) or (ANY_DAY,)
@@ -209,6 +209,8 @@ def _session(ledger: Ledger, week: Week, visits: list[Visit], manner: _Manner) -
         preparation=safe(", ".join(term.words for term in session.preparation)),
         note=manner.told(session.note),
         pain=week.rehabilitation,
+        cool_down=safe(", ".join(term.words for term in session.cool_down)),
+        lasts=f"{visits[0].minutes} min in all" if visits[0].minutes else "",
     )
 
 
@@ -274,6 +276,8 @@ def _line(mark: str, groups: list[SetGroup], manner: _Manner) -> SheetLine:
         warm_up=_warm_up(line, doses[0].amounts.weights, doses[0].amounts.unit),
         progression=_progression(line.progression, manner.told),
         note=manner.told(line.note),
+        cue=_sentence("Think of: ", manner.told(line.cue)),
+        stop=_sentence("Stop when: ", manner.told(line.stop_when)),
     )
 
 
@@ -281,6 +285,11 @@ def _exercise(line: Prescription, groups: list[SetGroup]) -> str:
     """The names of what is done; of what is left to the athlete, that it is."""
     names = safe(listed(list(dict.fromkeys(group.name for group in groups))))
     return f"{names}, your own choice" if line.kind == OWN_CHOICE and "choice" not in names else names
+
+
+def _sentence(head: str, words: str) -> str:
+    """``Think of: knees out.``; empty where there are no words."""
+    return f"{head}{words.rstrip('.')}." if words else ""
 
 
 def _warm_up(line: Prescription, weights: tuple[str, ...], unit: str) -> str:

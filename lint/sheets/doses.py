@@ -30,6 +30,9 @@ CHOOSE = "you choose the load"
 OWN_CHOICE = "own choice"
 """The kind of a line that says how long, and leaves to the athlete what."""
 
+ASK = "ask your coach for the load"
+"""Stands where nobody wrote a load or how hard the sets are: no number is made up for an athlete."""
+
 TO_WEIGH = ("mass", "percent", "rm", "share", "top set")
 """Kinds of load of which the athlete writes down a weight."""
 
@@ -170,8 +173,10 @@ def _added(weight: float, unit: str) -> str:
 
 def _to_choose(group: SetGroup) -> str:
     """What to go by where nobody wrote a load for something that must be loaded."""
-    written = group.work.rir is not None or group.work.rpe is not None
-    return CHOOSE if written and group.implement in LOADED else ""
+    work = group.work
+    if group.implement not in LOADED or work.velocity is not None:
+        return ""
+    return CHOOSE if work.rir is not None or work.rpe is not None else ASK
 
 
 def _weights(loaded: Loading) -> list[str]:

@@ -129,7 +129,7 @@ UNSAID = ("seconds", "minutes", "metres")
 class SheetLine:
     """One exercise: its ``mark`` (``2``, ``3a``), name, doses, and what else there is to know of it."""
 
-    __slots__ = ("doses", "exercise", "instead", "mark", "note", "progression", "warm_up")
+    __slots__ = ("cue", "doses", "exercise", "instead", "mark", "note", "progression", "stop", "warm_up")
 
     def __init__(
         self,
@@ -141,6 +141,8 @@ class SheetLine:
         warm_up: str,
         progression: str,
         note: str,
+        cue: str = "",
+        stop: str = "",
     ) -> None:
         self.mark: Final = mark
         self.exercise: Final = exercise
@@ -149,11 +151,14 @@ class SheetLine:
         self.warm_up: Final = warm_up
         self.progression: Final = progression
         self.note: Final = note
+        self.cue: Final = cue
+        self.stop: Final = stop
 
     @property
     def remarks(self) -> list[str]:
-        """Warm-up, alternates, progression and note, as far as there are any, a sentence each."""
-        return [one for one in (self.warm_up, self.instead, self.progression, self.note) if one]
+        """Warm-up, what to think of, when to stop, alternates, progression and note, a sentence each."""
+        said = (self.warm_up, self.cue, self.stop, self.instead, self.progression, self.note)
+        return [one for one in said if one]
 
 
 class SheetItem:
@@ -180,9 +185,12 @@ class SheetDay:
 
 
 class SheetSession:
-    """A session of a week, on one day or, where it is the same on several, on all of them."""
+    """A session of a week, on one day or, where it is the same on several, on all of them.
 
-    __slots__ = ("days", "items", "name", "note", "pain", "preparation")
+    ``preparation`` and ``cool_down`` are what comes before and after, ``lasts`` how long all of it goes on.
+    """
+
+    __slots__ = ("cool_down", "days", "items", "lasts", "name", "note", "pain", "preparation")
 
     def __init__(
         self,
@@ -193,6 +201,8 @@ class SheetSession:
         preparation: str,
         note: str,
         pain: bool,
+        cool_down: str = "",
+        lasts: str = "",
     ) -> None:
         self.name: Final = name
         self.days: Final = days
@@ -200,6 +210,8 @@ class SheetSession:
         self.preparation: Final = preparation
         self.note: Final = note
         self.pain: Final = pain
+        self.cool_down: Final = cool_down
+        self.lasts: Final = lasts
 
     @property
     def lines(self) -> list[SheetLine]:

@@ -12,7 +12,7 @@ from ..project.workspace import Workspace
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
-    from collections.abc import Iterable
+    from collections.abc import Iterable, Mapping
     from datetime import date
 
     from ..counting.ledger import Ledger
@@ -173,15 +173,17 @@ def _worse(one: Seen, other: Seen) -> bool:
 class Judge:
     """Reviews edited texts of one file, as they would be reviewed on the disk; nothing is written.
 
-    ``file`` is the path as asked for; ``reviews`` counts what was reviewed so far.
+    ``file`` is the path as asked for; ``reviews`` counts what was reviewed so far. ``opened`` are texts that
+    stand in front of files, by path.
     """
 
-    __slots__ = ("_overlay", "_paths", "_workspace", "file", "reviews", "today")
+    __slots__ = ("_overlay", "_paths", "_workspace", "file", "opened", "reviews", "today")
 
-    def __init__(self, file: str, today: date) -> None:
+    def __init__(self, file: str, today: date, opened: Mapping[str, str]) -> None:
         self.file = file
         self.today = today
-        self._overlay = Overlay()
+        self.opened = opened
+        self._overlay = Overlay(opened)
         self._workspace = Workspace(today, overlay=self._overlay, incremental=True)
         self._paths = [file]
         self.reviews = 0

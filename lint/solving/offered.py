@@ -178,4 +178,4 @@ def other_days(plan: Plan, held: WrittenSession) -> Iterator[EditStep]:
 
 def _days_busy(week: Week) -> list[int]:
     """The days on which something else than training stands in the diary."""
-    return [day for activity in week.block.activities for day in activity.days]
+    return [day for activity in week.activities for day in activity.days_in(week.in_block)]

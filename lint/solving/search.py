@@ -13,13 +13,19 @@ from .steps import together
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
-    from collections.abc import Iterable
+    from collections.abc import Generator, Iterable
+    from typing import TypeVar
 
     from .judge import Judge, Judgement, Mark, Seen, Spans
     from .lines import Plan
     from .steps import Cost, EditStep
 
     State = tuple[EditStep, ...]
+
+    ResultT = TypeVar("ResultT")
+
+    Work = Generator[None, None, ResultT]
+    """Work in small parts, at most a review each: who lets it go on may look up between two, or end it."""
 
 MOST_REVIEWS = 45
 """Reviews after which the search ends with the best that it has found."""
@@ -40,6 +46,15 @@ DEARER, DEARER_BY = 2, 40
 
 MOST_CAUSES = 2
 """Findings brought by an edit that further steps may set right; one that brings more is given up."""
+
+
+def finished(work: Work[ResultT]) -> ResultT:
+    """The result of work that is done in one go."""
+    while True:
+        try:
+            next(work)
+        except StopIteration as end:
+            return end.value  # type: ignore[no-any-return]
 
 
 class SoundEdit:
@@ -88,8 +103,8 @@ class Search:
         self._met: set[frozenset[tuple[object, ...]]] = set()
         self._number = 0
 
-    def run(self, most: int = MOST_PROPOSALS, reviews: int = MOST_REVIEWS) -> list[SoundEdit]:
-        """The proposals, the cheapest first, each of other kinds than those before.
+    def run(self, most: int = MOST_PROPOSALS, reviews: int = MOST_REVIEWS) -> Work[list[SoundEdit]]:
+        """Works out the proposals, the cheapest first, each of other kinds than those before.
 
         ``most`` is how many are looked for, ``reviews`` how many reviews may be spent until there is one.
         """
@@ -116,6 +131,7 @@ class Search:
                 self._push(steps, pools)
                 continue
             verdict = self.judge.look(content, spans)
+            yield
             if not verdict.judged:
                 continue
             left, brought = verdict.left(self.aims), verdict.brought(self.before)

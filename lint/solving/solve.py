@@ -15,17 +15,18 @@ from .conflict import why_none
 from .effects import effects
 from .judge import Judge, Seen, marks_of, with_spans
 from .lines import Plan
-from .search import MOST_REVIEWS, Search
+from .search import MOST_REVIEWS, Search, finished
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
-    from collections.abc import Sequence
+    from collections.abc import Mapping, Sequence
     from datetime import date
 
     from ..findings.finding import Finding
     from ..project.results import FileReview
     from ..text.places import Text
     from .judge import Mark
+    from .search import Work
     from .steps import EditStep
 
 
@@ -40,22 +41,24 @@ class NothingToSolveError(Exception):
 class Ask:
     """What is asked: findings of a ``line`` (0: any) or ``rule`` ("": any), and words for what to ``keep``.
 
-    Without line and rule it is all that blocks.
+    Without line and rule it is all that blocks. ``about`` is the group or subject that is meant ("": any).
     """
 
-    __slots__ = ("keep", "line", "rule")
+    __slots__ = ("about", "keep", "line", "rule")
 
-    def __init__(self, line: int = 0, rule: str = "", keep: Sequence[str] = ()) -> None:
+    def __init__(self, line: int = 0, rule: str = "", keep: Sequence[str] = (), about: str = "") -> None:
         self.line = line
         self.rule = rule
         self.keep = tuple(keep)
+        self.about = about
 
     def means(self, finding: Finding, blocking: Sequence[str]) -> bool:
         """Whether a finding is asked about."""
         if not self.line and not self.rule:
             return finding.severity in blocking
         at_line = not self.line or self.line in (finding.place.line, finding.line.line)
-        return at_line and (not self.rule or finding.rule == self.rule)
+        at_group = not self.about or self.about in (finding.group, finding.subject)
+        return at_line and at_group and (not self.rule or finding.rule == self.rule)
 
 
 class Stays:
@@ -122,24 +125,32 @@ class Solution:
 
 def solve(path: str, today: date, ask: Ask) -> Solution:
     """The proposals for a programme file. Raises NothingToSolveError."""
-    review = _read(path, today)
+    return finished(solving(path, today, ask, {}))
+
+
+def solving(path: str, today: date, ask: Ask, opened: Mapping[str, str]) -> Work[Solution]:
+    """Works out the proposals for a programme file, as `solve` does, in small parts.
+
+    ``opened`` are texts that stand in front of files, by path. Raises NothingToSolveError.
+    """
+    review = _read(path, today, opened)
     aims = _aims(review, ask)
     solution = Solution(review, ask)
     if not aims:
         return solution
-    judge = Judge(path, today)
+    judge = Judge(path, today, opened)
     if len(aims) == 1:
-        _one(solution, judge, aims[0])
+        yield from _one(solution, judge, aims[0])
     else:
         findings = [one for aim in aims for one in aim.findings]
-        _in_turn(solution, judge, findings, review)
+        yield from _in_turn(solution, judge, findings, review)
     solution.reviews = judge.reviews
     return solution
 
 
-def _read(path: str, today: date, content: str | None = None) -> FileReview:
+def _read(path: str, today: date, opened: Mapping[str, str], content: str | None = None) -> FileReview:
     """The review of a programme file, or of a text in its place, with what is on record told apart."""
-    overlay = Overlay()
+    overlay = Overlay(opened)
     if content is not None:
         overlay.open(path, content)
     workspace = Workspace(today, overlay=overlay)
@@ -181,8 +192,8 @@ def _aims(review: FileReview, ask: Ask) -> list[Aim]:
     return sorted(found, key=lambda one: (-SEVERITIES.index(one.lead.severity), one.lead.place.start))
 
 
-def _only_the_coach(review: FileReview, finding: Finding) -> str:
-    """Why a finding is not for us to solve; empty where it may be."""
+def only_the_coach(review: FileReview, finding: Finding) -> str:
+    """Why a finding of a programme is not for us to solve; empty where it may be."""
     if not finding.why:
         return "It is about how the file is written. See what can be mended: spotline mend --ask"
     if finding.place.text.name != _text(review).name:
@@ -198,32 +209,35 @@ def _asking_what_was_meant(review: FileReview) -> set[str]:
     return {rule.name for rule in rules if rule.takes_out or rule.asks}
 
 
-def _one(solution: Solution, judge: Judge, aim: Aim) -> None:
+def _one(solution: Solution, judge: Judge, aim: Aim) -> Work[None]:
     """Up to three proposals for one finding; with what follows from it, or else for itself alone."""
     review = solution.review
-    why = _only_the_coach(review, aim.lead)
+    why = only_the_coach(review, aim.lead)
     if why:
         solution.stays.append(Stays(aim.lead, [why]))
         return
-    search, plan, cleared = _first_found(review, judge, aim, solution.ask)
+    search, plan, cleared = yield from _first_found(review, judge, aim, solution.ask)
     for one in search.found:
-        after = _read(judge.file, judge.today, with_spans(solution.before, one.spans))
+        after = _read(judge.file, judge.today, judge.opened, with_spans(solution.before, one.spans))
+        yield
         if one is search.found[0] and len(cleared) < len(aim.findings):
-            _in_turn(solution, judge, aim.follows, after, one.steps, cleared)
+            yield from _in_turn(solution, judge, aim.follows, after, one.steps, cleared)
         else:
             solution.cards.append(_card(solution, after, one.steps, cleared, plan))
     if not solution.cards:
         solution.stays.append(Stays(aim.lead, why_none(plan, search, aim.lead)))
 
 
-def _first_found(review: FileReview, judge: Judge, aim: Aim, ask: Ask) -> tuple[Search, Plan, list[Finding]]:
+def _first_found(
+    review: FileReview, judge: Judge, aim: Aim, ask: Ask
+) -> Work[tuple[Search, Plan, list[Finding]]]:
     """The search that finds something: for a finding and what follows from it, else for itself alone."""
     search, plan = _search(review, judge, aim.findings, ask)
-    search.run(reviews=FEW_REVIEWS if aim.follows else MOST_REVIEWS)
+    yield from search.run(reviews=FEW_REVIEWS if aim.follows else MOST_REVIEWS)
     if search.found or not aim.follows:
         return search, plan, aim.findings
     search, plan = _search(review, judge, [aim.lead], ask)
-    search.run()
+    yield from search.run()
     return search, plan, [aim.lead]
 
 
@@ -254,7 +268,7 @@ def _in_turn(
     now: FileReview,
     steps: Sequence[EditStep] = (),
     cleared: Sequence[Finding] = (),
-) -> None:
+) -> Work[None]:
     """A card for several findings: the cheapest edits for each, one after another, judged together.
 
     ``now`` is the review with the ``steps`` that are taken already, by which some are ``cleared``.
@@ -262,21 +276,22 @@ def _in_turn(
     first = judge.look(solution.before)
     steps, cleared, plan = list(steps), list(cleared), None
     for finding in findings:
-        why = _only_the_coach(solution.review, finding)
+        why = only_the_coach(solution.review, finding)
         left = [one for one in now.findings if _is_same(one, finding)]
         if why:
             solution.stays.append(Stays(finding, [why]))
             continue
         if left:
             search, plan = _search(now, judge, left, solution.ask)
-            found = search.run(1, max(min(MOST_REVIEWS, MOST_TOGETHER - judge.reviews), 1))
+            found = yield from search.run(1, max(min(MOST_REVIEWS, MOST_TOGETHER - judge.reviews), 1))
             after = with_spans(_text(now).content, found[0].spans) if found else ""
             if not found or judge.look(after).brought(first):
                 solution.stays.append(Stays(finding, why_none(plan, search, finding)))
                 continue
             solution.at_once = solution.at_once and not steps
             steps += found[0].steps
-            now = _read(judge.file, judge.today, after)
+            now = _read(judge.file, judge.today, judge.opened, after)
+            yield
         cleared.append(finding)
     if steps:
         solution.cards.append(_card(solution, now, steps, cleared, plan or _plan(now, solution.ask)))

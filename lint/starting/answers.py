@@ -92,10 +92,12 @@ def _equipment(words: str) -> tuple[str, ...]:
 
 QUESTIONS = (
     Question("name", "Who trains? A first name or initials", "Alex", _name),
-    Question("level", f"How long with a plan: {', '.join(LEVELS)}", "novice", _one_of(LEVELS)),
+    Question(
+        "level", f"At which level, by the time with a plan: {', '.join(LEVELS)}", LEVELS[0], _one_of(LEVELS)
+    ),
     Question("goal", f"What for: {', '.join(GOALS)}", "general health", _one_of(GOALS)),
     Question("days", "On which days of the week", "monday thursday", _days),
-    Question("minutes", "How many minutes a session", "60", _minutes),
+    Question("minutes", "How many minutes for a session", "60", _minutes),
     Question(
         "equipment", "What is there, with commas between; gym for all that a gym has", "gym", _equipment
     ),
@@ -110,6 +112,8 @@ def answered(
     Raises ValueError for an option that cannot be read, EOFError where the input ends.
     """
     values: dict[str, object] = {}
+    if ask is not None:
+        say("Enter takes what stands in brackets. Ctrl-C stops, and nothing is written.")
     for question in QUESTIONS:
         if question.name in given:
             try:

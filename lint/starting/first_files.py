@@ -30,6 +30,7 @@ preset: "{preset}"          # dated: a new version moves no limit and runs no ne
 # rules:
 #   rep-range-narrow: skip
 # our names: {{toe push: standing calf raise}}
+# screening: {{stated: 2026-09-01, by: head coach}}   # said once, in place of a date in each athlete's file
 """
 
 HOOK_TEXT = """\
@@ -60,6 +61,13 @@ indent_size = 2
 insert_final_newline = true
 """
 
+IGNORE_TEXT = """\
+# Sheets for athletes are made from the programmes: spotline sheet. They need no commit.
+*.sheet.html
+*.sheet.md
+*.sheet.csv
+"""
+
 
 class FirstFile:
     """A file to write: its path from the folder, its text, and whether something stood there already."""
@@ -81,6 +89,7 @@ def first_files(folder: str, answers: Answers, today: date) -> list[FirstFile]:
         settings,
         FirstFile(".pre-commit-config.yaml", HOOK_TEXT),
         FirstFile(".editorconfig", EDITOR_TEXT),
+        FirstFile(".gitignore", IGNORE_TEXT),
     ]
     path = f"programmes/{name}-first.programme.yaml"
     texts = [
@@ -123,9 +132,16 @@ def _athlete(answers: Answers) -> str:
     ]
     if answers.equipment:
         lines.append(f"equipment: [{', '.join(map(quoted, answers.equipment))}]")
-    lines.append("# best lifts: {back squat: 100 kg}   # by which percentages become loads")
-    lines.append("# screening on file: 2026-01-05      # the date only; what was found has no place in git")
+    lines += REMARKS
     return "\n".join(lines) + "\n"
+
+
+REMARKS = (
+    "# age: 34                             # under 18 and from 65 other limits hold, so write it then",
+    "# best lifts: {back squat: 100 kg}    # by which percentages become loads",
+    "# screening on file: 2026-01-05       # the date only; what was found has no place in git",
+)
+"""What an athlete's file may say further."""
 
 
 def _monday_after(today: date) -> str:

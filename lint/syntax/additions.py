@@ -7,7 +7,7 @@ from ..text.places import line_end_of, line_start, line_stop
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
-    from collections.abc import Iterable
+    from collections.abc import Iterable, Iterator
 
     from .tree import Mapping, Node, Sequence
 
@@ -70,3 +70,18 @@ def items_added(
         return Edit(items.source.place(at, at), "".join(line + end for line in lines), label, certain=False)
     at = line_stop(content, neighbour.end)
     return Edit(items.source.place(at, at), "".join(end + line for line in lines), label, certain=False)
+
+
+def words_added(items: Sequence, number: int, several: Iterable[str], label: str) -> Iterator[Edit]:
+    """Writes further words behind the item of a number; nothing where the list is written elsewhere."""
+    if items.defined is not None:
+        return
+    content, neighbour = items.source.content, items.items[number]
+    if in_braces(items):
+        at, between = neighbour.end, ", "
+    else:
+        dash = content.rfind("-", items.start, neighbour.start)
+        at = line_stop(content, neighbour.end)
+        between = f"{line_end_of(content)}{' ' * (dash - line_start(content, dash))}- "
+    words = "".join(between + one for one in several)
+    yield Edit(items.source.place(at, at), words, label, certain=False)

@@ -18,6 +18,7 @@ from ..text import files
 from ..text.files import LONGEST_FILE
 from ..text.places import Text
 from . import faults
+from .bounds import DEEPEST, too_many_values, too_much_nesting, too_much_repetition
 from .open_nodes import OpenMapping, OpenSequence
 from .scalars import CORE_TAG, OutOfRangeError, core_value, tagged_value, taken_elsewhere
 from .tree import Anchor, Mapping, Reading, Scalar, Sequence
@@ -39,6 +40,9 @@ except ImportError:  # PyYAML was built without libyaml: the same events, but sl
 
 MOST_REPEATED = 200_000
 """How many values all aliases and merge keys of a file may repeat together."""
+
+MOST_VALUES = 250_000
+"""How many keys and values are read of a file; a text of fewer letters cannot hold as many."""
 
 _TAG = r"(?<![^ \t\r\n])!(?:<[^>]*>|[^ \t\r\n]*)"
 _PROPERTIES = rf"(?:&[^ \t\r\n,\[\]{{}}]*|{_TAG}|\#[^\r\n]*|[ \t\r\n]+)*"
@@ -123,7 +127,8 @@ class _Builder:
         documents = Sequence(self.text, 0, 0, [], [], 0)
         stack: list[OpenSequence | OpenMapping] = [OpenSequence(documents, None)]
         try:
-            self.walk(Parser(content), stack)
+            events = Parser(content).get_event
+            self.walk(events if len(content) <= MOST_VALUES else self.bounded(events), stack)
             self.top(documents)
         except _StopError:
             pass
@@ -144,10 +149,23 @@ class _Builder:
         self.placeholders = {placeholder: char for char, placeholder in placeholders.items()}
         self.build(self.text.content.translate(placeholders))
 
-    def walk(self, parser: Any, stack: list[OpenSequence | OpenMapping]) -> None:
+    def bounded(self, next_event: Callable[[], ParserEvent]) -> Callable[[], ParserEvent]:
+        """Gives the events of a text, and stops reading where there are too many."""
+        left = MOST_VALUES
+
+        def event() -> ParserEvent:
+            nonlocal left
+            left -= 1
+            found = next_event()
+            if left < 0:
+                self.stop(too_many_values, self.place_of(found), MOST_VALUES)
+            return found
+
+        return event
+
+    def walk(self, next_event: Callable[[], Any], stack: list[OpenSequence | OpenMapping]) -> None:
         """Makes nodes of the events, until the text ends or a second document starts."""
         text, known = self.text, self.known
-        next_event = parser.get_event
         frame = stack[0]
         begun = False
         while True:
@@ -161,8 +179,8 @@ class _Builder:
                 else:
                     frame.add(self.scalar(event))
             elif kind is MappingStartEvent or kind is SequenceStartEvent:
-                if len(stack) > faults.DEEPEST:
-                    self.stop(faults.too_much_nesting, self.place_of(event))
+                if len(stack) > DEEPEST:
+                    self.stop(too_much_nesting, self.place_of(event))
                 frame = self.open(event)
                 stack.append(frame)
             elif kind is AliasEvent:
@@ -288,7 +306,7 @@ class _Builder:
         """Counts the values that an alias repeats; stops reading when they are too many."""
         self.repeated += size
         if self.repeated > MOST_REPEATED:
-            self.stop(faults.too_much_repetition, place, MOST_REPEATED)
+            self.stop(too_much_repetition, place, MOST_REPEATED)
 
     def anchor(self, event: ParserEvent) -> Anchor:
         """Notes the ``&name`` before a value; where a name comes twice, the later one counts from here on."""

@@ -52,14 +52,18 @@ def odd_blank_edges(words: str) -> tuple[int, int]:
     return before, len(words) - max(before, len(words.rstrip(SPACES)))
 
 
-def odd_blanks(text: Text, start: int, end: int) -> Finding:
-    """The finding for blanks around words that only look like ordinary blanks."""
+def odd_blanks(text: Text, start: int, end: int, *, stops: bool = False) -> Finding:
+    """The finding for blanks around words that only look like ordinary blanks.
+
+    Where they are what ``stops`` the reading, nothing behind them is known: an error.
+    """
     place = text.place(start, end)
+    further = ", so from here on the file cannot be read" if stops else ""
     return Finding(
         "odd-whitespace",
-        "warning",
+        "error" if stops else "warning",
         place,
-        f"Here is {_named(place.excerpt)} where an ordinary blank is meant.",
+        f"Here is {_named(place.excerpt)} where an ordinary blank is meant{further}.",
         wanted="Ordinary blanks; other programs take this one for a letter.",
         change="Replace it by an ordinary blank.",
         edits=(Edit(place, " " * (end - start), "replace by ordinary blanks"),),

@@ -16,8 +16,6 @@ if TYPE_CHECKING:
     from ..text.places import Text
     from .tree import KeyValue, Mapping
 
-DEEPEST = 64
-"""How many lists and groups of keys may stand inside one another."""
 MOST_ALIKE = 50
 """How many findings of one kind in one file are listed one by one; the others are only counted."""
 
@@ -219,30 +217,6 @@ def alias_loop(place: Place, anchor: Place) -> Finding:
         wanted="A part repeats only what is finished above it.",
         change="Write out here what is meant.",
         related=(Related(anchor, "the part starts here and is not finished yet"),),
-    )
-
-
-def too_much_repetition(place: Place, limit: int) -> Finding:
-    """The aliases of the file repeat more values than are read."""
-    return Finding(
-        "too-much-repetition",
-        "error",
-        place,
-        f"With this one the repeated parts of the file come to more than {limit} values; reading stopped.",
-        wanted=f"At most {limit} values by repeated parts.",
-        change="Repeat smaller parts, or parts that do not repeat others in turn.",
-    )
-
-
-def too_much_nesting(place: Place) -> Finding:
-    """More levels stand inside one another than are read."""
-    return Finding(
-        "too-much-nesting",
-        "error",
-        place,
-        f"More than {DEEPEST} levels stand inside one another here; reading stopped.",
-        wanted=f"At most {DEEPEST} levels; a programme needs about ten.",
-        change="Check for brackets or dashes that are there by mistake.",
     )
 
 

@@ -9,11 +9,14 @@ import re
 from functools import partial
 
 from ..findings.finding import Edit, Finding, Related
+from ..text.places import line_end_of
 from .characters import SPACES, odd_blanks
 from .faults import capped, key_missing, shown
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
+    from collections.abc import Iterator
+
     from ..text.places import Text
     from .parser_stop import ParserStop
 
@@ -36,8 +39,36 @@ def tabs(stop: ParserStop) -> list[Finding]:
     )
 
 
+def _blanks(text: Text, start: int, end: int) -> tuple[str, str]:
+    """What to write for a tab, with a label: two blanks between words, else as the lines above are indented.
+
+    Lines with tabs that follow one another keep their steps, two blanks a tab.
+    """
+    content = text.content
+    if content[:start].rpartition("\n")[2].rpartition("\r")[2]:
+        return content[start:end].replace("\t", "  "), "replace the tab by two blanks"
+    above = content[:start].splitlines()
+    run = len(above)
+    while run and (not above[run - 1].strip() or _TAB.match(above[run - 1])):
+        run -= 1
+    first = next((line for line in above[run:] if line.strip()), content[start:end])
+    lead = _TAB.match(first)
+    steps = content[start:end].count("\t") - (lead[0].count("\t") if lead else 0)
+    wide = _next_column(above[run - 1] if run else "") + 2 * steps
+    wide += content[start:end].count(" ")
+    return " " * max(wide, 0), f"indent the line by {max(wide, 0)} blanks"
+
+
+def _next_column(line: str) -> int:
+    """Where the line below one begins: deeper where that opens a group, else below its key."""
+    found = re.match("[ -]*", line)
+    column = found.end() if found and "-" in found[0] else len(line) - len(line.lstrip(" "))
+    return column + 2 if line.split(" #")[0].rstrip().endswith(":") else column
+
+
 def _tab(text: Text, start: int, end: int, counted: str = "This line is indented with a tab.") -> Finding:
     place = text.place(start, end)
+    blanks, label = _blanks(text, start, end)
     return Finding(
         "tab-in-indentation",
         "error",
@@ -45,7 +76,7 @@ def _tab(text: Text, start: int, end: int, counted: str = "This line is indented
         counted,
         wanted="Blanks; a tab is not as wide everywhere.",
         change="Replace the tab by blanks, as many as in the lines beside it.",
-        edits=(Edit(place, place.excerpt.replace("\t", "  "), "replace each tab by two blanks"),),
+        edits=(Edit(place, blanks, label),),
     )
 
 
@@ -59,7 +90,7 @@ def odd_blank(stop: ParserStop) -> Finding | None:
     if start < 0:
         return None
     end = start + len(stop.content[start:]) - len(stop.content[start:].lstrip(SPACES))
-    return odd_blanks(stop.text, start, end)
+    return odd_blanks(stop.text, start, end, stops=True)
 
 
 def long_key(stop: ParserStop) -> Finding | None:
@@ -85,13 +116,41 @@ def second_colon(stop: ParserStop) -> Finding | None:
     if key is None:
         return _indented(stop)
     words = stop.content[key.end() : stop.line_end].split(" #")[0].rstrip()
+    is_plain = words[:1] not in ("'", '"', "{", "[")
+    several = tuple(_several_keys(stop, key[0], key.end(), words)) if is_plain else ()
+    is_text = not several or key[0].strip(" -\t").rstrip(": \t") in TEXT_KEYS
+    quoted = (stop.quoting(key.end(), words),) if is_text and words[:1] not in ("'", '"') else ()
+    braces = "braces around all of it, or " if several else ""
     return stop.finding(
         "colon-needs-quotes",
         f"A second colon with a blank behind it stands in this line, inside {shown(words)}.",
         "One key and one value in a line.",
-        "Put quotes around the value, or start a new line.",
-        edits=() if words[:1] in ("'", '"') else (stop.quoting(key.end(), words),),
+        f"Put {braces}quotes around the value, or start a new line.",
+        edits=several + quoted,
     )
+
+
+TEXT_KEYS = ("note", "cue", "stop when")
+"""Keys of sentences, in which a comma and a colon may be part of what is said."""
+
+_FURTHER_KEY = re.compile(r" *, *(?=[A-Za-z][\w -]*:[ \t])")
+"""What parts a value from the key behind it, as if the line stood in braces."""
+
+
+def _several_keys(stop: ParserStop, before: str, at: int, words: str) -> Iterator[Edit]:
+    """``exercise: back squat, sets: 3`` in braces; a key a line where further keys stand below it."""
+    if not _FURTHER_KEY.search(words):
+        return
+    start = stop.line_start + re.match("[ -]*", before).end()  # type: ignore[union-attr]
+    column = start - stop.line_start
+    below = stop.content[stop.line_end :].lstrip("\r\n").partition("\n")[0]
+    if below.strip() and len(below) - len(below.lstrip(" ")) >= column:
+        indent = line_end_of(stop.content) + " " * column
+        place = stop.text.place(at, at + len(words))
+        yield Edit(place, _FURTHER_KEY.sub(indent, words), "write a key a line", certain=False)
+    else:
+        place = stop.text.place(start, at + len(words))
+        yield Edit(place, f"{{{place.excerpt}}}", "put braces around all of it", certain=False)
 
 
 def missing_colon(stop: ParserStop) -> Finding | None:

@@ -10,7 +10,8 @@ from __future__ import annotations
 import re
 
 from . import layout_errors, sign_errors
-from .faults import file_empty, template, too_much_nesting
+from .bounds import too_much_nesting
+from .faults import file_empty, template
 from .parser_stop import ParserStop
 
 TYPE_CHECKING = False

@@ -7,7 +7,7 @@ from itertools import pairwise
 from ..findings.edits import in_one
 from ..findings.finding import Edit
 from ..wording.words import listed
-from .additions import in_braces, key_added
+from .additions import in_braces, key_added, words_added
 from .enclosing import way_to
 from .removals import removed
 from .tree import Mapping, Sequence
@@ -51,6 +51,14 @@ def added(place: Place, words: str) -> Iterator[Edit]:
             )
             if edit is not None:
                 yield edit
+            return
+
+
+def listed_too(place: Place, several: Iterable[str], label: str) -> Iterator[Edit]:
+    """Writes further words into the list whose item stands at a place, or begins with a key there."""
+    for step in way_to(place)[:-3:-1]:
+        if isinstance(step.group, Sequence) and isinstance(step.key, int):
+            yield from words_added(step.group, step.key, several, label)
             return
 
 

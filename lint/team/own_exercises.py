@@ -2,16 +2,21 @@
 
 from __future__ import annotations
 
+import os
+
 from ..body import catalogue
 from ..body.catalogue import Exercise
 from ..body.exercise_fields import faults, fields
 from ..body.names import fold
-from ..findings.finding import Finding, Related
+from ..findings.finding import Edit, Finding, Related
 from ..model.check import checked
 from ..syntax.tree import Mapping, Sequence
+from ..text.letters import in_other_case
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
+    from collections.abc import Iterator
+
     from ..syntax.tree import Node, Reading
     from ..text.places import Place
     from ..text.repository import SourceFile
@@ -92,3 +97,23 @@ def _at(item: Mapping, keys: tuple[str | int, ...]) -> Node:
         elif isinstance(node, Sequence) and isinstance(key, int) and key < len(node.items):
             node = node.items[key]
     return node
+
+
+def written_in_other_case(folder: str, node: Node) -> Iterator[Finding]:
+    """A finding where settings in a folder (a real path) name a file by other letters than it has.
+
+    Such a file is found here, on a system that ignores case, and on no other.
+    """
+    words = str(node.plain)
+    true = in_other_case(folder, os.path.normpath(os.path.join(folder, *words.split("/"))))
+    if true:
+        name = os.path.relpath(true, folder).replace(os.sep, "/")
+        yield Finding(
+            "exercises-in-other-letters",
+            "warning",
+            node.place,
+            f"The file is called {name}: on Linux, where commits are checked, {words} is not there.",
+            change=f"Write {name}.",
+            where="team settings",
+            edits=(Edit(node.place, name, f"write {name}", certain=True),),
+        )

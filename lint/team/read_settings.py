@@ -11,6 +11,7 @@ from ..counting.team_resources import TeamResources
 from ..findings.finding import SEVERITIES, Edit, Finding, Related
 from ..model.check import checked
 from ..syntax.tree import Mapping, Scalar, Sequence
+from ..text.letters import ignores_case, in_other_case
 from ..text.repository import is_inside, kind_of
 from ..wording.words import did_you_mean, listed, near_names, plain, shortened
 from .presets import PRESETS, rules_after
@@ -202,7 +203,7 @@ class _SettingsReader:
 
     def exercises(self, team: Team, node: Node) -> None:
         """Takes in a file of the team's own exercises."""
-        from .own_exercises import ExercisesFile
+        from .own_exercises import ExercisesFile, written_in_other_case
 
         file = self.files.named(team.folder, str(node.plain))
         if not is_inside(team.folder, file.real):
@@ -213,8 +214,12 @@ class _SettingsReader:
         reading = self.read_file(file)
         if reading.opened or os.path.isfile(file.name):
             team.exercises[file.real] = ExercisesFile(file, reading)
+            if ignores_case():
+                self.findings += written_in_other_case(team.folder, node)
         else:
-            self.say("exercises-missing", node, f"There is no file {node.plain}.", [])
+            alike = in_other_case(os.path.realpath(team.folder), file.real)
+            near = [os.path.relpath(alike, team.folder).replace(os.sep, "/")] if alike else []
+            self.say("exercises-missing", node, f"There is no file {node.plain}.", near)
 
     def choices(self, root: Mapping) -> Choices:
         """The part of the settings that may differ from folder to folder."""

@@ -31,6 +31,7 @@ PART_OF = {
     "action": "dose",
     "by half": "dose",
     "deload": "dose",
+    "easier week": "dose",
     "programme": "time",
     "session": "time",
     "moved": "time",

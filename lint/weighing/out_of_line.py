@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from collections import Counter
+
 from ..counting.change import PartChange
 from ..wording.words import counted_noun, first_of, plain, sets_of, week_list
 from .difference import Collector, Difference
@@ -9,7 +11,7 @@ from .sessions import lines_by_week
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
-    from collections.abc import Iterator, Mapping, Sequence
+    from collections.abc import Collection, Iterator, Mapping, Sequence
 
     from ..counting.set_group import SetGroup
     from ..counting.week import Week
@@ -45,13 +47,15 @@ def out_of_line(pairs: Sequence[WeekPair]) -> list[Difference]:
         _doubled(pair, new, lines, found)
         _lost_sides(pair, old, new, lines, found)
     _doubled_sessions(pairs, found)
-    series = _series(pairs)
+    series, eased = _series(pairs), list(_eased_weeks(pairs))
+    easier = {one.weeks[0] for one in eased if one.kind == "easier week"}
+    easier |= {pair.number for pair in pairs if pair.new.is_deload}
     every = [
         *found.changes(),
-        *_missed(series, pairs),
+        *_missed(series, easier),
         *_empty_weeks(pairs),
         *_one_week(series, {pair.number for pair in pairs if _is_declared(pair)}),
-        *_eased_by_half(pairs),
+        *eased,
         *_kept_elsewhere(pairs),
     ]
     return sorted(every, key=lambda one: -one.weight)
@@ -59,15 +63,16 @@ def out_of_line(pairs: Sequence[WeekPair]) -> list[Difference]:
 
 def _doubled(pair: WeekPair, new: Held, lines: LinePairs, found: Collector) -> None:
     """A new line that says what another line of the session says."""
+    said = Counter(map(_said, new.lines)) if lines.new else Counter[object]()
     for line in lines.new:
-        twins = [
-            one
-            for one in new.lines
-            if one is not line and one.lift == line.lift and one.one_sided == line.one_sided
-        ]
-        if any(one.values == line.values for one in twins):
+        if said[_said(line)] > 1:
             words = f"{new.name}: {line.name} stands twice, {sets_of(str(line.sets))} each time"
             found.add(pair.number, "doubled", words, 79, session=new.name, subject=line.name)
+
+
+def _said(line: LineState) -> object:
+    """What a line says: two that say the same are alike in it."""
+    return line.lift, line.one_sided, tuple(sorted(line.values.items()))
 
 
 def _doubled_sessions(pairs: Sequence[WeekPair], found: Collector) -> None:
@@ -150,9 +155,8 @@ def _series(pairs: Sequence[WeekPair]) -> dict[tuple[str, str, str], Run]:
     return found
 
 
-def _missed(series: dict[tuple[str, str, str], Run], pairs: Sequence[WeekPair]) -> Iterator[Difference]:
-    """A line that changes before and after a week, but not in it."""
-    deloads = {pair.number for pair in pairs if pair.new.is_deload}
+def _missed(series: dict[tuple[str, str, str], Run], easier: Collection[int]) -> Iterator[Difference]:
+    """A line that changes before and after a week that is no easier one, but not in it."""
     for (session, line, key), run in series.items():
         changed = [week for week, (was, now) in run.items() if was != now]
         if len(changed) < 2:
@@ -160,7 +164,7 @@ def _missed(series: dict[tuple[str, str, str], Run], pairs: Sequence[WeekPair]) 
         missed = [
             week
             for week, (was, now) in run.items()
-            if was == now and min(changed) < week < max(changed) and week not in deloads
+            if was == now and min(changed) < week < max(changed) and week not in easier
         ]
         if missed and len(missed) < len(changed):
             value = run[missed[0]][0]
@@ -207,15 +211,17 @@ def _one_week(series: dict[tuple[str, str, str], Run], declared: set[int]) -> It
 
 
 def declared(pairs: Sequence[WeekPair]) -> Iterator[Difference]:
-    """Weeks that are now meant to be easier, with what of them is; and weeks that no longer are."""
+    """Weeks that are now meant to be easier and are not made so; and weeks that no longer are meant to be."""
     for at, pair in enumerate(pairs):
         if pair.new.is_deload == pair.old.is_deload:
             continue
         was, now = (str(week.all_sets()) for week in (pair.old, pair.new))
         sets = f"{was} -> {now} sets" if was != now else f"{sets_of(was)} before and after"
-        eased = _eased([one.new for one in pairs[: at + 1]])
+        before, eased = (_eased(weeks) for weeks in _up_to(pairs, at))
         if not _is_declared(pair):
             words, weight = f"week {pair.number} is no longer a deload: {sets}", UNDONE
+        elif _is_made_easier(before, eased):
+            continue
         elif eased:
             share = f"{sum(eased.values())} of {counted_noun(len(eased), 'lift')} eased"
             words = f"week {pair.number} is now a deload: {share}, {sets}"
@@ -238,12 +244,11 @@ def _is_declared(pair: WeekPair) -> bool:
     return pair.new.is_deload and not pair.old.is_deload
 
 
-def _eased_by_half(pairs: Sequence[WeekPair]) -> Iterator[Difference]:
-    """Weeks that the edit leaves easier in a part of their lifts only."""
+def _eased_weeks(pairs: Sequence[WeekPair]) -> Iterator[Difference]:
+    """Weeks that the edit makes easier ones, or leaves easier in a part of their lifts only."""
     for at, pair in enumerate(pairs):
-        was = _eased([one.old for one in pairs[: at + 1]])
-        now = _eased([one.new for one in pairs[: at + 1]])
-        if was == now or not now or _is_declared(pair):
+        was, now = (_eased(weeks) for weeks in _up_to(pairs, at))
+        if was == now or not now or (_is_declared(pair) and not _is_made_easier(was, now)):
             continue
         before, after = sum(was.values()), sum(now.values())
         lost = [lift for lift, eased in now.items() if not eased and was.get(lift)]
@@ -256,6 +261,9 @@ def _eased_by_half(pairs: Sequence[WeekPair]) -> Iterator[Difference]:
         elif HARDLY < _share(now) < MOSTLY and _share(was) <= HARDLY and after > 1:
             kind, words = "by half", f"{week} is eased in {after} of {counted_noun(len(now), 'lift')}"
             rest = f"not in {first_of(_names(pair.new, kept))}"
+        elif _is_made_easier(was, now):
+            kind, words = "easier week", f"week {pair.number} is now an easier week"
+            rest = f"{after} of {counted_noun(len(now), 'lift')} eased"
         else:
             continue
         yield Difference(
@@ -267,6 +275,16 @@ def _eased_by_half(pairs: Sequence[WeekPair]) -> Iterator[Difference]:
             before=plain(before),
             after=plain(after),
         )
+
+
+def _up_to(pairs: Sequence[WeekPair], at: int) -> tuple[list[Week], list[Week]]:
+    """The weeks up to one of them, in both versions."""
+    return [one.old for one in pairs[: at + 1]], [one.new for one in pairs[: at + 1]]
+
+
+def _is_made_easier(was: Mapping[object, bool], now: Mapping[object, bool]) -> bool:
+    """Whether an edit makes a week of usual work one in which most of it is eased."""
+    return _share(now) >= MOSTLY and _share(was) <= HARDLY and sum(now.values()) > 1
 
 
 def _share(eased: Mapping[object, bool]) -> float:

@@ -14,8 +14,8 @@ if TYPE_CHECKING:
 
     from ..counting.ledger import Ledger
     from ..model.athlete import Athlete, BestLift, Restriction
+    from ..model.on_days import Activity
     from ..model.programme import Rehabilitation
-    from ..model.sessions import Activity
     from ..team.waivers import Waiver
     from ..text.places import Term
 
@@ -205,6 +205,8 @@ def programme_changes(old: Ledger, new: Ledger) -> list[Difference]:
         "phase": (_phases(old), _phases(new)),
         "focus": (_focus(old), _focus(new)),
         "priority": (_listed(one.priority), _listed(two.priority)),
+        "not trained": (_listed(one.not_trained), _listed(two.not_trained)),
+        "maintain": (_listed(one.maintain), _listed(two.maintain)),
         "starts": (_text(one.starts), _text(two.starts)),
         "weeks": (str(one.weeks), str(two.weeks)),
         "events": (_events(old), _events(new)),

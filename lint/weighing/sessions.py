@@ -104,10 +104,21 @@ def _of_session(week: int, old: Held, new: Held, found: Collector) -> None:
         before, after = old.day or "any day", new.day or "any day"
         words = f"{new.name} moved from {before} to {after}"
         found.add(week, "moved", words, MOVED, session=new.name, subject=new.name, before=before, after=after)
-    prepared, now = bool(old.visit.session.preparation), bool(new.visit.session.preparation)
-    if prepared != now:
-        words = f"{new.name}: preparation {'added' if now else 'dropped'}"
-        found.add(week, "session", words, LINE, session=new.name, subject="preparation")
+    one, other = old.visit.session, new.visit.session
+    around = {
+        "preparation": (bool(one.preparation), bool(other.preparation)),
+        "cool-down": (bool(one.cool_down), bool(other.cool_down)),
+    }
+    for part, (was_there, is_there) in around.items():
+        if was_there != is_there:
+            words = f"{new.name}: {part} {'added' if is_there else 'dropped'}"
+            found.add(week, "session", words, LINE, session=new.name, subject=part)
+    if old.visit.minutes != new.visit.minutes:
+        before, after = (f"{one.minutes} min" if one.minutes else "none" for one in (old.visit, new.visit))
+        words = f"{new.name}: minutes written {before} -> {after}"
+        found.add(
+            week, "session", words, LINE, session=new.name, subject="minutes", before=before, after=after
+        )
     was, takes = old.visit.time().total, new.visit.time().total
     change = round((takes.middle - was.middle) / 60)
     if abs(change) >= LEAST_MINUTES:

@@ -113,6 +113,8 @@ def _of_line(line: Prescription) -> dict[str, str]:
         "test": line.test,
         "method": line.method or "",
         "cluster rest": _seconds(line.cluster_rest),
+        "rest after": _seconds(line.rest_after),
+        "stop when": line.stop_when,
         "velocity loss": f"{line.velocity_loss} %" if line.velocity_loss is not None else "",
         "every": _seconds(line.every),
         "for": _seconds(line.lasts),

@@ -10,6 +10,7 @@ import pytest
 from spotline.lint.body import catalogue
 from spotline.lint.body.exercise_fields import fields
 from spotline.lint.body.known import Known
+from spotline.lint.body.restriction_angles import said_of
 from spotline.lint.body.restriction_words import MOVEMENTS, PARTS
 from spotline.lint.body.restrictions import MOST_WORDS, loads, read
 from spotline.tests.steps import steps
@@ -67,7 +68,34 @@ def loaded(words: str, exercise: str) -> bool:
             ["half squat", "box squat", "seated leg curl", "Romanian deadlift"],
         ),
         ("knee bends", ["half squat", "back squat", "leg extension"], ["seated leg curl"]),
-        ("lunging", ["walking lunge", "reverse lunge", "step-up"], ["back squat"]),
+        (
+            "lunging",
+            ["walking lunge", "reverse lunge", "split squat"],
+            ["back squat", "step-up", "step-down"],
+        ),
+        ("deep lunges", ["forward lunge", "lateral lunge"], ["bodyweight step-up", "lateral step-up"]),
+        ("leg extensions", ["leg extension", "cable leg extension"], ["back squat", "leg press", "step-up"]),
+        (
+            "open-chain leg extension from 45 to 0",
+            ["leg extension", "short-arc leg extension"],
+            ["back squat", "leg press", "single-leg hop", "terminal knee extension"],
+        ),
+        (
+            "open-chain knee extension between 90 and 45 degrees",
+            ["leg extension"],
+            ["short-arc leg extension"],
+        ),
+        # degrees: only what moves past them, or through them
+        (
+            "knee bend under load deeper than 90 degrees",
+            ["back squat", "front squat", "leg press"],
+            ["box squat", "half squat", "step-up", "forward lunge", "hip thrust"],
+        ),
+        ("squats past 100", ["back squat"], ["leg press", "half squat", "leg extension"]),
+        ("knee flexion past 90 degrees", ["back squat", "seated leg curl"], ["half squat", "deadlift"]),
+        ("hip beyond 90°", ["leg press", "back squat"], ["deadlift", "Romanian deadlift", "leg extension"]),
+        ("shoulder above 90", ["overhead press", "pull-up"], ["front raise", "bench press", "plank"]),
+        ("arm higher than 140 degrees", ["overhead press"], ["landmine press", "seated cable row"]),
         ("hinging", ["Romanian deadlift", "deadlift", "kettlebell swing"], ["back squat", "hip thrust"]),
         ("deadlifts", ["Romanian deadlift", "deadlift"], ["back squat"]),
         ("bending forward", ["Romanian deadlift", "sit-up"], ["back squat", "bench press"]),
@@ -169,7 +197,11 @@ def test_words_that_mean_nothing_known(words: str) -> None:
         ("standing on one leg, or kneeling on the floor", ()),
         ("frobnication of the knee", ("frobnication",)),
         ("left shoulder (old injury)", ("old", "injury")),
-        ("knee flexion past 90 degrees", ("90", "degrees")),
+        ("knee flexion past 90 degrees", ()),
+        ("knee flexion below 90 degrees", ("90", "degrees")),
+        ("not deeper than 60 degrees", ("deeper than 60 degrees",)),
+        ("heavy things past 90", ("things", "past 90")),
+        ("knee bend past 80 %", ("80", "%")),
         ("heavy things", ("things",)),
         ("jumping, wobbling, wobbling", ("wobbling",)),
         ("the usual", ("usual",)),
@@ -255,3 +287,49 @@ def test_no_words_take_long(words: str) -> None:
 )
 def test_the_side(words: str, side: str) -> None:
     assert read(words).side == side
+
+
+@pytest.mark.parametrize(
+    ("name", "note", "said"),
+    [
+        ("box squat to 90", "", (0, 90)),
+        ("leg press 0-90", "", (0, 90)),
+        ("leg extension (90° to 45°)", "", (45, 90)),
+        ("split squat", "short, to 70 degrees", (0, 70)),
+        ("leg extension 90-45", "from 80 to 60 degrees", (60, 80)),
+        ("squat to 90 kg", "", None),
+        ("box jump 30 cm", "", None),
+        ("leg press 8-12", "", None),
+        ("front squat", "build to 90", None),
+        ("leg press", "rest 60-90 s", None),
+        ("bench press 70-80 %", "", None),
+        ("", "", None),
+    ],
+)
+def test_how_far_a_line_says_that_it_goes(name: str, note: str, said: tuple[float, float] | None) -> None:
+    assert said_of(name, note) == said
+
+
+def test_what_a_line_says_comes_before_the_usual_path() -> None:
+    squat, half = catalogue.exercise("back squat"), catalogue.exercise("half squat")
+    assert squat is not None
+    assert half is not None
+    for words in ("knee bend past 90", "deep squats"):
+        spared = read(words)
+        assert spared.forbids(squat)
+        assert not spared.forbids(squat, (0, 90))
+        assert spared.forbids(half, (0, 110))
+
+
+@pytest.mark.parametrize(
+    ("name", "surely"), [("back squat", True), ("leg press", False), ("split squat", False)]
+)
+def test_what_lifters_and_machines_differ_by_is_not_sure(name: str, surely: bool) -> None:
+    exercise = catalogue.exercise(name)
+    assert exercise is not None
+    spared = read("knee bend past 90")
+    assert spared.forbids(exercise)
+    assert spared.surely_forbids(exercise) is surely
+    assert spared.surely_forbids(exercise, (0, 95))
+    assert not spared.surely_forbids(exercise, (0, 80))
+    assert read("deep knee bend").surely_forbids(exercise)

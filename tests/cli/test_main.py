@@ -101,8 +101,9 @@ class TestArguments:
         ("words", "reason"),
         [
             (["revue"], "there is no command 'revue'"),
-            (["review", "--colour"], "there is no option --colour"),
-            (["review", "-x"], "there is no option -x"),
+            (["review", "--colour"], "there is no option '--colour'"),
+            (["review", "--chnged"], "there is no option '--chnged'; did you mean --changed?"),
+            (["review", "-x"], "there is no option '-x'"),
             (["review", "--as", "poem"], f"--as takes one of {FORMS}"),
             (["review", "--as=poem"], f"--as takes one of {FORMS}"),
             (["review", "--as"], f"--as takes one of {FORMS}"),
@@ -117,7 +118,22 @@ class TestArguments:
         assert (result.returncode, result.stdout) == (2, b"")
         first, *rest = result.stderr.decode().splitlines()
         assert first.startswith(f"spotline: {reason}")
-        assert rest[0].startswith("usage: ")
+        if words == ["revue"]:
+            (others,) = rest
+            assert others.startswith("Commands: review, ")
+        else:
+            usage, example = rest
+            assert usage.startswith(f"usage: spotline {words[0]}")
+            assert re.match(rf"Such as: spotline {words[0]}.*\. More: spotline {words[0]} --help$", example)
+
+    @pytest.mark.parametrize("name", ["plan.programme.yaml", "."])
+    def test_a_file_in_the_place_of_a_command_was_meant_to_be_reviewed(self, run: Run, name: str) -> None:
+        result = run(name)
+        assert (result.returncode, result.stdout) == (2, b"")
+        first = result.stderr.decode().splitlines()[0]
+        assert (
+            first == f"spotline: {name!r} is the name of a file or folder, no command: spotline review {name}"
+        )
 
     def test_no_words_at_all(self, run: Run) -> None:
         assert run().returncode == 2

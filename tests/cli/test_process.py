@@ -291,3 +291,20 @@ def test_file_names_cannot_forge_a_line(desk: Desk, name: str, form: str) -> Non
     if form == "lines":
         first = out.splitlines()[0]
         assert re.match(r"(?P<name>.*?):4:46: warning: number-implausible: ", first)
+
+
+@pytest.mark.parametrize(
+    ("text", "variables", "last"),
+    [
+        (WRONG, "GIT_INDEX_FILE=.git/index", "Blocked. Nothing was committed."),
+        (WRONG, "", "Blocked."),
+        (PLAN, "GIT_INDEX_FILE=.git/index", "Nothing blocks."),
+    ],
+)
+def test_the_form_for_hooks_says_that_nothing_was_committed_where_git_commits(
+    desk: Desk, text: str, variables: str, last: str
+) -> None:
+    (desk.folder / "a.programme.yaml").write_text(text)
+    _, _, said = desk.shell(f"{variables} $S review --as short")
+    assert said.endswith(f" {last}\n")
+    assert "committed" not in desk.shell(f"{variables} $S review --as lines")[2]

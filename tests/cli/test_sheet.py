@@ -93,8 +93,8 @@ def test_errors_are_told_and_nothing_is_written(plan: Path, capsys: pytest.Captu
 @pytest.mark.parametrize(
     ("words", "reason"),
     [
-        ([], "sheet takes one programme"),
-        (["a", "b"], "sheet takes one programme"),
+        ([], "sheet takes one programme: name its file"),
+        (["a", "b"], "sheet takes one programme: name its file"),
         (["--week", "x", "a"], "--week takes the number of a week"),
         (["--week", "0", "a"], "--week takes the number of a week"),
         (["--as", "poem", "a"], "--as takes one of html, markdown, csv"),

@@ -2,10 +2,13 @@
 
 from __future__ import annotations
 
+import json
 from pathlib import Path
 
 import pytest
+from jsonschema import Draft202012Validator
 
+from spotline import schema as schemas
 from spotline.lint.cli.main import main
 from spotline.tests.solving.faulty import FAULTS, NO_CURLS, SOUND
 
@@ -114,3 +117,49 @@ def test_words_that_cannot_be_followed_are_refused(
 ) -> None:
     assert main(["mend", *words]) == 2
     assert said in capsys.readouterr().err
+
+
+@pytest.mark.parametrize("fault", FAULTS)
+def test_proposals_as_json_keep_their_schema(
+    fault: str, tmp_path: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    text, rule = FAULTS[fault]
+    (tmp_path / "plan.programme.yaml").write_text(text, encoding="utf-8")
+    code = main(["mend", str(tmp_path / "plan.programme.yaml"), "--solve", "--rule", rule, "--as", "json"])
+    whole = json.loads(capsys.readouterr().out)
+    Draft202012Validator(schemas.load("proposals")).validate(whole)
+    assert code == (0 if whole["proposals"] else 1)
+    for one in whole["proposals"]:
+        lines = text.splitlines()
+        for changed in reversed(one["lines"]):
+            start = changed["from"] - 1
+            assert lines[start : start + len(changed["before"])] == changed["before"]
+            lines[start : start + len(changed["before"])] = changed["after"]
+        assert lines != text.splitlines()
+        assert rule in {cleared["rule"] for cleared in one["clears"]}
+
+
+def test_what_stays_is_in_the_json_with_its_reason(
+    tmp_path: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    text = SOUND.replace("minutes: 70", "minutes: 5")
+    (tmp_path / "plan.programme.yaml").write_text(text, encoding="utf-8")
+    words = ["--solve", "--rule", "session-too-long", "--as", "json"]
+    assert main(["mend", str(tmp_path / "plan.programme.yaml"), *words]) == 1
+    whole = json.loads(capsys.readouterr().out)
+    Draft202012Validator(schemas.load("proposals")).validate(whole)
+    assert whole["proposals"] == []
+    assert all(one["why"] for one in whole["stays"])
+
+
+@pytest.mark.parametrize(
+    "words", [["--solve", "--as", "xml"], ["--as", "json"], ["--solve", "--write", "1", "--as", "json"]]
+)
+def test_a_form_goes_with_proposals_that_are_shown(
+    words: list[str], tmp_path: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    path = tmp_path / "plan.programme.yaml"
+    path.write_text(SOUND, encoding="utf-8")
+    assert main(["mend", str(path), *words]) == 2
+    assert path.read_text(encoding="utf-8") == SOUND
+    assert capsys.readouterr().err

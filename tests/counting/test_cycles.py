@@ -151,3 +151,12 @@ def test_visits_start_afresh_with_each_block(programme):
 def test_what_differs_for_an_athlete_goes_by_week(findings):
     content = text("load: 60 kg", HEAD.replace("weeks: 6", "weeks: 6\nathletes: [{athlete: {name: I}, adjust: [{exercise: back squat, load: {visit 1: 50 kg}}]}]"))  # fmt: skip
     assert [one.rule for one in findings(content) if not one.why] == ["keys-at-odds"]
+
+
+@pytest.mark.parametrize("values", ["{1: 3, 2: 4, again: same}", "{1-3: 3, again: +1}"])
+def test_values_that_end_before_the_line_begins_are_one_finding(values, findings):
+    line = f"{{exercise: back squat, in weeks: 4-6, sets: {values}, reps: 5}}"
+    text = f"programme: P\nweeks: 6\nsessions: [{{session: A, exercises: [{line}]}}]\n"
+    (found,) = [one for one in findings(text) if not one.why]
+    assert (found.rule, found.place.excerpt) == ("weeks-left-out", values)
+    assert "No value for weeks 4-6" in found.counted

@@ -12,7 +12,16 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from spotline.lint.body import curves
-from spotline.lint.counting.effort import at_load, at_rm, each_set, numbers_of, rpe_of, unknown, written
+from spotline.lint.counting.effort import (
+    Effort,
+    at_load,
+    at_rm,
+    each_set,
+    numbers_of,
+    rpe_of,
+    unknown,
+    written,
+)
 from spotline.lint.counting.ledger import Ledger
 from spotline.lint.counting.set_group import SetGroup
 from spotline.lint.findings.finding import Finding
@@ -77,6 +86,8 @@ def near(span: Range | None, low: float, high: float) -> bool:
         ("sets: 1, load: 85 %, reps: 8", "load", 0, 7.15 + 2.19 - 8),
         ("sets: 1, load: 85 %, reps: 12", "load", 0, 0),  # more than there is
         ("sets: 1, load: 70 %, reps: 5+", "load", 0, 14.80 + 3.31 - 5),  # the last set leaves none
+        ("sets: 1, load: from 70 %, reps: 5", "load", 0, 14.80 + 3.31 - 5),  # or as heavy as it gets
+        ("sets: 1, load: about 70 %, reps: 5", "load", 14.80 - 3.31 - 5, 14.80 + 3.31 - 5),
         ("sets: 1, load: 100 %, reps: 1", "load", 0, 0.5),
         ("rpe: 4, load: 80 %, reps: 5, sets: 1", "load", 9.75 - 2.51 - 5, 9.75 + 2.51 - 5),
         ("load: 8RM, reps: 6, rpe: 3", "rm", 2, 2),
@@ -356,6 +367,51 @@ def test_a_range_of_rpe_spans_its_points(rpe: Range) -> None:
 )
 def test_which_set_each_is(sets: Range | None, pairs: int, numbers: list[int]) -> None:
     assert list(numbers_of(work(sets=sets), [(Range(1, 1), Range(80, 80))] * pairs)) == numbers
+
+
+@pytest.mark.parametrize(
+    ("left", "own", "together", "within"),
+    [
+        (Range(4, 6), Range(3, 3), 5, Range(2, 6)),  # two more of another lift may take two
+        (Range(4, 6), Range(3, 3), 3, Range(4, 6)),  # nothing else in the complex
+        (Range(4, 6), Range(2, 3), 5, Range(2, 6)),  # by the most of its own
+        (Range(1, 2), Range(1, 1), 6, Range(0, 2)),  # there is nothing below none
+        (Range(4, 6), Range(5, 5), 3, Range(4, 6)),  # and nothing is added
+    ],
+)
+def test_within_a_complex_other_lifts_take_as_much_as_its_own(
+    left: Range, own: Range, together: float, within: Range
+) -> None:
+    effort = Effort("rir", left, failing=True, light=True).within(work(reps=Reps((own,))), together)
+    assert effort.reserve == within
+    assert (effort.ground, effort.failing, effort.light) == ("rir", True, True)
+
+
+def test_what_nobody_says_neither_fails_nor_is_light() -> None:
+    effort = unknown(work(rpe=None))
+    assert (effort.ground, effort.reserve, effort.failing, effort.light) == ("", None, False, False)
+    assert unknown(work(rpe=Range(3, 4))).light
+
+
+def test_within_a_complex_what_is_not_known_stays_so() -> None:
+    unread = Effort("", None)
+    assert unread.within(work(reps=Reps((Range(3, 3),))), 5) is unread
+    known = Effort("rir", Range(2, 2))
+    assert known.within(work(reps=None), 5) is known
+
+
+@pytest.mark.parametrize(
+    ("reserve", "light", "easy"),
+    [
+        (Range(5, 9), False, False),
+        (Range(5.5, 9), False, True),
+        (Range(5, 9), True, False),  # what is counted comes before the word
+        (None, True, True),
+        (None, False, False),
+    ],
+)
+def test_easy_is_what_surely_leaves_more_than_five(reserve: Range | None, light: bool, easy: bool) -> None:
+    assert Effort("rir", reserve, light=light).easy is easy
 
 
 # Whole reviews

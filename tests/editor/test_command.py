@@ -12,7 +12,7 @@ from spotline.lint.cli.main import main
 @pytest.mark.parametrize(
     ("words", "reason"),
     [
-        (["--port", "1"], "there is no option --port"),
+        (["--port", "1"], "there is no option '--port'"),
         (["--stdio=yes"], "--stdio takes no value"),
         (["plan.programme.yaml"], "the editor command takes no names"),
     ],

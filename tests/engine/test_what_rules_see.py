@@ -13,7 +13,8 @@ from spotline.lint.api import Ledger, Limits, SetGroup, Visit, Week, found, rule
 from spotline.lint.engine.registry import _RULES, Rule, all_rules
 from spotline.lint.engine.run import run
 from spotline.lint.findings.finding import Finding
-from spotline.lint.model.sessions import Activity, Prescription, Session
+from spotline.lint.model.on_days import Activity
+from spotline.lint.model.sessions import Prescription, Session
 
 ROOT = Path(__file__).parent.parent.parent
 

@@ -317,3 +317,81 @@ def test_a_plainer_spelling_is_shown_and_written_only_when_asked_for(
     assert "rest: 90 s}" in capsys.readouterr().out
     main(["mend", "--spelling"])
     assert "rest: 90 s}" in path.read_text()
+
+
+# A choice in another file
+
+AT_HOME = """\
+programme: Home
+athlete: ../athletes/mara.athlete.yaml
+weeks: 4
+focus: [chest]
+sessions:
+  - session: Home
+    exercises:
+      - {exercise: dumbbell bench press, sets: 3, reps: 10, rir: 2}
+      - {exercise: back squat, sets: 3, reps: 10, rir: 2}
+"""
+LISTS = {
+    "brackets": (
+        "equipment: [dumbbells, flat bench]  # at home\n",
+        "equipment: [dumbbells, flat bench, barbell, rack]  # at home\n",
+    ),
+    "lines": (
+        "equipment:\n  - dumbbells\n  - flat bench   # old\n",
+        "equipment:\n  - dumbbells\n  - flat bench   # old\n  - barbell\n  - rack\n",
+    ),
+    "with what there is": (
+        "equipment:\n  - flat bench\n  - dumbbells: {up to: 24 kg}\n",
+        "equipment:\n  - flat bench\n  - dumbbells: {up to: 24 kg}\n  - barbell\n  - rack\n",
+    ),
+}
+
+
+@pytest.mark.parametrize("form", LISTS)
+def test_what_the_room_has_is_written_into_the_athletes_file(
+    form: str, capsys: pytest.CaptureFixture[str]
+) -> None:
+    before, after = LISTS[form]
+    for folder in ("athletes", "programmes"):
+        Path(folder).mkdir()
+    athlete, programme = Path("athletes/mara.athlete.yaml"), Path("programmes/home.programme.yaml")
+    athlete.write_text(f"name: Mara\n{before}days: 3\n")
+    programme.write_text(AT_HOME)
+    rounds = Rounds(["programmes"], TODAY)
+    rounds.run()
+    assert rounds.files == {}
+
+    def answer(question: str) -> str:
+        said = capsys.readouterr().out
+        label = "the room has it: add barbell and rack to `equipment` in athletes/mara.athlete.yaml"
+        (number,) = re.findall(rf"^  (\d)  {re.escape(label)}$", said, re.MULTILINE)
+        return str(number)
+
+    ask(rounds, answer)
+    assert [str(one) for one in write(rounds)[1]] == []
+    assert programme.read_text() == AT_HOME
+    assert athlete.read_text() == f"name: Mara\n{after}days: 3\n"
+    assert main(["review"]) == 0
+    assert main(["mend", "--undo"]) == 0
+    assert athlete.read_text() == f"name: Mara\n{before}days: 3\n"
+
+
+def test_nothing_in_another_file_is_mended_without_a_choice() -> None:
+    """The same edit, called certain by whoever made it, stays undone: a run writes into the files it names."""
+    Path("athletes").mkdir()
+    Path("athletes/mara.athlete.yaml").write_text("name: Mara\nequipment: [dumbbells, flat bench]\n")
+    plan(AT_HOME.replace("../", ""))
+    rounds = Rounds(["plan.programme.yaml"], TODAY)
+
+    def choose(one: object) -> list[Mend]:
+        found = [finding for finding in rounds.review.files[0].findings if finding.edits]
+        return [
+            Mend(finding.but(edits=(Edit(edit.place, edit.words, edit.label),)), edit)
+            for finding in found
+            for edit in finding.edits
+            if edit.place.text.name.startswith("athletes")
+        ]
+
+    rounds.run(choose)
+    assert rounds.files == {}

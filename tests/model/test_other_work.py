@@ -269,6 +269,8 @@ def test_the_short_names_of_clocks_are_one_finding_with_its_mend(told, key, writ
         ("bike, rounds: 8, on: 45 s, off: 15 s", "8", 7.8),
         ("run, on: 60 s, off: 60 s, for: 10 min", "5", 9),
         ("rowing machine, rounds: 6, on: 2 min, off: 1 min", "6", 17),
+        ("rowing machine easy, rounds: 6, on: 2 min, off: 1 min", "6", 17),
+        ("row hard, rounds: 6, on: 2 min, off: 1 min", "6", 17),
         ("bike, every: 2 min, on: 60 s, for: 12 min", "6", 12),
         ("bike, rounds: {1: 6, 2: 8}, on: 60 s, off: 60 s", "6", 11),
     ],
@@ -280,6 +282,12 @@ def test_intervals_take_their_time_and_count_no_sets(visit, findings, keys, roun
     assert not found.unsure()
     said = findings(text(f"{{intervals: {keys}}}", "{exercise: back squat, sets: 3, reps: 5, rir: 2}"))
     assert not [one for one in said if one.rule in ("exercise-unknown", "sets-not-read")]
+
+
+@pytest.mark.parametrize("name", ["dumbbell row", "heavy kettlebell row", "bent-over row"])
+def test_intervals_of_a_row_of_the_arms_are_sets(visit, name):
+    (group,) = visit(f"{{intervals: {name}, rounds: 8, on: 20 s, off: 10 s}}").own
+    assert (group.exercise.pattern, str(group.sets)) == ("horizontal pull", "8")
 
 
 def test_intervals_of_a_lift_are_sets(visit):

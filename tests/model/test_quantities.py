@@ -12,7 +12,7 @@ from hypothesis import strategies as st
 
 from spotline import schema as schemas
 from spotline.lint.model import quantities
-from spotline.lint.model.changes import is_change
+from spotline.lint.model.changes import change_of, is_change
 from spotline.lint.model.quantities import Range
 from spotline.lint.model.read_line import _OTHERWISE
 from spotline.lint.model.two_readings import sets_of_reps
@@ -339,9 +339,16 @@ def test_weeks(key: str, spans: tuple[tuple[int, int], ...]) -> None:
 # Schema and parser agree
 
 
+def _of_each_side(kind: str, value: Any) -> str:
+    """A time or a distance without the words that say each side, as a line reads it."""
+    return (quantities.spelt(kind, value, str) or "").removesuffix(" each")
+
+
 PARSERS: dict[str, Callable[[Any], object]] = {
     "sets": lambda value: quantities.sets(value) or sets_of_reps(value),
-    "setsOfWeek": lambda value: quantities.sets(value) or sets_of_reps(value),
+    "setsOfWeek": lambda value: (
+        quantities.sets(value) or sets_of_reps(value) or change_of("sets", value.replace("X", "x"))
+    ),
     "roundCount": lambda value: quantities.number_or_range(value) or _OTHERWISE["rounds"](value),
     "reps": lambda value: quantities.reps(value) or sets_of_reps(value),
     "setsOfReps": sets_of_reps,
@@ -353,7 +360,8 @@ PARSERS: dict[str, Callable[[Any], object]] = {
     "length": quantities.length,
     "tempo": quantities.tempo,
     "workingBest": lambda value: quantities.spelt("workingBest", value, quantities.percent),
-    "distance": quantities.distance,
+    "hold": lambda value: quantities.duration(_of_each_side("hold", value)),
+    "distance": lambda value: quantities.distance(_of_each_side("distance", value)),
     "velocity": quantities.velocity,
     "percent": quantities.percent,
     "sessionEffort": lambda value: (
@@ -368,7 +376,7 @@ PARSERS: dict[str, Callable[[Any], object]] = {
 }
 """The parser of each quantity that the schemas of programme and athlete describe."""
 
-NO_QUANTITY = {"athletePath", "date", "step", "turn"}
+NO_QUANTITY = {"athletePath", "date", "minutes", "minutesOfWork", "step", "turn"}
 """Patterned, but kept as written (or read by the calendar)."""
 
 

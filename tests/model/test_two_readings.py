@@ -44,6 +44,13 @@ ALIKE = [
     ("split squat, sets: 3, reps: 8 per leg", "split squat, sets: 3, reps: 8, side: each"),
     ("split squat, sets: 2, reps: 10-12 a side", "split squat, sets: 2, reps: 10-12, side: each"),
     ("split squat, sets: 2, reps: '10/arm', side: each", "split squat, sets: 2, reps: 10, side: each"),
+    ("split squat, sets: 3, reps: 8/s", "split squat, sets: 3, reps: 8, side: each"),
+    ("side plank, sets: 3, hold: 30 s/side", "side plank, sets: 3, hold: 30 s, side: each"),
+    ("side plank, sets: 3, hold: {1-2: 20 s each, 3-4: 30 s/s}", "side plank, sets: 3, hold: {1-2: 20 s, 3-4: 30 s}, side: each"),
+    ("suitcase carry, sets: 3, distance: 30 m/side", "suitcase carry, sets: 3, distance: 30 m, side: each"),
+    ("suitcase carry, sets: 3, distance: 60 ft per arm, side: each", "suitcase carry, sets: 3, distance: 60 ft, side: each"),
+    ("pull-up, sets: 3, reps: 5, load: 20 kg assisted", "pull-up, sets: 3, reps: 5, load: bodyweight - 20 kg"),
+    ("back squat, sets: 1, reps: 1, load: to 92 %", "back squat, sets: 1, reps: 1, load: up to 92 %"),
     ("back squat, reps: 3x12", "back squat, sets: 3, reps: 12"),
     ("back squat, sets: 3x12", "back squat, sets: 3, reps: 12"),
     ("back squat, reps: 4 sets of 5", "back squat, sets: 4, reps: 5"),
@@ -329,6 +336,7 @@ SESSIONS = """\
 def test_sessions_outside_their_block_are_told_at_their_own_line(asked):
     (found,) = asked(BLOCKS + SESSIONS.format(""))
     assert (found.rule, found.place.line, found.place.excerpt) == ("key-misplaced", 11, "sessions")
+    assert asked(mended(BLOCKS + SESSIONS.format(""), found.edits[0])) == []
     assert asked(BLOCKS + SESSIONS.format("    ")) == []
     (found,) = asked(BLOCKS + SESSIONS.format("  "))
     assert (found.severity, found.place.line) == ("error", 11)
@@ -344,8 +352,10 @@ def test_a_key_that_ends_the_list_above_it_is_told_where_it_stands(asked):
 
 @pytest.mark.parametrize("owner", ["shared:\n  warm: [bike]", "athlete:\n  name: Mara"])
 def test_sessions_under_another_key_are_told_at_their_own_line(owner, asked):
-    (found,) = asked(f"programme: P\n{owner}\n" + SESSIONS.format("  "))
+    content = f"programme: P\n{owner}\n" + SESSIONS.format("  ")
+    (found,) = asked(content)
     assert (found.rule, found.place.line, found.place.excerpt) == ("key-misplaced", 4, "sessions")
+    assert asked(mended(content, found.edits[0])) == []
 
 
 def test_days_of_a_programme_are_one_finding(asked):

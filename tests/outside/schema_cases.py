@@ -13,6 +13,7 @@ from typing import Any
 from spotline import schema as schemas
 from spotline.lint.model.check import checked
 from spotline.lint.syntax.builder import parse
+from spotline.tests import test_trials
 from spotline.tests.schemas.test_spellings import NOT_READ, READ
 
 ROOT = Path(__file__).resolve().parents[2]
@@ -31,6 +32,23 @@ def spellings() -> list[Case]:
         for kind, words in held.items():
             name = next(one for one in ("programme", "athlete") if kind in schemas.load(one)["$defs"])
             cases += [(name, kind, one, verdict) for one in words]
+    return cases
+
+
+def trials() -> list[Case]:
+    """Every case of the trials, whole files of each form that there is; what has one meaning is taken."""
+    plain = [
+        one for table in (test_trials.READ, test_trials.SAYABLE) for held in table.values() for one in held
+    ]
+    asked = [one for held in test_trials.ASKED.values() for one in held]
+    once = [one for held in test_trials.ONCE.values() for one, _ in held]
+    cases = []
+    for text, verdict in [*((one, True) for one in plain), *((one, None) for one in (*asked, *once))]:
+        root = parse("trial", text).root
+        if root is None:
+            continue  # a fault of the YAML, which no schema sees
+        data = json.loads(json.dumps(root.plain))
+        cases.append(("programme", "", data, takes("programme", data) if verdict is None else verdict))
     return cases
 
 

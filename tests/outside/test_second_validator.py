@@ -11,7 +11,7 @@ import jsonschema_rs
 import pytest
 
 from spotline import schema as schemas
-from spotline.tests.outside.schema_cases import MUTATIONS, Case, mutations, spellings
+from spotline.tests.outside.schema_cases import MUTATIONS, Case, mutations, spellings, trials
 
 
 def verdict(case: Case) -> bool:
@@ -28,6 +28,12 @@ def test_a_printed_schema_fits_the_standard_of_schemas(name: str) -> None:
 
 def test_it_takes_the_spellings_that_the_reader_takes() -> None:
     assert [case[:3] for case in spellings() if verdict(case) != case[3]] == []
+
+
+def test_it_takes_the_forms_that_the_reader_takes() -> None:
+    cases = trials()
+    assert len({case[3] for case in cases}) == 2
+    assert [case[:3] for case in cases if verdict(case) != case[3]] == []
 
 
 def test_it_says_what_the_reader_says_of_a_thousand_mutations() -> None:

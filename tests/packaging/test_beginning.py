@@ -71,3 +71,10 @@ def test_the_readmes_commands_lead_from_an_empty_folder_to_a_reviewed_commit(
     )
     assert blocked.returncode == 1
     assert "key-unknown" in blocked.stdout + blocked.stderr
+    assert (blocked.stdout + blocked.stderr).rstrip().endswith("Blocked. Nothing was committed.")
+    for words in (["git", "checkout", "--quiet", "HEAD", "."], ["spotline", "sheet", str(spoilt)]):
+        subprocess.run(words, cwd=team, env={**environment, "PATH": path}, check=True, capture_output=True)
+    assert (spoilt.parent / "alex-first.sheet.html").is_file()
+    status = ["git", "status", "--porcelain"]
+    left = subprocess.run(status, cwd=team, env=environment, check=True, capture_output=True, text=True)
+    assert left.stdout == ""

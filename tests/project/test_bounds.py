@@ -10,6 +10,7 @@ import pytest
 
 from spotline.lint.project.results import Review
 from spotline.lint.project.review import review
+from spotline.lint.text.places import Place
 from spotline.tests.steps import growth
 
 DAY = date(2026, 1, 5)
@@ -62,6 +63,21 @@ def test_twice_as_much_takes_no_more_than_about_twice_the_steps(name: str, tmp_p
     assert growth(work, 100) < 2.4
 
 
+def test_lines_of_the_same_words_are_drawn_together_without_comparing_each_with_each(
+    reviewed: Callable[..., Review], monkeypatch: pytest.MonkeyPatch
+) -> None:
+    asked: list[Place] = []
+    key = Place.key.fget
+    assert key is not None
+    monkeypatch.setattr(Place, "key", property(lambda place: asked.append(place) or key(place)))
+    counts = []
+    for lines in (200, 400):
+        asked.clear()
+        reviewed(text_of("slips", lines))
+        counts.append(len(asked))
+    assert counts[1] < 2.2 * counts[0]
+
+
 class TestMany:
     def test_the_first_are_shown_and_the_others_counted(self, reviewed: Callable[..., Review]) -> None:
         (one,) = reviewed(text_of("unknown names", 80)).files
@@ -85,3 +101,4 @@ class TestMany:
         (one,) = reviewed(text_of("unknown keys", 700)).files
         assert len(one.findings) < 120
         assert "faults-many" in {finding.rule for finding in one.findings}
+        assert one.ledgers == []  # whatever were counted of it would be wrong

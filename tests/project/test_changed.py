@@ -221,6 +221,12 @@ class TestWhatLeansOnWhat:
             path.write_text(path.read_text() + "note: more\n")
         assert len(team.changed()) == 6
 
+    def test_two_files_that_differ_in_case(self, team: Team) -> None:
+        team.write("plans/Kim.programme.yaml", FILES["plans/kim.programme.yaml"])
+        told = {one.name: [found.rule for found in one.findings] for one in team.review().files}
+        assert "file-in-two-cases" in told["plans/Kim.programme.yaml"]
+        assert "file-in-two-cases" in told["plans/kim.programme.yaml"]
+
     def test_from_a_folder_below(self, team: Team, monkeypatch: pytest.MonkeyPatch) -> None:
         team.write("athletes/kim.athlete.yaml", "name: Kim\nlevel: advanced\n")
         monkeypatch.chdir(team.root / "plans")

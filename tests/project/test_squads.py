@@ -273,7 +273,7 @@ class TestFiles:
         """What a rule finds on athletes with all of their programmes is said where the first of them stands."""
         file = squad(
             ["plank, sets: 3"],
-            bo="{name: Bo, level: novice, age: 30}",
+            bo="{name: Bo, level: novice, age: 50}",
             ida="{name: Ida, level: novice, age: 40}",
         )
         assert [(statement(one), one.place.excerpt) for one in said(file, "screening-missing")] == [

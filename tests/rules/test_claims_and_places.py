@@ -58,6 +58,84 @@ class TestNumbersAndLines:
         assert findings(text, "weekly-sets-over-limit") == []
 
 
+class TestWordsAndLines:
+    """What is said of a line is true of it as it is written."""
+
+    @pytest.mark.parametrize(
+        ("reps", "said"),
+        [
+            ("6-10", "No direct set under 8 repetitions"),  # its middle is 8
+            ("7-9", "No direct set under 8 repetitions"),
+            ("6-8", "No direct set from 8 repetitions"),
+            ("5-10", "No direct set from 8 repetitions"),  # its middle is 7.5
+        ],
+    )
+    def test_a_range_is_called_by_its_middle_and_by_numbers(
+        self, findings: Findings, week: Text, reps: str, said: str
+    ) -> None:
+        lines = [f"leg extension, sets: 4, reps: {reps}", f"seated leg curl, sets: 3, reps: {reps}"]
+        text = week({"monday": lines, "thursday": lines}, "goal: hypertrophy\nweeks: 8")
+        (one,) = findings(text, "rep-range-narrow")
+        assert one.counted == f"{said} for the quadriceps."
+        assert all("light" not in related.words for related in one.related)
+
+    @pytest.mark.parametrize(
+        ("extensions", "curls", "weeks", "numbers"),
+        [
+            ("{1-2: 6, 3-8: 10}", "{1-2: 6, 3-8: 5}", tuple(range(3, 9)), (10, 5)),
+            ("{1-2: 4, 3-8: 12}", "{1-2: 2, 3-8: 6}", tuple(range(1, 9)), (12, 6)),  # the fullest is told
+            ("{1-7: 6, 8: 10}", "{1-7: 6, 8: 5}", (8,), (10, 5)),
+        ],
+    )
+    def test_the_numbers_are_those_of_the_weeks_that_are_said(
+        self,
+        findings: Findings,
+        week: Text,
+        extensions: str,
+        curls: str,
+        weeks: tuple[int, ...],
+        numbers: tuple[int, int],
+    ) -> None:
+        lines = [f"leg extension, sets: {extensions}", f"leg curl, sets: {curls}"]
+        (one,) = findings(week({"monday": lines}, "weeks: 8"), "antagonist-imbalance")
+        assert one.weeks == weeks
+        assert one.counted == f"Quadriceps side {numbers[0]} sets, hamstring side {numbers[1]}."
+        assert tuple(related.share[0] for related in one.related if related.share) == numbers
+
+    @pytest.mark.parametrize(
+        ("first", "second", "alike"),
+        [
+            ("sets: 1, reps: 8", "sets: 1, reps: 12", True),  # only of load and effort is this said
+            ("sets: 1, reps: 8, rir: 2", "sets: 1, reps: 12, rir: 0", False),
+            ("sets: 2, reps: 5, load: 80 %", "sets: 2, reps: 10, load: 70 %", False),
+            ("sets: 2, reps: 5, load: 80 %", "sets: 2, reps: 10, load: 80 %", False),  # nor as hard
+        ],
+    )
+    def test_lines_are_alike_in_what_is_named(
+        self, findings: Findings, week: Text, first: str, second: str, alike: bool
+    ) -> None:
+        text = week({"monday": [f"bench press, {first}", f"bench press, {second}"]})
+        said = [one.counted for one in findings(text, "exercise-twice")]
+        assert said == (["bench press on 2 lines of this session with the same load and effort."] * alike)
+
+    @pytest.mark.parametrize(
+        ("line", "words"),
+        [
+            ("back extension hold, sets: 3, hold: 30 s", ", no hip hinge that moves."),
+            ("glute bridge hold, sets: 3, hold: 30 s", ", no hip hinge that moves."),
+            ("plank, sets: 3, hold: 30 s", ", no hip hinge."),
+        ],
+    )
+    def test_a_hold_of_the_hips_is_not_overlooked(
+        self, findings: Findings, week: Text, line: str, words: str
+    ) -> None:
+        text = week(
+            {"monday": [line, "back squat, sets: 4", "leg press, sets: 3", "lying leg curl, sets: 3"]}
+        )
+        (one,) = findings(text, "hip-hinge-missing")
+        assert one.counted.endswith(words)
+
+
 class TestOneCause:
     @pytest.mark.parametrize("lift", ["wall sit, sets: 1, hold: 40 s", "bodyweight squat, sets: 1, reps: 15"])
     def test_one_set_for_the_legs_asks_for_no_leg_day(
@@ -82,6 +160,30 @@ class TestOneCause:
         (one,) = findings(text, "knee-flexion-missing")
         assert ("unless" not in one.counted) is spoken
 
+    GROUPS = (
+        "programme: Test\nathlete: {{name: Ida, level: novice, equipment: [band],"
+        " protect: [{{area: lower back, advised by: physiotherapist}}]}}\nsessions:\n{}"
+    )
+    SESSION = (
+        "  - session: A\n    day: {}\n    exercises:\n      - exercise: good morning\n"
+        "        work: [{{sets: 1, reps: 5, tempo: 60-0-60-0}}, {{sets: 3, reps: 5, tempo: 60-0-60-0}}]\n"
+        "      - {{exercise: snatch, sets: 3, reps: 2}}\n"
+    )
+
+    @pytest.mark.parametrize(
+        "days",
+        [["monday"], ["'[monday, thursday]'"], ["monday", "thursday"]],
+        ids=["groups", "days", "sessions"],
+    )
+    @pytest.mark.parametrize(
+        "rule", ["equipment-missing", "protected-area-loaded", "tempo-too-long", "lift-beyond-level"]
+    )
+    def test_a_line_in_groups_or_a_session_written_twice_is_one_finding(
+        self, findings: Findings, days: list[str], rule: str
+    ) -> None:
+        sessions = "".join(self.SESSION.format(day.strip("'")) for day in days)
+        assert len(findings(self.GROUPS.format(sessions), rule)) == 1
+
 
 class TestPlaces:
     @pytest.mark.parametrize(
@@ -104,3 +206,99 @@ class TestPlaces:
     ) -> None:
         (one,) = findings(week({"monday": [line]}), "key-missing")
         assert one.place.excerpt == f"exercise: {line}"
+
+    ANCHORED = (
+        "programme: Test\nshared:\n"
+        "  pair: &pair\n    superset:\n"
+        "      - {exercise: leg press, sets: 3, reps: 10}\n"
+        "      - {exercise: leg extension, sets: 3, reps: 12}\n"
+        "  press: &press {exercise: leg press, sets: 4, reps: 6}\n"
+        "sessions:\n"
+        "  - {session: A, day: monday, exercises: [LINE]}\n"
+        "  - {session: B, day: thursday, exercises: [LINE]}\n"
+    )
+
+    @pytest.mark.parametrize(
+        ("line", "written", "days"),
+        [
+            ("*pair", 5, ["leg press, Monday: 3", "leg press, Thursday: 3", "leg extension, Monday: 3", "leg extension, Thursday: 3"]),
+            ("*press", 7, ["leg press, Monday: 4", "leg press, Thursday: 4"]),
+        ],
+    )  # fmt: skip
+    def test_a_line_from_an_anchor_is_meant_where_it_is_used(
+        self, findings: Findings, line: str, written: int, days: list[str]
+    ) -> None:
+        (one,) = findings(self.ANCHORED.replace("LINE", line), "knee-flexion-missing")
+        assert (one.place.line, one.place.excerpt) == (9, line)
+        there, *lines = one.related
+        assert (there.words, there.place.line) == ("written here, used there", written)
+        assert [related.words.split(", ", 1)[1] for related in lines] == [f"{day} sets" for day in days]
+
+
+class TestPartsOfABlock:
+    """Weeks with exercises of their own are judged by themselves, from four on: common practice, no source."""
+
+    def lines(self, first: str, then: str, weeks: str = "1-4", others: str = "5-8") -> str:
+        return (
+            "programme: T\ngoal: hypertrophy\nweeks: 8\nsessions:\n  - session: Lower\n    exercises:\n"
+            "      - {exercise: hack squat, sets: 3, reps: 8}\n"
+            f"      - {{exercise: {first}, in weeks: {weeks}, sets: 3, reps: 10}}\n"
+            f"      - {{exercise: {then}, in weeks: {others}, sets: 3, reps: 10}}\n"
+            "      - {exercise: stiff-leg deadlift, sets: 3, reps: 8}\n"
+        )
+
+    @pytest.mark.parametrize("curl", ["seated leg curl", "Nordic curl"])
+    def test_four_weeks_without_a_curl(self, findings: Findings, curl: str) -> None:
+        (finding,) = findings(self.lines(curl, "leg extension"), "knee-flexion-missing")
+        assert finding.weeks == (5, 6, 7, 8)
+        assert finding.wanted == "a set in weeks 5-8"
+        assert finding.change.endswith(" to Lower in weeks 5-8.")
+        assert all("in weeks: 5-8" in edit.words for edit in finding.edits)
+
+    @pytest.mark.parametrize(("weeks", "others"), [("1-6", "7-8"), ("1+3+5+7", "2+4+6+8"), ("1-5", "6-8")])
+    def test_fewer_in_a_row_are_a_change(self, findings: Findings, weeks: str, others: str) -> None:
+        assert (
+            findings(self.lines("seated leg curl", "leg extension", weeks, others), "knee-flexion-missing")
+            == []
+        )
+
+    def test_another_curl_is_one(self, findings: Findings) -> None:
+        assert findings(self.lines("seated leg curl", "lying leg curl"), "knee-flexion-missing") == []
+
+    def test_hinges_too(self, findings: Findings) -> None:
+        text = self.lines("Romanian deadlift", "leg extension").replace("stiff-leg deadlift", "leg press")
+        (finding,) = findings(text, "hip-hinge-missing")
+        assert finding.weeks == (5, 6, 7, 8)
+
+
+class TestARowOfAnEarlierWeek:
+    RULE = "week-pasted"
+    LOADS = "1: 65 %, 2: 67.5 %, 3: 70 %, 4: 75 %, 5: 77.5 %, 6: {}, 7: 82.5 %"
+    REPS = "1-3: 8, 4-5: 5, 6: {}, 7: 3"
+
+    def text(self, load: str = "70 %", reps: str = "8", *, lift: str = "back squat", note: str = "") -> str:
+        said = f", note: {note}" if note else ""
+        return (
+            f"programme: T\ngoal: strength\nweeks: 7\nsessions:\n  - session: A\n    exercises:\n"
+            f"      - {{exercise: {lift}, sets: 4, reps: {{{self.REPS.format(reps)}}}, load: {{{self.LOADS.format(load)}}}{said}}}\n"
+        )
+
+    @pytest.mark.parametrize("lift", ["back squat", "bench press"])
+    def test_is_told(self, findings: Findings, lift: str) -> None:
+        (finding,) = findings(self.text(lift=lift), self.RULE)
+        assert finding.weeks == (6,)
+        assert finding.counted.endswith(
+            "repeats week 3: 4 x 8 at 70 %, between 4 x 5 at 77.5 % and 4 x 3 at 82.5 %."
+        )
+
+    @pytest.mark.parametrize(
+        ("load", "reps", "note"),
+        [("80 %", "4", ""), ("72.5 %", "8", ""), ("70 %", "5", ""), ("70 %", "8", "week 6 is the light one")],
+    )
+    def test_others_are_not(self, findings: Findings, load: str, reps: str, note: str) -> None:
+        assert findings(self.text(load, reps, note=note), self.RULE) == []
+
+    def test_a_wave_is_none(self, findings: Findings) -> None:
+        line = "{exercise: back squat, sets: 4, reps: {1: 8, 2: 5, 3: 3, 4: 8, 5: 5, 6: 3}, load: {1: 70 %, 2: 77.5 %, 3: 82.5 %, 4: 70 %, 5: 80 %, 6: 85 %}}"
+        text = f"programme: T\nweeks: 6\nsessions: [{{session: A, exercises: [{line}]}}]\n"
+        assert findings(text, self.RULE) == []

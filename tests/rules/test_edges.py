@@ -170,7 +170,7 @@ class TestTurns:
         head = "goal: general health\n"
         text = rotation(head, "monday, wednesday, friday", legs, rest)
         (finding,) = findings(text, "days-per-region-few")
-        assert finding.counted.startswith("Legs on 1.5 days of the week in the mean of a turn, ")
+        assert finding.counted.endswith("trained on only 1.5 days a week on average over a turn.")
         text = rotation(f"{head}focus: [legs]\n", "monday, tuesday, thursday, friday", legs, rest)
         assert findings(text, "days-per-region-few") == []
         text = rotation(f"{head}focus: [legs]\n", self.DAYS, legs, ("More legs", legs[1]), rest)

@@ -76,6 +76,10 @@ FURTHER: dict[str, list[str | tuple[str, Files]]] = {
         "  - {session: A, day: [monday, tuesday, wednesday, thursday], exercises: [{exercise: box jump, sets: 3}]}\n"
     ],
     "more-reps-than-load-allows": [plan(f"{LIFT}, reps: 15, load: 5RM")],
+    "near-maximal-before-event": [
+        "programme: Test\nstarts: 2026-01-12\nevents: [{date: 2026-01-17, event: meet}]\nsessions:\n"
+        "  - {session: A, day: wednesday, exercises: [{exercise: back squat, sets: 1, reps: 1, load: 95 %}]}\n"
+    ],
     "number-implausible": [
         plan(f"{LIFT}, reps: 300"),
         plan(f"{LIFT}, reps: 5, rest: 2 s"),

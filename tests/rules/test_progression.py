@@ -860,7 +860,9 @@ class TestDeloadWithoutCut:
         text = self.text("5", "{1: 5, 2: 6}", "name: Recover, weeks: 2, deload: true")
         (finding,) = findings(text, self.RULE)
         assert finding.weeks == (4, 5)
-        assert "6 sets against 5" in finding.counted
+        assert "5 sets against 5" in finding.counted
+        ((_, words),) = [(one.place, one.words) for one in finding.related]
+        assert "6 sets against 5" in words
 
     def test_silent_without_a_week_before(self, findings: Findings) -> None:
         assert findings(blocks(("name: A, weeks: 2, deload: true", ["plank, sets: 3"])), self.RULE) == []
@@ -1162,8 +1164,9 @@ class TestTaperMissing:
             ("2026-02-03", (4, 5)),  # Tuesday of week 5
             ("2026-02-09", (4, 5)),  # the Monday after the end: day 36, 14 days after week 4 begins
             ("2026-02-10", (5,)),
-            ("2026-02-16", (5,)),  # day 43, 14 days after week 5 begins
-            ("2026-02-17", None),
+            ("2026-02-11", (5,)),
+            ("2026-02-12", None),  # four days are left for it after the programme's last one
+            ("2026-02-16", None),
             ("2026-01-31", None),  # week 4: only two weeks before
             ("2026-02-02", None),  # Monday of week 5: weeks 3 and 4
         ],
@@ -1550,3 +1553,77 @@ class TestStartDoesNotFollow:
         assert len(self.said(findings, before, now, starts=starts)) == 1 - said
         team = moved(self.RULE, **options)
         assert len(self.said(findings, before, now, starts=starts, team=team)) == said
+
+
+class TestEnduranceStepLarge:
+    """Common practice, no source; 20 % a week is one published plan for running (alfredson-step)."""
+
+    RULE = "endurance-step-large"
+
+    def text(self, *lines: str, weeks: int = 4, head: str = "") -> str:
+        listed = "".join(f"      - {{{line}}}\n" for line in lines)
+        return f"programme: Test\nweeks: {weeks}\n{head}sessions:\n  - session: Row\n    exercises:\n{listed}"
+
+    def test_the_words(self, findings: Findings) -> None:
+        text = self.text(
+            "intervals: rowing machine, rounds: {1-3: 5, 4: 10}, distance: {1-3: 500 m, 4: 1000 m}",
+            "intervals: rowing machine easy, rounds: 1, distance: {1-3: 2500 m, 4: 5000 m}",
+        )
+        (finding,) = findings(text, self.RULE)
+        assert (finding.severity, finding.confidence) == ("note", "common practice")
+        assert (finding.place.excerpt, finding.weeks) == ("1000 m", (4,))
+        assert finding.counted == "Rowing ergometer comes to 15 km in the week, 5 km at most before."
+        assert finding.wanted == "at most 2 times as much as in the last 4 weeks"
+        assert finding.change == "Build it up more slowly, or correct a slip."
+        assert [one.words for one in finding.related] == [
+            "Row, rowing machine: 10 km",
+            "Row, rowing machine easy: 5 km",
+        ]
+
+    @pytest.mark.parametrize(
+        ("line", "said"),
+        [
+            ("exercise: run, sets: 1, distance: {1: 3000 m, 2: 9000 m}", 1),
+            ("exercise: run, sets: 1, distance: {1: 4500 m, 2: 9000 m}", 0),
+            ("exercise: run, sets: 1, distance: {1: 500 m, 2: 2000 m}", 0),
+            ("exercise: treadmill run, sets: {1: 1, 2: 3}, reps: 10 min", 1),
+            ("exercise: stationary bike, sets: {1: 2, 2: 3}, reps: 10 min", 0),
+            ("intervals: row, rounds: {1: 3, 2: 8}, distance: 1000 m", 1),
+            ("intervals: shuttle swim, rounds: {1: 3, 2: 8}, distance: 1000 m", 1),  # whatever it is
+            ("intervals: run, rounds: {1: 5, 2: 8}, on: 60 s, off: 60 s", 0),
+            ("intervals: run, rounds: {1: 5, 2: 60}, on: 60 s, off: 60 s", 1),
+            ("own choice: run, minutes: 20", 0),
+            ("intervals: back squat, rounds: {1: 5, 2: 90}, on: 60 s", 0),
+            ("intervals: heavy dumbbell row, rounds: {1: 5, 2: 90}, on: 60 s", 0),
+            ('intervals: "easy row, 20 strokes", rounds: {1: 2, 2: 9}, distance: 1000 m', 1),
+            ("exercise: farmer's carry, sets: {1: 1, 2: 90}, distance: 40 m", 0),
+            ("exercise: run, in weeks: 2, sets: 1, distance: 9000 m", 0),  # nothing to compare with
+        ],
+    )
+    def test_which_work_and_how_much(self, findings: Findings, line: str, said: int) -> None:
+        assert len(findings(self.text(line, weeks=2), self.RULE)) == said
+
+    def test_the_most_of_four_weeks_is_compared_with(self, findings: Findings) -> None:
+        line = "exercise: run, sets: 1, distance: {1: 5 km, 2-5: 2 km, 6: 5 km}".replace(" km", "000 m")
+        assert [one.weeks for one in findings(self.text(line, weeks=6), self.RULE)] == [(6,)]
+        line = "exercise: run, sets: 1, distance: {1: 5 km, 2-4: 2 km, 5: 5 km}".replace(" km", "000 m")
+        assert findings(self.text(line, weeks=5), self.RULE) == []
+
+    def test_distance_is_not_compared_with_time(self, findings: Findings) -> None:
+        one = "exercise: run, in weeks: 1, sets: 1, reps: 30 min"
+        text = self.text(one, "exercise: run, in weeks: 2, sets: 1, distance: 9000 m", weeks=2)
+        assert findings(text, self.RULE) == []
+        both = self.text(one, "exercise: run, sets: 1, distance: {1: 3000 m, 2: 9000 m}", weeks=2)
+        assert findings(both, self.RULE) == []
+
+    def test_a_race_is_as_long_as_it_is(self, findings: Findings) -> None:
+        line = "exercise: run, sets: 1, distance: {1: 3000 m, 2: 9000 m}"
+        head = "starts: 2026-01-05\nevents: [{date: 2026-01-18, event: race}]\n"
+        assert findings(self.text(line, weeks=2, head=head), self.RULE) == []
+        assert len(findings(self.text(line, weeks=3, head=head.replace("01-18", "01-25")), self.RULE)) == 1
+
+    @pytest.mark.parametrize("limits", ["times: 3", "metres more: 7000"])
+    def test_the_team_moves_every_limit(self, findings: Findings, limits: str) -> None:
+        team = {"spotline.yaml": f"rules: {{{self.RULE}: {{{limits}}}}}\n"}
+        text = self.text("exercise: run, sets: 1, distance: {1: 3000 m, 2: 9000 m}", weeks=2)
+        assert findings(text, self.RULE, team) == []

@@ -119,8 +119,8 @@ REACH: list[tuple[str, str, str, str]] = [
     (
         "Where size has priorities, the parts of the other muscles are not asked for",
         "finer-points-missing",
-        plan(*TRICEPS, head="goal: hypertrophy"),
-        plan(*TRICEPS, head="goal: hypertrophy\npriority: [back]"),
+        plan(*TRICEPS, head="goal: hypertrophy\nfocus: [arms]"),
+        plan(*TRICEPS, head="goal: hypertrophy\nfocus: [arms]\npriority: [back]"),
     ),
     (
         "Uneven thighs are told where size is the goal, not where strength is",
@@ -167,8 +167,8 @@ REACH: list[tuple[str, str, str, str]] = [
     (
         "A screening is asked for where somebody starts, not where somebody has trained for long",
         "screening-missing",
-        plan(*LEGS, head="athlete: {name: Ida, age: 30, level: novice}"),
-        plan(*LEGS, head="athlete: {name: Ida, age: 30, level: advanced}"),
+        plan(*LEGS, head="athlete: {name: Ida, age: 45, level: novice}"),
+        plan(*LEGS, head="athlete: {name: Ida, age: 45, level: advanced}"),
     ),
     (
         "A screening is asked for where somebody comes back, not where the training goes on",
@@ -301,6 +301,31 @@ def test_uneven_thighs_are_told_only_where_they_are_built(
     assert [one.severity for one in findings(text, "antagonist-imbalance")] == severity
 
 
+@pytest.mark.parametrize(
+    ("head", "said"),
+    [
+        ("", 1),
+        ("starts: 2026-01-05\nweeks: 8\nevents: [{date: 2026-02-28, event: meet}]", 0),
+        ("starts: 2026-01-05\nweeks: 8\nevents: [{date: 2026-02-28, event: club championships}]", 0),
+        ("starts: 2026-01-05\nweeks: 8\nevents: [{date: 2026-02-28, event: match}]", 1),
+        ("athlete: {name: A, sport: powerlifting}", 0),
+        ("athlete: {name: A, sport: bench press and deadlift}", 0),
+        (
+            "athlete: {name: A, sport: swimming}\n"
+            "starts: 2026-01-05\nweeks: 8\nevents: [{date: 2026-02-28, event: meet}]",
+            1,
+        ),
+    ],
+)
+def test_uneven_presses_and_pulls_are_meant_where_certain_lifts_decide(
+    findings: Findings, head: str, said: int
+) -> None:
+    lines = ("bench press, sets: 10, reps: 5", "bent-over row, sets: 3, reps: 5")
+    for goal, told in (("strength", said), ("hypertrophy", 1)):
+        text = plan(*lines, head=f"goal: {goal}\n{head}".strip()).replace("[monday, thursday]", "monday")
+        assert len(findings(text, "antagonist-imbalance")) == told
+
+
 @pytest.mark.parametrize(("phase", "severity"), [("build", "warning"), ("test", "note")])
 def test_a_day_too_many_is_a_note_in_a_peak_week(findings: Findings, phase: str, severity: str) -> None:
     usual = ("weeks: 2; phase: build", ("leg press, sets: 0",))
@@ -319,8 +344,8 @@ def test_of_what_a_percentage_is_is_asked_once_a_programme(findings: Findings, n
 @pytest.mark.parametrize(
     ("athlete", "asked"),
     [
-        ("age: 30", ["screening-missing"]),
-        ("age: 30, protect: [{area: heart, advised by: physician}]", ["clearance-missing"]),
+        ("age: 45", ["screening-missing"]),
+        ("age: 45, protect: [{area: heart, advised by: physician}]", ["clearance-missing"]),
     ],
 )
 def test_whoever_is_asked_for_a_clearance_is_asked_for_no_screening(
@@ -329,3 +354,62 @@ def test_whoever_is_asked_for_a_clearance_is_asked_for_no_screening(
     text = plan(*LEGS, head=f"athlete: {{name: Ida, level: novice, {athlete}}}")
     rules = ("screening-missing", "clearance-missing")
     assert [one.rule for one in findings(text) if one.rule in rules] == asked
+
+
+# Areas that are left alone, or kept
+
+ROWERS = """\
+programme: Upper body of rowers
+goal: hypertrophy
+KEYS
+weeks: 4
+sessions:
+  - session: Upper
+    exercises:
+      - {exercise: bench press, sets: 4, reps: 8, rir: 2}
+      - {exercise: seated cable row, sets: 4, reps: 8, rir: 2}
+      - {exercise: lat pulldown, sets: 3, reps: 8, rir: 2}
+      - {exercise: overhead press, sets: 3, reps: 8, rir: 2}
+      - {exercise: crunch, sets: 3, reps: 12, rir: 2}
+      LEGS
+"""
+HINGE = "- {exercise: Romanian deadlift, sets: 4, reps: 8, rir: 2}\n      - {exercise: leg press, sets: 4, reps: 8, rir: 2}"
+
+
+@pytest.mark.parametrize(
+    ("keys", "named"), [("note: x", True), ("not trained: [legs]", False), ("not trained: [calves]", True)]
+)
+def test_what_is_not_trained_on_purpose_is_not_called_missing(keys, named, findings):
+    found = findings(ROWERS.replace("KEYS", keys).replace("      LEGS\n", ""), "region-untrained")
+    assert any("legs" in one.counted for one in found) == named
+
+
+@pytest.mark.parametrize(
+    ("keys", "missing"),
+    [
+        ("note: x", True),
+        ("maintain: [legs]", False),
+        ("maintain: [hamstrings]", False),
+        ("maintain: [arms]", True),
+    ],
+)
+def test_of_what_is_maintained_no_growth_is_asked(keys, missing, findings):
+    found = findings(ROWERS.replace("KEYS", keys).replace("LEGS", HINGE), "knee-flexion-missing")
+    assert bool(found) == missing
+
+
+@pytest.mark.parametrize("key", ["not trained", "maintain"])
+def test_an_area_that_nobody_knows_is_one_finding(key, findings):
+    text = ROWERS.replace("KEYS", f"{key}: [lgs]").replace("LEGS", HINGE)
+    (found,) = [one for one in findings(text, "area-unknown") if one.place.excerpt == "lgs"]
+    assert "legs" in found.change
+
+
+@pytest.mark.parametrize("key", ["focus", "priority", "maintain"])
+def test_an_area_that_is_left_alone_and_trained_is_one_finding(key, findings):
+    text = ROWERS.replace("KEYS", f"not trained: [Legs, neck]\n{key}: [legs, chest]").replace(
+        "      LEGS\n", ""
+    )
+    (found,) = [one for one in findings(text) if not one.why]
+    assert (found.rule, found.place.excerpt) == ("keys-at-odds", "Legs")
+    assert key in found.counted

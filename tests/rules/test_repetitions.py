@@ -113,9 +113,7 @@ class TestRepRangeNarrow:
     def test_the_fullest_week_decides(self, findings: Findings) -> None:
         (finding,) = findings(twice("leg extension, sets: {1-7: 2, 8: 4}, reps: 10"), self.RULE)
         assert finding.weeks == tuple(range(1, 9))
-        assert [related.words for related in finding.related] == [
-            "Lower, leg extension, Monday and Thursday: 8 sets"
-        ]
+        assert [related.words for related in finding.related] == ["Lower, leg extension, for the quadriceps"]
 
     @pytest.mark.parametrize(
         ("head", "keys", "said"),

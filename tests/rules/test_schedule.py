@@ -666,6 +666,87 @@ class TestSpineDaysConsecutive:
         assert len(findings(text, self.RULE, team)) == said
 
 
+class TestNearMaximalBeforeEvent:
+    """Common practice, no source. 12 January 2026 is a Monday."""
+
+    RULE = "near-maximal-before-event"
+    HEAVY = "deadlift, sets: 2, reps: 1, load: 95 %"
+
+    def text(self, week: Text, days: dict[str, list[str]], event: str = "meet", head: str = "") -> str:
+        events = f"events: [{{date: 2026-01-17, event: {event}}}]"
+        return week(days, f"starts: 2026-01-12\n{events}{head}")
+
+    def test_the_words(self, findings: Findings, week: Text) -> None:
+        days = {
+            "thursday": ["deadlift, sets: 2, reps: 1, load: 95 %", "rack pull, sets: 1, reps: 2, load: 92 %"]
+        }
+        (finding,) = findings(self.text(week, days), self.RULE)
+        assert (finding.severity, finding.confidence) == ("note", "common practice")
+        assert finding.place.excerpt == "95 %"
+        assert finding.counted == "Deadlift and rack pull at 95 % on Thursday, 2 days before meet."
+        assert finding.wanted == "nothing from 90 % in the last 6 days"
+        assert finding.change == "Make it clearly lighter, or move it further away."
+        assert [one.words for one in finding.related] == ["thursday, rack pull: this too"]
+
+    @pytest.mark.parametrize(
+        ("day", "line", "said"),
+        [
+            ("thursday", HEAVY, 1),
+            ("monday", HEAVY, 1),  # deadlifts: 6 days
+            ("thursday", "back squat, sets: 1, reps: 1, load: 92.5 %", 1),
+            ("wednesday", "bench press, sets: 3, reps: 3, load: 90 %", 1),
+            ("tuesday", "bench press, sets: 1, reps: 1, load: 95 %", 0),
+            ("friday", "back squat, sets: 1, reps: 1, rpe: 9.5", 1),
+            ("friday", "back squat, sets: 1, reps: 1, rpe: 7", 0),
+            ("friday", "back squat, sets: 3, reps: 2, load: 70 %", 0),
+            ("friday", "back squat, sets: 3, reps: 2, load: 87.5 %", 0),
+            ("friday", "back squat, sets: 1, reps: 6, load: 90 %", 0),
+            ("friday", "snatch, sets: 1, reps: 1, load: 92 %", 0),
+            ("saturday", HEAVY, 0),  # the meet itself
+            ("sunday", HEAVY, 0),
+        ],
+    )
+    def test_which_sets(self, findings: Findings, week: Text, day: str, line: str, said: int) -> None:
+        assert len(findings(self.text(week, {day: [line]}), self.RULE)) == said
+
+    @pytest.mark.parametrize(
+        ("event", "said"),
+        [
+            ("deadlift test", 1),
+            ("bench and deadlift test", 1),
+            ("bench test", 0),
+            ("testing", 1),
+            ("match", 0),
+        ],
+    )
+    def test_which_events(self, findings: Findings, week: Text, event: str, said: int) -> None:
+        assert len(findings(self.text(week, {"thursday": [self.HEAVY]}, event), self.RULE)) == said
+
+    def test_the_day_of_the_event_says_which_lifts_it_is_about(self, findings: Findings, week: Text) -> None:
+        for lift, said in (("deadlift", 1), ("bench press", 0)):
+            days = {"thursday": [self.HEAVY], "saturday": [f"{lift}, sets: 3, reps: 1"]}
+            assert len(findings(self.text(week, days), self.RULE)) == said
+
+    def test_another_test_is_left_alone_where_the_event_names_no_lift(
+        self, findings: Findings, week: Text
+    ) -> None:
+        line = "back squat, sets: 1, reps: 1, load: 102.5 %"
+        for event, said in (("testing", 0), ("squat test", 1)):
+            assert len(findings(self.text(week, {"friday": [line]}, event), self.RULE)) == said
+
+    def test_silent_in_rehabilitation(self, findings: Findings, week: Text) -> None:
+        stage = "\nrehabilitation: {stage: return, advised by: physiotherapist, until: 2026-12-31}"
+        assert findings(self.text(week, {"thursday": [self.HEAVY]}, head=stage), self.RULE) == []
+
+    @pytest.mark.parametrize(
+        ("limits", "said"),
+        [("percent: 96", 0), ("days for hinges: 1", 0), ("events: [gala]", 0), ("days: 1", 1)],
+    )
+    def test_the_team_moves_every_limit(self, findings: Findings, week: Text, limits: str, said: int) -> None:
+        team = {"spotline.yaml": f"rules: {{{self.RULE}: {{{limits}}}}}\n"}
+        assert len(findings(self.text(week, {"thursday": [self.HEAVY]}), self.RULE, team)) == said
+
+
 class TestDaysMoreThanAthlete:
     """The athlete's own statement."""
 
@@ -774,6 +855,45 @@ class TestDaysMoreThanAthlete:
         )
         (finding,) = findings(text, self.RULE)
         assert finding.where == "One"  # two days outside, though fewer in all
+
+    MEET = "starts: 2026-01-05\nweeks: 2\nevents: [{date: 2026-01-17, event: EVENT}]\n"
+
+    @pytest.mark.parametrize("event", ["meet", "squat test", "match"])
+    @pytest.mark.parametrize("has", ["[monday]", "1"])
+    def test_the_day_of_an_event_is_no_training_day(
+        self, findings: Findings, week: Text, event: str, has: str
+    ) -> None:
+        head = f"{self.MEET.replace('EVENT', event)}athlete: {{name: Mara, days: {has}}}"
+        text = week({"monday A": [self.LINE], "saturday B": [self.LINE]}, head)
+        text = text.replace("    day: saturday\n", "    day: saturday\n    in weeks: 2\n")
+        assert findings(text, self.RULE) == []
+        other = text.replace("2026-01-17", "2026-01-16")
+        assert [one.weeks for one in findings(other, self.RULE)] == [(2,)]
+
+    def test_days_that_were_moved_for_an_event(self, findings: Findings, week: Text) -> None:
+        head = f"{self.MEET.replace('EVENT', 'meet')}athlete: {{name: Mara, days: [monday, friday]}}"
+        text = week({"monday A": [self.LINE], "tuesday B": [self.LINE]}, head)
+        own = text.replace("    day: tuesday\n", "    day: tuesday\n    in weeks: 2\n")
+        assert findings(own, self.RULE) == []
+        assert [one.weeks for one in findings(text, self.RULE)] == [(1, 2)]
+        first = text.replace("    day: tuesday\n", "    day: tuesday\n    in weeks: 1\n")
+        assert [one.weeks for one in findings(first, self.RULE)] == [(1,)]
+
+    @pytest.mark.parametrize(
+        ("name", "said"), [("hamstrings moved", "`hamstrings moved`"), ("Upper B", "Upper B"), ("B P", "B P")]
+    )
+    def test_a_name_that_reads_like_the_words_around_it_stands_in_quotes(
+        self, findings: Findings, week: Text, name: str, said: str
+    ) -> None:
+        text = week({f"tuesday {name}": [self.LINE]}, "athlete: {name: Mara, days: [monday]}")
+        (finding,) = findings(text, self.RULE)
+        assert finding.change == f"Move {said} to Monday, or correct `days`."
+
+    def test_not_where_every_week_has_one(self, findings: Findings, week: Text) -> None:
+        events = ", ".join(f"{{date: 2026-01-{day}, event: match}}" for day in ("10", "17"))
+        head = f"starts: 2026-01-05\nweeks: 2\nevents: [{events}]\nathlete: {{name: Mara, days: [monday]}}"
+        text = week({"monday A": [self.LINE], "tuesday B": [self.LINE]}, head)
+        assert len(findings(text, self.RULE)) == 1
 
     def test_a_day_by_number_is_a_weekday_too(self, findings: Findings, week: Text) -> None:
         # 7 January 2026 is a Wednesday, the second day a Thursday
@@ -977,7 +1097,7 @@ class TestIsolationBeforeCompound:
         assert (finding.place.excerpt, finding.where) == ("back squat", "Lower, back squat")
         assert (
             finding.counted
-            == "back squat at 5 repetitions comes after leg extension, which tires quadriceps."
+            == "back squat at 5 repetitions comes after leg extension, which tires the quadriceps."
         )
         assert finding.wanted == "compound lifts first"
         assert finding.change == "Put it first, or write `pre-exhaustion` in a `note`."
@@ -1041,7 +1161,7 @@ class TestIsolationBeforeCompound:
         (finding,) = findings(week({"Gym": [*lines, self.LARGE]}), self.RULE)
         assert finding.counted == (
             "back squat at 5 repetitions comes after leg extension and cable glute kickback, which"
-            " tire quadriceps and gluteals."
+            " tire the quadriceps and gluteals."
         )
         assert [related.place.excerpt for related in finding.related] == [
             "leg extension",

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Callable
 from datetime import date
 from pathlib import Path
@@ -168,6 +169,70 @@ class TestExerciseUnknown:
             head = f"athlete: {{name: Ida, level: {level}}}"
             (finding,) = findings(week({"Gym": ["muscle-up zigzag, sets: 3"]}, head), self.RULE)
             assert ("muscle-up" in [edit.words for edit in finding.edits]) is offered
+
+
+class TestAMuscleForAName:
+    RULE = "exercise-unknown"
+
+    @pytest.mark.parametrize(
+        ("name", "muscle"),
+        [
+            ("triceps", "triceps"),
+            ("abs", "abs"),
+            ("Biceps work", "biceps"),
+            ("glutes (your choice)", "glutes"),
+            ("upper back, any machine", "upper back"),
+        ],
+    )
+    def test_names_and_a_free_choice_are_offered(
+        self, findings: Findings, week: Text, name: str, muscle: str
+    ) -> None:
+        text = week({"Gym": [f'"{name}", sets: 3, reps: 12, rpe: 7-8']}, "weeks: 2")
+        (finding,) = findings(text, self.RULE)
+        assert finding.severity == "note"
+        assert finding.counted == f"`{name}` names no exercise, so its sets are not counted."
+        assert re.fullmatch(
+            rf"Name one, such as [\w -]+, or write `own choice: {re.escape(name)}` to leave it free.",
+            finding.change,
+        )
+        free, *named = finding.edits
+        assert free.words == (
+            f"{{own choice: \"{name}\", minutes: 6, trains: [{muscle}], note: 'sets 3; reps 12; rpe 7-8'}}"
+        )
+        for edit in (free, *named):
+            assert findings(text[: edit.place.start] + edit.words + text[edit.place.end :], self.RULE) == []
+        assert named
+
+    @pytest.mark.parametrize("name", ["triceps kickboxing", "the usual", "work", "any", "xyzzy biceps"])
+    def test_not_where_the_name_says_more_or_less(self, findings: Findings, week: Text, name: str) -> None:
+        (finding,) = findings(week({"Gym": [f"{name}, sets: 3"]}), self.RULE)
+        assert "own choice" not in finding.change
+
+    def test_nothing_of_the_line_is_lost(self, findings: Findings, week: Text) -> None:
+        line = "triceps, in weeks: 1-3, sets: {1-2: 3, 3: 5}, rest: 90 s, note: 'don''t lock out'"
+        (finding,) = findings(week({"Gym": [line]}, "weeks: 4"), self.RULE)
+        assert finding.edits[0].words == (
+            "{own choice: triceps, in weeks: 1-3, minutes: 10, trains: [triceps],"
+            " note: 'sets {1-2: 3, 3: 5}; rest 90 s; don''t lock out'}"
+        )
+
+    def test_a_line_of_a_circuit_or_of_several_rows_keeps_its_form(self, findings: Findings) -> None:
+        head = "programme: Test\nsessions:\n  - session: Gym\n    exercises:\n"
+        for lines in (
+            "      - circuit: {rounds: 3, exercises: [{exercise: triceps, reps: 8}, {exercise: plank}]}\n",
+            "      - exercise: triceps\n        sets: 3\n",
+        ):
+            (finding,) = findings(head + lines, self.RULE)
+            assert all("own choice" not in edit.words for edit in finding.edits)
+
+    def test_what_is_spared_still_cannot_be_checked(self, findings: Findings, week: Text) -> None:
+        head = "athlete: {name: Ida, protect: [{area: elbow, advised by: coach}]}"
+        (finding,) = findings(week({"Gym": ["triceps, sets: 3"]}, head), self.RULE)
+        assert finding.severity == "warning"
+        assert finding.counted == (
+            "`triceps` names no exercise, so it counts for no muscle and cannot be checked against `elbow`."
+        )
+        assert "pushdown" not in finding.change
 
 
 class TestSetsNotRead:
@@ -742,6 +807,12 @@ class TestExerciseTwice:
             ("leg press, work: [{sets: 1}, {sets: 2}]", "leg press, sets: 3", 0),
             ("leg press, sets: 3", "leg press, work: [{sets: 1}, {sets: 2}]", 0),
             ("leg press, work: [{sets: 1}]", "leg press, sets: 3", 1),
+            ("bench press, sets: 3", "flat bench press, sets: 3", 1),  # two names of one lift
+            # what stands beside the name says what differs
+            ("rowing machine test, sets: 1, reps: 1", "rowing machine easy, sets: 1, reps: 1", 0),
+            ("squat, sets: 3", '"squat, light", sets: 3', 0),
+            ('"squat, light", sets: 3', "Squat (light), sets: 3", 1),
+            ("leg press, sets: 1, reps: 1, test: 1RM", "leg press, sets: 1, reps: 1", 0),
         ],
     )
     def test_lines_that_read_alike(
@@ -796,6 +867,20 @@ class TestSessionEmpty:
         assert finding.counted == "Nothing at all is trained: no session has a work set."
         assert finding.wanted == "at least one work set in the week"
         assert finding.change == "Add the work, or let the block end a week sooner."
+
+    @pytest.mark.parametrize(
+        ("line", "said"),
+        [
+            ("intervals: rowing machine, rounds: 4, distance: 500 m", 0),
+            ("intervals: bike, rounds: 4, on: 60 s", 0),
+            ("own choice: mobility, minutes: 20", 0),
+            ("intervals: bike, in weeks: 1, rounds: 4, on: 60 s", 1),
+        ],
+    )
+    def test_work_that_counts_no_sets_is_work(self, findings: Findings, line: str, said: int) -> None:
+        other = "  - {session: B, exercises: [{exercise: dip, sets: 3}]}"
+        text = f"programme: Test\nweeks: 2\nsessions:\n  - {{session: A, exercises: [{{{line}}}]}}\n{other}\n"
+        assert len(findings(text, self.RULE)) == said
 
     def test_weeks_of_two_blocks_are_one_thing_to_say(self, findings: Findings) -> None:
         block = "  - {{name: {name}, weeks: 1, sessions: [{{session: {name}, exercises: [{{exercise: plank, sets: {{1: 0}}}}]}}]}}\n"

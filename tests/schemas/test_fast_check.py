@@ -55,6 +55,8 @@ where: {1-2+4: boathouse, 5: hotel, other: shed}
 phase: in-season
 focus: [legs]
 priority: [hamstrings]
+not trained: [neck]
+maintain: [chest]
 our names: {toe stand: standing calf raise}
 starts: 2026-01-05
 events: [{date: 2026-02-14, event: regatta, note: n}]
@@ -88,6 +90,8 @@ blocks:
         test: 1RM
         kind: [impact]
         preparation: 5 min bike
+        cool-down: [5 min walk]
+        minutes: {1-3: 60, 4: 45}
         note: n
         exercises:
           - exercise: {1-2: back squat, 3-4: front squat}
@@ -109,12 +113,14 @@ blocks:
             side: each
             test: 1RM
             kind: impact
+            cue: {1-2: slow, 3-4: fast}
+            stop when: the bar slows
             note: n
           - exercise: back squat
             work:
               - {sets: 1, reps: 3, rpe: 8.5, tempo: 3-1-X-0, velocity: 0.5 m/s, note: n, side: left}
               - {sets: 3, hold: 20 s, distance: 20 m, load: 90 % of top set, rest: 90 s, rir: 2}
-          - {superset: [{exercise: push-up, reps: amrap}, {exercise: row, hold: 5 s}], rounds: 3, rest: 60 s, note: n}
+          - {superset: [{exercise: push-up, reps: amrap}, {exercise: row, hold: 5 s}], rounds: 3, rest: 60 s, note: n, in weeks: 1-2}
           - {superset: [{exercise: push-up, sets: 3}, {exercise: row, sets: 3, or: lat pulldown}]}
           - {circuit: {rounds: 3, rest: 2 min, note: n, exercises: [{exercise: plank, hold: 30 s}]}}
           - {exercise: swing, every: 60 s, for: 10 min, progression: more each week}

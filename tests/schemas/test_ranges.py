@@ -66,15 +66,16 @@ SQUAT = "exercise: front squat, sets: 3, reps: 5"
 
 ABSURD: dict[str, list[tuple[str, dict[str, str]]]] = {
     "programme/$defs/day/then/if": [("day 9", day("day 9"))],
+    "programme/$defs/rotation/items/if": [("monday 29:30", plan("rotation: [monday 29:30]"))],
     "programme/$defs/dayAndTime": [("monday 29:30", day("monday 29:30"))],
-    "programme/$defs/activity/properties/minutes": [
+    "programme/$defs/minutes": [
         (one, visit(f"activity: run, day: tuesday, minutes: {one}")) for one in ("901-999", "100000", "0-5")
     ],
     "programme/$defs/sessionEffort": [
         ("11", visit("activity: run, day: tuesday, minutes: 30, effort: 11")),
         ("8-99", visit("activity: run, day: tuesday, minutes: 30, effort: 8-99")),
     ],
-    "programme/$defs/ownChoice/properties/minutes": [
+    "programme/$defs/minutesOfWork": [
         ("9999", line("own choice: trunk, minutes: 9999")),
         ("950-999", line("own choice: trunk, minutes: 950-999")),
     ],
@@ -118,8 +119,10 @@ ABSURD: dict[str, list[tuple[str, dict[str, str]]]] = {
     "programme/$defs/rir": [(one, line(f"{SQUAT}, rir: {one}")) for one in ("11", "99", "2-99")],
     "programme/$defs/rpe": [(one, line(f"{SQUAT}, rpe: {one}")) for one in ("0", "11", "8-99")],
     "programme/$defs/rest": [(one, line(f"{SQUAT}, rest: {one}")) for one in ("9999 min", "0 s", "1-999 min", "9999")],
+    "programme/$defs/hold": [
+        (one, line(f"exercise: side plank, sets: 3, hold: {one}")) for one in ("9999 min", "9999 min each")
+    ],
     "programme/$defs/time": [
-        ("9999 min", line("exercise: side plank, sets: 3, hold: 9999 min")),
         ("999 min", line("exercise: kettlebell swing, reps: 10, every: 999 min, for: 10 min")),
     ],
     "programme/$defs/length": [("9999 min", line("exercise: kettlebell swing, reps: 10, every: 60 s, for: 9999 min"))],
@@ -180,6 +183,12 @@ NO_NUMBERS = {
     "programme/$defs/athletePath",
     "programme/$defs/whereKey/else/if",
     "programme/$defs/plainWeekKey/if",
+    "programme/$defs/daysOrOff/if",
+    "programme/$defs/weekKey/else/if",
+    *(
+        f"programme/$defs/{key}ByWeek/then/additionalProperties/if"
+        for key in ("load", "rir", "rpe", "rest", "tempo")
+    ),
 }
 
 BY_RULES = {"team/$defs/limit"}

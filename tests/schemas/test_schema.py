@@ -97,6 +97,8 @@ PROPERTIES = {
             "phase": ("in-season", "summer"),
             "focus": (["legs"], "legs"),
             "priority": (["hamstrings"], []),
+            "not trained": (["legs"], "legs"),
+            "maintain": (["chest", "back"], []),
             "starts": DATE,
             "weeks": (104, 105),
             "events": ([{"date": "2026-02-14", "event": "regatta"}], ["regatta"]),
@@ -177,7 +179,7 @@ PROPERTIES = {
             "where": ({"1-2+4": "boathouse"}, {"0": "hotel"}),
             "everything": ({"2": {"load": "-10 points"}}, {"2": {}}),
             "focus": (["legs"], "legs"),
-            "rotation": (["monday"], []),
+            "rotation": (["monday 18:00", "fri"], []),
             "sessions": ([VISIT, {"activity": "run"}], []),
             "note": TEXT,
         },
@@ -194,6 +196,8 @@ PROPERTIES = {
             "kind": (["impact"], [""]),
             "test": ("1RM", 1),
             "preparation": ("5 min bike", [""]),
+            "cool-down": (["5 min walk", "calves"], {}),
+            "minutes": ({"1-3": "50-60", "4": 45}, {"again": 60}),
             "exercises": ([LINE], {"exercise": "back squat"}),
             "note": TEXT,
         },
@@ -205,10 +209,11 @@ PROPERTIES = {
             "kind": ("impact", 5),
             "day": ({"1-2": 7, "other": "sunday"}, 8),
             "days": ([7], 8),
-            "minutes": ("60-75", "75 min"),
-            "effort": (7.5, 11),
+            "in weeks": ("1-2+4", "late"),
+            "minutes": ({"1-3": "60-75", "4": 90}, "75 min"),
+            "effort": ({"1": 7.5, "other": "6-8"}, 11),
             "rounds": ("6 rounds", "six"),
-            "on": ("60 s", "long"),
+            "on": ({"1-2": "60 s", "3": 90}, "long"),
             "off": ("60 s", 5),
             "loads": ({"lower back": "high"}, {"lower back": "heavy"}),
             "note": TEXT,
@@ -218,7 +223,8 @@ PROPERTIES = {
         {"superset": [LINE, LINE]},
         {
             "superset": ([LINE, LINE, LINE], [LINE]),
-            "rest": ("90 s", {"1-3": "90 s"}),
+            "in weeks": ("3+5", "late"),
+            "rest": ({"1-3": "90 s", "4": "1:00"}, {"1-3": 9}),
             "note": TEXT,
         },
     ),
@@ -279,7 +285,10 @@ PROPERTIES = {
     ),
     ("programme", "circuit"): (
         {"circuit": {"rounds": 3, "exercises": [{"exercise": "push-up"}]}},
-        {"circuit": ({"rounds": 2, "exercises": [{"exercise": "plank"}]}, [{"exercise": "push-up"}])},
+        {
+            "circuit": ({"rounds": 2, "exercises": [{"exercise": "plank"}]}, [{"exercise": "push-up"}]),
+            "in weeks": (3, 0),
+        },
     ),
     ("programme", "rounds"): (
         {"rounds": 3, "exercises": [{"exercise": "push-up"}]},
@@ -287,7 +296,8 @@ PROPERTIES = {
             "rounds": ({"1-2": 2, "3-4": "3-4"}, "three"),
             "every": ("3 min", "3"),
             "change every": ("60 s", "one minute"),
-            "for": ("12 min", 12),
+            "for": ({"1-3": "10 min", "4": "12 min"}, 12),
+            "in weeks": ("1-2", "early"),
             "on": ("40 s", "long"),
             "off": ("20 s", 5),
             "for time": (True, "yes"),
@@ -326,6 +336,8 @@ PROPERTIES = {
             "method": ("rest-pause", "giant"),
             "test": ("longest hold", True),
             "kind": ("impact", {}),
+            "cue": ({"1-2": "slow", "other": "fast"}, {"again": "slow"}),
+            "stop when": TEXT,
             "note": TEXT,
         },
     ),
@@ -1379,7 +1391,8 @@ def test_values_by_week(key, one):
         assert takes({**base, key: one})
         assert takes({**base, key: {"1-3": one, "4": one}})
         assert not takes({**base, key: {}})
-        assert not takes({**base, key: {"first": one}})
+        assert takes({**base, key: {"Ada": one, "other": one}})
+        assert not takes({**base, key: {"1st": one}})
         assert not takes({**base, key: {"1": {"2": one}}})
         assert not takes({**base, key: {"1": [one]}})
 

@@ -66,8 +66,23 @@ DOSES = [
     ("farmer's carry, sets: 3, distance: 30 m, load: 2 x 32 kg", "3 sets of 30 m", ["32 kg in each hand"]),
     ("pull-up, sets: 3, reps: 5, load: bodyweight + 5 kg", "3 sets of 5 repetitions", ["bodyweight + 5 kg"]),
     ("band curl, sets: 3, reps: 12, load: green band", "3 sets of 12 repetitions", ["green band"]),
-    ("bench press, sets: 3, reps: 5, rest: 2-3 min", "3 sets of 5 repetitions", ["rest 2-3 min"]),
-    ("bench press, sets: 3, reps: 5, rest: 90-150 s", "3 sets of 5 repetitions", ["rest 90 s to 2.5 min"]),
+    (
+        "bench press, sets: 3, reps: 5, rest: 2-3 min",
+        "3 sets of 5 repetitions",
+        ["ask your coach for the load", "rest 2-3 min"],
+    ),
+    (
+        "bench press, sets: 3, reps: 5, rest: 90-150 s",
+        "3 sets of 5 repetitions",
+        ["ask your coach for the load", "rest 90 s to 2.5 min"],
+    ),
+    (
+        "leg press, sets: 2, reps: to failure",
+        "2 sets of repetitions to failure",
+        ["you choose the load", "to failure"],
+    ),
+    ("bench press, sets: 3, reps: 3, velocity: 0.5 m/s", "3 sets of 3 repetitions", ["bar speed 0.5 m/s"]),
+    ("band row, sets: 3, reps: 12", "3 sets of 12 repetitions", []),
 ]
 
 

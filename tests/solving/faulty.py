@@ -118,7 +118,7 @@ FAULTS = {
         faulty(
             (
                 "squat, sets: 3, reps: 6-8, rir: 2, rest: 3 min",
-                "squat, sets: 3, reps: 3-5, rir: 2, rest: 60 s",
+                "squat, sets: 3, reps: 3-4, load: 87 %, rest: 60 s",
             )
         ),
         "rest-too-short-heavy",

@@ -18,7 +18,7 @@ from spotline.lint.solving.conflict import smallest
 from spotline.lint.solving.judge import Judge, Seen, marks_of, unshifted, with_spans
 from spotline.lint.solving.lines import Plan
 from spotline.lint.solving.offered import other_days
-from spotline.lint.solving.search import Attempt, Search
+from spotline.lint.solving.search import Attempt, Search, finished
 from spotline.lint.solving.solve import Ask, NothingToSolveError, Solution, solve
 from spotline.lint.solving.steps import EditStep, together
 from spotline.tests.conftest import TODAY
@@ -52,7 +52,7 @@ def search_for(text: str, rule: str) -> Search:
     path = written(text)
     workspace = Workspace(TODAY)
     (review,) = reviewed(workspace, discovered(workspace, [path]))
-    judge = Judge(path, TODAY)
+    judge = Judge(path, TODAY, {})
     before = judge.look(text)
     assert review.reading is not None
     found = [Seen(one) for one in review.findings if one.rule == rule]
@@ -70,7 +70,7 @@ def test_each_proposal_clears_its_aim_and_brings_nothing_new(fault: str) -> None
     text, rule = FAULTS[fault]
     solution = solved(text, rule)
     assert solution.cards, solution.stays[0].why
-    judge = Judge("plan.programme.yaml", TODAY)
+    judge = Judge("plan.programme.yaml", TODAY, {})
     for card in solution.cards:
         before, after = judge.look(text), judge.look(card.after)
         assert after.brought(before) == []
@@ -92,7 +92,7 @@ def test_what_is_mended_once_offers_nothing_more(fault: str) -> None:
 
 
 def _findings(text: str) -> list[Seen]:
-    return list(Judge(written(text), TODAY).look(text).seen.values())
+    return list(Judge(written(text), TODAY, {}).look(text).seen.values())
 
 
 @pytest.mark.parametrize("fault", FAULTS)
@@ -136,7 +136,7 @@ def test_the_cheapest_repairs_are_those_that_a_coach_would_choose() -> None:
 def test_proposals_differ_in_kind_and_have_no_step_too_many() -> None:
     for text, rule in FAULTS.values():
         search = search_for(text, rule)
-        found = search.run()
+        found = finished(search.run())
         for number, one in enumerate(found):
             known = {kind for other in found[:number] for kind in other.kinds}
             assert not number or one.kinds - known
@@ -225,7 +225,7 @@ def test_brute_force_finds_nothing_cheaper_on_up_to_six_lines(number: int) -> No
         for line in held.lines:
             several += [*fewer_sets(plan, line, ""), *more_sets(plan, line, ""), *taken_out(plan, line, held)]
         every |= {step.key: step for step in several if step.key not in every}
-    answer = search.run(1)
+    answer = finished(search.run(1))
     assert answer, rule
     steps = sorted(every.values(), key=lambda one: one.cost)
     tried = 0
@@ -249,8 +249,8 @@ def test_brute_force_finds_nothing_cheaper_on_up_to_six_lines(number: int) -> No
 def test_more_minutes_never_cost_more(number: int) -> None:
     text, rule = SMALL[number]
     less, more = (
-        search_for(text, rule).run(1),
-        search_for(text.replace("minutes: 60", "minutes: 90"), rule).run(1),
+        finished(search_for(text, rule).run(1)),
+        finished(search_for(text.replace("minutes: 60", "minutes: 90"), rule).run(1)),
     )
     assert not less or (more and more[0].cost <= less[0].cost)
 
@@ -259,7 +259,10 @@ def test_more_minutes_never_cost_more(number: int) -> None:
 def test_more_equipment_never_costs_more(pieces: str) -> None:
     text = NO_CURLS.replace("rack, bench, ", "rack, bench, swiss ball, ")
     rule = "knee-flexion-missing"
-    few, many = search_for(text.replace(f"{pieces}, ", ""), rule).run(1), search_for(text, rule).run(1)
+    few, many = (
+        finished(search_for(text.replace(f"{pieces}, ", ""), rule).run(1)),
+        finished(search_for(text, rule).run(1)),
+    )
     assert not few or (many and many[0].cost <= few[0].cost)
 
 

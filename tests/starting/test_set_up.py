@@ -70,9 +70,68 @@ def test_without_a_terminal_and_options_the_usual_holds(
         "programmes/alex-first.programme.yaml",
         ".pre-commit-config.yaml",
         ".editorconfig",
+        ".gitignore",
     ]
     assert all((folder / path).is_file() for path in written)
     assert main(["review"]) == 0
+
+
+def test_each_remark_of_the_athletes_file_is_a_line_that_can_be_taken(folder: Path) -> None:
+    assert main(["set-up"]) == 0
+    path = folder / "athletes" / "alex.athlete.yaml"
+    lines = path.read_text().splitlines()
+    remarks = [line for line in lines if line.startswith("# ")]
+    assert [line.split(":")[0] for line in remarks] == ["# age", "# best lifts", "# screening on file"]
+    path.write_text("\n".join(line.removeprefix("# ") for line in lines) + "\n")
+    done = review([str(folder)], TODAY)
+    assert done.exit_code == 0
+    (ledger,) = [ledger for file in done.files for ledger in file.ledgers]
+    assert ledger.athlete is not None
+    assert (ledger.athlete.age, len(ledger.athlete.best_lifts)) == (34, 1)
+
+
+@pytest.mark.parametrize(
+    ("words", "is_git", "has_hooks", "commands"),
+    [
+        ([], False, False, "git init, pip install pre-commit, pre-commit install"),
+        ([], True, True, "pre-commit install"),
+        (["team"], False, True, "cd team, git init, pre-commit install"),
+        (["team"], True, True, "cd team, pre-commit install"),
+    ],
+)
+def test_what_is_left_to_do_for_the_hook_is_told(
+    words: list[str],
+    is_git: bool,
+    has_hooks: bool,
+    commands: str,
+    folder: Path,
+    monkeypatch: pytest.MonkeyPatch,
+    capsys: pytest.CaptureFixture[str],
+) -> None:
+    monkeypatch.setattr("spotline.lint.cli.beginning.which", lambda name: name if has_hooks else None)
+    if is_git:
+        (folder / ".git").mkdir()
+    assert main(["set-up", *words]) == 0
+    review = f"Now: spotline review{''.join(f' {word}' for word in words)}"
+    assert capsys.readouterr().out.splitlines()[-2:] == [review, f"So that no commit breaks it: {commands}"]
+
+
+def test_what_is_shown_in_the_settings_can_be_written(folder: Path) -> None:
+    assert main(["set-up"]) == 0
+    path = folder / "spotline.yaml"
+    head, _, shown = path.read_text().partition("\n\n# weekly")
+    lines = f"# weekly{shown}".splitlines()
+    path.write_text(head + "\n" + "\n".join(line.removeprefix("# ") for line in lines) + "\n")
+    done = review([str(folder)], TODAY)
+    assert [one.counted for file in done.files for one in file.findings] == []
+
+
+def test_sheets_are_kept_out_of_git(folder: Path) -> None:
+    from spotline.lint.cli.sheets import ENDINGS
+
+    assert main(["set-up"]) == 0
+    ignored = (folder / ".gitignore").read_text().splitlines()
+    assert ignored[1:] == [f"*.sheet.{ending}" for ending in ENDINGS.values()]
 
 
 def test_what_is_there_is_never_overwritten(folder: Path, capsys: pytest.CaptureFixture[str]) -> None:
@@ -120,7 +179,8 @@ def test_questions_are_asked_again_until_they_are_answered() -> None:
         45,
         ("dumbbells", "bench"),
     )
-    assert len(said) == 2
+    assert "Enter takes what stands in brackets" in said[0]
+    assert len(said) == 3
     assert len(QUESTIONS) <= 6
 
 
@@ -134,15 +194,24 @@ def test_any_name_is_written_so_that_it_reads_as_it_is(folder: Path, name: str) 
     assert athletes == {" ".join(name.split())} or athletes == {name}
 
 
+@pytest.mark.parametrize(("end", "code"), [(EOFError, 2), (KeyboardInterrupt, 130)])
 def test_an_interrupt_writes_nothing(
-    folder: Path, monkeypatch: pytest.MonkeyPatch, capsys: pytest.CaptureFixture[str]
+    end: type[BaseException],
+    code: int,
+    folder: Path,
+    monkeypatch: pytest.MonkeyPatch,
+    capsys: pytest.CaptureFixture[str],
 ) -> None:
+    answers = iter(["Mara", "novice"])
+
     def gone(question: str) -> str:
-        raise EOFError
+        for answer in answers:
+            return answer
+        raise end
 
     monkeypatch.setattr("sys.stdin.isatty", lambda: True, raising=False)
     monkeypatch.setattr("builtins.input", gone)
-    assert main(["set-up"]) == 2
+    assert main(["set-up"]) == code
     assert "nothing was written" in capsys.readouterr().err
     assert list(folder.iterdir()) == []
 

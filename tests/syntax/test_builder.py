@@ -384,7 +384,8 @@ def test_what_was_dumped_is_read_again(data, flow):
 @given(st.text("ab:-[]{},&*!|>'\"%@#<?~\n\r\t 01\u00a0\u2028\x00\ud800", max_size=40))
 def test_arbitrary_text_never_raises(content):
     reading = parse("x", content)
-    assert reading.root is not None or reading.findings
+    # what cannot be read is an error, which no team and no record can let pass
+    assert reading.root is not None or any(one.severity == "error" for one in reading.findings)
     for finding in reading.findings:
         assert 0 <= finding.place.start <= finding.place.end <= len(reading.text.content)
         assert finding.place.line >= 1

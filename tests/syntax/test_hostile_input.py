@@ -238,7 +238,9 @@ def test_blanks_inside_words_and_in_quotes_are_let_be():
 
 
 def test_odd_blank_where_the_parser_stops():
-    assert told(parse("x", "a: 'x'\u00a0\nb: 1\n")) == [("odd-whitespace", 1, 7)]
+    found = only("a: 'x'\u00a0\nb: 1\n")
+    assert (found.rule, found.severity, found.place.column) == ("odd-whitespace", "error", 7)
+    assert only("programme:\u00a0a\n\u00a0sessions: []\n").severity == "error"
     assert told(parse("x", "a:\n  b: 1\n\u00a0 c: @\n"))[0] == ("odd-whitespace", 3, 1)
 
 
@@ -310,6 +312,18 @@ def test_nesting_is_bounded(name):
     assert found.rule == "too-much-nesting"
     assert at_path is None or (found.place.line, found.place.column) == at_path
     assert growth(lambda depth: partial(parse, "x", nest(depth)), 300) < 1.2
+
+
+@pytest.mark.parametrize("one", ["k: 1\n", "- a\n", "- {}\n"])
+def test_the_number_of_values_is_bounded(one, monkeypatch):
+    text = "".join(one.replace("k", f"k{number}") for number in range(201))
+    assert parse("x", text).root is not None
+    monkeypatch.setattr(builder, "MOST_VALUES", 200)
+    found = only(text)
+    assert found.rule == "too-many-values"
+    assert 98 < found.place.line < 201
+    assert parse("x", text[:200]).root is not None
+    assert growth(lambda more: partial(parse, "x", text * more), 10) < 1.2
 
 
 def test_nesting_below_the_limit_is_read():

@@ -1,4 +1,4 @@
-"""The printed schemas in ajv (npm): the reader's verdict on every spelling, and on a thousand mutations of the examples."""
+"""The printed schemas in ajv (npm): the reader's verdict on every spelling and form, and on a thousand mutations."""
 
 from __future__ import annotations
 
@@ -7,7 +7,7 @@ import subprocess
 from pathlib import Path
 
 from spotline import schema as schemas
-from spotline.tests.outside.schema_cases import mutations, spellings
+from spotline.tests.outside.schema_cases import mutations, spellings, trials
 
 ASK = """\
 import { readFileSync } from "node:fs";
@@ -27,7 +27,7 @@ process.stdout.write(JSON.stringify(asked.map(verdict)));
 
 
 def test_it_gives_the_readers_verdict(installed: Path, tmp_path: Path) -> None:
-    cases = [*spellings(), *mutations()]
+    cases = [*spellings(), *trials(), *mutations()]
     asked = tmp_path / "cases.json"
     printed = {name: json.loads(schemas.text(name)) for name in schemas.names()}
     asked.write_text(

@@ -356,7 +356,7 @@ def test_a_waiver_in_an_athletes_file(reviewed: Reviewed) -> None:
     whole = reviewed(
         text(list="athlete: ida.athlete.yaml\n"),
         {
-            "ida.athlete.yaml": "name: Ida  # spotline: waive screening-missing because on paper\nlevel: novice\nage: 30\n"
+            "ida.athlete.yaml": "name: Ida  # spotline: waive screening-missing because on paper\nlevel: novice\nage: 45\n"
         },
     )
     folder = whole.files[0].name.rpartition("/")[0]

@@ -5,21 +5,27 @@ from __future__ import annotations
 import ast
 import ntpath
 import os
+from datetime import date
 from pathlib import Path
 from types import SimpleNamespace
 
 import pytest
 
+from spotline.lint.cli.main import main
+from spotline.lint.project import review
+from spotline.lint.team import read_settings
 from spotline.lint.text import repository, safe_writer
 from spotline.lint.text.repository import is_inside
 from spotline.lint.text.safe_writer import replace
+
+DAY = date(2026, 1, 5)
 
 READING = {
     # the one door for reading, and what writes
     "lint/text/files.py": {"open", "os.open"},
     "lint/text/safe_writer.py": {"open", "os.open"},
     "lint/project/discovery.py": {"os.scandir"},
-    "lint/project/moved.py": {"os.listdir"},
+    "lint/text/letters.py": {"os.listdir"},
     "lint/weighing/revision.py": {"open"},
     "lint/cli/streams.py": {"os.open"},
     "lint/cli/worker.py": {"open", "os.open"},
@@ -48,6 +54,7 @@ DIFFERENT = {
         "os.replace",
         "os.name",
     },
+    "lint/text/letters.py": {"os.name", "sys.platform"},
     "lint/text/state.py": {"os.name", "sys.platform"},
     "lint/project/git.py": {"os.name", "os.access"},
     "lint/weighing/revision.py": {"os.symlink"},
@@ -151,6 +158,91 @@ class TestWindows:
     def test_kinds(self, path: str) -> None:
         assert repository.kind_of(path) == "programme"
         assert repository.kind_of("C:\\team\\spotline.yaml") == "team"
+
+
+PLAN = """\
+programme: Winter
+athlete: NAME
+sessions:
+  - session: A
+    exercises: [{exercise: back squat, sets: 3, reps: 5, rir: 2, rest: 3 min}]
+"""
+
+
+class TestNamesThatDifferInCase:
+    """A file that opens by other letters, too, as on Windows and macOS: here by a second name that no folder lists."""
+
+    @pytest.fixture
+    def team(self, tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> Path:
+        (tmp_path / ".git").mkdir()
+        monkeypatch.chdir(tmp_path)
+        (tmp_path / "Anna.athlete.yaml").write_text("name: Anna\n")
+        return tmp_path
+
+    def ignoring_case(self, team: Path, monkeypatch: pytest.MonkeyPatch, true: str, written: str) -> None:
+        os.link(team / true, team / written)
+        listed = os.listdir
+        monkeypatch.setattr(
+            os, "listdir", lambda folder: [name for name in listed(folder) if name != written]
+        )
+        for module in (review, read_settings):
+            monkeypatch.setattr(module, "ignores_case", lambda: True)
+
+    def found(self, *paths: str) -> list[tuple[str, str, int, int]]:
+        return [
+            (found.rule, found.severity, found.place.line, found.place.column)
+            for one in review.review(list(paths), DAY).files
+            for found in one.findings
+            if found.rule.endswith(("letters", "cases", "missing"))
+        ]
+
+    def test_an_athlete_who_is_found_here_only(self, team: Path, monkeypatch: pytest.MonkeyPatch) -> None:
+        plan = team / "a.programme.yaml"
+        plan.write_text(PLAN.replace("NAME", "anna.athlete.yaml"))
+        self.ignoring_case(team, monkeypatch, "Anna.athlete.yaml", "anna.athlete.yaml")
+        assert self.found(plan.name) == [("athlete-in-other-letters", "warning", 2, 10)]
+        main(["mend", plan.name])
+        assert plan.read_text() == PLAN.replace("NAME", "Anna.athlete.yaml")
+        assert self.found(plan.name) == []
+
+    def test_an_athlete_among_several(self, team: Path, monkeypatch: pytest.MonkeyPatch) -> None:
+        plan = team / "a.programme.yaml"
+        plan.write_text(PLAN.replace("athlete: NAME", "athletes: [{name: Mara}, ./anna.athlete.yaml]"))
+        self.ignoring_case(team, monkeypatch, "Anna.athlete.yaml", "anna.athlete.yaml")
+        assert self.found(plan.name) == [("athlete-in-other-letters", "warning", 2, 26)]
+
+    def test_the_same_name_on_a_system_that_tells_them_apart(self, team: Path) -> None:
+        plan = team / "a.programme.yaml"
+        plan.write_text(PLAN.replace("NAME", "anna.athlete.yaml"))
+        assert self.found(plan.name) == [("athlete-missing", "error", 2, 10)]
+        main(["mend", plan.name])
+        assert plan.read_text() == PLAN.replace("NAME", "Anna.athlete.yaml")
+
+    @pytest.mark.parametrize("ignored", [True, False])
+    def test_exercises_of_the_team(self, team: Path, monkeypatch: pytest.MonkeyPatch, ignored: bool) -> None:
+        (team / "Own.exercises.yaml").write_text(
+            "exercises:\n  - {name: dock squat, actions: [knee extension], implement: barbell, kind: dynamic}\n"
+        )
+        (team / "spotline.yaml").write_text("exercises: [own.exercises.yaml]\n")
+        (team / "a.programme.yaml").write_text(PLAN.replace("athlete: NAME\n", ""))
+        if ignored:
+            self.ignoring_case(team, monkeypatch, "Own.exercises.yaml", "own.exercises.yaml")
+            expected = ("exercises-in-other-letters", "warning", 1, 13)
+        else:
+            expected = ("exercises-missing", "error", 1, 13)
+        assert self.found("a.programme.yaml", "spotline.yaml") == [expected]
+
+    def test_two_files_of_which_other_systems_keep_one(self, team: Path) -> None:
+        (team / "anna.athlete.yaml").write_text("name: Anna\nage: 30\n")
+        (team / "bea.athlete.yaml").write_text("name: Bea\n")
+        two = ("file-in-two-cases", "warning", 1, 1)
+        assert self.found(".") == [two, two]
+        assert self.found("bea.athlete.yaml") == []
+
+    def test_names_of_the_teams_own_in_two_cases(self, team: Path) -> None:
+        (team / "spotline.yaml").write_text("our names: {Toe Push: standing calf raise, toe push: push-up}\n")
+        told = {found.rule for one in review.review(["spotline.yaml"], DAY).files for found in one.findings}
+        assert "our-name-unclear" in told
 
 
 class TestAFileThatIsHeldOpen:

@@ -181,3 +181,60 @@ def without_restriction(text: str) -> str:
         (number for number in range(at + 1, len(lines)) if lines[number][:1] not in (" ", "#")), len(lines)
     )
     return "".join([*lines[:at], *lines[end:]])
+
+
+FLAT = """\
+programme: Base
+athlete: {name: Mara, level: intermediate}
+weeks: 6
+sessions:
+  - session: Lower
+    day: monday
+    exercises:
+      - {exercise: back squat, sets: 3, reps: 5, load: 80 %, rest: 3 min}
+      - {exercise: seated leg curl, sets: 3, reps: 8-12, rir: 2, rest: 2 min}
+  - session: Upper
+    day: thursday
+    exercises:
+      - {exercise: bench press, sets: 3, reps: 5, load: 80 %, rest: 3 min}
+      - {exercise: seated cable row, sets: 3, reps: 8-12, rir: 2, rest: 2 min}
+"""
+EASIER = "week 4 is now an easier week: 4 of 4 lifts eased"
+
+
+@pytest.mark.parametrize(
+    ("head", "sets", "load", "said"),
+    [
+        ("weeks: 6\ndeload: [4]", "{1-3: 4, 4: 3, 5-6: 4}", "80 %", EASIER),
+        ("weeks: 6\ndeload: [4]\neverything: {4: {sets: half}}", "3", "80 %", EASIER),
+        ("weeks: 6", "{1-3: 4, 4: 2, 5-6: 4}", "80 %", EASIER),
+        ("weeks: 6", "{1-3: 4, 4: 3, 5-6: 5}", "80 %", EASIER),
+        ("weeks: 6", "{1-3: 3, 4: 2, 5-6: 3}", "{1-3: 80 %, 4: 65 %, 5-6: 82.5 %}", EASIER),
+        (
+            "weeks: 6\ndeload: [4]",
+            "3",
+            "80 %",
+            "week 4 is now a deload: 0 of 4 lifts eased, 12 sets before and after",
+        ),
+    ],
+)
+def test_an_easier_week_comes_first(
+    head: str,
+    sets: str,
+    load: str,
+    said: str,
+    compared: Compare,
+    first_lines: Callable[[Comparison], list[str]],
+) -> None:
+    """Whether it is declared or not, the week is told as one thing, and no line as forgotten."""
+    new = FLAT.replace("weeks: 6", head).replace("sets: 3", f"sets: {sets}").replace("80 %", load)
+    _, first, *rest = first_lines(compared(FLAT, new))
+    assert said in first
+    assert not [line for line in rest if " keeps " in line or "is now an easier week" in line]
+
+
+def test_a_week_missed_in_one_line_is_told_as_such(
+    compared: Compare, first_lines: Callable[[Comparison], list[str]]
+) -> None:
+    new = FLAT.replace("back squat, sets: 3", "back squat, sets: {1-3: 4, 4: 3, 5-6: 5}")
+    assert "back squat: week 4 keeps sets 3" in first_lines(compared(FLAT, new))[1]

@@ -216,6 +216,8 @@ VALUES: SourceTable = {
         (("^", "athletes", "#", "athlete"), athlete_files),
         (("focus", "#"), catalogue_candidates.areas_and_exercises),
         (("^", "priority", "#"), catalogue_candidates.areas_and_exercises),
+        (("^", "not trained", "#"), catalogue_candidates.areas_and_exercises),
+        (("^", "maintain", "#"), catalogue_candidates.areas_and_exercises),
         (("^", "must hold", "#", "weekly sets of"), catalogue_candidates.countable),
         (("^", "must hold", "#", "at least as many as"), catalogue_candidates.countable),
         (("^", "must hold", "#", "days of"), catalogue_candidates.countable),

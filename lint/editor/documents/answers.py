@@ -155,7 +155,7 @@ class Location:
 
 
 class Fix:
-    """Edits that together mend what some ``findings`` say.
+    """Edits that mend what some ``findings`` say; without any, they are worked out once it is chosen.
 
     ``preferred`` marks a fix that is the only one for its finding. ``snippet`` is what its one edit inserts
     where the client lets the coach fill in words; "" where there is nothing to fill in.

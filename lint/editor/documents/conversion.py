@@ -12,7 +12,7 @@ TYPE_CHECKING = False
 if TYPE_CHECKING:
     from collections.abc import Iterable, Iterator
 
-    from ...findings.finding import Edit
+    from ...findings.finding import Edit, Finding
     from ...text.places import Text
     from ..protocol.client import Client
     from ..protocol.text_document import Encoding
@@ -89,8 +89,19 @@ class ProtocolConverter:
             kind=types.CodeActionKind.QuickFix,
             diagnostics=diagnostics,
             is_preferred=fix.preferred or None,
-            edit=self.workspace_edit(fix.edits, fix.snippet),
+            edit=self.workspace_edit(fix.edits, fix.snippet) if fix.edits else None,
+            data=None if fix.edits else self._aim(fix.findings[0]),
         )
+
+    def _aim(self, finding: Finding) -> dict[str, object]:
+        """By what a finding is known again when the fix for it is to be worked out."""
+        return {
+            "uri": self._text_document.uri,
+            "version": self._text_document.version,
+            "line": finding.place.line,
+            "rule": finding.rule,
+            "about": finding.group or finding.subject,
+        }
 
     def workspace_edit(self, edits: Iterable[Edit], snippet: str = "") -> types.WorkspaceEdit:
         """Edits of this document and others; a ``snippet`` takes the place of the words of a single one."""
@@ -103,7 +114,7 @@ class ProtocolConverter:
         return types.WorkspaceEdit(
             document_changes=[
                 types.TextDocumentEdit(
-                    types.OptionalVersionedTextDocumentIdentifier(uri, self._version(uri)),
+                    types.OptionalVersionedTextDocumentIdentifier(uri, self._documents.version(uri)),
                     [self._with_snippet(edit, snippet) for edit in edits_of_file],
                 )
                 for uri, edits_of_file in by_uri.items()
@@ -114,10 +125,6 @@ class ProtocolConverter:
         if not snippet or not self._client.snippet_edits:
             return edit
         return types.SnippetTextEdit(edit.range, types.StringValue(snippet))
-
-    def _version(self, uri: str) -> int | None:
-        document = self._documents.by_uri.get(uri)
-        return None if document is None else document.text_document.version
 
     def hover(self, hover: Hover) -> types.Hover:
         """A hover."""

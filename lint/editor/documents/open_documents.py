@@ -154,6 +154,11 @@ class OpenDocuments:
         document = self.by_uri.get(uri)
         return None if document is None else self.refresh(document)
 
+    def version(self, uri: str) -> int | None:
+        """The version of a document; None where it is not open."""
+        document = self.by_uri.get(uri)
+        return None if document is None else document.text_document.version
+
     def unpublished(self) -> list[OpenDocument]:
         """The documents whose latest findings the client does not have, edited ones first.
 

@@ -110,7 +110,9 @@ def session_in_full(visit: Visit) -> str:
     return paragraphs(
         f"at {md(visit.at)}" if visit.at else "",
         f"**{minutes(time.total)}**: {minutes(time.work)} under load, {minutes(time.rest)} rest,"
-        f" {minutes(time.around)} warming up and changing over",
+        f" {minutes(time.around)} warming up{', cooling down' * bool(visit.session.cool_down)}"
+        " and changing over",
+        f"written: {visit.minutes} min" if visit.minutes else "",
         f"**{sets_of(str(visit.all_sets()))}**: {groups_in_words(visit)}",
     )
 

@@ -9,6 +9,7 @@ from ...schemas.plain_spellings import plain_spellings
 from ...team import waivers
 from ..documents.answers import Fix
 from ..documents.snapshot import underlined
+from .solving import fixes_to_work_out
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -21,12 +22,19 @@ if TYPE_CHECKING:
 _LINE_END = re.compile(r"\r\n|\r|\n")
 
 
-def fixes(snapshot: Snapshot, start: int, end: int, asked_about: list[Span] | None = None) -> list[Fix]:
+def fixes(
+    snapshot: Snapshot,
+    start: int,
+    end: int,
+    asked_about: list[Span] | None = None,
+    *,
+    resolves: bool = False,
+) -> list[Fix]:
     """Fixes for the findings that a part of the text touches, the most likely ones first.
 
     Where it touches none, the findings on its lines are meant: some clients miscount the columns of a caret.
     Where it touches several, only those that also touch a part ``asked_about`` are meant: some clients name
-    one finding and ask for the whole text.
+    one finding and ask for the whole text. ``resolves`` says that a fix may be worked out after it is chosen.
     """
     findings = snapshot.review.findings
     touched = [one for one in findings if _touches(snapshot, one, start, end)]
@@ -37,6 +45,7 @@ def fixes(snapshot: Snapshot, start: int, end: int, asked_about: list[Span] | No
     touched = meant or touched
     offered = [fix for finding in touched for fix in _own_edits(finding)]
     offered += _edits_of_all(snapshot, touched)
+    offered += fixes_to_work_out(snapshot.review, touched) if resolves else []
     offered += _plain_spellings(snapshot, start, end)
     offered += _waivers(snapshot, touched)
     return list({(fix.title, _edit_key(fix)): fix for fix in reversed(offered)}.values())[::-1]

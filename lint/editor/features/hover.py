@@ -42,7 +42,7 @@ KEYED_BY_AREA = ("loads", "weekly limits", "groups", "credit")
 NAMING_KEYS = ("best lifts", "our names")
 """Keys under which every key names an exercise."""
 
-AREA_KEYS = ("focus", "priority", "area", "weekly sets of", "without limit")
+AREA_KEYS = ("focus", "priority", "not trained", "maintain", "area", "weekly sets of", "without limit")
 """Keys whose values name areas."""
 
 ACTION_KEYS = ("weekly sets of", "in", "actions", "assists")
@@ -238,8 +238,7 @@ class _Explanation:
             replaced = [self.known.exercise(term.words) for line in lines[:1] for term in line.names()[:1]]
             return "".join(exercises.compared(exercise, one) for one in replaced if one is not None)
         lines = self.lines_of(exercise)
-        found = sets_of_lines(self.ledgers, lines, exercise) if lines else ""
-        return paragraphs(found, HALF_NOTE) if found else ""
+        return sets_of_lines(self.ledgers, lines, exercise) if lines else ""
 
     def lines_of(self, exercise: Exercise) -> list[Prescription]:
         """The lines that the name at the path belongs to; outside lines, all lines with the exercise."""

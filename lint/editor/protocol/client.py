@@ -42,6 +42,7 @@ class Client:
         "registers_configuration",
         "registers_watchers",
         "related_information",
+        "resolves_edits",
         "shows_documents",
         "shows_markdown",
         "shows_text",
@@ -73,6 +74,9 @@ class Client:
 
         self.document_changes = can("workspace.workspace_edit.document_changes")
         self.snippet_edits = can("workspace.workspace_edit.snippet_edit_support")
+        resolved = get_capability(announced, "text_document.code_action.resolve_support.properties") or ()
+        keeps_data = can("text_document.code_action.data_support")
+        self.resolves_edits = keeps_data and "edit" in resolved
         self.snippets = can("text_document.completion.completion_item.snippet_support")
         modes = get_capability(
             announced, "text_document.completion.completion_item.insert_text_mode_support", None

@@ -1,0 +1,127 @@
+"""Deloads that cut nothing."""
+
+from __future__ import annotations
+
+from math import ceil, floor
+
+from ..lint.counting.change import Change
+from ..lint.engine.registry import rule
+from ..lint.findings.finding import Amount, Related, found
+from ..lint.wording.words import says, sets_of
+from .easier_weeks import CLEAR_CUT, EASY_WORDS, further, is_easier, notes_on_week
+
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from collections.abc import Iterator
+
+    from ..lint.counting.ledger import Ledger
+    from ..lint.counting.week import Week
+    from ..lint.engine.limits import Limits
+    from ..lint.findings.finding import DraftFinding
+    from ..lint.text.places import Place
+
+
+@rule(
+    "deload-without-cut",
+    family="progression",
+    severity="note",
+    confidence="survey",
+    why="A deload is a time of less stress, coaches agree, and they make it mainly by fewer sets and"
+    " repetitions. As it is written, this one asks about as much as the week before.",
+    sources=("bell-2023", "bell-2022", "helms-taper"),
+    options=(*CLEAR_CUT, EASY_WORDS),
+    stands_back=("rehabilitation",),
+)
+def deload_without_cut(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
+    """A deload that cuts neither sets nor load nor effort.
+
+    Compares each week of a block marked `deload: true`, or called a deload, with the last typical week before
+    the block, and each week named under `deload` with the last one before it. Wants 20 % fewer sets or
+    repetitions, or most of the hard work eased: 10 % less load, or 2 more repetitions in reserve; or a part
+    of the sets and of the load that together comes to as much, or nearly. One note for the weeks of a
+    programme. Silent in season, where a note says that the week is easier, and where sets could not be read.
+
+    Flags:
+        programme: Squat
+        blocks:
+          - name: Build
+            weeks: 3
+            sessions:
+              - session: Lower
+                exercises: [{exercise: back squat, sets: 5, reps: 5, load: 75 %}]
+          - name: Recover  # <- here
+            weeks: 1
+            deload: true
+            sessions:
+              - session: Lower
+                exercises: [{exercise: back squat, sets: 5, reps: 5, load: 72.5 %}]
+
+    Passes:
+        programme: Squat
+        blocks:
+          - name: Build
+            weeks: 3
+            sessions:
+              - session: Lower
+                exercises: [{exercise: back squat, sets: 5, reps: 5, load: 75 %}]
+          - name: Recover
+            weeks: 1
+            deload: true
+            sessions:
+              - session: Lower
+                exercises: [{exercise: back squat, sets: 4, reps: 5, load: 72.5 %}]
+    """
+    uncut = list(_uncut(ledger, limits))
+    if not uncut:
+        return
+    place, name, week, before = uncut[0]
+    now, was = week.all_sets(), before.all_sets()
+    fewer = ceil(now.middle - floor(was.middle * (100 - limits.number("volume")) / 100))
+    yield found(
+        place,
+        f"{_hardly_easier(name, week, before)}.",
+        wanted=limits.words(
+            "{:%} less volume, {:%} less load or {} more in reserve", "volume", "load", "effort"
+        ),
+        change=f"Take {sets_of(fewer)} off, or lower the load.",
+        where=week.block.name,
+        weeks=tuple(one.number for _, _, one, _ in uncut),
+        amount=Amount(now.middle, now.middle - fewer),
+        related=tuple(
+            Related(at, _hardly_easier(called, one, other)) for at, called, one, other in uncut[1:]
+        ),
+        excess=now.middle,
+    )
+
+
+def _hardly_easier(name: str, week: Week, before: Week) -> str:
+    return (
+        f"{name} is hardly easier than week {before.number}: {sets_of(str(week.all_sets()))} against"
+        f" {before.all_sets()}{further(Change(before, week))}"
+    )
+
+
+def _uncut(ledger: Ledger, limits: Limits) -> Iterator[tuple[Place, str, Week, Week]]:
+    """The deloads that cut nothing: what says that they are one, their name, the week and the one before."""
+    typical = ledger.typical_weeks()
+    for week in ledger.weeks:
+        place, first, name = _deload(week)
+        before = [other for other in typical if other.number < first]
+        if place is None or not before or week.phase == "in-season":
+            continue
+        if says(limits.names("easy words"), *notes_on_week(week)):
+            continue
+        if Change(before[-1], week).comes_to(*map(limits.number, ("volume", "load", "effort"))):
+            continue
+        if ledger.recall(is_easier, week, before[-1], limits):
+            continue
+        if all(entry.work.readable for one in (week, before[-1]) for _, entry in one.entries()):
+            yield place, name, week, before[-1]
+
+
+def _deload(week: Week) -> tuple[Place | None, int, str]:
+    """What says that a week is a deload, None if nothing does; the first week of the deload, and its name."""
+    block = week.block
+    if block.deload or says(("deload",), block.name):
+        return block.place, block.first, block.name
+    return block.deload_weeks.get(week.number - block.first + 1), week.number, f"Week {week.number}"

@@ -1,0 +1,151 @@
+"""Equipment that is not there: what it is taken for, what is surely missing, and how it is said."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+
+import pytest
+
+from spotline.lint.findings.finding import Finding
+
+Findings = Callable[..., list[Finding]]
+Text = Callable[..., str]
+
+
+class TestEquipmentMissing:
+    RULE = "equipment-missing"
+
+    def one(self, findings: Findings, week: Text, has: str, *lines: str, rules: str = "") -> Finding:
+        text = week(
+            {"Gym": [f"{line}, sets: 3" for line in lines]}, f"athlete: {{name: Ida, equipment: [{has}]}}"
+        )
+        (finding,) = findings(text, self.RULE, {"spotline.yaml": rules} if rules else None)
+        return finding
+
+    @pytest.mark.parametrize(
+        ("has", "lines", "severity"),
+        [
+            ("band", ["incline push-up"], "note"),  # any seat does
+            ("band", ["incline push-up", "lat pulldown"], "warning"),  # no seat is a pulldown
+            ("band", ["lat pulldown", "incline push-up"], "warning"),
+            (
+                "dumbbells",
+                ["dumbbell bench press"],
+                "warning",
+            ),  # with weights in the hands a chair will not do
+            ("band", ["hanging leg curl"], "warning"),  # nothing to hang from
+            ("band", ["feet-elevated plank"], "note"),
+            ("band", ["feet-elevated inverted row"], "warning"),  # the seat is not all that it takes
+        ],
+    )
+    def test_a_seat_may_be_meant_for_a_bench_where_the_body_alone_is_moved(
+        self, findings: Findings, week: Text, has: str, lines: list[str], severity: str
+    ) -> None:
+        assert self.one(findings, week, has, *lines).severity == severity
+
+    @pytest.mark.parametrize(
+        ("line", "said"),
+        [
+            ("walking lunge", False),
+            ("walking lunge, load: bodyweight", False),
+            ("dumbbell walking lunge", True),
+            ("kettlebell walking lunge", True),
+            ("sandbag walking lunge", True),
+            ("walking lunge, load: heavy", True),
+            ("walking lunge, load: bodyweight + 1 kg", True),
+            ("walking lunge, load: bodyweight + 0/5/10 kg", True),
+            ("walking lunge, load: 2 x 8 kg", True),
+            ("barbell lunge", True),
+            ("front-rack reverse lunge", True),  # what stands in the name is no lunge without a bar
+            ("overhead walking lunge", True),
+            ("lateral raise", True),  # no lunge
+        ],
+    )
+    def test_a_lunge_without_a_load_is_one_without_weights(
+        self, findings: Findings, week: Text, line: str, said: bool
+    ) -> None:
+        text = week({"Gym": [f"{line}, sets: 3"]}, "athlete: {name: Ida, equipment: [band]}")
+        assert bool(findings(text, self.RULE)) is said
+
+    @pytest.mark.parametrize(
+        ("lines", "more"),
+        [
+            (["back squat", "leg press", "lat pulldown"], False),
+            (["back squat", "leg press", "lat pulldown", "barbell curl"], True),
+        ],
+    )
+    def test_three_pieces_are_named_at_most(
+        self, findings: Findings, week: Text, lines: list[str], more: bool
+    ) -> None:
+        counted = self.one(findings, week, "band", *lines).counted
+        assert counted.startswith(
+            "No barbell or rack for back squat; no leg press machine for leg press;"
+            " no pulldown machine for lat pulldown"
+        )
+        assert counted.endswith("lat pulldown; and more." if more else "lat pulldown.")
+
+    @pytest.mark.parametrize(
+        ("lines", "swaps"),
+        [
+            (["back squat"], "Swap back squat for goblet squat or dumbbell squat, or write"),
+            (["back squat", "leg extension"], "Swap back squat for goblet squat or dumbbell squat and swap 1 more, or"),
+        ],
+    )  # fmt: skip
+    def test_how_many_to_swap(self, findings: Findings, week: Text, lines: list[str], swaps: str) -> None:
+        assert self.one(findings, week, "dumbbells", *lines).change.startswith(swaps)
+
+    def test_the_edit_swaps_every_line(self, findings: Findings, week: Text) -> None:
+        finding = self.one(findings, week, "dumbbells", "back squat", "barbell curl")
+        first = finding.edits[0]
+        assert {edit.words for edit in (first, *first.parts)} >= {"goblet squat", "dumbbell curl"}
+
+    def test_another_spelling_is_told_by_the_usual_name(self, findings: Findings, week: Text) -> None:
+        assert self.one(findings, week, "dumbbells", "RDL").counted == "No barbell for Romanian deadlift."
+
+    def test_where_nothing_is_offered_a_line_says_what_it_takes_and_no_more(
+        self, findings: Findings, week: Text
+    ) -> None:
+        none = "rules: {equipment-missing: {offered: 0}}\n"
+        finding = self.one(findings, week, "dumbbells", "back squat", "barbell curl", rules=none)
+        assert [one.words for one in finding.related] == ["Gym, barbell curl: takes barbell too"]
+
+    def test_the_weeks_in_which_a_session_is_somewhere_else(self, findings: Findings, week: Text) -> None:
+        head = (
+            "weeks: 4\nathlete: {name: Ida, equipment: [full gym], places: {hotel: [dumbbells]}}\n"
+            "where: {2+4: hotel}"
+        )
+        text = week({"monday A": ["back squat, sets: 3"], "friday B": ["goblet squat, sets: 3"]}, head)
+        (finding,) = findings(text, self.RULE)
+        assert (finding.counted, finding.weeks) == ("At hotel: no barbell or rack for back squat.", (2, 4))
+        assert finding.subject == "barbell and rack at hotel"
+
+    def test_where_no_place_is_said_it_holds_throughout(self, findings: Findings, week: Text) -> None:
+        head = "weeks: 4\nathlete: {name: Ida, equipment: [dumbbells]}"
+        (finding,) = findings(week({"Gym": ["back squat, sets: 3"]}, head), self.RULE)
+        assert (finding.weeks, finding.subject) == ((), "barbell and rack")
+
+    def test_one_session_of_the_week_at_a_place_is_enough(self, findings: Findings, week: Text) -> None:
+        head = (
+            "weeks: 2\nathlete: {name: Ida, equipment: [full gym], places: {hotel: [dumbbells]}}\n"
+            "where: {friday: hotel}"
+        )
+        text = week({"monday A": ["back squat, sets: 3"], "friday B": ["back squat, sets: 3"]}, head)
+        (finding,) = findings(text, self.RULE)
+        assert (finding.where, finding.weeks) == ("B, back squat", (1, 2))
+        assert finding.change.endswith("write barbell and rack under `hotel`.")
+
+    @pytest.mark.parametrize(
+        ("line", "severity"),
+        [
+            ("dumbbell row, note: with the rucksack", None),
+            ("inverted row, note: under the table", None),
+            ("back squat, note: with the rucksack", "note"),  # not the same lift: asked about
+            ("back squat", "warning"),
+            ("leg press, note: with the rucksack", "warning"),
+        ],
+    )
+    def test_what_a_note_says_may_stand_in(
+        self, findings: Findings, week: Text, line: str, severity: str | None
+    ) -> None:
+        text = week({"Home": [f"{line}, sets: 3"]}, "athlete: {name: Ida, equipment: [mat]}")
+        assert [one.severity for one in findings(text, self.RULE)] == ([severity] if severity else [])
