@@ -16,7 +16,7 @@ import re
 import sys
 import sysconfig
 import tempfile
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
 from functools import partial
 from itertools import cycle
 from pathlib import Path
@@ -25,7 +25,7 @@ from time import perf_counter
 
 import yaml
 
-from spotline.tests.benchmark import programme, timed
+from spotline.tests.benchmark_corpus import programme
 from spotline.tests.editor.edits import change
 from spotline.tests.editor.pipe_client import PipeClient
 
@@ -47,6 +47,13 @@ WORDS = "  # knees out, elbows in: she knows. "
 
 Times = dict[str, list[float]]
 """Milliseconds of each round by what was done."""
+
+
+def timed(work: Callable[[], object]) -> float:
+    """Milliseconds that some work takes."""
+    start = perf_counter()
+    work()
+    return (perf_counter() - start) * 1000
 
 
 def numbers(text: str) -> Iterator[str]:

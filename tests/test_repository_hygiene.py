@@ -346,6 +346,7 @@ CLOCK = re.compile(
 MAY_READ_A_CLOCK = {
     "tests/benchmark.py",
     "tests/benchmark_editor.py",
+    "tests/benchmark_tools.py",
     "tests/mutation.py",
     "tests/editor/random_session.py",
     "tests/editor/pipe_client.py",

@@ -4,10 +4,10 @@ from __future__ import annotations
 
 import re
 
-from ..weighing.comparison import MOST_LINES
+from ..weighing.comparison import MOST_LINES, shared_out
 from ..weighing.difference import PARTS
 from ..wording.words import counted_noun, safe
-from .changes_text import LABELS, NOTHING, heading
+from .changes_text import NOTHING, heading, label
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -53,16 +53,13 @@ def markdown(result: Comparison, largest: int = LARGEST) -> str:
 
 def _summary(result: Comparison) -> Iterator[str]:
     yield "### What this changes in training"
-    left, several = MOST_LINES, result.changed
-    for at, one in enumerate(several):
-        if left <= 0:
-            yield f"\nAnd {counted_noun(len(several) - at, 'more programme or file')}."
-            break
-        said = one.first(max(1, left // (len(several) - at)) if len(several) > 1 else left)
-        left -= len(said)
+    several = result.changed
+    for one, said in zip(several, shared_out(several, MOST_LINES), strict=False):
         yield f"\n**{md(heading(one))}**\n"
         for number, (change, sentence) in enumerate(said):
-            yield f"- {'' if not number else LABELS[change.part] + ': '}{_strong(md(sentence), not number)}"
+            yield f"- {'' if not number else label(change) + ': '}{_strong(md(sentence), not number)}"
+    if len(several) > MOST_LINES:
+        yield f"\nAnd {counted_noun(len(several) - MOST_LINES, 'more programme or file')}."
     listed = [
         *(f"new file {md(name)}: {md(what)}" for name, what in result.new[:MOST_LINES]),
         *(f"file gone {md(name)}: {md(what)}" for name, what in result.gone[:MOST_LINES]),
@@ -81,7 +78,7 @@ def _details(one: Compared) -> Iterator[str]:
     yield f"\n<details><summary>{html(heading(one))}: {counted_noun(len(one.changes), 'change')}</summary>\n"
     for part in PARTS:
         for change in one.details(part):
-            yield f"- {LABELS[part]}: {md(change.sentence(one.weeks))}"
+            yield f"- {label(change)}: {md(change.sentence(one.weeks))}"
     yield "\n</details>"
 
 

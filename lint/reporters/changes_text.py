@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from ..weighing.comparison import MOST_LINES
+from ..weighing.comparison import MOST_LINES, shared_out
 from ..weighing.difference import PARTS, joined
 from ..wording.words import counted_noun, safe, week_list
 from .layout import bold, row, strong, terminal_width
@@ -45,12 +45,7 @@ def summary(result: Comparison, width: int, *, most: int = MOST_LINES, bold: boo
     """What changed, in at most ``most`` changes, files gone and new among them; the most telling first."""
     left = most
     several = result.changed
-    for at, one in enumerate(several):
-        if left <= 0:
-            yield f"and {counted_noun(len(several) - at, 'more programme or file')}"
-            break
-        share = max(1, left // (len(several) - at)) if len(several) > 1 else left
-        said = one.first(share)
+    for one, said in zip(several, shared_out(several, most), strict=False):
         left -= len(said)
         yield strong(safe(heading(one)), bold)
         before = ""
@@ -58,6 +53,8 @@ def summary(result: Comparison, width: int, *, most: int = MOST_LINES, bold: boo
             part = label(change) if number else "first"
             yield from row(part if part != before else "", sentence, width, COLUMN)
             before = part
+    if len(several) > most:
+        yield f"and {counted_noun(len(several) - most, 'more programme or file')}"
     for name, what in result.new[: max(left, 1)]:
         yield from row("new file", f"{name}: {what}", width, COLUMN)
     for name, what in result.gone[: max(left, 1)]:
@@ -107,7 +104,7 @@ LABELS = {
 
 def label(change: Difference) -> str:
     """The name of the part that a change stands in."""
-    return LABELS[change.part]
+    return "settings" if change.kind == "setting" else LABELS[change.part]
 
 
 def _details(result: Comparison, width: int, bold: bool) -> Iterator[str]:
@@ -117,5 +114,5 @@ def _details(result: Comparison, width: int, bold: bool) -> Iterator[str]:
             yield strong(safe(heading(one)), bold)
             for part in PARTS:
                 for number, change in enumerate(one.details(part)):
-                    name = LABELS[part] if not number else ""
+                    name = label(change) if not number else ""
                     yield from row(name, change.sentence(one.weeks), width, COLUMN)

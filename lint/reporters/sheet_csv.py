@@ -26,7 +26,7 @@ PLANNED = (
     "repetitions or time", "weight", "unit", "implements", "load in words", "plates", "effort", "rest",
     "tempo", "more", "in turn", "remarks",
 )  # fmt: skip
-DONE = ("done: repetitions or time", "done: weight", "done: RIR")
+DONE = ("done: repetitions or time", "done: weight", "done: RIR or RPE")
 HURT = tuple(f"pain {when} 0-10" for when in PAIN)
 
 

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from html import escape
 from math import ceil
 
@@ -27,8 +28,11 @@ LETTERS, BOXES = 92, 13
 BOX = 2.2
 """Rows that a row of boxes takes."""
 
-WHOLE = 20
+WHOLE = 26
 """Letters up to which a part of a dose stands on one line, as a tempo must."""
+
+UNIT = re.compile(r"(?<=\d) (?=(?:kg|lb|%|s|min|m|reps)\b|%)")
+"""The space before a unit, at which no line breaks."""
 
 MOST_BOXES = 6
 """Sets that get boxes each; more get one row for all."""
@@ -85,7 +89,7 @@ def _front(sheet: Sheet) -> Iterator[str]:
         yield "</div>"
     if sheet.stop:
         yield f'<p class="note">{escape(sheet.stop)}</p>'
-    yield '<div class="weeks">'
+    yield '<div class="weeks" id="weeks">'
     for week in sheet.weeks:
         yield from _plan(week)
     yield "</div>"
@@ -111,7 +115,13 @@ def _plan(week: SheetWeek) -> Iterator[str]:
 
 def _entry(week: SheetWeek, words: str, number: int) -> str:
     """What a day holds; a session leads to its page."""
-    return f'<a href="#{_name(week, number)}">{escape(words)}</a>' if number else escape(words)
+    shown = _kept(words)
+    return f'<a href="#{_name(week, number)}">{shown}</a>' if number else shown
+
+
+def _kept(words: str) -> str:
+    """Words in HTML, a number and its unit kept on one line."""
+    return UNIT.sub("\u00a0", escape(words))
 
 
 def _listed(entries: list[str] | tuple[str, ...]) -> Iterator[str]:
@@ -148,6 +158,7 @@ def _session(session: SheetSession, week: SheetWeek, number: int, stop: str) -> 
     if stop:
         yield f'<p class="stop">{escape(stop)}</p>'
     yield f'<p class="caution">{CAUTION}</p>'
+    yield '<p class="back"><a href="#weeks">Back to all weeks</a></p>'
     yield "</section>"
 
 
@@ -171,21 +182,29 @@ def _line(line: SheetLine, days: tuple[SheetDay, ...]) -> Iterator[str]:
     yield '<div class="line">'
     yield f'<h3><span class="mark">{line.mark}</span> {escape(line.exercise)}</h3>'
     for dose in line.doses:
-        yield f'<p class="dose">{" · ".join(_dose(dose))}</p>'
+        yield f'<p class="dose">{_dose(dose)}</p>'
         if dose.amounts.plates:
             yield f'<p class="plates">{escape(dose.amounts.plates)}</p>'
     if line.remarks:
-        yield f'<p class="remark">{escape(" ".join(line.remarks))}</p>'
+        yield f'<p class="remark">{" ".join(f"<span>{escape(one)}</span>" for one in line.remarks)}</p>'
     yield from _done(line, days)
     yield "</div>"
 
 
-def _dose(dose: SheetDose) -> Iterator[str]:
-    if dose.headline:
-        yield f"<strong>{escape(dose.headline)}</strong>"
+def _dose(dose: SheetDose) -> str:
+    """Its parts with dots between them: a line breaks after a dot, never before it or before a unit."""
+    said = [(dose.headline, "strong")] if dose.headline else []
     for part in dose.parts:
-        kind = " ".join(["load"] * (part == dose.load) + ["whole"] * (len(part) <= WHOLE))
-        yield f'<span class="{kind}">{escape(part)}</span>' if kind else escape(part)
+        said.append((part, " ".join(["load"] * (part == dose.load) + ["whole"] * (len(part) <= WHOLE))))
+    last = len(said) - 1
+    return " ".join(_part(*one, dot=at < last) for at, one in enumerate(said))
+
+
+def _part(words: str, kind: str, *, dot: bool) -> str:
+    shown = _kept(words) + ("\u00a0·" if dot else "")
+    if kind == "strong":
+        return f"<strong>{shown}</strong>"
+    return f'<span class="{kind}">{shown}</span>' if kind else shown
 
 
 # Boxes for what was done

@@ -20,8 +20,9 @@ h3 { font-size: 1.08em; line-height: 1.3; }
 .weeks { margin: 1em 0; }
 .week { margin: 0 0 1em; break-inside: avoid; }
 .week h2 { font-size: 1em; }
-.week li { display: flex; flex-wrap: wrap; gap: 0 .6em; padding: .15em 0; }
-.on { min-width: 6em; color: var(--soft); }
+.week li { display: flex; gap: .6em; padding: .15em 0; }
+.week li span + span { flex: 1; min-width: 0; }
+.on { flex: none; width: 6.2em; color: var(--soft); }
 a { color: var(--strong); }
 .terms div { margin: .3em 0; }
 .terms dt { font-weight: 700; }
@@ -33,8 +34,10 @@ a { color: var(--strong); }
 .load { font-weight: 700; }
 .whole { white-space: nowrap; }
 .plates, .remark { color: var(--soft); }
+.remark span { display: block; }
 .boxes { display: flex; flex-wrap: wrap; gap: .35em .9em; margin-top: .4em; align-items: stretch; }
-.day { min-width: 5.2em; font-weight: 700; align-self: center; }
+.day { min-width: 6.5em; font-weight: 700; align-self: center; }
+.pain .day { min-width: 13em; }
 .set { display: flex; align-items: center; gap: .25em; color: var(--soft); }
 .box { width: 4.4em; height: 2.6em; border: 1px solid var(--rule); background: #fff; color: var(--soft);
   font-size: .75em; line-height: 1; text-align: right; padding: .15em .2em; }
@@ -42,6 +45,7 @@ a { color: var(--strong); }
 .how { border-top: 1px solid var(--rule); padding: .4em 0 2em; }
 .stop { font-weight: 700; }
 .caution { font-size: .85em; color: var(--soft); margin-top: .8em; }
+.back { margin-top: .8em; }
 @media (max-width: 30em) { .day { flex-basis: 100%; } }
 @page { margin: 11mm; }
 @media print {
@@ -55,7 +59,8 @@ a { color: var(--strong); }
   .session { break-before: page; border: 0; margin: 0; padding: 0; font-size: calc(10pt * var(--size)); }
   .line { padding: .3em 0; }
   .how { padding-bottom: 1em; }
-  .stop { font-weight: 700; }
-.caution { margin-top: .3em; }
+  .caution { margin-top: .3em; }
+  .remark span { display: inline; }
+  .back { display: none; }
 }
 """

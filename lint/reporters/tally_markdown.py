@@ -3,9 +3,9 @@
 from __future__ import annotations
 
 from ..weighing.holdings import COLUMNS, in_words
-from ..wording.words import week_list
+from ..wording.words import listed, week_list
 from .changes_markdown import md
-from .tally_text import TITLES, heading, in_joints
+from .tally_text import TITLES, by_joint, together
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -22,15 +22,30 @@ def report(result: Tallies) -> None:
 
 def markdown(result: Tallies) -> Iterator[str]:
     """A heading for each programme and athlete, and a table for each different week."""
-    for one in result.tallied:
-        yield f"## {md(heading(one))}\n"
-        for part in one.weeks:
-            for by in result.tables:
-                yield f"### {TITLES[by]}, {week_list(part.numbers)}\n"
-                yield from rows_of(part, by)
-                yield ""
-            if not result.by or result.by == "action":
-                yield f"No set for {in_joints(part.untrained())}.\n"
+    for head, lines in together(result, lambda one: _tables(one.weeks, result)):
+        yield f"## {md(head)}\n"
+        yield from lines
+
+
+def _tables(weeks: Sequence[WeekHoldings], result: Tallies) -> Iterator[str]:
+    for part in weeks:
+        for by in result.tables:
+            yield f"### {TITLES[by]}, {week_list(part.numbers)}\n"
+            yield from rows_of(part, by)
+            yield ""
+        if not result.by or result.by == "action":
+            yield from _nothing(part)
+
+
+def _nothing(part: WeekHoldings) -> Iterator[str]:
+    """The joint actions that get nothing, joint by joint."""
+    parts, whole = by_joint(part.untrained())
+    if parts:
+        yield "No direct set at the\n"
+        yield from (f"- {joint}: {listed(actions)}" for joint, actions in parts.items())
+        yield ""
+    if whole:
+        yield f"Nothing at the {listed(whole, 'or')}.\n"
 
 
 def rows_of(part: WeekHoldings, by: str) -> Iterator[str]:

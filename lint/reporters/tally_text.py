@@ -5,13 +5,13 @@ from __future__ import annotations
 from textwrap import wrap
 
 from ..body import catalogue
-from ..weighing.holdings import COLUMNS, in_words
+from ..weighing.holdings import COLUMNS, hardest_first, in_words
 from ..wording.words import counted_noun, listed, safe, sets_of, week_list
 from .layout import bold, strong
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
-    from collections.abc import Iterator, Sequence
+    from collections.abc import Callable, Iterator, Sequence
 
     from ..weighing.holdings import Row, WeekHoldings
     from ..weighing.tally import Tallied, Tallies
@@ -52,23 +52,37 @@ def report(result: Tallies) -> None:
 
 def text(result: Tallies, *, bold: bool = False) -> Iterator[str]:
     """The lines of the tables, none wider than 80 columns."""
-    for number, one in enumerate(result.tallied):
+    for number, (head, lines) in enumerate(together(result, lambda one: _tables(one.weeks, result, bold))):
         if number:
             yield ""
-        yield from _wrapped(heading(one), bold=bold)
-        for by in result.tables:
-            most = MOST_LIFTS if by == "lift" and not result.by else None
-            yield ""
-            yield from _table(one.weeks, by, most, bold)
-            if (by == "muscle" and not result.by) or by == "action":
-                yield from _nothing(one.weeks)
+        yield from _wrapped(head, bold=bold)
+        yield from lines
 
 
-def heading(one: Tallied) -> str:
+def together(
+    result: Tallies, tables: Callable[[Tallied], Iterator[str]]
+) -> Iterator[tuple[str, tuple[str, ...]]]:
+    """A heading and the lines of the tables below it; athletes who are asked the same share both."""
+    alike: dict[tuple[str, tuple[str, ...]], list[Tallied]] = {}
+    for one in result.tallied:
+        alike.setdefault((one.file, tuple(tables(one))), []).append(one)
+    for (_, lines), ones in alike.items():
+        yield heading(ones[0], listed([one.athlete for one in ones])), lines
+
+
+def heading(one: Tallied, athletes: str) -> str:
     """``Winter base (plan.programme.yaml), Mara, weeks 1-6``"""
     numbers = sorted(number for part in one.weeks for number in part.numbers)
     name = f"{one.programme} ({one.file})" if one.programme else one.file
-    return ", ".join(part for part in (name, one.athlete, week_list(numbers)) if part)
+    return ", ".join(part for part in (name, athletes, week_list(numbers)) if part)
+
+
+def _tables(weeks: Sequence[WeekHoldings], result: Tallies, bold: bool) -> Iterator[str]:
+    for by in result.tables:
+        yield ""
+        yield from _table(weeks, by, MOST_LIFTS if by == "lift" and not result.by else None, bold)
+        if (by == "muscle" and not result.by) or by == "action":
+            yield from _nothing(weeks)
 
 
 def _wrapped(words: str, *, bold: bool = False) -> Iterator[str]:
@@ -77,14 +91,20 @@ def _wrapped(words: str, *, bold: bool = False) -> Iterator[str]:
 
 
 def _table(weeks: Sequence[WeekHoldings], by: str, most: int | None, bold: bool) -> Iterator[str]:
+    names = hardest_first(weeks) if by == "lift" else []
+    more = len(names[most:]) if most else 0
     if len(weeks) == 1:
         yield strong(TITLES[by], bold)
         yield from _of_one(weeks[0].rows(by)[:most], by)
         if by in ("session", "day"):
             yield _sum(weeks[0])
-        return
-    yield strong(f"{TITLES[by]}: {IN_SHORT[by]}", bold)
-    yield from _side_by_side(weeks, by, most)
+    else:
+        yield strong(f"{TITLES[by]}: {IN_SHORT[by]}", bold)
+        yield from _side_by_side(weeks, by, names[:most])
+    if by == "muscle" and len(weeks) > 1:
+        yield f"Under 8 and from 8 repetitions, and days: `spotline tally --week {weeks[0].numbers[0]}`"
+    if more:
+        yield f"and {counted_noun(more, 'more lift')}: `spotline tally --by lift`"
 
 
 def _of_one(rows: list[Row], by: str) -> Iterator[str]:
@@ -112,10 +132,13 @@ def _of_one(rows: list[Row], by: str) -> Iterator[str]:
         yield line[:WIDTH].rstrip()
 
 
-def _side_by_side(weeks: Sequence[WeekHoldings], by: str, most: int | None) -> Iterator[str]:
-    """A column for each different week; columns that do not fit stand in further tables below."""
-    tables = [{row.name: row for row in part.rows(by)[:most]} for part in weeks]
-    names = list(dict.fromkeys(name for table in tables for name in table))
+def _side_by_side(weeks: Sequence[WeekHoldings], by: str, names: Sequence[str]) -> Iterator[str]:
+    """A column for each different week; columns that do not fit stand in further tables below.
+
+    ``names`` are the lines to show, in order; where there are none, all that any week holds.
+    """
+    tables = [_by_name(part.rows(by)) for part in weeks]
+    names = list(names or dict.fromkeys(name for table in tables for name in table))
     lines = [*names, *(["together"] if by in ("session", "day") else [])]
     label = max(map(len, map(_cut, [*lines, by])))
     bounds = _bounds(tables, names) if by == "muscle" else []
@@ -138,24 +161,36 @@ def _side_by_side(weeks: Sequence[WeekHoldings], by: str, most: int | None) -> I
 
 
 def _columns(
-    weeks: Sequence[WeekHoldings], tables: Sequence[dict[str, Row]], names: Sequence[str], by: str
+    weeks: Sequence[WeekHoldings], tables: Sequence[dict[str, list[Row]]], names: Sequence[str], by: str
 ) -> list[list[str]]:
     """A column for each different week of this table, its weeks at the head."""
     alike: dict[tuple[str, ...], list[int]] = {}
     for part, table in zip(weeks, tables, strict=True):
-        cells = [_cell(table.get(name)) for name in names]
+        cells = [_cell(table.get(name, ())) for name in names]
         if by in ("session", "day"):
             cells.append(f"{part.week.all_sets()} in {part.minutes} min")
         alike.setdefault(tuple(cells), []).extend(part.numbers)
     return [[week_list(sorted(numbers)), *cells] for cells, numbers in alike.items()]
 
 
-def _bounds(tables: Sequence[dict[str, Row]], names: Sequence[str]) -> list[list[str]]:
+def _by_name(rows: Sequence[Row]) -> dict[str, list[Row]]:
+    """Rows by their name; with its day where a session holds not the same on each of its days."""
+    found: dict[str, list[Row]] = {}
+    for row in rows:
+        found.setdefault(row.name, []).append(row)
+    for name, alike in [*found.items()]:
+        if len({_short(row) for row in alike}) > 1:
+            del found[name]
+            found.update({f"{row.values['day']}, {name}": [row] for row in alike})
+    return found
+
+
+def _bounds(tables: Sequence[dict[str, list[Row]]], names: Sequence[str]) -> list[list[str]]:
     """The columns of floors and limits, where there are any."""
     columns = []
     for bound in ("floor", "limit"):
         cells = [
-            next((in_words(table[name].values[bound]) for table in tables if name in table), "")
+            next((in_words(table[name][0].values[bound]) for table in tables if name in table), "")
             for name in names
         ]
         if any(cells):
@@ -163,8 +198,14 @@ def _bounds(tables: Sequence[dict[str, Row]], names: Sequence[str]) -> list[list
     return columns
 
 
-def _cell(row: Row | None) -> str:
-    return "" if row is None else " ".join(part for part in (row.short, row.mark) if part)
+def _cell(rows: Sequence[Row]) -> str:
+    """What a week holds of one thing, in short; how often, where it holds that several times."""
+    often = f"{len(rows)} x " if len(rows) > 1 else ""
+    return f"{often}{_short(rows[0])}" if rows else ""
+
+
+def _short(row: Row) -> str:
+    return " ".join(part for part in (row.short, row.mark) if part)
 
 
 def _wide(column: Sequence[str]) -> int:
@@ -197,27 +238,49 @@ def _sum(part: WeekHoldings) -> str:
 
 
 def _nothing(weeks: Sequence[WeekHoldings]) -> Iterator[str]:
-    """The joint actions that get nothing, with the weeks where these differ."""
+    """The joint actions that get nothing, joint by joint, with the weeks where these differ."""
     every = [part.untrained() for part in weeks]
     always = [action for action in every[0] if all(action in one for one in every)] if every else []
-    yield ""
+    parts, whole = by_joint(always)
+    label = max(map(len, parts), default=0)
     if always:
-        yield from _wrapped(f"No direct set for {in_joints(always)}.")
+        yield ""
+    if parts:
+        yield "No direct set at the"
+    for joint, actions in parts.items():
+        lines = wrap(listed(actions), WIDTH - label - 4, break_on_hyphens=False)
+        for number, line in enumerate(lines):
+            yield f"  {'' if number else joint:<{label}}  {line}"
+    if whole:
+        yield from _wrapped(f"Nothing at the {listed(whole, 'or')}.")
     by_names: dict[tuple[str, ...], list[int]] = {}
     for part, untrained in zip(weeks, every, strict=True):
         further = tuple(action for action in untrained if action not in always)
         if further:
             by_names.setdefault(further, []).extend(part.numbers)
     for names, numbers in by_names.items():
-        yield from _wrapped(f"In {week_list(sorted(numbers))} none for {listed(names)}, either.")
+        also = ", either" if always else ""
+        yield from _wrapped(f"In {week_list(sorted(numbers))} no direct set for {listed(names, 'or')}{also}.")
 
 
-def in_joints(actions: Sequence[str]) -> str:
-    """Joint actions in words, a joint of which none is left out by its own name."""
+def by_joint(actions: Sequence[str]) -> tuple[dict[str, list[str]], list[str]]:
+    """Joint actions under the names of their joints, ``{"hip": ["flexion", "abduction"]}``; joints all of
+    whose actions are among them.
+    """
     joints: dict[str, list[str]] = {}
     for name, action in catalogue.actions().items():
         joints.setdefault(action.joint, []).append(name)
-    whole = [joint for joint, names in joints.items() if len(names) > 1 and set(names) <= set(actions)]
-    rest = [one for one in actions if catalogue.actions()[one].joint not in whole]
-    parts = [listed(rest, "or"), f"nothing at the {listed(whole, 'or')}" if whole else ""]
-    return "; ".join(part for part in parts if part)
+    whole = [joint for joint, names in joints.items() if set(names) <= set(actions)]
+    parts = {
+        joint: [_without_joint(name, joint, names) for name in names if name in actions]
+        for joint, names in joints.items()
+        if joint not in whole and not set(names).isdisjoint(actions)
+    }
+    return parts, whole
+
+
+def _without_joint(name: str, joint: str, all_of_it: Sequence[str]) -> str:
+    """An action's name without the word that says the joint: ``flexion``, ``elevation``."""
+    first, _, rest = name.partition(" ")
+    said = first == joint or (len(all_of_it) > 1 and all(one.startswith(f"{first} ") for one in all_of_it))
+    return rest if rest and said else name

@@ -47,6 +47,15 @@ def fits(schema_name: str) -> Test:
     return _tests[schema_name]
 
 
+def fits_part(schema: dict[str, Any]) -> Callable[[str, Any], bool]:
+    """The test for a value against what a reference within a schema names (``#/$defs/session``).
+
+    Again True means that it is valid, and False only that the library has to be asked.
+    """
+    compiler = _Compiler(schema)
+    return lambda reference, value: _passes(compiler.reference(reference, schema), value)
+
+
 def compiled(schema: dict[str, Any]) -> Test:
     """The test for a self-contained schema; ValueError where a keyword is not supported here."""
     table = _Compiler(schema).table(schema)

@@ -4,12 +4,15 @@ from __future__ import annotations
 
 from itertools import islice
 
+from .fast_check import fits_part
 from .violation import Violation
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
     from collections.abc import Iterable, Iterator
     from typing import Any
+
+    from jsonschema.exceptions import ValidationError
 
     from ..findings.finding import Finding
     from .violation import DataPath, Schema
@@ -42,7 +45,7 @@ class SchemaLookup:
 
     def violations(self, data: dict[str, Any], most: int = MOST_EXPLAINED + 1) -> list[Violation]:
         """What a file's data break in the schema: the first ``most`` things at which the library stops."""
-        errors = self._validator(self.root).iter_errors(data)
+        errors = _sparing(self._validator, self.root)(self.root).iter_errors(data)
         return [Violation(error) for error in islice(errors, most)]
 
     def broken_in(self, data: Any, but_at: DataPath | None = None) -> int:
@@ -142,6 +145,20 @@ class SchemaLookup:
     def _standalone(self, part: Schema) -> Schema:
         """A part of the schema together with the definitions that it may refer to."""
         return {"$defs": self.root.get("$defs", {}), **part}
+
+
+def _sparing(validator: Any, root: Schema) -> Any:
+    """A validator of the library that passes over each part of the data that surely fits."""
+    from jsonschema.validators import extend
+
+    surely, standard = fits_part(root), validator.VALIDATORS["$ref"]
+
+    def reference(at: Any, target: str, value: Any, schema: Schema) -> Iterator[ValidationError]:
+        if not surely(target, value):
+            yield from standard(at, target, value, schema)
+
+    made: Any = extend  # the library states no types for it
+    return made(validator, {"$ref": reference})
 
 
 def _below(part: Schema, step: str | int) -> Iterator[Any]:

@@ -6,7 +6,7 @@ from datetime import timedelta
 
 from ..model.naming import day_name
 from ..wording.words import counted_noun, listed, safe, says
-from .doses import CHOOSE, dose, spoken
+from .doses import CHOOSE, OWN_CHOICE, dose, spoken
 from .sheet import Sheet, SheetDay, SheetItem, SheetLine, SheetSession, SheetWeek
 
 TYPE_CHECKING = False
@@ -130,7 +130,8 @@ def _week(ledger: Ledger, week: Week, manner: _Manner) -> SheetWeek:
     if starts:
         first = starts + timedelta(days=7 * (week.number - 1))
         last = first + timedelta(days=6)
-        words.append(f"{short_date(first)} to {short_date(last)} {last.year}")
+        begins = str(first.day) if first.month == last.month else short_date(first)
+        words.append(f"{begins} to {short_date(last)} {last.year}")
     if len(ledger.programme.blocks) > 1 and week.block.name:
         words.append(safe(week.block.name))
     if week.is_deload:
@@ -269,7 +270,7 @@ def _line(mark: str, groups: list[SetGroup], manner: _Manner) -> SheetLine:
     alternates = [safe(term.words) for term in line.alternates]
     return SheetLine(
         mark,
-        safe(listed(list(dict.fromkeys(group.name for group in groups)))),
+        _exercise(line, groups),
         tuple(doses),
         instead=f"If you cannot do it here: {listed(alternates, 'or')}." if alternates else "",
         warm_up=_warm_up(line, doses[0].amounts.weights, doses[0].amounts.unit),
@@ -278,6 +279,12 @@ def _line(mark: str, groups: list[SetGroup], manner: _Manner) -> SheetLine:
         cue=_sentence("Think of: ", manner.told(line.cue)),
         stop=_sentence("Stop when: ", manner.told(line.stop_when)),
     )
+
+
+def _exercise(line: Prescription, groups: list[SetGroup]) -> str:
+    """The names of what is done; of what is left to the athlete, that it is."""
+    names = safe(listed(list(dict.fromkeys(group.name for group in groups))))
+    return f"{names}, your own choice" if line.kind == OWN_CHOICE and "choice" not in names else names
 
 
 def _sentence(head: str, words: str) -> str:

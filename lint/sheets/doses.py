@@ -27,6 +27,9 @@ OTHER_BARS = frozenset(
 CHOOSE = "you choose the load"
 """Stands where nobody wrote a load, but how hard the sets are."""
 
+OWN_CHOICE = "own choice"
+"""The kind of a line that says how long, and leaves to the athlete what."""
+
 ASK = "ask your coach for the load"
 """Stands where nobody wrote a load or how hard the sets are: no number is made up for an athlete."""
 
@@ -44,6 +47,7 @@ def dose(group: SetGroup, steps: Mapping[str, float], unit: str) -> SheetDose:
     """
     work = group.work
     each, counted = _each(work)
+    counted = "minutes" if group.prescription.kind == OWN_CHOICE else counted
     loaded = loading(group, steps)
     amounts = _amounts(group, loaded, unit)
     sets = work.sets
@@ -82,7 +86,8 @@ def tempo(work: Work) -> str:
 
 
 def _sets(group: SetGroup) -> str:
-    if group.prescription.every is not None and group.prescription.lasts is not None:
+    line = group.prescription
+    if line.kind == OWN_CHOICE or (line.every is not None and line.lasts is not None):
         return ""
     sets = group.work.sets
     return "" if sets is None else counted_noun(str(sets), "set")
@@ -126,7 +131,7 @@ def _load(group: SetGroup, loaded: Loading | None) -> str:
     if load is None:
         return _to_choose(group)
     words = safe(load.words)
-    if load.kind == "lift" and is_in_complex(group):
+    if _is_the_same(group):
         return "the same load"
     if loaded is None:
         if load.kind == "percent":
@@ -146,6 +151,12 @@ def _load(group: SetGroup, loaded: Loading | None) -> str:
         return said
     below = ", or the next setting below" if loaded.step is None and not loaded.added else ""
     return f"{said}{below} ({words})"
+
+
+def _is_the_same(group: SetGroup) -> bool:
+    """Whether its load is that of the lift before it in a complex."""
+    load = group.work.load
+    return load is not None and load.kind == "lift" and is_in_complex(group)
 
 
 def _on_the_body(loaded: Loading, about: str) -> str:
@@ -174,7 +185,7 @@ def _weights(loaded: Loading) -> list[str]:
 
 def _plates(group: SetGroup, loaded: Loading) -> str:
     """``On each side of a 20 kg bar: 25 for 70 kg; 25 + 2.5 for 75 kg``; empty if it is on no usual bar."""
-    if loaded.added or loaded.pieces > 1 or group.implement != "barbell":
+    if loaded.added or loaded.pieces > 1 or group.implement != "barbell" or _is_the_same(group):
         return ""
     if OTHER_BARS.intersection(word.lower() for word in words_of(group.name)):
         return ""

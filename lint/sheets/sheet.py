@@ -54,7 +54,7 @@ class SheetDose:
 
     ``sets`` and ``each`` say how many sets of what, ``load`` what is lifted, ``amounts`` its numbers;
     ``effort``, ``rest`` and ``tempo`` are empty where nothing is stated; ``extra`` is all else. ``fewest``
-    and ``most`` are the number of sets, of ``counted`` repetitions, seconds or metres.
+    and ``most`` are the number of sets, of ``counted`` repetitions, seconds, minutes or metres.
     """
 
     __slots__ = (
@@ -112,13 +112,17 @@ class SheetDose:
 
     @property
     def blanks(self) -> list[str]:
-        """What is to be written down of each set; RIR of repetitions, RPE of what goes by clock or tape."""
-        counted = {"seconds": "s", "metres": "m"}.get(self.counted, "reps")
+        """What is to be written down of each set.
+
+        RPE of what goes by clock or tape, and where the coach asks for one; else RIR.
+        """
+        counted = {"seconds": "s", "minutes": "min", "metres": "m"}.get(self.counted, "reps")
         weight = [self.amounts.unit] if self.amounts.weighed else []
-        return [counted, *weight, "RIR" if counted == "reps" else "RPE"]
+        by_rpe = counted != "reps" or self.effort.startswith("RPE")
+        return [counted, *weight, "RPE" if by_rpe else "RIR"]
 
 
-UNSAID = ("seconds", "metres")
+UNSAID = ("seconds", "minutes", "metres")
 """What the words of a set say themselves: ``45 s``, ``30 m``."""
 
 

@@ -4,9 +4,9 @@ from __future__ import annotations
 
 from ..body.names import fold
 from .difference import PARTS, Difference, joined
-from .dose import dose_changes
+from .dose import HELPING_AT_MOST, dose_changes
 from .finding_changes import finding_changes
-from .out_of_line import out_of_line
+from .out_of_line import declared, out_of_line
 from .person import athlete_changes, programme_changes, renamed, waiver_changes
 from .sessions import LINE, session_changes, week_pairs
 from .spacing import spacing_changes
@@ -68,7 +68,11 @@ class Compared:
         said = [(head, telling)]
         told = {id(one) for one in (*cause, *self._like(head))}
         for part in PARTS:
-            rest = joined(one for one in self.changes if one.part == part and id(one) not in told)
+            rest = joined(
+                one
+                for one in self.changes
+                if one.part == part and id(one) not in told and not _helps_only(one)
+            )
             most_of_part = MOST_OF_PART[part]
             if part == "lines" and len(said) > FEW:
                 rest, most_of_part = [one for one in rest if one.weight >= LINE], MOST_OF_LINES
@@ -101,6 +105,23 @@ class Compared:
             return []
         moves = [one for one in self.changes if one.kind in ("moved", "line moved", "activity")]
         return [one for one in moves if not one.weeks or set(one.weeks) & set(head.weeks)][:1]
+
+
+def _helps_only(one: Difference) -> bool:
+    """Whether it says only that a group helps more or less than before; that follows from what is said."""
+    return one.kind == "sets" and one.weight <= HELPING_AT_MOST
+
+
+def shared_out(several: Sequence[Compared], most: int) -> list[list[tuple[Difference, str]]]:
+    """So many sentences at most: one of each thing that changed, then the most telling of all others."""
+    said = [one.first(most) for one in several[:most]]
+    further = [(change, at) for at, lines in enumerate(said) for change, _ in lines[1:]]
+    further.sort(key=lambda one: -one[0].weight)
+    chosen = {(id(change), at) for change, at in further[: most - len(said)]}
+    return [
+        [lines[0], *(line for line in lines[1:] if (id(line[0]), at) in chosen)]
+        for at, lines in enumerate(said)
+    ]
 
 
 def _like_doses(changes: list[Difference]) -> list[list[Difference]]:
@@ -182,7 +203,7 @@ def ledger_changes(old: Ledger, new: Ledger, pairs: Sequence[WeekPair]) -> list[
     around = programme_changes(old, new)
     changes = [*renamed(before, after), *athlete_changes(before, after), *around]
     is_same = all(pair.visits.are_same for pair in pairs)
-    changes += session_changes(pairs)
+    changes += [*session_changes(pairs), *declared(pairs)]
     if not is_same:
         changes += out_of_line(pairs)
         changes += dose_changes(pairs)

@@ -17,6 +17,7 @@ PART_OF = {
     "restriction": "person",
     "best lift": "person",
     "equipment": "person",
+    "demand": "person",
     "waiver": "person",
     "athlete": "person",
     "setting": "person",

@@ -3,10 +3,11 @@
 from __future__ import annotations
 
 from ..body import catalogue
-from ..counting.credits import DIRECT
+from ..counting.credits import DIRECT, FRACTIONAL
 from ..wording.words import plain, sets_of, week_list
 from .difference import Difference
 from .holdings import slots
+from .sessions import distinct
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -18,6 +19,9 @@ if TYPE_CHECKING:
 
     Series = list[tuple[int, str, str, float]]
     """For each week in which a count differs: its number, the count before and after, and by how much."""
+
+HELPING_AT_MOST = 30.0
+"""How telling it is at most that a group helps more or less; from there on, that it is trained so."""
 
 MOST_RUNS = 2
 """Values of a group that are said one by one, where they differ from week to week."""
@@ -32,20 +36,13 @@ def dose_changes(pairs: Sequence[WeekPair]) -> list[Difference]:
 def _groups(pairs: Sequence[WeekPair]) -> Iterator[Difference]:
     """Muscle groups with other numbers of hard sets; of two that change alike and overlap, one."""
     told: dict[str, Series] = {}
+    weeks = distinct(pairs)
     for group in _trained(pairs):
-        series = [
-            (pair.number, str(was), str(now), now.middle - was.middle)
-            for pair in pairs
-            if str(was := pair.old.sets(group)) != str(now := pair.new.sets(group))
-        ]
+        series = _series(weeks, group)
         if series and not any(series == told[one] for one in told if nested(group, one)):
             told[group] = series
     for group, series in told.items():
-        direct = [
-            (pair.number, str(was), str(now), now.middle - was.middle)
-            for pair in pairs
-            if str(was := pair.old.sets(group, DIRECT)) != str(now := pair.new.sets(group, DIRECT))
-        ]
+        direct = _series(weeks, group, DIRECT)
         most = max(series, key=lambda one: abs(one[3]))
         beside = (
             "" if [one[1:3] for one in direct] == [one[1:3] for one in series] else _beside(direct, most[0])
@@ -53,12 +50,23 @@ def _groups(pairs: Sequence[WeekPair]) -> Iterator[Difference]:
         yield Difference(
             "sets",
             f"{group} {_in_words(series)}{beside}",
-            min(30 + 3 * abs(most[3]), 70) if direct else min(10 + 2 * abs(most[3]), 30),
+            min(31 + 3 * abs(most[3]), 70) if direct else min(10 + 2 * abs(most[3]), HELPING_AT_MOST),
             weeks=[one[0] for one in series],
             subject=group,
             before=most[1],
             after=most[2],
         )
+
+
+def _series(weeks: Iterable[tuple[WeekPair, list[int]]], group: str, counting: str = FRACTIONAL) -> Series:
+    """The weeks in which a group's hard sets differ, in order."""
+    found: Series = []
+    for pair, numbers in weeks:
+        was, now = pair.old.sets(group, counting), pair.new.sets(group, counting)
+        before, after = str(was), str(now)
+        if before != after:
+            found += [(number, before, after, now.middle - was.middle) for number in numbers]
+    return sorted(found)
 
 
 def _beside(direct: Series, week: int) -> str:
@@ -77,24 +85,26 @@ def _in_words(series: Series) -> str:
     if len(order) == 1:
         return f"{order[0][0]} -> {order[0][1]} sets a week"
     words = [f"{was} -> {now} in {week_list(runs[was, now])}" for was, now in order[:MOST_RUNS]]
-    return "; ".join([*words, *(["less in others"] if len(order) > MOST_RUNS else [])])
+    return "; ".join([*words, *(["smaller changes in others"] if len(order) > MOST_RUNS else [])])
 
 
 def _repetitions(pairs: Sequence[WeekPair]) -> Iterator[Difference]:
     """Groups whose direct sets go from under 8 repetitions to 8 and more, or back."""
+    weeks = distinct(pairs)
     for group in _trained(pairs):
         shifts: dict[str, list[int]] = {}
         sizes: dict[str, float] = {}
-        for pair in pairs:
+        for pair, numbers in weeks:
             was, now = (slots(one, group) for one in (pair.old, pair.new))
             heavier, lighter = now[0].middle - was[0].middle, now[1].middle - was[1].middle
             if heavier * lighter < 0:
                 words = _shift(was, now)
-                shifts.setdefault(words, []).append(pair.number)
+                shifts.setdefault(words, []).extend(numbers)
                 sizes[words] = min(abs(heavier), abs(lighter))
         if not shifts:
             continue
         most = max(shifts, key=lambda one: sizes[one])
+        shifts[most].sort()
         others = sorted(week for words, weeks in shifts.items() if words != most for week in weeks)
         beside = f" in {week_list(shifts[most])}, likewise in {week_list(others)}" if others else ""
         before, _, after = most.partition(" -> ")
@@ -122,8 +132,9 @@ def _slots(both: tuple[Count, Count]) -> str:
 
 def _actions(pairs: Sequence[WeekPair]) -> Iterator[Difference]:
     """Joint actions that get nothing any more, or something again."""
+    sides = _sides(pairs)
     for action in catalogue.actions():
-        was, now = ([one.for_actions((action,)) for one in side] for side in _sides(pairs))
+        was, now = ([one.for_actions((action,)) for one in side] for side in sides)
         had, has = max(map(_high, was), default=0), max(map(_high, now), default=0)
         if had and not has:
             words = f"no {action} any more: {sets_of(plain(had))} a week before"
@@ -138,12 +149,13 @@ def _high(count: Count) -> float:
 
 
 def _sides(pairs: Sequence[WeekPair]) -> tuple[list[Tally], list[Tally]]:
-    return [one.old for one in pairs], [one.new for one in pairs]
+    weeks = distinct(pairs)
+    return [one.old for one, _ in weeks], [one.new for one, _ in weeks]
 
 
 def _trained(pairs: Iterable[WeekPair]) -> list[str]:
     """The groups that get anything in either version, in the order of the body."""
-    got = {group for pair in pairs for week in (pair.old, pair.new) for group in week.groups()}
+    got = {group for pair, _ in distinct(pairs) for week in (pair.old, pair.new) for group in week.groups()}
     return [group for group in catalogue.groups if group in got]
 
 

@@ -12,7 +12,7 @@ if TYPE_CHECKING:
 
     from ..findings.finding import Finding
 
-WEIGHTS = {"error": 40.0, "warning": 34.0, "note": 14.0}
+WEIGHTS = {"error": 64.0, "warning": 34.0, "note": 14.0}
 """How telling a finding is that an edit brings; half as much where it clears it."""
 
 
@@ -63,7 +63,12 @@ def _of(findings: Iterable[Finding], athlete: str, names: Mapping[str, str]) -> 
 def _change(kind: str, does: str, one: Finding, weight: float) -> Difference:
     said = _amount(one)
     about = one.subject or one.where
-    words = f"{does} {one.severity} {one.rule}{f', {about}' if about else ''}{f': {said}' if said else ''}"
+    if said and one.amount and one.amount.wanted:
+        told = f"{f', {about}' if about else ''}: {said}"
+    else:
+        at = one.where if one.where and one.where not in one.counted else ""
+        told = f"{f', {at}' if at else ''}: {one.counted.rstrip('.')}"
+    words = f"{does} {one.severity} {one.rule}{told}"
     before, after = (said, "") if kind == "finding cleared" else ("", said)
     return Difference(kind, words, weight, weeks=one.weeks, subject=one.rule, before=before, after=after)
 

@@ -38,6 +38,9 @@ COLUMNS = {
 
 OVER, UNDER = "over", "under"
 
+NEVER = 999.0
+"""Sorts lifts of which nobody can say how hard they are behind all others."""
+
 
 class Row:
     """One thing that a week holds: its ``name`` and ``values`` by column.
@@ -172,7 +175,7 @@ class WeekHoldings:
             yield Row(_day(self.week, occasion.visits[0].day), values, _in_short(values))
 
     def _by_lift(self) -> Iterator[Row]:
-        """The lifts, the hardest first: by their share of 1RM, then by what they leave in reserve."""
+        """The lifts, the hardest first."""
         lifts = self.week.lifts()
         for groups in sorted(lifts.values(), key=_hardness):
             name = groups[0].name
@@ -197,6 +200,15 @@ def holdings(ledger: Ledger, bounds: Bounds) -> list[WeekHoldings]:
         key = (week.visits, tuple(bounds.limits(week).items()), tuple(bounds.floors(week).items()))
         alike.setdefault(key, []).append(week)
     return [WeekHoldings(weeks[0], [week.number for week in weeks], bounds) for weeks in alike.values()]
+
+
+def hardest_first(weeks: Iterable[WeekHoldings]) -> list[str]:
+    """The names of the lifts of some weeks, the hardest first: by their hardest week."""
+    lifts: dict[str, list[SetGroup]] = {}
+    for part in weeks:
+        for groups in part.week.lifts().values():
+            lifts.setdefault(groups[0].name, []).extend(groups)
+    return sorted(lifts, key=lambda name: _hardness(lifts[name]))
 
 
 def as_range(count: Count) -> Range:
@@ -259,9 +271,17 @@ def _rounded(span: Range | None) -> Range | None:
     return None if span is None else Range(round(span.low, 1), round(span.high, 1))
 
 
-def _hardness(groups: list[SetGroup]) -> tuple[float, float]:
-    percent, reserve = _span(one.percent for one in groups), _span(one.reserve for one in groups)
-    return -(percent.high if percent else 0.0), reserve.low if reserve else 99.0
+def _hardness(groups: Sequence[SetGroup]) -> tuple[float, float]:
+    """Sorts the hardest first: by the share of 1RM, then by how many repetitions the load would allow."""
+    percent = _span(one.percent for one in groups)
+    allowed = [
+        reps.low + one.reserve.low
+        for one in groups
+        if one.work.reps is not None
+        and (reps := one.work.reps.a_set()) is not None
+        and one.reserve is not None
+    ]
+    return -(percent.high if percent else 0.0), min(allowed, default=NEVER)
 
 
 def in_words(value: Value) -> str:

@@ -36,6 +36,9 @@ ONE_OF_MANY = 3
 MOSTLY, HARDLY = 0.8, 0.2
 """Shares of a week's lines that are eased: from the one it is an easier week, up to the other it is none."""
 
+UNDONE, PLANNED = 77.0, 44.0
+"""How telling it is that a week is eased by half or no more, and that one is made easier as it is called."""
+
 
 def out_of_line(pairs: Sequence[WeekPair]) -> list[Difference]:
     """All of it, the most telling first."""
@@ -51,7 +54,7 @@ def out_of_line(pairs: Sequence[WeekPair]) -> list[Difference]:
         *found.changes(),
         *_missed(series, easier),
         *_empty_weeks(pairs),
-        *_one_week(series),
+        *_one_week(series, {pair.number for pair in pairs if _is_declared(pair)}),
         *eased,
         *_kept_elsewhere(pairs),
     ]
@@ -81,7 +84,9 @@ def _doubled_sessions(pairs: Sequence[WeekPair], found: Collector) -> None:
             held = [(line.lift, line.values) for line in one.lines]
             for _, other, _ in pair.visits.both:
                 if held and held == [(line.lift, line.values) for line in other.lines]:
-                    words = f"{one.name} says what {other.name} says: the session stands twice in the week"
+                    at = f" on {one.day}" if one.day else ""
+                    says = "once more" if one.name == other.name else f"says what {other.name} says"
+                    words = f"{one.name}{at}, {says}: the session stands twice in the week"
                     found.add(pair.number, "doubled", words, 79, session=one.name, subject=one.name)
 
 
@@ -175,15 +180,18 @@ def _missed(series: dict[tuple[str, str, str], Run], easier: Collection[int]) ->
             )
 
 
-def _one_week(series: dict[tuple[str, str, str], Run]) -> Iterator[Difference]:
-    """A value that changes in one week alone, and there leaves what stands on both sides of it."""
+def _one_week(series: dict[tuple[str, str, str], Run], declared: set[int]) -> Iterator[Difference]:
+    """A value that changes in one week alone, and there leaves what stands on both sides of it.
+
+    In a week that is ``declared`` to be easier it does so on purpose.
+    """
     alone: dict[int, list[tuple[str, str, str]]] = {}
     for at, run in series.items():
         changed = [week for week, (was, now) in run.items() if was != now]
         if len(changed) == 1 and len(run) >= FEWEST_WEEKS:
             alone.setdefault(changed[0], []).append(at)
     for week, several in alone.items():
-        if len({at[:2] for at in several}) >= ONE_OF_MANY:
+        if week in declared or len({at[:2] for at in several}) >= ONE_OF_MANY:
             continue
         for session, line, key in several:
             was, now = series[session, line, key][week]
@@ -202,12 +210,45 @@ def _one_week(series: dict[tuple[str, str, str], Run]) -> Iterator[Difference]:
 # Easier weeks
 
 
+def declared(pairs: Sequence[WeekPair]) -> Iterator[Difference]:
+    """Weeks that are now meant to be easier and are not made so; and weeks that no longer are meant to be."""
+    for at, pair in enumerate(pairs):
+        if pair.new.is_deload == pair.old.is_deload:
+            continue
+        was, now = (str(week.all_sets()) for week in (pair.old, pair.new))
+        sets = f"{was} -> {now} sets" if was != now else f"{sets_of(was)} before and after"
+        before, eased = (_eased(weeks) for weeks in _up_to(pairs, at))
+        if not _is_declared(pair):
+            words, weight = f"week {pair.number} is no longer a deload: {sets}", UNDONE
+        elif _is_made_easier(before, eased):
+            continue
+        elif eased:
+            share = f"{sum(eased.values())} of {counted_noun(len(eased), 'lift')} eased"
+            words = f"week {pair.number} is now a deload: {share}, {sets}"
+            weight = PLANNED if _share(eased) >= MOSTLY else UNDONE
+        else:
+            words, weight = f"week {pair.number} is now a deload: {sets}", PLANNED
+        yield Difference(
+            "deload",
+            words,
+            weight,
+            weeks=(pair.number,),
+            subject=f"week {pair.number}",
+            before="deload" if pair.old.is_deload else "",
+            after="deload" if pair.new.is_deload else "",
+        )
+
+
+def _is_declared(pair: WeekPair) -> bool:
+    """Whether the edit makes a week one that is meant to be easier."""
+    return pair.new.is_deload and not pair.old.is_deload
+
+
 def _eased_weeks(pairs: Sequence[WeekPair]) -> Iterator[Difference]:
     """Weeks that the edit makes easier ones, or leaves easier in a part of their lifts only."""
     for at, pair in enumerate(pairs):
-        was = _eased([one.old for one in pairs[: at + 1]])
-        now = _eased([one.new for one in pairs[: at + 1]])
-        if was == now or not now:
+        was, now = (_eased(weeks) for weeks in _up_to(pairs, at))
+        if was == now or not now or (_is_declared(pair) and not _is_made_easier(was, now)):
             continue
         before, after = sum(was.values()), sum(now.values())
         lost = [lift for lift, eased in now.items() if not eased and was.get(lift)]
@@ -220,7 +261,7 @@ def _eased_weeks(pairs: Sequence[WeekPair]) -> Iterator[Difference]:
         elif HARDLY < _share(now) < MOSTLY and _share(was) <= HARDLY and after > 1:
             kind, words = "by half", f"{week} is eased in {after} of {counted_noun(len(now), 'lift')}"
             rest = f"not in {first_of(_names(pair.new, kept))}"
-        elif _share(now) >= MOSTLY and _share(was) <= HARDLY and after > 1:
+        elif _is_made_easier(was, now):
             kind, words = "easier week", f"week {pair.number} is now an easier week"
             rest = f"{after} of {counted_noun(len(now), 'lift')} eased"
         else:
@@ -228,12 +269,22 @@ def _eased_weeks(pairs: Sequence[WeekPair]) -> Iterator[Difference]:
         yield Difference(
             kind,
             f"{words}: {rest}",
-            77,
+            UNDONE,
             weeks=(pair.number,),
             subject=f"week {pair.number}",
             before=plain(before),
             after=plain(after),
         )
+
+
+def _up_to(pairs: Sequence[WeekPair], at: int) -> tuple[list[Week], list[Week]]:
+    """The weeks up to one of them, in both versions."""
+    return [one.old for one in pairs[: at + 1]], [one.new for one in pairs[: at + 1]]
+
+
+def _is_made_easier(was: Mapping[object, bool], now: Mapping[object, bool]) -> bool:
+    """Whether an edit makes a week of usual work one in which most of it is eased."""
+    return _share(now) >= MOSTLY and _share(was) <= HARDLY and sum(now.values()) > 1
 
 
 def _share(eased: Mapping[object, bool]) -> float:
@@ -248,11 +299,15 @@ def _names(week: Week, lifts: Sequence[object]) -> list[str]:
 def _eased(weeks: Sequence[Week]) -> dict[object, bool]:
     """For each lift of the last of some weeks, whether it asks for less than in the last usual week before.
 
-    Lifts that only one of the two weeks has are left out.
+    Where sessions rotate, that is the last week before in the same place of the turn. Lifts that only one
+    of the two weeks has are left out.
     """
-    earlier = next((one for one in reversed(weeks[:-1]) if not one.is_deload), None)
+    turn = weeks[-1].turn_weeks
+    earlier = next((one for one in weeks[-1 - turn :: -turn] if not one.is_deload), None)
     if earlier is None:
         return {}
+    if earlier.visits == weeks[-1].visits:
+        return dict.fromkeys(earlier.lifts(), False)
     known = earlier.lifts()
     return {
         lift: _is_less(known[lift], groups) for lift, groups in weeks[-1].lifts().items() if lift in known

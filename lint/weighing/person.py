@@ -19,6 +19,9 @@ if TYPE_CHECKING:
     from ..team.waivers import Waiver
     from ..text.places import Term
 
+LIMIT_GONE, LIMIT_NEW = 76.0, 60.0
+"""How telling it is that a piece of equipment or a demand of the coach's own is gone, and that one is new."""
+
 
 def athlete_changes(old: Athlete | None, new: Athlete | None) -> list[Difference]:
     """Restrictions, best lifts, equipment and the rest of what is on file of an athlete."""
@@ -31,7 +34,12 @@ def athlete_changes(old: Athlete | None, new: Athlete | None) -> list[Difference
     found = [
         *_restrictions(old, new),
         *_best_lifts(old, new),
-        *_words("equipment", [one.words for one in old.equipment], [one.words for one in new.equipment]),
+        *_words(
+            "equipment",
+            "equipment",
+            [one.words for one in old.equipment],
+            [one.words for one in new.equipment],
+        ),
         *_facts(old, new),
     ]
     return sorted(found, key=lambda one: -one.weight)
@@ -149,8 +157,8 @@ def _days(athlete: Athlete) -> str:
     return counted_noun(days, "day") if isinstance(days, int) else ", ".join(days)
 
 
-def _words(kind: str, old: Sequence[str], new: Sequence[str]) -> Iterator[Difference]:
-    """Words of a list that are gone or new."""
+def _words(kind: str, label: str, old: Sequence[str], new: Sequence[str]) -> Iterator[Difference]:
+    """Words of a list that are gone or new; ``label`` says what the list is."""
     before, after = {fold(one): one for one in old}, {fold(one): one for one in new}
     gone = [one for key, one in before.items() if key not in after]
     added = [one for key, one in after.items() if key not in before]
@@ -159,8 +167,9 @@ def _words(kind: str, old: Sequence[str], new: Sequence[str]) -> Iterator[Differ
         *([f"now also {listed(added)}"] if added else []),
     ]
     if parts:
-        words = f"{kind}: {', '.join(parts)}"
-        yield Difference(kind, words, 62, subject=kind, before=listed(gone), after=listed(added))
+        words = f"{label}: {', '.join(parts)}"
+        weight = LIMIT_GONE if gone else LIMIT_NEW
+        yield Difference(kind, words, weight, subject=label, before=listed(gone), after=listed(added))
 
 
 def waiver_changes(old: Iterable[Waiver], new: Iterable[Waiver]) -> list[Difference]:
@@ -201,13 +210,12 @@ def programme_changes(old: Ledger, new: Ledger) -> list[Difference]:
         "starts": (_text(one.starts), _text(two.starts)),
         "weeks": (str(one.weeks), str(two.weeks)),
         "events": (_events(old), _events(new)),
-        "deload": (_deloads(old), _deloads(new)),
     }
     found = [
         Difference(
             "programme",
             f"{name} {was or 'none'} -> {now or 'none'}",
-            59 if name in ("starts", "weeks", "events", "deload") else 42,
+            59 if name in ("starts", "weeks", "events") else 42,
             subject=name,
             before=was,
             after=now,
@@ -220,7 +228,7 @@ def programme_changes(old: Ledger, new: Ledger) -> list[Difference]:
         words = f"rehabilitation {was or 'none'} -> {now or 'none'}"
         found.append(Difference("rehabilitation", words, 88, subject="rehabilitation", before=was, after=now))
     demands = ([demand.words for demand in side.demands] for side in (one, two))
-    return [*found, *_words("must hold", *demands), *_activities(old, new)]
+    return [*found, *_words("demand", "must hold", *demands), *_activities(old, new)]
 
 
 def _plainly(words: str) -> str:
@@ -250,11 +258,6 @@ def _phases(ledger: Ledger) -> str:
 
 def _events(ledger: Ledger) -> str:
     return ", ".join(sorted(f"{one.name} {one.date or ''}".strip() for one in ledger.programme.events))
-
-
-def _deloads(ledger: Ledger) -> str:
-    weeks = [week.number for week in ledger.weeks if week.is_deload]
-    return week_list(weeks) if weeks else ""
 
 
 def _stage(stage: Rehabilitation | None) -> str:

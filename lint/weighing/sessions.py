@@ -57,6 +57,14 @@ def week_pairs(old: Ledger, new: Ledger, known: Matched | None = None) -> list[W
     return found
 
 
+def distinct(pairs: Iterable[WeekPair]) -> list[tuple[WeekPair, list[int]]]:
+    """The first of the weeks that hold the same in both versions, with the numbers of all of these."""
+    found: dict[int, tuple[WeekPair, list[int]]] = {}
+    for pair in pairs:
+        found.setdefault(id(pair.visits), (pair, []))[1].append(pair.number)
+    return list(found.values())
+
+
 def session_changes(pairs: Iterable[WeekPair]) -> list[Difference]:
     """Sessions that are new, gone or moved, and lines with other values."""
     found = Collector()

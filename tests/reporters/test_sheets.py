@@ -148,6 +148,18 @@ class TestHtml:
             names = {value for name, value in page.attributes if name == "id"}
             assert {value[1:] for value in links if value} == names
 
+    def test_every_session_leads_back_to_the_weeks(self, examples: list[Sheet]) -> None:
+        for sheet in examples:
+            page = sheet_html.text(sheet)
+            assert page.count('<a href="#weeks">') == sum(len(week.sessions) for week in sheet.weeks)
+            assert page.count('id="weeks"') == 1
+
+    def test_no_line_begins_with_a_dot_or_a_unit(self, examples: list[Sheet]) -> None:
+        for sheet in examples:
+            doses = re.findall('<p class="dose">(.*?)</p>', sheet_html.text(sheet))
+            assert doses
+            assert [dose for dose in doses if " ·" in dose or re.search(r"\d (kg|lb|%|s|min)\b", dose)] == []
+
     def test_a_box_for_every_set_and_dashed_ones_for_those_that_may_be(self, tmp_path: Path) -> None:
         line = "{exercise: push-up, sets: 3-4, reps: 8}"
         text = f"programme: A\nsessions: [{{session: A, exercises: [{line}]}}]\n"
@@ -194,7 +206,7 @@ class TestCsv:
         assert [row["repetitions or time"] for row in found[:3]] == ["8", "6", "4"]
         assert [row["weight"] for row in found[:3]] == ["60", "70", "75"]
         assert [row["set"] for row in found[:3]] == ["1", "2", "3 (if you do it)"]
-        assert {row["done: RIR"] for row in found} == {""}
+        assert {row["done: RIR or RPE"] for row in found} == {""}
 
     def test_no_cell_is_a_formula(self, hostile: Sheet) -> None:
         cells = [

@@ -17,6 +17,7 @@ from spotline.lint.engine.registry import all_rules
 from spotline.lint.reporters.exercises_json import exercises_json
 from spotline.lint.reporters.rules_json import rules_json
 from spotline.lint.schemas.fast_check import compiled, fits
+from spotline.lint.schemas.lookup import SchemaLookup
 from spotline.lint.syntax.builder import parse
 
 EXAMPLES = Path(__file__).parents[2] / "examples"
@@ -428,6 +429,21 @@ def test_it_never_passes_what_the_library_rejects(case):
     name, document = case
     if fits(name)(document):
         assert LIBRARY[name].is_valid(document)
+
+
+@settings(max_examples=300, deadline=None)
+@given(changed())
+def test_what_the_library_says_is_the_same_where_sound_parts_are_passed_over(case):
+    """A file's faults are looked for by the library; what surely fits need not be walked."""
+    name, data = case
+    if not isinstance(data, dict):
+        return
+    walked = [
+        (list(error.absolute_path), list(error.absolute_schema_path), error.message)
+        for error in LIBRARY[name].iter_errors(data)
+    ]
+    found = SchemaLookup(schemas.load(name)).violations(data, len(walked) + 1)
+    assert [(list(one.path), one.steps, one.message) for one in found] == walked
 
 
 @settings(max_examples=300, deadline=None)

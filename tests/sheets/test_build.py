@@ -118,6 +118,9 @@ def test_plates_are_told_of_a_usual_bar_only(line: Callable[..., SheetLine], wor
         ("back squat, sets: 3, reps: 5, load: 60 lb", ["reps", "lb", "RIR"]),
         ("leg press, sets: 3, reps: 5, rir: 2", ["reps", "kg", "RIR"]),
         ("push-up, sets: 3, reps: 5, load: bodyweight", ["reps", "RIR"]),
+        ("push-up, sets: 3, reps: 5, rpe: 7", ["reps", "RPE"]),
+        ("back squat, sets: 3, reps: 5, load: 60 kg, rpe: up to 8", ["reps", "kg", "RPE"]),
+        ("back squat, sets: 3, reps: 5, load: 60 kg, rpe: 8, rir: 2", ["reps", "kg", "RIR"]),
         ("plank, sets: 3, hold: 30 s", ["s", "RPE"]),
         ("farmer's carry, sets: 3, distance: 30 m, load: 2 x 32 kg", ["m", "kg", "RPE"]),
     ],
@@ -137,6 +140,26 @@ def test_everything_else_of_a_line(line: Callable[..., SheetLine]) -> None:
         "Going on: add 2.5 kg when all sets are clean, every week.",
         "Chest up.",
     ]
+
+
+def test_what_is_left_to_the_athlete_is_no_set(folder: Folder, week: Text) -> None:
+    own = week({"Gym": ["push-up, sets: 1, reps: 5", "x"]}).replace(
+        "exercise: x", "own choice: trunk, minutes: 8"
+    )
+    found = folder.session(own).lines[1]
+    (dose,) = found.doses
+    assert (found.exercise, dose.headline, dose.blanks) == ("trunk, your own choice", "8 min", ["min", "RPE"])
+
+
+def test_a_complex_is_loaded_once(folder: Folder, week: Text) -> None:
+    lifts = (
+        "{complex: [{exercise: power clean, reps: 1}, {exercise: front squat, reps: 2}], sets: 3, load: 65 %}"
+    )
+    head = "athlete: {name: Bo, best lifts: {power clean: 70 kg}}"
+    text = week({"Gym": ["x"]}, head).replace("{exercise: x}", lifts)
+    first, second = (line.doses[0] for line in folder.session(text).lines)
+    assert (first.load, first.amounts.plates) == ("45 kg (65 %)", "On each side of a 20 kg bar: 10 + 2.5.")
+    assert (second.load, second.amounts.plates) == ("the same load", "")
 
 
 def test_groups_of_sets_of_a_line_stand_together(folder: Folder, week: Text) -> None:

@@ -15,7 +15,7 @@ from spotline.lint.project.review import review
 from spotline.lint.reporters.changes_json import changes_json
 from spotline.lint.reporters.changes_markdown import LARGEST, markdown
 from spotline.lint.reporters.changes_text import in_few_lines, summary, text
-from spotline.lint.weighing.comparison import MOST_LINES, Comparison
+from spotline.lint.weighing.comparison import MOST_LINES, Comparison, shared_out
 from spotline.lint.weighing.difference import PART_OF, PARTS
 from spotline.lint.weighing.sides import NothingToCompareError, compare_paths
 from spotline.tests.steps import steps
@@ -89,6 +89,43 @@ def test_a_lowered_limit_of_the_team_is_told_with_what_it_brings(compared: Compa
     result = compared(old, new)
     assert "weekly limits, quadriceps: 18 -> 3" in words(result, "setting")
     assert any("weekly-sets-over-limit, quadriceps" in one for one in words(result, "finding brought"))
+
+
+def test_an_easy_week_is_said_once(compared: Compare) -> None:
+    """Its lines are not out of line, and that it is called so is not said again."""
+    plan = HEAD + MONDAY + THURSDAY
+    easy = plan.replace("weeks: 4\n", "weeks: 4\ndeload: [3]\neverything: {3: {sets: half}}\n")
+    (one,) = compared(plan, easy.replace("monday", "tuesday")).changed
+    said = [sentence for _, sentence in one.first()]
+    assert said[0] == "week 3 is now an easier week: 5 of 5 lifts eased"
+    assert [change.kind for change in one.changes if "week 3" in change.words] == ["easier week"]
+    assert not [change for change in one.changes if change.part == "out of line"]
+
+
+def test_lines_go_to_what_is_most_telling_in_any_file(compared: Compare) -> None:
+    """Each file has a line, and those that are left over are given by weight, not in turn."""
+    old, new = {}, {}
+    for at in range(10):
+        name, text = f"plan-{at}.programme.yaml", (HEAD + MONDAY + THURSDAY).replace("Juno", f"Juno {at}")
+        old[name] = text
+        new[name] = edited(text, ("reps: 6", "reps: 5"))
+    last = "plan-9.programme.yaml"
+    new[last] = edited(new[last], ("monday", "sunday"), ("bench press, sets: 4", "bench press, sets: 9"))
+    result = compared(old, new)
+    told = shared_out(result.changed, 12)
+    assert result.changed[0].file.endswith(last)
+    assert [len(lines) for lines in told] == [3] + [1] * 9
+    said = markdown(result).partition("<details>")[0]
+    assert sum(line.startswith("- ") for line in said.splitlines()) == 12
+
+
+def test_a_line_that_is_gone_is_said_before_what_only_helps_less(compared: Compare) -> None:
+    raises = "      - {exercise: lateral raise, sets: 2, reps: 12}\n"
+    (one,) = compared(HEAD + MONDAY + THURSDAY + raises, HEAD + MONDAY + THURSDAY).changed
+    said = [sentence for _, sentence in one.first()]
+    assert "Upper: lateral raise is gone, 2 x 12" in said
+    assert not any("indirect sets only" in sentence for sentence in said)
+    assert any("indirect sets only" in change.words for change in one.changes)
 
 
 def test_a_squad_is_told_together_and_apart(compared: Compare) -> None:

@@ -110,6 +110,48 @@ SILENT = {
           "      - {exercise: leg extension, sets: 2, reps: 12-15, rest: 90 s}\n")],
         "leg extension: effort RIR 1-2 -> none",
     ),
+    "a deload declared that eases next to nothing": (
+        IDRIS,
+        0,
+        [("weeks: 6\n", "weeks: 6\ndeload: [6]\n")],
+        "week 6 is now a deload: 4 of 27 lifts eased, 82 sets before and after",
+    ),
+    "a deload no longer called one": (
+        BRAM,
+        0,
+        [("    deload: true\n", ""), ("sets: 3, reps: 3, load: 75 %}", "sets: 4, reps: 3, load: 75 %}")],
+        "week 6 is no longer a deload: 19 -> 20 sets",
+    ),
+    "a demand of their own dropped": (
+        SASKIA,
+        0,
+        [("  - {days of: knee flexion, at least: 1}\n", "")],
+        "must hold: no longer days of knee flexion: at least 1",
+    ),
+    "a session said twice": (
+        MARA,
+        0,
+        [("    day: monday\n", "    day: [monday, saturday]\n")],
+        "Lower A on Saturday, once more: the session stands twice in the week",
+    ),
+    "the other side lost": (
+        MARA,
+        0,
+        [("hold: 40 s, side: each", "hold: 40 s, side: right")],
+        "side plank: `side: each` is now right only",
+    ),
+    "equipment gone": (
+        ("boathouse-circuit", "tamsin"),
+        1,
+        [("kettlebell, band", "band")],
+        "equipment: no longer kettlebell",
+    ),
+    "a session gone": (
+        ("wren-rotation", "wren"),
+        0,
+        [("rotation: [monday, wednesday, friday]", "rotation: [monday, friday]")],
+        "A (Friday) is gone: 14 sets",
+    ),
     "a waiver written": (
         MARA,
         0,
@@ -168,7 +210,12 @@ EASIER = "week 4 is now an easier week: 4 of 4 lifts eased"
         ("weeks: 6", "{1-3: 4, 4: 2, 5-6: 4}", "80 %", EASIER),
         ("weeks: 6", "{1-3: 4, 4: 3, 5-6: 5}", "80 %", EASIER),
         ("weeks: 6", "{1-3: 3, 4: 2, 5-6: 3}", "{1-3: 80 %, 4: 65 %, 5-6: 82.5 %}", EASIER),
-        ("weeks: 6\ndeload: [4]", "3", "80 %", "deload none -> week 4"),
+        (
+            "weeks: 6\ndeload: [4]",
+            "3",
+            "80 %",
+            "week 4 is now a deload: 0 of 4 lifts eased, 12 sets before and after",
+        ),
     ],
 )
 def test_an_easier_week_comes_first(

@@ -119,8 +119,51 @@ def test_text_shows_them_side_by_side(tallied: Callable[..., Tallies]) -> None:
     assert any(line.startswith("biceps") and "3 (3) under" in line for line in lines)
     whole = "\n".join(text(tallied()))
     assert "\x1b" not in whole
-    assert "No direct set for " in whole
-    assert "nothing at the hip" in whole.replace("\n", " ")
+    assert "No direct set at the\n" in whole
+    assert "  elbow " not in whole
+    assert "Nothing at the hip" in whole.replace("\n", " ")
+
+
+HEAD = "programme: Many\nathletes: [{name: Bo}, {name: Ida}]\nweeks: 2\nsessions:\n"
+LIFTS = ("back squat", "bench press", "deadlift", "front squat", "hip thrust", "lat pulldown", "leg press",
+         "overhead press", "seated leg curl", "goblet squat")  # fmt: skip
+
+
+def many(reps: str) -> str:
+    """A session of ten lifts on two days, for two athletes."""
+    lines = "".join(
+        f"      - {{exercise: {lift}, sets: {{1: 2, 2: 3}}, reps: {reps}, rir: {at % 4}}}\n"
+        for at, lift in enumerate(LIFTS)
+    )
+    return f"{HEAD}  - session: A\n    day: [monday, friday]\n    exercises:\n{lines}"
+
+
+@pytest.mark.parametrize("reps", ["5", "8-12"])
+def test_a_lift_that_is_shown_has_its_cell_in_every_week(reps: str, tallied: Callable[..., Tallies]) -> None:
+    """Which lifts are shown is decided for all weeks: a blank says that a week has none of it."""
+    lines = list(text(tallied(plan=many(reps))))
+    shown = lines[lines.index("Lifts, the hardest first: sets x repetitions") + 2 :]
+    assert [line for line in shown[:8] if f"4 x {reps}" not in line or f"6 x {reps}" not in line] == []
+    assert shown[8] == "and 2 more lifts: `spotline tally --by lift`"
+    assert shown[0].startswith("back squat")
+    assert not any("more lift" in line for line in text(tallied("lift", plan=many(reps))))
+
+
+def test_sessions_on_several_days_add_up_and_athletes_share_a_table(tallied: Callable[..., Tallies]) -> None:
+    lines = list(text(tallied(plan=many("5"))))
+    assert "Bo and Ida, weeks 1-2" in " ".join(lines)
+    assert sum(line.startswith("Sessions") for line in lines) == 1
+    (session,) = (line for line in lines if line.startswith("A "))
+    (whole,) = (line for line in lines if line.startswith("together"))
+    assert ("2 x 20 in" in session, "2 x 30 in" in session) == (True, True)
+    assert ("40 in" in whole, "60 in" in whole) == (True, True)
+
+
+def test_a_session_that_differs_by_day_has_a_line_for_each(tallied: Callable[..., Tallies]) -> None:
+    sunday = "sessions:\n  - {session: A, day: sunday, exercises: [{exercise: plank, hold: 30 s, sets: 1}]}"
+    plan = many("5").replace("sessions:", sunday)
+    starts = [line.split("  ")[0] for line in text(tallied("session", plan=plan))]
+    assert {"Monday, A", "Friday, A", "Sunday, A"} <= set(starts)
 
 
 def test_every_example_in_every_form(root: Path, today: date) -> None:
