@@ -12,6 +12,7 @@ from ..syntax.rewrites import key_out, one_of
 from ..syntax.scalars import OutOfRangeError, core_value
 from ..syntax.tree import Mapping, Scalar
 from ..wording.words import listed, with_article
+from .corrected_data import copied
 from .doses import told_apart
 from .lookup import name_key
 from .readings import RULE, deload_ways, in_words, ways
@@ -30,6 +31,10 @@ if TYPE_CHECKING:
     from .lookup import SchemaLookup
     from .readings import Way
     from .violation import DataPath, Schema, Violation
+
+
+MOST_TRIED = 20_000
+"""Values of a file up to which it is tried whether a key may be taken out, at the price of two checks."""
 
 
 class ValueExplainer:
@@ -168,10 +173,15 @@ class ValueExplainer:
             yield from key_out(group, self.data.as_written(path[:-1], key))
 
     def _is_needed(self, path: DataPath) -> bool:
-        """Whether its group of keys would break as much without the key at a path."""
-        group = self.data.value(path[:-1])
-        without = {key: value for key, value in group.items() if key != path[-1]}
-        return self.schema.broken_in(path[:-1], without) >= self.schema.broken_in(path[:-1], group)
+        """Whether the data would break as much without the key at a path; not tried in a large file."""
+        if self.data.root.size > MOST_TRIED:
+            return True
+        without = copied(self.data.plain)
+        group: Any = without
+        for step in path[:-1]:
+            group = group[step]
+        del group[path[-1]]
+        return len(self.schema.violations(without)) >= len(self.schema.violations(self.data.plain))
 
     def _unknown_word(self, violation: Violation, at: NodeAtPath) -> Finding:
         known: list[str] = violation.wants

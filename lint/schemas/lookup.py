@@ -45,12 +45,6 @@ class SchemaLookup:
         errors = self._validator(self.root).iter_errors(data)
         return [Violation(error) for error in islice(errors, most)]
 
-    def broken_in(self, path: DataPath, value: Any) -> int:
-        """How much a value would break at a path, whatever the rest of the file holds."""
-        validators = [self._validator(self._standalone(part)) for part in self.at(path)[:1]]
-        errors = (error for one in validators for error in one.iter_errors(value))
-        return sum(1 for _ in islice(errors, MOST_EXPLAINED))
-
     def accepts(self, part: Schema, value: Any) -> bool:
         """Whether a value is valid for one part of the schema."""
         return self._validator(self._standalone(part)).is_valid(value)
