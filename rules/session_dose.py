@@ -11,9 +11,9 @@ from ..lint.engine.registry import rule
 from ..lint.findings.finding import Amount, Related, found
 from ..lint.model.naming import day_name, line_name
 from ..lint.wording.words import listed, plain, says, sets_of
-from .excess import WITHOUT_LIMIT, Excess, crossing
+from .excess import WITHOUT_LIMIT, Excess, are_rounds_estimated, crossing
 from .offers import cutting
-from .shared import as_name, other_day, taken_off
+from .shared import other_day, taken_off
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -215,6 +215,8 @@ def _is_taxing(entry: SetGroup, limits: Limits) -> bool:
     reps = entry.work.reps.a_set() if entry.work.reps else None
     if not entry.hard or reps is None or reps.low < limits.number("repetitions"):
         return False
+    if are_rounds_estimated(entry):
+        return False
     if entry.reserve is None:
         return not entry.prescription.on_clock
     return entry.reserve.low <= limits.number("hard set")
@@ -324,8 +326,8 @@ def day_too_long(week: Week, limits: Limits) -> Iterator[DraftFinding]:
     """Several sessions on one day that together take longer than the athlete has.
 
     Adds up the least that the sessions of a day take; looks at days with two or more, none of which is too
-    long by itself, and wants their sum to fit into the athlete's minutes. Silent where a note speaks of
-    hours.
+    long by itself, and wants their sum to fit into the athlete's minutes. Silent where the hours of all are
+    written, or a note speaks of hours.
 
     Flags:
         programme: Twice on Monday
@@ -357,18 +359,18 @@ def day_too_long(week: Week, limits: Limits) -> Iterator[DraftFinding]:
         if len(visits) < 2:
             continue
         takes = [visit.minutes.low if visit.minutes else visit.time().total.low / SECONDS for visit in visits]
-        if sum(takes) <= has or max(takes) > has:
+        if sum(takes) <= has or max(takes) > has or all(visit.hour is not None for visit in visits):
             continue
         if says(("hour", "hours"), *(visit.session.note for visit in visits)):
             continue
         last = visits[-1].session
-        each = [f"{visit.session.name} {round(time)}" for visit, time in zip(visits, takes, strict=True)]
+        each = [str(round(time)) for time in takes]
         name = day_name(week.programme.starts, day)
         yield found(
             last.place,
             f"{name}'s {len(visits)} sessions take at least {round(sum(takes))} min: {listed(each)}.",
             wanted=f"the athlete's {plain(has)} min",
-            change=f"Move {as_name(last.name)} to another day, or write the hours between in a `note`.",
+            change="Move the last to another day, or write the hours between in a `note`.",
             where=last.name,
             subject=name,
             excess=sum(takes),

@@ -5,7 +5,7 @@ from __future__ import annotations
 from math import gcd
 
 from ..body.names import fold
-from ..model.on_days import sessions_in
+from ..model.weeks import sessions_in
 from ..syntax.cache import GenerationCache
 from .set_group import SetGroup
 from .tally import Visit
@@ -184,7 +184,12 @@ class Calendar:
     ) -> tuple[SetGroup, ...]:
         """The groups of sets of a line. ``week`` is counted within the block, ``number`` in the programme."""
         changes = tuple(one for one in versions if isinstance(one, tuple) and self.is_meant(one[0], line))
-        groups = (self.group(line, work, number) for work in line.in_week(week, time, changes, self.who))
+        own = None
+        if line.by_athlete:
+            from ..model.by_athlete import values_of
+
+            own = values_of(line, self.who)
+        groups = (self.group(line, work, number) for work in line.in_week(week, time, changes, own))
         return tuple(group for group in groups if group is not None)
 
     def changes(self, block: Block, week: int) -> Iterator[tuple[ChangeOfLines, int]]:

@@ -12,14 +12,30 @@ from .sessions import Slice
 TYPE_CHECKING = False
 if TYPE_CHECKING:
     from collections.abc import Iterator
+    from typing import Protocol
 
+    from ..findings.finding import Finding
     from ..text.places import Place
     from .programme import Programme
-    from .read_line import LineReader
-    from .sessions import Prescription
+    from .sessions import Prescription, Weeks
     from .values import LocatedNode, Reader
 
     Values = dict[str, tuple[Slice, ...]]
+
+    class SquadReader(Protocol):
+        """What is needed here of the reader of a line."""
+
+        findings: list[Finding]
+        spans: Weeks
+        unread: set[str]
+        by_athlete: bool
+
+        def read_parts(self, key: str, parts: list[tuple[int, int, LocatedNode]]) -> tuple[Slice, ...]:
+            """The values of a key that can be read."""
+
+        def report(self, rule: str, place: Place, counted: str, *, change: str) -> None:
+            """Adds a finding."""
+
 
 OTHER = "other"
 """Stands for all athletes that no other key names."""
@@ -52,7 +68,7 @@ def _is_name(key: str) -> bool:
     return bool(key) and key != OTHER and not any(map(str.isdecimal, key))
 
 
-def read_by_athlete(reader: LineReader, key: str, at: LocatedNode) -> tuple[Slice, ...]:
+def read_by_athlete(reader: SquadReader, key: str, at: LocatedNode) -> tuple[Slice, ...]:
     """The values of a key by athlete, those of all others as well where they are written."""
     found: list[Slice] = []
     before = len(reader.findings)

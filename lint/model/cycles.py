@@ -10,8 +10,8 @@ from ..schemas.readings import RULE
 from ..wording.words import week_list
 from .bounds import beyond_change
 from .changes import TwoWaysError, ValueChange, change_of, changed, is_change
-from .on_days import sessions_in
 from .sessions import Slice, VisitSlice
+from .weeks import sessions_in
 from .weeks import weeks as weeks_of
 
 TYPE_CHECKING = False
@@ -245,6 +245,20 @@ def _report_end(reader: CycleReader, again: LocatedNode, base: Slice, number: in
         f"From {unit} {number} on, {base.place.excerpt} cannot change by {again.words} any more.",
         change=f"Give the {unit}s from {number} on values of their own, or `again: same`.",
     )
+
+
+def part_of_sets(reader: CycleReader, at: LocatedNode, before: Sequence[Slice]) -> object:
+    """``half``, ``x 2/3``: so much of the sets of the weeks before; None where there are none."""
+    change = change_of("sets", at.words)
+    if before and change is not None:
+        return changed("sets", max(before, key=lambda one: one.last).value, change)
+    reader.report(
+        "value-unreadable",
+        at.place,
+        f"`sets: {at.words}` has no weeks before it to be a part of.",
+        change="Write the number of sets.",
+    )
+    return None
 
 
 # Visits of a block

@@ -11,11 +11,32 @@ from .values import place_of, text_of
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
-    from .read_line import LineReader, Values
+    from typing import Protocol
+
+    from ..text.places import Place
     from .values import LocatedNode
 
+    class ClockReader(Protocol):
+        """What is needed here of the reader of a line."""
 
-def implied_sets(reader: LineReader, at: LocatedNode, own: Values) -> tuple[Slice, ...]:
+        unread: set[str]
+
+        def duration(self, at: LocatedNode | None) -> Range | None:
+            """A time or a range of times, in seconds."""
+
+        def length(self, at: LocatedNode | None) -> Range | None:
+            """How long something goes on, in seconds."""
+
+        def always(self, value: object, place: Place) -> tuple[Slice, ...]:
+            """A value for all weeks in which the line takes place."""
+
+        def report(self, rule: str, place: Place, counted: str, *, change: str) -> None:
+            """Adds a finding."""
+
+
+def implied_sets(
+    reader: ClockReader, at: LocatedNode, own: dict[str, tuple[Slice, ...]]
+) -> tuple[Slice, ...]:
     """Sets that follow from the rest of the line: one every so often, or one number for each set."""
     every, lasts = reader.duration(at.get("every")), reader.length(at.get("for"))
     if every is not None and lasts is not None and (every.low <= 0 or lasts.low < every.high):

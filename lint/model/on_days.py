@@ -6,7 +6,6 @@ TYPE_CHECKING = False
 if TYPE_CHECKING:
     from ..text.places import Place, Term
     from .quantities import Range
-    from .sessions import Session
 
 
 class OnDays:
@@ -68,13 +67,3 @@ class Activity(OnDays):
     def days_in(self, week: int) -> tuple[int, ...]:
         """Its days in a week of its block, counted from 1; none in a week without it."""
         return super().days_in(week) if self.takes_place(week) else ()
-
-
-def sessions_in(sessions: tuple[Session, ...], week: int) -> tuple[Session, ...]:
-    """The sessions that take place in a week of their block; what replaces another stands in its place."""
-    held = tuple(session for session in sessions if session.takes_place(week))
-    replacing = {one.replaces: one for one in held if one.replaces is not None}
-    if not replacing:
-        return held
-    left = (replacing.get(one, one) for one in held if one.replaces is None or one.replaces not in held)
-    return tuple(dict.fromkeys(left))

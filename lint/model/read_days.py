@@ -1,23 +1,16 @@
-"""Days that differ by week, ``{1+3: sunday, 2+4: friday}``; minutes of a session; weekdays before a date.
+"""Days that differ by week, ``{1+3: sunday, 2+4: friday}``, and the minutes of a session.
 
 Nothing here is needed where none of these is written, so that other modules import it only where one is.
 """
 
 from __future__ import annotations
 
-from datetime import timedelta
-
-from ..findings.finding import Edit
 from .by_parts import spans_of
 from .read_line import LineReader
-from .sessions import WEEKDAYS
-from .values import Reader, calendar_day, days_of, hours_of
-from .weeks import weekday
+from .values import Reader, days_of, hours_of
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
-    from datetime import date
-
     from ..findings.finding import Finding
     from .on_days import OnDays
     from .quantities import Range
@@ -58,34 +51,6 @@ def read_days_by_week(
             change="Give a week its day, or take it out.",
         )
     return spans_of(frozenset(week for week, is_on in held.items() if is_on))
-
-
-def day_with_name(reader: Reader, at: LocatedNode, name: str, words: str) -> date | None:
-    """The day that ``sat 2027-03-20`` names; reports one that is no such weekday."""
-    day, said = calendar_day(words), weekday(name.rstrip(","))
-    if day is None:
-        reader.report(
-            "date-impossible",
-            at.place,
-            f"{words} is not in the calendar.",
-            change="Write the date as year-month-day, a day that the month has.",
-        )
-        return None
-    on = WEEKDAYS[day.weekday()]
-    if said is not None and said != on:
-        away = (WEEKDAYS.index(said) - day.weekday() + 3) % 7 - 3
-        near = day + timedelta(days=away)
-        reader.report(
-            "date-impossible",
-            at.place,
-            f"{words} is a {on.capitalize()}, and no {said.capitalize()}.",
-            change=f"Write `{on} {words}`, or `{said} {near}`.",
-            edits=tuple(
-                Edit(at.place, one, f"write {one}", certain=False)
-                for one in (f"{on} {words}", f"{said} {near}")
-            ),
-        )
-    return day
 
 
 def read_minutes(

@@ -282,7 +282,7 @@ class LineReader(Reader):
             return each_side(self, key, first, last, part)
         value = _OTHERWISE[key](part.plain) if key in _OTHERWISE else None
         if value is None and key == "sets" and part.words[:1] in ("h", "H", "x", "X", "\u00d7"):
-            from .two_readings import part_of_sets
+            from .cycles import part_of_sets
 
             return part_of_sets(self, part, [one for one in before if one.last < first])
         if value is not None and "/" in str(value):

@@ -231,20 +231,20 @@ class Prescription:
         self._names: list[Term] | None = None
 
     def in_week(
-        self, week: int, time: int = 0, changes: tuple[tuple[ChangeOfLines, int], ...] = (), who: str = ""
+        self,
+        week: int,
+        time: int = 0,
+        changes: tuple[tuple[ChangeOfLines, int], ...] = (),
+        groups: tuple[dict[str, tuple[Slice, ...]], ...] | None = None,
     ) -> tuple[Work, ...]:
         """Its groups of sets in a week of its block, counted from 1; empty in a week without the line.
 
         ``time`` counts the visits to its session in the block, from 1. ``changes`` are those of all lines in
-        that week, each with the weeks before the block that it counts; ``who`` is the athlete's name.
+        that week, each with the weeks before the block that it counts; ``groups`` are those of one athlete.
         """
         works: list[Work] = []
-        groups = self.groups
-        if self.by_athlete:
-            from .by_athlete import values_of
-
-            groups = values_of(self, who)
-        for group in groups if self.only_in is None or week in self.only_in else ():
+        is_done = self.only_in is None or week in self.only_in
+        for group in (groups or self.groups) if is_done else ():
             values = {}
             for key, slices in group.items():
                 for held in slices:

@@ -183,22 +183,6 @@ def check_listed(reader: LineBeingRead, key: str, place: Place, words: str) -> N
         )
 
 
-def part_of_sets(reader: LineBeingRead, at: LocatedNode, before: Sequence[Slice]) -> object:
-    """``half``, ``x 2/3``: so much of the sets of the weeks before; None where there are none."""
-    from .changes import change_of, changed
-
-    change = change_of("sets", at.words)
-    if before and change is not None:
-        return changed("sets", max(before, key=lambda one: one.last).value, change)
-    reader.report(
-        "value-unreadable",
-        at.place,
-        f"`sets: {at.words}` has no weeks before it to be a part of.",
-        change="Write the number of sets.",
-    )
-    return None
-
-
 def rounds_at_odds(reader: LineBeingRead, said: Sequence[Slice], rounds: Sequence[Slice]) -> None:
     """Sets that stand under repetitions, ``3x12``, in a circuit or superset whose rounds are its sets."""
     if {str(one.value) for one in said} != {str(one.value) for one in rounds}:

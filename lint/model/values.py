@@ -208,9 +208,9 @@ class Reader:
             return None
         name, _, words = at.words.rpartition(" ")
         if name:
-            from .read_days import day_with_name
+            from .dated import check_weekday
 
-            return day_with_name(self, at, name, words)
+            return check_weekday(self, at.place, name, words, calendar_day(words))
         parts = at.words.split("-")
         if [len(part) for part in parts] != [4, 2, 2] or not all(part.isdecimal() for part in parts):
             return None

@@ -1,4 +1,4 @@
-"""Weeks and weekdays as coaches write them: "1-3", "3+5", "Mon"."""
+"""Weeks and weekdays as coaches write them: "1-3", "3+5", "Mon"; the sessions of a week."""
 
 from __future__ import annotations
 
@@ -6,6 +6,10 @@ import re
 
 from .quantities import spelt
 from .sessions import WEEKDAYS
+
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from .sessions import Session
 
 
 def weeks(key: str) -> tuple[tuple[int, int], ...]:
@@ -55,3 +59,13 @@ def time_of_day(words: str) -> tuple[str, float | None]:
     else:
         fits = hour < 24
     return day, hour + past / 60 if fits and past < 60 else None
+
+
+def sessions_in(sessions: tuple[Session, ...], week: int) -> tuple[Session, ...]:
+    """The sessions that take place in a week of their block; what replaces another stands in its place."""
+    held = tuple(session for session in sessions if session.takes_place(week))
+    replacing = {one.replaces: one for one in held if one.replaces is not None}
+    if not replacing:
+        return held
+    left = (replacing.get(one, one) for one in held if one.replaces is None or one.replaces not in held)
+    return tuple(dict.fromkeys(left))

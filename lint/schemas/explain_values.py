@@ -12,7 +12,6 @@ from ..syntax.rewrites import key_out, one_of
 from ..syntax.scalars import OutOfRangeError, core_value
 from ..syntax.tree import Mapping, Scalar
 from ..wording.words import listed, with_article
-from .corrected_data import copied
 from .doses import told_apart
 from .lookup import name_key
 from .readings import RULE, deload_ways, in_words, ways
@@ -173,15 +172,14 @@ class ValueExplainer:
             yield from key_out(group, self.data.as_written(path[:-1], key))
 
     def _is_needed(self, path: DataPath) -> bool:
-        """Whether the data would break as much without the key at a path; not tried in a large file."""
+        """Whether the file would break more without the key at a path than it does elsewhere.
+
+        In a large file that is not tried.
+        """
+        whole = self.data.value(())
         if self.data.root.size > MOST_TRIED:
             return True
-        without = copied(self.data.plain)
-        group: Any = without
-        for step in path[:-1]:
-            group = group[step]
-        del group[path[-1]]
-        return len(self.schema.violations(without)) >= len(self.schema.violations(self.data.plain))
+        return self.schema.broken_in(_without(whole, path)) > self.schema.broken_in(whole, path)
 
     def _unknown_word(self, violation: Violation, at: NodeAtPath) -> Finding:
         known: list[str] = violation.wants
@@ -285,6 +283,9 @@ class ValueExplainer:
             name = name_key(violation.part)
             if single and name == "exercise" and (lines := _as_line(words)):
                 return f"Write {', or '.join(f'`{one}`' for one in lines)}.", lines
+            if single and "movement" in violation.part.get("properties", ()):
+                new = f"movement: {words}, advised by: physiotherapist"
+                return f"Write who advised it: `{{{new}}}`.", ()
             if single and name:
                 return f"Write `{name}: {words}`, with what belongs to it below.", ()
             return "Write it in lines below." if single else "Take the dashes out, or the list apart.", ()
@@ -385,3 +386,15 @@ def _wanted(types: list[str], part: Schema) -> str:
     if "boolean" in types:
         return "true or false"
     return "text" if types == ["string"] and "examples" not in part else "one value"
+
+
+def _without(data: Any, path: DataPath) -> Any:
+    """Some data without what stands at a path."""
+    step, *rest = path
+    if isinstance(data, dict):
+        kept = {key: value for key, value in data.items() if key != step or rest}
+        return {**kept, step: _without(data[step], tuple(rest))} if rest else kept
+    several = list(data)
+    assert isinstance(step, int)
+    several[step] = _without(several[step], tuple(rest))  # a list's item itself is never taken out
+    return several

@@ -45,6 +45,15 @@ class SchemaLookup:
         errors = self._validator(self.root).iter_errors(data)
         return [Violation(error) for error in islice(errors, most)]
 
+    def broken_in(self, data: Any, but_at: DataPath | None = None) -> int:
+        """How much the data of a file break; what they break at one path, or below, does not count."""
+        errors = (
+            error
+            for error in self._validator(self.root).iter_errors(data)
+            if but_at is None or tuple(error.absolute_path)[: len(but_at)] != but_at
+        )
+        return sum(1 for _ in islice(errors, MOST_EXPLAINED))
+
     def accepts(self, part: Schema, value: Any) -> bool:
         """Whether a value is valid for one part of the schema."""
         return self._validator(self._standalone(part)).is_valid(value)
