@@ -32,6 +32,10 @@ if TYPE_CHECKING:
     from .violation import DataPath, Schema, Violation
 
 
+MOST_TRIED = 20_000
+"""Values of a file up to which it is tried whether a key may be taken out, at the price of two checks."""
+
+
 class ValueExplainer:
     """Makes the findings for the values of one file."""
 
@@ -168,8 +172,13 @@ class ValueExplainer:
             yield from key_out(group, self.data.as_written(path[:-1], key))
 
     def _is_needed(self, path: DataPath) -> bool:
-        """Whether the file would break more without the key at a path than it does elsewhere."""
+        """Whether the file would break more without the key at a path than it does elsewhere.
+
+        In a large file that is not tried.
+        """
         whole = self.data.value(())
+        if self.data.root.size > MOST_TRIED:
+            return True
         return self.schema.broken_in(_without(whole, path)) > self.schema.broken_in(whole, path)
 
     def _unknown_word(self, violation: Violation, at: NodeAtPath) -> Finding:
