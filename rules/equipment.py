@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from ..lint.body import catalogue, equipment
+from ..lint.body.names import fold
 from ..lint.engine.limits import Length, Option
 from ..lint.engine.registry import rule
 from ..lint.findings.finding import Edit, Related, found
@@ -211,6 +212,8 @@ def _not_improvised(
     from ..lint.body.improvised import is_a_seat, serves
 
     texts = _texts(entry, items)
+    if fold(entry.name) in {fold(item.lower().removesuffix(" machine")) for item in items}:
+        return ()  # the machine is called like the lift
     if implement == "bodyweight":
         pieces = tuple(piece for piece in pieces if not is_a_seat(piece))
     if exercise.kind == "endurance" and "track" in exercise.station:

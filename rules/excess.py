@@ -39,7 +39,8 @@ class Excess:
     """A muscle group over its limit in a week or on a day, by a kind of count.
 
     Sets on the clock count only where it is known how hard they are: the clock says when to go on, and many
-    such sets leave much in reserve (common practice, no source).
+    such sets leave much in reserve (common practice, no source). As many rounds as possible are an estimate,
+    and no estimate is held against a limit.
     """
 
     def __init__(self, tally: Tally, group: str, kind: str, limit: float) -> None:
@@ -68,7 +69,15 @@ class Excess:
 
 
 def _is_held_against(entry: SetGroup) -> bool:
+    if are_rounds_estimated(entry):
+        return False
     return not entry.prescription.on_clock or entry.effort.reserve is not None
+
+
+def are_rounds_estimated(entry: SetGroup) -> bool:
+    """Whether its sets are as many rounds as possible, which nobody has written."""
+    paired = entry.prescription.paired
+    return paired is not None and paired.clock is not None and paired.clock.counts_rounds
 
 
 def standing_out(week: Week, count: Callable[[Week], Count], most: float) -> SetGroup | None:

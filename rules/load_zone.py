@@ -8,7 +8,7 @@ from ..lint.engine.registry import rule
 from ..lint.findings.finding import Amount, Related, found
 from ..lint.model.naming import line_name
 from ..lint.model.quantities import Range
-from ..lint.wording.words import first_of, plain
+from ..lint.wording.words import first_of, plain, says
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -81,7 +81,8 @@ def load_outside_zone(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     Wants fast loads within 30-70 %, and a lightest load of at most 67 % for endurance and 85 % for size.
     Names three lifts at most. Silent for general health, where no load is known, for a lift some of whose
     hard work goes by feel or that took another's place with its percentage, on what is too light for
-    under-18s, and where an effort stands beside the load, which then goes by that.
+    under-18s, where an effort stands beside the load, which then goes by that, and on lifts that are only
+    trained fast.
 
     Flags:
         programme: Press
@@ -199,6 +200,7 @@ def _main_lifts(ledger: Ledger, limits: Limits) -> list[_MainLift]:
     """
     lifts: dict[Exercise, _MainLift] = {}
     by_feel: set[Exercise] = set()
+    slow: set[Exercise] = set()
     typical = ledger.typical_weeks()
     for week in (*typical, *(other for other in ledger.weeks if other.is_peak and other.is_typical())):
         if week.phase == "return" or week.rehabilitation:
@@ -218,6 +220,9 @@ def _main_lifts(ledger: Ledger, limits: Limits) -> list[_MainLift]:
                 by_feel.add(exercise)
             if entry.stated_effort:
                 by_feel.add(exercise)
+            if entry.sets.high and not _is_for_speed(entry):
+                slow.add(exercise)
+    lifts = {exercise: lift for exercise, lift in lifts.items() if exercise in slow}
     for exercise in by_feel.intersection(lifts):
         lifts[exercise].known = False
     named = [lift for exercise, lift in lifts.items() if _is_priority(ledger, exercise)]
@@ -236,6 +241,15 @@ def _first_in_sessions(weeks: list[Week], most: int) -> set[Exercise]:
         leading = list(lines)[:most]
         first |= {entry.exercise for entry in visit.own if entry.exercise and entry.prescription in leading}
     return first
+
+
+FAST = ("speed", "fast", "quick", "quickly", "dynamic", "dynamic effort", "explosive")
+
+
+def _is_for_speed(entry: SetGroup) -> bool:
+    """Whether its session, or a word beside the line, says that it is done fast."""
+    line = entry.prescription
+    return says(FAST, line.session.name, line.note, line.cue)
 
 
 def _is_of_another(entry: SetGroup) -> bool:

@@ -139,7 +139,8 @@ def _repeats(line: Line) -> Iterator[tuple[int, int]]:
         longer = reps[at] > max(reps[at - 1], reps[at + 1])
         dose = _dose(line[at][1].work)
         like = next((one for one in range(at - 1) if _dose(line[one][1].work) == dose), None)
-        if rises and lighter and longer and like is not None:
+        in_a_row = line[at + 1][0].number - line[at - 1][0].number == 2  # behind a deload one begins lower
+        if rises and lighter and longer and in_a_row and like is not None:
             yield at, like
 
 

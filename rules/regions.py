@@ -204,9 +204,9 @@ def days_per_region_few(week: Week, ledger: Ledger, limits: Limits) -> Iterator[
 
     Looks at typical weeks whose sessions all have days, over a full turn where they rotate. Counts the days
     with a set that trains a muscle of the region, be it as a helper, days whose activities load it, and for
-    the abdomen days with a carry; wants 2 for each region that the focus means. A region that gets nothing in
-    the whole programme is left to another rule, and so is a week alone with fewer sessions than those around
-    it, a holiday.
+    the abdomen days with a carry beside others; wants 2 for each region that the focus means. A region that
+    gets nothing in the whole programme is left to another rule, and so is a week alone with fewer sessions
+    than those around it, a holiday.
 
     Flags:
         programme: Two days
@@ -292,20 +292,20 @@ def _added_to(week: Week, visit: Visit | None, regions: list[str]) -> str:
 
 def _holds_lifts(visit: Visit) -> bool:
     """Whether a session holds lifts: nobody adds one to a session on a machine or track."""
-    return any(entry.is_done for entry in visit.own)
+    return any(entry.sets.high > 0 for entry in visit.own)
 
 
 def _days_of(week: Week, region: str, limits: Limits) -> set[int]:
     """The days of a week on which a region is trained, held by a carry, or loaded by an activity."""
     days = {*week.sets(region, TOTAL, hard=False).days(), *_active_days(week, region, limits)}
-    return days | _days_of_carries(week) if region == CARRIED_BY else days
+    return days | _days_of_carries(week) if days and region == CARRIED_BY else days
 
 
 CARRIED_BY = "abdomen"
 
 
 def _days_of_carries(week: Week) -> set[int]:
-    """Days with a loaded carry: work for the trunk, as coaches see it (common practice, no source)."""
+    """Days with a loaded carry: for the trunk it adds to other work (common practice, no source)."""
     return {
         visit.day
         for visit, entry in week.entries()

@@ -11,9 +11,9 @@ from ..lint.engine.registry import rule
 from ..lint.findings.finding import Amount, Related, found
 from ..lint.model.naming import day_name, line_name
 from ..lint.wording.words import listed, plain, says, sets_of
-from .excess import WITHOUT_LIMIT, Excess, crossing
+from .excess import WITHOUT_LIMIT, Excess, are_rounds_estimated, crossing
 from .offers import cutting
-from .shared import as_name, other_day, taken_off
+from .shared import other_day, taken_off
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -215,6 +215,8 @@ def _is_taxing(entry: SetGroup, limits: Limits) -> bool:
     reps = entry.work.reps.a_set() if entry.work.reps else None
     if not entry.hard or reps is None or reps.low < limits.number("repetitions"):
         return False
+    if are_rounds_estimated(entry):
+        return False
     if entry.reserve is None:
         return not entry.prescription.on_clock
     return entry.reserve.low <= limits.number("hard set")
@@ -362,13 +364,13 @@ def day_too_long(week: Week, limits: Limits) -> Iterator[DraftFinding]:
         if says(("hour", "hours"), *(visit.session.note for visit in visits)):
             continue
         last = visits[-1].session
-        each = [f"{visit.session.name} {round(time)}" for visit, time in zip(visits, takes, strict=True)]
+        each = [str(round(time)) for time in takes]
         name = day_name(week.programme.starts, day)
         yield found(
             last.place,
             f"{name}'s {len(visits)} sessions take at least {round(sum(takes))} min: {listed(each)}.",
             wanted=f"the athlete's {plain(has)} min",
-            change=f"Move {as_name(last.name)} to another day, or write the hours between in a `note`.",
+            change="Move the last to another day, or write the hours between in a `note`.",
             where=last.name,
             subject=name,
             excess=sum(takes),

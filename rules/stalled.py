@@ -172,7 +172,8 @@ def _is_open(load: Load) -> bool:
 
 def _dose(work: Work) -> tuple[object, ...]:
     reps = (work.reps.sets, work.reps.parts) if work.reps else None
-    return (work.sets, reps, load_in_words(work).words, work.rir, work.rpe, work.hold, work.distance)
+    load = load_in_words(work).words if work.load else ""
+    return (work.sets, reps, load, work.rir, work.rpe, work.hold, work.distance)
 
 
 def _progressing(entries: list[SetGroup]) -> Offer:

@@ -97,6 +97,7 @@ def codes_of(command: str, case: Case) -> set[int]:
     if command in ("review --changed", "mend", "mend --show", "mend --ask"):
         return case.codes | {0, 1}  # what is not committed may not count; what is mended blocks no more
     return {
+        "review --record-known": {0, 1, 2},  # 1: what may not be on record blocks
         "mend --undo": {2},
         "mend --solve": {0, 1, 2},
         "exercises": {0, 1, 2},
@@ -195,7 +196,11 @@ def is_told(command: str, case: Case, result: dict[str, Any]) -> bool:
         is_open = not callable(case.files[case.hostile])
         is_ours = case.hostile != "spotline-known.json"
         return bool(LOCATED.search(result["out"])) or not (case.located and is_open and is_ours)
+    if command.startswith("review --as"):
+        return bool(result["out"].strip())  # what these forms say stands in their own tests
     if result["code"] == 2:
+        if command == "compare --since" and '"faults": [\n' in result["out"]:
+            return True
         return bool(SAID.search(result["err"])) or bool(PLACED.search(result["out"] + result["err"]))
     return bool(result["out"].strip() or result["err"].strip()) or command not in PLAIN
 

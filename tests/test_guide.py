@@ -43,6 +43,9 @@ def programme(row: dict[str, str]) -> str:
     elif at == "session":
         more = f"  - {words}\n" if words.startswith("{") else ""
         session = session if more else f"{{session: Lower A, {words}, exercises: [{LINE}]}}"
+    if at == "athlete":
+        name = "" if "name" in parse("row", f"{{{words}}}").root.plain else "name: Ada, "
+        head["athlete"] = f"{{{name}{words}}}"
     if at == "programme":
         said = parse("row", f"{{{words}}}").root.plain
         head = {key: value for key, value in head.items() if key not in said}
@@ -98,11 +101,14 @@ def test_a_page_that_is_stale_is_told_and_written(tmp_path, monkeypatch, capsys)
     assert stale.read_text(encoding="utf-8") == "new"
 
 
-def test_every_key_of_a_programme_file_has_its_topic() -> None:
-    whole = write_guide.schema()
+@pytest.mark.parametrize("file", ["programme", "athlete"])
+def test_every_key_of_a_programme_or_athlete_file_has_its_topic(file: str) -> None:
+    whole = write_guide.schema(file)
     kinds = {"": whole, **whole["$defs"]}
     told: dict[str, set[str]] = {}
     for topic in TOPICS:
+        if topic.get("file", "programme") != file:
+            continue
         for kind, keys in topic["keys"].items():
             told.setdefault(kind, set()).update(keys)
     for kind, part in kinds.items():

@@ -109,6 +109,8 @@ HOMES: list[tuple[Words, Words]] = [
     (
         SEVERITIES[::-1],
         (
+            "proposals $defs finding properties severity",
+            "proposals $defs staying properties severity",
             "review $defs finding properties severity",
             "review $defs following properties severity",
             "review $defs kept properties severity",

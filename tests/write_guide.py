@@ -33,11 +33,11 @@ means, then lines of the examples. `spotline guide TOPIC` shows the same in a te
 an item of `exercises`; keys without braces go to a line, a session or the head of the file, as the table says.
 """
 
-WHERE = {"line": "a line", "session": "a session", "programme": "the head"}
+WHERE = {"line": "a line", "session": "a session", "programme": "the head", "athlete": "the athlete's file"}
 
 
-def schema() -> dict[str, Any]:
-    read: dict[str, Any] = json.loads((ROOT / "schema" / "programme.json").read_text(encoding="utf-8"))
+def schema(file: str = "programme") -> dict[str, Any]:
+    read: dict[str, Any] = json.loads((ROOT / "schema" / f"{file}.json").read_text(encoding="utf-8"))
     return read
 
 
@@ -48,9 +48,9 @@ def topics() -> list[dict[str, Any]]:
     return read
 
 
-def descriptions(kind: str) -> dict[str, str]:
+def descriptions(kind: str, file: str) -> dict[str, str]:
     """What each key of a kind of the schema means."""
-    whole = schema()
+    whole = schema(file)
     properties = (whole["$defs"][kind] if kind else whole)["properties"]
     return {key: part.get("description", "") for key, part in properties.items() if part is not False}
 
@@ -98,9 +98,10 @@ def page(topic: dict[str, Any], lines: list[tuple[str, set[str]]]) -> str:
     told: dict[str, str] = {}
     for kind, keys in topic["keys"].items():
         for key in keys:
-            told.setdefault(key, descriptions(kind)[key])
+            told.setdefault(key, descriptions(kind, topic.get("file", "programme"))[key])
     parts += [f"- `{key}`: {words}" for key, words in told.items()]
-    shown = examples_of(set(told) - {"exercise", "sets", "reps", "note"} or set(told), lines)
+    of_lines = "file" not in topic
+    shown = of_lines and examples_of(set(told) - {"exercise", "sets", "reps", "note"} or set(told), lines)
     if shown:
         parts += ["", "### From the examples", "", "```yaml", *(f"- {line}" for line in shown), "```"]
     return "\n".join([*parts, ""])

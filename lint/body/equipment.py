@@ -113,6 +113,7 @@ COUNTS = frozenset(
     (
         "kg", "lb", "cm", "mm", "m", "in", "to", "up", "down", "from", "of", "and", "a", "an", "the",
         "with", "each", "pair", "set", "one", "two", "three", "four", "five", "several", "some",
+        "all", "every", "any", "various", "plenty", "lots",
         "light", "medium", "heavy", "long", "short", "new", "old", "full", "half", "about", "max",
     )
 )  # fmt: skip

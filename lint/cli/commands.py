@@ -311,8 +311,8 @@ def _schema(words: list[str]) -> int:
     "set-up [--name N] [--level L] [--goal G] [--days D] [--minutes M] [--equipment E] [--] [FOLDER]",
     """
     writes the first files of a team into a folder: settings, an athlete, a programme that passes,
-    the hook, how editors indent. On a terminal it asks for what no option says; elsewhere the usual
-    holds. What is there already is never overwritten.
+    the hook, how editors indent, what git leaves out. On a terminal it asks for what no option says;
+    elsewhere the usual holds. What is there already is never overwritten.
     """,
     "set-up",
     "set-up my-team --name Mara --level intermediate --days 'monday thursday'",

@@ -43,9 +43,10 @@ def grouped(workspace: Workspace, found: list[SourceFile]) -> list[Group]:
         sets.tie(ends)
     if any(ends for _, ends, _ in told):
         asked = {file.real for file in found}
+        wanted = {end for _, ends, _ in told for end in ends}
         for root in dict.fromkeys(file.root for file in found):
             if repository.is_marked(root):
-                workspace.beside[root] = _beside(workspace, root, asked, sets)
+                workspace.beside[root] = _beside(workspace, root, asked, wanted, sets)
     groups: dict[object, Group] = {}
     for file, ends, size in told:
         groups.setdefault(sets.of(ends[0]) if ends else file, Group()).add(file, size)
@@ -71,10 +72,13 @@ def _named_in(workspace: Workspace, file: SourceFile, ends: list[str]) -> list[s
     return [end for real in workspace.athletes_in(file) for end in ends_of_name(real)]
 
 
-def _beside(workspace: Workspace, root: str, asked: set[str], sets: _Sets) -> Beside:
-    """The programmes below a root that are not asked for; two names of one athlete file are tied."""
+def _beside(workspace: Workspace, root: str, asked: set[str], wanted: set[str], sets: _Sets) -> Beside:
+    """The programmes below a root that are not asked for; two names of one athlete file are tied.
+
+    ``wanted`` are the ends of the athlete files that count: what mentions none of them may be left out.
+    """
     beside = Beside()
-    for file, ends in _below(workspace, root):
+    for file, ends in _below(workspace, root, wanted):
         if file.kind == "athlete":
             if os.path.basename(file.name) != os.path.basename(file.real):
                 sets.tie([*ends_of_name(file.name), *ends_of_name(file.real)])
@@ -84,14 +88,27 @@ def _beside(workspace: Workspace, root: str, asked: set[str], sets: _Sets) -> Be
     return beside
 
 
-def _below(workspace: Workspace, root: str) -> Iterator[tuple[SourceFile, list[str] | None]]:
-    """The files of ours below a root, each with what it mentions, None where nobody has looked yet."""
+def _below(
+    workspace: Workspace, root: str, wanted: set[str]
+) -> Iterator[tuple[SourceFile, list[str] | None]]:
+    """The files of ours below a root, each with what it mentions, None where nobody has looked yet.
+
+    Where git has listed them, only links and what mentions the ``wanted``: no other file is looked for.
+    """
     listing = workspace.listing
     if listing is None or listing.root != root:
         for file in searched(workspace, repository.shown(root)):
             yield file, None
         return
+    linked = [listing.file(path) for path in listing.links if repository.kind_of(path) == "athlete"]
+    wanted = {
+        ANY,
+        *wanted,
+        *(end for one in linked for name in (one.name, one.real) for end in ends_of_name(name)),
+    }
     for path, ends in listing.mentioned():
+        if path not in listing.links and wanted.isdisjoint(ends):
+            continue
         file = listing.file(path)
         if os.path.lexists(file.name) and not is_passed_by(workspace, root, path):
             yield file, ends

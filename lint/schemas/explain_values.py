@@ -168,10 +168,9 @@ class ValueExplainer:
             yield from key_out(group, self.data.as_written(path[:-1], key))
 
     def _is_needed(self, path: DataPath) -> bool:
-        """Whether its group of keys would break as much without the key at a path."""
-        group = self.data.value(path[:-1])
-        without = {key: value for key, value in group.items() if key != path[-1]}
-        return self.schema.broken_in(path[:-1], without) >= self.schema.broken_in(path[:-1], group)
+        """Whether the file would break more without the key at a path than it does elsewhere."""
+        whole = self.data.value(())
+        return self.schema.broken_in(_without(whole, path)) > self.schema.broken_in(whole, path)
 
     def _unknown_word(self, violation: Violation, at: NodeAtPath) -> Finding:
         known: list[str] = violation.wants
@@ -275,6 +274,9 @@ class ValueExplainer:
             name = name_key(violation.part)
             if single and name == "exercise" and (lines := _as_line(words)):
                 return f"Write {', or '.join(f'`{one}`' for one in lines)}.", lines
+            if single and "movement" in violation.part.get("properties", ()):
+                new = f"movement: {words}, advised by: physiotherapist"
+                return f"Write who advised it: `{{{new}}}`.", ()
             if single and name:
                 return f"Write `{name}: {words}`, with what belongs to it below.", ()
             return "Write it in lines below." if single else "Take the dashes out, or the list apart.", ()
@@ -375,3 +377,15 @@ def _wanted(types: list[str], part: Schema) -> str:
     if "boolean" in types:
         return "true or false"
     return "text" if types == ["string"] and "examples" not in part else "one value"
+
+
+def _without(data: Any, path: DataPath) -> Any:
+    """Some data without what stands at a path."""
+    step, *rest = path
+    if isinstance(data, dict):
+        kept = {key: value for key, value in data.items() if key != step or rest}
+        return {**kept, step: _without(data[step], tuple(rest))} if rest else kept
+    several = list(data)
+    assert isinstance(step, int)
+    several[step] = _without(several[step], tuple(rest))  # a list's item itself is never taken out
+    return several

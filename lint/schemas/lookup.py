@@ -45,10 +45,13 @@ class SchemaLookup:
         errors = self._validator(self.root).iter_errors(data)
         return [Violation(error) for error in islice(errors, most)]
 
-    def broken_in(self, path: DataPath, value: Any) -> int:
-        """How much a value would break at a path, whatever the rest of the file holds."""
-        validators = [self._validator(self._standalone(part)) for part in self.at(path)[:1]]
-        errors = (error for one in validators for error in one.iter_errors(value))
+    def broken_in(self, data: Any, but_at: DataPath | None = None) -> int:
+        """How much the data of a file break; what they break at one path, or below, does not count."""
+        errors = (
+            error
+            for error in self._validator(self.root).iter_errors(data)
+            if but_at is None or tuple(error.absolute_path)[: len(but_at)] != but_at
+        )
         return sum(1 for _ in islice(errors, MOST_EXPLAINED))
 
     def accepts(self, part: Schema, value: Any) -> bool:

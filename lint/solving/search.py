@@ -30,6 +30,9 @@ if TYPE_CHECKING:
 MOST_REVIEWS = 45
 """Reviews after which the search ends with the best that it has found."""
 
+MOST_LETTERS = 800_000
+"""Letters that are reviewed in one search: a review of a long text takes longer, so fewer are made."""
+
 MOST_AFTER = 10
 """Reviews that are spent on further proposals once there is one."""
 
@@ -115,7 +118,7 @@ class Search:
         self._push((), pools)
         before = {one.words for one in targets}
         looked = 0
-        stop = reviews
+        stop = max(1, min(reviews, MOST_LETTERS // max(1, len(content))))
         while self._heap and len(self.found) < most:
             cost, _, _, steps = heappop(self._heap)
             looked += 1

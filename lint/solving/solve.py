@@ -162,6 +162,10 @@ def _read(path: str, today: date, opened: Mapping[str, str], content: str | None
         raise NothingToSolveError(f"{one.name} cannot be opened")
     if one.reading is None or one.reading.root is None or not one.ledgers:
         raise NothingToSolveError(f"{one.name} cannot be read to its end: mend that first")
+    if len(one.reading.text.content) > LONGEST:
+        raise NothingToSolveError(
+            f"{one.name} is too long to try edits on (over {LONGEST} letters): part it into files"
+        )
     if one.team.broken or one.faults:
         raise NothingToSolveError(f"{one.name} could not be judged by every rule: spotline review says why")
     return one
@@ -241,6 +245,14 @@ def _first_found(
     return search, plan, [aim.lead]
 
 
+LONGEST = 60_000
+"""Letters of a programme on which edits are tried, about 800 lines: each try is a review of all of it."""
+
+MOST_AIMS = 12
+"""Findings that are worked on together, and what is said of the others."""
+
+LATER = "not tried, as more is found than can be worked on at once: name it with --line or --rule"
+
 MOST_TOGETHER = 120
 """Reviews that are spent on several findings together."""
 
@@ -275,8 +287,8 @@ def _in_turn(
     """
     first = judge.look(solution.before)
     steps, cleared, plan = list(steps), list(cleared), None
-    for finding in findings:
-        why = only_the_coach(solution.review, finding)
+    for number, finding in enumerate(findings):
+        why = LATER if number >= MOST_AIMS else only_the_coach(solution.review, finding)
         left = [one for one in now.findings if _is_same(one, finding)]
         if why:
             solution.stays.append(Stays(finding, [why]))

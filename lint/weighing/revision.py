@@ -8,6 +8,7 @@ from contextlib import suppress
 from ..project.git import LINK
 from ..team.known_findings import NAME as KNOWN_FINDINGS
 from ..text.files import LONGEST_FILE
+from ..text.repository import is_inside
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -39,8 +40,14 @@ def write_at(repository: Repository, commit: str, folder: str) -> None:
         if (path.endswith(ENDINGS) or is_record(path)) and size <= LONGEST_FILE and _is_plain(path)
     ]
     contents = repository.blobs([identity for _, identity, _ in wanted])
+    links = []
     for (mode, _, path), content in zip(wanted, contents, strict=True):
-        _write(folder, path, content, is_link=mode == LINK)
+        if mode == LINK:
+            links.append((path, content))
+        else:
+            _write(folder, path, content)
+    for path, content in links:  # once there are links, nothing is written through them
+        _link(folder, path, os.fsdecode(content))
 
 
 def is_record(path: str) -> bool:
@@ -49,19 +56,28 @@ def is_record(path: str) -> bool:
 
 
 def _is_plain(path: str) -> bool:
-    """Whether a path stays in the folder that it starts from."""
-    return not os.path.isabs(path) and not {"..", ".", ".git", ""}.intersection(path.split("/"))
+    """Whether a path stays in the folder that it starts from, by the rules of this system and of git."""
+    parts = path.split("/")
+    odd = any(os.path.isabs(part) or os.path.dirname(part) or os.path.splitdrive(part)[0] for part in parts)
+    return not odd and not {"..", ".", ".git", ""}.intersection(parts)
 
 
-def _write(folder: str, path: str, content: bytes, *, is_link: bool) -> None:
+def _write(folder: str, path: str, content: bytes) -> None:
     to = os.path.join(folder, *path.split("/"))
     os.makedirs(os.path.dirname(to), exist_ok=True)
-    if not is_link:
-        with open(to, "xb") as file:
-            file.write(content)
-        return
-    target = os.fsdecode(content)
+    with (
+        suppress(FileExistsError),
+        open(to, "xb") as file,
+    ):  # two names may be one file, where case is ignored
+        file.write(content)
+
+
+def _link(folder: str, path: str, target: str) -> None:
+    to = os.path.join(folder, *path.split("/"))
+    above = os.path.dirname(to)
     inside = os.path.normpath(os.path.join(os.path.dirname(path), target))
-    if not os.path.isabs(target) and _is_plain(inside.replace(os.sep, "/")):
-        with suppress(OSError):  # where an account may make no links, the file is as one that is not there
+    with suppress(OSError):  # where an account may make no links, the file is as one that is not there
+        os.makedirs(above, exist_ok=True)
+        stays = is_inside(os.path.realpath(folder), os.path.realpath(above))
+        if stays and not os.path.isabs(target) and _is_plain(inside.replace(os.sep, "/")):
             os.symlink(target, to)

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import json
 import re
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
 from pathlib import Path
 
 import pytest
@@ -16,6 +16,7 @@ from spotline.lint.editor.caret.context import CaretContext
 from spotline.lint.editor.caret.context_finder import context_at
 from spotline.lint.syntax.builder import parse
 from spotline.lint.syntax.tree import Mapping, Node, Scalar, Sequence
+from spotline.tests.steps import growth
 
 ROOT = Path(__file__).parents[2]
 FILES = sorted([*ROOT.glob("examples/**/*.yaml"), *ROOT.glob("tests/published/*.yaml")])
@@ -399,3 +400,11 @@ def test_no_text_makes_it_fail(text: str, edits: list[tuple[float, int, str]], c
     assert len(found.sibling_keys) == len(found.key_path) + 1
     assert 0 <= found.start <= offset <= found.end <= len(text) or found.comment_start >= 0
     assert "\n" not in text[found.start : found.end]
+
+
+def test_brackets_deeper_than_are_read_take_no_steps() -> None:
+    def work(depth: int) -> Callable[[], object]:
+        text = "sessions: " + "[" * depth
+        return lambda: context_at(text, len(text))
+
+    assert growth(work, 500) < 1.2

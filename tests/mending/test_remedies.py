@@ -68,6 +68,7 @@ NO_EDIT = {
     "superset-shares": COACH,
     "taper-missing": COACH,
     "tempo-too-long": COACH,
+    "times-clash": COACH,
 }
 """Rules whose findings carry no edit, with the reason."""
 

@@ -17,6 +17,7 @@ from spotline.lint.project.results import Review
 from spotline.lint.project.workspace import Workspace
 from spotline.lint.team.known_findings import NAME as RECORD
 from spotline.lint.text import files as door
+from spotline.lint.text import repository
 from spotline.lint.text.state import state_file
 
 DAY = date(2026, 1, 5)
@@ -233,6 +234,93 @@ class TestWhatLeansOnWhat:
         assert team.changed() == {"kim.programme.yaml", "../athletes/kim.athlete.yaml"}
 
 
+@pytest.mark.parametrize("form", ["lines", "short", "json"])
+def test_the_same_bytes_from_one_process_and_from_several(
+    team: Team, capfd: pytest.CaptureFixture[str], form: str, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """With a renamed athlete, one that git does not hold, and two files that differ in case alone."""
+    monkeypatch.setenv("PRE_COMMIT", "1")
+    for number in range(8):
+        team.write(f"plans/more-{number}.programme.yaml", PLAN.replace("NAME", ("kim", "mara")[number % 2]))
+    team.commit()
+    team.git("mv", "athletes/kim.athlete.yaml", "athletes/kimberley.athlete.yaml")
+    team.git("rm", "--quiet", "--cached", "athletes/mara.athlete.yaml")
+    team.write("plans/Mara-1.programme.yaml", PLAN.replace("NAME", "mara"))
+    team.git("add", "plans/Mara-1.programme.yaml")
+    told = []
+    for jobs in ("1", "3"):
+        code = main(["review", "--changed", "--as", form, "--jobs", jobs])
+        told.append((code, *capfd.readouterr()))
+    assert told[0] == told[1]
+    assert told[0][0] == 1
+    if form == "lines":
+        for rule in ("athlete-missing", "athlete-not-in-git", "file-in-two-cases"):
+            assert rule in told[0][1]
+
+
+class TestLineEndsOfWindows:
+    """A checkout in which git writes the line ends of Windows, through all that reads and writes."""
+
+    @pytest.fixture
+    def windows(self, team: Team) -> Team:
+        team.git("config", "core.autocrlf", "true")
+        for name in FILES:
+            (team.root / name).unlink()
+        team.git("checkout", "--", ".")
+        assert b"\r\n" in (team.root / "plans/kim.programme.yaml").read_bytes()
+        return team
+
+    def lines(self, capsys: pytest.CaptureFixture[str], *words: str) -> str:
+        main(["review", "--as", "lines", *words])
+        return capsys.readouterr().out
+
+    def test_the_review_says_the_same(self, team: Team, capsys: pytest.CaptureFixture[str]) -> None:
+        before = self.lines(capsys)
+        team.git("config", "core.autocrlf", "true")
+        for name in FILES:
+            (team.root / name).unlink()
+        team.git("checkout", "--", ".")
+        assert self.lines(capsys) == before != ""
+
+    def test_nothing_has_changed(self, windows: Team, capsys: pytest.CaptureFixture[str]) -> None:
+        assert windows.changed() == set()
+        assert main(["compare", "--since", "HEAD"]) == 0
+        assert "->" not in capsys.readouterr().out
+        path = windows.root / "athletes/kim.athlete.yaml"
+        path.write_bytes(path.read_bytes() + b"minutes: 60\r\n")
+        assert windows.changed() == KIM
+
+    def test_an_edit_is_all_that_is_compared(self, windows: Team, capsys: pytest.CaptureFixture[str]) -> None:
+        path = windows.root / "plans/kim.programme.yaml"
+        path.write_bytes(path.read_bytes().replace(b"back squat, sets: 3", b"back squat, sets: 4"))
+        assert main(["compare", "--since", "HEAD", "--as", "json"]) == 0
+        told = capsys.readouterr().out
+        assert '"before": "3"' in told
+        assert "dock squat" not in told.replace("back squat", "")
+
+    def test_a_record_of_either_kind_holds_for_the_other(
+        self, team: Team, capsys: pytest.CaptureFixture[str]
+    ) -> None:
+        team.write("plans/kim.programme.yaml", PLAN.replace("NAME", "kim").replace("sets: 3", "sets: 30"))
+        assert main(["review", "--record-known"]) == 0
+        team.git("add", "--all")
+        for name in ("plans/kim.programme.yaml", RECORD):
+            path = team.root / name
+            path.write_bytes(path.read_bytes().replace(b"\n", b"\r\n"))
+        assert "number-implausible" not in self.lines(capsys, "plans/kim.programme.yaml")
+        assert main(["review", "--record-known"]) == 0
+        capsys.readouterr()
+        assert "number-implausible" not in self.lines(capsys, "plans/kim.programme.yaml")
+
+    def test_a_mend_keeps_the_line_ends(self, windows: Team) -> None:
+        path = windows.root / "plans/kim.programme.yaml"
+        sound = path.read_bytes()
+        path.write_bytes(sound.replace(b"sets: 3", b"stes: 3"))
+        main(["mend", "plans/kim.programme.yaml"])
+        assert path.read_bytes() == sound
+        assert windows.changed() == set()
+
+
 class TestRevisions:
     def test_a_range(self, team: Team) -> None:
         team.write("plans/kim.programme.yaml", FILES["plans/kim.programme.yaml"] + "note: more\n")
@@ -297,6 +385,22 @@ class TestNothingIsTouched:
 
 
 class TestTheShortcut:
+    def test_files_that_lean_on_nothing_that_changed_are_not_even_looked_for(
+        self, team: Team, monkeypatch: pytest.MonkeyPatch
+    ) -> None:
+        for number in range(200):
+            text = PLAN.replace("NAME", "mara").replace("Winter", f"Winter {number}")
+            team.write(f"plans/other-{number}.programme.yaml", text)
+        team.commit()
+        team.write("athletes/kim.athlete.yaml", "name: Kim\nlevel: advanced\n")
+        looked: list[str] = []
+        real = repository.real
+        monkeypatch.setattr(repository, "real", lambda path: looked.append(path) or real(path))
+        for _ in range(2):
+            looked.clear()
+            assert main(["review", "--changed"]) in (0, 1)
+        assert len(looked) < 40
+
     def test_a_second_run_reads_only_what_is_new(self, team: Team, monkeypatch: pytest.MonkeyPatch) -> None:
         team.write("athletes/kim.athlete.yaml", "name: Kim\nlevel: advanced\n")
         assert team.changed() == KIM

@@ -1454,6 +1454,13 @@ class TestDaysPerRegionFew:
         days = {"monday": list(self.ALL), "thursday": list(self.ALL)}
         assert findings(week(days, self.HEALTH), self.RULE) == []
 
+    def test_carries_alone_are_no_work_for_the_abdominals(self, findings: Findings, week: Text) -> None:
+        carry = "farmer's carry, sets: {1: 0, 2: 1}, distance: 20 m"
+        lines = [*self.ALL[:3], carry, "plank, sets: {1: 1, 2: 0}"]
+        text = week({"monday A": lines, "thursday B": lines}, f"{self.HEALTH}\nweeks: 2")
+        (finding,) = findings(text, self.RULE)
+        assert (finding.weeks, finding.counted) == ((2,), "Abdominals trained on no day of the week.")
+
     def test_no_lift_is_added_to_a_session_on_a_machine(self, findings: Findings, week: Text) -> None:
         row = "  - {session: Row, day: wednesday, exercises: [{intervals: bike, rounds: 4, on: 60 s}]}\n"
         text = week({"monday Gym": list(self.ALL), "friday Rest": list(self.ALL[:3])}, self.HEALTH)

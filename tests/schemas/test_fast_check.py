@@ -274,6 +274,15 @@ TABLE = {
     "by": "muscle",
     "rows": [{"name": "triceps", "mark": "over", "values": {"sets": SPAN}, "words": {"days": "Mon"}}],
 }
+CLEARED = {
+    "line": 1,
+    "rule": "r",
+    "severity": "note",
+    "where": "A",
+    "group": "g",
+    "weeks": [1],
+    "counted": "c",
+}
 PRINTED = {
     "changes": {
         "spotline": "0.1.0",
@@ -292,6 +301,23 @@ PRINTED = {
             "location": {"path": "a", "lines": {"begin": 1, "end": 2}},
         }
     ],
+    "proposals": {
+        "spotline": "0.1.0",
+        "file": "a",
+        "proposals": [
+            {
+                "words": "w",
+                "steps": [{"kind": "sets", "words": "w", "said": "also reps"}],
+                "lines": [{"from": 1, "before": ["a"], "after": ["b"]}],
+                "costs": ["no sets"],
+                "clears": [CLEARED],
+                "caution": "mind",
+            }
+        ],
+        "stays": [{**CLEARED, "why": ["w"]}],
+        "at once": True,
+        "reviews": 3,
+    },
     "tally": {
         "spotline": "0.1.0",
         "programmes": [

@@ -86,6 +86,10 @@ RULE = {
     "beside": {},
 }
 
+STEP = {"kind": "sets", "words": "w", "said": ""}
+LINES = {"from": 1, "before": [], "after": ["a"]}
+CLEARED = {"line": 1, "rule": "r", "severity": "note", "where": "", "group": "", "weeks": [], "counted": "c"}
+
 PROPERTIES = {
     ("programme", ""): (
         {"programme": "Winter", "sessions": [VISIT]},
@@ -834,6 +838,55 @@ PROPERTIES = {
             "after": ("7", 7),
             "words": TEXT,
             "weight": (70, 101),
+        },
+    ),
+    ("proposals", ""): (
+        {"spotline": "0.1.0", "file": "a", "proposals": [], "stays": [], "at once": True, "reviews": 0},
+        {
+            "spotline": ("0.1.0", "new"),
+            "file": ("b", ""),
+            "proposals": ([], ["a"]),
+            "stays": ([], ["a"]),
+            "at once": (False, "no"),
+            "reviews": (2, -1),
+        },
+    ),
+    ("proposals", "proposal"): (
+        {"words": "w", "steps": [STEP], "lines": [LINES], "costs": [], "clears": [CLEARED], "caution": ""},
+        {
+            "words": TEXT,
+            "steps": ([STEP], []),
+            "lines": ([LINES], []),
+            "costs": (["no sets"], [""]),
+            "clears": ([CLEARED], []),
+            "caution": ("mind", None),
+        },
+    ),
+    ("proposals", "step"): (STEP, {"kind": TEXT, "words": TEXT, "said": ("also reps", 1)}),
+    ("proposals", "lines"): (LINES, {"from": (2, 0), "before": (["a"], [1]), "after": ([], "a")}),
+    ("proposals", "finding"): (
+        CLEARED,
+        {
+            "line": (3, 0),
+            "rule": ("r", ""),
+            "severity": ("error", "bad"),
+            "where": ("", 1),
+            "group": ("chest", 1),
+            "weeks": ([1], [0]),
+            "counted": TEXT,
+        },
+    ),
+    ("proposals", "staying"): (
+        {**CLEARED, "why": ["w"]},
+        {
+            "line": (3, 0),
+            "rule": ("r", ""),
+            "severity": ("error", "bad"),
+            "where": ("", 1),
+            "group": ("chest", 1),
+            "weeks": ([1], [0]),
+            "counted": TEXT,
+            "why": (["w"], []),
         },
     ),
     ("tally", ""): (

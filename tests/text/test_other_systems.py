@@ -17,6 +17,7 @@ from spotline.lint.team import read_settings
 from spotline.lint.text import repository, safe_writer
 from spotline.lint.text.repository import is_inside
 from spotline.lint.text.safe_writer import replace
+from spotline.lint.weighing import revision
 
 DAY = date(2026, 1, 5)
 
@@ -158,6 +159,20 @@ class TestWindows:
     def test_kinds(self, path: str) -> None:
         assert repository.kind_of(path) == "programme"
         assert repository.kind_of("C:\\team\\spotline.yaml") == "team"
+
+
+def test_paths_of_an_earlier_version_stay_in_its_folder_on_windows(monkeypatch: pytest.MonkeyPatch) -> None:
+    rules = SimpleNamespace(path=ntpath, sep="\\")
+    monkeypatch.setattr(revision, "os", rules)
+    assert revision._is_plain("plans/a.programme.yaml")
+    for path in (
+        "..\\..\\a.programme.yaml",
+        "plans/..\\..\\a.yaml",
+        "C:a.yaml",
+        "plans/C:\\a.yaml",
+        "\\\\host\\a.yaml",
+    ):
+        assert not revision._is_plain(path), path
 
 
 PLAN = """\

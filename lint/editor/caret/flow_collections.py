@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import re
 
+from ...syntax.bounds import DEEPEST
 from .lines import QUOTED, QUOTES, unquoted, within_quotes
 
 TYPE_CHECKING = False
@@ -91,6 +92,8 @@ class FlowReader:
             self.take(kind, start, end)
             if not self.frames:
                 break
+            if len(self.frames) > DEEPEST:
+                return  # no file is read so deep, so nothing may be written here
         if self.frames and self.steps is None:
             self.note_caret(offset, before_colon=False)
         self.write_path()
