@@ -150,9 +150,9 @@ def test_keys_that_are_there_are_not_offered_again(room: Room) -> None:
 @pytest.mark.parametrize(
     ("text", "there", "not_there"),
     [
-        (PLAN + "  - |", {"session", "activity", "exercises"}, {"minutes", "effort"}),
+        (PLAN + "  - |", {"session", "activity", "exercises"}, {"effort", "loads"}),
         (PLAN + "  - activity: run\n    |", {"minutes", "effort", "loads", "day"}, {"exercises", "session"}),
-        (PLAN + "  - session: B\n    |", {"exercises", "day"}, {"activity", "minutes"}),
+        (PLAN + "  - session: B\n    |", {"exercises", "day"}, {"activity", "loads"}),
         (
             PLAN + "      - |",
             {"exercise", "superset", "circuit", "complex", "intervals", "own choice", "sets"},
