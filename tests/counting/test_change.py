@@ -34,7 +34,7 @@ def changed(programme: Build, week: Text) -> Callable[..., Change]:
         ("80 kg", {"mass": 80, "percent": 80}),  # of 100 kg on file
         ("2 x 24 kg", {"mass": 48, "percent": 48}),
         ("bodyweight + 10 kg", {"mass with the body": 70, "percent": 70}),
-        ("20 % bodyweight", {"share": 20}),
+        ("20 % bodyweight", {"share": 20, "mass": 12, "percent": 12}),
         ("8RM", {}),
         ("90 % of top set", {}),
         ("red band", {}),

@@ -58,7 +58,7 @@ def test_a_best_lift_of_several_repetitions_stands_for_what_the_curve_gives(
     [
         "back squat, sets: 3",
         "back squat, sets: 3, load: red band",
-        "back squat, sets: 3, load: 50 % bodyweight",
+        "pull-up, sets: 3, load: 50 % bodyweight",
         "back squat, sets: 3, load: 90 % of top set",
         "front squat, sets: 3, load: 60 kg",
         "back squat, sets: 3, load: 25RM",  # past the end of the curve
