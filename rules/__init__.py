@@ -9,7 +9,6 @@ FAMILIES = (
     "repetitions",
     "load",
     "rest",
-    "tempo",
     "schedule",
     "progression",
     "care",

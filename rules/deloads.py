@@ -96,8 +96,8 @@ def deload_without_cut(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]
 
 def _hardly_easier(name: str, week: Week, before: Week) -> str:
     return (
-        f"{name} is hardly easier than week {before.number}: {sets_of(str(week.all_sets()))} against"
-        f" {before.all_sets()}{further(Change(before, week))}"
+        f"{name}{' is hardly' if name else 'Hardly'} easier than week {before.number}:"
+        f" {sets_of(str(week.all_sets()))} against {before.all_sets()}{further(Change(before, week))}"
     )
 
 
@@ -124,4 +124,4 @@ def _deload(week: Week) -> tuple[Place | None, int, str]:
     block = week.block
     if block.deload or says(("deload",), block.name):
         return block.place, block.first, block.name
-    return block.deload_weeks.get(week.number - block.first + 1), week.number, f"Week {week.number}"
+    return block.deload_weeks.get(week.number - block.first + 1), week.number, ""

@@ -53,7 +53,7 @@ def clearance_missing(lifter: Lifter, limits: Limits) -> Iterator[DraftFinding]:
         yield found(
             athlete.place,
             f"No clearance on file ({', '.join(reasons)}).",
-            wanted="the date of one",
+            wanted="its date",
             change="Ask a physician or other licensed professional, then write `clearance on file`.",
             where=athlete.name,
             once=True,
@@ -62,7 +62,7 @@ def clearance_missing(lifter: Lifter, limits: Limits) -> Iterator[DraftFinding]:
 
 def _reasons_for_clearance(lifter: Lifter, age: float) -> Iterator[str]:
     if lifter.athlete.protect and not lifter.resources.screened:
-        yield "something to spare"
+        yield "a restriction"
     if _comes_back(lifter):
         yield "a return to training"
     if lifter.athlete.age is not None and lifter.athlete.age >= age:
@@ -111,7 +111,7 @@ def screening_missing(lifter: Lifter, limits: Limits) -> Iterator[DraftFinding]:
         yield found(
             athlete.place,
             "No health screening on file.",
-            wanted="the date of one",
+            wanted="its date",
             change="Screen the athlete and write `screening on file`, or say it once: `screening` in"
             " spotline.yaml.",
             where=athlete.name,

@@ -225,7 +225,7 @@ def _judged(
 
 
 def _change(demand: Demand, otherwise: str) -> str:
-    return f"You asked for it: {demand.because.rstrip('.')}." if demand.because else otherwise
+    return f"{otherwise.rstrip('.')}: {demand.because.rstrip('.')}." if demand.because else otherwise
 
 
 def _told(

@@ -238,10 +238,10 @@ def superset_shares(visit: Visit, limits: Limits) -> Iterator[DraftFinding]:
     """Two exercises of a superset that need the same muscle, the same grip or the same bar.
 
     Looks at hard sets of exercises in one superset: muscles that both train directly, loads that both hold in
-    the hands in hinges, pulls and carries, and bars or racks that both need with different loads (unless the
-    team has two). Wants none of it. Silent for circuits, for pairs with a `method` such as contrast, for left
-    against right, and where a minute or more of rest stands between the two. Silent where health or
-    endurance is the goal: getting tired is meant there.
+    the hands in hinges, pulls and carries, and racks that both need with different loads (unless the team has
+    two), or bars, where the team says that it has one. Wants none of it. Silent for circuits, for pairs with
+    a `method` such as contrast, for left against right, and where a minute or more of rest stands between the
+    two. Silent where health or endurance is the goal: getting tired is meant there.
 
     Flags:
         programme: Legs
@@ -330,6 +330,10 @@ def _groups(muscles: set[str], exempt: tuple[str, ...]) -> list[str]:
     return [group for group in catalogue.groups if group in named]
 
 
+SEVERAL = {"barbell": 2}
+"""How many of a station a room has where nobody says: a gym with one bar says so (common practice)."""
+
+
 def _one_of_each(one: SetGroup, other: SetGroup, limits: Limits) -> list[str]:
     """Stations that both need and the room has once, where the loads written differ."""
     loads = [entry.work.load.words for entry in (one, other) if entry.work.load is not None]
@@ -339,5 +343,7 @@ def _one_of_each(one: SetGroup, other: SetGroup, limits: Limits) -> list[str]:
     return [
         station
         for station in limits.names("one of each")
-        if station in one.exercise.station and station in other.exercise.station and room.get(station, 1) < 2
+        if station in one.exercise.station
+        and station in other.exercise.station
+        and room.get(station, SEVERAL.get(station, 1)) < 2
     ]

@@ -11,7 +11,7 @@ from ..lint.findings.finding import found
 from ..lint.model.naming import line_name
 from ..lint.wording.words import first_of, listed, with_article
 from .offers import adding_key, in_one_edit, writing
-from .shared import also, beginning, capital, each_line, in_test, named_at, names_of, notes_on, with_the
+from .shared import also, beginning, capital, each_line, named_at, names_of, notes_on, with_the
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -50,8 +50,7 @@ def failure_without_spotter(ledger: Ledger, limits: Limits) -> Iterator[DraftFin
 
     Looks at barbell presses on the back and squats from a rack with no repetition in reserve, RPE 10, amrap
     or an open last set; wants a word on safety in a note of the line, session, block or programme, or under
-    the athlete's supervision. Silent on the day of an event, which has spotters of its own, and, from
-    intermediate level on, for tests: who tests a single has made it safe before.
+    the athlete's supervision. Silent on the day of an event, which has spotters of its own.
 
     Flags:
         programme: Press
@@ -72,10 +71,7 @@ def failure_without_spotter(ledger: Ledger, limits: Limits) -> Iterator[DraftFin
     unsaid = each_line(
         entry
         for entry in _in_training(ledger)
-        if not (in_test(entry) and ledger.level in LEVELS[1:])
-        and _can_pin(entry)
-        and entry.to_failure
-        and not said(_words_on(entry, ledger))
+        if _can_pin(entry) and entry.to_failure and not said(_words_on(entry, ledger))
     )
     if unsaid:
         words = unsaid[0].worked_out_in_words

@@ -131,7 +131,7 @@ def _stepped(before: SetGroup, entry: SetGroup, unit: str, fewer: float, limits:
     if round(now - was - max(by_share, kilograms), 6) <= 0:
         return Step(before, up, most, "")
     if by_share < kilograms:
-        allowed = f"{plain(kilograms)} kg, the implement's next step,"
+        allowed = f"{plain(kilograms)} kg"
         each = "{:kg}" if pieces == 1 else "{:kg} for each one held"
         return Step(before, up, most, _wanted(allowed, limits, (each, smallest)))
     of: list[tuple[str, Named]] = [("{:%}", "step")]

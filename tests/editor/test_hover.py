@@ -632,7 +632,7 @@ def test_keys(squats: Snapshot, needle: str, words: str) -> None:
 
 def test_a_word_of_a_list_is_explained_by_its_key(opened: Open) -> None:
     text = plan("      - {exercise: leg press, sets: 3}\n", "rotation: [monday]")
-    assert said(opened(text), "monday").startswith("**rotation**: Training weekdays as a list; ")
+    assert said(opened(text), "monday").startswith("**rotation**: Training weekdays as a list, ")
 
 
 def test_the_same_key_in_different_groups(opened: Open) -> None:

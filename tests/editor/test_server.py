@@ -408,9 +408,9 @@ from spotline.lint.cli.main import main
 from importlib import import_module
 module = import_module("spotline.lint.editor.{module}")
 before = module.{name}
-def other(*words):
+def other(*words, **named):
     {does}
-    return before(*words)
+    return before(*words, **named)
 module.{name} = other
 sys.argv[1:] = ["editor"]
 sys.exit(main())

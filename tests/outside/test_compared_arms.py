@@ -43,7 +43,7 @@ def test_arms_of_campos_2002_differ_by_sets_repetitions_and_rest(old: str, new: 
     was, now = ARMS[old], ARMS[new]
     values = (
         f"sets {was[0]} -> {now[0]}, reps {was[1]} -> {now[1]}, load {was[1]}RM -> {now[1]}RM,"
-        f" rest {was[2]} -> {now[2]}"
+        f" rest {was[2]} -> {now[2]}, rest after {was[2]} -> {now[2]}"
     )
     assert set(of_kind(result, "line")) == {
         f"{session}, {lift}: {values}"

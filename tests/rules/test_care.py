@@ -397,7 +397,7 @@ class TestClearanceMissing:
         assert (finding.severity, finding.sources) == ("note", ("riebe-2015", "whitfield-2017"))
         assert (finding.place.excerpt, finding.where) == ("Ida", "Ida")
         assert finding.counted == "No clearance on file (age 71)."
-        assert finding.wanted == "the date of one"
+        assert finding.wanted == "its date"
         assert finding.change.startswith("Ask a physician or other licensed professional")
 
     def test_all_reasons_at_once(self, findings: Findings, week: Text) -> None:
@@ -406,7 +406,7 @@ class TestClearanceMissing:
             " {area: hip, advised by: physician}]}"
         )
         (finding,) = findings(week(LEGS, head), self.RULE)
-        assert finding.counted == ("No clearance on file (something to spare, a return to training, age 65).")
+        assert finding.counted == ("No clearance on file (a restriction, a return to training, age 65).")
 
     @pytest.mark.parametrize(
         ("athlete", "head", "said"),
@@ -468,7 +468,7 @@ class TestScreeningMissing:
             "Ida",
             "No health screening on file.",
         )
-        assert finding.wanted == "the date of one"
+        assert finding.wanted == "its date"
         assert finding.change.endswith("or say it once: `screening` in spotline.yaml.")
 
     @pytest.mark.parametrize(

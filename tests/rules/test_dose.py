@@ -668,7 +668,7 @@ class TestWeeklyHardSetsHigh:
         assert len(findings(week({"Gym": lines}), self.RULE, on)) == said
 
     def test_a_rule_like_others_once_it_is_on(self, findings: Findings, week: Text) -> None:
-        text = week({"Gym": ["back squat, sets: 101"]})
+        text = week({"Gym": ["back squat, sets: 60", "bench press, sets: 41"]})
         assert [one.severity for one in findings(text, self.RULE, team(weekly_hard_sets_high="run"))] == [
             "warning"
         ]

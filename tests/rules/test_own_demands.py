@@ -100,7 +100,7 @@ def test_the_coachs_reason_stands_in_the_finding(findings):
     (one,) = findings(
         text("weekly sets of: hamstrings, at least: 4, because: he slid back last spring"), RULE
     )
-    assert one.change == "You asked for it: he slid back last spring."
+    assert one.change == "Add sets: he slid back last spring."
 
 
 @pytest.mark.parametrize(
