@@ -38,10 +38,10 @@ try:
 except ImportError:  # PyYAML was built without libyaml: the same events, but slower
     from yaml.loader import BaseLoader as Parser  # type: ignore[assignment]
 
-MOST_REPEATED = 200_000
+MOST_REPEATED = 80_000
 """How many values all aliases and merge keys of a file may repeat together."""
 
-MOST_VALUES = 250_000
+MOST_VALUES = 100_000
 """How many keys and values are read of a file; a text of fewer letters cannot hold as many."""
 
 _TAG = r"(?<![^ \t\r\n])!(?:<[^>]*>|[^ \t\r\n]*)"

@@ -289,9 +289,9 @@ def test_past_the_limit_more_repetition_takes_no_more_steps(name, monkeypatch):
 
 
 def test_repetition_below_the_limit_is_read():
-    content = "a0: &a0 [x,x]\n" + times("aN: &aN [*aM, *aM]\n", 15)
+    content = "a0: &a0 [x,x]\n" + times("aN: &aN [*aM, *aM]\n", 14)
     assert parse("x", content).findings == []
-    assert parse("x", content).root.size > 100_000
+    assert parse("x", content).root.size > 50_000
 
 
 DEEP = {
