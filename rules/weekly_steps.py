@@ -12,6 +12,7 @@ from ..lint.findings.finding import Amount, Related, found
 from ..lint.model.naming import line_name
 from ..lint.model.quantities import load as read_load
 from ..lint.wording.words import counted_noun, plain, says
+from .offers import writing
 from .shared import is_test, may_be_a_kettlebell
 
 TYPE_CHECKING = False
@@ -300,6 +301,7 @@ def _too_large(step: Step, entry: SetGroup, week: int, back: str) -> DraftFindin
         amount=Amount(step.up, step.most, "% more"),
         related=(Related(step.before.work.places["load"], f"before: {was}"),),
         weeks=(week,),
+        edits=writing(entry.work.places["load"], step.before.work.places["load"].excerpt) if back else (),
         excess=step.up,
     )
 

@@ -47,7 +47,6 @@ NO_EDIT = {
     "legs-heavy-before-event": COACH,
     "light-implement-heavy": COACH,
     "load-outside-zone": COACH,
-    "load-step-large": COACH,
     "near-maximal-before-event": COACH,
     "nordics-too-rare": COACH,
     "older-adult-days": COACH,
@@ -73,6 +72,7 @@ NO_EDIT = {
 """Rules whose findings carry no edit, with the reason."""
 
 NO_EDIT_ON_ITS_PAGE = {
+    "load-step-large": "the load stays up, so nobody knows how much of the step was meant",
     "exercise-twice": "the lines differ in their repetitions, so nobody knows what one line should hold",
     "our-name-unclear": "it is the only name in its group, and the group stands in braces",
     "rep-range-narrow": "each muscle has one line alone, which would only change sides",
