@@ -101,10 +101,10 @@ class ApplicableSchema:
         """
         if not self.takes("object"):
             return
-        before = frozenset(present)
+        names = [name for part in self._any_branch(self._parts) for name in part.get("properties", ())]
+        before = frozenset(names).intersection(present)  # no other key decides, and there may be thousands
         forbidden = self._forbidden(before)
         last_data = data if isinstance(data, dict) else {}
-        names = [name for part in self._any_branch(self._parts) for name in part.get("properties", ())]
         instead = self._instead(before)
         for name in dict.fromkeys(names):
             after = before | {name}

@@ -11,6 +11,9 @@ if TYPE_CHECKING:
     from .context import KeyPath, SiblingKeys
     from .lines import TextLine, TextLines
 
+MOST_SIBLINGS = 2_000
+"""Keys of one group that are looked for: no group of a file of ours holds as many."""
+
 
 class Level:
     """A group of keys or a list that holds the caret, and the ``column`` it stands at.
@@ -67,6 +70,8 @@ class Nesting:
             if level.index >= 0 and indent == level.column and text.startswith("- ", indent):
                 level.index += 1  # most lines of a long list: there is no need to take them apart
                 continue
+            if level.column == 0 and len(level.keys) > MOST_SIBLINGS:
+                break
             line = self._lines.line(one)
             if line is None:
                 continue
@@ -135,3 +140,5 @@ class Nesting:
                 return
             if levels[-1].index < 0 and line.key is not None and line.column == levels[-1].column:
                 levels[-1].keys.add(line.key)
+                if len(levels[-1].keys) > MOST_SIBLINGS:
+                    return

@@ -9,6 +9,7 @@ from ...model.sessions import WEEKDAYS
 from ...syntax.builder import parse
 from ...syntax.tree import Mapping
 from ...team.waivers import MARK
+from ...text.files import LONGEST_FILE
 from ..caret.applicable_schema import KINDS, ApplicableSchema
 from ..caret.candidates import Candidate, CandidateScope
 from ..caret.context_finder import context_at
@@ -46,7 +47,7 @@ def complete(snapshot: Snapshot, offset: int, *, templates: bool = False) -> lis
 
     With ``templates``, whole lines, sessions and more come first, for clients that let one fill them in.
     """
-    if snapshot.review.kind not in KINDS:
+    if snapshot.review.kind not in KINDS or len(snapshot.text.content) > LONGEST_FILE:
         return []
     context = context_at(snapshot.text.content, offset)
     request = _CompletionRequest(snapshot, context, offset)
