@@ -6,6 +6,8 @@ three at most; repetitions that suit the kind of lift; effort and rest as its ne
 
 from __future__ import annotations
 
+from bisect import bisect_left
+
 from ..body.catalogue import COMPOUND
 from ..counting.effort import FAST_KINDS
 from ..findings.edits import in_one
@@ -94,9 +96,11 @@ def _is_line(item: Node) -> bool:
 def _ranks(session: Session, items: Sequence, known: Known) -> list[int]:
     """The rank of each item of a session: of a superset or circuit, that of its first known line."""
     lines = {line.place.start: line.names() for line in session.prescriptions}
+    starts = sorted(lines)
     ranks: list[int] = []
     for item in items.items:
-        names = [names[0].words for start, names in lines.items() if names and item.start <= start < item.end]
+        held = starts[bisect_left(starts, item.start) : bisect_left(starts, item.end)]
+        names = [lines[start][0].words for start in held if lines[start]]
         found = [exercise for name in names if (exercise := known.exercise(name)) is not None]
         ranks.append(min(map(_rank, found), default=ranks[-1] if ranks else LARGE))
     return ranks

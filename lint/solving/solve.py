@@ -256,6 +256,9 @@ LATER = "not tried, as more is found than can be worked on at once: name it with
 MOST_TOGETHER = 120
 """Reviews that are spent on several findings together."""
 
+LETTERS_TOGETHER = 300_000
+"""Letters that are reviewed for several findings together: in a long file that is fewer reviews."""
+
 FEW_REVIEWS = 15
 """Reviews that are spent on clearing a finding together with what follows from it."""
 
@@ -287,15 +290,17 @@ def _in_turn(
     """
     first = judge.look(solution.before)
     steps, cleared, plan = list(steps), list(cleared), None
+    most = min(MOST_TOGETHER, LETTERS_TOGETHER // max(len(solution.before), 1))
     for number, finding in enumerate(findings):
-        why = LATER if number >= MOST_AIMS else only_the_coach(solution.review, finding)
+        is_late = number >= MOST_AIMS or judge.reviews >= most
+        why = LATER if is_late else only_the_coach(solution.review, finding)
         left = [one for one in now.findings if _is_same(one, finding)]
         if why:
             solution.stays.append(Stays(finding, [why]))
             continue
         if left:
             search, plan = _search(now, judge, left, solution.ask)
-            found = yield from search.run(1, max(min(MOST_REVIEWS, MOST_TOGETHER - judge.reviews), 1))
+            found = yield from search.run(1, max(min(MOST_REVIEWS, most - judge.reviews), 1))
             after = with_spans(_text(now).content, found[0].spans) if found else ""
             if not found or judge.look(after).brought(first):
                 solution.stays.append(Stays(finding, why_none(plan, search, finding)))
