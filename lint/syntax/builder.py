@@ -44,6 +44,9 @@ MOST_REPEATED = 80_000
 MOST_VALUES = 100_000
 """How many keys and values are read of a file; a text of fewer letters cannot hold as many."""
 
+MOST_ON_RECORD = 400_000
+"""The same of a record, JSON that the command writes: a large team has thousands of findings on record."""
+
 _TAG = r"(?<![^ \t\r\n])!(?:<[^>]*>|[^ \t\r\n]*)"
 _PROPERTIES = rf"(?:&[^ \t\r\n,\[\]{{}}]*|{_TAG}|\#[^\r\n]*|[ \t\r\n]+)*"
 
@@ -151,14 +154,14 @@ class _Builder:
 
     def bounded(self, next_event: Callable[[], ParserEvent]) -> Callable[[], ParserEvent]:
         """Gives the events of a text, and stops reading where there are too many."""
-        left = MOST_VALUES
+        most = left = MOST_ON_RECORD if self.text.name.endswith(".json") else MOST_VALUES
 
         def event() -> ParserEvent:
             nonlocal left
             left -= 1
             found = next_event()
             if left < 0:
-                self.stop(too_many_values, self.place_of(found), MOST_VALUES)
+                self.stop(too_many_values, self.place_of(found), most)
             return found
 
         return event

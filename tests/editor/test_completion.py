@@ -890,3 +890,9 @@ def test_a_number_typed_in_full_is_never_taken_for_a_longer_one(room: Room) -> N
     for typed in ("3 min", "20", "3"):
         assert [one for one in room.offers(f"{head}{typed}|") if not one.label.startswith(typed)] == []
     assert [one.filter_text for one in room.offers(f"{head}2-|")] == ["2-3min"]
+
+
+def test_nothing_is_proposed_in_a_line_that_nobody_types(opened: Callable[..., Snapshot]) -> None:
+    short, long = (f"programme: Test\nfocus: [{'chest, ' * number}\n" for number in (10, 20_000))
+    assert complete(opened(short), len(short) - 1)
+    assert complete(opened(long), len(long) - 1) == []

@@ -368,6 +368,7 @@ AROUND = {
 }
 
 NO_EDIT_IN_TRIALS = {
+    "load-step-large": "a stated step: how much of it was meant nobody knows",
     "value-out-of-range": NUMBER,
     "value-unreadable": NUMBER,
     "region-untrained": COACH,

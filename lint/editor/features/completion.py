@@ -9,7 +9,6 @@ from ...model.sessions import WEEKDAYS
 from ...syntax.builder import parse
 from ...syntax.tree import Mapping
 from ...team.waivers import MARK
-from ...text.files import LONGEST_FILE
 from ..caret.applicable_schema import KINDS, ApplicableSchema
 from ..caret.candidates import Candidate, CandidateScope
 from ..caret.context_finder import context_at
@@ -47,7 +46,7 @@ def complete(snapshot: Snapshot, offset: int, *, templates: bool = False) -> lis
 
     With ``templates``, whole lines, sessions and more come first, for clients that let one fill them in.
     """
-    if snapshot.review.kind not in KINDS or len(snapshot.text.content) > LONGEST_FILE:
+    if snapshot.review.kind not in KINDS or _is_in_long_line(snapshot.text.content, offset):
         return []
     context = context_at(snapshot.text.content, offset)
     request = _CompletionRequest(snapshot, context, offset)
@@ -56,6 +55,15 @@ def complete(snapshot: Snapshot, offset: int, *, templates: bool = False) -> lis
     if context.anchor_sign:
         return list(request.anchors() if context.anchor_sign == "*" else request.missing_anchors())
     return [*(request.templates() if templates else ()), *request.keys_and_values()]
+
+
+LONGEST_LINE = 100_000
+"""Letters of a line in which something is proposed; nobody types in a longer one."""
+
+
+def _is_in_long_line(content: str, offset: int) -> bool:
+    start, end = content.rfind("\n", 0, offset) + 1, content.find("\n", offset)
+    return (len(content) if end < 0 else end) - start > LONGEST_LINE
 
 
 class _CompletionRequest:
