@@ -407,7 +407,7 @@ BAD: dict[str, tuple[str | bytes, str, int, int]] = {
     "two": (CLEAN + "---\n" + CLEAN, "second-document", 4, 1),
     "list": ("- programme: Clean\n", "top-not-a-list-of-keys", 1, 1),
     "digits": (CLEAN.replace("sets: 3", "sets: " + "9" * 5000), "number-out-of-range", 3, 67),
-    "bomb": (CLEAN + BOMB, "too-much-repetition", 10, 9),
+    "bomb": (CLEAN + BOMB, "too-much-repetition", 9, 33),
     "brackets": ("[" * 300_000, "too-much-nesting", 1, 1001),
     "nul": (CLEAN.replace("Clean", "Cl\0ean"), "control-character", 1, 14),
     "tab": (CLEAN.replace("sessions:", "note:\n\ta: b\nsessions:"), "tab-in-indentation", 4, 1),
