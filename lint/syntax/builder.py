@@ -44,7 +44,7 @@ MOST_REPEATED = 80_000
 MOST_VALUES = 100_000
 """How many keys and values are read of a file; a text of fewer letters cannot hold as many."""
 
-MOST_ON_RECORD = 400_000
+MOST_ON_RECORD = 260_000
 """The same of a record, JSON that the command writes: a large team has thousands of findings on record."""
 
 _TAG = r"(?<![^ \t\r\n])!(?:<[^>]*>|[^ \t\r\n]*)"
