@@ -126,7 +126,7 @@ LAIN_ON = ("lying", "prone", "incline", "supported", "seated", "side-lying")
 """Stances of work for which a bench carries the body."""
 
 
-@lru_cache(maxsize=500)
+@lru_cache(maxsize=5000)
 def is_known(item: str) -> bool:
     """Whether an item of a coach's list may be a piece that an exercise needs, or is known without."""
     plain = item.lower().removesuffix("s")

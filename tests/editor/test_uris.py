@@ -39,3 +39,9 @@ def test_a_uri_leads_back_to_its_path(name: str) -> None:
 def test_the_file_name_of_a_uri() -> None:
     assert file_name_of("untitled:Untitled-1") == "Untitled-1"
     assert file_name_of("file:///a/my%20plan.yaml") == "my plan.yaml"
+
+
+def test_bytes_of_a_name_that_are_no_text_stay() -> None:
+    path = "/team/\udcff\udcfe.programme.yaml"
+    assert uri_of(path) == "file:///team/%FF%FE.programme.yaml"
+    assert path_of(uri_of(path)) == path

@@ -15,7 +15,7 @@ def path_of(uri: str) -> str:
         parts = urlsplit(uri)
     except ValueError:
         return ""
-    path = unquote(parts.path)
+    path = unquote(parts.path, errors="surrogateescape")
     if parts.scheme.lower() != "file" or not path or "\0" in path:
         return ""
     if parts.netloc and parts.netloc != "localhost":
@@ -26,9 +26,10 @@ def path_of(uri: str) -> str:
 
 
 def uri_of(path: str) -> str:
-    """The ``file:`` URI of a path."""
+    """The ``file:`` URI of a path; bytes of a name that are no text stay as they are."""
     path = os.path.abspath(path).replace(os.sep, "/")
-    return "file://" + quote(path if path.startswith("/") else f"/{path}", safe="/:")
+    path = path if path.startswith("/") else f"/{path}"
+    return "file://" + quote(path, safe="/:", errors="surrogateescape")
 
 
 def file_name_of(uri: str) -> str:
