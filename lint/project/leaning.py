@@ -78,7 +78,8 @@ class _Leaning:
                 found.setdefault(listing.file(path).real, listing.file(path))
         for real in sorted(athletes):
             file = self.workspace.files.file(repository.shown(real))
-            if repository.is_inside(listing.root, real) and os.path.lexists(file.name):
+            is_there = os.path.lexists(file.name) and not os.path.isdir(file.name)
+            if is_there and repository.is_inside(listing.root, real):
                 found.setdefault(real, file)
         for file in programmes_naming(self.workspace, athletes, list(found)):
             found.setdefault(file.real, file)

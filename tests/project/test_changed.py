@@ -124,6 +124,15 @@ class TestWhatLeansOnWhat:
         assert all("athlete-missing" in rules for name, rules in broken.items() if name.startswith("plans"))
         assert result.exit_code == 1
 
+    @pytest.mark.parametrize("named", ["''", ".", ".."])
+    def test_a_folder_for_an_athlete_is_no_file_to_review(self, team: Team, named: str) -> None:
+        name = "plans/mara-1.programme.yaml"
+        team.write(name, FILES[name].replace("../athletes/mara.athlete.yaml", named))
+        result = team.review()
+        assert "plans" not in team.changed()
+        assert all(one.kind in ("programme", "athlete") for one in result.files)
+        assert result.exit_code == 1
+
     def test_a_programme_its_athlete_and_their_other_programmes(self, team: Team) -> None:
         team.write("plans/mara-1.programme.yaml", FILES["plans/mara-1.programme.yaml"] + "note: more\n")
         assert team.changed() == MARA
