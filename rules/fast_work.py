@@ -22,6 +22,10 @@ if TYPE_CHECKING:
     from ..lint.findings.finding import DraftFinding
 
 
+FAST_WORDS = ("fast", "faster", "explosive", "explosively", "quick", "quickly", "speed")
+"""Words that say that work is done fast (common practice, no source)."""
+
+
 @rule(
     "fast-work-missing",
     family="coverage",
@@ -36,13 +40,7 @@ if TYPE_CHECKING:
         Option(
             "words",
             (
-                "fast",
-                "faster",
-                "explosive",
-                "explosively",
-                "quick",
-                "quickly",
-                "speed",
+                *FAST_WORDS,
                 "sprint",
                 "sprints",
                 "jump",

@@ -9,6 +9,7 @@ from ..lint.findings.finding import Amount, Related, found
 from ..lint.model.naming import line_name
 from ..lint.model.quantities import Range
 from ..lint.wording.words import first_of, plain, says
+from .fast_work import FAST_WORDS
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -243,13 +244,10 @@ def _first_in_sessions(weeks: list[Week], most: int) -> set[Exercise]:
     return first
 
 
-FAST = ("speed", "fast", "quick", "quickly", "dynamic", "dynamic effort", "explosive")
-
-
 def _is_for_speed(entry: SetGroup) -> bool:
     """Whether its session, or a word beside the line, says that it is done fast."""
     line = entry.prescription
-    return says(FAST, line.session.name, line.note, line.cue)
+    return says(FAST_WORDS, line.session.name, line.note, line.cue)
 
 
 def _is_of_another(entry: SetGroup) -> bool:

@@ -33,7 +33,7 @@ if TYPE_CHECKING:
     family="progression",
     severity="note",
     confidence="common practice",
-    why="A week that repeats the one before, in a programme that rises on both sides of it, is often a copy"
+    why="A week that repeats another, in a programme that rises on both sides of it, is often a copy"
     " that was never changed.",
     sources=(),
 )

@@ -8,14 +8,13 @@ from ..syntax.additions import key_added
 from ..syntax.rewrites import key_out
 from ..syntax.tree import Mapping
 from ..wording.words import listed, with_article
-from .called import keys_called
 from .lookup import name_key
 from .readings import ways
 from .slips import nearest
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
-    from collections.abc import Iterable, Iterator
+    from collections.abc import Iterator
     from typing import Any
 
     from ..findings.finding import Edits, Finding
@@ -61,10 +60,6 @@ class KeyExplainer:
             owners = near or self.schema.owners(key)
             if meant is not None:
                 wanted, change = f"`{meant}` stands here already.", "Take one of the two out."
-            elif called := self._called(key, kind["properties"]):
-                wanted = f"It is `{called}`, in a form of its own."
-                topic = "athlete" if kind["title"] == "athlete" else "all"
-                change = f"Write it under `{called}`: see spotline guide {topic}."
             elif owners:
                 owned = " or ".join(with_article(owner) for owner in owners[:2])
                 wanted, change = f"`{key}` belongs to {owned}.", "Move it there, or take it out."
@@ -208,14 +203,7 @@ class KeyExplainer:
             fits = meant is not None and self.schema.accepts_type((*path, meant), keys[key])
             return meant if fits else None
         absent = [one for one in possible if one not in keys]
-        called = self._called(key, absent)
-        if called and self.schema.accepts_type((*path, called), keys[key]):
-            return called
         return nearest(key, absent) or nearest(key, possible, 0.8)
-
-    def _called(self, key: str, possible: Iterable[str]) -> str | None:
-        """The key that coaches call by another word."""
-        return next((one for one in keys_called(key) if one in possible), None)
 
     def _misspelt(self, path: DataPath, key: str, meant: str) -> Finding:
         kind = self.schema.kind(path, {**self.data.value(path), meant: None})
@@ -225,7 +213,7 @@ class KeyExplainer:
             path,
             place,
             f"{with_article(kind['title']).capitalize()} has no `{key}`.",
-            wanted=f"{'It is' if meant in keys_called(key) else 'The nearest that it has is'} `{meant}`.",
+            wanted=f"The nearest that it has is `{meant}`.",
             change=f"Write `{meant}`.",
             edits=(Edit(place, meant, f"Write {meant}"),),
         )
