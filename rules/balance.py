@@ -120,17 +120,16 @@ def _judged(week: Week, ledger: Ledger, pair: Pair, limits: Limits) -> Iterator[
     (less, weak), (more, strong) = sides
     if not less or turn.a_week(less.middle + more.middle) < limits.number("fewest together"):
         return
+    ratio = more.middle / less.middle
+    limit, bound = ("near", "{:ratios}") if pair.serious else ("far", "at most {:times as many} on one side")
+    most = limits.number(limit)
+    if ratio <= most:
+        return
     if not (week.means(weak.area) and week.means(strong.area)) or turn.tally.could_hold(weak.trained_by):
         return
     if not all(_is_uneven(tally, pair, limits) for tally in (turn.tally, _of_rota(week, ledger))):
         return
     if _is_meant(week, more, less):
-        return
-    ratio = more.middle / less.middle
-    near, far = ("near", "{:ratios}"), ("far", "at most {:times as many} on one side")
-    limit, bound = near if pair.serious else far
-    most = limits.number(limit)
-    if ratio <= most:
         return
     built = week.builds(weak.area) or week.builds(strong.area)
     if not built and (pair.serious or ratio <= limits.number("elsewhere") or _is_about_lifts(ledger, limits)):

@@ -79,11 +79,12 @@ def session_sets_for_muscle_high(week: Week, limits: Limits) -> Iterator[DraftFi
     if not week.is_typical():
         return
     most, counting = limits.number("most"), limits.name("counting")
+    days, without = week.occasions(), limits.names("without limit")
     for group in week.groups():
-        if group in limits.names("without limit"):
+        if group in without or week.sets(group, counting).high <= most:
             continue
-        days = [(day, Excess(day, group, counting, most)) for day in week.occasions()]
-        over = [(day, one) for day, one in days if one.sets > 0]
+        full = [day for day in days if day.sets(group, counting).high > most]
+        over = [(day, one) for day in full if (one := Excess(day, group, counting, most)).sets > 0]
         if not over:
             continue
         day, worst = max(over, key=lambda one: one[1].sets)

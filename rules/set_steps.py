@@ -154,7 +154,10 @@ def _grown(week: Week, back: Sequence[Week], limits: Limits) -> list[Growth]:
     found = []
     kind, most, tiny = limits.name("counting"), limits.number("most"), limits.number("tiny")
     for group in week.groups():
-        count = week.sets(group, kind).where(lambda entry: not _is_light(entry))
+        count = week.sets(group, kind)
+        if count.middle <= most:
+            continue
+        count = count.where(lambda entry: not _is_light(entry))
         if count.middle <= most:
             continue
         fullest = max((other.sets(group, kind) for other in back), key=lambda count: count.middle)

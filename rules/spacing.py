@@ -303,10 +303,10 @@ def _days(ledger: Ledger, limits: Limits) -> list[_Day]:
 
 def _hard_groups(day: Tally, limits: Limits, most_left: float) -> dict[tuple[str, str], _HardWork]:
     """Muscle groups, with the side, for which a day is hard: one leg rests while the other works."""
-    least = limits.number("hard day")
+    least, exempt = limits.number("hard day"), limits.names("exempt")
     hard = {}
     for group in day.groups():
-        if group in limits.names("exempt") or day.sets(group, DIRECT).middle < least:
+        if group in exempt or day.sets(group, DIRECT).middle < least:
             continue
         for sides in (("left",), ("right",)) if day.one_sided else (("left", "right"),):
             sets = day.sets(group, DIRECT, side=sides[0]).where(lambda entry: _leaves(entry) <= most_left)

@@ -81,9 +81,9 @@ def weekly_sets_over_limit(week: Week, limits: Limits) -> Iterator[DraftFinding]
     for group, limit in limited(week, limits).items():
         most = limits.number(limit)
         blocking = counting if limit != "most" or limits.is_the_teams("most") else firm
-        bound = limits.words("at most {} a week", limit)
         if week.sets(group, counting).high <= most and week.sets(group, blocking).high <= most:
             continue
+        bound = limits.words("at most {} a week", limit)
         firmly, all_told = (Excess(week, group, kind, most) for kind in (blocking, counting))
         if firmly.sets > 0:
             yield _over(week, firmly, bound)

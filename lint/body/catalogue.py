@@ -105,6 +105,7 @@ class Exercise:
     - ``kind``: dynamic, isometric, plyometric, ballistic or carry.
     - ``pattern``: the stated movement pattern, "" if none; ``patterns`` also holds what the joint path shows.
     - ``actions``, ``assists``: its main and its assisting joint actions.
+    - ``serves``: the names of its main joint actions and of its patterns.
     - ``path``: {joint: angles in degrees}.
     - ``direct``, ``indirect``: the muscles that it trains directly and indirectly.
     - ``stated``: {muscle or group: (credit, reason)}, where the credit is stated by hand.
@@ -114,7 +115,7 @@ class Exercise:
     - ``hands``: whether the grip carries the load.
     """
 
-    __slots__ = tuple(FIELDS)
+    __slots__ = (*FIELDS, "serves")
 
     name: str
     aliases: tuple[str, ...]
@@ -146,6 +147,7 @@ class Exercise:
     def __init__(self, fields: dict[str, Any]) -> None:
         for name, value in fields.items():
             setattr(self, name, value)
+        self.serves = frozenset((*self.actions, *self.patterns))
 
     @property
     def lengths(self) -> dict[str, str]:

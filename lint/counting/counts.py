@@ -2,8 +2,6 @@
 
 from __future__ import annotations
 
-from itertools import chain
-
 from ..findings.finding import Related
 from ..model.naming import day_name, line_name
 from ..model.quantities import NOTHING
@@ -36,7 +34,7 @@ if TYPE_CHECKING:
             """The session."""
 
         @property
-        def is_one_sided(self) -> bool:
+        def one_sided(self) -> bool:
             """Whether any of it is done with one side only."""
 
         @property
@@ -58,21 +56,26 @@ class CountedSets:
 class Count:
     """A number of sets (a range if the coach wrote one) and the parts it came from."""
 
-    __slots__ = ("high", "low", "parts")
+    __slots__ = ("_parts", "high", "low")
 
     def __init__(self, parts: list[CountedSets]) -> None:
-        self.parts = parts
+        self._parts: list[CountedSets] | Callable[[], list[CountedSets]] = parts
         self.low = sum([part.sets.low for part in parts])
         self.high = sum([part.sets.high for part in parts])
 
     @classmethod
-    def together(cls, counts: list[Count]) -> Count:
-        """The sum of several counts."""
-        whole = cls([])
-        whole.parts = list(chain.from_iterable([count.parts for count in counts]))
-        whole.low = sum([count.low for count in counts])
-        whole.high = sum([count.high for count in counts])
-        return whole
+    def of(cls, low: float, high: float, parts: Callable[[], list[CountedSets]]) -> Count:
+        """A number that is known already; its parts are put together when they are asked for."""
+        count = cls.__new__(cls)
+        count.low, count.high, count._parts = low, high, parts
+        return count
+
+    @property
+    def parts(self) -> list[CountedSets]:
+        """The parts that it came from."""
+        if not isinstance(self._parts, list):
+            self._parts = self._parts()
+        return self._parts
 
     @property
     def middle(self) -> float:

@@ -383,9 +383,7 @@ class SetGroup:
     def trains(self, actions: Iterable[str]) -> bool:
         """Whether the exercise is for one of these joint actions or patterns."""
         exercise = self.exercise
-        return exercise is not None and any(
-            action in exercise.actions or action in exercise.patterns for action in actions
-        )
+        return exercise is not None and not exercise.serves.isdisjoint(actions)
 
 
 def _slot(work: Work) -> str:

@@ -6,6 +6,8 @@ came from.
 
 from __future__ import annotations
 
+from functools import partial
+
 from ..body import catalogue
 from ..body.names import fold
 from ..model.quantities import NOTHING
@@ -23,11 +25,12 @@ from .credits import (
     trains,
 )
 from .session_time import CHANGE_OVER, PREPARATION, RAMP_UP, WARM_UP_SET, seconds_around, session_time
+from .totals import together, totals_of
 from .unknown import may_be, meant_by
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
-    from collections.abc import Callable, Iterable, Iterator, Sequence
+    from collections.abc import Callable, Iterable, Iterator
     from typing import Any
 
     from ..body.catalogue import Exercise
@@ -36,19 +39,21 @@ if TYPE_CHECKING:
     from .header import ProgrammeHeader
     from .session_time import Group, Line, SessionTime
     from .set_group import SetGroup
+    from .totals import Totals
 
 
 class Tally:
     """Visits, and how many sets they bring to whatever a rule asks about.
 
     The answer for several visits is put together from the answers of each. Answers are kept, so each is
-    worked out once.
+    worked out once. ``one_sided`` says whether any of it is done with one side only.
     """
 
-    __slots__ = ("_answers", "visits")
+    __slots__ = ("_answers", "one_sided", "visits")
 
     def __init__(self, visits: tuple[Visit, ...]) -> None:
         self.visits = visits
+        self.one_sided = any([visit.one_sided for visit in visits])
         self._answers: dict[tuple[object, ...], Any] = {}
 
     def entries(self) -> Iterator[tuple[Visit, SetGroup]]:
@@ -57,11 +62,12 @@ class Tally:
             for group in visit.own:
                 yield visit, group
 
-    def _once(self, asked: tuple[object, ...], answer: Callable[..., Any]) -> Any:
-        """The kept answer to ``asked``, a name and arguments. The first time, ``answer`` works it out."""
-        if asked not in self._answers:
-            self._answers[asked] = answer(*asked[1:])
-        return self._answers[asked]
+    def _once(self, asked: str, answer: Callable[[], Any]) -> Any:
+        """The kept answer to ``asked``. The first time, ``answer`` works it out."""
+        found = self._answers.get(asked)
+        if found is None:
+            found = self._answers[asked] = answer()
+        return found
 
     def sets(self, area: str, count: str = FRACTIONAL, *, hard: bool = True, side: str = "") -> Count:
         """The work sets for a muscle, a muscle group or any other area, by the kind of count (see `credits`).
@@ -69,56 +75,77 @@ class Tally:
         ``hard`` leaves out easy and fast work. One-sided work counts for its side only. Without ``side``, the
         side with more sets is counted.
         """
-        found: Count = self._once(("sets", area, count, hard, side), self._count_sets)
+        asked = (area, count, hard, side)
+        found: Count | None = self._answers.get(asked)
+        if found is None:
+            found = self._answers[asked] = self._count_sets(area, count, hard, side)
         return found
+
+    def _count_sets(self, area: str, count: str, hard: bool, side: str) -> Count:
+        if self.one_sided or area not in catalogue.credited:
+            return _on_side(_for_area(self.visits, area, count, hard), side, self.one_sided)
+        total = self.totals(hard).get(area)
+        if total is None:
+            return NO_SETS
+        low, high = total.counted(INDIRECT_WEIGHT[count])
+        return Count.of(low, high, partial(_for_area, self.visits, area, count, hard))
+
+    def totals(self, hard: bool) -> Totals:
+        """The sets for each muscle and muscle group, all in one pass; ``hard`` leaves out easy and fast work."""
+        asked = "hard totals" if hard else "totals"
+        found: Totals | None = self._answers.get(asked)
+        if found is None:
+            found = self._answers[asked] = self._add_up(hard)
+        return found
+
+    def _add_up(self, hard: bool) -> Totals:
+        if hard and all([visit.is_all_hard() for visit in self.visits]):
+            return self.totals(False)
+        return together([visit.totals(hard) for visit in self.visits])
 
     def brings(self, area: str, count: str = TOTAL, test: Callable[[SetGroup], bool] | None = None) -> bool:
         """Whether any set, hard or not, counts for an area.
 
         With a test, the set must come from a group of sets that passes it.
         """
-        counts = (visit._of_area(area, count, False) for visit in self.visits)
-        return any(one.high and (test is None or one.where(test)) for one in counts)
-
-    def _count_sets(self, area: str, count: str, hard: bool, side: str) -> Count:
-        return self._sum([visit._of_area(area, count, hard) for visit in self.visits], side)
-
-    @property
-    def one_sided(self) -> bool:
-        """Whether any of it is done with one side only."""
-        one_sided: bool = self._once(("one-sided",), lambda: any(visit.is_one_sided for visit in self.visits))
-        return one_sided
+        if test is None and area in catalogue.credited:
+            weight = INDIRECT_WEIGHT[count]
+            totals = (visit.totals(False).get(area) for visit in self.visits)
+            return any(total is not None and total.counted(weight)[1] for total in totals)
+        parts = _for_area(self.visits, area, count, False)
+        return any(part.sets.high and (test is None or test(part.entry)) for part in parts)
 
     def groups(self) -> list[str]:
         """The muscle groups that get any sets, direct or indirect, in the order of the body."""
-        groups: list[str] = self._once(("groups",), self._groups)
+        groups: list[str] = self._once("groups", self._groups)
         return groups
 
     def _groups(self) -> list[str]:
-        got = set().union(*[visit.credited() for visit in self.visits])
+        got = set().union(*[visit.totals(False) for visit in self.visits])
         return [group for group in catalogue.groups if group in got]
 
     def for_actions(self, actions: Iterable[str], *, hard: bool = False, side: str = "") -> Count:
         """Direct sets of joint actions or patterns. An exercise that serves several of them counts once."""
-        found: Count = self._once(("actions", tuple(actions), hard, side), self._count_actions)
+        asked = (tuple(actions), hard, side)
+        found: Count | None = self._answers.get(asked)
+        if found is None:
+            found = self._answers[asked] = self._count_actions(*asked)
         return found
 
     def _count_actions(self, actions: tuple[str, ...], hard: bool, side: str) -> Count:
-        return self._sum([visit._of_actions(actions, hard) for visit in self.visits], side)
-
-    def _sum(self, counts: list[Count], side: str) -> Count:
-        """The sum of the counts of its visits, for ``side`` or else for the side with more sets."""
-        counts = [count for count in counts if count.parts]
-        if not counts:
+        serving = [(visit, group) for visit in self.visits for group in visit.serving(actions, hard)]
+        if not serving:
             return NO_SETS
         if self.one_sided:
-            return _on_side([part for count in counts for part in count.parts], side)
-        return counts[0] if len(counts) == 1 else Count.together(counts)
+            return _on_side(_in_full(serving), side, True)
+        low = sum([group.sets.low for _, group in serving])
+        high = sum([group.sets.high for _, group in serving])
+        return Count.of(low, high, partial(_in_full, serving))
 
     def all_sets(self, *, hard: bool = False) -> Count:
         """Every work set, whatever it trains."""
-        found: Count = self._once(("all", hard), self._count_all)
-        return found
+        all_sets: Count = self._once("all hard" if hard else "all", partial(self._count_all, hard))
+        return all_sets
 
     def _count_all(self, hard: bool) -> Count:
         return Count(
@@ -143,14 +170,14 @@ class Tally:
         for visit, group in self.entries():
             if group.exercise is not None and test(group):
                 parts.setdefault(group.exercise, []).append(CountedSets(visit, group, group.sets))
-        return [_on_side(of_one, "") if self.one_sided else Count(of_one) for of_one in parts.values()]
+        return [_on_side(of_one, "", self.one_sided) for of_one in parts.values()]
 
     def lifts(self) -> dict[Exercise | str, list[SetGroup]]:
         """The groups of sets of each exercise. Groups of 0 sets are left out.
 
         An unknown exercise stands under its name, folded for comparison.
         """
-        lifts: dict[Exercise | str, list[SetGroup]] = self._once(("lifts",), self._lifts)
+        lifts: dict[Exercise | str, list[SetGroup]] = self._once("lifts", self._lifts)
         return lifts
 
     def _lifts(self) -> dict[Exercise | str, list[SetGroup]]:
@@ -176,7 +203,7 @@ class Tally:
         wanted, muscles = tuple(actions), tuple(areas)
         if any(trains(exercise, wanted, muscles) for exercise in meant_by(self.unsure())):
             return True
-        return any(chosen_for(line, wanted, muscles) for line in self._once(("chosen",), self._chosen))
+        return any(chosen_for(line, wanted, muscles) for line in self._once("chosen", self._chosen))
 
     def _chosen(self) -> list[Prescription]:
         """The lines that are no exercise, as what is the athlete's own choice."""
@@ -195,8 +222,29 @@ class Tally:
         return may_be(self.unsure(), test)
 
 
-def _on_side(parts: list[CountedSets], side: str) -> Count:
-    """The sum of the parts that a side does. Without ``side``, the side with more sets is counted."""
+def _for_area(visits: tuple[Visit, ...], area: str, count: str, hard: bool) -> list[CountedSets]:
+    """All sets of some visits for an area, whichever side does them."""
+    indirect = INDIRECT_WEIGHT[count]
+    return [
+        CountedSets(visit, group, group.sets if weight == 1.0 else group.sets * indirect)
+        for visit in visits
+        for group, weight in visit.training(area)
+        if (group.hard or not hard) and (weight == 1.0 or indirect)
+    ]
+
+
+def _in_full(groups: list[tuple[Visit, SetGroup]]) -> list[CountedSets]:
+    """The sets of some groups of sets, none of them by half."""
+    return [CountedSets(visit, group, group.sets) for visit, group in groups]
+
+
+def _on_side(parts: list[CountedSets], side: str, one_sided: bool) -> Count:
+    """The sum of the parts that a side does. Without ``side``, the side with more sets is counted.
+
+    Where none is ``one_sided``, all count.
+    """
+    if not one_sided:
+        return Count(parts)
     if side:
         return Count([part for part in parts if part.entry.side in ("", side)])
     left = Count([part for part in parts if part.entry.side != "right"])
@@ -207,8 +255,7 @@ def _on_side(parts: list[CountedSets], side: str) -> Count:
 class Visit(Tally):
     """A session on one day of a week. ``day`` is 1 to 7, counted from the start day; 0 if none is stated.
 
-    ``own`` are its groups of sets, ``own_unsure`` those of them that cannot be counted. ``is_one_sided`` says
-    whether any of them is done with one side only. ``at`` names the place, "" where none is written;
+    ``own`` are its groups of sets, ``own_unsure`` those of them that cannot be counted. ``at`` names the place, "" where none is written;
     ``hour`` is the time of day at which it begins, ``minutes`` how long the coach says that it goes on; None
     where that is not written.
     """
@@ -219,7 +266,6 @@ class Visit(Tally):
         "day",
         "has_complexes",
         "hour",
-        "is_one_sided",
         "minutes",
         "own",
         "own_unsure",
@@ -237,6 +283,7 @@ class Visit(Tally):
         hour: float | None = None,
         minutes: Range | None = None,
     ) -> None:
+        self.one_sided = any([group.side for group in own])
         super().__init__((self,))
         self.programme = programme
         self.session = session
@@ -244,7 +291,6 @@ class Visit(Tally):
         self.minutes = minutes
         self.own = own
         self.own_unsure = [group for group in own if not group.sure]
-        self.is_one_sided = any(group.side for group in own)
         self.has_complexes = any(is_in_complex(group) for group in own)
         self._by_area: dict[str, list[tuple[SetGroup, float]]] | None = None
 
@@ -255,6 +301,23 @@ class Visit(Tally):
         """
         self.visits = ()
         self._answers.clear()
+
+    def is_all_hard(self) -> bool:
+        """Whether it holds no easy and no fast work."""
+        return self._once("all hard work", lambda: all([group.hard for group in self.own]))
+
+    def _add_up(self, hard: bool) -> Totals:
+        if hard and self.is_all_hard():
+            return self.totals(False)
+        if self.has_complexes:
+            return totals_of(
+                (group, {area: weight})
+                for area, pairs in self.credited().items()
+                for group, weight in pairs
+                if group.hard or not hard
+            )
+        known = [group for group in self.own if group.exercise is not None and (group.hard or not hard)]
+        return totals_of([(group, credits_of(group.exercise)) for group in known])
 
     def credited(self) -> dict[str, list[tuple[SetGroup, float]]]:
         """What trains each muscle and muscle group, with the weight of a set: 1 direct, 0.5 indirect."""
@@ -268,7 +331,7 @@ class Visit(Tally):
                 self._by_area = {name: once_a_set(pairs) for name, pairs in self._by_area.items()}
         return self._by_area
 
-    def _training(self, area: str) -> list[tuple[SetGroup, float]]:
+    def training(self, area: str) -> list[tuple[SetGroup, float]]:
         """The groups of sets that train an area of any kind, with the weight of a set."""
         if area in catalogue.credited:
             return self.credited().get(area, [])
@@ -276,49 +339,12 @@ class Visit(Tally):
         found = [(group, weight) for group, weight in known if weight]
         return once_a_set(found) if self.has_complexes else found
 
-    def _of_area(self, area: str, count: str, hard: bool) -> Count:
-        """All its sets for an area, whichever side does them."""
-        if area in catalogue.credited and area not in self.credited():
-            return NO_SETS
-        found: Count = self._once(("area", area, count, hard), self._count_area)
-        return found
-
-    def _count_area(self, area: str, count: str, hard: bool) -> Count:
-        indirect = INDIRECT_WEIGHT[count]
-        return Count(
-            [
-                CountedSets(self, group, group.sets if weight == 1.0 else group.sets * indirect)
-                for group, weight in self._training(area)
-                if (group.hard or not hard) and (weight == 1.0 or indirect)
-            ]
-        )
-
-    def _of_actions(self, actions: tuple[str, ...], hard: bool) -> Count:
-        """All its direct sets of joint actions or patterns, whichever side does them."""
-        found: Count = self._once(("serving", actions, hard), self._count_serving)
-        return found
-
-    def _count_serving(self, actions: tuple[str, ...], hard: bool) -> Count:
-        serving = self._serving(actions)
-        if not serving:
-            return NO_SETS
-        return Count([CountedSets(self, one, one.sets) for one in serving if one.hard or not hard])
-
-    def _serving(self, actions: tuple[str, ...]) -> Sequence[SetGroup]:
+    def serving(self, actions: tuple[str, ...], hard: bool) -> list[SetGroup]:
         """Groups of sets whose exercise is for one of these joint actions or patterns, in order."""
-        groups: dict[str, list[SetGroup]] = self._once(("by action",), self._by_action)
-        if len(actions) == 1:
-            return once_each(groups.get(actions[0], []))
-        serving = {group for action in actions for group in groups.get(action, ())}
-        return once_each([group for group in self.own if group in serving]) if serving else []
-
-    def _by_action(self) -> dict[str, list[SetGroup]]:
-        found: dict[str, list[SetGroup]] = {}
-        for group in self.own:
-            exercise = group.exercise
-            for name in dict.fromkeys((*exercise.actions, *exercise.patterns)) if exercise else ():
-                found.setdefault(name, []).append(group)
-        return found
+        found = [group for group in self.own if group.trains(actions)]
+        if self.has_complexes:
+            found = list(once_each(found))
+        return [group for group in found if group.hard] if hard else found
 
     def time(self, *, prepared: bool = False, change_over: Range = CHANGE_OVER) -> SessionTime:
         """How long it takes. ``prepared`` and ``change_over`` (s) replace what is otherwise assumed."""

@@ -179,7 +179,7 @@ class Week(Tally):
 
     def by_day(self) -> list[tuple[int, tuple[Visit, ...]]]:
         """Each training day in order, with its visits. Visits without a day are left out."""
-        days: list[tuple[int, tuple[Visit, ...]]] = self._once(("days",), self._by_day)
+        days: list[tuple[int, tuple[Visit, ...]]] = self._once("days", self._by_day)
         return days
 
     def _by_day(self) -> list[tuple[int, tuple[Visit, ...]]]:
