@@ -74,8 +74,7 @@ def straight_knee_calf_missing(week: Week, ledger: Ledger, limits: Limits) -> It
     turn = week.turn()
     raises = turn.tally.for_actions(("plantarflexion",), hard=True)
     block = ledger.judged_with(week)
-    straight = block.sets("gastrocnemius", TOTAL, hard=False) or block.leaves_open(areas=("gastrocnemius",))
-    if not raises or straight:
+    if not raises or block.brings("gastrocnemius") or block.leaves_open(areas=("gastrocnemius",)):
         return
     named = [*(week.block.focus or week.programme.focus), *week.programme.priority]
     in_sight = any(

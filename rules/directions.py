@@ -96,14 +96,14 @@ def pull_or_push_missing(week: Week, ledger: Ledger, limits: Limits) -> Iterator
     goals = (*BUILDING, "general health")
     block = ledger.judged_with(week)
     in_focus = week.block.focus or week.programme.focus or week.programme.priority
-    if not in_focus and block.for_actions(PRESSES_AND_PULLS, hard=True).from_one_line():
-        return
     missing = [
         direction
         for direction, area in PRESSES_AND_PULLS.items()
         if week.builds(area, goals)
         and not (block.for_actions((direction,)) or block.leaves_open((direction,)))
     ]
+    if not missing or (not in_focus and block.for_actions(PRESSES_AND_PULLS, hard=True).from_one_line()):
+        return
     if "horizontal pull" in missing and _rows_on_a_machine(block, ledger):
         missing.remove("horizontal pull")
     if ledger.programme.goal == "general health" and not _needs_vertical(missing, ledger):

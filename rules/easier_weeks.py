@@ -117,6 +117,7 @@ def notes_on_week(week: Week) -> list[str]:
         *map(Condition.like, CLEAR_CUT),
     ),
     stands_back=("rehabilitation",),
+    needs=("load",),
 )
 def deload_missing(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     """More than eight weeks of rising load without an easier one.

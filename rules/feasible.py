@@ -72,6 +72,7 @@ if TYPE_CHECKING:
         ),
     ),
     follows=("load-step-large",),
+    needs=("load",),
 )
 def more_reps_than_load_allows(entry: SetGroup, limits: Limits) -> Iterator[DraftFinding]:
     """More repetitions, those left in reserve included, than the load allows.

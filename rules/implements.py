@@ -64,6 +64,7 @@ SMALLEST = 0.25
             "common practice: the smallest plates in use weigh 0.25 kg; write your own steps",
         ),
     ),
+    needs=("load",),
 )
 def load_not_settable(entry: SetGroup, limits: Limits) -> Iterator[DraftFinding]:
     """A load in kg that the implement cannot be set to.

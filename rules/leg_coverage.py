@@ -193,8 +193,8 @@ def _legs_lack(week: Week, ledger: Ledger, action: str, goals: Collection[str] =
     in_focus = week.block.focus or week.programme.focus or week.programme.priority
     return (
         bool(week.turn().tally.for_actions(LEG_WORK, hard=True))
-        and (bool(in_focus) or not block.for_actions(LEG_WORK, hard=True).from_one_line())
         and not (block.for_actions((action,)) or block.leaves_open(actions=(action,)))
+        and (bool(in_focus) or not block.for_actions(LEG_WORK, hard=True).from_one_line())
     )
 
 

@@ -70,6 +70,7 @@ THROWN = ("jump", "throw")
         ),
     ),
     stands_back=("rehabilitation",),
+    needs=("load",),
 )
 def load_outside_zone(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     """A main lift whose loads never come into the zone of the goal.

@@ -178,9 +178,10 @@ def _odd_weeks(line: Line, what: str, limits: Limits) -> list[_Odd]:
     if len({id(getattr(entry.work, what)) for _, entry in line}) == 1:
         return []  # one value for all weeks
     odd = []
-    for before, at, (_, after) in zip(line, line[1:], line[2:], strict=False):
+    values = [] if what == "load" else [value_of(entry, what, entry) for _, entry in line]
+    for number, (before, at, (_, after)) in enumerate(zip(line, line[1:], line[2:], strict=False)):
         three = before[1], at[1], after
-        was, now, then = (value_of(one, what, at[1]) for one in three)
+        was, now, then = values[number : number + 3] or [value_of(one, what, at[1]) for one in three]
         if was is None or now is None or then is None or min(was, then) <= now <= max(was, then):
             continue
         if len({_beside(one, what) for one in three}) > 1:

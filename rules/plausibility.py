@@ -162,6 +162,7 @@ def _slip(
     confidence="common practice",
     why="A load read in the wrong unit is off by more than half.",
     sources=(),
+    needs=("load",),
 )
 def units_mixed(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     """Kilograms and pounds in one programme.

@@ -169,6 +169,7 @@ def _one_slot(weeks: tuple[Week, ...], limits: Limits) -> dict[str, list[tuple[s
     " four to six, and lighter sets are not counted in repetitions.",
     sources=("zourdos-2016",),
     asks=True,
+    needs=("rir", "rpe"),
 )
 def rir_rpe_contradict(entry: SetGroup, limits: Limits) -> Iterator[DraftFinding]:
     """RIR and RPE of one line that cannot both hold.

@@ -48,6 +48,7 @@ HEAVY_GOALS = ("", "strength", "power")
         Condition("most left", 2, "repetitions in reserve up to which it is hard", "common practice"),
     ),
     stands_back=("rehabilitation",),
+    needs=("rest",),
 )
 def rest_too_short_heavy(entry: SetGroup, limits: Limits) -> Iterator[DraftFinding]:
     """Heavy sets of a big lift with less than two minutes between them.
@@ -148,6 +149,7 @@ def _heavy(entry: SetGroup, limits: Limits) -> str:
         ),
     ),
     stands_back=("rehabilitation",),
+    needs=("rest",),
 )
 def rest_too_short_size(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     """Big lifts with less than a minute between sets, where the goal is size.

@@ -79,6 +79,8 @@ def room_too_small(visit: Visit, limits: Limits) -> Iterator[DraftFinding]:
         training together: 4
     """
     around = visit.programme.resources
+    if not around.stations and not visit.programme.stocks(visit.at):
+        return
     for item in _items(visit):
         paired = item[0].prescription.paired
         spread = len(item) if paired and paired.kind == "circuit" else 1

@@ -80,8 +80,8 @@ def session_sets_for_muscle_high(week: Week, limits: Limits) -> Iterator[DraftFi
         return
     most, counting = limits.number("most"), limits.name("counting")
     days, without = week.occasions(), limits.names("without limit")
-    for group in week.groups():
-        if group in without or week.sets(group, counting).high <= most:
+    for group in week.groups_from(most, counting):
+        if group in without:
             continue
         full = [day for day in days if day.sets(group, counting).high > most]
         over = [(day, one) for day in full if (one := Excess(day, group, counting, most)).sets > 0]

@@ -157,12 +157,11 @@ def _grown(week: Week, back: Sequence[Week], limits: Limits) -> list[Growth]:
         count = week.sets(group, kind)
         if count.middle <= most:
             continue
-        count = count.where(lambda entry: not _is_light(entry))
-        if count.middle <= most:
+        fullest = max([other.sets(group, kind) for other in back], key=lambda count: count.middle)
+        if count.middle - fullest.middle <= most:
             continue
-        fullest = max((other.sets(group, kind) for other in back), key=lambda count: count.middle)
-        growth = Growth(group, fullest, count)
-        if fullest.middle < tiny or growth.by <= most:
+        growth = Growth(group, fullest, count.where(lambda entry: not _is_light(entry)))
+        if growth.count.middle <= most or fullest.middle < tiny or growth.by <= most:
             continue
         if week.sets(group, kind, hard=False).middle - _most_of_all(back, group, kind) <= most:
             continue  # the sets were there before, only easier

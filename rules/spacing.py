@@ -305,7 +305,7 @@ def _hard_groups(day: Tally, limits: Limits, most_left: float) -> dict[tuple[str
     """Muscle groups, with the side, for which a day is hard: one leg rests while the other works."""
     least, exempt = limits.number("hard day"), limits.names("exempt")
     hard = {}
-    for group in day.groups():
+    for group in day.groups_from(least, DIRECT):
         if group in exempt or day.sets(group, DIRECT).middle < least:
             continue
         for sides in (("left",), ("right",)) if day.one_sided else (("left", "right"),):

@@ -43,6 +43,7 @@ if TYPE_CHECKING:
         Condition("shortest rest", 60, "seconds, since short rests tire", "common practice"),
         Condition("slowest", 6, "seconds a repetition, as slow as the trials went", "rep-time-lit"),
     ),
+    needs=("load",),
 )
 def effort_against_load(entry: SetGroup, limits: Limits) -> Iterator[DraftFinding]:
     """Sets said to be far harder than their load and repetitions make them.

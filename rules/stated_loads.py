@@ -119,6 +119,7 @@ def _says_nothing(entry: SetGroup) -> bool:
     confidence="common practice",
     why="A percentage says nothing to the lifter until it is known of what.",
     sources=(),
+    needs=("load",),
 )
 def best_lift_missing(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     """Loads in % of a best lift that is not on the athlete's file.
@@ -213,6 +214,7 @@ def _near(one: Exercise, other: Exercise) -> bool:
             "common practice",
         ),
     ),
+    needs=("load",),
 )
 def best_lift_old(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     """Loads in % of a best lift that was tested long before the programme starts.
@@ -342,6 +344,7 @@ def _top_set(entry: SetGroup) -> Offer:
     sources=("hackett-2017",),
     options=(Option("most", 5, "repetitions in reserve", "hackett-2017"),),
     stands_back=("rehabilitation",),
+    needs=("rir",),
 )
 def reserve_hard_to_judge(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     """Loads that the lifter is to find by more repetitions in reserve than anybody can judge.

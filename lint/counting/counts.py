@@ -120,7 +120,8 @@ class Count:
 
     def where(self, test: Callable[[SetGroup], bool]) -> Count:
         """The part of it that comes from groups of sets which pass a test."""
-        return Count([part for part in self.parts if test(part.entry)])
+        parts = [part for part in self.parts if test(part.entry)]
+        return self if len(parts) == len(self.parts) else Count(parts)
 
     def shares(self) -> dict[Prescription, str]:
         """``Push, bench press, Monday: 6 indirect sets, counted as 3``: what each line brings, if it does."""

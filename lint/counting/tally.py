@@ -25,12 +25,12 @@ from .credits import (
     trains,
 )
 from .session_time import CHANGE_OVER, PREPARATION, RAMP_UP, WARM_UP_SET, seconds_around, session_time
-from .totals import together, totals_of
+from .totals import counted, together, totals_of
 from .unknown import may_be, meant_by
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
-    from collections.abc import Callable, Iterable, Iterator
+    from collections.abc import Callable, Iterable, Iterator, Sequence
     from typing import Any
 
     from ..body.catalogue import Exercise
@@ -53,7 +53,7 @@ class Tally:
 
     def __init__(self, visits: tuple[Visit, ...]) -> None:
         self.visits = visits
-        self.one_sided = any([visit.one_sided for visit in visits])
+        self.one_sided = any(visit.one_sided for visit in visits)
         self._answers: dict[tuple[object, ...], Any] = {}
 
     def entries(self) -> Iterator[tuple[Visit, SetGroup]]:
@@ -82,16 +82,18 @@ class Tally:
         return found
 
     def _count_sets(self, area: str, count: str, hard: bool, side: str) -> Count:
-        if self.one_sided or area not in catalogue.credited:
-            return _on_side(_for_area(self.visits, area, count, hard), side, self.one_sided)
+        if self.one_sided:
+            return _on_side(_for_area(self.visits, area, count, hard), side)
+        if area not in catalogue.credited:
+            return Count(_for_area(self.visits, area, count, hard))
         total = self.totals(hard).get(area)
         if total is None:
             return NO_SETS
-        low, high = total.counted(INDIRECT_WEIGHT[count])
+        low, high = counted(total, INDIRECT_WEIGHT[count])
         return Count.of(low, high, partial(_for_area, self.visits, area, count, hard))
 
     def totals(self, hard: bool) -> Totals:
-        """The sets for each muscle and muscle group, all in one pass; ``hard`` leaves out easy and fast work."""
+        """The sets for each muscle and muscle group at once; ``hard`` leaves out easy and fast work."""
         asked = "hard totals" if hard else "totals"
         found: Totals | None = self._answers.get(asked)
         if found is None:
@@ -99,7 +101,7 @@ class Tally:
         return found
 
     def _add_up(self, hard: bool) -> Totals:
-        if hard and all([visit.is_all_hard() for visit in self.visits]):
+        if hard and all(visit.is_all_hard() for visit in self.visits):
             return self.totals(False)
         return together([visit.totals(hard) for visit in self.visits])
 
@@ -111,7 +113,7 @@ class Tally:
         if test is None and area in catalogue.credited:
             weight = INDIRECT_WEIGHT[count]
             totals = (visit.totals(False).get(area) for visit in self.visits)
-            return any(total is not None and total.counted(weight)[1] for total in totals)
+            return any(total is not None and counted(total, weight)[1] for total in totals)
         parts = _for_area(self.visits, area, count, False)
         return any(part.sets.high and (test is None or test(part.entry)) for part in parts)
 
@@ -119,6 +121,17 @@ class Tally:
         """The muscle groups that get any sets, direct or indirect, in the order of the body."""
         groups: list[str] = self._once("groups", self._groups)
         return groups
+
+    def groups_from(self, least: float, count: str = FRACTIONAL) -> list[str]:
+        """The muscle groups whose hard sets come to ``least`` or more, by the high end of a range."""
+        if self.one_sided:
+            return [group for group in self.groups() if self.sets(group, count).high >= least]
+        weight, totals = INDIRECT_WEIGHT[count], self.totals(True)
+        return [
+            group
+            for group in catalogue.groups
+            if (total := totals.get(group)) is not None and counted(total, weight)[1] >= least
+        ]
 
     def _groups(self) -> list[str]:
         got = set().union(*[visit.totals(False) for visit in self.visits])
@@ -133,14 +146,25 @@ class Tally:
         return found
 
     def _count_actions(self, actions: tuple[str, ...], hard: bool, side: str) -> Count:
-        serving = [(visit, group) for visit in self.visits for group in visit.serving(actions, hard)]
-        if not serving:
-            return NO_SETS
-        if self.one_sided:
-            return _on_side(_in_full(serving), side, True)
-        low = sum([group.sets.low for _, group in serving])
-        high = sum([group.sets.high for _, group in serving])
-        return Count.of(low, high, partial(_in_full, serving))
+        serving = [
+            (visit, group)
+            for visit, group, serves in self._once("serving", self._serving)
+            if not serves.isdisjoint(actions)
+        ]
+        if serving and any(visit.has_complexes for visit in self.visits):
+            serving = [(visit, group) for visit in self.visits for group in visit.serving(actions)]
+        if hard:
+            serving = [(visit, group) for visit, group in serving if group.hard]
+        return self._in_full(serving, side) if serving else NO_SETS
+
+    def _serving(self) -> list[tuple[Visit, SetGroup, frozenset[str]]]:
+        """The groups of sets, each with the joint actions and patterns that its exercise is for."""
+        return [
+            (visit, group, group.exercise.serves)
+            for visit in self.visits
+            for group in visit.own
+            if group.exercise is not None
+        ]
 
     def all_sets(self, *, hard: bool = False) -> Count:
         """Every work set, whatever it trains."""
@@ -166,11 +190,19 @@ class Tally:
 
         Of one-sided work, the side with more sets is counted.
         """
-        parts: dict[Exercise, list[CountedSets]] = {}
+        groups: dict[Exercise, list[tuple[Visit, SetGroup]]] = {}
         for visit, group in self.entries():
             if group.exercise is not None and test(group):
-                parts.setdefault(group.exercise, []).append(CountedSets(visit, group, group.sets))
-        return [_on_side(of_one, "", self.one_sided) for of_one in parts.values()]
+                groups.setdefault(group.exercise, []).append((visit, group))
+        return [self._in_full(of_one, "") for of_one in groups.values()]
+
+    def _in_full(self, groups: list[tuple[Visit, SetGroup]], side: str) -> Count:
+        """The sets of some of its groups of sets, none of them by half."""
+        if self.one_sided:
+            return _on_side(_in_full(groups), side)
+        low = sum([group.sets.low for _, group in groups])
+        high = sum([group.sets.high for _, group in groups])
+        return Count.of(low, high, partial(_in_full, groups))
 
     def lifts(self) -> dict[Exercise | str, list[SetGroup]]:
         """The groups of sets of each exercise. Groups of 0 sets are left out.
@@ -234,17 +266,11 @@ def _for_area(visits: tuple[Visit, ...], area: str, count: str, hard: bool) -> l
 
 
 def _in_full(groups: list[tuple[Visit, SetGroup]]) -> list[CountedSets]:
-    """The sets of some groups of sets, none of them by half."""
     return [CountedSets(visit, group, group.sets) for visit, group in groups]
 
 
-def _on_side(parts: list[CountedSets], side: str, one_sided: bool) -> Count:
-    """The sum of the parts that a side does. Without ``side``, the side with more sets is counted.
-
-    Where none is ``one_sided``, all count.
-    """
-    if not one_sided:
-        return Count(parts)
+def _on_side(parts: list[CountedSets], side: str) -> Count:
+    """The sum of the parts that a side does. Without ``side``, the side with more sets is counted."""
     if side:
         return Count([part for part in parts if part.entry.side in ("", side)])
     left = Count([part for part in parts if part.entry.side != "right"])
@@ -255,13 +281,12 @@ def _on_side(parts: list[CountedSets], side: str, one_sided: bool) -> Count:
 class Visit(Tally):
     """A session on one day of a week. ``day`` is 1 to 7, counted from the start day; 0 if none is stated.
 
-    ``own`` are its groups of sets, ``own_unsure`` those of them that cannot be counted. ``at`` names the place, "" where none is written;
-    ``hour`` is the time of day at which it begins, ``minutes`` how long the coach says that it goes on; None
-    where that is not written.
+    ``own`` are its groups of sets, ``own_unsure`` those of them that cannot be counted. ``at`` names the
+    place, "" where none is written; ``hour`` is the time of day at which it begins, ``minutes`` how long the
+    coach says that it goes on; None where that is not written.
     """
 
     __slots__ = (
-        "_by_area",
         "at",
         "day",
         "has_complexes",
@@ -283,7 +308,7 @@ class Visit(Tally):
         hour: float | None = None,
         minutes: Range | None = None,
     ) -> None:
-        self.one_sided = any([group.side for group in own])
+        self.one_sided = any(group.side for group in own)
         super().__init__((self,))
         self.programme = programme
         self.session = session
@@ -292,7 +317,6 @@ class Visit(Tally):
         self.own = own
         self.own_unsure = [group for group in own if not group.sure]
         self.has_complexes = any(is_in_complex(group) for group in own)
-        self._by_area: dict[str, list[tuple[SetGroup, float]]] | None = None
 
     def let_go(self) -> None:
         """Drops the kept answers and the link to itself.
@@ -304,47 +328,31 @@ class Visit(Tally):
 
     def is_all_hard(self) -> bool:
         """Whether it holds no easy and no fast work."""
-        return self._once("all hard work", lambda: all([group.hard for group in self.own]))
+        is_all_hard: bool = self._once("all hard work", lambda: all(group.hard for group in self.own))
+        return is_all_hard
 
     def _add_up(self, hard: bool) -> Totals:
         if hard and self.is_all_hard():
             return self.totals(False)
+        credited = [(group, credits_of(group.exercise)) for group in self.own if group.exercise is not None]
         if self.has_complexes:
-            return totals_of(
-                (group, {area: weight})
-                for area, pairs in self.credited().items()
-                for group, weight in pairs
-                if group.hard or not hard
-            )
-        known = [group for group in self.own if group.exercise is not None and (group.hard or not hard)]
-        return totals_of([(group, credits_of(group.exercise)) for group in known])
-
-    def credited(self) -> dict[str, list[tuple[SetGroup, float]]]:
-        """What trains each muscle and muscle group, with the weight of a set: 1 direct, 0.5 indirect."""
-        if self._by_area is None:
-            self._by_area = {}
-            for group in self.own:
-                if group.exercise is not None:
-                    for name, weight in credits_of(group.exercise).items():
-                        self._by_area.setdefault(name, []).append((group, weight))
-            if self.has_complexes:
-                self._by_area = {name: once_a_set(pairs) for name, pairs in self._by_area.items()}
-        return self._by_area
+            areas = dict.fromkeys(area for _, credits in credited for area in credits)
+            pairs = {area: self.training(area) for area in areas}
+            credited = [(group, {area: weight}) for area in areas for group, weight in pairs[area]]
+        return totals_of([one for one in credited if one[0].hard] if hard else credited)
 
     def training(self, area: str) -> list[tuple[SetGroup, float]]:
         """The groups of sets that train an area of any kind, with the weight of a set."""
+        known = [group for group in self.own if group.exercise is not None]
         if area in catalogue.credited:
-            return self.credited().get(area, [])
-        known = [(group, credit(group.exercise, area)) for group in self.own if group.exercise is not None]
-        found = [(group, weight) for group, weight in known if weight]
+            found = [(group, weight) for group in known if (weight := credits_of(group.exercise).get(area))]
+        else:
+            found = [(group, weight) for group in known if (weight := credit(group.exercise, area))]
         return once_a_set(found) if self.has_complexes else found
 
-    def serving(self, actions: tuple[str, ...], hard: bool) -> list[SetGroup]:
-        """Groups of sets whose exercise is for one of these joint actions or patterns, in order."""
-        found = [group for group in self.own if group.trains(actions)]
-        if self.has_complexes:
-            found = list(once_each(found))
-        return [group for group in found if group.hard] if hard else found
+    def serving(self, actions: tuple[str, ...]) -> Sequence[SetGroup]:
+        """Groups of sets whose exercise is for one of these joint actions or patterns, each set once."""
+        return once_each([group for group in self.own if group.trains(actions)])
 
     def time(self, *, prepared: bool = False, change_over: Range = CHANGE_OVER) -> SessionTime:
         """How long it takes. ``prepared`` and ``change_over`` (s) replace what is otherwise assumed."""

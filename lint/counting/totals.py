@@ -8,56 +8,46 @@ if TYPE_CHECKING:
 
     from .set_group import SetGroup
 
-    Totals = dict[str, "Total"]
+    Total = list[float]
+    """Both ends of the number of direct sets for an area; then of the indirect ones, not yet weighted."""
+
+    Totals = dict[str, Total]
     """By the name of the muscle or muscle group; what no exercise trains is left out."""
 
 
-class Total:
-    """The low and the high end of the direct sets for an area, and of the indirect ones, before they are weighted."""
-
-    __slots__ = ("helping_high", "helping_low", "high", "low")
-
-    def __init__(self) -> None:
-        self.low: float = 0
-        self.high: float = 0
-        self.helping_low: float = 0
-        self.helping_high: float = 0
-
-    def counted(self, indirect: float) -> tuple[float, float]:
-        """Both ends of the number of sets, an indirect one counted as ``indirect``."""
-        return self.low + self.helping_low * indirect, self.high + self.helping_high * indirect
+def counted(total: Total, indirect: float) -> tuple[float, float]:
+    """Both ends of the number of sets, an indirect one counted as ``indirect``."""
+    low, high, helping_low, helping_high = total
+    return low + helping_low * indirect, high + helping_high * indirect
 
 
 def totals_of(groups: Iterable[tuple[SetGroup, Mapping[str, float]]]) -> Totals:
-    """The totals of groups of sets, each with how much one set of it counts for each area: 1 direct, 0.5 indirect."""
+    """The totals of groups of sets; each comes with what one of its sets counts for each area, 1 or 0.5."""
     totals: Totals = {}
     for group, credited in groups:
         low, high = group.sets.low, group.sets.high
         for area, weight in credited.items():
             total = totals.get(area)
             if total is None:
-                total = totals[area] = Total()
-            if weight == 1.0:
-                total.low += low
-                total.high += high
-            else:
-                total.helping_low += low
-                total.helping_high += high
+                total = totals[area] = [0, 0, 0, 0]
+            at = 0 if weight == 1.0 else 2
+            total[at] += low
+            total[at + 1] += high
     return totals
 
 
 def together(several: list[Totals]) -> Totals:
     """The sums of totals."""
-    if len(several) == 1:
-        return several[0]
-    sums: Totals = {}
-    for totals in several:
-        for area, one in totals.items():
-            total = sums.get(area)
-            if total is None:
-                total = sums[area] = Total()
-            total.low += one.low
-            total.high += one.high
-            total.helping_low += one.helping_low
-            total.helping_high += one.helping_high
+    first, *others = several or [{}]
+    sums = {area: list(total) for area, total in first.items()}
+    for totals in others:
+        for area, (low, high, helping_low, helping_high) in totals.items():
+            known = sums.get(area)
+            if known is None:
+                sums[area] = [low, high, helping_low, helping_high]
+            else:
+                known[0] += low
+                known[1] += high
+                known[2] += helping_low
+                known[3] += helping_high
     return sums

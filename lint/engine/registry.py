@@ -57,6 +57,7 @@ class Rule:
         "follows",
         "foreign",
         "name",
+        "needs",
         "off",
         "options",
         "scope",
@@ -82,8 +83,10 @@ class Rule:
         follows: tuple[str, ...] = (),
         takes_out: bool = False,
         asks: bool = False,
+        needs: tuple[str, ...] = (),
     ) -> None:
         self.name = name
+        self.needs = frozenset(needs)
         self.family = family
         self.severity: Severity = severity
         self.confidence: Confidence = confidence
@@ -137,6 +140,7 @@ def rule(
     follows: tuple[str, ...] = (),
     takes_out: bool = False,
     asks: bool = False,
+    needs: tuple[str, ...] = (),
 ) -> Callable[[Check], Check]:
     """Declares a rule.
 
@@ -147,6 +151,8 @@ def rule(
     weeks, the more telling one lists the other. With ``takes_out`` the rule judges groups of sets by values
     that cannot be meant: while it runs, what it finds counts nowhere, and no other rule looks at such a
     group by itself. With ``asks`` it asks what was meant, which only the coach knows: it is never solved.
+    ``needs`` names keys of lines (``load``, ``rir``): the rule has nothing to say of a group of sets in which
+    not all of them are written, nor of a session, week or programme without any such group, and is not asked.
     """
 
     def declare(check: Check) -> Check:
@@ -167,6 +173,7 @@ def rule(
             follows,
             takes_out,
             asks,
+            needs,
         )
         return check
 

@@ -167,7 +167,10 @@ def run(
         situation: Situation | None = None
         further: tuple[object, ...] = ()
         judges = rule.scope == SCOPES["SetGroup"] and not rule.takes_out
+        needs = rule.needs
         for target in cache.to_run(rule, targets[rule.scope]):
+            if needs and not target.holds(needs):
+                continue
             weeks = target.weeks_but(rule.stands_back) if target.apart else target.weeks
             if (target.weeks and not weeks) or (judges and _is_taken_out(target.unit)):
                 continue

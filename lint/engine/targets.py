@@ -3,7 +3,8 @@
 from __future__ import annotations
 
 from ..counting.ledger import Lifter
-from ..counting.tally import Visit
+from ..counting.set_group import SetGroup
+from ..counting.tally import Tally, Visit
 from .limits import Situation
 from .registry import SCOPES
 
@@ -42,6 +43,14 @@ class Target:
         self.situation = situation
         self.apart = {state: there for state, there in apart.items() if not there.isdisjoint(weeks)}
         self.key = (*key, *(state for state, there in self.apart.items() if there.issuperset(weeks)))
+
+    def holds(self, keys: frozenset[str]) -> bool:
+        """Whether all of some keys are written in one of its groups of sets."""
+        if isinstance(self.unit, SetGroup):
+            return keys <= self.unit.work.places.keys()
+        if isinstance(self.unit, Tally):
+            return any(keys <= group.work.places.keys() for _, group in self.unit.entries())
+        return True
 
     def weeks_but(self, states: tuple[str, ...]) -> tuple[int, ...]:
         """Its weeks but for those in some states."""
