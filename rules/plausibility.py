@@ -69,8 +69,8 @@ def number_implausible(entry: SetGroup, limits: Limits) -> Iterator[DraftFinding
               - {exercise: bench press, sets: 3, reps: 5}
     """
     work = entry.work
-    timed = entry.prescription.on_clock
-    if work.sets and work.sets.high > limits.number("most sets") and entry.hard and not timed:
+    many = work.sets is not None and work.sets.high > limits.number("most sets")
+    if work.sets and many and entry.hard and not entry.prescription.on_clock:
         most = limits.words("at most {:set}", "most sets")
         amount = Amount(work.sets.high, limits.number("most sets"))
         yield _slip(entry, "sets", f"{work.sets} sets in one line.", most, amount)
@@ -87,7 +87,8 @@ def number_implausible(entry: SetGroup, limits: Limits) -> Iterator[DraftFinding
             short = work.rest.low < low
             amount = Amount(work.rest.low if short else work.rest.high, low if short else high, "s")
             yield _slip(entry, "rest", f"{words} of rest.", between, amount, bounds=(low, high))
-    yield from _too_heavy(entry, limits)
+    if work.load is not None:
+        yield from _too_heavy(entry, limits)
 
 
 def _paired(entry: SetGroup) -> bool:

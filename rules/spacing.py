@@ -126,10 +126,13 @@ def sessions_too_close(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]
             exercises: [{exercise: leg extension, sets: 4, reps: 12}]
     """
     days = _days(ledger, limits)
-    near = ceil(max(limits.number("hours"), limits.number("hours after failure")) / HOURS_A_DAY)
+    most = max(limits.number("hours"), limits.number("hours after failure"))
+    near = ceil(most / HOURS_A_DAY)
     for index, later in enumerate(days):
         for before in reversed(days[max(index - near, 0) : index]):
             hours = _hours_between(before, later)
+            if hours >= most:
+                continue
             close = [
                 part
                 for part, work in later.hard.items()
@@ -305,14 +308,20 @@ def _hard_groups(day: Tally, limits: Limits, most_left: float) -> dict[tuple[str
     """Muscle groups, with the side, for which a day is hard: one leg rests while the other works."""
     least, exempt = limits.number("hard day"), limits.names("exempt")
     hard = {}
+    known = [entry for _, entry in day.entries() if entry.exercise is not None]
+    tiring = {entry for entry in known if _leaves(entry) <= most_left}
+    failed = {entry for entry in tiring if entry.effort.failing}
     for group in day.groups_from(least, DIRECT):
         if group in exempt or day.sets(group, DIRECT).middle < least:
             continue
         for sides in (("left",), ("right",)) if day.one_sided else (("left", "right"),):
-            sets = day.sets(group, DIRECT, side=sides[0]).where(lambda entry: _leaves(entry) <= most_left)
+            side = sides[0] if day.one_sided else ""
+            sets = day.sets(group, DIRECT, side=side)
+            if len(tiring) < len(known):
+                sets = sets.where(tiring.__contains__)
             if sets.middle >= least:
-                failing = sets.where(lambda entry: entry.effort.failing)
-                work = _HardWork(sets, failing if failing.middle >= least else None)
+                failing = sets.where(failed.__contains__) if failed else None
+                work = _HardWork(sets, failing if failing and failing.middle >= least else None)
                 hard.update({(group, side): work for side in sides})
     return hard
 

@@ -376,9 +376,8 @@ def reserve_hard_to_judge(ledger: Ledger, limits: Limits) -> Iterator[DraftFindi
     if not far:
         return
     lines = sorted(far.values(), key=lambda entry: entry.work.places["rir"].start)
-    first = lines[0]
+    first, most = lines[0], plain(limits.number("most"))
     place = first.work.places["rir"]
-    most = plain(limits.number("most"))
     others = {at.key: entry for entry in lines if (at := entry.work.places["rir"]) != place}
     yield found(
         place,

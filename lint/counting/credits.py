@@ -63,6 +63,7 @@ def once_each(groups: Sequence[SetGroup]) -> Sequence[SetGroup]:
 
 
 _CREDITS: dict[Exercise, dict[str, float]] = {}
+_GROUP_CREDITS: dict[Exercise, dict[str, float]] = {}
 _GROUPS_OF: dict[str, list[str]] = {}
 
 
@@ -78,6 +79,16 @@ def credits_of(exercise: Exercise) -> dict[str, float]:
             for muscle in muscles:
                 known[muscle] = weight
                 known.update(dict.fromkeys(_groups_of(muscle), weight))
+    return known
+
+
+def group_credits_of(exercise: Exercise) -> dict[str, float]:
+    """The same for muscle groups alone."""
+    known = _GROUP_CREDITS.get(exercise)
+    if known is None:
+        areas = credits_of(exercise)
+        known = {group: areas[group] for group in catalogue.groups if group in areas}
+        _GROUP_CREDITS[exercise] = known
     return known
 
 

@@ -19,6 +19,7 @@ from .credits import (
     chosen_for,
     credit,
     credits_of,
+    group_credits_of,
     is_in_complex,
     once_a_set,
     once_each,
@@ -46,14 +47,16 @@ class Tally:
     """Visits, and how many sets they bring to whatever a rule asks about.
 
     The answer for several visits is put together from the answers of each. Answers are kept, so each is
-    worked out once. ``one_sided`` says whether any of it is done with one side only.
+    worked out once. ``one_sided`` says whether any of it is done with one side only, ``has_complexes``
+    whether lifts of it make up one set.
     """
 
-    __slots__ = ("_answers", "one_sided", "visits")
+    __slots__ = ("_answers", "has_complexes", "one_sided", "visits")
 
     def __init__(self, visits: tuple[Visit, ...]) -> None:
         self.visits = visits
         self.one_sided = any(visit.one_sided for visit in visits)
+        self.has_complexes = any(visit.has_complexes for visit in visits)
         self._answers: dict[tuple[object, ...], Any] = {}
 
     def entries(self) -> Iterator[tuple[Visit, SetGroup]]:
@@ -84,7 +87,7 @@ class Tally:
     def _count_sets(self, area: str, count: str, hard: bool, side: str) -> Count:
         if self.one_sided:
             return _on_side(_for_area(self.visits, area, count, hard), side)
-        if area not in catalogue.credited:
+        if area not in catalogue.groups:
             return Count(_for_area(self.visits, area, count, hard))
         total = self.totals(hard).get(area)
         if total is None:
@@ -93,7 +96,7 @@ class Tally:
         return Count.of(low, high, partial(_for_area, self.visits, area, count, hard))
 
     def totals(self, hard: bool) -> Totals:
-        """The sets for each muscle and muscle group at once; ``hard`` leaves out easy and fast work."""
+        """The sets for each muscle group, all at once; ``hard`` leaves out easy and fast work."""
         asked = "hard totals" if hard else "totals"
         found: Totals | None = self._answers.get(asked)
         if found is None:
@@ -110,12 +113,12 @@ class Tally:
 
         With a test, the set must come from a group of sets that passes it.
         """
-        if test is None and area in catalogue.credited:
-            weight = INDIRECT_WEIGHT[count]
-            totals = (visit.totals(False).get(area) for visit in self.visits)
-            return any(total is not None and counted(total, weight)[1] for total in totals)
-        parts = _for_area(self.visits, area, count, False)
-        return any(part.sets.high and (test is None or test(part.entry)) for part in parts)
+        indirect = INDIRECT_WEIGHT[count]
+        return any(
+            group.sets.high and (weight == 1.0 or indirect) and (test is None or test(group))
+            for visit in self.visits
+            for group, weight in visit.training(area)
+        )
 
     def groups(self) -> list[str]:
         """The muscle groups that get any sets, direct or indirect, in the order of the body."""
@@ -151,9 +154,9 @@ class Tally:
             for visit, group, serves in self._once("serving", self._serving)
             if not serves.isdisjoint(actions)
         ]
-        if serving and any(visit.has_complexes for visit in self.visits):
+        if serving and self.has_complexes:
             serving = [(visit, group) for visit in self.visits for group in visit.serving(actions)]
-        if hard:
+        if hard and serving:
             serving = [(visit, group) for visit, group in serving if group.hard]
         return self._in_full(serving, side) if serving else NO_SETS
 
@@ -289,7 +292,6 @@ class Visit(Tally):
     __slots__ = (
         "at",
         "day",
-        "has_complexes",
         "hour",
         "minutes",
         "own",
@@ -309,6 +311,7 @@ class Visit(Tally):
         minutes: Range | None = None,
     ) -> None:
         self.one_sided = any(group.side for group in own)
+        self.has_complexes = any(map(is_in_complex, own))
         super().__init__((self,))
         self.programme = programme
         self.session = session
@@ -316,7 +319,6 @@ class Visit(Tally):
         self.minutes = minutes
         self.own = own
         self.own_unsure = [group for group in own if not group.sure]
-        self.has_complexes = any(is_in_complex(group) for group in own)
 
     def let_go(self) -> None:
         """Drops the kept answers and the link to itself.
@@ -334,7 +336,8 @@ class Visit(Tally):
     def _add_up(self, hard: bool) -> Totals:
         if hard and self.is_all_hard():
             return self.totals(False)
-        credited = [(group, credits_of(group.exercise)) for group in self.own if group.exercise is not None]
+        known = [group for group in self.own if group.exercise is not None]
+        credited = [(group, group_credits_of(group.exercise)) for group in known]
         if self.has_complexes:
             areas = dict.fromkeys(area for _, credits in credited for area in credits)
             pairs = {area: self.training(area) for area in areas}

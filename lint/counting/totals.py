@@ -1,4 +1,4 @@
-"""Sets for every muscle and muscle group at once."""
+"""Sets for every muscle group at once."""
 
 from __future__ import annotations
 
@@ -9,10 +9,10 @@ if TYPE_CHECKING:
     from .set_group import SetGroup
 
     Total = list[float]
-    """Both ends of the number of direct sets for an area; then of the indirect ones, not yet weighted."""
+    """Both ends of the number of direct sets for a group; then of the indirect ones, not yet weighted."""
 
     Totals = dict[str, Total]
-    """By the name of the muscle or muscle group; what no exercise trains is left out."""
+    """By the name of the muscle group; what no exercise trains is left out."""
 
 
 def counted(total: Total, indirect: float) -> tuple[float, float]:
@@ -22,7 +22,7 @@ def counted(total: Total, indirect: float) -> tuple[float, float]:
 
 
 def totals_of(groups: Iterable[tuple[SetGroup, Mapping[str, float]]]) -> Totals:
-    """The totals of groups of sets; each comes with what one of its sets counts for each area, 1 or 0.5."""
+    """The totals of groups of sets; each comes with what a set of it counts for each muscle group."""
     totals: Totals = {}
     for group, credited in groups:
         low, high = group.sets.low, group.sets.high

@@ -151,8 +151,8 @@ def rule(
     weeks, the more telling one lists the other. With ``takes_out`` the rule judges groups of sets by values
     that cannot be meant: while it runs, what it finds counts nowhere, and no other rule looks at such a
     group by itself. With ``asks`` it asks what was meant, which only the coach knows: it is never solved.
-    ``needs`` names keys of lines (``load``, ``rir``): the rule has nothing to say of a group of sets in which
-    not all of them are written, nor of a session, week or programme without any such group, and is not asked.
+    ``needs`` names keys of lines (``load``, ``rir``): the rule has nothing to say, and is not asked, where
+    one of them is written nowhere in what it looks at.
     """
 
     def declare(check: Check) -> Check:

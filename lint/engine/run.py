@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from functools import partial
+
 from ..counting.ledger import Ledger
 from ..counting.set_group import SetGroup
 from ..findings.finding import SEVERITIES, Finding, Related
@@ -18,7 +20,7 @@ if TYPE_CHECKING:
     from ..findings.finding import DraftFinding, Edits, Severity
     from ..text.places import Text
     from .limits import Default, Situation
-    from .registry import Rule, Subject
+    from .registry import Check, Rule, Subject
     from .targets import Target
 
     Moves = Mapping[str, Mapping[str, Default]]
@@ -167,19 +169,19 @@ def run(
         situation: Situation | None = None
         further: tuple[object, ...] = ()
         judges = rule.scope == SCOPES["SetGroup"] and not rule.takes_out
-        needs = rule.needs
+        needs, check = rule.needs, partial(_in_time, rule.check) if rule.foreign else rule.check
         for target in cache.to_run(rule, targets[rule.scope]):
-            if needs and not target.holds(needs):
+            if (needs and not target.holds(needs)) or (judges and _is_taken_out(target.unit)):
                 continue
             weeks = target.weeks_but(rule.stands_back) if target.apart else target.weeks
-            if (target.weeks and not weeks) or (judges and _is_taken_out(target.unit)):
+            if target.weeks and not weeks:
                 continue
             try:
                 if target.situation is not situation:
                     situation = target.situation
                     beyond = [_further(kind, subject) for kind in rule.beyond]
                     further = (*beyond, cache.limits(rule, moved, situation, preset))
-                for draft in _drafts(rule, target.unit, further):
+                for draft in check(target.unit, *further):
                     cache.add_hit(rule, target)
                     hit = _hit(rule, draft, severity, weeks, subject, target.unit)
                     key = (rule.name, draft.subject or draft.place.key)
@@ -219,13 +221,11 @@ def _said_once(hits: Iterable[Hit]) -> list[Hit]:
     return list(once.values())
 
 
-def _drafts(rule: Rule, unit: Subject, further: tuple[object, ...]) -> Iterable[DraftFinding]:
-    """What a rule yields; a rule of a team's own module is stopped when it takes too long."""
-    if not rule.foreign:
-        return rule.check(unit, *further)
+def _in_time(check: Check, *seen: object) -> list[DraftFinding]:
+    """What a rule of a team's own module yields; it is stopped when it takes too long."""
     from .time_limit import within
 
-    return within(PATIENCE, lambda: list(rule.check(unit, *further)))
+    return within(PATIENCE, lambda: list(check(*seen)))
 
 
 def _further(kind: str, subject: Ledger | Lifter) -> Ledger | Text:

@@ -4,13 +4,14 @@ from __future__ import annotations
 
 from ..counting.ledger import Lifter
 from ..counting.set_group import SetGroup
-from ..counting.tally import Tally, Visit
+from ..counting.tally import Visit
 from .limits import Situation
 from .registry import SCOPES
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
     from collections.abc import Mapping
+    from collections.abc import Set as AbstractSet
 
     from ..counting.ledger import Ledger
     from .registry import Subject
@@ -28,7 +29,7 @@ class Target:
     but for what stands outside sessions.
     """
 
-    __slots__ = ("apart", "key", "situation", "unit", "weeks")
+    __slots__ = ("_written", "apart", "key", "situation", "unit", "weeks")
 
     def __init__(
         self,
@@ -41,16 +42,17 @@ class Target:
         self.unit = unit
         self.weeks = weeks
         self.situation = situation
-        self.apart = {state: there for state, there in apart.items() if not there.isdisjoint(weeks)}
-        self.key = (*key, *(state for state, there in self.apart.items() if there.issuperset(weeks)))
+        self.apart, self.key = apart, key
+        self._written: AbstractSet[str] | None = None
+        if apart:
+            self.apart = {state: there for state, there in apart.items() if not there.isdisjoint(weeks)}
+            self.key = (*key, *(state for state, there in self.apart.items() if there.issuperset(weeks)))
 
     def holds(self, keys: frozenset[str]) -> bool:
-        """Whether all of some keys are written in one of its groups of sets."""
-        if isinstance(self.unit, SetGroup):
-            return keys <= self.unit.work.places.keys()
-        if isinstance(self.unit, Tally):
-            return any(keys <= group.work.places.keys() for _, group in self.unit.entries())
-        return True
+        """Whether all of some keys of lines are written somewhere in it."""
+        if self._written is None:
+            self._written = _written_in(self.unit)
+        return keys <= self._written
 
     def weeks_but(self, states: tuple[str, ...]) -> tuple[int, ...]:
         """Its weeks but for those in some states."""
@@ -58,6 +60,14 @@ class Target:
             return self.weeks
         left_out = [self.apart[state] for state in states if state in self.apart]
         return tuple(week for week in self.weeks if not any(week in there for there in left_out))
+
+
+def _written_in(unit: Subject) -> AbstractSet[str]:
+    """The keys of lines that are written in something that rules look at."""
+    if isinstance(unit, SetGroup):
+        return unit.work.places.keys()
+    plans = unit.plans if isinstance(unit, Lifter) else (unit,)
+    return set().union(*[group.work.places for plan in plans for _, group in plan.entries()])
 
 
 def targets_of(subject: Ledger | Lifter) -> dict[str, list[Target]]:
@@ -86,15 +96,16 @@ def targets_of(subject: Ledger | Lifter) -> dict[str, list[Target]]:
         for index, entry in enumerate(one.own):
             weeks["prescription"][entry] = (*weeks["prescription"].get(entry, ()), *numbers)
             keys.setdefault(entry, (*keys[one], index))
-    apart = {
+    states = {
         "rehabilitation": frozenset(week.number for week in subject.weeks if week.rehabilitation),
         "peak": frozenset(week.number for week in subject.weeks if week.is_peak),
         "careful return": frozenset(_careful_return(subject)),
     }
+    apart = {state: there for state, there in states.items() if there}
     situations: dict[str, Situation] = {}
     for scope, units in weeks.items():
         for unit, numbers in units.items():
-            numbers = tuple(sorted(set(numbers)))
+            numbers = tuple(sorted(set(numbers))) if len(numbers) > 1 else numbers
             phase = _phase(subject, scope, numbers)
             if phase not in situations:
                 situations[phase] = Situation(subject.programme.goal, subject.level, phase)

@@ -7,6 +7,8 @@ any other of the same meaning (`spellings`) is looked at only where that fails.
 
 from __future__ import annotations
 
+from functools import lru_cache
+
 from .amounts import KG_PER_LB as KG_PER_LB
 from .amounts import NOTHING as NOTHING
 from .amounts import Load as Load
@@ -92,6 +94,18 @@ def _reader(kind: str, read: Callable[[Any], Read | None]) -> Callable[[object],
 
     return reading
 
+
+MOST_KEPT = 500
+"""Values of one kind that are kept once they are read; a file says the same few again and again."""
+
+
+def kept(read: Callable[[Any], Read | None]) -> Callable[[object], Read | None]:
+    """The same function, which keeps what it has last read of single values."""
+    known = lru_cache(maxsize=MOST_KEPT, typed=True)(read)
+    return lambda value: known(value) if type(value) in _SINGLE else read(value)
+
+
+_SINGLE = frozenset({str, int, float})
 
 sets = _reader("sets", number_or_range)
 """``3``, ``3-4``, ``3 sets``; `sets_of_reps` reads ``3x12``."""

@@ -9,7 +9,7 @@ from ..findings.finding import Amount, Edit
 from ..syntax.tree import Mapping
 from ..wording.words import week_list
 from . import quantities
-from .bounds import BOUNDED
+from .bounds import BOUNDED, beyond
 from .pairings import Pairing
 from .quantities import Reps
 from .sessions import WORK_KEYS, Prescription, Slice
@@ -50,15 +50,15 @@ _SIDES = ("left", "right", "each")
 
 _READ: dict[str, Callable[[object], object]] = {
     "exercise": lambda value: value if isinstance(value, str) else None,
-    "sets": quantities.number_or_range,
-    "rounds": quantities.number_or_range,
-    "reps": quantities.reps,
-    "load": quantities.load,
-    "rir": quantities.number_or_range,
-    "rpe": quantities.number_or_range,
-    "rest": quantities.duration,
+    "sets": (number := quantities.kept(quantities.number_or_range)),
+    "rounds": number,
+    "reps": quantities.kept(quantities.reps),
+    "load": quantities.kept(quantities.load),
+    "rir": number,
+    "rpe": number,
+    "rest": (duration := quantities.kept(quantities.duration)),
     "tempo": quantities.tempo,
-    "hold": quantities.duration,
+    "hold": duration,
     "distance": quantities.distance,
     "velocity": quantities.velocity,
     "side": lambda value: value if value in _SIDES else quantities.spelt("side", value, str),
@@ -152,8 +152,7 @@ class LineReader(Reader):
         return line
 
     def state(self, line: Prescription, at: LocatedNode) -> None:
-        """Gives a line what it says once: its clock, warm-up sets and words (`by_parts` where they
-        change)."""
+        """Gives a line what it says once: its clock, warm-up sets and words (see `by_parts`)."""
         line.every = self.duration(at.get("every"))
         line.lasts = self.length(at.get("for"))
         line.rest_after = self.duration(at.get("rest after"))
@@ -247,21 +246,24 @@ class LineReader(Reader):
     def read_parts(self, key: str, parts: list[tuple[int, int, LocatedNode]]) -> tuple[Slice, ...]:
         """The values of a key that can be read, each with its first and last week."""
         slices: list[Slice] = []
-        read, may_be_range = _READ[key], key in _RANGES
+        read, may_be_range, is_bounded = _READ[key], key in _RANGES, key in BOUNDED
         for first, last, part in parts:
-            if part.plain == "none" and key in NONE:
+            plain = part.node.plain
+            if plain == "none" and key in NONE:
                 continue
-            value = read(part.plain)
-            if key in BOUNDED and not self.within(key, part, value):
+            value = read(plain)
+            if is_bounded and (takes := beyond(key, value)):
+                self.beyond(part, takes)
                 value = None
             elif value is None or (key == "load" and getattr(value, "kind", "") == "change"):
                 value = self._otherwise(key, first, last, part, value, slices)
             if value is None:
                 self.unread.add(key)
                 continue
+            place = part.place
             if may_be_range and "-" in part.words:
-                self._check_direction(part.place, part.words, key)
-            slices.append(Slice(first, last, value, part.place))
+                self._check_direction(place, part.words, key)
+            slices.append(Slice(first, last, value, place))
             if key == "tempo" and part.words[:1] in ("X", "x"):
                 from .two_readings import ask_about_tempo
 
@@ -299,11 +301,9 @@ class LineReader(Reader):
         if pair is None:
             return None
         own, other = (0, 1) if key == "sets" else (1, 0)
-        found = self.pairs.setdefault("reps" if key == "sets" else "sets", ())
-        self.pairs["reps" if key == "sets" else "sets"] = (
-            *found,
-            Slice(first, last, pair[other], part.place),
-        )
+        partner = "reps" if key == "sets" else "sets"
+        said = Slice(first, last, pair[other], part.place)
+        self.pairs[partner] = (*self.pairs.get(partner, ()), said)
         return pair[own]
 
     def _check_direction(self, place: Place, words: str, key: str = "") -> None:
@@ -339,8 +339,8 @@ class LineReader(Reader):
             if "-" in week_key and spans:
                 self._check_direction(place, week_key)
             for first, last in spans:
-                twice = [week for week in range(first, min(last, weeks) + 1) if week in taken]
-                if twice:
+                own = range(first, min(last, weeks) + 1)
+                if twice := [week for week in own if week in taken]:
                     self.report(
                         "weeks-overlap",
                         place,
@@ -358,7 +358,7 @@ class LineReader(Reader):
                         amount=Amount(last, weeks, "weeks"),
                         line=at.written,
                     )
-                taken.update(dict.fromkeys(range(first, min(last, weeks) + 1), week_key))
+                taken.update(dict.fromkeys(own, week_key))
                 parts.append((first, min(last, weeks), value))
         wanted = [week for first, last in self.spans for week in range(first, last + 1)]
         if "again" in at and "other" not in at:

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from datetime import date, timedelta
-from functools import cache, partial
+from functools import cache, lru_cache, partial
 
 from ..findings.finding import Amount, Finding
 from ..syntax.tree import Mapping, Scalar, Sequence
@@ -85,9 +85,8 @@ class LocatedNode:
 
     def get(self, key: str) -> LocatedNode | None:
         """The value of a key; None where there is none."""
-        if not isinstance(self.node, Mapping):
-            return None
-        entry = self.node.entries.get(key)
+        node = self.node
+        entry = node.entries.get(key) if isinstance(node, Mapping) else None
         return None if entry is None else LocatedNode(entry.value, self.within, self.inner() + entry.merged)
 
     def keys(self) -> set[str]:
@@ -312,6 +311,7 @@ def later(choice: str, *asked: object) -> Iterator[Edit]:
     return found
 
 
+@lru_cache(maxsize=500)
 def in_order(words: str) -> str:
     """The words with the smaller number of every range first: ``8-5`` becomes ``5-8``."""
     import re

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import re
+from functools import lru_cache
 
 from .quantities import spelt
 from .sessions import WEEKDAYS
@@ -12,6 +13,7 @@ if TYPE_CHECKING:
     from .sessions import Session
 
 
+@lru_cache(maxsize=500)
 def weeks(key: str) -> tuple[tuple[int, int], ...]:
     """The runs of weeks of a key, as first and last: ``3``, ``1-3``, ``1-2+5``; empty for other keys."""
     known = _plain_weeks(key)
