@@ -107,7 +107,7 @@ def legs_heavy_before_event(ledger: Ledger, limits: Limits) -> Iterator[DraftFin
         ahead = [gap for gap in range(1, int(limits.number("days")) + 1) if number + gap in events]
         if not ahead or week.rehabilitation or (ahead[0] == 1 and number + 1 in close):
             continue
-        heavy = tally.all_sets(hard=True).where(lambda entry: _is_heavy_leg_work(entry, limits))
+        heavy = tally.sets_where(lambda entry: _is_heavy_leg_work(entry, limits), hard=True)
         if heavy.middle < limits.number("sets"):
             continue
         line = heavy.lines()[0][0]

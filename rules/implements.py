@@ -250,8 +250,10 @@ def stiff_hinge_too_heavy(entry: SetGroup, limits: Limits) -> Iterator[DraftFind
             exercises:
               - {exercise: stiff-leg deadlift, sets: 4, reps: 4, rir: 0}
     """
+    if not _stiff(entry, limits.number("straight")) or not entry.hard or entry.broken_up:
+        return
     reps = _lifted_repetitions(entry)
-    if reps is None or not entry.hard or entry.broken_up or not _stiff(entry, limits.number("straight")):
+    if reps is None:
         return
     allowed = reps.low + (entry.reserve or NOTHING).low
     load = entry.work.load

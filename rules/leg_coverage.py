@@ -246,7 +246,6 @@ def nordics_too_rare(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
               - {exercise: Nordic curl, sets: {1: 2, 2-4: 0, 5: 2, 6: 0}, reps: 5}
     """
     names = limits.names("exercises")
-    counted = ledger.all_sets().where(lambda entry: _is_one_of(entry, names))
     sessions = ledger.how_often(lambda entry: _is_one_of(entry, names))
     weeks = len(ledger.weeks)
     prepared = any(
@@ -257,6 +256,7 @@ def nordics_too_rare(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     )
     if not sessions or prepared or ledger.could_hold(actions=("knee flexion",)):
         return
+    counted = ledger.sets_where(lambda entry: _is_one_of(entry, names))
     apart = weeks / sessions
     if apart > limits.number("weeks"):
         yield found(

@@ -134,7 +134,7 @@ def _main_lifts(ledger: Ledger) -> dict[Exercise, tuple[str, Place]]:
 def _of_lift(tally: Tally, lift: Exercise, limits: Limits) -> Count:
     """Hard sets of a lift and its close variants, and heavy ones."""
     least = limits.number("heavy")
-    return tally.all_sets().where(
+    return tally.sets_where(
         lambda entry: (
             entry.exercise is not None
             and entry.exercise.is_close_to(lift)

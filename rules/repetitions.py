@@ -341,10 +341,10 @@ def sets_against_reps(entry: SetGroup, limits: Limits) -> Iterator[DraftFinding]
     work = entry.work
     reps = len(work.reps.sets) if work.reps and work.reps.each_set else 0
     loads = len(work.load.values) if work.load and len(work.load.values) > 1 else 0
-    written = [(key, number) for key, number in (("reps", reps), ("load", loads)) if number]
     sets = work.sets
-    if sets is None or not sets.high:
+    if sets is None or not sets.high or not (reps or loads):
         return
+    written = [(key, number) for key, number in (("reps", reps), ("load", loads)) if number]
     wrong = [(key, number) for key, number in written if not sets.low <= number <= sets.high]
     if wrong:
         yield _disagreeing(entry, sets, wrong)

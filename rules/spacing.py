@@ -318,9 +318,9 @@ def _hard_groups(day: Tally, limits: Limits, most_left: float) -> dict[tuple[str
             side = sides[0] if day.one_sided else ""
             sets = day.sets(group, DIRECT, side=side)
             if len(tiring) < len(known):
-                sets = sets.where(tiring.__contains__)
+                sets = sets.where(lambda entry: entry in tiring)
             if sets.middle >= least:
-                failing = sets.where(failed.__contains__) if failed else None
+                failing = sets.where(lambda entry: entry in failed) if failed else None
                 work = _HardWork(sets, failing if failing and failing.middle >= least else None)
                 hard.update({(group, side): work for side in sides})
     return hard

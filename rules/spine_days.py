@@ -69,8 +69,8 @@ def spine_days_consecutive(ledger: Ledger, limits: Limits) -> Iterator[DraftFind
     grades, least = limits.names("loads"), limits.number("least sets")
     heavy: dict[int, Count] = {}
     for number, week, tally in ledger.training_days():
-        count = tally.all_sets(hard=True).where(
-            lambda entry: entry.exercise is not None and entry.exercise.axial in grades
+        count = tally.sets_where(
+            lambda entry: entry.exercise is not None and entry.exercise.axial in grades, hard=True
         )
         if not count or count.middle < least:
             continue
@@ -174,7 +174,7 @@ def _days_of_impact(ledger: Ledger, limits: Limits) -> dict[int, Count | str]:
         if (week.rehabilitation or week.phase == "return") and says(limits.names("impact"), activity.name)
     }
     for number, _, tally in ledger.training_days():
-        count = tally.all_sets().where(_lands)
+        count = tally.sets_where(_lands)
         if count.middle >= limits.number("least sets"):
             days[number] = count
     return days

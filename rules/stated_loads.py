@@ -69,7 +69,7 @@ def load_and_effort_missing(ledger: Ledger, limits: Limits) -> Iterator[DraftFin
     told = {entry.exercise for _, entry in ledger.entries() if entry.work.load or entry.stated_effort}
     for week in ledger.weeks:
         for _, entry in week.entries() if not week.is_peak else ():
-            if _says_nothing(entry) and entry.exercise not in told:
+            if entry.exercise not in told and _says_nothing(entry):
                 lines.setdefault(entry.prescription, entry)
     if len(lines) <= limits.number("share") / 100 * _with_a_bar(ledger):
         return

@@ -133,8 +133,9 @@ def _training(week: Week, term: Term) -> Count:
     if catalogue.area(term.words) is not None:
         return week.sets(term.words, TOTAL)
     lift = week.programme.known.exercise(term.words)
-    return week.all_sets(hard=True).where(
-        lambda entry: lift is not None and entry.exercise is not None and entry.exercise.is_close_to(lift)
+    return week.sets_where(
+        lambda entry: lift is not None and entry.exercise is not None and entry.exercise.is_close_to(lift),
+        hard=True,
     )
 
 

@@ -109,10 +109,11 @@ def step_between(entry: SetGroup, earlier: Iterable[SetGroup], limits: Limits) -
             continue
         unit = next((unit for unit in entry.measured if before.measured.get(unit)), "")
         if unit:
-            steps.append(_stepped(before, entry, unit, max(was - now, 0.0), limits))
-    if not steps or not all(step.wanted for step in steps):
-        return None
-    return min(steps, key=lambda step: step.up)
+            step = _stepped(before, entry, unit, max(was - now, 0.0), limits)
+            if not step.wanted:
+                return None
+            steps.append(step)
+    return min(steps, key=lambda step: step.up, default=None)
 
 
 def _stepped(before: SetGroup, entry: SetGroup, unit: str, fewer: float, limits: Limits) -> Step:
@@ -231,6 +232,8 @@ def load_step_large(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
 
 def _large_steps(weeks: tuple[Week, ...], limits: Limits) -> list[tuple[Step, SetGroup, int]]:
     """Steps that are too large, each with its entry and the number of its week."""
+    if not any(entry.work.load for week in weeks for _, entry in week.entries()):
+        return []
     earlier: dict[object, dict[SetGroup, tuple[bool, ...]]] = {}
     slips: set[object] = set()  # of the week before: what should stand there, nobody knows
     large = []

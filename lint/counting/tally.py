@@ -31,7 +31,7 @@ from .unknown import may_be, meant_by
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
-    from collections.abc import Callable, Iterable, Iterator, Sequence
+    from collections.abc import Callable, Iterable, Sequence
     from typing import Any
 
     from ..body.catalogue import Exercise
@@ -59,11 +59,12 @@ class Tally:
         self.has_complexes = any(visit.has_complexes for visit in visits)
         self._answers: dict[tuple[object, ...], Any] = {}
 
-    def entries(self) -> Iterator[tuple[Visit, SetGroup]]:
+    def entries(self) -> list[tuple[Visit, SetGroup]]:
         """Every group of sets with its visit."""
-        for visit in self.visits:
-            for group in visit.own:
-                yield visit, group
+        entries: list[tuple[Visit, SetGroup]] = self._once(
+            "entries", lambda: [(visit, group) for visit in self.visits for group in visit.own]
+        )
+        return entries
 
     def _once(self, asked: str, answer: Callable[[], Any]) -> Any:
         """The kept answer to ``asked``. The first time, ``answer`` works it out."""
@@ -164,8 +165,7 @@ class Tally:
         """The groups of sets, each with the joint actions and patterns that its exercise is for."""
         return [
             (visit, group, group.exercise.serves)
-            for visit in self.visits
-            for group in visit.own
+            for visit, group in self.entries()
             if group.exercise is not None
         ]
 
@@ -175,12 +175,16 @@ class Tally:
         return all_sets
 
     def _count_all(self, hard: bool) -> Count:
+        return self.sets_where(lambda group: True, hard=hard)
+
+    def sets_where(self, test: Callable[[SetGroup], bool], *, hard: bool = False) -> Count:
+        """Every work set from groups of sets that pass a test, whatever it trains."""
         return Count(
             [
                 CountedSets(visit, group, group.sets)
                 for visit in self.visits
                 for group in once_each(visit.own)
-                if group.hard or not hard
+                if (group.hard or not hard) and test(group)
             ]
         )
 
@@ -330,8 +334,7 @@ class Visit(Tally):
 
     def is_all_hard(self) -> bool:
         """Whether it holds no easy and no fast work."""
-        is_all_hard: bool = self._once("all hard work", lambda: all(group.hard for group in self.own))
-        return is_all_hard
+        return all(group.hard for group in self.own)
 
     def _add_up(self, hard: bool) -> Totals:
         if hard and self.is_all_hard():

@@ -102,18 +102,19 @@ class RunCache:
     __slots__ = ("_hits", "_limits", "_new", "_seen")
 
     def __init__(self) -> None:
-        self._seen: set[object] = set()
+        self._seen: list[object] = []
         self._new: dict[str, dict[object, Target]] = {}
-        self._hits: dict[str, set[object]] = {}
+        self._hits: dict[str, list[object]] = {}
         self._limits: dict[tuple[str, str], Limits] = {}
 
     def start(self, targets: Mapping[str, list[Target]]) -> None:
         """Begins a run on the targets that there are now, by scope."""
+        seen = set(self._seen)
         self._new = {
-            scope: {one.key: one for one in several if one.key not in self._seen}
-            for scope, several in targets.items()
+            scope: {one.key: one for one in several if one.key not in seen}
+            for scope, several in (targets if seen else {}).items()
         }
-        self._seen = {one.key for several in targets.values() for one in several}
+        self._seen = [one.key for several in targets.values() for one in several]
 
     def to_run(self, rule: Rule, targets: list[Target]) -> Iterable[Target]:
         """The targets to run a rule on, in order: those that are new, and those with a hit last time.
@@ -121,14 +122,17 @@ class RunCache:
         All of them where the rule looks beyond its target, and where it is of a team's own module: nobody
         knows what that looks at.
         """
-        hits, new = self._hits.pop(rule.name, None), self._new[rule.scope]
-        if rule.beyond or rule.foreign:
+        hits, new = self._hits.pop(rule.name, None), self._new.get(rule.scope)
+        if rule.beyond or rule.foreign or new is None:
             return targets
-        return [one for one in targets if one.key in hits or one.key in new] if hits else new.values()
+        if not hits:
+            return new.values()
+        found = set(hits)
+        return [one for one in targets if one.key in found or one.key in new]
 
     def add_hit(self, rule: Rule, target: Target) -> None:
         """Notes that a rule has found something on a target."""
-        self._hits.setdefault(rule.name, set()).add(target.key)
+        self._hits.setdefault(rule.name, []).append(target.key)
 
     def limits(self, rule: Rule, moved: Moves, situation: Situation, preset: Moves) -> Limits:
         """The limits of a rule in a situation; the same object each time, so that work is recalled by it."""
@@ -140,8 +144,9 @@ class RunCache:
 
     def clear(self) -> None:
         """Leaves nothing to the next run."""
-        for one in (self._seen, self._hits, self._limits):
-            one.clear()
+        self._seen.clear()
+        self._hits.clear()
+        self._limits.clear()
 
 
 def run(

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from functools import lru_cache
+
 from ..wording.words import plain
 
 TYPE_CHECKING = False
@@ -128,6 +130,19 @@ def number_or_range(value: object) -> Range | None:
     if one is None or other is None:
         return None
     return Range(min(one, other), max(one, other))
+
+
+@lru_cache(maxsize=500)
+def in_order(words: str) -> str:
+    """The words with the smaller number of every range first: ``8-5`` becomes ``5-8``."""
+    import re
+
+    def turned(found: re.Match[str]) -> str:
+        first, last = found.groups()
+        return f"{last}-{first}" if float(first) > float(last) else found[0]
+
+    number = r"[0-9]+(?:\.[0-9]+)?"
+    return re.sub(rf"(?<![-.0-9])({number})-({number})(?!-?[.0-9])", turned, words)
 
 
 def each_part(words: str, read: Callable[[object], Range | None]) -> tuple[Range, ...] | None:

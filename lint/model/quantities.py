@@ -95,18 +95,6 @@ def _reader(kind: str, read: Callable[[Any], Read | None]) -> Callable[[object],
     return reading
 
 
-MOST_KEPT = 500
-"""Values of one kind that are kept once they are read; a file says the same few again and again."""
-
-
-def kept(read: Callable[[Any], Read | None]) -> Callable[[object], Read | None]:
-    """The same function, which keeps what it has last read of single values."""
-    known = lru_cache(maxsize=MOST_KEPT, typed=True)(read)
-    return lambda value: known(value) if type(value) in _SINGLE else read(value)
-
-
-_SINGLE = frozenset({str, int, float})
-
 sets = _reader("sets", number_or_range)
 """``3``, ``3-4``, ``3 sets``; `sets_of_reps` reads ``3x12``."""
 
@@ -266,3 +254,45 @@ def _plain_tempo(value: object) -> Tempo | None:
 
 tempo = _reader("tempo", _plain_tempo)
 """``3-1-X-0``: lowering, bottom, lifting, top in seconds, X as fast as possible."""
+
+
+# The keys of a line
+
+MOST_KEPT = 500
+"""Values of one kind that are kept once they are read; a file says the same few again and again."""
+
+
+def kept(read: Callable[[Any], Read | None]) -> Callable[[object], Read | None]:
+    """The same function, which keeps what it has last read of single values."""
+    known = lru_cache(maxsize=MOST_KEPT, typed=True)(read)
+    return lambda value: known(value) if type(value) in _SINGLE else read(value)
+
+
+_SINGLE = frozenset({str, int, float})
+
+_SIDES = ("left", "right", "each")
+
+READ: dict[str, Callable[[object], object]] = {
+    "exercise": lambda value: value if isinstance(value, str) else None,
+    "sets": (_number := kept(number_or_range)),
+    "rounds": _number,
+    "reps": kept(reps),
+    "load": kept(load),
+    "rir": _number,
+    "rpe": _number,
+    "rest": (_duration := kept(duration)),
+    "tempo": tempo,
+    "hold": _duration,
+    "distance": distance,
+    "velocity": velocity,
+    "side": lambda value: value if value in _SIDES else spelt("side", value, str),
+}
+"""What reads the value of each key, most of all its plain spelling; None where it cannot be read."""
+
+OTHERWISE: dict[str, Callable[[object], object]] = {
+    "sets": sets,
+    "rounds": lambda value: spelt("roundCount", value, number_or_range),
+    "rir": rir,
+    "rpe": rpe,
+}
+"""What reads the other spellings of keys that nearly always hold a number."""

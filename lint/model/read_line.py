@@ -9,13 +9,13 @@ from ..findings.finding import Amount, Edit
 from ..syntax.tree import Mapping
 from ..wording.words import week_list
 from . import quantities
+from .amounts import in_order
 from .bounds import BOUNDED, beyond
 from .pairings import Pairing
 from .quantities import Reps
 from .sessions import WORK_KEYS, Prescription, Slice
 from .values import (
     Reader,
-    in_order,
     items_of,
     later,
     misspelt,
@@ -30,7 +30,7 @@ from .weeks import weeks as weeks_of
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
-    from collections.abc import Callable, Sequence
+    from collections.abc import Sequence
 
     from ..findings.finding import Finding
     from ..text.places import Place
@@ -46,35 +46,25 @@ if TYPE_CHECKING:
 _DIGIT = re.compile("[0-9]").search
 """Names with a figure are looked at more closely: sets and repetitions may stand in them."""
 
-_SIDES = ("left", "right", "each")
-
-_READ: dict[str, Callable[[object], object]] = {
-    "exercise": lambda value: value if isinstance(value, str) else None,
-    "sets": (number := quantities.kept(quantities.number_or_range)),
-    "rounds": number,
-    "reps": quantities.kept(quantities.reps),
-    "load": quantities.kept(quantities.load),
-    "rir": number,
-    "rpe": number,
-    "rest": (duration := quantities.kept(quantities.duration)),
-    "tempo": quantities.tempo,
-    "hold": duration,
-    "distance": quantities.distance,
-    "velocity": quantities.velocity,
-    "side": lambda value: value if value in _SIDES else quantities.spelt("side", value, str),
-}
-"""What reads the value of each key, most of all its plain spelling; None where it cannot be read."""
-
-_OTHERWISE: dict[str, Callable[[object], object]] = {
-    "sets": quantities.sets,
-    "rounds": lambda value: quantities.spelt("roundCount", value, quantities.number_or_range),
-    "rir": quantities.rir,
-    "rpe": quantities.rpe,
-}
-"""What reads the other spellings of keys that nearly always hold a number."""
-
 NONE = frozenset({"load", "rir", "rpe", "rest", "tempo"})
 """Keys that a line may have in some weeks alone: `none` stands in the others."""
+
+_SAID_ONCE = (
+    "every",
+    "for",
+    "rest after",
+    "warm-up sets",
+    "note",
+    "cue",
+    "stop when",
+    "cluster rest",
+    "velocity loss",
+    "working best",
+    "method",
+    "or",
+    "progression",
+)
+"""Keys of what a line says once, for all its weeks; most lines have none of them."""
 
 _RANGES = frozenset({"sets", "rounds", "reps", "load", "rir", "rpe", "rest", "hold", "distance", "velocity"})
 """Keys whose values may be ranges."""
@@ -132,14 +122,15 @@ class LineReader(Reader):
                 rounds_at_odds(self, own["sets"], sets)
             own["sets"] = sets
         line = Prescription(place_of(at, self.named_by), order, self._groups(at, own))
-        self.state(line, at)
-        line.cluster_rest = self.duration(at.get("cluster rest"))
-        loss = at.get("velocity loss")
-        line.velocity_loss = None if loss is None else quantities.percent(loss.plain)
-        line.working_best = share_of(at.get("working best"))
-        line.method = text_of(at.get("method"))
-        line.alternates = terms_of(at.get("or"))
-        line.progression = progression_of(at.get("progression"), self)
+        if self.warm_up is not None or at.among(_SAID_ONCE):
+            self.state(line, at)
+            line.cluster_rest = self.duration(at.get("cluster rest"))
+            loss = at.get("velocity loss")
+            line.velocity_loss = None if loss is None else quantities.percent(loss.plain)
+            line.working_best = share_of(at.get("working best"))
+            line.method = text_of(at.get("method"))
+            line.alternates = terms_of(at.get("or"))
+            line.progression = progression_of(at.get("progression"), self)
         if "exercise" not in own:
             self.unread.add("exercise")
         for name in own.get("exercise", ()):
@@ -194,9 +185,8 @@ class LineReader(Reader):
         held: Values = {}
         self.held, self.pairs, self.sides = held, {}, ()
         self.unread |= misspelt(at, keys)
-        for key in keys:
-            found = at.get(key)
-            if found is not None and (slices := self._slices(key, found)):
+        for key, found in at.among(keys):
+            if slices := self._slices(key, found):
                 held[key] = slices
         reps = held.get("reps")
         if self.pairs or self.sides or (reps and any(map(_says_more, reps))):
@@ -246,7 +236,7 @@ class LineReader(Reader):
     def read_parts(self, key: str, parts: list[tuple[int, int, LocatedNode]]) -> tuple[Slice, ...]:
         """The values of a key that can be read, each with its first and last week."""
         slices: list[Slice] = []
-        read, may_be_range, is_bounded = _READ[key], key in _RANGES, key in BOUNDED
+        read, may_be_range, is_bounded = quantities.READ[key], key in _RANGES, key in BOUNDED
         for first, last, part in parts:
             plain = part.node.plain
             if plain == "none" and key in NONE:
@@ -282,7 +272,7 @@ class LineReader(Reader):
             from .two_readings import each_side
 
             return each_side(self, key, first, last, part)
-        value = _OTHERWISE[key](part.plain) if key in _OTHERWISE else None
+        value = quantities.OTHERWISE[key](part.plain) if key in quantities.OTHERWISE else None
         if value is None and key == "sets" and part.words[:1] in ("h", "H", "x", "X", "\u00d7"):
             from .cycles import part_of_sets
 

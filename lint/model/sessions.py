@@ -202,26 +202,22 @@ class Prescription:
     )
 
     session: Session
-    every: Range | None
-    lasts: Range | None
-    warm_up_sets: Range | None
-    cluster_rest: Range | None
-    rest_after: Range | None
-    velocity_loss: Range | None
-    method: str
-    note: str
-    cue: str
-    stop_when: str
-    alternates: tuple[Term, ...]
-    progression: Progression | None
     paired: Pairing | None
-    working_best: float | None
 
     def __init__(self, place: Place, order: int, groups: tuple[dict[str, tuple[Slice, ...]], ...]) -> None:
         self.place = place
         self.order = order
         self.groups = groups
-        self.kind = self.test = ""
+        self.kind = self.test = self.method = self.note = self.cue = self.stop_when = ""
+        self.every: Range | None = None
+        self.lasts: Range | None = None
+        self.warm_up_sets: Range | None = None
+        self.cluster_rest: Range | None = None
+        self.rest_after: Range | None = None
+        self.velocity_loss: Range | None = None
+        self.working_best: float | None = None
+        self.alternates: tuple[Term, ...] = ()
+        self.progression: Progression | None = None
         self.trains: tuple[Term, ...] = ()
         self.kinds: tuple[Term, ...] = ()
         self.unread: frozenset[str] = frozenset()

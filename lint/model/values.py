@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from datetime import date, timedelta
-from functools import cache, lru_cache, partial
+from functools import cache, partial
 
 from ..findings.finding import Amount, Finding
 from ..syntax.tree import Mapping, Scalar, Sequence
@@ -88,6 +88,18 @@ class LocatedNode:
         node = self.node
         entry = node.entries.get(key) if isinstance(node, Mapping) else None
         return None if entry is None else LocatedNode(entry.value, self.within, self.inner() + entry.merged)
+
+    def among(self, keys: tuple[str, ...]) -> list[tuple[str, LocatedNode]]:
+        """Those of some keys that are there, each with its value."""
+        node = self.node
+        if not isinstance(node, Mapping):
+            return []
+        entries, inner = node.entries, self.inner()
+        return [
+            (key, LocatedNode(entries[key].value, self.within, inner + entries[key].merged))
+            for key in keys
+            if key in entries
+        ]
 
     def keys(self) -> set[str]:
         """The keys of a mapping; none of anything else."""
@@ -309,19 +321,6 @@ def later(choice: str, *asked: object) -> Iterator[Edit]:
 
     found: Iterator[Edit] = getattr(week_edits, choice)(*asked)
     return found
-
-
-@lru_cache(maxsize=500)
-def in_order(words: str) -> str:
-    """The words with the smaller number of every range first: ``8-5`` becomes ``5-8``."""
-    import re
-
-    def turned(found: re.Match[str]) -> str:
-        first, last = found.groups()
-        return f"{last}-{first}" if float(first) > float(last) else found[0]
-
-    number = r"[0-9]+(?:\.[0-9]+)?"
-    return re.sub(rf"(?<![-.0-9])({number})-({number})(?!-?[.0-9])", turned, words)
 
 
 def range_of(at: LocatedNode | None) -> Range | None:

@@ -26,21 +26,30 @@ MOST_COMPARED = 20_000
 class Fingerprint:
     """What a part says; equal for two parts that differ only in comments, blanks or quotes.
 
-    A part of more than `MOST_COMPARED` values equals only itself.
+    A part of more than `MOST_COMPARED` values equals only itself. What it says is looked at when it is first
+    compared: a review that no other follows compares nothing.
     """
 
-    __slots__ = ("_content", "_hash")
+    __slots__ = ("_content", "_hash", "_node")
 
     def __init__(self, node: Node) -> None:
-        self._content = _content(node) if node.size <= MOST_COMPARED else (object(),)
-        self._hash = hash(self._content)
+        self._node: Node | None = node
+        self._content: tuple[object, ...] = ()
+        self._hash = 0
+
+    def _read(self) -> None:
+        if self._node is not None:
+            self._content = _content(self._node) if self._node.size <= MOST_COMPARED else (object(),)
+            self._hash = hash(self._content)
+            self._node = None
 
     def __eq__(self, other: object) -> bool:
-        return self is other or (
-            isinstance(other, Fingerprint) and self._hash == other._hash and self._content == other._content
-        )
+        if self is other or not isinstance(other, Fingerprint):
+            return self is other
+        return hash(self) == hash(other) and self._content == other._content
 
     def __hash__(self) -> int:
+        self._read()
         return self._hash
 
 

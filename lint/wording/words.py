@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from functools import lru_cache
+
 TYPE_CHECKING = False
 if TYPE_CHECKING:
     from collections.abc import Iterable, Sequence
@@ -131,12 +133,22 @@ def says(words: Sequence[str], *texts: str) -> bool:
 
     Compares whole words. Ignores case, hyphens and other punctuation.
     """
-    said = f" {' '.join(_letters(' '.join(texts)).split())} "
-    return not said.isspace() and any(f" {' '.join(_letters(word).split())} " in said for word in words)
+    text = " ".join(texts)
+    said = _phrase(text) if len(text) <= LONGEST_KEPT else _spelled(text)
+    return not said.isspace() and any(_phrase(word) in said for word in words)
 
 
-def _letters(text: str) -> str:
-    return "".join(letter if letter.isalnum() else " " for letter in text.casefold())
+LONGEST_KEPT = 200
+"""Characters of a text up to which its words are kept, since the same short texts come again and again."""
+
+
+def _spelled(text: str) -> str:
+    """The words of a text with a blank around each: letters and figures alone, in lower case."""
+    letters = "".join(letter if letter.isalnum() else " " for letter in text.casefold())
+    return f" {' '.join(letters.split())} "
+
+
+_phrase = lru_cache(maxsize=2000)(_spelled)
 
 
 def safe(words: str) -> str:

@@ -12,11 +12,10 @@ from hypothesis import strategies as st
 
 from spotline import schema as schemas
 from spotline.lint.model import quantities
+from spotline.lint.model.amounts import in_order
 from spotline.lint.model.changes import change_of, is_change
-from spotline.lint.model.quantities import Range
-from spotline.lint.model.read_line import _OTHERWISE
+from spotline.lint.model.quantities import OTHERWISE, Range
 from spotline.lint.model.two_readings import sets_of_reps
-from spotline.lint.model.values import in_order
 from spotline.lint.model.weeks import time_of_day, weeks
 
 DEFS: dict[str, Any] = schemas.load("programme")["$defs"]
@@ -349,7 +348,7 @@ PARSERS: dict[str, Callable[[Any], object]] = {
     "setsOfWeek": lambda value: (
         quantities.sets(value) or sets_of_reps(value) or change_of("sets", value.replace("X", "x"))
     ),
-    "roundCount": lambda value: quantities.number_or_range(value) or _OTHERWISE["rounds"](value),
+    "roundCount": lambda value: quantities.number_or_range(value) or OTHERWISE["rounds"](value),
     "reps": lambda value: quantities.reps(value) or sets_of_reps(value),
     "setsOfReps": sets_of_reps,
     "load": quantities.load,

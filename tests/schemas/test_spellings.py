@@ -14,8 +14,7 @@ from jsonschema import Draft202012Validator
 
 from spotline import schema as schemas
 from spotline.lint.model import quantities
-from spotline.lint.model.quantities import Load, Range, Reps
-from spotline.lint.model.read_line import _OTHERWISE
+from spotline.lint.model.quantities import OTHERWISE, Load, Range, Reps
 from spotline.lint.model.read_programme import read_programme
 from spotline.lint.model.sessions import WEEKDAYS
 from spotline.lint.model.two_readings import sets_of_reps
@@ -167,7 +166,7 @@ READERS = {
         quantities.number_or_range(value)
         or quantities.spelt("sessionEffort", value, quantities.number_or_range)
     ),
-    "roundCount": lambda value: quantities.number_or_range(value) or _OTHERWISE["rounds"](value),
+    "roundCount": lambda value: quantities.number_or_range(value) or OTHERWISE["rounds"](value),
 }
 
 
