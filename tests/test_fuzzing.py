@@ -6,7 +6,7 @@ from pathlib import Path
 
 import pytest
 
-from spotline.tests.fuzzing.targets import TARGETS, Folder, Target, sound_input
+from spotline.tests.fuzzing.targets import TARGETS, Folder, sound_input
 
 CORPUS = Path(__file__).parent / "fuzzing" / "corpus"
 INPUTS = sorted(CORPUS.glob("*/*"))

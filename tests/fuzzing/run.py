@@ -60,7 +60,10 @@ class Mutator:
     def __init__(self, name: str) -> None:
         lines = {line for seed in seeds(name) for line in LINES.split(seed)}
         self.lines = sorted(lines)
-        self.words = sorted({word for line in lines for word in PIECES.findall(line)} | {b"1e999", b"-1", b"\xff", b"&a", b"*a", b"<<"})
+        self.words = sorted(
+            {word for line in lines for word in PIECES.findall(line)}
+            | {b"1e999", b"-1", b"\xff", b"&a", b"*a", b"<<"}
+        )
 
     def __call__(self, data: bytes, most: int, seed: int) -> bytes:
         chance = random.Random(seed)
@@ -127,7 +130,9 @@ class Trial:
         if place not in self.found:
             self.found.add(place)
             (self.crashes / place).write_bytes(data)
-            (self.crashes / f"{place}.txt").write_text("".join(traceback.format_exception(fault)), encoding="utf-8")
+            (self.crashes / f"{place}.txt").write_text(
+                "".join(traceback.format_exception(fault)), encoding="utf-8"
+            )
             print(f"found: {place}", flush=True)
 
 
@@ -148,7 +153,13 @@ def fuzz(name: str, seconds: int, scratch: Path) -> None:
         (queue / hashlib.sha256(seed).hexdigest()[:16]).write_bytes(seed)
     trial, started = Trial(name, scratch), monotonic()
     mutator = Mutator(name)
-    words = [sys.argv[0], str(queue), f"-max_total_time={seconds}", f"-max_len={LONGEST}", "-rss_limit_mb=3000"]
+    words = [
+        sys.argv[0],
+        str(queue),
+        f"-max_total_time={seconds}",
+        f"-max_len={LONGEST}",
+        "-rss_limit_mb=3000",
+    ]
     words += ["-timeout=60", "-print_final_stats=0", "-verbosity=0", f"-artifact_prefix={scratch}/"]
 
     def one(data: bytes) -> None:
@@ -172,8 +183,13 @@ def keep(name: str, most: int, scratch: Path) -> None:
     for path in sorted((scratch / "queue").glob("*"), key=lambda path: (path.stat().st_size, path.name)):
         lines: set[tuple[str, int]] = set()
 
-        def trace(frame: FrameType, event: str, argument: object, lines: set[tuple[str, int]] = lines) -> object:
-            if "/spotline/lint/" not in frame.f_code.co_filename and "/spotline/rules/" not in frame.f_code.co_filename:
+        def trace(
+            frame: FrameType, event: str, argument: object, lines: set[tuple[str, int]] = lines
+        ) -> object:
+            if (
+                "/spotline/lint/" not in frame.f_code.co_filename
+                and "/spotline/rules/" not in frame.f_code.co_filename
+            ):
                 return None
             if event == "line":
                 lines.add((frame.f_code.co_filename, frame.f_lineno))

@@ -65,7 +65,7 @@ exercises:
     implement: sandbag
     path: {hip: [90, 0], knee: 15, ankle: 0}
 """,
-    KNOWN_FINDINGS: '{"form": %d, "known": []}\n' % FORM,
+    KNOWN_FINDINGS: f'{{"form": {FORM}, "known": []}}\n',
 }
 """A folder in which all is read, by the names of its files."""
 
@@ -90,7 +90,7 @@ class Folder:
         return review_on(Workspace(TODAY, registry.all_rules()), self.paths())
 
 
-def _told(review: Review) -> None:
+def told(review: Review) -> None:
     """Every finding lies in its text and can be told in every form; no rule raised."""
     for one in review.files:
         assert not one.faults, one.faults
@@ -119,7 +119,7 @@ def file_target(name: str) -> Target:
     """Reviews with the bytes in the place of a file."""
 
     def run(folder: Folder, data: bytes) -> None:
-        _told(folder.review(name, data))
+        told(folder.review(name, data))
 
     return run
 
@@ -133,7 +133,7 @@ def mend_target(folder: Folder, data: bytes) -> None:
 def record_target(folder: Folder, data: bytes) -> None:
     """Reads a record and, where it is one, writes it: it holds the same."""
     name = KNOWN_FINDINGS
-    _told(folder.review(name, data))
+    told(folder.review(name, data))
     reading = read(str(folder.path / name))
     if not record_of(reading).broken:
         (folder.path / name).write_text(record_text(_entries(reading)), encoding="utf-8")
@@ -164,12 +164,13 @@ class _Writer:
         """Nothing to close."""
 
 
-class _FuzzedServer(Server):
+class FuzzedServer(Server):
     """A server in this process, whose log says what failed."""
 
     def __init__(self) -> None:
         self.failures: list[str] = []
         super().__init__()
+        self.protocol.set_writer(_Writer())
 
     def log(self, words: str) -> None:
         if " failed (" in words or "nothing is told of" in words:
@@ -183,12 +184,11 @@ def server_target(folder: Folder, data: bytes) -> None:
 
 
 async def _served(lines: list[bytes]) -> None:
-    server = _FuzzedServer()
-    server.protocol.set_writer(_Writer())
+    server = FuzzedServer()
     here = os.getcwd()
     try:
         for line in lines:
-            _handle(server, line)
+            _take(server, _data_of(line))
             while server.work_while_idle():
                 pass
             for _ in range(MOST_STEPS):
@@ -200,13 +200,26 @@ async def _served(lines: list[bytes]) -> None:
             task.cancel()
 
 
-def _handle(server: Server, line: bytes) -> None:
+def handle(server: Server, method: str, params: Any, number: int | None = None) -> None:
+    """Takes a message, a request where it has a number."""
+    named = {} if number is None else {"id": number}
+    _take(server, {"jsonrpc": "2.0", "method": method, "params": params, **named})
+
+
+def _take(server: Server, data: Any) -> None:
     """Takes a message as the library does that reads the connection; what it refuses is answered there."""
     try:
-        message = server.protocol.structure_message(json.loads(line))
-    except (ValueError, TypeError, AttributeError, RecursionError, JsonRpcException):
+        message = server.protocol.structure_message(data)
+    except (ValueError, TypeError, AttributeError, JsonRpcException):
         return
     server.protocol.handle_message(message)
+
+
+def _data_of(line: bytes) -> Any:
+    try:
+        return json.loads(line)
+    except (ValueError, RecursionError):
+        return None
 
 
 TARGETS: dict[str, Target] = {
@@ -223,20 +236,39 @@ _TEXT = {"uri": f"FOLDER/{PLAN}"}
 _AT = {"position": {"line": 9, "character": 22}}
 _RANGE = {"range": {"start": {"line": 0, "character": 0}, "end": {"line": 20, "character": 0}}}
 _OPENED = {"textDocument": _TEXT | {"languageId": "yaml", "version": 1, "text": SOUND[PLAN]}}
-_CHANGE = {"range": {"start": {"line": 9, "character": 18}, "end": {"line": 9, "character": 22}}, "text": "sqat"}
+_CHANGE = {
+    "range": {"start": {"line": 9, "character": 18}, "end": {"line": 9, "character": 22}},
+    "text": "sqat",
+}
 
 SESSION = b"\n".join(
-    json.dumps({"jsonrpc": "2.0", "method": method, "params": params} | ({"id": number} if wants else {})).encode()
+    json.dumps(
+        {"jsonrpc": "2.0", "method": method, "params": params} | ({"id": number} if wants else {})
+    ).encode()
     for number, (method, params, wants) in enumerate(
         (
             ("initialize", {"processId": None, "rootUri": "FOLDER", "capabilities": {}}, True),
             ("initialized", {}, False),
             ("textDocument/didOpen", _OPENED, False),
-            *((f"textDocument/{what}", {"textDocument": _TEXT} | _AT, True) for what in ("hover", "completion")),
-            *((f"textDocument/{what}", {"textDocument": _TEXT}, True) for what in ("documentSymbol", "codeLens")),
+            *(
+                (f"textDocument/{what}", {"textDocument": _TEXT} | _AT, True)
+                for what in ("hover", "completion")
+            ),
+            *(
+                (f"textDocument/{what}", {"textDocument": _TEXT}, True)
+                for what in ("documentSymbol", "codeLens")
+            ),
             ("textDocument/inlayHint", {"textDocument": _TEXT} | _RANGE, True),
-            ("textDocument/didChange", {"textDocument": _TEXT | {"version": 2}, "contentChanges": [_CHANGE]}, False),
-            ("textDocument/codeAction", {"textDocument": _TEXT, "context": {"diagnostics": []}} | _RANGE, True),
+            (
+                "textDocument/didChange",
+                {"textDocument": _TEXT | {"version": 2}, "contentChanges": [_CHANGE]},
+                False,
+            ),
+            (
+                "textDocument/codeAction",
+                {"textDocument": _TEXT, "context": {"diagnostics": []}} | _RANGE,
+                True,
+            ),
             ("textDocument/rename", {"textDocument": _TEXT, "newName": "front squat"} | _AT, True),
             (
                 "textDocument/references",
@@ -247,7 +279,11 @@ SESSION = b"\n".join(
             ("textDocument/definition", {"textDocument": _TEXT} | _AT, True),
             ("workspace/symbol", {"query": "squat"}, True),
             ("workspace/executeCommand", {"command": "spotline.week", "arguments": [_TEXT["uri"]]}, True),
-            ("workspace/didChangeWatchedFiles", {"changes": [{"uri": "FOLDER/orla.athlete.yaml", "type": 2}]}, False),
+            (
+                "workspace/didChangeWatchedFiles",
+                {"changes": [{"uri": "FOLDER/orla.athlete.yaml", "type": 2}]},
+                False,
+            ),
             ("textDocument/didClose", {"textDocument": _TEXT}, False),
             ("shutdown", None, True),
         )
