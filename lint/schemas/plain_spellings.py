@@ -84,7 +84,8 @@ class _Walk:
     def branches(self, parts: Parts) -> Parts:
         """Some parts, what they refer to, and the branches of their conditions.
 
-        Few combinations come up, in however long a file; schemas are loaded once, so that `id` tells parts apart.
+        Few combinations come up in however long a file. Schemas are loaded once, so that `id` tells parts
+        apart.
         """
         known = tuple(map(id, parts))
         if known not in self._branches:

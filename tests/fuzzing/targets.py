@@ -188,7 +188,7 @@ async def _served(lines: list[bytes]) -> None:
     here = os.getcwd()
     try:
         for line in lines:
-            _take(server, _data_of(line))
+            _take(server, line)
             while server.work_while_idle():
                 pass
             for _ in range(MOST_STEPS):
@@ -203,23 +203,16 @@ async def _served(lines: list[bytes]) -> None:
 def handle(server: Server, method: str, params: Any, number: int | None = None) -> None:
     """Takes a message, a request where it has a number."""
     named = {} if number is None else {"id": number}
-    _take(server, {"jsonrpc": "2.0", "method": method, "params": params, **named})
+    _take(server, json.dumps({"jsonrpc": "2.0", "method": method, "params": params, **named}))
 
 
-def _take(server: Server, data: Any) -> None:
+def _take(server: Server, body: bytes | str) -> None:
     """Takes a message as the library does that reads the connection; what it refuses is answered there."""
     try:
-        message = server.protocol.structure_message(data)
-    except (ValueError, TypeError, AttributeError, JsonRpcException):
+        message = json.loads(body, object_hook=server.protocol.structure_message)
+    except (ValueError, RecursionError, JsonRpcException):
         return
     server.protocol.handle_message(message)
-
-
-def _data_of(line: bytes) -> Any:
-    try:
-        return json.loads(line)
-    except (ValueError, RecursionError):
-        return None
 
 
 TARGETS: dict[str, Target] = {
@@ -278,7 +271,7 @@ SESSION = b"\n".join(
             ("textDocument/documentHighlight", {"textDocument": _TEXT} | _AT, True),
             ("textDocument/definition", {"textDocument": _TEXT} | _AT, True),
             ("workspace/symbol", {"query": "squat"}, True),
-            ("workspace/executeCommand", {"command": "spotline.week", "arguments": [_TEXT["uri"]]}, True),
+            ("workspace/executeCommand", {"command": "spotline.week", "arguments": [_TEXT["uri"], 1]}, True),
             (
                 "workspace/didChangeWatchedFiles",
                 {"changes": [{"uri": "FOLDER/orla.athlete.yaml", "type": 2}]},
