@@ -2,12 +2,12 @@
 
 from __future__ import annotations
 
-from functools import partial
+from functools import lru_cache, partial
 
 from ..counting.ledger import Ledger
 from ..counting.set_group import SetGroup
 from ..findings.finding import SEVERITIES, Finding, Related
-from .limits import Limits
+from .limits import Limits, Situation
 from .registry import SCOPES
 from .targets import targets_of
 
@@ -19,7 +19,7 @@ if TYPE_CHECKING:
     from ..counting.ledger import Lifter
     from ..findings.finding import DraftFinding, Edits, Severity
     from ..text.places import Text
-    from .limits import Default, Situation
+    from .limits import Default
     from .registry import Check, Rule, Subject
     from .targets import Target
 
@@ -136,9 +136,11 @@ class RunCache:
 
     def limits(self, rule: Rule, moved: Moves, situation: Situation, preset: Moves) -> Limits:
         """The limits of a rule in a situation; the same object each time, so that work is recalled by it."""
+        own, dated = moved.get(rule.name, {}), preset.get(rule.name, {})
+        if not own and not dated:
+            return _usual(rule, situation.goal, situation.level, situation.phase)
         key = (rule.name, situation.phase)
         if key not in self._limits:
-            own, dated = moved.get(rule.name, {}), preset.get(rule.name, {})
             self._limits[key] = Limits(rule.options, own, situation, dated)
         return self._limits[key]
 
@@ -147,6 +149,12 @@ class RunCache:
         self._seen.clear()
         self._hits.clear()
         self._limits.clear()
+
+
+@lru_cache(maxsize=5000)
+def _usual(rule: Rule, goal: str, level: str, phase: str) -> Limits:
+    """The limits of a rule of which nobody has moved any; the same for all programmes in a situation."""
+    return Limits(rule.options, {}, Situation(goal, level, phase))
 
 
 def run(
@@ -170,12 +178,15 @@ def run(
     targets = targets_of(subject)
     cache.start(targets)
     for rule in rules:
+        there = targets[rule.scope]
+        if not there:
+            continue
         severity = severities.get(rule.name, rule.severity)
         situation: Situation | None = None
         further: tuple[object, ...] = ()
         judges = rule.scope == SCOPES["SetGroup"] and not rule.takes_out
         needs, check = rule.needs, partial(_in_time, rule.check) if rule.foreign else rule.check
-        for target in cache.to_run(rule, targets[rule.scope]):
+        for target in cache.to_run(rule, there):
             if (needs and not target.holds(needs)) or (judges and _is_taken_out(target.unit)):
                 continue
             weeks = target.weeks_but(rule.stands_back) if target.apart else target.weeks

@@ -260,7 +260,7 @@ def _run_rules(workspace: Workspace, one: FileReview, state: IncrementalState) -
 
 
 def _rules_for(workspace: Workspace, team: Team) -> list[Rule]:
-    return [rule for rule in (*workspace.rules, *team.rules) if team.runs(rule)]
+    return team.chosen((*workspace.rules, *team.rules))
 
 
 # Athletes over all their programmes

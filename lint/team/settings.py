@@ -9,6 +9,8 @@ from ..engine.limits import Limits
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
+    from collections.abc import Iterable
+
     from ..counting.team_resources import TeamResources
     from ..engine.limits import Default, Situation
     from ..engine.registry import Rule
@@ -105,6 +107,11 @@ class Team:
     def runs(self, rule: Rule) -> bool:
         """Whether a rule is run."""
         return self.choices.switched.get(rule.name, not rule.off)
+
+    def chosen(self, rules: Iterable[Rule]) -> list[Rule]:
+        """Those of some rules that are run."""
+        switched = self.choices.switched
+        return [rule for rule in rules if switched.get(rule.name, not rule.off)]
 
     def within(self, folder: str) -> Team:
         """The settings as they hold in a folder (a real path) below."""
