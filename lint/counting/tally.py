@@ -52,12 +52,14 @@ class Tally:
     """
 
     __slots__ = ("_answers", "has_complexes", "one_sided", "visits")
+    has_complexes: bool
+    one_sided: bool
 
     def __init__(self, visits: tuple[Visit, ...]) -> None:
         self.visits = visits
         self.one_sided = any(visit.one_sided for visit in visits)
         self.has_complexes = any(visit.has_complexes for visit in visits)
-        self._answers: dict[tuple[object, ...], Any] = {}
+        self._answers: dict[object, Any] = {}
 
     def entries(self) -> list[tuple[Visit, SetGroup]]:
         """Every group of sets with its visit."""
@@ -171,11 +173,9 @@ class Tally:
 
     def all_sets(self, *, hard: bool = False) -> Count:
         """Every work set, whatever it trains."""
-        all_sets: Count = self._once("all hard" if hard else "all", partial(self._count_all, hard))
+        asked = "all hard sets" if hard else "all sets"
+        all_sets: Count = self._once(asked, lambda: self.sets_where(lambda group: True, hard=hard))
         return all_sets
-
-    def _count_all(self, hard: bool) -> Count:
-        return self.sets_where(lambda group: True, hard=hard)
 
     def sets_where(self, test: Callable[[SetGroup], bool], *, hard: bool = False) -> Count:
         """Every work set from groups of sets that pass a test, whatever it trains."""
@@ -339,21 +339,20 @@ class Visit(Tally):
     def _add_up(self, hard: bool) -> Totals:
         if hard and self.is_all_hard():
             return self.totals(False)
-        known = [group for group in self.own if group.exercise is not None]
-        credited = [(group, group_credits_of(group.exercise)) for group in known]
+        known = [(group, group.exercise) for group in self.own if group.exercise is not None]
+        credited = [(group, group_credits_of(exercise)) for group, exercise in known]
         if self.has_complexes:
             areas = dict.fromkeys(area for _, credits in credited for area in credits)
-            pairs = {area: self.training(area) for area in areas}
-            credited = [(group, {area: weight}) for area in areas for group, weight in pairs[area]]
+            credited = [(group, {area: weight}) for area in areas for group, weight in self.training(area)]
         return totals_of([one for one in credited if one[0].hard] if hard else credited)
 
     def training(self, area: str) -> list[tuple[SetGroup, float]]:
         """The groups of sets that train an area of any kind, with the weight of a set."""
-        known = [group for group in self.own if group.exercise is not None]
+        known = [(group, group.exercise) for group in self.own if group.exercise is not None]
         if area in catalogue.credited:
-            found = [(group, weight) for group in known if (weight := credits_of(group.exercise).get(area))]
+            found = [(group, weight) for group, one in known if (weight := credits_of(one).get(area))]
         else:
-            found = [(group, weight) for group in known if (weight := credit(group.exercise, area))]
+            found = [(group, weight) for group, one in known if (weight := credit(one, area))]
         return once_a_set(found) if self.has_complexes else found
 
     def serving(self, actions: tuple[str, ...]) -> Sequence[SetGroup]:
