@@ -67,7 +67,7 @@ class EveryLine:
         found = dict(values)
         for key, (what, place) in self.what.items():
             held = values.get(key)
-            if held is not None and self.is_own(held, group[key], before, weeks):
+            if held is not None and key in group and self.is_own(held, group[key], before, weeks):
                 continue
             if key == "sets" and line.every is not None:
                 continue

@@ -72,6 +72,8 @@ def _sorted_out(
         for line in session.prescriptions:
             for group in line.groups:
                 for key, slices in group.items():
+                    if not slices:
+                        continue
                     at = slices[0].place
                     said = next((one for one in own if one.line.start <= at.start < one.line.end), None)
                     if said is not None:
