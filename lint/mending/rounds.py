@@ -5,6 +5,7 @@ Nothing is written here. A file's new text is in the overlay of the rounds, and 
 
 from __future__ import annotations
 
+import gc
 from collections import Counter
 
 from ..project.overlay import Overlay
@@ -81,6 +82,8 @@ class Rounds:
             self.review = self._review(self.overlay, self.paths)
 
     def _review(self, overlay: Overlay, paths: list[str]) -> Review:
+        if not gc.isenabled():
+            gc.collect(0)  # the last one, which is not needed any more: there may be thousands
         workspace = Workspace(self.today, self._rules, overlay, asks_git=True)
         self._rules = workspace.rules
         return review_on(workspace, paths)
