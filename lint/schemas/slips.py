@@ -64,6 +64,8 @@ _OTHER_WORDS = {
     "best": ("best lifts",),
     "1rm": ("best lifts",),
     "one rep max": ("best lifts",),
+    "training max": ("working best",),
+    "tm": ("working best",),
     "pb": ("best lifts",),
     "pbs": ("best lifts",),
     "pr": ("best lifts",),
@@ -188,6 +190,8 @@ def nearest(word: str, known: Iterable[str], likeness: float = 0.7) -> str | Non
             spellings.setdefault(said, target)
     if plain in spellings:
         return spellings[plain]
+    if plain in _OTHER_WORDS:
+        return None  # a word for something that has no place here is no slip of another word
     if len(plain) >= 2:
         begun = [one for one in known if one.startswith(plain) or plain.rstrip("s") == one.rstrip("s")]
         if len(begun) == 1:
