@@ -21,7 +21,7 @@ if TYPE_CHECKING:
     from ..text.places import Place
     from .corrected_data import CorrectedData
     from .lookup import SchemaLookup
-    from .violation import DataPath, Violation
+    from .violation import DataPath, Schema, Violation
 
 MOST_LIKELY = 2
 """Values of neighbours that a missing key is offered with, at most."""
@@ -176,6 +176,8 @@ class KeyExplainer:
             beside = f"beside `{before[-1]}`"
         elif "complex" in violation.path:
             beside = "on one lift of a complex, which has it for all of them"
+        elif before[-1] == "else":
+            return self._without_its_key(violation, route, keys[0])
         else:
             beside = "on an exercise whose rounds give its sets"
         stand = f"{listed([f'`{key}`' for key in keys])} {'stands' if len(keys) == 1 else 'stand'}"
@@ -187,6 +189,23 @@ class KeyExplainer:
             wanted="Only one of the two can hold.",
             change="Take one of them out.",
             edits=self._taking_out(violation.path, keys),
+        )
+
+    def _without_its_key(self, violation: Violation, route: list[tuple[Any, Schema]], key: str) -> Finding:
+        """A key that can hold only beside one of others, of which none is there."""
+        wanted: list[str] = []
+        for step, part in reversed(route[:-1]):
+            if step != "else":
+                break
+            wanted = part["if"]["required"] + wanted
+        needs = listed([f"`{one}`" for one in wanted], "or")
+        return self.data.finding(
+            "keys-at-odds",
+            violation.path,
+            self.data.node((*violation.path, key)).entry_place,
+            f"`{key}` stands without {needs}.",
+            change=f"Write {needs} beside it, or take it out.",
+            edits=self._taking_out(violation.path, [key]),
         )
 
     def _meant(self, path: DataPath, key: str) -> str | None:

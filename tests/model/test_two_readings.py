@@ -176,6 +176,9 @@ ASKED = [
     ("back squat, sets: 3, reps: 5 @8", "5 @8", ["5, rpe: 8", "5, load: 8 kg"]),
     ("back squat, sets: 3, reps: 5 @70", "5 @70", ["5, load: 70 %", "5, load: 70 kg"]),
     ("back squat, sets: 3, tempo: 3-1-1", "3-1-1", ["3-1-1-0", "1-0-3-1"]),
+    ("back squat, sets: 3, tempo: 3-1-3", "3-1-3", ["3-1-3-0", "3-0-3-1"]),
+    ("goblet squat, sets: 3, reps: 8, load: 10 kg each", "10 kg each", ["2 x 10 kg", "10 kg"]),
+    ("split squat, sets: 3, reps: 8, load: 12.5 kg per hand", "12.5 kg per hand", ["2 x 12.5 kg", "12.5 kg"]),
     ("back squat, sets: 3, tempo: 201", "201", ["2-0-1-0", "1-0-2-0"]),
     ("back squat, sets: 3, tempo: X-1-3-0", "X-1-3-0", ["3-0-X-1", "0-1-3-0"]),
     ("back squat, sets: 3, load: '1,250 kg'", "'1,250 kg'", ["1250 kg", "1.25 kg"]),
@@ -457,4 +460,6 @@ def test_one_known_word_among_others_is_offered(asked):
         assert [edit.words for edit in found.edits] == [meant]
         assert found.change == f"Write `{meant}`."
     (found,) = asked(line("back squat, sets: 3").replace("day: monday", "day: sunday or monday"))
+    assert [edit.words for edit in found.edits] == ["sunday", "monday"]
+    (found,) = asked(line("back squat, sets: 3").replace("day: monday", "day: any"))
     assert len(found.edits) == 7
