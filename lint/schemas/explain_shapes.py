@@ -68,7 +68,8 @@ class ShapeExplainer:
         one = value[0] if isinstance(value, list) and len(value) == 1 else None
         if isinstance(one, (str, int, float)) and self.schema.accepts(violation.part, one):
             return f"Write `{one}`, without the list.", (str(one),)
-        if is_by_week(value) and (apart := self._by_week(path)):
+        says_when = last_key(path) in ("weeks", "in weeks", "not in weeks")
+        if is_by_week(value) and not says_when and (apart := self._by_week(path)):
             return apart, ()
         if violation.keyword == "enum":
             words = violation.wants

@@ -75,7 +75,7 @@ class ValueExplainer:
             yield self._asked(violation, at, asked)
         elif asked:
             yield self._meant(violation, at, asked[0])
-        elif value is None or violation.keyword in ("minLength", "minProperties") or value == []:
+        elif value in (None, "", []) or violation.keyword in ("minLength", "minProperties"):
             yield self._empty(violation, at)
         elif not isinstance(at.node, Scalar) and violation.keyword in ("enum", "pattern", "type"):
             yield self._shapes.wrong(violation, at)
