@@ -5,7 +5,9 @@ Nothing here is needed for a programme without it, so that `read_programme` impo
 
 from __future__ import annotations
 
+from ..findings.finding import Edit
 from ..syntax.tree import Mapping
+from ..wording.words import did_you_mean, first_of, near_names
 from .bounds import NONE
 from .everything import for_one, no_sets
 from .programme import Adjustment
@@ -16,6 +18,7 @@ from .values import items_of, term_of, text_of
 TYPE_CHECKING = False
 if TYPE_CHECKING:
     from .everything import EveryLine
+    from .programme import Programme
     from .values import LocatedNode, Reader
 
 ADJUSTED = ("sets", "reps", "load", "rir", "rpe", "rest", "hold", "side")
@@ -38,8 +41,31 @@ def read_adjustments(
     return tuple(adjusted), tuple(everything)
 
 
+def check_sessions(reader: Reader, programme: Programme) -> None:
+    """Says of sessions in which something is to be different which ones are none of this programme."""
+    known = {_folded(one.name): one.name for one in programme.sessions()}
+    for member in programme.members:
+        for one in (*member.adjustments, *member.everything):
+            term = one.session
+            if term is None or not term.words or _folded(term.words) in known:
+                continue
+            near = near_names(term.words, known.values(), 2)
+            names = first_of(list(known.values()))
+            reader.report(
+                "session-unknown",
+                term.place,
+                f"`{term.words}` is no session of this programme, so nothing is adjusted.",
+                change=did_you_mean(near) or f"Write the name of a session: {names}.",
+                edits=tuple(Edit(term.place, name, f"write {name}", certain=False) for name in near),
+            )
+
+
+def _folded(name: str) -> str:
+    return " ".join(name.casefold().split())
+
+
 def _adjustment(reader: Reader, at: LocatedNode, weeks: int) -> Adjustment:
-    exercise, swap, leave_out = at.get("exercise"), at.get("swap"), at.get("leave out")
+    exercise, swap, leave_out, session = (at.get(key) for key in ("exercise", "swap", "leave out", "session"))
     in_weeks = reader.in_weeks(at.get("in weeks"), weeks)
     lines = LineReader(reader.findings, weeks, (), in_weeks)
     values = lines.values(at, ADJUSTED)
@@ -52,7 +78,7 @@ def _adjustment(reader: Reader, at: LocatedNode, weeks: int) -> Adjustment:
         leave_out is not None and leave_out.plain is True,
         values,
         text_of(at.get("note")),
-        text_of(at.get("session")),
+        None if session is None else term_of(session),
         in_weeks,
     )
 

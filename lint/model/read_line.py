@@ -381,7 +381,7 @@ class LineReader(Reader):
                 "weeks-left-out",
                 at.written,
                 f"No value for {week_list(left_out)}; the values here must cover {week_list(wanted)}.",
-                change=f"Add the missing weeks{', or `other: none`' if key in NONE else ''}.",
+                change=f"Add the missing weeks{', or `other: none` for them' if key in NONE else ''}.",
                 edits=partial(later, "filled", at.written, left_out),
                 amount=None if is_gap else Amount(left_out[0] - 1, weeks, "weeks"),
                 line=at.written,

@@ -147,6 +147,10 @@ class _ProgrammeReader(Reader):
             from .by_athlete import check_athletes
 
             check_athletes(self, programme)
+        if any(member.adjustments or member.everything for member in programme.members):
+            from .adjustments import check_sessions
+
+            check_sessions(self, programme)
         if any(one.rule in ("weeks-left-out", "weeks-beyond") for one in self.findings):
             from .lengths import by_length
 

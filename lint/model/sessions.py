@@ -26,6 +26,7 @@ if TYPE_CHECKING:
 
         session: Term | None
         exercise: Term | None
+        leaves_out: bool
 
         def holds_in(self, week: int) -> bool:
             """Whether it holds in a week."""

@@ -148,6 +148,21 @@ def test_an_athlete_leaves_a_session_out(adjust, weeks, ledgers):
     assert held == weeks
 
 
+def test_a_session_left_out_is_no_empty_one(findings):
+    head = SQUAD.format(adjust="{session: A, in weeks: 2, leave out: true}")
+    assert [one.rule for one in findings(text(head=head)) if "empty" in one.rule] == []
+
+
+@pytest.mark.parametrize(
+    "more", ["leave out: true, in weeks: 2", "sets: 2", "exercise: back squat, load: 40 %"]
+)
+def test_a_session_that_is_not_there_is_told(more, told):
+    (one,) = told(text(head=SQUAD.format(adjust=f"{{session: Lower A, {more}}}")))
+    assert one.counted == "`Lower A` is no session of this programme, so nothing is adjusted."
+    assert one.change.endswith(("A?", "A and B."))
+    assert told(text(head=SQUAD.format(adjust=f"{{session: a, {more}}}"))) == []
+
+
 @pytest.mark.parametrize(
     ("adjust", "counted"),
     [
