@@ -10,7 +10,7 @@ from ..syntax.tree import Mapping
 from ..wording.words import listed, with_article
 from .lookup import name_key
 from .readings import ways
-from .slips import nearest
+from .slips import meant_elsewhere, nearest
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -58,11 +58,16 @@ class KeyExplainer:
             meant = self._meant(path, key)
             near = [other["title"] for other in self.schema.kinds(path) if key in other["properties"]]
             owners = near or self.schema.owners(key)
+            called = key
+            for one in () if owners else meant_elsewhere(key):
+                called, owners = one, owners or self.schema.owners(one)
             if meant is not None:
                 wanted, change = f"`{meant}` stands here already.", "Take one of the two out."
             elif owners:
                 owned = " or ".join(with_article(owner) for owner in owners[:2])
-                wanted, change = f"`{key}` belongs to {owned}.", "Move it there, or take it out."
+                wanted, change = f"`{called}` belongs to {owned}.", "Move it there, or take it out."
+                if called != key:
+                    change = f"Write `{called}` there, or take it out."
             else:
                 wanted = f"It may have {listed([f'`{one}`' for one in kind['properties']])}."
                 change = (

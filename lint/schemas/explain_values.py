@@ -259,6 +259,9 @@ class ValueExplainer:
             return f"Write its day, too: `{month[1]}-01`." if month else f"Write {_DATE}."
         if violation.title == "mass" and {"equipment", "places"} & {*path}:
             return "Write a weight, like `16 kg`; sizes, colours and grades stand in a `note`."
+        reps = re.fullmatch("[xX]? ?([1-9][0-9]?) ?(?:[xX]|reps?|repetitions)?", words)
+        if reps and "best lifts" in path and not words.isdecimal():
+            return f"Write it with its load: `{{load: bodyweight, reps: {reps[1]}}}`."
         like = examples_of(violation.part)
         form = f"Write it like {listed(like, 'or')}" if like else "Write it anew"
         notes = any("note" in one["properties"] for one in self.schema.kinds(path[:-1]))

@@ -453,6 +453,28 @@ def test_weeks_of_a_deload_are_asked_about_only_where_it_makes_a_difference(aske
     assert asked(mended(content, found.edits[-1])) == []
 
 
+@pytest.mark.parametrize(
+    ("said", "meant"),
+    [
+        ("5 kg vest", ("5 kg", "note: vest")),
+        ("weighted vest 7.5 kg", ("7.5 kg", "note: weighted vest")),
+        ("10 kg in a rucksack", ("10 kg", "note: rucksack")),
+        ("20 kg sandbag", ("20 kg", "note: sandbag")),
+    ],
+)
+def test_a_load_with_its_kit_is_a_load_and_a_note(said, meant, asked):
+    (found,) = asked(line(f"step-up, sets: 3, reps: 8, rir: 2, load: {said}"))
+    assert found.change == f"Write `{meant[0]}` and `{meant[1]}`."
+    assert found.edits[0].words == f"{meant[0]}, {meant[1]}"
+
+
+@pytest.mark.parametrize("said", ["60 kg less", "not 60 kg", "10 kg dumbbells"])
+def test_a_load_that_means_something_else_is_not_taken_apart(said, asked):
+    (found,) = asked(line(f"step-up, sets: 3, reps: 8, rir: 2, load: {said}"))
+    assert found.change.startswith("Write it like")
+    assert not found.edits
+
+
 def test_one_known_word_among_others_is_offered(asked):
     for said, meant in (("Tue evening", "tuesday"), ("late on fridays", "friday")):
         content = line("back squat, sets: 3, reps: 8, rir: 2").replace("day: monday", f"day: {said}")
