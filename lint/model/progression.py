@@ -10,8 +10,7 @@ from .values import text_of
 TYPE_CHECKING = False
 if TYPE_CHECKING:
     from ..text.places import Place
-    from .read_line import LineReader
-    from .values import LocatedNode
+    from .values import LocatedNode, Reader
 
 
 class Progression:
@@ -44,8 +43,8 @@ class Progression:
         return ", ".join(part for part in parts if part)
 
 
-def progression_of(at: LocatedNode, reader: LineReader) -> Progression:
-    """How a line is to progress: in words, or by keys."""
+def progression_of(at: LocatedNode, reader: Reader, weeks: int) -> Progression:
+    """How a line in a run of so many weeks is to progress: in words, or by keys."""
     if not isinstance(at.node, Mapping):
         return Progression(at.place, at.words)
     found = Progression(at.place, text_of(at.get("note")))
@@ -55,13 +54,13 @@ def progression_of(at: LocatedNode, reader: LineReader) -> Progression:
     found.add, found.then = (_step(at.get(key), reader) for key in ("add", "then"))
     for key in ("in weeks", "not in weeks"):
         if (stated := at.get(key)) is not None:
-            spans = reader.in_weeks(stated, reader.weeks)
+            spans = reader.in_weeks(stated, weeks)
             named = [week for first, last in spans for week in range(first, last + 1)]
             found.weeks = f"{key.removesuffix('weeks')}{week_list(named)}" if named else ""
     return found
 
 
-def _step(at: LocatedNode | None, reader: LineReader) -> str:
+def _step(at: LocatedNode | None, reader: Reader) -> str:
     """What is added at a time; empty for what nobody means, which is reported."""
     words = text_of(at)
     if at is not None and (takes := beyond_step(words)):

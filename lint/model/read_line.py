@@ -137,7 +137,7 @@ class LineReader(Reader):
         if (stated := at.get("progression")) is not None:
             from .progression import progression_of
 
-            line.progression = progression_of(stated, self)
+            line.progression = progression_of(stated, self, self.weeks)
         if "exercise" not in own:
             self.unread.add("exercise")
         for name in own.get("exercise", ()):
