@@ -135,7 +135,7 @@ class LineReader(Reader):
         line.working_best = share_of(at.get("working best"))
         line.alternates = terms_of(at.get("or"))
         if (stated := at.get("progression")) is not None:
-            from .progression import progression_of
+            from .read_progression import progression_of
 
             line.progression = progression_of(stated, self, self.weeks)
         if "exercise" not in own:
