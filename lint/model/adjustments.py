@@ -45,8 +45,8 @@ def check_sessions(reader: Reader, programme: Programme) -> None:
     """Says of sessions in which something is to be different which ones are none of this programme."""
     known = {_folded(one.name): one.name for one in programme.sessions()}
     for member in programme.members:
-        for one in (*member.adjustments, *member.everything):
-            term = one.session
+        terms = [one.session for one in member.adjustments] + [one.session for one in member.everything]
+        for term in terms:
             if term is None or not term.words or _folded(term.words) in known:
                 continue
             near = near_names(term.words, known.values(), 2)
