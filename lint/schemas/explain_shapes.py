@@ -67,7 +67,7 @@ class ShapeExplainer:
         value, path = violation.value, violation.path
         one = value[0] if isinstance(value, list) and len(value) == 1 else None
         if isinstance(one, (str, int, float)) and self.schema.accepts(violation.part, one):
-            return f"Write `{one}`, without the list.", (str(one),)
+            return f"Write `{one}`.", (str(one),)
         says_when = last_key(path) in ("weeks", "in weeks", "not in weeks")
         if is_by_week(value) and not says_when and (apart := self._by_week(path)):
             return apart, ()
@@ -76,13 +76,13 @@ class ShapeExplainer:
             return f"Write {listed([f'`{one}`' for one in words], 'or')}.", tuple(words)
         if isinstance(value, dict) and "exercise" in value:
             name = value["exercise"]
-            rest = "the note of the line takes the rest" if len(value) > 1 else "without its key"
+            rest = "the note of the line takes the rest" if len(value) > 1 else "without braces"
             return f"Write the name alone, `{name}`; {rest}.", ()
         if isinstance(value, list) and all(isinstance(one, str) for one in value) and value:
             joined = ", ".join(value)
             if self.schema.accepts(violation.part, joined):
                 quoted = "'" + joined.replace("'", "''") + "'"
-                return f"Write {quoted}, in one value.", (quoted,)
+                return f"Write {quoted}, in quotes.", (quoted,)
         like = examples_of(violation.part)
         return (f"Write it like {listed(like, 'or')}." if like else "Write it in words, as one value."), ()
 
@@ -142,7 +142,9 @@ class ShapeExplainer:
         fits = [one for one in required if self.schema.accepts(part["properties"][one], words)]
         if not fits:
             known = [f"`{one}`" for one in part.get("properties", ())][:6]
-            return (f"Write it with its keys, such as {listed(known, 'or')}." if known else _named(part)), ()
+            return (
+                f"Write it in lines with names, such as {listed(known, 'or')}." if known else _named(part)
+            ), ()
         others = [f"`{one}`" for one in required if one != fits[0]]
         beside = f"with {listed(others)} beside it" if others else "with what belongs to it below"
         return f"Write `{fits[0]}: {words}`, {beside}.", ()
@@ -208,7 +210,7 @@ def _as_line(words: str) -> tuple[str, ...]:
 def _named(part: Schema) -> str:
     """How keys are written whose names are the coach's own."""
     example = next(iter(examples_of(part, 1)), "")
-    return f"Write it like {example}." if example else "Write it with keys of its own, each with a colon."
+    return f"Write it like {example}." if example else "Write it in lines with names, each with a colon."
 
 
 def _described(value: Any) -> str:
@@ -216,7 +218,7 @@ def _described(value: Any) -> str:
     if is_by_week(value):
         return "goes by week here"
     if isinstance(value, dict):
-        return "has keys of its own here"
+        return "is a group of lines with names"
     if isinstance(value, list):
         return "is a list"
     if isinstance(value, bool):
@@ -234,7 +236,7 @@ def _taken(types: list[str], part: Schema) -> str:
 
 _SHAPES = {
     "array": "a list",
-    "object": "keys, each with its value",
+    "object": "lines with names",
     "boolean": "true or false",
     "word": "one word",
 }
