@@ -111,6 +111,13 @@ class SchemaLookup:
         examples = self.examples(path)
         return f", like `{path[-1]}: {examples[0]}`" if examples else ""
 
+    def items_of(self, part: Schema) -> Schema:
+        """What a list holds: the part with examples, else the only one with keys that must stand there."""
+        several = list(self._branches(part.get("items")))
+        with_keys = [one for one in several if one.get("required")]
+        only = with_keys[0] if len(with_keys) == 1 else {}
+        return next((one for one in several if one.get("examples")), only)
+
     def route(self, violation: Violation) -> list[tuple[Any, Schema]]:
         """The steps from the top of the schema to the broken keyword, each with the part that it starts from.
 

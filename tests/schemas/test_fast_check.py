@@ -104,7 +104,8 @@ blocks:
             warm-up sets: 2
             in weeks: 1-4
             or: [leg press]
-            progression: {add: 2.5 kg, when: it moves well, every: 2 weeks, note: n}
+            progression:
+              {add: 2.5 kg, when: it moves well, every: 2 weeks, up to: 60 kg, then: 1 kg, in weeks: 1-3, if missed: m, note: n}
             velocity: 0.5 m/s
             velocity loss: 20 %
             cluster rest: 20 s
@@ -123,7 +124,7 @@ blocks:
           - {superset: [{exercise: push-up, reps: amrap}, {exercise: row, hold: 5 s}], rounds: 3, rest: 60 s, note: n, in weeks: 1-2}
           - {superset: [{exercise: push-up, sets: 3}, {exercise: row, sets: 3, or: lat pulldown}]}
           - {circuit: {rounds: 3, rest: 2 min, note: n, exercises: [{exercise: plank, hold: 30 s}]}}
-          - {exercise: swing, every: 60 s, for: 10 min, progression: more each week}
+          - {exercise: swing, every: 60 s, for: 10 min, progression: {add: next pair, not in weeks: 2}}
           - {circuit: {change every: 60 s, for: 12 min, exercises: [{exercise: push-up, reps: 8}, {exercise: squat}]}}
           - {circuit: {rounds: 5, for time: true, time cap: 20 min, every: 3 min, exercises: [{exercise: push-up}]}}
           - {circuit: {rounds: 5, on: 40 s, off: 20 s, exercises: [{exercise: push-up}, {exercise: row}]}}
