@@ -23,12 +23,12 @@ WHAT = "mentions"
 ANY = "*"
 """Stands for any name of an athlete file."""
 
-_ENDING = re.compile(rb"\.athlete\.ya?ml")
-_BETWEEN = re.compile(rb"[\x00-\x20\x7f-\xff/\\\"',\[\]{}]")
+_ENDING = rb"\.athlete\.ya?ml"
+_BETWEEN = rb"[\x00-\x20\x7f-\xff/\\\"',\[\]{}]"
 LONGEST_NAME = 255
 """Bytes that systems take as the name of a file; looking back no further keeps the time in bounds."""
 
-_NAMED = re.compile(
+_NAMED = (
     rb"\bathletes?+[\"']?+\s*+:\s*+(?![\[-]?+\s*+(?:\{|[\w ]++:\s))"  # possessive: nothing is tried twice
 )
 """A key that may name the file of an athlete, as no group of keys follows that describes one."""
@@ -42,10 +42,10 @@ def mentions(text: bytes) -> list[str]:
     """
     text = text.lower()
     found = set()
-    for ending in _ENDING.finditer(text):
+    for ending in re.finditer(_ENDING, text):
         before = text[max(0, ending.start() - LONGEST_NAME) : ending.start()]
-        found.add((_BETWEEN.split(before)[-1] + ending[0]).decode())
-    if b"\\" in text or (not found and _NAMED.search(text)):
+        found.add((re.split(_BETWEEN, before)[-1] + ending[0]).decode())
+    if b"\\" in text or (not found and re.search(_NAMED, text)):
         found.add(ANY)
     return sorted(found)
 

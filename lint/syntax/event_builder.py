@@ -39,7 +39,7 @@ MOST_REPEATED = 80_000
 """How many values all aliases and merge keys of a file may repeat together."""
 
 MOST_ON_RECORD = 260_000
-"""How many keys and values are read of a record, JSON that the command writes: a large team has thousands of findings on record."""
+"""The same of a record, JSON that the command writes: a large team has thousands of findings on record."""
 
 _TAG = r"(?<![^ \t\r\n])!(?:<[^>]*>|[^ \t\r\n]*)"
 _PROPERTIES = rf"(?:&[^ \t\r\n,\[\]{{}}]*|{_TAG}|\#[^\r\n]*|[ \t\r\n]+)*"
@@ -52,8 +52,8 @@ class _StopError(Exception):
 class EventBuilder(TreeBuilder):
     """Reads one text by the library's events.
 
-    ``repeated`` counts the values that aliases have repeated. ``placeholders`` stand for characters that do not
-    print, in texts with such.
+    ``repeated`` counts the values that aliases have repeated. ``placeholders`` stand for characters
+    that do not print, in texts with such.
     """
 
     __slots__ = ("anchors", "placeholders", "repeated")
@@ -228,6 +228,7 @@ class EventBuilder(TreeBuilder):
         return node.used_at(place.start, place.end)
 
     def unusable(self, place: Place) -> Scalar:
+        """What stands for an alias that repeats nothing."""
         return Scalar(self.text, place.start, place.end, "", "*", None)
 
     def repeat(self, size: int, place: Place) -> None:
@@ -252,9 +253,11 @@ class EventBuilder(TreeBuilder):
         self.findings.report(faults.tag_unsupported, self.text.place(*span))
 
     def place_of(self, event: ParserEvent) -> Place:
+        """Where an event stands."""
         return self.text.place(event.start_mark.index, event.end_mark.index)
 
     def stop(self, make: Callable[..., Finding], *about: Any) -> NoReturn:
+        """Reports why the rest is not read, and ends the reading."""
         self.findings.report(make, *about)
         raise _StopError
 

@@ -1,8 +1,8 @@
 """Plain text -> tree, without the YAML library, whose import takes longer than the review of a short file.
 
 Most files hold nothing but comments, keys, dashes, and values that end in their line: plain words, words in
-quotes, brackets. A text is read here if each of its lines is surely of these. Any doubt, and any fault, leaves
-the whole text to the library. Tests hold trees, places and findings to what the library gives.
+quotes, brackets. A text is read here if each of its lines is surely of these. Any doubt, and any fault,
+leaves the whole text to the library. Tests hold trees, places and findings to what the library gives.
 
 Source: YAML 1.2.2, chapters 7 and 8, of which a part is read here.
 """
@@ -123,6 +123,7 @@ class PlainBuilder(TreeBuilder):
         return frame
 
     def begun(self, start: int, listed: bool) -> OpenSequence | OpenMapping:
+        """An empty list or group of keys."""
         if listed:
             return OpenSequence(Sequence(self.text, start, start, [], [], 1), None)
         return OpenMapping(Mapping(self.text, start, start, {}, {}, 1), None, self.findings, self.repeat)
@@ -137,6 +138,7 @@ class PlainBuilder(TreeBuilder):
             self.close()
 
     def close(self) -> None:
+        """Closes the innermost list or group of keys."""
         _sure(not self.waits())
         frame = self.frames.pop()
         self.columns.pop()
