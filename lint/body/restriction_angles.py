@@ -36,9 +36,7 @@ _DEGREES = r"\s*(?:°|deg(?:rees?)?\b)"
 _NO_UNIT = r"(?!\s*(?:%|[a-z]))"
 _PAST = r"(?:past|beyond|above|over|exceeding|(?:deep|furth|farth|high|great)er than|more than)"
 _BEYOND = rf"\b{_PAST} (\d{{1,3}})(?!\d)(?:{_DEGREES}|(?!\s*%))(?: of)?"
-_BETWEEN = (
-    rf"\b(?:from|between) (\d{{1,3}}){_DEGREES}?\s*(?:to|and|-|–)\s*(\d{{1,3}})(?!\d)(?:{_DEGREES})?"
-)
+_BETWEEN = rf"\b(?:from|between) (\d{{1,3}}){_DEGREES}?\s*(?:to|and|-|–)\s*(\d{{1,3}})(?!\d)(?:{_DEGREES})?"
 _TO = r"(?:(?P<low>\d{1,3})(?:°| deg(?:rees?)?)?\s*(?:-|–|to)\s*|\bto )(?P<high>\d{1,3})(?!\d)"
 _SAID = _TO + _DEGREES
 _IN_A_NAME = _TO + _NO_UNIT

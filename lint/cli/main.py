@@ -17,7 +17,8 @@ TRACEBACK = "SPOTLINE_TRACEBACK"
 def command() -> None:
     """The program `spotline`: runs a command, and ends the process at once.
 
-    Taking all apart that a review has made would take a tenth of its time. What is printed has gone out by then.
+    Taking apart all that a review has made would take a twentieth of its time. What is printed has gone out by
+    then.
     """
     import os
 

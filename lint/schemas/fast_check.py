@@ -2,8 +2,8 @@
 
 Each part of a schema is compiled into a table: the type of a value -> the test that a value of that type
 must pass. What stands below a key or in a list is compiled when a value first holds one, because a programme
-uses few of the keys that there are. This works because every keyword is about values of one type. A type that is not in the table is
-not surely valid.
+uses few of the keys that there are. This works because every keyword is about values of one type. A type that
+is not in the table is not surely valid.
 """
 
 from __future__ import annotations

@@ -20,8 +20,8 @@ MOST_KEYS = 50
 
 class Violation:
     """The value at ``path`` in the data breaks ``keyword`` of the schema's ``part``, which wants ``wants``.
-    ``keyword`` is empty for a key that must not stand there. ``steps`` lead to it through the schema, references
-    left out. ``missing`` is the key that is not there.
+    ``keyword`` is empty for a key that must not stand there. ``steps`` lead to it through the schema, with
+    references left out. ``missing`` is the key that is not there.
     """
 
     __slots__ = ("keyword", "missing", "part", "path", "steps", "value", "wants")

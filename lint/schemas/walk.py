@@ -18,6 +18,7 @@ if TYPE_CHECKING:
 
     Steps = tuple[str, ...]
 
+
 def _is_number(value: Any) -> bool:
     return isinstance(value, int | float) and not isinstance(value, bool)
 
@@ -46,9 +47,7 @@ class Walk:
         """Whether a value is valid for a part of the schema."""
         return next(self.broken(part, value), None) is None
 
-    def broken(
-        self, part: Any, value: Any, path: DataPath = (), steps: Steps = ()
-    ) -> Iterator[Violation]:
+    def broken(self, part: Any, value: Any, path: DataPath = (), steps: Steps = ()) -> Iterator[Violation]:
         """What a value breaks in a part of the schema; ``path`` and ``steps`` lead to the two."""
         if part is False:
             yield Violation(path, steps, "", None, {}, value)

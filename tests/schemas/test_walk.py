@@ -109,7 +109,9 @@ def test_each_part_of_a_schema_breaks_the_same(kind):
         library = Draft202012Validator({"$defs": schema["$defs"], **part})
         for value in values:
             ours = [(one.path, one.keyword, one.value) for one in walk.broken(part, value)]
-            theirs = [(tuple(one.path), one.validator or "", one.instance) for one in library.iter_errors(value)]
+            theirs = [
+                (tuple(one.path), one.validator or "", one.instance) for one in library.iter_errors(value)
+            ]
             assert sorted(ours, key=repr) == sorted(theirs, key=repr)
             assert walk.accepts(part, value) == library.is_valid(value)
 
@@ -131,7 +133,10 @@ KEYWORDS = [
     {"items": {"type": "string"}},
     {"if": {"required": ["a"]}, "then": {"required": ["b"]}, "else": False},
     {"if": {"type": "object"}, "then": False},
-    {"$ref": "#/$defs/a", "$defs": {"a": {"type": "object", "properties": {"a": {"$ref": "#/$defs/b"}}}, "b": False}},
+    {
+        "$ref": "#/$defs/a",
+        "$defs": {"a": {"type": "object", "properties": {"a": {"$ref": "#/$defs/b"}}}, "b": False},
+    },
 ]
 
 
