@@ -10,7 +10,7 @@ from functools import cache, lru_cache
 
 from . import built
 from .names import fold
-from .rows import Row, line_of, lines_of
+from .rows import WrittenFields, line_of, lines_of
 from .rows import rank as rank_in
 
 TYPE_CHECKING = False
@@ -98,7 +98,7 @@ credited: frozenset[str] = frozenset(
 major_regions: tuple[str, ...] = tuple(region for region in regions if region != "neck")
 
 
-class Exercise(Row):
+class Exercise(WrittenFields):
     """One exercise, made from the fields of rows.FIELDS.
 
     - ``kind``: dynamic, isometric, plyometric, ballistic or carry.

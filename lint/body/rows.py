@@ -76,7 +76,7 @@ First stands what is looked for without reading the rest.
 _PLACES = {name: place for place, name in enumerate(FIELDS)}
 
 
-class Row:
+class WrittenFields:
     """What has these fields: given as they are, or in a line, each then read when it is first asked for.
 
     Raises ValueError for a line of fewer or more fields.

@@ -17,8 +17,7 @@ TRACEBACK = "SPOTLINE_TRACEBACK"
 def command() -> None:
     """The program `spotline`: runs a command, and ends the process at once.
 
-    Taking apart all that a review has made would take a twentieth of its time. What is printed has gone out by
-    then.
+    Taking apart all that a review has made would take a twentieth of its time. All is printed by then.
     """
     import os
 

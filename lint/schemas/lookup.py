@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from itertools import islice
 
-from .walk import Walk
+from .walk import SchemaWalk
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -35,7 +35,7 @@ class SchemaLookup:
 
     def __init__(self, root: Schema) -> None:
         self.root = root
-        self._walk = Walk(root)
+        self._walk = SchemaWalk(root)
         self._at: dict[DataPath, list[Schema]] = {}
 
     def violations(self, data: dict[str, Any], most: int = MOST_EXPLAINED + 1) -> list[Violation]:

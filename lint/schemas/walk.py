@@ -34,7 +34,7 @@ _TYPES: dict[str, Callable[[Any], bool]] = {
 }
 
 
-class Walk:
+class SchemaWalk:
     """Walks through data along one schema; ValueError where that holds a keyword that is not known here."""
 
     __slots__ = ("definitions", "surely")
@@ -145,15 +145,15 @@ class Walk:
 
 
 _BELOW = {
-    "$ref": Walk._reference,
-    "if": Walk._choice,
-    "properties": Walk._keys,
-    "additionalProperties": Walk._other_keys,
-    "propertyNames": Walk._key_names,
-    "items": Walk._items,
-    "dependentSchemas": Walk._with_a_key,
-    "required": Walk._required,
-    "dependentRequired": Walk._required_with,
+    "$ref": SchemaWalk._reference,
+    "if": SchemaWalk._choice,
+    "properties": SchemaWalk._keys,
+    "additionalProperties": SchemaWalk._other_keys,
+    "propertyNames": SchemaWalk._key_names,
+    "items": SchemaWalk._items,
+    "dependentSchemas": SchemaWalk._with_a_key,
+    "required": SchemaWalk._required,
+    "dependentRequired": SchemaWalk._required_with,
 }
 """Keywords that lead further, or break in several ways at once."""
 

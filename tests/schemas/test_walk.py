@@ -9,7 +9,7 @@ import pytest
 from jsonschema import Draft202012Validator
 
 from spotline import schema as schemas
-from spotline.lint.schemas.walk import Walk
+from spotline.lint.schemas.walk import SchemaWalk
 from spotline.lint.syntax.builder import parse
 
 ROOT = Path(__file__).parent.parent.parent
@@ -51,7 +51,7 @@ def by_library(schema: Any, data: Any) -> list[tuple[object, ...]]:
 def by_us(schema: Any, data: Any) -> list[tuple[object, ...]]:
     found = [
         (one.path, one.steps, one.keyword, one.wants, one.part, one.value)
-        for one in Walk(schema).broken(schema, data)
+        for one in SchemaWalk(schema).broken(schema, data)
     ]
     return sorted(found, key=repr)
 
@@ -103,7 +103,7 @@ def test_files_with_faults_break_the_same():
 @pytest.mark.parametrize("kind", ["programme", "athlete", "exercises", "team"])
 def test_each_part_of_a_schema_breaks_the_same(kind):
     schema = schemas.load(kind)
-    walk = Walk(schema)
+    walk = SchemaWalk(schema)
     values = [*WRONG, {"exercise": "row"}, {"sets": 3, "reps": "8"}, "monday", "2026-02-30", 100, 1.5]
     for part in schema["$defs"].values():
         library = Draft202012Validator({"$defs": schema["$defs"], **part})
@@ -149,9 +149,9 @@ def test_each_keyword_breaks_the_same(schema):
 
 def test_which_key_is_missing_is_told():
     schema = {"required": ["a", "b"], "dependentRequired": {"c": ["d"]}}
-    assert [one.missing for one in Walk(schema).broken(schema, {"b": 1, "c": 2})] == ["a", "d"]
+    assert [one.missing for one in SchemaWalk(schema).broken(schema, {"b": 1, "c": 2})] == ["a", "d"]
 
 
 def test_a_keyword_that_is_not_known_is_refused():
     with pytest.raises((ValueError, KeyError)):
-        list(Walk({"not": {}}).broken({"not": {}}, 3))
+        list(SchemaWalk({"not": {}}).broken({"not": {}}, 3))
