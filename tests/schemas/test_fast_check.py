@@ -434,16 +434,17 @@ def test_it_never_passes_what_the_library_rejects(case):
 @settings(max_examples=300, deadline=None)
 @given(changed())
 def test_what_the_library_says_is_the_same_where_sound_parts_are_passed_over(case):
-    """A file's faults are looked for by the library; what surely fits need not be walked."""
+    """A file's faults are looked for in what does not surely fit; the library walks through all."""
     name, data = case
     if not isinstance(data, dict):
         return
     walked = [
-        (list(error.absolute_path), list(error.absolute_schema_path), error.message)
+        (tuple(error.absolute_path), tuple(error.absolute_schema_path), error.validator or "", error.instance)
         for error in LIBRARY[name].iter_errors(data)
     ]
     found = SchemaLookup(schemas.load(name)).violations(data, len(walked) + 1)
-    assert [(list(one.path), one.steps, one.message) for one in found] == walked
+    told = [(one.path, one.steps, one.keyword, one.value) for one in found]
+    assert sorted(told, key=repr) == sorted(walked, key=repr)
 
 
 @settings(max_examples=300, deadline=None)
