@@ -144,7 +144,7 @@ class SchemaWalk:
                     yield Violation(path, (*steps, keyword), keyword, needs, part, value, other)
 
 
-_BELOW = {
+_BELOW: dict[str, Callable[..., Iterator[Violation]]] = {
     "$ref": SchemaWalk._reference,
     "if": SchemaWalk._choice,
     "properties": SchemaWalk._keys,
