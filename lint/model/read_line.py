@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import re
 from functools import partial
 
 from ..findings.finding import Amount, Edit
@@ -42,7 +41,7 @@ if TYPE_CHECKING:
     Member = tuple["LineReader", LocatedNode, "Pairing | None", "LocatedNode | None", "Values | None"]
     """A line of an item: what reads it, its node, what it is paired in, its rounds, and what it shares."""
 
-_DIGIT = re.compile("[0-9]").search
+_DIGITS = frozenset("0123456789")
 """Names with a figure are looked at more closely: sets and repetitions may stand in them."""
 
 _SIDES = ("left", "right", "each")
@@ -141,7 +140,7 @@ class LineReader(Reader):
         if "exercise" not in own:
             self.unread.add("exercise")
         for name in own.get("exercise", ()):
-            if _DIGIT(str(name.value)):
+            if not _DIGITS.isdisjoint(str(name.value)):
                 from .two_readings import dose_in_name
 
                 dose_in_name(self, at, name)

@@ -244,8 +244,6 @@ class KeyExplainer:
 
     def _absent(self, violation: Violation) -> list[str]:
         """The missing key, and the keys that could stand in its place, from the conditions above it."""
-        # The library makes one error for each missing key; its message starts with the key.
-        key = next(name for name in violation.wants if violation.message.startswith(repr(name)))
         instead: list[str] = []
         for step, part in reversed(self.schema.route(violation)[:-1]):
             if step != "else" or "type" in part["if"]:
@@ -253,4 +251,4 @@ class KeyExplainer:
             if "properties" in part["if"]:
                 continue  # the key stands for this one only where its value says so
             instead = part["if"]["required"] + instead
-        return [key, *instead]
+        return [violation.missing, *instead]
