@@ -24,8 +24,9 @@ if TYPE_CHECKING:
     from ..lint.counting.week import Week
     from ..lint.engine.limits import Limits, Named
     from ..lint.findings.finding import DraftFinding
+    from ..lint.model.progression import Progression
     from ..lint.model.quantities import Load
-    from ..lint.model.sessions import Prescription, Progression, Work
+    from ..lint.model.sessions import Prescription, Work
 
 STEPS = (
     Condition(
@@ -109,10 +110,9 @@ def step_between(entry: SetGroup, earlier: Iterable[SetGroup], limits: Limits) -
             continue
         unit = next((unit for unit in entry.measured if before.measured.get(unit)), "")
         if unit:
-            step = _stepped(before, entry, unit, max(was - now, 0.0), limits)
-            if not step.wanted:
+            steps.append(_stepped(before, entry, unit, max(was - now, 0.0), limits))
+            if not steps[-1].wanted:
                 return None
-            steps.append(step)
     return min(steps, key=lambda step: step.up, default=None)
 
 

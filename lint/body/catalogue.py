@@ -10,7 +10,7 @@ from functools import cache, lru_cache
 
 from . import built
 from .names import fold
-from .rows import FIELDS, decode, line_of, lines_of
+from .rows import WrittenFields, line_of, lines_of
 from .rows import rank as rank_in
 
 TYPE_CHECKING = False
@@ -99,23 +99,21 @@ credited: frozenset[str] = frozenset(
 major_regions: tuple[str, ...] = tuple(region for region in regions if region != "neck")
 
 
-class Exercise:
+class Exercise(WrittenFields):
     """One exercise, made from the fields of rows.FIELDS.
 
     - ``kind``: dynamic, isometric, plyometric, ballistic or carry.
     - ``pattern``: the stated movement pattern, "" if none; ``patterns`` also holds what the joint path shows.
-    - ``actions``, ``assists``: its main and its assisting joint actions.
-    - ``serves``: the names of its main joint actions and of its patterns.
+    - ``actions``, ``assists``: its main and its assisting joint actions; ``serves``: main ones and patterns.
     - ``path``: {joint: angles in degrees}.
     - ``direct``, ``indirect``: the muscles that it trains directly and indirectly.
     - ``stated``: {muscle or group: (credit, reason)}, where the credit is stated by hand.
     - ``positions``: {muscle: mean place in its own range, 0 to 1}, for trained muscles with a length curve.
-    - ``rank``: one of RANKS.
-    - ``station``: the equipment that it occupies.
-    - ``hands``: whether the grip carries the load.
+    - ``rank``: one of RANKS; ``station``: the equipment that it occupies; ``hands``: whether the grip carries
+      the load.
     """
 
-    __slots__ = (*FIELDS, "serves")
+    __slots__ = ("serves",)
 
     name: str
     aliases: tuple[str, ...]
@@ -143,11 +141,14 @@ class Exercise:
     harder: tuple[str, ...]
     because: str
     sources: tuple[str, ...]
+    serves: frozenset[str]
 
-    def __init__(self, fields: dict[str, Any]) -> None:
-        for name, value in fields.items():
-            setattr(self, name, value)
-        self.serves = frozenset((*self.actions, *self.patterns))
+    def __getattr__(self, name: str) -> Any:
+        """What nobody has asked for before."""
+        if name == "serves":
+            self.serves = frozenset((*self.actions, *self.patterns))
+            return self.serves
+        return super().__getattr__(name)
 
     @property
     def lengths(self) -> dict[str, str]:
@@ -313,7 +314,7 @@ def _read(name: str, line: str) -> Exercise:
     """The exercise of a line, read once: a name always leads to the same object."""
     found = _exercises.get(name)
     if found is None:
-        found = _exercises[name] = Exercise(decode(line))
+        found = _exercises[name] = Exercise({}, line)
     return found
 
 

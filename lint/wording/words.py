@@ -144,7 +144,9 @@ LONGEST_KEPT = 200
 
 def _spelled(text: str) -> str:
     """The words of a text with a blank around each: letters and figures alone, in lower case."""
-    letters = "".join(letter if letter.isalnum() else " " for letter in text.casefold())
+    letters = text.casefold()
+    if not text.replace(" ", "").isalnum():
+        letters = "".join(letter if letter.isalnum() else " " for letter in letters)
     return f" {' '.join(letters.split())} "
 
 
