@@ -87,6 +87,22 @@ class Attempt:
         self.brought = brought
 
 
+class Branch:
+    """Where further steps come from: ``pools``; and ``needs``, pools with the steps that stood when each was
+    worked out: what comes after those must be enough for it.
+    """
+
+    __slots__ = ("needs", "pools")
+
+    def __init__(self, pools: Iterable[Candidates], needs: Iterable[tuple[Candidates, State]]) -> None:
+        self.pools = tuple(pools)
+        self.needs = tuple(needs)
+
+    def may_do(self, steps: State) -> bool:
+        """Whether some steps may be enough for all that is needed."""
+        return all(pool.enough([one for one in steps if one not in base]) for pool, base in self.needs)
+
+
 class Search:
     """Looks for proposals that clear ``aims``, marks of ``before``, the verdict on the text of ``plan``.
 
@@ -102,7 +118,7 @@ class Search:
         self.found: list[SoundEdit] = []
         self.ended = True
         self._pools: dict[tuple[object, ...], Candidates] = {}
-        self._heap: list[tuple[Cost, tuple[object, ...], int, State]] = []
+        self._heap: list[tuple[Cost, tuple[object, ...], int, State, Branch]] = []
         self._met: set[frozenset[tuple[object, ...]]] = set()
         self._number = 0
 
@@ -115,12 +131,13 @@ class Search:
         start = self.judge.reviews
         targets = self.before.left(self.aims)
         pools = [self._pool(one, own=True) for one in targets]
-        self._push((), pools)
+        aimed = [(pool, ()) for pool in pools]
+        self._push((), Branch(pools, aimed))
         before = {one.words for one in targets}
         looked = 0
         stop = max(1, min(reviews, MOST_LETTERS // max(1, len(content))))
         while self._heap and len(self.found) < most:
-            cost, _, _, steps = heappop(self._heap)
+            cost, _, _, steps, branch = heappop(self._heap)
             looked += 1
             if self.judge.reviews - start >= stop or looked > MOST_STATES:
                 self.ended = False
@@ -130,8 +147,8 @@ class Search:
             spans = together(steps)
             if spans is None:
                 continue
-            if not all(pool.enough(steps) for pool in pools) or self._is_like_found(steps):
-                self._push(steps, pools)
+            if not branch.may_do(steps) or self._is_like_found(steps):
+                self._push(steps, branch)
                 continue
             verdict = self.judge.look(content, spans)
             yield
@@ -151,7 +168,8 @@ class Search:
                 continue  # it does nothing to what is aimed at
             if len(brought) <= MOST_CAUSES:
                 further = [] if self.found else [self._pool(one, own=False) for one in brought]
-                self._push(steps, [*(pools if left else []), *further])
+                needs = [*(aimed if left else []), *((pool, steps) for pool in further)]
+                self._push(steps, Branch([*(pools if left else []), *further], needs))
         return self.found
 
     def _is_needed(self, steps: State) -> bool:
@@ -174,17 +192,26 @@ class Search:
     def _pool(self, seen: Seen, *, own: bool) -> Candidates:
         """The steps for a finding; those for the same thing are worked out once."""
         levers = tuple((one.offset, one.share) for one in seen.levers)
-        key = (seen.rule, seen.group, seen.over, seen.unit, own, levers)
+        key = (
+            seen.rule,
+            seen.group,
+            seen.over,
+            seen.unit,
+            own,
+            round(seen.apart, 3),
+            seen.finding.weeks,
+            levers,
+        )
         if key not in self._pools:
             self._pools[key] = Candidates(self.plan, seen, own=own)
         return self._pools[key]
 
-    def _push(self, steps: State, pools: Iterable[Candidates]) -> None:
+    def _push(self, steps: State, branch: Branch) -> None:
         """Puts a set of steps with each one more on the heap."""
         if len(steps) >= MOST_STEPS:
             return
         touched = frozenset[int]().union(*(step.touches for step in steps))
-        for pool in pools:
+        for pool in branch.pools:
             for step in pool.steps:
                 if step.touches & touched:
                     continue
@@ -195,7 +222,8 @@ class Search:
                 self._met.add(met)
                 cost = _total(several)
                 self._number += 1
-                heappush(self._heap, (cost, tuple(one.key for one in several), self._number, several))
+                key = tuple(one.key for one in several)
+                heappush(self._heap, (cost, key, self._number, several, branch))
 
 
 def _total(steps: State) -> Cost:

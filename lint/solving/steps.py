@@ -20,10 +20,20 @@ if TYPE_CHECKING:
     Cost = tuple[int, int, int]
     """The price of the kinds of edit, half sets of other muscles that change, how rare the exercises are."""
 
-KINDS = ("sets", "value", "order", "pair", "swap", "add", "move", "drop")
+KINDS = ("sets", "value", "order", "ease", "pair", "swap", "add", "move", "drop")
 """The kinds of step, the cheapest first."""
 
-PRICE = {"sets": 20, "value": 20, "order": 24, "pair": 36, "swap": 40, "add": 60, "move": 80, "drop": 100}
+PRICE = {
+    "sets": 20,
+    "value": 20,
+    "order": 24,
+    "ease": 30,
+    "pair": 36,
+    "swap": 40,
+    "add": 60,
+    "move": 80,
+    "drop": 100,
+}
 """What a step costs by its kind."""
 
 A_SET = 4
@@ -37,6 +47,15 @@ A_FAR_SET = 12
 
 MAIN, NOTED = 3, 2
 """How many times as much a step costs on a main lift, and on a line with a note of the coach's own."""
+
+LEFT_OUT = 110
+"""What it costs to leave a session out in a week."""
+
+KNOWN = 4
+"""What a step costs less that only lets the coach's own line go on in further weeks."""
+
+WIDER = 6
+"""What a step costs more that changes weeks, too, of which a finding says nothing."""
 
 NEW_EQUIPMENT, FOREIGN = 6, 15
 """What a new line costs more where its session has no such implement, or nothing that trains the same."""
@@ -88,6 +107,11 @@ def spans_of(edit: Edit, line_end: str) -> Spans:
     """The spans of an edit, in order. New lines end as those of the text do."""
     parts = sorted((part.place.start, part.place.end, part.words) for part in edit.parts)
     return tuple((start, end, re.sub("\r\n|\r|\n", lambda _: line_end, words)) for start, end, words in parts)
+
+
+def spans_of_all(edits: Iterable[Edit], line_end: str) -> Spans:
+    """The spans of several edits, in order."""
+    return tuple(sorted(span for edit in edits for span in spans_of(edit, line_end)))
 
 
 def are_apart(spans: Spans) -> bool:

@@ -1,0 +1,155 @@
+"""What steps bring to the number of a finding at most: what cannot be enough is never reviewed."""
+
+from __future__ import annotations
+
+from .exercises import serves, serving, trains
+
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from .judge import Seen
+    from .lines import Plan
+    from .steps import EditStep
+
+LINEAR = ("sets", "min")
+"""Units of numbers that change in equal steps with the sets of a line."""
+
+TINY = 1e-6
+
+FEW = 8
+"""Sets of both sides together from which on a share of them is surely judged."""
+
+
+class Gains:
+    """By how much steps bring a number nearer to what is wanted, at most.
+
+    ``group`` is what is to be trained, "" where not one thing is. ``by_line`` holds, for a line, what one set
+    and what all of its sets bring; ``a_set`` is what a set of a new line brings. ``over`` says that
+    less is wanted. ``others`` is what any other step may bring.
+    """
+
+    __slots__ = ("a_set", "by_line", "group", "others", "over")
+
+    def __init__(
+        self,
+        by_line: dict[int, tuple[float, float]],
+        others: float,
+        *,
+        over: bool,
+        a_set: float = 0,
+        group: str = "",
+    ) -> None:
+        self.group = group
+        self.by_line = by_line
+        self.others = others
+        self.over = over
+        self.a_set = a_set
+
+    def of(self, step: EditStep) -> float:
+        """What a step brings at most."""
+        if step.line < 0 and step.kind in ("swap", "drop"):
+            return self.others
+        a_set, whole = self.by_line.get(step.line, (0.0, 0.0))
+        if self.group and step.exercise is not None:
+            brings = max(whole if step.kind == "swap" else 0.0, self.a_set * step.by)
+            return brings if trains(step.exercise, self.group) else 0.0
+        if step.kind == "sets":
+            return -a_set * step.by if self.over else a_set * step.by
+        if step.kind in ("drop", "swap"):
+            return whole if self.over or step.kind == "swap" else 0.0
+        if step.kind in ("add", "order"):
+            return self.a_set * step.by
+        return self.others
+
+
+class GainsOfTwo:
+    """The same where one side is held against another: less of the first helps, and more of the second.
+
+    ``own`` and ``aside`` hold what all sets of a line bring to the two; ``factor`` is how many times a set of
+    the second counts; ``often`` how often a line is done in a week at most.
+    """
+
+    __slots__ = ("_aside", "_few", "_own", "_plan", "factor", "often", "others")
+
+    def __init__(self, plan: Plan, seen: Seen, factor: float) -> None:
+        self._plan = plan
+        self._own: dict[int, float] = {}
+        self._aside: dict[int, float] = {}
+        self.factor = factor
+        self.others = seen.apart
+        self.often = max((len(days) for held in plan.sessions for days in held.by_week.values()), default=1)
+        self._few = sum(one.share for one in seen.levers if one.share is not None) < FEW
+        for one in seen.levers:
+            line = plan.line_at(one.offset)
+            if one.share is not None and line is not None:
+                side = self._aside if one.aside else self._own
+                side[line.start] = side.get(line.start, 0.0) + one.share
+
+    def of(self, step: EditStep) -> float:
+        """What a step brings at most."""
+        if self._few or step.kind not in ("sets", "drop", "swap", "add"):
+            return self.others
+        own = self._own.get(step.line, 0.0)
+        new = step.by if step.by > 0 else 0.0
+        if step.kind == "sets":
+            return self.factor * self.often * new if new else self.often * -step.by * (own > 0)
+        if step.kind == "drop":
+            return own if step.line >= 0 else self.others
+        held = next((line.sets for line in self._plan.lines if line.start == step.line), 0.0)
+        more = max(new, held if step.kind == "swap" else 0.0)
+        return own + self.factor * self.often * more
+
+
+def gains(plan: Plan, seen: Seen) -> Gains | GainsOfTwo | None:
+    """What steps bring where a finding speaks of sets or minutes; None where that is not to be worked out."""
+    if seen.unit not in LINEAR:
+        return None
+    aside = sum(one.share or 0.0 for one in seen.levers if one.aside)
+    if any(one.aside for one in seen.levers):
+        return GainsOfTwo(plan, seen, (seen.wanted or 0.0) / aside) if aside and seen.over else None
+    if not seen.over:
+        return _gains_below(plan, seen)
+    if seen.unit == "min":
+        return Gains(_minutes(plan), seen.apart, over=True)
+    found: dict[int, tuple[float, float]] = {}
+    for lever in seen.levers:
+        line = plan.line_at(lever.offset)
+        if lever.share is None:
+            continue
+        if line is None or not line.sets:
+            return None
+        a_set, whole = found.get(line.start, (0.0, 0.0))
+        fewest = min(one.sets.high for one in line.entries if one.sets.high)
+        found[line.start] = a_set + lever.share / fewest, whole + lever.share
+    return Gains(found, seen.apart, over=True) if found else None
+
+
+def _gains_below(plan: Plan, seen: Seen) -> Gains | None:
+    """A set of a line counts once a visit at most, and a line is visited on its days at most."""
+    group = seen.parts[0]
+    known = any(serves(line, group) for line in plan.lines) or serving(plan, group)
+    if seen.unit != "sets" or len(seen.parts) > 1 or not known:
+        return None
+    often = {line.start: float(max(len(held.days), 1)) for held in plan.sessions for line in held.lines}
+    by_line = {
+        line.start: (often[line.start] if serves(line, group) else 0.0, often[line.start] * line.sets)
+        for line in plan.lines
+    }
+    return Gains(by_line, seen.apart, over=False, a_set=max(often.values(), default=1.0), group=group)
+
+
+def _minutes(plan: Plan) -> dict[int, tuple[float, float]]:
+    """The most minutes that one set, and that all sets, of each line can take; with what lies around them."""
+    gains: dict[int, tuple[float, float]] = {}
+    for ledger in plan.ledgers:
+        for visit in ledger.visits:
+            for line in plan.lines:
+                if line.line.session is visit.session:
+                    whole = visit.time_of(line.line).total.high / 60
+                    a_set = whole / max(line.sets - 1, 1)
+                    old = gains.get(line.start, (0.0, 0.0))
+                    gains[line.start] = max(old[0], a_set), max(old[1], whole + AROUND)
+    return gains
+
+
+AROUND = 5.0
+"""Minutes that a line may take beside its sets, at most: the change-over, and warming up for it."""
