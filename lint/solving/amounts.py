@@ -150,10 +150,12 @@ def _number(entry: SetGroup, by: int) -> tuple[Place, str] | None:
     return place, plain(low) if low == high else f"{plain(low)}-{plain(high)}"
 
 
-def taken_out(plan: Plan, line: Line, held: WrittenSession, weeks: Iterable[int] = ()) -> Iterator[EditStep]:
+def taken_out(
+    plan: Plan, line: Line, held: WrittenSession, weeks: Iterable[int] = (), *, even_main: bool = False
+) -> Iterator[EditStep]:
     """The line taken out of its session, or of it in the weeks that are meant, where that keeps some."""
-    meant = plan.meant(weeks, line.held)
-    if not meant or not line.is_plain:
+    meant = plan.meant(weeks, line.held, exactly=True)
+    if not meant or not line.is_plain or (line.is_main and not even_main):
         return
     left = min(sum(week in one.held for one in held.lines) for week in meant)
     label = f"{line.name} ({line.session.name}) taken out"
@@ -166,7 +168,7 @@ def taken_out(plan: Plan, line: Line, held: WrittenSession, weeks: Iterable[int]
             part = (cost[0] - WIDER, cost[1], 0)
             yield EditStep("drop", spans, label, [line.start], part, line=line.start, by=-line.sets)
         return
-    if line.is_main or line.noted or left <= FEWEST_LINES:
+    if line.noted or left <= FEWEST_LINES:
         return
     for edit in dropped(line.line.place):
         spans = spans_of(edit, plan.line_end)

@@ -4,12 +4,13 @@ from __future__ import annotations
 
 from functools import cache
 
+from ..body import catalogue
 from ..engine.registry import all_rules
 from .amounts import fewer_sets, more_sets, paired, taken_out
-from .days import left_out, other_days
+from .days import halved, left_out, other_days
 from .exercises import added, as_in_other_weeks, exchanged, going_on, serves, serving
 from .for_one import for_one
-from .gains import LINEAR, TINY, gains
+from .gains import LINEAR, GainsOfParts, gains, is_missing
 from .lighter import eased, lighter
 from .offered import offered, swapping
 
@@ -28,20 +29,26 @@ class Candidates:
     ``enough`` says whether some of them could be enough together; where it cannot be worked out, they could.
     """
 
-    __slots__ = ("_gains", "_seen", "steps")
+    __slots__ = ("_gains", "_most", "_seen", "steps")
 
     def __init__(self, plan: Plan, seen: Seen, *, own: bool) -> None:
         self._seen = seen
         found = {step.key: step for step in _all(plan, seen, own=own) if step.spans}
         self.steps = sorted(found.values(), key=lambda one: (one.cost, one.key))
         self._gains = gains(plan, seen)
+        self._most: float | None = None
 
     def enough(self, steps: Iterable[EditStep]) -> bool:
         """Whether steps may bring the number of the finding to what is wanted."""
-        bring = self._gains
-        if bring is None:
+        return self._gains is None or self._gains.enough(steps, self._seen.apart)
+
+    def within_reach(self, steps: Iterable[EditStep], further: int, of: Iterable[EditStep]) -> bool:
+        """Whether some steps may be enough with as many ``further`` ones ``of`` others."""
+        if self._gains is None or isinstance(self._gains, GainsOfParts):
             return True
-        return sum(bring.of(step) for step in steps) >= self._seen.apart - TINY
+        if self._most is None:
+            self._most = self._gains.most(of)
+        return self._gains.enough(steps, self._seen.apart - further * self._most)
 
 
 def _all(plan: Plan, seen: Seen, *, own: bool) -> Iterator[EditStep]:
@@ -53,23 +60,29 @@ def _all(plan: Plan, seen: Seen, *, own: bool) -> Iterator[EditStep]:
         yield from lighter(plan, seen)
         yield from eased(plan, seen)
         yield from for_one(plan, seen)
+    missing = is_missing(plan, seen)
     for line in lines:
         if plan.may_touch(line):
-            if seen.unit in LINEAR:
+            if seen.unit in LINEAR and not missing:
                 yield from _of_line(plan, seen, line)
             if own and ((seen.unit == "sets" and seen.over and not seen.wanted) or _is_unsuited(plan, line)):
                 yield from as_in_other_weeks(plan, line, weeks)
                 yield from swapping(plan, line, (), weeks)
                 held = plan.session_at(line.start)
-                yield from taken_out(plan, line, held, weeks) if held is not None else ()
+                yield from taken_out(plan, line, held, weeks, even_main=True) if held is not None else ()
     for held in sessions:
         if seen.unit == "min":
             yield from paired(plan, held)
         if seen.unit in ("h", "days") or _family(seen.rule) == "schedule":
             yield from other_days(plan, held, weeks)
+            counted = {line.start for one in seen.levers if (line := plan.line_at(one.offset)) is not None}
+            named = [line for line in held.lines if line.start in counted]
+            yield from halved(plan, held, named or held.lines, weeks)
             yield from left_out(plan, held, weeks)
     if not seen.over and seen.unit != "min":
-        yield from _in_place(plan, seen)
+        yield from _in_place(plan, seen, seen.parts)
+    elif seen.unit == "sets" and any(one.aside for one in seen.levers):
+        yield from _in_place(plan, seen, _weak_side(plan, seen))
 
 
 @cache
@@ -114,13 +127,28 @@ def _of_line(plan: Plan, seen: Seen, line: Line) -> Iterator[EditStep]:
         yield from taken_out(plan, line, held, weeks)
 
 
-def _in_place(plan: Plan, seen: Seen) -> Iterator[EditStep]:
+def _weak_side(plan: Plan, seen: Seen) -> tuple[str, ...]:
+    """What trains the weaker side of an opposing pair that a finding compares; nothing for other findings."""
+    aside = [line for one in seen.levers if one.aside and (line := plan.line_at(one.offset)) is not None]
+    for pair in catalogue.pairs:
+        if pair.name == seen.group and aside:
+            return max(
+                (side.trained_by for side in pair.sides),
+                key=lambda several: sum(serves(line, what) for line in aside for what in several),
+            )
+    return ()
+
+
+def _in_place(plan: Plan, seen: Seen, wanted: Iterable[str]) -> Iterator[EditStep]:
     """What is missing, in a line of its own or in place of a line that was counted beside it."""
     weeks = seen.finding.weeks
     counted = {
-        line.start: line for one in seen.levers if one.share is not None for line in plan.lines_at(one.offset)
+        line.start: line
+        for one in seen.levers
+        if one.share is not None and not (seen.over and one.aside)
+        for line in plan.lines_at(one.offset)
     }
-    for group in seen.parts:
+    for group in wanted:
         for held in plan.sessions:
             for line in held.lines:
                 if serves(line, group) and plan.may_touch(line):

@@ -7,8 +7,8 @@ from ..model.naming import day_name
 from ..model.week_edits import runs
 from ..remedies.some_weeks import kept_to, own_map, value_in
 from ..syntax.tree import Scalar
-from ..wording.words import week_list
-from .steps import LEFT_OUT, PRICE, EditStep, are_apart, spans_of_all
+from ..wording.words import plain, week_list
+from .steps import HALVED, LEFT_OUT, PRICE, EditStep, are_apart, spans_of_all
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -16,7 +16,7 @@ if TYPE_CHECKING:
 
     from ..counting.week import Week
     from .judge import Spans
-    from .lines import Plan, WrittenSession
+    from .lines import Line, Plan, WrittenSession
 
 FEWEST_SESSIONS = 2
 """Sessions that a week holds at least for one of them to be left out."""
@@ -26,7 +26,7 @@ def other_days(plan: Plan, held: WrittenSession, weeks: Iterable[int] = ()) -> I
     """The session on another day, in the weeks that are meant or in all: one that is free, or that of another
     session, which takes its day in turn. Everybody must train on it.
     """
-    weeks = plan.meant(weeks, held.by_week)
+    weeks = plan.meant(weeks, held.by_week, exactly=True)
     for several in dict.fromkeys((tuple(weeks), tuple(sorted(held.by_week)))):
         day = _only_day(held, several)
         if not several or not day or plan.is_kept(held.session.name):
@@ -84,7 +84,7 @@ FURTHER = 12
 
 def left_out(plan: Plan, held: WrittenSession, weeks: Iterable[int]) -> Iterator[EditStep]:
     """The session left out in the few weeks that are meant, where others are held in them."""
-    meant = plan.meant(weeks, held.by_week)
+    meant = plan.meant(weeks, held.by_week, exactly=True)
     if not meant or len(meant) > len(held.by_week) // 2 or plan.is_kept(held.session.name):
         return
     if min(sum(week in one.by_week for one in plan.sessions) for week in meant) < FEWEST_SESSIONS:
@@ -96,6 +96,31 @@ def left_out(plan: Plan, held: WrittenSession, weeks: Iterable[int]) -> Iterator
         label = f"{held.session.name} left out in {week_list(meant)}"
         spans = spans_of_all(edits, plan.line_end)
         yield EditStep("drop", spans, label, [held.start], (LEFT_OUT * len(meant), 0, 0))
+
+
+def halved(
+    plan: Plan, held: WrittenSession, lines: Iterable[Line], weeks: Iterable[int]
+) -> Iterator[EditStep]:
+    """A session with half the sets of some lines, rounded down, in the few weeks that are meant."""
+    meant = plan.meant(weeks, held.by_week, exactly=True)
+    if not meant or len(meant) > len(held.by_week) // 2 or plan.is_kept(held.session.name):
+        return
+    edits: list[Edit] = []
+    touches = []
+    for line in lines:
+        several = {week: line.held[week][0].sets.high for week in meant if week in line.held}
+        if not several or not plan.may_touch(line):
+            continue
+        words = plain(max(min(several.values()) // 2, 1))
+        found = value_in(line.node, "sets", line.in_block(several), line.in_block(line.held), words)
+        if found and max(several.values()) > 1:
+            edits += found
+            touches.append(line.start)
+    spans = spans_of_all(edits, plan.line_end)
+    if spans and are_apart(spans):
+        what = "" if len(touches) == len(held.lines) else f" of {len(touches)} of its lines"
+        label = f"{held.session.name} with half the sets{what} in {week_list(meant)}"
+        yield EditStep("ease", spans, label, touches, (HALVED, 0, 0))
 
 
 def _only_day(held: WrittenSession, weeks: Iterable[int]) -> int:

@@ -111,7 +111,14 @@ def going_on(plan: Plan, line: Line, held: WrittenSession, weeks: Iterable[int])
     )
     for other in held.lines:
         gives_way = set(meant) & set(other.held)
-        if other is line or not gives_way or other.is_main or other.noted or not other.is_plain:
+        if (
+            other is line
+            or not gives_way
+            or set(other.held) - set(meant)
+            or other.is_main
+            or other.noted
+            or not other.is_plain
+        ):
             continue
         if not plan.may_touch(other) or not is_of_one_size(exercise, other.exercise):
             continue
@@ -134,7 +141,7 @@ def going_on(plan: Plan, line: Line, held: WrittenSession, weeks: Iterable[int])
 
 def as_in_other_weeks(plan: Plan, line: Line, weeks: Iterable[int]) -> Iterator[EditStep]:
     """A line whose exercise goes by week holds in the weeks that are meant what it holds in others."""
-    meant, node = plan.meant(weeks, line.held), line.node
+    meant, node = plan.meant(weeks, line.held, exactly=True), line.node
     if not meant or len(meant) == len(line.held) or not isinstance(node.entries["exercise"].value, Mapping):
         return
     done = line.in_block(line.held)
@@ -200,13 +207,14 @@ def exchanged(
     *,
     any_size: bool = False,
     weeks: Iterable[int] = (),
+    exactly: bool = False,
 ) -> Iterator[EditStep]:
     """Another exercise in a line, in the weeks that are meant; what belongs to it is written for the new one.
 
     Unless ``any_size`` may do, a large lift gives way to a large one, a small one to a small one.
     """
     old = line.exercise
-    meant = plan.meant(weeks, line.held)
+    meant = plan.meant(weeks, line.held, exactly=exactly)
     if old is exercise or old is None or line.noted or plan.obstacle(exercise) or not line.is_plain:
         return
     if not meant or exercise.kind != old.kind or _is_there(plan, line, exercise, meant):

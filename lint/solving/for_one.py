@@ -84,13 +84,11 @@ def _adjusted(member: Node, ledger: Ledger, meant: Meant, kind: str, said: list[
     edits: list[Edit] = []
     new: list[str] = []
     for name, (line, weeks) in meant.items():
-        held = _own_swap(member, name)
+        held = _own_swap(member, name) if kind == "swap" else None
         if held is not None:
             entry = held.entries["in weeks"]
             block = line.session.block
-            known = {
-                week for first, last in weeks_of(str(entry.value.plain)) for week in range(first, last + 1)
-            }
+            known = _own_weeks(member, name)
             words = runs(known | weeks) if set(line.held) - known - weeks else ""
             place = entry.value.place
             to = words or runs(range(block.first, block.first + block.weeks))
@@ -99,6 +97,8 @@ def _adjusted(member: Node, ledger: Ledger, meant: Meant, kind: str, said: list[
             continue
         entry_of = next(one for groups in line.held.values() for one in groups if one.name == name)
         others = substitutes(ledger.header, entry_of.exercise, 1) if entry_of.exercise else []
+        known = _own_weeks(member, name)
+        weeks = weeks - known
         only = f", in weeks: {runs(weeks)}" if weeks < set(line.held) else ""
         if kind == "swap" and others:
             new.append(f"{{exercise: {within_braces(name)}{only}, swap: {others[0]}}}")
@@ -136,6 +136,15 @@ def _own_swap(member: Node, name: str) -> Mapping | None:
             if "swap" in one.entries and "in weeks" in one.entries:
                 return one
     return None
+
+
+def _own_weeks(member: Node, name: str) -> set[int]:
+    """The weeks in which the coach swaps an exercise for an athlete already."""
+    held = _own_swap(member, name)
+    if held is None:
+        return set()
+    spans = weeks_of(str(held.entries["in weeks"].value.plain))
+    return {week for first, last in spans for week in range(first, last + 1)}
 
 
 def _word(group: Mapping, key: str) -> str:

@@ -2,10 +2,12 @@
 
 from __future__ import annotations
 
-from .exercises import serves, serving, trains
+from .exercises import serves, serving, trains, would_serve
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
+    from collections.abc import Iterable
+
     from .judge import Seen
     from .lines import Plan
     from .steps import EditStep
@@ -43,6 +45,14 @@ class Gains:
         self.others = others
         self.over = over
         self.a_set = a_set
+
+    def most(self, steps: Iterable[EditStep]) -> float:
+        """What the best of some steps brings."""
+        return max(map(self.of, steps), default=0.0)
+
+    def enough(self, steps: Iterable[EditStep], apart: float) -> bool:
+        """Whether steps may bring the number as far as it is apart from what is wanted."""
+        return sum(map(self.of, steps)) >= apart - TINY
 
     def of(self, step: EditStep) -> float:
         """What a step brings at most."""
@@ -84,6 +94,14 @@ class GainsOfTwo:
                 side = self._aside if one.aside else self._own
                 side[line.start] = side.get(line.start, 0.0) + one.share
 
+    def most(self, steps: Iterable[EditStep]) -> float:
+        """What the best of some steps brings."""
+        return max(map(self.of, steps), default=0.0)
+
+    def enough(self, steps: Iterable[EditStep], apart: float) -> bool:
+        """Whether steps may bring the number as far as it is apart from what is wanted."""
+        return sum(map(self.of, steps)) >= apart - TINY
+
     def of(self, step: EditStep) -> float:
         """What a step brings at most."""
         if self._few or step.kind not in ("sets", "drop", "swap", "add"):
@@ -91,7 +109,8 @@ class GainsOfTwo:
         own = self._own.get(step.line, 0.0)
         new = step.by if step.by > 0 else 0.0
         if step.kind == "sets":
-            return self.factor * self.often * new if new else self.often * -step.by * (own > 0)
+            helps = step.line in (self._aside if new else self._own)
+            return (self.factor * new or -step.by) * self.often if helps else 0.0
         if step.kind == "drop":
             return own if step.line >= 0 else self.others
         held = next((line.sets for line in self._plan.lines if line.start == step.line), 0.0)
@@ -99,8 +118,44 @@ class GainsOfTwo:
         return own + self.factor * self.often * more
 
 
-def gains(plan: Plan, seen: Seen) -> Gains | GainsOfTwo | None:
+class GainsOfParts:
+    """The same where things are missing altogether: each of them must be trained by a step."""
+
+    __slots__ = ("_parts",)
+
+    def __init__(self, parts: list[str]) -> None:
+        self._parts = parts
+
+    def enough(self, steps: Iterable[EditStep], _apart: float) -> bool:
+        """Whether each thing is trained by some step; one that is no such step may do anything."""
+        steps = list(steps)
+        if any(one.exercise is None and one.kind not in ("sets", "drop") for one in steps):
+            return True
+        news = [one.exercise for one in steps if one.exercise is not None]
+        return all(any(trains(exercise, part) for exercise in news) for part in self._parts)
+
+    def most(self, _steps: Iterable[EditStep]) -> float:
+        """What any step brings at most: as much as is wanted."""
+        return float("inf")
+
+
+def is_missing(plan: Plan, seen: Seen) -> bool:
+    """Whether a finding says that things are missing altogether, each of which some exercise trains."""
+    if seen.over or seen.counted is None or (seen.counted and seen.unit == "sets"):
+        return False
+    here = [line for line in plan.lines if not seen.finding.weeks or set(seen.finding.weeks) & set(line.held)]
+    return all(
+        part
+        and serving(plan, part)
+        and not any(would_serve(line.exercise, part) for line in here if line.exercise)
+        for part in seen.parts
+    )
+
+
+def gains(plan: Plan, seen: Seen) -> Gains | GainsOfTwo | GainsOfParts | None:
     """What steps bring where a finding speaks of sets or minutes; None where that is not to be worked out."""
+    if is_missing(plan, seen):
+        return GainsOfParts(seen.parts)
     if seen.unit not in LINEAR:
         return None
     aside = sum(one.share or 0.0 for one in seen.levers if one.aside)

@@ -211,19 +211,27 @@ class Plan:
             return "More work for an older athlete: raise it gently; ask their clinician where in doubt."
         return ""
 
-    def meant(self, weeks: Iterable[int], done: Iterable[int]) -> list[int]:
+    def meant(self, weeks: Iterable[int], done: Iterable[int], *, exactly: bool = False) -> list[int]:
         """The weeks of those in which something is ``done`` that a finding of some ``weeks`` means.
 
         They are all of them where the finding is not bound to weeks, or no other is a typical one: those are
-        written on their own, or follow.
+        written on their own, or follow. Unless ``exactly`` those are meant, an easy week goes with the week
+        before it.
         """
         done, weeks = sorted(done), set(weeks)
         if not weeks or not weeks & set(done):
             return [] if weeks else done
         others = [week for ledger in self.ledgers for week in ledger.weeks if week.number not in weeks]
-        if any(week.is_typical() and not week.is_peak and week.number in done for week in others):
-            return [week for week in done if week in weeks]
-        return done
+        if not exactly and not any(
+            week.is_typical() and not week.is_peak and week.number in done for week in others
+        ):
+            return done
+        easy = {week.number for week in others if week.is_deload and not week.is_peak and not exactly}
+        found: list[int] = []
+        for week in done:
+            if week in weeks or (week in easy and week - 1 in found):
+                found.append(week)
+        return found
 
     def line_at(self, offset: int) -> Line | None:
         """The line that holds an offset."""

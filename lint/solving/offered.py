@@ -117,7 +117,7 @@ def swapping(plan: Plan, line: Line, names: Iterable[str], weeks: Iterable[int])
     for number, one in enumerate(dict.fromkeys([*names, *further])):
         exercise = known.exercise(one)
         if exercise is not None:
-            yield from exchanged(plan, line, exercise, number, any_size=True, weeks=weeks)
+            yield from exchanged(plan, line, exercise, number, any_size=True, weeks=weeks, exactly=True)
 
 
 def _leaves_the_zone(plan: Plan, keys: list[str]) -> bool:

@@ -92,15 +92,43 @@ class Branch:
     worked out: what comes after those must be enough for it.
     """
 
-    __slots__ = ("needs", "pools")
+    __slots__ = ("_steps", "needs", "pools")
 
     def __init__(self, pools: Iterable[Candidates], needs: Iterable[tuple[Candidates, State]]) -> None:
         self.pools = tuple(pools)
         self.needs = tuple(needs)
+        self._steps: list[EditStep] | None = None
+
+    @property
+    def steps(self) -> list[EditStep]:
+        """Every step of its pools once, the cheapest first."""
+        if self._steps is None:
+            found = {step.key: step for pool in self.pools for step in pool.steps}
+            self._steps = sorted(found.values(), key=lambda one: (one.cost, one.key))
+        return self._steps
 
     def may_do(self, steps: State) -> bool:
         """Whether some steps may be enough for all that is needed."""
         return all(pool.enough([one for one in steps if one not in base]) for pool, base in self.needs)
+
+    def may_come_to_it(self, steps: State) -> bool:
+        """Whether some steps may be enough with as many more as a proposal can have."""
+        further = MOST_STEPS - len(steps)
+        return all(
+            pool.within_reach([one for one in steps if one not in base], further, self.steps)
+            for pool, base in self.needs
+        )
+
+
+class Children:
+    """Sets of steps with each one more, in the order of their cost; ``at`` is the next that is looked at."""
+
+    __slots__ = ("at", "branch", "parent")
+
+    def __init__(self, parent: State, branch: Branch) -> None:
+        self.parent = parent
+        self.branch = branch
+        self.at = 0
 
 
 class Search:
@@ -118,7 +146,7 @@ class Search:
         self.found: list[SoundEdit] = []
         self.ended = True
         self._pools: dict[tuple[object, ...], Candidates] = {}
-        self._heap: list[tuple[Cost, tuple[object, ...], int, State, Branch]] = []
+        self._heap: list[tuple[Cost, tuple[object, ...], int, State, Branch, Children | None]] = []
         self._met: set[frozenset[tuple[object, ...]]] = set()
         self._number = 0
 
@@ -137,7 +165,9 @@ class Search:
         looked = 0
         stop = max(1, min(reviews, MOST_LETTERS // max(1, len(content))))
         while self._heap and len(self.found) < most:
-            cost, _, _, steps, branch = heappop(self._heap)
+            cost, _, _, steps, branch, siblings = heappop(self._heap)
+            if siblings is not None:
+                self._next(siblings)
             looked += 1
             if self.judge.reviews - start >= stop or looked > MOST_STATES:
                 self.ended = False
@@ -207,23 +237,34 @@ class Search:
         return self._pools[key]
 
     def _push(self, steps: State, branch: Branch) -> None:
-        """Puts a set of steps with each one more on the heap."""
-        if len(steps) >= MOST_STEPS:
-            return
-        touched = frozenset[int]().union(*(step.touches for step in steps))
-        for pool in branch.pools:
-            for step in pool.steps:
-                if step.touches & touched:
-                    continue
-                several = tuple(sorted((*steps, step), key=lambda one: one.key))
-                met = frozenset(one.key for one in several)
-                if met in self._met:
-                    continue
-                self._met.add(met)
-                cost = _total(several)
-                self._number += 1
-                key = tuple(one.key for one in several)
-                heappush(self._heap, (cost, key, self._number, several, branch))
+        """Puts a set of steps with each one more on the heap, as far as they may come to something."""
+        if len(steps) < MOST_STEPS and branch.may_come_to_it(steps):
+            self._next(Children(steps, branch))
+
+    def _next(self, children: Children) -> None:
+        """Puts the cheapest sets of steps that are left of some on the heap; those that cost the same together."""
+        parent, steps = children.parent, children.branch.steps
+        touched = frozenset[int]().union(*(step.touches for step in parent))
+        run_cost: Cost = (0, 0, 0)
+        run: list[tuple[Cost, tuple[object, ...], State]] = []
+        while children.at < len(steps):
+            step = steps[children.at]
+            if run and step.cost != run_cost:
+                break
+            children.at += 1
+            if step.touches & touched:
+                continue
+            several = tuple(sorted((*parent, step), key=lambda one: one.key))
+            key = tuple(one.key for one in several)
+            if frozenset(key) in self._met:
+                continue
+            self._met.add(frozenset(key))
+            run_cost = step.cost
+            run.append((_total(several), key, several))
+        for number, (cost, key, several) in enumerate(sorted(run, key=lambda one: one[:2]), start=1):
+            self._number += 1
+            siblings = children if number == len(run) else None
+            heappush(self._heap, (cost, key, self._number, several, children.branch, siblings))
 
 
 def _total(steps: State) -> Cost:

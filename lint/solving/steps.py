@@ -48,6 +48,9 @@ A_FAR_SET = 12
 MAIN, NOTED = 3, 2
 """How many times as much a step costs on a main lift, and on a line with a note of the coach's own."""
 
+HALVED = 60
+"""What it costs to halve a session in a few weeks."""
+
 LEFT_OUT = 110
 """What it costs to leave a session out in a week."""
 
