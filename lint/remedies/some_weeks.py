@@ -67,23 +67,22 @@ def own_map(value: Node) -> WeekMap | None:
 
 def _in_map(held: WeekMap, weeks: Collection[int], done: Collection[int], words: str) -> list[Edit] | None:
     """The values of some weeks, written anew; a key for these and other weeks is parted."""
+    content = held.group.source.content[held.group.start : held.group.end]
+    if in_braces(held.group) and "\n" not in content and "#" not in content:
+        return [Edit(held.group.place, _map_in_words(held, weeks, done, words), "", certain=False)]
     edits: list[Edit] = []
     parted: list[int] = []
     after = ""
-    named = {week for several in held.weeks.values() for week in several}
-    for key, entry in held.group.entries.items():
-        own = set(held.weeks[key]) if key != OTHER else set(done) - named
+    for key, own in _weeks_of_keys(held, done).items():
+        entry = held.group.entries[key]
         meant = own & set(weeks)
-        if not meant:
-            continue
-        if meant == own:
+        if meant and meant == own:
             edits.append(Edit(entry.value.place, words, "", certain=False))
-            continue
-        if key != OTHER:
-            node = entry.key
-            edits.append(Edit(node.place, f"{node.style}{runs(own - meant)}{node.style}", "", certain=False))
-        parted += meant
-        after = after or key
+        elif meant:
+            if key != OTHER:
+                edits.append(_renamed(held, key, own - meant))
+            parted += meant
+            after = after or key
     if after:
         edit = key_added(held.group, after, f"{runs(parted)}: {within_braces(words)}", "")
         if edit is None:
@@ -92,8 +91,45 @@ def _in_map(held: WeekMap, weeks: Collection[int], done: Collection[int], words:
     return edits or None
 
 
+def _weeks_of_keys(held: WeekMap, done: Collection[int]) -> dict[str, set[int]]:
+    """The weeks of each key of a map, those of all others as well."""
+    named = {week for several in held.weeks.values() for week in several}
+    return {key: set(several) if key != OTHER else set(done) - named for key, several in held.weeks.items()}
+
+
+def _renamed(held: WeekMap, key: str, weeks: Collection[int]) -> Edit:
+    node = held.group.entries[key].key
+    return Edit(node.place, f"{node.style}{runs(weeks)}{node.style}", "", certain=False)
+
+
+def _map_in_words(held: WeekMap, weeks: Collection[int], done: Collection[int], words: str) -> str:
+    """The map with another value for some weeks; weeks of the same value stand under one key where a key of
+    them is changed, and a value that holds in all of them stands alone.
+    """
+    words = within_braces(words)
+    parts: list[tuple[set[int], str, bool]] = []
+    for key, own in _weeks_of_keys(held, done).items():
+        value = _in_words(held.group.entries[key].value) or ""
+        if own - set(weeks):
+            parts.append((own - set(weeks), value, key == OTHER))
+    same = next((part for part in parts if part[1] == words), None)
+    if same is None:
+        parts.append((set(weeks), words, False))
+    else:
+        parts[parts.index(same)] = (same[0] | set(weeks), words, same[2])
+    return _written(parts)
+
+
+def _written(parts: list[tuple[set[int], str, bool]]) -> str:
+    """Values with their weeks, in order; one that holds in all other weeks comes last."""
+    if len(parts) == 1:
+        return parts[0][1]
+    parts = sorted(parts, key=lambda one: (one[2], min(one[0])))
+    return "{" + ", ".join(f"{OTHER if last else runs(own)}: {words}" for own, words, last in parts) + "}"
+
+
 def value_of(group: Mapping, key: str, weeks: Collection[int]) -> str | None:
-    """The words of a value in some weeks: ``3``, or ``{5: 3, 6-8: 4}`` where they differ; None if not known."""
+    """The words of a value in some weeks: ``3``, or ``{5: 3, 6-8: 4}`` where they differ; None if unknown."""
     entry = group.entries.get(key)
     if entry is None:
         return None
@@ -103,18 +139,12 @@ def value_of(group: Mapping, key: str, weeks: Collection[int]) -> str | None:
     held = own_map(value)
     if held is None:
         return None
-    named = {week for several in held.weeks.values() for week in several}
-    found: dict[str, list[int]] = {}
-    for key_of_weeks, one in held.group.entries.items():
-        own = set(held.weeks[key_of_weeks]) if key_of_weeks != OTHER else set(weeks) - named
-        meant = own & set(weeks)
-        words = _in_words(one.value)
-        if meant and words is not None:
-            found.setdefault(words, []).extend(meant)
-    if len(found) == 1:
-        return next(iter(found))
-    parts = sorted((sorted(several), words) for words, several in found.items())
-    return "{" + ", ".join(f"{runs(several)}: {within_braces(words)}" for several, words in parts) + "}"
+    found: dict[str, set[int]] = {}
+    for one, own in _weeks_of_keys(held, weeks).items():
+        words = _in_words(held.group.entries[one].value)
+        if own & set(weeks) and words is not None:
+            found.setdefault(words, set()).update(own & set(weeks))
+    return _written([(own, within_braces(words), False) for words, own in found.items()]) if found else None
 
 
 def kept_to(group: Mapping, weeks: Collection[int], name: str = "exercise") -> list[Edit] | None:
@@ -140,20 +170,21 @@ def kept_to(group: Mapping, weeks: Collection[int], name: str = "exercise") -> l
     return edits
 
 
-def carried_on(group: Mapping, done: Collection[int], weeks: Collection[int]) -> list[Edit] | None:
-    """Edits by which a line that is ``done`` in some weeks goes on in further ones, as in the nearest of them.
+def carried_on(
+    group: Mapping, done: Collection[int], weeks: Collection[int], every: Collection[int]
+) -> list[Edit] | None:
+    """Edits by which a line that is ``done`` in some weeks goes on in further ones, as in the nearest.
 
-    None where that cannot be written.
+    ``every`` are the weeks of its session. None where that cannot be written.
     """
     written = group.entries.get("in weeks")
-    if (
-        group.defined is not None
-        or written is None
-        or written.merged
-        or not isinstance(written.value, Scalar)
-    ):
+    if group.defined is not None or written is None or written.merged:
+        return None
+    if not isinstance(written.value, Scalar):
         return None
     edits = [Edit(written.value.place, runs({*done, *weeks}), "", certain=False)]
+    if {*done, *weeks} >= set(every):
+        edits = list(key_out(group, "in weeks"))
     for key, entry in group.entries.items():
         if key not in BY_WEEK or not isinstance(entry.value, Mapping):
             continue
@@ -169,8 +200,7 @@ def carried_on(group: Mapping, done: Collection[int], weeks: Collection[int]) ->
             wanted[known[nearest]].add(week)
         for one, several in wanted.items():
             if several != set(held.weeks[one]):
-                node = held.group.entries[one].key
-                edits.append(Edit(node.place, f"{node.style}{runs(several)}{node.style}", "", certain=False))
+                edits.append(_renamed(held, one, several))
     return edits
 
 
@@ -186,34 +216,22 @@ def _in_weeks(group: Mapping, weeks: Collection[int], name: str) -> Iterator[Edi
 
 
 def _trimmed(held: WeekMap, weeks: Collection[int]) -> list[Edit] | None:
-    """A map without the values of other weeks than some. Neighbours that both go are taken out together."""
-    named = {week for several in held.weeks.values() for week in several}
-    edits: list[Edit] = []
-    kept = {key: set(several) & set(weeks) for key, several in held.weeks.items() if key != OTHER}
-    if OTHER in held.group.entries:
-        kept[OTHER] = set(weeks) - named
+    """A map without the values of other weeks than some."""
+    kept = {key: own & set(weeks) for key, own in _weeks_of_keys(held, weeks).items()}
     if not any(kept.values()):
         return None
     if all(kept.values()):
-        for key, several in kept.items():
-            if key != OTHER and several != set(held.weeks[key]):
-                node = held.group.entries[key].key
-                edits.append(Edit(node.place, f"{node.style}{runs(several)}{node.style}", "", certain=False))
-        return edits
+        own = _weeks_of_keys(held, weeks)
+        return [_renamed(held, key, kept[key]) for key in kept if key != OTHER and kept[key] != own[key]]
     if not in_braces(held.group):
-        gone = [key for key, several in kept.items() if not several]
-        for key in gone:
-            edits += key_out(held.group, key)
-        return edits if len(edits) == len(gone) else None
-    parts = []
-    for key in held.group.entries:
-        if kept[key]:
-            words = _in_words(held.group.entries[key].value)
-            parts.append((OTHER if key == OTHER else runs(kept[key]), within_braces(words or "")))
-    text = (
-        parts[0][1] if len(parts) == 1 else "{" + ", ".join(f"{one}: {words}" for one, words in parts) + "}"
-    )
-    return [Edit(held.group.place, text, "", certain=False)]
+        edits = [edit for key, several in kept.items() if not several for edit in key_out(held.group, key)]
+        return edits if len(edits) == sum(not several for several in kept.values()) else None
+    parts = [
+        (several, _in_words(held.group.entries[key].value) or "", key == OTHER)
+        for key, several in kept.items()
+        if several
+    ]
+    return [Edit(held.group.place, _written(parts), "", certain=False)]
 
 
 def _in_words(node: Node) -> str | None:

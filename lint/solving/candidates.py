@@ -33,7 +33,11 @@ class Candidates:
 
     def __init__(self, plan: Plan, seen: Seen, *, own: bool) -> None:
         self._seen = seen
-        found = {step.key: step for step in _all(plan, seen, own=own) if step.spans}
+        found: dict[object, EditStep] = {}
+        for step in _all(plan, seen, own=own):
+            known = found.get(step.key)
+            if step.spans and (known is None or step.cost < known.cost):
+                found[step.key] = step
         self.steps = sorted(found.values(), key=lambda one: (one.cost, one.key))
         self._gains = gains(plan, seen)
         self._most: float | None = None
@@ -123,7 +127,7 @@ def _of_line(plan: Plan, seen: Seen, line: Line) -> Iterator[EditStep]:
     if seen.unit == "sets" and (aside or (not seen.over and serves(line, group))):
         yield from more_sets(plan, line, group, weeks)
     held = plan.session_at(line.start)
-    if seen.over and held is not None:
+    if seen.over and held is not None and not aside:
         yield from taken_out(plan, line, held, weeks)
 
 

@@ -1,4 +1,4 @@
-"""Steps that put a session on another day, exchange the days of two, or leave one out, in all weeks or some."""
+"""Steps that put a session on another day, exchange the days of two, halve one or leave it out."""
 
 from __future__ import annotations
 

@@ -99,7 +99,7 @@ def going_on(plan: Plan, line: Line, held: WrittenSession, weeks: Iterable[int])
         return
     if any(one.does(exercise, meant) for one in held.lines):
         return
-    edits = carried_on(line.node, line.in_block(line.held), line.in_block(meant))
+    edits = carried_on(line.node, line.in_block(line.held), line.in_block(meant), line.in_block(held.by_week))
     if not edits:
         return
     on = spans_of_all(edits, plan.line_end)

@@ -1,4 +1,4 @@
-"""Steps for one athlete of a squad: an exercise swapped or left out under ``adjust``; the others keep theirs."""
+"""Steps for some athletes of a squad: an exercise swapped or left out under ``adjust``."""
 
 from __future__ import annotations
 
@@ -24,7 +24,7 @@ if TYPE_CHECKING:
     from .lines import Line, Plan
 
     Meant = dict[str, tuple[Line, set[int]]]
-    """By the name of an exercise as it is written: a line with it, and the weeks in which it does not suit."""
+    """By the name of an exercise as written: a line with it, and the weeks in which it does not suit."""
 
 
 def for_one(plan: Plan, seen: Seen) -> Iterator[EditStep]:
@@ -132,9 +132,10 @@ def _own_swap(member: Node, name: str) -> Mapping | None:
     """The coach's own swap of an exercise in some weeks for an athlete; None where there is none."""
     entry = member.entries.get("adjust") if isinstance(member, Mapping) else None
     for one in entry.value.items if entry is not None and isinstance(entry.value, Sequence) else []:
-        if isinstance(one, Mapping) and one.defined is None and _word(one, "exercise") == name:
-            if "swap" in one.entries and "in weeks" in one.entries:
-                return one
+        if not isinstance(one, Mapping) or one.defined is not None or _word(one, "exercise") != name:
+            continue
+        if "swap" in one.entries and "in weeks" in one.entries:
+            return one
     return None
 
 

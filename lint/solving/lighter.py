@@ -15,7 +15,7 @@ from .steps import PRICE, EditStep, are_apart, spans_of_all
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
-    from collections.abc import Iterator
+    from collections.abc import Iterable, Iterator
 
     from ..counting.set_group import SetGroup
     from ..counting.week import Week
@@ -56,7 +56,7 @@ def lighter(plan: Plan, seen: Seen) -> Iterator[EditStep]:
     held = own_map(group) if isinstance(group, Mapping) else None
     key = str(ways[-1].key)
     wanted = [*_like_others(plan, held, key, words), *_between(plan, held, key, words)]
-    wanted += [_rounded(now * (100 - CLEARLY) / 100, words)]
+    wanted += [_rounded(now * (100 - CLEARLY) / 100, words, _beside(held))]
     about = (
         f"{line.name} ({line.session.name})" if line is not None else f"load for {_whose(plan, place.start)}"
     )
@@ -99,13 +99,16 @@ def _unit(words: str) -> str:
     return " ".join(NUMBER.sub("", words).split())
 
 
-def _rounded(load: float, words: str) -> float:
-    step = next((step for unit, step in STEPS.items() if unit in words), 0.5)
+def _rounded(load: float, words: str, beside: Iterable[float] = ()) -> float:
+    """A load rounded down: to the largest step in which the loads ``beside`` it are written, if any are."""
+    usual = next((step for unit, step in STEPS.items() if unit in words), 0.5)
+    beside = list(beside)
+    step = next((one for one in (5.0, 2.5, 1.0) if beside and not any(load % one for load in beside)), usual)
     return load // step * step
 
 
 def _like_others(plan: Plan, held: WeekMap | None, key: str, words: str) -> list[float]:
-    """The loads of other lines in the same week, the nearest first; those of lines that go up alike before."""
+    """The loads of other lines in the same week, the nearest first, of lines that go up alike before."""
     if held is None:
         return []
     own = _by_week(held)
@@ -135,6 +138,12 @@ def _by_week(held: WeekMap) -> dict[int, str]:
     }
 
 
+def _beside(held: WeekMap | None) -> list[float]:
+    """The numbers of all loads of a map."""
+    found = [_single(one) for one in _by_week(held).values()] if held is not None else []
+    return [one for one in found if one is not None]
+
+
 def _between(plan: Plan, held: WeekMap | None, key: str, words: str) -> list[float]:
     """The load between the weeks around, and that of the week before; easy weeks are passed over."""
     weeks = held.weeks.get(key, []) if held is not None else []
@@ -149,7 +158,8 @@ def _between(plan: Plan, held: WeekMap | None, key: str, words: str) -> list[flo
     }
     before = [known[week] for week in sorted(known) if week < weeks[0]]
     after = [known[week] for week in sorted(known) if week > weeks[-1]]
-    found = [_rounded((before[-1] + after[0]) / 2, words)] if before and after else []
+    middle = _rounded((before[-1] + after[0]) / 2, words, known.values()) if before and after else 0
+    found = [middle] if middle else []
     return [*found, *before[-1:]]
 
 
@@ -157,7 +167,7 @@ def _between(plan: Plan, held: WeekMap | None, key: str, words: str) -> list[flo
 
 
 def eased(plan: Plan, seen: Seen) -> Iterator[EditStep]:
-    """The easy weeks that a finding means, cut as the programme's other easy weeks are; else by half the sets.
+    """The easy weeks that a finding means, cut as the programme's others are; else by half the sets.
 
     All lines change in one step: with sets, loads and effort, and with sets alone.
     """
@@ -212,7 +222,8 @@ def _of_line(line: Line, number: int, pattern: tuple[Week, Week] | None, keys: t
         return edits
     shares = _shares(easy[0], before[0]) if easy and before else {"sets": FEWER} if pattern is None else {}
     for key in keys:
-        words = _cut(now[0], key, shares)
+        entry = line.node.entries.get(key)
+        words = _cut(now[0], key, shares, _beside(own_map(entry.value)) if entry is not None else [])
         if words is None or key not in line.node.entries:
             continue
         found = value_in(line.node, key, line.in_block([number]), line.in_block(line.held), words)
@@ -236,7 +247,7 @@ def _shares(easy: SetGroup, before: SetGroup) -> dict[str, float]:
     return found
 
 
-def _cut(now: SetGroup, key: str, shares: dict[str, float]) -> str | None:
+def _cut(now: SetGroup, key: str, shares: dict[str, float], beside: list[float]) -> str | None:
     """The words of a value in an easy week; None where it stays, or is no plain number."""
     share, place = shares.get(key), now.work.places.get(key)
     if share is None or place is None:
@@ -246,7 +257,7 @@ def _cut(now: SetGroup, key: str, shares: dict[str, float]) -> str | None:
         return plain(least) if least < now.sets.high and place.excerpt.isdigit() else None
     if key == "load":
         was = _single(place.excerpt)
-        less = None if was is None or share >= 1 else _rounded(was * share, place.excerpt)
+        less = None if was is None or share >= 1 else _rounded(was * share, place.excerpt, beside)
         if was is None or not less or less >= was or place.excerpt.startswith("2"):
             return None
         return NUMBER.sub(plain(less), place.excerpt, count=1)

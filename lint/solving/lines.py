@@ -82,7 +82,7 @@ class Line:
 
 
 class WrittenSession:
-    """A session as it stands in the text, from ``start`` to ``end``; ``by_week`` are its days in each week."""
+    """A session as it stands in the text, from ``start`` to ``end``; ``by_week`` are its days by week."""
 
     __slots__ = ("by_week", "days", "end", "lines", "node", "session", "start")
 

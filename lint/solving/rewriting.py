@@ -1,4 +1,4 @@
-"""A line rewritten for another exercise: repetitions, effort, rest, load and side, and what is said of that."""
+"""A line rewritten for another exercise: repetitions, effort, rest, load and side, and what changed."""
 
 from __future__ import annotations
 
