@@ -16,6 +16,7 @@ from ..wording.words import plain, sets_of, week_list
 from .steps import (
     A_FAR_SET,
     A_SET,
+    ALONE,
     FAR,
     MAIN,
     NOTED,
@@ -54,6 +55,20 @@ def price(kind: str, line: Line, sets: float = 0) -> int:
     far = A_FAR_SET * max(abs(sets) - FAR, 0)
     factor = (MAIN if line.is_main else 1) * (NOTED if line.noted else 1)
     return round((PRICE[kind] + A_SET * abs(sets) + far) * factor)
+
+
+def alone(plan: Plan, line: Line, weeks: Iterable[int] = ()) -> int:
+    """What it costs more that a line gives way which is the only one for its movement in some week."""
+    exercise = line.exercise
+    if exercise is None or exercise.pattern not in COMPOUND:
+        return 0
+    others = [
+        one
+        for one in plan.lines
+        if one is not line and one.exercise is not None and one.exercise.pattern == exercise.pattern
+    ]
+    weeks = weeks or line.held
+    return 0 if all(any(week in one.held for one in others) for week in weeks) else ALONE
 
 
 def other_muscles(line: Line, sets: float, group: str) -> int:
@@ -159,7 +174,7 @@ def taken_out(
         return
     left = min(sum(week in one.held for one in held.lines) for week in meant)
     label = f"{line.name} ({line.session.name}) taken out"
-    cost = (price("drop", line, line.sets), other_muscles(line, line.sets, ""), 0)
+    cost = (price("drop", line, line.sets) + alone(plan, line, meant), other_muscles(line, line.sets, ""), 0)
     if len(meant) < len(line.held):
         edits = kept_to(line.node, line.in_block(set(line.held) - set(meant)))
         if left > FEWEST_LINES - 1 and edits:

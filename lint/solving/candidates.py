@@ -8,7 +8,7 @@ from ..body import catalogue
 from ..engine.registry import all_rules
 from .amounts import fewer_sets, more_sets, paired, taken_out
 from .days import halved, left_out, other_days
-from .exercises import added, as_in_other_weeks, exchanged, going_on, serves, serving
+from .exercises import added, as_in_other_weeks, at_home, exchanged, going_on, serves, serving
 from .for_one import for_one
 from .gains import LINEAR, GainsOfParts, gains, is_missing
 from .lighter import eased, lighter
@@ -158,7 +158,7 @@ def _in_place(plan: Plan, seen: Seen, wanted: Iterable[str]) -> Iterator[EditSte
                 if serves(line, group) and plan.may_touch(line):
                     yield from going_on(plan, line, held, weeks)
         for number, exercise in enumerate(serving(plan, group)):
-            for held in plan.sessions:
+            for held in at_home(plan, exercise, weeks):
                 yield from added(plan, held, exercise, number, weeks)
             for line in counted.values():
                 if not line.is_main and not serves(line, group) and plan.may_touch(line):

@@ -14,7 +14,7 @@ from ..remedies.new_lines import choice_of
 from ..remedies.some_weeks import carried_on, kept_to, value_in, value_of
 from ..syntax.tree import Mapping
 from ..wording.words import week_list
-from .amounts import in_weeks_of, price
+from .amounts import alone, in_weeks_of, price
 from .rewriting import in_all_weeks, in_some_weeks
 from .steps import A_SET, FOREIGN, KNOWN, NEW_EQUIPMENT, PRICE, EditStep, are_apart, spans_of, spans_of_all
 
@@ -79,7 +79,7 @@ def added(
         others = [
             line.exercise for line in held.lines if line.exercise is not None and set(meant) & set(line.held)
         ]
-        foreign = not any(set(one.direct) & {*exercise.direct, *exercise.indirect} for one in others)
+        foreign = _is_foreign(held, exercise, meant)
         new = exercise.implement not in {one.implement for one in others}
         cost = PRICE["add"] + A_SET * sets + FOREIGN * foreign + NEW_EQUIPMENT * new
         within = f" in {week_list(meant)}" if only else ""
@@ -87,6 +87,19 @@ def added(
         muscles = 2 * sets * (len(exercise.direct) - 1) + sets * len(exercise.indirect)
         price = (cost, muscles, _commonness(exercise, number))
         yield EditStep("add", spans, label, [spans[0][0]], price, by=sets, adds_work=True, exercise=exercise)
+
+
+def at_home(plan: Plan, exercise: Exercise, weeks: Iterable[int]) -> list[WrittenSession]:
+    """The sessions that train some of the same in the weeks that are meant; all, where none does."""
+    held = [one for one in plan.sessions if plan.meant(weeks, one.by_week)]
+    near = [one for one in held if not _is_foreign(one, exercise, plan.meant(weeks, one.by_week))]
+    return near or held
+
+
+def _is_foreign(held: WrittenSession, exercise: Exercise, weeks: Iterable[int]) -> bool:
+    """Whether nothing in a session trains directly what an exercise does, in some weeks."""
+    others = [one.exercise for one in held.lines if one.exercise and set(weeks) & set(one.held)]
+    return not any(set(one.direct) & {*exercise.direct, *exercise.indirect} for one in others)
 
 
 def going_on(plan: Plan, line: Line, held: WrittenSession, weeks: Iterable[int]) -> Iterator[EditStep]:
@@ -228,7 +241,9 @@ def exchanged(
     spans, said = in_some_weeks(plan, line, exercise, meant) if only else in_all_weeks(plan, line, exercise)
     if not spans or not are_apart(spans):
         return
-    cost = (price("swap", line), _differing(line.sets, exercise, old), _commonness(exercise, number))
+    keeps = exercise.pattern == old.pattern
+    first = price("swap", line) + (0 if keeps else alone(plan, line, meant))
+    cost = (first, _differing(line.sets, exercise, old), _commonness(exercise, number))
     within = in_weeks_of(line, meant)
     yield EditStep(
         "swap",

@@ -27,13 +27,13 @@ if TYPE_CHECKING:
     Work = Generator[None, None, ResultT]
     """Work in small parts, at most a review each: who lets it go on may look up between two, or end it."""
 
-MOST_REVIEWS = 45
+MOST_REVIEWS = 24
 """Reviews after which the search ends with the best that it has found."""
 
 MOST_LETTERS = 800_000
 """Letters that are reviewed in one search: a review of a long text takes longer, so fewer are made."""
 
-MOST_AFTER = 10
+MOST_AFTER = 5
 """Reviews that are spent on further proposals once there is one."""
 
 MOST_STATES = 20_000
@@ -147,6 +147,7 @@ class Search:
         self.ended = True
         self._pools: dict[tuple[object, ...], Candidates] = {}
         self._heap: list[tuple[Cost, tuple[object, ...], int, State, Branch, Children | None]] = []
+        self._failed: set[frozenset[tuple[object, ...]]] = set()
         self._met: set[frozenset[tuple[object, ...]]] = set()
         self._number = 0
 
@@ -180,6 +181,9 @@ class Search:
             if not branch.may_do(steps) or self._is_like_found(steps):
                 self._push(steps, branch)
                 continue
+            effect = frozenset(one.effect for one in steps)
+            if effect in self._failed:
+                continue
             verdict = self.judge.look(content, spans)
             yield
             if not verdict.judged:
@@ -192,6 +196,7 @@ class Search:
                 self.found.append(SoundEdit(steps, spans, cost, verdict))
                 stop = min(stop, self.judge.reviews - start + MOST_AFTER)
                 continue
+            self._failed.add(effect)
             if not left:
                 self.near.append(Attempt(steps, brought))
             elif all(one.words in before for one in left) and not brought:
@@ -242,7 +247,7 @@ class Search:
             self._next(Children(steps, branch))
 
     def _next(self, children: Children) -> None:
-        """Puts the cheapest sets of steps that are left of some on the heap; those that cost the same together."""
+        """Puts the cheapest sets of steps that are left of some on the heap: all that cost the same."""
         parent, steps = children.parent, children.branch.steps
         touched = frozenset[int]().union(*(step.touches for step in parent))
         run_cost: Cost = (0, 0, 0)

@@ -240,8 +240,9 @@ def _first_found(
     yield from search.run(reviews=FEW_REVIEWS if aim.follows else MOST_REVIEWS)
     if search.found or not aim.follows:
         return search, plan, aim.findings
+    spent = judge.reviews
     search, plan = _search(review, judge, [aim.lead], ask)
-    yield from search.run()
+    yield from search.run(reviews=MOST_REVIEWS - min(spent, FEW_REVIEWS) + 1)
     return search, plan, [aim.lead]
 
 
@@ -259,7 +260,7 @@ MOST_TOGETHER = 120
 LETTERS_TOGETHER = 300_000
 """Letters that are reviewed for several findings together: in a long file that is fewer reviews."""
 
-FEW_REVIEWS = 15
+FEW_REVIEWS = 8
 """Reviews that are spent on clearing a finding together with what follows from it."""
 
 

@@ -7,6 +7,7 @@ a swap before a new line, a new line before another day, another day before a li
 from __future__ import annotations
 
 import re
+from functools import cache
 from itertools import pairwise
 
 TYPE_CHECKING = False
@@ -60,6 +61,9 @@ KNOWN = 4
 WIDER = 6
 """What a step costs more that changes weeks, too, of which a finding says nothing."""
 
+ALONE = 40
+"""What it costs more to swap or drop the only line for a movement in a week."""
+
 NEW_EQUIPMENT, FOREIGN = 6, 15
 """What a new line costs more where its session has no such implement, or nothing that trains the same."""
 
@@ -104,6 +108,24 @@ class EditStep:
     def key(self) -> tuple[int, int, Spans]:
         """Its place in the order of the file, by which ties are broken."""
         return (self.spans[0][0], KINDS.index(self.kind), self.spans)
+
+    @property
+    def effect(self) -> tuple[object, ...]:
+        """What the counts can tell of it: steps of one effect differ in nothing but the exercise's name."""
+        if self.exercise is None:
+            return self.key
+        places = tuple((start, end) for start, end, _ in self.spans)
+        return (self.kind, self.by, places, _as_counted(self.exercise))
+
+
+@cache
+def _as_counted(exercise: Exercise) -> tuple[object, ...]:
+    """What is counted of an exercise: two that are alike in it are one to the rules on weeks."""
+    lengths = tuple(sorted(exercise.lengths.items()))
+    return (
+        *(exercise.direct, exercise.indirect, exercise.actions, exercise.patterns, exercise.unilateral),
+        *(exercise.axial, exercise.kind, exercise.level, lengths),
+    )
 
 
 def spans_of(edit: Edit, line_end: str) -> Spans:
