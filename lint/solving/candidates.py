@@ -8,10 +8,11 @@ from ..body import catalogue
 from ..engine.registry import all_rules
 from .amounts import fewer_sets, more_sets, paired, taken_out
 from .days import halved, left_out, other_days
+from .easier import eased
 from .exercises import added, as_in_other_weeks, at_home, exchanged, going_on, serves, serving
 from .for_one import for_one
 from .gains import LINEAR, GainsOfParts, gains, is_missing
-from .lighter import eased, lighter
+from .lighter import lighter
 from .offered import offered, swapping
 
 TYPE_CHECKING = False
@@ -62,7 +63,7 @@ def _all(plan: Plan, seen: Seen, *, own: bool) -> Iterator[EditStep]:
     if own:
         yield from offered(plan, seen)
         yield from lighter(plan, seen)
-        yield from eased(plan, seen)
+        yield from eased(plan, seen, _family(seen.rule))
         yield from for_one(plan, seen)
     missing = is_missing(plan, seen)
     for line in lines:
