@@ -19,7 +19,7 @@ from .steps import PRICE, EditStep, are_apart, spans_of_all
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
-    from collections.abc import Iterator
+    from collections.abc import Iterable, Iterator
 
     from ..counting.set_group import SetGroup
     from ..counting.week import Week
@@ -37,22 +37,25 @@ HALF = "{sets: half}"
 def eased(plan: Plan, seen: Seen, family: str) -> Iterator[EditStep]:
     """Weeks that are to be easier, cut as the programme's other easy weeks are; else by half the sets.
 
-    They are those that a finding on progression means, if they are few; of a long run of weeks, the last one
-    that may be hard. All lines change in one step: with sets, loads and effort, and with sets alone.
+    They are those that a finding on progression means and that are there to be easier; of a long run of weeks,
+    the last one that may be hard. All lines change in one step: with sets, loads and effort, and with sets alone.
     """
-    ledger = plan.ledgers[0]
     numbers = sorted(seen.finding.weeks)
     if family != "progression" or not numbers or plan.kept:
         return
     if seen.unit == "weeks" and seen.over and seen.wanted:
         numbers = numbers[int(seen.wanted) - 1 : int(seen.wanted)]
-    elif 2 * len(numbers) > len(ledger.weeks):
+    elif not all(week.is_deload or week.first_back or week.is_peak for week in _weeks(plan, numbers)):
         return
     for number in numbers:
         pattern = _pattern(plan, number, set(numbers))
         for keys in (("sets", "load", "rir", "rpe"), ("sets",)):
             yield from _eased(plan, number, pattern, keys)
         yield from _for_all(plan, number, pattern)
+
+
+def _weeks(plan: Plan, numbers: Iterable[int]) -> list[Week]:
+    return [week for week in plan.ledgers[0].weeks if week.number in set(numbers)]
 
 
 def _pattern(plan: Plan, number: int, meant: set[int]) -> tuple[Week, Week] | None:
