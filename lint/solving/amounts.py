@@ -12,7 +12,7 @@ from ..syntax.additions import in_braces
 from ..syntax.enclosing import way_to
 from ..syntax.tree import Sequence
 from ..text.places import line_start, line_stop
-from ..wording.words import plain, sets_of, week_list
+from ..wording.words import listed, plain, sets_of, week_list
 from .steps import (
     A_FAR_SET,
     A_SET,
@@ -98,6 +98,9 @@ def _sets(plan: Plan, line: Line, by: int, group: str, weeks: tuple[int, ...]) -
 
     Where a finding means some of its weeks, they are written for those; for all weeks it costs more.
     """
+    partners = paired_with(plan, line)
+    if any(one.start < line.start or not plan.may_touch(one) for one in partners):
+        return  # the first of a pair speaks for all of it
     meant = plan.meant(weeks, line.held)
     found = list(_numbers(line, by, meant))
     choices: list[tuple[list[Written], int]] = [([one], 0) for one in found]
@@ -105,14 +108,34 @@ def _sets(plan: Plan, line: Line, by: int, group: str, weeks: tuple[int, ...]) -
     if len(meant) < len(line.held):
         choices += [(list(_numbers(line, by, list(line.held))), WIDER)]
     for several, wider in choices:
-        spans = tuple(sorted(span for spans, _, _ in several for span in spans))
-        if not several or not are_apart(spans):
+        within = "" if wider else in_weeks_of(line, [week for _, _, own in several for week in own])
+        others = [one for other in partners for one in _numbers(other, by, _weeks_of(several))]
+        spans = tuple(sorted(span for spans, _, _ in (*several, *others) for span in spans))
+        if not several or not are_apart(spans) or (partners and len(others) < len(partners)):
             continue
         now = ", ".join(dict.fromkeys(words for _, words, _ in several))
-        within = "" if wider else in_weeks_of(line, [week for _, _, own in several for week in own])
-        label = f"{line.name} ({line.session.name}) {'cut' if by < 0 else 'raised'} to {sets_of(now)}{within}"
+        names = listed([one.name for one in (line, *partners)])
+        label = f"{names} ({line.session.name}) {'cut' if by < 0 else 'raised'} to {sets_of(now)}{within}"
         cost = (price("sets", line, by) + len(several) - 1 + wider, other_muscles(line, by, group), 0)
-        yield EditStep("sets", spans, label, [line.start], cost, line=line.start, by=by, adds_work=by > 0)
+        touches = [line.start, *(one.start for one in partners)]
+        all_of_it = [line.start, *(one.start for one in partners)]
+        yield EditStep(
+            "sets", spans, label, touches, cost, line=line.start, by=by, adds_work=by > 0, lines=all_of_it
+        )
+
+
+def paired_with(plan: Plan, line: Line) -> list[Line]:
+    """The other lines of a superset or complex, done in turn: they have as many sets as it has."""
+    together = line.line.paired
+    return (
+        []
+        if together is None
+        else [one for one in plan.lines if one is not line and one.line.paired is together]
+    )
+
+
+def _weeks_of(several: list[Written]) -> list[int]:
+    return sorted(week for _, _, own in several for week in own)
 
 
 def in_weeks_of(line: Line, weeks: Iterable[int]) -> str:

@@ -7,12 +7,13 @@ from functools import cache
 from ..body import catalogue
 from ..engine.registry import all_rules
 from .amounts import fewer_sets, more_sets, paired, taken_out
-from .days import halved, left_out, other_days
+from .days import halved, is_near_maximal, left_out, other_days
 from .easier import eased
 from .exercises import added, as_in_other_weeks, at_home, exchanged, going_on, serves, serving
 from .for_one import for_one
 from .gains import LINEAR, GainsOfParts, gains, is_missing
 from .lighter import lighter
+from .minutes import ROOM, usual_minutes
 from .offered import offered, swapping
 
 TYPE_CHECKING = False
@@ -30,10 +31,9 @@ class Candidates:
     ``enough`` says whether some of them could be enough together; where it cannot be worked out, they could.
     """
 
-    __slots__ = ("_gains", "_most", "_seen", "steps")
+    __slots__ = ("_apart", "_gains", "_most", "steps")
 
     def __init__(self, plan: Plan, seen: Seen, *, own: bool) -> None:
-        self._seen = seen
         found: dict[object, EditStep] = {}
         for step in _all(plan, seen, own=own):
             known = found.get(step.key)
@@ -41,11 +41,13 @@ class Candidates:
                 found[step.key] = step
         self.steps = sorted(found.values(), key=lambda one: (one.cost, one.key))
         self._gains = gains(plan, seen)
+        too_long = usual_minutes(plan, seen) - (seen.wanted or 0.0) * ROOM if seen.unit == "min" else 0.0
+        self._apart = max(seen.apart, too_long)
         self._most: float | None = None
 
     def enough(self, steps: Iterable[EditStep]) -> bool:
         """Whether steps may bring the number of the finding to what is wanted."""
-        return self._gains is None or self._gains.enough(steps, self._seen.apart)
+        return self._gains is None or self._gains.enough(steps, self._apart)
 
     def within_reach(self, steps: Iterable[EditStep], further: int, of: Iterable[EditStep]) -> bool:
         """Whether some steps may be enough with as many ``further`` ones ``of`` others."""
@@ -53,7 +55,7 @@ class Candidates:
             return True
         if self._most is None:
             self._most = self._gains.most(of)
-        return self._gains.enough(steps, self._seen.apart - further * self._most)
+        return self._gains.enough(steps, self._apart - further * self._most)
 
 
 def _all(plan: Plan, seen: Seen, *, own: bool) -> Iterator[EditStep]:
@@ -68,7 +70,8 @@ def _all(plan: Plan, seen: Seen, *, own: bool) -> Iterator[EditStep]:
     missing = is_missing(plan, seen)
     for line in lines:
         if plan.may_touch(line):
-            if seen.unit in LINEAR and not missing:
+            eased_only = _family(seen.rule) == "schedule" and is_near_maximal(line, weeks)
+            if seen.unit in LINEAR and not missing and not eased_only:
                 yield from _of_line(plan, seen, line)
             if own and ((seen.unit == "sets" and seen.over and not seen.wanted) or _is_unsuited(plan, line)):
                 yield from as_in_other_weeks(plan, line, weeks)

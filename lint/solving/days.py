@@ -8,6 +8,7 @@ from ..model.week_edits import runs
 from ..remedies.some_weeks import kept_to, own_map, value_in
 from ..syntax.tree import Scalar
 from ..wording.words import plain, week_list
+from .lighter import eased_load
 from .steps import HALVED, LEFT_OUT, PRICE, EditStep, are_apart, spans_of_all
 
 TYPE_CHECKING = False
@@ -26,14 +27,29 @@ def other_days(plan: Plan, held: WrittenSession, weeks: Iterable[int] = ()) -> I
     """The session on another day, in the weeks that are meant or in all: one that is free, or that of another
     session, which takes its day in turn. Everybody must train on it.
     """
-    weeks = plan.meant(weeks, held.by_week, exactly=True)
-    for several in dict.fromkeys((tuple(weeks), tuple(sorted(held.by_week)))):
+    weeks, every = plan.meant(weeks, held.by_week, exactly=True), tuple(sorted(held.by_week))
+    if 2 * len(weeks) >= len(every):
+        weeks = list(every) if weeks else []
+    elif any(is_near_maximal(line, weeks) for line in held.lines):
+        return  # in the last days before an event it would only be done on another of them
+    for several in dict.fromkeys((tuple(weeks), every)):
         day = _only_day(held, several)
         if not several or not day or plan.is_kept(held.session.name):
             continue
         wider = len(several) > len(weeks)
         yield from _to_free(plan, held, day, several, wider=wider)
         yield from _in_turn(plan, held, day, several, wider=wider)
+
+
+NEAR_MAXIMAL = 85
+"""% of the best lift from which sets are not moved about before an event, but eased (common practice, no
+source)."""
+
+
+def is_near_maximal(line: Line, weeks: Iterable[int]) -> bool:
+    """Whether a line is done at nearly its best in one of some weeks."""
+    percents = [one.percent for week in weeks for one in line.held.get(week, ())]
+    return any(percent is not None and percent.high >= NEAR_MAXIMAL for percent in percents)
 
 
 def _to_free(
@@ -116,9 +132,12 @@ def halved(
         if found and max(several.values()) > 1:
             edits += found
             touches.append(line.start)
+            if is_near_maximal(line, meant):
+                edits += eased_load(plan, line, meant)
     spans = spans_of_all(edits, plan.line_end)
     if spans and are_apart(spans):
         what = "" if len(touches) == len(held.lines) else f" of {len(touches)} of its lines"
+        what += ", lighter," if any(is_near_maximal(line, meant) for line in lines) else ""
         label = f"{held.session.name} with half the sets{what} in {week_list(meant)}"
         yield EditStep("ease", spans, label, touches, (HALVED, 0, 0))
 

@@ -12,8 +12,8 @@ from ..remedies.some_weeks import own_map, value_in
 from ..syntax.additions import in_braces, key_added, words_added
 from ..syntax.enclosing import way_to
 from ..syntax.numbers import NUMBER
-from ..syntax.tree import Mapping, Sequence
-from ..wording.words import plain
+from ..syntax.tree import Mapping, Scalar, Sequence
+from ..wording.words import listed, plain
 from .lighter import beside, rounded, single
 from .steps import PRICE, EditStep, are_apart, spans_of_all
 
@@ -31,7 +31,12 @@ FEWER = 0.5
 """The share of the sets that stays in an easy week, where the programme has no other (common practice, no
 source)."""
 
-HALF = "{sets: half}"
+EASY = {"rir": "4", "rpe": "6"}
+"""What is asked of the sets that are left, in the words of the programme (common practice, no source)."""
+
+POINTS, HEAVY, MORE_POINTS = 10, 80, 15
+"""Points of % by which loads are lowered, and by how many where some are above ``HEAVY`` (common practice, no
+source)."""
 
 
 def eased(plan: Plan, seen: Seen, family: str) -> Iterator[EditStep]:
@@ -109,6 +114,51 @@ def _marked(plan: Plan, number: int) -> Iterator[Edit]:
         yield from words_added(entry.value, len(entry.value.items) - 1, [str(number)], "")
 
 
+def _easy_words(plan: Plan, number: int) -> tuple[str, str]:
+    """What holds for all lines in an easy week, as keys; and the same said."""
+    groups = [one for line in plan.lines for one in line.held.get(number, ())]
+    loads = [
+        one.percent.high
+        for one in groups
+        if one.work.load and one.work.load.kind == "percent" and one.percent
+    ]
+    keys, said = ["sets: half"], ["half the sets"]
+    if loads:
+        points = MORE_POINTS if max(loads) > HEAVY else POINTS
+        keys.append(f"load: -{points} points")
+        said.append(f"loads {points} points lower")
+    for key, words in EASY.items():
+        if any(getattr(one.work, key) is not None for one in groups):
+            keys.append(f"{key}: {words}")
+            said.append(f"{words} in reserve" if key == "rir" else f"RPE {words}")
+            break
+    return f"{{{', '.join(keys)}}}", listed(said)
+
+
+def _own_values(plan: Plan, number: int) -> Iterator[Edit]:
+    """What lines say of their own for an easy week, eased too: it goes before what holds for all."""
+    for line in plan.lines:
+        if number not in line.held or not plan.may_touch(line):
+            continue
+        (own,) = line.in_block([number])
+        for key in ("load", *EASY):
+            entry = line.node.entries.get(key)
+            held = own_map(entry.value) if entry is not None else None
+            alone = next((one for one, weeks in held.weeks.items() if weeks == [own]), None) if held else None
+            words = held.group.entries[alone].value if held is not None and alone is not None else None
+            was = single(words.text) if isinstance(words, Scalar) else None
+            if held is None or was is None or not isinstance(words, Scalar):
+                continue
+            new = EASY.get(key, "")
+            if key == "load":
+                new = NUMBER.sub(
+                    plain(rounded(was * (100 - POINTS) / 100, words.text, beside(held))), words.text
+                )
+            elif (float(new) <= was) is (key == "rir"):
+                continue
+            yield from value_in(line.node, key, [own], line.in_block(line.held), new) or ()
+
+
 def _for_all(plan: Plan, number: int, pattern: tuple[Week, Week] | None) -> Iterator[EditStep]:
     """The week under ``everything``: with what another easy week has there, else with half the sets."""
     root = _root(plan)
@@ -116,9 +166,9 @@ def _for_all(plan: Plan, number: int, pattern: tuple[Week, Week] | None) -> Iter
     if root is None or "weeks" not in root.entries:
         return
     dearer = 0 if pattern is None else 12
-    how = "half the sets"
+    words, how = _easy_words(plan, number)
     if entry is None:
-        edit = key_added(root, "weeks", f"everything: {{{number}: {HALF}}}", "")
+        edit = key_added(root, "weeks", f"everything: {{{number}: {words}}}", "")
     elif entry.merged or not isinstance(entry.value, Mapping) or entry.value.defined is not None:
         return
     else:
@@ -129,16 +179,17 @@ def _for_all(plan: Plan, number: int, pattern: tuple[Week, Week] | None) -> Iter
             edit = Edit(node.place, runs({*_weeks_in(like), number}), "", certain=False)
             how, dearer = f"what week {pattern[0].number} has", 0
         elif own is None:
-            edit = key_added(entry.value, next(reversed(entry.value.entries)), f"{number}: {HALF}", "")
+            edit = key_added(entry.value, next(reversed(entry.value.entries)), f"{number}: {words}", "")
         else:
             edit = _halved(entry.value.entries[own].value) if _weeks_in(own) == {number} else None
+            how = "half the sets"
     marked = next(_marked(plan, number), None)
     if edit is None or (marked is not None and not edit.words):
         return
     both = [edit] if marked is None else [marked, edit]
     if marked is not None and marked.place.key == edit.place.key:  # one behind the other
         both = [Edit(edit.place, marked.words + edit.words, "", certain=False)]
-    spans = spans_of_all(both, plan.line_end)
+    spans = spans_of_all([*both, *_own_values(plan, number)], plan.line_end)
     if are_apart(spans):
         label = f"week {number} for all lines: {how}"
         yield EditStep("ease", spans, label, [root.start], (PRICE["ease"] - 2 + dearer, 0, 0))

@@ -7,6 +7,7 @@ from itertools import islice
 
 from ..body.catalogue import COMPOUND, RANKS, rarity
 from ..counting.credits import credit
+from ..counting.effort import FAST_KINDS
 from ..counting.suggestions import SLOW_KINDS
 from ..model.week_edits import runs
 from ..remedies.moves import dropped
@@ -15,7 +16,7 @@ from ..remedies.some_weeks import carried_on, kept_to, value_in, value_of
 from ..syntax.tree import Mapping
 from ..wording.words import week_list
 from .amounts import alone, in_weeks_of, price
-from .rewriting import in_all_weeks, in_some_weeks
+from .rewriting import MANY, in_all_weeks, in_some_weeks, is_from_the_floor
 from .steps import A_SET, FOREIGN, KNOWN, NEW_EQUIPMENT, PRICE, EditStep, are_apart, spans_of, spans_of_all
 
 TYPE_CHECKING = False
@@ -85,7 +86,9 @@ def added(
         within = f" in {week_list(meant)}" if only else ""
         label = f"{exercise.name} added to {held.session.name}{within}"
         muscles = 2 * sets * (len(exercise.direct) - 1) + sets * len(exercise.indirect)
-        price = (cost, muscles, _commonness(exercise, number))
+        reps = re.search(r"\breps: ([0-9-]+)", edit.words)
+        common = _commonness(exercise, number) + _to_be_set(exercise, reps[1] if reps else "")
+        price = (cost, muscles, common)
         yield EditStep("add", spans, label, [spans[0][0]], price, by=sets, adds_work=True, exercise=exercise)
 
 
@@ -212,6 +215,19 @@ def _commonness(exercise: Exercise, number: int) -> int:
     return MOST_NAMES * rarity(exercise) + number
 
 
+OF_ONES_OWN_WEIGHT = ("vertical pull", "horizontal push", "vertical push")
+"""Movements in which the lifter's own weight may be too much, or too little, for the repetitions asked."""
+
+
+def _to_be_set(exercise: Exercise, reps: str) -> int:
+    """What it costs more in the end where repetitions are asked for which a lift is not fit, or cannot be
+    loaded: a deadlift from the floor, and pull-ups, for many.
+    """
+    many = max(map(int, re.findall(r"[0-9]+", reps)), default=0) >= MANY
+    own = exercise.implement == "bodyweight" and exercise.pattern in OF_ONES_OWN_WEIGHT
+    return 2 * MOST_NAMES if many and (own or is_from_the_floor(exercise)) else 0
+
+
 def exchanged(
     plan: Plan,
     line: Line,
@@ -230,7 +246,8 @@ def exchanged(
     meant = plan.meant(weeks, line.held, exactly=exactly)
     if old is exercise or old is None or line.noted or plan.obstacle(exercise) or not line.is_plain:
         return
-    if not meant or exercise.kind != old.kind or _is_there(plan, line, exercise, meant):
+    fast = exercise.kind in FAST_KINDS and old.kind in FAST_KINDS
+    if not meant or (exercise.kind != old.kind and not fast) or _is_there(plan, line, exercise, meant):
         return
     node = line.node
     if "or" in node.entries or node.entries["exercise"].merged:
@@ -243,7 +260,9 @@ def exchanged(
         return
     keeps = exercise.pattern == old.pattern
     first = price("swap", line) + (0 if keeps else alone(plan, line, meant))
-    cost = (first, _differing(line.sets, exercise, old), _commonness(exercise, number))
+    reps = node.entries["reps"].value.plain if "reps" in node.entries else ""
+    common = _commonness(exercise, number) + _to_be_set(exercise, str(reps))
+    cost = (first, _differing(line.sets, exercise, old), common)
     within = in_weeks_of(line, meant)
     yield EditStep(
         "swap",

@@ -58,7 +58,8 @@ class Gains:
         """What a step brings at most."""
         if step.line < 0 and step.kind in ("swap", "drop"):
             return self.others
-        a_set, whole = self.by_line.get(step.line, (0.0, 0.0))
+        held = [self.by_line.get(one, (0.0, 0.0)) for one in step.lines]
+        a_set, whole = sum(one for one, _ in held), sum(one for _, one in held)
         if self.group and step.exercise is not None:
             brings = max(whole if step.kind == "swap" else 0.0, self.a_set * step.by)
             return brings if trains(step.exercise, self.group) else 0.0
@@ -109,7 +110,7 @@ class GainsOfTwo:
         own = self._own.get(step.line, 0.0)
         new = step.by if step.by > 0 else 0.0
         if step.kind == "sets":
-            helps = step.line in (self._aside if new else self._own)
+            helps = not {*step.lines}.isdisjoint(self._aside if new else self._own)
             return (self.factor * new or -step.by) * self.often if helps else 0.0
         if step.kind == "drop":
             return own if step.line >= 0 else self.others
@@ -164,7 +165,7 @@ def gains(plan: Plan, seen: Seen) -> Gains | GainsOfTwo | GainsOfParts | None:
     if not seen.over:
         return _gains_below(plan, seen)
     if seen.unit == "min":
-        return Gains(_minutes(plan), seen.apart, over=True)
+        return Gains(_minutes(plan), seen.apart, over=True)  # others may do it all
     found: dict[int, tuple[float, float]] = {}
     for lever in seen.levers:
         line = plan.line_at(lever.offset)

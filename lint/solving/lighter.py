@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import re
 
-from ..remedies.some_weeks import own_map
+from ..remedies.some_weeks import own_map, value_in
 from ..syntax.enclosing import way_to
 from ..syntax.numbers import NUMBER
 from ..syntax.tree import Mapping, Scalar
@@ -16,6 +16,7 @@ TYPE_CHECKING = False
 if TYPE_CHECKING:
     from collections.abc import Iterable, Iterator
 
+    from ..findings.finding import Edit
     from ..model.week_edits import WeekMap
     from .judge import Seen
     from .lines import Line, Plan
@@ -137,7 +138,7 @@ def beside(held: WeekMap | None) -> list[float]:
 
 
 def _between(plan: Plan, held: WeekMap | None, key: str, words: str) -> list[float]:
-    """The load between the weeks around, and that of the week before; easy weeks are passed over."""
+    """The load between the weeks around, that before and that after; easy weeks are passed over."""
     weeks = held.weeks.get(key, []) if held is not None else []
     if held is None or not weeks:
         return []
@@ -152,4 +153,24 @@ def _between(plan: Plan, held: WeekMap | None, key: str, words: str) -> list[flo
     after = [known[week] for week in sorted(known) if week > weeks[-1]]
     middle = rounded((before[-1] + after[0]) / 2, words, known.values()) if before and after else 0
     found = [middle] if middle else []
-    return [*found, *before[-1:]]
+    return [*found, *before[-1:], *after[:1]]
+
+
+def eased_load(plan: Plan, line: Line, weeks: list[int]) -> list[Edit]:
+    """Edits that lower a line's load in some weeks to what the heaviest other lines have there, or clearly."""
+    entry = line.node.entries.get("load")
+    held = own_map(entry.value) if entry is not None else None
+    if held is None:
+        return []
+    by_week = _by_week(held)
+    for number in line.in_block(weeks):
+        words = by_week.get(number, "")
+        now = single(words)
+        key = next((key for key, several in held.weeks.items() if number in several), "")
+        if now is None or not key:
+            return []
+        others = [one for one in _like_others(plan, held, key, words) if one < now * (100 - CLEARLY) / 100]
+        less = max(others, default=rounded(now * (100 - 2 * CLEARLY) / 100, words, beside(held)))
+        new = NUMBER.sub(plain(less), words, count=1)
+        return value_in(line.node, "load", line.in_block(weeks), line.in_block(line.held), new) or []
+    return []

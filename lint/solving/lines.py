@@ -181,8 +181,9 @@ class Plan:
     def may_touch(self, line: Line) -> bool:
         """Whether a line may be edited at all."""
         content = self.text.content[line.start : line.end]
-        own = not any(f"{mark}{one}" in content for mark in " [{" for one in "&*")
-        return own and not self.is_kept(line.name, line.session.name)
+        return not any(f"{mark}&" in content for mark in " [{") and not self.is_kept(
+            line.name, line.session.name
+        )
 
     def obstacle(self, exercise: Exercise | None) -> str:
         """What speaks against more work with an exercise, for anybody on the programme; empty if nothing."""

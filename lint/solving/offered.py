@@ -4,7 +4,10 @@ from __future__ import annotations
 
 import re
 
+from ..body.catalogue import RANKS, rarity
+from ..counting.effort import FAST_KINDS
 from ..counting.suggestions import substitutes
+from ..model.quantities import duration
 from ..syntax.enclosing import way_to
 from ..syntax.numbers import NUMBER
 from .amounts import price
@@ -16,6 +19,7 @@ TYPE_CHECKING = False
 if TYPE_CHECKING:
     from collections.abc import Iterable, Iterator
 
+    from ..body.catalogue import Exercise
     from ..findings.finding import Edit
     from .judge import Seen, Spans
     from .lines import Line, Plan
@@ -104,6 +108,13 @@ def _writing(plan: Plan, seen: Seen, edit: Edit, spans: Spans) -> Iterator[EditS
     if harder and any(plan.obstacle(line.exercise) for line in touched):
         return
     cost = sum(price("value", line) for line in {line.start: line for line in touched}.values())
+    usual = _usual_rest(plan, touched[0], edit) if keys == ["rest"] and not edit.further else ""
+    if usual:
+        (start, end, _) = spans[0]
+        label = f"{touched[0].name} ({touched[0].session.name}): rest {usual}, as other heavy lifts"
+        rest = ((start, end, usual),)
+        yield EditStep("value", rest, label, [touched[0].start], (cost, 0, 0), adds_work=harder)
+        cost += 2
     cost += OUT_OF_ZONE * (_leaves_the_zone(plan, keys))
     touches = {line.start for line in touched}
     label = f"{touched[0].name} ({touched[0].session.name}): {edit.label}"
@@ -114,10 +125,35 @@ def swapping(plan: Plan, line: Line, names: Iterable[str], weeks: Iterable[int])
     """Exercises in place of another: those that are offered, and others that do the same."""
     old, known = line.exercise, plan.header.known
     further = substitutes(plan.header, old, MOST_SUBSTITUTES) if old is not None else []
+    if old is not None and old.kind in FAST_KINDS:
+        further += [one.name for one in _fast_like(plan, old)]
     for number, one in enumerate(dict.fromkeys([*names, *further])):
         exercise = known.exercise(one)
         if exercise is not None:
             yield from exchanged(plan, line, exercise, number, any_size=True, weeks=weeks, exactly=True)
+
+
+def _fast_like(plan: Plan, old: Exercise) -> list[Exercise]:
+    """Fast lifts, throws or jumps that suit everybody and share a joint action with one; else any."""
+    fits = [
+        one
+        for one in plan.header.known.by_rank()
+        if one.kind in FAST_KINDS and one is not old and one.rank != RANKS[-1] and not plan.obstacle(one)
+    ]
+    near = [one for one in fits if not set(one.actions).isdisjoint(old.actions)]
+    return sorted(near or fits, key=rarity)[:MOST_SUBSTITUTES]
+
+
+def _usual_rest(plan: Plan, line: Line, edit: Edit) -> str:
+    """The rest that stands most often on other heavy lines, if it is longer than what is offered; else ""."""
+    least = duration(edit.words)
+    found = [
+        work.places["rest"].excerpt
+        for other in plan.lines
+        if other is not line and (entry := other.entries[0]).slot == "heavy"
+        if (work := entry.work).rest is not None and least is not None and work.rest.low > least.low
+    ]
+    return max(found, key=found.count, default="")
 
 
 def _leaves_the_zone(plan: Plan, keys: list[str]) -> bool:

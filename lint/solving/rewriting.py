@@ -5,6 +5,7 @@ from __future__ import annotations
 import re
 
 from ..body.catalogue import COMPOUND
+from ..counting.effort import FAST_KINDS
 from ..findings.finding import Edit
 from ..model.week_edits import runs
 from ..remedies.new_lines import HOLD, LARGE_REPS, RESERVE, SMALL_REPS
@@ -33,8 +34,17 @@ SAID_OF_THE_OLD = ("note", "cue", "stop when", "method", "kind", "velocity loss"
 HEAVY_ON_THE_SPINE = "high"
 """The load on the spine of lifts that coaches keep to few repetitions."""
 
-MANY = 10
-"""Repetitions from which such a lift is not asked for (common practice, no source)."""
+MANY = 8
+"""Repetitions from which lifts from the floor are not asked for (common practice, no source)."""
+
+FROM_THE_FLOOR, FEW = ("deadlift", "sumo deadlift", "trap bar deadlift"), "5-6"
+"""Lifts that coaches keep to few repetitions, and how many (common practice, no source)."""
+
+MOST_ON_THE_SPINE = 10
+"""Repetitions at most of other lifts that load the spine, where another stood (common practice, no source)."""
+
+QUICK = "5"
+"""Repetitions of a quick lift in place of one with fewer (common practice, no source)."""
 
 
 def for_new(plan: Plan, line: Line, exercise: Exercise, words: Words) -> tuple[Words, list[str]]:
@@ -50,9 +60,14 @@ def for_new(plan: Plan, line: Line, exercise: Exercise, words: Words) -> tuple[W
             said.append(f"{key} {new[key]} -> {value}")
             new[key] = value
 
-    if "reps" in new and not fits_repetitions(exercise, old, new["reps"]):
+    quick = exercise.kind in FAST_KINDS
+    if quick:
+        write("reps", QUICK if _most(new.get("reps", "")) < int(QUICK) - 1 else "")
+    elif "reps" in new and is_from_the_floor(exercise) and _most(new["reps"]) >= MANY:
+        write("reps", FEW)
+    elif "reps" in new and not fits_repetitions(exercise, old, new["reps"]):
         write("reps", LARGE_REPS if large else SMALL_REPS)
-    if large != (old.pattern in COMPOUND):
+    if large != (old.pattern in COMPOUND) and not quick:
         write("rest", _rest_like(plan, line, large=large))
     if large and new.get("rir") == "0":
         write("rir", RESERVE)
@@ -75,8 +90,20 @@ def fits_repetitions(exercise: Exercise, old: Exercise, reps: str) -> bool:
     """Whether repetitions that one lift had suit another."""
     if (exercise.pattern in COMPOUND) != (old.pattern in COMPOUND):
         return False
-    most = max(map(int, re.findall(r"[0-9]+", reps)), default=0)
-    return most <= MANY or exercise.axial != HEAVY_ON_THE_SPINE or old.axial == HEAVY_ON_THE_SPINE
+    return (
+        _most(reps) <= MOST_ON_THE_SPINE
+        or exercise.axial != HEAVY_ON_THE_SPINE
+        or old.axial == HEAVY_ON_THE_SPINE
+    )
+
+
+def is_from_the_floor(exercise: Exercise) -> bool:
+    """Whether a lift is one that coaches keep to few repetitions."""
+    return exercise.name in FROM_THE_FLOOR
+
+
+def _most(reps: str) -> int:
+    return max(map(int, re.findall(r"[0-9]+", reps)), default=0)
 
 
 def in_all_weeks(plan: Plan, line: Line, exercise: Exercise) -> tuple[Spans, str]:

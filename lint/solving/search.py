@@ -9,6 +9,7 @@ from __future__ import annotations
 from heapq import heappop, heappush
 
 from .candidates import Candidates
+from .minutes import fits
 from .steps import together
 
 TYPE_CHECKING = False
@@ -164,6 +165,7 @@ class Search:
         self._push((), Branch(pools, aimed))
         before = {one.words for one in targets}
         looked = 0
+        barely: SoundEdit | None = None
         stop = max(1, min(reviews, MOST_LETTERS // max(1, len(content))))
         while self._heap and len(self.found) < most:
             cost, _, _, steps, branch, siblings = heappop(self._heap)
@@ -190,6 +192,10 @@ class Search:
                 continue
             left, brought = verdict.left(self.aims), verdict.brought(self.before)
             brought = [one for one in brought if one not in left]
+            if not left and not brought and not self.found and not fits(self.plan, targets, verdict):
+                barely = barely or SoundEdit(steps, spans, cost, verdict)
+                self._push(steps, branch)
+                continue
             if not left and not brought:
                 if self.found and not self._is_needed(steps):
                     continue
@@ -205,6 +211,8 @@ class Search:
                 further = [] if self.found else [self._pool(one, own=False) for one in brought]
                 needs = [*(aimed if left else []), *((pool, steps) for pool in further)]
                 self._push(steps, Branch([*(pools if left else []), *further], needs))
+        if not self.found and barely is not None:
+            self.found.append(barely)
         return self.found
 
     def _is_needed(self, steps: State) -> bool:

@@ -73,11 +73,14 @@ class EditStep:
 
     ``touches`` are the offsets of the lines and sessions that it changes: of two steps that touch the same
     one only one is taken. ``label`` says it in a coach's words. ``by`` is the change of sets of the line at
-    ``line``; ``adds_work`` whether the athlete has more or harder work by it. ``exercise`` is the new one,
+    ``line``, or of all ``lines``; ``adds_work`` whether the athlete has more or harder work by it. ``exercise`` is the new one,
     ``said`` what else is written for it.
     """
 
-    __slots__ = ("adds_work", "by", "cost", "exercise", "kind", "label", "line", "said", "spans", "touches")
+    __slots__ = (
+        *("adds_work", "by", "cost", "exercise", "kind", "label"),
+        *("line", "lines", "said", "spans", "touches"),
+    )
 
     def __init__(
         self,
@@ -92,6 +95,7 @@ class EditStep:
         adds_work: bool = False,
         said: str = "",
         exercise: Exercise | None = None,
+        lines: Iterable[int] = (),
     ) -> None:
         self.kind = kind
         self.spans = spans
@@ -99,6 +103,7 @@ class EditStep:
         self.touches = frozenset(touches)
         self.cost = cost
         self.line = line
+        self.lines = tuple(lines) or (line,)
         self.by = by
         self.adds_work = adds_work
         self.said = said
