@@ -116,12 +116,63 @@ def _sets(plan: Plan, line: Line, by: int, group: str, weeks: tuple[int, ...]) -
         now = ", ".join(dict.fromkeys(words for _, words, _ in several))
         names = listed([one.name for one in (line, *partners)])
         label = f"{names} ({line.session.name}) {'cut' if by < 0 else 'raised'} to {sets_of(now)}{within}"
-        cost = (price("sets", line, by) + len(several) - 1 + wider, other_muscles(line, by, group), 0)
+        first = price("sets", line, by) + len(several) - 1 + wider + _under_three(line, by)
+        cost = (first, other_muscles(line, by, group), 0)
         touches = [line.start, *(one.start for one in partners)]
         all_of_it = [line.start, *(one.start for one in partners)]
         yield EditStep(
             "sets", spans, label, touches, cost, line=line.start, by=by, adds_work=by > 0, lines=all_of_it
         )
+
+
+def thinned(plan: Plan, lines: Iterable[Line], group: str, weeks: Iterable[int]) -> Iterator[EditStep]:
+    """A set less, or two less, on each of several lines: each keeps three if it is large, two if it is small."""
+    several = [one for one in lines if plan.may_touch(one)]
+    for by in (1, 2):
+        spans: list[tuple[int, int, str]] = []
+        cut: list[Line] = []
+        off: dict[int, int] = {}
+        for line in several:
+            meant = plan.meant(weeks, line.held)
+            large = line.exercise is not None and line.exercise.pattern in COMPOUND
+            less = min(by, int(line.sets) - (KEPT_LARGE if large else FEWEST))
+            written = list(_numbers(line, -less, meant)) if less > 0 else []
+            if written:
+                spans += [span for one, _, _ in written for span in one]
+                cut.append(line)
+                off[line.start] = less
+        apart = tuple(sorted(spans))
+        if len(cut) < FEWEST_LINES or not are_apart(apart) or any(_is_halved(plan, one, cut) for one in cut):
+            continue
+        most = max(off.values())
+        names = "each line" if len(cut) == len(several) else f"{len(cut)} lines"
+        where = listed(list(dict.fromkeys(one.session.name for one in cut)))
+        label = f"{'a set' if most == 1 else 'up to two sets'} fewer on {names} of {where}"
+        other = sum(other_muscles(one, off[one.start], group) for one in cut)
+        cost = (PRICE["sets"] + A_THIN_LINE * len(cut) + A_SET * sum(off.values()), other, 0)
+        starts = [one.start for one in cut]
+        yield EditStep("sets", apart, label, starts, cost, line=starts[0], by=-most, lines=starts)
+
+
+def _is_halved(plan: Plan, line: Line, cut: list[Line]) -> bool:
+    """Whether a pair would be cut on one side alone."""
+    return any(one not in cut for one in paired_with(plan, line))
+
+
+KEPT_LARGE = 3
+"""Sets that a large lift keeps where each line gives some (common practice, no source)."""
+
+A_THIN_LINE = 6
+"""What each line costs that gives a set with others."""
+
+
+def _under_three(line: Line, by: int) -> int:
+    """What it costs more that a large lift keeps fewer than three sets."""
+    large = line.exercise is not None and line.exercise.pattern in COMPOUND
+    return UNDER_THREE if large and line.sets >= KEPT_LARGE > line.sets + by else 0
+
+
+UNDER_THREE = 20
 
 
 def paired_with(plan: Plan, line: Line) -> list[Line]:

@@ -6,7 +6,7 @@ from functools import cache
 
 from ..body import catalogue
 from ..engine.registry import all_rules
-from .amounts import fewer_sets, more_sets, paired, taken_out
+from .amounts import fewer_sets, more_sets, paired, taken_out, thinned
 from .days import halved, is_near_maximal, left_out, other_days
 from .easier import eased
 from .exercises import added, as_in_other_weeks, at_home, exchanged, going_on, serves, serving
@@ -74,10 +74,10 @@ def _all(plan: Plan, seen: Seen, *, own: bool) -> Iterator[EditStep]:
             if seen.unit in LINEAR and not missing and not eased_only:
                 yield from _of_line(plan, seen, line)
             if own and ((seen.unit == "sets" and seen.over and not seen.wanted) or _is_unsuited(plan, line)):
-                yield from as_in_other_weeks(plan, line, weeks)
-                yield from swapping(plan, line, (), weeks)
-                held = plan.session_at(line.start)
-                yield from taken_out(plan, line, held, weeks, even_main=True) if held is not None else ()
+                yield from _given_way(plan, seen, line)
+    group = seen.parts[0] if len(seen.parts) == 1 else ""
+    if seen.over and seen.unit in LINEAR and not any(one.aside for one in seen.levers):
+        yield from thinned(plan, lines, group, weeks)
     for held in sessions:
         if seen.unit == "min":
             yield from paired(plan, held)
@@ -91,6 +91,18 @@ def _all(plan: Plan, seen: Seen, *, own: bool) -> Iterator[EditStep]:
         yield from _in_place(plan, seen, seen.parts)
     elif seen.unit == "sets" and any(one.aside for one in seen.levers):
         yield from _in_place(plan, seen, _weak_side(plan, seen))
+
+
+def _given_way(plan: Plan, seen: Seen, line: Line) -> Iterator[EditStep]:
+    """Another exercise for one that does not suit; the line taken out where that is what is asked for, or
+    nothing suits.
+    """
+    weeks = seen.finding.weeks
+    swaps = [*as_in_other_weeks(plan, line, weeks), *swapping(plan, line, (), weeks)]
+    yield from swaps
+    held = plan.session_at(line.start)
+    if held is not None and (not swaps or seen.over or plan.is_spared(line)):
+        yield from taken_out(plan, line, held, weeks, even_main=True)
 
 
 @cache

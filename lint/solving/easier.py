@@ -116,7 +116,7 @@ def _marked(plan: Plan, number: int) -> Iterator[Edit]:
 
 def _easy_words(plan: Plan, number: int) -> tuple[str, str]:
     """What holds for all lines in an easy week, as keys; and the same said."""
-    groups = [one for line in plan.lines for one in line.held.get(number, ())]
+    groups = [one for ledger in plan.ledgers for _, one in ledger.weeks[number - 1].entries()]
     loads = [
         one.percent.high
         for one in groups

@@ -237,10 +237,12 @@ def exchanged(
     any_size: bool = False,
     weeks: Iterable[int] = (),
     exactly: bool = False,
+    like: bool = True,
 ) -> Iterator[EditStep]:
     """Another exercise in a line, in the weeks that are meant; what belongs to it is written for the new one.
 
-    Unless ``any_size`` may do, a large lift gives way to a large one, a small one to a small one.
+    Without ``like`` the first of several is preferred to the one nearest to the old exercise. Unless
+    ``any_size`` may do, a large lift gives way to a large one, a small one to a small one.
     """
     old = line.exercise
     meant = plan.meant(weeks, line.held, exactly=exactly)
@@ -262,7 +264,7 @@ def exchanged(
     first = price("swap", line) + (0 if keeps else alone(plan, line, meant))
     reps = node.entries["reps"].value.plain if "reps" in node.entries else ""
     common = _commonness(exercise, number) + _to_be_set(exercise, str(reps))
-    cost = (first, _differing(line.sets, exercise, old), common)
+    cost = (first, 0 if fast or not like else _differing(line.sets, exercise, old), common)
     within = in_weeks_of(line, meant)
     yield EditStep(
         "swap",

@@ -9,7 +9,7 @@ if TYPE_CHECKING:
     from collections.abc import Iterable
 
     from .judge import Seen
-    from .lines import Plan
+    from .lines import Line, Plan
     from .steps import EditStep
 
 LINEAR = ("sets", "min")
@@ -174,9 +174,15 @@ def gains(plan: Plan, seen: Seen) -> Gains | GainsOfTwo | GainsOfParts | None:
         if line is None or not line.sets:
             return None
         a_set, whole = found.get(line.start, (0.0, 0.0))
-        fewest = min(one.sets.high for one in line.entries if one.sets.high)
+        fewest = _fewest(line, seen.finding.weeks)
         found[line.start] = a_set + lever.share / fewest, whole + lever.share
     return Gains(found, seen.apart, over=True) if found else None
+
+
+def _fewest(line: Line, weeks: Iterable[int]) -> float:
+    """The fewest sets that a line holds in some weeks; in any, where none is named."""
+    held = [one for week in weeks or line.held for one in line.held.get(week, ())] or line.entries
+    return min((one.sets.high for one in held if one.sets.high), default=line.sets)
 
 
 def _gains_below(plan: Plan, seen: Seen) -> Gains | None:

@@ -195,6 +195,14 @@ class Plan:
             return "loads what is spared"
         return next((words for one in self._suits if (words := one.obstacle(exercise))), "")
 
+    def is_spared(self, line: Line) -> bool:
+        """Whether somebody is to spare what a line does."""
+        return any(
+            entry.exercise is not None and one.forbids(entry.exercise)
+            for one in self._spared
+            for entry in line.entries
+        )
+
     @property
     def in_rehabilitation(self) -> bool:
         """Whether the programme states a stage of rehabilitation."""

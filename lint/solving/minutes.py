@@ -9,7 +9,7 @@ if TYPE_CHECKING:
     from .judge import Judgement, Seen
     from .lines import Plan
 
-ROOM = 1.1
+ROOM = 1.05
 """How many times the minutes that there are a session may take by the middle of what is estimated."""
 
 

@@ -5,6 +5,7 @@ from __future__ import annotations
 import re
 
 from ..body.catalogue import RANKS, rarity
+from ..body.equipment import unlike
 from ..counting.effort import FAST_KINDS
 from ..counting.suggestions import substitutes
 from ..model.quantities import duration
@@ -124,6 +125,12 @@ def _writing(plan: Plan, seen: Seen, edit: Edit, spans: Spans) -> Iterator[EditS
 def swapping(plan: Plan, line: Line, names: Iterable[str], weeks: Iterable[int]) -> Iterator[EditStep]:
     """Exercises in place of another: those that are offered, and others that do the same."""
     old, known = line.exercise, plan.header.known
+    if old is not None and old.kind not in FAST_KINDS and plan.is_spared(line):
+        for number, exercise in enumerate(_gentler(plan, old)):
+            yield from exchanged(
+                plan, line, exercise, number, any_size=True, weeks=weeks, exactly=True, like=False
+            )
+        return
     further = substitutes(plan.header, old, MOST_SUBSTITUTES) if old is not None else []
     if old is not None and old.kind in FAST_KINDS:
         further += [one.name for one in _fast_like(plan, old)]
@@ -133,12 +140,29 @@ def swapping(plan: Plan, line: Line, names: Iterable[str], weeks: Iterable[int])
             yield from exchanged(plan, line, exercise, number, any_size=True, weeks=weeks, exactly=True)
 
 
-def _fast_like(plan: Plan, old: Exercise) -> list[Exercise]:
-    """Fast lifts, throws or jumps that suit everybody and share a joint action with one; else any."""
+def _gentler(plan: Plan, old: Exercise) -> list[Exercise]:
+    """Exercises for muscles of one that is to be spared, which load the spine little: the most common first."""
     fits = [
         one
         for one in plan.header.known.by_rank()
-        if one.kind in FAST_KINDS and one is not old and one.rank != RANKS[-1] and not plan.obstacle(one)
+        if one.kind == old.kind and one.rank != RANKS[-1] and one.axial in GENTLE
+        if not set(one.direct).isdisjoint(old.direct) and not plan.obstacle(one)
+    ]
+    fits.sort(key=lambda one: (rarity(one), one.unilateral and not old.unilateral, unlike(old, one)))
+    return fits[:MOST_SUBSTITUTES]
+
+
+GENTLE = ("none", "low")
+"""How much the spine is loaded by what is put in the place of a lift that is to be spared."""
+
+
+def _fast_like(plan: Plan, old: Exercise) -> list[Exercise]:
+    """Light fast lifts, throws or jumps that suit everybody and share a joint action with one; else any."""
+    fits = [
+        one
+        for one in plan.header.known.by_rank()
+        if one.kind in FAST_KINDS and one.capacity == "light" and one is not old
+        if one.rank != RANKS[-1] and not plan.obstacle(one)
     ]
     near = [one for one in fits if not set(one.actions).isdisjoint(old.actions)]
     return sorted(near or fits, key=rarity)[:MOST_SUBSTITUTES]

@@ -43,8 +43,11 @@ FROM_THE_FLOOR, FEW = ("deadlift", "sumo deadlift", "trap bar deadlift"), "5-6"
 MOST_ON_THE_SPINE = 10
 """Repetitions at most of other lifts that load the spine, where another stood (common practice, no source)."""
 
-QUICK = "5"
-"""Repetitions of a quick lift in place of one with fewer (common practice, no source)."""
+LIGHTER_REPS = "8-12"
+"""Repetitions of a lift that cannot be loaded as the one before it (common practice, no source)."""
+
+QUICK, SWUNG = "5", "8"
+"""Repetitions of a quick lift, and of a swing, in place of one with fewer (common practice, no source)."""
 
 
 def for_new(plan: Plan, line: Line, exercise: Exercise, words: Words) -> tuple[Words, list[str]]:
@@ -62,9 +65,12 @@ def for_new(plan: Plan, line: Line, exercise: Exercise, words: Words) -> tuple[W
 
     quick = exercise.kind in FAST_KINDS
     if quick:
-        write("reps", QUICK if _most(new.get("reps", "")) < int(QUICK) - 1 else "")
+        few = SWUNG if exercise.pattern == "hip hinge" else QUICK
+        write("reps", few if _most(new.get("reps", "")) < int(few) - 1 else "")
     elif "reps" in new and is_from_the_floor(exercise) and _most(new["reps"]) >= MANY:
         write("reps", FEW)
+    elif "reps" in new and old.capacity == "heavy" != exercise.capacity and _most(new["reps"]) <= MANY:
+        write("reps", LIGHTER_REPS)
     elif "reps" in new and not fits_repetitions(exercise, old, new["reps"]):
         write("reps", LARGE_REPS if large else SMALL_REPS)
     if large != (old.pattern in COMPOUND) and not quick:

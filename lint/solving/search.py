@@ -259,13 +259,14 @@ class Search:
         parent, steps = children.parent, children.branch.steps
         touched = frozenset[int]().union(*(step.touches for step in parent))
         run_cost: Cost = (0, 0, 0)
+        new = [one.exercise for one in parent]
         run: list[tuple[Cost, tuple[object, ...], State]] = []
         while children.at < len(steps):
             step = steps[children.at]
             if run and step.cost != run_cost:
                 break
             children.at += 1
-            if step.touches & touched:
+            if step.touches & touched or (step.exercise is not None and step.exercise in new):
                 continue
             several = tuple(sorted((*parent, step), key=lambda one: one.key))
             key = tuple(one.key for one in several)

@@ -142,10 +142,17 @@ def solving(path: str, today: date, ask: Ask, opened: Mapping[str, str]) -> Work
     if len(aims) == 1:
         yield from _one(solution, judge, aims[0])
     else:
-        findings = [one for aim in aims for one in aim.findings]
+        findings = sorted((one for aim in aims for one in aim.findings), key=_after_volume)
         yield from _in_turn(solution, judge, findings, review)
     solution.reviews = judge.reviews
     return solution
+
+
+def _after_volume(finding: Finding) -> bool:
+    """Whether a finding comes after those on too much work: what is taken off may set it right, too."""
+    amount = finding.amount
+    over = amount is not None and amount.unit == "sets" and amount.counted > amount.wanted
+    return not over or any(one.of for one in finding.related)
 
 
 def _read(path: str, today: date, opened: Mapping[str, str], content: str | None = None) -> FileReview:
