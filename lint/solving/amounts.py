@@ -243,7 +243,7 @@ def taken_out(
     plan: Plan, line: Line, held: WrittenSession, weeks: Iterable[int] = (), *, even_main: bool = False
 ) -> Iterator[EditStep]:
     """The line taken out of its session, or of it in the weeks that are meant, where that keeps some."""
-    meant = plan.meant(weeks, line.held, exactly=True)
+    meant = plan.meant(weeks, line.held, exactly=even_main)
     if not meant or not line.is_plain or (line.is_main and not even_main):
         return
     left = min(sum(week in one.held for one in held.lines) for week in meant)

@@ -147,6 +147,11 @@ def _of_line(plan: Plan, seen: Seen, line: Line) -> Iterator[EditStep]:
         yield from taken_out(plan, line, held, weeks)
 
 
+def _elsewhere(plan: Plan, what: str) -> list[WrittenSession]:
+    """The sessions that train something not at all: where a further day is wanted."""
+    return [held for held in plan.sessions if not any(serves(line, what) for line in held.lines)]
+
+
 def _weak_side(plan: Plan, seen: Seen) -> tuple[str, ...]:
     """What trains the weaker side of an opposing pair that a finding compares; nothing for other findings."""
     aside = [line for one in seen.levers if one.aside and (line := plan.line_at(one.offset)) is not None]
@@ -174,7 +179,7 @@ def _in_place(plan: Plan, seen: Seen, wanted: Iterable[str]) -> Iterator[EditSte
                 if serves(line, group) and plan.may_touch(line):
                     yield from going_on(plan, line, held, weeks)
         for number, exercise in enumerate(serving(plan, group)):
-            for held in at_home(plan, exercise, weeks):
+            for held in _elsewhere(plan, group) if seen.unit == "days" else at_home(plan, exercise, weeks):
                 yield from added(plan, held, exercise, number, weeks)
             for line in counted.values():
                 if not line.is_main and not serves(line, group) and plan.may_touch(line):
