@@ -134,8 +134,7 @@ def thinned(plan: Plan, lines: Iterable[Line], group: str, weeks: Iterable[int])
         off: dict[int, int] = {}
         for line in several:
             meant = plan.meant(weeks, line.held)
-            large = line.exercise is not None and line.exercise.pattern in COMPOUND
-            less = min(by, int(line.sets) - (KEPT_LARGE if large else FEWEST))
+            less = min(by, *(_to_give(one) for one in (line, *paired_with(plan, line))))
             written = list(_numbers(line, -less, meant)) if less > 0 else []
             if written:
                 spans += [span for one, _, _ in written for span in one]
@@ -152,6 +151,12 @@ def thinned(plan: Plan, lines: Iterable[Line], group: str, weeks: Iterable[int])
         cost = (PRICE["sets"] + A_THIN_LINE * len(cut) + A_SET * sum(off.values()), other, 0)
         starts = [one.start for one in cut]
         yield EditStep("sets", apart, label, starts, cost, line=starts[0], by=-most, lines=starts)
+
+
+def _to_give(line: Line) -> int:
+    """The sets that a line can give: a large lift keeps three, unless it is done in turn with another."""
+    large = line.exercise is not None and line.exercise.pattern in COMPOUND and line.line.paired is None
+    return int(line.sets) - (KEPT_LARGE if large else FEWEST)
 
 
 def _is_halved(plan: Plan, line: Line, cut: list[Line]) -> bool:

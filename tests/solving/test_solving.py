@@ -15,9 +15,9 @@ from spotline.lint.project.workspace import Workspace
 from spotline.lint.solving.amounts import fewer_sets, more_sets, paired, taken_out
 from spotline.lint.solving.candidates import Candidates
 from spotline.lint.solving.conflict import smallest
+from spotline.lint.solving.days import other_days
 from spotline.lint.solving.judge import Judge, Seen, marks_of, unshifted, with_spans
 from spotline.lint.solving.lines import Plan
-from spotline.lint.solving.days import other_days
 from spotline.lint.solving.search import Attempt, Search, finished
 from spotline.lint.solving.solve import Ask, NothingToSolveError, Solution, solve
 from spotline.lint.solving.steps import EditStep, together
