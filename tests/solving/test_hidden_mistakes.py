@@ -36,10 +36,10 @@ FIRST = {
     ("f02", "deload-without-cut"): ["week 8 made easier as week 4 is"],
     ("f04", "pull-or-push-missing"): [
         "seated cable row added to Upper 1",
-        "pull-up in place of dip (Upper 2)",
+        "lat pulldown in place of dip (Upper 2)",
     ],
-    ("f06", "sessions-too-close"): ["TUE heavy with half the sets of 2 of its lines in week 4"],
-    ("f09", "protected-area-loaded"): ["scaption raise in place of dumbbell push press (Wed) in weeks 5-6"],
+    ("f06", "sessions-too-close"): ["TUE heavy with half the sets of 2 of its lines, lighter, in week 4"],
+    ("f09", "protected-area-loaded"): ["lateral raise in place of dumbbell push press (Wed) in weeks 5-6"],
     ("f10", "load-step-large"): ["load for bench press: 35 kg in week 3"],
     ("f10", "protected-area-loaded"): [
         "for Dunja: kettlebell swing in place of box jump in weeks 1-6; split squat jump left out"

@@ -133,7 +133,7 @@ def test_the_cheapest_repairs_are_those_that_a_coach_would_choose() -> None:
     assert first["legs two days running"] == ["Lower B moved to Saturday"]
     assert first["too many repetitions for the load"] == ["back squat (Lower A): write 74 %"]
     assert first["one heavy week"] == ["bench press (Upper A) cut to 5 sets in week 3"]
-    assert first["little rest"] == ["back squat (Lower A): write 2 min"]
+    assert first["little rest"] == ["back squat (Lower A): rest 3 min, as other heavy lifts"]
 
 
 def test_proposals_differ_in_kind_and_have_no_step_too_many() -> None:
