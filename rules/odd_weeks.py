@@ -61,9 +61,10 @@ def week_out_of_line(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
 
     Follows each line through the typical weeks. Points at a week, alone of its kind on the line, with twice
     the sets of the weeks before and after it, or half of them, 2 sets or more apart; with so many repetitions
-    at the same load, or half as many more that fit in between once a digit is left out, 18 for 8; with a load more than 10 % below both, unless its sets are fewer, too; or with a number
-    below both that fits in between once two digits change places or a nought is added. A dip counts where
-    the week is no easier one otherwise. A load that leaves upwards, and sets that rise by more than a week
+    at the same load, or half as many more that fit in between once a digit is left out, 18 for 8; with a load
+    more than 10 % below both, unless its sets are fewer, too; or with a number below both that fits in
+    between once two digits change places or a nought is added. A dip counts where the week is no easier one
+    otherwise. A load that leaves upwards, and sets that rise by more than a week
     should, are for load-step-large and sets-step-large to say, a load that can hardly be meant for
     number-implausible. Silent where a note says that the week is meant.
 

@@ -126,7 +126,7 @@ def _sets(plan: Plan, line: Line, by: int, group: str, weeks: tuple[int, ...]) -
 
 
 def thinned(plan: Plan, lines: Iterable[Line], group: str, weeks: Iterable[int]) -> Iterator[EditStep]:
-    """A set less, or two less, on each of several lines: each keeps three if it is large, two if it is small."""
+    """A set less, or two less, on each of several lines: a large one keeps three, a small one two."""
     several = [one for one in lines if plan.may_touch(one)]
     for by in (1, 2):
         spans: list[tuple[int, int, str]] = []

@@ -83,8 +83,8 @@ def _all(plan: Plan, seen: Seen, *, own: bool) -> Iterator[EditStep]:
             yield from paired(plan, held)
         if seen.unit in ("h", "days") or _family(seen.rule) == "schedule":
             yield from other_days(plan, held, weeks)
-            counted = {line.start for one in seen.levers if (line := plan.line_at(one.offset)) is not None}
-            named = [line for line in held.lines if line.start in counted]
+            at = [plan.line_at(one.offset) for one in seen.levers]
+            named = [line for line in held.lines if line in at]
             yield from halved(plan, held, named or held.lines, weeks)
             yield from left_out(plan, held, weeks)
     if not seen.over and seen.unit != "min":

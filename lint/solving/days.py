@@ -7,7 +7,7 @@ from ..model.naming import day_name
 from ..model.week_edits import runs
 from ..remedies.some_weeks import kept_to, own_map, value_in
 from ..syntax.tree import Scalar
-from ..wording.words import plain, week_list
+from ..wording.words import listed, plain, week_list
 from .lighter import eased_load
 from .steps import HALVED, LEFT_OUT, PRICE, EditStep, are_apart, spans_of_all
 
@@ -136,9 +136,11 @@ def halved(
                 edits += eased_load(plan, line, meant)
     spans = spans_of_all(edits, plan.line_end)
     if spans and are_apart(spans):
-        what = "" if len(touches) == len(held.lines) else f" of {len(touches)} of its lines"
-        what += ", lighter," if any(is_near_maximal(line, meant) for line in lines) else ""
-        label = f"{held.session.name} with half the sets{what} in {week_list(meant)}"
+        named = [line.name for line in held.lines if line.start in touches]
+        whole = len(touches) == len(held.lines)
+        what = held.session.name if whole else f"{listed(named)} ({held.session.name})"
+        and_lighter = " and lighter" if any(is_near_maximal(line, meant) for line in lines) else ""
+        label = f"{what} with half the sets{and_lighter} in {week_list(meant)}"
         yield EditStep("ease", spans, label, touches, (HALVED, 0, 0))
 
 

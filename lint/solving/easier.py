@@ -42,8 +42,9 @@ source)."""
 def eased(plan: Plan, seen: Seen, family: str) -> Iterator[EditStep]:
     """Weeks that are to be easier, cut as the programme's other easy weeks are; else by half the sets.
 
-    They are those that a finding on progression means and that are there to be easier; of a long run of weeks,
-    the last one that may be hard. All lines change in one step: with sets, loads and effort, and with sets alone.
+    They are those that a finding on progression means and that are there to be easier; of a long run of
+    weeks, the last one that may be hard. All lines change in one step: with sets, loads and effort, and with
+    sets alone.
     """
     numbers = sorted(seen.finding.weeks)
     if family != "progression" or not numbers or plan.kept:

@@ -157,7 +157,7 @@ def _between(plan: Plan, held: WeekMap | None, key: str, words: str) -> list[flo
 
 
 def eased_load(plan: Plan, line: Line, weeks: list[int]) -> list[Edit]:
-    """Edits that lower a line's load in some weeks to what the heaviest other lines have there, or clearly."""
+    """Edits that lower a line's load in some weeks to what the heaviest other lines have, or clearly."""
     entry = line.node.entries.get("load")
     held = own_map(entry.value) if entry is not None else None
     if held is None:

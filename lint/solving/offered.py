@@ -135,13 +135,13 @@ def swapping(plan: Plan, line: Line, names: Iterable[str], weeks: Iterable[int])
     if old is not None and old.kind in FAST_KINDS:
         further += [one.name for one in _fast_like(plan, old)]
     for number, one in enumerate(dict.fromkeys([*names, *further])):
-        exercise = known.exercise(one)
-        if exercise is not None:
-            yield from exchanged(plan, line, exercise, number, any_size=True, weeks=weeks, exactly=True)
+        other = known.exercise(one)
+        if other is not None:
+            yield from exchanged(plan, line, other, number, any_size=True, weeks=weeks, exactly=True)
 
 
 def _gentler(plan: Plan, old: Exercise) -> list[Exercise]:
-    """Exercises for muscles of one that is to be spared, which load the spine little: the most common first."""
+    """Exercises for muscles of one that is to be spared, which load the spine little; common ones first."""
     fits = [
         one
         for one in plan.header.known.by_rank()

@@ -41,7 +41,7 @@ FROM_THE_FLOOR, FEW = ("deadlift", "sumo deadlift", "trap bar deadlift"), "5-6"
 """Lifts that coaches keep to few repetitions, and how many (common practice, no source)."""
 
 MOST_ON_THE_SPINE = 10
-"""Repetitions at most of other lifts that load the spine, where another stood (common practice, no source)."""
+"""Repetitions at most of other lifts that load the spine (common practice, no source)."""
 
 LIGHTER_REPS = "8-12"
 """Repetitions of a lift that cannot be loaded as the one before it (common practice, no source)."""

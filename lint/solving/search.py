@@ -275,10 +275,11 @@ class Search:
             self._met.add(frozenset(key))
             run_cost = step.cost
             run.append((_total(several), key, several))
-        for number, (cost, key, several) in enumerate(sorted(run, key=lambda one: one[:2]), start=1):
+        run.sort(key=lambda one: one[:2])
+        for cost, place, several in run:
             self._number += 1
-            siblings = children if number == len(run) else None
-            heappush(self._heap, (cost, key, self._number, several, children.branch, siblings))
+            siblings = children if several is run[-1][2] else None
+            heappush(self._heap, (cost, place, self._number, several, children.branch, siblings))
 
 
 def _total(steps: State) -> Cost:

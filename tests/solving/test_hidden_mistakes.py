@@ -38,7 +38,10 @@ FIRST = {
         "seated cable row added to Upper 1",
         "lat pulldown in place of dip (Upper 2)",
     ],
-    ("f06", "sessions-too-close"): ["TUE heavy with half the sets of 2 of its lines, lighter, in week 4"],
+    ("f06", "sessions-too-close"): [
+        "trap bar deadlift and rear-foot-elevated split squat (TUE heavy) with half the sets and lighter"
+        " in week 4"
+    ],
     ("f09", "protected-area-loaded"): ["lateral raise in place of dumbbell push press (Wed) in weeks 5-6"],
     ("f10", "load-step-large"): ["load for bench press: 35 kg in week 3"],
     ("f10", "protected-area-loaded"): [
