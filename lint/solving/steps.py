@@ -25,15 +25,8 @@ KINDS = ("sets", "value", "order", "ease", "pair", "swap", "add", "move", "drop"
 """The kinds of step, the cheapest first."""
 
 PRICE = {
-    "sets": 20,
-    "value": 20,
-    "order": 24,
-    "ease": 30,
-    "pair": 36,
-    "swap": 40,
-    "add": 60,
-    "move": 80,
-    "drop": 100,
+    **{"sets": 20, "value": 20, "order": 24, "ease": 30, "pair": 36},
+    **{"swap": 40, "add": 60, "move": 80, "drop": 100},
 }
 """What a step costs by its kind."""
 
