@@ -31,7 +31,7 @@ FEWER = 0.5
 """The share of the sets that stays in an easy week, where the programme has no other (common practice, no
 source)."""
 
-EASY = {"rir": "4", "rpe": "6"}
+EASY = {"rir": 4.0, "rpe": 6.0}
 """What is asked of the sets that are left, in the words of the programme (common practice, no source)."""
 
 POINTS, HEAVY, MORE_POINTS = 10, 80, 15
@@ -128,12 +128,24 @@ def _easy_words(plan: Plan, number: int) -> tuple[str, str]:
         points = MORE_POINTS if max(loads) > HEAVY else POINTS
         keys.append(f"load: -{points} points")
         said.append(f"loads {points} points lower")
-    for key, words in EASY.items():
-        if any(getattr(one.work, key) is not None for one in groups):
+    for key in EASY:
+        words = _effort(groups, key)
+        if words:
             keys.append(f"{key}: {words}")
             said.append(f"{words} in reserve" if key == "rir" else f"RPE {words}")
             break
     return f"{{{', '.join(keys)}}}", listed(said)
+
+
+def _effort(groups: Iterable[SetGroup], key: str) -> str:
+    """An easy effort in reserve or RPE, never harder than what any line has; empty where none is written."""
+    held = [value for one in groups if (value := getattr(one.work, key)) is not None]
+    if not held:
+        return ""
+    easy = EASY[key]
+    return plain(
+        max(easy, *(one.high for one in held)) if key == "rir" else min(easy, *(one.low for one in held))
+    )
 
 
 def _own_values(plan: Plan, number: int) -> Iterator[Edit]:
@@ -150,7 +162,7 @@ def _own_values(plan: Plan, number: int) -> Iterator[Edit]:
             was = single(words.text) if isinstance(words, Scalar) else None
             if held is None or was is None or not isinstance(words, Scalar):
                 continue
-            new = EASY.get(key, "")
+            new = _effort(line.held[number], key) if key in EASY else ""
             if key == "load":
                 new = NUMBER.sub(
                     plain(rounded(was * (100 - POINTS) / 100, words.text, beside(held))), words.text

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from ..body.restrictions import read
+from ..counting.effort import FAST_KINDS
 from ..counting.suggestions import Suits, substitutes
 from ..findings.finding import Edit
 from ..model.week_edits import runs
@@ -12,12 +13,14 @@ from ..syntax.additions import key_added, words_added
 from ..syntax.enclosing import way_to
 from ..syntax.tree import Mapping, Scalar, Sequence
 from ..wording.words import listed, week_list
+from .offered import gentler
 from .steps import PRICE, EditStep, are_apart, spans_of_all
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
     from collections.abc import Iterator
 
+    from ..body.catalogue import Exercise
     from ..counting.ledger import Ledger
     from ..syntax.tree import Node
     from .judge import Seen
@@ -32,7 +35,8 @@ def for_one(plan: Plan, seen: Seen) -> Iterator[EditStep]:
     names = seen.finding.athletes
     if not names or len(names) >= len(plan.ledgers):
         return
-    lines = {line.start: line for one in seen.levers if (line := plan.line_at(one.offset)) is not None}
+    found = [line for one in seen.levers if (line := plan.line_at(one.offset)) is not None]
+    lines = {line.start: line for line in found if not plan.is_kept(line.name, line.session.name)}
     for kind in ("swap", "drop"):
         edits: list[Edit] = []
         said: list[str] = []
@@ -42,7 +46,7 @@ def for_one(plan: Plan, seen: Seen) -> Iterator[EditStep]:
             if ledger.athlete is None or ledger.athlete.name not in names or member is None:
                 continue
             meant = _unsuited(ledger, list(lines.values()), seen.finding.weeks)
-            own = _adjusted(member, ledger, meant, kind, said)
+            own = _adjusted(plan, member, ledger, meant, kind, said)
             if own:
                 edits += own
                 touches.append(member.start)
@@ -79,7 +83,9 @@ def _unsuited(ledger: Ledger, lines: list[Line], weeks: tuple[int, ...]) -> Mean
     return found
 
 
-def _adjusted(member: Node, ledger: Ledger, meant: Meant, kind: str, said: list[str]) -> list[Edit]:
+def _adjusted(
+    plan: Plan, member: Node, ledger: Ledger, meant: Meant, kind: str, said: list[str]
+) -> list[Edit]:
     """Edits of what is adjusted for an athlete: a swap of the coach's goes on, else a new one is written."""
     edits: list[Edit] = []
     new: list[str] = []
@@ -96,7 +102,7 @@ def _adjusted(member: Node, ledger: Ledger, meant: Meant, kind: str, said: list[
             said.append(f"{_word(held, 'swap')} in place of {name} in {week_list(sorted(known | weeks))}")
             continue
         entry_of = next(one for groups in line.held.values() for one in groups if one.name == name)
-        others = substitutes(ledger.header, entry_of.exercise, 1) if entry_of.exercise else []
+        others = _instead(plan, ledger, entry_of.exercise, line) if entry_of.exercise else []
         known = _own_weeks(member, name)
         weeks = weeks - known
         only = f", in weeks: {runs(weeks)}" if weeks < set(line.held) else ""
@@ -109,11 +115,18 @@ def _adjusted(member: Node, ledger: Ledger, meant: Meant, kind: str, said: list[
     return [*edits, *_put_in(member, new)] if not new or _put_in(member, new) else []
 
 
+def _instead(plan: Plan, ledger: Ledger, exercise: Exercise, line: Line) -> list[str]:
+    """The name of what an athlete may do in place of an exercise, if anything suits."""
+    if plan.is_spared(line) and exercise.kind not in FAST_KINDS:
+        return [one.name for one in gentler(plan, exercise) if not line.does(one)][:1]
+    return substitutes(ledger.header, exercise, 1)
+
+
 def _put_in(member: Node, new: list[str]) -> list[Edit]:
     """Edits that put adjustments behind those of an athlete, or are the first of them."""
     if not new:
         return []
-    if isinstance(member, Scalar):
+    if isinstance(member, Scalar) or (isinstance(member, Mapping) and "athlete" not in member.entries):
         words = f"{{athlete: {member.source.content[member.start : member.end]}, adjust: [{', '.join(new)}]}}"
         return [Edit(member.place, words, "", certain=False)]
     if not isinstance(member, Mapping):

@@ -126,7 +126,7 @@ def swapping(plan: Plan, line: Line, names: Iterable[str], weeks: Iterable[int])
     """Exercises in place of another: those that are offered, and others that do the same."""
     old, known = line.exercise, plan.header.known
     if old is not None and old.kind not in FAST_KINDS and plan.is_spared(line):
-        for number, exercise in enumerate(_gentler(plan, old)):
+        for number, exercise in enumerate(gentler(plan, old)):
             yield from exchanged(
                 plan, line, exercise, number, any_size=True, weeks=weeks, exactly=True, like=False
             )
@@ -140,7 +140,7 @@ def swapping(plan: Plan, line: Line, names: Iterable[str], weeks: Iterable[int])
             yield from exchanged(plan, line, other, number, any_size=True, weeks=weeks, exactly=True)
 
 
-def _gentler(plan: Plan, old: Exercise) -> list[Exercise]:
+def gentler(plan: Plan, old: Exercise) -> list[Exercise]:
     """Exercises for muscles of one that is to be spared, which load the spine little; common ones first."""
     fits = [
         one

@@ -66,8 +66,8 @@ class EditStep:
 
     ``touches`` are the offsets of the lines and sessions that it changes: of two steps that touch the same
     one only one is taken. ``label`` says it in a coach's words. ``by`` is the change of sets of the line at
-    ``line``, or of all ``lines``; ``adds_work`` whether the athlete has more or harder work by it. ``exercise`` is the new one,
-    ``said`` what else is written for it.
+    ``line``, or of all ``lines``; ``adds_work`` whether the athlete has more or harder work by it.
+    ``exercise`` is the new one, ``said`` what else is written for it.
     """
 
     __slots__ = (

@@ -391,6 +391,23 @@ def test_a_squad_is_judged_for_everybody() -> None:
         assert "Nordic" not in card.after
 
 
+def test_what_does_not_suit_one_of_a_squad_changes_for_that_one_alone() -> None:
+    spared = "protect: [{movement: hip hinge, advised by: physician}], clearance on file: 2025-12-20"
+    squad = f"athletes: [{{name: Bo, level: intermediate}}, {{name: Cy, level: intermediate, {spared}}}]\n"
+    text = re.sub(r"athlete: .*\n", squad, SOUND)
+    solution = solved(text, "protected-area-loaded")
+    assert solution.cards
+    first = solution.cards[0]
+    assert first.steps[0].label.startswith("for Cy: ")
+    assert first.after[first.after.index("sessions:") :] == text[text.index("sessions:") :]
+
+
+def test_an_easy_week_never_asks_for_more_than_a_line_does() -> None:
+    text = SOUND.replace("weeks: 4\n", "weeks: 4\ndeload: [4]\n").replace("rir: 2", "rir: 5")
+    solution = solved(text, "deload-without-cut")
+    assert "everything: {4: {sets: half, rir: 5}}" in solution.cards[0].after
+
+
 @pytest.mark.parametrize(
     ("name", "text", "said"),
     [
