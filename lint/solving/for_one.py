@@ -118,7 +118,10 @@ def _adjusted(
 def _instead(plan: Plan, ledger: Ledger, exercise: Exercise, line: Line) -> list[str]:
     """The name of what an athlete may do in place of an exercise, if anything suits."""
     if plan.is_spared(line) and exercise.kind not in FAST_KINDS:
-        return [one.name for one in gentler(plan, exercise) if not line.does(one)][:1]
+        there = [other for other in plan.lines if other.session is line.session]
+        return [one.name for one in gentler(plan, exercise) if not any(other.does(one) for other in there)][
+            :1
+        ]
     return substitutes(ledger.header, exercise, 1)
 
 
