@@ -54,7 +54,7 @@ def knee_flexion_missing(week: Week, ledger: Ledger, limits: Limits) -> Iterator
     Four or more weeks of a block with exercises of their own are judged by themselves, blocks of one week
     that follow one another together. Speaks where two lines train the legs, or
     the focus means them; where strength, power, endurance or health is the goal only if focus or priorities
-    name the hamstrings.
+    name the hamstrings. Silent where the athlete is to spare it.
 
     Flags:
         programme: Legs
@@ -79,6 +79,8 @@ def knee_flexion_missing(week: Week, ledger: Ledger, limits: Limits) -> Iterator
     hinges, legs = turn.tally.for_actions(("hip hinge",)), turn.tally.for_actions(LEG_WORK, hard=True)
     work, called = (hinges, "hip hinges") if hinges else (legs, "leg work")
     curls = suggested(week.programme, serves("knee flexion"))
+    if curls.is_spared:
+        return
     yield found(
         where_to_add(work),
         f"{sets_of(str(work))} of {called}{turn.words}, no knee flexion"
@@ -114,7 +116,8 @@ def hip_hinge_missing(week: Week, ledger: Ledger, limits: Limits) -> Iterator[Dr
     A warning where the goal is size or strength, else a note. Four or more weeks of a block with exercises of
     their own are judged by themselves, blocks of one week that follow one another together. Speaks where two
     lines train the legs, or the focus means them; where power, endurance or health is the goal only if focus
-    or priorities name the hamstrings. Curls alone are no training of the legs.
+    or priorities name the hamstrings. Curls alone are no training of the legs. Silent where the athlete is to
+    spare it.
 
     Flags:
         programme: Legs
@@ -145,6 +148,8 @@ def hip_hinge_missing(week: Week, ledger: Ledger, limits: Limits) -> Iterator[Dr
         return
     held = turn.tally.for_actions(("hip extension",)).where(_is_held)
     hinges = suggested(week.programme, serves("hip hinge"))
+    if hinges.is_spared:
+        return
     serious: Severity = "warning" if week.programme.goal in ("hypertrophy", "strength") else "note"
     yield found(
         where_to_add(curls or legs),

@@ -61,9 +61,10 @@ def week_out_of_line(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
 
     Follows each line through the typical weeks. Points at a week, alone of its kind on the line, with twice
     the sets of the weeks before and after it, or half of them, 2 sets or more apart; with so many repetitions
-    at the same load; with a load more than 10 % below both, unless its sets are fewer, too; or with a number
-    below both that fits in between once two digits change places or a nought is added. A dip counts where
-    the week is no easier one otherwise. A load that leaves upwards, and sets that rise by more than a week
+    at the same load, or half as many more that fit in between once a digit is left out, 18 for 8; with a load
+    more than 10 % below both, unless its sets are fewer, too; or with a number below both that fits in
+    between once two digits change places or a nought is added. A dip counts where the week is no easier one
+    otherwise. A load that leaves upwards, and sets that rise by more than a week
     should, are for load-step-large and sets-step-large to say, a load that can hardly be meant for
     number-implausible. Silent where a note says that the week is meant.
 
@@ -131,7 +132,7 @@ class _Odd:
         self.values = was, now, then = values
         self.direction = "up" if now > max(was, then) else "down"
         slip = slip_in(self.before, self.entry, after) if what == "load" else None
-        self.meant = slip[0] if slip else None
+        self.meant = slip[0] if slip else _a_digit_too_many(values) if what == "reps" else None
 
     def notes(self) -> tuple[str, ...]:
         line = self.entry.prescription
@@ -184,12 +185,28 @@ def _odd_weeks(line: Line, what: str, limits: Limits) -> list[_Odd]:
         was, now, then = values[number : number + 3] or [value_of(one, what, at[1]) for one in three]
         if was is None or now is None or then is None or min(was, then) <= now <= max(was, then):
             continue
-        if len({_beside(one, what) for one in three}) > 1:
-            continue
         one = _Odd(what, before, at, after, (was, now, then))
+        if len({_beside(each, what) for each in three}) > 1 and (what == "load" or one.meant is None):
+            continue
         if _leaves(one, limits):
             odd.append(one)
     return odd
+
+
+MUCH, NEAR = 1.5, 2
+"""How many times the repetitions of the weeks around are surely odd where they read as a slip of the pen, and
+how near to those weeks what was meant must be (common practice, no source)."""
+
+
+def _a_digit_too_many(values: tuple[float, float, float]) -> float | None:
+    """The repetitions that were meant where a digit slipped in, 18 for 8; None where none did."""
+    was, now, then = values
+    digits = str(int(now))
+    if now < max(was, then) * MUCH or len(digits) < 2 or now != int(now):
+        return None
+    found = {int(digits[:at] + digits[at + 1 :]) for at in range(len(digits))}
+    near = [one for one in found if min(was, then) - NEAR <= one <= max(was, then) + NEAR]
+    return float(near[0]) if len(near) == 1 else None
 
 
 def _beside(entry: SetGroup, what: str) -> object:
@@ -215,6 +232,8 @@ def _leaves(odd: _Odd, limits: Limits) -> bool:
             return False
         return odd.meant is not None or now < min(was, then) * (1 - limits.number("drop") / 100)
     times, apart = limits.number("times"), limits.number("fewest apart")
+    if odd.meant is not None:
+        return True
     if odd.direction == "up":
         return now >= max(was, then) * times and now - max(was, then) >= apart
     return now * times <= min(was, then) and min(was, then) - now >= apart
@@ -258,7 +277,9 @@ def _in_line(odd: _Odd) -> Offer:
         from ..lint.remedies.values import one_of, with_number
 
         around = [one.work.places.get(odd.what) for one in (odd.before, odd.after)]
-        if odd.meant and odd.entry.work.load is not None and odd.entry.work.load.span is not None:
+        if odd.meant and odd.what == "reps":
+            yield from one_of(odd.place, [plain(odd.meant)])
+        elif odd.meant and odd.entry.work.load is not None and odd.entry.work.load.span is not None:
             yield from with_number(odd.place, odd.entry.work.load.span.low, [odd.meant])
         else:
             yield from one_of(odd.place, dict.fromkeys(one.excerpt for one in around if one is not None))

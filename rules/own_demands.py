@@ -249,6 +249,7 @@ def _told(
         change=_change(demand, change),
         where=where,
         subject=demand.words,
+        group=demand.subjects[0].words if len(demand.subjects) == 1 else "",
         related=counted_lines(count) if lines else (Related(demand.place, "asked here"),),
         weeks=(week.number,),
         excess=excess,

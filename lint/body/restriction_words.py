@@ -106,6 +106,8 @@ MOVEMENTS: dict[str, tuple[Trait, ...]] = {
     "split squat": _LUNGE,
     "stand on one leg": (("stance", "single leg"),),
     "hinge": (("pattern", "hip hinge"),),
+    "hip hinge": (("pattern", "hip hinge"),),
+    "hip thrust": (("pattern", "hip thrust"),),
     "deadlift": (("pattern", "hip hinge"),),
     **{f"deadlift {way} the floor": _DEADLIFTED for way in OFF},
     **{f"{what} {way} the floor": _FROM_THE_FLOOR for what in LIFTED for way in OFF},

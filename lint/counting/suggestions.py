@@ -36,14 +36,24 @@ TO_A_STATION = 3
 """Athletes who can share a station: one lifts while the others rest (common practice, no source)."""
 
 
+SPARED = "loads a protected area"
+"""How the words begin that say that an exercise loads what is to be spared."""
+
+
 class Suggestion:
-    """The ``names`` of exercises that suit, at most ``MOST``; where none does, what is in the way of some."""
+    """The ``names`` of exercises that suit, at most ``MOST``; where none does, what is in the way of some.
 
-    __slots__ = ("names", "obstacles")
+    ``is_spared`` says that all of them load what the athlete is to spare.
+    """
 
-    def __init__(self, names: tuple[str, ...], obstacles: tuple[str, ...]) -> None:
+    __slots__ = ("is_spared", "names", "obstacles")
+
+    def __init__(
+        self, names: tuple[str, ...], obstacles: tuple[str, ...], *, is_spared: bool = False
+    ) -> None:
         self.names = names
         self.obstacles = obstacles
+        self.is_spared = is_spared
 
 
 class Suits:
@@ -72,7 +82,7 @@ class Suits:
         """What speaks against an exercise, in words that follow its name; empty where nothing does."""
         protected = self.protected.loaded_by(exercise)
         if protected:
-            return f"loads a protected area (`{protected}`)"
+            return f"{SPARED} (`{protected}`)"
         if LEVELS.index(exercise.level) > self.hardest:
             return f"is for {exercise.level} lifters"
         if self.pieces is not None:
@@ -114,7 +124,8 @@ def suggest(
                     break
             else:
                 obstacles.setdefault(obstacle, f"{exercise.name} {obstacle}")
-    return Suggestion(tuple(names), tuple(obstacles.values())[:2])
+    spared = not names and bool(obstacles) and all(one.startswith(SPARED) for one in obstacles)
+    return Suggestion(tuple(names), tuple(obstacles.values())[:2], is_spared=spared)
 
 
 def substitutes(

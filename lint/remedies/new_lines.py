@@ -74,7 +74,10 @@ def _added(session: Session, exercises: list[Exercise], known: Known, weeks: str
     for number, several in places.items():
         near = next((one for one in items.items[max(number, 0) :: -1] if _is_line(one)), like)
         pairs = list(zip(items.items, ranks, strict=True))
-        lines = [_line(one, near, [pair for pair in pairs if _is_line(pair[0])], weeks) for one in several]
+        others = [pair for pair in pairs if _is_line(pair[0])]
+        lines = [_line(one, near, others, weeks) for one in several]
+        if {"rir", "rpe"} & session.block.given.keys():
+            lines = [_without_effort(one, near) for one in lines]
         edit = items_added(items, number, lines, "add", near)
         if edit is not None:
             yield edit
@@ -134,6 +137,12 @@ def _line(exercise: Exercise, near: Node, others: list[tuple[Node, int]], weeks:
         keys.update(_effort([near, *(one for one, _ in others)]))
     rest = _rest(_rank(exercise), others)
     return {**keys, **({"rest": rest} if rest else {})}
+
+
+def _without_effort(keys: dict[str, str], near: Node) -> dict[str, str]:
+    """The keys of a line without effort, where that is given to all lines and its neighbour says none."""
+    says = any(_words(near, key) for key in ("rir", "rpe"))
+    return keys if says else {key: words for key, words in keys.items() if key not in ("rir", "rpe")}
 
 
 def _rest(rank: int, others: list[tuple[Node, int]]) -> str:

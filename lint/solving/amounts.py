@@ -7,20 +7,38 @@ import re
 from ..body.catalogue import COMPOUND
 from ..body.equipment import needs
 from ..remedies.moves import dropped
+from ..remedies.some_weeks import kept_to, value_in
 from ..syntax.additions import in_braces
 from ..syntax.enclosing import way_to
 from ..syntax.tree import Sequence
 from ..text.places import line_start, line_stop
-from ..wording.words import plain, sets_of
-from .steps import A_FAR_SET, A_SET, FAR, MAIN, NOTED, PRICE, EditStep, spans_of
+from ..wording.words import listed, plain, sets_of, week_list
+from .steps import (
+    A_FAR_SET,
+    A_SET,
+    ALONE,
+    FAR,
+    MAIN,
+    NOTED,
+    PRICE,
+    WIDER,
+    EditStep,
+    are_apart,
+    spans_of,
+    spans_of_all,
+)
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
-    from collections.abc import Iterator
+    from collections.abc import Iterable, Iterator
 
     from ..counting.set_group import SetGroup
+    from ..text.places import Place
     from .judge import Spans
     from .lines import Line, Plan, WrittenSession
+
+    Written = tuple[Spans, str, set[int]]
+    """Where a number is written anew, its words, and the weeks in which it then holds."""
 
 FEWEST, MOST = 2, 8
 """Sets that a line keeps at least, and is given at most: a line of one set is another programme."""
@@ -39,6 +57,20 @@ def price(kind: str, line: Line, sets: float = 0) -> int:
     return round((PRICE[kind] + A_SET * abs(sets) + far) * factor)
 
 
+def alone(plan: Plan, line: Line, weeks: Iterable[int] = ()) -> int:
+    """What it costs more that a line gives way which is the only one for its movement in some week."""
+    exercise = line.exercise
+    if exercise is None or exercise.pattern not in COMPOUND:
+        return 0
+    others = [
+        one
+        for one in plan.lines
+        if one is not line and one.exercise is not None and one.exercise.pattern == exercise.pattern
+    ]
+    weeks = weeks or line.held
+    return 0 if all(any(week in one.held for one in others) for week in weeks) else ALONE
+
+
 def other_muscles(line: Line, sets: float, group: str) -> int:
     """Half sets of other groups than the one that is meant, that change with a line's sets."""
     exercise = line.exercise
@@ -48,37 +80,155 @@ def other_muscles(line: Line, sets: float, group: str) -> int:
     return round(sum(2 * weight * abs(sets) for name, weight in weights.items() if name != group))
 
 
-def fewer_sets(plan: Plan, line: Line, group: str) -> Iterator[EditStep]:
-    """The line with one set less, two less ..."""
+def fewer_sets(plan: Plan, line: Line, group: str, weeks: Iterable[int] = ()) -> Iterator[EditStep]:
+    """The line with one set less, two less ..., in all weeks and in those that are meant alone."""
     for by in range(1, MOST + 1):
-        yield from _sets(plan, line, -by, group)
+        yield from _sets(plan, line, -by, group, tuple(weeks))
 
 
-def more_sets(plan: Plan, line: Line, group: str) -> Iterator[EditStep]:
+def more_sets(plan: Plan, line: Line, group: str, weeks: Iterable[int] = ()) -> Iterator[EditStep]:
     """The line with one set more, two more ..., where more work is right for everybody on the programme."""
     if not plan.obstacle(line.exercise):
         for by in range(1, MOST_MORE + 1):
-            yield from _sets(plan, line, by, group)
+            yield from _sets(plan, line, by, group, tuple(weeks))
 
 
-def _sets(plan: Plan, line: Line, by: int, group: str) -> Iterator[EditStep]:
-    """A step for each place in which the line says its sets, and one for all of them together."""
-    spans = {}
-    for entry in line.entries:
+def _sets(plan: Plan, line: Line, by: int, group: str, weeks: tuple[int, ...]) -> Iterator[EditStep]:
+    """A step for each place in which the line says its sets, and one for all of them together.
+
+    Where a finding means some of its weeks, they are written for those; for all weeks it costs more.
+    """
+    partners = paired_with(plan, line)
+    if any(one.start < line.start or not plan.may_touch(one) for one in partners):
+        return  # the first of a pair speaks for all of it
+    meant = plan.meant(weeks, line.held)
+    found = list(_numbers(line, by, meant))
+    choices: list[tuple[list[Written], int]] = [([one], 0) for one in found]
+    choices += [(found, 0)] if len(found) > 1 else []
+    if len(meant) < len(line.held):
+        choices += [(list(_numbers(line, by, list(line.held))), WIDER)]
+    for several, wider in choices:
+        within = "" if wider else in_weeks_of(line, [week for _, _, own in several for week in own])
+        others = [one for other in partners for one in _numbers(other, by, _weeks_of(several))]
+        spans = tuple(sorted(span for spans, _, _ in (*several, *others) for span in spans))
+        if not several or not are_apart(spans) or (partners and len(others) < len(partners)):
+            continue
+        now = ", ".join(dict.fromkeys(words for _, words, _ in several))
+        names = listed([one.name for one in (line, *partners)])
+        label = f"{names} ({line.session.name}) {'cut' if by < 0 else 'raised'} to {sets_of(now)}{within}"
+        first = price("sets", line, by) + len(several) - 1 + wider + _under_three(line, by)
+        cost = (first, other_muscles(line, by, group), 0)
+        touches = [line.start, *(one.start for one in partners)]
+        all_of_it = [line.start, *(one.start for one in partners)]
+        yield EditStep(
+            "sets", spans, label, touches, cost, line=line.start, by=by, adds_work=by > 0, lines=all_of_it
+        )
+
+
+def thinned(plan: Plan, lines: Iterable[Line], group: str, weeks: Iterable[int]) -> Iterator[EditStep]:
+    """A set less, or two less, on each of several lines: a large one keeps three, a small one two."""
+    several = [one for one in lines if plan.may_touch(one)]
+    for by in (1, 2):
+        spans: list[tuple[int, int, str]] = []
+        cut: list[Line] = []
+        off: dict[int, int] = {}
+        for line in several:
+            meant = plan.meant(weeks, line.held)
+            less = min(by, *(_to_give(one) for one in (line, *paired_with(plan, line))))
+            written = list(_numbers(line, -less, meant)) if less > 0 else []
+            if written:
+                spans += [span for one, _, _ in written for span in one]
+                cut.append(line)
+                off[line.start] = less
+        apart = tuple(sorted(spans))
+        if len(cut) < FEWEST_LINES or not are_apart(apart) or any(_is_halved(plan, one, cut) for one in cut):
+            continue
+        most = max(off.values())
+        names = "each line" if len(cut) == len(several) else f"{len(cut)} lines"
+        where = listed(list(dict.fromkeys(one.session.name for one in cut)))
+        label = f"{'a set' if most == 1 else 'up to two sets'} fewer on {names} of {where}"
+        other = sum(other_muscles(one, off[one.start], group) for one in cut)
+        cost = (PRICE["sets"] + A_THIN_LINE * len(cut) + A_SET * sum(off.values()), other, 0)
+        starts = [one.start for one in cut]
+        yield EditStep("sets", apart, label, starts, cost, line=starts[0], by=-most, lines=starts)
+
+
+def _to_give(line: Line) -> int:
+    """The sets that a line can give: a large lift keeps three, unless it is done in turn with another."""
+    large = line.exercise is not None and line.exercise.pattern in COMPOUND and line.line.paired is None
+    return int(line.sets) - (KEPT_LARGE if large else FEWEST)
+
+
+def _is_halved(plan: Plan, line: Line, cut: list[Line]) -> bool:
+    """Whether a pair would be cut on one side alone."""
+    return any(one not in cut for one in paired_with(plan, line))
+
+
+KEPT_LARGE = 3
+"""Sets that a large lift keeps where each line gives some (common practice, no source)."""
+
+A_THIN_LINE = 6
+"""What each line costs that gives a set with others."""
+
+
+def _under_three(line: Line, by: int) -> int:
+    """What it costs more that a large lift keeps fewer than three sets."""
+    large = line.exercise is not None and line.exercise.pattern in COMPOUND
+    return UNDER_THREE if large and line.sets >= KEPT_LARGE > line.sets + by else 0
+
+
+UNDER_THREE = 20
+
+
+def paired_with(plan: Plan, line: Line) -> list[Line]:
+    """The other lines of a superset or complex, done in turn: they have as many sets as it has."""
+    together = line.line.paired
+    return (
+        []
+        if together is None
+        else [one for one in plan.lines if one is not line and one.line.paired is together]
+    )
+
+
+def _weeks_of(several: list[Written]) -> list[int]:
+    return sorted(week for _, _, own in several for week in own)
+
+
+def in_weeks_of(line: Line, weeks: Iterable[int]) -> str:
+    """``in weeks 5-8`` where a step leaves other weeks of a line as they are; else nothing."""
+    weeks = set(weeks)
+    return f" in {week_list(sorted(weeks))}" if weeks and weeks < set(line.held) else ""
+
+
+def _numbers(line: Line, by: int, weeks: list[int]) -> Iterator[Written]:
+    """Each number of sets that a line holds itself in some weeks, changed; with its weeks."""
+    places: dict[int, tuple[SetGroup, set[int]]] = {}
+    for week, groups in line.held.items():
+        for entry in groups:
+            place = entry.work.places.get("sets")
+            if place is not None and line.start <= place.start < line.end:
+                known, own = places.setdefault(place.start, (entry, set()))
+                own.add(week)
+                if entry.sets.high > known.sets.high:
+                    places[place.start] = entry, own
+    for entry, own in places.values():
+        changed = own & set(weeks)
         found = _number(entry, by)
-        if found is not None:
-            spans[found[0]] = found
-    choices: list[Spans] = [(one,) for one in spans.values()]
-    if len(choices) > 1:
-        choices.append(tuple(sorted(spans.values())))
-    for several in choices:
-        now = ", ".join(dict.fromkeys(words for _, _, words in several))
-        label = f"{line.name} ({line.session.name}) {'cut' if by < 0 else 'raised'} to {sets_of(now)}"
-        cost = (price("sets", line, by) + len(several) - 1, other_muscles(line, by, group), 0)
-        yield EditStep("sets", several, label, [line.start], cost, line=line.start, by=by, adds_work=by > 0)
+        if found is None or not changed:
+            continue
+        place, words = found
+        if changed == own:
+            yield ((place.start, place.end, words),), words, changed
+            continue
+        held = line.node.entries.get("sets")
+        if held is None or not held.value.start <= place.start < held.value.end:
+            continue
+        edits = value_in(line.node, "sets", line.in_block(changed), line.in_block(line.held), words)
+        if edits:
+            yield tuple((one.place.start, one.place.end, one.words) for one in edits), words, changed
 
 
-def _number(entry: SetGroup, by: int) -> tuple[int, int, str] | None:
+def _number(entry: SetGroup, by: int) -> tuple[Place, str] | None:
     """The number of sets of a group, changed; None where the line does not hold it as a number of its own."""
     place, work = entry.work.places.get("sets"), entry.work
     if place is None or not re.fullmatch(r"[0-9]+(?:-[0-9]+)?", place.excerpt):
@@ -91,17 +241,30 @@ def _number(entry: SetGroup, by: int) -> tuple[int, int, str] | None:
     low, high = entry.sets.low + by, entry.sets.high + by
     if low < FEWEST or (by > 0 and high > MOST):
         return None
-    words = plain(low) if low == high else f"{plain(low)}-{plain(high)}"
-    return place.start, place.end, words
+    return place, plain(low) if low == high else f"{plain(low)}-{plain(high)}"
 
 
-def taken_out(plan: Plan, line: Line, held: WrittenSession) -> Iterator[EditStep]:
-    """The line taken out of its session, where that keeps some."""
-    if line.is_main or line.noted or not line.is_plain or len(held.lines) <= FEWEST_LINES:
+def taken_out(
+    plan: Plan, line: Line, held: WrittenSession, weeks: Iterable[int] = (), *, even_main: bool = False
+) -> Iterator[EditStep]:
+    """The line taken out of its session, or of it in the weeks that are meant, where that keeps some."""
+    meant = plan.meant(weeks, line.held, exactly=even_main)
+    if not meant or not line.is_plain or (line.is_main and not even_main):
+        return
+    left = min(sum(week in one.held for one in held.lines) for week in meant)
+    label = f"{line.name} ({line.session.name}) taken out"
+    cost = (price("drop", line, line.sets) + alone(plan, line, meant), other_muscles(line, line.sets, ""), 0)
+    if len(meant) < len(line.held):
+        edits = kept_to(line.node, line.in_block(set(line.held) - set(meant)))
+        if left > FEWEST_LINES - 1 and edits:
+            spans = spans_of_all(edits, plan.line_end)
+            label += in_weeks_of(line, meant)
+            part = (cost[0] - WIDER, cost[1], 0)
+            yield EditStep("drop", spans, label, [line.start], part, line=line.start, by=-line.sets)
+        return
+    if line.noted or left <= FEWEST_LINES:
         return
     for edit in dropped(line.line.place):
-        cost = (price("drop", line, line.sets), other_muscles(line, line.sets, ""), 0)
-        label = f"{line.name} ({line.session.name}) taken out"
         spans = spans_of(edit, plan.line_end)
         yield EditStep("drop", spans, label, [line.start], cost, line=line.start, by=-line.sets)
 

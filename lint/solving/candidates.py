@@ -2,9 +2,19 @@
 
 from __future__ import annotations
 
-from .amounts import fewer_sets, more_sets, paired, taken_out
-from .exercises import added, exchanged, serves, serving, trains
-from .offered import offered, other_days
+from functools import cache
+
+from ..body import catalogue
+from ..engine.registry import all_rules
+from .amounts import fewer_sets, more_sets, paired, taken_out, thinned
+from .days import halved, is_near_maximal, left_out, other_days
+from .easier import eased
+from .exercises import added, as_in_other_weeks, at_home, exchanged, going_on, serves, serving
+from .for_one import for_one
+from .gains import LINEAR, GainsOfParts, gains, is_missing
+from .lighter import lighter
+from .minutes import ROOM, usual_minutes
+from .offered import offered, swapping
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -14,11 +24,6 @@ if TYPE_CHECKING:
     from .lines import Line, Plan, WrittenSession
     from .steps import EditStep
 
-LINEAR = ("sets", "min")
-"""Units of numbers that change in equal steps with the sets of a line."""
-
-TINY = 1e-6
-
 
 class Candidates:
     """The steps for one finding, the cheapest first, ties in the order of the file.
@@ -26,131 +31,93 @@ class Candidates:
     ``enough`` says whether some of them could be enough together; where it cannot be worked out, they could.
     """
 
-    __slots__ = ("_gains", "_seen", "steps")
+    __slots__ = ("_apart", "_gains", "_most", "steps")
 
     def __init__(self, plan: Plan, seen: Seen, *, own: bool) -> None:
-        self._seen = seen
-        found = {step.key: step for step in _all(plan, seen, own=own) if step.spans}
+        found: dict[object, EditStep] = {}
+        for step in _all(plan, seen, own=own):
+            known = found.get(step.key)
+            if step.spans and (known is None or step.cost < known.cost):
+                found[step.key] = step
         self.steps = sorted(found.values(), key=lambda one: (one.cost, one.key))
-        self._gains = _gains(plan, seen)
+        self._gains = gains(plan, seen)
+        too_long = usual_minutes(plan, seen) - (seen.wanted or 0.0) * ROOM if seen.unit == "min" else 0.0
+        self._apart = max(seen.apart, too_long)
+        self._most: float | None = None
 
     def enough(self, steps: Iterable[EditStep]) -> bool:
         """Whether steps may bring the number of the finding to what is wanted."""
-        gains = self._gains
-        if gains is None:
+        return self._gains is None or self._gains.enough(steps, self._apart)
+
+    def within_reach(self, steps: Iterable[EditStep], further: int, of: Iterable[EditStep]) -> bool:
+        """Whether some steps may be enough with as many ``further`` ones ``of`` others."""
+        if self._gains is None or isinstance(self._gains, GainsOfParts):
             return True
-        return sum(gains.of(step) for step in steps) >= self._seen.apart - TINY
-
-
-class Gains:
-    """By how much steps bring a number nearer to what is wanted, at most.
-
-    ``group`` is what is to be trained, "" where not one thing is. ``by_line`` holds, for a line, what one set
-    and what all of its sets bring; ``a_set`` is what a set of a new line brings. ``over`` says that
-    less is wanted. ``others`` is what any other step may bring.
-    """
-
-    __slots__ = ("a_set", "by_line", "group", "others", "over")
-
-    def __init__(
-        self,
-        by_line: dict[int, tuple[float, float]],
-        others: float,
-        *,
-        over: bool,
-        a_set: float = 0,
-        group: str = "",
-    ) -> None:
-        self.group = group
-        self.by_line = by_line
-        self.others = others
-        self.over = over
-        self.a_set = a_set
-
-    def of(self, step: EditStep) -> float:
-        """What a step brings at most."""
-        a_set, whole = self.by_line.get(step.line, (0.0, 0.0))
-        if self.group and step.exercise is not None:
-            serves = trains(step.exercise, self.group)
-            return (whole if step.kind == "swap" else self.a_set * step.by) if serves else 0.0
-        if step.kind == "sets":
-            return -a_set * step.by if self.over else a_set * step.by
-        if step.kind in ("drop", "swap"):
-            return whole if self.over or step.kind == "swap" else 0.0
-        if step.kind in ("add", "order"):
-            return self.a_set * step.by
-        return self.others
-
-
-def _gains(plan: Plan, seen: Seen) -> Gains | None:
-    """What steps bring where a finding speaks of sets or minutes; None where that is not to be worked out."""
-    if seen.unit not in LINEAR or any(one.aside for one in seen.levers):
-        return None
-    if not seen.over:
-        return _gains_below(plan, seen)
-    if seen.unit == "min":
-        return Gains(_minutes(plan), seen.apart, over=True)
-    found: dict[int, tuple[float, float]] = {}
-    for lever in seen.levers:
-        line = plan.line_at(lever.offset)
-        if lever.share is None:
-            continue
-        if line is None or not line.sets:
-            return None
-        a_set, whole = found.get(line.start, (0.0, 0.0))
-        fewest = min(one.sets.high for one in line.entries if one.sets.high)
-        found[line.start] = a_set + lever.share / fewest, whole + lever.share
-    return Gains(found, seen.apart, over=True) if found else None
-
-
-def _gains_below(plan: Plan, seen: Seen) -> Gains | None:
-    """A set of a line counts once a visit at most, and a line is visited on its days at most."""
-    group = seen.parts[0]
-    known = any(serves(line, group) for line in plan.lines) or serving(plan, group)
-    if seen.unit != "sets" or len(seen.parts) > 1 or not known:
-        return None
-    often = {line.start: float(max(len(held.days), 1)) for held in plan.sessions for line in held.lines}
-    by_line = {
-        line.start: (often[line.start] if serves(line, group) else 0.0, often[line.start] * line.sets)
-        for line in plan.lines
-    }
-    return Gains(by_line, seen.apart, over=False, a_set=max(often.values(), default=1.0), group=group)
-
-
-def _minutes(plan: Plan) -> dict[int, tuple[float, float]]:
-    """The most minutes that one set, and that all sets, of each line can take; with what lies around them."""
-    gains: dict[int, tuple[float, float]] = {}
-    for ledger in plan.ledgers:
-        for visit in ledger.visits:
-            for line in plan.lines:
-                if line.line.session is visit.session:
-                    whole = visit.time_of(line.line).total.high / 60
-                    a_set = whole / max(line.sets - 1, 1)
-                    old = gains.get(line.start, (0.0, 0.0))
-                    gains[line.start] = max(old[0], a_set), max(old[1], whole + AROUND)
-    return gains
-
-
-AROUND = 5.0
-"""Minutes that a line may take beside its sets, at most: the change-over, and warming up for it."""
+        if self._most is None:
+            self._most = self._gains.most(of)
+        return self._gains.enough(steps, self._apart - further * self._most)
 
 
 def _all(plan: Plan, seen: Seen, *, own: bool) -> Iterator[EditStep]:
     """Every step that may help; ``own`` says whether the finding is of the text before all edits."""
+    weeks = seen.finding.weeks
+    lines, sessions = _spoken_of(plan, seen)
     if own:
         yield from offered(plan, seen)
-    lines, sessions = _spoken_of(plan, seen)
-    if seen.unit in LINEAR:
-        for line in lines:
-            if plan.may_touch(line):
+        yield from lighter(plan, seen)
+        yield from eased(plan, seen, _family(seen.rule))
+        yield from for_one(plan, seen)
+    missing = is_missing(plan, seen)
+    for line in lines:
+        if plan.may_touch(line):
+            eased_only = _family(seen.rule) == "schedule" and is_near_maximal(line, weeks)
+            if seen.unit in LINEAR and not missing and not eased_only:
                 yield from _of_line(plan, seen, line)
+            if own and ((seen.unit == "sets" and seen.over and not seen.wanted) or _is_unsuited(plan, line)):
+                yield from _given_way(plan, seen, line)
+    group = seen.parts[0] if len(seen.parts) == 1 else ""
+    if seen.over and seen.unit in LINEAR and not any(one.aside for one in seen.levers):
+        yield from thinned(plan, lines, group, weeks)
     for held in sessions:
         if seen.unit == "min":
             yield from paired(plan, held)
-        if seen.unit in ("h", "days"):  # rest between sessions is a matter of days; sets stay as they are
-            yield from other_days(plan, held)
+        if seen.unit in ("h", "days") or _family(seen.rule) == "schedule":
+            yield from other_days(plan, held, weeks)
+            at = [plan.line_at(one.offset) for one in seen.levers]
+            named = [line for line in held.lines if line in at]
+            yield from halved(plan, held, named or held.lines, weeks)
+            yield from left_out(plan, held, weeks)
     if not seen.over and seen.unit != "min":
-        yield from _in_place(plan, seen)
+        yield from _in_place(plan, seen, seen.parts)
+    elif seen.unit == "sets" and any(one.aside for one in seen.levers):
+        yield from _in_place(plan, seen, _weak_side(plan, seen))
+
+
+def _given_way(plan: Plan, seen: Seen, line: Line) -> Iterator[EditStep]:
+    """Another exercise for one that does not suit; the line taken out where that is what is asked for, or
+    nothing suits.
+    """
+    weeks = seen.finding.weeks
+    swaps = [*as_in_other_weeks(plan, line, weeks), *swapping(plan, line, (), weeks)]
+    yield from swaps
+    held = plan.session_at(line.start)
+    if held is not None and (not swaps or seen.over or plan.is_spared(line)):
+        yield from taken_out(plan, line, held, weeks, even_main=True)
+
+
+@cache
+def _families() -> dict[str, str]:
+    return {rule.name: rule.family for rule in all_rules()}
+
+
+def _family(rule: str) -> str:
+    """What a rule is about; empty for one of a team's own."""
+    return _families().get(rule, "")
+
+
+def _is_unsuited(plan: Plan, line: Line) -> bool:
+    """Whether an exercise of a line does not suit somebody on the programme."""
+    return any(plan.obstacle(one.exercise) for one in line.entries) and not plan.in_rehabilitation
 
 
 def _spoken_of(plan: Plan, seen: Seen) -> tuple[list[Line], list[WrittenSession]]:
@@ -168,27 +135,52 @@ def _spoken_of(plan: Plan, seen: Seen) -> tuple[list[Line], list[WrittenSession]
 
 def _of_line(plan: Plan, seen: Seen, line: Line) -> Iterator[EditStep]:
     """Other numbers of sets of a line, and the line taken out, as far as the finding asks for it."""
-    groups = seen.parts
+    groups, weeks = seen.parts, seen.finding.weeks
     group = groups[0] if len(groups) == 1 else ""
     aside = any(one.aside for one in seen.levers)
     if seen.over or aside:
-        yield from fewer_sets(plan, line, group)
+        yield from fewer_sets(plan, line, group, weeks)
     if seen.unit == "sets" and (aside or (not seen.over and serves(line, group))):
-        yield from more_sets(plan, line, group)
+        yield from more_sets(plan, line, group, weeks)
     held = plan.session_at(line.start)
-    if seen.over and held is not None:
-        yield from taken_out(plan, line, held)
+    if seen.over and held is not None and not aside:
+        yield from taken_out(plan, line, held, weeks)
 
 
-def _in_place(plan: Plan, seen: Seen) -> Iterator[EditStep]:
+def _elsewhere(plan: Plan, what: str) -> list[WrittenSession]:
+    """The sessions that train something not at all: where a further day is wanted."""
+    return [held for held in plan.sessions if not any(serves(line, what) for line in held.lines)]
+
+
+def _weak_side(plan: Plan, seen: Seen) -> tuple[str, ...]:
+    """What trains the weaker side of an opposing pair that a finding compares; nothing for other findings."""
+    aside = [line for one in seen.levers if one.aside and (line := plan.line_at(one.offset)) is not None]
+    for pair in catalogue.pairs:
+        if pair.name == seen.group and aside:
+            return max(
+                (side.trained_by for side in pair.sides),
+                key=lambda several: sum(serves(line, what) for line in aside for what in several),
+            )
+    return ()
+
+
+def _in_place(plan: Plan, seen: Seen, wanted: Iterable[str]) -> Iterator[EditStep]:
     """What is missing, in a line of its own or in place of a line that was counted beside it."""
+    weeks = seen.finding.weeks
     counted = {
-        line.start: line for one in seen.levers if one.share is not None for line in plan.lines_at(one.offset)
+        line.start: line
+        for one in seen.levers
+        if one.share is not None and not (seen.over and one.aside)
+        for line in plan.lines_at(one.offset)
     }
-    for group in seen.parts:
+    for group in wanted:
+        for held in plan.sessions:
+            for line in held.lines:
+                if serves(line, group) and plan.may_touch(line):
+                    yield from going_on(plan, line, held, weeks)
         for number, exercise in enumerate(serving(plan, group)):
-            for held in plan.sessions:
-                yield from added(plan, held, exercise, number)
+            for held in _elsewhere(plan, group) if seen.unit == "days" else at_home(plan, exercise, weeks):
+                yield from added(plan, held, exercise, number, weeks)
             for line in counted.values():
                 if not line.is_main and not serves(line, group) and plan.may_touch(line):
-                    yield from exchanged(plan, line, exercise, number)
+                    yield from exchanged(plan, line, exercise, number, weeks=weeks)

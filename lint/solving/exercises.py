@@ -7,27 +7,29 @@ from itertools import islice
 
 from ..body.catalogue import COMPOUND, RANKS, rarity
 from ..counting.credits import credit
+from ..counting.effort import FAST_KINDS
 from ..counting.suggestions import SLOW_KINDS
-from ..findings.finding import Edit
-from ..remedies.new_lines import LARGE_REPS, RESERVE, SMALL_REPS, choice_of
-from ..syntax.additions import key_added
-from ..syntax.rewrites import key_out
-from ..syntax.tree import Mapping, Scalar
-from .amounts import price
-from .steps import A_SET, FOREIGN, NEW_EQUIPMENT, PRICE, EditStep, are_apart, spans_of
+from ..model.week_edits import runs
+from ..remedies.moves import dropped
+from ..remedies.new_lines import choice_of
+from ..remedies.some_weeks import carried_on, kept_to, value_in, value_of
+from ..syntax.tree import Mapping
+from ..wording.words import week_list
+from .amounts import alone, in_weeks_of, price
+from .rewriting import MANY, in_all_weeks, in_some_weeks, is_from_the_floor
+from .steps import A_SET, FOREIGN, KNOWN, NEW_EQUIPMENT, PRICE, EditStep, are_apart, spans_of, spans_of_all
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
     from collections.abc import Iterable, Iterator
 
     from ..body.catalogue import Exercise
+    from ..findings.finding import Edit
+    from .judge import Spans
     from .lines import Line, Plan, WrittenSession
 
 MOST_NAMES = 3
 """Exercises that are tried for one thing that is missing."""
-
-OF_THE_OLD = ("load", "tempo", "progression", "velocity", "warm-up sets", "working best")
-"""Keys that hold for one exercise only: they are taken out where another stands in its place."""
 
 
 def serving(plan: Plan, what: str) -> list[Exercise]:
@@ -57,66 +59,217 @@ def trains(exercise: Exercise, what: str) -> bool:
     return what in exercise.actions or what in exercise.patterns or credit(exercise, what) > 0
 
 
-def added(plan: Plan, held: WrittenSession, exercise: Exercise, number: int = 0) -> Iterator[EditStep]:
-    """A line of an exercise in a session, in the style of its neighbours.
+def added(
+    plan: Plan, held: WrittenSession, exercise: Exercise, number: int = 0, weeks: Iterable[int] = ()
+) -> Iterator[EditStep]:
+    """A line of an exercise in a session, in the style of its neighbours, in the weeks that are meant.
 
     ``number`` is its place among those that would do, the most common first.
     """
-    if plan.obstacle(exercise) or plan.is_kept(held.session.name):
+    meant = plan.meant(weeks, held.by_week)
+    if not meant or plan.obstacle(exercise) or plan.is_kept(held.session.name):
         return
-    if any(line.exercise is exercise for line in held.lines):
+    if any(line.does(exercise, meant) for line in held.lines):
         return
-    for edit in choice_of(held.session, plan.header.known, [exercise.name]):
+    first = held.session.block.first
+    only = runs([week - first + 1 for week in meant]) if len(meant) < len(held.by_week) else ""
+    for edit in choice_of(held.session, plan.header.known, [exercise.name], only):
         spans = spans_of(edit, plan.line_end)
         found = re.search(r"\bsets: ([0-9]+)", edit.words)
         sets = int(found[1]) if found else 0
-        others = [line.exercise for line in held.lines if line.exercise is not None]
-        foreign = not any(set(one.direct) & {*exercise.direct, *exercise.indirect} for one in others)
+        others = [
+            line.exercise for line in held.lines if line.exercise is not None and set(meant) & set(line.held)
+        ]
+        foreign = _is_foreign(held, exercise, meant)
         new = exercise.implement not in {one.implement for one in others}
         cost = PRICE["add"] + A_SET * sets + FOREIGN * foreign + NEW_EQUIPMENT * new
-        label = f"{exercise.name} added to {held.session.name}"
+        within = f" in {week_list(meant)}" if only else ""
+        label = f"{exercise.name} added to {held.session.name}{within}"
         muscles = 2 * sets * (len(exercise.direct) - 1) + sets * len(exercise.indirect)
-        price = (cost, muscles, _commonness(exercise, number))
+        reps = re.search(r"\breps: ([0-9-]+)", edit.words)
+        common = _commonness(exercise, number) + _to_be_set(exercise, reps[1] if reps else "")
+        price = (cost, muscles, common)
         yield EditStep("add", spans, label, [spans[0][0]], price, by=sets, adds_work=True, exercise=exercise)
+
+
+def at_home(plan: Plan, exercise: Exercise, weeks: Iterable[int]) -> list[WrittenSession]:
+    """The sessions that train some of the same in the weeks that are meant; all, where none does."""
+    held = [one for one in plan.sessions if plan.meant(weeks, one.by_week)]
+    near = [one for one in held if not _is_foreign(one, exercise, plan.meant(weeks, one.by_week))]
+    return near or held
+
+
+def _is_foreign(held: WrittenSession, exercise: Exercise, weeks: Iterable[int]) -> bool:
+    """Whether nothing in a session trains directly what an exercise does, in some weeks."""
+    others = [one.exercise for one in held.lines if one.exercise and set(weeks) & set(one.held)]
+    return not any(set(one.direct) & {*exercise.direct, *exercise.indirect} for one in others)
+
+
+def going_on(plan: Plan, line: Line, held: WrittenSession, weeks: Iterable[int]) -> Iterator[EditStep]:
+    """A line that the coach wrote for other weeks goes on in those that are meant; alone, or in place of one
+    that takes its place there.
+    """
+    meant = [week for week in plan.meant(weeks, held.by_week) if week not in line.held]
+    exercise = line.exercise
+    if not meant or exercise is None or not line.is_plain or plan.obstacle(exercise):
+        return
+    if any(one.does(exercise, meant) for one in held.lines):
+        return
+    edits = carried_on(line.node, line.in_block(line.held), line.in_block(meant), line.in_block(held.by_week))
+    if not edits:
+        return
+    on = spans_of_all(edits, plan.line_end)
+    label = f"{line.name} ({line.session.name}) goes on in {week_list(meant)}"
+    muscles = 2 * line.sets * (len(exercise.direct) - 1) + line.sets * len(exercise.indirect)
+    cost = (PRICE["add"] + A_SET * round(line.sets) - KNOWN, round(muscles), 0)
+    yield EditStep(
+        "add", on, label, [line.start], cost, by=line.sets, adds_work=True, exercise=exercise, line=line.start
+    )
+    for other in held.lines:
+        gives_way = set(meant) & set(other.held)
+        if (
+            other is line
+            or not gives_way
+            or set(other.held) - set(meant)
+            or other.is_main
+            or other.noted
+            or not other.is_plain
+        ):
+            continue
+        if not plan.may_touch(other) or not is_of_one_size(exercise, other.exercise):
+            continue
+        out = _out_in(plan, other, gives_way)
+        spans = tuple(sorted((*on, *out))) if out else ()
+        if not spans or not are_apart(spans):
+            continue
+        swapped = (price("swap", other) - KNOWN, _differing(line.sets, exercise, other.exercise), 0)
+        yield EditStep(
+            "swap",
+            spans,
+            f"{label} in place of {other.name}",
+            [line.start, other.start],
+            swapped,
+            line=other.start,
+            adds_work=True,
+            exercise=exercise,
+        )
+
+
+def as_in_other_weeks(plan: Plan, line: Line, weeks: Iterable[int]) -> Iterator[EditStep]:
+    """A line whose exercise goes by week holds in the weeks that are meant what it holds in others."""
+    meant, node = plan.meant(weeks, line.held, exactly=True), line.node
+    if not meant or len(meant) == len(line.held) or not isinstance(node.entries["exercise"].value, Mapping):
+        return
+    done = line.in_block(line.held)
+    others = sorted(set(line.held) - set(meant), key=lambda week: (abs(week - meant[0]), week))
+    now = {entry.exercise for week in meant for entry in line.held[week]}
+    near = next((week for week in others if line.held[week][0].exercise not in now), None)
+    exercise = line.held[near][0].exercise if near is not None else None
+    if near is None or exercise is None or line.noted or plan.obstacle(exercise):
+        return
+    edits: list[Edit] = []
+    for key, entry in node.entries.items():
+        if isinstance(entry.value, Mapping):
+            words = value_of(node, key, line.in_block([near]))
+            own = value_in(node, key, line.in_block(meant), done, words) if words else None
+            if own is None:
+                return
+            edits += own
+    spans = spans_of_all(edits, plan.line_end)
+    if spans and are_apart(spans):
+        label = f"{exercise.name} in place of {line.held[meant[0]][0].name} ({line.session.name})"
+        said = f"as in week {near}"
+        cost = (price("swap", line) - KNOWN, 0, 0)
+        label += in_weeks_of(line, meant)
+        yield EditStep(
+            "swap",
+            spans,
+            label,
+            [line.start],
+            cost,
+            line=line.start,
+            adds_work=True,
+            said=said,
+            exercise=exercise,
+        )
+
+
+def _out_in(plan: Plan, line: Line, weeks: set[int]) -> Spans:
+    """The spans that take a line out in some of its weeks, or out of the text where no week is left."""
+    left = set(line.held) - weeks
+    if left:
+        return spans_of_all(kept_to(line.node, line.in_block(left)) or (), plan.line_end)
+    return next((spans_of(edit, plan.line_end) for edit in dropped(line.line.place)), ())
+
+
+def is_of_one_size(one: Exercise, other: Exercise | None) -> bool:
+    """Whether two lifts are both large, or both small."""
+    return other is not None and (one.pattern in COMPOUND) == (other.pattern in COMPOUND)
+
+
+def _differing(sets: float, one: Exercise, other: Exercise | None) -> int:
+    return round(2 * sets * len({*one.direct} ^ {*(other.direct if other else ())}))
 
 
 def _commonness(exercise: Exercise, number: int) -> int:
     return MOST_NAMES * rarity(exercise) + number
 
 
-def exchanged(
-    plan: Plan, line: Line, exercise: Exercise, number: int = 0, *, any_size: bool = False
-) -> Iterator[EditStep]:
-    """Another exercise in a line; repetitions, effort, rest, load and side are written for the new one.
+OF_ONES_OWN_WEIGHT = ("vertical pull", "horizontal push", "vertical push")
+"""Movements in which the lifter's own weight may be too much, or too little, for the repetitions asked."""
 
-    Unless ``any_size`` may do, a large lift gives way to a large one, a small one to a small one.
+
+def _to_be_set(exercise: Exercise, reps: str) -> int:
+    """What it costs more in the end where repetitions are asked for which a lift is not fit, or cannot be
+    loaded: a deadlift from the floor, and pull-ups, for many.
+    """
+    many = max(map(int, re.findall(r"[0-9]+", reps)), default=0) >= MANY
+    own = exercise.implement == "bodyweight" and exercise.pattern in OF_ONES_OWN_WEIGHT
+    return 2 * MOST_NAMES if many and (own or is_from_the_floor(exercise)) else 0
+
+
+def exchanged(
+    plan: Plan,
+    line: Line,
+    exercise: Exercise,
+    number: int = 0,
+    *,
+    any_size: bool = False,
+    weeks: Iterable[int] = (),
+    exactly: bool = False,
+    like: bool = True,
+) -> Iterator[EditStep]:
+    """Another exercise in a line, in the weeks that are meant; what belongs to it is written for the new one.
+
+    Without ``like`` the first of several is preferred to the one nearest to the old exercise. Unless
+    ``any_size`` may do, a large lift gives way to a large one, a small one to a small one.
     """
     old = line.exercise
+    meant = plan.meant(weeks, line.held, exactly=exactly)
     if old is exercise or old is None or line.noted or plan.obstacle(exercise) or not line.is_plain:
         return
-    if exercise.kind != old.kind or any(exercise is one.exercise for one in plan.lines):
+    fast = exercise.kind in FAST_KINDS and old.kind in FAST_KINDS
+    if not meant or (exercise.kind != old.kind and not fast) or _is_there(plan, line, exercise, meant):
         return
     node = line.node
-    written = node.entries.get("exercise")
-    if written is None or written.merged or not isinstance(written.value, Scalar) or "or" in node.entries:
+    if "or" in node.entries or node.entries["exercise"].merged:
         return
-    of_other_size = (exercise.pattern in COMPOUND) != (old.pattern in COMPOUND)
-    reps = node.entries.get("reps")
-    if of_other_size and not (any_size and reps is not None and isinstance(reps.value, Scalar)):
+    if not is_of_one_size(exercise, old) and not (any_size and "reps" in node.entries):
         return
-    edits, said = _rewritten(plan, line, exercise)
-    name = written.value
-    edits.append(Edit(plan.text.place(name.start, name.end), exercise.name, "", certain=False))
-    spans = tuple(sorted(span for edit in edits for span in spans_of(edit, plan.line_end)))
-    if len(spans) < len(edits) or not are_apart(spans):
+    only = len(meant) < len(line.held)
+    spans, said = in_some_weeks(plan, line, exercise, meant) if only else in_all_weeks(plan, line, exercise)
+    if not spans or not are_apart(spans):
         return
-    muscles = {*old.direct} ^ {*exercise.direct}
-    cost = (price("swap", line), round(2 * line.sets * len(muscles)), _commonness(exercise, number))
-    label = f"{exercise.name} in place of {line.name} ({line.session.name})"
+    keeps = exercise.pattern == old.pattern
+    first = price("swap", line) + (0 if keeps else alone(plan, line, meant))
+    reps = node.entries["reps"].value.plain if "reps" in node.entries else ""
+    common = _commonness(exercise, number) + _to_be_set(exercise, str(reps))
+    cost = (first, 0 if fast or not like else _differing(line.sets, exercise, old), common)
+    within = in_weeks_of(line, meant)
     yield EditStep(
         "swap",
         spans,
-        label,
+        f"{exercise.name} in place of {line.name} ({line.session.name}){within}",
         [line.start],
         cost,
         line=line.start,
@@ -126,61 +279,6 @@ def exchanged(
     )
 
 
-def _rewritten(plan: Plan, line: Line, exercise: Exercise) -> tuple[list[Edit], str]:
-    """The edits of a line's other keys, and what they do in words."""
-    node = line.node
-    edits: list[Edit] = []
-    said: list[str] = []
-    old = line.exercise
-    assert old is not None
-    for key in OF_THE_OLD:
-        entry = node.entries.get(key)
-        if entry is not None:
-            edits += key_out(node, key)
-            said.append(f"{key} taken out: it was for {line.name}")
-    large = exercise.pattern in COMPOUND
-    if large != (old.pattern in COMPOUND):
-        edits += _plainly(plan, node, "reps", LARGE_REPS if large else SMALL_REPS, said)
-        edits += _plainly(plan, node, "rest", _rest_like(plan, line, large=large), said)
-    if large and _is_zero(node):
-        edits += _plainly(plan, node, "rir", RESERVE, said)
-    if exercise.unilateral and "side" not in node.entries:
-        keys = [key for key in ("sets", "reps") if key in node.entries]
-        edit = key_added(node, keys[0], "side: each", "") if keys else None
-        if edit is not None:
-            edits.append(edit)
-            said.append("each side")
-    elif not exercise.unilateral and "side" in node.entries:
-        edits += key_out(node, "side")
-        said.append("side taken out")
-    return edits, "; ".join(said)
-
-
-def _plainly(plan: Plan, node: Mapping, key: str, words: str, said: list[str]) -> Iterable[Edit]:
-    """Other words for a plain value of a line; nothing where they stand there already."""
-    entry = node.entries.get(key)
-    if (
-        entry is None
-        or entry.merged
-        or not isinstance(entry.value, Scalar)
-        or entry.value.text == words
-        or not words
-    ):
-        return
-    said.append(f"{key} {entry.value.text} -> {words}")
-    yield Edit(plan.text.place(entry.value.start, entry.value.end), words, "", certain=False)
-
-
-def _is_zero(node: Mapping) -> bool:
-    entry = node.entries.get("rir")
-    return entry is not None and isinstance(entry.value, Scalar) and entry.value.text == "0"
-
-
-def _rest_like(plan: Plan, line: Line, *, large: bool) -> str:
-    """The rest of the first other line with a lift as large or as small; empty where there is none."""
-    for other in plan.lines:
-        entry = other.node.entries.get("rest")
-        alike = other.exercise is not None and (other.exercise.pattern in COMPOUND) == large
-        if other is not line and alike and entry is not None and isinstance(entry.value, Scalar):
-            return entry.value.text
-    return ""
+def _is_there(plan: Plan, line: Line, exercise: Exercise, weeks: list[int]) -> bool:
+    """Whether an exercise is done in some weeks already, on the same day or on any."""
+    return any(one.does(exercise, weeks) for one in plan.lines if one is not line)

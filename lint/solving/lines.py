@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from itertools import pairwise
 
 from ..body.catalogue import COMPOUND
@@ -31,11 +32,12 @@ JUNIOR, SENIOR = 18, 65
 class Line:
     """A line of a session that can be edited, from ``start`` to ``end`` of the text.
 
-    ``entries`` are its groups of sets over the weeks, those of one place of sets once; ``is_main`` says that
-    the coach builds on it, ``noted`` that they wrote a note or a remark on it.
+    ``entries`` are its groups of sets over the weeks, those of one place of sets once; ``held`` are those of
+    each week of the programme in which it is done. ``is_main`` says that the coach builds on it, ``noted``
+    that they wrote a note or a remark on it.
     """
 
-    __slots__ = ("end", "entries", "is_main", "line", "node", "noted", "session", "start")
+    __slots__ = ("end", "entries", "held", "is_main", "line", "node", "noted", "session", "start")
 
     def __init__(self, line: Prescription, session: Session, node: Mapping) -> None:
         self.line = line
@@ -44,6 +46,7 @@ class Line:
         self.start = node.start
         self.end = node.end
         self.entries: list[SetGroup] = []
+        self.held: dict[int, list[SetGroup]] = {}
         self.is_main = False
         content = node.source.content
         self.noted = bool(line.note) or " #" in content[node.start : line_stop(content, node.end)]
@@ -63,6 +66,15 @@ class Line:
         """The most sets that it holds in any week."""
         return max(one.sets.high for one in self.entries)
 
+    def does(self, exercise: Exercise, weeks: Iterable[int] = ()) -> bool:
+        """Whether it holds an exercise in one of some weeks; in any, where none is named."""
+        several = [self.held.get(week, []) for week in weeks] if weeks else [self.entries]
+        return any(one.exercise is exercise for groups in several for one in groups)
+
+    def in_block(self, weeks: Iterable[int]) -> list[int]:
+        """Weeks of the programme as weeks of its block."""
+        return sorted(week - self.session.block.first + 1 for week in weeks)
+
     @property
     def is_plain(self) -> bool:
         """Whether it stands by itself in its session: in no superset, circuit or complex, and by no clock."""
@@ -70,12 +82,14 @@ class Line:
 
 
 class WrittenSession:
-    """A session as it stands in the text, from ``start`` to ``end``."""
+    """A session as it stands in the text, from ``start`` to ``end``; ``by_week`` are its days by week."""
 
-    __slots__ = ("days", "end", "lines", "session", "start")
+    __slots__ = ("by_week", "days", "end", "lines", "node", "session", "start")
 
     def __init__(self, session: Session, node: Mapping) -> None:
         self.session = session
+        self.node = node
+        self.by_week: dict[int, set[int]] = {}
         self.start = node.start
         self.end = node.end
         self.lines: list[Line] = []
@@ -111,30 +125,42 @@ class Plan:
     def _take(self) -> None:
         held: dict[int, WrittenSession] = {}
         found: dict[int, Line] = {}
+        places: dict[Prescription, tuple[Mapping | None, Mapping | None]] = {}
         for ledger in self.ledgers:
-            for visit, entry in ledger.entries():
-                line = entry.prescription
-                steps = way_to(line.place)
-                at = _holder(steps, "session")
-                item = _holder(steps, "exercise")
-                if at is None or item is None:
-                    if entry.name not in self.apart:
-                        self.apart.append(entry.name)
-                    continue
-                session = held.setdefault(at.start, WrittenSession(visit.session, at))
-                session.days.add(visit.day)
-                one = found.get(item.start)
-                if one is None:
-                    one = found[item.start] = Line(line, visit.session, item)
-                    session.lines.append(one)
-                if all(_written(entry) != _written(known) for known in one.entries):
-                    one.entries.append(entry)
+            for week in ledger.weeks:
+                for visit, entry in week.entries():
+                    line = entry.prescription
+                    if line not in places:
+                        steps = way_to(line.place)
+                        places[line] = _holder(steps, "session"), _holder(steps, "exercise")
+                    at, item = places[line]
+                    if at is None or item is None or self._is_shared(at) or self._is_shared(item):
+                        if entry.name not in self.apart:
+                            self.apart.append(entry.name)
+                        continue
+                    session = held.setdefault(at.start, WrittenSession(visit.session, at))
+                    session.days.add(visit.day)
+                    session.by_week.setdefault(week.number, set()).add(visit.day)
+                    one = found.get(item.start)
+                    if one is None:
+                        one = found[item.start] = Line(line, visit.session, item)
+                        session.lines.append(one)
+                    if entry.is_done and entry not in one.held.setdefault(week.number, []):
+                        one.held[week.number].append(entry)
+                    if all(_written(entry) != _written(known) for known in one.entries):
+                        one.entries.append(entry)
         self.sessions = sorted(held.values(), key=lambda one: one.start)
         for session in self.sessions:
             session.lines.sort(key=lambda one: one.start)
             for number, one in enumerate(session.lines):
                 one.is_main = self._is_main(one, number)
         self.lines = [one for session in self.sessions for one in session.lines]
+
+    def _is_shared(self, node: Mapping) -> bool:
+        """Whether a group of keys is used elsewhere in the text, too, by the anchor before it."""
+        content = self.text.content
+        found = re.search(r"&([^\s,\[\]{}]+)\s+\Z", content[max(node.start - 200, 0) : node.start])
+        return found is not None and re.search(rf"\*{re.escape(found[1])}(?![^\s,\]}}])", content) is not None
 
     def _is_main(self, line: Line, number: int) -> bool:
         """The first large lift of a session, a priority, or a lift with a best on file."""
@@ -155,8 +181,9 @@ class Plan:
     def may_touch(self, line: Line) -> bool:
         """Whether a line may be edited at all."""
         content = self.text.content[line.start : line.end]
-        own = not any(f"{mark}{one}" in content for mark in " [{" for one in "&*")
-        return own and not self.is_kept(line.name, line.session.name)
+        return not any(f"{mark}&" in content for mark in " [{") and not self.is_kept(
+            line.name, line.session.name
+        )
 
     def obstacle(self, exercise: Exercise | None) -> str:
         """What speaks against more work with an exercise, for anybody on the programme; empty if nothing."""
@@ -167,6 +194,14 @@ class Plan:
         if any(one.forbids(exercise) for one in self._spared):
             return "loads what is spared"
         return next((words for one in self._suits if (words := one.obstacle(exercise))), "")
+
+    def is_spared(self, line: Line) -> bool:
+        """Whether somebody is to spare what a line does."""
+        return any(
+            entry.exercise is not None and one.forbids(entry.exercise)
+            for one in self._spared
+            for entry in line.entries
+        )
 
     @property
     def in_rehabilitation(self) -> bool:
@@ -184,6 +219,28 @@ class Plan:
         if any(age >= SENIOR for age in ages):
             return "More work for an older athlete: raise it gently; ask their clinician where in doubt."
         return ""
+
+    def meant(self, weeks: Iterable[int], done: Iterable[int], *, exactly: bool = False) -> list[int]:
+        """The weeks of those in which something is ``done`` that a finding of some ``weeks`` means.
+
+        They are all of them where the finding is not bound to weeks, or no other is a typical one: those are
+        written on their own, or follow. Unless ``exactly`` those are meant, an easy week goes with the week
+        before it.
+        """
+        done, weeks = sorted(done), set(weeks)
+        if not weeks or not weeks & set(done):
+            return [] if weeks else done
+        others = [week for ledger in self.ledgers for week in ledger.weeks if week.number not in weeks]
+        if not exactly and not any(
+            week.is_typical() and not week.is_peak and week.number in done for week in others
+        ):
+            return done
+        easy = {week.number for week in others if week.is_deload and not week.is_peak and not exactly}
+        found: list[int] = []
+        for week in done:
+            if week in weeks or (week in easy and week - 1 in found):
+                found.append(week)
+        return found
 
     def line_at(self, offset: int) -> Line | None:
         """The line that holds an offset."""

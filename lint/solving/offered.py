@@ -1,12 +1,14 @@
-"""Steps that a finding offers itself, but no facts, no intent and no heavier load; other days."""
+"""Steps that a finding offers itself, but no facts, no intent and no heavier load."""
 
 from __future__ import annotations
 
 import re
 
+from ..body.catalogue import RANKS, rarity
+from ..body.equipment import unlike
+from ..counting.effort import FAST_KINDS
 from ..counting.suggestions import substitutes
-from ..model.naming import day_name
-from ..remedies.days import moved
+from ..model.quantities import duration
 from ..syntax.enclosing import way_to
 from ..syntax.numbers import NUMBER
 from .amounts import price
@@ -16,12 +18,12 @@ from .steps import PRICE, EditStep, spans_of
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
-    from collections.abc import Iterator
+    from collections.abc import Iterable, Iterator
 
-    from ..counting.week import Week
+    from ..body.catalogue import Exercise
     from ..findings.finding import Edit
     from .judge import Seen, Spans
-    from .lines import Line, Plan, WrittenSession
+    from .lines import Line, Plan
 
 VALUES = ("reps", "rir", "rpe", "rest", "rest after", "tempo", "hold", "load", "sets", "side")
 """Keys of a line whose values may be written anew: none holds a fact of the athlete, a date or a ban."""
@@ -48,7 +50,7 @@ def offered(plan: Plan, seen: Seen) -> Iterator[EditStep]:
         new = [(part, name) for part in edit.parts for name in _new_lines(part)]
         if new:
             for part, name in new:
-                yield from _adding(plan, part, name)
+                yield from _adding(plan, part, name, seen.finding.weeks)
         elif _is_permuted(plan, spans):
             yield from _ordering(plan, spans, edit)
         else:
@@ -60,11 +62,11 @@ def _new_lines(part: Edit) -> list[str]:
     return re.findall(r"\bexercise: ([^,}\r\n]+)", part.words) if part.place.start == part.place.end else []
 
 
-def _adding(plan: Plan, edit: Edit, name: str) -> Iterator[EditStep]:
+def _adding(plan: Plan, edit: Edit, name: str, weeks: Iterable[int]) -> Iterator[EditStep]:
     exercise = plan.header.known.exercise(name)
     held = next((one for one in reversed(plan.sessions) if one.start <= edit.place.start), None)
     if exercise is not None and held is not None:
-        yield from added(plan, held, exercise)
+        yield from added(plan, held, exercise, weeks=weeks)
 
 
 def _is_permuted(plan: Plan, spans: Spans) -> bool:
@@ -100,27 +102,82 @@ def _writing(plan: Plan, seen: Seen, edit: Edit, spans: Spans) -> Iterator[EditS
         keys.append(key)
         touched.append(line)
     if keys == ["exercise"]:
-        yield from _swapping(plan, touched[0], edit.words)
+        yield from swapping(plan, touched[0], [edit.words], seen.finding.weeks)
         return
     if "exercise" in keys or not set(keys) <= set(VALUES) or (seen.unit == "sets" and "sets" in keys):
         return  # sets that a limit asks for are counted out, not taken from one suggestion
     if harder and any(plan.obstacle(line.exercise) for line in touched):
         return
     cost = sum(price("value", line) for line in {line.start: line for line in touched}.values())
+    usual = _usual_rest(plan, touched[0], edit) if keys == ["rest"] and not edit.further else ""
+    if usual:
+        (start, end, _) = spans[0]
+        label = f"{touched[0].name} ({touched[0].session.name}): rest {usual}, as other heavy lifts"
+        rest = ((start, end, usual),)
+        yield EditStep("value", rest, label, [touched[0].start], (cost, 0, 0), adds_work=harder)
+        cost += 2
     cost += OUT_OF_ZONE * (_leaves_the_zone(plan, keys))
     touches = {line.start for line in touched}
     label = f"{touched[0].name} ({touched[0].session.name}): {edit.label}"
     yield EditStep("value", spans, label, touches, (cost, 0, 0), adds_work=harder)
 
 
-def _swapping(plan: Plan, line: Line, name: str) -> Iterator[EditStep]:
-    """The exercise that is offered in place of another, and others that do the same."""
+def swapping(plan: Plan, line: Line, names: Iterable[str], weeks: Iterable[int]) -> Iterator[EditStep]:
+    """Exercises in place of another: those that are offered, and others that do the same."""
     old, known = line.exercise, plan.header.known
+    if old is not None and old.kind not in FAST_KINDS and plan.is_spared(line):
+        for number, exercise in enumerate(gentler(plan, old)):
+            yield from exchanged(
+                plan, line, exercise, number, any_size=True, weeks=weeks, exactly=True, like=False
+            )
+        return
     further = substitutes(plan.header, old, MOST_SUBSTITUTES) if old is not None else []
-    for number, one in enumerate(dict.fromkeys([name, *further])):
-        exercise = known.exercise(one)
-        if exercise is not None:
-            yield from exchanged(plan, line, exercise, number, any_size=True)
+    if old is not None and old.kind in FAST_KINDS:
+        further += [one.name for one in _fast_like(plan, old)]
+    for number, one in enumerate(dict.fromkeys([*names, *further])):
+        other = known.exercise(one)
+        if other is not None:
+            yield from exchanged(plan, line, other, number, any_size=True, weeks=weeks, exactly=True)
+
+
+def gentler(plan: Plan, old: Exercise) -> list[Exercise]:
+    """Exercises for muscles of one that is to be spared, which load the spine little; common ones first."""
+    fits = [
+        one
+        for one in plan.header.known.by_rank()
+        if one.kind == old.kind and one.rank != RANKS[-1] and one.axial in GENTLE
+        if not set(one.direct).isdisjoint(old.direct) and not plan.obstacle(one)
+    ]
+    fits.sort(key=lambda one: (rarity(one), one.unilateral and not old.unilateral, unlike(old, one)))
+    return fits[:MOST_SUBSTITUTES]
+
+
+GENTLE = ("none", "low")
+"""How much the spine is loaded by what is put in the place of a lift that is to be spared."""
+
+
+def _fast_like(plan: Plan, old: Exercise) -> list[Exercise]:
+    """Light fast lifts, throws or jumps that suit everybody and share a joint action with one; else any."""
+    fits = [
+        one
+        for one in plan.header.known.by_rank()
+        if one.kind in FAST_KINDS and one.capacity == "light" and one is not old
+        if one.rank != RANKS[-1] and not plan.obstacle(one)
+    ]
+    near = [one for one in fits if not set(one.actions).isdisjoint(old.actions)]
+    return sorted(near or fits, key=rarity)[:MOST_SUBSTITUTES]
+
+
+def _usual_rest(plan: Plan, line: Line, edit: Edit) -> str:
+    """The rest that stands most often on other heavy lines, if it is longer than what is offered; else ""."""
+    least = duration(edit.words)
+    found = [
+        work.places["rest"].excerpt
+        for other in plan.lines
+        if other is not line and (entry := other.entries[0]).slot == "heavy"
+        if (work := entry.work).rest is not None and least is not None and work.rest.low > least.low
+    ]
+    return max(found, key=found.count, default="")
 
 
 def _leaves_the_zone(plan: Plan, keys: list[str]) -> bool:
@@ -155,27 +212,3 @@ def _is_harder(key: str, part: Edit) -> bool:
     if not was or not now:
         return True
     return min(now) < min(was) if key in HARDER_DOWN else max(now) > max(was) if key in HARDER_UP else False
-
-
-def other_days(plan: Plan, held: WrittenSession) -> Iterator[EditStep]:
-    """The session on another day, one that is free and on which everybody trains."""
-    starts = plan.header.starts
-    taken = {day for one in plan.sessions for day in one.days}
-    taken |= {day for ledger in plan.ledgers for week in ledger.weeks for day in _days_busy(week)}
-    if len(held.days) != 1 or 0 in held.days or plan.is_kept(held.session.name):
-        return
-    day = next(iter(held.days))
-    listed = [one.athlete.days for one in plan.ledgers if one.athlete and isinstance(one.athlete.days, tuple)]
-    for number in sorted(set(range(1, 8)) - taken, key=lambda one: (abs(one - day), one)):
-        name = day_name(starts, number)
-        if any(name.lower() not in days for days in listed):
-            continue
-        for edit in moved(held.session, day_name(starts, day), name):
-            label = f"{held.session.name} moved to {name}"
-            spans = spans_of(edit, plan.line_end)
-            yield EditStep("move", spans, label, [held.start], (PRICE["move"] + abs(number - day), 0, 0))
-
-
-def _days_busy(week: Week) -> list[int]:
-    """The days on which something else than training stands in the diary."""
-    return [day for activity in week.activities for day in activity.days_in(week.in_block)]

@@ -9,6 +9,7 @@ from __future__ import annotations
 from heapq import heappop, heappush
 
 from .candidates import Candidates
+from .minutes import fits
 from .steps import together
 
 TYPE_CHECKING = False
@@ -27,13 +28,13 @@ if TYPE_CHECKING:
     Work = Generator[None, None, ResultT]
     """Work in small parts, at most a review each: who lets it go on may look up between two, or end it."""
 
-MOST_REVIEWS = 45
+MOST_REVIEWS = 24
 """Reviews after which the search ends with the best that it has found."""
 
 MOST_LETTERS = 800_000
 """Letters that are reviewed in one search: a review of a long text takes longer, so fewer are made."""
 
-MOST_AFTER = 10
+MOST_AFTER = 5
 """Reviews that are spent on further proposals once there is one."""
 
 MOST_STATES = 20_000
@@ -87,6 +88,50 @@ class Attempt:
         self.brought = brought
 
 
+class Branch:
+    """Where further steps come from: ``pools``; and ``needs``, pools with the steps that stood when each was
+    worked out: what comes after those must be enough for it.
+    """
+
+    __slots__ = ("_steps", "needs", "pools")
+
+    def __init__(self, pools: Iterable[Candidates], needs: Iterable[tuple[Candidates, State]]) -> None:
+        self.pools = tuple(pools)
+        self.needs = tuple(needs)
+        self._steps: list[EditStep] | None = None
+
+    @property
+    def steps(self) -> list[EditStep]:
+        """Every step of its pools once, the cheapest first."""
+        if self._steps is None:
+            found = {step.key: step for pool in self.pools for step in pool.steps}
+            self._steps = sorted(found.values(), key=lambda one: (one.cost, one.key))
+        return self._steps
+
+    def may_do(self, steps: State) -> bool:
+        """Whether some steps may be enough for all that is needed."""
+        return all(pool.enough([one for one in steps if one not in base]) for pool, base in self.needs)
+
+    def may_come_to_it(self, steps: State) -> bool:
+        """Whether some steps may be enough with as many more as a proposal can have."""
+        further = MOST_STEPS - len(steps)
+        return all(
+            pool.within_reach([one for one in steps if one not in base], further, self.steps)
+            for pool, base in self.needs
+        )
+
+
+class Children:
+    """Sets of steps with each one more, in the order of their cost; ``at`` is the next that is looked at."""
+
+    __slots__ = ("at", "branch", "parent")
+
+    def __init__(self, parent: State, branch: Branch) -> None:
+        self.parent = parent
+        self.branch = branch
+        self.at = 0
+
+
 class Search:
     """Looks for proposals that clear ``aims``, marks of ``before``, the verdict on the text of ``plan``.
 
@@ -102,7 +147,8 @@ class Search:
         self.found: list[SoundEdit] = []
         self.ended = True
         self._pools: dict[tuple[object, ...], Candidates] = {}
-        self._heap: list[tuple[Cost, tuple[object, ...], int, State]] = []
+        self._heap: list[tuple[Cost, tuple[object, ...], int, State, Branch, Children | None]] = []
+        self._failed: set[frozenset[tuple[object, ...]]] = set()
         self._met: set[frozenset[tuple[object, ...]]] = set()
         self._number = 0
 
@@ -115,12 +161,16 @@ class Search:
         start = self.judge.reviews
         targets = self.before.left(self.aims)
         pools = [self._pool(one, own=True) for one in targets]
-        self._push((), pools)
+        aimed = [(pool, ()) for pool in pools]
+        self._push((), Branch(pools, aimed))
         before = {one.words for one in targets}
         looked = 0
+        barely: SoundEdit | None = None
         stop = max(1, min(reviews, MOST_LETTERS // max(1, len(content))))
         while self._heap and len(self.found) < most:
-            cost, _, _, steps = heappop(self._heap)
+            cost, _, _, steps, branch, siblings = heappop(self._heap)
+            if siblings is not None:
+                self._next(siblings)
             looked += 1
             if self.judge.reviews - start >= stop or looked > MOST_STATES:
                 self.ended = False
@@ -130,8 +180,11 @@ class Search:
             spans = together(steps)
             if spans is None:
                 continue
-            if not all(pool.enough(steps) for pool in pools) or self._is_like_found(steps):
-                self._push(steps, pools)
+            if not branch.may_do(steps) or self._is_like_found(steps):
+                self._push(steps, branch)
+                continue
+            effect = frozenset(one.effect for one in steps)
+            if effect in self._failed:
                 continue
             verdict = self.judge.look(content, spans)
             yield
@@ -139,19 +192,27 @@ class Search:
                 continue
             left, brought = verdict.left(self.aims), verdict.brought(self.before)
             brought = [one for one in brought if one not in left]
+            if not left and not brought and not self.found and not fits(self.plan, targets, verdict):
+                barely = barely or SoundEdit(steps, spans, cost, verdict)
+                self._push(steps, branch)
+                continue
             if not left and not brought:
                 if self.found and not self._is_needed(steps):
                     continue
                 self.found.append(SoundEdit(steps, spans, cost, verdict))
                 stop = min(stop, self.judge.reviews - start + MOST_AFTER)
                 continue
+            self._failed.add(effect)
             if not left:
                 self.near.append(Attempt(steps, brought))
             elif all(one.words in before for one in left) and not brought:
                 continue  # it does nothing to what is aimed at
             if len(brought) <= MOST_CAUSES:
                 further = [] if self.found else [self._pool(one, own=False) for one in brought]
-                self._push(steps, [*(pools if left else []), *further])
+                needs = [*(aimed if left else []), *((pool, steps) for pool in further)]
+                self._push(steps, Branch([*(pools if left else []), *further], needs))
+        if not self.found and barely is not None:
+            self.found.append(barely)
         return self.found
 
     def _is_needed(self, steps: State) -> bool:
@@ -174,28 +235,51 @@ class Search:
     def _pool(self, seen: Seen, *, own: bool) -> Candidates:
         """The steps for a finding; those for the same thing are worked out once."""
         levers = tuple((one.offset, one.share) for one in seen.levers)
-        key = (seen.rule, seen.group, seen.over, seen.unit, own, levers)
+        key = (
+            seen.rule,
+            seen.group,
+            seen.over,
+            seen.unit,
+            own,
+            round(seen.apart, 3),
+            seen.finding.weeks,
+            levers,
+        )
         if key not in self._pools:
             self._pools[key] = Candidates(self.plan, seen, own=own)
         return self._pools[key]
 
-    def _push(self, steps: State, pools: Iterable[Candidates]) -> None:
-        """Puts a set of steps with each one more on the heap."""
-        if len(steps) >= MOST_STEPS:
-            return
-        touched = frozenset[int]().union(*(step.touches for step in steps))
-        for pool in pools:
-            for step in pool.steps:
-                if step.touches & touched:
-                    continue
-                several = tuple(sorted((*steps, step), key=lambda one: one.key))
-                met = frozenset(one.key for one in several)
-                if met in self._met:
-                    continue
-                self._met.add(met)
-                cost = _total(several)
-                self._number += 1
-                heappush(self._heap, (cost, tuple(one.key for one in several), self._number, several))
+    def _push(self, steps: State, branch: Branch) -> None:
+        """Puts a set of steps with each one more on the heap, as far as they may come to something."""
+        if len(steps) < MOST_STEPS and branch.may_come_to_it(steps):
+            self._next(Children(steps, branch))
+
+    def _next(self, children: Children) -> None:
+        """Puts the cheapest sets of steps that are left of some on the heap: all that cost the same."""
+        parent, steps = children.parent, children.branch.steps
+        touched = frozenset[int]().union(*(step.touches for step in parent))
+        run_cost: Cost = (0, 0, 0)
+        new = [one.exercise for one in parent]
+        run: list[tuple[Cost, tuple[object, ...], State]] = []
+        while children.at < len(steps):
+            step = steps[children.at]
+            if run and step.cost != run_cost:
+                break
+            children.at += 1
+            if step.touches & touched or (step.exercise is not None and step.exercise in new):
+                continue
+            several = tuple(sorted((*parent, step), key=lambda one: one.key))
+            key = tuple(one.key for one in several)
+            if frozenset(key) in self._met:
+                continue
+            self._met.add(frozenset(key))
+            run_cost = step.cost
+            run.append((_total(several), key, several))
+        run.sort(key=lambda one: one[:2])
+        for cost, place, several in run:
+            self._number += 1
+            siblings = children if several is run[-1][2] else None
+            heappush(self._heap, (cost, place, self._number, several, children.branch, siblings))
 
 
 def _total(steps: State) -> Cost:

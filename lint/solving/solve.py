@@ -142,10 +142,17 @@ def solving(path: str, today: date, ask: Ask, opened: Mapping[str, str]) -> Work
     if len(aims) == 1:
         yield from _one(solution, judge, aims[0])
     else:
-        findings = [one for aim in aims for one in aim.findings]
+        findings = sorted((one for aim in aims for one in aim.findings), key=_after_volume)
         yield from _in_turn(solution, judge, findings, review)
     solution.reviews = judge.reviews
     return solution
+
+
+def _after_volume(finding: Finding) -> bool:
+    """Whether a finding comes after those on too much work: what is taken off may set it right, too."""
+    amount = finding.amount
+    over = amount is not None and amount.unit == "sets" and amount.counted > amount.wanted
+    return not over or any(one.of for one in finding.related)
 
 
 def _read(path: str, today: date, opened: Mapping[str, str], content: str | None = None) -> FileReview:
@@ -240,8 +247,9 @@ def _first_found(
     yield from search.run(reviews=FEW_REVIEWS if aim.follows else MOST_REVIEWS)
     if search.found or not aim.follows:
         return search, plan, aim.findings
+    spent = judge.reviews
     search, plan = _search(review, judge, [aim.lead], ask)
-    yield from search.run()
+    yield from search.run(reviews=MOST_REVIEWS - min(spent, FEW_REVIEWS) + 1)
     return search, plan, [aim.lead]
 
 
@@ -259,7 +267,7 @@ MOST_TOGETHER = 120
 LETTERS_TOGETHER = 300_000
 """Letters that are reviewed for several findings together: in a long file that is fewer reviews."""
 
-FEW_REVIEWS = 15
+FEW_REVIEWS = 8
 """Reviews that are spent on clearing a finding together with what follows from it."""
 
 

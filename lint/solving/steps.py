@@ -7,6 +7,7 @@ a swap before a new line, a new line before another day, another day before a li
 from __future__ import annotations
 
 import re
+from functools import cache
 from itertools import pairwise
 
 TYPE_CHECKING = False
@@ -20,10 +21,13 @@ if TYPE_CHECKING:
     Cost = tuple[int, int, int]
     """The price of the kinds of edit, half sets of other muscles that change, how rare the exercises are."""
 
-KINDS = ("sets", "value", "order", "pair", "swap", "add", "move", "drop")
+KINDS = ("sets", "value", "order", "ease", "pair", "swap", "add", "move", "drop")
 """The kinds of step, the cheapest first."""
 
-PRICE = {"sets": 20, "value": 20, "order": 24, "pair": 36, "swap": 40, "add": 60, "move": 80, "drop": 100}
+PRICE = {
+    **{"sets": 20, "value": 20, "order": 24, "ease": 30, "pair": 36},
+    **{"swap": 40, "add": 60, "move": 80, "drop": 100},
+}
 """What a step costs by its kind."""
 
 A_SET = 4
@@ -38,6 +42,21 @@ A_FAR_SET = 12
 MAIN, NOTED = 3, 2
 """How many times as much a step costs on a main lift, and on a line with a note of the coach's own."""
 
+HALVED = 60
+"""What it costs to halve a session in a few weeks."""
+
+LEFT_OUT = 110
+"""What it costs to leave a session out in a week."""
+
+KNOWN = 4
+"""What a step costs less that only lets the coach's own line go on in further weeks."""
+
+WIDER = 6
+"""What a step costs more that changes weeks, too, of which a finding says nothing."""
+
+ALONE = 40
+"""What it costs more to swap or drop the only line for a movement in a week."""
+
 NEW_EQUIPMENT, FOREIGN = 6, 15
 """What a new line costs more where its session has no such implement, or nothing that trains the same."""
 
@@ -47,11 +66,14 @@ class EditStep:
 
     ``touches`` are the offsets of the lines and sessions that it changes: of two steps that touch the same
     one only one is taken. ``label`` says it in a coach's words. ``by`` is the change of sets of the line at
-    ``line``; ``adds_work`` whether the athlete has more or harder work by it. ``exercise`` is the new one,
-    ``said`` what else is written for it.
+    ``line``, or of all ``lines``; ``adds_work`` whether the athlete has more or harder work by it.
+    ``exercise`` is the new one, ``said`` what else is written for it.
     """
 
-    __slots__ = ("adds_work", "by", "cost", "exercise", "kind", "label", "line", "said", "spans", "touches")
+    __slots__ = (
+        *("adds_work", "by", "cost", "exercise", "kind", "label"),
+        *("line", "lines", "said", "spans", "touches"),
+    )
 
     def __init__(
         self,
@@ -66,6 +88,7 @@ class EditStep:
         adds_work: bool = False,
         said: str = "",
         exercise: Exercise | None = None,
+        lines: Iterable[int] = (),
     ) -> None:
         self.kind = kind
         self.spans = spans
@@ -73,6 +96,7 @@ class EditStep:
         self.touches = frozenset(touches)
         self.cost = cost
         self.line = line
+        self.lines = tuple(lines) or (line,)
         self.by = by
         self.adds_work = adds_work
         self.said = said
@@ -83,11 +107,34 @@ class EditStep:
         """Its place in the order of the file, by which ties are broken."""
         return (self.spans[0][0], KINDS.index(self.kind), self.spans)
 
+    @property
+    def effect(self) -> tuple[object, ...]:
+        """What the counts can tell of it: steps of one effect differ in nothing but the exercise's name."""
+        if self.exercise is None:
+            return self.key
+        places = tuple((start, end) for start, end, _ in self.spans)
+        return (self.kind, self.by, places, _as_counted(self.exercise))
+
+
+@cache
+def _as_counted(exercise: Exercise) -> tuple[object, ...]:
+    """What is counted of an exercise: two that are alike in it are one to the rules on weeks."""
+    lengths = tuple(sorted(exercise.lengths.items()))
+    return (
+        *(exercise.direct, exercise.indirect, exercise.actions, exercise.patterns, exercise.unilateral),
+        *(exercise.axial, exercise.kind, exercise.level, lengths),
+    )
+
 
 def spans_of(edit: Edit, line_end: str) -> Spans:
     """The spans of an edit, in order. New lines end as those of the text do."""
     parts = sorted((part.place.start, part.place.end, part.words) for part in edit.parts)
     return tuple((start, end, re.sub("\r\n|\r|\n", lambda _: line_end, words)) for start, end, words in parts)
+
+
+def spans_of_all(edits: Iterable[Edit], line_end: str) -> Spans:
+    """The spans of several edits, in order."""
+    return tuple(sorted(span for edit in edits for span in spans_of(edit, line_end)))
 
 
 def are_apart(spans: Spans) -> bool:

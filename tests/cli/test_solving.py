@@ -32,8 +32,8 @@ def test_a_card_shows_the_lines_the_costs_and_what_it_clears(
 ) -> None:
     assert main(["mend", NAME, "--solve", "--rule", "knee-flexion-missing"]) == 0
     said = capsys.readouterr().out
-    assert "1  Seated leg curl added to Lower A and" in said
-    assert "  then     12: - {exercise: seated leg curl, sets: 4, reps: 10-15, rir: 2, rest:" in said
+    assert "1  Romanian deadlift (Lower A) raised to 4 sets and seated leg curl in place of" in said
+    assert "  then     12: - {exercise: seated leg curl, sets: 3, reps: 10-15, rir: 2, rest:" in said
     assert "  costs    4 sets more a week; Lower A 9 min longer" in said
     assert "  clears   line 11, knee-flexion-missing\n" in said
     assert "Nothing is written without --write 1" in said
