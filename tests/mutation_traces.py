@@ -87,8 +87,9 @@ class Traces:
 
 
 def files() -> list[str]:
-    """All files of the project, by their paths from its root."""
-    return git("ls-files", "--cached", "--others", "--exclude-standard").splitlines()
+    """All files that a test may lean on, by their paths from the root of the project."""
+    folders = ("lint", "rules", "schema", "examples", "tests")
+    return git("ls-files", "--cached", "--others", "--exclude-standard", "--", *folders).splitlines()
 
 
 def is_test(path: str) -> bool:
