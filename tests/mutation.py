@@ -251,12 +251,14 @@ class Check:
         names = {sys.modules[module.imported].__file__: module.name for module in self.book.modules}
         found: dict[str, Trace] = {}
         places: set[Place] = set()
+        known: dict[Place, Place] = {}
 
         def enter(frame: FrameType, event: str, argument: Any) -> Any:
             return step(frame, event, argument) if frame.f_code.co_filename in names else None
 
         def step(frame: FrameType, event: str, argument: Any) -> Any:
-            places.add((names[frame.f_code.co_filename], frame.f_lineno))
+            place = names[frame.f_code.co_filename], frame.f_lineno
+            places.add(known.setdefault(place, place))
             return step
 
         for item, _ in self.items:
