@@ -224,15 +224,19 @@ class Check:
     def trace(self) -> None:
         """Finds the tests that fail as it is, and for each line of the rules those that come by."""
         tests = [item.nodeid for item, _ in self.items]
-        if missing := {*self.traces.missing(tests)}:
-            self.failing, found = self.in_a_process(partial(self.traced, missing))
-            if not self.failing:
-                self.traces.add(found)
+        missing = self.traces.missing(tests)
+        parts = [{*missing[at :: self.at_once]} for at in range(min(self.at_once, len(missing)))]
+        for source in [self.told_of(partial(self.traced, part)) for part in parts]:
+            with os.fdopen(source, "rb") as told:
+                failing, found = pickle.load(told)
+            self.joined()
+            self.failing += failing
+            self.traces.add(found)
         self.seconds = self.traces.seconds()
         self.lines = self.traces.lines(tests)
 
-    def in_a_process(self, work: Callable[[], Any]) -> Any:
-        """What some work gives, done in a process of its own."""
+    def told_of(self, work: Callable[[], Any]) -> int:
+        """Starts some work in a process of its own: where to read what it gives."""
         reading, writing = os.pipe()
 
         def tell() -> None:
@@ -241,10 +245,7 @@ class Check:
 
         self.fork(tell)
         os.close(writing)
-        with os.fdopen(reading, "rb") as source:
-            told = pickle.load(source)
-        self.joined()
-        return told
+        return reading
 
     def traced(self, wanted: set[str]) -> tuple[list[str], dict[str, Trace]]:
         """Runs tests: those that fail, and what each comes by."""
@@ -267,7 +268,8 @@ class Check:
                 sys.settrace(enter)
                 self.run([item])
                 sys.settrace(None)
-                found[item.nodeid] = Trace({*places}, process_time() - began)
+                if not self.failing:
+                    found[item.nodeid] = Trace({*places}, process_time() - began)
                 places.clear()
         return self.failing, found
 
