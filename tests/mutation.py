@@ -36,6 +36,7 @@ import sys
 import tempfile
 from collections import Counter
 from collections.abc import Callable, Iterator
+from dis import get_instructions
 from functools import partial
 from graphlib import TopologicalSorter
 from importlib import import_module
@@ -71,7 +72,7 @@ FAILED = 1
 KILLER = "killer"
 """The file in which a mutant's process names the test that killed it."""
 
-FEW = 4
+FEW = 5
 """Rules that a test may name: one that names more is about them as a whole, and slow."""
 EVERY_RULE = "read_at_work"
 """A fixture that runs all rules over all their programmes: too slow to be worked out for each mutant."""
@@ -378,8 +379,11 @@ def rules_named(item: pytest.Function) -> set[str]:
     for one in given:
         if isinstance(one, registry.Rule):
             return {one.name}
-    texts = words_in([given, getattr(item.cls, "RULE", ""), item.function], [])
-    return set(re.findall(r"[a-z]+(?:-[a-z]+)+", " ".join(texts))) & RULES
+    its_own = getattr(item.cls, "RULE", "")
+    beside = [one for name, one in vars(item.cls or object).items() if not name.startswith(("test", "_"))]
+    texts = words_in([given, its_own, beside, item.function], [])
+    names = set(re.findall(r"[a-z]+(?:-[a-z]+)+", " ".join(texts))) & RULES
+    return {its_own} if its_own and len(names) > FEW else names
 
 
 def words_in(part: Any, seen: list[Any]) -> Iterator[str]:
@@ -398,8 +402,13 @@ def words_in(part: Any, seen: list[Any]) -> Iterator[str]:
         case FunctionType() if Path(part.__code__.co_filename).is_relative_to(ROOT / "tests"):
             for code in codes_in(part.__code__):
                 yield from words_in(code.co_consts, seen)
-                for name in code.co_names:
+                for name in globals_of(code):
                     yield from words_in(part.__globals__.get(name), seen)
+
+
+def globals_of(code: CodeType) -> set[str]:
+    """What code takes from its module; a method of the same name as something there is not meant."""
+    return {str(step.argval) for step in get_instructions(code) if step.opname == "LOAD_GLOBAL"}
 
 
 def codes_in(code: CodeType) -> Iterator[CodeType]:

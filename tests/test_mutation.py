@@ -151,6 +151,20 @@ def test_a_test_names_what_stands_in_the_code_that_it_runs() -> None:
     assert set(words_in([("a", {"b": "c"}), 3], [])) == {"a", "b", "c"}
 
 
+class ATestClass:
+    RULE = "units-mixed"
+
+    def a_helper(self) -> None:
+        """Called as something else in this module is."""
+
+    def a_test(self) -> None:
+        self.a_helper()
+
+
+def test_a_method_is_not_what_the_module_calls_the_same() -> None:
+    assert not set(words_in(ATestClass.a_test, [])) & {NAMED, "weekly-sets-over-limit"}
+
+
 LIVE = """\
 class Day:
     @property
