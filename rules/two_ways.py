@@ -115,12 +115,11 @@ def _held_jump(entry: SetGroup, exercise: Exercise) -> DraftFinding | None:
 
 def _held_jump_edits(place: Place, held: str) -> tuple[Edit, ...]:
     """Both readings, where the key stands right before its value."""
-    before = place.text.content[: place.start]
-    key = re.search(r"hold:[ \t]*$", before[-40:])
+    line = re.split("[\r\n]", place.text.content[: place.start])[-1]
+    key = re.search(r"hold:[ \t]*$", line)
     if key is None:
         return ()
     whole = place.from_before(len(key[0]))
-    line = before[max(before.rfind("\n"), before.rfind("\r")) + 1 :]
     indent = line.removesuffix(key[0])
     between = ", " if indent.strip(" -") else "\n" + " " * len(indent)
     timed = f"reps: {place.excerpt}"

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Callable
 
 import pytest
@@ -46,6 +47,8 @@ class TestMoreRepsThanLoadAllows:
             ("snatch pull, sets: 3, reps: 3, load: 105 %, note: of the snatch", "", ["105 %"]),
             ("snatch pull, sets: 3, reps: 3, load: 105 %", "note: all % of the snatch", []),
             ("snatch pull, sets: 3, reps: 3, load: 105 %", "athlete: {name: A, best lifts: {snatch: 80 kg}}", []),
+            ("snatch pull, sets: 3, reps: 3, load: 105 %", "athlete: {name: A, best lifts: {quarry drill: 9 kg, snatch: 80 kg}}", []),
+            ("quarry pull, sets: 3, reps: 3, load: 105 %", "athlete: {name: A, best lifts: {snatch: 80 kg}}", ["105 %"]),
             ("snatch pull, sets: 3, reps: 3, load: 105 %", "athlete: {name: A, best lifts: {back squat: 80 kg}}", ["105 %"]),
         ],
     )  # fmt: skip
@@ -54,6 +57,20 @@ class TestMoreRepsThanLoadAllows:
     ) -> None:
         found = findings(week({"A": [line]}, head), self.RULE)
         assert [one.place.excerpt for one in found] == said
+
+    @pytest.mark.parametrize("reps", ["1/2", "2/1"])
+    def test_the_hardest_set_is_told(self, findings: Findings, week: Text, reps: str) -> None:
+        (finding,) = findings(week({"A": [f"back squat, sets: 2, reps: {reps}, load: 105 %"]}), self.RULE)
+        assert finding.counted == "2 repetitions at 105 %."
+
+    def test_the_load_is_one_that_the_last_set_allows(self, findings: Findings, week: Text) -> None:
+        """The first of five sets of 12 would go at 71 %; the last asks as much as a longer first set."""
+        one, five = (
+            findings(week({"A": [f"bench press, sets: {sets}, reps: 12, load: 85 %"]}), self.RULE)
+            for sets in (1, 5)
+        )
+        lighter = [int(re.findall("about ([0-9]+) %", found[0].change)[0]) for found in (one, five)]
+        assert lighter[1] < lighter[0] < 85
 
 
 class TestPullOrPushMissing:

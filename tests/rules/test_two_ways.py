@@ -59,6 +59,7 @@ def test_both_readings_are_named_and_offered(line, excerpt, meant, severity, tol
         "dip, sets: 3, reps: 5, load: -10 kg",
         "back squat, sets: 3, reps: 5, load: bodyweight + 10 kg",
         "quarry drill, sets: 3, reps: 5, load: +10 kg",
+        "back squat, sets: 3, reps: 5, load: -12 %",  # after a top set
         "quarry drill, sets: 2, reps: 8/8",  # nobody knows whether it has sides
         "split squat, sets: 2-3, reps: 8/8",
         "split squat, sets: 2, for: 40 s",
