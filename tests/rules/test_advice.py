@@ -424,6 +424,9 @@ class TestOnFile:
             ("shoulder fractured on the bench", "fractured"),
             ("she has torn something, bands only", "torn"),
             ("repaired rotator cuff", "repaired rotator cuff"),
+            # no equipment has these, whatever it stands beside
+            ("asthma inhaler beside the bench", "asthma"),
+            ("arthritis, worse with the bar", "arthritis"),
         ],
     )
     def test_what_is_said_of_a_body_is_a_diagnosis(
