@@ -1,14 +1,15 @@
 """Checks the tests of rules and counting: changes these at one place at a time, and looks whether a test then fails.
 
-    python tests/mutation.py [MODULE|RULE ...] [--every N] [--list]
-    python tests/mutation.py --changed [REV] [--every N] [--list]
+    python tests/mutation.py [MODULE|RULE ...] [--every N [--past K]] [--list]
+    python tests/mutation.py --changed [REV] [--every N [--past K]] [--list]
     python tests/mutation.py [MODULE|RULE ...] --again
 
 A change that no test notices survives: it does the same as the original, or a test is missing. Prints those that
 survive, then how many were killed for each rule. What several rules of a module use counts by itself, as shared.
 With --changed only what is not as it was at a revision is tried: a rule is when its function is, or anything that
 it uses in rules/. With --every N each Nth change to each rule is tried, but six at the least: a sample, whose score
-stands with its 95 % interval. With --again only what survived when it was last tried is, and no score is kept.
+stands with its 95 % interval. Once what survived in it is tested, it says nothing of the changes outside it: --past K
+draws another one. With --again only what survived when it was last tried is, and no score is kept.
 
 Scores are kept in tests/mutation.json, those of a sample as such: they take no place of a whole score and are no
 bar for the next one. --changed compares and leaves them alone. Exit code 0 if of each rule no less was killed than
@@ -442,7 +443,7 @@ def main() -> int:
     if asked.again:
         once_survived = survived()
         mutants = [mutant for mutant in mutants if mutant.key in once_survived]
-    mutants = sampled(mutants, asked.every)
+    mutants = sampled(mutants, asked.every, asked.past)
     if asked.list or not mutants:
         print(*mutants or ["There is nothing to change."], sep="\n")
         return 0
@@ -478,14 +479,15 @@ def arguments() -> argparse.Namespace:
         help="rules that are not as they were at REV (HEAD)",
     )
     parser.add_argument("--every", type=int, default=1, metavar="N", help="each Nth change to each rule")
+    parser.add_argument("--past", type=int, default=0, metavar="K", help="leave out the first K changes")
     parser.add_argument("--again", action="store_true", help="only what survived when it was last tried")
     parser.add_argument("--at-once", type=int, default=2, metavar="N", help="processes at a time (2)")
     parser.add_argument("--list", action="store_true", help="print the changes and run nothing")
     asked = parser.parse_args()
     if asked.names and asked.changed:
         parser.error("name modules and rules, or ask for those that changed")
-    if asked.every < 1:
-        parser.error("--every counts from 1, all of them")
+    if asked.every < 1 or asked.past < 0:
+        parser.error("--every counts from 1, --past from 0")
     return asked
 
 

@@ -48,14 +48,17 @@ class Score:
         return {**numbers, "of": self.of} if self.is_sample else numbers
 
 
-def sampled(mutants: list[Mutant], every: int) -> list[Mutant]:
-    """Each ``every``-th change to each rule in the order in which they stand, closer where that were too few."""
+def sampled(mutants: list[Mutant], every: int, first: int = 0) -> list[Mutant]:
+    """Each ``every``-th change to each rule in the order in which they stand, closer where that were too few.
+
+    ``first`` is how many are left out at the beginning: another number makes another sample.
+    """
     if every == 1:
         return mutants
     chosen: list[Mutant] = []
     for _, group in groupby(sorted(mutants, key=whose), whose):
         those = list(group)
-        chosen += spread(those, max(len(those) // every, min(FEWEST, len(those))))
+        chosen += spread(those, max(len(those) // every, min(FEWEST, len(those))), first)
     return chosen
 
 
@@ -63,9 +66,9 @@ def whose(mutant: Mutant) -> tuple[str, str]:
     return mutant.module.name, mutant.owner
 
 
-def spread(members: list[T], number: int) -> list[T]:
-    """So many members, from the first on, as far apart as can be."""
-    return [members[index * len(members) // number] for index in range(number)]
+def spread(members: list[T], number: int, first: int = 0) -> list[T]:
+    """So many members, as far apart as can be, from the one after the ``first`` ones on, and round."""
+    return [members[(first + index * len(members) // number) % len(members)] for index in range(number)]
 
 
 def interval(scores: Iterable[Score]) -> tuple[float, float, float]:

@@ -225,6 +225,8 @@ def test_a_sample_holds_each_nth_change_of_each_rule_and_some_at_the_least() -> 
     assert len({one.owner for one in sampled(many, 100)}) == len({one.owner for one in many})
     assert spread([*range(12)], 4) == [0, 3, 6, 9]
     assert spread([*range(7)], 3) == [0, 2, 4]
+    assert spread([*range(12)], 4, 2) == [2, 5, 8, 11]
+    assert spread([*range(7)], 3, 3) == [3, 5, 0]
 
 
 def test_the_interval_of_a_proportion() -> None:
