@@ -19,8 +19,8 @@ nothing changed.
 The tests are collected once. One run of them under a trace tells which lines each of them comes by; traces are kept
 in .mutation_cache until the files are others. Then every change is made in a process forked for it, which runs the
 tests that come by and name a rule that uses what is changed, or no rule at all, until the first that fails: those
-that killed before, then the short ones. What is changed in the counting is tried by the tests of the counting that
-come by, then by those of the rules, at most 300.
+that killed before, then the short ones. What is changed in the counting is tried by the tests of the counting alone:
+nearly all others come by.
 """
 
 from __future__ import annotations
@@ -78,8 +78,6 @@ FEW = 5
 EVERY_RULE = "read_at_work"
 """A fixture that runs all rules over all their programmes: too slow to be worked out for each mutant."""
 
-MOST = 300
-"""Tests that are run on a change to the counting, by which nearly all come."""
 TESTS = ("rules", "counting", "mending/test_remedies.py")
 
 
@@ -304,7 +302,7 @@ class Check:
     def may_notice(self, item: pytest.Item, names: set[str], mutant: Mutant) -> bool:
         """Whether a test that names these rules is about what a mutant changes."""
         if mutant.module.name in COUNTED:
-            return True
+            return item.path.parent.name == "counting"
         if not names:
             return item.path.parent.name == "rules"
         return not names.isdisjoint(self.book.users[mutant.place])
@@ -314,18 +312,17 @@ class Check:
         tests = 0 if mutant.lines else -1
         for line in mutant.lines:
             tests |= self.lines.get((mutant.module.name, line), 0)
-        counted = mutant.module.name in COUNTED
         items = [
             (
                 -self.killers.get(item.nodeid, -1),
-                item.path.parent.name != "counting" if counted else len(names - {mutant.owner}),
+                len(names - {mutant.owner}),
                 self.seconds[item.nodeid],
                 index,
             )
             for index, (item, names) in enumerate(self.items)
             if tests >> index & 1 and self.may_notice(item, names, mutant)
         ]
-        return [self.items[index][0] for *_, index in sorted(items)[: MOST if counted else None]]
+        return [self.items[index][0] for *_, index in sorted(items)]
 
     def trial(self, mutant: Mutant) -> None:
         """Runs tests on a mutant; the first to fail ends the process."""
