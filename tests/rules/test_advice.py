@@ -468,6 +468,20 @@ class TestDays:
         change = only(findings(text, "days-more-than-athlete")).change
         assert change.startswith("No day is free: merge B into another session, or drop it, or correct")
 
+    @pytest.mark.parametrize(
+        ("more", "change"),
+        [({}, "Move some of its sets from A to "), ({"friday B": ["plank, sets: 2"]}, "Move some of its sets from A to another session.")],
+    )  # fmt: skip
+    def test_a_second_day_is_one_that_there_is(
+        self, findings: Findings, week: Text, more: dict[str, list[str]], change: str
+    ) -> None:
+        text = week(
+            {"monday A": ["back squat, sets: 3, reps: 3"], **more}, "goal: strength\npriority: [back squat]"
+        )
+        said = only(findings(text, "frequency-low")).change
+        assert said.startswith(change)
+        assert ("another session" in said) is bool(more)
+
     @pytest.mark.parametrize(("days", "free"), [("1", False), ("[monday]", False), ("2", True)])
     def test_who_has_one_day_is_not_told_to_take_a_second(
         self, findings: Findings, week: Text, days: str, free: bool

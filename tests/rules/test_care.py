@@ -700,6 +700,7 @@ class TestLiftBeyondLevel:
         assert finding.change == (
             "Start with assisted Nordic curl or lowering-only Nordic curl, or correct the level."
         )
+        assert [one.words for one in finding.edits] == ["assisted Nordic curl", "lowering-only Nordic curl"]
 
     @pytest.mark.parametrize(
         ("level", "name", "said"),

@@ -155,9 +155,9 @@ class TestRestTooShortHeavy:
         if "180" in options:
             assert found[0].wanted == "at least 3 min (your team's limit)"
 
-
     @pytest.mark.parametrize(
-        ("shortest", "edit"), [(119, "119 s"), (120, "2 min"), (135, "135 s"), (150, "2.5 min"), (180, "3 min")]
+        ("shortest", "edit"),
+        [(119, "119 s"), (120, "2 min"), (135, "135 s"), (150, "2.5 min"), (180, "3 min")],
     )
     def test_the_edit_is_a_rest_as_coaches_write_it(
         self, findings: Findings, week: Text, shortest: int, edit: str

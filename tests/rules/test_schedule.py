@@ -767,6 +767,8 @@ class TestDaysMoreThanAthlete:
         assert [(one.place.excerpt, one.words) for one in finding.related] == [
             ("Mara", "the athlete's days: Monday and Thursday")
         ]
+        assert finding.amount is not None
+        assert (finding.amount.counted, finding.amount.wanted, finding.amount.unit) == (1, 0, "days")
 
     def test_the_week_with_most_days_outside_is_told(self, findings: Findings) -> None:
         block = "  - {{name: {}, weeks: 1, sessions: [{}]}}\n"
@@ -788,6 +790,8 @@ class TestDaysMoreThanAthlete:
         (finding,) = findings(text, self.RULE)
         assert (finding.place.excerpt, finding.where) == ("C", "C")
         assert finding.counted == "3 days of training a week."
+        assert finding.amount is not None
+        assert (finding.amount.counted, finding.amount.wanted, finding.amount.unit) == (3, 2, "days")
         assert finding.change == "Merge C into another session, or drop it, or correct `days`."
 
     def test_several_days(self, findings: Findings, week: Text) -> None:
