@@ -54,6 +54,8 @@ class TestLoadStepLarge:
             ("{1: 70 kg, 2: 52 kg, 3: 75 kg, 4: 76 kg}", 0),  # 72, with its digits turned round
             ("{1: 70 kg, 2: 52 kg, 3: 90 kg, 4: 91 kg}", 1),  # too far from 72, too
             ("{1: 70 kg, 2: 71 kg, 3: 90 kg, 4: 91 kg}", 1),
+            ("{1: 58 kg, 2: 6 kg, 3: 66 kg, 4: 67 kg}", 0),  # 10 % above the 60 that was meant
+            ("{1: 58 kg, 2: 6 kg, 3: 67 kg, 4: 68 kg}", 1),
         ],
     )
     def test_what_follows_a_slip_is_held_against_what_was_meant(
@@ -61,6 +63,27 @@ class TestLoadStepLarge:
     ) -> None:
         text = week({"A": [f"back squat, sets: 3, reps: 5, load: {loads}"]}, "weeks: 4")
         assert len(findings(text, self.RULE)) == said
+
+    @pytest.mark.parametrize(
+        ("tempo", "said"), [("3-0-1-0", False), ("2-0-1-0", True), ("1-3-1-0", False), ("4-1-1-0", False)]
+    )
+    def test_slow_lifting_is_another_lift(
+        self, findings: Findings, week: Text, tempo: str, said: bool
+    ) -> None:
+        """Three seconds down: what comes after at the usual speed is no step from it."""
+        lines = [
+            f"back squat, sets: 3, reps: 5, load: 60 %, tempo: {tempo}, in weeks: 1",
+            "back squat, sets: 3, reps: 5, load: 75 %, in weeks: 2",
+        ]
+        assert bool(findings(week({"A": lines}, "weeks: 2"), self.RULE)) is said
+
+    def test_a_load_that_goes_back_is_told_of_its_own_line(self, findings: Findings, week: Text) -> None:
+        lines = [
+            "leg curl, sets: 3, reps: {1-2: 10, 3: 9, 4: 10}, load: 30 kg",
+            "back squat, sets: 3, reps: 5, load: {1: 70 %, 2: 72.5 %, 3: 90 %, 4: 72.5 %}",
+        ]
+        (finding,) = findings(week({"A": lines}, "weeks: 4"), self.RULE)
+        assert "and back to 72.5 % in week 4" in finding.counted
 
 
 class TestWeekOutOfLine:
