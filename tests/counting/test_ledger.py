@@ -916,3 +916,20 @@ def test_the_lines_of_a_count_add_up_to_it(programme: Build, sessions: Plan) -> 
         count = ledger.sets(area)
         assert sum(sets.low for _, sets in count.lines()) == count.low
         assert sum(sets.high for _, sets in count.lines()) == count.high
+
+
+@pytest.mark.parametrize(
+    ("line", "sets"),
+    [
+        ("{intervals: rowing machine, rounds: 4, distance: 500 m}", 0),  # no lift, whatever it moves
+        ("{intervals: bike, rounds: 5, on: 60 s, off: 60 s}", 0),
+        ("{intervals: kettlebell swing, rounds: 6, on: 30 s, off: 30 s}", 6),
+        ("{intervals: back squat, rounds: 4, on: 30 s, off: 90 s}", 4),
+        ("{intervals: moon walk, rounds: 4, on: 30 s, off: 90 s}", 0),
+    ],
+)
+def test_intervals_of_a_lift_are_sets_and_those_of_a_machine_are_none(
+    programme: Build, line: str, sets: int
+) -> None:
+    ledger = programme(f"programme: P\nsessions:\n  - {{session: A, exercises: [{line}]}}\n")
+    assert span(ledger.weeks[0].all_sets(hard=False)) == (sets, sets)
