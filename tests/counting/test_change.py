@@ -117,3 +117,13 @@ def test_occasions(programme: Build, week: Text) -> None:
         "Another": ["back squat, sets: 1"],
     }
     assert programme(week(days)).sets("quadriceps").occasions() == 4  # Monday, Tuesday, two without a day
+
+
+def test_a_lift_that_stays_is_no_change(changed: Callable[..., Change]) -> None:
+    """The very same sets, beside those that are fewer, and those that only come to as many."""
+    change = changed(
+        "back squat, sets: 5, reps: 6",
+        "bench press, sets: {1: 5, 2: 4}, reps: 6",
+        "deadlift, sets: {1: 2, 2: 2}, reps: 5",
+    )
+    assert [part.is_none for part in change.parts] == [True, False, False]

@@ -49,6 +49,20 @@ class TestLegsHeavyBeforeEvent:
         found = findings(text, self.RULE, own)
         assert [one.severity for one in found] == ([said] if said else [])
 
+    @pytest.mark.parametrize(
+        ("told", "untold", "said"), [(2, 4, "note"), (3, 3, "warning"), (4, 2, "warning")]
+    )
+    def test_it_is_sure_where_half_of_the_sets_say_how_heavy(
+        self, findings: Findings, told: int, untold: int, said: str
+    ) -> None:
+        lines = f"{{exercise: back squat, sets: {told}, reps: 4, rir: 2}}, {{exercise: front squat, sets: {untold}, reps: 4}}"
+        text = (
+            f"programme: T\nsessions:\n  - {{session: A, day: friday, exercises: [{lines}]}}\n"
+            "  - {activity: match, day: saturday}\n"
+        )
+        (finding,) = findings(text, self.RULE)
+        assert finding.severity == said
+
 
 class TestNearMaximalBeforeEvent:
     """How near an all but maximal set may stand to a meet: common practice, no source."""
