@@ -172,7 +172,7 @@ class _Subject:
         """Whether an activity is of the kind, or loads what is named."""
         if self._says(activity):
             return True
-        muscles = set(catalogue.area(self.words) or ()) if self.is_area and not self.is_own else set()
+        muscles = set(catalogue.area(self.words) or ()) if not self.is_own else set()
         return any(muscles.intersection(catalogue.area(area.words) or ()) for area, _ in activity.loads)
 
     def times(self) -> list[_Time]:

@@ -410,6 +410,8 @@ class TestWeekOutOfLine:
             ("back squat, sets: {1-2: 2, 3: 1, 4-6: 2}, reps: 5", []),  # half, but one set
             ("back squat, sets: {1: 3, 2: 6, 3-6: 3}, reps: 5, load: {1: 60 %, 2: 61 %, 3: 62 %, 4-6: 63 %}", [(2,)]),
             ("back squat, sets: 3, reps: 5, load: {1-2: 56 %, 3-6: 67.5 %}", []),  # the same twice is no slip
+            ("back squat, sets: 3, reps: 5, load: {1: 65 %, 2: 10 %, 3-6: 70 %}", [(2,)]),  # plausible at least
+            ("back squat, sets: 3, reps: 5, load: {1: 50 %, 2: 65 %, 3: 65 %, 4-6: 66 %}", []),
             ("back squat, sets: 3, reps: {1: 5, 2: 8, 3-6: 5}, load: {1: 65 %, 2: 56 %, 3-6: 66 %}", []),
         ],
     )  # fmt: skip

@@ -96,6 +96,21 @@ class TestPullOrPushMissing:
         found = [one.counted for one in findings(text, self.RULE)]
         assert found == ([f"8 sets of presses and pulls a week; no {missing}."] if missing else [])
 
+    def test_who_rows_on_a_machine_may_lack_something_else(self, findings: Findings, week: Text) -> None:
+        rowing = "  - {session: Row, exercises: [{intervals: rowing machine, rounds: 4, distance: 500 m}]}\n"
+        presses = ["bench press, sets: 4", "overhead press, sets: 4"]
+        (finding,) = findings(week({"A": presses}) + rowing, self.RULE)
+        assert finding.counted.endswith("no vertical pull.")
+        (finding,) = findings(week({"A": [*presses, "bent-over row, sets: 4"]}) + rowing, self.RULE)
+        assert finding.counted.endswith("no vertical pull.")
+
+    @pytest.mark.parametrize(("easy", "said"), [("rir: 2", 1), ("rir: 6", 0)])
+    def test_one_hard_line_is_no_plan_for_all_directions(
+        self, findings: Findings, week: Text, easy: str, said: int
+    ) -> None:
+        lines = ["bench press, sets: 9, reps: 8, rir: 2", f"bent-over row, sets: 2, reps: 8, {easy}"]
+        assert len(findings(week({"A": lines}), self.RULE)) == said
+
 
 class TestIsolationBeforeCompound:
     RULE = "isolation-before-compound"

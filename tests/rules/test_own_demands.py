@@ -201,6 +201,8 @@ def test_the_advice_follows_the_form(findings):
     }
     for demand, change in changes.items():
         assert all(one.change.startswith(change) for one in findings(text(demand), RULE)), demand
+    (found,) = findings(text("never two days running: impact"), RULE)
+    assert found.wanted == "never two days running (`must hold`)"
 
 
 ROWING = """\
@@ -297,6 +299,11 @@ sessions:
 def test_where_a_demand_is_told(findings):
     """At the lines that count, else at the first session of the week, else at the demand itself."""
     demand = "weekly sets of: {}, at {}, in weeks: {}"
+    (found,) = findings(
+        text("weekly sets of: hamstrings, at least as many as: chest, in weeks: 1", week=GONE), RULE
+    )
+    assert [one.words for one in found.related] != ["asked here"]  # the lines of the chest
+    assert found.where == "One"
     for what, bound, weeks, place, where in (
         ("chest", "least: 4", 1, "bench press", "One"),
         ("hamstrings", "least: 4", 1, "One", "One"),
