@@ -1075,6 +1075,21 @@ class TestPriorityNotAhead:
         assert len(findings(week({"Gym": lines}, self.HEAD), self.RULE)) == said
 
     @pytest.mark.parametrize(
+        ("curls", "change", "edits"),
+        [
+            (4, "In Gym, raise leg curl to 8 sets", ["8"]),
+            (3, "Take sets off the rest: a lead would take 5 sets more", []),  # too many at once
+        ],
+    )
+    def test_a_lead_is_four_sets_more_at_most(
+        self, findings: Findings, week: Text, curls: int, change: str, edits: list[str]
+    ) -> None:
+        text = week({"Gym": ["leg extension, sets: 7", f"leg curl, sets: {curls}"]}, self.HEAD)
+        (finding,) = findings(text, self.RULE)
+        assert finding.change == f"{change}, or drop it from `priority`."
+        assert [one.words for one in finding.edits if one.words] == edits
+
+    @pytest.mark.parametrize(
         ("settings", "said"),
         [
             ("rules:\n  priority-not-ahead: {lead: 1}\n", 1),

@@ -195,6 +195,14 @@ class TestWeekPasted:
             for one in found
         )
 
+    def test_lines_that_are_done_in_other_weeks_alone(self, findings: Findings, week: Text) -> None:
+        lines = [
+            "back squat, sets: 3, reps: 5, load: {1: 70 %, 2: 72.5 %, 3: 72.5 %, 4: 77.5 %}",
+            "plank, sets: 2, hold: 30 s, in weeks: 1",
+            "dead bug, sets: {1: 2, 2: 0, 3: 0, 4: 2}, reps: 8",
+        ]
+        assert [one.weeks for one in findings(week({"A": lines}, "weeks: 4"), self.RULE)] == [(3,)]
+
     def test_lines_that_fall_back_together_are_one_finding(self, findings: Findings, week: Text) -> None:
         dose = "sets: 4, reps: {1: 10, 2: 8, 3: 10, 4: 6, 5: 5}, load: {1: 70 %, 2: 72 %, 3: 70 %, 4: 76 %, 5: 78 %}"
         (finding,) = findings(
