@@ -32,6 +32,8 @@ if TYPE_CHECKING:
     from .violation import DataPath, Schema, Violation
 
 
+_COLON = re.compile(r"\s*:")
+
 MOST_TRIED = 20_000
 """Values of a file up to which it is tried whether a key may be taken out, at the price of two checks."""
 
@@ -166,7 +168,8 @@ class ValueExplainer:
             return
         entry = group.entries[self.data.as_written(path[:-1], key)]
         for example in self.schema.examples(path)[:1]:
-            end = max(group.source.content.index(":", entry.key.end) + 1, entry.value.end)
+            behind = _COLON.match(group.source.content, entry.key.end)  # `{back squat}` has none
+            end = max(behind.end() if behind else entry.key.end, entry.value.end)
             yield from one_of(group.source.place(entry.key.start, end), [f"{key}: {example}"])
         if not self._is_needed(path):
             yield from key_out(group, self.data.as_written(path[:-1], key))
