@@ -918,6 +918,20 @@ def test_the_lines_of_a_count_add_up_to_it(programme: Build, sessions: Plan) -> 
         assert sum(sets.high for _, sets in count.lines()) == count.high
 
 
+@pytest.mark.parametrize("level", ["", "novice", "intermediate", "advanced"])
+def test_a_best_lift_may_grow_with_every_week_after_the_first(
+    programme: Build, week: Text, level: str
+) -> None:
+    athlete = f"athlete: {{name: Ida{f', level: {level}' if level else ''}}}"
+    one, five, nine = (
+        programme(week({"Gym": ["plank, sets: 1"]}, f"{athlete}\nweeks: {weeks}")).header.growth
+        for weeks in (1, 5, 9)
+    )
+    assert one == 1
+    assert five > 1
+    assert nine - 1 == pytest.approx(2 * (five - 1))
+
+
 @pytest.mark.parametrize(
     ("line", "sets"),
     [

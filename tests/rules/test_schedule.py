@@ -618,6 +618,10 @@ class TestSpineDaysConsecutive:
             "Light, deadlift, Tuesday: 3 sets",
         ]
 
+    def test_it_moves_to_a_day_with_another_between(self, findings: Findings, week: Text) -> None:
+        (finding,) = findings(week(days("monday", "tuesday", self.SQUAT, self.PULL)), self.RULE, ASKED_FOR)
+        assert {edit.words for edit in finding.edits} == {"wednesday", "thursday", "friday", "saturday"}
+
     @pytest.mark.parametrize(("second", "said"), [("tuesday", 1), ("wednesday", 0)])
     def test_days_running(self, findings: Findings, week: Text, second: str, said: int) -> None:
         assert (
