@@ -116,6 +116,21 @@ class TestIsolationBeforeCompound:
     RULE = "isolation-before-compound"
 
     @pytest.mark.parametrize(
+        ("more", "said", "advice"),
+        [
+            ([], "back squat at 5 repetitions comes after leg extension", "Put it first"),
+            (["front squat, sets: 3, reps: 5"], "back squat at 5 repetitions and 1 more come after leg extension", "Put them first"),
+        ],
+    )  # fmt: skip
+    def test_one_compound_or_several(
+        self, findings: Findings, week: Text, more: list[str], said: str, advice: str
+    ) -> None:
+        lines = ["leg extension, sets: 3, reps: 12", "back squat, sets: 3, reps: 5", *more]
+        (finding,) = findings(week({"A": lines}), self.RULE)
+        assert finding.counted.startswith(said)
+        assert finding.change.startswith(advice)
+
+    @pytest.mark.parametrize(
         ("load", "words"),
         [
             ("load: 5RM", "back squat at 5RM"),
