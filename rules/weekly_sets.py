@@ -82,7 +82,7 @@ def weekly_sets_over_limit(week: Week, limits: Limits) -> Iterator[DraftFinding]
         most = limits.number(limit)
         blocking = counting if limit != "most" or limits.is_the_teams("most") else firm
         bound = limits.words("at most {} a week", limit)
-        if week.sets(group, counting).high <= most and week.sets(group, blocking).high <= most:
+        if week.sets(group, counting).high <= most:
             continue
         firmly, all_told = (Excess(week, group, kind, most) for kind in (blocking, counting))
         if firmly.sets > 0:

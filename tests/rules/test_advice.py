@@ -610,7 +610,10 @@ class TestWords:
     def test_the_nearest_loads_are_those_that_gyms_stock(
         self, findings: Findings, week: Text, line: str, change: str
     ) -> None:
-        assert only(findings(week({"A": [line]}), "load-not-settable")).change == change
+        finding = only(findings(week({"A": [line]}), "load-not-settable"))
+        assert finding.change == change
+        assert finding.amount is not None
+        assert f"or {finding.amount.wanted:g} kg" in change
 
 
 class TestRampUp:

@@ -1463,6 +1463,8 @@ class TestDaysPerRegionFew:
         assert (finding.place.excerpt, finding.where) == ("Pull", "Pull")
         assert finding.counted == "Abdominals and back trained on only 1 day a week."
         assert finding.wanted == "2 days or more for each major region"
+        assert finding.amount is not None
+        assert (finding.amount.counted, finding.amount.wanted, finding.amount.unit) == (1, 2, "days")
         assert finding.change == "Add plank to Pull; add lat pulldown to Push."
 
     def test_all_on_two_days(self, findings: Findings, week: Text) -> None:

@@ -269,6 +269,15 @@ class TestDays:
         )
         assert len(findings(text, "sessions-too-close")) == number
 
+    @pytest.mark.parametrize(("has", "said"), [(59, 1), (60, 0)])
+    def test_a_day_as_long_as_the_athlete_has(self, findings: Findings, has: int, said: int) -> None:
+        half = "minutes: 30, day: monday, exercises: [{exercise: plank, sets: 1}]"
+        text = (
+            f"programme: T\nathlete: {{name: A, minutes: {has}}}\nsessions:\n"
+            f"  - {{session: One, {half}}}\n  - {{session: Two, {half}}}\n"
+        )
+        assert len(findings(text, "day-too-long")) == said
+
     def test_minutes_of_a_day_are_a_note(self, findings: Findings) -> None:
         line = "back squat, sets: 5, reps: 5, rest: 3 min"
         head = "athlete: {name: A, minutes: 20}\nsessions:"
