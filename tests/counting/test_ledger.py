@@ -947,3 +947,15 @@ def test_intervals_of_a_lift_are_sets_and_those_of_a_machine_are_none(
 ) -> None:
     ledger = programme(f"programme: P\nsessions:\n  - {{session: A, exercises: [{line}]}}\n")
     assert span(ledger.weeks[0].all_sets(hard=False)) == (sets, sets)
+
+
+def test_blocks_of_one_week_that_follow_one_another_are_looked_at_together(programme: Build) -> None:
+    """Of the other blocks each stands for itself."""
+    weeks = (2, 1, 1, 1, 3, 1)
+    blocks = "".join(
+        f"  - {{name: B{number}, weeks: {one}, sessions: [{{session: A, exercises: [{{exercise: plank, sets: 1}}]}}]}}\n"
+        for number, one in enumerate(weeks)
+    )
+    ledger = programme(f"programme: P\nblocks:\n{blocks}")
+    assert [len(ledger.of_rota(block).visits) for block in ledger.programme.blocks] == [2, 3, 3, 3, 3, 1]
+    assert [len(ledger.of_block(block).visits) for block in ledger.programme.blocks] == [*weeks]
