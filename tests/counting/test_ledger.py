@@ -959,3 +959,20 @@ def test_blocks_of_one_week_that_follow_one_another_are_looked_at_together(progr
     ledger = programme(f"programme: P\nblocks:\n{blocks}")
     assert [len(ledger.of_rota(block).visits) for block in ledger.programme.blocks] == [2, 3, 3, 3, 3, 1]
     assert [len(ledger.of_block(block).visits) for block in ledger.programme.blocks] == [*weeks]
+
+
+def test_the_last_day_is_a_sunday(programme: Build, week: Text) -> None:
+    ledger = programme(week({"Gym": ["plank, sets: 1"]}, "starts: 2026-01-05\nweeks: 3"))
+    assert ledger.ends == date(2026, 1, 25)
+    assert ledger.day_number(date(2026, 1, 25)) == 21
+    undated = programme(week({"Gym": ["plank, sets: 1"]}, "weeks: 3"))
+    assert (undated.ends, undated.day_number(date(2026, 1, 25))) == (None, None)
+
+
+def test_many_weeks_with_other_exercises_are_looked_at_by_themselves(programme: Build, week: Text) -> None:
+    lines = ["plank, sets: 1", "dip, sets: 1, in weeks: 1-4", "leg press, sets: 1, in weeks: 5-12"]
+    ledger = programme(week({"Gym": lines}, "weeks: 12"))
+    alike = [[one.number for one in ledger.with_same_exercises(week)] for week in ledger.weeks]
+    assert alike == [[1, 2, 3, 4]] * 4 + [[*range(5, 13)]] * 8
+    alone = programme(week({"Gym": lines[:1]}, "weeks: 12"))
+    assert {alone.with_same_exercises(week) for week in alone.weeks} == {()}  # that is the block

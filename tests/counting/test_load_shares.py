@@ -244,3 +244,9 @@ def steps():
 )
 def test_hovering_over_a_load_shows_kilograms(group, steps, line, head, said):
     assert said in effort_in_words(group(line, head=head), steps)
+
+
+def test_of_nobody_no_share_is_known(programme):
+    line = "      - {exercise: pause squat, sets: 3, reps: 4, load: 65 % of squat}\n"
+    ledger = programme(f"programme: P\nsessions:\n  - session: A\n    exercises:\n{line}")
+    assert ledger.weeks[0].visits[0].own[0].kilograms == []
