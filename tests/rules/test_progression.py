@@ -284,6 +284,8 @@ class TestSetsStepLarge:
             "Push, dumbbell fly, Monday: 12 sets",
         ]
         assert finding.weeks == (3,)
+        assert finding.amount is not None
+        assert (finding.amount.counted, finding.amount.wanted) == (16, 14)  # 8 and the 6 more
 
     @pytest.mark.parametrize(
         ("sets", "said"),
