@@ -86,7 +86,7 @@ _EQUIPMENT = (
 )
 """Words beside a word of the list: parts of the body, people, and equipment, which is torn too."""
 
-_CLAUSE = re.compile(r"[,;.(){}\[\]:\"#\r\n]")
+_CLAUSE = r"[,;.(){}\[\]:\"#\r\n]"
 
 _OF_THINGS_TOO = ("torn", "rupture", "fracture", "sprain", "dislocation")
 """Beginnings of words of the list that are said of equipment, too."""
@@ -103,15 +103,14 @@ _INJURIES = (
 )
 """Beginnings of words of the list for what heals."""
 
-_HEALED = re.compile(
+_HEALED = (
     r"(?<!not )(?<!not yet )(?<!never )\b(?:sound|healed|recovered|resolved|mended|settled|fine now"
     r"|symptom-free|pain-free|no (?:trouble|symptoms|pain|problems?|limits?|limitations?)"
-    r"(?! (?:under|below|up to|until|unless)))\b",
-    re.IGNORECASE,
+    r"(?! (?:under|below|up to|until|unless)))\b"
 )
 """Words for what is over, as whoever coaches needs to know it."""
 
-_SENTENCE = re.compile(r"[.;{}\[\]:\"#\r\n]")
+_SENTENCE = r"[.;{}\[\]:\"#\r\n]"
 
 _MOVEMENT = r"(?<!scapular )(?<!shoulder )(?<!blade )depression"
 """Depression of the shoulder blade is a joint action."""
@@ -216,8 +215,8 @@ def _is_of_a_thing(match: re.Match[str]) -> bool:
         return False
     content, (start, end) = match.string, match.span()
     before, after = (
-        _CLAUSE.split(content[max(0, start - 200) : start])[-1],
-        _CLAUSE.split(content[end : end + 200])[0],
+        re.split(_CLAUSE, content[max(0, start - 200) : start])[-1],
+        re.split(_CLAUSE, content[end : end + 200])[0],
     )
     clause = re.sub(rf"\b{_LIMB}[\s-]+(?={_EQUIPMENT}\b)", "", f"{before} {after}", flags=re.IGNORECASE)
     told = re.search(rf"\b(?:{_PART}|{_PERSON})\b", clause, re.IGNORECASE)
@@ -229,9 +228,9 @@ def _is_over(place: Place) -> bool:
     if not place.excerpt.casefold().startswith(_INJURIES):
         return False
     content = place.text.content
-    before = _SENTENCE.split(content[max(0, place.start - 200) : place.start])[-1]
-    after = _SENTENCE.split(content[place.end : place.end + 200])[0]
-    return _HEALED.search(f"{before} {after}") is not None
+    before = re.split(_SENTENCE, content[max(0, place.start - 200) : place.start])[-1]
+    after = re.split(_SENTENCE, content[place.end : place.end + 200])[0]
+    return re.search(_HEALED, f"{before} {after}", re.IGNORECASE) is not None
 
 
 @cache

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from ..lint.body import restriction_angles, restrictions
 from ..lint.engine.registry import rule
 from ..lint.findings.finding import Amount, Related, found
 from ..lint.model.naming import line_name, when_spared
@@ -12,9 +11,10 @@ from .shared import MOST_NAMED, also, capital, each_line, named_at, names_of, wi
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
-    from collections.abc import Iterator
+    from collections.abc import Iterable, Iterator
     from datetime import date
 
+    from ..lint.body.known import Known
     from ..lint.body.restrictions import Spared
     from ..lint.counting.ledger import Ledger, Lifter
     from ..lint.counting.set_group import SetGroup
@@ -24,6 +24,13 @@ if TYPE_CHECKING:
 
 
 # What an athlete spares
+
+
+def _spared(words: str, known: Known, may_stay: Iterable[str] = ()) -> Spared:
+    """What the words of a restriction mean. Few athletes have one, so what reads them comes in here."""
+    from ..lint.body.restrictions import read
+
+    return read(words, known, may_stay)
 
 
 @rule(
@@ -63,7 +70,7 @@ def protected_area_loaded(ledger: Ledger, limits: Limits) -> Iterator[DraftFindi
               - {exercise: incline bench press, sets: 3, reps: 8}
     """
     for restriction in ledger.athlete.protect if ledger.athlete else ():
-        spared = restrictions.read(restriction.subject.words, ledger.known, restriction.may_stay)
+        spared = _spared(restriction.subject.words, ledger.known, restriction.may_stay)
         loading: list[SetGroup] = []
         weeks = []
         for week in ledger.weeks:
@@ -92,7 +99,9 @@ def _surely(entry: SetGroup, spared: Spared) -> bool:
 
 
 def _said_of(entry: SetGroup) -> tuple[float, float] | None:
-    return restriction_angles.said_of(entry.name, entry.prescription.note)
+    from ..lint.body.restriction_angles import said_of
+
+    return said_of(entry.name, entry.prescription.note)
 
 
 def _loaded(
@@ -175,7 +184,7 @@ def restriction_unclear(lifter: Lifter, limits: Limits) -> Iterator[DraftFinding
     """
     for restriction in lifter.athlete.protect:
         for subject in (restriction.subject, *restriction.agreed):
-            spared = restrictions.read(subject.words, lifter.resources.known)
+            spared = _spared(subject.words, lifter.resources.known)
             if not spared.unknown and spared.traits:
                 continue
             yield found(

@@ -95,12 +95,12 @@ def what_to_write(name: str, suggested: Suggestions) -> str:
     if suggested.slip:
         return did_you_mean(suggested.names)
     shown = shortened(name)
-    key = shown if _PLAIN.fullmatch(shown) else "'" + shown.replace("'", "''") + "'"
+    key = shown if re.fullmatch(_PLAIN, shown) else "'" + shown.replace("'", "''") + "'"
     meant = suggested.names[0] if suggested.names else "EXERCISE"
     taught = f"teach it: `our names: {{{key}: {meant}}}`."
     asked = did_you_mean(suggested.names)
     return f"{asked} Or {taught}" if asked else f"Write its usual name, or {taught}"
 
 
-_PLAIN = re.compile(r"[^\W\d_][\w ()-]*")
+_PLAIN = r"[^\W\d_][\w ()-]*"
 """Names that YAML takes as they are."""

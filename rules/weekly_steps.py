@@ -24,8 +24,9 @@ if TYPE_CHECKING:
     from ..lint.counting.week import Week
     from ..lint.engine.limits import Limits, Named
     from ..lint.findings.finding import DraftFinding
+    from ..lint.model.progression import Progression
     from ..lint.model.quantities import Load
-    from ..lint.model.sessions import Prescription, Progression, Work
+    from ..lint.model.sessions import Prescription, Work
 
 STEPS = (
     Condition(

@@ -11,6 +11,8 @@ from pathlib import Path
 import pytest
 import yaml
 
+from spotline.tests.benchmark_corpus import faulty, programme
+
 ROOT = Path(__file__).parent.parent
 SOUND = ROOT / "examples" / "programmes" / "nell-full-body.programme.yaml"
 FAULTY = ROOT / "examples" / "faulty" / "slips.programme.yaml"
@@ -131,11 +133,57 @@ def test_a_sound_file_calls_no_module_of_ours_that_only_explains_faults(reviewed
     assert not ours & {"lint.reporters.cards", "lint.reporters.review_json", "lint.cli.usage"}
 
 
-def test_the_probe_sees_the_libraries_that_a_faulty_file_calls_for(homes: list[str]) -> None:
+@pytest.fixture(scope="module")
+def plain(homes: list[str], tmp_path_factory: pytest.TempPathFactory) -> set[str]:
+    """All modules that the review of one plain file of 60 lines ends with, where nothing stands beside it."""
+    file = tmp_path_factory.mktemp("plain") / "made.programme.yaml"
+    file.write_text(programme(60), encoding="utf-8")
+    code, names = modules(PROBE, homes, "review", "--as", "lines", "--", str(file))
+    assert code == 0
+    return names
+
+
+def test_a_plain_file_needs_no_library_at_all(plain: set[str]) -> None:
+    libraries = {"yaml", "jsonschema", "contextlib", "subprocess", "typing", "dataclasses"}
+    assert not libraries & {name.partition(".")[0] for name in plain}
+    assert len([name for name in plain if not name.startswith("spotline")]) <= 75
+
+
+def test_a_plain_file_calls_for_no_more_modules_of_ours_than_it_did(plain: set[str]) -> None:
+    ours = {name.removeprefix("spotline.") for name in plain if name.startswith("spotline.")}
+    idle = {
+        "lint.body.restriction_angles",
+        "lint.body.restriction_words",
+        "lint.body.restrictions",
+        "lint.project.git",
+        "lint.project.listing",
+        "lint.syntax.bounds",
+        "lint.syntax.event_builder",
+        "lint.team.presets",
+        "lint.team.read_settings",
+        "lint.text.safe_writer",
+        "lint.text.state",
+    }
+    assert not ours & idle
+    assert len([name for name in ours if name.startswith("lint")]) <= 102
+
+
+def test_a_fault_of_the_schema_needs_no_library(homes: list[str], tmp_path: Path) -> None:
+    file = tmp_path / "made.programme.yaml"
+    file.write_text(faulty(programme(60)), encoding="utf-8")
+    code, names = modules(PROBE, homes, "review", "--as", "lines", "--", str(file))
+    assert code == 1
+    assert not {"yaml", "jsonschema", "referencing", "attr", "urllib"} & {
+        name.partition(".")[0] for name in names
+    }
+
+
+def test_the_probe_sees_what_a_faulty_file_calls_for(homes: list[str]) -> None:
     code, names = modules(PROBE, homes, "review", "--as", "lines", "--", str(FAULTY))
     assert code == 1
-    assert {"jsonschema", "difflib", "spotline.lint.schemas.explain"} <= names
-    assert "jsonschema.validators" in costly(names)
+    assert {"difflib", "spotline.lint.schemas.explain"} <= names
+    assert "difflib" in costly(names)
+    assert "jsonschema" not in names
 
 
 def test_the_version_and_the_help_read_no_file_format(homes: list[str]) -> None:

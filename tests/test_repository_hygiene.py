@@ -349,6 +349,8 @@ MAY_READ_A_CLOCK = {
     "tests/benchmark_tools.py",
     "tests/mutation.py",
     "tests/editor/random_session.py",
+    "tests/fuzzing/run.py",
+    "tests/long_trials.py",
     "tests/editor/pipe_client.py",
     "tests/test_repository_hygiene.py",
 }

@@ -94,6 +94,8 @@ def page(topic: dict[str, Any], lines: list[tuple[str, set[str]]]) -> str:
     parts += [
         f"| {row['paper']} | `{row['write']}` | {WHERE[row.get('in', 'line')]} |" for row in topic["rows"]
     ]
+    if "notes" in topic:
+        parts += ["", "### Good to know", "", *(f"- {words}" for words in topic["notes"])]
     parts += ["", "### Keys", ""]
     told: dict[str, str] = {}
     for kind, keys in topic["keys"].items():

@@ -1239,6 +1239,7 @@ KINDS: dict[str, tuple[str, ...]] = {
     'cambered-bar': ('held', 'barbell'),
     'can': ('lift',),
     'candle': ('lift',),
+    'canoe': ('lift',),
     'captain': ('lift',),
     'carry': ('movement',),
     'catch': ('free',),
@@ -1436,6 +1437,7 @@ KINDS: dict[str, tuple[str, ...]] = {
     'front-foot-elevated': ('lift',),
     'front-rack': ('lift',),
     'full': ('free',),
+    'gait': ('lift',),
     'gastrocnemiu': ('free',),
     'gathering': ('lift',),
     'get-up': ('movement',),
@@ -1532,6 +1534,7 @@ KINDS: dict[str, tuple[str, ...]] = {
     'jogging': ('lift',),
     'jump': ('movement',),
     'jumping': ('movement',),
+    'kayak': ('lift',),
     'keg': ('lift',),
     'kettlebell': ('implement', 'kettlebell'),
     'kick': ('movement',),
@@ -1673,6 +1676,8 @@ KINDS: dict[str, tuple[str, ...]] = {
     'own': ('free',),
     'pack': ('lift',),
     'pad': ('free',),
+    'paddle': ('lift',),
+    'paddling': ('lift',),
     'palm': ('thing',),
     'panda': ('lift',),
     'parallel': ('thing',),
@@ -3162,9 +3167,13 @@ NAMES: str = (
     'ergometer\tbike ergometer\tstationary bike\n'
     'ergometer\tbike ergometer fan\tfan bike\n'
     'ergometer\tbody ergometer upper\tarm ergometer\n'
+    'ergometer\tcanoe ergometer\tkayak ergometer\n'
     'ergometer\tcurl ergometer leg row\trowing-seat leg curl\n'
     'ergometer\tdouble ergometer pole\tski ergometer\n'
     'ergometer\tergometer hand\tarm ergometer\n'
+    'ergometer\tergometer kayak\tkayak ergometer\town\n'
+    'ergometer\tergometer paddle\tkayak ergometer\n'
+    'ergometer\tergometer paddling\tkayak ergometer\n'
     'ergometer\tergometer row\trowing ergometer\n'
     'ergometer\tergometer row\trowing ergometer\town\n'
     'ergometer\tergometer ski\tski ergometer\town\n'
@@ -4305,6 +4314,7 @@ NAMES: str = (
     'machine\thip machine thrust\thip thrust machine\town\n'
     'machine\tincline machine press\tincline machine press\n'
     'machine\tincline machine press\tincline machine press\town\n'
+    'machine\tkayak machine\tkayak ergometer\n'
     'machine\tkick machine rear\tmachine glute kickback\n'
     'machine\tlateral machine raise\tmachine lateral raise\n'
     'machine\tlateral machine raise\tmachine lateral raise\town\n'
@@ -4674,6 +4684,7 @@ NAMES: str = (
     'overhead\toverhead throw two-arm\tmedicine ball overhead throw\n'
     'overhead\toverhead walk\toverhead carry\n'
     'overspeed\tjump overspeed\tband-assisted jump\n'
+    'paddling\tmachine paddling\tkayak ergometer\n'
     'panda\tpanda pull\tclean high pull\n'
     'parallel\tparallel squat\tback squat\n'
     'parallel-bar\tdip parallel-bar\tdip\n'
@@ -6253,10 +6264,11 @@ NAMES: str = (
     'tall-kneeling\tlift low-to-high tall-kneeling\thalf-kneeling lift\n'
     'tall-kneeling\tlift tall-kneeling\thalf-kneeling lift\n'
     'tall-kneeling\tslam tall-kneeling\tkneeling medicine ball slam\n'
+    'tandem\tgait tandem\theel-to-toe walk\n'
     'tandem\tsemi stand tandem\ttandem stand\n'
     'tandem\tstance tandem\ttandem stand\n'
     'tandem\tstand tandem\ttandem stand\town\n'
-    'tandem\ttandem walk\ttandem stand\n'
+    'tandem\ttandem walk\theel-to-toe walk\n'
     'tempo\tbench press tempo\ttempo bench press\town\n'
     'tempo\tbench tempo\ttempo bench press\n'
     'tempo\tsquat tempo\tback squat\n'
@@ -6479,8 +6491,9 @@ NAMES: str = (
     'walk\tbear walk\tbear crawl\n'
     'walk\tcalf walk\ttoe walk\n'
     'walk\tcrab walk\tcrab walk\town\n'
-    'walk\theel toe walk\ttandem stand\n'
+    'walk\theel toe walk\theel-to-toe walk\town\n'
     'walk\theel walk\theel walk\town\n'
+    'walk\tline walk\theel-to-toe walk\n'
     'walk\track walk\track carry\n'
     'walk\tshin walk\theel walk\n'
     'walk\tsled walk\tsled drag\n'

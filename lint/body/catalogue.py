@@ -10,13 +10,12 @@ from functools import cache, lru_cache
 
 from . import built
 from .names import fold
-from .rows import FIELDS, decode, line_of, lines_of
+from .rows import WrittenFields, line_of, lines_of
 from .rows import rank as rank_in
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
     from collections.abc import Iterator
-    from typing import Any
 
     from .anatomy import Action, Anatomy, Muscle
     from .derive import Profile
@@ -99,7 +98,7 @@ credited: frozenset[str] = frozenset(
 major_regions: tuple[str, ...] = tuple(region for region in regions if region != "neck")
 
 
-class Exercise:
+class Exercise(WrittenFields):
     """One exercise, made from the fields of rows.FIELDS.
 
     - ``kind``: dynamic, isometric, plyometric, ballistic or carry.
@@ -114,7 +113,7 @@ class Exercise:
     - ``hands``: whether the grip carries the load.
     """
 
-    __slots__ = tuple(FIELDS)
+    __slots__ = ()
 
     name: str
     aliases: tuple[str, ...]
@@ -142,10 +141,6 @@ class Exercise:
     harder: tuple[str, ...]
     because: str
     sources: tuple[str, ...]
-
-    def __init__(self, fields: dict[str, Any]) -> None:
-        for name, value in fields.items():
-            setattr(self, name, value)
 
     @property
     def lengths(self) -> dict[str, str]:
@@ -311,7 +306,7 @@ def _read(name: str, line: str) -> Exercise:
     """The exercise of a line, read once: a name always leads to the same object."""
     found = _exercises.get(name)
     if found is None:
-        found = _exercises[name] = Exercise(decode(line))
+        found = _exercises[name] = Exercise({}, line)
     return found
 
 

@@ -103,8 +103,8 @@ BESIDE = (
     "log", "ankle weight", "backpack", "weights", "machines",
     "mat", "foam roller", "ball", "blocks", "chains", "collars", "belt", "straps", "chalk", "wedge",
     "slant board", "parallettes", "towel", "broomstick", "stick", "cones", "ladder", "stopwatch", "mirror",
-    "pool", "pad", "bodyweight", "none", "no equipment", "anchor", "rail", "bumper", "home gym", "hotel gym",
-    "platform", "garage gym", "small gym", "timer", "clock", "bed", "sofa", "lane", "turf",
+    "pool", "pad", "bodyweight", "none", "nothing", "no equipment", "anchor", "rail", "bumper", "home gym",
+    "hotel gym", "platform", "garage gym", "small gym", "timer", "clock", "bed", "sofa", "lane", "turf",
 )  # fmt: skip
 """Words for equipment on which no exercise of the catalogue counts by itself."""
 

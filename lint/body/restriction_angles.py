@@ -35,19 +35,17 @@ PART = ("joint", "trains", "stance")
 _DEGREES = r"\s*(?:°|deg(?:rees?)?\b)"
 _NO_UNIT = r"(?!\s*(?:%|[a-z]))"
 _PAST = r"(?:past|beyond|above|over|exceeding|(?:deep|furth|farth|high|great)er than|more than)"
-_BEYOND = re.compile(rf"\b{_PAST} (\d{{1,3}})(?!\d)(?:{_DEGREES}|(?!\s*%))(?: of)?")
-_BETWEEN = re.compile(
-    rf"\b(?:from|between) (\d{{1,3}}){_DEGREES}?\s*(?:to|and|-|–)\s*(\d{{1,3}})(?!\d)(?:{_DEGREES})?"
-)
+_BEYOND = rf"\b{_PAST} (\d{{1,3}})(?!\d)(?:{_DEGREES}|(?!\s*%))(?: of)?"
+_BETWEEN = rf"\b(?:from|between) (\d{{1,3}}){_DEGREES}?\s*(?:to|and|-|–)\s*(\d{{1,3}})(?!\d)(?:{_DEGREES})?"
 _TO = r"(?:(?P<low>\d{1,3})(?:°| deg(?:rees?)?)?\s*(?:-|–|to)\s*|\bto )(?P<high>\d{1,3})(?!\d)"
-_SAID = re.compile(_TO + _DEGREES)
-_IN_A_NAME = re.compile(_TO + _NO_UNIT)
+_SAID = _TO + _DEGREES
+_IN_A_NAME = _TO + _NO_UNIT
 
 
 def taken_out(words: str) -> tuple[str, Arc | None, list[str]]:
     """The words of a restriction without its degrees, ``past 90``, and these as an arc and as written."""
     for pattern in (_BETWEEN, _BEYOND):
-        found = pattern.search(words)
+        found = re.search(pattern, words)
         if found:
             first, last = float(found[1]), float(found[2]) if pattern is _BETWEEN else WHOLE_CIRCLE
             rest = f"{words[: found.start()]} {words[found.end() :]}"
@@ -70,7 +68,8 @@ def with_arc(words: list[str], traits: list[Trait], arc: Arc) -> list[Trait]:
 
 def said_of(name: str, note: str) -> Arc | None:
     """Between which degrees a line says that it moves: ``box squat to 90``, or a note with ``degrees``."""
-    found = _SAID.search(name.lower()) or _SAID.search(note.lower()) or _IN_A_NAME.search(name.lower())
+    lower = name.lower()
+    found = re.search(_SAID, lower) or re.search(_SAID, note.lower()) or re.search(_IN_A_NAME, lower)
     if found is None:
         return None
     low, high = sorted((float(found["low"] or 0), float(found["high"])))

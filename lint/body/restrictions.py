@@ -43,7 +43,7 @@ PICKED_UP = ("barbell", "trap bar", "dumbbell", "kettlebell", "sandbag", "tire")
 
 SIDES = ("left", "right")
 
-BETWEEN = re.compile(r"[,;:/()+&]|\.\s")
+BETWEEN = r"[,;:/()+&]|\.\s"
 JOINERS = ("and", "or")
 """What stands between clauses."""
 
@@ -91,7 +91,7 @@ def read(spared: str, known: Known = CATALOGUE, agreed: Iterable[str] = ()) -> S
     whole = " ".join(typed[:MOST_WORDS])
     traits: list[Trait] = []
     unknown: list[str] = []
-    for part in [whole] if known.listed(whole) else filter(str.strip, BETWEEN.split(whole)):
+    for part in [whole] if known.listed(whole) else filter(str.strip, re.split(BETWEEN, whole)):
         rest, arc, degrees = taken_out(part)
         for clause in _clauses([word.strip('.!?"') for word in words(rest)], known):
             found, left = _clause(clause, known)
@@ -99,7 +99,7 @@ def read(spared: str, known: Known = CATALOGUE, agreed: Iterable[str] = ()) -> S
             traits += within or found
             unknown += left + ([] if within else degrees)
     unknown += typed[MOST_WORDS:]
-    sides = [side for side in SIDES if side in BETWEEN.sub(" ", " ".join(typed)).split()]
+    sides = [side for side in SIDES if side in re.sub(BETWEEN, " ", " ".join(typed)).split()]
     side = sides[0] if len(sides) == 1 else ""
     return Spared(tuple(dict.fromkeys(traits)), side, tuple(dict.fromkeys(unknown)), may_stay)
 

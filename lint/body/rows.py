@@ -73,15 +73,31 @@ FIELDS: dict[str, Callable[[str], Any]] = {
 First stands what is looked for without reading the rest.
 """
 
-_READ = [(name, read) for name, read in FIELDS.items() if read is not str]
+_PLACES = {name: place for place, name in enumerate(FIELDS)}
 
 
-def decode(line: str) -> dict[str, Any]:
-    """The fields of one exercise from its line."""
-    fields: dict[str, Any] = dict(zip(FIELDS, line.split("\t"), strict=True))
-    for name, read in _READ:
-        fields[name] = read(fields[name])
-    return fields
+class WrittenFields:
+    """What has these fields: given as they are, or in a line, each then read when it is first asked for.
+
+    Raises ValueError for a line of fewer or more fields.
+    """
+
+    __slots__ = (*FIELDS, "_written")
+
+    def __init__(self, fields: dict[str, Any], line: str = "") -> None:
+        self._written = line.split("\t") if line else []
+        if line and len(self._written) != len(FIELDS):
+            raise ValueError(f"a line of {len(self._written)} fields, not {len(FIELDS)}")
+        for name, value in fields.items():
+            setattr(self, name, value)
+
+    def __getattr__(self, name: str) -> Any:
+        """A field that nobody has asked for before."""
+        if name not in _PLACES or not self._written:
+            raise AttributeError(name)
+        value = FIELDS[name](self._written[_PLACES[name]])
+        setattr(self, name, value)
+        return value
 
 
 def names(line: str) -> list[str]:

@@ -113,13 +113,15 @@ class Answer:
     - ``found``: the exercises that fit, best first. If the words name one exercise, it is found alone, and
       ``others`` holds the names of exercises that the words might also mean.
     - ``without``: if nothing fits, (words left out, number of exercises that fit without them).
+    - ``as_name``: the exercise that the words name as they stand on a line, where others are found as well.
     - ``unmeasured``: if nothing fits, the names of areas of which no muscle has a known length.
     """
 
-    __slots__ = ("asked", "found", "others", "readings", "unknown", "unmeasured", "without")
+    __slots__ = ("as_name", "asked", "found", "others", "readings", "unknown", "unmeasured", "without")
 
     def __init__(self, asked: str) -> None:
         self.asked = asked
+        self.as_name = ""
         self.readings: tuple[QueryPart, ...] = ()
         self.unknown: tuple[tuple[str, tuple[str, ...]], ...] = ()
         self.found: tuple[Match, ...] = ()
@@ -169,6 +171,8 @@ def search(asked: str, known: Known = CATALOGUE) -> Answer:
         answer.others = tuple(one.exercise.name for one in found if not one.exact)
         found = [one for one in found if one.exact]
     answer.found = tuple(found)
+    if len(found) > 1 and (meant := known.exercise(answer.asked)) is not None:
+        answer.as_name = meant.name
     if (not found or unknown) and _as_one_name(answer, known):
         return answer
     if not found:

@@ -103,7 +103,18 @@ class Calendar:
                 visits.append(self.visit(session, day, week))
                 turn += 1
         visits.sort(key=lambda visit: visit.day or 8)
+        if self.own_changes:
+            visits = [one for one in visits if not self.is_left_out(one.session, week)]
         return tuple(visits), turn
+
+    def is_left_out(self, session: Session, week: int) -> bool:
+        """Whether the athlete does nothing of a session in a week of its block."""
+        number = session.block.first + week - 1
+        return any(
+            one.leaves_out and one.holds_in(number) and one.exercise is None
+            for one in self.own_changes
+            if one.session is None or fold(one.session.words) == fold(session.name)
+        )
 
     def visit(self, session: Session, day: int, week: int) -> Visit:
         """A session on its day. All weeks in which it holds the same sets share one object."""
@@ -218,7 +229,8 @@ class Calendar:
         """A group of sets with the athlete's adjustments; None if the athlete leaves the exercise out."""
         adjusted = self.adjusted.get(self.header.named(work.exercise), ()) if self.adjusted else ()
         for adjustment in adjusted:
-            if adjustment.session and fold(adjustment.session) != fold(line.session.name):
+            of = adjustment.session
+            if of is not None and fold(of.words) != fold(line.session.name):
                 continue
             if adjustment.leave_out and adjustment.holds_in(week):
                 return None

@@ -2,14 +2,13 @@
 
 from __future__ import annotations
 
-from ..body.restrictions import read
-
 TYPE_CHECKING = False
 if TYPE_CHECKING:
     from collections.abc import Iterable
 
     from ..body.catalogue import Exercise
     from ..body.known import Known
+    from ..body.restrictions import Spared
     from ..model.athlete import Restriction
 
 
@@ -20,7 +19,11 @@ class NotLoaded:
 
     def __init__(self, restrictions: Iterable[Restriction], known: Known) -> None:
         spared = dict.fromkeys((one.subject.words, tuple(one.may_stay)) for one in restrictions)
-        self._spared = [(words, read(words, known, may_stay)) for words, may_stay in spared]
+        self._spared: list[tuple[str, Spared]] = []
+        if spared:
+            from ..body.restrictions import read
+
+            self._spared = [(words, read(words, known, may_stay)) for words, may_stay in spared]
         self._known: dict[Exercise, str] = {}
 
     def loaded_by(self, exercise: Exercise) -> str:

@@ -121,7 +121,8 @@ def seconds_around(parts: Sequence[Term]) -> Range:
 
     Parts that say none may take what is left of the usual time; where no part says any, that is assumed.
     """
-    said = [Range(float(low), float(high or low)) * 60 for one in parts for low, high in _MINUTES(one.words)]
+    minutes = [found for one in parts for found in re.findall(_MINUTES, one.words)]
+    said = [Range(float(low), float(high or low)) * 60 for low, high in minutes]
     if not said:
         return PREPARATION
     known = sum(said, NOTHING)
@@ -129,9 +130,9 @@ def seconds_around(parts: Sequence[Term]) -> Range:
     return known if is_all else Range(known.low, max(known.high, PREPARATION.high))
 
 
-_MINUTES = re.compile(
+_MINUTES = (
     r"\b([0-9]{1,3})(?: ?[-\u2013] ?([0-9]{1,3}))? ?(?:min(?:ute)?s?\b|['\u2032\u2019](?!['\u2032\u2019]))"
-).findall
+)
 
 
 def _between(items: list[list[Line]], change_over: Range) -> SessionTime:

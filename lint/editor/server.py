@@ -50,7 +50,8 @@ RULE_COMMAND = "spotline.rule"
 """The command that opens the page of a rule."""
 
 IDLE_IMPORTS = (
-    "jsonschema",
+    "..schemas.explain",
+    "..syntax.event_builder",
     ".features.fixes",
     ".features.hover",
     ".features.completion",

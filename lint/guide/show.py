@@ -62,6 +62,8 @@ def page(name: str, width: int, *, bold: bool) -> Iterator[str]:
             yield from _hanging("  - ", line.removeprefix("- "), width)
         elif line.startswith("### "):
             yield strong(line.removeprefix("### "), bold)
+        elif line.startswith("- ") and "`: " not in line:
+            yield from _hanging("  - ", line.removeprefix("- "), width)
         elif line.startswith("- `"):
             key, _, words = line.removeprefix("- `").partition("`: ")
             yield from _hanging(f"  {key:<12} ", words, width)

@@ -5,6 +5,7 @@ Nothing is written here. A file's new text is in the overlay of the rounds, and 
 
 from __future__ import annotations
 
+import gc
 from collections import Counter
 
 from ..project.overlay import Overlay
@@ -16,7 +17,7 @@ from .edits import Mend, apart, applied, by_text, certain
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
-    from collections.abc import Callable, Collection
+    from collections.abc import Callable, Collection, Iterator
     from datetime import date
 
     from ..engine.registry import Rule
@@ -66,33 +67,37 @@ class Rounds:
         self.refused: dict[tuple[tuple[str, int, int, str], ...], Mend] = {}
         self._files = FileResolver()
         self._rules: list[Rule] | None = None
-        self.review: Review = self._review(self.overlay)
+        self.review: Review = self._review(self.overlay, paths)
 
     def run(self, choose: Chooser = lambda one: certain(one.findings)) -> None:
         """Mends what ``choose`` picks, until nothing is left that it picks and the review lets pass."""
+        waiting = self.review.files
         for _ in range(MOST_ROUNDS):
-            if not self._round(choose):
-                return
+            changed = self._round(waiting, choose)
+            if not changed:
+                break
+            waiting = self._review(self.overlay, changed).files
+        if waiting is not self.review.files:
+            del waiting
+            self.review = self._review(self.overlay, self.paths)
 
-    def _review(self, overlay: Overlay) -> Review:
+    def _review(self, overlay: Overlay, paths: list[str]) -> Review:
+        if not gc.isenabled():
+            gc.collect(0)  # the last one, which is not needed any more: there may be thousands
         workspace = Workspace(self.today, self._rules, overlay, asks_git=True)
         self._rules = workspace.rules
-        return review_on(workspace, self.paths)
+        return review_on(workspace, paths)
 
-    def _round(self, choose: Chooser) -> bool:
-        """One round over all files; whether anything was mended."""
-        mended = False
-        for one in self.review.files:
+    def _round(self, files: list[FileReview], choose: Chooser) -> list[str]:
+        """One round over some files; the files whose texts were mended."""
+        changed: dict[str, None] = {}
+        for one in files:
             picked = self._picked(one, choose)
             if not picked:
                 continue
             kept = picked if self._passes(one, picked) else self._one_by_one(one, picked)
-            if kept:
-                self._keep(one, kept)
-                mended = True
-        if mended:
-            self.review = self._review(self.overlay)
-        return mended
+            changed.update(dict.fromkeys(self._keep(one, kept)))
+        return list(changed)
 
     def _picked(self, one: FileReview, choose: Chooser) -> list[Mend]:
         """What can be done in this round in the file itself; a choice may be of a file that it leans on."""
@@ -133,7 +138,8 @@ class Rounds:
             tried.open(path, content)
         for text, several in by_text(mends).items():
             tried.open(self._file(one, text).real, applied(text.content, several))
-        after = next((file for file in self._review(tried).files if file.file.real == one.file.real), None)
+        files = self._review(tried, [one.file.name]).files
+        after = next((file for file in files if file.file.real == one.file.real), None)
         return after is not None and not _is_worse(one, after, mends, self._uncovering(one))
 
     def _uncovering(self, one: FileReview) -> set[str]:
@@ -145,14 +151,15 @@ class Rounds:
         assert one.reading is not None
         return one.file if text.name == one.reading.text.name else self._files.file(text.name)
 
-    def _keep(self, one: FileReview, mends: list[Mend]) -> None:
-        """Takes mends over into the overlay."""
+    def _keep(self, one: FileReview, mends: list[Mend]) -> Iterator[str]:
+        """Takes mends over into the overlay; the files whose texts they change."""
         for text, several in by_text(mends).items():
             file = self._file(one, text)
             known = self.files.setdefault(file.real, MendedFile(file, text.content))
             known.after = applied(text.content, several)
             known.mends += several
             self.overlay.open(file.real, known.after)
+            yield file.name
 
 
 def _is_worse(

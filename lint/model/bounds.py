@@ -53,6 +53,12 @@ MOST_STEP = {
 MOST_SETS = 100.0
 """Of a line; the schema says the same, and this takes what lies beyond out of every count."""
 
+NONE = frozenset({"load", "rir", "rpe", "rest", "tempo"})
+"""Keys of lines that ``none`` leaves without a value, in some weeks or for an athlete."""
+
+OPEN = frozenset({"note", "cue", "stop when", "method"})
+"""Keys of lines that are said of some weeks alone: no others need a value, be it ``none``."""
+
 BOUNDED = frozenset({"sets", "rounds", "reps", "load", "rest", "hold", "distance", "tempo"})
 """Keys of lines whose values have bounds."""
 

@@ -7,6 +7,7 @@ from __future__ import annotations
 
 from ..findings.finding import Edit
 from ..wording.words import did_you_mean, listed, near_names
+from .bounds import NONE
 from .sessions import Slice
 
 TYPE_CHECKING = False
@@ -83,7 +84,10 @@ def read_by_athlete(reader: SquadReader, key: str, at: LocatedNode) -> tuple[Sli
             continue
         who = "" if name == OTHER else name.casefold()
         parts = [(first, last, value) for first, last in reader.spans]
-        found += [AthleteSlice(one, who, place, at.place) for one in reader.read_parts(key, parts)]
+        read = reader.read_parts(key, parts)
+        if value.plain == "none" and key in NONE:
+            read = (Slice(1, 0, None, value.place),)  # in no week at all: nothing for this athlete
+        found += [AthleteSlice(one, who, place, at.place) for one in read]
     if len(reader.findings) > before:
         reader.unread.add(key)
         return ()

@@ -8,6 +8,7 @@ from __future__ import annotations
 from copy import copy
 
 from ..syntax.tree import KeyValue, Mapping
+from .bounds import OPEN
 from .values import LocatedNode
 
 TYPE_CHECKING = False
@@ -24,7 +25,7 @@ if TYPE_CHECKING:
 
         spans: Weeks
 
-        def by_week(self, at: LocatedNode) -> list[tuple[int, int, LocatedNode]]:
+        def by_week(self, at: LocatedNode, key: str = "") -> list[tuple[int, int, LocatedNode]]:
             """First week, last week and value."""
 
     class PartReader(WeekReader, Protocol):
@@ -55,7 +56,7 @@ def parts_of(
     if held and not changing:
         return [(frozenset(held), at)]
     for key, found in changing:
-        by_week = reader.by_week(found)
+        by_week = [one for one in reader.by_week(found, key) if key not in OPEN or one[2].plain != "none"]
         for week, values in held.items():
             values[key] = next((part for first, last, part in by_week if first <= week <= last), None)
     alike: dict[tuple[tuple[str, int], ...], list[int]] = {}

@@ -9,7 +9,7 @@ import re
 
 from ..findings.finding import Edit
 from ..schemas.readings import RULE
-from .bounds import beyond_change
+from .bounds import NONE, beyond_change
 from .changes import TwoWaysError, ValueChange, change_of, changed
 from .quantities import Load, Range
 from .sessions import Slice
@@ -31,6 +31,9 @@ KEYS = ("sets", "reps", "load", "rir", "rpe", "rest", "hold")
 ADDED = ("rir", "rpe", "rest")
 """What a line gets that has none of its own."""
 
+TAKEN_OUT = object()
+"""What stands for ``none``: the lines have no value of that key."""
+
 INSTEAD = {"rir": "rpe", "rpe": "rir"}
 """What is taken out where another value says the same thing otherwise."""
 
@@ -39,10 +42,11 @@ class EveryLine:
     """What changes for all lines in some weeks: ``spans``, runs of weeks of the programme or block.
 
     ``what`` holds, by key, the new value or the change of it, with its place. For one athlete it may be about
-    one ``session`` or ``exercise`` alone, and then ``wins`` over what a line says for a week.
+    one ``session`` or ``exercise`` alone, and then ``wins`` over what a line says for a week; with
+    ``leaves_out`` they do nothing of it.
     """
 
-    __slots__ = ("exercise", "place", "session", "spans", "what", "wins")
+    __slots__ = ("exercise", "leaves_out", "place", "session", "spans", "what", "wins")
 
     def __init__(self, place: Place, spans: Weeks, what: dict[str, tuple[object, Place]]) -> None:
         self.place = place
@@ -50,7 +54,7 @@ class EveryLine:
         self.what = what
         self.session: Term | None = None
         self.exercise: Term | None = None
-        self.wins = False
+        self.wins = self.leaves_out = False
 
     def holds_in(self, week: int) -> bool:
         """Whether it holds in a week."""
@@ -63,6 +67,8 @@ class EveryLine:
 
         ``group`` holds all its values by week; ``before`` are weeks before its block that ``spans`` count.
         """
+        if self.leaves_out:
+            return {}
         weeks = line.session.block.weeks
         found = dict(values)
         for key, (what, place) in self.what.items():
@@ -72,6 +78,9 @@ class EveryLine:
             if key == "sets" and line.every is not None:
                 continue
             value = what
+            if what is TAKEN_OUT:
+                found.pop(key, None)
+                continue
             if isinstance(what, ValueChange):
                 value = None if held is None else _changed(key, held.value, what)
                 place = held.place if held is not None else place
@@ -179,6 +188,8 @@ def for_one(
     entry.session = None if session is None else term_of(session)
     entry.exercise = None if exercise is None else term_of(exercise)
     entry.wins = True
+    leave_out = at.get("leave out")
+    entry.leaves_out = leave_out is not None and leave_out.plain is True
     return entry
 
 
@@ -190,6 +201,9 @@ def read_changes(
     for key in KEYS:
         part = at.get(key)
         if part is None:
+            continue
+        if part.plain == "none" and key in NONE:
+            what[key] = (TAKEN_OUT, part.place)
             continue
         change = change_of(key, part.words) if _is_change(part.words) else None
         if change is not None and (takes := beyond_change(change.kind, change.by)):
@@ -238,7 +252,7 @@ def no_sets(reader: Reader, at: LocatedNode) -> None:
         "value-out-of-range",
         at.place,
         "0 sets in all of these weeks.",
-        change="Write the sets that are left, or `leave out: true` with an exercise.",
+        change="Write the sets that are left, or `leave out: true` with an exercise or a session.",
     )
 
 

@@ -12,7 +12,7 @@ from ..text.places import Term
 from . import quantities
 from .quantities import KG_PER_LB, Range
 from .sessions import WEEKDAYS
-from .values import LocatedNode, Reader, items_of, term_of
+from .values import LocatedNode, Reader, equipment_of, items_of, term_of
 from .weeks import weekday, weeks
 from .where import Where
 
@@ -100,9 +100,9 @@ def read_kit(reader: Reader, name: Term, at: LocatedNode) -> Kit:
                 term = Term(words, place)
                 terms.append(term)
                 stocks.append(_stock(reader, term, value))
-        elif item.words:
+        elif item.words and isinstance(at.node, Sequence):
             terms.append(term_of(item))
-    return Kit(name, tuple(terms), tuple(stocks))
+    return Kit(name, tuple(terms) or equipment_of(at), tuple(stocks))
 
 
 def _stock(reader: Reader, term: Term, at: LocatedNode) -> Stock:
@@ -159,7 +159,7 @@ def _weights(reader: Reader, term: Term, at: LocatedNode) -> tuple[float, ...]:
         reader.report(
             RULE,
             bare.place,
-            f"`{term.words}` say neither kg nor lb.",
+            f"{bare.words} of `{term.words}` is without kg or lb.",
             change=f"Write `{ways[0]}` or `{ways[1]}`.",
             edits=tuple(Edit(bare.place, way, f"write {way}") for way in ways),
         )

@@ -59,8 +59,8 @@ class Adjustment:
     """How an exercise differs for one athlete: another exercise, left out, or with other values.
 
     ``swap`` is the exercise in its place; ``values`` are sets, load and the like by week of the programme.
-    ``session`` names the one session in which it is so, "" for all; ``in_weeks`` are the runs of weeks of the
-    programme in which it is, none for all.
+    ``session`` names the one session in which it is so, None for all; ``in_weeks`` are the runs of weeks of
+    the programme in which it is, none for all.
     """
 
     __slots__ = ("exercise", "in_weeks", "leave_out", "note", "session", "swap", "values")
@@ -72,7 +72,7 @@ class Adjustment:
         leave_out: bool,
         values: dict[str, tuple[Slice, ...]],
         note: str,
-        session: str = "",
+        session: Term | None = None,
         in_weeks: tuple[tuple[int, int], ...] = (),
     ) -> None:
         self.session = session

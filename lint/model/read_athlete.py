@@ -11,6 +11,7 @@ from .values import (
     MOST_WEEKS,
     LocatedNode,
     Reader,
+    equipment_of,
     items_of,
     number_of,
     once,
@@ -81,7 +82,7 @@ class AthleteReader(Reader):
     def equipment(self, at: LocatedNode, athlete: Athlete) -> None:
         """The athlete's equipment, and that of the places where they train."""
         listed, places = at.get("equipment"), at.get("places")
-        athlete.equipment = terms_of(listed)
+        athlete.equipment = equipment_of(listed)
         if listed is not None and len(athlete.equipment) < len(listed.items()):
             from .kits import read_kit
 

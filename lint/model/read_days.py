@@ -17,7 +17,7 @@ if TYPE_CHECKING:
     from .sessions import Weeks
     from .values import LocatedNode
 
-OFF = "off"
+OFF = ("off", "none")
 """Stands in place of a day in a week without the session."""
 
 
@@ -38,7 +38,7 @@ def read_days_by_week(
             for week in range(first, last + 1)
             if not weeks[1] or any(low <= week <= high for low, high in weeks[1])
         ]
-        held.update(dict.fromkeys(own, part.words.lower() != OFF))
+        held.update(dict.fromkeys(own, part.words.lower() not in OFF))
     of.days = tuple(sorted({day for days, _ in of.by_week.values() for day in days}))
     if all(held.values()):
         return weeks[1]

@@ -117,7 +117,7 @@ def _joins_lifts(at: LocatedNode) -> bool:
     return joined > 1 and text_of(at.get("reps")).count("+") == joined and "work" not in at
 
 
-CHANGING = frozenset({"every", "for", "rest after", "warm-up sets", "note", "cue", "stop when"})
+CHANGING = frozenset({"every", "for", "rest after", "warm-up sets", "method", "note", "cue", "stop when"})
 """Keys of a line that hold for all its weeks, or change by week."""
 
 _PLAIN_CIRCUIT = frozenset({"rounds", "rest", "exercises", "note"})

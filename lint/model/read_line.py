@@ -2,14 +2,13 @@
 
 from __future__ import annotations
 
-import re
 from functools import partial
 
 from ..findings.finding import Amount, Edit
 from ..syntax.tree import Mapping
 from ..wording.words import week_list
 from . import quantities
-from .bounds import BOUNDED
+from .bounds import BOUNDED, NONE, OPEN
 from .pairings import Pairing
 from .quantities import Reps
 from .sessions import WORK_KEYS, Prescription, Slice
@@ -20,7 +19,6 @@ from .values import (
     later,
     misspelt,
     place_of,
-    progression_of,
     range_of,
     share_of,
     terms_of,
@@ -43,7 +41,7 @@ if TYPE_CHECKING:
     Member = tuple["LineReader", LocatedNode, "Pairing | None", "LocatedNode | None", "Values | None"]
     """A line of an item: what reads it, its node, what it is paired in, its rounds, and what it shares."""
 
-_DIGIT = re.compile("[0-9]").search
+_DIGITS = frozenset("0123456789")
 """Names with a figure are looked at more closely: sets and repetitions may stand in them."""
 
 _SIDES = ("left", "right", "each")
@@ -72,9 +70,6 @@ _OTHERWISE: dict[str, Callable[[object], object]] = {
     "rpe": quantities.rpe,
 }
 """What reads the other spellings of keys that nearly always hold a number."""
-
-NONE = frozenset({"load", "rir", "rpe", "rest", "tempo"})
-"""Keys that a line may have in some weeks alone: `none` stands in the others."""
 
 _RANGES = frozenset({"sets", "rounds", "reps", "load", "rir", "rpe", "rest", "hold", "distance", "velocity"})
 """Keys whose values may be ranges."""
@@ -137,13 +132,15 @@ class LineReader(Reader):
         loss = at.get("velocity loss")
         line.velocity_loss = None if loss is None else quantities.percent(loss.plain)
         line.working_best = share_of(at.get("working best"))
-        line.method = text_of(at.get("method"))
         line.alternates = terms_of(at.get("or"))
-        line.progression = progression_of(at.get("progression"), self)
+        if (stated := at.get("progression")) is not None:
+            from .read_progression import progression_of
+
+            line.progression = progression_of(stated, self, self.weeks)
         if "exercise" not in own:
             self.unread.add("exercise")
         for name in own.get("exercise", ()):
-            if _DIGIT(str(name.value)):
+            if not _DIGITS.isdisjoint(str(name.value)):
                 from .two_readings import dose_in_name
 
                 dose_in_name(self, at, name)
@@ -152,8 +149,8 @@ class LineReader(Reader):
         return line
 
     def state(self, line: Prescription, at: LocatedNode) -> None:
-        """Gives a line what it says once: its clock, warm-up sets and words (`by_parts` where they
-        change)."""
+        """Gives a line what it says once: its clock, method, warm-up sets and words (else `by_parts`)."""
+        line.method = text_of(at.get("method"))
         line.every = self.duration(at.get("every"))
         line.lasts = self.length(at.get("for"))
         line.rest_after = self.duration(at.get("rest after"))
@@ -368,6 +365,7 @@ class LineReader(Reader):
         others = at.get("other")
         if others is not None and left_out:
             parts += [(week, week, others) for week in left_out]
+            parts.sort(key=lambda one: one[0])  # `half` is of what stands before it
         elif others is not None:
             self.report(
                 "weeks-overlap",
@@ -376,13 +374,13 @@ class LineReader(Reader):
                 change="Take it out, or give it a week.",
                 edits=partial(later, "taken_out", others.place),
             )
-        elif parts and left_out:
+        elif parts and left_out and key not in OPEN:
             is_gap = left_out[0] + len(left_out) != weeks + 1 or len(wanted) < weeks
             self.report(
                 "weeks-left-out",
                 at.written,
                 f"No value for {week_list(left_out)}; the values here must cover {week_list(wanted)}.",
-                change=f"Add the missing weeks{', with `none` where there is none' if key in NONE else ''}.",
+                change=f"Add the missing weeks{', or `other: none` for them' if key in NONE else ''}.",
                 edits=partial(later, "filled", at.written, left_out),
                 amount=None if is_gap else Amount(left_out[0] - 1, weeks, "weeks"),
                 line=at.written,

@@ -9,7 +9,7 @@ from ..syntax.cache import Fingerprint
 from ..syntax.tree import Mapping
 from ..syntax.tree import Sequence as TreeSequence
 from ..text.places import Passage, Term
-from .programme import Adjustment, Event, Member, Programme
+from .programme import Event, Member, Programme
 from .read_athlete import AthleteReader
 from .read_items import read_lines
 from .read_line import LineReader
@@ -147,6 +147,10 @@ class _ProgrammeReader(Reader):
             from .by_athlete import check_athletes
 
             check_athletes(self, programme)
+        if any(member.adjustments or member.everything for member in programme.members):
+            from .adjustments import check_sessions
+
+            check_sessions(self, programme)
         if any(one.rule in ("weeks-left-out", "weeks-beyond") for one in self.findings):
             from .lengths import by_length
 
@@ -164,20 +168,11 @@ class _ProgrammeReader(Reader):
         athlete = self.athlete(at.get("athlete") or at)
         if athlete is None:
             return None
-        adjusted: list[Adjustment] = []
-        everything: list[EveryLine] = []
-        for item in items_of(at.get("adjust")):
-            if "exercise" in item and not _changes(item):
-                adjusted.append(self.adjustment(item, weeks))
-                if (sets := item.get("sets")) is not None and sets.plain == 0:
-                    from .everything import no_sets
+        if "adjust" not in at:
+            return Member(athlete)
+        from .adjustments import read_adjustments
 
-                    no_sets(self, sets)
-            elif isinstance(item.node, Mapping):
-                from .everything import for_one
-
-                everything.append(for_one(self, item, weeks, LineReader(self.findings, weeks).one))
-        return Member(athlete, tuple(adjusted), tuple(everything))
+        return Member(athlete, *read_adjustments(self, at, weeks))
 
     def athlete(self, at: LocatedNode) -> Athlete | None:
         if isinstance(at.node, Mapping):
@@ -187,19 +182,6 @@ class _ProgrammeReader(Reader):
             self.findings.append(found)
             return None
         return found
-
-    def adjustment(self, at: LocatedNode, weeks: int) -> Adjustment:
-        exercise, swap, leave_out = at.get("exercise"), at.get("swap"), at.get("leave out")
-        in_weeks = self.in_weeks(at.get("in weeks"), weeks)
-        return Adjustment(
-            term_of(exercise or at),
-            None if swap is None else term_of(swap),
-            leave_out is not None and leave_out.plain is True,
-            LineReader(self.findings, weeks, (), in_weeks).values(at, ADJUSTED),
-            text_of(at.get("note")),
-            text_of(at.get("session")),
-            in_weeks,
-        )
 
     def event(self, at: LocatedNode) -> Event:
         name = at.get("event")
@@ -378,20 +360,7 @@ class _ProgrammeReader(Reader):
         return session
 
 
-ADJUSTED = ("sets", "reps", "load", "rir", "rpe", "rest", "hold", "side")
 """What may differ for one athlete."""
-
-
-def _changes(at: LocatedNode) -> bool:
-    """Whether an adjustment changes a value, and does not only replace it."""
-    words = [part.words for key in ADJUSTED if (part := at.get(key)) is not None]
-    return any(
-        one[:1] in ("x", "X", "\u00d7") or one == "half" or one.endswith(("points", "point")) for one in words
-    ) or any(
-        part.words[:1] in ("+", "-") and not part.words.endswith(("kg", "lb"))
-        for key in ADJUSTED
-        if (part := at.get(key)) is not None
-    )
 
 
 def _given_names(at: LocatedNode | None) -> tuple[tuple[Term, Term], ...]:

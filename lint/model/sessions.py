@@ -14,6 +14,7 @@ if TYPE_CHECKING:
     from ..text.places import Place
     from .on_days import Activity
     from .pairings import Pairing
+    from .progression import Progression
     from .quantities import Load, Range, Reps, Tempo
     from .where import Where
 
@@ -25,6 +26,7 @@ if TYPE_CHECKING:
 
         session: Term | None
         exercise: Term | None
+        leaves_out: bool
 
         def holds_in(self, week: int) -> bool:
             """Whether it holds in a week."""
@@ -142,21 +144,6 @@ HELD_KEYS = {**dict.fromkeys((*WORK_KEYS, "timed")), "exercise": "", "side": ""}
 what stands for nothing written."""
 
 
-class Progression:
-    """How the line is to progress, in the coach's words."""
-
-    __slots__ = ("add", "every", "note", "place", "when")
-
-    def __init__(
-        self, place: Place, *, add: str = "", when: str = "", every: str = "", note: str = ""
-    ) -> None:
-        self.place = place
-        self.add = add
-        self.when = when
-        self.every = every
-        self.note = note
-
-
 class Prescription:
     """One line of a session.
 
@@ -213,7 +200,6 @@ class Prescription:
     cue: str
     stop_when: str
     alternates: tuple[Term, ...]
-    progression: Progression | None
     paired: Pairing | None
     working_best: float | None
 
@@ -222,6 +208,7 @@ class Prescription:
         self.order = order
         self.groups = groups
         self.kind = self.test = ""
+        self.progression: Progression | None = None
         self.trains: tuple[Term, ...] = ()
         self.kinds: tuple[Term, ...] = ()
         self.unread: frozenset[str] = frozenset()

@@ -9,8 +9,8 @@ from ..findings.finding import Amount, Finding
 from ..syntax.tree import Mapping, Scalar, Sequence
 from ..text.places import Term
 from . import quantities
-from .bounds import MOST_NUMBER, beyond, beyond_step
-from .sessions import WEEKDAYS, Progression
+from .bounds import MOST_NUMBER, beyond
+from .sessions import WEEKDAYS
 from .weeks import time_of_day, weekday, weeks
 
 TYPE_CHECKING = False
@@ -293,6 +293,13 @@ def terms_of(at: LocatedNode | None) -> tuple[Term, ...]:
     return () if at is None else tuple(term_of(item) for item in at.items() if item.words)
 
 
+def equipment_of(at: LocatedNode | None) -> tuple[Term, ...]:
+    """The pieces of a list of equipment; where it says that there is none, the word for that."""
+    if at is None or at.node is None or (isinstance(at.node, Sequence) and at.node.items):
+        return terms_of(at)
+    return (Term("none", at.place),) if at.words or isinstance(at.node, Sequence) else ()
+
+
 def place_of(at: LocatedNode, key: str) -> Place:
     """The place of the value of a key; where there is none, the place of the mapping."""
     found = at.get(key)
@@ -383,17 +390,3 @@ def hours_of(at: LocatedNode | None, start_weekday: int) -> dict[int, float]:
         if (hour := time_of_day(item.words)[1]) is not None:
             hours.update(dict.fromkeys(days_of(item, start_weekday), hour))
     return hours
-
-
-def progression_of(at: LocatedNode | None, reader: Reader) -> Progression | None:
-    """How a line is to progress: in words, or by keys."""
-    if at is None:
-        return None
-    if not isinstance(at.node, Mapping):
-        return Progression(at.place, note=at.words)
-    add, when, every, note = (text_of(at.get(key)) for key in ("add", "when", "every", "note"))
-    step = at.get("add")
-    if step is not None and (takes := beyond_step(add)):
-        reader.beyond(step, takes)
-        add = ""
-    return Progression(at.place, add=add, when=when, every=every, note=note)

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import os
 
-from .listing import mentions
+from .mentions import mentions
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:

@@ -7,7 +7,7 @@ import os
 from ..text import files, repository
 from .beside import Beside, ends_of_name
 from .discovery import is_passed_by, searched
-from .listing import ANY, mentions
+from .mentions import ANY, mentions
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:

@@ -3,12 +3,12 @@
 from __future__ import annotations
 
 import os
-import re
 
 from ..text import files, repository
 from ..text.repository import kind_of
 from ..text.state import read_state, state_file, write_state
 from .git import LINK
+from .mentions import ANY, mentions
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -19,35 +19,6 @@ if TYPE_CHECKING:
 
 FORM = 2
 WHAT = "mentions"
-
-ANY = "*"
-"""Stands for any name of an athlete file."""
-
-_ENDING = re.compile(rb"\.athlete\.ya?ml")
-_BETWEEN = re.compile(rb"[\x00-\x20\x7f-\xff/\\\"',\[\]{}]")
-LONGEST_NAME = 255
-"""Bytes that systems take as the name of a file; looking back no further keeps the time in bounds."""
-
-_NAMED = re.compile(
-    rb"\bathletes?+[\"']?+\s*+:\s*+(?![\[-]?+\s*+(?:\{|[\w ]++:\s))"  # possessive: nothing is tried twice
-)
-"""A key that may name the file of an athlete, as no group of keys follows that describes one."""
-
-
-def mentions(text: bytes) -> list[str]:
-    """The ends of names of athlete files in a text, without regard to case; empty where none is plain to see.
-
-    Only letters of ASCII count, as the others are spelt in several ways. `ANY` is among them where the text
-    spells letters by their numbers, or names a file of no such name.
-    """
-    text = text.lower()
-    found = set()
-    for ending in _ENDING.finditer(text):
-        before = text[max(0, ending.start() - LONGEST_NAME) : ending.start()]
-        found.add((_BETWEEN.split(before)[-1] + ending[0]).decode())
-    if b"\\" in text or (not found and _NAMED.search(text)):
-        found.add(ANY)
-    return sorted(found)
 
 
 class Listing:

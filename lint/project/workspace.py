@@ -7,7 +7,6 @@ import os
 from ..engine import registry
 from ..findings.finding import Finding, Related
 from ..team import known_findings
-from ..team.read_settings import read_team
 from ..team.settings import Team
 from ..text import repository
 from ..text.repository import FileResolver
@@ -141,6 +140,8 @@ class Workspace:
         """The settings of a settings file, shown from the working folder."""
         if file.real not in self._settings:
             shown = self.files.file(repository.shown(file.name))
+            from ..team.read_settings import read_team
+
             self._settings[file.real] = (shown, read_team(shown, self.rules, self.files, self.read))
         return self._settings[file.real][1]
 

@@ -57,6 +57,8 @@ def _understood(answer: Answer, width: int) -> Iterator[str]:
     for one in answer.readings:
         if one.read_as:
             yield safe(f"“{one.words}” is read as “{one.read_as}”.")
+    if answer.as_name:
+        yield from paragraph(f"As the name of an exercise “{answer.asked}” is {answer.as_name}.", width)
     for word, near in answer.unknown:
         offered = f" Nearest: {', '.join(near)}." if near else ""
         yield from paragraph(f"“{word}” means nothing here.{offered}", width)

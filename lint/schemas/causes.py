@@ -110,7 +110,7 @@ class CauseExplainer:
         first, last = pieces[0].value, pieces[-1].key
         place = first.source.place(first.start, last.end)
         words = place.excerpt
-        if re.search("[0-9],[0-9]", words):
+        if re.search("[0-9],[0-9]", words) and not self._takes_any_words(path, key):
             meant = re.sub("(?<=[0-9]),(?=[0-9])", ".", words)
             counted = f"Inside braces the comma of `{words}` ends the value, and `{last.text}` stands alone."
             change, label = f"Write `{meant}`, with a point.", f"Write {meant}"
@@ -126,6 +126,11 @@ class CauseExplainer:
         return self.data.finding(
             "comma-cuts-value", path, place, counted, change=change, edits=(Edit(place, meant, label),)
         )
+
+    def _takes_any_words(self, path: DataPath, key: str) -> bool:
+        """Whether a key takes a sentence: a comma in it may be one of a number, or one of the sentence."""
+        parts = self.schema.at((*path, key))
+        return bool(parts) and all(self.schema.accepts(part, "a sentence, and its end") for part in parts)
 
     # Work that starts every so many minutes
 

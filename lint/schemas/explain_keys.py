@@ -10,7 +10,7 @@ from ..syntax.tree import Mapping
 from ..wording.words import listed, with_article
 from .lookup import name_key
 from .readings import ways
-from .slips import nearest
+from .slips import meant_elsewhere, nearest
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -21,7 +21,7 @@ if TYPE_CHECKING:
     from ..text.places import Place
     from .corrected_data import CorrectedData
     from .lookup import SchemaLookup
-    from .violation import DataPath, Violation
+    from .violation import DataPath, Schema, Violation
 
 MOST_LIKELY = 2
 """Values of neighbours that a missing key is offered with, at most."""
@@ -58,11 +58,16 @@ class KeyExplainer:
             meant = self._meant(path, key)
             near = [other["title"] for other in self.schema.kinds(path) if key in other["properties"]]
             owners = near or self.schema.owners(key)
+            called = key
+            for one in () if owners else meant_elsewhere(key):
+                called, owners = one, owners or self.schema.owners(one)
             if meant is not None:
                 wanted, change = f"`{meant}` stands here already.", "Take one of the two out."
             elif owners:
                 owned = " or ".join(with_article(owner) for owner in owners[:2])
-                wanted, change = f"`{key}` belongs to {owned}.", "Move it there, or take it out."
+                wanted, change = f"`{called}` belongs to {owned}.", "Move it there, or take it out."
+                if called != key:
+                    change = f"Write `{called}` there, or take it out."
             else:
                 wanted = f"It may have {listed([f'`{one}`' for one in kind['properties']])}."
                 change = (
@@ -176,6 +181,8 @@ class KeyExplainer:
             beside = f"beside `{before[-1]}`"
         elif "complex" in violation.path:
             beside = "on one lift of a complex, which has it for all of them"
+        elif before[-1] == "else":
+            return self._without_its_key(violation, route, keys[0])
         else:
             beside = "on an exercise whose rounds give its sets"
         stand = f"{listed([f'`{key}`' for key in keys])} {'stands' if len(keys) == 1 else 'stand'}"
@@ -187,6 +194,23 @@ class KeyExplainer:
             wanted="Only one of the two can hold.",
             change="Take one of them out.",
             edits=self._taking_out(violation.path, keys),
+        )
+
+    def _without_its_key(self, violation: Violation, route: list[tuple[Any, Schema]], key: str) -> Finding:
+        """A key that can hold only beside one of others, of which none is there."""
+        wanted: list[str] = []
+        for step, part in reversed(route[:-1]):
+            if step != "else":
+                break
+            wanted = part["if"]["required"] + wanted
+        needs = listed([f"`{one}`" for one in wanted], "or")
+        return self.data.finding(
+            "keys-at-odds",
+            violation.path,
+            self.data.node((*violation.path, key)).entry_place,
+            f"`{key}` stands without {needs}.",
+            change=f"Write {needs} beside it, or take it out.",
+            edits=self._taking_out(violation.path, [key]),
         )
 
     def _meant(self, path: DataPath, key: str) -> str | None:
@@ -220,8 +244,6 @@ class KeyExplainer:
 
     def _absent(self, violation: Violation) -> list[str]:
         """The missing key, and the keys that could stand in its place, from the conditions above it."""
-        # The library makes one error for each missing key; its message starts with the key.
-        key = next(name for name in violation.wants if violation.message.startswith(repr(name)))
         instead: list[str] = []
         for step, part in reversed(self.schema.route(violation)[:-1]):
             if step != "else" or "type" in part["if"]:
@@ -229,4 +251,4 @@ class KeyExplainer:
             if "properties" in part["if"]:
                 continue  # the key stands for this one only where its value says so
             instead = part["if"]["required"] + instead
-        return [key, *instead]
+        return [violation.missing, *instead]

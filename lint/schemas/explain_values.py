@@ -12,8 +12,7 @@ from ..syntax.rewrites import key_out, one_of
 from ..syntax.scalars import OutOfRangeError, core_value
 from ..syntax.tree import Mapping, Scalar
 from ..wording.words import listed, with_article
-from .doses import told_apart
-from .lookup import name_key
+from .explain_shapes import ShapeExplainer, called, examples_of
 from .readings import RULE, deload_ways, in_words, ways
 from .slips import effort, nearest, repairs, with_units
 from .spellings import plain_spelling
@@ -32,6 +31,15 @@ if TYPE_CHECKING:
     from .violation import DataPath, Schema, Violation
 
 
+IN_WORDS = frozenset(
+    {
+        *("load", "tempo", "rest", "rest after", "cluster rest", "distance", "hold", "velocity"),
+        *("rir", "rpe", "warm-up sets", "add", "every", "up to", "then"),
+    }
+)
+"""Keys of which a note beside them says what no quantity can."""
+
+_DATE = "the day as year-month-day, like `2026-01-05`"
 _COLON = re.compile(r"\s*:")
 
 MOST_TRIED = 20_000
@@ -44,6 +52,7 @@ class ValueExplainer:
     def __init__(self, data: CorrectedData, schema: SchemaLookup) -> None:
         self.data = data
         self.schema = schema
+        self._shapes = ShapeExplainer(data, schema)
 
     def wrong_name(self, violation: Violation) -> Finding:
         """A key that should be a name is empty, or one that should be weeks cannot be read."""
@@ -67,8 +76,10 @@ class ValueExplainer:
             yield self._asked(violation, at, asked)
         elif asked:
             yield self._meant(violation, at, asked[0])
-        elif value is None or violation.keyword in ("minLength", "minProperties") or value == []:
+        elif value in (None, "", []) or violation.keyword in ("minLength", "minProperties"):
             yield self._empty(violation, at)
+        elif not isinstance(at.node, Scalar) and violation.keyword in ("enum", "pattern", "type"):
+            yield self._shapes.wrong(violation, at)
         elif violation.keyword == "enum":
             yield self._unknown_word(violation, at)
         elif violation.keyword == "pattern":
@@ -80,7 +91,7 @@ class ValueExplainer:
         elif isinstance(at.node, Scalar) and "examples" in violation.part:
             yield self._unreadable(violation, at.place, at.words)
         else:
-            yield self._wrong_type(violation, at)
+            yield self._shapes.wrong(violation, at)
 
     def _ways(self, path: DataPath, at: NodeAtPath) -> list[Way]:
         """The ways to read a single value."""
@@ -156,7 +167,7 @@ class ValueExplainer:
             "value-missing",
             path,
             at.place,
-            f"{_called(path)} is empty.",
+            f"{called(path)} is empty.",
             change=f"Write it{self.schema.example(path)}, or take it out.",
             edits=lambda: self._without(path),
         )
@@ -187,29 +198,27 @@ class ValueExplainer:
     def _unknown_word(self, violation: Violation, at: NodeAtPath) -> Finding:
         known: list[str] = violation.wants
         meant = nearest(at.words, known) if at.words else None
-        among = _known_among(at.words, known)
+        among = [meant] if meant else _known_among(at.words, known)
         return self.data.finding(
             "value-unknown",
             violation.path,
             at.place,
-            f"`{at.words or 'this'}` is not {with_article(violation.title)}.",
-            wanted=f"It is one of {listed(known, 'or')}.",
-            change=f"Write `{meant or among}`." if meant or among else "Write one of these.",
+            f"`{at.words}` is not {with_article(violation.title)}.",
+            change=f"Write {listed([f'`{one}`' for one in among or known], 'or')}.",
             edits=(Edit(at.place, meant, f"Write {meant}"),)
             if meant
-            else lambda: _each(at.place, [among] if among else known),
+            else lambda: _each(at.place, among or known),
         )
 
     def _out_of_range(self, violation: Violation, at: NodeAtPath) -> Finding:
         limits = violation.part
-        numbers = "whole and half numbers" if "multipleOf" in limits else "numbers"
+        number = "whole or half number" if "multipleOf" in limits else "number"
         return self.data.finding(
             "value-out-of-range",
             violation.path,
             at.place,
-            f"{_called(violation.path)} is {at.words}.",
-            wanted=f"It takes {numbers} from {limits['minimum']} to {limits['maximum']}.",
-            change="Correct the number.",
+            f"{called(violation.path)} is {at.words}.",
+            change=f"Write a {number} from {limits['minimum']} to {limits['maximum']}.",
             edits=lambda: _in_range(at.place, limits, violation.value),
         )
 
@@ -234,17 +243,31 @@ class ValueExplainer:
 
         change, meant = _replacement(words, key or _quantity_key(violation.path), readable)
         offered = [Edit(place, one, f"Write {one}") for one in meant]
-        examples = [str(example) for example in violation.part.get("examples", ())][:4]
         return self.data.finding(
             "value-unreadable",
             violation.path,
             place,
             f"`{words}` is not {with_article(violation.title)}.",
-            wanted=f"Write it like {listed(examples, 'or')}." if examples else "",
-            change=change,
+            change=change or self._form(violation, words),
             edits=tuple(offered)
             or (lambda: _effort_apart(place, words, key or _quantity_key(violation.path))),
         )
+
+    def _form(self, violation: Violation, words: str) -> str:
+        """The form of a quantity that cannot be read, and where else the words may stand."""
+        path, key = violation.path, _quantity_key(violation.path)
+        if violation.title == "date":
+            month = re.fullmatch("(20[0-9]{2}-(?:0[1-9]|1[0-2]))(?:-00)?", words)
+            return f"Write its day, too: `{month[1]}-01`." if month else f"Write {_DATE}."
+        if violation.title == "mass" and {"equipment", "places"} & {*path}:
+            return "Write a weight, like `16 kg`; sizes, colours and grades stand in a `note`."
+        reps = re.fullmatch("[xX]? ?([1-9][0-9]?) ?(?:[xX]|reps?|repetitions)?", words)
+        if reps and "best lifts" in path and not words.isdecimal():
+            return f"Write it with its load: `{{load: bodyweight, reps: {reps[1]}}}`."
+        like = examples_of(violation.part)
+        form = f"Write it like {listed(like, 'or')}" if like else "Write it anew"
+        notes = any("note" in one["properties"] for one in self.schema.kinds(path[:-1]))
+        return f"{form}, or say it in a `note`." if notes and key in IN_WORDS else f"{form}."
 
     def _reads(self, part: Schema, text: str, is_key: bool) -> bool:
         """Whether words without quotes would be valid for a part of the schema; keys are always text."""
@@ -253,55 +276,6 @@ class ValueExplainer:
         except OutOfRangeError:
             return False
         return self.schema.accepts(part, value)
-
-    def _wrong_type(self, violation: Violation, at: NodeAtPath) -> Finding:
-        types = [violation.wants] if isinstance(violation.wants, str) else violation.wants
-        change, edit = self._change_of_type(violation, types, at)
-        return self.data.finding(
-            "value-wrong-kind",
-            violation.path,
-            at.place,
-            f"{_called(violation.path)} is {_described(violation.value)}.",
-            wanted=f"It takes {_wanted(types, violation.part)}.",
-            change=change,
-            edits=tuple(Edit(at.place, one, f"Write {one}") for one in edit),
-        )
-
-    def _change_of_type(
-        self, violation: Violation, types: list[str], at: NodeAtPath
-    ) -> tuple[str, tuple[str, ...]]:
-        """What to change for a value of another type, and the new words: of several one is meant."""
-        words = at.words
-        single = isinstance(at.node, Scalar)
-        if "boolean" in types:
-            edit = {"yes": "true", "on": "true", "no": "false", "off": "false"}.get(words.lower(), "")
-            return (f"Write `{edit}`.", (edit,)) if edit else ("Write `true` or `false`.", ("true", "false"))
-        if "string" in types and words:
-            return f"Write '{words}', in quotes.", (f"'{words}'",)
-        if "array" in types:
-            if single and self.schema.accepts(violation.part, [violation.value]):
-                return f"Write `[{at.place.excerpt}]`.", (f"[{at.place.excerpt}]",)
-            return "Start each line below it with a dash.", ()
-        if "object" in types:
-            name = name_key(violation.part)
-            if single and name == "exercise" and (lines := _as_line(words)):
-                return f"Write {', or '.join(f'`{one}`' for one in lines)}.", lines
-            if single and "movement" in violation.part.get("properties", ()):
-                new = f"movement: {words}, advised by: physiotherapist"
-                return f"Write who advised it: `{{{new}}}`.", ()
-            if single and name:
-                return f"Write `{name}: {words}`, with what belongs to it below.", ()
-            return "Write it in lines below." if single else "Take the dashes out, or the list apart.", ()
-        return "Write a single value.", ()
-
-
-def _as_line(words: str) -> tuple[str, ...]:
-    """A line that is written as on paper, with its keys: one for each way in which it can be read."""
-    lift, several = told_apart(words)
-    return tuple(
-        "{" + ", ".join([f"exercise: {lift}", *(f"{key}: {value}" for key, value in keys.items())]) + "}"
-        for keys in several
-    )
 
 
 def _in_range(place: Place, limits: Schema, number: float) -> Iterator[Edit]:
@@ -316,11 +290,10 @@ MOST_WORDS = 7
 """Words of a list that are offered one by one, at most."""
 
 
-def _known_among(words: str, known: list[str]) -> str:
-    """The one word among others that is known: ``Tue evening``; empty where there is none, or several."""
+def _known_among(words: str, known: list[str]) -> list[str]:
+    """The words among others that are known: ``Tue evening``, ``sat or sun``."""
     said = [plain_spelling("weekday", one) or one for one in words.lower().split()]
-    found = [one for one in said if one in known] if len(said) > 1 else []
-    return found[0] if len(found) == 1 else ""
+    return [one for one in said if one in known] if len(said) > 1 else []
 
 
 def _each(place: Place, words: list[str]) -> Iterator[Edit]:
@@ -342,7 +315,9 @@ def _effort_apart(place: Place, words: str, key: str) -> Iterator[Edit]:
 
 
 def _replacement(words: str, key: str, readable: Callable[[str], bool]) -> tuple[str, tuple[str, ...]]:
-    """What to write instead of unreadable words, and the new words: of several one is meant."""
+    """What to write instead of unreadable words, and the new words: of several one is meant. Empty where none
+    is near.
+    """
     stated = effort(words)
     if stated is not None and stated[0] != key:
         return f"Effort stands on its own: write `{stated[0]}: {stated[1]}`.", ()
@@ -354,41 +329,12 @@ def _replacement(words: str, key: str, readable: Callable[[str], bool]) -> tuple
             return f"Write `{units[0]}`.", (units[0],)
         if units:
             return f"Say the unit: {listed([f'`{one}`' for one in units[:3]], 'or')}.", tuple(units[:3])
-    return "Correct it.", ()
+    return "", ()
 
 
 def _quantity_key(path: DataPath) -> str:
     """The last key of a path that does not name weeks."""
     return next((step for step in reversed(path) if isinstance(step, str) and not step[:1].isdigit()), "")
-
-
-def _called(path: DataPath) -> str:
-    """What stands at a path, as the start of a sentence."""
-    if path and isinstance(path[-1], int):
-        return f"Item {path[-1] + 1} under `{last_key(path)}`"
-    return f"`{last_key(path)}`"
-
-
-def _described(value: Any) -> str:
-    """A value in words: ``a list``, ``a number, 3``."""
-    if isinstance(value, dict):
-        return "a group of lines with names"
-    if isinstance(value, list):
-        return "a list"
-    if isinstance(value, bool):
-        return "true or false"
-    return f"a number, {value}" if isinstance(value, (int, float)) else f"the text `{value}`"
-
-
-def _wanted(types: list[str], part: Schema) -> str:
-    """The types that a part of the schema takes, in words: ``a list``, ``true or false``."""
-    if "array" in types:
-        return "a list"
-    if "object" in types:
-        return f"{with_article(part['title'])} with its own lines" if "title" in part else "lines with names"
-    if "boolean" in types:
-        return "true or false"
-    return "text" if types == ["string"] and "examples" not in part else "one value"
 
 
 def _without(data: Any, path: DataPath) -> Any:

@@ -1,13 +1,15 @@
 """A fast check that says "surely valid", or leaves the question to the jsonschema library.
 
 Each part of a schema is compiled into a table: the type of a value -> the test that a value of that type
-must pass. This works because every keyword is about values of one type. A type that is not in the table is
-not surely valid.
+must pass. What stands below a key or in a list is compiled when a value first holds one, because a programme
+uses few of the keys that there are. This works because every keyword is about values of one type. A type that
+is not in the table is not surely valid.
 """
 
 from __future__ import annotations
 
 import re
+from functools import cache
 
 from ... import schema as schemas
 
@@ -57,7 +59,10 @@ def fits_part(schema: dict[str, Any]) -> Callable[[str, Any], bool]:
 
 
 def compiled(schema: dict[str, Any]) -> Test:
-    """The test for a self-contained schema; ValueError where a keyword is not supported here."""
+    """The test for a self-contained schema.
+
+    ValueError where a keyword is not supported here, at the latest when a value is tested that it is about.
+    """
     table = _Compiler(schema).table(schema)
     return lambda value: _passes(table, value)
 
@@ -141,9 +146,8 @@ class _Compiler:
         return not numeric and condition.keys() <= _EXACT and all(map(self.is_exact, parts))
 
     def keys(self, properties: dict[str, Any], schema: dict[str, Any]) -> Table:
-        known = {key: self.table(part) for key, part in properties.items()}
         others = self.table(schema.get("additionalProperties", True))
-        return {**_ANYTHING, dict: _keys_test(known, others)}
+        return {**_ANYTHING, dict: _keys_test(_LaterTables(self, properties, others))}
 
     def other_keys(self, others: Any, schema: dict[str, Any]) -> Table:
         """``additionalProperties``; beside ``properties`` it is compiled with them."""
@@ -162,7 +166,7 @@ class _Compiler:
         return {str: frozenset(values).__contains__}
 
     def items(self, part: Any, _: dict[str, Any]) -> Table:
-        return {**_ANYTHING, list: _items_test(self.table(part))}
+        return {**_ANYTHING, list: _items_test(_LaterTables(self, {"": part}, {}))}
 
     def dependent_schemas(self, parts: dict[str, Any], _: dict[str, Any]) -> Table:
         tests = [(key, self.table(part).get(dict)) for key, part in parts.items()]
@@ -174,6 +178,21 @@ class _Compiler:
             return True
 
         return {**_ANYTHING, dict: test}
+
+
+class _LaterTables(dict[str, "Table"]):
+    """The table of each part of a schema, compiled when it is first asked for, and that of all others."""
+
+    def __init__(self, compiler: _Compiler, parts: dict[str, Any], others: Table) -> None:
+        self.compiler = compiler
+        self.parts = parts
+        self.others = others
+
+    def __missing__(self, key: str) -> Table:
+        if key not in self.parts:
+            return self.others  # any number of such keys may come, so they are not kept
+        table = self[key] = self.compiler.table(self.parts[key])
+        return table
 
 
 _ON_PARTS: dict[str, Callable[[_Compiler, Any, dict[str, Any]], Table]] = {
@@ -228,10 +247,10 @@ def _no(value: Any) -> bool:
     return False
 
 
-def _keys_test(known: dict[str, Table], others: Table) -> Test:
+def _keys_test(tables: dict[str, Table]) -> Test:
     def test(value: dict[str, Any]) -> bool:
         for key, held in value.items():
-            part = known.get(key, others).get(type(held))
+            part = tables[key].get(type(held))
             if part is None or not (part is _yes or part(held)):
                 return False
         return True
@@ -239,8 +258,9 @@ def _keys_test(known: dict[str, Table], others: Table) -> Test:
     return test
 
 
-def _items_test(table: Table) -> Test:
+def _items_test(tables: dict[str, Table]) -> Test:
     def test(value: list[Any]) -> bool:
+        table = tables[""] if value else {}
         for held in value:
             part = table.get(type(held))
             if part is None or not part(held):
@@ -250,8 +270,11 @@ def _items_test(table: Table) -> Test:
     return test
 
 
-def _pattern(words: str) -> Test:
-    """Compiles the pattern when it is first needed, and remembers words that have passed.
+@cache
+def pattern_test(words: str) -> Test:
+    """Whether a text holds what a pattern describes.
+
+    Compiles the pattern when it is first needed, and remembers words that have passed.
 
     Alternatives that stand by themselves, parted by ``$|^``, are compiled one after another, each only when
     those before it have not matched: the plain spellings come first, and most files hold nothing else.
@@ -333,7 +356,7 @@ _ON_ONE_TYPE: dict[str, tuple[tuple[type, ...], Callable[[Any], Test]]] = {
     "minimum": (_NUMBERS, _at_least),
     "maximum": (_NUMBERS, _at_most),
     "multipleOf": (_NUMBERS, _multiple_of),
-    "pattern": ((str,), _pattern),
+    "pattern": ((str,), pattern_test),
     "minLength": ((str,), _holds),
     "minItems": ((list,), _holds),
     "minProperties": ((dict,), _holds),

@@ -4,18 +4,15 @@ from __future__ import annotations
 
 from itertools import islice
 
-from .fast_check import fits_part
-from .violation import Violation
+from .walk import SchemaWalk
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
     from collections.abc import Iterable, Iterator
     from typing import Any
 
-    from jsonschema.exceptions import ValidationError
-
     from ..findings.finding import Finding
-    from .violation import DataPath, Schema
+    from .violation import DataPath, Schema, Violation
 
 MOST_EXPLAINED = 600
 """Faults of form of one file that are explained: more than anybody mends at once."""
@@ -31,44 +28,37 @@ def has_many_faults(found: Iterable[Finding]) -> bool:
 
 
 class SchemaLookup:
-    """Answers questions about one schema; the jsonschema library decides what is valid.
+    """Answers questions about one schema.
 
     A kind is the part of a schema for one sort of mapping, such as an exercise or a superset.
     """
 
     def __init__(self, root: Schema) -> None:
-        from jsonschema import Draft202012Validator  # slow to import, so only when a file is faulty
-
         self.root = root
-        self._validator = Draft202012Validator
+        self._walk = SchemaWalk(root)
         self._at: dict[DataPath, list[Schema]] = {}
 
     def violations(self, data: dict[str, Any], most: int = MOST_EXPLAINED + 1) -> list[Violation]:
-        """What a file's data break in the schema: the first ``most`` things at which the library stops."""
-        errors = _sparing(self._validator, self.root)(self.root).iter_errors(data)
-        return [Violation(error) for error in islice(errors, most)]
+        """The first ``most`` things that a file's data break in the schema."""
+        return list(islice(self._walk.broken(self.root, data), most))
 
     def broken_in(self, data: Any, but_at: DataPath | None = None) -> int:
         """How much the data of a file break; what they break at one path, or below, does not count."""
-        errors = (
-            error
-            for error in self._validator(self.root).iter_errors(data)
-            if but_at is None or tuple(error.absolute_path)[: len(but_at)] != but_at
+        found = (
+            one
+            for one in self._walk.broken(self.root, data)
+            if but_at is None or one.path[: len(but_at)] != but_at
         )
-        return sum(1 for _ in islice(errors, MOST_EXPLAINED))
+        return sum(1 for _ in islice(found, MOST_EXPLAINED))
 
     def accepts(self, part: Schema, value: Any) -> bool:
         """Whether a value is valid for one part of the schema."""
-        return self._validator(self._standalone(part)).is_valid(value)
+        return self._walk.accepts(part, value)
 
     def accepts_type(self, path: DataPath, value: Any) -> bool:
         """Whether a value has a type that may stand at a path; what it holds does not matter."""
-        errors = (
-            error
-            for part in self.at(path)[:1]
-            for error in self._validator(self._standalone(part)).iter_errors(value)
-        )
-        return not any(error.validator == "type" and not error.path for error in errors)
+        found = (one for part in self.at(path)[:1] for one in self._walk.broken(part, value))
+        return not any(one.keyword == "type" and not one.path for one in found)
 
     def at(self, path: DataPath) -> list[Schema]:
         """Every part of the schema that may apply at a path, for any outcome of its conditions.
@@ -111,12 +101,19 @@ class SchemaLookup:
         examples = self.examples(path)
         return f", like `{path[-1]}: {examples[0]}`" if examples else ""
 
+    def items_of(self, part: Schema) -> Schema:
+        """What a list holds: the part with examples, else the only one with keys that must stand there."""
+        several = list(self._branches(part.get("items")))
+        with_keys = [one for one in several if one.get("required")]
+        only = with_keys[0] if len(with_keys) == 1 else {}
+        return next((one for one in several if one.get("examples")), only)
+
     def route(self, violation: Violation) -> list[tuple[Any, Schema]]:
         """The steps from the top of the schema to the broken keyword, each with the part that it starts from.
 
-        The library leaves references out of its paths; this puts them back in.
+        The steps of a violation leave references out; this puts them back in.
         """
-        return self._route(violation.steps, self.root) or []
+        return self._route(list(violation.steps), self.root) or []
 
     def _route(self, steps: list[Any], part: Any) -> list[tuple[Any, Schema]] | None:
         if len(steps) == 1 and isinstance(part, dict) and steps[0] in part:
@@ -141,24 +138,6 @@ class SchemaLookup:
 
     def _referred(self, reference: str) -> Any:
         return self.root["$defs"][reference.removeprefix("#/$defs/")]
-
-    def _standalone(self, part: Schema) -> Schema:
-        """A part of the schema together with the definitions that it may refer to."""
-        return {"$defs": self.root.get("$defs", {}), **part}
-
-
-def _sparing(validator: Any, root: Schema) -> Any:
-    """A validator of the library that passes over each part of the data that surely fits."""
-    from jsonschema.validators import extend
-
-    surely, standard = fits_part(root), validator.VALIDATORS["$ref"]
-
-    def reference(at: Any, target: str, value: Any, schema: Schema) -> Iterator[ValidationError]:
-        if not surely(target, value):
-            yield from standard(at, target, value, schema)
-
-    made: Any = extend  # the library states no types for it
-    return made(validator, {"$ref": reference})
 
 
 def _below(part: Schema, step: str | int) -> Iterator[Any]:

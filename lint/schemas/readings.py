@@ -43,7 +43,8 @@ def ways(words: str, key: str) -> list[Way]:
     for keys, written, read in _ASKED:
         found = re.fullmatch(written, words) if key in keys else None
         if found is not None:
-            return read(key, *found.groups(default=""))
+            several = read(key, *found.groups(default=""))
+            return list({(one.words, one.keys): one for one in several}.values())
     return []
 
 
@@ -68,6 +69,12 @@ def in_words(words: str, several: list[Way]) -> str:
 
 _TIMES = ("rest", "hold", "every", "for", "cluster rest")
 _LOADS = ("load", "body mass")
+_IN_A_HAND = "(?:each|(?:(?:per|in|in each|each|pro|a) )(?:hand|Hand))"
+_ONE_MASS = "[0-9]{1,3}(?:[.,][0-9]{1,2})? ?(?:kg|lb)"
+_KIT = (
+    "(?:[a-zA-Z]+ )?"
+    "(?:vest|belt|plate|disc|sandbag|bag|rucksack|backpack|ball|chain|dumbbell|kettlebell|DB|KB)"
+)
 _SETS_TIMES_REPS = "([1-9][0-9]?) ?[xX\u00d7*] ?([1-9][0-9]?)"
 _DATES = ("date", "starts", "from", "until", "tested", "review on", "clearance on file", "screening on file")
 
@@ -130,6 +137,16 @@ def _thousands(key: str, thousands: str, rest: str, unit: str) -> list[Way]:
     return [Way(whole, whole), Way(decimal, decimal)]
 
 
+def _in_a_hand(key: str, number: str, unit: str) -> list[Way]:
+    one = f"{number} {unit}"
+    return [Way("one in each hand", f"2 x {one}"), Way("one in one hand", one)]
+
+
+def _with_kit(key: str, load: str, kit: str, kit_before: str, load_after: str) -> list[Way]:
+    load, kit = load or load_after, kit or kit_before
+    return [Way(f"{load}, a {kit}", load, f"note: {kit}")]
+
+
 def _days(key: str, words: str) -> list[Way]:
     return [Way(day, day) for day in days_named(words)]
 
@@ -147,6 +164,8 @@ _ASKED: tuple[tuple[tuple[str, ...], str, Callable[..., list[Way]]], ...] = (
         r"([0-9]{1,3}(?:\.[0-9])?) ?\+ ?%|([0-9]{1,3}) ?% ?\+",
         lambda key, *one: _open_ended(key, "".join(one)),
     ),
+    (("load",), f"([0-9]{{1,3}}(?:[.,][0-9]{{1,2}})?) ?(kg|lb) {_IN_A_HAND}", _in_a_hand),
+    (("load",), f"({_ONE_MASS}) (?:in (?:a |the )?)?({_KIT})|({_KIT}),? ?({_ONE_MASS})", _with_kit),
     (_LOADS, "([0-9]{1,2})[.,]([0-9]{3}) ?(kg|lb)", _thousands),
     (_DATES, "(.*[0-9].*)", _days),
 )

@@ -64,6 +64,8 @@ _OTHER_WORDS = {
     "best": ("best lifts",),
     "1rm": ("best lifts",),
     "one rep max": ("best lifts",),
+    "training max": ("working best",),
+    "tm": ("working best",),
     "pb": ("best lifts",),
     "pbs": ("best lifts",),
     "pr": ("best lifts",),
@@ -166,6 +168,11 @@ def effort(words: str) -> tuple[str, str] | None:
     return (found[1] or found[3] or "rpe").lower(), found[2].replace(" ", "")
 
 
+def meant_elsewhere(word: str) -> tuple[str, ...]:
+    """The schema's words for a coach's word, wherever they stand."""
+    return _OTHER_WORDS.get(word.casefold().replace("_", " ").strip(), ())
+
+
 LONGEST_SLIP = 60
 """Letters of a word up to which it is compared with those that are known."""
 
@@ -188,6 +195,8 @@ def nearest(word: str, known: Iterable[str], likeness: float = 0.7) -> str | Non
             spellings.setdefault(said, target)
     if plain in spellings:
         return spellings[plain]
+    if meant_elsewhere(word):
+        return None  # a word for something that has no place here is no slip of another word
     if len(plain) >= 2:
         begun = [one for one in known if one.startswith(plain) or plain.rstrip("s") == one.rstrip("s")]
         if len(begun) == 1:

@@ -120,12 +120,15 @@ _DAYS = (
     "|fr(?:i(?:days?)?)?|sa(?:t(?:urdays?)?)?|su(?:n(?:days?)?)?"
 )
 
+_SAME_BOTH_WAYS = "|".join(f"{one}[-/. ]?0[-/. ]?{one}" for one in range(1, 10)) + "|[xX][-/. ]?0[-/. ]?[xX]"
+"""A tempo of three numbers that says the same whether it begins with lowering or with lifting."""
+
 _OTHER = {
     "sets": f"{_SETS} ?(?:{_any_case('(?:sets?|x)')})?|{_SETS_OF_REPS}",
     "roundCount": f"{_SETS} ?(?:{_any_case('(?:rounds?|sets?|x)')})?",
     "reps": f"(?:{_SETS_OF})?(?:{_FREE})|{_ROW}|{_SETS_OF_COUNT}",
     "load": (
-        f"(?:{_ROUGH}|{_FROM}|{_UP_TO}|{_WORKING_UP_TO})?(?:{_N}(?:{_TO}{_N})?|{_N}(?: ?/ ?{_N})+) ?"
+        f"(?:{_ROUGH}|{_FROM}|{_UP_TO}|{_WORKING_UP_TO})?{_N}(?:{_TO}{_N})?(?: ?/ ?{_N}(?:{_TO}{_N})?)* ?"
         f"(?:{_KG}|{_LB}|{_PERCENT}{_OF_WHAT})"
         f"|[1-9] ?{_TIMES} ?{_MASS}"
         f"|{_BODYWEIGHT}(?: ?(?:[+]|{_DASH}) ?{_MASS})?"
@@ -142,7 +145,10 @@ _OTHER = {
     "sessionEffort": _EFFORT,
     "rest": f"{_TIME}|{_BARE}(?:{_TO}{_BARE})?",
     "length": _TIME,
-    "tempo": "[0-9xX]{4}|(?:[0-9]{1,2}|[xX])(?: ?[-/:. \u2010-\u2015\u2212] ?(?:[0-9]{1,2}|[xX])){3}",
+    "tempo": (
+        f"{_SAME_BOTH_WAYS}|[0-9xX]{{4}}"
+        "|(?:[0-9]{1,2}|[xX])(?: ?[-/:. \u2010-\u2015\u2212] ?(?:[0-9]{1,2}|[xX])){3}"
+    ),
     "distance": f"{_N}(?:{_TO}{_N})? ?{_METRES}(?:{_EACH_IN_FULL})?",
     "velocity": f"[0-9](?:[.,][0-9]{{1,2}})?(?:{_TO}[0-9](?:[.,][0-9]{{1,2}})?)? ?[mM]/[sS]",
     "percent": f"[0-9]{{1,2}}(?:[.,][0-9])?(?:{_TO}[0-9]{{1,2}}(?:[.,][0-9])?)? ?{_PERCENT}",
@@ -304,6 +310,8 @@ def _time(words: str) -> str:
 
 
 def _tempo(words: str) -> str:
+    if re.fullmatch(_SAME_BOTH_WAYS, words):
+        return "-".join((words[0], "0", words[-1], "0")).upper()
     return "-".join(re.findall("[0-9xX]" if len(words) == 4 else "[0-9]{1,2}|[xX]", words)).upper()
 
 

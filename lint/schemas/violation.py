@@ -8,8 +8,6 @@ TYPE_CHECKING = False
 if TYPE_CHECKING:
     from typing import Any
 
-    from jsonschema.exceptions import ValidationError
-
     Schema = dict[str, Any]
 
     DataPath = tuple[str | int, ...]
@@ -21,22 +19,30 @@ MOST_KEYS = 50
 
 
 class Violation:
-    """An error of the jsonschema library, its parts under plain names.
-
-    The value at ``path`` in the data breaks ``keyword`` of the schema's ``part``, which wants ``wants``.
-    ``keyword`` is empty for a key that must not stand there. ``steps`` lead to it through the schema.
+    """The value at ``path`` in the data breaks ``keyword`` of the schema's ``part``, which wants ``wants``.
+    ``keyword`` is empty for a key that must not stand there. ``steps`` lead to it through the schema, with
+    references left out. ``missing`` is the key that is not there.
     """
 
-    __slots__ = ("keyword", "message", "part", "path", "steps", "value", "wants")
+    __slots__ = ("keyword", "missing", "part", "path", "steps", "value", "wants")
 
-    def __init__(self, error: ValidationError) -> None:
-        self.path: DataPath = tuple(error.absolute_path)
-        self.steps = list(error.absolute_schema_path)
-        self.keyword = error.validator if isinstance(error.validator, str) else ""
-        self.wants: Any = error.validator_value
-        self.part: Schema = error.schema if isinstance(error.schema, dict) else {}
-        self.value: Any = error.instance
-        self.message = error.message
+    def __init__(
+        self,
+        path: DataPath,
+        steps: tuple[str, ...],
+        keyword: str,
+        wants: Any,
+        part: Schema,
+        value: Any,
+        missing: str = "",
+    ) -> None:
+        self.path = path
+        self.steps = steps
+        self.keyword = keyword
+        self.wants = wants
+        self.part = part
+        self.value = value
+        self.missing = missing
 
     @property
     def title(self) -> str:

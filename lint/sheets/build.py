@@ -19,7 +19,8 @@ if TYPE_CHECKING:
     from ..counting.tally import Visit
     from ..counting.week import Week
     from ..model.pairings import Clock, Pairing
-    from ..model.sessions import Prescription, Progression
+    from ..model.progression import Progression
+    from ..model.sessions import Prescription
     from .sheet import Entry
 
     Told = Callable[[str], str]
@@ -304,16 +305,6 @@ def _progression(progression: Progression | None, told: Told) -> str:
     """``Next time: add 2.5 kg when top of range in all sets, every session.``"""
     if progression is None:
         return ""
-    parts = [
-        f"add {progression.add}" if progression.add else "",
-        f"when {progression.when}" if progression.when else "",
-    ]
-    words = " ".join(part for part in parts if part)
-    words = ", ".join(part for part in (words, _every(progression.every)) if part)
     note = told(progression.note)
-    said = told(words)
+    said = told(progression.words)
     return " ".join([f"Going on: {said}." if said else "", note]).strip() if said or note else ""
-
-
-def _every(words: str) -> str:
-    return "" if not words else words if words.startswith("every") else f"every {words}"

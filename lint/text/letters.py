@@ -8,7 +8,6 @@ from __future__ import annotations
 
 import os
 import sys
-from contextlib import suppress
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -53,6 +52,7 @@ def twins(names: Collection[str]) -> dict[str, str]:
 def _names(folder: str, opened: Iterable[str]) -> set[str]:
     """The names in a folder, on the disk and among the texts that are open."""
     names = {os.path.basename(path) for path in opened if os.path.dirname(path) == folder}
-    with suppress(OSError):
-        names.update(os.listdir(folder))
-    return names
+    try:
+        return names.union(os.listdir(folder))
+    except OSError:
+        return names

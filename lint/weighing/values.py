@@ -119,11 +119,7 @@ def _of_line(line: Prescription) -> dict[str, str]:
         "every": _seconds(line.every),
         "for": _seconds(line.lasts),
         "or": listed([one.words for one in line.alternates], "or"),
-        "progression": ", ".join(
-            words
-            for words in (progression.add, progression.when, progression.every, progression.note)
-            if words
-        )
+        "progression": ", ".join(words for words in (progression.words, progression.note) if words)
         if progression is not None
         else "",
         "paired in": (paired.kind + (f", rest {seconds_in_words(paired.rest)}" if paired.rest else ""))

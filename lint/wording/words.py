@@ -136,6 +136,8 @@ def says(words: Sequence[str], *texts: str) -> bool:
 
 
 def _letters(text: str) -> str:
+    if text.replace(" ", "").isalnum():  # most words
+        return text.casefold()
     return "".join(letter if letter.isalnum() else " " for letter in text.casefold())
 
 

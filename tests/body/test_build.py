@@ -343,9 +343,14 @@ def test_the_build_writes_the_built_form(monkeypatch, folder):
 @pytest.mark.parametrize("mark", ["\t", "\n", "|", "~"])
 def test_marks_that_the_built_form_needs_cannot_stand_in_a_text(mark):
     from spotline.lint.body.build_rows import encode
-    from spotline.lint.body.rows import FIELDS, decode
+    from spotline.lint.body.rows import FIELDS, WrittenFields
 
-    fields = decode("\t" * (len(FIELDS) - 1))
-    assert decode(encode(fields)) == fields
+    fields = {name: getattr(WrittenFields({}, "\t" * (len(FIELDS) - 1)), name) for name in FIELDS}
+    again = WrittenFields({}, encode(fields))
+    assert {name: getattr(again, name) for name in FIELDS} == fields
+    with pytest.raises(ValueError, match="fields"):
+        WrittenFields({}, "a\tb")
+    with pytest.raises(AttributeError):
+        getattr(WrittenFields({}), next(iter(FIELDS)))
     with pytest.raises(ValueError, match="mark"):
         encode({**fields, "because": f"one{mark}two"})

@@ -183,6 +183,21 @@ def test_a_misspelt_word_is_said(run: Run) -> None:
     assert out.startswith("“leg cuurl” is read as “leg curl”.\nlying leg curl\n")
 
 
+@pytest.mark.parametrize(
+    ("words", "meant"),
+    [("squat", "back squat"), ("press", "overhead press"), ("DB neutral press", "neutral-grip")],
+)
+def test_a_list_says_first_what_the_words_name_on_a_line(run: Run, words: str, meant: str) -> None:
+    _, out, _ = run(*words.split())
+    assert out.splitlines()[0].startswith(f"As the name of an exercise “{words}” is {meant}")
+
+
+@pytest.mark.parametrize("words", ["hamstrings", "back squat", "hamstrings long"])
+def test_what_is_no_name_or_one_exercise_alone_is_not_said_so(run: Run, words: str) -> None:
+    _, out, _ = run(*words.split())
+    assert "As the name of" not in out
+
+
 def test_without_a_word_the_catalogue_is_counted(run: Run) -> None:
     code, out, _ = run()
     every = catalogue.exercises()

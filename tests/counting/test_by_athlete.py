@@ -145,7 +145,7 @@ def test_where_there_can_be_none(line, rule, excerpt, told):
 
 def test_weeks_left_out_of_what_may_be_none_say_so(told):
     (found,) = told(text("exercise: back squat, sets: 3, rir: {4: 2}", ""))
-    assert found.change == "Add the missing weeks, with `none` where there is none."
+    assert found.change == "Add the missing weeks, or `other: none` for them."
 
 
 @pytest.mark.parametrize("sign", ["-10 %", "-12 %"])

@@ -176,6 +176,9 @@ ASKED = [
     ("back squat, sets: 3, reps: 5 @8", "5 @8", ["5, rpe: 8", "5, load: 8 kg"]),
     ("back squat, sets: 3, reps: 5 @70", "5 @70", ["5, load: 70 %", "5, load: 70 kg"]),
     ("back squat, sets: 3, tempo: 3-1-1", "3-1-1", ["3-1-1-0", "1-0-3-1"]),
+    ("back squat, sets: 3, tempo: 3-1-3", "3-1-3", ["3-1-3-0", "3-0-3-1"]),
+    ("goblet squat, sets: 3, reps: 8, load: 10 kg each", "10 kg each", ["2 x 10 kg", "10 kg"]),
+    ("split squat, sets: 3, reps: 8, load: 12.5 kg per hand", "12.5 kg per hand", ["2 x 12.5 kg", "12.5 kg"]),
     ("back squat, sets: 3, tempo: 201", "201", ["2-0-1-0", "1-0-2-0"]),
     ("back squat, sets: 3, tempo: X-1-3-0", "X-1-3-0", ["3-0-X-1", "0-1-3-0"]),
     ("back squat, sets: 3, load: '1,250 kg'", "'1,250 kg'", ["1250 kg", "1.25 kg"]),
@@ -450,6 +453,28 @@ def test_weeks_of_a_deload_are_asked_about_only_where_it_makes_a_difference(aske
     assert asked(mended(content, found.edits[-1])) == []
 
 
+@pytest.mark.parametrize(
+    ("said", "meant"),
+    [
+        ("5 kg vest", ("5 kg", "note: vest")),
+        ("weighted vest 7.5 kg", ("7.5 kg", "note: weighted vest")),
+        ("10 kg in a rucksack", ("10 kg", "note: rucksack")),
+        ("20 kg sandbag", ("20 kg", "note: sandbag")),
+    ],
+)
+def test_a_load_with_its_kit_is_a_load_and_a_note(said, meant, asked):
+    (found,) = asked(line(f"step-up, sets: 3, reps: 8, rir: 2, load: {said}"))
+    assert found.change == f"Write `{meant[0]}` and `{meant[1]}`."
+    assert found.edits[0].words == f"{meant[0]}, {meant[1]}"
+
+
+@pytest.mark.parametrize("said", ["60 kg less", "not 60 kg", "10 kg dumbbells"])
+def test_a_load_that_means_something_else_is_not_taken_apart(said, asked):
+    (found,) = asked(line(f"step-up, sets: 3, reps: 8, rir: 2, load: {said}"))
+    assert found.change.startswith("Write it like")
+    assert not found.edits
+
+
 def test_one_known_word_among_others_is_offered(asked):
     for said, meant in (("Tue evening", "tuesday"), ("late on fridays", "friday")):
         content = line("back squat, sets: 3, reps: 8, rir: 2").replace("day: monday", f"day: {said}")
@@ -457,4 +482,6 @@ def test_one_known_word_among_others_is_offered(asked):
         assert [edit.words for edit in found.edits] == [meant]
         assert found.change == f"Write `{meant}`."
     (found,) = asked(line("back squat, sets: 3").replace("day: monday", "day: sunday or monday"))
+    assert [edit.words for edit in found.edits] == ["sunday", "monday"]
+    (found,) = asked(line("back squat, sets: 3").replace("day: monday", "day: any"))
     assert len(found.edits) == 7

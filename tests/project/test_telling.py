@@ -15,7 +15,7 @@ from spotline.lint.counting.tally import Visit
 from spotline.lint.model.sessions import Prescription
 from spotline.lint.project.discovery import discovered
 from spotline.lint.project.groups import grouped
-from spotline.lint.project.listing import ANY, mentions
+from spotline.lint.project.mentions import ANY, mentions
 from spotline.lint.project.telling import Teller
 from spotline.lint.project.workspace import Workspace
 from spotline.lint.reporters import review_json

@@ -184,6 +184,9 @@ NO_NUMBERS = {
     "programme/$defs/whereKey/else/if",
     "programme/$defs/plainWeekKey/if",
     "programme/$defs/daysOrOff/if",
+    "programme/$defs/minutesByWeek/then/additionalProperties/if",
+    "programme/$defs/prescription/properties/method/then/additionalProperties/if",
+    "athlete/$defs/equipmentList/if",
     "programme/$defs/weekKey/else/if",
     *(
         f"programme/$defs/{key}ByWeek/then/additionalProperties/if"

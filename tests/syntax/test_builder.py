@@ -12,8 +12,9 @@ from hypothesis import given
 from hypothesis import strategies as st
 from yaml.loader import BaseLoader
 
-from spotline.lint.syntax import builder
+from spotline.lint.syntax import event_builder
 from spotline.lint.syntax.builder import parse
+from spotline.lint.syntax.plain_builder import PlainBuilder
 from spotline.lint.syntax.scalars import OutOfRangeError, core_value, taken_elsewhere
 from spotline.lint.syntax.tree import Mapping, Node, Scalar, Sequence
 from spotline.tests.steps import growth
@@ -50,11 +51,13 @@ def scalars(root: Node) -> list[Scalar]:
     return found
 
 
-@pytest.fixture(params=["C", "Python"])
+@pytest.fixture(params=["plain", "C", "Python"])
 def parser(request, monkeypatch):
-    """Both parsers that PyYAML may come with."""
+    """Plain texts read without PyYAML, and both parsers that PyYAML may come with."""
+    if request.param != "plain":
+        monkeypatch.setattr(PlainBuilder, "build", lambda self: False)
     if request.param == "Python":
-        monkeypatch.setattr(builder, "Parser", BaseLoader)
+        monkeypatch.setattr(event_builder, "Parser", BaseLoader)
     return request.param
 
 
@@ -395,8 +398,9 @@ def test_arbitrary_text_never_raises(content):
 
 
 def test_both_parsers_give_the_same_tree(monkeypatch):
+    monkeypatch.setattr(PlainBuilder, "build", lambda self: False)
     first = parse("x", PROGRAMME)
-    monkeypatch.setattr(builder, "Parser", BaseLoader)
+    monkeypatch.setattr(event_builder, "Parser", BaseLoader)
     second = parse("x", PROGRAMME)
     assert first.root.plain == second.root.plain
     assert [(one.start, one.end, one.text) for one in scalars(first.root)] == [
@@ -408,8 +412,9 @@ def test_without_the_fast_parser_the_slower_one_steps_in():
     """As where PyYAML was built without libyaml."""
     code = (
         "import sys; sys.modules['yaml._yaml'] = None\n"
-        "from spotline.lint.syntax.builder import Parser, parse\n"
-        "print(Parser.__name__, parse('x', 'a: [1, b]').root.plain)\n"
+        "from spotline.lint.syntax.builder import parse\n"
+        "from spotline.lint.syntax.event_builder import Parser\n"
+        "print(Parser.__name__, parse('x', '? a\\n: [1, b]').root.plain)\n"
     )
     done = subprocess.run([sys.executable, "-c", code], capture_output=True, text=True, check=True)
     assert done.stdout.strip() == "BaseLoader {'a': [1, 'b']}"

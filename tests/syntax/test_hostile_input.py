@@ -10,7 +10,7 @@ from functools import partial
 import pytest
 from yaml.loader import BaseLoader
 
-from spotline.lint.syntax import builder
+from spotline.lint.syntax import event_builder, tree_builder
 from spotline.lint.syntax.builder import parse, read
 from spotline.lint.syntax.tree import Reading
 from spotline.lint.text.files import LONGEST_FILE
@@ -87,7 +87,7 @@ def test_what_stops_the_parser_is_one_finding(content, rule, line, column):
 
 @pytest.mark.parametrize(("content", "rule", "line", "column"), SYNTAX)
 def test_the_slower_parser_finds_a_fault_there_too(content, rule, line, column, monkeypatch):
-    monkeypatch.setattr(builder, "Parser", BaseLoader)
+    monkeypatch.setattr(event_builder, "Parser", BaseLoader)
     reading = parse("x", content)
     if reading.findings:
         assert all(one.place.line <= content.count("\n") + 1 for one in reading.findings)
@@ -283,7 +283,7 @@ def test_repetition_is_bounded(name):
 
 @pytest.mark.parametrize("name", BOMBS)
 def test_past_the_limit_more_repetition_takes_no_more_steps(name, monkeypatch):
-    monkeypatch.setattr(builder, "MOST_REPEATED", 1_000)
+    monkeypatch.setattr(event_builder, "MOST_REPEATED", 1_000)
     bomb, size = BOMBS[name]
     assert growth(lambda size: partial(parse, "x", bomb(size)), min(size, 2_000)) < 1.2
 
@@ -318,7 +318,7 @@ def test_nesting_is_bounded(name):
 def test_the_number_of_values_is_bounded(one, monkeypatch):
     text = "".join(one.replace("k", f"k{number}") for number in range(201))
     assert parse("x", text).root is not None
-    monkeypatch.setattr(builder, "MOST_VALUES", 200)
+    monkeypatch.setattr(tree_builder, "MOST_VALUES", 200)
     found = only(text)
     assert found.rule == "too-many-values"
     assert 98 < found.place.line < 201

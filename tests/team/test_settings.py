@@ -427,7 +427,7 @@ class TestRulePages:
             ("https:" + "///", "value-unreadable"),
             ("'https://pages.example/my rules/'", "value-unreadable"),
             ("pages/", "value-unreadable"),
-            ("''", "value-unreadable"),
+            ("''", "value-missing"),
             ("5", "value-unreadable"),
             ("[https://pages.example/]", "value-wrong-kind"),
             ("", "value-missing"),
@@ -455,7 +455,7 @@ class TestResources:
         [
             "equipment: {home: dumbbell}\n",
             "equipment: [dumbbell]\n",
-            "equipment: {home: []}\n",
+            "equipment: {home: a band}\n",
             "stations: {rack: two}\n",
             "stations: {rack: 0}\n",
             "stations: {rack: 1.5}\n",

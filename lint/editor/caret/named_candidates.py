@@ -123,12 +123,17 @@ def replaceable_sessions(scope: CandidateScope) -> Iterator[Candidate]:
             yield Candidate(name, "value", "session")
 
 
+def sessions(scope: CandidateScope) -> Iterator[Candidate]:
+    """Sessions of the programme."""
+    held = scope.ledger.programme.sessions() if scope.ledger is not None else ()
+    for name in dict.fromkeys(session.name for session in held):
+        yield Candidate(name, "value", "session")
+
+
 def sessions_and_lines(scope: CandidateScope) -> Iterator[Candidate]:
     """Sessions of the programme, and their lines."""
-    sessions = list(scope.ledger.programme.sessions()) if scope.ledger is not None else []
-    for name in dict.fromkeys(session.name for session in sessions):
-        yield Candidate(name, "value", "session")
-    for session in sessions:
+    yield from sessions(scope)
+    for session in scope.ledger.programme.sessions() if scope.ledger is not None else ():
         for name in dict.fromkeys(catalogue_candidates.exercise_names(session.prescriptions)):
             yield Candidate(f"{session.name}, {name}", "value", "line")
 
@@ -203,6 +208,7 @@ _ATHLETE_KEYS: tuple[tuple[PathPattern, CandidateSource], ...] = (
 VALUES: SourceTable = {
     "programme": (
         (("adjust", "#", "exercise"), catalogue_candidates.exercises_of_programme),
+        (("adjust", "#", "session"), sessions),
         (("exercise",), catalogue_candidates.exercises),
         (("exercise", "*"), catalogue_candidates.exercises),
         (("instead of",), replaceable_sessions),
